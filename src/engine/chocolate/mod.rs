@@ -1,0 +1,1 @@
+//! Chocolate: what goes inside, and the syrup that goes on top.

@@ -1,0 +1,154 @@
+//! Streams and lines: what a formula is written in.
+
+use crate::engine::larder::{Food, Role};
+use crate::engine::quantity::Mass;
+
+/// What becomes of a stream.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub enum StreamKind {
+    /// Flour scalded with hot water, cooled, then mixed in whole.
+    Paste,
+    /// Flour fermented ahead, then mixed in whole.
+    Preferment,
+    /// Everything else that goes into the mixer.
+    Final,
+    /// Goes inside the pieces; no part of the dough.
+    Filling,
+    /// Goes on top; no part of the dough.
+    Topping,
+    /// Brushed on; no part of the dough.
+    Wash,
+}
+
+impl StreamKind {
+    /// Every kind, in the order of the work.
+    pub const ALL: [Self; 6] = [
+        Self::Paste,
+        Self::Preferment,
+        Self::Final,
+        Self::Filling,
+        Self::Topping,
+        Self::Wash,
+    ];
+
+    /// Whether the stream is part of the dough.
+    #[must_use]
+    pub const fn in_dough(self) -> bool {
+        matches!(self, Self::Paste | Self::Preferment | Self::Final)
+    }
+}
+
+/// One ingredient in one stream.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Line {
+    /// What it is.
+    pub food: Food,
+    /// How much the formula asks for.
+    pub mass: Mass,
+    /// Whether it counts as flour; `None` leaves it to the ingredient's role.
+    pub counts_as_flour: Option<bool>,
+    /// How much really went in, where a weighing missed.
+    pub poured: Option<Mass>,
+}
+
+impl Line {
+    /// A line as the formula asks for it.
+    #[must_use]
+    pub fn new(food: Food, mass: Mass) -> Self {
+        Self {
+            food,
+            mass,
+            counts_as_flour: None,
+            poured: None,
+        }
+    }
+
+    /// Whether it counts as flour.
+    #[must_use]
+    pub fn is_flour(&self) -> bool {
+        self.counts_as_flour
+            .unwrap_or(self.food.role() == Role::Flour)
+    }
+}
+
+/// Ingredients that are handled together.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Stream {
+    /// What becomes of it.
+    pub kind: StreamKind,
+    /// As the user calls it.
+    pub name: String,
+    /// What is in it.
+    pub lines: Vec<Line>,
+    /// Water lost as steam, found by weighing a cooked paste.
+    pub steam: Mass,
+}
+
+impl Stream {
+    /// The weight of its lines, as the formula asks for them.
+    #[must_use]
+    pub fn mass(&self) -> Mass {
+        self.lines.iter().map(|line| line.mass).sum()
+    }
+
+    /// The weight of what counts as flour in it.
+    #[must_use]
+    pub fn flour(&self) -> Mass {
+        self.lines
+            .iter()
+            .filter(|line| line.is_flour())
+            .map(|line| line.mass)
+            .sum()
+    }
+}
+
+/// Where a line stands: which stream, and which line of it, both from zero.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub struct LineAt {
+    /// Which stream.
+    pub stream: usize,
+    /// Which line of it.
+    pub line: usize,
+}
+
+/// A whole formula: any number of pastes and preferments, a final dough, fillings and toppings.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Formula {
+    /// Its streams, in the order of the work.
+    pub streams: Vec<Stream>,
+}
+
+impl Formula {
+    /// The most streams a formula may have.
+    pub const MOST_STREAMS: usize = 12;
+    /// The most lines a formula may have in all.
+    pub const MOST_LINES: usize = 200;
+
+    /// The streams that make up the dough.
+    pub fn dough_streams(&self) -> impl Iterator<Item = &Stream> {
+        self.streams.iter().filter(|stream| stream.kind.in_dough())
+    }
+
+    /// The weight of the dough, as the formula asks for it.
+    #[must_use]
+    pub fn dough(&self) -> Mass {
+        self.dough_streams().map(Stream::mass).sum()
+    }
+
+    /// All flour of the dough, that of pastes and preferments included.
+    #[must_use]
+    pub fn flour(&self) -> Mass {
+        self.dough_streams().map(Stream::flour).sum()
+    }
+
+    /// The line that stands there.
+    #[must_use]
+    pub fn line(&self, at: LineAt) -> Option<&Line> {
+        self.streams.get(at.stream)?.lines.get(at.line)
+    }
+
+    /// The line that stands there, to be changed.
+    pub fn line_mut(&mut self, at: LineAt) -> Option<&mut Line> {
+        self.streams.get_mut(at.stream)?.lines.get_mut(at.line)
+    }
+}

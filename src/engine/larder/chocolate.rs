@@ -1,0 +1,5 @@
+//! Chocolate, cocoa and cocoa butter.
+
+use super::listed::Ingredient;
+
+pub(super) const ROWS: &[Ingredient] = &[];

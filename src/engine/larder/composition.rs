@@ -1,0 +1,33 @@
+//! Composition: what a food is made of.
+
+use crate::engine::quantity::Share;
+
+/// What is in a food, each part as a share of its weight.
+///
+/// Traps of the tables: fibre and sugars lie inside carbohydrate (by difference); some milk rows
+/// have more sugars than carbohydrate; a row need not sum to one.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Composition {
+    /// Water.
+    pub water: Share,
+    /// Protein.
+    pub protein: Share,
+    /// Fat, all kinds.
+    pub fat: Share,
+    /// Saturated fat, inside `fat`.
+    pub saturates: Share,
+    /// Carbohydrate by difference, fibre included.
+    pub carbohydrate: Share,
+    /// Mono- and disaccharides, inside `carbohydrate`.
+    pub sugars: Share,
+    /// Starch, inside `carbohydrate`.
+    pub starch: Share,
+    /// Fibre, inside `carbohydrate`.
+    pub fibre: Share,
+    /// Ash.
+    pub ash: Share,
+    /// Sodium, inside `ash`.
+    pub sodium: Share,
+    /// Alcohol.
+    pub alcohol: Share,
+}

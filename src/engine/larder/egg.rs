@@ -1,0 +1,5 @@
+//! Eggs and their parts.
+
+use super::listed::Ingredient;
+
+pub(super) const ROWS: &[Ingredient] = &[];

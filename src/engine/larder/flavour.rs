@@ -1,0 +1,5 @@
+//! Spices, flavourings and drinks.
+
+use super::listed::Ingredient;
+
+pub(super) const ROWS: &[Ingredient] = &[];

@@ -1,0 +1,5 @@
+//! Flours.
+
+use super::listed::Ingredient;
+
+pub(super) const ROWS: &[Ingredient] = &[];

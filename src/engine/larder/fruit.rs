@@ -1,0 +1,5 @@
+//! Fruit, juices and vegetable purées.
+
+use super::listed::Ingredient;
+
+pub(super) const ROWS: &[Ingredient] = &[];

@@ -1,0 +1,32 @@
+//! The larder: what is in each ingredient, with the table and number it was read from.
+
+mod allergen;
+mod composition;
+mod food;
+mod listed;
+mod own;
+mod role;
+mod source;
+
+mod chocolate;
+mod dairy;
+mod egg;
+mod fat;
+mod flavour;
+mod flour;
+mod fruit;
+mod nut;
+mod plant_drink;
+mod salt;
+mod starch;
+mod sugar;
+mod water;
+mod yeast;
+
+pub use allergen::{Allergen, Allergens};
+pub use composition::Composition;
+pub use food::Food;
+pub use listed::{Ingredient, Listed, UnknownIngredient};
+pub use own::{Label, OwnFood};
+pub use role::Role;
+pub use source::Source;

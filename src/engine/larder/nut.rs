@@ -1,0 +1,5 @@
+//! Nuts and seeds.
+
+use super::listed::Ingredient;
+
+pub(super) const ROWS: &[Ingredient] = &[];

@@ -1,0 +1,5 @@
+//! Plant drinks.
+
+use super::listed::Ingredient;
+
+pub(super) const ROWS: &[Ingredient] = &[];

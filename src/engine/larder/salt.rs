@@ -1,0 +1,5 @@
+//! Salt and raising powders.
+
+use super::listed::Ingredient;
+
+pub(super) const ROWS: &[Ingredient] = &[];

@@ -1,0 +1,5 @@
+//! Starches.
+
+use super::listed::Ingredient;
+
+pub(super) const ROWS: &[Ingredient] = &[];

@@ -1,0 +1,5 @@
+//! Sugars, honey and syrups.
+
+use super::listed::Ingredient;
+
+pub(super) const ROWS: &[Ingredient] = &[];

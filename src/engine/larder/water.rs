@@ -1,0 +1,5 @@
+//! Water.
+
+use super::listed::Ingredient;
+
+pub(super) const ROWS: &[Ingredient] = &[];

@@ -1,0 +1,5 @@
+//! Yeasts.
+
+use super::listed::Ingredient;
+
+pub(super) const ROWS: &[Ingredient] = &[];

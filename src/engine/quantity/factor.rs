@@ -1,0 +1,37 @@
+//! Factor: how many times the formula a batch is.
+
+use std::ops::RangeInclusive;
+
+use super::out_of_range::{OutOfRange, within};
+
+/// How many times over. Always finite, always above zero.
+#[derive(Clone, Copy, Debug, PartialEq, PartialOrd)]
+pub struct Factor(f64);
+
+impl Factor {
+    /// A millionth to a million times.
+    pub const RANGE: RangeInclusive<f64> = 1e-6..=1e6;
+
+    /// Just as it is.
+    pub const ONE: Self = Self(1.0);
+
+    /// Takes a plain number.
+    ///
+    /// # Errors
+    /// [`OutOfRange`] outside [`Factor::RANGE`]; NaN is outside every range.
+    pub fn from_number(number: f64) -> Result<Self, OutOfRange> {
+        within(number, Self::RANGE).map(Self)
+    }
+
+    /// Gives the plain number.
+    #[must_use]
+    pub const fn number(self) -> f64 {
+        self.0
+    }
+}
+
+impl Default for Factor {
+    fn default() -> Self {
+        Self::ONE
+    }
+}

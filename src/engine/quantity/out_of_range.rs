@@ -1,0 +1,25 @@
+//! A number that lies outside its quantity's range.
+
+use std::ops::RangeInclusive;
+
+/// A number outside the range of the quantity it was meant for; NaN is outside every range.
+#[derive(Clone, Debug, PartialEq, thiserror::Error)]
+#[error("{value} is outside {range:?}")]
+pub struct OutOfRange {
+    /// The number as it came.
+    pub value: f64,
+    /// What would have been taken, in the same unit.
+    pub range: RangeInclusive<f64>,
+}
+
+/// Gives `value` back when it lies within `range`.
+///
+/// # Errors
+/// [`OutOfRange`] otherwise, NaN included.
+pub(crate) fn within(value: f64, range: RangeInclusive<f64>) -> Result<f64, OutOfRange> {
+    if range.contains(&value) {
+        Ok(value)
+    } else {
+        Err(OutOfRange { value, range })
+    }
+}

@@ -1,0 +1,76 @@
+//! Share: so much of something else, as a fraction or in percent.
+
+use std::ops::RangeInclusive;
+
+use super::out_of_range::{OutOfRange, within};
+
+/// A part of something, or a multiple of it. Held as a fraction: 1 is the whole, 0.65 is 65 %.
+///
+/// A baker's percentage may pass 100 %, so the range does too.
+#[derive(Clone, Copy, Debug, Default, PartialEq, PartialOrd)]
+pub struct Share(f64);
+
+impl Share {
+    /// None at all to a hundred million times the whole, as a fraction.
+    pub const RANGE: RangeInclusive<f64> = 0.0..=1e8;
+
+    /// None of it.
+    pub const NONE: Self = Self(0.0);
+
+    /// All of it.
+    pub const WHOLE: Self = Self(1.0);
+
+    /// Takes a fraction.
+    ///
+    /// # Errors
+    /// [`OutOfRange`] outside [`Share::RANGE`]; NaN is outside every range.
+    pub fn from_fraction(fraction: f64) -> Result<Self, OutOfRange> {
+        within(fraction, Self::RANGE).map(Self)
+    }
+
+    /// Takes percent.
+    ///
+    /// # Errors
+    /// [`OutOfRange`] outside [`Share::RANGE`] times a hundred; NaN is outside every range.
+    pub fn from_percent(percent: f64) -> Result<Self, OutOfRange> {
+        let most = *Self::RANGE.end() * 100.0;
+        within(percent, 0.0..=most).map(|percent| Self(percent / 100.0))
+    }
+
+    /// Takes grams in a hundred grams, as tables print them, at compile time.
+    ///
+    /// Anything that is not a number from 0 to 100 counts as none; the larder's own test holds
+    /// that no row has such a number.
+    #[must_use]
+    pub(crate) const fn in_hundred(grams: f64) -> Self {
+        if grams >= 0.0 && grams <= 100.0 {
+            Self(grams / 100.0)
+        } else {
+            Self(0.0)
+        }
+    }
+
+    /// Gives the fraction.
+    #[must_use]
+    pub const fn fraction(self) -> f64 {
+        self.0
+    }
+
+    /// Gives percent.
+    #[must_use]
+    pub fn percent(self) -> f64 {
+        self.0 * 100.0
+    }
+
+    /// The two together.
+    #[must_use]
+    pub fn plus(self, other: Self) -> Self {
+        Self(self.0 + other.0)
+    }
+
+    /// What is left when `other` is taken away, none when it is the larger.
+    #[must_use]
+    pub fn less(self, other: Self) -> Self {
+        Self((self.0 - other.0).max(0.0))
+    }
+}

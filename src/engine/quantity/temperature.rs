@@ -1,0 +1,47 @@
+//! Temperature, and change of temperature: two kinds of number that are never mixed up.
+
+use std::ops::{RangeInclusive, Sub};
+
+use super::out_of_range::{OutOfRange, within};
+
+/// How hot something is. Held in °C, always finite, always within [`Temperature::RANGE`].
+#[derive(Clone, Copy, Debug, PartialEq, PartialOrd)]
+pub struct Temperature(f64);
+
+impl Temperature {
+    /// From a deep freezer to a hot hearth, °C.
+    pub const RANGE: RangeInclusive<f64> = -40.0..=350.0;
+
+    /// Takes degrees Celsius.
+    ///
+    /// # Errors
+    /// [`OutOfRange`] outside [`Temperature::RANGE`]; NaN is outside every range.
+    pub fn from_celsius(celsius: f64) -> Result<Self, OutOfRange> {
+        within(celsius, Self::RANGE).map(Self)
+    }
+
+    /// Gives degrees Celsius.
+    #[must_use]
+    pub const fn celsius(self) -> f64 {
+        self.0
+    }
+}
+
+impl Sub for Temperature {
+    type Output = TemperatureChange;
+    fn sub(self, cooler: Self) -> TemperatureChange {
+        TemperatureChange(self.0 - cooler.0)
+    }
+}
+
+/// How much hotter or cooler, in kelvin.
+#[derive(Clone, Copy, Debug, PartialEq, PartialOrd)]
+pub struct TemperatureChange(f64);
+
+impl TemperatureChange {
+    /// Gives kelvin.
+    #[must_use]
+    pub const fn kelvin(self) -> f64 {
+        self.0
+    }
+}

@@ -1,0 +1,19 @@
+//! The kitchen: what is true of this room and its equipment.
+
+use crate::engine::quantity::Mass;
+
+/// The divisions of the scales in the kitchen.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Scales {
+    /// The division of the kitchen scale.
+    pub main: Mass,
+    /// The division of the pocket scale for yeast and salt, where there is one.
+    pub pocket: Option<Mass>,
+}
+
+/// What is true of this room and its equipment.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Kitchen {
+    /// The scales.
+    pub scales: Scales,
+}

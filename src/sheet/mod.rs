@@ -1,0 +1,10 @@
+//! What is kept: formulas with their batch and the kitchen, as typed data.
+//!
+//! Everything here is plain data; it is written down by `record` (JSON) and `link` (a link's
+//! fragment), and read back through the same constructors as typing.
+
+mod kept;
+mod kitchen;
+
+pub use kept::{Batch, Sheet};
+pub use kitchen::{Kitchen, Scales};

@@ -1,0 +1,1 @@
+//! Numbers and sentences: reading what was typed, writing figures, saying what is wrong.

@@ -1,0 +1,3 @@
+//! The chores of the project: serve, build, test, check, bench, dist.
+
+fn main() {}
