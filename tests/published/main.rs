@@ -1,0 +1,11 @@
+//! Answers held against printed tables and worked examples.
+
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing,
+    reason = "helpers of a test binary are not 'in tests' to clippy"
+)]
+
+mod printed;
