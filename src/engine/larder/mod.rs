@@ -3,10 +3,13 @@
 mod allergen;
 mod composition;
 mod food;
+mod ingredient;
 mod listed;
 mod own;
+mod part;
 mod role;
 mod source;
+mod table;
 
 mod chocolate;
 mod dairy;
@@ -26,7 +29,9 @@ mod yeast;
 pub use allergen::{Allergen, Allergens};
 pub use composition::Composition;
 pub use food::Food;
-pub use listed::{Ingredient, Listed, UnknownIngredient};
+pub use ingredient::Ingredient;
+pub use listed::{Listed, UnknownIngredient};
 pub use own::{Label, OwnFood};
+pub use part::Part;
 pub use role::Role;
 pub use source::Source;
