@@ -1,5 +1,6 @@
 //! Streams and lines: what a formula is written in.
 
+use super::figure::is_liquid;
 use crate::engine::larder::{Food, Role};
 use crate::engine::quantity::Mass;
 
@@ -97,6 +98,16 @@ impl Stream {
         self.lines
             .iter()
             .filter(|line| line.is_flour())
+            .map(|line| line.mass)
+            .sum()
+    }
+
+    /// The weight of what is poured into it: water, other liquids, eggs.
+    #[must_use]
+    pub fn liquid(&self) -> Mass {
+        self.lines
+            .iter()
+            .filter(|line| is_liquid(line.food.role()))
             .map(|line| line.mass)
             .sum()
     }

@@ -10,6 +10,6 @@ mod viscosity;
 pub use factor::Factor;
 pub use mass::{Mass, MassChange};
 pub use out_of_range::OutOfRange;
-pub use share::Share;
+pub use share::{Share, ShareChange};
 pub use temperature::{Temperature, TemperatureChange};
 pub use viscosity::Viscosity;

@@ -1,6 +1,6 @@
 //! Share: so much of something else, as a fraction or in percent.
 
-use std::ops::RangeInclusive;
+use std::ops::{RangeInclusive, Sub};
 
 use super::out_of_range::{OutOfRange, within};
 
@@ -72,5 +72,30 @@ impl Share {
     #[must_use]
     pub fn less(self, other: Self) -> Self {
         Self((self.0 - other.0).max(0.0))
+    }
+}
+
+impl Sub for Share {
+    type Output = ShareChange;
+    fn sub(self, other: Self) -> ShareChange {
+        ShareChange(self.0 - other.0)
+    }
+}
+
+/// How much more or less of the whole. Held as a fraction, may be below zero.
+#[derive(Clone, Copy, Debug, Default, PartialEq, PartialOrd)]
+pub struct ShareChange(f64);
+
+impl ShareChange {
+    /// Gives the fraction.
+    #[must_use]
+    pub const fn fraction(self) -> f64 {
+        self.0
+    }
+
+    /// Gives percentage points.
+    #[must_use]
+    pub fn points(self) -> f64 {
+        self.0 * 100.0
     }
 }

@@ -1,0 +1,117 @@
+//! Figures: everything that follows from a formula's weights, found in one pass.
+
+use super::figure::Part;
+use super::{Figure, Formula, FormulaError, Line, Stream};
+use crate::engine::quantity::{Mass, Share};
+
+/// Which weights are counted.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+pub enum Form {
+    /// What the formula asks for.
+    #[default]
+    AsWritten,
+    /// What really went in: missed weighings and the steam lost from pastes are counted.
+    AsMade,
+}
+
+impl Form {
+    /// The weight of a line that is counted.
+    #[must_use]
+    pub fn mass(self, line: &Line) -> Mass {
+        match self {
+            Self::AsWritten => line.mass,
+            Self::AsMade => line.poured.unwrap_or(line.mass),
+        }
+    }
+}
+
+/// All derived figures of a dough.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Figures {
+    masses: [Mass; Figure::COUNT],
+    /// The steam that was taken off, out of `TrueWater` and `TotalWater` and the paste's own.
+    /// What was poured stays what was poured.
+    pub steam: Mass,
+    /// Which weights were counted.
+    pub form: Form,
+}
+
+impl Figures {
+    /// The figures of a formula's dough; fillings, toppings and washes are no part of it.
+    ///
+    /// A stream cannot lose more steam than the true water that is in it.
+    #[must_use]
+    pub fn of(formula: &Formula, form: Form) -> Self {
+        let mut figures = Self {
+            masses: [Mass::ZERO; Figure::COUNT],
+            steam: Mass::ZERO,
+            form,
+        };
+        for stream in formula.dough_streams() {
+            let water_before = figures.mass(Figure::TrueWater);
+            for line in &stream.lines {
+                figures.add(&Part::new(stream.kind, line), form.mass(line));
+            }
+            if form == Form::AsMade {
+                let water_in_it = figures.mass(Figure::TrueWater).less(water_before);
+                figures.take_steam(stream, water_in_it);
+            }
+        }
+        figures
+    }
+
+    fn add(&mut self, part: &Part, mass: Mass) {
+        for (sum, figure) in self.masses.iter_mut().zip(Figure::ALL) {
+            *sum = *sum + mass.part(figure.in_gram(part));
+        }
+    }
+
+    fn take_steam(&mut self, stream: &Stream, water_in_it: Mass) {
+        let lost = if stream.steam < water_in_it {
+            stream.steam
+        } else {
+            water_in_it
+        };
+        for (sum, figure) in self.masses.iter_mut().zip(Figure::ALL) {
+            if figure.loses_steam_of(stream.kind) {
+                *sum = sum.less(lost);
+            }
+        }
+        self.steam = self.steam + lost;
+    }
+
+    /// The weight of a figure.
+    #[must_use]
+    pub fn mass(&self, figure: Figure) -> Mass {
+        self.masses
+            .iter()
+            .zip(Figure::ALL)
+            .find_map(|(mass, known)| (known == figure).then_some(*mass))
+            .unwrap_or_default()
+    }
+
+    /// A figure as a share of the flour: its baker's percentage.
+    ///
+    /// # Errors
+    /// [`FormulaError::NoFlour`] where the dough has none; [`FormulaError::OffScale`] where it
+    /// has next to none.
+    pub fn share(&self, figure: Figure) -> Result<Share, FormulaError> {
+        of_flour(self.mass(figure), self.mass(Figure::Flour))
+    }
+
+    /// All water as a share of the dough: moisture, wet basis. `None` where there is no dough.
+    #[must_use]
+    pub fn moisture(&self) -> Option<Share> {
+        self.mass(Figure::TotalWater)
+            .share_of(self.mass(Figure::Dough))
+    }
+}
+
+/// A weight as a share of flour.
+pub(super) fn of_flour(mass: Mass, flour: Mass) -> Result<Share, FormulaError> {
+    if flour > Mass::ZERO {
+        Ok(Share::from_fraction(mass.grams() / flour.grams())?)
+    } else {
+        Err(FormulaError::NoFlour)
+    }
+}
