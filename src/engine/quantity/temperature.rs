@@ -39,6 +39,17 @@ impl Sub for Temperature {
 pub struct TemperatureChange(f64);
 
 impl TemperatureChange {
+    /// From the hottest hearth to the deepest freezer and back, K.
+    pub const RANGE: RangeInclusive<f64> = -400.0..=400.0;
+
+    /// Takes kelvin.
+    ///
+    /// # Errors
+    /// [`OutOfRange`] outside [`TemperatureChange::RANGE`]; NaN is outside every range.
+    pub fn from_kelvin(kelvin: f64) -> Result<Self, OutOfRange> {
+        within(kelvin, Self::RANGE).map(Self)
+    }
+
     /// Gives kelvin.
     #[must_use]
     pub const fn kelvin(self) -> f64 {

@@ -1,0 +1,28 @@
+//! Warming rate: how fast mixing warms a dough.
+
+use std::ops::RangeInclusive;
+
+use super::out_of_range::{OutOfRange, within};
+
+/// Held in kelvin a minute, always finite, never below zero.
+#[derive(Clone, Copy, Debug, PartialEq, PartialOrd)]
+pub struct WarmingRate(f64);
+
+impl WarmingRate {
+    /// None at all to the fiercest mixer, K/min.
+    pub const RANGE: RangeInclusive<f64> = 0.0..=20.0;
+
+    /// Takes kelvin per minute.
+    ///
+    /// # Errors
+    /// [`OutOfRange`] outside [`WarmingRate::RANGE`]; NaN is outside every range.
+    pub fn from_kelvin_per_minute(kelvin_per_minute: f64) -> Result<Self, OutOfRange> {
+        within(kelvin_per_minute, Self::RANGE).map(Self)
+    }
+
+    /// Gives kelvin per minute.
+    #[must_use]
+    pub const fn kelvin_per_minute(self) -> f64 {
+        self.0
+    }
+}
