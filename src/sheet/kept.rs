@@ -39,4 +39,6 @@ impl Sheet {
     pub const NAME_LENGTH: usize = 80;
     /// The most characters a note may have.
     pub const NOTE_LENGTH: usize = 2000;
+    /// The most characters a stream's name may have.
+    pub const STREAM_NAME_LENGTH: usize = 60;
 }

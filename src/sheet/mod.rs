@@ -5,6 +5,12 @@
 
 mod kept;
 mod kitchen;
+pub mod link;
+pub mod plain;
+pub mod record;
+mod settings;
+mod spelling;
 
 pub use kept::{Batch, Sheet};
 pub use kitchen::{Kitchen, Scales};
+pub use settings::{Settings, Theme, Units};

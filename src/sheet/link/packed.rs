@@ -1,0 +1,166 @@
+//! Packed: a sheet in the form that takes the fewest bytes. This layout is version 1: frozen.
+
+use serde::{Deserialize, Serialize};
+
+use crate::engine::batch::Wanted;
+use crate::engine::formula::{Line, Stream};
+use crate::engine::larder::{Food, OwnFood};
+use crate::sheet::kept::Sheet;
+use crate::sheet::plain;
+use crate::sheet::spelling::{BREADS, STREAMS};
+
+use super::choice::place;
+use super::number::Short;
+use super::own::PackedOwn;
+
+#[derive(Debug, Deserialize, PartialEq, Serialize)]
+pub(super) struct Packed {
+    pub(super) name: String,
+    pub(super) bread: u8,
+    pub(super) own: Vec<PackedOwn>,
+    pub(super) streams: Vec<PackedStream>,
+    pub(super) wanted: PackedWanted,
+    /// Residue, its share, dividing, bake, topping.
+    pub(super) losses: [Short; 5],
+    pub(super) pieces: u16,
+    pub(super) syrup_at: Short,
+    pub(super) note: String,
+}
+
+#[derive(Debug, Deserialize, PartialEq, Serialize)]
+pub(super) struct PackedStream {
+    pub(super) kind: u8,
+    pub(super) name: String,
+    pub(super) steam: Option<Short>,
+    pub(super) lines: Vec<PackedLine>,
+}
+
+#[derive(Debug, Deserialize, PartialEq, Serialize)]
+pub(super) struct PackedLine {
+    pub(super) food: PackedFood,
+    pub(super) mass: Short,
+    pub(super) counts_as_flour: Option<bool>,
+    pub(super) poured: Option<Short>,
+}
+
+#[derive(Debug, Deserialize, PartialEq, Serialize)]
+pub(super) enum PackedFood {
+    /// Its number in the larder.
+    Listed(u16),
+    /// Its place among the sheet's own.
+    Own(u8),
+}
+
+#[derive(Debug, Deserialize, PartialEq, Serialize)]
+pub(super) enum PackedWanted {
+    Times(Short),
+    Dough(Short),
+    Pieces(u16, Short),
+    Flour(Short),
+    OnHand(u8, u8, Short),
+    Class(u16, u16, Short),
+}
+
+impl Packed {
+    pub(super) fn of(sheet: &Sheet) -> Self {
+        let own = own_foods(sheet);
+        let losses = &sheet.batch.losses;
+        let losses = [
+            losses.residue.grams(),
+            losses.residue_share.fraction(),
+            losses.dividing.fraction(),
+            losses.bake.fraction(),
+            losses.topping.fraction(),
+        ];
+        Self {
+            name: plain::name(&sheet.name, Sheet::NAME_LENGTH),
+            bread: place(sheet.bread, BREADS),
+            own: own.iter().map(|food| PackedOwn::of(food)).collect(),
+            streams: sheet
+                .formula
+                .streams
+                .iter()
+                .map(|s| PackedStream::of(s, &own))
+                .collect(),
+            wanted: PackedWanted::of(sheet.batch.wanted),
+            losses: losses.map(Short::of),
+            pieces: sheet.batch.pieces.get(),
+            syrup_at: Short::of(sheet.batch.syrup_at.celsius()),
+            note: plain::note(&sheet.note, Sheet::NOTE_LENGTH),
+        }
+    }
+}
+
+impl PackedStream {
+    fn of(stream: &Stream, own: &[&OwnFood]) -> Self {
+        let steam = stream.steam.grams();
+        Self {
+            kind: place(stream.kind, STREAMS),
+            name: plain::name(&stream.name, Sheet::STREAM_NAME_LENGTH),
+            steam: (steam > 0.0).then(|| Short::of(steam)),
+            lines: stream
+                .lines
+                .iter()
+                .map(|line| PackedLine::of(line, own))
+                .collect(),
+        }
+    }
+}
+
+impl PackedLine {
+    fn of(line: &Line, own: &[&OwnFood]) -> Self {
+        let food = match &line.food {
+            Food::Listed(listed) => PackedFood::Listed(listed.row().number),
+            Food::Own(food) => PackedFood::Own(small(own.iter().position(|o| *o == food))),
+        };
+        Self {
+            food,
+            mass: Short::of(line.mass.grams()),
+            counts_as_flour: line.counts_as_flour,
+            poured: line.poured.map(|mass| Short::of(mass.grams())),
+        }
+    }
+}
+
+impl PackedWanted {
+    fn of(wanted: Wanted) -> Self {
+        match wanted {
+            Wanted::Times(factor) => Self::Times(Short::of(factor.number())),
+            Wanted::Dough(mass) => Self::Dough(Short::of(mass.grams())),
+            Wanted::Pieces { count, each } => Self::Pieces(count.get(), Short::of(each.grams())),
+            Wanted::FlourOnHand(mass) => Self::Flour(Short::of(mass.grams())),
+            Wanted::OnHand { at, mass } => Self::OnHand(
+                small(Some(at.stream)),
+                small(Some(at.line)),
+                Short::of(mass.grams()),
+            ),
+            Wanted::Class {
+                students,
+                loaves,
+                loaf,
+            } => Self::Class(students.get(), loaves.get(), Short::of(loaf.grams())),
+        }
+    }
+}
+
+/// The sheet's own ingredients, each once.
+fn own_foods(sheet: &Sheet) -> Vec<&OwnFood> {
+    let lines = sheet
+        .formula
+        .streams
+        .iter()
+        .flat_map(|stream| &stream.lines);
+    lines.fold(Vec::new(), |mut found, line| {
+        if let Food::Own(food) = &line.food
+            && !found.contains(&food)
+        {
+            found.push(food);
+        }
+        found
+    })
+}
+
+/// A place in a list; no formula is long enough to pass 255.
+fn small(at: Option<usize>) -> u8 {
+    at.and_then(|at| u8::try_from(at).ok()).unwrap_or(u8::MAX)
+}

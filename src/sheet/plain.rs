@@ -1,0 +1,37 @@
+//! Plain text: names as people type them, without characters that nobody can see.
+
+/// A name on one line: control characters and direction marks taken out, cut to `most` characters.
+///
+/// Letters of every script stay, right-to-left ones included; markup is text like any other. What
+/// is taken out can make a name read as something else than it is (Unicode Standard Annex #9).
+#[must_use]
+pub fn name(text: &str, most: usize) -> String {
+    let spaced = text
+        .chars()
+        .map(|c| if c.is_whitespace() { ' ' } else { c });
+    let kept: String = spaced.filter(|c| !hidden(*c)).collect();
+    kept.trim()
+        .chars()
+        .take(most)
+        .collect::<String>()
+        .trim_end()
+        .to_owned()
+}
+
+/// A note: as [`name()`], but its line breaks stay and its ends are left alone.
+#[must_use]
+pub fn note(text: &str, most: usize) -> String {
+    let one_kind = text.replace("\r\n", "\n").replace('\r', "\n");
+    let kept = one_kind
+        .chars()
+        .filter(|c| matches!(c, '\n' | '\t') || !hidden(*c));
+    kept.take(most).collect()
+}
+
+/// Control characters, direction marks and overrides, invisible separators, the byte-order mark.
+fn hidden(c: char) -> bool {
+    c.is_control()
+        || matches!(c,
+            '\u{61c}' | '\u{200b}' | '\u{200e}' | '\u{200f}' | '\u{2028}'..='\u{202e}'
+            | '\u{2060}'..='\u{206f}' | '\u{feff}' | '\u{fff9}'..='\u{fffb}')
+}

@@ -1,0 +1,112 @@
+//! The formula in a record: streams, lines, ingredients.
+
+use crate::engine::formula::{Formula, Line, Stream};
+use crate::engine::larder::{Food, Listed};
+use crate::engine::quantity::Mass;
+use crate::sheet::kept::Sheet;
+use crate::sheet::plain;
+use crate::sheet::spelling::{STREAMS, spelt};
+
+use super::error::{RecordError, RecordFault};
+use super::fields::{Fields, list, mass, short, truth, whole, word};
+use super::own;
+use super::print::Writer;
+use super::tree::Tree;
+
+const LINE: &[&str] = &[
+    "ingredient",
+    "name",
+    "own",
+    "mass_g",
+    "counts_as_flour",
+    "poured_g",
+];
+
+pub(super) fn write(formula: &Formula) -> Tree<'_> {
+    Writer::new()
+        .list("streams", formula.streams.iter().map(write_stream))
+        .done()
+}
+
+fn write_stream(stream: &Stream) -> Tree<'_> {
+    let steam = (stream.steam > Mass::ZERO).then(|| stream.steam.grams());
+    Writer::new()
+        .text("kind", spelt(stream.kind, STREAMS))
+        .text("name", plain::name(&stream.name, Sheet::STREAM_NAME_LENGTH))
+        .maybe("steam_g", steam)
+        .list("lines", stream.lines.iter().map(write_line))
+        .done()
+}
+
+fn write_line(line: &Line) -> Tree<'_> {
+    let writer = match &line.food {
+        Food::Listed(listed) => {
+            let row = listed.row();
+            Writer::new()
+                .number("ingredient", row.number)
+                .text("name", row.name)
+        }
+        Food::Own(food) => Writer::new().tree("own", own::write(food)),
+    };
+    let writer = writer.number("mass_g", line.mass.grams());
+    let writer = match line.counts_as_flour {
+        Some(counts) => writer.tree("counts_as_flour", Tree::Truth(counts)),
+        None => writer,
+    };
+    writer
+        .maybe("poured_g", line.poured.map(Mass::grams))
+        .done()
+}
+
+pub(super) fn read(tree: &Tree) -> Result<Formula, RecordError> {
+    let fields = Fields::of(tree, &["streams"])?;
+    let streams = fields.needed("streams", |tree| {
+        list(tree, Formula::MOST_STREAMS, read_stream)
+    })?;
+    let lines: usize = streams.iter().map(|stream| stream.lines.len()).sum();
+    if lines > Formula::MOST_LINES {
+        let most = Formula::MOST_LINES;
+        return Err(RecordError::from(RecordFault::TooMany { most }).inside("streams"));
+    }
+    Ok(Formula { streams })
+}
+
+fn read_stream(tree: &Tree) -> Result<Stream, RecordError> {
+    let fields = Fields::of(tree, &["kind", "name", "steam_g", "lines"])?;
+    Ok(Stream {
+        kind: fields.needed("kind", |tree| word(tree, STREAMS))?,
+        name: fields.needed("name", |tree| {
+            short(tree, Sheet::STREAM_NAME_LENGTH, plain::name)
+        })?,
+        steam: fields.maybe("steam_g", mass)?.unwrap_or(Mass::ZERO),
+        lines: fields.needed("lines", |tree| list(tree, Formula::MOST_LINES, read_line))?,
+    })
+}
+
+fn read_line(tree: &Tree) -> Result<Line, RecordError> {
+    let fields = Fields::of(tree, LINE)?;
+    let called = fields.maybe("name", |tree| short(tree, Sheet::NAME_LENGTH, plain::name))?;
+    let own = fields.maybe("own", own::read)?;
+    let listed = fields.maybe("ingredient", |tree| {
+        listed(tree, called.unwrap_or_default())
+    })?;
+    let food = match (listed, own) {
+        (Some(listed), None) => Food::Listed(listed),
+        (None, Some(own)) => Food::Own(own),
+        (None, None) => return Err(RecordError::from(RecordFault::Missing).inside("ingredient")),
+        (Some(_), Some(_)) => return Err(RecordError::from(RecordFault::Twice).inside("own")),
+    };
+    Ok(Line {
+        food,
+        mass: fields.needed("mass_g", mass)?,
+        counts_as_flour: fields.maybe("counts_as_flour", truth)?,
+        poured: fields.maybe("poured_g", mass)?,
+    })
+}
+
+/// The larder's row: its number decides, `name` is for people.
+fn listed(tree: &Tree, name: String) -> Result<Listed, RecordError> {
+    let number = whole(tree, 0, u32::from(u16::MAX))?;
+    let number = u16::try_from(number).unwrap_or(u16::MAX);
+    Listed::numbered(number).map_err(|_| RecordFault::UnknownIngredient { number, name }.into())
+}

@@ -1,0 +1,25 @@
+//! Records: what is kept, as JSON that says what it is and which version, with a unit in the name
+//! of every number (`mass_g`, `at_c`; a `…_share` is a fraction of one).
+//!
+//! Reading goes through the same constructors as typing, and a failure names the way to it.
+
+mod batch;
+mod envelope;
+mod error;
+mod fields;
+mod formula;
+mod kitchen;
+mod own;
+mod print;
+mod settings;
+mod sheet;
+mod tree;
+mod upgrade;
+
+pub use envelope::{FILE_LIMIT, RECORD_LIMIT};
+pub use error::{RecordError, RecordFault, Wanted};
+pub use kitchen::{read_kitchen, write_kitchen};
+pub use settings::{read_settings, write_settings};
+pub use sheet::{read_sheet, write_sheet};
+pub use tree::Tree;
+pub use upgrade::VERSION;

@@ -1,0 +1,70 @@
+//! Spelling: the word each choice is kept under. A word, once released, is never changed.
+//!
+//! Links keep a choice by its place in these tables, so a new one goes to the end.
+
+use crate::engine::formula::{Bread, StreamKind};
+use crate::engine::larder::{Allergen, Role};
+
+pub(super) const BREADS: &[(Bread, &str)] = &[
+    (Bread::SoftTin, "soft_tin"),
+    (Bread::SweetBun, "sweet_bun"),
+    (Bread::RichEgg, "rich_egg"),
+    (Bread::PlainTin, "plain_tin"),
+    (Bread::Rye, "rye"),
+];
+
+pub(super) const STREAMS: &[(StreamKind, &str)] = &[
+    (StreamKind::Paste, "paste"),
+    (StreamKind::Preferment, "preferment"),
+    (StreamKind::Final, "final"),
+    (StreamKind::Filling, "filling"),
+    (StreamKind::Topping, "topping"),
+    (StreamKind::Wash, "wash"),
+];
+
+pub(super) const ROLES: &[(Role, &str)] = &[
+    (Role::Flour, "flour"),
+    (Role::Water, "water"),
+    (Role::Liquid, "liquid"),
+    (Role::Fat, "fat"),
+    (Role::Sugar, "sugar"),
+    (Role::Salt, "salt"),
+    (Role::Yeast, "yeast"),
+    (Role::Dairy, "dairy"),
+    (Role::Egg, "egg"),
+    (Role::Chocolate, "chocolate"),
+    (Role::Inclusion, "inclusion"),
+];
+
+pub(super) const ALLERGENS: &[(Allergen, &str)] = &[
+    (Allergen::Wheat, "wheat"),
+    (Allergen::Rye, "rye"),
+    (Allergen::Barley, "barley"),
+    (Allergen::Oats, "oats"),
+    (Allergen::Crustaceans, "crustaceans"),
+    (Allergen::Eggs, "eggs"),
+    (Allergen::Fish, "fish"),
+    (Allergen::Peanuts, "peanuts"),
+    (Allergen::Soybeans, "soybeans"),
+    (Allergen::Milk, "milk"),
+    (Allergen::Almonds, "almonds"),
+    (Allergen::Hazelnuts, "hazelnuts"),
+    (Allergen::Walnuts, "walnuts"),
+    (Allergen::Cashews, "cashews"),
+    (Allergen::Pecans, "pecans"),
+    (Allergen::BrazilNuts, "brazil_nuts"),
+    (Allergen::Pistachios, "pistachios"),
+    (Allergen::Macadamias, "macadamias"),
+    (Allergen::Celery, "celery"),
+    (Allergen::Mustard, "mustard"),
+    (Allergen::Sesame, "sesame"),
+    (Allergen::Sulphites, "sulphites"),
+    (Allergen::Lupin, "lupin"),
+    (Allergen::Molluscs, "molluscs"),
+];
+
+/// The word for `value`; a test holds that every choice has one.
+pub(super) fn spelt<T: PartialEq>(value: T, table: &[(T, &'static str)]) -> &'static str {
+    let found = table.iter().find(|(known, _)| *known == value);
+    found.map_or("", |(_, word)| word)
+}
