@@ -8,4 +8,7 @@
     reason = "helpers of a test binary are not 'in tests' to clippy"
 )]
 
+mod allergens;
+mod composition;
 mod printed;
+mod table;

@@ -1,5 +1,6 @@
 //! Composition: what a food is made of.
 
+use super::Part;
 use crate::engine::quantity::Share;
 
 /// What is in a food, each part as a share of its weight.
@@ -30,4 +31,24 @@ pub struct Composition {
     pub sodium: Share,
     /// Alcohol.
     pub alcohol: Share,
+}
+
+impl Composition {
+    /// One part of it.
+    #[must_use]
+    pub const fn part(&self, part: Part) -> Share {
+        match part {
+            Part::Water => self.water,
+            Part::Protein => self.protein,
+            Part::Fat => self.fat,
+            Part::Saturates => self.saturates,
+            Part::Carbohydrate => self.carbohydrate,
+            Part::Sugars => self.sugars,
+            Part::Starch => self.starch,
+            Part::Fibre => self.fibre,
+            Part::Ash => self.ash,
+            Part::Sodium => self.sodium,
+            Part::Alcohol => self.alcohol,
+        }
+    }
 }

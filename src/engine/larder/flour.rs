@@ -6,6 +6,7 @@
 use super::table::{Ciqual, Sr28, Starch};
 use super::{Allergen, Ingredient, Part, Role};
 
+#[allow(clippy::approx_constant, reason = "3.14 g of ash in potato flour is no π")]
 #[rustfmt::skip] // one food is a short paragraph, not a column
 pub(super) const ROWS: &[Ingredient] = &[
     Ingredient::new(1, "Strong white bread flour", "wheat, 12 % protein", Role::Flour)

@@ -5,6 +5,7 @@
 use super::table::{Ciqual, Sr28, Starch};
 use super::{Allergen, Ingredient, Part, Role};
 
+#[allow(clippy::approx_constant, reason = "6.28 g of carbohydrate is no τ")]
 #[rustfmt::skip] // one food is a short paragraph, not a column
 pub(super) const ROWS: &[Ingredient] = &[
     Ingredient::new(400, "Soya drink", "sweetened", Role::Liquid)
