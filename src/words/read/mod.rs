@@ -1,0 +1,14 @@
+//! Reading what was typed: text to quantity, or what is in the way.
+//!
+//! Text is read as people write it: a comma or a point, spaces, grouped thousands, fractions,
+//! digits of other scripts, a unit behind the number. Nothing typed can make it fail any other
+//! way than with a [`ReadError`], whose sentence is in `words::trouble`.
+
+mod error;
+mod number;
+mod quantity;
+mod typed;
+mod unit_behind;
+
+pub use error::{Limit, Measure, ReadError};
+pub use quantity::{count, division, factor, mass, share, temperature, viscosity};

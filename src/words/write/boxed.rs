@@ -1,0 +1,59 @@
+//! A figure's text for a box: to be edited, so without groups or unit, never in two units.
+
+use super::figure::{MINUS, to_significant};
+use crate::engine::quantity::{Factor, Mass, Share, Temperature, Viscosity};
+use crate::words::manner::{Manner, NumberStyle};
+use crate::words::unit::MassUnit;
+
+/// A weight: "312.5", in the unit of this device.
+#[must_use]
+pub fn box_mass(mass: Mass, manner: Manner) -> String {
+    let number = manner.units.mass.number_of(mass);
+    let places = match manner.units.mass {
+        MassUnit::Grams if number >= 1.0 => 2,
+        MassUnit::Grams | MassUnit::Ounces => 3,
+    };
+    boxed(number, places, manner)
+}
+
+/// A share in percent: "66.4".
+#[must_use]
+pub fn box_share(share: Share, manner: Manner) -> String {
+    let percent = share.percent();
+    boxed(percent, if percent < 10.0 { 3 } else { 2 }, manner)
+}
+
+/// A temperature on the scale of this device: "24.5".
+#[must_use]
+pub fn box_temperature(temperature: Temperature, manner: Manner) -> String {
+    boxed(manner.units.temperature.number_of(temperature), 1, manner)
+}
+
+/// How many times over: "1.25".
+#[must_use]
+pub fn box_factor(factor: Factor, manner: Manner) -> String {
+    let (number, places) = to_significant(factor.number(), 6);
+    boxed(number, places, manner)
+}
+
+/// A number of whole things: "9".
+#[must_use]
+pub fn box_count(count: u16, manner: Manner) -> String {
+    boxed(f64::from(count), 0, manner)
+}
+
+/// A thickness in Pa·s: "0.28".
+#[must_use]
+pub fn box_viscosity(viscosity: Viscosity, manner: Manner) -> String {
+    let (number, places) = to_significant(viscosity.pascal_seconds(), 3);
+    boxed(number, places, manner)
+}
+
+/// Digits, a decimal mark, and a minus as it is typed.
+fn boxed(number: f64, places: usize, manner: Manner) -> String {
+    let style = NumberStyle {
+        group: None,
+        ..manner.numbers
+    };
+    super::plain(number, places, style).replace(MINUS, "-")
+}

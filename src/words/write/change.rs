@@ -1,0 +1,108 @@
+//! Changes with their sign, old against new, ranges.
+
+use super::figure::{digits, plain};
+use super::quantity::{degrees, grams, with_unit};
+use crate::engine::quantity::{Factor, Mass, MassChange, Share, Temperature, TemperatureChange};
+use crate::words::manner::Manner;
+use crate::words::unit::MassUnit;
+
+/// What is said when nothing can be seen to change.
+const NO_CHANGE: &str = "no change";
+
+/// A change of weight: "+12 g", "−3.5 g", "no change".
+#[must_use]
+pub fn mass_change(change: MassChange, manner: Manner) -> String {
+    match manner.units.mass {
+        MassUnit::Grams => signed(change.grams(), 2, |size| grams(size, manner.numbers)),
+        MassUnit::Ounces => {
+            let ounces = change.grams() / MassUnit::Ounces.grams();
+            signed(ounces, 3, |size| {
+                let places = if size < 1.0 { 3 } else { 1 };
+                with_unit(&plain(size, places, manner.numbers), "oz")
+            })
+        }
+    }
+}
+
+/// A change of a share, in points of a hundred: 65 % to 67 % is "+2 points".
+#[must_use]
+pub fn points_change(old: Share, new: Share, manner: Manner) -> String {
+    signed(new.percent() - old.percent(), 2, |points| {
+        let places = if points < 10.0 { 2 } else { 1 };
+        let figure = plain(points, places, manner.numbers);
+        let unit = if figure == "1" { "point" } else { "points" };
+        with_unit(&figure, unit)
+    })
+}
+
+/// How much larger or smaller in percent: 200 g to 210 g is "+5 %". `None` from nothing.
+#[must_use]
+pub fn relative_change(old: Mass, new: Mass, manner: Manner) -> Option<String> {
+    if old.grams() <= 0.0 {
+        return None;
+    }
+    let percent = (new - old).grams() / old.grams() * 100.0;
+    Some(signed(percent, 1, |size| {
+        with_unit(&plain(size, 1, manner.numbers), "%")
+    }))
+}
+
+/// A change of temperature: "+2.5 °C".
+#[must_use]
+pub fn temperature_change(change: TemperatureChange, manner: Manner) -> String {
+    let scale = manner.units.temperature;
+    signed(scale.degrees_of(change), 1, |size| {
+        with_unit(&plain(size, 1, manner.numbers), scale.symbol())
+    })
+}
+
+/// A change of a factor: "× 1.1", from old to new.
+#[must_use]
+pub fn factor_change(old: Factor, new: Factor, manner: Manner) -> String {
+    Factor::from_number(new.number() / old.number()).map_or_else(
+        |_| NO_CHANGE.to_owned(),
+        |times| super::factor(times, manner),
+    )
+}
+
+/// Old and new side by side: "312 g → 330 g".
+#[must_use]
+pub fn from_to(old: &str, new: &str) -> String {
+    format!("{old} → {new}")
+}
+
+/// A range with its unit: "55 to 70 min"; a single figure where both ends print alike.
+#[must_use]
+pub fn range(low: f64, high: f64, places: usize, unit: &str, manner: Manner) -> String {
+    let low = plain(low, places, manner.numbers);
+    let high = plain(high, places, manner.numbers);
+    let figures = if low == high {
+        low
+    } else {
+        format!("{low} to {high}")
+    };
+    with_unit(&figures, unit)
+}
+
+/// A range of temperature: "24 to 26 °C".
+#[must_use]
+pub fn temperature_range(low: Temperature, high: Temperature, manner: Manner) -> String {
+    let scale = manner.units.temperature;
+    let low = degrees(scale.number_of(low), scale, manner.numbers);
+    let high = degrees(scale.number_of(high), scale, manner.numbers);
+    let figures = if low == high {
+        low
+    } else {
+        format!("{low} to {high}")
+    };
+    with_unit(&figures, scale.symbol())
+}
+
+/// A size with a sign in front; "no change" where it rounds to nought.
+fn signed(change: f64, places: usize, write: impl Fn(f64) -> String) -> String {
+    match digits(change, places) {
+        Some(digits) if digits.is_nought() => NO_CHANGE.to_owned(),
+        _ if change < 0.0 => format!("{}{}", super::figure::MINUS, write(change.abs())),
+        _ => format!("+{}", write(change)),
+    }
+}

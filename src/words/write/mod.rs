@@ -1,0 +1,19 @@
+//! Writing figures: rounding for the eye happens here, and nowhere else.
+//!
+//! A figure is printed with the digits it deserves, in the manner of this device, with a
+//! no-break space before its unit. What is rounded here is never fed back into a sum.
+
+mod boxed;
+mod change;
+mod figure;
+mod quantity;
+
+pub use boxed::{box_count, box_factor, box_mass, box_share, box_temperature, box_viscosity};
+pub use change::{
+    factor_change, from_to, mass_change, points_change, range, relative_change, temperature_change,
+    temperature_range,
+};
+pub use figure::{figure, plain, significant};
+pub use quantity::{
+    count, factor, mass, mass_weighed, of_flour, ratio, share, temperature, viscosity,
+};
