@@ -1,0 +1,157 @@
+//! Puts the built page together: names, sums, the shell, and the service worker's list.
+
+use crate::bind::Bound;
+use crate::headers::POLICY;
+use crate::packed::{self, Packed};
+use anyhow::{Context, Result, bail};
+use std::fmt::Write as _;
+use std::fs;
+use std::path::Path;
+
+/// The texts a page is made of.
+pub(crate) struct Pieces {
+    /// What binding gave.
+    pub(crate) bound: Bound,
+    /// The joined style sheets.
+    pub(crate) styles: String,
+    /// The shell, `index.html` at the top of the project.
+    pub(crate) shell: String,
+    /// The script that starts the page.
+    pub(crate) boot: String,
+    /// The service worker.
+    pub(crate) worker: String,
+    /// The manifest, with the icons' names as they lie in `style/icons`.
+    pub(crate) manifest: String,
+    /// Icons: name and bytes.
+    pub(crate) icons: Vec<(String, Vec<u8>)>,
+}
+
+/// Writes the page into `folder`, which is emptied first; gives its files.
+pub(crate) fn write(pieces: Pieces, folder: &Path) -> Result<Vec<Packed>> {
+    if folder.exists() {
+        fs::remove_dir_all(folder)
+            .with_context(|| format!("{} cannot be emptied", folder.display()))?;
+    }
+    let mut page = Page {
+        folder,
+        files: Vec::new(),
+    };
+    for (path, text) in pieces.bound.brought {
+        page.plain(&path, text.into_bytes())?;
+    }
+    let wasm = page.hashed("softcrumb.wasm", pieces.bound.wasm)?;
+    let script = page.hashed("softcrumb.js", pieces.bound.script.into_bytes())?;
+    let boot = fill(
+        &pieces.boot,
+        &[
+            ("script", &script.0),
+            ("wasm", &wasm.0),
+            ("wasm_sum", &wasm.1),
+        ],
+    )?;
+    let boot = page.hashed("boot.js", boot.into_bytes())?;
+    let styles = page.hashed("app.css", pieces.styles.into_bytes())?;
+    let mut manifest_text = pieces.manifest;
+    let mut icon = String::new();
+    for (name, bytes) in pieces.icons {
+        let (path, _sum) = page.hashed(&name, bytes)?;
+        manifest_text = manifest_text.replace(&format!("\"{name}\""), &format!("\"{path}\""));
+        icon = if name == "icon.svg" { path } else { icon };
+    }
+    let manifest = page.hashed("app.webmanifest", manifest_text.into_bytes())?;
+    let shell = fill(
+        &pieces.shell,
+        &[
+            ("policy", POLICY),
+            ("styles", &styles.0),
+            ("styles_sum", &styles.1),
+            ("script", &script.0),
+            ("script_sum", &script.1),
+            ("boot", &boot.0),
+            ("boot_sum", &boot.1),
+            ("wasm", &wasm.0),
+            ("wasm_sum", &wasm.1),
+            ("manifest", &manifest.0),
+            ("icon", &icon),
+        ],
+    )?;
+    page.plain("index.html", shell.into_bytes())?;
+    let (version, list) = page.list()?;
+    let worker = fill(&pieces.worker, &[("version", &version), ("files", &list)])?;
+    page.plain("service_worker.js", worker.into_bytes())?;
+    Ok(page.files)
+}
+
+struct Page<'a> {
+    folder: &'a Path,
+    files: Vec<Packed>,
+}
+
+impl Page<'_> {
+    fn plain(&mut self, path: &str, bytes: Vec<u8>) -> Result<()> {
+        self.files.push(packed::write(self.folder, path, bytes)?);
+        Ok(())
+    }
+
+    /// Name with the content in it, and sum.
+    fn hashed(&mut self, name: &str, bytes: Vec<u8>) -> Result<(String, String)> {
+        let given = (packed::hashed_name(name, &bytes), packed::sum(&bytes));
+        self.plain(&given.0, bytes)?;
+        Ok(given)
+    }
+
+    /// The version, which is the content of all files, and the worker's list: address and sum of each.
+    fn list(&self) -> Result<(String, String)> {
+        let mut list = String::new();
+        for file in &self.files {
+            let address = if file.path == "index.html" {
+                ""
+            } else {
+                file.path.as_str()
+            };
+            writeln!(
+                list,
+                "  [\"./{address}\", \"{}\"],",
+                packed::sum(&file.bytes)
+            )?;
+        }
+        Ok((
+            packed::short(list.as_bytes()),
+            list.trim().trim_end_matches(',').to_owned(),
+        ))
+    }
+}
+
+/// Puts each value in place of its `{{name}}`. A name left over, or one not found, is a mistake.
+fn fill(text: &str, values: &[(&str, &str)]) -> Result<String> {
+    let mut filled = text.to_owned();
+    for (name, value) in values {
+        filled = filled.replace(&format!("{{{{{name}}}}}"), value);
+    }
+    match filled.split_once("{{") {
+        Some((_, rest)) => bail!(
+            "nothing is known to put in place of {{{{{}",
+            rest.chars().take(20).collect::<String>()
+        ),
+        None => Ok(filled),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::fill;
+
+    #[test]
+    fn every_blank_is_filled_or_named() {
+        assert_eq!(
+            fill("a {{b}} c {{b}}", &[("b", "x"), ("unused", "y")]).unwrap(),
+            "a x c x"
+        );
+        assert!(
+            fill("a {{c}}", &[("b", "x")])
+                .unwrap_err()
+                .to_string()
+                .contains("{{c}}")
+        );
+    }
+}
