@@ -1,15 +1,25 @@
 //! The formula: streams of ingredients, their percentages, and their water.
 
 mod bread;
+mod caution;
+mod compare;
+mod edit;
 mod error;
 mod figure;
 mod figures;
 mod percent;
 mod stream;
+mod swap;
+mod target;
+mod usual;
 mod water;
 mod water_working;
+mod what_if;
 
 pub use bread::Bread;
+pub use caution::{Caution, cautions};
+pub use compare::{Compared, LinePair, Sides};
+pub use edit::{set_paste_ratio, set_stream_mass, set_stream_share};
 pub use error::FormulaError;
 pub use figure::Figure;
 pub use figures::{Figures, Form};
@@ -17,4 +27,8 @@ pub use percent::{
     Basis, Percentage, StreamTotals, percentage, set_mass, set_percentage, stream_totals,
 };
 pub use stream::{Formula, Line, LineAt, Stream, StreamKind};
+pub use swap::{Hold, swap};
+pub use target::{Reached, Target, reach};
+pub use usual::Usual;
 pub use water::{Contributor, Water, WaterLedger};
+pub use what_if::{WhatIf, giving_way, milk_for_water};

@@ -152,6 +152,13 @@ impl Formula {
         self.dough_streams().map(Stream::flour).sum()
     }
 
+    /// Whether it may have one line more.
+    #[must_use]
+    pub fn has_room(&self) -> bool {
+        let lines: usize = self.streams.iter().map(|stream| stream.lines.len()).sum();
+        lines < Self::MOST_LINES
+    }
+
     /// The line that stands there.
     #[must_use]
     pub fn line(&self, at: LineAt) -> Option<&Line> {

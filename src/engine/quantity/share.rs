@@ -64,7 +64,7 @@ impl Share {
 
     /// The two together.
     #[must_use]
-    pub fn plus(self, other: Self) -> Self {
+    pub const fn plus(self, other: Self) -> Self {
         Self(self.0 + other.0)
     }
 

@@ -1,0 +1,162 @@
+//! What if: trials that a baker makes again and again, each one step from the formula.
+
+use super::swap::as_much_water;
+use super::{
+    Figure, Figures, Form, Formula, FormulaError, Line, LineAt, StreamKind, Target, reach,
+    set_stream_share,
+};
+use crate::engine::larder::{Allergen, Food, Listed, Role};
+use crate::engine::quantity::{Mass, Share};
+
+/// A trial.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum WhatIf {
+    /// Two points more of true water on flour.
+    MoreWater,
+    /// Two points less of true water on flour.
+    LessWater,
+    /// Half of the final dough's water as milk, the true water held.
+    MilkForWater,
+    /// A quarter of each paste given back to the final dough, the whole held.
+    LessPaste,
+}
+
+const TWO_POINTS: Share = Share::in_hundred(2.0);
+const HALF: Share = Share::in_hundred(50.0);
+const THREE_QUARTERS: Share = Share::in_hundred(75.0);
+
+impl WhatIf {
+    /// Every trial, in the order they are offered.
+    pub const ALL: [Self; 4] = [
+        Self::MoreWater,
+        Self::LessWater,
+        Self::MilkForWater,
+        Self::LessPaste,
+    ];
+
+    /// The formula as it would be.
+    ///
+    /// # Errors
+    /// [`FormulaError::NothingGivesWay`] where the dough has no such ingredient or stream; as
+    /// [`reach`] and [`set_stream_share`] otherwise.
+    pub fn of(self, formula: &Formula) -> Result<Formula, FormulaError> {
+        match self {
+            Self::MoreWater => with_true_water(formula, Share::plus),
+            Self::LessWater => with_true_water(formula, Share::less),
+            Self::MilkForWater => {
+                let milk = usual_milk(formula).ok_or(FormulaError::NothingGivesWay)?;
+                milk_for_water(formula, &milk)
+            }
+            Self::LessPaste => less_paste(formula),
+        }
+    }
+}
+
+/// The line that gives way when the water changes: the final dough's water, else its heaviest
+/// other liquid.
+#[must_use]
+pub fn giving_way(formula: &Formula) -> Option<LineAt> {
+    let heaviest = |role: Role| {
+        final_lines(formula)
+            .filter(|(_, line)| line.food.role() == role && line.mass > Mass::ZERO)
+            .max_by(|(_, one), (_, other)| one.mass.grams().total_cmp(&other.mass.grams()))
+            .map(|(at, _)| at)
+    };
+    heaviest(Role::Water).or_else(|| heaviest(Role::Liquid))
+}
+
+fn final_lines(formula: &Formula) -> impl Iterator<Item = (LineAt, &Line)> {
+    formula
+        .streams
+        .iter()
+        .enumerate()
+        .filter(|(_, own)| own.kind == StreamKind::Final)
+        .flat_map(|(stream, own)| {
+            own.lines
+                .iter()
+                .enumerate()
+                .map(move |(line, written)| (LineAt { stream, line }, written))
+        })
+}
+
+fn with_true_water(
+    formula: &Formula,
+    change: fn(Share, Share) -> Share,
+) -> Result<Formula, FormulaError> {
+    let at = giving_way(formula).ok_or(FormulaError::NothingGivesWay)?;
+    let now = Figures::of(formula, Form::AsWritten).share(Figure::TrueWater)?;
+    let target = Target::OfFlour(Figure::TrueWater, change(now, TWO_POINTS));
+    Ok(reach(formula, target, at)?.formula)
+}
+
+/// The milk the dough has already, else the larder's first.
+fn usual_milk(formula: &Formula) -> Option<Food> {
+    let is_milk =
+        |food: &Food| food.role() == Role::Liquid && food.allergens().contains(&Allergen::Milk);
+    formula
+        .dough_streams()
+        .flat_map(|stream| stream.lines.iter())
+        .map(|line| line.food.clone())
+        .find(is_milk)
+        .or_else(|| Listed::all().map(Food::Listed).find(is_milk))
+}
+
+/// The formula with half of the final dough's plain water taken as milk.
+///
+/// The milk brings as much water as is taken out, so the true water stays.
+///
+/// # Errors
+/// [`FormulaError::NothingGivesWay`] where the final dough has no plain water;
+/// [`FormulaError::CannotMove`] for a milk without water; [`FormulaError::TooManyLines`].
+pub fn milk_for_water(formula: &Formula, milk: &Food) -> Result<Formula, FormulaError> {
+    let is_water = |line: &Line| line.food.role() == Role::Water && line.mass > Mass::ZERO;
+    let places: Vec<LineAt> = final_lines(formula)
+        .filter(|(_, line)| is_water(line))
+        .map(|(at, _)| at)
+        .collect();
+    let first = *places.first().ok_or(FormulaError::NothingGivesWay)?;
+    let mut changed = formula.clone();
+    let mut water = Mass::ZERO;
+    for at in places {
+        if let Some(line) = changed.line_mut(at) {
+            line.mass = line.mass.part(HALF);
+            water = water + line.mass.part(line.food.composition().water);
+        }
+    }
+    let mass = as_much_water(water, milk)?;
+    let there = final_lines(&changed)
+        .find(|(_, line)| line.food == *milk && !line.is_flour())
+        .map(|(at, _)| at);
+    let room = changed.has_room();
+    if let Some(line) = there.and_then(|at| changed.line_mut(at)) {
+        line.mass = Mass::from_grams((line.mass + mass).grams())?;
+    } else if !room {
+        return Err(FormulaError::TooManyLines);
+    } else if let Some(stream) = changed.streams.get_mut(first.stream) {
+        let after_water = (first.line + 1).min(stream.lines.len());
+        stream
+            .lines
+            .insert(after_water, Line::new(milk.clone(), mass));
+    }
+    Ok(changed)
+}
+
+fn less_paste(formula: &Formula) -> Result<Formula, FormulaError> {
+    let flour = formula.flour();
+    let mut changed = formula.clone();
+    let mut found = false;
+    for (stream, own) in formula.streams.iter().enumerate() {
+        if own.kind != StreamKind::Paste || own.flour() <= Mass::ZERO {
+            continue;
+        }
+        let wanted = own.flour().part(THREE_QUARTERS);
+        let share = wanted.share_of(flour).ok_or(FormulaError::NoFlour)?;
+        changed = set_stream_share(&changed, stream, share)?;
+        found = true;
+    }
+    if found {
+        Ok(changed)
+    } else {
+        Err(FormulaError::NothingGivesWay)
+    }
+}
