@@ -1,5 +1,16 @@
 //! The batch: how much of a formula is made, weighed on which scale, divided into what.
 
+mod cure;
+mod divide;
+mod error;
+mod round;
+mod scale;
 mod wanted;
+mod yields;
 
+pub use cure::{Cures, PocketScale, SolutionCure, YeastSolution};
+pub use divide::{Divided, Portion, divide};
+pub use error::BatchError;
+pub use round::{Rounded, RoundedLine, Shown, Weighing, round};
+pub use scale::{BatchCaution, Pieces, Scaled, scale};
 pub use wanted::{Losses, Wanted};

@@ -1,1 +1,31 @@
 //! Chocolate: what goes inside, and the syrup that goes on top.
+
+mod blend;
+mod curve;
+mod density;
+mod error;
+mod fill;
+mod handling;
+mod keeping;
+mod liquid_needed;
+mod minimum_water;
+mod solubility;
+pub mod sugar_solution;
+mod suspension;
+mod syrup;
+mod syrup_caution;
+mod syrup_of_stream;
+
+pub use blend::Portioned;
+pub use curve::{CurvePoint, FlowCurve};
+pub use error::ChocolateError;
+pub use fill::{Fill, FillAsked, FillCaution, fill};
+pub use handling::Handling;
+pub use keeping::{Keeping, KeepsAs, sugar_water_activity};
+pub use liquid_needed::LiquidNeeded;
+pub use minimum_water::MinimumWater;
+pub use solubility::SolubilityTable;
+pub use suspension::SyrupModel;
+pub use syrup::{ChocolatePart, Flow, Syrup};
+pub use syrup_caution::SyrupCaution;
+pub use syrup_of_stream::SyrupAmounts;

@@ -3,6 +3,7 @@
 mod altitude;
 mod conductivity;
 mod density;
+mod division;
 mod factor;
 mod heat;
 mod heat_capacity;
@@ -18,10 +19,12 @@ mod temperature;
 mod time;
 mod viscosity;
 mod warming_rate;
+mod whole;
 
 pub use altitude::Altitude;
 pub use conductivity::Conductivity;
 pub use density::Density;
+pub use division::{Division, NoSuchDivision};
 pub use factor::Factor;
 pub use heat::Heat;
 pub use heat_capacity::HeatCapacity;
@@ -37,3 +40,4 @@ pub use temperature::{Temperature, TemperatureChange};
 pub use time::Minutes;
 pub use viscosity::Viscosity;
 pub use warming_rate::WarmingRate;
+pub(crate) use whole::whole;

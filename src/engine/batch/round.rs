@@ -1,0 +1,214 @@
+//! Rounding: each line as the scale can show it, and what that changes.
+
+use super::cure::{Cures, cures};
+use crate::engine::formula::{Formula, Line, LineAt};
+use crate::engine::larder::Role;
+use crate::engine::quantity::{Division, Mass, MassChange, NoSuchDivision, Share};
+
+/// The scales in the room.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Weighing {
+    /// The kitchen scale.
+    pub main: Division,
+    /// The pocket scale for yeast and salt, where there is one.
+    pub pocket: Option<Division>,
+}
+
+impl Weighing {
+    /// Takes the divisions as masses.
+    ///
+    /// # Errors
+    /// [`NoSuchDivision`] when either is none of [`Division::ALL`].
+    pub fn from_masses(main: Mass, pocket: Option<Mass>) -> Result<Self, NoSuchDivision> {
+        Ok(Self {
+            main: Division::from_mass(main)?,
+            pocket: pocket.map(Division::from_mass).transpose()?,
+        })
+    }
+
+    /// The scale an ingredient is weighed on, and whether it is the pocket scale.
+    #[must_use]
+    pub fn for_role(self, role: Role) -> (Division, bool) {
+        match (role, self.pocket) {
+            (Role::Yeast | Role::Salt, Some(pocket)) => (pocket, true),
+            _ => (self.main, false),
+        }
+    }
+}
+
+/// How a line comes out on its scale.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Shown {
+    /// The scale shows it.
+    AsWeighed,
+    /// It is less than half a division: the scale would show nothing.
+    BelowScale,
+}
+
+/// One line as the scale shows it.
+#[derive(Clone, Debug, PartialEq)]
+pub struct RoundedLine {
+    /// Where it stands.
+    pub at: LineAt,
+    /// The exact mass.
+    pub exact: Mass,
+    /// The division of the scale it is weighed on.
+    pub division: Division,
+    /// Whether that is the pocket scale.
+    pub on_pocket_scale: bool,
+    /// The mass to weigh; nothing when [`Shown::BelowScale`].
+    pub weighed: Mass,
+    /// Whether the scale shows it at all.
+    pub shown: Shown,
+    /// Weighed less exact; never more than half a division either way.
+    pub error: MassChange,
+    /// The size of the error as a share of the exact mass; none where nothing is asked for.
+    pub error_share: Option<Share>,
+    /// Baker's percentage on all flour of the dough, exact.
+    pub percent_exact: Option<Share>,
+    /// Baker's percentage on all flour of the dough, as weighed.
+    pub percent_weighed: Option<Share>,
+    /// What helps, where the error passes [`RoundedLine::MOST_ERROR`].
+    pub cures: Option<Cures>,
+}
+
+impl RoundedLine {
+    /// The error that asks for a cure, as a fraction: 2 % (common practice).
+    pub const MOST_ERROR: f64 = 0.02;
+}
+
+/// A formula as the scales show it.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Rounded {
+    /// The scales.
+    pub weighing: Weighing,
+    /// Every line, stream by stream.
+    pub lines: Vec<RoundedLine>,
+    /// The formula with every line as weighed.
+    pub formula: Formula,
+    /// Dough, exact.
+    pub dough_exact: Mass,
+    /// Dough, as weighed.
+    pub dough_weighed: Mass,
+    /// Flour, exact.
+    pub flour_exact: Mass,
+    /// Flour, as weighed.
+    pub flour_weighed: Mass,
+    /// All water by composition, flour's own left out, exact.
+    pub water_exact: Mass,
+    /// The same, as weighed.
+    pub water_weighed: Mass,
+    /// True water on flour, exact; none without flour.
+    pub true_water_exact: Option<Share>,
+    /// True water on flour, as weighed; none without flour.
+    pub true_water_weighed: Option<Share>,
+}
+
+impl Rounded {
+    /// The lines whose error passes 2 %.
+    pub fn in_need_of_a_cure(&self) -> impl Iterator<Item = &RoundedLine> {
+        self.lines.iter().filter(|line| line.cures.is_some())
+    }
+}
+
+/// Rounds every line of a formula (as a rule one that was scaled) to its scale's division.
+///
+/// A mass goes to the nearest division, half a division up. Yeast and salt go on the pocket scale
+/// where there is one. True water leaves out flour's own moisture, by convention, and steam.
+///
+/// Source: rounding to the nearest (by definition); the 2 % that asks for a cure is common
+/// practice.
+#[must_use]
+pub fn round(exact: &Formula, weighing: Weighing) -> Rounded {
+    let mut formula = exact.clone();
+    for line in formula
+        .streams
+        .iter_mut()
+        .flat_map(|stream| &mut stream.lines)
+    {
+        let (division, _) = weighing.for_role(line.food.role());
+        line.mass = division.nearest(line.mass);
+    }
+    let (flour_exact, flour_weighed) = (exact.flour(), formula.flour());
+    let (water_exact, water_weighed) = (true_water(exact), true_water(&formula));
+    Rounded {
+        weighing,
+        lines: rounded_lines(exact, weighing, flour_exact, flour_weighed),
+        dough_exact: exact.dough(),
+        dough_weighed: formula.dough(),
+        formula,
+        flour_exact,
+        flour_weighed,
+        water_exact,
+        water_weighed,
+        true_water_exact: water_exact.share_of(flour_exact),
+        true_water_weighed: water_weighed.share_of(flour_weighed),
+    }
+}
+
+/// Every line as its scale shows it, stream by stream.
+fn rounded_lines(
+    exact: &Formula,
+    weighing: Weighing,
+    flour_exact: Mass,
+    flour_weighed: Mass,
+) -> Vec<RoundedLine> {
+    let mut lines = Vec::new();
+    for (stream_index, stream) in exact.streams.iter().enumerate() {
+        for (line_index, line) in stream.lines.iter().enumerate() {
+            let at = LineAt {
+                stream: stream_index,
+                line: line_index,
+            };
+            let mut rounded = one_line(at, line, weighing);
+            if stream.kind.in_dough() {
+                rounded.percent_exact = rounded.exact.share_of(flour_exact);
+                rounded.percent_weighed = rounded.weighed.share_of(flour_weighed);
+            }
+            let error = rounded.error_share.map_or(0.0, Share::fraction);
+            if error > RoundedLine::MOST_ERROR {
+                rounded.cures = Some(cures(stream, line, weighing.main));
+            }
+            lines.push(rounded);
+        }
+    }
+    lines
+}
+
+/// One line as its scale shows it, percentages and cures still open.
+fn one_line(at: LineAt, line: &Line, weighing: Weighing) -> RoundedLine {
+    let (division, on_pocket_scale) = weighing.for_role(line.food.role());
+    let exact = line.mass;
+    let weighed = division.nearest(exact);
+    let error = weighed - exact;
+    let shown = if exact > Mass::ZERO && weighed <= Mass::ZERO {
+        Shown::BelowScale
+    } else {
+        Shown::AsWeighed
+    };
+    RoundedLine {
+        at,
+        exact,
+        division,
+        on_pocket_scale,
+        weighed,
+        shown,
+        error,
+        error_share: error.size().share_of(exact),
+        percent_exact: None,
+        percent_weighed: None,
+        cures: None,
+    }
+}
+
+/// All water of the dough by composition, flour's own left out, steam taken off.
+fn true_water(formula: &Formula) -> Mass {
+    let water: Mass = formula
+        .dough_streams()
+        .flat_map(|stream| &stream.lines)
+        .filter(|line| !line.is_flour())
+        .map(|line| line.mass.part(line.food.composition().water))
+        .sum();
+    let steam: Mass = formula.dough_streams().map(|stream| stream.steam).sum();
+    water.less(steam)
+}

@@ -1,0 +1,227 @@
+//! Scaling: the formula made as large as what is wanted.
+
+use std::num::NonZeroU16;
+
+use super::error::BatchError;
+use super::wanted::{Losses, Wanted};
+use super::yields::Yields;
+use crate::engine::formula::{Formula, LineAt, Stream, StreamKind};
+use crate::engine::quantity::{Factor, Mass, Share, whole};
+
+/// What the dough is divided into.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Pieces {
+    /// How many pieces; for a class, how many loaves.
+    pub count: u32,
+    /// The weight of each before baking.
+    pub each: Mass,
+}
+
+/// A doubt about a batch.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum BatchCaution {
+    /// More would be lost in the oven than the dough holds water.
+    BakesAwayMoreThanWater {
+        /// What would be lost.
+        lost: Mass,
+        /// The water in the dough that went in, that of flour included.
+        water: Mass,
+    },
+    /// Losses before and at dividing pass a tenth of the dough: common practice is 1 to 3 %.
+    LargeLosses {
+        /// The share of the mixed dough that is lost.
+        share: Share,
+    },
+}
+
+/// A formula made as large as what is wanted, with the numbers met on the way.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Scaled {
+    /// What was wanted.
+    pub wanted: Wanted,
+    /// What is lost on the way.
+    pub losses: Losses,
+    /// How many times the formula's dough is made.
+    pub factor: Factor,
+    /// How many times fillings, toppings and washes are made: by the dough that reaches the
+    /// pieces, with what stays in bag and bowl added.
+    pub beside: Factor,
+    /// The formula's own dough, all lines of it.
+    pub formula_dough: Mass,
+    /// The formula's own steam, lost from its pastes.
+    pub formula_steam: Mass,
+    /// All lines of the dough as they are weighed in.
+    pub weighed_in: Mass,
+    /// Steam lost from the pastes.
+    pub steam: Mass,
+    /// Dough in the mixer.
+    pub mixed: Mass,
+    /// Dough left in bowls and on hands, fixed part and share together.
+    pub left_behind: Mass,
+    /// Dough lost at dividing.
+    pub lost_dividing: Mass,
+    /// Dough ready in pieces.
+    pub needed: Mass,
+    /// What it is divided into.
+    pub pieces: Pieces,
+    /// Filling that reaches the pieces.
+    pub filling: Mass,
+    /// Water lost in the oven and while cooling.
+    pub lost_baking: Mass,
+    /// All pieces as they come from the oven and have cooled, their filling included.
+    pub baked: Mass,
+    /// One piece as it comes from the oven and has cooled.
+    pub baked_each: Mass,
+    /// The formula with every line at its exact mass.
+    pub formula: Formula,
+    /// Doubts.
+    pub cautions: Vec<BatchCaution>,
+}
+
+/// Makes the formula as large as what is wanted; `pieces` is what it is divided into, made once.
+///
+/// Dough mixed = (dough needed + residue) / (1 − residue share − dividing share), all in g; the
+/// factor is dough mixed / (the formula's dough − its steam). Fillings, toppings and washes follow
+/// the dough that reaches the pieces and are divided by (1 − what stays in bag and bowl). An
+/// ingredient on hand is counted wherever it stands in the formula. Losses in the oven are water
+/// only. Weighings that missed are left out: a batch starts from what the formula asks for.
+///
+/// Source: mass kept (by definition).
+///
+/// # Errors
+/// [`BatchError`] when the formula has no dough, or none of what is on hand, when the losses take
+/// everything, or when a mass or the factor leaves its range.
+pub fn scale(
+    formula: &Formula,
+    wanted: Wanted,
+    losses: Losses,
+    pieces: NonZeroU16,
+) -> Result<Scaled, BatchError> {
+    let yields = Yields::of(formula, losses)?;
+    let factor = yields.factor(formula, wanted)?;
+    let weighed_in = product(yields.dough, factor)?;
+    let steam = product(yields.steam, factor)?;
+    let mixed = weighed_in.less(steam);
+    let needed = yields.needed(mixed)?;
+    let beside = Factor::from_number(
+        needed.grams() / yields.mixable.grams() / (1.0 - losses.topping.fraction()),
+    )?;
+    let divided = divided(wanted, factor, needed, pieces)?;
+    let scaled = scaled_formula(formula, factor, beside)?;
+    let filling = filling(&scaled, losses.topping);
+    let lost_baking = needed.part(losses.bake);
+    let baked = needed.less(lost_baking) + filling;
+    let baked_each = Mass::from_grams(baked.grams() / f64::from(divided.count))?;
+    let left_behind = losses.residue + mixed.part(losses.residue_share);
+    let cautions = cautions(&scaled, needed, mixed, lost_baking);
+    Ok(Scaled {
+        wanted,
+        losses,
+        factor,
+        beside,
+        formula_dough: yields.dough,
+        formula_steam: yields.steam,
+        weighed_in,
+        steam,
+        mixed,
+        left_behind,
+        lost_dividing: mixed.part(losses.dividing),
+        needed,
+        pieces: divided,
+        filling,
+        lost_baking,
+        baked,
+        baked_each,
+        formula: scaled,
+        cautions,
+    })
+}
+
+/// What the dough is divided into: as wanted, or as the formula is, grown with the batch.
+fn divided(
+    wanted: Wanted,
+    factor: Factor,
+    needed: Mass,
+    pieces: NonZeroU16,
+) -> Result<Pieces, BatchError> {
+    let count = match wanted {
+        Wanted::Pieces { count, .. } => u32::from(count.get()),
+        Wanted::Class {
+            students, loaves, ..
+        } => u32::from(students.get()) * u32::from(loaves.get()),
+        Wanted::Times(_) | Wanted::Dough(_) | Wanted::FlourOnHand(_) | Wanted::OnHand { .. } => {
+            whole(f64::from(pieces.get()) * factor.number() + 0.5)
+        }
+    };
+    let each = Mass::from_grams(needed.grams() / f64::from(count.max(1)))?;
+    Ok(Pieces {
+        count: count.max(1),
+        each,
+    })
+}
+
+/// The formula with every line at its exact mass; weighings that missed are forgotten.
+fn scaled_formula(
+    formula: &Formula,
+    factor: Factor,
+    beside: Factor,
+) -> Result<Formula, BatchError> {
+    let mut scaled = formula.clone();
+    for stream in &mut scaled.streams {
+        let times = if stream.kind.in_dough() {
+            factor
+        } else {
+            beside
+        };
+        stream.steam = product(stream.steam, times)?;
+        for line in &mut stream.lines {
+            line.mass = product(line.mass, times)?;
+            line.poured = None;
+        }
+    }
+    Ok(scaled)
+}
+
+/// What of the fillings reaches the pieces.
+fn filling(scaled: &Formula, stays: Share) -> Mass {
+    let made: Mass = scaled
+        .streams
+        .iter()
+        .filter(|stream| stream.kind == StreamKind::Filling)
+        .map(Stream::mass)
+        .sum();
+    made.part(Share::WHOLE.less(stays))
+}
+
+/// Doubts about what is lost.
+fn cautions(scaled: &Formula, needed: Mass, mixed: Mass, lost: Mass) -> Vec<BatchCaution> {
+    let mut cautions = Vec::new();
+    let water: Mass = scaled
+        .dough_streams()
+        .flat_map(|stream| &stream.lines)
+        .map(|line| line.mass.part(line.food.composition().water))
+        .sum();
+    let reaches = needed.share_of(mixed).unwrap_or(Share::NONE);
+    let water = water.part(reaches);
+    if lost > water {
+        cautions.push(BatchCaution::BakesAwayMoreThanWater { lost, water });
+    }
+    let share = Share::WHOLE.less(reaches);
+    if share.fraction() > 0.10 {
+        cautions.push(BatchCaution::LargeLosses { share });
+    }
+    cautions
+}
+
+/// A mass so many times over, still on the scale.
+pub(super) fn product(mass: Mass, factor: Factor) -> Result<Mass, BatchError> {
+    Ok(Mass::from_grams(mass.grams() * factor.number())?)
+}
+
+impl Scaled {
+    /// The exact mass of one line.
+    #[must_use]
+    pub fn line(&self, at: LineAt) -> Option<Mass> {
+        self.formula.line(at).map(|line| line.mass)
+    }
+}

@@ -1,0 +1,58 @@
+//! Handling: what a syrup of some thickness can be used for.
+
+use crate::engine::quantity::Viscosity;
+
+/// What can be done with a syrup, from thin to thick.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Handling {
+    /// Runs off like milk and soaks in.
+    RunsThin,
+    /// Coats what is dipped or brushed.
+    Dips,
+    /// Runs from a bag or a spoon in a thread.
+    Drizzles,
+    /// Comes from a bag when pressed and keeps its line.
+    Pipes,
+    /// Stays where a palette knife puts it.
+    Spreads,
+    /// Too stiff to work.
+    Stiff,
+}
+
+impl Handling {
+    /// Every class, from thin to thick.
+    pub const ALL: [Self; 6] = [
+        Self::RunsThin,
+        Self::Dips,
+        Self::Drizzles,
+        Self::Pipes,
+        Self::Spreads,
+        Self::Stiff,
+    ];
+
+    /// The thickness below which a class ends, Pa·s; none for the last.
+    ///
+    /// Common practice, set beside things everyone knows at kitchen temperature: milk 0.002,
+    /// light oil 0.06, honey near 10, nut butter over 100 Pa·s.
+    #[must_use]
+    pub const fn below(self) -> Option<f64> {
+        match self {
+            Self::RunsThin => Some(0.06),
+            Self::Dips => Some(0.15),
+            Self::Drizzles => Some(1.0),
+            Self::Pipes => Some(10.0),
+            Self::Spreads => Some(100.0),
+            Self::Stiff => None,
+        }
+    }
+
+    /// The class of a thickness; a boundary belongs to the thicker class.
+    #[must_use]
+    pub fn of(thickness: Viscosity) -> Self {
+        let eta = thickness.pascal_seconds();
+        Self::ALL
+            .into_iter()
+            .find(|class| class.below().is_none_or(|end| eta < end))
+            .unwrap_or(Self::Stiff)
+    }
+}

@@ -1,0 +1,157 @@
+//! Suspension: sugar dissolved in the water, and everything else as grains and drops in it.
+
+use super::blend::Blend;
+use super::density::Densities;
+use super::solubility::SolubilityTable;
+use super::sugar_solution::genotelle;
+use crate::engine::quantity::{Share, Temperature};
+
+/// What the syrup's figures rest on; each can be changed.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct SyrupModel {
+    /// The share of the room that grains and drops can take before nothing moves: 0.68 by
+    /// default, between the 0.64 of equal balls in disorder and the 0.71 that grains of mixed
+    /// sizes reach in shear.
+    pub packing: Share,
+    /// Where solubility is read.
+    pub solubility: SolubilityTable,
+}
+
+impl SyrupModel {
+    /// The packing taken when nothing else is said, as a fraction.
+    pub const PACKING: f64 = 0.68;
+    /// Einstein's factor for balls: how much the first few grains thicken a liquid.
+    pub const INTRINSIC: f64 = 2.5;
+    /// The packings that may be chosen, as fractions.
+    pub const LEAST_PACKING: f64 = 0.50;
+    /// See [`SyrupModel::LEAST_PACKING`].
+    pub const MOST_PACKING: f64 = 0.90;
+
+    /// The packing as a fraction, held to what may be chosen.
+    pub(super) fn limit(self) -> f64 {
+        self.packing
+            .fraction()
+            .clamp(Self::LEAST_PACKING, Self::MOST_PACKING)
+    }
+}
+
+impl Default for SyrupModel {
+    fn default() -> Self {
+        Self {
+            packing: Share::from_fraction(Self::PACKING).unwrap_or(Share::WHOLE),
+            solubility: SolubilityTable::default(),
+        }
+    }
+}
+
+/// What does not change while liquid is poured: temperature, densities, solubility.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct Surroundings {
+    /// °C, held to the range of the tables' equations.
+    pub(super) celsius: f64,
+    /// Sugar that a gram of water takes up, g.
+    pub(super) solubility: f64,
+    /// See [`SyrupModel::packing`].
+    pub(super) limit: f64,
+    pub(super) densities: Densities,
+}
+
+impl Surroundings {
+    pub(super) fn new(model: SyrupModel, temperature: Temperature) -> Self {
+        let celsius = temperature.celsius().clamp(0.0, 100.0);
+        Self {
+            celsius,
+            solubility: model.solubility.sugar_on_water(temperature).fraction(),
+            limit: model.limit(),
+            densities: Densities::at(celsius),
+        }
+    }
+}
+
+/// One mixture taken apart: g, cm³ and mPa·s.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub(super) struct Suspension {
+    /// Sugar in the water, g.
+    pub(super) dissolved: f64,
+    /// Sugar left as grains, g.
+    pub(super) grains: f64,
+    /// Sugar in the sugared water, per cent of its mass.
+    pub(super) sugar_percent: f64,
+    /// Room of the sugared water, cm³.
+    pub(super) liquid_room: f64,
+    /// Room of fat, cm³.
+    pub(super) fat_room: f64,
+    /// Room of cocoa and milk solids, cm³.
+    pub(super) solids_room: f64,
+    /// Room of sugar grains, cm³.
+    pub(super) grains_room: f64,
+    /// Grains and drops as a share of all room.
+    pub(super) crowding: f64,
+    /// Viscosity of the sugared water, mPa·s.
+    pub(super) liquid_viscosity: f64,
+    /// How many times thicker grains and drops make it; `None` when they are packed.
+    pub(super) thickening: Option<f64>,
+}
+
+impl Suspension {
+    /// Takes a blend apart.
+    ///
+    /// Sugar dissolves up to its solubility; all sugars count as sucrose. Fat is drops; protein,
+    /// fibre, ash and other carbohydrate are grains. Krieger and Dougherty:
+    /// `η / η₀ = (1 − φ / φₘ)^(−2.5·φₘ)`.
+    ///
+    /// Source: Krieger and Dougherty, Trans. Soc. Rheol. 3 (1959) 137 (from memory).
+    pub(super) fn of(blend: &Blend, around: &Surroundings) -> Self {
+        let d = &around.densities;
+        let dissolved = blend.sugars.min(around.solubility * blend.water);
+        let grains = blend.sugars - dissolved;
+        let solvent = blend.water + blend.alcohol;
+        let liquid = solvent + dissolved;
+        let sugar_percent = if liquid > 0.0 {
+            (100.0 * dissolved / liquid).min(85.0)
+        } else {
+            0.0
+        };
+        let liquid_room =
+            blend.water / d.water + blend.alcohol / d.alcohol + dissolved / d.carbohydrate;
+        let fat_room = blend.fat / d.fat;
+        let solids_room = blend.protein / d.protein
+            + blend.fibre / d.fibre
+            + blend.other_carbohydrate / d.carbohydrate
+            + blend.ash / d.ash;
+        let grains_room = grains / d.carbohydrate;
+        let crowd = fat_room + solids_room + grains_room;
+        let room = crowd + liquid_room;
+        let crowding = if room > 0.0 { crowd / room } else { 1.0 };
+        Self {
+            dissolved,
+            grains,
+            sugar_percent,
+            liquid_room,
+            fat_room,
+            solids_room,
+            grains_room,
+            crowding,
+            liquid_viscosity: genotelle(sugar_percent, around.celsius),
+            thickening: thickening(crowding, around.limit),
+        }
+    }
+
+    /// Pa·s; `None` when packed, or so near that the figure would mean nothing (over a million
+    /// times the liquid).
+    pub(super) fn pascal_seconds(&self) -> Option<f64> {
+        self.thickening
+            .map(|times| times * self.liquid_viscosity / 1000.0)
+    }
+}
+
+/// How many times thicker a share `crowding` of grains makes a liquid, with packing at `limit`.
+fn thickening(crowding: f64, limit: f64) -> Option<f64> {
+    let slack = 1.0 - crowding / limit;
+    if slack > 0.0 {
+        let times = libm::pow(slack, -SyrupModel::INTRINSIC * limit);
+        (times <= 1e6).then_some(times)
+    } else {
+        None
+    }
+}

@@ -1,0 +1,222 @@
+//! Syrup: chocolate thinned with a liquid, how thick it is and how far from seizing.
+
+use super::blend::{Blend, Portioned};
+use super::error::ChocolateError;
+use super::handling::Handling;
+use super::keeping::Keeping;
+use super::minimum_water::MinimumWater;
+use super::suspension::{Surroundings, Suspension, SyrupModel};
+use super::syrup_caution::{SyrupCaution, cautions};
+use crate::engine::larder::Composition;
+use crate::engine::quantity::{Factor, Mass, Share, Temperature, Viscosity};
+
+/// Some chocolate with what its packet says.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct ChocolatePart {
+    /// What it is made of.
+    pub composition: Composition,
+    /// How much of it there is.
+    pub mass: Mass,
+    /// Cocoa as printed on the packet, where it is.
+    pub cocoa: Option<Share>,
+}
+
+/// How a syrup behaves.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Flow {
+    /// No water was added: it is melted chocolate, which flows in its own fat.
+    MeltedOnly,
+    /// The water is too little: grains and drops are packed, and the chocolate seizes.
+    Seized,
+    /// It flows.
+    Flows {
+        /// How thick it is.
+        thickness: Viscosity,
+        /// What it can be used for.
+        handling: Handling,
+    },
+}
+
+/// A syrup, with the numbers met on the way.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Syrup {
+    /// How warm it is.
+    pub temperature: Temperature,
+    /// What the figures rest on.
+    pub model: SyrupModel,
+    /// Chocolate.
+    pub chocolate: Mass,
+    /// Liquids, all together.
+    pub liquid: Mass,
+    /// Liquids to chocolate.
+    pub liquid_on_chocolate: Share,
+    /// Water, that of the chocolate included.
+    pub water: Mass,
+    /// Water that the liquids bring.
+    pub water_brought: Mass,
+    /// Sugars of all kinds.
+    pub sugars: Mass,
+    /// Sugar in the water.
+    pub dissolved: Mass,
+    /// Sugar left as grains.
+    pub undissolved: Mass,
+    /// Fat.
+    pub fat: Mass,
+    /// Sugar as a share of the sugared water.
+    pub sugar_in_water: Share,
+    /// How thick the sugared water is.
+    pub water_thickness: Viscosity,
+    /// Room that grains and drops take, as a share of all room.
+    pub crowding: Share,
+    /// How many times thicker grains and drops make it; none when they are packed.
+    pub thickening: Option<Factor>,
+    /// How it behaves.
+    pub flow: Flow,
+    /// The least of this liquid with which this chocolate flows; none when no amount will do.
+    pub least_liquid: Option<Mass>,
+    /// The handbook rule beside it.
+    pub rule: MinimumWater,
+    /// How it must be kept.
+    pub keeping: Keeping,
+    /// Doubts.
+    pub cautions: Vec<SyrupCaution>,
+    pub(super) parts: Parts,
+}
+
+/// The two sides of a syrup, ready to be poured together in any ratio without allocating.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct Parts {
+    pub(super) chocolate: Blend,
+    /// One gram of the liquids, in the ratio they stand in.
+    pub(super) liquid: Blend,
+    pub(super) around: Surroundings,
+    /// Where the syrup itself stands.
+    pub(super) now: Suspension,
+}
+
+impl Parts {
+    /// The mixture with so many grams of liquid.
+    pub(super) fn with(&self, liquid: f64) -> Suspension {
+        Suspension::of(&self.chocolate.plus(liquid, &self.liquid), &self.around)
+    }
+}
+
+impl Syrup {
+    /// A syrup of chocolates and liquids.
+    ///
+    /// Sugar dissolves in all the water up to its solubility; undissolved sugar, cocoa and milk
+    /// solids and fat are grains and drops in it; the sugared water's viscosity is multiplied by
+    /// Krieger and Dougherty's factor. Swelling of cocoa and starch, gums and the stiffness before
+    /// flow sets in are left out: trust the thickness to about a factor of two.
+    ///
+    /// Where no liquid is given, plain water stands in for it.
+    ///
+    /// Source: see [`SyrupModel`], `solubility`, `sugar_solution`, `density`.
+    ///
+    /// # Errors
+    /// [`ChocolateError::NoChocolate`] without chocolate; [`ChocolateError::OffScale`] when a mass
+    /// passes a tonne.
+    pub fn from_parts(
+        chocolate: &[ChocolatePart],
+        liquid: &[Portioned],
+        temperature: Temperature,
+        model: SyrupModel,
+    ) -> Result<Self, ChocolateError> {
+        let solid: Vec<Portioned> = chocolate
+            .iter()
+            .map(|part| Portioned {
+                composition: part.composition,
+                mass: part.mass,
+            })
+            .collect();
+        let solid = Blend::of(&solid);
+        let poured = Blend::of(liquid);
+        if solid.total <= 0.0 {
+            return Err(ChocolateError::NoChocolate);
+        }
+        let one_gram = if poured.total > 0.0 {
+            Blend::default().plus(1.0 / poured.total, &poured)
+        } else {
+            Blend::one_gram_of_water()
+        };
+        let around = Surroundings::new(model, temperature);
+        let all = solid.plus(1.0, &poured);
+        let parts = Parts {
+            chocolate: solid,
+            liquid: one_gram,
+            around,
+            now: Suspension::of(&all, &around),
+        };
+        Self::assemble(chocolate, parts, &poured, &all, temperature, model)
+    }
+
+    fn assemble(
+        chocolate: &[ChocolatePart],
+        parts: Parts,
+        poured: &Blend,
+        all: &Blend,
+        temperature: Temperature,
+        model: SyrupModel,
+    ) -> Result<Self, ChocolateError> {
+        let now = parts.now;
+        let mass = Mass::from_grams(parts.chocolate.total)?;
+        let water_brought = Mass::from_grams(poured.water)?;
+        let mut syrup = Self {
+            temperature,
+            model,
+            chocolate: mass,
+            liquid: Mass::from_grams(poured.total)?,
+            liquid_on_chocolate: Share::from_fraction(poured.total / parts.chocolate.total)?,
+            water: Mass::from_grams(all.water)?,
+            water_brought,
+            sugars: Mass::from_grams(all.sugars)?,
+            dissolved: Mass::from_grams(now.dissolved)?,
+            undissolved: Mass::from_grams(now.grains.max(0.0))?,
+            fat: Mass::from_grams(all.fat)?,
+            sugar_in_water: Share::from_percent(now.sugar_percent)?,
+            water_thickness: Viscosity::from_pascal_seconds(now.liquid_viscosity / 1000.0)?,
+            crowding: Share::from_fraction(now.crowding)?,
+            thickening: now.thickening.map(Factor::from_number).transpose()?,
+            flow: flow(&now, water_brought)?,
+            least_liquid: parts.least_liquid().map(Mass::from_grams).transpose()?,
+            rule: MinimumWater::of(chocolate, mass, water_brought),
+            keeping: Keeping::of(all, model.solubility),
+            cautions: Vec::new(),
+            parts,
+        };
+        syrup.cautions = cautions(&syrup, all);
+        Ok(syrup)
+    }
+
+    /// Room left before grains and drops are packed, as a share of the packing; none when they
+    /// are.
+    #[must_use]
+    pub fn slack(&self) -> Share {
+        let limit = self.parts.around.limit;
+        Share::from_fraction(1.0 - self.parts.now.crowding / limit).unwrap_or(Share::NONE)
+    }
+
+    /// Liquid beyond the least with which it flows; none where it has seized.
+    #[must_use]
+    pub fn beyond_seizing(&self) -> Option<Mass> {
+        self.least_liquid
+            .filter(|least| self.liquid >= *least)
+            .map(|least| self.liquid.less(least))
+    }
+}
+
+fn flow(now: &Suspension, water_brought: Mass) -> Result<Flow, ChocolateError> {
+    if water_brought <= Mass::ZERO {
+        return Ok(Flow::MeltedOnly);
+    }
+    match now.pascal_seconds() {
+        Some(eta) => {
+            let thickness = Viscosity::from_pascal_seconds(eta)?;
+            Ok(Flow::Flows {
+                thickness,
+                handling: Handling::of(thickness),
+            })
+        }
+        None => Ok(Flow::Seized),
+    }
+}

@@ -1,0 +1,77 @@
+//! Doubts about a syrup.
+
+use super::blend::Blend;
+use super::syrup::Syrup;
+use crate::engine::quantity::{Mass, Share, Temperature};
+
+/// A doubt about a syrup's figures.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum SyrupCaution {
+    /// Always given: gums, swelling cocoa and the stiffness before flow sets in are left out, so
+    /// that the true thickness may be half or twice the figure.
+    WithinAFactorOfTwo,
+    /// The tables of sugared water run from 10 to 80 °C.
+    OutsideTable {
+        /// How warm the syrup is.
+        temperature: Temperature,
+    },
+    /// Below about 34 °C cocoa butter begins to set, and the syrup stiffens with time.
+    SetsAtThisTemperature {
+        /// How warm the syrup is.
+        temperature: Temperature,
+    },
+    /// More sugar than the water takes up: it stays grainy.
+    SugarLeft {
+        /// Sugar left as grains.
+        undissolved: Mass,
+    },
+    /// Within a tenth of the packing: a few grams less liquid and it seizes.
+    NearSeizing {
+        /// Room left, as a share of the packing.
+        slack: Share,
+    },
+    /// Alcohol changes how sugar dissolves and how thick the water is; that is left out.
+    Alcohol {
+        /// Alcohol in all.
+        alcohol: Mass,
+    },
+}
+
+impl SyrupCaution {
+    /// How far a thickness may be off, either way.
+    pub const FACTOR: f64 = 2.0;
+    /// Where the tables of sugared water begin, °C.
+    pub const TABLE_FROM: f64 = 10.0;
+    /// Where they end, °C.
+    pub const TABLE_TO: f64 = 80.0;
+    /// Melting of cocoa butter's form V, °C. Source: Wille and Lutton, JAOCS 43 (1966) 491 (from
+    /// memory).
+    pub const COCOA_BUTTER_MELTS: f64 = 33.8;
+}
+
+/// All doubts about a syrup.
+pub(super) fn cautions(syrup: &Syrup, all: &Blend) -> Vec<SyrupCaution> {
+    let temperature = syrup.temperature;
+    let t = temperature.celsius();
+    let mut cautions = vec![SyrupCaution::WithinAFactorOfTwo];
+    if !(SyrupCaution::TABLE_FROM..=SyrupCaution::TABLE_TO).contains(&t) {
+        cautions.push(SyrupCaution::OutsideTable { temperature });
+    }
+    if t < SyrupCaution::COCOA_BUTTER_MELTS {
+        cautions.push(SyrupCaution::SetsAtThisTemperature { temperature });
+    }
+    if syrup.undissolved > Mass::ZERO && syrup.water_brought > Mass::ZERO {
+        cautions.push(SyrupCaution::SugarLeft {
+            undissolved: syrup.undissolved,
+        });
+    }
+    let slack = syrup.slack();
+    if syrup.thickening.is_some() && slack.fraction() < 0.1 {
+        cautions.push(SyrupCaution::NearSeizing { slack });
+    }
+    let alcohol = Mass::from_grams(all.alcohol).unwrap_or(Mass::ZERO);
+    if all.alcohol > 0.02 * all.water {
+        cautions.push(SyrupCaution::Alcohol { alcohol });
+    }
+    cautions
+}
