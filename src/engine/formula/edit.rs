@@ -48,7 +48,7 @@ pub fn set_paste_ratio(
     }
     let wanted = own.flour().part(ratio);
     match factor(wanted, own.liquid()) {
-        Some(factor) => scale_held(formula, stream, factor?, |line| is_liquid(line.food.role())),
+        Some(factor) => scale_held(formula, stream, factor?, |line| is_liquid(&line.food)),
         None => pour_water(formula, stream, wanted),
     }
 }

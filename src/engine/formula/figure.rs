@@ -1,7 +1,7 @@
 //! A figure of the dough: what it counts, gram by gram.
 
 use super::{Line, StreamKind};
-use crate::engine::larder::{Composition, Role};
+use crate::engine::larder::{Composition, Food, Role};
 use crate::engine::quantity::Share;
 
 /// A figure of the dough, each a weight that is also given as a share of the flour.
@@ -103,7 +103,7 @@ impl Figure {
             Self::Paste => when(part.kind == StreamKind::Paste),
             Self::Preferment => when(part.kind == StreamKind::Preferment),
             Self::PouredWater => when(part.role == Role::Water),
-            Self::Liquids => when(is_liquid(part.role)),
+            Self::Liquids => when(part.is_liquid),
             Self::TrueWater => part.beside_flour(made_of.water),
             Self::TotalWater => made_of.water,
             Self::WaterInPaste => part.water_of(StreamKind::Paste),
@@ -120,10 +120,24 @@ impl Figure {
     }
 }
 
-/// Whether such an ingredient is poured: water, milk and other liquids, eggs.
-pub(super) const fn is_liquid(role: Role) -> bool {
-    matches!(role, Role::Water | Role::Liquid | Role::Egg)
+/// Whether such an ingredient is poured: water, milk and other liquids, eggs. Dried egg is not.
+pub(super) fn is_liquid(food: &Food) -> bool {
+    match food.role() {
+        Role::Water | Role::Liquid => true,
+        Role::Egg => food.composition().water.fraction() > DRIED,
+        Role::Flour
+        | Role::Fat
+        | Role::Sugar
+        | Role::Salt
+        | Role::Yeast
+        | Role::Dairy
+        | Role::Chocolate
+        | Role::Inclusion => false,
+    }
 }
+
+/// What has less water than this is dried.
+const DRIED: f64 = 0.1;
 
 const fn when(counts: bool) -> Share {
     if counts { Share::WHOLE } else { Share::NONE }
@@ -134,7 +148,8 @@ pub(super) struct Part {
     kind: StreamKind,
     role: Role,
     is_flour: bool,
-    pub(super) made_of: Composition,
+    is_liquid: bool,
+    made_of: Composition,
 }
 
 impl Part {
@@ -143,6 +158,7 @@ impl Part {
             kind,
             role: line.food.role(),
             is_flour: line.is_flour(),
+            is_liquid: is_liquid(&line.food),
             made_of: line.food.composition(),
         }
     }
@@ -176,7 +192,6 @@ impl Part {
     }
 
     fn is_milk_powder(&self) -> bool {
-        const DRIED: f64 = 0.1;
         self.role == Role::Dairy && self.made_of.water.fraction() < DRIED
     }
 }

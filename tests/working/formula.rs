@@ -1,0 +1,125 @@
+//! The working of percentages, stream totals, water, targets and comparisons.
+
+use softcrumb::engine::formula::{
+    Basis, Compared, Figure, Form, Formula, Line, LineAt, Stream, StreamKind, Target, WaterLedger,
+    WhatIf, percentage, reach, stream_totals,
+};
+use softcrumb::engine::larder::{Food, Listed};
+use softcrumb::engine::quantity::{Mass, Share};
+
+use crate::pencil::adds_up;
+
+fn grams(grams: f64) -> Mass {
+    Mass::from_grams(grams).unwrap()
+}
+
+fn stream(kind: StreamKind, steam: f64, lines: &[(u16, f64)]) -> Stream {
+    let line = |&(number, mass): &(u16, f64)| {
+        Line::new(Food::Listed(Listed::numbered(number).unwrap()), grams(mass))
+    };
+    Stream {
+        kind,
+        name: String::new(),
+        lines: lines.iter().map(line).collect(),
+        steam: grams(steam),
+    }
+}
+
+/// Flour 1, rye 41, water 200, milk 300, butter 500, egg 600, sugar 700, salt 800, fresh yeast 900.
+fn three_streams() -> Formula {
+    let mut formula = Formula {
+        streams: vec![
+            stream(StreamKind::Paste, 6.5, &[(1, 40.0), (200, 120.0)]),
+            stream(
+                StreamKind::Preferment,
+                0.0,
+                &[(1, 90.0), (41, 30.0), (300, 66.0), (900, 0.8)],
+            ),
+            stream(
+                StreamKind::Final,
+                0.0,
+                &[
+                    (1, 240.0),
+                    (300, 70.0),
+                    (200, 22.0),
+                    (600, 52.0),
+                    (700, 44.0),
+                    (800, 7.4),
+                    (900, 9.0),
+                    (500, 48.0),
+                ],
+            ),
+            stream(StreamKind::Topping, 0.0, &[(700, 20.0), (200, 20.0)]),
+        ],
+    };
+    formula.streams[0].lines[1].poured = Some(grams(118.0));
+    formula
+}
+
+fn every_place(formula: &Formula) -> Vec<LineAt> {
+    let streams = formula.streams.iter().enumerate();
+    streams
+        .flat_map(|(stream, own)| (0..own.lines.len()).map(move |line| LineAt { stream, line }))
+        .collect()
+}
+
+#[test]
+fn percentages_add_up_both_ways() {
+    let formula = three_streams();
+    for at in every_place(&formula) {
+        adds_up(&percentage(&formula, at, Basis::AllFlour).unwrap().working());
+        if let Ok(own) = percentage(&formula, at, Basis::OwnStream) {
+            adds_up(&own.working());
+        }
+    }
+}
+
+#[test]
+fn stream_totals_add_up() {
+    let formula = three_streams();
+    for stream in 0..formula.streams.len() {
+        adds_up(&stream_totals(&formula, stream).unwrap().working());
+    }
+}
+
+#[test]
+fn the_water_ledger_adds_up_as_written_and_as_made() {
+    for form in [Form::AsWritten, Form::AsMade] {
+        let ledger = WaterLedger::of(&three_streams(), form).unwrap();
+        let working = ledger.working();
+        assert_eq!(working.len(), 6);
+        adds_up(&working);
+    }
+}
+
+#[test]
+fn targets_add_up() {
+    let formula = three_streams();
+    let share = |percent: f64| Share::from_percent(percent).unwrap();
+    let water = LineAt { stream: 2, line: 2 };
+    let flour = LineAt { stream: 2, line: 0 };
+    for (target, at) in [
+        (Target::OfFlour(Figure::TrueWater, share(76.0)), water),
+        (Target::OfFlour(Figure::TrueWater, share(76.0)), flour),
+        (Target::OfFlour(Figure::ScaldedFlour, share(12.0)), flour),
+        (Target::Moisture(share(45.0)), water),
+        (Target::Weight(Figure::Dough, grams(900.0)), water),
+    ] {
+        let reached = reach(&formula, target, at).unwrap();
+        adds_up(&reached.working());
+    }
+}
+
+#[test]
+fn comparisons_add_up() {
+    let old = three_streams();
+    for what_if in WhatIf::ALL {
+        let compared = Compared::of(&old, &what_if.of(&old).unwrap(), Form::AsWritten);
+        for pair in &compared.lines {
+            adds_up(&pair.sides.working());
+        }
+        for (_, sides) in &compared.figures {
+            adds_up(&sides.working());
+        }
+    }
+}
