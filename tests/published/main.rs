@@ -10,5 +10,6 @@
 
 mod allergens;
 mod composition;
+mod own_label;
 mod printed;
 mod table;

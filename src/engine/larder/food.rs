@@ -1,6 +1,6 @@
 //! Food: an ingredient of the larder, or one of the user's own.
 
-use super::{Allergen, Composition, Listed, OwnFood, Role};
+use super::{Allergen, Composition, Listed, OwnFood, Part, Role, Source};
 
 /// What a line of a formula holds.
 #[derive(Clone, Debug, PartialEq)]
@@ -45,6 +45,25 @@ impl Food {
         match self {
             Self::Listed(listed) => listed.row().allergens,
             Self::Own(own) => &own.allergens,
+        }
+    }
+
+    /// The parts of its composition that no table or label gives: worked out, or counted as none
+    /// for want of a figure.
+    #[must_use]
+    pub fn worked_out(&self) -> Vec<Part> {
+        match self {
+            Self::Listed(listed) => listed.row().worked_out().collect(),
+            Self::Own(own) => own.worked_out(),
+        }
+    }
+
+    /// Where its composition was read.
+    #[must_use]
+    pub fn source(&self) -> Source {
+        match self {
+            Self::Listed(listed) => listed.row().source,
+            Self::Own(_) => Source::Label,
         }
     }
 }

@@ -1,32 +1,13 @@
-//! The user's own ingredients, from what a packet's label says.
+//! The user's own ingredients.
 
-use super::{Allergen, Composition, Role};
+use super::label_error::{check_label, check_name};
+use super::{Allergen, Composition, Label, LabelError, Part, Role, from_label};
 use crate::engine::quantity::Share;
 
-/// What a packet's label gives, per 100 g. What it leaves out is `None` and worked out.
-#[derive(Clone, Copy, Debug, Default, PartialEq)]
-pub struct Label {
-    /// Fat.
-    pub fat: Option<Share>,
-    /// Saturates.
-    pub saturates: Option<Share>,
-    /// Carbohydrate, fibre not included, as European labels print it.
-    pub carbohydrate: Option<Share>,
-    /// Sugars.
-    pub sugars: Option<Share>,
-    /// Fibre.
-    pub fibre: Option<Share>,
-    /// Protein.
-    pub protein: Option<Share>,
-    /// Salt.
-    pub salt: Option<Share>,
-    /// Water, where it is known.
-    pub water: Option<Share>,
-    /// Cocoa solids, for chocolate.
-    pub cocoa: Option<Share>,
-}
-
 /// An ingredient of the user's own.
+///
+/// [`OwnFood::new`] is the door: it holds name and label against what is possible. The parts are
+/// open to be read, and every answer below stands whatever they hold.
 #[derive(Clone, Debug, PartialEq)]
 pub struct OwnFood {
     /// As the user calls it; at most [`OwnFood::NAME_LENGTH`] characters.
@@ -43,9 +24,49 @@ impl OwnFood {
     /// The most characters a name may have.
     pub const NAME_LENGTH: usize = 60;
 
-    /// What it is made of, as far as the label lets it be worked out.
+    /// An ingredient by its label. Spaces around the name are dropped.
+    ///
+    /// # Errors
+    /// [`LabelError`] when the name cannot be shown or the label cannot be true.
+    pub fn new(
+        name: &str,
+        role: Role,
+        label: Label,
+        allergens: Vec<Allergen>,
+    ) -> Result<Self, LabelError> {
+        let name = name.trim();
+        check_name(name)?;
+        check_label(&label)?;
+        Ok(Self {
+            name: name.to_owned(),
+            role,
+            label,
+            allergens,
+        })
+    }
+
+    /// What it is made of, as far as the label lets it be worked out: see [`Self::worked_out`].
     #[must_use]
     pub fn composition(&self) -> Composition {
-        Composition::default() // larder helper: from the label, missing parts worked out
+        from_label::composition(self)
+    }
+
+    /// The parts the label does not give, which [`Self::composition`] works out or counts as none.
+    #[must_use]
+    pub fn worked_out(&self) -> Vec<Part> {
+        from_label::worked_out(self)
+    }
+
+    /// Cocoa that is not cocoa butter, for a chocolate without milk whose cocoa and fat are known.
+    ///
+    /// All fat of a plain chocolate is taken for cocoa butter. In milk chocolate the two fats
+    /// cannot be told apart by the label, so there is no answer.
+    #[must_use]
+    pub fn fat_free_cocoa(&self) -> Option<Share> {
+        let plain = self.role == Role::Chocolate && !self.allergens.contains(&Allergen::Milk);
+        match (self.label.cocoa, self.label.fat) {
+            (Some(cocoa), Some(fat)) if plain => Some(cocoa.less(fat)),
+            _ => None,
+        }
     }
 }

@@ -68,6 +68,18 @@ impl Share {
         Self(self.0 + other.0)
     }
 
+    /// This much of it: `share` 0.5 is half.
+    #[must_use]
+    pub fn part(self, share: Self) -> Self {
+        Self((self.0 * share.0).min(*Self::RANGE.end()))
+    }
+
+    /// This share, but no more than `most`.
+    #[must_use]
+    pub fn at_most(self, most: Self) -> Self {
+        Self(self.0.min(most.0))
+    }
+
     /// What is left when `other` is taken away, none when it is the larger.
     #[must_use]
     pub fn less(self, other: Self) -> Self {
