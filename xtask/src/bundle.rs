@@ -70,7 +70,6 @@ pub(crate) fn write(pieces: Pieces, folder: &Path) -> Result<Vec<Packed>> {
             ("boot", &boot.0),
             ("boot_sum", &boot.1),
             ("wasm", &wasm.0),
-            ("wasm_sum", &wasm.1),
             ("manifest", &manifest.0),
             ("icon", &icon),
         ],

@@ -1,10 +1,9 @@
 //! Starts the page, then asks for the service worker: also when the page itself could not start.
 import start from './{{script}}';
 
-const wasm = new URL('./{{wasm}}', import.meta.url);
 const waiting = document.getElementById('waiting');
 try {
-  await start({ module_or_path: fetch(wasm, { integrity: '{{wasm_sum}}' }) });
+  await start({ module_or_path: await wasm(new URL('./{{wasm}}', import.meta.url), '{{wasm_sum}}') });
   waiting?.remove();
 } catch (trouble) {
   if (waiting) {
@@ -14,3 +13,17 @@ try {
   console.error(trouble);
 }
 navigator.serviceWorker?.register(new URL('./service_worker.js', import.meta.url)).catch(() => {});
+
+// A preloaded binary cannot be held to its sum by the browser yet, so it is done here, while it compiles.
+async function wasm(address, sum) {
+  const answer = await fetch(address);
+  if (!answer.ok) throw new Error(`${address}: ${answer.status}`);
+  const compiled = WebAssembly.compileStreaming(answer.clone()).catch(() => undefined);
+  const bytes = await answer.arrayBuffer();
+  // Without a secure address there is no digest, nor any promise to keep.
+  if (globalThis.crypto?.subtle) {
+    const digest = new Uint8Array(await crypto.subtle.digest('SHA-384', bytes));
+    if (`sha384-${btoa(String.fromCharCode(...digest))}` !== sum) throw new Error('the binary is not the one this page was built with');
+  }
+  return (await compiled) ?? WebAssembly.compile(bytes);
+}

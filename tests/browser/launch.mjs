@@ -1,0 +1,90 @@
+//! A visitor's desk: opens the page as a phone or a wide screen does, and notes whatever goes wrong.
+
+import assert from 'node:assert/strict';
+import { mkdirSync, readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { fileURLToPath } from 'node:url';
+
+export const SCREENS = {
+  phone: { viewport: { width: 360, height: 640 }, deviceScaleFactor: 2, isMobile: true, hasTouch: true },
+  wide: { viewport: { width: 1280, height: 800 } },
+};
+const SHOTS = fileURLToPath(new URL('./shots/', import.meta.url));
+const RULES = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+
+export class Desk {
+  constructor(browser, address) {
+    this.browser = browser;
+    this.address = address;
+    this.visits = [];
+  }
+
+  /// Opens the page in a clean profile. `allow`: patterns of troubles that this promise is about.
+  /// Other options go to the browser as they are (colorScheme, reducedMotion, locale, …).
+  async open(screen = 'phone', { at = '', address = this.address, allow = [], before, ...more } = {}) {
+    const context = await this.browser.newContext({ ...SCREENS[screen], ...more });
+    const visit = { context, allow, troubles: [], requests: [], address };
+    this.visits.push(visit);
+    watch(visit);
+    await context.addInitScript(noteViolations);
+    if (before) await context.addInitScript(before);
+    visit.page = await context.newPage();
+    await visit.page.goto(address + at);
+    await ready(visit.page);
+    return visit;
+  }
+
+  /// Ends all visits; any trouble that was not allowed fails the promise.
+  async leave(check) {
+    const troubles = [];
+    for (const visit of this.visits) {
+      troubles.push(...visit.troubles.filter((trouble) => !visit.allow.some((pattern) => pattern.test(trouble))));
+      await visit.context.close();
+    }
+    if (check) assert.deepEqual(troubles, [], 'nothing goes wrong behind the page');
+  }
+}
+
+/// Runs in the page: a breach of the policy is said aloud, so that the watch hears it.
+function noteViolations() {
+  document.addEventListener('securitypolicyviolation', (event) =>
+    console.error(`policy: ${event.effectiveDirective} ${event.blockedURI}`));
+}
+
+function watch(visit) {
+  const own = new URL(visit.address).origin;
+  visit.context.on('console', (line) => {
+    if (line.type() === 'error' || line.type() === 'warning') visit.troubles.push(`console: ${line.text()}`);
+  });
+  visit.context.on('weberror', (error) => visit.troubles.push(`error: ${error.error().message}`));
+  visit.context.on('request', (request) => {
+    visit.requests.push(request.url());
+    const address = new URL(request.url());
+    if (address.protocol.startsWith('http') && address.origin !== own) visit.troubles.push(`leaves: ${request.url()}`);
+  });
+}
+
+/// Waits until the page has been drawn.
+export async function ready(page) {
+  await page.waitForFunction(() => document.readyState === 'complete' && !document.getElementById('waiting'));
+}
+
+/// Waits until the service worker keeps all files and answers for the page.
+export async function kept(page) {
+  await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+  await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+}
+
+/// What the accessibility rules find: rule and places, none when all is well.
+export async function axe(page) {
+  await page.evaluate(readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8'));
+  const found = await page.evaluate((rules) => window.axe.run({ runOnly: rules }), RULES);
+  return found.violations.map((rule) => `${rule.id}: ${rule.nodes.map((node) => node.target.join(' ')).join(', ')}`);
+}
+
+/// Keeps a picture in shots/ when SOFTCRUMB_SHOTS is set.
+export async function shot(page, name) {
+  if (!process.env.SOFTCRUMB_SHOTS) return;
+  mkdirSync(SHOTS, { recursive: true });
+  await page.screenshot({ path: `${SHOTS}${name}.png` });
+}

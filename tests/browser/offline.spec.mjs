@@ -1,0 +1,134 @@
+//! With and without a signal: the whole page is kept on the device, one version at a time.
+
+import assert from 'node:assert/strict';
+import { createHash } from 'node:crypto';
+import { readdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { createServer, request as pipe } from 'node:http';
+import { join } from 'node:path';
+import { copy, DIST, serve } from './host.mjs';
+import { kept, ready } from './launch.mjs';
+import { test } from './promises.mjs';
+
+const title = (page) => page.evaluate(() => document.title);
+const cacheNames = (page) => page.evaluate(() => caches.keys());
+
+test('after the first load the page opens in flight mode: on a reload, in a new tab, from a link', async (desk) => {
+  const { context, page, address } = await desk.open('phone');
+  await kept(page);
+  await context.setOffline(true);
+  await page.reload();
+  await ready(page);
+  await page.close();
+  for (const at of ['', 'index.html', '?from=a-friend', '#/anything', '?a=1#/b/2']) {
+    const other = await context.newPage();
+    await other.goto(address + at);
+    await ready(other);
+    await other.close();
+  }
+});
+
+test('every file of the page is kept together', async (desk) => {
+  const { page, address } = await desk.open('phone');
+  await kept(page);
+  const found = await page.evaluate(async () => {
+    const [name] = await caches.keys();
+    const requests = await (await caches.open(name)).keys();
+    return requests.map((request) => request.url);
+  });
+  const files = (await readdir(DIST)).filter((name) => !/\.(br|gz)$/.test(name) && name !== 'service_worker.js');
+  const expected = files.map((name) => address + (name === 'index.html' ? '' : name));
+  assert.deepEqual(found.sort(), expected.sort());
+});
+
+/// Passes requests on to the server and counts how often each file was sent in full.
+async function counter(address) {
+  const sent = {};
+  const server = createServer((asked, answer) => {
+    pipe(new URL(asked.url, address), { headers: asked.headers }, (given) => {
+      if (given.statusCode === 200) sent[asked.url] = (sent[asked.url] ?? 0) + 1;
+      answer.writeHead(given.statusCode, given.headers);
+      given.pipe(answer);
+    }).end();
+  });
+  await new Promise((done) => server.listen(0, '127.0.0.1', done));
+  return { sent, address: `http://127.0.0.1:${server.address().port}/`, stop: () => server.close() };
+}
+
+test('what the first load brought is not sent a second time to be kept', async (desk) => {
+  const { sent, address, stop } = await counter(desk.address);
+  try {
+    const { page } = await desk.open('phone', { address });
+    await kept(page);
+    assert.ok(sent['/'] === 1 && Object.keys(sent).length > 5);
+    const twice = Object.entries(sent).filter(([, times]) => times > 1);
+    assert.deepEqual(twice, []);
+  } finally {
+    stop();
+  }
+});
+
+/// Changes the hosted page as a later version would: another title, and the list that goes with it.
+async function publish(folder, { broken = false } = {}) {
+  const index = await readFile(join(folder, 'index.html'), 'utf8');
+  const later = index.replace('<title>Softcrumb</title>', '<title>Softcrumb, later</title>');
+  assert.notEqual(later, index);
+  const sum = (text) => `sha384-${createHash('sha384').update(text).digest('base64')}`;
+  const worker = await readFile(join(folder, 'service_worker.js'), 'utf8');
+  const changed = worker.replace(sum(index), sum(broken ? `${later} ` : later)).replace(/VERSION = '\w+'/, "VERSION = 'later'");
+  assert.ok(changed.includes("'later'") && !changed.includes(sum(index)));
+  for (const [name, text] of [['index.html', later], ['service_worker.js', changed]]) {
+    await writeFile(join(folder, name), text);
+    for (const end of ['br', 'gz']) await rm(join(folder, `${name}.${end}`), { force: true });
+  }
+}
+
+test('a new version waits until it is told to take over, then replaces the old one whole', async (desk) => {
+  const { folder, remove } = await copy();
+  const host = await serve(folder);
+  try {
+    const { page } = await desk.open('phone', { address: host.address });
+    await kept(page);
+    const [first] = await cacheNames(page);
+    await publish(folder);
+    await page.evaluate(() => navigator.serviceWorker.getRegistration().then((found) => found.update()));
+    await page.waitForFunction(() => navigator.serviceWorker.getRegistration().then((found) => found.waiting !== null));
+    await page.reload();
+    await ready(page);
+    assert.equal(await title(page), 'Softcrumb', 'the old version still answers');
+    assert.equal((await cacheNames(page)).length, 2);
+    await page.evaluate(() => navigator.serviceWorker.getRegistration().then((found) => found.waiting.postMessage({ softcrumb: 'take over' })));
+    await page.waitForFunction((old) => caches.keys().then((names) => names.length === 1 && names[0] !== old), first);
+    await page.reload();
+    await ready(page);
+    assert.equal(await title(page), 'Softcrumb, later');
+  } finally {
+    host.stop();
+    await remove();
+  }
+});
+
+test('a host that is half changed is not kept: the old version stays whole', async (desk) => {
+  const { folder, remove } = await copy();
+  const host = await serve(folder);
+  try {
+    const { context, page } = await desk.open('phone', { address: host.address, allow: [/Failed to find a valid digest|addAll/] });
+    await kept(page);
+    await publish(folder, { broken: true });
+    const state = await page.evaluate(async () => {
+      const registration = await navigator.serviceWorker.getRegistration();
+      await registration.update();
+      const worker = registration.installing;
+      if (worker) await new Promise((done) => worker.addEventListener('statechange', () => worker.state !== 'installing' && done()));
+      return worker?.state;
+    });
+    assert.equal(state, 'redundant');
+    assert.equal((await cacheNames(page)).length, 1);
+    await context.setOffline(true);
+    await page.reload();
+    await ready(page);
+    assert.equal(await title(page), 'Softcrumb');
+  } finally {
+    host.stop();
+    await remove();
+  }
+});

@@ -1,0 +1,17 @@
+//! The list of promises to the user: each spec file adds to it, run.mjs keeps them.
+
+const promises = [];
+let file = '';
+
+/// Adds a promise. `keep` is given a visitor's desk (launch.mjs); it fails by throwing.
+export function test(name, keep, { seconds = 60 } = {}) {
+  promises.push({ name, keep, seconds, file });
+}
+
+/// Reads one spec file and gives the promises it makes.
+export async function read(address, name) {
+  file = name;
+  promises.length = 0;
+  await import(address);
+  return [...promises];
+}

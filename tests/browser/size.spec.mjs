@@ -1,0 +1,23 @@
+//! A first visit is light enough for a weak signal.
+
+import assert from 'node:assert/strict';
+import { ready } from './launch.mjs';
+import { test } from './promises.mjs';
+
+const BUDGET = 160_000;
+
+test('all a first visit loads before the page works is at most 160 KB over the wire', async (desk) => {
+  const context = await desk.browser.newContext({ serviceWorkers: 'block' });
+  const page = await context.newPage();
+  const session = await context.newCDPSession(page);
+  await session.send('Network.enable');
+  let bytes = 0;
+  session.on('Network.loadingFinished', (event) => { bytes += event.encodedDataLength; });
+  await page.goto(desk.address);
+  await ready(page);
+  await page.waitForLoadState('networkidle');
+  await context.close();
+  console.log(`          ${bytes} bytes with headers`);
+  assert.ok(bytes > 10_000, 'the count itself works');
+  assert.ok(bytes <= BUDGET, `${bytes} bytes`);
+});
