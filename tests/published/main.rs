@@ -9,7 +9,9 @@
 )]
 
 mod allergens;
+mod bakers_percentage;
 mod composition;
 mod own_label;
 mod printed;
 mod table;
+mod water;
