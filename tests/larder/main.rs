@@ -9,5 +9,6 @@
 )]
 
 mod every_label;
+mod numbers;
 mod refused;
 mod told;

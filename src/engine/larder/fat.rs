@@ -1,7 +1,8 @@
 //! Butter, oils and other fats.
 //!
 //! Refined soya oil need not be named in Europe; it is named here because the table does not say
-//! how far it was refined.
+//! how far it was refined. Unsalted margarine has the ash of the salted one in the table: as
+//! printed.
 
 use super::table::{Ciqual, Sr28, Starch};
 use super::{Allergen, Ingredient, Role};

@@ -34,15 +34,23 @@ impl OwnFood {
         label: Label,
         allergens: Vec<Allergen>,
     ) -> Result<Self, LabelError> {
-        let name = name.trim();
-        check_name(name)?;
-        check_label(&label)?;
-        Ok(Self {
-            name: name.to_owned(),
+        let food = Self {
+            name: name.trim().to_owned(),
             role,
             label,
             allergens,
-        })
+        };
+        food.check()?;
+        Ok(food)
+    }
+
+    /// Holds its name and label against what is possible, for one that came another way.
+    ///
+    /// # Errors
+    /// [`LabelError`] when the name cannot be shown or the label cannot be true.
+    pub fn check(&self) -> Result<(), LabelError> {
+        check_name(&self.name)?;
+        check_label(&self.label)
     }
 
     /// What it is made of, as far as the label lets it be worked out: see [`Self::worked_out`].
