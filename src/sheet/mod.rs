@@ -3,14 +3,27 @@
 //! Everything here is plain data; it is written down by `record` (JSON) and `link` (a link's
 //! fragment), and read back through the same constructors as typing.
 
+mod examples;
+mod fragment;
+mod history;
+mod id;
 mod kept;
+pub mod key;
 mod kitchen;
 pub mod link;
+mod moment;
 pub mod plain;
 pub mod record;
 mod settings;
+mod shelf;
 mod spelling;
 
+pub use examples::examples;
+pub use fragment::{Fragment, Place};
+pub use history::History;
+pub use id::Id;
 pub use kept::{Batch, Sheet};
 pub use kitchen::{Kitchen, Scales};
+pub use moment::Moment;
 pub use settings::{Settings, Theme, Units};
+pub use shelf::{Repaired, Shelf, ShelfEntry, Standing};

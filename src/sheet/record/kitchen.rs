@@ -10,11 +10,12 @@ use super::print::Writer;
 use super::tree::Tree;
 
 const KIND: &str = "kitchen";
+pub(super) const KNOWN: &[&str] = &["scales"];
 
 /// Writes the kitchen down as JSON.
 #[must_use]
 pub fn write_kitchen(kitchen: &Kitchen) -> String {
-    write(kitchen).to_string()
+    body(kitchen, begin(KIND)).to_string()
 }
 
 /// Reads the kitchen from JSON.
@@ -22,18 +23,18 @@ pub fn write_kitchen(kitchen: &Kitchen) -> String {
 /// # Errors
 /// [`RecordError`] with the way to what is wrong.
 pub fn read_kitchen(text: &str) -> Result<Kitchen, RecordError> {
-    read(&open(text, RECORD_LIMIT)?)
+    let tree = open(text, RECORD_LIMIT)?;
+    read_body(&fields(&tree, KIND, KNOWN)?)
 }
 
-pub(super) fn write(kitchen: &Kitchen) -> Tree<'static> {
+pub(super) fn body<'t>(kitchen: &Kitchen, begun: Writer<'t>) -> Tree<'t> {
     let scales = Writer::new()
         .number("main_g", kitchen.scales.main.grams())
         .maybe("pocket_g", kitchen.scales.pocket.map(Mass::grams));
-    begin(KIND).tree("scales", scales.done()).done()
+    begun.tree("scales", scales.done()).done()
 }
 
-pub(super) fn read(tree: &Tree) -> Result<Kitchen, RecordError> {
-    let fields = fields(tree, KIND, &["scales"])?;
+pub(super) fn read_body(fields: &Fields) -> Result<Kitchen, RecordError> {
     Ok(Kitchen {
         scales: fields.needed("scales", read_scales)?,
     })

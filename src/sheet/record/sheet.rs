@@ -6,18 +6,18 @@ use crate::sheet::spelling::{BREADS, spelt};
 
 use super::envelope::{RECORD_LIMIT, begin, fields, open};
 use super::error::RecordError;
-use super::fields::{short, word};
+use super::fields::{Fields, short, word};
 use super::print::Writer;
 use super::tree::Tree;
 use super::{batch, formula};
 
-const KIND: &str = "formula";
-const KNOWN: &[&str] = &["name", "bread", "formula", "batch", "note"];
+pub(super) const KIND: &str = "formula";
+pub(super) const KNOWN: &[&str] = &["name", "bread", "formula", "batch", "note"];
 
 /// Writes a sheet down as JSON.
 #[must_use]
 pub fn write_sheet(sheet: &Sheet) -> String {
-    write(sheet, begin(KIND)).to_string()
+    body(sheet, begin(KIND)).to_string()
 }
 
 /// Reads a sheet from JSON.
@@ -28,7 +28,7 @@ pub fn read_sheet(text: &str) -> Result<Sheet, RecordError> {
     read(&open(text, RECORD_LIMIT)?)
 }
 
-pub(super) fn write<'t>(sheet: &'t Sheet, begun: Writer<'t>) -> Tree<'t> {
+pub(super) fn body<'t>(sheet: &'t Sheet, begun: Writer<'t>) -> Tree<'t> {
     begun
         .text("name", plain::name(&sheet.name, Sheet::NAME_LENGTH))
         .text("bread", spelt(sheet.bread, BREADS))
@@ -38,9 +38,12 @@ pub(super) fn write<'t>(sheet: &'t Sheet, begun: Writer<'t>) -> Tree<'t> {
         .done()
 }
 
-/// Reads a sheet from a tree whose envelope is already known to be ours and of this version.
+/// Reads a sheet from a tree whose envelope is already known to be of this version.
 pub(super) fn read(tree: &Tree) -> Result<Sheet, RecordError> {
-    let fields = fields(tree, KIND, KNOWN)?;
+    read_body(&fields(tree, KIND, KNOWN)?)
+}
+
+pub(super) fn read_body(fields: &Fields) -> Result<Sheet, RecordError> {
     Ok(Sheet {
         name: fields.needed("name", |tree| short(tree, Sheet::NAME_LENGTH, plain::name))?,
         bread: fields.needed("bread", |tree| word(tree, BREADS))?,

@@ -1,0 +1,222 @@
+//! Examples: what a newcomer finds on the shelf. Made up for this project: the evening class, the
+//! mill and the formulas are nobody's.
+
+use std::num::NonZeroU16;
+
+use super::{Batch, Id, Sheet};
+use crate::engine::batch::{Losses, Wanted};
+use crate::engine::formula::{Bread, Formula, Line, Stream, StreamKind};
+use crate::engine::larder::{Food, Listed};
+use crate::engine::quantity::{Mass, Share, Temperature};
+
+/// An example: its id, name, bread, pieces, note, streams.
+type Example = (
+    &'static str,
+    &'static str,
+    Bread,
+    u16,
+    &'static str,
+    &'static [Part],
+);
+
+/// A stream: kind, name, steam in g, lines as the ingredient's number and g.
+type Part = (StreamKind, &'static str, f64, &'static [(u16, f64)]);
+
+const CHOCOLATE_LOAF: Example = (
+    "lanternloaf",
+    "Lantern Lane chocolate loaf",
+    Bread::SoftTin,
+    10,
+    "Lantern Lane evening class, first week. Scald and preferment the night before; both go into \
+     the mixer cold. Ten balls, chocolate inside each, close together in one tin.",
+    &[
+        (
+            StreamKind::Paste,
+            "Scald",
+            5.0,
+            &[(1, 58.0), (41, 14.0), (200, 112.0)],
+        ),
+        (
+            StreamKind::Preferment,
+            "Night dough",
+            0.0,
+            &[(1, 144.0), (200, 74.0), (902, 0.6)],
+        ),
+        (
+            StreamKind::Final,
+            "Final dough",
+            0.0,
+            &[
+                (1, 264.0),
+                (300, 112.0),
+                (601, 34.0),
+                (700, 53.0),
+                (500, 43.0),
+                (340, 14.0),
+                (800, 8.6),
+                (902, 3.4),
+            ],
+        ),
+        (
+            StreamKind::Filling,
+            "Inside each ball",
+            0.0,
+            &[(1001, 85.0)],
+        ),
+        (
+            StreamKind::Topping,
+            "Chocolate and water",
+            0.0,
+            &[(1000, 64.0), (200, 18.0)],
+        ),
+    ],
+);
+
+const PLAIN_LOAF: Example = (
+    "plainloaf",
+    "Toast loaf for the class",
+    Bread::PlainTin,
+    1,
+    "The plain one to compare with: straight dough, one long piece in the tin.",
+    &[(
+        StreamKind::Final,
+        "Dough",
+        0.0,
+        &[
+            (1, 430.0),
+            (4, 62.0),
+            (200, 316.0),
+            (500, 11.0),
+            (700, 6.0),
+            (800, 9.2),
+            (902, 4.3),
+        ],
+    )],
+);
+
+const EGG_LOAF: Example = (
+    "eggloaf",
+    "Egg and butter loaf",
+    Bread::RichEgg,
+    8,
+    "Third week: what eggs and much butter do. Butter goes in last, and cold.",
+    &[
+        (
+            StreamKind::Preferment,
+            "Milk starter",
+            0.0,
+            &[(1, 88.0), (300, 60.0), (902, 1.1)],
+        ),
+        (
+            StreamKind::Final,
+            "Final dough",
+            0.0,
+            &[
+                (1, 296.0),
+                (600, 168.0),
+                (300, 34.0),
+                (700, 56.0),
+                (500, 138.0),
+                (800, 7.2),
+                (902, 5.6),
+            ],
+        ),
+        (
+            StreamKind::Wash,
+            "Egg wash",
+            0.0,
+            &[(600, 22.0), (300, 7.0)],
+        ),
+    ],
+);
+
+const RYE_LOAF: Example = (
+    "ryeloaf",
+    "Rye scald loaf",
+    Bread::Rye,
+    1,
+    "Last week: all of the paste is rye. It stays moist for days.",
+    &[
+        (
+            StreamKind::Paste,
+            "Rye scald",
+            7.0,
+            &[(41, 92.0), (200, 196.0)],
+        ),
+        (
+            StreamKind::Preferment,
+            "Night dough",
+            0.0,
+            &[(1, 118.0), (200, 66.0), (902, 0.5)],
+        ),
+        (
+            StreamKind::Final,
+            "Final dough",
+            0.0,
+            &[
+                (1, 222.0),
+                (40, 58.0),
+                (200, 76.0),
+                (711, 19.0),
+                (520, 11.0),
+                (800, 9.4),
+                (902, 3.2),
+            ],
+        ),
+    ],
+);
+
+/// Four formulas for a shelf that has never been used: the one that opens first, then a plain
+/// dough, one with eggs, one with a rye scald. Each has an id of its own that never changes, so
+/// that two pages opened at once do not set them out twice.
+#[must_use]
+pub fn examples() -> Vec<(Id, Sheet)> {
+    let all = [CHOCOLATE_LOAF, PLAIN_LOAF, EGG_LOAF, RYE_LOAF];
+    all.iter().filter_map(set_out).collect()
+}
+
+fn set_out((id, name, bread, pieces, note, parts): &Example) -> Option<(Id, Sheet)> {
+    let streams = parts.iter().map(stream).collect::<Option<Vec<_>>>()?;
+    let batch = Batch {
+        wanted: Wanted::default(),
+        losses: losses()?,
+        pieces: NonZeroU16::new(*pieces)?,
+        syrup_at: Temperature::from_celsius(40.0).ok()?,
+    };
+    let sheet = Sheet {
+        name: (*name).to_owned(),
+        bread: *bread,
+        formula: Formula { streams },
+        batch,
+        note: (*note).to_owned(),
+    };
+    Some((Id::from_text(id)?, sheet))
+}
+
+fn stream((kind, name, steam, lines): &Part) -> Option<Stream> {
+    let lines = lines.iter().map(|(number, grams)| {
+        let food = Food::Listed(Listed::numbered(*number).ok()?);
+        Some(Line::new(food, mass(*grams)?))
+    });
+    Some(Stream {
+        kind: *kind,
+        name: (*name).to_owned(),
+        lines: lines.collect::<Option<_>>()?,
+        steam: mass(*steam)?,
+    })
+}
+
+/// What a class loses: a film of dough in the bowl, a little at the scraper, water in the oven.
+fn losses() -> Option<Losses> {
+    Some(Losses {
+        residue: mass(6.0)?,
+        residue_share: Share::NONE,
+        dividing: Share::from_percent(0.5).ok()?,
+        bake: Share::from_percent(10.5).ok()?,
+        topping: Share::from_percent(7.0).ok()?,
+    })
+}
+
+fn mass(grams: f64) -> Option<Mass> {
+    Mass::from_grams(grams).ok()
+}

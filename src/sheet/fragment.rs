@@ -1,0 +1,70 @@
+//! Fragment: the part of the address behind `#`, which says what is open.
+
+/// One of the places of the page.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+pub enum Place {
+    /// What is this dough?
+    #[default]
+    Formula,
+    /// How much of it, in what?
+    Batch,
+    /// Will it run, will it melt?
+    Chocolate,
+}
+
+impl Place {
+    /// Every place that is built, in the order of the bar.
+    pub const ALL: [Self; 3] = [Self::Formula, Self::Batch, Self::Chocolate];
+
+    /// The word for it in an address.
+    #[must_use]
+    pub const fn word(self) -> &'static str {
+        match self {
+            Self::Formula => "formula",
+            Self::Batch => "batch",
+            Self::Chocolate => "chocolate",
+        }
+    }
+}
+
+/// What the part behind `#` asks for.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Fragment {
+    /// Nothing.
+    Empty,
+    /// A place.
+    Place(Place),
+    /// A formula handed out: the text of a link, not yet opened.
+    Loaf(String),
+    /// Something else: a link spoilt on the way, or not ours.
+    Unknown,
+}
+
+/// What a handed-out formula begins with.
+const LOAF: &str = "loaf=";
+
+impl Fragment {
+    /// Reads the part behind `#`, with or without the `#`.
+    #[must_use]
+    pub fn read(text: &str) -> Self {
+        let text = text.strip_prefix('#').unwrap_or(text);
+        if text.is_empty() {
+            return Self::Empty;
+        }
+        if let Some(link) = text.strip_prefix(LOAF) {
+            return Self::Loaf(link.to_owned());
+        }
+        let place = Place::ALL.into_iter().find(|place| place.word() == text);
+        place.map_or(Self::Unknown, Self::Place)
+    }
+
+    /// Writes the part behind `#`, with the `#`.
+    #[must_use]
+    pub fn write(&self) -> String {
+        match self {
+            Self::Empty | Self::Unknown => String::new(),
+            Self::Place(place) => format!("#{}", place.word()),
+            Self::Loaf(link) => format!("#{LOAF}{link}"),
+        }
+    }
+}

@@ -1,0 +1,28 @@
+//! Keys: where each record stands in the browser's storage.
+
+use super::Id;
+
+/// The index of the shelf and the bin.
+pub const SHELF: &str = "softcrumb.shelf";
+/// The kitchen.
+pub const KITCHEN: &str = "softcrumb.kitchen";
+/// The settings.
+pub const SETTINGS: &str = "softcrumb.settings";
+/// The id of the formula that is open, as plain text.
+pub const OPEN: &str = "softcrumb.open";
+/// Changes since formulas were last saved to a file, as plain digits.
+pub const UNFILED: &str = "softcrumb.unfiled";
+
+const FORMULA: &str = "softcrumb.formula.";
+
+/// The key of one formula.
+#[must_use]
+pub fn of_formula(id: &Id) -> String {
+    format!("{FORMULA}{}", id.as_text())
+}
+
+/// The formula a key belongs to; `None` for any other key.
+#[must_use]
+pub fn formula_of(key: &str) -> Option<Id> {
+    Id::from_text(key.strip_prefix(FORMULA)?)
+}

@@ -1,0 +1,41 @@
+//! Moment: when something was kept, given by whoever knows the time.
+
+use std::ops::RangeInclusive;
+
+use crate::engine::quantity::OutOfRange;
+
+/// A moment: whole milliseconds since 1970 began, UTC.
+#[derive(Clone, Copy, Debug, Default, PartialEq, PartialOrd)]
+pub struct Moment(f64);
+
+impl Moment {
+    /// From 1970 to the end of the year 9999, ms.
+    pub const RANGE: RangeInclusive<f64> = 0.0..=253_402_300_799_999.0;
+
+    /// Takes milliseconds since 1970 began, UTC; parts of one are dropped.
+    ///
+    /// # Errors
+    /// [`OutOfRange`] outside [`Moment::RANGE`]; NaN is outside every range.
+    pub fn from_milliseconds(milliseconds: f64) -> Result<Self, OutOfRange> {
+        if Self::RANGE.contains(&milliseconds) {
+            Ok(Self(libm::floor(milliseconds)))
+        } else {
+            Err(OutOfRange {
+                value: milliseconds,
+                range: Self::RANGE,
+            })
+        }
+    }
+
+    /// Gives milliseconds since 1970 began, UTC.
+    #[must_use]
+    pub const fn milliseconds(self) -> f64 {
+        self.0
+    }
+
+    /// This moment, or just after `earlier` where a clock was set back.
+    #[must_use]
+    pub(super) fn after(self, earlier: Self) -> Self {
+        Self(self.0.max(earlier.0 + 1.0).min(*Self::RANGE.end()))
+    }
+}

@@ -1,0 +1,135 @@
+//! The index itself: put, bin, restore, empty.
+
+use super::{ShelfEntry, Slot, Standing};
+use crate::engine::quantity::Mass;
+use crate::sheet::{Id, Moment, Sheet, plain};
+
+/// All formulas kept, sorted by id.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Shelf {
+    pub(in crate::sheet) slots: Vec<Slot>,
+}
+
+impl Shelf {
+    /// The most entries there may be, those in the bin included.
+    pub const MOST: usize = 20_000;
+    /// The most removed formulas that are remembered.
+    pub(in crate::sheet) const MOST_GONE: usize = 500;
+
+    /// The formulas on the shelf, the last changed first.
+    #[must_use]
+    pub fn shelved(&self) -> Vec<&ShelfEntry> {
+        let mut entries: Vec<_> = self.standing(Standing::Shelved).map(|s| &s.entry).collect();
+        entries.sort_by(|one, other| {
+            let (one_at, other_at) = (one.changed, other.changed);
+            let by_time = other_at.milliseconds().total_cmp(&one_at.milliseconds());
+            by_time.then_with(|| one.id.cmp(&other.id))
+        });
+        entries
+    }
+
+    /// The formulas in the bin with the moment they were put there, the last first.
+    #[must_use]
+    pub fn binned(&self) -> Vec<(&ShelfEntry, Moment)> {
+        let slots = self.standing(Standing::Binned);
+        let mut entries: Vec<_> = slots.map(|slot| (&slot.entry, slot.since)).collect();
+        entries.sort_by(|(_, one), (_, other)| other.milliseconds().total_cmp(&one.milliseconds()));
+        entries
+    }
+
+    /// The entry of a formula on the shelf or in the bin.
+    #[must_use]
+    pub fn entry(&self, id: &Id) -> Option<&ShelfEntry> {
+        let slot = self.slot(id)?;
+        (slot.standing != Standing::Gone).then_some(&slot.entry)
+    }
+
+    /// Where a formula is; `None` when nothing is known of it.
+    #[must_use]
+    pub fn standing_of(&self, id: &Id) -> Option<Standing> {
+        self.slot(id).map(|slot| slot.standing)
+    }
+
+    /// Puts a formula on the shelf, or notes that it changed. Its record is kept apart.
+    pub fn put(&mut self, id: &Id, sheet: &Sheet, now: Moment) {
+        let entry = ShelfEntry {
+            id: id.clone(),
+            name: plain::name(&sheet.name, Sheet::NAME_LENGTH),
+            dough: sheet.formula.dough(),
+            changed: now,
+        };
+        self.place(entry, Standing::Shelved, now);
+    }
+
+    /// Puts a formula of the shelf into the bin. `false` when it is not on the shelf.
+    pub fn bin(&mut self, id: &Id, now: Moment) -> bool {
+        self.shift(id, Standing::Shelved, Standing::Binned, now)
+    }
+
+    /// Takes a formula out of the bin. `false` when it is not in it.
+    pub fn restore(&mut self, id: &Id, now: Moment) -> bool {
+        self.shift(id, Standing::Binned, Standing::Shelved, now)
+    }
+
+    /// Empties the bin. Gives the ids whose records are to be deleted.
+    pub fn empty_bin(&mut self, now: Moment) -> Vec<Id> {
+        let binned: Vec<Id> = self
+            .standing(Standing::Binned)
+            .map(|s| s.entry.id.clone())
+            .collect();
+        for id in &binned {
+            self.shift(id, Standing::Binned, Standing::Gone, now);
+        }
+        binned
+    }
+
+    fn shift(&mut self, id: &Id, from: Standing, to: Standing, now: Moment) -> bool {
+        let Some(slot) = self.slot(id).filter(|slot| slot.standing == from) else {
+            return false;
+        };
+        let mut entry = slot.entry.clone();
+        if to == Standing::Gone {
+            entry.name = String::new();
+            entry.dough = Mass::ZERO;
+        }
+        self.place(entry, to, now);
+        true
+    }
+
+    fn place(&mut self, entry: ShelfEntry, standing: Standing, now: Moment) {
+        match self.find(&entry.id) {
+            Ok(at) => {
+                if let Some(slot) = self.slots.get_mut(at) {
+                    let since = now.after(slot.since);
+                    *slot = Slot {
+                        entry,
+                        standing,
+                        since,
+                    };
+                }
+            }
+            Err(at) => self.slots.insert(
+                at,
+                Slot {
+                    entry,
+                    standing,
+                    since: now,
+                },
+            ),
+        }
+    }
+
+    fn standing(&self, standing: Standing) -> impl Iterator<Item = &Slot> {
+        self.slots
+            .iter()
+            .filter(move |slot| slot.standing == standing)
+    }
+
+    fn slot(&self, id: &Id) -> Option<&Slot> {
+        self.find(id).ok().and_then(|at| self.slots.get(at))
+    }
+
+    fn find(&self, id: &Id) -> Result<usize, usize> {
+        self.slots.binary_search_by(|slot| slot.entry.id.cmp(id))
+    }
+}

@@ -1,0 +1,15 @@
+//! The shelf: an index of all formulas kept, those in the bin included.
+//!
+//! Two open pages may each change the index. Every entry carries the moment it last changed its
+//! place, and [`Shelf::merge`] takes the later of the two: the order of merging does not matter.
+
+mod entry;
+mod index;
+mod merge;
+mod repair;
+
+pub use entry::{ShelfEntry, Standing};
+pub use index::Shelf;
+pub use repair::Repaired;
+
+pub(super) use entry::Slot;

@@ -1,0 +1,181 @@
+//! Sheets drawn at random, and from a plain seed.
+
+use std::num::NonZeroU16;
+
+use softcrumb::engine::batch::{Losses, Wanted};
+use softcrumb::engine::formula::{Bread, Formula, Line, LineAt, Stream, StreamKind};
+use softcrumb::engine::larder::{Allergen, Food, Label, Listed, OwnFood, Role};
+use softcrumb::engine::quantity::{Factor, Mass, Share, Temperature};
+use softcrumb::sheet::{Batch, Sheet};
+
+/// Steele, Lea and Flood's `SplitMix64` (2014): the same draws on every machine.
+pub(crate) struct Draw(pub(crate) u64);
+
+impl Draw {
+    pub(crate) fn bits(&mut self) -> u64 {
+        self.0 = self.0.wrapping_add(0x9e37_79b9_7f4a_7c15);
+        let z = (self.0 ^ (self.0 >> 30)).wrapping_mul(0xbf58_476d_1ce4_e5b9);
+        let z = (z ^ (z >> 27)).wrapping_mul(0x94d0_49bb_1331_11eb);
+        z ^ (z >> 31)
+    }
+
+    pub(crate) fn below(&mut self, most: u64) -> u64 {
+        self.bits() % most
+    }
+
+    pub(crate) fn one_of<T: Clone>(&mut self, all: &[T]) -> T {
+        all[usize::try_from(self.below(all.len() as u64)).unwrap()].clone()
+    }
+
+    fn fraction(&mut self) -> f64 {
+        (self.bits() >> 11) as f64 / (1_u64 << 53) as f64
+    }
+
+    fn yes(&mut self) -> bool {
+        self.below(2) == 1
+    }
+
+    pub(crate) fn mass(&mut self) -> Mass {
+        let grams = match self.below(5) {
+            0 => self.below(2_000) as f64,
+            1 => self.below(100_000) as f64 / 100.0,
+            2 => self.below(64) as f64 * 28.349_523_125 / 4.0,
+            3 => self.fraction() * 1_000_000.0,
+            _ => self.one_of(&[0.0, 0.01, 1_000_000.0, 1e-9, 0.1 + 0.2]),
+        };
+        Mass::from_grams(grams).unwrap()
+    }
+
+    fn share(&mut self) -> Share {
+        match self.below(3) {
+            0 => Share::from_percent(self.below(10_000) as f64 / 100.0).unwrap(),
+            1 => Share::from_fraction(self.fraction()).unwrap(),
+            _ => Share::NONE,
+        }
+    }
+
+    fn maybe<T>(&mut self, draw: fn(&mut Self) -> T) -> Option<T> {
+        if self.yes() { Some(draw(self)) } else { None }
+    }
+
+    pub(crate) fn text(&mut self, most: u64) -> String {
+        let letters: Vec<char> = "abc XYZ 09 é ß ñ 漢字 خبز לחם <b>&\"'\\/{}[]%🍞"
+            .chars()
+            .collect();
+        let length = self.below(most + 1);
+        let drawn: String = (0..length).map(|_| self.one_of(&letters)).collect();
+        drawn.trim().to_owned()
+    }
+
+    fn own_food(&mut self) -> OwnFood {
+        let label = Label {
+            fat: self.maybe(Self::share),
+            saturates: self.maybe(Self::share),
+            carbohydrate: self.maybe(Self::share),
+            sugars: self.maybe(Self::share),
+            fibre: self.maybe(Self::share),
+            protein: self.maybe(Self::share),
+            salt: self.maybe(Self::share),
+            water: self.maybe(Self::share),
+            cocoa: self.maybe(Self::share),
+        };
+        let allergens = (0..self.below(4))
+            .map(|_| self.one_of(&Allergen::ALL))
+            .collect();
+        OwnFood {
+            name: self.text(60),
+            role: self.one_of(&Role::ALL),
+            label,
+            allergens,
+        }
+    }
+
+    fn line(&mut self, own: &[OwnFood]) -> Line {
+        let listed: Vec<Listed> = Listed::all().collect();
+        let food = if own.is_empty() || self.below(5) > 0 {
+            Food::Listed(self.one_of(&listed))
+        } else {
+            Food::Own(self.one_of(own))
+        };
+        Line {
+            food,
+            mass: self.mass(),
+            counts_as_flour: if self.below(6) == 0 {
+                Some(self.yes())
+            } else {
+                None
+            },
+            poured: if self.below(6) == 0 {
+                Some(self.mass())
+            } else {
+                None
+            },
+        }
+    }
+
+    fn stream(&mut self, own: &[OwnFood]) -> Stream {
+        Stream {
+            kind: self.one_of(&StreamKind::ALL),
+            name: self.text(60),
+            lines: (0..self.below(9)).map(|_| self.line(own)).collect(),
+            steam: if self.below(4) == 0 {
+                self.mass()
+            } else {
+                Mass::ZERO
+            },
+        }
+    }
+
+    fn count(&mut self) -> NonZeroU16 {
+        NonZeroU16::new(u16::try_from(1 + self.below(65_535)).unwrap()).unwrap()
+    }
+
+    fn wanted(&mut self) -> Wanted {
+        match self.below(6) {
+            0 => Wanted::Times(Factor::from_number(1e-6 + self.fraction() * 10.0).unwrap()),
+            1 => Wanted::Dough(self.mass()),
+            2 => Wanted::Pieces {
+                count: self.count(),
+                each: self.mass(),
+            },
+            3 => Wanted::FlourOnHand(self.mass()),
+            4 => Wanted::OnHand {
+                at: LineAt {
+                    stream: usize::try_from(self.below(12)).unwrap(),
+                    line: usize::try_from(self.below(200)).unwrap(),
+                },
+                mass: self.mass(),
+            },
+            _ => Wanted::Class {
+                students: self.count(),
+                loaves: self.count(),
+                loaf: self.mass(),
+            },
+        }
+    }
+
+    pub(crate) fn sheet(&mut self) -> Sheet {
+        let own: Vec<OwnFood> = (0..self.below(3)).map(|_| self.own_food()).collect();
+        let streams = (0..self.below(7)).map(|_| self.stream(&own)).collect();
+        let losses = Losses {
+            residue: self.mass(),
+            residue_share: self.share(),
+            dividing: self.share(),
+            bake: self.share(),
+            topping: self.share(),
+        };
+        let syrup_at = -40.0 + self.below(39_001) as f64 / 100.0;
+        Sheet {
+            name: self.text(80),
+            bread: self.one_of(&Bread::ALL),
+            formula: Formula { streams },
+            batch: Batch {
+                wanted: self.wanted(),
+                losses,
+                pieces: self.count(),
+                syrup_at: Temperature::from_celsius(syrup_at).unwrap(),
+            },
+            note: self.text(200),
+        }
+    }
+}

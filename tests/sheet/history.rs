@@ -1,0 +1,78 @@
+//! Undo and redo.
+
+use crate::drawn::Draw;
+use softcrumb::sheet::{History, Sheet, examples};
+
+fn named(name: &str) -> Sheet {
+    let mut sheet = examples().remove(0).1;
+    name.clone_into(&mut sheet.name);
+    sheet
+}
+
+#[test]
+fn a_number_typed_digit_by_digit_is_one_step() {
+    let mut history = History::new(named("start"));
+    for digits in ["1", "12", "125"] {
+        history.change(named(digits), Some("weight of butter"));
+    }
+    history.change(named("other"), Some("weight of salt"));
+    assert!(history.undo());
+    assert_eq!(history.now().name, "125");
+    assert!(history.undo());
+    assert_eq!(history.now().name, "start");
+    assert!(!history.undo());
+    assert!(history.redo());
+    assert_eq!(history.now().name, "125");
+}
+
+#[test]
+fn leaving_the_box_ends_the_step() {
+    let mut history = History::new(named("start"));
+    history.change(named("1"), Some("salt"));
+    history.settle();
+    history.change(named("2"), Some("salt"));
+    assert!(history.undo());
+    assert_eq!(history.now().name, "1");
+}
+
+#[test]
+fn a_change_after_undo_drops_what_was_undone_and_no_change_drops_nothing() {
+    let mut history = History::new(named("start"));
+    history.change(named("1"), None);
+    history.undo();
+    history.change(named("start"), None);
+    assert!(history.can_redo());
+    history.change(named("2"), None);
+    assert!(!history.can_redo());
+    assert!(!history.redo());
+    assert_eq!(history.now().name, "2");
+}
+
+#[test]
+fn a_hundred_steps_are_kept() {
+    let mut history = History::new(named("0"));
+    for step in 1..=250 {
+        history.change(named(&step.to_string()), None);
+    }
+    let mut steps = 0;
+    while history.undo() {
+        steps += 1;
+    }
+    assert_eq!(steps, History::MOST);
+    assert_eq!(history.now().name, "150");
+}
+
+#[test]
+fn undoing_everything_and_redoing_it_ends_where_it_began() {
+    let mut draw = Draw(6);
+    for _ in 0..50 {
+        let mut history = History::new(draw.sheet());
+        for _ in 0..draw.below(90) {
+            history.change(draw.sheet(), None);
+        }
+        let now = history.now().clone();
+        while history.undo() {}
+        while history.redo() {}
+        assert_eq!(*history.now(), now);
+    }
+}

@@ -1,0 +1,25 @@
+//! What is kept comes back as it was; what is damaged is answered, never believed.
+#![allow(
+    missing_docs,
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing,
+    clippy::print_stdout,
+    clippy::float_cmp,
+    clippy::as_conversions,
+    clippy::integer_division,
+    clippy::string_slice,
+    reason = "tests stop where something is wrong"
+)]
+
+mod drawn;
+mod examples;
+mod fragment;
+mod history;
+mod hostile_links;
+mod hostile_records;
+mod links;
+mod plain;
+mod records;
+mod shelf;

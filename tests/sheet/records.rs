@@ -1,0 +1,119 @@
+//! Records: what was kept is what comes back, to the last bit.
+
+use crate::drawn::Draw;
+use softcrumb::engine::quantity::Mass;
+use softcrumb::sheet::record::{
+    Filed, read_file, read_kitchen, read_settings, read_sheet, write_file, write_kitchen,
+    write_settings, write_sheet,
+};
+use softcrumb::sheet::{Id, Kitchen, Moment, Scales, Settings, Theme, Units, examples};
+
+#[test]
+fn every_example_comes_back_and_says_what_it_is_first() {
+    for (_, sheet) in examples() {
+        let text = write_sheet(&sheet);
+        assert!(
+            text.starts_with(r#"{"softcrumb":"formula","version":1,"#),
+            "{text}"
+        );
+        assert_eq!(read_sheet(&text), Ok(sheet));
+    }
+}
+
+#[test]
+fn five_thousand_drawn_sheets_come_back() {
+    let mut draw = Draw(7);
+    for _ in 0..5_000 {
+        let sheet = draw.sheet();
+        assert_eq!(read_sheet(&write_sheet(&sheet)), Ok(sheet));
+    }
+}
+
+#[test]
+fn every_weight_comes_back_to_the_last_bit() {
+    let mut draw = Draw(8);
+    let mut sheet = examples().remove(0).1;
+    for _ in 0..20_000 {
+        let mass = draw.mass();
+        sheet.formula.streams[0].lines[0].mass = mass;
+        let back = read_sheet(&write_sheet(&sheet)).unwrap();
+        let back = back.formula.streams[0].lines[0].mass;
+        assert_eq!(back.grams().to_bits(), mass.grams().to_bits());
+    }
+}
+
+#[test]
+fn a_byte_order_mark_and_spaces_between_do_no_harm() {
+    let sheet = examples().remove(1).1;
+    let text = write_sheet(&sheet).replace(",\"", " ,\r\n\t\"");
+    assert_eq!(read_sheet(&format!("\u{feff}{text}\n")), Ok(sheet));
+}
+
+#[test]
+fn kitchen_and_settings_come_back() {
+    let grams = |g| Mass::from_grams(g).unwrap();
+    for scales in [
+        Scales {
+            main: grams(1.0),
+            pocket: None,
+        },
+        Scales {
+            main: grams(5.0),
+            pocket: Some(grams(0.01)),
+        },
+    ] {
+        let kitchen = Kitchen { scales };
+        assert_eq!(read_kitchen(&write_kitchen(&kitchen)), Ok(kitchen));
+    }
+    for units in [Units::Grams, Units::Ounces] {
+        for theme in [Theme::Device, Theme::Light, Theme::Dark] {
+            let settings = Settings { units, theme };
+            assert_eq!(read_settings(&write_settings(settings)), Ok(settings));
+        }
+    }
+}
+
+#[test]
+fn a_file_of_all_formulas_loses_nothing() {
+    let mut draw = Draw(9);
+    let moment = |ms| Moment::from_milliseconds(ms).unwrap();
+    let filed: Vec<Filed> = (0..200)
+        .map(|at| Filed {
+            id: (at % 7 > 0).then(|| Id::from_random(draw.bits())),
+            changed: (at % 5 > 0).then(|| moment(1.7e12 + f64::from(at))),
+            binned: (at % 3 == 0).then(|| moment(1.8e12)),
+            sheet: draw.sheet(),
+        })
+        .collect();
+    let opened = read_file(&write_file(&filed, Some(&Kitchen::default()))).unwrap();
+    assert_eq!(opened.formulas, filed);
+    assert_eq!(opened.kitchen, Some(Kitchen::default()));
+    assert_eq!(opened.refused, []);
+}
+
+#[test]
+fn the_record_of_one_formula_is_a_file_too() {
+    let sheet = examples().remove(2).1;
+    let opened = read_file(&write_sheet(&sheet)).unwrap();
+    assert_eq!(opened.formulas.len(), 1);
+    assert_eq!(opened.formulas[0].sheet, sheet);
+}
+
+#[test]
+fn one_spoilt_formula_does_not_keep_the_others_shut() {
+    let one = |(id, sheet)| Filed {
+        id: Some(id),
+        changed: None,
+        binned: None,
+        sheet,
+    };
+    let filed: Vec<Filed> = examples().into_iter().map(one).collect();
+    let text = write_file(&filed, None).replacen("\"mass_g\":430", "\"mass_g\":-430", 1);
+    let opened = read_file(&text).unwrap();
+    assert_eq!(opened.formulas.len(), 3);
+    assert_eq!(opened.refused.len(), 1);
+    assert_eq!(
+        opened.refused[0].path,
+        "formulas[1].sheet.formula.streams[0].lines[0].mass_g"
+    );
+}
