@@ -1,9 +1,17 @@
 //! Numbers and sentences: reading what was typed, writing figures, saying what is wrong.
 
+pub mod caution;
 pub mod manner;
+pub mod name;
+pub mod notice;
+pub mod picture;
 pub mod read;
+pub mod trouble;
 pub mod unit;
+pub mod working;
 pub mod write;
 
+pub use caution::Advice;
 pub use manner::{Manner, NumberStyle};
+pub use trouble::Trouble;
 pub use unit::{MassUnit, TemperatureUnit, Units};

@@ -126,3 +126,16 @@ pub struct Units {
     /// For temperatures.
     pub temperature: TemperatureUnit,
 }
+
+impl From<crate::sheet::Units> for Units {
+    /// The units of the one switch in the settings.
+    fn from(kept: crate::sheet::Units) -> Self {
+        match kept {
+            crate::sheet::Units::Grams => Self::default(),
+            crate::sheet::Units::Ounces => Self {
+                mass: MassUnit::Ounces,
+                temperature: TemperatureUnit::Fahrenheit,
+            },
+        }
+    }
+}

@@ -6,9 +6,20 @@
     clippy::indexing_slicing,
     reason = "a test that fails should say where"
 )]
+#![allow(clippy::too_many_lines, reason = "a table is one thing, however long")]
+#![allow(
+    clippy::disallowed_methods,
+    reason = "generated sizes need not agree with the phone's"
+)]
 
+mod cautions;
 mod manners;
+mod names;
+mod pictures;
+mod plain_speech;
 mod reading;
 mod round_trip;
+mod troubles;
 mod units;
+mod working;
 mod writing;

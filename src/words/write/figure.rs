@@ -76,10 +76,7 @@ pub(super) fn digits(value: f64, places: usize) -> Option<Digits> {
     if !scaled.is_finite() {
         return None;
     }
-    let rounded = format!(
-        "{:.0}",
-        libm::round(scaled * (1.0 + 1e-9 * (0.5 / (scaled + 0.5))))
-    );
+    let rounded = format!("{:.0}", libm::round(scaled + NOISE));
     let padded = format!("{rounded:0>width$}", width = places + 1);
     let (whole, parts) = padded.split_at_checked(padded.len().saturating_sub(places))?;
     let digits = Digits {

@@ -1,0 +1,117 @@
+//! The usual safety cautions, each at the step where it matters.
+
+use super::Advice;
+use super::advice::COMMON_PRACTICE;
+
+/// Stands with every safety caution.
+pub const LOCAL_RULES: &str =
+    "Your local food-safety rules and the maker’s instructions come first.";
+
+/// A step of the work with a risk of its own.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Step {
+    /// Pouring boiling water on flour.
+    Scalding,
+    /// Cooling a cooked paste.
+    CoolingPaste,
+    /// Keeping paste, preferment and milk or egg doughs.
+    KeepingCold,
+    /// Tasting dough, handling flour and yeast.
+    RawDough,
+    /// Running a mixer.
+    Mixing,
+    /// Taking bread out of the oven.
+    Baking,
+    /// Melting chocolate, pouring syrup.
+    HotChocolate,
+    /// Giving bread to other people.
+    Allergens,
+}
+
+impl Step {
+    /// Every step, in the order of the work.
+    pub const ALL: [Self; 8] = [
+        Self::Scalding,
+        Self::CoolingPaste,
+        Self::KeepingCold,
+        Self::RawDough,
+        Self::Mixing,
+        Self::Baking,
+        Self::HotChocolate,
+        Self::Allergens,
+    ];
+}
+
+/// The caution of a step.
+#[must_use]
+pub fn safety(step: Step) -> Advice {
+    let (means, to_do, source) = match step {
+        Step::Scalding => SCALDING,
+        Step::CoolingPaste => COOLING,
+        Step::KeepingCold => KEEPING,
+        Step::RawDough => RAW,
+        Step::Mixing => MIXING,
+        Step::Baking => BAKING,
+        Step::HotChocolate => CHOCOLATE,
+        Step::Allergens => ALLERGENS,
+    };
+    Advice::new(means, to_do, source)
+}
+
+type Parts = (&'static str, &'static str, &'static str);
+
+const SCALDING: Parts = (
+    "Boiling water, its steam and fresh paste burn skin at once.",
+    "Use a deep bowl on a flat, dry place, pour away from you, stir with a long spoon, and lift a \
+     lid on the far side first. Cool a burn under running water for 20 minutes.",
+    "United Kingdom National Health Service, Burns and scalds (from memory)",
+);
+
+const COOLING: Parts = (
+    "Cooked flour paste is moist and mild: spores that outlive the scald can grow in it while it \
+     is lukewarm.",
+    "Spread it thin, cover it, and cool it from 57 to 21 °C within 2 hours and to 5 °C within 6 \
+     hours in all. Throw it away if it took longer.",
+    "FDA, Food Code 2022, section 3-501.14(A)",
+);
+
+const KEEPING: Parts = (
+    "Paste, preferment, and doughs with milk or eggs do not keep in a warm room.",
+    "Keep them covered at 5 °C or colder and take them out only for as long as the work needs.",
+    "FDA, Food Code 2022, section 3-501.16(A)",
+);
+
+const RAW: Parts = (
+    "Raw flour and raw eggs can carry germs, and a scald does not make all of a paste safe. \
+     Yeast and flour dust can trouble the chest.",
+    "Do not taste dough before it is baked, wash hands and tools after it, and tip flour gently.",
+    "FDA, Flour Is a Raw Food; Health and Safety Executive, flour dust (both from memory)",
+);
+
+const MIXING: Parts = (
+    "A turning hook does not stop for fingers, sleeves or hair.",
+    "Keep the guard shut and tie hair back. Switch off and pull the plug before you scrape the \
+     bowl or reach in.",
+    "Provision and Use of Work Equipment Regulations 1998 (UK), regulation 11 (from memory)",
+);
+
+const BAKING: Parts = (
+    "Tins and oven air burn, and filling stays hotter than the crumb for a long while.",
+    "Use dry gloves, stand aside as you open the oven door, and let filled pieces cool before \
+     anyone bites. Bread is done by the temperature in its middle, not by the clock.",
+    COMMON_PRACTICE,
+);
+
+const CHOCOLATE: Parts = (
+    "Melted chocolate and sugar syrup stick to skin and go on burning.",
+    "Keep children and bare hands away, keep the water bath below a simmer, never heat a tied \
+     bag, and cool a burn under running water for 20 minutes.",
+    "United Kingdom National Health Service, Burns and scalds (from memory)",
+);
+
+const ALLERGENS: Parts = (
+    "Flour, milk, eggs, nuts, soya and sesame make some people very ill, even in traces. This \
+     list goes by what is in the formula, not by what else was on the table or the packet.",
+    "Read every packet, clean tools between doughs, and tell everyone who eats before they eat.",
+    "Regulation (EU) 1169/2011, article 9 and annex II",
+);

@@ -1,0 +1,91 @@
+//! Notices: short sentences about keeping, sharing and being offline.
+
+use super::manner::Manner;
+use super::write;
+
+/// The browser keeps nothing for this page.
+#[must_use]
+pub const fn storage_blocked() -> &'static str {
+    "This browser keeps nothing for this page, so changes last only until it is closed. Save the \
+     formula to a file, or allow the page to keep data."
+}
+
+/// There is no room left in the browser's storage.
+#[must_use]
+pub const fn storage_full() -> &'static str {
+    "There is no room left to keep the last change. Save the formula to a file, then empty the \
+     bin or delete what you no longer need."
+}
+
+/// What was kept cannot be read; the file can still be had.
+#[must_use]
+pub const fn storage_damaged() -> &'static str {
+    "Something kept here was damaged and cannot be opened. It is left as it is: save it to a file \
+     before you clear it."
+}
+
+/// What was kept is of a newer release.
+#[must_use]
+pub const fn storage_newer() -> &'static str {
+    "What is kept here was written by a newer release, and is left as it is. Reload the page to \
+     bring the app up to date."
+}
+
+/// Another tab changed the same formula.
+#[must_use]
+pub const fn other_tab() -> &'static str {
+    "This formula was changed in another tab. The newer form is shown here; undo brings yours back."
+}
+
+/// The device has no signal.
+#[must_use]
+pub const fn offline_ready() -> &'static str {
+    "Ready to work with no signal."
+}
+
+/// A newer release waits.
+#[must_use]
+pub const fn new_release() -> &'static str {
+    "A newer release is ready. Load it when it suits you; nothing you typed is lost."
+}
+
+/// The figures do not belong to what is typed.
+#[must_use]
+pub const fn last_good() -> &'static str {
+    "These are the last good figures. They follow again once the marked box can be read."
+}
+
+/// A formula came with a link.
+#[must_use]
+pub const fn visitor() -> &'static str {
+    "This formula came with a link. Scale it and try things out: your own shelf stays as it is \
+     until you keep it."
+}
+
+/// The browser would not read or save a file.
+#[must_use]
+pub const fn file_refused() -> &'static str {
+    "The browser did not let the file through. Try again, or choose another place for it."
+}
+
+/// A file is larger than what is opened.
+#[must_use]
+pub fn file_too_large(bytes: f64, most: f64, manner: Manner) -> String {
+    let megabytes = |bytes: f64| write::significant(bytes / 1e6, 2, manner.numbers);
+    format!(
+        "This file has {}\u{A0}MB, more than the {}\u{A0}MB a formula file may have. Choose a \
+         file that was saved here.",
+        megabytes(bytes),
+        megabytes(most)
+    )
+}
+
+/// Many changes since the last file.
+#[must_use]
+pub fn save_a_file(changes: u32, manner: Manner) -> String {
+    format!(
+        "There were {} changes since the last file. Save one, so that nothing hangs on this \
+         browser alone.",
+        write::plain(f64::from(changes), 0, manner.numbers)
+    )
+}

@@ -1,0 +1,13 @@
+//! Trouble: what is wrong, and what to do about it, in a sentence or two.
+//!
+//! One match for each kind of trouble, with no catch-all: a new one does not compile until
+//! it has its words.
+
+mod formula;
+mod larder;
+mod link;
+mod reading;
+mod record;
+mod told;
+
+pub use told::Trouble;

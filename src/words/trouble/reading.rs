@@ -1,0 +1,123 @@
+//! What was typed and cannot be read, in words.
+
+use super::Trouble;
+use crate::words::manner::{Manner, NumberStyle};
+use crate::words::read::{Limit, Measure, ReadError};
+use crate::words::write;
+
+impl Trouble for ReadError {
+    fn sentence(&self, manner: Manner) -> String {
+        match self {
+            Self::Empty => "Nothing is typed here. Type a number.".to_owned(),
+            Self::NotANumber => format!(
+                "No number can be made out here. Type digits, such as 120 or {}.",
+                bare(0.5, manner)
+            ),
+            Self::TwoNumbers => "There is more than one number here. Keep one.".to_owned(),
+            Self::TwoPoints => {
+                "There is more than one comma or point here. Keep one, for the decimals.".to_owned()
+            }
+            Self::Unclear { grouped, decimal } => format!(
+                "This may mean {} or {}. Type it as one of these.",
+                bare(*grouped, manner),
+                bare(*decimal, manner)
+            ),
+            Self::TooManyDigits { most } => {
+                format!("That is more than {most} digits, more than any scale shows. Type fewer.")
+            }
+            Self::Minus => "This cannot be less than nothing. Take the minus away.".to_owned(),
+            Self::OverNought => {
+                "A fraction needs more than 0 under its line. Type it like 1/2.".to_owned()
+            }
+            Self::NotWhole => {
+                "Only whole ones count here. Type a whole number, such as 9.".to_owned()
+            }
+            Self::UnknownUnit { wanted } => format!(
+                "The word with the number is not a unit known here. {}",
+                how_to_type(*wanted)
+            ),
+            Self::OtherUnit { wanted, got } => other_unit(*wanted, *got),
+            Self::TooLarge { most } => format!(
+                "That is more than can be worked with here. The most is {}.",
+                limit(*most, manner)
+            ),
+            Self::TooSmall { least } => format!(
+                "That is less than can be worked with here. The least is {}.",
+                limit(*least, manner)
+            ),
+        }
+    }
+}
+
+/// A number of another kind than asked for.
+fn other_unit(wanted: Measure, got: Measure) -> String {
+    let to_do = how_to_type(wanted);
+    if wanted == Measure::Mass && got == Measure::Volume {
+        format!(
+            "A volume does not say what it weighs. Put it on the scale; {}",
+            lower(to_do)
+        )
+    } else {
+        format!(
+            "That is {}, and {} is wanted here. {to_do}",
+            kind(got),
+            kind(wanted)
+        )
+    }
+}
+
+/// The kind of thing a number counts.
+const fn kind(measure: Measure) -> &'static str {
+    match measure {
+        Measure::Mass => "a weight",
+        Measure::Share => "a percentage",
+        Measure::Temperature => "a temperature",
+        Measure::Times => "a number of times",
+        Measure::Count => "a number of things",
+        Measure::Thickness => "a thickness",
+        Measure::Volume => "a volume",
+        Measure::Time => "a time",
+    }
+}
+
+/// How each kind is typed.
+const fn how_to_type(measure: Measure) -> &'static str {
+    match measure {
+        Measure::Mass => "Type the number alone, or with g, kg, oz or lb.",
+        Measure::Share => "Type the number alone, or with %.",
+        Measure::Temperature => "Type the number alone, or with °C or °F.",
+        Measure::Times => "Type the number alone, or with ×.",
+        Measure::Thickness => "Type the number alone, or with Pa·s.",
+        Measure::Count | Measure::Volume | Measure::Time => "Type the number alone.",
+    }
+}
+
+/// A sentence to go on with, after a semicolon.
+fn lower(sentence: &str) -> String {
+    let mut characters = sentence.chars();
+    let first = characters
+        .next()
+        .map(|first| first.to_lowercase().to_string());
+    format!("{}{}", first.unwrap_or_default(), characters.as_str())
+}
+
+/// The most or least that is taken, printed.
+fn limit(limit: Limit, manner: Manner) -> String {
+    match limit {
+        Limit::Mass(mass) => write::mass(mass, manner),
+        Limit::Share(share) => write::share(share, manner),
+        Limit::Temperature(temperature) => write::temperature(temperature, manner),
+        Limit::Times(factor) => write::factor(factor, manner),
+        Limit::Count(count) => write::count(count, manner),
+        Limit::Thickness(viscosity) => write::viscosity(viscosity, manner),
+    }
+}
+
+/// A number as it can be typed.
+fn bare(number: f64, manner: Manner) -> String {
+    let style = NumberStyle {
+        group: None,
+        ..manner.numbers
+    };
+    write::plain(number, 9, style)
+}

@@ -1,0 +1,38 @@
+//! What it takes to be told in words.
+
+use crate::engine::quantity::OutOfRange;
+use crate::words::manner::Manner;
+use crate::words::write;
+
+/// Something that stands in the way, and can be told in words.
+pub trait Trouble {
+    /// What is wrong, and what to do: one sentence or a few, each ending with a full stop.
+    fn sentence(&self, manner: Manner) -> String;
+}
+
+/// An answer too large or too small for any kitchen.
+pub(super) const OFF_SCALE: &str = "The answer is too large or too small for any scale. Look for \
+                                    a weight with a nought too many, or one that is missing.";
+
+/// A number that lies outside what its kind can be.
+pub(super) fn number_outside(what: &str, out: &OutOfRange, manner: Manner) -> String {
+    let number = |value| write::significant(value, 6, manner.numbers);
+    let (least, most) = (number(*out.range.start()), number(*out.range.end()));
+    let size = out.value.abs();
+    // Beyond a million million the digits say less than the word.
+    if size <= 1e12 {
+        let value = number(out.value);
+        format!("{what} holds the number {value}, where {least} to {most} is possible.")
+    } else {
+        format!("{what} holds a number far outside what is possible, {least} to {most}.")
+    }
+}
+
+/// A size of a file in megabytes.
+pub(super) fn megabytes(bytes: usize, manner: Manner) -> String {
+    let bytes = u32::try_from(bytes).map_or(f64::from(u32::MAX), f64::from);
+    format!(
+        "{}\u{A0}MB",
+        write::significant(bytes / 1e6, 2, manner.numbers)
+    )
+}

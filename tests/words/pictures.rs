@@ -1,0 +1,89 @@
+//! Pictures in words.
+
+use super::manners::british;
+use super::plain_speech::is_plain;
+use softcrumb::engine::formula::{Contributor, Form, LineAt, StreamKind, Water, WaterLedger};
+use softcrumb::engine::quantity::{Mass, Share};
+use softcrumb::words::picture;
+
+fn g(grams: f64) -> Mass {
+    Mass::from_grams(grams).unwrap()
+}
+
+/// So much water on 400 g of flour.
+fn water(grams: f64) -> Water {
+    Water {
+        mass: g(grams),
+        share: g(grams).share_of(g(400.0)).unwrap(),
+    }
+}
+
+fn from(food: &'static str, kind: StreamKind, mass: f64, water: f64) -> Contributor {
+    Contributor {
+        at: LineAt { stream: 0, line: 0 },
+        kind,
+        food: food.into(),
+        mass: g(mass),
+        water_content: g(water).share_of(g(mass)).unwrap(),
+        water: g(water),
+        is_flour: food == "flour",
+    }
+}
+
+/// 180 g of water in two places, 100 g of milk with 90 g of water, 400 g of flour with 40 g.
+fn ledger(steam: f64) -> WaterLedger {
+    let left = 270.0 - steam;
+    WaterLedger {
+        form: Form::AsMade,
+        flour: g(400.0),
+        dough: g(680.0 - steam),
+        poured: water(180.0),
+        liquids: water(280.0),
+        true_water: water(left),
+        total: water(left + 40.0),
+        moisture: Share::from_fraction((left + 40.0) / (680.0 - steam)).unwrap(),
+        in_paste: water(120.0 - steam),
+        in_preferment: Water::default(),
+        free: water(150.0),
+        steam: g(steam),
+        from: vec![
+            from("Water", StreamKind::Paste, 120.0, 120.0),
+            from("Whole milk", StreamKind::Final, 100.0, 90.0),
+            from("Water", StreamKind::Final, 60.0, 60.0),
+            from("flour", StreamKind::Final, 400.0, 40.0),
+        ],
+    }
+}
+
+#[test]
+fn the_water_ledger_is_told() {
+    let text = picture::water_ledger(&ledger(0.0), british());
+    is_plain(&text);
+    assert_eq!(
+        text.replace('\u{A0}', "_"),
+        "Water: 270_g, 67.5_% of flour. The paste holds 120_g and the final dough adds 150_g. \
+         Most of it is from Water 180_g, Whole milk 90_g. With flour’s own moisture it \
+         is 310_g, 45.6_% of the dough."
+    );
+}
+
+#[test]
+fn steam_is_told_where_there_was_any() {
+    let text = picture::water_ledger(&ledger(5.0), british());
+    is_plain(&text);
+    assert!(text.contains("5\u{A0}g left as steam."), "{text}");
+    assert!(text.starts_with("Water: 265\u{A0}g"), "{text}");
+}
+
+#[test]
+fn a_dough_without_water_is_told_too() {
+    let dry = WaterLedger {
+        true_water: Water::default(),
+        total: water(40.0),
+        in_paste: Water::default(),
+        free: Water::default(),
+        from: Vec::new(),
+        ..ledger(0.0)
+    };
+    is_plain(&picture::water_ledger(&dry, british()));
+}
