@@ -1,6 +1,6 @@
 //! Dividing: the dough really on the bench, into pieces a scale can show.
 
-use std::num::NonZeroU16;
+use std::num::NonZeroU32;
 
 use super::error::BatchError;
 use crate::engine::quantity::{Division, Mass, MassChange};
@@ -22,7 +22,7 @@ pub struct Divided {
     /// The dough there was.
     pub dough: Mass,
     /// The pieces wanted.
-    pub pieces: NonZeroU16,
+    pub pieces: NonZeroU32,
     /// The scale's division.
     pub division: Division,
     /// Whole divisions in the dough; the pieces add up to exactly as many.
@@ -44,9 +44,9 @@ pub struct Divided {
 ///
 /// # Errors
 /// [`BatchError::TooLittleToDivide`] when a piece would be less than one division.
-pub fn divide(dough: Mass, pieces: NonZeroU16, division: Division) -> Result<Divided, BatchError> {
+pub fn divide(dough: Mass, pieces: NonZeroU32, division: Division) -> Result<Divided, BatchError> {
     let divisions = division.whole_in(dough);
-    let count = u32::from(pieces.get());
+    let count = pieces.get();
     let (Some(each), Some(over)) = (divisions.checked_div(count), divisions.checked_rem(count))
     else {
         return Err(too_little(dough, pieces, division));
@@ -70,7 +70,7 @@ pub fn divide(dough: Mass, pieces: NonZeroU16, division: Division) -> Result<Div
     })
 }
 
-const fn too_little(dough: Mass, pieces: NonZeroU16, division: Division) -> BatchError {
+const fn too_little(dough: Mass, pieces: NonZeroU32, division: Division) -> BatchError {
     BatchError::TooLittleToDivide {
         dough,
         pieces,

@@ -1,6 +1,6 @@
 //! What can keep a batch from being worked out.
 
-use std::num::NonZeroU16;
+use std::num::NonZeroU32;
 
 use crate::engine::formula::LineAt;
 use crate::engine::quantity::{Division, Mass, OutOfRange, Share};
@@ -42,7 +42,7 @@ pub enum BatchError {
         /// The dough there is.
         dough: Mass,
         /// The pieces wanted.
-        pieces: NonZeroU16,
+        pieces: NonZeroU32,
         /// The scale's division.
         division: Division,
     },

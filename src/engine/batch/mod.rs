@@ -4,7 +4,9 @@ mod cure;
 mod divide;
 mod error;
 mod round;
+mod round_working;
 mod scale;
+mod scale_working;
 mod wanted;
 mod yields;
 
@@ -14,3 +16,4 @@ pub use error::BatchError;
 pub use round::{Rounded, RoundedLine, Shown, Weighing, round};
 pub use scale::{BatchCaution, Pieces, Scaled, scale};
 pub use wanted::{Losses, Wanted};
+pub use yields::FactorBasis;

@@ -1,7 +1,7 @@
 //! Rounding: each line as the scale can show it, and what that changes.
 
 use super::cure::{Cures, cures};
-use crate::engine::formula::{Formula, Line, LineAt};
+use crate::engine::formula::{Figure, Figures, Form, Formula, Line, LineAt};
 use crate::engine::larder::Role;
 use crate::engine::quantity::{Division, Mass, MassChange, NoSuchDivision, Share};
 
@@ -126,11 +126,20 @@ pub fn round(exact: &Formula, weighing: Weighing) -> Rounded {
         .iter_mut()
         .flat_map(|stream| &mut stream.lines)
     {
+        // What was poured belongs to an earlier batch.
+        line.poured = None;
+    }
+    let water_exact = Figures::of(&formula, Form::AsMade).mass(Figure::TrueWater);
+    for line in formula
+        .streams
+        .iter_mut()
+        .flat_map(|stream| &mut stream.lines)
+    {
         let (division, _) = weighing.for_role(line.food.role());
         line.mass = division.nearest(line.mass);
     }
     let (flour_exact, flour_weighed) = (exact.flour(), formula.flour());
-    let (water_exact, water_weighed) = (true_water(exact), true_water(&formula));
+    let water_weighed = Figures::of(&formula, Form::AsMade).mass(Figure::TrueWater);
     Rounded {
         weighing,
         lines: rounded_lines(exact, weighing, flour_exact, flour_weighed),
@@ -199,16 +208,4 @@ fn one_line(at: LineAt, line: &Line, weighing: Weighing) -> RoundedLine {
         percent_weighed: None,
         cures: None,
     }
-}
-
-/// All water of the dough by composition, flour's own left out, steam taken off.
-fn true_water(formula: &Formula) -> Mass {
-    let water: Mass = formula
-        .dough_streams()
-        .flat_map(|stream| &stream.lines)
-        .filter(|line| !line.is_flour())
-        .map(|line| line.mass.part(line.food.composition().water))
-        .sum();
-    let steam: Mass = formula.dough_streams().map(|stream| stream.steam).sum();
-    water.less(steam)
 }

@@ -1,10 +1,10 @@
 //! Scaling: the formula made as large as what is wanted.
 
-use std::num::NonZeroU16;
+use std::num::{NonZeroU16, NonZeroU32};
 
 use super::error::BatchError;
 use super::wanted::{Losses, Wanted};
-use super::yields::Yields;
+use super::yields::{FactorBasis, Yields};
 use crate::engine::formula::{Formula, LineAt, Stream, StreamKind};
 use crate::engine::quantity::{Factor, Mass, Share, whole};
 
@@ -12,7 +12,7 @@ use crate::engine::quantity::{Factor, Mass, Share, whole};
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Pieces {
     /// How many pieces; for a class, how many loaves.
-    pub count: u32,
+    pub count: NonZeroU32,
     /// The weight of each before baking.
     pub each: Mass,
 }
@@ -41,6 +41,8 @@ pub struct Scaled {
     pub wanted: Wanted,
     /// What is lost on the way.
     pub losses: Losses,
+    /// What the factor was found from.
+    pub basis: FactorBasis,
     /// How many times the formula's dough is made.
     pub factor: Factor,
     /// How many times fillings, toppings and washes are made: by the dough that reaches the
@@ -98,7 +100,7 @@ pub fn scale(
     pieces: NonZeroU16,
 ) -> Result<Scaled, BatchError> {
     let yields = Yields::of(formula, losses)?;
-    let factor = yields.factor(formula, wanted)?;
+    let (factor, basis) = yields.factor(formula, wanted)?;
     let weighed_in = product(yields.dough, factor)?;
     let steam = product(yields.steam, factor)?;
     let mixed = weighed_in.less(steam);
@@ -111,12 +113,13 @@ pub fn scale(
     let filling = filling(&scaled, losses.topping);
     let lost_baking = needed.part(losses.bake);
     let baked = needed.less(lost_baking) + filling;
-    let baked_each = Mass::from_grams(baked.grams() / f64::from(divided.count))?;
+    let baked_each = Mass::from_grams(baked.grams() / f64::from(divided.count.get()))?;
     let left_behind = losses.residue + mixed.part(losses.residue_share);
     let cautions = cautions(&scaled, needed, mixed, lost_baking);
     Ok(Scaled {
         wanted,
         losses,
+        basis,
         factor,
         beside,
         formula_dough: yields.dough,
@@ -153,11 +156,9 @@ fn divided(
             whole(f64::from(pieces.get()) * factor.number() + 0.5)
         }
     };
-    let each = Mass::from_grams(needed.grams() / f64::from(count.max(1)))?;
-    Ok(Pieces {
-        count: count.max(1),
-        each,
-    })
+    let count = NonZeroU32::new(count).unwrap_or(NonZeroU32::MIN);
+    let each = Mass::from_grams(needed.grams() / f64::from(count.get()))?;
+    Ok(Pieces { count, each })
 }
 
 /// The formula with every line at its exact mass; weighings that missed are forgotten.

@@ -5,6 +5,24 @@ use super::wanted::{Losses, Wanted};
 use crate::engine::formula::{Formula, Line, LineAt, Stream};
 use crate::engine::quantity::{Factor, Mass, Share};
 
+/// What a factor was found from.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum FactorBasis {
+    /// The factor itself was asked for.
+    Asked,
+    /// The dough that must reach the pieces.
+    Dough,
+    /// The flour on hand, against that of the formula.
+    Flour(Mass),
+    /// An ingredient on hand, against what the formula holds of it.
+    Ingredient {
+        /// In the dough.
+        in_dough: Mass,
+        /// In fillings, toppings and washes.
+        outside: Mass,
+    },
+}
+
 /// How much dough comes out of a formula, and what of it reaches the pieces.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Yields {
@@ -51,10 +69,14 @@ impl Yields {
         Ok(Mass::from_grams(needed)?)
     }
 
-    /// How many times the formula gives what is wanted.
-    pub(super) fn factor(&self, formula: &Formula, wanted: Wanted) -> Result<Factor, BatchError> {
+    /// How many times the formula gives what is wanted, and what that was found from.
+    pub(super) fn factor(
+        &self,
+        formula: &Formula,
+        wanted: Wanted,
+    ) -> Result<(Factor, FactorBasis), BatchError> {
         match wanted {
-            Wanted::Times(factor) => Ok(factor),
+            Wanted::Times(factor) => Ok((factor, FactorBasis::Asked)),
             Wanted::Dough(mass) => self.for_dough(mass.grams()),
             Wanted::Pieces { count, each } => self.for_dough(f64::from(count.get()) * each.grams()),
             Wanted::Class {
@@ -67,16 +89,18 @@ impl Yields {
                 if flour <= Mass::ZERO {
                     return Err(BatchError::NoFlour);
                 }
-                Ok(Factor::from_number(mass.grams() / flour.grams())?)
+                let factor = Factor::from_number(mass.grams() / flour.grams())?;
+                Ok((factor, FactorBasis::Flour(flour)))
             }
             Wanted::OnHand { at, mass } => self.for_ingredient(formula, at, mass),
         }
     }
 
     /// How many times the formula gives so many grams of dough in pieces.
-    fn for_dough(&self, needed: f64) -> Result<Factor, BatchError> {
+    fn for_dough(&self, needed: f64) -> Result<(Factor, FactorBasis), BatchError> {
         let mixed = (needed + self.losses.residue.grams()) / self.kept;
-        Ok(Factor::from_number(mixed / self.mixable.grams())?)
+        let factor = Factor::from_number(mixed / self.mixable.grams())?;
+        Ok((factor, FactorBasis::Dough))
     }
 
     /// How many times the formula uses up an ingredient, wherever it stands.
@@ -89,27 +113,26 @@ impl Yields {
         formula: &Formula,
         at: LineAt,
         mass: Mass,
-    ) -> Result<Factor, BatchError> {
+    ) -> Result<(Factor, FactorBasis), BatchError> {
         let wanted = formula.line(at).ok_or(BatchError::NotInFormula { at })?;
         let held = |in_dough: bool| -> Mass {
-            formula
-                .streams
-                .iter()
+            let streams = formula.streams.iter();
+            streams
                 .filter(|stream| stream.kind.in_dough() == in_dough)
                 .flat_map(|stream: &Stream| &stream.lines)
                 .filter(|line: &&Line| line.food == wanted.food)
                 .map(|line| line.mass)
                 .sum()
         };
-        let beside = held(false).grams() / (1.0 - self.losses.topping.fraction());
-        let a_time = held(true).grams() + beside * self.kept;
+        let (in_dough, outside) = (held(true), held(false));
+        let beside = outside.grams() / (1.0 - self.losses.topping.fraction());
+        let a_time = in_dough.grams() + beside * self.kept;
         if a_time <= 0.0 {
             return Err(BatchError::NoneInFormula { at });
         }
         let residue = self.losses.residue.grams() / self.mixable.grams();
-        Ok(Factor::from_number(
-            (mass.grams() + beside * residue) / a_time,
-        )?)
+        let factor = Factor::from_number((mass.grams() + beside * residue) / a_time)?;
+        Ok((factor, FactorBasis::Ingredient { in_dough, outside }))
     }
 
     fn nothing_left(&self, mixed: Option<Mass>) -> BatchError {

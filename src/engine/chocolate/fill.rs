@@ -1,6 +1,6 @@
 //! Filling: how much chocolate goes into each piece.
 
-use std::num::NonZeroU16;
+use std::num::NonZeroU32;
 
 use super::error::ChocolateError;
 use crate::engine::quantity::{Mass, Share};
@@ -28,7 +28,7 @@ pub struct Fill {
     /// What was asked.
     pub asked: FillAsked,
     /// How many pieces are filled.
-    pub pieces: NonZeroU16,
+    pub pieces: NonZeroU32,
     /// The dough of one piece.
     pub dough_each: Mass,
     /// The share of what is made that stays in bag and bowl.
@@ -64,7 +64,7 @@ impl Fill {
 /// passes a tonne.
 pub fn fill(
     asked: FillAsked,
-    pieces: NonZeroU16,
+    pieces: NonZeroU32,
     dough_each: Mass,
     stays: Share,
 ) -> Result<Fill, ChocolateError> {

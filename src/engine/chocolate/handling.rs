@@ -35,24 +35,39 @@ impl Handling {
     /// Common practice, set beside things everyone knows at kitchen temperature: milk 0.002,
     /// light oil 0.06, honey near 10, nut butter over 100 Pa·s.
     #[must_use]
-    pub const fn below(self) -> Option<f64> {
-        match self {
+    pub fn below(self) -> Option<Viscosity> {
+        let end = match self {
             Self::RunsThin => Some(0.06),
             Self::Dips => Some(0.15),
             Self::Drizzles => Some(1.0),
             Self::Pipes => Some(10.0),
             Self::Spreads => Some(100.0),
             Self::Stiff => None,
-        }
+        };
+        end.and_then(|end| Viscosity::from_pascal_seconds(end).ok())
+    }
+
+    /// A thickness in the middle of the class, on a scale of ratios; for the last class a little
+    /// beyond its beginning.
+    #[must_use]
+    pub fn typical(self) -> Option<Viscosity> {
+        let pascal_seconds = match self {
+            Self::RunsThin => 0.03,
+            Self::Dips => 0.095,
+            Self::Drizzles => 0.39,
+            Self::Pipes => 3.2,
+            Self::Spreads => 32.0,
+            Self::Stiff => 200.0,
+        };
+        Viscosity::from_pascal_seconds(pascal_seconds).ok()
     }
 
     /// The class of a thickness; a boundary belongs to the thicker class.
     #[must_use]
     pub fn of(thickness: Viscosity) -> Self {
-        let eta = thickness.pascal_seconds();
         Self::ALL
             .into_iter()
-            .find(|class| class.below().is_none_or(|end| eta < end))
+            .find(|class| class.below().is_none_or(|end| thickness < end))
             .unwrap_or(Self::Stiff)
     }
 }

@@ -2,7 +2,7 @@
 
 use super::error::ChocolateError;
 use super::handling::Handling;
-use super::suspension::Suspension;
+use super::suspension::{Surroundings, Suspension};
 use super::syrup::{Parts, Syrup};
 use crate::engine::quantity::{Mass, Share, Viscosity};
 
@@ -19,6 +19,8 @@ pub struct LiquidNeeded {
     pub gives: Viscosity,
     /// What that can be used for.
     pub handling: Handling,
+    pub(super) mix: Suspension,
+    pub(super) around: Surroundings,
 }
 
 /// How far liquid is looked for, in multiples of the chocolate.
@@ -101,7 +103,11 @@ impl Syrup {
         let found = self
             .parts
             .least(|mix| mix.pascal_seconds().is_some_and(|eta| eta <= goal));
-        let (Some(grams), Some(eta)) = (found, found.and_then(|x| self.thickness_with(x))) else {
+        let Some(grams) = found else {
+            return Err(self.too_thin(wished)?);
+        };
+        let mix = self.parts.with(grams);
+        let Some(eta) = mix.pascal_seconds() else {
             return Err(self.too_thin(wished)?);
         };
         // The first amount that flows at all may already be thinner than what was wished for.
@@ -116,11 +122,9 @@ impl Syrup {
             liquid_on_chocolate: Share::from_fraction(grams / self.parts.chocolate.total)?,
             gives,
             handling: Handling::of(gives),
+            mix,
+            around: self.parts.around,
         })
-    }
-
-    fn thickness_with(&self, liquid: f64) -> Option<f64> {
-        self.parts.with(liquid).pascal_seconds()
     }
 
     fn too_thin(&self, wished: Viscosity) -> Result<ChocolateError, ChocolateError> {

@@ -47,30 +47,63 @@ impl SolubilityTable {
     /// differ: lactose dissolves less, fructose more.
     #[must_use]
     pub fn sugar_on_water(self, temperature: Temperature) -> Share {
-        let t = temperature.celsius();
+        let read = self.read(temperature).value();
         let fraction = match self {
-            Self::Antokolskaya => between(&IN_HUNDRED_WATER, 5.0, t) / 100.0,
-            Self::Sokolovsky => {
-                let percent = between(&IN_HUNDRED_SOLUTION, 10.0, t);
-                percent / (100.0 - percent)
-            }
+            Self::Antokolskaya => read / 100.0,
+            Self::Sokolovsky => read / (100.0 - read),
         };
         Share::from_fraction(fraction).unwrap_or(Share::NONE)
     }
+
+    /// The two rows that are read, in the table's own unit.
+    pub(super) fn read(self, temperature: Temperature) -> Reading {
+        let t = temperature.celsius().clamp(0.0, 100.0);
+        match self {
+            Self::Antokolskaya => Reading::of(&IN_HUNDRED_WATER, 5.0, t),
+            Self::Sokolovsky => Reading::of(&IN_HUNDRED_SOLUTION, 10.0, t),
+        }
+    }
 }
 
-/// The value at `t` in a table that starts at zero and goes in even steps; its ends beyond it.
-fn between(table: &[f64], step: f64, t: f64) -> f64 {
-    let mut from = 0.0;
-    let mut value = table.first().copied().unwrap_or(0.0);
-    for pair in table.windows(2) {
-        if let [low, high] = pair
-            && t > from
-        {
-            let part = ((t - from) / step).min(1.0);
-            value = low + (high - low) * part;
+/// A value between two rows of a table.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub(super) struct Reading {
+    /// °C asked for.
+    pub(super) t: f64,
+    /// °C of the lower row.
+    pub(super) from: f64,
+    /// °C between the rows.
+    pub(super) step: f64,
+    /// What the lower row says.
+    pub(super) low: f64,
+    /// What the upper row says.
+    pub(super) high: f64,
+}
+
+impl Reading {
+    /// Finds the rows about `t` in a table that starts at 0 °C and goes in even steps.
+    fn of(table: &[f64], step: f64, t: f64) -> Self {
+        let mut found = Self::default();
+        let mut from = 0.0;
+        for pair in table.windows(2) {
+            if let [low, high] = *pair
+                && from <= t
+            {
+                found = Self {
+                    t,
+                    from,
+                    step,
+                    low,
+                    high,
+                };
+            }
+            from += step;
         }
-        from += step;
+        found
     }
-    value
+
+    /// On a straight line between the rows.
+    pub(super) fn value(self) -> f64 {
+        self.low + (self.high - self.low) * (self.t - self.from) / self.step
+    }
 }

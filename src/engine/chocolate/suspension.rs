@@ -108,7 +108,7 @@ impl Suspension {
         let solvent = blend.water + blend.alcohol;
         let liquid = solvent + dissolved;
         let sugar_percent = if liquid > 0.0 {
-            (100.0 * dissolved / liquid).min(85.0)
+            100.0 * dissolved / liquid
         } else {
             0.0
         };

@@ -1,0 +1,215 @@
+//! How rounded weights and their cures came about, line by line.
+
+use super::cure::{PocketScale, YeastSolution};
+use super::divide::Divided;
+use super::round::{Rounded, RoundedLine};
+use crate::engine::formula::LineAt;
+use crate::engine::quantity::{Division, Mass, MassChange, Share};
+use crate::engine::working::{Given, Line, given};
+
+const BY_DEFINITION: &str = "by definition";
+const PRACTICE: &str = "common practice";
+
+impl RoundedLine {
+    /// How the weight, its error and its percentages came about.
+    #[must_use]
+    pub fn working(&self) -> Vec<Line> {
+        let mut lines = vec![
+            divisions(self.division, self.weighed, "to weigh"),
+            error(self.weighed, self.exact, self.error),
+        ];
+        lines.extend(error_share(self.error, self.exact, self.error_share));
+        lines
+    }
+}
+
+impl PocketScale {
+    /// How the weight on the pocket scale came about.
+    #[must_use]
+    pub fn working(&self) -> Vec<Line> {
+        vec![divisions(self.division, self.weighed, "to weigh")]
+    }
+}
+
+impl Rounded {
+    /// How one line's weight, error and percentages came about; empty where there is no such line.
+    #[must_use]
+    pub fn line_working(&self, at: LineAt) -> Vec<Line> {
+        let Some(line) = self.lines.iter().find(|line| line.at == at) else {
+            return Vec::new();
+        };
+        let mut lines = line.working();
+        lines.extend(percentage(
+            line.exact,
+            self.flour_exact,
+            line.percent_exact,
+            "percentage, exact",
+        ));
+        lines.extend(percentage(
+            line.weighed,
+            self.flour_weighed,
+            line.percent_weighed,
+            "percentage, as weighed",
+        ));
+        lines
+    }
+
+    /// How the true water of the weighed dough came about, beside the exact one.
+    #[must_use]
+    pub fn working(&self) -> Vec<Line> {
+        let sides = [
+            (self.water_exact, self.flour_exact, self.true_water_exact),
+            (
+                self.water_weighed,
+                self.flour_weighed,
+                self.true_water_weighed,
+            ),
+        ];
+        let names = ["true water, exact", "true water, as weighed"];
+        let mut lines: Vec<Line> = sides
+            .into_iter()
+            .zip(names)
+            .filter_map(|((water, flour, share), name)| {
+                Some(Line {
+                    rule: "100 × W / F".into(),
+                    with: vec![grams("W", "water", water), grams("F", "flour", flour)],
+                    gives: given("p", name, share?.percent(), "%"),
+                    source: BY_DEFINITION.into(),
+                })
+            })
+            .collect();
+        lines.push(Line {
+            rule: "a − b".into(),
+            with: vec![
+                grams("a", "dough as weighed", self.dough_weighed),
+                grams("b", "dough, exact", self.dough_exact),
+            ],
+            gives: change(
+                "c",
+                "change of the dough",
+                self.dough_weighed - self.dough_exact,
+            ),
+            source: BY_DEFINITION.into(),
+        });
+        lines
+    }
+}
+
+impl YeastSolution {
+    /// How the amounts of the solution came about.
+    #[must_use]
+    pub fn working(&self) -> Vec<Line> {
+        let mut lines = vec![
+            Line {
+                rule: "21 × y".into(),
+                with: vec![grams("y", "yeast wanted", self.wanted)],
+                gives: grams("s", "solution, exact", self.solution_exact),
+                source: PRACTICE.into(),
+            },
+            divisions(self.division, self.solution, "solution to weigh"),
+            self.part("s / 21", "yeast in it", self.yeast),
+            self.part("20 × s / 21", "water in it", self.water),
+            Line {
+                rule: "W − w".into(),
+                with: vec![
+                    grams("W", "plain water of the stream", self.stream_water),
+                    grams("w", "water in the solution", self.water),
+                ],
+                gives: grams("L", "water left, exact", self.water_left_exact),
+                source: BY_DEFINITION.into(),
+            },
+            divisions(self.division, self.water_left, "water left to weigh"),
+            error(self.yeast, self.wanted, self.error),
+        ];
+        lines.extend(error_share(self.error, self.wanted, self.error_share));
+        lines
+    }
+
+    fn part(&self, rule: &'static str, of: &'static str, mass: Mass) -> Line {
+        Line {
+            rule: rule.into(),
+            with: vec![grams("s", "solution to weigh", self.solution)],
+            gives: grams("m", of, mass),
+            source: PRACTICE.into(),
+        }
+    }
+}
+
+impl Divided {
+    /// How the pieces add up to the dough.
+    #[must_use]
+    pub fn working(&self) -> Vec<Line> {
+        let sum = self.division.times(self.divisions);
+        vec![
+            Line {
+                rule: "k × a + j × b".into(),
+                with: vec![
+                    given("k", "heavier pieces", f64::from(self.heavier.count), ""),
+                    grams("a", "each", self.heavier.each),
+                    given("j", "lighter pieces", f64::from(self.lighter.count), ""),
+                    grams("b", "each", self.lighter.each),
+                ],
+                gives: grams("T", "in pieces", sum),
+                source: BY_DEFINITION.into(),
+            },
+            Line {
+                rule: "D − T".into(),
+                with: vec![
+                    grams("D", "dough", self.dough),
+                    grams("T", "in pieces", sum),
+                ],
+                gives: change("x", "below one division", self.below_division),
+                source: BY_DEFINITION.into(),
+            },
+        ]
+    }
+}
+
+fn percentage(mass: Mass, flour: Mass, share: Option<Share>, of: &'static str) -> Option<Line> {
+    Some(Line {
+        rule: "100 × m / F".into(),
+        with: vec![grams("m", "ingredient", mass), grams("F", "flour", flour)],
+        gives: given("p", of, share?.percent(), "%"),
+        source: BY_DEFINITION.into(),
+    })
+}
+
+/// So many divisions of the scale.
+fn divisions(division: Division, weighed: Mass, of: &'static str) -> Line {
+    let count = f64::from(division.whole_in(weighed));
+    Line {
+        rule: "k × d".into(),
+        with: vec![
+            given("k", "nearest whole number of divisions", count, ""),
+            given("d", "division of the scale", division.grams(), "g"),
+        ],
+        gives: grams("w", of, weighed),
+        source: "rounding to the nearest (by definition)".into(),
+    }
+}
+
+fn error(weighed: Mass, exact: Mass, error: MassChange) -> Line {
+    Line {
+        rule: "w − m".into(),
+        with: vec![grams("w", "weighed", weighed), grams("m", "exact", exact)],
+        gives: change("e", "error", error),
+        source: BY_DEFINITION.into(),
+    }
+}
+
+fn error_share(error: MassChange, exact: Mass, share: Option<Share>) -> Option<Line> {
+    Some(Line {
+        rule: "100 × max(e, −e) / m".into(),
+        with: vec![change("e", "error", error), grams("m", "exact", exact)],
+        gives: given("p", "error", share?.percent(), "%"),
+        source: BY_DEFINITION.into(),
+    })
+}
+
+fn grams(letter: &'static str, of: &'static str, mass: Mass) -> Given {
+    given(letter, of, mass.grams(), "g")
+}
+
+fn change(letter: &'static str, of: &'static str, change: MassChange) -> Given {
+    given(letter, of, change.grams(), "g")
+}

@@ -1,0 +1,236 @@
+//! How a syrup's thickness came about, line by line.
+
+use super::blend::Blend;
+use super::liquid_needed::LiquidNeeded;
+use super::minimum_water::MinimumWater;
+use super::room_working::{crowding_line, room_lines};
+use super::solubility::SolubilityTable;
+use super::sugar_solution::{mole_fraction, temperature_term};
+use super::suspension::{Surroundings, Suspension};
+use super::syrup::{Flow, Syrup};
+use super::syrup_of_stream::SyrupAmounts;
+use crate::engine::quantity::{Mass, Viscosity};
+use crate::engine::working::{Given, Line, given};
+
+const GENOTELLE: &str = "Génotelle, Ind. aliment. agric. 95 (1978) 747, from memory; agrees with \
+    Bingham and Jackson (1918) within 3 %";
+const KRIEGER: &str = "Krieger and Dougherty, Trans. Soc. Rheol. 3 (1959) 137, from memory";
+
+impl Syrup {
+    /// How the thickness came about: water and sugar, room, and the two factors of the thickness.
+    #[must_use]
+    pub fn working(&self) -> Vec<Line> {
+        let now = &self.parts.now;
+        let around = &self.parts.around;
+        let mut lines = vec![self.water_line()];
+        lines.extend(self.solubility_lines());
+        lines.push(self.dissolved_line());
+        lines.extend(room_lines(&self.blend(), now, around));
+        lines.push(crowding_line(now));
+        lines.extend(sugared_water_lines(now, around));
+        if let Flow::Flows { thickness, .. } = self.flow {
+            lines.push(thickness_line(now, around, thickness));
+        }
+        lines
+    }
+
+    /// How the seizing point was found: with this liquid, grains and drops are just packed.
+    #[must_use]
+    pub fn seizing_working(&self) -> Vec<Line> {
+        let Some(least) = self.least_liquid else {
+            return Vec::new();
+        };
+        let there = self.parts.with(least.grams());
+        vec![
+            crowding_line(&there),
+            Line {
+                rule: "100 × L / C".into(),
+                with: vec![
+                    grams("L", "least liquid that flows", least),
+                    grams("C", "chocolate", self.chocolate),
+                ],
+                gives: given(
+                    "r",
+                    "least liquid to 100 g of chocolate",
+                    100.0 * least.grams() / self.chocolate.grams(),
+                    "g",
+                ),
+                source: "found by halving, 60 times".into(),
+            },
+        ]
+    }
+
+    /// All that is in the syrup.
+    fn blend(&self) -> Blend {
+        let liquid = self.liquid.grams();
+        self.parts.chocolate.plus(liquid, &self.parts.liquid)
+    }
+
+    fn water_line(&self) -> Line {
+        let own = Mass::less(self.water, self.water_brought);
+        Line {
+            rule: "c + b".into(),
+            with: vec![
+                grams("c", "water in the chocolate", own),
+                grams("b", "water in the liquid", self.water_brought),
+            ],
+            gives: grams("W", "water", self.water),
+            source: "composition of each ingredient".into(),
+        }
+    }
+
+    fn solubility_lines(&self) -> Vec<Line> {
+        let table = self.model.solubility;
+        let read = table.read(self.temperature);
+        let (name, unit) = match table {
+            SolubilityTable::Antokolskaya => ("sugar in 100 g of water", "g"),
+            SolubilityTable::Sokolovsky => ("sugar in the saturated solution", "%"),
+        };
+        let value = given("s", name, read.value(), unit);
+        let mut lines = vec![Line {
+            rule: "a + (b − a) × (t − u) / v".into(),
+            with: vec![
+                given("a", "lower row", read.low, unit),
+                given("b", "upper row", read.high, unit),
+                given("t", "temperature, held to the table", read.t, "°C"),
+                given("u", "temperature of the lower row", read.from, "°C"),
+                given("v", "from row to row", read.step, "K"),
+            ],
+            gives: value.clone(),
+            source: table.source().into(),
+        }];
+        if table == SolubilityTable::Sokolovsky {
+            lines.push(Line {
+                rule: "100 × s / (100 − s)".into(),
+                with: vec![value],
+                gives: given(
+                    "s",
+                    "sugar in 100 g of water",
+                    100.0 * self.parts.around.solubility,
+                    "g",
+                ),
+                source: "by definition".into(),
+            });
+        }
+        lines
+    }
+
+    fn dissolved_line(&self) -> Line {
+        Line {
+            rule: "min(S, s × W / 100)".into(),
+            with: vec![
+                grams("S", "sugars", self.sugars),
+                given(
+                    "s",
+                    "sugar in 100 g of water",
+                    100.0 * self.parts.around.solubility,
+                    "g",
+                ),
+                grams("W", "water", self.water),
+            ],
+            gives: grams("d", "sugar dissolved", self.dissolved),
+            source: "all sugars counted as sucrose".into(),
+        }
+    }
+}
+
+impl LiquidNeeded {
+    /// How the thickness with the liquid that was found comes about.
+    #[must_use]
+    pub fn working(&self) -> Vec<Line> {
+        let mut lines = vec![crowding_line(&self.mix)];
+        lines.extend(sugared_water_lines(&self.mix, &self.around));
+        lines.push(thickness_line(&self.mix, &self.around, self.gives));
+        lines
+    }
+}
+
+impl MinimumWater {
+    /// How the handbook's least water came about.
+    #[must_use]
+    pub fn working(&self, chocolate: Mass) -> Vec<Line> {
+        vec![Line {
+            rule: "r × C".into(),
+            with: vec![
+                given(
+                    "r",
+                    "water to chocolate",
+                    self.water_on_chocolate.fraction(),
+                    "",
+                ),
+                grams("C", "chocolate", chocolate),
+            ],
+            gives: grams("W", "least water by the rule", self.needed),
+            source: "Corriher, BakeWise (2008), from memory; common practice".into(),
+        }]
+    }
+}
+
+impl SyrupAmounts {
+    /// How the amounts came about.
+    #[must_use]
+    pub fn working(&self) -> Vec<Line> {
+        vec![Line {
+            rule: "B / (1 − s)".into(),
+            with: vec![
+                grams("B", "on the bread", self.on_the_bread),
+                given("s", "stays in bag and bowl", self.stays.fraction(), ""),
+            ],
+            gives: grams("M", "to make", self.to_make),
+            source: "mass kept (by definition)".into(),
+        }]
+    }
+}
+
+fn sugared_water_lines(mix: &Suspension, around: &Surroundings) -> [Line; 3] {
+    let percent = mix.sugar_percent;
+    let t = around.celsius;
+    let n = given("N", "mole fraction of sugar", mole_fraction(percent), "");
+    let p = given("P", "temperature term", temperature_term(t), "");
+    [
+        Line {
+            rule: "B / (1900 − 18 × B)".into(),
+            with: vec![given("B", "sugar in the sugared water", percent, "%")],
+            gives: n.clone(),
+            source: GENOTELLE.into(),
+        },
+        Line {
+            rule: "(30 − t) / (91 + t)".into(),
+            with: vec![given("t", "temperature", t, "°C")],
+            gives: p.clone(),
+            source: GENOTELLE.into(),
+        },
+        Line {
+            rule: "10^(22.46 × N − 0.114 + P × (1.1 + 43.1 × N^1.25)) / 1000".into(),
+            with: vec![n, p],
+            gives: sugared_water(mix),
+            source: GENOTELLE.into(),
+        },
+    ]
+}
+
+fn thickness_line(mix: &Suspension, around: &Surroundings, thickness: Viscosity) -> Line {
+    Line {
+        rule: "E / (1 − v / p)^(2.5 × p)".into(),
+        with: vec![
+            sugared_water(mix),
+            given("v", "share of grains and drops", mix.crowding, ""),
+            given("p", "share at which they are packed", around.limit, ""),
+        ],
+        gives: given("H", "thickness", thickness.pascal_seconds(), "Pa·s"),
+        source: KRIEGER.into(),
+    }
+}
+
+fn sugared_water(mix: &Suspension) -> Given {
+    given(
+        "E",
+        "thickness of the sugared water",
+        mix.liquid_viscosity / 1000.0,
+        "Pa·s",
+    )
+}
+
+fn grams(letter: &'static str, of: &'static str, mass: Mass) -> Given {
+    given(letter, of, mass.grams(), "g")
+}
