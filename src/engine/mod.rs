@@ -2,11 +2,12 @@
 //!
 //! No web, clock, randomness or storage, and no sentences for users. Every public function
 //! returns for every argument. In reading order: quantities, the larder of ingredients, the
-//! formula and its water, the batch, chocolate, and what a line of working is.
+//! formula and its water, the batch, heat, chocolate, and what a line of working is.
 
 pub mod batch;
 pub mod chocolate;
 pub mod formula;
+pub mod heat;
 pub mod larder;
 pub mod quantity;
 pub mod working;

@@ -10,8 +10,11 @@
 
 mod allergens;
 mod bakers_percentage;
+mod boiling;
 mod composition;
+mod conduction;
 mod own_label;
 mod printed;
+mod specific_heat;
 mod table;
 mod water;

@@ -21,6 +21,17 @@ impl HeatPerMass {
         within(joules_per_gram, Self::RANGE).map(Self)
     }
 
+    /// Takes joules per gram as the engine's own tables have them, at compile time.
+    ///
+    /// A number outside the range counts as 0.0; the tables hold none.
+    pub(crate) const fn known(joules_per_gram: f64) -> Self {
+        if joules_per_gram >= 0.0 && joules_per_gram <= 5000.0 {
+            Self(joules_per_gram)
+        } else {
+            Self(0.0)
+        }
+    }
+
     /// Gives joules per gram.
     #[must_use]
     pub const fn joules_per_gram(self) -> f64 {

@@ -23,6 +23,17 @@ impl SpecificHeat {
         within(joules_per_kilogram_kelvin, Self::RANGE).map(Self)
     }
 
+    /// Takes joules per kilogram and kelvin as the engine's own tables have them, at compile time.
+    ///
+    /// A number outside the range counts as 1000.0; the tables hold none.
+    pub(crate) const fn known(joules_per_kilogram_kelvin: f64) -> Self {
+        if joules_per_kilogram_kelvin >= 50.0 && joules_per_kilogram_kelvin <= 10_000.0 {
+            Self(joules_per_kilogram_kelvin)
+        } else {
+            Self(1000.0)
+        }
+    }
+
     /// Gives joules per kilogram and kelvin.
     #[must_use]
     pub const fn joules_per_kilogram_kelvin(self) -> f64 {

@@ -22,6 +22,17 @@ impl SurfaceCoefficient {
         within(watts_per_square_metre_kelvin, Self::RANGE).map(Self)
     }
 
+    /// Takes watts per square metre and kelvin as the engine's own tables have them, at compile time.
+    ///
+    /// A number outside the range counts as 10.0; the tables hold none.
+    pub(crate) const fn known(watts_per_square_metre_kelvin: f64) -> Self {
+        if watts_per_square_metre_kelvin >= 0.1 && watts_per_square_metre_kelvin <= 20_000.0 {
+            Self(watts_per_square_metre_kelvin)
+        } else {
+            Self(10.0)
+        }
+    }
+
     /// Gives watts per square metre and kelvin.
     #[must_use]
     pub const fn watts_per_square_metre_kelvin(self) -> f64 {

@@ -20,6 +20,17 @@ impl Temperature {
         within(celsius, Self::RANGE).map(Self)
     }
 
+    /// Takes degrees Celsius as the engine's own tables have them, at compile time.
+    ///
+    /// A number outside the range counts as 0.0; the tables hold none.
+    pub(crate) const fn known(celsius: f64) -> Self {
+        if celsius >= -40.0 && celsius <= 350.0 {
+            Self(celsius)
+        } else {
+            Self(0.0)
+        }
+    }
+
     /// Gives degrees Celsius.
     #[must_use]
     pub const fn celsius(self) -> f64 {

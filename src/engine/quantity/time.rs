@@ -23,6 +23,17 @@ impl Minutes {
         within(minutes, Self::RANGE).map(Self)
     }
 
+    /// Takes minutes as the engine's own tables have them, at compile time.
+    ///
+    /// A number outside the range counts as 0.0; the tables hold none.
+    pub(crate) const fn known(minutes: f64) -> Self {
+        if minutes >= 0.0 && minutes <= 86_400.0 {
+            Self(minutes)
+        } else {
+            Self(0.0)
+        }
+    }
+
     /// Gives minutes.
     #[must_use]
     pub const fn minutes(self) -> f64 {

@@ -20,6 +20,17 @@ impl WarmingRate {
         within(kelvin_per_minute, Self::RANGE).map(Self)
     }
 
+    /// Takes kelvin per minute as the engine's own tables have them, at compile time.
+    ///
+    /// A number outside the range counts as 0.0; the tables hold none.
+    pub(crate) const fn known(kelvin_per_minute: f64) -> Self {
+        if kelvin_per_minute >= 0.0 && kelvin_per_minute <= 20.0 {
+            Self(kelvin_per_minute)
+        } else {
+            Self(0.0)
+        }
+    }
+
     /// Gives kelvin per minute.
     #[must_use]
     pub const fn kelvin_per_minute(self) -> f64 {

@@ -1,0 +1,163 @@
+//! Bodies that cool or warm from outside: how thick, of what shape, of what food.
+
+use super::error::HeatError;
+use super::matter::Matter;
+use super::properties::Properties;
+use crate::engine::quantity::{
+    Conductivity, Density, Length, Mass, SpecificHeat, SurfaceCoefficient, Temperature,
+};
+
+/// The shape of a body, as conduction sees it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Shape {
+    /// Flat and wide: spread in a dish or a bag, laid on a tray.
+    Slab,
+    /// Long and round: a roll, a log, a tall jar.
+    Cylinder,
+    /// A ball, or a heap about as deep as wide.
+    Sphere,
+}
+
+impl Shape {
+    /// Every shape, in the order lists are shown.
+    pub const ALL: [Self; 3] = [Self::Slab, Self::Cylinder, Self::Sphere];
+
+    /// The power of the distance from the middle that the area grows with.
+    pub(super) const fn power(self) -> u8 {
+        match self {
+            Self::Slab => 0,
+            Self::Cylinder => 1,
+            Self::Sphere => 2,
+        }
+    }
+}
+
+/// Something that cools or warms from outside.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Body {
+    /// Its shape.
+    pub shape: Shape,
+    /// From the middle to the surface: half the thickness of a slab, else the radius. Where a slab
+    /// stands on something that keeps heat in, this is its whole thickness.
+    pub half: Length,
+    /// What it weighs.
+    pub mass: Mass,
+    /// Its specific heat.
+    pub specific_heat: SpecificHeat,
+    /// Its conductivity.
+    pub conductivity: Conductivity,
+    /// Its density.
+    pub density: Density,
+}
+
+/// What surrounds a body for some time.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Air {
+    /// How warm it is.
+    pub temperature: Temperature,
+    /// How readily heat passes to it.
+    pub coefficient: SurfaceCoefficient,
+}
+
+impl Air {
+    /// Still air of a room or a fridge round a food of hand's size, radiation included.
+    ///
+    /// Source: Churchill and Chu 1975 for free convection, with radiation at an emissivity of 0.9:
+    /// 8.9 to 12.4 W/(m²·K) for surfaces of 25 to 60 °C in air of 20 °C, 10.2 to 12.7 in air of
+    /// 4 °C. The lower end is taken, so that nothing cools faster here than in the kitchen.
+    pub const STILL: SurfaceCoefficient = SurfaceCoefficient::known(9.0);
+
+    /// Ice water round a bowl or bag, stirred now and then: the wall and the film inside it govern.
+    /// Common practice.
+    pub const ICE_BATH: SurfaceCoefficient = SurfaceCoefficient::known(150.0);
+
+    /// A hot water bath under or round a bowl, unstirred inside. Common practice.
+    pub const WATER_BATH: SurfaceCoefficient = SurfaceCoefficient::known(150.0);
+
+    /// Still air.
+    #[must_use]
+    pub const fn still(temperature: Temperature) -> Self {
+        Self {
+            temperature,
+            coefficient: Self::STILL,
+        }
+    }
+
+    /// Ice water.
+    #[must_use]
+    pub const fn ice_bath() -> Self {
+        Self {
+            temperature: Temperature::known(0.0),
+            coefficient: Self::ICE_BATH,
+        }
+    }
+}
+
+impl Body {
+    /// A body of this food, its properties taken half-way between the two temperatures.
+    ///
+    /// # Errors
+    /// [`HeatError::OffScale`] when a property leaves its range.
+    pub fn of(
+        food: &Matter,
+        mass: Mass,
+        shape: Shape,
+        half: Length,
+        between: (Temperature, Temperature),
+    ) -> Result<Self, HeatError> {
+        let middle = between.0.celsius().midpoint(between.1.celsius());
+        let properties = Properties::of(food, Temperature::from_celsius(middle)?)?;
+        Ok(Self {
+            shape,
+            half,
+            mass,
+            specific_heat: properties.specific_heat,
+            conductivity: properties.conductivity,
+            density: properties.density,
+        })
+    }
+
+    /// The same food as a ball.
+    ///
+    /// `r = (3·m / (4·π·ρ))^(1/3)`.
+    ///
+    /// # Errors
+    /// [`HeatError::OffScale`] when it is too small or too large to be handled.
+    pub fn ball(self) -> Result<Self, HeatError> {
+        let cube = 3.0 * self.volume() / (4.0 * std::f64::consts::PI);
+        Ok(Self {
+            shape: Shape::Sphere,
+            half: Length::from_metres(libm::cbrt(cube))?,
+            ..self
+        })
+    }
+
+    /// The same food spread in a dish of this width across, losing heat above and below.
+    ///
+    /// Half the depth is `m / (2·ρ·A)`.
+    ///
+    /// # Errors
+    /// [`HeatError::OffScale`] when it would be too thin or too deep to be handled.
+    pub fn in_dish(self, across: Length) -> Result<Self, HeatError> {
+        let radius = across.metres() / 2.0;
+        let area = std::f64::consts::PI * radius * radius;
+        let half = Length::from_metres(self.volume() / area / 2.0)?;
+        Ok(Self {
+            shape: Shape::Slab,
+            half,
+            ..self
+        })
+    }
+
+    /// The same shape, this much as thick.
+    pub(super) fn thinned(self, to: f64) -> Result<Self, HeatError> {
+        Ok(Self {
+            half: Length::from_metres(self.half.metres() * to)?,
+            ..self
+        })
+    }
+
+    fn volume(&self) -> f64 {
+        self.mass.grams() / 1000.0 / self.density.kilograms_per_cubic_metre()
+    }
+}

@@ -1,0 +1,305 @@
+//! Mixing: where things settle when they are put together.
+
+use std::borrow::Cow;
+
+use super::error::HeatError;
+use super::ice;
+use super::matter::{HeatCurve, Matter, Shift};
+use crate::engine::quantity::{
+    Heat, HeatCapacity, Mass, SpecificHeat, Temperature, TemperatureChange,
+};
+use crate::engine::working::{Line, given};
+
+/// What a part is, as far as its specific heat goes.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Stuff {
+    /// A food, its specific heat following its composition and the temperature.
+    Food(Matter),
+    /// Something of one specific heat: a bowl, a value from a table.
+    Plain(SpecificHeat),
+    /// Ice, at 0 °C or below; it melts, and ends as water.
+    Ice,
+}
+
+/// One thing that goes into a mix.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Part {
+    /// What it is called.
+    pub of: Cow<'static, str>,
+    /// How much of it.
+    pub mass: Mass,
+    /// What it is.
+    pub stuff: Stuff,
+    /// How warm it is.
+    pub temperature: Temperature,
+}
+
+/// One thing after mixing.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Settled {
+    /// What it is called.
+    pub of: Cow<'static, str>,
+    /// How much of it.
+    pub mass: Mass,
+    /// Its specific heat, meant between where it started and where it settled.
+    pub specific_heat: SpecificHeat,
+    /// Its heat capacity, from that.
+    pub capacity: HeatCapacity,
+    /// Where it started; 0 °C for ice, whose melting is counted apart.
+    pub started: Temperature,
+    /// The heat it took up, below zero where it gave heat.
+    pub took: Heat,
+}
+
+/// A mix that has settled.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Mixed {
+    /// Its parts.
+    pub parts: Vec<Settled>,
+    /// Heat brought by something other than the parts: kneading, hydration.
+    pub gained: Heat,
+    /// Heat used up by what happens on the way: melting, cooking.
+    pub absorbed: Heat,
+    /// The heat capacity of all parts together.
+    pub capacity: HeatCapacity,
+    /// Where it settled.
+    pub temperature: Temperature,
+}
+
+/// Halvings of the range of temperature: 390 K / 2⁶⁰ is far below what a thermometer shows.
+const HALVINGS: u8 = 60;
+
+const BALANCE: &str = "OpenStax, College Physics 2e, §14.2";
+
+/// The temperature at which `parts` settle when mixed, `gained` included.
+///
+/// `T = (Σ mᵢ·cᵢ·Tᵢ + Q) / Σ mᵢ·cᵢ`, each cᵢ meant between Tᵢ and T, so that heat is kept exactly.
+/// Ice first melts: its heat of melting is taken from the rest. Fats do not melt here.
+///
+/// Source: OpenStax, *College Physics 2e*, §14.2.
+///
+/// # Errors
+/// [`HeatError::EmptyBowl`] when the parts weigh nothing; [`HeatError::IceLeft`] when not all ice
+/// melts; [`HeatError::OffScale`] when the answer leaves [`Temperature::RANGE`].
+pub fn mix(parts: &[Part], gained: Heat) -> Result<Mixed, HeatError> {
+    settle(parts, gained, |_| 0.0)
+}
+
+/// As [`mix`], with `absorbed` joules used up on the way to a temperature in °C; it must not fall
+/// as the temperature rises.
+pub(crate) fn settle(
+    parts: &[Part],
+    gained: Heat,
+    absorbed: impl Fn(f64) -> f64,
+) -> Result<Mixed, HeatError> {
+    let balance = Balance::of(parts);
+    let mass: Mass = parts.iter().map(|part| part.mass).sum();
+    if mass <= Mass::ZERO {
+        return Err(HeatError::EmptyBowl);
+    }
+    let lacking = |t: f64| balance.taken_at(t) + absorbed(t) - gained.joules();
+    let temperature = Temperature::from_celsius(rising_root(lacking, Temperature::RANGE)?)?;
+    if balance.ice && temperature.celsius() < 0.0 {
+        return Err(HeatError::IceLeft);
+    }
+    let used = Heat::from_joules(balance.melting + absorbed(temperature.celsius()));
+    Mixed::gather(parts, temperature, gained, used)
+}
+
+/// Where a rising function passes through zero within `range`.
+pub(crate) fn rising_root(
+    function: impl Fn(f64) -> f64,
+    range: std::ops::RangeInclusive<f64>,
+) -> Result<f64, HeatError> {
+    let (mut low, mut high) = (*range.start(), *range.end());
+    let off = |value: f64| {
+        HeatError::OffScale(crate::engine::quantity::OutOfRange {
+            value,
+            range: range.clone(),
+        })
+    };
+    if function(low) > 0.0 {
+        return Err(off(f64::NEG_INFINITY));
+    }
+    if function(high) < 0.0 {
+        return Err(off(f64::INFINITY));
+    }
+    for _ in 0..HALVINGS {
+        let middle = low.midpoint(high);
+        if function(middle) < 0.0 {
+            low = middle;
+        } else {
+            high = middle;
+        }
+    }
+    Ok(low.midpoint(high))
+}
+
+/// All parts as one curve, with the heat they hold before they are mixed.
+pub(crate) struct Balance {
+    curve: HeatCurve,
+    /// Heat held above 0 °C, J.
+    held: f64,
+    /// Heat to melt the ice there is, J.
+    melting: f64,
+    ice: bool,
+}
+
+impl Balance {
+    pub(crate) fn of(parts: &[Part]) -> Self {
+        let mut all = Self {
+            curve: HeatCurve::default(),
+            held: 0.0,
+            melting: 0.0,
+            ice: false,
+        };
+        for part in parts {
+            let kilograms = part.mass.grams() / 1000.0;
+            let curve = part.stuff.curve();
+            all.curve = all.curve.plus(kilograms, curve);
+            all.held += kilograms * curve.up_to(part.starts().celsius());
+            if part.stuff == Stuff::Ice && kilograms > 0.0 {
+                all.ice = true;
+                all.melting += ice::melting(part.mass, part.temperature).joules();
+            }
+        }
+        all
+    }
+
+    /// The heat, J, all parts together take to come to `t`, melting included.
+    pub(crate) fn taken_at(&self, t: f64) -> f64 {
+        self.curve.up_to(t) - self.held + self.melting
+    }
+}
+
+impl Stuff {
+    pub(crate) fn curve(&self) -> HeatCurve {
+        match self {
+            Self::Food(matter) => matter.heat_curve(),
+            Self::Plain(specific_heat) => {
+                HeatCurve::level(specific_heat.joules_per_kilogram_kelvin())
+            }
+            Self::Ice => Matter::WATER.heat_curve(),
+        }
+    }
+}
+
+impl Part {
+    /// Where its warming as what it will be starts: ice starts as water at 0 °C.
+    fn starts(&self) -> Temperature {
+        match self.stuff {
+            Stuff::Ice => Temperature::known(0.0),
+            Stuff::Food(_) | Stuff::Plain(_) => self.temperature,
+        }
+    }
+
+    /// Its specific heat over a change of temperature.
+    pub(crate) fn specific_heat(&self, over: Shift) -> Result<SpecificHeat, HeatError> {
+        let mean = self
+            .stuff
+            .curve()
+            .mean(over.from.celsius(), over.to.celsius());
+        Ok(SpecificHeat::from_joules_per_kilogram_kelvin(mean)?)
+    }
+}
+
+impl Mixed {
+    fn gather(
+        parts: &[Part],
+        temperature: Temperature,
+        gained: Heat,
+        absorbed: Heat,
+    ) -> Result<Self, HeatError> {
+        let mut settled = Vec::with_capacity(parts.len());
+        for part in parts.iter().filter(|part| part.mass > Mass::ZERO) {
+            let started = part.starts();
+            let specific_heat = part.specific_heat(Shift {
+                from: started,
+                to: temperature,
+            })?;
+            let capacity = specific_heat * part.mass;
+            settled.push(Settled {
+                of: part.of.clone(),
+                mass: part.mass,
+                specific_heat,
+                capacity,
+                started,
+                took: capacity * (temperature - started),
+            });
+        }
+        let capacity = settled.iter().map(|part| part.capacity).sum();
+        Ok(Self {
+            parts: settled,
+            gained,
+            absorbed,
+            capacity,
+            temperature,
+        })
+    }
+
+    /// How much a gain of heat would still warm it, at the heat capacity it has now.
+    pub(crate) fn rise_by(&self, heat: Heat) -> Result<TemperatureChange, HeatError> {
+        let kelvin = heat.joules() / self.capacity.joules_per_kelvin();
+        Ok(TemperatureChange::from_kelvin(kelvin)?)
+    }
+
+    /// How it came about: the heat capacity of each part, then the balance of all.
+    #[must_use]
+    pub fn working(&self) -> Vec<Line> {
+        let mut lines = Vec::with_capacity(self.parts.len() + 1);
+        let (mut tops, mut bottoms) = (Vec::new(), Vec::new());
+        let mut with = vec![
+            given("Q", "heat gained", self.gained.joules(), "J"),
+            given("A", "heat used up", self.absorbed.joules(), "J"),
+        ];
+        for (place, part) in self.parts.iter().enumerate() {
+            let (c, t) = (format!("C{}", place + 1), format!("T{}", place + 1));
+            lines.push(part.line(c.clone()));
+            with.push(given(
+                c.clone(),
+                part.of.clone(),
+                part.capacity.joules_per_kelvin(),
+                "J/K",
+            ));
+            with.push(given(
+                t.clone(),
+                part.of.clone(),
+                part.started.celsius(),
+                "°C",
+            ));
+            tops.push(format!("{c} × {t}"));
+            bottoms.push(c);
+        }
+        lines.push(Line {
+            rule: format!("({} + Q − A) / ({})", tops.join(" + "), bottoms.join(" + ")).into(),
+            with,
+            gives: given("T", "all together", self.temperature.celsius(), "°C"),
+            source: BALANCE.into(),
+        });
+        lines
+    }
+}
+
+impl Settled {
+    fn line(&self, letter: String) -> Line {
+        Line {
+            rule: "m / 1000 × c".into(),
+            with: vec![
+                given("m", self.of.clone(), self.mass.grams(), "g"),
+                given(
+                    "c",
+                    self.of.clone(),
+                    self.specific_heat.joules_per_kilogram_kelvin(),
+                    "J/(kg·K)",
+                ),
+            ],
+            gives: given(
+                letter,
+                self.of.clone(),
+                self.capacity.joules_per_kelvin(),
+                "J/K",
+            ),
+            source: "specific heat by composition: Choi and Okos 1986".into(),
+        }
+    }
+}
