@@ -31,9 +31,9 @@ fn collect(folder: &Path, files: &mut Vec<PathBuf>) -> Result<()> {
     for entry in fs::read_dir(folder)? {
         let path = entry?.path();
         if path.is_dir() {
-            collect(&path, files)?
+            collect(&path, files)?;
         } else {
-            files.push(path)
+            files.push(path);
         }
     }
     Ok(())

@@ -51,29 +51,20 @@ pub(crate) fn write(pieces: Pieces, folder: &Path) -> Result<Vec<Packed>> {
     )?;
     let boot = page.hashed("boot.js", boot.into_bytes())?;
     let styles = page.hashed("app.css", pieces.styles.into_bytes())?;
-    let mut manifest_text = pieces.manifest;
-    let mut icon = String::new();
-    for (name, bytes) in pieces.icons {
-        let (path, _sum) = page.hashed(&name, bytes)?;
-        manifest_text = manifest_text.replace(&format!("\"{name}\""), &format!("\"{path}\""));
-        icon = if name == "icon.svg" { path } else { icon };
-    }
-    let manifest = page.hashed("app.webmanifest", manifest_text.into_bytes())?;
-    let shell = fill(
-        &pieces.shell,
-        &[
-            ("policy", POLICY),
-            ("styles", &styles.0),
-            ("styles_sum", &styles.1),
-            ("script", &script.0),
-            ("script_sum", &script.1),
-            ("boot", &boot.0),
-            ("boot_sum", &boot.1),
-            ("wasm", &wasm.0),
-            ("manifest", &manifest.0),
-            ("icon", &icon),
-        ],
-    )?;
+    let (manifest, icon) = page.manifest(pieces.manifest, pieces.icons)?;
+    let values = [
+        ("policy", POLICY),
+        ("styles", &styles.0),
+        ("styles_sum", &styles.1),
+        ("script", &script.0),
+        ("script_sum", &script.1),
+        ("boot", &boot.0),
+        ("boot_sum", &boot.1),
+        ("wasm", &wasm.0),
+        ("manifest", &manifest),
+        ("icon", &icon),
+    ];
+    let shell = fill(&pieces.shell, &values)?;
     page.plain("index.html", shell.into_bytes())?;
     let (version, list) = page.list()?;
     let worker = fill(&pieces.worker, &[("version", &version), ("files", &list)])?;
@@ -97,6 +88,23 @@ impl Page<'_> {
         let given = (packed::hashed_name(name, &bytes), packed::sum(&bytes));
         self.plain(&given.0, bytes)?;
         Ok(given)
+    }
+
+    /// Writes the icons, and the manifest with their names put in; gives its name and the drawn icon's.
+    fn manifest(
+        &mut self,
+        text: String,
+        icons: Vec<(String, Vec<u8>)>,
+    ) -> Result<(String, String)> {
+        let (mut text, mut drawn) = (text, String::new());
+        for (name, bytes) in icons {
+            let (path, _sum) = self.hashed(&name, bytes)?;
+            text = text.replace(&format!("\"{name}\""), &format!("\"{path}\""));
+            if name == "icon.svg" {
+                drawn = path;
+            }
+        }
+        Ok((self.hashed("app.webmanifest", text.into_bytes())?.0, drawn))
     }
 
     /// The version, which is the content of all files, and the worker's list: address and sum of each.

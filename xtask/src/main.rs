@@ -8,17 +8,23 @@
 mod archive;
 mod arguments;
 mod bind;
+mod bring;
+mod browser;
 mod build;
 mod bundle;
+mod check;
 mod dist;
 mod headers;
 mod house;
 mod machine;
 mod packed;
+mod part;
+mod peers;
 mod serve;
 mod server;
 mod step;
 mod styles;
+mod test;
 mod toolchain;
 mod watch;
 
@@ -51,12 +57,14 @@ fn main() -> ExitCode {
         return ExitCode::SUCCESS;
     }
     let done = match verb.as_str() {
-        "serve" => serve::run(&rest),
-        "build" => build::run(&rest),
-        "dist" => dist::run(&rest),
+        "serve" => serve::run(&rest).map(|()| true),
+        "build" => build::run(&rest).map(|()| true),
+        "dist" => dist::run(&rest).map(|()| true),
+        "check" => check::run(&rest),
+        "test" => test::run(&rest),
         "help" | "--help" | "-h" => {
             print!("{HELP}");
-            return ExitCode::SUCCESS;
+            Ok(true)
         }
         "" => Err(anyhow::anyhow!("say which chore:\n\n{HELP}")),
         other => Err(anyhow::anyhow!(
@@ -64,7 +72,8 @@ fn main() -> ExitCode {
         )),
     };
     match done {
-        Ok(()) => ExitCode::SUCCESS,
+        Ok(true) => ExitCode::SUCCESS,
+        Ok(false) => ExitCode::FAILURE,
         Err(trouble) => {
             eprintln!("\nThat did not work: {trouble:#}");
             ExitCode::FAILURE

@@ -19,7 +19,7 @@ pub(crate) fn rebuild_for_ever() {
         match build::build() {
             Ok(_) => println!("Built again."),
             Err(trouble) => {
-                eprintln!("Not built: {trouble:#}\nThe last good page is still served.")
+                eprintln!("Not built: {trouble:#}\nThe last good page is still served.");
             }
         }
     }
