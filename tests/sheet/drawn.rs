@@ -54,7 +54,7 @@ impl Draw {
         }
     }
 
-    fn maybe<T>(&mut self, draw: fn(&mut Self) -> T) -> Option<T> {
+    fn maybe<T>(&mut self, draw: impl Fn(&mut Self) -> T) -> Option<T> {
         if self.yes() { Some(draw(self)) } else { None }
     }
 
@@ -67,27 +67,34 @@ impl Draw {
         drawn.trim().to_owned()
     }
 
+    /// A share of at most so many per cent, as a label prints it or of any size.
+    fn at_most(&mut self, percent: f64) -> Share {
+        let percent = match self.below(2) {
+            0 => (self.fraction() * percent * 10.0).floor() / 10.0,
+            _ => self.fraction() * percent,
+        };
+        Share::from_percent(percent).unwrap()
+    }
+
     fn own_food(&mut self) -> OwnFood {
+        let fat = self.maybe(|draw| draw.at_most(30.0));
+        let carbohydrate = self.maybe(|draw| draw.at_most(30.0));
         let label = Label {
-            fat: self.maybe(Self::share),
-            saturates: self.maybe(Self::share),
-            carbohydrate: self.maybe(Self::share),
-            sugars: self.maybe(Self::share),
-            fibre: self.maybe(Self::share),
-            protein: self.maybe(Self::share),
-            salt: self.maybe(Self::share),
-            water: self.maybe(Self::share),
-            cocoa: self.maybe(Self::share),
+            fat,
+            saturates: self.maybe(|draw| draw.at_most(fat.map_or(10.0, Share::percent))),
+            carbohydrate,
+            sugars: self.maybe(|draw| draw.at_most(carbohydrate.map_or(10.0, Share::percent))),
+            fibre: self.maybe(|draw| draw.at_most(10.0)),
+            protein: self.maybe(|draw| draw.at_most(10.0)),
+            salt: self.maybe(|draw| draw.at_most(3.0)),
+            water: self.maybe(|draw| draw.at_most(15.0)),
+            cocoa: self.maybe(|draw| draw.at_most(60.0)),
         };
         let allergens = (0..self.below(4))
             .map(|_| self.one_of(&Allergen::ALL))
             .collect();
-        OwnFood {
-            name: self.text(60),
-            role: self.one_of(&Role::ALL),
-            label,
-            allergens,
-        }
+        let name = format!("own {}", self.text(50));
+        OwnFood::new(name.trim(), self.one_of(&Role::ALL), label, allergens).unwrap()
     }
 
     fn line(&mut self, own: &[OwnFood]) -> Line {

@@ -250,3 +250,22 @@ fn a_name_loses_what_nobody_can_see_and_keeps_the_rest() {
     );
     assert_eq!(read_sheet(&text).unwrap().name, "خبز <b>x</b>");
 }
+
+#[test]
+fn a_label_that_cannot_be_true_is_refused_with_the_way_to_it() {
+    let own = r#"{"own":{"name":"bar","role":"chocolate","label":{"fat_share":0.9,"protein_share":0.9},"allergens":[]},"mass_g":85}"#;
+    let error = with(
+        r#"{"ingredient":1001,"name":"Dark chocolate","mass_g":85}"#,
+        own,
+    );
+    is_at(&error, "formula.streams[3].lines[0].own");
+    assert!(matches!(error.fault, RecordFault::Label(_)), "{error}");
+}
+
+#[test]
+fn a_division_that_no_scale_has_is_refused() {
+    let text = write_kitchen(&Kitchen::default()).replace("\"main_g\":1", "\"main_g\":3");
+    let error = read_kitchen(&text).unwrap_err();
+    is_at(&error, "scales.main_g");
+    assert!(matches!(error.fault, RecordFault::Division(_)), "{error}");
+}

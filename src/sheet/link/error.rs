@@ -1,5 +1,6 @@
 //! What can be wrong with a link.
 
+use crate::engine::larder::LabelError;
 use crate::engine::quantity::OutOfRange;
 
 /// A link that cannot be opened, or a sheet that no link can hold.
@@ -37,6 +38,9 @@ pub enum LinkError {
     /// A number outside the range of its quantity.
     #[error(transparent)]
     OutOfRange(#[from] OutOfRange),
+    /// A label of an own ingredient that cannot be true.
+    #[error(transparent)]
+    Label(#[from] LabelError),
     /// More streams or lines than a formula may have.
     #[error("more streams or lines than a formula may have")]
     TooMany,

@@ -2,6 +2,8 @@
 
 use serde::{Deserialize, Serialize};
 
+use crate::engine::quantity::whole;
+
 /// A number, exact in every case.
 #[derive(Clone, Copy, Debug, Deserialize, PartialEq, Serialize)]
 pub(super) enum Short {
@@ -36,21 +38,10 @@ impl Short {
     }
 }
 
-/// The nearest whole number, where sixteen and sixteen bits hold it: found bit by bit, since
-/// there is no plain way from `f64` to `i32`.
+/// The nearest whole number, where it is not too large.
 fn nearest(number: f64) -> Option<i32> {
     let wanted = libm::round(number);
-    if !(-2e9..=2e9).contains(&wanted) {
-        return None;
-    }
-    let size = (0..31).rev().fold(0_i32, |so_far, bit| {
-        let next = so_far | (1 << bit);
-        if f64::from(next) <= wanted.abs() {
-            next
-        } else {
-            so_far
-        }
-    });
+    let size = i32::try_from(whole(wanted.abs())).ok()?;
     Some(if wanted < 0.0 { -size } else { size })
 }
 

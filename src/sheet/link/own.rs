@@ -48,14 +48,13 @@ impl PackedOwn {
 
     pub(super) fn food(self) -> Result<OwnFood, LinkError> {
         let allergens = self.allergens.into_iter().take(ALLERGENS.len());
-        Ok(OwnFood {
-            name: plain::name(&self.name, OwnFood::NAME_LENGTH),
-            role: standing(self.role, ROLES)?,
-            label: read_label(self.label)?,
-            allergens: allergens
-                .map(|a| standing(a, ALLERGENS))
-                .collect::<Result<_, _>>()?,
-        })
+        let allergens = allergens.map(|at| standing(at, ALLERGENS));
+        Ok(OwnFood::new(
+            &plain::name(&self.name, OwnFood::NAME_LENGTH),
+            standing(self.role, ROLES)?,
+            read_label(self.label)?,
+            allergens.collect::<Result<_, _>>()?,
+        )?)
     }
 }
 

@@ -1,6 +1,7 @@
 //! What can be wrong with a record, and where in it.
 
-use crate::engine::quantity::OutOfRange;
+use crate::engine::larder::LabelError;
+use crate::engine::quantity::{NoSuchDivision, OutOfRange};
 
 /// A record that cannot be opened: what is wrong, and where.
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
@@ -70,6 +71,12 @@ pub enum RecordFault {
     /// A number outside the range of its quantity.
     #[error(transparent)]
     OutOfRange(#[from] OutOfRange),
+    /// A label of an own ingredient that cannot be true.
+    #[error(transparent)]
+    Label(#[from] LabelError),
+    /// A division that no scale has.
+    #[error(transparent)]
+    Division(#[from] NoSuchDivision),
     /// A number that must be whole is not.
     #[error("{value} is not a whole number")]
     NotWhole {
@@ -164,6 +171,18 @@ impl From<RecordFault> for RecordError {
 
 impl From<OutOfRange> for RecordError {
     fn from(error: OutOfRange) -> Self {
-        RecordFault::OutOfRange(error).into()
+        RecordFault::from(error).into()
+    }
+}
+
+impl From<LabelError> for RecordError {
+    fn from(error: LabelError) -> Self {
+        RecordFault::from(error).into()
+    }
+}
+
+impl From<NoSuchDivision> for RecordError {
+    fn from(error: NoSuchDivision) -> Self {
+        RecordFault::from(error).into()
     }
 }

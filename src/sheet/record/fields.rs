@@ -1,6 +1,6 @@
 //! Fields: taking a tree apart, each failure with the way to it.
 
-use crate::engine::quantity::{Factor, Mass, OutOfRange, Share, Temperature};
+use crate::engine::quantity::{self, Factor, Mass, OutOfRange, Share, Temperature};
 
 use super::error::{RecordError, RecordFault, Wanted};
 use super::tree::Tree;
@@ -102,23 +102,11 @@ pub(super) fn whole(tree: &Tree, least: u32, most: u32) -> Read<u32> {
     if !range.contains(&value) {
         return Err(OutOfRange { value, range }.into());
     }
-    whole_within(value, least, most).ok_or_else(|| RecordFault::NotWhole { value }.into())
-}
-
-/// The whole number that `value` is, found by halving: there is no plain way from `f64` to `u32`.
-fn whole_within(value: f64, least: u32, most: u32) -> Option<u32> {
-    let (mut low, mut high) = (least, most);
-    for _ in 0..32 {
-        let middle = low + ((high - low) >> 1);
-        if f64::from(middle) < value {
-            low = middle.saturating_add(1).min(high);
-        } else {
-            high = middle;
-        }
+    let found = quantity::whole(value);
+    if f64::from(found) < value {
+        return Err(RecordFault::NotWhole { value }.into());
     }
-    (f64::from(low).total_cmp(&(value + 0.0)))
-        .is_eq()
-        .then_some(low)
+    Ok(found)
 }
 
 /// Any text.

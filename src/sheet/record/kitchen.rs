@@ -1,11 +1,11 @@
 //! The kitchen as a record.
 
-use crate::engine::quantity::Mass;
+use crate::engine::quantity::{Division, Mass};
 use crate::sheet::kitchen::{Kitchen, Scales};
 
 use super::envelope::{RECORD_LIMIT, begin, fields, open};
 use super::error::RecordError;
-use super::fields::{Fields, number};
+use super::fields::{Fields, mass};
 use super::print::Writer;
 use super::tree::Tree;
 
@@ -48,6 +48,7 @@ fn read_scales(tree: &Tree) -> Result<Scales, RecordError> {
     })
 }
 
+/// A division that scales are made with.
 fn division(tree: &Tree) -> Result<Mass, RecordError> {
-    Ok(Scales::division(number(tree)?)?)
+    Ok(Division::from_mass(mass(tree)?)?.mass())
 }

@@ -53,14 +53,15 @@ fn write_label(label: &Label) -> Tree<'static> {
 pub(super) fn read(tree: &Tree) -> Result<OwnFood, RecordError> {
     let fields = Fields::of(tree, &["name", "role", "label", "allergens"])?;
     let allergens = |tree| list(tree, Allergen::ALL.len(), |tree| word(tree, ALLERGENS));
-    Ok(OwnFood {
-        name: fields.needed("name", |tree| {
-            short(tree, OwnFood::NAME_LENGTH, plain::name)
-        })?,
-        role: fields.needed("role", |tree| word(tree, ROLES))?,
-        label: fields.needed("label", read_label)?,
-        allergens: fields.needed("allergens", allergens)?,
-    })
+    let name = fields.needed("name", |tree| {
+        short(tree, OwnFood::NAME_LENGTH, plain::name)
+    })?;
+    Ok(OwnFood::new(
+        &name,
+        fields.needed("role", |tree| word(tree, ROLES))?,
+        fields.needed("label", read_label)?,
+        fields.needed("allergens", allergens)?,
+    )?)
 }
 
 fn read_label(tree: &Tree) -> Result<Label, RecordError> {

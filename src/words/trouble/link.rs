@@ -32,6 +32,9 @@ impl Trouble for LinkError {
                 "{} Ask for the link to be made again.",
                 number_outside("The link", out, manner)
             ),
+            Self::Label(_) => "The link holds an ingredient whose label cannot be true. Ask for \
+                               the link to be made again."
+                .to_owned(),
             Self::TooMany => "The formula has more streams or lines than one may have. Split it \
                               into two formulas."
                 .to_owned(),

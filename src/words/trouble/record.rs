@@ -50,6 +50,8 @@ impl Trouble for RecordFault {
             Self::OutOfRange(out) => {
                 format!("{} {MEND}", number_outside("The file", out, manner))
             }
+            Self::Label(_) => format!("The label of this ingredient cannot be true. {MEND}"),
+            Self::Division(_) => format!("No scale here has such a division. {MEND}"),
             Self::NotWhole { .. } => format!("A whole number was expected. {MEND}"),
             Self::TooLong { most } => {
                 format!("A text is longer than the {most} characters it may have. Shorten it.")
