@@ -22,4 +22,5 @@ mod hostile_records;
 mod links;
 mod plain;
 mod records;
+mod samples;
 mod shelf;

@@ -1,0 +1,80 @@
+//! Frozen samples: what a released version has written opens for ever. Files are added, never
+//! changed.
+
+use softcrumb::sheet::record::{
+    Filed, read_file, read_kitchen, read_settings, read_sheet, read_shelf, write_sheet,
+};
+use softcrumb::sheet::{Kitchen, Settings, link};
+
+/// Each version's samples: a formula, and what else it writes.
+const V1_FORMULA: &str = include_str!("samples/v1.formula.json");
+const V1_OWN: &str = include_str!("samples/v1.own.json");
+const V1_KITCHEN: &str = include_str!("samples/v1.kitchen.json");
+const V1_SETTINGS: &str = include_str!("samples/v1.settings.json");
+const V1_SHELF: &str = include_str!("samples/v1.shelf.json");
+const V1_FILE: &str = include_str!("samples/v1.formulas.json");
+const V1_LINKS: &str = include_str!("samples/v1.links.txt");
+
+#[test]
+fn version_1_formulas_open_with_every_figure() {
+    let sheet = read_sheet(V1_FORMULA).unwrap();
+    assert_eq!(sheet.name, "Frozen sample");
+    assert_eq!(sheet.formula.streams.len(), 6);
+    let grams: f64 = sheet
+        .formula
+        .streams
+        .iter()
+        .map(|stream| stream.mass().grams())
+        .sum();
+    assert!((grams - 1042.35).abs() < 1e-9, "{grams}");
+    println!("LINK {}", link::write(&sheet).unwrap());
+    println!(
+        "LINK {}",
+        link::write(&read_sheet(V1_OWN).unwrap()).unwrap()
+    );
+    assert_eq!(sheet.batch.pieces.get(), 9);
+    assert_eq!(sheet.note, "Two lines\nof words, with \"quotes\".");
+    // The release that added nothing writes the very same text.
+    assert_eq!(write_sheet(&sheet), V1_FORMULA.trim_end());
+}
+
+#[test]
+fn version_1_own_ingredients_open() {
+    let sheet = read_sheet(V1_OWN).unwrap();
+    let food = &sheet.formula.streams[0].lines[0].food;
+    assert_eq!(food.name(), "Mill No. 7 dark bar");
+    assert_eq!(food.allergens().len(), 2);
+    assert_eq!(write_sheet(&sheet), V1_OWN.trim_end());
+}
+
+#[test]
+fn version_1_kitchen_settings_and_shelf_open() {
+    let kitchen = read_kitchen(V1_KITCHEN).unwrap();
+    assert_ne!(kitchen, Kitchen::default());
+    assert_ne!(read_settings(V1_SETTINGS), Ok(Settings::default()));
+    let shelf = read_shelf(V1_SHELF).unwrap();
+    assert_eq!((shelf.shelved().len(), shelf.binned().len()), (2, 1));
+}
+
+#[test]
+fn version_1_files_open_whole() {
+    let opened = read_file(V1_FILE).unwrap();
+    assert_eq!(opened.refused, []);
+    let names: Vec<&str> = opened
+        .formulas
+        .iter()
+        .map(|f: &Filed| f.sheet.name.as_str())
+        .collect();
+    assert_eq!(names, ["Frozen sample", "Own bar"]);
+    assert!(opened.kitchen.is_some());
+}
+
+#[test]
+fn version_1_links_open_as_the_same_formulas() {
+    let links: Vec<&str> = V1_LINKS.lines().collect();
+    assert_eq!(
+        link::read(links[0]).unwrap(),
+        read_sheet(V1_FORMULA).unwrap()
+    );
+    assert_eq!(link::read(links[1]).unwrap(), read_sheet(V1_OWN).unwrap());
+}
