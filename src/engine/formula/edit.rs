@@ -1,9 +1,8 @@
 //! Changing one stream while the bread stays what it is: what a paste or preferment takes up
 //! leaves the final dough, and what it sets free goes back there.
 
-use super::figure::is_liquid;
+use super::figure::{is_liquid, is_water};
 use super::{Formula, FormulaError, Line, Stream, StreamKind};
-use crate::engine::larder::Role;
 use crate::engine::quantity::{Mass, Share};
 
 /// The formula with another share of all its flour in one paste or preferment.
@@ -48,7 +47,7 @@ pub fn set_paste_ratio(
     }
     let wanted = own.flour().part(ratio);
     match factor(wanted, own.liquid()) {
-        Some(factor) => scale_held(formula, stream, factor?, |line| is_liquid(&line.food)),
+        Some(factor) => scale_held(formula, stream, factor?, is_liquid),
         None => pour_water(formula, stream, wanted),
     }
 }
@@ -189,7 +188,7 @@ fn pour_water(formula: &Formula, stream: usize, wanted: Mass) -> Result<Formula,
     let mut changed = formula.clone();
     let water = finals(&mut changed)
         .flat_map(|stream| stream.lines.iter())
-        .find(|line| line.food.role() == Role::Water)
+        .find(|line| is_water(line))
         .map(|line| Line::new(line.food.clone(), Mass::ZERO))
         .ok_or_else(|| nothing.clone())?;
     settle(&mut changed, &water, wanted)?;

@@ -1,7 +1,7 @@
 //! A figure of the dough: what it counts, gram by gram.
 
 use super::{Line, StreamKind};
-use crate::engine::larder::{Composition, Food, Role};
+use crate::engine::larder::{Composition, Role};
 use crate::engine::quantity::Share;
 
 /// A figure of the dough, each a weight that is also given as a share of the flour.
@@ -102,7 +102,7 @@ impl Figure {
             Self::ScaldedFlour => when(part.is_flour && part.kind == StreamKind::Paste),
             Self::Paste => when(part.kind == StreamKind::Paste),
             Self::Preferment => when(part.kind == StreamKind::Preferment),
-            Self::PouredWater => when(part.role == Role::Water),
+            Self::PouredWater => when(part.is_water),
             Self::Liquids => when(part.is_liquid),
             Self::TrueWater => part.beside_flour(made_of.water),
             Self::TotalWater => made_of.water,
@@ -120,11 +120,20 @@ impl Figure {
     }
 }
 
-/// Whether such an ingredient is poured: water, milk and other liquids, eggs. Dried egg is not.
-pub(super) fn is_liquid(food: &Food) -> bool {
-    match food.role() {
+/// Whether a line is plain water.
+pub(super) fn is_water(line: &Line) -> bool {
+    line.food.role() == Role::Water && !line.is_flour()
+}
+
+/// Whether a line is poured: water, milk and other liquids, eggs. Dried egg is not, nor is
+/// anything that counts as flour.
+pub(super) fn is_liquid(line: &Line) -> bool {
+    if line.is_flour() {
+        return false;
+    }
+    match line.food.role() {
         Role::Water | Role::Liquid => true,
-        Role::Egg => food.composition().water.fraction() > DRIED,
+        Role::Egg => line.food.composition().water.fraction() > DRIED,
         Role::Flour
         | Role::Fat
         | Role::Sugar
@@ -148,6 +157,7 @@ pub(super) struct Part {
     kind: StreamKind,
     role: Role,
     is_flour: bool,
+    is_water: bool,
     is_liquid: bool,
     made_of: Composition,
 }
@@ -158,7 +168,8 @@ impl Part {
             kind,
             role: line.food.role(),
             is_flour: line.is_flour(),
-            is_liquid: is_liquid(&line.food),
+            is_water: is_water(line),
+            is_liquid: is_liquid(line),
             made_of: line.food.composition(),
         }
     }

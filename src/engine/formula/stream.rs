@@ -107,7 +107,7 @@ impl Stream {
     pub fn liquid(&self) -> Mass {
         self.lines
             .iter()
-            .filter(|line| is_liquid(&line.food))
+            .filter(|line| is_liquid(line))
             .map(|line| line.mass)
             .sum()
     }

@@ -1,5 +1,6 @@
 //! What if: trials that a baker makes again and again, each one step from the formula.
 
+use super::figure::{is_liquid, is_water};
 use super::swap::as_much_water;
 use super::{
     Figure, Figures, Form, Formula, FormulaError, Line, LineAt, StreamKind, Target, reach,
@@ -56,13 +57,13 @@ impl WhatIf {
 /// other liquid.
 #[must_use]
 pub fn giving_way(formula: &Formula) -> Option<LineAt> {
-    let heaviest = |role: Role| {
+    let heaviest = |chosen: fn(&Line) -> bool| {
         final_lines(formula)
-            .filter(|(_, line)| line.food.role() == role && line.mass > Mass::ZERO)
+            .filter(|(_, line)| chosen(line) && line.mass > Mass::ZERO)
             .max_by(|(_, one), (_, other)| one.mass.grams().total_cmp(&other.mass.grams()))
             .map(|(at, _)| at)
     };
-    heaviest(Role::Water).or_else(|| heaviest(Role::Liquid))
+    heaviest(is_water).or_else(|| heaviest(is_liquid))
 }
 
 fn final_lines(formula: &Formula) -> impl Iterator<Item = (LineAt, &Line)> {
@@ -109,9 +110,8 @@ fn usual_milk(formula: &Formula) -> Option<Food> {
 /// [`FormulaError::NothingGivesWay`] where the final dough has no plain water;
 /// [`FormulaError::CannotMove`] for a milk without water; [`FormulaError::TooManyLines`].
 pub fn milk_for_water(formula: &Formula, milk: &Food) -> Result<Formula, FormulaError> {
-    let is_water = |line: &Line| line.food.role() == Role::Water && line.mass > Mass::ZERO;
     let places: Vec<LineAt> = final_lines(formula)
-        .filter(|(_, line)| is_water(line))
+        .filter(|(_, line)| is_water(line) && line.mass > Mass::ZERO)
         .map(|(at, _)| at)
         .collect();
     let first = *places.first().ok_or(FormulaError::NothingGivesWay)?;

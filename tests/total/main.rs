@@ -1,0 +1,12 @@
+//! Sweeps and properties: every function answers for every argument, and what is held stays held.
+
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing,
+    reason = "helpers of a test binary are not 'in tests' to clippy"
+)]
+
+mod dough;
+mod formula;
