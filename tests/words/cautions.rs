@@ -2,8 +2,16 @@
 
 use super::manners::british;
 use super::plain_speech::is_plain;
+use softcrumb::engine::batch::{
+    BatchCaution, Cures, PocketScale, RoundedLine, Shown, SolutionCure, YeastSolution,
+};
+use softcrumb::engine::chocolate::{
+    ChocolatePart, FillAsked, FillCaution, Portioned, Syrup, SyrupCaution, SyrupModel, fill,
+};
+use softcrumb::engine::formula::LineAt;
 use softcrumb::engine::formula::{Bread, Caution, Formula, Stream, StreamKind};
-use softcrumb::engine::quantity::{Mass, Share};
+use softcrumb::engine::larder::Listed;
+use softcrumb::engine::quantity::{Division, Mass, Share, Temperature};
 use softcrumb::words::Advice;
 use softcrumb::words::caution::{self, LOCAL_RULES, Step};
 
@@ -106,4 +114,184 @@ fn a_dry_paste_is_called_by_its_own_name() {
         "{}",
         advice.means
     );
+}
+
+fn g(grams: f64) -> Mass {
+    Mass::from_grams(grams).unwrap()
+}
+
+#[test]
+fn cautions_about_a_batch_are_told() {
+    is_whole(&caution::batch(
+        &BatchCaution::BakesAwayMoreThanWater {
+            lost: g(500.0),
+            water: g(300.0),
+        },
+        british(),
+    ));
+    is_whole(&caution::batch(
+        &BatchCaution::LargeLosses { share: p(14.0) },
+        british(),
+    ));
+}
+
+/// 0.7 g of yeast on a scale that steps by 1 g, with any cures.
+fn little_yeast(shown: Shown, cures: Option<Cures>) -> RoundedLine {
+    let weighed = if shown == Shown::AsWeighed {
+        g(1.0)
+    } else {
+        g(0.0)
+    };
+    RoundedLine {
+        at: LineAt { stream: 0, line: 0 },
+        exact: g(0.7),
+        division: Division::ONE_GRAM,
+        on_pocket_scale: false,
+        weighed,
+        shown,
+        error: weighed - g(0.7),
+        error_share: (weighed - g(0.7)).size().share_of(g(0.7)),
+        percent_exact: None,
+        percent_weighed: None,
+        cures,
+    }
+}
+
+fn solution() -> YeastSolution {
+    YeastSolution {
+        wanted: g(0.7),
+        division: Division::ONE_GRAM,
+        stir_in_yeast: g(1.0),
+        stir_in_water: g(20.0),
+        solution_exact: g(14.7),
+        solution: g(15.0),
+        yeast: g(15.0 / 21.0),
+        water: g(300.0 / 21.0),
+        stream_water: g(74.0),
+        water_left_exact: g(74.0 - 300.0 / 21.0),
+        water_left: g(60.0),
+        error: g(15.0 / 21.0) - g(0.7),
+        error_share: (g(15.0 / 21.0) - g(0.7)).size().share_of(g(0.7)),
+    }
+}
+
+#[test]
+fn a_line_the_scale_cannot_show_gets_its_cure() {
+    let pocket_scale = Some(PocketScale {
+        division: Division::from_mass(g(0.1)).unwrap(),
+        weighed: g(0.7),
+        error: g(0.7) - g(0.7),
+    });
+    let take = Some(SolutionCure::Take(solution()));
+    let cures = Cures {
+        pocket_scale,
+        solution: take,
+    };
+    let told = caution::rounding(
+        "Instant yeast",
+        &little_yeast(Shown::AsWeighed, Some(cures)),
+        british(),
+    )
+    .unwrap();
+    is_whole(&told);
+    assert_eq!(
+        told.sentence().replace('\u{A0}', "_"),
+        "Instant yeast: for 0.7_g the scale shows 1_g, which is 42.9_% off. Weigh 0.7_g on a \
+         pocket scale that steps by 0.1_g. Or stir 1_g of yeast into 20_g of water, weigh 15_g \
+         of that into the dough, and pour only 60_g of this stream’s water."
+    );
+    for pocket_scale in [pocket_scale, None] {
+        for solution in [
+            take,
+            Some(SolutionCure::StillBelowScale { solution: g(0.2) }),
+            Some(SolutionCure::NotEnoughWater {
+                brings: g(14.0),
+                water: g(3.0),
+            }),
+            None,
+        ] {
+            for shown in [Shown::AsWeighed, Shown::BelowScale] {
+                let cures = Cures {
+                    pocket_scale,
+                    solution,
+                };
+                let line = little_yeast(shown, Some(cures));
+                is_whole(&caution::rounding("Yeast", &line, british()).unwrap());
+            }
+        }
+    }
+    let fine = little_yeast(Shown::AsWeighed, None);
+    assert_eq!(caution::rounding("Yeast", &fine, british()), None);
+}
+
+/// So much water on 100 g of the larder's first chocolate.
+fn syrup(water: f64, celsius: f64) -> Syrup {
+    let named = |name: &str| {
+        Listed::all()
+            .find(|listed| listed.row().name.starts_with(name))
+            .unwrap_or_else(|| panic!("no {name}"))
+            .row()
+            .composition
+    };
+    Syrup::from_parts(
+        &[ChocolatePart {
+            composition: named("Dark chocolate"),
+            mass: g(100.0),
+            cocoa: Some(p(70.0)),
+        }],
+        &[Portioned {
+            composition: named("Water"),
+            mass: g(water),
+        }],
+        Temperature::from_celsius(celsius).unwrap(),
+        SyrupModel::default(),
+    )
+    .unwrap()
+}
+
+#[test]
+fn cautions_about_chocolate_are_told() {
+    let temperature = Temperature::from_celsius(5.0).unwrap();
+    for caution in [
+        SyrupCaution::WithinAFactorOfTwo,
+        SyrupCaution::OutsideTable { temperature },
+        SyrupCaution::SetsAtThisTemperature { temperature },
+        SyrupCaution::SugarLeft {
+            undissolved: g(4.0),
+        },
+        SyrupCaution::NearSeizing { slack: p(3.0) },
+        SyrupCaution::Alcohol { alcohol: g(5.0) },
+    ] {
+        is_whole(&caution::syrup(&caution, british()));
+    }
+    let heavy = fill(
+        FillAsked::Each(g(20.0)),
+        9.try_into().unwrap(),
+        g(85.0),
+        Share::NONE,
+    )
+    .unwrap();
+    is_whole(&caution::fill(FillCaution::Heavy, &heavy, british()));
+}
+
+#[test]
+fn the_handbook_rule_speaks_only_where_it_is_not_met() {
+    let little = caution::minimum_water(&syrup(20.0, 40.0).rule, british()).unwrap();
+    is_whole(&little);
+    assert!(
+        little.means.contains("39\u{A0}g of water"),
+        "{}",
+        little.means
+    );
+    assert_eq!(
+        caution::minimum_water(&syrup(45.0, 40.0).rule, british()),
+        None
+    );
+}
+
+#[test]
+fn keeping_is_told_either_way() {
+    for water in [8.0, 40.0, 300.0] {
+        is_whole(&caution::keeping(&syrup(water, 40.0).keeping, british()));
+    }
 }

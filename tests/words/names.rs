@@ -2,9 +2,11 @@
 
 use super::manners::british;
 use softcrumb::engine::batch::Wanted;
-use softcrumb::engine::formula::{Bread, Figure, LineAt, StreamKind};
-use softcrumb::engine::larder::{Allergen, Listed, Role};
+use softcrumb::engine::chocolate::{Handling, KeepsAs};
+use softcrumb::engine::formula::{Bread, Figure, LineAt, StreamKind, WhatIf};
+use softcrumb::engine::larder::{Allergen, LabelLine, Listed, Part, Role};
 use softcrumb::engine::quantity::{Factor, Mass};
+use softcrumb::sheet::Place;
 use softcrumb::words::name;
 use std::collections::HashSet;
 use std::num::NonZeroU16;
@@ -22,6 +24,14 @@ fn names_of_a_kind_differ() {
     all_differ(StreamKind::ALL.map(name::stream_kind));
     all_differ(Bread::ALL.map(name::bread));
     all_differ(Figure::ALL.map(name::figure));
+    all_differ(Handling::ALL.map(name::handling));
+    all_differ(Handling::ALL.map(name::handling_looks));
+    all_differ([KeepsAs::FreshFood, KeepsAs::MouldsSlowly].map(name::keeps_as));
+    all_differ(LabelLine::ALL.map(name::label_line));
+    all_differ(Part::ALL.map(name::part));
+    all_differ(WhatIf::ALL.map(name::what_if));
+    all_differ(Place::ALL.map(name::place));
+    all_differ(Place::ALL.map(name::place_asks));
 }
 
 #[test]

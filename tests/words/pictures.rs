@@ -2,8 +2,11 @@
 
 use super::manners::british;
 use super::plain_speech::is_plain;
+use softcrumb::engine::batch::divide;
+use softcrumb::engine::chocolate::{ChocolatePart, Portioned, Syrup, SyrupModel};
 use softcrumb::engine::formula::{Contributor, Form, LineAt, StreamKind, Water, WaterLedger};
-use softcrumb::engine::quantity::{Mass, Share};
+use softcrumb::engine::larder::Listed;
+use softcrumb::engine::quantity::{Division, Mass, Share, Temperature};
 use softcrumb::words::picture;
 
 fn g(grams: f64) -> Mass {
@@ -71,7 +74,7 @@ fn the_water_ledger_is_told() {
 fn steam_is_told_where_there_was_any() {
     let text = picture::water_ledger(&ledger(5.0), british());
     is_plain(&text);
-    assert!(text.contains("5\u{A0}g left as steam."), "{text}");
+    assert!(text.contains("Steam took 5\u{A0}g away."), "{text}");
     assert!(text.starts_with("Water: 265\u{A0}g"), "{text}");
 }
 
@@ -86,4 +89,73 @@ fn a_dough_without_water_is_told_too() {
         ..ledger(0.0)
     };
     is_plain(&picture::water_ledger(&dry, british()));
+}
+
+fn flow_curve(water: f64) -> String {
+    let named = |name: &str| {
+        Listed::all()
+            .find(|listed| listed.row().name.starts_with(name))
+            .unwrap_or_else(|| panic!("no {name}"))
+            .row()
+            .composition
+    };
+    let chocolate = ChocolatePart {
+        composition: named("Dark chocolate"),
+        mass: g(200.0),
+        cocoa: None,
+    };
+    let poured = Portioned {
+        composition: named("Water"),
+        mass: g(2.0 * water),
+    };
+    let at = Temperature::from_celsius(40.0).unwrap();
+    let syrup = Syrup::from_parts(&[chocolate], &[poured], at, SyrupModel::default()).unwrap();
+    let text = picture::flow_curve(&syrup, &syrup.curve(), british());
+    is_plain(&text);
+    text.replace('\u{A0}', "_")
+}
+
+#[test]
+fn the_flow_curve_is_told() {
+    let flows = flow_curve(30.0);
+    assert!(
+        flows.starts_with("At 40_°C, 30_g of liquid to 100_g of chocolate: 0."),
+        "{flows}"
+    );
+    assert!(flows.contains("_Pa·s; it "), "{flows}");
+    assert!(flows.contains(" It seizes below "), "{flows}");
+    let seized = flow_curve(2.0);
+    assert!(
+        seized.starts_with("At 40_°C, 2_g of liquid to 100_g of chocolate: it seizes."),
+        "{seized}"
+    );
+    let melted = flow_curve(0.0);
+    assert!(melted.starts_with("At 40_°C, no water added"), "{melted}");
+}
+
+#[test]
+fn dough_divided_is_told() {
+    let told = |grams, pieces: u32, division: f64| {
+        let division = Division::from_mass(g(division)).unwrap();
+        let divided = divide(g(grams), pieces.try_into().unwrap(), division).unwrap();
+        let text = picture::divided(&divided, british());
+        is_plain(&text);
+        text.replace('\u{A0}', "_")
+    };
+    assert_eq!(
+        told(633.0, 9, 1.0),
+        "3_pieces of 71_g and 6_pieces of 70_g, which is 633_g in all."
+    );
+    assert_eq!(
+        told(630.0, 9, 1.0),
+        "9_pieces of 70_g, which is 630_g in all."
+    );
+    assert_eq!(
+        told(141.0, 2, 1.0),
+        "1_piece of 71_g and 1_piece of 70_g, which is 141_g in all."
+    );
+    assert_eq!(
+        told(70.0, 4, 0.5),
+        "4_pieces of 17.5_g, which is 70.0_g in all."
+    );
 }

@@ -337,23 +337,19 @@ fn whole_things_are_counted() {
 }
 
 #[test]
-fn divisions_lie_between_a_milligram_and_a_hundred_grams() {
-    for (typed, wanted) in [("1", 1.0), ("0,1 g", 0.1), ("0.01", 0.01), ("1 mg", 0.001)] {
-        close(
-            read::division(typed, british()).unwrap().grams(),
-            wanted,
-            typed,
-        );
+fn a_division_is_a_step_that_scales_have() {
+    for (typed, wanted) in [("1", 1.0), ("0,1 g", 0.1), ("0.01", 0.01), ("10 mg", 0.01)] {
+        for manner in [british(), american()] {
+            let division = read::division(typed, manner).unwrap();
+            close(division.grams(), wanted, typed);
+        }
     }
-    let bound = |grams| Limit::Mass(Mass::from_grams(grams).unwrap());
     for (typed, wanted) in [
-        (
-            "0",
-            ReadError::TooSmall {
-                least: bound(0.001),
-            },
-        ),
-        ("1 kg", ReadError::TooLarge { most: bound(100.0) }),
+        ("0", ReadError::NoSuchDivision),
+        ("0.3", ReadError::NoSuchDivision),
+        ("1 kg", ReadError::NoSuchDivision),
+        ("one", ReadError::NotANumber),
+        ("-1", ReadError::Minus),
     ] {
         assert_eq!(read::division(typed, british()), Err(wanted), "{typed:?}");
     }
@@ -403,7 +399,7 @@ fn read_as_all(typed: &str) {
             assert!(Viscosity::RANGE.contains(&viscosity.pascal_seconds()));
         }
         if let Ok(division) = read::division(typed, manner) {
-            assert!((0.001..=100.0).contains(&division.grams()));
+            assert!((0.01..=10.0).contains(&division.grams()));
         }
         if let Ok(count) = read::count(typed, manner) {
             assert!(count.get() > 0);

@@ -2,7 +2,7 @@
 
 use super::manners::{american, british, german};
 use proptest::prelude::*;
-use softcrumb::engine::quantity::{Factor, Mass, Share, Temperature, Viscosity};
+use softcrumb::engine::quantity::{Division, Factor, Mass, Share, Temperature, Viscosity};
 use softcrumb::words::write;
 use softcrumb::words::{Manner, NumberStyle};
 
@@ -77,10 +77,13 @@ fn a_scales_own_digits_are_kept() {
         (4.0, 0.5, "4.0_g"),
         (120.0, 1.0, "120_g"),
         (125.0, 5.0, "125_g"),
-        (0.125, 0.001, "0.125_g"),
     ] {
         printed(
-            &write::mass_weighed(g(grams), g(division), british()),
+            &write::mass_weighed(
+                g(grams),
+                Division::from_mass(g(division)).unwrap(),
+                british(),
+            ),
             wanted,
         );
     }
@@ -203,7 +206,7 @@ fn boxes_hold_bare_digits() {
         write::box_factor(Factor::from_number(1.25).unwrap(), german()),
         "1,25"
     );
-    assert_eq!(write::box_count(9, british()), "9");
+    assert_eq!(write::box_count(9_u16, british()), "9");
 }
 
 #[test]

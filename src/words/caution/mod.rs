@@ -1,9 +1,15 @@
 //! Cautions: what to know before going on, what to do about it, and who says so.
 
 mod advice;
+mod batch;
+mod chocolate;
 mod formula;
+mod rounding;
 mod safety;
 
 pub use advice::Advice;
+pub use batch::batch;
+pub use chocolate::{fill, keeping, minimum_water, syrup};
 pub use formula::formula;
+pub use rounding::rounding;
 pub use safety::{LOCAL_RULES, Step, safety};

@@ -1,6 +1,6 @@
 //! What streams, breads and the figures of a dough are called.
 
-use crate::engine::formula::{Basis, Bread, Figure, Form, StreamKind};
+use crate::engine::formula::{Basis, Bread, Figure, Form, StreamKind, WhatIf};
 
 /// What a kind of stream is called.
 #[must_use]
@@ -69,5 +69,16 @@ pub const fn form(form: Form) -> &'static str {
     match form {
         Form::AsWritten => "as written",
         Form::AsMade => "as it was made, with steam and missed weighings",
+    }
+}
+
+/// What a trial does.
+#[must_use]
+pub const fn what_if(what_if: WhatIf) -> &'static str {
+    match what_if {
+        WhatIf::MoreWater => "Two points more water",
+        WhatIf::LessWater => "Two points less water",
+        WhatIf::MilkForWater => "Milk for half the water",
+        WhatIf::LessPaste => "A quarter less paste",
     }
 }

@@ -1,11 +1,15 @@
 //! Names: what things are called on the page, in one place, so that another language can come.
 
 mod batch;
+mod chocolate;
 mod formula;
+mod label;
 mod larder;
 mod place;
 
 pub use batch::{wanted, wanted_kind};
-pub use formula::{basis, bread, figure, form, stream_kind};
+pub use chocolate::{handling, handling_looks, keeps_as};
+pub use formula::{basis, bread, figure, form, stream_kind, what_if};
+pub use label::{label_line, part};
 pub use larder::{allergen, allergen_list, role, source};
-pub use place::{Place, place, place_asks};
+pub use place::{place, place_asks};

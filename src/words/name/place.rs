@@ -1,20 +1,6 @@
-//! The places of the app.
+//! What the places are called.
 
-/// A place of the app.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
-pub enum Place {
-    /// What is this dough?
-    #[default]
-    Formula,
-    /// How much of it, in what?
-    Batch,
-    /// What temperature, and is it safe?
-    Heat,
-    /// Will it run, will it melt?
-    Chocolate,
-    /// When?
-    Day,
-}
+use crate::sheet::Place;
 
 /// What a place is called.
 #[must_use]
@@ -22,9 +8,7 @@ pub const fn place(place: Place) -> &'static str {
     match place {
         Place::Formula => "Formula",
         Place::Batch => "Batch",
-        Place::Heat => "Heat",
         Place::Chocolate => "Chocolate",
-        Place::Day => "Day",
     }
 }
 
@@ -34,8 +18,6 @@ pub const fn place_asks(place: Place) -> &'static str {
     match place {
         Place::Formula => "What is this dough?",
         Place::Batch => "How much of it, in what?",
-        Place::Heat => "What temperature, and is it safe?",
         Place::Chocolate => "Will it run, will it melt?",
-        Place::Day => "When?",
     }
 }

@@ -21,7 +21,7 @@ pub fn water_ledger(ledger: &WaterLedger, manner: Manner) -> String {
     sentences.extend(where_it_sits(ledger, manner));
     sentences.extend(who_brought_it(&ledger.from, manner));
     if ledger.steam > Mass::ZERO {
-        sentences.push(format!("{} left as steam.", mass(ledger.steam)));
+        sentences.push(format!("Steam took {} away.", mass(ledger.steam)));
     }
     sentences.push(format!(
         "With flour’s own moisture it is {}, {} of the dough.",

@@ -78,6 +78,9 @@ pub enum ReadError {
     /// Not a whole number, where only whole things count.
     #[error("not whole")]
     NotWhole,
+    /// A step that no scale has.
+    #[error("no such division")]
+    NoSuchDivision,
     /// A word behind the number that is no unit we know.
     #[error("unknown unit where {wanted:?} is wanted")]
     UnknownUnit {

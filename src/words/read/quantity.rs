@@ -7,11 +7,9 @@ use super::number::number;
 use super::typed::{Piece, Typed, typed};
 use super::unit_behind::UnitBehind;
 use super::{Limit, Measure, ReadError};
-use crate::engine::quantity::{Factor, Mass, OutOfRange, Share, Temperature, Viscosity};
+use crate::engine::quantity::{Division, Factor, Mass, OutOfRange, Share, Temperature, Viscosity};
 use crate::words::manner::Manner;
-
-/// The finest and coarsest division of a scale, g.
-const DIVISION: RangeInclusive<f64> = 0.001..=100.0;
+use crate::words::unit::Units;
 
 /// A baker's percentage passes 100; this leaves room for any of them.
 const PERCENT: RangeInclusive<f64> = 0.0..=10_000.0;
@@ -104,15 +102,17 @@ pub fn count(text: &str, manner: Manner) -> Result<NonZeroU16, ReadError> {
     })
 }
 
-/// Reads the division of a scale: "1", "0,1 g".
+/// Reads the division of a scale, in grams unless a unit is typed: "1", "0,1 g".
 ///
 /// # Errors
 /// [`ReadError`] saying what is in the way.
-pub fn division(text: &str, manner: Manner) -> Result<Mass, ReadError> {
-    let division = mass(text, manner)?;
-    within(division.grams(), DIVISION)
-        .map(|_| division)
-        .map_err(|out| outside(&out, Mass::from_grams, Limit::Mass))
+pub fn division(text: &str, manner: Manner) -> Result<Division, ReadError> {
+    let in_grams = Manner {
+        units: Units::default(),
+        ..manner
+    };
+    let typed = mass(text, in_grams)?;
+    Division::from_mass(typed).map_err(|_| ReadError::NoSuchDivision)
 }
 
 /// Reads a thickness: "0.3", "0,3 Pa·s", "300 mPa s".

@@ -3,7 +3,10 @@
 //! One match for each kind of trouble, with no catch-all: a new one does not compile until
 //! it has its words.
 
+mod batch;
+mod chocolate;
 mod formula;
+mod label;
 mod larder;
 mod link;
 mod reading;

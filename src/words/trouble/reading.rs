@@ -32,6 +32,7 @@ impl Trouble for ReadError {
             Self::NotWhole => {
                 "Only whole ones count here. Type a whole number, such as 9.".to_owned()
             }
+            Self::NoSuchDivision => super::told::no_such_division(manner),
             Self::UnknownUnit { wanted } => format!(
                 "The word with the number is not a unit known here. {}",
                 how_to_type(*wanted)

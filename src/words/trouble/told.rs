@@ -1,6 +1,6 @@
 //! What it takes to be told in words.
 
-use crate::engine::quantity::OutOfRange;
+use crate::engine::quantity::{Division, OutOfRange};
 use crate::words::manner::Manner;
 use crate::words::write;
 
@@ -34,5 +34,21 @@ pub(super) fn megabytes(bytes: usize, manner: Manner) -> String {
     format!(
         "{}\u{A0}MB",
         write::significant(bytes / 1e6, 2, manner.numbers)
+    )
+}
+
+/// A step that no scale has.
+pub(super) fn no_such_division(manner: Manner) -> String {
+    let steps = Division::ALL.map(|one| write::plain(one.grams(), 2, manner.numbers));
+    let [others @ .., last] = &steps;
+    // Where the comma is the decimal mark it cannot part numbers too.
+    let between = if manner.numbers.decimal == ',' {
+        "; "
+    } else {
+        ", "
+    };
+    format!(
+        "No scale steps by that. Type {} or {last}\u{A0}g.",
+        others.join(between)
     )
 }

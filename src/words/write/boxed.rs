@@ -38,8 +38,8 @@ pub fn box_factor(factor: Factor, manner: Manner) -> String {
 
 /// A number of whole things: "9".
 #[must_use]
-pub fn box_count(count: u16, manner: Manner) -> String {
-    boxed(f64::from(count), 0, manner)
+pub fn box_count(count: impl Into<u32>, manner: Manner) -> String {
+    boxed(f64::from(count.into()), 0, manner)
 }
 
 /// A thickness in Pa·s: "0.28".

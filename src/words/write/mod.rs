@@ -15,5 +15,5 @@ pub use change::{
 };
 pub use figure::{figure, plain, significant};
 pub use quantity::{
-    count, factor, mass, mass_weighed, of_flour, ratio, share, temperature, viscosity,
+    count, division, factor, mass, mass_weighed, of_flour, ratio, share, temperature, viscosity,
 };

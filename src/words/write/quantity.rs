@@ -1,7 +1,7 @@
 //! Each kind of quantity with the digits it deserves, its unit behind.
 
 use super::figure::{digits, figure, plain, significant};
-use crate::engine::quantity::{Factor, Mass, Share, Temperature, Viscosity};
+use crate::engine::quantity::{Division, Factor, Mass, Share, Temperature, Viscosity};
 use crate::words::manner::{Manner, NumberStyle};
 use crate::words::unit::{MassUnit, OUNCES_IN_POUND, TemperatureUnit};
 
@@ -27,14 +27,20 @@ pub fn mass(mass: Mass, manner: Manner) -> String {
 
 /// A weight as a scale with this division shows it: "4.0 g" on a scale that shows tenths.
 #[must_use]
-pub fn mass_weighed(weight: Mass, division: Mass, manner: Manner) -> String {
+pub fn mass_weighed(weight: Mass, division: Division, manner: Manner) -> String {
     match manner.units.mass {
         MassUnit::Grams => {
-            let places = places_of(division.grams());
+            let places = places_of(division);
             with_unit(&figure(weight.grams(), places, manner.numbers), "g")
         }
         MassUnit::Ounces => mass(weight, manner),
     }
+}
+
+/// A scale's division: "0.1 g". Always in grams, as scales have it printed on them.
+#[must_use]
+pub fn division(division: Division, manner: Manner) -> String {
+    with_unit(&plain(division.grams(), 2, manner.numbers), "g")
 }
 
 /// A share in percent: "66.4 %", "1.85 %".
@@ -65,8 +71,8 @@ pub fn factor(factor: Factor, manner: Manner) -> String {
 
 /// A number of whole things.
 #[must_use]
-pub fn count(count: u16, manner: Manner) -> String {
-    plain(f64::from(count), 0, manner.numbers)
+pub fn count(count: impl Into<u32>, manner: Manner) -> String {
+    plain(f64::from(count.into()), 0, manner.numbers)
 }
 
 /// One weight to another, the smaller as 1: "1 : 4". `None` where one of them is nothing.
@@ -173,10 +179,10 @@ pub(super) fn degrees(degrees: f64, scale: TemperatureUnit, style: NumberStyle) 
 }
 
 /// The decimals a scale with this division shows.
-fn places_of(division: f64) -> usize {
-    (0..3)
-        .find(|places| is_whole(division * super::figure::ten_to(*places)))
-        .unwrap_or(3)
+fn places_of(division: Division) -> usize {
+    (0..2)
+        .find(|places| is_whole(division.grams() * super::figure::ten_to(*places)))
+        .unwrap_or(2)
 }
 
 /// Whether a number is whole, to the noise of a few sums.

@@ -1,0 +1,126 @@
+//! What to know about a filling or a syrup.
+
+use super::Advice;
+use super::advice::COMMON_PRACTICE;
+use crate::engine::chocolate::{Fill, FillCaution, Keeping, KeepsAs, MinimumWater, SyrupCaution};
+use crate::engine::quantity::Share;
+use crate::words::manner::Manner;
+use crate::words::write;
+
+/// The rule for thickness, and what it leaves out.
+const KRIEGER: &str = "Krieger and Dougherty, Trans. Soc. Rheol. 3 (1959) 137 (from memory)";
+
+/// The handbook rule for water in chocolate.
+const CORRIHER: &str = "Corriher, BakeWise (2008) (from memory); common practice";
+
+/// What a caution about a filling says.
+#[must_use]
+pub fn fill(caution: FillCaution, fill: &Fill, manner: Manner) -> Advice {
+    match caution {
+        FillCaution::Heavy => Advice::new(
+            format!(
+                "The filling is {} of the dough. Above {} seams open and the middle bakes late.",
+                write::share(fill.of_dough, manner),
+                write::share(
+                    Share::from_fraction(Fill::HEAVY).unwrap_or(Share::NONE),
+                    manner
+                )
+            ),
+            "Take 7 to 10 g for a piece of 85 g, seal the seams well, and test the middle.",
+            COMMON_PRACTICE,
+        ),
+    }
+}
+
+/// What a caution about a syrup says.
+#[must_use]
+#[allow(clippy::too_many_lines, reason = "one arm for each caution")]
+pub fn syrup(caution: &SyrupCaution, manner: Manner) -> Advice {
+    match *caution {
+        SyrupCaution::WithinAFactorOfTwo => Advice::new(
+            "The true thickness may be half of this figure, or twice it.",
+            "Hold a little liquid back, stir, and look at how it runs before you pour the rest.",
+            KRIEGER,
+        ),
+        SyrupCaution::OutsideTable { temperature } => Advice::new(
+            format!(
+                "At {} the figures reach past their tables, which run from 10 to 80 °C.",
+                write::temperature(temperature, manner)
+            ),
+            "Take them as a hint only.",
+            "Génotelle’s equation for sugared water, range of its tables",
+        ),
+        SyrupCaution::SetsAtThisTemperature { temperature } => Advice::new(
+            format!(
+                "At {} cocoa butter begins to set, so the syrup goes on stiffening.",
+                write::temperature(temperature, manner)
+            ),
+            "Use it at once, or keep it at 35 to 40 °C.",
+            "Wille and Lutton, JAOCS 43 (1966) 491 (from memory)",
+        ),
+        SyrupCaution::SugarLeft { undissolved } => Advice::new(
+            format!(
+                "The water cannot take up {} of the sugar, which stays grainy.",
+                write::mass(undissolved, manner)
+            ),
+            "Add water, or serve it warm.",
+            "solubility of sugar in water, by the table chosen",
+        ),
+        SyrupCaution::NearSeizing { slack } => Advice::new(
+            format!(
+                "It is near seizing: only {} of the room between its grains is left.",
+                write::share(slack, manner)
+            ),
+            "Pour all of the liquid at once, warm, and stir; if it turns to paste, stir in more \
+             warm liquid.",
+            KRIEGER,
+        ),
+        SyrupCaution::Alcohol { alcohol } => Advice::new(
+            format!(
+                "The {} of alcohol in it is left out of these figures.",
+                write::mass(alcohol, manner)
+            ),
+            "Try a small amount first, keep it from flames, and tell everyone who eats.",
+            COMMON_PRACTICE,
+        ),
+    }
+}
+
+/// What the handbook rule says where a syrup does not meet it; `None` where it does.
+#[must_use]
+pub fn minimum_water(rule: &MinimumWater, manner: Manner) -> Option<Advice> {
+    (!rule.met()).then(|| {
+        Advice::new(
+            format!(
+                "The handbook rule asks for {} of water with chocolate of {} cocoa; this has {}.",
+                write::mass(rule.needed, manner),
+                write::share(rule.cocoa, manner),
+                write::mass(rule.brought, manner)
+            ),
+            "The rule is on the safe side: with less it may still flow, but pour it warm, all at \
+             once.",
+            CORRIHER,
+        )
+    })
+}
+
+/// How a syrup must be kept.
+#[must_use]
+pub fn keeping(keeping: &Keeping, manner: Manner) -> Advice {
+    let free = write::plain(keeping.water_activity.fraction(), 2, manner.numbers);
+    let (means, to_do) = match keeping.keeps_as {
+        KeepsAs::FreshFood => (
+            format!("Its water is free enough (water activity {free}) for germs to grow."),
+            "Make what you use today; keep the rest covered in the fridge for two or three days.",
+        ),
+        KeepsAs::MouldsSlowly => (
+            format!("Its water is bound (water activity {free}): germs rest, moulds do not."),
+            "Keep it covered and cool, and throw it away at the first spot.",
+        ),
+    };
+    Advice::new(
+        means,
+        to_do,
+        "21 CFR 114.3 (from memory); Norrish, J. Food Technol. 1 (1966) 25",
+    )
+}
