@@ -16,5 +16,7 @@ mod conduction;
 mod own_label;
 mod printed;
 mod specific_heat;
+mod sugar_solution;
+mod syrup;
 mod table;
 mod water;

@@ -8,5 +8,7 @@
     reason = "helpers of a test binary are not 'in tests' to clippy"
 )]
 
+mod batch;
+mod chocolate;
 mod formula;
 mod pencil;

@@ -7,9 +7,10 @@ use crate::engine::quantity::{Share, Temperature};
 /// How a syrup must be kept.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum KeepsAs {
-    /// Water activity 0.85 or more: a fresh food. Into the refrigerator, and use it within days.
+    /// Water activity 0.85 or more, or less than a hundredth below it, since the figure is no better
+    /// than that: a fresh food. Into the refrigerator, and use it within days.
     FreshFood,
-    /// Below 0.85: the germs that make ill do not grow, but moulds and some yeasts do.
+    /// Clearly below 0.85: the germs that make ill do not grow, but moulds and some yeasts do.
     MouldsSlowly,
 }
 
@@ -50,6 +51,8 @@ impl Keeping {
     /// Where the two ways of keeping part: above it, the United States' rules for shelf-stable
     /// foods (21 CFR 114.3, from memory) ask for acid, heat or cold.
     pub const LIMIT: f64 = 0.85;
+    /// How far below the limit the figure must be to be trusted.
+    pub const MARGIN: f64 = 0.01;
 
     /// How free the water of a blend is.
     ///
@@ -78,7 +81,7 @@ impl Keeping {
         let by_salt = (1.0 - Self::SALT * molality).max(0.75);
         let activity = by_sugar * by_salt;
         let solution = dissolved + blend.water;
-        let keeps_as = if activity >= Self::LIMIT {
+        let keeps_as = if activity >= Self::LIMIT - Self::MARGIN {
             KeepsAs::FreshFood
         } else {
             KeepsAs::MouldsSlowly

@@ -1,6 +1,7 @@
 //! Sugar solution: how thick sugared water is.
 
-use crate::engine::quantity::{OutOfRange, Share, Temperature, Viscosity};
+use super::density::Densities;
+use crate::engine::quantity::{Density, OutOfRange, Share, Temperature, Viscosity};
 
 /// The viscosity of pure sucrose in water.
 ///
@@ -18,6 +19,22 @@ pub fn viscosity(sugar: Share, temperature: Temperature) -> Result<Viscosity, Ou
     let t = temperature.celsius().clamp(0.0, 100.0);
     let milli = genotelle(sugar.percent().min(85.0), t);
     Viscosity::from_pascal_seconds(milli / 1000.0)
+}
+
+/// The density of sucrose in water, the two taking the room each takes alone.
+///
+/// `1 / ρ = s / ρ₁ + (1 − s) / ρ₂`, with s the share of sugar by mass. Within 1.5 % of the table
+/// of saturated solutions.
+///
+/// Source: Choi and Okos, in *Food Engineering and Process Applications* vol. 1 (1986) 93–101.
+///
+/// # Errors
+/// [`OutOfRange`] never for a temperature in range; kept because the answer is ranged.
+pub fn density(sugar: Share, temperature: Temperature) -> Result<Density, OutOfRange> {
+    let d = Densities::at(temperature.celsius());
+    let s = sugar.fraction().min(1.0);
+    let room = s / d.carbohydrate + (1.0 - s) / d.water;
+    Density::from_kilograms_per_cubic_metre(1000.0 / room)
 }
 
 /// The mole fraction of sucrose in a solution of `percent` by mass, as the equation takes it.

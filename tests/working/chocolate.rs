@@ -1,0 +1,113 @@
+//! The working of fillings, syrups, the handbook's rule and keeping.
+
+use std::num::NonZeroU32;
+
+use softcrumb::engine::chocolate::{
+    ChocolatePart, FillAsked, Handling, Portioned, SolubilityTable, Syrup, SyrupModel, fill,
+};
+use softcrumb::engine::larder::{Composition, Listed};
+use softcrumb::engine::quantity::{Mass, Share, Temperature};
+
+use crate::pencil::adds_up;
+
+fn grams(grams: f64) -> Mass {
+    Mass::from_grams(grams).unwrap()
+}
+
+fn composition(number: u16) -> Composition {
+    Listed::numbered(number).unwrap().row().composition
+}
+
+fn syrup(
+    chocolate: u16,
+    liquid: u16,
+    mass: f64,
+    celsius: f64,
+    solubility: SolubilityTable,
+) -> Syrup {
+    let part = ChocolatePart {
+        composition: composition(chocolate),
+        mass: grams(120.0),
+        cocoa: None,
+    };
+    let poured = Portioned {
+        composition: composition(liquid),
+        mass: grams(mass),
+    };
+    let model = SyrupModel {
+        solubility,
+        ..SyrupModel::default()
+    };
+    let at = Temperature::from_celsius(celsius).unwrap();
+    Syrup::from_parts(&[part], &[poured], at, model).unwrap()
+}
+
+#[test]
+fn a_syrup_adds_up_whatever_it_is_made_of() {
+    for table in [SolubilityTable::Antokolskaya, SolubilityTable::Sokolovsky] {
+        for chocolate in [1000, 1001, 1005, 1010, 1012] {
+            for liquid in [200, 300, 500] {
+                for (mass, celsius) in [(0.0, 20.0), (9.0, -5.0), (31.0, 40.0), (90.0, 104.0)] {
+                    let syrup = syrup(chocolate, liquid, mass, celsius, table);
+                    adds_up(&syrup.working());
+                    adds_up(&syrup.keeping.working());
+                    adds_up(&syrup.rule.working(syrup.chocolate));
+                    if syrup.least_liquid.is_some() {
+                        adds_up(&syrup.seizing_working());
+                    }
+                }
+            }
+        }
+    }
+}
+
+#[test]
+fn alcohol_and_salt_in_the_liquid_add_up_too() {
+    let spirit = Composition {
+        water: Share::from_percent(55.0).unwrap(),
+        alcohol: Share::from_percent(40.0).unwrap(),
+        sodium: Share::from_percent(1.0).unwrap(),
+        ash: Share::from_percent(3.0).unwrap(),
+        ..Composition::default()
+    };
+    let part = ChocolatePart {
+        composition: composition(1000),
+        mass: grams(120.0),
+        cocoa: None,
+    };
+    let poured = Portioned {
+        composition: spirit,
+        mass: grams(40.0),
+    };
+    let at = Temperature::from_celsius(40.0).unwrap();
+    let syrup = Syrup::from_parts(&[part], &[poured], at, SyrupModel::default()).unwrap();
+    adds_up(&syrup.working());
+    adds_up(&syrup.keeping.working());
+}
+
+#[test]
+fn liquid_for_each_class_adds_up() {
+    let syrup = syrup(1001, 200, 30.0, 40.0, SolubilityTable::default());
+    for class in Handling::ALL {
+        let wished = class.typical().unwrap();
+        assert_eq!(Handling::of(wished), class);
+        let needed = syrup.liquid_for(wished).unwrap();
+        assert_eq!(needed.handling, class);
+        adds_up(&needed.working());
+    }
+    adds_up(
+        &syrup
+            .amounts(grams(75.0), Share::from_percent(9.0).unwrap())
+            .unwrap()
+            .working(),
+    );
+}
+
+#[test]
+fn a_filling_adds_up_from_both_sides() {
+    for asked in [FillAsked::Each(grams(8.0)), FillAsked::Total(grams(96.0))] {
+        let pieces = NonZeroU32::new(11).unwrap();
+        let stays = Share::from_percent(4.0).unwrap();
+        adds_up(&fill(asked, pieces, grams(83.0), stays).unwrap().working());
+    }
+}
