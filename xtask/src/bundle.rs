@@ -28,14 +28,7 @@ pub(crate) struct Pieces {
 
 /// Writes the page into `folder`, which is emptied first; gives its files.
 pub(crate) fn write(pieces: Pieces, folder: &Path) -> Result<Vec<Packed>> {
-    if folder.exists() {
-        fs::remove_dir_all(folder)
-            .with_context(|| format!("{} cannot be emptied", folder.display()))?;
-    }
-    let mut page = Page {
-        folder,
-        files: Vec::new(),
-    };
+    let mut page = Page::begin(folder)?;
     for (path, text) in pieces.bound.brought {
         page.plain(&path, text.into_bytes())?;
     }
@@ -77,7 +70,19 @@ struct Page<'a> {
     files: Vec<Packed>,
 }
 
-impl Page<'_> {
+impl<'a> Page<'a> {
+    /// Begins with an empty folder.
+    fn begin(folder: &'a Path) -> Result<Self> {
+        if folder.exists() {
+            fs::remove_dir_all(folder)
+                .with_context(|| format!("{} cannot be emptied", folder.display()))?;
+        }
+        Ok(Self {
+            folder,
+            files: Vec::new(),
+        })
+    }
+
     fn plain(&mut self, path: &str, bytes: Vec<u8>) -> Result<()> {
         self.files.push(packed::write(self.folder, path, bytes)?);
         Ok(())
