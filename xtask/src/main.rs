@@ -7,6 +7,7 @@
 
 mod archive;
 mod arguments;
+mod bench;
 mod bind;
 mod bring;
 mod browser;
@@ -60,6 +61,7 @@ fn main() -> ExitCode {
         "serve" => serve::run(&rest).map(|()| true),
         "build" => build::run(&rest).map(|()| true),
         "dist" => dist::run(&rest).map(|()| true),
+        "bench" => bench::run(&rest),
         "check" => check::run(&rest),
         "test" => test::run(&rest),
         "help" | "--help" | "-h" => {
