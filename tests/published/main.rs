@@ -19,4 +19,5 @@ mod specific_heat;
 mod sugar_solution;
 mod syrup;
 mod table;
+mod usual;
 mod water;

@@ -3,7 +3,7 @@
 use proptest::prelude::*;
 use proptest::sample::select;
 use proptest::test_runner::RngSeed;
-use softcrumb::engine::formula::{Formula, Line, Stream, StreamKind};
+use softcrumb::engine::formula::{Formula, Line, LineAt, Stream, StreamKind};
 use softcrumb::engine::larder::{Food, Listed};
 use softcrumb::engine::quantity::{Mass, Share};
 
@@ -122,4 +122,40 @@ fn any_number() -> impl Strategy<Value = f64> {
         0.0..1000.0f64,
         (-320.0..7.0f64).prop_map(|power| libm::pow(10.0, power)),
     ]
+}
+
+/// A billionth of the larger, or of a gram.
+pub(crate) fn close(one: f64, other: f64) -> bool {
+    (one - other).abs() <= 1e-9 * (1.0 + one.abs().max(other.abs()))
+}
+
+pub(crate) fn places(formula: &Formula) -> Vec<LineAt> {
+    let streams = formula.streams.iter().enumerate();
+    streams
+        .flat_map(|(stream, own)| (0..own.lines.len()).map(move |line| LineAt { stream, line }))
+        .collect()
+}
+
+pub(crate) fn pick<T: Copy>(from: &[T], nth: prop::sample::Index) -> T {
+    from[nth.index(from.len())]
+}
+
+pub(crate) fn alike(one: &Line, other: &Line) -> bool {
+    one.food == other.food && one.is_flour() == other.is_flour()
+}
+
+/// How much the dough holds of what is on a line.
+pub(crate) fn overall(formula: &Formula, like: &Line) -> f64 {
+    let lines = formula.dough_streams().flat_map(|stream| &stream.lines);
+    lines
+        .filter(|line| alike(line, like))
+        .map(|line| line.mass.grams())
+        .sum()
+}
+
+pub(crate) fn same_bread(one: &Formula, other: &Formula) -> bool {
+    [one, other].iter().all(|formula| {
+        let mut lines = formula.dough_streams().flat_map(|stream| &stream.lines);
+        lines.all(|line| close(overall(one, line), overall(other, line)))
+    })
 }

@@ -9,4 +9,6 @@
 )]
 
 mod dough;
-mod formula;
+mod formula_doors;
+mod formula_figures;
+mod formula_streams;

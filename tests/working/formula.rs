@@ -1,8 +1,8 @@
 //! The working of percentages, stream totals, water, targets and comparisons.
 
 use softcrumb::engine::formula::{
-    Basis, Compared, Figure, Form, Formula, Line, LineAt, Stream, StreamKind, Target, WaterLedger,
-    WhatIf, percentage, reach, stream_totals,
+    Account, Basis, Compared, Figure, Form, Formula, Line, LineAt, Stream, StreamKind, Target,
+    WaterLedger, WhatIf, percentage, reach, scald, stream_totals,
 };
 use softcrumb::engine::larder::{Food, Listed};
 use softcrumb::engine::quantity::{Mass, Share};
@@ -89,6 +89,17 @@ fn the_water_ledger_adds_up_as_written_and_as_made() {
         let working = ledger.working();
         assert_eq!(working.len(), 6);
         adds_up(&working);
+    }
+}
+
+#[test]
+fn every_figure_adds_up_as_written_and_as_made() {
+    let formula = three_streams();
+    for form in [Form::AsWritten, Form::AsMade] {
+        for figure in Figure::ALL {
+            adds_up(&Account::of(&formula, figure, form).working());
+        }
+        adds_up(&scald(&formula, 0, form).unwrap().unwrap().working());
     }
 }
 

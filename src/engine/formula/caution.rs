@@ -1,7 +1,7 @@
 //! Cautions: what a baker should know about a formula before making it. None is an error.
 
-use super::{Bread, Figure, Figures, Form, Formula, FormulaError, Stream, StreamKind, Usual};
-use crate::engine::quantity::{Mass, Share};
+use super::{Bread, Figure, Figures, Form, Formula, FormulaError, Usual, scald};
+use crate::engine::quantity::Share;
 
 /// Something to know about a formula.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -84,9 +84,8 @@ pub fn cautions(formula: &Formula, bread: Bread) -> Result<Vec<Caution>, Formula
         }
     }
     found.extend(slow_yeast(&figures)?);
-    for (stream, own) in formula.streams.iter().enumerate() {
-        found.extend(too_dry(stream, own));
-    }
+    let streams = 0..formula.streams.len();
+    found.extend(streams.filter_map(|stream| too_dry(formula, stream)));
     found.push(Caution::RawFlour);
     Ok(found)
 }
@@ -106,18 +105,9 @@ fn slow_yeast(figures: &Figures) -> Result<impl Iterator<Item = Caution>, Formul
     Ok([sweet, salty, milky].into_iter().flatten())
 }
 
-/// The water of a paste against its starch; nothing where it is enough, or no starch is known of.
-fn too_dry(stream: usize, own: &Stream) -> Option<Caution> {
-    if own.kind != StreamKind::Paste {
-        return None;
-    }
-    let (mut water, mut starch) = (Mass::ZERO, Mass::ZERO);
-    for line in &own.lines {
-        let (mass, made_of) = (Form::AsMade.mass(line), line.food.composition());
-        water = water + mass.part(made_of.water);
-        starch = starch + mass.part(made_of.starch);
-    }
-    let water_to_starch = water.less(own.steam).share_of(starch)?;
+/// Nothing where it is no paste, has water enough, or no starch is known of.
+fn too_dry(formula: &Formula, stream: usize) -> Option<Caution> {
+    let water_to_starch = scald(formula, stream, Form::AsMade).ok()??.water_to_starch;
     (water_to_starch < COMPLETE).then_some(Caution::PasteTooDry {
         stream,
         water_to_starch,

@@ -28,7 +28,8 @@ impl Form {
 /// All derived figures of a dough.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Figures {
-    masses: [Mass; Figure::COUNT],
+    brought: [Mass; Figure::COUNT],
+    steamed_off: [Mass; Figure::COUNT],
     /// The steam that was taken off, out of `TrueWater` and `TotalWater` and the paste's own.
     /// What was poured stays what was poured.
     pub steam: Mass,
@@ -43,7 +44,8 @@ impl Figures {
     #[must_use]
     pub fn of(formula: &Formula, form: Form) -> Self {
         let mut figures = Self {
-            masses: [Mass::ZERO; Figure::COUNT],
+            brought: [Mass::ZERO; Figure::COUNT],
+            steamed_off: [Mass::ZERO; Figure::COUNT],
             steam: Mass::ZERO,
             form,
         };
@@ -61,7 +63,7 @@ impl Figures {
     }
 
     fn add(&mut self, part: &Part, mass: Mass) {
-        for (sum, figure) in self.masses.iter_mut().zip(Figure::ALL) {
+        for (sum, figure) in self.brought.iter_mut().zip(Figure::ALL) {
             *sum = *sum + mass.part(figure.in_gram(part));
         }
     }
@@ -72,9 +74,9 @@ impl Figures {
         } else {
             water_in_it
         };
-        for (sum, figure) in self.masses.iter_mut().zip(Figure::ALL) {
+        for (sum, figure) in self.steamed_off.iter_mut().zip(Figure::ALL) {
             if figure.loses_steam_of(stream.kind) {
-                *sum = sum.less(lost);
+                *sum = *sum + lost;
             }
         }
         self.steam = self.steam + lost;
@@ -83,11 +85,13 @@ impl Figures {
     /// The weight of a figure.
     #[must_use]
     pub fn mass(&self, figure: Figure) -> Mass {
-        self.masses
-            .iter()
-            .zip(Figure::ALL)
-            .find_map(|(mass, known)| (known == figure).then_some(*mass))
-            .unwrap_or_default()
+        one_of(&self.brought, figure).less(self.steam_missing_from(figure))
+    }
+
+    /// The steam that is missing from a figure; nothing for what was poured or weighed.
+    #[must_use]
+    pub fn steam_missing_from(&self, figure: Figure) -> Mass {
+        one_of(&self.steamed_off, figure)
     }
 
     /// A figure as a share of the flour: its baker's percentage.
@@ -105,6 +109,13 @@ impl Figures {
         self.mass(Figure::TotalWater)
             .share_of(self.mass(Figure::Dough))
     }
+}
+
+fn one_of(masses: &[Mass; Figure::COUNT], wanted: Figure) -> Mass {
+    let mut pairs = masses.iter().zip(Figure::ALL);
+    pairs
+        .find_map(|(mass, figure)| (figure == wanted).then_some(*mass))
+        .unwrap_or_default()
 }
 
 /// A weight as a share of flour.

@@ -1,5 +1,6 @@
 //! The formula: streams of ingredients, their percentages, and their water.
 
+mod account;
 mod bread;
 mod caution;
 mod compare;
@@ -8,6 +9,7 @@ mod error;
 mod figure;
 mod figures;
 mod percent;
+mod scald;
 mod stream;
 mod swap;
 mod target;
@@ -16,6 +18,7 @@ mod water;
 mod water_working;
 mod what_if;
 
+pub use account::{Account, Entry};
 pub use bread::Bread;
 pub use caution::{Caution, cautions};
 pub use compare::{Compared, LinePair, Sides};
@@ -26,6 +29,7 @@ pub use figures::{Figures, Form};
 pub use percent::{
     Basis, Percentage, StreamTotals, percentage, set_mass, set_percentage, stream_totals,
 };
+pub use scald::{Scald, scald};
 pub use stream::{Formula, Line, LineAt, Stream, StreamKind};
 pub use swap::{Hold, swap};
 pub use target::{Reached, Target, reach};

@@ -1,24 +1,24 @@
 //! How the water ledger's figures came about, line by line.
 
+use super::account::{Entry, sum};
 use super::{Contributor, Water, WaterLedger};
 use crate::engine::quantity::Mass;
-use crate::engine::working::{Given, Line, given};
-
-const BY_COMPOSITION: &str = "composition of each ingredient";
+use crate::engine::working::{Line, given};
 
 impl WaterLedger {
     /// How the true and the total water came about, and their shares.
     #[must_use]
     pub fn working(&self) -> Vec<Line> {
         let (of_flours, others): (Vec<_>, Vec<_>) = self.from.iter().partition(|one| one.is_flour);
+        let true_water = self.true_water.mass;
         let mut lines = vec![
-            self.brought("W", "true water", &others, self.true_water.mass),
+            sum("W", "true water", &entries(&others), self.steam, true_water),
             self.share_line("W", "true water", self.true_water),
             self.share_line("P", "poured water", self.poured),
             self.share_line("L", "liquids", self.liquids),
         ];
         if !of_flours.is_empty() {
-            lines.push(self.own_water(&of_flours));
+            lines.push(self.with_own_water(&of_flours));
         }
         lines.push(Line {
             rule: "100 × A / D".into(),
@@ -32,48 +32,11 @@ impl WaterLedger {
         lines
     }
 
-    fn brought(
-        &self,
-        letter: &'static str,
-        of: &'static str,
-        from: &[&Contributor],
-        gives: Mass,
-    ) -> Line {
-        let mut rule = Vec::new();
-        let mut with = Vec::new();
-        for (count, one) in from.iter().enumerate() {
-            let number = count + 1;
-            rule.push(format!("m{number} × w{number}"));
-            with.push(weight(format!("m{number}"), one));
-            with.push(given(
-                format!("w{number}"),
-                "water in it",
-                one.water_content.fraction(),
-                "",
-            ));
-        }
-        if rule.is_empty() {
-            rule.push("0".to_owned());
-        }
-        let mut rule = rule.join(" + ");
-        if self.steam > Mass::ZERO {
-            rule.push_str(" − S");
-            with.push(given("S", "steam lost", self.steam.grams(), "g"));
-        }
-        Line {
-            rule: rule.into(),
-            with,
-            gives: given(letter, of, gives.grams(), "g"),
-            source: BY_COMPOSITION.into(),
-        }
-    }
-
-    fn own_water(&self, of_flours: &[&Contributor]) -> Line {
-        let mut line = self.brought("A", "all water", of_flours, self.total.mass);
-        let without_steam = line.rule.replace(" − S", "");
-        line.rule = format!("W + {without_steam}").into();
-        line.with.retain(|one| one.letter != "S");
+    fn with_own_water(&self, of_flours: &[&Contributor]) -> Line {
+        let total = self.total.mass;
+        let mut line = sum("A", "all water", &entries(of_flours), Mass::ZERO, total);
         let true_water = self.true_water.mass.grams();
+        line.rule = format!("W + {}", line.rule).into();
         line.with
             .insert(0, given("W", "true water", true_water, "g"));
         line
@@ -92,6 +55,13 @@ impl WaterLedger {
     }
 }
 
-fn weight(letter: String, one: &Contributor) -> Given {
-    given(letter, one.food.clone(), one.mass.grams(), "g")
+fn entries(from: &[&Contributor]) -> Vec<Entry> {
+    from.iter()
+        .map(|one| Entry {
+            at: one.at,
+            food: one.food.clone(),
+            mass: one.mass,
+            brings: one.water_content,
+        })
+        .collect()
 }
