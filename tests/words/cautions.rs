@@ -1,28 +1,25 @@
 //! Every caution says what it means, what to do and who says so.
 
-use super::manners::british;
+use super::manners::{american, british};
 use super::plain_speech::is_plain;
 use softcrumb::engine::batch::{
     BatchCaution, Cures, PocketScale, RoundedLine, Shown, SolutionCure, YeastSolution,
 };
-use softcrumb::engine::chocolate::{
-    ChocolatePart, FillAsked, FillCaution, Portioned, Syrup, SyrupCaution, SyrupModel, fill,
-};
 use softcrumb::engine::formula::LineAt;
 use softcrumb::engine::formula::{Bread, Caution, Formula, Stream, StreamKind};
-use softcrumb::engine::larder::Listed;
-use softcrumb::engine::quantity::{Division, Mass, Share, Temperature};
+use softcrumb::engine::quantity::{Division, Mass, Share};
 use softcrumb::words::Advice;
 use softcrumb::words::caution::{self, LOCAL_RULES, Step};
 
-fn is_whole(advice: &Advice) {
+/// All three parts are there, told plainly.
+pub(crate) fn is_whole(advice: &Advice) {
     is_plain(&advice.means);
     is_plain(&advice.to_do);
     is_plain(&advice.sentence());
     assert!(!advice.source.is_empty());
 }
 
-fn p(percent: f64) -> Share {
+pub(crate) fn p(percent: f64) -> Share {
     Share::from_percent(percent).unwrap()
 }
 
@@ -40,18 +37,28 @@ fn one_paste() -> Formula {
 #[test]
 fn every_step_with_a_risk_has_its_caution() {
     for step in Step::ALL {
-        is_whole(&caution::safety(step));
+        is_whole(&caution::safety(step, british()));
     }
     is_plain(LOCAL_RULES);
 }
 
-/// Source: FDA, *Food Code 2022*, section 3-501.14(A): 57 °C to 21 °C within 2 hours, to 5 °C
-/// within 6 hours in all.
+/// Source: FDA, *Food Code 2022*, section 3-501.14(A): 57 °C (135 °F) to 21 °C (70 °F) within 2
+/// hours, to 5 °C (41 °F) within 6 hours in all.
 #[test]
 fn the_cooling_limits_are_those_of_the_code() {
-    let advice = caution::safety(Step::CoolingPaste);
-    let limits = "from 57 to 21 °C within 2 hours and to 5 °C within 6 hours in all";
-    assert!(advice.to_do.contains(limits), "{}", advice.to_do);
+    for (manner, limits) in [
+        (
+            british(),
+            "from 57_°C to 21_°C within 2 hours and to 5_°C within 6 hours in all",
+        ),
+        (
+            american(),
+            "from 135_°F to 70_°F within 2 hours and to 41_°F within 6 hours in all",
+        ),
+    ] {
+        let to_do = caution::safety(Step::CoolingPaste, manner).to_do;
+        assert!(to_do.replace('\u{A0}', "_").contains(limits), "{to_do}");
+    }
 }
 
 #[test]
@@ -116,7 +123,7 @@ fn a_dry_paste_is_called_by_its_own_name() {
     );
 }
 
-fn g(grams: f64) -> Mass {
+pub(crate) fn g(grams: f64) -> Mass {
     Mass::from_grams(grams).unwrap()
 }
 
@@ -222,76 +229,4 @@ fn a_line_the_scale_cannot_show_gets_its_cure() {
     }
     let fine = little_yeast(Shown::AsWeighed, None);
     assert_eq!(caution::rounding("Yeast", &fine, british()), None);
-}
-
-/// So much water on 100 g of the larder's first chocolate.
-fn syrup(water: f64, celsius: f64) -> Syrup {
-    let named = |name: &str| {
-        Listed::all()
-            .find(|listed| listed.row().name.starts_with(name))
-            .unwrap_or_else(|| panic!("no {name}"))
-            .row()
-            .composition
-    };
-    Syrup::from_parts(
-        &[ChocolatePart {
-            composition: named("Dark chocolate"),
-            mass: g(100.0),
-            cocoa: Some(p(70.0)),
-        }],
-        &[Portioned {
-            composition: named("Water"),
-            mass: g(water),
-        }],
-        Temperature::from_celsius(celsius).unwrap(),
-        SyrupModel::default(),
-    )
-    .unwrap()
-}
-
-#[test]
-fn cautions_about_chocolate_are_told() {
-    let temperature = Temperature::from_celsius(5.0).unwrap();
-    for caution in [
-        SyrupCaution::WithinAFactorOfTwo,
-        SyrupCaution::OutsideTable { temperature },
-        SyrupCaution::SetsAtThisTemperature { temperature },
-        SyrupCaution::SugarLeft {
-            undissolved: g(4.0),
-        },
-        SyrupCaution::NearSeizing { slack: p(3.0) },
-        SyrupCaution::Alcohol { alcohol: g(5.0) },
-    ] {
-        is_whole(&caution::syrup(&caution, british()));
-    }
-    let heavy = fill(
-        FillAsked::Each(g(20.0)),
-        9.try_into().unwrap(),
-        g(85.0),
-        Share::NONE,
-    )
-    .unwrap();
-    is_whole(&caution::fill(FillCaution::Heavy, &heavy, british()));
-}
-
-#[test]
-fn the_handbook_rule_speaks_only_where_it_is_not_met() {
-    let little = caution::minimum_water(&syrup(20.0, 40.0).rule, british()).unwrap();
-    is_whole(&little);
-    assert!(
-        little.means.contains("39\u{A0}g of water"),
-        "{}",
-        little.means
-    );
-    assert_eq!(
-        caution::minimum_water(&syrup(45.0, 40.0).rule, british()),
-        None
-    );
-}
-
-#[test]
-fn keeping_is_told_either_way() {
-    for water in [8.0, 40.0, 300.0] {
-        is_whole(&caution::keeping(&syrup(water, 40.0).keeping, british()));
-    }
 }

@@ -13,13 +13,18 @@
 )]
 
 mod cautions;
+mod cautions_of_chocolate;
 mod manners;
 mod names;
 mod pictures;
 mod plain_speech;
 mod reading;
+mod reading_anything;
+mod reading_others;
 mod round_trip;
 mod troubles;
+mod troubles_of_files;
+mod troubles_of_reading;
 mod units;
 mod working;
 mod writing;

@@ -1,32 +1,19 @@
-//! Every trouble has its words.
+//! Every sum that cannot be done has its words.
 
 use super::manners::{american, british, german};
 use super::plain_speech::is_plain;
-use proptest::prelude::*;
 use softcrumb::engine::batch::BatchError;
 use softcrumb::engine::chocolate::ChocolateError;
 use softcrumb::engine::formula::{FormulaError, LineAt};
+use softcrumb::engine::heat::HeatError;
 use softcrumb::engine::larder::{LabelError, LabelLine, UnknownIngredient};
 use softcrumb::engine::quantity::{
-    Division, Factor, Mass, NoSuchDivision, OutOfRange, Share, Temperature, Viscosity,
+    Division, Mass, NoSuchDivision, OutOfRange, Share, Temperature, Viscosity,
 };
-use softcrumb::sheet::link::LinkError;
-use softcrumb::sheet::record::{RecordError, RecordFault, Wanted};
 use softcrumb::words::Trouble;
-use softcrumb::words::read::{self, Limit, Measure, ReadError};
 
-const MEASURES: [Measure; 8] = [
-    Measure::Mass,
-    Measure::Share,
-    Measure::Temperature,
-    Measure::Times,
-    Measure::Count,
-    Measure::Thickness,
-    Measure::Volume,
-    Measure::Time,
-];
-
-fn out_of_range() -> Vec<OutOfRange> {
+/// Numbers that no quantity takes.
+pub(crate) fn out_of_range() -> Vec<OutOfRange> {
     [
         f64::NAN,
         f64::INFINITY,
@@ -42,85 +29,10 @@ fn out_of_range() -> Vec<OutOfRange> {
     .to_vec()
 }
 
-fn told(trouble: &impl Trouble) {
+/// Told plainly, in every manner.
+pub(crate) fn told(trouble: &impl Trouble) {
     for manner in [british(), german(), american()] {
         is_plain(&trouble.sentence(manner));
-    }
-}
-
-#[test]
-fn everything_that_cannot_be_read_is_told() {
-    let limits = [
-        Limit::Mass(Mass::from_grams(1e6).unwrap()),
-        Limit::Share(Share::from_percent(1e4).unwrap()),
-        Limit::Temperature(Temperature::from_celsius(-40.0).unwrap()),
-        Limit::Times(Factor::from_number(1e6).unwrap()),
-        Limit::Times(Factor::from_number(1e-6).unwrap()),
-        Limit::Count(65_535),
-        Limit::Thickness(Viscosity::from_pascal_seconds(1e-5).unwrap()),
-        Limit::Thickness(Viscosity::from_pascal_seconds(1e9).unwrap()),
-    ];
-    let mut all = vec![
-        ReadError::Empty,
-        ReadError::NotANumber,
-        ReadError::TwoNumbers,
-        ReadError::TwoPoints,
-        ReadError::Unclear {
-            grouped: 1234.0,
-            decimal: 1.234,
-        },
-        ReadError::TooManyDigits { most: 18 },
-        ReadError::Minus,
-        ReadError::OverNought,
-        ReadError::NotWhole,
-        ReadError::NoSuchDivision,
-    ];
-    for wanted in MEASURES {
-        all.push(ReadError::UnknownUnit { wanted });
-        all.extend(MEASURES.map(|got| ReadError::OtherUnit { wanted, got }));
-    }
-    for limit in limits {
-        all.push(ReadError::TooLarge { most: limit });
-        all.push(ReadError::TooSmall { least: limit });
-    }
-    for error in &all {
-        told(error);
-    }
-}
-
-#[test]
-fn what_was_typed_is_answered_in_these_words() {
-    for (typed, answer) in [
-        ("", "Nothing is typed here. Type a number."),
-        (
-            "20 °C",
-            "That is a temperature, and a weight is wanted here. Type the number alone, or with \
-             g, kg, oz or lb.",
-        ),
-        (
-            "2 cups",
-            "A volume does not say what it weighs. Put it on the scale; type the number alone, \
-             or with g, kg, oz or lb.",
-        ),
-        (
-            "-3",
-            "This cannot be less than nothing. Take the minus away.",
-        ),
-        (
-            "1,234",
-            "This may mean 1234 or 1.234. Type it as one of these.",
-        ),
-        (
-            "1e99",
-            "That is more than can be worked with here. The most is 1000\u{A0}kg.",
-        ),
-        (
-            "NaN",
-            "No number can be made out here. Type digits, such as 120 or 0.5.",
-        ),
-    ] {
-        let error = read::mass(typed, british()).unwrap_err();
-        assert_eq!(error.sentence(british()), answer, "{typed:?}");
     }
 }
 
@@ -149,79 +61,6 @@ fn everything_that_can_be_asked_of_a_formula_in_vain_is_told() {
     all.extend(out_of_range().into_iter().map(FormulaError::OffScale));
     for error in &all {
         told(error);
-    }
-}
-
-#[test]
-fn every_link_that_cannot_be_opened_is_told() {
-    let mut all = vec![
-        LinkError::Empty,
-        LinkError::NotALink,
-        LinkError::TooLong {
-            characters: 9000,
-            most: 8000,
-        },
-        LinkError::Damaged,
-        LinkError::Newer { version: 9 },
-        LinkError::UnknownIngredient { number: 999 },
-        LinkError::TooMany,
-    ];
-    all.extend(out_of_range().into_iter().map(LinkError::OutOfRange));
-    for error in &all {
-        told(error);
-    }
-}
-
-#[test]
-fn every_file_that_cannot_be_opened_is_told() {
-    let mut all = vec![
-        RecordFault::TooLarge {
-            bytes: 50_000_000,
-            most: 8_000_000,
-        },
-        RecordFault::TooLarge {
-            bytes: usize::MAX,
-            most: 1,
-        },
-        RecordFault::Empty,
-        RecordFault::Damaged { line: 3, column: 7 },
-        RecordFault::NotOurs,
-        RecordFault::OtherKind {
-            found: "kitchen".to_owned(),
-        },
-        RecordFault::Newer { version: 9 },
-        RecordFault::NoSuchVersion,
-        RecordFault::Missing,
-        RecordFault::UnknownField,
-        RecordFault::Twice,
-        RecordFault::NotWhole { value: 1.5 },
-        RecordFault::TooLong { most: 80 },
-        RecordFault::TooMany { most: 100 },
-        RecordFault::UnknownIngredient {
-            number: 999,
-            name: "Moon flour".to_owned(),
-        },
-        RecordFault::UnknownWord {
-            word: "moon".to_owned(),
-        },
-        RecordFault::BadId,
-    ];
-    for wanted in [
-        Wanted::Number,
-        Wanted::Text,
-        Wanted::List,
-        Wanted::Truth,
-        Wanted::Fields,
-    ] {
-        all.push(RecordFault::WrongType { wanted });
-    }
-    all.extend(out_of_range().into_iter().map(RecordFault::OutOfRange));
-    for fault in all {
-        told(&fault);
-        told(&RecordError {
-            path: "formula.streams[1].lines[3].mass_g".to_owned(),
-            fault,
-        });
     }
 }
 
@@ -332,16 +171,32 @@ fn every_label_that_cannot_be_true_is_told() {
     }
 }
 
-proptest! {
-    #![proptest_config(super::manners::cases(2_000))]
-
-    #[test]
-    fn whatever_is_typed_the_answer_is_plain(typed in "\\PC{0,24}") {
-        if let Err(error) = read::mass(&typed, british()) {
-            is_plain(&error.sentence(british()));
-        }
-        if let Err(error) = read::temperature(&typed, american()) {
-            is_plain(&error.sentence(american()));
-        }
+#[test]
+fn every_question_of_heat_without_an_answer_is_told() {
+    let c = |celsius| Temperature::from_celsius(celsius).unwrap();
+    let g = |grams| Mass::from_grams(grams).unwrap();
+    let mut all = vec![
+        HeatError::EmptyBowl,
+        HeatError::UnknownFood,
+        HeatError::IceLeft,
+        HeatError::NoLiquid,
+        HeatError::NoFlour,
+        HeatError::Gained {
+            before: g(180.0),
+            after: g(190.0),
+        },
+        HeatError::NeverReached {
+            target: c(30.0),
+            surroundings: c(22.0),
+        },
+        HeatError::OvenTooCool {
+            oven: c(90.0),
+            core: c(93.0),
+        },
+        HeatError::EmptyProgramme,
+    ];
+    all.extend(out_of_range().into_iter().map(HeatError::OffScale));
+    for error in &all {
+        told(error);
     }
 }

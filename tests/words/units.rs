@@ -15,7 +15,8 @@ fn agrees(got: f64, printed: &str) {
 }
 
 /// Source: NIST Special Publication 811 (2008 edition), appendix B.8: pound (avoirdupois)
-/// 4.535 924 E−01 kg; ounce (avoirdupois) 2.834 952 E−02 kg. From memory.
+/// 4.535 924 E−01 kg; ounce (avoirdupois) 2.834 952 E−02 kg, as quoted at
+/// second hand; the exact 453.592 37 g in a pound is that of the agreement of 1959.
 #[test]
 fn ounces_and_pounds_agree_with_the_printed_factors() {
     agrees(GRAMS_IN_POUND, "453.5924");

@@ -189,6 +189,15 @@ fn ranges_name_both_ends_and_the_unit_once() {
     );
     printed(&write::range(55.1, 55.2, 0, "min", british()), "55_min");
     printed(
+        &write::share_range(p(0.5), p(16.0), british()),
+        "0.5 to 16_%",
+    );
+    printed(&write::mass_range(g(7.0), g(10.0), british()), "7 to 10_g");
+    printed(
+        &write::mass_range(g(7.0), g(10.0), american()),
+        "0.25 to 0.35_oz",
+    );
+    printed(
         &write::temperature_range(c(24.0), c(26.5), british()),
         "24 to 26.5_°C",
     );

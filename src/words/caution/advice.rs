@@ -2,6 +2,10 @@
 
 use std::borrow::Cow;
 
+use crate::engine::quantity::{Mass, Share, Temperature};
+use crate::words::manner::Manner;
+use crate::words::write;
+
 /// What a caution says: what it means, what to do, who says so.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Advice {
@@ -36,3 +40,31 @@ impl Advice {
 
 /// What bakers do and pass on, where no work is cited.
 pub(super) const COMMON_PRACTICE: &str = "common practice";
+
+/// A limit of a rule, in °C or °F; empty only for what no thermometer shows.
+pub(super) fn celsius(limit: f64, manner: Manner) -> String {
+    Temperature::from_celsius(limit)
+        .map_or_else(|_| String::new(), |limit| write::temperature(limit, manner))
+}
+
+/// Limits of a rule, in °C or °F; empty only for what no thermometer shows.
+pub(super) fn celsius_range(low: f64, high: f64, manner: Manner) -> String {
+    match (
+        Temperature::from_celsius(low),
+        Temperature::from_celsius(high),
+    ) {
+        (Ok(low), Ok(high)) => write::temperature_range(low, high, manner),
+        _ => String::new(),
+    }
+}
+
+/// A range of a rule in percent.
+pub(super) fn percent_range(low: f64, high: f64, manner: Manner) -> String {
+    let share = |percent| Share::from_percent(percent).unwrap_or(Share::NONE);
+    write::share_range(share(low), share(high), manner)
+}
+
+/// A weight of a rule.
+pub(super) fn grams(grams: f64) -> Mass {
+    Mass::from_grams(grams).unwrap_or(Mass::ZERO)
+}

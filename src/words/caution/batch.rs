@@ -1,7 +1,7 @@
 //! What to know about a batch.
 
 use super::Advice;
-use super::advice::COMMON_PRACTICE;
+use super::advice::{COMMON_PRACTICE, percent_range};
 use crate::engine::batch::BatchCaution;
 use crate::words::manner::Manner;
 use crate::words::write;
@@ -16,14 +16,17 @@ pub fn batch(caution: &BatchCaution, manner: Manner) -> Advice {
                 write::mass(lost, manner),
                 write::mass(water, manner)
             ),
-            "Lower the baking loss: 10 to 15 % is usual.",
+            format!(
+                "Lower the baking loss: {} is usual.",
+                percent_range(10.0, 15.0, manner)
+            ),
             COMMON_PRACTICE,
         ),
         BatchCaution::LargeLosses { share } => Advice::new(
             format!(
-                "So much of the dough, {}, would stay in bowls or be lost at dividing; 1 to 3 % is \
-                 usual.",
-                write::share(share, manner)
+                "So much of the dough, {}, would stay in bowls or be lost at dividing; {} is usual.",
+                write::share(share, manner),
+                percent_range(1.0, 3.0, manner)
             ),
             "Check the losses. If they are meant, go on.",
             COMMON_PRACTICE,

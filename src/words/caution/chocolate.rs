@@ -1,7 +1,7 @@
 //! What to know about a filling or a syrup.
 
 use super::Advice;
-use super::advice::COMMON_PRACTICE;
+use super::advice::{COMMON_PRACTICE, celsius_range, grams};
 use crate::engine::chocolate::{Fill, FillCaution, Keeping, KeepsAs, MinimumWater, SyrupCaution};
 use crate::engine::quantity::Share;
 use crate::words::manner::Manner;
@@ -26,7 +26,11 @@ pub fn fill(caution: FillCaution, fill: &Fill, manner: Manner) -> Advice {
                     manner
                 )
             ),
-            "Take 7 to 10 g for a piece of 85 g, seal the seams well, and test the middle.",
+            format!(
+                "Take {} for a piece of {}, seal the seams well, and test the middle.",
+                write::mass_range(grams(7.0), grams(10.0), manner),
+                write::mass(grams(85.0), manner)
+            ),
             COMMON_PRACTICE,
         ),
     }
@@ -44,8 +48,9 @@ pub fn syrup(caution: &SyrupCaution, manner: Manner) -> Advice {
         ),
         SyrupCaution::OutsideTable { temperature } => Advice::new(
             format!(
-                "At {} the figures reach past their tables, which run from 10 to 80 °C.",
-                write::temperature(temperature, manner)
+                "At {} the figures reach past their tables, which run from {}.",
+                write::temperature(temperature, manner),
+                celsius_range(SyrupCaution::TABLE_FROM, SyrupCaution::TABLE_TO, manner)
             ),
             "Take them as a hint only.",
             "Génotelle’s equation for sugared water, range of its tables",
@@ -55,7 +60,10 @@ pub fn syrup(caution: &SyrupCaution, manner: Manner) -> Advice {
                 "At {} cocoa butter begins to set, so the syrup goes on stiffening.",
                 write::temperature(temperature, manner)
             ),
-            "Use it at once, or keep it at 35 to 40 °C.",
+            format!(
+                "Use it at once, or keep it at {}.",
+                celsius_range(35.0, 40.0, manner)
+            ),
             "Wille and Lutton, JAOCS 43 (1966) 491 (from memory)",
         ),
         SyrupCaution::SugarLeft { undissolved } => Advice::new(

@@ -37,7 +37,7 @@ pub fn formula(caution: &Caution, formula: &Formula, manner: Manner) -> Advice {
             &stream_name(formula, stream),
             [water_to_starch, complete].map(|share| ratio(share, manner)),
         ),
-        Caution::RawFlour => super::safety(super::Step::RawDough),
+        Caution::RawFlour => super::safety(super::Step::RawDough, manner),
     }
 }
 
@@ -87,29 +87,19 @@ fn dry_paste(paste: &str, [water, complete]: [String; 2]) -> Advice {
 
 /// A figure outside what is usual for the bread.
 fn outside(usual: &Usual, value: Share, manner: Manner) -> Advice {
-    let name = name::figure(usual.figure);
-    let (low, high) = (
-        write::share(usual.low, manner),
-        write::share(usual.high, manner),
-    );
-    let value_text = write::share(value, manner);
     let (side, to_do) = if value < usual.low {
-        (
-            "little",
-            "Check that nothing was left out, and that the kind of bread is the right one.",
-        )
+        ("less", "Check that nothing was left out")
     } else {
-        (
-            "much",
-            "Check for a weight typed too large, and that the kind of bread is the right one.",
-        )
+        ("more", "Check for a weight typed too large")
     };
     Advice::new(
         format!(
-            "{name}: {value_text} of flour is {side} for this bread, where {low} to {high} is \
-             usual."
+            "{}: {} of flour, {side} than the {} usual in this bread.",
+            name::figure(usual.figure),
+            write::share(value, manner),
+            write::share_range(usual.low, usual.high, manner)
         ),
-        format!("{to_do} If it is meant, go on."),
+        format!("{to_do}, and that the kind of bread is the right one. If it is meant, go on."),
         usual.source,
     )
 }

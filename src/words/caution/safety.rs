@@ -1,7 +1,8 @@
 //! The usual safety cautions, each at the step where it matters.
 
 use super::Advice;
-use super::advice::COMMON_PRACTICE;
+use super::advice::{COMMON_PRACTICE, celsius};
+use crate::words::manner::Manner;
 
 /// Stands with every safety caution.
 pub const LOCAL_RULES: &str =
@@ -44,11 +45,11 @@ impl Step {
 
 /// The caution of a step.
 #[must_use]
-pub fn safety(step: Step) -> Advice {
+pub fn safety(step: Step, manner: Manner) -> Advice {
     let (means, to_do, source) = match step {
         Step::Scalding => SCALDING,
-        Step::CoolingPaste => COOLING,
-        Step::KeepingCold => KEEPING,
+        Step::CoolingPaste => return cooling(manner),
+        Step::KeepingCold => return keeping(manner),
         Step::RawDough => RAW,
         Step::Mixing => MIXING,
         Step::Baking => BAKING,
@@ -58,41 +59,59 @@ pub fn safety(step: Step) -> Advice {
     Advice::new(means, to_do, source)
 }
 
+/// First aid for burns.
+const BURNS: &str = "Kent Fire and Rescue Service, First aid: burns and scalds";
+
 type Parts = (&'static str, &'static str, &'static str);
 
 const SCALDING: Parts = (
     "Boiling water, its steam and fresh paste burn skin at once.",
     "Use a deep bowl on a flat, dry place, pour away from you, stir with a long spoon, and lift a \
-     lid on the far side first. Cool a burn under running water for 20 minutes.",
-    "United Kingdom National Health Service, Burns and scalds (from memory)",
+     lid on the far side first. Cool a burn under cool running water for 20 minutes, and get help for a large one.",
+    BURNS,
 );
 
-const COOLING: Parts = (
-    "Cooked flour paste is moist and mild: spores that outlive the scald can grow in it while it \
-     is lukewarm.",
-    "Spread it thin, cover it, and cool it from 57 to 21 °C within 2 hours and to 5 °C within 6 \
-     hours in all. Throw it away if it took longer.",
-    "FDA, Food Code 2022, section 3-501.14(A)",
-);
+/// Source of the limits: FDA, *Food Code 2022*, section 3-501.14(A).
+fn cooling(manner: Manner) -> Advice {
+    Advice::new(
+        "Cooked flour paste is moist and mild: spores that outlive the scald can grow in it while \
+         it is lukewarm.",
+        format!(
+            "Spread it thin, cover it, and cool it from {} to {} within 2 hours and to {} within 6 \
+             hours in all. Throw it away if it took longer.",
+            celsius(57.0, manner),
+            celsius(21.0, manner),
+            celsius(5.0, manner)
+        ),
+        "FDA, Food Code 2022, section 3-501.14(A)",
+    )
+}
 
-const KEEPING: Parts = (
-    "Paste, preferment, and doughs with milk or eggs do not keep in a warm room.",
-    "Keep them covered at 5 °C or colder and take them out only for as long as the work needs.",
-    "FDA, Food Code 2022, section 3-501.16(A)",
-);
+/// Source of the limit: FDA, *Food Code 2022*, section 3-501.16(A).
+fn keeping(manner: Manner) -> Advice {
+    Advice::new(
+        "Paste, preferment, and doughs with milk or eggs do not keep in a warm room.",
+        format!(
+            "Keep them covered at {} or colder and take them out only for as long as the work \
+             needs.",
+            celsius(5.0, manner)
+        ),
+        "FDA, Food Code 2022, section 3-501.16(A)",
+    )
+}
 
 const RAW: Parts = (
     "Raw flour and raw eggs can carry germs, and a scald does not make all of a paste safe. \
      Yeast and flour dust can trouble the chest.",
     "Do not taste dough before it is baked, wash hands and tools after it, and tip flour gently.",
-    "FDA, Flour Is a Raw Food; Health and Safety Executive, flour dust (both from memory)",
+    "FDA, Flour Is a Raw Food and Other Safety Facts (2024); flour dust: common practice",
 );
 
 const MIXING: Parts = (
     "A turning hook does not stop for fingers, sleeves or hair.",
     "Keep the guard shut and tie hair back. Switch off and pull the plug before you scrape the \
      bowl or reach in.",
-    "Provision and Use of Work Equipment Regulations 1998 (UK), regulation 11 (from memory)",
+    "Provision and Use of Work Equipment Regulations 1998 (UK), regulation 11",
 );
 
 const BAKING: Parts = (
@@ -105,8 +124,8 @@ const BAKING: Parts = (
 const CHOCOLATE: Parts = (
     "Melted chocolate and sugar syrup stick to skin and go on burning.",
     "Keep children and bare hands away, keep the water bath below a simmer, never heat a tied \
-     bag, and cool a burn under running water for 20 minutes.",
-    "United Kingdom National Health Service, Burns and scalds (from memory)",
+     bag, and cool a burn under cool running water for 20 minutes.",
+    BURNS,
 );
 
 const ALLERGENS: Parts = (

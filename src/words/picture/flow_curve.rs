@@ -27,12 +27,21 @@ pub fn flow_curve(syrup: &Syrup, curve: &FlowCurve, manner: Manner) -> String {
             name::handling_looks(handling)
         ),
     };
-    let seizes = match curve.seizes_below {
-        Some(below) if below > Share::NONE => {
+    let seizes = match (curve.seizes_below, syrup.flow) {
+        (None, _) => "It seizes with any amount of this liquid.".to_owned(),
+        (Some(below), _) if below <= Share::NONE => {
+            "It does not seize with any amount of this liquid.".to_owned()
+        }
+        (Some(below), Flow::Seized) => format!("It flows from {} on.", on_hundred(below, manner)),
+        (Some(below), Flow::MeltedOnly) => {
+            format!(
+                "With less than {} of liquid it would seize.",
+                on_hundred(below, manner)
+            )
+        }
+        (Some(below), Flow::Flows { .. }) => {
             format!("It seizes below {}.", on_hundred(below, manner))
         }
-        Some(_) => "It does not seize with any amount of this liquid.".to_owned(),
-        None => "It seizes with any amount of this liquid.".to_owned(),
     };
     format!("{here} {seizes}")
 }

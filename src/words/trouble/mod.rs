@@ -6,6 +6,7 @@
 mod batch;
 mod chocolate;
 mod formula;
+mod heat;
 mod label;
 mod larder;
 mod link;

@@ -84,6 +84,24 @@ pub fn range(low: f64, high: f64, places: usize, unit: &str, manner: Manner) -> 
     with_unit(&figures, unit)
 }
 
+/// A range of shares: "3 to 16 %".
+#[must_use]
+pub fn share_range(low: Share, high: Share, manner: Manner) -> String {
+    range(low.percent(), high.percent(), 2, "%", manner)
+}
+
+/// A range of weight: "7 to 10 g".
+#[must_use]
+pub fn mass_range(low: Mass, high: Mass, manner: Manner) -> String {
+    let unit = manner.units.mass;
+    let places = match unit {
+        MassUnit::Grams => 1,
+        MassUnit::Ounces => 2,
+    };
+    let (low, high) = (unit.number_of(low), unit.number_of(high));
+    range(low, high, places, unit.symbol(), manner)
+}
+
 /// A range of temperature: "24 to 26 °C".
 #[must_use]
 pub fn temperature_range(low: Temperature, high: Temperature, manner: Manner) -> String {
