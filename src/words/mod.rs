@@ -8,6 +8,7 @@ pub mod picture;
 pub mod read;
 pub mod trouble;
 pub mod unit;
+pub mod weigh;
 pub mod working;
 pub mod write;
 

@@ -3,11 +3,13 @@
 mod cure;
 mod divide;
 mod error;
+mod made;
 mod round;
 mod round_working;
 mod scale;
 mod scale_working;
 mod wanted;
+mod way;
 mod yields;
 
 pub use cure::{Cures, PocketScale, SolutionCure, YeastSolution};
@@ -16,4 +18,5 @@ pub use error::BatchError;
 pub use round::{Rounded, RoundedLine, Shown, Weighing, round};
 pub use scale::{BatchCaution, Pieces, Scaled, scale};
 pub use wanted::{Losses, Wanted};
+pub use way::Way;
 pub use yields::FactorBasis;

@@ -162,7 +162,7 @@ fn divided(
 }
 
 /// The formula with every line at its exact mass; weighings that missed are forgotten.
-fn scaled_formula(
+pub(super) fn scaled_formula(
     formula: &Formula,
     factor: Factor,
     beside: Factor,

@@ -1,5 +1,6 @@
 //! Chocolate: what goes inside, and the syrup that goes on top.
 
+mod begin;
 mod blend;
 mod curve;
 mod density;
@@ -12,6 +13,7 @@ mod keeping_working;
 mod liquid_needed;
 mod minimum_water;
 mod room_working;
+mod set;
 mod solubility;
 pub mod sugar_solution;
 mod suspension;
@@ -20,6 +22,7 @@ mod syrup_caution;
 mod syrup_of_stream;
 mod syrup_working;
 
+pub use begin::{usual_filling, usual_syrup};
 pub use blend::Portioned;
 pub use curve::{CurvePoint, FlowCurve};
 pub use error::ChocolateError;
@@ -28,6 +31,7 @@ pub use handling::Handling;
 pub use keeping::{Keeping, KeepsAs, sugar_water_activity};
 pub use liquid_needed::LiquidNeeded;
 pub use minimum_water::MinimumWater;
+pub use set::{first_of, set_filling, set_liquid};
 pub use solubility::SolubilityTable;
 pub use suspension::SyrupModel;
 pub use syrup::{ChocolatePart, Flow, Syrup};

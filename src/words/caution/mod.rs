@@ -6,6 +6,7 @@ mod chocolate;
 mod formula;
 mod rounding;
 mod safety;
+mod seizing;
 
 pub use advice::Advice;
 pub use batch::batch;
@@ -13,3 +14,4 @@ pub use chocolate::{fill, keeping, minimum_water, syrup};
 pub use formula::formula;
 pub use rounding::rounding;
 pub use safety::{LOCAL_RULES, Step, safety};
+pub use seizing::{from_seizing, seized};

@@ -1,19 +1,25 @@
 //! What the ways of asking for a batch are called.
 
-use crate::engine::batch::Wanted;
+use crate::engine::batch::{Wanted, Way};
 use crate::words::manner::Manner;
 use crate::words::write;
 
 /// What a way of asking is called.
 #[must_use]
 pub const fn wanted_kind(wanted: &Wanted) -> &'static str {
-    match wanted {
-        Wanted::Times(_) => "Times the formula",
-        Wanted::Dough(_) => "Weight of dough",
-        Wanted::Pieces { .. } => "Pieces",
-        Wanted::FlourOnHand(_) => "Flour on hand",
-        Wanted::OnHand { .. } => "One ingredient on hand",
-        Wanted::Class { .. } => "A class",
+    way(wanted.way())
+}
+
+/// What a way of asking is called.
+#[must_use]
+pub const fn way(way: Way) -> &'static str {
+    match way {
+        Way::Times => "Times the formula",
+        Way::Dough => "Weight of dough",
+        Way::Pieces => "Pieces",
+        Way::FlourOnHand => "Flour on hand",
+        Way::OnHand => "One ingredient on hand",
+        Way::Class => "A class",
     }
 }
 

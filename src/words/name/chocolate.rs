@@ -1,6 +1,6 @@
 //! What can be done with a syrup, and how it keeps.
 
-use crate::engine::chocolate::{Handling, KeepsAs};
+use crate::engine::chocolate::{Flow, Handling, KeepsAs};
 
 /// What a thickness is for.
 #[must_use]
@@ -25,6 +25,16 @@ pub const fn handling_looks(handling: Handling) -> &'static str {
         Handling::Pipes => "comes from a bag when pressed and keeps its line",
         Handling::Spreads => "stays where the knife puts it",
         Handling::Stiff => "is too stiff to work",
+    }
+}
+
+/// How a syrup behaves, in a word or two.
+#[must_use]
+pub const fn flow(flow: Flow) -> &'static str {
+    match flow {
+        Flow::MeltedOnly => "No water added",
+        Flow::Seized => "Seizes",
+        Flow::Flows { handling: kind, .. } => handling(kind),
     }
 }
 

@@ -7,8 +7,8 @@ mod label;
 mod larder;
 mod place;
 
-pub use batch::{wanted, wanted_kind};
-pub use chocolate::{handling, handling_looks, keeps_as};
+pub use batch::{wanted, wanted_kind, way};
+pub use chocolate::{flow, handling, handling_looks, keeps_as};
 pub use formula::{basis, bread, figure, form, stream_kind, what_if};
 pub use label::{label_line, part};
 pub use larder::{allergen, allergen_list, role, source};
