@@ -49,7 +49,7 @@ fn pressures_of_the_standard_atmosphere_are_those_of_the_standard() {
     }
 }
 
-/// Source: IAPWS, *Industrial Formulation 1997*, table 36: 0.1 MPa gives 372.755919 K.
+/// Source: IAPWS, *Industrial Formulation 1997*, table 36: 1000 hPa give 372.755919 K.
 #[test]
 fn a_thousand_hectopascals_boil_water_as_the_formulations_own_check_value_says() {
     agrees(under("1000") + 273.15, "372.755919");

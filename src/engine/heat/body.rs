@@ -149,10 +149,15 @@ impl Body {
         })
     }
 
-    /// The same shape, this much as thick.
-    pub(super) fn thinned(self, to: f64) -> Result<Self, HeatError> {
+    /// One of `bowls` equal parts, of the same shape in the small: `half` shrinks as the cube root.
+    ///
+    /// # Errors
+    /// [`HeatError::OffScale`] when a part would be too small to be handled.
+    pub fn shared_out(self, bowls: u8) -> Result<Self, HeatError> {
+        let bowls = f64::from(bowls.max(1));
         Ok(Self {
-            half: Length::from_metres(self.half.metres() * to)?,
+            half: Length::from_metres(self.half.metres() / libm::cbrt(bowls))?,
+            mass: Mass::from_grams(self.mass.grams() / bowls)?,
             ..self
         })
     }

@@ -5,9 +5,7 @@ use std::borrow::Cow;
 use super::error::HeatError;
 use super::ice;
 use super::matter::{HeatCurve, Matter, Shift};
-use crate::engine::quantity::{
-    Heat, HeatCapacity, Mass, SpecificHeat, Temperature, TemperatureChange,
-};
+use crate::engine::quantity::{Heat, HeatCapacity, Mass, SpecificHeat, Temperature};
 use crate::engine::working::{Line, given};
 
 /// What a part is, as far as its specific heat goes.
@@ -170,6 +168,21 @@ impl Balance {
     pub(crate) fn taken_at(&self, t: f64) -> f64 {
         self.curve.up_to(t) - self.held + self.melting
     }
+
+    /// The heat, J, all parts together hold at `t` above what they hold at 0 °C.
+    pub(crate) fn held_at(&self, t: f64) -> f64 {
+        self.curve.up_to(t)
+    }
+
+    /// Where all parts settle with `gained` joules from outside, °C.
+    pub(crate) fn settles_with(&self, gained: f64) -> Result<f64, HeatError> {
+        rising_root(|t| self.taken_at(t) - gained, Temperature::RANGE)
+    }
+
+    /// Whether there is nothing to warm.
+    pub(crate) fn is_empty(&self) -> bool {
+        self.curve.above.a <= 0.0
+    }
 }
 
 impl Stuff {
@@ -235,12 +248,6 @@ impl Mixed {
             capacity,
             temperature,
         })
-    }
-
-    /// How much a gain of heat would still warm it, at the heat capacity it has now.
-    pub(crate) fn rise_by(&self, heat: Heat) -> Result<TemperatureChange, HeatError> {
-        let kelvin = heat.joules() / self.capacity.joules_per_kelvin();
-        Ok(TemperatureChange::from_kelvin(kelvin)?)
     }
 
     /// How it came about: the heat capacity of each part, then the balance of all.

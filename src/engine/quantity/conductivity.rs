@@ -20,17 +20,6 @@ impl Conductivity {
         within(watts_per_metre_kelvin, Self::RANGE).map(Self)
     }
 
-    /// Takes watts per metre and kelvin as the engine's own tables have them, at compile time.
-    ///
-    /// A number outside the range counts as 0.5; the tables hold none.
-    pub(crate) const fn known(watts_per_metre_kelvin: f64) -> Self {
-        if watts_per_metre_kelvin >= 0.01 && watts_per_metre_kelvin <= 500.0 {
-            Self(watts_per_metre_kelvin)
-        } else {
-            Self(0.5)
-        }
-    }
-
     /// Gives watts per metre and kelvin.
     #[must_use]
     pub const fn watts_per_metre_kelvin(self) -> f64 {

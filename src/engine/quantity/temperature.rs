@@ -36,6 +36,12 @@ impl Temperature {
     pub const fn celsius(self) -> f64 {
         self.0
     }
+
+    /// The warmer of the two.
+    #[must_use]
+    pub const fn max_of(self, other: Self) -> Self {
+        if other.0 > self.0 { other } else { self }
+    }
 }
 
 impl Sub for Temperature {

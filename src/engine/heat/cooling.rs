@@ -1,0 +1,211 @@
+//! Cooling: whether a hot food gets cold fast enough, and how long it may stay out.
+
+use super::body::{Air, Body};
+use super::conduction::{Curve, Place, Stay, follow};
+use super::cooling_remedy::{CoolingRemedy, remedies};
+use super::error::HeatError;
+use super::rule_set::{RuleSet, Stage};
+use crate::engine::quantity::{Minutes, Temperature};
+use crate::engine::working::{Line, given};
+
+/// A hot food to be cooled: on the bench for a while, then in the fridge.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Cooling {
+    /// What is cooled.
+    pub body: Body,
+    /// How warm it is, throughout.
+    pub start: Temperature,
+    /// The bench.
+    pub bench: Air,
+    /// How long it stays there.
+    pub on_bench: Minutes,
+    /// The fridge.
+    pub fridge: Air,
+    /// Whose rules are followed.
+    pub rules: RuleSet,
+}
+
+/// How one stage went.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct StageResult {
+    /// What was asked.
+    pub stage: Stage,
+    /// When the middle fell below where the stage starts.
+    pub began: Minutes,
+    /// When it was down to where it ends; `None` where it never was in the time followed.
+    pub ended: Option<Minutes>,
+    /// How long that took.
+    pub took: Option<Minutes>,
+    /// Whether that is fast enough.
+    pub passes: bool,
+}
+
+/// How the cooling goes.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Cooled {
+    /// Moment by moment.
+    pub curve: Curve,
+    /// Stage by stage.
+    pub stages: Vec<StageResult>,
+    /// Whether every stage passes.
+    pub passes: bool,
+}
+
+/// What would have to be done.
+#[derive(Clone, Debug, PartialEq)]
+pub struct CoolingAdvice {
+    /// The longest it may stay on the bench and still pass; `None` where not even the fridge from
+    /// the start is fast enough.
+    pub bench_at_most: Option<Minutes>,
+    /// What makes it pass, each by itself, with the times it then takes.
+    pub remedies: Vec<CoolingRemedy>,
+}
+
+/// How long a cooling is followed, min.
+const FOLLOWED: f64 = 720.0;
+
+/// Follows a hot food over bench and fridge and holds it against the rules.
+///
+/// The middle counts, where a probe is put: the clock of a stage starts when the middle falls
+/// below its upper temperature, or at once where it starts lower. Followed for twelve hours after
+/// the bench.
+///
+/// # Errors
+/// [`HeatError::OffScale`] never within the ranges of the quantities.
+pub fn cool(cooling: &Cooling) -> Result<Cooled, HeatError> {
+    let bench = Stay {
+        minutes: cooling.on_bench,
+        air: cooling.bench,
+    };
+    let fridge = Stay {
+        minutes: Minutes::from_minutes(FOLLOWED)?,
+        air: cooling.fridge,
+    };
+    cool_through(
+        &cooling.body,
+        cooling.start,
+        &[bench, fridge],
+        cooling.rules,
+    )
+}
+
+/// Follows a hot food through any stays and holds it against the rules.
+///
+/// # Errors
+/// [`HeatError::OffScale`] never within the ranges of the quantities.
+pub fn cool_through(
+    body: &Body,
+    start: Temperature,
+    stays: &[Stay],
+    rules: RuleSet,
+) -> Result<Cooled, HeatError> {
+    let curve = follow(body, start, stays)?;
+    let stages: Vec<_> = rules
+        .stages()
+        .map(|stage| StageResult::of(&curve, *stage))
+        .collect();
+    let passes = stages.iter().all(|stage| stage.passes);
+    Ok(Cooled {
+        curve,
+        stages,
+        passes,
+    })
+}
+
+/// Finds how long it may stay on the bench, and what makes it pass where it does not.
+///
+/// Each is found by trying: some forty runs of the solver, so it is asked for after the frame.
+///
+/// # Errors
+/// [`HeatError::OffScale`] never within the ranges of the quantities.
+pub fn advise(cooling: &Cooling) -> Result<CoolingAdvice, HeatError> {
+    let passes = |minutes: u16| -> Result<bool, HeatError> {
+        let on_bench = Minutes::from_minutes(f64::from(minutes))?;
+        Ok(cool(&Cooling {
+            on_bench,
+            ..*cooling
+        })?
+        .passes)
+    };
+    let bench_at_most = match last_that_holds(passes)? {
+        Some(minutes) => Some(Minutes::from_minutes(f64::from(minutes))?),
+        None => None,
+    };
+    let remedies = if cool(cooling)?.passes {
+        Vec::new()
+    } else {
+        remedies(cooling)?
+    };
+    Ok(CoolingAdvice {
+        bench_at_most,
+        remedies,
+    })
+}
+
+/// The largest number below 512 for which `holds`, where it holds for all smaller ones; `None`
+/// where it does not even hold for 0.
+fn last_that_holds(
+    holds: impl Fn(u16) -> Result<bool, HeatError>,
+) -> Result<Option<u16>, HeatError> {
+    if !holds(0)? {
+        return Ok(None);
+    }
+    let mut found = 0;
+    for bit in [256, 128, 64, 32, 16, 8, 4, 2, 1] {
+        if holds(found + bit)? {
+            found += bit;
+        }
+    }
+    Ok(Some(found))
+}
+
+impl StageResult {
+    fn of(curve: &Curve, stage: Stage) -> Self {
+        let start = curve
+            .moments
+            .first()
+            .map_or(stage.to, |moment| moment.centre);
+        let already = start <= stage.to;
+        let began = if start <= stage.from {
+            Some(Minutes::ZERO)
+        } else {
+            curve.reaches(stage.from, Place::Centre, Minutes::ZERO)
+        };
+        let ended = if already {
+            Some(Minutes::ZERO)
+        } else {
+            began.and_then(|began| curve.reaches(stage.to, Place::Centre, began))
+        };
+        let took = began.zip(ended).and_then(|(began, ended)| {
+            Minutes::from_minutes(ended.minutes() - began.minutes()).ok()
+        });
+        Self {
+            stage,
+            began: began.unwrap_or(Minutes::ZERO),
+            ended,
+            took,
+            passes: took.is_some_and(|took| took <= stage.within),
+        }
+    }
+}
+
+impl Cooled {
+    /// How it came about: the time each stage took.
+    #[must_use]
+    pub fn working(&self) -> Vec<Line> {
+        let took = self
+            .stages
+            .iter()
+            .filter_map(|result| Some((result, result.ended?.minutes(), result.took?.minutes())));
+        took.map(|(result, ended, took)| Line {
+            rule: "E − B".into(),
+            with: vec![
+                given("E", "the middle is cold", ended, "min"),
+                given("B", "the clock starts", result.began.minutes(), "min"),
+            ],
+            gives: given("t", "time this stage takes", took, "min"),
+            source: result.stage.source.into(),
+        })
+        .collect()
+    }
+}

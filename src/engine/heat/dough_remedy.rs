@@ -1,0 +1,285 @@
+//! What else brings a dough to its temperature, where no liquid can: each by itself, in numbers.
+
+use super::body::Air;
+use super::conduction::{Curve, Place, Stay, follow};
+use super::dough::{Dough, Handling, Item, dough_temperature};
+use super::error::HeatError;
+use super::ice_share::ice_for;
+use super::liquid::Surroundings;
+use crate::engine::quantity::{Mass, Minutes, Temperature};
+
+/// One thing that could be done.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum DoughStep {
+    /// Let the cold pastes and preferments stand in the room first.
+    StandOut {
+        /// How long.
+        minutes: Minutes,
+    },
+    /// Mix longer.
+    MixLonger {
+        /// How much longer.
+        minutes: Minutes,
+    },
+    /// Mix shorter.
+    MixShorter {
+        /// How much shorter.
+        minutes: Minutes,
+    },
+    /// Warm the bowl beforehand.
+    WarmBowl {
+        /// To what.
+        to: Temperature,
+    },
+    /// Warm the flour beforehand.
+    WarmFlour {
+        /// To what.
+        to: Temperature,
+    },
+    /// Put ice in for some of the water.
+    Ice {
+        /// How much.
+        ice: Mass,
+    },
+    /// Chill the flour beforehand.
+    ChillFlour {
+        /// To what.
+        to: Temperature,
+    },
+    /// Chill the bowl beforehand.
+    ChillBowl {
+        /// To what.
+        to: Temperature,
+    },
+}
+
+/// One thing that could be done, with the dough it makes when the liquid is at its best.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct DoughRemedy {
+    /// What.
+    pub step: DoughStep,
+    /// Where the dough then comes off.
+    pub reaches: Temperature,
+    /// Whether that is the target, within a tenth of a degree.
+    pub enough: bool,
+}
+
+/// The longest that cold things stand out, min: longer is a risk, and over-ferments.
+const STANDING_AT_MOST: f64 = 120.0;
+/// The most that mixing is stretched, min: more tears the dough.
+const LONGER_AT_MOST: f64 = 6.0;
+/// The warmest a bowl or flour is made beforehand, °C: yeast must not be scalded.
+const WARM_AT_MOST: Temperature = Temperature::known(40.0);
+/// How near is near enough, K.
+const NEAR: f64 = 0.1;
+const HALVINGS: u8 = 30;
+
+/// What else can be done, what is enough by itself first, then by how near it gets.
+pub(super) fn remedies(
+    at_best: &Dough,
+    target: Temperature,
+    around: &Surroundings,
+) -> Result<Vec<DoughRemedy>, HeatError> {
+    let too_cold = dough_temperature(at_best)?.temperature < target;
+    let mut found = Vec::with_capacity(4);
+    if too_cold {
+        found.extend(stand_out(at_best, target, around)?);
+        found.extend(mix_for(at_best, target)?);
+        found.extend(bowl_to(at_best, target, WARM_AT_MOST, |to| {
+            DoughStep::WarmBowl { to }
+        })?);
+        found.extend(flour_to(at_best, target, WARM_AT_MOST, |to| {
+            DoughStep::WarmFlour { to }
+        })?);
+    } else {
+        found.extend(ice(at_best, target, around)?);
+        found.extend(flour_to(at_best, target, around.fridge, |to| {
+            DoughStep::ChillFlour { to }
+        })?);
+        found.extend(bowl_to(at_best, target, around.fridge, |to| {
+            DoughStep::ChillBowl { to }
+        })?);
+        found.extend(mix_for(at_best, target)?);
+    }
+    // Stable: of two that are enough, the gentler stays first.
+    found.sort_by(|one, other| one.misses(target).total_cmp(&other.misses(target)));
+    Ok(found)
+}
+
+impl DoughRemedy {
+    fn new(step: DoughStep, reaches: Temperature, target: Temperature) -> Self {
+        let enough = (target - reaches).kelvin().abs() <= NEAR;
+        Self {
+            step,
+            reaches,
+            enough,
+        }
+    }
+
+    fn misses(&self, target: Temperature) -> f64 {
+        if self.enough {
+            0.0
+        } else {
+            (target - self.reaches).kelvin().abs()
+        }
+    }
+}
+
+/// The least of 0 to 1 for which `reaches` comes to `target`, 1 where none does. `reaches` must go
+/// one way only.
+fn least(
+    target: Temperature,
+    reaches: impl Fn(f64) -> Result<Temperature, HeatError>,
+) -> Result<(f64, Temperature), HeatError> {
+    let (start, end) = (reaches(0.0)?, reaches(1.0)?);
+    let warming = end > start;
+    let passed = |t: Temperature| if warming { t >= target } else { t <= target };
+    if !passed(end) {
+        return Ok((1.0, end));
+    }
+    let (mut low, mut high) = (0.0, 1.0);
+    for _ in 0..HALVINGS {
+        let middle = f64::midpoint(low, high);
+        if passed(reaches(middle)?) {
+            high = middle;
+        } else {
+            low = middle;
+        }
+    }
+    Ok((high, reaches(high)?))
+}
+
+fn stand_out(
+    dough: &Dough,
+    target: Temperature,
+    around: &Surroundings,
+) -> Result<Option<DoughRemedy>, HeatError> {
+    let stay = Stay {
+        minutes: Minutes::from_minutes(STANDING_AT_MOST)?,
+        air: Air::still(around.room),
+    };
+    let mut curves: Vec<Option<Curve>> = Vec::with_capacity(dough.items.len());
+    for item in &dough.items {
+        let mut curve = None;
+        if let Handling::Standing(body) = item.handling
+            && item.part.temperature < around.room
+        {
+            curve = Some(follow(&body, item.part.temperature, &[stay])?);
+        }
+        curves.push(curve);
+    }
+    if curves.iter().all(Option::is_none) {
+        return Ok(None);
+    }
+    let after = |share: f64| -> Result<Temperature, HeatError> {
+        let time = Minutes::from_minutes(STANDING_AT_MOST * share)?;
+        let mut stood = dough.clone();
+        for (item, curve) in stood.items.iter_mut().zip(&curves) {
+            if let Some(warm) = curve.as_ref().and_then(|curve| curve.at(time, Place::Mean)) {
+                item.part.temperature = warm;
+            }
+        }
+        Ok(dough_temperature(&stood)?.temperature)
+    };
+    let (share, reaches) = least(target, after)?;
+    let minutes = Minutes::from_minutes(STANDING_AT_MOST * share)?;
+    Ok(Some(DoughRemedy::new(
+        DoughStep::StandOut { minutes },
+        reaches,
+        target,
+    )))
+}
+
+fn mix_for(dough: &Dough, target: Temperature) -> Result<Option<DoughRemedy>, HeatError> {
+    let rate = dough.friction.kelvin_per_minute();
+    if rate <= 0.0 {
+        return Ok(None);
+    }
+    let now = dough_temperature(dough)?.temperature;
+    // Half of the mixing must stay, so that there is a dough.
+    let least = -dough.minutes.minutes() / 2.0;
+    let change = ((target - now).kelvin() / rate).clamp(least, LONGER_AT_MOST);
+    let minutes = Minutes::from_minutes(change.abs())?;
+    let step = if change < 0.0 {
+        DoughStep::MixShorter { minutes }
+    } else {
+        DoughStep::MixLonger { minutes }
+    };
+    let reaches = Temperature::from_celsius(now.celsius() + rate * change)?;
+    Ok(Some(DoughRemedy::new(step, reaches, target)))
+}
+
+fn bowl_to(
+    dough: &Dough,
+    target: Temperature,
+    end: Temperature,
+    step: fn(Temperature) -> DoughStep,
+) -> Result<Option<DoughRemedy>, HeatError> {
+    let Some(vessel) = dough
+        .vessel
+        .filter(|vessel| vessel.part().mass > Mass::ZERO)
+    else {
+        return Ok(None);
+    };
+    let to = |share: f64| towards(vessel.temperature, end, share);
+    let after = |share: f64| -> Result<Temperature, HeatError> {
+        let mut changed = dough.clone();
+        changed.vessel = Some(super::Vessel {
+            temperature: to(share)?,
+            ..vessel
+        });
+        Ok(dough_temperature(&changed)?.temperature)
+    };
+    let (share, reaches) = least(target, after)?;
+    Ok(Some(DoughRemedy::new(step(to(share)?), reaches, target)))
+}
+
+fn flour_to(
+    dough: &Dough,
+    target: Temperature,
+    end: Temperature,
+    step: fn(Temperature) -> DoughStep,
+) -> Result<Option<DoughRemedy>, HeatError> {
+    let flour = |item: &&Item| item.handling == Handling::Flour && item.part.mass > Mass::ZERO;
+    let Some(starts) = dough
+        .items
+        .iter()
+        .find(flour)
+        .map(|item| item.part.temperature)
+    else {
+        return Ok(None);
+    };
+    let to = |share: f64| towards(starts, end, share);
+    let after = |share: f64| -> Result<Temperature, HeatError> {
+        let warm = to(share)?;
+        let changed = dough.with(|item| {
+            if item.handling == Handling::Flour {
+                item.part.temperature = warm;
+            }
+        });
+        Ok(dough_temperature(&changed)?.temperature)
+    };
+    let (share, reaches) = least(target, after)?;
+    Ok(Some(DoughRemedy::new(step(to(share)?), reaches, target)))
+}
+
+fn ice(
+    dough: &Dough,
+    target: Temperature,
+    around: &Surroundings,
+) -> Result<Option<DoughRemedy>, HeatError> {
+    match ice_for(dough, target, around.freezer) {
+        Ok(answer) => {
+            let step = DoughStep::Ice { ice: answer.ice };
+            Ok(Some(DoughRemedy::new(step, answer.temperature, target)))
+        }
+        Err(HeatError::NoLiquid) => Ok(None),
+        Err(other) => Err(other),
+    }
+}
+
+/// `share` of the way from one temperature to another.
+fn towards(from: Temperature, to: Temperature, share: f64) -> Result<Temperature, HeatError> {
+    let celsius = from.celsius() + share * (to.celsius() - from.celsius());
+    Ok(Temperature::from_celsius(celsius)?)
+}

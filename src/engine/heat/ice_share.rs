@@ -1,0 +1,110 @@
+//! Ice in a dough: how much of its water goes in as ice.
+
+use super::dough::{Dough, HEAT_OF_HYDRATION, Handling};
+use super::error::HeatError;
+use super::ice::melting;
+use super::matter::Matter;
+use super::mix::Balance;
+use crate::engine::quantity::{Heat, HeatPerMass, Mass, Temperature};
+use crate::engine::working::{Line, given};
+
+/// How much of the water goes in as ice.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct IceAnswer {
+    /// All the water there is, ice included.
+    pub all_water: Mass,
+    /// What of it goes in as ice.
+    pub ice: Mass,
+    /// What of it goes in as water.
+    pub water: Mass,
+    /// Heat that has to go for the target.
+    pub surplus: Heat,
+    /// Heat that a gram of ice takes more than a gram of that water.
+    pub each: HeatPerMass,
+    /// Where the dough comes off.
+    pub temperature: Temperature,
+    /// Whether all the water as ice would still not be enough.
+    pub falls_short: bool,
+}
+
+/// How much of the water must go in as ice for the dough to come off at `target`.
+///
+/// `x = H / (i + w)`: H the heat that has to go, i what a gram of ice takes to come to water at
+/// 0 °C, w what a gram of the water holds above that. None where the dough is not too warm.
+///
+/// # Errors
+/// [`HeatError::NoLiquid`] when there is no plain water; [`HeatError::IceLeft`] when the target is
+/// below 0 °C before mixing adds to it; else those of [`super::dough_temperature`].
+pub fn ice_for(
+    dough: &Dough,
+    target: Temperature,
+    freezer: Temperature,
+) -> Result<IceAnswer, HeatError> {
+    let (all_water, tap) = dough.plain_water().ok_or(HeatError::NoLiquid)?;
+    let rise = dough.rise()?.kelvin();
+    let settles = target.celsius() - rise;
+    if settles < 0.0 {
+        return Err(HeatError::IceLeft);
+    }
+    let balance = Balance::of(&dough.parts());
+    let hydration = (HEAT_OF_HYDRATION * dough.dry_flour).joules();
+    let surplus = (hydration - balance.taken_at(settles)).max(0.0);
+    let gram = Mass::from_grams(1.0)?;
+    let holds = Matter::WATER.heat_curve().up_to(tap.celsius()) / 1000.0;
+    let each = melting(gram, freezer).joules() + holds;
+    let wished = if each > 0.0 {
+        surplus / each
+    } else {
+        all_water.grams()
+    };
+    let ice = Mass::from_grams(wished.min(all_water.grams()))?;
+    let falls_short = wished > all_water.grams();
+    // The ice ends as water like the rest, so its heat of melting is all that changes.
+    let temperature = balance.settles_with(hydration - ice.grams() * each)? + rise;
+    Ok(IceAnswer {
+        all_water,
+        ice,
+        water: all_water.less(ice),
+        surplus: Heat::from_joules(surplus),
+        each: HeatPerMass::from_joules_per_gram(each.max(0.0))?,
+        temperature: Temperature::from_celsius(temperature)?,
+        falls_short,
+    })
+}
+
+impl Dough {
+    /// All its plain water, and how warm that is.
+    fn plain_water(&self) -> Option<(Mass, Temperature)> {
+        let plain = |item: &&super::Item| item.handling == Handling::Water;
+        let mass: Mass = self
+            .items
+            .iter()
+            .filter(plain)
+            .map(|item| item.part.mass)
+            .sum();
+        let tap = self.items.iter().find(plain)?.part.temperature;
+        (mass > Mass::ZERO).then_some((mass, tap))
+    }
+}
+
+impl IceAnswer {
+    /// How it came about.
+    #[must_use]
+    pub fn working(&self) -> Vec<Line> {
+        vec![Line {
+            rule: "min(H / i, W)".into(),
+            with: vec![
+                given("H", "heat that has to go", self.surplus.joules(), "J"),
+                given(
+                    "i",
+                    "heat a gram of ice takes more than one of water",
+                    self.each.joules_per_gram(),
+                    "J/g",
+                ),
+                given("W", "all the water", self.all_water.grams(), "g"),
+            ],
+            gives: given("x", "ice", self.ice.grams(), "g"),
+            source: "melting: IAPWS 2006; specific heats: Choi and Okos 1986".into(),
+        }]
+    }
+}

@@ -1,0 +1,148 @@
+//! Liquid: how warm it must be for the dough to come off the mixer as wished.
+
+use super::dough::{Dough, DoughTemperature, HEAT_OF_HYDRATION, Handling, dough_temperature};
+use super::dough_remedy::{DoughRemedy, remedies};
+use super::error::HeatError;
+use super::mix::{Balance, Part, rising_root};
+use crate::engine::quantity::{Temperature, TemperatureChange};
+
+/// Between what the liquid can be kept.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct LiquidRange {
+    /// The coldest: ice water.
+    pub coldest: Temperature,
+    /// The hottest that yeast is safe with.
+    pub hottest: Temperature,
+}
+
+impl Default for LiquidRange {
+    /// Ice water to 43 °C. Common practice.
+    fn default() -> Self {
+        Self {
+            coldest: Temperature::known(0.0),
+            hottest: Temperature::known(43.0),
+        }
+    }
+}
+
+/// How warm the liquid must be.
+#[derive(Clone, Debug, PartialEq)]
+pub enum LiquidAnswer {
+    /// This warm.
+    At {
+        /// The temperature.
+        liquid: Temperature,
+        /// The dough it makes.
+        dough: DoughTemperature,
+    },
+    /// No liquid in range reaches the target.
+    OutOfReach(OutOfReach),
+}
+
+/// The best the liquid can do, and what else would do.
+#[derive(Clone, Debug, PartialEq)]
+pub struct OutOfReach {
+    /// What it would have to be, where a thermometer could show it.
+    pub wanted: Option<Temperature>,
+    /// The end of the range that comes nearest.
+    pub best: Temperature,
+    /// The dough that makes.
+    pub dough: DoughTemperature,
+    /// How far the dough stays from the target: above zero where it stays too cold.
+    pub short: TemperatureChange,
+    /// What else can be done, what is enough by itself first.
+    pub remedies: Vec<DoughRemedy>,
+}
+
+/// What surrounds the work, as far as remedies need it.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Surroundings {
+    /// The room, where cold things stand and warm up.
+    pub room: Temperature,
+    /// The fridge, where flour and bowl can be chilled.
+    pub fridge: Temperature,
+    /// The freezer, where ice comes from.
+    pub freezer: Temperature,
+    /// Between what the liquid can be kept.
+    pub liquid: LiquidRange,
+}
+
+/// How warm the liquids must be, all alike, for the dough to come off the mixer at `target`.
+///
+/// The balance of [`dough_temperature`] turned round: what all else lacks to come to the target
+/// less the rise by mixing, the liquids bring.
+///
+/// # Errors
+/// [`HeatError::NoLiquid`] when there is none; else those of [`dough_temperature`].
+pub fn liquid_for(
+    dough: &Dough,
+    target: Temperature,
+    around: &Surroundings,
+) -> Result<LiquidAnswer, HeatError> {
+    let wanted = wanted_liquid(dough, target)?;
+    let range = around.liquid;
+    if let Some(liquid) = wanted
+        && liquid >= range.coldest
+        && liquid <= range.hottest
+    {
+        let dough = dough_temperature(&dough.poured_at(liquid))?;
+        return Ok(LiquidAnswer::At { liquid, dough });
+    }
+    let coldest = dough_temperature(&dough.poured_at(range.coldest))?;
+    let too_warm = coldest.temperature > target;
+    let best = if too_warm {
+        range.coldest
+    } else {
+        range.hottest
+    };
+    let at_best = dough.poured_at(best);
+    let reached = dough_temperature(&at_best)?;
+    Ok(LiquidAnswer::OutOfReach(OutOfReach {
+        wanted,
+        best,
+        short: target - reached.temperature,
+        remedies: remedies(&at_best, target, around)?,
+        dough: reached,
+    }))
+}
+
+/// The temperature all liquids must have; `None` where no thermometer shows it.
+fn wanted_liquid(dough: &Dough, target: Temperature) -> Result<Option<Temperature>, HeatError> {
+    let settles = target.celsius() - dough.rise()?.kelvin();
+    let (liquids, others) = dough.split();
+    let liquid = Balance::of(&liquids);
+    if liquid.is_empty() {
+        return Err(HeatError::NoLiquid);
+    }
+    let hydration = (HEAT_OF_HYDRATION * dough.dry_flour).joules();
+    let lacking = Balance::of(&others).taken_at(settles) - hydration;
+    // The liquids hold this much at the end, so they must have held that and the rest before.
+    let holds = liquid.held_at(settles) + lacking;
+    let found = rising_root(|t| liquid.held_at(t) - holds, Temperature::RANGE);
+    Ok(found.ok().and_then(|t| Temperature::from_celsius(t).ok()))
+}
+
+impl Dough {
+    /// Itself with all liquids at one temperature.
+    #[must_use]
+    pub fn poured_at(&self, liquid: Temperature) -> Self {
+        self.with(|item| match item.handling {
+            Handling::Water | Handling::Liquid => item.part.temperature = liquid,
+            Handling::Flour | Handling::Standing(_) | Handling::AsItIs => {}
+        })
+    }
+
+    /// Liquids whose temperature can be chosen, and all the rest, bowl included.
+    fn split(&self) -> (Vec<Part>, Vec<Part>) {
+        let chosen = self.items.iter().map(|item| match item.handling {
+            Handling::Water | Handling::Liquid => true,
+            Handling::Flour | Handling::Standing(_) | Handling::AsItIs => false,
+        });
+        let parts = self.parts().into_iter();
+        let (liquids, others): (Vec<_>, Vec<_>) = parts
+            .zip(chosen.chain(std::iter::repeat(false)))
+            .partition(|(_, is_liquid)| *is_liquid);
+        let only = |pairs: Vec<(Part, bool)>| pairs.into_iter().map(|(part, _)| part).collect();
+        (only(liquids), only(others))
+    }
+}

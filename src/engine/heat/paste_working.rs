@@ -1,0 +1,71 @@
+//! How a paste's temperature and cooked share came about.
+
+use super::paste::{CookedFlour, CookedPaste};
+use crate::engine::working::{Line, given};
+
+impl CookedPaste {
+    /// How it came about.
+    #[must_use]
+    pub fn working(&self) -> Vec<Line> {
+        let mut lines = vec![Line {
+            rule: "B − D".into(),
+            with: vec![
+                given("B", "boiling here", self.boils.celsius(), "°C"),
+                given("D", "lost on the way", self.drop.kelvin(), "K"),
+            ],
+            gives: given("T1", "liquid poured", self.poured.celsius(), "°C"),
+            source: "common practice".into(),
+        }];
+        lines.extend(self.mixed.working());
+        lines.push(Line {
+            rule: "W / S".into(),
+            with: vec![
+                given("W", "water, flours' own included", self.water.grams(), "g"),
+                given("S", "starch", self.starch.grams(), "g"),
+            ],
+            gives: given(
+                "w",
+                "water to a gram of starch",
+                self.water_reading.at,
+                "g/g",
+            ),
+            source: "by definition".into(),
+        });
+        lines.push(self.water_reading.working(
+            given(
+                "w",
+                "water to a gram of starch",
+                self.water_reading.at,
+                "g/g",
+            ),
+            given("V", "cooked by water", self.water_reading.value, ""),
+            "Collison and Chilton 1974; J. Food Sci. 55, 1990; Donovan 1979",
+        ));
+        for flour in &self.flours {
+            lines.extend(flour.working(self.temperature.celsius()));
+        }
+        lines
+    }
+}
+
+impl CookedFlour {
+    fn working(&self, celsius: f64) -> Vec<Line> {
+        let heat = given("H", self.of.clone(), self.temperature_reading.value, "");
+        vec![
+            self.temperature_reading.working(
+                given("T", "paste", celsius, "°C"),
+                heat.clone(),
+                "range in which this starch cooks; see the grain's own sources",
+            ),
+            Line {
+                rule: "min(H, V)".into(),
+                with: vec![
+                    heat,
+                    given("V", "cooked by water", self.by_water.fraction(), ""),
+                ],
+                gives: given("K", self.of.clone(), self.cooked.fraction(), ""),
+                source: "the lesser limit holds".into(),
+            },
+        ]
+    }
+}
