@@ -68,3 +68,30 @@ pub(super) fn spelt<T: PartialEq>(value: T, table: &[(T, &'static str)]) -> &'st
     let found = table.iter().find(|(known, _)| *known == value);
     found.map_or("", |(_, word)| word)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn each_has_one_word<T: Copy + PartialEq + std::fmt::Debug>(
+        all: &[T],
+        table: &[(T, &'static str)],
+    ) {
+        assert_eq!(all.len(), table.len());
+        for value in all {
+            assert_ne!(spelt(*value, table), "", "{value:?}");
+        }
+        let mut words: Vec<&str> = table.iter().map(|(_, word)| *word).collect();
+        words.sort_unstable();
+        words.dedup();
+        assert_eq!(words.len(), table.len());
+    }
+
+    #[test]
+    fn every_choice_has_one_word_of_its_own() {
+        each_has_one_word(&Bread::ALL, BREADS);
+        each_has_one_word(&StreamKind::ALL, STREAMS);
+        each_has_one_word(&Role::ALL, ROLES);
+        each_has_one_word(&Allergen::ALL, ALLERGENS);
+    }
+}

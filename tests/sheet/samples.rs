@@ -27,11 +27,6 @@ fn version_1_formulas_open_with_every_figure() {
         .map(|stream| stream.mass().grams())
         .sum();
     assert!((grams - 1042.35).abs() < 1e-9, "{grams}");
-    println!("LINK {}", link::write(&sheet).unwrap());
-    println!(
-        "LINK {}",
-        link::write(&read_sheet(V1_OWN).unwrap()).unwrap()
-    );
     assert_eq!(sheet.batch.pieces.get(), 9);
     assert_eq!(sheet.note, "Two lines\nof words, with \"quotes\".");
     // The release that added nothing writes the very same text.
