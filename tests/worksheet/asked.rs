@@ -1,0 +1,240 @@
+//! What is asked: one document, read through the same records as the page's.
+
+use std::borrow::Cow;
+use std::num::NonZeroU32;
+
+use softcrumb::engine::formula::{LineAt, Target};
+use softcrumb::engine::quantity::{Division, Mass, OutOfRange, Share, Viscosity};
+use softcrumb::sheet::record::{Tree, read_kitchen, read_sheet, write_kitchen, write_sheet};
+use softcrumb::sheet::{Kitchen, Sheet, examples};
+
+use crate::spelling::figure;
+use crate::trouble::Trouble;
+
+/// The version of documents and results.
+pub(crate) const VERSION: u32 = 1;
+
+/// Everything asked in one document.
+pub(crate) struct Asked {
+    pub(crate) sheet: Sheet,
+    pub(crate) kitchen: Kitchen,
+    pub(crate) targets: Vec<(Target, LineAt)>,
+    pub(crate) stream_shares: Vec<(usize, Share)>,
+    pub(crate) divide: Vec<(Mass, NonZeroU32, Division)>,
+    pub(crate) thickness: Vec<Viscosity>,
+}
+
+type Read<T> = Result<T, Trouble>;
+
+/// The keys a document may have.
+const KEYS: &[&str] = &[
+    "worksheet",
+    "bread",
+    "formula",
+    "batch",
+    "kitchen",
+    "targets",
+    "stream_shares",
+    "divide",
+    "thickness_pa_s",
+];
+
+impl Asked {
+    /// Only a sheet and a kitchen, nothing beside.
+    pub(crate) fn plain(sheet: Sheet, kitchen: Kitchen) -> Self {
+        Self {
+            sheet,
+            kitchen,
+            targets: Vec::new(),
+            stream_shares: Vec::new(),
+            divide: Vec::new(),
+            thickness: Vec::new(),
+        }
+    }
+
+    /// Reads one document.
+    pub(crate) fn read(line: &str) -> Read<Self> {
+        let tree = Tree::parse(line).map_err(|(line, column)| {
+            let message = format!("not JSON at line {line}, column {column}");
+            Trouble::new("", "Damaged", &message)
+        })?;
+        let version = number(&tree, "worksheet")?;
+        if version.total_cmp(&f64::from(VERSION)).is_ne() {
+            let newer = version > f64::from(VERSION);
+            let kind = if newer { "Newer" } else { "NoSuchVersion" };
+            return Err(Trouble::new("worksheet", kind, "this reads version 1"));
+        }
+        known(&tree, KEYS)?;
+        let mut asked = Self::plain(sheet(&tree)?, kitchen(&tree)?);
+        asked.targets = each(&tree, "targets", target)?;
+        asked.stream_shares = each(&tree, "stream_shares", stream_share)?;
+        asked.divide = each(&tree, "divide", divide)?;
+        asked.thickness = each(&tree, "thickness_pa_s", |tree| {
+            in_range("", Viscosity::from_pascal_seconds(plain_number(tree, "")?))
+        })?;
+        Ok(asked)
+    }
+}
+
+/// The record of that kind, made of some fields of the document: read like any other record, so
+/// that a field twice or a number out of range is found there.
+fn record(kind: &'static str, fields: Vec<(Cow<'_, str>, Tree<'_>)>) -> String {
+    let mut all = vec![
+        ("softcrumb".into(), Tree::Text(kind.into())),
+        ("version".into(), Tree::Number(1.0)),
+    ];
+    all.extend(fields);
+    Tree::Fields(all).to_string()
+}
+
+/// What stands in for a batch that is left out: the formula once, nothing lost.
+const BATCH: &str = r#"{"wanted":{"by":"times","times":1},"losses":{},"pieces":1,"syrup_at_c":40}"#;
+
+fn sheet(tree: &Tree) -> Read<Sheet> {
+    let once = Tree::parse(BATCH).unwrap_or(Tree::Nothing);
+    let mut fields = vec![
+        ("name".into(), Tree::Text("".into())),
+        ("note".into(), Tree::Text("".into())),
+        (
+            "bread".into(),
+            get(tree, "bread")
+                .cloned()
+                .unwrap_or(Tree::Text("soft_tin".into())),
+        ),
+        ("batch".into(), get(tree, "batch").cloned().unwrap_or(once)),
+    ];
+    fields.extend(get(tree, "formula").map(|formula| ("formula".into(), formula.clone())));
+    read_sheet(&record("formula", fields)).map_err(|error| Trouble::of_record(&error, ""))
+}
+
+fn kitchen(tree: &Tree) -> Read<Kitchen> {
+    match get(tree, "kitchen") {
+        None => Ok(Kitchen::default()),
+        Some(Tree::Fields(fields)) => read_kitchen(&record("kitchen", fields.clone()))
+            .map_err(|error| Trouble::of_record(&error, "kitchen")),
+        Some(_) => Err(Trouble::new("kitchen", "WrongType", "expected fields")),
+    }
+}
+
+fn target(tree: &Tree) -> Read<(Target, LineAt)> {
+    known(tree, &["figure", "share", "mass_g", "stream", "line"])?;
+    let Some(Tree::Text(word)) = get(tree, "figure") else {
+        return Err(Trouble::new(
+            "figure",
+            "Missing",
+            "expected a figure's name",
+        ));
+    };
+    let share = || in_range("share", Share::from_fraction(number(tree, "share")?));
+    let target = match (figure(word), get(tree, "mass_g")) {
+        (Some(figure), Some(_)) => {
+            let mass = Mass::from_grams(number(tree, "mass_g")?);
+            Target::Weight(figure, in_range("mass_g", mass)?)
+        }
+        (Some(figure), None) => Target::OfFlour(figure, share()?),
+        (None, _) if word == "moisture" => Target::Moisture(share()?),
+        (None, _) => return Err(Trouble::new("figure", "UnknownWord", word)),
+    };
+    let at = LineAt {
+        stream: place(tree, "stream")?,
+        line: place(tree, "line")?,
+    };
+    Ok((target, at))
+}
+
+fn stream_share(tree: &Tree) -> Read<(usize, Share)> {
+    known(tree, &["stream", "share"])?;
+    let share = Share::from_fraction(number(tree, "share")?);
+    Ok((place(tree, "stream")?, in_range("share", share)?))
+}
+
+fn divide(tree: &Tree) -> Read<(Mass, NonZeroU32, Division)> {
+    known(tree, &["dough_g", "pieces", "division_g"])?;
+    let dough = in_range("dough_g", Mass::from_grams(number(tree, "dough_g")?))?;
+    let pieces = u32::try_from(place(tree, "pieces")?)
+        .ok()
+        .and_then(NonZeroU32::new);
+    let pieces = pieces.ok_or_else(|| Trouble::new("pieces", "OutOfRange", "1 to 65535"))?;
+    let division = in_range("division_g", Mass::from_grams(number(tree, "division_g")?))?;
+    let division = Division::from_mass(division)
+        .map_err(|error| Trouble::new("division_g", "NoSuchDivision", &error.to_string()))?;
+    Ok((dough, pieces, division))
+}
+
+/// An object with these keys only, each at most once.
+fn known(tree: &Tree, keys: &[&str]) -> Read<()> {
+    let Tree::Fields(fields) = tree else {
+        return Err(Trouble::new("", "WrongType", "expected fields"));
+    };
+    for (at, (key, _)) in fields.iter().enumerate() {
+        if !keys.contains(&key.as_ref()) {
+            return Err(Trouble::new(key, "UnknownField", "unknown field"));
+        }
+        if fields.iter().take(at).any(|(before, _)| before == key) {
+            return Err(Trouble::new(key, "Twice", "there twice"));
+        }
+    }
+    Ok(())
+}
+
+fn get<'t>(tree: &'t Tree<'t>, wanted: &str) -> Option<&'t Tree<'t>> {
+    let Tree::Fields(fields) = tree else {
+        return None;
+    };
+    let found = fields.iter().find(|(key, _)| key == wanted);
+    found.map(|(_, value)| value)
+}
+
+/// Every item of a list that may be left out.
+fn each<T>(tree: &Tree, key: &str, read: impl Fn(&Tree) -> Read<T>) -> Read<Vec<T>> {
+    let items = match get(tree, key) {
+        None => return Ok(Vec::new()),
+        Some(Tree::List(items)) => items.iter().enumerate(),
+        Some(_) => return Err(Trouble::new(key, "WrongType", "expected a list")),
+    };
+    let inside = |(at, item)| read(item).map_err(|trouble: Trouble| trouble.inside(key, at));
+    items.map(inside).collect()
+}
+
+fn number(tree: &Tree, key: &str) -> Read<f64> {
+    let value = get(tree, key).ok_or_else(|| Trouble::new(key, "Missing", "missing"))?;
+    plain_number(value, key)
+}
+
+fn plain_number(tree: &Tree, path: &str) -> Read<f64> {
+    if let Tree::Number(number) = tree {
+        Ok(*number)
+    } else {
+        Err(Trouble::new(path, "WrongType", "expected a number"))
+    }
+}
+
+fn in_range<T>(path: &str, made: Result<T, OutOfRange>) -> Read<T> {
+    made.map_err(|error| Trouble::new(path, "OutOfRange", &error.to_string()))
+}
+
+/// A whole number from zero to 65535.
+fn place(tree: &Tree, key: &str) -> Read<usize> {
+    let value = number(tree, key)?;
+    let found = (0..=u16::MAX).find(|at| f64::from(*at).total_cmp(&value).is_eq());
+    let found = found.ok_or_else(|| Trouble::new(key, "OutOfRange", "0 to 65535, whole"));
+    found.map(usize::from)
+}
+
+/// The first example as a document, for a start.
+pub(crate) fn example() -> String {
+    let sheet = write_sheet(&examples().remove(0).1);
+    let kitchen = write_kitchen(&Kitchen::default());
+    let (sheet, kitchen) = (Tree::parse(&sheet), Tree::parse(&kitchen));
+    let (Ok(sheet), Ok(kitchen)) = (sheet, kitchen) else {
+        return String::new();
+    };
+    let mut fields = vec![("worksheet".into(), Tree::Number(f64::from(VERSION)))];
+    for key in ["bread", "formula", "batch"] {
+        fields.extend(get(&sheet, key).map(|value| (key.into(), value.clone())));
+    }
+    let scales = get(&kitchen, "scales").map(|value| ("scales".into(), value.clone()));
+    let scales = Tree::Fields(scales.into_iter().collect());
+    fields.push(("kitchen".into(), scales));
+    Tree::Fields(fields).to_string()
+}

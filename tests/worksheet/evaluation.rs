@@ -1,0 +1,143 @@
+//! One whole evaluation: every sum of the engine for one document.
+
+use softcrumb::engine::batch::{
+    BatchError, Divided, Rounded, Scaled, Weighing, divide, round, scale,
+};
+use softcrumb::engine::chocolate::{
+    ChocolateError, Fill, FillAsked, FlowCurve, LiquidNeeded, Syrup, fill,
+};
+use softcrumb::engine::formula::{
+    Basis, Caution, Figures, Form, Formula, FormulaError, LineAt, Percentage, Reached, Stream,
+    StreamKind, StreamTotals, WaterLedger, cautions, percentage, reach, set_stream_share,
+    stream_totals,
+};
+use softcrumb::engine::quantity::Division;
+
+use crate::asked::Asked;
+
+type Both = (
+    LineAt,
+    Result<Percentage, FormulaError>,
+    Result<Percentage, FormulaError>,
+);
+
+/// Everything that follows from one document.
+pub(crate) struct Evaluation {
+    pub(crate) figures: [Figures; 2],
+    pub(crate) water: [Result<WaterLedger, FormulaError>; 2],
+    pub(crate) percentages: Vec<Both>,
+    pub(crate) streams: Vec<Result<StreamTotals, FormulaError>>,
+    pub(crate) cautions: Result<Vec<Caution>, FormulaError>,
+    pub(crate) scaled: Result<Scaled, BatchError>,
+    pub(crate) rounded: Option<Rounded>,
+    pub(crate) divided: Option<Result<Divided, BatchError>>,
+    pub(crate) fills: Vec<(usize, Result<Fill, ChocolateError>)>,
+    pub(crate) syrups: Vec<(usize, Result<SyrupSums, ChocolateError>)>,
+    pub(crate) targets: Vec<Result<Reached, FormulaError>>,
+    pub(crate) stream_shares: Vec<Result<Formula, FormulaError>>,
+    pub(crate) divisions: Vec<Result<Divided, BatchError>>,
+}
+
+/// A topping's syrup with its curve and the liquid for each thickness asked for.
+pub(crate) struct SyrupSums {
+    pub(crate) syrup: Syrup,
+    pub(crate) curve: FlowCurve,
+    pub(crate) wished: Vec<Result<LiquidNeeded, ChocolateError>>,
+}
+
+impl Evaluation {
+    /// Works out everything.
+    pub(crate) fn of(asked: &Asked) -> Self {
+        let (formula, batch) = (&asked.sheet.formula, &asked.sheet.batch);
+        let forms = [Form::AsWritten, Form::AsMade];
+        let scaled = scale(formula, batch.wanted, batch.losses, batch.pieces);
+        let scales = asked.kitchen.scales;
+        let weighing = Weighing::from_masses(scales.main, scales.pocket).ok();
+        let made = scaled.as_ref().ok();
+        let main = weighing.map_or(Division::ONE_GRAM, |weighing| weighing.main);
+        Self {
+            figures: forms.map(|form| Figures::of(formula, form)),
+            water: forms.map(|form| WaterLedger::of(formula, form)),
+            percentages: percentages(formula),
+            streams: (0..formula.streams.len())
+                .map(|at| stream_totals(formula, at))
+                .collect(),
+            cautions: cautions(formula, asked.sheet.bread),
+            rounded: made
+                .zip(weighing)
+                .map(|(made, weighing)| round(&made.formula, weighing)),
+            divided: made.map(|made| divide(made.needed, made.pieces.count, main)),
+            fills: made.map_or_else(Vec::new, fills),
+            syrups: syrups(asked, made.map_or(formula, |made| &made.formula)),
+            targets: asked
+                .targets
+                .iter()
+                .map(|(target, at)| reach(formula, *target, *at))
+                .collect(),
+            stream_shares: asked
+                .stream_shares
+                .iter()
+                .map(|(stream, share)| set_stream_share(formula, *stream, *share))
+                .collect(),
+            divisions: asked
+                .divide
+                .iter()
+                .map(|(dough, pieces, division)| divide(*dough, *pieces, *division))
+                .collect(),
+            scaled,
+        }
+    }
+}
+
+fn percentages(formula: &Formula) -> Vec<Both> {
+    let places = formula
+        .streams
+        .iter()
+        .enumerate()
+        .flat_map(|(stream, own)| (0..own.lines.len()).map(move |line| LineAt { stream, line }));
+    places
+        .map(|at| {
+            let of = |basis| percentage(formula, at, basis);
+            (at, of(Basis::AllFlour), of(Basis::OwnStream))
+        })
+        .collect()
+}
+
+fn of_kind(formula: &Formula, kind: StreamKind) -> impl Iterator<Item = (usize, &Stream)> {
+    let numbered = formula.streams.iter().enumerate();
+    numbered.filter(move |(_, stream)| stream.kind == kind)
+}
+
+fn fills(made: &Scaled) -> Vec<(usize, Result<Fill, ChocolateError>)> {
+    of_kind(&made.formula, StreamKind::Filling)
+        .map(|(at, stream)| {
+            let asked = FillAsked::Total(stream.mass());
+            (
+                at,
+                fill(
+                    asked,
+                    made.pieces.count,
+                    made.pieces.each,
+                    made.losses.topping,
+                ),
+            )
+        })
+        .collect()
+}
+
+fn syrups(asked: &Asked, formula: &Formula) -> Vec<(usize, Result<SyrupSums, ChocolateError>)> {
+    of_kind(formula, StreamKind::Topping)
+        .map(|(at, stream)| {
+            let sums = Syrup::of(stream, asked.sheet.batch.syrup_at).map(|syrup| SyrupSums {
+                curve: syrup.curve(),
+                wished: asked
+                    .thickness
+                    .iter()
+                    .map(|wish| syrup.liquid_for(*wish))
+                    .collect(),
+                syrup,
+            });
+            (at, sums)
+        })
+        .collect()
+}

@@ -1,0 +1,113 @@
+//! The formula's results: figures, water, percentages, cautions, targets.
+
+use serde_json::{Map, Value, json};
+use softcrumb::engine::formula::{
+    Caution, Contributor, Figure, Figures, FormulaError, Percentage, Reached, StreamTotals, Water,
+    WaterLedger,
+};
+
+use super::weights;
+use crate::evaluation::Evaluation;
+use crate::spelling::snake;
+use crate::trouble::or_error;
+
+pub(super) fn told(evaluation: &Evaluation) -> Value {
+    let [written, made] = &evaluation.figures;
+    let [water_written, water_made] = &evaluation.water;
+    let lines = evaluation.percentages.iter().map(|(at, all, own)| {
+        let share = |of: &Result<Percentage, FormulaError>| {
+            or_error(of, "formula", |percentage| json!(percentage.share.fraction()))
+        };
+        json!({ "stream": at.stream, "line": at.line, "of_all_flour": share(all), "of_own_stream": share(own) })
+    });
+    let cautions = |all: &Vec<Caution>| json!(all.iter().map(caution).collect::<Vec<_>>());
+    json!({
+        "as_written": { "figures": figures(written), "water": or_error(water_written, "formula", water) },
+        "as_made": { "figures": figures(made), "water": or_error(water_made, "formula", water) },
+        "lines": lines.collect::<Vec<_>>(),
+        "streams": evaluation.streams.iter().map(|s| or_error(s, "formula", stream)).collect::<Vec<_>>(),
+        "cautions": or_error(&evaluation.cautions, "formula", cautions),
+        "targets": evaluation.targets.iter().map(|t| or_error(t, "targets", reached)).collect::<Vec<_>>(),
+        "stream_shares": evaluation.stream_shares.iter()
+            .map(|s| or_error(s, "stream_shares", |formula| json!({ "lines_g": weights(formula) })))
+            .collect::<Vec<_>>(),
+    })
+}
+
+fn figures(figures: &Figures) -> Value {
+    let mut all = Map::new();
+    for figure in Figure::ALL {
+        let share = figures.share(figure).ok().map(|share| share.fraction());
+        let told = json!({ "mass_g": figures.mass(figure).grams(), "share": share });
+        all.insert(snake(&figure), told);
+    }
+    let moisture = figures.moisture().map(|share| share.fraction());
+    all.insert("moisture".to_owned(), json!({ "share": moisture }));
+    Value::Object(all)
+}
+
+fn water(ledger: &WaterLedger) -> Value {
+    let one =
+        |water: Water| json!({ "mass_g": water.mass.grams(), "share": water.share.fraction() });
+    json!({
+        "flour_g": ledger.flour.grams(),
+        "dough_g": ledger.dough.grams(),
+        "poured": one(ledger.poured),
+        "liquids": one(ledger.liquids),
+        "true": one(ledger.true_water),
+        "total": one(ledger.total),
+        "moisture_share": ledger.moisture.fraction(),
+        "in_paste": one(ledger.in_paste),
+        "in_preferment": one(ledger.in_preferment),
+        "free": one(ledger.free),
+        "steam_g": ledger.steam.grams(),
+        "from": ledger.from.iter().map(contributor).collect::<Vec<_>>(),
+    })
+}
+
+fn contributor(one: &Contributor) -> Value {
+    json!({
+        "stream": one.at.stream, "line": one.at.line, "name": one.food, "mass_g": one.mass.grams(),
+        "water_g": one.water.grams(), "is_flour": one.is_flour,
+    })
+}
+
+fn stream(totals: &StreamTotals) -> Value {
+    json!({
+        "mass_g": totals.mass.grams(), "flour_g": totals.flour.grams(),
+        "liquid_g": totals.liquid.grams(), "share": totals.share.fraction(),
+        "flour_share": totals.flour_share.fraction(),
+    })
+}
+
+fn reached(reached: &Reached) -> Value {
+    json!({
+        "before_g": reached.before.grams(), "after_g": reached.after.grams(),
+        "lines_g": weights(&reached.formula),
+    })
+}
+
+fn caution(caution: &Caution) -> Value {
+    let kind = snake(caution);
+    match caution {
+        Caution::Outside { usual, value } => json!({
+            "kind": kind, "figure": snake(&usual.figure), "low_share": usual.low.fraction(),
+            "high_share": usual.high.fraction(), "share": value.fraction(), "source": usual.source,
+        }),
+        Caution::SugarSlowsYeast { sugar, .. } => {
+            json!({ "kind": kind, "share": sugar.fraction() })
+        }
+        Caution::SaltSlowsYeast { salt, .. } => json!({ "kind": kind, "share": salt.fraction() }),
+        Caution::MuchMilkPowder { powder, .. } => {
+            json!({ "kind": kind, "share": powder.fraction() })
+        }
+        Caution::PasteTooDry {
+            stream,
+            water_to_starch,
+            ..
+        } => json!({
+            "kind": kind, "stream": stream, "water_to_starch": water_to_starch.fraction(),
+        }),
+        Caution::RawFlour => json!({ "kind": kind }),
+    }
+}

@@ -1,0 +1,37 @@
+//! Told: every result as JSON, each number with its unit in the name.
+
+mod batch;
+mod chocolate;
+mod formula;
+mod working;
+
+use serde_json::{Value, json};
+use softcrumb::engine::formula::Formula;
+use softcrumb::sheet::link;
+use softcrumb::sheet::record::write_sheet;
+
+use crate::asked::{Asked, VERSION};
+use crate::evaluation::Evaluation;
+use crate::trouble::or_error;
+
+pub(crate) use working::working;
+
+/// All results for one document.
+pub(crate) fn told(asked: &Asked, evaluation: &Evaluation) -> Value {
+    json!({
+        "worksheet": VERSION,
+        "formula": formula::told(evaluation),
+        "batch": batch::told(evaluation),
+        "chocolate": chocolate::told(evaluation),
+        "working": working::told(&working(evaluation)),
+        "link": or_error(&link::write(&asked.sheet), "", |text| json!(text)),
+        "record": write_sheet(&asked.sheet),
+    })
+}
+
+/// The weights of all lines, stream by stream, g.
+fn weights(formula: &Formula) -> Value {
+    let streams = formula.streams.iter();
+    let lines = streams.map(|stream| stream.lines.iter().map(|line| line.mass.grams()));
+    json!(lines.map(Iterator::collect::<Vec<f64>>).collect::<Vec<_>>())
+}

@@ -1,0 +1,88 @@
+//! The working: every line of every answer, rule, numbers and source.
+
+use serde_json::{Value, json};
+use softcrumb::engine::working::{Given, Line};
+
+use crate::evaluation::Evaluation;
+
+/// Every line of working, each with the name of its subject.
+pub(crate) fn working(evaluation: &Evaluation) -> Vec<(&'static str, Line)> {
+    let mut all = Vec::new();
+    of_formula(evaluation, &mut all);
+    of_batch(evaluation, &mut all);
+    of_chocolate(evaluation, &mut all);
+    all
+}
+
+type Lines = Vec<(&'static str, Line)>;
+
+fn add(all: &mut Lines, of: &'static str, lines: Vec<Line>) {
+    all.extend(lines.into_iter().map(|line| (of, line)));
+}
+
+fn of_formula(evaluation: &Evaluation, all: &mut Lines) {
+    for (_, of_all, of_own) in &evaluation.percentages {
+        for percentage in [of_all, of_own].into_iter().flatten() {
+            add(all, "percentage", percentage.working());
+        }
+    }
+    for water in evaluation.water.iter().flatten() {
+        add(all, "water", water.working());
+    }
+    for stream in evaluation.streams.iter().flatten() {
+        add(all, "stream", stream.working());
+    }
+    for reached in evaluation.targets.iter().flatten() {
+        add(all, "target", reached.working());
+    }
+}
+
+fn of_batch(evaluation: &Evaluation, all: &mut Lines) {
+    if let Ok(scaled) = &evaluation.scaled {
+        add(all, "batch", scaled.working());
+    }
+    if let Some(rounded) = &evaluation.rounded {
+        add(all, "rounding", rounded.working());
+        for line in &rounded.lines {
+            add(all, "rounding", rounded.line_working(line.at));
+        }
+    }
+    let divided = evaluation.divided.iter().chain(&evaluation.divisions);
+    for divided in divided.flatten() {
+        add(all, "dividing", divided.working());
+    }
+}
+
+fn of_chocolate(evaluation: &Evaluation, all: &mut Lines) {
+    for (_, fill) in &evaluation.fills {
+        if let Ok(fill) = fill {
+            add(all, "filling", fill.working());
+        }
+    }
+    for (_, sums) in &evaluation.syrups {
+        if let Ok(sums) = sums {
+            add(all, "syrup", sums.syrup.working());
+            add(all, "seizing", sums.syrup.seizing_working());
+            add(all, "keeping", sums.syrup.keeping.working());
+            for needed in sums.wished.iter().flatten() {
+                add(all, "liquid", needed.working());
+            }
+        }
+    }
+}
+
+/// The lines as JSON.
+pub(super) fn told(lines: &[(&'static str, Line)]) -> Value {
+    let letter = |given: &Given| {
+        json!({
+            "letter": given.letter, "of": given.of, "value": given.value, "unit": given.unit,
+        })
+    };
+    let line = |(of, line): &(&'static str, Line)| {
+        json!({
+            "answer": of, "rule": line.rule, "with": line.with.iter().map(letter).collect::<Vec<_>>(),
+            "gives": letter(&line.gives), "source": line.source,
+        })
+    };
+    json!(lines.iter().map(line).collect::<Vec<_>>())
+}

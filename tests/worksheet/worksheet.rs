@@ -1,0 +1,54 @@
+//! Worksheet: all sums of Softcrumb on standard input and output, for checks in other languages.
+//!
+//! Each line in is one JSON document, each line out holds every result for it; the form of both
+//! is described in `README.md` beside this file. `--time` measures one whole evaluation instead.
+#![allow(
+    clippy::print_stdout,
+    reason = "standard output is what a worksheet is for"
+)]
+
+mod asked;
+mod evaluation;
+mod spelling;
+mod timing;
+mod told;
+mod trouble;
+
+use std::io::{self, BufRead, Write};
+use std::process::ExitCode;
+
+use asked::Asked;
+use evaluation::Evaluation;
+
+fn main() -> io::Result<ExitCode> {
+    match std::env::args().nth(1).as_deref() {
+        Some("--time") => {
+            let timed = timing::time();
+            println!("{}", timed.line);
+            if !timed.within_budget {
+                return Ok(ExitCode::FAILURE);
+            }
+        }
+        Some("--example") => println!("{}", asked::example()),
+        Some(_) => println!("usage: worksheet [--time | --example] < documents > results"),
+        None => answer_all()?,
+    }
+    Ok(ExitCode::SUCCESS)
+}
+
+fn answer_all() -> io::Result<()> {
+    let mut out = io::BufWriter::new(io::stdout().lock());
+    for line in io::stdin().lock().lines() {
+        let line = line?;
+        if line.trim().is_empty() {
+            continue;
+        }
+        let answer = match Asked::read(&line) {
+            Ok(asked) => told::told(&asked, &Evaluation::of(&asked)),
+            Err(trouble) => trouble.told(),
+        };
+        writeln!(out, "{answer}")?;
+        out.flush()?;
+    }
+    Ok(())
+}
