@@ -8,7 +8,10 @@
     reason = "helpers of a test binary are not 'in tests' to clippy"
 )]
 
+mod batch;
 mod dough;
 mod formula_doors;
 mod formula_figures;
 mod formula_streams;
+mod formula;
+mod syrup;
