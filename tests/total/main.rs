@@ -13,5 +13,4 @@ mod dough;
 mod formula_doors;
 mod formula_figures;
 mod formula_streams;
-mod formula;
 mod syrup;
