@@ -26,5 +26,6 @@ mod troubles;
 mod troubles_of_files;
 mod troubles_of_reading;
 mod units;
+mod whole_examples;
 mod working;
 mod writing;
