@@ -10,11 +10,13 @@
 
 mod allergens;
 mod bakers_percentage;
+mod batch;
 mod boiling;
 mod composition;
 mod conduction;
 mod cooling;
 mod dough_temperature;
+mod keeping;
 mod own_label;
 mod paste;
 mod printed;

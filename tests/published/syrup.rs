@@ -1,14 +1,13 @@
-//! Syrup: thickness, seizing, the handbook's rule and keeping, against what is known of them.
+//! Syrup: thickness, seizing and the handbook's rule, against what is known of them.
 
 use softcrumb::engine::chocolate::{
-    ChocolateError, ChocolatePart, Flow, Handling, KeepsAs, Portioned, Syrup, SyrupModel,
+    ChocolateError, ChocolatePart, Flow, Handling, Portioned, Syrup, SyrupModel,
 };
 use softcrumb::engine::formula::{Line, Stream, StreamKind};
 use softcrumb::engine::larder::{Composition, Food, Listed};
 use softcrumb::engine::quantity::{Mass, Share, Temperature, Viscosity};
 
 use crate::printed::{agrees, agrees_within, number};
-use crate::table::rows;
 
 const DARK_60_TO_69: u16 = 1001;
 const DARK_70_TO_85: u16 = 1002;
@@ -259,48 +258,4 @@ fn the_flow_curve_passes_through_the_figure() {
         );
     }
     agrees(curve.points[60].liquid_on_chocolate.percent(), "60");
-}
-
-/// Source: salt in water at 25 °C by Pitzer's model, worked out apart from this program. The
-/// straight line stands within 0.001 up to 7.5 %.
-#[test]
-fn salt_lowers_water_activity_as_tabulated() {
-    for row in rows(include_str!("data/nacl_aw.csv")) {
-        let salt = number(&row["nacl_pct_w_w"]);
-        if salt > 7.5 {
-            continue;
-        }
-        let sodium = salt * 22.990 / 58.443;
-        let salted = Portioned {
-            composition: Composition {
-                water: Share::from_percent(100.0 - salt).unwrap(),
-                sodium: Share::from_percent(sodium).unwrap(),
-                ash: Share::from_percent(salt).unwrap(),
-                ..Composition::default()
-            },
-            mass: grams(10_000.0),
-        };
-        let trace = ChocolatePart {
-            composition: Composition {
-                fat: Share::WHOLE,
-                ..Composition::default()
-            },
-            mass: grams(1.0),
-            cocoa: None,
-        };
-        let syrup =
-            Syrup::from_parts(&[trace], &[salted], at(40.0), SyrupModel::default()).unwrap();
-        let activity = syrup.keeping.by_salt.fraction();
-        agrees_within(activity, &row["aw_25C_aquasol_1.8.2_default"], 0.001);
-        assert_eq!(syrup.keeping.keeps_as, KeepsAs::FreshFood);
-    }
-}
-
-/// A syrup of chocolate and water keeps as a fresh food: Table A2.2 of Mohos (2010) and Norrish's
-/// equation give a saturated solution 0.8498 at 20 °C, and most syrups are far from it.
-#[test]
-fn chocolate_and_water_keep_as_a_fresh_food() {
-    let syrup = syrup(DARK_60_TO_69, 25.0, 40.0);
-    assert_eq!(syrup.keeping.keeps_as, KeepsAs::FreshFood);
-    assert!((0.85..0.95).contains(&syrup.keeping.water_activity.fraction()));
 }

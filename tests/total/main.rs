@@ -9,6 +9,8 @@
 )]
 
 mod batch;
+mod batch_rounding;
+mod batches;
 mod dough;
 mod formula_doors;
 mod formula_figures;
