@@ -52,7 +52,7 @@ pub(crate) fn wild() -> impl Strategy<Value = Formula> {
     })
 }
 
-fn stream(kind: StreamKind, lines: Vec<Line>, steam: Mass) -> Stream {
+pub(crate) fn stream(kind: StreamKind, lines: Vec<Line>, steam: Mass) -> Stream {
     Stream {
         kind,
         name: String::new(),
@@ -61,7 +61,7 @@ fn stream(kind: StreamKind, lines: Vec<Line>, steam: Mass) -> Stream {
     }
 }
 
-fn line_of(number: u16, grams: f64) -> Line {
+pub(crate) fn line_of(number: u16, grams: f64) -> Line {
     let food = Food::Listed(Listed::numbered(number).unwrap());
     Line::new(food, Mass::from_grams(grams).unwrap())
 }

@@ -14,5 +14,6 @@ mod batches;
 mod dough;
 mod formula_doors;
 mod formula_figures;
+mod formula_refusals;
 mod formula_streams;
 mod syrup;
