@@ -84,6 +84,15 @@ fn unsweetened_chocolate_needs_about_forty_in_a_hundred() {
     assert!((36.0..=44.0).contains(&least), "seizes below {least} g");
 }
 
+/// Common practice: four parts of chocolate to one of water drizzle, whichever the chocolate.
+#[test]
+fn four_parts_to_one_drizzle() {
+    for chocolate in [1000, 1001, 1002, 1004, 1010, 1011, 1012] {
+        let handling = handling(&syrup(chocolate, 25.0, 40.0));
+        assert_eq!(handling, Some(Handling::Drizzles), "{chocolate}");
+    }
+}
+
 /// Source: Corriher, *BakeWise* (2008), from memory: one tablespoon (14.8 g) of water to two
 /// ounces (56.7 g) of chocolate up to 60 % cocoa, half more above.
 #[test]

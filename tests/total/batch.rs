@@ -7,9 +7,7 @@ use softcrumb::engine::formula::{Formula, Line, LineAt, Stream, StreamKind};
 use softcrumb::engine::larder::{Food, Listed};
 use softcrumb::engine::quantity::{Division, Mass};
 
-use crate::batches::{
-    CASES, FOODS, alike, count, formula, fraction, grams, losses, runner, wanted,
-};
+use crate::batches::{FOODS, alike, count, formula, fraction, grams, losses, runner, wanted};
 
 /// All of one food, wherever it stands.
 fn all_of(formula: &Formula, food: &Food) -> f64 {

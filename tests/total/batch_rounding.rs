@@ -7,7 +7,7 @@ use softcrumb::engine::batch::{Cures, Shown, SolutionCure, Weighing, divide, rou
 use softcrumb::engine::formula::{Formula, LineAt};
 use softcrumb::engine::quantity::{Division, Mass, Share};
 
-use crate::batches::{CASES, alike, formula, grams, runner};
+use crate::batches::{alike, formula, grams, runner};
 
 fn weighing() -> impl Strategy<Value = Weighing> {
     let division = || (0..Division::ALL.len()).prop_map(|at| Division::ALL[at]);

@@ -10,7 +10,7 @@ use softcrumb::engine::larder::{Food, Listed};
 use softcrumb::engine::quantity::{Factor, Mass, Share};
 
 /// How many cases each property is tried on; two in three and more have an answer.
-pub(crate) const CASES: u32 = 150_000;
+const CASES: u32 = 150_000;
 
 /// Flour, rye, water, milk, butter, sugar, salt, dried yeast, dark chocolate.
 pub(crate) const FOODS: [u16; 9] = [1, 41, 200, 300, 500, 700, 800, 902, 1000];

@@ -67,7 +67,7 @@ impl Syrup {
         CurvePoint {
             liquid_on_chocolate: Share::from_fraction(on_chocolate).unwrap_or(Share::NONE),
             thickness: mix
-                .pascal_seconds()
+                .pascal_seconds(&self.parts.around)
                 .and_then(|eta| Viscosity::from_pascal_seconds(eta).ok()),
         }
     }

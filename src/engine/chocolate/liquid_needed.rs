@@ -65,7 +65,7 @@ impl Parts {
 
     /// Grams of the least liquid with which the chocolate flows.
     pub(super) fn least_liquid(&self) -> Option<f64> {
-        self.least(|mix| mix.thickening.is_some())
+        self.least(|mix| mix.flows(&self.around))
     }
 
     /// The thinnest that the search meets: grams of liquid and Pa·s.
@@ -74,7 +74,7 @@ impl Parts {
         let mut liquid = LEAST * self.chocolate.total;
         let mut best: Option<(f64, f64)> = None;
         for _ in 0..=STEPS {
-            if let Some(eta) = self.with(liquid).pascal_seconds()
+            if let Some(eta) = self.with(liquid).pascal_seconds(&self.around)
                 && best.is_none_or(|(_, thinnest)| eta < thinnest)
             {
                 best = Some((liquid, eta));
@@ -100,14 +100,15 @@ impl Syrup {
             return Err(ChocolateError::NoWater);
         }
         let goal = wished.pascal_seconds();
+        let around = &self.parts.around;
         let found = self
             .parts
-            .least(|mix| mix.pascal_seconds().is_some_and(|eta| eta <= goal));
+            .least(|mix| mix.pascal_seconds(around).is_some_and(|eta| eta <= goal));
         let Some(grams) = found else {
             return Err(self.too_thin(wished)?);
         };
         let mix = self.parts.with(grams);
-        let Some(eta) = mix.pascal_seconds() else {
+        let Some(eta) = mix.pascal_seconds(around) else {
             return Err(self.too_thin(wished)?);
         };
         // The first amount that flows at all may already be thinner than what was wished for.

@@ -53,16 +53,21 @@ pub(super) struct Surroundings {
     pub(super) solubility: f64,
     /// See [`SyrupModel::packing`].
     pub(super) limit: f64,
+    /// Grains and drops count as packed from here: they thicken a million times, and nearer to the
+    /// limit the figure would mean nothing.
+    pub(super) packed: f64,
     pub(super) densities: Densities,
 }
 
 impl Surroundings {
     pub(super) fn new(model: SyrupModel, temperature: Temperature) -> Self {
         let celsius = temperature.celsius().clamp(0.0, 100.0);
+        let limit = model.limit();
         Self {
             celsius,
             solubility: model.solubility.sugar_on_water(temperature).fraction(),
-            limit: model.limit(),
+            limit,
+            packed: limit * (1.0 - libm::pow(1e6, -1.0 / (SyrupModel::INTRINSIC * limit))),
             densities: Densities::at(celsius),
         }
     }
@@ -87,20 +92,13 @@ pub(super) struct Suspension {
     pub(super) grains_room: f64,
     /// Grains and drops as a share of all room.
     pub(super) crowding: f64,
-    /// Viscosity of the sugared water, mPa·s.
-    pub(super) liquid_viscosity: f64,
-    /// How many times thicker grains and drops make it; `None` when they are packed.
-    pub(super) thickening: Option<f64>,
 }
 
 impl Suspension {
     /// Takes a blend apart.
     ///
     /// Sugar dissolves up to its solubility; all sugars count as sucrose. Fat is drops; protein,
-    /// fibre, ash and other carbohydrate are grains. Krieger and Dougherty:
-    /// `η / η₀ = (1 − φ / φₘ)^(−2.5·φₘ)`.
-    ///
-    /// Source: Krieger and Dougherty, Trans. Soc. Rheol. 3 (1959) 137 (from memory).
+    /// fibre, ash and other carbohydrate are grains.
     pub(super) fn of(blend: &Blend, around: &Surroundings) -> Self {
         let d = &around.densities;
         let dissolved = blend.sugars.min(around.solubility * blend.water);
@@ -132,26 +130,33 @@ impl Suspension {
             solids_room,
             grains_room,
             crowding,
-            liquid_viscosity: genotelle(sugar_percent, around.celsius),
-            thickening: thickening(crowding, around.limit),
         }
     }
 
-    /// Pa·s; `None` when packed, or so near that the figure would mean nothing (over a million
-    /// times the liquid).
-    pub(super) fn pascal_seconds(&self) -> Option<f64> {
-        self.thickening
-            .map(|times| times * self.liquid_viscosity / 1000.0)
+    /// Whether grains and drops still move past each other.
+    pub(super) fn flows(&self, around: &Surroundings) -> bool {
+        self.crowding < around.packed
     }
-}
 
-/// How many times thicker a share `crowding` of grains makes a liquid, with packing at `limit`.
-fn thickening(crowding: f64, limit: f64) -> Option<f64> {
-    let slack = 1.0 - crowding / limit;
-    if slack > 0.0 {
-        let times = libm::pow(slack, -SyrupModel::INTRINSIC * limit);
-        (times <= 1e6).then_some(times)
-    } else {
-        None
+    /// Viscosity of the sugared water, Pa·s.
+    pub(super) fn liquid_viscosity(&self, around: &Surroundings) -> f64 {
+        genotelle(self.sugar_percent, around.celsius) / 1000.0
+    }
+
+    /// How many times thicker grains and drops make it; `None` when they are packed.
+    ///
+    /// `η / η₀ = (1 − φ / φₘ)^(−2.5·φₘ)`, with φ the share of grains and drops.
+    ///
+    /// Source: Krieger and Dougherty, Trans. Soc. Rheol. 3 (1959) 137 (from memory).
+    pub(super) fn thickening(&self, around: &Surroundings) -> Option<f64> {
+        let slack = 1.0 - self.crowding / around.limit;
+        self.flows(around)
+            .then(|| libm::pow(slack, -SyrupModel::INTRINSIC * around.limit))
+    }
+
+    /// Viscosity of it all, Pa·s; `None` when packed.
+    pub(super) fn pascal_seconds(&self, around: &Surroundings) -> Option<f64> {
+        self.thickening(around)
+            .map(|times| times * self.liquid_viscosity(around))
     }
 }

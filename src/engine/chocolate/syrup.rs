@@ -174,10 +174,13 @@ impl Syrup {
             undissolved: Mass::from_grams(now.grains.max(0.0))?,
             fat: Mass::from_grams(all.fat)?,
             sugar_in_water: Share::from_percent(now.sugar_percent)?,
-            water_thickness: Viscosity::from_pascal_seconds(now.liquid_viscosity / 1000.0)?,
+            water_thickness: Viscosity::from_pascal_seconds(now.liquid_viscosity(&parts.around))?,
             crowding: Share::from_fraction(now.crowding)?,
-            thickening: now.thickening.map(Factor::from_number).transpose()?,
-            flow: flow(&now, water_brought)?,
+            thickening: now
+                .thickening(&parts.around)
+                .map(|times| Factor::from_number(times.min(1e6)))
+                .transpose()?,
+            flow: flow(&parts, water_brought)?,
             least_liquid: parts.least_liquid().map(Mass::from_grams).transpose()?,
             rule: MinimumWater::of(chocolate, mass, water_brought),
             keeping: Keeping::of(all, model.solubility),
@@ -205,11 +208,11 @@ impl Syrup {
     }
 }
 
-fn flow(now: &Suspension, water_brought: Mass) -> Result<Flow, ChocolateError> {
+fn flow(parts: &Parts, water_brought: Mass) -> Result<Flow, ChocolateError> {
     if water_brought <= Mass::ZERO {
         return Ok(Flow::MeltedOnly);
     }
-    match now.pascal_seconds() {
+    match parts.now.pascal_seconds(&parts.around) {
         Some(eta) => {
             let thickness = Viscosity::from_pascal_seconds(eta)?;
             Ok(Flow::Flows {

@@ -203,7 +203,7 @@ fn sugared_water_lines(mix: &Suspension, around: &Surroundings) -> [Line; 3] {
         Line {
             rule: "10^(22.46 × N − 0.114 + P × (1.1 + 43.1 × N^1.25)) / 1000".into(),
             with: vec![n, p],
-            gives: sugared_water(mix),
+            gives: sugared_water(mix, around),
             source: GENOTELLE.into(),
         },
     ]
@@ -213,7 +213,7 @@ fn thickness_line(mix: &Suspension, around: &Surroundings, thickness: Viscosity)
     Line {
         rule: "E / (1 − v / p)^(2.5 × p)".into(),
         with: vec![
-            sugared_water(mix),
+            sugared_water(mix, around),
             given("v", "share of grains and drops", mix.crowding, ""),
             given("p", "share at which they are packed", around.limit, ""),
         ],
@@ -222,11 +222,11 @@ fn thickness_line(mix: &Suspension, around: &Surroundings, thickness: Viscosity)
     }
 }
 
-fn sugared_water(mix: &Suspension) -> Given {
+fn sugared_water(mix: &Suspension, around: &Surroundings) -> Given {
     given(
         "E",
         "thickness of the sugared water",
-        mix.liquid_viscosity / 1000.0,
+        mix.liquid_viscosity(around),
         "Pa·s",
     )
 }
