@@ -10,8 +10,10 @@ use crate::engine::quantity::{Share, Temperature};
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct SyrupModel {
     /// The share of the room that grains and drops can take before nothing moves: 0.68 by
-    /// default, between the 0.64 of equal balls in disorder and the 0.71 that grains of mixed
-    /// sizes reach in shear.
+    /// default, between 0.63 for equal balls in slow flow and 0.71 in fast flow. Grains of mixed
+    /// sizes pack closer, rough ones looser; neither is known of a bar of chocolate.
+    ///
+    /// Source of the two: Krieger, Adv. Colloid Interface Sci. 3 (1972) 111 (from memory).
     pub packing: Share,
     /// Where solubility is read.
     pub solubility: SolubilityTable,
