@@ -1,0 +1,58 @@
+"""The worksheet, found or built once, and a thousand documents asked in one go."""
+
+import json
+import os
+import pathlib
+import subprocess
+
+import pytest
+
+import drawn
+
+ROOT = pathlib.Path(__file__).resolve().parents[2]
+
+
+def find_worksheet():
+    """The built worksheet: where SOFTCRUMB_WORKSHEET says, else built by cargo."""
+    named = os.environ.get("SOFTCRUMB_WORKSHEET")
+    if named:
+        return named
+    built = subprocess.run(
+        ["cargo", "build", "--quiet", "--example", "worksheet", "--message-format=json"],
+        cwd=ROOT, check=True, stdout=subprocess.PIPE, text=True,
+    )
+    for line in built.stdout.splitlines():
+        message = json.loads(line)
+        if message.get("executable") and message["target"]["name"] == "worksheet":
+            return message["executable"]
+    raise RuntimeError("cargo built no worksheet")
+
+
+@pytest.fixture(scope="session")
+def ask():
+    """A function from documents (or lines of text) to results."""
+    program = find_worksheet()
+
+    def answer(documents):
+        lines = [d if isinstance(d, str) else json.dumps(d) for d in documents]
+        ran = subprocess.run(
+            [program], input="\n".join(lines) + "\n", check=True,
+            stdout=subprocess.PIPE, text=True, encoding="utf-8",
+        )
+        answers = [json.loads(line, parse_constant=refuse) for line in ran.stdout.splitlines()]
+        assert len(answers) == len(documents)
+        return answers
+
+    return answer
+
+
+def refuse(constant):
+    """No NaN and no infinity reaches a result."""
+    raise AssertionError(f"{constant} in a result")
+
+
+@pytest.fixture(scope="session")
+def pairs(ask):
+    """Four hundred drawn documents, each with its results."""
+    documents = drawn.documents(400)
+    return list(zip(documents, ask(documents), strict=True))
