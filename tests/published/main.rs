@@ -9,6 +9,7 @@
 )]
 
 mod allergens;
+mod bake;
 mod bakers_percentage;
 mod batch;
 mod boiling;
@@ -17,6 +18,7 @@ mod conduction;
 mod cooling;
 mod dough_temperature;
 mod keeping;
+mod melt;
 mod own_label;
 mod paste;
 mod printed;

@@ -58,7 +58,9 @@ fn a_cold_heavy_bowl_misses_65_and_a_warmed_one_does_not() {
     assert_eq!(cold.flours[0].limit, Limit::Temperature);
     let warmed = cold.remedies.iter().find_map(|remedy| match remedy {
         PasteRemedy::WarmBowl { to } => Some(*to),
-        _ => None,
+        PasteRemedy::MoreHeat { .. }
+        | PasteRemedy::MoreWater { .. }
+        | PasteRemedy::Stove { .. } => None,
     });
     let warm = cook(&paste(1.2, heavy_bowl(warmed.unwrap().celsius()))).unwrap();
     agrees_within(warm.temperature.celsius(), "65", 0.2);
@@ -74,7 +76,9 @@ fn more_boiling_water_as_told_brings_the_paste_to_65() {
     assert!(cold.temperature.celsius() < 65.0, "{:?}", cold.temperature);
     let more = cold.remedies.iter().find_map(|remedy| match remedy {
         PasteRemedy::MoreHeat { liquid } => Some(*liquid),
-        _ => None,
+        PasteRemedy::WarmBowl { .. }
+        | PasteRemedy::MoreWater { .. }
+        | PasteRemedy::Stove { .. } => None,
     });
     let done = cook(&paste(0.7 + more.unwrap().grams() / 100.0, light)).unwrap();
     // More water also lets more starch cook, which takes up heat: a few tenths of a degree.

@@ -16,4 +16,5 @@ mod formula_doors;
 mod formula_figures;
 mod formula_refusals;
 mod formula_streams;
+mod heat;
 mod syrup;

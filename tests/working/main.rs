@@ -11,4 +11,5 @@
 mod batch;
 mod chocolate;
 mod formula;
+mod heat;
 mod pencil;

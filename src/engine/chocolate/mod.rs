@@ -11,6 +11,9 @@ mod handling;
 mod keeping;
 mod keeping_working;
 mod liquid_needed;
+mod melt;
+mod melt_remedy;
+mod melt_working;
 mod minimum_water;
 mod room_working;
 mod set;
@@ -30,6 +33,10 @@ pub use fill::{Fill, FillAsked, FillCaution, fill};
 pub use handling::Handling;
 pub use keeping::{Keeping, KeepsAs, sugar_water_activity};
 pub use liquid_needed::LiquidNeeded;
+pub use melt::{
+    LATENT_HEAT, Lumps, MELTED, MeltHeat, Melted, Melting, heat_to_melt, melt, solid_fat,
+};
+pub use melt_remedy::{MeltRemedy, melt_remedies};
 pub use minimum_water::MinimumWater;
 pub use set::{first_of, set_filling, set_liquid};
 pub use solubility::SolubilityTable;

@@ -85,18 +85,18 @@ pub(super) fn remedies(
     if too_cold {
         found.extend(stand_out(at_best, target, around)?);
         found.extend(mix_for(at_best, target)?);
-        found.extend(bowl_to(at_best, target, WARM_AT_MOST, |to| {
+        found.extend(bowl_to(at_best, target, WARM_AT_MOST, true, |to| {
             DoughStep::WarmBowl { to }
         })?);
-        found.extend(flour_to(at_best, target, WARM_AT_MOST, |to| {
+        found.extend(flour_to(at_best, target, WARM_AT_MOST, true, |to| {
             DoughStep::WarmFlour { to }
         })?);
     } else {
         found.extend(ice(at_best, target, around)?);
-        found.extend(flour_to(at_best, target, around.fridge, |to| {
+        found.extend(flour_to(at_best, target, around.fridge, false, |to| {
             DoughStep::ChillFlour { to }
         })?);
-        found.extend(bowl_to(at_best, target, around.fridge, |to| {
+        found.extend(bowl_to(at_best, target, around.fridge, false, |to| {
             DoughStep::ChillBowl { to }
         })?);
         found.extend(mix_for(at_best, target)?);
@@ -213,11 +213,12 @@ fn bowl_to(
     dough: &Dough,
     target: Temperature,
     end: Temperature,
+    too_cold: bool,
     step: fn(Temperature) -> DoughStep,
 ) -> Result<Option<DoughRemedy>, HeatError> {
     let Some(vessel) = dough
         .vessel
-        .filter(|vessel| vessel.part().mass > Mass::ZERO)
+        .filter(|vessel| vessel.part().mass > Mass::ZERO && (end > vessel.temperature) == too_cold)
     else {
         return Ok(None);
     };
@@ -238,23 +239,31 @@ fn flour_to(
     dough: &Dough,
     target: Temperature,
     end: Temperature,
+    too_cold: bool,
     step: fn(Temperature) -> DoughStep,
 ) -> Result<Option<DoughRemedy>, HeatError> {
     let flour = |item: &&Item| item.handling == Handling::Flour && item.part.mass > Mass::ZERO;
-    let Some(starts) = dough
-        .items
-        .iter()
-        .find(flour)
+    let flours = dough.items.iter().filter(flour);
+    // The flour that is farthest from the end is the first to move; the others join it on the way.
+    let far = |t: &Temperature| (end - *t).kelvin().abs();
+    let Some(starts) = flours
         .map(|item| item.part.temperature)
+        .filter(|t| (end > *t) == too_cold)
+        .max_by(|one, other| far(one).total_cmp(&far(other)))
     else {
         return Ok(None);
     };
     let to = |share: f64| towards(starts, end, share);
     let after = |share: f64| -> Result<Temperature, HeatError> {
-        let warm = to(share)?;
+        let goes = to(share)?;
         let changed = dough.with(|item| {
-            if item.handling == Handling::Flour {
-                item.part.temperature = warm;
+            let moves = if end > starts {
+                item.part.temperature < goes
+            } else {
+                item.part.temperature > goes
+            };
+            if item.handling == Handling::Flour && moves {
+                item.part.temperature = goes;
             }
         });
         Ok(dough_temperature(&changed)?.temperature)

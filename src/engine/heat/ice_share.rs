@@ -23,7 +23,7 @@ pub struct IceAnswer {
     pub each: HeatPerMass,
     /// Where the dough comes off.
     pub temperature: Temperature,
-    /// Whether all the water as ice would still not be enough.
+    /// Whether all the ice that can melt is still not enough.
     pub falls_short: bool,
 }
 
@@ -33,8 +33,7 @@ pub struct IceAnswer {
 /// 0 °C, w what a gram of the water holds above that. None where the dough is not too warm.
 ///
 /// # Errors
-/// [`HeatError::NoLiquid`] when there is no plain water; [`HeatError::IceLeft`] when the target is
-/// below 0 °C before mixing adds to it; else those of [`super::dough_temperature`].
+/// [`HeatError::NoLiquid`] when there is no plain water; else those of [`super::dough_temperature`].
 pub fn ice_for(
     dough: &Dough,
     target: Temperature,
@@ -42,10 +41,9 @@ pub fn ice_for(
 ) -> Result<IceAnswer, HeatError> {
     let (all_water, tap) = dough.plain_water().ok_or(HeatError::NoLiquid)?;
     let rise = dough.rise()?.kelvin();
-    let settles = target.celsius() - rise;
-    if settles < 0.0 {
-        return Err(HeatError::IceLeft);
-    }
+    // Below 0 °C ice would be left over, so a target that needs that is not reached.
+    let frozen = target.celsius() < rise;
+    let settles = (target.celsius() - rise).max(0.0);
     let balance = Balance::of(&dough.parts());
     let hydration = (HEAT_OF_HYDRATION * dough.dry_flour).joules();
     let surplus = (hydration - balance.taken_at(settles)).max(0.0);
@@ -58,7 +56,7 @@ pub fn ice_for(
         all_water.grams()
     };
     let ice = Mass::from_grams(wished.min(all_water.grams()))?;
-    let falls_short = wished > all_water.grams();
+    let falls_short = frozen || wished > all_water.grams();
     // The ice ends as water like the rest, so its heat of melting is all that changes.
     let temperature = balance.settles_with(hydration - ice.grams() * each)? + rise;
     Ok(IceAnswer {

@@ -4,12 +4,15 @@
 //! boiling and steam, mixing with bowls and ice, pastes, doughs, conduction, cooling against the
 //! rules of food safety, and the oven.
 
+mod bake;
+mod bake_time;
 mod body;
 mod boiling;
 mod component;
 mod conduction;
 mod cooling;
 mod cooling_remedy;
+mod core_target;
 mod dough;
 mod dough_remedy;
 mod error;
@@ -31,12 +34,17 @@ mod standing;
 mod steam;
 mod table;
 
+pub use bake::{
+    HeatFrom, Phase, PhaseAdvice, Programme, ReviewedPhase, fan_to_still, review, still_to_fan,
+};
+pub use bake_time::{BakeSetting, BakeTime, bake_time, thickness_of};
 pub use body::{Air, Body, Shape};
 pub use boiling::{Boiling, boiling_at, boiling_under};
 pub use component::Component;
 pub use conduction::{Curve, Moment, Place, Stay, follow, follow_on};
 pub use cooling::{Cooled, Cooling, CoolingAdvice, StageResult, advise, cool, cool_through};
 pub use cooling_remedy::CoolingRemedy;
+pub use core_target::{CoreTarget, Crumb, core_target};
 pub use dough::{Dough, DoughTemperature, HEAT_OF_HYDRATION, Handling, Item, dough_temperature};
 pub use dough_remedy::{DoughRemedy, DoughStep};
 pub use error::HeatError;
@@ -54,3 +62,6 @@ pub use properties::{Properties, Term};
 pub use rule_set::{RuleSet, Stage};
 pub use standing::{Stood, stand};
 pub use steam::{SteamLoss, latent_heat_of_boiling, steam_loss};
+
+pub(crate) use mix::{Balance, settle};
+pub(crate) use table::{Reading, read as read_table};

@@ -1,0 +1,210 @@
+//! The working of heat: properties, boiling, mixes, pastes, doughs, ice, melting, the oven.
+
+use softcrumb::engine::chocolate::{Melting, melt};
+use softcrumb::engine::heat::{
+    Air, BakeSetting, Body, Cooling, Dough, Grain, Handling, HeatFrom, Item, Material, Matter,
+    Part, Paste, Phase, Properties, RuleSet, Scalded, Shape, Stuff, Vessel, bake_time, boiling_at,
+    boiling_under, cook, cool, dough_temperature, factor_method, ice_for, ice_in_water, review,
+    steam_loss,
+};
+use softcrumb::engine::larder::Listed;
+use softcrumb::engine::quantity::{
+    Altitude, Factor, Length, Mass, Minutes, Pressure, Temperature, TemperatureChange, WarmingRate,
+};
+
+use crate::pencil::adds_up;
+
+fn celsius(t: f64) -> Temperature {
+    Temperature::from_celsius(t).unwrap()
+}
+
+fn grams(g: f64) -> Mass {
+    Mass::from_grams(g).unwrap()
+}
+
+fn minutes(m: f64) -> Minutes {
+    Minutes::from_minutes(m).unwrap()
+}
+
+fn kelvin(k: f64) -> TemperatureChange {
+    TemperatureChange::from_kelvin(k).unwrap()
+}
+
+fn matter(number: u16) -> Matter {
+    Matter::of(&Listed::numbered(number).unwrap().row().composition).unwrap()
+}
+
+fn food(number: u16, g: f64, t: f64) -> Part {
+    Part {
+        of: Listed::numbered(number).unwrap().row().name.into(),
+        mass: grams(g),
+        stuff: Stuff::Food(matter(number)),
+        temperature: celsius(t),
+    }
+}
+
+fn bowl(t: f64) -> Vessel {
+    Vessel::new(Material::Glass, grams(700.0), celsius(t)).unwrap()
+}
+
+#[test]
+fn properties_of_every_food_add_up() {
+    for food in Listed::all() {
+        let matter = Matter::of(&food.row().composition).unwrap();
+        for t in [-20.0, 4.0, 25.0, 95.0] {
+            adds_up(&Properties::of(&matter, celsius(t)).unwrap().working());
+        }
+    }
+}
+
+#[test]
+fn boiling_adds_up_by_altitude_and_by_pressure() {
+    for metres in [-400.0, 0.0, 1234.0, 5000.0] {
+        adds_up(
+            &boiling_at(Altitude::from_metres(metres).unwrap())
+                .unwrap()
+                .working(),
+        );
+    }
+    for hectopascals in [500.0, 1013.25, 1050.0] {
+        let pressure = Pressure::from_hectopascals(hectopascals).unwrap();
+        adds_up(&boiling_under(pressure).unwrap().working());
+    }
+}
+
+fn dough() -> Dough {
+    let item = |part, handling| Item { part, handling };
+    Dough {
+        items: vec![
+            item(food(1, 300.0, 21.0), Handling::Flour),
+            item(food(200, 120.0, 17.0), Handling::Water),
+            item(food(300, 70.0, 4.0), Handling::Liquid),
+            item(food(500, 40.0, 18.0), Handling::AsItIs),
+        ],
+        vessel: Some(bowl(20.0)),
+        dry_flour: grams(300.0),
+        friction: WarmingRate::from_kelvin_per_minute(1.1).unwrap(),
+        minutes: minutes(9.0),
+    }
+}
+
+#[test]
+fn doughs_and_their_ice_add_up() {
+    let dough = dough();
+    adds_up(&dough_temperature(&dough).unwrap().working());
+    for target in [8.0, 18.0, 24.0, 40.0] {
+        adds_up(
+            &ice_for(&dough, celsius(target), celsius(-18.0))
+                .unwrap()
+                .working(),
+        );
+    }
+    let water = ice_in_water(grams(900.0), celsius(22.0), celsius(7.0), celsius(-5.0)).unwrap();
+    adds_up(&water.working());
+    let others = [celsius(21.0), celsius(23.0), celsius(5.0)];
+    adds_up(
+        &factor_method(celsius(26.0), &others, kelvin(11.0))
+            .unwrap()
+            .working(),
+    );
+}
+
+fn paste(water: f64, temperature: f64) -> Paste {
+    let scalded = |number: u16, grain, g| {
+        let row = Listed::numbered(number).unwrap().row();
+        Scalded {
+            of: row.name.into(),
+            mass: grams(g),
+            matter: matter(number),
+            starch: row.composition.starch,
+            grain,
+            temperature: celsius(temperature),
+        }
+    };
+    Paste {
+        flours: vec![
+            scalded(1, Grain::Wheat, 60.0),
+            scalded(50, Grain::Rice, 20.0),
+        ],
+        others: vec![food(700, 5.0, temperature)],
+        liquid: grams(water),
+        liquid_matter: Matter::WATER,
+        boils: celsius(98.6),
+        drop: kelvin(2.0),
+        vessel: Some(bowl(temperature)),
+    }
+}
+
+#[test]
+fn pastes_and_their_steam_add_up_dry_and_wet_cold_and_warm() {
+    for water in [10.0, 40.0, 90.0, 400.0] {
+        for temperature in [2.0, 20.0, 60.0] {
+            adds_up(&cook(&paste(water, temperature)).unwrap().working());
+        }
+    }
+    adds_up(
+        &steam_loss(grams(210.0), grams(203.5), celsius(96.0))
+            .unwrap()
+            .working(),
+    );
+}
+
+#[test]
+fn melting_adds_up_cold_and_hot() {
+    for chocolate_at in [4.0, 15.0, 22.0, 31.0] {
+        for liquid in [8.0, 25.0, 200.0] {
+            let melting = Melting {
+                chocolate: grams(100.0),
+                fat: Listed::numbered(1000).unwrap().row().composition.fat,
+                chocolate_at: celsius(chocolate_at),
+                pieces: None,
+                liquid: grams(liquid),
+                liquid_matter: Matter::WATER,
+                liquid_at: celsius(97.0),
+                liquid_at_most: celsius(97.0),
+                vessel: Some(bowl(chocolate_at)),
+            };
+            adds_up(&melt(&melting).unwrap().working());
+        }
+    }
+}
+
+#[test]
+fn cooling_adds_up_stage_by_stage() {
+    let half = Length::from_metres(0.02).unwrap();
+    let between = (celsius(80.0), celsius(4.0));
+    let cooling = Cooling {
+        body: Body::of(&matter(300), grams(200.0), Shape::Slab, half, between).unwrap(),
+        start: celsius(80.0),
+        bench: Air::still(celsius(21.0)),
+        on_bench: minutes(20.0),
+        fridge: Air::still(celsius(3.0)),
+        rules: RuleSet::Strictest,
+    };
+    let cooled = cool(&cooling).unwrap();
+    assert_eq!(cooled.working().len(), 5);
+    adds_up(&cooled.working());
+}
+
+#[test]
+fn the_oven_adds_up() {
+    let phase = |m, t, from, fan| Phase {
+        minutes: minutes(m),
+        temperature: celsius(t),
+        from,
+        fan,
+    };
+    let phases = [
+        phase(12.0, 165.0, HeatFrom::Both, true),
+        phase(7.0, 190.0, HeatFrom::Top, false),
+    ];
+    adds_up(&review(&phases).unwrap().working());
+    let setting = |oven| BakeSetting {
+        oven: celsius(oven),
+        dough: celsius(27.0),
+        core: celsius(91.0),
+    };
+    let thicker = Factor::from_number(1.3).unwrap();
+    let time = bake_time(minutes(31.0), &setting(175.0), &setting(190.0), thicker).unwrap();
+    adds_up(&time.working());
+}
