@@ -1,11 +1,14 @@
 //! Numbers and sentences: reading what was typed, writing figures, saying what is wrong.
 
 pub mod caution;
+pub mod line;
 pub mod manner;
 pub mod name;
 pub mod notice;
 pub mod picture;
 pub mod read;
+pub mod search;
+pub mod tried;
 pub mod trouble;
 pub mod unit;
 pub mod weigh;

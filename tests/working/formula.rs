@@ -75,6 +75,26 @@ fn percentages_add_up_both_ways() {
 }
 
 #[test]
+fn every_figure_of_the_dough_adds_up() {
+    let formula = three_streams();
+    for figure in Figure::ALL {
+        adds_up(&figure.working(&formula));
+        adds_up(&figure.working(&Formula::default()));
+    }
+}
+
+#[test]
+fn what_gives_way_can_be_made_to() {
+    let formula = three_streams();
+    for figure in [Figure::TrueWater, Figure::Salt, Figure::Sugar, Figure::Fat] {
+        let at = figure.gives_way(&formula).unwrap();
+        let wanted = Share::from_percent(50.0).unwrap();
+        let reached = reach(&formula, Target::OfFlour(figure, wanted), at);
+        assert!(reached.is_ok(), "{figure:?} at {at:?}: {reached:?}");
+    }
+}
+
+#[test]
 fn stream_totals_add_up() {
     let formula = three_streams();
     for stream in 0..formula.streams.len() {

@@ -1,0 +1,36 @@
+//! The address: the fragment behind `#`, read, written and watched; the window's title.
+
+use leptos::prelude::*;
+use wasm_bindgen::JsValue;
+
+/// The fragment as it stands, without its `#`.
+pub fn fragment() -> String {
+    let hash = window().location().hash().unwrap_or_default();
+    hash.strip_prefix('#').unwrap_or_default().to_owned()
+}
+
+/// The address of the page, without any fragment.
+pub fn page() -> String {
+    let whole = window().location().href().unwrap_or_default();
+    whole.split('#').next().unwrap_or_default().to_owned()
+}
+
+/// Puts a fragment, with its `#`, into the address without a step in the history.
+pub fn replace(fragment: &str) {
+    if let Ok(history) = window().history() {
+        // A browser may refuse when it is asked too often; the page works on without.
+        let _refused = history.replace_state_with_url(&JsValue::NULL, "", Some(fragment));
+    }
+}
+
+/// Calls `told` with the fragment each time the user or a link changes it.
+pub fn watch(told: impl Fn(String) + 'static) {
+    let watching = window_event_listener(leptos::ev::hashchange, move |_| told(fragment()));
+    // It is watched for as long as the page is open.
+    std::mem::forget(watching);
+}
+
+/// Names the window.
+pub fn title(title: &str) {
+    document().set_title(title);
+}

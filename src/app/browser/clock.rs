@@ -1,0 +1,40 @@
+//! The clock: today's date, this moment, and a while later.
+
+use std::cell::Cell;
+use std::time::Duration;
+
+use js_sys::Date;
+use leptos::prelude::*;
+
+/// Today where the device is, as 2031-05-09.
+pub fn today() -> String {
+    let now = Date::new_0();
+    format!(
+        "{:04}-{:02}-{:02}",
+        now.get_full_year(),
+        now.get_month().saturating_add(1),
+        now.get_date()
+    )
+}
+
+/// Milliseconds since 1970, UTC.
+pub fn milliseconds() -> f64 {
+    Date::now()
+}
+
+thread_local! {
+    static RESTING: Cell<Option<TimeoutHandle>> = const { Cell::new(None) };
+}
+
+/// Calls `done` a second after the last time this was asked for.
+pub fn once_rested(done: impl FnOnce() + 'static) {
+    let handle = set_timeout_with_handle(done, Duration::from_secs(1)).ok();
+    if let Some(earlier) = RESTING.replace(handle) {
+        earlier.clear();
+    }
+}
+
+/// Calls `done` each time the page is about to be hidden or closed.
+pub fn on_leaving(done: impl Fn() + 'static) {
+    std::mem::forget(window_event_listener_untyped("pagehide", move |_| done()));
+}

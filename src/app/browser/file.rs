@@ -1,0 +1,62 @@
+//! Files: one saved to the device, one read from it.
+
+use js_sys::Array;
+use leptos::prelude::*;
+use wasm_bindgen::{JsCast, JsValue};
+use wasm_bindgen_futures::JsFuture;
+use web_sys::{Blob, BlobPropertyBag, File, HtmlAnchorElement, HtmlInputElement, Url};
+
+/// Why a file was not read or saved.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum FileTrouble {
+    /// It is larger than what was asked for; so many bytes.
+    TooLarge(f64),
+    /// The browser would not.
+    Refused,
+}
+
+/// Saves a text to the device under a name.
+///
+/// # Errors
+/// [`FileTrouble::Refused`] where the browser will not.
+pub fn save(name: &str, kind: &str, text: &str) -> Result<(), FileTrouble> {
+    save_or(name, kind, text).map_err(|_| FileTrouble::Refused)
+}
+
+fn save_or(name: &str, kind: &str, text: &str) -> Result<(), JsValue> {
+    let how = BlobPropertyBag::new();
+    how.set_type(kind);
+    let blob = Blob::new_with_str_sequence_and_options(&Array::of1(&text.into()), &how)?;
+    let address = Url::create_object_url_with_blob(&blob)?;
+    let link: HtmlAnchorElement = document().create_element("a")?.unchecked_into();
+    link.set_href(&address);
+    link.set_download(name);
+    link.click();
+    // The browser has taken hold of the file by the time the click returns to it.
+    set_timeout(
+        move || drop(Url::revoke_object_url(&address)),
+        std::time::Duration::from_secs(30),
+    );
+    Ok(())
+}
+
+/// The file chosen in a box, if any; the box is emptied so that the same file can be chosen again.
+pub fn chosen(input: &HtmlInputElement) -> Option<File> {
+    let file = input.files()?.get(0);
+    input.set_value("");
+    file
+}
+
+/// Reads a file as text, when it is not above so many bytes.
+///
+/// # Errors
+/// [`FileTrouble`] when it is larger, or cannot be read.
+pub async fn text(file: File, most: f64) -> Result<String, FileTrouble> {
+    if file.size() > most {
+        return Err(FileTrouble::TooLarge(file.size()));
+    }
+    let text = JsFuture::from(file.text())
+        .await
+        .map_err(|_| FileTrouble::Refused)?;
+    text.as_string().ok_or(FileTrouble::Refused)
+}

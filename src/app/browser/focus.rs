@@ -1,0 +1,22 @@
+//! Focus: which part of the page the keys go to.
+
+use leptos::prelude::*;
+use wasm_bindgen::JsCast;
+use web_sys::HtmlElement;
+
+/// Moves the focus to the element with this id, once the page has been drawn.
+pub fn move_to(id: impl Into<String>) {
+    let id = id.into();
+    request_animation_frame(move || {
+        let element = document().get_element_by_id(&id);
+        if let Some(element) = element.and_then(|element| element.dyn_into::<HtmlElement>().ok()) {
+            // Refused only where the element cannot have it.
+            let _refused = element.focus();
+        }
+    });
+}
+
+/// Scrolls to the top of the page.
+pub fn to_the_top() {
+    window().scroll_to_with_x_and_y(0.0, 0.0);
+}

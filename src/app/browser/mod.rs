@@ -1,0 +1,15 @@
+//! The browser: one file a thing it can do, each a thin wrapper that decides nothing.
+
+pub mod address;
+pub mod announce;
+pub mod chance;
+pub mod clipboard;
+pub mod clock;
+pub mod dialog;
+pub mod file;
+pub mod focus;
+pub mod locale;
+pub mod offline;
+pub mod persist;
+pub mod storage;
+pub mod theme;

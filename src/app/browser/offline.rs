@@ -1,0 +1,64 @@
+//! Working offline: a new version that stands ready waits here for a tap.
+
+use js_sys::{Object, Reflect};
+use leptos::prelude::*;
+use wasm_bindgen::JsCast;
+use wasm_bindgen::closure::Closure;
+use wasm_bindgen_futures::{JsFuture, spawn_local};
+use web_sys::{ServiceWorkerContainer, ServiceWorkerRegistration, ServiceWorkerState};
+
+/// Sets `waiting` once a newer version stands ready beside the one that is open.
+pub fn watch(waiting: RwSignal<bool>) {
+    let Some(container) = container() else { return };
+    spawn_local(async move {
+        let Some(registration) = registration(&container).await else {
+            return;
+        };
+        let is_newer = move || container.controller().is_some();
+        waiting.set(registration.waiting().is_some() && is_newer());
+        let found = registration.clone();
+        registration.set_onupdatefound(Some(&for_ever(move || {
+            let (Some(worker), is_newer) = (found.installing(), is_newer.clone()) else {
+                return;
+            };
+            let installing = worker.clone();
+            worker.set_onstatechange(Some(&for_ever(move || {
+                waiting.set(installing.state() == ServiceWorkerState::Installed && is_newer());
+            })));
+        })));
+    });
+}
+
+/// Lets the waiting version take over, and opens the page with it.
+pub fn take_over() {
+    let Some(container) = container() else { return };
+    container.set_oncontrollerchange(Some(&for_ever(|| drop(window().location().reload()))));
+    spawn_local(async move {
+        let word = Object::new();
+        let said = Reflect::set(&word, &"softcrumb".into(), &"take over".into());
+        if let (Ok(_), Some(registration)) = (said, registration(&container).await)
+            && let Some(worker) = registration.waiting()
+        {
+            // Refused only where the worker is gone; the next visit has the new version then.
+            let _refused = worker.post_message(&word);
+        }
+    });
+}
+
+/// The browser's service workers; none where the page was not opened from a safe address.
+fn container() -> Option<ServiceWorkerContainer> {
+    let container = window().navigator().service_worker();
+    (!container.is_undefined()).then_some(container)
+}
+
+async fn registration(container: &ServiceWorkerContainer) -> Option<ServiceWorkerRegistration> {
+    let ready = JsFuture::from(container.ready().ok()?).await.ok()?;
+    Some(ready.unchecked_into())
+}
+
+/// A listener that is kept for as long as the page is open.
+fn for_ever(heard: impl Fn() + 'static) -> js_sys::Function {
+    Closure::<dyn Fn()>::new(heard)
+        .into_js_value()
+        .unchecked_into()
+}

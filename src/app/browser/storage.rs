@@ -1,0 +1,64 @@
+//! Local storage: texts under keys, and what other tabs put there.
+
+use gloo_storage::{LocalStorage, Storage};
+use leptos::prelude::*;
+
+/// Why storage did not take or give a text.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum StorageTrouble {
+    /// The browser keeps nothing for this page.
+    Blocked,
+    /// There is no room left.
+    Full,
+}
+
+fn store() -> Result<web_sys::Storage, StorageTrouble> {
+    // Asked here first, because `LocalStorage::raw` stops the page where storage is blocked.
+    match window().local_storage() {
+        Ok(Some(_)) => Ok(LocalStorage::raw()),
+        Ok(None) | Err(_) => Err(StorageTrouble::Blocked),
+    }
+}
+
+/// The text under a key, if there is one.
+///
+/// # Errors
+/// [`StorageTrouble::Blocked`].
+pub fn get(key: &str) -> Result<Option<String>, StorageTrouble> {
+    store()?.get_item(key).map_err(|_| StorageTrouble::Blocked)
+}
+
+/// Puts a text under a key.
+///
+/// # Errors
+/// [`StorageTrouble`] when it was not kept.
+pub fn set(key: &str, text: &str) -> Result<(), StorageTrouble> {
+    store()?
+        .set_item(key, text)
+        .map_err(|_| StorageTrouble::Full)
+}
+
+/// Takes the text under a key away.
+pub fn remove(key: &str) {
+    if let Ok(store) = store() {
+        // Refused only where storage is blocked, and then there is nothing to take away.
+        let _refused = store.remove_item(key);
+    }
+}
+
+/// Calls `told` with the key, or none for all, each time another tab changes something.
+pub fn watch(told: impl Fn(Option<String>) + 'static) {
+    let watching = window_event_listener(leptos::ev::storage, move |event| told(event.key()));
+    std::mem::forget(watching);
+}
+
+/// Every key with its text.
+pub fn all() -> Vec<(String, String)> {
+    let Ok(store) = store() else {
+        return Vec::new();
+    };
+    (0..store.length().unwrap_or_default())
+        .filter_map(|place| store.key(place).ok().flatten())
+        .filter_map(|key| Some((key.clone(), store.get_item(&key).ok().flatten()?)))
+        .collect()
+}

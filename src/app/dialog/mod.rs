@@ -1,0 +1,19 @@
+//! Dialogs: what may stand open over a place.
+
+mod add_stream;
+mod hand_out;
+mod line_menu;
+mod own_food;
+mod picker;
+mod settings;
+mod shelf;
+mod stream_menu;
+
+pub use add_stream::AddStream;
+pub use hand_out::HandOutDialog;
+pub use line_menu::LineMenu;
+pub use own_food::OwnFoodForm;
+pub use picker::Picker;
+pub use settings::SettingsDialog;
+pub use shelf::ShelfDialog;
+pub use stream_menu::StreamMenu;

@@ -1,0 +1,93 @@
+//! Picker: an ingredient searched by name, roles as groups, or one of the user's own.
+
+use leptos::prelude::*;
+
+use super::OwnFoodForm;
+use crate::app::part::{Button, Picture};
+use crate::app::state::State;
+use crate::engine::larder::{Food, Listed, Role};
+use crate::words::{name, search};
+
+/// Picks an ingredient.
+#[component]
+pub fn Picker(
+    /// Called with what was picked.
+    picked: Callback<Food>,
+) -> impl IntoView {
+    let state = State::here();
+    let own = RwSignal::new(false);
+    let pick = Callback::new(move |food: Food| {
+        state.close();
+        picked.run(food);
+    });
+    view! {
+        <Show when=move || own.get() fallback=move || view! { <Larder own pick /> }>
+            <OwnFoodForm made=pick />
+        </Show>
+    }
+}
+
+/// The larder, searched by name.
+#[component]
+fn Larder(
+    /// Set when the user asks for an ingredient of their own.
+    own: RwSignal<bool>,
+    /// Called with what was picked.
+    pick: Callback<Food>,
+) -> impl IntoView {
+    let wanted = RwSignal::new(String::new());
+    let group = move |role: Role| {
+        let rows = Memo::new(move |_| {
+            let of_role = Listed::all().filter(|listed| listed.row().role == role);
+            wanted.with(|wanted| {
+                of_role
+                    .filter(|listed| search::finds(wanted, *listed))
+                    .collect::<Vec<Listed>>()
+            })
+        });
+        view! { <Group role rows pick /> }
+    };
+    view! {
+        <div class="picker">
+            <label class="heard" for="picker-search">"Search by name"</label>
+            <input
+                id="picker-search"
+                class="search"
+                type="search"
+                autocomplete="off"
+                placeholder="Search by name"
+                on:input:target=move |event| wanted.set(event.target().value())
+            />
+            <Button says="An ingredient of my own" class="bare" picture=Picture::Add tapped=move |()| own.set(true) />
+            {Role::ALL.map(group).into_iter().collect_view()}
+        </div>
+    }
+}
+
+/// The ingredients of one role.
+#[component]
+fn Group(
+    /// The role.
+    role: Role,
+    /// Those that are found.
+    rows: Memo<Vec<Listed>>,
+    /// Called with what was picked.
+    pick: Callback<Food>,
+) -> impl IntoView {
+    let row = move |listed: Listed| {
+        view! {
+            <button type="button" class="pick" on:click=move |_| pick.run(Food::Listed(listed))>
+                <span>{listed.row().name}</span>
+                <span class="quiet">{listed.row().detail}</span>
+            </button>
+        }
+    };
+    view! {
+        <Show when=move || rows.with(|rows| !rows.is_empty())>
+            <h3>{name::role(role)}</h3>
+        </Show>
+        <For each=move || rows.get() key=|listed| listed.row().number let(listed)>
+            {row(listed)}
+        </For>
+    }
+}

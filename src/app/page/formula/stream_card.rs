@@ -1,0 +1,131 @@
+//! A stream's card: its name, its share of the flour, its lines.
+
+use leptos::prelude::*;
+
+use super::line_row::LineRow;
+use super::share_box::ShareRows;
+use crate::app::part::{Button, Picture};
+use crate::app::state::{Opened, State};
+use crate::engine::formula::{Line, LineAt, StreamKind};
+use crate::engine::larder::Food;
+use crate::engine::quantity::Mass;
+use crate::words::{line, write};
+
+/// The word by which the style sheets know a kind of stream.
+pub fn style_word(kind: StreamKind) -> &'static str {
+    match kind {
+        StreamKind::Paste => "paste",
+        StreamKind::Preferment => "preferment",
+        StreamKind::Final => "final",
+        StreamKind::Filling => "filling",
+        StreamKind::Topping => "topping",
+        StreamKind::Wash => "wash",
+    }
+}
+
+/// A stream with its lines.
+#[component]
+pub fn StreamCard(
+    /// Which one.
+    stream: usize,
+) -> impl IntoView {
+    let state = State::here();
+    let name = Memo::new(move |_| {
+        state.with(|sheet| {
+            sheet
+                .formula
+                .streams
+                .get(stream)
+                .map(|own| own.name.clone())
+                .unwrap_or_default()
+        })
+    });
+    let word = Memo::new(move |_| {
+        state.with(|sheet| {
+            sheet
+                .formula
+                .streams
+                .get(stream)
+                .map(|own| style_word(own.kind))
+        })
+    });
+    let lines = Memo::new(move |_| {
+        state.with(|sheet| {
+            sheet
+                .formula
+                .streams
+                .get(stream)
+                .map_or(0, |own| own.lines.len())
+        })
+    });
+    view! {
+        <section class="card stream" data-stream=move || word.get() aria-label=move || name.get()>
+            <Head stream name />
+            <ShareRows stream />
+            <For each=move || 0..lines.get() key=|line| *line let(line)>
+                <LineRow at=LineAt { stream, line } />
+            </For>
+            <footer>
+                <Add stream name />
+            </footer>
+        </section>
+    }
+}
+
+/// Letter, name and weight of a stream.
+#[component]
+fn Head(
+    /// Which one.
+    stream: usize,
+    /// As the user calls it.
+    name: Memo<String>,
+) -> impl IntoView {
+    let state = State::here();
+    let mass = Memo::new(move |_| {
+        let manner = state.manner.get();
+        state.with(|sheet| {
+            let own = sheet.formula.streams.get(stream);
+            own.map(|own| write::mass(own.mass(), manner))
+                .unwrap_or_default()
+        })
+    });
+    let open = move |_| state.open(Opened::Stream(stream));
+    view! {
+        <header>
+            <h2>
+                <button type="button" class="button bare stream-name" aria-haspopup="dialog" on:click=open>
+                    <span class="letter" aria-hidden="true">{line::mark(stream)}</span>
+                    <span>{move || name.get()}</span>
+                </button>
+            </h2>
+            <span class="quiet follows">{move || mass.get()}</span>
+        </header>
+    }
+}
+
+/// One more ingredient.
+#[component]
+fn Add(
+    /// Which stream.
+    stream: usize,
+    /// As the user calls it.
+    name: Memo<String>,
+) -> impl IntoView {
+    let state = State::here();
+    let add = move |food: Food| {
+        state.edit(|sheet| {
+            if sheet.formula.has_room()
+                && let Some(own) = sheet.formula.streams.get_mut(stream)
+            {
+                own.lines.push(Line::new(food, Mass::ZERO));
+            }
+        });
+    };
+    let pick = move |()| {
+        state.open(Opened::Pick {
+            title: format!("Add to {}", name.get_untracked()),
+            picked: Callback::new(add),
+        });
+    };
+    view! { <Button says="Add an ingredient" class="bare" picture=Picture::Add tapped=pick /> }
+}

@@ -1,0 +1,12 @@
+//! Places: one folder each, and the three figures that each is about.
+
+mod batch;
+mod chocolate;
+mod formula;
+
+pub use batch::{BatchKeys, BatchPlace};
+pub use chocolate::{ChocolateKeys, ChocolatePlace};
+pub use formula::{FormulaKeys, FormulaPlace};
+
+/// The id of the heading of the place that is shown.
+pub const HEADING: &str = "place";

@@ -1,0 +1,67 @@
+//! A figure of the dough: as a share of its flour, or by weight.
+
+use leptos::prelude::*;
+
+use super::figure::{Figure as Tapped, Shown};
+use crate::app::state::State;
+use crate::engine::formula::Figure;
+use crate::words::{Trouble, name, write};
+
+/// A figure of the dough as a share of its flour.
+#[component]
+pub fn ShareFigure(
+    /// Which figure.
+    figure: Figure,
+) -> impl IntoView {
+    let state = State::here();
+    let shown = Memo::new(move |_| {
+        let manner = state.manner.get();
+        let new = state.figures.with(|figures| figures.share(figure));
+        let old = state.kept_figures.with(|figures| figures.share(figure));
+        Shown {
+            value: match &new {
+                Ok(share) => write::share(*share, manner),
+                Err(error) => error.sentence(manner),
+            },
+            was: match (old, new) {
+                (Ok(old), Ok(new)) if state.is_trial() && old != new => Some(was(
+                    &write::share(old, manner),
+                    &write::points_change(old, new, manner),
+                )),
+                _ => None,
+            },
+        }
+    });
+    let working = move |()| untrack(|| state.with(|sheet| figure.working(&sheet.formula)));
+    view! { <Tapped label=name::figure(figure) shown working=Callback::new(working) /> }
+}
+
+/// A figure of the dough by weight.
+#[component]
+pub fn MassFigure(
+    /// Which figure.
+    figure: Figure,
+) -> impl IntoView {
+    let state = State::here();
+    let shown = Memo::new(move |_| {
+        let manner = state.manner.get();
+        let new = state.figures.with(|figures| figures.mass(figure));
+        let old = state.kept_figures.with(|figures| figures.mass(figure));
+        Shown {
+            value: write::mass(new, manner),
+            was: (state.is_trial() && old != new).then(|| {
+                was(
+                    &write::mass(old, manner),
+                    &write::mass_change(new - old, manner),
+                )
+            }),
+        }
+    });
+    let working = move |()| untrack(|| state.with(|sheet| figure.working(&sheet.formula)));
+    view! { <Tapped label=name::figure(figure) shown working=Callback::new(working) /> }
+}
+
+/// What a figure was, and by how much it has changed.
+fn was(old: &str, difference: &str) -> String {
+    format!("{difference}, was {old}")
+}

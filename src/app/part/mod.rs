@@ -1,0 +1,23 @@
+//! Parts: what places are made of.
+
+mod button;
+mod choice;
+mod dialog;
+mod dough_figure;
+mod figure;
+mod icon;
+mod number_box;
+mod text_box;
+mod trial_bar;
+mod working_list;
+
+pub use button::{Button, IconButton};
+pub use choice::Choice;
+pub use dialog::{Dialog, TITLE};
+pub use dough_figure::{MassFigure, ShareFigure};
+pub use figure::{Figure, Shown};
+pub use icon::{Icon, Picture};
+pub use number_box::NumberBox;
+pub use text_box::TextBox;
+pub use trial_bar::TrialBar;
+pub use working_list::WorkingList;

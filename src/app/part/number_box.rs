@@ -1,0 +1,143 @@
+//! Number box: a labelled box for one number, which keeps the text as typed and says what is
+//! wrong with it.
+
+use leptos::prelude::*;
+
+use crate::app::browser::announce::announce;
+use crate::app::state::State;
+
+/// What was typed, and what came of it.
+#[derive(Clone, PartialEq)]
+struct Typed {
+    /// The text, never rewritten.
+    text: String,
+    /// The figure as it stood right after; none while the text cannot be taken.
+    gave: Option<String>,
+    /// What is in the way.
+    trouble: String,
+    /// How often the page had been settled by then; once more, and the text is forgotten.
+    settled: u32,
+}
+
+impl Typed {
+    /// Whether it is still what the box shows: nothing else has changed the figure since.
+    fn stands(&self, figure: &str, settled: u32) -> bool {
+        self.settled == settled && self.gave.as_deref().is_none_or(|gave| gave == figure)
+    }
+}
+
+/// The box's own memory.
+#[derive(Clone, Copy)]
+struct Memory {
+    state: State,
+    id: StoredValue<String>,
+    figure: Signal<String>,
+    take: Callback<String, Result<(), String>>,
+    typed: RwSignal<Option<Typed>>,
+}
+
+impl Memory {
+    fn new(id: &str, figure: Signal<String>, take: Callback<String, Result<(), String>>) -> Self {
+        let state = State::here();
+        let unread = state.unread_text(id).map(|(text, trouble)| Typed {
+            text,
+            gave: None,
+            trouble,
+            settled: state.settled.get_untracked(),
+        });
+        Self {
+            state,
+            id: StoredValue::new(id.to_owned()),
+            figure,
+            take,
+            typed: RwSignal::new(unread),
+        }
+    }
+
+    /// What it shows: what was typed while that stands, else the figure.
+    fn text(self) -> String {
+        let (figure, settled) = (self.figure.get(), self.state.settled.get());
+        self.typed.with(|typed| match typed {
+            Some(typed) if typed.stands(&figure, settled) => typed.text.clone(),
+            _ => figure,
+        })
+    }
+
+    /// What is in the way of reading it; empty when nothing is.
+    fn trouble(self) -> String {
+        let (figure, settled) = (self.figure.get(), self.state.settled.get());
+        self.typed.with(|typed| match typed {
+            Some(typed) if typed.stands(&figure, settled) => typed.trouble.clone(),
+            _ => String::new(),
+        })
+    }
+
+    /// Takes a text as it was typed.
+    fn read(self, text: String) {
+        let trouble = self.take.run(text.clone()).err().unwrap_or_default();
+        if !trouble.is_empty() {
+            announce(&trouble);
+        }
+        self.id
+            .with_value(|id| self.state.note_unread(id, &text, &trouble));
+        let gave = trouble.is_empty().then(|| self.figure.get_untracked());
+        let settled = self.state.settled.get_untracked();
+        self.typed.set(Some(Typed {
+            text,
+            gave,
+            trouble,
+            settled,
+        }));
+    }
+}
+
+/// A labelled box for one number with its unit inside.
+///
+/// Where figures are tied to each other, the box shows what was typed for as long as the figure
+/// is the one it gave, and the figure itself once something else has changed it.
+#[component]
+pub fn NumberBox(
+    /// Unique on the page, the same for the same box at each visit.
+    #[prop(into)]
+    id: String,
+    /// What is asked for: "Bread flour, weight".
+    #[prop(into)]
+    label: Signal<String>,
+    /// The unit, shown in the box.
+    #[prop(into)]
+    unit: Signal<&'static str>,
+    /// The figure as it stands, written for a box.
+    #[prop(into)]
+    figure: Signal<String>,
+    /// Reads a text and keeps what it says; or says why it cannot.
+    #[prop(into)]
+    take: Callback<String, Result<(), String>>,
+    /// Whether a trial has changed it.
+    #[prop(optional, into)]
+    changed: Signal<bool>,
+) -> impl IntoView {
+    let own = Memory::new(&id, figure, take);
+    let trouble = Memo::new(move |_| own.trouble());
+    let is_unread = move || trouble.with(|trouble| !trouble.is_empty());
+    let trouble_id = format!("{id}-trouble");
+    let described = trouble_id.clone();
+    view! {
+        <div class="number-box" class:changed=move || changed.get() class:unread=is_unread>
+            <label for=id.clone()>{move || label.get()}</label>
+            <label class="field" for=id.clone()>
+                <input
+                    id=id.clone()
+                    type="text"
+                    inputmode="decimal"
+                    autocomplete="off"
+                    prop:value=move || own.text()
+                    aria-invalid=move || is_unread().then_some("true")
+                    aria-describedby=move || is_unread().then(|| described.clone())
+                    on:input:target=move |event| own.read(event.target().value())
+                />
+                <span class="unit">{move || unit.get()}</span>
+            </label>
+            {move || is_unread().then(|| view! { <p class="trouble" id=trouble_id.clone()>{trouble.get()}</p> })}
+        </div>
+    }
+}

@@ -1,0 +1,38 @@
+//! Trial bar: what was changed, drop it or keep it.
+
+use leptos::prelude::*;
+
+use super::Button;
+use crate::app::browser::announce::announce;
+use crate::app::state::State;
+use crate::words::tried;
+
+/// The bar that stands there while a trial is on.
+#[component]
+pub fn TrialBar() -> impl IntoView {
+    let state = State::here();
+    let changed = Memo::new(move |_| {
+        let manner = state.manner.get();
+        state.with(|tried| state.with_kept(|kept| tried::changed(kept, tried, manner)))
+    });
+    let drop_it = move || {
+        state.drop_trial();
+        announce("Trial dropped. The formula stands as it was kept.");
+    };
+    let keep_it = move || {
+        state.keep_trial();
+        announce("Trial kept.");
+    };
+    view! {
+        <section class="trial-bar" aria-label="Trial">
+            <p>
+                <strong>"Trial: "</strong>
+                {move || changed.get()}
+            </p>
+            <div class="buttons">
+                <Button says="Drop" tapped=move |()| drop_it() />
+                <Button says="Keep" class="chief" idle=Signal::derive(move || state.is_stale()) tapped=move |()| keep_it() />
+            </div>
+        </section>
+    }
+}

@@ -1,0 +1,45 @@
+//! Working list: how a figure came about, step by step.
+
+use leptos::prelude::*;
+
+use crate::engine::working::Line;
+use crate::words::{Manner, working};
+
+/// Each step with its rule in letters, the numbers put in, the answer and the source.
+#[component]
+pub fn WorkingList(
+    /// The steps.
+    lines: Vec<Line>,
+    /// How numbers are written here.
+    manner: Manner,
+) -> impl IntoView {
+    let steps = lines
+        .iter()
+        .map(|line| {
+            let step = working::worked(line, manner);
+            let letters = step
+                .letters
+                .into_iter()
+                .map(|one| {
+                    view! {
+                        <div>
+                            <dt>{one.letter}</dt>
+                            <dd>{one.of}</dd>
+                            <dd class="number">{one.figure}</dd>
+                        </div>
+                    }
+                })
+                .collect_view();
+            view! {
+                <li>
+                    <p class="rule">{step.rule}</p>
+                    <dl class="with">{letters}</dl>
+                    <p class="sum">{step.put_in}" = "{step.result}</p>
+                    <p class="quiet">{step.result_of}</p>
+                    <p class="source">"Source: "{step.source}</p>
+                </li>
+            }
+        })
+        .collect_view();
+    view! { <ol class="working">{steps}</ol> }
+}

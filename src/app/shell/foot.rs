@@ -1,0 +1,89 @@
+//! The foot: the trial that is on, and the quiet lines of storage, visit and new version.
+
+use leptos::prelude::*;
+
+use crate::app::browser::storage::StorageTrouble;
+use crate::app::browser::{clock, file, offline};
+use crate::app::part::{Button, TrialBar};
+use crate::app::state::{Keeps, State};
+use crate::sheet::record::{RecordFault, write_sheet};
+use crate::words::notice;
+
+/// The foot of the page.
+#[component]
+pub fn Foot() -> impl IntoView {
+    let state = State::here();
+    let is_visit = move || state.open_id.with(Option::is_none) && state.keeps.with(Option::is_none);
+    view! {
+        <div class="foot">
+            <Show when=move || state.newer_version.get()>
+                <div class="notice" role="status">
+                    <p>{notice::new_release()}</p>
+                    <Button says="Open it" tapped=|()| offline::take_over() />
+                </div>
+            </Show>
+            {move || state.keeps.get().map(|keeps| view! { <Unkept said=said(&keeps) /> })}
+            {move || state.link_trouble.get().map(|said| view! { <LinkTrouble said /> })}
+            <Show when=is_visit>
+                <div class="notice" role="status">
+                    <p>{notice::visitor()}</p>
+                    <Button says="Keep it" tapped=move |()| state.keep_visit() />
+                </div>
+            </Show>
+            <Show when=move || state.is_trial()>
+                <TrialBar />
+            </Show>
+        </div>
+    }
+}
+
+/// What keeping came up against, in words.
+const fn said(keeps: &Keeps) -> &'static str {
+    match keeps {
+        Keeps::Storage(StorageTrouble::Blocked) => notice::storage_blocked(),
+        Keeps::Storage(StorageTrouble::Full) => notice::storage_full(),
+        Keeps::Record(error) if matches!(error.fault, RecordFault::Newer { .. }) => {
+            notice::storage_newer()
+        }
+        Keeps::Record(_) => notice::storage_damaged(),
+    }
+}
+
+/// One quiet line: something was not kept, and can be saved to a file.
+#[component]
+fn Unkept(
+    /// What happened.
+    said: &'static str,
+) -> impl IntoView {
+    let state = State::here();
+    let save = move || {
+        let text = state.with_kept(write_sheet);
+        // Where even this is refused, the line stays as it is.
+        let _refused = file::save(
+            &format!("softcrumb-{}.json", clock::today()),
+            "application/json",
+            &text,
+        );
+    };
+    view! {
+        <div class="notice" role="status">
+            <p>{said}</p>
+            <Button says="Save to a file" tapped=move |()| save() />
+        </div>
+    }
+}
+
+/// One quiet line: the link in the address cannot be opened.
+#[component]
+fn LinkTrouble(
+    /// What is wrong with it.
+    said: String,
+) -> impl IntoView {
+    let state = State::here();
+    view! {
+        <div class="notice" role="alert">
+            <p>{said}</p>
+            <Button says="Close" tapped=move |()| state.link_trouble.set(None) />
+        </div>
+    }
+}

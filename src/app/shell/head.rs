@@ -1,0 +1,48 @@
+//! The header: the formula's name, the tools, and the three figures of the place.
+
+use leptos::prelude::*;
+
+use super::keys::Keys;
+use crate::app::browser::announce::announce;
+use crate::app::part::{Icon, IconButton, Picture};
+use crate::app::state::{Opened, State};
+use crate::words::notice;
+
+/// The header of the page.
+#[component]
+pub fn Head() -> impl IntoView {
+    let state = State::here();
+    let undo = move || {
+        state.undo();
+        announce("Undone");
+    };
+    let redo = move || {
+        state.redo();
+        announce("Done again");
+    };
+    view! {
+        <header class="head">
+            <div class="row">
+                <button type="button" class="button bare name" aria-haspopup="dialog" on:click=move |_| state.open(Opened::Shelf)>
+                    <Icon picture=Picture::Shelf />
+                    <span>
+                        <span class="heard">"Shelf, open: "</span>
+                        {move || state.with(|sheet| sheet.name.clone())}
+                    </span>
+                </button>
+                <div class="tools">
+                    <IconButton picture=Picture::Undo name="Undo" tapped=undo idle=Signal::derive(move || !state.can_undo()) />
+                    <IconButton picture=Picture::Redo name="Redo" tapped=redo idle=Signal::derive(move || !state.can_redo()) />
+                    <IconButton picture=Picture::HandOut name="Hand out" tapped=move || state.open(Opened::HandOut) />
+                    <IconButton picture=Picture::Settings name="Settings" tapped=move || state.open(Opened::Settings) />
+                </div>
+            </div>
+            <section class="keys" aria-label="Key figures">
+                <Keys />
+            </section>
+            <Show when=move || state.is_stale()>
+                <p class="stale">{notice::last_good()}</p>
+            </Show>
+        </header>
+    }
+}

@@ -1,0 +1,10 @@
+//! The shell: what stands around every place.
+
+mod foot;
+mod head;
+mod keys;
+mod opened;
+mod places;
+mod whole;
+
+pub use whole::Whole;

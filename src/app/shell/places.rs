@@ -1,0 +1,42 @@
+//! The bar of places: at the bottom of a phone, a rail on a wide screen.
+
+use leptos::prelude::*;
+
+use crate::app::part::{Icon, Picture};
+use crate::app::state::State;
+use crate::sheet::{Fragment, Place};
+use crate::words::name;
+
+/// The icon of a place.
+const fn picture(place: Place) -> Picture {
+    match place {
+        Place::Formula => Picture::Formula,
+        Place::Batch => Picture::Batch,
+        Place::Chocolate => Picture::Chocolate,
+    }
+}
+
+/// The places that there are, as links.
+#[component]
+pub fn Places() -> impl IntoView {
+    let state = State::here();
+    let links = Place::ALL
+        .into_iter()
+        .map(|place| {
+            let current = move || (state.place.get() == place).then_some("page");
+            view! {
+                <li>
+                    <a class="place" href=Fragment::Place(place).write() aria-current=current>
+                        <Icon picture=picture(place) />
+                        {name::place(place)}
+                    </a>
+                </li>
+            }
+        })
+        .collect_view();
+    view! {
+        <nav class="places" aria-label="Places">
+            <ul>{links}</ul>
+        </nav>
+    }
+}

@@ -1,0 +1,38 @@
+//! The whole page: header, place, foot, bar of places, and what may stand open over them.
+
+use leptos::prelude::*;
+
+use super::foot::Foot;
+use super::head::Head;
+use super::opened::OpenedDialog;
+use super::places::Places;
+use crate::app::browser::{announce, focus};
+use crate::app::page::{BatchPlace, ChocolatePlace, FormulaPlace, HEADING};
+use crate::app::state::State;
+use crate::sheet::Place;
+
+/// The whole page.
+#[component]
+pub fn Whole() -> impl IntoView {
+    let state = State::here();
+    let skip = move |event: leptos::ev::MouseEvent| {
+        event.prevent_default();
+        focus::move_to(HEADING);
+    };
+    let place = move || match state.place.get() {
+        Place::Formula => view! { <FormulaPlace /> }.into_any(),
+        Place::Batch => view! { <BatchPlace /> }.into_any(),
+        Place::Chocolate => view! { <ChocolatePlace /> }.into_any(),
+    };
+    view! {
+        <a class="skip" href="#formula" on:click=skip>"Skip to the figures"</a>
+        <div class="shell" data-stale=move || state.is_stale().to_string()>
+            <Head />
+            <main class="main">{place}</main>
+            <Foot />
+            <Places />
+        </div>
+        <p id=announce::REGION class="heard" role="status"></p>
+        <OpenedDialog />
+    }
+}

@@ -1,0 +1,71 @@
+//! Doors: what stands open over the page, one thing at a time.
+
+use leptos::prelude::*;
+
+use super::State;
+use crate::app::browser::{dialog, focus};
+use crate::engine::formula::LineAt;
+use crate::engine::larder::Food;
+use crate::engine::working::Line;
+
+/// What stands open over the page.
+#[derive(Clone)]
+pub enum Opened {
+    /// How a figure came about.
+    Working {
+        /// What the figure is.
+        title: String,
+        /// The figure as it is shown.
+        value: String,
+        /// The steps.
+        lines: Vec<Line>,
+    },
+    /// What can be done with a line.
+    Line(LineAt),
+    /// What can be done with a stream.
+    Stream(usize),
+    /// A new stream.
+    AddStream,
+    /// Picking an ingredient.
+    Pick {
+        /// What it is for: "Add to Scalded paste".
+        title: String,
+        /// Called with what was picked.
+        picked: Callback<Food>,
+    },
+    /// The formulas that are kept.
+    Shelf,
+    /// Handing the formula out.
+    HandOut,
+    /// Settings.
+    Settings,
+}
+
+impl Opened {
+    /// The title of the dialog.
+    pub fn title(&self) -> String {
+        match self {
+            Self::Working { title, .. } | Self::Pick { title, .. } => title.clone(),
+            Self::Line(_) => "This ingredient".to_owned(),
+            Self::Stream(_) => "This stream".to_owned(),
+            Self::AddStream => "Add a stream".to_owned(),
+            Self::Shelf => "Shelf".to_owned(),
+            Self::HandOut => "Hand out".to_owned(),
+            Self::Settings => "Settings".to_owned(),
+        }
+    }
+}
+
+impl State {
+    /// Opens something over the page, in place of what may be open.
+    pub fn open(self, opened: Opened) {
+        self.opened.set(Some(opened));
+        dialog::show(self.dialog);
+        focus::move_to(crate::app::part::TITLE);
+    }
+
+    /// Closes what is open.
+    pub fn close(self) {
+        dialog::close(self.dialog);
+    }
+}

@@ -1,0 +1,128 @@
+//! The state of the page, handed to every part of it.
+
+use std::collections::BTreeMap;
+
+use leptos::html::Dialog;
+use leptos::prelude::*;
+
+use super::Opened;
+use crate::app::browser::locale;
+use crate::app::browser::storage::StorageTrouble;
+use crate::engine::formula::{Basis, Figures, Form};
+use crate::sheet::record::RecordError;
+use crate::sheet::{self, History, Id, Kitchen, Place, Settings, Sheet, Shelf};
+use crate::words::{Manner, MassUnit, TemperatureUnit, Units};
+
+/// What keeping came up against.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Keeps {
+    /// The browser would not.
+    Storage(StorageTrouble),
+    /// What was kept cannot be opened; it is left as it is.
+    Record(RecordError),
+}
+
+/// The state of the page. Small enough to be copied into every closure.
+#[derive(Clone, Copy)]
+pub struct State {
+    /// The sheet as it is kept, with the steps to it.
+    pub history: RwSignal<History>,
+    /// The sheet with changes that are not kept yet.
+    pub trial: RwSignal<Option<Sheet>>,
+    /// How figures and pages are shown.
+    pub settings: RwSignal<Settings>,
+    /// What is true of this kitchen.
+    pub kitchen: RwSignal<Kitchen>,
+    /// How numbers are written and read here.
+    pub manner: Memo<Manner>,
+    /// The figures of the dough as it stands.
+    pub figures: Memo<Figures>,
+    /// The figures of the dough as it is kept.
+    pub kept_figures: Memo<Figures>,
+    /// Which flour is the hundred per cent.
+    pub basis: RwSignal<Basis>,
+    /// Where the user is.
+    pub place: RwSignal<Place>,
+    /// What stands open over the page.
+    pub opened: RwSignal<Option<Opened>>,
+    /// The dialog it stands in.
+    pub dialog: NodeRef<Dialog>,
+    /// Texts that cannot be taken, by box: the text and what is in the way.
+    pub unread: RwSignal<BTreeMap<String, (String, String)>>,
+    /// How often the boxes have been made to forget what was typed.
+    pub settled: RwSignal<u32>,
+    /// All formulas that are kept.
+    pub shelf: RwSignal<Shelf>,
+    /// Which of them is open; none for a visitor's copy, which is not kept.
+    pub open_id: RwSignal<Option<Id>>,
+    /// What keeping came up against, if anything.
+    pub keeps: RwSignal<Option<Keeps>>,
+    /// Changes since formulas were last saved to a file.
+    pub unfiled: RwSignal<u32>,
+    /// What is wrong with the link in the address, if anything.
+    pub link_trouble: RwSignal<Option<String>>,
+    /// Whether a newer version of the page stands ready.
+    pub newer_version: RwSignal<bool>,
+}
+
+impl State {
+    /// The state of a page on which `sheet` stands.
+    pub fn new(sheet: Sheet) -> Self {
+        let history = RwSignal::new(History::new(sheet));
+        let trial = RwSignal::new(None::<Sheet>);
+        let settings = RwSignal::new(Settings::default());
+        let numbers = locale::numbers();
+        let kept_figures = Memo::new(move |_| {
+            history.with(|history| Figures::of(&history.now().formula, Form::AsWritten))
+        });
+        let figures = Memo::new(move |_| {
+            trial.with(|trial| match trial {
+                Some(tried) => Figures::of(&tried.formula, Form::AsWritten),
+                None => kept_figures.get(),
+            })
+        });
+        Self {
+            history,
+            trial,
+            settings,
+            kitchen: RwSignal::new(Kitchen::default()),
+            manner: Memo::new(move |_| Manner {
+                numbers,
+                units: units(settings.get()),
+            }),
+            figures,
+            kept_figures,
+            basis: RwSignal::new(Basis::default()),
+            place: RwSignal::new(Place::default()),
+            opened: RwSignal::new(None),
+            dialog: NodeRef::new(),
+            unread: RwSignal::new(BTreeMap::new()),
+            settled: RwSignal::new(0),
+            shelf: RwSignal::new(Shelf::default()),
+            open_id: RwSignal::new(None),
+            keeps: RwSignal::new(None),
+            unfiled: RwSignal::new(0),
+            link_trouble: RwSignal::new(None),
+            newer_version: RwSignal::new(false),
+        }
+    }
+
+    /// The state of this page.
+    pub fn here() -> Self {
+        expect_context::<Self>()
+    }
+}
+
+/// The units a setting stands for.
+const fn units(settings: Settings) -> Units {
+    match settings.units {
+        sheet::Units::Grams => Units {
+            mass: MassUnit::Grams,
+            temperature: TemperatureUnit::Celsius,
+        },
+        sheet::Units::Ounces => Units {
+            mass: MassUnit::Ounces,
+            temperature: TemperatureUnit::Fahrenheit,
+        },
+    }
+}

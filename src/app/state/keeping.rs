@@ -1,0 +1,100 @@
+//! Keeping: each change of the open sheet goes to storage, and what other tabs keep comes back.
+
+use leptos::prelude::*;
+
+use super::{Keeps, State};
+use crate::app::browser::{address, clock, storage};
+use crate::sheet::record::{read_sheet, write_sheet};
+use crate::sheet::{Fragment, Id, Moment, Sheet, key, link};
+use crate::words::name;
+
+impl State {
+    /// The two effects of the page: sheet to storage, sheet to address.
+    pub fn follow(self) {
+        Effect::new(move |before: Option<Option<(Id, String)>>| {
+            let id = self.open_id.get()?;
+            let record = self.with_kept(write_sheet);
+            let kept = Some((id.clone(), record.clone()));
+            // The first run finds what was just read; an open formula that changed is kept.
+            if let Some((old_id, old)) = before.flatten()
+                && old_id == id
+                && old != record
+            {
+                self.write(&id, &record);
+            }
+            kept
+        });
+        Effect::new(move |_| {
+            let place = self.place.get();
+            let title = self.with_kept(|sheet| format!("{}: {}", sheet.name, name::place(place)));
+            address::title(&title);
+            // A visitor's copy lives in the address, so that it outlasts a reload.
+            let visit = self
+                .open_id
+                .with(Option::is_none)
+                .then(|| self.with_kept(link::write));
+            let fragment = match visit {
+                Some(Ok(text)) => Fragment::Loaf(text),
+                Some(Err(_)) | None => Fragment::Place(place),
+            };
+            address::replace(&fragment.write());
+        });
+    }
+
+    /// Puts the open formula's record into storage; its line in the index follows a little later.
+    fn write(self, id: &Id, record: &str) {
+        match storage::set(&key::of_formula(id), record) {
+            Ok(()) => {
+                if self.keeps.with_untracked(Option::is_some) {
+                    self.keeps.set(None);
+                }
+                self.note_change();
+            }
+            Err(trouble) => self.keeps.set(Some(Keeps::Storage(trouble))),
+        }
+    }
+
+    /// Follows what other tabs keep.
+    pub fn follow_other_tabs(self) {
+        storage::watch(move |changed| match changed.as_deref() {
+            Some(key::SHELF) | None => self.merge_shelf(),
+            Some(key::SETTINGS | key::KITCHEN) => self.read_settings(),
+            Some(other) => {
+                let id = key::formula_of(other);
+                if id.is_some() && id == self.open_id.get_untracked() {
+                    self.take_from_other_tab(other);
+                }
+            }
+        });
+    }
+
+    fn take_from_other_tab(self, key: &str) {
+        let Ok(Some(text)) = storage::get(key) else {
+            return;
+        };
+        match read_sheet(&text) {
+            Ok(sheet) => {
+                self.history.update(|history| history.change(sheet, None));
+                self.settle();
+            }
+            Err(error) => self.keeps.set(Some(Keeps::Record(error))),
+        }
+    }
+
+    /// The sheet kept under an id.
+    ///
+    /// # Errors
+    /// What keeping came up against; `None` where nothing is kept under it.
+    pub(super) fn read(id: &Id) -> Result<Option<Sheet>, Keeps> {
+        match storage::get(&key::of_formula(id)) {
+            Ok(Some(text)) => read_sheet(&text).map(Some).map_err(Keeps::Record),
+            Ok(None) => Ok(None),
+            Err(trouble) => Err(Keeps::Storage(trouble)),
+        }
+    }
+}
+
+/// Now.
+pub(super) fn now() -> Moment {
+    Moment::from_milliseconds(clock::milliseconds()).unwrap_or_default()
+}

@@ -1,0 +1,13 @@
+//! State: the open sheet, what of the page belongs to it, and how it is kept.
+
+mod change;
+mod doors;
+mod here;
+mod keeping;
+mod opening;
+mod shelving;
+mod trial;
+mod unread;
+
+pub use doors::Opened;
+pub use here::{Keeps, State};

@@ -1,0 +1,173 @@
+//! Opening: what the page begins with, and another formula put in place of the open one.
+
+use leptos::prelude::*;
+
+use super::{Keeps, State};
+use crate::app::browser::{address, storage, theme};
+use crate::sheet::record::{
+    read_kitchen, read_settings, read_shelf, write_kitchen, write_settings,
+};
+use crate::sheet::{
+    Fragment, History, Id, Kitchen, Settings, Sheet, Shelf, Theme, examples, key, link,
+};
+use crate::words::trouble::Trouble;
+
+impl State {
+    /// Reads what is kept, or lays out the examples on a first visit; then what the address asks.
+    ///
+    /// `first` is shown where nothing is kept and nothing can be.
+    pub fn begin(first: &Sheet) -> Self {
+        let state = Self::new(first.clone());
+        state.read_settings();
+        state.read_shelf();
+        let open = storage::get(key::OPEN).ok().flatten();
+        let opened = open
+            .and_then(|text| Id::from_text(&text))
+            .is_some_and(|id| state.open_formula(&id));
+        if !opened {
+            state.open_any(first);
+        }
+        state.obey(&address::fragment());
+        state
+    }
+
+    fn read_shelf(self) {
+        match storage::get(key::SHELF) {
+            Ok(Some(text)) => match read_shelf(&text) {
+                Ok(shelf) => self.shelf.set(shelf),
+                Err(error) => {
+                    self.keeps.set(Some(Keeps::Record(error)));
+                    self.shelf.set(Self::repaired(Shelf::default()));
+                }
+            },
+            Ok(None) => self.first_visit(),
+            Err(trouble) => self.keeps.set(Some(Keeps::Storage(trouble))),
+        }
+        let unfiled = storage::get(key::UNFILED).ok().flatten();
+        self.unfiled.set(
+            unfiled
+                .and_then(|text| text.parse().ok())
+                .unwrap_or_default(),
+        );
+    }
+
+    /// Nothing is kept yet, or the index is lost: the examples are laid out in the first case.
+    fn first_visit(self) {
+        let found = Self::repaired(Shelf::default());
+        if !found.shelved().is_empty() {
+            self.shelf.set(found);
+            return;
+        }
+        // The last put is the last changed, which is the one that opens.
+        for (id, sheet) in examples().iter().rev() {
+            self.shelve_as(id, sheet);
+        }
+    }
+
+    /// Reads settings and kitchen; what cannot be read is left as it is, and the usual ones hold.
+    pub(super) fn read_settings(self) {
+        let text = |key| storage::get(key).ok().flatten();
+        if let Some(Ok(settings)) = text(key::SETTINGS).map(|text| read_settings(&text)) {
+            self.settings.set(settings);
+        }
+        if let Some(Ok(kitchen)) = text(key::KITCHEN).map(|text| read_kitchen(&text)) {
+            self.kitchen.set(kitchen);
+        }
+        self.show_theme();
+    }
+
+    /// Changes the settings, and keeps them.
+    pub fn set_settings(self, settings: Settings) {
+        self.settings.set(settings);
+        self.settle();
+        self.show_theme();
+        self.keep_text(key::SETTINGS, &write_settings(settings));
+    }
+
+    /// Changes the kitchen, and keeps it.
+    pub fn set_kitchen(self, kitchen: Kitchen) {
+        self.kitchen.set(kitchen);
+        self.keep_text(key::KITCHEN, &write_kitchen(&kitchen));
+    }
+
+    fn keep_text(self, key: &str, text: &str) {
+        if let Err(trouble) = storage::set(key, text) {
+            self.keeps.set(Some(Keeps::Storage(trouble)));
+        }
+    }
+
+    fn show_theme(self) {
+        theme::set(match self.settings.get_untracked().theme {
+            Theme::Device => None,
+            Theme::Light => Some("light"),
+            Theme::Dark => Some("dark"),
+        });
+    }
+
+    /// Opens a formula that is kept. `false` when it cannot be opened; the reason is then shown.
+    pub fn open_formula(self, id: &Id) -> bool {
+        match Self::read(id) {
+            Ok(Some(sheet)) => {
+                self.keep_text(key::OPEN, id.as_text());
+                self.show(sheet, Some(id.clone()));
+                true
+            }
+            Ok(None) => false,
+            Err(trouble) => {
+                self.keeps.set(Some(trouble));
+                false
+            }
+        }
+    }
+
+    /// Opens the formula that was changed last; `otherwise`, as a visitor's copy, where there is none.
+    fn open_any(self, otherwise: &Sheet) {
+        let first = self
+            .shelf
+            .with_untracked(|shelf| shelf.shelved().first().map(|entry| entry.id.clone()));
+        if !first.is_some_and(|id| self.open_formula(&id)) {
+            self.show(otherwise.clone(), None);
+        }
+    }
+
+    /// Keeps the visitor's copy that is open, as a formula of the shelf.
+    pub fn keep_visit(self) {
+        let id = self.shelve(&untrack(|| self.with_kept(Clone::clone)));
+        self.keep_text(key::OPEN, id.as_text());
+        self.open_id.set(Some(id));
+    }
+
+    /// Shelves a sheet and opens it.
+    pub fn open_new(self, sheet: &Sheet) {
+        let id = self.shelve(sheet);
+        self.open_formula(&id);
+    }
+
+    /// Puts a sheet in place of the open one, with a history of its own.
+    fn show(self, sheet: Sheet, id: Option<Id>) {
+        self.trial.set(None);
+        self.open_id.set(id);
+        self.history.set(History::new(sheet));
+        self.settle();
+    }
+
+    /// Does what the part of the address behind `#` asks for.
+    pub fn obey(self, fragment: &str) {
+        self.link_trouble.set(None);
+        match Fragment::read(fragment) {
+            Fragment::Empty => {}
+            Fragment::Place(place) => self.place.set(place),
+            Fragment::Loaf(text) => match link::read(&text) {
+                Ok(sheet) => self.show(sheet, None),
+                Err(error) => {
+                    let said = error.sentence(self.manner.get_untracked());
+                    self.link_trouble.set(Some(said));
+                }
+            },
+            Fragment::Unknown => {
+                let said = link::LinkError::NotALink.sentence(self.manner.get_untracked());
+                self.link_trouble.set(Some(said));
+            }
+        }
+    }
+}

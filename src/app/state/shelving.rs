@@ -1,0 +1,125 @@
+//! Shelving: the index of all formulas, kept in step with their records and with other tabs.
+
+use leptos::prelude::*;
+
+use super::keeping::now;
+use super::{Keeps, State};
+use crate::app::browser::{chance, clock, storage};
+use crate::sheet::record::{RecordFault, read_shelf, write_sheet, write_shelf};
+use crate::sheet::{Id, Sheet, Shelf, key};
+
+impl State {
+    /// Notes that the open formula changed. Its line in the index is written once the typing rests.
+    pub(super) fn note_change(self) {
+        self.unfiled
+            .update_untracked(|changes| *changes = changes.saturating_add(1));
+        clock::once_rested(move || self.flush());
+    }
+
+    /// Brings the open formula's line in the index up to date, and writes the index.
+    pub fn flush(self) {
+        let Some(id) = self.open_id.get_untracked() else {
+            return;
+        };
+        self.unfiled.notify();
+        self.shelf
+            .update(|shelf| untrack(|| self.with_kept(|sheet| shelf.put(&id, sheet, now()))));
+        self.write_index();
+    }
+
+    /// Writes the index, brought together with what other tabs have written.
+    ///
+    /// An index of a newer release is left as it is.
+    fn write_index(self) {
+        if self.index_is_newer() {
+            return;
+        }
+        self.merge_shelf();
+        let text = self.shelf.with_untracked(write_shelf);
+        let unfiled = self.unfiled.get_untracked().to_string();
+        let kept =
+            storage::set(key::SHELF, &text).and_then(|()| storage::set(key::UNFILED, &unfiled));
+        if let Err(trouble) = kept {
+            self.keeps.set(Some(Keeps::Storage(trouble)));
+        }
+    }
+
+    fn index_is_newer(self) -> bool {
+        self.keeps.with_untracked(|keeps| {
+            matches!(keeps, Some(Keeps::Record(error)) if matches!(error.fault, RecordFault::Newer { .. }))
+        })
+    }
+
+    /// Brings in what other tabs have written into the index.
+    pub(super) fn merge_shelf(self) {
+        if let Ok(Some(text)) = storage::get(key::SHELF)
+            && let Ok(theirs) = read_shelf(&text)
+        {
+            let mine = self.shelf.get_untracked();
+            let both = mine.clone().merge(theirs);
+            if both != mine {
+                self.shelf.set(both);
+            }
+        }
+    }
+
+    /// Puts a sheet onto the shelf under a new id; it is not opened.
+    pub fn shelve(self, sheet: &Sheet) -> Id {
+        let id = Id::from_random(chance::bits());
+        self.shelve_as(&id, sheet);
+        id
+    }
+
+    /// Puts a sheet onto the shelf under an id.
+    pub(super) fn shelve_as(self, id: &Id, sheet: &Sheet) {
+        if let Err(trouble) = storage::set(&key::of_formula(id), &write_sheet(sheet)) {
+            self.keeps.set(Some(Keeps::Storage(trouble)));
+        }
+        self.shelf.update(|shelf| shelf.put(id, sheet, now()));
+        self.write_index();
+    }
+
+    /// Puts a formula into the bin. The open one stays open, as a visitor's copy.
+    pub fn bin(self, id: &Id) {
+        self.shelf.update(|shelf| {
+            shelf.bin(id, now());
+        });
+        self.write_index();
+        if self.open_id.get_untracked().as_ref() == Some(id) {
+            self.open_id.set(None);
+        }
+    }
+
+    /// Takes a formula out of the bin.
+    pub fn restore(self, id: &Id) {
+        self.shelf.update(|shelf| {
+            shelf.restore(id, now());
+        });
+        self.write_index();
+    }
+
+    /// Empties the bin for good.
+    pub fn empty_bin(self) {
+        let mut gone = Vec::new();
+        self.shelf.update(|shelf| gone = shelf.empty_bin(now()));
+        for id in gone {
+            storage::remove(&key::of_formula(&id));
+        }
+        self.write_index();
+    }
+
+    /// The index made to agree with the records that are there.
+    pub(super) fn repaired(shelf: Shelf) -> Shelf {
+        let records = storage::all();
+        let records = records
+            .iter()
+            .filter_map(|(key, text)| Some((key::formula_of(key)?, text.as_str())));
+        shelf.repair(records, now()).shelf
+    }
+
+    /// Notes that everything has been saved to a file.
+    pub fn note_filed(self) {
+        self.unfiled.set(0);
+        self.write_index();
+    }
+}

@@ -1,0 +1,56 @@
+//! How a figure of the dough came about: which lines bring it, and its share of the flour.
+
+use super::figure::Part;
+use super::{Figure, Figures, Form, Formula, Percentage};
+use crate::engine::quantity::{Mass, Share};
+use crate::engine::working::{Line, given};
+
+impl Figure {
+    /// How the figure came about, as the formula is written: its weight line by line, and its
+    /// baker's percentage where the dough has flour.
+    #[must_use]
+    pub fn working(self, formula: &Formula) -> Vec<Line> {
+        let figures = Figures::of(formula, Form::AsWritten);
+        let mass = figures.mass(self);
+        let mut lines = vec![self.brought(formula, mass)];
+        if self != Self::Flour
+            && let Ok(percentage) = Percentage::of(mass, figures.mass(Self::Flour))
+        {
+            lines.extend(percentage.working());
+        }
+        lines
+    }
+
+    /// `m1 × b1 + m2 × b2 + …`, each line of the dough that brings any of it.
+    fn brought(self, formula: &Formula, mass: Mass) -> Line {
+        let mut rule = Vec::new();
+        let mut with = Vec::new();
+        for stream in formula.dough_streams() {
+            for line in &stream.lines {
+                let brings = self.in_gram(&Part::new(stream.kind, line));
+                if brings <= Share::NONE || line.mass <= Mass::ZERO {
+                    continue;
+                }
+                let number = rule.len() + 1;
+                let of = super::water::name(&line.food);
+                with.push(given(format!("m{number}"), of, line.mass.grams(), "g"));
+                if brings == Share::WHOLE {
+                    rule.push(format!("m{number}"));
+                } else {
+                    rule.push(format!("m{number} × b{number}"));
+                    let of = "of it in one gram";
+                    with.push(given(format!("b{number}"), of, brings.fraction(), ""));
+                }
+            }
+        }
+        if rule.is_empty() {
+            rule.push("0".to_owned());
+        }
+        Line {
+            rule: rule.join(" + ").into(),
+            with,
+            gives: given("X", "the figure by weight", mass.grams(), "g"),
+            source: "composition of each ingredient".into(),
+        }
+    }
+}
