@@ -7,7 +7,7 @@ use softcrumb::engine::formula::{Formula, Line, LineAt, Stream, StreamKind};
 use softcrumb::engine::larder::{Food, Listed};
 use softcrumb::engine::quantity::{Division, Mass, Share};
 
-use crate::printed::{agrees, agrees_within};
+use crate::printed::{agrees, agrees_within, number};
 
 fn grams(grams: f64) -> Mass {
     Mass::from_grams(grams).unwrap()
@@ -192,4 +192,37 @@ fn nine_pieces_of_853_grams_are_seven_of_95_and_two_of_94() {
     agrees(divided.heavier.each.grams(), "95");
     agrees(divided.lighter.each.grams(), "94");
     agrees(divided.below_division.grams(), "0.4");
+}
+
+/// By hand: 100 g of flour with 13.36 g of water in it (USDA SR28, 20083) and 60 g of water hold
+/// 45.85 % water: 45 % can bake away, 47 % cannot. Losing 12 % on the bench is out of the usual.
+#[test]
+fn no_more_than_the_water_bakes_away() {
+    let formula = percent(&[(1, 100.0), (200, 60.0)]);
+    for (bake, dividing, cautions) in [("45", "9", 0), ("47", "9", 1), ("47", "12", 2)] {
+        let losses = Losses {
+            bake: Share::from_percent(number(bake)).unwrap(),
+            dividing: Share::from_percent(number(dividing)).unwrap(),
+            ..Losses::default()
+        };
+        let scaled = made(&formula, Wanted::default(), losses);
+        assert_eq!(scaled.cautions.len(), cautions, "{:?}", scaled.cautions);
+    }
+}
+
+/// Scales divide by 1, 2 or 5 of a hundredth, a tenth, a gram, and by ten grams; nothing else.
+#[test]
+fn divisions_are_those_that_scales_have() {
+    for printed in [
+        "0.01", "0.02", "0.05", "0.1", "0.2", "0.5", "1", "2", "5", "10",
+    ] {
+        let division = Division::from_mass(grams(number(printed))).unwrap();
+        agrees(division.grams(), printed);
+    }
+    for printed in ["0", "0.001", "0.03", "0.3", "3", "10.1", "100"] {
+        assert!(
+            Weighing::from_masses(grams(number(printed)), None).is_err(),
+            "{printed}"
+        );
+    }
 }
