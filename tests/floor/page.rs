@@ -4,7 +4,7 @@
 #[cfg(target_arch = "wasm32")]
 fn main() {
     use leptos::prelude::*;
-    leptos::mount::mount_to_body(|| {
+    mount_to_body(|| {
         let count = RwSignal::new(0_u32);
         view! {
             <main>
