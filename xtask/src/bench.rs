@@ -25,8 +25,8 @@ pub(crate) fn run(given: &[String]) -> Result<bool> {
     let floor = step::step("Packing the least page", || bundle::write(pieces, &folder))?;
     let light = say_bytes(&ours, &floor);
     let (here, there) = (
-        server::start(&house::dist(), "/", 0)?,
-        server::start(&folder, "/", 0)?,
+        server::start(&house::dist(), "/", server::listen(0)?)?,
+        server::start(&folder, "/", server::listen(0)?)?,
     );
     println!();
     let mut node = browser::node("bench/run.mjs")?;

@@ -17,18 +17,15 @@ const PLACES: [&str; 5] = [
 
 /// The part.
 pub(crate) fn part() -> Part {
-    let ready = prepare().and_then(|()| server::start(&house::dist(), "/", 0));
-    match ready {
-        Ok(serving) => {
-            let command = node("run.mjs").map(|mut command| {
-                command.env("SOFTCRUMB_ADDRESS", &serving.address);
-                command
-            });
-            match command {
-                Ok(mut command) => Part::counted("browser", &mut command, part::ours),
-                Err(trouble) => Part::one("browser", || Err(trouble)),
-            }
-        }
+    let ready = || {
+        prepare()?;
+        let serving = server::start(&house::dist(), "/", server::listen(0)?)?;
+        let mut command = node("run.mjs")?;
+        command.env("SOFTCRUMB_ADDRESS", serving.address);
+        Ok(command)
+    };
+    match ready() {
+        Ok(mut command) => Part::counted("browser", &mut command, part::ours),
         Err(trouble) => Part::one("browser", || Err(trouble)),
     }
 }

@@ -18,6 +18,8 @@ pub(crate) fn run(given: &[String]) -> Result<()> {
     if !under.starts_with('/') || !under.ends_with('/') {
         bail!("--under wants a path with / at both ends, such as /bread/");
     }
+    // Asked before the build, so that nobody waits for a page that cannot be served.
+    let listener = server::listen(port)?;
     let built = arguments.value("--dir").map(PathBuf::from);
     let folder = match &built {
         Some(folder) => folder.clone(),
@@ -26,7 +28,7 @@ pub(crate) fn run(given: &[String]) -> Result<()> {
             house::dist()
         }
     };
-    let serving = server::start(&folder, under, port)?;
+    let serving = server::start(&folder, under, listener)?;
     println!("Softcrumb is at {}", serving.address);
     println!("Ctrl+C ends it.");
     if arguments.has("--watch") && built.is_none() {

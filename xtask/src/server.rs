@@ -1,7 +1,7 @@
 //! A small server for the built page: kinds, packings, caching and security headers.
 
 use crate::{headers, packed};
-use anyhow::{Result, anyhow, bail};
+use anyhow::{Result, anyhow};
 use std::fs;
 use std::net::TcpListener;
 use std::path::{Path, PathBuf};
@@ -26,20 +26,24 @@ impl Serving {
     }
 }
 
-/// Starts serving `folder` below the path `under` (`/` for the top); port 0 takes any free one.
-pub(crate) fn start(folder: &Path, under: &str, port: u16) -> Result<Serving> {
-    let folder = folder
-        .canonicalize()
-        .map_err(|_| anyhow!("{} is not there; run `cargo xtask build`", folder.display()))?;
-    let Ok(listener) = TcpListener::bind(("127.0.0.1", port)) else {
+/// Takes a port of this machine; 0 takes any free one.
+pub(crate) fn listen(port: u16) -> Result<TcpListener> {
+    TcpListener::bind(("127.0.0.1", port)).map_err(|_| {
         let free = (port..=u16::MAX)
             .skip(1)
             .find(|&other| TcpListener::bind(("127.0.0.1", other)).is_ok());
         let advice = free.map_or_else(String::new, |free| {
             format!(" The next free one: `cargo xtask serve --port {free}`")
         });
-        bail!("port {port} is taken or not allowed.{advice}");
-    };
+        anyhow!("port {port} is taken, or not allowed.{advice}")
+    })
+}
+
+/// Starts serving `folder` below the path `under` (`/` for the top).
+pub(crate) fn start(folder: &Path, under: &str, listener: TcpListener) -> Result<Serving> {
+    let folder = folder
+        .canonicalize()
+        .map_err(|_| anyhow!("{} is not there; run `cargo xtask build`", folder.display()))?;
     let address = format!("http://{}{under}", listener.local_addr()?);
     let server =
         Arc::new(Server::from_listener(listener, None).map_err(|trouble| anyhow!("{trouble}"))?);
@@ -144,7 +148,7 @@ fn accepts(accepted: &str, packing: &str) -> bool {
 
 #[cfg(test)]
 mod tests {
-    use super::{accepts, inside};
+    use super::{accepts, inside, listen};
     use std::path::Path;
 
     #[test]
@@ -152,6 +156,15 @@ mod tests {
         assert!(accepts("gzip, deflate, br;q=0.9", "br"));
         assert!(!accepts("gzip, br;q=0", "br"));
         assert!(!accepts("", "gzip"));
+    }
+
+    #[test]
+    fn a_port_that_is_taken_is_named_with_the_next_free_one() {
+        let held = listen(0).unwrap();
+        let port = held.local_addr().unwrap().port();
+        let trouble = listen(port).unwrap_err().to_string();
+        assert!(trouble.contains(&format!("port {port} is taken")));
+        assert!(trouble.contains("cargo xtask serve --port"));
     }
 
     #[test]
