@@ -1,6 +1,6 @@
 //! The four examples: a soft tin loaf as the trade knows it, and three to compare with.
 
-use softcrumb::engine::formula::{Form, StreamKind, WaterLedger};
+use softcrumb::engine::formula::{Caution, Form, StreamKind, WaterLedger, cautions};
 use softcrumb::engine::larder::Role;
 use softcrumb::sheet::{Sheet, examples, link};
 
@@ -100,4 +100,19 @@ fn the_first_fits_a_link_of_600_characters() {
     let text = link::write(&main_example()).unwrap();
     println!("link of the first example: {} characters", text.len());
     assert!(text.len() <= 600, "{} characters", text.len());
+}
+
+#[test]
+fn all_four_lie_within_what_is_usual_for_their_bread() {
+    for (_, sheet) in examples() {
+        for caution in cautions(&sheet.formula, sheet.bread).unwrap() {
+            let usual = !matches!(
+                caution,
+                Caution::Outside { .. }
+                    | Caution::PasteTooDry { .. }
+                    | Caution::SaltSlowsYeast { .. }
+            );
+            assert!(usual, "{}: {caution:?}", sheet.name);
+        }
+    }
 }

@@ -17,4 +17,5 @@ mod formula_figures;
 mod formula_refusals;
 mod formula_streams;
 mod heat;
+mod link;
 mod syrup;
