@@ -1,5 +1,6 @@
 """Documents drawn at random from a fixed seed: plausible doughs, and some that are not."""
 
+import copy
 import random
 
 from larder import ROLES
@@ -83,6 +84,13 @@ def document(draw):
             at, number = draw.choice(fitting)
             targets.append({"figure": figure, "share": round(draw.uniform(0.001, 0.9), 4),
                             "stream": at, "line": number})
+    before = copy.deepcopy(streams)
+    for one in before:
+        for a_line in one["lines"]:
+            if draw.random() < 0.3:
+                a_line["mass_g"] = grams(draw, 300)
+        if one["lines"] and draw.random() < 0.3:
+            del one["lines"][draw.randrange(len(one["lines"]))]
     ahead = [s for s, kind in enumerate(kinds) if kind in ("paste", "preferment")]
     return {
         "worksheet": 1,
@@ -100,6 +108,7 @@ def document(draw):
         "kitchen": {"scales": draw.choice([
             {"main_g": 1}, {"main_g": 5}, {"main_g": 1, "pocket_g": 0.01},
             {"main_g": 0.1, "pocket_g": 0.1}, {"main_g": 2, "pocket_g": 0.05}])},
+        "before": {"streams": before},
         "targets": targets,
         "stream_shares": [{"stream": s, "share": round(draw.uniform(0.02, 0.4), 3)} for s in ahead],
         "divide": [{"dough_g": round(draw.uniform(50, 6000), 2), "pieces": draw.randrange(1, 60),

@@ -82,3 +82,34 @@ def test_formulas_in_ounces_have_the_percentages_of_their_ounces(ask):
         near(told["of_all_flour"], weight / 17.25)
     near(result["batch"]["scaled"]["needed_g"], 907.18474)  # two pounds, by definition
     near(result["batch"]["scaled"]["factor"], 32 / sum(ounces.values()))
+
+
+def test_a_comparison_gives_old_new_and_difference(pairs):
+    gone = 0
+    for document, result in pairs:
+        before, after = dough.figures(document["before"]), dough.figures(document["formula"])
+        told = result["formula"]["compared"]
+        for figure, sides in told["figures"].items():
+            size = max(before["dough"], after["dough"], 1)
+            near(sides["old_g"], before[figure], size)
+            near(sides["new_g"], after[figure], size)
+            near(sides["change_g"], after[figure] - before[figure], size)
+            if before["flour"] > 0 and after["flour"] > 0:
+                points = 100 * (after[figure] / after["flour"] - before[figure] / before["flour"])
+                size = 100 * max(before["dough"] / before["flour"], after["dough"] / after["flour"])
+                near(sides["change_points"], points, size)
+            else:
+                assert sides["change_points"] is None
+        # Every line of either formula stands in just one pair, and pairs hold one ingredient.
+        for key, formula in (("old_at", document["before"]), ("new_at", document["formula"])):
+            there = [tuple(pair[key]) for pair in told["lines"] if pair[key]]
+            places = [(s, n) for s, one in enumerate(formula["streams"]) for n in range(len(one["lines"]))]
+            assert sorted(there) == places
+        for pair in told["lines"]:
+            if pair["old_at"] and pair["new_at"]:
+                old, new = (formula["streams"][s]["lines"][n]["ingredient"] for formula, (s, n) in (
+                    (document["before"], pair["old_at"]), (document["formula"], pair["new_at"])))
+                assert old == new
+            else:
+                gone += 1
+    assert gone > 100

@@ -3,7 +3,7 @@
 use std::borrow::Cow;
 use std::num::NonZeroU32;
 
-use softcrumb::engine::formula::{LineAt, Target};
+use softcrumb::engine::formula::{Formula, LineAt, Target};
 use softcrumb::engine::quantity::{Division, Mass, OutOfRange, Share, Viscosity};
 use softcrumb::sheet::record::{Tree, read_kitchen, read_sheet, write_kitchen, write_sheet};
 use softcrumb::sheet::{Kitchen, Sheet, examples};
@@ -18,6 +18,8 @@ pub(crate) const VERSION: u32 = 1;
 pub(crate) struct Asked {
     pub(crate) sheet: Sheet,
     pub(crate) kitchen: Kitchen,
+    /// A formula to lay beside, as the older of the two.
+    pub(crate) before: Option<Formula>,
     pub(crate) targets: Vec<(Target, LineAt)>,
     pub(crate) stream_shares: Vec<(usize, Share)>,
     pub(crate) divide: Vec<(Mass, NonZeroU32, Division)>,
@@ -37,6 +39,7 @@ const KEYS: &[&str] = &[
     "stream_shares",
     "divide",
     "thickness_pa_s",
+    "before",
 ];
 
 impl Asked {
@@ -45,6 +48,7 @@ impl Asked {
         Self {
             sheet,
             kitchen,
+            before: None,
             targets: Vec::new(),
             stream_shares: Vec::new(),
             divide: Vec::new(),
@@ -66,6 +70,7 @@ impl Asked {
         }
         known(&tree, KEYS)?;
         let mut asked = Self::plain(sheet(&tree)?, kitchen(&tree)?);
+        asked.before = before(&tree)?;
         asked.targets = each(&tree, "targets", target)?;
         asked.stream_shares = each(&tree, "stream_shares", stream_share)?;
         asked.divide = each(&tree, "divide", divide)?;
@@ -105,6 +110,18 @@ fn sheet(tree: &Tree) -> Read<Sheet> {
     ];
     fields.extend(get(tree, "formula").map(|formula| ("formula".into(), formula.clone())));
     read_sheet(&record("formula", fields)).map_err(|error| Trouble::of_record(&error, ""))
+}
+
+/// The older formula, under `before` as the other is under `formula`.
+fn before(tree: &Tree) -> Read<Option<Formula>> {
+    let Some(before) = get(tree, "before") else {
+        return Ok(None);
+    };
+    let document = Tree::Fields(vec![("formula".into(), before.clone())]);
+    let inside = |trouble: Trouble| trouble.renamed("formula", "before");
+    sheet(&document)
+        .map(|sheet| Some(sheet.formula))
+        .map_err(inside)
 }
 
 fn kitchen(tree: &Tree) -> Read<Kitchen> {

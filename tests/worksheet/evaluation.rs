@@ -7,8 +7,8 @@ use softcrumb::engine::chocolate::{
     ChocolateError, Fill, FillAsked, FlowCurve, LiquidNeeded, Syrup, fill,
 };
 use softcrumb::engine::formula::{
-    Basis, Caution, Figures, Form, Formula, FormulaError, LineAt, Percentage, Reached, Stream,
-    StreamKind, StreamTotals, WaterLedger, cautions, percentage, reach, set_stream_share,
+    Basis, Caution, Compared, Figures, Form, Formula, FormulaError, LineAt, Percentage, Reached,
+    Stream, StreamKind, StreamTotals, WaterLedger, cautions, percentage, reach, set_stream_share,
     stream_totals,
 };
 use softcrumb::engine::quantity::Division;
@@ -33,6 +33,7 @@ pub(crate) struct Evaluation {
     pub(crate) divided: Option<Result<Divided, BatchError>>,
     pub(crate) fills: Vec<(usize, Result<Fill, ChocolateError>)>,
     pub(crate) syrups: Vec<(usize, Result<SyrupSums, ChocolateError>)>,
+    pub(crate) compared: Option<Compared>,
     pub(crate) targets: Vec<Result<Reached, FormulaError>>,
     pub(crate) stream_shares: Vec<Result<Formula, FormulaError>>,
     pub(crate) divisions: Vec<Result<Divided, BatchError>>,
@@ -69,24 +70,37 @@ impl Evaluation {
             divided: made.map(|made| divide(made.needed, made.pieces.count, main)),
             fills: made.map_or_else(Vec::new, fills),
             syrups: syrups(asked, made.map_or(formula, |made| &made.formula)),
-            targets: asked
-                .targets
-                .iter()
-                .map(|(target, at)| reach(formula, *target, *at))
-                .collect(),
-            stream_shares: asked
-                .stream_shares
-                .iter()
-                .map(|(stream, share)| set_stream_share(formula, *stream, *share))
-                .collect(),
-            divisions: asked
-                .divide
-                .iter()
-                .map(|(dough, pieces, division)| divide(*dough, *pieces, *division))
-                .collect(),
+            compared: asked
+                .before
+                .as_ref()
+                .map(|before| Compared::of(before, formula, Form::AsWritten)),
+            targets: targets(asked),
+            stream_shares: stream_shares(asked),
+            divisions: divisions(asked),
             scaled,
         }
     }
+}
+
+fn targets(asked: &Asked) -> Vec<Result<Reached, FormulaError>> {
+    let wanted = asked.targets.iter();
+    wanted
+        .map(|(target, at)| reach(&asked.sheet.formula, *target, *at))
+        .collect()
+}
+
+fn stream_shares(asked: &Asked) -> Vec<Result<Formula, FormulaError>> {
+    let wanted = asked.stream_shares.iter();
+    wanted
+        .map(|(stream, share)| set_stream_share(&asked.sheet.formula, *stream, *share))
+        .collect()
+}
+
+fn divisions(asked: &Asked) -> Vec<Result<Divided, BatchError>> {
+    let wanted = asked.divide.iter();
+    wanted
+        .map(|(dough, pieces, division)| divide(*dough, *pieces, *division))
+        .collect()
 }
 
 fn percentages(formula: &Formula) -> Vec<Both> {

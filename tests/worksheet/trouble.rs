@@ -31,6 +31,14 @@ impl Trouble {
         self
     }
 
+    /// The same, where the field `from` stands under the name `to`.
+    pub(crate) fn renamed(mut self, from: &str, to: &str) -> Self {
+        if let Some(rest) = self.path.strip_prefix(from) {
+            self.path = format!("{to}{rest}");
+        }
+        self
+    }
+
     /// What is wrong in a record that stands at `inside`.
     pub(crate) fn of_record(error: &RecordError, inside: &str) -> Self {
         let path = match (inside, error.path.as_str()) {

@@ -2,9 +2,10 @@
 
 use serde_json::{Map, Value, json};
 use softcrumb::engine::formula::{
-    Caution, Contributor, Figure, Figures, FormulaError, Percentage, Reached, StreamTotals, Water,
-    WaterLedger,
+    Caution, Compared, Contributor, Figure, Figures, FormulaError, LineAt, LinePair, Percentage,
+    Reached, Sides, StreamTotals, Water, WaterLedger,
 };
+use softcrumb::engine::quantity::Share;
 
 use super::weights;
 use crate::evaluation::Evaluation;
@@ -27,10 +28,34 @@ pub(super) fn told(evaluation: &Evaluation) -> Value {
         "lines": lines.collect::<Vec<_>>(),
         "streams": evaluation.streams.iter().map(|s| or_error(s, "formula", stream)).collect::<Vec<_>>(),
         "cautions": or_error(&evaluation.cautions, "formula", cautions),
+        "compared": evaluation.compared.as_ref().map(compared),
         "targets": evaluation.targets.iter().map(|t| or_error(t, "targets", reached)).collect::<Vec<_>>(),
         "stream_shares": evaluation.stream_shares.iter()
             .map(|s| or_error(s, "stream_shares", |formula| json!({ "lines_g": weights(formula) })))
             .collect::<Vec<_>>(),
+    })
+}
+
+fn compared(compared: &Compared) -> Value {
+    let mut figures = Map::new();
+    for (figure, both) in &compared.figures {
+        figures.insert(snake(figure), sides(both));
+    }
+    let at = |at: Option<LineAt>| at.map(|at| json!([at.stream, at.line]));
+    let line = |pair: &LinePair| {
+        json!({
+            "old_at": at(pair.old_at), "new_at": at(pair.new_at), "sides": sides(&pair.sides),
+        })
+    };
+    json!({ "figures": figures, "lines": compared.lines.iter().map(line).collect::<Vec<_>>() })
+}
+
+fn sides(sides: &Sides) -> Value {
+    json!({
+        "old_g": sides.old.grams(), "new_g": sides.new.grams(), "change_g": sides.change().grams(),
+        "old_share": sides.old_share.map(Share::fraction),
+        "new_share": sides.new_share.map(Share::fraction),
+        "change_points": sides.share_change().map(|change| change.points()),
     })
 }
 

@@ -32,6 +32,14 @@ fn of_formula(evaluation: &Evaluation, all: &mut Lines) {
     for stream in evaluation.streams.iter().flatten() {
         add(all, "stream", stream.working());
     }
+    if let Some(compared) = &evaluation.compared {
+        for pair in &compared.lines {
+            add(all, "comparison", pair.sides.working());
+        }
+        for (_, sides) in &compared.figures {
+            add(all, "comparison", sides.working());
+        }
+    }
     for reached in evaluation.targets.iter().flatten() {
         add(all, "target", reached.working());
     }
