@@ -1,23 +1,16 @@
-//! Mixes, ice and dough temperatures against worked examples and facts of the trade.
+//! Dough temperatures against facts of the trade.
 
 use softcrumb::engine::heat::{
     Body, Dough, DoughStep, Handling, Item, LiquidAnswer, LiquidRange, Material, Matter, Part,
-    Shape, Stuff, Surroundings, Vessel, dough_temperature, factor_method, ice_in_water, liquid_for,
-    mix,
+    Shape, Stuff, Surroundings, Vessel, dough_temperature, liquid_for,
 };
 use softcrumb::engine::larder::Listed;
-use softcrumb::engine::quantity::{
-    Heat, Length, Mass, Minutes, SpecificHeat, Temperature, TemperatureChange, WarmingRate,
-};
+use softcrumb::engine::quantity::{Length, Mass, Minutes, Temperature, WarmingRate};
 
-use crate::printed::{agrees, agrees_within, number};
+use crate::printed::{agrees, agrees_within};
 
 fn celsius(t: f64) -> Temperature {
     Temperature::from_celsius(t).unwrap()
-}
-
-fn fahrenheit(printed: &str) -> Temperature {
-    celsius((number(printed) - 32.0) / 1.8)
 }
 
 fn grams(g: f64) -> Mass {
@@ -35,133 +28,6 @@ fn food(of: &'static str, g: f64, matter: Matter, t: f64) -> Part {
         stuff: Stuff::Food(matter),
         temperature: celsius(t),
     }
-}
-
-fn plain(kilograms: &str, specific_heat: &str, t: &str) -> Part {
-    let heat = SpecificHeat::from_joules_per_kilogram_kelvin(number(specific_heat)).unwrap();
-    Part {
-        of: "".into(),
-        mass: grams(1000.0 * number(kilograms)),
-        stuff: Stuff::Plain(heat),
-        temperature: celsius(number(t)),
-    }
-}
-
-/// Source: OpenStax, *College Physics 2e*, §14.2, worked example "Pouring Cold Water in a Hot Pan":
-/// 0.250 kg of water at 20.0 °C poured into a 0.500 kg aluminium pan at 150 °C.
-#[test]
-fn water_in_a_hot_pan_settles_at_59_1() {
-    let parts = [plain("0.250", "4186", "20.0"), plain("0.500", "900", "150")];
-    agrees(
-        mix(&parts, Heat::ZERO).unwrap().temperature.celsius(),
-        "59.1",
-    );
-}
-
-/// Source: D. Argyriou, "A simple calculation" (trade article): 40 kg of water, tap 20 °C, wanted
-/// 10 °C. Printed: replace 4.4 kg of the water by ice. That is the answer to another question:
-/// 4.4 kg is for ice on top of all 40 kg; in place of water it takes 4.00 kg, as Gisslen's rule
-/// (water × fall / (tap + 112) in °F) also has it.
-#[test]
-fn ice_in_place_of_water_is_less_than_ice_on_top_of_it() {
-    let answer = ice_in_water(grams(40_000.0), celsius(20.0), celsius(10.0), celsius(0.0)).unwrap();
-    // The article's L is 334.6 and ours 333.43 J/g: up to 0.01 kg.
-    agrees_within(answer.replacing.grams() / 1000.0, "4.003", 0.01);
-    agrees_within(answer.on_top.grams() / 1000.0, "4.448", 0.01);
-    agrees(answer.replacing.grams() / 1000.0, "4.0");
-    agrees(answer.on_top.grams() / 1000.0, "4.5");
-    let gisslen = 40.0 * (68.0 - 50.0) / (68.0 + 112.0);
-    agrees_within(
-        answer.replacing.grams() / 1000.0,
-        &gisslen.to_string(),
-        0.01,
-    );
-}
-
-/// Source: a bakers' short rule, fall × litres / 80: 30 L from 18 to 13 °C, 1.875 kg printed. The
-/// rule forgets that the melted ice must be warmed and that it replaces water: 1.54 kg are enough.
-#[test]
-fn the_short_rule_over_80_asks_for_a_fifth_too_much_ice() {
-    let answer = ice_in_water(grams(30_000.0), celsius(18.0), celsius(13.0), celsius(0.0)).unwrap();
-    agrees_within(answer.replacing.grams() / 1000.0, "1.536", 0.005);
-    agrees_within(1.875 / (answer.replacing.grams() / 1000.0), "1.22", 0.01);
-}
-
-/// Ice in a mix melts: the balance of the mix and the closed rule for ice water are one.
-#[test]
-fn mixing_the_ice_that_was_worked_out_gives_the_water_that_was_wanted() {
-    let answer = ice_in_water(
-        grams(40_000.0),
-        celsius(20.0),
-        celsius(10.0),
-        celsius(-18.0),
-    )
-    .unwrap();
-    let ice = |mass| Part {
-        of: "ice".into(),
-        mass,
-        stuff: Stuff::Ice,
-        temperature: celsius(-18.0),
-    };
-    let water = |mass| Part {
-        of: "water".into(),
-        mass,
-        stuff: Stuff::Food(Matter::WATER),
-        temperature: celsius(20.0),
-    };
-    for (ice_mass, water_mass) in [
-        (answer.replacing, answer.water.less(answer.replacing)),
-        (answer.on_top, answer.water),
-    ] {
-        let mixed = mix(&[ice(ice_mass), water(water_mass)], Heat::ZERO).unwrap();
-        agrees_within(mixed.temperature.celsius(), "10", 1e-6);
-    }
-}
-
-/// The factor method in °F as printed; friction is a difference.
-fn by_factors(target: &str, others: &[&str], friction: &str) -> f64 {
-    let others: Vec<_> = others.iter().map(|one| fahrenheit(one)).collect();
-    let friction = TemperatureChange::from_kelvin(number(friction) / 1.8).unwrap();
-    let water = factor_method(fahrenheit(target), &others, friction)
-        .unwrap()
-        .water;
-    water.celsius() * 1.8 + 32.0
-}
-
-/// Source: *Pizza Today*, June 2018, dough column: dough 80 °F, flour 65, room 75, friction 35.
-/// *Cook's Illustrated*, "Precise water temperature": dough 75, three at 71, friction 20.
-/// Gisslen, *Professional Baking*, chapter 3 (from memory): dough 80, flour 68, room 72, friction 20.
-#[test]
-fn the_factor_method_gives_the_water_of_the_handbooks() {
-    agrees(by_factors("80", &["65", "75"], "35"), "65");
-    agrees(by_factors("75", &["71", "71", "71"], "20"), "67");
-    agrees(by_factors("80", &["68", "72"], "20"), "80");
-}
-
-/// Source: the first of these, by balance: flour 65 °F, water as the method says, half as much
-/// water as flour by weight and a third of the friction factor as rise. The method weighs water
-/// and flour alike, though water holds more heat; it is known to be off by 2 to 3 °C.
-#[test]
-fn the_factor_method_and_the_balance_agree_within_three_degrees() {
-    let items = vec![
-        Item {
-            part: food("flour", 1000.0, matter(1), fahrenheit("65").celsius()),
-            handling: Handling::Flour,
-        },
-        Item {
-            part: food("water", 580.0, Matter::WATER, fahrenheit("65").celsius()),
-            handling: Handling::Water,
-        },
-    ];
-    let dough = Dough {
-        items,
-        vessel: None,
-        dry_flour: grams(1000.0),
-        friction: WarmingRate::from_kelvin_per_minute(35.0 / 3.0 / 1.8 / 8.0).unwrap(),
-        minutes: Minutes::from_minutes(8.0).unwrap(),
-    };
-    let warm = dough_temperature(&dough).unwrap().temperature;
-    agrees_within(warm.celsius(), &fahrenheit("80").celsius().to_string(), 3.0);
 }
 
 /// A shape of this food, 60 mm thick, straight from a fridge.

@@ -17,5 +17,8 @@ mod formula_figures;
 mod formula_refusals;
 mod formula_streams;
 mod heat;
+mod heat_answers;
+mod heat_cases;
+mod heat_ends;
 mod link;
 mod syrup;

@@ -21,15 +21,26 @@ pub(super) struct Grid<const CELLS: usize> {
     centre: (f64, f64),
 }
 
-/// One length of time step, made ready: the tridiagonal matrix is factored once.
+/// One length of time step, made ready: the tridiagonal matrix is factored once, and every row
+/// divided by its pivot.
 pub(super) struct Factored<const CELLS: usize> {
+    own: [f64; CELLS],
     below: [f64; CELLS],
-    pivot: [f64; CELLS],
     above: [f64; CELLS],
+    /// What the air adds to the last row.
+    from_air: f64,
     seconds: f64,
     /// From the middle of the last cell to the air, W/K.
     outside: f64,
     air: f64,
+}
+
+/// What one step did.
+pub(super) struct Stepped {
+    /// Heat that left through the surface, J.
+    pub(super) left: f64,
+    /// Heat all cells hold above 0 °C, J.
+    pub(super) held: f64,
 }
 
 impl<const CELLS: usize> Grid<CELLS> {
@@ -63,9 +74,10 @@ impl<const CELLS: usize> Grid<CELLS> {
     pub(super) fn factor(&self, seconds: f64, air: f64, h: f64) -> Factored<CELLS> {
         let outside = 1.0 / (1.0 / self.last + 1.0 / (h * self.area));
         let mut ready = Factored {
+            own: [0.0; CELLS],
             below: [0.0; CELLS],
-            pivot: [0.0; CELLS],
             above: [0.0; CELLS],
+            from_air: 0.0,
             seconds,
             outside,
             air,
@@ -75,73 +87,76 @@ impl<const CELLS: usize> Grid<CELLS> {
         let last = CELLS.saturating_sub(1);
         let cells = self.capacity.iter().zip(&self.outwards).enumerate();
         let rows = ready
-            .below
+            .own
             .iter_mut()
-            .zip(&mut ready.pivot)
+            .zip(&mut ready.below)
             .zip(&mut ready.above);
-        for ((place, (capacity, outwards)), ((below, pivot), above)) in cells.zip(rows) {
+        for ((place, (capacity, outwards)), ((own, below), above)) in cells.zip(rows) {
             let leaves = if place == last { outside } else { *outwards };
             let diagonal = capacity + weight * (inwards + leaves);
-            *below = -weight * inwards;
-            *pivot = 1.0 / (diagonal - *below * above_before);
-            *above = -weight * outwards * *pivot;
+            let pivot = 1.0 / (diagonal + weight * inwards * above_before);
+            *own = capacity * pivot;
+            *below = -weight * inwards * pivot;
+            *above = -weight * outwards * pivot;
+            ready.from_air = weight * outside * air * pivot;
             (inwards, above_before) = (*outwards, *above);
         }
         ready
     }
 
-    /// One step on: `cells` are replaced, and the heat that left through the surface is given, J.
-    pub(super) fn step(&self, ready: &Factored<CELLS>, cells: &mut [f64; CELLS]) -> f64 {
+    /// One step on: `cells` are replaced; the heat that left through the surface is given, and the
+    /// heat all cells hold above 0 °C, J.
+    pub(super) fn step(&self, ready: &Factored<CELLS>, cells: &mut [f64; CELLS]) -> Stepped {
         let mut first = *cells;
         self.solve(ready, &mut first);
-        let mut second = [0.0; CELLS];
         let on = (1.0 - STAGE) / STAGE;
-        for ((second, first), start) in second.iter_mut().zip(&first).zip(cells.iter()) {
-            *second = start + on * (first - start);
+        for (cell, first) in cells.iter_mut().zip(&first) {
+            *cell += on * (first - *cell);
         }
-        self.solve(ready, &mut second);
+        let held = self.solve(ready, cells);
         let leaving = |cells: &[f64; CELLS]| ready.outside * (outermost(cells) - ready.air);
-        *cells = second;
-        ready.seconds * ((1.0 - STAGE) * leaving(&first) + STAGE * leaving(&second))
+        let left = (1.0 - STAGE) * leaving(&first) + STAGE * leaving(cells);
+        Stepped {
+            left: ready.seconds * left,
+            held,
+        }
     }
 
-    /// Solves (C + weight·G)·x = C·x₀ + weight·G·air in place.
-    fn solve(&self, ready: &Factored<CELLS>, cells: &mut [f64; CELLS]) {
-        for (cell, capacity) in cells.iter_mut().zip(&self.capacity) {
-            *cell *= capacity;
+    /// Solves (C + weight·G)·x = C·x₀ + weight·G·air in place; gives C·x.
+    fn solve(&self, ready: &Factored<CELLS>, cells: &mut [f64; CELLS]) -> f64 {
+        for (cell, own) in cells.iter_mut().zip(&ready.own) {
+            *cell *= own;
         }
         if let Some(cell) = cells.last_mut() {
-            *cell += STAGE * ready.seconds * ready.outside * ready.air;
+            *cell += ready.from_air;
         }
         let mut before = 0.0;
-        for ((cell, below), pivot) in cells.iter_mut().zip(&ready.below).zip(&ready.pivot) {
-            *cell = (*cell - below * before) * pivot;
+        for (cell, below) in cells.iter_mut().zip(&ready.below) {
+            *cell -= below * before;
             before = *cell;
         }
-        let mut after = 0.0;
-        for (cell, above) in cells.iter_mut().zip(&ready.above).rev() {
+        let (mut after, mut held) = (0.0, 0.0);
+        let rows = cells.iter_mut().zip(&ready.above).zip(&self.capacity);
+        for ((cell, above), capacity) in rows.rev() {
             *cell -= above * after;
             after = *cell;
+            held += capacity * after;
         }
+        held
     }
 
-    /// Centre, mean and surface, °C.
-    pub(super) fn read(
-        &self,
-        ready: Option<&Factored<CELLS>>,
-        cells: &[f64; CELLS],
-    ) -> (f64, f64, f64) {
+    /// How warm the centre is, °C.
+    pub(super) fn centre(&self, cells: &[f64; CELLS]) -> f64 {
         let mut inner = cells.iter();
         let first = inner.next().copied().unwrap_or_default();
         let second = inner.next().copied().unwrap_or(first);
-        let centre = self.centre.0 * first + self.centre.1 * second;
-        let whole: f64 = self.capacity.iter().sum();
-        let held: f64 = self.capacity.iter().zip(cells).map(|(c, t)| c * t).sum();
+        self.centre.0 * first + self.centre.1 * second
+    }
+
+    /// How warm the surface is, °C.
+    pub(super) fn surface(&self, ready: &Factored<CELLS>, cells: &[f64; CELLS]) -> f64 {
         let last = outermost(cells);
-        let surface = ready.map_or(last, |ready| {
-            last - ready.outside * (last - ready.air) / self.last
-        });
-        (centre, held / whole, surface)
+        last - ready.outside * (last - ready.air) / self.last
     }
 
     /// Heat capacity of the whole, J/K.

@@ -1,10 +1,10 @@
 //! Ice in a dough: how much of its water goes in as ice.
 
+use super::balance::Balance;
 use super::dough::{Dough, HEAT_OF_HYDRATION, Handling};
 use super::error::HeatError;
 use super::ice::melting;
 use super::matter::Matter;
-use super::mix::Balance;
 use crate::engine::quantity::{Heat, HeatPerMass, Mass, Temperature};
 use crate::engine::working::{Line, given};
 

@@ -1,9 +1,10 @@
 //! Liquid: how warm it must be for the dough to come off the mixer as wished.
 
+use super::balance::{Balance, rising_root};
 use super::dough::{Dough, DoughTemperature, HEAT_OF_HYDRATION, Handling, dough_temperature};
 use super::dough_remedy::{DoughRemedy, remedies};
 use super::error::HeatError;
-use super::mix::{Balance, Part, rising_root};
+use super::mix::Part;
 use crate::engine::quantity::{Temperature, TemperatureChange};
 
 /// Between what the liquid can be kept.

@@ -2,8 +2,8 @@
 
 use std::borrow::Cow;
 
+use super::balance::{Balance, rising_root};
 use super::error::HeatError;
-use super::ice;
 use super::matter::{HeatCurve, Matter, Shift};
 use crate::engine::quantity::{Heat, HeatCapacity, Mass, SpecificHeat, Temperature};
 use crate::engine::working::{Line, given};
@@ -64,9 +64,6 @@ pub struct Mixed {
     pub temperature: Temperature,
 }
 
-/// Halvings of the range of temperature: 390 K / 2⁶⁰ is far below what a thermometer shows.
-const HALVINGS: u8 = 60;
-
 const BALANCE: &str = "OpenStax, College Physics 2e, §14.2";
 
 /// The temperature at which `parts` settle when mixed, `gained` included.
@@ -104,87 +101,6 @@ pub(crate) fn settle(
     Mixed::gather(parts, temperature, gained, used)
 }
 
-/// Where a rising function passes through zero within `range`.
-pub(crate) fn rising_root(
-    function: impl Fn(f64) -> f64,
-    range: std::ops::RangeInclusive<f64>,
-) -> Result<f64, HeatError> {
-    let (mut low, mut high) = (*range.start(), *range.end());
-    let off = |value: f64| {
-        HeatError::OffScale(crate::engine::quantity::OutOfRange {
-            value,
-            range: range.clone(),
-        })
-    };
-    if function(low) > 0.0 {
-        return Err(off(f64::NEG_INFINITY));
-    }
-    if function(high) < 0.0 {
-        return Err(off(f64::INFINITY));
-    }
-    for _ in 0..HALVINGS {
-        let middle = low.midpoint(high);
-        if function(middle) < 0.0 {
-            low = middle;
-        } else {
-            high = middle;
-        }
-    }
-    Ok(low.midpoint(high))
-}
-
-/// All parts as one curve, with the heat they hold before they are mixed.
-pub(crate) struct Balance {
-    curve: HeatCurve,
-    /// Heat held above 0 °C, J.
-    held: f64,
-    /// Heat to melt the ice there is, J.
-    melting: f64,
-    ice: bool,
-}
-
-impl Balance {
-    pub(crate) fn of(parts: &[Part]) -> Self {
-        let mut all = Self {
-            curve: HeatCurve::default(),
-            held: 0.0,
-            melting: 0.0,
-            ice: false,
-        };
-        for part in parts {
-            let kilograms = part.mass.grams() / 1000.0;
-            let curve = part.stuff.curve();
-            all.curve = all.curve.plus(kilograms, curve);
-            all.held += kilograms * curve.up_to(part.starts().celsius());
-            if part.stuff == Stuff::Ice && kilograms > 0.0 {
-                all.ice = true;
-                all.melting += ice::melting(part.mass, part.temperature).joules();
-            }
-        }
-        all
-    }
-
-    /// The heat, J, all parts together take to come to `t`, melting included.
-    pub(crate) fn taken_at(&self, t: f64) -> f64 {
-        self.curve.up_to(t) - self.held + self.melting
-    }
-
-    /// The heat, J, all parts together hold at `t` above what they hold at 0 °C.
-    pub(crate) fn held_at(&self, t: f64) -> f64 {
-        self.curve.up_to(t)
-    }
-
-    /// Where all parts settle with `gained` joules from outside, °C.
-    pub(crate) fn settles_with(&self, gained: f64) -> Result<f64, HeatError> {
-        rising_root(|t| self.taken_at(t) - gained, Temperature::RANGE)
-    }
-
-    /// Whether there is nothing to warm.
-    pub(crate) fn is_empty(&self) -> bool {
-        self.curve.above.a <= 0.0
-    }
-}
-
 impl Stuff {
     pub(crate) fn curve(&self) -> HeatCurve {
         match self {
@@ -199,7 +115,7 @@ impl Stuff {
 
 impl Part {
     /// Where its warming as what it will be starts: ice starts as water at 0 °C.
-    fn starts(&self) -> Temperature {
+    pub(super) fn starts(&self) -> Temperature {
         match self.stuff {
             Stuff::Ice => Temperature::known(0.0),
             Stuff::Food(_) | Stuff::Plain(_) => self.temperature,

@@ -6,6 +6,7 @@
 
 mod bake;
 mod bake_time;
+mod balance;
 mod body;
 mod boiling;
 mod component;
@@ -63,5 +64,6 @@ pub use rule_set::{RuleSet, Stage};
 pub use standing::{Stood, stand};
 pub use steam::{SteamLoss, latent_heat_of_boiling, steam_loss};
 
-pub(crate) use mix::{Balance, settle};
+pub(crate) use balance::Balance;
+pub(crate) use mix::settle;
 pub(crate) use table::{Reading, read as read_table};

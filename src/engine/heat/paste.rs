@@ -2,11 +2,12 @@
 
 use std::borrow::Cow;
 
+use super::balance::Balance;
 use super::error::HeatError;
 use super::grain::Grain;
 use super::material::Vessel;
 use super::matter::Matter;
-use super::mix::{Balance, Mixed, Part, Stuff, settle};
+use super::mix::{Mixed, Part, Stuff, settle};
 use super::paste_remedy::{PasteRemedy, remedies};
 use super::table::{Reading, read};
 use crate::engine::quantity::{Heat, HeatPerMass, Mass, Share, Temperature, TemperatureChange};
