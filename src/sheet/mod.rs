@@ -11,6 +11,7 @@ mod kept;
 pub mod key;
 mod kitchen;
 pub mod link;
+mod made;
 mod moment;
 pub mod plain;
 pub mod record;

@@ -4,8 +4,8 @@ mod batch;
 mod chocolate;
 mod formula;
 
-pub use batch::{BatchKeys, BatchPlace};
-pub use chocolate::{ChocolateKeys, ChocolatePlace};
+pub use batch::{BatchAnswers, BatchKeys, BatchPlace, FieldBox, STAYS, WeighLine};
+pub use chocolate::{ChocolateAnswers, ChocolateKeys, ChocolatePlace};
 pub use formula::{FormulaKeys, FormulaPlace};
 
 /// The id of the heading of the place that is shown.

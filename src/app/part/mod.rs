@@ -1,23 +1,29 @@
 //! Parts: what places are made of.
 
+mod advice_card;
 mod button;
 mod choice;
 mod dialog;
 mod dough_figure;
 mod figure;
+mod flow_curve;
 mod icon;
 mod number_box;
+mod pick_one;
 mod text_box;
 mod trial_bar;
 mod working_list;
 
+pub use advice_card::AdviceCard;
 pub use button::{Button, IconButton};
 pub use choice::Choice;
 pub use dialog::{Dialog, TITLE};
 pub use dough_figure::{MassFigure, ShareFigure};
 pub use figure::{Figure, Shown};
+pub use flow_curve::FlowCurve;
 pub use icon::{Icon, Picture};
 pub use number_box::NumberBox;
+pub use pick_one::PickOne;
 pub use text_box::TextBox;
 pub use trial_bar::TrialBar;
 pub use working_list::WorkingList;

@@ -7,7 +7,7 @@ use super::head::Head;
 use super::opened::OpenedDialog;
 use super::places::Places;
 use crate::app::browser::{announce, focus};
-use crate::app::page::{BatchPlace, ChocolatePlace, FormulaPlace, HEADING};
+use crate::app::page::{BatchAnswers, BatchPlace, ChocolateAnswers, ChocolatePlace, FormulaPlace, HEADING};
 use crate::app::state::State;
 use crate::sheet::Place;
 
@@ -15,6 +15,9 @@ use crate::sheet::Place;
 #[component]
 pub fn Whole() -> impl IntoView {
     let state = State::here();
+    let batch = BatchAnswers::of(state);
+    provide_context(batch);
+    provide_context(ChocolateAnswers::of(state, batch));
     let skip = move |event: leptos::ev::MouseEvent| {
         event.prevent_default();
         focus::move_to(HEADING);

@@ -3,6 +3,7 @@
 mod cure;
 mod divide;
 mod error;
+mod figure;
 mod made;
 mod round;
 mod round_working;
@@ -15,6 +16,7 @@ mod yields;
 pub use cure::{Cures, PocketScale, SolutionCure, YeastSolution};
 pub use divide::{Divided, Portion, divide};
 pub use error::BatchError;
+pub use figure::BatchFigure;
 pub use round::{Rounded, RoundedLine, Shown, Weighing, round};
 pub use scale::{BatchCaution, Pieces, Scaled, scale};
 pub use wanted::{Losses, Wanted};

@@ -34,6 +34,25 @@ impl Syrup {
         lines
     }
 
+    /// How chocolate and liquid stand to each other.
+    #[must_use]
+    pub fn parts_working(&self) -> Vec<Line> {
+        vec![Line {
+            rule: "100 × L / C".into(),
+            with: vec![
+                grams("L", "all liquids", self.liquid),
+                grams("C", "chocolate", self.chocolate),
+            ],
+            gives: given(
+                "r",
+                "liquid to 100 g of chocolate",
+                self.liquid_on_chocolate.percent(),
+                "g",
+            ),
+            source: "by definition".into(),
+        }]
+    }
+
     /// How the seizing point was found: with this liquid, grains and drops are just packed.
     #[must_use]
     pub fn seizing_working(&self) -> Vec<Line> {

@@ -1,6 +1,17 @@
 //! What ingredients' roles, allergens and sources are called.
 
-use crate::engine::larder::{Allergen, Role, Source};
+use crate::engine::larder::{Allergen, Food, Role, Source};
+
+/// What a food is called, its kind included: "Milk, whole".
+#[must_use]
+pub fn food(food: &Food) -> String {
+    match food {
+        Food::Listed(listed) if !listed.row().detail.is_empty() => {
+            format!("{}, {}", listed.row().name, listed.row().detail)
+        }
+        Food::Listed(_) | Food::Own(_) => food.name().to_owned(),
+    }
+}
 
 /// What a role is called.
 #[must_use]

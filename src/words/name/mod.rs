@@ -11,5 +11,5 @@ pub use batch::{wanted, wanted_kind, way};
 pub use chocolate::{flow, handling, handling_looks, keeps_as};
 pub use formula::{basis, bread, figure, form, stream_kind, what_if};
 pub use label::{label_line, part};
-pub use larder::{allergen, allergen_list, role, source};
+pub use larder::{allergen, allergen_list, food, role, source};
 pub use place::{place, place_asks};

@@ -44,6 +44,20 @@ pub struct Mark {
     pub ends: bool,
 }
 
+impl Mark {
+    /// How wide the field is on its left.
+    #[must_use]
+    pub fn beyond_left(&self) -> f64 {
+        (self.x - LEFT).max(0.0)
+    }
+
+    /// Where its word begins or ends.
+    #[must_use]
+    pub fn word_x(&self) -> f64 {
+        if self.ends { self.x - 4.0 } else { self.x + 4.0 }
+    }
+}
+
 /// The flow curve laid out on a field of [`FlowDrawing::WIDTH`] by [`FlowDrawing::HEIGHT`].
 #[derive(Clone, Debug, PartialEq)]
 pub struct FlowDrawing {
@@ -76,6 +90,14 @@ impl FlowDrawing {
     pub const TOP: f64 = TOP;
     /// See [`FlowDrawing::LEFT`].
     pub const BOTTOM: f64 = BOTTOM;
+    /// Width of the curve's own field.
+    pub const ACROSS: f64 = RIGHT - LEFT;
+    /// Its height.
+    pub const DOWN: f64 = BOTTOM - TOP;
+    /// Where the names of the kinds begin.
+    pub const NAMES: f64 = RIGHT + 5.0;
+    /// Where the thicknesses at the left end.
+    pub const FIGURES: f64 = LEFT - 5.0;
 
     /// Lays out a syrup's flow curve.
     #[must_use]

@@ -19,6 +19,14 @@ pub struct Spot {
     pub ends: bool,
 }
 
+impl Spot {
+    /// The foot of the second line.
+    #[must_use]
+    pub fn second_y(&self) -> f64 {
+        self.words_y + LINE
+    }
+}
+
 /// How wide a letter is taken to be, and how far the feet of two lines are apart.
 const LETTER: f64 = 7.2;
 const LINE: f64 = 15.0;

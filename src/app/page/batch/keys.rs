@@ -1,9 +1,47 @@
-//! The three figures of the place.
+//! The three figures of the place: dough to mix, pieces, factor.
 
 use leptos::prelude::*;
+
+use super::BatchAnswers;
+use crate::app::part::{Figure, Shown};
+use crate::app::state::State;
+use crate::engine::batch::{BatchFigure, Scaled};
+use crate::words::{Manner, weigh, write};
 
 /// The three figures that the place is about.
 #[component]
 pub fn BatchKeys() -> impl IntoView {
-    view! { <span></span> }
+    view! {
+        <BatchFigureBox label="Dough to mix" figure=BatchFigure::Mixed look=|scaled, manner| write::mass(scaled.mixed, manner) />
+        <BatchFigureBox label="Pieces" figure=BatchFigure::Each look=|scaled, manner| weigh::pieces(&scaled.pieces, manner) />
+        <BatchFigureBox label="Of the formula" figure=BatchFigure::Factor look=|scaled, manner| write::factor(scaled.factor, manner) />
+    }
+}
+
+/// A figure of the batch that opens to its working.
+#[component]
+pub fn BatchFigureBox(
+    /// What it is called.
+    label: &'static str,
+    /// Which figure.
+    figure: BatchFigure,
+    /// The figure, written out.
+    look: fn(&Scaled, Manner) -> String,
+) -> impl IntoView {
+    let state = State::here();
+    let answers = BatchAnswers::here();
+    let shown = Memo::new(move |_| {
+        let manner = state.manner.get();
+        Shown {
+            value: answers.read(|scaled| look(scaled, manner)),
+            was: None,
+        }
+    });
+    let working = move |()| {
+        answers.scaled.with_untracked(|scaled| {
+            let scaled = scaled.as_ref().ok();
+            scaled.map(|scaled| scaled.working_of(figure)).unwrap_or_default()
+        })
+    };
+    view! { <Figure label shown working=Callback::new(working) /> }
 }

@@ -1,11 +1,81 @@
-//! The place.
+//! The place: what is wanted, what to weigh, how to divide.
 
 use leptos::prelude::*;
 
+use super::BatchAnswers;
+use super::baked_card::BakedCard;
+use super::change_card::ChangeCard;
+use super::cures::Cures;
+use super::divide_card::DivideCard;
+use super::losses_card::LossesCard;
+use super::make_formula::MakeFormula;
+use super::scales_card::ScalesCard;
+use super::wanted_card::WantedCard;
+use super::weighing::Weighing;
 use crate::app::page::HEADING;
+use crate::app::part::AdviceCard;
+use crate::app::state::State;
+use crate::engine::batch::BatchCaution;
+use crate::sheet::Place;
+use crate::words::{Trouble, caution, name};
 
-/// The place.
+/// How much of it, in what?
 #[component]
 pub fn BatchPlace() -> impl IntoView {
-    view! { <h1 id=HEADING tabindex="-1">"Batch"</h1> }
+    let answers = BatchAnswers::here();
+    let stands = Memo::new(move |_| answers.scaled.with(Result::is_ok));
+    view! {
+        <h1 class="heard" id=HEADING tabindex="-1">{name::place(Place::Batch)}</h1>
+        <div class="newspaper">
+            <WantedCard />
+            <LossesCard />
+            <ScalesCard />
+            <Why />
+            <Show when=move || stands.get()>
+                <Doubts />
+                <Cures />
+                <Weighing />
+                <ChangeCard />
+                <DivideCard />
+                <BakedCard />
+                <MakeFormula />
+            </Show>
+        </div>
+    }
+}
+
+/// Why there is no answer, where there is none.
+#[component]
+fn Why() -> impl IntoView {
+    let state = State::here();
+    let answers = BatchAnswers::here();
+    let why = Memo::new(move |_| {
+        let manner = state.manner.get();
+        answers.scaled.with(|scaled| scaled.as_ref().err().map(|error| error.sentence(manner)))
+    });
+    move || {
+        why.get().map(|why| {
+            view! {
+                <section class="advice" role="status">
+                    <h2>"No batch can be worked out"</h2>
+                    <p>{why}</p>
+                </section>
+            }
+        })
+    }
+}
+
+/// Doubts about what is lost.
+#[component]
+fn Doubts() -> impl IntoView {
+    let state = State::here();
+    let answers = BatchAnswers::here();
+    let doubts = Memo::new(move |_| {
+        answers.scaled.with(|scaled| scaled.as_ref().map(|scaled| scaled.cautions.clone()).unwrap_or_default())
+    });
+    let card = move |doubt: BatchCaution| {
+        let advice = Memo::new(move |_| Some(caution::batch(&doubt, state.manner.get())));
+        view! { <AdviceCard title="Check the losses" advice /> }
+    };
+    move || doubts.get().into_iter().map(card).collect_view()
 }

@@ -1,9 +1,57 @@
-//! The three figures of the place.
+//! The three figures of the place: chocolate, liquid, thickness.
 
 use leptos::prelude::*;
+
+use super::ChocolateAnswers;
+use crate::app::part::{Figure, Shown};
+use crate::app::state::State;
+use crate::engine::chocolate::{Flow, Syrup};
+use crate::engine::working::Line;
+use crate::words::{Manner, name, write};
 
 /// The three figures that the place is about.
 #[component]
 pub fn ChocolateKeys() -> impl IntoView {
-    view! { <span></span> }
+    let answers = ChocolateAnswers::here();
+    let handling = Memo::new(move |_| {
+        let flow = answers.read_syrup(|syrup| name::flow(syrup.flow));
+        flow.unwrap_or("Thickness").to_owned()
+    });
+    view! {
+        <SyrupFigure label="Chocolate" look=|syrup, manner| write::mass(syrup.chocolate, manner) working=Syrup::parts_working />
+        <SyrupFigure label="Liquid" look=|syrup, manner| write::mass(syrup.liquid, manner) working=Syrup::parts_working />
+        <SyrupFigure label=handling look=thickness working=Syrup::working />
+    }
+}
+
+fn thickness(syrup: &Syrup, manner: Manner) -> String {
+    match syrup.flow {
+        Flow::Flows { thickness, .. } => write::viscosity(thickness, manner),
+        Flow::Seized | Flow::MeltedOnly => "no figure".to_owned(),
+    }
+}
+
+/// A figure of the syrup that opens to its working.
+#[component]
+pub fn SyrupFigure(
+    /// What it is called.
+    #[prop(into)]
+    label: Signal<String>,
+    /// The figure, written out.
+    look: fn(&Syrup, Manner) -> String,
+    /// How it came about.
+    working: fn(&Syrup) -> Vec<Line>,
+) -> impl IntoView {
+    let state = State::here();
+    let answers = ChocolateAnswers::here();
+    let shown = Memo::new(move |_| {
+        let manner = state.manner.get();
+        let value = answers.read_syrup(|syrup| look(syrup, manner));
+        Shown {
+            value: value.unwrap_or_else(|| "none".to_owned()),
+            was: None,
+        }
+    });
+    let worked = move |()| untrack(|| answers.read_syrup(working).unwrap_or_default());
+    view! { <Figure label shown working=Callback::new(worked) /> }
 }

@@ -1,11 +1,49 @@
-//! The place.
+//! The place: the filling, the syrup, and whether it runs.
 
 use leptos::prelude::*;
 
+use super::ChocolateAnswers;
+use super::add::AddStreamCard;
+use super::curve_card::CurveCard;
+use super::doubts::Doubts;
+use super::fill_card::FillCard;
+use super::keeping_card::KeepingCard;
+use super::syrup_card::SyrupCard;
+use super::weigh_card::WeighCard;
 use crate::app::page::HEADING;
+use crate::app::part::AdviceCard;
+use crate::app::state::State;
+use crate::engine::formula::StreamKind;
+use crate::sheet::Place;
+use crate::words::caution::{Step, safety};
+use crate::words::name;
 
-/// The place.
+/// Will it run?
 #[component]
 pub fn ChocolatePlace() -> impl IntoView {
-    view! { <h1 id=HEADING tabindex="-1">"Chocolate"</h1> }
+    let state = State::here();
+    let answers = ChocolateAnswers::here();
+    let has_syrup = Memo::new(move |_| answers.topping.get().is_some());
+    let has_filling = Memo::new(move |_| answers.filling.get().is_some());
+    let hot = Memo::new(move |_| Some(safety(Step::HotChocolate, state.manner.get())));
+    view! {
+        <h1 class="heard" id=HEADING tabindex="-1">{name::place(Place::Chocolate)}</h1>
+        <div class="newspaper">
+            <Show when=move || has_syrup.get() fallback=|| view! { <AddStreamCard kind=StreamKind::Topping /> }>
+                <SyrupCard />
+                <CurveCard />
+                <Doubts />
+            </Show>
+            <Show when=move || has_filling.get() fallback=|| view! { <AddStreamCard kind=StreamKind::Filling /> }>
+                <FillCard />
+            </Show>
+            <Show when=move || has_syrup.get() || has_filling.get()>
+                <WeighCard />
+            </Show>
+            <Show when=move || has_syrup.get()>
+                <KeepingCard />
+            </Show>
+            <AdviceCard title="Hot chocolate and steam" advice=hot />
+        </div>
+    }
 }

@@ -8,3 +8,4 @@ mod stream_card;
 
 pub use keys::FormulaKeys;
 pub use place::FormulaPlace;
+pub use stream_card::style_word;

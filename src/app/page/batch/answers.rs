@@ -1,0 +1,75 @@
+//! Answers about the batch, shared by its place, its key figures and the chocolate.
+
+use leptos::prelude::*;
+
+use super::divide_card::Bench;
+use super::ways::Ways;
+use crate::app::state::State;
+use crate::engine::batch::{BatchError, Rounded, Scaled, Weighing, round, scale};
+use crate::engine::quantity::Division;
+use crate::sheet::Sheet;
+
+/// Answers about the batch.
+#[derive(Clone, Copy)]
+pub struct BatchAnswers {
+    /// The formula as large as what is wanted.
+    pub scaled: Memo<Result<Scaled, BatchError>>,
+    /// The scales of the kitchen.
+    pub weighing: Memo<Weighing>,
+    /// The batch as those scales show it.
+    pub rounded: Memo<Option<Rounded>>,
+    /// What was asked for in ways that are not shown now.
+    pub ways: RwSignal<Ways>,
+    /// The dough that is really on the bench.
+    pub bench: RwSignal<Bench>,
+}
+
+impl BatchAnswers {
+    /// The answers that follow from the state of the page.
+    pub fn of(state: State) -> Self {
+        let scaled = Memo::new(move |_| state.with(scale_sheet));
+        let weighing = Memo::new(move |_| {
+            let scales = state.kitchen.with(|kitchen| kitchen.scales);
+            Weighing::from_masses(scales.main, scales.pocket).unwrap_or(Weighing {
+                main: Division::ONE_GRAM,
+                pocket: None,
+            })
+        });
+        Self {
+            scaled,
+            weighing,
+            rounded: Memo::new(move |_| {
+                scaled.with(|scaled| {
+                    let scaled = scaled.as_ref().ok()?;
+                    Some(round(&scaled.formula, weighing.get()))
+                })
+            }),
+            ways: RwSignal::new(Ways::default()),
+            bench: RwSignal::new(Bench::default()),
+        }
+    }
+
+    /// The answers of this page.
+    pub fn here() -> Self {
+        expect_context::<Self>()
+    }
+
+    /// A figure of the batch, written out; what stands there where there is none.
+    pub fn read(self, look: impl Fn(&Scaled) -> String) -> String {
+        self.scaled.with(|scaled| match scaled {
+            Ok(scaled) => look(scaled),
+            Err(_) => "not known".to_owned(),
+        })
+    }
+
+    /// A figure of the rounded batch.
+    pub fn read_rounded<T>(self, look: impl Fn(&Rounded) -> Option<T>) -> Option<T> {
+        self.rounded.with(|rounded| look(rounded.as_ref()?))
+    }
+}
+
+/// A sheet's formula made as large as what is wanted of it.
+pub fn scale_sheet(sheet: &Sheet) -> Result<Scaled, BatchError> {
+    let batch = &sheet.batch;
+    scale(&sheet.formula, batch.wanted, batch.losses, batch.pieces)
+}

@@ -1,0 +1,46 @@
+//! What weighing changes in all: the dough, and its true water.
+
+use leptos::prelude::*;
+
+use super::BatchAnswers;
+use crate::app::part::{Figure, Shown};
+use crate::app::state::State;
+use crate::engine::batch::Rounded;
+use crate::words::{Manner, weigh};
+
+/// What weighing changes in all.
+#[component]
+pub fn ChangeCard() -> impl IntoView {
+    view! {
+        <section class="card" aria-label="What the scale changes">
+            <header>
+                <h2>"What the scale changes"</h2>
+            </header>
+            <div class="figures">
+                <RoundedFigure label="Dough as weighed" look=|rounded, manner| Some(weigh::dough_change(rounded, manner)) />
+                <RoundedFigure label="True water" look=weigh::water_change />
+            </div>
+        </section>
+    }
+}
+
+#[component]
+fn RoundedFigure(
+    /// What it is called.
+    label: &'static str,
+    /// The figure, written out.
+    look: fn(&Rounded, Manner) -> Option<String>,
+) -> impl IntoView {
+    let state = State::here();
+    let answers = BatchAnswers::here();
+    let shown = Memo::new(move |_| {
+        let manner = state.manner.get();
+        let value = answers.read_rounded(|rounded| look(rounded, manner));
+        Shown {
+            value: value.unwrap_or_else(|| "none without flour".to_owned()),
+            was: None,
+        }
+    });
+    let working = move |()| answers.rounded.with_untracked(|rounded| rounded.as_ref().map(Rounded::working).unwrap_or_default());
+    view! { <Figure label shown working=Callback::new(working) /> }
+}

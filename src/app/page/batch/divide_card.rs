@@ -1,0 +1,139 @@
+//! Dividing: the dough that is really on the bench, into pieces that add up to it.
+
+use std::num::NonZeroU16;
+
+use leptos::prelude::*;
+
+use super::BatchAnswers;
+use crate::app::part::{Button, Figure, NumberBox, Shown};
+use crate::app::state::State;
+use crate::engine::batch::{BatchError, Divided, divide};
+use crate::engine::quantity::Mass;
+use crate::sheet::Id;
+use crate::words::{Trouble, picture, read, weigh, write};
+
+/// The dough that is really on the bench; what is not said is taken from the batch.
+#[derive(Clone, Default, PartialEq)]
+pub struct Bench {
+    /// The formula this belongs to.
+    of: Option<Id>,
+    dough: Option<Mass>,
+    pieces: Option<NonZeroU16>,
+}
+
+impl BatchAnswers {
+    fn bench(self, state: State) -> Bench {
+        let id = state.open_id.get();
+        let bench = self.bench.get();
+        if bench.of == id { bench } else { Bench { of: id, ..Bench::default() } }
+    }
+
+    /// The dough as it would be divided; none where there is no batch.
+    fn divided(self, bench: &Bench) -> Option<Result<Divided, BatchError>> {
+        self.scaled.with(|scaled| {
+            let scaled = scaled.as_ref().ok()?;
+            let pieces = bench.pieces.map_or(scaled.pieces.count, Into::into);
+            Some(divide(bench.dough.unwrap_or(scaled.needed), pieces, self.weighing.get().main))
+        })
+    }
+}
+
+/// The dough on the bench, divided.
+#[component]
+pub fn DivideCard() -> impl IntoView {
+    let state = State::here();
+    let answers = BatchAnswers::here();
+    let divided = Memo::new(move |_| answers.divided(&answers.bench(state)));
+    let told = Memo::new(move |_| {
+        let manner = state.manner.get();
+        divided.with(|divided| match divided {
+            Some(Ok(divided)) => (weigh::divided(divided, manner), picture::divided(divided, manner)),
+            Some(Err(error)) => ("not known".to_owned(), error.sentence(manner)),
+            None => Default::default(),
+        })
+    });
+    let shown = Memo::new(move |_| Shown { value: told.with(|told| told.0.clone()), was: None });
+    let working = move |()| {
+        divided.with_untracked(|divided| match divided {
+            Some(Ok(divided)) => divided.working(),
+            Some(Err(_)) | None => Vec::new(),
+        })
+    };
+    let is_said = move || answers.bench(state) != Bench { of: state.open_id.get(), ..Bench::default() };
+    let forget = move |()| {
+        answers.bench.set(Bench::default());
+        state.settle();
+    };
+    view! {
+        <section class="card" aria-label="Dividing">
+            <header>
+                <h2>"Dividing"</h2>
+            </header>
+            <div class="body">
+                <div class="boxes">
+                    <DoughBox />
+                    <PiecesBox />
+                </div>
+                <div class="figures"><Figure label="Divide it into" shown working=Callback::new(working) /></div>
+                <p class="quiet follows">{move || told.with(|told| told.1.clone())}</p>
+                <Show when=is_said>
+                    <Button says="Take the batch’s own figures again" tapped=forget />
+                </Show>
+            </div>
+        </section>
+    }
+}
+
+#[component]
+fn DoughBox() -> impl IntoView {
+    let state = State::here();
+    let answers = BatchAnswers::here();
+    let figure = Memo::new(move |_| {
+        let manner = state.manner.get();
+        let said = answers.bench(state).dough;
+        answers.scaled.with(|scaled| {
+            let needed = scaled.as_ref().ok().map(|scaled| scaled.needed);
+            said.or(needed).map(|mass| write::box_mass(mass, manner)).unwrap_or_default()
+        })
+    });
+    let take = move |text: String| {
+        let manner = state.manner.get_untracked();
+        let mass = read::mass(&text, manner).map_err(|error| error.sentence(manner))?;
+        take_bench(state, answers, |bench| bench.dough = Some(mass))
+    };
+    let unit = Signal::derive(move || state.manner.get().units.mass.symbol());
+    view! { <NumberBox id="bench-dough" label="Dough really on the bench" unit figure take=Callback::new(take) /> }
+}
+
+#[component]
+fn PiecesBox() -> impl IntoView {
+    let state = State::here();
+    let answers = BatchAnswers::here();
+    let figure = Memo::new(move |_| {
+        let manner = state.manner.get();
+        let said = answers.bench(state).pieces.map(|count| u32::from(count.get()));
+        answers.scaled.with(|scaled| {
+            let count = scaled.as_ref().ok().map(|scaled| scaled.pieces.count.get());
+            said.or(count).map(|count| write::box_count(count, manner)).unwrap_or_default()
+        })
+    });
+    let take = move |text: String| {
+        let manner = state.manner.get_untracked();
+        let count = read::count(&text, manner).map_err(|error| error.sentence(manner))?;
+        take_bench(state, answers, |bench| bench.pieces = Some(count))
+    };
+    view! { <NumberBox id="bench-pieces" label="Into pieces" unit="" figure take=Callback::new(take) /> }
+}
+
+/// Takes what is really there, where it can be divided.
+fn take_bench(state: State, answers: BatchAnswers, change: impl FnOnce(&mut Bench)) -> Result<(), String> {
+    untrack(|| {
+        let mut bench = answers.bench(state);
+        change(&mut bench);
+        if let Some(Err(error)) = answers.divided(&bench) {
+            return Err(error.sentence(state.manner.get()));
+        }
+        answers.bench.set(bench);
+        Ok(())
+    })
+}

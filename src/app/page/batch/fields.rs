@@ -1,0 +1,219 @@
+//! The numbers of the batch that can be typed: what is wanted, and what is lost.
+
+use super::field::{Field, Unit};
+use crate::engine::batch::{Wanted, Way};
+use crate::engine::quantity::Share;
+use crate::words::read::ReadError;
+use crate::words::{Manner, read, write};
+
+/// The numbers that belong to one way of asking.
+pub const fn of_way(way: Way) -> &'static [Field] {
+    match way {
+        Way::Times => &[TIMES],
+        Way::Dough => &[DOUGH],
+        Way::Pieces => &[COUNT, EACH],
+        Way::FlourOnHand => &[FLOUR],
+        Way::OnHand => &[ON_HAND],
+        Way::Class => &[STUDENTS, LOAVES, LOAF],
+    }
+}
+
+const TIMES: Field = Field {
+    id: "wanted-times",
+    label: "Times the formula",
+    unit: Unit::Other("×"),
+    look: |batch, manner| match batch.wanted {
+        Wanted::Times(times) => write::box_factor(times, manner),
+        _ => String::new(),
+    },
+    set: |batch, text, manner| {
+        batch.wanted = Wanted::Times(read::factor(text, manner)?);
+        Ok(())
+    },
+};
+
+const DOUGH: Field = Field {
+    id: "wanted-dough",
+    label: "Dough, ready to divide",
+    unit: Unit::Mass,
+    look: |batch, manner| match batch.wanted {
+        Wanted::Dough(mass) => write::box_mass(mass, manner),
+        _ => String::new(),
+    },
+    set: |batch, text, manner| {
+        batch.wanted = Wanted::Dough(read::mass(text, manner)?);
+        Ok(())
+    },
+};
+
+const COUNT: Field = Field {
+    id: "wanted-pieces",
+    label: "Pieces",
+    unit: Unit::Other(""),
+    look: |batch, manner| match batch.wanted {
+        Wanted::Pieces { count, .. } => write::box_count(count.get(), manner),
+        _ => String::new(),
+    },
+    set: |batch, text, manner| {
+        if let Wanted::Pieces { count, .. } = &mut batch.wanted {
+            *count = read::count(text, manner)?;
+        }
+        Ok(())
+    },
+};
+
+const EACH: Field = Field {
+    id: "wanted-each",
+    label: "Dough in each",
+    unit: Unit::Mass,
+    look: |batch, manner| match batch.wanted {
+        Wanted::Pieces { each, .. } => write::box_mass(each, manner),
+        _ => String::new(),
+    },
+    set: |batch, text, manner| {
+        if let Wanted::Pieces { each, .. } = &mut batch.wanted {
+            *each = read::mass(text, manner)?;
+        }
+        Ok(())
+    },
+};
+
+const FLOUR: Field = Field {
+    id: "wanted-flour",
+    label: "Flour on hand",
+    unit: Unit::Mass,
+    look: |batch, manner| match batch.wanted {
+        Wanted::FlourOnHand(mass) => write::box_mass(mass, manner),
+        _ => String::new(),
+    },
+    set: |batch, text, manner| {
+        batch.wanted = Wanted::FlourOnHand(read::mass(text, manner)?);
+        Ok(())
+    },
+};
+
+const ON_HAND: Field = Field {
+    id: "wanted-on-hand",
+    label: "How much there is",
+    unit: Unit::Mass,
+    look: |batch, manner| match batch.wanted {
+        Wanted::OnHand { mass, .. } => write::box_mass(mass, manner),
+        _ => String::new(),
+    },
+    set: |batch, text, manner| {
+        if let Wanted::OnHand { mass, .. } = &mut batch.wanted {
+            *mass = read::mass(text, manner)?;
+        }
+        Ok(())
+    },
+};
+
+const STUDENTS: Field = Field {
+    id: "wanted-students",
+    label: "Students",
+    unit: Unit::Other(""),
+    look: |batch, manner| match batch.wanted {
+        Wanted::Class { students, .. } => write::box_count(students.get(), manner),
+        _ => String::new(),
+    },
+    set: |batch, text, manner| {
+        if let Wanted::Class { students, .. } = &mut batch.wanted {
+            *students = read::count(text, manner)?;
+        }
+        Ok(())
+    },
+};
+
+const LOAVES: Field = Field {
+    id: "wanted-loaves",
+    label: "Loaves for each",
+    unit: Unit::Other(""),
+    look: |batch, manner| match batch.wanted {
+        Wanted::Class { loaves, .. } => write::box_count(loaves.get(), manner),
+        _ => String::new(),
+    },
+    set: |batch, text, manner| {
+        if let Wanted::Class { loaves, .. } = &mut batch.wanted {
+            *loaves = read::count(text, manner)?;
+        }
+        Ok(())
+    },
+};
+
+const LOAF: Field = Field {
+    id: "wanted-loaf",
+    label: "Dough in a loaf",
+    unit: Unit::Mass,
+    look: |batch, manner| match batch.wanted {
+        Wanted::Class { loaf, .. } => write::box_mass(loaf, manner),
+        _ => String::new(),
+    },
+    set: |batch, text, manner| {
+        if let Wanted::Class { loaf, .. } = &mut batch.wanted {
+            *loaf = read::mass(text, manner)?;
+        }
+        Ok(())
+    },
+};
+
+/// The pieces that the formula, made once, is divided into.
+pub const PIECES: Field = Field {
+    id: "batch-pieces",
+    label: "Pieces from the formula made once",
+    unit: Unit::Other(""),
+    look: |batch, manner| write::box_count(batch.pieces.get(), manner),
+    set: |batch, text, manner| {
+        batch.pieces = read::count(text, manner)?;
+        Ok(())
+    },
+};
+
+/// What is lost on the way.
+pub const LOSSES: [Field; 5] = [
+    Field {
+        id: "loss-residue",
+        label: "Left in bowls, whatever the batch",
+        unit: Unit::Mass,
+        look: |batch, manner| write::box_mass(batch.losses.residue, manner),
+        set: |batch, text, manner| {
+            batch.losses.residue = read::mass(text, manner)?;
+            Ok(())
+        },
+    },
+    Field {
+        id: "loss-share",
+        label: "Left in bowls, of the dough",
+        unit: Unit::Other("%"),
+        look: |batch, manner| write::box_share(batch.losses.residue_share, manner),
+        set: |batch, text, manner| share(&mut batch.losses.residue_share, text, manner),
+    },
+    Field {
+        id: "loss-dividing",
+        label: "At dividing, of the dough",
+        unit: Unit::Other("%"),
+        look: |batch, manner| write::box_share(batch.losses.dividing, manner),
+        set: |batch, text, manner| share(&mut batch.losses.dividing, text, manner),
+    },
+    Field {
+        id: "loss-bake",
+        label: "In the oven and cooling",
+        unit: Unit::Other("%"),
+        look: |batch, manner| write::box_share(batch.losses.bake, manner),
+        set: |batch, text, manner| share(&mut batch.losses.bake, text, manner),
+    },
+    STAYS,
+];
+
+/// What stays in bag and bowl.
+pub const STAYS: Field = Field {
+    id: "loss-topping",
+    label: "Chocolate left in bag and bowl",
+    unit: Unit::Other("%"),
+    look: |batch, manner| write::box_share(batch.losses.topping, manner),
+    set: |batch, text, manner| share(&mut batch.losses.topping, text, manner),
+};
+
+fn share(share: &mut Share, text: &str, manner: Manner) -> Result<(), ReadError> {
+    *share = read::share(text, manner)?;
+    Ok(())
+}

@@ -1,0 +1,31 @@
+//! Losses: what is lost on the way, in a card that stays closed until it is wanted.
+
+use leptos::prelude::*;
+
+use super::field::FieldBox;
+use super::fields::LOSSES;
+use crate::app::state::State;
+use crate::words::weigh;
+
+/// What is lost on the way.
+#[component]
+pub fn LossesCard() -> impl IntoView {
+    let state = State::here();
+    let said = Memo::new(move |_| {
+        let manner = state.manner.get();
+        state.with(|sheet| weigh::losses(&sheet.batch.losses, manner))
+    });
+    let boxes = LOSSES.map(|field| view! { <FieldBox field /> });
+    view! {
+        <details class="card fold">
+            <summary>
+                <span class="title">"Losses"</span>
+                <span class="quiet">{move || said.get()}</span>
+            </summary>
+            <div class="body">
+                <div class="boxes">{boxes}</div>
+                <p class="quiet">"Usual: 1 to 3 % before the oven, 10 to 15 % in it (common practice)."</p>
+            </div>
+        </details>
+    }
+}

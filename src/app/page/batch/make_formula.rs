@@ -1,0 +1,40 @@
+//! Making this batch the formula.
+
+use leptos::prelude::*;
+
+use super::BatchAnswers;
+use crate::app::browser::announce::announce;
+use crate::app::part::Button;
+use crate::app::state::State;
+use crate::engine::quantity::Factor;
+use crate::words::Trouble;
+
+/// Puts the batch's weights in place of the formula's.
+#[component]
+pub fn MakeFormula() -> impl IntoView {
+    let state = State::here();
+    let answers = BatchAnswers::here();
+    let is_same = Memo::new(move |_| {
+        answers.scaled.with(|scaled| scaled.as_ref().is_ok_and(|scaled| scaled.factor == Factor::ONE))
+    });
+    let make = move |()| {
+        let sheet = state.sheet();
+        let Ok(scaled) = answers.scaled.get_untracked() else { return };
+        match sheet.made_from(&scaled) {
+            Ok(made) => {
+                state.put(made, None);
+                state.settle();
+                announce("The formula now has this batch’s weights. Undo brings the old ones back.");
+            }
+            Err(error) => announce(&error.sentence(state.manner.get_untracked())),
+        }
+    };
+    view! {
+        <section class="card" aria-label="Make this the formula">
+            <div class="body make">
+                <p class="quiet">"Puts these weights, exact, in place of the formula’s. Undo brings the old ones back."</p>
+                <Button says="Make this the formula" idle=Signal::derive(move || is_same.get() || state.is_stale()) tapped=make />
+            </div>
+        </section>
+    }
+}

@@ -1,0 +1,61 @@
+//! Which ingredient is on hand.
+
+use leptos::prelude::*;
+
+use super::BatchAnswers;
+use super::answers::scale_sheet;
+use crate::app::part::PickOne;
+use crate::app::state::State;
+use crate::engine::batch::Wanted;
+use crate::engine::formula::{Formula, LineAt};
+use crate::words::name;
+
+/// A choice of the formula's ingredients, each once.
+#[component]
+pub fn OnHandPick() -> impl IntoView {
+    let state = State::here();
+    let answers = BatchAnswers::here();
+    let foods = Memo::new(move |_| state.with(|sheet| each_once(&sheet.formula)));
+    let holds = Memo::new(move |_| {
+        state.with(|sheet| match sheet.batch.wanted {
+            Wanted::OnHand { at, .. } => first_alike(&sheet.formula, at),
+            _ => None,
+        })
+    });
+    let chosen = move |at: Option<LineAt>| {
+        let mut sheet = state.sheet();
+        let scaled = answers.scaled.get_untracked();
+        if let (Some(at), Ok(scaled)) = (at, scaled) {
+            sheet.batch.wanted = scaled.of_one(at);
+            if scale_sheet(&sheet).is_ok() {
+                state.put(sheet, None);
+                state.settle();
+            }
+        }
+    };
+    view! { <PickOne id="wanted-food" label="Which ingredient" answers=foods holds chosen=Callback::new(chosen) /> }
+}
+
+/// Each ingredient that weighs something, where it stands first, with its name and kind.
+fn each_once(formula: &Formula) -> Vec<(Option<LineAt>, String)> {
+    let mut found: Vec<(Option<LineAt>, String)> = Vec::new();
+    for (stream, own) in formula.streams.iter().enumerate() {
+        for (number, one) in own.lines.iter().enumerate() {
+            let at = LineAt { stream, line: number };
+            let is_first = first_alike(formula, at) == Some(at);
+            if is_first && one.mass > crate::engine::quantity::Mass::ZERO {
+                found.push((Some(at), name::food(&one.food)));
+            }
+        }
+    }
+    found
+}
+
+/// Where the ingredient of a line stands first.
+fn first_alike(formula: &Formula, at: LineAt) -> Option<LineAt> {
+    let food = &formula.line(at)?.food;
+    formula.streams.iter().enumerate().find_map(|(stream, own)| {
+        let line = own.lines.iter().position(|line| line.food == *food)?;
+        Some(LineAt { stream, line })
+    })
+}

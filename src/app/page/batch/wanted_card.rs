@@ -1,0 +1,47 @@
+//! What is wanted: the way of asking, and its numbers.
+
+use leptos::prelude::*;
+
+use super::BatchAnswers;
+use super::field::FieldBox;
+use super::fields::{PIECES, of_way};
+use super::on_hand::OnHandPick;
+use super::ways::choose;
+use crate::app::part::PickOne;
+use crate::app::state::State;
+use crate::engine::batch::Way;
+use crate::words::name;
+
+/// What is wanted.
+#[component]
+pub fn WantedCard() -> impl IntoView {
+    let state = State::here();
+    let answers = BatchAnswers::here();
+    let way = Memo::new(move |_| state.with(|sheet| sheet.batch.wanted.way()));
+    let ways: Vec<(Way, String)> = Way::ALL
+        .into_iter()
+        .map(|way| (way, name::way(way).to_owned()))
+        .collect();
+    let says_pieces = move || matches!(way.get(), Way::Pieces | Way::Class);
+    let boxes = move || {
+        let fields = of_way(way.get()).iter();
+        fields.map(|field| view! { <FieldBox field=*field /> }).collect_view()
+    };
+    view! {
+        <section class="card" aria-label="Wanted">
+            <header>
+                <h2>"Wanted"</h2>
+            </header>
+            <div class="body">
+                <PickOne id="way" label="Ask for it by" answers=ways holds=way chosen=move |way| choose(state, answers, way) />
+                <Show when=move || way.get() == Way::OnHand>
+                    <OnHandPick />
+                </Show>
+                <div class="boxes">{boxes}</div>
+                <Show when=move || !says_pieces()>
+                    <FieldBox field=PIECES />
+                </Show>
+            </div>
+        </section>
+    }
+}

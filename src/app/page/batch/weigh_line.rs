@@ -1,0 +1,51 @@
+//! One line to weigh: what the scale shows, what is exact, and what rounding does.
+
+use leptos::prelude::*;
+
+use super::BatchAnswers;
+use crate::app::state::{Opened, State};
+use crate::engine::formula::LineAt;
+use crate::engine::working::Line;
+use crate::words::weigh;
+
+/// One line to weigh; a tap shows how it came about.
+#[component]
+pub fn WeighLine(
+    /// Where it stands.
+    at: LineAt,
+) -> impl IntoView {
+    let state = State::here();
+    let answers = BatchAnswers::here();
+    let food = Memo::new(move |_| state.with(|sheet| sheet.formula.line(at).map(|line| line.food.name().to_owned())).unwrap_or_default());
+    let weighed = Memo::new(move |_| {
+        let manner = state.manner.get();
+        let found = answers.read_rounded(|rounded| {
+            let line = rounded.lines.iter().find(|line| line.at == at)?;
+            Some(weigh::line(line, manner))
+        });
+        found.unwrap_or_default()
+    });
+    let open = move |_| {
+        state.open(Opened::Working {
+            title: food.get_untracked(),
+            value: weighed.with_untracked(|weighed| weighed.shows.clone()),
+            lines: worked(state, answers, at),
+        });
+    };
+    view! {
+        <button type="button" class="weigh" class:off=move || weighed.with(|weighed| weighed.off) aria-haspopup="dialog" on:click=open>
+            <span class="name">{move || food.get()}</span>
+            <span class="shows">{move || weighed.with(|weighed| weighed.shows.clone())}</span>
+            <span class="said">{move || weighed.with(|weighed| weighed.said.clone())}</span>
+        </button>
+    }
+}
+
+/// From the formula's weight to the exact one, and from there to what the scale shows.
+fn worked(state: State, answers: BatchAnswers, at: LineAt) -> Vec<Line> {
+    let sheet = state.sheet();
+    let scaled = answers.scaled.get_untracked().ok();
+    let exact = scaled.and_then(|scaled| scaled.line_working(&sheet.formula, at));
+    let rounded = answers.rounded.with_untracked(|rounded| rounded.as_ref().map(|rounded| rounded.line_working(at)));
+    exact.into_iter().chain(rounded.unwrap_or_default()).collect()
+}

@@ -1,0 +1,72 @@
+//! The weighing list, stream by stream.
+
+use leptos::prelude::*;
+
+use super::{BatchAnswers, WeighLine};
+use crate::app::page::formula::style_word;
+use crate::app::state::State;
+use crate::engine::formula::{LineAt, StreamKind};
+use crate::words::{line, write};
+
+/// What a card needs to know before its lines.
+#[derive(Clone, PartialEq, Eq, Hash)]
+struct Heading {
+    stream: usize,
+    kind: StreamKind,
+    name: String,
+    lines: usize,
+}
+
+/// All streams with what to weigh into them.
+#[component]
+pub fn Weighing() -> impl IntoView {
+    let state = State::here();
+    let headings = Memo::new(move |_| {
+        state.with(|sheet| {
+            let streams = sheet.formula.streams.iter().enumerate();
+            let headings = streams.map(|(stream, own)| Heading {
+                stream,
+                kind: own.kind,
+                name: own.name.clone(),
+                lines: own.lines.len(),
+            });
+            headings.filter(|heading| heading.lines > 0).collect::<Vec<_>>()
+        })
+    });
+    view! {
+        <For each=move || headings.get() key=Clone::clone let(heading)>
+            <StreamToWeigh heading />
+        </For>
+    }
+}
+
+#[component]
+fn StreamToWeigh(
+    /// Which stream.
+    heading: Heading,
+) -> impl IntoView {
+    let state = State::here();
+    let answers = BatchAnswers::here();
+    let Heading { stream, kind, name, lines } = heading;
+    let in_all = Memo::new(move |_| {
+        let manner = state.manner.get();
+        answers.read_rounded(|rounded| Some(write::mass(rounded.formula.streams.get(stream)?.mass(), manner)))
+    });
+    let label = format!("To weigh: {name}");
+    let rows = (0..lines)
+        .map(|line| view! { <li><WeighLine at=LineAt { stream, line } /></li> })
+        .collect_view();
+    view! {
+        <section class="card weighing" data-stream=style_word(kind) aria-label=label>
+            <header>
+                <h2>
+                    <span class="letter" aria-hidden="true">{line::mark(stream)}</span>
+                    " "
+                    {name}
+                </h2>
+                <span class="quiet follows">{move || in_all.get()}</span>
+            </header>
+            <ul>{rows}</ul>
+        </section>
+    }
+}

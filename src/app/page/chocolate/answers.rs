@@ -1,0 +1,72 @@
+//! Answers about filling and syrup, shared by the place and its key figures.
+
+use leptos::prelude::*;
+
+use crate::app::page::BatchAnswers;
+use crate::app::state::State;
+use crate::engine::chocolate::{ChocolateError, Fill, FillAsked, Syrup, fill, first_of};
+use crate::engine::formula::StreamKind;
+use crate::engine::quantity::Mass;
+
+/// Answers about filling and syrup.
+#[derive(Clone, Copy)]
+pub struct ChocolateAnswers {
+    /// Which stream is the filling; none where there is none.
+    pub filling: Memo<Option<usize>>,
+    /// Which stream is the syrup; none where there is none.
+    pub topping: Memo<Option<usize>>,
+    /// The filling of this batch.
+    pub fill: Memo<Option<Result<Fill, ChocolateError>>>,
+    /// The syrup as the formula has it.
+    pub syrup: Memo<Option<Result<Syrup, ChocolateError>>>,
+}
+
+impl ChocolateAnswers {
+    /// The answers that follow from the state of the page.
+    pub fn of(state: State, batch: BatchAnswers) -> Self {
+        let first = move |kind| state.with(|sheet| first_of(&sheet.formula, kind));
+        let filling = Memo::new(move |_| first(StreamKind::Filling));
+        let topping = Memo::new(move |_| first(StreamKind::Topping));
+        Self {
+            filling,
+            topping,
+            fill: Memo::new(move |_| fill_of(batch, filling.get()?)),
+            syrup: Memo::new(move |_| {
+                state.with(|sheet| {
+                    let stream = sheet.formula.streams.get(topping.get()?)?;
+                    Some(Syrup::of(stream, sheet.batch.syrup_at))
+                })
+            }),
+        }
+    }
+
+    /// The answers of this page.
+    pub fn here() -> Self {
+        expect_context::<Self>()
+    }
+
+    /// Something of the syrup, where there is one.
+    pub fn read_syrup<T>(self, look: impl Fn(&Syrup) -> T) -> Option<T> {
+        self.syrup.with(|syrup| match syrup {
+            Some(Ok(syrup)) => Some(look(syrup)),
+            Some(Err(_)) | None => None,
+        })
+    }
+
+    /// Something of the filling, where there is one.
+    pub fn read_fill<T>(self, look: impl Fn(&Fill) -> T) -> Option<T> {
+        self.fill.with(|fill| match fill {
+            Some(Ok(fill)) => Some(look(fill)),
+            Some(Err(_)) | None => None,
+        })
+    }
+}
+
+/// The filling of this batch, from what is made of it.
+fn fill_of(batch: BatchAnswers, stream: usize) -> Option<Result<Fill, ChocolateError>> {
+    batch.scaled.with(|scaled| {
+        let scaled = scaled.as_ref().ok()?;
+        let made: Mass = scaled.formula.streams.get(stream)?.mass();
+        Some(fill(FillAsked::Total(made), scaled.pieces.count, scaled.pieces.each, scaled.losses.topping))
+    })
+}

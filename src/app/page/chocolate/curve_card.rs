@@ -1,0 +1,64 @@
+//! Will it run? The flow curve, how far seizing is, and what the handbook asks for.
+
+use leptos::prelude::*;
+
+use super::ChocolateAnswers;
+use super::keys::SyrupFigure;
+use crate::app::part::FlowCurve;
+use crate::app::state::State;
+use crate::engine::chocolate::{Flow, Syrup};
+use crate::words::{caution, name, picture, write};
+
+/// Will it run?
+#[component]
+pub fn CurveCard() -> impl IntoView {
+    let state = State::here();
+    let answers = ChocolateAnswers::here();
+    let at = Memo::new(move |_| {
+        let manner = state.manner.get();
+        state.with(|sheet| format!("at {}", write::temperature(sheet.batch.syrup_at, manner)))
+    });
+    let drawing = Memo::new(move |_| {
+        let manner = state.manner.get();
+        answers.read_syrup(|syrup| picture::FlowDrawing::of(syrup, &syrup.curve(), manner))
+    });
+    let told = Memo::new(move |_| {
+        let manner = state.manner.get();
+        answers.read_syrup(|syrup| picture::flow_curve(syrup, &syrup.curve(), manner)).unwrap_or_default()
+    });
+    let does = Memo::new(move |_| answers.read_syrup(|syrup| does(syrup.flow)).unwrap_or_default());
+    let far = Memo::new(move |_| {
+        let manner = state.manner.get();
+        answers.read_syrup(|syrup| caution::from_seizing(syrup, manner)).unwrap_or_default()
+    });
+    view! {
+        <section class="card" aria-label="Will it run?">
+            <header>
+                <h2>"Will it run?"</h2>
+                <span class="quiet">{move || at.get()}</span>
+            </header>
+            <div class="body follows">
+                <p role="status">{move || does.get()}</p>
+                {move || drawing.get().map(|drawing| view! { <FlowCurve drawing told /> })}
+                <p>{move || far.get()}</p>
+            </div>
+            <div class="figures">
+                <SyrupFigure label="Least liquid that flows" look=|syrup, manner| least(syrup, |mass| write::mass(mass, manner)) working=Syrup::seizing_working />
+                <SyrupFigure label="Handbook’s least water" look=|syrup, manner| write::mass(syrup.rule.needed, manner) working=|syrup| syrup.rule.working(syrup.chocolate) />
+            </div>
+        </section>
+    }
+}
+
+/// What it does, in a sentence that changes with the kind only.
+fn does(flow: Flow) -> String {
+    match flow {
+        Flow::MeltedOnly => "No water is added: melted chocolate, which flows in its own fat.".to_owned(),
+        Flow::Seized => "It seizes.".to_owned(),
+        Flow::Flows { handling, .. } => format!("It {}.", name::handling_looks(handling)),
+    }
+}
+
+fn least(syrup: &Syrup, write: impl Fn(crate::engine::quantity::Mass) -> String) -> String {
+    syrup.least_liquid.map_or_else(|| "none".to_owned(), write)
+}

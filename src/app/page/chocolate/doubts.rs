@@ -1,0 +1,46 @@
+//! Doubts about the syrup: seizing first, then what its figures leave out.
+
+use leptos::prelude::*;
+
+use super::ChocolateAnswers;
+use crate::app::part::AdviceCard;
+use crate::app::state::State;
+use crate::engine::chocolate::{Syrup, SyrupCaution};
+use crate::words::caution;
+
+/// What to know about the syrup.
+#[component]
+pub fn Doubts() -> impl IntoView {
+    let state = State::here();
+    let answers = ChocolateAnswers::here();
+    let seized = Memo::new(move |_| {
+        let manner = state.manner.get();
+        answers.read_syrup(|syrup| caution::seized(syrup, manner)).flatten()
+    });
+    let rule = Memo::new(move |_| {
+        let manner = state.manner.get();
+        answers.read_syrup(|syrup| caution::minimum_water(&syrup.rule, manner)).flatten()
+    });
+    let doubts = Memo::new(move |_| answers.read_syrup(|syrup| syrup.cautions.clone()).unwrap_or_default());
+    let worked = move |()| untrack(|| answers.read_syrup(Syrup::seizing_working).unwrap_or_default());
+    let card = move |doubt: SyrupCaution| {
+        let advice = Memo::new(move |_| Some(caution::syrup(&doubt, state.manner.get())));
+        view! { <AdviceCard title=title(doubt) advice /> }
+    };
+    view! {
+        <AdviceCard title="It seizes" advice=seized working=Callback::new(worked) />
+        <AdviceCard title="Less water than the handbook asks for" advice=rule />
+        {move || doubts.get().into_iter().map(card).collect_view()}
+    }
+}
+
+const fn title(doubt: SyrupCaution) -> &'static str {
+    match doubt {
+        SyrupCaution::WithinAFactorOfTwo => "How far to trust the thickness",
+        SyrupCaution::OutsideTable { .. } => "Outside the tables",
+        SyrupCaution::SetsAtThisTemperature { .. } => "It stiffens as it stands",
+        SyrupCaution::SugarLeft { .. } => "Grainy",
+        SyrupCaution::NearSeizing { .. } => "Near seizing",
+        SyrupCaution::Alcohol { .. } => "Alcohol",
+    }
+}

@@ -1,0 +1,111 @@
+//! The filling: in each piece, in all, or as a share of the dough.
+
+use leptos::prelude::*;
+
+use super::ChocolateAnswers;
+use super::food_row::FoodRows;
+use crate::app::page::BatchAnswers;
+use crate::app::part::{AdviceCard, Figure, NumberBox, Shown};
+use crate::app::state::State;
+use crate::engine::chocolate::{Fill, FillAsked, fill, set_filling};
+use crate::engine::quantity::{Mass, Share};
+use crate::words::{Manner, Trouble, caution, read, weigh, write};
+
+/// The filling of this batch.
+#[component]
+pub fn FillCard() -> impl IntoView {
+    let state = State::here();
+    let answers = ChocolateAnswers::here();
+    let batch = BatchAnswers::here();
+    let pieces = Memo::new(move |_| {
+        let manner = state.manner.get();
+        batch.read(|scaled| weigh::pieces(&scaled.pieces, manner))
+    });
+    let heavy = Memo::new(move |_| {
+        let manner = state.manner.get();
+        answers.read_fill(|fill| fill.cautions.first().map(|one| caution::fill(*one, fill, manner))).flatten()
+    });
+    let spare = Memo::new(move |_| Shown {
+        value: {
+            let manner = state.manner.get();
+            answers.read_fill(|fill| write::mass(fill.with_spare, manner)).unwrap_or_else(|| "not known".to_owned())
+        },
+        was: None,
+    });
+    let working = move |()| untrack(|| answers.read_fill(Fill::working).unwrap_or_default());
+    let unit = Signal::derive(move || state.manner.get().units.mass.symbol());
+    view! {
+        <section class="card" data-stream="filling" aria-label="Filling">
+            <header>
+                <h2>"Filling"</h2>
+                <span class="quiet">{move || format!("for {}", pieces.get())}</span>
+            </header>
+            <div class="body">
+                <div class="boxes">
+                    <FillBox id="fill-each" label="In each piece" unit look=|fill, manner| write::box_mass(fill.each, manner) set=by_each />
+                    <FillBox id="fill-total" label="To make in all" unit look=|fill, manner| write::box_mass(fill.to_make, manner) set=by_total />
+                    <FillBox id="fill-share" label="Of the dough" unit="%" look=|fill, manner| write::box_share(fill.of_dough, manner) set=by_share />
+                </div>
+                <div class="figures"><Figure label="To make, with one piece spare" shown=spare working=Callback::new(working) /></div>
+            </div>
+            <p class="over quiet">"In the formula, made once:"</p>
+            {move || answers.filling.get().map(|stream| view! { <FoodRows stream /> })}
+        </section>
+        <AdviceCard title="Much filling" advice=heavy working=Callback::new(working) />
+    }
+}
+
+/// From a text to the filling as a share of the dough, or what is in the way.
+type Set = fn(&str, &Fill, Manner) -> Result<Share, String>;
+
+fn by_each(text: &str, now: &Fill, manner: Manner) -> Result<Share, String> {
+    let mass = read::mass(text, manner).map_err(|error| error.sentence(manner))?;
+    asked(FillAsked::Each(mass), now, manner)
+}
+
+fn by_total(text: &str, now: &Fill, manner: Manner) -> Result<Share, String> {
+    let mass: Mass = read::mass(text, manner).map_err(|error| error.sentence(manner))?;
+    asked(FillAsked::Total(mass), now, manner)
+}
+
+fn by_share(text: &str, _: &Fill, manner: Manner) -> Result<Share, String> {
+    read::share(text, manner).map_err(|error| error.sentence(manner))
+}
+
+fn asked(asked: FillAsked, now: &Fill, manner: Manner) -> Result<Share, String> {
+    let filled = fill(asked, now.pieces, now.dough_each, now.stays);
+    filled.map(|fill| fill.of_dough).map_err(|error| error.sentence(manner))
+}
+
+#[component]
+fn FillBox(
+    /// Unique on the page.
+    id: &'static str,
+    /// What is asked for.
+    label: &'static str,
+    /// Its unit.
+    #[prop(into)]
+    unit: Signal<&'static str>,
+    /// The figure, written for a box.
+    look: fn(&Fill, Manner) -> String,
+    /// What a text asks for.
+    set: Set,
+) -> impl IntoView {
+    let state = State::here();
+    let answers = ChocolateAnswers::here();
+    let figure = Memo::new(move |_| {
+        let manner = state.manner.get();
+        answers.read_fill(|fill| look(fill, manner)).unwrap_or_default()
+    });
+    let take = move |text: String| {
+        untrack(|| {
+            let manner = state.manner.get();
+            let Some(stream) = answers.filling.get() else { return Ok(()) };
+            let Some(of_dough) = answers.read_fill(|fill| set(&text, fill, manner)) else { return Ok(()) };
+            let of_dough = of_dough?;
+            let filled = state.change(id, |formula| set_filling(formula, stream, of_dough));
+            filled.map_err(|error| error.sentence(manner))
+        })
+    };
+    view! { <NumberBox id label unit figure take=Callback::new(take) /> }
+}

@@ -1,0 +1,25 @@
+//! How the syrup keeps.
+
+use leptos::prelude::*;
+
+use super::ChocolateAnswers;
+use crate::app::part::AdviceCard;
+use crate::app::state::State;
+use crate::words::{caution, name};
+
+/// How the syrup must be kept.
+#[component]
+pub fn KeepingCard() -> impl IntoView {
+    let state = State::here();
+    let answers = ChocolateAnswers::here();
+    let title = Memo::new(move |_| {
+        let keeps = answers.read_syrup(|syrup| name::keeps_as(syrup.keeping.keeps_as));
+        keeps.unwrap_or_default().to_owned()
+    });
+    let advice = Memo::new(move |_| {
+        let manner = state.manner.get();
+        answers.read_syrup(|syrup| caution::keeping(&syrup.keeping, manner))
+    });
+    let working = move |()| untrack(|| answers.read_syrup(|syrup| syrup.keeping.working()).unwrap_or_default());
+    view! { <AdviceCard title advice working=Callback::new(working) /> }
+}

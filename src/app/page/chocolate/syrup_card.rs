@@ -1,0 +1,64 @@
+//! The syrup: its ingredients, and the figures that can be set in their place.
+
+use leptos::prelude::*;
+
+use super::ChocolateAnswers;
+use super::food_row::FoodRows;
+use super::syrup_boxes::SyrupBoxes;
+use super::thickness::HandlingChoice;
+use crate::app::part::{Button, Picture};
+use crate::app::state::{Opened, State};
+use crate::engine::formula::Line;
+use crate::engine::larder::Food;
+use crate::engine::quantity::Mass;
+use crate::words::Trouble;
+
+/// The syrup of the formula.
+#[component]
+pub fn SyrupCard() -> impl IntoView {
+    let state = State::here();
+    let answers = ChocolateAnswers::here();
+    let name = Memo::new(move |_| {
+        state.with(|sheet| Some(sheet.formula.streams.get(answers.topping.get()?)?.name.clone())).unwrap_or_default()
+    });
+    let trouble = Memo::new(move |_| {
+        let manner = state.manner.get();
+        answers.syrup.with(|syrup| match syrup {
+            Some(Err(error)) => Some(error.sentence(manner)),
+            Some(Ok(_)) | None => None,
+        })
+    });
+    let add = move |food: Food| {
+        state.edit(|sheet| {
+            let stream = answers.topping.get_untracked();
+            if sheet.formula.has_room()
+                && let Some(own) = stream.and_then(|stream| sheet.formula.streams.get_mut(stream))
+            {
+                own.lines.push(Line::new(food, Mass::ZERO));
+            }
+        });
+    };
+    let pick = move |()| {
+        state.open(Opened::Pick {
+            title: "Add to the syrup".to_owned(),
+            picked: Callback::new(add),
+        });
+    };
+    view! {
+        <section class="card" data-stream="topping" aria-label="Syrup for the top">
+            <header>
+                <h2>"Syrup for the top"</h2>
+                <span class="quiet">{move || name.get()}</span>
+            </header>
+            {move || answers.topping.get().map(|stream| view! { <FoodRows stream /> })}
+            <div class="body">
+                {move || trouble.get().map(|said| view! { <p class="trouble" role="status">{said}</p> })}
+                <SyrupBoxes />
+                <HandlingChoice />
+            </div>
+            <footer>
+                <Button says="Add to the syrup" class="bare" picture=Picture::Add tapped=pick />
+            </footer>
+        </section>
+    }
+}
