@@ -59,11 +59,6 @@ pub fn DivideCard() -> impl IntoView {
             Some(Err(_)) | None => Vec::new(),
         })
     };
-    let is_said = move || answers.bench(state) != Bench { of: state.open_id.get(), ..Bench::default() };
-    let forget = move |()| {
-        answers.bench.set(Bench::default());
-        state.settle();
-    };
     view! {
         <section class="card" aria-label="Dividing">
             <header>
@@ -76,11 +71,29 @@ pub fn DivideCard() -> impl IntoView {
                 </div>
                 <div class="figures"><Figure label="Divide it into" shown working=Callback::new(working) /></div>
                 <p class="quiet follows">{move || told.with(|told| told.1.clone())}</p>
-                <Show when=is_said>
-                    <Button says="Take the batch’s own figures again" tapped=forget />
-                </Show>
+                <Forget />
             </div>
         </section>
+    }
+}
+
+/// Goes back to the batch's own figures, where others were typed.
+#[component]
+fn Forget() -> impl IntoView {
+    let state = State::here();
+    let answers = BatchAnswers::here();
+    let is_said = move || {
+        let bench = answers.bench(state);
+        bench.dough.is_some() || bench.pieces.is_some()
+    };
+    let forget = move |()| {
+        answers.bench.set(Bench::default());
+        state.settle();
+    };
+    view! {
+        <Show when=is_said>
+            <Button says="Take the batch’s own figures again" tapped=forget />
+        </Show>
     }
 }
 

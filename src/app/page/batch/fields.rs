@@ -22,9 +22,11 @@ const TIMES: Field = Field {
     id: "wanted-times",
     label: "Times the formula",
     unit: Unit::Other("×"),
-    look: |batch, manner| match batch.wanted {
-        Wanted::Times(times) => write::box_factor(times, manner),
-        _ => String::new(),
+    look: |batch, manner| {
+        let Wanted::Times(times) = batch.wanted else {
+            return String::new();
+        };
+        write::box_factor(times, manner)
     },
     set: |batch, text, manner| {
         batch.wanted = Wanted::Times(read::factor(text, manner)?);
@@ -36,9 +38,11 @@ const DOUGH: Field = Field {
     id: "wanted-dough",
     label: "Dough, ready to divide",
     unit: Unit::Mass,
-    look: |batch, manner| match batch.wanted {
-        Wanted::Dough(mass) => write::box_mass(mass, manner),
-        _ => String::new(),
+    look: |batch, manner| {
+        let Wanted::Dough(mass) = batch.wanted else {
+            return String::new();
+        };
+        write::box_mass(mass, manner)
     },
     set: |batch, text, manner| {
         batch.wanted = Wanted::Dough(read::mass(text, manner)?);
@@ -50,9 +54,11 @@ const COUNT: Field = Field {
     id: "wanted-pieces",
     label: "Pieces",
     unit: Unit::Other(""),
-    look: |batch, manner| match batch.wanted {
-        Wanted::Pieces { count, .. } => write::box_count(count.get(), manner),
-        _ => String::new(),
+    look: |batch, manner| {
+        let Wanted::Pieces { count, .. } = batch.wanted else {
+            return String::new();
+        };
+        write::box_count(count.get(), manner)
     },
     set: |batch, text, manner| {
         if let Wanted::Pieces { count, .. } = &mut batch.wanted {
@@ -66,9 +72,11 @@ const EACH: Field = Field {
     id: "wanted-each",
     label: "Dough in each",
     unit: Unit::Mass,
-    look: |batch, manner| match batch.wanted {
-        Wanted::Pieces { each, .. } => write::box_mass(each, manner),
-        _ => String::new(),
+    look: |batch, manner| {
+        let Wanted::Pieces { each, .. } = batch.wanted else {
+            return String::new();
+        };
+        write::box_mass(each, manner)
     },
     set: |batch, text, manner| {
         if let Wanted::Pieces { each, .. } = &mut batch.wanted {
@@ -82,9 +90,11 @@ const FLOUR: Field = Field {
     id: "wanted-flour",
     label: "Flour on hand",
     unit: Unit::Mass,
-    look: |batch, manner| match batch.wanted {
-        Wanted::FlourOnHand(mass) => write::box_mass(mass, manner),
-        _ => String::new(),
+    look: |batch, manner| {
+        let Wanted::FlourOnHand(mass) = batch.wanted else {
+            return String::new();
+        };
+        write::box_mass(mass, manner)
     },
     set: |batch, text, manner| {
         batch.wanted = Wanted::FlourOnHand(read::mass(text, manner)?);
@@ -96,9 +106,11 @@ const ON_HAND: Field = Field {
     id: "wanted-on-hand",
     label: "How much there is",
     unit: Unit::Mass,
-    look: |batch, manner| match batch.wanted {
-        Wanted::OnHand { mass, .. } => write::box_mass(mass, manner),
-        _ => String::new(),
+    look: |batch, manner| {
+        let Wanted::OnHand { mass, .. } = batch.wanted else {
+            return String::new();
+        };
+        write::box_mass(mass, manner)
     },
     set: |batch, text, manner| {
         if let Wanted::OnHand { mass, .. } = &mut batch.wanted {
@@ -112,9 +124,11 @@ const STUDENTS: Field = Field {
     id: "wanted-students",
     label: "Students",
     unit: Unit::Other(""),
-    look: |batch, manner| match batch.wanted {
-        Wanted::Class { students, .. } => write::box_count(students.get(), manner),
-        _ => String::new(),
+    look: |batch, manner| {
+        let Wanted::Class { students, .. } = batch.wanted else {
+            return String::new();
+        };
+        write::box_count(students.get(), manner)
     },
     set: |batch, text, manner| {
         if let Wanted::Class { students, .. } = &mut batch.wanted {
@@ -128,9 +142,11 @@ const LOAVES: Field = Field {
     id: "wanted-loaves",
     label: "Loaves for each",
     unit: Unit::Other(""),
-    look: |batch, manner| match batch.wanted {
-        Wanted::Class { loaves, .. } => write::box_count(loaves.get(), manner),
-        _ => String::new(),
+    look: |batch, manner| {
+        let Wanted::Class { loaves, .. } = batch.wanted else {
+            return String::new();
+        };
+        write::box_count(loaves.get(), manner)
     },
     set: |batch, text, manner| {
         if let Wanted::Class { loaves, .. } = &mut batch.wanted {
@@ -144,9 +160,11 @@ const LOAF: Field = Field {
     id: "wanted-loaf",
     label: "Dough in a loaf",
     unit: Unit::Mass,
-    look: |batch, manner| match batch.wanted {
-        Wanted::Class { loaf, .. } => write::box_mass(loaf, manner),
-        _ => String::new(),
+    look: |batch, manner| {
+        let Wanted::Class { loaf, .. } = batch.wanted else {
+            return String::new();
+        };
+        write::box_mass(loaf, manner)
     },
     set: |batch, text, manner| {
         if let Wanted::Class { loaf, .. } = &mut batch.wanted {

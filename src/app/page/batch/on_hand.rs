@@ -17,9 +17,9 @@ pub fn OnHandPick() -> impl IntoView {
     let answers = BatchAnswers::here();
     let foods = Memo::new(move |_| state.with(|sheet| each_once(&sheet.formula)));
     let holds = Memo::new(move |_| {
-        state.with(|sheet| match sheet.batch.wanted {
-            Wanted::OnHand { at, .. } => first_alike(&sheet.formula, at),
-            _ => None,
+        state.with(|sheet| {
+            let Wanted::OnHand { at, .. } = sheet.batch.wanted else { return None };
+            first_alike(&sheet.formula, at)
         })
     });
     let chosen = move |at: Option<LineAt>| {

@@ -16,7 +16,7 @@ pub fn AddStreamCard(
     kind: StreamKind,
 ) -> impl IntoView {
     let state = State::here();
-    let (title, says, asks) = words(kind);
+    let [title, says, asks] = if kind == StreamKind::Topping { SYRUP } else { FILLING };
     let add = move |()| {
         match begun(state, kind) {
             Ok(Some(stream)) => {
@@ -45,20 +45,16 @@ pub fn AddStreamCard(
 }
 
 /// Title, button, and what it does.
-const fn words(kind: StreamKind) -> (&'static str, &'static str, &'static str) {
-    match kind {
-        StreamKind::Topping => (
-            "Syrup for the top",
-            "Add a syrup",
-            "This formula has none. One of dark chocolate and water, thin enough to drizzle, is a start; change it from there.",
-        ),
-        _ => (
-            "Filling",
-            "Add a filling",
-            "This formula has none. Dark chocolate, 9 g to 100 g of dough, is a start; change it from there.",
-        ),
-    }
-}
+const SYRUP: [&str; 3] = [
+    "Syrup for the top",
+    "Add a syrup",
+    "This formula has none. One of dark chocolate and water, thin enough to drizzle, is a start; change it from there.",
+];
+const FILLING: [&str; 3] = [
+    "Filling",
+    "Add a filling",
+    "This formula has none. Dark chocolate, 9 g to 100 g of dough, is a start; change it from there.",
+];
 
 fn begun(state: State, kind: StreamKind) -> Result<Option<Stream>, String> {
     let sheet = state.sheet();

@@ -28,20 +28,10 @@ pub fn SyrupCard() -> impl IntoView {
             Some(Ok(_)) | None => None,
         })
     });
-    let add = move |food: Food| {
-        state.edit(|sheet| {
-            let stream = answers.topping.get_untracked();
-            if sheet.formula.has_room()
-                && let Some(own) = stream.and_then(|stream| sheet.formula.streams.get_mut(stream))
-            {
-                own.lines.push(Line::new(food, Mass::ZERO));
-            }
-        });
-    };
     let pick = move |()| {
         state.open(Opened::Pick {
             title: "Add to the syrup".to_owned(),
-            picked: Callback::new(add),
+            picked: Callback::new(move |food| add(state, answers.topping.get_untracked(), food)),
         });
     };
     view! {
@@ -61,4 +51,15 @@ pub fn SyrupCard() -> impl IntoView {
             </footer>
         </section>
     }
+}
+
+/// Puts an ingredient into the syrup, its weight still open.
+fn add(state: State, stream: Option<usize>, food: Food) {
+    state.edit(|sheet| {
+        if sheet.formula.has_room()
+            && let Some(own) = stream.and_then(|stream| sheet.formula.streams.get_mut(stream))
+        {
+            own.lines.push(Line::new(food, Mass::ZERO));
+        }
+    });
 }

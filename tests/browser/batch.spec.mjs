@@ -1,0 +1,119 @@
+//! Batch: scaled, weighed, cured, divided, with nothing lost that was typed.
+
+import assert from 'node:assert/strict';
+import { axe, shot } from './launch.mjs';
+import { BatchPage, plain } from './pages/batch.mjs';
+import { test } from './promises.mjs';
+
+const SCREENS = ['phone', 'wide'];
+
+async function nineOfSeventy(desk, screen, options) {
+  const { page } = await desk.open(screen, options);
+  const batch = await new BatchPage(page).open();
+  await batch.ask('Pieces');
+  await batch.box('Pieces').fill('9');
+  await batch.box('Dough in each').fill('70');
+  return { page, batch };
+}
+
+/// 9 × 70 = 630 g of dough in pieces; (630 + 6) / (1 − 0.005) = 639.196 g mixed, from the example's
+/// losses of 6 g and 0.5 %; the example's dough is 934.6 g less 5 g of steam, so × 0.6876.
+for (const screen of SCREENS) {
+  test(`scaled to 9 pieces of 70 g (${screen})`, async (desk) => {
+    const { page, batch } = await nineOfSeventy(desk, screen);
+    assert.equal(plain(await batch.key('Dough to mix')), '639 g');
+    assert.equal(plain(await batch.key('Pieces')), '9 × 70 g');
+    assert.equal(plain(await batch.key('Of the formula')), '× 0.6876');
+    await shot(page, `batch-${screen}`);
+  });
+}
+
+/// 0.6 × 0.6876 = 0.4126 g of yeast on a scale of whole grams: nothing. 21 times as much solution is
+/// 8.66 g, so 9 g.
+test('what is below the scale is told, with a pocket scale and a yeast solution', async (desk) => {
+  const { page, batch } = await nineOfSeventy(desk, 'phone');
+  const { shows, said } = await batch.line('Night dough', /yeast/i);
+  assert.equal(shows, 'below the scale');
+  assert.match(said, /exact 0\.41 g/);
+  const advice = plain(await batch.card('Hard to weigh: Night dough').innerText());
+  assert.match(advice, /0\.41 g on a pocket scale that steps by 0\.01 g/);
+  assert.match(advice, /weigh 9 g of that/);
+  await page.getByRole('combobox', { name: /Pocket scale/ }).selectOption('0.01 g');
+  const after = await batch.line('Night dough', /yeast/i);
+  assert.equal(after.shows, '0.41 g');
+  await batch.card('Hard to weigh: Night dough').waitFor({ state: 'detached' });
+  await page.reload();
+  assert.equal((await batch.line('Night dough', /yeast/i)).shows, '0.41 g', 'the pocket scale is kept');
+});
+
+/// 58 × 0.6876 = 39.88 g, so 40 g with +0.12 g.
+test('each line shows the exact weight, the scale’s, and the error', async (desk) => {
+  const { page, batch } = await nineOfSeventy(desk, 'wide');
+  const { shows, said } = await batch.line('Scald', /flour/i);
+  assert.equal(shows, '40 g');
+  assert.match(said, /exact 39\.9 g · \+0\.12 g/);
+  await batch.card('To weigh: Scald').getByRole('button', { name: /flour/i }).first().click();
+  const dialog = page.getByRole('dialog');
+  assert.match(plain(await dialog.innerText()), /m × f/);
+});
+
+/// 631 = 9 × 70 + 1.
+test('the dough on the bench divides into pieces that add up to it', async (desk) => {
+  const { batch } = await nineOfSeventy(desk, 'phone');
+  await batch.box('Dough really on the bench').fill('631');
+  const text = plain(await batch.card('Dividing').innerText());
+  assert.match(text, /1 of 71 g, 8 of 70 g/);
+  assert.match(text, /631 g in all/);
+});
+
+test('another way of asking keeps what was typed in the others, readable or not', async (desk) => {
+  const { batch } = await nineOfSeventy(desk, 'phone');
+  const mixed = await batch.key('Dough to mix');
+  await batch.ask('A class');
+  assert.equal(await batch.key('Dough to mix'), mixed, 'the batch is as large as before');
+  await batch.box('Students').fill('12');
+  await batch.ask('Pieces');
+  assert.equal(await batch.box('Pieces').inputValue(), '9');
+  assert.equal(await batch.box('Dough in each').inputValue(), '70');
+  await batch.box('Dough in each').fill('seventy');
+  await batch.ask('A class');
+  assert.equal(await batch.box('Students').inputValue(), '12');
+  await batch.ask('Pieces');
+  assert.equal(await batch.box('Dough in each').inputValue(), 'seventy');
+  assert.equal(await batch.box('Dough in each').getAttribute('aria-invalid'), 'true');
+});
+
+test('losses that take all of the dough are refused in words at the box', async (desk) => {
+  const { page, batch } = await nineOfSeventy(desk, 'phone');
+  const mixed = await batch.key('Dough to mix');
+  await page.getByText('Losses', { exact: true }).click();
+  await batch.box('Left in bowls, of the dough').fill('100');
+  assert.equal(await batch.box('Left in bowls, of the dough').getAttribute('aria-invalid'), 'true');
+  assert.equal(await batch.key('Dough to mix'), mixed, 'the last good figure stays');
+});
+
+test('the batch becomes the formula, and undo brings the old weights back', async (desk) => {
+  const { page, batch } = await nineOfSeventy(desk, 'phone');
+  await page.getByRole('button', { name: 'Make this the formula' }).click();
+  assert.equal(plain(await batch.key('Of the formula')), '× 1');
+  assert.equal(plain(await batch.key('Dough to mix')), '639 g');
+  await page.getByRole('button', { name: 'Undo' }).click();
+  assert.equal(plain(await batch.key('Of the formula')), '× 0.6876');
+});
+
+for (const screen of SCREENS) {
+  for (const colorScheme of ['light', 'dark']) {
+    test(`Batch is open to all and nothing hangs over the edge (${screen}, ${colorScheme})`, async (desk) => {
+      const { page } = await nineOfSeventy(desk, screen, { colorScheme });
+      await page.getByText('Losses', { exact: true }).click();
+      assert.deepEqual(await axe(page), []);
+      assert.equal(await page.evaluate(() => document.documentElement.scrollWidth > innerWidth), false);
+      await shot(page, `batch-${screen}-${colorScheme}`);
+    });
+  }
+}
+
+test('Batch fits 320 px', async (desk) => {
+  const { page } = await nineOfSeventy(desk, 'phone', { viewport: { width: 320, height: 640 } });
+  assert.equal(await page.evaluate(() => document.documentElement.scrollWidth > innerWidth), false);
+});

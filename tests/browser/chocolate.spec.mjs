@@ -1,0 +1,103 @@
+//! Chocolate: syrup and filling set from either side, seizing told, nothing lost.
+
+import assert from 'node:assert/strict';
+import { axe, shot } from './launch.mjs';
+import { plain } from './pages/batch.mjs';
+import { ChocolatePage } from './pages/chocolate.mjs';
+import { test } from './promises.mjs';
+
+const SCREENS = ['phone', 'wide'];
+
+async function open(desk, screen = 'phone', options) {
+  const { page } = await desk.open(screen, options);
+  return { page, chocolate: await new ChocolatePage(page).open() };
+}
+
+for (const screen of SCREENS) {
+  test(`a syrup set by its thickness takes its liquid, and the other way round (${screen})`, async (desk) => {
+    const { page, chocolate } = await open(desk, screen);
+    const liquid = chocolate.box('Water, weight');
+    const before = Number(await liquid.inputValue());
+    const thickness = Number(await chocolate.box('Thickness').inputValue());
+    await chocolate.box('Thickness').fill(String(thickness / 2));
+    const more = Number(await liquid.inputValue());
+    assert.ok(more > before, `${more} g thins more than ${before} g`);
+    await liquid.fill(String(before));
+    assert.equal(Number(await chocolate.box('Thickness').inputValue()), thickness);
+    await chocolate.box('Chocolate to 1 of liquid').fill('2');
+    assert.equal(await liquid.inputValue(), '32', 'half of the 64 g of chocolate');
+    await shot(page, `chocolate-${screen}`);
+  });
+}
+
+test('what the syrup should do pours its liquid', async (desk) => {
+  const { page, chocolate } = await open(desk);
+  await page.getByRole('radio', { name: 'Dip or brush' }).check();
+  const thickness = Number(await chocolate.box('Thickness').inputValue());
+  assert.ok(thickness >= 0.06 && thickness < 0.15, String(thickness));
+  assert.match(plain(await chocolate.card('Will it run?').innerText()), /coats what is dipped or brushed/);
+});
+
+test('too little liquid is told as seizing, with how much it takes', async (desk) => {
+  const { chocolate } = await open(desk);
+  await chocolate.box('Water, weight').fill('4');
+  const advice = plain(await chocolate.card('It seizes').innerText());
+  assert.match(advice, /Pour at least [\d.]+ g/);
+  assert.match(plain(await chocolate.card('Will it run?').innerText()), /It seizes below [\d.]+ g of liquid, and [\d.]+ g is missing/);
+  const least = Number(advice.match(/at least ([\d.]+)/)[1]);
+  await chocolate.box('Water, weight').fill(String(least + 1));
+  await chocolate.card('It seizes').waitFor({ state: 'detached' });
+});
+
+test('the filling is set in each piece, in all or as a share, and undone', async (desk) => {
+  const { page, chocolate } = await open(desk);
+  await chocolate.box('In each piece').fill('8');
+  const total = Number(await chocolate.box('To make in all').inputValue());
+  assert.ok(Math.abs(total - 80 / 0.93) < 0.01, `10 pieces of 8 g, 7 % staying behind: ${total}`);
+  await chocolate.box('In each piece').fill('20');
+  await chocolate.card('Much filling').waitFor();
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await chocolate.card('Much filling').waitFor({ state: 'detached' });
+});
+
+test('a formula with no syrup is offered one, in one step that can be undone', async (desk) => {
+  const { page, chocolate } = await open(desk);
+  await page.getByRole('button', { name: /Shelf, open/ }).click();
+  await page.getByRole('dialog').getByRole('button', { name: /Toast loaf/ }).first().click();
+  await page.keyboard.press('Escape');
+  await page.getByRole('button', { name: 'Add a syrup' }).click();
+  const thickness = Number(await chocolate.box('Thickness').inputValue());
+  assert.ok(thickness >= 0.15 && thickness < 1, `it drizzles: ${thickness}`);
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await page.getByRole('button', { name: 'Add a syrup' }).waitFor();
+});
+
+test('the curve is told in words too, and its words do not touch', async (desk) => {
+  const { page, chocolate } = await open(desk);
+  for (const grams of ['2', '9', '14', '18', '30', '60', '300']) {
+    await chocolate.box('Water, weight').fill(grams);
+    const picture = page.getByRole('img', { name: /of liquid to 100 g of chocolate/ });
+    const touching = await picture.evaluate((svg) => {
+      const words = [...svg.querySelectorAll('text')].map((one) => ({ text: one.textContent, box: one.getBoundingClientRect() }));
+      const touch = (a, b) => a.left < b.right && b.left < a.right && a.top + 2 < b.bottom && b.top + 2 < a.bottom;
+      return words.flatMap((one, index) => words.slice(index + 1).filter((other) => touch(one.box, other.box)).map((other) => `${one.text} / ${other.text}`));
+    });
+    assert.deepEqual(touching, [], `with ${grams} g`);
+  }
+});
+
+for (const screen of SCREENS) {
+  for (const colorScheme of ['light', 'dark']) {
+    test(`Chocolate is open to all and nothing hangs over the edge (${screen}, ${colorScheme})`, async (desk) => {
+      const { page } = await open(desk, screen, { colorScheme });
+      assert.deepEqual(await axe(page), []);
+      assert.equal(await page.evaluate(() => document.documentElement.scrollWidth > innerWidth), false);
+      await shot(page, `chocolate-${screen}-${colorScheme}`);
+    });
+  }
+}
+
+test('Chocolate fits 320 px', async (desk) => {
+  const { page } = await open(desk, 'phone', { viewport: { width: 320, height: 640 } });
+  assert.equal(await page.evaluate(() => document.documentElement.scrollWidth > innerWidth), false);
+});

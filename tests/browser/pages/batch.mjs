@@ -1,0 +1,41 @@
+//! The Batch place, found by roles and labels.
+
+export class BatchPage {
+  constructor(page) {
+    this.page = page;
+  }
+
+  /// Goes there by the bar of places.
+  async open() {
+    await this.page.getByRole('link', { name: 'Batch' }).click();
+    await this.page.getByRole('heading', { level: 1, name: 'Batch' }).waitFor({ state: 'attached' });
+    return this;
+  }
+
+  /// A key figure, as it is shown.
+  key(label) {
+    return this.page.getByRole('region', { name: 'Key figures' }).getByRole('button', { name: label }).locator('.value').innerText();
+  }
+
+  box(label) {
+    return this.page.getByRole('textbox', { name: label, exact: true });
+  }
+
+  async ask(way) {
+    await this.page.getByRole('combobox', { name: 'Ask for it by' }).selectOption(way);
+  }
+
+  /// What the weighing list says of an ingredient of a stream: shown, and said below.
+  async line(stream, food) {
+    const row = this.page.getByRole('region', { name: `To weigh: ${stream}` }).getByRole('button', { name: food }).first();
+    const text = (part) => row.locator(part).innerText();
+    return { shows: plain(await text('.shows')), said: plain(await text('.said')) };
+  }
+
+  card(name) {
+    return this.page.getByRole('region', { name });
+  }
+}
+
+/// With ordinary spaces.
+export const plain = (text) => text.replaceAll('\u00a0', ' ').replaceAll('\u202f', ' ').replace('⚠ ', '');

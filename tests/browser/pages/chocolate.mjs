@@ -1,0 +1,27 @@
+//! The Chocolate place, found by roles and labels.
+
+export class ChocolatePage {
+  constructor(page) {
+    this.page = page;
+  }
+
+  /// Goes there by the bar of places.
+  async open() {
+    await this.page.getByRole('link', { name: 'Chocolate' }).click();
+    await this.page.getByRole('heading', { level: 1, name: 'Chocolate' }).waitFor({ state: 'attached' });
+    return this;
+  }
+
+  /// A key figure, as it is shown.
+  key(label) {
+    return this.page.getByRole('region', { name: 'Key figures' }).getByRole('button', { name: label }).locator('.value').innerText();
+  }
+
+  box(label) {
+    return this.page.getByRole('textbox', { name: label, exact: true });
+  }
+
+  card(name) {
+    return this.page.getByRole('region', { name });
+  }
+}
