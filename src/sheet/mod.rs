@@ -3,6 +3,7 @@
 //! Everything here is plain data; it is written down by `record` (JSON) and `link` (a link's
 //! fragment), and read back through the same constructors as typing.
 
+mod arrange;
 mod examples;
 mod fragment;
 mod history;

@@ -2,7 +2,7 @@
 
 use super::manner::Manner;
 use super::write;
-use crate::engine::formula::Line;
+use crate::engine::formula::{Formula, Line, LineAt};
 use crate::engine::larder::{Food, Role};
 
 /// What is said below an ingredient's name: its kind, what was really poured, how it counts.
@@ -32,4 +32,19 @@ pub fn said(line: &Line, manner: Manner) -> String {
 #[must_use]
 pub fn mark(stream: usize) -> char {
     ('A'..='Z').nth(stream).unwrap_or('·')
+}
+
+/// Every line of the dough by ingredient and stream: "Whole milk (C, Final dough)".
+#[must_use]
+pub fn all_of_dough(formula: &Formula) -> Vec<(LineAt, String)> {
+    let streams = formula.streams.iter().enumerate();
+    streams
+        .filter(|(_, own)| own.kind.in_dough())
+        .flat_map(|(stream, own)| {
+            own.lines.iter().enumerate().map(move |(line, written)| {
+                let says = format!("{} ({}, {})", written.food.name(), mark(stream), own.name);
+                (LineAt { stream, line }, says)
+            })
+        })
+        .collect()
 }

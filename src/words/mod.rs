@@ -1,6 +1,7 @@
 //! Numbers and sentences: reading what was typed, writing figures, saying what is wrong.
 
 pub mod caution;
+pub mod compared;
 pub mod line;
 pub mod manner;
 pub mod name;

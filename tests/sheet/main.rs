@@ -13,6 +13,7 @@
     reason = "tests stop where something is wrong"
 )]
 
+mod arrange;
 mod drawn;
 mod examples;
 mod fragment;

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use crate::app::browser::announce::announce;
 use crate::app::part::{Button, Choice, NumberBox, Picture};
 use crate::app::state::{Opened, State};
-use crate::engine::formula::{FormulaError, Hold, Line, LineAt, swap};
+use crate::engine::formula::{Hold, Line, LineAt, swap};
 use crate::words::{Trouble, read, write};
 
 /// What can be done with a line.
@@ -95,11 +95,7 @@ fn Remove(
     let remove = move |()| {
         let gone = food.get_untracked();
         state.edit(|sheet| {
-            if let Some(stream) = sheet.formula.streams.get_mut(at.stream)
-                && at.line < stream.lines.len()
-            {
-                stream.lines.remove(at.line);
-            }
+            sheet.remove_line(at);
         });
         state.close();
         announce(&format!("{gone} removed. Undo brings it back."));
@@ -160,28 +156,11 @@ fn Moves(
         .map(|(stream, other)| (stream, other.name.clone()))
         .collect();
     let to = move |stream: usize| {
-        let moved: Result<(), FormulaError> = state.change("move", |formula| {
-            let mut moved = formula.clone();
-            let from = moved
-                .streams
-                .get_mut(at.stream)
-                .ok_or(FormulaError::NoSuchLine { at })?;
-            if at.line >= from.lines.len() {
-                return Err(FormulaError::NoSuchLine { at });
-            }
-            let line = from.lines.remove(at.line);
-            let to = moved
-                .streams
-                .get_mut(stream)
-                .ok_or(FormulaError::NoSuchStream { stream })?;
-            to.lines.push(line);
-            Ok(moved)
+        state.edit(|sheet| {
+            sheet.move_line(at, stream);
         });
-        state.settle();
         state.close();
-        if moved.is_ok() {
-            announce("Moved.");
-        }
+        announce("Moved.");
     };
     let buttons = others
         .into_iter()

@@ -34,28 +34,38 @@ pub fn StreamMenu(
             }
         });
     };
+    view! {
+        <TextBox id="stream-name" label="Name" words typed most=Sheet::STREAM_NAME_LENGTH />
+        <Kind stream />
+        <Steam stream />
+        <Arrange stream name=words />
+    }
+}
+
+/// Earlier, or away.
+#[component]
+fn Arrange(
+    /// Which stream.
+    stream: usize,
+    /// As the user calls it.
+    name: Signal<String>,
+) -> impl IntoView {
+    let state = State::here();
     let earlier = move |()| {
         state.edit(|sheet| {
-            if let Some(before) = stream.checked_sub(1) {
-                sheet.formula.streams.swap(before, stream);
-            }
+            sheet.stream_earlier(stream);
         });
         state.close();
     };
     let remove = move |()| {
-        let gone = words.get_untracked();
+        let gone = name.get_untracked();
         state.edit(|sheet| {
-            if stream < sheet.formula.streams.len() {
-                sheet.formula.streams.remove(stream);
-            }
+            sheet.remove_stream(stream);
         });
         state.close();
         announce(&format!("{gone} removed. Undo brings it back."));
     };
     view! {
-        <TextBox id="stream-name" label="Name" words typed most=Sheet::STREAM_NAME_LENGTH />
-        <Kind stream />
-        <Steam stream />
         <div class="menu">
             <Button says="Earlier in the order of work" tapped=earlier idle=Signal::derive(move || stream == 0) />
             <Button says="Remove with all that is in it" class="risky" picture=Picture::Remove tapped=remove />

@@ -24,7 +24,12 @@ pub fn AdviceCard(
     let open = move |working: Callback<(), Vec<Line>>| {
         state.open(Opened::Working {
             title: title.get_untracked(),
-            value: advice.with_untracked(|advice| advice.as_ref().map(|advice| advice.means.to_string()).unwrap_or_default()),
+            value: advice.with_untracked(|advice| {
+                advice
+                    .as_ref()
+                    .map(|advice| advice.means.to_string())
+                    .unwrap_or_default()
+            }),
             lines: working.run(()),
         });
     };

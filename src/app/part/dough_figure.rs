@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use super::figure::{Figure as Tapped, Shown};
 use crate::app::state::State;
-use crate::engine::formula::Figure;
+use crate::engine::formula::{Figure, Figures, Form, FormulaError, WaterLedger};
 use crate::words::{Trouble, name, write};
 
 /// A figure of the dough as a share of its flour.
@@ -59,6 +59,37 @@ pub fn MassFigure(
     });
     let working = move |()| untrack(|| state.with(|sheet| figure.working(&sheet.formula)));
     view! { <Tapped label=name::figure(figure) shown working=Callback::new(working) /> }
+}
+
+/// All water as a share of the dough: its moisture.
+#[component]
+pub fn MoistureFigure() -> impl IntoView {
+    let state = State::here();
+    let shown = Memo::new(move |_| {
+        let manner = state.manner.get();
+        let new = state.figures.with(Figures::moisture);
+        let old = state.kept_figures.with(Figures::moisture);
+        Shown {
+            value: new.map_or_else(
+                || FormulaError::NoFlour.sentence(manner),
+                |share| format!("{} of dough", write::share(share, manner)),
+            ),
+            was: match (old, new) {
+                (Some(old), Some(new)) if state.is_trial() && old != new => Some(was(
+                    &write::share(old, manner),
+                    &write::points_change(old, new, manner),
+                )),
+                _ => None,
+            },
+        }
+    });
+    let working = move |()| {
+        untrack(|| state.with(|sheet| WaterLedger::of(&sheet.formula, Form::AsWritten)))
+            .map(|ledger| ledger.working())
+            .unwrap_or_default()
+    };
+    let label = name::figure(Figure::TotalWater);
+    view! { <Tapped label shown working=Callback::new(working) /> }
 }
 
 /// What a figure was, and by how much it has changed.

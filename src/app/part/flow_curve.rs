@@ -13,7 +13,15 @@ pub fn FlowCurve(
     #[prop(into)]
     told: Signal<String>,
 ) -> impl IntoView {
-    let FlowDrawing { bands, up, across, seizes, rule, line, here } = drawing;
+    let FlowDrawing {
+        bands,
+        up,
+        across,
+        seizes,
+        rule,
+        line,
+        here,
+    } = drawing;
     let field = format!("0 0 {} {}", FlowDrawing::WIDTH, FlowDrawing::HEIGHT);
     view! {
         <figure class="flow">
@@ -38,7 +46,9 @@ pub fn FlowCurve(
 }
 
 fn band(band: Band) -> impl IntoView {
-    let name = band.name_y.map(|y| view! { <text class="band-name" x=FlowDrawing::NAMES y=y>{band.name}</text> });
+    let name = band
+        .name_y
+        .map(|y| view! { <text class="band-name" x=FlowDrawing::NAMES y=y>{band.name}</text> });
     view! {
         <rect class="band" class:shaded=band.shaded x=FlowDrawing::LEFT y=band.y width=FlowDrawing::ACROSS height=band.height />
         {name}

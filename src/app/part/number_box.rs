@@ -134,6 +134,7 @@ pub fn NumberBox(
                     aria-invalid=move || is_unread().then_some("true")
                     aria-describedby=move || is_unread().then(|| described.clone())
                     on:input:target=move |event| own.read(event.target().value())
+                    on:change=move |_| own.state.end_step()
                 />
                 <span class="unit">{move || unit.get()}</span>
             </label>

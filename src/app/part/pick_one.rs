@@ -34,7 +34,8 @@ where
     };
     let pick = move |index: String| {
         let index: Option<usize> = index.parse().ok();
-        let answer = answers.with_untracked(|answers| index.and_then(|index| answers.get(index).map(|one| one.0)));
+        let answer = answers
+            .with_untracked(|answers| index.and_then(|index| answers.get(index).map(|one| one.0)));
         if let Some(answer) = answer {
             chosen.run(answer);
         }

@@ -7,7 +7,9 @@ use super::head::Head;
 use super::opened::OpenedDialog;
 use super::places::Places;
 use crate::app::browser::{announce, focus};
-use crate::app::page::{BatchAnswers, BatchPlace, ChocolateAnswers, ChocolatePlace, FormulaPlace, HEADING};
+use crate::app::page::{
+    BatchAnswers, BatchPlace, ChocolateAnswers, ChocolatePlace, FormulaPlace, HEADING,
+};
 use crate::app::state::State;
 use crate::sheet::Place;
 

@@ -10,7 +10,7 @@ impl State {
     /// Looks at the sheet as it stands: the trial where there is one, else what is kept.
     pub fn with<T>(self, look: impl FnOnce(&Sheet) -> T) -> T {
         self.trial.with(|trial| match trial {
-            Some(tried) => look(tried),
+            Some(tried) => look(tried.now()),
             None => self.with_kept(look),
         })
     }
@@ -28,11 +28,24 @@ impl State {
     /// Puts another sheet in place of the one that stands. Changes in a row from the same box
     /// are one step back.
     pub fn put(self, sheet: Sheet, from: Option<&str>) {
-        if self.trial.with_untracked(Option::is_some) {
-            self.trial.set(Some(sheet));
-        } else {
-            self.history.update(|history| history.change(sheet, from));
+        self.step(|history| {
+            history.change(sheet, from);
+            true
+        });
+    }
+
+    /// Ends the step that is being typed: what is typed next is another.
+    pub fn end_step(self) {
+        self.history.update_untracked(History::settle);
+    }
+
+    /// Takes a step in the trial that is on, else in what is kept. Gives what the step gives.
+    fn step(self, step: impl FnOnce(&mut History) -> bool) -> bool {
+        if self.trial.with_untracked(Option::is_none) {
+            return self.history.try_update(step).unwrap_or_default();
         }
+        let stepped = |trial: &mut Option<History>| trial.as_mut().is_some_and(step);
+        self.trial.try_update(stepped).unwrap_or_default()
     }
 
     /// Puts another formula in place of the one that stands, typed into the box `from`.
@@ -65,23 +78,17 @@ impl State {
         self.put(sheet, Some(from));
     }
 
-    /// Goes a step back; a trial is dropped first.
+    /// Goes a step back. A trial that is back where it began is dropped.
     pub fn undo(self) {
-        if self.trial.with_untracked(Option::is_some) {
-            self.drop_trial();
-        } else {
-            self.history.update(|history| {
-                history.undo();
-            });
-            self.settle();
+        if !self.step(History::undo) && self.trial.with_untracked(Option::is_some) {
+            self.trial.set(None);
         }
+        self.settle();
     }
 
     /// Goes a step forward again.
     pub fn redo(self) {
-        self.history.update(|history| {
-            history.redo();
-        });
+        self.step(History::redo);
         self.settle();
     }
 
@@ -92,6 +99,9 @@ impl State {
 
     /// Whether there is a step to go forward.
     pub fn can_redo(self) -> bool {
-        !self.is_trial() && self.history.with(History::can_redo)
+        self.trial.with(|trial| match trial {
+            Some(tried) => tried.can_redo(),
+            None => self.history.with(History::can_redo),
+        })
     }
 }

@@ -27,8 +27,8 @@ pub enum Keeps {
 pub struct State {
     /// The sheet as it is kept, with the steps to it.
     pub history: RwSignal<History>,
-    /// The sheet with changes that are not kept yet.
-    pub trial: RwSignal<Option<Sheet>>,
+    /// The sheet with changes that are not kept yet, with the steps to it.
+    pub trial: RwSignal<Option<History>>,
     /// How figures and pages are shown.
     pub settings: RwSignal<Settings>,
     /// What is true of this kitchen.
@@ -69,7 +69,7 @@ impl State {
     /// The state of a page on which `sheet` stands.
     pub fn new(sheet: Sheet) -> Self {
         let history = RwSignal::new(History::new(sheet));
-        let trial = RwSignal::new(None::<Sheet>);
+        let trial = RwSignal::new(None::<History>);
         let settings = RwSignal::new(Settings::default());
         let numbers = locale::numbers();
         let kept_figures = Memo::new(move |_| {
@@ -77,7 +77,7 @@ impl State {
         });
         let figures = Memo::new(move |_| {
             trial.with(|trial| match trial {
-                Some(tried) => Figures::of(&tried.formula, Form::AsWritten),
+                Some(tried) => Figures::of(&tried.now().formula, Form::AsWritten),
                 None => kept_figures.get(),
             })
         });

@@ -120,6 +120,11 @@ impl State {
         }
     }
 
+    /// A formula that is kept, to be looked at beside the open one.
+    pub fn look_at(self, id: &Id) -> Option<Sheet> {
+        Self::read(id).ok().flatten()
+    }
+
     /// Opens the formula that was changed last; `otherwise`, as a visitor's copy, where there is none.
     fn open_any(self, otherwise: &Sheet) {
         let first = self

@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use super::State;
-use crate::sheet::Sheet;
+use crate::sheet::{History, Sheet};
 
 impl State {
     /// Whether a trial is on.
@@ -14,13 +14,14 @@ impl State {
     /// Begins a trial on the sheet as it stands; one that is on goes on.
     pub fn begin_trial(self) {
         if self.trial.with_untracked(Option::is_none) {
-            self.trial.set(Some(self.sheet()));
+            self.trial.set(Some(History::new(self.sheet())));
         }
     }
 
     /// Tries another sheet without keeping it.
     pub fn attempt(self, sheet: Sheet) {
-        self.trial.set(Some(sheet));
+        self.begin_trial();
+        self.put(sheet, None);
         self.settle();
     }
 
@@ -34,7 +35,7 @@ impl State {
     pub fn keep_trial(self) {
         if let Some(tried) = self.trial.get_untracked() {
             self.trial.set(None);
-            self.put(tried, None);
+            self.put(tried.now().clone(), None);
             self.settle();
         }
     }

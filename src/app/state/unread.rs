@@ -15,7 +15,7 @@ impl State {
         let known = self.unread.with_untracked(|unread| unread.contains_key(id));
         if !trouble.is_empty() {
             self.unread.update(|unread| {
-                drop(unread.insert(id.to_owned(), (text.to_owned(), trouble.to_owned())))
+                drop(unread.insert(id.to_owned(), (text.to_owned(), trouble.to_owned())));
             });
         } else if known {
             self.unread.update(|unread| drop(unread.remove(id)));

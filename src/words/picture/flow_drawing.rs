@@ -54,7 +54,11 @@ impl Mark {
     /// Where its word begins or ends.
     #[must_use]
     pub fn word_x(&self) -> f64 {
-        if self.ends { self.x - 4.0 } else { self.x + 4.0 }
+        if self.ends {
+            self.x - 4.0
+        } else {
+            self.x + 4.0
+        }
     }
 }
 

@@ -41,6 +41,10 @@ fn RoundedFigure(
             was: None,
         }
     });
-    let working = move |()| answers.rounded.with_untracked(|rounded| rounded.as_ref().map(Rounded::working).unwrap_or_default());
+    let working = move |()| {
+        answers
+            .rounded
+            .with_untracked(|rounded| rounded.as_ref().map(Rounded::working).unwrap_or_default())
+    };
     view! { <Figure label shown working=Callback::new(working) /> }
 }

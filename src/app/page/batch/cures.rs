@@ -16,7 +16,12 @@ pub fn Cures() -> impl IntoView {
     let answers = BatchAnswers::here();
     let lines = Memo::new(move |_| {
         let found = answers.read_rounded(|rounded| {
-            Some(rounded.in_need_of_a_cure().map(|line| line.at).collect::<Vec<_>>())
+            Some(
+                rounded
+                    .in_need_of_a_cure()
+                    .map(|line| line.at)
+                    .collect::<Vec<_>>(),
+            )
         });
         found.unwrap_or_default()
     });
@@ -35,8 +40,11 @@ fn CureCard(
     let state = State::here();
     let answers = BatchAnswers::here();
     let title = Memo::new(move |_| {
-        let stream = answers.read_rounded(|rounded| Some(rounded.formula.streams.get(at.stream)?.name.clone()));
-        stream.map(|stream| format!("Hard to weigh: {stream}")).unwrap_or_default()
+        let stream = answers
+            .read_rounded(|rounded| Some(rounded.formula.streams.get(at.stream)?.name.clone()));
+        stream
+            .map(|stream| format!("Hard to weigh: {stream}"))
+            .unwrap_or_default()
     });
     let advice = Memo::new(move |_| {
         let manner = state.manner.get();
@@ -45,7 +53,14 @@ fn CureCard(
             caution::rounding(rounded.formula.line(at)?.food.name(), line, manner)
         })
     });
-    let working = move |()| answers.rounded.with_untracked(|rounded| rounded.as_ref().map(|rounded| worked(rounded, at)).unwrap_or_default());
+    let working = move |()| {
+        answers.rounded.with_untracked(|rounded| {
+            rounded
+                .as_ref()
+                .map(|rounded| worked(rounded, at))
+                .unwrap_or_default()
+        })
+    };
     view! { <AdviceCard title advice working=Callback::new(working) /> }
 }
 

@@ -25,7 +25,14 @@ impl BatchAnswers {
     fn bench(self, state: State) -> Bench {
         let id = state.open_id.get();
         let bench = self.bench.get();
-        if bench.of == id { bench } else { Bench { of: id, ..Bench::default() } }
+        if bench.of == id {
+            bench
+        } else {
+            Bench {
+                of: id,
+                ..Bench::default()
+            }
+        }
     }
 
     /// The dough as it would be divided; none where there is no batch.
@@ -33,7 +40,11 @@ impl BatchAnswers {
         self.scaled.with(|scaled| {
             let scaled = scaled.as_ref().ok()?;
             let pieces = bench.pieces.map_or(scaled.pieces.count, Into::into);
-            Some(divide(bench.dough.unwrap_or(scaled.needed), pieces, self.weighing.get().main))
+            Some(divide(
+                bench.dough.unwrap_or(scaled.needed),
+                pieces,
+                self.weighing.get().main,
+            ))
         })
     }
 }
@@ -47,12 +58,18 @@ pub fn DivideCard() -> impl IntoView {
     let told = Memo::new(move |_| {
         let manner = state.manner.get();
         divided.with(|divided| match divided {
-            Some(Ok(divided)) => (weigh::divided(divided, manner), picture::divided(divided, manner)),
+            Some(Ok(divided)) => (
+                weigh::divided(divided, manner),
+                picture::divided(divided, manner),
+            ),
             Some(Err(error)) => ("not known".to_owned(), error.sentence(manner)),
             None => Default::default(),
         })
     });
-    let shown = Memo::new(move |_| Shown { value: told.with(|told| told.0.clone()), was: None });
+    let shown = Memo::new(move |_| Shown {
+        value: told.with(|told| told.0.clone()),
+        was: None,
+    });
     let working = move |()| {
         divided.with_untracked(|divided| match divided {
             Some(Ok(divided)) => divided.working(),
@@ -106,7 +123,9 @@ fn DoughBox() -> impl IntoView {
         let said = answers.bench(state).dough;
         answers.scaled.with(|scaled| {
             let needed = scaled.as_ref().ok().map(|scaled| scaled.needed);
-            said.or(needed).map(|mass| write::box_mass(mass, manner)).unwrap_or_default()
+            said.or(needed)
+                .map(|mass| write::box_mass(mass, manner))
+                .unwrap_or_default()
         })
     });
     let take = move |text: String| {
@@ -124,10 +143,15 @@ fn PiecesBox() -> impl IntoView {
     let answers = BatchAnswers::here();
     let figure = Memo::new(move |_| {
         let manner = state.manner.get();
-        let said = answers.bench(state).pieces.map(|count| u32::from(count.get()));
+        let said = answers
+            .bench(state)
+            .pieces
+            .map(|count| u32::from(count.get()));
         answers.scaled.with(|scaled| {
             let count = scaled.as_ref().ok().map(|scaled| scaled.pieces.count.get());
-            said.or(count).map(|count| write::box_count(count, manner)).unwrap_or_default()
+            said.or(count)
+                .map(|count| write::box_count(count, manner))
+                .unwrap_or_default()
         })
     });
     let take = move |text: String| {
@@ -139,7 +163,11 @@ fn PiecesBox() -> impl IntoView {
 }
 
 /// Takes what is really there, where it can be divided.
-fn take_bench(state: State, answers: BatchAnswers, change: impl FnOnce(&mut Bench)) -> Result<(), String> {
+fn take_bench(
+    state: State,
+    answers: BatchAnswers,
+    change: impl FnOnce(&mut Bench),
+) -> Result<(), String> {
     untrack(|| {
         let mut bench = answers.bench(state);
         change(&mut bench);

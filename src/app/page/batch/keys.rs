@@ -40,7 +40,9 @@ pub fn BatchFigureBox(
     let working = move |()| {
         answers.scaled.with_untracked(|scaled| {
             let scaled = scaled.as_ref().ok();
-            scaled.map(|scaled| scaled.working_of(figure)).unwrap_or_default()
+            scaled
+                .map(|scaled| scaled.working_of(figure))
+                .unwrap_or_default()
         })
     };
     view! { <Figure label shown working=Callback::new(working) /> }

@@ -15,16 +15,24 @@ pub fn MakeFormula() -> impl IntoView {
     let state = State::here();
     let answers = BatchAnswers::here();
     let is_same = Memo::new(move |_| {
-        answers.scaled.with(|scaled| scaled.as_ref().is_ok_and(|scaled| scaled.factor == Factor::ONE))
+        answers.scaled.with(|scaled| {
+            scaled
+                .as_ref()
+                .is_ok_and(|scaled| scaled.factor == Factor::ONE)
+        })
     });
     let make = move |()| {
         let sheet = state.sheet();
-        let Ok(scaled) = answers.scaled.get_untracked() else { return };
+        let Ok(scaled) = answers.scaled.get_untracked() else {
+            return;
+        };
         match sheet.made_from(&scaled) {
             Ok(made) => {
                 state.put(made, None);
                 state.settle();
-                announce("The formula now has this batch’s weights. Undo brings the old ones back.");
+                announce(
+                    "The formula now has this batch’s weights. Undo brings the old ones back.",
+                );
             }
             Err(error) => announce(&error.sentence(state.manner.get_untracked())),
         }

@@ -18,7 +18,9 @@ pub fn OnHandPick() -> impl IntoView {
     let foods = Memo::new(move |_| state.with(|sheet| each_once(&sheet.formula)));
     let holds = Memo::new(move |_| {
         state.with(|sheet| {
-            let Wanted::OnHand { at, .. } = sheet.batch.wanted else { return None };
+            let Wanted::OnHand { at, .. } = sheet.batch.wanted else {
+                return None;
+            };
             first_alike(&sheet.formula, at)
         })
     });
@@ -41,7 +43,10 @@ fn each_once(formula: &Formula) -> Vec<(Option<LineAt>, String)> {
     let mut found: Vec<(Option<LineAt>, String)> = Vec::new();
     for (stream, own) in formula.streams.iter().enumerate() {
         for (number, one) in own.lines.iter().enumerate() {
-            let at = LineAt { stream, line: number };
+            let at = LineAt {
+                stream,
+                line: number,
+            };
             let is_first = first_alike(formula, at) == Some(at);
             if is_first && one.mass > crate::engine::quantity::Mass::ZERO {
                 found.push((Some(at), name::food(&one.food)));
@@ -54,8 +59,12 @@ fn each_once(formula: &Formula) -> Vec<(Option<LineAt>, String)> {
 /// Where the ingredient of a line stands first.
 fn first_alike(formula: &Formula, at: LineAt) -> Option<LineAt> {
     let food = &formula.line(at)?.food;
-    formula.streams.iter().enumerate().find_map(|(stream, own)| {
-        let line = own.lines.iter().position(|line| line.food == *food)?;
-        Some(LineAt { stream, line })
-    })
+    formula
+        .streams
+        .iter()
+        .enumerate()
+        .find_map(|(stream, own)| {
+            let line = own.lines.iter().position(|line| line.food == *food)?;
+            Some(LineAt { stream, line })
+        })
 }

@@ -51,7 +51,9 @@ fn Why() -> impl IntoView {
     let answers = BatchAnswers::here();
     let why = Memo::new(move |_| {
         let manner = state.manner.get();
-        answers.scaled.with(|scaled| scaled.as_ref().err().map(|error| error.sentence(manner)))
+        answers
+            .scaled
+            .with(|scaled| scaled.as_ref().err().map(|error| error.sentence(manner)))
     });
     move || {
         why.get().map(|why| {
@@ -71,7 +73,12 @@ fn Doubts() -> impl IntoView {
     let state = State::here();
     let answers = BatchAnswers::here();
     let doubts = Memo::new(move |_| {
-        answers.scaled.with(|scaled| scaled.as_ref().map(|scaled| scaled.cautions.clone()).unwrap_or_default())
+        answers.scaled.with(|scaled| {
+            scaled
+                .as_ref()
+                .map(|scaled| scaled.cautions.clone())
+                .unwrap_or_default()
+        })
     });
     let card = move |doubt: BatchCaution| {
         let advice = Memo::new(move |_| Some(caution::batch(&doubt, state.manner.get())));

@@ -14,10 +14,17 @@ pub fn ScalesCard() -> impl IntoView {
     let state = State::here();
     let scales = Memo::new(move |_| state.kitchen.with(|kitchen| kitchen.scales));
     let main = Memo::new(move |_| Division::from_mass(scales.get().main).ok());
-    let pocket = Memo::new(move |_| scales.get().pocket.and_then(|mass| Division::from_mass(mass).ok()));
+    let pocket = Memo::new(move |_| {
+        scales
+            .get()
+            .pocket
+            .and_then(|mass| Division::from_mass(mass).ok())
+    });
     let steps = move || {
         let manner = state.manner.get();
-        Division::ALL.map(|step| (Some(step), write::division(step, manner))).to_vec()
+        Division::ALL
+            .map(|step| (Some(step), write::division(step, manner)))
+            .to_vec()
     };
     let pocket_steps = Memo::new(move |_| {
         let mut steps = steps();
@@ -34,7 +41,8 @@ pub fn ScalesCard() -> impl IntoView {
             set(&|scales| scales.main = step.mass());
         }
     };
-    let set_pocket = move |step: Option<Division>| set(&|scales| scales.pocket = step.map(Division::mass));
+    let set_pocket =
+        move |step: Option<Division>| set(&|scales| scales.pocket = step.map(Division::mass));
     view! {
         <section class="card" aria-label="Scales">
             <header>

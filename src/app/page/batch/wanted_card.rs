@@ -25,7 +25,9 @@ pub fn WantedCard() -> impl IntoView {
     let says_pieces = move || matches!(way.get(), Way::Pieces | Way::Class);
     let boxes = move || {
         let fields = of_way(way.get()).iter();
-        fields.map(|field| view! { <FieldBox field=*field /> }).collect_view()
+        fields
+            .map(|field| view! { <FieldBox field=*field /> })
+            .collect_view()
     };
     view! {
         <section class="card" aria-label="Wanted">

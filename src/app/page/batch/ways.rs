@@ -40,11 +40,16 @@ pub fn choose(state: State, answers: BatchAnswers, way: Way) {
     }
     ways.asked.insert(before.way(), before);
     let asked = ways.asked.get(&way).copied();
-    let Some(wanted) = asked.filter(|asked| stands(&sheet, *asked)).or_else(|| as_now(&sheet, way)) else {
+    let Some(wanted) = asked
+        .filter(|asked| stands(&sheet, *asked))
+        .or_else(|| as_now(&sheet, way))
+    else {
         return;
     };
     let mut unread = state.unread.get_untracked();
-    let aside = unread.extract_if(.., |id, _| id.starts_with(BOXES)).collect();
+    let aside = unread
+        .extract_if(.., |id, _| id.starts_with(BOXES))
+        .collect();
     ways.unread.insert(before.way(), aside);
     unread.extend(ways.unread.remove(&way).unwrap_or_default());
     state.unread.set(unread);

@@ -16,7 +16,16 @@ pub fn WeighLine(
 ) -> impl IntoView {
     let state = State::here();
     let answers = BatchAnswers::here();
-    let food = Memo::new(move |_| state.with(|sheet| sheet.formula.line(at).map(|line| line.food.name().to_owned())).unwrap_or_default());
+    let food = Memo::new(move |_| {
+        state
+            .with(|sheet| {
+                sheet
+                    .formula
+                    .line(at)
+                    .map(|line| line.food.name().to_owned())
+            })
+            .unwrap_or_default()
+    });
     let weighed = Memo::new(move |_| {
         let manner = state.manner.get();
         let found = answers.read_rounded(|rounded| {
@@ -46,6 +55,11 @@ fn worked(state: State, answers: BatchAnswers, at: LineAt) -> Vec<Line> {
     let sheet = state.sheet();
     let scaled = answers.scaled.get_untracked().ok();
     let exact = scaled.and_then(|scaled| scaled.line_working(&sheet.formula, at));
-    let rounded = answers.rounded.with_untracked(|rounded| rounded.as_ref().map(|rounded| rounded.line_working(at)));
-    exact.into_iter().chain(rounded.unwrap_or_default()).collect()
+    let rounded = answers
+        .rounded
+        .with_untracked(|rounded| rounded.as_ref().map(|rounded| rounded.line_working(at)));
+    exact
+        .into_iter()
+        .chain(rounded.unwrap_or_default())
+        .collect()
 }

@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use super::{BatchAnswers, WeighLine};
-use crate::app::page::formula::style_word;
+use crate::app::part::stream_word;
 use crate::app::state::State;
 use crate::engine::formula::{LineAt, StreamKind};
 use crate::words::{line, write};
@@ -30,7 +30,9 @@ pub fn Weighing() -> impl IntoView {
                 name: own.name.clone(),
                 lines: own.lines.len(),
             });
-            headings.filter(|heading| heading.lines > 0).collect::<Vec<_>>()
+            headings
+                .filter(|heading| heading.lines > 0)
+                .collect::<Vec<_>>()
         })
     });
     view! {
@@ -47,17 +49,27 @@ fn StreamToWeigh(
 ) -> impl IntoView {
     let state = State::here();
     let answers = BatchAnswers::here();
-    let Heading { stream, kind, name, lines } = heading;
+    let Heading {
+        stream,
+        kind,
+        name,
+        lines,
+    } = heading;
     let in_all = Memo::new(move |_| {
         let manner = state.manner.get();
-        answers.read_rounded(|rounded| Some(write::mass(rounded.formula.streams.get(stream)?.mass(), manner)))
+        answers.read_rounded(|rounded| {
+            Some(write::mass(
+                rounded.formula.streams.get(stream)?.mass(),
+                manner,
+            ))
+        })
     });
     let label = format!("To weigh: {name}");
     let rows = (0..lines)
         .map(|line| view! { <li><WeighLine at=LineAt { stream, line } /></li> })
         .collect_view();
     view! {
-        <section class="card weighing" data-stream=style_word(kind) aria-label=label>
+        <section class="card weighing" data-stream=stream_word(kind) aria-label=label>
             <header>
                 <h2>
                     <span class="letter" aria-hidden="true">{line::mark(stream)}</span>

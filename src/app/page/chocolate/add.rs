@@ -16,7 +16,11 @@ pub fn AddStreamCard(
     kind: StreamKind,
 ) -> impl IntoView {
     let state = State::here();
-    let [title, says, asks] = if kind == StreamKind::Topping { SYRUP } else { FILLING };
+    let [title, says, asks] = if kind == StreamKind::Topping {
+        SYRUP
+    } else {
+        FILLING
+    };
     let add = move |()| {
         match begun(state, kind) {
             Ok(Some(stream)) => {
@@ -61,7 +65,8 @@ fn begun(state: State, kind: StreamKind) -> Result<Option<Stream>, String> {
     let name = name::stream_kind(kind).to_owned();
     let dough = sheet.formula.dough();
     if kind == StreamKind::Topping {
-        usual_syrup(dough, name, sheet.batch.syrup_at).map_err(|error| error.sentence(state.manner.get_untracked()))
+        usual_syrup(dough, name, sheet.batch.syrup_at)
+            .map_err(|error| error.sentence(state.manner.get_untracked()))
     } else {
         Ok(usual_filling(dough, name))
     }

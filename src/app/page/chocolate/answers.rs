@@ -67,6 +67,11 @@ fn fill_of(batch: BatchAnswers, stream: usize) -> Option<Result<Fill, ChocolateE
     batch.scaled.with(|scaled| {
         let scaled = scaled.as_ref().ok()?;
         let made: Mass = scaled.formula.streams.get(stream)?.mass();
-        Some(fill(FillAsked::Total(made), scaled.pieces.count, scaled.pieces.each, scaled.losses.topping))
+        Some(fill(
+            FillAsked::Total(made),
+            scaled.pieces.count,
+            scaled.pieces.each,
+            scaled.losses.topping,
+        ))
     })
 }

@@ -24,12 +24,20 @@ pub fn CurveCard() -> impl IntoView {
     });
     let told = Memo::new(move |_| {
         let manner = state.manner.get();
-        answers.read_syrup(|syrup| picture::flow_curve(syrup, &syrup.curve(), manner)).unwrap_or_default()
+        answers
+            .read_syrup(|syrup| picture::flow_curve(syrup, &syrup.curve(), manner))
+            .unwrap_or_default()
     });
-    let does = Memo::new(move |_| answers.read_syrup(|syrup| does(syrup.flow)).unwrap_or_default());
+    let does = Memo::new(move |_| {
+        answers
+            .read_syrup(|syrup| does(syrup.flow))
+            .unwrap_or_default()
+    });
     let far = Memo::new(move |_| {
         let manner = state.manner.get();
-        answers.read_syrup(|syrup| caution::from_seizing(syrup, manner)).unwrap_or_default()
+        answers
+            .read_syrup(|syrup| caution::from_seizing(syrup, manner))
+            .unwrap_or_default()
     });
     view! {
         <section class="card" aria-label="Will it run?">
@@ -53,7 +61,9 @@ pub fn CurveCard() -> impl IntoView {
 /// What it does, in a sentence that changes with the kind only.
 fn does(flow: Flow) -> String {
     match flow {
-        Flow::MeltedOnly => "No water is added: melted chocolate, which flows in its own fat.".to_owned(),
+        Flow::MeltedOnly => {
+            "No water is added: melted chocolate, which flows in its own fat.".to_owned()
+        }
         Flow::Seized => "It seizes.".to_owned(),
         Flow::Flows { handling, .. } => format!("It {}.", name::handling_looks(handling)),
     }

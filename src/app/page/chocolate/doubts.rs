@@ -15,14 +15,28 @@ pub fn Doubts() -> impl IntoView {
     let answers = ChocolateAnswers::here();
     let seized = Memo::new(move |_| {
         let manner = state.manner.get();
-        answers.read_syrup(|syrup| caution::seized(syrup, manner)).flatten()
+        answers
+            .read_syrup(|syrup| caution::seized(syrup, manner))
+            .flatten()
     });
     let rule = Memo::new(move |_| {
         let manner = state.manner.get();
-        answers.read_syrup(|syrup| caution::minimum_water(&syrup.rule, manner)).flatten()
+        answers
+            .read_syrup(|syrup| caution::minimum_water(&syrup.rule, manner))
+            .flatten()
     });
-    let doubts = Memo::new(move |_| answers.read_syrup(|syrup| syrup.cautions.clone()).unwrap_or_default());
-    let worked = move |()| untrack(|| answers.read_syrup(Syrup::seizing_working).unwrap_or_default());
+    let doubts = Memo::new(move |_| {
+        answers
+            .read_syrup(|syrup| syrup.cautions.clone())
+            .unwrap_or_default()
+    });
+    let worked = move |()| {
+        untrack(|| {
+            answers
+                .read_syrup(Syrup::seizing_working)
+                .unwrap_or_default()
+        })
+    };
     let card = move |doubt: SyrupCaution| {
         let advice = Memo::new(move |_| Some(caution::syrup(&doubt, state.manner.get())));
         view! { <AdviceCard title=title(doubt) advice /> }

@@ -23,12 +23,20 @@ pub fn FillCard() -> impl IntoView {
     });
     let heavy = Memo::new(move |_| {
         let manner = state.manner.get();
-        answers.read_fill(|fill| fill.cautions.first().map(|one| caution::fill(*one, fill, manner))).flatten()
+        answers
+            .read_fill(|fill| {
+                fill.cautions
+                    .first()
+                    .map(|one| caution::fill(*one, fill, manner))
+            })
+            .flatten()
     });
     let spare = Memo::new(move |_| Shown {
         value: {
             let manner = state.manner.get();
-            answers.read_fill(|fill| write::mass(fill.with_spare, manner)).unwrap_or_else(|| "not known".to_owned())
+            answers
+                .read_fill(|fill| write::mass(fill.with_spare, manner))
+                .unwrap_or_else(|| "not known".to_owned())
         },
         was: None,
     });
@@ -74,7 +82,9 @@ fn by_share(text: &str, _: &Fill, manner: Manner) -> Result<Share, String> {
 
 fn asked(asked: FillAsked, now: &Fill, manner: Manner) -> Result<Share, String> {
     let filled = fill(asked, now.pieces, now.dough_each, now.stays);
-    filled.map(|fill| fill.of_dough).map_err(|error| error.sentence(manner))
+    filled
+        .map(|fill| fill.of_dough)
+        .map_err(|error| error.sentence(manner))
 }
 
 #[component]
@@ -95,13 +105,19 @@ fn FillBox(
     let answers = ChocolateAnswers::here();
     let figure = Memo::new(move |_| {
         let manner = state.manner.get();
-        answers.read_fill(|fill| look(fill, manner)).unwrap_or_default()
+        answers
+            .read_fill(|fill| look(fill, manner))
+            .unwrap_or_default()
     });
     let take = move |text: String| {
         untrack(|| {
             let manner = state.manner.get();
-            let Some(stream) = answers.filling.get() else { return Ok(()) };
-            let Some(of_dough) = answers.read_fill(|fill| set(&text, fill, manner)) else { return Ok(()) };
+            let Some(stream) = answers.filling.get() else {
+                return Ok(());
+            };
+            let Some(of_dough) = answers.read_fill(|fill| set(&text, fill, manner)) else {
+                return Ok(());
+            };
             let of_dough = of_dough?;
             let filled = state.change(id, |formula| set_filling(formula, stream, of_dough));
             filled.map_err(|error| error.sentence(manner))

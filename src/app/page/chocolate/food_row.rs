@@ -14,16 +14,30 @@ pub fn FoodRow(
     at: LineAt,
 ) -> impl IntoView {
     let state = State::here();
-    let food = Memo::new(move |_| state.with(|sheet| sheet.formula.line(at).map(|line| line.food.name().to_owned())).unwrap_or_default());
+    let food = Memo::new(move |_| {
+        state
+            .with(|sheet| {
+                sheet
+                    .formula
+                    .line(at)
+                    .map(|line| line.food.name().to_owned())
+            })
+            .unwrap_or_default()
+    });
     let said = Memo::new(move |_| {
         let manner = state.manner.get();
-        state.with(|sheet| sheet.formula.line(at).map(|line| line::said(line, manner))).unwrap_or_default()
+        state
+            .with(|sheet| sheet.formula.line(at).map(|line| line::said(line, manner)))
+            .unwrap_or_default()
     });
     let mass = move |sheet: &crate::sheet::Sheet| sheet.formula.line(at).map(|line| line.mass);
     let changed = Memo::new(move |_| state.is_trial() && state.with(mass) != state.with_kept(mass));
     let figure = Memo::new(move |_| {
         let manner = state.manner.get();
-        state.with(mass).map(|mass| write::box_mass(mass, manner)).unwrap_or_default()
+        state
+            .with(mass)
+            .map(|mass| write::box_mass(mass, manner))
+            .unwrap_or_default()
     });
     let id = format!("chocolate-{}-{}", at.stream, at.line);
     let from = id.clone();
@@ -53,7 +67,15 @@ pub fn FoodRows(
     stream: usize,
 ) -> impl IntoView {
     let state = State::here();
-    let lines = Memo::new(move |_| state.with(|sheet| sheet.formula.streams.get(stream).map_or(0, |own| own.lines.len())));
+    let lines = Memo::new(move |_| {
+        state.with(|sheet| {
+            sheet
+                .formula
+                .streams
+                .get(stream)
+                .map_or(0, |own| own.lines.len())
+        })
+    });
     view! {
         <For each=move || 0..lines.get() key=|line| *line let(line)>
             <FoodRow at=LineAt { stream, line } />

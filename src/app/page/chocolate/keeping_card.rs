@@ -20,6 +20,12 @@ pub fn KeepingCard() -> impl IntoView {
         let manner = state.manner.get();
         answers.read_syrup(|syrup| caution::keeping(&syrup.keeping, manner))
     });
-    let working = move |()| untrack(|| answers.read_syrup(|syrup| syrup.keeping.working()).unwrap_or_default());
+    let working = move |()| {
+        untrack(|| {
+            answers
+                .read_syrup(|syrup| syrup.keeping.working())
+                .unwrap_or_default()
+        })
+    };
     view! { <AdviceCard title advice working=Callback::new(working) /> }
 }

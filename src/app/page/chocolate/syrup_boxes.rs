@@ -29,14 +29,21 @@ fn RatioBox() -> impl IntoView {
     let figure = Memo::new(move |_| {
         let manner = state.manner.get();
         let ratio = answers.read_syrup(|syrup| syrup.chocolate_for_one());
-        ratio.flatten().map(|ratio| write::box_factor(ratio, manner)).unwrap_or_default()
+        ratio
+            .flatten()
+            .map(|ratio| write::box_factor(ratio, manner))
+            .unwrap_or_default()
     });
     let take = move |text: String| {
         let manner = state.manner.get_untracked();
         let ratio = read::factor(&text, manner).map_err(|error| error.sentence(manner))?;
         untrack(|| {
-            let Some(stream) = answers.topping.get() else { return Ok(()) };
-            let Some(liquid) = answers.read_syrup(|syrup| syrup.liquid_at(ratio)) else { return Ok(()) };
+            let Some(stream) = answers.topping.get() else {
+                return Ok(());
+            };
+            let Some(liquid) = answers.read_syrup(|syrup| syrup.liquid_at(ratio)) else {
+                return Ok(());
+            };
             let liquid = liquid.map_err(|error| error.sentence(manner))?;
             let set = state.change("syrup-ratio", |formula| set_liquid(formula, stream, liquid));
             set.map_err(|error| error.sentence(manner))

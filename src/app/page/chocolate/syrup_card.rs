@@ -19,7 +19,18 @@ pub fn SyrupCard() -> impl IntoView {
     let state = State::here();
     let answers = ChocolateAnswers::here();
     let name = Memo::new(move |_| {
-        state.with(|sheet| Some(sheet.formula.streams.get(answers.topping.get()?)?.name.clone())).unwrap_or_default()
+        state
+            .with(|sheet| {
+                Some(
+                    sheet
+                        .formula
+                        .streams
+                        .get(answers.topping.get()?)?
+                        .name
+                        .clone(),
+                )
+            })
+            .unwrap_or_default()
     });
     let trouble = Memo::new(move |_| {
         let manner = state.manner.get();

@@ -14,11 +14,20 @@ use crate::words::{Trouble, name};
 ///
 /// # Errors
 /// What is in the way; then nothing is changed.
-pub fn set_thickness(state: State, answers: ChocolateAnswers, from: &str, wished: Viscosity) -> Result<(), String> {
+pub fn set_thickness(
+    state: State,
+    answers: ChocolateAnswers,
+    from: &str,
+    wished: Viscosity,
+) -> Result<(), String> {
     untrack(|| {
         let manner = state.manner.get();
-        let Some(stream) = answers.topping.get() else { return Ok(()) };
-        let Some(needed) = answers.read_syrup(|syrup| syrup.liquid_for(wished)) else { return Ok(()) };
+        let Some(stream) = answers.topping.get() else {
+            return Ok(());
+        };
+        let Some(needed) = answers.read_syrup(|syrup| syrup.liquid_for(wished)) else {
+            return Ok(());
+        };
         let needed = needed.map_err(|error| error.sentence(manner))?;
         let set = state.change(from, |formula| set_liquid(formula, stream, needed.liquid));
         set.map_err(|error| error.sentence(manner))
@@ -45,8 +54,12 @@ pub fn HandlingChoice() -> impl IntoView {
         .map(|handling| (Some(handling), name::handling(handling)))
         .collect();
     let chosen = move |handling: Option<Handling>| {
-        let Some(wished) = handling.and_then(Handling::typical) else { return };
-        let said = set_thickness(state, answers, "syrup-wish", wished).err().unwrap_or_default();
+        let Some(wished) = handling.and_then(Handling::typical) else {
+            return;
+        };
+        let said = set_thickness(state, answers, "syrup-wish", wished)
+            .err()
+            .unwrap_or_default();
         state.settle();
         if !said.is_empty() {
             announce(&said);

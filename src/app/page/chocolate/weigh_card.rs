@@ -22,10 +22,18 @@ pub fn WeighCard() -> impl IntoView {
         let streams = [answers.filling.get(), answers.topping.get()];
         state.with(|sheet| {
             let of = |stream: usize| {
-                let lines = sheet.formula.streams.get(stream).map_or(0, |own| own.lines.len());
+                let lines = sheet
+                    .formula
+                    .streams
+                    .get(stream)
+                    .map_or(0, |own| own.lines.len());
                 (0..lines).map(move |line| LineAt { stream, line })
             };
-            streams.into_iter().flatten().flat_map(of).collect::<Vec<_>>()
+            streams
+                .into_iter()
+                .flatten()
+                .flat_map(of)
+                .collect::<Vec<_>>()
         })
     });
     view! {

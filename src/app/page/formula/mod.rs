@@ -1,11 +1,17 @@
 //! Formula: what is this dough?
 
+mod about_card;
+mod cautions;
+mod compare_card;
+mod figures_card;
 mod keys;
 mod line_row;
 mod place;
 mod share_box;
 mod stream_card;
+mod target_card;
+mod water_card;
+mod what_ifs;
 
 pub use keys::FormulaKeys;
 pub use place::FormulaPlace;
-pub use stream_card::style_word;

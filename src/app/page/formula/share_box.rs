@@ -50,10 +50,9 @@ pub fn ShareRows(
     };
     view! {
         <Show when=is_made_ahead>
-            <div class="line held">
+            <div class="held">
                 <SettableBox stream settable=SHARE />
                 <SettableBox stream settable=RATIO />
-                <p class="quiet">"Setting these moves flour and liquid to or from the final dough; the bread as a whole stays."</p>
             </div>
         </Show>
     }

@@ -4,24 +4,12 @@ use leptos::prelude::*;
 
 use super::line_row::LineRow;
 use super::share_box::ShareRows;
-use crate::app::part::{Button, Picture};
+use crate::app::part::{Button, Picture, stream_word};
 use crate::app::state::{Opened, State};
-use crate::engine::formula::{Line, LineAt, StreamKind};
+use crate::engine::formula::{Line, LineAt};
 use crate::engine::larder::Food;
 use crate::engine::quantity::Mass;
 use crate::words::{line, write};
-
-/// The word by which the style sheets know a kind of stream.
-pub fn style_word(kind: StreamKind) -> &'static str {
-    match kind {
-        StreamKind::Paste => "paste",
-        StreamKind::Preferment => "preferment",
-        StreamKind::Final => "final",
-        StreamKind::Filling => "filling",
-        StreamKind::Topping => "topping",
-        StreamKind::Wash => "wash",
-    }
-}
 
 /// A stream with its lines.
 #[component]
@@ -40,14 +28,8 @@ pub fn StreamCard(
                 .unwrap_or_default()
         })
     });
-    let word = Memo::new(move |_| {
-        state.with(|sheet| {
-            sheet
-                .formula
-                .streams
-                .get(stream)
-                .map(|own| style_word(own.kind))
-        })
+    let kind = Memo::new(move |_| {
+        state.with(|sheet| sheet.formula.streams.get(stream).map(|own| own.kind))
     });
     let lines = Memo::new(move |_| {
         state.with(|sheet| {
@@ -59,7 +41,7 @@ pub fn StreamCard(
         })
     });
     view! {
-        <section class="card stream" data-stream=move || word.get() aria-label=move || name.get()>
+        <section class="card stream" data-stream=move || kind.get().map(stream_word) aria-label=move || name.get()>
             <Head stream name />
             <ShareRows stream />
             <For each=move || 0..lines.get() key=|line| *line let(line)>

@@ -1,0 +1,53 @@
+//! About the formula: its name, its kind of bread, the user's own words.
+
+use leptos::prelude::*;
+
+use crate::app::part::{PickOne, TextBox};
+use crate::app::state::State;
+use crate::engine::formula::Bread;
+use crate::sheet::Sheet;
+use crate::words::name;
+
+/// Name, kind of bread and note.
+#[component]
+pub fn AboutCard() -> impl IntoView {
+    let state = State::here();
+    let words = Memo::new(move |_| state.with(|sheet| sheet.name.clone()));
+    let bread = Memo::new(move |_| state.with(|sheet| sheet.bread));
+    let note = Memo::new(move |_| state.with(|sheet| sheet.note.clone()));
+    let breads = Bread::ALL
+        .map(|bread| (bread, name::bread(bread).to_owned()))
+        .to_vec();
+    view! {
+        <section class="card">
+            <header>
+                <h2>"About it"</h2>
+            </header>
+            <div class="body">
+                <TextBox
+                    id="name"
+                    label="Name"
+                    words
+                    typed=move |typed| state.type_in("name", |sheet| sheet.name = typed)
+                    most=Sheet::NAME_LENGTH
+                />
+                <PickOne
+                    id="bread"
+                    label="Kind of bread, which decides what is usual"
+                    answers=Signal::stored(breads)
+                    holds=bread
+                    chosen=move |bread| state.edit(|sheet| sheet.bread = bread)
+                />
+                <div class="text-box">
+                    <label for="note">"Note"</label>
+                    <textarea
+                        id="note"
+                        maxlength=Sheet::NOTE_LENGTH
+                        prop:value=move || note.get()
+                        on:input:target=move |event| state.type_in("note", |sheet| sheet.note = event.target().value())
+                    ></textarea>
+                </div>
+            </div>
+        </section>
+    }
+}

@@ -1,0 +1,94 @@
+//! Comparing with another formula of the shelf: lines and figures side by side.
+
+use leptos::prelude::*;
+
+use crate::app::part::PickOne;
+use crate::app::state::State;
+use crate::sheet::Sheet;
+use crate::words::compared::{self, Row};
+
+/// This formula beside another one of the shelf.
+#[component]
+pub fn CompareCard() -> impl IntoView {
+    let state = State::here();
+    let chosen = RwSignal::new(0_usize);
+    let others = Memo::new(move |_| {
+        let open = state.open_id.get();
+        state.shelf.with(|shelf| {
+            let entries = shelf
+                .shelved()
+                .into_iter()
+                .filter(|entry| Some(&entry.id) != open.as_ref());
+            entries
+                .map(|entry| (entry.id.clone(), entry.name.clone()))
+                .collect::<Vec<_>>()
+        })
+    });
+    let answers = Memo::new(move |_| {
+        let names = others.get().into_iter().map(|(_, name)| name);
+        std::iter::once("nothing".to_owned())
+            .chain(names)
+            .enumerate()
+            .collect::<Vec<_>>()
+    });
+    let other = Memo::new(move |_| {
+        let id = others.with(|others| {
+            chosen
+                .get()
+                .checked_sub(1)
+                .and_then(|place| others.get(place).map(|one| one.0.clone()))
+        });
+        id.and_then(|id| state.look_at(&id))
+    });
+    view! {
+        <section class="card">
+            <header>
+                <h2>"Side by side"</h2>
+            </header>
+            <div class="body">
+                <PickOne id="beside" label="This formula beside" answers holds=chosen chosen=move |place| chosen.set(place) />
+                {move || other.get().map(|other| view! { <Beside other /> })}
+            </div>
+        </section>
+    }
+}
+
+/// The two side by side.
+#[component]
+fn Beside(
+    /// The other formula.
+    other: Sheet,
+) -> impl IntoView {
+    let state = State::here();
+    let name = other.name.clone();
+    let rows = Memo::new(move |_| {
+        let manner = state.manner.get();
+        state.with(|sheet| compared::rows(&other.formula, &sheet.formula, manner))
+    });
+    let drawn = move || rows.get().into_iter().map(row).collect_view();
+    view! {
+        <table class="plain-table compare">
+            <thead>
+                <tr>
+                    <th scope="col">"Of flour"</th>
+                    <th scope="col">{name}</th>
+                    <th scope="col">"This one"</th>
+                    <th scope="col">"Points"</th>
+                </tr>
+            </thead>
+            <tbody>{drawn}</tbody>
+        </table>
+    }
+}
+
+/// One row.
+fn row(row: Row) -> impl IntoView {
+    view! {
+        <tr>
+            <th scope="row">{row.name}</th>
+            <td>{row.old}</td>
+            <td>{row.new}</td>
+            <td>{row.difference}</td>
+        </tr>
+    }
+}

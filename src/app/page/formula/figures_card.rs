@@ -1,0 +1,40 @@
+//! All other figures of the dough, each with what a trial changes.
+
+use leptos::prelude::*;
+
+use crate::app::part::{MassFigure, ShareFigure};
+use crate::engine::formula::Figure;
+
+/// Figures that are shown as a share of the flour.
+const SHARES: [Figure; 11] = [
+    Figure::ScaldedFlour,
+    Figure::PrefermentedFlour,
+    Figure::Paste,
+    Figure::Preferment,
+    Figure::Salt,
+    Figure::Yeast,
+    Figure::FreshYeast,
+    Figure::Sugar,
+    Figure::Sugars,
+    Figure::Fat,
+    Figure::MilkPowder,
+];
+
+/// All other figures of the dough.
+#[component]
+pub fn FiguresCard() -> impl IntoView {
+    view! {
+        <section class="card">
+            <header>
+                <h2>"Of all flour"</h2>
+                <span class="quiet">"tap a figure for its working"</span>
+            </header>
+            <div class="body">
+                <div class="figures">
+                    <MassFigure figure=Figure::Flour />
+                    {SHARES.map(|figure| view! { <ShareFigure figure /> }).into_iter().collect_view()}
+                </div>
+            </div>
+        </section>
+    }
+}

@@ -1,0 +1,105 @@
+//! Targets: a figure is set exactly, and one ingredient gives way; tried, not kept.
+
+use leptos::prelude::*;
+
+use crate::app::part::{NumberBox, PickOne};
+use crate::app::state::State;
+use crate::engine::formula::{Figure, FormulaError, LineAt, Target, reach};
+use crate::sheet::Sheet;
+use crate::words::{Trouble, line, name, read, write};
+
+/// The figures that can be set.
+const SETTABLE: [Figure; 7] = [
+    Figure::TrueWater,
+    Figure::PouredWater,
+    Figure::Salt,
+    Figure::Sugar,
+    Figure::Fat,
+    Figure::FreshYeast,
+    Figure::MilkPowder,
+];
+
+/// A figure is set, and one ingredient gives way.
+#[component]
+pub fn TargetCard() -> impl IntoView {
+    let state = State::here();
+    let figure = RwSignal::new(Figure::TrueWater);
+    let asked = RwSignal::new(None::<LineAt>);
+    let gives_way = Memo::new(move |_| {
+        let (figure, asked) = (figure.get(), asked.get());
+        state.with(|sheet| {
+            let there = asked.filter(|at| sheet.formula.line(*at).is_some());
+            there.or_else(|| figure.gives_way(&sheet.formula))
+        })
+    });
+    let figures = SETTABLE
+        .map(|figure| (figure, name::figure(figure).to_owned()))
+        .to_vec();
+    let lines = Memo::new(move |_| {
+        state.with(|sheet| {
+            let named = line::all_of_dough(&sheet.formula)
+                .into_iter()
+                .map(|(at, says)| (Some(at), says));
+            named.collect::<Vec<_>>()
+        })
+    });
+    let choose = move |chosen: Figure| {
+        figure.set(chosen);
+        asked.set(None);
+        state.settle();
+    };
+    view! {
+        <section class="card">
+            <header>
+                <h2>"Set a figure"</h2>
+                <span class="quiet">"tried, not kept"</span>
+            </header>
+            <div class="body">
+                <div class="fields">
+                    <PickOne id="target-figure" label="Which" answers=Signal::stored(figures) holds=figure chosen=choose />
+                    <TargetBox figure gives_way />
+                    <PickOne id="target-line" label="What gives way" answers=lines holds=gives_way chosen=move |at| asked.set(at) />
+                </div>
+            </div>
+        </section>
+    }
+}
+
+/// The figure as it stands, to be set.
+#[component]
+fn TargetBox(
+    /// Which figure.
+    figure: RwSignal<Figure>,
+    /// The line that gives way.
+    gives_way: Memo<Option<LineAt>>,
+) -> impl IntoView {
+    let state = State::here();
+    let stands = Memo::new(move |_| {
+        let (manner, figure) = (state.manner.get(), figure.get());
+        let share = state.figures.with(|figures| figures.share(figure));
+        share
+            .map(|share| write::box_share(share, manner))
+            .unwrap_or_default()
+    });
+    let take = move |text: String| {
+        let manner = state.manner.get_untracked();
+        let share = read::share(&text, manner).map_err(|error| error.sentence(manner))?;
+        let at = gives_way
+            .get_untracked()
+            .ok_or_else(|| FormulaError::NothingGivesWay.sentence(manner))?;
+        let target = Target::OfFlour(figure.get_untracked(), share);
+        let sheet = state.sheet();
+        let reached = reach(&sheet.formula, target, at).map_err(|error| error.sentence(manner))?;
+        state.begin_trial();
+        state.put(
+            Sheet {
+                formula: reached.formula,
+                ..sheet
+            },
+            Some("target"),
+        );
+        Ok(())
+    };
+    let label = Signal::derive(move || format!("{}, of flour", name::figure(figure.get())));
+    view! { <NumberBox id="target" label unit="%" figure=stands take=Callback::new(take) /> }
+}

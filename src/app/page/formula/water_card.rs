@@ -1,0 +1,105 @@
+//! The water: who brought it, counted four ways, and where it sits.
+
+use leptos::prelude::*;
+
+use crate::app::part::{Choice, MoistureFigure, ShareFigure, WaterLedger};
+use crate::app::state::State;
+use crate::engine::formula::{Figure, Form, FormulaError, WaterLedger as Ledger};
+use crate::words::{Trouble, name, picture};
+
+/// The water of the dough.
+#[component]
+pub fn WaterCard() -> impl IntoView {
+    let state = State::here();
+    let form = RwSignal::new(Form::AsWritten);
+    let ledger = Memo::new(move |_| {
+        let form = form.get();
+        state.with(|sheet| Ledger::of(&sheet.formula, form))
+    });
+    let why = Memo::new(move |_| {
+        let manner = state.manner.get();
+        ledger.with(|ledger| ledger.as_ref().err().map(|error| error.sentence(manner)))
+    });
+    view! {
+        <section class="card">
+            <header>
+                <h2>"Who brought the water"</h2>
+            </header>
+            <div class="body follows">
+                <Show when=move || why.with(Option::is_none) fallback=move || view! { <p>{why.get()}</p> }>
+                    <Bar ledger />
+                    <Misses form />
+                </Show>
+                <h3>"The water, counted four ways"</h3>
+                <div class="figures">
+                    <ShareFigure figure=Figure::PouredWater />
+                    <ShareFigure figure=Figure::Liquids />
+                    <ShareFigure figure=Figure::TrueWater />
+                    <MoistureFigure />
+                </div>
+                <h3>"Where it sits"</h3>
+                <div class="figures">
+                    <ShareFigure figure=Figure::WaterInPaste />
+                    <ShareFigure figure=Figure::WaterInPreferment />
+                    <ShareFigure figure=Figure::WaterInFinal />
+                </div>
+            </div>
+        </section>
+    }
+}
+
+/// The bar, where there is one.
+#[component]
+fn Bar(
+    /// The ledger.
+    ledger: Memo<Result<Ledger, FormulaError>>,
+) -> impl IntoView {
+    let state = State::here();
+    let bar = Memo::new(move |_| {
+        let manner = state.manner.get();
+        ledger.with(|ledger| {
+            ledger
+                .as_ref()
+                .map(|ledger| picture::water_bar(ledger, manner))
+                .unwrap_or_default()
+        })
+    });
+    let twin = Memo::new(move |_| {
+        let manner = state.manner.get();
+        ledger.with(|ledger| {
+            ledger
+                .as_ref()
+                .map(|ledger| picture::water_ledger(ledger, manner))
+                .unwrap_or_default()
+        })
+    });
+    view! { <WaterLedger bar twin /> }
+}
+
+/// Steam and missed weighings in it or not, where there are any.
+#[component]
+fn Misses(
+    /// Which weights are counted.
+    form: RwSignal<Form>,
+) -> impl IntoView {
+    let state = State::here();
+    let any = Memo::new(move |_| {
+        state.with(|sheet| {
+            Ledger::of(&sheet.formula, Form::AsMade)
+                != Ledger::of(&sheet.formula, Form::AsWritten).map(|ledger| Ledger {
+                    form: Form::AsMade,
+                    ..ledger
+                })
+        })
+    });
+    let answers = move || {
+        [Form::AsWritten, Form::AsMade]
+            .map(|form| (form, name::form(form)))
+            .to_vec()
+    };
+    view! {
+        <Show when=move || any.get()>
+            <Choice id="form" label="Counted" answers=answers() holds=form chosen=move |chosen| form.set(chosen) />
+        </Show>
+    }
+}

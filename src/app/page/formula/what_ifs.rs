@@ -1,0 +1,58 @@
+//! What if: trials that are one tap away.
+
+use leptos::prelude::*;
+
+use crate::app::browser::announce::announce;
+use crate::app::part::Button;
+use crate::app::state::State;
+use crate::engine::formula::WhatIf;
+use crate::sheet::Sheet;
+use crate::words::{Trouble, name, tried};
+
+/// Trials that are one tap away.
+#[component]
+pub fn WhatIfs() -> impl IntoView {
+    let state = State::here();
+    let refused = RwSignal::new(None::<String>);
+    let taps = WhatIf::ALL
+        .map(|what_if| view! { <Button says=name::what_if(what_if) tapped=move |()| refused.set(attempt(state, what_if)) /> })
+        .into_iter()
+        .collect_view();
+    view! {
+        <section class="card">
+            <header>
+                <h2>"What if"</h2>
+                <span class="quiet">"tried, not kept"</span>
+            </header>
+            <div class="body">
+                <div class="taps">
+                    <Show when=move || !state.is_trial()>
+                        <Button says="Change things without keeping them" tapped=move |()| state.begin_trial() />
+                    </Show>
+                    {taps}
+                </div>
+                {move || refused.get().map(|said| view! { <p class="trouble">{said}</p> })}
+            </div>
+        </section>
+    }
+}
+
+/// Tries it; gives in words why it cannot be, where it cannot.
+fn attempt(state: State, what_if: WhatIf) -> Option<String> {
+    let manner = state.manner.get_untracked();
+    let sheet = state.sheet();
+    match what_if.of(&sheet.formula) {
+        Ok(formula) => {
+            let attempt = Sheet { formula, ..sheet };
+            let said = untrack(|| state.with_kept(|kept| tried::changed(kept, &attempt, manner)));
+            announce(&said);
+            state.attempt(attempt);
+            None
+        }
+        Err(error) => {
+            let said = error.sentence(manner);
+            announce(&said);
+            Some(said)
+        }
+    }
+}
