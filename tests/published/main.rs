@@ -15,6 +15,7 @@ mod batch;
 mod boiling;
 mod composition;
 mod conduction;
+mod conduction_by_scipy;
 mod cooling;
 mod dough_temperature;
 mod factor_method;

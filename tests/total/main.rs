@@ -20,5 +20,6 @@ mod heat;
 mod heat_answers;
 mod heat_cases;
 mod heat_ends;
+mod heat_of_formula;
 mod link;
 mod syrup;

@@ -87,6 +87,18 @@ impl Matter {
         Ok(blended.dissolved())
     }
 
+    /// What is left of `mass` of it when this much `steam` has gone off: all of it water.
+    ///
+    /// # Errors
+    /// [`HeatError::EmptyBowl`] when nothing is left.
+    pub(super) fn dried(self, mass: Mass, steam: Mass) -> Result<Self, HeatError> {
+        let mut shares = self.shares.map(|share| share * mass.grams());
+        if let Some(water) = shares.first_mut() {
+            *water = (*water - steam.grams()).max(0.0);
+        }
+        Self::stretched(shares).map_err(|_| HeatError::EmptyBowl)
+    }
+
     /// The share of one component.
     #[must_use]
     pub fn share(&self, component: Component) -> Share {

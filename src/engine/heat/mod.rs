@@ -26,6 +26,7 @@ mod liquid;
 mod material;
 mod matter;
 mod mix;
+mod of_formula;
 mod paste;
 mod paste_remedy;
 mod paste_working;
@@ -57,6 +58,7 @@ pub use liquid::{LiquidAnswer, LiquidRange, OutOfReach, Surroundings, liquid_for
 pub use material::{Material, Vessel};
 pub use matter::{Matter, Shift};
 pub use mix::{Mixed, Part, Settled, Stuff, mix};
+pub use of_formula::{Mixer, Stores, dough_of, paste_of, stream_matter};
 pub use paste::{CookedFlour, CookedPaste, HEAT_OF_COOKING, Limit, Paste, Scalded, cook};
 pub use paste_remedy::PasteRemedy;
 pub use properties::{Properties, Term};

@@ -59,7 +59,7 @@ const STAGES: [Stage; 5] = [
         63.0,
         8.0,
         120.0,
-        "Food Safety and Hygiene (England) Regulations 2013, schedule 4: below 63 °C for up to 2 hours",
+        "Food Safety and Hygiene (England) Regulations 2013, schedule 4: hot food may be below 63 °C for up to 2 hours, here the most that cooling may take",
     ),
     stage(
         RuleSet::France,
