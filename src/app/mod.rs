@@ -4,6 +4,10 @@
     missing_docs,
     reason = "#[component] writes a struct of props that it does not document"
 )]
+#![allow(
+    clippy::too_many_lines,
+    reason = "a component is one view, laid out a line an attribute"
+)]
 #![allow(clippy::must_use_candidate, reason = "components are used in views")]
 
 pub mod browser;

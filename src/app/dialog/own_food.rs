@@ -2,7 +2,19 @@
 
 use leptos::prelude::*;
 
-use crate::engine::larder::Food;
+use crate::app::part::{Button, NumberBox, PickOne, TextBox};
+use crate::app::state::State;
+use crate::engine::larder::{Allergen, Food, Label, LabelLine, OwnFood, Role};
+use crate::words::{Trouble, name, read, write};
+
+/// What has been typed into the form.
+#[derive(Clone, Copy)]
+struct Form {
+    name: RwSignal<String>,
+    role: RwSignal<Role>,
+    label: RwSignal<Label>,
+    allergens: RwSignal<Vec<Allergen>>,
+}
 
 /// A form for an ingredient of the user's own.
 #[component]
@@ -10,6 +22,114 @@ pub fn OwnFoodForm(
     /// Called with the ingredient.
     made: Callback<Food>,
 ) -> impl IntoView {
-    let _made = made;
-    view! { <p></p> }
+    let form = Form {
+        name: RwSignal::new(String::new()),
+        role: RwSignal::new(Role::Flour),
+        label: RwSignal::new(Label::default()),
+        allergens: RwSignal::new(Vec::new()),
+    };
+    let roles = Role::ALL
+        .map(|role| (role, name::role(role).to_owned()))
+        .to_vec();
+    view! {
+        <TextBox id="own-name" label="Name" words=form.name typed=move |typed| form.name.set(typed) most=OwnFood::NAME_LENGTH />
+        <PickOne id="own-role" label="What it does in a dough" answers=Signal::stored(roles) holds=form.role chosen=move |role| form.role.set(role) />
+        <p class="quiet">"From the packet, for 100 g. What it does not say is worked out, and marked so."</p>
+        <div class="fields">
+            {LabelLine::ALL.map(|line| view! { <LabelBox form line /> }).into_iter().collect_view()}
+        </div>
+        <AllergenBoxes form />
+        <UseIt form made />
+    }
+}
+
+/// One line of the label; an empty box says nothing.
+#[component]
+fn LabelBox(
+    /// The form.
+    form: Form,
+    /// Which line.
+    line: LabelLine,
+) -> impl IntoView {
+    let state = State::here();
+    let figure = Memo::new(move |_| {
+        let manner = state.manner.get();
+        let share = form.label.with(|label| label.line(line));
+        share
+            .map(|share| write::box_share(share, manner))
+            .unwrap_or_default()
+    });
+    let take = move |text: String| {
+        let manner = state.manner.get_untracked();
+        let share = match text.trim() {
+            "" => None,
+            text => Some(read::share(text, manner).map_err(|error| error.sentence(manner))?),
+        };
+        form.label
+            .update(|label| *label = label.with_line(line, share));
+        Ok(())
+    };
+    // In 100 g, so many grams are so many hundredths.
+    view! { <NumberBox id=format!("label-{line:?}") label=name::label_line(line) unit="%" figure take=Callback::new(take) /> }
+}
+
+/// What must be named.
+#[component]
+fn AllergenBoxes(
+    /// The form.
+    form: Form,
+) -> impl IntoView {
+    let tick = move |allergen: Allergen, ticked: bool| {
+        form.allergens.update(|allergens| {
+            allergens.retain(|one| *one != allergen);
+            if ticked {
+                allergens.push(allergen);
+            }
+        });
+    };
+    let boxes = Allergen::ALL
+        .map(|allergen| {
+            view! {
+                <label class="tick">
+                    <input type="checkbox" on:change:target=move |event| tick(allergen, event.target().checked()) />
+                    {name::allergen(allergen)}
+                </label>
+            }
+        })
+        .into_iter()
+        .collect_view();
+    view! {
+        <details>
+            <summary>"Allergens in it"</summary>
+            <div class="fields">{boxes}</div>
+        </details>
+    }
+}
+
+/// Takes the ingredient, or says what is in the way.
+#[component]
+fn UseIt(
+    /// The form.
+    form: Form,
+    /// Called with the ingredient.
+    made: Callback<Food>,
+) -> impl IntoView {
+    let state = State::here();
+    let trouble = RwSignal::new(String::new());
+    let take = move |()| {
+        let (name, role) = (form.name.get_untracked(), form.role.get_untracked());
+        match OwnFood::new(
+            &name,
+            role,
+            form.label.get_untracked(),
+            form.allergens.get_untracked(),
+        ) {
+            Ok(food) => made.run(Food::Own(food)),
+            Err(error) => trouble.set(error.sentence(state.manner.get_untracked())),
+        }
+    };
+    view! {
+        <p class="trouble" role="alert">{move || trouble.get()}</p>
+        <Button says="Use it" class="chief" idle=Signal::derive(move || state.is_stale()) tapped=take />
+    }
 }

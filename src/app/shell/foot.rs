@@ -2,11 +2,11 @@
 
 use leptos::prelude::*;
 
-use crate::app::browser::storage::StorageTrouble;
+use crate::app::browser::storage::{self, StorageTrouble};
 use crate::app::browser::{clock, file, offline};
 use crate::app::part::{Button, TrialBar};
-use crate::app::state::{Keeps, State};
-use crate::sheet::record::{RecordFault, write_sheet};
+use crate::app::state::{Keeps, State, is_newer};
+use crate::sheet::record::write_sheet;
 use crate::words::notice;
 
 /// The foot of the page.
@@ -22,7 +22,7 @@ pub fn Foot() -> impl IntoView {
                     <Button says="Open it" tapped=|()| offline::take_over() />
                 </div>
             </Show>
-            {move || state.keeps.get().map(|keeps| view! { <Unkept said=said(&keeps) /> })}
+            {move || state.keeps.get().map(|keeps| view! { <Unkept keeps /> })}
             {move || state.link_trouble.get().map(|said| view! { <LinkTrouble said /> })}
             <Show when=is_visit>
                 <div class="notice" role="status">
@@ -42,10 +42,8 @@ const fn said(keeps: &Keeps) -> &'static str {
     match keeps {
         Keeps::Storage(StorageTrouble::Blocked) => notice::storage_blocked(),
         Keeps::Storage(StorageTrouble::Full) => notice::storage_full(),
-        Keeps::Record(error) if matches!(error.fault, RecordFault::Newer { .. }) => {
-            notice::storage_newer()
-        }
-        Keeps::Record(_) => notice::storage_damaged(),
+        Keeps::Record(_, error) if is_newer(error) => notice::storage_newer(),
+        Keeps::Record(..) => notice::storage_damaged(),
     }
 }
 
@@ -53,11 +51,17 @@ const fn said(keeps: &Keeps) -> &'static str {
 #[component]
 fn Unkept(
     /// What happened.
-    said: &'static str,
+    keeps: Keeps,
 ) -> impl IntoView {
     let state = State::here();
+    let said = said(&keeps);
     let save = move || {
-        let text = state.with_kept(write_sheet);
+        // What cannot be opened is saved as it stands; otherwise the formula that is open.
+        let text = match &keeps {
+            Keeps::Record(key, _) => storage::get(key).ok().flatten(),
+            Keeps::Storage(_) => None,
+        };
+        let text = text.unwrap_or_else(|| untrack(|| state.with_kept(write_sheet)));
         // Where even this is refused, the line stays as it is.
         let _refused = file::save(
             &format!("softcrumb-{}.json", clock::today()),
@@ -69,6 +73,7 @@ fn Unkept(
         <div class="notice" role="status">
             <p>{said}</p>
             <Button says="Save to a file" tapped=move |()| save() />
+            <Button says="Close" class="bare" tapped=move |()| state.keeps.set(None) />
         </div>
     }
 }

@@ -33,7 +33,7 @@ pub fn OpenedDialog() -> impl IntoView {
         })
     };
     view! {
-        <Dialog title node=state.dialog closed=move || state.opened.set(None)>
+        <Dialog title node=state.dialog closed=move || state.leave_dialog()>
             {inside}
         </Dialog>
     }

@@ -9,7 +9,7 @@ use super::Opened;
 use crate::app::browser::locale;
 use crate::app::browser::storage::StorageTrouble;
 use crate::engine::formula::{Basis, Figures, Form};
-use crate::sheet::record::RecordError;
+use crate::sheet::record::{RecordError, RecordFault};
 use crate::sheet::{self, History, Id, Kitchen, Place, Settings, Sheet, Shelf};
 use crate::words::{Manner, MassUnit, TemperatureUnit, Units};
 
@@ -18,8 +18,8 @@ use crate::words::{Manner, MassUnit, TemperatureUnit, Units};
 pub enum Keeps {
     /// The browser would not.
     Storage(StorageTrouble),
-    /// What was kept cannot be opened; it is left as it is.
-    Record(RecordError),
+    /// What stands under this key cannot be opened; it is left as it is.
+    Record(String, RecordError),
 }
 
 /// The state of the page. Small enough to be copied into every closure.
@@ -57,6 +57,8 @@ pub struct State {
     pub open_id: RwSignal<Option<Id>>,
     /// What keeping came up against, if anything.
     pub keeps: RwSignal<Option<Keeps>>,
+    /// Whether the index is behind the open formula.
+    pub behind: StoredValue<bool>,
     /// Changes since formulas were last saved to a file.
     pub unfiled: RwSignal<u32>,
     /// What is wrong with the link in the address, if anything.
@@ -101,6 +103,7 @@ impl State {
             shelf: RwSignal::new(Shelf::default()),
             open_id: RwSignal::new(None),
             keeps: RwSignal::new(None),
+            behind: StoredValue::new(false),
             unfiled: RwSignal::new(0),
             link_trouble: RwSignal::new(None),
             newer_version: RwSignal::new(false),
@@ -125,4 +128,9 @@ const fn units(settings: Settings) -> Units {
             temperature: TemperatureUnit::Fahrenheit,
         },
     }
+}
+
+/// Whether a record was written by a newer release, and so is not to be touched.
+pub const fn is_newer(error: &RecordError) -> bool {
+    matches!(error.fault, RecordFault::Newer { .. })
 }

@@ -45,12 +45,25 @@ impl State {
     fn write(self, id: &Id, record: &str) {
         match storage::set(&key::of_formula(id), record) {
             Ok(()) => {
-                if self.keeps.with_untracked(Option::is_some) {
+                if self
+                    .keeps
+                    .with_untracked(|keeps| matches!(keeps, Some(Keeps::Storage(_))))
+                {
                     self.keeps.set(None);
                 }
                 self.note_change();
             }
-            Err(trouble) => self.keeps.set(Some(Keeps::Storage(trouble))),
+            Err(trouble) => self.say_unkept(Keeps::Storage(trouble)),
+        }
+    }
+
+    /// Says what keeping came up against, once.
+    pub(super) fn say_unkept(self, keeps: Keeps) {
+        if self
+            .keeps
+            .with_untracked(|said| said.as_ref() != Some(&keeps))
+        {
+            self.keeps.set(Some(keeps));
         }
     }
 
@@ -77,7 +90,7 @@ impl State {
                 self.history.update(|history| history.change(sheet, None));
                 self.settle();
             }
-            Err(error) => self.keeps.set(Some(Keeps::Record(error))),
+            Err(error) => self.say_unkept(Keeps::Record(key.to_owned(), error)),
         }
     }
 
@@ -86,8 +99,11 @@ impl State {
     /// # Errors
     /// What keeping came up against; `None` where nothing is kept under it.
     pub(super) fn read(id: &Id) -> Result<Option<Sheet>, Keeps> {
-        match storage::get(&key::of_formula(id)) {
-            Ok(Some(text)) => read_sheet(&text).map(Some).map_err(Keeps::Record),
+        let key = key::of_formula(id);
+        match storage::get(&key) {
+            Ok(Some(text)) => read_sheet(&text)
+                .map(Some)
+                .map_err(|error| Keeps::Record(key, error)),
             Ok(None) => Ok(None),
             Err(trouble) => Err(Keeps::Storage(trouble)),
         }

@@ -10,4 +10,4 @@ mod trial;
 mod unread;
 
 pub use doors::Opened;
-pub use here::{Keeps, State};
+pub use here::{Keeps, State, is_newer};

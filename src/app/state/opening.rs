@@ -2,15 +2,18 @@
 
 use leptos::prelude::*;
 
-use super::{Keeps, State};
+use super::{Keeps, State, is_newer};
 use crate::app::browser::{address, storage, theme};
 use crate::sheet::record::{
-    read_kitchen, read_settings, read_shelf, write_kitchen, write_settings,
+    RecordError, read_kitchen, read_settings, read_shelf, write_kitchen, write_settings,
 };
 use crate::sheet::{
     Fragment, History, Id, Kitchen, Settings, Sheet, Shelf, Theme, examples, key, link,
 };
 use crate::words::trouble::Trouble;
+
+/// Why a link is not opened while a trial is on.
+const TRIAL_FIRST: &str = "A trial is on. Keep it or drop it, then open the link again.";
 
 impl State {
     /// Reads what is kept, or lays out the examples on a first visit; then what the address asks.
@@ -35,13 +38,10 @@ impl State {
         match storage::get(key::SHELF) {
             Ok(Some(text)) => match read_shelf(&text) {
                 Ok(shelf) => self.shelf.set(shelf),
-                Err(error) => {
-                    self.keeps.set(Some(Keeps::Record(error)));
-                    self.shelf.set(Self::repaired(Shelf::default()));
-                }
+                Err(error) => self.mend_shelf(&text, error),
             },
             Ok(None) => self.first_visit(),
-            Err(trouble) => self.keeps.set(Some(Keeps::Storage(trouble))),
+            Err(trouble) => self.say_unkept(Keeps::Storage(trouble)),
         }
         let unfiled = storage::get(key::UNFILED).ok().flatten();
         self.unfiled.set(
@@ -49,6 +49,20 @@ impl State {
                 .and_then(|text| text.parse().ok())
                 .unwrap_or_default(),
         );
+    }
+
+    /// Makes the index anew from the records. One that is damaged is put aside as it was; one of a
+    /// newer release is left where it is.
+    fn mend_shelf(self, text: &str, error: RecordError) {
+        let key = if is_newer(&error) {
+            key::SHELF.to_owned()
+        } else {
+            let aside = format!("{}.damaged", key::SHELF);
+            self.keep_text(&aside, text);
+            aside
+        };
+        self.say_unkept(Keeps::Record(key, error));
+        self.shelf.set(Self::repaired(Shelf::default()));
     }
 
     /// Nothing is kept yet, or the index is lost: the examples are laid out in the first case.
@@ -66,14 +80,31 @@ impl State {
 
     /// Reads settings and kitchen; what cannot be read is left as it is, and the usual ones hold.
     pub(super) fn read_settings(self) {
-        let text = |key| storage::get(key).ok().flatten();
-        if let Some(Ok(settings)) = text(key::SETTINGS).map(|text| read_settings(&text)) {
+        if let Some(settings) = self.read_small(key::SETTINGS, read_settings) {
             self.settings.set(settings);
         }
-        if let Some(Ok(kitchen)) = text(key::KITCHEN).map(|text| read_kitchen(&text)) {
+        if let Some(kitchen) = self.read_small(key::KITCHEN, read_kitchen) {
             self.kitchen.set(kitchen);
         }
         self.show_theme();
+    }
+
+    /// Reads one of the small records; says so where it cannot be opened.
+    fn read_small<T>(self, key: &str, read: fn(&str) -> Result<T, RecordError>) -> Option<T> {
+        let text = storage::get(key).ok().flatten()?;
+        match read(&text) {
+            Ok(record) => Some(record),
+            Err(error) => {
+                self.say_unkept(Keeps::Record(key.to_owned(), error));
+                None
+            }
+        }
+    }
+
+    /// Whether a record of a newer release stands under a key, which is not to be overwritten.
+    fn newer_there<T>(self, key: &str, read: fn(&str) -> Result<T, RecordError>) -> bool {
+        let text = storage::get(key).ok().flatten();
+        text.is_some_and(|text| read(&text).is_err_and(|error| is_newer(&error)))
     }
 
     /// Changes the settings, and keeps them.
@@ -81,18 +112,22 @@ impl State {
         self.settings.set(settings);
         self.settle();
         self.show_theme();
-        self.keep_text(key::SETTINGS, &write_settings(settings));
+        if !self.newer_there(key::SETTINGS, read_settings) {
+            self.keep_text(key::SETTINGS, &write_settings(settings));
+        }
     }
 
     /// Changes the kitchen, and keeps it.
     pub fn set_kitchen(self, kitchen: Kitchen) {
         self.kitchen.set(kitchen);
-        self.keep_text(key::KITCHEN, &write_kitchen(&kitchen));
+        if !self.newer_there(key::KITCHEN, read_kitchen) {
+            self.keep_text(key::KITCHEN, &write_kitchen(&kitchen));
+        }
     }
 
     fn keep_text(self, key: &str, text: &str) {
         if let Err(trouble) = storage::set(key, text) {
-            self.keeps.set(Some(Keeps::Storage(trouble)));
+            self.say_unkept(Keeps::Storage(trouble));
         }
     }
 
@@ -114,7 +149,7 @@ impl State {
             }
             Ok(None) => false,
             Err(trouble) => {
-                self.keeps.set(Some(trouble));
+                self.say_unkept(trouble);
                 false
             }
         }
@@ -125,12 +160,14 @@ impl State {
         Self::read(id).ok().flatten()
     }
 
-    /// Opens the formula that was changed last; `otherwise`, as a visitor's copy, where there is none.
+    /// Opens the formula that was changed last and can be; `otherwise`, as a visitor's copy, where
+    /// there is none.
     fn open_any(self, otherwise: &Sheet) {
-        let first = self
-            .shelf
-            .with_untracked(|shelf| shelf.shelved().first().map(|entry| entry.id.clone()));
-        if !first.is_some_and(|id| self.open_formula(&id)) {
+        let ids: Vec<Id> = self.shelf.with_untracked(|shelf| {
+            let entries = shelf.shelved().into_iter();
+            entries.map(|entry| entry.id.clone()).collect()
+        });
+        if !ids.iter().any(|id| self.open_formula(id)) {
             self.show(otherwise.clone(), None);
         }
     }
@@ -150,6 +187,7 @@ impl State {
 
     /// Puts a sheet in place of the open one, with a history of its own.
     fn show(self, sheet: Sheet, id: Option<Id>) {
+        self.flush();
         self.trial.set(None);
         self.open_id.set(id);
         self.history.set(History::new(sheet));
@@ -162,6 +200,9 @@ impl State {
         match Fragment::read(fragment) {
             Fragment::Empty => {}
             Fragment::Place(place) => self.place.set(place),
+            Fragment::Loaf(_) if self.trial.with_untracked(Option::is_some) => {
+                self.link_trouble.set(Some(TRIAL_FIRST.to_owned()));
+            }
             Fragment::Loaf(text) => match link::read(&text) {
                 Ok(sheet) => self.show(sheet, None),
                 Err(error) => {

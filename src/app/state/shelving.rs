@@ -3,9 +3,9 @@
 use leptos::prelude::*;
 
 use super::keeping::now;
-use super::{Keeps, State};
+use super::{Keeps, State, is_newer};
 use crate::app::browser::{chance, clock, storage};
-use crate::sheet::record::{RecordFault, read_shelf, write_sheet, write_shelf};
+use crate::sheet::record::{read_shelf, write_sheet, write_shelf};
 use crate::sheet::{Id, Sheet, Shelf, key};
 
 impl State {
@@ -13,6 +13,7 @@ impl State {
     pub(super) fn note_change(self) {
         self.unfiled
             .update_untracked(|changes| *changes = changes.saturating_add(1));
+        self.behind.set_value(true);
         clock::once_rested(move || self.flush());
     }
 
@@ -21,6 +22,10 @@ impl State {
         let Some(id) = self.open_id.get_untracked() else {
             return;
         };
+        if !self.behind.get_value() {
+            return;
+        }
+        self.behind.set_value(false);
         self.unfiled.notify();
         self.shelf
             .update(|shelf| untrack(|| self.with_kept(|sheet| shelf.put(&id, sheet, now()))));
@@ -40,13 +45,13 @@ impl State {
         let kept =
             storage::set(key::SHELF, &text).and_then(|()| storage::set(key::UNFILED, &unfiled));
         if let Err(trouble) = kept {
-            self.keeps.set(Some(Keeps::Storage(trouble)));
+            self.say_unkept(Keeps::Storage(trouble));
         }
     }
 
     fn index_is_newer(self) -> bool {
         self.keeps.with_untracked(|keeps| {
-            matches!(keeps, Some(Keeps::Record(error)) if matches!(error.fault, RecordFault::Newer { .. }))
+            matches!(keeps, Some(Keeps::Record(key, error)) if key == key::SHELF && is_newer(error))
         })
     }
 
@@ -73,7 +78,7 @@ impl State {
     /// Puts a sheet onto the shelf under an id.
     pub(super) fn shelve_as(self, id: &Id, sheet: &Sheet) {
         if let Err(trouble) = storage::set(&key::of_formula(id), &write_sheet(sheet)) {
-            self.keeps.set(Some(Keeps::Storage(trouble)));
+            self.say_unkept(Keeps::Storage(trouble));
         }
         self.shelf.update(|shelf| shelf.put(id, sheet, now()));
         self.write_index();

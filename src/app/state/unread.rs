@@ -4,21 +4,48 @@ use leptos::prelude::*;
 
 use super::State;
 
+/// What the note of a box in the dialog begins with.
+const IN_DIALOG: &str = "dialog/";
+
 impl State {
     /// The text that could not be taken from a box, and why, where it still stands.
     pub fn unread_text(self, id: &str) -> Option<(String, String)> {
-        self.unread.with_untracked(|unread| unread.get(id).cloned())
+        let key = self.key(id);
+        self.unread
+            .with_untracked(|unread| unread.get(&key).cloned())
+    }
+
+    /// Boxes in the dialog are noted apart, because they go with it.
+    fn key(self, id: &str) -> String {
+        if self.opened.with_untracked(Option::is_some) {
+            format!("{IN_DIALOG}{id}")
+        } else {
+            id.to_owned()
+        }
+    }
+
+    /// Forgets the boxes of the dialog, which is closed.
+    pub fn leave_dialog(self) {
+        self.opened.set(None);
+        let left = |key: &String| key.starts_with(IN_DIALOG);
+        if self.unread.with_untracked(|unread| unread.keys().any(left)) {
+            self.unread
+                .update(|unread| unread.retain(|key, _| !left(key)));
+        }
     }
 
     /// Notes that a box can be read (`trouble` empty), or cannot.
     pub fn note_unread(self, id: &str, text: &str, trouble: &str) {
-        let known = self.unread.with_untracked(|unread| unread.contains_key(id));
+        let key = self.key(id);
+        let known = self
+            .unread
+            .with_untracked(|unread| unread.contains_key(&key));
         if !trouble.is_empty() {
             self.unread.update(|unread| {
-                drop(unread.insert(id.to_owned(), (text.to_owned(), trouble.to_owned())));
+                drop(unread.insert(key, (text.to_owned(), trouble.to_owned())));
             });
         } else if known {
-            self.unread.update(|unread| drop(unread.remove(id)));
+            self.unread.update(|unread| drop(unread.remove(&key)));
         }
     }
 

@@ -80,6 +80,23 @@ impl Label {
         }
     }
 
+    /// The label with another share on one line; `None` where it says nothing there.
+    #[must_use]
+    pub const fn with_line(mut self, line: LabelLine, share: Option<Share>) -> Self {
+        match line {
+            LabelLine::Fat => self.fat = share,
+            LabelLine::Saturates => self.saturates = share,
+            LabelLine::Carbohydrate => self.carbohydrate = share,
+            LabelLine::Sugars => self.sugars = share,
+            LabelLine::Fibre => self.fibre = share,
+            LabelLine::Protein => self.protein = share,
+            LabelLine::Salt => self.salt = share,
+            LabelLine::Water => self.water = share,
+            LabelLine::Cocoa => self.cocoa = share,
+        }
+        self
+    }
+
     /// The share on one line; none where it says nothing, never more than all.
     pub(super) fn known(&self, line: LabelLine) -> Share {
         match self.line(line) {

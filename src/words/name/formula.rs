@@ -58,8 +58,8 @@ pub const fn figure(figure: Figure) -> &'static str {
 #[must_use]
 pub const fn basis(basis: Basis) -> &'static str {
     match basis {
-        Basis::AllFlour => "of all flour in the dough",
-        Basis::OwnStream => "of the flour in its own stream",
+        Basis::AllFlour => "of all flour",
+        Basis::OwnStream => "of its stream’s flour",
     }
 }
 

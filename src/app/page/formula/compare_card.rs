@@ -2,25 +2,45 @@
 
 use leptos::prelude::*;
 
-use crate::app::part::PickOne;
+use crate::app::part::{Button, PickOne};
 use crate::app::state::State;
-use crate::sheet::Sheet;
+use crate::sheet::{Sheet, ShelfEntry};
 use crate::words::compared::{self, Row};
 
-/// This formula beside another one of the shelf.
+/// This formula beside another one of the shelf, once that is asked for.
 #[component]
 pub fn CompareCard() -> impl IntoView {
+    let asked = RwSignal::new(false);
+    let ask = move |()| asked.set(true);
+    view! {
+        <section class="card">
+            <header>
+                <h2>"Side by side"</h2>
+            </header>
+            <div class="body">
+                <Show when=move || asked.get() fallback=move || view! { <Button says="Lay another formula beside it" tapped=ask /> }>
+                    <Choose />
+                </Show>
+            </div>
+        </section>
+    }
+}
+
+/// The formulas there are, and the one that is chosen.
+#[component]
+fn Choose() -> impl IntoView {
     let state = State::here();
     let chosen = RwSignal::new(0_usize);
     let others = Memo::new(move |_| {
         let open = state.open_id.get();
         state.shelf.with(|shelf| {
-            let entries = shelf
+            let other = |entry: &&ShelfEntry| Some(&entry.id) != open.as_ref();
+            let named = |entry: &ShelfEntry| (entry.id.clone(), entry.name.clone());
+            shelf
                 .shelved()
                 .into_iter()
-                .filter(|entry| Some(&entry.id) != open.as_ref());
-            entries
-                .map(|entry| (entry.id.clone(), entry.name.clone()))
+                .filter(other)
+                .map(named)
                 .collect::<Vec<_>>()
         })
     });
@@ -32,24 +52,14 @@ pub fn CompareCard() -> impl IntoView {
             .collect::<Vec<_>>()
     });
     let other = Memo::new(move |_| {
-        let id = others.with(|others| {
-            chosen
-                .get()
-                .checked_sub(1)
-                .and_then(|place| others.get(place).map(|one| one.0.clone()))
-        });
-        id.and_then(|id| state.look_at(&id))
+        // The first answer is "nothing".
+        let place = chosen.get().checked_sub(1)?;
+        let id = others.with(|others| others.get(place).map(|(id, _)| id.clone()))?;
+        state.look_at(&id)
     });
     view! {
-        <section class="card">
-            <header>
-                <h2>"Side by side"</h2>
-            </header>
-            <div class="body">
-                <PickOne id="beside" label="This formula beside" answers holds=chosen chosen=move |place| chosen.set(place) />
-                {move || other.get().map(|other| view! { <Beside other /> })}
-            </div>
-        </section>
+        <PickOne id="beside" label="This formula beside" answers holds=chosen chosen=move |place| chosen.set(place) />
+        {move || other.get().map(|other| view! { <Beside other /> })}
     }
 }
 
