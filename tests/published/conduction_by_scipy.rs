@@ -43,7 +43,7 @@ fn body(shape: &str, half: &str, k: &str, density: &str, heat: &str) -> Body {
 
 /// Source: the same bodies and surroundings as systems of 200 ordinary differential equations,
 /// solved with scipy's `solve_ivp` (LSODA, tolerance 1e-8): 200 random cases, one to three stays.
-/// Wanted is a tenth of a degree, which is what a kitchen thermometer shows.
+/// Wanted is half of the tenth of a degree that a kitchen thermometer shows.
 #[test]
 fn two_hundred_random_bodies_are_as_warm_as_a_general_solver_has_them() {
     let mut held = 0;
@@ -66,9 +66,9 @@ fn two_hundred_random_bodies_are_as_warm_as_a_general_solver_has_them() {
         let stays: Vec<_> = stays.split(';').map(stay).collect();
         let curve = follow(&body(shape, half, k, density, heat), celsius(start), &stays).unwrap();
         let end = *curve.end().unwrap();
-        agrees_within(end.centre.celsius(), centre, 0.1);
-        agrees_within(end.mean.celsius(), mean, 0.1);
-        agrees_within(end.surface.celsius(), surface, 0.1);
+        agrees_within(end.centre.celsius(), centre, 0.05);
+        agrees_within(end.mean.celsius(), mean, 0.05);
+        agrees_within(end.surface.celsius(), surface, 0.05);
         held += 1;
     }
     assert_eq!(held, 200);

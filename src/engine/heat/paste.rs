@@ -108,7 +108,7 @@ pub struct CookedPaste {
 impl Paste {
     /// What water loses between the kettle and the bowl, K. Common practice.
     pub const DROP: f64 = 2.0;
-    /// What a paste should reach, °C. Common practice for wheat.
+    /// What a paste of wheat should reach, °C. Common practice.
     pub const GOAL: Temperature = Temperature::known(65.0);
 }
 
@@ -156,8 +156,8 @@ pub fn cook(paste: &Paste) -> Result<CookedPaste, HeatError> {
         flours.push(one);
     }
     let cooked = Share::from_fraction(cooked / starch.grams())?;
-    let lacking =
-        Balance::of(&parts).taken_at(Paste::GOAL.celsius()) + absorbed(Paste::GOAL.celsius());
+    let goal = paste.goal().celsius();
+    let lacking = Balance::of(&parts).taken_at(goal) + absorbed(goal);
     Ok(CookedPaste {
         boils: paste.boils,
         drop: paste.drop,

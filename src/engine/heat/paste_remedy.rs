@@ -36,7 +36,7 @@ pub enum PasteRemedy {
 const PLENTY: f64 = 1.5;
 
 /// What would mend the paste, each by itself, easiest first; a bowl gets no hotter than what is
-/// poured into it.
+/// poured into it. `lacking` is the heat the paste lacks to come to its goal.
 pub(super) fn remedies(
     paste: &Paste,
     poured: Temperature,
@@ -47,17 +47,14 @@ pub(super) fn remedies(
     if cooked.fraction() >= ENOUGH && lacking <= Heat::ZERO {
         return found;
     }
+    let to = paste.goal();
     if lacking > Heat::ZERO {
         found.extend(warm_bowl(paste, poured, lacking));
         found.extend(more_heat(paste, poured, lacking));
     }
     found.extend(more_water(paste));
-    let to = Paste::GOAL.max_of(paste.hottest_end());
-    if lacking > Heat::ZERO || to > Paste::GOAL {
-        found.push(PasteRemedy::Stove {
-            to,
-            heat: Heat::from_joules(lacking.joules().max(0.0)),
-        });
+    if lacking > Heat::ZERO {
+        found.push(PasteRemedy::Stove { to, heat: lacking });
     }
     found
 }
@@ -79,12 +76,13 @@ fn warm_bowl(paste: &Paste, poured: Temperature, lacking: Heat) -> Option<PasteR
 }
 
 fn more_heat(paste: &Paste, poured: Temperature, lacking: Heat) -> Option<PasteRemedy> {
+    let goal = paste.goal();
     let over = Shift {
-        from: Paste::GOAL,
+        from: goal,
         to: poured,
     };
     let gram = Mass::from_grams(1.0).ok()?;
-    let given = paste.liquid_matter.specific_heat(over).ok()? * gram * (poured - Paste::GOAL);
+    let given = paste.liquid_matter.specific_heat(over).ok()? * gram * (poured - goal);
     if given <= Heat::ZERO {
         return None;
     }
@@ -108,8 +106,9 @@ fn more_water(paste: &Paste) -> Option<PasteRemedy> {
 }
 
 impl Paste {
-    /// Where the last of its flours is cooked.
-    fn hottest_end(&self) -> Temperature {
+    /// What it must reach: 65 °C, or where the last of its flours is cooked.
+    #[must_use]
+    pub fn goal(&self) -> Temperature {
         let ends = self.flours.iter().map(|flour| flour.grain.cooks().ends);
         ends.fold(Self::GOAL, Temperature::max_of)
     }
