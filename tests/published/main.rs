@@ -10,6 +10,7 @@
 
 mod allergens;
 mod bake;
+mod bakers_examples;
 mod bakers_percentage;
 mod batch;
 mod boiling;

@@ -1,0 +1,103 @@
+//! The trade's worked examples of baker's percentages, read from their file and made into formulas.
+
+use softcrumb::engine::formula::{Basis, Formula, Line, LineAt, Stream, StreamKind};
+use softcrumb::engine::larder::{Food, Label, OwnFood, Role};
+use softcrumb::engine::quantity::Mass;
+
+use crate::printed::number;
+use crate::table::{Row, rows};
+
+pub(crate) const EXAMPLES: &str = include_str!("data/bakers_percentage_examples.csv");
+
+pub(crate) fn mass(printed: &str) -> Mass {
+    Mass::from_grams(number(printed)).unwrap()
+}
+
+pub(crate) fn food(ingredient: &str) -> Food {
+    let role = match ingredient {
+        flour if flour.ends_with("flour") => Role::Flour,
+        yeast if yeast.ends_with("yeast") => Role::Yeast,
+        "water" => Role::Water,
+        "milk" => Role::Liquid,
+        "egg" | "eggs" => Role::Egg,
+        "sugar" => Role::Sugar,
+        "salt" => Role::Salt,
+        "butter" | "fat" | "olive oil" => Role::Fat,
+        "milk solids" => Role::Dairy,
+        other => panic!("{other} has no role here"),
+    };
+    Food::Own(OwnFood {
+        name: ingredient.to_owned(),
+        role,
+        label: Label::default(),
+        allergens: Vec::new(),
+    })
+}
+
+fn kind(stage: &str) -> StreamKind {
+    match stage {
+        "poolish" | "sponge" => StreamKind::Preferment,
+        "final" | "total" => StreamKind::Final,
+        other => panic!("{other} is no stage"),
+    }
+}
+
+/// The rows of one example that are ingredients of its stages. A poolish that is listed in the
+/// final dough is a stream, and a total is a sum; where there is nothing but a total, that is the
+/// dough.
+fn ingredients(id: &str) -> Vec<Row> {
+    let all: Vec<Row> = rows(EXAMPLES)
+        .into_iter()
+        .filter(|row| row["id"] == id)
+        .collect();
+    let staged = all.iter().any(|row| row["stage"] != "total");
+    all.into_iter()
+        .filter(|row| row["ingredient"] != "poolish" && (!staged || row["stage"] != "total"))
+        .collect()
+}
+
+/// A printed row, and where its line stands in the formula.
+pub(crate) type Placed = (LineAt, Row);
+
+/// The formula of an example, one stream a stage; whatever unit was printed stands for grams.
+pub(crate) fn example(id: &str) -> (Formula, Vec<Placed>) {
+    let mut streams: Vec<Stream> = Vec::new();
+    let mut placed = Vec::new();
+    for row in ingredients(id) {
+        if streams.last().is_none_or(|last| last.name != row["stage"]) {
+            streams.push(Stream {
+                kind: kind(&row["stage"]),
+                name: row["stage"].clone(),
+                lines: Vec::new(),
+                steam: Mass::ZERO,
+            });
+        }
+        let stream = streams.len() - 1;
+        let lines = &mut streams[stream].lines;
+        let line = lines.len();
+        lines.push(Line::new(
+            food(&row["ingredient"]),
+            mass(&row["printed_mass"]),
+        ));
+        placed.push((LineAt { stream, line }, row));
+    }
+    (Formula { streams }, placed)
+}
+
+pub(crate) fn every_example() -> Vec<String> {
+    let mut ids: Vec<String> = rows(EXAMPLES)
+        .into_iter()
+        .map(|row| row["id"].clone())
+        .collect();
+    ids.dedup();
+    assert_eq!(ids.len(), 10);
+    ids
+}
+
+/// Whose flour the printed percentages are on: two works give them stage by stage.
+pub(crate) fn printed_basis(row: &Row) -> Basis {
+    match (row["id"].as_str(), row["stage"].as_str()) {
+        ("BP01", _) | ("BP03", "poolish") => Basis::OwnStream,
+        _ => Basis::AllFlour,
+    }
+}
