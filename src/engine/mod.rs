@@ -8,6 +8,7 @@ pub mod batch;
 pub mod chocolate;
 pub mod formula;
 pub mod heat;
+pub mod kitchen;
 pub mod larder;
 pub mod quantity;
 pub mod working;

@@ -3,7 +3,7 @@
 
 use std::num::NonZeroU16;
 
-use super::{Batch, Id, Sheet};
+use super::{Batch, HeatWishes, Id, Sheet};
 use crate::engine::batch::{Losses, Wanted};
 use crate::engine::formula::{Bread, Formula, Line, Stream, StreamKind};
 use crate::engine::larder::{Food, Listed};
@@ -188,6 +188,7 @@ fn set_out((id, name, bread, pieces, note, parts): &Example) -> Option<(Id, Shee
         bread: *bread,
         formula: Formula { streams },
         batch,
+        heat: HeatWishes::default(),
         note: (*note).to_owned(),
     };
     Some((Id::from_text(id)?, sheet))
@@ -203,6 +204,7 @@ fn stream((kind, name, steam, lines): &Part) -> Option<Stream> {
         name: (*name).to_owned(),
         lines: lines.collect::<Option<_>>()?,
         steam: mass(*steam)?,
+        temperature: None,
     })
 }
 

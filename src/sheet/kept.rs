@@ -4,6 +4,7 @@ use std::num::NonZeroU16;
 
 use crate::engine::batch::{Losses, Wanted};
 use crate::engine::formula::{Bread, Formula};
+use crate::engine::kitchen::HeatWishes;
 use crate::engine::quantity::Temperature;
 
 /// What is wanted of a formula this time.
@@ -30,6 +31,8 @@ pub struct Sheet {
     pub formula: Formula,
     /// What is wanted of it.
     pub batch: Batch,
+    /// What it asks of heat.
+    pub heat: HeatWishes,
     /// The user's own words; at most [`Sheet::NOTE_LENGTH`] characters.
     pub note: String,
 }

@@ -4,7 +4,7 @@ use super::Id;
 
 /// The index of the shelf and the bin.
 pub const SHELF: &str = "softcrumb.shelf";
-/// The kitchen.
+/// All kitchens, and which of them is chosen.
 pub const KITCHEN: &str = "softcrumb.kitchen";
 /// The settings.
 pub const SETTINGS: &str = "softcrumb.settings";

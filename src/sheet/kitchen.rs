@@ -1,31 +1,109 @@
-//! The kitchen: what is true of this room and its equipment.
+//! Kitchens: those the user has described, by name, one of them chosen.
 
-use crate::engine::quantity::{Division, Mass};
+use crate::engine::kitchen::Kitchen;
 
-/// The divisions of the scales in the kitchen, each one of [`Division::ALL`].
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Scales {
-    /// The division of the kitchen scale.
-    pub main: Mass,
-    /// The division of the pocket scale for yeast and salt, where there is one.
-    pub pocket: Option<Mass>,
+/// The user's kitchens, at least one, and which of them is the one here.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Kitchens {
+    before: Vec<Kitchen>,
+    here: Kitchen,
+    after: Vec<Kitchen>,
 }
 
-/// What is true of this room and its equipment.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Kitchen {
-    /// The scales.
-    pub scales: Scales,
-}
-
-impl Default for Kitchen {
-    /// One kitchen scale that reads whole grams.
+impl Default for Kitchens {
     fn default() -> Self {
+        Self::only(Kitchen::default())
+    }
+}
+
+impl Kitchens {
+    /// The most kitchens there may be.
+    pub const MOST: usize = 20;
+
+    /// One kitchen, which is the one here.
+    #[must_use]
+    pub const fn only(kitchen: Kitchen) -> Self {
         Self {
-            scales: Scales {
-                main: Division::ONE_GRAM.mass(),
-                pocket: None,
-            },
+            before: Vec::new(),
+            here: kitchen,
+            after: Vec::new(),
         }
+    }
+
+    /// Several, of which the one at `chosen` is here, or the first where there is no such; the
+    /// usual one where there is none at all.
+    #[must_use]
+    pub fn of(kitchens: Vec<Kitchen>, chosen: usize) -> Self {
+        let chosen = if chosen < kitchens.len() { chosen } else { 0 };
+        let mut before = kitchens;
+        let mut from = before.split_off(chosen).into_iter();
+        Self {
+            here: from.next().unwrap_or_default(),
+            after: from.collect(),
+            before,
+        }
+    }
+
+    /// The one here.
+    #[must_use]
+    pub const fn here(&self) -> &Kitchen {
+        &self.here
+    }
+
+    /// The one here, to be changed.
+    pub const fn here_mut(&mut self) -> &mut Kitchen {
+        &mut self.here
+    }
+
+    /// Where in the list the one here stands.
+    #[must_use]
+    pub const fn chosen(&self) -> usize {
+        self.before.len()
+    }
+
+    /// All of them, in the order they were added.
+    pub fn all(&self) -> impl Iterator<Item = &Kitchen> {
+        let here = std::iter::once(&self.here);
+        self.before.iter().chain(here).chain(&self.after)
+    }
+
+    /// Goes to another; nowhere else where there is no such.
+    #[must_use]
+    pub fn choose(self, chosen: usize) -> Self {
+        let now = self.chosen();
+        let all = self.into_list();
+        let chosen = if chosen < all.len() { chosen } else { now };
+        Self::of(all, chosen)
+    }
+
+    /// Adds one at the end and goes there; nothing where there are as many as there may be.
+    #[must_use]
+    pub fn add(self, kitchen: Kitchen) -> Self {
+        let mut all = self.into_list();
+        if all.len() < Self::MOST {
+            all.push(kitchen);
+        }
+        let last = all.len().saturating_sub(1);
+        Self::of(all, last)
+    }
+
+    /// Takes the one here away and goes to the one before it; the last one stays.
+    #[must_use]
+    pub fn remove_here(self) -> Self {
+        let now = self.chosen();
+        let mut all = self.into_list();
+        if all.len() > 1 {
+            all.remove(now);
+        }
+        Self::of(all, now.saturating_sub(1))
+    }
+
+    fn into_list(self) -> Vec<Kitchen> {
+        let here = std::iter::once(self.here);
+        self.before
+            .into_iter()
+            .chain(here)
+            .chain(self.after)
+            .collect()
     }
 }

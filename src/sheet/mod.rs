@@ -20,12 +20,13 @@ mod settings;
 mod shelf;
 mod spelling;
 
+pub use crate::engine::kitchen::{HeatWishes, Kitchen, Scales};
 pub use examples::examples;
 pub use fragment::{Fragment, Place};
 pub use history::History;
 pub use id::Id;
 pub use kept::{Batch, Sheet};
-pub use kitchen::{Kitchen, Scales};
+pub use kitchen::Kitchens;
 pub use moment::Moment;
 pub use settings::{Settings, Theme, Units};
 pub use shelf::{Repaired, Shelf, ShelfEntry, Standing};

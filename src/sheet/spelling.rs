@@ -3,6 +3,7 @@
 //! Links keep a choice by its place in these tables, so a new one goes to the end.
 
 use crate::engine::formula::{Bread, StreamKind};
+use crate::engine::heat::{HeatFrom, Material, RuleSet, Shape};
 use crate::engine::larder::{Allergen, Role};
 
 pub(super) const BREADS: &[(Bread, &str)] = &[
@@ -63,6 +64,35 @@ pub(super) const ALLERGENS: &[(Allergen, &str)] = &[
     (Allergen::Molluscs, "molluscs"),
 ];
 
+pub(super) const MATERIALS: &[(Material, &str)] = &[
+    (Material::Steel, "steel"),
+    (Material::Aluminium, "aluminium"),
+    (Material::Copper, "copper"),
+    (Material::Glass, "glass"),
+    (Material::Ceramic, "ceramic"),
+    (Material::Plastic, "plastic"),
+    (Material::Wood, "wood"),
+];
+
+pub(super) const RULES: &[(RuleSet, &str)] = &[
+    (RuleSet::Strictest, "strictest"),
+    (RuleSet::UnitedStates, "united_states"),
+    (RuleSet::UnitedKingdom, "united_kingdom"),
+    (RuleSet::France, "france"),
+];
+
+pub(super) const SHAPES: &[(Shape, &str)] = &[
+    (Shape::Slab, "slab"),
+    (Shape::Cylinder, "cylinder"),
+    (Shape::Sphere, "sphere"),
+];
+
+pub(super) const HEAT_FROM: &[(HeatFrom, &str)] = &[
+    (HeatFrom::Both, "both"),
+    (HeatFrom::Top, "top"),
+    (HeatFrom::Bottom, "bottom"),
+];
+
 /// The word for `value`; a test holds that every choice has one.
 pub(super) fn spelt<T: PartialEq>(value: T, table: &[(T, &'static str)]) -> &'static str {
     let found = table.iter().find(|(known, _)| *known == value);
@@ -93,5 +123,9 @@ mod tests {
         each_has_one_word(&StreamKind::ALL, STREAMS);
         each_has_one_word(&Role::ALL, ROLES);
         each_has_one_word(&Allergen::ALL, ALLERGENS);
+        each_has_one_word(&Material::ALL, MATERIALS);
+        each_has_one_word(&RuleSet::ALL, RULES);
+        each_has_one_word(&Shape::ALL, SHAPES);
+        each_has_one_word(&HeatFrom::ALL, HEAT_FROM);
     }
 }

@@ -1,6 +1,6 @@
 //! The unit switch: grams or ounces, Celsius or Fahrenheit, with the factors between them.
 
-use crate::engine::quantity::{Mass, OutOfRange, Temperature, TemperatureChange};
+use crate::engine::quantity::{Altitude, Length, Mass, OutOfRange, Temperature, TemperatureChange};
 
 /// Grams in one avoirdupois pound, exactly.
 ///
@@ -115,6 +115,102 @@ impl TemperatureUnit {
                 Temperature::from_celsius((number - FAHRENHEIT_AT_NOUGHT) / FAHRENHEIT_IN_CELSIUS)
             }
         }
+    }
+}
+
+/// Metres in one inch, exactly.
+///
+/// Source: NIST Special Publication 811 (2008), appendix B.8, "inch".
+pub const METRES_IN_INCH: f64 = 0.0254;
+
+/// Metres in one foot, exactly: twelve inches.
+pub const METRES_IN_FOOT: f64 = 0.3048;
+
+/// What the thickness of a food is shown in.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ThicknessUnit {
+    /// Centimetres.
+    Centimetres,
+    /// Inches.
+    Inches,
+}
+
+impl ThicknessUnit {
+    /// The one that goes with the units chosen.
+    #[must_use]
+    pub const fn of(units: Units) -> Self {
+        match units.mass {
+            MassUnit::Grams => Self::Centimetres,
+            MassUnit::Ounces => Self::Inches,
+        }
+    }
+
+    /// The unit as printed.
+    #[must_use]
+    pub const fn symbol(self) -> &'static str {
+        match self {
+            Self::Centimetres => "cm",
+            Self::Inches => "in",
+        }
+    }
+
+    /// Metres in one of this unit.
+    #[must_use]
+    pub const fn metres(self) -> f64 {
+        match self {
+            Self::Centimetres => 0.01,
+            Self::Inches => METRES_IN_INCH,
+        }
+    }
+
+    /// A length in this unit.
+    #[must_use]
+    pub fn number_of(self, length: Length) -> f64 {
+        length.metres() / self.metres()
+    }
+}
+
+/// What a height above the sea is shown in.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum HeightUnit {
+    /// Metres.
+    Metres,
+    /// Feet.
+    Feet,
+}
+
+impl HeightUnit {
+    /// The one that goes with the units chosen.
+    #[must_use]
+    pub const fn of(units: Units) -> Self {
+        match units.mass {
+            MassUnit::Grams => Self::Metres,
+            MassUnit::Ounces => Self::Feet,
+        }
+    }
+
+    /// The unit as printed.
+    #[must_use]
+    pub const fn symbol(self) -> &'static str {
+        match self {
+            Self::Metres => "m",
+            Self::Feet => "ft",
+        }
+    }
+
+    /// Metres in one of this unit.
+    #[must_use]
+    pub const fn metres(self) -> f64 {
+        match self {
+            Self::Metres => 1.0,
+            Self::Feet => METRES_IN_FOOT,
+        }
+    }
+
+    /// A height in this unit.
+    #[must_use]
+    pub fn number_of(self, altitude: Altitude) -> f64 {
+        altitude.metres() / self.metres()
     }
 }
 

@@ -70,6 +70,7 @@ pub(crate) fn example(id: &str) -> (Formula, Vec<Placed>) {
                 name: row["stage"].clone(),
                 lines: Vec::new(),
                 steam: Mass::ZERO,
+                temperature: None,
             });
         }
         let stream = streams.len() - 1;

@@ -214,6 +214,7 @@ fn a_wanted_dough_weight_gives_the_printed_weights() {
                     Line::new(food("water"), mass(rest)),
                 ],
                 steam: Mass::ZERO,
+                temperature: None,
             }],
         };
         let scaled = set_stream_mass(&formula, 0, mass(wanted)).unwrap();
@@ -235,6 +236,7 @@ fn a_paste_has_its_printed_ratio() {
                     Line::new(food("water"), mass(water)),
                 ],
                 steam: Mass::ZERO,
+                temperature: None,
             }],
         };
         let ratio = stream_totals(&formula, 0)

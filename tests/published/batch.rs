@@ -28,6 +28,7 @@ fn percent(lines: &[(u16, f64)]) -> Formula {
             name: String::new(),
             lines: lines.iter().map(line).collect(),
             steam: Mass::ZERO,
+            temperature: None,
         }],
     }
 }

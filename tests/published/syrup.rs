@@ -36,6 +36,7 @@ fn stream(lines: &[(u16, f64)]) -> Stream {
             .map(|(number, mass)| Line::new(food(*number), grams(*mass)))
             .collect(),
         steam: Mass::ZERO,
+        temperature: None,
     }
 }
 

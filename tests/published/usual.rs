@@ -18,6 +18,7 @@ fn stream(kind: StreamKind, lines: &[(u16, &str)]) -> Stream {
         name: String::new(),
         lines: lines.iter().map(line).collect(),
         steam: Mass::ZERO,
+        temperature: None,
     }
 }
 

@@ -22,6 +22,7 @@ fn dough(kind: StreamKind, lines: &[(u16, &str)]) -> Formula {
             name: String::new(),
             lines: lines.iter().map(line).collect(),
             steam: Mass::ZERO,
+            temperature: None,
         }],
     }
 }

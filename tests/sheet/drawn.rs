@@ -27,11 +27,11 @@ impl Draw {
         all[usize::try_from(self.below(all.len() as u64)).unwrap()].clone()
     }
 
-    fn fraction(&mut self) -> f64 {
+    pub(crate) fn fraction(&mut self) -> f64 {
         (self.bits() >> 11) as f64 / (1_u64 << 53) as f64
     }
 
-    fn yes(&mut self) -> bool {
+    pub(crate) fn yes(&mut self) -> bool {
         self.below(2) == 1
     }
 
@@ -54,7 +54,7 @@ impl Draw {
         }
     }
 
-    fn maybe<T>(&mut self, draw: impl Fn(&mut Self) -> T) -> Option<T> {
+    pub(crate) fn maybe<T>(&mut self, draw: impl Fn(&mut Self) -> T) -> Option<T> {
         if self.yes() { Some(draw(self)) } else { None }
     }
 
@@ -117,6 +117,7 @@ impl Draw {
             } else {
                 None
             },
+            temperature: self.rarely_a_temperature(),
         }
     }
 
@@ -130,6 +131,15 @@ impl Draw {
             } else {
                 Mass::ZERO
             },
+            temperature: self.rarely_a_temperature(),
+        }
+    }
+
+    fn rarely_a_temperature(&mut self) -> Option<Temperature> {
+        if self.below(6) == 0 {
+            Some(self.temperature())
+        } else {
+            None
         }
     }
 
@@ -182,6 +192,7 @@ impl Draw {
                 pieces: self.count(),
                 syrup_at: Temperature::from_celsius(syrup_at).unwrap(),
             },
+            heat: self.heat(),
             note: self.text(200),
         }
     }

@@ -15,11 +15,13 @@
 
 mod arrange;
 mod drawn;
+mod drawn_heat;
 mod examples;
 mod fragment;
 mod history;
 mod hostile_links;
 mod hostile_records;
+mod kitchens;
 mod links;
 mod plain;
 mod records;

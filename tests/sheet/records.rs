@@ -62,7 +62,10 @@ fn kitchen_and_settings_come_back() {
             pocket: Some(grams(0.01)),
         },
     ] {
-        let kitchen = Kitchen { scales };
+        let kitchen = Kitchen {
+            scales,
+            ..Kitchen::default()
+        };
         assert_eq!(read_kitchen(&write_kitchen(&kitchen)), Ok(kitchen));
     }
     for units in [Units::Grams, Units::Ounces] {

@@ -2,7 +2,8 @@
 //! changed.
 
 use softcrumb::sheet::record::{
-    Filed, read_file, read_kitchen, read_settings, read_sheet, read_shelf, write_sheet,
+    Filed, read_file, read_kitchen, read_kitchens, read_settings, read_sheet, read_shelf,
+    write_kitchen, write_kitchens, write_sheet,
 };
 use softcrumb::sheet::{Kitchen, Settings, link};
 
@@ -10,6 +11,7 @@ use softcrumb::sheet::{Kitchen, Settings, link};
 const V1_FORMULA: &str = include_str!("samples/v1.formula.json");
 const V1_OWN: &str = include_str!("samples/v1.own.json");
 const V1_KITCHEN: &str = include_str!("samples/v1.kitchen.json");
+const V1_KITCHENS: &str = include_str!("samples/v1.kitchens.json");
 const V1_SETTINGS: &str = include_str!("samples/v1.settings.json");
 const V1_SHELF: &str = include_str!("samples/v1.shelf.json");
 const V1_FILE: &str = include_str!("samples/v1.formulas.json");
@@ -28,6 +30,10 @@ fn version_1_formulas_open_with_every_figure() {
         .sum();
     assert!((grams - 1042.35).abs() < 1e-9, "{grams}");
     assert_eq!(sheet.batch.pieces.get(), 9);
+    assert_eq!(sheet.heat.bake.phases.len(), 2);
+    assert_eq!(sheet.heat.cooling.ice.minutes(), 15.0);
+    let at = sheet.formula.streams[1].temperature.unwrap();
+    assert_eq!(at.celsius(), 6.5);
     assert_eq!(sheet.note, "Two lines\nof words, with \"quotes\".");
     // The release that added nothing writes the very same text.
     assert_eq!(write_sheet(&sheet), V1_FORMULA.trim_end());
@@ -46,6 +52,11 @@ fn version_1_own_ingredients_open() {
 fn version_1_kitchen_settings_and_shelf_open() {
     let kitchen = read_kitchen(V1_KITCHEN).unwrap();
     assert_ne!(kitchen, Kitchen::default());
+    assert_eq!(write_kitchen(&kitchen), V1_KITCHEN.trim_end());
+    let kitchens = read_kitchens(V1_KITCHENS).unwrap();
+    assert_eq!((kitchens.all().count(), kitchens.chosen()), (2, 1));
+    assert_eq!(kitchens.all().next(), Some(&kitchen));
+    assert_eq!(write_kitchens(&kitchens), V1_KITCHENS.trim_end());
     assert_ne!(read_settings(V1_SETTINGS), Ok(Settings::default()));
     let shelf = read_shelf(V1_SHELF).unwrap();
     assert_eq!((shelf.shelved().len(), shelf.binned().len()), (2, 1));

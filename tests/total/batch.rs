@@ -110,6 +110,7 @@ fn everything(line: f64) -> Formula {
             .map(|food| Line::new(food, grams(line)))
             .to_vec(),
         steam: grams(line / 2.0),
+        temperature: None,
     };
     Formula {
         streams: StreamKind::ALL.map(stream).to_vec(),

@@ -57,6 +57,7 @@ pub(crate) fn formula() -> impl Strategy<Value = Formula> {
             name: String::new(),
             lines,
             steam: Mass::ZERO,
+            temperature: None,
         };
         if stream.kind == StreamKind::Paste {
             stream.steam = stream.mass().part(fraction(lost));
@@ -71,6 +72,7 @@ pub(crate) fn formula() -> impl Strategy<Value = Formula> {
             name: String::new(),
             lines: vec![Line::new(food, flour)],
             steam: Mass::ZERO,
+            temperature: None,
         });
         Formula { streams }
     })

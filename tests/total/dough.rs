@@ -58,6 +58,7 @@ pub(crate) fn stream(kind: StreamKind, lines: Vec<Line>, steam: Mass) -> Stream 
         name: String::new(),
         lines,
         steam,
+        temperature: None,
     }
 }
 
@@ -80,6 +81,7 @@ fn line(mass: impl Strategy<Value = Mass>) -> impl Strategy<Value = Line> {
         mass,
         counts_as_flour,
         poured,
+        temperature: None,
     })
 }
 

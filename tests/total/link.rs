@@ -11,7 +11,7 @@ use softcrumb::engine::quantity::{Factor, Share, Temperature};
 use softcrumb::sheet::record::{
     read_file, read_kitchen, read_settings, read_sheet, read_shelf, write_sheet,
 };
-use softcrumb::sheet::{Batch, Fragment, Id, Sheet, key, link, plain};
+use softcrumb::sheet::{Batch, Fragment, HeatWishes, Id, Sheet, key, link, plain};
 
 use super::dough::{cases, likely};
 
@@ -29,6 +29,7 @@ fn sheet_of(formula: Formula, times: f64, lost: f64, pieces: u16) -> Sheet {
             pieces: NonZeroU16::new(pieces).unwrap(),
             syrup_at: Temperature::from_celsius(lost * 100.0).unwrap(),
         },
+        heat: HeatWishes::default(),
         note: String::new(),
     }
 }

@@ -30,6 +30,7 @@ fn one_paste() -> Formula {
             name: "Rye scald".to_owned(),
             lines: Vec::new(),
             steam: Mass::ZERO,
+            temperature: None,
         }],
     }
 }

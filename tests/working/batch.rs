@@ -32,6 +32,7 @@ fn stream(kind: StreamKind, steam: f64, lines: &[(u16, f64)]) -> Stream {
         name: String::new(),
         lines: lines.iter().map(line).collect(),
         steam: grams(steam),
+        temperature: None,
     }
 }
 

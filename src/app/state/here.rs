@@ -10,7 +10,7 @@ use crate::app::browser::locale;
 use crate::app::browser::storage::StorageTrouble;
 use crate::engine::formula::{Basis, Figures, Form};
 use crate::sheet::record::{RecordError, RecordFault};
-use crate::sheet::{self, History, Id, Kitchen, Place, Settings, Sheet, Shelf};
+use crate::sheet::{self, History, Id, Kitchen, Kitchens, Place, Settings, Sheet, Shelf};
 use crate::words::{Manner, MassUnit, TemperatureUnit, Units};
 
 /// What keeping came up against.
@@ -31,8 +31,10 @@ pub struct State {
     pub trial: RwSignal<Option<History>>,
     /// How figures and pages are shown.
     pub settings: RwSignal<Settings>,
-    /// What is true of this kitchen.
-    pub kitchen: RwSignal<Kitchen>,
+    /// All kitchens, and which of them is the one here.
+    pub kitchens: RwSignal<Kitchens>,
+    /// What is true of the kitchen here.
+    pub kitchen: Memo<Kitchen>,
     /// How numbers are written and read here.
     pub manner: Memo<Manner>,
     /// The figures of the dough as it stands.
@@ -73,6 +75,7 @@ impl State {
         let history = RwSignal::new(History::new(sheet));
         let trial = RwSignal::new(None::<History>);
         let settings = RwSignal::new(Settings::default());
+        let kitchens = RwSignal::new(Kitchens::default());
         let numbers = locale::numbers();
         let kept_figures = Memo::new(move |_| {
             history.with(|history| Figures::of(&history.now().formula, Form::AsWritten))
@@ -87,7 +90,8 @@ impl State {
             history,
             trial,
             settings,
-            kitchen: RwSignal::new(Kitchen::default()),
+            kitchens,
+            kitchen: Memo::new(move |_| kitchens.with(|all| all.here().clone())),
             manner: Memo::new(move |_| Manner {
                 numbers,
                 units: units(settings.get()),

@@ -5,10 +5,10 @@ use leptos::prelude::*;
 use super::{Keeps, State, is_newer};
 use crate::app::browser::{address, storage, theme};
 use crate::sheet::record::{
-    RecordError, read_kitchen, read_settings, read_shelf, write_kitchen, write_settings,
+    RecordError, read_kitchens, read_settings, read_shelf, write_kitchens, write_settings,
 };
 use crate::sheet::{
-    Fragment, History, Id, Kitchen, Settings, Sheet, Shelf, Theme, examples, key, link,
+    Fragment, History, Id, Kitchen, Kitchens, Settings, Sheet, Shelf, Theme, examples, key, link,
 };
 use crate::words::trouble::Trouble;
 
@@ -83,8 +83,8 @@ impl State {
         if let Some(settings) = self.read_small(key::SETTINGS, read_settings) {
             self.settings.set(settings);
         }
-        if let Some(kitchen) = self.read_small(key::KITCHEN, read_kitchen) {
-            self.kitchen.set(kitchen);
+        if let Some(kitchens) = self.read_small(key::KITCHEN, read_kitchens) {
+            self.kitchens.set(kitchens);
         }
         self.show_theme();
     }
@@ -117,12 +117,19 @@ impl State {
         }
     }
 
-    /// Changes the kitchen, and keeps it.
+    /// Changes the kitchen here, and keeps it.
     pub fn set_kitchen(self, kitchen: Kitchen) {
-        self.kitchen.set(kitchen);
-        if !self.newer_there(key::KITCHEN, read_kitchen) {
-            self.keep_text(key::KITCHEN, &write_kitchen(&kitchen));
+        let mut kitchens = self.kitchens.get_untracked();
+        *kitchens.here_mut() = kitchen;
+        self.set_kitchens(kitchens);
+    }
+
+    /// Changes the kitchens, or which of them is here, and keeps them.
+    pub fn set_kitchens(self, kitchens: Kitchens) {
+        if !self.newer_there(key::KITCHEN, read_kitchens) {
+            self.keep_text(key::KITCHEN, &write_kitchens(&kitchens));
         }
+        self.kitchens.set(kitchens);
     }
 
     fn keep_text(self, key: &str, text: &str) {

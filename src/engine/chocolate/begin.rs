@@ -54,6 +54,7 @@ fn stream(kind: StreamKind, name: String, lines: Vec<Line>) -> Stream {
         name,
         lines,
         steam: Mass::ZERO,
+        temperature: None,
     }
 }
 

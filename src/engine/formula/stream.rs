@@ -2,7 +2,7 @@
 
 use super::figure::is_liquid;
 use crate::engine::larder::{Food, Role};
-use crate::engine::quantity::Mass;
+use crate::engine::quantity::{Mass, Temperature};
 
 /// What becomes of a stream.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
@@ -50,6 +50,8 @@ pub struct Line {
     pub counts_as_flour: Option<bool>,
     /// How much really went in, where a weighing missed.
     pub poured: Option<Mass>,
+    /// How warm it goes in; `None` leaves it to the kitchen.
+    pub temperature: Option<Temperature>,
 }
 
 impl Line {
@@ -61,6 +63,7 @@ impl Line {
             mass,
             counts_as_flour: None,
             poured: None,
+            temperature: None,
         }
     }
 
@@ -83,6 +86,8 @@ pub struct Stream {
     pub lines: Vec<Line>,
     /// Water lost as steam, found by weighing a cooked paste.
     pub steam: Mass,
+    /// How warm it goes into the final dough; `None` leaves it to the kitchen's fridge.
+    pub temperature: Option<Temperature>,
 }
 
 impl Stream {

@@ -15,6 +15,11 @@ pub enum HeatFrom {
     Both,
 }
 
+impl HeatFrom {
+    /// Every way, in the order lists are shown.
+    pub const ALL: [Self; 3] = [Self::Both, Self::Top, Self::Bottom];
+}
+
 /// One stretch of a bake.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Phase {

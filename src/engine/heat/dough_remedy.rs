@@ -74,13 +74,21 @@ const WARM_AT_MOST: Temperature = Temperature::known(40.0);
 const NEAR: f64 = 0.1;
 const HALVINGS: u8 = 30;
 
-/// What else can be done, what is enough by itself first, then by how near it gets.
-pub(super) fn remedies(
+/// What would bring a dough to a temperature, its liquid left as it is: what is enough by itself
+/// first, then by how near it gets. Nothing where it is there, to a tenth of a degree.
+///
+/// # Errors
+/// Those of [`dough_temperature`].
+pub fn dough_remedies(
     at_best: &Dough,
     target: Temperature,
     around: &Surroundings,
 ) -> Result<Vec<DoughRemedy>, HeatError> {
-    let too_cold = dough_temperature(at_best)?.temperature < target;
+    let now = dough_temperature(at_best)?.temperature;
+    let too_cold = now < target;
+    if (target - now).kelvin().abs() <= NEAR {
+        return Ok(Vec::new());
+    }
     let mut found = Vec::with_capacity(4);
     if too_cold {
         found.extend(stand_out(at_best, target, around)?);

@@ -2,7 +2,7 @@
 
 use super::balance::{Balance, rising_root};
 use super::dough::{Dough, DoughTemperature, HEAT_OF_HYDRATION, Handling, dough_temperature};
-use super::dough_remedy::{DoughRemedy, remedies};
+use super::dough_remedy::{DoughRemedy, dough_remedies};
 use super::error::HeatError;
 use super::mix::Part;
 use crate::engine::quantity::{Temperature, TemperatureChange};
@@ -102,7 +102,7 @@ pub fn liquid_for(
         wanted,
         best,
         short: target - reached.temperature,
-        remedies: remedies(&at_best, target, around)?,
+        remedies: dough_remedies(&at_best, target, around)?,
         dough: reached,
     }))
 }

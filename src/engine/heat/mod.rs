@@ -48,7 +48,7 @@ pub use cooling::{Cooled, Cooling, CoolingAdvice, StageResult, advise, cool, coo
 pub use cooling_remedy::CoolingRemedy;
 pub use core_target::{CoreTarget, Crumb, core_target};
 pub use dough::{Dough, DoughTemperature, HEAT_OF_HYDRATION, Handling, Item, dough_temperature};
-pub use dough_remedy::{DoughRemedy, DoughStep};
+pub use dough_remedy::{DoughRemedy, DoughStep, dough_remedies};
 pub use error::HeatError;
 pub use factor_method::{FactorMethod, factor_method};
 pub use grain::{CookingRange, Grain};

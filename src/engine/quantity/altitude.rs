@@ -12,6 +12,9 @@ impl Altitude {
     /// The lowest shore to above the highest town, m.
     pub const RANGE: RangeInclusive<f64> = -500.0..=6000.0;
 
+    /// At the sea.
+    pub const SEA_LEVEL: Self = Self(0.0);
+
     /// Takes metres.
     ///
     /// # Errors

@@ -20,6 +20,17 @@ impl Length {
         within(metres, Self::RANGE).map(Self)
     }
 
+    /// Takes metres as the engine's own tables have them, at compile time.
+    ///
+    /// A number outside the range counts as a centimetre; the tables hold none.
+    pub(crate) const fn known(metres: f64) -> Self {
+        if metres >= 1e-4 && metres <= 10.0 {
+            Self(metres)
+        } else {
+            Self(0.01)
+        }
+    }
+
     /// Gives metres.
     #[must_use]
     pub const fn metres(self) -> f64 {

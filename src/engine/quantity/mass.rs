@@ -25,6 +25,17 @@ impl Mass {
         within(grams, Self::RANGE).map(Self)
     }
 
+    /// Takes grams as the engine's own tables have them, at compile time.
+    ///
+    /// A number outside the range counts as nothing; the tables hold none.
+    pub(crate) const fn known(grams: f64) -> Self {
+        if grams >= 0.0 && grams <= 1_000_000.0 {
+            Self(grams)
+        } else {
+            Self::ZERO
+        }
+    }
+
     /// Gives grams.
     #[must_use]
     pub const fn grams(self) -> f64 {

@@ -67,6 +67,17 @@ impl TemperatureChange {
         within(kelvin, Self::RANGE).map(Self)
     }
 
+    /// Takes kelvin as the engine's own tables have them, at compile time.
+    ///
+    /// A number outside the range counts as 0.0; the tables hold none.
+    pub(crate) const fn known(kelvin: f64) -> Self {
+        if kelvin >= -400.0 && kelvin <= 400.0 {
+            Self(kelvin)
+        } else {
+            Self(0.0)
+        }
+    }
+
     /// Gives kelvin.
     #[must_use]
     pub const fn kelvin(self) -> f64 {

@@ -5,6 +5,7 @@
 
 mod choice;
 mod error;
+mod heat;
 mod number;
 mod own;
 mod packed;

@@ -10,6 +10,7 @@ use crate::sheet::plain;
 use crate::sheet::spelling::{BREADS, STREAMS};
 
 use super::choice::place;
+use super::heat::{PackedHeat, PackedWarmth};
 use super::number::Short;
 use super::own::PackedOwn;
 
@@ -24,6 +25,8 @@ pub(super) struct Packed {
     pub(super) losses: [Short; 5],
     pub(super) pieces: u16,
     pub(super) syrup_at: Short,
+    pub(super) heat: Option<PackedHeat>,
+    pub(super) warmth: Vec<PackedWarmth>,
     pub(super) note: String,
 }
 
@@ -86,6 +89,8 @@ impl Packed {
             losses: losses.map(Short::of),
             pieces: sheet.batch.pieces.get(),
             syrup_at: Short::of(sheet.batch.syrup_at.celsius()),
+            heat: PackedHeat::of(&sheet.heat),
+            warmth: PackedWarmth::all_of(&sheet.formula),
             note: plain::note(&sheet.note, Sheet::NOTE_LENGTH),
         }
     }

@@ -12,6 +12,7 @@ use crate::sheet::spelling::{BREADS, STREAMS};
 
 use super::LinkError;
 use super::choice::standing;
+use super::heat::PackedHeat;
 use super::number::Short;
 use super::own::PackedOwn;
 use super::packed::{Packed, PackedFood, PackedLine, PackedStream, PackedWanted};
@@ -27,18 +28,24 @@ pub(super) fn sheet(packed: Packed) -> Result<Sheet, LinkError> {
         .streams
         .into_iter()
         .map(|packed| stream(packed, &own));
+    let mut formula = Formula {
+        streams: streams.collect::<Result<_, _>>()?,
+    };
+    for warmth in &packed.warmth {
+        warmth.put(&mut formula)?;
+    }
+    let heat = packed.heat.map(PackedHeat::wishes).transpose()?;
     Ok(Sheet {
         name: plain::name(&packed.name, Sheet::NAME_LENGTH),
         bread: standing(packed.bread, BREADS)?,
-        formula: Formula {
-            streams: streams.collect::<Result<_, _>>()?,
-        },
+        formula,
         batch: Batch {
             wanted: wanted(packed.wanted)?,
             losses: losses(packed.losses)?,
             pieces: count(packed.pieces)?,
             syrup_at: Temperature::from_celsius(packed.syrup_at.value())?,
         },
+        heat: heat.unwrap_or_default(),
         note: plain::note(&packed.note, Sheet::NOTE_LENGTH),
     })
 }
@@ -49,6 +56,7 @@ fn stream(packed: PackedStream, own: &[OwnFood]) -> Result<Stream, LinkError> {
         kind: standing(packed.kind, STREAMS)?,
         name: plain::name(&packed.name, Sheet::STREAM_NAME_LENGTH),
         steam: packed.steam.map(mass).transpose()?.unwrap_or(Mass::ZERO),
+        temperature: None,
         lines: lines.collect::<Result<_, _>>()?,
     })
 }
@@ -68,6 +76,7 @@ fn line(packed: &PackedLine, own: &[OwnFood]) -> Result<Line, LinkError> {
         mass: mass(packed.mass)?,
         counts_as_flour: packed.counts_as_flour,
         poured: packed.poured.map(mass).transpose()?,
+        temperature: None,
     })
 }
 

@@ -1,6 +1,6 @@
 //! Fields: taking a tree apart, each failure with the way to it.
 
-use crate::engine::quantity::{self, Factor, Mass, OutOfRange, Share, Temperature};
+use crate::engine::quantity::{self, Factor, Mass, Minutes, OutOfRange, Share, Temperature};
 
 use super::error::{RecordError, RecordFault, Wanted};
 use super::tree::Tree;
@@ -165,4 +165,9 @@ pub(super) fn factor(tree: &Tree) -> Read<Factor> {
 /// Degrees Celsius.
 pub(super) fn temperature(tree: &Tree) -> Read<Temperature> {
     Ok(Temperature::from_celsius(number(tree)?)?)
+}
+
+/// Minutes.
+pub(super) fn minutes(tree: &Tree) -> Read<Minutes> {
+    Ok(Minutes::from_minutes(number(tree)?)?)
 }

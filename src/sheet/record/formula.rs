@@ -2,13 +2,13 @@
 
 use crate::engine::formula::{Formula, Line, Stream};
 use crate::engine::larder::{Food, Listed};
-use crate::engine::quantity::Mass;
+use crate::engine::quantity::{Mass, Temperature};
 use crate::sheet::kept::Sheet;
 use crate::sheet::plain;
 use crate::sheet::spelling::{STREAMS, spelt};
 
 use super::error::{RecordError, RecordFault};
-use super::fields::{Fields, list, mass, short, truth, whole, word};
+use super::fields::{Fields, list, mass, short, temperature, truth, whole, word};
 use super::own;
 use super::print::Writer;
 use super::tree::Tree;
@@ -20,6 +20,7 @@ const LINE: &[&str] = &[
     "mass_g",
     "counts_as_flour",
     "poured_g",
+    "at_c",
 ];
 
 pub(super) fn write(formula: &Formula) -> Tree<'_> {
@@ -34,6 +35,7 @@ fn write_stream(stream: &Stream) -> Tree<'_> {
         .text("kind", spelt(stream.kind, STREAMS))
         .text("name", plain::name(&stream.name, Sheet::STREAM_NAME_LENGTH))
         .maybe("steam_g", steam)
+        .maybe("at_c", stream.temperature.map(Temperature::celsius))
         .list("lines", stream.lines.iter().map(write_line))
         .done()
 }
@@ -55,6 +57,7 @@ fn write_line(line: &Line) -> Tree<'_> {
     };
     writer
         .maybe("poured_g", line.poured.map(Mass::grams))
+        .maybe("at_c", line.temperature.map(Temperature::celsius))
         .done()
 }
 
@@ -72,13 +75,14 @@ pub(super) fn read(tree: &Tree) -> Result<Formula, RecordError> {
 }
 
 fn read_stream(tree: &Tree) -> Result<Stream, RecordError> {
-    let fields = Fields::of(tree, &["kind", "name", "steam_g", "lines"])?;
+    let fields = Fields::of(tree, &["kind", "name", "steam_g", "at_c", "lines"])?;
     Ok(Stream {
         kind: fields.needed("kind", |tree| word(tree, STREAMS))?,
         name: fields.needed("name", |tree| {
             short(tree, Sheet::STREAM_NAME_LENGTH, plain::name)
         })?,
         steam: fields.maybe("steam_g", mass)?.unwrap_or(Mass::ZERO),
+        temperature: fields.maybe("at_c", temperature)?,
         lines: fields.needed("lines", |tree| list(tree, Formula::MOST_LINES, read_line))?,
     })
 }
@@ -101,6 +105,7 @@ fn read_line(tree: &Tree) -> Result<Line, RecordError> {
         mass: fields.needed("mass_g", mass)?,
         counts_as_flour: fields.maybe("counts_as_flour", truth)?,
         poured: fields.maybe("poured_g", mass)?,
+        temperature: fields.maybe("at_c", temperature)?,
     })
 }
 

@@ -9,10 +9,10 @@ use super::error::RecordError;
 use super::fields::{Fields, short, word};
 use super::print::Writer;
 use super::tree::Tree;
-use super::{batch, formula};
+use super::{batch, formula, heat};
 
 pub(super) const KIND: &str = "formula";
-pub(super) const KNOWN: &[&str] = &["name", "bread", "formula", "batch", "note"];
+pub(super) const KNOWN: &[&str] = &["name", "bread", "formula", "batch", "heat", "note"];
 
 /// Writes a sheet down as JSON.
 #[must_use]
@@ -34,6 +34,7 @@ pub(super) fn body<'t>(sheet: &'t Sheet, begun: Writer<'t>) -> Tree<'t> {
         .text("bread", spelt(sheet.bread, BREADS))
         .tree("formula", formula::write(&sheet.formula))
         .tree("batch", batch::write(&sheet.batch))
+        .tree("heat", heat::write(&sheet.heat))
         .text("note", plain::note(&sheet.note, Sheet::NOTE_LENGTH))
         .done()
 }
@@ -49,6 +50,7 @@ pub(super) fn read_body(fields: &Fields) -> Result<Sheet, RecordError> {
         bread: fields.needed("bread", |tree| word(tree, BREADS))?,
         formula: fields.needed("formula", formula::read)?,
         batch: fields.needed("batch", batch::read)?,
+        heat: fields.maybe("heat", heat::read)?.unwrap_or_default(),
         note: fields.needed("note", |tree| short(tree, Sheet::NOTE_LENGTH, plain::note))?,
     })
 }

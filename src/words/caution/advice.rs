@@ -42,7 +42,7 @@ impl Advice {
 pub(super) const COMMON_PRACTICE: &str = "common practice";
 
 /// A limit of a rule, in °C or °F; empty only for what no thermometer shows.
-pub(super) fn celsius(limit: f64, manner: Manner) -> String {
+pub(in crate::words) fn celsius(limit: f64, manner: Manner) -> String {
     Temperature::from_celsius(limit)
         .map_or_else(|_| String::new(), |limit| write::temperature(limit, manner))
 }

@@ -8,6 +8,8 @@ mod rounding;
 mod safety;
 mod seizing;
 
+pub(in crate::words) use advice::celsius;
+
 pub use advice::Advice;
 pub use batch::batch;
 pub use chocolate::{fill, keeping, minimum_water, syrup};

@@ -1,7 +1,7 @@
 //! Putting a sentence together.
 
 /// "a", "a and b", "a, b and c"; `None` for nothing.
-pub(super) fn listed(parts: &[String]) -> Option<String> {
+pub(in crate::words) fn listed(parts: &[String]) -> Option<String> {
     match parts.split_last()? {
         (only, []) => Some(only.clone()),
         (last, others) => Some(format!("{} and {last}", others.join(", "))),
@@ -9,7 +9,7 @@ pub(super) fn listed(parts: &[String]) -> Option<String> {
 }
 
 /// With a capital first.
-pub(super) fn begun(text: &str) -> String {
+pub(in crate::words) fn begun(text: &str) -> String {
     let mut characters = text.chars();
     let first = characters.next().map(char::to_uppercase);
     let first: String = first.into_iter().flatten().collect();

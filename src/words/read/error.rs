@@ -1,6 +1,9 @@
 //! What can be in the way of reading a number.
 
-use crate::engine::quantity::{Factor, Mass, Share, Temperature, Viscosity};
+use crate::engine::quantity::{
+    Altitude, Factor, Length, Mass, Minutes, Pressure, Share, Temperature, TemperatureChange,
+    Viscosity, WarmingRate,
+};
 
 /// What kind of thing a number counts.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -21,6 +24,10 @@ pub enum Measure {
     Volume,
     /// Minutes and hours.
     Time,
+    /// Centimetres, metres, inches, feet.
+    Length,
+    /// What a barometer shows.
+    Pressure,
 }
 
 /// The most or least that is taken.
@@ -38,6 +45,18 @@ pub enum Limit {
     Count(u16),
     /// For a thickness.
     Thickness(Viscosity),
+    /// For a time.
+    Minutes(Minutes),
+    /// For a length.
+    Length(Length),
+    /// For a height above the sea.
+    Altitude(Altitude),
+    /// For a pressure.
+    Pressure(Pressure),
+    /// For a warming rate.
+    Rate(WarmingRate),
+    /// For a change of temperature.
+    Degrees(TemperatureChange),
 }
 
 /// Why what was typed is not taken.

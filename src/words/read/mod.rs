@@ -5,10 +5,12 @@
 //! way than with a [`ReadError`], whose sentence is in `words::trouble`.
 
 mod error;
+mod heat;
 mod number;
 mod quantity;
 mod typed;
 mod unit_behind;
 
 pub use error::{Limit, Measure, ReadError};
+pub use heat::{altitude, degrees_lost, minutes, pressure, thickness, warming_rate};
 pub use quantity::{count, division, factor, mass, share, temperature, viscosity};

@@ -131,7 +131,7 @@ pub fn viscosity(text: &str, manner: Manner) -> Result<Viscosity, ReadError> {
 }
 
 /// What to say of a number outside its range: the end it went past.
-fn outside<T>(
+pub(super) fn outside<T>(
     out: &OutOfRange,
     from: fn(f64) -> Result<T, OutOfRange>,
     limit: fn(T) -> Limit,
@@ -155,7 +155,7 @@ fn within(value: f64, range: RangeInclusive<f64>) -> Result<f64, OutOfRange> {
 }
 
 /// The pieces of a text that may not be below zero.
-fn not_below_zero(text: &str) -> Result<Vec<Piece>, ReadError> {
+pub(super) fn not_below_zero(text: &str) -> Result<Vec<Piece>, ReadError> {
     let typed = typed(text)?;
     if typed.minus {
         Err(ReadError::Minus)
@@ -165,7 +165,7 @@ fn not_below_zero(text: &str) -> Result<Vec<Piece>, ReadError> {
 }
 
 /// The one number of a text that may not be below zero.
-fn one_above_zero(
+pub(super) fn one_above_zero(
     text: &str,
     wanted: Measure,
     manner: Manner,
@@ -178,7 +178,11 @@ fn one_above_zero(
 }
 
 /// The one number of a text, with its unit.
-fn one(typed: Typed, wanted: Measure, manner: Manner) -> Result<(f64, UnitBehind), ReadError> {
+pub(super) fn one(
+    typed: Typed,
+    wanted: Measure,
+    manner: Manner,
+) -> Result<(f64, UnitBehind), ReadError> {
     let [piece] = typed.pieces.as_slice() else {
         return Err(ReadError::TwoNumbers);
     };

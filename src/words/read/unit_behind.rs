@@ -1,7 +1,9 @@
 //! The unit behind a number: what it measures, and how much one of it is.
 
 use super::{Measure, ReadError};
-use crate::words::unit::{GRAMS_IN_OUNCE, GRAMS_IN_POUND, TemperatureUnit};
+use crate::words::unit::{
+    GRAMS_IN_OUNCE, GRAMS_IN_POUND, METRES_IN_FOOT, METRES_IN_INCH, TemperatureUnit,
+};
 
 /// A unit that was recognised.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -24,8 +26,12 @@ pub(super) enum UnitBehind {
     PascalSeconds(f64),
     /// A volume: no weight can be had from it.
     Volume,
-    /// A time.
-    Time,
+    /// A time; so many minutes in one.
+    Minutes(f64),
+    /// A length; so many metres in one.
+    Metres(f64),
+    /// A pressure; so many hPa in one.
+    Hectopascals(f64),
 }
 
 impl UnitBehind {
@@ -54,8 +60,16 @@ impl UnitBehind {
             "ml" | "l" | "cl" | "dl" | "litre" | "litres" | "liter" | "liters" | "cup" | "cups"
             | "tsp" | "tbsp" | "spoon" | "spoons" | "teaspoon" | "teaspoons" | "tablespoon"
             | "tablespoons" | "floz" | "pint" | "pints" => Self::Volume,
-            "s" | "sec" | "min" | "mins" | "minute" | "minutes" | "h" | "hr" | "hrs" | "hour"
-            | "hours" => Self::Time,
+            "s" | "sec" | "secs" => Self::Minutes(1.0 / 60.0),
+            "min" | "mins" | "minute" | "minutes" => Self::Minutes(1.0),
+            "h" | "hr" | "hrs" | "hour" | "hours" => Self::Minutes(60.0),
+            "mm" => Self::Metres(0.001),
+            "cm" => Self::Metres(0.01),
+            "m" | "metre" | "metres" | "meter" | "meters" => Self::Metres(1.0),
+            "in" | "inch" | "inches" => Self::Metres(METRES_IN_INCH),
+            "ft" | "foot" | "feet" => Self::Metres(METRES_IN_FOOT),
+            "hpa" | "mbar" => Self::Hectopascals(1.0),
+            "kpa" => Self::Hectopascals(10.0),
             _ => return None,
         })
     }
@@ -71,7 +85,9 @@ impl UnitBehind {
             Self::Things => Some(Measure::Count),
             Self::PascalSeconds(_) => Some(Measure::Thickness),
             Self::Volume => Some(Measure::Volume),
-            Self::Time => Some(Measure::Time),
+            Self::Minutes(_) => Some(Measure::Time),
+            Self::Metres(_) => Some(Measure::Length),
+            Self::Hectopascals(_) => Some(Measure::Pressure),
         }
     }
 

@@ -78,6 +78,8 @@ const fn kind(measure: Measure) -> &'static str {
         Measure::Thickness => "a thickness",
         Measure::Volume => "a volume",
         Measure::Time => "a time",
+        Measure::Length => "a length",
+        Measure::Pressure => "a pressure",
     }
 }
 
@@ -89,7 +91,10 @@ const fn how_to_type(measure: Measure) -> &'static str {
         Measure::Temperature => "Type the number alone, or with °C or °F.",
         Measure::Times => "Type the number alone, or with ×.",
         Measure::Thickness => "Type the number alone, or with Pa·s.",
-        Measure::Count | Measure::Volume | Measure::Time => "Type the number alone.",
+        Measure::Time => "Type the number alone, or with min or h.",
+        Measure::Length => "Type the number alone, or with mm, cm, m, in or ft.",
+        Measure::Pressure => "Type the number alone, or with hPa.",
+        Measure::Count | Measure::Volume => "Type the number alone.",
     }
 }
 
@@ -111,6 +116,12 @@ fn limit(limit: Limit, manner: Manner) -> String {
         Limit::Times(factor) => write::factor(factor, manner),
         Limit::Count(count) => write::count(count, manner),
         Limit::Thickness(viscosity) => write::viscosity(viscosity, manner),
+        Limit::Minutes(minutes) => write::minutes(minutes, manner),
+        Limit::Length(length) => write::thickness(length, manner),
+        Limit::Altitude(altitude) => write::altitude(altitude, manner),
+        Limit::Pressure(pressure) => write::pressure(pressure, manner),
+        Limit::Rate(rate) => write::warming_rate(rate, manner),
+        Limit::Degrees(change) => write::degrees_off(change, manner),
     }
 }
 

@@ -50,7 +50,7 @@ pub fn box_viscosity(viscosity: Viscosity, manner: Manner) -> String {
 }
 
 /// Digits, a decimal mark, and a minus as it is typed.
-fn boxed(number: f64, places: usize, manner: Manner) -> String {
+pub(super) fn boxed(number: f64, places: usize, manner: Manner) -> String {
     let style = NumberStyle {
         group: None,
         ..manner.numbers

@@ -6,6 +6,7 @@
 mod boxed;
 mod change;
 mod figure;
+mod heat;
 mod quantity;
 
 pub use boxed::{box_count, box_factor, box_mass, box_share, box_temperature, box_viscosity};
@@ -14,6 +15,11 @@ pub use change::{
     share_range, temperature_change, temperature_range,
 };
 pub use figure::{figure, plain, significant};
+pub use heat::{
+    about_minutes, altitude, box_altitude, box_degrees, box_minutes, box_pressure, box_thickness,
+    box_warming_rate, degrees_off, heat, minutes, minutes_range, pressure, rate_symbol, thickness,
+    warming_rate,
+};
 pub use quantity::{
     count, division, factor, mass, mass_weighed, of_flour, ratio, share, temperature, viscosity,
 };

@@ -1,0 +1,150 @@
+//! The balance of the bowl: who brings heat and who takes it, held against what is wanted.
+
+use super::bowl::{Bowlful, Whence};
+use crate::engine::heat::{
+    DoughTemperature, HEAT_OF_HYDRATION, Handling, HeatError, Item, Part, Shift,
+};
+use crate::engine::quantity::{Heat, HeatCapacity, Temperature};
+
+/// Who brings heat, or takes it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Giver {
+    /// A paste or preferment.
+    Stream(usize),
+    /// Flour.
+    Flour,
+    /// Water, milk and other liquids.
+    Liquid,
+    /// All else that goes in.
+    Rest,
+    /// The bowl.
+    Bowl,
+    /// Flour taking up water.
+    Hydration,
+    /// The mixer.
+    Mixer,
+}
+
+/// What one of them brings above what it takes to be as warm as is wanted.
+#[derive(Clone, Debug, PartialEq)]
+pub struct HeatShare {
+    /// Who.
+    pub giver: Giver,
+    /// How warm it goes in, the mean where there are several; `None` for heat that no mass brings.
+    pub temperature: Option<Temperature>,
+    /// The heat, below zero where it takes some.
+    pub heat: Heat,
+}
+
+/// Who brings heat and who takes it, held against `wanted`: what all of them leave over is what the
+/// dough holds above it, or lacks.
+///
+/// `Qᵢ = mᵢ·cᵢ·(Tᵢ − W)`, cᵢ the mean between Tᵢ and W; hydration gives H·F, the mixer C·r·t.
+///
+/// # Errors
+/// [`HeatError::OffScale`] never within the ranges of the quantities.
+pub fn shares(
+    bowlful: &Bowlful,
+    came: &DoughTemperature,
+    wanted: Temperature,
+) -> Result<Vec<HeatShare>, HeatError> {
+    let dough = &bowlful.dough;
+    let mut groups: Vec<Group> = Vec::new();
+    for (item, from) in dough.items.iter().zip(&bowlful.from) {
+        put(&mut groups, giver(item, *from), &item.part, wanted)?;
+    }
+    if let Some(vessel) = &dough.vessel {
+        put(&mut groups, Giver::Bowl, &vessel.part(), wanted)?;
+    }
+    let mut shares = groups
+        .iter()
+        .map(Group::share)
+        .collect::<Result<Vec<_>, _>>()?;
+    let by_itself = |giver, heat| HeatShare {
+        giver,
+        temperature: None,
+        heat,
+    };
+    shares.push(by_itself(
+        Giver::Hydration,
+        HEAT_OF_HYDRATION * dough.dry_flour,
+    ));
+    shares.push(by_itself(Giver::Mixer, friction(dough.parts(), came)?));
+    shares.retain(|share| share.heat != Heat::ZERO || share.temperature.is_some());
+    Ok(shares)
+}
+
+/// What the mixer brings: all that is in the bowl, from where it settles to where it comes off.
+fn friction(parts: Vec<Part>, came: &DoughTemperature) -> Result<Heat, HeatError> {
+    let over = Shift {
+        from: came.mixed.temperature,
+        to: came.temperature,
+    };
+    let mut capacity = Vec::with_capacity(parts.len());
+    for part in parts {
+        capacity.push(part.specific_heat(over)? * part.mass);
+    }
+    let all: HeatCapacity = capacity.into_iter().sum();
+    Ok(all * came.rise)
+}
+
+const fn giver(item: &Item, from: Whence) -> Giver {
+    match (from, item.handling) {
+        (Whence::Stream(stream), _) => Giver::Stream(stream),
+        (Whence::Line(_), Handling::Flour) => Giver::Flour,
+        (Whence::Line(_), Handling::Water | Handling::Liquid) => Giver::Liquid,
+        (Whence::Line(_), Handling::Standing(_) | Handling::AsItIs) => Giver::Rest,
+    }
+}
+
+/// Those that are counted together.
+struct Group {
+    giver: Giver,
+    heat: Heat,
+    capacity: f64,
+    warmth: f64,
+}
+
+fn put(
+    groups: &mut Vec<Group>,
+    giver: Giver,
+    part: &Part,
+    wanted: Temperature,
+) -> Result<(), HeatError> {
+    let over = Shift {
+        from: part.temperature,
+        to: wanted,
+    };
+    let capacity = part.specific_heat(over)? * part.mass;
+    let joules_per_kelvin = capacity.joules_per_kelvin();
+    let heat = capacity * (part.temperature - wanted);
+    let warmth = joules_per_kelvin * part.temperature.celsius();
+    if let Some(group) = groups.iter_mut().find(|group| group.giver == giver) {
+        group.heat = group.heat + heat;
+        group.capacity += joules_per_kelvin;
+        group.warmth += warmth;
+    } else {
+        groups.push(Group {
+            giver,
+            heat,
+            capacity: joules_per_kelvin,
+            warmth,
+        });
+    }
+    Ok(())
+}
+
+impl Group {
+    fn share(&self) -> Result<HeatShare, HeatError> {
+        let temperature = if self.capacity > 0.0 {
+            Some(Temperature::from_celsius(self.warmth / self.capacity)?)
+        } else {
+            None
+        };
+        Ok(HeatShare {
+            giver: self.giver,
+            temperature,
+            heat: self.heat,
+        })
+    }
+}

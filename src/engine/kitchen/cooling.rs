@@ -1,0 +1,84 @@
+//! Cooling a stream as it is wished: on the bench, in ice water, in the fridge.
+
+use super::body::{air, body};
+use super::place::Kitchen;
+use super::wishes::CoolingWishes;
+use crate::engine::formula::Stream;
+use crate::engine::heat::{
+    Air, Cooled, Cooling, CoolingAdvice, HeatError, Stay, advise, cool_through,
+};
+use crate::engine::quantity::{Minutes, Temperature};
+
+/// A cooling that can be followed.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct CoolingPlan {
+    /// Bench and fridge, and whose rules hold.
+    pub cooling: Cooling,
+    /// How long it stands in ice water between the two.
+    pub ice: Minutes,
+}
+
+/// How long the fridge is followed, min.
+const IN_FRIDGE: Minutes = Minutes::known(720.0);
+
+/// A stream that is `start` warm throughout, cooled as it is wished.
+///
+/// # Errors
+/// [`HeatError::EmptyBowl`] when it weighs nothing; [`HeatError::OffScale`] when it is too thin or
+/// too large to be handled.
+pub fn cooling_plan(
+    stream: &Stream,
+    start: Temperature,
+    kitchen: &Kitchen,
+    wishes: &CoolingWishes,
+) -> Result<CoolingPlan, HeatError> {
+    Ok(CoolingPlan {
+        cooling: Cooling {
+            body: body(stream, wishes, (start, kitchen.fridge))?,
+            start,
+            bench: air(kitchen.room, wishes.lid),
+            on_bench: wishes.bench,
+            fridge: air(kitchen.fridge, wishes.lid),
+            rules: kitchen.rules,
+        },
+        ice: wishes.ice,
+    })
+}
+
+impl CoolingPlan {
+    /// Its surroundings, one after the other.
+    #[must_use]
+    pub fn stays(&self) -> Vec<Stay> {
+        let stays = [
+            (self.cooling.on_bench, self.cooling.bench),
+            (self.ice, Air::ice_bath()),
+            (IN_FRIDGE, self.cooling.fridge),
+        ];
+        let there = stays
+            .into_iter()
+            .filter(|(minutes, _)| *minutes > Minutes::ZERO);
+        there.map(|(minutes, air)| Stay { minutes, air }).collect()
+    }
+
+    /// Follows it and holds it against the rules.
+    ///
+    /// # Errors
+    /// [`HeatError::OffScale`] never within the ranges of the quantities.
+    pub fn follow(&self) -> Result<Cooled, HeatError> {
+        cool_through(
+            &self.cooling.body,
+            self.cooling.start,
+            &self.stays(),
+            self.cooling.rules,
+        )
+    }
+
+    /// Finds how long it may stay on the bench without ice water, and what makes it pass where it
+    /// does not. Some forty runs: asked for after the frame.
+    ///
+    /// # Errors
+    /// [`HeatError::OffScale`] never within the ranges of the quantities.
+    pub fn advise(&self) -> Result<CoolingAdvice, HeatError> {
+        advise(&self.cooling)
+    }
+}

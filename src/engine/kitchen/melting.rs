@@ -1,0 +1,51 @@
+//! The chocolate of a stream about to be melted by its liquid.
+
+use super::place::Kitchen;
+use super::wishes::{MeltWishes, PasteWishes};
+use crate::engine::chocolate::Melting;
+use crate::engine::formula::Stream;
+use crate::engine::heat::{HeatError, Matter};
+use crate::engine::larder::Role;
+use crate::engine::quantity::{Mass, Temperature};
+
+/// A topping's or filling's chocolate with all that is poured on it.
+///
+/// # Errors
+/// [`HeatError::EmptyBowl`] when there is no chocolate; [`HeatError::NoLiquid`] when nothing is
+/// poured; [`HeatError::UnknownFood`] where nothing is known of an ingredient.
+pub fn melting(
+    stream: &Stream,
+    kitchen: &Kitchen,
+    wishes: &MeltWishes,
+) -> Result<Melting, HeatError> {
+    let there = || stream.lines.iter().filter(|line| line.mass > Mass::ZERO);
+    let (mut chocolate, mut fat) = (Mass::ZERO, Mass::ZERO);
+    let mut liquids = Vec::new();
+    for line in there() {
+        let composition = line.food.composition();
+        if line.food.role() == Role::Chocolate {
+            chocolate = chocolate + line.mass;
+            fat = fat + line.mass.part(composition.fat);
+        } else {
+            liquids.push((line.mass, Matter::of(&composition)?));
+        }
+    }
+    let liquid: Mass = liquids.iter().map(|(mass, _)| *mass).sum();
+    if liquid <= Mass::ZERO {
+        return Err(HeatError::NoLiquid);
+    }
+    let off_the_boil =
+        kitchen.boiling()?.temperature.celsius() - PasteWishes::default().drop.kelvin();
+    let off_the_boil = Temperature::from_celsius(off_the_boil)?;
+    Ok(Melting {
+        chocolate,
+        fat: fat.share_of(chocolate).ok_or(HeatError::EmptyBowl)?,
+        chocolate_at: wishes.chocolate.unwrap_or(kitchen.room),
+        pieces: Some(wishes.pieces),
+        liquid,
+        liquid_matter: Matter::blend(&liquids)?,
+        liquid_at: wishes.liquid.unwrap_or(off_the_boil),
+        liquid_at_most: off_the_boil,
+        vessel: kitchen.vessel(kitchen.paste_bowl, wishes.bowl)?,
+    })
+}

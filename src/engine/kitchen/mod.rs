@@ -1,0 +1,27 @@
+//! The kitchen: what is true of this room and its equipment, and what it makes of a formula.
+//!
+//! In reading order: the kitchen, what is wished of heat, how warm each thing is as it goes in,
+//! then the questions put to `heat` and `chocolate`: paste, cooling, dough, oven, melting.
+
+mod baking;
+mod balance;
+mod body;
+mod bowl;
+mod cooling;
+mod equipment;
+mod melting;
+mod paste;
+mod place;
+mod starts;
+mod wishes;
+
+pub use baking::{Baking, baking};
+pub use balance::{Giver, HeatShare, shares};
+pub use bowl::{Bowlful, Whence, bowlful, factor_method_for};
+pub use cooling::{CoolingPlan, cooling_plan};
+pub use equipment::{Bowl, Mixer, Oven, Scales};
+pub use melting::melting;
+pub use paste::paste;
+pub use place::{BoilsBy, Kitchen};
+pub use starts::usual_temperature;
+pub use wishes::{BakeWishes, CoolingWishes, HeatWishes, KnownBake, MeltWishes, PasteWishes};

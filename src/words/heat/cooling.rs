@@ -1,0 +1,113 @@
+//! Cooling held against the rules: passes or not, and what makes it pass.
+
+use crate::engine::heat::{Cooled, CoolingAdvice, CoolingRemedy, RuleSet, StageResult};
+use crate::words::Advice;
+use crate::words::manner::Manner;
+use crate::words::{name, write};
+
+/// Whether a cooling passes, and by what it misses.
+#[must_use]
+pub fn verdict(cooled: &Cooled, rules: RuleSet, manner: Manner) -> Advice {
+    let whose = name::rules_of(rules);
+    let slow = cooled.stages.iter().find(|stage| !stage.passes);
+    let source = slow
+        .or(cooled.stages.last())
+        .map_or("", |stage| stage.stage.source);
+    match slow {
+        None => Advice {
+            means: format!("It cools fast enough for {whose}.").into(),
+            to_do: said_of_last(cooled, manner).into(),
+            source: source.into(),
+        },
+        Some(slow) => Advice {
+            means: format!("It cools too slowly for {whose}.").into(),
+            to_do: stage(slow, manner).into(),
+            source: source.into(),
+        },
+    }
+}
+
+fn said_of_last(cooled: &Cooled, manner: Manner) -> String {
+    let coldest = cooled
+        .stages
+        .iter()
+        .min_by(|one, other| one.stage.to.celsius().total_cmp(&other.stage.to.celsius()));
+    coldest
+        .and_then(|stage| Some((stage.stage.to, stage.ended?)))
+        .map_or_else(String::new, |(to, ended)| {
+            format!(
+                "The middle is down to {} after {}. Keep it covered.",
+                write::temperature(to, manner),
+                write::minutes(ended, manner)
+            )
+        })
+}
+
+/// One stage of the rules, how it went.
+#[must_use]
+pub fn stage(result: &StageResult, manner: Manner) -> String {
+    let (from, to) = (
+        write::temperature(result.stage.from, manner),
+        write::temperature(result.stage.to, manner),
+    );
+    let within = write::minutes(result.stage.within, manner);
+    match result.took {
+        Some(took) => format!(
+            "From {from} to {to} takes {}; {within} is allowed.",
+            write::minutes(took, manner)
+        ),
+        None => format!("From {from} it never comes down to {to}; {within} is allowed."),
+    }
+}
+
+/// How long it may stay on the bench.
+#[must_use]
+pub fn bench_at_most(advice: &CoolingAdvice, manner: Manner) -> String {
+    match advice.bench_at_most {
+        Some(minutes) if minutes.minutes() >= 1.0 => format!(
+            "Move it to the fridge within {}.",
+            write::minutes(minutes, manner)
+        ),
+        Some(_) => "Put it into the fridge at once.".to_owned(),
+        None => "As thick as this, not even the fridge from the start is fast enough.".to_owned(),
+    }
+}
+
+/// One thing that makes it pass, with the time it then takes.
+#[must_use]
+pub fn cooling_remedy(remedy: &CoolingRemedy, manner: Manner) -> String {
+    match remedy {
+        CoolingRemedy::Spread { thick, cooled } => format!(
+            "Spread it {} thin, straight into the fridge{}",
+            write::thickness(*thick, manner),
+            then(cooled, manner)
+        ),
+        CoolingRemedy::IceBath { minutes, cooled } => format!(
+            "Stand it in ice water for {}, then the fridge{}",
+            write::minutes(*minutes, manner),
+            then(cooled, manner)
+        ),
+        CoolingRemedy::SmallerBowls { bowls, cooled } => format!(
+            "Share it out between {} bowls, straight into the fridge{}",
+            write::count(*bowls, manner),
+            then(cooled, manner)
+        ),
+    }
+}
+
+/// ": 5 °C after 2 h 10 min."
+fn then(cooled: &Cooled, manner: Manner) -> String {
+    let last = cooled
+        .stages
+        .iter()
+        .filter_map(|stage| Some((stage.stage.to, stage.ended?)))
+        .min_by(|(one, _), (other, _)| one.celsius().total_cmp(&other.celsius()));
+    match last {
+        Some((to, ended)) => format!(
+            ": {} in the middle after {}.",
+            write::temperature(to, manner),
+            write::minutes(ended, manner)
+        ),
+        None => ".".to_owned(),
+    }
+}

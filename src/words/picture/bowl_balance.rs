@@ -1,0 +1,91 @@
+//! The balance of the bowl: one bar for each who brings heat or takes it, and the same in words.
+
+use crate::engine::formula::{Formula, StreamKind};
+use crate::engine::kitchen::{Bowlful, Giver, HeatShare};
+use crate::engine::quantity::Heat;
+use crate::words::manner::Manner;
+use crate::words::{heat, write};
+
+use super::sentence::{begun, listed};
+
+/// One bar.
+#[derive(Clone, Debug, PartialEq)]
+pub struct BalanceBar {
+    /// Who.
+    pub name: String,
+    /// How warm it goes in; empty for what has no mass.
+    pub at: String,
+    /// The heat, with its sign.
+    pub heat: String,
+    /// The stream it is, where it is one.
+    pub stream: Option<StreamKind>,
+    /// Where the bar begins, on a field of 100 with nought in the middle.
+    pub x: f64,
+    /// How wide it is.
+    pub width: f64,
+    /// Whether it brings heat.
+    pub brings: bool,
+}
+
+/// Half of the field.
+const HALF: f64 = 50.0;
+
+/// The bars, in the order things stand in the formula, then bowl, flour and mixer.
+#[must_use]
+pub fn balance_bars(
+    shares: &[HeatShare],
+    formula: &Formula,
+    bowlful: &Bowlful,
+    manner: Manner,
+) -> Vec<BalanceBar> {
+    let most = shares
+        .iter()
+        .map(|share| share.heat.joules().abs())
+        .fold(1.0, f64::max);
+    shares
+        .iter()
+        .map(|share| {
+            let width = HALF * share.heat.joules().abs() / most;
+            let brings = share.heat >= Heat::ZERO;
+            BalanceBar {
+                name: heat::giver(share.giver, formula, bowlful),
+                at: share
+                    .temperature
+                    .map_or_else(String::new, |at| write::temperature(at, manner)),
+                heat: write::heat(share.heat, manner),
+                stream: match share.giver {
+                    Giver::Stream(stream) => formula.streams.get(stream).map(|own| own.kind),
+                    _ => None,
+                },
+                x: if brings { HALF } else { HALF - width },
+                width,
+                brings,
+            }
+        })
+        .collect()
+}
+
+/// The balance in words: who takes heat, and who brings it.
+#[must_use]
+pub fn bowl_balance(
+    shares: &[HeatShare],
+    formula: &Formula,
+    bowlful: &Bowlful,
+    manner: Manner,
+) -> String {
+    let said = |brings: bool| -> Option<String> {
+        let some: Vec<String> = shares
+            .iter()
+            .filter(|share| (share.heat >= Heat::ZERO) == brings)
+            .map(|share| {
+                let name = heat::giver(share.giver, formula, bowlful);
+                format!("{name} {}", write::heat(share.heat, manner))
+            })
+            .collect();
+        listed(&some)
+    };
+    let takes = said(false).map(|all| format!("Heat is taken by {all}."));
+    let brings = said(true).map(|all| format!("It is brought by {all}."));
+    let sentences: Vec<String> = [takes, brings].into_iter().flatten().collect();
+    begun(&sentences.join(" "))
+}

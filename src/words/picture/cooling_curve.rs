@@ -1,0 +1,59 @@
+//! The cooling curve in words.
+
+use crate::engine::heat::{Cooled, Place, Stay};
+use crate::engine::quantity::Minutes;
+use crate::words::manner::Manner;
+use crate::words::{heat, write};
+
+use super::sentence::listed;
+
+/// The cooling curve in words: where it is, how warm the middle gets, and each limit.
+#[must_use]
+pub fn cooling_curve(cooled: &Cooled, stays: &[Stay], manner: Manner) -> String {
+    let mut sentences = Vec::new();
+    let places: Vec<String> = stays
+        .iter()
+        .map(|stay| {
+            format!(
+                "{} at {}",
+                write::minutes(stay.minutes, manner),
+                write::temperature(stay.air.temperature, manner)
+            )
+        })
+        .collect();
+    if let Some(places) = listed(&places) {
+        sentences.push(format!("It stands {places}."));
+    }
+    let hours = [0.0, 1.0, 2.0, 4.0, 6.0];
+    let steps: Vec<String> = hours
+        .iter()
+        .filter_map(|hours| {
+            let time = Minutes::from_hours(*hours).ok()?;
+            let warm = cooled.curve.at(time, Place::Centre)?;
+            let at = if *hours > 0.0 {
+                format!("after {}", write::minutes(time, manner))
+            } else {
+                "at first".to_owned()
+            };
+            Some(format!("{} {at}", write::temperature(warm, manner)))
+        })
+        .collect();
+    if let Some(steps) = listed(&steps) {
+        sentences.push(format!("The middle is at {steps}."));
+    }
+    sentences.extend(cooled.stages.iter().map(|stage| {
+        let verdict = if stage.passes { "Passes" } else { "Fails" };
+        format!("{verdict}: {}", lower(&heat::stage(stage, manner)))
+    }));
+    sentences.join(" ")
+}
+
+fn lower(sentence: &str) -> String {
+    let mut characters = sentence.chars();
+    let first: String = characters
+        .next()
+        .into_iter()
+        .flat_map(char::to_lowercase)
+        .collect();
+    format!("{first}{}", characters.as_str())
+}

@@ -1,0 +1,126 @@
+//! Kitchens, and what formulas ask of heat, drawn at random from a plain seed.
+
+use softcrumb::engine::heat::{HeatFrom, Material, Phase, RuleSet, Shape};
+use softcrumb::engine::kitchen::{
+    BakeWishes, BoilsBy, Bowl, CoolingWishes, HeatWishes, Kitchen, KnownBake, MeltWishes, Mixer,
+    Oven, PasteWishes, Scales,
+};
+use softcrumb::engine::quantity::{
+    Altitude, Division, Length, Minutes, Pressure, Temperature, TemperatureChange, WarmingRate,
+};
+
+use crate::drawn::Draw;
+
+impl Draw {
+    pub(crate) fn temperature(&mut self) -> Temperature {
+        let celsius = match self.below(2) {
+            0 => -40.0 + self.below(3_900) as f64 / 10.0,
+            _ => -40.0 + self.fraction() * 390.0,
+        };
+        Temperature::from_celsius(celsius).unwrap()
+    }
+
+    fn minutes(&mut self) -> Minutes {
+        let minutes = match self.below(2) {
+            0 => self.below(1_000) as f64,
+            _ => self.fraction() * 86_400.0,
+        };
+        Minutes::from_minutes(minutes).unwrap()
+    }
+
+    fn length(&mut self) -> Length {
+        Length::from_metres(1e-4 + self.fraction() * 9.9).unwrap()
+    }
+
+    pub(crate) fn heat(&mut self) -> HeatWishes {
+        if self.below(3) == 0 {
+            return HeatWishes::default();
+        }
+        let phases = (0..self.below(9)).map(|_| self.phase()).collect();
+        HeatWishes {
+            dough: self.temperature(),
+            mixing: self.maybe(Self::minutes),
+            standing: self.minutes(),
+            mixing_bowl: self.maybe(Self::temperature),
+            paste: PasteWishes {
+                bowl: self.maybe(Self::temperature),
+                drop: TemperatureChange::from_kelvin(self.fraction() * 20.0).unwrap(),
+            },
+            cooling: CoolingWishes {
+                thick: self.length(),
+                shape: self.one_of(&Shape::ALL),
+                lid: self.yes(),
+                bench: self.minutes(),
+                ice: self.minutes(),
+            },
+            bake: BakeWishes {
+                phases,
+                known: KnownBake {
+                    minutes: self.minutes(),
+                    oven: self.temperature(),
+                    piece: self.mass(),
+                },
+            },
+            melt: MeltWishes {
+                chocolate: self.maybe(Self::temperature),
+                liquid: self.maybe(Self::temperature),
+                bowl: self.maybe(Self::temperature),
+                pieces: self.length(),
+            },
+        }
+    }
+
+    fn phase(&mut self) -> Phase {
+        Phase {
+            minutes: self.minutes(),
+            temperature: self.temperature(),
+            from: self.one_of(&HeatFrom::ALL),
+            fan: self.yes(),
+        }
+    }
+
+    pub(crate) fn kitchen(&mut self) -> Kitchen {
+        let bowls: Vec<Bowl> = (0..self.below(13))
+            .map(|_| Bowl {
+                name: self.text(60),
+                material: self.one_of(&Material::ALL),
+                mass: self.mass(),
+            })
+            .collect();
+        let places: Vec<usize> = (0..bowls.len()).collect();
+        let mut place = || match self.below(2) {
+            0 if !places.is_empty() => Some(self.one_of(&places)),
+            _ => None,
+        };
+        let (paste_bowl, mixing_bowl) = (place(), place());
+        Kitchen {
+            name: self.text(60),
+            scales: Scales {
+                main: self.one_of(&Division::ALL).mass(),
+                pocket: self.maybe(|draw| draw.one_of(&Division::ALL).mass()),
+            },
+            room: self.temperature(),
+            flour: self.temperature(),
+            fridge: self.temperature(),
+            tap: self.temperature(),
+            boils_by: if self.yes() {
+                BoilsBy::Altitude(Altitude::from_metres(self.fraction() * 6000.0).unwrap())
+            } else {
+                let pressure = 400.0 + self.fraction() * 800.0;
+                BoilsBy::Pressure(Pressure::from_hectopascals(pressure).unwrap())
+            },
+            bowls,
+            paste_bowl,
+            mixing_bowl,
+            mixer: Mixer {
+                friction: WarmingRate::from_kelvin_per_minute(self.fraction() * 20.0).unwrap(),
+                minutes: self.minutes(),
+            },
+            oven: Oven {
+                fan: self.yes(),
+                from: self.one_of(&HeatFrom::ALL),
+            },
+            rules: self.one_of(&RuleSet::ALL),
+        }
+    }
+}

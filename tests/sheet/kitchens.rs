@@ -1,0 +1,73 @@
+//! Kitchens: kept with every figure, several by name, one of them here.
+
+use softcrumb::sheet::record::{read_kitchen, read_kitchens, write_kitchen, write_kitchens};
+use softcrumb::sheet::{Kitchen, Kitchens};
+
+use crate::drawn::Draw;
+
+#[test]
+fn two_thousand_drawn_kitchens_come_back() {
+    let mut draw = Draw(31);
+    for _ in 0..2_000 {
+        let kitchen = draw.kitchen();
+        assert_eq!(read_kitchen(&write_kitchen(&kitchen)), Ok(kitchen));
+    }
+}
+
+#[test]
+fn several_kitchens_come_back_with_the_one_here() {
+    let mut draw = Draw(32);
+    for count in 1..=Kitchens::MOST {
+        let all = (0..count).map(|_| draw.kitchen()).collect();
+        let kitchens = Kitchens::of(all, count / 2);
+        assert_eq!(kitchens.chosen(), count / 2);
+        assert_eq!(read_kitchens(&write_kitchens(&kitchens)), Ok(kitchens));
+    }
+}
+
+#[test]
+fn the_record_of_one_kitchen_opens_as_the_only_one() {
+    let kitchen = Draw(33).kitchen();
+    let kitchens = read_kitchens(&write_kitchen(&kitchen)).unwrap();
+    assert_eq!(kitchens, Kitchens::only(kitchen));
+}
+
+#[test]
+fn what_a_kitchen_does_not_say_is_as_usual() {
+    let text = r#"{"softcrumb":"kitchen","version":1,"room_c":15}"#;
+    let cold = read_kitchen(text).unwrap();
+    assert_eq!(cold.room.celsius(), 15.0);
+    let usual = Kitchen {
+        room: cold.room,
+        ..Kitchen::default()
+    };
+    assert_eq!(cold, usual);
+}
+
+#[test]
+fn a_bowl_that_is_not_there_is_refused_with_its_place() {
+    let text = r#"{"softcrumb":"kitchen","version":1,"bowls":[{"material":"glass","mass_g":900}],"paste_bowl":1}"#;
+    assert_eq!(read_kitchen(text).unwrap_err().path, "paste_bowl");
+    let both = r#"{"softcrumb":"kitchen","version":1,"altitude_m":9,"pressure_hpa":1000}"#;
+    assert_eq!(read_kitchen(both).unwrap_err().path, "pressure_hpa");
+}
+
+#[test]
+fn kitchens_are_added_chosen_and_taken_away() {
+    let named = |name: &str| Kitchen {
+        name: name.to_owned(),
+        ..Kitchen::default()
+    };
+    let names = |kitchens: &Kitchens| -> Vec<String> {
+        kitchens.all().map(|one| one.name.clone()).collect()
+    };
+    let two = Kitchens::only(named("Home")).add(named("School"));
+    assert_eq!((two.here().name.as_str(), two.chosen()), ("School", 1));
+    let home = two.clone().choose(0);
+    assert_eq!(home.here().name, "Home");
+    assert_eq!(names(&home), ["Home", "School"]);
+    assert_eq!(home.clone().choose(9), home);
+    let school = home.remove_here();
+    assert_eq!(names(&school), ["School"]);
+    assert_eq!(school.clone().remove_here(), school);
+}
