@@ -78,7 +78,7 @@ impl Kitchens {
 
     /// Adds one at the end and goes there; nothing where there are as many as there may be.
     #[must_use]
-    pub fn add(self, kitchen: Kitchen) -> Self {
+    pub fn with(self, kitchen: Kitchen) -> Self {
         let mut all = self.into_list();
         if all.len() < Self::MOST {
             all.push(kitchen);

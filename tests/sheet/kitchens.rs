@@ -61,7 +61,7 @@ fn kitchens_are_added_chosen_and_taken_away() {
     let names = |kitchens: &Kitchens| -> Vec<String> {
         kitchens.all().map(|one| one.name.clone()).collect()
     };
-    let two = Kitchens::only(named("Home")).add(named("School"));
+    let two = Kitchens::only(named("Home")).with(named("School"));
     assert_eq!((two.here().name.as_str(), two.chosen()), ("School", 1));
     let home = two.clone().choose(0);
     assert_eq!(home.here().name, "Home");

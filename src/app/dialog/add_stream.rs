@@ -34,6 +34,7 @@ pub fn AddStream() -> impl IntoView {
                 name: name::stream_kind(kind).to_owned(),
                 lines: Vec::new(),
                 steam: Mass::ZERO,
+                temperature: None,
             });
             // In the order of the work; streams of one kind stay in theirs.
             sheet.formula.streams.sort_by_key(|stream| stream.kind);

@@ -84,13 +84,12 @@ pub fn dough_remedies(
     target: Temperature,
     around: &Surroundings,
 ) -> Result<Vec<DoughRemedy>, HeatError> {
-    let now = dough_temperature(at_best)?.temperature;
-    let too_cold = now < target;
-    if (target - now).kelvin().abs() <= NEAR {
+    let lacks = (target - dough_temperature(at_best)?.temperature).kelvin();
+    if lacks.abs() <= NEAR {
         return Ok(Vec::new());
     }
     let mut found = Vec::with_capacity(4);
-    if too_cold {
+    if lacks > 0.0 {
         found.extend(stand_out(at_best, target, around)?);
         found.extend(mix_for(at_best, target)?);
         found.extend(bowl_to(at_best, target, WARM_AT_MOST, true, |to| {

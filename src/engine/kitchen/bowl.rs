@@ -1,15 +1,12 @@
 //! The bowl in the morning: everything that goes into the mixer, each at its own temperature.
 
-use super::body::{body, mass, matter};
 use super::place::Kitchen;
-use super::starts::{part, starts_at};
 use super::wishes::HeatWishes;
-use crate::engine::formula::{Formula, LineAt, Stream, StreamKind};
+use crate::engine::formula::{Form, Formula, Line, LineAt, StreamKind};
 use crate::engine::heat::{
-    Air, Dough, FactorMethod, Handling, HeatError, Item, Part, Place, Stay, Stuff, factor_method,
-    follow,
+    Air, Dough, FactorMethod, Handling, HeatError, Item, Mixer, Place, Stay, dough_of,
+    factor_method, follow,
 };
-use crate::engine::larder::Role;
 use crate::engine::quantity::{Mass, Minutes, Temperature, TemperatureChange};
 
 /// What an item of the bowl is of the formula.
@@ -34,87 +31,65 @@ pub struct Bowlful {
 /// say otherwise, having stood out as wished; lines of the final dough each by itself.
 ///
 /// # Errors
-/// [`HeatError::UnknownFood`] where nothing is known of an ingredient; [`HeatError::EmptyBowl`]
-/// when there is no dough.
+/// [`HeatError::UnknownFood`] where nothing is known of an ingredient; [`HeatError::OffScale`] for
+/// a paste or preferment too large to be handled.
 pub fn bowlful(
     formula: &Formula,
     kitchen: &Kitchen,
     wishes: &HeatWishes,
 ) -> Result<Bowlful, HeatError> {
-    let (mut items, mut from) = (Vec::new(), Vec::new());
-    let mut dry_flour = Mass::ZERO;
-    for (stream, own) in formula.streams.iter().enumerate() {
-        if matches!(own.kind, StreamKind::Paste | StreamKind::Preferment) && mass(own) > Mass::ZERO
-        {
-            items.push(standing(own, kitchen, wishes)?);
-            from.push(Whence::Stream(stream));
-        }
-        if own.kind == StreamKind::Final {
-            dry_flour = dry_flour + own.flour();
-            for (line, written) in own.lines.iter().enumerate() {
-                if written.mass > Mass::ZERO {
-                    items.push(Item {
-                        part: part(written, starts_at(written, kitchen))?,
-                        handling: handling(written.is_flour(), written.food.role()),
-                    });
-                    from.push(Whence::Line(LineAt { stream, line }));
-                }
-            }
-        }
-    }
-    let dough = Dough {
-        items,
+    let mixer = Mixer {
         vessel: kitchen.vessel(kitchen.mixing_bowl, wishes.mixing_bowl)?,
-        dry_flour,
         friction: kitchen.mixer.friction,
         minutes: wishes.mixing.unwrap_or(kitchen.mixer.minutes),
     };
-    Ok(Bowlful { dough, from })
-}
-
-/// A paste or preferment, having stood in the room.
-fn standing(own: &Stream, kitchen: &Kitchen, wishes: &HeatWishes) -> Result<Item, HeatError> {
-    let start = own.temperature.unwrap_or(kitchen.fridge);
-    let body = body(own, &wishes.cooling, (start, kitchen.room))?;
-    let temperature = if wishes.standing > Minutes::ZERO {
-        let stay = Stay {
-            minutes: wishes.standing,
-            air: Air::still(kitchen.room),
-        };
-        let curve = follow(&body, start, &[stay])?;
-        curve.at(wishes.standing, Place::Mean).unwrap_or(start)
-    } else {
-        start
-    };
-    let part = Part {
-        of: own.name.clone().into(),
-        mass: mass(own),
-        stuff: Stuff::Food(matter(own)?),
-        temperature,
-    };
-    Ok(Item {
-        part,
-        handling: Handling::Standing(body),
+    let mut dough = dough_of(formula, &kitchen.stores(formula), &mixer)?;
+    if wishes.standing > Minutes::ZERO {
+        for item in &mut dough.items {
+            stand_out(item, wishes.standing, kitchen.room)?;
+        }
+    }
+    Ok(Bowlful {
+        from: whence(formula),
+        dough,
     })
 }
 
-const fn handling(is_flour: bool, role: Role) -> Handling {
-    if is_flour {
-        return Handling::Flour;
+/// Where each item of the dough comes from, in the order of [`dough_of`].
+fn whence(formula: &Formula) -> Vec<Whence> {
+    let mut from = Vec::new();
+    for (stream, own) in formula.streams.iter().enumerate() {
+        let weighs = |line: &Line| Form::AsMade.mass(line) > Mass::ZERO;
+        match own.kind {
+            StreamKind::Paste | StreamKind::Preferment => {
+                if own.lines.iter().any(weighs) {
+                    from.push(Whence::Stream(stream));
+                }
+            }
+            StreamKind::Final => {
+                let numbered = own.lines.iter().enumerate();
+                let there = numbered.filter(|(_, line)| weighs(line));
+                from.extend(there.map(|(line, _)| Whence::Line(LineAt { stream, line })));
+            }
+            StreamKind::Filling | StreamKind::Topping | StreamKind::Wash => {}
+        }
     }
-    match role {
-        Role::Flour => Handling::Flour,
-        Role::Water => Handling::Water,
-        Role::Liquid => Handling::Liquid,
-        Role::Fat
-        | Role::Sugar
-        | Role::Salt
-        | Role::Yeast
-        | Role::Dairy
-        | Role::Egg
-        | Role::Chocolate
-        | Role::Inclusion => Handling::AsItIs,
+    from
+}
+
+/// Has a paste or preferment stand in the room.
+fn stand_out(item: &mut Item, minutes: Minutes, room: Temperature) -> Result<(), HeatError> {
+    if let Handling::Standing(body) = item.handling {
+        let stay = Stay {
+            minutes,
+            air: Air::still(room),
+        };
+        let curve = follow(&body, item.part.temperature, &[stay])?;
+        if let Some(warm) = curve.at(minutes, Place::Mean) {
+            item.part.temperature = warm;
+        }
     }
+    Ok(())
 }
 
 /// The handbook's factor method for the same morning: room, flour and each paste or preferment,

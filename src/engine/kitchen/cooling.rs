@@ -1,13 +1,12 @@
 //! Cooling a stream as it is wished: on the bench, in ice water, in the fridge.
 
-use super::body::{air, body};
 use super::place::Kitchen;
 use super::wishes::CoolingWishes;
 use crate::engine::formula::Stream;
 use crate::engine::heat::{
-    Air, Cooled, Cooling, CoolingAdvice, HeatError, Stay, advise, cool_through,
+    Air, Body, Cooled, Cooling, CoolingAdvice, HeatError, Stay, advise, cool_through, stream_matter,
 };
-use crate::engine::quantity::{Minutes, Temperature};
+use crate::engine::quantity::{Length, Minutes, SurfaceCoefficient, Temperature};
 
 /// A cooling that can be followed.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -17,6 +16,10 @@ pub struct CoolingPlan {
     /// How long it stands in ice water between the two.
     pub ice: Minutes,
 }
+
+/// Still air against a lid with air under it: two films of still air in a row on the covered side,
+/// one on the other, `(1/(1/9 + 1/9) + 9) / 2` W/(m²·K).
+const COVERED: SurfaceCoefficient = SurfaceCoefficient::known(6.75);
 
 /// How long the fridge is followed, min.
 const IN_FRIDGE: Minutes = Minutes::known(720.0);
@@ -32,9 +35,12 @@ pub fn cooling_plan(
     kitchen: &Kitchen,
     wishes: &CoolingWishes,
 ) -> Result<CoolingPlan, HeatError> {
+    let (mass, food) = stream_matter(stream)?;
+    // A thickness is through the whole of it, and it is cooled from all sides.
+    let half = Length::from_metres(wishes.thick.metres() / 2.0)?;
     Ok(CoolingPlan {
         cooling: Cooling {
-            body: body(stream, wishes, (start, kitchen.fridge))?,
+            body: Body::of(&food, mass, wishes.shape, half, (start, kitchen.fridge))?,
             start,
             bench: air(kitchen.room, wishes.lid),
             on_bench: wishes.bench,
@@ -80,5 +86,13 @@ impl CoolingPlan {
     /// [`HeatError::OffScale`] never within the ranges of the quantities.
     pub fn advise(&self) -> Result<CoolingAdvice, HeatError> {
         advise(&self.cooling)
+    }
+}
+
+/// The air round something that is cooled.
+const fn air(temperature: Temperature, lid: bool) -> Air {
+    Air {
+        temperature,
+        coefficient: if lid { COVERED } else { Air::STILL },
     }
 }

@@ -5,14 +5,13 @@
 
 mod baking;
 mod balance;
-mod body;
 mod bowl;
 mod cooling;
 mod equipment;
 mod melting;
 mod paste;
 mod place;
-mod starts;
+mod stores;
 mod wishes;
 
 pub use baking::{Baking, baking};
@@ -23,5 +22,4 @@ pub use equipment::{Bowl, Mixer, Oven, Scales};
 pub use melting::melting;
 pub use paste::paste;
 pub use place::{BoilsBy, Kitchen};
-pub use starts::usual_temperature;
 pub use wishes::{BakeWishes, CoolingWishes, HeatWishes, KnownBake, MeltWishes, PasteWishes};

@@ -53,16 +53,21 @@ pub fn balance_bars(
                     .temperature
                     .map_or_else(String::new, |at| write::temperature(at, manner)),
                 heat: write::heat(share.heat, manner),
-                stream: match share.giver {
-                    Giver::Stream(stream) => formula.streams.get(stream).map(|own| own.kind),
-                    _ => None,
-                },
+                stream: kind(share.giver, formula),
                 x: if brings { HALF } else { HALF - width },
                 width,
                 brings,
             }
         })
         .collect()
+}
+
+fn kind(giver: Giver, formula: &Formula) -> Option<StreamKind> {
+    if let Giver::Stream(stream) = giver {
+        formula.streams.get(stream).map(|own| own.kind)
+    } else {
+        None
+    }
 }
 
 /// The balance in words: who takes heat, and who brings it.

@@ -132,7 +132,7 @@ fn binding(stages: &[StageResult]) -> Vec<StageResult> {
     let numbered = stages.iter().enumerate();
     let mut binding: Vec<StageResult> = numbered
         .filter(|(at, one)| !is_needless(*at, one))
-        .map(|(_, one)| one.clone())
+        .map(|(_, one)| *one)
         .collect();
     binding.sort_by(|one, other| deadline(one).total_cmp(&deadline(other)));
     binding

@@ -20,10 +20,12 @@ pub fn minutes(text: &str, manner: Manner) -> Result<Minutes, ReadError> {
     let mut unit_before = f64::INFINITY;
     for piece in &not_below_zero(text)? {
         let figure = number(&piece.number, manner.numbers)?;
-        let in_one = match UnitBehind::wanted(&piece.unit, Measure::Time)? {
-            UnitBehind::Minutes(in_one) => in_one,
-            _ => 1.0,
-        };
+        let in_one =
+            if let UnitBehind::Minutes(in_one) = UnitBehind::wanted(&piece.unit, Measure::Time)? {
+                in_one
+            } else {
+                1.0
+            };
         if in_one >= unit_before {
             return Err(ReadError::TwoNumbers);
         }
@@ -39,9 +41,10 @@ pub fn minutes(text: &str, manner: Manner) -> Result<Minutes, ReadError> {
 /// [`ReadError`] saying what is in the way.
 pub fn thickness(text: &str, manner: Manner) -> Result<Length, ReadError> {
     let (figure, unit) = one_above_zero(text, Measure::Length, manner)?;
-    let in_one = match unit {
-        UnitBehind::Metres(in_one) => in_one,
-        _ => ThicknessUnit::of(manner.units).metres(),
+    let in_one = if let UnitBehind::Metres(in_one) = unit {
+        in_one
+    } else {
+        ThicknessUnit::of(manner.units).metres()
     };
     Length::from_metres(figure * in_one)
         .map_err(|out| outside(&out, Length::from_metres, Limit::Length))
@@ -55,9 +58,10 @@ pub fn altitude(text: &str, manner: Manner) -> Result<Altitude, ReadError> {
     let typed = typed(text)?;
     let sign = if typed.minus { -1.0 } else { 1.0 };
     let (figure, unit) = one(typed, Measure::Length, manner)?;
-    let in_one = match unit {
-        UnitBehind::Metres(in_one) => in_one,
-        _ => HeightUnit::of(manner.units).metres(),
+    let in_one = if let UnitBehind::Metres(in_one) = unit {
+        in_one
+    } else {
+        HeightUnit::of(manner.units).metres()
     };
     Altitude::from_metres(sign * figure * in_one)
         .map_err(|out| outside(&out, Altitude::from_metres, Limit::Altitude))
@@ -69,9 +73,10 @@ pub fn altitude(text: &str, manner: Manner) -> Result<Altitude, ReadError> {
 /// [`ReadError`] saying what is in the way.
 pub fn pressure(text: &str, manner: Manner) -> Result<Pressure, ReadError> {
     let (figure, unit) = one_above_zero(text, Measure::Pressure, manner)?;
-    let in_one = match unit {
-        UnitBehind::Hectopascals(in_one) => in_one,
-        _ => 1.0,
+    let in_one = if let UnitBehind::Hectopascals(in_one) = unit {
+        in_one
+    } else {
+        1.0
     };
     Pressure::from_hectopascals(figure * in_one)
         .map_err(|out| outside(&out, Pressure::from_hectopascals, Limit::Pressure))
@@ -110,9 +115,10 @@ pub fn degrees_lost(text: &str, manner: Manner) -> Result<TemperatureChange, Rea
 /// Degrees of a scale, as kelvin.
 fn degrees(text: &str, manner: Manner) -> Result<f64, ReadError> {
     let (figure, unit) = one_above_zero(text, Measure::Temperature, manner)?;
-    let scale = match unit {
-        UnitBehind::Degrees(scale) => scale,
-        _ => manner.units.temperature,
+    let scale = if let UnitBehind::Degrees(scale) = unit {
+        scale
+    } else {
+        manner.units.temperature
     };
     Ok(match scale {
         TemperatureUnit::Celsius => figure,
