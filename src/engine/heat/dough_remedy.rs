@@ -74,8 +74,8 @@ const WARM_AT_MOST: Temperature = Temperature::known(40.0);
 const NEAR: f64 = 0.1;
 const HALVINGS: u8 = 30;
 
-/// What would bring a dough to a temperature, its liquid left as it is: what is enough by itself
-/// first, then by how near it gets. Nothing where it is there, to a tenth of a degree.
+/// What would bring a dough there, its liquid left as it is: what is enough by itself first, then
+/// by how near it gets; nothing where it is there, to a tenth of a degree.
 ///
 /// # Errors
 /// Those of [`dough_temperature`].
@@ -115,11 +115,10 @@ pub fn dough_remedies(
 
 impl DoughRemedy {
     fn new(step: DoughStep, reaches: Temperature, target: Temperature) -> Self {
-        let enough = (target - reaches).kelvin().abs() <= NEAR;
         Self {
             step,
             reaches,
-            enough,
+            enough: (target - reaches).kelvin().abs() <= NEAR,
         }
     }
 
