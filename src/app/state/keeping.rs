@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use super::{Keeps, State};
 use crate::app::browser::{address, clock, storage};
 use crate::sheet::record::{read_sheet, write_sheet};
-use crate::sheet::{Fragment, Id, Moment, Sheet, key, link};
+use crate::sheet::{Fragment, Id, Moment, Place, Sheet, key, link};
 use crate::words::name;
 
 impl State {
@@ -24,21 +24,36 @@ impl State {
             }
             kept
         });
-        Effect::new(move |_| {
+        Effect::new(move |before: Option<(String, String)>| {
             let place = self.place.get();
             let title = self.with_kept(|sheet| format!("{}: {}", sheet.name, name::place(place)));
-            address::title(&title);
-            // A visitor's copy lives in the address, so that it outlasts a reload.
-            let visit = self
-                .open_id
-                .with(Option::is_none)
-                .then(|| self.with_kept(link::write));
-            let fragment = match visit {
-                Some(Ok(text)) => Fragment::Loaf(text),
-                Some(Err(_)) | None => Fragment::Place(place),
-            };
-            address::replace(&fragment.write());
+            let fragment = self.fragment(place);
+            let (old_title, old_fragment) = before.unwrap_or_default();
+            if title != old_title {
+                address::title(&title);
+            }
+            // Browsers refuse an address that changes with every key.
+            if old_fragment.is_empty() || self.open_id.with(Option::is_some) {
+                if fragment != old_fragment {
+                    address::replace(&fragment);
+                }
+            } else {
+                let fragment = fragment.clone();
+                clock::once_rested(move || address::replace(&fragment));
+            }
+            (title, fragment)
         });
+    }
+
+    /// What the address says. A visitor's copy lives in it, so that it outlasts a reload.
+    fn fragment(self, place: Place) -> String {
+        let is_visit = self.open_id.with(Option::is_none);
+        let visit = is_visit.then(|| self.with_kept(link::write));
+        let fragment = match visit {
+            Some(Ok(text)) => Fragment::Loaf(text),
+            Some(Err(_)) | None => Fragment::Place(place),
+        };
+        fragment.write()
     }
 
     /// Puts the open formula's record into storage; its line in the index follows a little later.
