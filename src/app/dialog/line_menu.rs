@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use crate::app::browser::announce::announce;
 use crate::app::part::{Button, Choice, NumberBox, Picture};
-use crate::app::state::{Opened, State};
+use crate::app::state::{Opened, State, memo};
 use crate::engine::formula::{Hold, Line, LineAt, swap};
 use crate::words::{Trouble, read, write};
 
@@ -15,7 +15,7 @@ pub fn LineMenu(
     at: LineAt,
 ) -> impl IntoView {
     let state = State::here();
-    let food = Memo::new(move |_| {
+    let food = memo(move || {
         state
             .with(|sheet| {
                 sheet
@@ -26,7 +26,7 @@ pub fn LineMenu(
             .unwrap_or_default()
     });
     view! {
-        <h3>{move || food.get()}</h3>
+        <h3>{food}</h3>
         <Poured at />
         <Counts at />
         <Moves at />

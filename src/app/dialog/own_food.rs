@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use crate::app::part::{Button, NumberBox, PickOne, TextBox};
-use crate::app::state::State;
+use crate::app::state::{State, memo};
 use crate::engine::larder::{Allergen, Food, Label, LabelLine, OwnFood, Role};
 use crate::words::{Trouble, name, read, write};
 
@@ -52,7 +52,7 @@ fn LabelBox(
     line: LabelLine,
 ) -> impl IntoView {
     let state = State::here();
-    let figure = Memo::new(move |_| {
+    let figure = memo(move || {
         let manner = state.manner.get();
         let share = form.label.with(|label| label.line(line));
         share
@@ -129,7 +129,7 @@ fn UseIt(
         }
     };
     view! {
-        <p class="trouble" role="alert">{move || trouble.get()}</p>
+        <p class="trouble" role="alert">{trouble}</p>
         <Button says="Use it" class="chief" idle=Signal::derive(move || state.is_stale()) tapped=take />
     }
 }

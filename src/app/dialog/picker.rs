@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use super::OwnFoodForm;
 use crate::app::part::{Button, Picture};
-use crate::app::state::State;
+use crate::app::state::{State, memo};
 use crate::engine::larder::{Food, Listed, Role};
 use crate::words::{name, search};
 
@@ -37,7 +37,7 @@ fn Larder(
 ) -> impl IntoView {
     let wanted = RwSignal::new(String::new());
     let group = move |role: Role| {
-        let rows = Memo::new(move |_| {
+        let rows = memo(move || {
             let of_role = Listed::all().filter(|listed| listed.row().role == role);
             wanted.with(|wanted| {
                 of_role

@@ -36,8 +36,8 @@ pub fn AdviceCard(
     move || {
         advice.get().map(|advice| {
             view! {
-                <section class="advice follows" aria-label=move || title.get()>
-                    <h2>{move || title.get()}</h2>
+                <section class="advice follows" aria-label=title>
+                    <h2>{title}</h2>
                     <p>{advice.means}</p>
                     <p>{advice.to_do}</p>
                     <p class="quiet">"Source: "{advice.source}</p>

@@ -24,9 +24,9 @@ pub fn Button(
     idle: Signal<bool>,
 ) -> impl IntoView {
     view! {
-        <button type="button" class=format!("button {class}") disabled=move || idle.get() on:click=move |_| tapped.run(())>
+        <button type="button" class=format!("button {class}") disabled=idle on:click=move |_| tapped.run(())>
             {picture.map(|picture| view! { <Icon picture /> })}
-            {move || says.get()}
+            {says}
         </button>
     }
 }

@@ -2,6 +2,8 @@
 
 use leptos::prelude::*;
 
+use super::answers::{Answered, answered};
+
 /// A labelled row of answers of which one holds.
 #[component]
 pub fn Choice<T>(
@@ -25,15 +27,27 @@ where
 {
     let answers = answers
         .into_iter()
-        .map(|(answer, words)| {
+        .map(|(answer, words)| (answer, words.to_owned()))
+        .collect();
+    row(id, label, answered(Signal::stored(answers), holds, chosen))
+}
+
+/// The row, whatever is chosen among: drawn into the page once.
+fn row(id: String, label: String, answered: Answered) -> AnyView {
+    let Answered {
+        words,
+        holds,
+        chosen,
+    } = answered;
+    let answers = words
+        .get_untracked()
+        .into_iter()
+        .enumerate()
+        .map(|(place, words)| {
+            let checked = Signal::derive(move || holds.get() == Some(place));
             view! {
                 <label>
-                    <input
-                        type="radio"
-                        name=id.clone()
-                        prop:checked=move || holds.get() == answer
-                        on:change=move |_| chosen.run(answer)
-                    />
+                    <input type="radio" name=id.clone() prop:checked=checked on:change=move |_| chosen.run(place) />
                     {words}
                 </label>
             }
@@ -45,4 +59,5 @@ where
             {answers}
         </fieldset>
     }
+    .into_any()
 }

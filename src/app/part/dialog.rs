@@ -32,7 +32,7 @@ pub fn Dialog(
             on:click=move |event| if dialog::is_beside(&event) { dialog::close(node) }
         >
             <header>
-                <h2 id=TITLE tabindex="-1">{move || title.get()}</h2>
+                <h2 id=TITLE tabindex="-1">{title}</h2>
                 <IconButton picture=Picture::Close name="Close" tapped=move || dialog::close(node) />
             </header>
             <div class="body">{children()}</div>

@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use super::figure::{Figure as Tapped, Shown};
-use crate::app::state::State;
+use crate::app::state::{State, memo};
 use crate::engine::formula::{Figure, Figures, Form, FormulaError, WaterLedger};
 use crate::words::{Trouble, name, write};
 
@@ -14,7 +14,7 @@ pub fn ShareFigure(
     figure: Figure,
 ) -> impl IntoView {
     let state = State::here();
-    let shown = Memo::new(move |_| {
+    let shown = memo(move || {
         let manner = state.manner.get();
         let new = state.figures.with(|figures| figures.share(figure));
         let old = state.kept_figures.with(|figures| figures.share(figure));
@@ -43,7 +43,7 @@ pub fn MassFigure(
     figure: Figure,
 ) -> impl IntoView {
     let state = State::here();
-    let shown = Memo::new(move |_| {
+    let shown = memo(move || {
         let manner = state.manner.get();
         let new = state.figures.with(|figures| figures.mass(figure));
         let old = state.kept_figures.with(|figures| figures.mass(figure));
@@ -65,7 +65,7 @@ pub fn MassFigure(
 #[component]
 pub fn MoistureFigure() -> impl IntoView {
     let state = State::here();
-    let shown = Memo::new(move |_| {
+    let shown = memo(move || {
         let manner = state.manner.get();
         let new = state.figures.with(Figures::moisture);
         let old = state.kept_figures.with(Figures::moisture);

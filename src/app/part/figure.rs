@@ -40,7 +40,7 @@ pub fn Figure(
     view! {
         <button type="button" class="figure" on:click=open aria-haspopup="dialog">
             <span class="value">{value}</span>
-            <span class="label">{move || label.get()}</span>
+            <span class="label">{label}</span>
             {move || was().map(|was| view! { <span class="was">{was}</span> })}
         </button>
     }

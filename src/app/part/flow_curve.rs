@@ -25,7 +25,7 @@ pub fn FlowCurve(
     let field = format!("0 0 {} {}", FlowDrawing::WIDTH, FlowDrawing::HEIGHT);
     view! {
         <figure class="flow">
-            <svg viewBox=field role="img" aria-label=move || told.get()>
+            <svg viewBox=field role="img" aria-label=told>
                 <defs>
                     <pattern id="flow-hatch" width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
                         <line class="hatch" x1="0" y1="0" x2="0" y2="6" />

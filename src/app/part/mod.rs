@@ -1,6 +1,7 @@
 //! Parts: what places are made of.
 
 mod advice_card;
+mod answers;
 mod button;
 mod choice;
 mod dialog;

@@ -4,7 +4,7 @@
 use leptos::prelude::*;
 
 use crate::app::browser::announce::announce;
-use crate::app::state::State;
+use crate::app::state::{State, memo};
 
 /// What was typed, and what came of it.
 #[derive(Clone, PartialEq)]
@@ -117,13 +117,13 @@ pub fn NumberBox(
     changed: Signal<bool>,
 ) -> impl IntoView {
     let own = Memory::new(&id, figure, take);
-    let trouble = Memo::new(move |_| own.trouble());
+    let trouble = memo(move || own.trouble());
     let is_unread = move || trouble.with(|trouble| !trouble.is_empty());
     let trouble_id = format!("{id}-trouble");
     let described = trouble_id.clone();
     view! {
-        <div class="number-box" class:changed=move || changed.get() class:unread=is_unread>
-            <label for=id.clone()>{move || label.get()}</label>
+        <div class="number-box" class:changed=changed class:unread=is_unread>
+            <label for=id.clone()>{label}</label>
             <label class="field" for=id.clone()>
                 <input
                     id=id.clone()
@@ -136,7 +136,7 @@ pub fn NumberBox(
                     on:input:target=move |event| own.read(event.target().value())
                     on:change=move |_| own.state.end_step()
                 />
-                <span class="unit">{move || unit.get()}</span>
+                <span class="unit">{unit}</span>
             </label>
             {move || is_unread().then(|| view! { <p class="trouble" id=trouble_id.clone()>{trouble.get()}</p> })}
         </div>

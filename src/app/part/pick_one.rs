@@ -2,6 +2,8 @@
 
 use leptos::prelude::*;
 
+use super::answers::{Answered, answered};
+
 /// A labelled list of answers of which one holds.
 #[component]
 pub fn PickOne<T>(
@@ -22,22 +24,31 @@ pub fn PickOne<T>(
 where
     T: Copy + PartialEq + Send + Sync + 'static,
 {
+    list(id, label, answered(answers, holds, chosen))
+}
+
+/// The list, whatever is picked among: drawn into the page once.
+fn list(id: &'static str, label: &'static str, answered: Answered) -> AnyView {
+    let Answered {
+        words,
+        holds,
+        chosen,
+    } = answered;
+    let option = move |(place, words): (usize, String)| {
+        let selected = Signal::derive(move || holds.get() == Some(place));
+        view! { <option value=place.to_string() prop:selected=selected>{words}</option> }
+    };
     let options = move || {
-        let answers = answers.get();
-        answers
+        words
+            .get()
             .into_iter()
             .enumerate()
-            .map(|(index, (answer, words))| {
-                view! { <option value=index.to_string() prop:selected=move || holds.get() == answer>{words}</option> }
-            })
+            .map(option)
             .collect_view()
     };
-    let pick = move |index: String| {
-        let index: Option<usize> = index.parse().ok();
-        let answer = answers
-            .with_untracked(|answers| index.and_then(|index| answers.get(index).map(|one| one.0)));
-        if let Some(answer) = answer {
-            chosen.run(answer);
+    let pick = move |place: String| {
+        if let Ok(place) = place.parse() {
+            chosen.run(place);
         }
     };
     view! {
@@ -46,4 +57,5 @@ where
             <select id=id on:change:target=move |event| pick(event.target().value())>{options}</select>
         </div>
     }
+    .into_any()
 }

@@ -28,7 +28,7 @@ pub fn TextBox(
                 type="text"
                 autocomplete="off"
                 maxlength=most
-                prop:value=move || words.get()
+                prop:value=words
                 on:input:target=move |event| typed.run(event.target().value())
             />
         </div>

@@ -4,14 +4,14 @@ use leptos::prelude::*;
 
 use super::Button;
 use crate::app::browser::announce::announce;
-use crate::app::state::State;
+use crate::app::state::{State, memo};
 use crate::words::tried;
 
 /// The bar that stands there while a trial is on.
 #[component]
 pub fn TrialBar() -> impl IntoView {
     let state = State::here();
-    let changed = Memo::new(move |_| {
+    let changed = memo(move || {
         let manner = state.manner.get();
         state.with(|tried| state.with_kept(|kept| tried::changed(kept, tried, manner)))
     });
@@ -27,7 +27,7 @@ pub fn TrialBar() -> impl IntoView {
         <section class="trial-bar" aria-label="Trial">
             <p>
                 <strong>"Trial: "</strong>
-                {move || changed.get()}
+                {changed}
             </p>
             <div class="buttons">
                 <Button says="Drop" tapped=move |()| drop_it() />

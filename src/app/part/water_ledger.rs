@@ -18,7 +18,7 @@ pub fn WaterLedger(
     let rows = move || bar.with(|bar| bar.rows.iter().map(row).collect_view());
     view! {
         <figure class="ledger">
-            <svg height="88" role="img" aria-label=move || twin.get()>
+            <svg height="88" role="img" aria-label=twin>
                 {pieces}
                 {marks}
             </svg>

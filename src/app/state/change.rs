@@ -6,18 +6,32 @@ use super::State;
 use crate::engine::formula::Formula;
 use crate::sheet::{History, Sheet};
 
+/// What is read of a signal.
+type Guard<T> = <RwSignal<T> as Read>::Value;
+
 impl State {
     /// Looks at the sheet as it stands: the trial where there is one, else what is kept.
     pub fn with<T>(self, look: impl FnOnce(&Sheet) -> T) -> T {
-        self.trial.with(|trial| match trial {
+        // Guards, and not `with`, keep this small: it is drawn into each closure of the page.
+        match self.trial_read().as_ref() {
             Some(tried) => look(tried.now()),
             None => self.with_kept(look),
-        })
+        }
     }
 
     /// Looks at the sheet as it is kept.
     pub fn with_kept<T>(self, look: impl FnOnce(&Sheet) -> T) -> T {
-        self.history.with(|history| look(history.now()))
+        look(self.history_read().now())
+    }
+
+    #[inline(never)]
+    fn trial_read(self) -> Guard<Option<History>> {
+        self.trial.read()
+    }
+
+    #[inline(never)]
+    fn history_read(self) -> Guard<History> {
+        self.history.read()
     }
 
     /// The sheet as it stands, not followed.

@@ -6,6 +6,7 @@ use leptos::html::Dialog;
 use leptos::prelude::*;
 
 use super::Opened;
+use super::memo;
 use crate::app::browser::locale;
 use crate::app::browser::storage::StorageTrouble;
 use crate::engine::formula::{Basis, Figures, Form};
@@ -77,10 +78,10 @@ impl State {
         let settings = RwSignal::new(Settings::default());
         let kitchens = RwSignal::new(Kitchens::default());
         let numbers = locale::numbers();
-        let kept_figures = Memo::new(move |_| {
+        let kept_figures = memo(move || {
             history.with(|history| Figures::of(&history.now().formula, Form::AsWritten))
         });
-        let figures = Memo::new(move |_| {
+        let figures = memo(move || {
             trial.with(|trial| match trial {
                 Some(tried) => Figures::of(&tried.now().formula, Form::AsWritten),
                 None => kept_figures.get(),
@@ -91,8 +92,8 @@ impl State {
             trial,
             settings,
             kitchens,
-            kitchen: Memo::new(move |_| kitchens.with(|all| all.here().clone())),
-            manner: Memo::new(move |_| Manner {
+            kitchen: memo(move || kitchens.with(|all| all.here().clone())),
+            manner: memo(move || Manner {
                 numbers,
                 units: units(settings.get()),
             }),

@@ -4,6 +4,7 @@ mod change;
 mod doors;
 mod here;
 mod keeping;
+mod memo;
 mod opening;
 mod shelving;
 mod trial;
@@ -11,3 +12,4 @@ mod unread;
 
 pub use doors::Opened;
 pub use here::{Keeps, State, is_newer};
+pub use memo::memo;

@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use super::divide_card::Bench;
 use super::ways::Ways;
-use crate::app::state::State;
+use crate::app::state::{State, memo};
 use crate::engine::batch::{BatchError, Rounded, Scaled, Weighing, round, scale};
 use crate::engine::quantity::Division;
 use crate::sheet::Sheet;
@@ -27,8 +27,8 @@ pub struct BatchAnswers {
 impl BatchAnswers {
     /// The answers that follow from the state of the page.
     pub fn of(state: State) -> Self {
-        let scaled = Memo::new(move |_| state.with(scale_sheet));
-        let weighing = Memo::new(move |_| {
+        let scaled = memo(move || state.with(scale_sheet));
+        let weighing = memo(move || {
             let scales = state.kitchen.with(|kitchen| kitchen.scales);
             Weighing::from_masses(scales.main, scales.pocket).unwrap_or(Weighing {
                 main: Division::ONE_GRAM,
@@ -38,7 +38,7 @@ impl BatchAnswers {
         Self {
             scaled,
             weighing,
-            rounded: Memo::new(move |_| {
+            rounded: memo(move || {
                 scaled.with(|scaled| {
                     let scaled = scaled.as_ref().ok()?;
                     Some(round(&scaled.formula, weighing.get()))

@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use super::BatchAnswers;
 use crate::app::part::{Figure, Shown};
-use crate::app::state::State;
+use crate::app::state::{State, memo};
 use crate::engine::batch::Rounded;
 use crate::words::{Manner, weigh};
 
@@ -33,7 +33,7 @@ fn RoundedFigure(
 ) -> impl IntoView {
     let state = State::here();
     let answers = BatchAnswers::here();
-    let shown = Memo::new(move |_| {
+    let shown = memo(move || {
         let manner = state.manner.get();
         let value = answers.read_rounded(|rounded| look(rounded, manner));
         Shown {

@@ -6,7 +6,7 @@ use leptos::prelude::*;
 
 use super::BatchAnswers;
 use crate::app::part::{Button, Figure, NumberBox, Shown};
-use crate::app::state::State;
+use crate::app::state::{State, memo};
 use crate::engine::batch::{BatchError, Divided, divide};
 use crate::engine::quantity::Mass;
 use crate::sheet::Id;
@@ -54,8 +54,8 @@ impl BatchAnswers {
 pub fn DivideCard() -> impl IntoView {
     let state = State::here();
     let answers = BatchAnswers::here();
-    let divided = Memo::new(move |_| answers.divided(&answers.bench(state)));
-    let told = Memo::new(move |_| {
+    let divided = memo(move || answers.divided(&answers.bench(state)));
+    let told = memo(move || {
         let manner = state.manner.get();
         divided.with(|divided| match divided {
             Some(Ok(divided)) => (
@@ -66,7 +66,7 @@ pub fn DivideCard() -> impl IntoView {
             None => Default::default(),
         })
     });
-    let shown = Memo::new(move |_| Shown {
+    let shown = memo(move || Shown {
         value: told.with(|told| told.0.clone()),
         was: None,
     });
@@ -118,7 +118,7 @@ fn Forget() -> impl IntoView {
 fn DoughBox() -> impl IntoView {
     let state = State::here();
     let answers = BatchAnswers::here();
-    let figure = Memo::new(move |_| {
+    let figure = memo(move || {
         let manner = state.manner.get();
         let said = answers.bench(state).dough;
         answers.scaled.with(|scaled| {
@@ -141,7 +141,7 @@ fn DoughBox() -> impl IntoView {
 fn PiecesBox() -> impl IntoView {
     let state = State::here();
     let answers = BatchAnswers::here();
-    let figure = Memo::new(move |_| {
+    let figure = memo(move || {
         let manner = state.manner.get();
         let said = answers
             .bench(state)

@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use super::answers::scale_sheet;
 use crate::app::part::NumberBox;
-use crate::app::state::State;
+use crate::app::state::{State, memo};
 use crate::sheet::Batch;
 use crate::words::read::ReadError;
 use crate::words::{Manner, Trouble};
@@ -41,7 +41,7 @@ pub fn FieldBox(
     field: Field,
 ) -> impl IntoView {
     let state = State::here();
-    let figure = Memo::new(move |_| {
+    let figure = memo(move || {
         let manner = state.manner.get();
         state.with(|sheet| (field.look)(&sheet.batch, manner))
     });

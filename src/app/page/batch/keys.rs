@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use super::BatchAnswers;
 use crate::app::part::{Figure, Shown};
-use crate::app::state::State;
+use crate::app::state::{State, memo};
 use crate::engine::batch::{BatchFigure, Scaled};
 use crate::words::{Manner, weigh, write};
 
@@ -30,7 +30,7 @@ pub fn BatchFigureBox(
 ) -> impl IntoView {
     let state = State::here();
     let answers = BatchAnswers::here();
-    let shown = Memo::new(move |_| {
+    let shown = memo(move || {
         let manner = state.manner.get();
         Shown {
             value: answers.read(|scaled| look(scaled, manner)),

@@ -4,14 +4,14 @@ use leptos::prelude::*;
 
 use super::field::FieldBox;
 use super::fields::LOSSES;
-use crate::app::state::State;
+use crate::app::state::{State, memo};
 use crate::words::weigh;
 
 /// What is lost on the way.
 #[component]
 pub fn LossesCard() -> impl IntoView {
     let state = State::here();
-    let said = Memo::new(move |_| {
+    let said = memo(move || {
         let manner = state.manner.get();
         state.with(|sheet| weigh::losses(&sheet.batch.losses, manner))
     });
@@ -20,7 +20,7 @@ pub fn LossesCard() -> impl IntoView {
         <details class="card fold">
             <summary>
                 <span class="title">"Losses"</span>
-                <span class="quiet">{move || said.get()}</span>
+                <span class="quiet">{said}</span>
             </summary>
             <div class="body">
                 <div class="boxes">{boxes}</div>

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use super::BatchAnswers;
 use crate::app::browser::announce::announce;
 use crate::app::part::Button;
-use crate::app::state::State;
+use crate::app::state::{State, memo};
 use crate::engine::quantity::Factor;
 use crate::words::Trouble;
 
@@ -14,7 +14,7 @@ use crate::words::Trouble;
 pub fn MakeFormula() -> impl IntoView {
     let state = State::here();
     let answers = BatchAnswers::here();
-    let is_same = Memo::new(move |_| {
+    let is_same = memo(move || {
         answers.scaled.with(|scaled| {
             scaled
                 .as_ref()

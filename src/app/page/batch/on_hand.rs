@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use super::BatchAnswers;
 use super::answers::scale_sheet;
 use crate::app::part::PickOne;
-use crate::app::state::State;
+use crate::app::state::{State, memo};
 use crate::engine::batch::Wanted;
 use crate::engine::formula::{Formula, LineAt};
 use crate::words::name;
@@ -15,8 +15,8 @@ use crate::words::name;
 pub fn OnHandPick() -> impl IntoView {
     let state = State::here();
     let answers = BatchAnswers::here();
-    let foods = Memo::new(move |_| state.with(|sheet| each_once(&sheet.formula)));
-    let holds = Memo::new(move |_| {
+    let foods = memo(move || state.with(|sheet| each_once(&sheet.formula)));
+    let holds = memo(move || {
         state.with(|sheet| {
             let Wanted::OnHand { at, .. } = sheet.batch.wanted else {
                 return None;

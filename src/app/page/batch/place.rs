@@ -14,7 +14,7 @@ use super::wanted_card::WantedCard;
 use super::weighing::Weighing;
 use crate::app::page::HEADING;
 use crate::app::part::AdviceCard;
-use crate::app::state::State;
+use crate::app::state::{State, memo};
 use crate::engine::batch::BatchCaution;
 use crate::sheet::Place;
 use crate::words::{Trouble, caution, name};
@@ -23,7 +23,7 @@ use crate::words::{Trouble, caution, name};
 #[component]
 pub fn BatchPlace() -> impl IntoView {
     let answers = BatchAnswers::here();
-    let stands = Memo::new(move |_| answers.scaled.with(Result::is_ok));
+    let stands = memo(move || answers.scaled.with(Result::is_ok));
     view! {
         <h1 class="heard" id=HEADING tabindex="-1">{name::place(Place::Batch)}</h1>
         <div class="newspaper">
@@ -49,7 +49,7 @@ pub fn BatchPlace() -> impl IntoView {
 fn Why() -> impl IntoView {
     let state = State::here();
     let answers = BatchAnswers::here();
-    let why = Memo::new(move |_| {
+    let why = memo(move || {
         let manner = state.manner.get();
         answers
             .scaled
@@ -72,7 +72,7 @@ fn Why() -> impl IntoView {
 fn Doubts() -> impl IntoView {
     let state = State::here();
     let answers = BatchAnswers::here();
-    let doubts = Memo::new(move |_| {
+    let doubts = memo(move || {
         answers.scaled.with(|scaled| {
             scaled
                 .as_ref()
@@ -81,7 +81,7 @@ fn Doubts() -> impl IntoView {
         })
     });
     let card = move |doubt: BatchCaution| {
-        let advice = Memo::new(move |_| Some(caution::batch(&doubt, state.manner.get())));
+        let advice = memo(move || Some(caution::batch(&doubt, state.manner.get())));
         view! { <AdviceCard title="Check the losses" advice /> }
     };
     move || doubts.get().into_iter().map(card).collect_view()

@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use crate::app::part::PickOne;
-use crate::app::state::State;
+use crate::app::state::{State, memo};
 use crate::engine::quantity::Division;
 use crate::sheet::Scales;
 use crate::words::write;
@@ -12,9 +12,9 @@ use crate::words::write;
 #[component]
 pub fn ScalesCard() -> impl IntoView {
     let state = State::here();
-    let scales = Memo::new(move |_| state.kitchen.with(|kitchen| kitchen.scales));
-    let main = Memo::new(move |_| Division::from_mass(scales.get().main).ok());
-    let pocket = Memo::new(move |_| {
+    let scales = memo(move || state.kitchen.with(|kitchen| kitchen.scales));
+    let main = memo(move || Division::from_mass(scales.get().main).ok());
+    let pocket = memo(move || {
         scales
             .get()
             .pocket
@@ -26,7 +26,7 @@ pub fn ScalesCard() -> impl IntoView {
             .map(|step| (Some(step), write::division(step, manner)))
             .to_vec()
     };
-    let pocket_steps = Memo::new(move |_| {
+    let pocket_steps = memo(move || {
         let mut steps = steps();
         steps.insert(0, (None, "none".to_owned()));
         steps
@@ -50,7 +50,7 @@ pub fn ScalesCard() -> impl IntoView {
                 <span class="quiet">"smallest step shown"</span>
             </header>
             <div class="body boxes">
-                <PickOne id="scale-main" label="Kitchen scale" answers=Memo::new(move |_| steps()) holds=main chosen=Callback::new(set_main) />
+                <PickOne id="scale-main" label="Kitchen scale" answers=memo(move || steps()) holds=main chosen=Callback::new(set_main) />
                 <PickOne id="scale-pocket" label="Pocket scale, for yeast and salt" answers=pocket_steps holds=pocket chosen=Callback::new(set_pocket) />
             </div>
         </section>

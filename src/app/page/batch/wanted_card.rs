@@ -8,7 +8,7 @@ use super::fields::{PIECES, of_way};
 use super::on_hand::OnHandPick;
 use super::ways::choose;
 use crate::app::part::PickOne;
-use crate::app::state::State;
+use crate::app::state::{State, memo};
 use crate::engine::batch::Way;
 use crate::words::name;
 
@@ -17,7 +17,7 @@ use crate::words::name;
 pub fn WantedCard() -> impl IntoView {
     let state = State::here();
     let answers = BatchAnswers::here();
-    let way = Memo::new(move |_| state.with(|sheet| sheet.batch.wanted.way()));
+    let way = memo(move || state.with(|sheet| sheet.batch.wanted.way()));
     let ways: Vec<(Way, String)> = Way::ALL
         .into_iter()
         .map(|way| (way, name::way(way).to_owned()))

@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use super::BatchAnswers;
-use crate::app::state::{Opened, State};
+use crate::app::state::{Opened, State, memo};
 use crate::engine::formula::LineAt;
 use crate::engine::working::Line;
 use crate::words::weigh;
@@ -16,7 +16,7 @@ pub fn WeighLine(
 ) -> impl IntoView {
     let state = State::here();
     let answers = BatchAnswers::here();
-    let food = Memo::new(move |_| {
+    let food = memo(move || {
         state
             .with(|sheet| {
                 sheet
@@ -26,7 +26,7 @@ pub fn WeighLine(
             })
             .unwrap_or_default()
     });
-    let weighed = Memo::new(move |_| {
+    let weighed = memo(move || {
         let manner = state.manner.get();
         let found = answers.read_rounded(|rounded| {
             let line = rounded.lines.iter().find(|line| line.at == at)?;
@@ -43,7 +43,7 @@ pub fn WeighLine(
     };
     view! {
         <button type="button" class="weigh" class:off=move || weighed.with(|weighed| weighed.off) aria-haspopup="dialog" on:click=open>
-            <span class="name">{move || food.get()}</span>
+            <span class="name">{food}</span>
             <span class="shows">{move || weighed.with(|weighed| weighed.shows.clone())}</span>
             <span class="said">{move || weighed.with(|weighed| weighed.said.clone())}</span>
         </button>

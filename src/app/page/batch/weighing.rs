@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use super::{BatchAnswers, WeighLine};
 use crate::app::part::stream_word;
-use crate::app::state::State;
+use crate::app::state::{State, memo};
 use crate::engine::formula::{LineAt, StreamKind};
 use crate::words::{line, write};
 
@@ -21,7 +21,7 @@ struct Heading {
 #[component]
 pub fn Weighing() -> impl IntoView {
     let state = State::here();
-    let headings = Memo::new(move |_| {
+    let headings = memo(move || {
         state.with(|sheet| {
             let streams = sheet.formula.streams.iter().enumerate();
             let headings = streams.map(|(stream, own)| Heading {
@@ -55,7 +55,7 @@ fn StreamToWeigh(
         name,
         lines,
     } = heading;
-    let in_all = Memo::new(move |_| {
+    let in_all = memo(move || {
         let manner = state.manner.get();
         answers.read_rounded(|rounded| {
             Some(write::mass(
@@ -76,7 +76,7 @@ fn StreamToWeigh(
                     " "
                     {name}
                 </h2>
-                <span class="quiet follows">{move || in_all.get()}</span>
+                <span class="quiet follows">{in_all}</span>
             </header>
             <ul>{rows}</ul>
         </section>

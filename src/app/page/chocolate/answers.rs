@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use crate::app::page::BatchAnswers;
-use crate::app::state::State;
+use crate::app::state::{State, memo};
 use crate::engine::chocolate::{ChocolateError, Fill, FillAsked, Syrup, fill, first_of};
 use crate::engine::formula::StreamKind;
 use crate::engine::quantity::Mass;
@@ -25,13 +25,13 @@ impl ChocolateAnswers {
     /// The answers that follow from the state of the page.
     pub fn of(state: State, batch: BatchAnswers) -> Self {
         let first = move |kind| state.with(|sheet| first_of(&sheet.formula, kind));
-        let filling = Memo::new(move |_| first(StreamKind::Filling));
-        let topping = Memo::new(move |_| first(StreamKind::Topping));
+        let filling = memo(move || first(StreamKind::Filling));
+        let topping = memo(move || first(StreamKind::Topping));
         Self {
             filling,
             topping,
-            fill: Memo::new(move |_| fill_of(batch, filling.get()?)),
-            syrup: Memo::new(move |_| {
+            fill: memo(move || fill_of(batch, filling.get()?)),
+            syrup: memo(move || {
                 state.with(|sheet| {
                     let stream = sheet.formula.streams.get(topping.get()?)?;
                     Some(Syrup::of(stream, sheet.batch.syrup_at))

@@ -6,7 +6,7 @@ use super::ChocolateAnswers;
 use super::food_row::FoodRows;
 use crate::app::page::BatchAnswers;
 use crate::app::part::{AdviceCard, Figure, NumberBox, Shown};
-use crate::app::state::State;
+use crate::app::state::{State, memo};
 use crate::engine::chocolate::{Fill, FillAsked, fill, set_filling};
 use crate::engine::quantity::{Mass, Share};
 use crate::words::{Manner, Trouble, caution, read, weigh, write};
@@ -17,11 +17,11 @@ pub fn FillCard() -> impl IntoView {
     let state = State::here();
     let answers = ChocolateAnswers::here();
     let batch = BatchAnswers::here();
-    let pieces = Memo::new(move |_| {
+    let pieces = memo(move || {
         let manner = state.manner.get();
         batch.read(|scaled| weigh::pieces(&scaled.pieces, manner))
     });
-    let heavy = Memo::new(move |_| {
+    let heavy = memo(move || {
         let manner = state.manner.get();
         answers
             .read_fill(|fill| {
@@ -31,7 +31,7 @@ pub fn FillCard() -> impl IntoView {
             })
             .flatten()
     });
-    let spare = Memo::new(move |_| Shown {
+    let spare = memo(move || Shown {
         value: {
             let manner = state.manner.get();
             answers
@@ -103,7 +103,7 @@ fn FillBox(
 ) -> impl IntoView {
     let state = State::here();
     let answers = ChocolateAnswers::here();
-    let figure = Memo::new(move |_| {
+    let figure = memo(move || {
         let manner = state.manner.get();
         answers
             .read_fill(|fill| look(fill, manner))

@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use crate::app::part::NumberBox;
-use crate::app::state::{Opened, State};
+use crate::app::state::{Opened, State, memo};
 use crate::engine::formula::{LineAt, set_mass};
 use crate::words::{Trouble, line, read, write};
 
@@ -14,7 +14,7 @@ pub fn FoodRow(
     at: LineAt,
 ) -> impl IntoView {
     let state = State::here();
-    let food = Memo::new(move |_| {
+    let food = memo(move || {
         state
             .with(|sheet| {
                 sheet
@@ -24,15 +24,15 @@ pub fn FoodRow(
             })
             .unwrap_or_default()
     });
-    let said = Memo::new(move |_| {
+    let said = memo(move || {
         let manner = state.manner.get();
         state
             .with(|sheet| sheet.formula.line(at).map(|line| line::said(line, manner)))
             .unwrap_or_default()
     });
     let mass = move |sheet: &crate::sheet::Sheet| sheet.formula.line(at).map(|line| line.mass);
-    let changed = Memo::new(move |_| state.is_trial() && state.with(mass) != state.with_kept(mass));
-    let figure = Memo::new(move |_| {
+    let changed = memo(move || state.is_trial() && state.with(mass) != state.with_kept(mass));
+    let figure = memo(move || {
         let manner = state.manner.get();
         state
             .with(mass)
@@ -50,10 +50,10 @@ pub fn FoodRow(
     let label = Signal::derive(move || format!("{}, weight", food.get()));
     let unit = Signal::derive(move || state.manner.get().units.mass.symbol());
     view! {
-        <div class="line one-box" role="group" aria-label=move || food.get()>
+        <div class="line one-box" role="group" aria-label=food>
             <button type="button" class="food" aria-haspopup="dialog" on:click=move |_| state.open(Opened::Line(at))>
-                <span class="name">{move || food.get()}</span>
-                <span class="said">{move || said.get()}</span>
+                <span class="name">{food}</span>
+                <span class="said">{said}</span>
             </button>
             <NumberBox id label unit figure changed take=Callback::new(take) />
         </div>
@@ -67,7 +67,7 @@ pub fn FoodRows(
     stream: usize,
 ) -> impl IntoView {
     let state = State::here();
-    let lines = Memo::new(move |_| {
+    let lines = memo(move || {
         state.with(|sheet| {
             sheet
                 .formula

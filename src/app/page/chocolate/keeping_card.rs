@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use super::ChocolateAnswers;
 use crate::app::part::AdviceCard;
-use crate::app::state::State;
+use crate::app::state::{State, memo};
 use crate::words::{caution, name};
 
 /// How the syrup must be kept.
@@ -12,11 +12,11 @@ use crate::words::{caution, name};
 pub fn KeepingCard() -> impl IntoView {
     let state = State::here();
     let answers = ChocolateAnswers::here();
-    let title = Memo::new(move |_| {
+    let title = memo(move || {
         let keeps = answers.read_syrup(|syrup| name::keeps_as(syrup.keeping.keeps_as));
         keeps.unwrap_or_default().to_owned()
     });
-    let advice = Memo::new(move |_| {
+    let advice = memo(move || {
         let manner = state.manner.get();
         answers.read_syrup(|syrup| caution::keeping(&syrup.keeping, manner))
     });

@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use super::ChocolateAnswers;
 use crate::app::part::{Figure, Shown};
-use crate::app::state::State;
+use crate::app::state::{State, memo};
 use crate::engine::chocolate::{Flow, Syrup};
 use crate::engine::working::Line;
 use crate::words::{Manner, name, write};
@@ -13,7 +13,7 @@ use crate::words::{Manner, name, write};
 #[component]
 pub fn ChocolateKeys() -> impl IntoView {
     let answers = ChocolateAnswers::here();
-    let handling = Memo::new(move |_| {
+    let handling = memo(move || {
         let flow = answers.read_syrup(|syrup| name::flow(syrup.flow));
         flow.unwrap_or("Thickness").to_owned()
     });
@@ -44,7 +44,7 @@ pub fn SyrupFigure(
 ) -> impl IntoView {
     let state = State::here();
     let answers = ChocolateAnswers::here();
-    let shown = Memo::new(move |_| {
+    let shown = memo(move || {
         let manner = state.manner.get();
         let value = answers.read_syrup(|syrup| look(syrup, manner));
         Shown {

@@ -12,7 +12,7 @@ use super::syrup_card::SyrupCard;
 use super::weigh_card::WeighCard;
 use crate::app::page::HEADING;
 use crate::app::part::AdviceCard;
-use crate::app::state::State;
+use crate::app::state::{State, memo};
 use crate::engine::formula::StreamKind;
 use crate::sheet::Place;
 use crate::words::caution::{Step, safety};
@@ -23,9 +23,9 @@ use crate::words::name;
 pub fn ChocolatePlace() -> impl IntoView {
     let state = State::here();
     let answers = ChocolateAnswers::here();
-    let has_syrup = Memo::new(move |_| answers.topping.get().is_some());
-    let has_filling = Memo::new(move |_| answers.filling.get().is_some());
-    let hot = Memo::new(move |_| Some(safety(Step::HotChocolate, state.manner.get())));
+    let has_syrup = memo(move || answers.topping.get().is_some());
+    let has_filling = memo(move || answers.filling.get().is_some());
+    let hot = memo(move || Some(safety(Step::HotChocolate, state.manner.get())));
     view! {
         <h1 class="heard" id=HEADING tabindex="-1">{name::place(Place::Chocolate)}</h1>
         <div class="newspaper">

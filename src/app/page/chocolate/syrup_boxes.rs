@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use super::ChocolateAnswers;
 use super::thickness::set_thickness;
 use crate::app::part::NumberBox;
-use crate::app::state::State;
+use crate::app::state::{State, memo};
 use crate::engine::chocolate::{Flow, set_liquid};
 use crate::words::{Trouble, read, write};
 
@@ -26,7 +26,7 @@ pub fn SyrupBoxes() -> impl IntoView {
 fn RatioBox() -> impl IntoView {
     let state = State::here();
     let answers = ChocolateAnswers::here();
-    let figure = Memo::new(move |_| {
+    let figure = memo(move || {
         let manner = state.manner.get();
         let ratio = answers.read_syrup(|syrup| syrup.chocolate_for_one());
         ratio
@@ -57,7 +57,7 @@ fn RatioBox() -> impl IntoView {
 fn ThicknessBox() -> impl IntoView {
     let state = State::here();
     let answers = ChocolateAnswers::here();
-    let figure = Memo::new(move |_| {
+    let figure = memo(move || {
         let manner = state.manner.get();
         let thickness = answers.read_syrup(|syrup| match syrup.flow {
             Flow::Flows { thickness, .. } => write::box_viscosity(thickness, manner),
@@ -77,7 +77,7 @@ fn ThicknessBox() -> impl IntoView {
 #[component]
 fn TemperatureBox() -> impl IntoView {
     let state = State::here();
-    let figure = Memo::new(move |_| {
+    let figure = memo(move || {
         let manner = state.manner.get();
         state.with(|sheet| write::box_temperature(sheet.batch.syrup_at, manner))
     });

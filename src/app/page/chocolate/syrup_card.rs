@@ -7,7 +7,7 @@ use super::food_row::FoodRows;
 use super::syrup_boxes::SyrupBoxes;
 use super::thickness::HandlingChoice;
 use crate::app::part::{Button, Picture};
-use crate::app::state::{Opened, State};
+use crate::app::state::{Opened, State, memo};
 use crate::engine::formula::Line;
 use crate::engine::larder::Food;
 use crate::engine::quantity::Mass;
@@ -18,7 +18,7 @@ use crate::words::Trouble;
 pub fn SyrupCard() -> impl IntoView {
     let state = State::here();
     let answers = ChocolateAnswers::here();
-    let name = Memo::new(move |_| {
+    let name = memo(move || {
         state
             .with(|sheet| {
                 Some(
@@ -32,7 +32,7 @@ pub fn SyrupCard() -> impl IntoView {
             })
             .unwrap_or_default()
     });
-    let trouble = Memo::new(move |_| {
+    let trouble = memo(move || {
         let manner = state.manner.get();
         answers.syrup.with(|syrup| match syrup {
             Some(Err(error)) => Some(error.sentence(manner)),
@@ -49,7 +49,7 @@ pub fn SyrupCard() -> impl IntoView {
         <section class="card" data-stream="topping" aria-label="Syrup for the top">
             <header>
                 <h2>"Syrup for the top"</h2>
-                <span class="quiet">{move || name.get()}</span>
+                <span class="quiet">{name}</span>
             </header>
             {move || answers.topping.get().map(|stream| view! { <FoodRows stream /> })}
             <div class="body">

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use super::ChocolateAnswers;
 use crate::app::browser::announce::announce;
 use crate::app::part::Choice;
-use crate::app::state::State;
+use crate::app::state::{State, memo};
 use crate::engine::chocolate::{Flow, Handling, set_liquid};
 use crate::engine::quantity::Viscosity;
 use crate::words::{Trouble, name};
@@ -40,7 +40,7 @@ pub fn HandlingChoice() -> impl IntoView {
     let state = State::here();
     let answers = ChocolateAnswers::here();
     let refused = RwSignal::new(String::new());
-    let holds = Memo::new(move |_| {
+    let holds = memo(move || {
         let handling = answers.read_syrup(|syrup| match syrup.flow {
             Flow::Flows { handling, .. } => Some(handling),
             Flow::Seized | Flow::MeltedOnly => None,

@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use super::ChocolateAnswers;
 use crate::app::page::{BatchAnswers, FieldBox, STAYS, WeighLine};
-use crate::app::state::State;
+use crate::app::state::{State, memo};
 use crate::engine::formula::LineAt;
 use crate::words::weigh;
 
@@ -14,11 +14,11 @@ pub fn WeighCard() -> impl IntoView {
     let state = State::here();
     let answers = ChocolateAnswers::here();
     let batch = BatchAnswers::here();
-    let pieces = Memo::new(move |_| {
+    let pieces = memo(move || {
         let manner = state.manner.get();
         batch.read(|scaled| weigh::pieces(&scaled.pieces, manner))
     });
-    let lines = Memo::new(move |_| {
+    let lines = memo(move || {
         let streams = [answers.filling.get(), answers.topping.get()];
         state.with(|sheet| {
             let of = |stream: usize| {
@@ -40,7 +40,7 @@ pub fn WeighCard() -> impl IntoView {
         <section class="card" aria-label="To weigh for this batch">
             <header>
                 <h2>"To weigh for this batch"</h2>
-                <span class="quiet">{move || pieces.get()}</span>
+                <span class="quiet">{pieces}</span>
             </header>
             <ul>
                 <For each=move || lines.get() key=|at| *at let(at)>

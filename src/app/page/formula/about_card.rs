@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use crate::app::part::{PickOne, TextBox};
-use crate::app::state::State;
+use crate::app::state::{State, memo};
 use crate::engine::formula::Bread;
 use crate::sheet::Sheet;
 use crate::words::name;
@@ -12,9 +12,9 @@ use crate::words::name;
 #[component]
 pub fn AboutCard() -> impl IntoView {
     let state = State::here();
-    let words = Memo::new(move |_| state.with(|sheet| sheet.name.clone()));
-    let bread = Memo::new(move |_| state.with(|sheet| sheet.bread));
-    let note = Memo::new(move |_| state.with(|sheet| sheet.note.clone()));
+    let words = memo(move || state.with(|sheet| sheet.name.clone()));
+    let bread = memo(move || state.with(|sheet| sheet.bread));
+    let note = memo(move || state.with(|sheet| sheet.note.clone()));
     let breads = Bread::ALL
         .map(|bread| (bread, name::bread(bread).to_owned()))
         .to_vec();
@@ -43,7 +43,7 @@ pub fn AboutCard() -> impl IntoView {
                     <textarea
                         id="note"
                         maxlength=Sheet::NOTE_LENGTH
-                        prop:value=move || note.get()
+                        prop:value=note
                         on:input:target=move |event| state.type_in("note", |sheet| sheet.note = event.target().value())
                     ></textarea>
                 </div>

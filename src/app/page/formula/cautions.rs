@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use crate::app::part::AdviceCard;
-use crate::app::state::State;
+use crate::app::state::{State, memo};
 use crate::engine::formula::{Caution, cautions};
 use crate::words::{Advice, caution, name};
 
@@ -11,7 +11,7 @@ use crate::words::{Advice, caution, name};
 #[component]
 pub fn Cautions() -> impl IntoView {
     let state = State::here();
-    let found = Memo::new(move |_| {
+    let found = memo(move || {
         let manner = state.manner.get();
         state.with(|sheet| {
             let found = cautions(&sheet.formula, sheet.bread).unwrap_or_default();

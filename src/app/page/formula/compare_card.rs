@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use crate::app::part::{Button, PickOne};
-use crate::app::state::State;
+use crate::app::state::{State, memo};
 use crate::sheet::{Sheet, ShelfEntry};
 use crate::words::compared::{self, Row};
 
@@ -31,7 +31,7 @@ pub fn CompareCard() -> impl IntoView {
 fn Choose() -> impl IntoView {
     let state = State::here();
     let chosen = RwSignal::new(0_usize);
-    let others = Memo::new(move |_| {
+    let others = memo(move || {
         let open = state.open_id.get();
         state.shelf.with(|shelf| {
             let other = |entry: &&ShelfEntry| Some(&entry.id) != open.as_ref();
@@ -44,14 +44,14 @@ fn Choose() -> impl IntoView {
                 .collect::<Vec<_>>()
         })
     });
-    let answers = Memo::new(move |_| {
+    let answers = memo(move || {
         let names = others.get().into_iter().map(|(_, name)| name);
         std::iter::once("nothing".to_owned())
             .chain(names)
             .enumerate()
             .collect::<Vec<_>>()
     });
-    let other = Memo::new(move |_| {
+    let other = memo(move || {
         // The first answer is "nothing".
         let place = chosen.get().checked_sub(1)?;
         let id = others.with(|others| others.get(place).map(|(id, _)| id.clone()))?;
@@ -71,7 +71,7 @@ fn Beside(
 ) -> impl IntoView {
     let state = State::here();
     let name = other.name.clone();
-    let rows = Memo::new(move |_| {
+    let rows = memo(move || {
         let manner = state.manner.get();
         state.with(|sheet| compared::rows(&other.formula, &sheet.formula, manner))
     });

@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use crate::app::part::NumberBox;
-use crate::app::state::{Opened, State};
+use crate::app::state::{Opened, State, memo};
 use crate::engine::formula::{LineAt, percentage, set_mass, set_percentage};
 use crate::words::{Trouble, line, read, write};
 
@@ -14,7 +14,7 @@ pub fn LineRow(
     at: LineAt,
 ) -> impl IntoView {
     let state = State::here();
-    let food = Memo::new(move |_| {
+    let food = memo(move || {
         state
             .with(|sheet| {
                 sheet
@@ -24,21 +24,21 @@ pub fn LineRow(
             })
             .unwrap_or_default()
     });
-    let said = Memo::new(move |_| {
+    let said = memo(move || {
         let manner = state.manner.get();
         state
             .with(|sheet| sheet.formula.line(at).map(|line| line::said(line, manner)))
             .unwrap_or_default()
     });
-    let changed = Memo::new(move |_| {
+    let changed = memo(move || {
         let mass = |sheet: &crate::sheet::Sheet| sheet.formula.line(at).map(|line| line.mass);
         state.is_trial() && state.with(mass) != state.with_kept(mass)
     });
     view! {
-        <div class="line" role="group" aria-label=move || food.get()>
+        <div class="line" role="group" aria-label=food>
             <button type="button" class="food" aria-haspopup="dialog" on:click=move |_| state.open(Opened::Line(at))>
-                <span class="name">{move || food.get()}</span>
-                <span class="said">{move || said.get()}</span>
+                <span class="name">{food}</span>
+                <span class="said">{said}</span>
             </button>
             <MassBox at food changed />
             <PercentBox at food changed />
@@ -50,7 +50,7 @@ pub fn LineRow(
 fn MassBox(at: LineAt, food: Memo<String>, changed: Memo<bool>) -> impl IntoView {
     let state = State::here();
     let id = format!("mass-{}-{}", at.stream, at.line);
-    let figure = Memo::new(move |_| {
+    let figure = memo(move || {
         let manner = state.manner.get();
         state
             .with(|sheet| {
@@ -78,7 +78,7 @@ fn MassBox(at: LineAt, food: Memo<String>, changed: Memo<bool>) -> impl IntoView
 fn PercentBox(at: LineAt, food: Memo<String>, changed: Memo<bool>) -> impl IntoView {
     let state = State::here();
     let id = format!("percent-{}-{}", at.stream, at.line);
-    let figure = Memo::new(move |_| {
+    let figure = memo(move || {
         let (manner, basis) = (state.manner.get(), state.basis.get());
         let share = state.with(|sheet| percentage(&sheet.formula, at, basis));
         share

@@ -12,7 +12,7 @@ use super::water_card::WaterCard;
 use super::what_ifs::WhatIfs;
 use crate::app::page::HEADING;
 use crate::app::part::{Button, Choice, Picture};
-use crate::app::state::{Opened, State};
+use crate::app::state::{Opened, State, memo};
 use crate::engine::formula::Basis;
 use crate::sheet::Place;
 use crate::words::name;
@@ -21,7 +21,7 @@ use crate::words::name;
 #[component]
 pub fn FormulaPlace() -> impl IntoView {
     let state = State::here();
-    let streams = Memo::new(move |_| state.with(|sheet| sheet.formula.streams.len()));
+    let streams = memo(move || state.with(|sheet| sheet.formula.streams.len()));
     let answers = [Basis::AllFlour, Basis::OwnStream].map(|basis| (basis, name::basis(basis)));
     view! {
         <div class="place-head">

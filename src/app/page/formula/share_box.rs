@@ -4,7 +4,7 @@
 use leptos::prelude::*;
 
 use crate::app::part::NumberBox;
-use crate::app::state::State;
+use crate::app::state::{State, memo};
 use crate::engine::formula::{
     Formula, FormulaError, StreamKind, StreamTotals, set_paste_ratio, set_stream_share,
     stream_totals,
@@ -71,14 +71,14 @@ fn SettableBox(
         let totals = stream_totals(&sheet.formula, stream).ok()?;
         (settable.look)(&totals)
     };
-    let figure = Memo::new(move |_| {
+    let figure = memo(move || {
         let manner = state.manner.get();
         state
             .with(of)
             .map(|share| write::box_share(share, manner))
             .unwrap_or_default()
     });
-    let changed = Memo::new(move |_| state.is_trial() && state.with(of) != state.with_kept(of));
+    let changed = memo(move || state.is_trial() && state.with(of) != state.with_kept(of));
     let from = id.clone();
     let take = move |text: String| {
         let manner = state.manner.get_untracked();

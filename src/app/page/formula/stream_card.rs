@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use super::line_row::LineRow;
 use super::share_box::ShareRows;
 use crate::app::part::{Button, Picture, stream_word};
-use crate::app::state::{Opened, State};
+use crate::app::state::{Opened, State, memo};
 use crate::engine::formula::{Line, LineAt};
 use crate::engine::larder::Food;
 use crate::engine::quantity::Mass;
@@ -18,7 +18,7 @@ pub fn StreamCard(
     stream: usize,
 ) -> impl IntoView {
     let state = State::here();
-    let name = Memo::new(move |_| {
+    let name = memo(move || {
         state.with(|sheet| {
             sheet
                 .formula
@@ -28,10 +28,9 @@ pub fn StreamCard(
                 .unwrap_or_default()
         })
     });
-    let kind = Memo::new(move |_| {
-        state.with(|sheet| sheet.formula.streams.get(stream).map(|own| own.kind))
-    });
-    let lines = Memo::new(move |_| {
+    let kind =
+        memo(move || state.with(|sheet| sheet.formula.streams.get(stream).map(|own| own.kind)));
+    let lines = memo(move || {
         state.with(|sheet| {
             sheet
                 .formula
@@ -41,7 +40,7 @@ pub fn StreamCard(
         })
     });
     view! {
-        <section class="card stream" data-stream=move || kind.get().map(stream_word) aria-label=move || name.get()>
+        <section class="card stream" data-stream=move || kind.get().map(stream_word) aria-label=name>
             <Head stream name />
             <ShareRows stream />
             <For each=move || 0..lines.get() key=|line| *line let(line)>
@@ -63,7 +62,7 @@ fn Head(
     name: Memo<String>,
 ) -> impl IntoView {
     let state = State::here();
-    let mass = Memo::new(move |_| {
+    let mass = memo(move || {
         let manner = state.manner.get();
         state.with(|sheet| {
             let own = sheet.formula.streams.get(stream);
@@ -77,10 +76,10 @@ fn Head(
             <h2>
                 <button type="button" class="button bare stream-name" aria-haspopup="dialog" on:click=open>
                     <span class="letter" aria-hidden="true">{line::mark(stream)}</span>
-                    <span>{move || name.get()}</span>
+                    <span>{name}</span>
                 </button>
             </h2>
-            <span class="quiet follows">{move || mass.get()}</span>
+            <span class="quiet follows">{mass}</span>
         </header>
     }
 }

@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use crate::app::part::{NumberBox, PickOne};
-use crate::app::state::State;
+use crate::app::state::{State, memo};
 use crate::engine::formula::{Figure, FormulaError, LineAt, Target, reach};
 use crate::sheet::Sheet;
 use crate::words::{Trouble, line, name, read, write};
@@ -25,7 +25,7 @@ pub fn TargetCard() -> impl IntoView {
     let state = State::here();
     let figure = RwSignal::new(Figure::TrueWater);
     let asked = RwSignal::new(None::<LineAt>);
-    let gives_way = Memo::new(move |_| {
+    let gives_way = memo(move || {
         let (figure, asked) = (figure.get(), asked.get());
         state.with(|sheet| {
             let there = asked.filter(|at| sheet.formula.line(*at).is_some());
@@ -35,7 +35,7 @@ pub fn TargetCard() -> impl IntoView {
     let figures = SETTABLE
         .map(|figure| (figure, name::figure(figure).to_owned()))
         .to_vec();
-    let lines = Memo::new(move |_| {
+    let lines = memo(move || {
         state.with(|sheet| {
             let named = line::all_of_dough(&sheet.formula)
                 .into_iter()
@@ -74,7 +74,7 @@ fn TargetBox(
     gives_way: Memo<Option<LineAt>>,
 ) -> impl IntoView {
     let state = State::here();
-    let stands = Memo::new(move |_| {
+    let stands = memo(move || {
         let (manner, figure) = (state.manner.get(), figure.get());
         let share = state.figures.with(|figures| figures.share(figure));
         share

@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use crate::app::part::{Choice, MoistureFigure, ShareFigure, WaterLedger};
-use crate::app::state::State;
+use crate::app::state::{State, memo};
 use crate::engine::formula::{Figure, Form, FormulaError, WaterLedger as Ledger};
 use crate::words::{Trouble, name, picture};
 
@@ -12,11 +12,11 @@ use crate::words::{Trouble, name, picture};
 pub fn WaterCard() -> impl IntoView {
     let state = State::here();
     let form = RwSignal::new(Form::AsWritten);
-    let ledger = Memo::new(move |_| {
+    let ledger = memo(move || {
         let form = form.get();
         state.with(|sheet| Ledger::of(&sheet.formula, form))
     });
-    let why = Memo::new(move |_| {
+    let why = memo(move || {
         let manner = state.manner.get();
         ledger.with(|ledger| ledger.as_ref().err().map(|error| error.sentence(manner)))
     });
@@ -55,7 +55,7 @@ fn Bar(
     ledger: Memo<Result<Ledger, FormulaError>>,
 ) -> impl IntoView {
     let state = State::here();
-    let bar = Memo::new(move |_| {
+    let bar = memo(move || {
         let manner = state.manner.get();
         ledger.with(|ledger| {
             ledger
@@ -64,7 +64,7 @@ fn Bar(
                 .unwrap_or_default()
         })
     });
-    let twin = Memo::new(move |_| {
+    let twin = memo(move || {
         let manner = state.manner.get();
         ledger.with(|ledger| {
             ledger
@@ -83,7 +83,7 @@ fn Misses(
     form: RwSignal<Form>,
 ) -> impl IntoView {
     let state = State::here();
-    let any = Memo::new(move |_| {
+    let any = memo(move || {
         state.with(|sheet| {
             Ledger::of(&sheet.formula, Form::AsMade)
                 != Ledger::of(&sheet.formula, Form::AsWritten).map(|ledger| Ledger {
