@@ -10,7 +10,9 @@
 
 mod batch;
 mod batch_rounding;
+mod batch_ways;
 mod batches;
+mod chocolate_sides;
 mod dough;
 mod formula_doors;
 mod formula_figures;

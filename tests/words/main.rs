@@ -14,6 +14,7 @@
 
 mod cautions;
 mod cautions_of_chocolate;
+mod flow_drawing;
 mod manners;
 mod names;
 mod pictures;
@@ -26,6 +27,7 @@ mod troubles;
 mod troubles_of_files;
 mod troubles_of_reading;
 mod units;
+mod weighing;
 mod whole_examples;
 mod working;
 mod writing;

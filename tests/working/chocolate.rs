@@ -50,6 +50,7 @@ fn a_syrup_adds_up_whatever_it_is_made_of() {
                 for (mass, celsius) in [(0.0, 20.0), (9.0, -5.0), (31.0, 40.0), (90.0, 104.0)] {
                     let syrup = syrup(chocolate, liquid, mass, celsius, table);
                     adds_up(&syrup.working());
+                    adds_up(&syrup.parts_working());
                     adds_up(&syrup.keeping.working());
                     adds_up(&syrup.rule.working(syrup.chocolate));
                     if syrup.least_liquid.is_some() {
