@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use super::BatchAnswers;
 use crate::app::part::AdviceCard;
-use crate::app::state::{State, memo};
+use crate::app::state::State;
 use crate::engine::batch::{Rounded, SolutionCure};
 use crate::engine::formula::LineAt;
 use crate::engine::working::Line;
@@ -14,7 +14,7 @@ use crate::words::caution;
 #[component]
 pub fn Cures() -> impl IntoView {
     let answers = BatchAnswers::here();
-    let lines = memo(move || {
+    let lines = Memo::new(move |_| {
         let found = answers.read_rounded(|rounded| {
             Some(
                 rounded
@@ -39,14 +39,15 @@ fn CureCard(
 ) -> impl IntoView {
     let state = State::here();
     let answers = BatchAnswers::here();
-    let title = memo(move || {
-        let stream = answers
-            .read_rounded(|rounded| Some(rounded.formula.streams.get(at.stream)?.name.clone()));
-        stream
-            .map(|stream| format!("Hard to weigh: {stream}"))
-            .unwrap_or_default()
+    let title = Memo::new(move |_| {
+        let title = answers.read_rounded(|rounded| {
+            let stream = rounded.formula.streams.get(at.stream)?;
+            let food = stream.lines.get(at.line)?.food.name();
+            Some(format!("Hard to weigh: {food}, {}", stream.name))
+        });
+        title.unwrap_or_default()
     });
-    let advice = memo(move || {
+    let advice = Memo::new(move |_| {
         let manner = state.manner.get();
         answers.read_rounded(|rounded| {
             let line = rounded.lines.iter().find(|line| line.at == at)?;

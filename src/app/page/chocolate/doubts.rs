@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use super::ChocolateAnswers;
 use crate::app::part::AdviceCard;
-use crate::app::state::{State, memo};
+use crate::app::state::State;
 use crate::engine::chocolate::{Syrup, SyrupCaution};
 use crate::words::caution;
 
@@ -13,22 +13,26 @@ use crate::words::caution;
 pub fn Doubts() -> impl IntoView {
     let state = State::here();
     let answers = ChocolateAnswers::here();
-    let seized = memo(move || {
+    let seized = Memo::new(move |_| {
         let manner = state.manner.get();
         answers
             .read_syrup(|syrup| caution::seized(syrup, manner))
             .flatten()
     });
-    let rule = memo(move || {
+    let rule = Memo::new(move |_| {
         let manner = state.manner.get();
         answers
             .read_syrup(|syrup| caution::minimum_water(&syrup.rule, manner))
             .flatten()
     });
-    let doubts = memo(move || {
-        answers
+    // How far to trust the thickness is said beside its curve.
+    let doubts = Memo::new(move |_| {
+        let all = answers
             .read_syrup(|syrup| syrup.cautions.clone())
-            .unwrap_or_default()
+            .unwrap_or_default();
+        all.into_iter()
+            .filter(|doubt| *doubt != SyrupCaution::WithinAFactorOfTwo)
+            .collect::<Vec<_>>()
     });
     let worked = move |()| {
         untrack(|| {
@@ -38,7 +42,7 @@ pub fn Doubts() -> impl IntoView {
         })
     };
     let card = move |doubt: SyrupCaution| {
-        let advice = memo(move || Some(caution::syrup(&doubt, state.manner.get())));
+        let advice = Memo::new(move |_| Some(caution::syrup(&doubt, state.manner.get())));
         view! { <AdviceCard title=title(doubt) advice /> }
     };
     view! {
