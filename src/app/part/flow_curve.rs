@@ -36,7 +36,7 @@ pub fn FlowCurve(
                 {up.into_iter().map(tick_up).collect_view()}
                 {across.into_iter().map(tick_across).collect_view()}
                 <text class="unit" x=FlowDrawing::LEFT y="272">"liquid to 100 of chocolate, by weight"</text>
-                <text class="unit ends" x=FlowDrawing::WIDTH y="14">"Pa·s at left"</text>
+                <text class="unit ends" x=FlowDrawing::FIGURES y="49">"Pa·s"</text>
                 {rule.map(handbook)}
                 <path class="curve" d=line />
                 {spot(here)}

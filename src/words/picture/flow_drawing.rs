@@ -170,7 +170,7 @@ fn thicknesses(scale: &Scale, manner: Manner) -> Vec<Tick> {
     let mut ticks: Vec<Tick> = Vec::new();
     for end in Handling::ALL.into_iter().filter_map(Handling::below) {
         let at = scale.y(end) + 4.0;
-        let inside = at < BOTTOM && at > TOP + 6.0;
+        let inside = at < BOTTOM && at > TOP + 22.0;
         let clear = ticks.last().is_none_or(|before| before.at - at >= 12.0);
         if inside && clear {
             let text = write::plain(end.pascal_seconds(), 2, manner.numbers);

@@ -36,6 +36,13 @@ pub fn box_factor(factor: Factor, manner: Manner) -> String {
     boxed(number, places, manner)
 }
 
+/// Parts to one part: "3.56".
+#[must_use]
+pub fn box_parts(parts: Factor, manner: Manner) -> String {
+    let (number, places) = to_significant(parts.number(), 3);
+    boxed(number, places, manner)
+}
+
 /// A number of whole things: "9".
 #[must_use]
 pub fn box_count(count: impl Into<u32>, manner: Manner) -> String {

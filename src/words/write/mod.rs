@@ -9,7 +9,9 @@ mod figure;
 mod heat;
 mod quantity;
 
-pub use boxed::{box_count, box_factor, box_mass, box_share, box_temperature, box_viscosity};
+pub use boxed::{
+    box_count, box_factor, box_mass, box_parts, box_share, box_temperature, box_viscosity,
+};
 pub use change::{
     factor_change, from_to, mass_change, mass_range, points_change, range, relative_change,
     share_range, temperature_change, temperature_range,

@@ -3,66 +3,89 @@
 use leptos::prelude::*;
 
 use super::BatchAnswers;
-use crate::app::part::AdviceCard;
-use crate::app::state::State;
-use crate::engine::batch::{Rounded, SolutionCure};
+use crate::app::part::Button;
+use crate::app::state::{Opened, State};
+use crate::engine::batch::{Rounded, Shown, SolutionCure};
 use crate::engine::formula::LineAt;
 use crate::engine::working::Line;
 use crate::words::caution;
 
-/// Each line in need of a cure.
+/// A line in need of a cure, and whether the scale shows nothing of it.
+type InNeed = (LineAt, bool);
+
+/// Each line in need of a cure, in one card.
 #[component]
 pub fn Cures() -> impl IntoView {
     let answers = BatchAnswers::here();
     let lines = Memo::new(move |_| {
         let found = answers.read_rounded(|rounded| {
-            Some(
-                rounded
-                    .in_need_of_a_cure()
-                    .map(|line| line.at)
-                    .collect::<Vec<_>>(),
-            )
+            let lines = rounded.in_need_of_a_cure();
+            let lines = lines.map(|line| (line.at, line.shown == Shown::BelowScale));
+            Some(lines.collect::<Vec<InNeed>>())
         });
         found.unwrap_or_default()
     });
+    let some = Memo::new(move |_| lines.with(|lines| !lines.is_empty()));
     view! {
-        <For each=move || lines.get() key=|at| *at let(at)>
-            <CureCard at />
-        </For>
+        <Show when=move || some.get()>
+            <section class="advice cures follows" aria-label="Hard to weigh">
+                <h2>"Hard to weigh on these scales"</h2>
+                <div>
+                    <For each=move || lines.get() key=|line| *line let((at, is_below))>
+                        <Cure at is_below />
+                    </For>
+                </div>
+            </section>
+        </Show>
     }
 }
 
+/// One line and what helps; open at once where the scale shows nothing of it.
 #[component]
-fn CureCard(
+fn Cure(
     /// Where the line stands.
     at: LineAt,
+    /// Whether the scale shows nothing of it.
+    is_below: bool,
 ) -> impl IntoView {
     let state = State::here();
     let answers = BatchAnswers::here();
-    let title = Memo::new(move |_| {
-        let title = answers.read_rounded(|rounded| {
-            let stream = rounded.formula.streams.get(at.stream)?;
-            let food = stream.lines.get(at.line)?.food.name();
-            Some(format!("Hard to weigh: {food}, {}", stream.name))
-        });
-        title.unwrap_or_default()
-    });
+    let title = Memo::new(move |_| answers.read_rounded(|rounded| title(rounded, at)));
     let advice = Memo::new(move |_| {
         let manner = state.manner.get();
-        answers.read_rounded(|rounded| {
+        let found = answers.read_rounded(|rounded| {
             let line = rounded.lines.iter().find(|line| line.at == at)?;
             caution::rounding(rounded.formula.line(at)?.food.name(), line, manner)
-        })
+        });
+        found.map(|advice| (advice.means.into_owned(), advice.to_do.into_owned()))
     });
-    let working = move |()| {
-        answers.rounded.with_untracked(|rounded| {
-            rounded
-                .as_ref()
-                .map(|rounded| worked(rounded, at))
-                .unwrap_or_default()
-        })
+    let means = move || advice.with(|advice| advice.as_ref().map(|advice| advice.0.clone()));
+    let to_do = move || advice.with(|advice| advice.as_ref().map(|advice| advice.1.clone()));
+    let open = move |()| {
+        state.open(Opened::Working {
+            title: title.get_untracked().unwrap_or_default(),
+            value: untrack(means).unwrap_or_default(),
+            lines: untrack(|| answers.read_rounded(|rounded| Some(worked(rounded, at))))
+                .unwrap_or_default(),
+        });
     };
-    view! { <AdviceCard title advice working=Callback::new(working) /> }
+    view! {
+        <details class="cure" open=is_below>
+            <summary>{move || title.get()}</summary>
+            <div class="body">
+                <p>{means}</p>
+                <p>{to_do}</p>
+                <Button says="How this came about" class="bare" tapped=open />
+            </div>
+        </details>
+    }
+}
+
+/// "Instant yeast, Night dough".
+fn title(rounded: &Rounded, at: LineAt) -> Option<String> {
+    let stream = rounded.formula.streams.get(at.stream)?;
+    let food = stream.lines.get(at.line)?.food.name();
+    Some(format!("{food}, {}", stream.name))
 }
 
 /// How a line's weight and its cures came about.
@@ -70,7 +93,8 @@ fn worked(rounded: &Rounded, at: LineAt) -> Vec<Line> {
     let mut lines = rounded.line_working(at);
     let line = rounded.lines.iter().find(|line| line.at == at);
     if let Some(cures) = line.and_then(|line| line.cures) {
-        lines.extend(cures.pocket_scale.iter().flat_map(|scale| scale.working()));
+        let pocket = cures.pocket_scale.iter();
+        lines.extend(pocket.flat_map(|scale| scale.working()));
         if let Some(SolutionCure::Take(solution)) = cures.solution {
             lines.extend(solution.working());
         }

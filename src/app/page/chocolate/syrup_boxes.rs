@@ -31,7 +31,7 @@ fn RatioBox() -> impl IntoView {
         let ratio = answers.read_syrup(|syrup| syrup.chocolate_for_one());
         ratio
             .flatten()
-            .map(|ratio| write::box_factor(ratio, manner))
+            .map(|ratio| write::box_parts(ratio, manner))
             .unwrap_or_default()
     });
     let take = move |text: String| {

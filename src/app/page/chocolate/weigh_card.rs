@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use super::ChocolateAnswers;
 use crate::app::page::{BatchAnswers, FieldBox, STAYS, WeighLine};
-use crate::app::state::{State, memo};
+use crate::app::state::State;
 use crate::engine::formula::LineAt;
 use crate::words::weigh;
 
@@ -14,42 +14,53 @@ pub fn WeighCard() -> impl IntoView {
     let state = State::here();
     let answers = ChocolateAnswers::here();
     let batch = BatchAnswers::here();
-    let pieces = memo(move || {
+    let pieces = Memo::new(move |_| {
         let manner = state.manner.get();
         batch.read(|scaled| weigh::pieces(&scaled.pieces, manner))
     });
-    let lines = memo(move || {
-        let streams = [answers.filling.get(), answers.topping.get()];
-        state.with(|sheet| {
-            let of = |stream: usize| {
-                let lines = sheet
-                    .formula
-                    .streams
-                    .get(stream)
-                    .map_or(0, |own| own.lines.len());
-                (0..lines).map(move |line| LineAt { stream, line })
-            };
-            streams
-                .into_iter()
-                .flatten()
-                .flat_map(of)
-                .collect::<Vec<_>>()
-        })
-    });
+    let streams = move || {
+        [answers.topping.get(), answers.filling.get()]
+            .into_iter()
+            .flatten()
+    };
     view! {
         <section class="card" aria-label="To weigh for this batch">
             <header>
                 <h2>"To weigh for this batch"</h2>
-                <span class="quiet">{pieces}</span>
+                <span class="quiet">{move || pieces.get()}</span>
             </header>
-            <ul>
-                <For each=move || lines.get() key=|at| *at let(at)>
-                    <li><WeighLine at /></li>
-                </For>
-            </ul>
-            <div class="body">
+            <For each=streams key=|stream| *stream let(stream)>
+                <StreamToWeigh stream />
+            </For>
+            <div class="body stays">
                 <FieldBox field=STAYS />
+                <p class="quiet">"What stays behind is in these weights."</p>
             </div>
         </section>
+    }
+}
+
+/// One stream's lines, under its name.
+#[component]
+fn StreamToWeigh(
+    /// Which stream.
+    stream: usize,
+) -> impl IntoView {
+    let state = State::here();
+    let own = Memo::new(move |_| {
+        state.with(|sheet| {
+            let own = sheet.formula.streams.get(stream)?;
+            Some((own.name.clone(), own.lines.len()))
+        })
+    });
+    let name = move || own.with(|own| own.as_ref().map(|own| own.0.clone()));
+    let lines = move || 0..own.with(|own| own.as_ref().map_or(0, |own| own.1));
+    view! {
+        <h3 class="over">{name}</h3>
+        <ul>
+            <For each=lines key=|line| *line let(line)>
+                <li><WeighLine at=LineAt { stream, line } /></li>
+            </For>
+        </ul>
     }
 }
