@@ -2,7 +2,7 @@
 
 import assert from 'node:assert/strict';
 import { axe, shot } from './launch.mjs';
-import { BatchPage, plain } from './pages/batch.mjs';
+import { BatchPage, plain, whole } from './pages/batch.mjs';
 import { test } from './promises.mjs';
 
 const SCREENS = ['phone', 'wide'];
@@ -108,6 +108,7 @@ for (const screen of SCREENS) {
     test(`Batch is open to all and nothing hangs over the edge (${screen}, ${colorScheme})`, async (desk) => {
       const { page } = await nineOfSeventy(desk, screen, { colorScheme });
       await page.getByText('Losses', { exact: true }).click();
+      await whole(page);
       assert.deepEqual(await axe(page), []);
       assert.equal(await page.evaluate(() => document.documentElement.scrollWidth > innerWidth), false);
       await shot(page, `batch-${screen}-${colorScheme}`);

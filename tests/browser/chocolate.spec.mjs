@@ -2,7 +2,7 @@
 
 import assert from 'node:assert/strict';
 import { axe, shot } from './launch.mjs';
-import { plain } from './pages/batch.mjs';
+import { plain, whole } from './pages/batch.mjs';
 import { ChocolatePage } from './pages/chocolate.mjs';
 import { test } from './promises.mjs';
 
@@ -90,6 +90,7 @@ for (const screen of SCREENS) {
   for (const colorScheme of ['light', 'dark']) {
     test(`Chocolate is open to all and nothing hangs over the edge (${screen}, ${colorScheme})`, async (desk) => {
       const { page } = await open(desk, screen, { colorScheme });
+      await whole(page);
       assert.deepEqual(await axe(page), []);
       assert.equal(await page.evaluate(() => document.documentElement.scrollWidth > innerWidth), false);
       await shot(page, `chocolate-${screen}-${colorScheme}`);

@@ -17,8 +17,9 @@ export class BatchPage {
     return this.page.getByRole('region', { name: 'Key figures' }).getByRole('button', { name: label }).locator('.value').innerText();
   }
 
+  /// A box; its unit is heard behind its label.
   box(label) {
-    return this.page.getByRole('textbox', { name: label, exact: true });
+    return this.page.getByRole('textbox', { name: new RegExp(`^${label}( .{1,4})?$`) });
   }
 
   async ask(way) {
@@ -39,3 +40,9 @@ export class BatchPage {
 
 /// With ordinary spaces.
 export const plain = (text) => text.replaceAll('\u00a0', ' ').replaceAll('\u202f', ' ').replace('⚠ ', '');
+
+/// Makes the window as high as the page, so that nothing lies beneath the bar of places.
+export async function whole(page) {
+  const { width, height } = await page.evaluate(() => ({ width: innerWidth, height: document.documentElement.scrollHeight }));
+  await page.setViewportSize({ width, height });
+}

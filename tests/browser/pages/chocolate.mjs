@@ -17,8 +17,9 @@ export class ChocolatePage {
     return this.page.getByRole('region', { name: 'Key figures' }).getByRole('button', { name: label }).locator('.value').innerText();
   }
 
+  /// A box; its unit is heard behind its label.
   box(label) {
-    return this.page.getByRole('textbox', { name: label, exact: true });
+    return this.page.getByRole('textbox', { name: new RegExp(`^${label}( .{1,4})?$`) });
   }
 
   card(name) {
