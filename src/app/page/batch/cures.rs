@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use super::BatchAnswers;
 use crate::app::part::Button;
-use crate::app::state::{Opened, State};
+use crate::app::state::{Opened, State, memo};
 use crate::engine::batch::{Rounded, Shown, SolutionCure};
 use crate::engine::formula::LineAt;
 use crate::engine::working::Line;
@@ -17,7 +17,7 @@ type InNeed = (LineAt, bool);
 #[component]
 pub fn Cures() -> impl IntoView {
     let answers = BatchAnswers::here();
-    let lines = Memo::new(move |_| {
+    let lines = memo(move || {
         let found = answers.read_rounded(|rounded| {
             let lines = rounded.in_need_of_a_cure();
             let lines = lines.map(|line| (line.at, line.shown == Shown::BelowScale));
@@ -25,7 +25,7 @@ pub fn Cures() -> impl IntoView {
         });
         found.unwrap_or_default()
     });
-    let some = Memo::new(move |_| lines.with(|lines| !lines.is_empty()));
+    let some = memo(move || lines.with(|lines| !lines.is_empty()));
     view! {
         <Show when=move || some.get()>
             <section class="advice cures follows" aria-label="Hard to weigh">
@@ -50,8 +50,8 @@ fn Cure(
 ) -> impl IntoView {
     let state = State::here();
     let answers = BatchAnswers::here();
-    let title = Memo::new(move |_| answers.read_rounded(|rounded| title(rounded, at)));
-    let advice = Memo::new(move |_| {
+    let title = memo(move || answers.read_rounded(|rounded| title(rounded, at)));
+    let advice = memo(move || {
         let manner = state.manner.get();
         let found = answers.read_rounded(|rounded| {
             let line = rounded.lines.iter().find(|line| line.at == at)?;

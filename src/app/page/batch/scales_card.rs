@@ -50,7 +50,7 @@ pub fn ScalesCard() -> impl IntoView {
                 <span class="quiet">"smallest step shown"</span>
             </header>
             <div class="body boxes">
-                <PickOne id="scale-main" label="Kitchen scale" answers=memo(move || steps()) holds=main chosen=Callback::new(set_main) />
+                <PickOne id="scale-main" label="Kitchen scale" answers=memo(steps) holds=main chosen=Callback::new(set_main) />
                 <PickOne id="scale-pocket" label="Pocket scale, for yeast and salt" answers=pocket_steps holds=pocket chosen=Callback::new(set_pocket) />
             </div>
         </section>

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use super::ChocolateAnswers;
 use super::keys::SyrupFigure;
 use crate::app::part::FlowCurve;
-use crate::app::state::State;
+use crate::app::state::{State, memo};
 use crate::engine::chocolate::{Flow, Syrup, SyrupCaution};
 use crate::words::{caution, name, picture, write};
 
@@ -14,45 +14,45 @@ use crate::words::{caution, name, picture, write};
 pub fn CurveCard() -> impl IntoView {
     let state = State::here();
     let answers = ChocolateAnswers::here();
-    let at = Memo::new(move |_| {
+    let at = memo(move || {
         let manner = state.manner.get();
         state.with(|sheet| format!("at {}", write::temperature(sheet.batch.syrup_at, manner)))
     });
-    let drawing = Memo::new(move |_| {
+    let drawing = memo(move || {
         let manner = state.manner.get();
         answers.read_syrup(|syrup| picture::FlowDrawing::of(syrup, &syrup.curve(), manner))
     });
-    let told = Memo::new(move |_| {
+    let told = memo(move || {
         let manner = state.manner.get();
         answers
             .read_syrup(|syrup| picture::flow_curve(syrup, &syrup.curve(), manner))
             .unwrap_or_default()
     });
-    let does = Memo::new(move |_| {
+    let does = memo(move || {
         answers
             .read_syrup(|syrup| does(syrup.flow))
             .unwrap_or_default()
     });
-    let far = Memo::new(move |_| {
+    let far = memo(move || {
         let manner = state.manner.get();
         answers
             .read_syrup(|syrup| caution::from_seizing(syrup, manner))
             .unwrap_or_default()
     });
-    let trust = Memo::new(move |_| {
+    let trust = memo(move || {
         caution::syrup(&SyrupCaution::WithinAFactorOfTwo, state.manner.get()).sentence()
     });
     view! {
         <section class="card" aria-label="Will it run?">
             <header>
                 <h2>"Will it run?"</h2>
-                <span class="quiet">{move || at.get()}</span>
+                <span class="quiet">{at}</span>
             </header>
             <div class="body follows">
-                <p role="status">{move || does.get()}</p>
+                <p role="status">{does}</p>
                 {move || drawing.get().map(|drawing| view! { <FlowCurve drawing told /> })}
-                <p>{move || far.get()}</p>
-                <p class="quiet">{move || trust.get()}</p>
+                <p>{far}</p>
+                <p class="quiet">{trust}</p>
             </div>
             <div class="figures">
                 <SyrupFigure label="Least liquid that flows" look=|syrup, manner| least(syrup, |mass| write::mass(mass, manner)) working=Syrup::seizing_working />

@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use super::ChocolateAnswers;
 use crate::app::part::AdviceCard;
-use crate::app::state::State;
+use crate::app::state::{State, memo};
 use crate::engine::chocolate::{Syrup, SyrupCaution};
 use crate::words::caution;
 
@@ -13,20 +13,20 @@ use crate::words::caution;
 pub fn Doubts() -> impl IntoView {
     let state = State::here();
     let answers = ChocolateAnswers::here();
-    let seized = Memo::new(move |_| {
+    let seized = memo(move || {
         let manner = state.manner.get();
         answers
             .read_syrup(|syrup| caution::seized(syrup, manner))
             .flatten()
     });
-    let rule = Memo::new(move |_| {
+    let rule = memo(move || {
         let manner = state.manner.get();
         answers
             .read_syrup(|syrup| caution::minimum_water(&syrup.rule, manner))
             .flatten()
     });
     // How far to trust the thickness is said beside its curve.
-    let doubts = Memo::new(move |_| {
+    let doubts = memo(move || {
         let all = answers
             .read_syrup(|syrup| syrup.cautions.clone())
             .unwrap_or_default();
@@ -42,7 +42,7 @@ pub fn Doubts() -> impl IntoView {
         })
     };
     let card = move |doubt: SyrupCaution| {
-        let advice = Memo::new(move |_| Some(caution::syrup(&doubt, state.manner.get())));
+        let advice = memo(move || Some(caution::syrup(&doubt, state.manner.get())));
         view! { <AdviceCard title=title(doubt) advice /> }
     };
     view! {

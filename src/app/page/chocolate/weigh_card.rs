@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use super::ChocolateAnswers;
 use crate::app::page::{BatchAnswers, FieldBox, STAYS, WeighLine};
-use crate::app::state::State;
+use crate::app::state::{State, memo};
 use crate::engine::formula::LineAt;
 use crate::words::weigh;
 
@@ -14,7 +14,7 @@ pub fn WeighCard() -> impl IntoView {
     let state = State::here();
     let answers = ChocolateAnswers::here();
     let batch = BatchAnswers::here();
-    let pieces = Memo::new(move |_| {
+    let pieces = memo(move || {
         let manner = state.manner.get();
         batch.read(|scaled| weigh::pieces(&scaled.pieces, manner))
     });
@@ -47,7 +47,7 @@ fn StreamToWeigh(
     stream: usize,
 ) -> impl IntoView {
     let state = State::here();
-    let own = Memo::new(move |_| {
+    let own = memo(move || {
         state.with(|sheet| {
             let own = sheet.formula.streams.get(stream)?;
             Some((own.name.clone(), own.lines.len()))
