@@ -3,6 +3,8 @@
 use gloo_storage::{LocalStorage, Storage};
 use leptos::prelude::*;
 
+use crate::sheet::record::is_newer;
+
 /// Why storage did not take or give a text.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum StorageTrouble {
@@ -10,6 +12,8 @@ pub enum StorageTrouble {
     Blocked,
     /// There is no room left.
     Full,
+    /// What stands there is of a newer release, and stays.
+    Newer,
 }
 
 fn store() -> Result<web_sys::Storage, StorageTrouble> {
@@ -28,14 +32,23 @@ pub fn get(key: &str) -> Result<Option<String>, StorageTrouble> {
     store()?.get_item(key).map_err(|_| StorageTrouble::Blocked)
 }
 
-/// Puts a text under a key.
+/// Puts a text under a key, unless a newer release has written what stands there.
 ///
 /// # Errors
 /// [`StorageTrouble`] when it was not kept.
 pub fn set(key: &str, text: &str) -> Result<(), StorageTrouble> {
-    store()?
-        .set_item(key, text)
-        .map_err(|_| StorageTrouble::Full)
+    if get(key)?.is_some_and(|there| is_newer(&there)) {
+        return Err(StorageTrouble::Newer);
+    }
+    store()?.set_item(key, text).map_err(|error| {
+        // A browser with no room left says so by this name; any other is a refusal.
+        let name = js_sys::Reflect::get(&error, &"name".into()).unwrap_or_default();
+        if name.as_string().is_some_and(|name| name.contains("Quota")) {
+            StorageTrouble::Full
+        } else {
+            StorageTrouble::Blocked
+        }
+    })
 }
 
 /// Takes the text under a key away.

@@ -13,7 +13,13 @@ use crate::words::notice;
 #[component]
 pub fn Foot() -> impl IntoView {
     let state = State::here();
-    let is_visit = move || state.open_id.with(Option::is_none) && state.keeps.with(Option::is_none);
+    // Where nothing can be kept, keeping is not offered.
+    let can_keep = move || {
+        state
+            .keeps
+            .with(|keeps| !matches!(keeps, Some(Keeps::Storage(_))))
+    };
+    let is_visit = move || state.open_id.with(Option::is_none) && can_keep();
     view! {
         <div class="foot">
             <Show when=move || state.newer_version.get()>
@@ -42,6 +48,7 @@ const fn said(keeps: &Keeps) -> &'static str {
     match keeps {
         Keeps::Storage(StorageTrouble::Blocked) => notice::storage_blocked(),
         Keeps::Storage(StorageTrouble::Full) => notice::storage_full(),
+        Keeps::Storage(StorageTrouble::Newer) => notice::storage_newer(),
         Keeps::Record(_, error) if is_newer(error) => notice::storage_newer(),
         Keeps::Record(..) => notice::storage_damaged(),
     }

@@ -3,6 +3,7 @@
 use leptos::prelude::*;
 
 use super::{Keeps, State};
+use crate::app::browser::storage::StorageTrouble;
 use crate::app::browser::{address, clock, storage};
 use crate::sheet::record::{read_sheet, write_sheet};
 use crate::sheet::{Fragment, Id, Moment, Place, Sheet, key, link};
@@ -60,10 +61,16 @@ impl State {
     fn write(self, id: &Id, record: &str) {
         match storage::set(&key::of_formula(id), record) {
             Ok(()) => {
-                if self
-                    .keeps
-                    .with_untracked(|keeps| matches!(keeps, Some(Keeps::Storage(_))))
-                {
+                // There is room again; what is of a newer release stays so.
+                let has_room = |keeps: &Option<Keeps>| {
+                    matches!(
+                        keeps,
+                        Some(Keeps::Storage(
+                            StorageTrouble::Full | StorageTrouble::Blocked
+                        ))
+                    )
+                };
+                if self.keeps.with_untracked(has_room) {
                     self.keeps.set(None);
                 }
                 self.note_change();

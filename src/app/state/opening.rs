@@ -101,20 +101,12 @@ impl State {
         }
     }
 
-    /// Whether a record of a newer release stands under a key, which is not to be overwritten.
-    fn newer_there<T>(self, key: &str, read: fn(&str) -> Result<T, RecordError>) -> bool {
-        let text = storage::get(key).ok().flatten();
-        text.is_some_and(|text| read(&text).is_err_and(|error| is_newer(&error)))
-    }
-
     /// Changes the settings, and keeps them.
     pub fn set_settings(self, settings: Settings) {
         self.settings.set(settings);
         self.settle();
         self.show_theme();
-        if !self.newer_there(key::SETTINGS, read_settings) {
-            self.keep_text(key::SETTINGS, &write_settings(settings));
-        }
+        self.keep_text(key::SETTINGS, &write_settings(settings));
     }
 
     /// Changes the kitchen here, and keeps it.
@@ -126,9 +118,7 @@ impl State {
 
     /// Changes the kitchens, or which of them is here, and keeps them.
     pub fn set_kitchens(self, kitchens: Kitchens) {
-        if !self.newer_there(key::KITCHEN, read_kitchens) {
-            self.keep_text(key::KITCHEN, &write_kitchens(&kitchens));
-        }
+        self.keep_text(key::KITCHEN, &write_kitchens(&kitchens));
         self.kitchens.set(kitchens);
     }
 

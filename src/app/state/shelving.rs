@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use super::keeping::now;
-use super::{Keeps, State, is_newer};
+use super::{Keeps, State};
 use crate::app::browser::{chance, clock, storage};
 use crate::sheet::record::{read_shelf, write_sheet, write_shelf};
 use crate::sheet::{Id, Sheet, Shelf, key};
@@ -36,9 +36,6 @@ impl State {
     ///
     /// An index of a newer release is left as it is.
     fn write_index(self) {
-        if self.index_is_newer() {
-            return;
-        }
         self.merge_shelf();
         let text = self.shelf.with_untracked(write_shelf);
         let unfiled = self.unfiled.get_untracked().to_string();
@@ -47,12 +44,6 @@ impl State {
         if let Err(trouble) = kept {
             self.say_unkept(Keeps::Storage(trouble));
         }
-    }
-
-    fn index_is_newer(self) -> bool {
-        self.keeps.with_untracked(|keeps| {
-            matches!(keeps, Some(Keeps::Record(key, error)) if key == key::SHELF && is_newer(error))
-        })
     }
 
     /// Brings in what other tabs have written into the index.

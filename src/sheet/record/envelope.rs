@@ -61,6 +61,25 @@ pub(super) fn fields<'t>(
     Ok(fields)
 }
 
+/// Whether a record says that a newer release has written it: such a one is never overwritten.
+///
+/// Only the beginning of the text is looked at, so that it can be asked before each keystroke is
+/// kept; every release writes kind and version first.
+#[must_use]
+pub fn is_newer(text: &str) -> bool {
+    const BEGINNING: usize = 200;
+    let beginning: String = text
+        .chars()
+        .take(BEGINNING)
+        .filter(|character| !character.is_whitespace())
+        .collect();
+    let digits = beginning
+        .split_once("\"version\":")
+        .and_then(|(_, behind)| behind.split(|one: char| !one.is_ascii_digit()).next());
+    // What is too long for a number is no version of ours.
+    digits.is_some_and(|digits| digits.parse::<u32>().is_ok_and(|version| version > VERSION))
+}
+
 fn version(tree: &Tree) -> Result<u32, RecordError> {
     kind(tree)?;
     let missing = || RecordError::from(RecordFault::Missing);

@@ -19,7 +19,7 @@ mod shelf;
 mod tree;
 mod upgrade;
 
-pub use envelope::{FILE_LIMIT, RECORD_LIMIT};
+pub use envelope::{FILE_LIMIT, RECORD_LIMIT, is_newer};
 pub use error::{RecordError, RecordFault, Wanted};
 pub use file::{Filed, Opened, read_file, write_file};
 pub use kitchen::{read_kitchen, read_kitchens, write_kitchen, write_kitchens};
