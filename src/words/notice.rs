@@ -68,6 +68,20 @@ pub const fn file_refused() -> &'static str {
     "The browser did not let the file through. Try again, or choose another place for it."
 }
 
+/// A formula has as many ingredients as it may have.
+#[must_use]
+pub const fn lines_full() -> &'static str {
+    "This formula has as many ingredients as one may have. Take one out, or split it into two \
+     formulas."
+}
+
+/// A formula has as many streams as it may have.
+#[must_use]
+pub const fn streams_full() -> &'static str {
+    "This formula has as many streams as one may have. Take one out, or split it into two \
+     formulas."
+}
+
 /// A file is larger than what is opened.
 #[must_use]
 pub fn file_too_large(bytes: f64, most: f64, manner: Manner) -> String {

@@ -6,7 +6,7 @@ use crate::app::part::Button;
 use crate::app::state::State;
 use crate::engine::formula::{Stream, StreamKind};
 use crate::engine::quantity::Mass;
-use crate::words::name;
+use crate::words::{name, notice};
 
 /// The kinds of stream, found by what they are called.
 pub(super) struct Kinds;
@@ -45,5 +45,8 @@ pub fn AddStream() -> impl IntoView {
         .into_iter()
         .map(|kind| view! { <Button says=name::stream_kind(kind) tapped=move |()| add(kind) /> })
         .collect_view();
-    view! { <div class="menu">{buttons}</div> }
+    let has_room = state.sheet().formula.has_room_for_a_stream();
+    let full = (!has_room).then(|| view! { <p>{notice::streams_full()}</p> });
+    let menu = has_room.then(|| view! { <div class="menu">{buttons}</div> });
+    view! { {full} {menu} }
 }

@@ -157,6 +157,12 @@ impl Formula {
         self.dough_streams().map(Stream::flour).sum()
     }
 
+    /// Whether it may have one stream more.
+    #[must_use]
+    pub const fn has_room_for_a_stream(&self) -> bool {
+        self.streams.len() < Self::MOST_STREAMS
+    }
+
     /// Whether it may have one line more.
     #[must_use]
     pub fn has_room(&self) -> bool {

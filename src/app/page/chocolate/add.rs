@@ -7,7 +7,7 @@ use crate::app::part::{Button, Picture};
 use crate::app::state::State;
 use crate::engine::chocolate::{usual_filling, usual_syrup};
 use crate::engine::formula::{Stream, StreamKind};
-use crate::words::{Trouble, name};
+use crate::words::{Trouble, name, notice};
 
 /// Offers a stream that the formula has not.
 #[component]
@@ -23,6 +23,9 @@ pub fn AddStreamCard(
     };
     let add = move |()| {
         match begun(state, kind) {
+            Ok(Some(_)) if !state.sheet().formula.has_room_for_a_stream() => {
+                announce(notice::streams_full());
+            }
             Ok(Some(stream)) => {
                 state.edit(|sheet| {
                     sheet.formula.streams.push(stream);

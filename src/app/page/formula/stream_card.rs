@@ -9,7 +9,7 @@ use crate::app::state::{Opened, State, memo};
 use crate::engine::formula::{Line, LineAt};
 use crate::engine::larder::Food;
 use crate::engine::quantity::Mass;
-use crate::words::{line, write};
+use crate::words::{line, notice, write};
 
 /// A stream with its lines.
 #[component]
@@ -108,5 +108,10 @@ fn Add(
             picked: Callback::new(add),
         });
     };
-    view! { <Button says="Add an ingredient" class="bare" picture=Picture::Add tapped=pick /> }
+    let has_room = memo(move || state.with(|sheet| sheet.formula.has_room()));
+    view! {
+        <Show when=move || has_room.get() fallback=|| view! { <p class="quiet">{notice::lines_full()}</p> }>
+            <Button says="Add an ingredient" class="bare" picture=Picture::Add tapped=pick />
+        </Show>
+    }
 }
