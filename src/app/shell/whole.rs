@@ -30,7 +30,7 @@ pub fn Whole() -> impl IntoView {
         Place::Chocolate => view! { <ChocolatePlace /> }.into_any(),
     };
     view! {
-        <a class="skip" href="#formula" on:click=skip>"Skip to the figures"</a>
+        <a class="skip" href=format!("#{HEADING}") on:click=skip>"Skip to the figures"</a>
         <div class="shell" data-stale=move || state.is_stale().to_string()>
             <Head />
             <main class="main">{place}</main>
