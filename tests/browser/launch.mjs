@@ -9,6 +9,8 @@ export const SCREENS = {
   phone: { viewport: { width: 360, height: 640 }, deviceScaleFactor: 2, isMobile: true, hasTouch: true },
   wide: { viewport: { width: 1280, height: 800 } },
 };
+/// How long a promise waits for what should be there at once.
+const PATIENCE = 10_000;
 const SHOTS = fileURLToPath(new URL('./shots/', import.meta.url));
 const RULES = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
 
@@ -26,6 +28,7 @@ export class Desk {
     const visit = { context, allow, troubles: [], requests: [], address };
     this.visits.push(visit);
     watch(visit);
+    context.setDefaultTimeout(PATIENCE);
     await context.addInitScript(noteViolations);
     if (before) await context.addInitScript(before);
     visit.page = await context.newPage();

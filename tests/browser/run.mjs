@@ -8,7 +8,8 @@ import { read } from './promises.mjs';
 
 const here = new URL('./', import.meta.url);
 const wanted = process.argv.slice(2);
-const files = readdirSync(here).filter((name) => name.endsWith('.spec.mjs')).sort()
+const pictures = process.env.SOFTCRUMB_SHOTS ? ['shots.mjs'] : [];
+const files = [...readdirSync(here).filter((name) => name.endsWith('.spec.mjs')).sort(), ...pictures]
   .filter((name) => wanted.length === 0 || wanted.some((word) => name.startsWith(word)));
 
 const strays = [];

@@ -1,0 +1,108 @@
+//! A formula handed out as a link opens as a visitor's copy; a spoilt link is answered in words.
+
+import assert from 'node:assert/strict';
+import { readFileSync } from 'node:fs';
+import { ready } from './launch.mjs';
+import { Formula } from './pages/formula.mjs';
+import { all } from './pages/storage.mjs';
+import { drawn } from './pages/whole.mjs';
+import { test } from './promises.mjs';
+
+/// A link that the first release has written; it opens for ever.
+const SAMPLE = readFileSync(new URL('../sheet/samples/v1.links.txt', import.meta.url), 'utf8').split('\n')[0];
+const NAME = 'Frozen sample';
+const at = (link) => `#loaf=${link}`;
+
+const formulas = async (page) => Object.keys(await all(page)).filter((key) => key.startsWith('softcrumb.formula.')).length;
+
+/// The same link as a later release would write it: another version, rightly sealed.
+function newer(link) {
+  const bytes = Buffer.from(link, 'base64url').subarray(0, -4);
+  bytes[0] = 99;
+  const check = Buffer.alloc(4);
+  check.writeUInt32LE(crc32(bytes));
+  return Buffer.concat([bytes, check]).toString('base64url');
+}
+
+/// CRC-32, bit by bit (ISO-HDLC: polynomial EDB88320 reversed, all ones before and after).
+function crc32(bytes) {
+  let sum = 0xffffffff;
+  for (const byte of bytes) {
+    sum ^= byte;
+    for (let bit = 0; bit < 8; bit += 1) sum = (sum >>> 1) ^ (sum & 1 ? 0xedb88320 : 0);
+  }
+  return ~sum >>> 0;
+}
+
+test('a link opens in a clean profile as a visitor’s copy that can be changed and is not kept', async (desk) => {
+  const { page } = await desk.open('phone', { at: at(SAMPLE) });
+  const whole = new Formula(page);
+  assert.equal(await whole.name(), NAME);
+  await whole.notice('This formula came with a link').waitFor();
+  assert.equal((await whole.streams()).length, 6);
+  const before = await all(page);
+  await whole.type(whole.weight('Final <b>dough</b>', 'Whole milk'), '150');
+  assert.equal(await whole.percent('Final <b>dough</b>', 'Whole milk').inputValue() === '', false);
+  for (const place of ['Batch', 'Chocolate', 'Formula']) {
+    await whole.go(place);
+    await whole.saysNothingWrong();
+  }
+  assert.deepEqual(await all(page), before, 'the visitor’s own shelf stays as it is');
+  assert.equal(await formulas(page), 4, 'the four examples');
+  await page.reload();
+  await ready(page);
+  assert.equal(await whole.name(), NAME, 'the copy outlasts a reload');
+  assert.equal(await whole.weight('Final <b>dough</b>', 'Whole milk').inputValue(), '150');
+});
+
+test('a visitor’s copy is kept with one tap and is there at the next visit', async (desk) => {
+  const { page, address } = await desk.open('phone', { at: at(SAMPLE) });
+  const whole = new Formula(page);
+  await page.getByRole('button', { name: 'Keep it', exact: true }).click();
+  await whole.notice('This formula came with a link').waitFor({ state: 'hidden' });
+  assert.equal(await formulas(page), 5);
+  await page.goto(`${address}?later`);
+  await ready(page);
+  assert.equal(await whole.name(), NAME);
+  await whole.notice('This formula came with a link').waitFor({ state: 'hidden' });
+});
+
+const SPOILT = [
+  ['cut in half', SAMPLE.slice(0, SAMPLE.length / 2), /cut short or changed/],
+  ['one character less', SAMPLE.slice(0, -1), /cut short or changed/],
+  ['one character another', `${SAMPLE.slice(0, 40)}${SAMPLE[40] === 'A' ? 'B' : 'A'}${SAMPLE.slice(41)}`, /cut short or changed/],
+  ['of a newer release', newer(SAMPLE), /newer release/],
+  ['rubbish', 'b%20r!ead', /not a link to a formula/],
+  ['nothing', '', /holds no formula/],
+  ['far too long', 'A'.repeat(9000), /does not fit|too long|not a link|cut short/],
+];
+
+for (const [name, link, answer] of SPOILT) {
+  test(`a link that is ${name} is answered in words, and the own formula stands`, async (desk) => {
+    const { page } = await desk.open('phone', { at: at(link) });
+    const whole = new Formula(page);
+    const alert = page.getByRole('alert').filter({ hasText: answer });
+    await alert.waitFor();
+    assert.equal(await whole.name(), 'Lantern Lane chocolate loaf');
+    assert.equal(await formulas(page), 4);
+    await whole.saysNothingWrong();
+    await alert.getByRole('button', { name: 'Close' }).click();
+    await alert.waitFor({ state: 'hidden' });
+    await whole.type(whole.weight('Final dough', 'Salt'), '9');
+    assert.equal(await whole.canUndo(), true, 'work goes on');
+  });
+}
+
+test('a link opened while another formula stands open puts nothing of that at risk', async (desk) => {
+  const { page } = await desk.open('phone');
+  const whole = new Formula(page);
+  await whole.type(whole.weight('Final dough', 'Salt'), '9.1');
+  await page.evaluate((hash) => { location.hash = hash; }, at(SAMPLE));
+  await whole.notice('This formula came with a link').waitFor();
+  assert.equal(await whole.name(), NAME);
+  await page.goto(desk.address);
+  await page.reload();
+  await ready(page);
+  await drawn(page);
+  assert.equal(await whole.weight('Final dough', 'Salt').inputValue(), '9.1');
+});

@@ -1,0 +1,67 @@
+//! The Formula place: streams, and ingredients with a weight and a percentage each.
+
+import { drawn, Whole } from './whole.mjs';
+
+export class Formula extends Whole {
+  stream(name) {
+    return this.page.getByRole('region', { name, exact: true });
+  }
+
+  /// Names of the streams in their order.
+  async streams() {
+    const cards = this.page.getByRole('main').getByRole('region').filter({ has: this.page.getByRole('group') });
+    return cards.evaluateAll((all) => all.map((card) => card.ariaLabel));
+  }
+
+  line(stream, food) {
+    return this.stream(stream).getByRole('group', { name: food, exact: true });
+  }
+
+  weight(stream, food) {
+    return this.stream(stream).getByRole('textbox', { name: begins(`${food}, weight`) });
+  }
+
+  percent(stream, food) {
+    return this.stream(stream).getByRole('textbox', { name: begins(`${food}, of flour`) });
+  }
+
+  /// Types into a box and waits for the next frame.
+  async type(box, text) {
+    await box.fill(text);
+    await drawn(this.page);
+  }
+
+  /// Begins a trial: what is changed from here on is not kept.
+  async tryOut() {
+    await this.page.getByRole('button', { name: 'Change things without keeping them' }).click();
+    await drawn(this.page);
+  }
+
+  async whatIf(name) {
+    await this.page.getByRole('main').getByRole('button', { name, exact: true }).click();
+    await drawn(this.page);
+  }
+
+  async openLine(stream, food) {
+    await this.line(stream, food).getByRole('button').first().click();
+    await this.dialog.waitFor();
+  }
+
+  async openStream(name) {
+    await this.stream(name).getByRole('heading', { level: 2 }).getByRole('button').click();
+    await this.dialog.waitFor();
+  }
+
+  /// Adds an ingredient by searching for it.
+  async add(stream, food) {
+    await this.stream(stream).getByRole('button', { name: 'Add an ingredient' }).click();
+    await this.dialog.getByRole('searchbox', { name: 'Search by name' }).fill(food);
+    await this.dialog.getByRole('button', { name: begins(food) }).first().click();
+    await drawn(this.page);
+  }
+}
+
+/// What is heard begins so; a box's unit is heard behind its name.
+function begins(words) {
+  return new RegExp(`^${words.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')}\\b`, 'i');
+}

@@ -1,0 +1,53 @@
+//! What the page keeps in the browser, looked at and spoilt from outside.
+
+export const KEYS = {
+  shelf: 'softcrumb.shelf', open: 'softcrumb.open', settings: 'softcrumb.settings',
+  kitchen: 'softcrumb.kitchen', unfiled: 'softcrumb.unfiled',
+};
+
+/// Everything that is kept, by key.
+export function all(page) {
+  return page.evaluate(() => Object.fromEntries(Object.entries(localStorage).sort()));
+}
+
+/// Puts a text under a key.
+export function put(page, key, text) {
+  return page.evaluate(([key, text]) => localStorage.setItem(key, text), [key, text]);
+}
+
+/// The key under which the open formula is kept.
+export async function openKey(page) {
+  return `softcrumb.formula.${await page.evaluate((key) => localStorage.getItem(key), KEYS.open)}`;
+}
+
+/// The open formula as it is kept.
+export async function openRecord(page) {
+  const key = await openKey(page);
+  return page.evaluate((key) => JSON.parse(localStorage.getItem(key)), key);
+}
+
+/// Fills the storage to the last character, under keys that are none of the page's.
+export function fill(page) {
+  return page.evaluate(() => {
+    let filled = 0;
+    for (let size = 1 << 20; size >= 1; size = size >> 1) {
+      try {
+        for (;;) localStorage.setItem(`other.${filled++}`, 'x'.repeat(size));
+      } catch { /* too large by now: the next half of it */ }
+    }
+  });
+}
+
+/// Runs in the page before it opens: each asking of the storage is refused, as a private window may do.
+export function refuseAll() {
+  const refuse = () => { throw new DOMException('The operation is insecure.', 'SecurityError'); };
+  for (const name of ['getItem', 'setItem', 'removeItem', 'key', 'clear']) Storage.prototype[name] = refuse;
+  Object.defineProperty(Storage.prototype, 'length', { get: refuse });
+}
+
+/// Runs in the page before it opens: the page has no storage at all.
+export function withhold() {
+  Object.defineProperty(window, 'localStorage', {
+    get() { throw new DOMException('Access is denied for this document.', 'SecurityError'); },
+  });
+}

@@ -1,0 +1,51 @@
+//! Every place and every dialog, by name, and how a user gets there.
+
+import { Formula } from './formula.mjs';
+import { drawn } from './whole.mjs';
+
+export const PLACES = ['Formula', 'Batch', 'Chocolate'];
+
+const STREAM = 'Final dough';
+
+/// Opens each dialog of the page; the Formula place stands below.
+export const DIALOGS = {
+  Shelf: (page) => page.openShelf(),
+  'Hand out': (page) => page.openTool('Hand out'),
+  Settings: (page) => page.openTool('Settings'),
+  'a figure’s working': async (page) => {
+    await page.keyFigure('True water').click();
+    await page.dialog.waitFor();
+  },
+  'an ingredient': (page) => page.openLine(STREAM, 'Whole milk'),
+  'a stream': (page) => page.openStream('Scald'),
+  'a new stream': async (page) => {
+    await page.page.getByRole('button', { name: 'Add a stream' }).click();
+    await page.dialog.waitFor();
+  },
+  'picking an ingredient': async (page) => {
+    await page.stream(STREAM).getByRole('button', { name: 'Add an ingredient' }).click();
+    await page.dialog.waitFor();
+  },
+  'an own ingredient': async (page) => {
+    await DIALOGS['picking an ingredient'](page);
+    await page.dialog.getByRole('button', { name: 'An ingredient of my own' }).click();
+    await drawn(page.page);
+  },
+};
+
+/// Goes to every place and dialog in turn and calls `look` there.
+export async function each(visit, look) {
+  const page = new Formula(visit.page);
+  for (const place of PLACES) {
+    await page.go(place);
+    for (const fold of await page.page.getByRole('main').locator('details:not([open]) > summary').all()) await fold.click();
+    await look(place, page);
+  }
+  await page.go('Formula');
+  for (const [name, open] of Object.entries(DIALOGS)) {
+    await open(page);
+    await drawn(page.page);
+    await look(name, page);
+    await page.close();
+  }
+}

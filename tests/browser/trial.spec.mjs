@@ -1,0 +1,134 @@
+//! A trial changes every figure and keeps nothing until told so; each step can be taken back and forth.
+
+import assert from 'node:assert/strict';
+import { ready } from './launch.mjs';
+import { Formula } from './pages/formula.mjs';
+import { all } from './pages/storage.mjs';
+import { drawn } from './pages/whole.mjs';
+import { test } from './promises.mjs';
+
+const milk = (page) => page.weight('Final dough', 'Whole milk');
+const value = async (page, label) => (await page.keyFigures()).find((figure) => figure.label === label);
+const number = (text) => Number(text.match(/-?[\d.]+/)[0]);
+
+test('a trial shows old and new beside each figure, and dropped it has changed nothing', async (desk) => {
+  const page = new Formula((await desk.open('phone')).page);
+  const figures = await page.keyFigures();
+  const kept = await all(page.page);
+  await page.tryOut();
+  await page.trial.getByText('nothing is changed yet').waitFor();
+  await page.type(milk(page), '160');
+  const dough = await value(page, 'Dough');
+  assert.equal(dough.value.replace(/\s/g, ' '), '982.6 g', '934.6 g and 48 more');
+  assert.match(dough.was.replace(/\s/g, ' '), /48 g, was 934\.6 g/);
+  assert.match((await value(page, 'True water')).was, /points?, was 64\.7/);
+  assert.equal((await value(page, 'Salt')).was, undefined, 'what does not change says nothing');
+  await page.trial.getByText(/Whole milk.*112.*160/).waitFor();
+  await page.page.waitForTimeout(1200);
+  assert.deepEqual(await all(page.page), kept, 'nothing of it is kept');
+  await page.dropTrial();
+  await page.trial.waitFor({ state: 'hidden' });
+  assert.deepEqual(await page.keyFigures(), figures);
+  assert.equal(await milk(page).inputValue(), '112');
+  assert.deepEqual(await all(page.page), kept);
+});
+
+test('a trial that is kept is there after a reload, and one step back undoes it', async (desk) => {
+  const page = new Formula((await desk.open('phone')).page);
+  await page.tryOut();
+  await page.type(milk(page), '160');
+  await page.type(page.weight('Final dough', 'Salt'), '9.6');
+  await page.trial.getByText('2 ingredients changed').waitFor();
+  await page.keepTrial();
+  await page.trial.waitFor({ state: 'hidden' });
+  assert.equal((await value(page, 'Dough')).was, undefined);
+  await page.undo();
+  assert.deepEqual([await milk(page).inputValue(), await page.weight('Final dough', 'Salt').inputValue()], ['112', '8.6']);
+  await page.redo();
+  await page.page.reload();
+  await ready(page.page);
+  await drawn(page.page);
+  assert.deepEqual([await milk(page).inputValue(), await page.weight('Final dough', 'Salt').inputValue()], ['160', '9.6']);
+});
+
+test('undo takes back the steps of a trial, then drops it, then goes on with what was kept', async (desk) => {
+  const page = new Formula((await desk.open('phone')).page);
+  await page.type(milk(page), '120');
+  await page.tryOut();
+  await page.type(milk(page), '160');
+  await page.undo();
+  await page.trial.waitFor();
+  assert.equal(await milk(page).inputValue(), '120');
+  await page.redo();
+  assert.equal(await milk(page).inputValue(), '160');
+  await page.undo();
+  await page.undo();
+  await page.trial.waitFor({ state: 'hidden' });
+  assert.equal(await milk(page).inputValue(), '120');
+  await page.undo();
+  assert.equal(await milk(page).inputValue(), '112');
+  assert.equal(await page.canUndo(), false);
+});
+
+test('each box is one step back, in the order of the work, and forward again', async (desk) => {
+  const page = new Formula((await desk.open('phone')).page);
+  const steps = [['Whole milk', '112', '120'], ['Salt', '8.6', '9'], ['White sugar', '53', '60']];
+  for (const [food, , to] of steps) {
+    const box = page.weight('Final dough', food);
+    await box.click();
+    await box.press('Control+A');
+    await box.pressSequentially(to);
+  }
+  await drawn(page.page);
+  for (const [food, from] of steps.toReversed()) {
+    await page.undo();
+    assert.equal(await page.weight('Final dough', food).inputValue(), from);
+  }
+  assert.equal(await page.canUndo(), false);
+  for (const [food, , to] of steps) {
+    await page.redo();
+    assert.equal(await page.weight('Final dough', food).inputValue(), to);
+  }
+});
+
+/// Two points of 480 g flour are 9.6 g of water; a quarter less paste keeps the bread as it is.
+const WHAT_IFS = [['Two points more water', 2], ['Two points less water', -2], ['A quarter less paste', 0]];
+
+for (const [name, points] of WHAT_IFS) {
+  test(`one tap tries “${name}”, says what changes, and keeps nothing`, async (desk) => {
+    const page = new Formula((await desk.open('phone')).page);
+    const before = number((await value(page, 'True water')).value);
+    const kept = await all(page.page);
+    await page.whatIf(name);
+    await page.trial.waitFor();
+    const water = await value(page, 'True water');
+    assert.ok(Math.abs(number(water.value) - before - points) <= 0.11, `${before}, ${water.value}`);
+    if (points) assert.match(water.was, new RegExp(`was ${before}`));
+    const tinted = await page.page.getByRole('main').locator('.number-box.changed').count();
+    assert.ok(tinted > 0, 'changed boxes are told');
+    await page.saysNothingWrong();
+    assert.deepEqual(await all(page.page), kept);
+    await page.dropTrial();
+    assert.equal(number((await value(page, 'True water')).value), before);
+  });
+}
+
+test('a what-if that this dough cannot do is answered in words, and tries nothing', async (desk) => {
+  const page = new Formula((await desk.open('phone')).page);
+  // The example's final dough is made with milk alone, so there is no water to put milk in place of.
+  await page.whatIf('Milk for half the water');
+  await page.page.getByRole('main').locator('.trouble').filter({ hasText: /[.]$/ }).waitFor();
+  assert.equal(await page.trial.count(), 0);
+  assert.equal(await page.canUndo(), false);
+});
+
+test('a trial goes along to the other places', async (desk) => {
+  const page = new Formula((await desk.open('phone')).page);
+  await page.tryOut();
+  await page.type(milk(page), '160');
+  await page.go('Batch');
+  await page.trial.getByText(/Whole milk/).waitFor();
+  assert.match((await value(page, 'Dough to mix')).value, /977\.6|978/);
+  await page.dropTrial();
+  assert.match((await value(page, 'Dough to mix')).value, /929\.6|930/);
+});
