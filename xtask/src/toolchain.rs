@@ -40,7 +40,7 @@ impl Way {
     pub(crate) fn prepare(&self, cargo: &mut Command) {
         // The outer cargo's flags are for the host.
         cargo
-            .env_remove("RUSTFLAGS")
+            .env("RUSTFLAGS", self.flags())
             .env_remove("CARGO_ENCODED_RUSTFLAGS");
         if let Self::Debian { linker } = self {
             cargo
@@ -48,7 +48,20 @@ impl Way {
                 .env("RUSTC", DEBIAN_RUSTC)
                 .env("RUSTC_BOOTSTRAP", "1")
                 .env("CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_LINKER", linker)
-                .arg("-Zbuild-std=std,panic_abort");
+                .arg("-Zbuild-std=std")
+                .arg("-Zbuild-std-features=optimize_for_size");
+        }
+    }
+
+    /// The compiler's flags for the page. Leptos writes the machinery of a view once for all
+    /// views rather than once for each; where the standard library is built here, it is built
+    /// small and without the texts of panics, which nothing on the page would show.
+    const fn flags(&self) -> &'static str {
+        match self {
+            Self::Installed => "--cfg erase_components",
+            Self::Debian { .. } => {
+                "-Zunstable-options -Cpanic=immediate-abort --cfg erase_components"
+            }
         }
     }
 }
