@@ -2,6 +2,7 @@
 
 use super::figure::Part;
 use super::{Figure, Figures, Form, Formula, Percentage};
+use crate::engine::larder::{Food, Source};
 use crate::engine::quantity::{Mass, Share};
 use crate::engine::working::{Line, given};
 
@@ -38,7 +39,7 @@ impl Figure {
                     rule.push(format!("m{number}"));
                 } else {
                     rule.push(format!("m{number} × b{number}"));
-                    let of = "of it in one gram";
+                    let of = format!("of it in one gram ({})", read_in(&line.food));
                     with.push(given(format!("b{number}"), of, brings.fraction(), ""));
                 }
             }
@@ -52,5 +53,18 @@ impl Figure {
             gives: given("X", "the figure by weight", mass.grams(), "g"),
             source: "composition of each ingredient".into(),
         }
+    }
+}
+
+/// The table, and the number in it, that a composition was read in.
+fn read_in(food: &Food) -> String {
+    let source = match food {
+        Food::Listed(listed) => listed.row().source,
+        Food::Own(_) => Source::Label,
+    };
+    match source {
+        Source::UsdaSr28(number) => format!("USDA SR28, {number:05}"),
+        Source::Ciqual2020(number) => format!("Ciqual 2020, {number}"),
+        Source::Label => "the packet’s label".to_owned(),
     }
 }
