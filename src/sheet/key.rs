@@ -13,6 +13,9 @@ pub const OPEN: &str = "softcrumb.open";
 /// Changes since formulas were last saved to a file, as plain digits.
 pub const UNFILED: &str = "softcrumb.unfiled";
 
+/// So many changes after which saving to a file is suggested.
+pub const FILE_SUGGESTED: u32 = 200;
+
 const FORMULA: &str = "softcrumb.formula.";
 
 /// The key of one formula.

@@ -1,10 +1,11 @@
-//! Making a batch the formula.
+//! Sheets made from another: a batch become the formula, an empty one, a copy.
 
 use std::num::NonZeroU16;
 
-use super::Sheet;
+use super::{Sheet, plain};
 use crate::engine::batch::{BatchError, Scaled, Wanted};
-use crate::engine::quantity::Factor;
+use crate::engine::formula::{Formula, Stream, StreamKind};
+use crate::engine::quantity::{Factor, Mass};
 
 impl Sheet {
     /// The sheet whose formula, made once, is this batch. What is wanted stays; where it was so
@@ -20,5 +21,33 @@ impl Sheet {
             *times = Factor::ONE;
         }
         Ok(made)
+    }
+
+    /// A new sheet for the same kitchen habits: one final dough with nothing in it.
+    #[must_use]
+    pub fn emptied(&self) -> Self {
+        let stream = Stream {
+            kind: StreamKind::Final,
+            name: "Final dough".to_owned(),
+            lines: Vec::new(),
+            steam: Mass::ZERO,
+            temperature: None,
+        };
+        let mut new = self.clone();
+        new.name = "New formula".to_owned();
+        new.note = String::new();
+        new.formula = Formula {
+            streams: vec![stream],
+        };
+        new.batch.wanted = Wanted::default();
+        new
+    }
+
+    /// The same sheet under another name.
+    #[must_use]
+    pub fn copied(&self) -> Self {
+        let mut copy = self.clone();
+        copy.name = plain::name(&format!("Copy of {}", self.name), Self::NAME_LENGTH);
+        copy
     }
 }

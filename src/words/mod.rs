@@ -2,6 +2,7 @@
 
 pub mod caution;
 pub mod compared;
+pub mod filed;
 pub mod heat;
 pub mod line;
 pub mod manner;

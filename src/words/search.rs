@@ -8,7 +8,16 @@ use super::name;
 #[must_use]
 pub fn finds(typed: &str, listed: Listed) -> bool {
     let row = listed.row();
-    let whole = format!("{} {} {}", row.name, row.detail, name::role(row.role)).to_lowercase();
+    finds_name(
+        typed,
+        &format!("{} {} {}", row.name, row.detail, name::role(row.role)),
+    )
+}
+
+/// Whether each word that was typed begins a word of a name.
+#[must_use]
+pub fn finds_name(typed: &str, name: &str) -> bool {
+    let whole = name.to_lowercase();
     let words: Vec<&str> = whole
         .split(|letter: char| !letter.is_alphanumeric())
         .collect();

@@ -17,6 +17,13 @@ pub fn today() -> String {
     )
 }
 
+/// The day of a moment, in milliseconds since 1970, as this browser writes it.
+pub fn day(milliseconds: f64) -> String {
+    let date = Date::new(&milliseconds.into());
+    date.to_locale_date_string("default", &js_sys::Object::new())
+        .into()
+}
+
 /// Milliseconds since 1970, UTC.
 pub fn milliseconds() -> f64 {
     Date::now()

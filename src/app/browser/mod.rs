@@ -11,5 +11,6 @@ pub mod focus;
 pub mod locale;
 pub mod offline;
 pub mod persist;
+pub mod print;
 pub mod storage;
 pub mod theme;

@@ -8,6 +8,7 @@ mod picker;
 mod settings;
 mod shelf;
 mod stream_menu;
+mod take_in;
 
 pub use add_stream::AddStream;
 pub use hand_out::HandOutDialog;

@@ -1,9 +1,43 @@
-//! The dialog.
+//! Settings: units, light or dark.
 
 use leptos::prelude::*;
 
-/// The dialog.
+use crate::app::part::Choice;
+use crate::app::state::{State, memo};
+use crate::sheet::{Settings, Theme, Units};
+use crate::words::write;
+
+/// How figures and pages are shown.
 #[component]
 pub fn SettingsDialog() -> impl IntoView {
-    view! { <p></p> }
+    let state = State::here();
+    let units = memo(move || state.settings.get().units);
+    let theme = memo(move || state.settings.get().theme);
+    let set_units = move |units| {
+        let settings = state.settings.get_untracked();
+        state.set_settings(Settings { units, ..settings });
+    };
+    let set_theme = move |theme| {
+        let settings = state.settings.get_untracked();
+        state.set_settings(Settings { theme, ..settings });
+    };
+    let numbers = move || write::plain(1234.5, 1, state.manner.get().numbers);
+    view! {
+        <Choice
+            id="units"
+            label="Units"
+            answers=vec![(Units::Grams, "grams, °C"), (Units::Ounces, "ounces, pounds, °F")]
+            holds=units
+            chosen=set_units
+        />
+        <Choice
+            id="theme"
+            label="Light or dark"
+            answers=vec![(Theme::Device, "as the device"), (Theme::Light, "light"), (Theme::Dark, "dark")]
+            holds=theme
+            chosen=set_theme
+        />
+        <p class="quiet">"Numbers are written as this browser writes them: "{numbers}". A comma or a point can be typed."</p>
+        <p class="quiet">"Everything is kept in this browser only. Nothing leaves the device but what you hand out."</p>
+    }
 }

@@ -1,9 +1,184 @@
-//! The dialog.
+//! The shelf: the formulas that are kept, and the bin.
 
 use leptos::prelude::*;
 
-/// The dialog.
+use crate::app::browser::announce::announce;
+use crate::app::browser::clock;
+use crate::app::part::{Button, IconButton, Picture};
+use crate::app::state::{State, memo};
+use crate::sheet::{Id, Sheet, ShelfEntry, key};
+use crate::words::{notice, search, write};
+
+/// How many are drawn at first, and with each tap on "more": a thousand would take too long.
+const AT_ONCE: usize = 30;
+
+/// The formulas that are kept.
 #[component]
 pub fn ShelfDialog() -> impl IntoView {
-    view! { <p></p> }
+    let state = State::here();
+    state.flush();
+    view! {
+        <Nudge />
+        <Show when=move || state.is_trial() fallback=move || view! { <Begin /> }>
+            <p class="advice">"A trial is on. Keep it or drop it before another formula is opened."</p>
+        </Show>
+        <Formulas />
+        <Bin />
+    }
+}
+
+/// A word about saving to a file, after many changes.
+#[component]
+fn Nudge() -> impl IntoView {
+    let state = State::here();
+    let says = move || {
+        let changes = state.unfiled.get();
+        (changes >= key::FILE_SUGGESTED).then(|| {
+            view! { <p class="advice">{notice::save_a_file(changes, state.manner.get())}</p> }
+        })
+    };
+    says
+}
+
+/// A new formula, or a copy of the one that is open.
+#[component]
+fn Begin() -> impl IntoView {
+    let state = State::here();
+    let open = move |sheet: &Sheet| {
+        state.close();
+        state.open_new(sheet);
+    };
+    let new = move |()| open(&state.sheet().emptied());
+    let copy = move |()| open(&state.sheet().copied());
+    view! {
+        <div class="buttons">
+            <Button says="New formula" picture=Picture::Add tapped=new />
+            <Button says="Copy of this one" tapped=copy />
+        </div>
+    }
+}
+
+/// The formulas, searched by name.
+#[component]
+fn Formulas() -> impl IntoView {
+    let state = State::here();
+    let wanted = RwSignal::new(String::new());
+    let drawn = RwSignal::new(AT_ONCE);
+    let found = memo(move || {
+        let found =
+            |entry: &&ShelfEntry| wanted.with(|wanted| search::finds_name(wanted, &entry.name));
+        state.shelf.with(|shelf| {
+            shelf
+                .shelved()
+                .into_iter()
+                .filter(found)
+                .cloned()
+                .collect::<Vec<_>>()
+        })
+    });
+    let shown =
+        move || found.with(|found| found.iter().take(drawn.get()).cloned().collect::<Vec<_>>());
+    let more = move || found.with(|found| found.len() > drawn.get());
+    view! {
+        <label class="heard" for="shelf-search">"Search by name"</label>
+        <input
+            id="shelf-search"
+            class="search"
+            type="search"
+            autocomplete="off"
+            placeholder="Search by name"
+            on:input:target=move |event| wanted.set(event.target().value())
+        />
+        <ul class="shelf">
+            <For each=shown key=|entry| (entry.id.clone(), entry.name.clone()) let(entry)>
+                <Kept entry />
+            </For>
+        </ul>
+        <Show when=more>
+            <Button says="Show more" tapped=move |()| drawn.update(|drawn| *drawn = drawn.saturating_add(AT_ONCE)) />
+        </Show>
+    }
+}
+
+/// One formula: opened on a tap, or put into the bin.
+#[component]
+fn Kept(
+    /// What is known of it.
+    entry: ShelfEntry,
+) -> impl IntoView {
+    let state = State::here();
+    let manner = state.manner.get_untracked();
+    let id = entry.id.clone();
+    let current = move || (state.open_id.get().as_ref() == Some(&id)).then_some("true");
+    let (opens, bins, gone) = (entry.id.clone(), entry.id.clone(), entry.name.clone());
+    let open = move |_| {
+        if !state.trial.with_untracked(Option::is_some) && state.open_formula(&opens) {
+            state.close();
+        }
+    };
+    let bin = move |()| {
+        state.bin(&bins);
+        announce(&format!("{gone} is in the bin."));
+    };
+    let said = format!(
+        "{} of dough, {}",
+        write::mass(entry.dough, manner),
+        clock::day(entry.changed.milliseconds())
+    );
+    view! {
+        <li>
+            <button type="button" class="pick" aria-current=current on:click=open>
+                <span>{entry.name}</span>
+                <span class="quiet">{said}</span>
+            </button>
+            <IconButton picture=Picture::Remove name="Put into the bin" tapped=bin />
+        </li>
+    }
+}
+
+/// What was put into the bin, until it is emptied.
+#[component]
+fn Bin() -> impl IntoView {
+    let state = State::here();
+    let binned = memo(move || {
+        state.shelf.with(|shelf| {
+            shelf
+                .binned()
+                .into_iter()
+                .map(|(entry, _)| entry.clone())
+                .collect::<Vec<_>>()
+        })
+    });
+    let each =
+        move || binned.with(|binned| binned.iter().take(AT_ONCE).cloned().collect::<Vec<_>>());
+    view! {
+        <Show when=move || binned.with(|binned| !binned.is_empty())>
+            <details>
+                <summary>"The bin"</summary>
+                <ul class="shelf">
+                    <For each=each key=|entry| entry.id.clone() let(entry)>
+                        <Binned id=entry.id name=entry.name />
+                    </For>
+                </ul>
+                <Button says="Empty the bin for good" class="risky" tapped=move |()| state.empty_bin() />
+            </details>
+        </Show>
+    }
+}
+
+/// One formula in the bin.
+#[component]
+fn Binned(
+    /// The id it is kept under.
+    id: Id,
+    /// As the user calls it.
+    name: String,
+) -> impl IntoView {
+    let state = State::here();
+    view! {
+        <li>
+            <span>{name}</span>
+            <Button says="Put back" tapped=move |()| state.restore(&id) />
+        </li>
+    }
 }

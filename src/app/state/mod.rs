@@ -2,6 +2,7 @@
 
 mod change;
 mod doors;
+mod filing;
 mod here;
 mod keeping;
 mod memo;

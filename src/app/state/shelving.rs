@@ -35,7 +35,7 @@ impl State {
     /// Writes the index, brought together with what other tabs have written.
     ///
     /// An index of a newer release is left as it is.
-    fn write_index(self) {
+    pub(super) fn write_index(self) {
         self.merge_shelf();
         let text = self.shelf.with_untracked(write_shelf);
         let unfiled = self.unfiled.get_untracked().to_string();
