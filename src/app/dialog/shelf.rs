@@ -31,13 +31,12 @@ pub fn ShelfDialog() -> impl IntoView {
 #[component]
 fn Nudge() -> impl IntoView {
     let state = State::here();
-    let says = move || {
+    move || {
         let changes = state.unfiled.get();
         (changes >= key::FILE_SUGGESTED).then(|| {
             view! { <p class="advice">{notice::save_a_file(changes, state.manner.get())}</p> }
         })
-    };
-    says
+    }
 }
 
 /// A new formula, or a copy of the one that is open.

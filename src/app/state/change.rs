@@ -1,37 +1,34 @@
 //! Changes: the sheet as it stands, read and changed; back and forward.
 
+use std::sync::Arc;
+
 use leptos::prelude::*;
 
 use super::State;
 use crate::engine::formula::Formula;
 use crate::sheet::{History, Sheet};
 
-/// What is read of a signal.
-type Guard<T> = <RwSignal<T> as Read>::Value;
-
 impl State {
     /// Looks at the sheet as it stands: the trial where there is one, else what is kept.
     pub fn with<T>(self, look: impl FnOnce(&Sheet) -> T) -> T {
-        // Guards, and not `with`, keep this small: it is drawn into each closure of the page.
-        match self.trial_read().as_ref() {
-            Some(tried) => look(tried.now()),
-            None => self.with_kept(look),
-        }
+        look(&self.stands())
     }
 
     /// Looks at the sheet as it is kept.
     pub fn with_kept<T>(self, look: impl FnOnce(&Sheet) -> T) -> T {
-        look(self.history_read().now())
+        look(&self.kept())
     }
 
+    /// The sheet as it stands. Handed out whole, so that what looks at it stays small.
     #[inline(never)]
-    fn trial_read(self) -> Guard<Option<History>> {
-        self.trial.read()
+    pub fn stands(self) -> Arc<Sheet> {
+        self.stands.get()
     }
 
+    /// The sheet as it is kept.
     #[inline(never)]
-    fn history_read(self) -> Guard<History> {
-        self.history.read()
+    pub fn kept(self) -> Arc<Sheet> {
+        self.kept.get()
     }
 
     /// The sheet as it stands, not followed.

@@ -1,6 +1,7 @@
 //! The state of the page, handed to every part of it.
 
 use std::collections::BTreeMap;
+use std::sync::Arc;
 
 use leptos::html::Dialog;
 use leptos::prelude::*;
@@ -30,6 +31,10 @@ pub struct State {
     pub history: RwSignal<History>,
     /// The sheet with changes that are not kept yet, with the steps to it.
     pub trial: RwSignal<Option<History>>,
+    /// The sheet as it is kept.
+    pub(super) kept: Memo<Arc<Sheet>>,
+    /// The sheet as it stands: the trial where there is one.
+    pub(super) stands: Memo<Arc<Sheet>>,
     /// How figures and pages are shown.
     pub settings: RwSignal<Settings>,
     /// All kitchens, and which of them is the one here.
@@ -78,18 +83,20 @@ impl State {
         let settings = RwSignal::new(Settings::default());
         let kitchens = RwSignal::new(Kitchens::default());
         let numbers = locale::numbers();
-        let kept_figures = memo(move || {
-            history.with(|history| Figures::of(&history.now().formula, Form::AsWritten))
+        let now = |history: &History| Arc::new(history.now().clone());
+        let kept = memo(move || history.with(now));
+        let stands = memo(move || {
+            let tried = trial.with(|trial| trial.as_ref().map(now));
+            tried.unwrap_or_else(|| kept.get())
         });
-        let figures = memo(move || {
-            trial.with(|trial| match trial {
-                Some(tried) => Figures::of(&tried.now().formula, Form::AsWritten),
-                None => kept_figures.get(),
-            })
-        });
+        let figures = |sheet: &Sheet| Figures::of(&sheet.formula, Form::AsWritten);
+        let kept_figures = memo(move || figures(&kept.get()));
+        let figures = memo(move || figures(&stands.get()));
         Self {
             history,
             trial,
+            kept,
+            stands,
             settings,
             kitchens,
             kitchen: memo(move || kitchens.with(|all| all.here().clone())),
