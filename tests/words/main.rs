@@ -15,6 +15,7 @@
 mod cautions;
 mod cautions_of_chocolate;
 mod flow_drawing;
+mod formula_page;
 mod manners;
 mod names;
 mod pictures;

@@ -50,9 +50,11 @@ pub fn FormulaPlace() -> impl IntoView {
                 <TargetCard />
                 <Cautions />
                 <FiguresCard />
-                <CompareCard />
-                <AboutCard />
             </div>
+        </div>
+        <div class="columns after">
+            <CompareCard />
+            <AboutCard />
         </div>
     }
 }
