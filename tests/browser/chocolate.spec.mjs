@@ -62,9 +62,10 @@ test('the filling is set in each piece, in all or as a share, and undone', async
 
 test('a formula with no syrup is offered one, in one step that can be undone', async (desk) => {
   const { page, chocolate } = await open(desk);
-  await page.getByRole('button', { name: /Shelf, open/ }).click();
-  await page.getByRole('dialog').getByRole('button', { name: /Toast loaf/ }).first().click();
-  await page.keyboard.press('Escape');
+  await page.getByRole('link', { name: 'Formula' }).click();
+  await page.getByRole('heading', { name: 'Chocolate and water' }).getByRole('button').click();
+  await page.getByRole('dialog').getByRole('button', { name: /Remove/ }).click();
+  await chocolate.open();
   await page.getByRole('button', { name: 'Add a syrup' }).click();
   const thickness = Number(await chocolate.box('Thickness').inputValue());
   assert.ok(thickness >= 0.15 && thickness < 1, `it drizzles: ${thickness}`);

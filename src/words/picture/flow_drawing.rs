@@ -155,7 +155,7 @@ fn bands(scale: &Scale) -> Vec<Band> {
                 name: name::handling(handling),
                 y: upper,
                 height,
-                name_y: (height >= 12.0).then_some((upper + lower) / 2.0 + 4.0),
+                name_y: (height >= 15.0).then_some((upper + lower) / 2.0 + 4.0),
                 shaded: index % 2 == 0,
             });
         }
@@ -171,7 +171,7 @@ fn thicknesses(scale: &Scale, manner: Manner) -> Vec<Tick> {
     for end in Handling::ALL.into_iter().filter_map(Handling::below) {
         let at = scale.y(end) + 4.0;
         let inside = at < BOTTOM && at > TOP + 22.0;
-        let clear = ticks.last().is_none_or(|before| before.at - at >= 12.0);
+        let clear = ticks.last().is_none_or(|before| before.at - at >= 15.0);
         if inside && clear {
             let text = write::plain(end.pascal_seconds(), 2, manner.numbers);
             ticks.push(Tick { at, text });
