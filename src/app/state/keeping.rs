@@ -25,25 +25,29 @@ impl State {
             }
             kept
         });
-        Effect::new(move |before: Option<(String, String)>| {
+        Effect::new(move |before: Option<(String, String, Place)>| {
             let place = self.place.get();
             let title = self.with_kept(|sheet| format!("{}: {}", sheet.name, name::place(place)));
             let fragment = self.fragment(place);
-            let (old_title, old_fragment) = before.unwrap_or_default();
+            let (old_title, old_fragment, old_place) = before.unwrap_or_default();
             if title != old_title {
                 address::title(&title);
             }
-            // Browsers refuse an address that changes with every key.
-            if old_fragment.is_empty() || self.open_id.with(Option::is_some) {
-                if fragment != old_fragment {
-                    address::replace(&fragment);
-                }
-            } else {
-                let fragment = fragment.clone();
-                clock::once_rested(move || address::replace(&fragment));
+            // Browsers refuse an address that changes with every key. A tap on another place has
+            // put that into the address, though, and a visitor's copy must not be lost by it.
+            let is_typing = !old_fragment.is_empty() && place == old_place;
+            if is_typing && self.open_id.with(Option::is_none) {
+                clock::once_rested(move || self.write_address());
+            } else if fragment != old_fragment || place != old_place {
+                address::replace(&fragment);
             }
-            (title, fragment)
+            (title, fragment, place)
         });
+    }
+
+    /// Writes the address for what stands open now, which may have been kept since it was typed.
+    fn write_address(self) {
+        address::replace(&untrack(|| self.fragment(self.place.get())));
     }
 
     /// What the address says. A visitor's copy lives in it, so that it outlasts a reload.
