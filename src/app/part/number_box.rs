@@ -74,7 +74,14 @@ impl Memory {
 
     /// Takes a text as it was typed.
     fn read(self, text: String) {
-        let trouble = self.take.run(text.clone()).err().unwrap_or_default();
+        // The figure typed back as it is shown changes nothing, though more digits stand behind it.
+        let is_same = !text.trim().is_empty() && text.trim() == self.figure.get_untracked();
+        let taken = if is_same {
+            Ok(())
+        } else {
+            self.take.run(text.clone())
+        };
+        let trouble = taken.err().unwrap_or_default();
         if !trouble.is_empty() {
             announce(&trouble);
         }
