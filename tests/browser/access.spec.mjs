@@ -58,7 +58,7 @@ function clipped(page) {
         const cuts = getComputedStyle(element).overflowY === 'hidden';
         return element.scrollWidth > element.clientWidth + 1 || (cuts && element.scrollHeight > element.clientHeight + 2);
       })
-      .map((element) => `${element.tagName}.${element.className}#${element.id}: ${(element.value ?? element.textContent).slice(0, 40)}`);
+      .map((element) => `${element.tagName}.${element.className}#${element.id}: ${String(element.value || element.textContent).slice(0, 40)}`);
   });
 }
 

@@ -51,7 +51,7 @@ test('a link opens in a clean profile as a visitor’s copy that can be changed 
   assert.equal(await formulas(page), 4, 'the four examples');
   await page.reload();
   await ready(page);
-  assert.equal(await whole.name(), NAME, 'the copy outlasts a reload');
+  assert.equal(await whole.name(), NAME, 'the copy outlasts a reload, whatever place was looked at');
   assert.equal(await whole.weight('Final <b>dough</b>', 'Whole milk').inputValue(), '150');
 });
 

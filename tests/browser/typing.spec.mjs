@@ -129,7 +129,8 @@ test('names with markup, of any script and of any length are shown as they were 
     const shown = await page.streams();
     await page.page.reload();
     await ready(page.page);
-    assert.deepEqual(await page.streams(), shown, `“${name}” is there again`);
+    // A sign that turns the reading direction round is left out: it could make a name read as another.
+    assert.deepEqual(await page.streams(), shown.map((name) => name.replace('\u202E', '')), `“${name}” is there again`);
   }
 });
 

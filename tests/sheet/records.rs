@@ -3,7 +3,7 @@
 use crate::drawn::Draw;
 use softcrumb::engine::quantity::Mass;
 use softcrumb::sheet::record::{
-    Filed, read_file, read_kitchen, read_settings, read_sheet, write_file, write_kitchen,
+    Filed, is_newer, read_file, read_kitchen, read_settings, read_sheet, write_file, write_kitchen,
     write_settings, write_sheet,
 };
 use softcrumb::sheet::{Id, Kitchen, Moment, Scales, Settings, Theme, Units, examples};
@@ -119,4 +119,24 @@ fn one_spoilt_formula_does_not_keep_the_others_shut() {
         opened.refused[0].path,
         "formulas[1].sheet.formula.streams[0].lines[0].mass_g"
     );
+}
+
+#[test]
+fn a_record_of_a_newer_release_is_known_by_its_beginning() {
+    let newer = |text: &str| text.replacen("\"version\":1", "\"version\":2", 1);
+    for kept in [
+        include_str!("samples/v1.formula.json"),
+        include_str!("samples/v1.settings.json"),
+        include_str!("samples/v1.shelf.json"),
+    ] {
+        assert!(!is_newer(kept));
+        assert!(is_newer(&newer(kept)));
+        assert!(is_newer(&newer(kept).replacen(':', " : ", 2)));
+    }
+    for text in ["", "rubbish", "{}", "{\"version\":\"9\"}", "{\"version\":}"] {
+        assert!(!is_newer(text), "{text}");
+    }
+    // Inside a note the word means nothing: kind and version come first.
+    let note = format!("{{\"note\":\"{}\\\"version\\\":9\"}}", "x".repeat(300));
+    assert!(!is_newer(&note));
 }

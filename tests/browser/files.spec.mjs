@@ -1,0 +1,114 @@
+//! Handed out and taken in: the link and the file hold everything, and no file can do harm.
+
+import assert from 'node:assert/strict';
+import { ready } from './launch.mjs';
+import { Formula } from './pages/formula.mjs';
+import { HandOut } from './pages/hand_out.mjs';
+import { Shelf } from './pages/shelf.mjs';
+import { all, openRecord } from './pages/storage.mjs';
+import { test } from './promises.mjs';
+
+const EXAMPLES = ['Egg and butter loaf', 'Lantern Lane chocolate loaf', 'Rye scald loaf', 'Toast loaf for the class'];
+
+const sheets = async (page) => Object.entries(await all(page))
+  .filter(([key]) => key.startsWith('softcrumb.formula.')).map(([, text]) => text).sort();
+
+test('the link that is handed out opens elsewhere as the same formula, and is at most 600 characters', async (desk) => {
+  const { page } = await desk.open('phone');
+  const formula = new Formula(page);
+  await formula.type(formula.weight('Final dough', 'Salt'), '9.1');
+  const record = await openRecord(page);
+  const link = await (await new HandOut(formula).open()).link();
+  assert.ok(link.length <= 600 + desk.address.length, `${link.length} characters`);
+  const other = await desk.open('phone', { at: new URL(link).hash });
+  const visitor = new Formula(other.page);
+  assert.equal(await visitor.name(), 'Lantern Lane chocolate loaf');
+  assert.equal(await visitor.weight('Final dough', 'Salt').inputValue(), '9.1');
+  await other.page.getByRole('button', { name: 'Keep it', exact: true }).click();
+  assert.deepEqual(await openRecord(other.page), record, 'nothing is lost on the way');
+});
+
+test('a file of all formulas taken in elsewhere brings every one, whole', async (desk) => {
+  const { page } = await desk.open('phone');
+  const formula = new Formula(page);
+  await formula.type(formula.weight('Final dough', 'Salt'), '9.1');
+  const { name, text } = await (await new HandOut(formula).open()).save('Save all formulas');
+  assert.match(name, /^softcrumb-.*\.json$/);
+  const kept = await sheets(page);
+  const other = new Formula((await desk.open('phone')).page);
+  const said = await (await new HandOut(other).open()).take(text);
+  assert.match(said, /4|four/i);
+  const there = await sheets(other.page);
+  for (const sheet of kept) assert.ok(there.includes(sheet), sheet.slice(0, 80));
+});
+
+test('a file of one formula holds just that one', async (desk) => {
+  const { page } = await desk.open('phone');
+  const formula = new Formula(page);
+  const { text } = await (await new HandOut(formula).open()).save('Save this formula');
+  assert.ok(text.includes('Lantern Lane chocolate loaf') && !text.includes('Rye scald loaf'));
+});
+
+const BAD_FILES = [
+  ['of 50 MB', Buffer.alloc(50_000_000, 'x'), /too large|MB/],
+  ['of a newer release', '{"softcrumb":"formulas","version":99,"formulas":[]}', /newer release/],
+  ['cut short', '{"softcrumb":"formulas","version":1,"formulas":[{"sheet":', /cut short or changed/],
+  ['that is no JSON', 'flour 500 g\nwater 300 g', /cut short or changed|holds no formula/],
+  ['of something else', '{"recipe":"bread"}', /holds no formula/],
+  ['that is empty', '', /nothing in the file/],
+  ['that is a picture', Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0, 0xff, 0xfe]), /cut short or changed|holds no formula/],
+];
+
+test('a file that cannot be taken in is answered in words, and nothing is changed', async (desk) => {
+  const { page } = await desk.open('phone');
+  const formula = new Formula(page);
+  const before = await all(page);
+  for (const [what, text, answer] of BAD_FILES) {
+    const hand = await new HandOut(formula).open();
+    assert.match(await hand.take(text), answer, `a file ${what}`);
+    await formula.saysNothingWrong();
+    await formula.close();
+    assert.deepEqual(await all(page), before, `a file ${what}`);
+  }
+});
+
+test('a formula put into the bin is off the shelf, and comes back whole', async (desk) => {
+  const { page } = await desk.open('phone');
+  const formula = new Formula(page);
+  const shelf = await new Shelf(formula).open();
+  assert.deepEqual((await shelf.names()).sort(), EXAMPLES);
+  const kept = await sheets(page);
+  await shelf.bin('Rye scald loaf');
+  assert.equal((await shelf.names()).includes('Rye scald loaf'), false);
+  await formula.close();
+  await page.reload();
+  await ready(page);
+  await shelf.open();
+  await shelf.openBin();
+  await shelf.putBack('Rye scald loaf');
+  assert.deepEqual((await shelf.names()).sort(), EXAMPLES);
+  assert.deepEqual(await sheets(page), kept);
+  await shelf.pick('Rye scald loaf');
+  assert.equal(await formula.name(), 'Rye scald loaf');
+  await formula.saysNothingWrong();
+});
+
+test('after many changes the shelf asks for a file, until there is one', async (desk) => {
+  const { page } = await desk.open('phone');
+  const formula = new Formula(page);
+  const shelf = new Shelf(formula);
+  const asks = formula.dialog.getByText(/changes since the last file/);
+  await shelf.open();
+  assert.equal(await asks.count(), 0, 'not on the first visit');
+  await formula.close();
+  await page.evaluate(() => localStorage.setItem('softcrumb.unfiled', '500'));
+  await page.reload();
+  await ready(page);
+  await shelf.open();
+  await asks.waitFor();
+  await formula.close();
+  await (await new HandOut(formula).open()).save('Save all formulas');
+  await formula.close();
+  await shelf.open();
+  assert.equal(await asks.count(), 0);
+});

@@ -1,0 +1,39 @@
+//! Handing out and taking in: the link, the files.
+
+import { readFileSync } from 'node:fs';
+
+export class HandOut {
+  /// `whole`: the page around it (whole.mjs), on which “Hand out” is opened.
+  constructor(whole) {
+    this.whole = whole;
+    this.dialog = whole.dialog;
+    this.said = whole.dialog.getByRole('status');
+  }
+
+  async open() {
+    await this.whole.openTool('Hand out');
+    return this;
+  }
+
+  /// The link as it stands there.
+  link() {
+    return this.dialog.getByRole('textbox', { name: /^A link/ }).inputValue();
+  }
+
+  /// What a button saves: the file's name and text.
+  async save(button) {
+    const [download] = await Promise.all([
+      this.whole.page.waitForEvent('download'),
+      this.dialog.getByRole('button', { name: button, exact: true }).click(),
+    ]);
+    return { name: download.suggestedFilename(), text: readFileSync(await download.path(), 'utf8') };
+  }
+
+  /// Opens a file with this text; gives what is said of it.
+  async take(text, name = 'formulas.json') {
+    const buffer = typeof text === 'string' ? Buffer.from(text) : text;
+    await this.dialog.getByLabel('Open a file of formulas').setInputFiles({ name, mimeType: 'application/json', buffer });
+    await this.said.getByRole('paragraph').first().waitFor();
+    return this.said.innerText();
+  }
+}

@@ -1,0 +1,46 @@
+//! The shelf: the formulas that are kept, and the bin.
+
+import { drawn } from './whole.mjs';
+
+export class Shelf {
+  /// `whole`: the page around it (whole.mjs), on which the shelf is opened.
+  constructor(whole) {
+    this.whole = whole;
+    this.dialog = whole.dialog;
+  }
+
+  async open() {
+    await this.whole.openShelf();
+    return this;
+  }
+
+  row(name) {
+    return this.dialog.getByRole('listitem').filter({ hasText: name });
+  }
+
+  /// Names of the formulas on it, the one changed last first.
+  async names() {
+    const rows = this.dialog.getByRole('listitem').filter({ has: this.dialog.getByRole('button', { name: 'bin' }) });
+    return rows.evaluateAll((all) => all.map((row) => row.querySelector('button > span').textContent));
+  }
+
+  async pick(name) {
+    await this.row(name).getByRole('button').first().click();
+    await this.dialog.waitFor({ state: 'hidden' });
+    await drawn(this.whole.page);
+  }
+
+  async bin(name) {
+    await this.row(name).getByRole('button', { name: 'bin' }).click();
+    await drawn(this.whole.page);
+  }
+
+  async openBin() {
+    await this.dialog.getByText('The bin', { exact: true }).click();
+  }
+
+  async putBack(name) {
+    await this.row(name).getByRole('button', { name: 'Put back' }).click();
+    await drawn(this.whole.page);
+  }
+}
