@@ -73,6 +73,9 @@ class Body:
         sheet = {"name": self.text(), "bread": self.byte(), "own": self.many(self.own),
                  "streams": self.many(self.stream), "wanted": self.wanted(),
                  "losses": [self.number() for _ in range(5)], "pieces": self.varint(),
-                 "syrup_at_c": self.number(), "note": self.text()}
+                 "syrup_at_c": self.number()}
+        # Wishes of heat, and what is how warm: the drawn formulas have none.
+        assert (self.byte(), self.varint()) == (0, 0)
+        sheet["note"] = self.text()
         assert self.at == len(self.data)
         return sheet

@@ -38,7 +38,8 @@ export async function each(visit, look) {
   const page = new Formula(visit.page);
   for (const place of PLACES) {
     await page.go(place);
-    for (const fold of await page.page.getByRole('main').locator('details:not([open]) > summary').all()) await fold.click();
+    const folded = page.page.getByRole('main').locator('details:not([open]) > summary');
+    while (await folded.count() > 0) await folded.first().click();
     await look(place, page);
   }
   await page.go('Formula');
