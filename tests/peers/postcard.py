@@ -69,13 +69,25 @@ class Body:
         read = {"n": self.number, "v": self.varint, "b": self.byte}
         return way, [read[kind]() for kind in numbers[way]]
 
+    def warmth(self):
+        return {"stream": self.byte(), "line": self.maybe(self.byte), "at_c": self.number()}
+
+    def phase(self):
+        return [self.number(), self.number(), self.byte(), self.byte()]
+
+    def heat(self):
+        """What a formula asks of heat, field by field: n a number, m one that may be missing."""
+        fields = [self.number() if kind == "n" else self.maybe(self.number) for kind in "nmnmmnn"]
+        fields += [self.byte(), self.byte(), self.number(), self.number(), self.many(self.phase)]
+        return fields + [self.number() if kind == "n" else self.maybe(self.number) for kind in "nnnmmmn"]
+
     def sheet(self):
         sheet = {"name": self.text(), "bread": self.byte(), "own": self.many(self.own),
                  "streams": self.many(self.stream), "wanted": self.wanted(),
                  "losses": [self.number() for _ in range(5)], "pieces": self.varint(),
                  "syrup_at_c": self.number()}
-        # Wishes of heat, and what is how warm: the drawn formulas have none.
-        assert (self.byte(), self.varint()) == (0, 0)
+        sheet["heat"] = self.maybe(self.heat)
+        sheet["warmth"] = self.many(self.warmth)
         sheet["note"] = self.text()
         assert self.at == len(self.data)
         return sheet
