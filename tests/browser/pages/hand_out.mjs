@@ -1,6 +1,8 @@
 //! Handing out and taking in: the link, the files.
 
-import { readFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 
 export class HandOut {
   /// `whole`: the page around it (whole.mjs), on which “Hand out” is opened.
@@ -31,8 +33,10 @@ export class HandOut {
 
   /// Opens a file with this text; gives what is said of it.
   async take(text, name = 'formulas.json') {
-    const buffer = typeof text === 'string' ? Buffer.from(text) : text;
-    await this.dialog.getByLabel('Open a file of formulas').setInputFiles({ name, mimeType: 'application/json', buffer });
+    // From the disk, as a visitor's file is: 50 MB would take too long through the driver.
+    const file = join(mkdtempSync(join(tmpdir(), 'softcrumb-')), name);
+    writeFileSync(file, text);
+    await this.dialog.getByLabel('Open a file of formulas').setInputFiles(file);
     await this.said.getByRole('paragraph').first().waitFor();
     return this.said.innerText();
   }

@@ -20,7 +20,7 @@ export class Shelf {
 
   /// Names of the formulas on it, the one changed last first.
   async names() {
-    const rows = this.dialog.getByRole('listitem').filter({ has: this.dialog.getByRole('button', { name: 'bin' }) });
+    const rows = this.dialog.getByRole('listitem').filter({ has: this.whole.page.getByRole('button', { name: 'bin' }) });
     return rows.evaluateAll((all) => all.map((row) => row.querySelector('button > span').textContent));
   }
 
