@@ -25,7 +25,7 @@ async function trouble(box) {
 }
 
 async function boxes(page) {
-  const found = await page.page.getByRole('main').getByRole('textbox').all();
+  const found = await page.page.getByRole('main').locator('input[inputmode=decimal]').all();
   return Promise.all(found.map(async (box) => {
     const id = await box.getAttribute('id');
     return { id, kind: id.replace(/[-\d]+$/, ''), box: page.page.locator(`[id="${id}"]`) };
