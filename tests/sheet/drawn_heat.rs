@@ -79,14 +79,18 @@ impl Draw {
         }
     }
 
-    pub(crate) fn kitchen(&mut self) -> Kitchen {
-        let bowls: Vec<Bowl> = (0..self.below(13))
+    fn bowls(&mut self) -> Vec<Bowl> {
+        (0..self.below(13))
             .map(|_| Bowl {
                 name: self.text(60),
                 material: self.one_of(&Material::ALL),
                 mass: self.mass(),
             })
-            .collect();
+            .collect()
+    }
+
+    pub(crate) fn kitchen(&mut self) -> Kitchen {
+        let bowls = self.bowls();
         let places: Vec<usize> = (0..bowls.len()).collect();
         let mut place = || match self.below(2) {
             0 if !places.is_empty() => Some(self.one_of(&places)),
