@@ -2,7 +2,7 @@
 //!
 //! No web, clock, randomness or storage, and no sentences for users. Every public function
 //! returns for every argument. In reading order: quantities, the larder of ingredients, the
-//! formula and its water, the batch, heat, chocolate, and what a line of working is.
+//! formula and its water, the batch, tins, heat, chocolate, and what a line of working is.
 
 pub mod batch;
 pub mod chocolate;
@@ -11,4 +11,5 @@ pub mod heat;
 pub mod kitchen;
 pub mod larder;
 pub mod quantity;
+pub mod tin;
 pub mod working;

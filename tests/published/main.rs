@@ -30,5 +30,6 @@ mod specific_heat;
 mod sugar_solution;
 mod syrup;
 mod table;
+mod tin;
 mod usual;
 mod water;

@@ -25,3 +25,4 @@ mod heat_ends;
 mod heat_of_formula;
 mod link;
 mod syrup;
+mod tins;

@@ -13,3 +13,4 @@ mod chocolate;
 mod formula;
 mod heat;
 mod pencil;
+mod tin;

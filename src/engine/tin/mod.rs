@@ -1,0 +1,23 @@
+//! Tins: how much room they have, how much dough that takes, how pieces lie in them.
+
+mod convert;
+mod error;
+mod filling;
+mod grid;
+mod layout;
+mod room;
+mod round_layout;
+mod shape;
+mod stand;
+mod usual;
+mod working;
+
+pub use convert::{Converted, convert};
+pub use error::TinError;
+pub use filling::{Filling, Fullness, filling};
+pub use grid::{Grid, MOST_PIECES, grids};
+pub use layout::{Between, Layout, Outline, Spot, layout};
+pub use room::Room;
+pub use shape::{Across, Tin, TinShape, Tins};
+pub use stand::{Stand, stand};
+pub use usual::{DOUGH_ROOM, UsualRoom};

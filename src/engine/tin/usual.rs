@@ -1,0 +1,55 @@
+//! What is usual: how much room a gram of dough is given in a tin, by kind of bread.
+
+use super::shape::{Tin, TinShape};
+use crate::engine::formula::Bread;
+use crate::engine::quantity::SpecificVolume;
+
+/// Room for a gram of dough, from the fullest tin that is usual to the emptiest.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct UsualRoom {
+    /// The fullest.
+    pub least: SpecificVolume,
+    /// What is taken unless something else is asked for.
+    pub taken: SpecificVolume,
+    /// The emptiest.
+    pub most: SpecificVolume,
+    /// The work, or "common practice".
+    pub source: &'static str,
+}
+
+/// The room a gram of dough takes before it rises, 0.85 cm³/g.
+///
+/// Source: a handbook of sourdough biotechnology, Table 3.4 (specific volume of dough).
+pub const DOUGH_ROOM: SpecificVolume = SpecificVolume::known(0.85);
+
+const OPEN: &str = "Tsuji culinary school, column on tin sizes (2016): 3.8 to 3.9 in open tins; \
+                    3.8 to 4.0 is usual for milk bread; common practice";
+const LIDDED: &str = "common practice: 3.6 to 4.2 under a lid";
+const RICH: &str = "common practice: 3.0 to 3.5 in brioche tins";
+const HEAVY: &str = "common practice: 2.2 to 3.0 for rye in tins";
+const CUPS: &str = "common practice: cups filled a third to a half";
+
+impl UsualRoom {
+    /// What is usual for a kind of bread in a tin.
+    #[must_use]
+    pub const fn of(bread: Bread, tin: &Tin) -> Self {
+        match bread {
+            Bread::RichEgg => Self::known(3.0, 3.3, 3.5, RICH),
+            Bread::Rye => Self::known(2.2, 2.6, 3.0, HEAVY),
+            Bread::SoftTin | Bread::SweetBun | Bread::PlainTin => match (tin.shape, tin.lidded) {
+                (TinShape::Muffin { .. }, _) => Self::known(2.2, 2.8, 3.6, CUPS),
+                (_, true) => Self::known(3.6, 3.9, 4.2, LIDDED),
+                (_, false) => Self::known(3.6, 3.9, 4.2, OPEN),
+            },
+        }
+    }
+
+    const fn known(least: f64, taken: f64, most: f64, source: &'static str) -> Self {
+        Self {
+            least: SpecificVolume::known(least),
+            taken: SpecificVolume::known(taken),
+            most: SpecificVolume::known(most),
+            source,
+        }
+    }
+}

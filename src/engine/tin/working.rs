@@ -1,0 +1,195 @@
+//! How the figures of a tin came about, line by line.
+
+use super::convert::Converted;
+use super::filling::Filling;
+use super::layout::Layout;
+use super::room::{Room, cm};
+use super::shape::{Tin, TinShape};
+use super::stand::Stand;
+use super::usual::DOUGH_ROOM;
+use crate::engine::quantity::{Length, Mass, SpecificVolume};
+use crate::engine::working::{Given, Line, given};
+
+const GEOMETRY: &str = "geometry";
+const PI: &str = "3.141592653589793";
+
+impl Tin {
+    /// How its volume came about; none for a tray.
+    #[must_use]
+    pub fn working(&self) -> Option<Line> {
+        let volume = Room::of(self).ok()?.volume().ok()?.cubic_centimetres();
+        let (rule, with) = rule_of(&self.shape)?;
+        Some(Line {
+            rule: rule.into(),
+            with,
+            gives: given("V", "room in the tin", volume, "cm³"),
+            source: GEOMETRY.into(),
+        })
+    }
+}
+
+fn rule_of(shape: &TinShape) -> Option<(String, Vec<Given>)> {
+    let frustum = format!("{PI} × h × (D ^ 2 + D × d + d ^ 2) / 12");
+    Some(match *shape {
+        TinShape::Rectangle { top, bottom, deep } => (
+            "h × (a × b + c × d + (a + c) × (b + d)) / 6".to_owned(),
+            vec![
+                long("h", "depth", deep),
+                long("a", "rim, length", top.long),
+                long("b", "rim, width", top.wide),
+                long("c", "bottom, length", bottom.long),
+                long("d", "bottom, width", bottom.wide),
+            ],
+        ),
+        TinShape::Round { top, bottom, deep } => (frustum, round(top, bottom, deep)),
+        TinShape::Ring {
+            top,
+            bottom,
+            tube,
+            deep,
+        } => {
+            let mut with = round(top, bottom, deep);
+            with.push(long("t", "across the tube", tube));
+            (format!("{frustum} − {PI} × h × t ^ 2 / 4"), with)
+        }
+        TinShape::Muffin {
+            top,
+            bottom,
+            deep,
+            cups,
+        } => {
+            let mut with = round(top, bottom, deep);
+            with.push(given("n", "cups", f64::from(cups.get()), ""));
+            (format!("n × {frustum}"), with)
+        }
+        TinShape::Tray { .. } => return None,
+    })
+}
+
+fn round(top: Length, bottom: Length, deep: Length) -> Vec<Given> {
+    vec![
+        long("h", "depth", deep),
+        long("D", "across the rim", top),
+        long("d", "across the bottom", bottom),
+    ]
+}
+
+impl Filling {
+    /// How the dough for the tins came about, and what the dough there is finds in them.
+    #[must_use]
+    pub fn working(&self) -> Vec<Line> {
+        let volume = given("V", "room in a tin", self.volume.cubic_centimetres(), "cm³");
+        let mut lines: Vec<Line> = self.tins.tin.working().into_iter().collect();
+        lines.push(Line {
+            rule: "n × V / r".into(),
+            with: vec![
+                given("n", "tins", f64::from(self.tins.count.get()), ""),
+                volume.clone(),
+                room("r", "room for a gram of dough", self.wished),
+            ],
+            gives: grams("M", "dough for all tins", self.all),
+            source: self.usual.source.into(),
+        });
+        if let (Some(each), Some(found)) = (self.there_each, self.found) {
+            lines.push(Line {
+                rule: "V / m".into(),
+                with: vec![volume, grams("m", "dough in a tin", each)],
+                gives: room("r", "room for a gram of it", found),
+                source: "by definition".into(),
+            });
+        }
+        lines
+    }
+}
+
+impl Stand {
+    /// How the height came about: the room the dough takes, and how high that reaches.
+    #[must_use]
+    pub fn working(&self) -> Vec<Line> {
+        let risen = self.risen.cubic_centimetres();
+        let fits = risen.min(self.tin.cubic_centimetres());
+        let height = self.of_rim.fraction() * cm(self.deep);
+        vec![
+            Line {
+                rule: "m × v × f".into(),
+                with: vec![
+                    grams("m", "dough in a tin", self.dough),
+                    room("v", "room a gram takes at first", DOUGH_ROOM),
+                    given("f", "times its first volume", self.rise.number(), ""),
+                ],
+                gives: given("R", "room it takes", risen, "cm³"),
+                source: "handbook of sourdough biotechnology, Table 3.4".into(),
+            },
+            Line {
+                rule: "t × h + (R − F) / A".into(),
+                with: vec![
+                    given(
+                        "t",
+                        "part of the depth that is filled",
+                        self.up_the_side,
+                        "",
+                    ),
+                    long("h", "depth", self.deep),
+                    given("R", "room it takes", risen, "cm³"),
+                    given("F", "of it inside the tin", fits, "cm³"),
+                    given("A", "area at the rim", self.rim_area, "cm²"),
+                ],
+                gives: given("H", "height of the dough", height, "cm"),
+                source: GEOMETRY.into(),
+            },
+        ]
+    }
+}
+
+impl Layout {
+    /// How the size of a ball came about.
+    #[must_use]
+    pub fn working(&self, each: Mass) -> Line {
+        Line {
+            rule: format!("(6 × m × v / {PI}) ^ (1 / 3)").into(),
+            with: vec![
+                grams("m", "one piece", each),
+                room("v", "room a gram takes at first", DOUGH_ROOM),
+            ],
+            gives: long("d", "across the ball", self.ball),
+            source: GEOMETRY.into(),
+        }
+    }
+}
+
+impl Converted {
+    /// How the dough for the other tins came about.
+    #[must_use]
+    pub fn working(&self) -> Vec<Line> {
+        let (unit, of) = if self.by_area {
+            ("cm²", ["area before", "area now"])
+        } else {
+            ("cm³", ["room before", "room now"])
+        };
+        let (one, other) = self.sizes;
+        vec![Line {
+            rule: "M × W × k / (V × n)".into(),
+            with: vec![
+                grams("M", "dough before", self.before),
+                given("W", of[1], other, unit),
+                given("k", "tins now", f64::from(self.to.count.get()), ""),
+                given("V", of[0], one, unit),
+                given("n", "tins before", f64::from(self.from.count.get()), ""),
+            ],
+            gives: grams("N", "dough now", self.now),
+            source: GEOMETRY.into(),
+        }]
+    }
+}
+
+fn long(letter: &'static str, of: &'static str, length: Length) -> Given {
+    given(letter, of, cm(length), "cm")
+}
+
+fn grams(letter: &'static str, of: &'static str, mass: Mass) -> Given {
+    given(letter, of, mass.grams(), "g")
+}
+
+fn room(letter: &'static str, of: &'static str, room: SpecificVolume) -> Given {
+    given(letter, of, room.cubic_centimetres_per_gram(), "cm³/g")
+}
