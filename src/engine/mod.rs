@@ -2,7 +2,8 @@
 //!
 //! No web, clock, randomness or storage, and no sentences for users. Every public function
 //! returns for every argument. In reading order: quantities, the larder of ingredients, the
-//! formula and its water, the batch, tins, heat, chocolate, and what a line of working is.
+//! formula and its water, the batch, tins, heat, chocolate, the rise, and what a line of working
+//! is.
 
 pub mod batch;
 pub mod chocolate;
@@ -11,5 +12,6 @@ pub mod heat;
 pub mod kitchen;
 pub mod larder;
 pub mod quantity;
+pub mod rise;
 pub mod tin;
 pub mod working;

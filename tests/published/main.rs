@@ -26,6 +26,7 @@ mod mixes;
 mod own_label;
 mod paste;
 mod printed;
+mod rise;
 mod specific_heat;
 mod sugar_solution;
 mod syrup;

@@ -24,5 +24,6 @@ mod heat_cases;
 mod heat_ends;
 mod heat_of_formula;
 mod link;
+mod rise;
 mod syrup;
 mod tins;

@@ -13,4 +13,5 @@ mod chocolate;
 mod formula;
 mod heat;
 mod pencil;
+mod rise;
 mod tin;

@@ -1,7 +1,7 @@
 //! The kitchen: what is true of this room and its equipment, and what it makes of a formula.
 //!
 //! In reading order: the kitchen, what is wished of heat, how warm each thing is as it goes in,
-//! then the questions put to `heat` and `chocolate`: paste, cooling, dough, oven, melting.
+//! then the questions put to `heat`, `rise` and `chocolate`: paste, cooling, dough, rises, oven, melting.
 
 mod baking;
 mod balance;
@@ -11,6 +11,7 @@ mod equipment;
 mod melting;
 mod paste;
 mod place;
+mod rising;
 mod stores;
 mod wishes;
 
@@ -22,4 +23,5 @@ pub use equipment::{Bowl, Mixer, Oven, Scales};
 pub use melting::melting;
 pub use paste::paste;
 pub use place::{BoilsBy, Kitchen};
+pub use rising::{Known, Night, Rising, night, rising};
 pub use wishes::{BakeWishes, CoolingWishes, HeatWishes, KnownBake, MeltWishes, PasteWishes};

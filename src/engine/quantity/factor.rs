@@ -15,6 +15,9 @@ impl Factor {
     /// Just as it is.
     pub const ONE: Self = Self(1.0);
 
+    /// Twice over.
+    pub const TWO: Self = Self(2.0);
+
     /// Takes a plain number.
     ///
     /// # Errors

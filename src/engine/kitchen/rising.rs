@@ -1,0 +1,198 @@
+//! The rises of a formula in this kitchen, each along the temperatures its dough goes through.
+
+use super::place::Kitchen;
+use super::wishes::HeatWishes;
+use crate::engine::formula::{Formula, StreamKind};
+use crate::engine::heat::{
+    Air, Body, Curve, HeatError, Matter, Place, Shape, Stay, follow, stream_matter,
+};
+use crate::engine::quantity::{Factor, Length, Mass, Minutes, Temperature};
+use crate::engine::rise::{
+    Anchor, Basis, Cardinal, RiseAsked, RiseError, RiseWishes, Risen, Spent, rise, spent,
+};
+
+/// What each rise is scaled from.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Known {
+    /// The dough in one piece.
+    pub bulk: Anchor,
+    /// The pieces in the tin.
+    pub proof: Anchor,
+    /// How many times as fast as the doughs of the known rises, for what is in it.
+    pub vigour: Factor,
+}
+
+/// A preferment's evening and night.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Night {
+    /// Which stream.
+    pub stream: usize,
+    /// How warm it was all along.
+    pub course: Curve,
+    /// What its yeast did.
+    pub spent: Spent,
+    /// What it would have done in the fridge from the start.
+    pub chilled_at_once: Spent,
+    /// What it would have done on the bench all along.
+    pub never_chilled: Spent,
+}
+
+/// Every rise of a formula.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Rising {
+    /// The dough in one piece.
+    pub bulk: Result<Risen, RiseError>,
+    /// The pieces in the tin.
+    pub proof: Result<Risen, RiseError>,
+    /// Each preferment's night.
+    pub nights: Vec<Result<Night, RiseError>>,
+}
+
+/// How long a rise is followed, min: a day and a half.
+const FOLLOWED: Minutes = Minutes::known(2160.0);
+
+impl Known {
+    /// What the formula itself says.
+    #[must_use]
+    pub const fn stated(wishes: &RiseWishes) -> Self {
+        Self {
+            bulk: wishes.bulk.anchor(Basis::Stated),
+            proof: wishes.proof.anchor(Basis::Stated),
+            vigour: Factor::ONE,
+        }
+    }
+}
+
+/// Every rise of a formula in this kitchen.
+///
+/// The dough stands in the room as a ball; the pieces start as warm as it then is and proof close
+/// together, as a loaf 2½ times as long as it is thick. A preferment starts as warm as the room.
+#[must_use]
+pub fn rising(
+    formula: &Formula,
+    kitchen: &Kitchen,
+    heat: &HeatWishes,
+    wishes: &RiseWishes,
+    known: &Known,
+) -> Rising {
+    let body = whole_dough(formula, (heat.dough, kitchen.room));
+    let bulk = body
+        .as_ref()
+        .map_err(|error| RiseError::from(error.clone()))
+        .and_then(|body| stands(body, heat.dough, kitchen.room, known.bulk, known, wishes));
+    let proof = body.map_err(RiseError::from).and_then(|body| {
+        let warm = bulk.as_ref().ok().and_then(end_of).unwrap_or(heat.dough);
+        let place = wishes.proof_place.unwrap_or(kitchen.room);
+        stands(&loaf(body)?, warm, place, known.proof, known, wishes)
+    });
+    let numbered = formula.streams.iter().enumerate();
+    let preferments = numbered.filter(|(_, own)| own.kind == StreamKind::Preferment);
+    let nights = preferments
+        .map(|(stream, _)| night(formula, stream, kitchen, wishes, known.bulk.at))
+        .collect();
+    Rising {
+        bulk,
+        proof,
+        nights,
+    }
+}
+
+fn stands(
+    body: &Body,
+    start: Temperature,
+    place: Temperature,
+    anchor: Anchor,
+    known: &Known,
+    wishes: &RiseWishes,
+) -> Result<Risen, RiseError> {
+    let stay = Stay {
+        minutes: FOLLOWED,
+        air: Air::still(place),
+    };
+    let course = follow(body, start, &[stay])?;
+    let asked = RiseAsked {
+        anchor,
+        cardinal: Cardinal::DOUGH,
+        vigour: known.vigour,
+        volume: wishes.volume,
+    };
+    rise(&course, &asked)
+}
+
+/// How warm a dough is when it is up.
+fn end_of(risen: &Risen) -> Option<Temperature> {
+    let after = risen.points.iter().find(|point| point.time >= risen.due);
+    after.or(risen.points.last()).map(|point| point.temperature)
+}
+
+/// All of the dough as one ball.
+fn whole_dough(formula: &Formula, between: (Temperature, Temperature)) -> Result<Body, HeatError> {
+    let mut parts: Vec<(Mass, Matter)> = Vec::new();
+    for stream in formula.dough_streams() {
+        if stream.mass() > Mass::ZERO {
+            parts.push(stream_matter(stream)?);
+        }
+    }
+    let mass: Mass = parts.iter().map(|(mass, _)| *mass).sum();
+    let matter = Matter::blend(&parts)?;
+    let any = Length::from_metres(0.05)?;
+    Body::of(&matter, mass, Shape::Sphere, any, between)?.ball()
+}
+
+/// A ball of dough as a loaf in its tin, 2½ times as long as thick: `r = (V / 5π)^(1/3)`.
+fn loaf(ball: Body) -> Result<Body, HeatError> {
+    let radius = ball.half.metres() * libm::cbrt(4.0 / 15.0);
+    Ok(Body {
+        shape: Shape::Cylinder,
+        half: Length::from_metres(radius)?,
+        ..ball
+    })
+}
+
+/// What a preferment does on the bench and in the fridge, against a dough at `at`.
+///
+/// # Errors
+/// [`RiseError::Heat`] where it weighs nothing.
+pub fn night(
+    formula: &Formula,
+    stream: usize,
+    kitchen: &Kitchen,
+    wishes: &RiseWishes,
+    at: Temperature,
+) -> Result<Night, RiseError> {
+    let own = formula.streams.get(stream).ok_or(HeatError::EmptyBowl)?;
+    let (mass, matter) = stream_matter(own)?;
+    let any = Length::from_metres(0.05)?;
+    let between = (kitchen.room, kitchen.fridge);
+    let body = Body::of(&matter, mass, Shape::Sphere, any, between)?.ball()?;
+    let all = Minutes::from_minutes(wishes.bench.minutes() + wishes.fridge.minutes())?;
+    let stay = |minutes, place| Stay {
+        minutes,
+        air: Air::still(place),
+    };
+    let follow_stays = |stays: &[Stay]| -> Result<(Curve, Spent), RiseError> {
+        let course = follow(&body, kitchen.room, stays)?;
+        let spent = spent(&course, Cardinal::DOUGH, at)?;
+        Ok((course, spent))
+    };
+    let (course, spent) = follow_stays(&[
+        stay(wishes.bench, kitchen.room),
+        stay(wishes.fridge, kitchen.fridge),
+    ])?;
+    Ok(Night {
+        stream,
+        course,
+        spent,
+        chilled_at_once: follow_stays(&[stay(all, kitchen.fridge)])?.1,
+        never_chilled: follow_stays(&[stay(all, kitchen.room)])?.1,
+    })
+}
+
+impl Night {
+    /// How warm it is on the whole when it comes out of the fridge.
+    #[must_use]
+    pub fn comes_out(&self) -> Option<Temperature> {
+        let end = self.course.end()?;
+        Some(end.at(Place::Mean))
+    }
+}

@@ -1,0 +1,65 @@
+//! Wishes: what a formula says of its own rises.
+
+use super::anchor::{Anchor, Basis};
+use crate::engine::quantity::{Factor, Minutes, Temperature};
+
+/// So long at such a temperature.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Stated {
+    /// How long.
+    pub time: Minutes,
+    /// How warm the dough is meanwhile.
+    pub at: Temperature,
+}
+
+/// What a formula says of its own rises.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct RiseWishes {
+    /// The dough in one piece.
+    pub bulk: Stated,
+    /// The pieces between rounding and shaping.
+    pub rest: Minutes,
+    /// The shaped pieces in the tin.
+    pub proof: Stated,
+    /// How warm it is where they proof; `None` leaves them in the room.
+    pub proof_place: Option<Temperature>,
+    /// How long a preferment stands before it goes into the fridge.
+    pub bench: Minutes,
+    /// How long it then stays there.
+    pub fridge: Minutes,
+    /// How many times its volume the dough comes to.
+    pub volume: Factor,
+}
+
+impl Default for RiseWishes {
+    /// An hour at 26 °C, a quarter of an hour's rest, an hour at 28 °C; a preferment stands for 40
+    /// minutes and spends the night cold. Common practice for soft enriched doughs.
+    fn default() -> Self {
+        Self {
+            bulk: Stated {
+                time: Minutes::known(60.0),
+                at: Temperature::known(26.0),
+            },
+            rest: Minutes::known(15.0),
+            proof: Stated {
+                time: Minutes::known(60.0),
+                at: Temperature::known(28.0),
+            },
+            proof_place: None,
+            bench: Minutes::known(40.0),
+            fridge: Minutes::known(720.0),
+            volume: Factor::TWO,
+        }
+    }
+}
+
+impl Stated {
+    /// As an anchor.
+    #[must_use]
+    pub const fn anchor(self, basis: Basis) -> Anchor {
+        Anchor {
+            basis,
+            ..Anchor::stated(self.time, self.at)
+        }
+    }
+}
