@@ -2,8 +2,8 @@
 //!
 //! No web, clock, randomness or storage, and no sentences for users. Every public function
 //! returns for every argument. In reading order: quantities, the larder of ingredients, the
-//! formula and its water, the batch, tins, heat, chocolate, the rise, and what a line of working
-//! is.
+//! formula and its water, the batch, tins, nutrition, heat, chocolate, the rise, and what a line
+//! of working is.
 
 pub mod batch;
 pub mod chocolate;
@@ -11,6 +11,7 @@ pub mod formula;
 pub mod heat;
 pub mod kitchen;
 pub mod larder;
+pub mod nutrition;
 pub mod quantity;
 pub mod rise;
 pub mod tin;

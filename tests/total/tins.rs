@@ -90,8 +90,8 @@ fn a_taller_rise_never_stands_lower() {
 }
 
 #[test]
-fn filling_converting_and_laying_out_answer_for_everything() {
-    let mut laid_out = 0;
+fn filling_and_converting_answer_for_everything() {
+    let there = Mass::from_grams(900.0).unwrap();
     for tin in every_tin() {
         let tins = Tins {
             tin,
@@ -101,10 +101,18 @@ fn filling_converting_and_laying_out_answer_for_everything() {
             let filled = filling(tins, bread, None, Mass::from_grams(700.0).ok());
             assert_eq!(filled.is_ok(), filled.is_ok_and(|f| f.all > Mass::ZERO));
         }
-        let there = Mass::from_grams(900.0).unwrap();
         if let Ok(back) = convert(tins, tins, there) {
             assert!((back.now.grams() - 900.0).abs() < 1e-6);
         }
+    }
+}
+
+#[test]
+fn every_number_of_pieces_is_laid_out_or_refused() {
+    let each = Mass::from_grams(60.0).unwrap();
+    let mut laid_out = 0;
+    for tin in every_tin() {
+        let cups = matches!(tin.shape, TinShape::Muffin { .. });
         for pieces in [
             1,
             2,
@@ -120,22 +128,18 @@ fn filling_converting_and_laying_out_answer_for_everything() {
             201,
             u16::MAX,
         ] {
-            let pieces = NonZeroU16::new(pieces).unwrap();
-            let each = Mass::from_grams(60.0).unwrap();
-            let laid = layout(&tin, pieces, None, each, Factor::ONE);
-            if pieces.get() > MOST_PIECES {
+            let number = NonZeroU16::new(pieces).unwrap();
+            let laid = layout(&tin, number, None, each, Factor::ONE);
+            if pieces > MOST_PIECES {
                 assert!(matches!(laid, Err(TinError::TooManyPieces { .. })));
             } else if let Ok(laid) = laid {
                 laid_out += 1;
-                let expected = if matches!(tin.shape, TinShape::Muffin { .. }) {
-                    24
-                } else {
-                    usize::from(pieces.get())
-                };
+                let expected = if cups { 24 } else { usize::from(pieces) };
                 assert_eq!(laid.spots.len(), expected);
-                for spot in &laid.spots {
-                    assert!(spot.along.fraction() <= 1.0 && spot.across.fraction() <= 1.0);
-                }
+                let inside = |share: f64| (0.0..=1.0).contains(&share);
+                let spots = laid.spots.iter();
+                let all = spots.flat_map(|spot| [spot.along.fraction(), spot.across.fraction()]);
+                assert!(all.into_iter().all(inside));
             }
         }
     }

@@ -12,6 +12,7 @@ mod batch;
 mod chocolate;
 mod formula;
 mod heat;
+mod nutrition;
 mod pencil;
 mod rise;
 mod tin;

@@ -1,0 +1,106 @@
+//! What must be named: allergens by the ingredients, and by the user's own marks.
+
+use super::law::{LabelLaw, UsMajor};
+use crate::engine::formula::{Formula, LineAt};
+use crate::engine::larder::{Allergen, Food};
+
+/// What the user read on a packet beyond what the ingredient is by itself.
+#[derive(Clone, Debug, PartialEq)]
+pub struct FoodMark {
+    /// The ingredient.
+    pub food: Food,
+    /// It contains these.
+    pub contains: Vec<Allergen>,
+    /// It may contain these.
+    pub may_contain: Vec<Allergen>,
+}
+
+/// All of the user's marks.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Marks {
+    /// By ingredient.
+    pub foods: Vec<FoodMark>,
+    /// What may come from the kitchen itself: the table, the tins, the air.
+    pub kitchen: Vec<Allergen>,
+}
+
+/// Who says so.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Telling {
+    /// The ingredient itself, by what it is.
+    Ingredient(LineAt),
+    /// The user's mark on an ingredient: it contains it.
+    Marked(LineAt),
+    /// The user's mark on an ingredient: it may contain it.
+    MayContain(LineAt),
+    /// The user's mark on the kitchen.
+    Kitchen,
+}
+
+/// One allergen, and all that tells of it.
+#[derive(Clone, Debug, PartialEq)]
+pub struct AllergenRow {
+    /// Which.
+    pub allergen: Allergen,
+    /// Who says so, each line once.
+    pub told_by: Vec<Telling>,
+}
+
+impl AllergenRow {
+    /// Whether it is in the bread, and not only may be.
+    #[must_use]
+    pub fn contained(&self) -> bool {
+        let certain =
+            |telling: &Telling| matches!(telling, Telling::Ingredient(_) | Telling::Marked(_));
+        self.told_by.iter().any(certain)
+    }
+}
+
+/// Every allergen of a formula that the law names, in the law's order, with who tells of it.
+///
+/// What is not listed is not thereby absent: only packets and kitchens can tell that.
+///
+/// Source: Regulation (EU) No 1169/2011, annex II; 21 USC 343(w).
+#[must_use]
+pub fn allergens(formula: &Formula, marks: &Marks, law: LabelLaw) -> Vec<AllergenRow> {
+    let named = |allergen: &Allergen| law == LabelLaw::Eu || UsMajor::of(*allergen).is_some();
+    let rows = Allergen::ALL
+        .into_iter()
+        .filter(named)
+        .map(|allergen| AllergenRow {
+            allergen,
+            told_by: told_by(formula, marks, allergen),
+        });
+    rows.filter(|row| !row.told_by.is_empty()).collect()
+}
+
+fn told_by(formula: &Formula, marks: &Marks, allergen: Allergen) -> Vec<Telling> {
+    let mut told = Vec::new();
+    for (stream, own) in formula.streams.iter().enumerate() {
+        for (line, written) in own.lines.iter().enumerate() {
+            told.extend(by_line(
+                &written.food,
+                marks,
+                allergen,
+                LineAt { stream, line },
+            ));
+        }
+    }
+    if marks.kitchen.contains(&allergen) {
+        told.push(Telling::Kitchen);
+    }
+    told
+}
+
+fn by_line(food: &Food, marks: &Marks, allergen: Allergen, at: LineAt) -> Option<Telling> {
+    if food.allergens().contains(&allergen) {
+        return Some(Telling::Ingredient(at));
+    }
+    let marked = || marks.foods.iter().filter(|mark| mark.food == *food);
+    if marked().any(|mark| mark.contains.contains(&allergen)) {
+        return Some(Telling::Marked(at));
+    }
+    marked()
+        .any(|mark| mark.may_contain.contains(&allergen))
+        .then_some(Telling::MayContain(at))
+}

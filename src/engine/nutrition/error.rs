@@ -1,0 +1,22 @@
+//! What can keep the nutrition of a batch from being worked out.
+
+use crate::engine::quantity::{Mass, OutOfRange};
+
+/// Why there is no answer about nutrition.
+#[derive(Clone, Debug, PartialEq, thiserror::Error)]
+pub enum NutritionError {
+    /// More would be lost in the oven than there is water.
+    #[error("{lost:?} lost in the oven, {water:?} of water")]
+    MoreThanWater {
+        /// What would be lost.
+        lost: Mass,
+        /// The water there is.
+        water: Mass,
+    },
+    /// Nothing is left to eat.
+    #[error("nothing is left to eat")]
+    NothingLeft,
+    /// An answer too large to be true.
+    #[error("off the scale: {0}")]
+    OffScale(#[from] OutOfRange),
+}

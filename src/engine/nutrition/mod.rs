@@ -1,0 +1,21 @@
+//! Nutrition and allergens: what is in the bread, and what must be named. Estimates from
+//! composition tables, never a label in law.
+
+mod contains;
+mod declared;
+mod declared_eu;
+mod declared_us;
+mod eaten;
+mod energy;
+mod error;
+mod law;
+mod nutrients;
+mod working;
+
+pub use contains::{AllergenRow, FoodMark, Marks, Telling, allergens};
+pub use declared::{Declared, DeclaredEnergy, DeclaredLine, declare};
+pub use eaten::{Nutrition, nutrition};
+pub use energy::{energy_eu, energy_us};
+pub use error::NutritionError;
+pub use law::{EuGroup, LabelLaw, UsMajor};
+pub use nutrients::{Nutrient, Nutrients};
