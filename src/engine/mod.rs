@@ -2,11 +2,12 @@
 //!
 //! No web, clock, randomness or storage, and no sentences for users. Every public function
 //! returns for every argument. In reading order: quantities, the larder of ingredients, the
-//! formula and its water, the batch, tins, nutrition, heat, chocolate, the rise, and what a line
-//! of working is.
+//! formula and its water, the batch, tins, nutrition, shopping, the class, heat, chocolate, the
+//! rise, and what a line of working is.
 
 pub mod batch;
 pub mod chocolate;
+pub mod class;
 pub mod formula;
 pub mod heat;
 pub mod kitchen;
@@ -14,5 +15,6 @@ pub mod larder;
 pub mod nutrition;
 pub mod quantity;
 pub mod rise;
+pub mod shopping;
 pub mod tin;
 pub mod working;

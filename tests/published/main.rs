@@ -29,6 +29,7 @@ mod own_label;
 mod paste;
 mod printed;
 mod rise;
+mod shopping;
 mod specific_heat;
 mod sugar_solution;
 mod syrup;

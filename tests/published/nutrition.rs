@@ -73,10 +73,12 @@ fn kilojoules_go_by_their_own_factors() {
     assert!((energy.kilojoules() - printed).abs() < 5.0);
 }
 
+type Nutrient = fn(&mut Nutrients) -> &mut Mass;
+
 /// Source: Regulation (EU) No 1169/2011, annex XIV: a gram of each by itself.
 #[test]
 fn a_gram_of_each_brings_what_annex_xiv_says() {
-    let cases: [(fn(&mut Nutrients) -> &mut Mass, &str, &str); 8] = [
+    let cases: [(Nutrient, &str, &str); 8] = [
         (|n| &mut n.carbohydrate, "17", "4"),
         (|n| &mut n.protein, "17", "4"),
         (|n| &mut n.fat, "37", "9"),
@@ -93,8 +95,10 @@ fn a_gram_of_each_brings_what_annex_xiv_says() {
         agrees_within(energy.kilojoules(), kilojoules, 1e-12);
         agrees_within(energy.kilocalories(), kilocalories, 1e-12);
     }
-    let mut fibre = Nutrients::default();
-    fibre.fibre = grams(1.0);
+    let fibre = Nutrients {
+        fibre: grams(1.0),
+        ..Nutrients::default()
+    };
     agrees_within(energy_us(&fibre).unwrap().kilocalories(), "0", 1e-12);
 }
 

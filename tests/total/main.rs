@@ -13,6 +13,7 @@ mod batch_rounding;
 mod batch_ways;
 mod batches;
 mod chocolate_sides;
+mod classes;
 mod dough;
 mod formula_doors;
 mod formula_figures;

@@ -10,6 +10,7 @@
 
 mod batch;
 mod chocolate;
+mod class;
 mod formula;
 mod heat;
 mod nutrition;

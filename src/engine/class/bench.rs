@@ -1,0 +1,117 @@
+//! Benches: what each of them weighs out, and what that comes to for the teacher.
+
+use std::num::{NonZeroU16, NonZeroU32};
+
+use super::error::ClassError;
+use super::wishes::ClassWishes;
+use crate::engine::batch::{Losses, Scaled, Wanted, scale};
+use crate::engine::formula::Formula;
+use crate::engine::quantity::Mass;
+
+/// So many benches that weigh out the same.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Bench {
+    /// How many of them.
+    pub count: NonZeroU32,
+    /// Students at each; none at the teacher's.
+    pub students: u16,
+    /// Loaves each of them makes.
+    pub loaves: NonZeroU32,
+    /// What each of them weighs out.
+    pub batch: Scaled,
+}
+
+/// A class: its benches, and everything together.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Class {
+    /// What is wanted.
+    pub wishes: ClassWishes,
+    /// Benches, the full ones first, then one with fewer students, then the teacher's.
+    pub benches: Vec<Bench>,
+    /// How many benches of students.
+    pub stations: u32,
+    /// All loaves, the teacher's included.
+    pub loaves: u32,
+    /// All benches together, line by line as in the formula.
+    pub total: Formula,
+    /// All dough ready for the tins.
+    pub dough: Mass,
+}
+
+/// Shares a formula out among the benches of a class.
+///
+/// Each bench weighs out its own dough and loses its own residue in bowls, so the whole is more
+/// than one large batch would be. Where students do not come out even, one bench has fewer.
+///
+/// Source: by definition; losses as in a batch.
+///
+/// # Errors
+/// [`ClassError::Batch`] when a bench's batch has no answer; [`ClassError::OffScale`] when the
+/// whole passes a tonne.
+pub fn class(
+    formula: &Formula,
+    wishes: ClassWishes,
+    losses: Losses,
+    pieces: NonZeroU16,
+) -> Result<Class, ClassError> {
+    let (students, at_bench) = (wishes.students.get(), wishes.at_bench.get());
+    let full = students.checked_div(at_bench).unwrap_or_default();
+    let over = students.checked_rem(at_bench).unwrap_or_default();
+    let loaves_of = |people: u16| u32::from(people) * u32::from(wishes.loaves.get());
+    let asked = [
+        (u32::from(full), at_bench, loaves_of(at_bench)),
+        (u32::from(over > 0), over, loaves_of(over)),
+        (u32::from(wishes.shown > 0), 0, u32::from(wishes.shown)),
+    ];
+    let mut benches = Vec::new();
+    for (count, students, loaves) in asked {
+        let (Some(count), Some(loaves)) = (NonZeroU32::new(count), NonZeroU32::new(loaves)) else {
+            continue;
+        };
+        let dough = Mass::from_grams(wishes.loaf.grams() * f64::from(loaves.get()))?;
+        benches.push(Bench {
+            count,
+            students,
+            loaves,
+            batch: scale(formula, Wanted::Dough(dough), losses, pieces)?,
+        });
+    }
+    let made = benches
+        .iter()
+        .map(|bench| bench.count.get() * bench.loaves.get());
+    let loaves: u32 = made.sum();
+    Ok(Class {
+        stations: u32::from(full) + u32::from(over > 0),
+        loaves,
+        total: total(formula, &benches)?,
+        dough: Mass::from_grams(wishes.loaf.grams() * f64::from(loaves))?,
+        wishes,
+        benches,
+    })
+}
+
+/// All benches together, line by line.
+fn total(formula: &Formula, benches: &[Bench]) -> Result<Formula, ClassError> {
+    let mut total = formula.clone();
+    for (stream, own) in total.streams.iter_mut().enumerate() {
+        let of = |bench: &Bench| bench.batch.formula.streams.get(stream).map(|one| one.steam);
+        own.steam = all(benches, of)?;
+        for (line, written) in own.lines.iter_mut().enumerate() {
+            let of = |bench: &Bench| {
+                let own = bench.batch.formula.streams.get(stream)?;
+                own.lines.get(line).map(|one| one.mass)
+            };
+            written.mass = all(benches, of)?;
+            written.poured = None;
+        }
+    }
+    Ok(total)
+}
+
+fn all(benches: &[Bench], of: impl Fn(&Bench) -> Option<Mass>) -> Result<Mass, ClassError> {
+    let grams = benches.iter().map(|bench| {
+        let one = of(bench).unwrap_or_default();
+        one.grams() * f64::from(bench.count.get())
+    });
+    Ok(Mass::from_grams(grams.sum())?)
+}

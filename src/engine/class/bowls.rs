@@ -1,0 +1,53 @@
+//! Bowls: which are wanted on the benches, and how large.
+
+use super::bench::Class;
+use crate::engine::formula::StreamKind;
+use crate::engine::quantity::{Mass, Volume};
+use crate::engine::tin::DOUGH_ROOM;
+
+/// Bowls for one stream at one kind of bench.
+#[derive(Clone, Debug, PartialEq)]
+pub struct BowlNeed {
+    /// Which stream of the formula.
+    pub stream: usize,
+    /// What becomes of it.
+    pub kind: StreamKind,
+    /// How many bowls.
+    pub count: u32,
+    /// What lies in each.
+    pub holds: Mass,
+    /// The room each should have.
+    pub room: Volume,
+}
+
+/// The bowls of a class, bench by bench.
+///
+/// A bowl should have so many times the room of what lies in it: 2 for a paste that is stirred,
+/// 4 for a preferment, which may treble, 3 for a dough that doubles, 2 for anything else. The final
+/// dough's bowl takes pastes and preferments too.
+///
+/// Source: common practice; dough at rest: see [`DOUGH_ROOM`].
+#[must_use]
+pub fn bowls(class: &Class) -> Vec<BowlNeed> {
+    let mut found = Vec::new();
+    for bench in &class.benches {
+        for (stream, own) in bench.batch.formula.streams.iter().enumerate() {
+            let (holds, times) = match own.kind {
+                StreamKind::Paste => (own.mass(), 2.0),
+                StreamKind::Preferment => (own.mass(), 4.0),
+                StreamKind::Final => (bench.batch.mixed, 3.0),
+                StreamKind::Filling | StreamKind::Topping | StreamKind::Wash => (own.mass(), 2.0),
+            };
+            let room = holds.grams() * DOUGH_ROOM.cubic_centimetres_per_gram() * times;
+            found.push(BowlNeed {
+                stream,
+                kind: own.kind,
+                count: bench.count.get(),
+                holds,
+                room: Volume::from_cubic_centimetres(room).unwrap_or_default(),
+            });
+        }
+    }
+    found.retain(|need| need.holds > Mass::ZERO);
+    found
+}

@@ -1,0 +1,14 @@
+//! The class: who makes how much at which bench, in which bowls, and when the oven takes it.
+
+mod bench;
+mod bowls;
+mod error;
+mod oven;
+mod wishes;
+mod working;
+
+pub use bench::{Bench, Class, class};
+pub use bowls::{BowlNeed, bowls};
+pub use error::ClassError;
+pub use oven::{Load, OvenPlan, oven};
+pub use wishes::{ClassWishes, OvenWishes};

@@ -1,0 +1,52 @@
+//! How a class's figures came about, line by line.
+
+use super::bench::Class;
+use super::oven::OvenPlan;
+use crate::engine::working::{Line, given};
+
+impl Class {
+    /// How the number of loaves and their dough came about.
+    #[must_use]
+    pub fn working(&self) -> Vec<Line> {
+        let loaves = f64::from(self.loaves);
+        vec![
+            Line {
+                rule: "s × l + t".into(),
+                with: vec![
+                    given("s", "students", f64::from(self.wishes.students.get()), ""),
+                    given("l", "loaves each", f64::from(self.wishes.loaves.get()), ""),
+                    given("t", "the teacher’s", f64::from(self.wishes.shown), ""),
+                ],
+                gives: given("n", "loaves", loaves, ""),
+                source: "by definition".into(),
+            },
+            Line {
+                rule: "n × e".into(),
+                with: vec![
+                    given("n", "loaves", loaves, ""),
+                    given("e", "dough in a loaf", self.wishes.loaf.grams(), "g"),
+                ],
+                gives: given("N", "dough for the tins", self.dough.grams(), "g"),
+                source: "by definition".into(),
+            },
+        ]
+    }
+}
+
+impl OvenPlan {
+    /// How the time until everything is baked came about.
+    #[must_use]
+    pub fn working(&self) -> Vec<Line> {
+        let loads = f64::from(u32::try_from(self.loads.len()).unwrap_or(u32::MAX));
+        vec![Line {
+            rule: "(k − 1) × (b + w) + b".into(),
+            with: vec![
+                given("k", "loads", loads, ""),
+                given("b", "baking", self.oven.bake.minutes(), "min"),
+                given("w", "between loads", self.oven.between.minutes(), "min"),
+            ],
+            gives: given("T", "until all is baked", self.all_out.minutes(), "min"),
+            source: "by definition".into(),
+        }]
+    }
+}

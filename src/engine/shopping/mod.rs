@@ -1,0 +1,12 @@
+//! Shopping: what a batch needs, in how many packs, and what it costs.
+
+mod error;
+mod item;
+mod list;
+mod need;
+mod working;
+
+pub use error::ShoppingError;
+pub use item::{Item, Pack};
+pub use list::{Shopping, shopping};
+pub use need::{Need, needs};

@@ -1,0 +1,33 @@
+//! Needs: each ingredient once, however many streams it stands in.
+
+use crate::engine::formula::Formula;
+use crate::engine::larder::Food;
+use crate::engine::quantity::Mass;
+
+/// So much of an ingredient, from all streams together.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Need {
+    /// The ingredient.
+    pub food: Food,
+    /// How much of it.
+    pub mass: Mass,
+}
+
+/// Every ingredient of a formula once, in the order it first appears; nothing of nothing.
+#[must_use]
+pub fn needs(formula: &Formula) -> Vec<Need> {
+    let mut needs: Vec<Need> = Vec::new();
+    for line in formula.streams.iter().flat_map(|stream| &stream.lines) {
+        if line.mass <= Mass::ZERO {
+            continue;
+        }
+        match needs.iter_mut().find(|need| need.food == line.food) {
+            Some(need) => need.mass = need.mass + line.mass,
+            None => needs.push(Need {
+                food: line.food.clone(),
+                mass: line.mass,
+            }),
+        }
+    }
+    needs
+}

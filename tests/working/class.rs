@@ -1,0 +1,43 @@
+//! The working of a class and of its shopping.
+
+use std::num::{NonZeroU16, NonZeroU32};
+
+use softcrumb::engine::class::{ClassWishes, class, oven};
+use softcrumb::engine::quantity::{Mass, Money};
+use softcrumb::engine::shopping::{Pack, needs, shopping};
+use softcrumb::sheet::examples;
+
+use crate::pencil::adds_up;
+
+#[test]
+fn classes_ovens_and_costs_add_up() {
+    for (_, sheet) in examples() {
+        let batch = &sheet.batch;
+        let wishes = ClassWishes {
+            students: NonZeroU16::new(13).unwrap(),
+            at_bench: NonZeroU16::new(2).unwrap(),
+            ..ClassWishes::default()
+        };
+        let made = class(&sheet.formula, wishes, batch.losses, batch.pieces).unwrap();
+        adds_up(&made.working());
+        let loads = oven(NonZeroU32::new(made.loaves).unwrap(), wishes.oven).unwrap();
+        adds_up(&loads.working());
+        let packs: Vec<Pack> = needs(&made.total)
+            .into_iter()
+            .skip(1)
+            .map(|need| Pack {
+                food: need.food,
+                holds: Mass::from_grams(350.0).ok(),
+                price: Money::from_amount(1.37).ok(),
+                on_hand: Mass::from_grams(20.0).unwrap(),
+            })
+            .collect();
+        let list = shopping(needs(&made.total), &packs).unwrap();
+        adds_up(&[list.working()]);
+        let priced = list.items.iter().filter(|item| item.packs.is_some());
+        assert!(priced.clone().count() > 3);
+        for item in priced {
+            adds_up(&item.working());
+        }
+    }
+}
