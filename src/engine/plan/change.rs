@@ -1,0 +1,82 @@
+//! Changes: what solves the conflicts of a plan, each by itself.
+
+use super::course::Course;
+use super::search::search;
+use super::solve::forwards;
+use crate::engine::quantity::{Instant, Minutes, minutes_of};
+
+/// Something that leaves nothing in the way. Steps are named by their place in the plan's list.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Change {
+    /// The bread on the table later.
+    TableLater(Instant),
+    /// The bread on the table earlier.
+    TableEarlier(Instant),
+    /// A step that may last longer, or less long, than its limits say.
+    LetLast {
+        /// Which step.
+        step: usize,
+        /// How long it then lasts.
+        minutes: Minutes,
+        /// Whether that is longer than its limits say.
+        longer: bool,
+    },
+    /// A second pair of hands.
+    HelpingHand,
+}
+
+/// How far earlier is looked, in quarters of an hour: a day.
+const EARLIER: i64 = 96;
+const QUARTER: i64 = 900;
+
+/// What solves everything that is in the way of the plan with its bread on the table at `table`.
+pub(super) fn changes(course: &Course, table: i64) -> Vec<Change> {
+    let mut all = Vec::new();
+    let (later, found) = forwards(course, table);
+    if found.cost.hard == 0 && later > table {
+        all.push(Change::TableLater(Instant::held(later)));
+    }
+    let mut quarters = (1..=EARLIER).map(|count| table - count * QUARTER);
+    if let Some(earlier) = quarters.find(|at| search(course, *at).cost.hard == 0) {
+        all.push(Change::TableEarlier(Instant::held(earlier)));
+    }
+    all.extend((0..course.legs.len()).filter_map(|step| let_last(course, table, step)));
+    if course.one_pair_of_hands && search(&with_help(course), table).cost.hard == 0 {
+        all.push(Change::HelpingHand);
+    }
+    all
+}
+
+/// Whether all is well once a step that gives may give by half as much again either way.
+fn let_last(course: &Course, table: i64, step: usize) -> Option<Change> {
+    let own = course.legs.get(step)?;
+    if !course.gives(step) {
+        return None;
+    }
+    let mut legs = course.legs.clone();
+    let leg = legs.get_mut(step)?;
+    leg.least = own.least.div_euclid(2);
+    leg.most = own.most.saturating_add(own.most.div_euclid(2));
+    let wider = Course {
+        legs,
+        asleep: course.asleep.clone(),
+        ..*course
+    };
+    let found = search(&wider, table);
+    let lasts = *found.lasts.get(step)?;
+    let outside = lasts > own.most || lasts < own.least;
+    (found.cost.hard == 0 && outside).then(|| Change::LetLast {
+        step,
+        minutes: minutes_of(lasts),
+        longer: lasts > own.most,
+    })
+}
+
+fn with_help(course: &Course) -> Course {
+    Course {
+        legs: course.legs.clone(),
+        asleep: course.asleep.clone(),
+        now: course.now,
+        one_pair_of_hands: false,
+    }
+}

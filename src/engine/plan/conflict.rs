@@ -1,0 +1,130 @@
+//! Conflicts: what of a plan cannot be kept.
+
+use super::cost::both;
+use super::course::Course;
+use super::search::Found;
+use crate::engine::quantity::{Instant, Minutes, minutes_of};
+
+/// Something that cannot be kept. Steps are named by their place in the plan's list.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Conflict {
+    /// A step would have to begin before now, or before what it waits for is over.
+    TooLate {
+        /// Which step.
+        step: usize,
+        /// By how much.
+        by: Minutes,
+    },
+    /// What is over, or under way, waits longer than it can bear.
+    Waits {
+        /// Which step is over and waits.
+        step: usize,
+        /// By how much too long.
+        by: Minutes,
+    },
+    /// Work falls into sleep.
+    Asleep {
+        /// Which step.
+        step: usize,
+        /// When its work begins.
+        begins: Instant,
+        /// When the baker wakes.
+        wakes: Instant,
+    },
+    /// Two steps want the same pair of hands.
+    HandsFull {
+        /// Which step.
+        step: usize,
+        /// Which other.
+        other: usize,
+        /// For how long.
+        by: Minutes,
+    },
+}
+
+/// Everything that cannot be kept in these times.
+pub(super) fn conflicts(course: &Course, found: &Found) -> Vec<Conflict> {
+    if found.cost.hard == 0 {
+        return Vec::new();
+    }
+    let mut all = Vec::new();
+    for (step, (leg, fall)) in course.legs.iter().zip(&found.falls).enumerate() {
+        if leg.began.is_some() {
+            if leg.ended.is_none() {
+                let lasted = fall.ends - fall.begins;
+                let past = course.now.map_or(0, |now| now - fall.ends);
+                late(&mut all, step, (leg.least - lasted).max(past));
+                waits(&mut all, step, lasted - leg.most);
+            }
+            continue;
+        }
+        late(
+            &mut all,
+            step,
+            course.floor(leg, &found.falls) - fall.begins,
+        );
+        for input in &leg.inputs {
+            let before = course.legs.get(*input).zip(found.falls.get(*input));
+            if let Some((before, over)) = before
+                && before.ended.is_some()
+            {
+                let bears = (before.most - (over.ends - over.begins)).max(0);
+                let until = course
+                    .now
+                    .map_or(over.ends + bears, |now| now.max(over.ends + bears));
+                waits(&mut all, *input, fall.begins - until);
+            }
+        }
+        asleep(course, found, step, &mut all);
+        hands_full(course, found, step, &mut all);
+    }
+    all
+}
+
+fn late(all: &mut Vec<Conflict>, step: usize, by: i64) {
+    if by > 0 {
+        let by = minutes_of(by);
+        all.push(Conflict::TooLate { step, by });
+    }
+}
+
+fn waits(all: &mut Vec<Conflict>, step: usize, by: i64) {
+    if by > 0 {
+        let by = minutes_of(by);
+        all.push(Conflict::Waits { step, by });
+    }
+}
+
+fn asleep(course: &Course, found: &Found, step: usize, all: &mut Vec<Conflict>) {
+    let (Some(leg), Some(fall)) = (course.legs.get(step), found.falls.get(step)) else {
+        return;
+    };
+    if course.asleep_in(leg, *fall) <= 0 {
+        return;
+    }
+    let wakes = course.asleep.iter().map(|(_, wakes)| *wakes);
+    if let Some(wakes) = wakes.filter(|wakes| *wakes > fall.begins).min() {
+        all.push(Conflict::Asleep {
+            step,
+            begins: Instant::held(fall.begins),
+            wakes: Instant::held(wakes),
+        });
+    }
+}
+
+fn hands_full(course: &Course, found: &Found, step: usize, all: &mut Vec<Conflict>) {
+    if !course.one_pair_of_hands {
+        return;
+    }
+    let mut numbered = course.legs.iter().zip(&found.falls).enumerate().skip(step);
+    let Some((_, (leg, fall))) = numbered.next() else {
+        return;
+    };
+    for (other, (there, falls)) in numbered {
+        let by = both(leg, *fall, there, *falls);
+        if by > 0 {
+            let by = minutes_of(by);
+            all.push(Conflict::HandsFull { step, other, by });
+        }
+    }
+}

@@ -1,0 +1,125 @@
+//! Cost: how far a set of times is from being one that can be kept.
+
+use super::course::{Course, Fall, Leg};
+
+/// What is wrong with a set of times, in seconds. The less, in this order, the better.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
+pub(super) struct Cost {
+    /// All that cannot be kept, weighed: the past most, then dough that waits, then sleep, then
+    /// hands that are not there.
+    pub(super) hard: i64,
+    /// How far lengths are from what is wished.
+    pub(super) off_wish: i64,
+}
+
+/// The same, apart.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub(super) struct Parts {
+    pub(super) past: i64,
+    pub(super) waits: i64,
+    pub(super) asleep: i64,
+    pub(super) hands: i64,
+}
+
+impl Parts {
+    pub(super) const fn hard(self) -> i64 {
+        8 * self.past + 4 * self.waits + 2 * self.asleep + self.hands
+    }
+}
+
+/// Before anything there is, s.
+const LONG_AGO: i64 = -1_000_000_000_000;
+
+impl Course {
+    /// What a set of times costs.
+    pub(super) fn cost(&self, lasts: &[i64], falls: &[Fall]) -> Cost {
+        let off_wish = self
+            .legs
+            .iter()
+            .zip(lasts)
+            .filter(|(leg, _)| leg.began.is_none())
+            .map(|(leg, lasts)| (lasts - leg.wished).abs())
+            .sum();
+        Cost {
+            hard: self.parts(falls).hard(),
+            off_wish,
+        }
+    }
+
+    /// What is wrong with a set of times, apart.
+    pub(super) fn parts(&self, falls: &[Fall]) -> Parts {
+        let mut sum = Parts::default();
+        for (place, (leg, fall)) in self.legs.iter().zip(falls).enumerate() {
+            if let Some(began) = leg.began {
+                if leg.ended.is_none() {
+                    let lasted = fall.ends - began;
+                    sum.past += (leg.least - lasted).max(0);
+                    sum.waits += (lasted - leg.most).max(0);
+                    sum.past += self.now.map_or(0, |now| (now - fall.ends).max(0));
+                }
+                continue;
+            }
+            sum.past += (self.floor(leg, falls) - fall.begins).max(0);
+            sum.waits += self.waits(leg, falls, fall.begins);
+            sum.asleep += self.asleep_in(leg, *fall);
+            if self.one_pair_of_hands {
+                let later = self.legs.iter().zip(falls).skip(place + 1);
+                sum.hands += later
+                    .map(|(other, there)| both(leg, *fall, other, *there))
+                    .sum::<i64>();
+            }
+        }
+        sum
+    }
+
+    /// The soonest a step can begin: not in the past, and not before what it waits for is over.
+    pub(super) fn floor(&self, leg: &Leg, falls: &[Fall]) -> i64 {
+        let now = self.now.unwrap_or(LONG_AGO);
+        let inputs = leg.inputs.iter().filter_map(|input| {
+            let before = self.legs.get(*input)?;
+            let fall = falls.get(*input)?;
+            before.began.map(|_| fall.ends)
+        });
+        inputs.fold(now, i64::max)
+    }
+
+    /// How long what is over waits for this step beyond what it can bear.
+    fn waits(&self, leg: &Leg, falls: &[Fall], begins: i64) -> i64 {
+        let inputs = leg.inputs.iter().filter_map(|input| {
+            let (before, fall) = (self.legs.get(*input)?, falls.get(*input)?);
+            before.ended?;
+            let bears = (before.most - (fall.ends - fall.begins)).max(0);
+            let until = fall.ends + bears;
+            // What it has waited already cannot be helped.
+            let until = self.now.map_or(until, |now| until.max(now));
+            Some((begins - until).max(0))
+        });
+        inputs.max().unwrap_or(0)
+    }
+
+    /// How much of a step's work falls into sleep.
+    pub(super) fn asleep_in(&self, leg: &Leg, fall: Fall) -> i64 {
+        let (from, until) = at_work(leg, fall);
+        self.asleep
+            .iter()
+            .map(|(falls_asleep, wakes)| (until.min(*wakes) - from.max(*falls_asleep)).max(0))
+            .sum()
+    }
+}
+
+/// From when to when hands are needed.
+pub(super) fn at_work(leg: &Leg, fall: Fall) -> (i64, i64) {
+    (
+        fall.begins,
+        fall.begins + leg.hands.min(fall.ends - fall.begins),
+    )
+}
+
+/// How long both need hands.
+pub(super) fn both(one: &Leg, here: Fall, other: &Leg, there: Fall) -> i64 {
+    if other.began.is_some() {
+        return 0;
+    }
+    let (one, other) = (at_work(one, here), at_work(other, there));
+    (one.1.min(other.1) - one.0.max(other.0)).max(0)
+}

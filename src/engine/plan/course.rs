@@ -1,0 +1,150 @@
+//! Course: a plan in whole seconds, and when each step falls, as late as it can.
+
+use super::order::Plan;
+use super::solve::{Around, Done};
+use crate::engine::quantity::seconds_of;
+
+/// One step in whole seconds.
+#[derive(Clone, Debug)]
+pub(super) struct Leg {
+    pub(super) least: i64,
+    pub(super) wished: i64,
+    pub(super) most: i64,
+    pub(super) hands: i64,
+    pub(super) inputs: Vec<usize>,
+    /// When it really began, and ended.
+    pub(super) began: Option<i64>,
+    pub(super) ended: Option<i64>,
+}
+
+/// When a step falls.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub(super) struct Fall {
+    pub(super) begins: i64,
+    pub(super) ends: i64,
+}
+
+/// A plan in whole seconds, with what surrounds it.
+pub(super) struct Course {
+    pub(super) legs: Vec<Leg>,
+    pub(super) asleep: Vec<(i64, i64)>,
+    pub(super) now: Option<i64>,
+    pub(super) one_pair_of_hands: bool,
+}
+
+impl Course {
+    pub(super) fn of(plan: &Plan, around: &Around) -> Self {
+        let mut legs: Vec<Leg> = Vec::with_capacity(plan.steps().len());
+        for (place, step) in plan.steps().iter().enumerate() {
+            let done = around.done.iter().find(|done| done.step == place);
+            let began = done.map(|done| done.began.seconds());
+            let most = seconds_of(step.lasts.most());
+            let hands = seconds_of(step.hands);
+            legs.push(Leg {
+                least: seconds_of(step.lasts.least()),
+                wished: seconds_of(step.lasts.wished()),
+                most,
+                hands,
+                inputs: step.after.clone(),
+                began,
+                ended: done.and_then(|done| ended(done, began)),
+            });
+        }
+        Self {
+            legs,
+            asleep: around
+                .asleep
+                .iter()
+                .map(|span| (span.from.seconds(), span.until.seconds()))
+                .collect(),
+            now: around.now.map(|now| now.seconds()),
+            one_pair_of_hands: around.one_pair_of_hands,
+        }
+    }
+
+    /// What every step is wished to last.
+    pub(super) fn wishes(&self) -> Vec<i64> {
+        self.legs.iter().map(|leg| leg.wished).collect()
+    }
+
+    /// Each step as late as it can be, lasting as `lasts` says, so that all are over at `table`.
+    ///
+    /// What has really begun or ended stays where it was; a step under way ends when the next
+    /// begins.
+    pub(super) fn fall(&self, lasts: &[i64], table: i64, into: &mut Vec<Fall>) {
+        into.clear();
+        into.resize(
+            self.legs.len(),
+            Fall {
+                begins: table,
+                ends: table,
+            },
+        );
+        let mut latest = vec![table; self.legs.len()];
+        let numbered = self.legs.iter().zip(lasts).enumerate();
+        for (place, (leg, lasts)) in numbered.rev() {
+            let ends = leg
+                .ended
+                .unwrap_or_else(|| latest.get(place).copied().unwrap_or(table));
+            let begins = leg.began.unwrap_or_else(|| ends.saturating_sub(*lasts));
+            for input in &leg.inputs {
+                if let Some(before) = latest.get_mut(*input) {
+                    *before = (*before).min(begins);
+                }
+            }
+            if let Some(fall) = into.get_mut(place) {
+                *fall = Fall { begins, ends };
+            }
+        }
+    }
+
+    /// How long all of it takes from what has been done, or from `now`, with these lengths: when
+    /// the last step is over at the soonest.
+    pub(super) fn soonest(&self, lasts: &[i64], now: i64) -> i64 {
+        let mut ends: Vec<i64> = Vec::with_capacity(self.legs.len());
+        for (leg, lasts) in self.legs.iter().zip(lasts) {
+            let inputs = leg.inputs.iter().filter_map(|input| ends.get(*input));
+            let ready = inputs.copied().fold(now, i64::max);
+            let begins = leg.began.unwrap_or(ready);
+            let over = begins.saturating_add(*lasts);
+            // What is under way is not over before now.
+            let over = if leg.began.is_some() {
+                over.max(now)
+            } else {
+                over
+            };
+            ends.push(leg.ended.unwrap_or(over));
+        }
+        ends.into_iter().fold(now, i64::max)
+    }
+
+    /// Whether a step may still be lengthened or shortened by choice.
+    pub(super) fn gives(&self, place: usize) -> bool {
+        let leg = self.legs.get(place);
+        leg.is_some_and(|leg| leg.began.is_none() && leg.least < leg.most)
+    }
+
+    /// The step itself, and all that it waits for, however far back.
+    pub(super) fn before(&self, place: usize) -> Vec<bool> {
+        let mut counts = vec![false; self.legs.len()];
+        if let Some(mark) = counts.get_mut(place) {
+            *mark = true;
+        }
+        for (at, leg) in self.legs.iter().enumerate().rev() {
+            if counts.get(at) == Some(&true) {
+                for input in &leg.inputs {
+                    if let Some(mark) = counts.get_mut(*input) {
+                        *mark = true;
+                    }
+                }
+            }
+        }
+        counts
+    }
+}
+
+/// When it really ended; never before it began.
+fn ended(done: &Done, began: Option<i64>) -> Option<i64> {
+    let ended = done.ended?.seconds();
+    Some(ended.max(began.unwrap_or(ended)))
+}

@@ -1,0 +1,29 @@
+//! Plan: the steps of a bake, solved backwards from the table or forwards from now.
+//!
+//! In reading order: what a step is (`step`), a plan of steps that wait for each other (`order`),
+//! the usual steps of a formula (`usual`), changing them (`edit`), times (`course`, `cost`,
+//! `search`), solving with what is in the way and what solves it (`solve`, `conflict`, `change`),
+//! and loads of the oven (`oven`).
+
+mod change;
+mod conflict;
+mod cost;
+mod course;
+mod edit;
+mod error;
+mod order;
+mod oven;
+mod search;
+mod solve;
+mod step;
+mod usual;
+
+pub use change::Change;
+pub use conflict::Conflict;
+pub use edit::{Edit, edited};
+pub use error::PlanError;
+pub use order::Plan;
+pub use oven::{OvenRun, oven_run};
+pub use solve::{Aim, Around, Done, Solved, Span, Timed, keeping, solve};
+pub use step::{Lasts, Step, StepAt, Work};
+pub use usual::{Times, usual};

@@ -1,0 +1,115 @@
+//! Search: how long each step that gives should last, so that the times can be kept.
+
+use super::cost::{Cost, at_work};
+use super::course::{Course, Fall, Leg};
+
+/// Times that were found, and what they cost.
+#[derive(Clone, Debug)]
+pub(super) struct Found {
+    pub(super) lasts: Vec<i64>,
+    pub(super) falls: Vec<Fall>,
+    pub(super) cost: Cost,
+}
+
+/// How often all steps that give are gone through.
+const ROUNDS: u8 = 4;
+
+/// The lengths nearest to what is wished with which all is over at `table`.
+///
+/// One step that gives after the other is tried at the lengths at which some work just misses
+/// sleep, other work, or what has been done; the best is kept, and all are gone through again. With
+/// one step that gives nothing better is missed, with two hardly ever: `tests/total/plan_by_force.rs`.
+pub(super) fn search(course: &Course, table: i64) -> Found {
+    let wishes = course.wishes();
+    let mut best = improved(course, table, wishes);
+    // Steps that give in a row can stand in each other's way: begin again from both ends.
+    let ends: [fn(&Leg) -> i64; 2] = [|leg| leg.least, |leg| leg.most];
+    for end in ends {
+        if best.cost.hard == 0 {
+            break;
+        }
+        let other = improved(course, table, course.legs.iter().map(end).collect());
+        if other.cost < best.cost {
+            best = other;
+        }
+    }
+    best
+}
+
+/// The best lengths that are found from these on.
+fn improved(course: &Course, table: i64, lasts: Vec<i64>) -> Found {
+    let mut falls = Vec::new();
+    course.fall(&lasts, table, &mut falls);
+    let cost = course.cost(&lasts, &falls);
+    let mut best = Found { lasts, falls, cost };
+    for _ in 0..ROUNDS {
+        if best.cost == Cost::default() {
+            break;
+        }
+        let before = best.cost;
+        for place in (0..course.legs.len()).rev() {
+            if course.gives(place) {
+                try_lengths(course, table, place, &mut best);
+            }
+        }
+        if best.cost == before {
+            break;
+        }
+    }
+    best
+}
+
+fn try_lengths(course: &Course, table: i64, place: usize, best: &mut Found) {
+    let mut tried = best.lasts.clone();
+    let mut falls = Vec::with_capacity(tried.len());
+    for length in lengths(course, place, best) {
+        if let Some(own) = tried.get_mut(place) {
+            *own = length;
+        }
+        course.fall(&tried, table, &mut falls);
+        let cost = course.cost(&tried, &falls);
+        if cost < best.cost {
+            *best = Found {
+                lasts: tried.clone(),
+                falls: falls.clone(),
+                cost,
+            };
+        }
+    }
+}
+
+/// The lengths worth trying: limits, wish, and each at which some work that moves with the step
+/// just misses sleep, other work, or what has been done.
+fn lengths(course: &Course, place: usize, now: &Found) -> Vec<i64> {
+    let Some(leg) = course.legs.get(place) else {
+        return Vec::new();
+    };
+    let own = now.lasts.get(place).copied().unwrap_or(leg.wished);
+    let moves = course.before(place);
+    let mut longer_by: Vec<i64> = Vec::new();
+    let all = || course.legs.iter().zip(&now.falls);
+    for ((mover, fall), moves) in all().zip(&moves) {
+        if !moves || mover.began.is_some() {
+            continue;
+        }
+        let (from, until) = at_work(mover, *fall);
+        longer_by.push(from - course.floor(mover, &now.falls));
+        for (falls_asleep, wakes) in &course.asleep {
+            longer_by.extend([until - falls_asleep, from - wakes]);
+        }
+        if course.one_pair_of_hands && mover.hands > 0 {
+            for (other, there) in all() {
+                let (begins, ends) = at_work(other, *there);
+                if ends > begins {
+                    longer_by.extend([until - begins, from - ends]);
+                }
+            }
+        }
+    }
+    let mut lengths: Vec<i64> = longer_by.iter().map(|by| own + by).collect();
+    lengths.retain(|length| (leg.least..=leg.most).contains(length));
+    lengths.extend([leg.least, leg.wished, leg.most]);
+    lengths.sort_unstable();
+    lengths.dedup();
+    lengths
+}

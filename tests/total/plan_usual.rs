@@ -1,0 +1,213 @@
+//! The usual plans of the examples, their edits, and the loads of the oven.
+
+use softcrumb::engine::plan::{
+    Aim, Around, Conflict, Edit, Lasts, Plan, PlanError, StepAt, Times, Work, edited, oven_run,
+    solve, usual,
+};
+use softcrumb::engine::quantity::Minutes;
+use softcrumb::sheet::examples;
+
+use crate::heat_cases::minutes;
+use crate::plan_cases::{DAY, MIDNIGHT, at, nights};
+
+fn between(least: f64, wished: f64, most: f64) -> Lasts {
+    Lasts::between(minutes(least), minutes(wished), minutes(most)).unwrap()
+}
+
+fn times() -> Times {
+    Times {
+        cool_paste: minutes(30.0),
+        chill_paste: between(120.0, 720.0, 1440.0),
+        stand: minutes(40.0),
+        chill: between(480.0, 720.0, 1080.0),
+        warm_up: minutes(30.0),
+        mix: minutes(9.0),
+        bulk: [minutes(60.0), minutes(72.0), minutes(86.0)],
+        rest: minutes(15.0),
+        proof: [minutes(55.0), minutes(66.0), minutes(79.0)],
+        bake: vec![minutes(10.0), minutes(15.0)],
+        pieces: 10,
+    }
+}
+
+fn plan(example: usize) -> Plan {
+    usual(&examples()[example].1.formula, &times()).unwrap()
+}
+
+/// Asleep from eleven to half past six, one pair of hands.
+fn home() -> Around {
+    Around {
+        asleep: nights(12, 30),
+        one_pair_of_hands: true,
+        ..Around::default()
+    }
+}
+
+const fn step(work: Work, of: u16) -> StepAt {
+    StepAt { work, of }
+}
+
+#[test]
+fn bread_for_tea_is_planned_from_the_evening_before_with_no_work_at_night() {
+    for example in 0..4 {
+        let plan = plan(example);
+        // Half past four in the afternoon.
+        let table = at(MIDNIGHT + 16 * 3600 + 1800);
+        let solved = solve(&plan, Aim::Table(table), &home());
+        assert_eq!(solved.conflicts, [], "{example}");
+        for (step, timed) in plan.steps().iter().zip(&solved.steps) {
+            let clock = (timed.begins.seconds() - MIDNIGHT).rem_euclid(DAY);
+            let awake = (6 * 3600 + 1800..23 * 3600).contains(&clock);
+            assert!(awake || step.hands <= Minutes::ZERO, "{step:?} {timed:?}");
+        }
+    }
+}
+
+#[test]
+fn bread_for_breakfast_says_what_is_in_the_way_and_what_solves_it() {
+    let table = at(MIDNIGHT + 8 * 3600);
+    // Baked the evening before, it keeps.
+    assert_eq!(solve(&plan(0), Aim::Table(table), &home()).conflicts, []);
+    // Warm from the oven it is work at night.
+    let warm = edited(
+        &plan(0),
+        &[Edit::LeftOut {
+            step: step(Work::Cool, 0),
+        }],
+    )
+    .unwrap();
+    let solved = solve(&warm, Aim::Table(table), &home());
+    assert!(
+        solved
+            .conflicts
+            .iter()
+            .all(|one| matches!(one, Conflict::Asleep { .. }))
+    );
+    assert!(!solved.conflicts.is_empty() && !solved.changes.is_empty());
+}
+
+#[test]
+fn the_usual_steps_follow_the_streams() {
+    let plan = plan(0);
+    let works: Vec<Work> = plan.steps().iter().map(|step| step.at.work).collect();
+    assert_eq!(works.len(), 21);
+    for work in [
+        Work::Scald,
+        Work::ChillPreferment,
+        Work::ButterIn,
+        Work::Drizzle,
+    ] {
+        assert!(works.contains(&work), "{work:?}");
+    }
+    let plain = usual(&examples()[1].1.formula, &times()).unwrap();
+    let works: Vec<Work> = plain.steps().iter().map(|step| step.at.work).collect();
+    for work in [
+        Work::Scald,
+        Work::ChillPreferment,
+        Work::ButterIn,
+        Work::WarmUp,
+        Work::Melt,
+    ] {
+        assert!(!works.contains(&work), "{work:?}");
+    }
+}
+
+/// Longer, left out, sooner, added, and one that does not fit.
+fn changed_in_five_ways() -> Plan {
+    let plan = plan(0);
+    let edits = [
+        Edit::Lasts {
+            step: step(Work::Rest, 0),
+            minutes: minutes(25.0),
+        },
+        Edit::LeftOut {
+            step: step(Work::Round, 0),
+        },
+        Edit::Sooner {
+            step: step(Work::ButterIn, 0),
+        },
+        Edit::Added {
+            after: step(Work::Bulk, 0),
+            number: 1,
+            name: "Fold the dough".to_owned(),
+            minutes: minutes(5.0),
+            hands: minutes(5.0),
+        },
+        Edit::LeftOut {
+            step: step(Work::Own, 9),
+        },
+    ];
+    let changed = edited(&plan, &edits).unwrap();
+    assert_eq!(changed.steps().len(), plan.steps().len());
+    changed
+}
+
+#[test]
+fn steps_are_lengthened_left_out_moved_and_added() {
+    let changed = changed_in_five_ways();
+    let find = |work| {
+        let place = changed
+            .place(step(work, u16::from(work == Work::Own)))
+            .unwrap();
+        &changed.steps()[place]
+    };
+    assert_eq!(find(Work::Rest).lasts.wished(), minutes(25.0));
+    assert_eq!(changed.place(step(Work::Round, 0)), None);
+    let waits_for = |work| {
+        let inputs = &find(work).after;
+        assert_eq!(inputs.len(), 1);
+        changed.steps()[inputs[0]].at.work
+    };
+    assert_eq!(waits_for(Work::Divide), Work::Own);
+    assert_eq!(waits_for(Work::Own), Work::Bulk);
+    assert_eq!(waits_for(Work::Rest), Work::Divide);
+    assert_eq!(waits_for(Work::Mix), Work::ButterIn);
+    assert_eq!(waits_for(Work::Bulk), Work::Mix);
+}
+
+#[test]
+fn a_first_step_goes_no_sooner() {
+    let plan = plan(0);
+    let same = edited(
+        &plan,
+        &[Edit::Sooner {
+            step: step(Work::Scald, 0),
+        }],
+    )
+    .unwrap();
+    assert_eq!(same, plan);
+}
+
+#[test]
+fn plans_that_go_in_circles_or_hold_nothing_are_refused() {
+    let mut steps = plan(1).into_steps();
+    steps[0].after = vec![3];
+    assert!(matches!(
+        Plan::of(steps.clone()),
+        Err(PlanError::GoesInCircles { .. })
+    ));
+    steps[0].after = vec![99];
+    assert_eq!(
+        Plan::of(steps.clone()),
+        Err(PlanError::NoSuchInput { step: 0, input: 99 })
+    );
+    assert_eq!(Plan::of(Vec::new()), Err(PlanError::NoSteps));
+    let many = vec![steps[1].clone(); 61];
+    assert_eq!(Plan::of(many), Err(PlanError::TooManySteps { most: 60 }));
+    assert!(Lasts::between(minutes(5.0), minutes(4.0), minutes(6.0)).is_err());
+}
+
+#[test]
+fn several_loads_wait_for_the_oven_one_after_the_other() {
+    let run = oven_run(3, minutes(25.0), minutes(12.0));
+    assert_eq!(run.total, minutes(85.0));
+    assert_eq!(run.waits, [minutes(0.0), minutes(30.0), minutes(60.0)]);
+    assert_eq!(
+        run.starts_later,
+        [minutes(0.0), minutes(18.0), minutes(48.0)]
+    );
+    assert_eq!(
+        oven_run(0, minutes(25.0), Minutes::ZERO).total,
+        minutes(25.0)
+    );
+}
