@@ -3,7 +3,7 @@
 //! No web, clock, randomness or storage, and no sentences for users. Every public function
 //! returns for every argument. In reading order: quantities, the larder of ingredients, the
 //! formula and its water, the batch, tins, nutrition, shopping, the class, heat, chocolate, the
-//! rise, the plan, and what a line of working is.
+//! rise, the plan, what bakes teach, and what a line of working is.
 
 pub mod batch;
 pub mod chocolate;
@@ -12,6 +12,7 @@ pub mod formula;
 pub mod heat;
 pub mod kitchen;
 pub mod larder;
+pub mod learn;
 pub mod nutrition;
 pub mod plan;
 pub mod quantity;

@@ -13,6 +13,7 @@ mod chocolate;
 mod class;
 mod formula;
 mod heat;
+mod learn;
 mod nutrition;
 mod pencil;
 mod rise;

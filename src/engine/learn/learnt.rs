@@ -1,0 +1,209 @@
+//! Learnt: friction, losses, rises and oven, each from the bakes that noted it.
+
+use super::middle::{Middle, middle};
+use super::noted::{Noted, Took};
+use super::rests::{Before, Entry, Rests};
+use crate::engine::quantity::{Factor, Minutes, Share, WarmingRate};
+use crate::engine::rise::{Anchor, Basis};
+use crate::engine::working::Line;
+
+/// A warming rate that was learnt.
+#[derive(Clone, Debug, PartialEq)]
+pub struct LearntRate {
+    /// The rate.
+    pub rate: WarmingRate,
+    /// What it rests on.
+    pub rests: Rests,
+}
+
+/// A share that was learnt.
+#[derive(Clone, Debug, PartialEq)]
+pub struct LearntShare {
+    /// The share.
+    pub share: Share,
+    /// What it rests on.
+    pub rests: Rests,
+}
+
+/// A factor that was learnt: how many times as long as expected.
+#[derive(Clone, Debug, PartialEq)]
+pub struct LearntFactor {
+    /// The factor.
+    pub factor: Factor,
+    /// What it rests on.
+    pub rests: Rests,
+}
+
+/// Everything that was learnt; nothing where no bake noted it.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Learnt {
+    /// How fast the mixer warms a dough.
+    pub friction: Option<LearntRate>,
+    /// What stays in bowls and on hands, of the dough.
+    pub residue: Option<LearntShare>,
+    /// What the oven takes, of the dough that goes in.
+    pub oven_loss: Option<LearntShare>,
+    /// The rise in one piece.
+    pub bulk: Option<LearntFactor>,
+    /// The rise in the tin.
+    pub proof: Option<LearntFactor>,
+    /// The bake.
+    pub bake: Option<LearntFactor>,
+}
+
+/// The most bakes that are looked at, the newest: a kitchen changes with the year.
+const NEWEST: usize = 12;
+/// From so many entries on they stand without what was believed before.
+const ENOUGH: usize = 3;
+/// One entry alone is wild when it is more than so many times the usual, or less.
+const FAR: f64 = 2.5;
+/// What entries scatter at the least: 5 %, or two thousandths of a weight.
+const LEAST_FACTOR: f64 = 0.05;
+const LEAST_SHARE: f64 = 0.002;
+/// What is believed of the scatter before anything is noted, as so many entries.
+const BELIEF: f64 = 4.0;
+/// Nine of ten lie within so many standard deviations of a normal scatter that is known, and of one
+/// found from some eight entries (Student's t).
+const NINE_IN_TEN: f64 = 1.645;
+const NINE_IN_TEN_OF_FEW: f64 = 1.860;
+
+/// What the bakes teach, oldest first. `usual` is the friction that holds until then.
+///
+/// Each figure is the mean over at most the twelve newest bakes that noted it, wild entries left
+/// aside; of one or two bakes only, what was believed before counts as one more.
+#[must_use]
+pub fn learn(bakes: &[Noted], usual: WarmingRate) -> Learnt {
+    let rate = |bake: &Noted| Some(bake.friction()?.kelvin_per_minute());
+    let times = |took: Option<Took>| took.and_then(|took| took.times());
+    Learnt {
+        friction: friction(&newest(bakes, rate), usual),
+        residue: share(&newest(bakes, |bake| Some(bake.bowl?.lost()?.fraction()))),
+        oven_loss: share(&newest(bakes, |bake| {
+            Some(bake.oven_loss?.lost()?.fraction())
+        })),
+        bulk: factor(&newest(bakes, |bake| times(bake.bulk))),
+        proof: factor(&newest(bakes, |bake| times(bake.proof))),
+        bake: factor(&newest(bakes, |bake| times(bake.bake))),
+    }
+}
+
+/// The newest entries of those bakes that have one, oldest first.
+fn newest(bakes: &[Noted], of: impl Fn(&Noted) -> Option<f64>) -> Vec<(usize, f64)> {
+    let numbered = bakes.iter().enumerate();
+    let mut found: Vec<(usize, f64)> = numbered
+        .filter_map(|(place, bake)| Some((place, of(bake)?)))
+        .collect();
+    found.split_off(found.len().saturating_sub(NEWEST))
+}
+
+fn friction(entries: &[(usize, f64)], usual: WarmingRate) -> Option<LearntRate> {
+    let (value, rests) = by_factor(entries, usual.kelvin_per_minute(), "K/min")?;
+    let rate = WarmingRate::from_kelvin_per_minute(value).ok()?;
+    Some(LearntRate { rate, rests })
+}
+
+fn factor(entries: &[(usize, f64)]) -> Option<LearntFactor> {
+    let (value, rests) = by_factor(entries, 1.0, "")?;
+    let factor = Factor::from_number(value).ok()?;
+    Some(LearntFactor { factor, rests })
+}
+
+/// Entries that are factors of each other, with what is usual while they are few.
+fn by_factor(entries: &[(usize, f64)], usual: f64, unit: &'static str) -> Option<(f64, Rests)> {
+    let few = entries.len() < ENOUGH && usual > 0.0;
+    let mut logs: Vec<f64> = entries.iter().map(|(_, value)| libm::log(*value)).collect();
+    let alone = logs.first().copied().filter(|_| logs.len() == 1);
+    if let Some(only) = alone
+        && few
+        && (only - libm::log(usual)).abs() > libm::log(FAR)
+    {
+        return None;
+    }
+    if few {
+        logs.push(libm::log(usual));
+    }
+    let middle = middle(&logs, LEAST_FACTOR)?;
+    let kept = middle.kept.iter().copied();
+    let before = few && middle.kept.last() == Some(&true);
+    let mut rests = rests(entries, kept, unit, spread(&middle)?);
+    rests.by_factor = true;
+    rests.before = before.then(|| Before::new(usual));
+    (rests.bakes() > 0).then(|| (libm::exp(middle.mean), rests))
+}
+
+fn share(entries: &[(usize, f64)]) -> Option<LearntShare> {
+    let values: Vec<f64> = entries.iter().map(|(_, value)| *value).collect();
+    let middle = middle(&values, LEAST_SHARE)?;
+    let rests = rests(entries, middle.kept.iter().copied(), "", Share::NONE);
+    let share = Share::from_fraction(middle.mean.max(0.0)).ok()?;
+    Some(LearntShare { share, rests })
+}
+
+fn rests(
+    entries: &[(usize, f64)],
+    kept: impl Iterator<Item = bool>,
+    unit: &'static str,
+    spread: Share,
+) -> Rests {
+    let pairs = entries.iter().zip(kept);
+    Rests {
+        entries: pairs
+            .map(|((bake, value), kept)| Entry::new(*bake, kept, *value))
+            .collect(),
+        before: None,
+        spread,
+        unit,
+        by_factor: false,
+    }
+}
+
+/// How far the next one may lie, over or under, nine times in ten.
+///
+/// The scatter of the kept entries, with what was believed before (a fifth, nine times in ten)
+/// weighed in as four entries, and the doubt of the mean itself added.
+fn spread(middle: &Middle) -> Option<Share> {
+    let count = middle.kept.iter().filter(|kept| **kept);
+    let count = count.fold(0.0, |count, _| count + 1.0);
+    let believed = libm::log1p(Anchor::SPREAD.fraction()) / NINE_IN_TEN;
+    let squares = BELIEF * believed * believed + middle.squares;
+    let deviation = libm::sqrt(squares / (BELIEF + (count - 1.0)) * (1.0 + 1.0 / count));
+    Share::from_fraction(libm::expm1(NINE_IN_TEN_OF_FEW * deviation)).ok()
+}
+
+impl LearntFactor {
+    /// A stated rise as this kitchen has it.
+    #[must_use]
+    pub fn anchor(&self, stated: Anchor) -> Anchor {
+        let minutes = stated.time.minutes() * self.factor.number();
+        let time = Minutes::from_minutes(minutes.min(*Minutes::RANGE.end()));
+        Anchor {
+            time: time.unwrap_or(stated.time),
+            at: stated.at,
+            basis: Basis::Bakes(self.rests.bakes()),
+            spread: self.rests.spread,
+        }
+    }
+
+    /// How it came about.
+    #[must_use]
+    pub fn working(&self) -> Vec<Line> {
+        let of = "times as long as expected";
+        self.rests.working(of, self.factor.number())
+    }
+}
+
+impl LearntRate {
+    /// How it came about.
+    #[must_use]
+    pub fn working(&self) -> Vec<Line> {
+        self.rests.working("mixer", self.rate.kelvin_per_minute())
+    }
+}
+
+impl LearntShare {
+    /// How it came about.
+    #[must_use]
+    pub fn working(&self) -> Vec<Line> {
+        self.rests.working("lost", self.share.fraction())
+    }
+}

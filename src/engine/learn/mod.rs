@@ -1,0 +1,13 @@
+//! Learning: what the bakes of a kitchen teach about its mixer, its losses, its rises and its oven.
+//!
+//! In reading order: what a bake noted (`noted`), the middle of several entries of which one may
+//! be wild (`middle`), what is learnt (`learnt`), what it rests on (`rests`).
+
+mod learnt;
+mod middle;
+mod noted;
+mod rests;
+
+pub use learnt::{Learnt, LearntFactor, LearntRate, LearntShare, learn};
+pub use noted::{Noted, Took, Weighed};
+pub use rests::{Entry, Rests};
