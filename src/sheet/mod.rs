@@ -8,6 +8,7 @@ mod examples;
 mod fragment;
 mod history;
 mod id;
+pub mod interchange;
 mod kept;
 pub mod key;
 mod kitchen;

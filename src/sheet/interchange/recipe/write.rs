@@ -1,0 +1,110 @@
+//! Writing a sheet as a recipe in the vocabulary of schema.org, as JSON-LD.
+
+use std::borrow::Cow;
+
+use crate::engine::formula::{Line, Stream};
+use crate::engine::nutrition::{Nutrient, Nutrients, energy_eu};
+use crate::engine::quantity::Mass;
+use crate::sheet::Sheet;
+use crate::sheet::interchange::csv::full_name;
+use crate::sheet::record::Tree;
+use crate::sheet::spelling::{STREAMS, spelt};
+
+type Fields<'t> = Vec<(Cow<'t, str>, Tree<'t>)>;
+
+/// The sheet as a recipe. `steps` has the sentences for each stream, in the order of the formula;
+/// `portion` is what one piece holds and weighs, where that is known.
+///
+/// Each ingredient carries the name of its stream in brackets; the sections of the instructions
+/// have the same names, so that what was written can be read back whole.
+///
+/// Source: schema.org, types `Recipe`, `HowToSection`, `HowToStep` and `NutritionInformation`.
+#[must_use]
+pub fn write_recipe(
+    sheet: &Sheet,
+    steps: &[Vec<String>],
+    portion: Option<(Mass, Nutrients)>,
+) -> String {
+    let mut fields: Fields = vec![
+        ("@context".into(), text("https://schema.org")),
+        ("@type".into(), text("Recipe")),
+        ("name".into(), text(sheet.name.clone())),
+    ];
+    if !sheet.note.is_empty() {
+        fields.push(("description".into(), text(sheet.note.clone())));
+    }
+    let pieces = sheet.batch.pieces.get();
+    fields.push(("recipeYield".into(), text(pieces.to_string())));
+    let ingredients = sheet.formula.streams.iter().flat_map(ingredients);
+    fields.push(("recipeIngredient".into(), Tree::List(ingredients.collect())));
+    let sections = sheet
+        .formula
+        .streams
+        .iter()
+        .enumerate()
+        .map(|(at, stream)| section(stream, steps.get(at).map_or(&[], Vec::as_slice)));
+    fields.push(("recipeInstructions".into(), Tree::List(sections.collect())));
+    fields.extend(
+        portion.and_then(|(mass, held)| Some(("nutrition".into(), nutrition(mass, &held)?))),
+    );
+    Tree::Fields(fields).to_string()
+}
+
+fn ingredients(stream: &Stream) -> impl Iterator<Item = Tree<'static>> + use<'_> {
+    let ingredient = |line: &Line| {
+        let (grams, food) = (line.mass.grams(), full_name(&line.food));
+        text(format!("{grams} g {food} ({})", stream.name))
+    };
+    stream
+        .lines
+        .iter()
+        .filter(|line| line.mass > Mass::ZERO)
+        .map(ingredient)
+}
+
+fn section(stream: &Stream, steps: &[String]) -> Tree<'static> {
+    let step = |sentence: &String| {
+        Tree::Fields(vec![
+            ("@type".into(), text("HowToStep")),
+            ("text".into(), text(sentence.clone())),
+        ])
+    };
+    Tree::Fields(vec![
+        ("@type".into(), text("HowToSection")),
+        ("name".into(), text(stream.name.clone())),
+        ("additionalType".into(), text(spelt(stream.kind, STREAMS))),
+        (
+            "itemListElement".into(),
+            Tree::List(steps.iter().map(step).collect()),
+        ),
+    ])
+}
+
+/// What one piece holds. The vocabulary wants a number and its unit in one text.
+fn nutrition(mass: Mass, held: &Nutrients) -> Option<Tree<'static>> {
+    let energy = energy_eu(held).ok()?.kilocalories();
+    let grams = |nutrient| format!("{:.1} g", held.of_one(nutrient).grams());
+    let sodium = held.of_one(Nutrient::Sodium).grams() * 1000.0;
+    Some(Tree::Fields(vec![
+        ("@type".into(), text("NutritionInformation")),
+        ("servingSize".into(), text(format!("{:.0} g", mass.grams()))),
+        ("calories".into(), text(format!("{energy:.0} kcal"))),
+        ("fatContent".into(), text(grams(Nutrient::Fat))),
+        (
+            "saturatedFatContent".into(),
+            text(grams(Nutrient::Saturates)),
+        ),
+        (
+            "carbohydrateContent".into(),
+            text(grams(Nutrient::Carbohydrate)),
+        ),
+        ("sugarContent".into(), text(grams(Nutrient::Sugars))),
+        ("fiberContent".into(), text(grams(Nutrient::Fibre))),
+        ("proteinContent".into(), text(grams(Nutrient::Protein))),
+        ("sodiumContent".into(), text(format!("{sodium:.0} mg"))),
+    ]))
+}
+
+fn text(text: impl Into<Cow<'static, str>>) -> Tree<'static> {
+    Tree::Text(text.into())
+}

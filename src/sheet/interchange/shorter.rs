@@ -1,0 +1,77 @@
+//! What to leave out where a link is too long for a square code.
+
+use crate::engine::larder::{Food, Label};
+use crate::sheet::kept::Sheet;
+use crate::sheet::{HeatWishes, link};
+
+/// Something that can be left out of what is handed out.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Part {
+    /// The note.
+    Note,
+    /// What the formula asks of heat.
+    Heat,
+    /// The labels of the user's own ingredients.
+    Labels,
+}
+
+/// One thing to leave out, and what that saves.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Shorter {
+    /// What.
+    pub part: Part,
+    /// How many characters shorter the link becomes.
+    pub saves: usize,
+    /// Whether that alone makes it short enough.
+    pub enough: bool,
+}
+
+/// What could be left out of a sheet so that its link has at most `most` characters, what saves
+/// most first; only what saves something.
+#[must_use]
+pub fn shorter(sheet: &Sheet, most: usize) -> Vec<Shorter> {
+    let Some(whole) = length(sheet) else {
+        return Vec::new();
+    };
+    let mut found: Vec<Shorter> = [Part::Note, Part::Heat, Part::Labels]
+        .into_iter()
+        .filter_map(|part| {
+            let left = length(&part.left_out_of(sheet))?;
+            let saves = whole.checked_sub(left).filter(|saves| *saves > 0)?;
+            let enough = left <= most;
+            Some(Shorter {
+                part,
+                saves,
+                enough,
+            })
+        })
+        .collect();
+    found.sort_by_key(|one| std::cmp::Reverse(one.saves));
+    found
+}
+
+/// The length of a link, however long it is; none where it is longer than any link may be.
+fn length(sheet: &Sheet) -> Option<usize> {
+    link::write(sheet).ok().map(|text| text.len())
+}
+
+impl Part {
+    /// The sheet without it.
+    #[must_use]
+    pub fn left_out_of(self, sheet: &Sheet) -> Sheet {
+        let mut shorter = sheet.clone();
+        match self {
+            Self::Note => shorter.note = String::new(),
+            Self::Heat => shorter.heat = HeatWishes::default(),
+            Self::Labels => {
+                let streams = shorter.formula.streams.iter_mut();
+                for line in streams.flat_map(|stream| &mut stream.lines) {
+                    if let Food::Own(own) = &mut line.food {
+                        own.label = Label::default();
+                    }
+                }
+            }
+        }
+        shorter
+    }
+}

@@ -1,0 +1,59 @@
+//! The table for spreadsheets: what RFC 4180 wants, and no name that reckons.
+
+use softcrumb::engine::formula::{Line, Stream, StreamKind};
+use softcrumb::engine::larder::{Food, Label, OwnFood, Role};
+use softcrumb::engine::quantity::Mass;
+use softcrumb::sheet::examples;
+use softcrumb::sheet::interchange::csv;
+
+#[test]
+fn every_ingredient_is_a_line_with_its_weight_and_percentages() {
+    for (_, sheet) in examples() {
+        let text = csv(&sheet.formula);
+        let lines: Vec<&str> = text.split("\r\n").collect();
+        let all: usize = sheet
+            .formula
+            .streams
+            .iter()
+            .map(|stream| stream.lines.len())
+            .sum();
+        // The head, every line, and nothing behind the last break.
+        assert_eq!(lines.len(), all + 2);
+        assert_eq!(lines.last(), Some(&""));
+        assert!(lines[0].starts_with("stream,kind,ingredient,grams,"));
+    }
+}
+
+#[test]
+fn a_name_that_would_reckon_or_break_the_table_is_held() {
+    let (_, mut sheet) = examples().remove(0);
+    let own = |name: &str| {
+        let food = OwnFood::new(name, Role::Inclusion, Label::default(), Vec::new()).unwrap();
+        Line::new(Food::Own(food), Mass::from_grams(1.5).unwrap())
+    };
+    sheet.formula.streams = vec![Stream {
+        kind: StreamKind::Final,
+        name: "Dough, \"best\"".to_owned(),
+        lines: vec![
+            own("=1+1"),
+            own("@SUM(A1)"),
+            own("+7"),
+            own("-2"),
+            own("a, b"),
+        ],
+        steam: Mass::ZERO,
+        temperature: None,
+    }];
+    let text = csv(&sheet.formula);
+    for held in [
+        "'=1+1",
+        "'@SUM(A1)",
+        "'+7",
+        "'-2",
+        "\"a, b\"",
+        "\"Dough, \"\"best\"\"\"",
+    ] {
+        assert!(text.contains(held), "{held} in {text}");
+    }
+    assert!(text.contains(",1.5,,"), "no flour, no percentage: {text}");
+}
