@@ -13,10 +13,17 @@ pub const OPEN: &str = "softcrumb.open";
 /// Changes since formulas were last saved to a file, as plain digits.
 pub const UNFILED: &str = "softcrumb.unfiled";
 
+/// The log of bakes.
+pub const LOG: &str = "softcrumb.log";
+/// The bake under way.
+pub const BENCH: &str = "softcrumb.bench";
+
 /// So many changes after which saving to a file is suggested.
 pub const FILE_SUGGESTED: u32 = 200;
 
 const FORMULA: &str = "softcrumb.formula.";
+const DAY: &str = "softcrumb.day.";
+const PHOTO: &str = "softcrumb.photo.";
 
 /// The key of one formula.
 #[must_use]
@@ -28,4 +35,16 @@ pub fn of_formula(id: &Id) -> String {
 #[must_use]
 pub fn formula_of(key: &str) -> Option<Id> {
     Id::from_text(key.strip_prefix(FORMULA)?)
+}
+
+/// The key of what one formula's plan goes by.
+#[must_use]
+pub fn of_day(formula: &Id) -> String {
+    format!("{DAY}{}", formula.as_text())
+}
+
+/// The key of a bake's photo.
+#[must_use]
+pub fn of_photo(bake: &Id) -> String {
+    format!("{PHOTO}{}", bake.as_text())
 }

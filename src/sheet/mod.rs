@@ -1,9 +1,13 @@
-//! What is kept: formulas with their batch and the kitchen, as typed data.
+//! What is kept: formulas with their batch, the kitchen, the day and the log of bakes, as typed data.
 //!
 //! Everything here is plain data; it is written down by `record` (JSON) and `link` (a link's
 //! fragment), and read back through the same constructors as typing.
 
 mod arrange;
+pub mod calendar;
+pub mod civil;
+pub mod csv;
+pub mod day;
 mod examples;
 mod fragment;
 mod history;

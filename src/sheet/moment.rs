@@ -2,7 +2,7 @@
 
 use std::ops::RangeInclusive;
 
-use crate::engine::quantity::OutOfRange;
+use crate::engine::quantity::{Instant, OutOfRange, whole};
 
 /// A moment: whole milliseconds since 1970 began, UTC.
 #[derive(Clone, Copy, Debug, Default, PartialEq, PartialOrd)]
@@ -31,6 +31,23 @@ impl Moment {
     #[must_use]
     pub const fn milliseconds(self) -> f64 {
         self.0
+    }
+
+    /// The moment at which a point in time falls.
+    #[must_use]
+    pub fn from_instant(at: Instant) -> Self {
+        let high = u32::try_from(at.seconds() >> 16).unwrap_or(0);
+        let low = u32::try_from(at.seconds() & 0xffff).unwrap_or(0);
+        Self((f64::from(high) * 65_536.0 + f64::from(low)) * 1000.0)
+    }
+
+    /// The point in time, to the second below.
+    #[must_use]
+    pub fn instant(self) -> Instant {
+        let seconds = libm::floor(self.0 / 1000.0);
+        let high = whole(seconds / 65_536.0);
+        let low = whole(seconds - f64::from(high) * 65_536.0);
+        Instant::held((i64::from(high) << 16) + i64::from(low))
     }
 
     /// This moment, or just after `earlier` where a clock was set back.

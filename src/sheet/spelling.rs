@@ -5,6 +5,7 @@
 use crate::engine::formula::{Bread, StreamKind};
 use crate::engine::heat::{HeatFrom, Material, RuleSet, Shape};
 use crate::engine::larder::{Allergen, Role};
+use crate::engine::plan::Work;
 
 pub(super) const BREADS: &[(Bread, &str)] = &[
     (Bread::SoftTin, "soft_tin"),
@@ -93,6 +94,31 @@ pub(super) const HEAT_FROM: &[(HeatFrom, &str)] = &[
     (HeatFrom::Bottom, "bottom"),
 ];
 
+pub(super) const WORKS: &[(Work, &str)] = &[
+    (Work::Scald, "scald"),
+    (Work::CoolPaste, "cool_paste"),
+    (Work::ChillPaste, "chill_paste"),
+    (Work::MixPreferment, "mix_preferment"),
+    (Work::StandPreferment, "stand_preferment"),
+    (Work::ChillPreferment, "chill_preferment"),
+    (Work::WarmUp, "warm_up"),
+    (Work::Mix, "mix"),
+    (Work::ButterIn, "butter_in"),
+    (Work::Bulk, "bulk"),
+    (Work::Divide, "divide"),
+    (Work::Round, "round"),
+    (Work::Rest, "rest"),
+    (Work::Shape, "shape"),
+    (Work::Tin, "tin"),
+    (Work::Proof, "proof"),
+    (Work::Melt, "melt"),
+    (Work::Drizzle, "drizzle"),
+    (Work::Brush, "brush"),
+    (Work::Bake, "bake"),
+    (Work::Cool, "cool"),
+    (Work::Own, "own"),
+];
+
 /// The word for `value`; a test holds that every choice has one.
 pub(super) fn spelt<T: PartialEq>(value: T, table: &[(T, &'static str)]) -> &'static str {
     let found = table.iter().find(|(known, _)| *known == value);
@@ -127,5 +153,6 @@ mod tests {
         each_has_one_word(&RuleSet::ALL, RULES);
         each_has_one_word(&Shape::ALL, SHAPES);
         each_has_one_word(&HeatFrom::ALL, HEAT_FROM);
+        each_has_one_word(&Work::ALL, WORKS);
     }
 }

@@ -14,11 +14,16 @@
 )]
 
 mod arrange;
+mod bench;
+mod civil;
+mod days;
 mod drawn;
 mod drawn_heat;
 mod examples;
+mod files_out;
 mod fragment;
 mod history;
+mod hostile_days;
 mod hostile_links;
 mod hostile_records;
 mod household;

@@ -2,8 +2,9 @@
 //! changed.
 
 use softcrumb::sheet::record::{
-    Filed, read_file, read_kitchen, read_kitchens, read_settings, read_sheet, read_shelf,
-    write_kitchen, write_kitchens, write_sheet,
+    Filed, read_bench, read_day, read_file, read_kitchen, read_kitchens, read_log, read_settings,
+    read_sheet, read_shelf, write_bench, write_day, write_kitchen, write_kitchens, write_log,
+    write_sheet,
 };
 use softcrumb::sheet::{Kitchen, Settings, link};
 
@@ -83,4 +84,24 @@ fn version_1_links_open_as_the_same_formulas() {
         read_sheet(V1_FORMULA).unwrap()
     );
     assert_eq!(link::read(links[1]).unwrap(), read_sheet(V1_OWN).unwrap());
+}
+
+const V1_DAY: &str = include_str!("samples/v1.day.json");
+const V1_LOG: &str = include_str!("samples/v1.log.json");
+const V1_BENCH: &str = include_str!("samples/v1.bench.json");
+
+#[test]
+fn version_1_days_logs_and_benches_open_with_every_figure() {
+    let day = read_day(V1_DAY).unwrap();
+    assert_eq!(day.edits.len(), 4);
+    assert_eq!(day.rises.proof_place.unwrap().celsius(), 29.5);
+    assert_eq!(write_day(&day), V1_DAY.trim_end());
+    let log = read_log(V1_LOG).unwrap();
+    let names: Vec<&str> = log.bakes().iter().map(|bake| bake.name.as_str()).collect();
+    assert_eq!(names, ["Evening class loaf"; 2]);
+    assert_eq!(log.bakes()[0].noted.bowl.unwrap().after.grams(), 893.5);
+    assert_eq!(write_log(&log), V1_LOG.trim_end());
+    let bench = read_bench(V1_BENCH).unwrap();
+    assert_eq!((bench.timers.len(), bench.weighed.len()), (2, 2));
+    assert_eq!(write_bench(&bench), V1_BENCH.trim_end());
 }

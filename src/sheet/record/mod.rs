@@ -3,7 +3,10 @@
 //!
 //! Reading goes through the same constructors as typing, and a failure names the way to it.
 
+mod bake;
 mod batch;
+mod bench;
+mod day;
 mod envelope;
 mod error;
 mod fields;
@@ -11,6 +14,8 @@ mod file;
 mod formula;
 mod heat;
 mod kitchen;
+mod log;
+mod noted;
 mod own;
 mod print;
 mod settings;
@@ -19,10 +24,13 @@ mod shelf;
 mod tree;
 mod upgrade;
 
+pub use bench::{read_bench, write_bench};
+pub use day::{read_day, write_day};
 pub use envelope::{FILE_LIMIT, RECORD_LIMIT, is_newer};
 pub use error::{RecordError, RecordFault, Wanted};
 pub use file::{Filed, Opened, read_file, write_file};
 pub use kitchen::{read_kitchen, read_kitchens, write_kitchen, write_kitchens};
+pub use log::{read_log, write_log};
 pub use settings::{read_settings, write_settings};
 pub use sheet::{read_sheet, write_sheet};
 pub use shelf::{read_shelf, write_shelf};

@@ -1,0 +1,125 @@
+//! A bake: what was really done, and what it noted.
+
+use crate::engine::learn::Noted;
+use crate::engine::plan::{Edit, StepAt};
+use crate::engine::quantity::Temperature;
+use crate::sheet::{Id, Moment};
+
+/// A step as it really was.
+#[derive(Clone, Debug, PartialEq)]
+pub struct DoneStep {
+    /// Which step.
+    pub step: StepAt,
+    /// When it began.
+    pub began: Moment,
+    /// When it ended; `None` while it is under way.
+    pub ended: Option<Moment>,
+}
+
+/// A bake.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Bake {
+    /// The name it is kept under.
+    pub id: Id,
+    /// The formula it was made by.
+    pub formula: Option<Id>,
+    /// What the formula was called then.
+    pub name: String,
+    /// The kitchen it was made in.
+    pub kitchen: String,
+    /// When it began.
+    pub began: Moment,
+    /// How warm the room was.
+    pub room: Option<Temperature>,
+    /// What can be learnt from.
+    pub noted: Noted,
+    /// The steps.
+    pub steps: Vec<DoneStep>,
+    /// The baker's own words; at most [`Bake::NOTE_LENGTH`] characters.
+    pub note: String,
+    /// Whether a photo is kept beside it.
+    pub photo: bool,
+}
+
+impl Bake {
+    /// The most characters a note may have.
+    pub const NOTE_LENGTH: usize = 2000;
+    /// The most steps there may be.
+    pub const MOST_STEPS: usize = crate::engine::plan::Plan::MOST + Edit::MOST;
+    /// The most characters a photo may have, as the text of a `data:` address: 60 KB.
+    pub const PHOTO_LENGTH: usize = 80_000;
+
+    /// A bake that has just begun.
+    #[must_use]
+    pub const fn new(id: Id, began: Moment) -> Self {
+        Self {
+            id,
+            formula: None,
+            name: String::new(),
+            kitchen: String::new(),
+            began,
+            room: None,
+            noted: Noted {
+                unmixed: None,
+                dough: None,
+                mixing: None,
+                bowl: None,
+                oven_loss: None,
+                bulk: None,
+                proof: None,
+                bake: None,
+            },
+            steps: Vec::new(),
+            note: String::new(),
+            photo: false,
+        }
+    }
+
+    /// Whether a text is a photo that may be kept: a small picture, and nothing else.
+    #[must_use]
+    pub fn is_photo(text: &str) -> bool {
+        let kinds = ["data:image/jpeg;base64,", "data:image/webp;base64,"];
+        let body = kinds.iter().find_map(|kind| text.strip_prefix(kind));
+        text.len() <= Self::PHOTO_LENGTH
+            && body.is_some_and(|body| {
+                let letters = body.trim_end_matches('=').bytes();
+                let mut letters = letters.peekable();
+                letters.peek().is_some()
+                    && letters
+                        .all(|byte| byte.is_ascii_alphanumeric() || matches!(byte, b'+' | b'/'))
+            })
+    }
+
+    /// Notes that a step begins; one that has begun already keeps its beginning.
+    pub fn begin(&mut self, step: StepAt, now: Moment) {
+        let there = self.steps.iter().any(|done| done.step == step);
+        if !there && self.steps.len() < Self::MOST_STEPS {
+            self.steps.push(DoneStep {
+                step,
+                began: now,
+                ended: None,
+            });
+        }
+    }
+
+    /// Notes that a step ends; one that had not begun begins and ends at once.
+    pub fn end(&mut self, step: StepAt, now: Moment) {
+        self.begin(step, now);
+        for done in self.steps.iter_mut().filter(|done| done.step == step) {
+            if done.ended.is_none() {
+                done.ended = Some(if now < done.began { done.began } else { now });
+            }
+        }
+    }
+
+    /// Takes back that a step ended, or where it only began, that it began.
+    pub fn take_back(&mut self, step: StepAt) {
+        let under_way = |done: &DoneStep| done.step == step && done.ended.is_none();
+        if self.steps.iter().any(under_way) {
+            self.steps.retain(|done| done.step != step);
+        }
+        for done in self.steps.iter_mut().filter(|done| done.step == step) {
+            done.ended = None;
+        }
+    }
+}

@@ -1,0 +1,107 @@
+//! The bench: the bake under way, its timers and what has been weighed, so that nothing is lost.
+
+use super::bake::Bake;
+use crate::engine::formula::LineAt;
+use crate::engine::plan::StepAt;
+use crate::engine::quantity::{Mass, Minutes};
+use crate::sheet::Moment;
+
+/// A timer: when it is over, not how far it has ticked, so that it outlives a reload and a locked
+/// phone.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Timer {
+    /// Which step it belongs to.
+    pub step: StepAt,
+    /// When it is over.
+    pub ends: Moment,
+    /// Whether it has been heard.
+    pub heard: bool,
+}
+
+/// What really went in of one line.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Weighing {
+    /// Which line.
+    pub at: LineAt,
+    /// How much; `None` where it was just as asked.
+    pub mass: Option<Mass>,
+}
+
+/// The bake under way.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Bench {
+    /// What is noted so far.
+    pub bake: Bake,
+    /// The step that is looked at; `None` is the first.
+    pub at: Option<StepAt>,
+    /// Its timers; at most [`Bench::MOST_TIMERS`].
+    pub timers: Vec<Timer>,
+    /// What has been weighed; at most [`Bench::MOST_WEIGHINGS`].
+    pub weighed: Vec<Weighing>,
+}
+
+impl Bench {
+    /// The most timers there may be.
+    pub const MOST_TIMERS: usize = 12;
+    /// The most weighings there may be.
+    pub const MOST_WEIGHINGS: usize = crate::engine::formula::Formula::MOST_LINES;
+
+    /// A bench with a bake that has just begun.
+    #[must_use]
+    pub const fn new(bake: Bake) -> Self {
+        Self {
+            bake,
+            at: None,
+            timers: Vec::new(),
+            weighed: Vec::new(),
+        }
+    }
+
+    /// Sets a step's timer, in place of the one it may have.
+    pub fn set_timer(&mut self, step: StepAt, ends: Moment) {
+        self.timers.retain(|timer| timer.step != step);
+        if self.timers.len() < Self::MOST_TIMERS {
+            self.timers.push(Timer {
+                step,
+                ends,
+                heard: false,
+            });
+        }
+    }
+
+    /// The timers that are over and have not been heard.
+    pub fn over(&self, now: Moment) -> impl Iterator<Item = &Timer> {
+        let timers = self.timers.iter();
+        timers.filter(move |timer| !timer.heard && timer.ends <= now)
+    }
+
+    /// Notes that every timer that is over has been heard.
+    pub fn hear(&mut self, now: Moment) {
+        for timer in self.timers.iter_mut().filter(|timer| timer.ends <= now) {
+            timer.heard = true;
+        }
+    }
+
+    /// Notes what went in of a line, in place of what was noted before.
+    pub fn weigh(&mut self, at: LineAt, mass: Option<Mass>) {
+        self.weighed.retain(|weighing| weighing.at != at);
+        if self.weighed.len() < Self::MOST_WEIGHINGS {
+            self.weighed.push(Weighing { at, mass });
+        }
+    }
+
+    /// What was noted of a line; `None` where it has not been weighed.
+    #[must_use]
+    pub fn weighing(&self, at: LineAt) -> Option<&Weighing> {
+        self.weighed.iter().find(|weighing| weighing.at == at)
+    }
+}
+
+impl Timer {
+    /// How long it still runs; no time where it is over.
+    #[must_use]
+    pub fn left(&self, now: Moment) -> Minutes {
+        let milliseconds = (self.ends.milliseconds() - now.milliseconds()).max(0.0);
+        Minutes::from_minutes(milliseconds / 60_000.0).unwrap_or(Minutes::ZERO)
+    }
+}

@@ -1,0 +1,107 @@
+//! The log: bakes that were made, oldest first, and from when on they teach.
+
+use super::bake::Bake;
+use crate::engine::learn::Noted;
+use crate::sheet::{Id, Moment};
+
+/// From when on bakes teach, where what was learnt has been forgotten on purpose.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Resets {
+    /// The mixer.
+    pub friction: Option<Moment>,
+    /// Losses.
+    pub losses: Option<Moment>,
+    /// Rises.
+    pub rises: Option<Moment>,
+    /// The oven.
+    pub oven: Option<Moment>,
+}
+
+/// The log.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Log {
+    bakes: Vec<Bake>,
+    /// From when on bakes teach.
+    pub resets: Resets,
+}
+
+impl Log {
+    /// The most bakes that are kept.
+    pub const MOST: usize = 2000;
+
+    /// Takes bakes in any order. Of two with the same id the later in the list stays.
+    #[must_use]
+    pub fn of(bakes: Vec<Bake>, resets: Resets) -> Self {
+        let mut log = Self {
+            bakes: Vec::with_capacity(bakes.len()),
+            resets,
+        };
+        let mut seen = std::collections::BTreeSet::new();
+        for bake in bakes.into_iter().rev() {
+            if seen.insert(bake.id.clone()) {
+                log.bakes.push(bake);
+            }
+        }
+        log.bakes.reverse();
+        log.sort();
+        log
+    }
+
+    /// The bakes, oldest first.
+    #[must_use]
+    pub fn bakes(&self) -> &[Bake] {
+        &self.bakes
+    }
+
+    /// Adds a bake, or puts it in place of the one with its id; the oldest goes where there are
+    /// too many.
+    pub fn put(&mut self, bake: Bake) {
+        self.bakes.retain(|other| other.id != bake.id);
+        self.bakes.push(bake);
+        self.sort();
+        let over = self.bakes.len().saturating_sub(Self::MOST);
+        self.bakes.drain(..over);
+    }
+
+    /// Takes a bake out and gives it back.
+    pub fn take(&mut self, id: &Id) -> Option<Bake> {
+        let place = self.bakes.iter().position(|bake| bake.id == *id)?;
+        Some(self.bakes.remove(place))
+    }
+
+    fn sort(&mut self) {
+        let began = |bake: &Bake| bake.began.milliseconds();
+        self.bakes
+            .sort_by(|one, other| began(one).total_cmp(&began(other)));
+    }
+
+    /// What the bakes of a kitchen noted, as far as they still teach: rises those of the formula
+    /// only, all else whatever was baked.
+    #[must_use]
+    pub fn noted(&self, kitchen: &str, formula: Option<&Id>) -> Vec<Noted> {
+        let here = self.bakes.iter().filter(|bake| bake.kitchen == kitchen);
+        here.map(|bake| self.as_far_as_it_teaches(bake, formula))
+            .collect()
+    }
+
+    fn as_far_as_it_teaches(&self, bake: &Bake, formula: Option<&Id>) -> Noted {
+        let since = |reset: Option<Moment>| reset.is_none_or(|reset| bake.began >= reset);
+        let mut noted = bake.noted;
+        if !since(self.resets.friction) {
+            noted.unmixed = None;
+        }
+        if !since(self.resets.losses) {
+            noted.bowl = None;
+            noted.oven_loss = None;
+        }
+        let own = formula.is_some() && bake.formula.as_ref() == formula;
+        if !own || !since(self.resets.rises) {
+            noted.bulk = None;
+            noted.proof = None;
+        }
+        if !since(self.resets.oven) {
+            noted.bake = None;
+        }
+        noted
+    }
+}

@@ -1,0 +1,11 @@
+//! The day: what is wished of a plan, the bake under way, and the log of bakes.
+
+mod bake;
+mod bench;
+mod log;
+mod wishes;
+
+pub use bake::{Bake, DoneStep};
+pub use bench::{Bench, Timer, Weighing};
+pub use log::{Log, Resets};
+pub use wishes::{DayWishes, Fridge, Sleep, Target};

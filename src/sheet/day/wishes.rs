@@ -1,0 +1,90 @@
+//! Wishes: what a formula's plan goes by, where the kitchen does not decide it.
+
+use std::num::NonZeroU16;
+
+use crate::engine::plan::{Edit, Lasts, PlanError};
+use crate::engine::quantity::Minutes;
+use crate::engine::rise::RiseWishes;
+use crate::sheet::Moment;
+use crate::sheet::civil::Clock;
+
+/// What times are found from.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub enum Target {
+    /// Nothing chosen yet: tomorrow afternoon.
+    #[default]
+    Open,
+    /// The bread is on the table then.
+    Table(Moment),
+    /// The work begins then.
+    From(Moment),
+}
+
+/// When the baker sleeps, by the clock on the wall.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Sleep {
+    /// Falls asleep.
+    pub from: Clock,
+    /// Wakes.
+    pub until: Clock,
+}
+
+/// How long a preferment may be in the fridge.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Fridge {
+    /// At least.
+    pub least: Minutes,
+    /// At most.
+    pub most: Minutes,
+}
+
+/// What a formula's plan goes by.
+#[derive(Clone, Debug, PartialEq)]
+pub struct DayWishes {
+    /// What the formula says of its rises.
+    pub rises: RiseWishes,
+    /// What times are found from.
+    pub target: Target,
+    /// When the baker sleeps; `None` works through the night.
+    pub sleep: Option<Sleep>,
+    /// How long a preferment may be in the fridge.
+    pub fridge: Fridge,
+    /// Whether there is but one pair of hands.
+    pub one_pair_of_hands: bool,
+    /// How often the oven is filled.
+    pub loads: NonZeroU16,
+    /// What is changed in the usual steps; at most [`Edit::MOST`].
+    pub edits: Vec<Edit>,
+}
+
+impl Default for DayWishes {
+    /// Asleep from eleven to half past six, alone, one load; eight to eighteen hours of fridge.
+    fn default() -> Self {
+        Self {
+            rises: RiseWishes::default(),
+            target: Target::Open,
+            sleep: Some(Sleep {
+                from: Clock::known(23, 0),
+                until: Clock::known(6, 30),
+            }),
+            fridge: Fridge {
+                least: Minutes::from_hours(8.0).unwrap_or(Minutes::ZERO),
+                most: Minutes::from_hours(18.0).unwrap_or(Minutes::ZERO),
+            },
+            one_pair_of_hands: true,
+            loads: NonZeroU16::MIN,
+            edits: Vec::new(),
+        }
+    }
+}
+
+impl DayWishes {
+    /// How long a preferment is in the fridge: the wish, brought within the limits.
+    ///
+    /// # Errors
+    /// [`PlanError::NoSuchRange`] where the least is more than the most.
+    pub fn in_fridge(&self) -> Result<Lasts, PlanError> {
+        let Fridge { least, most } = self.fridge;
+        Ok(Lasts::between(least, least, most)?.wishing(self.rises.fridge))
+    }
+}

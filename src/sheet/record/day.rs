@@ -1,0 +1,268 @@
+//! What a formula's plan goes by, as a record; what is not there is as usual.
+
+use std::num::NonZeroU16;
+
+use crate::engine::plan::{Edit, Step, StepAt, Work};
+use crate::engine::rise::{RiseWishes, Stated};
+use crate::sheet::civil::Clock;
+use crate::sheet::day::{DayWishes, Fridge, Sleep, Target};
+use crate::sheet::spelling::{WORKS, spelt};
+use crate::sheet::{Moment, plain};
+
+use super::envelope::{RECORD_LIMIT, begin, fields, open};
+use super::error::{RecordError, RecordFault};
+use super::fields::{Fields, factor, list, minutes, short, temperature, truth, whole, word};
+use super::print::Writer;
+use super::shelf::moment;
+use super::tree::Tree;
+
+const KIND: &str = "day";
+const KNOWN: &[&str] = &[
+    "rises",
+    "table_ms",
+    "from_ms",
+    "sleep",
+    "fridge",
+    "one_pair_of_hands",
+    "loads",
+    "edits",
+];
+
+/// How a step is changed, by the word it is kept under.
+#[derive(Clone, Copy, PartialEq)]
+enum Change {
+    Lasts,
+    LeftOut,
+    Sooner,
+    Added,
+}
+
+const CHANGES: &[(Change, &str)] = &[
+    (Change::Lasts, "lasts"),
+    (Change::LeftOut, "left_out"),
+    (Change::Sooner, "sooner"),
+    (Change::Added, "added"),
+];
+
+/// Writes what a plan goes by down as JSON.
+#[must_use]
+pub fn write_day(wishes: &DayWishes) -> String {
+    let begun = begin(KIND).tree("rises", write_rises(&wishes.rises));
+    let begun = match wishes.target {
+        Target::Open => begun,
+        Target::Table(at) => begun.number("table_ms", at.milliseconds()),
+        Target::From(at) => begun.number("from_ms", at.milliseconds()),
+    };
+    let fridge = Writer::new()
+        .number("least_min", wishes.fridge.least.minutes())
+        .number("most_min", wishes.fridge.most.minutes());
+    // A sleep that is not there is told apart from one that was never asked for.
+    let sleep = wishes.sleep.map_or(Tree::Truth(false), |sleep| {
+        Writer::new()
+            .number("from_min", sleep.from.minutes())
+            .number("until_min", sleep.until.minutes())
+            .done()
+    });
+    begun
+        .tree("sleep", sleep)
+        .tree("fridge", fridge.done())
+        .tree("one_pair_of_hands", Tree::Truth(wishes.one_pair_of_hands))
+        .number("loads", wishes.loads.get())
+        .list("edits", wishes.edits.iter().map(write_edit))
+        .done()
+        .to_string()
+}
+
+fn write_rises(rises: &RiseWishes) -> Tree<'static> {
+    let stated = |stated: Stated| {
+        Writer::new()
+            .number("minutes", stated.time.minutes())
+            .number("at_c", stated.at.celsius())
+            .done()
+    };
+    Writer::new()
+        .tree("bulk", stated(rises.bulk))
+        .number("rest_min", rises.rest.minutes())
+        .tree("proof", stated(rises.proof))
+        .maybe("proof_place_c", rises.proof_place.map(|at| at.celsius()))
+        .number("bench_min", rises.bench.minutes())
+        .number("fridge_min", rises.fridge.minutes())
+        .number("volume_times", rises.volume.number())
+        .done()
+}
+
+/// A step by its work, and which of several alike.
+pub(super) fn write_step<'t>(step: StepAt, begun: Writer<'t>) -> Writer<'t> {
+    begun
+        .text("work", spelt(step.work, WORKS))
+        .number("of", step.of)
+}
+
+fn write_edit(edit: &Edit) -> Tree<'_> {
+    let change = |word, step| write_step(step, Writer::new().text("change", word));
+    match edit {
+        Edit::Lasts { step, minutes } => {
+            change("lasts", *step).number("minutes", minutes.minutes())
+        }
+        Edit::LeftOut { step } => change("left_out", *step),
+        Edit::Sooner { step } => change("sooner", *step),
+        Edit::Added {
+            after,
+            number,
+            name,
+            minutes,
+            hands,
+        } => change("added", *after)
+            .number("number", *number)
+            .text("name", plain::name(name, Step::NAME_LENGTH))
+            .number("minutes", minutes.minutes())
+            .number("hands_min", hands.minutes()),
+    }
+    .done()
+}
+
+/// Reads what a plan goes by from JSON.
+///
+/// # Errors
+/// [`RecordError`] with the way to what is wrong.
+pub fn read_day(text: &str) -> Result<DayWishes, RecordError> {
+    let tree = open(text, RECORD_LIMIT)?;
+    let fields = fields(&tree, KIND, KNOWN)?;
+    let usual = DayWishes::default();
+    Ok(DayWishes {
+        rises: fields.maybe("rises", read_rises)?.unwrap_or_default(),
+        target: read_target(&fields)?,
+        sleep: fields.maybe("sleep", read_sleep)?.unwrap_or(usual.sleep),
+        fridge: fields.maybe("fridge", read_fridge)?.unwrap_or(usual.fridge),
+        one_pair_of_hands: fields
+            .maybe("one_pair_of_hands", truth)?
+            .unwrap_or(usual.one_pair_of_hands),
+        loads: fields.maybe("loads", count)?.unwrap_or(usual.loads),
+        edits: fields
+            .maybe("edits", |tree| list(tree, Edit::MOST, read_edit))?
+            .unwrap_or_default(),
+    })
+}
+
+fn read_target(fields: &Fields) -> Result<Target, RecordError> {
+    let (table, from) = (
+        fields.maybe("table_ms", moment)?,
+        fields.maybe("from_ms", moment)?,
+    );
+    match (table, from) {
+        (Some(_), Some(_)) => Err(RecordError::from(RecordFault::Twice).inside("from_ms")),
+        (Some(at), None) => Ok(Target::Table(at)),
+        (None, Some(at)) => Ok(Target::From(at)),
+        (None, None) => Ok(Target::Open),
+    }
+}
+
+fn read_rises(tree: &Tree) -> Result<RiseWishes, RecordError> {
+    let fields = Fields::of(
+        tree,
+        &[
+            "bulk",
+            "rest_min",
+            "proof",
+            "proof_place_c",
+            "bench_min",
+            "fridge_min",
+            "volume_times",
+        ],
+    )?;
+    let usual = RiseWishes::default();
+    Ok(RiseWishes {
+        bulk: fields.maybe("bulk", read_stated)?.unwrap_or(usual.bulk),
+        rest: fields.maybe("rest_min", minutes)?.unwrap_or(usual.rest),
+        proof: fields.maybe("proof", read_stated)?.unwrap_or(usual.proof),
+        proof_place: fields.maybe("proof_place_c", temperature)?,
+        bench: fields.maybe("bench_min", minutes)?.unwrap_or(usual.bench),
+        fridge: fields.maybe("fridge_min", minutes)?.unwrap_or(usual.fridge),
+        volume: fields
+            .maybe("volume_times", factor)?
+            .unwrap_or(usual.volume),
+    })
+}
+
+fn read_stated(tree: &Tree) -> Result<Stated, RecordError> {
+    let fields = Fields::of(tree, &["minutes", "at_c"])?;
+    Ok(Stated {
+        time: fields.needed("minutes", minutes)?,
+        at: fields.needed("at_c", temperature)?,
+    })
+}
+
+fn read_sleep(tree: &Tree) -> Result<Option<Sleep>, RecordError> {
+    if matches!(tree, Tree::Truth(false)) {
+        return Ok(None);
+    }
+    let fields = Fields::of(tree, &["from_min", "until_min"])?;
+    Ok(Some(Sleep {
+        from: fields.needed("from_min", clock)?,
+        until: fields.needed("until_min", clock)?,
+    }))
+}
+
+fn read_fridge(tree: &Tree) -> Result<Fridge, RecordError> {
+    let fields = Fields::of(tree, &["least_min", "most_min"])?;
+    Ok(Fridge {
+        least: fields.needed("least_min", minutes)?,
+        most: fields.needed("most_min", minutes)?,
+    })
+}
+
+pub(super) fn read_step(fields: &Fields) -> Result<StepAt, RecordError> {
+    Ok(StepAt {
+        work: fields.needed("work", |tree| word::<Work>(tree, WORKS))?,
+        of: fields.needed("of", small)?,
+    })
+}
+
+fn read_edit(tree: &Tree) -> Result<Edit, RecordError> {
+    let known = [
+        "change",
+        "work",
+        "of",
+        "minutes",
+        "number",
+        "name",
+        "hands_min",
+    ];
+    let fields = Fields::of(tree, &known)?;
+    let step = read_step(&fields)?;
+    Ok(match fields.needed("change", |tree| word(tree, CHANGES))? {
+        Change::Lasts => Edit::Lasts {
+            step,
+            minutes: fields.needed("minutes", minutes)?,
+        },
+        Change::LeftOut => Edit::LeftOut { step },
+        Change::Sooner => Edit::Sooner { step },
+        Change::Added => Edit::Added {
+            after: step,
+            number: fields.needed("number", small)?,
+            name: fields.needed("name", |tree| short(tree, Step::NAME_LENGTH, plain::name))?,
+            minutes: fields.needed("minutes", minutes)?,
+            hands: fields.needed("hands_min", minutes)?,
+        },
+    })
+}
+
+fn clock(tree: &Tree) -> Result<Clock, RecordError> {
+    let most = u32::from(Clock::DAY) - 1;
+    let minutes = u16::try_from(whole(tree, 0, most)?).unwrap_or(0);
+    Ok(Clock::from_minutes(minutes).unwrap_or_default())
+}
+
+fn small(tree: &Tree) -> Result<u16, RecordError> {
+    Ok(u16::try_from(whole(tree, 0, u32::from(u16::MAX))?).unwrap_or(u16::MAX))
+}
+
+fn count(tree: &Tree) -> Result<NonZeroU16, RecordError> {
+    let count = u16::try_from(whole(tree, 1, 99)?).unwrap_or(1);
+    Ok(NonZeroU16::new(count).unwrap_or(NonZeroU16::MIN))
+}
+
+/// A moment that may be left out, for the writer.
+pub(super) fn maybe_ms(at: Option<Moment>) -> Option<f64> {
+    at.map(Moment::milliseconds)
+}

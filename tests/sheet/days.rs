@@ -1,0 +1,209 @@
+//! Records of the day: wishes, log and bench come back as they were, and damage is answered.
+
+use softcrumb::engine::formula::LineAt;
+use softcrumb::engine::learn::{Noted, Took, Weighed};
+use softcrumb::engine::plan::{Edit, StepAt, Work};
+use softcrumb::engine::quantity::{Mass, Minutes, Temperature};
+use softcrumb::sheet::civil::Clock;
+use softcrumb::sheet::day::{Bake, Bench, DayWishes, Log, Resets, Sleep, Target};
+use softcrumb::sheet::record::{read_bench, read_day, read_log, write_bench, write_day, write_log};
+use softcrumb::sheet::{Id, Moment};
+
+pub(crate) fn ms(milliseconds: f64) -> Moment {
+    Moment::from_milliseconds(milliseconds).unwrap()
+}
+
+pub(crate) fn minutes(m: f64) -> Minutes {
+    Minutes::from_minutes(m).unwrap()
+}
+
+fn grams(g: f64) -> Mass {
+    Mass::from_grams(g).unwrap()
+}
+
+pub(crate) const fn step(work: Work, of: u16) -> StepAt {
+    StepAt { work, of }
+}
+
+/// Everything filled in.
+pub(crate) fn wishes() -> DayWishes {
+    let mut wishes = DayWishes {
+        target: Target::Table(ms(1_774_800_000_000.0)),
+        sleep: Some(Sleep {
+            from: Clock::from_hour(22, 15).unwrap(),
+            until: Clock::from_hour(5, 45).unwrap(),
+        }),
+        one_pair_of_hands: false,
+        loads: 3.try_into().unwrap(),
+        edits: vec![
+            Edit::Lasts {
+                step: step(Work::Rest, 0),
+                minutes: minutes(22.5),
+            },
+            Edit::LeftOut {
+                step: step(Work::Bake, 1),
+            },
+            Edit::Sooner {
+                step: step(Work::ButterIn, 0),
+            },
+            Edit::Added {
+                after: step(Work::Bulk, 0),
+                number: 4,
+                name: "Fold, \"gently\"".to_owned(),
+                minutes: minutes(5.0),
+                hands: minutes(4.0),
+            },
+        ],
+        ..DayWishes::default()
+    };
+    wishes.rises.proof_place = Temperature::from_celsius(29.5).ok();
+    wishes
+}
+
+pub(crate) fn bake(number: u64) -> Bake {
+    let hours = f64::from(u32::try_from(number).unwrap());
+    let mut bake = Bake::new(
+        Id::from_random(number),
+        ms(1_774_700_000_000.0 + hours * 3.6e6),
+    );
+    bake.formula = Id::from_text("lanternloaf");
+    bake.name = "Evening class loaf".to_owned();
+    bake.kitchen = "Lantern Lane".to_owned();
+    bake.room = Temperature::from_celsius(19.5).ok();
+    bake.note = "Rose slowly;\nnext time warmer.".to_owned();
+    bake.noted = Noted {
+        unmixed: Temperature::from_celsius(16.25).ok(),
+        dough: Temperature::from_celsius(25.5).ok(),
+        mixing: Some(minutes(9.5)),
+        bowl: Some(Weighed {
+            before: grams(905.0),
+            after: grams(893.5),
+        }),
+        oven_loss: Some(Weighed {
+            before: grams(850.0),
+            after: grams(762.0),
+        }),
+        bulk: Some(Took {
+            expected: minutes(60.0),
+            minutes: minutes(74.0),
+        }),
+        proof: None,
+        bake: Some(Took {
+            expected: minutes(25.0),
+            minutes: minutes(27.0),
+        }),
+    };
+    bake.begin(step(Work::Scald, 0), bake.began);
+    bake.end(step(Work::Scald, 0), ms(1_774_900_000_000.0));
+    bake.begin(step(Work::Bulk, 0), ms(1_774_900_100_000.0));
+    bake
+}
+
+pub(crate) fn log() -> Log {
+    let resets = Resets {
+        rises: Some(ms(1_774_000_000_000.0)),
+        ..Resets::default()
+    };
+    Log::of(vec![bake(2), bake(1)], resets)
+}
+
+pub(crate) fn bench() -> Bench {
+    let mut bench = Bench::new(bake(5));
+    bench.at = Some(step(Work::Bulk, 0));
+    bench.set_timer(step(Work::Bulk, 0), ms(1_774_900_200_500.0));
+    bench.set_timer(step(Work::Melt, 0), ms(1_774_900_300_000.0));
+    bench.hear(ms(1_774_900_200_600.0));
+    let line = |line| LineAt { stream: 2, line };
+    bench.weigh(line(0), None);
+    bench.weigh(line(1), Some(grams(118.0)));
+    bench
+}
+
+#[test]
+fn everything_comes_back() {
+    assert_eq!(read_day(&write_day(&wishes())), Ok(wishes()));
+    let sleepless = DayWishes {
+        sleep: None,
+        target: Target::From(ms(1.0)),
+        ..DayWishes::default()
+    };
+    assert_eq!(read_day(&write_day(&sleepless)), Ok(sleepless));
+    assert_eq!(
+        read_day(&write_day(&DayWishes::default())),
+        Ok(DayWishes::default())
+    );
+    assert_eq!(read_log(&write_log(&log())), Ok(log()));
+    assert_eq!(read_log(&write_log(&Log::default())), Ok(Log::default()));
+    assert_eq!(read_bench(&write_bench(&bench())), Ok(bench()));
+}
+
+#[test]
+fn what_is_left_out_is_as_usual() {
+    let least = r#"{"softcrumb":"day","version":1}"#;
+    assert_eq!(read_day(least), Ok(DayWishes::default()));
+    let least = r#"{"softcrumb":"log","version":1,"bakes":[{"id":"a","began_ms":0}]}"#;
+    assert_eq!(read_log(least).unwrap().bakes().len(), 1);
+}
+
+#[test]
+fn the_log_keeps_order_and_each_bake_once() {
+    let mut log = log();
+    let began: Vec<f64> = log
+        .bakes()
+        .iter()
+        .map(|bake| bake.began.milliseconds())
+        .collect();
+    assert!(began.is_sorted());
+    let mut again = bake(1);
+    again.note = "Changed".to_owned();
+    log.put(again);
+    assert_eq!(log.bakes().len(), 2);
+    assert_eq!(log.bakes()[0].note, "Changed");
+    assert_eq!(
+        log.take(&bake(1).id).map(|bake| bake.note),
+        Some("Changed".to_owned())
+    );
+    assert_eq!(log.take(&bake(1).id), None);
+    let many = (0..2100).map(bake).collect();
+    let mut log = Log::of(many, Resets::default());
+    log.put(bake(9999));
+    assert_eq!(log.bakes().len(), Log::MOST);
+    assert_eq!(log.bakes().last().unwrap().id, bake(9999).id);
+}
+
+#[test]
+fn rises_teach_their_own_formula_and_nothing_teaches_before_its_reset() {
+    let mut log = log();
+    let own = Id::from_text("lanternloaf");
+    let other = Id::from_text("plainloaf");
+    let bulk = |log: &Log, id: &Option<Id>| log.noted("Lantern Lane", id.as_ref())[0].bulk;
+    assert!(bulk(&log, &own).is_some() && bulk(&log, &other).is_none());
+    assert!(bulk(&log, &None).is_none());
+    assert!(log.noted("Elsewhere", own.as_ref()).is_empty());
+    let all = log.noted("Lantern Lane", other.as_ref());
+    assert!(
+        all.iter()
+            .all(|noted| noted.friction().is_some() && noted.bowl.is_some())
+    );
+    log.resets.friction = Some(ms(2_000_000_000_000.0));
+    log.resets.oven = log.resets.friction;
+    let all = log.noted("Lantern Lane", own.as_ref());
+    assert!(
+        all.iter()
+            .all(|noted| noted.friction().is_none() && noted.bake.is_none())
+    );
+}
+
+/// Half a megabyte of five hundred bakes: read in a fraction of a blink, also on a slow phone.
+#[test]
+#[allow(clippy::disallowed_methods, reason = "a test of time needs a clock")]
+fn a_log_of_five_hundred_bakes_opens_at_once() {
+    let log = Log::of((0..500).map(bake).collect(), Resets::default());
+    let text = write_log(&log);
+    let begun = std::time::Instant::now();
+    assert_eq!(read_log(&text).unwrap().bakes().len(), 500);
+    let took = begun.elapsed().as_millis();
+    eprintln!("500 bakes, {} KB, read in {took} ms", text.len() / 1024);
+    // Unoptimised and on a busy machine; on a quarter of a processor the page has 100 ms.
+    assert!(took < 400, "{took}");
+}

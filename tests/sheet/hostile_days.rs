@@ -1,0 +1,98 @@
+//! Records of the day that are damaged, doubled or out of range: each is answered, with the way.
+
+use softcrumb::engine::plan::{Edit, Work};
+use softcrumb::sheet::day::DayWishes;
+use softcrumb::sheet::record::{
+    RecordError, RecordFault, read_bench, read_day, read_log, write_bench, write_day, write_log,
+};
+
+use crate::days::{bench, log, step, wishes};
+
+#[test]
+fn every_cut_of_a_record_is_refused() {
+    for text in [
+        write_day(&wishes()),
+        write_log(&log()),
+        write_bench(&bench()),
+    ] {
+        for (end, _) in text.char_indices() {
+            let cut = &text[..end];
+            let opened = [
+                read_day(cut).is_ok(),
+                read_log(cut).is_ok(),
+                read_bench(cut).is_ok(),
+            ];
+            assert_eq!(opened, [false; 3], "{cut}");
+        }
+    }
+}
+
+#[track_caller]
+fn refused<T: std::fmt::Debug>(read: Result<T, RecordError>, path: &str) -> RecordFault {
+    let error = read.unwrap_err();
+    assert_eq!(error.path, path, "{error}");
+    error.fault
+}
+
+#[test]
+fn what_cannot_be_is_named_with_the_way_to_it() {
+    let day = |from: &str, to: &str| read_day(&write_day(&wishes()).replacen(from, to, 1));
+    let log = |from: &str, to: &str| read_log(&write_log(&log()).replacen(from, to, 1));
+    let bench = |from: &str, to: &str| read_bench(&write_bench(&bench()).replacen(from, to, 1));
+    refused(
+        day("\"from_min\":1335", "\"from_min\":1440"),
+        "sleep.from_min",
+    );
+    refused(day("\"loads\":3", "\"loads\":0"), "loads");
+    refused(day("\"loads\":3", "\"loads\":1e9"), "loads");
+    refused(
+        day("\"work\":\"rest\"", "\"work\":\"nap\""),
+        "edits[0].work",
+    );
+    refused(
+        day("\"change\":\"sooner\"", "\"change\":\"x\""),
+        "edits[2].change",
+    );
+    refused(day("\"number\":4,", ""), "edits[3].number");
+    refused(
+        day("\"table_ms\":", "\"from_ms\":1,\"table_ms\":"),
+        "from_ms",
+    );
+    refused(day("\"at_c\":26", "\"at_c\":2600"), "rises.bulk.at_c");
+    refused(
+        log("\"dough_c\":25.5", "\"dough_c\":\"warm\""),
+        "bakes[0].noted.dough_c",
+    );
+    refused(log("\"began_ms\":", "\"began_ms\":-1,\"x\":"), "bakes[0].x");
+    refused(
+        bench("\"mass_g\":118", "\"mass_g\":-1"),
+        "weighed[1].mass_g",
+    );
+    refused(bench("\"line\":1", "\"line\":1.5"), "weighed[1].line");
+    refused(
+        bench("\"ends_ms\":1774900200500", "\"ends_ms\":1e300"),
+        "timers[0].ends_ms",
+    );
+}
+
+#[test]
+fn what_is_newer_or_too_much_is_told() {
+    let day = |from: &str, to: &str| read_day(&write_day(&wishes()).replacen(from, to, 1));
+    let newer = day("\"version\":1", "\"version\":2");
+    assert_eq!(refused(newer, "version"), RecordFault::Newer { version: 2 });
+    assert!(read_log(&write_day(&wishes())).is_err());
+    let many = vec![
+        Edit::LeftOut {
+            step: step(Work::Own, 1)
+        };
+        61
+    ];
+    let many = DayWishes {
+        edits: many,
+        ..wishes()
+    };
+    assert_eq!(
+        refused(read_day(&write_day(&many)), "edits"),
+        RecordFault::TooMany { most: 60 }
+    );
+}
