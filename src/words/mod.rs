@@ -2,6 +2,7 @@
 
 pub mod caution;
 pub mod compared;
+pub mod day;
 pub mod filed;
 pub mod heat;
 pub mod line;

@@ -14,6 +14,7 @@
 
 mod cautions;
 mod cautions_of_chocolate;
+mod days;
 mod flow_drawing;
 mod formula_page;
 mod manners;

@@ -13,6 +13,7 @@ mod paste;
 mod place;
 mod rising;
 mod stores;
+mod timing;
 mod wishes;
 
 pub use baking::{Baking, baking};
@@ -24,4 +25,5 @@ pub use melting::melting;
 pub use paste::paste;
 pub use place::{BoilsBy, Kitchen};
 pub use rising::{Known, Night, Rising, night, rising};
+pub use timing::{TimesAsked, times};
 pub use wishes::{BakeWishes, CoolingWishes, HeatWishes, KnownBake, MeltWishes, PasteWishes};

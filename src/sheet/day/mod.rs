@@ -3,9 +3,11 @@
 mod bake;
 mod bench;
 mod log;
+mod planned;
 mod wishes;
 
 pub use bake::{Bake, DoneStep};
 pub use bench::{Bench, Timer, Weighing};
 pub use log::{Log, Resets};
+pub use planned::{DayAsked, Planned, open_table, planned};
 pub use wishes::{DayWishes, Fridge, Sleep, Target};

@@ -2,6 +2,7 @@
 
 mod batch;
 mod chocolate;
+mod day;
 mod formula;
 mod heat;
 mod label;
@@ -10,6 +11,7 @@ mod place;
 
 pub use batch::{wanted, wanted_kind, way};
 pub use chocolate::{flow, handling, handling_looks, keeps_as};
+pub use day::{step, step_at, weekday, work};
 pub use formula::{basis, bread, figure, form, stream_kind, what_if};
 pub use heat::{grain, heat_from, lumps, material, rule_set, rules_of, shape};
 pub use label::{label_line, part};

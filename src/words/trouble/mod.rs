@@ -10,8 +10,10 @@ mod heat;
 mod label;
 mod larder;
 mod link;
+mod plan;
 mod reading;
 mod record;
+mod rise;
 mod told;
 
 pub use told::Trouble;

@@ -5,6 +5,7 @@
 
 mod boxed;
 mod change;
+mod clock;
 mod figure;
 mod heat;
 mod quantity;
@@ -16,6 +17,7 @@ pub use change::{
     factor_change, from_to, mass_change, mass_range, points_change, range, relative_change,
     share_range, temperature_change, temperature_range,
 };
+pub use clock::{clock, clock_at, date, day_and_clock};
 pub use figure::{figure, plain, significant};
 pub use heat::{
     about_minutes, altitude, box_altitude, box_degrees, box_minutes, box_pressure, box_thickness,

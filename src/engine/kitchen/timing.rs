@@ -1,0 +1,120 @@
+//! How long each step of a formula takes in this kitchen: cooling, rises, mixing, baking.
+
+use super::cooling::cooling_plan;
+use super::paste::paste;
+use super::place::Kitchen;
+use super::rising::Rising;
+use super::wishes::HeatWishes;
+use crate::engine::formula::{Formula, StreamKind};
+use crate::engine::heat::{HeatError, Place, cook};
+use crate::engine::plan::{Lasts, Times, oven_run};
+use crate::engine::quantity::{Minutes, Temperature};
+use crate::engine::rise::{RiseError, RiseWishes, Risen, Stated};
+
+/// Cold enough to be kept, °C.
+const COLD: Temperature = Temperature::known(5.0);
+/// What a paste needs in the fridge where its cooling cannot be followed, min. Common practice.
+const COOLS: f64 = 180.0;
+/// The longest a paste is kept, min: a day. Common practice.
+const KEEPS: f64 = 1440.0;
+
+/// How long the steps of a formula take. Where something cannot be worked out, what the formula
+/// says of itself stands in.
+#[must_use]
+pub fn times(
+    formula: &Formula,
+    kitchen: &Kitchen,
+    heat: &HeatWishes,
+    rises: &RiseWishes,
+    rising: &Rising,
+    asked: &TimesAsked,
+) -> Times {
+    let cooling = heat.cooling.bench.minutes() + heat.cooling.ice.minutes();
+    Times {
+        cool_paste: held(cooling),
+        chill_paste: chill_paste(formula, kitchen, heat, rises),
+        stand: rises.bench,
+        chill: asked.chill,
+        warm_up: heat.standing,
+        mix: heat.mixing.unwrap_or(kitchen.mixer.minutes),
+        bulk: over(&rising.bulk, rises.bulk),
+        rest: rises.rest,
+        proof: over(&rising.proof, rises.proof),
+        bake: bake(heat, asked.loads),
+        pieces: asked.pieces,
+    }
+}
+
+/// What is asked of the times, beside formula and kitchen.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct TimesAsked {
+    /// How long a preferment may be in the fridge.
+    pub chill: Lasts,
+    /// How often the oven is filled.
+    pub loads: u16,
+    /// How many pieces there are.
+    pub pieces: u16,
+}
+
+/// Soonest, likely, latest.
+fn over(risen: &Result<Risen, RiseError>, stated: Stated) -> [Minutes; 3] {
+    match risen {
+        Ok(risen) => {
+            let latest = risen.latest.unwrap_or(risen.due);
+            [risen.soonest, risen.due, latest]
+        }
+        Err(_) => [stated.time; 3],
+    }
+}
+
+/// The phases, and where the oven is filled more than once, the other loads as one more.
+fn bake(heat: &HeatWishes, loads: u16) -> Vec<Minutes> {
+    let mut phases: Vec<Minutes> = heat.bake.phases.iter().map(|phase| phase.minutes).collect();
+    let once = phases.iter().map(|phase| phase.minutes()).sum::<f64>();
+    if loads > 1 {
+        let all = oven_run(loads, held(once), Minutes::ZERO).total;
+        phases.push(held(all.minutes() - once));
+    }
+    phases
+}
+
+/// How long a paste is in the fridge: until its middle is cold at the least, a day at the most, and
+/// overnight if nothing else decides.
+fn chill_paste(
+    formula: &Formula,
+    kitchen: &Kitchen,
+    heat: &HeatWishes,
+    rises: &RiseWishes,
+) -> Lasts {
+    let mut streams = formula.streams.iter().enumerate();
+    let slowest = streams
+        .by_ref()
+        .filter(|(_, own)| own.kind == StreamKind::Paste)
+        .map(|(stream, _)| cold_after(formula, stream, kitchen, heat).unwrap_or(COOLS))
+        .fold(0.0, f64::max);
+    let out = heat.cooling.bench.minutes() + heat.cooling.ice.minutes();
+    let least = (libm::ceil((slowest - out) / 5.0) * 5.0).clamp(30.0, KEEPS);
+    let lasts = Lasts::between(held(least), held(least), held(KEEPS));
+    lasts
+        .unwrap_or(Lasts::just(held(KEEPS)))
+        .wishing(rises.fridge)
+}
+
+/// When the middle of a paste is cold, from the scald on, min.
+fn cold_after(
+    formula: &Formula,
+    stream: usize,
+    kitchen: &Kitchen,
+    heat: &HeatWishes,
+) -> Result<f64, HeatError> {
+    let own = formula.streams.get(stream).ok_or(HeatError::EmptyBowl)?;
+    let paste = paste(formula, stream, kitchen, &heat.paste)?.ok_or(HeatError::NoFlour)?;
+    let hot = cook(&paste)?.temperature;
+    let cooled = cooling_plan(own, hot, kitchen, &heat.cooling)?.follow()?;
+    let cold = cooled.curve.reaches(COLD, Place::Centre, Minutes::ZERO);
+    Ok(cold.map_or(COOLS, Minutes::minutes))
+}
+
+fn held(minutes: f64) -> Minutes {
+    Minutes::from_minutes(minutes.clamp(0.0, *Minutes::RANGE.end())).unwrap_or(Minutes::ZERO)
+}

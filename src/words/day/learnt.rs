@@ -1,0 +1,72 @@
+//! What bakes taught, and what each figure rests on.
+
+use super::rise::best;
+use crate::engine::learn::{Learnt, Rests};
+use crate::words::manner::Manner;
+use crate::words::write;
+
+/// How many bakes a figure rests on, and how many were left aside.
+#[must_use]
+pub fn rests_on(rests: &Rests, manner: Manner) -> String {
+    let count = |number: u32| write::count(number, manner);
+    let kept = match rests.bakes() {
+        1 => "Rests on 1 bake".to_owned(),
+        many => format!("Rests on {} bakes", count(u32::from(many))),
+    };
+    let aside = u32::try_from(rests.left_aside().count()).unwrap_or(u32::MAX);
+    match aside {
+        0 => format!("{kept}."),
+        1 => format!("{kept}; 1 was left aside, as it lies too far from the others."),
+        many => format!(
+            "{kept}; {} were left aside, as they lie too far from the others.",
+            count(many)
+        ),
+    }
+}
+
+/// Every figure that was learnt: its name, its value, what it rests on.
+#[must_use]
+pub fn figure(learnt: &Learnt, manner: Manner) -> Vec<(&'static str, String, String)> {
+    let mut found = Vec::new();
+    if let Some(friction) = &learnt.friction {
+        let rate = write::warming_rate(friction.rate, manner);
+        found.push((
+            "The mixer warms the dough by",
+            rate,
+            rests_on(&friction.rests, manner),
+        ));
+    }
+    let shares = [
+        ("Stays in bowls and on hands", &learnt.residue),
+        ("The oven takes", &learnt.oven_loss),
+    ];
+    for (name, share) in shares {
+        if let Some(share) = share {
+            let value = write::share(share.share, manner);
+            found.push((name, value, rests_on(&share.rests, manner)));
+        }
+    }
+    let factors = [
+        ("Bulk rise against what is expected", &learnt.bulk),
+        ("Proof against what is expected", &learnt.proof),
+        ("Bake against what is expected", &learnt.bake),
+    ];
+    for (name, factor) in factors {
+        if let Some(factor) = factor {
+            let value = write::factor(factor.factor, manner);
+            found.push((name, value, rests_on(&factor.rests, manner)));
+        }
+    }
+    found
+}
+
+/// How far the model of the rise is to be trusted.
+#[must_use]
+pub fn trust(manner: Manner) -> String {
+    format!(
+        "Between 15 and 32 °C the speed of a rise is known to about a fifth; near {} it changes \
+         little, and in the fridge nobody has measured it well. Note your own rises, and they \
+         count instead.",
+        best(manner)
+    )
+}

@@ -1,0 +1,56 @@
+//! Times of day, as a clock on the wall shows them.
+
+use crate::engine::quantity::Instant;
+use crate::sheet::civil::{Civil, Clock, Zone};
+use crate::words::name;
+
+/// A time of day: "7:05", "21:30".
+#[must_use]
+pub fn clock(clock: Clock) -> String {
+    format!("{}:{:02}", clock.hour(), clock.minute())
+}
+
+/// A point in time by its day and clock, to the nearest minute: "Sat 21:30".
+#[must_use]
+pub fn day_and_clock(at: Instant, zone: &Zone) -> String {
+    let Civil { date, clock, .. } = civil(at, zone);
+    format!("{} {}", name::weekday(date.weekday()), self::clock(clock))
+}
+
+/// A point in time by its clock alone, to the nearest minute.
+#[must_use]
+pub fn clock_at(at: Instant, zone: &Zone) -> String {
+    clock(civil(at, zone).clock)
+}
+
+/// A date: "Sat 28 March".
+#[must_use]
+pub fn date(at: Instant, zone: &Zone) -> String {
+    let date = civil(at, zone).date;
+    let (_, month, day) = date.numbers();
+    let months = [
+        "January",
+        "February",
+        "March",
+        "April",
+        "May",
+        "June",
+        "July",
+        "August",
+        "September",
+        "October",
+        "November",
+        "December",
+    ];
+    let month = usize::try_from(month - 1)
+        .ok()
+        .and_then(|at| months.get(at));
+    let month = month.copied().unwrap_or_default();
+    format!("{} {day} {month}", name::weekday(date.weekday()))
+}
+
+/// To the nearest minute: half a minute is rounded up.
+fn civil(at: Instant, zone: &Zone) -> Civil {
+    let half = at.seconds().saturating_add(30);
+    zone.civil(Instant::from_seconds(half).unwrap_or(at))
+}
