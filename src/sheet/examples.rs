@@ -3,11 +3,12 @@
 
 use std::num::NonZeroU16;
 
-use super::{Batch, HeatWishes, Id, Sheet};
+use super::{Batch, HeatWishes, Id, Sheet, TinUse};
 use crate::engine::batch::{Losses, Wanted};
 use crate::engine::formula::{Bread, Formula, Line, Stream, StreamKind};
 use crate::engine::larder::{Food, Listed};
-use crate::engine::quantity::{Mass, Share, Temperature};
+use crate::engine::quantity::{Length, Mass, Share, Temperature};
+use crate::engine::tin::{Across, Tin, TinShape};
 
 /// An example: its id, name, bread, pieces, note, streams.
 type Example = (
@@ -182,6 +183,7 @@ fn set_out((id, name, bread, pieces, note, parts): &Example) -> Option<(Id, Shee
         losses: losses()?,
         pieces: NonZeroU16::new(*pieces)?,
         syrup_at: Temperature::from_celsius(40.0).ok()?,
+        tin: Some(TinUse::of(tin(id)?)),
     };
     let sheet = Sheet {
         name: (*name).to_owned(),
@@ -221,4 +223,36 @@ fn losses() -> Option<Losses> {
 
 fn mass(grams: f64) -> Option<Mass> {
     Mass::from_grams(grams).ok()
+}
+
+/// The tin of each example, mm inside: rim, bottom, depth. Made up, and right for the dough.
+fn tin(id: &str) -> Option<Tin> {
+    let across = |(long, wide)| {
+        Some(Across {
+            long: mm(long)?,
+            wide: mm(wide)?,
+        })
+    };
+    let flared = |top, bottom, deep| {
+        Some(TinShape::Rectangle {
+            top: across(top)?,
+            bottom: across(bottom)?,
+            deep: mm(deep)?,
+        })
+    };
+    let shape = match id {
+        "lanternloaf" => flared((310, 130), (300, 120), 95)?,
+        "plainloaf" => flared((245, 112), (235, 104), 126)?,
+        "eggloaf" => TinShape::Round {
+            top: mm(220)?,
+            bottom: mm(200)?,
+            deep: mm(80)?,
+        },
+        _ => flared((200, 100), (190, 92), 118)?,
+    };
+    Tin::open(shape).ok()
+}
+
+fn mm(millimetres: u16) -> Option<Length> {
+    Length::from_metres(f64::from(millimetres) / 1000.0).ok()
 }

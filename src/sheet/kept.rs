@@ -6,6 +6,7 @@ use crate::engine::batch::{Losses, Wanted};
 use crate::engine::formula::{Bread, Formula};
 use crate::engine::kitchen::HeatWishes;
 use crate::engine::quantity::Temperature;
+use crate::sheet::TinUse;
 
 /// What is wanted of a formula this time.
 #[derive(Clone, Debug, PartialEq)]
@@ -18,6 +19,8 @@ pub struct Batch {
     pub pieces: NonZeroU16,
     /// How warm the syrup is when it is used.
     pub syrup_at: Temperature,
+    /// The tins it is made in, and how it lies in them; none where it is made without.
+    pub tin: Option<TinUse>,
 }
 
 /// One formula as it is kept.

@@ -6,6 +6,12 @@ use super::Id;
 pub const SHELF: &str = "softcrumb.shelf";
 /// All kitchens, and which of them is chosen.
 pub const KITCHEN: &str = "softcrumb.kitchen";
+/// The user's tins.
+pub const TINS: &str = "softcrumb.tins";
+/// Packs, prices and what packets say of allergens.
+pub const PANTRY: &str = "softcrumb.pantry";
+/// What is wanted of a class.
+pub const CLASS: &str = "softcrumb.class";
 /// The settings.
 pub const SETTINGS: &str = "softcrumb.settings";
 /// The id of the formula that is open, as plain text.

@@ -81,6 +81,15 @@ class Body:
         fields += [self.byte(), self.byte(), self.number(), self.number(), self.many(self.phase)]
         return fields + [self.number() if kind == "n" else self.maybe(self.number) for kind in "nnnmmmn"]
 
+    def tin(self):
+        """Lengths in metres: rectangle 5, round 3, ring 4, cups 3 with their number, tray 2."""
+        shape = self.varint()
+        lengths = [self.number() for _ in range([5, 3, 4, 3, 2][shape])]
+        cups = self.varint() if shape == 3 else None
+        return {"shape": shape, "lengths_m": lengths, "cups": cups, "lidded": bool(self.byte()),
+                "count": self.varint(), "rows": self.maybe(self.varint),
+                "room_cm3_per_g": self.maybe(self.number), "rise": self.number()}
+
     def sheet(self):
         sheet = {"name": self.text(), "bread": self.byte(), "own": self.many(self.own),
                  "streams": self.many(self.stream), "wanted": self.wanted(),
@@ -88,6 +97,7 @@ class Body:
                  "syrup_at_c": self.number()}
         sheet["heat"] = self.maybe(self.heat)
         sheet["warmth"] = self.many(self.warmth)
+        sheet["tin"] = self.maybe(self.tin)
         sheet["note"] = self.text()
         assert self.at == len(self.data)
         return sheet

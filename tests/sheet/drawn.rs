@@ -143,7 +143,7 @@ impl Draw {
         }
     }
 
-    fn count(&mut self) -> NonZeroU16 {
+    pub(crate) fn count(&mut self) -> NonZeroU16 {
         NonZeroU16::new(u16::try_from(1 + self.below(65_535)).unwrap()).unwrap()
     }
 
@@ -191,6 +191,7 @@ impl Draw {
                 losses,
                 pieces: self.count(),
                 syrup_at: Temperature::from_celsius(syrup_at).unwrap(),
+                tin: self.maybe(Self::tin_use),
             },
             heat: self.heat(),
             note: self.text(200),

@@ -16,8 +16,10 @@
 mod arrange;
 mod bench;
 mod civil;
+mod classes;
 mod days;
 mod drawn;
+mod drawn_class;
 mod drawn_heat;
 mod examples;
 mod files_out;

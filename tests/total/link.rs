@@ -28,6 +28,7 @@ fn sheet_of(formula: Formula, times: f64, lost: f64, pieces: u16) -> Sheet {
             },
             pieces: NonZeroU16::new(pieces).unwrap(),
             syrup_at: Temperature::from_celsius(lost * 100.0).unwrap(),
+            tin: None,
         },
         heat: HeatWishes::default(),
         note: String::new(),

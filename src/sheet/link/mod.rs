@@ -10,6 +10,7 @@ mod number;
 mod own;
 mod packed;
 mod seal;
+mod tin;
 mod unpack;
 
 pub use error::LinkError;

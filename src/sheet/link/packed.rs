@@ -13,6 +13,7 @@ use super::choice::place;
 use super::heat::{PackedHeat, PackedWarmth};
 use super::number::Short;
 use super::own::PackedOwn;
+use super::tin::PackedTin;
 
 #[derive(Debug, Deserialize, PartialEq, Serialize)]
 pub(super) struct Packed {
@@ -27,6 +28,7 @@ pub(super) struct Packed {
     pub(super) syrup_at: Short,
     pub(super) heat: Option<PackedHeat>,
     pub(super) warmth: Vec<PackedWarmth>,
+    pub(super) tin: Option<PackedTin>,
     pub(super) note: String,
 }
 
@@ -91,6 +93,7 @@ impl Packed {
             syrup_at: Short::of(sheet.batch.syrup_at.celsius()),
             heat: PackedHeat::of(&sheet.heat),
             warmth: PackedWarmth::all_of(&sheet.formula),
+            tin: sheet.batch.tin.as_ref().map(PackedTin::of),
             note: plain::note(&sheet.note, Sheet::NOTE_LENGTH),
         }
     }

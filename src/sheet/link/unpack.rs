@@ -16,6 +16,7 @@ use super::heat::PackedHeat;
 use super::number::Short;
 use super::own::PackedOwn;
 use super::packed::{Packed, PackedFood, PackedLine, PackedStream, PackedWanted};
+use super::tin::PackedTin;
 
 pub(super) fn sheet(packed: Packed) -> Result<Sheet, LinkError> {
     let lines: usize = packed.streams.iter().map(|stream| stream.lines.len()).sum();
@@ -44,6 +45,7 @@ pub(super) fn sheet(packed: Packed) -> Result<Sheet, LinkError> {
             losses: losses(packed.losses)?,
             pieces: count(packed.pieces)?,
             syrup_at: Temperature::from_celsius(packed.syrup_at.value())?,
+            tin: packed.tin.map(PackedTin::tin_use).transpose()?,
         },
         heat: heat.unwrap_or_default(),
         note: plain::note(&packed.note, Sheet::NOTE_LENGTH),

@@ -9,6 +9,7 @@ use crate::sheet::kept::Batch;
 use super::error::RecordError;
 use super::fields::{Fields, factor, mass, share, temperature, whole, word};
 use super::print::Writer;
+use super::tin;
 use super::tree::Tree;
 
 /// What can be wanted, by the word it is kept under.
@@ -49,6 +50,7 @@ pub(super) fn write(batch: &Batch) -> Tree<'static> {
         .tree("losses", lost.done())
         .number("pieces", batch.pieces.get())
         .number("syrup_at_c", batch.syrup_at.celsius())
+        .maybe_tree("tin", batch.tin.as_ref().map(tin::write_use))
         .done()
 }
 
@@ -78,12 +80,13 @@ fn write_wanted(wanted: Wanted) -> Tree<'static> {
 }
 
 pub(super) fn read(tree: &Tree) -> Result<Batch, RecordError> {
-    let fields = Fields::of(tree, &["wanted", "losses", "pieces", "syrup_at_c"])?;
+    let fields = Fields::of(tree, &["wanted", "losses", "pieces", "syrup_at_c", "tin"])?;
     Ok(Batch {
         wanted: fields.needed("wanted", read_wanted)?,
         losses: fields.needed("losses", read_losses)?,
         pieces: fields.needed("pieces", count)?,
         syrup_at: fields.needed("syrup_at_c", temperature)?,
+        tin: fields.maybe("tin", tin::read_use)?,
     })
 }
 
@@ -131,7 +134,7 @@ fn read_wanted(tree: &Tree) -> Result<Wanted, RecordError> {
 }
 
 /// One or more, up to what sixteen bits hold.
-fn count(tree: &Tree) -> Result<NonZeroU16, RecordError> {
+pub(super) fn count(tree: &Tree) -> Result<NonZeroU16, RecordError> {
     let count = whole(tree, 1, u32::from(u16::MAX))?;
     Ok(u16::try_from(count)
         .ok()

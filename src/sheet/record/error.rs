@@ -77,6 +77,9 @@ pub enum RecordFault {
     /// A division that no scale has.
     #[error(transparent)]
     Division(#[from] NoSuchDivision),
+    /// A ring tin whose tube leaves no room.
+    #[error("the tube fills the tin")]
+    NoRoom,
     /// A number that must be whole is not.
     #[error("{value} is not a whole number")]
     NotWhole {

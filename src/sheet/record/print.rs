@@ -81,6 +81,13 @@ impl<'t> Writer<'t> {
         }
     }
 
+    pub(super) fn maybe_tree(self, key: &'static str, value: Option<Tree<'t>>) -> Self {
+        match value {
+            Some(value) => self.tree(key, value),
+            None => self,
+        }
+    }
+
     pub(super) fn list(self, key: &'static str, items: impl Iterator<Item = Tree<'t>>) -> Self {
         self.tree(key, Tree::List(items.collect()))
     }

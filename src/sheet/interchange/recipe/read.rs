@@ -125,6 +125,7 @@ fn understood(recipe: &Tree) -> Result<ReadRecipe, RecipeError> {
             losses: Losses::default(),
             pieces: pieces(recipe),
             syrup_at: Temperature::known(40.0),
+            tin: None,
         },
         heat: HeatWishes::default(),
         note,

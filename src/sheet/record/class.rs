@@ -1,0 +1,65 @@
+//! What is wanted of a class, as a record; what is not there is as usual.
+
+use crate::engine::class::{ClassWishes, OvenWishes};
+
+use super::batch::count;
+use super::envelope::{RECORD_LIMIT, begin, fields, open};
+use super::error::RecordError;
+use super::fields::{Fields, mass, minutes, whole};
+use super::print::Writer;
+use super::tree::Tree;
+
+const KIND: &str = "class";
+const KNOWN: [&str; 6] = ["students", "at_bench", "loaves", "loaf_g", "shown", "oven"];
+
+/// Writes what is wanted of a class down as JSON.
+#[must_use]
+pub fn write_class(wishes: &ClassWishes) -> String {
+    let oven = Writer::new()
+        .number("places", wishes.oven.places.get())
+        .number("bake_min", wishes.oven.bake.minutes())
+        .number("between_min", wishes.oven.between.minutes());
+    begin(KIND)
+        .number("students", wishes.students.get())
+        .number("at_bench", wishes.at_bench.get())
+        .number("loaves", wishes.loaves.get())
+        .number("loaf_g", wishes.loaf.grams())
+        .number("shown", wishes.shown)
+        .tree("oven", oven.done())
+        .done()
+        .to_string()
+}
+
+/// Reads what is wanted of a class from JSON.
+///
+/// # Errors
+/// [`RecordError`] with the way to what is wrong.
+pub fn read_class(text: &str) -> Result<ClassWishes, RecordError> {
+    let tree = open(text, RECORD_LIMIT)?;
+    let fields = fields(&tree, KIND, &KNOWN)?;
+    let usual = ClassWishes::default();
+    let shown = |tree: &Tree| whole(tree, 0, u32::from(u16::MAX));
+    let shown = fields.maybe("shown", shown)?;
+    Ok(ClassWishes {
+        students: fields.maybe("students", count)?.unwrap_or(usual.students),
+        at_bench: fields.maybe("at_bench", count)?.unwrap_or(usual.at_bench),
+        loaves: fields.maybe("loaves", count)?.unwrap_or(usual.loaves),
+        loaf: fields.maybe("loaf_g", mass)?.unwrap_or(usual.loaf),
+        shown: shown.map_or(usual.shown, |shown| {
+            u16::try_from(shown).unwrap_or(u16::MAX)
+        }),
+        oven: fields.maybe("oven", read_oven)?.unwrap_or(usual.oven),
+    })
+}
+
+fn read_oven(tree: &Tree) -> Result<OvenWishes, RecordError> {
+    let fields = Fields::of(tree, &["places", "bake_min", "between_min"])?;
+    let usual = ClassWishes::default().oven;
+    Ok(OvenWishes {
+        places: fields.maybe("places", count)?.unwrap_or(usual.places),
+        bake: fields.maybe("bake_min", minutes)?.unwrap_or(usual.bake),
+        between: fields
+            .maybe("between_min", minutes)?
+            .unwrap_or(usual.between),
+    })
+}

@@ -1,0 +1,52 @@
+//! Tins: those the user has, by name, and how a formula lies in one.
+
+use std::num::NonZeroU16;
+
+use crate::engine::quantity::{Factor, SpecificVolume};
+use crate::engine::tin::{Tin, Tins};
+
+/// A tin of the user's, by name.
+#[derive(Clone, Debug, PartialEq)]
+pub struct SavedTin {
+    /// As the user calls it; at most [`SavedTin::NAME_LENGTH`] characters.
+    pub name: String,
+    /// What it measures.
+    pub tin: Tin,
+}
+
+impl SavedTin {
+    /// The most characters a name may have.
+    pub const NAME_LENGTH: usize = 60;
+    /// The most tins that are kept.
+    pub const MOST: usize = 60;
+}
+
+/// The tins a formula is made in, and how it lies in them.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct TinUse {
+    /// The tins.
+    pub tins: Tins,
+    /// Rows of pieces; none leaves it to the tin.
+    pub rows: Option<NonZeroU16>,
+    /// Room for a gram of dough; none leaves it to the kind of bread.
+    pub room: Option<SpecificVolume>,
+    /// How many times its first volume the dough has when it goes into the oven.
+    pub rise: Factor,
+}
+
+impl TinUse {
+    /// One tin, laid out and filled as is usual, its dough risen to 2.8 times its first volume.
+    /// Common practice: between double and treble.
+    #[must_use]
+    pub fn of(tin: Tin) -> Self {
+        Self {
+            tins: Tins {
+                tin,
+                count: NonZeroU16::MIN,
+            },
+            rows: None,
+            room: None,
+            rise: Factor::from_number(2.8).unwrap_or_default(),
+        }
+    }
+}

@@ -1,0 +1,174 @@
+//! Tins, pantry and class as records: what was kept comes back, and what is spoilt is answered.
+
+use softcrumb::engine::class::ClassWishes;
+use softcrumb::engine::larder::Allergen;
+use softcrumb::engine::quantity::{Mass, Money};
+use softcrumb::sheet::record::{
+    RecordError, RecordFault, read_class, read_pantry, read_sheet, read_tins, write_class,
+    write_pantry, write_sheet, write_tins,
+};
+use softcrumb::sheet::{FoodKey, Pantry, examples};
+
+use crate::drawn::Draw;
+
+const TINS: &str = include_str!("samples/v1.tins.json");
+const PANTRY: &str = include_str!("samples/v1.pantry.json");
+const CLASS: &str = include_str!("samples/v1.class.json");
+
+#[test]
+fn two_thousand_of_each_come_back() {
+    let mut draw = Draw(77);
+    for _ in 0..2_000 {
+        let tins = draw.tins();
+        assert_eq!(read_tins(&write_tins(&tins)), Ok(tins));
+        let pantry = draw.pantry();
+        assert_eq!(read_pantry(&write_pantry(&pantry)), Ok(pantry));
+        let class = draw.class();
+        assert_eq!(read_class(&write_class(&class)), Ok(class));
+    }
+}
+
+#[test]
+fn the_frozen_samples_open_and_are_written_again_as_they_were() {
+    let tins = read_tins(TINS).unwrap();
+    assert_eq!(tins.len(), 5);
+    assert_eq!(write_tins(&tins), TINS.trim_end());
+    let pantry = read_pantry(PANTRY).unwrap();
+    assert_eq!(pantry.currency, "kr");
+    assert_eq!(
+        pantry.items[1].food,
+        FoodKey::Own("Mill No. 7 dark bar".to_owned())
+    );
+    assert_eq!(write_pantry(&pantry), PANTRY.trim_end());
+    let class = read_class(CLASS).unwrap();
+    assert_eq!((class.students.get(), class.at_bench.get()), (13, 2));
+    assert_eq!(write_class(&class), CLASS.trim_end());
+}
+
+#[test]
+fn what_is_not_there_is_as_usual() {
+    let class = read_class(r#"{"softcrumb":"class","version":1}"#);
+    assert_eq!(class, Ok(ClassWishes::default()));
+    let pantry = read_pantry(r#"{"softcrumb":"pantry","version":1,"items":[]}"#);
+    assert_eq!(pantry, Ok(Pantry::default()));
+    let tins = read_tins(r#"{"softcrumb":"tins","version":1,"tins":[]}"#);
+    assert_eq!(tins, Ok(Vec::new()));
+}
+
+fn spoilt<T: std::fmt::Debug>(
+    text: &str,
+    (from, to): (&str, &str),
+    read: impl Fn(&str) -> Result<T, RecordError>,
+) -> (String, RecordFault) {
+    assert!(text.contains(from), "{from}");
+    let error = read(&text.replacen(from, to, 1)).unwrap_err();
+    (error.path, error.fault)
+}
+
+/// A number outside its range, at that place.
+fn number(path: &str, found: (String, RecordFault)) {
+    assert_eq!(found.0, path);
+    let outside = matches!(found.1, RecordFault::OutOfRange(_));
+    assert!(outside, "{:?}", found.1);
+}
+
+#[test]
+fn what_is_spoilt_in_a_tin_is_named_with_the_way_to_it() {
+    let deep = |to| spoilt(TINS, ("\"deep_m\":0.095", to), read_tins);
+    number("tins[0].deep_m", deep("\"deep_m\":-1"));
+    number("tins[0].deep_m", deep("\"deep_m\":0"));
+    number("tins[0].deep_m", deep("\"deep_m\":1e9"));
+    assert_eq!(
+        deep("\"depth_m\":1"),
+        ("tins[0].depth_m".to_owned(), RecordFault::UnknownField)
+    );
+    let ring = spoilt(TINS, ("\"tube_m\":0.06", "\"tube_m\":0.2"), read_tins);
+    assert_eq!(ring, ("tins[2]".to_owned(), RecordFault::NoRoom));
+    let shape = spoilt(
+        TINS,
+        ("\"shape\":\"tray\"", "\"shape\":\"heart\""),
+        read_tins,
+    );
+    assert!(matches!(shape.1, RecordFault::UnknownWord { .. }));
+}
+
+#[test]
+fn what_is_spoilt_in_pantry_and_class_is_named_with_the_way_to_it() {
+    number(
+        "items[0].price",
+        spoilt(PANTRY, ("\"price\":24.5", "\"price\":-1"), read_pantry),
+    );
+    let own = spoilt(
+        PANTRY,
+        ("\"ingredient\":1,", "\"ingredient\":1,\"own\":\"x\","),
+        read_pantry,
+    );
+    assert_eq!(own, ("items[0].own".to_owned(), RecordFault::Twice));
+    let nut = spoilt(PANTRY, ("\"hazelnuts\"", "\"acorns\""), read_pantry);
+    assert!(matches!(nut.1, RecordFault::UnknownWord { .. }));
+    number(
+        "at_bench",
+        spoilt(CLASS, ("\"at_bench\":2", "\"at_bench\":0"), read_class),
+    );
+    let half = spoilt(CLASS, ("\"students\":13", "\"students\":12.5"), read_class);
+    assert!(matches!(half.1, RecordFault::NotWhole { .. }));
+}
+
+#[test]
+fn an_ingredient_stands_in_the_pantry_once() {
+    let item = r#"{"ingredient":1,"contains":[],"may_contain":[]}"#;
+    let text = format!(r#"{{"softcrumb":"pantry","version":1,"items":[{item},{item}]}}"#);
+    let error = read_pantry(&text).unwrap_err();
+    assert_eq!(
+        (error.path.as_str(), error.fault),
+        ("items[1]", RecordFault::Twice)
+    );
+}
+
+#[test]
+fn one_kind_of_record_is_not_taken_for_another() {
+    for text in [TINS, PANTRY, CLASS] {
+        let kinds = [
+            read_tins(text).is_ok(),
+            read_pantry(text).is_ok(),
+            read_class(text).is_ok(),
+        ];
+        assert_eq!(kinds.iter().filter(|one| **one).count(), 1);
+        assert!(read_sheet(text).is_err());
+        let newer = text.replacen("\"version\":1", "\"version\":2", 1);
+        let fault = read_tins(&newer).unwrap_err().fault;
+        assert_eq!(fault, RecordFault::Newer { version: 2 });
+    }
+}
+
+#[test]
+fn the_pantry_knows_the_foods_of_a_formula() {
+    let (_, sheet) = examples().remove(0);
+    let formula = &sheet.formula;
+    let flour = &formula.streams[0].lines[0].food;
+    let mut pantry = Pantry::default();
+    let item = pantry.item_mut(flour).unwrap();
+    item.holds = Mass::from_grams(1500.0).ok();
+    item.price = Money::from_amount(2.8).ok();
+    item.may_contain = vec![Allergen::Lupin];
+    assert_eq!(pantry.items.len(), 1);
+    pantry.item_mut(flour).unwrap().on_hand = Mass::from_grams(200.0).unwrap();
+    assert_eq!(pantry.items.len(), 1);
+    let packs = pantry.packs(formula);
+    assert!(packs.iter().all(|pack| pack.food == *flour));
+    assert!(!packs.is_empty());
+    assert_eq!(
+        pantry.marks(formula).foods[0].may_contain,
+        [Allergen::Lupin]
+    );
+}
+
+/// A formula that was kept before there were tins opens without one.
+#[test]
+fn a_formula_without_a_tin_opens() {
+    let (_, mut sheet) = examples().remove(0);
+    sheet.batch.tin = None;
+    let text = write_sheet(&sheet);
+    assert!(!text.contains("\"tin\""));
+    assert_eq!(read_sheet(&text), Ok(sheet));
+}
