@@ -8,6 +8,7 @@ use softcrumb::engine::quantity::{Division, Mass, OutOfRange, Share, Viscosity};
 use softcrumb::sheet::record::{Tree, read_kitchen, read_sheet, write_kitchen, write_sheet};
 use softcrumb::sheet::{Kitchen, Sheet, examples};
 
+use crate::day::{self, AskedDay};
 use crate::spelling::figure;
 use crate::trouble::Trouble;
 
@@ -24,6 +25,7 @@ pub(crate) struct Asked {
     pub(crate) stream_shares: Vec<(usize, Share)>,
     pub(crate) divide: Vec<(Mass, NonZeroU32, Division)>,
     pub(crate) thickness: Vec<Viscosity>,
+    pub(crate) day: Option<AskedDay>,
 }
 
 type Read<T> = Result<T, Trouble>;
@@ -40,6 +42,7 @@ const KEYS: &[&str] = &[
     "divide",
     "thickness_pa_s",
     "before",
+    "day",
 ];
 
 impl Asked {
@@ -53,6 +56,7 @@ impl Asked {
             stream_shares: Vec::new(),
             divide: Vec::new(),
             thickness: Vec::new(),
+            day: None,
         }
     }
 
@@ -71,6 +75,7 @@ impl Asked {
         known(&tree, KEYS)?;
         let mut asked = Self::plain(sheet(&tree)?, kitchen(&tree)?);
         asked.before = before(&tree)?;
+        asked.day = day::read(&tree)?;
         asked.targets = each(&tree, "targets", target)?;
         asked.stream_shares = each(&tree, "stream_shares", stream_share)?;
         asked.divide = each(&tree, "divide", divide)?;
@@ -83,7 +88,7 @@ impl Asked {
 
 /// The record of that kind, made of some fields of the document: read like any other record, so
 /// that a field twice or a number out of range is found there.
-fn record(kind: &'static str, fields: Vec<(Cow<'_, str>, Tree<'_>)>) -> String {
+pub(crate) fn record(kind: &'static str, fields: Vec<(Cow<'_, str>, Tree<'_>)>) -> String {
     let mut all = vec![
         ("softcrumb".into(), Tree::Text(kind.into())),
         ("version".into(), Tree::Number(1.0)),
@@ -179,7 +184,7 @@ fn divide(tree: &Tree) -> Read<(Mass, NonZeroU32, Division)> {
 }
 
 /// An object with these keys only, each at most once.
-fn known(tree: &Tree, keys: &[&str]) -> Read<()> {
+pub(crate) fn known(tree: &Tree, keys: &[&str]) -> Read<()> {
     let Tree::Fields(fields) = tree else {
         return Err(Trouble::new("", "WrongType", "expected fields"));
     };
@@ -194,7 +199,7 @@ fn known(tree: &Tree, keys: &[&str]) -> Read<()> {
     Ok(())
 }
 
-fn get<'t>(tree: &'t Tree<'t>, wanted: &str) -> Option<&'t Tree<'t>> {
+pub(crate) fn get<'t>(tree: &'t Tree<'t>, wanted: &str) -> Option<&'t Tree<'t>> {
     let Tree::Fields(fields) = tree else {
         return None;
     };
@@ -213,7 +218,7 @@ fn each<T>(tree: &Tree, key: &str, read: impl Fn(&Tree) -> Read<T>) -> Read<Vec<
     items.map(inside).collect()
 }
 
-fn number(tree: &Tree, key: &str) -> Read<f64> {
+pub(crate) fn number(tree: &Tree, key: &str) -> Read<f64> {
     let value = get(tree, key).ok_or_else(|| Trouble::new(key, "Missing", "missing"))?;
     plain_number(value, key)
 }

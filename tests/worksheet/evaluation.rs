@@ -11,9 +11,12 @@ use softcrumb::engine::formula::{
     Stream, StreamKind, StreamTotals, WaterLedger, cautions, percentage, reach, set_stream_share,
     stream_totals,
 };
+use softcrumb::engine::plan::PlanError;
 use softcrumb::engine::quantity::Division;
+use softcrumb::sheet::day::Planned;
 
 use crate::asked::Asked;
+use crate::day::work_out;
 
 type Both = (
     LineAt,
@@ -37,6 +40,7 @@ pub(crate) struct Evaluation {
     pub(crate) targets: Vec<Result<Reached, FormulaError>>,
     pub(crate) stream_shares: Vec<Result<Formula, FormulaError>>,
     pub(crate) divisions: Vec<Result<Divided, BatchError>>,
+    pub(crate) day: Option<Result<Planned, PlanError>>,
 }
 
 /// A topping's syrup with its curve and the liquid for each thickness asked for.
@@ -77,9 +81,15 @@ impl Evaluation {
             targets: targets(asked),
             stream_shares: stream_shares(asked),
             divisions: divisions(asked),
+            day: day(asked),
             scaled,
         }
     }
+}
+
+fn day(asked: &Asked) -> Option<Result<Planned, PlanError>> {
+    let wanted = asked.day.as_ref()?;
+    Some(work_out(wanted, &asked.sheet, &asked.kitchen))
 }
 
 fn targets(asked: &Asked) -> Vec<Result<Reached, FormulaError>> {

@@ -31,6 +31,12 @@ impl Trouble {
         self
     }
 
+    /// The same, seen from outside the field `key`.
+    pub(crate) fn below(mut self, key: &str) -> Self {
+        self.path = format!("{key}.{}", self.path);
+        self
+    }
+
     /// The same, where the field `from` stands under the name `to`.
     pub(crate) fn renamed(mut self, from: &str, to: &str) -> Self {
         if let Some(rest) = self.path.strip_prefix(from) {

@@ -8,6 +8,7 @@
 )]
 
 mod asked;
+mod day;
 mod evaluation;
 mod spelling;
 mod timing;

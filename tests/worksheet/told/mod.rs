@@ -2,6 +2,7 @@
 
 mod batch;
 mod chocolate;
+mod day;
 mod formula;
 mod working;
 
@@ -23,6 +24,7 @@ pub(crate) fn told(asked: &Asked, evaluation: &Evaluation) -> Value {
         "formula": formula::told(evaluation),
         "batch": batch::told(evaluation),
         "chocolate": chocolate::told(evaluation),
+        "day": day::told(asked, evaluation),
         "working": working::told(&working(evaluation)),
         "link": or_error(&link::write(&asked.sheet), "", |text| json!(text)),
         "record": write_sheet(&asked.sheet),

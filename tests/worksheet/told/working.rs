@@ -11,6 +11,7 @@ pub(crate) fn working(evaluation: &Evaluation) -> Vec<(&'static str, Line)> {
     of_formula(evaluation, &mut all);
     of_batch(evaluation, &mut all);
     of_chocolate(evaluation, &mut all);
+    of_day(evaluation, &mut all);
     all
 }
 
@@ -75,6 +76,20 @@ fn of_chocolate(evaluation: &Evaluation, all: &mut Lines) {
             for needed in sums.wished.iter().flatten() {
                 add(all, "liquid", needed.working());
             }
+        }
+    }
+}
+
+fn of_day(evaluation: &Evaluation, all: &mut Lines) {
+    if let Some(Ok(planned)) = &evaluation.day {
+        for risen in [&planned.rising.bulk, &planned.rising.proof]
+            .into_iter()
+            .flatten()
+        {
+            add(all, "rise", risen.working());
+        }
+        for night in planned.rising.nights.iter().flatten() {
+            add(all, "night", night.spent.working());
         }
     }
 }

@@ -1,0 +1,119 @@
+//! The day's results: rises, nights, the plan with its times, the calendar file.
+
+use serde_json::{Value, json};
+use softcrumb::engine::kitchen::Night;
+use softcrumb::engine::plan::{Step, Timed};
+use softcrumb::engine::quantity::{Instant, Minutes};
+use softcrumb::engine::rise::{RiseError, Risen};
+use softcrumb::sheet::calendar::{self, Event};
+use softcrumb::sheet::civil::Zone;
+use softcrumb::sheet::day::Planned;
+use softcrumb::words::{Manner, day, name};
+
+use crate::asked::Asked;
+use crate::day::AskedDay;
+use crate::evaluation::Evaluation;
+use crate::spelling::{name as spelt, snake};
+use crate::trouble::or_error;
+
+pub(super) fn told(asked: &Asked, evaluation: &Evaluation) -> Value {
+    let (Some(wanted), Some(planned)) = (&asked.day, &evaluation.day) else {
+        return Value::Null;
+    };
+    or_error(planned, "day", |planned| whole(asked, wanted, planned))
+}
+
+fn whole(asked: &Asked, wanted: &AskedDay, planned: &Planned) -> Value {
+    let solved = &planned.solved;
+    let pairs = || planned.plan.steps().iter().zip(&solved.steps);
+    let steps: Vec<Value> = pairs()
+        .map(|(one, timed)| step(one, timed, asked, &wanted.zone))
+        .collect();
+    let nights = planned.rising.nights.iter();
+    let nights = nights.map(|night| or_error(night, "formula", self::night));
+    let conflicts = solved.conflicts.iter().map(|conflict| {
+        let formula = &asked.sheet.formula;
+        let zone = &wanted.zone;
+        let said = day::conflict(conflict, &planned.plan, formula, zone, Manner::default());
+        json!({ "kind": spelt(conflict), "told": said })
+    });
+    json!({
+        "bulk": rise(&planned.rising.bulk), "proof": rise(&planned.rising.proof),
+        "nights": nights.collect::<Vec<_>>(), "steps": steps,
+        "begins_s": solved.begins.seconds(), "table_s": solved.table.seconds(),
+        "conflicts": conflicts.collect::<Vec<_>>(),
+        "changes": solved.changes.iter().map(spelt).collect::<Vec<_>>(),
+        "calendar": calendar(asked, wanted, planned),
+    })
+}
+
+fn rise(risen: &Result<Risen, RiseError>) -> Value {
+    or_error(risen, "day.rises", |risen| {
+        let points = risen.points.iter().map(|point| {
+            let volume = point.volume.number();
+            json!([
+                point.time.minutes(),
+                point.temperature.celsius(),
+                point.done.fraction(),
+                volume
+            ])
+        });
+        json!({
+            "soonest_min": risen.soonest.minutes(), "due_min": risen.due.minutes(),
+            "latest_min": risen.latest.map(Minutes::minutes),
+            "mean_rate_share": risen.mean_rate.fraction(),
+            "known_min": risen.asked.anchor.time.minutes(),
+            "known_at_c": risen.asked.anchor.at.celsius(),
+            "min_c_done_volume": points.collect::<Vec<_>>(),
+        })
+    })
+}
+
+fn night(night: &Night) -> Value {
+    json!({
+        "stream": night.stream, "at_c": night.spent.at.celsius(),
+        "equals_min": night.spent.equals.minutes(),
+        "never_chilled_equals_min": night.never_chilled.equals.minutes(),
+        "chilled_at_once_equals_min": night.chilled_at_once.equals.minutes(),
+        "comes_out_c": night.comes_out().map(|at| at.celsius()),
+    })
+}
+
+fn step(step: &Step, timed: &Timed, asked: &Asked, zone: &Zone) -> Value {
+    json!({
+        "work": snake(&step.at.work), "of": step.at.of,
+        "name": name::step(step, &asked.sheet.formula), "after": step.after,
+        "begins_s": timed.begins.seconds(), "ends_s": timed.ends.seconds(),
+        "begins_local": local(timed.begins, zone), "ends_local": local(timed.ends, zone),
+        "lasts_min": timed.lasts.minutes(), "hands_min": step.hands.minutes(),
+        "least_min": step.lasts.least().minutes(), "wished_min": step.lasts.wished().minutes(),
+        "most_min": step.lasts.most().minutes(),
+    })
+}
+
+/// "2026-03-29T01:30:15".
+fn local(at: Instant, zone: &Zone) -> String {
+    let civil = zone.civil(at);
+    let (year, month, day) = civil.date.numbers();
+    let (hour, minute, second) = (civil.clock.hour(), civil.clock.minute(), civil.second);
+    format!("{year:04}-{month:02}-{day:02}T{hour:02}:{minute:02}:{second:02}")
+}
+
+fn calendar(asked: &Asked, wanted: &AskedDay, planned: &Planned) -> String {
+    let events: Vec<Event> = planned
+        .plan
+        .steps()
+        .iter()
+        .zip(&planned.solved.steps)
+        .enumerate()
+        .map(|(place, (step, timed))| Event {
+            uid: format!("step-{place}@softcrumb"),
+            begins: timed.begins,
+            ends: timed.ends,
+            summary: name::step(step, &asked.sheet.formula),
+            description: day::looks(step.at.work).to_owned(),
+            announced: step.hands > Minutes::ZERO,
+        })
+        .collect();
+    calendar::write(&events, wanted.now.instant())
+}
