@@ -1,9 +1,11 @@
 //! Numbers and sentences: reading what was typed, writing figures, saying what is wrong.
 
 pub mod caution;
+pub mod class;
 pub mod compared;
 pub mod day;
 pub mod filed;
+pub mod handed;
 pub mod heat;
 pub mod line;
 pub mod manner;

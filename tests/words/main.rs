@@ -14,9 +14,11 @@
 
 mod cautions;
 mod cautions_of_chocolate;
+mod class_told;
 mod days;
 mod flow_drawing;
 mod formula_page;
+mod handed_out;
 mod manners;
 mod names;
 mod pictures;

@@ -12,6 +12,7 @@ mod flow_scale;
 mod melt_curve;
 mod rise_curve;
 mod sentence;
+mod tin_plan;
 mod water_bar;
 mod water_ledger;
 
@@ -25,6 +26,7 @@ pub use flow_drawing::{Band, FlowDrawing, Mark, Tick};
 pub use flow_label::Spot;
 pub use melt_curve::{MeltDrawing, melt_curve};
 pub use rise_curve::{RiseDrawing, rise_curve};
+pub use tin_plan::{PlanCircle, TinPlan, tin_plan};
 pub use water_bar::{WaterBar, WaterMark, WaterPiece, WaterRow, water_bar};
 pub use water_ledger::water_ledger;
 

@@ -5,8 +5,10 @@
 
 mod batch;
 mod chocolate;
+mod class;
 mod formula;
 mod heat;
+mod interchange;
 mod label;
 mod larder;
 mod link;

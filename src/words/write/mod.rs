@@ -3,6 +3,7 @@
 //! A figure is printed with the digits it deserves, in the manner of this device, with a
 //! no-break space before its unit. What is rounded here is never fed back into a sum.
 
+mod bought;
 mod boxed;
 mod change;
 mod clock;
@@ -10,6 +11,9 @@ mod figure;
 mod heat;
 mod quantity;
 
+pub use bought::{
+    box_money, box_room, declared, declared_energy, millimetres, money, room, volume,
+};
 pub use boxed::{
     box_count, box_factor, box_mass, box_parts, box_share, box_temperature, box_viscosity,
 };

@@ -1,0 +1,126 @@
+//! The shopping list: what is needed, how many packs, what it costs, and as text to share.
+
+use std::num::NonZeroU32;
+
+use crate::engine::shopping::{Item, Shopping};
+use crate::engine::working::Line;
+use crate::words::manner::Manner;
+use crate::words::{name, write};
+
+/// A row of the list.
+#[derive(Clone, Debug, PartialEq)]
+pub struct ShoppingRow {
+    /// The ingredient.
+    pub name: String,
+    /// What is needed: "1.2 kg".
+    pub needed: String,
+    /// What to buy: "2 packs of 1 kg, 800 g left over"; "from the tap".
+    pub buy: String,
+    /// What the part that is used costs; empty where the price is not known.
+    pub cost: String,
+    /// How packs and cost came about.
+    pub working: Vec<Line>,
+}
+
+/// The shopping list with its cost.
+#[derive(Clone, Debug, PartialEq)]
+pub struct ShoppingView {
+    /// Ingredient by ingredient.
+    pub rows: Vec<ShoppingRow>,
+    /// What everything that is used costs.
+    pub used: String,
+    /// What one piece costs.
+    pub each: String,
+    /// What is paid for whole packs.
+    pub paid: String,
+    /// What is missing from the cost, where prices are.
+    pub missing: Option<String>,
+    /// The list as text.
+    pub text: String,
+    /// How the whole cost came about.
+    pub working: Vec<Line>,
+}
+
+/// The shopping list of a batch in so many pieces.
+#[must_use]
+pub fn shopping(
+    list: &Shopping,
+    pieces: NonZeroU32,
+    currency: &str,
+    manner: Manner,
+) -> ShoppingView {
+    let rows: Vec<ShoppingRow> = list
+        .items
+        .iter()
+        .map(|item| row(item, currency, manner))
+        .collect();
+    let bought = list
+        .items
+        .iter()
+        .zip(&rows)
+        .filter(|(item, _)| !item.from_tap());
+    let text = bought
+        .map(|(_, row)| format!("{}: {}\n", row.name, text_of(row)))
+        .collect();
+    let missing = (list.unpriced > 0).then(|| {
+        let (count, are) = if list.unpriced == 1 {
+            ("One ingredient has".to_owned(), "it is")
+        } else {
+            (
+                format!("{} ingredients have", write::count(list.unpriced, manner)),
+                "they are",
+            )
+        };
+        format!(
+            "{count} no price yet, so {are} not in the cost. Give pack and price in the pantry."
+        )
+    });
+    let money = |amount| write::money(amount, currency, manner);
+    ShoppingView {
+        used: money(list.used),
+        each: money(list.used.among(pieces.get())),
+        paid: money(list.paid),
+        missing,
+        text,
+        working: vec![list.working()],
+        rows,
+    }
+}
+
+fn row(item: &Item, currency: &str, manner: Manner) -> ShoppingRow {
+    let buy = match (item.packs, item.pack) {
+        (Some(0), _) => "there is enough".to_owned(),
+        (Some(packs), Some(pack)) => {
+            let noun = if packs == 1 { "pack" } else { "packs" };
+            let mut buy = format!(
+                "{}\u{A0}{noun} of {}",
+                write::count(packs, manner),
+                write::mass(pack, manner)
+            );
+            if let Some(left) = item.left {
+                buy.push_str(&format!(", {} left over", write::mass(left, manner)));
+            }
+            buy
+        }
+        _ if item.from_tap() => "from the tap".to_owned(),
+        _ => write::mass(item.to_buy, manner),
+    };
+    ShoppingRow {
+        name: name::food(&item.food),
+        needed: write::mass(item.needed, manner),
+        buy,
+        cost: item
+            .used
+            .map(|cost| write::money(cost, currency, manner))
+            .unwrap_or_default(),
+        working: item.working(),
+    }
+}
+
+fn text_of(row: &ShoppingRow) -> String {
+    if row.buy == row.needed {
+        row.needed.clone()
+    } else {
+        format!("{} needed, {}", row.needed, row.buy)
+    }
+}

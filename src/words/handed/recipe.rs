@@ -1,0 +1,129 @@
+//! A recipe that was read, line by line: what was understood, and what was not.
+
+use crate::engine::larder::Food;
+use crate::sheet::interchange::{Amount, Found, ReadRecipe, Understood};
+use crate::words::manner::Manner;
+use crate::words::{Trouble, name, write};
+
+/// A line of the recipe and what became of it.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct TakenLine {
+    /// As it was written.
+    pub text: String,
+    /// What became of it.
+    pub says: String,
+    /// Whether it is in the formula, or heads lines that are.
+    pub taken: bool,
+    /// Whether its weight is only approximate.
+    pub approximate: bool,
+}
+
+/// A recipe that was read.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct RecipeView {
+    /// "9 of 11 lines were understood, 4 of them only about."
+    pub title: String,
+    /// Line by line.
+    pub lines: Vec<TakenLine>,
+    /// What else was left out.
+    pub left_out: Option<String>,
+}
+
+/// What became of each line of a recipe.
+#[must_use]
+pub fn recipe(read: &ReadRecipe, manner: Manner) -> RecipeView {
+    let lines: Vec<TakenLine> = read
+        .lines
+        .iter()
+        .map(|line| {
+            let (says, taken, approximate) = told(&line.understood, manner);
+            let text = line.text.clone();
+            TakenLine {
+                text,
+                says,
+                taken,
+                approximate,
+            }
+        })
+        .collect();
+    RecipeView {
+        title: title(&lines, manner),
+        left_out: left_out(read),
+        lines,
+    }
+}
+
+fn title(lines: &[TakenLine], manner: Manner) -> String {
+    let count = |wanted: &dyn Fn(&TakenLine) -> bool| {
+        let found = lines.iter().filter(|line| wanted(line)).count();
+        u32::try_from(found).unwrap_or(u32::MAX)
+    };
+    let taken = count(&|line| line.taken);
+    let about = count(&|line| line.approximate);
+    let whole = format!(
+        "{} of {} lines were understood",
+        write::count(taken, manner),
+        write::count(count(&|_| true), manner)
+    );
+    if about == 0 {
+        format!("{whole}.")
+    } else {
+        format!(
+            "{whole}, {} of them only about: weigh those once.",
+            write::count(about, manner)
+        )
+    }
+}
+
+fn told(understood: &Understood, manner: Manner) -> (String, bool, bool) {
+    match understood {
+        Understood::Heading(heading) => {
+            let kind = name::stream_kind(heading.kind).to_lowercase();
+            (format!("Heads the lines below it, as {kind}."), true, false)
+        }
+        Understood::Line(_, found) => {
+            let approximate = found.range || matches!(found.amount, Amount::Approximate { .. });
+            (line(found, manner), true, approximate)
+        }
+        Understood::Not(unread) => (unread.sentence(manner), false, false),
+    }
+}
+
+fn line(found: &Found, manner: Manner) -> String {
+    let food = match &found.food {
+        Food::Own(own) => format!(
+            "{}, an ingredient of your own without figures yet",
+            own.name
+        ),
+        Food::Listed(_) => name::food(&found.food),
+    };
+    let mass = write::mass(found.mass, manner);
+    let range = if found.range {
+        " The middle of the range was taken."
+    } else {
+        ""
+    };
+    match found.amount {
+        Amount::Weighed => format!("{mass} of {food}.{range}"),
+        Amount::Approximate { count, unit, each } => {
+            let (one, several) = name::measure(unit);
+            let noun = if count > 1.0 { several } else { one };
+            let count = write::significant(count, 3, manner.numbers);
+            let each = write::mass(each, manner);
+            format!(
+                "About {mass} of {food}: {count} {noun} at {each} each (USDA, table of weights).{range}"
+            )
+        }
+    }
+}
+
+fn left_out(read: &ReadRecipe) -> Option<String> {
+    let mut left = Vec::new();
+    if read.note_cut {
+        left.push("The note was too long and was cut short.".to_owned());
+    }
+    if !read.unused.is_empty() {
+        left.push(format!("Not taken over: {}.", read.unused.join(", ")));
+    }
+    (!left.is_empty()).then(|| left.join(" "))
+}

@@ -1,0 +1,70 @@
+//! What tins, nutrients, laws and parts of a link are called.
+
+use crate::engine::nutrition::{LabelLaw, Nutrient};
+use crate::engine::tin::TinShape;
+use crate::sheet::interchange::{LinkPart, MeasureUnit};
+
+/// What a shape of tin is called.
+#[must_use]
+pub const fn tin_shape(shape: &TinShape) -> &'static str {
+    match shape {
+        TinShape::Rectangle { .. } => "Loaf tin",
+        TinShape::Round { .. } => "Round tin",
+        TinShape::Ring { .. } => "Ring tin",
+        TinShape::Muffin { .. } => "Tin of cups",
+        TinShape::Tray { .. } => "Flat tray",
+    }
+}
+
+/// What a nutrient is called on a label.
+#[must_use]
+pub const fn nutrient(nutrient: Nutrient, law: LabelLaw) -> &'static str {
+    match (nutrient, law) {
+        (Nutrient::Fat, LabelLaw::Eu) => "Fat",
+        (Nutrient::Fat, LabelLaw::Us) => "Total fat",
+        (Nutrient::Saturates, LabelLaw::Eu) => "of which saturates",
+        (Nutrient::Saturates, LabelLaw::Us) => "Saturated fat",
+        (Nutrient::Carbohydrate, _) => "Carbohydrate",
+        (Nutrient::TotalCarbohydrate, _) => "Total carbohydrate",
+        (Nutrient::Sugars, LabelLaw::Eu) => "of which sugars",
+        (Nutrient::Sugars, LabelLaw::Us) => "Total sugars",
+        (Nutrient::Fibre, LabelLaw::Eu) => "Fibre",
+        (Nutrient::Fibre, LabelLaw::Us) => "Dietary fiber",
+        (Nutrient::Protein, _) => "Protein",
+        (Nutrient::Salt, _) => "Salt",
+        (Nutrient::Sodium, _) => "Sodium",
+    }
+}
+
+/// What a law is called.
+#[must_use]
+pub const fn law(law: LabelLaw) -> &'static str {
+    match law {
+        LabelLaw::Eu => "European Union",
+        LabelLaw::Us => "United States",
+    }
+}
+
+/// What can be left out of a link.
+#[must_use]
+pub const fn link_part(part: LinkPart) -> &'static str {
+    match part {
+        LinkPart::Note => "the note",
+        LinkPart::Heat => "what the formula asks of heat",
+        LinkPart::Labels => "the labels of your own ingredients",
+    }
+}
+
+/// What one of a measure is called, and several.
+#[must_use]
+pub const fn measure(unit: MeasureUnit) -> (&'static str, &'static str) {
+    match unit {
+        MeasureUnit::Cup => ("cup", "cups"),
+        MeasureUnit::Tablespoon => ("tablespoon", "tablespoons"),
+        MeasureUnit::Teaspoon => ("teaspoon", "teaspoons"),
+        MeasureUnit::Millilitre => ("ml", "ml"),
+        MeasureUnit::Stick => ("stick", "sticks"),
+        MeasureUnit::Packet => ("packet", "packets"),
+        MeasureUnit::Whole => ("piece", "pieces"),
+    }
+}

@@ -1,0 +1,140 @@
+//! The plan of a tin seen from above, as it is drawn, and in words.
+
+use crate::engine::quantity::Length;
+use crate::engine::tin::{Between, Layout, Outline};
+use crate::words::manner::Manner;
+use crate::words::write;
+
+/// A circle of the plan, in millimetres from the left and upper edge.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct PlanCircle {
+    /// Its middle, from the left.
+    pub x: f64,
+    /// Its middle, from above.
+    pub y: f64,
+    /// Half of it across.
+    pub radius: f64,
+}
+
+/// The plan of a tin as it is drawn, in millimetres.
+#[derive(Clone, Debug, PartialEq)]
+pub struct TinPlan {
+    /// From the left to the right edge.
+    pub wide: f64,
+    /// From the upper to the lower edge.
+    pub high: f64,
+    /// Circles of the tin itself: its edge, its tube, its cups; none for a rectangle.
+    pub edges: Vec<PlanCircle>,
+    /// Whether the tin is a rectangle that fills the plan.
+    pub rectangle: bool,
+    /// The pieces as they are put in.
+    pub put_in: Vec<PlanCircle>,
+    /// The pieces as they have risen, no larger than their places.
+    pub risen: Vec<PlanCircle>,
+    /// The same in words.
+    pub says: String,
+}
+
+/// Between cups, as a part of a cup.
+const CUP_GAP: f64 = 1.25;
+
+/// The plan of pieces laid out in a tin.
+#[must_use]
+pub fn tin_plan(layout: &Layout, manner: Manner) -> TinPlan {
+    let (wide, high) = size(layout);
+    let place = mm(layout.place);
+    let circles = |across: f64| -> Vec<PlanCircle> {
+        let spots = layout.spots.iter();
+        spots
+            .map(|spot| PlanCircle {
+                x: spot.along.fraction() * wide,
+                y: spot.across.fraction() * high,
+                radius: across / 2.0,
+            })
+            .collect()
+    };
+    let middle = |across: f64| PlanCircle {
+        x: wide / 2.0,
+        y: high / 2.0,
+        radius: across / 2.0,
+    };
+    let edges = match layout.outline {
+        Outline::Rectangle(_) => Vec::new(),
+        Outline::Circle(across) => vec![middle(mm(across))],
+        Outline::Ring { across, tube } => vec![middle(mm(across)), middle(mm(tube))],
+        Outline::Cups(_) => circles(place),
+    };
+    TinPlan {
+        wide,
+        high,
+        edges,
+        rectangle: matches!(layout.outline, Outline::Rectangle(_)),
+        put_in: circles(mm(layout.ball).min(place)),
+        risen: circles(mm(layout.risen).min(place)),
+        says: says(layout, manner),
+    }
+}
+
+fn size(layout: &Layout) -> (f64, f64) {
+    match layout.outline {
+        Outline::Rectangle(across) => (mm(across.long), mm(across.wide)),
+        Outline::Circle(across) | Outline::Ring { across, .. } => (mm(across), mm(across)),
+        Outline::Cups(grid) => {
+            let cup = mm(layout.place) * CUP_GAP;
+            let cups = |count: u16| f64::from(count) * cup;
+            (cups(grid.columns.get()), cups(grid.rows.get()))
+        }
+    }
+}
+
+fn mm(length: Length) -> f64 {
+    length.metres() * 1000.0
+}
+
+fn says(layout: &Layout, manner: Manner) -> String {
+    let pieces = u32::try_from(layout.spots.len()).unwrap_or(u32::MAX);
+    let lie = match (layout.outline, layout.grid) {
+        (Outline::Cups(grid), _) => format!(
+            "{} cups, {} by {}",
+            write::count(pieces, manner),
+            grid.rows,
+            grid.columns
+        ),
+        (_, Some(grid)) => format!(
+            "{} by {} pieces",
+            write::count(grid.rows.get(), manner),
+            write::count(grid.columns.get(), manner)
+        ),
+        (Outline::Ring { .. }, None) => {
+            format!("{} pieces around the tube", write::count(pieces, manner))
+        }
+        (Outline::Rectangle(_) | Outline::Circle(_), None) => {
+            format!("{} pieces in circles", write::count(pieces, manner))
+        }
+    };
+    let ball = write::millimetres(layout.ball, manner);
+    format!(
+        "{lie}. A ball is {ball} across. {} {}",
+        between(layout.put_in, true, manner),
+        between(layout.when_risen, false, manner)
+    )
+}
+
+fn between(between: Between, put_in: bool, manner: Manner) -> String {
+    match (between, put_in) {
+        (Between::Apart(gap), true) => {
+            format!("They are put in {} apart.", write::millimetres(gap, manner))
+        }
+        (Between::Touching, true) => "They just touch when they are put in.".to_owned(),
+        (Between::Pressed(by), true) => format!(
+            "They are {} too wide for their places: press them flat or take fewer.",
+            write::millimetres(by, manner)
+        ),
+        (Between::Apart(gap), false) => format!(
+            "Risen, they still stand {} apart.",
+            write::millimetres(gap, manner)
+        ),
+        (Between::Touching, false) => "Risen, they just touch.".to_owned(),
+        (Between::Pressed(_), false) => "Risen, they grow into each other.".to_owned(),
+    }
+}
