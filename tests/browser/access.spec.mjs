@@ -1,21 +1,11 @@
 //! For every hand and eye: no breach of the accessibility rules, keys alone, large text, narrow screens, big targets.
 
 import assert from 'node:assert/strict';
-import { axe } from './launch.mjs';
+import { breaches as breaks } from './launch.mjs';
 import { Formula } from './pages/formula.mjs';
 import { each } from './pages/views.mjs';
 import { drawn } from './pages/whole.mjs';
 import { test } from './promises.mjs';
-
-/// What the rules find when nothing of the page lies below the bar of places.
-async function breaks(page) {
-  const { width, height } = page.viewportSize();
-  const whole = await page.evaluate(() => document.documentElement.scrollHeight);
-  await page.setViewportSize({ width, height: whole + 200 });
-  const found = await axe(page);
-  await page.setViewportSize({ width, height });
-  return found;
-}
 
 for (const screen of ['phone', 'wide']) {
   for (const colorScheme of ['light', 'dark']) {

@@ -85,6 +85,16 @@ export async function axe(page) {
   return found.violations.map((rule) => `${rule.id}: ${rule.nodes.map((node) => node.target.join(' ')).join(', ')}`);
 }
 
+/// What they find when nothing of the page lies below the bar of places.
+export async function breaches(page) {
+  const { width, height } = page.viewportSize();
+  const whole = await page.evaluate(() => document.documentElement.scrollHeight);
+  await page.setViewportSize({ width, height: whole + 200 });
+  const found = await axe(page);
+  await page.setViewportSize({ width, height });
+  return found;
+}
+
 /// Keeps a picture in shots/ when SOFTCRUMB_SHOTS is set.
 export async function shot(page, name) {
   if (!process.env.SOFTCRUMB_SHOTS) return;

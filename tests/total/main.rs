@@ -24,6 +24,7 @@ mod heat_answers;
 mod heat_cases;
 mod heat_ends;
 mod heat_of_formula;
+mod kitchen;
 mod learn;
 mod link;
 mod plan;

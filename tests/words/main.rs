@@ -19,6 +19,7 @@ mod days;
 mod flow_drawing;
 mod formula_page;
 mod handed_out;
+mod heat;
 mod manners;
 mod names;
 mod pictures;

@@ -8,6 +8,7 @@ use softcrumb::engine::quantity::{Division, Mass, OutOfRange, Share, Viscosity};
 use softcrumb::sheet::record::{Tree, read_kitchen, read_sheet, write_kitchen, write_sheet};
 use softcrumb::sheet::{Kitchen, Sheet, examples};
 
+use crate::asked_heat::HeatAsked;
 use crate::day::{self, AskedDay};
 use crate::spelling::figure;
 use crate::trouble::Trouble;
@@ -26,9 +27,12 @@ pub(crate) struct Asked {
     pub(crate) divide: Vec<(Mass, NonZeroU32, Division)>,
     pub(crate) thickness: Vec<Viscosity>,
     pub(crate) day: Option<AskedDay>,
+    pub(crate) heat: HeatAsked,
+    /// Heat is left out: only when formula, batch and chocolate are timed by themselves.
+    pub(crate) without_heat: bool,
 }
 
-type Read<T> = Result<T, Trouble>;
+pub(crate) type Read<T> = Result<T, Trouble>;
 
 /// The keys a document may have.
 const KEYS: &[&str] = &[
@@ -43,6 +47,9 @@ const KEYS: &[&str] = &[
     "thickness_pa_s",
     "before",
     "day",
+    "heat",
+    "coolings",
+    "boilings",
 ];
 
 impl Asked {
@@ -57,6 +64,8 @@ impl Asked {
             divide: Vec::new(),
             thickness: Vec::new(),
             day: None,
+            heat: HeatAsked::default(),
+            without_heat: false,
         }
     }
 
@@ -76,6 +85,7 @@ impl Asked {
         let mut asked = Self::plain(sheet(&tree)?, kitchen(&tree)?);
         asked.before = before(&tree)?;
         asked.day = day::read(&tree)?;
+        asked.heat = HeatAsked::read(&tree)?;
         asked.targets = each(&tree, "targets", target)?;
         asked.stream_shares = each(&tree, "stream_shares", stream_share)?;
         asked.divide = each(&tree, "divide", divide)?;
@@ -114,6 +124,7 @@ fn sheet(tree: &Tree) -> Read<Sheet> {
         ("batch".into(), get(tree, "batch").cloned().unwrap_or(once)),
     ];
     fields.extend(get(tree, "formula").map(|formula| ("formula".into(), formula.clone())));
+    fields.extend(get(tree, "heat").map(|heat| ("heat".into(), heat.clone())));
     read_sheet(&record("formula", fields)).map_err(|error| Trouble::of_record(&error, ""))
 }
 
@@ -208,7 +219,7 @@ pub(crate) fn get<'t>(tree: &'t Tree<'t>, wanted: &str) -> Option<&'t Tree<'t>> 
 }
 
 /// Every item of a list that may be left out.
-fn each<T>(tree: &Tree, key: &str, read: impl Fn(&Tree) -> Read<T>) -> Read<Vec<T>> {
+pub(crate) fn each<T>(tree: &Tree, key: &str, read: impl Fn(&Tree) -> Read<T>) -> Read<Vec<T>> {
     let items = match get(tree, key) {
         None => return Ok(Vec::new()),
         Some(Tree::List(items)) => items.iter().enumerate(),
@@ -231,7 +242,7 @@ fn plain_number(tree: &Tree, path: &str) -> Read<f64> {
     }
 }
 
-fn in_range<T>(path: &str, made: Result<T, OutOfRange>) -> Read<T> {
+pub(crate) fn in_range<T>(path: &str, made: Result<T, OutOfRange>) -> Read<T> {
     made.map_err(|error| Trouble::new(path, "OutOfRange", &error.to_string()))
 }
 
@@ -252,11 +263,14 @@ pub(crate) fn example() -> String {
         return String::new();
     };
     let mut fields = vec![("worksheet".into(), Tree::Number(f64::from(VERSION)))];
-    for key in ["bread", "formula", "batch"] {
+    for key in ["bread", "formula", "batch", "heat"] {
         fields.extend(get(&sheet, key).map(|value| (key.into(), value.clone())));
     }
-    let scales = get(&kitchen, "scales").map(|value| ("scales".into(), value.clone()));
-    let scales = Tree::Fields(scales.into_iter().collect());
-    fields.push(("kitchen".into(), scales));
+    if let Tree::Fields(kitchen) = kitchen {
+        let own = kitchen
+            .into_iter()
+            .filter(|(key, _)| !matches!(key.as_ref(), "softcrumb" | "version"));
+        fields.push(("kitchen".into(), Tree::Fields(own.collect())));
+    }
     Tree::Fields(fields).to_string()
 }

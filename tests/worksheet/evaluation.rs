@@ -12,11 +12,12 @@ use softcrumb::engine::formula::{
     stream_totals,
 };
 use softcrumb::engine::plan::PlanError;
-use softcrumb::engine::quantity::Division;
+use softcrumb::engine::quantity::{Division, Mass};
 use softcrumb::sheet::day::Planned;
 
 use crate::asked::Asked;
 use crate::day::work_out;
+use crate::heat::Heat;
 
 type Both = (
     LineAt,
@@ -41,6 +42,7 @@ pub(crate) struct Evaluation {
     pub(crate) stream_shares: Vec<Result<Formula, FormulaError>>,
     pub(crate) divisions: Vec<Result<Divided, BatchError>>,
     pub(crate) day: Option<Result<Planned, PlanError>>,
+    pub(crate) heat: Option<Heat>,
 }
 
 /// A topping's syrup with its curve and the liquid for each thickness asked for.
@@ -82,6 +84,11 @@ impl Evaluation {
             stream_shares: stream_shares(asked),
             divisions: divisions(asked),
             day: day(asked),
+            heat: (!asked.without_heat).then(|| {
+                let formula = made.map_or(formula, |made| &made.formula);
+                let piece = made.map_or(Mass::ZERO, |made| made.pieces.each);
+                Heat::of(asked, formula, piece)
+            }),
             scaled,
         }
     }

@@ -8,8 +8,11 @@
 )]
 
 mod asked;
+mod asked_heat;
+mod cooling_case;
 mod day;
 mod evaluation;
+mod heat;
 mod spelling;
 mod timing;
 mod told;
@@ -24,14 +27,17 @@ use evaluation::Evaluation;
 fn main() -> io::Result<ExitCode> {
     match std::env::args().nth(1).as_deref() {
         Some("--time") => {
-            let timed = timing::time();
-            println!("{}", timed.line);
+            let timed = timing::time().map_err(io::Error::other)?;
+            println!("{}", timed.lines.join("\n"));
             if !timed.within_budget {
                 return Ok(ExitCode::FAILURE);
             }
         }
         Some("--example") => println!("{}", asked::example()),
-        Some(_) => println!("usage: worksheet [--time | --example] < documents > results"),
+        Some("--cooling") => println!("{}", timing::cooling_document()),
+        Some(_) => {
+            println!("usage: worksheet [--time | --cooling | --example] < documents > results");
+        }
         None => answer_all()?,
     }
     Ok(ExitCode::SUCCESS)

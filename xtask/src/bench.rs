@@ -4,15 +4,22 @@ use crate::arguments::Arguments;
 use crate::build::Unit;
 use crate::packed::Packed;
 use crate::test::BUDGET;
-use crate::{browser, build, bundle, check, house, server, step};
+use crate::{browser, build, bundle, check, house, peers, server, step};
 use anyhow::Result;
+use std::path::PathBuf;
+use std::process::Command;
 
 /// The least page.
 const FLOOR: Unit = Unit {
     sort: "--example",
     name: "floor",
 };
-/// Its whole style sheet.
+/// A page that does nothing but cool a heap of paste.
+const COOLING: Unit = Unit {
+    sort: "--example",
+    name: "cooling",
+};
+/// Their whole style sheet.
 const FLOOR_STYLES: &str = "button { min-width: 3rem; min-height: 3rem; }";
 
 /// The verb; whether every budget is kept.
@@ -20,33 +27,53 @@ pub(crate) fn run(given: &[String]) -> Result<bool> {
     Arguments::read(given, &[], &[])?;
     browser::prepare()?;
     let ours = build::build()?;
-    let folder = house::target().join("floor");
-    let pieces = build::pieces(&build::compile(FLOOR)?, FLOOR_STYLES.to_owned())?;
-    let floor = step::step("Packing the least page", || bundle::write(pieces, &folder))?;
+    let (floor_folder, floor) = beside(FLOOR)?;
+    let (cooling_folder, _) = beside(COOLING)?;
     let light = say_bytes(&ours, &floor);
-    let (here, there) = (
+    let (here, there, cooling) = (
         server::start(&house::dist(), "/", server::listen(0)?)?,
-        server::start(&folder, "/", server::listen(0)?)?,
+        server::start(&floor_folder, "/", server::listen(0)?)?,
+        server::start(&cooling_folder, "/", server::listen(0)?)?,
     );
     println!();
     let mut node = browser::node("bench/run.mjs")?;
     node.env("SOFTCRUMB_ADDRESS", &here.address)
-        .env("SOFTCRUMB_FLOOR", &there.address);
+        .env("SOFTCRUMB_FLOOR", &there.address)
+        .env("SOFTCRUMB_COOLING", &cooling.address);
     let quick = node.status()?.success();
     // The worksheet times itself, and fails over its budget.
-    let worksheet = check::cargo()
-        .args([
-            "run",
-            "--quiet",
-            "--release",
-            "--example",
-            "worksheet",
-            "--",
-            "--time",
-        ])
+    let worksheet = ["--quiet", "--release", "--example", "worksheet"];
+    let timed = check::cargo()
+        .arg("run")
+        .args(worksheet)
+        .args(["--", "--time"])
         .status()?
         .success();
-    Ok(light && quick && worksheet)
+    let scipy = beside_scipy()?;
+    Ok(light && quick && timed && scipy)
+}
+
+/// Builds a small page of its own; gives its folder and its files.
+fn beside(unit: Unit) -> Result<(PathBuf, Vec<Packed>)> {
+    let folder = house::target().join(unit.name);
+    let pieces = build::pieces(&build::compile(unit)?, FLOOR_STYLES.to_owned())?;
+    let files = step::step(&format!("Packing {}", unit.name), || {
+        bundle::write(pieces, &folder)
+    })?;
+    Ok((folder, files))
+}
+
+/// Has scipy follow the cooling that the worksheet times; whether it could.
+fn beside_scipy() -> Result<bool> {
+    let worksheet = house::target().join("release/examples/worksheet");
+    let worksheet = worksheet.with_extension(std::env::consts::EXE_EXTENSION);
+    let status = Command::new(peers::prepare()?)
+        .current_dir(house::root().join("tests/peers"))
+        .env("SOFTCRUMB_WORKSHEET", worksheet)
+        .env("PYTHONDONTWRITEBYTECODE", "1")
+        .arg("time_cooling.py")
+        .status()?;
+    Ok(status.success())
 }
 
 /// Bytes over the wire, file by file, and their sum beside the budget.

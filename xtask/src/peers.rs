@@ -28,7 +28,7 @@ pub(crate) fn part() -> Part {
 }
 
 /// Makes the virtual environment, or again when the list of libraries changed; gives its Python.
-fn prepare() -> Result<PathBuf> {
+pub(crate) fn prepare() -> Result<PathBuf> {
     let folder = house::root().join("tests/peers");
     let venv = folder.join("venv");
     let list = fs::read_to_string(folder.join("requirements.txt"))

@@ -52,7 +52,7 @@ pub(crate) struct Balance {
 }
 
 impl Balance {
-    pub(crate) fn of(parts: &[Part]) -> Self {
+    pub(crate) fn of<'p>(parts: impl IntoIterator<Item = &'p Part>) -> Self {
         let mut all = Self {
             curve: HeatCurve::default(),
             held: 0.0,

@@ -1,5 +1,6 @@
 //! Doughs: how warm one comes off the mixer.
 
+use super::balance::Balance;
 use super::body::Body;
 use super::error::HeatError;
 use super::material::Vessel;
@@ -123,6 +124,25 @@ pub fn dough_temperature(dough: &Dough) -> Result<DoughTemperature, HeatError> {
         rise,
         temperature,
     })
+}
+
+/// As [`dough_temperature`], without the numbers met on the way: for finding by trying.
+///
+/// # Errors
+/// Those of [`dough_temperature`].
+pub(super) fn comes_off(dough: &Dough) -> Result<Temperature, HeatError> {
+    let vessel = dough.vessel.as_ref().map(Vessel::part);
+    let balance = Balance::of(dough.items.iter().map(|item| &item.part).chain(&vessel));
+    if balance.is_empty() {
+        return Err(HeatError::EmptyBowl);
+    }
+    let hydration = HEAT_OF_HYDRATION * dough.dry_flour;
+    let settles = balance.settles_with(hydration.joules())?;
+    if balance.ice && settles < 0.0 {
+        return Err(HeatError::IceLeft);
+    }
+    let rise = dough.rise()?;
+    Ok(Temperature::from_celsius(settles + rise.kelvin())?)
 }
 
 impl DoughTemperature {

@@ -2,7 +2,7 @@
 
 use super::body::Air;
 use super::conduction::{Curve, Place, Stay, follow};
-use super::dough::{Dough, Handling, Item, dough_temperature};
+use super::dough::{Dough, Handling, Item, comes_off};
 use super::error::HeatError;
 use super::ice_share::ice_for;
 use super::liquid::Surroundings;
@@ -72,19 +72,19 @@ const LONGER_AT_MOST: f64 = 6.0;
 const WARM_AT_MOST: Temperature = Temperature::known(40.0);
 /// How near is near enough, K.
 const NEAR: f64 = 0.1;
-const HALVINGS: u8 = 30;
+const HALVINGS: u8 = 14; // to half a second of standing, thousandths of a degree
 
 /// What would bring a dough there, its liquid left as it is: what is enough by itself first, then
 /// by how near it gets; nothing where it is there, to a tenth of a degree.
 ///
 /// # Errors
-/// Those of [`dough_temperature`].
+/// Those of [`super::dough_temperature`].
 pub fn dough_remedies(
     at_best: &Dough,
     target: Temperature,
     around: &Surroundings,
 ) -> Result<Vec<DoughRemedy>, HeatError> {
-    let lacks = (target - dough_temperature(at_best)?.temperature).kelvin();
+    let lacks = (target - comes_off(at_best)?).kelvin();
     if lacks.abs() <= NEAR {
         return Ok(Vec::new());
     }
@@ -185,7 +185,7 @@ fn stand_out(
                 item.part.temperature = warm;
             }
         }
-        Ok(dough_temperature(&stood)?.temperature)
+        comes_off(&stood)
     };
     let (share, reaches) = least(target, after)?;
     let minutes = Minutes::from_minutes(STANDING_AT_MOST * share)?;
@@ -201,7 +201,7 @@ fn mix_for(dough: &Dough, target: Temperature) -> Result<Option<DoughRemedy>, He
     if rate <= 0.0 {
         return Ok(None);
     }
-    let now = dough_temperature(dough)?.temperature;
+    let now = comes_off(dough)?;
     // Half of the mixing must stay, so that there is a dough.
     let least = -dough.minutes.minutes() / 2.0;
     let change = ((target - now).kelvin() / rate).clamp(least, LONGER_AT_MOST);
@@ -235,7 +235,7 @@ fn bowl_to(
             temperature: to(share)?,
             ..vessel
         });
-        Ok(dough_temperature(&changed)?.temperature)
+        comes_off(&changed)
     };
     let (share, reaches) = least(target, after)?;
     Ok(Some(DoughRemedy::new(step(to(share)?), reaches, target)))
@@ -272,7 +272,7 @@ fn flour_to(
                 item.part.temperature = goes;
             }
         });
-        Ok(dough_temperature(&changed)?.temperature)
+        comes_off(&changed)
     };
     let (share, reaches) = least(target, after)?;
     Ok(Some(DoughRemedy::new(step(to(share)?), reaches, target)))

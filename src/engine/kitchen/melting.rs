@@ -1,12 +1,12 @@
 //! The chocolate of a stream about to be melted by its liquid.
 
 use super::place::Kitchen;
-use super::wishes::{MeltWishes, PasteWishes};
+use super::wishes::MeltWishes;
 use crate::engine::chocolate::Melting;
 use crate::engine::formula::Stream;
 use crate::engine::heat::{HeatError, Matter};
 use crate::engine::larder::Role;
-use crate::engine::quantity::{Mass, Temperature};
+use crate::engine::quantity::Mass;
 
 /// A topping's or filling's chocolate with all that is poured on it.
 ///
@@ -34,9 +34,7 @@ pub fn melting(
     if liquid <= Mass::ZERO {
         return Err(HeatError::NoLiquid);
     }
-    let off_the_boil =
-        kitchen.boiling()?.temperature.celsius() - PasteWishes::default().drop.kelvin();
-    let off_the_boil = Temperature::from_celsius(off_the_boil)?;
+    let off_the_boil = kitchen.off_the_boil()?;
     Ok(Melting {
         chocolate,
         fat: fat.share_of(chocolate).ok_or(HeatError::EmptyBowl)?,

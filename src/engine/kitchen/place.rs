@@ -1,6 +1,7 @@
 //! The kitchen itself: room, fridge, tap, height, and what stands in it.
 
 use super::equipment::{Bowl, Mixer, Oven, Scales};
+use super::wishes::PasteWishes;
 use crate::engine::heat::{
     Boiling, HeatError, LiquidRange, Material, RuleSet, Surroundings, Vessel, boiling_at,
     boiling_under,
@@ -94,6 +95,63 @@ impl Kitchen {
         match self.boils_by {
             BoilsBy::Altitude(altitude) => boiling_at(altitude),
             BoilsBy::Pressure(pressure) => boiling_under(pressure),
+        }
+    }
+
+    /// Water just off the boil, as it reaches a bowl: 2 K below. Common practice.
+    ///
+    /// # Errors
+    /// [`HeatError::OffScale`] never within the ranges of altitude and pressure.
+    pub fn off_the_boil(&self) -> Result<Temperature, HeatError> {
+        let boils = self.boiling()?.temperature.celsius();
+        Ok(Temperature::from_celsius(
+            boils - PasteWishes::default().drop.kelvin(),
+        )?)
+    }
+
+    /// Adds a steel bowl of no weight yet; nothing where there are as many as there may be.
+    pub fn add_bowl(&mut self) {
+        if self.bowls.len() < Self::MOST_BOWLS {
+            self.bowls.push(Bowl {
+                name: "Another bowl".to_owned(),
+                material: Material::Steel,
+                mass: Mass::ZERO,
+            });
+        }
+    }
+
+    /// Takes a bowl away; what it was used for is used no more, the others keep theirs.
+    pub fn remove_bowl(&mut self, bowl: usize) {
+        if bowl >= self.bowls.len() {
+            return;
+        }
+        self.bowls.remove(bowl);
+        let follow = |used: Option<usize>| match used {
+            Some(used) if used == bowl => None,
+            Some(used) if used > bowl => Some(used.saturating_sub(1)),
+            other => other,
+        };
+        self.paste_bowl = follow(self.paste_bowl);
+        self.mixing_bowl = follow(self.mixing_bowl);
+    }
+
+    /// Has altitude or the day's pressure decide where water boils; what it was is kept as near as
+    /// the other can tell it.
+    pub fn boil_by(&mut self, altitude: bool) {
+        let Ok(boiling) = self.boiling() else { return };
+        self.boils_by = match (self.boils_by, altitude) {
+            (BoilsBy::Altitude(_), false) => BoilsBy::Pressure(boiling.pressure),
+            (BoilsBy::Pressure(_), true) => BoilsBy::Altitude(Altitude::SEA_LEVEL),
+            (same, _) => same,
+        };
+    }
+
+    /// Another kitchen that begins like this one.
+    #[must_use]
+    pub fn another(&self) -> Self {
+        Self {
+            name: "Another kitchen".to_owned(),
+            ..self.clone()
         }
     }
 

@@ -1,5 +1,6 @@
 //! Wishes: what a formula asks of heat, where the kitchen does not decide it.
 
+use super::equipment::Oven;
 use crate::engine::heat::{HeatFrom, Phase, Shape};
 use crate::engine::quantity::{Length, Mass, Minutes, Temperature, TemperatureChange};
 
@@ -123,6 +124,27 @@ impl Default for CoolingWishes {
 impl BakeWishes {
     /// The most phases a programme may have.
     pub const MOST_PHASES: usize = 8;
+
+    /// Adds a phase like the last one, or one of this oven's; nothing where there are as many as
+    /// there may be.
+    pub fn add_phase(&mut self, oven: Oven) {
+        let phase = self.phases.last().copied().unwrap_or(Phase {
+            minutes: Minutes::known(10.0),
+            temperature: Temperature::known(180.0),
+            from: oven.from,
+            fan: oven.fan,
+        });
+        if self.phases.len() < Self::MOST_PHASES {
+            self.phases.push(phase);
+        }
+    }
+
+    /// Takes a phase away.
+    pub fn remove_phase(&mut self, phase: usize) {
+        if phase < self.phases.len() {
+            self.phases.remove(phase);
+        }
+    }
 }
 
 impl Default for BakeWishes {

@@ -1,12 +1,15 @@
 //! The bake: phases, time, core.
 
-use crate::engine::heat::{BakeTime, CoreTarget, PhaseAdvice, ReviewedPhase};
+use crate::engine::heat::{
+    BakeTime, CoreTarget, HeatFrom, PhaseAdvice, ReviewedPhase, still_to_fan,
+};
 use crate::engine::quantity::Temperature;
 use crate::words::Advice;
 use crate::words::manner::Manner;
-use crate::words::{name, write};
+use crate::words::unit::{TemperatureUnit, Units};
+use crate::words::write;
 
-/// One phase: when, and what another oven is set to.
+/// One phase: when, and what any oven is set to, still or fan, in either unit.
 #[must_use]
 pub fn phase(phase: &ReviewedPhase, manner: Manner) -> String {
     let until = format!(
@@ -14,15 +17,35 @@ pub fn phase(phase: &ReviewedPhase, manner: Manner) -> String {
         write::minutes(phase.begins, manner),
         write::minutes(phase.ends, manner)
     );
-    let from = name::heat_from(phase.phase.from).to_lowercase();
-    if phase.phase.fan {
-        format!(
-            "{until}, heat from {from}. A still oven: {}.",
-            write::temperature(phase.as_still, manner)
-        )
-    } else {
-        format!("{until}, heat from {from}.")
-    }
+    let from = match phase.phase.from {
+        HeatFrom::Both => "above and below",
+        HeatFrom::Top => "above",
+        HeatFrom::Bottom => "below",
+    };
+    let still = both_units(phase.as_still, manner);
+    let fan = still_to_fan(phase.as_still).map_or_else(
+        |_| String::new(),
+        |fan| format!(", a fan oven {}", both_units(fan, manner)),
+    );
+    format!("{until}, heat from {from}. A still oven: {still}{fan}.")
+}
+
+/// A temperature in the unit that is set and, in brackets, in the other: "180 °C (356 °F)".
+fn both_units(at: Temperature, manner: Manner) -> String {
+    let temperature = match manner.units.temperature {
+        TemperatureUnit::Celsius => TemperatureUnit::Fahrenheit,
+        TemperatureUnit::Fahrenheit => TemperatureUnit::Celsius,
+    };
+    let units = Units {
+        temperature,
+        ..manner.units
+    };
+    let other = Manner { units, ..manner };
+    format!(
+        "{} ({})",
+        write::temperature(at, manner),
+        write::temperature(at, other)
+    )
 }
 
 /// What to do as a phase begins; `None` for nothing.

@@ -60,6 +60,24 @@ pub fn stage(result: &StageResult, manner: Manner) -> String {
     }
 }
 
+/// One stage of the rules with its verdict: "Passes, United States: from 57 °C to 21 °C takes …".
+#[must_use]
+pub fn stage_verdict(result: &StageResult, manner: Manner) -> String {
+    let verdict = if result.passes { "Passes" } else { "Fails" };
+    let whose = name::rule_set(result.stage.by);
+    format!("{verdict}, {whose}: {}", lower(&stage(result, manner)))
+}
+
+fn lower(sentence: &str) -> String {
+    let mut characters = sentence.chars();
+    let first: String = characters
+        .next()
+        .into_iter()
+        .flat_map(char::to_lowercase)
+        .collect();
+    format!("{first}{}", characters.as_str())
+}
+
 /// How long it may stay on the bench.
 #[must_use]
 pub fn bench_at_most(advice: &CoolingAdvice, manner: Manner) -> String {

@@ -7,13 +7,15 @@ mod factor;
 mod melt;
 mod names;
 mod paste;
+mod standing;
 mod step;
 
 pub use bake::{bake_time, core, phase, phase_advice};
-pub use cooling::{bench_at_most, cooling_remedy, stage, verdict};
+pub use cooling::{bench_at_most, cooling_remedy, stage, stage_verdict, verdict};
 pub use dough::{Morning, balance_sum, liquid, liquid_name};
 pub use factor::{factor_differs, factor_method};
 pub use melt::{bath_caution, melt_remedy, melted};
 pub use names::{giver, standing_names};
 pub use paste::{flour_cooks, paste, paste_remedy};
+pub use standing::{standing_long, warming};
 pub use step::{remedy, step};

@@ -41,19 +41,7 @@ pub fn cooling_curve(cooled: &Cooled, stays: &[Stay], manner: Manner) -> String 
     if let Some(steps) = listed(&steps) {
         sentences.push(format!("The middle is at {steps}."));
     }
-    sentences.extend(cooled.stages.iter().map(|stage| {
-        let verdict = if stage.passes { "Passes" } else { "Fails" };
-        format!("{verdict}: {}", lower(&heat::stage(stage, manner)))
-    }));
+    let stages = cooled.stages.iter();
+    sentences.extend(stages.map(|stage| heat::stage_verdict(stage, manner)));
     sentences.join(" ")
-}
-
-fn lower(sentence: &str) -> String {
-    let mut characters = sentence.chars();
-    let first: String = characters
-        .next()
-        .into_iter()
-        .flat_map(char::to_lowercase)
-        .collect();
-    format!("{first}{}", characters.as_str())
 }

@@ -32,6 +32,8 @@ pub struct Wall {
     pub foot: f64,
     /// What is written beside it: "8 °C by 1 h 42 min".
     pub text: String,
+    /// Where that text begins, or ends.
+    pub text_x: f64,
     /// The foot of that text.
     pub text_y: f64,
     /// Whether the curve passes under it.
@@ -65,6 +67,8 @@ const BOTTOM: f64 = 206.0;
 /// How wide a letter is taken to be, and how far the feet of two lines of words are apart.
 const LETTER: f64 = 6.6;
 const LINE: f64 = 14.0;
+/// Between a wall and its words.
+const AWAY: f64 = 5.0;
 /// What is followed at the most, and at the least, min.
 const LONGEST: f64 = 720.0;
 const SHORTEST: f64 = 120.0;
@@ -99,6 +103,9 @@ impl CoolingDrawing {
     pub const TOP: f64 = TOP;
     /// See [`CoolingDrawing::LEFT`].
     pub const BOTTOM: f64 = BOTTOM;
+
+    /// How high that field is.
+    pub const DOWN: f64 = BOTTOM - TOP;
 
     /// Lays out a cooling through these stays.
     #[must_use]
@@ -223,10 +230,12 @@ fn walls(binding: &[StageResult], scale: &Scale, manner: Manner) -> Vec<Wall> {
                 write::minutes(by, manner)
             );
             let letters = u32::try_from(text.chars().count()).map_or(0.0, f64::from);
+            let ends = x + LETTER * letters + AWAY > RIGHT;
             let wall = Wall {
                 x,
                 foot: scale.y(stage.stage.to.celsius()),
-                ends: x + LETTER * letters + 6.0 > RIGHT,
+                ends,
+                text_x: if ends { x - AWAY } else { x + AWAY },
                 text,
                 text_y,
                 passes: stage.passes,

@@ -25,6 +25,8 @@ pub struct MeltDrawing {
     pub settles: Mark,
     /// How high the curve is there.
     pub settles_y: f64,
+    /// What the foot tells.
+    pub axis: String,
 }
 
 const LEFT: f64 = 44.0;
@@ -89,6 +91,10 @@ impl MeltDrawing {
                 ends: at > f64::midpoint(LEFT, RIGHT),
             },
             settles_y: y(settled.unmelted),
+            axis: format!(
+                "temperature, {}; upward: fat still solid",
+                manner.units.temperature.symbol()
+            ),
         }
     }
 }

@@ -30,4 +30,5 @@ pub use tin_plan::{PlanCircle, TinPlan, tin_plan};
 pub use water_bar::{WaterBar, WaterMark, WaterPiece, WaterRow, water_bar};
 pub use water_ledger::water_ledger;
 
-pub(super) use sentence::{begun, listed};
+pub use sentence::begun;
+pub(super) use sentence::listed;

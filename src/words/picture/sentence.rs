@@ -9,7 +9,8 @@ pub(in crate::words) fn listed(parts: &[String]) -> Option<String> {
 }
 
 /// With a capital first.
-pub(in crate::words) fn begun(text: &str) -> String {
+#[must_use]
+pub fn begun(text: &str) -> String {
     let mut characters = text.chars();
     let first = characters.next().map(char::to_uppercase);
     let first: String = first.into_iter().flatten().collect();

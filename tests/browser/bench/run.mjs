@@ -2,17 +2,18 @@
 
 import { start } from '../browser.mjs';
 import { cold } from './cold.mjs';
+import { cooling } from './cooling.mjs';
 import { input } from './input.mjs';
 import { shelf } from './shelf.mjs';
 
-const pages = { ours: process.env.SOFTCRUMB_ADDRESS, floor: process.env.SOFTCRUMB_FLOOR };
-if (!pages.ours || !pages.floor) {
+const pages = { ours: process.env.SOFTCRUMB_ADDRESS, floor: process.env.SOFTCRUMB_FLOOR, cooling: process.env.SOFTCRUMB_COOLING };
+if (!pages.ours || !pages.floor || !pages.cooling) {
   console.error('Run this by: cargo xtask bench');
   process.exit(2);
 }
 const browser = await start();
 let kept = true;
-for (const measure of [cold, input, shelf]) {
+for (const measure of [cold, input, shelf, cooling]) {
   try {
     kept = (await measure(browser, pages)) && kept;
   } catch (trouble) {

@@ -4,6 +4,7 @@ mod batch;
 mod chocolate;
 mod day;
 mod formula;
+mod heat;
 mod working;
 
 use serde_json::{Value, json};
@@ -25,6 +26,7 @@ pub(crate) fn told(asked: &Asked, evaluation: &Evaluation) -> Value {
         "batch": batch::told(evaluation),
         "chocolate": chocolate::told(evaluation),
         "day": day::told(asked, evaluation),
+        "heat": evaluation.heat.as_ref().map(|heat| heat::told(asked, heat)),
         "working": working::told(&working(evaluation)),
         "link": or_error(&link::write(&asked.sheet), "", |text| json!(text)),
         "record": write_sheet(&asked.sheet),

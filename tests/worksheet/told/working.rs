@@ -4,6 +4,7 @@ use serde_json::{Value, json};
 use softcrumb::engine::working::{Given, Line};
 
 use crate::evaluation::Evaluation;
+use crate::heat::Heat;
 
 /// Every line of working, each with the name of its subject.
 pub(crate) fn working(evaluation: &Evaluation) -> Vec<(&'static str, Line)> {
@@ -12,6 +13,9 @@ pub(crate) fn working(evaluation: &Evaluation) -> Vec<(&'static str, Line)> {
     of_batch(evaluation, &mut all);
     of_chocolate(evaluation, &mut all);
     of_day(evaluation, &mut all);
+    if let Some(heat) = &evaluation.heat {
+        of_heat(heat, &mut all);
+    }
     all
 }
 
@@ -91,6 +95,38 @@ fn of_day(evaluation: &Evaluation, all: &mut Lines) {
         for night in planned.rising.nights.iter().flatten() {
             add(all, "night", night.spent.working());
         }
+    }
+}
+
+fn of_heat(heat: &Heat, all: &mut Lines) {
+    if let Ok(boiling) = &heat.boiling {
+        add(all, "boiling", boiling.working());
+    }
+    for sums in heat
+        .pastes
+        .iter()
+        .filter_map(|(_, sums)| sums.as_ref().ok())
+    {
+        add(all, "paste", sums.cooked.working());
+        add(all, "cooling", sums.cooled.working());
+    }
+    if let Ok(bowl) = &heat.bowl {
+        add(all, "dough_temperature", bowl.came.working());
+        if let Ok(factor) = &bowl.factor {
+            add(all, "factor_method", factor.working());
+        }
+    }
+    if let Ok(baking) = &heat.baking {
+        add(all, "core", baking.core_working());
+        if let Ok(programme) = &baking.programme {
+            add(all, "programme", programme.working());
+        }
+        if let Ok(time) = &baking.time {
+            add(all, "bake_time", time.working());
+        }
+    }
+    for sums in heat.melts.iter().filter_map(|(_, sums)| sums.as_ref().ok()) {
+        add(all, "melting", sums.melted.working());
     }
 }
 

@@ -1,0 +1,128 @@
+//! Heat: every question of heat for one document, and bare coolings and boilings that are asked.
+
+use softcrumb::engine::chocolate::{Melted, Melting, melt};
+use softcrumb::engine::formula::{Formula, StreamKind};
+use softcrumb::engine::heat::{
+    Boiling, CookedPaste, Cooled, Curve, DoughRemedy, DoughTemperature, FactorMethod, HeatError,
+    LiquidAnswer, boiling_at, boiling_under, cook, dough_remedies, dough_temperature, follow,
+    liquid_for,
+};
+use softcrumb::engine::kitchen::{
+    Baking, BoilsBy, Bowlful, CoolingPlan, HeatShare, baking, bowlful, cooling_plan,
+    factor_method_for, melting, paste, shares,
+};
+use softcrumb::engine::quantity::Mass;
+
+use crate::asked::Asked;
+use crate::asked_heat::CoolingAsked;
+
+/// Everything about heat that follows from one document.
+pub(crate) struct Heat {
+    pub(crate) boiling: Result<Boiling, HeatError>,
+    pub(crate) pastes: Vec<(usize, Result<PasteSums, HeatError>)>,
+    pub(crate) bowl: Result<BowlSums, HeatError>,
+    pub(crate) baking: Result<Baking, HeatError>,
+    pub(crate) melts: Vec<(usize, Result<MeltSums, HeatError>)>,
+    pub(crate) coolings: Vec<Result<Curve, HeatError>>,
+    pub(crate) boilings: Vec<Result<Boiling, HeatError>>,
+}
+
+/// A paste, and how it cools. What makes it pass is looked for where it is told: that is slow,
+/// and the page too looks for it once all else has been drawn.
+pub(crate) struct PasteSums {
+    pub(crate) cooked: CookedPaste,
+    pub(crate) plan: CoolingPlan,
+    pub(crate) cooled: Cooled,
+}
+
+/// The bowl in the morning.
+pub(crate) struct BowlSums {
+    pub(crate) bowlful: Bowlful,
+    pub(crate) came: DoughTemperature,
+    pub(crate) shares: Vec<HeatShare>,
+    pub(crate) liquid: Result<LiquidAnswer, HeatError>,
+    pub(crate) ways: Vec<DoughRemedy>,
+    pub(crate) factor: Result<FactorMethod, HeatError>,
+}
+
+/// Chocolate and hot liquid.
+pub(crate) struct MeltSums {
+    pub(crate) asked: Melting,
+    pub(crate) melted: Melted,
+}
+
+impl Heat {
+    /// Works out everything, for the formula as large as it is made and pieces of this weight.
+    pub(crate) fn of(asked: &Asked, made: &Formula, piece: Mass) -> Self {
+        let (kitchen, wishes) = (&asked.kitchen, &asked.sheet.heat);
+        let of_kind = |kind| {
+            let numbered = made.streams.iter().enumerate();
+            numbered.filter(move |(_, own)| own.kind == kind)
+        };
+        Self {
+            boiling: kitchen.boiling(),
+            pastes: of_kind(StreamKind::Paste)
+                .filter_map(|(at, _)| Some((at, paste_sums(asked, made, at)?)))
+                .collect(),
+            bowl: bowl(asked, made),
+            baking: baking(asked.sheet.bread, piece, kitchen, wishes),
+            melts: of_kind(StreamKind::Topping)
+                .map(|(at, own)| {
+                    let asked = melting(own, kitchen, &wishes.melt);
+                    (at, asked.and_then(melt_sums))
+                })
+                .collect(),
+            coolings: asked.heat.coolings.iter().map(cooling).collect(),
+            boilings: asked
+                .heat
+                .boilings
+                .iter()
+                .map(|by| match by {
+                    BoilsBy::Altitude(altitude) => boiling_at(*altitude),
+                    BoilsBy::Pressure(pressure) => boiling_under(*pressure),
+                })
+                .collect(),
+        }
+    }
+}
+
+fn paste_sums(asked: &Asked, made: &Formula, at: usize) -> Option<Result<PasteSums, HeatError>> {
+    let (kitchen, wishes) = (&asked.kitchen, &asked.sheet.heat);
+    let stirred = paste(made, at, kitchen, &wishes.paste).transpose()?;
+    let own = made.streams.get(at)?;
+    Some(stirred.and_then(|stirred| {
+        let cooked = cook(&stirred)?;
+        let plan = cooling_plan(own, cooked.temperature, kitchen, &wishes.cooling)?;
+        Ok(PasteSums {
+            cooled: plan.follow()?,
+            cooked,
+            plan,
+        })
+    }))
+}
+
+fn bowl(asked: &Asked, made: &Formula) -> Result<BowlSums, HeatError> {
+    let (kitchen, wishes) = (&asked.kitchen, &asked.sheet.heat);
+    let bowlful = bowlful(made, kitchen, wishes)?;
+    let came = dough_temperature(&bowlful.dough)?;
+    let around = kitchen.surroundings();
+    Ok(BowlSums {
+        shares: shares(&bowlful, &came, wishes.dough)?,
+        liquid: liquid_for(&bowlful.dough, wishes.dough, &around),
+        ways: dough_remedies(&bowlful.dough, wishes.dough, &around)?,
+        factor: factor_method_for(&bowlful, kitchen, wishes.dough),
+        bowlful,
+        came,
+    })
+}
+
+fn melt_sums(asked: Melting) -> Result<MeltSums, HeatError> {
+    Ok(MeltSums {
+        melted: melt(&asked)?,
+        asked,
+    })
+}
+
+fn cooling(asked: &CoolingAsked) -> Result<Curve, HeatError> {
+    follow(&asked.body, asked.start, &asked.stays)
+}

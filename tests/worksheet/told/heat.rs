@@ -1,0 +1,229 @@
+//! The results about heat: boiling, pastes and their cooling, the bowl, the bake, melting.
+
+use serde_json::{Value, json};
+use softcrumb::engine::chocolate::{MeltRemedy, melt_remedies};
+use softcrumb::engine::heat::{
+    BakeTime, Boiling, CookedFlour, Cooled, CoolingAdvice, CoolingRemedy, Curve, DoughRemedy,
+    DoughStep, LiquidAnswer, PasteRemedy, Programme, StageResult,
+};
+use softcrumb::engine::kitchen::{Baking, HeatShare};
+use softcrumb::engine::quantity::{Minutes, Temperature};
+
+use crate::asked::Asked;
+use crate::asked_heat::PLACES;
+use crate::heat::{BowlSums, Heat, MeltSums, PasteSums};
+use crate::spelling::snake;
+use crate::trouble::or_error;
+
+pub(super) fn told(asked: &Asked, heat: &Heat) -> Value {
+    let pastes = heat.pastes.iter();
+    let melts = heat.melts.iter();
+    let coolings = heat.coolings.iter().zip(&asked.heat.coolings);
+    json!({
+        "boiling": or_error(&heat.boiling, "kitchen", boiling),
+        "pastes": pastes.map(|(at, sums)| json!({
+            "stream": at, "answer": or_error(sums, "formula", paste),
+        })).collect::<Vec<_>>(),
+        "bowl": or_error(&heat.bowl, "formula", bowl),
+        "baking": or_error(&heat.baking, "heat", baking),
+        "melts": melts.map(|(at, sums)| json!({
+            "stream": at, "answer": or_error(sums, "formula", melted),
+        })).collect::<Vec<_>>(),
+        "coolings": coolings.map(|(curve, asked)| {
+            or_error(curve, "coolings", |curve| read_off(curve, &asked.times))
+        }).collect::<Vec<_>>(),
+        "boilings": heat.boilings.iter().map(|one| or_error(one, "boilings", boiling)).collect::<Vec<_>>(),
+    })
+}
+
+fn boiling(boiling: &Boiling) -> Value {
+    json!({
+        "pressure_hpa": boiling.pressure.hectopascals(),
+        "boils_c": boiling.temperature.celsius(),
+    })
+}
+
+fn paste(sums: &PasteSums) -> Value {
+    let cooked = &sums.cooked;
+    json!({
+        "poured_c": cooked.poured.celsius(), "paste_c": cooked.temperature.celsius(),
+        "water_g": cooked.water.grams(), "starch_g": cooked.starch.grams(),
+        "cooked_share": cooked.cooked.fraction(),
+        "flours": cooked.flours.iter().map(flour).collect::<Vec<_>>(),
+        "remedies": cooked.remedies.iter().map(paste_remedy).collect::<Vec<_>>(),
+        "cooling": cooled(&sums.cooled),
+        "stays_min": sums.plan.stays().iter().map(|stay| stay.minutes.minutes()).collect::<Vec<_>>(),
+        "advice": or_error(&sums.plan.advise(), "formula", advice),
+    })
+}
+
+fn flour(flour: &CookedFlour) -> Value {
+    json!({
+        "of": flour.of, "grain": snake(&flour.grain), "starch_g": flour.starch.grams(),
+        "by_temperature_share": flour.by_temperature.fraction(),
+        "by_water_share": flour.by_water.fraction(),
+        "cooked_share": flour.cooked.fraction(), "limit": snake(&flour.limit),
+    })
+}
+
+fn paste_remedy(remedy: &PasteRemedy) -> Value {
+    let kind = snake(remedy);
+    match remedy {
+        PasteRemedy::WarmBowl { to } => json!({ "kind": kind, "to_c": to.celsius() }),
+        PasteRemedy::MoreHeat { liquid } | PasteRemedy::MoreWater { liquid } => {
+            json!({ "kind": kind, "liquid_g": liquid.grams() })
+        }
+        PasteRemedy::Stove { to, heat } => {
+            json!({ "kind": kind, "to_c": to.celsius(), "heat_j": heat.joules() })
+        }
+    }
+}
+
+fn cooled(cooled: &Cooled) -> Value {
+    let minutes = |time: Option<Minutes>| time.map(Minutes::minutes);
+    let stage = |one: &StageResult| {
+        json!({
+            "by": snake(&one.stage.by), "from_c": one.stage.from.celsius(),
+            "to_c": one.stage.to.celsius(), "within_min": one.stage.within.minutes(),
+            "began_min": one.began.minutes(), "ended_min": minutes(one.ended),
+            "took_min": minutes(one.took), "passes": one.passes,
+        })
+    };
+    json!({
+        "passes": cooled.passes, "lost_j": cooled.curve.lost.joules(),
+        "stages": cooled.stages.iter().map(stage).collect::<Vec<_>>(),
+    })
+}
+
+fn advice(advice: &CoolingAdvice) -> Value {
+    let remedy = |one: &CoolingRemedy| {
+        let kind = snake(one);
+        match one {
+            CoolingRemedy::Spread { thick, cooled: c } => {
+                json!({ "kind": kind, "thick_m": thick.metres(), "cooling": cooled(c) })
+            }
+            CoolingRemedy::IceBath { minutes, cooled: c } => {
+                json!({ "kind": kind, "minutes": minutes.minutes(), "cooling": cooled(c) })
+            }
+            CoolingRemedy::SmallerBowls { bowls, cooled: c } => {
+                json!({ "kind": kind, "bowls": bowls, "cooling": cooled(c) })
+            }
+        }
+    };
+    json!({
+        "bench_at_most_min": advice.bench_at_most.map(Minutes::minutes),
+        "remedies": advice.remedies.iter().map(remedy).collect::<Vec<_>>(),
+    })
+}
+
+fn bowl(sums: &BowlSums) -> Value {
+    let dough = &sums.bowlful.dough;
+    let parts = dough.parts();
+    let share = |share: &HeatShare| {
+        json!({
+            "giver": snake(&share.giver), "at_c": share.temperature.map(Temperature::celsius),
+            "heat_j": share.heat.joules(),
+        })
+    };
+    json!({
+        "dough_c": sums.came.temperature.celsius(),
+        "settles_c": sums.came.mixed.temperature.celsius(),
+        "rise_k": sums.came.rise.kelvin(), "dry_flour_g": dough.dry_flour.grams(),
+        "parts": parts.iter().map(|part| json!({
+            "of": part.of, "mass_g": part.mass.grams(), "at_c": part.temperature.celsius(),
+        })).collect::<Vec<_>>(),
+        "shares": sums.shares.iter().map(share).collect::<Vec<_>>(),
+        "liquid": or_error(&sums.liquid, "formula", liquid),
+        "ways": sums.ways.iter().map(dough_remedy).collect::<Vec<_>>(),
+        "factor_method_c": or_error(&sums.factor, "heat", |factor| json!(factor.water.celsius())),
+    })
+}
+
+fn liquid(answer: &LiquidAnswer) -> Value {
+    match answer {
+        LiquidAnswer::At { liquid, dough } => json!({
+            "reached": true, "liquid_c": liquid.celsius(), "dough_c": dough.temperature.celsius(),
+        }),
+        LiquidAnswer::OutOfReach(out) => json!({
+            "reached": false, "wanted_c": out.wanted.map(Temperature::celsius),
+            "best_c": out.best.celsius(), "dough_c": out.dough.temperature.celsius(),
+            "short_k": out.short.kelvin(),
+            "remedies": out.remedies.iter().map(dough_remedy).collect::<Vec<_>>(),
+        }),
+    }
+}
+
+fn dough_remedy(remedy: &DoughRemedy) -> Value {
+    let (minutes, to, ice) = match remedy.step {
+        DoughStep::StandOut { minutes }
+        | DoughStep::MixLonger { minutes }
+        | DoughStep::MixShorter { minutes } => (Some(minutes.minutes()), None, None),
+        DoughStep::WarmBowl { to }
+        | DoughStep::WarmFlour { to }
+        | DoughStep::ChillFlour { to }
+        | DoughStep::ChillBowl { to } => (None, Some(to.celsius()), None),
+        DoughStep::Ice { ice } => (None, None, Some(ice.grams())),
+    };
+    json!({
+        "kind": snake(&remedy.step), "minutes": minutes, "to_c": to, "ice_g": ice,
+        "reaches_c": remedy.reaches.celsius(), "enough": remedy.enough,
+    })
+}
+
+fn baking(baking: &Baking) -> Value {
+    let programme = |programme: &Programme| {
+        json!({
+            "total_min": programme.total.minutes(),
+            "mean_as_still_c": programme.mean_as_still.celsius(),
+            "phases": programme.phases.iter().map(|one| json!({
+                "begins_min": one.begins.minutes(), "ends_min": one.ends.minutes(),
+                "as_still_c": one.as_still.celsius(), "advice": snake(&one.advice),
+            })).collect::<Vec<_>>(),
+        })
+    };
+    let time = |time: &BakeTime| {
+        json!({
+            "thickness": time.thickness.number(), "by_conduction_min": time.by_conduction.minutes(),
+            "from_min": time.from.minutes(), "to_min": time.to.minutes(),
+        })
+    };
+    json!({
+        "core_from_c": baking.core.from.celsius(), "core_to_c": baking.core.to.celsius(),
+        "capped": baking.core.capped,
+        "programme": or_error(&baking.programme, "heat.bake", programme),
+        "time": or_error(&baking.time, "heat.bake", time),
+    })
+}
+
+fn melted(sums: &MeltSums) -> Value {
+    let remedies = melt_remedies(&sums.asked, &sums.melted);
+    let remedy = |one: &MeltRemedy| {
+        let kind = snake(one);
+        match one {
+            MeltRemedy::HotterLiquid { to } | MeltRemedy::WarmBowl { to } => {
+                json!({ "kind": kind, "to_c": to.celsius() })
+            }
+            MeltRemedy::MoreLiquid { liquid } => {
+                json!({ "kind": kind, "liquid_g": liquid.grams() })
+            }
+            MeltRemedy::WaterBath { at, minutes } => {
+                json!({ "kind": kind, "at_c": at.celsius(), "minutes": minutes.minutes() })
+            }
+            MeltRemedy::FinerChop { to } => json!({ "kind": kind, "to_m": to.metres() }),
+        }
+    };
+    json!({
+        "settles_c": sums.melted.temperature.celsius(),
+        "unmelted_share": sums.melted.unmelted.fraction(), "lumps": snake(&sums.melted.lumps),
+        "remedies": or_error(&remedies, "formula", |all| json!(all.iter().map(remedy).collect::<Vec<_>>())),
+    })
+}
+
+fn read_off(curve: &Curve, times: &[Minutes]) -> Value {
+    let at = |time: &Minutes| {
+        let [centre, mean, surface] =
+            PLACES.map(|place| curve.at(*time, place).map(Temperature::celsius));
+        json!({ "centre_c": centre, "mean_c": mean, "surface_c": surface })
+    };
+    json!({ "lost_j": curve.lost.joules(), "at": times.iter().map(at).collect::<Vec<_>>() })
+}
