@@ -12,6 +12,7 @@
 
 pub mod browser;
 pub mod dialog;
+pub mod later;
 pub mod page;
 pub mod part;
 pub mod shell;

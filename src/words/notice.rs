@@ -37,6 +37,19 @@ pub const fn other_tab() -> &'static str {
     "This formula was changed in another tab. The newer form is shown here; undo brings yours back."
 }
 
+/// A part of the page is on its way.
+#[must_use]
+pub const fn loading() -> &'static str {
+    "Opening …"
+}
+
+/// A part of the page did not come.
+#[must_use]
+pub const fn not_loaded() -> &'static str {
+    "This part of the page could not be loaded. It is kept for use without a signal soon after \
+     the first visit; try again with a signal."
+}
+
 /// The device has no signal.
 #[must_use]
 pub const fn offline_ready() -> &'static str {

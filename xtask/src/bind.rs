@@ -1,7 +1,7 @@
 //! Binds the compiled page to the browser: the script that loads it, and the trimmed binary.
 
+use crate::cut::{Cut, LOADER};
 use anyhow::{Context, Result, bail};
-use std::path::Path;
 use wasm_bindgen_cli_support::Bindgen;
 
 /// What the browser is given.
@@ -12,17 +12,23 @@ pub(crate) struct Bound {
     pub(crate) wasm: Vec<u8>,
     /// Scripts that libraries bring along: path below the page, and text.
     pub(crate) brought: Vec<(String, String)>,
+    /// The script that loads pieces; none where there are none.
+    pub(crate) loader: Option<String>,
+    /// The pieces that load when they are opened: name and bytes.
+    pub(crate) pieces: Vec<(String, Vec<u8>)>,
 }
 
-/// Binds the binary at `compiled`.
-pub(crate) fn bind(compiled: &Path) -> Result<Bound> {
+/// Binds what loads at once.
+pub(crate) fn bind(cut: Cut) -> Result<Bound> {
     let mut bindgen = Bindgen::new();
     bindgen
-        .input_path(compiled)
+        .input_path(&cut.main)
         .typescript(false)
         .remove_name_section(true)
         .remove_producers_section(true)
-        .omit_default_module_path(true);
+        .omit_default_module_path(true)
+        // The pieces share the table of functions.
+        .keep_lld_exports(true);
     let mut output = bindgen
         .web(true)?
         .generate_output()
@@ -38,6 +44,8 @@ pub(crate) fn bind(compiled: &Path) -> Result<Bound> {
     }
     let script = output.js().to_owned();
     Ok(Bound {
+        loader: script.contains(LOADER).then_some(cut.loader),
+        pieces: cut.pieces,
         script,
         wasm: output.wasm_mut().emit_wasm(),
         brought,

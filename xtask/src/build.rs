@@ -5,7 +5,7 @@ use crate::bundle::{self, Pieces};
 use crate::packed::Packed;
 use crate::step::{run as run_command, step};
 use crate::toolchain::{self, Pin, TARGET, Way};
-use crate::{bind, house, machine, styles};
+use crate::{bind, cut, house, machine, styles};
 use anyhow::{Context, Result};
 use std::fs;
 use std::path::{Path, PathBuf};
@@ -46,7 +46,8 @@ pub(crate) fn build() -> Result<Vec<Packed>> {
 /// Everything a page is made of, around a compiled binary and a style sheet.
 pub(crate) fn pieces(compiled: &Path, styles: String) -> Result<Pieces> {
     bind::same_version(&read("Cargo.lock")?)?;
-    let bound = step("Binding it to the browser", || bind::bind(compiled))?;
+    let cut = step("Cutting it into pieces", || cut::cut(compiled))?;
+    let bound = step("Binding it to the browser", || bind::bind(cut))?;
     let mut icons = Vec::new();
     for name in [
         "icon.svg",
@@ -83,7 +84,7 @@ pub(crate) fn compile(unit: Unit) -> Result<PathBuf> {
     let target = house::target().join(way.folder());
     let mut cargo = Command::new(std::env::var_os("CARGO").unwrap_or_else(|| "cargo".into()));
     cargo.current_dir(house::root()).args([
-        "build",
+        "rustc",
         "--release",
         "--target",
         TARGET,
@@ -92,6 +93,8 @@ pub(crate) fn compile(unit: Unit) -> Result<PathBuf> {
     ]);
     cargo.arg("--target-dir").arg(&target);
     way.prepare(&mut cargo);
+    // Cutting the binary into pieces needs to know what refers to what.
+    cargo.args(["--", "-Clink-arg=--emit-relocs"]);
     let first = !target.join(TARGET).exists();
     let hint = match (&way, first) {
         (_, false) => "",

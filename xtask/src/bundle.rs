@@ -1,6 +1,7 @@
 //! Puts the built page together: names, sums, the shell, and the service worker's list.
 
 use crate::bind::Bound;
+use crate::cut::{LOADER, SCRIPT};
 use crate::headers::POLICY;
 use crate::packed::{self, Packed};
 use anyhow::{Context, Result, bail};
@@ -33,7 +34,11 @@ pub(crate) fn write(pieces: Pieces, folder: &Path) -> Result<Vec<Packed>> {
         page.plain(&path, text.into_bytes())?;
     }
     let wasm = page.hashed("softcrumb.wasm", pieces.bound.wasm)?;
-    let script = page.hashed("softcrumb.js", pieces.bound.script.into_bytes())?;
+    let loader = match pieces.bound.loader {
+        Some(loader) => Some(page.pieces(loader, pieces.bound.pieces)?),
+        None => None,
+    };
+    let (script, loader) = page.scripts(pieces.bound.script, loader)?;
     let boot = fill(
         &pieces.boot,
         &[
@@ -51,6 +56,7 @@ pub(crate) fn write(pieces: Pieces, folder: &Path) -> Result<Vec<Packed>> {
         ("styles_sum", &styles.1),
         ("script", &script.0),
         ("script_sum", &script.1),
+        ("loader", &loader),
         ("boot", &boot.0),
         ("boot_sum", &boot.1),
         ("wasm", &wasm.0),
@@ -93,6 +99,57 @@ impl<'a> Page<'a> {
         let given = (packed::hashed_name(name, &bytes), packed::sum(&bytes));
         self.plain(&given.0, bytes)?;
         Ok(given)
+    }
+
+    /// Writes the pieces; gives the script that loads them, with their names and sums put in.
+    fn pieces(&mut self, mut loader: String, pieces: Vec<(String, Vec<u8>)>) -> Result<String> {
+        for (name, bytes) in pieces {
+            let (path, sum) = self.hashed(&name, bytes)?;
+            let asked = format!("fetch(new URL(\"./{name}\", import.meta.url))");
+            if !loader.contains(&asked) {
+                bail!("the script that loads pieces does not ask for {name}");
+            }
+            let held = format!(
+                "fetch(new URL(\"./{path}\", import.meta.url), {{ integrity: \"{sum}\" }})"
+            );
+            loader = loader.replace(&asked, &held);
+        }
+        Ok(loader)
+    }
+
+    /// Writes the page's script and the one that loads pieces. They name each other, so both
+    /// carry the content of both. Gives name and sum of the first, and the second's line in the shell.
+    fn scripts(
+        &mut self,
+        script: String,
+        loader: Option<String>,
+    ) -> Result<((String, String), String)> {
+        let Some(loader) = loader else {
+            return Ok((
+                self.hashed("softcrumb.js", script.into_bytes())?,
+                String::new(),
+            ));
+        };
+        let both = [script.as_bytes(), loader.as_bytes()].concat();
+        let (script_path, loader_path) = (
+            packed::hashed_name("softcrumb.js", &both),
+            packed::hashed_name("pieces.js", &both),
+        );
+        // Only where a script is asked for: the binary still calls the loader by its first name.
+        let from = |name: &str| format!("from \"{name}\"");
+        let script = script
+            .replace(&from(LOADER), &from(&format!("./{loader_path}")))
+            .into_bytes();
+        let loader = loader
+            .replace(&from(SCRIPT), &from(&format!("./{script_path}")))
+            .into_bytes();
+        let (script_sum, loader_sum) = (packed::sum(&script), packed::sum(&loader));
+        self.plain(&script_path, script)?;
+        self.plain(&loader_path, loader)?;
+        let line = format!(
+            "<link rel=\"modulepreload\" href=\"./{loader_path}\" integrity=\"{loader_sum}\">"
+        );
+        Ok(((script_path, script_sum), line))
     }
 
     /// Writes the icons, and the manifest with their names put in; gives its name and the drawn icon's.

@@ -14,6 +14,7 @@ mod browser;
 mod build;
 mod bundle;
 mod check;
+mod cut;
 mod dist;
 mod headers;
 mod house;

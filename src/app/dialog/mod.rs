@@ -3,6 +3,7 @@
 mod add_stream;
 mod hand_out;
 mod line_menu;
+mod over;
 mod own_food;
 mod picker;
 mod settings;
@@ -13,6 +14,7 @@ mod take_in;
 pub use add_stream::AddStream;
 pub use hand_out::HandOutDialog;
 pub use line_menu::LineMenu;
+pub use over::Over;
 pub use own_food::OwnFoodForm;
 pub use picker::Picker;
 pub use settings::SettingsDialog;

@@ -7,27 +7,20 @@ use super::head::Head;
 use super::opened::OpenedDialog;
 use super::places::Places;
 use crate::app::browser::{announce, focus};
-use crate::app::page::{
-    BatchAnswers, BatchPlace, ChocolateAnswers, ChocolatePlace, FormulaPlace, HEADING,
-};
+use crate::app::later;
+use crate::app::page::{FormulaPlace, HEADING};
 use crate::app::state::State;
-use crate::sheet::Place;
 
 /// The whole page.
 #[component]
 pub fn Whole() -> impl IntoView {
     let state = State::here();
-    let batch = BatchAnswers::of(state);
-    provide_context(batch);
-    provide_context(ChocolateAnswers::of(state, batch));
     let skip = move |event: leptos::ev::MouseEvent| {
         event.prevent_default();
         focus::move_to(HEADING);
     };
-    let place = move || match state.place.get() {
-        Place::Formula => view! { <FormulaPlace /> }.into_any(),
-        Place::Batch => view! { <BatchPlace /> }.into_any(),
-        Place::Chocolate => view! { <ChocolatePlace /> }.into_any(),
+    let place = move || {
+        later::place(state.place.get()).unwrap_or_else(|| view! { <FormulaPlace /> }.into_any())
     };
     view! {
         <a class="skip" href=format!("#{HEADING}") on:click=skip>"Skip to the figures"</a>

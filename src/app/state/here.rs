@@ -73,6 +73,8 @@ pub struct State {
     pub link_trouble: RwSignal<Option<String>>,
     /// Whether a newer version of the page stands ready.
     pub newer_version: RwSignal<bool>,
+    /// What lives as long as the page.
+    page: StoredValue<Owner>,
 }
 
 impl State {
@@ -119,12 +121,24 @@ impl State {
             unfiled: RwSignal::new(0),
             link_trouble: RwSignal::new(None),
             newer_version: RwSignal::new(false),
+            page: StoredValue::new(Owner::current().unwrap_or_default()),
         }
     }
 
     /// The state of this page.
     pub fn here() -> Self {
         expect_context::<Self>()
+    }
+
+    /// Something the page has one of, made when it is first asked for.
+    pub fn for_good<T: Clone + Send + Sync + 'static>(self, make: fn(Self) -> T) -> T {
+        use_context().unwrap_or_else(|| {
+            self.page.get_value().with(|| {
+                let made = make(self);
+                provide_context(made.clone());
+                made
+            })
+        })
     }
 }
 

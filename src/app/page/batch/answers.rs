@@ -49,9 +49,9 @@ impl BatchAnswers {
         }
     }
 
-    /// The answers of this page.
+    /// The answers of this page, worked out from when they are first asked for.
     pub fn here() -> Self {
-        expect_context::<Self>()
+        State::here().for_good(Self::of)
     }
 
     /// A figure of the batch, written out; what stands there where there is none.

@@ -40,9 +40,9 @@ impl ChocolateAnswers {
         }
     }
 
-    /// The answers of this page.
+    /// The answers of this page, worked out from when they are first asked for.
     pub fn here() -> Self {
-        expect_context::<Self>()
+        State::here().for_good(|state| Self::of(state, BatchAnswers::here()))
     }
 
     /// Something of the syrup, where there is one.
