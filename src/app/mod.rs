@@ -19,13 +19,36 @@ pub mod shell;
 pub mod state;
 
 use leptos::prelude::*;
+use wasm_bindgen_futures::spawn_local;
 
-use browser::{address, clock, focus, offline, persist};
+use crate::sheet::Fragment;
+use browser::{address, clock, focus, offline, persist, storage, waiting};
+use later::{links, records};
 use shell::Whole;
 use state::State;
 
-/// Draws the page into the document.
+/// Draws the page into the document, once what this visit needs to begin with is loaded.
 pub fn start() {
+    spawn_local(async {
+        // Where something is kept it is read, or nothing is drawn: it must not look as if it were lost.
+        if storage::is_untouched() || records::load().await {
+            load_for(&address::fragment()).await;
+            draw();
+            waiting::is_over();
+        } else {
+            waiting::is_in_vain();
+        }
+    });
+}
+
+/// Loads what it takes to obey the address. Where that does not come, obeying says so.
+async fn load_for(fragment: &str) {
+    if matches!(Fragment::read(fragment), Fragment::Loaf(_)) {
+        let _came = links::load().await;
+    }
+}
+
+fn draw() {
     let Some((_, first)) = crate::sheet::examples().into_iter().next() else {
         return;
     };
@@ -38,13 +61,20 @@ pub fn start() {
         offline::watch(state.newer_version);
         persist::ask();
         address::watch(move |fragment| {
-            let before = state.place.get_untracked();
-            state.obey(&fragment);
-            if state.place.get_untracked() != before {
-                focus::to_the_top();
-                focus::move_to(page::HEADING);
-            }
+            spawn_local(async move {
+                load_for(&fragment).await;
+                obey(state, &fragment);
+            });
         });
         view! { <Whole /> }
     });
+}
+
+fn obey(state: State, fragment: &str) {
+    let before = state.place.get_untracked();
+    state.obey(fragment);
+    if state.place.get_untracked() != before {
+        focus::to_the_top();
+        focus::move_to(page::HEADING);
+    }
 }

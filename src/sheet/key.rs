@@ -37,6 +37,12 @@ pub fn of_formula(id: &Id) -> String {
     format!("{FORMULA}{}", id.as_text())
 }
 
+/// Whether a key is one of these.
+#[must_use]
+pub fn is_ours(key: &str) -> bool {
+    key.starts_with("softcrumb.")
+}
+
 /// The formula a key belongs to; `None` for any other key.
 #[must_use]
 pub fn formula_of(key: &str) -> Option<Id> {

@@ -50,6 +50,13 @@ pub const fn not_loaded() -> &'static str {
      the first visit; try again with a signal."
 }
 
+/// The page cannot be drawn.
+#[must_use]
+pub const fn not_started() -> &'static str {
+    "Softcrumb could not start here. Load the page again with a signal; if that does not help, a \
+     newer browser will. What you saved is still on this device."
+}
+
 /// The device has no signal.
 #[must_use]
 pub const fn offline_ready() -> &'static str {

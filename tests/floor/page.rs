@@ -13,6 +13,9 @@ fn main() {
             </main>
         }
     });
+    if let Some(word) = document().get_element_by_id("waiting") {
+        word.remove();
+    }
 }
 
 /// On any other machine there is no page to draw.

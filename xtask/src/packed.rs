@@ -17,6 +17,24 @@ pub(crate) struct Packed {
     pub(crate) wire: usize,
 }
 
+impl Packed {
+    /// Whether a first visit waits for it: pieces load when they are opened, pictures when the page
+    /// is put onto the device.
+    pub(crate) fn is_awaited(&self) -> bool {
+        let is_piece = self.path.ends_with(".wasm") && !self.path.starts_with("softcrumb.");
+        !is_piece && !self.path.ends_with(".png")
+    }
+}
+
+/// Bytes over the wire that a first visit waits for, and those of all files.
+pub(crate) fn wires(files: &[Packed]) -> (usize, usize) {
+    let sum = |files: &mut dyn Iterator<Item = &Packed>| files.map(|file| file.wire).sum();
+    (
+        sum(&mut files.iter().filter(|file| file.is_awaited())),
+        sum(&mut files.iter()),
+    )
+}
+
 /// The sum by which a browser knows the bytes it was promised: `sha384-…`.
 pub(crate) fn sum(bytes: &[u8]) -> String {
     format!(

@@ -2,9 +2,9 @@
 import start from './{{script}}';
 
 const waiting = document.getElementById('waiting');
+// The page takes the word away itself, once it is drawn.
 try {
   await start({ module_or_path: await wasm(new URL('./{{wasm}}', import.meta.url), '{{wasm_sum}}') });
-  waiting?.remove();
 } catch (trouble) {
   if (waiting) {
     waiting.textContent = 'Softcrumb could not start here. Load the page again with a signal; if that does not help, '

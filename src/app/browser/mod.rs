@@ -14,3 +14,4 @@ pub mod persist;
 pub mod print;
 pub mod storage;
 pub mod theme;
+pub mod waiting;

@@ -3,6 +3,7 @@
 use gloo_storage::{LocalStorage, Storage};
 use leptos::prelude::*;
 
+use crate::sheet::key::is_ours;
 use crate::sheet::record::is_newer;
 
 /// Why storage did not take or give a text.
@@ -49,6 +50,16 @@ pub fn set(key: &str, text: &str) -> Result<(), StorageTrouble> {
             StorageTrouble::Blocked
         }
     })
+}
+
+/// Whether nothing of ours has been kept here yet; not where storage is blocked.
+pub fn is_untouched() -> bool {
+    let Ok(store) = store() else {
+        return false;
+    };
+    let count = store.length().unwrap_or_default();
+    let mut keys = (0..count).filter_map(|place| store.key(place).ok().flatten());
+    !keys.any(|key| is_ours(&key))
 }
 
 /// Takes the text under a key away.

@@ -3,10 +3,10 @@
 //! Each piece is an entry in `pieces`. The build cuts the binary there: what only a piece needs
 //! goes along with it, into a file of its own.
 
+pub mod links;
 mod pieces;
+pub mod records;
 mod slot;
-
-pub use slot::Piece;
 
 use leptos::prelude::*;
 
@@ -14,23 +14,26 @@ use super::browser::focus;
 use super::page::HEADING;
 use super::state::Opened;
 use crate::sheet::Place;
-use slot::later;
+use slot::{at_once, later};
+
+/// A view that is a piece: loaded by the first entry, drawn by the second.
+macro_rules! piece {
+    ($load:ident, $draw:ident, $arrived:expr) => {
+        later(
+            || Box::pin(async { pieces::$load().await.is_ok() }),
+            Box::new(|| at_once(pieces::$draw())?.ok()),
+            $arrived,
+        )
+    };
+}
 
 /// A place that is loaded when it is opened; none where it is there from the start.
 pub fn place(place: Place) -> Option<AnyView> {
     let arrived = || focus::move_to(HEADING);
     match place {
         Place::Formula => None,
-        Place::Batch => Some(later(
-            || Box::pin(pieces::load_batch()),
-            || Box::pin(pieces::batch()),
-            arrived,
-        )),
-        Place::Chocolate => Some(later(
-            || Box::pin(pieces::load_chocolate()),
-            || Box::pin(pieces::chocolate()),
-            arrived,
-        )),
+        Place::Batch => Some(piece!(load_batch, batch, arrived)),
+        Place::Chocolate => Some(piece!(load_chocolate, chocolate, arrived)),
     }
 }
 
@@ -38,24 +41,31 @@ pub fn place(place: Place) -> Option<AnyView> {
 pub fn keys(place: Place) -> Option<AnyView> {
     match place {
         Place::Formula => None,
-        Place::Batch => Some(later(
-            || Box::pin(pieces::load_batch_keys()),
-            || Box::pin(pieces::batch_keys()),
-            || (),
-        )),
-        Place::Chocolate => Some(later(
-            || Box::pin(pieces::load_chocolate_keys()),
-            || Box::pin(pieces::chocolate_keys()),
-            || (),
-        )),
+        Place::Batch => Some(piece!(load_batch_keys, batch_keys, || ())),
+        Place::Chocolate => Some(piece!(load_chocolate_keys, chocolate_keys, || ())),
     }
 }
 
-/// What stands open over the page.
+/// The open formula beside another one.
+pub fn compare() -> AnyView {
+    later(
+        || Box::pin(async { records::load().await && pieces::load_compare().await.is_ok() }),
+        Box::new(|| match records::are_here() {
+            true => at_once(pieces::compare())?.ok(),
+            false => None,
+        }),
+        || (),
+    )
+}
+
+/// What stands open over the page. The shelf reads records.
 pub fn over(opened: Opened) -> AnyView {
     later(
-        || Box::pin(pieces::load_over()),
-        move || Box::pin(pieces::over(opened.clone())),
+        || Box::pin(async { records::load().await && pieces::load_over().await.is_ok() }),
+        Box::new(move || match records::are_here() {
+            true => at_once(pieces::over(opened.clone()))?.ok(),
+            false => None,
+        }),
         || (),
     )
 }

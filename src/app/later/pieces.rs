@@ -5,12 +5,18 @@
 )]
 
 use leptos::prelude::*;
-use leptos::wasm_split::wasm_split;
+use leptos::wasm_split::{SplitLoaderError, wasm_split};
 
-use super::Piece;
+use super::slot::Piece;
 use crate::app::dialog::Over;
-use crate::app::page::{BatchKeys, BatchPlace, ChocolateKeys, ChocolatePlace};
+use crate::app::page::{BatchKeys, BatchPlace, ChocolateKeys, ChocolatePlace, Compare};
 use crate::app::state::Opened;
+use crate::sheet::link::{self, LinkError};
+use crate::sheet::record::{self, RecordError};
+use crate::sheet::{Id, Kitchens, Moment, Settings, Sheet, Shelf};
+
+/// What an entry gives that draws nothing.
+type Given<T> = Result<T, SplitLoaderError>;
 
 #[wasm_split(batch, wasm_split_path = ::leptos::wasm_split, preload(load_batch), fallible)]
 pub fn batch() -> Piece {
@@ -35,4 +41,45 @@ pub fn chocolate_keys() -> Piece {
 #[wasm_split(over, wasm_split_path = ::leptos::wasm_split, preload(load_over), fallible)]
 pub fn over(opened: Opened) -> Piece {
     Ok(view! { <Over opened /> }.into_any())
+}
+
+#[wasm_split(compare, wasm_split_path = ::leptos::wasm_split, preload(load_compare), fallible)]
+pub fn compare() -> Piece {
+    Ok(view! { <Compare /> }.into_any())
+}
+
+#[wasm_split(links, wasm_split_path = ::leptos::wasm_split, preload(load_read_link), fallible)]
+pub fn read_link(text: &str) -> Given<Result<Sheet, LinkError>> {
+    Ok(link::read(text))
+}
+
+#[wasm_split(links, wasm_split_path = ::leptos::wasm_split, preload(load_write_link), fallible)]
+pub fn write_link(sheet: &Sheet) -> Given<Result<String, LinkError>> {
+    Ok(link::write(sheet))
+}
+
+#[wasm_split(records, wasm_split_path = ::leptos::wasm_split, preload(load_read_sheet), fallible)]
+pub fn read_sheet(text: &str) -> Given<Result<Sheet, RecordError>> {
+    Ok(record::read_sheet(text))
+}
+
+#[wasm_split(records, wasm_split_path = ::leptos::wasm_split, preload(load_read_shelf), fallible)]
+pub fn read_shelf(text: &str) -> Given<Result<Shelf, RecordError>> {
+    Ok(record::read_shelf(text))
+}
+
+#[wasm_split(records, wasm_split_path = ::leptos::wasm_split, preload(load_read_settings), fallible)]
+pub fn read_settings(text: &str) -> Given<Result<Settings, RecordError>> {
+    Ok(record::read_settings(text))
+}
+
+#[wasm_split(records, wasm_split_path = ::leptos::wasm_split, preload(load_read_kitchens), fallible)]
+pub fn read_kitchens(text: &str) -> Given<Result<Kitchens, RecordError>> {
+    Ok(record::read_kitchens(text))
+}
+
+#[wasm_split(records, wasm_split_path = ::leptos::wasm_split, preload(load_repair), fallible)]
+pub fn repair(records: &[(Id, String)], now: Moment) -> Given<Shelf> {
+    let texts = records.iter().map(|(id, text)| (id.clone(), text.as_str()));
+    Ok(Shelf::default().repair(texts, now).shelf)
 }

@@ -14,9 +14,6 @@ use crate::words::notice;
 /// What an entry gives: the view, or that it could not be loaded.
 pub type Piece = Result<AnyView, SplitLoaderError>;
 
-/// Something an entry is asked for, and gives once it is loaded.
-pub type Asked<T> = Pin<Box<dyn Future<Output = Result<T, SplitLoaderError>>>>;
-
 /// What the slot knows of its piece.
 #[derive(Clone, Copy, PartialEq)]
 enum Came {
@@ -32,14 +29,14 @@ enum Came {
 ///
 /// `arrived` is called where it had to be waited for.
 pub fn later(
-    load: fn() -> Asked<()>,
-    draw: impl Fn() -> Asked<AnyView> + Send + 'static,
+    load: fn() -> Pin<Box<dyn Future<Output = bool>>>,
+    draw: Box<dyn Fn() -> Option<AnyView> + Send>,
     arrived: fn(),
 ) -> AnyView {
     let came = RwSignal::new(Came::NotYet);
     let ask = move || {
         spawn_local(async move {
-            let is_here = load().await.is_ok();
+            let is_here = load().await;
             // Whoever asked may have gone elsewhere meanwhile.
             let gone = came.try_set(if is_here { Came::Here } else { Came::Lost });
             if is_here && gone.is_none() {
@@ -60,7 +57,7 @@ pub fn later(
             }
             .into_any();
         }
-        if let Some(Ok(view)) = at_once(draw()) {
+        if let Some(view) = draw() {
             return view;
         }
         ask();
@@ -70,7 +67,7 @@ pub fn later(
 }
 
 /// What comes without waiting.
-fn at_once<T>(asked: Asked<T>) -> Option<Result<T, SplitLoaderError>> {
+pub fn at_once<T>(asked: impl Future<Output = T>) -> Option<T> {
     match pin!(asked).poll(&mut Context::from_waker(Waker::noop())) {
         Poll::Ready(given) => Some(given),
         Poll::Pending => None,

@@ -6,7 +6,7 @@ mod formula;
 
 pub use batch::{BatchAnswers, BatchKeys, BatchPlace, FieldBox, STAYS, WeighLine};
 pub use chocolate::{ChocolateAnswers, ChocolateKeys, ChocolatePlace};
-pub use formula::{FormulaKeys, FormulaPlace};
+pub use formula::{Compare, FormulaKeys, FormulaPlace};
 
 /// The id of the heading of the place that is shown.
 pub const HEADING: &str = "place";

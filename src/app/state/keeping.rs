@@ -1,12 +1,14 @@
 //! Keeping: each change of the open sheet goes to storage, and what other tabs keep comes back.
 
 use leptos::prelude::*;
+use wasm_bindgen_futures::spawn_local;
 
 use super::{Keeps, State};
 use crate::app::browser::storage::StorageTrouble;
 use crate::app::browser::{address, clock, storage};
-use crate::sheet::record::{read_sheet, write_sheet};
-use crate::sheet::{Fragment, Id, Moment, Place, Sheet, key, link};
+use crate::app::later::{links, records};
+use crate::sheet::record::write_sheet;
+use crate::sheet::{Fragment, Id, Moment, Place, Sheet, key};
 use crate::words::name;
 
 impl State {
@@ -53,12 +55,24 @@ impl State {
     /// What the address says. A visitor's copy lives in it, so that it outlasts a reload.
     fn fragment(self, place: Place) -> String {
         let is_visit = self.open_id.with(Option::is_none);
-        let visit = is_visit.then(|| self.with_kept(link::write));
+        let visit = is_visit.then(|| self.with_kept(links::write)).flatten();
+        if is_visit && visit.is_none() {
+            self.await_links();
+        }
         let fragment = match visit {
             Some(Ok(text)) => Fragment::Loaf(text),
             Some(Err(_)) | None => Fragment::Place(place),
         };
         fragment.write()
+    }
+
+    /// Loads what writes links, then writes the address anew.
+    fn await_links(self) {
+        spawn_local(async move {
+            if links::load().await {
+                self.write_address();
+            }
+        });
     }
 
     /// Puts the open formula's record into storage; its line in the index follows a little later.
@@ -95,7 +109,11 @@ impl State {
 
     /// Follows what other tabs keep.
     pub fn follow_other_tabs(self) {
-        storage::watch(move |changed| match changed.as_deref() {
+        storage::watch(move |changed| records::then(move || self.take_in(changed.as_deref())));
+    }
+
+    fn take_in(self, changed: Option<&str>) {
+        match changed {
             Some(key::SHELF) | None => self.merge_shelf(),
             Some(key::SETTINGS | key::KITCHEN) => self.read_settings(),
             Some(other) => {
@@ -104,31 +122,32 @@ impl State {
                     self.take_from_other_tab(other);
                 }
             }
-        });
+        }
     }
 
     fn take_from_other_tab(self, key: &str) {
         let Ok(Some(text)) = storage::get(key) else {
             return;
         };
-        match read_sheet(&text) {
-            Ok(sheet) => {
+        match records::sheet(&text) {
+            Some(Ok(sheet)) => {
                 self.history.update(|history| history.change(sheet, None));
                 self.settle();
             }
-            Err(error) => self.say_unkept(Keeps::Record(key.to_owned(), error)),
+            Some(Err(error)) => self.say_unkept(Keeps::Record(key.to_owned(), error)),
+            None => {}
         }
     }
 
     /// The sheet kept under an id.
     ///
     /// # Errors
-    /// What keeping came up against; `None` where nothing is kept under it.
+    /// What keeping came up against; `None` where nothing is kept under it, or cannot be read yet.
     pub(super) fn read(id: &Id) -> Result<Option<Sheet>, Keeps> {
         let key = key::of_formula(id);
         match storage::get(&key) {
-            Ok(Some(text)) => read_sheet(&text)
-                .map(Some)
+            Ok(Some(text)) => records::sheet(&text)
+                .transpose()
                 .map_err(|error| Keeps::Record(key, error)),
             Ok(None) => Ok(None),
             Err(trouble) => Err(Keeps::Storage(trouble)),

@@ -4,12 +4,13 @@ use leptos::prelude::*;
 
 use super::{Keeps, State, is_newer};
 use crate::app::browser::{address, storage, theme};
-use crate::sheet::record::{
-    RecordError, read_kitchens, read_settings, read_shelf, write_kitchens, write_settings,
-};
+use crate::app::later::{links, records};
+use crate::sheet::link::LinkError;
+use crate::sheet::record::{RecordError, write_kitchens, write_settings};
 use crate::sheet::{
-    Fragment, History, Id, Kitchen, Kitchens, Settings, Sheet, Shelf, Theme, examples, key, link,
+    Fragment, History, Id, Kitchen, Kitchens, Settings, Sheet, Theme, examples, key,
 };
+use crate::words::notice;
 use crate::words::trouble::Trouble;
 
 /// Why a link is not opened while a trial is on.
@@ -18,29 +19,40 @@ const TRIAL_FIRST: &str = "A trial is on. Keep it or drop it, then open the link
 impl State {
     /// Reads what is kept, or lays out the examples on a first visit; then what the address asks.
     ///
-    /// `first` is shown where nothing is kept and nothing can be.
+    /// `first` is shown where nothing is kept and nothing can be. Where something is kept, what
+    /// reads records is to be loaded before.
     pub fn begin(first: &Sheet) -> Self {
         let state = Self::new(first.clone());
-        state.read_settings();
-        state.read_shelf();
-        let open = storage::get(key::OPEN).ok().flatten();
-        let opened = open
-            .and_then(|text| Id::from_text(&text))
-            .is_some_and(|id| state.open_formula(&id));
-        if !opened {
-            state.open_any(first);
+        if storage::is_untouched() {
+            state.lay_out_examples();
+        } else {
+            state.read_settings();
+            state.read_shelf();
+            state.open_last();
         }
         state.obey(&address::fragment());
         state
     }
 
+    /// Opens what was open last, else what was changed last.
+    fn open_last(self) {
+        let open = storage::get(key::OPEN).ok().flatten();
+        let opened = open
+            .and_then(|text| Id::from_text(&text))
+            .is_some_and(|id| self.open_formula(&id));
+        if !opened {
+            self.open_any();
+        }
+    }
+
     fn read_shelf(self) {
         match storage::get(key::SHELF) {
-            Ok(Some(text)) => match read_shelf(&text) {
-                Ok(shelf) => self.shelf.set(shelf),
-                Err(error) => self.mend_shelf(&text, error),
+            Ok(Some(text)) => match records::shelf(&text) {
+                Some(Ok(shelf)) => self.shelf.set(shelf),
+                Some(Err(error)) => self.mend_shelf(&text, error),
+                None => {}
             },
-            Ok(None) => self.first_visit(),
+            Ok(None) => self.find_lost(),
             Err(trouble) => self.say_unkept(Keeps::Storage(trouble)),
         }
         let unfiled = storage::get(key::UNFILED).ok().flatten();
@@ -62,37 +74,54 @@ impl State {
             aside
         };
         self.say_unkept(Keeps::Record(key, error));
-        self.shelf.set(Self::repaired(Shelf::default()));
+        self.shelf.set(Self::from_records());
     }
 
-    /// Nothing is kept yet, or the index is lost: the examples are laid out in the first case.
-    fn first_visit(self) {
-        let found = Self::repaired(Shelf::default());
-        if !found.shelved().is_empty() {
+    /// The index is lost: it is made anew, and where there is no formula the examples are laid out.
+    fn find_lost(self) {
+        let found = Self::from_records();
+        if found.shelved().is_empty() {
+            self.lay_out_examples();
+        } else {
             self.shelf.set(found);
-            return;
         }
-        // The last put is the last changed, which is the one that opens.
-        for (id, sheet) in examples().iter().rev() {
+    }
+
+    /// Shelves the examples and opens the first, as a visitor's copy where it cannot be kept.
+    fn lay_out_examples(self) {
+        let examples = examples();
+        // The last put is the last changed, which is the first of the list.
+        for (id, sheet) in examples.iter().rev() {
             self.shelve_as(id, sheet);
+        }
+        if let Some((id, sheet)) = examples.into_iter().next() {
+            let is_kept = self.keeps.with_untracked(Option::is_none);
+            if is_kept {
+                self.keep_text(key::OPEN, id.as_text());
+            }
+            self.show(sheet, is_kept.then_some(id));
         }
     }
 
     /// Reads settings and kitchen; what cannot be read is left as it is, and the usual ones hold.
     pub(super) fn read_settings(self) {
-        if let Some(settings) = self.read_small(key::SETTINGS, read_settings) {
+        if let Some(settings) = self.read_small(key::SETTINGS, records::settings) {
             self.settings.set(settings);
         }
-        if let Some(kitchens) = self.read_small(key::KITCHEN, read_kitchens) {
+        if let Some(kitchens) = self.read_small(key::KITCHEN, records::kitchens) {
             self.kitchens.set(kitchens);
         }
         self.show_theme();
     }
 
     /// Reads one of the small records; says so where it cannot be opened.
-    fn read_small<T>(self, key: &str, read: fn(&str) -> Result<T, RecordError>) -> Option<T> {
+    fn read_small<T>(
+        self,
+        key: &str,
+        read: fn(&str) -> Option<Result<T, RecordError>>,
+    ) -> Option<T> {
         let text = storage::get(key).ok().flatten()?;
-        match read(&text) {
+        match read(&text)? {
             Ok(record) => Some(record),
             Err(error) => {
                 self.say_unkept(Keeps::Record(key.to_owned(), error));
@@ -157,16 +186,14 @@ impl State {
         Self::read(id).ok().flatten()
     }
 
-    /// Opens the formula that was changed last and can be; `otherwise`, as a visitor's copy, where
-    /// there is none.
-    fn open_any(self, otherwise: &Sheet) {
+    /// Opens the formula that was changed last and can be. Where there is none, what the page began
+    /// with stays, as a visitor's copy.
+    fn open_any(self) {
         let ids: Vec<Id> = self.shelf.with_untracked(|shelf| {
             let entries = shelf.shelved().into_iter();
             entries.map(|entry| entry.id.clone()).collect()
         });
-        if !ids.iter().any(|id| self.open_formula(id)) {
-            self.show(otherwise.clone(), None);
-        }
+        let _opened = ids.iter().any(|id| self.open_formula(id));
     }
 
     /// Keeps the visitor's copy that is open, as a formula of the shelf.
@@ -200,17 +227,17 @@ impl State {
             Fragment::Loaf(_) if self.trial.with_untracked(Option::is_some) => {
                 self.link_trouble.set(Some(TRIAL_FIRST.to_owned()));
             }
-            Fragment::Loaf(text) => match link::read(&text) {
-                Ok(sheet) => self.show(sheet, None),
-                Err(error) => {
-                    let said = error.sentence(self.manner.get_untracked());
-                    self.link_trouble.set(Some(said));
-                }
+            Fragment::Loaf(text) => match links::read(&text) {
+                Some(Ok(sheet)) => self.show(sheet, None),
+                Some(Err(error)) => self.say_of_link(&error),
+                None => self.link_trouble.set(Some(notice::not_loaded().to_owned())),
             },
-            Fragment::Unknown => {
-                let said = link::LinkError::NotALink.sentence(self.manner.get_untracked());
-                self.link_trouble.set(Some(said));
-            }
+            Fragment::Unknown => self.say_of_link(&LinkError::NotALink),
         }
+    }
+
+    fn say_of_link(self, error: &LinkError) {
+        let said = error.sentence(self.manner.get_untracked());
+        self.link_trouble.set(Some(said));
     }
 }

@@ -5,7 +5,8 @@ use leptos::prelude::*;
 use super::keeping::now;
 use super::{Keeps, State};
 use crate::app::browser::{chance, clock, storage};
-use crate::sheet::record::{read_shelf, write_sheet, write_shelf};
+use crate::app::later::records;
+use crate::sheet::record::{write_sheet, write_shelf};
 use crate::sheet::{Id, Sheet, Shelf, key};
 
 impl State {
@@ -34,8 +35,12 @@ impl State {
 
     /// Writes the index, brought together with what other tabs have written.
     ///
-    /// An index of a newer release is left as it is.
+    /// An index of a newer release is left as it is. Where theirs cannot be read yet, it waits.
     pub(super) fn write_index(self) {
+        records::then(move || self.write_index_now());
+    }
+
+    fn write_index_now(self) {
         self.merge_shelf();
         let text = self.shelf.with_untracked(write_shelf);
         let unfiled = self.unfiled.get_untracked().to_string();
@@ -49,7 +54,7 @@ impl State {
     /// Brings in what other tabs have written into the index.
     pub(super) fn merge_shelf(self) {
         if let Ok(Some(text)) = storage::get(key::SHELF)
-            && let Ok(theirs) = read_shelf(&text)
+            && let Some(Ok(theirs)) = records::shelf(&text)
         {
             let mine = self.shelf.get_untracked();
             let both = mine.clone().merge(theirs);
@@ -104,13 +109,13 @@ impl State {
         self.write_index();
     }
 
-    /// The index made to agree with the records that are there.
-    pub(super) fn repaired(shelf: Shelf) -> Shelf {
-        let records = storage::all();
-        let records = records
-            .iter()
-            .filter_map(|(key, text)| Some((key::formula_of(key)?, text.as_str())));
-        shelf.repair(records, now()).shelf
+    /// An index made from the records that are there.
+    pub(super) fn from_records() -> Shelf {
+        let records: Vec<(Id, String)> = storage::all()
+            .into_iter()
+            .filter_map(|(key, text)| Some((key::formula_of(&key)?, text)))
+            .collect();
+        records::repair(&records, now()).unwrap_or_default()
     }
 
     /// Notes that everything has been saved to a file.

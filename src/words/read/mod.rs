@@ -7,6 +7,7 @@
 mod error;
 mod heat;
 mod number;
+mod parsed;
 mod quantity;
 mod typed;
 mod unit_behind;

@@ -1,6 +1,7 @@
 //! A number as people write it: either decimal mark, grouped thousands, fractions.
 
 use super::ReadError;
+use super::parsed::parsed;
 use crate::words::manner::NumberStyle;
 
 /// More digits than any scale, label or pocket calculator shows.
@@ -79,11 +80,6 @@ fn whole(text: &str) -> Result<f64, ReadError> {
         return Err(ReadError::NotANumber);
     }
     parsed(text)
-}
-
-/// A number in the machine's own writing.
-fn parsed(text: &str) -> Result<f64, ReadError> {
-    text.parse().map_err(|_| ReadError::NotANumber)
 }
 
 /// Rewrites grouped and decimal digits with a point and no groups.

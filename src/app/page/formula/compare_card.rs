@@ -2,6 +2,7 @@
 
 use leptos::prelude::*;
 
+use crate::app::later;
 use crate::app::part::{Button, PickOne};
 use crate::app::state::{State, memo};
 use crate::sheet::{Sheet, ShelfEntry};
@@ -19,7 +20,7 @@ pub fn CompareCard() -> impl IntoView {
             </header>
             <div class="body">
                 <Show when=move || asked.get() fallback=move || view! { <Button says="Lay another formula beside it" tapped=ask /> }>
-                    <Choose />
+                    {later::compare()}
                 </Show>
             </div>
         </section>
@@ -28,7 +29,7 @@ pub fn CompareCard() -> impl IntoView {
 
 /// The formulas there are, and the one that is chosen.
 #[component]
-fn Choose() -> impl IntoView {
+pub fn Compare() -> impl IntoView {
     let state = State::here();
     let chosen = RwSignal::new(0_usize);
     let others = memo(move || {

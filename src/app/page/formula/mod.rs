@@ -13,5 +13,6 @@ mod target_card;
 mod water_card;
 mod what_ifs;
 
+pub use compare_card::Compare;
 pub use keys::FormulaKeys;
 pub use place::FormulaPlace;
