@@ -1,9 +1,11 @@
 //! Advice card: what something means, what to do about it, who says so.
 
+use std::borrow::Cow;
+
 use leptos::prelude::*;
 
 use super::Button;
-use crate::app::state::{Opened, State};
+use crate::app::state::{Opened, State, memo};
 use crate::engine::working::Line;
 use crate::words::Advice;
 
@@ -33,17 +35,25 @@ pub fn AdviceCard(
             lines: working.run(()),
         });
     };
-    move || {
-        advice.get().map(|advice| {
-            view! {
-                <section class="advice follows" aria-label=title>
-                    <h2>{title}</h2>
-                    <p>{advice.means}</p>
-                    <p>{advice.to_do}</p>
-                    <p class="quiet">"Source: "{advice.source}</p>
-                    {working.map(|working| view! { <Button says="How this came about" class="bare" tapped=move |()| open(working) /> })}
-                </section>
-            }
-        })
+    let is_there = memo(move || advice.with(Option::is_some));
+    // Each text follows by itself, so that a figure in it that moves does not draw the card anew.
+    let text = move |look: fn(&Advice) -> &Cow<'static, str>| {
+        move || {
+            advice.with(|advice| {
+                let said = advice.as_ref().map(look);
+                said.map(ToString::to_string).unwrap_or_default()
+            })
+        }
+    };
+    view! {
+        <Show when=move || is_there.get()>
+            <section class="advice follows" aria-label=title>
+                <h2>{title}</h2>
+                <p>{text(|advice| &advice.means)}</p>
+                <p>{text(|advice| &advice.to_do)}</p>
+                <p class="quiet">"Source: "{text(|advice| &advice.source)}</p>
+                {working.map(|working| view! { <Button says="How this came about" class="bare" tapped=move |()| open(working) /> })}
+            </section>
+        </Show>
     }
 }

@@ -3,7 +3,8 @@
 use leptos::prelude::*;
 
 use super::stream_word::stream_word;
-use crate::words::picture::{WaterBar, WaterMark, WaterPiece, WaterRow};
+use crate::app::state::memo;
+use crate::words::picture::{WaterBar, WaterPiece, WaterRow};
 
 /// Who brought the water, as one bar with its table.
 #[component]
@@ -13,57 +14,88 @@ pub fn WaterLedger(
     /// The same in words.
     twin: Memo<String>,
 ) -> impl IntoView {
-    let pieces = move || bar.with(|bar| bar.segments.iter().map(piece).collect_view());
-    let marks = move || bar.with(|bar| bar.marks.iter().zip(["6", "82"]).map(mark).collect_view());
+    let count = memo(move || bar.with(|bar| bar.segments.len()));
+    let marks = memo(move || bar.with(|bar| bar.marks.len()));
+    // A long table that is shut need not follow.
+    let is_open = RwSignal::new(false);
     let rows = move || bar.with(|bar| bar.rows.iter().map(row).collect_view());
     view! {
         <figure class="ledger">
             <svg height="88" role="img" aria-label=twin>
-                {pieces}
-                {marks}
+                <For each=move || 0..count.get() key=|at| *at let(at)>
+                    <Piece bar at />
+                </For>
+                <For each=move || 0..marks.get() key=|at| *at let(at)>
+                    <Mark bar at />
+                </For>
             </svg>
-            <details>
+            <details on:toggle=move |_| is_open.update(|open| *open = !*open)>
                 <summary>"Who brought it"</summary>
-                <table>
-                    <thead>
-                        <tr>
-                            <th scope="col">"From"</th>
-                            <th scope="col">"Water"</th>
-                            <th scope="col">"Of flour"</th>
-                        </tr>
-                    </thead>
-                    <tbody>{rows}</tbody>
-                </table>
+                <Show when=move || is_open.get()>
+                    <table>
+                        <thead>
+                            <tr>
+                                <th scope="col">"From"</th>
+                                <th scope="col">"Water"</th>
+                                <th scope="col">"Of flour"</th>
+                            </tr>
+                        </thead>
+                        <tbody>{rows}</tbody>
+                    </table>
+                </Show>
             </details>
         </figure>
     }
 }
 
-/// A piece of the bar, with its letter where there is room.
-fn piece(piece: &WaterPiece) -> impl IntoView + use<> {
-    let percent = |at: f64| format!("{at}%");
-    let letter = piece.letter_at.map(|at| {
-        view! { <text class="segment-letter" x=percent(at) y="50">{piece.letter}</text> }
+/// A place along the bar, as an attribute says it.
+fn percent(at: f64) -> String {
+    format!("{at}%")
+}
+
+/// A piece of the bar, with its letter where there is room. What it is drawn with stays; only
+/// where it stands follows.
+#[component]
+fn Piece(bar: Memo<WaterBar>, at: usize) -> impl IntoView {
+    let piece = memo(move || bar.with(|bar| bar.segments.get(at).cloned()));
+    let place = move |look: fn(&WaterPiece) -> f64| {
+        move || piece.with(|piece| piece.as_ref().map(|piece| percent(look(piece))))
+    };
+    let has_letter = memo(move || {
+        piece.with(|piece| {
+            let piece = piece.as_ref()?;
+            piece.letter_at.map(|_| piece.letter)
+        })
     });
+    let letter = move || {
+        has_letter.get().map(|letter| {
+            let at = place(|piece| piece.letter_at.unwrap_or_default());
+            view! { <text class="segment-letter" x=at y="50">{letter}</text> }
+        })
+    };
+    let stream = move || piece.with(|piece| piece.as_ref().map(|piece| stream_word(piece.kind)));
     view! {
-        <g data-stream=stream_word(piece.kind)>
-            <rect class="segment" x=percent(piece.from) width=percent(piece.wide) y="27" height="36" />
+        <g data-stream=stream>
+            <rect class="segment" x=place(|piece| piece.from) width=place(|piece| piece.wide) y="27" height="36" />
             {letter}
         </g>
     }
 }
 
-/// A mark across the bar; its words stand above or below.
-fn mark((mark, words_y): (&WaterMark, &'static str)) -> impl IntoView + use<> {
-    let at = format!("{}%", mark.at);
-    let (anchor, aside) = if mark.words_before {
-        ("end", "-5")
-    } else {
-        ("start", "5")
-    };
+/// A mark across the bar; its words stand above the bar for the first, below for the second.
+#[component]
+fn Mark(bar: Memo<WaterBar>, at: usize) -> impl IntoView {
+    let mark = memo(move || bar.with(|bar| bar.marks.get(at).cloned()));
+    let words_y = if at == 0 { "6" } else { "82" };
+    let place = move || mark.with(|mark| mark.as_ref().map(|mark| percent(mark.at)));
+    let before =
+        memo(move || mark.with(|mark| mark.as_ref().is_some_and(|mark| mark.words_before)));
+    let anchor = move || if before.get() { "end" } else { "start" };
+    let aside = move || if before.get() { "-5" } else { "5" };
+    let says = move || mark.with(|mark| mark.as_ref().map(|mark| mark.says.clone()));
     view! {
-        <line class="mark" x1=at.clone() x2=at.clone() y1="18" y2="72" />
-        <text class="mark-name" x=at dx=aside dy="8" y=words_y text-anchor=anchor>{mark.says.clone()}</text>
+        <line class="mark" x1=place x2=place y1="18" y2="72" />
+        <text class="mark-name" x=place dx=aside dy="8" y=words_y text-anchor=anchor>{says}</text>
     }
 }
 

@@ -21,13 +21,28 @@ pub fn Cautions() -> impl IntoView {
                 .collect::<Vec<(String, Advice)>>()
         })
     });
-    move || {
-        found
-            .get()
-            .into_iter()
-            .map(|(title, advice)| view! { <AdviceCard title advice=Signal::stored(Some(advice)) /> })
-            .collect_view()
+    let count = memo(move || found.with(Vec::len));
+    view! {
+        <For each=move || 0..count.get() key=|at| *at let(at)>
+            <OneCaution found at />
+        </For>
     }
+}
+
+/// One of the cautions.
+#[component]
+fn OneCaution(
+    /// All of them: what each is about, and what it says.
+    found: Memo<Vec<(String, Advice)>>,
+    /// Which one.
+    at: usize,
+) -> impl IntoView {
+    let title = memo(move || {
+        let title = |one: &(String, Advice)| one.0.clone();
+        found.with(|found| found.get(at).map(title).unwrap_or_default())
+    });
+    let advice = memo(move || found.with(|found| found.get(at).map(|one| one.1.clone())));
+    view! { <AdviceCard title advice /> }
 }
 
 /// What a caution is about.

@@ -5,7 +5,37 @@ use leptos::prelude::*;
 use crate::app::part::NumberBox;
 use crate::app::state::{Opened, State, memo};
 use crate::engine::formula::{LineAt, percentage, set_mass, set_percentage};
+use crate::sheet::Sheet;
 use crate::words::{Trouble, line, read, write};
+
+/// What a row shows. Worked out in one go, so that the sheet has one reader a line.
+#[derive(Clone, Debug, Default, PartialEq)]
+struct Shown {
+    food: String,
+    said: String,
+    mass: String,
+    percent: String,
+    /// Whether a trial has changed the weight.
+    changed: bool,
+}
+
+impl Shown {
+    fn of(state: State, at: LineAt) -> Option<Self> {
+        let (manner, basis) = (state.manner.get(), state.basis.get());
+        let sheet = state.stands();
+        let line = sheet.formula.line(at)?;
+        let kept = |sheet: &Sheet| sheet.formula.line(at).map(|line| line.mass);
+        Some(Self {
+            food: line.food.name().to_owned(),
+            said: line::said(line, manner),
+            mass: write::box_mass(line.mass, manner),
+            percent: percentage(&sheet.formula, at, basis)
+                .map(|share| write::box_share(share.share, manner))
+                .unwrap_or_default(),
+            changed: state.is_trial() && state.with_kept(kept) != Some(line.mass),
+        })
+    }
+}
 
 /// One ingredient of a stream.
 #[component]
@@ -14,53 +44,33 @@ pub fn LineRow(
     at: LineAt,
 ) -> impl IntoView {
     let state = State::here();
-    let food = memo(move || {
-        state
-            .with(|sheet| {
-                sheet
-                    .formula
-                    .line(at)
-                    .map(|line| line.food.name().to_owned())
-            })
-            .unwrap_or_default()
-    });
-    let said = memo(move || {
-        let manner = state.manner.get();
-        state
-            .with(|sheet| sheet.formula.line(at).map(|line| line::said(line, manner)))
-            .unwrap_or_default()
-    });
-    let changed = memo(move || {
-        let mass = |sheet: &crate::sheet::Sheet| sheet.formula.line(at).map(|line| line.mass);
-        state.is_trial() && state.with(mass) != state.with_kept(mass)
-    });
+    let shown = memo(move || Shown::of(state, at).unwrap_or_default());
+    let text = move |look: fn(&Shown) -> &String| {
+        Signal::derive(move || shown.with(|shown| look(shown).clone()))
+    };
+    let food = text(|shown| &shown.food);
+    let changed = Signal::derive(move || shown.with(|shown| shown.changed));
     view! {
         <div class="line" role="group" aria-label=food>
             <button type="button" class="food" aria-haspopup="dialog" on:click=move |_| state.open(Opened::Line(at))>
                 <span class="name">{food}</span>
-                <span class="said">{said}</span>
+                <span class="said">{text(|shown| &shown.said)}</span>
             </button>
-            <MassBox at food changed />
-            <PercentBox at food changed />
+            <MassBox at food changed figure=text(|shown| &shown.mass) />
+            <PercentBox at food changed figure=text(|shown| &shown.percent) />
         </div>
     }
 }
 
 #[component]
-fn MassBox(at: LineAt, food: Memo<String>, changed: Memo<bool>) -> impl IntoView {
+fn MassBox(
+    at: LineAt,
+    food: Signal<String>,
+    changed: Signal<bool>,
+    figure: Signal<String>,
+) -> impl IntoView {
     let state = State::here();
     let id = format!("mass-{}-{}", at.stream, at.line);
-    let figure = memo(move || {
-        let manner = state.manner.get();
-        state
-            .with(|sheet| {
-                sheet
-                    .formula
-                    .line(at)
-                    .map(|line| write::box_mass(line.mass, manner))
-            })
-            .unwrap_or_default()
-    });
     let from = id.clone();
     let take = move |text: String| {
         let manner = state.manner.get_untracked();
@@ -75,16 +85,14 @@ fn MassBox(at: LineAt, food: Memo<String>, changed: Memo<bool>) -> impl IntoView
 }
 
 #[component]
-fn PercentBox(at: LineAt, food: Memo<String>, changed: Memo<bool>) -> impl IntoView {
+fn PercentBox(
+    at: LineAt,
+    food: Signal<String>,
+    changed: Signal<bool>,
+    figure: Signal<String>,
+) -> impl IntoView {
     let state = State::here();
     let id = format!("percent-{}-{}", at.stream, at.line);
-    let figure = memo(move || {
-        let (manner, basis) = (state.manner.get(), state.basis.get());
-        let share = state.with(|sheet| percentage(&sheet.formula, at, basis));
-        share
-            .map(|share| write::box_share(share.share, manner))
-            .unwrap_or_default()
-    });
     let from = id.clone();
     let take = move |text: String| {
         let manner = state.manner.get_untracked();
