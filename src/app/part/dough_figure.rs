@@ -15,16 +15,15 @@ pub fn ShareFigure(
 ) -> impl IntoView {
     let state = State::here();
     let shown = memo(move || {
-        let manner = state.manner.get();
-        let new = state.figures.with(|figures| figures.share(figure));
-        let old = state.kept_figures.with(|figures| figures.share(figure));
+        let manner = state.manner.get_untracked();
+        let (new, old) = both(state, |figures| figures.share(figure));
         Shown {
             value: match &new {
                 Ok(share) => write::share(*share, manner),
                 Err(error) => error.sentence(manner),
             },
             was: match (old, new) {
-                (Ok(old), Ok(new)) if state.is_trial() && old != new => Some(was(
+                (Some(Ok(old)), Ok(new)) if old != new => Some(was(
                     &write::share(old, manner),
                     &write::points_change(old, new, manner),
                 )),
@@ -44,12 +43,11 @@ pub fn MassFigure(
 ) -> impl IntoView {
     let state = State::here();
     let shown = memo(move || {
-        let manner = state.manner.get();
-        let new = state.figures.with(|figures| figures.mass(figure));
-        let old = state.kept_figures.with(|figures| figures.mass(figure));
+        let manner = state.manner.get_untracked();
+        let (new, old) = both(state, |figures| figures.mass(figure));
         Shown {
             value: write::mass(new, manner),
-            was: (state.is_trial() && old != new).then(|| {
+            was: old.filter(|old| *old != new).map(|old| {
                 was(
                     &write::mass(old, manner),
                     &write::mass_change(new - old, manner),
@@ -66,16 +64,15 @@ pub fn MassFigure(
 pub fn MoistureFigure() -> impl IntoView {
     let state = State::here();
     let shown = memo(move || {
-        let manner = state.manner.get();
-        let new = state.figures.with(Figures::moisture);
-        let old = state.kept_figures.with(Figures::moisture);
+        let manner = state.manner.get_untracked();
+        let (new, old) = both(state, Figures::moisture);
         Shown {
             value: new.map_or_else(
                 || FormulaError::NoFlour.sentence(manner),
                 |share| format!("{} of dough", write::share(share, manner)),
             ),
             was: match (old, new) {
-                (Some(old), Some(new)) if state.is_trial() && old != new => Some(was(
+                (Some(Some(old)), Some(new)) if old != new => Some(was(
                     &write::share(old, manner),
                     &write::points_change(old, new, manner),
                 )),
@@ -90,6 +87,14 @@ pub fn MoistureFigure() -> impl IntoView {
     };
     let label = name::figure(Figure::TotalWater);
     view! { <Tapped label shown working=Callback::new(working) /> }
+}
+
+/// A figure as it stands, and as it is kept while a trial is on. The manner of writing is not
+/// followed: a place is drawn anew when that changes.
+fn both<T>(state: State, look: impl Fn(&Figures) -> T) -> (T, Option<T>) {
+    state
+        .figures
+        .with(|figures| (look(&figures.now), figures.kept.as_ref().map(look)))
 }
 
 /// What a figure was, and by how much it has changed.

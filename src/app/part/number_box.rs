@@ -56,19 +56,22 @@ impl Memory {
 
     /// What it shows: what was typed while that stands, else the figure.
     fn text(self) -> String {
-        let (figure, settled) = (self.figure.get(), self.state.settled.get());
-        self.typed.with(|typed| match typed {
-            Some(typed) if typed.stands(&figure, settled) => typed.text.clone(),
-            _ => figure,
-        })
+        let typed = self.standing(|typed| typed.text.clone());
+        typed.unwrap_or_else(|| self.figure.get())
     }
 
     /// What is in the way of reading it; empty when nothing is.
     fn trouble(self) -> String {
-        let (figure, settled) = (self.figure.get(), self.state.settled.get());
-        self.typed.with(|typed| match typed {
-            Some(typed) if typed.stands(&figure, settled) => typed.trouble.clone(),
-            _ => String::new(),
+        self.standing(|typed| typed.trouble.clone())
+            .unwrap_or_default()
+    }
+
+    /// Something of what was typed, while that stands. A box nothing was typed into follows nothing.
+    fn standing(self, look: fn(&Typed) -> String) -> Option<String> {
+        self.typed.with(|typed| {
+            let typed = typed.as_ref()?;
+            let (figure, settled) = (self.figure.get(), self.state.settled.get());
+            typed.stands(&figure, settled).then(|| look(typed))
         })
     }
 
@@ -124,6 +127,7 @@ pub fn NumberBox(
     changed: Signal<bool>,
 ) -> impl IntoView {
     let own = Memory::new(&id, figure, take);
+    let text = memo(move || own.text());
     let trouble = memo(move || own.trouble());
     let is_unread = move || trouble.with(|trouble| !trouble.is_empty());
     let trouble_id = format!("{id}-trouble");
@@ -137,7 +141,7 @@ pub fn NumberBox(
                     type="text"
                     inputmode="decimal"
                     autocomplete="off"
-                    prop:value=move || own.text()
+                    prop:value=move || text.get()
                     aria-invalid=move || is_unread().then_some("true")
                     aria-describedby=move || is_unread().then(|| described.clone())
                     on:input:target=move |event| own.read(event.target().value())

@@ -10,5 +10,8 @@ use crate::app::state::State;
 #[component]
 pub fn Keys() -> impl IntoView {
     let state = State::here();
-    move || later::keys(state.place.get()).unwrap_or_else(|| view! { <FormulaKeys /> }.into_any())
+    move || {
+        state.manner.track();
+        later::keys(state.place.get()).unwrap_or_else(|| view! { <FormulaKeys /> }.into_any())
+    }
 }

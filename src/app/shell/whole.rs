@@ -19,7 +19,9 @@ pub fn Whole() -> impl IntoView {
         event.prevent_default();
         focus::move_to(HEADING);
     };
+    // Another manner of writing draws the place anew, so that its figures need not follow that too.
     let place = move || {
+        state.manner.track();
         later::place(state.place.get()).unwrap_or_else(|| view! { <FormulaPlace /> }.into_any())
     };
     view! {

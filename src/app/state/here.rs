@@ -24,6 +24,15 @@ pub enum Keeps {
     Record(String, RecordError),
 }
 
+/// The figures of the dough. In one, so that what shows a figure has one thing to follow.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Figured {
+    /// As it stands.
+    pub now: Figures,
+    /// As it is kept, while a trial is on.
+    pub kept: Option<Figures>,
+}
+
 /// The state of the page. Small enough to be copied into every closure.
 #[derive(Clone, Copy)]
 pub struct State {
@@ -43,10 +52,8 @@ pub struct State {
     pub kitchen: Memo<Kitchen>,
     /// How numbers are written and read here.
     pub manner: Memo<Manner>,
-    /// The figures of the dough as it stands.
-    pub figures: Memo<Figures>,
-    /// The figures of the dough as it is kept.
-    pub kept_figures: Memo<Figures>,
+    /// The figures of the dough.
+    pub figures: Memo<Figured>,
     /// Which flour is the hundred per cent.
     pub basis: RwSignal<Basis>,
     /// Where the user is.
@@ -91,9 +98,11 @@ impl State {
             let tried = trial.with(|trial| trial.as_ref().map(now));
             tried.unwrap_or_else(|| kept.get())
         });
-        let figures = |sheet: &Sheet| Figures::of(&sheet.formula, Form::AsWritten);
-        let kept_figures = memo(move || figures(&kept.get()));
-        let figures = memo(move || figures(&stands.get()));
+        let of = |sheet: &Sheet| Figures::of(&sheet.formula, Form::AsWritten);
+        let figures = memo(move || Figured {
+            now: of(&stands.get()),
+            kept: trial.with(Option::is_some).then(|| of(&kept.get())),
+        });
         Self {
             history,
             trial,
@@ -107,7 +116,6 @@ impl State {
                 units: units(settings.get()),
             }),
             figures,
-            kept_figures,
             basis: RwSignal::new(Basis::default()),
             place: RwSignal::new(Place::default()),
             opened: RwSignal::new(None),

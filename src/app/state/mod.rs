@@ -12,5 +12,5 @@ mod trial;
 mod unread;
 
 pub use doors::Opened;
-pub use here::{Keeps, State, is_newer};
+pub use here::{Figured, Keeps, State, is_newer};
 pub use memo::memo;

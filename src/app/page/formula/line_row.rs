@@ -8,7 +8,8 @@ use crate::engine::formula::{LineAt, percentage, set_mass, set_percentage};
 use crate::sheet::Sheet;
 use crate::words::{Trouble, line, read, write};
 
-/// What a row shows. Worked out in one go, so that the sheet has one reader a line.
+/// What a row shows. Worked out in one go, so that the sheet has one reader a line. The manner of
+/// writing is not followed: a place is drawn anew when that changes.
 #[derive(Clone, Debug, Default, PartialEq)]
 struct Shown {
     food: String,
@@ -21,7 +22,7 @@ struct Shown {
 
 impl Shown {
     fn of(state: State, at: LineAt) -> Option<Self> {
-        let (manner, basis) = (state.manner.get(), state.basis.get());
+        let (manner, basis) = (state.manner.get_untracked(), state.basis.get());
         let sheet = state.stands();
         let line = sheet.formula.line(at)?;
         let kept = |sheet: &Sheet| sheet.formula.line(at).map(|line| line.mass);
@@ -80,7 +81,7 @@ fn MassBox(
             .map_err(|error| error.sentence(manner))
     };
     let label = Signal::derive(move || format!("{}, weight", food.get()));
-    let unit = Signal::derive(move || state.manner.get().units.mass.symbol());
+    let unit = state.manner.get_untracked().units.mass.symbol();
     view! { <NumberBox id label unit figure changed take=Callback::new(take) /> }
 }
 

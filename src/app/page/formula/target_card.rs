@@ -76,7 +76,7 @@ fn TargetBox(
     let state = State::here();
     let stands = memo(move || {
         let (manner, figure) = (state.manner.get(), figure.get());
-        let share = state.figures.with(|figures| figures.share(figure));
+        let share = state.figures.with(|figures| figures.now.share(figure));
         share
             .map(|share| write::box_share(share, manner))
             .unwrap_or_default()
