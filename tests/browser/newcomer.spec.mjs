@@ -73,7 +73,7 @@ test('a figure opens to its working: rule, numbers put in, source, and the figur
     await page.dialog.waitFor();
     await until(() => page.page.evaluate(() => document.activeElement.textContent), (focused) => focused === label, 'focus');
     const steps = page.dialog.getByRole('listitem');
-    assert.ok((await steps.count()) > 0, label);
+    await steps.first().waitFor();
     for (const step of await steps.all()) assert.match(await step.innerText(), /=[\s\S]*Source: \S/);
     // A weight is followed by what it is of the flour, so the figure need not be the last.
     const sums = (await steps.allInnerTexts()).map((step) => number(step.split('=').at(-1)));

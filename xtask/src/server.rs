@@ -3,11 +3,12 @@
 use crate::{headers, packed};
 use anyhow::{Result, anyhow};
 use std::fs;
+use std::io::Write as _;
 use std::net::TcpListener;
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 use std::thread;
-use tiny_http::{Header, Method, Request, Response, Server};
+use tiny_http::{HTTPVersion, Header, Method, Request, Response, Server};
 
 /// A server at work.
 pub(crate) struct Serving {
@@ -75,7 +76,16 @@ fn answer(request: Request, folder: &Path, under: &str) {
             with(response, name, value)
         });
     // A browser that has gone away needs no answer.
-    let _sent = request.respond(response);
+    let _sent = send(request, response);
+}
+
+/// One answer a connection, as version 1.0 has it. The library hands each connection to a thread
+/// for as long as the browser holds it, and in a burst may hand one to a thread that is held.
+fn send(request: Request, response: Answer) -> std::io::Result<()> {
+    let is_head = *request.method() == Method::Head;
+    let mut writer = request.into_writer();
+    response.raw_print(&mut writer, HTTPVersion(1, 0), &[], is_head, None)?;
+    writer.flush()
 }
 
 type Answer = Response<std::io::Cursor<Vec<u8>>>;
