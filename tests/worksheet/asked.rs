@@ -9,6 +9,7 @@ use softcrumb::sheet::record::{Tree, read_kitchen, read_sheet, write_kitchen, wr
 use softcrumb::sheet::{Kitchen, Sheet, examples};
 
 use crate::asked_heat::HeatAsked;
+use crate::class::{self, AskedClass};
 use crate::day::{self, AskedDay};
 use crate::spelling::figure;
 use crate::trouble::Trouble;
@@ -30,6 +31,7 @@ pub(crate) struct Asked {
     pub(crate) heat: HeatAsked,
     /// Heat is left out: only when formula, batch and chocolate are timed by themselves.
     pub(crate) without_heat: bool,
+    pub(crate) class: AskedClass,
 }
 
 pub(crate) type Read<T> = Result<T, Trouble>;
@@ -50,6 +52,10 @@ const KEYS: &[&str] = &[
     "heat",
     "coolings",
     "boilings",
+    "pantry",
+    "class",
+    "recipe",
+    "hand_out",
 ];
 
 impl Asked {
@@ -66,6 +72,7 @@ impl Asked {
             day: None,
             heat: HeatAsked::default(),
             without_heat: false,
+            class: AskedClass::default(),
         }
     }
 
@@ -89,6 +96,7 @@ impl Asked {
         asked.targets = each(&tree, "targets", target)?;
         asked.stream_shares = each(&tree, "stream_shares", stream_share)?;
         asked.divide = each(&tree, "divide", divide)?;
+        asked.class = class::read(&tree)?;
         asked.thickness = each(&tree, "thickness_pa_s", |tree| {
             in_range("", Viscosity::from_pascal_seconds(plain_number(tree, "")?))
         })?;

@@ -9,6 +9,7 @@
 
 mod asked;
 mod asked_heat;
+mod class;
 mod cooling_case;
 mod day;
 mod evaluation;

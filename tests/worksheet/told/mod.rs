@@ -2,8 +2,10 @@
 
 mod batch;
 mod chocolate;
+mod class;
 mod day;
 mod formula;
+mod hand_out;
 mod heat;
 mod working;
 
@@ -27,6 +29,13 @@ pub(crate) fn told(asked: &Asked, evaluation: &Evaluation) -> Value {
         "chocolate": chocolate::told(evaluation),
         "day": day::told(asked, evaluation),
         "heat": evaluation.heat.as_ref().map(|heat| heat::told(asked, heat)),
+        "tin": class::tin(asked, evaluation),
+        "nutrition": class::nutrition(evaluation),
+        "allergens": class::allergens(asked),
+        "shopping": class::shopping(asked, evaluation),
+        "class": class::class(asked),
+        "hand_out": hand_out::told(asked),
+        "recipe": hand_out::recipe(asked),
         "working": working::told(&working(evaluation)),
         "link": or_error(&link::write(&asked.sheet), "", |text| json!(text)),
         "record": write_sheet(&asked.sheet),

@@ -1,0 +1,47 @@
+//! The class of one document: pantry, class and a recipe to be read.
+
+use softcrumb::engine::class::ClassWishes;
+use softcrumb::sheet::Pantry;
+use softcrumb::sheet::record::{RecordError, Tree, read_class, read_pantry};
+
+use crate::asked::{get, record};
+use crate::trouble::Trouble;
+
+/// What is asked beside the batch.
+#[derive(Default)]
+pub(crate) struct AskedClass {
+    pub(crate) pantry: Pantry,
+    pub(crate) wishes: Option<ClassWishes>,
+    pub(crate) recipe: Option<String>,
+    pub(crate) hand_out: bool,
+}
+
+/// Reads `pantry`, `class` and `recipe`, each of which may be left out.
+pub(crate) fn read(tree: &Tree) -> Result<AskedClass, Trouble> {
+    let recipe = match get(tree, "recipe") {
+        None => None,
+        Some(Tree::Text(text)) => Some(text.clone().into_owned()),
+        Some(_) => return Err(Trouble::new("recipe", "WrongType", "expected a text")),
+    };
+    let hand_out = matches!(get(tree, "hand_out"), Some(Tree::Truth(true)));
+    Ok(AskedClass {
+        hand_out,
+        pantry: part(tree, "pantry", read_pantry)?.unwrap_or_default(),
+        wishes: part(tree, "class", read_class)?,
+        recipe,
+    })
+}
+
+fn part<T>(
+    tree: &Tree,
+    key: &'static str,
+    read: impl Fn(&str) -> Result<T, RecordError>,
+) -> Result<Option<T>, Trouble> {
+    match get(tree, key) {
+        None => Ok(None),
+        Some(Tree::Fields(fields)) => read(&record(key, fields.clone()))
+            .map(Some)
+            .map_err(|error| Trouble::of_record(&error, key)),
+        Some(_) => Err(Trouble::new(key, "WrongType", "expected fields")),
+    }
+}

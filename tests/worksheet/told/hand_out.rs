@@ -1,0 +1,72 @@
+//! What is handed out and taken in: a table, a recipe, a square code; a recipe that was read.
+
+use base64::Engine;
+use base64::engine::general_purpose::STANDARD;
+use serde_json::{Value, json};
+use softcrumb::sheet::interchange::{
+    RecipeLine, SquareCode, Understood, csv, png, read_recipe, square_code, svg, write_recipe,
+};
+use softcrumb::sheet::link;
+use softcrumb::sheet::record::write_sheet;
+use softcrumb::words::Manner;
+use softcrumb::words::handed::steps;
+
+use crate::asked::Asked;
+use crate::spelling::{name, snake};
+use crate::trouble::or_error;
+
+pub(super) fn told(asked: &Asked) -> Value {
+    if !asked.class.hand_out {
+        return Value::Null;
+    }
+    let sheet = &asked.sheet;
+    let text = link::write(sheet).unwrap_or_default();
+    let text = format!("https://bread.example/#{text}");
+    json!({
+        "csv": csv(&sheet.formula),
+        "recipe": write_recipe(sheet, &steps(sheet, Manner::default()), None),
+        "code": or_error(&square_code(&text), "", |code| json!({
+            "text": text, "version": code.version, "level": snake(&code.level), "side": code.side,
+            "rows": rows(code), "svg": svg(code), "png_base64": STANDARD.encode(png(code, 4)),
+        })),
+    })
+}
+
+/// Dark is 1.
+fn rows(code: &SquareCode) -> Vec<String> {
+    let letter = |dark| if dark { '1' } else { '0' };
+    (0..code.side)
+        .map(|row| {
+            let columns = 0..code.side;
+            columns
+                .map(|column| letter(code.is_dark(column, row)))
+                .collect()
+        })
+        .collect()
+}
+
+pub(super) fn recipe(asked: &Asked) -> Value {
+    let Some(text) = &asked.class.recipe else {
+        return Value::Null;
+    };
+    or_error(&read_recipe(text), "recipe", |read| {
+        json!({
+            "lines": read.lines.iter().map(line).collect::<Vec<_>>(),
+            "unused": read.unused, "note_cut": read.note_cut,
+            "record": write_sheet(&read.sheet),
+        })
+    })
+}
+
+fn line(line: &RecipeLine) -> Value {
+    match &line.understood {
+        Understood::Heading(heading) => {
+            json!({ "text": line.text, "heading": snake(&heading.kind) })
+        }
+        Understood::Line(at, found) => json!({
+            "text": line.text, "stream": at.stream, "line": at.line, "food": found.food.name(),
+            "own": found.own, "mass_g": found.mass.grams(), "amount": snake(&found.amount),
+        }),
+        Understood::Not(unread) => json!({ "text": line.text, "not": name(unread) }),
+    }
+}
