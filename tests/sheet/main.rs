@@ -31,6 +31,7 @@ mod hostile_records;
 mod household;
 mod kitchens;
 mod links;
+mod observed;
 mod plain;
 mod recipes;
 mod records;

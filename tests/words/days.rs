@@ -13,16 +13,16 @@ use softcrumb::sheet::{Kitchen, Moment, Sheet, examples};
 use softcrumb::words::picture::{DayRibbon, RiseDrawing, day_ribbon, rise_curve};
 use softcrumb::words::{day, name, write};
 
-fn minutes(m: f64) -> Minutes {
+pub(crate) fn minutes(m: f64) -> Minutes {
     Minutes::from_minutes(m).unwrap()
 }
 
-fn celsius(t: f64) -> Temperature {
+pub(crate) fn celsius(t: f64) -> Temperature {
     Temperature::from_celsius(t).unwrap()
 }
 
 /// Friday, 27 March 2026, 18:00 in London.
-fn friday() -> Moment {
+pub(crate) fn friday() -> Moment {
     Moment::from_milliseconds(1_774_634_400_000.0).unwrap()
 }
 

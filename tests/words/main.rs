@@ -12,6 +12,7 @@
     reason = "generated sizes need not agree with the phone's"
 )]
 
+mod bench;
 mod cautions;
 mod cautions_of_chocolate;
 mod class_told;

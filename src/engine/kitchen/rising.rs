@@ -4,7 +4,7 @@ use super::place::Kitchen;
 use super::wishes::HeatWishes;
 use crate::engine::formula::{Formula, StreamKind};
 use crate::engine::heat::{
-    Air, Body, Curve, HeatError, Matter, Place, Shape, Stay, follow, stream_matter,
+    Air, Body, Curve, HeatError, Matter, Place, Shape, Stay, follow_on, stream_matter,
 };
 use crate::engine::quantity::{Factor, Length, Mass, Minutes, Temperature};
 use crate::engine::rise::{
@@ -48,8 +48,11 @@ pub struct Rising {
     pub nights: Vec<Result<Night, RiseError>>,
 }
 
-/// How long a rise is followed, min: a day and a half.
-const FOLLOWED: Minutes = Minutes::known(2160.0);
+/// How long a rise is followed, min: a day.
+const FOLLOWED: Minutes = Minutes::known(1440.0);
+/// Half the cells and steps of a cooling: only the mean temperature counts, and it changes slowly.
+const CELLS: usize = 16;
+const STEPS: u16 = 8;
 
 impl Known {
     /// What the formula itself says.
@@ -109,7 +112,7 @@ fn stands(
         minutes: FOLLOWED,
         air: Air::still(place),
     };
-    let course = follow(body, start, &[stay])?;
+    let course = follow_on::<CELLS>(body, start, &[stay], STEPS)?;
     let asked = RiseAsked {
         anchor,
         cardinal: Cardinal::DOUGH,
@@ -171,7 +174,7 @@ pub fn night(
         air: Air::still(place),
     };
     let follow_stays = |stays: &[Stay]| -> Result<(Curve, Spent), RiseError> {
-        let course = follow(&body, kitchen.room, stays)?;
+        let course = follow_on::<CELLS>(&body, kitchen.room, stays, STEPS)?;
         let spent = spent(&course, Cardinal::DOUGH, at)?;
         Ok((course, spent))
     };

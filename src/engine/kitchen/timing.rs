@@ -6,7 +6,7 @@ use super::place::Kitchen;
 use super::rising::Rising;
 use super::wishes::HeatWishes;
 use crate::engine::formula::{Formula, StreamKind};
-use crate::engine::heat::{HeatError, Place, cook};
+use crate::engine::heat::{HeatError, Place, cook, follow_on};
 use crate::engine::plan::{Lasts, Times, oven_run};
 use crate::engine::quantity::{Minutes, Temperature};
 use crate::engine::rise::{RiseError, RiseWishes, Risen, Stated};
@@ -110,8 +110,10 @@ fn cold_after(
     let own = formula.streams.get(stream).ok_or(HeatError::EmptyBowl)?;
     let paste = paste(formula, stream, kitchen, &heat.paste)?.ok_or(HeatError::NoFlour)?;
     let hot = cook(&paste)?.temperature;
-    let cooled = cooling_plan(own, hot, kitchen, &heat.cooling)?.follow()?;
-    let cold = cooled.curve.reaches(COLD, Place::Centre, Minutes::ZERO);
+    let plan = cooling_plan(own, hot, kitchen, &heat.cooling)?;
+    // To the nearest five minutes, so half the cells and steps will do.
+    let course = follow_on::<16>(&plan.cooling.body, hot, &plan.stays(), 8)?;
+    let cold = course.reaches(COLD, Place::Centre, Minutes::ZERO);
     Ok(cold.map_or(COOLS, Minutes::minutes))
 }
 

@@ -31,8 +31,12 @@ impl Parts {
 const LONG_AGO: i64 = -1_000_000_000_000;
 
 impl Course {
-    /// What a set of times costs.
-    pub(super) fn cost(&self, lasts: &[i64], falls: &[Fall]) -> Cost {
+    /// What a set of times costs; where it is already worse than `bound`, hands are not looked at.
+    pub(super) fn cost(&self, lasts: &[i64], falls: &[Fall], bound: i64) -> Cost {
+        let mut parts = self.parts_but_hands(falls);
+        if self.one_pair_of_hands && parts.hard() <= bound {
+            parts.hands = self.hands(falls);
+        }
         let off_wish = self
             .legs
             .iter()
@@ -41,15 +45,31 @@ impl Course {
             .map(|(leg, lasts)| (lasts - leg.wished).abs())
             .sum();
         Cost {
-            hard: self.parts(falls).hard(),
+            hard: parts.hard(),
             off_wish,
         }
     }
 
-    /// What is wrong with a set of times, apart.
-    pub(super) fn parts(&self, falls: &[Fall]) -> Parts {
+    /// For how long the same hands are wanted twice.
+    fn hands(&self, falls: &[Fall]) -> i64 {
+        let pairs = self.legs.iter().zip(falls);
+        let mut works = pairs
+            .filter(|(leg, _)| leg.began.is_none() && leg.hands > 0)
+            .map(|(leg, fall)| at_work(leg, *fall));
+        let mut sum = 0;
+        while let Some((from, until)) = works.next() {
+            let later = works.clone();
+            sum += later
+                .map(|(begins, ends)| (until.min(ends) - from.max(begins)).max(0))
+                .sum::<i64>();
+        }
+        sum
+    }
+
+    /// What is wrong with a set of times, apart, but for hands.
+    fn parts_but_hands(&self, falls: &[Fall]) -> Parts {
         let mut sum = Parts::default();
-        for (place, (leg, fall)) in self.legs.iter().zip(falls).enumerate() {
+        for (leg, fall) in self.legs.iter().zip(falls) {
             if let Some(began) = leg.began {
                 if leg.ended.is_none() {
                     let lasted = fall.ends - began;
@@ -61,12 +81,8 @@ impl Course {
             }
             sum.past += (self.floor(leg, falls) - fall.begins).max(0);
             sum.waits += self.waits(leg, falls, fall.begins);
-            sum.asleep += self.asleep_in(leg, *fall);
-            if self.one_pair_of_hands {
-                let later = self.legs.iter().zip(falls).skip(place + 1);
-                sum.hands += later
-                    .map(|(other, there)| both(leg, *fall, other, *there))
-                    .sum::<i64>();
+            if leg.hands > 0 {
+                sum.asleep += self.asleep_in(leg, *fall);
             }
         }
         sum

@@ -73,27 +73,23 @@ impl Course {
     /// begins.
     pub(super) fn fall(&self, lasts: &[i64], table: i64, into: &mut Vec<Fall>) {
         into.clear();
-        into.resize(
-            self.legs.len(),
-            Fall {
-                begins: table,
-                ends: table,
-            },
-        );
-        let mut latest = vec![table; self.legs.len()];
-        let numbered = self.legs.iter().zip(lasts).enumerate();
-        for (place, (leg, lasts)) in numbered.rev() {
-            let ends = leg
-                .ended
-                .unwrap_or_else(|| latest.get(place).copied().unwrap_or(table));
+        let over = Fall {
+            begins: table,
+            ends: table,
+        };
+        into.resize(self.legs.len(), over);
+        // Until a step's turn comes, its end is the soonest beginning of those that wait for it.
+        for (place, (leg, lasts)) in self.legs.iter().zip(lasts).enumerate().rev() {
+            let Some(fall) = into.get_mut(place) else {
+                continue;
+            };
+            let ends = leg.ended.unwrap_or(fall.ends);
             let begins = leg.began.unwrap_or_else(|| ends.saturating_sub(*lasts));
+            *fall = Fall { begins, ends };
             for input in &leg.inputs {
-                if let Some(before) = latest.get_mut(*input) {
-                    *before = (*before).min(begins);
+                if let Some(before) = into.get_mut(*input) {
+                    before.ends = before.ends.min(begins);
                 }
-            }
-            if let Some(fall) = into.get_mut(place) {
-                *fall = Fall { begins, ends };
             }
         }
     }

@@ -17,6 +17,7 @@ mod search;
 mod solve;
 mod step;
 mod usual;
+mod weighing;
 
 pub use change::Change;
 pub use conflict::Conflict;
@@ -27,3 +28,4 @@ pub use oven::{OvenRun, oven_run};
 pub use solve::{Aim, Around, Done, Solved, Span, Timed, keeping, solve};
 pub use step::{Lasts, Step, StepAt, Work};
 pub use usual::{Times, usual};
+pub use weighing::weighed_at;

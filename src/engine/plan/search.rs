@@ -40,7 +40,7 @@ pub(super) fn search(course: &Course, table: i64) -> Found {
 fn improved(course: &Course, table: i64, lasts: Vec<i64>) -> Found {
     let mut falls = Vec::new();
     course.fall(&lasts, table, &mut falls);
-    let cost = course.cost(&lasts, &falls);
+    let cost = course.cost(&lasts, &falls, i64::MAX);
     let mut best = Found { lasts, falls, cost };
     for _ in 0..ROUNDS {
         if best.cost == Cost::default() {
@@ -62,12 +62,18 @@ fn improved(course: &Course, table: i64, lasts: Vec<i64>) -> Found {
 fn try_lengths(course: &Course, table: i64, place: usize, best: &mut Found) {
     let mut tried = best.lasts.clone();
     let mut falls = Vec::with_capacity(tried.len());
+    let wished = course.legs.get(place).map_or(0, |leg| leg.wished);
+    let off = |lasts: &[i64]| lasts.get(place).map_or(0, |own| (own - wished).abs());
     for length in lengths(course, place, best) {
+        // What can be kept is only bettered by what is nearer to the wish.
+        if best.cost.hard == 0 && (length - wished).abs() >= off(&best.lasts) {
+            continue;
+        }
         if let Some(own) = tried.get_mut(place) {
             *own = length;
         }
         course.fall(&tried, table, &mut falls);
-        let cost = course.cost(&tried, &falls);
+        let cost = course.cost(&tried, &falls, best.cost.hard);
         if cost < best.cost {
             *best = Found {
                 lasts: tried.clone(),
@@ -94,10 +100,13 @@ fn lengths(course: &Course, place: usize, now: &Found) -> Vec<i64> {
         }
         let (from, until) = at_work(mover, *fall);
         longer_by.push(from - course.floor(mover, &now.falls));
+        if mover.hands == 0 {
+            continue;
+        }
         for (falls_asleep, wakes) in &course.asleep {
             longer_by.extend([until - falls_asleep, from - wakes]);
         }
-        if course.one_pair_of_hands && mover.hands > 0 {
+        if course.one_pair_of_hands {
             for (other, there) in all() {
                 let (begins, ends) = at_work(other, *there);
                 if ends > begins {

@@ -9,4 +9,4 @@ mod zone;
 pub use clock::Clock;
 pub use date::{Date, Weekday};
 pub use nights::nights;
-pub use zone::{Civil, Met, Zone};
+pub use zone::{Civil, Met, Zone, ahead_of};

@@ -2,7 +2,7 @@
 
 use super::clock::Clock;
 use super::date::Date;
-use crate::engine::quantity::Instant;
+use crate::engine::quantity::{Instant, whole};
 
 const DAY: i64 = 86_400;
 
@@ -156,6 +156,14 @@ impl Met {
             Self::Once(at) | Self::Twice(_, at) | Self::Never(at) => at,
         }
     }
+}
+
+/// A browser's offset, in minutes behind UTC, as whole minutes ahead of it; none for what no clock
+/// has.
+#[must_use]
+pub fn ahead_of(behind: f64) -> i64 {
+    let size = i64::from(whole(libm::round(behind.abs())));
+    if behind > 0.0 { -size } else { size }
 }
 
 /// The first second from `low` on at which the offset is no longer `now`; it is not at `high`.

@@ -2,7 +2,7 @@
 
 use super::bake::Bake;
 use super::wishes::{DayWishes, Target};
-use crate::engine::kitchen::{Kitchen, Known, Rising, TimesAsked, rising, times};
+use crate::engine::kitchen::{HeatWishes, Kitchen, Known, Rising, TimesAsked, rising, times};
 use crate::engine::learn::Learnt;
 use crate::engine::plan::{
     Aim, Around, Done, Lasts, OvenRun, Plan, PlanError, Solved, edited, oven_run, solve, usual,
@@ -67,7 +67,8 @@ pub fn planned(asked: &DayAsked) -> Result<Planned, PlanError> {
         ..
     } = asked;
     let known = known(asked);
-    let rising = rising(&sheet.formula, kitchen, &sheet.heat, &wishes.rises, &known);
+    let heat = heat(asked);
+    let rising = rising(&sheet.formula, kitchen, &heat, &wishes.rises, &known);
     let loads = wishes.loads.get();
     let times_asked = TimesAsked {
         chill: wishes.in_fridge()?,
@@ -97,6 +98,15 @@ pub fn planned(asked: &DayAsked) -> Result<Planned, PlanError> {
         solved,
         oven: oven_run(loads, held(bake), held(bears)),
     })
+}
+
+/// What the formula asks of heat; a dough that is there is as warm as it really is.
+fn heat(asked: &DayAsked) -> HeatWishes {
+    let mut heat = asked.sheet.heat.clone();
+    if let Some(warm) = asked.bake.and_then(|bake| bake.noted.dough) {
+        heat.dough = warm;
+    }
+    heat
 }
 
 /// What the formula says of its rises, as this kitchen has taught it.

@@ -2,11 +2,11 @@
 
 use std::num::NonZeroU16;
 
-use crate::engine::plan::{Edit, Lasts, PlanError};
+use crate::engine::plan::{Edit, Lasts, PlanError, Step, StepAt};
 use crate::engine::quantity::Minutes;
 use crate::engine::rise::RiseWishes;
-use crate::sheet::Moment;
 use crate::sheet::civil::Clock;
+use crate::sheet::{Moment, plain};
 
 /// What times are found from.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
@@ -79,6 +79,35 @@ impl Default for DayWishes {
 }
 
 impl DayWishes {
+    /// Adds a change of the steps, in place of an earlier length of the same step; nothing where
+    /// there are as many as there may be.
+    pub fn add(&mut self, edit: Edit) {
+        if let Edit::Lasts { step, .. } = &edit {
+            let same = |other: &Edit| matches!(other, Edit::Lasts { step: of, .. } if of == step);
+            self.edits.retain(|other| !same(other));
+        }
+        if self.edits.len() < Edit::MOST {
+            self.edits.push(edit);
+        }
+    }
+
+    /// A step of one's own of ten minutes after another, with a number that no other has.
+    #[must_use]
+    pub fn own_step(&self, after: StepAt, name: &str) -> Edit {
+        let numbers = self.edits.iter().filter_map(|edit| match edit {
+            Edit::Added { number, .. } => Some(*number),
+            Edit::Lasts { .. } | Edit::LeftOut { .. } | Edit::Sooner { .. } => None,
+        });
+        let ten = Minutes::from_minutes(10.0).unwrap_or(Minutes::ZERO);
+        Edit::Added {
+            after,
+            number: numbers.max().map_or(1, |last| last.saturating_add(1)),
+            name: plain::name(name, Step::NAME_LENGTH),
+            minutes: ten,
+            hands: ten,
+        }
+    }
+
     /// How long a preferment is in the fridge: the wish, brought within the limits.
     ///
     /// # Errors

@@ -1,8 +1,9 @@
 //! What bakes taught, and what each figure rests on.
 
 use super::rise::best;
-use crate::engine::learn::{Learnt, Rests};
+use crate::engine::learn::{Learnt, Noted, Rests};
 use crate::words::manner::Manner;
+use crate::words::picture::{begun, listed};
 use crate::words::write;
 
 /// How many bakes a figure rests on, and how many were left aside.
@@ -21,6 +22,40 @@ pub fn rests_on(rests: &Rests, manner: Manner) -> String {
             "{kept}; {} were left aside, as they lie too far from the others.",
             count(many)
         ),
+    }
+}
+
+/// What one bake noted, in a sentence; what it did not is left out.
+#[must_use]
+pub fn noted(noted: &Noted, manner: Manner) -> String {
+    let mut said = Vec::new();
+    if let Some(dough) = noted.dough {
+        said.push(format!("dough at {}", write::temperature(dough, manner)));
+    }
+    for (name, took) in [
+        ("bulk rise", noted.bulk),
+        ("proof", noted.proof),
+        ("bake", noted.bake),
+    ] {
+        if let Some(took) = took {
+            said.push(format!(
+                "{name} {}, {} expected",
+                write::minutes(took.minutes, manner),
+                write::minutes(took.expected, manner)
+            ));
+        }
+    }
+    for (name, weighed) in [
+        ("lost before dividing", noted.bowl),
+        ("lost in the oven", noted.oven_loss),
+    ] {
+        if let Some(lost) = weighed.and_then(|weighed| weighed.lost()) {
+            said.push(format!("{name} {}", write::share(lost, manner)));
+        }
+    }
+    match listed(&said) {
+        Some(said) => format!("{}.", begun(&said)),
+        None => "Nothing was measured.".to_owned(),
     }
 }
 

@@ -4,6 +4,7 @@
 //! digits of other scripts, a unit behind the number. Nothing typed can make it fail any other
 //! way than with a [`ReadError`], whose sentence is in `words::trouble`.
 
+mod clock;
 mod error;
 mod heat;
 mod number;
@@ -12,6 +13,7 @@ mod quantity;
 mod typed;
 mod unit_behind;
 
+pub use clock::{clock, date_and_clock};
 pub use error::{Limit, Measure, ReadError};
 pub use heat::{altitude, degrees_lost, minutes, pressure, thickness, warming_rate};
 pub use quantity::{count, division, factor, mass, share, temperature, viscosity};

@@ -54,3 +54,17 @@ fn civil(at: Instant, zone: &Zone) -> Civil {
     let half = at.seconds().saturating_add(30);
     zone.civil(Instant::from_seconds(half).unwrap_or(at))
 }
+
+/// A time of day for a browser's own box: "07:05".
+#[must_use]
+pub fn box_clock(clock: Clock) -> String {
+    format!("{:02}:{:02}", clock.hour(), clock.minute())
+}
+
+/// A point in time for a browser's own box: "2026-03-28T16:00".
+#[must_use]
+pub fn box_date_and_clock(at: Instant, zone: &Zone) -> String {
+    let Civil { date, clock, .. } = civil(at, zone);
+    let (year, month, day) = date.numbers();
+    format!("{year:04}-{month:02}-{day:02}T{}", box_clock(clock))
+}

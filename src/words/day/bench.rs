@@ -1,0 +1,108 @@
+//! The bench in sentences: what is weighed, what an actual weight does, how a timer stands.
+
+use crate::engine::formula::{Figure, Figures, Form, Formula};
+use crate::engine::quantity::{Mass, Minutes, Temperature};
+use crate::sheet::Moment;
+use crate::sheet::day::{Bench, Timer, as_weighed};
+use crate::words::manner::Manner;
+use crate::words::write;
+
+/// How a timer stands: "12 min left", "over for 3 min".
+#[must_use]
+pub fn timer(timer: &Timer, now: Moment, manner: Manner) -> String {
+    let left = timer.left(now);
+    if left > Minutes::ZERO {
+        return format!("{} left", countdown(left, manner));
+    }
+    let gone = now.instant().since(timer.ends.instant());
+    if gone.minutes() < 1.0 {
+        "over now".to_owned()
+    } else {
+        format!("over for {}", write::minutes(gone, manner))
+    }
+}
+
+/// "1 h 12 min", "12:05" below an hour.
+fn countdown(left: Minutes, manner: Manner) -> String {
+    if left.minutes() >= 60.0 {
+        return write::minutes(left, manner);
+    }
+    let seconds = libm::ceil(left.minutes() * 60.0);
+    let minutes = libm::floor(seconds / 60.0);
+    let over = seconds - minutes * 60.0;
+    format!("{minutes:.0}:{over:02.0}")
+}
+
+/// What the weights that really went in do to the dough; empty where they do nothing.
+#[must_use]
+pub fn weighed_off(formula: &Formula, bench: &Bench, manner: Manner) -> String {
+    let made = as_weighed(formula, bench);
+    // Steam that a paste loses is missing from both.
+    let share = |formula| {
+        Figures::of(formula, Form::AsMade)
+            .share(Figure::TrueWater)
+            .ok()
+    };
+    let (Some(asked), Some(got)) = (share(formula), share(&made)) else {
+        return String::new();
+    };
+    let mut said = Vec::new();
+    for weighing in &bench.weighed {
+        if let (Some(mass), Some(line)) = (weighing.mass, formula.line(weighing.at)) {
+            said.extend(miss(line.food.name(), line.mass, mass, manner));
+        }
+    }
+    let (asked, got) = (write::share(asked, manner), write::share(got, manner));
+    if asked != got {
+        said.push(format!("True water comes to {got} instead of {asked}."));
+        let figures = Figures::of(&made, Form::AsMade);
+        said.extend(make_up(&figures, formula, manner));
+    }
+    said.join(" ")
+}
+
+/// "Water: 4 g short, pour that in too."
+fn miss(food: &str, asked: Mass, got: Mass, manner: Manner) -> Option<String> {
+    let off = (got - asked).size();
+    let said = write::mass(off, manner);
+    if got < asked {
+        Some(format!(
+            "{food} is {said} short; add that, and it is made up for."
+        ))
+    } else if got > asked {
+        Some(format!("{food} is {said} over."))
+    } else {
+        None
+    }
+}
+
+/// Flour that brings the true water back to what was asked, where there is too much of it.
+fn make_up(made: &Figures, formula: &Formula, manner: Manner) -> Option<String> {
+    let asked = Figures::of(formula, Form::AsMade);
+    let ratio = asked.share(Figure::TrueWater).ok()?.fraction();
+    let flour = made.mass(Figure::TrueWater).grams() / ratio;
+    let more = flour - made.mass(Figure::Flour).grams();
+    let more = Mass::from_grams(more).ok().filter(|_| ratio > 0.0)?;
+    (more.grams() >= 0.5).then(|| {
+        format!(
+            "{} more flour would bring it back.",
+            write::mass(more, manner)
+        )
+    })
+}
+
+/// What the dough's real temperature does to its rise: against what was wished.
+#[must_use]
+pub fn dough_off(wished: Temperature, got: Temperature, manner: Manner) -> String {
+    let (asked, warm) = (
+        write::temperature(wished, manner),
+        write::temperature(got, manner),
+    );
+    if asked == warm {
+        format!("The dough is at {warm}, just as wished.")
+    } else if got > wished {
+        format!("The dough is at {warm} instead of {asked}: it rises sooner than planned.")
+    } else {
+        format!("The dough is at {warm} instead of {asked}: it rises later than planned.")
+    }
+}

@@ -1,0 +1,184 @@
+//! What a bake shows: noted as it can be learnt from.
+
+use softcrumb::engine::formula::LineAt;
+use softcrumb::engine::learn::Learnt;
+use softcrumb::engine::plan::{Edit, Work, weighed_at};
+use softcrumb::engine::quantity::{Factor, Mass, Temperature};
+use softcrumb::sheet::civil::Zone;
+use softcrumb::sheet::day::{
+    Bake, Bench, DayAsked, DayWishes, Planned, as_weighed, note_bread, note_dough, note_times,
+    planned, unmixed,
+};
+use softcrumb::sheet::{Id, Kitchen, Sheet, examples};
+
+use crate::days::{minutes, ms, step};
+
+fn grams(g: f64) -> Mass {
+    Mass::from_grams(g).unwrap()
+}
+
+fn first() -> Sheet {
+    examples().remove(0).1
+}
+
+fn plan(sheet: &Sheet, bake: Option<&Bake>, room: f64) -> Planned {
+    let kitchen = Kitchen {
+        room: Temperature::from_celsius(room).unwrap(),
+        ..Kitchen::default()
+    };
+    planned(&DayAsked {
+        sheet,
+        kitchen: &kitchen,
+        wishes: &DayWishes::default(),
+        learnt: &Learnt::default(),
+        vigour: Factor::ONE,
+        zone: &Zone::default(),
+        now: ms(1_774_634_400_000.0),
+        bake,
+    })
+    .unwrap()
+}
+
+fn bake() -> Bake {
+    Bake::new(Id::from_random(1), ms(1_774_634_400_000.0))
+}
+
+/// The default kitchen's mixer warms the first example by 9 minutes × 1 K: without it the dough
+/// comes off that much cooler.
+#[test]
+fn a_dough_without_the_mixers_work_is_cooler_by_its_friction() {
+    let sheet = first();
+    let kitchen = Kitchen::default();
+    let cold = unmixed(&sheet, &kitchen).unwrap().celsius();
+    assert!((0.0..25.0).contains(&cold), "{cold}");
+    let mut warmer = kitchen.clone();
+    warmer.mixer.friction =
+        softcrumb::engine::quantity::WarmingRate::from_kelvin_per_minute(3.0).unwrap();
+    assert_eq!(unmixed(&sheet, &warmer), unmixed(&sheet, &kitchen));
+}
+
+#[test]
+fn losses_are_noted_from_bowl_to_bread() {
+    let mut bake = bake();
+    note_bread(&mut bake, grams(800.0));
+    assert_eq!(bake.noted.oven_loss, None, "nothing was divided");
+    note_dough(&mut bake, grams(930.0), grams(920.0));
+    note_bread(&mut bake, grams(810.0));
+    let lost = bake.noted.oven_loss.unwrap();
+    assert_eq!((lost.before, lost.after), (grams(920.0), grams(810.0)));
+}
+
+#[test]
+fn times_are_noted_once_a_work_is_over_from_its_first_step_to_its_last() {
+    let sheet = first();
+    let planned = plan(&sheet, None, 26.0);
+    let wishes = DayWishes::default();
+    let mut bake = bake();
+    let at = |min: f64| ms(1_774_634_400_000.0 + min * 60_000.0);
+    bake.begin(step(Work::Bulk, 0), at(0.0));
+    note_times(&mut bake, &planned, &wishes, minutes(25.0));
+    assert_eq!(bake.noted.bulk, None, "it is under way");
+    bake.end(step(Work::Bulk, 0), at(70.0));
+    for (phase, from, until) in [(0, 100.0, 112.0), (1, 112.0, 127.0)] {
+        bake.begin(step(Work::Bake, phase), at(from));
+        bake.end(step(Work::Bake, phase), at(until));
+    }
+    note_times(&mut bake, &planned, &wishes, minutes(25.0));
+    let bulk = bake.noted.bulk.unwrap();
+    assert_eq!(bulk.minutes, minutes(70.0));
+    let due = planned.rising.bulk.as_ref().unwrap().due;
+    assert!((bulk.expected.minutes() - due.minutes()).abs() < 1e-9);
+    assert_eq!(bake.noted.bake.unwrap().minutes, minutes(27.0));
+    assert_eq!(bake.noted.proof, None);
+}
+
+#[test]
+fn a_dough_that_came_out_cold_is_planned_with_as_it_is() {
+    let sheet = first();
+    let mut cold = bake();
+    cold.noted.dough = Temperature::from_celsius(19.0).ok();
+    let due = |planned: &Planned| planned.rising.bulk.as_ref().unwrap().due;
+    let (usual, later) = (plan(&sheet, None, 24.0), plan(&sheet, Some(&cold), 24.0));
+    assert!(due(&later) > due(&usual));
+}
+
+#[test]
+fn what_really_went_in_stands_in_for_what_was_asked() {
+    let sheet = first();
+    let mut bench = Bench::new(bake());
+    let water = LineAt { stream: 0, line: 2 };
+    bench.weigh(water, Some(grams(104.0)));
+    let made = as_weighed(&sheet.formula, &bench);
+    assert_eq!(made.line(water).unwrap().poured, Some(grams(104.0)));
+    bench.weigh(
+        LineAt {
+            stream: 99,
+            line: 0,
+        },
+        Some(grams(1.0)),
+    );
+    assert_eq!(as_weighed(&sheet.formula, &bench), made);
+}
+
+/// Every line of the formula is weighed at exactly one step.
+#[test]
+fn every_line_is_weighed_once() {
+    for (_, sheet) in examples() {
+        let planned = plan(&sheet, None, 21.0);
+        let steps = planned.plan.steps().iter();
+        let mut all: Vec<LineAt> = steps
+            .flat_map(|step| weighed_at(step.at, &planned.plan, &sheet.formula))
+            .collect();
+        all.sort_unstable();
+        let lines = sheet.formula.streams.iter().enumerate();
+        let asked: Vec<LineAt> = lines
+            .flat_map(|(stream, own)| (0..own.lines.len()).map(move |line| LineAt { stream, line }))
+            .collect();
+        assert_eq!(all, asked, "{}", sheet.name);
+    }
+}
+
+#[test]
+fn a_changed_length_replaces_the_one_before_and_own_steps_have_numbers() {
+    let mut wishes = DayWishes::default();
+    let rest = step(Work::Rest, 0);
+    let lasts = |m: f64| Edit::Lasts {
+        step: rest,
+        minutes: minutes(m),
+    };
+    wishes.add(lasts(20.0));
+    wishes.add(lasts(25.0));
+    assert_eq!(wishes.edits, [lasts(25.0)]);
+    for number in 1..=3_u16 {
+        let own = wishes.own_step(rest, "Turn \u{202e}it");
+        let Edit::Added {
+            number: found,
+            name,
+            ..
+        } = &own
+        else {
+            panic!("{own:?}")
+        };
+        assert_eq!((*found, name.as_str()), (number, "Turn it"));
+        wishes.add(own);
+    }
+    for _ in 0..100 {
+        wishes.add(wishes.own_step(rest, "x"));
+    }
+    assert_eq!(wishes.edits.len(), Edit::MOST);
+}
+
+#[test]
+fn an_open_table_is_an_afternoon_with_a_night_before_it() {
+    for hour in 0..48_u32 {
+        let now = ms(1_774_634_400_000.0 + f64::from(hour) * 3.6e6);
+        let table = softcrumb::sheet::day::open_table(&Zone::fixed(60), now);
+        let ahead = table.since(now.instant());
+        assert!(
+            (20.0..=44.0).contains(&ahead.hours()),
+            "{hour}: {}",
+            ahead.hours()
+        );
+        assert_eq!(Zone::fixed(60).civil(table).clock.minutes(), 16 * 60);
+    }
+}
