@@ -1,6 +1,6 @@
 //! The bench: timers that keep their end, steps that begin and end once, photos.
 
-use softcrumb::engine::plan::Work;
+use softcrumb::engine::plan::{Lasts, Plan, Step, Work};
 use softcrumb::engine::quantity::Minutes;
 use softcrumb::sheet::Id;
 use softcrumb::sheet::day::{Bake, Bench, Timer};
@@ -63,4 +63,39 @@ fn a_photo_is_a_small_picture_and_nothing_else() {
     }
     let large = format!("data:image/jpeg;base64,{}", "A".repeat(Bake::PHOTO_LENGTH));
     assert!(!Bake::is_photo(&large));
+}
+
+/// A night in the fridge goes on while other work is done; it is over when the dough takes it in.
+#[test]
+fn what_waits_goes_on_until_a_step_takes_it_in() {
+    let just = |m: f64, hands: f64, of: u16, after: Vec<usize>| {
+        let at = step(Work::Own, of);
+        Step::new(at, Lasts::just(minutes(m)), minutes(hands), after)
+    };
+    let plan = Plan::of(vec![
+        just(10.0, 10.0, 1, vec![]),
+        just(600.0, 0.0, 2, vec![0]),
+        just(12.0, 12.0, 3, vec![]),
+        just(15.0, 15.0, 4, vec![1, 2]),
+    ])
+    .unwrap();
+    let mut bench = Bench::new(Bake::new(Id::from_random(1), ms(0.0)));
+    let own = |of| step(Work::Own, of);
+    let ended = |bench: &Bench, of| {
+        let done = bench.bake.steps.iter().find(|done| done.step == own(of));
+        done.map(|done| done.ended)
+    };
+    bench.go_on(&plan, own(1), Some(own(2)), ms(1000.0));
+    assert_eq!(ended(&bench, 1), Some(Some(ms(1000.0))));
+    bench.go_on(&plan, own(2), Some(own(3)), ms(2000.0));
+    assert_eq!((ended(&bench, 2), bench.at), (Some(None), Some(own(3))));
+    bench.go_on(&plan, own(3), Some(own(4)), ms(9000.0));
+    assert_eq!(
+        ended(&bench, 2),
+        Some(Some(ms(9000.0))),
+        "the dough takes it in"
+    );
+    bench.go_on(&plan, own(4), None, ms(9500.0));
+    assert!(bench.bake.steps.iter().all(|done| done.ended.is_some()));
+    assert_eq!(bench.bake.steps.len(), 4);
 }

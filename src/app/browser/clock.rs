@@ -6,6 +6,8 @@ use std::time::Duration;
 use js_sys::Date;
 use leptos::prelude::*;
 
+use crate::sheet::civil::ahead_of;
+
 /// Today where the device is, as 2031-05-09.
 pub fn today() -> String {
     let now = Date::new_0();
@@ -27,6 +29,26 @@ pub fn day(milliseconds: f64) -> String {
 /// Milliseconds since 1970, UTC.
 pub fn milliseconds() -> f64 {
     Date::now()
+}
+
+/// Minutes the clock on this wall is ahead of UTC at a moment, in milliseconds since 1970.
+pub fn minutes_ahead(milliseconds: f64) -> i64 {
+    ahead_of(Date::new(&milliseconds.into()).get_timezone_offset())
+}
+
+/// Calls `told` every second for as long as the part of the page that asks is shown.
+pub fn every_second(told: impl Fn() + 'static) {
+    let every = set_interval_with_handle(told, Duration::from_secs(1)).ok();
+    on_cleanup(move || {
+        if let Some(every) = every {
+            every.clear();
+        }
+    });
+}
+
+/// Calls `told` every second for as long as the page is open.
+pub fn every_second_for_ever(told: impl Fn() + 'static) {
+    set_interval(told, Duration::from_secs(1));
 }
 
 thread_local! {

@@ -1,6 +1,7 @@
 //! The browser: one file a thing it can do, each a thin wrapper that decides nothing.
 
 pub mod address;
+pub mod alarm;
 pub mod announce;
 pub mod chance;
 pub mod clipboard;
@@ -15,3 +16,4 @@ pub mod print;
 pub mod storage;
 pub mod theme;
 pub mod waiting;
+pub mod wake;

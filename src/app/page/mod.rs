@@ -2,10 +2,12 @@
 
 mod batch;
 mod chocolate;
+mod day;
 mod formula;
 
 pub use batch::{BatchAnswers, BatchKeys, BatchPlace, FieldBox, STAYS, WeighLine};
 pub use chocolate::{ChocolateAnswers, ChocolateKeys, ChocolatePlace};
+pub use day::day_place;
 pub use formula::{Compare, FormulaKeys, FormulaPlace};
 
 /// The id of the heading of the place that is shown.

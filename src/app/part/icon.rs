@@ -11,6 +11,8 @@ pub enum Picture {
     Batch,
     /// A drop falling off a spoon.
     Chocolate,
+    /// A kitchen clock.
+    Day,
     /// Boxes on a shelf.
     Shelf,
     /// A sheet being handed over.
@@ -40,6 +42,7 @@ impl Picture {
             Self::Chocolate => {
                 "M20 3 11 12M11 12a3.5 3.5 0 1 1-5-1q3-2 5 1zM17 15q3 4 0 5.5q-3-1.5 0-5.5z"
             }
+            Self::Day => "M4 13a8 8 0 1 0 16 0a8 8 0 1 0-16 0M12 8v5l3 3M9 3h6",
             Self::Shelf => "M3 20h18M3 11h18M5 11V5h5v6M13 11V7h5v4M6 20v-5h7v5M16 20v-6h3v6",
             Self::HandOut => "M6 10H5v10h14V10h-1M12 15V3M8 7l4-4 4 4",
             Self::Settings => "M4 8h8M17 8h3M4 16h3M12 16h8M14.5 5.5v5M9.5 13.5v5",

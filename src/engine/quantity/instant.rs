@@ -48,6 +48,12 @@ impl Instant {
         Self::held(self.0.saturating_sub(seconds_of(by)))
     }
 
+    /// The whole minute it lies in.
+    #[must_use]
+    pub const fn minute(self) -> Self {
+        Self(self.0 - self.0.rem_euclid(60))
+    }
+
     /// How long after `other` it is; no time where it is not, and never more than the range of
     /// [`Minutes`].
     #[must_use]

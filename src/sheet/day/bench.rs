@@ -2,7 +2,7 @@
 
 use super::bake::Bake;
 use crate::engine::formula::LineAt;
-use crate::engine::plan::StepAt;
+use crate::engine::plan::{Plan, StepAt};
 use crate::engine::quantity::{Mass, Minutes};
 use crate::sheet::Moment;
 
@@ -55,6 +55,37 @@ impl Bench {
             timers: Vec::new(),
             weighed: Vec::new(),
         }
+    }
+
+    /// Goes on from one step to the next, or to the end of the bake.
+    ///
+    /// A step that is all work is over when it is left; one that waits goes on by itself until a
+    /// step begins that waits for it. At the end of the bake all is over.
+    pub fn go_on(&mut self, plan: &Plan, from: StepAt, to: Option<StepAt>, now: Moment) {
+        let step = |at: StepAt| plan.steps().iter().find(|step| step.at == at);
+        let waits = step(from).is_some_and(|step| step.lasts.most() > step.hands);
+        if waits {
+            self.bake.begin(from, now);
+        } else {
+            self.bake.end(from, now);
+        }
+        match to {
+            Some(to) => {
+                let inputs = step(to).into_iter().flat_map(|step| &step.after);
+                for input in inputs.filter_map(|input| plan.steps().get(*input)) {
+                    self.bake.end(input.at, now);
+                }
+                self.bake.begin(to, now);
+            }
+            None => {
+                let open = self.bake.steps.iter().filter(|done| done.ended.is_none());
+                let open: Vec<StepAt> = open.map(|done| done.step).collect();
+                for step in open {
+                    self.bake.end(step, now);
+                }
+            }
+        }
+        self.at = to.or(self.at);
     }
 
     /// Sets a step's timer, in place of the one it may have.

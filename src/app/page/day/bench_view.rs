@@ -1,0 +1,204 @@
+//! The bench: one step at a time, large enough to be read at arm's length.
+
+use leptos::prelude::*;
+
+use super::answers::{Day, clock_now};
+use super::benched;
+use super::measures::Measures;
+use super::weigh_rows::WeighRows;
+use crate::app::browser::{alarm, focus, wake};
+use crate::app::page::HEADING;
+use crate::app::part::Button;
+use crate::app::state::memo;
+use crate::engine::plan::StepAt;
+use crate::sheet::Moment;
+use crate::sheet::day::{Bench, Timer, note_times};
+use crate::words::day::{self as told, caution_of};
+use crate::words::{caution, name};
+
+/// The bench.
+#[component]
+pub fn BenchView() -> impl IntoView {
+    let day = Day::here();
+    wake::keep();
+    on_cleanup(wake::let_go);
+    // The steps in the order of their times.
+    let order = memo(move || {
+        let order = day.read(|planned| {
+            let pairs = planned.plan.steps().iter().zip(&planned.solved.steps);
+            let mut order: Vec<_> = pairs.map(|(step, timed)| (timed.begins, step.at)).collect();
+            order.sort();
+            order.into_iter().map(|(_, at)| at).collect::<Vec<_>>()
+        });
+        order.unwrap_or_default()
+    });
+    let at = memo(move || {
+        let here = day
+            .bench
+            .with(|bench| bench.as_ref().and_then(|bench| bench.at));
+        let first = order.with(|order| order.first().copied());
+        here.filter(|here| order.with(|order| order.contains(here)))
+            .or(first)
+    });
+    let beside = move |back: bool| {
+        let order = order.get_untracked();
+        let place = order
+            .iter()
+            .position(|one| Some(*one) == at.get_untracked())?;
+        let next = if back {
+            place.checked_sub(1)?
+        } else {
+            place.checked_add(1)?
+        };
+        order.get(next).copied()
+    };
+    let go = move |to: StepAt| {
+        day.change_bench(|bench| bench.at = Some(to));
+        focus::to_the_top();
+        focus::move_to(HEADING);
+    };
+    let next = move |()| {
+        let to = beside(false);
+        if let (Some(from), Ok(planned)) = (at.get_untracked(), day.planned.get_untracked()) {
+            day.change_bench(|bench| bench.go_on(&planned.plan, from, to, clock_now()));
+        }
+        match to {
+            Some(to) => go(to),
+            None => finish(day),
+        }
+    };
+    let back = move |()| {
+        if let Some(to) = beside(true) {
+            go(to);
+        }
+    };
+    let is_first = Signal::derive(move || at.get() == order.with(|order| order.first().copied()));
+    let is_last = Signal::derive(move || at.get() == order.with(|order| order.last().copied()));
+    let goes_on = Signal::derive(move || {
+        if is_last.get() {
+            "Finish, and keep it in the log"
+        } else {
+            "Done, next"
+        }
+        .to_owned()
+    });
+    view! {
+        <div class="bench">
+            <Timers />
+            {move || at.get().map(|step| view! { <OneStep step /> })}
+            <div class="bench-buttons">
+                <Button says="Back" tapped=back idle=is_first />
+                <Button says=goes_on class="chief" tapped=next />
+            </div>
+            <div class="buttons">
+                <Button says="See the plan" class="bare" tapped=move |()| day.at_bench.set(false) />
+                <Button says="Stop here, keep it in the log" class="bare" tapped=move |()| finish(day) />
+            </div>
+        </div>
+    }
+}
+
+/// One step, large.
+#[component]
+fn OneStep(
+    /// Which.
+    step: StepAt,
+) -> impl IntoView {
+    let day = Day::here();
+    let line = memo(move || {
+        let manner = day.state.manner.get();
+        let formula = day.state.with(|sheet| sheet.formula.clone());
+        day.read(|planned| {
+            let place = planned.plan.place(step)?;
+            let (one, timed) = (
+                planned.plan.steps().get(place)?,
+                planned.solved.steps.get(place)?,
+            );
+            let told = day
+                .zone
+                .with_value(|zone| told::told(one, timed, &formula, zone, manner));
+            Some((told, timed.lasts))
+        })
+        .flatten()
+    });
+    let start = move |()| {
+        alarm::ask();
+        let now = clock_now();
+        if let Some((_, lasts)) = line.get_untracked() {
+            let ends = Moment::from_instant(now.instant().later(lasts));
+            day.change_bench(|bench| {
+                bench.bake.begin(step, now);
+                bench.set_timer(step, ends);
+            });
+        }
+    };
+    let said = memo(move || {
+        let manner = day.state.manner.get();
+        caution_of(step.work).map(|step| caution::safety(step, manner).sentence())
+    });
+    let part = move |pick: fn(told::Told) -> String| {
+        move || line.get().map(|(told, _)| pick(told)).unwrap_or_default()
+    };
+    view! {
+        <section class="card one-step" aria-label="This step">
+            <h2>{part(|told| told.name)}</h2>
+            <p class="large">{part(|told| told.clock)}</p>
+            <p>{part(|told| told.lasts)}</p>
+            <Button says="Start its timer" class="chief" tapped=start />
+            <WeighRows step />
+            <Measures work=step.work />
+            <p>{part(|told| told.looks.to_owned())}</p>
+            {move || said.get().map(|said| view! { <p class="advice">{said}</p> })}
+        </section>
+    }
+}
+
+/// The timers, each with what is left of it.
+#[component]
+fn Timers() -> impl IntoView {
+    let day = Day::here();
+    let timers = memo(move || {
+        day.bench.with(|bench| {
+            bench
+                .as_ref()
+                .map(|bench| bench.timers.clone())
+                .unwrap_or_default()
+        })
+    });
+    let one = move |timer: Timer| {
+        let step = timer.step;
+        let called = day.state.with(|sheet| name::step_at(step, &sheet.formula));
+        let over = timer.clone();
+        let stands = move || told::timer(&timer, day.now.get(), day.state.manner.get());
+        let is_over = move || over.ends <= day.now.get();
+        let stop =
+            move |()| day.change_bench(|bench| bench.timers.retain(|timer| timer.step != step));
+        view! {
+            <li class:over=is_over>
+                <span class="name">{called}</span>
+                <span class="large" role="timer">{stands}</span>
+                <Button says="Stop" tapped=stop />
+            </li>
+        }
+    };
+    view! {
+        <ul class="timers" aria-label="Timers">{move || timers.get().into_iter().map(one).collect_view()}</ul>
+    }
+}
+
+/// The bake is over: its times are noted, and it goes into the log.
+fn finish(day: Day) {
+    let planned = day.planned.get_untracked();
+    let wishes = day.wishes.get_untracked();
+    let bench = day.bench.get_untracked();
+    if let Some(Bench { mut bake, .. }) = bench {
+        if let Ok(planned) = planned {
+            note_times(&mut bake, &planned, &wishes, planned.oven.total);
+        }
+        day.change_log(|log| log.put(bake));
+    }
+    day.at_bench.set(false);
+    day.bench.set(None);
+    // Nothing is left to be kept.
+    let _cleared = benched::keep();
+}

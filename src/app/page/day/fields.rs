@@ -1,0 +1,117 @@
+//! The numbers that a plan goes by.
+
+use std::num::NonZeroU16;
+
+use super::field::{Field, Unit};
+use crate::words::{read, write};
+
+/// What a formula says of its rises.
+pub const RISES: [Field; 5] = [
+    Field {
+        id: "bulk-time",
+        label: "Known bulk rise",
+        unit: Unit::Other("min"),
+        look: |wishes, manner| write::box_minutes(wishes.rises.bulk.time, manner),
+        set: |wishes, text, manner| {
+            wishes.rises.bulk.time = read::minutes(text, manner)?;
+            Ok(())
+        },
+    },
+    Field {
+        id: "bulk-at",
+        label: "Dough at",
+        unit: Unit::Degrees,
+        look: |wishes, manner| write::box_temperature(wishes.rises.bulk.at, manner),
+        set: |wishes, text, manner| {
+            wishes.rises.bulk.at = read::temperature(text, manner)?;
+            Ok(())
+        },
+    },
+    Field {
+        id: "proof-time",
+        label: "Known proof",
+        unit: Unit::Other("min"),
+        look: |wishes, manner| write::box_minutes(wishes.rises.proof.time, manner),
+        set: |wishes, text, manner| {
+            wishes.rises.proof.time = read::minutes(text, manner)?;
+            Ok(())
+        },
+    },
+    Field {
+        id: "proof-at",
+        label: "Pieces at",
+        unit: Unit::Degrees,
+        look: |wishes, manner| write::box_temperature(wishes.rises.proof.at, manner),
+        set: |wishes, text, manner| {
+            wishes.rises.proof.at = read::temperature(text, manner)?;
+            Ok(())
+        },
+    },
+    Field {
+        id: "bench-rest",
+        label: "Bench rest",
+        unit: Unit::Other("min"),
+        look: |wishes, manner| write::box_minutes(wishes.rises.rest, manner),
+        set: |wishes, text, manner| {
+            wishes.rises.rest = read::minutes(text, manner)?;
+            Ok(())
+        },
+    },
+];
+
+/// The preferment's night.
+pub const NIGHT: [Field; 4] = [
+    Field {
+        id: "preferment-stands",
+        label: "Preferment stands",
+        unit: Unit::Other("min"),
+        look: |wishes, manner| write::box_minutes(wishes.rises.bench, manner),
+        set: |wishes, text, manner| {
+            wishes.rises.bench = read::minutes(text, manner)?;
+            Ok(())
+        },
+    },
+    Field {
+        id: "fridge-wished",
+        label: "Fridge, as wished",
+        unit: Unit::Other("min"),
+        look: |wishes, manner| write::box_minutes(wishes.rises.fridge, manner),
+        set: |wishes, text, manner| {
+            wishes.rises.fridge = read::minutes(text, manner)?;
+            Ok(())
+        },
+    },
+    Field {
+        id: "fridge-least",
+        label: "Fridge, at least",
+        unit: Unit::Other("min"),
+        look: |wishes, manner| write::box_minutes(wishes.fridge.least, manner),
+        set: |wishes, text, manner| {
+            wishes.fridge.least = read::minutes(text, manner)?;
+            Ok(())
+        },
+    },
+    Field {
+        id: "fridge-most",
+        label: "Fridge, at most",
+        unit: Unit::Other("min"),
+        look: |wishes, manner| write::box_minutes(wishes.fridge.most, manner),
+        set: |wishes, text, manner| {
+            wishes.fridge.most = read::minutes(text, manner)?;
+            Ok(())
+        },
+    },
+];
+
+/// How often the oven is filled.
+pub const LOADS: Field = Field {
+    id: "oven-loads",
+    label: "Oven loads",
+    unit: Unit::Other(""),
+    look: |wishes, manner| write::count(u32::from(wishes.loads.get()), manner),
+    set: |wishes, text, manner| {
+        let count = read::count(text, manner)?;
+        wishes.loads = count.min(NonZeroU16::new(99).unwrap_or(NonZeroU16::MIN));
+        Ok(())
+    },
+};

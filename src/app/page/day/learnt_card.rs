@@ -1,0 +1,66 @@
+//! What the bakes of this kitchen taught, with how many bakes each figure rests on.
+
+use leptos::prelude::*;
+
+use super::answers::{Day, clock_now};
+use crate::app::part::Button;
+use crate::app::state::memo;
+use crate::sheet::day::Resets;
+use crate::words::day as told;
+
+/// What bakes taught.
+#[component]
+pub fn LearntCard() -> impl IntoView {
+    let day = Day::here();
+    let figures = memo(move || {
+        day.learnt
+            .with(|learnt| told::figure(learnt, day.state.manner.get()))
+    });
+    let learns = memo(move || figures.with(|figures| !figures.is_empty()));
+    let friction = memo(move || {
+        day.learnt
+            .with(|learnt| learnt.friction.as_ref().map(|it| it.rate))
+    });
+    let take = move |()| {
+        if let Some(rate) = friction.get_untracked() {
+            let mut kitchen = day.state.kitchen.get_untracked();
+            kitchen.mixer.friction = rate;
+            day.state.set_kitchen(kitchen);
+        }
+    };
+    let forget = move |()| {
+        let now = Some(clock_now());
+        day.change_log(|log| {
+            log.resets = Resets {
+                friction: now,
+                losses: now,
+                rises: now,
+                oven: now,
+            };
+        });
+    };
+    view! {
+        <Show when=move || learns.get()>
+            <section class="card" aria-label="What your bakes taught">
+                <header>
+                    <h2>"What your bakes taught"</h2>
+                </header>
+                <dl class="body learnt">
+                    {move || figures.get().into_iter().map(|(name, value, rests)| view! {
+                        <div>
+                            <dt>{name}</dt>
+                            <dd class="number">{value}</dd>
+                            <dd class="quiet">{rests}</dd>
+                        </div>
+                    }).collect_view()}
+                </dl>
+                <div class="body buttons">
+                    <Show when=move || friction.get().is_some()>
+                        <Button says="Use this friction for the kitchen" tapped=take />
+                    </Show>
+                    <Button says="Forget it and learn anew" class="risky" tapped=forget />
+                </div>
+            </section>
+        </Show>
+    }
+}

@@ -1,0 +1,145 @@
+//! What is measured at a step: the dough's temperature, its weight, the bread's.
+
+use leptos::prelude::*;
+
+use super::answers::Day;
+use crate::app::page::BatchAnswers;
+use crate::app::part::NumberBox;
+use crate::app::state::memo;
+use crate::engine::plan::Work;
+use crate::engine::quantity::Mass;
+use crate::sheet::day::{note_bread, note_dough, unmixed};
+use crate::words::{Trouble, day as told, read, write};
+
+/// The boxes of a step, where something is measured at it.
+#[component]
+pub fn Measures(
+    /// What is done.
+    work: Work,
+) -> impl IntoView {
+    if matches!(work, Work::Mix | Work::ButterIn) {
+        view! { <DoughBoxes /> }.into_any()
+    } else if work == Work::Divide {
+        view! { <DoughWeight /> }.into_any()
+    } else if work == Work::Cool {
+        view! { <BreadWeight /> }.into_any()
+    } else {
+        ().into_any()
+    }
+}
+
+/// How warm the dough is, and how long it was mixed.
+#[component]
+fn DoughBoxes() -> impl IntoView {
+    let day = Day::here();
+    let noted = move || {
+        day.bench
+            .with(|bench| bench.as_ref().map(|bench| bench.bake.noted))
+            .unwrap_or_default()
+    };
+    let warm = memo(move || {
+        let manner = day.state.manner.get();
+        noted()
+            .dough
+            .map(|at| write::box_temperature(at, manner))
+            .unwrap_or_default()
+    });
+    let minutes = memo(move || {
+        let manner = day.state.manner.get();
+        let wished = day.state.with(|sheet| sheet.heat.mixing);
+        let usual = day.state.kitchen.with(|kitchen| kitchen.mixer.minutes);
+        write::box_minutes(noted().mixing.or(wished).unwrap_or(usual), manner)
+    });
+    let take_warm = move |text: String| {
+        let manner = day.state.manner.get_untracked();
+        let warm = read::temperature(&text, manner).map_err(|error| error.sentence(manner))?;
+        let sheet = day.state.sheet();
+        let kitchen = day.state.kitchen.get_untracked();
+        let usual = sheet.heat.mixing.unwrap_or(kitchen.mixer.minutes);
+        let unmixed = unmixed(&sheet, &kitchen);
+        day.change_bench(|bench| {
+            let noted = &mut bench.bake.noted;
+            noted.dough = Some(warm);
+            noted.unmixed = unmixed;
+            noted.mixing = noted.mixing.or(Some(usual));
+        });
+        // The rest of the plan goes by the dough that is really there.
+        Ok(())
+    };
+    let take_minutes = move |text: String| {
+        let manner = day.state.manner.get_untracked();
+        let minutes = read::minutes(&text, manner).map_err(|error| error.sentence(manner))?;
+        day.change_bench(|bench| bench.bake.noted.mixing = Some(minutes));
+        Ok(())
+    };
+    let said = memo(move || {
+        let manner = day.state.manner.get();
+        let wished = day.state.with(|sheet| sheet.heat.dough);
+        noted()
+            .dough
+            .map(|got| told::dough_off(wished, got, manner))
+            .unwrap_or_default()
+    });
+    let unit = Signal::derive(move || day.state.manner.get().units.temperature.symbol());
+    view! {
+        <div class="boxes">
+            <NumberBox id="real-dough" label="Dough came off at" unit figure=warm take=Callback::new(take_warm) />
+            <NumberBox id="real-mixing" label="Mixed for" unit="min" figure=minutes take=Callback::new(take_minutes) />
+        </div>
+        <p role="status">{said}</p>
+    }
+}
+
+/// What lies on the bench to be divided.
+#[component]
+fn DoughWeight() -> impl IntoView {
+    let day = Day::here();
+    let answers = BatchAnswers::here();
+    let figure = memo(move || {
+        let manner = day.state.manner.get();
+        let bowl = day
+            .bench
+            .with(|bench| bench.as_ref().and_then(|bench| bench.bake.noted.bowl));
+        bowl.map(|bowl| write::box_mass(bowl.after, manner))
+            .unwrap_or_default()
+    });
+    let take = move |text: String| {
+        let manner = day.state.manner.get_untracked();
+        let mass = read::mass(&text, manner).map_err(|error| error.sentence(manner))?;
+        let into = untrack(|| answers.read_rounded(|rounded| Some(rounded.dough_weighed)));
+        day.change_bench(|bench| note_dough(&mut bench.bake, into.unwrap_or(Mass::ZERO), mass));
+        Ok(())
+    };
+    let unit = Signal::derive(move || day.state.manner.get().units.mass.symbol());
+    view! {
+        <div class="boxes">
+            <NumberBox id="real-on-bench" label="Dough on the bench" unit figure take=Callback::new(take) />
+        </div>
+    }
+}
+
+/// What comes out of the oven.
+#[component]
+fn BreadWeight() -> impl IntoView {
+    let day = Day::here();
+    let figure = memo(move || {
+        let manner = day.state.manner.get();
+        let lost = day
+            .bench
+            .with(|bench| bench.as_ref().and_then(|bench| bench.bake.noted.oven_loss));
+        lost.map(|lost| write::box_mass(lost.after, manner))
+            .unwrap_or_default()
+    });
+    let take = move |text: String| {
+        let manner = day.state.manner.get_untracked();
+        let mass = read::mass(&text, manner).map_err(|error| error.sentence(manner))?;
+        day.change_bench(|bench| note_bread(&mut bench.bake, mass));
+        Ok(())
+    };
+    let unit = Signal::derive(move || day.state.manner.get().units.mass.symbol());
+    view! {
+        <div class="boxes">
+            <NumberBox id="real-bread" label="Bread out of the oven" unit figure take=Callback::new(take) />
+        </div>
+    }
+}

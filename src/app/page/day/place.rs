@@ -1,0 +1,83 @@
+//! The place: the plan with its ribbon and steps, or the bench.
+
+use leptos::prelude::*;
+
+use super::answers::Day;
+use super::bench_view::BenchView;
+use super::learnt_card::LearntCard;
+use super::log_card::LogCard;
+use super::ribbon_card::RibbonCard;
+use super::rise_card::RiseCard;
+use super::steps_card::StepsCard;
+use super::when_card::WhenCard;
+use crate::app::page::HEADING;
+use crate::app::state::{State, memo};
+
+use crate::words::Trouble;
+
+/// When? The one door of this place.
+pub fn day_place() -> AnyView {
+    let state = State::here();
+    // Another formula has a plan of its own.
+    let of = move || {
+        let day = Day::of(state, state.open_id.get());
+        provide_context(day);
+        view! { <Whole /> }
+    };
+    view! {
+        <h1 class="heard" id=HEADING tabindex="-1">"Day"</h1>
+        {of}
+    }
+    .into_any()
+}
+
+#[component]
+fn Whole() -> impl IntoView {
+    let day = Day::here();
+    let at_bench = move || day.at_bench.get() && day.bench.with(Option::is_some);
+    view! {
+        <Show when=at_bench fallback=|| view! { <Plan /> }>
+            <BenchView />
+        </Show>
+    }
+}
+
+#[component]
+fn Plan() -> impl IntoView {
+    let day = Day::here();
+    let stands = memo(move || day.planned.with(Result::is_ok));
+    view! {
+        <div class="newspaper">
+            <WhenCard />
+            <Why />
+            <Show when=move || stands.get()>
+                <RibbonCard />
+                <StepsCard />
+                <RiseCard />
+            </Show>
+            <LearntCard />
+            <LogCard />
+        </div>
+    }
+}
+
+/// Why there is no plan, where there is none.
+#[component]
+fn Why() -> impl IntoView {
+    let day = Day::here();
+    let why = memo(move || {
+        let manner = day.state.manner.get();
+        day.planned
+            .with(|planned| planned.as_ref().err().map(|error| error.sentence(manner)))
+    });
+    move || {
+        why.get().map(|why| {
+            view! {
+                <section class="advice" role="status">
+                    <h2>"No plan can be made"</h2>
+                    <p>{why}</p>
+                </section>
+            }
+        })
+    }
+}

@@ -1,0 +1,139 @@
+//! The ribbon of two days, what is in the way, and what solves it.
+
+use leptos::prelude::*;
+
+use super::answers::Day;
+use crate::app::browser::file;
+use crate::app::part::{Button, DayRibbonPicture};
+use crate::app::state::memo;
+use crate::engine::plan::Change;
+use crate::sheet::calendar::{self, Event};
+use crate::sheet::day::Target;
+use crate::sheet::{Moment, civil};
+use crate::words::{day as told, name, picture};
+
+/// The ribbon.
+#[component]
+pub fn RibbonCard() -> impl IntoView {
+    let day = Day::here();
+    let formula = move || day.state.with(|sheet| sheet.formula.clone());
+    let drawing = memo(move || {
+        let now = day.minute.get();
+        let formula = formula();
+        day.read(|planned| {
+            let (plan, solved) = (&planned.plan, &planned.solved);
+            day.zone.with_value(|zone| {
+                let asleep = day.wishes.with(|wishes| wishes.sleep).map(|sleep| {
+                    civil::nights(zone, (sleep.from, sleep.until), solved.begins, solved.table)
+                });
+                let asleep = asleep.unwrap_or_default();
+                picture::DayRibbon::of(plan, solved, &formula, &asleep, now, zone)
+            })
+        })
+    });
+    let said = memo(move || {
+        let manner = day.state.manner.get();
+        let said = day.read(|planned| {
+            day.zone.with_value(|zone| {
+                picture::day_ribbon(&planned.plan, &planned.solved, zone, manner)
+            })
+        });
+        said.unwrap_or_default()
+    });
+    view! {
+        <section class="card" aria-label="Two days">
+            <header>
+                <h2>"Two days"</h2>
+            </header>
+            <div class="body follows">
+                {move || drawing.get().map(|drawing| view! { <DayRibbonPicture drawing told=said /> })}
+                <p role="status">{said}</p>
+                <InTheWay />
+            </div>
+            <div class="body buttons">
+                <Button says="Save as a calendar file" tapped=move |()| hand_out(day) />
+            </div>
+        </section>
+    }
+}
+
+/// What cannot be kept, and what solves it.
+#[component]
+fn InTheWay() -> impl IntoView {
+    let day = Day::here();
+    let found = memo(move || {
+        let manner = day.state.manner.get();
+        let formula = day.state.with(|sheet| sheet.formula.clone());
+        let found = day.read(|planned| {
+            let (plan, solved) = (&planned.plan, &planned.solved);
+            day.zone.with_value(|zone| {
+                let troubles = solved.conflicts.iter();
+                let troubles =
+                    troubles.map(|one| told::conflict(one, plan, &formula, zone, manner));
+                let changes = solved.changes.iter();
+                let changes =
+                    changes.map(|one| (*one, told::change(one, plan, &formula, zone, manner)));
+                (troubles.collect::<Vec<_>>(), changes.collect::<Vec<_>>())
+            })
+        });
+        found.unwrap_or_default()
+    });
+    let way = move |(change, said): (Change, String)| match target(change) {
+        Some(target) => {
+            let tapped = move |()| day.wish(|wishes| wishes.target = target);
+            view! { <li><Button says=said tapped /></li> }.into_any()
+        }
+        None => view! { <li>{said}</li> }.into_any(),
+    };
+    move || {
+        let (troubles, changes) = found.get();
+        (!troubles.is_empty()).then(|| {
+            let listed = troubles.into_iter().map(|said| view! { <li>{said}</li> });
+            view! {
+                <div class="advice" role="status">
+                    <h3>"In the way"</h3>
+                    <ul>{listed.collect_view()}</ul>
+                    <h3>"Any one of these solves it"</h3>
+                    <ul class="ways">{changes.into_iter().map(way).collect_view()}</ul>
+                </div>
+            }
+        })
+    }
+}
+
+/// The target a change stands for, where it is one.
+fn target(change: Change) -> Option<Target> {
+    match change {
+        Change::TableLater(at) | Change::TableEarlier(at) => {
+            Some(Target::Table(Moment::from_instant(at)))
+        }
+        Change::LetLast { .. } | Change::HelpingHand => None,
+    }
+}
+
+/// Saves the plan as a calendar file.
+fn hand_out(day: Day) {
+    let formula = day.state.sheet().formula;
+    let id = day.formula_id();
+    let id = id.as_ref().map_or("visit", |id| id.as_text());
+    let events = untrack(|| {
+        day.read(|planned| {
+            let steps = planned.plan.steps().iter().zip(&planned.solved.steps);
+            let events = steps.enumerate().map(|(place, (step, timed))| Event {
+                uid: format!("{id}-{place}-{}@softcrumb", timed.begins.seconds()),
+                begins: timed.begins,
+                ends: timed.ends,
+                summary: name::step(step, &formula),
+                description: told::looks(step.at.work).to_owned(),
+                announced: timed.hands_until > timed.begins,
+            });
+            events.collect::<Vec<_>>()
+        })
+    });
+    let text = calendar::write(
+        &events.unwrap_or_default(),
+        day.now.get_untracked().instant(),
+    );
+    // A browser that refuses says so itself.
+    let _saved = file::save("softcrumb-day.ics", "text/calendar", &text);
+}

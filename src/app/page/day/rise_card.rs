@@ -1,0 +1,135 @@
+//! The rises: when the dough is up here, beside the known rise; what the numbers rest on.
+
+use leptos::prelude::*;
+
+use super::answers::Day;
+use super::field::DayBox;
+use super::fields::RISES;
+use crate::app::part::{Figure, RiseCurve, Shown};
+use crate::app::state::memo;
+use crate::engine::rise::{RiseError, Risen};
+use crate::sheet::day::Planned;
+use crate::words::{Trouble, day as told, picture, write};
+
+/// When the dough is up.
+#[component]
+pub fn RiseCard() -> impl IntoView {
+    let day = Day::here();
+    let nights = memo(move || {
+        let manner = day.state.manner.get();
+        let nights = day.read(|planned| {
+            let nights = planned.rising.nights.iter();
+            let nights = nights.map(|night| match night {
+                Ok(night) => told::night(night, manner),
+                Err(error) => error.sentence(manner),
+            });
+            nights.collect::<Vec<_>>()
+        });
+        nights.unwrap_or_default()
+    });
+    let trust = memo(move || told::trust(day.state.manner.get()));
+    view! {
+        <section class="card" aria-label="Rise">
+            <header>
+                <h2>"Rise"</h2>
+            </header>
+            <div class="figures">
+                <RiseFigure label="Bulk rise" pick=bulk />
+                <RiseFigure label="Proof" pick=proof />
+            </div>
+            <div class="body follows">
+                <BulkPicture />
+                {move || nights.get().into_iter().map(|said| view! { <p>{said}</p> }).collect_view()}
+                <p class="quiet">{trust}</p>
+            </div>
+            <div class="boxes body">
+                {RISES.map(|field| view! { <DayBox field /> })}
+            </div>
+        </section>
+    }
+}
+
+type Picked = fn(&Planned) -> &Result<Risen, RiseError>;
+
+fn bulk(planned: &Planned) -> &Result<Risen, RiseError> {
+    &planned.rising.bulk
+}
+
+fn proof(planned: &Planned) -> &Result<Risen, RiseError> {
+    &planned.rising.proof
+}
+
+/// A rise as a range, which opens to its working.
+#[component]
+fn RiseFigure(
+    /// What it is called.
+    label: &'static str,
+    /// Which rise.
+    pick: Picked,
+) -> impl IntoView {
+    let day = Day::here();
+    let shown = memo(move || {
+        let manner = day.state.manner.get();
+        let value = day.read(|planned| match pick(planned) {
+            Ok(risen) => told::rise_range(risen, manner),
+            Err(_) => "not known".to_owned(),
+        });
+        Shown {
+            value: value.unwrap_or_else(|| "not known".to_owned()),
+            was: None,
+        }
+    });
+    let working = move |()| {
+        untrack(|| {
+            let lines = day.read(|planned| pick(planned).as_ref().map(Risen::working).ok());
+            lines.flatten().unwrap_or_default()
+        })
+    };
+    view! { <Figure label=Signal::stored(label.to_owned()) shown working=Callback::new(working) /> }
+}
+
+/// The bulk rise drawn, what it rests on, what to look for.
+#[component]
+fn BulkPicture() -> impl IntoView {
+    let day = Day::here();
+    let drawing = memo(move || {
+        let manner = day.state.manner.get();
+        day.read(|planned| {
+            let risen = planned.rising.bulk.as_ref().ok()?;
+            Some(picture::RiseDrawing::of(risen, manner))
+        })
+        .flatten()
+    });
+    let twin = memo(move || {
+        let manner = day.state.manner.get();
+        let twin = day.read(|planned| match &planned.rising.bulk {
+            Ok(risen) => picture::rise_curve(risen, manner),
+            Err(error) => error.sentence(manner),
+        });
+        twin.unwrap_or_default()
+    });
+    let said = memo(move || {
+        let manner = day.state.manner.get();
+        let room = day.state.kitchen.with(|kitchen| kitchen.room);
+        day.read(|planned| match &planned.rising.bulk {
+            Ok(risen) => vec![
+                told::room_against_anchor(risen, room, manner),
+                told::rests(&risen.asked.anchor, manner),
+                told::looks(crate::engine::plan::Work::Bulk).to_owned(),
+            ],
+            Err(error) => vec![error.sentence(manner)],
+        })
+        .unwrap_or_default()
+    });
+    let room = memo(move || {
+        let manner = day.state.manner.get();
+        day.state
+            .kitchen
+            .with(|kitchen| write::temperature(kitchen.room, manner))
+    });
+    view! {
+        <p class="quiet">"The room is at "{room}"."</p>
+        {move || drawing.get().map(|drawing| view! { <RiseCurve drawing told=twin /> })}
+        {move || said.get().into_iter().map(|said| view! { <p>{said}</p> }).collect_view()}
+    }
+}

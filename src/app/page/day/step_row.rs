@@ -1,0 +1,123 @@
+//! One step of the plan: when, what, how long; opened, it can be changed.
+
+use leptos::prelude::*;
+
+use super::answers::Day;
+use crate::app::part::{Button, NumberBox, TextBox};
+use crate::app::state::memo;
+use crate::engine::plan::{Edit, Step, StepAt};
+use crate::words::day::{self as told, Told, caution_of};
+use crate::words::{Trouble, caution, read, write};
+
+/// One step of the plan.
+#[component]
+pub fn StepRow(
+    /// Where it stands in the plan's list.
+    place: usize,
+) -> impl IntoView {
+    let day = Day::here();
+    let line = memo(move || {
+        let manner = day.state.manner.get();
+        let formula = day.state.with(|sheet| sheet.formula.clone());
+        day.read(|planned| {
+            let step = planned.plan.steps().get(place)?;
+            let timed = planned.solved.steps.get(place)?;
+            day.zone
+                .with_value(|zone| Some(told::told(step, timed, &formula, zone, manner)))
+        })
+        .flatten()
+    });
+    let part = move |pick: fn(Told) -> String| move || line.get().map(pick).unwrap_or_default();
+    let opened = RwSignal::new(false);
+    view! {
+        <li class="step">
+            <details on:toggle=move |_| opened.set(true)>
+                <summary>
+                    <span class="clock">{part(|line| line.clock)}</span>
+                    <span class="name">{part(|line| line.name)}</span>
+                    <span class="quiet">{part(|line| line.day)}" · "{part(|line| line.lasts)}</span>
+                </summary>
+                <Show when=move || opened.get()>
+                    <p>{part(|line| line.looks.to_owned())}</p>
+                    <Safety place />
+                    <Change place />
+                </Show>
+            </details>
+        </li>
+    }
+}
+
+/// What safety asks for at it.
+#[component]
+fn Safety(
+    /// Where it stands.
+    place: usize,
+) -> impl IntoView {
+    let day = Day::here();
+    let said = memo(move || {
+        let manner = day.state.manner.get();
+        let step = day.read(|planned| planned.plan.steps().get(place).map(|step| step.at.work));
+        let step = step.flatten().and_then(caution_of)?;
+        Some(caution::safety(step, manner).sentence())
+    });
+    move || {
+        said.get()
+            .map(|said| view! { <p class="advice">{said}</p> })
+    }
+}
+
+/// How it is changed.
+#[component]
+fn Change(
+    /// Where it stands.
+    place: usize,
+) -> impl IntoView {
+    let day = Day::here();
+    let at = memo(move || {
+        day.read(|planned| planned.plan.steps().get(place).map(|step| step.at))
+            .flatten()
+    });
+    let figure = memo(move || {
+        let manner = day.state.manner.get();
+        let lasts = day.read(|planned| planned.solved.steps.get(place).map(|timed| timed.lasts));
+        lasts
+            .flatten()
+            .map(|lasts| write::box_minutes(lasts, manner))
+            .unwrap_or_default()
+    });
+    let change = move |edit: &dyn Fn(StepAt) -> Edit| {
+        if let Some(step) = at.get_untracked() {
+            day.edit(edit(step));
+        }
+    };
+    let take = move |text: String| {
+        let manner = day.state.manner.get_untracked();
+        let minutes = read::minutes(&text, manner).map_err(|error| error.sentence(manner))?;
+        change(&|step| Edit::Lasts { step, minutes });
+        Ok(())
+    };
+    let new = RwSignal::new(String::new());
+    let add = move |()| {
+        let name = new.get_untracked();
+        if let Some(after) = at.get_untracked()
+            && !name.trim().is_empty()
+        {
+            day.edit(
+                day.wishes
+                    .with_untracked(|wishes| wishes.own_step(after, &name)),
+            );
+            new.set(String::new());
+        }
+    };
+    view! {
+        <div class="boxes">
+            <NumberBox id=format!("step-{place}-lasts") label="Lasts" unit="min" figure take=Callback::new(take) />
+        </div>
+        <div class="buttons">
+            <Button says="Before the step above" tapped=move |()| change(&|step| Edit::Sooner { step }) />
+            <Button says="Leave it out" class="risky" tapped=move |()| change(&|step| Edit::LeftOut { step }) />
+        </div>
+        <TextBox id=format!("step-{place}-new") label="A step of your own after it" words=new typed=Callback::new(move |text| new.set(text)) most=Step::NAME_LENGTH />
+        <Button says="Add it" tapped=add />
+    }
+}

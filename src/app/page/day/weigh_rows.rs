@@ -1,0 +1,138 @@
+//! What is weighed at a step: line by line, with what the scale shows as the bowl fills.
+
+use leptos::prelude::*;
+
+use super::answers::Day;
+use crate::app::page::BatchAnswers;
+use crate::app::part::NumberBox;
+use crate::app::state::memo;
+use crate::engine::formula::LineAt;
+use crate::engine::plan::{StepAt, weighed_at};
+use crate::engine::quantity::Mass;
+use crate::words::{Trouble, day as told, read, write};
+
+/// The lines of a step.
+#[component]
+pub fn WeighRows(
+    /// Which step.
+    step: StepAt,
+) -> impl IntoView {
+    let day = Day::here();
+    let answers = BatchAnswers::here();
+    let lines = memo(move || {
+        let formula = day.state.with(|sheet| sheet.formula.clone());
+        day.read(|planned| weighed_at(step, &planned.plan, &formula))
+            .unwrap_or_default()
+    });
+    let any = memo(move || lines.with(|lines| !lines.is_empty()));
+    let off = memo(move || {
+        let manner = day.state.manner.get();
+        let formula = answers.read_rounded(|rounded| Some(rounded.formula.clone()));
+        let bench = day.bench.get();
+        let said = formula
+            .zip(bench)
+            .map(|(formula, bench)| told::weighed_off(&formula, &bench, manner));
+        said.unwrap_or_default()
+    });
+    view! {
+        <Show when=move || any.get()>
+            <ol class="to-weigh">
+                <For each=move || lines.get() key=|at| *at let(at)>
+                    <WeighRow at lines />
+                </For>
+            </ol>
+        </Show>
+        <p class="weighed-off" role="status">{off}</p>
+    }
+}
+
+/// One line: what to weigh, what the scale then shows, and what really went in.
+#[component]
+fn WeighRow(
+    /// Where it stands.
+    at: LineAt,
+    /// All lines of the step, in their order.
+    lines: Memo<Vec<LineAt>>,
+) -> impl IntoView {
+    let day = Day::here();
+    let answers = BatchAnswers::here();
+    let asked = move |at: LineAt| {
+        answers.read_rounded(|rounded| {
+            rounded
+                .lines
+                .iter()
+                .find(|line| line.at == at)
+                .map(|line| line.weighed)
+        })
+    };
+    let name = memo(move || {
+        day.state
+            .with(|sheet| {
+                sheet
+                    .formula
+                    .line(at)
+                    .map(|line| line.food.name().to_owned())
+            })
+            .unwrap_or_default()
+    });
+    let to_weigh = memo(move || {
+        let manner = day.state.manner.get();
+        asked(at)
+            .map(|mass| write::mass(mass, manner))
+            .unwrap_or_default()
+    });
+    // What the scale shows when nothing is tared between the lines.
+    let shows = memo(move || {
+        let manner = day.state.manner.get();
+        let lines = lines.get();
+        let until = lines
+            .iter()
+            .take_while(|line| **line != at)
+            .chain(std::iter::once(&at));
+        let sum: Mass = until.filter_map(|line| asked(*line)).sum();
+        write::mass(sum, manner)
+    });
+    let is_in = memo(move || {
+        day.bench.with(|bench| {
+            bench
+                .as_ref()
+                .is_some_and(|bench| bench.weighing(at).is_some())
+        })
+    });
+    let figure = memo(move || {
+        let manner = day.state.manner.get();
+        let real = day.bench.with(|bench| bench.as_ref()?.weighing(at)?.mass);
+        real.or_else(|| asked(at))
+            .map(|mass| write::box_mass(mass, manner))
+            .unwrap_or_default()
+    });
+    let take = move |text: String| {
+        let manner = day.state.manner.get_untracked();
+        let mass = read::mass(&text, manner).map_err(|error| error.sentence(manner))?;
+        day.change_bench(|bench| bench.weigh(at, Some(mass)));
+        Ok(())
+    };
+    let ticked = move |is_in: bool| {
+        day.change_bench(|bench| {
+            if is_in {
+                bench.weigh(at, None);
+            } else {
+                bench.weighed.retain(|weighing| weighing.at != at);
+            }
+        });
+    };
+    let unit = Signal::derive(move || day.state.manner.get().units.mass.symbol());
+    let label = Signal::derive(move || format!("{}, really", name.get()));
+    let id = format!("real-{}-{}", at.stream, at.line);
+    view! {
+        <li class:done=is_in>
+            <label class="tick-box">
+                <input type="checkbox" prop:checked=is_in on:change:target=move |event| ticked(event.target().checked()) />
+                <span class="name">{name}</span>
+                <span class="large">{to_weigh}</span>
+            </label>
+            <span class="quiet">"untared, the scale shows "{shows}</span>
+            <NumberBox id label unit figure take=Callback::new(take) />
+        </li>
+    }
+}

@@ -1,0 +1,157 @@
+//! When: on the table at, or start at; when the baker sleeps, and who helps.
+
+use leptos::prelude::*;
+
+use super::answers::Day;
+use super::field::DayBox;
+use super::fields::{LOADS, NIGHT};
+use crate::app::part::Choice;
+use crate::app::state::memo;
+use crate::engine::plan::Aim;
+use crate::sheet::Moment;
+use crate::sheet::civil::Clock;
+use crate::sheet::day::{Sleep, Target};
+use crate::words::{read, write};
+
+/// What times are found from.
+#[component]
+pub fn WhenCard() -> impl IntoView {
+    let day = Day::here();
+    let backwards =
+        memo(move || !matches!(day.wishes.with(|wishes| wishes.target), Target::From(_)));
+    let aim = memo(move || {
+        day.read(|planned| {
+            let (Aim::Table(at) | Aim::From(at)) = planned.aim;
+            day.zone
+                .with_value(|zone| write::box_date_and_clock(at, zone))
+        })
+        .unwrap_or_default()
+    });
+    let aim_at = move |at: Moment| {
+        let back = backwards.get_untracked();
+        day.wish(|wishes| {
+            wishes.target = if back {
+                Target::Table(at)
+            } else {
+                Target::From(at)
+            };
+        });
+    };
+    let typed = move |text: String| {
+        if let Some((date, clock)) = read::date_and_clock(&text) {
+            let at = day
+                .zone
+                .with_value(|zone| zone.instant(date, clock).first());
+            aim_at(Moment::from_instant(at));
+        }
+    };
+    let turn = move |back: bool| {
+        let solved = untrack(|| day.read(|planned| (planned.solved.table, planned.solved.begins)));
+        let Some((table, begins)) = solved else {
+            return;
+        };
+        day.wish(|wishes| {
+            wishes.target = if back {
+                Target::Table(Moment::from_instant(table))
+            } else {
+                Target::From(Moment::from_instant(begins))
+            };
+        });
+    };
+    view! {
+        <section class="card" aria-label="When">
+            <header>
+                <h2>"When"</h2>
+            </header>
+            <div class="body">
+                <Choice
+                    id="aim".to_owned()
+                    label="The time you set".to_owned()
+                    answers=vec![(true, "Bread on the table"), (false, "Start of the work")]
+                    holds=backwards
+                    chosen=Callback::new(turn)
+                />
+                <div class="clock-box">
+                    <label for="aim-at">{move || if backwards.get() { "On the table at" } else { "Start at" }}</label>
+                    <input id="aim-at" type="datetime-local" prop:value=aim on:change:target=move |event| typed(event.target().value()) />
+                </div>
+                <SleepBoxes />
+                <Hands />
+            </div>
+            <div class="boxes body">
+                {NIGHT.map(|field| view! { <DayBox field /> })}
+                <DayBox field=LOADS />
+            </div>
+        </section>
+    }
+}
+
+/// When the baker sleeps.
+#[component]
+fn SleepBoxes() -> impl IntoView {
+    let day = Day::here();
+    let sleep = memo(move || day.wishes.with(|wishes| wishes.sleep));
+    let shown =
+        move |pick: fn(Sleep) -> Clock| sleep.get().map(|sleep| write::box_clock(pick(sleep)));
+    let set = move |text: String, put: fn(&mut Sleep, Clock)| {
+        if let Some(clock) = read::clock(&text) {
+            day.wish(|wishes| {
+                if let Some(sleep) = &mut wishes.sleep {
+                    put(sleep, clock);
+                }
+            });
+        }
+    };
+    let usual = crate::sheet::day::DayWishes::default().sleep;
+    view! {
+        <div class="tick-box">
+            <label>
+                <input
+                    type="checkbox"
+                    prop:checked=move || sleep.get().is_some()
+                    on:change:target=move |event| {
+                        let sleeps = event.target().checked();
+                        day.wish(|wishes| wishes.sleep = if sleeps { usual } else { None });
+                    }
+                />
+                "No work while I sleep"
+            </label>
+        </div>
+        <Show when=move || sleep.get().is_some()>
+            <div class="clock-boxes">
+                <div class="clock-box">
+                    <label for="sleep-from">"Asleep from"</label>
+                    <input id="sleep-from" type="time" prop:value=move || shown(|sleep| sleep.from).unwrap_or_default()
+                        on:change:target=move |event| set(event.target().value(), |sleep, clock| sleep.from = clock) />
+                </div>
+                <div class="clock-box">
+                    <label for="sleep-until">"until"</label>
+                    <input id="sleep-until" type="time" prop:value=move || shown(|sleep| sleep.until).unwrap_or_default()
+                        on:change:target=move |event| set(event.target().value(), |sleep, clock| sleep.until = clock) />
+                </div>
+            </div>
+        </Show>
+    }
+}
+
+/// Whether somebody helps.
+#[component]
+fn Hands() -> impl IntoView {
+    let day = Day::here();
+    let helped = memo(move || !day.wishes.with(|wishes| wishes.one_pair_of_hands));
+    view! {
+        <div class="tick-box">
+            <label>
+                <input
+                    type="checkbox"
+                    prop:checked=helped
+                    on:change:target=move |event| {
+                        let helped = event.target().checked();
+                        day.wish(|wishes| wishes.one_pair_of_hands = !helped);
+                    }
+                />
+                "Somebody helps: two things can be done at once"
+            </label>
+        </div>
+    }
+}
