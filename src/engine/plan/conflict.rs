@@ -78,6 +78,25 @@ pub(super) fn conflicts(course: &Course, found: &Found) -> Vec<Conflict> {
         asleep(course, found, step, &mut all);
         hands_full(course, found, step, &mut all);
     }
+    only_the_latest(all)
+}
+
+/// Of steps that are too late only the one by the most: the others are late because of it.
+fn only_the_latest(mut all: Vec<Conflict>) -> Vec<Conflict> {
+    let late = |conflict: &Conflict| match conflict {
+        Conflict::TooLate { by, .. } => Some(by.minutes()),
+        Conflict::Waits { .. } | Conflict::Asleep { .. } | Conflict::HandsFull { .. } => None,
+    };
+    let most = all.iter().filter_map(late).fold(0.0, f64::max);
+    let mut told = false;
+    all.retain(|conflict| match late(conflict) {
+        Some(by) if by < most || told => false,
+        Some(_) => {
+            told = true;
+            true
+        }
+        None => true,
+    });
     all
 }
 

@@ -136,15 +136,41 @@ pub(super) fn forwards(course: &Course, table: i64) -> (i64, Found) {
     let mut at = table;
     let mut best = (at, search(course, at));
     for _ in 0..PUT_OFF {
+        if best.1.cost.hard == 0 {
+            break;
+        }
+        let by = put_off_by(course, &search(course, at));
+        if by <= 0 {
+            break;
+        }
+        let before = at;
+        at = at.saturating_add(by);
         let found = search(course, at);
-        let by = put_off_by(course, &found);
         if found.cost.hard < best.1.cost.hard {
             best = (at, found);
         }
-        if best.1.cost.hard == 0 || by <= 0 {
+        if best.1.cost.hard == 0 {
+            return sooner(course, before, best);
+        }
+    }
+    best
+}
+
+/// The same, but no later than it must be: to the minute, by halving.
+fn sooner(course: &Course, not_at: i64, found: (i64, Found)) -> (i64, Found) {
+    let (mut not_at, mut best) = (not_at, found);
+    // A night is less than 2^10 minutes.
+    for _ in 0..10 {
+        let middle = (not_at + best.0).div_euclid(2);
+        if best.0 - not_at <= 60 {
             break;
         }
-        at = at.saturating_add(by);
+        let tried = search(course, middle);
+        if tried.cost.hard == 0 {
+            best = (middle, tried);
+        } else {
+            not_at = middle;
+        }
     }
     best
 }
