@@ -37,6 +37,23 @@ pub const fn other_tab() -> &'static str {
     "This formula was changed in another tab. The newer form is shown here; undo brings yours back."
 }
 
+/// Asks before the bin is emptied.
+#[must_use]
+pub fn empty_the_bin(count: usize) -> String {
+    match count {
+        1 => "The formula in the bin will be gone, and nothing brings it back.".to_owned(),
+        more => {
+            format!("All {more} formulas in the bin will be gone, and nothing brings them back.")
+        }
+    }
+}
+
+/// The bin is empty now.
+#[must_use]
+pub const fn bin_emptied() -> &'static str {
+    "The bin is empty."
+}
+
 /// A part of the page is on its way.
 #[must_use]
 pub const fn loading() -> &'static str {

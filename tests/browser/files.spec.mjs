@@ -112,3 +112,21 @@ test('after many changes the shelf asks for a file, until there is one', async (
   await shelf.open();
   assert.equal(await asks.count(), 0);
 });
+
+test('the bin is emptied only when that has been said twice, and then for good', async (desk) => {
+  const { page } = await desk.open('phone');
+  const shelf = await new Shelf(new Formula(page)).open();
+  await shelf.bin('Rye scald loaf');
+  await shelf.openBin();
+  await shelf.emptyBin();
+  await shelf.dialog.getByRole('button', { name: 'Leave the bin as it is' }).click();
+  const before = (await sheets(page)).length;
+  await shelf.emptyBin();
+  await shelf.dialog.getByRole('button', { name: 'Delete for good' }).click();
+  await page.waitForFunction((most) => Object.keys(localStorage).filter((key) => key.startsWith('softcrumb.formula.')).length < most, before);
+  await page.reload();
+  await ready(page);
+  await shelf.open();
+  assert.deepEqual((await shelf.names()).sort(), EXAMPLES.filter((name) => name !== 'Rye scald loaf'));
+  assert.equal(await shelf.dialog.getByText('The bin', { exact: true }).count(), 0);
+});

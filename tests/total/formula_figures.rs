@@ -132,6 +132,11 @@ proptest! {
         prop_assert!(close(true_water(&milky), now));
         let poured = mass_of(&milky, Figure::PouredWater);
         prop_assert!(poured < mass_of(&formula, Figure::PouredWater));
+        if let Ok(watery) = WhatIf::WaterForMilk.of(&formula) {
+            prop_assert!(close(true_water(&watery), now));
+            let liquids = mass_of(&watery, Figure::Liquids);
+            prop_assert!(liquids <= mass_of(&formula, Figure::Liquids));
+        }
         match WhatIf::LessPaste.of(&formula) {
             Ok(changed) => {
                 prop_assert!(same_bread(&formula, &changed));

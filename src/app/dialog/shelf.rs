@@ -119,6 +119,7 @@ fn Kept(
         state.bin(&bins);
         announce(&format!("{gone} is in the bin."));
     };
+    let binned = format!("Put {} into the bin", entry.name);
     let said = format!(
         "{} of dough, {}",
         write::mass(entry.dough, manner),
@@ -130,7 +131,7 @@ fn Kept(
                 <span>{entry.name}</span>
                 <span class="quiet">{said}</span>
             </button>
-            <IconButton picture=Picture::Remove name="Put into the bin" tapped=bin />
+            <IconButton picture=Picture::Remove name=binned tapped=bin />
         </li>
     }
 }
@@ -159,8 +160,32 @@ fn Bin() -> impl IntoView {
                         <Binned id=entry.id name=entry.name />
                     </For>
                 </ul>
-                <Button says="Empty the bin for good" class="risky" tapped=move |()| state.empty_bin() />
+                <EmptyBin count=Signal::derive(move || binned.with(Vec::len)) />
             </details>
+        </Show>
+    }
+}
+
+/// Emptying the bin, asked for twice: nothing brings it back.
+#[component]
+fn EmptyBin(
+    /// How many formulas are in it.
+    count: Signal<usize>,
+) -> impl IntoView {
+    let state = State::here();
+    let asked = RwSignal::new(false);
+    let empty = move |()| {
+        state.empty_bin();
+        announce(notice::bin_emptied());
+    };
+    let first = move || view! { <Button says="Empty the bin for good" class="risky" tapped=move |()| asked.set(true) /> };
+    view! {
+        <Show when=move || asked.get() fallback=first>
+            <div class="notice" role="alert">
+                <p>{move || notice::empty_the_bin(count.get())}</p>
+                <Button says="Delete for good" class="risky" tapped=empty />
+                <Button says="Leave the bin as it is" tapped=move |()| asked.set(false) />
+            </div>
         </Show>
     }
 }
@@ -174,10 +199,13 @@ fn Binned(
     name: String,
 ) -> impl IntoView {
     let state = State::here();
+    let says = view! { "Put "<span class="heard">{name.clone()}</span>" back" };
     view! {
         <li>
             <span>{name}</span>
-            <Button says="Put back" tapped=move |()| state.restore(&id) />
+            <button type="button" class="button" on:click=move |_| state.restore(&id)>
+                {says}
+            </button>
         </li>
     }
 }

@@ -1,5 +1,7 @@
 //! Buttons: one with words, one with an icon only.
 
+use std::borrow::Cow;
+
 use leptos::prelude::*;
 
 use super::{Icon, Picture};
@@ -37,7 +39,8 @@ pub fn IconButton(
     /// What it shows.
     picture: Picture,
     /// What it does: "Undo".
-    name: &'static str,
+    #[prop(into)]
+    name: Cow<'static, str>,
     /// Called on a tap.
     #[prop(into)]
     tapped: Callback<()>,
@@ -50,7 +53,7 @@ pub fn IconButton(
         <button
             type="button"
             class="button bare"
-            aria-label=name
+            aria-label=name.clone()
             title=name
             aria-disabled=move || idle.get().to_string()
             on:click=move |_| if !idle.get_untracked() { tapped.run(()) }

@@ -3,7 +3,7 @@
 use super::figure::{is_liquid, is_water};
 use super::swap::as_much_water;
 use super::{
-    Figure, Figures, Form, Formula, FormulaError, Line, LineAt, StreamKind, Target, reach,
+    Figure, Figures, Form, Formula, FormulaError, Line, LineAt, Stream, StreamKind, Target, reach,
     set_stream_share,
 };
 use crate::engine::larder::{Allergen, Food, Listed, Role};
@@ -18,6 +18,8 @@ pub enum WhatIf {
     LessWater,
     /// Half of the final dough's water as milk, the true water held.
     MilkForWater,
+    /// Half of the final dough's milk as water, the true water held.
+    WaterForMilk,
     /// A quarter of each paste given back to the final dough, the whole held.
     LessPaste,
 }
@@ -27,13 +29,34 @@ const HALF: Share = Share::in_hundred(50.0);
 const THREE_QUARTERS: Share = Share::in_hundred(75.0);
 
 impl WhatIf {
-    /// Every trial, in the order they are offered.
-    pub const ALL: [Self; 4] = [
+    /// Every trial.
+    pub const ALL: [Self; 5] = [
         Self::MoreWater,
         Self::LessWater,
         Self::MilkForWater,
+        Self::WaterForMilk,
         Self::LessPaste,
     ];
+
+    /// The trials that mean something for this dough, in the order they are offered: milk for
+    /// water where the final dough has water, else water for its milk; less paste where it has one.
+    #[must_use]
+    pub fn offered(formula: &Formula) -> Vec<Self> {
+        let has = |chosen: fn(&Line) -> bool| {
+            final_lines(formula).any(|(_, line)| chosen(line) && line.mass > Mass::ZERO)
+        };
+        let mut offered = vec![Self::MoreWater, Self::LessWater];
+        if has(is_water) {
+            offered.push(Self::MilkForWater);
+        } else if has(is_milk_line) {
+            offered.push(Self::WaterForMilk);
+        }
+        let is_paste = |own: &Stream| own.kind == StreamKind::Paste && own.flour() > Mass::ZERO;
+        if formula.streams.iter().any(is_paste) {
+            offered.push(Self::LessPaste);
+        }
+        offered
+    }
 
     /// The formula as it would be.
     ///
@@ -47,6 +70,13 @@ impl WhatIf {
             Self::MilkForWater => {
                 let milk = usual_milk(formula).ok_or(FormulaError::NothingGivesWay)?;
                 milk_for_water(formula, &milk)
+            }
+            Self::WaterForMilk => {
+                let water = Listed::all()
+                    .map(Food::Listed)
+                    .find(|food| food.role() == Role::Water)
+                    .ok_or(FormulaError::NothingGivesWay)?;
+                half_as(formula, is_milk_line, &water)
             }
             Self::LessPaste => less_paste(formula),
         }
@@ -90,10 +120,16 @@ fn with_true_water(
     Ok(reach(formula, target, at)?.formula)
 }
 
+fn is_milk(food: &Food) -> bool {
+    food.role() == Role::Liquid && food.allergens().contains(&Allergen::Milk)
+}
+
+fn is_milk_line(line: &Line) -> bool {
+    is_milk(&line.food) && !line.is_flour()
+}
+
 /// The milk the dough has already, else the larder's first.
 fn usual_milk(formula: &Formula) -> Option<Food> {
-    let is_milk =
-        |food: &Food| food.role() == Role::Liquid && food.allergens().contains(&Allergen::Milk);
     formula
         .dough_streams()
         .flat_map(|stream| stream.lines.iter())
@@ -110,8 +146,18 @@ fn usual_milk(formula: &Formula) -> Option<Food> {
 /// [`FormulaError::NothingGivesWay`] where the final dough has no plain water;
 /// [`FormulaError::CannotMove`] for a milk without water; [`FormulaError::TooManyLines`].
 pub fn milk_for_water(formula: &Formula, milk: &Food) -> Result<Formula, FormulaError> {
+    half_as(formula, is_water, milk)
+}
+
+/// The formula with half of the chosen lines of the final dough taken as another food that brings
+/// as much water.
+fn half_as(
+    formula: &Formula,
+    chosen: fn(&Line) -> bool,
+    other: &Food,
+) -> Result<Formula, FormulaError> {
     let places: Vec<LineAt> = final_lines(formula)
-        .filter(|(_, line)| is_water(line) && line.mass > Mass::ZERO)
+        .filter(|(_, line)| chosen(line) && line.mass > Mass::ZERO)
         .map(|(at, _)| at)
         .collect();
     let first = *places.first().ok_or(FormulaError::NothingGivesWay)?;
@@ -123,9 +169,9 @@ pub fn milk_for_water(formula: &Formula, milk: &Food) -> Result<Formula, Formula
             water = water + line.mass.part(line.food.composition().water);
         }
     }
-    let mass = as_much_water(water, milk)?;
+    let mass = as_much_water(water, other)?;
     let there = final_lines(&changed)
-        .find(|(_, line)| line.food == *milk && !line.is_flour())
+        .find(|(_, line)| line.food == *other && !line.is_flour())
         .map(|(at, _)| at);
     let room = changed.has_room();
     if let Some(line) = there.and_then(|at| changed.line_mut(at)) {
@@ -133,10 +179,10 @@ pub fn milk_for_water(formula: &Formula, milk: &Food) -> Result<Formula, Formula
     } else if !room {
         return Err(FormulaError::TooManyLines);
     } else if let Some(stream) = changed.streams.get_mut(first.stream) {
-        let after_water = (first.line + 1).min(stream.lines.len());
+        let after_it = (first.line + 1).min(stream.lines.len());
         stream
             .lines
-            .insert(after_water, Line::new(milk.clone(), mass));
+            .insert(after_it, Line::new(other.clone(), mass));
     }
     Ok(changed)
 }

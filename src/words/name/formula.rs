@@ -79,6 +79,7 @@ pub const fn what_if(what_if: WhatIf) -> &'static str {
         WhatIf::MoreWater => "Two points more water",
         WhatIf::LessWater => "Two points less water",
         WhatIf::MilkForWater => "Milk for half the water",
+        WhatIf::WaterForMilk => "Water for half the milk",
         WhatIf::LessPaste => "A quarter less paste",
     }
 }

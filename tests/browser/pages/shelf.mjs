@@ -35,12 +35,18 @@ export class Shelf {
     await drawn(this.whole.page);
   }
 
+  /// Asks for the bin to be emptied; it is asked back.
+  async emptyBin() {
+    await this.dialog.getByRole('button', { name: 'Empty the bin for good' }).click();
+    await this.dialog.getByRole('alert').waitFor();
+  }
+
   async openBin() {
     await this.dialog.getByText('The bin', { exact: true }).click();
   }
 
   async putBack(name) {
-    await this.row(name).getByRole('button', { name: 'Put back' }).click();
+    await this.row(name).getByRole('button', { name: `Put ${name} back` }).click();
     await drawn(this.whole.page);
   }
 }

@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use crate::app::browser::announce::announce;
 use crate::app::part::Button;
-use crate::app::state::State;
+use crate::app::state::{State, memo};
 use crate::engine::formula::WhatIf;
 use crate::sheet::Sheet;
 use crate::words::{Trouble, name, tried};
@@ -14,10 +14,8 @@ use crate::words::{Trouble, name, tried};
 pub fn WhatIfs() -> impl IntoView {
     let state = State::here();
     let refused = RwSignal::new(None::<String>);
-    let taps = WhatIf::ALL
-        .map(|what_if| view! { <Button says=name::what_if(what_if) tapped=move |()| refused.set(attempt(state, what_if)) /> })
-        .into_iter()
-        .collect_view();
+    let offered = memo(move || state.with(|sheet| WhatIf::offered(&sheet.formula)));
+    let tap = move |what_if: WhatIf| view! { <Button says=name::what_if(what_if) tapped=move |()| refused.set(attempt(state, what_if)) /> };
     view! {
         <section class="card">
             <header>
@@ -29,7 +27,9 @@ pub fn WhatIfs() -> impl IntoView {
                     <Show when=move || !state.is_trial()>
                         <Button says="Change things without keeping them" tapped=move |()| state.begin_trial() />
                     </Show>
-                    {taps}
+                    <For each=move || offered.get() key=|what_if| *what_if let(what_if)>
+                        {tap(what_if)}
+                    </For>
                 </div>
                 {move || refused.get().map(|said| view! { <p class="trouble">{said}</p> })}
             </div>
