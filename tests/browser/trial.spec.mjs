@@ -115,8 +115,9 @@ for (const [name, points] of WHAT_IFS) {
 
 test('a what-if that this dough cannot do is answered in words, and tries nothing', async (desk) => {
   const page = new Formula((await desk.open('phone')).page);
-  // Without its milk the example's final dough has no liquid left that could give way.
+  // Without its milk and yolk the example's final dough has no liquid left that could give way.
   await page.type(milk(page), '0');
+  await page.type(page.weight('Final dough', 'Egg yolk'), '0');
   assert.equal(await page.page.getByRole('button', { name: 'Water for half the milk' }).count(), 0, 'what means nothing is not offered');
   await page.whatIf('Two points more water');
   await page.page.getByRole('main').locator('.trouble').filter({ hasText: /[.]$/ }).waitFor();
