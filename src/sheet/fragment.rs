@@ -8,13 +8,15 @@ pub enum Place {
     Formula,
     /// How much of it, in what?
     Batch,
+    /// What temperature, and is it safe?
+    Heat,
     /// Will it run, will it melt?
     Chocolate,
 }
 
 impl Place {
     /// Every place that is built, in the order of the bar.
-    pub const ALL: [Self; 3] = [Self::Formula, Self::Batch, Self::Chocolate];
+    pub const ALL: [Self; 4] = [Self::Formula, Self::Batch, Self::Heat, Self::Chocolate];
 
     /// The word for it in an address.
     #[must_use]
@@ -22,6 +24,7 @@ impl Place {
         match self {
             Self::Formula => "formula",
             Self::Batch => "batch",
+            Self::Heat => "heat",
             Self::Chocolate => "chocolate",
         }
     }

@@ -159,6 +159,21 @@ fn a_phase_is_told_for_every_oven() {
     }
 }
 
+/// A difference of 2 K is 3.6 °F (NIST SP 811, B.9).
+#[test]
+fn how_far_to_trust_is_told_in_the_users_degrees() {
+    let fahrenheit = Manner {
+        units: Units {
+            mass: MassUnit::Ounces,
+            temperature: TemperatureUnit::Fahrenheit,
+        },
+        ..Manner::default()
+    };
+    assert!(plain(&heat::trust_dough(Manner::default())).contains("about 2 °C"));
+    assert!(plain(&heat::trust_dough(fahrenheit)).contains("about 3.6 °F"));
+    assert!(plain(&heat::trust_paste(Manner::default())).contains("about 3 °C"));
+}
+
 #[test]
 fn cold_streams_are_told_how_long_they_stand() {
     let (sheet, kitchen) = (example(), Kitchen::default());

@@ -33,6 +33,7 @@ pub fn place(place: Place) -> Option<AnyView> {
     match place {
         Place::Formula => None,
         Place::Batch => Some(piece!(load_batch, batch, arrived)),
+        Place::Heat => Some(piece!(load_heat, heat, arrived)),
         Place::Chocolate => Some(piece!(load_chocolate, chocolate, arrived)),
     }
 }
@@ -42,6 +43,7 @@ pub fn keys(place: Place) -> Option<AnyView> {
     match place {
         Place::Formula => None,
         Place::Batch => Some(piece!(load_batch_keys, batch_keys, || ())),
+        Place::Heat => Some(piece!(load_heat_keys, heat_keys, || ())),
         Place::Chocolate => Some(piece!(load_chocolate_keys, chocolate_keys, || ())),
     }
 }

@@ -9,7 +9,9 @@ use leptos::wasm_split::{SplitLoaderError, wasm_split};
 
 use super::slot::Piece;
 use crate::app::dialog::Over;
-use crate::app::page::{BatchKeys, BatchPlace, ChocolateKeys, ChocolatePlace, Compare};
+use crate::app::page::{
+    BatchKeys, BatchPlace, ChocolateKeys, ChocolatePlace, Compare, HeatKeys, HeatPlace,
+};
 use crate::app::state::Opened;
 use crate::sheet::link::{self, LinkError};
 use crate::sheet::record::{self, RecordError};
@@ -26,6 +28,16 @@ pub fn batch() -> Piece {
 #[wasm_split(batch, wasm_split_path = ::leptos::wasm_split, preload(load_batch_keys), fallible)]
 pub fn batch_keys() -> Piece {
     Ok(view! { <BatchKeys /> }.into_any())
+}
+
+#[wasm_split(heat, wasm_split_path = ::leptos::wasm_split, preload(load_heat), fallible)]
+pub fn heat() -> Piece {
+    Ok(view! { <HeatPlace /> }.into_any())
+}
+
+#[wasm_split(heat, wasm_split_path = ::leptos::wasm_split, preload(load_heat_keys), fallible)]
+pub fn heat_keys() -> Piece {
+    Ok(view! { <HeatKeys /> }.into_any())
 }
 
 #[wasm_split(chocolate, wasm_split_path = ::leptos::wasm_split, preload(load_chocolate), fallible)]

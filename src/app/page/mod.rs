@@ -4,11 +4,13 @@ mod batch;
 mod chocolate;
 mod day;
 mod formula;
+mod heat;
 
 pub use batch::{BatchAnswers, BatchKeys, BatchPlace, FieldBox, STAYS, WeighLine};
 pub use chocolate::{ChocolateAnswers, ChocolateKeys, ChocolatePlace};
 pub use day::day_place;
 pub use formula::{Compare, FormulaKeys, FormulaPlace};
+pub use heat::{HeatAnswers, HeatKeys, HeatPlace};
 
 /// The id of the heading of the place that is shown.
 pub const HEADING: &str = "place";

@@ -9,6 +9,8 @@ pub enum Picture {
     Formula,
     /// A tin with pieces in it.
     Batch,
+    /// A thermometer.
+    Heat,
     /// A drop falling off a spoon.
     Chocolate,
     /// A kitchen clock.
@@ -39,6 +41,7 @@ impl Picture {
         match self {
             Self::Formula => "M4 6h10M4 12h7M4 18h10M18 6h2M15 12h5M18 18h2",
             Self::Batch => "M3 9h18l-2 10H5zM9 9v10M15 9v10M3 9q3-4 6 0q3-4 6 0q3-4 6 0",
+            Self::Heat => "M10 14V5a2.5 2.5 0 0 1 5 0v9a4.5 4.5 0 1 1-5 0zM12.5 9v8M18 6h2M18 10h2",
             Self::Chocolate => {
                 "M20 3 11 12M11 12a3.5 3.5 0 1 1-5-1q3-2 5 1zM17 15q3 4 0 5.5q-3-1.5 0-5.5z"
             }

@@ -12,6 +12,7 @@ const fn picture(place: Place) -> Picture {
     match place {
         Place::Formula => Picture::Formula,
         Place::Batch => Picture::Batch,
+        Place::Heat => Picture::Heat,
         Place::Chocolate => Picture::Chocolate,
     }
 }

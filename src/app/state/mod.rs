@@ -1,5 +1,6 @@
 //! State: the open sheet, what of the page belongs to it, and how it is kept.
 
+mod after_frame;
 mod change;
 mod doors;
 mod filing;
@@ -11,6 +12,7 @@ mod shelving;
 mod trial;
 mod unread;
 
+pub use after_frame::after_frame;
 pub use doors::Opened;
 pub use here::{Figured, Keeps, State, is_newer};
 pub use memo::memo;

@@ -9,6 +9,7 @@ mod names;
 mod paste;
 mod standing;
 mod step;
+mod trust;
 
 pub use bake::{bake_time, core, phase, phase_advice};
 pub use cooling::{bench_at_most, cooling_remedy, stage, stage_verdict, verdict};
@@ -19,3 +20,4 @@ pub use names::{giver, standing_names};
 pub use paste::{flour_cooks, paste, paste_remedy};
 pub use standing::{standing_long, warming};
 pub use step::{remedy, step};
+pub use trust::{TRUST_COOLING, trust_dough, trust_paste};

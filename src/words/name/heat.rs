@@ -17,6 +17,16 @@ pub const fn material(material: Material) -> &'static str {
     }
 }
 
+/// What a kitchen or a bowl is called; words of our own where the user has none yet.
+#[must_use]
+pub fn called(name: &str) -> &str {
+    if name.trim().is_empty() {
+        "without a name"
+    } else {
+        name
+    }
+}
+
 /// What a shape is called, as something lies or stands in the kitchen.
 #[must_use]
 pub const fn shape(shape: Shape) -> &'static str {

@@ -6,6 +6,7 @@ use super::divide_card::Bench;
 use super::ways::Ways;
 use crate::app::state::{State, memo};
 use crate::engine::batch::{BatchError, Rounded, Scaled, Weighing, round, scale};
+use crate::engine::formula::Formula;
 use crate::engine::quantity::Division;
 use crate::sheet::Sheet;
 
@@ -14,6 +15,8 @@ use crate::sheet::Sheet;
 pub struct BatchAnswers {
     /// The formula as large as what is wanted.
     pub scaled: Memo<Result<Scaled, BatchError>>,
+    /// The formula as large as it is made; as it is written where no batch can be worked out.
+    pub made: Memo<Formula>,
     /// The scales of the kitchen.
     pub weighing: Memo<Weighing>,
     /// The batch as those scales show it.
@@ -37,6 +40,12 @@ impl BatchAnswers {
         });
         Self {
             scaled,
+            made: memo(move || {
+                scaled.with(|scaled| match scaled {
+                    Ok(scaled) => scaled.formula.clone(),
+                    Err(_) => state.with(|sheet| sheet.formula.clone()),
+                })
+            }),
             weighing,
             rounded: memo(move || {
                 scaled.with(|scaled| {

@@ -2,56 +2,20 @@
 
 use leptos::prelude::*;
 
-use crate::app::part::PickOne;
-use crate::app::state::{State, memo};
-use crate::engine::quantity::Division;
-use crate::sheet::Scales;
-use crate::words::write;
+use crate::app::part::{KitchenLink, ScaleBoxes};
 
 /// The scales of this kitchen.
 #[component]
 pub fn ScalesCard() -> impl IntoView {
-    let state = State::here();
-    let scales = memo(move || state.kitchen.with(|kitchen| kitchen.scales));
-    let main = memo(move || Division::from_mass(scales.get().main).ok());
-    let pocket = memo(move || {
-        scales
-            .get()
-            .pocket
-            .and_then(|mass| Division::from_mass(mass).ok())
-    });
-    let steps = move || {
-        let manner = state.manner.get();
-        Division::ALL
-            .map(|step| (Some(step), write::division(step, manner)))
-            .to_vec()
-    };
-    let pocket_steps = memo(move || {
-        let mut steps = steps();
-        steps.insert(0, (None, "none".to_owned()));
-        steps
-    });
-    let set = move |change: &dyn Fn(&mut Scales)| {
-        let mut kitchen = state.kitchen.get_untracked();
-        change(&mut kitchen.scales);
-        state.set_kitchen(kitchen);
-    };
-    let set_main = move |step: Option<Division>| {
-        if let Some(step) = step {
-            set(&|scales| scales.main = step.mass());
-        }
-    };
-    let set_pocket =
-        move |step: Option<Division>| set(&|scales| scales.pocket = step.map(Division::mass));
     view! {
         <section class="card" aria-label="Scales">
             <header>
                 <h2>"Scales"</h2>
                 <span class="quiet">"smallest step shown"</span>
             </header>
-            <div class="body boxes">
-                <PickOne id="scale-main" label="Kitchen scale" answers=memo(steps) holds=main chosen=Callback::new(set_main) />
-                <PickOne id="scale-pocket" label="Pocket scale, for yeast and salt" answers=pocket_steps holds=pocket chosen=Callback::new(set_pocket) />
+            <div class="body">
+                <ScaleBoxes />
+                <KitchenLink />
             </div>
         </section>
     }

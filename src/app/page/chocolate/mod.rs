@@ -8,6 +8,8 @@ mod fill_card;
 mod food_row;
 mod keeping_card;
 mod keys;
+mod melt_card;
+mod melt_fields;
 mod place;
 mod syrup_boxes;
 mod syrup_card;

@@ -8,6 +8,7 @@ use super::curve_card::CurveCard;
 use super::doubts::Doubts;
 use super::fill_card::FillCard;
 use super::keeping_card::KeepingCard;
+use super::melt_card::MeltCard;
 use super::syrup_card::SyrupCard;
 use super::weigh_card::WeighCard;
 use crate::app::page::HEADING;
@@ -41,6 +42,7 @@ pub fn ChocolatePlace() -> impl IntoView {
                 <WeighCard />
             </Show>
             <Show when=move || has_syrup.get()>
+                <MeltCard />
                 <KeepingCard />
             </Show>
             <AdviceCard title="Hot chocolate and steam" advice=hot />

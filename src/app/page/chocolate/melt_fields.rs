@@ -1,0 +1,64 @@
+//! The numbers of melting that can be typed.
+
+use crate::app::part::Wish;
+use crate::engine::quantity::Temperature;
+use crate::words::read::{self, ReadError};
+use crate::words::unit::ThicknessUnit;
+use crate::words::{Manner, write};
+
+fn degrees(manner: Manner) -> &'static str {
+    manner.units.temperature.symbol()
+}
+
+/// Nothing where nothing is typed: then it is as usual.
+fn temperature(text: &str, manner: Manner) -> Result<Option<Temperature>, ReadError> {
+    match read::temperature(text, manner) {
+        Ok(read) => Ok(Some(read)),
+        Err(ReadError::Empty) => Ok(None),
+        Err(error) => Err(error),
+    }
+}
+
+/// How hot the liquid is poured.
+pub const LIQUID: Wish = Wish {
+    id: "melt-liquid",
+    label: "Liquid poured at",
+    unit: degrees,
+    look: |wishes, kitchen, manner| {
+        let at = wishes.melt.liquid.or_else(|| kitchen.off_the_boil().ok());
+        at.map(|at| write::box_temperature(at, manner))
+            .unwrap_or_default()
+    },
+    set: |wishes, text, manner| temperature(text, manner).map(|read| wishes.melt.liquid = read),
+};
+
+/// How warm the chocolate is.
+pub const CHOCOLATE: Wish = Wish {
+    id: "melt-chocolate",
+    label: "Chocolate at",
+    unit: degrees,
+    look: |wishes, kitchen, manner| {
+        write::box_temperature(wishes.melt.chocolate.unwrap_or(kitchen.room), manner)
+    },
+    set: |wishes, text, manner| temperature(text, manner).map(|read| wishes.melt.chocolate = read),
+};
+
+/// How warm its bowl is.
+pub const BOWL: Wish = Wish {
+    id: "melt-bowl",
+    label: "Bowl at",
+    unit: degrees,
+    look: |wishes, kitchen, manner| {
+        write::box_temperature(wishes.melt.bowl.unwrap_or(kitchen.room), manner)
+    },
+    set: |wishes, text, manner| temperature(text, manner).map(|read| wishes.melt.bowl = read),
+};
+
+/// How large the pieces are across.
+pub const PIECES: Wish = Wish {
+    id: "melt-pieces",
+    label: "Chopped to, across",
+    unit: |manner| ThicknessUnit::of(manner.units).symbol(),
+    look: |wishes, _, manner| write::box_thickness(wishes.melt.pieces, manner),
+    set: |wishes, text, manner| read::thickness(text, manner).map(|read| wishes.melt.pieces = read),
+};

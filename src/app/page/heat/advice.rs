@@ -1,0 +1,102 @@
+//! Advice first: what will not work this morning, and the way out.
+
+use leptos::prelude::*;
+
+use super::HeatAnswers;
+use super::ways::TakeIt;
+use crate::app::part::AdviceCard;
+use crate::app::state::{State, memo};
+use crate::engine::heat::{CookedPaste, LiquidAnswer};
+use crate::words::heat::{self, Morning};
+use crate::words::{Advice, Trouble};
+
+/// What will not work, where something does not.
+#[component]
+pub fn HeatAdvice() -> impl IntoView {
+    view! {
+        <Unreachable />
+        <ColdPaste />
+        <NoBowl />
+    }
+}
+
+/// No liquid reaches what is wanted.
+#[component]
+fn Unreachable() -> impl IntoView {
+    let state = State::here();
+    let answers = HeatAnswers::here();
+    let advice = memo(move || {
+        let manner = state.manner.get();
+        let wanted = answers.wishes.with(|wishes| wishes.dough);
+        answers
+            .read_bowl(|bowl| match &bowl.liquid {
+                Ok(answer @ LiquidAnswer::OutOfReach(_)) => {
+                    let morning = Morning {
+                        bowlful: &bowl.bowlful,
+                        wanted,
+                        manner,
+                    };
+                    Some(heat::liquid(answer, morning))
+                }
+                Ok(LiquidAnswer::At { .. }) | Err(_) => None,
+            })
+            .flatten()
+    });
+    let working = move |()| {
+        untrack(|| {
+            let lines = answers.read_bowl(|bowl| match &bowl.liquid {
+                Ok(LiquidAnswer::OutOfReach(out)) => out.dough.working(),
+                Ok(LiquidAnswer::At { .. }) | Err(_) => Vec::new(),
+            });
+            lines.unwrap_or_default()
+        })
+    };
+    let is_there = memo(move || advice.with(Option::is_some));
+    view! {
+        <AdviceCard title="The dough this morning" advice working=Callback::new(working) />
+        <Show when=move || is_there.get()>
+            <TakeIt />
+        </Show>
+    }
+}
+
+/// The paste falls short.
+#[component]
+fn ColdPaste() -> impl IntoView {
+    let state = State::here();
+    let answers = HeatAnswers::here();
+    let advice = memo(move || {
+        let manner = state.manner.get();
+        short(answers, |cooked| heat::paste(cooked, manner))
+    });
+    let working = move |()| untrack(|| short(answers, CookedPaste::working).unwrap_or_default());
+    view! { <AdviceCard title="The paste" advice working=Callback::new(working) /> }
+}
+
+/// Something of the first paste that falls short.
+fn short<T>(answers: HeatAnswers, look: impl FnOnce(&CookedPaste) -> T) -> Option<T> {
+    answers.pastes.with(|pastes| {
+        let cooked = pastes.iter().filter_map(|(_, cooked)| cooked.as_ref().ok());
+        let mut short = cooked.filter(|cooked| !cooked.remedies.is_empty());
+        short.next().map(look)
+    })
+}
+
+/// Why nothing can be said of the bowl.
+#[component]
+fn NoBowl() -> impl IntoView {
+    let state = State::here();
+    let answers = HeatAnswers::here();
+    let advice = memo(move || {
+        let manner = state.manner.get();
+        answers.bowl.with(|bowl| {
+            let error = bowl.as_ref().err()?;
+            Some(Advice {
+                means: "No dough temperature can be worked out.".into(),
+                to_do: error.sentence(manner).into(),
+                source: "by definition".into(),
+            })
+        })
+    });
+    view! { <AdviceCard title="The dough" advice /> }
+}

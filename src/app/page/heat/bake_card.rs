@@ -1,0 +1,133 @@
+//! The bake: its programme, its core, and its time scaled from a bake that is known.
+
+use leptos::prelude::*;
+
+use super::HeatAnswers;
+use super::phases::Phases;
+use super::wish_fields::KNOWN;
+use crate::app::part::{AdviceCard, Figure, Shown, WishBox};
+use crate::app::state::{State, memo};
+use crate::engine::heat::{BakeTime, Programme};
+use crate::engine::kitchen::Baking;
+use crate::engine::working::Line;
+use crate::words::{Manner, Trouble, heat, write};
+
+/// The bake.
+#[component]
+pub fn BakeCard() -> impl IntoView {
+    let state = State::here();
+    let answers = HeatAnswers::here();
+    let core = memo(move || {
+        let manner = state.manner.get();
+        read(answers, |baking| {
+            heat::core(&baking.core, baking.boils, manner)
+        })
+        .unwrap_or_default()
+    });
+    let time = memo(move || {
+        let manner = state.manner.get();
+        read(answers, |baking| {
+            baking
+                .time
+                .as_ref()
+                .ok()
+                .map(|time| heat::bake_time(time, manner))
+        })
+        .flatten()
+    });
+    let trouble = memo(move || {
+        let manner = state.manner.get();
+        read(answers, |baking| {
+            baking
+                .time
+                .as_ref()
+                .err()
+                .map(|error| error.sentence(manner))
+        })
+        .flatten()
+    });
+    let working = move |()| {
+        let lines = read(answers, |baking| {
+            baking
+                .time
+                .as_ref()
+                .map(BakeTime::working)
+                .unwrap_or_default()
+        });
+        untrack(|| lines.unwrap_or_default())
+    };
+    let known = KNOWN.map(|wish| view! { <WishBox wish /> });
+    view! {
+        <section class="card" aria-label="The bake">
+            <header>
+                <h2>"The bake"</h2>
+                <span class="quiet">"the middle is the test"</span>
+            </header>
+            <div class="body">
+                <p class="follows"><strong>{core}</strong></p>
+                <Phases />
+                <AdviceCard title="How long" advice=time working=Callback::new(working) />
+                {move || trouble.get().map(|said| view! { <p class="trouble" role="status">{said}</p> })}
+                <h3>"A bake that came out well"</h3>
+                <div class="boxes">{known}</div>
+            </div>
+            <div class="figures">
+                <BakeFigure label="One setting, as a still oven" look=|baking, manner| {
+                    baking.programme.as_ref().map_or_else(|error| error.sentence(manner), |programme| write::temperature(programme.mean_as_still, manner))
+                } working=|baking| baking.programme.as_ref().map(Programme::working).unwrap_or_default() />
+                <BakeFigure label="Middle" look=|baking, manner| write::temperature_range(baking.core.from, baking.core.to, manner) working=Baking::core_working />
+                <LossFigure />
+            </div>
+        </section>
+    }
+}
+
+fn read<T>(answers: HeatAnswers, look: impl FnOnce(&Baking) -> T) -> Option<T> {
+    answers.baking.with(|baking| baking.as_ref().ok().map(look))
+}
+
+#[component]
+fn BakeFigure(
+    /// What it is called.
+    label: &'static str,
+    /// The figure, written out.
+    look: fn(&Baking, Manner) -> String,
+    /// How it came about.
+    working: fn(&Baking) -> Vec<Line>,
+) -> impl IntoView {
+    let state = State::here();
+    let answers = HeatAnswers::here();
+    let shown = memo(move || {
+        let manner = state.manner.get();
+        Shown {
+            value: read(answers, |baking| look(baking, manner))
+                .unwrap_or_else(|| "none".to_owned()),
+            was: None,
+        }
+    });
+    let worked = move |()| untrack(|| read(answers, working).unwrap_or_default());
+    view! { <Figure label shown working=Callback::new(worked) /> }
+}
+
+/// What the oven takes from the dough, as the batch has it.
+#[component]
+fn LossFigure() -> impl IntoView {
+    let state = State::here();
+    let batch = crate::app::page::BatchAnswers::here();
+    let shown = memo(move || {
+        let manner = state.manner.get();
+        Shown {
+            value: batch.read(|scaled| write::mass(scaled.lost_baking, manner)),
+            was: None,
+        }
+    });
+    let working = move |()| {
+        batch.scaled.with_untracked(|scaled| {
+            scaled
+                .as_ref()
+                .map(|scaled| scaled.working_of(crate::engine::batch::BatchFigure::Baked))
+                .unwrap_or_default()
+        })
+    };
+    view! { <Figure label="Lost in the oven" shown working=Callback::new(working) /> }
+}

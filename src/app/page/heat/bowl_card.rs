@@ -1,0 +1,164 @@
+//! The bowl this morning: who brings heat and who takes it, what is wanted, and how to get there.
+
+use leptos::prelude::*;
+
+use super::HeatAnswers;
+use super::keys::DoughFigure;
+use super::standing_fold::StandingFold;
+use super::temperatures::Temperatures;
+use super::ways::take;
+use super::wish_fields::{MIXING, MIXING_BOWL, STANDING, WANTED};
+use crate::app::part::{BowlBalance, Button, WishBox};
+use crate::app::state::{State, after_frame, memo};
+use crate::engine::heat::{Dough, LiquidAnswer, Surroundings, dough_remedies};
+use crate::engine::kitchen::Kitchen;
+use crate::engine::quantity::Temperature;
+use crate::words::heat::{self, Morning};
+use crate::words::picture::{balance_bars, bowl_balance};
+use crate::words::write;
+
+/// The bowl this morning.
+#[component]
+pub fn BowlCard() -> impl IntoView {
+    let state = State::here();
+    let answers = HeatAnswers::here();
+    let wanted = memo(move || {
+        let manner = state.manner.get();
+        answers
+            .wishes
+            .with(|wishes| format!("wanted {}", write::temperature(wishes.dough, manner)))
+    });
+    let bars = memo(move || {
+        let manner = state.manner.get();
+        let bars = answers.read_bowl(|bowl| {
+            answers
+                .made
+                .with(|formula| balance_bars(&bowl.shares, formula, &bowl.bowlful, manner))
+        });
+        bars.unwrap_or_default()
+    });
+    let told = memo(move || {
+        let manner = state.manner.get();
+        let told = answers.read_bowl(|bowl| {
+            answers
+                .made
+                .with(|formula| bowl_balance(&bowl.shares, formula, &bowl.bowlful, manner))
+        });
+        told.unwrap_or_default()
+    });
+    let sum = memo(move || {
+        let manner = state.manner.get();
+        let wanted = answers.wishes.with(|wishes| wishes.dough);
+        answers
+            .read_bowl(|bowl| heat::balance_sum(&bowl.came, wanted, manner))
+            .unwrap_or_default()
+    });
+    view! {
+        <section class="card" aria-label="In the bowl this morning">
+            <header>
+                <h2>"In the bowl this morning"</h2>
+                <span class="quiet">{wanted}</span>
+            </header>
+            <div class="body">
+                <div class="boxes">
+                    <WishBox wish=WANTED />
+                    <WishBox wish=MIXING />
+                    <WishBox wish=STANDING />
+                    <WishBox wish=MIXING_BOWL />
+                </div>
+                <BowlBalance bars told />
+                <p class="follows">{sum}</p>
+                <p class="quiet">{move || heat::trust_dough(state.manner.get())}</p>
+                <LiquidLine />
+                <Ways />
+            </div>
+            <div class="figures">
+                <DoughFigure />
+            </div>
+            <Temperatures />
+            <StandingFold />
+        </section>
+    }
+}
+
+/// How warm the liquid should be, where one is in reach, with a button that makes it so.
+#[component]
+fn LiquidLine() -> impl IntoView {
+    let state = State::here();
+    let answers = HeatAnswers::here();
+    let at = memo(move || {
+        answers
+            .read_bowl(|bowl| match &bowl.liquid {
+                Ok(LiquidAnswer::At { liquid, .. }) => Some(*liquid),
+                Ok(LiquidAnswer::OutOfReach(_)) | Err(_) => None,
+            })
+            .flatten()
+    });
+    let said = memo(move || {
+        let manner = state.manner.get();
+        let wanted = answers.wishes.with(|wishes| wishes.dough);
+        answers
+            .read_bowl(|bowl| {
+                let answer = bowl.liquid.as_ref().ok()?;
+                let morning = Morning {
+                    bowlful: &bowl.bowlful,
+                    wanted,
+                    manner,
+                };
+                Some(heat::liquid(answer, morning).sentence())
+            })
+            .flatten()
+            .unwrap_or_default()
+    });
+    let says = memo(move || {
+        let manner = state.manner.get();
+        at.get()
+            .map(|at| format!("Take it at {}", write::temperature(at, manner)))
+            .unwrap_or_default()
+    });
+    let is_there = memo(move || at.get().is_some());
+    view! {
+        <Show when=move || is_there.get()>
+            <p class="follows liquid">{said}</p>
+            <div class="buttons">
+                <Button says class="chief" tapped=move |()| take(state, answers, at.get_untracked(), None) />
+            </div>
+        </Show>
+    }
+}
+
+/// What else brings it there with the liquid as it is: looked for after the frame.
+#[component]
+fn Ways() -> impl IntoView {
+    let state = State::here();
+    let answers = HeatAnswers::here();
+    let asked: Memo<Option<(Dough, Temperature, Surroundings)>> = memo(move || {
+        let dough = answers.read_bowl(|bowl| bowl.bowlful.dough.clone())?;
+        let around = state.kitchen.with(Kitchen::surroundings);
+        Some((dough, answers.wishes.with(|wishes| wishes.dough), around))
+    });
+    let found = after_frame(asked, |(dough, wanted, around)| {
+        dough_remedies(dough, *wanted, around).ok()
+    });
+    let ways = memo(move || {
+        let manner = state.manner.get();
+        let standing = answers
+            .read_bowl(|bowl| heat::standing_names(&bowl.bowlful))
+            .flatten()
+            .unwrap_or_default();
+        found.with(|found| {
+            let ways = found.iter().flatten();
+            ways.map(|way| heat::remedy(way, &standing, manner))
+                .collect::<Vec<_>>()
+        })
+    });
+    let is_there = memo(move || ways.with(|ways| !ways.is_empty()));
+    view! {
+        <Show when=move || is_there.get()>
+            <h3>"With the liquid as it is, one of these by itself"</h3>
+            <ul class="ways-list follows">
+                {move || ways.get().into_iter().map(|way| view! { <li>{way}</li> }).collect_view()}
+            </ul>
+        </Show>
+    }
+}

@@ -1,0 +1,122 @@
+//! The bowls of a kitchen: what they are called, made of and weigh, and which is for what.
+
+use leptos::prelude::*;
+
+use crate::app::part::{Button, NumberBox, PickOne, Picture, TextBox};
+use crate::app::state::{State, memo};
+use crate::engine::heat::Material;
+use crate::engine::kitchen::{Bowl, Kitchen};
+use crate::words::{Trouble, name, read, write};
+
+/// The bowls, and which of them is for paste and which for dough.
+#[component]
+pub fn Bowls() -> impl IntoView {
+    let state = State::here();
+    let count = memo(move || state.kitchen.with(|kitchen| kitchen.bowls.len()));
+    let names = memo(move || {
+        state.kitchen.with(|kitchen| {
+            let numbered = kitchen.bowls.iter().enumerate();
+            let mut names: Vec<(Option<usize>, String)> = numbered
+                .map(|(at, bowl)| (Some(at), name::called(&bowl.name).to_owned()))
+                .collect();
+            names.push((None, "none that counts".to_owned()));
+            names
+        })
+    });
+    let paste = memo(move || state.kitchen.with(|kitchen| kitchen.paste_bowl));
+    let mixing = memo(move || state.kitchen.with(|kitchen| kitchen.mixing_bowl));
+    view! {
+        <div class="boxes">
+            <PickOne id="kitchen-paste-bowl" label="Bowl for the paste" answers=names holds=paste chosen=move |bowl| change(state, |kitchen| kitchen.paste_bowl = bowl) />
+            <PickOne id="kitchen-mixing-bowl" label="Bowl for mixing" answers=names holds=mixing chosen=move |bowl| change(state, |kitchen| kitchen.mixing_bowl = bowl) />
+        </div>
+        <For each=move || 0..count.get() key=|bowl| *bowl let(bowl)>
+            <OneBowl bowl />
+        </For>
+        <Button says="Add a bowl" class="bare" picture=Picture::Add tapped=move |()| change(state, Kitchen::add_bowl) idle=Signal::derive(move || count.get() >= Kitchen::MOST_BOWLS) />
+    }
+}
+
+fn change(state: State, change: impl FnOnce(&mut Kitchen)) {
+    let mut kitchen = state.kitchen.get_untracked();
+    change(&mut kitchen);
+    state.set_kitchen(kitchen);
+}
+
+fn on_bowl(state: State, bowl: usize, alter: impl FnOnce(&mut Bowl)) {
+    change(state, |kitchen| {
+        if let Some(own) = kitchen.bowls.get_mut(bowl) {
+            alter(own);
+        }
+    });
+}
+
+#[component]
+fn OneBowl(
+    /// Which one.
+    bowl: usize,
+) -> impl IntoView {
+    let state = State::here();
+    let own = move |kitchen: &Kitchen| kitchen.bowls.get(bowl).cloned();
+    let words = memo(move || {
+        state
+            .kitchen
+            .with(own)
+            .map(|own| own.name)
+            .unwrap_or_default()
+    });
+    let material = memo(move || {
+        state
+            .kitchen
+            .with(own)
+            .map_or(Material::Steel, |own| own.material)
+    });
+    let figure = memo(move || {
+        let manner = state.manner.get();
+        state
+            .kitchen
+            .with(own)
+            .map(|own| write::box_mass(own.mass, manner))
+            .unwrap_or_default()
+    });
+    let materials = Signal::derive(|| {
+        Material::ALL
+            .map(|one| (one, name::material(one).to_owned()))
+            .to_vec()
+    });
+    let take = move |text: String| {
+        let manner = state.manner.get_untracked();
+        let mass = read::mass(&text, manner).map_err(|error| error.sentence(manner))?;
+        on_bowl(state, bowl, |own| own.mass = mass);
+        Ok(())
+    };
+    let unit = Signal::derive(move || state.manner.get().units.mass.symbol());
+    let label = Signal::derive(move || format!("{}, empty", name::called(&words.get())));
+    view! {
+        <fieldset class="phase">
+            <legend class="heard">{move || name::called(&words.get()).to_owned()}</legend>
+            <div class="boxes">
+                <TextBox id=format!("bowl-name-{bowl}") label="Name" words typed=move |name: String| on_bowl(state, bowl, |own| own.name = name) most=Kitchen::NAME_LENGTH />
+                <PickOne id=BOWL_MATERIALS.get(bowl).copied().unwrap_or("bowl-material") label="Made of" answers=materials holds=material chosen=move |made_of| on_bowl(state, bowl, |own| own.material = made_of) />
+                <NumberBox id=format!("bowl-mass-{bowl}") label unit figure take=Callback::new(take) />
+            </div>
+            <Button says="Take this bowl away" class="bare risky" tapped=move |()| change(state, |kitchen| kitchen.remove_bowl(bowl)) />
+        </fieldset>
+    }
+}
+
+/// The ids of the lists of materials, one for each bowl there can be.
+const BOWL_MATERIALS: [&str; Kitchen::MOST_BOWLS] = [
+    "bowl-material-0",
+    "bowl-material-1",
+    "bowl-material-2",
+    "bowl-material-3",
+    "bowl-material-4",
+    "bowl-material-5",
+    "bowl-material-6",
+    "bowl-material-7",
+    "bowl-material-8",
+    "bowl-material-9",
+    "bowl-material-10",
+    "bowl-material-11",
+];

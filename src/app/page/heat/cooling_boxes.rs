@@ -1,0 +1,115 @@
+//! What is cooled and how: which stream, how hot, how thick, where it stands, whose rules.
+
+use leptos::prelude::*;
+
+use super::HeatAnswers;
+use super::wish_fields::{BENCH, ICE, THICK, degrees};
+use crate::app::part::{Choice, NumberBox, PickOne, WishBox};
+use crate::app::state::{State, memo};
+use crate::engine::heat::{RuleSet, Shape};
+use crate::words::read::{self, ReadError};
+use crate::words::{Trouble, name, write};
+
+/// Which stream is cooled, where there are several; how hot it comes off, where that is not known.
+#[component]
+pub fn WhatCools() -> impl IntoView {
+    let state = State::here();
+    let answers = HeatAnswers::here();
+    let several = memo(move || answers.coolable.with(|streams| streams.len() > 1));
+    let streams = memo(move || {
+        answers
+            .coolable
+            .get()
+            .into_iter()
+            .map(|stream| (Some(stream), state.with(|sheet| name_of(sheet, stream))))
+            .collect::<Vec<_>>()
+    });
+    let by_hand = memo(move || {
+        let stream = answers.cools.get()?;
+        answers
+            .read_paste(stream, |_| ())
+            .is_none()
+            .then_some(stream)
+    });
+    view! {
+        <div class="boxes">
+            <Show when=move || several.get()>
+                <PickOne id="cooling-stream" label="What cools" answers=streams holds=answers.cools chosen=move |stream| answers.picked.set(stream) />
+            </Show>
+            {move || by_hand.get().map(|stream| view! { <ComesOff stream /> })}
+        </div>
+    }
+}
+
+fn name_of(sheet: &crate::sheet::Sheet, stream: usize) -> String {
+    sheet
+        .formula
+        .streams
+        .get(stream)
+        .map(|own| own.name.clone())
+        .unwrap_or_default()
+}
+
+/// How hot a filling comes off the heat; empty where it is not cooked.
+#[component]
+fn ComesOff(
+    /// Where its stream stands.
+    stream: usize,
+) -> impl IntoView {
+    let state = State::here();
+    let figure = memo(move || {
+        let manner = state.manner.get();
+        let at = state.with(|sheet| sheet.formula.streams.get(stream)?.temperature);
+        at.map(|at| write::box_temperature(at, manner))
+            .unwrap_or_default()
+    });
+    let id = format!("cooling-from-{stream}");
+    let from = id.clone();
+    let take = move |text: String| {
+        let manner = state.manner.get_untracked();
+        let at = match read::temperature(&text, manner) {
+            Ok(at) => Some(at),
+            Err(ReadError::Empty) => None,
+            Err(error) => return Err(error.sentence(manner)),
+        };
+        state.type_in(&from, |sheet| {
+            if let Some(own) = sheet.formula.streams.get_mut(stream) {
+                own.temperature = at;
+            }
+        });
+        Ok(())
+    };
+    let unit = Signal::derive(move || degrees(state.manner.get()));
+    view! { <NumberBox id label="Comes off the heat at" unit figure take=Callback::new(take) /> }
+}
+
+/// How it is cooled, and whose rules hold.
+#[component]
+pub fn CoolingBoxes() -> impl IntoView {
+    let state = State::here();
+    let shapes = Shape::ALL.map(|shape| (shape, name::shape(shape))).to_vec();
+    let holds = memo(move || state.with(|sheet| sheet.heat.cooling.shape));
+    let lid = memo(move || state.with(|sheet| sheet.heat.cooling.lid));
+    let lids = vec![(true, "Under a lid"), (false, "Open or film on it")];
+    let rules = memo(move || state.kitchen.with(|kitchen| kitchen.rules));
+    let all_rules = Signal::derive(|| {
+        RuleSet::ALL
+            .map(|rules| (rules, name::rule_set(rules).to_owned()))
+            .to_vec()
+    });
+    let set_rules = move |rules: RuleSet| {
+        let mut kitchen = state.kitchen.get_untracked();
+        kitchen.rules = rules;
+        state.set_kitchen(kitchen);
+    };
+    view! {
+        <div class="boxes">
+            <WishBox wish=THICK />
+            <WishBox wish=BENCH />
+            <WishBox wish=ICE />
+            <PickOne id="heat-rules" label="Food-safety rules" answers=all_rules holds=rules chosen=Callback::new(set_rules) />
+        </div>
+        <Choice id="heat-shape" label="Shape" answers=shapes holds chosen=move |shape| state.edit(|sheet| sheet.heat.cooling.shape = shape) />
+        <Choice id="heat-lid" label="Cover" answers=lids holds=lid chosen=move |lid| state.edit(|sheet| sheet.heat.cooling.lid = lid) />
+    }
+}

@@ -1,0 +1,158 @@
+//! Cooling what is hot: the curve with the rules' limits, passes or not, and what makes it pass.
+
+use leptos::prelude::*;
+
+use super::HeatAnswers;
+use super::cooling_boxes::{CoolingBoxes, WhatCools};
+use crate::app::part::{AdviceCard, CoolingCurve};
+use crate::app::state::{State, after_frame, memo};
+use crate::engine::heat::{Cooled, HeatError};
+use crate::engine::kitchen::CoolingPlan;
+use crate::words::picture::{self, CoolingDrawing};
+use crate::words::{Trouble, heat};
+
+/// Cooling a paste or a cooked filling; nothing where there is neither.
+#[component]
+pub fn CoolingCard() -> impl IntoView {
+    let answers = HeatAnswers::here();
+    let any = memo(move || answers.coolable.with(|streams| !streams.is_empty()));
+    view! {
+        <Show when=move || any.get()>
+            <Cools />
+        </Show>
+    }
+}
+
+#[component]
+fn Cools() -> impl IntoView {
+    let state = State::here();
+    let answers = HeatAnswers::here();
+    let plan: Memo<Option<Result<CoolingPlan, HeatError>>> =
+        memo(move || answers.cooling_plan(state));
+    let good = memo(move || plan.get().and_then(Result::ok));
+    let cooled = memo(move || good.get().and_then(|plan| plan.follow().ok()));
+    let trouble = memo(move || {
+        let manner = state.manner.get();
+        plan.get()
+            .and_then(Result::err)
+            .map(|error| error.sentence(manner))
+    });
+    let cold = memo(move || plan.with(Option::is_none));
+    let rules = memo(move || state.kitchen.with(|kitchen| kitchen.rules));
+    let verdict = memo(move || {
+        let manner = state.manner.get();
+        cooled.with(|cooled| {
+            cooled
+                .as_ref()
+                .map(|cooled| heat::verdict(cooled, rules.get(), manner))
+        })
+    });
+    let working = move |()| {
+        cooled.with_untracked(|cooled| cooled.as_ref().map(Cooled::working).unwrap_or_default())
+    };
+    view! {
+        <section class="card" data-stream="paste" aria-label="Cooling">
+            <header>
+                <h2>"Cooling"</h2>
+                <span class="quiet">"the middle counts"</span>
+            </header>
+            <div class="body">
+                <WhatCools />
+                {move || trouble.get().map(|said| view! { <p class="trouble" role="status">{said}</p> })}
+                <Show when=move || cold.get()>
+                    <p class="quiet">"If it is cooked, say how hot it comes off the heat."</p>
+                </Show>
+                <Curve good cooled />
+                <AdviceCard title="Fast enough?" advice=verdict working=Callback::new(working) />
+                <LimitByLimit cooled />
+                <p class="quiet">{heat::TRUST_COOLING}</p>
+                <WhatHelps good />
+                <CoolingBoxes />
+            </div>
+        </section>
+    }
+}
+
+#[component]
+fn Curve(good: Memo<Option<CoolingPlan>>, cooled: Memo<Option<Cooled>>) -> impl IntoView {
+    let state = State::here();
+    let drawing = memo(move || {
+        let manner = state.manner.get();
+        let stays = good.get()?.stays();
+        cooled.with(|cooled| {
+            cooled
+                .as_ref()
+                .map(|cooled| CoolingDrawing::of(cooled, &stays, manner))
+        })
+    });
+    let told = memo(move || {
+        let manner = state.manner.get();
+        let stays = good.get().map(|plan| plan.stays()).unwrap_or_default();
+        cooled
+            .with(|cooled| {
+                cooled
+                    .as_ref()
+                    .map(|cooled| picture::cooling_curve(cooled, &stays, manner))
+            })
+            .unwrap_or_default()
+    });
+    move || {
+        drawing
+            .get()
+            .map(|drawing| view! { <CoolingCurve drawing told /> })
+    }
+}
+
+/// Each limit of the rules, passed or not.
+#[component]
+fn LimitByLimit(cooled: Memo<Option<Cooled>>) -> impl IntoView {
+    let state = State::here();
+    let limits = memo(move || {
+        let manner = state.manner.get();
+        cooled.with(|cooled| {
+            let stages = cooled.iter().flat_map(|cooled| &cooled.stages);
+            stages
+                .map(|stage| heat::stage_verdict(stage, manner))
+                .collect::<Vec<_>>()
+        })
+    });
+    view! {
+        <ul class="ways-list follows">
+            {move || limits.get().into_iter().map(|limit| view! { <li>{limit}</li> }).collect_view()}
+        </ul>
+    }
+}
+
+/// When it must be in the fridge, and what makes it pass: looked for after the frame.
+#[component]
+fn WhatHelps(good: Memo<Option<CoolingPlan>>) -> impl IntoView {
+    let state = State::here();
+    let advice = after_frame(good, |plan: &CoolingPlan| plan.advise().ok());
+    let bench = memo(move || {
+        let manner = state.manner.get();
+        advice
+            .with(|advice| {
+                advice
+                    .as_ref()
+                    .map(|advice| heat::bench_at_most(advice, manner))
+            })
+            .unwrap_or_default()
+    });
+    let remedies = memo(move || {
+        let manner = state.manner.get();
+        advice.with(|advice| {
+            let remedies = advice.iter().flat_map(|advice| &advice.remedies);
+            remedies
+                .map(|remedy| heat::cooling_remedy(remedy, manner))
+                .collect::<Vec<_>>()
+        })
+    });
+    view! {
+        <div class="follows helps">
+            <p><strong>{bench}</strong></p>
+            <ul class="ways-list">
+                {move || remedies.get().into_iter().map(|remedy| view! { <li>{remedy}</li> }).collect_view()}
+            </ul>
+        </div>
+    }
+}

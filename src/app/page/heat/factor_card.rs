@@ -1,0 +1,66 @@
+//! The handbook's factor method beside the balance of heat, for those who teach it.
+
+use leptos::prelude::*;
+
+use super::HeatAnswers;
+use crate::app::part::{Figure, Shown};
+use crate::app::state::{State, memo};
+use crate::engine::heat::FactorMethod;
+use crate::engine::kitchen::factor_method_for;
+use crate::words::{Trouble, heat, write};
+
+/// The handbook's sum, and why it differs.
+#[component]
+pub fn FactorCard() -> impl IntoView {
+    let state = State::here();
+    let answers = HeatAnswers::here();
+    let factor = memo(move || {
+        let wanted = answers.wishes.with(|wishes| wishes.dough);
+        answers.read_bowl(|bowl| {
+            state
+                .kitchen
+                .with(|kitchen| factor_method_for(&bowl.bowlful, kitchen, wanted))
+        })
+    });
+    let shown = memo(move || {
+        let manner = state.manner.get();
+        let value = factor.with(|factor| match factor {
+            Some(Ok(factor)) => write::temperature(factor.water, manner),
+            Some(Err(error)) => error.sentence(manner),
+            None => "none".to_owned(),
+        });
+        Shown { value, was: None }
+    });
+    let differs = memo(move || {
+        let manner = state.manner.get();
+        answers
+            .read_bowl(|bowl| {
+                bowl.liquid
+                    .as_ref()
+                    .ok()
+                    .map(|answer| heat::factor_differs(answer, manner))
+            })
+            .flatten()
+            .unwrap_or_default()
+    });
+    let working = move |()| {
+        factor.with_untracked(|factor| match factor {
+            Some(Ok(factor)) => FactorMethod::working(factor),
+            Some(Err(_)) | None => Vec::new(),
+        })
+    };
+    view! {
+        <details class="card fold">
+            <summary>
+                <span class="title">"The handbook’s sum"</span>
+                <span class="quiet">"for those who teach it"</span>
+            </summary>
+            <div class="figures">
+                <Figure label="Liquid by the handbook’s sum" shown working=Callback::new(working) />
+            </div>
+            <div class="body follows">
+                <p>{differs}</p>
+            </div>
+        </details>
+    }
+}

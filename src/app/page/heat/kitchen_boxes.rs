@@ -1,0 +1,141 @@
+//! The numbers of a kitchen that can be typed.
+
+use leptos::prelude::*;
+
+use super::wish_fields::{degrees, minutes};
+use crate::app::part::NumberBox;
+use crate::app::state::{State, memo};
+use crate::engine::kitchen::{BoilsBy, Kitchen};
+use crate::words::read::{self, ReadError};
+use crate::words::unit::HeightUnit;
+use crate::words::{Manner, Trouble, write};
+
+/// A number of the kitchen: where it stands, how it is written and read.
+#[derive(Clone, Copy)]
+pub struct KitchenField {
+    /// Unique on the page.
+    pub id: &'static str,
+    /// What is asked for.
+    pub label: &'static str,
+    /// Its unit.
+    pub unit: fn(Manner) -> &'static str,
+    /// The number, written for a box.
+    pub look: fn(&Kitchen, Manner) -> String,
+    /// Reads a text into the kitchen.
+    pub set: fn(&mut Kitchen, &str, Manner) -> Result<(), ReadError>,
+}
+
+/// The box of a number of the kitchen.
+#[component]
+pub fn KitchenBox(
+    /// Which number.
+    field: KitchenField,
+) -> impl IntoView {
+    let state = State::here();
+    let figure = memo(move || {
+        let manner = state.manner.get();
+        state.kitchen.with(|kitchen| (field.look)(kitchen, manner))
+    });
+    let take = move |text: String| {
+        let manner = state.manner.get_untracked();
+        let mut kitchen = state.kitchen.get_untracked();
+        (field.set)(&mut kitchen, &text, manner).map_err(|error| error.sentence(manner))?;
+        state.set_kitchen(kitchen);
+        Ok(())
+    };
+    let unit = Signal::derive(move || (field.unit)(state.manner.get()));
+    view! { <NumberBox id=field.id label=field.label unit figure take=Callback::new(take) /> }
+}
+
+const fn kept(
+    id: &'static str,
+    label: &'static str,
+    look: fn(&Kitchen, Manner) -> String,
+    set: fn(&mut Kitchen, &str, Manner) -> Result<(), ReadError>,
+) -> KitchenField {
+    KitchenField {
+        id,
+        label,
+        unit: degrees,
+        look,
+        set,
+    }
+}
+
+/// Room, flour, fridge, tap.
+pub const TEMPERATURES: [KitchenField; 4] = [
+    kept(
+        "kitchen-room",
+        "Room",
+        |kitchen, manner| write::box_temperature(kitchen.room, manner),
+        |kitchen, text, manner| read::temperature(text, manner).map(|read| kitchen.room = read),
+    ),
+    kept(
+        "kitchen-flour",
+        "Flour",
+        |kitchen, manner| write::box_temperature(kitchen.flour, manner),
+        |kitchen, text, manner| read::temperature(text, manner).map(|read| kitchen.flour = read),
+    ),
+    kept(
+        "kitchen-fridge",
+        "Fridge",
+        |kitchen, manner| write::box_temperature(kitchen.fridge, manner),
+        |kitchen, text, manner| read::temperature(text, manner).map(|read| kitchen.fridge = read),
+    ),
+    kept(
+        "kitchen-tap",
+        "Tap",
+        |kitchen, manner| write::box_temperature(kitchen.tap, manner),
+        |kitchen, text, manner| read::temperature(text, manner).map(|read| kitchen.tap = read),
+    ),
+];
+
+/// Friction and minutes of the mixer.
+pub const MIXER: [KitchenField; 2] = [
+    KitchenField {
+        id: "kitchen-friction",
+        label: "Mixing warms dough by",
+        unit: |manner| write::rate_symbol(manner.units.temperature),
+        look: |kitchen, manner| write::box_warming_rate(kitchen.mixer.friction, manner),
+        set: |kitchen, text, manner| {
+            read::warming_rate(text, manner).map(|read| kitchen.mixer.friction = read)
+        },
+    },
+    KitchenField {
+        id: "kitchen-mixing",
+        label: "Mixing usually takes",
+        unit: minutes,
+        look: |kitchen, manner| write::box_minutes(kitchen.mixer.minutes, manner),
+        set: |kitchen, text, manner| {
+            read::minutes(text, manner).map(|read| kitchen.mixer.minutes = read)
+        },
+    },
+];
+
+/// How high it stands.
+pub const ALTITUDE: KitchenField = KitchenField {
+    id: "kitchen-altitude",
+    label: "Above the sea",
+    unit: |manner| HeightUnit::of(manner.units).symbol(),
+    look: |kitchen, manner| match kitchen.boils_by {
+        BoilsBy::Altitude(altitude) => write::box_altitude(altitude, manner),
+        BoilsBy::Pressure(_) => String::new(),
+    },
+    set: |kitchen, text, manner| {
+        read::altitude(text, manner).map(|read| kitchen.boils_by = BoilsBy::Altitude(read))
+    },
+};
+
+/// What a barometer shows.
+pub const PRESSURE: KitchenField = KitchenField {
+    id: "kitchen-pressure",
+    label: "Air pressure here today",
+    unit: |_| "hPa",
+    look: |kitchen, manner| match kitchen.boils_by {
+        BoilsBy::Pressure(pressure) => write::box_pressure(pressure, manner),
+        BoilsBy::Altitude(_) => String::new(),
+    },
+    set: |kitchen, text, manner| {
+        read::pressure(text, manner).map(|read| kitchen.boils_by = BoilsBy::Pressure(read))
+    },
+};

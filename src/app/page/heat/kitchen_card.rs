@@ -1,0 +1,194 @@
+//! This kitchen: all that is true of the room and its equipment, in one card; several by name.
+
+use leptos::prelude::*;
+
+use super::HeatAnswers;
+use super::bowls::Bowls;
+use super::kitchen_boxes::{ALTITUDE, KitchenBox, MIXER, PRESSURE, TEMPERATURES};
+use crate::app::browser::announce::announce;
+use crate::app::part::{Button, Choice, PickOne, Picture, ScaleBoxes, TextBox};
+use crate::app::state::{State, memo};
+use crate::engine::heat::HeatFrom;
+use crate::engine::kitchen::{BoilsBy, Kitchen, Oven};
+use crate::sheet;
+use crate::words::{name, write};
+
+/// The kitchen: its four temperatures in sight, all else in a fold.
+#[component]
+pub fn KitchenCard() -> impl IntoView {
+    let state = State::here();
+    let called = memo(move || {
+        state
+            .kitchen
+            .with(|kitchen| name::called(&kitchen.name).to_owned())
+    });
+    let temperatures = TEMPERATURES.map(|field| view! { <KitchenBox field /> });
+    let mixer = MIXER.map(|field| view! { <KitchenBox field /> });
+    view! {
+        <section class="card" aria-label="The kitchen">
+            <header>
+                <h2>"The kitchen"</h2>
+                <span class="quiet">{called}</span>
+            </header>
+            <div class="body">
+                <WhichKitchen />
+                <div class="boxes">{temperatures}</div>
+            </div>
+            <details class="fold within">
+                <summary>
+                    <span class="title">"All of this kitchen"</span>
+                    <span class="quiet">"height, mixer, oven, scales, bowls, other kitchens"</span>
+                </summary>
+                <div class="body">
+                    <Height />
+                    <div class="boxes">{mixer}</div>
+                    <OvenChoices />
+                    <ScaleBoxes />
+                    <Bowls />
+                    <Kitchens />
+                </div>
+            </details>
+        </section>
+    }
+}
+
+/// The kitchens by name, and which of them is this one.
+fn names(state: State) -> Memo<Vec<(usize, String)>> {
+    memo(move || {
+        state.kitchens.with(|kitchens| {
+            kitchens
+                .all()
+                .enumerate()
+                .map(|(at, one)| (at, name::called(&one.name).to_owned()))
+                .collect()
+        })
+    })
+}
+
+fn turn(state: State, change: impl FnOnce(sheet::Kitchens) -> sheet::Kitchens) {
+    state.set_kitchens(change(state.kitchens.get_untracked()));
+    state.settle();
+}
+
+/// Which kitchen it is, where there are several.
+#[component]
+fn WhichKitchen() -> impl IntoView {
+    let state = State::here();
+    let names = names(state);
+    let here = memo(move || state.kitchens.with(sheet::Kitchens::chosen));
+    let several = memo(move || names.with(|names| names.len() > 1));
+    view! {
+        <Show when=move || several.get()>
+            <PickOne id="kitchen-here" label="Bake in" answers=names holds=here chosen=move |at: usize| turn(state, |kitchens| kitchens.choose(at)) />
+        </Show>
+    }
+}
+
+/// Its name, and other kitchens.
+#[component]
+fn Kitchens() -> impl IntoView {
+    let state = State::here();
+    let words = memo(move || state.kitchen.with(|kitchen| kitchen.name.clone()));
+    let count = memo(move || state.kitchens.with(|kitchens| kitchens.all().count()));
+    let several = move || count.get() > 1;
+    let full = Signal::derive(move || count.get() >= sheet::Kitchens::MOST);
+    let taken_away = HeatAnswers::here().taken_away;
+    let take_away = move |()| {
+        taken_away.set(Some(state.kitchen.get_untracked()));
+        turn(state, sheet::Kitchens::remove_here);
+        announce("Taken away.");
+    };
+    let bring_back = move |()| {
+        if let Some(kitchen) = taken_away.try_update(Option::take).flatten() {
+            turn(state, |kitchens| kitchens.with(kitchen));
+        }
+    };
+    let gone = memo(move || {
+        taken_away.with(|gone| {
+            gone.as_ref()
+                .map(|gone| format!("Bring back {}", name::called(&gone.name)))
+        })
+    });
+    let rename = move |name: String| {
+        let mut kitchen = state.kitchen.get_untracked();
+        kitchen.name = name;
+        state.set_kitchen(kitchen);
+    };
+    let add = move |()| {
+        let like = state.kitchen.get_untracked().another();
+        turn(state, |kitchens| kitchens.with(like));
+        announce("Another kitchen, like the one before. Give it a name.");
+    };
+    view! {
+        <TextBox id="kitchen-name" label="Its name" words typed=rename most=Kitchen::NAME_LENGTH />
+        <div class="buttons">
+            <Button says="Add a kitchen" class="bare" picture=Picture::Add tapped=add idle=full />
+            <Show when=several>
+                <Button says="Take this kitchen away" class="bare risky" tapped=take_away />
+            </Show>
+            {move || gone.get().map(|says| view! { <Button says tapped=bring_back idle=full /> })}
+        </div>
+    }
+}
+
+/// What decides where water boils.
+#[component]
+fn Height() -> impl IntoView {
+    let state = State::here();
+    let by_altitude = memo(move || {
+        state
+            .kitchen
+            .with(|kitchen| matches!(kitchen.boils_by, BoilsBy::Altitude(_)))
+    });
+    let answers = vec![(true, "By height"), (false, "By the day’s pressure")];
+    let chosen = move |by_altitude: bool| {
+        let mut kitchen = state.kitchen.get_untracked();
+        kitchen.boil_by(by_altitude);
+        state.set_kitchen(kitchen);
+        state.settle();
+    };
+    let boils = memo(move || {
+        let manner = state.manner.get();
+        state
+            .kitchen
+            .with(|kitchen| {
+                kitchen.boiling().map(|boiling| {
+                    format!(
+                        "Water boils at {} here.",
+                        write::temperature(boiling.temperature, manner)
+                    )
+                })
+            })
+            .unwrap_or_default()
+    });
+    view! {
+        <Choice id="kitchen-boils-by" label="Where water boils" answers holds=by_altitude chosen=Callback::new(chosen) />
+        <div class="boxes">
+            <Show when=move || by_altitude.get() fallback=|| view! { <KitchenBox field=PRESSURE /> }>
+                <KitchenBox field=ALTITUDE />
+            </Show>
+            <p class="quiet follows">{boils}</p>
+        </div>
+    }
+}
+
+/// What the oven can do.
+#[component]
+fn OvenChoices() -> impl IntoView {
+    let state = State::here();
+    let fan = memo(move || state.kitchen.with(|kitchen| kitchen.oven.fan));
+    let from = memo(move || state.kitchen.with(|kitchen| kitchen.oven.from));
+    let set = move |change: &dyn Fn(&mut Oven)| {
+        let mut kitchen = state.kitchen.get_untracked();
+        change(&mut kitchen.oven);
+        state.set_kitchen(kitchen);
+    };
+    let fans = vec![(false, "Still"), (true, "Fan")];
+    let ways = HeatFrom::ALL
+        .map(|from| (from, name::heat_from(from)))
+        .to_vec();
+    view! {
+        <Choice id="kitchen-fan" label="Oven" answers=fans holds=fan chosen=move |fan| set(&|oven| oven.fan = fan) />
+        <Choice id="kitchen-heat-from" label="Its heat comes from" answers=ways holds=from chosen=move |from| set(&|oven| oven.from = from) />
+    }
+}

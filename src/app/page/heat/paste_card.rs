@@ -1,0 +1,123 @@
+//! A paste: how hot it gets, how much of its starch cooks, flour by flour.
+
+use leptos::prelude::*;
+
+use super::HeatAnswers;
+use super::steam::{SteamFigure, WeighedBox};
+use super::wish_fields::{DROP, PASTE_BOWL};
+use crate::app::part::{Figure, Shown, WishBox};
+use crate::app::state::{State, memo};
+use crate::engine::heat::CookedPaste;
+use crate::words::{Manner, Trouble, heat, write};
+
+/// A paste.
+#[component]
+pub fn PasteCard(
+    /// Where its stream stands.
+    stream: usize,
+) -> impl IntoView {
+    let state = State::here();
+    let answers = HeatAnswers::here();
+    // Bowl and kettle are the same for all pastes: asked for once.
+    let first = memo(move || {
+        answers
+            .pastes
+            .with(|pastes| pastes.first().is_some_and(|(at, _)| *at == stream))
+    });
+    let name = memo(move || {
+        state
+            .with(|sheet| {
+                sheet
+                    .formula
+                    .streams
+                    .get(stream)
+                    .map(|own| own.name.clone())
+            })
+            .unwrap_or_default()
+    });
+    let said = memo(move || {
+        let manner = state.manner.get();
+        answers
+            .pastes
+            .with(|pastes| {
+                let cooked = pastes
+                    .iter()
+                    .find(|(at, _)| *at == stream)
+                    .map(|(_, cooked)| cooked);
+                cooked.map(|cooked| match cooked {
+                    Ok(cooked) => heat::paste(cooked, manner).sentence(),
+                    Err(error) => error.sentence(manner),
+                })
+            })
+            .unwrap_or_default()
+    });
+    let flours = memo(move || {
+        let manner = state.manner.get();
+        let said = answers.read_paste(stream, |cooked| {
+            cooked
+                .flours
+                .iter()
+                .map(|flour| heat::flour_cooks(flour, manner))
+                .collect::<Vec<_>>()
+        });
+        said.unwrap_or_default()
+    });
+    view! {
+        <section class="card" data-stream="paste" aria-label=move || name.get()>
+            <header>
+                <h2>{name}</h2>
+                <span class="quiet">"just after stirring"</span>
+            </header>
+            <div class="body">
+                <p class="follows">{said}</p>
+                <div class="boxes">
+                    <Show when=move || first.get()>
+                        <WishBox wish=PASTE_BOWL />
+                        <WishBox wish=DROP />
+                    </Show>
+                    <WeighedBox stream />
+                </div>
+                <ul class="ways-list follows">
+                    {move || flours.get().into_iter().map(|flour| view! { <li>{flour}</li> }).collect_view()}
+                </ul>
+                <p class="quiet">{move || heat::trust_paste(state.manner.get())}</p>
+            </div>
+            <div class="figures">
+                <OfPaste stream label="Water boils here at" look=|paste, manner| write::temperature(paste.boils, manner) />
+                <OfPaste stream label="Paste comes to" look=|paste, manner| write::temperature(paste.temperature, manner) />
+                <OfPaste stream label="Starch cooked" look=|paste, manner| write::share(paste.cooked, manner) />
+                <SteamFigure stream />
+            </div>
+        </section>
+    }
+}
+
+#[component]
+fn OfPaste(
+    /// Where its stream stands.
+    stream: usize,
+    /// What it is called.
+    label: &'static str,
+    /// The figure, written out.
+    look: fn(&CookedPaste, Manner) -> String,
+) -> impl IntoView {
+    let state = State::here();
+    let answers = HeatAnswers::here();
+    let shown = memo(move || {
+        let manner = state.manner.get();
+        Shown {
+            value: answers
+                .read_paste(stream, |paste| look(paste, manner))
+                .unwrap_or_else(|| "none".to_owned()),
+            was: None,
+        }
+    });
+    let working = move |()| {
+        untrack(|| {
+            answers
+                .read_paste(stream, CookedPaste::working)
+                .unwrap_or_default()
+        })
+    };
+    view! { <Figure label shown working=Callback::new(working) /> }
+}

@@ -1,0 +1,146 @@
+//! The phases of the baking programme: minutes, oven, where the heat comes from, fan.
+
+use leptos::prelude::*;
+
+use super::HeatAnswers;
+use super::wish_fields::{degrees, minutes};
+use crate::app::part::{Button, Choice, NumberBox, Picture};
+use crate::app::state::{State, memo};
+use crate::engine::heat::{HeatFrom, Phase};
+use crate::engine::kitchen::BakeWishes;
+use crate::words::read::{self, ReadError};
+use crate::words::{Manner, Trouble, heat, name, write};
+
+/// The phases of the programme.
+#[component]
+pub fn Phases() -> impl IntoView {
+    let state = State::here();
+    let count = memo(move || state.with(|sheet| sheet.heat.bake.phases.len()));
+    let add = move |()| {
+        let oven = state.kitchen.with_untracked(|kitchen| kitchen.oven);
+        state.edit(|sheet| sheet.heat.bake.add_phase(oven));
+    };
+    view! {
+        <For each=move || 0..count.get() key=|phase| *phase let(phase)>
+            <OnePhase phase />
+        </For>
+        <Button says="Add a phase" class="bare" picture=Picture::Add tapped=add idle=Signal::derive(move || count.get() >= BakeWishes::MOST_PHASES) />
+    }
+}
+
+#[component]
+fn OnePhase(
+    /// Which one.
+    phase: usize,
+) -> impl IntoView {
+    let state = State::here();
+    let answers = HeatAnswers::here();
+    let own = move |look: fn(&Phase) -> HeatFrom| {
+        state.with(|sheet| {
+            sheet
+                .heat
+                .bake
+                .phases
+                .get(phase)
+                .map_or(HeatFrom::Both, look)
+        })
+    };
+    let from = memo(move || own(|own| own.from));
+    let fan = memo(move || {
+        state.with(|sheet| sheet.heat.bake.phases.get(phase).is_some_and(|own| own.fan))
+    });
+    let said = memo(move || {
+        let manner = state.manner.get();
+        reviewed(answers, phase, |one| heat::phase(one, manner)).unwrap_or_default()
+    });
+    let advice =
+        memo(move || reviewed(answers, phase, |one| heat::phase_advice(one.advice)).flatten());
+    let ways = HeatFrom::ALL
+        .map(|from| (from, name::heat_from(from)))
+        .to_vec();
+    let fans = vec![(false, "Still"), (true, "Fan")];
+    let set = move |change: fn(&mut Phase, HeatFrom, bool), from: HeatFrom, fan: bool| {
+        state.edit(|sheet| {
+            if let Some(own) = sheet.heat.bake.phases.get_mut(phase) {
+                change(own, from, fan);
+            }
+        });
+    };
+    let remove = move |()| {
+        state.edit(|sheet| sheet.heat.bake.remove_phase(phase));
+    };
+    let label = format!("Phase {}", write::count(place(phase), Manner::default()));
+    view! {
+        <fieldset class="phase">
+            <legend>{label}</legend>
+            <div class="boxes">
+                <PhaseBox phase label="Minutes" unit=minutes look=|own, manner| write::box_minutes(own.minutes, manner)
+                    set=|own, text, manner| read::minutes(text, manner).map(|read| own.minutes = read) />
+                <PhaseBox phase label="Oven" unit=degrees look=|own, manner| write::box_temperature(own.temperature, manner)
+                    set=|own, text, manner| read::temperature(text, manner).map(|read| own.temperature = read) />
+            </div>
+            <Choice id=format!("phase-from-{phase}") label="Heat from" answers=ways holds=from chosen=move |from| set(|own, from, _| own.from = from, from, false) />
+            <Choice id=format!("phase-fan-{phase}") label="Air" answers=fans holds=fan chosen=move |fan| set(|own, _, fan| own.fan = fan, HeatFrom::Both, fan) />
+            <p class="quiet follows">{said}</p>
+            {move || advice.get().map(|said| view! { <p class="caution">{said}</p> })}
+            <Button says="Take this phase away" class="bare risky" tapped=remove />
+        </fieldset>
+    }
+}
+
+fn place(phase: usize) -> u32 {
+    u32::try_from(phase).map_or(u32::MAX, |phase| phase.saturating_add(1))
+}
+
+fn reviewed<T>(
+    answers: HeatAnswers,
+    phase: usize,
+    look: impl FnOnce(&crate::engine::heat::ReviewedPhase) -> T,
+) -> Option<T> {
+    answers.baking.with(|baking| {
+        let programme = baking.as_ref().ok()?.programme.as_ref().ok()?;
+        programme.phases.get(phase).map(look)
+    })
+}
+
+#[component]
+fn PhaseBox(
+    /// Which phase.
+    phase: usize,
+    /// What is asked for.
+    label: &'static str,
+    /// Its unit.
+    unit: fn(Manner) -> &'static str,
+    /// The number, written for a box.
+    look: fn(&Phase, Manner) -> String,
+    /// Reads a text into the phase.
+    set: fn(&mut Phase, &str, Manner) -> Result<(), ReadError>,
+) -> impl IntoView {
+    let state = State::here();
+    let id = format!("phase-{}-{phase}", label.to_lowercase());
+    let from = id.clone();
+    let figure = memo(move || {
+        let manner = state.manner.get();
+        state
+            .with(|sheet| {
+                sheet
+                    .heat
+                    .bake
+                    .phases
+                    .get(phase)
+                    .map(|own| look(own, manner))
+            })
+            .unwrap_or_default()
+    });
+    let take = move |text: String| {
+        let manner = state.manner.get_untracked();
+        let mut sheet = state.sheet();
+        if let Some(own) = sheet.heat.bake.phases.get_mut(phase) {
+            set(own, &text, manner).map_err(|error| error.sentence(manner))?;
+            state.put(sheet, Some(&from));
+        }
+        Ok(())
+    };
+    let unit = Signal::derive(move || unit(state.manner.get()));
+    view! { <NumberBox id label unit figure take=Callback::new(take) /> }
+}

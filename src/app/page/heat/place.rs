@@ -1,0 +1,61 @@
+//! The place: advice first, then the kitchen, the bowl, the paste, its cooling, the bake.
+
+use leptos::prelude::*;
+
+use super::HeatAnswers;
+use super::advice::HeatAdvice;
+use super::bake_card::BakeCard;
+use super::bowl_card::BowlCard;
+use super::cooling_card::CoolingCard;
+use super::factor_card::FactorCard;
+use super::kitchen_card::KitchenCard;
+use super::paste_card::PasteCard;
+use crate::app::page::HEADING;
+use crate::app::part::AdviceCard;
+use crate::app::state::{State, memo};
+use crate::sheet::Place;
+use crate::words::caution::{Step, safety};
+use crate::words::name;
+
+/// What temperature, and is it safe?
+#[component]
+pub fn HeatPlace() -> impl IntoView {
+    let answers = HeatAnswers::here();
+    let pastes = memo(move || {
+        answers
+            .pastes
+            .with(|pastes| pastes.iter().map(|(stream, _)| *stream).collect::<Vec<_>>())
+    });
+    view! {
+        <h1 class="heard" id=HEADING tabindex="-1">{name::place(Place::Heat)}</h1>
+        <div class="newspaper">
+            <HeatAdvice />
+            <KitchenCard />
+            <BowlCard />
+            <FactorCard />
+            <For each=move || pastes.get() key=|stream| *stream let(stream)>
+                <PasteCard stream />
+            </For>
+            <CoolingCard />
+            <Show when=move || pastes.with(|pastes| !pastes.is_empty())>
+                <Safety title="Boiling water and steam" step=Step::Scalding />
+                <Safety title="Keeping paste and dough cold" step=Step::KeepingCold />
+            </Show>
+            <BakeCard />
+            <Safety title="At the mixer" step=Step::Mixing />
+            <Safety title="At the oven" step=Step::Baking />
+        </div>
+    }
+}
+
+#[component]
+fn Safety(
+    /// What it is about.
+    title: &'static str,
+    /// The step of the work.
+    step: Step,
+) -> impl IntoView {
+    let state = State::here();
+    let advice = memo(move || Some(safety(step, state.manner.get())));
+    view! { <AdviceCard title advice /> }
+}

@@ -1,0 +1,111 @@
+//! Temperatures one by one: each thing that goes into the mixer, as it is kept or as said here.
+
+use leptos::prelude::*;
+
+use super::HeatAnswers;
+use crate::app::part::NumberBox;
+use crate::app::state::{State, memo};
+use crate::engine::kitchen::Whence;
+use crate::engine::quantity::Temperature;
+use crate::sheet::Sheet;
+use crate::words::read::{self, ReadError};
+use crate::words::{Trouble, write};
+
+/// Every temperature of the bowl, each in a box; in a fold that stays closed until it is wanted.
+#[component]
+pub fn Temperatures() -> impl IntoView {
+    let answers = HeatAnswers::here();
+    let rows = memo(move || {
+        answers
+            .read_bowl(|bowl| bowl.bowlful.from.clone())
+            .unwrap_or_default()
+    });
+    let keyed = move || rows.get();
+    view! {
+        <details class="fold within">
+            <summary>
+                <span class="title">"Temperatures one by one"</span>
+                <span class="quiet">"empty a box: as it is kept"</span>
+            </summary>
+            <div class="body boxes">
+                <For each=keyed key=|from| spelt(*from) let(from)>
+                    <OneTemperature from />
+                </For>
+            </div>
+        </details>
+    }
+}
+
+fn spelt(from: Whence) -> String {
+    match from {
+        Whence::Stream(stream) => format!("warm-{stream}"),
+        Whence::Line(at) => format!("warm-{}-{}", at.stream, at.line),
+    }
+}
+
+#[component]
+fn OneTemperature(
+    /// Whose.
+    from: Whence,
+) -> impl IntoView {
+    let state = State::here();
+    let answers = HeatAnswers::here();
+    let name = memo(move || {
+        state
+            .with(|sheet| match from {
+                Whence::Stream(stream) => sheet
+                    .formula
+                    .streams
+                    .get(stream)
+                    .map(|own| own.name.clone()),
+                Whence::Line(at) => sheet
+                    .formula
+                    .line(at)
+                    .map(|line| line.food.name().to_owned()),
+            })
+            .unwrap_or_default()
+    });
+    let figure = memo(move || {
+        let manner = state.manner.get();
+        let at = answers.made.with(|formula| {
+            let stores = state.kitchen.with(|kitchen| kitchen.stores(formula));
+            match from {
+                Whence::Stream(stream) => Some(stores.stream(stream)),
+                Whence::Line(at) => formula
+                    .line(at)
+                    .map(|line| stores.line(at, line.food.role())),
+            }
+        });
+        at.map(|at| write::box_temperature(at, manner))
+            .unwrap_or_default()
+    });
+    let id = spelt(from);
+    let box_id = id.clone();
+    let take = move |text: String| {
+        let manner = state.manner.get_untracked();
+        let at = match read::temperature(&text, manner) {
+            Ok(at) => Some(at),
+            Err(ReadError::Empty) => None,
+            Err(error) => return Err(error.sentence(manner)),
+        };
+        state.type_in(&box_id, |sheet| put(sheet, from, at));
+        Ok(())
+    };
+    let unit = Signal::derive(move || state.manner.get().units.temperature.symbol());
+    view! { <NumberBox id label=name unit figure take=Callback::new(take) /> }
+}
+
+fn put(sheet: &mut Sheet, from: Whence, at: Option<Temperature>) {
+    match from {
+        Whence::Stream(stream) => {
+            if let Some(own) = sheet.formula.streams.get_mut(stream) {
+                own.temperature = at;
+            }
+        }
+        Whence::Line(place) => {
+            if let Some(line) = sheet.formula.line_mut(place) {
+                line.temperature = at;
+            }
+        }
+    }
+}

@@ -1,0 +1,91 @@
+//! Ways to the wanted temperature: each in numbers, and taken by a tap.
+
+use leptos::prelude::*;
+
+use super::HeatAnswers;
+use super::answers::Bowl;
+use crate::app::browser::announce::announce;
+use crate::app::part::Button;
+use crate::app::state::{State, memo};
+use crate::engine::heat::{DoughRemedy, DoughStep, LiquidAnswer};
+use crate::engine::kitchen::{pour_at, take_step};
+use crate::engine::quantity::Temperature;
+use crate::words::picture::begun;
+use crate::words::{Trouble, heat};
+
+/// The first ways out of an unreachable target, each a button: the liquid at its best, and a step.
+#[component]
+pub fn TakeIt() -> impl IntoView {
+    let answers = HeatAnswers::here();
+    let ways = memo(move || {
+        let found = answers.read_bowl(|bowl| match &bowl.liquid {
+            Ok(LiquidAnswer::OutOfReach(out)) => {
+                let takes = out
+                    .remedies
+                    .iter()
+                    .filter(|remedy| can_be_taken(remedy.step));
+                takes
+                    .take(2)
+                    .map(|remedy| (Some(out.best), *remedy))
+                    .collect()
+            }
+            Ok(LiquidAnswer::At { .. }) | Err(_) => Vec::new(),
+        });
+        found.unwrap_or_default()
+    });
+    view! {
+        <div class="buttons ways">
+            {move || ways.get().into_iter().map(|(liquid, remedy)| view! { <Way liquid remedy /> }).collect_view()}
+        </div>
+    }
+}
+
+/// Whether a step is one that the page can take.
+const fn can_be_taken(step: DoughStep) -> bool {
+    !matches!(step, DoughStep::Ice { .. })
+}
+
+#[component]
+fn Way(
+    /// How warm the liquid is made with it; none leaves it.
+    liquid: Option<Temperature>,
+    /// The step.
+    remedy: DoughRemedy,
+) -> impl IntoView {
+    let state = State::here();
+    let answers = HeatAnswers::here();
+    let says = memo(move || {
+        let manner = state.manner.get();
+        let said = answers.read_bowl(|bowl| {
+            let standing = heat::standing_names(&bowl.bowlful).unwrap_or_default();
+            heat::step(remedy.step, &standing, manner)
+        });
+        begun(&said.unwrap_or_default())
+    });
+    view! { <Button says tapped=move |()| take(state, answers, liquid, Some(remedy.step)) /> }
+}
+
+/// Makes the liquid as warm as said, and takes a step.
+pub fn take(
+    state: State,
+    answers: HeatAnswers,
+    liquid: Option<Temperature>,
+    step: Option<DoughStep>,
+) {
+    let mixes = untrack(|| answers.read_bowl(|bowl: &Bowl| bowl.bowlful.dough.minutes));
+    let Some(mixes) = mixes else { return };
+    let mut sheet = state.sheet();
+    let poured = liquid.map_or(Ok(()), |liquid| pour_at(&mut sheet.formula, liquid));
+    let taken = poured.and_then(|()| {
+        step.map_or(Ok(()), |step| {
+            take_step(&mut sheet.formula, &mut sheet.heat, mixes, step)
+        })
+    });
+    match taken {
+        Ok(()) => {
+            state.edit(|kept| *kept = sheet);
+            announce("Done. Undo takes it back.");
+        }
+        Err(error) => announce(&error.sentence(state.manner.get_untracked())),
+    }
+}

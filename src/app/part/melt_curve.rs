@@ -1,0 +1,52 @@
+//! Melt curve: how much of the fat is solid at each temperature, and where chocolate and liquid settle.
+
+use leptos::prelude::*;
+
+use crate::words::picture::{MeltDrawing, Tick};
+
+/// The melt curve, with its text twin.
+#[component]
+pub fn MeltCurve(
+    /// Where everything stands.
+    drawing: MeltDrawing,
+    /// The same in words.
+    #[prop(into)]
+    told: Signal<String>,
+) -> impl IntoView {
+    let MeltDrawing {
+        line,
+        across,
+        up,
+        melted,
+        settles,
+        settles_y,
+        axis,
+    } = drawing;
+    let field = format!("0 0 {} {}", MeltDrawing::WIDTH, MeltDrawing::HEIGHT);
+    view! {
+        <figure class="flow">
+            <svg viewBox=field role="img" aria-label=move || told.get()>
+                {up.into_iter().map(tick_up).collect_view()}
+                {across.into_iter().map(tick_across).collect_view()}
+                <text class="unit ends" x=MeltDrawing::RIGHT y="202">{axis}</text>
+                <line class="rule" x1=melted.x x2=melted.x y1=MeltDrawing::TOP y2=MeltDrawing::BOTTOM />
+                <text class="rule-name" class:ends=melted.ends x=melted.x y="34">{melted.text}</text>
+                <path class="curve" d=line />
+                <line class="grid" x1=settles.x x2=settles.x y1="18" y2=settles_y />
+                <circle class="here" cx=settles.x cy=settles_y r="6" />
+                <text class="here-name" class:ends=settles.ends x=settles.x y="16">{settles.text}</text>
+            </svg>
+        </figure>
+    }
+}
+
+fn tick_up(tick: Tick) -> impl IntoView {
+    view! {
+        <line class="grid" x1=MeltDrawing::LEFT x2=MeltDrawing::RIGHT y1=tick.at y2=tick.at />
+        <text class="tick ends" x="40" y=tick.at dy="4">{tick.text}</text>
+    }
+}
+
+fn tick_across(tick: Tick) -> impl IntoView {
+    view! { <text class="tick middle" x=tick.at y="186">{tick.text}</text> }
+}

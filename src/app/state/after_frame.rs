@@ -1,0 +1,34 @@
+//! Later: slow answers are looked for once the frame that asked for them has been drawn.
+
+use std::time::Duration;
+
+use leptos::prelude::*;
+
+/// The answer to `question`, worked out after the frame. The last one stands until the next is
+/// there; a question that is overtaken is never worked out.
+pub fn after_frame<Q, A>(
+    question: Memo<Option<Q>>,
+    work: fn(&Q) -> Option<A>,
+) -> RwSignal<Option<A>>
+where
+    Q: Clone + PartialEq + Send + Sync + 'static,
+    A: Send + Sync + 'static,
+{
+    let answer = RwSignal::new(None);
+    let asked_last = StoredValue::new(0_u32);
+    Effect::new(move |_| {
+        let asked = question.get();
+        let turn = asked_last.get_value().wrapping_add(1);
+        asked_last.set_value(turn);
+        set_timeout(
+            move || {
+                // Another place may have been opened meanwhile, and all of this be gone.
+                if asked_last.try_get_value() == Some(turn) {
+                    drop(answer.try_set(asked.as_ref().and_then(work)));
+                }
+            },
+            Duration::from_millis(40),
+        );
+    });
+    answer
+}

@@ -1,0 +1,182 @@
+//! Heat: the cold morning from end to end, cooling against the rules, advice that can be taken.
+
+import assert from 'node:assert/strict';
+import { breaches, shot } from './launch.mjs';
+import { HeatPage, plain } from './pages/heat.mjs';
+import { test } from './promises.mjs';
+
+const SCREENS = ['phone', 'wide'];
+
+/// A school kitchen on a winter morning.
+async function coldMorning(desk, screen = 'phone', options) {
+  const { page } = await desk.open(screen, options);
+  const heat = await new HeatPage(page).open();
+  await heat.box('Room').fill('14');
+  await heat.box('Flour').first().fill('13');
+  await heat.box('Fridge').fill('4');
+  await heat.box('Tap').fill('8');
+  return { page, heat };
+}
+
+test('the cold morning: no milk reaches 25 °C, and taking the advice does', async (desk) => {
+  const { page, heat } = await coldMorning(desk);
+  const before = await heat.degrees('Dough comes off at');
+  assert.ok(before < 25, `a cold bowl makes a cold dough, not ${before}`);
+  const advice = await heat.text('The dough this morning');
+  assert.match(advice, /No whole milk temperature reaches 25 °C\./);
+  assert.match(advice, /At 43 °C, the warmest that yeast bears, the whole milk takes it to \d/);
+  assert.match(advice, /min/);
+  await shot(page, 'heat-cold-phone');
+  for (let turn = 0; turn < 4; turn += 1) {
+    const way = page.locator('.ways .button').first();
+    if (await way.count() === 0) break;
+    await way.click();
+  }
+  const after = await heat.degrees('Dough comes off at');
+  assert.ok(Math.abs(after - 25) <= 0.6, `what was advised brings it to ${after}`);
+  await page.getByRole('button', { name: 'Undo' }).click();
+  assert.ok(await heat.degrees('Dough comes off at') < after, 'undo takes it back');
+});
+
+test('in a warm room the milk does it alone, and a tap sets it', async (desk) => {
+  const { page } = await desk.open('phone');
+  const heat = await new HeatPage(page).open();
+  await heat.box('Dough wanted at').fill('22');
+  const take = page.getByRole('button', { name: /^Take it at/ });
+  await take.waitFor();
+  await take.click();
+  assert.ok(Math.abs(await heat.degrees('Dough comes off at') - 22) <= 0.1);
+});
+
+test('a figure opens to its working', async (desk) => {
+  const { page } = await coldMorning(desk);
+  await page.getByRole('region', { name: 'Key figures' }).getByRole('button', { name: /Dough comes off at/ }).click();
+  const dialog = plain(await page.getByRole('dialog').innerText());
+  assert.match(dialog, /C1 × T1/);
+  assert.match(dialog, /OpenStax/);
+});
+
+/// 1.5 cm of paste under a lid: fast enough for the Food Code's two stages, not for 63 to 8 °C in 90 min.
+test('switching the rules changes the verdict, and what helps is told with times', async (desk) => {
+  const { page } = await desk.open('phone');
+  const heat = await new HeatPage(page).open();
+  await heat.box('Thick through the middle').fill('1.5');
+  await heat.rules().selectOption('Strictest of all');
+  const strict = await heat.text('Fast enough?');
+  assert.match(strict, /too slowly/);
+  await page.getByText(/Spread it|ice water|bowls, straight/).first().waitFor();
+  await heat.rules().selectOption('United States');
+  await page.getByText(/fast enough for the rules of the United States/).waitFor();
+  await page.reload();
+  await page.getByText(/fast enough for the rules of the United States/).waitFor();
+});
+
+test('a filling that is cooked is cooled too', async (desk) => {
+  const { page } = await desk.open('phone');
+  const heat = await new HeatPage(page).open();
+  await page.getByRole('combobox', { name: 'What cools' }).selectOption('Inside each ball');
+  await page.getByText('If it is cooked, say how hot').waitFor();
+  assert.equal(await heat.card('Fast enough?').count(), 0);
+  await heat.box('Comes off the heat at').fill('90');
+  assert.match(await heat.text('Fast enough?'), /fast enough|too slowly/);
+  await heat.box('Comes off the heat at').fill('');
+  await heat.card('Fast enough?').waitFor({ state: 'detached' });
+});
+
+test('the cooked paste on the scale tells its steam, and a paste cannot gain', async (desk) => {
+  const { page } = await desk.open('phone');
+  const heat = await new HeatPage(page).open();
+  const weighed = heat.box('Weighs once cooked, bowl off');
+  const steam = page.getByRole('button', { name: /Went off as steam/ }).locator('.value');
+  const before = Number.parseFloat(await weighed.inputValue()) + Number.parseFloat(plain(await steam.innerText()));
+  await weighed.fill(String(before - 9));
+  assert.equal(plain(await steam.innerText()), '9 g');
+  await weighed.fill(String(before + 20));
+  await page.getByText(/It cannot gain/).first().waitFor();
+  assert.equal(plain(await steam.innerText()), '9 g');
+});
+
+test('a high kitchen boils cooler, and its paste follows', async (desk) => {
+  const { page } = await desk.open('phone');
+  const heat = await new HeatPage(page).open();
+  const low = await heat.degrees('Paste');
+  await page.getByText('All of this kitchen').click();
+  await heat.box('Above the sea').fill('2000');
+  await page.getByText(/Water boils at 93\.\d.°C here/).waitFor();
+  assert.ok(await heat.degrees('Paste') < low);
+  await page.getByRole('radio', { name: 'By the day’s pressure' }).check();
+  await heat.box('Air pressure here today').fill('1013');
+  await page.getByText(/Water boils at 100.°C here/).waitFor();
+});
+
+test('the scales of the kitchen are those of the batch', async (desk) => {
+  const { page } = await desk.open('phone');
+  await new HeatPage(page).open();
+  await page.getByText('All of this kitchen').click();
+  await page.getByRole('combobox', { name: 'Kitchen scale' }).selectOption('5 g');
+  await page.getByRole('link', { name: 'Batch' }).click();
+  const picked = await page.getByRole('combobox', { name: 'Kitchen scale' }).evaluate((list) => list.selectedOptions[0].textContent);
+  assert.equal(plain(picked), '5 g');
+});
+
+test('what cannot be read is answered at its box, and the last figures stand', async (desk) => {
+  const { heat } = await coldMorning(desk);
+  const before = await heat.key('Dough comes off at');
+  for (const text of ['', 'warm', '1e99', '--4', '400 °C', '5 g']) {
+    await heat.box('Room').fill(text);
+    assert.equal(await heat.box('Room').getAttribute('aria-invalid'), 'true', text);
+    assert.equal(await heat.box('Room').inputValue(), text);
+    assert.equal(await heat.key('Dough comes off at'), before);
+  }
+  await heat.box('Room').fill('57 °F');
+  assert.equal(await heat.box('Room').getAttribute('aria-invalid'), null);
+});
+
+test('kitchens are added, named, chosen, kept, taken away and brought back', async (desk) => {
+  const { page, heat } = await coldMorning(desk);
+  const fold = () => page.getByText('All of this kitchen').click();
+  await fold();
+  await page.getByRole('button', { name: 'Add a kitchen' }).click();
+  await heat.box('Its name').fill('At home');
+  await heat.box('Room').fill('23');
+  await page.reload();
+  assert.equal(await heat.box('Room').inputValue(), '23');
+  await page.getByRole('combobox', { name: 'Bake in' }).selectOption('This kitchen');
+  assert.equal(await heat.box('Room').inputValue(), '14');
+  await fold();
+  await page.getByRole('button', { name: 'Take this kitchen away' }).click();
+  assert.equal(await heat.box('Room').inputValue(), '23');
+  await page.getByRole('button', { name: 'Bring back This kitchen' }).click();
+  assert.equal(await heat.box('Room').inputValue(), '14');
+});
+
+test('chocolate and hot water leave more lumps in a cold kitchen', async (desk) => {
+  const { page } = await coldMorning(desk);
+  await page.getByRole('link', { name: 'Chocolate' }).click();
+  const card = page.getByRole('region', { name: 'Will it melt?' });
+  await card.waitFor();
+  const settles = async () => Number.parseFloat(plain(await card.getByRole('button', { name: /They settle at/ }).locator('.value').innerText()));
+  const cold = await settles();
+  await page.getByRole('textbox', { name: 'Chocolate at' }).fill('24');
+  assert.ok(await settles() > cold);
+  assert.match(plain(await card.innerText()), /steam/);
+});
+
+for (const screen of SCREENS) {
+  for (const colorScheme of ['light', 'dark']) {
+    test(`Heat is open to all and nothing hangs over the edge (${screen}, ${colorScheme})`, async (desk) => {
+      const { page } = await coldMorning(desk, screen, { colorScheme });
+      for (const fold of ['All of this kitchen', 'Temperatures one by one', 'How long to stand out', 'The handbook’s sum']) {
+        await page.getByText(fold, { exact: true }).click();
+      }
+      assert.deepEqual(await breaches(page), []);
+      assert.equal(await page.evaluate(() => document.documentElement.scrollWidth > innerWidth), false);
+      await shot(page, `heat-${screen}-${colorScheme}`);
+    });
+  }
+}
+
+test('Heat fits 320 px', async (desk) => {
+  const { page } = await coldMorning(desk, 'phone', { viewport: { width: 320, height: 640 } });
+  assert.equal(await page.evaluate(() => document.documentElement.scrollWidth > innerWidth), false);
+});

@@ -1,0 +1,45 @@
+//! The Heat place, found by roles and labels.
+
+import { plain } from './batch.mjs';
+
+export class HeatPage {
+  constructor(page) {
+    this.page = page;
+  }
+
+  /// Goes there by the bar of places.
+  async open() {
+    await this.page.getByRole('link', { name: 'Heat' }).click();
+    await this.page.getByRole('heading', { level: 1, name: 'Heat' }).waitFor({ state: 'attached' });
+    return this;
+  }
+
+  /// A key figure, as it is shown.
+  async key(label) {
+    const keys = this.page.getByRole('region', { name: 'Key figures' });
+    return plain(await keys.getByRole('button', { name: label }).locator('.value').innerText());
+  }
+
+  /// A key figure as a number.
+  async degrees(label) {
+    return Number.parseFloat((await this.key(label)).replace('−', '-'));
+  }
+
+  box(label) {
+    return this.page.getByRole('textbox', { name: label });
+  }
+
+  card(name) {
+    return this.page.getByRole('region', { name });
+  }
+
+  async text(name) {
+    return plain(await this.card(name).innerText());
+  }
+
+  rules() {
+    return this.page.getByRole('combobox', { name: 'Food-safety rules' });
+  }
+}
+
+export { plain };
