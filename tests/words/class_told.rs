@@ -101,7 +101,12 @@ fn every_tin_is_told_however_full_it_is() {
     let (_, mut sheet) = examples().remove(0);
     let mut advised = 0;
     for shape in shapes {
-        has_figures(name::tin_shape(&shape));
+        let tin = Tin::open(shape).unwrap();
+        has_figures(name::tin_kind(tin.kind()));
+        for (measure, length) in tin.measures() {
+            has_figures(name::tin_measure(measure));
+            assert_eq!(tin.with_measure(measure, length), Ok(tin));
+        }
         for (lidded, times) in [(false, 0.2), (true, 1.0), (false, 6.0), (true, 9.0)] {
             let mut used = TinUse::of(Tin::open(shape).unwrap().with_lid(lidded));
             used.tins.count = NonZeroU16::new(3).unwrap();

@@ -38,6 +38,11 @@ pub fn place(place: Place) -> Option<AnyView> {
     }
 }
 
+/// Tins, labels, shopping and the class: the lower half of Batch, which comes after the upper.
+pub fn class() -> AnyView {
+    piece!(load_class, class, || ())
+}
+
 /// The key figures of such a place.
 pub fn keys(place: Place) -> Option<AnyView> {
     match place {

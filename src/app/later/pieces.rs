@@ -10,7 +10,7 @@ use leptos::wasm_split::{SplitLoaderError, wasm_split};
 use super::slot::Piece;
 use crate::app::dialog::Over;
 use crate::app::page::{
-    BatchKeys, BatchPlace, ChocolateKeys, ChocolatePlace, Compare, HeatKeys, HeatPlace,
+    BatchKeys, BatchPlace, ChocolateKeys, ChocolatePlace, ClassCards, Compare, HeatKeys, HeatPlace,
 };
 use crate::app::state::Opened;
 use crate::sheet::link::{self, LinkError};
@@ -38,6 +38,11 @@ pub fn heat() -> Piece {
 #[wasm_split(heat, wasm_split_path = ::leptos::wasm_split, preload(load_heat_keys), fallible)]
 pub fn heat_keys() -> Piece {
     Ok(view! { <HeatKeys /> }.into_any())
+}
+
+#[wasm_split(class, wasm_split_path = ::leptos::wasm_split, preload(load_class), fallible)]
+pub fn class() -> Piece {
+    Ok(view! { <ClassCards /> }.into_any())
 }
 
 #[wasm_split(chocolate, wasm_split_path = ::leptos::wasm_split, preload(load_chocolate), fallible)]

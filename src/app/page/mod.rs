@@ -2,12 +2,14 @@
 
 mod batch;
 mod chocolate;
+mod class;
 mod day;
 mod formula;
 mod heat;
 
 pub use batch::{BatchAnswers, BatchKeys, BatchPlace, FieldBox, STAYS, WeighLine};
 pub use chocolate::{ChocolateAnswers, ChocolateKeys, ChocolatePlace};
+pub use class::ClassCards;
 pub use day::day_place;
 pub use formula::{Compare, FormulaKeys, FormulaPlace};
 pub use heat::{HeatAnswers, HeatKeys, HeatPlace};

@@ -2,6 +2,7 @@
 
 mod after_frame;
 mod change;
+mod desk;
 mod doors;
 mod filing;
 mod here;
@@ -13,6 +14,7 @@ mod trial;
 mod unread;
 
 pub use after_frame::after_frame;
+pub use desk::Desk;
 pub use doors::Opened;
 pub use here::{Figured, Keeps, State, is_newer};
 pub use memo::memo;

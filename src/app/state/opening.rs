@@ -151,6 +151,16 @@ impl State {
         self.kitchens.set(kitchens);
     }
 
+    /// Keeps one of the small records.
+    pub(super) fn keep_small(self, key: &str, text: &str) {
+        self.keep_text(key, text);
+    }
+
+    /// Says that a record cannot be opened.
+    pub(super) fn say_unread(self, key: &str, error: RecordError) {
+        self.say_unkept(Keeps::Record(key.to_owned(), error));
+    }
+
     fn keep_text(self, key: &str, text: &str) {
         if let Err(trouble) = storage::set(key, text) {
             self.say_unkept(Keeps::Storage(trouble));

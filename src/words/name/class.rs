@@ -1,18 +1,33 @@
 //! What tins, nutrients, laws and parts of a link are called.
 
 use crate::engine::nutrition::{LabelLaw, Nutrient};
-use crate::engine::tin::TinShape;
+use crate::engine::tin::{TinKind, TinMeasure};
 use crate::sheet::interchange::{LinkPart, MeasureUnit};
 
-/// What a shape of tin is called.
+/// What a kind of tin is called.
 #[must_use]
-pub const fn tin_shape(shape: &TinShape) -> &'static str {
-    match shape {
-        TinShape::Rectangle { .. } => "Loaf tin",
-        TinShape::Round { .. } => "Round tin",
-        TinShape::Ring { .. } => "Ring tin",
-        TinShape::Muffin { .. } => "Tin of cups",
-        TinShape::Tray { .. } => "Flat tray",
+pub const fn tin_kind(kind: TinKind) -> &'static str {
+    match kind {
+        TinKind::Loaf => "Loaf tin",
+        TinKind::Round => "Round tin",
+        TinKind::Ring => "Ring tin",
+        TinKind::Cups => "Tin of cups",
+        TinKind::Tray => "Flat tray",
+    }
+}
+
+/// What a measure of a tin is called.
+#[must_use]
+pub const fn tin_measure(measure: TinMeasure) -> &'static str {
+    match measure {
+        TinMeasure::RimLong => "Length at the rim",
+        TinMeasure::RimWide => "Width at the rim",
+        TinMeasure::BottomLong => "Length at the bottom",
+        TinMeasure::BottomWide => "Width at the bottom",
+        TinMeasure::Rim => "Across the rim",
+        TinMeasure::Bottom => "Across the bottom",
+        TinMeasure::Tube => "Across the tube",
+        TinMeasure::Deep => "Depth",
     }
 }
 

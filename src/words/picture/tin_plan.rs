@@ -35,6 +35,17 @@ pub struct TinPlan {
     pub says: String,
 }
 
+/// Around the plan, so that the edge's own line is seen.
+const AROUND: f64 = 4.0;
+
+impl TinPlan {
+    /// The whole drawing with a little room around, from left to right and from above to below.
+    #[must_use]
+    pub fn around(&self) -> (f64, f64) {
+        (self.wide + AROUND, self.high + AROUND)
+    }
+}
+
 /// Between cups, as a part of a cup.
 const CUP_GAP: f64 = 1.25;
 

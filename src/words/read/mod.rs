@@ -4,6 +4,7 @@
 //! digits of other scripts, a unit behind the number. Nothing typed can make it fail any other
 //! way than with a [`ReadError`], whose sentence is in `words::trouble`.
 
+mod bought;
 mod clock;
 mod error;
 mod heat;
@@ -13,6 +14,7 @@ mod quantity;
 mod typed;
 mod unit_behind;
 
+pub use bought::{money, room};
 pub use clock::{clock, date_and_clock};
 pub use error::{Limit, Measure, ReadError};
 pub use heat::{altitude, degrees_lost, minutes, pressure, thickness, warming_rate};

@@ -12,6 +12,7 @@ use super::make_formula::MakeFormula;
 use super::scales_card::ScalesCard;
 use super::wanted_card::WantedCard;
 use super::weighing::Weighing;
+use crate::app::later;
 use crate::app::page::HEADING;
 use crate::app::part::AdviceCard;
 use crate::app::state::{State, memo};
@@ -41,6 +42,7 @@ pub fn BatchPlace() -> impl IntoView {
                 <MakeFormula />
             </Show>
         </div>
+        {later::class()}
     }
 }
 

@@ -1,0 +1,88 @@
+//! Allergens: what is in the bread and who says so, and what may come from the kitchen.
+
+use leptos::prelude::*;
+
+use crate::app::part::{Button, PickOne};
+use crate::app::state::{Desk, State, memo};
+use crate::engine::larder::Allergen;
+use crate::words::caution::LOCAL_RULES;
+use crate::words::class::{AllergenLine, allergens};
+use crate::words::name;
+
+/// What must be named.
+#[component]
+pub fn AllergenCard() -> impl IntoView {
+    let state = State::here();
+    let desk = Desk::here();
+    let told = memo(move || {
+        let law = desk.law.get();
+        state.with(|sheet| {
+            let marks = desk.pantry.with(|pantry| pantry.marks(&sheet.formula));
+            allergens(&sheet.formula, &marks, law)
+        })
+    });
+    let lines = |lines: Vec<AllergenLine>| {
+        let line = |line: AllergenLine| view! { <li><b>{line.name}</b>": " {line.told_by}</li> };
+        view! { <ul class="plain">{lines.into_iter().map(line).collect_view()}</ul> }
+    };
+    view! {
+        <section class="card" aria-label="Allergens">
+            <header>
+                <h2>"Allergens"</h2>
+                <span class="quiet">{move || name::law(desk.law.get())}</span>
+            </header>
+            <div class="body">
+                <p class="follows"><b>{move || told.with(|told| told.says.clone())}</b></p>
+                {move || lines(told.with(|told| told.contains.clone()))}
+                {move || lines(told.with(|told| told.may_contain.clone()))}
+                <p class="quiet">{move || told.with(|told| told.note)} " " {LOCAL_RULES}</p>
+                <Marked id="kitchen-allergen" label="May come from your kitchen" holds=Signal::derive(move || desk.pantry.with(|pantry| pantry.kitchen.clone()))
+                    changed=Callback::new(move |marked| desk.set_pantry(|pantry| pantry.kitchen = marked)) />
+            </div>
+        </section>
+    }
+}
+
+/// Allergens that are marked, to be added to and taken from.
+#[component]
+pub fn Marked(
+    /// Unique on the page.
+    id: &'static str,
+    /// What they are marked as.
+    label: &'static str,
+    /// Those that are marked.
+    #[prop(into)]
+    holds: Signal<Vec<Allergen>>,
+    /// Called with all of them when one is added or taken away.
+    changed: Callback<Vec<Allergen>>,
+) -> impl IntoView {
+    let answers = memo(move || {
+        let marked = holds.get();
+        let mut all: Vec<(Option<Allergen>, String)> = vec![(None, "add one".to_owned())];
+        let left = Allergen::ALL
+            .into_iter()
+            .filter(|one| !marked.contains(one));
+        all.extend(left.map(|one| (Some(one), name::allergen(one).to_owned())));
+        all
+    });
+    let add = move |one: Option<Allergen>| {
+        if let Some(one) = one {
+            let mut marked = holds.get_untracked();
+            marked.push(one);
+            changed.run(marked);
+        }
+    };
+    let taken = move |one: Allergen| {
+        let mut marked = holds.get_untracked();
+        marked.retain(|other| *other != one);
+        changed.run(marked);
+    };
+    let button = move |one: Allergen| {
+        let says = format!("Take away: {}", name::allergen(one));
+        view! { <Button says tapped=move |()| taken(one) /> }
+    };
+    view! {
+        <PickOne id label answers holds=Signal::stored(None) chosen=Callback::new(add) />
+        <div class="buttons">{move || holds.get().into_iter().map(button).collect_view()}</div>
+    }
+}

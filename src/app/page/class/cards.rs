@@ -1,0 +1,29 @@
+//! All cards of the lower half, where there is a batch to speak of.
+
+use leptos::prelude::*;
+
+use super::allergen_card::AllergenCard;
+use super::class_card::ClassCard;
+use super::nutrition_card::NutritionCard;
+use super::shopping_card::ShoppingCard;
+use super::tin_card::TinCard;
+use crate::app::page::BatchAnswers;
+use crate::app::state::memo;
+
+/// Tins, labels, shopping and the class.
+#[component]
+pub fn ClassCards() -> impl IntoView {
+    let answers = BatchAnswers::here();
+    let stands = memo(move || answers.scaled.with(Result::is_ok));
+    view! {
+        <Show when=move || stands.get()>
+            <div class="newspaper">
+                <TinCard />
+                <ShoppingCard />
+                <NutritionCard />
+                <AllergenCard />
+                <ClassCard />
+            </div>
+        </Show>
+    }
+}

@@ -1,0 +1,105 @@
+//! The class: what each bench weighs out, everything together, bowls and oven loads.
+
+use std::num::NonZeroU32;
+
+use leptos::prelude::*;
+
+use super::class_boxes::ClassBoxes;
+use crate::app::browser::announce::announce;
+use crate::app::page::BatchAnswers;
+use crate::app::part::{AdviceCard, Button};
+use crate::app::state::{Desk, State, memo};
+use crate::engine::batch::Wanted;
+use crate::engine::class::{class, oven};
+use crate::words::Trouble;
+use crate::words::class::{BenchView, ClassView, StreamLines, class as told_of};
+
+/// The class.
+#[component]
+pub fn ClassCard() -> impl IntoView {
+    let state = State::here();
+    let desk = Desk::here();
+    let answers = BatchAnswers::here();
+    let told = memo(move || {
+        let (manner, wishes) = (state.manner.get(), desk.wishes.get());
+        state.with(|sheet| {
+            let made = class(
+                &sheet.formula,
+                wishes,
+                sheet.batch.losses,
+                sheet.batch.pieces,
+            )
+            .map_err(|error| error.sentence(manner))?;
+            let loaves = NonZeroU32::new(made.loaves).unwrap_or(NonZeroU32::MIN);
+            let loads = oven(loaves, wishes.oven).map_err(|error| error.sentence(manner))?;
+            Ok(told_of(&made, &loads, answers.weighing.get(), manner))
+        })
+    });
+    let advice = memo(move || {
+        told.with(|told: &Result<ClassView, String>| told.as_ref().ok()?.stagger.clone())
+    });
+    let make = move |()| {
+        let wishes = desk.wishes.get_untracked();
+        state.edit(|sheet| {
+            sheet.batch.wanted = Wanted::Class {
+                students: wishes.students,
+                loaves: wishes.loaves,
+                loaf: wishes.loaf,
+            };
+        });
+        announce("The batch is now the whole class’s.");
+    };
+    view! {
+        <details class="card fold" id="class">
+            <summary>
+                <span class="title">"Class"</span>
+                <span class="quiet">{move || told.with(|told| told.as_ref().map(|told| told.title.clone()).unwrap_or_default())}</span>
+            </summary>
+            <div class="body">
+                <ClassBoxes />
+                <AdviceCard title="The oven and the class" advice />
+                {move || match told.get() {
+                    Ok(told) => view! { <Sheet told /> }.into_any(),
+                    Err(says) => view! { <p class="trouble">{says}</p> }.into_any(),
+                }}
+                <div class="buttons"><Button says="Make the batch the whole class’s" tapped=make /></div>
+            </div>
+        </details>
+    }
+}
+
+/// The class as a sheet.
+#[component]
+fn Sheet(
+    /// What is told.
+    told: ClassView,
+) -> impl IntoView {
+    let bench = |bench: BenchView| view! { <h3>{bench.title}</h3> {streams(bench.streams)} };
+    let items = |all: Vec<String>| {
+        all.into_iter()
+            .map(|one| view! { <li>{one}</li> })
+            .collect_view()
+    };
+    view! {
+        {told.benches.into_iter().map(bench).collect_view()}
+        <h3>"Everything together"</h3>
+        {streams(told.total)}
+        <h3>"Bowls"</h3>
+        <ul class="plain">{items(told.bowls)}</ul>
+        <h3>"Oven"</h3>
+        <ul class="plain">{items(told.loads)}</ul>
+    }
+}
+
+fn streams(all: Vec<StreamLines>) -> impl IntoView {
+    let line = |(food, shows): (String, String)| view! { <tr><th scope="row">{food}</th><td>{shows}</td></tr> };
+    let stream = move |stream: StreamLines| {
+        view! {
+            <table class="label-table">
+                <caption>{stream.name}</caption>
+                <tbody>{stream.lines.into_iter().map(line).collect_view()}</tbody>
+            </table>
+        }
+    };
+    all.into_iter().map(stream).collect_view()
+}

@@ -1,0 +1,108 @@
+//! Shopping: what to buy in packs, ticked off as it goes into the basket, and what it costs.
+
+use leptos::prelude::*;
+use wasm_bindgen_futures::spawn_local;
+
+use super::pantry_box::PantryBox;
+use crate::app::browser::announce::announce;
+use crate::app::browser::clipboard;
+use crate::app::page::BatchAnswers;
+use crate::app::part::{Button, Figure, Shown, TextBox};
+use crate::app::state::{Desk, State, memo};
+use crate::engine::shopping::{needs, shopping};
+use crate::sheet::{Pantry, plain};
+use crate::words::Trouble;
+use crate::words::class::{ShoppingRow, ShoppingView, shopping as told_of};
+
+/// What to buy, and what it costs.
+#[component]
+pub fn ShoppingCard() -> impl IntoView {
+    let state = State::here();
+    let desk = Desk::here();
+    let answers = BatchAnswers::here();
+    let told = memo(move || {
+        let manner = state.manner.get();
+        answers.scaled.with(|scaled| {
+            let scaled = scaled.as_ref().ok()?;
+            let found = desk.pantry.with(|pantry| {
+                let list = shopping(needs(&scaled.formula), &pantry.packs(&scaled.formula));
+                list.map(|list| told_of(&list, scaled.pieces.count, &pantry.currency, manner))
+            });
+            Some(found.map_err(|error| error.sentence(manner)))
+        })
+    });
+    let currency = memo(move || desk.pantry.with(|pantry| pantry.currency.clone()));
+    let name_money = move |text: String| {
+        desk.set_pantry(|pantry| pantry.currency = plain::name(&text, Pantry::CURRENCY_LENGTH));
+    };
+    view! {
+        <details class="card fold">
+            <summary>
+                <span class="title">"Shopping and cost"</span>
+                <span class="quiet">{move || told.with(|told| match told {
+                    Some(Ok(told)) => told.used.clone(),
+                    Some(Err(_)) | None => String::new(),
+                })}</span>
+            </summary>
+            <div class="body">
+                {move || match told.get() {
+                    Some(Ok(told)) => view! { <List told /> }.into_any(),
+                    Some(Err(says)) => view! { <p>{says}</p> }.into_any(),
+                    None => ().into_any(),
+                }}
+                <TextBox id="currency" label="What your money is called" words=currency typed=Callback::new(name_money) most=Pantry::CURRENCY_LENGTH />
+                <PantryBox />
+            </div>
+        </details>
+    }
+}
+
+#[component]
+fn List(
+    /// What is told.
+    told: ShoppingView,
+) -> impl IntoView {
+    let ShoppingView {
+        rows,
+        used,
+        each,
+        paid,
+        missing,
+        text,
+        working,
+    } = told;
+    let copy = move |()| {
+        let text = text.clone();
+        spawn_local(async move {
+            announce(match clipboard::copy(text).await {
+                Ok(()) => "Copied.",
+                Err(clipboard::NotCopied) => "This browser does not copy by itself.",
+            });
+        });
+    };
+    let figure = |value: String| Signal::stored(Shown { value, was: None });
+    let working = Callback::new(move |()| working.clone());
+    view! {
+        <ul class="plain shopping">{rows.into_iter().map(row).collect_view()}</ul>
+        <div class="figures">
+            <Figure label="Used in this batch" shown=figure(used) working />
+            <Figure label="A piece" shown=figure(each) working />
+            <Figure label="Paid for whole packs" shown=figure(paid) working />
+        </div>
+        {missing.map(|missing| view! { <p class="quiet">{missing}</p> })}
+        <div class="buttons"><Button says="Copy the list" tapped=copy /></div>
+    }
+}
+
+/// A row one can tick off.
+fn row(row: ShoppingRow) -> impl IntoView {
+    view! {
+        <li>
+            <label class="tick">
+                <input type="checkbox" />
+                <span><b>{row.name}</b> " " {row.needed} <br /> <span class="quiet">{row.buy}</span></span>
+                <span class="cost">{row.cost}</span>
+            </label>
+        </li>
+    }
+}

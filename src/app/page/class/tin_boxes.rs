@@ -1,0 +1,199 @@
+//! The measures of the tin, and how the formula lies in it.
+
+use leptos::prelude::*;
+
+use crate::app::part::{Choice, NumberBox};
+use crate::app::state::{State, memo};
+use crate::engine::tin::{TinKind, TinMeasure};
+use crate::sheet::TinUse;
+use crate::words::unit::ThicknessUnit;
+use crate::words::{Manner, Trouble, name, read, write};
+
+/// The boxes of the tin.
+#[component]
+pub fn TinBoxes() -> impl IntoView {
+    let state = State::here();
+    let used = memo(move || state.with(|sheet| sheet.batch.tin));
+    let measures = memo(move || {
+        let measures = used
+            .get()
+            .map(|used| used.tins.tin.measures())
+            .unwrap_or_default();
+        measures
+            .into_iter()
+            .map(|(measure, _)| measure)
+            .collect::<Vec<TinMeasure>>()
+    });
+    let can_have_lid = memo(move || {
+        let kind = used.get().map(|used| used.tins.tin.kind());
+        matches!(kind, Some(TinKind::Loaf | TinKind::Round))
+    });
+    let lidded = memo(move || used.get().is_some_and(|used| used.tins.tin.lidded));
+    let close = move |lid: bool| {
+        change(state, |used| used.tins.tin = used.tins.tin.with_lid(lid));
+    };
+    view! {
+        <div class="boxes">
+            <For each=move || measures.get() key=|one| *one let(measure)>
+                <MeasureBox measure />
+            </For>
+            <UseBox field=COUNT />
+            <UseBox field=ROWS />
+            <UseBox field=ROOM />
+            <UseBox field=RISE />
+        </div>
+        <Show when=move || can_have_lid.get()>
+            <Choice id="tin-lid" label="Lid" answers=vec![(false, "open"), (true, "with a lid")] holds=lidded chosen=Callback::new(close) />
+        </Show>
+    }
+}
+
+/// Changes the tin that stands, as one step.
+fn change(state: State, change: impl FnOnce(&mut TinUse)) {
+    state.edit(|sheet| {
+        if let Some(used) = &mut sheet.batch.tin {
+            change(used);
+        }
+    });
+}
+
+/// One measure of the tin.
+#[component]
+fn MeasureBox(
+    /// Which.
+    measure: TinMeasure,
+) -> impl IntoView {
+    let state = State::here();
+    let id = format!("tin-{measure:?}").to_lowercase();
+    let from = id.clone();
+    let figure = memo(move || {
+        let manner = state.manner.get();
+        state.with(|sheet| {
+            let all = sheet
+                .batch
+                .tin
+                .map(|used| used.tins.tin.measures())
+                .unwrap_or_default();
+            let found = all.into_iter().find(|(one, _)| *one == measure);
+            found
+                .map(|(_, length)| write::box_thickness(length, manner))
+                .unwrap_or_default()
+        })
+    });
+    let take = move |text: String| {
+        let manner = state.manner.get_untracked();
+        let length = read::thickness(&text, manner).map_err(|error| error.sentence(manner))?;
+        let mut sheet = state.sheet();
+        if let Some(used) = &mut sheet.batch.tin {
+            let tin = used.tins.tin.with_measure(measure, length);
+            used.tins.tin = tin.map_err(|error| error.sentence(manner))?;
+        }
+        state.put(sheet, Some(&from));
+        Ok(())
+    };
+    let unit = Signal::derive(move || ThicknessUnit::of(state.manner.get().units).symbol());
+    view! { <NumberBox id label=name::tin_measure(measure).to_owned() unit figure take=Callback::new(take) /> }
+}
+
+/// A number of how the formula lies in its tins.
+#[derive(Clone, Copy)]
+struct UseField {
+    id: &'static str,
+    label: &'static str,
+    unit: &'static str,
+    look: fn(&TinUse, Manner) -> String,
+    set: fn(&mut TinUse, &str, Manner) -> Result<(), read::ReadError>,
+}
+
+const COUNT: UseField = UseField {
+    id: "tin-count",
+    label: "Tins",
+    unit: "",
+    look: |used, manner| write::box_count(used.tins.count.get(), manner),
+    set: |used, text, manner| {
+        used.tins.count = read::count(text, manner)?;
+        Ok(())
+    },
+};
+
+/// Empty leaves it to the tin.
+const ROWS: UseField = UseField {
+    id: "tin-rows",
+    label: "Rows of pieces, empty for the best",
+    unit: "",
+    look: |used, manner| {
+        used.rows
+            .map(|rows| write::box_count(rows.get(), manner))
+            .unwrap_or_default()
+    },
+    set: |used, text, manner| {
+        used.rows = unless_empty(text, |text| read::count(text, manner))?;
+        Ok(())
+    },
+};
+
+/// Empty leaves it to the kind of bread.
+const ROOM: UseField = UseField {
+    id: "tin-room",
+    label: "Room for a gram, empty for the usual",
+    unit: "cm³",
+    look: |used, manner| {
+        used.room
+            .map(|room| write::box_room(room, manner))
+            .unwrap_or_default()
+    },
+    set: |used, text, manner| {
+        used.room = unless_empty(text, |text| read::room(text, manner))?;
+        Ok(())
+    },
+};
+
+const RISE: UseField = UseField {
+    id: "tin-rise",
+    label: "Risen to, times its first volume",
+    unit: "×",
+    look: |used, manner| write::box_factor(used.rise, manner),
+    set: |used, text, manner| {
+        used.rise = read::factor(text, manner)?;
+        Ok(())
+    },
+};
+
+fn unless_empty<T>(
+    text: &str,
+    read: impl FnOnce(&str) -> Result<T, read::ReadError>,
+) -> Result<Option<T>, read::ReadError> {
+    if text.trim().is_empty() {
+        Ok(None)
+    } else {
+        read(text).map(Some)
+    }
+}
+
+#[component]
+fn UseBox(
+    /// Which number.
+    field: UseField,
+) -> impl IntoView {
+    let state = State::here();
+    let figure = memo(move || {
+        let manner = state.manner.get();
+        state.with(|sheet| {
+            sheet
+                .batch
+                .tin
+                .map(|used| (field.look)(&used, manner))
+                .unwrap_or_default()
+        })
+    });
+    let take = move |text: String| {
+        let manner = state.manner.get_untracked();
+        let mut sheet = state.sheet();
+        if let Some(used) = &mut sheet.batch.tin {
+            (field.set)(used, &text, manner).map_err(|error| error.sentence(manner))?;
+        }
+        state.put(sheet, Some(field.id));
+        Ok(())
+    };
+    view! { <NumberBox id=field.id label=field.label.to_owned() unit=field.unit figure take=Callback::new(take) /> }
+}

@@ -1,0 +1,157 @@
+//! The tins of the batch: which, how full, how high, and the plan from above.
+
+use leptos::prelude::*;
+
+use super::tin_boxes::TinBoxes;
+use super::tin_plan::TinDrawing;
+use super::tin_shelf::TinShelf;
+use crate::app::browser::announce::announce;
+use crate::app::page::BatchAnswers;
+use crate::app::part::{AdviceCard, Button, Figure, PickOne, Shown};
+use crate::app::state::{State, memo};
+use crate::engine::batch::Wanted;
+use crate::engine::tin::TinKind;
+use crate::sheet::TinUse;
+use crate::words::class::{TinView, tin};
+use crate::words::name;
+
+/// The tins of the batch.
+#[component]
+pub fn TinCard() -> impl IntoView {
+    let state = State::here();
+    let answers = BatchAnswers::here();
+    let told = memo(move || {
+        let manner = state.manner.get();
+        let (used, bread) = state.with(|sheet| (sheet.batch.tin, sheet.bread));
+        let used = used?;
+        answers
+            .scaled
+            .with(|scaled| Some(tin(&used, bread, scaled.as_ref().ok()?, manner)))
+    });
+    let kind = memo(move || state.with(|sheet| sheet.batch.tin.map(|used| used.tins.tin.kind())));
+    let kinds = memo(move || {
+        let mut all = vec![(None, "No tin".to_owned())];
+        all.extend(TinKind::ALL.map(|kind| (Some(kind), name::tin_kind(kind).to_owned())));
+        all
+    });
+    let choose = move |kind: Option<TinKind>| {
+        state.edit(|sheet| sheet.batch.tin = kind.map(|kind| TinUse::of(kind.tin())));
+    };
+    let there = memo(move || told.with(Option::is_some));
+    view! {
+        <section class="card" aria-label="Tin">
+            <header>
+                <h2>"Tin"</h2>
+                <span class="quiet">"inside measures"</span>
+            </header>
+            <div class="body">
+                <div class="boxes">
+                    <PickOne id="tin-kind" label="Baked in" answers=kinds holds=kind chosen=Callback::new(choose) />
+                </div>
+                <Show when=move || there.get()>
+                    <TinBoxes />
+                    <Told told />
+                </Show>
+                <TinShelf />
+            </div>
+        </section>
+    }
+}
+
+type Look = fn(&TinView) -> String;
+
+/// What follows from the tin.
+#[component]
+fn Told(
+    /// What is told of it.
+    told: Memo<Option<TinView>>,
+) -> impl IntoView {
+    let state = State::here();
+    let text = move |look: Look| {
+        memo(move || told.with(|told| told.as_ref().map(look).unwrap_or_default()))
+    };
+    let figure = move |look: Look| {
+        let text = text(look);
+        memo(move || Shown {
+            value: text.get(),
+            was: None,
+        })
+    };
+    let working = Callback::new(move |()| {
+        told.with_untracked(|told| {
+            told.as_ref()
+                .map(|told| told.working.clone())
+                .unwrap_or_default()
+        })
+    });
+    let stand_working = Callback::new(move |()| {
+        told.with_untracked(|told| {
+            told.as_ref()
+                .map(|told| told.stand_working.clone())
+                .unwrap_or_default()
+        })
+    });
+    let advice = memo(move || told.with(|told| told.as_ref()?.advice.clone()));
+    let plan = memo(move || told.with(|told| told.as_ref().map(|told| told.plan.clone())));
+    let stand = text(|told| told.stand.clone());
+    let uneven = text(|told| told.uneven.clone().unwrap_or_default());
+    let fill = move |()| {
+        let dough = told.with_untracked(|told| told.as_ref()?.dough);
+        if let Some(dough) = dough {
+            state.edit(|sheet| sheet.batch.wanted = Wanted::Dough(dough));
+            announce("The batch is now as large as the tins want it.");
+        }
+    };
+    view! {
+        <div class="figures">
+            <Figure label="Room in one tin" shown=figure(|told| told.room.clone()) working />
+            <Figure label="Dough that suits the tins" shown=figure(|told| told.wanted.clone()) working />
+            <Figure label="This batch has" shown=figure(|told| told.found.clone()) working />
+        </div>
+        <p class="quiet follows">{figure(|told| told.usual.clone()).get_untracked().value}</p>
+        <AdviceCard title="The tin and the dough" advice />
+        <Plan plan />
+        <p class="follows">{move || stand.get()}</p>
+        <p class="follows">{move || uneven.get()}</p>
+        <div class="buttons">
+            <Button says="Make the batch for these tins" tapped=fill />
+            <Opens says="How the height came about" title="Height of the dough" value=stand working=stand_working />
+        </div>
+    }
+}
+
+/// The plan from above, or why there is none.
+#[component]
+fn Plan(
+    /// The plan.
+    plan: Memo<Option<Result<crate::words::picture::TinPlan, String>>>,
+) -> impl IntoView {
+    move || match plan.get() {
+        Some(Ok(plan)) => view! { <TinDrawing plan /> }.into_any(),
+        Some(Err(says)) => view! { <p class="quiet">{says}</p> }.into_any(),
+        None => ().into_any(),
+    }
+}
+
+/// A button that opens a working.
+#[component]
+fn Opens(
+    /// What it says.
+    says: &'static str,
+    /// The title of the working.
+    title: &'static str,
+    /// What it led to.
+    value: Memo<String>,
+    /// The steps.
+    working: Callback<(), Vec<crate::engine::working::Line>>,
+) -> impl IntoView {
+    let state = State::here();
+    let open = move |()| {
+        state.open(crate::app::state::Opened::Working {
+            title: title.to_owned(),
+            value: value.get_untracked(),
+            lines: working.run(()),
+        });
+    };
+    view! { <Button says class="bare" tapped=open /> }
+}

@@ -1,0 +1,121 @@
+//! The user's own tins: saved, taken, and the dough carried over to another.
+
+use leptos::prelude::*;
+
+use crate::app::browser::announce::announce;
+use crate::app::page::BatchAnswers;
+use crate::app::part::{Button, PickOne};
+use crate::app::state::{Desk, State, memo};
+use crate::engine::batch::Wanted;
+use crate::engine::tin::{Tin, Tins, convert};
+use crate::sheet::{SavedTin, TinUse};
+use crate::words::class::tin_measures;
+use crate::words::{Trouble, name};
+
+/// The user's own tins.
+#[component]
+pub fn TinShelf() -> impl IntoView {
+    let state = State::here();
+    let desk = Desk::here();
+    let here = memo(move || state.with(|sheet| sheet.batch.tin.map(|used| used.tins.tin)));
+    let is_saved = memo(move || {
+        let tin = here.get();
+        desk.tins
+            .with(|tins| tins.iter().any(|saved| Some(saved.tin) == tin))
+    });
+    let save = move |()| {
+        if let Some(tin) = here.get_untracked() {
+            let mut tins = desk.tins.get_untracked();
+            tins.push(SavedTin {
+                name: name::tin_kind(tin.kind()).to_owned(),
+                tin,
+            });
+            desk.set_tins(tins);
+            announce("This tin is now among your tins.");
+        }
+    };
+    let forget = move |()| {
+        let mut tins = desk.tins.get_untracked();
+        tins.retain(|saved| Some(saved.tin) != here.get_untracked());
+        desk.set_tins(tins);
+        announce("This tin is no longer among your tins.");
+    };
+    let listed = memo(move || {
+        let manner = state.manner.get();
+        let mut all: Vec<(Option<usize>, String)> =
+            vec![(None, "choose one of your tins".to_owned())];
+        desk.tins.with(|tins| {
+            for (at, saved) in tins.iter().enumerate() {
+                all.push((
+                    Some(at),
+                    format!("{}: {}", saved.name, tin_measures(&saved.tin, manner)),
+                ));
+            }
+        });
+        all
+    });
+    let some = memo(move || desk.tins.with(|tins| !tins.is_empty()));
+    let is_here = memo(move || here.get().is_some());
+    view! {
+        <div class="buttons">
+            <Show when=move || is_here.get() && !is_saved.get()>
+                <Button says="Save this tin among mine" tapped=save />
+            </Show>
+            <Show when=move || is_saved.get()>
+                <Button says="Take it from my tins" tapped=forget />
+            </Show>
+        </div>
+        <Show when=move || some.get()>
+            <div class="boxes">
+                <PickOne id="tin-saved" label="Bake it in another tin, this dough" answers=listed holds=Signal::stored(None) chosen=Callback::new(move |at| take(state, desk, at, false)) />
+                <PickOne id="tin-carry" label="Carry it over to another tin, the dough growing with it" answers=listed holds=Signal::stored(None) chosen=Callback::new(move |at| take(state, desk, at, true)) />
+            </div>
+        </Show>
+    }
+}
+
+/// Takes one of the user's tins; with `carry` the dough grows from the old tin to the new.
+fn take(state: State, desk: Desk, at: Option<usize>, carry: bool) {
+    let found = desk
+        .tins
+        .with_untracked(|tins| at.and_then(|at| tins.get(at).map(|saved| saved.tin)));
+    let Some(tin) = found else { return };
+    let before = state.sheet().batch.tin;
+    let dough = match before {
+        Some(before) if carry => match carried(before, tin) {
+            Ok(dough) => Some(dough),
+            Err(says) => {
+                announce(&says);
+                return;
+            }
+        },
+        _ => None,
+    };
+    state.edit(|sheet| {
+        let count = before.map(|before| before.tins.count);
+        let mut used = before.unwrap_or_else(|| TinUse::of(tin));
+        used.tins = Tins {
+            tin,
+            count: count.unwrap_or(used.tins.count),
+        };
+        sheet.batch.tin = Some(used);
+        if let Some(dough) = dough {
+            sheet.batch.wanted = Wanted::Dough(dough);
+        }
+    });
+    announce("The formula is now baked in this tin. Undo brings the old one back.");
+}
+
+/// The dough that fills the new tins as the old ones were filled.
+fn carried(before: TinUse, tin: Tin) -> Result<crate::engine::quantity::Mass, String> {
+    let state = State::here();
+    let manner = state.manner.get_untracked();
+    let to = Tins {
+        tin,
+        count: before.tins.count,
+    };
+    let scaled = BatchAnswers::here().scaled.get_untracked();
+    let needed = scaled.map_err(|error| error.sentence(manner))?.needed;
+    let carried = convert(before.tins, to, needed).map_err(|error| error.sentence(manner))?;
+    Ok(carried.now)
+}

@@ -1,0 +1,186 @@
+//! Measures of a tin one by one, so that each can be typed.
+
+use std::num::NonZeroU16;
+
+use super::error::TinError;
+use super::shape::{Across, Tin, TinShape};
+use crate::engine::quantity::Length;
+
+/// One measure of a tin.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum TinMeasure {
+    /// Length at the rim.
+    RimLong,
+    /// Width at the rim.
+    RimWide,
+    /// Length at the bottom.
+    BottomLong,
+    /// Width at the bottom.
+    BottomWide,
+    /// Across a round rim.
+    Rim,
+    /// Across a round bottom.
+    Bottom,
+    /// Across the tube.
+    Tube,
+    /// From bottom to rim.
+    Deep,
+}
+
+/// A kind of tin.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum TinKind {
+    /// Rectangular.
+    Loaf,
+    /// Round.
+    Round,
+    /// Round with a tube.
+    Ring,
+    /// Of cups.
+    Cups,
+    /// Flat.
+    Tray,
+}
+
+impl TinKind {
+    /// Every kind, in the order lists are shown.
+    pub const ALL: [Self; 5] = [Self::Loaf, Self::Round, Self::Ring, Self::Cups, Self::Tray];
+
+    /// A tin of this kind to begin with, in sizes as they are sold. Common practice.
+    #[must_use]
+    pub const fn tin(self) -> Tin {
+        let shape = match self {
+            Self::Loaf => TinShape::Rectangle {
+                top: Self::side(0.25, 0.11),
+                bottom: Self::side(0.24, 0.10),
+                deep: Length::known(0.08),
+            },
+            Self::Round => TinShape::Round {
+                top: Length::known(0.24),
+                bottom: Length::known(0.23),
+                deep: Length::known(0.07),
+            },
+            Self::Ring => TinShape::Ring {
+                top: Length::known(0.24),
+                bottom: Length::known(0.18),
+                tube: Length::known(0.06),
+                deep: Length::known(0.10),
+            },
+            Self::Cups => TinShape::Muffin {
+                top: Length::known(0.07),
+                bottom: Length::known(0.05),
+                deep: Length::known(0.035),
+                cups: Self::TWELVE,
+            },
+            Self::Tray => TinShape::Tray {
+                across: Self::side(0.38, 0.28),
+            },
+        };
+        Tin {
+            shape,
+            lidded: false,
+        }
+    }
+
+    const TWELVE: NonZeroU16 = NonZeroU16::MIN.saturating_add(11);
+
+    const fn side(long: f64, wide: f64) -> Across {
+        Across {
+            long: Length::known(long),
+            wide: Length::known(wide),
+        }
+    }
+}
+
+impl Tin {
+    /// What kind it is.
+    #[must_use]
+    pub const fn kind(&self) -> TinKind {
+        match self.shape {
+            TinShape::Rectangle { .. } => TinKind::Loaf,
+            TinShape::Round { .. } => TinKind::Round,
+            TinShape::Ring { .. } => TinKind::Ring,
+            TinShape::Muffin { .. } => TinKind::Cups,
+            TinShape::Tray { .. } => TinKind::Tray,
+        }
+    }
+
+    /// Its measures, rim first.
+    #[must_use]
+    pub fn measures(&self) -> Vec<(TinMeasure, Length)> {
+        use TinMeasure as M;
+        match self.shape {
+            TinShape::Rectangle { top, bottom, deep } => vec![
+                (M::RimLong, top.long),
+                (M::RimWide, top.wide),
+                (M::BottomLong, bottom.long),
+                (M::BottomWide, bottom.wide),
+                (M::Deep, deep),
+            ],
+            TinShape::Round { top, bottom, deep }
+            | TinShape::Muffin {
+                top, bottom, deep, ..
+            } => {
+                vec![(M::Rim, top), (M::Bottom, bottom), (M::Deep, deep)]
+            }
+            TinShape::Ring {
+                top,
+                bottom,
+                tube,
+                deep,
+            } => vec![
+                (M::Rim, top),
+                (M::Bottom, bottom),
+                (M::Tube, tube),
+                (M::Deep, deep),
+            ],
+            TinShape::Tray { across } => {
+                vec![(M::BottomLong, across.long), (M::BottomWide, across.wide)]
+            }
+        }
+    }
+
+    /// The same tin with another measure; itself where it has no such measure.
+    ///
+    /// # Errors
+    /// [`TinError::TubeFillsTin`] when a ring's tube would be as wide as its bottom or rim.
+    pub fn with_measure(&self, measure: TinMeasure, length: Length) -> Result<Self, TinError> {
+        let mut shape = self.shape;
+        if let Some(place) = place(&mut shape, measure) {
+            *place = length;
+        }
+        Ok(Self::open(shape)?.with_lid(self.lidded))
+    }
+}
+
+/// Where a measure stands in a shape.
+const fn place(shape: &mut TinShape, measure: TinMeasure) -> Option<&mut Length> {
+    use TinMeasure as M;
+    Some(match (shape, measure) {
+        (TinShape::Rectangle { top, .. }, M::RimLong) => &mut top.long,
+        (TinShape::Rectangle { top, .. }, M::RimWide) => &mut top.wide,
+        (TinShape::Rectangle { bottom, .. }, M::BottomLong) => &mut bottom.long,
+        (TinShape::Rectangle { bottom, .. }, M::BottomWide) => &mut bottom.wide,
+        (TinShape::Tray { across }, M::BottomLong) => &mut across.long,
+        (TinShape::Tray { across }, M::BottomWide) => &mut across.wide,
+        (
+            TinShape::Round { top, .. } | TinShape::Ring { top, .. } | TinShape::Muffin { top, .. },
+            M::Rim,
+        ) => top,
+        (
+            TinShape::Round { bottom, .. }
+            | TinShape::Ring { bottom, .. }
+            | TinShape::Muffin { bottom, .. },
+            M::Bottom,
+        ) => bottom,
+        (TinShape::Ring { tube, .. }, M::Tube) => tube,
+        (
+            TinShape::Rectangle { deep, .. }
+            | TinShape::Round { deep, .. }
+            | TinShape::Ring { deep, .. }
+            | TinShape::Muffin { deep, .. },
+            M::Deep,
+        ) => deep,
+        _ => return None,
+    })
+}
