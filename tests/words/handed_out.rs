@@ -3,11 +3,18 @@
 use super::manners::{american, british, german};
 use super::plain_speech::is_plain;
 use super::troubles::told;
+use std::num::NonZeroU32;
+
+use softcrumb::engine::batch::{Weighing, round, scale};
+use softcrumb::engine::class::{ClassWishes, class, oven};
+use softcrumb::engine::quantity::Division;
 use softcrumb::sheet::interchange::{
     MeasureUnit, RecipeError, SquareCodeError, Unread, read_recipe,
 };
-use softcrumb::sheet::{examples, link};
-use softcrumb::words::handed::{CodeView, code, markdown, plain_text, recipe, steps};
+use softcrumb::sheet::{Pantry, examples, link};
+use softcrumb::words::handed::{
+    CodeView, bench_card, class_sheet, code, markdown, plain_text, recipe, steps,
+};
 
 #[test]
 fn plain_text_has_every_ingredient_with_its_weight() {
@@ -154,5 +161,61 @@ fn everything_in_the_way_of_codes_and_recipes_is_told() {
             unit,
             food: "kumquats".to_owned(),
         });
+    }
+}
+
+fn on_paper(
+    at: usize,
+    manner: softcrumb::words::Manner,
+) -> (
+    softcrumb::words::handed::BenchCard,
+    softcrumb::words::handed::ClassSheet,
+) {
+    let (_, sheet) = examples().remove(at);
+    let batch = &sheet.batch;
+    let scaled = scale(&sheet.formula, batch.wanted, batch.losses, batch.pieces).unwrap();
+    let scales = Weighing {
+        main: Division::ONE_GRAM,
+        pocket: None,
+    };
+    let rounded = round(&scaled.formula, scales);
+    let wishes = ClassWishes::default();
+    let made = class(&sheet.formula, wishes, batch.losses, batch.pieces).unwrap();
+    let loads = oven(NonZeroU32::new(made.loaves).unwrap(), wishes.oven).unwrap();
+    let told = softcrumb::words::class::class(&made, &loads, scales, manner);
+    let pantry = Pantry::default();
+    (
+        bench_card(&sheet, &scaled, &rounded, &pantry, manner),
+        class_sheet(&sheet, &told, &pantry, manner),
+    )
+}
+
+#[test]
+fn card_and_sheet_hold_every_ingredient_and_every_caution() {
+    for at in 0..4 {
+        let (_, sheet) = examples().remove(at);
+        let lines: usize = sheet
+            .formula
+            .streams
+            .iter()
+            .map(|stream| stream.lines.len())
+            .sum();
+        for manner in [british(), german(), american()] {
+            let (card, paper) = on_paper(at, manner);
+            let weighed: usize = card.streams.iter().map(|stream| stream.lines.len()).sum();
+            assert_eq!((weighed, paper.rows.len()), (lines, lines));
+            assert_eq!(card.steps.len(), sheet.formula.streams.len());
+            for row in &paper.rows {
+                assert_eq!(row.cells.len(), paper.columns.len());
+                assert!(row.cells.iter().all(|cell| !cell.is_empty()));
+            }
+            let begun = paper.rows.iter().filter(|row| row.begins.is_some()).count();
+            assert_eq!(begun, sheet.formula.streams.len());
+            for said in card.cautions.iter().chain(&paper.cautions) {
+                is_plain(said);
+            }
+            is_plain(&card.allergens);
+            assert!(card.cautions.len() >= 4 && card.cautions == paper.cautions);
+        }
     }
 }

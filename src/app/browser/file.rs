@@ -23,11 +23,28 @@ pub fn save(name: &str, kind: &str, text: &str) -> Result<(), FileTrouble> {
     save_or(name, kind, text).map_err(|_| FileTrouble::Refused)
 }
 
+/// Saves bytes to the device under a name.
+///
+/// # Errors
+/// [`FileTrouble::Refused`] where the browser will not.
+pub fn save_bytes(name: &str, kind: &str, bytes: &[u8]) -> Result<(), FileTrouble> {
+    let bytes = js_sys::Uint8Array::from(bytes);
+    let how = BlobPropertyBag::new();
+    how.set_type(kind);
+    Blob::new_with_u8_array_sequence_and_options(&Array::of1(&bytes), &how)
+        .and_then(|blob| offer(name, &blob))
+        .map_err(|_| FileTrouble::Refused)
+}
+
 fn save_or(name: &str, kind: &str, text: &str) -> Result<(), JsValue> {
     let how = BlobPropertyBag::new();
     how.set_type(kind);
     let blob = Blob::new_with_str_sequence_and_options(&Array::of1(&text.into()), &how)?;
-    let address = Url::create_object_url_with_blob(&blob)?;
+    offer(name, &blob)
+}
+
+fn offer(name: &str, blob: &Blob) -> Result<(), JsValue> {
+    let address = Url::create_object_url_with_blob(blob)?;
     let link: HtmlAnchorElement = document().create_element("a")?.unchecked_into();
     link.set_href(&address);
     link.set_download(name);

@@ -13,6 +13,7 @@ pub mod locale;
 pub mod offline;
 pub mod persist;
 pub mod print;
+pub mod share;
 pub mod storage;
 pub mod theme;
 pub mod waiting;

@@ -6,7 +6,8 @@ use wasm_bindgen_futures::spawn_local;
 use super::take_in::TakeIn;
 use crate::app::browser::announce::announce;
 use crate::app::browser::file::{self, FileTrouble};
-use crate::app::browser::{address, clipboard, clock, print};
+use crate::app::browser::{address, clipboard, clock, share};
+use crate::app::later;
 use crate::app::part::Button;
 use crate::app::state::State;
 use crate::sheet::{Fragment, link};
@@ -25,6 +26,7 @@ pub fn HandOutDialog() -> impl IntoView {
         </Show>
         <LinkOut />
         <FilesOut />
+        {later::hand()}
         <TakeIn />
     }
 }
@@ -52,6 +54,7 @@ fn LinkOut() -> impl IntoView {
         Ok(text) => {
             let whole = format!("{}{}", address::page(), Fragment::Loaf(text).write());
             let copied = whole.clone();
+            let shared = whole.clone();
             view! {
                 <div class="text-box">
                     <label for="link">"A link that holds the whole formula; nothing is sent anywhere"</label>
@@ -59,7 +62,7 @@ fn LinkOut() -> impl IntoView {
                 </div>
                 <div class="buttons">
                     <Button says="Copy the link" class="chief" tapped=move |()| copy(copied.clone()) />
-                    <Button says="Print" tapped=|()| print::now() />
+                    {share::can().then(|| view! { <Button says="Share the link" tapped=move |()| share::link(&state.with_kept(|sheet| sheet.name.clone()), &shared) /> })}
                 </div>
                 <p class="quiet">{said}</p>
             }

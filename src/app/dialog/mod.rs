@@ -1,7 +1,10 @@
 //! Dialogs: what may stand open over a place.
 
 mod add_stream;
+mod hand_code;
 mod hand_out;
+mod hand_paper;
+mod hand_text;
 mod line_menu;
 mod over;
 mod own_food;
@@ -10,8 +13,10 @@ mod settings;
 mod shelf;
 mod stream_menu;
 mod take_in;
+mod take_recipe;
 
 pub use add_stream::AddStream;
+pub use hand_code::HandMore;
 pub use hand_out::HandOutDialog;
 pub use line_menu::LineMenu;
 pub use over::Over;

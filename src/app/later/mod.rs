@@ -43,6 +43,11 @@ pub fn class() -> AnyView {
     piece!(load_class, class, || ())
 }
 
+/// More ways of handing out: a code, paper, other files, and recipes taken in.
+pub fn hand() -> AnyView {
+    piece!(load_hand, hand, || ())
+}
+
 /// The key figures of such a place.
 pub fn keys(place: Place) -> Option<AnyView> {
     match place {

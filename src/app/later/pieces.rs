@@ -8,7 +8,7 @@ use leptos::prelude::*;
 use leptos::wasm_split::{SplitLoaderError, wasm_split};
 
 use super::slot::Piece;
-use crate::app::dialog::Over;
+use crate::app::dialog::{HandMore, Over};
 use crate::app::page::{
     BatchKeys, BatchPlace, ChocolateKeys, ChocolatePlace, ClassCards, Compare, HeatKeys, HeatPlace,
 };
@@ -43,6 +43,11 @@ pub fn heat_keys() -> Piece {
 #[wasm_split(class, wasm_split_path = ::leptos::wasm_split, preload(load_class), fallible)]
 pub fn class() -> Piece {
     Ok(view! { <ClassCards /> }.into_any())
+}
+
+#[wasm_split(hand, wasm_split_path = ::leptos::wasm_split, preload(load_hand), fallible)]
+pub fn hand() -> Piece {
+    Ok(view! { <HandMore /> }.into_any())
 }
 
 #[wasm_split(chocolate, wasm_split_path = ::leptos::wasm_split, preload(load_chocolate), fallible)]

@@ -1,0 +1,83 @@
+//! More ways of handing out: the square code, paper, other files; and a recipe taken in.
+
+use leptos::prelude::*;
+
+use super::hand_paper::PaperOut;
+use super::hand_text::TextsOut;
+use super::take_recipe::TakeRecipe;
+use crate::app::browser::{address, clock, file};
+use crate::app::part::Button;
+use crate::app::state::State;
+use crate::sheet::interchange::{SquareCode, png};
+use crate::sheet::{Fragment, link};
+use crate::words::handed::{CodeView, code};
+
+/// The square code, paper, other files; and a recipe taken in.
+#[component]
+pub fn HandMore() -> impl IntoView {
+    view! {
+        <CodeOut />
+        <PaperOut />
+        <TextsOut />
+        <TakeRecipe />
+    }
+}
+
+/// The link as a square code, or what to leave out so that it becomes one.
+#[component]
+fn CodeOut() -> impl IntoView {
+    let state = State::here();
+    let manner = state.manner.get_untracked();
+    let sheet = untrack(|| state.with_kept(Clone::clone));
+    let Ok(text) = link::write(&sheet) else {
+        return ().into_any();
+    };
+    let whole = format!("{}{}", address::page(), Fragment::Loaf(text).write());
+    match code(&sheet, &whole, manner) {
+        CodeView::Drawn { code, svg, says } => view! { <Drawn code svg says /> }.into_any(),
+        CodeView::TooLong { says, leave_out } => {
+            let items = leave_out
+                .into_iter()
+                .map(|(_, says)| view! { <li>{says}</li> });
+            view! {
+                <h3>"As a square code"</h3>
+                <p>{says}</p>
+                <ul>{items.collect_view()}</ul>
+            }
+            .into_any()
+        }
+    }
+}
+
+/// The code, drawn, and as a file.
+#[component]
+fn Drawn(
+    /// The code.
+    code: SquareCode,
+    /// As a picture.
+    svg: String,
+    /// What it is.
+    says: String,
+) -> impl IntoView {
+    let refused = RwSignal::new("");
+    let saved = move |saved: Result<(), file::FileTrouble>| {
+        refused.set(if saved.is_ok() {
+            ""
+        } else {
+            crate::words::notice::file_refused()
+        });
+    };
+    let name = |ending: &str| format!("softcrumb-code-{}.{ending}", clock::today());
+    let picture = svg.clone();
+    let as_svg = move |()| saved(file::save(&name("svg"), "image/svg+xml", &picture));
+    let as_png = move |()| saved(file::save_bytes(&name("png"), "image/png", &png(&code, 12)));
+    view! {
+        <h3>"As a square code"</h3>
+        <div class="square-code" role="img" aria-label=says inner_html=svg></div>
+        <div class="buttons">
+            <Button says="Save the code as SVG" tapped=as_svg />
+            <Button says="Save the code as PNG" tapped=as_png />
+        </div>
+        <p class="trouble">{refused}</p>
+    }
+}
