@@ -1,0 +1,126 @@
+//! The lower half of Batch: tins with their plan, shopping, nutrition, allergens, the class.
+
+import assert from 'node:assert/strict';
+import { axe, ready, shot } from './launch.mjs';
+import { BatchPage, plain, whole } from './pages/batch.mjs';
+import { test } from './promises.mjs';
+
+async function opened(desk, screen = 'phone', options) {
+  const { page } = await desk.open(screen, options);
+  const batch = await new BatchPage(page).open();
+  await page.getByRole('region', { name: 'Tin', exact: true }).waitFor();
+  return { page, batch };
+}
+
+const tin = (page) => page.getByRole('region', { name: 'Tin', exact: true });
+const text = async (part) => plain(await part.innerText());
+const unfold = (page, title) => page.locator('summary').filter({ hasText: title }).click();
+
+/// 9.5 cm deep, 31 × 13 at the rim, 30 × 12 at the bottom: 9.5/6·(403 + 360 + 61·25) = 3622.7 cm³; at
+/// 3.9 cm³/g 929 g.
+test('the example’s tin tells its room, its dough and how the pieces lie', async (desk) => {
+  const { page } = await opened(desk);
+  const told = await text(tin(page));
+  assert.match(told, /3\.62 l/);
+  assert.match(told, /929 g/);
+  assert.match(told, /2 by 5 pieces/);
+  assert.equal(await tin(page).locator('svg .put-in').count(), 10);
+  await tin(page).getByRole('button', { name: /Dough that suits/ }).click();
+  assert.match(await text(page.getByRole('dialog')), /n × V \/ r/);
+});
+
+test('a small tin is too full, and one tap makes the batch right for it', async (desk) => {
+  const { page, batch } = await opened(desk);
+  await page.getByRole('textbox', { name: /^Depth/ }).fill('5');
+  const advice = page.getByRole('region', { name: 'The tin and the dough' });
+  assert.match(await text(advice), /too much dough.*Take at least/s);
+  await page.getByRole('button', { name: 'Make the batch for these tins' }).click();
+  await advice.waitFor({ state: 'detached' });
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await advice.waitFor();
+  await page.getByRole('textbox', { name: /^Depth/ }).fill('-3');
+  assert.equal(await page.getByRole('textbox', { name: /^Depth/ }).getAttribute('aria-invalid'), 'true');
+  assert.ok(await batch.key('Dough to mix'));
+});
+
+test('a tin of mine is kept, and the dough is carried over to it', async (desk) => {
+  const { page, batch } = await opened(desk);
+  const before = await batch.key('Dough to mix');
+  await page.getByRole('button', { name: 'Save this tin among mine' }).click();
+  await page.getByRole('combobox', { name: 'Baked in' }).selectOption({ label: 'Round tin' });
+  await page.getByRole('combobox', { name: /Carry it over/ }).selectOption({ index: 1 });
+  await page.getByRole('textbox', { name: /^Length at the rim/ }).waitFor();
+  assert.notEqual(await batch.key('Dough to mix'), before, 'the dough grew with the tin');
+  await page.reload();
+  await ready(page);
+  await page.getByRole('button', { name: 'Take it from my tins' }).waitFor();
+});
+
+test('a price in the pantry gives the cost, and both are there after a reload', async (desk) => {
+  const { page } = await opened(desk);
+  await unfold(page, 'Shopping and cost');
+  await page.getByRole('textbox', { name: /^One pack holds/ }).fill('2000');
+  await page.getByRole('textbox', { name: /^One pack costs/ }).fill('24.5');
+  await page.getByRole('textbox', { name: 'What your money is called' }).fill('kr');
+  const first = page.locator('.shopping li').first();
+  assert.match(await text(first), /466 g.*1 pack of 2000 g, 1534 g left over.*5\.71 kr/s);
+  await page.reload();
+  await ready(page);
+  await unfold(page, 'Shopping and cost');
+  assert.match(await text(first), /5\.71 kr/);
+});
+
+test('nutrition is a table by either law, each row opening to its working', async (desk) => {
+  const { page } = await opened(desk);
+  await unfold(page, 'Nutrition');
+  const table = page.locator('.label-table').first();
+  assert.match(await text(table), /Energy.*kJ \/ \d+ kcal.*of which saturates.*Salt/s);
+  await page.getByRole('radio', { name: 'United States' }).check();
+  assert.match(await text(table), /Total fat.*Sodium.*mg/s);
+  await page.getByRole('button', { name: 'Protein' }).click();
+  assert.match(await text(page.getByRole('dialog')), /100 × \(S × k \+ T\) \/ B/);
+});
+
+test('allergens are told with who says so, and what the kitchen adds', async (desk) => {
+  const { page } = await opened(desk);
+  const card = page.getByRole('region', { name: 'Allergens' });
+  assert.match(await text(card), /Contains wheat \(gluten\)/);
+  await card.getByRole('combobox', { name: 'May come from your kitchen' }).selectOption({ label: 'Hazelnuts' });
+  assert.match(await text(card), /May contain hazelnuts\..*Hazelnuts: your kitchen/s);
+  await card.getByRole('button', { name: 'Take away: Hazelnuts' }).click();
+  assert.doesNotMatch(await text(card), /your kitchen\n/);
+});
+
+/// Twelve students and the teacher: 13 loaves, six at a time: 5, 4 and 4.
+test('a class of twelve is told bench by bench and load by load', async (desk) => {
+  const { page, batch } = await opened(desk);
+  await unfold(page, 'Class');
+  const card = page.locator('#class');
+  const told = await text(card);
+  assert.match(told, /12 students at 12 benches, 13 loaves/);
+  assert.match(told, /Load 1: loaves 1 to 5, in at 0 min, out at 30 min/);
+  assert.match(told, /Begin each load’s dough 40 min after the one before/);
+  await page.getByRole('textbox', { name: /^At one bench/ }).fill('2');
+  assert.match(await text(card), /12 students at 6 benches/);
+  await page.getByRole('button', { name: 'Make the batch the whole class’s' }).click();
+  assert.match(plain(await batch.key('Pieces')), /^12 × 450 g$/);
+});
+
+for (const screen of ['phone', 'wide']) {
+  for (const colorScheme of ['light', 'dark']) {
+    test(`the lower half of Batch is open to all (${screen}, ${colorScheme})`, async (desk) => {
+      const { page } = await opened(desk, screen, { colorScheme });
+      for (const title of ['Shopping and cost', 'Nutrition', 'Class']) await unfold(page, title);
+      await whole(page);
+      assert.deepEqual(await axe(page), []);
+      assert.equal(await page.evaluate(() => document.documentElement.scrollWidth > innerWidth), false);
+      await shot(page, `class-${screen}-${colorScheme}`);
+    });
+  }
+}
+
+test('the lower half of Batch fits 320 px', async (desk) => {
+  const { page } = await opened(desk, 'phone', { viewport: { width: 320, height: 640 } });
+  for (const title of ['Shopping and cost', 'Nutrition', 'Class']) await unfold(page, title);
+  assert.equal(await page.evaluate(() => document.documentElement.scrollWidth > innerWidth), false);
+});
