@@ -12,11 +12,19 @@ pub enum Place {
     Heat,
     /// Will it run, will it melt?
     Chocolate,
+    /// When?
+    Day,
 }
 
 impl Place {
     /// Every place that is built, in the order of the bar.
-    pub const ALL: [Self; 4] = [Self::Formula, Self::Batch, Self::Heat, Self::Chocolate];
+    pub const ALL: [Self; 5] = [
+        Self::Formula,
+        Self::Batch,
+        Self::Heat,
+        Self::Chocolate,
+        Self::Day,
+    ];
 
     /// The word for it in an address.
     #[must_use]
@@ -26,6 +34,7 @@ impl Place {
             Self::Batch => "batch",
             Self::Heat => "heat",
             Self::Chocolate => "chocolate",
+            Self::Day => "day",
         }
     }
 }

@@ -35,6 +35,7 @@ pub fn place(place: Place) -> Option<AnyView> {
         Place::Batch => Some(piece!(load_batch, batch, arrived)),
         Place::Heat => Some(piece!(load_heat, heat, arrived)),
         Place::Chocolate => Some(piece!(load_chocolate, chocolate, arrived)),
+        Place::Day => Some(piece!(load_day, day, arrived)),
     }
 }
 
@@ -55,6 +56,8 @@ pub fn keys(place: Place) -> Option<AnyView> {
         Place::Batch => Some(piece!(load_batch_keys, batch_keys, || ())),
         Place::Heat => Some(piece!(load_heat_keys, heat_keys, || ())),
         Place::Chocolate => Some(piece!(load_chocolate_keys, chocolate_keys, || ())),
+        // Its figures stand in the place itself.
+        Place::Day => Some(().into_any()),
     }
 }
 

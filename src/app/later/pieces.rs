@@ -11,6 +11,7 @@ use super::slot::Piece;
 use crate::app::dialog::{HandMore, Over};
 use crate::app::page::{
     BatchKeys, BatchPlace, ChocolateKeys, ChocolatePlace, ClassCards, Compare, HeatKeys, HeatPlace,
+    day_place,
 };
 use crate::app::state::Opened;
 use crate::sheet::link::{self, LinkError};
@@ -58,6 +59,11 @@ pub fn chocolate() -> Piece {
 #[wasm_split(chocolate, wasm_split_path = ::leptos::wasm_split, preload(load_chocolate_keys), fallible)]
 pub fn chocolate_keys() -> Piece {
     Ok(view! { <ChocolateKeys /> }.into_any())
+}
+
+#[wasm_split(day, wasm_split_path = ::leptos::wasm_split, preload(load_day), fallible)]
+pub fn day() -> Piece {
+    Ok(day_place())
 }
 
 #[wasm_split(over, wasm_split_path = ::leptos::wasm_split, preload(load_over), fallible)]

@@ -14,6 +14,7 @@ const fn picture(place: Place) -> Picture {
         Place::Batch => Picture::Batch,
         Place::Heat => Picture::Heat,
         Place::Chocolate => Picture::Chocolate,
+        Place::Day => Picture::Day,
     }
 }
 

@@ -10,6 +10,7 @@ pub const fn place(place: Place) -> &'static str {
         Place::Batch => "Batch",
         Place::Heat => "Heat",
         Place::Chocolate => "Chocolate",
+        Place::Day => "Day",
     }
 }
 
@@ -21,5 +22,6 @@ pub const fn place_asks(place: Place) -> &'static str {
         Place::Batch => "How much of it, in what?",
         Place::Heat => "What temperature, and is it safe?",
         Place::Chocolate => "Will it run, will it melt?",
+        Place::Day => "When?",
     }
 }

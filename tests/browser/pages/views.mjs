@@ -3,7 +3,7 @@
 import { Formula } from './formula.mjs';
 import { drawn } from './whole.mjs';
 
-export const PLACES = ['Formula', 'Batch', 'Heat', 'Chocolate'];
+export const PLACES = ['Formula', 'Batch', 'Heat', 'Chocolate', 'Day'];
 
 const STREAM = 'Final dough';
 

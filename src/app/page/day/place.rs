@@ -13,7 +13,8 @@ use super::when_card::WhenCard;
 use crate::app::page::HEADING;
 use crate::app::state::{State, memo};
 
-use crate::words::Trouble;
+use crate::sheet::Place;
+use crate::words::{Trouble, name};
 
 /// When? The one door of this place.
 pub fn day_place() -> AnyView {
@@ -25,7 +26,7 @@ pub fn day_place() -> AnyView {
         view! { <Whole /> }
     };
     view! {
-        <h1 class="heard" id=HEADING tabindex="-1">"Day"</h1>
+        <h1 class="heard" id=HEADING tabindex="-1">{name::place(Place::Day)}</h1>
         {of}
     }
     .into_any()

@@ -1,0 +1,183 @@
+//! Day: the plan from both ends, the bench through a whole bake, timers, the log, the calendar file.
+
+import assert from 'node:assert/strict';
+import { readFile } from 'node:fs/promises';
+import { axe, kept, ready, shot } from './launch.mjs';
+import { plain } from './pages/batch.mjs';
+import { DayPage } from './pages/day.mjs';
+import { drawn, until } from './pages/whole.mjs';
+import { test } from './promises.mjs';
+
+/// Friday, 27 March 2026, 17:00 in London: clocks go forward on the Sunday.
+const FRIDAY = new Date('2026-03-27T17:00:00Z');
+const LONDON = { timezoneId: 'Europe/London', locale: 'en-GB' };
+
+async function onFriday(desk, screen = 'phone', more = {}) {
+  const visit = await desk.open(screen, { ...LONDON, ...more });
+  await visit.page.clock.install({ time: FRIDAY });
+  await visit.page.reload();
+  await ready(visit.page);
+  return { ...visit, day: await new DayPage(visit.page).open() };
+}
+
+for (const screen of ['phone', 'wide']) {
+  test(`a plan for tomorrow afternoon stands ready, with no work at night (${screen})`, async (desk) => {
+    const { page, day } = await onFriday(desk, screen);
+    assert.equal(await day.table.inputValue(), '2026-03-28T16:00');
+    const steps = await day.listed();
+    assert.equal(steps.at(-1).name, 'Cool');
+    for (const { clock, name, said } of steps) {
+      const [hour, minute] = clock.split(':').map(Number);
+      const awake = hour * 60 + minute >= 390 && hour < 23;
+      assert.ok(awake || /no work/.test(said), `${name} at ${clock}: ${said}`);
+    }
+    assert.equal(await page.getByText('In the way').count(), 0);
+    assert.match(plain(await day.card('Two days').innerText()), /on the table Sat 16:00/);
+    assert.deepEqual(await axe(page), []);
+    await shot(page, `day-${screen}`);
+  });
+}
+
+/// The night from Saturday to Sunday has no hour from one to two.
+test('a plan for Sunday keeps its times by the clock on the wall, across the change of clocks', async (desk) => {
+  const { day } = await onFriday(desk);
+  await day.table.fill('2026-03-29T16:00');
+  await day.table.dispatchEvent('change');
+  const steps = await until(() => day.listed(), (steps) => /Sun 29/.test(steps.at(-1).said), 'the plan moves to Sunday');
+  const chilled = steps.find(({ name }) => name === 'Preferment in the fridge');
+  const out = steps.find(({ name }) => /mix the dough/.test(name));
+  const minutes = (clock) => clock.split(':').map(Number).reduce((hour, minute) => hour * 60 + minute);
+  const byWall = minutes(out.clock) + 1440 - minutes(chilled.clock);
+  const [, hours, , over = '0'] = /^.*?(\d+) h( (\d+) min)?/.exec(chilled.said);
+  assert.equal(byWall, Number(hours) * 60 + Number(over) + 60, 'an hour more on the wall than in the fridge');
+});
+
+test('a table that is too soon is told, and one tap puts it right', async (desk) => {
+  const { page, day } = await onFriday(desk);
+  await day.table.fill('2026-03-27T22:00');
+  await day.table.dispatchEvent('change');
+  await page.getByText('In the way').waitFor();
+  await page.getByRole('button', { name: /on the table later/ }).click();
+  await page.getByText('In the way').waitFor({ state: 'detached' });
+  await page.reload();
+  await ready(page);
+  assert.match(await day.table.inputValue(), /^2026-03-28T/, 'it is kept');
+});
+
+test('a whole bake at the bench, with a reload in the middle, offline, is kept in the log', async (desk) => {
+  const { context, page, day } = await onFriday(desk);
+  await kept(page);
+  await context.setOffline(true);
+  await day.start();
+  const first = await day.at();
+  await page.getByRole('checkbox', { name: /flour/i }).first().check();
+  await day.next();
+  assert.notEqual(await day.at(), first);
+  await day.goTo('Weigh and mix the dough');
+  await page.getByLabel('Water, really').first().waitFor({ state: 'detached' });
+  await page.getByLabel(/Dough came off at/).fill('22');
+  await page.getByText(/at 22.°C instead of 25.°C: it rises later/).waitFor();
+  const where = await day.at();
+  await page.reload();
+  await ready(page);
+  assert.equal(await day.at(), where, 'the bench is as it was');
+  assert.equal(await page.getByLabel(/Dough came off at/).inputValue(), '22');
+  await day.goTo('Weigh and divide');
+  await page.getByLabel(/Dough on the bench/).fill('915');
+  await day.goTo('Cool');
+  await page.getByLabel(/Bread out of the oven/).fill('810');
+  await page.getByRole('button', { name: 'Finish, and keep it in the log' }).click();
+  await day.log.locator('summary').first().click();
+  assert.match(plain(await day.log.innerText()), /Dough at 22 °C.*lost in the oven 11\.5 %/s);
+  await page.reload();
+  await ready(page);
+  assert.equal(await day.log.locator('summary').count(), 1);
+});
+
+test('an actual weight tells at once what it does to the water, and how to make up for it', async (desk) => {
+  const { page, day } = await onFriday(desk);
+  await day.start();
+  await day.goTo('Scald the paste');
+  const box = page.getByLabel(/^Water, really/);
+  await box.fill('104');
+  await page.getByText(/Water is 8.g short; add that/).waitFor();
+  await box.fill('120');
+  await page.getByText(/Water is 8.g over\..*True water comes to/).waitFor();
+  await page.getByText(/more flour would bring it back/).waitFor();
+});
+
+test('two timers outlast a reload, and are told when they are over', async (desk) => {
+  const { page, day } = await onFriday(desk);
+  await day.start();
+  await day.goTo('Bulk rise');
+  await day.startTimer();
+  await day.goTo('Melt and thin the chocolate');
+  await day.startTimer();
+  const before = await until(() => day.timersSay(), (said) => said.length === 2, 'two timers');
+  assert.ok(before.every((said) => /left/.test(said)), before.join());
+  await page.clock.fastForward('05:00');
+  await page.reload();
+  await ready(page);
+  assert.equal((await day.timersSay()).length, 2);
+  await page.clock.fastForward('20:00');
+  await until(() => day.timersSay(), (said) => said.some((one) => /over/.test(one)), 'the shorter is over');
+});
+
+test('a device that refuses notices, sound, shaking and a waking screen still bakes', async (desk) => {
+  const { page, day } = await onFriday(desk, 'phone', {
+    before: () => {
+      for (const name of ['Notification', 'AudioContext']) delete window[name];
+      Object.defineProperty(navigator, 'wakeLock', { value: { request: () => Promise.reject(new Error('no')) } });
+      Object.defineProperty(navigator, 'vibrate', { value: undefined });
+    },
+  });
+  await day.start();
+  await day.startTimer();
+  await page.clock.fastForward('30:00');
+  await until(() => day.timersSay(), (said) => /over/.test(said.join()), 'it is over');
+  await day.next();
+  assert.ok(await day.at());
+});
+
+test('the calendar file holds every step at its time', async (desk) => {
+  const { page, day } = await onFriday(desk);
+  const steps = await day.listed();
+  const coming = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save as a calendar file' }).click();
+  const file = await coming;
+  assert.equal(file.suggestedFilename(), 'softcrumb-day.ics');
+  const text = (await readFile(await file.path(), 'utf8')).replaceAll('\r\n ', '');
+  const events = text.split('BEGIN:VEVENT').slice(1);
+  assert.equal(events.length, steps.length);
+  for (const { clock, name } of steps) {
+    const own = events.filter((event) => event.includes(`SUMMARY:${name.replaceAll(',', '\\,')}\r\n`));
+    const times = own.map((event) => /DTSTART:(\d{8}T\d{6})Z/.exec(event)[1]);
+    // March before the change: the wall shows UTC. The list rounds to the minute.
+    const near = times.map((time) => {
+      const [hour, minute, second] = [time.slice(9, 11), time.slice(11, 13), time.slice(13, 15)].map(Number);
+      const rounded = hour * 60 + minute + (second >= 30 ? 1 : 0);
+      return `${Math.floor(rounded / 60) % 24}:${String(rounded % 60).padStart(2, '0')}`;
+    });
+    assert.ok(near.includes(clock), `${name} at ${clock}, not ${near.join()}`);
+  }
+});
+
+test('a step is lengthened, left out and added, and the usual steps come back', async (desk) => {
+  const { page, day } = await onFriday(desk);
+  const step = (name) => day.steps.getByRole('listitem').filter({ has: page.getByText(name, { exact: true }) });
+  await step('Bench rest').locator('summary').click();
+  await step('Bench rest').getByLabel(/^Lasts/).fill('25');
+  await until(() => day.listed(), (steps) => steps.some(({ name, said }) => name === 'Bench rest' && /25 min/.test(said)), 'it lasts 25 min');
+  await step('Bench rest').getByLabel('A step of your own after it').fill('Boil the kettle');
+  await step('Bench rest').getByRole('button', { name: 'Add it' }).click();
+  await step('Boil the kettle').waitFor();
+  await step('Pre-shape').locator('summary').click();
+  await step('Pre-shape').getByRole('button', { name: 'Leave it out' }).click();
+  await step('Pre-shape').waitFor({ state: 'detached' });
+  await page.reload();
+  await ready(page);
+  await step('Boil the kettle').waitFor();
+  await page.getByRole('button', { name: 'The usual steps again' }).click();
+  await step('Pre-shape').waitFor();
+  await drawn(page);
+});
