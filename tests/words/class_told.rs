@@ -208,6 +208,18 @@ fn the_shopping_list_is_told_and_can_be_shared_as_text() {
 }
 
 #[test]
+fn a_cost_without_any_price_is_not_told_as_nought() {
+    let (_, sheet) = examples().remove(1);
+    let list = shopping(needs(&sheet.formula), &[]).unwrap();
+    let view = told_of::shopping(&list, NonZeroU32::MIN, "kr", british());
+    for cost in [&view.used, &view.each, &view.paid] {
+        assert_eq!(cost, "no price yet");
+    }
+    assert!(view.working.is_empty());
+    is_plain(&view.missing.unwrap());
+}
+
+#[test]
 fn a_class_is_told_bench_by_bench_and_load_by_load() {
     let (_, sheet) = examples().remove(0);
     let wishes = ClassWishes {

@@ -75,14 +75,26 @@ pub fn shopping(
             "{count} no price yet, so {are} not in the cost. Give pack and price in the pantry."
         )
     });
-    let money = |amount| write::money(amount, currency, manner);
+    // Without any price there is no cost to tell, and nought would be untrue.
+    let priced = list.items.iter().any(|item| item.used.is_some());
+    let money = |amount| {
+        if priced {
+            write::money(amount, currency, manner)
+        } else {
+            "no price yet".to_owned()
+        }
+    };
     ShoppingView {
         used: money(list.used),
         each: money(list.used.among(pieces.get())),
         paid: money(list.paid),
         missing,
         text,
-        working: vec![list.working()],
+        working: if priced {
+            vec![list.working()]
+        } else {
+            Vec::new()
+        },
         rows,
     }
 }

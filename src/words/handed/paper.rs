@@ -99,8 +99,8 @@ fn all_cautions(sheet: &Sheet, manner: Manner) -> Vec<String> {
 
 const fn density(rows: usize) -> Density {
     match rows {
-        0..=30 => Density::Roomy,
-        31..=50 => Density::Close,
+        0..=28 => Density::Roomy,
+        29..=40 => Density::Close,
         _ => Density::Closest,
     }
 }
