@@ -134,10 +134,10 @@ fn CardPage(
         <article class=format!("paper bench-card {}", set(density))>
             <h1>{title}</h1>
             <p>{made}</p>
-            <div class="columns">{streams.collect_view()}</div>
+            <div class="halves">{streams.collect_view()}</div>
             {steps.collect_view()}
             <p><b>{allergens}</b></p>
-            <section class="safety">{items(cautions)}</section>
+            <section class="safety halves">{items(cautions)}</section>
         </article>
     }
 }
@@ -178,9 +178,9 @@ fn SheetPage(
                 <thead><tr><td></td>{heads.collect_view()}</tr></thead>
                 <tbody>{rows.collect_view()}</tbody>
             </table>
-            <div class="columns">{items(notes)}</div>
+            <div class="halves">{items(notes)}</div>
             <p><b>{allergens}</b></p>
-            <section class="safety columns">{items(cautions)}</section>
+            <section class="safety halves">{items(cautions)}</section>
         </article>
     }
 }

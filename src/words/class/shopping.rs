@@ -62,19 +62,6 @@ pub fn shopping(
     let text = bought
         .map(|(_, row)| format!("{}: {}\n", row.name, text_of(row)))
         .collect();
-    let missing = (list.unpriced > 0).then(|| {
-        let (count, are) = if list.unpriced == 1 {
-            ("One ingredient has".to_owned(), "it is")
-        } else {
-            (
-                format!("{} ingredients have", write::count(list.unpriced, manner)),
-                "they are",
-            )
-        };
-        format!(
-            "{count} no price yet, so {are} not in the cost. Give pack and price in the pantry."
-        )
-    });
     // Without any price there is no cost to tell, and nought would be untrue.
     let priced = list.items.iter().any(|item| item.used.is_some());
     let money = |amount| {
@@ -88,7 +75,7 @@ pub fn shopping(
         used: money(list.used),
         each: money(list.used.among(pieces.get())),
         paid: money(list.paid),
-        missing,
+        missing: missing(list.unpriced, manner),
         text,
         working: if priced {
             vec![list.working()]
@@ -97,6 +84,21 @@ pub fn shopping(
         },
         rows,
     }
+}
+
+/// What is said of ingredients without a price.
+fn missing(unpriced: u32, manner: Manner) -> Option<String> {
+    let (count, are) = match unpriced {
+        0 => return None,
+        1 => ("One ingredient has".to_owned(), "it is"),
+        more => (
+            format!("{} ingredients have", write::count(more, manner)),
+            "they are",
+        ),
+    };
+    Some(format!(
+        "{count} no price yet, so {are} not in the cost. Give pack and price in the pantry."
+    ))
 }
 
 fn row(item: &Item, currency: &str, manner: Manner) -> ShoppingRow {
