@@ -1,8 +1,8 @@
 //! The usual plans of the examples, their edits, and the loads of the oven.
 
 use softcrumb::engine::plan::{
-    Aim, Around, Conflict, Edit, Lasts, Plan, PlanError, StepAt, Times, Work, edited, oven_run,
-    solve, usual,
+    Aim, Around, Conflict, Done, Edit, Lasts, Plan, PlanError, StepAt, Times, Work, edited,
+    oven_run, solve, usual,
 };
 use softcrumb::engine::quantity::Minutes;
 use softcrumb::sheet::examples;
@@ -210,4 +210,39 @@ fn several_loads_wait_for_the_oven_one_after_the_other() {
         oven_run(0, minutes(25.0), Minutes::ZERO).total,
         minutes(25.0)
     );
+}
+
+/// A rise that has begun is over in its own time, however late the table is; a night goes on.
+#[test]
+fn what_is_under_way_ends_in_its_own_time_unless_it_gives() {
+    let plan = plan(0);
+    let table = at(MIDNIGHT + 16 * 3600 + 1800);
+    let now = at(MIDNIGHT - 5 * 3600);
+    let under_way = |work, of| {
+        let place = plan.place(step(work, of)).unwrap();
+        let done = Done {
+            step: place,
+            began: now,
+            ended: None,
+        };
+        let around = Around {
+            now: Some(now),
+            done: vec![done],
+            ..Around::default()
+        };
+        (place, solve(&plan, Aim::Table(table), &around))
+    };
+    let (bulk, solved) = under_way(Work::Bulk, 0);
+    assert_eq!(solved.steps[bulk].lasts, minutes(72.0));
+    assert!(
+        solved
+            .conflicts
+            .iter()
+            .any(|one| matches!(one, Conflict::Waits { step, .. } if *step == bulk))
+    );
+    let (night, solved) = under_way(Work::ChillPreferment, 1);
+    assert!(solved.steps[night].lasts > minutes(720.0));
+    let night = &plan.steps()[night];
+    assert_eq!(night.timer(minutes(900.0)), minutes(900.0));
+    assert_eq!(night.timer(minutes(9000.0)), minutes(720.0));
 }

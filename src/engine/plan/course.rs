@@ -39,15 +39,21 @@ impl Course {
             let done = around.done.iter().find(|done| done.step == place);
             let began = done.map(|done| done.began.seconds());
             let most = seconds_of(step.lasts.most());
-            let hands = seconds_of(step.hands);
+            let least = seconds_of(step.lasts.least());
+            let ended = done.and_then(|done| ended(done, began));
+            // What is under way and does not give is over in its own time, and not before now.
+            let by_itself = began.filter(|_| least == most).map(|began| {
+                let now = around.now.map_or(began, |now| now.seconds());
+                began.saturating_add(most).max(now)
+            });
             legs.push(Leg {
-                least: seconds_of(step.lasts.least()),
+                least,
                 wished: seconds_of(step.lasts.wished()),
                 most,
-                hands,
+                hands: seconds_of(step.hands),
                 inputs: step.after.clone(),
                 began,
-                ended: done.and_then(|done| ended(done, began)),
+                ended: ended.or(by_itself),
             });
         }
         Self {

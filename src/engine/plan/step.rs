@@ -188,6 +188,13 @@ impl Step {
     /// The most characters a name may have.
     pub const NAME_LENGTH: usize = 60;
 
+    /// How long its timer runs: as long as the plan has it, where that is within its limits.
+    #[must_use]
+    pub fn timer(&self, planned: Minutes) -> Minutes {
+        let within = self.lasts.least() <= planned && planned <= self.lasts.most();
+        if within { planned } else { self.lasts.wished() }
+    }
+
     /// A step that waits for `after`.
     #[must_use]
     pub const fn new(at: StepAt, lasts: Lasts, hands: Minutes, after: Vec<usize>) -> Self {

@@ -64,7 +64,7 @@ pub fn room_against_anchor(risen: &Risen, here: Temperature, manner: Manner) -> 
         write::temperature(here, manner),
     );
     let by = Minutes::from_minutes((now - then).abs()).unwrap_or(Minutes::ZERO);
-    let differs = write::minutes(by, manner);
+    let differs = write::about_minutes(by, manner);
     if by.minutes() < 1.0 {
         format!("With {here} around it the dough takes as long as the known rise at {at}.")
     } else if now > then {

@@ -117,7 +117,7 @@ fn OneStep(
             let told = day
                 .zone
                 .with_value(|zone| told::told(one, timed, &formula, zone, manner));
-            Some((told, timed.lasts))
+            Some((told, one.timer(timed.lasts)))
         })
         .flatten()
     });

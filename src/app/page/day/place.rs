@@ -9,7 +9,7 @@ use super::log_card::LogCard;
 use super::ribbon_card::RibbonCard;
 use super::rise_card::RiseCard;
 use super::steps_card::StepsCard;
-use super::when_card::WhenCard;
+use super::when_card::{FridgeCard, WhenCard};
 use crate::app::page::HEADING;
 use crate::app::state::{State, memo};
 
@@ -50,6 +50,7 @@ fn Plan() -> impl IntoView {
     view! {
         <div class="newspaper">
             <WhenCard />
+            <FridgeCard />
             <Why />
             <Show when=move || stands.get()>
                 <RibbonCard />

@@ -42,10 +42,16 @@ pub fn RiseCard() -> impl IntoView {
                 {move || nights.get().into_iter().map(|said| view! { <p>{said}</p> }).collect_view()}
                 <p class="quiet">{trust}</p>
             </div>
-            <div class="boxes body">
+        </section>
+        <details class="card fold">
+            <summary>
+                <span class="title">"Known rises"</span>
+                <span class="quiet">"what the formula says of itself"</span>
+            </summary>
+            <div class="body boxes">
                 {RISES.map(|field| view! { <DayBox field /> })}
             </div>
-        </section>
+        </details>
     }
 }
 

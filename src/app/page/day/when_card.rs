@@ -78,11 +78,25 @@ pub fn WhenCard() -> impl IntoView {
                 <SleepBoxes />
                 <Hands />
             </div>
-            <div class="boxes body">
-                {NIGHT.map(|field| view! { <DayBox field /> })}
-                <DayBox field=LOADS />
-            </div>
         </section>
+    }
+}
+
+/// How long the preferment is cold, and how often the oven is filled; closed until it is wanted.
+#[component]
+pub fn FridgeCard() -> impl IntoView {
+    view! {
+        <details class="card fold">
+            <summary>
+                <span class="title">"Fridge and oven"</span>
+            </summary>
+            <div class="body">
+                <div class="boxes">
+                    {NIGHT.map(|field| view! { <DayBox field /> })}
+                    <DayBox field=LOADS />
+                </div>
+            </div>
+        </details>
     }
 }
 
