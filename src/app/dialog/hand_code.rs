@@ -69,6 +69,8 @@ fn Drawn(
     };
     let name = |ending: &str| format!("softcrumb-code-{}.{ending}", clock::today());
     let picture = svg.clone();
+    // The box around it says what it is.
+    let svg = svg.replacen("<svg ", "<svg aria-hidden=\"true\" ", 1);
     let as_svg = move |()| saved(file::save(&name("svg"), "image/svg+xml", &picture));
     let as_png = move |()| saved(file::save_bytes(&name("png"), "image/png", &png(&code, 12)));
     view! {

@@ -41,12 +41,12 @@ pub fn heat_keys() -> Piece {
     Ok(view! { <HeatKeys /> }.into_any())
 }
 
-#[wasm_split(class, wasm_split_path = ::leptos::wasm_split, preload(load_class), fallible)]
+#[wasm_split(batch, wasm_split_path = ::leptos::wasm_split, preload(load_class), fallible)]
 pub fn class() -> Piece {
     Ok(view! { <ClassCards /> }.into_any())
 }
 
-#[wasm_split(hand, wasm_split_path = ::leptos::wasm_split, preload(load_hand), fallible)]
+#[wasm_split(over, wasm_split_path = ::leptos::wasm_split, preload(load_hand), fallible)]
 pub fn hand() -> Piece {
     Ok(view! { <HandMore /> }.into_any())
 }
@@ -71,42 +71,42 @@ pub fn over(opened: Opened) -> Piece {
     Ok(view! { <Over opened /> }.into_any())
 }
 
-#[wasm_split(compare, wasm_split_path = ::leptos::wasm_split, preload(load_compare), fallible)]
+#[wasm_split(over, wasm_split_path = ::leptos::wasm_split, preload(load_compare), fallible)]
 pub fn compare() -> Piece {
     Ok(view! { <Compare /> }.into_any())
 }
 
-#[wasm_split(links, wasm_split_path = ::leptos::wasm_split, preload(load_read_link), fallible)]
+#[wasm_split(kept, wasm_split_path = ::leptos::wasm_split, preload(load_read_link), fallible)]
 pub fn read_link(text: &str) -> Given<Result<Sheet, LinkError>> {
     Ok(link::read(text))
 }
 
-#[wasm_split(links, wasm_split_path = ::leptos::wasm_split, preload(load_write_link), fallible)]
+#[wasm_split(kept, wasm_split_path = ::leptos::wasm_split, preload(load_write_link), fallible)]
 pub fn write_link(sheet: &Sheet) -> Given<Result<String, LinkError>> {
     Ok(link::write(sheet))
 }
 
-#[wasm_split(records, wasm_split_path = ::leptos::wasm_split, preload(load_read_sheet), fallible)]
+#[wasm_split(kept, wasm_split_path = ::leptos::wasm_split, preload(load_read_sheet), fallible)]
 pub fn read_sheet(text: &str) -> Given<Result<Sheet, RecordError>> {
     Ok(record::read_sheet(text))
 }
 
-#[wasm_split(records, wasm_split_path = ::leptos::wasm_split, preload(load_read_shelf), fallible)]
+#[wasm_split(kept, wasm_split_path = ::leptos::wasm_split, preload(load_read_shelf), fallible)]
 pub fn read_shelf(text: &str) -> Given<Result<Shelf, RecordError>> {
     Ok(record::read_shelf(text))
 }
 
-#[wasm_split(records, wasm_split_path = ::leptos::wasm_split, preload(load_read_settings), fallible)]
+#[wasm_split(kept, wasm_split_path = ::leptos::wasm_split, preload(load_read_settings), fallible)]
 pub fn read_settings(text: &str) -> Given<Result<Settings, RecordError>> {
     Ok(record::read_settings(text))
 }
 
-#[wasm_split(records, wasm_split_path = ::leptos::wasm_split, preload(load_read_kitchens), fallible)]
+#[wasm_split(kept, wasm_split_path = ::leptos::wasm_split, preload(load_read_kitchens), fallible)]
 pub fn read_kitchens(text: &str) -> Given<Result<Kitchens, RecordError>> {
     Ok(record::read_kitchens(text))
 }
 
-#[wasm_split(records, wasm_split_path = ::leptos::wasm_split, preload(load_repair), fallible)]
+#[wasm_split(kept, wasm_split_path = ::leptos::wasm_split, preload(load_repair), fallible)]
 pub fn repair(records: &[(Id, String)], now: Moment) -> Given<Shelf> {
     let texts = records.iter().map(|(id, text)| (id.clone(), text.as_str()));
     Ok(Shelf::default().repair(texts, now).shelf)
