@@ -90,7 +90,7 @@ test('a whole bake at the bench, with a reload in the middle, offline, is kept i
   assert.match(plain(await day.log.innerText()), /Dough at 22 °C.*lost in the oven 11\.5 %/s);
   await page.reload();
   await ready(page);
-  assert.equal(await day.log.locator('summary').count(), 1);
+  await until(() => day.log.locator('summary').count(), (count) => count === 1, 'the bake is still in the log');
 });
 
 test('an actual weight tells at once what it does to the water, and how to make up for it', async (desk) => {
