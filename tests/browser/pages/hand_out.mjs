@@ -9,7 +9,7 @@ export class HandOut {
   constructor(whole) {
     this.whole = whole;
     this.dialog = whole.dialog;
-    this.said = whole.dialog.getByRole('status');
+    this.said = whole.dialog.getByRole('status').filter({ hasText: /\S/ });
   }
 
   async open() {
