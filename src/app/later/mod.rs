@@ -65,9 +65,11 @@ pub fn keys(place: Place) -> Option<AnyView> {
 pub fn compare() -> AnyView {
     later(
         || Box::pin(async { records::load().await && pieces::load_compare().await.is_ok() }),
-        Box::new(|| match records::are_here() {
-            true => at_once(pieces::compare())?.ok(),
-            false => None,
+        Box::new(|| {
+            if !records::are_here() {
+                return None;
+            }
+            at_once(pieces::compare())?.ok()
         }),
         || (),
     )
@@ -77,9 +79,11 @@ pub fn compare() -> AnyView {
 pub fn over(opened: Opened) -> AnyView {
     later(
         || Box::pin(async { records::load().await && pieces::load_over().await.is_ok() }),
-        Box::new(move || match records::are_here() {
-            true => at_once(pieces::over(opened.clone()))?.ok(),
-            false => None,
+        Box::new(move || {
+            if !records::are_here() {
+                return None;
+            }
+            at_once(pieces::over(opened.clone()))?.ok()
         }),
         || (),
     )
