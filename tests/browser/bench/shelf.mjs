@@ -42,7 +42,8 @@ function timeNextTap(done) {
 async function timed(page, done, tap) {
   await page.evaluate(timeNextTap, done);
   await tap();
-  return page.evaluate(() => window.took);
+  const late = new Promise((_, reject) => { setTimeout(() => reject(new Error(`30 s after the tap, not yet: ${done}`)), 30_000).unref(); });
+  return Promise.race([page.evaluate(() => window.took), late]);
 }
 
 export async function shelf(browser, { ours, floor }) {
@@ -56,12 +57,12 @@ export async function shelf(browser, { ours, floor }) {
     await least.page.bringToFront();
     times.least.push(await timed(least.page, 'true', () => least.page.locator('button').click()));
     await mine.page.bringToFront();
-    const name = `Bread ${String(500 + turn).padStart(4, '0')}`;
     const open = "document.querySelector('dialog[open]')";
-    times.shelf.push(await timed(mine.page, `${open}?.textContent.includes('Bread 0001')`,
-      () => mine.page.getByRole('button', { name: /shelf/i }).first().click()));
-    times.one.push(await timed(mine.page, `!${open} && [...document.querySelectorAll('main input, header input, h1, h2, header')].some((it) => (it.value ?? it.textContent).includes('${name}'))`,
-      () => mine.page.locator('dialog[open]').getByRole('button', { name: new RegExp(name) }).first().click()));
+    times.shelf.push(await timed(mine.page, `/Bread \\d{4}/.test(${open}?.textContent ?? '')`,
+      () => mine.page.getByRole('button', { name: /^shelf/i }).first().click()));
+    const row = mine.page.locator('dialog[open]').getByRole('button', { name: /Bread \d{4}/ }).nth(10 + turn);
+    const name = (await row.textContent()).match(/Bread \d{4}/)[0];
+    times.one.push(await timed(mine.page, `!${open} && document.querySelector('header').textContent.includes('${name}')`, () => row.click()));
   }
   await least.context.close();
   await mine.context.close();
