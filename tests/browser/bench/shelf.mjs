@@ -60,7 +60,7 @@ export async function shelf(browser, { ours, floor }) {
     const open = "document.querySelector('dialog[open]')";
     times.shelf.push(await timed(mine.page, `/Bread \\d{4}/.test(${open}?.textContent ?? '')`,
       () => mine.page.getByRole('button', { name: /^shelf/i }).first().click()));
-    const row = mine.page.locator('dialog[open]').getByRole('button', { name: /Bread \d{4}/ }).nth(10 + turn);
+    const row = mine.page.locator('dialog[open] button.pick').nth(10 + turn);
     const name = (await row.textContent()).match(/Bread \d{4}/)[0];
     times.one.push(await timed(mine.page, `!${open} && document.querySelector('header').textContent.includes('${name}')`, () => row.click()));
   }
