@@ -117,6 +117,10 @@ pub(super) const WORKS: &[(Work, &str)] = &[
     (Work::Bake, "bake"),
     (Work::Cool, "cool"),
     (Work::Own, "own"),
+    (Work::LaterDough, "later_dough"),
+    (Work::LaterProof, "later_proof"),
+    (Work::Refill, "refill"),
+    (Work::LaterBake, "later_bake"),
 ];
 
 /// The word for `value`; a test holds that every choice has one.

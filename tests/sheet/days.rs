@@ -2,7 +2,7 @@
 
 use softcrumb::engine::formula::LineAt;
 use softcrumb::engine::learn::{Noted, Took, Weighed};
-use softcrumb::engine::plan::{Edit, StepAt, Work};
+use softcrumb::engine::plan::{Edit, Loads, StepAt, Work};
 use softcrumb::engine::quantity::{Mass, Minutes, Temperature};
 use softcrumb::sheet::civil::Clock;
 use softcrumb::sheet::day::{Bake, Bench, DayWishes, Log, Resets, Sleep, Target};
@@ -34,7 +34,7 @@ pub(crate) fn wishes() -> DayWishes {
             until: Clock::from_hour(5, 45).unwrap(),
         }),
         one_pair_of_hands: false,
-        loads: 3.try_into().unwrap(),
+        loads: Loads::of(3.try_into().unwrap()),
         edits: vec![
             Edit::Lasts {
                 step: step(Work::Rest, 0),
@@ -128,6 +128,10 @@ fn everything_comes_back() {
         ..DayWishes::default()
     };
     assert_eq!(read_day(&write_day(&sleepless)), Ok(sleepless));
+    let mut for_a_class = DayWishes::default();
+    for_a_class.loads.between = minutes(12.5);
+    for_a_class.loads.staggered = true;
+    assert_eq!(read_day(&write_day(&for_a_class)), Ok(for_a_class));
     assert_eq!(
         read_day(&write_day(&DayWishes::default())),
         Ok(DayWishes::default())

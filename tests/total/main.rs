@@ -30,6 +30,7 @@ mod link;
 mod plan;
 mod plan_by_force;
 mod plan_cases;
+mod plan_loads;
 mod plan_usual;
 mod rise;
 mod syrup;

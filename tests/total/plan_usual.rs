@@ -1,8 +1,8 @@
-//! The usual plans of the examples, their edits, and the loads of the oven.
+//! The usual plans of the examples, and their edits.
 
 use softcrumb::engine::plan::{
-    Aim, Around, Conflict, Done, Edit, Lasts, Plan, PlanError, StepAt, Times, Work, edited,
-    oven_run, solve, usual,
+    Aim, Around, Conflict, Done, Edit, Lasts, Loads, Plan, PlanError, StepAt, Times, Work, edited,
+    solve, usual,
 };
 use softcrumb::engine::quantity::Minutes;
 use softcrumb::sheet::examples;
@@ -14,7 +14,7 @@ fn between(least: f64, wished: f64, most: f64) -> Lasts {
     Lasts::between(minutes(least), minutes(wished), minutes(most)).unwrap()
 }
 
-fn times() -> Times {
+pub(crate) fn times() -> Times {
     Times {
         cool_paste: minutes(30.0),
         chill_paste: between(120.0, 720.0, 1440.0),
@@ -26,6 +26,7 @@ fn times() -> Times {
         rest: minutes(15.0),
         proof: [minutes(55.0), minutes(66.0), minutes(79.0)],
         bake: vec![minutes(10.0), minutes(15.0)],
+        loads: Loads::default(),
         pieces: 10,
     }
 }
@@ -35,7 +36,7 @@ fn plan(example: usize) -> Plan {
 }
 
 /// Asleep from eleven to half past six, one pair of hands.
-fn home() -> Around {
+pub(crate) fn home() -> Around {
     Around {
         asleep: nights(12, 30),
         one_pair_of_hands: true,
@@ -43,7 +44,7 @@ fn home() -> Around {
     }
 }
 
-const fn step(work: Work, of: u16) -> StepAt {
+pub(crate) const fn step(work: Work, of: u16) -> StepAt {
     StepAt { work, of }
 }
 
@@ -195,21 +196,6 @@ fn plans_that_go_in_circles_or_hold_nothing_are_refused() {
     let many = vec![steps[1].clone(); 61];
     assert_eq!(Plan::of(many), Err(PlanError::TooManySteps { most: 60 }));
     assert!(Lasts::between(minutes(5.0), minutes(4.0), minutes(6.0)).is_err());
-}
-
-#[test]
-fn several_loads_wait_for_the_oven_one_after_the_other() {
-    let run = oven_run(3, minutes(25.0), minutes(12.0));
-    assert_eq!(run.total, minutes(85.0));
-    assert_eq!(run.waits, [minutes(0.0), minutes(30.0), minutes(60.0)]);
-    assert_eq!(
-        run.starts_later,
-        [minutes(0.0), minutes(18.0), minutes(48.0)]
-    );
-    assert_eq!(
-        oven_run(0, minutes(25.0), Minutes::ZERO).total,
-        minutes(25.0)
-    );
 }
 
 /// A rise that has begun is over in its own time, however late the table is; a night goes on.

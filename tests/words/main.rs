@@ -21,6 +21,7 @@ mod flow_drawing;
 mod formula_page;
 mod handed_out;
 mod heat;
+mod loads;
 mod manners;
 mod names;
 mod pictures;

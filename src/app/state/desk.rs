@@ -6,8 +6,10 @@ use super::State;
 use crate::app::browser::storage;
 use crate::engine::class::ClassWishes;
 use crate::engine::nutrition::LabelLaw;
+use crate::engine::plan::Loads;
 use crate::sheet::record::{
-    RecordError, read_class, read_pantry, read_tins, write_class, write_pantry, write_tins,
+    RecordError, read_class, read_day, read_pantry, read_tins, write_class, write_day,
+    write_pantry, write_tins,
 };
 use crate::sheet::{Pantry, SavedTin, key};
 
@@ -26,9 +28,29 @@ pub struct Desk {
 }
 
 impl Desk {
-    /// The desk of this page.
+    /// The desk of this page. What other tabs keep comes onto it too.
     pub fn here() -> Self {
-        State::here().for_good(Self::of)
+        State::here().for_good(|state| {
+            let desk = Self::of(state);
+            storage::watch(move |changed| desk.take_in(changed.as_deref()));
+            desk
+        })
+    }
+
+    /// Takes in what another tab has kept under a key, or under any where none is told.
+    fn take_in(self, changed: Option<&str>) {
+        let told = |key: &str| changed.is_none_or(|changed| changed == key);
+        if told(key::TINS) {
+            let _taken = read(self.state, key::TINS, read_tins).map(|tins| self.tins.set(tins));
+        }
+        if told(key::PANTRY) {
+            let found = read(self.state, key::PANTRY, read_pantry);
+            let _taken = found.map(|pantry| self.pantry.set(pantry));
+        }
+        if told(key::CLASS) {
+            let found = read(self.state, key::CLASS, read_class);
+            let _taken = found.map(|wishes| self.wishes.set(wishes));
+        }
     }
 
     fn of(state: State) -> Self {
@@ -59,6 +81,24 @@ impl Desk {
     pub fn set_wishes(self, wishes: ClassWishes) {
         self.state.keep_small(key::CLASS, &write_class(&wishes));
         self.wishes.set(wishes);
+    }
+
+    /// Puts loads of the oven into the plan of the open formula, and keeps it. `false` where there
+    /// is no plan to keep, or the one that is kept cannot be opened.
+    pub fn plan_loads(self, loads: Loads) -> bool {
+        let Some(id) = self.state.open_id.get_untracked() else {
+            return false;
+        };
+        let key = key::of_day(&id);
+        let is_kept = matches!(storage::get(&key), Ok(Some(_)));
+        let found = read(self.state, &key, read_day);
+        if is_kept && found.is_none() {
+            return false;
+        }
+        let mut wishes = found.unwrap_or_default();
+        wishes.loads = loads;
+        self.state.keep_small(&key, &write_day(&wishes));
+        true
     }
 }
 

@@ -1,9 +1,10 @@
 //! Oven loads: which loaves go in together, and when each load's dough must be ready.
 
-use std::num::NonZeroU32;
+use std::num::{NonZeroU16, NonZeroU32};
 
 use super::error::ClassError;
 use super::wishes::OvenWishes;
+use crate::engine::plan::Loads;
 use crate::engine::quantity::{Minutes, whole};
 
 /// The most loads that are planned.
@@ -80,6 +81,17 @@ pub fn oven(loaves: NonZeroU32, oven: OvenWishes) -> Result<OvenPlan, ClassError
 }
 
 impl OvenPlan {
+    /// The loads as a plan goes by them: each from a dough of its own.
+    #[must_use]
+    pub fn as_planned(&self) -> Loads {
+        let count = u16::try_from(self.loads.len()).unwrap_or(u16::MAX);
+        Loads {
+            count: NonZeroU16::new(count).unwrap_or(NonZeroU16::MIN),
+            between: self.oven.between,
+            staggered: count > 1,
+        }
+    }
+
     /// The load a loaf is in, both counted from one.
     #[must_use]
     pub fn load_of(&self, loaf: u32) -> Option<u32> {

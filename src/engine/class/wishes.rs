@@ -32,6 +32,14 @@ pub struct OvenWishes {
     pub between: Minutes,
 }
 
+impl ClassWishes {
+    /// All loaves, the teacher's included.
+    #[must_use]
+    pub fn loaves_in_all(&self) -> u32 {
+        u32::from(self.students.get()) * u32::from(self.loaves.get()) + u32::from(self.shown)
+    }
+}
+
 impl Default for ClassWishes {
     fn default() -> Self {
         Self {

@@ -7,7 +7,7 @@ use super::rising::Rising;
 use super::wishes::HeatWishes;
 use crate::engine::formula::{Formula, StreamKind};
 use crate::engine::heat::{HeatError, Place, cook, follow_on};
-use crate::engine::plan::{Lasts, Times, oven_run};
+use crate::engine::plan::{Lasts, Loads, Times};
 use crate::engine::quantity::{Minutes, Temperature};
 use crate::engine::rise::{RiseError, RiseWishes, Risen, Stated};
 
@@ -40,7 +40,8 @@ pub fn times(
         bulk: over(&rising.bulk, rises.bulk),
         rest: rises.rest,
         proof: over(&rising.proof, rises.proof),
-        bake: bake(heat, asked.loads),
+        bake: heat.bake.phases.iter().map(|phase| phase.minutes).collect(),
+        loads: asked.loads,
         pieces: asked.pieces,
     }
 }
@@ -51,7 +52,7 @@ pub struct TimesAsked {
     /// How long a preferment may be in the fridge.
     pub chill: Lasts,
     /// How often the oven is filled.
-    pub loads: u16,
+    pub loads: Loads,
     /// How many pieces there are.
     pub pieces: u16,
 }
@@ -65,17 +66,6 @@ fn over(risen: &Result<Risen, RiseError>, stated: Stated) -> [Minutes; 3] {
         }
         Err(_) => [stated.time; 3],
     }
-}
-
-/// The phases, and where the oven is filled more than once, the other loads as one more.
-fn bake(heat: &HeatWishes, loads: u16) -> Vec<Minutes> {
-    let mut phases: Vec<Minutes> = heat.bake.phases.iter().map(|phase| phase.minutes).collect();
-    let once = phases.iter().map(|phase| phase.minutes()).sum::<f64>();
-    if loads > 1 {
-        let all = oven_run(loads, held(once), Minutes::ZERO).total;
-        phases.push(held(all.minutes() - once));
-    }
-    phases
 }
 
 /// How long a paste is in the fridge: until its middle is cold at the least, a day at the most, and

@@ -3,7 +3,7 @@
 //! In reading order: what a step is (`step`), a plan of steps that wait for each other (`order`),
 //! the usual steps of a formula (`usual`), changing them (`edit`), times (`course`, `cost`,
 //! `search`), solving with what is in the way and what solves it (`solve`, `conflict`, `change`),
-//! and loads of the oven (`oven`).
+//! and further loads of the oven (`loads`).
 
 mod change;
 mod conflict;
@@ -11,8 +11,8 @@ mod cost;
 mod course;
 mod edit;
 mod error;
+mod loads;
 mod order;
-mod oven;
 mod search;
 mod solve;
 mod step;
@@ -23,8 +23,8 @@ pub use change::Change;
 pub use conflict::Conflict;
 pub use edit::{Edit, edited};
 pub use error::PlanError;
+pub use loads::Loads;
 pub use order::Plan;
-pub use oven::{OvenRun, oven_run};
 pub use solve::{Aim, Around, Done, Solved, Span, Timed, keeping, solve};
 pub use step::{Lasts, Step, StepAt, Work};
 pub use usual::{Times, usual};

@@ -50,11 +50,19 @@ pub enum Work {
     Cool,
     /// Something of the user's own.
     Own,
+    /// The dough of a later load, from the bowl to the oven.
+    LaterDough,
+    /// The pieces of a later load rise.
+    LaterProof,
+    /// The oven is emptied, and heats up again.
+    Refill,
+    /// A later load bakes, all its phases.
+    LaterBake,
 }
 
 impl Work {
     /// Every kind of work, in its order.
-    pub const ALL: [Self; 22] = [
+    pub const ALL: [Self; 26] = [
         Self::Scald,
         Self::CoolPaste,
         Self::ChillPaste,
@@ -77,6 +85,10 @@ impl Work {
         Self::Bake,
         Self::Cool,
         Self::Own,
+        Self::LaterDough,
+        Self::LaterProof,
+        Self::Refill,
+        Self::LaterBake,
     ];
 }
 
@@ -85,7 +97,8 @@ impl Work {
 pub struct StepAt {
     /// The work.
     pub work: Work,
-    /// The stream it belongs to, the phase of the bake, or the number of a step of one's own.
+    /// The stream it belongs to, the phase of the bake, the load of the oven counted from one, or
+    /// the number of a step of one's own.
     pub of: u16,
 }
 

@@ -1,6 +1,7 @@
 //! The usual steps of a formula, from scald to table.
 
 use super::error::PlanError;
+use super::loads::{Loads, later_loads};
 use super::order::Plan;
 use super::step::{Lasts, Step, StepAt, Work};
 use crate::engine::formula::{Formula, StreamKind};
@@ -28,8 +29,10 @@ pub struct Times {
     pub rest: Minutes,
     /// The rise in the tin: soonest, likely, latest.
     pub proof: [Minutes; 3],
-    /// The phases of the bake, all loads of it.
+    /// The phases of the bake of one load.
     pub bake: Vec<Minutes>,
+    /// How often the oven is filled.
+    pub loads: Loads,
     /// How many pieces there are.
     pub pieces: u16,
 }
@@ -42,7 +45,7 @@ struct Making {
 /// The usual steps of a formula. Times of hands are common practice.
 ///
 /// # Errors
-/// [`PlanError::TooManySteps`] for a formula of very many streams.
+/// [`PlanError::TooManySteps`] for a formula of very many streams, or very many loads.
 pub fn usual(formula: &Formula, times: &Times) -> Result<Plan, PlanError> {
     let mut making = Making { steps: Vec::new() };
     let mut inputs = Vec::new();
@@ -54,6 +57,7 @@ pub fn usual(formula: &Formula, times: &Times) -> Result<Plan, PlanError> {
             StreamKind::Final | StreamKind::Filling | StreamKind::Topping | StreamKind::Wash => {}
         }
     }
+    let ahead = inputs.clone();
     if !inputs.is_empty() && times.warm_up > Minutes::ZERO {
         let hands = minutes(2.0);
         inputs = vec![making.add(Work::WarmUp, 0, Lasts::just(times.warm_up), hands, inputs)];
@@ -65,6 +69,7 @@ pub fn usual(formula: &Formula, times: &Times) -> Result<Plan, PlanError> {
     }
     last = making.rises(Work::Bulk, times.bulk, last);
     last = making.pieces(formula, times, last);
+    let shaped = last;
     last = making.rises(Work::Proof, times.proof, last);
     last = making.top(formula, last);
     for (phase, lasts) in times.bake.iter().enumerate() {
@@ -72,6 +77,7 @@ pub fn usual(formula: &Formula, times: &Times) -> Result<Plan, PlanError> {
         let hands = minutes(lasts.minutes().min(2.0));
         last = making.add(Work::Bake, of, Lasts::just(*lasts), hands, vec![last]);
     }
+    last = later_loads(&mut making.steps, times.loads, (&ahead, shaped), last);
     let cool = Lasts::between(minutes(30.0), minutes(60.0), minutes(720.0))?;
     making.add(Work::Cool, 0, cool, minutes(5.0), vec![last]);
     Plan::of(making.steps)

@@ -12,28 +12,11 @@ use crate::engine::quantity::Mass;
 #[must_use]
 pub fn weighed_at(step: StepAt, plan: &Plan, formula: &Formula) -> Vec<LineAt> {
     let has_butter = plan.steps().iter().any(|one| one.at.work == Work::ButterIn);
-    let own = usize::from(step.of);
-    let kind = match step.work {
-        Work::Scald | Work::MixPreferment => return of_stream(formula, own),
-        Work::Mix | Work::ButterIn => StreamKind::Final,
-        Work::Shape => StreamKind::Filling,
-        Work::Melt => StreamKind::Topping,
-        Work::Brush => StreamKind::Wash,
-        Work::CoolPaste
-        | Work::ChillPaste
-        | Work::StandPreferment
-        | Work::ChillPreferment
-        | Work::WarmUp
-        | Work::Bulk
-        | Work::Divide
-        | Work::Round
-        | Work::Rest
-        | Work::Tin
-        | Work::Proof
-        | Work::Drizzle
-        | Work::Bake
-        | Work::Cool
-        | Work::Own => return Vec::new(),
+    if matches!(step.work, Work::Scald | Work::MixPreferment) {
+        return of_stream(formula, usize::from(step.of));
+    }
+    let Some(kind) = weighs(step.work) else {
+        return Vec::new();
     };
     let numbered = formula.streams.iter().enumerate();
     let streams = numbered.filter(|(_, stream)| stream.kind == kind);
@@ -49,6 +32,37 @@ pub fn weighed_at(step: StepAt, plan: &Plan, formula: &Formula) -> Vec<LineAt> {
         }
     })
     .collect()
+}
+
+/// The kind of stream that goes in at a work, where that is none of its own.
+const fn weighs(work: Work) -> Option<StreamKind> {
+    match work {
+        Work::Mix | Work::ButterIn => Some(StreamKind::Final),
+        Work::Shape => Some(StreamKind::Filling),
+        Work::Melt => Some(StreamKind::Topping),
+        Work::Brush => Some(StreamKind::Wash),
+        Work::Scald
+        | Work::CoolPaste
+        | Work::ChillPaste
+        | Work::MixPreferment
+        | Work::StandPreferment
+        | Work::ChillPreferment
+        | Work::WarmUp
+        | Work::Bulk
+        | Work::Divide
+        | Work::Round
+        | Work::Rest
+        | Work::Tin
+        | Work::Proof
+        | Work::Drizzle
+        | Work::Bake
+        | Work::Cool
+        | Work::Own
+        | Work::LaterDough
+        | Work::LaterProof
+        | Work::Refill
+        | Work::LaterBake => None,
+    }
 }
 
 /// The lines of a stream that weigh anything.

@@ -5,7 +5,7 @@ use super::wishes::{DayWishes, Target};
 use crate::engine::kitchen::{HeatWishes, Kitchen, Known, Rising, TimesAsked, rising, times};
 use crate::engine::learn::Learnt;
 use crate::engine::plan::{
-    Aim, Around, Done, Lasts, OvenRun, Plan, PlanError, Solved, edited, oven_run, solve, usual,
+    Aim, Around, Done, Lasts, Plan, PlanError, Solved, edited, solve, usual,
 };
 use crate::engine::quantity::{Factor, Instant, Minutes};
 use crate::sheet::civil::{Clock, Zone, nights};
@@ -45,8 +45,8 @@ pub struct Planned {
     pub aim: Aim,
     /// Their times.
     pub solved: Solved,
-    /// The loads of the oven.
-    pub oven: OvenRun,
+    /// How long one load bakes.
+    pub bake: Minutes,
 }
 
 /// When bread is on the table where nobody has said, and how far off it is at the least.
@@ -69,10 +69,9 @@ pub fn planned(asked: &DayAsked) -> Result<Planned, PlanError> {
     let known = known(asked);
     let heat = heat(asked);
     let rising = rising(&sheet.formula, kitchen, &heat, &wishes.rises, &known);
-    let loads = wishes.loads.get();
     let times_asked = TimesAsked {
         chill: wishes.in_fridge()?,
-        loads,
+        loads: wishes.loads,
         pieces: sheet.batch.pieces.get(),
     };
     let times = times(
@@ -83,10 +82,7 @@ pub fn planned(asked: &DayAsked) -> Result<Planned, PlanError> {
         &rising,
         &times_asked,
     );
-    let [_, due, latest] = times.proof;
-    let bears = latest.minutes() - due.minutes();
-    let bake = sheet.heat.bake.phases.iter();
-    let bake: f64 = bake.map(|phase| phase.minutes.minutes()).sum();
+    let bake: f64 = times.bake.iter().map(|phase| phase.minutes()).sum();
     let plan = edited(&usual(&sheet.formula, &times)?, &wishes.edits)?;
     let aim = aim(asked);
     let solved = solve(&plan, aim, &around(asked, &plan, aim));
@@ -96,7 +92,7 @@ pub fn planned(asked: &DayAsked) -> Result<Planned, PlanError> {
         plan,
         aim,
         solved,
-        oven: oven_run(loads, held(bake), held(bears)),
+        bake: held(bake),
     })
 }
 

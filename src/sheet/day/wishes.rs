@@ -1,8 +1,6 @@
 //! Wishes: what a formula's plan goes by, where the kitchen does not decide it.
 
-use std::num::NonZeroU16;
-
-use crate::engine::plan::{Edit, Lasts, PlanError, Step, StepAt};
+use crate::engine::plan::{Edit, Lasts, Loads, PlanError, Step, StepAt};
 use crate::engine::quantity::Minutes;
 use crate::engine::rise::RiseWishes;
 use crate::sheet::civil::Clock;
@@ -52,7 +50,7 @@ pub struct DayWishes {
     /// Whether there is but one pair of hands.
     pub one_pair_of_hands: bool,
     /// How often the oven is filled.
-    pub loads: NonZeroU16,
+    pub loads: Loads,
     /// What is changed in the usual steps; at most [`Edit::MOST`].
     pub edits: Vec<Edit>,
 }
@@ -72,7 +70,7 @@ impl Default for DayWishes {
                 most: Minutes::from_hours(18.0).unwrap_or(Minutes::ZERO),
             },
             one_pair_of_hands: true,
-            loads: NonZeroU16::MIN,
+            loads: Loads::default(),
             edits: Vec::new(),
         }
     }

@@ -2,7 +2,7 @@
 
 use std::num::NonZeroU16;
 
-use crate::engine::plan::{Edit, Step, StepAt, Work};
+use crate::engine::plan::{Edit, Loads, Step, StepAt, Work};
 use crate::engine::rise::{RiseWishes, Stated};
 use crate::sheet::civil::Clock;
 use crate::sheet::day::{DayWishes, Fridge, Sleep, Target};
@@ -25,6 +25,8 @@ const KNOWN: &[&str] = &[
     "fridge",
     "one_pair_of_hands",
     "loads",
+    "between_loads_min",
+    "staggered",
     "edits",
 ];
 
@@ -63,11 +65,11 @@ pub fn write_day(wishes: &DayWishes) -> String {
             .number("until_min", sleep.until.minutes())
             .done()
     });
-    begun
+    let begun = begun
         .tree("sleep", sleep)
         .tree("fridge", fridge.done())
-        .tree("one_pair_of_hands", Tree::Truth(wishes.one_pair_of_hands))
-        .number("loads", wishes.loads.get())
+        .tree("one_pair_of_hands", Tree::Truth(wishes.one_pair_of_hands));
+    write_loads(wishes.loads, begun)
         .list("edits", wishes.edits.iter().map(write_edit))
         .done()
         .to_string()
@@ -137,10 +139,32 @@ pub fn read_day(text: &str) -> Result<DayWishes, RecordError> {
         one_pair_of_hands: fields
             .maybe("one_pair_of_hands", truth)?
             .unwrap_or(usual.one_pair_of_hands),
-        loads: fields.maybe("loads", count)?.unwrap_or(usual.loads),
+        loads: read_loads(&fields)?,
         edits: fields
             .maybe("edits", |tree| list(tree, Edit::MOST, read_edit))?
             .unwrap_or_default(),
+    })
+}
+
+/// What is as usual is left out.
+fn write_loads<'t>(loads: Loads, begun: Writer<'t>) -> Writer<'t> {
+    let usual = Loads::of(loads.count);
+    let between = (loads.between != usual.between).then(|| loads.between.minutes());
+    begun
+        .number("loads", loads.count.get())
+        .maybe("between_loads_min", between)
+        .maybe_tree("staggered", loads.staggered.then_some(Tree::Truth(true)))
+}
+
+fn read_loads(fields: &Fields) -> Result<Loads, RecordError> {
+    let counted = fields.maybe("loads", count)?;
+    let usual = Loads::of(counted.unwrap_or(NonZeroU16::MIN));
+    Ok(Loads {
+        between: fields
+            .maybe("between_loads_min", minutes)?
+            .unwrap_or(usual.between),
+        staggered: fields.maybe("staggered", truth)?.unwrap_or_default(),
+        ..usual
     })
 }
 

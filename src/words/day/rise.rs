@@ -107,6 +107,7 @@ pub const fn looks(work: Work) -> &'static str {
              has not sunk in the middle."
         }
         Work::Rest => "Look for pieces that can be flattened and no longer spring back.",
+        Work::LaterDough | Work::LaterProof => of_a_later_load(work),
         Work::Scald
         | Work::CoolPaste
         | Work::ChillPaste
@@ -123,7 +124,19 @@ pub const fn looks(work: Work) -> &'static str {
         | Work::Brush
         | Work::Bake
         | Work::Cool
-        | Work::Own => "",
+        | Work::Own
+        | Work::Refill
+        | Work::LaterBake => "",
+    }
+}
+
+/// What to do with what waits for its turn in the oven.
+const fn of_a_later_load(work: Work) -> &'static str {
+    if matches!(work, Work::LaterDough) {
+        "This dough goes the same way as the first, that much later: mix, rise, shape, rise."
+    } else {
+        "Until it is due, keep this load’s shaped pieces in the fridge, covered; look for pieces \
+         that touch and fill their gaps."
     }
 }
 

@@ -68,9 +68,11 @@ pub const fn caution_of(work: Work) -> Option<caution::Step> {
             Some(caution::Step::KeepingCold)
         }
         Work::Mix | Work::ButterIn => Some(caution::Step::Mixing),
-        Work::MixPreferment | Work::Divide | Work::Shape => Some(caution::Step::RawDough),
+        Work::MixPreferment | Work::Divide | Work::Shape | Work::LaterDough => {
+            Some(caution::Step::RawDough)
+        }
         Work::Melt | Work::Drizzle => Some(caution::Step::HotChocolate),
-        Work::Bake => Some(caution::Step::Baking),
+        Work::Bake | Work::Refill | Work::LaterBake => Some(caution::Step::Baking),
         Work::Cool => Some(caution::Step::Allergens),
         Work::Bulk
         | Work::Round
@@ -78,7 +80,8 @@ pub const fn caution_of(work: Work) -> Option<caution::Step> {
         | Work::Tin
         | Work::Proof
         | Work::Brush
-        | Work::Own => None,
+        | Work::Own
+        | Work::LaterProof => None,
     }
 }
 

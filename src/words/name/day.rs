@@ -30,6 +30,10 @@ pub const fn work(work: Work) -> &'static str {
         Work::Bake => "Bake",
         Work::Cool => "Cool",
         Work::Own => "Step of your own",
+        Work::LaterDough => "Dough from the bowl to the oven",
+        Work::LaterProof => "Proof in its turn",
+        Work::Refill => "Empty the oven, let it heat up",
+        Work::LaterBake => "Bake in its turn",
     }
 }
 
@@ -56,6 +60,9 @@ pub fn step_at(at: StepAt, formula: &Formula) -> String {
         | Work::StandPreferment
         | Work::ChillPreferment => of_stream(at, formula, plain),
         Work::Bake => format!("{plain}, phase {}", u32::from(at.of) + 1),
+        Work::LaterDough | Work::LaterProof | Work::Refill | Work::LaterBake => {
+            format!("Load {}: {}", at.of, plain.to_lowercase())
+        }
         Work::WarmUp
         | Work::Mix
         | Work::ButterIn

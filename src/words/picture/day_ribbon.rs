@@ -1,7 +1,7 @@
 //! The day ribbon: two days as one strip, with a lane each for paste, preferment, dough, chocolate.
 
 use crate::engine::formula::Formula;
-use crate::engine::plan::{Plan, Solved, Span, Timed, Work};
+use crate::engine::plan::{Plan, Solved, Span, StepAt, Timed, Work};
 use crate::engine::quantity::{Instant, Minutes};
 use crate::sheet::civil::{Clock, Zone};
 use crate::words::manner::Manner;
@@ -30,7 +30,7 @@ pub struct RibbonBlock {
 #[derive(Clone, Debug, PartialEq)]
 pub struct Lane {
     /// What is in it.
-    pub name: &'static str,
+    pub name: String,
     /// Its top.
     pub y: f64,
 }
@@ -54,9 +54,9 @@ pub struct DayRibbon {
     pub now: Option<f64>,
 }
 
-/// Which lane a work belongs to.
-const fn lane(work: Work) -> usize {
-    match work {
+/// Which lane a step belongs to: those of [`LANES`], then one for each later load.
+fn lane(at: StepAt) -> usize {
+    match at.work {
         Work::Scald | Work::CoolPaste | Work::ChillPaste => 0,
         Work::MixPreferment | Work::StandPreferment | Work::ChillPreferment => 1,
         Work::WarmUp
@@ -75,10 +75,23 @@ const fn lane(work: Work) -> usize {
         | Work::Cool
         | Work::Own => 2,
         Work::Melt => 3,
+        Work::LaterDough | Work::LaterProof | Work::Refill | Work::LaterBake => {
+            LANES.len() + usize::from(at.of).saturating_sub(2).min(MOST_LOADS - 1)
+        }
     }
 }
 
 const LANES: [&str; 4] = ["Paste", "Preferment", "Dough", "Chocolate"];
+/// The most later loads that have a lane of their own; the rest share the last.
+const MOST_LOADS: usize = 8;
+/// What a lane is called.
+fn lane_name(lane: usize) -> String {
+    LANES.get(lane).map_or_else(
+        || format!("Load {}", (lane + 2).saturating_sub(LANES.len())),
+        |name| (*name).to_owned(),
+    )
+}
+
 const TOP: f64 = 18.0;
 const LANE: f64 = 38.0;
 /// Room for the lane's name above its blocks.
@@ -135,25 +148,23 @@ impl DayRibbon {
             from: from.seconds(),
             seconds: seconds(until.seconds() - from.seconds()).max(1.0),
         };
-        let used: Vec<usize> = (0..LANES.len())
-            .filter(|at| plan.steps().iter().any(|step| lane(step.at.work) == *at))
+        let used: Vec<usize> = (0..LANES.len() + MOST_LOADS)
+            .filter(|lanes| plan.steps().iter().any(|step| lane(step.at) == *lanes))
             .collect();
         let lanes: Vec<Lane> = used
             .iter()
             .enumerate()
-            .filter_map(|(row, at)| {
-                Some(Lane {
-                    name: LANES.get(*at)?,
-                    y: top(row),
-                })
+            .map(|(row, at)| Lane {
+                name: lane_name(*at),
+                y: top(row),
             })
             .collect();
-        let row = |work| used.iter().position(|at| *at == lane(work)).unwrap_or(0);
+        let row = |at| used.iter().position(|one| *one == lane(at)).unwrap_or(0);
         let pairs = plan.steps().iter().zip(&solved.steps).enumerate();
         let blocks = pairs
             .map(|(place, (step, timed))| {
                 let called = name::step(step, formula);
-                block(place, timed, top(row(step.at.work)) + NAME, called, &scale)
+                block(place, timed, top(row(step.at)) + NAME, called, &scale)
             })
             .collect();
         Self {

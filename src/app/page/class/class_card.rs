@@ -6,11 +6,13 @@ use leptos::prelude::*;
 
 use super::class_boxes::ClassBoxes;
 use crate::app::browser::announce::announce;
-use crate::app::page::BatchAnswers;
+use crate::app::browser::focus;
+use crate::app::page::{BatchAnswers, HEADING};
 use crate::app::part::{AdviceCard, Button};
 use crate::app::state::{Desk, State, memo};
 use crate::engine::batch::Wanted;
 use crate::engine::class::{class, oven};
+use crate::sheet::Place;
 use crate::words::Trouble;
 use crate::words::class::{BenchView, ClassView, StreamLines, class as told_of};
 
@@ -20,6 +22,11 @@ pub fn ClassCard() -> impl IntoView {
     let state = State::here();
     let desk = Desk::here();
     let answers = BatchAnswers::here();
+    let loads = memo(move || {
+        let wishes = desk.wishes.get();
+        let loaves = NonZeroU32::new(wishes.loaves_in_all()).unwrap_or(NonZeroU32::MIN);
+        oven(loaves, wishes.oven)
+    });
     let told = memo(move || {
         let (manner, wishes) = (state.manner.get(), desk.wishes.get());
         state.with(|sheet| {
@@ -30,8 +37,7 @@ pub fn ClassCard() -> impl IntoView {
                 sheet.batch.pieces,
             )
             .map_err(|error| error.sentence(manner))?;
-            let loaves = NonZeroU32::new(made.loaves).unwrap_or(NonZeroU32::MIN);
-            let loads = oven(loaves, wishes.oven).map_err(|error| error.sentence(manner))?;
+            let loads = loads.get().map_err(|error| error.sentence(manner))?;
             Ok(told_of(&made, &loads, answers.weighing.get(), manner))
         })
     });
@@ -49,6 +55,17 @@ pub fn ClassCard() -> impl IntoView {
         });
         announce("The batch is now the whole class’s.");
     };
+    let plan = move |()| {
+        let loads = loads.get_untracked().map(|loads| loads.as_planned());
+        if loads.is_ok_and(|loads| desk.plan_loads(loads)) {
+            state.place.set(Place::Day);
+            focus::to_the_top();
+            focus::move_to(HEADING);
+            announce("The plan now has the class’s oven loads.");
+        }
+    };
+    // A visitor's copy keeps no plan; there Day itself offers the loads.
+    let is_kept = move || state.open_id.with(Option::is_some) && loads.with(Result::is_ok);
     view! {
         <details class="card fold" id="class">
             <summary>
@@ -62,7 +79,12 @@ pub fn ClassCard() -> impl IntoView {
                     Ok(told) => view! { <Sheet told /> }.into_any(),
                     Err(says) => view! { <p class="trouble">{says}</p> }.into_any(),
                 }}
-                <div class="buttons"><Button says="Make the batch the whole class’s" tapped=make /></div>
+                <div class="buttons">
+                    <Button says="Make the batch the whole class’s" tapped=make />
+                    <Show when=is_kept>
+                        <Button says="Plan the day with these oven loads" tapped=plan />
+                    </Show>
+                </div>
             </div>
         </details>
     }

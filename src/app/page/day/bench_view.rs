@@ -193,7 +193,7 @@ fn finish(day: Day) {
     let bench = day.bench.get_untracked();
     if let Some(Bench { mut bake, .. }) = bench {
         if let Ok(planned) = planned {
-            note_times(&mut bake, &planned, &wishes, planned.oven.total);
+            note_times(&mut bake, &planned, &wishes, planned.bake);
         }
         day.change_log(|log| log.put(bake));
     }

@@ -108,10 +108,22 @@ pub const LOADS: Field = Field {
     id: "oven-loads",
     label: "Oven loads",
     unit: Unit::Other(""),
-    look: |wishes, manner| write::count(u32::from(wishes.loads.get()), manner),
+    look: |wishes, manner| write::box_count(wishes.loads.count.get(), manner),
     set: |wishes, text, manner| {
         let count = read::count(text, manner)?;
-        wishes.loads = count.min(NonZeroU16::new(99).unwrap_or(NonZeroU16::MIN));
+        wishes.loads.count = count.min(NonZeroU16::new(99).unwrap_or(NonZeroU16::MIN));
+        Ok(())
+    },
+};
+
+/// From one load out to the next one in.
+pub const BETWEEN: Field = Field {
+    id: "oven-between",
+    label: "Between two loads",
+    unit: Unit::Other("min"),
+    look: |wishes, manner| write::box_minutes(wishes.loads.between, manner),
+    set: |wishes, text, manner| {
+        wishes.loads.between = read::minutes(text, manner)?;
         Ok(())
     },
 };

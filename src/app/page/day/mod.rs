@@ -6,6 +6,7 @@ mod benched;
 mod field;
 mod fields;
 mod learnt_card;
+mod loads_box;
 mod log_card;
 mod measures;
 mod place;

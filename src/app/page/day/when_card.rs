@@ -4,7 +4,8 @@ use leptos::prelude::*;
 
 use super::answers::Day;
 use super::field::DayBox;
-use super::fields::{LOADS, NIGHT};
+use super::fields::NIGHT;
+use super::loads_box::LoadsBox;
 use crate::app::part::Choice;
 use crate::app::state::memo;
 use crate::engine::plan::Aim;
@@ -93,8 +94,8 @@ pub fn FridgeCard() -> impl IntoView {
             <div class="body">
                 <div class="boxes">
                     {NIGHT.map(|field| view! { <DayBox field /> })}
-                    <DayBox field=LOADS />
                 </div>
+                <LoadsBox />
             </div>
         </details>
     }

@@ -1,0 +1,92 @@
+//! The loads of the oven: how many, how far apart, from one dough or each from its own.
+
+use std::num::NonZeroU32;
+
+use leptos::prelude::*;
+
+use super::answers::Day;
+use super::field::DayBox;
+use super::fields::{BETWEEN, LOADS};
+use crate::app::browser::announce::announce;
+use crate::app::part::{Button, Choice};
+use crate::app::state::{Desk, memo};
+use crate::engine::class::{OvenPlan, oven};
+use crate::words::day as told;
+
+/// The loads of the oven.
+#[component]
+pub fn LoadsBox() -> impl IntoView {
+    let day = Day::here();
+    let staggered = memo(move || day.wishes.with(|wishes| wishes.loads.staggered));
+    let several = memo(move || day.wishes.with(|wishes| wishes.loads.count.get() > 1));
+    let said = memo(move || {
+        let manner = day.state.manner.get();
+        let loads = day.wishes.with(|wishes| wishes.loads);
+        day.read(|planned| told::loads(loads, planned.bake, manner))
+            .flatten()
+            .unwrap_or_default()
+    });
+    let answers = vec![
+        (false, "are shaped together"),
+        (true, "are begun one after the other"),
+    ];
+    view! {
+        <div class="boxes">
+            <DayBox field=LOADS />
+            <DayBox field=BETWEEN />
+        </div>
+        <Show when=move || several.get()>
+            <Choice
+                id="load-doughs"
+                label="The doughs of all loads"
+                answers=answers.clone()
+                holds=staggered
+                chosen=Callback::new(move |staggered| day.wish(|wishes| wishes.loads.staggered = staggered))
+            />
+        </Show>
+        <p class="follows" role="status">{said}</p>
+        <ClassLoads />
+    }
+}
+
+/// The loads of the class, to be taken over.
+#[component]
+fn ClassLoads() -> impl IntoView {
+    let day = Day::here();
+    let desk = Desk::here();
+    let class = memo(move || class_oven(desk));
+    let says = Signal::derive(move || {
+        let manner = day.state.manner.get();
+        class
+            .get()
+            .map(|class| told::class_loads(&class, manner))
+            .unwrap_or_default()
+    });
+    let differs = memo(move || {
+        let manner = day.state.manner.get();
+        let is_class = day.wishes.with(|wishes| wishes.loads.staggered);
+        let bake = desk.wishes.with(|wishes| wishes.oven.bake);
+        let programme = day.read(|planned| planned.bake).filter(|_| is_class)?;
+        told::programme_differs(bake, programme, manner)
+    });
+    let take = move |()| {
+        if let Some(loads) = class.get_untracked().map(|class| class.as_planned()) {
+            day.wish(|wishes| wishes.loads = loads);
+            announce("The plan now has the class’s oven loads.");
+        }
+    };
+    view! {
+        <Show when=move || class.with(Option::is_some)>
+            <div class="buttons"><Button says tapped=take /></div>
+        </Show>
+        {move || differs.get().map(|said| view! { <p class="quiet">{said}</p> })}
+    }
+}
+
+/// The oven's loads of the class on the desk.
+fn class_oven(desk: Desk) -> Option<OvenPlan> {
+    desk.wishes.with(|wishes| {
+        let loaves = NonZeroU32::new(wishes.loaves_in_all())?;
+        oven(loaves, wishes.oven).ok()
+    })
+}

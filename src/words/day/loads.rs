@@ -1,0 +1,59 @@
+//! The loads of the oven in sentences: how far apart they are, and what becomes of the later ones.
+
+use crate::engine::class::OvenPlan;
+use crate::engine::plan::Loads;
+use crate::engine::quantity::Minutes;
+use crate::words::manner::Manner;
+use crate::words::write;
+
+/// How far apart the loads are, and what that asks of the dough; nothing for a single load.
+#[must_use]
+pub fn loads(loads: Loads, bake: Minutes, manner: Manner) -> Option<String> {
+    if loads.count.get() < 2 {
+        return None;
+    }
+    let count = write::count(loads.count.get(), manner);
+    let apart = bake.minutes() + loads.between.minutes();
+    let apart = write::minutes(Minutes::from_minutes(apart).unwrap_or(bake), manner);
+    let all = write::minutes(loads.from_first_to_last(bake), manner);
+    Some(if loads.staggered {
+        format!(
+            "{count} loads, {apart} apart, {all} from the first in to the last out. Each load’s \
+             dough begins as much later than the one before; the steps say when."
+        )
+    } else {
+        format!(
+            "{count} loads, {apart} apart, {all} from the first in to the last out. All pieces \
+             are shaped together; those of later loads wait in the fridge, and the steps say when \
+             their proof begins."
+        )
+    })
+}
+
+/// What the class asks of the oven, as something to take over.
+#[must_use]
+pub fn class_loads(class: &OvenPlan, manner: Manner) -> String {
+    let loads = u32::try_from(class.loads.len()).unwrap_or(u32::MAX);
+    let loaves = write::count(class.loaves.get(), manner);
+    match loads {
+        1 => format!("Plan the class’s {loaves} loaves, one load"),
+        more => format!(
+            "Plan the class’s {loaves} loaves, {} loads",
+            write::count(more, manner)
+        ),
+    }
+}
+
+/// What is said where the class card has another baking time than the programme the plan goes by.
+#[must_use]
+pub fn programme_differs(class: Minutes, programme: Minutes, manner: Manner) -> Option<String> {
+    let off = (class.minutes() - programme.minutes()).abs();
+    (off >= 1.0).then(|| {
+        format!(
+            "By the programme in Heat one load bakes {}, and the plan goes by that; the class \
+             card in Batch says {}.",
+            write::minutes(programme, manner),
+            write::minutes(class, manner)
+        )
+    })
+}
