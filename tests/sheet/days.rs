@@ -3,9 +3,12 @@
 use softcrumb::engine::formula::LineAt;
 use softcrumb::engine::learn::{Noted, Took, Weighed};
 use softcrumb::engine::plan::{Edit, Loads, StepAt, Work};
-use softcrumb::engine::quantity::{Mass, Minutes, Temperature};
+use softcrumb::engine::quantity::{Mass, Minutes, Share, Temperature};
+use softcrumb::engine::rise::Vigour;
 use softcrumb::sheet::civil::Clock;
-use softcrumb::sheet::day::{Bake, Bench, DayWishes, Log, Resets, Sleep, Target};
+use softcrumb::sheet::day::{
+    Bake, Bench, DayWishes, Log, Measured, Promised, Resets, Sleep, Target,
+};
 use softcrumb::sheet::record::{read_bench, read_day, read_log, write_bench, write_day, write_log};
 use softcrumb::sheet::{Id, Moment};
 
@@ -57,6 +60,9 @@ pub(crate) fn wishes() -> DayWishes {
         ..DayWishes::default()
     };
     wishes.rises.proof_place = Temperature::from_celsius(29.5).ok();
+    wishes.rises.bulk_place = Temperature::from_celsius(27.0).ok();
+    let share = |part: f64| Share::from_fraction(part).unwrap();
+    wishes.rises.dough = Vigour::of(share(0.025), share(0.1), share(0.018)).ok();
     wishes
 }
 
@@ -116,6 +122,20 @@ pub(crate) fn bench() -> Bench {
     let line = |line| LineAt { stream: 2, line };
     bench.weigh(line(0), None);
     bench.weigh(line(1), Some(grams(118.0)));
+    bench.promised = vec![Promised {
+        step: step(Work::Bulk, 0),
+        begins: ms(1_774_900_000_000.0),
+        lasts: minutes(61.5),
+    }];
+    bench.measure(Measured {
+        step: step(Work::ChillPaste, 0),
+        stream: 0,
+        at: Temperature::from_celsius(8.5).unwrap(),
+        when: ms(1_774_890_000_000.0),
+    });
+    bench.let_last(step(Work::Proof, 0), minutes(75.0));
+    bench.bulk_place = Temperature::from_celsius(29.0).ok();
+    bench.proof_place = Temperature::from_celsius(31.0).ok();
     bench
 }
 

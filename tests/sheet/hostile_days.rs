@@ -65,6 +65,22 @@ fn what_cannot_be_is_named_with_the_way_to_it() {
     );
     refused(log("\"began_ms\":", "\"began_ms\":-1,\"x\":"), "bakes[0].x");
     refused(
+        day("\"yeast_share\":0.025", "\"yeast_share\":0"),
+        "rises.dough.yeast_share",
+    );
+    refused(
+        bench("\"lasts_min\":61.5", "\"lasts_min\":-1"),
+        "promised[0].lasts_min",
+    );
+    refused(
+        bench("\"stream\":0,\"at_c\"", "\"stream\":-1,\"at_c\""),
+        "measured[0].stream",
+    );
+    refused(
+        bench("\"minutes\":75", "\"minutes\":\"long\""),
+        "edits[0].minutes",
+    );
+    refused(
         bench("\"mass_g\":118", "\"mass_g\":-1"),
         "weighed[1].mass_g",
     );

@@ -3,7 +3,7 @@
 use softcrumb::engine::formula::LineAt;
 use softcrumb::engine::learn::Learnt;
 use softcrumb::engine::plan::{Edit, Work, weighed_at};
-use softcrumb::engine::quantity::{Factor, Mass, Temperature};
+use softcrumb::engine::quantity::{Mass, Temperature};
 use softcrumb::sheet::civil::Zone;
 use softcrumb::sheet::day::{
     Bake, Bench, DayAsked, DayWishes, Planned, as_weighed, note_bread, note_dough, note_times,
@@ -26,15 +26,16 @@ fn plan(sheet: &Sheet, bake: Option<&Bake>, room: f64) -> Planned {
         room: Temperature::from_celsius(room).unwrap(),
         ..Kitchen::default()
     };
+    let bench = bake.cloned().map(Bench::new);
     planned(&DayAsked {
         sheet,
         kitchen: &kitchen,
         wishes: &DayWishes::default(),
         learnt: &Learnt::default(),
-        vigour: Factor::ONE,
+        weighed: None,
         zone: &Zone::default(),
         now: ms(1_774_634_400_000.0),
-        bake,
+        bench: bench.as_ref(),
     })
     .unwrap()
 }

@@ -5,7 +5,7 @@ use super::plain_speech::is_plain;
 use super::troubles::{out_of_range, told};
 use softcrumb::engine::learn::{Learnt, Noted, Took, learn};
 use softcrumb::engine::plan::{Aim, Around, Conflict, PlanError, Work, solve};
-use softcrumb::engine::quantity::{Factor, Instant, Minutes, Share, Temperature, WarmingRate};
+use softcrumb::engine::quantity::{Instant, Minutes, Share, Temperature, WarmingRate};
 use softcrumb::engine::rise::{Anchor, Basis, RiseError};
 use softcrumb::sheet::civil::Zone;
 use softcrumb::sheet::day::{DayAsked, DayWishes, Planned, Target, planned};
@@ -40,10 +40,10 @@ pub(crate) fn plan(sheet: &Sheet, room: f64, target: Target) -> Planned {
         kitchen: &kitchen,
         wishes: &wishes,
         learnt: &Learnt::default(),
-        vigour: Factor::ONE,
+        weighed: None,
         zone: &Zone::default(),
         now: friday(),
-        bake: None,
+        bench: None,
     })
     .unwrap()
 }

@@ -102,9 +102,10 @@ pub(crate) fn work_out(
         kitchen,
         wishes: &asked.wishes,
         learnt: &Learnt::default(),
-        vigour: Factor::ONE,
+
         zone: &asked.zone,
         now: asked.now,
-        bake: None,
+        weighed: None,
+        bench: None,
     })
 }

@@ -68,7 +68,7 @@ impl Known {
 
 /// Every rise of a formula in this kitchen.
 ///
-/// The dough stands in the room as a ball; the pieces start as warm as it then is and proof close
+/// The dough stands in the room as a ball, unless it is put elsewhere; the pieces start as warm as it then is and proof close
 /// together, as a loaf 2½ times as long as it is thick. A preferment starts as warm as the room.
 #[must_use]
 pub fn rising(
@@ -82,7 +82,10 @@ pub fn rising(
     let bulk = body
         .as_ref()
         .map_err(|error| RiseError::from(error.clone()))
-        .and_then(|body| stands(body, heat.dough, kitchen.room, known.bulk, known, wishes));
+        .and_then(|body| {
+            let place = wishes.bulk_place.unwrap_or(kitchen.room);
+            stands(body, heat.dough, place, known.bulk, known, wishes)
+        });
     let proof = body.map_err(RiseError::from).and_then(|body| {
         let warm = bulk.as_ref().ok().and_then(end_of).unwrap_or(heat.dough);
         let place = wishes.proof_place.unwrap_or(kitchen.room);

@@ -76,21 +76,32 @@ pub fn salt_factor(salt: Share) -> Share {
 /// [`RiseError::NoYeast`] without any; [`RiseError::Formula`] without flour.
 pub fn vigour(formula: &Formula, form: Form) -> Result<Vigour, RiseError> {
     let figures = Figures::of(formula, form);
-    let yeast = figures.share(Figure::FreshYeast)?;
-    if yeast <= Share::NONE {
-        return Err(RiseError::NoYeast);
-    }
-    let (sugar, salt) = (figures.share(Figure::Sugar)?, figures.share(Figure::Salt)?);
-    Ok(Vigour {
-        yeast,
-        sugar,
-        salt,
-        sugar_leaves: sugar_factor(sugar),
-        salt_leaves: salt_factor(salt),
-    })
+    let share = |figure| figures.share(figure);
+    Vigour::of(
+        share(Figure::FreshYeast)?,
+        share(Figure::Sugar)?,
+        share(Figure::Salt)?,
+    )
 }
 
 impl Vigour {
+    /// Takes yeast as fresh, sugar and salt, all on the flour.
+    ///
+    /// # Errors
+    /// [`RiseError::NoYeast`] without any.
+    pub fn of(yeast: Share, sugar: Share, salt: Share) -> Result<Self, RiseError> {
+        if yeast <= Share::NONE {
+            return Err(RiseError::NoYeast);
+        }
+        Ok(Self {
+            yeast,
+            sugar,
+            salt,
+            sugar_leaves: sugar_factor(sugar),
+            salt_leaves: salt_factor(salt),
+        })
+    }
+
     /// How many times as fast as `other`: yeast in proportion, times what sugar and salt leave.
     ///
     /// Much yeast brings less than its share: 5 % gave 1.5 times the gas of 2.8 %, not 1.8 times.

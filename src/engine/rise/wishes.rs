@@ -1,6 +1,7 @@
 //! Wishes: what a formula says of its own rises.
 
 use super::anchor::{Anchor, Basis};
+use super::vigour::Vigour;
 use crate::engine::quantity::{Factor, Minutes, Temperature};
 
 /// So long at such a temperature.
@@ -21,6 +22,10 @@ pub struct RiseWishes {
     pub rest: Minutes,
     /// The shaped pieces in the tin.
     pub proof: Stated,
+    /// What was in the dough of those rises; `None` where nobody has noted it.
+    pub dough: Option<Vigour>,
+    /// How warm it is where the dough rises; `None` leaves it in the room.
+    pub bulk_place: Option<Temperature>,
     /// How warm it is where they proof; `None` leaves them in the room.
     pub proof_place: Option<Temperature>,
     /// How long a preferment stands before it goes into the fridge.
@@ -45,6 +50,8 @@ impl Default for RiseWishes {
                 time: Minutes::known(60.0),
                 at: Temperature::known(28.0),
             },
+            dough: None,
+            bulk_place: None,
             proof_place: None,
             bench: Minutes::known(40.0),
             fridge: Minutes::known(720.0),

@@ -112,6 +112,16 @@ impl Bake {
         }
     }
 
+    /// Notes when a step that has begun really began; what ended before then ends as it begins.
+    pub fn began_at(&mut self, step: StepAt, began: Moment) {
+        for done in self.steps.iter_mut().filter(|done| done.step == step) {
+            done.began = began;
+            done.ended = done
+                .ended
+                .map(|ended| if ended < began { began } else { ended });
+        }
+    }
+
     /// Takes back that a step ended, or where it only began, that it began.
     pub fn take_back(&mut self, step: StepAt) {
         let under_way = |done: &DoneStep| done.step == step && done.ended.is_none();

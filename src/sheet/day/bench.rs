@@ -2,8 +2,8 @@
 
 use super::bake::Bake;
 use crate::engine::formula::LineAt;
-use crate::engine::plan::{Plan, StepAt};
-use crate::engine::quantity::{Mass, Minutes};
+use crate::engine::plan::{Edit, Plan, StepAt};
+use crate::engine::quantity::{Instant, Mass, Minutes, Temperature};
 use crate::sheet::Moment;
 
 /// A timer: when it is over, not how far it has ticked, so that it outlives a reload and a locked
@@ -27,6 +27,30 @@ pub struct Weighing {
     pub mass: Option<Mass>,
 }
 
+/// When a step was to begin, as the plan stood when the bake began.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Promised {
+    /// Which step.
+    pub step: StepAt,
+    /// When.
+    pub begins: Moment,
+    /// How long it was to last.
+    pub lasts: Minutes,
+}
+
+/// How warm a paste or preferment was found at a step.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Measured {
+    /// At which step.
+    pub step: StepAt,
+    /// Which stream of the formula.
+    pub stream: u16,
+    /// How warm.
+    pub at: Temperature,
+    /// When.
+    pub when: Moment,
+}
+
 /// The bake under way.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Bench {
@@ -38,6 +62,16 @@ pub struct Bench {
     pub timers: Vec<Timer>,
     /// What has been weighed; at most [`Bench::MOST_WEIGHINGS`].
     pub weighed: Vec<Weighing>,
+    /// How the plan stood when the bake began; at most [`Plan::MOST`] steps.
+    pub promised: Vec<Promised>,
+    /// How warm pastes and preferments were found; at most [`Bench::MOST_MEASURED`].
+    pub measured: Vec<Measured>,
+    /// What makes up in this bake for what went otherwise; at most [`Edit::MOST`].
+    pub edits: Vec<Edit>,
+    /// How warm it is where the dough of this bake rises, where it was put elsewhere.
+    pub bulk_place: Option<Temperature>,
+    /// How warm it is where its pieces proof.
+    pub proof_place: Option<Temperature>,
 }
 
 impl Bench {
@@ -45,6 +79,9 @@ impl Bench {
     pub const MOST_TIMERS: usize = 12;
     /// The most weighings there may be.
     pub const MOST_WEIGHINGS: usize = crate::engine::formula::Formula::MOST_LINES;
+
+    /// The most temperatures of pastes and preferments there may be.
+    pub const MOST_MEASURED: usize = 60;
 
     /// A bench with a bake that has just begun.
     #[must_use]
@@ -54,6 +91,58 @@ impl Bench {
             at: None,
             timers: Vec::new(),
             weighed: Vec::new(),
+            promised: Vec::new(),
+            measured: Vec::new(),
+            edits: Vec::new(),
+            bulk_place: None,
+            proof_place: None,
+        }
+    }
+
+    /// How a step stood in the plan when the bake began.
+    #[must_use]
+    pub fn promised(&self, step: StepAt) -> Option<&Promised> {
+        self.promised.iter().find(|one| one.step == step)
+    }
+
+    /// When the bread was to be on the table as the bake began.
+    #[must_use]
+    pub fn promised_table(&self) -> Option<Instant> {
+        let ends = |one: &Promised| one.begins.instant().later(one.lasts);
+        self.promised.iter().map(ends).max()
+    }
+
+    /// Notes how warm a stream was found at a step, in place of what was found there before.
+    pub fn measure(&mut self, found: Measured) {
+        let same = |other: &Measured| other.step == found.step && other.stream == found.stream;
+        self.measured.retain(|other| !same(other));
+        if self.measured.len() < Self::MOST_MEASURED {
+            self.measured.push(found);
+        }
+    }
+
+    /// How warm a stream was found at a step.
+    #[must_use]
+    pub fn found(&self, step: StepAt, stream: u16) -> Option<&Measured> {
+        let all = self.measured.iter();
+        all.rev()
+            .find(|found| found.step == step && found.stream == stream)
+    }
+
+    /// Has a step of this bake last so long, in place of an earlier such change; its timer, if it
+    /// has one, follows.
+    pub fn let_last(&mut self, step: StepAt, minutes: Minutes) {
+        let same = |edit: &Edit| matches!(edit, Edit::Lasts { step: of, .. } if *of == step);
+        self.edits.retain(|edit| !same(edit));
+        if self.edits.len() < Edit::MOST {
+            self.edits.push(Edit::Lasts { step, minutes });
+        }
+        let began = self.bake.steps.iter().find(|done| done.step == step);
+        let ends = began.map(|done| Moment::from_instant(done.began.instant().later(minutes)));
+        if let Some(ends) = ends
+            && self.timers.iter().any(|timer| timer.step == step)
+        {
+            self.set_timer(step, ends);
         }
     }
 

@@ -1,13 +1,16 @@
 //! Planned: a formula's rises, steps and times in one kitchen, by one clock.
 
 use super::bake::Bake;
+use super::bench::Bench;
 use super::wishes::{DayWishes, Target};
+use crate::engine::formula::{Form, Formula};
 use crate::engine::kitchen::{HeatWishes, Kitchen, Known, Rising, TimesAsked, rising, times};
 use crate::engine::learn::Learnt;
 use crate::engine::plan::{
     Aim, Around, Done, Lasts, Plan, PlanError, Solved, edited, solve, usual,
 };
 use crate::engine::quantity::{Factor, Instant, Minutes};
+use crate::engine::rise::{RiseError, RiseWishes, vigour};
 use crate::sheet::civil::{Clock, Zone, nights};
 use crate::sheet::{Moment, Sheet};
 
@@ -22,14 +25,14 @@ pub struct DayAsked<'a> {
     pub wishes: &'a DayWishes,
     /// What bakes have taught.
     pub learnt: &'a Learnt,
-    /// How many times as fast as the formula as it is kept, for what was changed in it.
-    pub vigour: Factor,
+    /// The formula as it was really weighed, where a bake is under way.
+    pub weighed: Option<&'a Formula>,
     /// The zone of the clock on the wall.
     pub zone: &'a Zone,
     /// Now.
     pub now: Moment,
     /// The bake under way, if there is one.
-    pub bake: Option<&'a Bake>,
+    pub bench: Option<&'a Bench>,
 }
 
 /// A plan with its times.
@@ -66,9 +69,7 @@ pub fn planned(asked: &DayAsked) -> Result<Planned, PlanError> {
         wishes,
         ..
     } = asked;
-    let known = known(asked);
-    let heat = heat(asked);
-    let rising = rising(&sheet.formula, kitchen, &heat, &wishes.rises, &known);
+    let (known, rising) = rises_now(asked);
     let times_asked = TimesAsked {
         chill: wishes.in_fridge()?,
         loads: wishes.loads,
@@ -83,7 +84,10 @@ pub fn planned(asked: &DayAsked) -> Result<Planned, PlanError> {
         &times_asked,
     );
     let bake: f64 = times.bake.iter().map(|phase| phase.minutes()).sum();
-    let plan = edited(&usual(&sheet.formula, &times)?, &wishes.edits)?;
+    let mut plan = edited(&usual(&sheet.formula, &times)?, &wishes.edits)?;
+    if let Some(bench) = asked.bench {
+        plan = edited(&plan, &bench.edits)?;
+    }
     let aim = aim(asked);
     let solved = solve(&plan, aim, &around(asked, &plan, aim));
     Ok(Planned {
@@ -96,17 +100,57 @@ pub fn planned(asked: &DayAsked) -> Result<Planned, PlanError> {
     })
 }
 
+/// The rises, and what they are scaled from.
+fn rises_now(asked: &DayAsked) -> (Known, Rising) {
+    let (vigour, tired) = match vigour_of(asked) {
+        Ok(vigour) => (vigour, None),
+        Err(error) => (Factor::ONE, Some(error)),
+    };
+    let known = known(asked, vigour);
+    let (formula, heat) = (&asked.sheet.formula, heat(asked));
+    let mut rising = rising(formula, asked.kitchen, &heat, &rises(asked), &known);
+    if let Some(error) = tired {
+        rising.bulk = Err(error.clone());
+        rising.proof = Err(error);
+    }
+    (known, rising)
+}
+
 /// What the formula asks of heat; a dough that is there is as warm as it really is.
-fn heat(asked: &DayAsked) -> HeatWishes {
+pub(super) fn heat(asked: &DayAsked) -> HeatWishes {
     let mut heat = asked.sheet.heat.clone();
-    if let Some(warm) = asked.bake.and_then(|bake| bake.noted.dough) {
+    if let Some(warm) = bake(asked).and_then(|bake| bake.noted.dough) {
         heat.dough = warm;
     }
     heat
 }
 
+fn bake<'a>(asked: &DayAsked<'a>) -> Option<&'a Bake> {
+    asked.bench.map(|bench| &bench.bake)
+}
+
+/// Where this bake rises, where it was put elsewhere than usual.
+pub(super) fn rises(asked: &DayAsked) -> RiseWishes {
+    let mut rises = asked.wishes.rises;
+    if let Some(bench) = asked.bench {
+        rises.bulk_place = bench.bulk_place.or(rises.bulk_place);
+        rises.proof_place = bench.proof_place.or(rises.proof_place);
+    }
+    rises
+}
+
+/// How many times as fast as the dough of the known rises, for yeast, sugar and salt: of the
+/// formula as it stands, or as it was really weighed. As fast, where nobody has noted that dough.
+fn vigour_of(asked: &DayAsked) -> Result<Factor, RiseError> {
+    let Some(then) = asked.wishes.rises.dough else {
+        return Ok(Factor::ONE);
+    };
+    let formula = asked.weighed.unwrap_or(&asked.sheet.formula);
+    vigour(formula, Form::AsMade)?.against(&then)
+}
+
 /// What the formula says of its rises, as this kitchen has taught it.
-fn known(asked: &DayAsked) -> Known {
+fn known(asked: &DayAsked, vigour: Factor) -> Known {
     let stated = Known::stated(&asked.wishes.rises);
     let learnt = |factor: &Option<crate::engine::learn::LearntFactor>, anchor| {
         factor
@@ -116,7 +160,7 @@ fn known(asked: &DayAsked) -> Known {
     Known {
         bulk: learnt(&asked.learnt.bulk, stated.bulk),
         proof: learnt(&asked.learnt.proof, stated.proof),
-        vigour: asked.vigour,
+        vigour,
     }
 }
 
@@ -124,7 +168,11 @@ fn aim(asked: &DayAsked) -> Aim {
     match asked.wishes.target {
         Target::Table(at) => Aim::Table(at.instant()),
         Target::From(at) => Aim::From(at.instant()),
-        Target::Open => Aim::Table(open_table(asked.zone, asked.now)),
+        // A bake that has begun keeps the table it began with.
+        Target::Open => {
+            let began = bake(asked).map_or(asked.now, |bake| bake.began);
+            Aim::Table(open_table(asked.zone, began))
+        }
     }
 }
 
@@ -149,7 +197,7 @@ fn around(asked: &DayAsked, plan: &Plan, aim: Aim) -> Around {
     Around {
         asleep,
         now: Some(asked.now.instant()),
-        done: asked.bake.map_or_else(Vec::new, |bake| done(bake, plan)),
+        done: bake(asked).map_or_else(Vec::new, |bake| done(bake, plan)),
         one_pair_of_hands: asked.wishes.one_pair_of_hands,
     }
 }

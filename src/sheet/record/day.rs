@@ -3,7 +3,6 @@
 use std::num::NonZeroU16;
 
 use crate::engine::plan::{Edit, Loads, Step, StepAt, Work};
-use crate::engine::rise::{RiseWishes, Stated};
 use crate::sheet::civil::Clock;
 use crate::sheet::day::{DayWishes, Fridge, Sleep, Target};
 use crate::sheet::spelling::{WORKS, spelt};
@@ -11,8 +10,9 @@ use crate::sheet::{Moment, plain};
 
 use super::envelope::{RECORD_LIMIT, begin, fields, open};
 use super::error::{RecordError, RecordFault};
-use super::fields::{Fields, factor, list, minutes, short, temperature, truth, whole, word};
+use super::fields::{Fields, list, minutes, short, truth, whole, word};
 use super::print::Writer;
+use super::rises;
 use super::shelf::moment;
 use super::tree::Tree;
 
@@ -49,7 +49,7 @@ const CHANGES: &[(Change, &str)] = &[
 /// Writes what a plan goes by down as JSON.
 #[must_use]
 pub fn write_day(wishes: &DayWishes) -> String {
-    let begun = begin(KIND).tree("rises", write_rises(&wishes.rises));
+    let begun = begin(KIND).tree("rises", rises::write(&wishes.rises));
     let begun = match wishes.target {
         Target::Open => begun,
         Target::Table(at) => begun.number("table_ms", at.milliseconds()),
@@ -75,24 +75,6 @@ pub fn write_day(wishes: &DayWishes) -> String {
         .to_string()
 }
 
-fn write_rises(rises: &RiseWishes) -> Tree<'static> {
-    let stated = |stated: Stated| {
-        Writer::new()
-            .number("minutes", stated.time.minutes())
-            .number("at_c", stated.at.celsius())
-            .done()
-    };
-    Writer::new()
-        .tree("bulk", stated(rises.bulk))
-        .number("rest_min", rises.rest.minutes())
-        .tree("proof", stated(rises.proof))
-        .maybe("proof_place_c", rises.proof_place.map(|at| at.celsius()))
-        .number("bench_min", rises.bench.minutes())
-        .number("fridge_min", rises.fridge.minutes())
-        .number("volume_times", rises.volume.number())
-        .done()
-}
-
 /// A step by its work, and which of several alike.
 pub(super) fn write_step<'t>(step: StepAt, begun: Writer<'t>) -> Writer<'t> {
     begun
@@ -100,7 +82,7 @@ pub(super) fn write_step<'t>(step: StepAt, begun: Writer<'t>) -> Writer<'t> {
         .number("of", step.of)
 }
 
-fn write_edit(edit: &Edit) -> Tree<'_> {
+pub(super) fn write_edit(edit: &Edit) -> Tree<'_> {
     let change = |word, step| write_step(step, Writer::new().text("change", word));
     match edit {
         Edit::Lasts { step, minutes } => {
@@ -132,7 +114,7 @@ pub fn read_day(text: &str) -> Result<DayWishes, RecordError> {
     let fields = fields(&tree, KIND, KNOWN)?;
     let usual = DayWishes::default();
     Ok(DayWishes {
-        rises: fields.maybe("rises", read_rises)?.unwrap_or_default(),
+        rises: fields.maybe("rises", rises::read)?.unwrap_or_default(),
         target: read_target(&fields)?,
         sleep: fields.maybe("sleep", read_sleep)?.unwrap_or(usual.sleep),
         fridge: fields.maybe("fridge", read_fridge)?.unwrap_or(usual.fridge),
@@ -181,41 +163,6 @@ fn read_target(fields: &Fields) -> Result<Target, RecordError> {
     }
 }
 
-fn read_rises(tree: &Tree) -> Result<RiseWishes, RecordError> {
-    let fields = Fields::of(
-        tree,
-        &[
-            "bulk",
-            "rest_min",
-            "proof",
-            "proof_place_c",
-            "bench_min",
-            "fridge_min",
-            "volume_times",
-        ],
-    )?;
-    let usual = RiseWishes::default();
-    Ok(RiseWishes {
-        bulk: fields.maybe("bulk", read_stated)?.unwrap_or(usual.bulk),
-        rest: fields.maybe("rest_min", minutes)?.unwrap_or(usual.rest),
-        proof: fields.maybe("proof", read_stated)?.unwrap_or(usual.proof),
-        proof_place: fields.maybe("proof_place_c", temperature)?,
-        bench: fields.maybe("bench_min", minutes)?.unwrap_or(usual.bench),
-        fridge: fields.maybe("fridge_min", minutes)?.unwrap_or(usual.fridge),
-        volume: fields
-            .maybe("volume_times", factor)?
-            .unwrap_or(usual.volume),
-    })
-}
-
-fn read_stated(tree: &Tree) -> Result<Stated, RecordError> {
-    let fields = Fields::of(tree, &["minutes", "at_c"])?;
-    Ok(Stated {
-        time: fields.needed("minutes", minutes)?,
-        at: fields.needed("at_c", temperature)?,
-    })
-}
-
 fn read_sleep(tree: &Tree) -> Result<Option<Sleep>, RecordError> {
     if matches!(tree, Tree::Truth(false)) {
         return Ok(None);
@@ -242,7 +189,7 @@ pub(super) fn read_step(fields: &Fields) -> Result<StepAt, RecordError> {
     })
 }
 
-fn read_edit(tree: &Tree) -> Result<Edit, RecordError> {
+pub(super) fn read_edit(tree: &Tree) -> Result<Edit, RecordError> {
     let known = [
         "change",
         "work",
@@ -277,7 +224,7 @@ fn clock(tree: &Tree) -> Result<Clock, RecordError> {
     Ok(Clock::from_minutes(minutes).unwrap_or_default())
 }
 
-fn small(tree: &Tree) -> Result<u16, RecordError> {
+pub(super) fn small(tree: &Tree) -> Result<u16, RecordError> {
     Ok(u16::try_from(whole(tree, 0, u32::from(u16::MAX))?).unwrap_or(u16::MAX))
 }
 

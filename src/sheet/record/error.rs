@@ -80,6 +80,9 @@ pub enum RecordFault {
     /// A ring tin whose tube leaves no room.
     #[error("the tube fills the tin")]
     NoRoom,
+    /// A dough of a known rise that has no yeast.
+    #[error("no yeast")]
+    NoYeast,
     /// A number that must be whole is not.
     #[error("{value} is not a whole number")]
     NotWhole {

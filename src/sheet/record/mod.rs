@@ -20,6 +20,7 @@ mod noted;
 mod own;
 mod pantry;
 mod print;
+mod rises;
 mod settings;
 mod sheet;
 mod shelf;

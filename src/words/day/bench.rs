@@ -1,9 +1,9 @@
 //! The bench in sentences: what is weighed, what an actual weight does, how a timer stands.
 
 use crate::engine::formula::{Figure, Figures, Form, Formula};
-use crate::engine::quantity::{Mass, Minutes, Temperature};
+use crate::engine::quantity::{Mass, Minutes, Temperature, TemperatureChange};
 use crate::sheet::Moment;
-use crate::sheet::day::{Bench, Timer, as_weighed};
+use crate::sheet::day::{AddMore, Bench, Timer, as_weighed};
 use crate::words::manner::Manner;
 use crate::words::write;
 
@@ -55,20 +55,16 @@ pub fn weighed_off(formula: &Formula, bench: &Bench, manner: Manner) -> String {
     let (asked, got) = (write::share(asked, manner), write::share(got, manner));
     if asked != got {
         said.push(format!("True water comes to {got} instead of {asked}."));
-        let figures = Figures::of(&made, Form::AsMade);
-        said.extend(make_up(&figures, formula, manner));
     }
     said.join(" ")
 }
 
-/// "Water: 4 g short, pour that in too."
+/// "Water is 4 g short."
 fn miss(food: &str, asked: Mass, got: Mass, manner: Manner) -> Option<String> {
     let off = (got - asked).size();
     let said = write::mass(off, manner);
     if got < asked {
-        Some(format!(
-            "{food} is {said} short; add that, and it is made up for."
-        ))
+        Some(format!("{food} is {said} short."))
     } else if got > asked {
         Some(format!("{food} is {said} over."))
     } else {
@@ -76,19 +72,29 @@ fn miss(food: &str, asked: Mass, got: Mass, manner: Manner) -> Option<String> {
     }
 }
 
-/// Flour that brings the true water back to what was asked, where there is too much of it.
-fn make_up(made: &Figures, formula: &Formula, manner: Manner) -> Option<String> {
-    let asked = Figures::of(formula, Form::AsMade);
-    let ratio = asked.share(Figure::TrueWater).ok()?.fraction();
-    let flour = made.mass(Figure::TrueWater).grams() / ratio;
-    let more = flour - made.mass(Figure::Flour).grams();
-    let more = Mass::from_grams(more).ok().filter(|_| ratio > 0.0)?;
-    (more.grams() >= 0.5).then(|| {
-        format!(
-            "{} more flour would bring it back.",
-            write::mass(more, manner)
-        )
-    })
+/// What can be added, as something to tap: "Add 8 g of Water".
+#[must_use]
+pub fn add_more(more: &AddMore, formula: &Formula, manner: Manner) -> String {
+    let food = formula.line(more.at).map(|line| line.food.name());
+    let (food, mass) = (food.unwrap_or_default(), write::mass(more.more, manner));
+    if more.as_asked {
+        format!("Added: {mass} of {food}, and it is as asked")
+    } else {
+        format!("Added: {mass} more of {food}, and the water is as asked")
+    }
+}
+
+/// What the weights that really went in do to the dough's temperature; nothing where that is less
+/// than can be measured.
+#[must_use]
+pub fn warmed_by_weights(by: TemperatureChange, manner: Manner) -> Option<String> {
+    if by.kelvin().abs() < 0.1 {
+        return None;
+    }
+    let by = write::temperature_change(by, manner);
+    Some(format!(
+        "By that, the temperature of the dough changes by {by}."
+    ))
 }
 
 /// What the dough's real temperature does to its rise: against what was wished.

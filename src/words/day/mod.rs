@@ -4,12 +4,14 @@ mod bench;
 mod conflict;
 mod learnt;
 mod loads;
+mod made_up;
 mod rise;
 mod step;
 
-pub use bench::{dough_off, timer, weighed_off};
+pub use bench::{add_more, dough_off, timer, warmed_by_weights, weighed_off};
 pub use conflict::{change, conflict};
 pub use learnt::{figure, noted, rests_on, trust};
 pub use loads::{class_loads, loads, programme_differs};
+pub use made_up::{ice_for, moved, off_time, place_for, rise_off, still_needs, wait_for};
 pub use rise::{looks, night, rests, rise_range, room_against_anchor, up_at};
 pub use step::{Told, before_it, caution_of, told};

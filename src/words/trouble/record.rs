@@ -53,6 +53,7 @@ impl Trouble for RecordFault {
             Self::Label(_) => format!("The label of this ingredient cannot be true. {MEND}"),
             Self::Division(_) => format!("No scale here has such a division. {MEND}"),
             Self::NoRoom => format!("The tube of this ring tin is as wide as the tin. {MEND}"),
+            Self::NoYeast => format!("A dough that is known to rise has yeast in it. {MEND}"),
             Self::NotWhole { .. } => format!("A whole number was expected. {MEND}"),
             Self::TooLong { most } => {
                 format!("A text is longer than the {most} characters it may have. Shorten it.")

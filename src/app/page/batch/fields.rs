@@ -1,6 +1,7 @@
 //! The numbers of the batch that can be typed: what is wanted, and what is lost.
 
-use super::field::{Field, Unit};
+use super::field::BatchField as Field;
+use crate::app::part::of_mass;
 use crate::engine::batch::{Wanted, Way};
 use crate::engine::quantity::Share;
 use crate::words::read::ReadError;
@@ -21,8 +22,8 @@ pub const fn of_way(way: Way) -> &'static [Field] {
 const TIMES: Field = Field {
     id: "wanted-times",
     label: "Times the formula",
-    unit: Unit::Other("×"),
-    look: |batch, manner| {
+    unit: |_| "×",
+    look: |batch, _, manner| {
         let Wanted::Times(times) = batch.wanted else {
             return String::new();
         };
@@ -37,8 +38,8 @@ const TIMES: Field = Field {
 const DOUGH: Field = Field {
     id: "wanted-dough",
     label: "Dough, ready to divide",
-    unit: Unit::Mass,
-    look: |batch, manner| {
+    unit: of_mass,
+    look: |batch, _, manner| {
         let Wanted::Dough(mass) = batch.wanted else {
             return String::new();
         };
@@ -53,8 +54,8 @@ const DOUGH: Field = Field {
 const COUNT: Field = Field {
     id: "wanted-pieces",
     label: "Pieces",
-    unit: Unit::Other(""),
-    look: |batch, manner| {
+    unit: |_| "",
+    look: |batch, _, manner| {
         let Wanted::Pieces { count, .. } = batch.wanted else {
             return String::new();
         };
@@ -71,8 +72,8 @@ const COUNT: Field = Field {
 const EACH: Field = Field {
     id: "wanted-each",
     label: "Dough in each",
-    unit: Unit::Mass,
-    look: |batch, manner| {
+    unit: of_mass,
+    look: |batch, _, manner| {
         let Wanted::Pieces { each, .. } = batch.wanted else {
             return String::new();
         };
@@ -89,8 +90,8 @@ const EACH: Field = Field {
 const FLOUR: Field = Field {
     id: "wanted-flour",
     label: "Flour on hand",
-    unit: Unit::Mass,
-    look: |batch, manner| {
+    unit: of_mass,
+    look: |batch, _, manner| {
         let Wanted::FlourOnHand(mass) = batch.wanted else {
             return String::new();
         };
@@ -105,8 +106,8 @@ const FLOUR: Field = Field {
 const ON_HAND: Field = Field {
     id: "wanted-on-hand",
     label: "How much there is",
-    unit: Unit::Mass,
-    look: |batch, manner| {
+    unit: of_mass,
+    look: |batch, _, manner| {
         let Wanted::OnHand { mass, .. } = batch.wanted else {
             return String::new();
         };
@@ -123,8 +124,8 @@ const ON_HAND: Field = Field {
 const STUDENTS: Field = Field {
     id: "wanted-students",
     label: "Students",
-    unit: Unit::Other(""),
-    look: |batch, manner| {
+    unit: |_| "",
+    look: |batch, _, manner| {
         let Wanted::Class { students, .. } = batch.wanted else {
             return String::new();
         };
@@ -141,8 +142,8 @@ const STUDENTS: Field = Field {
 const LOAVES: Field = Field {
     id: "wanted-loaves",
     label: "Loaves for each",
-    unit: Unit::Other(""),
-    look: |batch, manner| {
+    unit: |_| "",
+    look: |batch, _, manner| {
         let Wanted::Class { loaves, .. } = batch.wanted else {
             return String::new();
         };
@@ -159,8 +160,8 @@ const LOAVES: Field = Field {
 const LOAF: Field = Field {
     id: "wanted-loaf",
     label: "Dough in a loaf",
-    unit: Unit::Mass,
-    look: |batch, manner| {
+    unit: of_mass,
+    look: |batch, _, manner| {
         let Wanted::Class { loaf, .. } = batch.wanted else {
             return String::new();
         };
@@ -178,8 +179,8 @@ const LOAF: Field = Field {
 pub const PIECES: Field = Field {
     id: "batch-pieces",
     label: "Pieces from the formula made once",
-    unit: Unit::Other(""),
-    look: |batch, manner| write::box_count(batch.pieces.get(), manner),
+    unit: |_| "",
+    look: |batch, _, manner| write::box_count(batch.pieces.get(), manner),
     set: |batch, text, manner| {
         batch.pieces = read::count(text, manner)?;
         Ok(())
@@ -191,8 +192,8 @@ pub const LOSSES: [Field; 5] = [
     Field {
         id: "loss-residue",
         label: "Left in bowls, whatever the batch",
-        unit: Unit::Mass,
-        look: |batch, manner| write::box_mass(batch.losses.residue, manner),
+        unit: of_mass,
+        look: |batch, _, manner| write::box_mass(batch.losses.residue, manner),
         set: |batch, text, manner| {
             batch.losses.residue = read::mass(text, manner)?;
             Ok(())
@@ -201,22 +202,22 @@ pub const LOSSES: [Field; 5] = [
     Field {
         id: "loss-share",
         label: "Left in bowls, of the dough",
-        unit: Unit::Other("%"),
-        look: |batch, manner| write::box_share(batch.losses.residue_share, manner),
+        unit: |_| "%",
+        look: |batch, _, manner| write::box_share(batch.losses.residue_share, manner),
         set: |batch, text, manner| share(&mut batch.losses.residue_share, text, manner),
     },
     Field {
         id: "loss-dividing",
         label: "At dividing, of the dough",
-        unit: Unit::Other("%"),
-        look: |batch, manner| write::box_share(batch.losses.dividing, manner),
+        unit: |_| "%",
+        look: |batch, _, manner| write::box_share(batch.losses.dividing, manner),
         set: |batch, text, manner| share(&mut batch.losses.dividing, text, manner),
     },
     Field {
         id: "loss-bake",
         label: "In the oven and cooling",
-        unit: Unit::Other("%"),
-        look: |batch, manner| write::box_share(batch.losses.bake, manner),
+        unit: |_| "%",
+        look: |batch, _, manner| write::box_share(batch.losses.bake, manner),
         set: |batch, text, manner| share(&mut batch.losses.bake, text, manner),
     },
     STAYS,
@@ -226,8 +227,8 @@ pub const LOSSES: [Field; 5] = [
 pub const STAYS: Field = Field {
     id: "loss-topping",
     label: "Chocolate left in bag and bowl",
-    unit: Unit::Other("%"),
-    look: |batch, manner| write::box_share(batch.losses.topping, manner),
+    unit: |_| "%",
+    look: |batch, _, manner| write::box_share(batch.losses.topping, manner),
     set: |batch, text, manner| share(&mut batch.losses.topping, text, manner),
 };
 

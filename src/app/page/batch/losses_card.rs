@@ -2,8 +2,8 @@
 
 use leptos::prelude::*;
 
-use super::field::FieldBox;
 use super::fields::LOSSES;
+use crate::app::part::FieldBox;
 use crate::app::state::{State, memo};
 use crate::words::weigh;
 

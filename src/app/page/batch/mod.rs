@@ -19,7 +19,6 @@ mod weigh_line;
 mod weighing;
 
 pub use answers::BatchAnswers;
-pub use field::FieldBox;
 pub use fields::STAYS;
 pub use keys::BatchKeys;
 pub use place::BatchPlace;

@@ -3,11 +3,10 @@
 use leptos::prelude::*;
 
 use super::BatchAnswers;
-use super::field::FieldBox;
 use super::fields::{PIECES, of_way};
 use super::on_hand::OnHandPick;
 use super::ways::choose;
-use crate::app::part::PickOne;
+use crate::app::part::{FieldBox, PickOne};
 use crate::app::state::{State, memo};
 use crate::engine::batch::Way;
 use crate::words::name;

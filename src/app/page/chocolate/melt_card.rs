@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use super::ChocolateAnswers;
 use super::melt_fields::{BOWL, CHOCOLATE, LIQUID, PIECES};
 use crate::app::page::BatchAnswers;
-use crate::app::part::{AdviceCard, Figure, KitchenLink, MeltCurve, Shown, WishBox};
+use crate::app::part::{AdviceCard, FieldBox, Figure, KitchenLink, MeltCurve, Shown};
 use crate::app::state::{State, after_frame, memo};
 use crate::engine::chocolate::{Melted, Melting, melt, melt_remedies};
 use crate::engine::heat::HeatError;
@@ -49,10 +49,10 @@ pub fn MeltCard() -> impl IntoView {
             </header>
             <div class="body">
                 <div class="boxes">
-                    <WishBox wish=LIQUID />
-                    <WishBox wish=CHOCOLATE />
-                    <WishBox wish=BOWL />
-                    <WishBox wish=PIECES />
+                    <FieldBox field=LIQUID />
+                    <FieldBox field=CHOCOLATE />
+                    <FieldBox field=BOWL />
+                    <FieldBox field=PIECES />
                 </div>
                 <KitchenLink />
                 {move || trouble.get().map(|said| view! { <p class="trouble" role="status">{said}</p> })}

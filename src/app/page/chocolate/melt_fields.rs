@@ -1,14 +1,10 @@
 //! The numbers of melting that can be typed.
 
-use crate::app::part::Wish;
+use crate::app::part::{Wish, degrees};
 use crate::engine::quantity::Temperature;
 use crate::words::read::{self, ReadError};
 use crate::words::unit::ThicknessUnit;
 use crate::words::{Manner, write};
-
-fn degrees(manner: Manner) -> &'static str {
-    manner.units.temperature.symbol()
-}
 
 /// Nothing where nothing is typed: then it is as usual.
 fn temperature(text: &str, manner: Manner) -> Result<Option<Temperature>, ReadError> {

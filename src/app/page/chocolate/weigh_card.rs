@@ -3,7 +3,8 @@
 use leptos::prelude::*;
 
 use super::ChocolateAnswers;
-use crate::app::page::{BatchAnswers, FieldBox, STAYS, WeighLine};
+use crate::app::page::{BatchAnswers, STAYS, WeighLine};
+use crate::app::part::FieldBox;
 use crate::app::state::{State, memo};
 use crate::engine::formula::LineAt;
 use crate::words::weigh;

@@ -7,7 +7,7 @@ use crate::app::browser::{clock, storage};
 use crate::app::state::{Keeps, State, memo};
 use crate::engine::learn::{Learnt, learn};
 use crate::engine::plan::{Edit, PlanError};
-use crate::engine::quantity::{Factor, Instant, Minutes};
+use crate::engine::quantity::{Instant, Minutes};
 use crate::sheet::civil::Zone;
 use crate::sheet::day::{Bake, Bench, DayAsked, DayWishes, Log, Planned, planned};
 use crate::sheet::record::{RecordError, read_day, read_log, write_day, write_log};
@@ -72,10 +72,10 @@ impl Day {
                 kitchen: &state.kitchen.get(),
                 wishes: &wishes.get(),
                 learnt: &learnt.get(),
-                vigour: Factor::ONE,
+                weighed: None,
                 zone: &zone.get_value(),
                 now: Moment::from_instant(minute.get()),
-                bake: bench.get().map(|bench| bench.bake).as_ref(),
+                bench: bench.get().as_ref(),
             })
         });
         Self {

@@ -1,60 +1,41 @@
-//! A number that a plan goes by, and can be typed.
+//! What a plan goes by, as something numbers are typed into.
 
 use leptos::prelude::*;
 
 use super::answers::Day;
-use crate::app::part::NumberBox;
-use crate::app::state::memo;
+use crate::app::part::{Field, Held, told};
 use crate::sheet::day::DayWishes;
 use crate::words::read::ReadError;
-use crate::words::{Manner, Trouble};
 
-/// The unit of a number.
-#[derive(Clone, Copy)]
-pub enum Unit {
-    /// The unit of temperatures on this device.
-    Degrees,
-    /// Any other, as printed.
-    Other(&'static str),
-}
+/// A number that a plan goes by.
+pub type DayField = Field<DayWishes>;
 
-/// A number that a plan goes by: where it stands, how it is written and read.
-#[derive(Clone, Copy)]
-pub struct Field {
-    /// Unique on the page.
-    pub id: &'static str,
-    /// What is asked for.
-    pub label: &'static str,
-    /// Its unit.
-    pub unit: Unit,
-    /// The number, written for a box.
-    pub look: fn(&DayWishes, Manner) -> String,
-    /// Reads a text into the wishes.
-    pub set: fn(&mut DayWishes, &str, Manner) -> Result<(), ReadError>,
-}
+impl Held for DayWishes {
+    type Through = Day;
 
-/// The box of a number that a plan goes by.
-#[component]
-pub fn DayBox(
-    /// Which number.
-    field: Field,
-) -> impl IntoView {
-    let day = Day::here();
-    let figure = memo(move || {
-        let manner = day.state.manner.get();
-        day.wishes.with(|wishes| (field.look)(wishes, manner))
-    });
-    let take = move |text: String| {
-        let manner = day.state.manner.get_untracked();
+    fn through() -> Day {
+        Day::here()
+    }
+
+    fn now(day: Day, look: &dyn Fn(&Self) -> String) -> String {
+        day.wishes.with(look)
+    }
+
+    /// No trial touches it.
+    fn kept(_: Day, _: &dyn Fn(&Self) -> String) -> Option<String> {
+        None
+    }
+
+    /// Limits of the fridge that are in no order are not taken.
+    fn change(
+        day: Day,
+        _: &'static str,
+        set: &dyn Fn(&mut Self) -> Result<(), ReadError>,
+    ) -> Result<(), String> {
         let mut wishes = day.wishes.get_untracked();
-        (field.set)(&mut wishes, &text, manner).map_err(|error| error.sentence(manner))?;
-        wishes.in_fridge().map_err(|error| error.sentence(manner))?;
+        set(&mut wishes).map_err(told(day.state))?;
+        wishes.in_fridge().map_err(told(day.state))?;
         day.wish(|kept| *kept = wishes);
         Ok(())
-    };
-    let unit = Signal::derive(move || match field.unit {
-        Unit::Degrees => day.state.manner.get().units.temperature.symbol(),
-        Unit::Other(unit) => unit,
-    });
-    view! { <NumberBox id=field.id label=field.label unit figure take=Callback::new(take) /> }
+    }
 }

@@ -2,7 +2,8 @@
 
 use std::num::NonZeroU16;
 
-use super::field::{Field, Unit};
+use super::field::DayField as Field;
+use crate::app::part::{degrees, minutes};
 use crate::words::{read, write};
 
 /// What a formula says of its rises.
@@ -10,8 +11,8 @@ pub const RISES: [Field; 5] = [
     Field {
         id: "bulk-time",
         label: "Known bulk rise",
-        unit: Unit::Other("min"),
-        look: |wishes, manner| write::box_minutes(wishes.rises.bulk.time, manner),
+        unit: minutes,
+        look: |wishes, _, manner| write::box_minutes(wishes.rises.bulk.time, manner),
         set: |wishes, text, manner| {
             wishes.rises.bulk.time = read::minutes(text, manner)?;
             Ok(())
@@ -20,8 +21,8 @@ pub const RISES: [Field; 5] = [
     Field {
         id: "bulk-at",
         label: "Dough at",
-        unit: Unit::Degrees,
-        look: |wishes, manner| write::box_temperature(wishes.rises.bulk.at, manner),
+        unit: degrees,
+        look: |wishes, _, manner| write::box_temperature(wishes.rises.bulk.at, manner),
         set: |wishes, text, manner| {
             wishes.rises.bulk.at = read::temperature(text, manner)?;
             Ok(())
@@ -30,8 +31,8 @@ pub const RISES: [Field; 5] = [
     Field {
         id: "proof-time",
         label: "Known proof",
-        unit: Unit::Other("min"),
-        look: |wishes, manner| write::box_minutes(wishes.rises.proof.time, manner),
+        unit: minutes,
+        look: |wishes, _, manner| write::box_minutes(wishes.rises.proof.time, manner),
         set: |wishes, text, manner| {
             wishes.rises.proof.time = read::minutes(text, manner)?;
             Ok(())
@@ -40,8 +41,8 @@ pub const RISES: [Field; 5] = [
     Field {
         id: "proof-at",
         label: "Pieces at",
-        unit: Unit::Degrees,
-        look: |wishes, manner| write::box_temperature(wishes.rises.proof.at, manner),
+        unit: degrees,
+        look: |wishes, _, manner| write::box_temperature(wishes.rises.proof.at, manner),
         set: |wishes, text, manner| {
             wishes.rises.proof.at = read::temperature(text, manner)?;
             Ok(())
@@ -50,8 +51,8 @@ pub const RISES: [Field; 5] = [
     Field {
         id: "bench-rest",
         label: "Bench rest",
-        unit: Unit::Other("min"),
-        look: |wishes, manner| write::box_minutes(wishes.rises.rest, manner),
+        unit: minutes,
+        look: |wishes, _, manner| write::box_minutes(wishes.rises.rest, manner),
         set: |wishes, text, manner| {
             wishes.rises.rest = read::minutes(text, manner)?;
             Ok(())
@@ -64,8 +65,8 @@ pub const NIGHT: [Field; 4] = [
     Field {
         id: "preferment-stands",
         label: "Preferment stands",
-        unit: Unit::Other("min"),
-        look: |wishes, manner| write::box_minutes(wishes.rises.bench, manner),
+        unit: minutes,
+        look: |wishes, _, manner| write::box_minutes(wishes.rises.bench, manner),
         set: |wishes, text, manner| {
             wishes.rises.bench = read::minutes(text, manner)?;
             Ok(())
@@ -74,8 +75,8 @@ pub const NIGHT: [Field; 4] = [
     Field {
         id: "fridge-wished",
         label: "Fridge, as wished",
-        unit: Unit::Other("min"),
-        look: |wishes, manner| write::box_minutes(wishes.rises.fridge, manner),
+        unit: minutes,
+        look: |wishes, _, manner| write::box_minutes(wishes.rises.fridge, manner),
         set: |wishes, text, manner| {
             wishes.rises.fridge = read::minutes(text, manner)?;
             Ok(())
@@ -84,8 +85,8 @@ pub const NIGHT: [Field; 4] = [
     Field {
         id: "fridge-least",
         label: "Fridge, at least",
-        unit: Unit::Other("min"),
-        look: |wishes, manner| write::box_minutes(wishes.fridge.least, manner),
+        unit: minutes,
+        look: |wishes, _, manner| write::box_minutes(wishes.fridge.least, manner),
         set: |wishes, text, manner| {
             wishes.fridge.least = read::minutes(text, manner)?;
             Ok(())
@@ -94,8 +95,8 @@ pub const NIGHT: [Field; 4] = [
     Field {
         id: "fridge-most",
         label: "Fridge, at most",
-        unit: Unit::Other("min"),
-        look: |wishes, manner| write::box_minutes(wishes.fridge.most, manner),
+        unit: minutes,
+        look: |wishes, _, manner| write::box_minutes(wishes.fridge.most, manner),
         set: |wishes, text, manner| {
             wishes.fridge.most = read::minutes(text, manner)?;
             Ok(())
@@ -107,8 +108,8 @@ pub const NIGHT: [Field; 4] = [
 pub const LOADS: Field = Field {
     id: "oven-loads",
     label: "Oven loads",
-    unit: Unit::Other(""),
-    look: |wishes, manner| write::box_count(wishes.loads.count.get(), manner),
+    unit: |_| "",
+    look: |wishes, _, manner| write::box_count(wishes.loads.count.get(), manner),
     set: |wishes, text, manner| {
         let count = read::count(text, manner)?;
         wishes.loads.count = count.min(NonZeroU16::new(99).unwrap_or(NonZeroU16::MIN));
@@ -120,8 +121,8 @@ pub const LOADS: Field = Field {
 pub const BETWEEN: Field = Field {
     id: "oven-between",
     label: "Between two loads",
-    unit: Unit::Other("min"),
-    look: |wishes, manner| write::box_minutes(wishes.loads.between, manner),
+    unit: minutes,
+    look: |wishes, _, manner| write::box_minutes(wishes.loads.between, manner),
     set: |wishes, text, manner| {
         wishes.loads.between = read::minutes(text, manner)?;
         Ok(())

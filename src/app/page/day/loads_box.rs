@@ -5,10 +5,9 @@ use std::num::NonZeroU32;
 use leptos::prelude::*;
 
 use super::answers::Day;
-use super::field::DayBox;
 use super::fields::{BETWEEN, LOADS};
 use crate::app::browser::announce::announce;
-use crate::app::part::{Button, Choice};
+use crate::app::part::{Button, Choice, FieldBox};
 use crate::app::state::{Desk, memo};
 use crate::engine::class::{OvenPlan, oven};
 use crate::words::day as told;
@@ -32,8 +31,8 @@ pub fn LoadsBox() -> impl IntoView {
     ];
     view! {
         <div class="boxes">
-            <DayBox field=LOADS />
-            <DayBox field=BETWEEN />
+            <FieldBox field=LOADS />
+            <FieldBox field=BETWEEN />
         </div>
         <Show when=move || several.get()>
             <Choice

@@ -3,9 +3,8 @@
 use leptos::prelude::*;
 
 use super::answers::Day;
-use super::field::DayBox;
 use super::fields::RISES;
-use crate::app::part::{Figure, RiseCurve, Shown};
+use crate::app::part::{FieldBox, Figure, RiseCurve, Shown};
 use crate::app::state::memo;
 use crate::engine::rise::{RiseError, Risen};
 use crate::sheet::day::Planned;
@@ -49,7 +48,7 @@ pub fn RiseCard() -> impl IntoView {
                 <span class="quiet">"what the formula says of itself"</span>
             </summary>
             <div class="body boxes">
-                {RISES.map(|field| view! { <DayBox field /> })}
+                {RISES.map(|field| view! { <FieldBox field /> })}
             </div>
         </details>
     }

@@ -3,10 +3,9 @@
 use leptos::prelude::*;
 
 use super::answers::Day;
-use super::field::DayBox;
 use super::fields::NIGHT;
 use super::loads_box::LoadsBox;
-use crate::app::part::Choice;
+use crate::app::part::{Choice, FieldBox};
 use crate::app::state::memo;
 use crate::engine::plan::Aim;
 use crate::sheet::Moment;
@@ -93,7 +92,7 @@ pub fn FridgeCard() -> impl IntoView {
             </summary>
             <div class="body">
                 <div class="boxes">
-                    {NIGHT.map(|field| view! { <DayBox field /> })}
+                    {NIGHT.map(|field| view! { <FieldBox field /> })}
                 </div>
                 <LoadsBox />
             </div>

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use super::HeatAnswers;
 use super::phases::Phases;
 use super::wish_fields::KNOWN;
-use crate::app::part::{AdviceCard, Figure, Shown, WishBox};
+use crate::app::part::{AdviceCard, FieldBox, Figure, Shown};
 use crate::app::state::{State, memo};
 use crate::engine::heat::{BakeTime, Programme};
 use crate::engine::kitchen::Baking;
@@ -56,7 +56,7 @@ pub fn BakeCard() -> impl IntoView {
         });
         untrack(|| lines.unwrap_or_default())
     };
-    let known = KNOWN.map(|wish| view! { <WishBox wish /> });
+    let known = KNOWN.map(|field| view! { <FieldBox field /> });
     view! {
         <section class="card" aria-label="The bake">
             <header>

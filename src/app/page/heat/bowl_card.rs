@@ -8,7 +8,7 @@ use super::standing_fold::StandingFold;
 use super::temperatures::Temperatures;
 use super::ways::take;
 use super::wish_fields::{MIXING, MIXING_BOWL, STANDING, WANTED};
-use crate::app::part::{BowlBalance, Button, WishBox};
+use crate::app::part::{BowlBalance, Button, FieldBox};
 use crate::app::state::{State, after_frame, memo};
 use crate::engine::heat::{Dough, LiquidAnswer, Surroundings, dough_remedies};
 use crate::engine::kitchen::Kitchen;
@@ -61,10 +61,10 @@ pub fn BowlCard() -> impl IntoView {
             </header>
             <div class="body">
                 <div class="boxes">
-                    <WishBox wish=WANTED />
-                    <WishBox wish=MIXING />
-                    <WishBox wish=STANDING />
-                    <WishBox wish=MIXING_BOWL />
+                    <FieldBox field=WANTED />
+                    <FieldBox field=MIXING />
+                    <FieldBox field=STANDING />
+                    <FieldBox field=MIXING_BOWL />
                 </div>
                 <BowlBalance bars told />
                 <p class="follows">{sum}</p>

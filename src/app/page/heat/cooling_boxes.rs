@@ -3,8 +3,8 @@
 use leptos::prelude::*;
 
 use super::HeatAnswers;
-use super::wish_fields::{BENCH, ICE, THICK, degrees};
-use crate::app::part::{Choice, NumberBox, PickOne, WishBox};
+use super::wish_fields::{BENCH, ICE, THICK};
+use crate::app::part::{Choice, FieldBox, NumberBox, PickOne, degrees};
 use crate::app::state::{State, memo};
 use crate::engine::heat::{RuleSet, Shape};
 use crate::words::read::{self, ReadError};
@@ -104,9 +104,9 @@ pub fn CoolingBoxes() -> impl IntoView {
     };
     view! {
         <div class="boxes">
-            <WishBox wish=THICK />
-            <WishBox wish=BENCH />
-            <WishBox wish=ICE />
+            <FieldBox field=THICK />
+            <FieldBox field=BENCH />
+            <FieldBox field=ICE />
             <PickOne id="heat-rules" label="Food-safety rules" answers=all_rules holds=rules chosen=Callback::new(set_rules) />
         </div>
         <Choice id="heat-shape" label="Shape" answers=shapes holds chosen=move |shape| state.edit(|sheet| sheet.heat.cooling.shape = shape) />

@@ -2,8 +2,7 @@
 
 use leptos::prelude::*;
 
-use super::wish_fields::{degrees, minutes};
-use crate::app::part::NumberBox;
+use crate::app::part::{NumberBox, degrees, minutes};
 use crate::app::state::{State, memo};
 use crate::engine::kitchen::{BoilsBy, Kitchen};
 use crate::words::read::{self, ReadError};

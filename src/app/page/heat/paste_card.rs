@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use super::HeatAnswers;
 use super::steam::{SteamFigure, WeighedBox};
 use super::wish_fields::{DROP, PASTE_BOWL};
-use crate::app::part::{Figure, Shown, WishBox};
+use crate::app::part::{FieldBox, Figure, Shown};
 use crate::app::state::{State, memo};
 use crate::engine::heat::CookedPaste;
 use crate::words::{Manner, Trouble, heat, write};
@@ -72,8 +72,8 @@ pub fn PasteCard(
                 <p class="follows">{said}</p>
                 <div class="boxes">
                     <Show when=move || first.get()>
-                        <WishBox wish=PASTE_BOWL />
-                        <WishBox wish=DROP />
+                        <FieldBox field=PASTE_BOWL />
+                        <FieldBox field=DROP />
                     </Show>
                     <WeighedBox stream />
                 </div>

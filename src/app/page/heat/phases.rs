@@ -3,8 +3,7 @@
 use leptos::prelude::*;
 
 use super::HeatAnswers;
-use super::wish_fields::{degrees, minutes};
-use crate::app::part::{Button, Choice, NumberBox, Picture};
+use crate::app::part::{Button, Choice, NumberBox, Picture, degrees, minutes};
 use crate::app::state::{State, memo};
 use crate::engine::heat::{HeatFrom, Phase};
 use crate::engine::kitchen::BakeWishes;

@@ -1,19 +1,9 @@
 //! The numbers that can be asked of heat.
 
-use crate::app::part::Wish;
+use crate::app::part::{Wish, degrees, minutes};
 use crate::words::read::{self, ReadError};
 use crate::words::unit::ThicknessUnit;
 use crate::words::{Manner, write};
-
-/// The unit of temperatures on this device.
-pub fn degrees(manner: Manner) -> &'static str {
-    manner.units.temperature.symbol()
-}
-
-/// The unit of times.
-pub fn minutes(_manner: Manner) -> &'static str {
-    "min"
-}
 
 fn thickness(manner: Manner) -> &'static str {
     ThicknessUnit::of(manner.units).symbol()

@@ -1,0 +1,38 @@
+//! What a formula asks of heat, as something numbers are typed into.
+
+use super::field_box::{Field, Held, told};
+use crate::app::state::State;
+use crate::engine::kitchen::HeatWishes;
+use crate::words::read::ReadError;
+
+/// A number of what is asked of heat.
+pub type Wish = Field<HeatWishes>;
+
+impl Held for HeatWishes {
+    type Through = State;
+
+    fn through() -> State {
+        State::here()
+    }
+
+    fn now(state: State, look: &dyn Fn(&Self) -> String) -> String {
+        state.with(|sheet| look(&sheet.heat))
+    }
+
+    fn kept(state: State, look: &dyn Fn(&Self) -> String) -> Option<String> {
+        state
+            .is_trial()
+            .then(|| state.with_kept(|sheet| look(&sheet.heat)))
+    }
+
+    fn change(
+        state: State,
+        from: &'static str,
+        set: &dyn Fn(&mut Self) -> Result<(), ReadError>,
+    ) -> Result<(), String> {
+        let mut sheet = state.sheet();
+        set(&mut sheet.heat).map_err(told(state))?;
+        state.put(sheet, Some(from));
+        Ok(())
+    }
+}
