@@ -4,8 +4,7 @@ use crate::engine::formula::Formula;
 use crate::engine::plan::{Plan, Solved, Span, Timed, Work};
 use crate::engine::quantity::{Instant, Minutes};
 use crate::sheet::civil::{Clock, Zone};
-use crate::words::manner::Manner;
-use crate::words::{name, write};
+use crate::words::{language::text, manner::Manner, message, name, say, write};
 
 use super::Tick;
 
@@ -78,7 +77,12 @@ const fn lane(work: Work) -> usize {
     }
 }
 
-const LANES: [&str; 4] = ["Paste", "Preferment", "Dough", "Chocolate"];
+const LANES: [&str; 4] = [
+    message!("Paste"),
+    message!("Preferment"),
+    message!("Dough"),
+    message!("Chocolate"),
+];
 const TOP: f64 = 18.0;
 const LANE: f64 = 38.0;
 /// Room for the lane's name above its blocks.
@@ -143,7 +147,7 @@ impl DayRibbon {
             .enumerate()
             .filter_map(|(row, at)| {
                 Some(Lane {
-                    name: LANES.get(*at)?,
+                    name: text(LANES.get(*at)?),
                     y: top(row),
                 })
             })
@@ -251,7 +255,7 @@ pub fn day_ribbon(plan: &Plan, solved: &Solved, zone: &Zone, manner: Manner) -> 
             manner,
         )
     };
-    format!(
+    say!(
         "The work begins {} and the bread is on the table {}, {} later. {} of that is work; the \
          longest wait is {}.",
         write::day_and_clock(solved.begins, zone),
