@@ -5,8 +5,7 @@ use leptos::prelude::*;
 use super::NumberBox;
 use crate::app::state::{State, memo};
 use crate::engine::kitchen::{HeatWishes, Kitchen};
-use crate::words::read::ReadError;
-use crate::words::{Manner, Trouble};
+use crate::words::{Manner, Trouble, language::text, read::ReadError};
 
 /// A number of what is asked of heat: where it stands, how it is written and read.
 #[derive(Clone, Copy)]
@@ -53,5 +52,5 @@ pub fn WishBox(
         Ok(())
     };
     let unit = Signal::derive(move || (wish.unit)(state.manner.get()));
-    view! { <NumberBox id=wish.id label=wish.label unit figure changed take=Callback::new(take) /> }
+    view! { <NumberBox id=wish.id label=text(wish.label) unit figure changed take=Callback::new(take) /> }
 }

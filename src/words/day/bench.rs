@@ -4,21 +4,20 @@ use crate::engine::formula::{Figure, Figures, Form, Formula};
 use crate::engine::quantity::{Mass, Minutes, Temperature};
 use crate::sheet::Moment;
 use crate::sheet::day::{Bench, Timer, as_weighed};
-use crate::words::manner::Manner;
-use crate::words::write;
+use crate::words::{manner::Manner, name, say, write};
 
 /// How a timer stands: "12 min left", "over for 3 min".
 #[must_use]
 pub fn timer(timer: &Timer, now: Moment, manner: Manner) -> String {
     let left = timer.left(now);
     if left > Minutes::ZERO {
-        return format!("{} left", countdown(left, manner));
+        return say!("{} left", countdown(left, manner));
     }
     let gone = now.instant().since(timer.ends.instant());
     if gone.minutes() < 1.0 {
-        "over now".to_owned()
+        say!("over now").to_owned()
     } else {
-        format!("over for {}", write::minutes(gone, manner))
+        say!("over for {}", write::minutes(gone, manner))
     }
 }
 
@@ -49,12 +48,16 @@ pub fn weighed_off(formula: &Formula, bench: &Bench, manner: Manner) -> String {
     let mut said = Vec::new();
     for weighing in &bench.weighed {
         if let (Some(mass), Some(line)) = (weighing.mass, formula.line(weighing.at)) {
-            said.extend(miss(line.food.name(), line.mass, mass, manner));
+            said.extend(miss(&name::food_short(&line.food), line.mass, mass, manner));
         }
     }
     let (asked, got) = (write::share(asked, manner), write::share(got, manner));
     if asked != got {
-        said.push(format!("True water comes to {got} instead of {asked}."));
+        said.push(say!(
+            "True water comes to {got} instead of {asked}.",
+            got,
+            asked
+        ));
         let figures = Figures::of(&made, Form::AsMade);
         said.extend(make_up(&figures, formula, manner));
     }
@@ -66,11 +69,13 @@ fn miss(food: &str, asked: Mass, got: Mass, manner: Manner) -> Option<String> {
     let off = (got - asked).size();
     let said = write::mass(off, manner);
     if got < asked {
-        Some(format!(
-            "{food} is {said} short; add that, and it is made up for."
+        Some(say!(
+            "{food} is {said} short; add that, and it is made up for.",
+            food,
+            said
         ))
     } else if got > asked {
-        Some(format!("{food} is {said} over."))
+        Some(say!("{food} is {said} over.", food, said))
     } else {
         None
     }
@@ -84,7 +89,7 @@ fn make_up(made: &Figures, formula: &Formula, manner: Manner) -> Option<String> 
     let more = flour - made.mass(Figure::Flour).grams();
     let more = Mass::from_grams(more).ok().filter(|_| ratio > 0.0)?;
     (more.grams() >= 0.5).then(|| {
-        format!(
+        say!(
             "{} more flour would bring it back.",
             write::mass(more, manner)
         )
@@ -99,10 +104,18 @@ pub fn dough_off(wished: Temperature, got: Temperature, manner: Manner) -> Strin
         write::temperature(got, manner),
     );
     if asked == warm {
-        format!("The dough is at {warm}, just as wished.")
+        say!("The dough is at {warm}, just as wished.", warm)
     } else if got > wished {
-        format!("The dough is at {warm} instead of {asked}: it rises sooner than planned.")
+        say!(
+            "The dough is at {warm} instead of {asked}: it rises sooner than planned.",
+            warm,
+            asked
+        )
     } else {
-        format!("The dough is at {warm} instead of {asked}: it rises later than planned.")
+        say!(
+            "The dough is at {warm} instead of {asked}: it rises later than planned.",
+            warm,
+            asked
+        )
     }
 }

@@ -6,8 +6,7 @@ use super::answers::scale_sheet;
 use crate::app::part::NumberBox;
 use crate::app::state::{State, memo};
 use crate::sheet::Batch;
-use crate::words::read::ReadError;
-use crate::words::{Manner, Trouble};
+use crate::words::{Manner, Trouble, language::text, read::ReadError};
 
 /// The unit of a number.
 #[derive(Clone, Copy)]
@@ -57,5 +56,5 @@ pub fn FieldBox(
         Unit::Mass => state.manner.get().units.mass.symbol(),
         Unit::Other(unit) => unit,
     });
-    view! { <NumberBox id=field.id label=field.label unit figure take=Callback::new(take) /> }
+    view! { <NumberBox id=field.id label=text(field.label) unit figure take=Callback::new(take) /> }
 }

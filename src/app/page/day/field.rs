@@ -6,8 +6,7 @@ use super::answers::Day;
 use crate::app::part::NumberBox;
 use crate::app::state::memo;
 use crate::sheet::day::DayWishes;
-use crate::words::read::ReadError;
-use crate::words::{Manner, Trouble};
+use crate::words::{Manner, Trouble, language::text, read::ReadError};
 
 /// The unit of a number.
 #[derive(Clone, Copy)]
@@ -56,5 +55,5 @@ pub fn DayBox(
         Unit::Degrees => day.state.manner.get().units.temperature.symbol(),
         Unit::Other(unit) => unit,
     });
-    view! { <NumberBox id=field.id label=field.label unit figure take=Callback::new(take) /> }
+    view! { <NumberBox id=field.id label=text(field.label) unit figure take=Callback::new(take) /> }
 }

@@ -3,13 +3,13 @@
 use std::num::NonZeroU16;
 
 use super::field::{Field, Unit};
-use crate::words::{read, write};
+use crate::words::{message, read, write};
 
 /// What a formula says of its rises.
 pub const RISES: [Field; 5] = [
     Field {
         id: "bulk-time",
-        label: "Known bulk rise",
+        label: message!("Known bulk rise"),
         unit: Unit::Other("min"),
         look: |wishes, manner| write::box_minutes(wishes.rises.bulk.time, manner),
         set: |wishes, text, manner| {
@@ -19,7 +19,7 @@ pub const RISES: [Field; 5] = [
     },
     Field {
         id: "bulk-at",
-        label: "Dough at",
+        label: message!("Dough at"),
         unit: Unit::Degrees,
         look: |wishes, manner| write::box_temperature(wishes.rises.bulk.at, manner),
         set: |wishes, text, manner| {
@@ -29,7 +29,7 @@ pub const RISES: [Field; 5] = [
     },
     Field {
         id: "proof-time",
-        label: "Known proof",
+        label: message!("Known proof"),
         unit: Unit::Other("min"),
         look: |wishes, manner| write::box_minutes(wishes.rises.proof.time, manner),
         set: |wishes, text, manner| {
@@ -39,7 +39,7 @@ pub const RISES: [Field; 5] = [
     },
     Field {
         id: "proof-at",
-        label: "Pieces at",
+        label: message!("Pieces at"),
         unit: Unit::Degrees,
         look: |wishes, manner| write::box_temperature(wishes.rises.proof.at, manner),
         set: |wishes, text, manner| {
@@ -49,7 +49,7 @@ pub const RISES: [Field; 5] = [
     },
     Field {
         id: "bench-rest",
-        label: "Bench rest",
+        label: message!("Bench rest"),
         unit: Unit::Other("min"),
         look: |wishes, manner| write::box_minutes(wishes.rises.rest, manner),
         set: |wishes, text, manner| {
@@ -63,7 +63,7 @@ pub const RISES: [Field; 5] = [
 pub const NIGHT: [Field; 4] = [
     Field {
         id: "preferment-stands",
-        label: "Preferment stands",
+        label: message!("Preferment stands"),
         unit: Unit::Other("min"),
         look: |wishes, manner| write::box_minutes(wishes.rises.bench, manner),
         set: |wishes, text, manner| {
@@ -73,7 +73,7 @@ pub const NIGHT: [Field; 4] = [
     },
     Field {
         id: "fridge-wished",
-        label: "Fridge, as wished",
+        label: message!("Fridge, as wished"),
         unit: Unit::Other("min"),
         look: |wishes, manner| write::box_minutes(wishes.rises.fridge, manner),
         set: |wishes, text, manner| {
@@ -83,7 +83,7 @@ pub const NIGHT: [Field; 4] = [
     },
     Field {
         id: "fridge-least",
-        label: "Fridge, at least",
+        label: message!("Fridge, at least"),
         unit: Unit::Other("min"),
         look: |wishes, manner| write::box_minutes(wishes.fridge.least, manner),
         set: |wishes, text, manner| {
@@ -93,7 +93,7 @@ pub const NIGHT: [Field; 4] = [
     },
     Field {
         id: "fridge-most",
-        label: "Fridge, at most",
+        label: message!("Fridge, at most"),
         unit: Unit::Other("min"),
         look: |wishes, manner| write::box_minutes(wishes.fridge.most, manner),
         set: |wishes, text, manner| {
@@ -106,7 +106,7 @@ pub const NIGHT: [Field; 4] = [
 /// How often the oven is filled.
 pub const LOADS: Field = Field {
     id: "oven-loads",
-    label: "Oven loads",
+    label: message!("Oven loads"),
     unit: Unit::Other(""),
     look: |wishes, manner| write::box_count(wishes.loads.count.get(), manner),
     set: |wishes, text, manner| {
@@ -119,7 +119,7 @@ pub const LOADS: Field = Field {
 /// From one load out to the next one in.
 pub const BETWEEN: Field = Field {
     id: "oven-between",
-    label: "Between two loads",
+    label: message!("Between two loads"),
     unit: Unit::Other("min"),
     look: |wishes, manner| write::box_minutes(wishes.loads.between, manner),
     set: |wishes, text, manner| {
