@@ -40,7 +40,10 @@ fn line_name(pair: &LinePair, old: &Formula, new: &Formula) -> String {
         (None, Some(at)) => (old, at),
         (None, None) => return String::new(),
     };
-    let food = formula.line(at).map_or("", |line| line.food.name());
+    let food = formula
+        .line(at)
+        .map(|line| name::food_short(&line.food))
+        .unwrap_or_default();
     format!("{}: {food}", line::mark(at.stream))
 }
 

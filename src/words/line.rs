@@ -4,20 +4,21 @@ use super::manner::Manner;
 use super::write;
 use crate::engine::formula::{Formula, Line, LineAt};
 use crate::engine::larder::{Food, Role};
+use crate::words::{language::text, name, say};
 
 /// What is said below an ingredient's name: its kind, what was really poured, how it counts.
 #[must_use]
 pub fn said(line: &Line, manner: Manner) -> String {
     let detail = match &line.food {
-        Food::Listed(listed) => listed.row().detail,
-        Food::Own(_) => "of your own",
+        Food::Listed(listed) => text(listed.row().detail),
+        Food::Own(_) => say!("of your own"),
     };
     let poured = line
         .poured
-        .map(|poured| format!("poured {}", write::mass(poured, manner)));
+        .map(|poured| say!("poured {}", write::mass(poured, manner)));
     let counts = match (line.is_flour(), line.food.role() == Role::Flour) {
-        (true, false) => Some("counts as flour".to_owned()),
-        (false, true) => Some("not counted as flour".to_owned()),
+        (true, false) => Some(say!("counts as flour").to_owned()),
+        (false, true) => Some(say!("not counted as flour").to_owned()),
         (true, true) | (false, false) => None,
     };
     let detail = (!detail.is_empty()).then(|| detail.to_owned());
@@ -42,7 +43,12 @@ pub fn all_of_dough(formula: &Formula) -> Vec<(LineAt, String)> {
         .filter(|(_, own)| own.kind.in_dough())
         .flat_map(|(stream, own)| {
             own.lines.iter().enumerate().map(move |(line, written)| {
-                let says = format!("{} ({}, {})", written.food.name(), mark(stream), own.name);
+                let says = format!(
+                    "{} ({}, {})",
+                    name::food_short(&written.food),
+                    mark(stream),
+                    own.name
+                );
                 (LineAt { stream, line }, says)
             })
         })

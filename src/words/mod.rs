@@ -7,6 +7,7 @@ pub mod day;
 pub mod filed;
 pub mod handed;
 pub mod heat;
+pub mod language;
 pub mod line;
 pub mod manner;
 pub mod name;
@@ -22,6 +23,8 @@ pub mod working;
 pub mod write;
 
 pub use caution::Advice;
+pub use language::Language;
+pub(crate) use language::{message, say};
 pub use manner::{Manner, NumberStyle};
 pub use trouble::Trouble;
 pub use unit::{MassUnit, TemperatureUnit, Units};

@@ -2,128 +2,152 @@
 
 use super::manner::Manner;
 use super::write;
+use crate::words::say;
 
 /// The browser keeps nothing for this page.
 #[must_use]
-pub const fn storage_blocked() -> &'static str {
-    "This browser keeps nothing for this page, so changes last only until it is closed. Save the \
+pub fn storage_blocked() -> &'static str {
+    say!(
+        "This browser keeps nothing for this page, so changes last only until it is closed. Save the \
      formula to a file, or allow the page to keep data."
+    )
 }
 
 /// There is no room left in the browser's storage.
 #[must_use]
-pub const fn storage_full() -> &'static str {
-    "There is no room left to keep the last change. Save the formula to a file, then empty the \
+pub fn storage_full() -> &'static str {
+    say!(
+        "There is no room left to keep the last change. Save the formula to a file, then empty the \
      bin or delete what you no longer need."
+    )
 }
 
 /// What was kept cannot be read; the file can still be had.
 #[must_use]
-pub const fn storage_damaged() -> &'static str {
-    "Something kept here was damaged and cannot be opened. It is left as it is: save it to a file \
+pub fn storage_damaged() -> &'static str {
+    say!(
+        "Something kept here was damaged and cannot be opened. It is left as it is: save it to a file \
      before you clear it."
+    )
 }
 
 /// What was kept is of a newer release.
 #[must_use]
-pub const fn storage_newer() -> &'static str {
-    "What is kept here was written by a newer release, and is left as it is. Reload the page to \
+pub fn storage_newer() -> &'static str {
+    say!(
+        "What is kept here was written by a newer release, and is left as it is. Reload the page to \
      bring the app up to date."
+    )
 }
 
 /// Another tab changed the same formula.
 #[must_use]
-pub const fn other_tab() -> &'static str {
-    "This formula was changed in another tab. The newer form is shown here; undo brings yours back."
+pub fn other_tab() -> &'static str {
+    say!(
+        "This formula was changed in another tab. The newer form is shown here; undo brings yours back."
+    )
 }
 
 /// Asks before the bin is emptied.
 #[must_use]
 pub fn empty_the_bin(count: usize) -> String {
     match count {
-        1 => "The formula in the bin will be gone, and nothing brings it back.".to_owned(),
+        1 => say!("The formula in the bin will be gone, and nothing brings it back.").to_owned(),
         more => {
-            format!("All {more} formulas in the bin will be gone, and nothing brings them back.")
+            say!(
+                "All {more} formulas in the bin will be gone, and nothing brings them back.",
+                more
+            )
         }
     }
 }
 
 /// The bin is empty now.
 #[must_use]
-pub const fn bin_emptied() -> &'static str {
-    "The bin is empty."
+pub fn bin_emptied() -> &'static str {
+    say!("The bin is empty.")
 }
 
 /// A part of the page is on its way.
 #[must_use]
-pub const fn loading() -> &'static str {
-    "Opening …"
+pub fn loading() -> &'static str {
+    say!("Opening …")
 }
 
 /// A part of the page did not come.
 #[must_use]
-pub const fn not_loaded() -> &'static str {
-    "This part of the page could not be loaded. It is kept for use without a signal soon after \
+pub fn not_loaded() -> &'static str {
+    say!(
+        "This part of the page could not be loaded. It is kept for use without a signal soon after \
      the first visit; try again with a signal."
+    )
 }
 
 /// The page cannot be drawn.
 #[must_use]
-pub const fn not_started() -> &'static str {
-    "Softcrumb could not start here. Load the page again with a signal; if that does not help, a \
+pub fn not_started() -> &'static str {
+    say!(
+        "Softcrumb could not start here. Load the page again with a signal; if that does not help, a \
      newer browser will. What you saved is still on this device."
+    )
 }
 
 /// The device has no signal.
 #[must_use]
-pub const fn offline_ready() -> &'static str {
-    "Ready to work with no signal."
+pub fn offline_ready() -> &'static str {
+    say!("Ready to work with no signal.")
 }
 
 /// A newer release waits.
 #[must_use]
-pub const fn new_release() -> &'static str {
-    "A newer release is ready. Load it when it suits you; nothing you typed is lost."
+pub fn new_release() -> &'static str {
+    say!("A newer release is ready. Load it when it suits you; nothing you typed is lost.")
 }
 
 /// The figures do not belong to what is typed.
 #[must_use]
-pub const fn last_good() -> &'static str {
-    "These are the last good figures. They follow again once the marked box can be read."
+pub fn last_good() -> &'static str {
+    say!("These are the last good figures. They follow again once the marked box can be read.")
 }
 
 /// A formula came with a link.
 #[must_use]
-pub const fn visitor() -> &'static str {
-    "This formula came with a link. Scale it and try things out: your own shelf stays as it is \
+pub fn visitor() -> &'static str {
+    say!(
+        "This formula came with a link. Scale it and try things out: your own shelf stays as it is \
      until you keep it."
+    )
 }
 
 /// The browser would not read or save a file.
 #[must_use]
-pub const fn file_refused() -> &'static str {
-    "The browser did not let the file through. Try again, or choose another place for it."
+pub fn file_refused() -> &'static str {
+    say!("The browser did not let the file through. Try again, or choose another place for it.")
 }
 
 /// A formula has as many ingredients as it may have.
 #[must_use]
-pub const fn lines_full() -> &'static str {
-    "This formula has as many ingredients as one may have. Take one out, or split it into two \
+pub fn lines_full() -> &'static str {
+    say!(
+        "This formula has as many ingredients as one may have. Take one out, or split it into two \
      formulas."
+    )
 }
 
 /// A formula has as many streams as it may have.
 #[must_use]
-pub const fn streams_full() -> &'static str {
-    "This formula has as many streams as one may have. Take one out, or split it into two \
+pub fn streams_full() -> &'static str {
+    say!(
+        "This formula has as many streams as one may have. Take one out, or split it into two \
      formulas."
+    )
 }
 
 /// A file is larger than what is opened.
 #[must_use]
 pub fn file_too_large(bytes: f64, most: f64, manner: Manner) -> String {
     let megabytes = |bytes: f64| write::significant(bytes / 1e6, 2, manner.numbers);
-    format!(
+    say!(
         "This file has {}\u{A0}MB, more than the {}\u{A0}MB a formula file may have. Choose a \
          file that was saved here.",
         megabytes(bytes),
@@ -134,7 +158,7 @@ pub fn file_too_large(bytes: f64, most: f64, manner: Manner) -> String {
 /// Many changes since the last file.
 #[must_use]
 pub fn save_a_file(changes: u32, manner: Manner) -> String {
-    format!(
+    say!(
         "There were {} changes since the last file. Save one, so that nothing hangs on this \
          browser alone.",
         write::plain(f64::from(changes), 0, manner.numbers)

@@ -2,6 +2,7 @@
 
 use crate::engine::larder::Listed;
 
+use super::language::text;
 use super::name;
 
 /// Whether each word that was typed begins a word of the ingredient's name, detail or role.
@@ -10,7 +11,14 @@ pub fn finds(typed: &str, listed: Listed) -> bool {
     let row = listed.row();
     finds_name(
         typed,
-        &format!("{} {} {}", row.name, row.detail, name::role(row.role)),
+        &format!(
+            "{} {} {} {} {}",
+            row.name,
+            row.detail,
+            text(row.name),
+            text(row.detail),
+            name::role(row.role)
+        ),
     )
 }
 

@@ -4,6 +4,7 @@ use super::manner::Manner;
 use super::{name, write};
 use crate::engine::formula::{Compared, Form, Formula, LinePair};
 use crate::sheet::Sheet;
+use crate::words::say;
 
 /// What a trial changes: "Water in Scalded paste, 150 g → 160 g"; how many things, where it is
 /// more than one.
@@ -16,10 +17,10 @@ pub fn changed(kept: &Sheet, tried: &Sheet, manner: Manner) -> String {
         .filter(|pair| pair.sides.old != pair.sides.new)
         .collect();
     match moved.as_slice() {
-        [] if kept == tried => "nothing is changed yet".to_owned(),
-        [] => "the formula’s weights are as they were".to_owned(),
+        [] if kept == tried => say!("nothing is changed yet").to_owned(),
+        [] => say!("the formula’s weights are as they were").to_owned(),
         [pair] => one(pair, &kept.formula, &tried.formula, manner),
-        several => format!("{} ingredients changed", several.len()),
+        several => say!("{} ingredients changed", several.len()),
     }
 }
 
@@ -29,11 +30,14 @@ fn one(pair: &LinePair, kept: &Formula, tried: &Formula, manner: Manner) -> Stri
         (None, Some(at)) => kept.line(at),
         (None, None) => None,
     };
-    let food = line.map_or("", |line| line.food.name());
+    let food = line
+        .map(|line| name::food_short(&line.food))
+        .unwrap_or_default();
     let old = write::mass(pair.sides.old, manner);
     let new = write::mass(pair.sides.new, manner);
-    format!(
+    say!(
         "{food} in {}, {}",
+        food,
         name::stream_kind(pair.kind).to_lowercase(),
         write::from_to(&old, &new)
     )

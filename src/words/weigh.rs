@@ -3,6 +3,7 @@
 use super::manner::Manner;
 use super::write;
 use crate::engine::batch::{Divided, Losses, Pieces, Portion, Rounded, RoundedLine, Shown};
+use crate::words::say;
 
 /// A line of the batch as it goes on the scale.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -18,23 +19,23 @@ pub struct Weighed {
 /// A line of the batch as it goes on the scale.
 #[must_use]
 pub fn line(line: &RoundedLine, manner: Manner) -> Weighed {
-    let mut said = vec![format!("exact {}", write::mass(line.exact, manner))];
+    let mut said = vec![say!("exact {}", write::mass(line.exact, manner))];
     let shows = match line.shown {
         Shown::AsWeighed => write::mass_weighed(line.weighed, line.division, manner),
-        Shown::BelowScale => "below the scale".to_owned(),
+        Shown::BelowScale => say!("below the scale").to_owned(),
     };
     if line.weighed != line.exact {
         let error = write::mass_change(line.error, manner);
         said.push(match line.error_share {
             Some(share) if line.cures.is_some() && line.shown == Shown::AsWeighed => {
-                format!("{error}, {} off", write::share(share, manner))
+                say!("{error}, {} off", error, write::share(share, manner))
             }
             Some(_) | None => error,
         });
     }
     said.extend(percentage(line, manner));
     if line.on_pocket_scale {
-        said.push("pocket scale".to_owned());
+        said.push(say!("pocket scale").to_owned());
     }
     Weighed {
         shows,
@@ -88,7 +89,7 @@ pub fn pieces(pieces: &Pieces, manner: Manner) -> String {
 pub fn divided(divided: &Divided, manner: Manner) -> String {
     let portion = |portion: &Portion| {
         let each = write::mass_weighed(portion.each, divided.division, manner);
-        format!("{} of {each}", write::count(portion.count, manner))
+        say!("{} of {each}", write::count(portion.count, manner), each)
     };
     if divided.heavier.count == 0 {
         portion(&divided.lighter)
@@ -104,7 +105,7 @@ pub fn divided(divided: &Divided, manner: Manner) -> String {
 /// Losses in a few words: "6 g and 0.5 % before the oven, 10.5 % in it".
 #[must_use]
 pub fn losses(losses: &Losses, manner: Manner) -> String {
-    format!(
+    say!(
         "{} and {} before the oven, {} in it",
         write::mass(losses.residue, manner),
         write::share(losses.residue_share.plus(losses.dividing), manner),

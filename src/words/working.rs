@@ -3,6 +3,7 @@
 use super::manner::{Manner, NumberStyle};
 use super::write;
 use crate::engine::working::{Given, Line};
+use crate::words::language::told;
 
 /// A letter of a rule: "m1", "whole milk", "250 g".
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -39,17 +40,17 @@ pub fn worked(line: &Line, manner: Manner) -> Worked {
         rule: format!("{} = {}", line.gives.letter, signs(&line.rule)),
         put_in: signs(&put_in(line, manner.numbers)),
         result: figure(&line.gives, manner.numbers),
-        result_of: line.gives.of.clone().into_owned(),
+        result_of: told(&line.gives.of).into_owned(),
         letters: line
             .with
             .iter()
             .map(|given| Letter {
                 letter: given.letter.clone().into_owned(),
-                of: given.of.clone().into_owned(),
+                of: told(&given.of).into_owned(),
                 figure: figure(given, manner.numbers),
             })
             .collect(),
-        source: line.source.clone().into_owned(),
+        source: told(&line.source).into_owned(),
     }
 }
 

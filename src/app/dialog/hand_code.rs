@@ -10,7 +10,10 @@ use crate::app::part::Button;
 use crate::app::state::State;
 use crate::sheet::interchange::{SquareCode, png};
 use crate::sheet::{Fragment, link};
-use crate::words::handed::{CodeView, code};
+use crate::words::{
+    handed::{CodeView, code},
+    say,
+};
 
 /// The square code, paper, other files; and a recipe taken in.
 #[component]
@@ -40,7 +43,7 @@ fn CodeOut() -> impl IntoView {
                 .into_iter()
                 .map(|(_, says)| view! { <li>{says}</li> });
             view! {
-                <h3>"As a square code"</h3>
+                <h3>{say!("As a square code")}</h3>
                 <p>{says}</p>
                 <ul>{items.collect_view()}</ul>
             }
@@ -74,11 +77,11 @@ fn Drawn(
     let as_svg = move |()| saved(file::save(&name("svg"), "image/svg+xml", &picture));
     let as_png = move |()| saved(file::save_bytes(&name("png"), "image/png", &png(&code, 12)));
     view! {
-        <h3>"As a square code"</h3>
+        <h3>{say!("As a square code")}</h3>
         <div class="square-code" role="img" aria-label=says inner_html=svg></div>
         <div class="buttons">
-            <Button says="Save the code as SVG" tapped=as_svg />
-            <Button says="Save the code as PNG" tapped=as_png />
+            <Button says=say!("Save the code as SVG") tapped=as_svg />
+            <Button says=say!("Save the code as PNG") tapped=as_png />
         </div>
         <p class="trouble">{refused}</p>
     }

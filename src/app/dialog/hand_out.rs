@@ -11,7 +11,7 @@ use crate::app::later;
 use crate::app::part::Button;
 use crate::app::state::State;
 use crate::sheet::{Fragment, link};
-use crate::words::{Trouble, notice};
+use crate::words::{Trouble, notice, say};
 
 /// Hands the formula out.
 #[component]
@@ -19,10 +19,10 @@ pub fn HandOutDialog() -> impl IntoView {
     let state = State::here();
     view! {
         <Show when=move || state.is_stale()>
-            <p class="advice">"A box cannot be read. Put it right first: what is handed out is the last good formula."</p>
+            <p class="advice">{say!("A box cannot be read. Put it right first: what is handed out is the last good formula.")}</p>
         </Show>
         <Show when=move || state.is_trial()>
-            <p class="advice">"A trial is on. What is handed out is the formula as it was kept."</p>
+            <p class="advice">{say!("A trial is on. What is handed out is the formula as it was kept.")}</p>
         </Show>
         <LinkOut />
         <FilesOut />
@@ -41,9 +41,9 @@ fn LinkOut() -> impl IntoView {
         spawn_local(async move {
             let copied = clipboard::copy(text).await;
             let says = match copied {
-                Ok(()) => "Copied.",
+                Ok(()) => say!("Copied."),
                 Err(clipboard::NotCopied) => {
-                    "This browser does not copy by itself: mark the link and copy it."
+                    say!("This browser does not copy by itself: mark the link and copy it.")
                 }
             };
             said.set(says);
@@ -57,12 +57,12 @@ fn LinkOut() -> impl IntoView {
             let shared = whole.clone();
             view! {
                 <div class="text-box">
-                    <label for="link">"A link that holds the whole formula; nothing is sent anywhere"</label>
+                    <label for="link">{say!("A link that holds the whole formula; nothing is sent anywhere")}</label>
                     <textarea id="link" readonly rows="3" prop:value=whole></textarea>
                 </div>
                 <div class="buttons">
-                    <Button says="Copy the link" class="chief" tapped=move |()| copy(copied.clone()) />
-                    {share::can().then(|| view! { <Button says="Share the link" tapped=move |()| share::link(&state.with_kept(|sheet| sheet.name.clone()), &shared) /> })}
+                    <Button says=say!("Copy the link") class="chief" tapped=move |()| copy(copied.clone()) />
+                    {share::can().then(|| view! { <Button says=say!("Share the link") tapped=move |()| share::link(&state.with_kept(|sheet| sheet.name.clone()), &shared) /> })}
                 </div>
                 <p class="quiet">{said}</p>
             }
@@ -104,10 +104,10 @@ fn FilesOut() -> impl IntoView {
         say(save("", state.file_of_one()));
     };
     view! {
-        <h3>"As a file"</h3>
+        <h3>{say!("As a file")}</h3>
         <div class="buttons">
-            <Button says="Save this formula" tapped=one />
-            <Button says="Save all formulas" tapped=all />
+            <Button says=say!("Save this formula") tapped=one />
+            <Button says=say!("Save all formulas") tapped=all />
         </div>
         <p class="trouble">{refused}</p>
     }

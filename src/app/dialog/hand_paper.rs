@@ -10,8 +10,11 @@ use crate::app::page::BatchAnswers;
 use crate::app::part::Button;
 use crate::app::state::{Desk, State};
 use crate::engine::class::{class, oven};
-use crate::words::class::class as told_of;
-use crate::words::handed::{BenchCard, ClassSheet, Density, bench_card, class_sheet};
+use crate::words::{
+    class::class as told_of,
+    handed::{BenchCard, ClassSheet, Density, bench_card, class_sheet},
+    say,
+};
 
 /// What is to be printed.
 #[derive(Clone, PartialEq)]
@@ -30,7 +33,7 @@ pub fn PaperOut() -> impl IntoView {
     let said = RwSignal::new("");
     let print_it = move |made: Option<Page>| {
         said.set(if made.is_none() {
-            "There is no batch to print. See what Batch says."
+            say!("There is no batch to print. See what Batch says.")
         } else {
             ""
         });
@@ -43,10 +46,10 @@ pub fn PaperOut() -> impl IntoView {
     let card = move |()| print_it(card_of(state, desk, answers));
     let sheet = move |()| print_it(sheet_of(state, desk, answers));
     view! {
-        <h3>"On paper"</h3>
+        <h3>{say!("On paper")}</h3>
         <div class="buttons">
-            <Button says="Print the bench card (A5)" tapped=card />
-            <Button says="Print the class sheet (A4 or Letter)" tapped=sheet />
+            <Button says=say!("Print the bench card (A5)") tapped=card />
+            <Button says=say!("Print the class sheet (A4 or Letter)") tapped=sheet />
         </div>
         <p class="trouble">{said}</p>
         <Portal>
@@ -131,7 +134,7 @@ fn CardPage(
         .into_iter()
         .map(|(name, work)| view! { <p><b>{name}</b>": " {work.join(" ")}</p> });
     view! {
-        <article class=format!("paper bench-card {}", set(density))>
+        <article class=say!("paper bench-card {}", set(density))>
             <h1>{title}</h1>
             <p>{made}</p>
             <div class="halves">{streams.collect_view()}</div>
@@ -171,7 +174,7 @@ fn SheetPage(
         }
     });
     view! {
-        <article class=format!("paper class-sheet {}", set(density))>
+        <article class=say!("paper class-sheet {}", set(density))>
             <h1>{title}</h1>
             <p>{class}</p>
             <table>

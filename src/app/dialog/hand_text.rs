@@ -7,8 +7,12 @@ use crate::app::part::Button;
 use crate::app::state::State;
 use crate::sheet::Sheet;
 use crate::sheet::interchange::{csv, write_recipe};
-use crate::words::handed::{markdown, plain_text, steps};
-use crate::words::{Manner, notice};
+use crate::words::{
+    Manner,
+    handed::{markdown, plain_text, steps},
+    language::text,
+    message, notice, say,
+};
 
 /// Writes a sheet in one form.
 type Write = fn(&Sheet, Manner) -> String;
@@ -16,19 +20,29 @@ type Write = fn(&Sheet, Manner) -> String;
 /// The forms there are: what the button says, the ending, the kind, how it is written.
 const FORMS: [(&str, &str, &str, Write); 4] = [
     (
-        "Table for spreadsheets (CSV)",
+        message!("Table for spreadsheets (CSV)"),
         "csv",
         "text/csv",
         |sheet, _| csv(&sheet.formula),
     ),
     (
-        "Recipe for other programs",
+        message!("Recipe for other programs"),
         "recipe.json",
         "application/ld+json",
         |sheet, manner| write_recipe(sheet, &steps(sheet, manner), None),
     ),
-    ("Plain text", "txt", "text/plain;charset=utf-8", plain_text),
-    ("Markdown", "md", "text/markdown;charset=utf-8", markdown),
+    (
+        message!("Plain text"),
+        "txt",
+        "text/plain;charset=utf-8",
+        plain_text,
+    ),
+    (
+        message!("Markdown"),
+        "md",
+        "text/markdown;charset=utf-8",
+        markdown,
+    ),
 ];
 
 /// The formula in other forms.
@@ -48,10 +62,10 @@ pub fn TextsOut() -> impl IntoView {
         });
     };
     let buttons = FORMS.map(|(says, ending, kind, write)| {
-        view! { <Button says tapped=move |()| save(ending, kind, write) /> }
+        view! { <Button says=text(says) tapped=move |()| save(ending, kind, write) /> }
     });
     view! {
-        <h3>"In other forms"</h3>
+        <h3>{say!("In other forms")}</h3>
         <div class="buttons">{buttons}</div>
         <p class="trouble">{refused}</p>
     }

@@ -6,7 +6,7 @@ use crate::app::browser::announce::announce;
 use crate::app::part::{Button, Choice, NumberBox, Picture};
 use crate::app::state::{Opened, State, memo};
 use crate::engine::formula::{Hold, Line, LineAt, swap};
-use crate::words::{Trouble, read, write};
+use crate::words::{Trouble, name, read, say, write};
 
 /// What can be done with a line.
 #[component]
@@ -21,7 +21,7 @@ pub fn LineMenu(
                 sheet
                     .formula
                     .line(at)
-                    .map(|line| line.food.name().to_owned())
+                    .map(|line| name::food_short(&line.food).into_owned())
             })
             .unwrap_or_default()
     });
@@ -54,8 +54,8 @@ fn Counts(
             }
         });
     };
-    let answers = vec![(true, "Yes"), (false, "No")];
-    view! { <Choice id="counts" label="Counts as flour, so as part of the 100 %" answers holds chosen /> }
+    let answers = vec![(true, say!("Yes")), (false, say!("No"))];
+    view! { <Choice id="counts" label=say!("Counts as flour, so as part of the 100 %") answers holds chosen /> }
 }
 
 /// Another ingredient in its place.
@@ -76,11 +76,11 @@ fn Change(
     };
     let pick = move |()| {
         state.open(Opened::Pick {
-            title: format!("In place of {}", food.get_untracked()),
+            title: say!("In place of {}", food.get_untracked()),
             picked: Callback::new(put),
         });
     };
-    view! { <Button says="Change the ingredient" tapped=pick /> }
+    view! { <Button says=say!("Change the ingredient") tapped=pick /> }
 }
 
 /// Away with it.
@@ -98,9 +98,9 @@ fn Remove(
             sheet.remove_line(at);
         });
         state.close();
-        announce(&format!("{gone} removed. Undo brings it back."));
+        announce(&say!("{gone} removed. Undo brings it back.", gone));
     };
-    view! { <Button says="Remove" class="risky" picture=Picture::Remove tapped=remove /> }
+    view! { <Button says=say!("Remove") class="risky" picture=Picture::Remove tapped=remove /> }
 }
 
 /// What really went in, where a weighing missed.
@@ -135,7 +135,7 @@ fn Poured(
     };
     let unit = Signal::derive(move || state.manner.get().units.mass.symbol());
     view! {
-        <NumberBox id=format!("poured-{}-{}", at.stream, at.line) label="Really poured, if it missed" unit figure take=Callback::new(take) />
+        <NumberBox id=format!("poured-{}-{}", at.stream, at.line) label=say!("Really poured, if it missed") unit figure take=Callback::new(take) />
     }
 }
 
@@ -160,11 +160,11 @@ fn Moves(
             sheet.move_line(at, stream);
         });
         state.close();
-        announce("Moved.");
+        announce(say!("Moved."));
     };
     let buttons = others
         .into_iter()
-        .map(|(stream, name)| view! { <Button says=format!("Move to {name}") tapped=move |()| to(stream) /> })
+        .map(|(stream, name)| view! { <Button says=say!("Move to {name}", name) tapped=move |()| to(stream) /> })
         .collect_view();
     view! { <div class="buttons">{buttons}</div> }
 }

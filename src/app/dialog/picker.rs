@@ -6,7 +6,7 @@ use super::OwnFoodForm;
 use crate::app::part::{Button, Picture};
 use crate::app::state::{State, memo};
 use crate::engine::larder::{Food, Listed, Role};
-use crate::words::{name, search};
+use crate::words::{language::text, name, say, search};
 
 /// Picks an ingredient.
 #[component]
@@ -49,16 +49,16 @@ fn Larder(
     };
     view! {
         <div class="picker">
-            <label class="heard" for="picker-search">"Search by name"</label>
+            <label class="heard" for="picker-search">{say!("Search by name")}</label>
             <input
                 id="picker-search"
                 class="search"
                 type="search"
                 autocomplete="off"
-                placeholder="Search by name"
+                placeholder=say!("Search by name")
                 on:input:target=move |event| wanted.set(event.target().value())
             />
-            <Button says="An ingredient of my own" class="bare" picture=Picture::Add tapped=move |()| own.set(true) />
+            <Button says=say!("An ingredient of my own") class="bare" picture=Picture::Add tapped=move |()| own.set(true) />
             {Role::ALL.map(group).into_iter().collect_view()}
         </div>
     }
@@ -77,8 +77,8 @@ fn Group(
     let row = move |listed: Listed| {
         view! {
             <button type="button" class="pick" on:click=move |_| pick.run(Food::Listed(listed))>
-                <span>{listed.row().name}</span>
-                <span class="quiet">{listed.row().detail}</span>
+                <span>{text(listed.row().name)}</span>
+                <span class="quiet">{text(listed.row().detail)}</span>
             </button>
         }
     };

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use crate::app::part::Choice;
 use crate::app::state::{State, memo};
 use crate::sheet::{Settings, Theme, Units};
-use crate::words::write;
+use crate::words::{say, write};
 
 /// How figures and pages are shown.
 #[component]
@@ -25,19 +25,19 @@ pub fn SettingsDialog() -> impl IntoView {
     view! {
         <Choice
             id="units"
-            label="Units"
-            answers=vec![(Units::Grams, "grams, °C"), (Units::Ounces, "ounces, pounds, °F")]
+            label=say!("Units")
+            answers=vec![(Units::Grams, say!("grams, °C")), (Units::Ounces, say!("ounces, pounds, °F"))]
             holds=units
             chosen=set_units
         />
         <Choice
             id="theme"
-            label="Light or dark"
-            answers=vec![(Theme::Device, "as the device"), (Theme::Light, "light"), (Theme::Dark, "dark")]
+            label=say!("Light or dark")
+            answers=vec![(Theme::Device, say!("as the device")), (Theme::Light, "light"), (Theme::Dark, "dark")]
             holds=theme
             chosen=set_theme
         />
-        <p class="quiet">"Numbers are written as this browser writes them: "{numbers}". A comma or a point can be typed."</p>
-        <p class="quiet">"Everything is kept in this browser only. Nothing leaves the device but what you hand out."</p>
+        <p class="quiet">{say!("Numbers are written as this browser writes them: ")}{numbers}{say!(". A comma or a point can be typed.")}</p>
+        <p class="quiet">{say!("Everything is kept in this browser only. Nothing leaves the device but what you hand out.")}</p>
     }
 }

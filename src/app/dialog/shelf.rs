@@ -7,7 +7,7 @@ use crate::app::browser::clock;
 use crate::app::part::{Button, IconButton, Picture};
 use crate::app::state::{State, memo};
 use crate::sheet::{Id, Sheet, ShelfEntry, key};
-use crate::words::{notice, search, write};
+use crate::words::{notice, say, search, write};
 
 /// How many are drawn at first, and with each tap on "more": a thousand would take too long.
 const AT_ONCE: usize = 30;
@@ -20,7 +20,7 @@ pub fn ShelfDialog() -> impl IntoView {
     view! {
         <Nudge />
         <Show when=move || state.is_trial() fallback=move || view! { <Begin /> }>
-            <p class="advice">"A trial is on. Keep it or drop it before another formula is opened."</p>
+            <p class="advice">{say!("A trial is on. Keep it or drop it before another formula is opened.")}</p>
         </Show>
         <Formulas />
         <Bin />
@@ -51,8 +51,8 @@ fn Begin() -> impl IntoView {
     let copy = move |()| open(&state.sheet().copied());
     view! {
         <div class="buttons">
-            <Button says="New formula" picture=Picture::Add tapped=new />
-            <Button says="Copy of this one" tapped=copy />
+            <Button says=say!("New formula") picture=Picture::Add tapped=new />
+            <Button says=say!("Copy of this one") tapped=copy />
         </div>
     }
 }
@@ -79,13 +79,13 @@ fn Formulas() -> impl IntoView {
         move || found.with(|found| found.iter().take(drawn.get()).cloned().collect::<Vec<_>>());
     let more = move || found.with(|found| found.len() > drawn.get());
     view! {
-        <label class="heard" for="shelf-search">"Search by name"</label>
+        <label class="heard" for="shelf-search">{say!("Search by name")}</label>
         <input
             id="shelf-search"
             class="search"
             type="search"
             autocomplete="off"
-            placeholder="Search by name"
+            placeholder=say!("Search by name")
             on:input:target=move |event| wanted.set(event.target().value())
         />
         <ul class="shelf">
@@ -94,7 +94,7 @@ fn Formulas() -> impl IntoView {
             </For>
         </ul>
         <Show when=more>
-            <Button says="Show more" tapped=move |()| drawn.update(|drawn| *drawn = drawn.saturating_add(AT_ONCE)) />
+            <Button says=say!("Show more") tapped=move |()| drawn.update(|drawn| *drawn = drawn.saturating_add(AT_ONCE)) />
         </Show>
     }
 }
@@ -117,10 +117,10 @@ fn Kept(
     };
     let bin = move |()| {
         state.bin(&bins);
-        announce(&format!("{gone} is in the bin."));
+        announce(&say!("{gone} is in the bin.", gone));
     };
-    let binned = format!("Put {} into the bin", entry.name);
-    let said = format!(
+    let binned = say!("Put {} into the bin", entry.name);
+    let said = say!(
         "{} of dough, {}",
         write::mass(entry.dough, manner),
         clock::day(entry.changed.milliseconds())
@@ -154,7 +154,7 @@ fn Bin() -> impl IntoView {
     view! {
         <Show when=move || binned.with(|binned| !binned.is_empty())>
             <details>
-                <summary>"The bin"</summary>
+                <summary>{say!("The bin")}</summary>
                 <ul class="shelf">
                     <For each=each key=|entry| entry.id.clone() let(entry)>
                         <Binned id=entry.id name=entry.name />
@@ -178,13 +178,13 @@ fn EmptyBin(
         state.empty_bin();
         announce(notice::bin_emptied());
     };
-    let first = move || view! { <Button says="Empty the bin for good" class="risky" tapped=move |()| asked.set(true) /> };
+    let first = move || view! { <Button says=say!("Empty the bin for good") class="risky" tapped=move |()| asked.set(true) /> };
     view! {
         <Show when=move || asked.get() fallback=first>
             <div class="notice" role="alert">
                 <p>{move || notice::empty_the_bin(count.get())}</p>
-                <Button says="Delete for good" class="risky" tapped=empty />
-                <Button says="Leave the bin as it is" tapped=move |()| asked.set(false) />
+                <Button says=say!("Delete for good") class="risky" tapped=empty />
+                <Button says=say!("Leave the bin as it is") tapped=move |()| asked.set(false) />
             </div>
         </Show>
     }
@@ -199,7 +199,7 @@ fn Binned(
     name: String,
 ) -> impl IntoView {
     let state = State::here();
-    let says = view! { "Put "<span class="heard">{name.clone()}</span>" back" };
+    let says = view! { say!("Put ")<span class="heard">{name.clone()}</span>say!(" back") };
     view! {
         <li>
             <span>{name}</span>

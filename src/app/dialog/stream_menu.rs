@@ -8,7 +8,7 @@ use crate::app::part::{Button, NumberBox, Picture, TextBox};
 use crate::app::state::State;
 use crate::engine::formula::StreamKind;
 use crate::sheet::Sheet;
-use crate::words::{Trouble, name, read, write};
+use crate::words::{Trouble, name, read, say, write};
 
 /// What can be done with a stream.
 #[component]
@@ -35,7 +35,7 @@ pub fn StreamMenu(
         });
     };
     view! {
-        <TextBox id="stream-name" label="Name" words typed most=Sheet::STREAM_NAME_LENGTH />
+        <TextBox id="stream-name" label=say!("Name") words typed most=Sheet::STREAM_NAME_LENGTH />
         <Kind stream />
         <Steam stream />
         <Arrange stream name=words />
@@ -63,12 +63,12 @@ fn Arrange(
             sheet.remove_stream(stream);
         });
         state.close();
-        announce(&format!("{gone} removed. Undo brings it back."));
+        announce(&say!("{gone} removed. Undo brings it back.", gone));
     };
     view! {
         <div class="menu">
-            <Button says="Earlier in the order of work" tapped=earlier idle=Signal::derive(move || stream == 0) />
-            <Button says="Remove with all that is in it" class="risky" picture=Picture::Remove tapped=remove />
+            <Button says=say!("Earlier in the order of work") tapped=earlier idle=Signal::derive(move || stream == 0) />
+            <Button says=say!("Remove with all that is in it") class="risky" picture=Picture::Remove tapped=remove />
         </div>
     }
 }
@@ -98,7 +98,7 @@ fn Kind(
         .collect_view();
     view! {
         <div class="text-box">
-            <label for="stream-kind">"What it is"</label>
+            <label for="stream-kind">{say!("What it is")}</label>
             <select id="stream-kind" on:change:target=move |event| chosen(KINDS.called(&event.target().value()))>
                 {options}
             </select>
@@ -143,7 +143,7 @@ fn Steam(
     };
     view! {
         <Show when=is_paste>
-            <NumberBox id=format!("steam-{stream}") label="Lost as steam, by weighing" unit figure take=Callback::new(take) />
+            <NumberBox id=format!("steam-{stream}") label=say!("Lost as steam, by weighing") unit figure take=Callback::new(take) />
         </Show>
     }
 }

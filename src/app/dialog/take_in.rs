@@ -7,7 +7,7 @@ use crate::app::browser::announce::announce;
 use crate::app::browser::file::{self, FileTrouble};
 use crate::app::state::State;
 use crate::sheet::record::{FILE_LIMIT, Opened, read_file};
-use crate::words::{Manner, Trouble, filed, notice};
+use crate::words::{Manner, Trouble, filed, notice, say};
 
 /// Takes formulas in from a file.
 #[component]
@@ -17,7 +17,9 @@ pub fn TakeIn() -> impl IntoView {
     let take = move |input: web_sys::HtmlInputElement| {
         let manner = state.manner.get_untracked();
         if state.trial.with_untracked(Option::is_some) {
-            said.set(vec!["A trial is on. Keep it or drop it first.".to_owned()]);
+            said.set(vec![
+                say!("A trial is on. Keep it or drop it first.").to_owned(),
+            ]);
             return;
         }
         let Some(file) = file::chosen(&input) else {
@@ -43,9 +45,9 @@ pub fn TakeIn() -> impl IntoView {
             .collect_view()
     };
     view! {
-        <h3>"Take in"</h3>
+        <h3>{say!("Take in")}</h3>
         <label class="button file">
-            "Open a file of formulas"
+            {say!("Open a file of formulas")}
             <input type="file" class="heard" accept=".json,application/json" on:change:target=move |event| take(event.target()) />
         </label>
         <div role="status">{sentences}</div>

@@ -8,8 +8,11 @@ use crate::app::browser::file::{self, FileTrouble};
 use crate::app::part::Button;
 use crate::app::state::State;
 use crate::sheet::interchange::{ReadRecipe, read_recipe};
-use crate::words::handed::{RecipeView, TakenLine, recipe};
-use crate::words::{Trouble, notice};
+use crate::words::{
+    Trouble,
+    handed::{RecipeView, TakenLine, recipe},
+    notice, say,
+};
 
 /// The most bytes of a file that is opened.
 const MOST: f64 = 4_000_000.0;
@@ -48,19 +51,19 @@ pub fn TakeRecipe() -> impl IntoView {
     let shelve = move |()| {
         if let Some(found) = read.get_untracked() {
             state.open_new(&found.sheet);
-            announce("The recipe is on the shelf and open.");
+            announce(say!("The recipe is on the shelf and open."));
             state.close();
         }
     };
     view! {
-        <h3>"Take in a recipe"</h3>
-        <p class="quiet">"A page saved from the browser, or recipe data by itself (schema.org). It is read here; nothing is sent anywhere."</p>
+        <h3>{say!("Take in a recipe")}</h3>
+        <p class="quiet">{say!("A page saved from the browser, or recipe data by itself (schema.org). It is read here; nothing is sent anywhere.")}</p>
         <label class="button file">
-            "Open a recipe"
+            {say!("Open a recipe")}
             <input type="file" class="heard" accept=".html,.htm,.json,.jsonld,text/html,application/ld+json" on:change:target=move |event| take(event.target()) />
         </label>
         <p role="status">{said}</p>
-        {move || told().map(|told| view! { <Lines told /> <Button says="Put it on the shelf" class="chief" tapped=shelve /> })}
+        {move || told().map(|told| view! { <Lines told /> <Button says=say!("Put it on the shelf") class="chief" tapped=shelve /> })}
     }
 }
 

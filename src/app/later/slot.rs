@@ -9,7 +9,7 @@ use leptos::wasm_split::SplitLoaderError;
 use wasm_bindgen_futures::spawn_local;
 
 use crate::app::part::Button;
-use crate::words::notice;
+use crate::words::{notice, say};
 
 /// What an entry gives: the view, or that it could not be loaded.
 pub type Piece = Result<AnyView, SplitLoaderError>;
@@ -52,7 +52,7 @@ pub fn later(
             return view! {
                 <div class="notice" role="alert">
                     <p>{notice::not_loaded()}</p>
-                    <Button says="Try again" tapped=again />
+                    <Button says=say!("Try again") tapped=again />
                 </div>
             }
             .into_any();

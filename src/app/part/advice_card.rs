@@ -7,7 +7,7 @@ use leptos::prelude::*;
 use super::Button;
 use crate::app::state::{Opened, State, memo};
 use crate::engine::working::Line;
-use crate::words::Advice;
+use crate::words::{Advice, say};
 
 /// What something means and what to do about it; nothing where there is no advice.
 #[component]
@@ -51,8 +51,8 @@ pub fn AdviceCard(
                 <h2>{title}</h2>
                 <p>{text(|advice| &advice.means)}</p>
                 <p>{text(|advice| &advice.to_do)}</p>
-                <p class="quiet">"Source: "{text(|advice| &advice.source)}</p>
-                {working.map(|working| view! { <Button says="How this came about" class="bare" tapped=move |()| open(working) /> })}
+                <p class="quiet">{say!("Source: ")}{text(|advice| &advice.source)}</p>
+                {working.map(|working| view! { <Button says=say!("How this came about") class="bare" tapped=move |()| open(working) /> })}
             </section>
         </Show>
     }

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use super::figure::{Figure as Tapped, Shown};
 use crate::app::state::{State, memo};
 use crate::engine::formula::{Figure, Figures, Form, FormulaError, WaterLedger};
-use crate::words::{Trouble, name, write};
+use crate::words::{Trouble, name, say, write};
 
 /// A figure of the dough as a share of its flour.
 #[component]
@@ -69,7 +69,7 @@ pub fn MoistureFigure() -> impl IntoView {
         Shown {
             value: new.map_or_else(
                 || FormulaError::NoFlour.sentence(manner),
-                |share| format!("{} of dough", write::share(share, manner)),
+                |share| say!("{} of dough", write::share(share, manner)),
             ),
             was: match (old, new) {
                 (Some(Some(old)), Some(new)) if old != new => Some(was(
@@ -99,5 +99,5 @@ fn both<T>(state: State, look: impl Fn(&Figures) -> T) -> (T, Option<T>) {
 
 /// What a figure was, and by how much it has changed.
 fn was(old: &str, difference: &str) -> String {
-    format!("{difference}, was {old}")
+    say!("{difference}, was {old}", difference, old)
 }

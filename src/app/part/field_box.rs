@@ -6,8 +6,7 @@ use leptos::prelude::*;
 use super::NumberBox;
 use crate::app::state::{State, memo};
 use crate::engine::kitchen::Kitchen;
-use crate::words::read::ReadError;
-use crate::words::{Manner, Trouble};
+use crate::words::{Manner, Trouble, language::text, read::ReadError};
 
 /// What numbers belong to.
 pub trait Held: Sized + 'static {
@@ -96,7 +95,7 @@ pub fn FieldBox<T: Held>(
         T::change(through, field.id, &|held| (field.set)(held, &text, manner))
     };
     let unit = Signal::derive(move || (field.unit)(state.manner.get()));
-    view! { <NumberBox id=field.id label=field.label unit figure changed take=Callback::new(take) /> }
+    view! { <NumberBox id=field.id label=text(field.label) unit figure changed take=Callback::new(take) /> }
 }
 
 /// Why something cannot be, as it is told here.

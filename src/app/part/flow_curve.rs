@@ -2,7 +2,10 @@
 
 use leptos::prelude::*;
 
-use crate::words::picture::{Band, FlowDrawing, Mark, Spot, Tick};
+use crate::words::{
+    picture::{Band, FlowDrawing, Mark, Spot, Tick},
+    say,
+};
 
 /// The flow curve, with its text twin.
 #[component]
@@ -27,7 +30,7 @@ pub fn FlowCurve(
         <figure class="flow">
             <svg viewBox=field role="img" aria-label=told>
                 <defs>
-                    <pattern id="flow-hatch" width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+                    <pattern id="flow-hatch" width="6" height="6" patternUnits=say!("userSpaceOnUse") patternTransform=say!("rotate(45)")>
                         <line class="hatch" x1="0" y1="0" x2="0" y2="6" />
                     </pattern>
                 </defs>
@@ -35,8 +38,8 @@ pub fn FlowCurve(
                 {seizes.map(zone)}
                 {up.into_iter().map(tick_up).collect_view()}
                 {across.into_iter().map(tick_across).collect_view()}
-                <text class="unit" x=FlowDrawing::LEFT y="272">"liquid to 100 of chocolate, by weight"</text>
-                <text class="unit ends" x=FlowDrawing::FIGURES y="49">"Pa·s"</text>
+                <text class="unit" x=FlowDrawing::LEFT y="272">{say!("liquid to 100 of chocolate, by weight")}</text>
+                <text class="unit ends" x=FlowDrawing::FIGURES y="49">{say!("Pa·s")}</text>
                 {rule.map(handbook)}
                 <path class="curve" d=line />
                 {spot(here)}

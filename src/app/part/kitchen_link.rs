@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use crate::app::state::{State, memo};
-use crate::words::{name, write};
+use crate::words::{name, say, write};
 
 /// The kitchen that counts here, with its room; a tap goes to it.
 #[component]
@@ -12,7 +12,7 @@ pub fn KitchenLink() -> impl IntoView {
     let says = memo(move || {
         let manner = state.manner.get();
         state.kitchen.with(|kitchen| {
-            format!(
+            say!(
                 "{}: room at {}",
                 name::called(&kitchen.name),
                 write::temperature(kitchen.room, manner)

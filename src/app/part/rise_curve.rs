@@ -2,7 +2,10 @@
 
 use leptos::prelude::*;
 
-use crate::words::picture::{RiseDrawing, Tick};
+use crate::words::{
+    picture::{RiseDrawing, Tick},
+    say,
+};
 
 /// The rise curve, with its text twin.
 #[component]
@@ -24,9 +27,11 @@ pub fn RiseCurve(
         known,
     } = drawing;
     let field = format!("0 0 {} {}", RiseDrawing::WIDTH, RiseDrawing::HEIGHT);
-    let range = format!(
+    let range = say!(
         "M{soonest} {}H{latest}V{}H{soonest}z",
+        soonest,
         RiseDrawing::TOP,
+        latest,
         RiseDrawing::BOTTOM
     );
     let left = |tick: Tick| view! { <text class="tick ends" x="34" y=tick.at>{tick.text}</text> };
@@ -44,9 +49,9 @@ pub fn RiseCurve(
                 <circle class="here" cx=due cy=up_at r="6" />
             </svg>
             <figcaption class="quiet">
-                <span class="key here-key">"here, today"</span>
-                <span class="key known-key">"known rise"</span>
-                <span class="key range-key">"nine in ten"</span>
+                <span class="key here-key">{say!("here, today")}</span>
+                <span class="key known-key">{say!("known rise")}</span>
+                <span class="key range-key">{say!("nine in ten")}</span>
             </figcaption>
         </figure>
     }

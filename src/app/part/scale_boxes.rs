@@ -6,7 +6,7 @@ use super::PickOne;
 use crate::app::state::{State, memo};
 use crate::engine::quantity::Division;
 use crate::sheet::Scales;
-use crate::words::write;
+use crate::words::{say, write};
 
 /// The scales of this kitchen.
 #[component]
@@ -45,8 +45,8 @@ pub fn ScaleBoxes() -> impl IntoView {
         move |step: Option<Division>| set(&|scales| scales.pocket = step.map(Division::mass));
     view! {
         <div class="boxes">
-            <PickOne id="scale-main" label="Kitchen scale" answers=memo(steps) holds=main chosen=Callback::new(set_main) />
-            <PickOne id="scale-pocket" label="Pocket scale, for yeast and salt" answers=pocket_steps holds=pocket chosen=Callback::new(set_pocket) />
+            <PickOne id="scale-main" label=say!("Kitchen scale") answers=memo(steps) holds=main chosen=Callback::new(set_main) />
+            <PickOne id="scale-pocket" label=say!("Pocket scale, for yeast and salt") answers=pocket_steps holds=pocket chosen=Callback::new(set_pocket) />
         </div>
     }
 }

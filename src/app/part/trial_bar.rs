@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use super::Button;
 use crate::app::browser::announce::announce;
 use crate::app::state::{State, memo};
-use crate::words::tried;
+use crate::words::{say, tried};
 
 /// The bar that stands there while a trial is on.
 #[component]
@@ -17,21 +17,21 @@ pub fn TrialBar() -> impl IntoView {
     });
     let drop_it = move || {
         state.drop_trial();
-        announce("Trial dropped. The formula stands as it was kept.");
+        announce(say!("Trial dropped. The formula stands as it was kept."));
     };
     let keep_it = move || {
         state.keep_trial();
-        announce("Trial kept.");
+        announce(say!("Trial kept."));
     };
     view! {
-        <section class="trial-bar" aria-label="Trial">
+        <section class="trial-bar" aria-label=say!("Trial")>
             <p>
-                <strong>"Trial: "</strong>
+                <strong>{say!("Trial: ")}</strong>
                 {changed}
             </p>
             <div class="buttons">
-                <Button says="Drop" tapped=move |()| drop_it() />
-                <Button says="Keep" class="chief" idle=Signal::derive(move || state.is_stale()) tapped=move |()| keep_it() />
+                <Button says=say!("Drop") tapped=move |()| drop_it() />
+                <Button says=say!("Keep") class="chief" idle=Signal::derive(move || state.is_stale()) tapped=move |()| keep_it() />
             </div>
         </section>
     }

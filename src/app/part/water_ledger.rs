@@ -4,7 +4,10 @@ use leptos::prelude::*;
 
 use super::stream_word::stream_word;
 use crate::app::state::memo;
-use crate::words::picture::{WaterBar, WaterPiece, WaterRow};
+use crate::words::{
+    picture::{WaterBar, WaterPiece, WaterRow},
+    say,
+};
 
 /// Who brought the water, as one bar with its table.
 #[component]
@@ -30,14 +33,14 @@ pub fn WaterLedger(
                 </For>
             </svg>
             <details on:toggle=move |_| is_open.update(|open| *open = !*open)>
-                <summary>"Who brought it"</summary>
+                <summary>{say!("Who brought it")}</summary>
                 <Show when=move || is_open.get()>
                     <table>
                         <thead>
                             <tr>
-                                <th scope="col">"From"</th>
-                                <th scope="col">"Water"</th>
-                                <th scope="col">"Of flour"</th>
+                                <th scope="col">{say!("From")}</th>
+                                <th scope="col">{say!("Water")}</th>
+                                <th scope="col">{say!("Of flour")}</th>
                             </tr>
                         </thead>
                         <tbody>{rows}</tbody>

@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use crate::engine::working::Line;
-use crate::words::{Manner, working};
+use crate::words::{Manner, say, working};
 
 /// Each step with its rule in letters, the numbers put in, the answer and the source.
 #[component]
@@ -36,7 +36,7 @@ pub fn WorkingList(
                     <dl class="with">{letters}</dl>
                     <p class="sum">{step.put_in}" = "{step.result}</p>
                     <p class="quiet">{step.result_of}</p>
-                    <p class="source">"Source: "{step.source}</p>
+                    <p class="source">{say!("Source: ")}{step.source}</p>
                 </li>
             }
         })

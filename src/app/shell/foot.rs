@@ -7,7 +7,7 @@ use crate::app::browser::{clock, file, offline};
 use crate::app::part::{Button, TrialBar};
 use crate::app::state::{Keeps, State, is_newer};
 use crate::sheet::record::write_sheet;
-use crate::words::notice;
+use crate::words::{notice, say};
 
 /// The foot of the page.
 #[component]
@@ -25,7 +25,7 @@ pub fn Foot() -> impl IntoView {
             <Show when=move || state.newer_version.get()>
                 <div class="notice" role="status">
                     <p>{notice::new_release()}</p>
-                    <Button says="Open it" tapped=|()| offline::take_over() />
+                    <Button says=say!("Open it") tapped=|()| offline::take_over() />
                 </div>
             </Show>
             {move || state.keeps.get().map(|keeps| view! { <Unkept keeps /> })}
@@ -33,7 +33,7 @@ pub fn Foot() -> impl IntoView {
             <Show when=is_visit>
                 <div class="notice" role="status">
                     <p>{notice::visitor()}</p>
-                    <Button says="Keep it" tapped=move |()| state.keep_visit() />
+                    <Button says=say!("Keep it") tapped=move |()| state.keep_visit() />
                 </div>
             </Show>
             <Show when=move || state.is_trial()>
@@ -44,7 +44,7 @@ pub fn Foot() -> impl IntoView {
 }
 
 /// What keeping came up against, in words.
-const fn said(keeps: &Keeps) -> &'static str {
+fn said(keeps: &Keeps) -> &'static str {
     match keeps {
         Keeps::Storage(StorageTrouble::Blocked) => notice::storage_blocked(),
         Keeps::Storage(StorageTrouble::Full) => notice::storage_full(),
@@ -79,8 +79,8 @@ fn Unkept(
     view! {
         <div class="notice" role="status">
             <p>{said}</p>
-            <Button says="Save to a file" tapped=move |()| save() />
-            <Button says="Close" class="bare" tapped=move |()| state.keeps.set(None) />
+            <Button says=say!("Save to a file") tapped=move |()| save() />
+            <Button says=say!("Close") class="bare" tapped=move |()| state.keeps.set(None) />
         </div>
     }
 }
@@ -95,7 +95,7 @@ fn LinkTrouble(
     view! {
         <div class="notice" role="alert">
             <p>{said}</p>
-            <Button says="Close" tapped=move |()| state.link_trouble.set(None) />
+            <Button says=say!("Close") tapped=move |()| state.link_trouble.set(None) />
         </div>
     }
 }

@@ -6,7 +6,7 @@ use super::keys::Keys;
 use crate::app::browser::announce::announce;
 use crate::app::part::{Icon, IconButton, Picture};
 use crate::app::state::{Opened, State};
-use crate::words::notice;
+use crate::words::{notice, say};
 
 /// The header of the page.
 #[component]
@@ -14,11 +14,11 @@ pub fn Head() -> impl IntoView {
     let state = State::here();
     let undo = move || {
         state.undo();
-        announce("Undone");
+        announce(say!("Undone"));
     };
     let redo = move || {
         state.redo();
-        announce("Done again");
+        announce(say!("Done again"));
     };
     view! {
         <header class="head">
@@ -26,7 +26,7 @@ pub fn Head() -> impl IntoView {
                 <button type="button" class="button bare name" aria-haspopup="dialog" on:click=move |_| state.open(Opened::Shelf)>
                     <Icon picture=Picture::Shelf />
                     <span>
-                        <span class="heard">"Shelf, open: "</span>
+                        <span class="heard">{say!("Shelf, open: ")}</span>
                         {move || state.with(|sheet| sheet.name.clone())}
                     </span>
                 </button>
@@ -37,7 +37,7 @@ pub fn Head() -> impl IntoView {
                     <IconButton picture=Picture::Settings name="Settings" tapped=move || state.open(Opened::Settings) />
                 </div>
             </div>
-            <section class="keys" aria-label="Key figures">
+            <section class="keys" aria-label=say!("Key figures")>
                 <Keys />
             </section>
             <Show when=move || state.is_stale()>

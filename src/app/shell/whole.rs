@@ -1,5 +1,6 @@
 //! The whole page: header, place, foot, bar of places, and what may stand open over them.
 
+use crate::words::say;
 use leptos::prelude::*;
 
 use super::foot::Foot;
@@ -25,7 +26,7 @@ pub fn Whole() -> impl IntoView {
         later::place(state.place.get()).unwrap_or_else(|| view! { <FormulaPlace /> }.into_any())
     };
     view! {
-        <a class="skip" href=format!("#{HEADING}") on:click=skip>"Skip to the figures"</a>
+        <a class="skip" href=format!("#{HEADING}") on:click=skip>{say!("Skip to the figures")}</a>
         <div class="shell" data-stale=move || state.is_stale().to_string()>
             <Head />
             <main class="main">{place}</main>

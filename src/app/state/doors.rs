@@ -1,5 +1,6 @@
 //! Doors: what stands open over the page, one thing at a time.
 
+use crate::words::say;
 use leptos::prelude::*;
 
 use super::State;
@@ -46,12 +47,12 @@ impl Opened {
     pub fn title(&self) -> String {
         match self {
             Self::Working { title, .. } | Self::Pick { title, .. } => title.clone(),
-            Self::Line(_) => "This ingredient".to_owned(),
-            Self::Stream(_) => "This stream".to_owned(),
-            Self::AddStream => "Add a stream".to_owned(),
-            Self::Shelf => "Shelf".to_owned(),
-            Self::HandOut => "Hand out".to_owned(),
-            Self::Settings => "Settings".to_owned(),
+            Self::Line(_) => say!("This ingredient").to_owned(),
+            Self::Stream(_) => say!("This stream").to_owned(),
+            Self::AddStream => say!("Add a stream").to_owned(),
+            Self::Shelf => say!("Shelf").to_owned(),
+            Self::HandOut => say!("Hand out").to_owned(),
+            Self::Settings => say!("Settings").to_owned(),
         }
     }
 }

@@ -10,11 +10,10 @@ use crate::sheet::record::{RecordError, write_kitchens, write_settings};
 use crate::sheet::{
     Fragment, History, Id, Kitchen, Kitchens, Settings, Sheet, Theme, examples, key,
 };
-use crate::words::notice;
-use crate::words::trouble::Trouble;
+use crate::words::{language::text, message, notice, trouble::Trouble};
 
 /// Why a link is not opened while a trial is on.
-const TRIAL_FIRST: &str = "A trial is on. Keep it or drop it, then open the link again.";
+const TRIAL_FIRST: &str = message!("A trial is on. Keep it or drop it, then open the link again.");
 
 impl State {
     /// Reads what is kept, or lays out the examples on a first visit; then what the address asks.
@@ -235,7 +234,7 @@ impl State {
             Fragment::Empty => {}
             Fragment::Place(place) => self.place.set(place),
             Fragment::Loaf(_) if self.trial.with_untracked(Option::is_some) => {
-                self.link_trouble.set(Some(TRIAL_FIRST.to_owned()));
+                self.link_trouble.set(Some(text(TRIAL_FIRST).to_owned()));
             }
             Fragment::Loaf(text) => match links::read(&text) {
                 Some(Ok(sheet)) => self.show(sheet, None),

@@ -3,8 +3,7 @@
 use std::borrow::Cow;
 
 use crate::engine::quantity::{Mass, Share, Temperature};
-use crate::words::manner::Manner;
-use crate::words::write;
+use crate::words::{language::text, manner::Manner, message, write};
 
 /// What a caution says: what it means, what to do, who says so.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -27,7 +26,10 @@ impl Advice {
         Self {
             means: means.into(),
             to_do: to_do.into(),
-            source: source.into(),
+            source: match source.into() {
+                Cow::Borrowed(source) => Cow::Borrowed(text(source)),
+                owned @ Cow::Owned(_) => owned,
+            },
         }
     }
 
@@ -39,7 +41,7 @@ impl Advice {
 }
 
 /// What bakers do and pass on, where no work is cited.
-pub(super) const COMMON_PRACTICE: &str = "common practice";
+pub(super) const COMMON_PRACTICE: &str = message!("common practice");
 
 /// A limit of a rule, in °C or °F; empty only for what no thermometer shows.
 pub(in crate::words) fn celsius(limit: f64, manner: Manner) -> String {

@@ -4,14 +4,13 @@ use super::Advice;
 use super::advice::COMMON_PRACTICE;
 use crate::engine::formula::{Caution, Formula, Usual};
 use crate::engine::quantity::Share;
-use crate::words::manner::Manner;
-use crate::words::{name, write};
+use crate::words::{manner::Manner, message, name, say, write};
 
 /// Less gas from 5 % of sugar, and from salt.
-const MAREK: &str = "Marek and Bushuk 1967, Cereal Chemistry 44:300–307";
+const MAREK: &str = message!("Marek and Bushuk 1967, Cereal Chemistry 44:300–307");
 
 /// Water that starch needs.
-const DONOVAN: &str = "Donovan 1979, Biopolymers 18:263–275";
+const DONOVAN: &str = message!("Donovan 1979, Biopolymers 18:263–275");
 
 /// What a caution about a formula says.
 #[must_use]
@@ -43,44 +42,56 @@ pub fn formula(caution: &Caution, formula: &Formula, manner: Manner) -> Advice {
 
 fn much_sugar([sugar, begins, certain]: [String; 3]) -> Advice {
     Advice::new(
-        format!(
+        say!(
             "Sugar is {sugar} of the flour. It begins to hold yeast back at {begins}, and surely \
-             does above {certain}."
+             does above {certain}.",
+            sugar,
+            begins,
+            certain
         ),
-        "Count on a longer rise, use more yeast or one made for sweet doughs, or take some sugar \
-         out.",
+        say!(
+            "Count on a longer rise, use more yeast or one made for sweet doughs, or take some sugar \
+         out."
+        ),
         MAREK,
     )
 }
 
 fn much_salt([salt, begins]: [String; 2]) -> Advice {
     Advice::new(
-        format!(
-            "Salt is {salt} of the flour; above {begins} it slows yeast down and tastes strong."
+        say!(
+            "Salt is {salt} of the flour; above {begins} it slows yeast down and tastes strong.",
+            salt,
+            begins
         ),
-        "Check its weight, or count on a longer rise.",
+        say!("Check its weight, or count on a longer rise."),
         MAREK,
     )
 }
 
 fn much_milk_powder([powder, begins]: [String; 2]) -> Advice {
     Advice::new(
-        format!(
+        say!(
             "Milk powder is {powder} of the flour; above {begins} the dough tightens and the \
-             crust browns early."
+             crust browns early.",
+            powder,
+            begins
         ),
-        "Add a little water, and cover the loaf once it is brown.",
+        say!("Add a little water, and cover the loaf once it is brown."),
         COMMON_PRACTICE,
     )
 }
 
 fn dry_paste(paste: &str, [water, complete]: [String; 2]) -> Advice {
     Advice::new(
-        format!(
+        say!(
             "{paste} has {water} g of water to 1 g of starch. Below {complete} g some of the \
-             starch stays raw, however hot it gets."
+             starch stays raw, however hot it gets.",
+            paste,
+            water,
+            complete
         ),
-        "Move water from the final dough into the paste, or expect it to hold less.",
+        say!("Move water from the final dough into the paste, or expect it to hold less."),
         DONOVAN,
     )
 }
@@ -88,18 +99,22 @@ fn dry_paste(paste: &str, [water, complete]: [String; 2]) -> Advice {
 /// A figure outside what is usual for the bread.
 fn outside(usual: &Usual, value: Share, manner: Manner) -> Advice {
     let (side, to_do) = if value < usual.low {
-        ("less", "Check that nothing was left out")
+        (say!("less"), say!("Check that nothing was left out"))
     } else {
-        ("more", "Check for a weight typed too large")
+        (say!("more"), say!("Check for a weight typed too large"))
     };
     Advice::new(
-        format!(
+        say!(
             "{}: {} of flour, {side} than the {} usual in this bread.",
             name::figure(usual.figure),
             write::share(value, manner),
+            side,
             write::share_range(usual.low, usual.high, manner)
         ),
-        format!("{to_do}, and that the kind of bread is the right one. If it is meant, go on."),
+        say!(
+            "{to_do}, and that the kind of bread is the right one. If it is meant, go on.",
+            to_do
+        ),
         usual.source,
     )
 }
@@ -109,7 +124,7 @@ fn stream_name(formula: &Formula, stream: usize) -> String {
     let name = formula.streams.get(stream).map(|stream| stream.name.trim());
     match name {
         Some(name) if !name.is_empty() => format!("“{name}”"),
-        Some(_) | None => "The paste".to_owned(),
+        Some(_) | None => say!("The paste").to_owned(),
     }
 }
 

@@ -2,11 +2,11 @@
 
 use super::Advice;
 use super::advice::{COMMON_PRACTICE, celsius};
-use crate::words::manner::Manner;
+use crate::words::{language::text, manner::Manner, message, say};
 
 /// Stands with every safety caution.
 pub const LOCAL_RULES: &str =
-    "Your local food-safety rules and the maker’s instructions come first.";
+    message!("Your local food-safety rules and the maker’s instructions come first.");
 
 /// A step of the work with a risk of its own.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -56,81 +56,99 @@ pub fn safety(step: Step, manner: Manner) -> Advice {
         Step::HotChocolate => CHOCOLATE,
         Step::Allergens => ALLERGENS,
     };
-    Advice::new(means, to_do, source)
+    Advice::new(text(means), text(to_do), source)
 }
 
 /// First aid for burns.
-const BURNS: &str = "Kent Fire and Rescue Service, First aid: burns and scalds";
+const BURNS: &str = message!("Kent Fire and Rescue Service, First aid: burns and scalds");
 
 type Parts = (&'static str, &'static str, &'static str);
 
 const SCALDING: Parts = (
-    "Boiling water, its steam and fresh paste burn skin at once.",
-    "Use a deep bowl on a flat, dry place, pour away from you, stir with a long spoon, and lift a \
-     lid on the far side first. Cool a burn under cool running water for 20 minutes, and get help for a large one.",
+    message!("Boiling water, its steam and fresh paste burn skin at once."),
+    message!(
+        "Use a deep bowl on a flat, dry place, pour away from you, stir with a long spoon, and lift a \
+     lid on the far side first. Cool a burn under cool running water for 20 minutes, and get help for a large one."
+    ),
     BURNS,
 );
 
 /// Source of the limits: FDA, *Food Code 2022*, section 3-501.14(A).
 fn cooling(manner: Manner) -> Advice {
     Advice::new(
-        "Cooked flour paste is moist and mild: spores that outlive the scald can grow in it while \
-         it is lukewarm.",
-        format!(
+        say!(
+            "Cooked flour paste is moist and mild: spores that outlive the scald can grow in it while \
+         it is lukewarm."
+        ),
+        say!(
             "Spread it thin, cover it, and cool it from {} to {} within 2 hours and to {} within 6 \
              hours in all. Throw it away if it took longer.",
             celsius(57.0, manner),
             celsius(21.0, manner),
             celsius(5.0, manner)
         ),
-        "FDA, Food Code 2022, section 3-501.14(A)",
+        say!("FDA, Food Code 2022, section 3-501.14(A)"),
     )
 }
 
 /// Source of the limit: FDA, *Food Code 2022*, section 3-501.16(A).
 fn keeping(manner: Manner) -> Advice {
     Advice::new(
-        "Paste, preferment, and doughs with milk or eggs do not keep in a warm room.",
-        format!(
+        say!("Paste, preferment, and doughs with milk or eggs do not keep in a warm room."),
+        say!(
             "Keep them covered at {} or colder and take them out only for as long as the work \
              needs.",
             celsius(5.0, manner)
         ),
-        "FDA, Food Code 2022, section 3-501.16(A)",
+        say!("FDA, Food Code 2022, section 3-501.16(A)"),
     )
 }
 
 const RAW: Parts = (
-    "Raw flour and raw eggs can carry germs, and a scald does not make all of a paste safe. \
-     Yeast and flour dust can trouble the chest.",
-    "Do not taste dough before it is baked, wash hands and tools after it, and tip flour gently.",
-    "FDA, Flour Is a Raw Food and Other Safety Facts (2024); flour dust: common practice",
+    message!(
+        "Raw flour and raw eggs can carry germs, and a scald does not make all of a paste safe. \
+     Yeast and flour dust can trouble the chest."
+    ),
+    message!(
+        "Do not taste dough before it is baked, wash hands and tools after it, and tip flour gently."
+    ),
+    message!("FDA, Flour Is a Raw Food and Other Safety Facts (2024); flour dust: common practice"),
 );
 
 const MIXING: Parts = (
-    "A turning hook does not stop for fingers, sleeves or hair.",
-    "Keep the guard shut and tie hair back. Switch off and pull the plug before you scrape the \
-     bowl or reach in.",
-    "Provision and Use of Work Equipment Regulations 1998 (UK), regulation 11",
+    message!("A turning hook does not stop for fingers, sleeves or hair."),
+    message!(
+        "Keep the guard shut and tie hair back. Switch off and pull the plug before you scrape the \
+     bowl or reach in."
+    ),
+    message!("Provision and Use of Work Equipment Regulations 1998 (UK), regulation 11"),
 );
 
 const BAKING: Parts = (
-    "Tins and oven air burn, and filling stays hotter than the crumb for a long while.",
-    "Use dry gloves, stand aside as you open the oven door, and let filled pieces cool before \
-     anyone bites. Bread is done by the temperature in its middle, not by the clock.",
+    message!("Tins and oven air burn, and filling stays hotter than the crumb for a long while."),
+    message!(
+        "Use dry gloves, stand aside as you open the oven door, and let filled pieces cool before \
+     anyone bites. Bread is done by the temperature in its middle, not by the clock."
+    ),
     COMMON_PRACTICE,
 );
 
 const CHOCOLATE: Parts = (
-    "Melted chocolate and sugar syrup stick to skin and go on burning.",
-    "Keep children and bare hands away, keep the water bath below a simmer, never heat a tied \
-     bag, and cool a burn under cool running water for 20 minutes.",
+    message!("Melted chocolate and sugar syrup stick to skin and go on burning."),
+    message!(
+        "Keep children and bare hands away, keep the water bath below a simmer, never heat a tied \
+     bag, and cool a burn under cool running water for 20 minutes."
+    ),
     BURNS,
 );
 
 const ALLERGENS: Parts = (
-    "Flour, milk, eggs, nuts, soya and sesame make some people very ill, even in traces. This \
-     list goes by what is in the formula, not by what else was on the table or the packet.",
-    "Read every packet, clean tools between doughs, and tell everyone who eats before they eat.",
-    "Regulation (EU) 1169/2011, article 9 and annex II",
+    message!(
+        "Flour, milk, eggs, nuts, soya and sesame make some people very ill, even in traces. This \
+     list goes by what is in the formula, not by what else was on the table or the packet."
+    ),
+    message!(
+        "Read every packet, clean tools between doughs, and tell everyone who eats before they eat."
+    ),
+    message!("Regulation (EU) 1169/2011, article 9 and annex II"),
 );

@@ -2,8 +2,7 @@
 
 use crate::engine::formula::{Formula, LineAt};
 use crate::engine::nutrition::{AllergenRow, LabelLaw, Marks, Telling, allergens as found};
-use crate::words::name;
-use crate::words::picture::listed;
+use crate::words::{language::text, message, name, picture::listed, say};
 
 /// One allergen and who tells of it.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -27,8 +26,10 @@ pub struct AllergenView {
     pub note: &'static str,
 }
 
-const NOTE: &str = "This goes by what the ingredients are and by what you have marked. Packets \
-                    and kitchens differ: read every packet, and mark what it says.";
+const NOTE: &str = message!(
+    "This goes by what the ingredients are and by what you have marked. Packets \
+                    and kitchens differ: read every packet, and mark what it says."
+);
 
 /// The allergens of a formula that a law wants named.
 #[must_use]
@@ -46,14 +47,14 @@ pub fn allergens(formula: &Formula, marks: &Marks, law: LabelLaw) -> AllergenVie
     )];
     let perhaps: Vec<String> = may_contain
         .iter()
-        .map(|line| line.name.to_lowercase().replace("brazil", "Brazil"))
+        .map(|line| line.name.to_lowercase().replace("brazil", say!("Brazil")))
         .collect();
-    says.extend(listed(&perhaps).map(|list| format!("May contain {list}.")));
+    says.extend(listed(&perhaps).map(|list| say!("May contain {list}.", list)));
     AllergenView {
         contains,
         may_contain,
         says: says.join(" "),
-        note: NOTE,
+        note: text(NOTE),
     }
 }
 
@@ -61,16 +62,16 @@ fn line(row: &AllergenRow, formula: &Formula) -> AllergenLine {
     let of = |at: LineAt| {
         formula
             .line(at)
-            .map(|line| line.food.name().to_owned())
+            .map(|line| name::food_short(&line.food).into_owned())
             .unwrap_or_default()
     };
     let mut told: Vec<String> = Vec::new();
     for telling in &row.told_by {
         let one = match *telling {
             Telling::Ingredient(at) => of(at),
-            Telling::Marked(at) => format!("{} (packet)", of(at)),
-            Telling::MayContain(at) => format!("{} (packet: may contain)", of(at)),
-            Telling::Kitchen => "your kitchen".to_owned(),
+            Telling::Marked(at) => say!("{} (packet)", of(at)),
+            Telling::MayContain(at) => say!("{} (packet: may contain)", of(at)),
+            Telling::Kitchen => say!("your kitchen").to_owned(),
         };
         if !told.contains(&one) {
             told.push(one);

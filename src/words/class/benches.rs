@@ -7,9 +7,7 @@ use crate::engine::class::{Bench, BowlNeed, Class, OvenPlan, bowls};
 use crate::engine::formula::Formula;
 use crate::engine::quantity::Minutes;
 use crate::engine::working::Line;
-use crate::words::caution::Advice;
-use crate::words::manner::Manner;
-use crate::words::{name, weigh, write};
+use crate::words::{caution::Advice, manner::Manner, name, say, weigh, write};
 
 /// The lines of one stream, each with its weight.
 #[derive(Clone, Debug, PartialEq)]
@@ -72,7 +70,7 @@ pub fn class(class: &Class, oven: &OvenPlan, scales: Weighing, manner: Manner) -
 }
 
 fn title(class: &Class, manner: Manner) -> String {
-    format!(
+    say!(
         "{} at {}, {}, {} of dough",
         counted(
             class.wishes.students.get().into(),
@@ -86,14 +84,15 @@ fn title(class: &Class, manner: Manner) -> String {
 }
 
 fn bench_view(bench: &Bench, scales: Weighing, manner: Manner) -> BenchView {
-    let loaves = counted(bench.loaves.get(), ["loaf", "loaves"], manner);
+    let loaves = counted(bench.loaves.get(), [say!("loaf"), say!("loaves")], manner);
     let title = if bench.students == 0 {
-        format!("The teacher’s bench, {loaves}")
+        say!("The teacher’s bench, {loaves}", loaves)
     } else {
-        format!(
+        say!(
             "{} with {}, {loaves} each",
             counted(bench.count.get(), ["bench", "benches"], manner),
-            counted(bench.students.into(), ["student", "students"], manner)
+            counted(bench.students.into(), ["student", "students"], manner),
+            loaves
         )
     };
     BenchView {
@@ -124,7 +123,7 @@ fn streams(formula: &Formula, scales: Weighing, manner: Manner) -> Vec<StreamLin
 fn bowl_lines(class: &Class, manner: Manner) -> Vec<String> {
     let of = |need: &BowlNeed| {
         let stream = class.total.streams.get(need.stream)?;
-        Some(format!(
+        Some(say!(
             "{}, {} or larger: {}",
             counted(need.count, ["bowl", "bowls"], manner),
             write::volume(need.room, manner),
@@ -140,17 +139,18 @@ fn loads(oven: &OvenPlan, manner: Manner) -> Vec<String> {
         .map(|(at, load)| {
             let last = load.first + load.loaves.saturating_sub(1);
             let which = if load.loaves == 1 {
-                format!("loaf {}", write::count(load.first, manner))
+                say!("loaf {}", write::count(load.first, manner))
             } else {
-                format!(
+                say!(
                     "loaves {} to {}",
                     write::count(load.first, manner),
                     write::count(last, manner)
                 )
             };
-            format!(
+            say!(
                 "Load {}: {which}, in at {}, out at {}",
                 at + 1,
+                which,
                 write::minutes(load.goes_in, manner),
                 write::minutes(load.comes_out, manner)
             )
@@ -160,18 +160,12 @@ fn loads(oven: &OvenPlan, manner: Manner) -> Vec<String> {
 
 fn stagger(oven: &OvenPlan, manner: Manner) -> Option<Advice> {
     oven.waits_longer_than(LONGEST_WAIT).then(|| Advice {
-        means: format!(
-            "The last load goes in {} after the first; dough begun with the first would rise too far.",
-            write::minutes(oven.loads.last().map_or(Minutes::ZERO, |load| load.goes_in), manner)
-        )
+        means: say!("The last load goes in {} after the first; dough begun with the first would rise too far.", write::minutes(oven.loads.last().map_or(Minutes::ZERO, |load| load.goes_in), manner))
         .into(),
-        to_do: format!(
-            "Begin each load’s dough {} after the one before, or keep its shaped pieces in the \
-             fridge until then.",
-            write::minutes(oven.stagger, manner)
-        )
+        to_do: say!("Begin each load’s dough {} after the one before, or keep its shaped pieces in the \
+             fridge until then.", write::minutes(oven.stagger, manner))
         .into(),
-        source: "common practice".into(),
+        source: say!("common practice").into(),
     })
 }
 

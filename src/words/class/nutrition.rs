@@ -8,8 +8,7 @@ use crate::engine::nutrition::{
 };
 use crate::engine::quantity::Mass;
 use crate::engine::working::Line;
-use crate::words::manner::Manner;
-use crate::words::{name, write};
+use crate::words::{language::text, manner::Manner, message, name, say, write};
 
 /// A row of the table.
 #[derive(Clone, Debug, PartialEq)]
@@ -34,8 +33,10 @@ pub struct NutritionView {
 }
 
 /// Stands with every table.
-const NOTE: &str = "An estimate from composition tables and your labels, with only water lost in \
-                    the oven. It is no label in law: for bread that is sold, ask your authority.";
+const NOTE: &str = message!(
+    "An estimate from composition tables and your labels, with only water lost in \
+                    the oven. It is no label in law: for bread that is sold, ask your authority."
+);
 
 /// Nutrition of a batch, in so many `loaves` where that is another number than of pieces.
 ///
@@ -55,7 +56,7 @@ pub fn nutrition(
         .collect::<Result<Vec<_>, _>>()?;
     let hundred = found.in_hundred_grams();
     let mut rows = vec![NutritionRow {
-        name: "Energy",
+        name: say!("Energy"),
         figures: declared
             .iter()
             .map(|(energy, _)| write::declared_energy(*energy, manner))
@@ -76,7 +77,7 @@ pub fn nutrition(
     Ok(NutritionView {
         columns: portions.into_iter().map(|(column, _)| column).collect(),
         rows,
-        note: NOTE,
+        note: text(NOTE),
     })
 }
 
@@ -88,11 +89,11 @@ fn portions(
 ) -> Vec<(String, Nutrients)> {
     let mut portions = vec![("100\u{A0}g".to_owned(), found.in_hundred_grams())];
     let mut add = |of: &str, (mass, held): (Mass, Nutrients)| {
-        portions.push((format!("{of} of {}", write::mass(mass, manner)), held));
+        portions.push((say!("{of} of {}", of, write::mass(mass, manner)), held));
     };
-    add("a piece", found.in_piece());
+    add(say!("a piece"), found.in_piece());
     if let Some(loaves) = loaves.filter(|loaves| *loaves != found.pieces) {
-        add("a loaf", found.in_one_of(loaves));
+        add(say!("a loaf"), found.in_one_of(loaves));
     }
     portions
 }

@@ -4,8 +4,7 @@ use std::num::NonZeroU32;
 
 use crate::engine::shopping::{Item, Shopping};
 use crate::engine::working::Line;
-use crate::words::manner::Manner;
-use crate::words::{name, write};
+use crate::words::{manner::Manner, name, say, write};
 
 /// A row of the list.
 #[derive(Clone, Debug, PartialEq)]
@@ -68,7 +67,7 @@ pub fn shopping(
         if priced {
             write::money(amount, currency, manner)
         } else {
-            "no price yet".to_owned()
+            say!("no price yet").to_owned()
         }
     };
     ShoppingView {
@@ -90,33 +89,40 @@ pub fn shopping(
 fn missing(unpriced: u32, manner: Manner) -> Option<String> {
     let (count, are) = match unpriced {
         0 => return None,
-        1 => ("One ingredient has".to_owned(), "it is"),
+        1 => (say!("One ingredient has").to_owned(), say!("it is")),
         more => (
-            format!("{} ingredients have", write::count(more, manner)),
-            "they are",
+            say!("{} ingredients have", write::count(more, manner)),
+            say!("they are"),
         ),
     };
-    Some(format!(
-        "{count} no price yet, so {are} not in the cost. Give pack and price in the pantry."
+    Some(say!(
+        "{count} no price yet, so {are} not in the cost. Give pack and price in the pantry.",
+        count,
+        are
     ))
 }
 
 fn row(item: &Item, currency: &str, manner: Manner) -> ShoppingRow {
     let buy = match (item.packs, item.pack) {
-        (Some(0), _) => "there is enough".to_owned(),
+        (Some(0), _) => say!("there is enough").to_owned(),
         (Some(packs), Some(pack)) => {
-            let noun = if packs == 1 { "pack" } else { "packs" };
-            let mut buy = format!(
+            let noun = if packs == 1 {
+                say!("pack")
+            } else {
+                say!("packs")
+            };
+            let mut buy = say!(
                 "{}\u{A0}{noun} of {}",
                 write::count(packs, manner),
+                noun,
                 write::mass(pack, manner)
             );
             if let Some(left) = item.left {
-                buy.push_str(&format!(", {} left over", write::mass(left, manner)));
+                buy.push_str(&say!(", {} left over", write::mass(left, manner)));
             }
             buy
         }
-        _ if item.from_tap() => "from the tap".to_owned(),
+        _ if item.from_tap() => say!("from the tap").to_owned(),
         _ => write::mass(item.to_buy, manner),
     };
     ShoppingRow {
@@ -135,6 +141,6 @@ fn text_of(row: &ShoppingRow) -> String {
     if row.buy == row.needed {
         row.needed.clone()
     } else {
-        format!("{} needed, {}", row.needed, row.buy)
+        say!("{} needed, {}", row.needed, row.buy)
     }
 }

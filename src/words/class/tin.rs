@@ -10,10 +10,13 @@ use crate::engine::tin::{
 };
 use crate::engine::working::Line;
 use crate::sheet::TinUse;
-use crate::words::caution::Advice;
-use crate::words::manner::Manner;
-use crate::words::picture::{TinPlan, tin_plan};
-use crate::words::{Trouble, write};
+use crate::words::{
+    Trouble,
+    caution::Advice,
+    manner::Manner,
+    picture::{TinPlan, tin_plan},
+    say, write,
+};
 
 /// Everything told about the tins of a batch.
 #[derive(Clone, Debug, PartialEq)]
@@ -53,7 +56,7 @@ pub fn tin(used: &TinUse, bread: Bread, scaled: &Scaled, manner: Manner) -> TinV
     let told = |error: &TinError| error.sentence(manner);
     let figure = |look: &dyn Fn(&Filling) -> Option<String>| {
         let found = filled.as_ref().ok().and_then(look);
-        found.unwrap_or_else(|| "not known".to_owned())
+        found.unwrap_or_else(|| say!("not known").to_owned())
     };
     TinView {
         room: match &filled {
@@ -91,7 +94,7 @@ fn pieces_in(used: &TinUse, pieces: NonZeroU32, manner: Manner) -> (NonZeroU16, 
     let each = pieces.get().div_ceil(tins.get());
     let even = pieces.get().is_multiple_of(tins.get());
     let uneven = (!even).then(|| {
-        format!(
+        say!(
             "{} pieces do not share out evenly among {} tins: some hold one less.",
             write::count(pieces.get(), manner),
             write::count(tins.get(), manner)
@@ -105,7 +108,7 @@ fn usual(filled: &Filling, manner: Manner) -> String {
     let number =
         |room: SpecificVolume| write::plain(room.cubic_centimetres_per_gram(), 2, manner.numbers);
     let (least, most) = (filled.usual.least, filled.usual.most);
-    format!(
+    say!(
         "{} to {} for this bread",
         number(least),
         write::room(most, manner)
@@ -117,15 +120,19 @@ fn advice(filled: &Filling, manner: Manner) -> Option<Advice> {
     let (means, to_do) = match filled.fullness? {
         Fullness::Right => return None,
         Fullness::TooFull { over } => (
-            "There is too much dough for the tin: it will run over the rim, or press against the lid.",
-            format!(
+            say!(
+                "There is too much dough for the tin: it will run over the rim, or press against the lid."
+            ),
+            say!(
                 "Take at least {} out of each tin, or use a larger one.",
                 write::mass(over, manner)
             ),
         ),
         Fullness::TooEmpty { short } => (
-            "There is too little dough for the tin: it will stay low, and dry out before it browns.",
-            format!(
+            say!(
+                "There is too little dough for the tin: it will stay low, and dry out before it browns."
+            ),
+            say!(
                 "Add at least {} to each tin, or use a smaller one.",
                 write::mass(short, manner)
             ),
@@ -142,27 +149,32 @@ fn height(stands: &Stand, lidded: bool, manner: Manner) -> String {
     let rise = write::factor(stands.rise, manner);
     let level = write::factor(stands.level_at, manner);
     let at = match (stands.above, stands.below) {
-        (Some(_), _) if lidded => "it fills the tin and presses against the lid".to_owned(),
-        (Some(above), _) => format!(
+        (Some(_), _) if lidded => say!("it fills the tin and presses against the lid").to_owned(),
+        (Some(above), _) => say!(
             "it stands {} above the rim",
             write::thickness(above, manner)
         ),
         (None, Some(below)) => {
-            format!(
+            say!(
                 "it stands {} below the rim",
                 write::thickness(below, manner)
             )
         }
-        (None, None) => "it is level with the rim".to_owned(),
+        (None, None) => say!("it is level with the rim").to_owned(),
     };
-    format!("At {rise} its first volume {at}. It reaches the rim at {level}.")
+    say!(
+        "At {rise} its first volume {at}. It reaches the rim at {level}.",
+        rise,
+        at,
+        level
+    )
 }
 
 /// What a tin measures: "31 × 13 cm at the rim, 30 × 12 cm at the bottom, 9.5 cm deep".
 #[must_use]
 pub fn tin_measures(tin: &Tin, manner: Manner) -> String {
     let text = match tin.shape {
-        TinShape::Rectangle { top, bottom, deep } => format!(
+        TinShape::Rectangle { top, bottom, deep } => say!(
             "{} at the rim, {} at the bottom, {} deep",
             sides(top, manner),
             sides(bottom, manner),
@@ -176,7 +188,7 @@ pub fn tin_measures(tin: &Tin, manner: Manner) -> String {
             deep,
         } => {
             let tube = write::thickness(tube, manner);
-            format!("{}, tube {tube}", round(top, bottom, deep, manner))
+            say!("{}, tube {tube}", round(top, bottom, deep, manner), tube)
         }
         TinShape::Muffin {
             top,
@@ -185,12 +197,16 @@ pub fn tin_measures(tin: &Tin, manner: Manner) -> String {
             cups,
         } => {
             let cups = write::count(cups.get(), manner);
-            format!("{cups} cups, each {}", round(top, bottom, deep, manner))
+            say!(
+                "{cups} cups, each {}",
+                cups,
+                round(top, bottom, deep, manner)
+            )
         }
         TinShape::Tray { across } => sides(across, manner),
     };
     if tin.lidded {
-        format!("{text}, with a lid")
+        say!("{text}, with a lid", text)
     } else {
         text
     }
@@ -203,7 +219,7 @@ fn sides(across: Across, manner: Manner) -> String {
 
 fn round(top: Length, bottom: Length, deep: Length, manner: Manner) -> String {
     let long = |length| write::thickness(length, manner);
-    format!(
+    say!(
         "{} across the rim, {} across the bottom, {} deep",
         long(top),
         long(bottom),

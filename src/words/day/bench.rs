@@ -4,21 +4,20 @@ use crate::engine::formula::{Figure, Figures, Form, Formula};
 use crate::engine::quantity::{Mass, Minutes, Temperature, TemperatureChange};
 use crate::sheet::Moment;
 use crate::sheet::day::{AddMore, Bench, Timer, as_weighed};
-use crate::words::manner::Manner;
-use crate::words::write;
+use crate::words::{manner::Manner, name, say, write};
 
 /// How a timer stands: "12 min left", "over for 3 min".
 #[must_use]
 pub fn timer(timer: &Timer, now: Moment, manner: Manner) -> String {
     let left = timer.left(now);
     if left > Minutes::ZERO {
-        return format!("{} left", countdown(left, manner));
+        return say!("{} left", countdown(left, manner));
     }
     let gone = now.instant().since(timer.ends.instant());
     if gone.minutes() < 1.0 {
-        "over now".to_owned()
+        say!("over now").to_owned()
     } else {
-        format!("over for {}", write::minutes(gone, manner))
+        say!("over for {}", write::minutes(gone, manner))
     }
 }
 
@@ -49,12 +48,16 @@ pub fn weighed_off(formula: &Formula, bench: &Bench, manner: Manner) -> String {
     let mut said = Vec::new();
     for weighing in &bench.weighed {
         if let (Some(mass), Some(line)) = (weighing.mass, formula.line(weighing.at)) {
-            said.extend(miss(line.food.name(), line.mass, mass, manner));
+            said.extend(miss(&name::food_short(&line.food), line.mass, mass, manner));
         }
     }
     let (asked, got) = (write::share(asked, manner), write::share(got, manner));
     if asked != got {
-        said.push(format!("True water comes to {got} instead of {asked}."));
+        said.push(say!(
+            "True water comes to {got} instead of {asked}.",
+            got,
+            asked
+        ));
     }
     said.join(" ")
 }
@@ -64,9 +67,9 @@ fn miss(food: &str, asked: Mass, got: Mass, manner: Manner) -> Option<String> {
     let off = (got - asked).size();
     let said = write::mass(off, manner);
     if got < asked {
-        Some(format!("{food} is {said} short."))
+        Some(say!("{food} is {said} short.", food, said))
     } else if got > asked {
-        Some(format!("{food} is {said} over."))
+        Some(say!("{food} is {said} over.", food, said))
     } else {
         None
     }
@@ -75,12 +78,18 @@ fn miss(food: &str, asked: Mass, got: Mass, manner: Manner) -> Option<String> {
 /// What can be added, as something to tap: "Add 8 g of Water".
 #[must_use]
 pub fn add_more(more: &AddMore, formula: &Formula, manner: Manner) -> String {
-    let food = formula.line(more.at).map(|line| line.food.name());
+    let food = formula
+        .line(more.at)
+        .map(|line| name::food_short(&line.food));
     let (food, mass) = (food.unwrap_or_default(), write::mass(more.more, manner));
     if more.as_asked {
-        format!("Added: {mass} of {food}, and it is as asked")
+        say!("Added: {mass} of {food}, and it is as asked", mass, food)
     } else {
-        format!("Added: {mass} more of {food}, and the water is as asked")
+        say!(
+            "Added: {mass} more of {food}, and the water is as asked",
+            mass,
+            food
+        )
     }
 }
 
@@ -92,8 +101,9 @@ pub fn warmed_by_weights(by: TemperatureChange, manner: Manner) -> Option<String
         return None;
     }
     let by = write::temperature_change(by, manner);
-    Some(format!(
-        "By that, the temperature of the dough changes by {by}."
+    Some(say!(
+        "By that, the temperature of the dough changes by {by}.",
+        by
     ))
 }
 
@@ -105,10 +115,18 @@ pub fn dough_off(wished: Temperature, got: Temperature, manner: Manner) -> Strin
         write::temperature(got, manner),
     );
     if asked == warm {
-        format!("The dough is at {warm}, just as wished.")
+        say!("The dough is at {warm}, just as wished.", warm)
     } else if got > wished {
-        format!("The dough is at {warm} instead of {asked}: it rises sooner than planned.")
+        say!(
+            "The dough is at {warm} instead of {asked}: it rises sooner than planned.",
+            warm,
+            asked
+        )
     } else {
-        format!("The dough is at {warm} instead of {asked}: it rises later than planned.")
+        say!(
+            "The dough is at {warm} instead of {asked}: it rises later than planned.",
+            warm,
+            asked
+        )
     }
 }

@@ -3,8 +3,7 @@
 use crate::engine::formula::Formula;
 use crate::engine::plan::{Change, Conflict, Plan};
 use crate::sheet::civil::Zone;
-use crate::words::manner::Manner;
-use crate::words::{name, write};
+use crate::words::{manner::Manner, name, say, write};
 
 /// What cannot be kept.
 #[must_use]
@@ -18,12 +17,12 @@ pub fn conflict(
     let called = |step: usize| called(plan, step, formula);
     let minutes = |time| write::minutes(time, manner);
     match conflict {
-        Conflict::TooLate { step, by } => format!(
+        Conflict::TooLate { step, by } => say!(
             "“{}” would have to begin {} sooner than it can.",
             called(*step),
             minutes(*by)
         ),
-        Conflict::Waits { step, by } => format!(
+        Conflict::Waits { step, by } => say!(
             "After “{}” the dough would wait {} too long.",
             called(*step),
             minutes(*by)
@@ -32,13 +31,13 @@ pub fn conflict(
             step,
             begins,
             wakes,
-        } => format!(
+        } => say!(
             "“{}” would begin {}, while you sleep until {}.",
             called(*step),
             write::day_and_clock(*begins, zone),
             write::clock_at(*wakes, zone)
         ),
-        Conflict::HandsFull { step, other, by } => format!(
+        Conflict::HandsFull { step, other, by } => say!(
             "“{}” and “{}” want the same hands for {}.",
             called(*step),
             called(*other),
@@ -58,12 +57,12 @@ pub fn change(
 ) -> String {
     match change {
         Change::TableLater(at) => {
-            format!(
+            say!(
                 "Have the bread on the table later, {}.",
                 write::day_and_clock(*at, zone)
             )
         }
-        Change::TableEarlier(at) => format!(
+        Change::TableEarlier(at) => say!(
             "Have the bread on the table earlier, {}.",
             write::day_and_clock(*at, zone)
         ),
@@ -71,13 +70,13 @@ pub fn change(
             step,
             minutes,
             longer,
-        } => format!(
+        } => say!(
             "Let “{}” last {}, {} than its limits say.",
             called(plan, *step, formula),
             write::minutes(*minutes, manner),
             if *longer { "longer" } else { "less" }
         ),
-        Change::HelpingHand => "Have somebody help at that time.".to_owned(),
+        Change::HelpingHand => say!("Have somebody help at that time.").to_owned(),
     }
 }
 

@@ -2,24 +2,30 @@
 
 use super::rise::best;
 use crate::engine::learn::{Learnt, Noted, Rests};
-use crate::words::manner::Manner;
-use crate::words::picture::{begun, listed};
-use crate::words::write;
+use crate::words::{
+    manner::Manner,
+    picture::{begun, listed},
+    say, write,
+};
 
 /// How many bakes a figure rests on, and how many were left aside.
 #[must_use]
 pub fn rests_on(rests: &Rests, manner: Manner) -> String {
     let count = |number: u32| write::count(number, manner);
     let kept = match rests.bakes() {
-        1 => "Rests on 1 bake".to_owned(),
-        many => format!("Rests on {} bakes", count(u32::from(many))),
+        1 => say!("Rests on 1 bake").to_owned(),
+        many => say!("Rests on {} bakes", count(u32::from(many))),
     };
     let aside = u32::try_from(rests.left_aside().count()).unwrap_or(u32::MAX);
     match aside {
         0 => format!("{kept}."),
-        1 => format!("{kept}; 1 was left aside, as it lies too far from the others."),
-        many => format!(
+        1 => say!(
+            "{kept}; 1 was left aside, as it lies too far from the others.",
+            kept
+        ),
+        many => say!(
             "{kept}; {} were left aside, as they lie too far from the others.",
+            kept,
             count(many)
         ),
     }
@@ -30,24 +36,25 @@ pub fn rests_on(rests: &Rests, manner: Manner) -> String {
 pub fn noted(noted: &Noted, manner: Manner) -> String {
     let mut said = Vec::new();
     if let Some(dough) = noted.dough {
-        said.push(format!("dough at {}", write::temperature(dough, manner)));
+        said.push(say!("dough at {}", write::temperature(dough, manner)));
     }
     for (name, took) in [
-        ("bulk rise", noted.bulk),
-        ("proof", noted.proof),
-        ("bake", noted.bake),
+        (say!("bulk rise"), noted.bulk),
+        (say!("proof"), noted.proof),
+        (say!("bake"), noted.bake),
     ] {
         if let Some(took) = took {
-            said.push(format!(
+            said.push(say!(
                 "{name} {}, {} expected",
+                name,
                 write::minutes(took.minutes, manner),
                 write::minutes(took.expected, manner)
             ));
         }
     }
     for (name, weighed) in [
-        ("lost before dividing", noted.bowl),
-        ("lost in the oven", noted.oven_loss),
+        (say!("lost before dividing"), noted.bowl),
+        (say!("lost in the oven"), noted.oven_loss),
     ] {
         if let Some(lost) = weighed.and_then(|weighed| weighed.lost()) {
             said.push(format!("{name} {}", write::share(lost, manner)));
@@ -55,7 +62,7 @@ pub fn noted(noted: &Noted, manner: Manner) -> String {
     }
     match listed(&said) {
         Some(said) => format!("{}.", begun(&said)),
-        None => "Nothing was measured.".to_owned(),
+        None => say!("Nothing was measured.").to_owned(),
     }
 }
 
@@ -66,14 +73,14 @@ pub fn figure(learnt: &Learnt, manner: Manner) -> Vec<(&'static str, String, Str
     if let Some(friction) = &learnt.friction {
         let rate = write::warming_rate(friction.rate, manner);
         found.push((
-            "The mixer warms the dough by",
+            say!("The mixer warms the dough by"),
             rate,
             rests_on(&friction.rests, manner),
         ));
     }
     let shares = [
-        ("Stays in bowls and on hands", &learnt.residue),
-        ("The oven takes", &learnt.oven_loss),
+        (say!("Stays in bowls and on hands"), &learnt.residue),
+        (say!("The oven takes"), &learnt.oven_loss),
     ];
     for (name, share) in shares {
         if let Some(share) = share {
@@ -82,9 +89,9 @@ pub fn figure(learnt: &Learnt, manner: Manner) -> Vec<(&'static str, String, Str
         }
     }
     let factors = [
-        ("Bulk rise against what is expected", &learnt.bulk),
-        ("Proof against what is expected", &learnt.proof),
-        ("Bake against what is expected", &learnt.bake),
+        (say!("Bulk rise against what is expected"), &learnt.bulk),
+        (say!("Proof against what is expected"), &learnt.proof),
+        (say!("Bake against what is expected"), &learnt.bake),
     ];
     for (name, factor) in factors {
         if let Some(factor) = factor {
@@ -98,7 +105,7 @@ pub fn figure(learnt: &Learnt, manner: Manner) -> Vec<(&'static str, String, Str
 /// How far the model of the rise is to be trusted.
 #[must_use]
 pub fn trust(manner: Manner) -> String {
-    format!(
+    say!(
         "Between 15 and 32 °C the speed of a rise is known to about a fifth; near {} it changes \
          little, and in the fridge nobody has measured it well. Note your own rises, and they \
          count instead.",

@@ -3,8 +3,7 @@
 use crate::engine::class::OvenPlan;
 use crate::engine::plan::Loads;
 use crate::engine::quantity::Minutes;
-use crate::words::manner::Manner;
-use crate::words::write;
+use crate::words::{manner::Manner, say, write};
 
 /// How far apart the loads are, and what that asks of the dough; nothing for a single load.
 #[must_use]
@@ -17,15 +16,21 @@ pub fn loads(loads: Loads, bake: Minutes, manner: Manner) -> Option<String> {
     let apart = write::minutes(Minutes::from_minutes(apart).unwrap_or(bake), manner);
     let all = write::minutes(loads.from_first_to_last(bake), manner);
     Some(if loads.staggered {
-        format!(
+        say!(
             "{count} loads, {apart} apart, {all} from the first in to the last out. Each load’s \
-             dough begins as much later than the one before; the steps say when."
+             dough begins as much later than the one before; the steps say when.",
+            count,
+            apart,
+            all
         )
     } else {
-        format!(
+        say!(
             "{count} loads, {apart} apart, {all} from the first in to the last out. All pieces \
              are shaped together; those of later loads wait in the fridge, and the steps say when \
-             their proof begins."
+             their proof begins.",
+            count,
+            apart,
+            all
         )
     })
 }
@@ -36,9 +41,10 @@ pub fn class_loads(class: &OvenPlan, manner: Manner) -> String {
     let loads = u32::try_from(class.loads.len()).unwrap_or(u32::MAX);
     let loaves = write::count(class.loaves.get(), manner);
     match loads {
-        1 => format!("Plan the class’s {loaves} loaves, one load"),
-        more => format!(
+        1 => say!("Plan the class’s {loaves} loaves, one load", loaves),
+        more => say!(
             "Plan the class’s {loaves} loaves, {} loads",
+            loaves,
             write::count(more, manner)
         ),
     }
@@ -49,7 +55,7 @@ pub fn class_loads(class: &OvenPlan, manner: Manner) -> String {
 pub fn programme_differs(class: Minutes, programme: Minutes, manner: Manner) -> Option<String> {
     let off = (class.minutes() - programme.minutes()).abs();
     (off >= 1.0).then(|| {
-        format!(
+        say!(
             "By the programme in Heat one load bakes {}, and the plan goes by that; the class \
              card in Batch says {}.",
             write::minutes(programme, manner),

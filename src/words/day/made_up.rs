@@ -7,8 +7,7 @@ use crate::engine::plan::StepAt;
 use crate::engine::quantity::{Instant, Minutes, Temperature};
 use crate::sheet::civil::Zone;
 use crate::sheet::day::{Bench, Planned, RiseOff, gives};
-use crate::words::manner::Manner;
-use crate::words::{name, write};
+use crate::words::{manner::Manner, name, say, write};
 
 /// What is smaller than this is no difference, min.
 const NOTHING: f64 = 3.0;
@@ -20,10 +19,18 @@ pub fn off_time(promised: Instant, begins: Instant, zone: &Zone, manner: Manner)
     let then = write::clock_at(promised, zone);
     if late.minutes() >= NOTHING {
         let late = write::minutes(late, manner);
-        Some(format!("This was to begin at {then}: it is {late} late."))
+        Some(say!(
+            "This was to begin at {then}: it is {late} late.",
+            then,
+            late
+        ))
     } else if soon.minutes() >= NOTHING {
         let soon = write::minutes(soon, manner);
-        Some(format!("This was to begin at {then}: it is {soon} early."))
+        Some(say!(
+            "This was to begin at {then}: it is {soon} early.",
+            then,
+            soon
+        ))
     } else {
         None
     }
@@ -50,9 +57,13 @@ pub fn moved(
             write::day_and_clock(promised, zone),
         );
         if off >= NOTHING {
-            said.push(format!("Bread is on the table {now} instead of {then}."));
+            said.push(say!(
+                "Bread is on the table {now} instead of {then}.",
+                now,
+                then
+            ));
         } else if !said.is_empty() && planned.solved.conflicts.is_empty() {
-            said.push(format!("Bread is on the table {then}, as planned."));
+            said.push(say!("Bread is on the table {then}, as planned.", then));
         }
     }
     said
@@ -73,7 +84,7 @@ fn gives_way(
         |step| name::step(step, formula),
     );
     let (was, now) = (write::minutes(was, manner), write::minutes(now, manner));
-    format!("“{called}” lasts {now} instead of {was}.")
+    say!("“{called}” lasts {now} instead of {was}.", called, now, was)
 }
 
 /// What is off about a rise: the dough's temperature, its beginning, how long it takes.
@@ -93,17 +104,21 @@ pub fn rise_off(
     );
     if now != wished {
         said.push(match off.which {
-            WhichRise::Bulk => format!("The bulk rise takes {now} instead of {wished}."),
-            WhichRise::Proof => format!("The proof takes {now} instead of {wished}."),
+            WhichRise::Bulk => say!(
+                "The bulk rise takes {now} instead of {wished}.",
+                now,
+                wished
+            ),
+            WhichRise::Proof => say!("The proof takes {now} instead of {wished}.", now, wished),
         });
     }
     if off.late > Minutes::ZERO {
         let late = write::minutes(off.late, manner);
-        said.push(format!("It begins {late} later than planned."));
+        said.push(say!("It begins {late} later than planned.", late));
     }
     if let Some(place) = off.chosen {
         let place = write::temperature(place, manner);
-        said.push(format!("It is put where it is {place}."));
+        said.push(say!("It is put where it is {place}.", place));
     }
     said
 }
@@ -123,9 +138,9 @@ pub fn place_for(off: &RiseOff, manner: Manner) -> Option<(Temperature, String)>
         write::minutes(place.due, manner),
     );
     let said = if place.due < off.now {
-        format!("Put it in a warmer place, {at}: up in {due}")
+        say!("Put it in a warmer place, {at}: up in {due}", at, due)
     } else {
-        format!("Put it in a cooler place, {at}: up in {due}")
+        say!("Put it in a cooler place, {at}: up in {due}", at, due)
     };
     Some((place.at, said))
 }
@@ -138,22 +153,33 @@ pub fn still_needs(called: &str, at: Temperature, needs: &StillNeeds, manner: Ma
         write::temperature(needs.wanted, manner),
     );
     if needs.there.minutes() < 1.0 {
-        return format!("{called} is at {at}, and {wanted} is enough: it can go on.");
+        return say!(
+            "{called} is at {at}, and {wanted} is enough: it can go on.",
+            called,
+            at,
+            wanted
+        );
     }
     let there = write::about_minutes(needs.there, manner);
-    format!("{called} is at {at}; the plan has it at {wanted} by now. It needs about {there} more.")
+    say!(
+        "{called} is at {at}; the plan has it at {wanted} by now. It needs about {there} more.",
+        called,
+        at,
+        wanted,
+        there
+    )
 }
 
 /// Waiting for it, as something to tap.
 #[must_use]
 pub fn wait_for(minutes: Minutes, manner: Manner) -> String {
     let minutes = write::minutes(minutes, manner);
-    format!("Wait {minutes} more")
+    say!("Wait {minutes} more", minutes)
 }
 
 /// Ice water instead, as something to tap.
 #[must_use]
 pub fn ice_for(minutes: Minutes, manner: Manner) -> String {
     let minutes = write::minutes(minutes, manner);
-    format!("Stand it in ice water for {minutes}")
+    say!("Stand it in ice water for {minutes}", minutes)
 }

@@ -5,16 +5,15 @@ use crate::engine::plan::Work;
 use crate::engine::quantity::{Instant, Minutes, Temperature};
 use crate::engine::rise::{Anchor, Basis, Cardinal, Risen};
 use crate::sheet::civil::Zone;
-use crate::words::manner::Manner;
-use crate::words::write;
+use crate::words::{manner::Manner, say, write};
 
 /// "52 min to 75 min".
 #[must_use]
 pub fn rise_range(risen: &Risen, manner: Manner) -> String {
     let soonest = write::minutes(risen.soonest, manner);
     match risen.latest {
-        Some(latest) => format!("{soonest} to {}", write::minutes(latest, manner)),
-        None => format!("{soonest} or more"),
+        Some(latest) => say!("{soonest} to {}", soonest, write::minutes(latest, manner)),
+        None => say!("{soonest} or more", soonest),
     }
 }
 
@@ -24,12 +23,17 @@ pub fn up_at(risen: &Risen, began: Instant, zone: &Zone, manner: Manner) -> Stri
     let likely = write::clock_at(began.later(risen.due), zone);
     let first = write::clock_at(began.later(risen.soonest), zone);
     match risen.latest {
-        Some(latest) => format!(
+        Some(latest) => say!(
             "Up between {first} and {}, most likely at {likely}, after {}.",
+            first,
             write::clock_at(began.later(latest), zone),
+            likely,
             write::minutes(risen.due, manner)
         ),
-        None => format!("Up at {likely} or later. It is too cold here to say more."),
+        None => say!(
+            "Up at {likely} or later. It is too cold here to say more.",
+            likely
+        ),
     }
 }
 
@@ -39,16 +43,20 @@ pub fn rests(anchor: &Anchor, manner: Manner) -> String {
     let time = write::minutes(anchor.time, manner);
     let at = write::temperature(anchor.at, manner);
     match anchor.basis {
-        Basis::Usual => format!("Rests on what is usual: {time} at {at}."),
-        Basis::Stated => format!(
+        Basis::Usual => say!("Rests on what is usual: {time} at {at}.", time, at),
+        Basis::Stated => say!(
             "Rests on what the formula says of itself: {time} at {at}. Nine rises in ten should \
              lie within {}.",
+            time,
+            at,
             write::share(anchor.spread, manner)
         ),
-        Basis::Bakes(1) => format!("Rests on one bake of yours: {time} at {at}."),
-        Basis::Bakes(count) => format!(
+        Basis::Bakes(1) => say!("Rests on one bake of yours: {time} at {at}.", time, at),
+        Basis::Bakes(count) => say!(
             "Rests on {} bakes of yours: {time} at {at}. Nine in ten lie within {}.",
             write::count(u32::from(count), manner),
+            time,
+            at,
             write::share(anchor.spread, manner)
         ),
     }
@@ -66,13 +74,25 @@ pub fn room_against_anchor(risen: &Risen, here: Temperature, manner: Manner) -> 
     let by = Minutes::from_minutes((now - then).abs()).unwrap_or(Minutes::ZERO);
     let differs = write::about_minutes(by, manner);
     if by.minutes() < 1.0 {
-        format!("With {here} around it the dough takes as long as the known rise at {at}.")
+        say!(
+            "With {here} around it the dough takes as long as the known rise at {at}.",
+            here,
+            at
+        )
     } else if now > then {
-        format!(
-            "With {here} around it the dough takes {differs} longer than the known rise at {at}."
+        say!(
+            "With {here} around it the dough takes {differs} longer than the known rise at {at}.",
+            here,
+            differs,
+            at
         )
     } else {
-        format!("With {here} around it the dough takes {differs} less than the known rise at {at}.")
+        say!(
+            "With {here} around it the dough takes {differs} less than the known rise at {at}.",
+            here,
+            differs,
+            at
+        )
     }
 }
 
@@ -80,7 +100,7 @@ pub fn room_against_anchor(risen: &Risen, here: Temperature, manner: Manner) -> 
 #[must_use]
 pub fn night(night: &Night, manner: Manner) -> String {
     let minutes = |time| write::minutes(time, manner);
-    format!(
+    say!(
         "Over bench and fridge its yeast does as much as in {} at {}. Left out all that time it \
          would be {}, in the fridge from the start {}.",
         minutes(night.spent.equals),
@@ -92,21 +112,27 @@ pub fn night(night: &Night, manner: Manner) -> String {
 
 /// What to look for, since the dough and not the clock says when it is up.
 #[must_use]
-pub const fn looks(work: Work) -> &'static str {
+pub fn looks(work: Work) -> &'static str {
     match work {
         Work::Bulk => {
-            "Look for a dough of about twice its size, domed and light; a floured fingertip leaves \
+            say!(
+                "Look for a dough of about twice its size, domed and light; a floured fingertip leaves \
              a dent that comes back slowly."
+            )
         }
         Work::Proof => {
-            "Look for pieces that touch and fill their gaps; a gentle press leaves a dent that \
+            say!(
+                "Look for pieces that touch and fill their gaps; a gentle press leaves a dent that \
              comes back slowly and not all the way."
+            )
         }
         Work::StandPreferment | Work::ChillPreferment => {
-            "Look for a preferment that has grown by half or more, smells of yeast and fruit, and \
+            say!(
+                "Look for a preferment that has grown by half or more, smells of yeast and fruit, and \
              has not sunk in the middle."
+            )
         }
-        Work::Rest => "Look for pieces that can be flattened and no longer spring back.",
+        Work::Rest => say!("Look for pieces that can be flattened and no longer spring back."),
         Work::LaterDough | Work::LaterProof => of_a_later_load(work),
         Work::Scald
         | Work::CoolPaste
@@ -131,12 +157,14 @@ pub const fn looks(work: Work) -> &'static str {
 }
 
 /// What to do with what waits for its turn in the oven.
-const fn of_a_later_load(work: Work) -> &'static str {
+fn of_a_later_load(work: Work) -> &'static str {
     if matches!(work, Work::LaterDough) {
-        "This dough goes the same way as the first, that much later: mix, rise, shape, rise."
+        say!("This dough goes the same way as the first, that much later: mix, rise, shape, rise.")
     } else {
-        "Until it is due, keep this load’s shaped pieces in the fridge, covered; look for pieces \
+        say!(
+            "Until it is due, keep this load’s shaped pieces in the fridge, covered; look for pieces \
          that touch and fill their gaps."
+        )
     }
 }
 

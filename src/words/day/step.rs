@@ -5,9 +5,7 @@ use crate::engine::formula::Formula;
 use crate::engine::plan::{Step, Timed, Work};
 use crate::engine::quantity::Minutes;
 use crate::sheet::civil::Zone;
-use crate::words::caution;
-use crate::words::manner::Manner;
-use crate::words::{name, write};
+use crate::words::{caution, manner::Manner, name, say, write};
 
 /// A step as a line of the plan.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -40,7 +38,7 @@ pub fn told(step: &Step, timed: &Timed, formula: &Formula, zone: &Zone, manner: 
 fn lasts(step: &Step, timed: &Timed, manner: Manner) -> String {
     let minutes = |time| write::minutes(time, manner);
     let all = match step.over_between {
-        Some((soonest, latest)) if soonest < latest => format!(
+        Some((soonest, latest)) if soonest < latest => say!(
             "{} ({} to {})",
             minutes(timed.lasts),
             minutes(soonest),
@@ -50,11 +48,11 @@ fn lasts(step: &Step, timed: &Timed, manner: Manner) -> String {
     };
     let waits = timed.lasts > step.hands;
     if !waits {
-        format!("{all} of work")
+        say!("{all} of work", all)
     } else if step.hands > Minutes::ZERO {
-        format!("{all}, {} of it work", minutes(step.hands))
+        say!("{all}, {} of it work", all, minutes(step.hands))
     } else {
-        format!("{all}, no work")
+        say!("{all}, no work", all)
     }
 }
 
@@ -89,10 +87,10 @@ pub const fn caution_of(work: Work) -> Option<caution::Step> {
 #[must_use]
 pub fn before_it(left: Minutes, gone: Minutes, manner: Manner) -> String {
     if left.minutes() >= 0.5 {
-        format!("in {}", write::minutes(left, manner))
+        say!("in {}", write::minutes(left, manner))
     } else if gone.minutes() >= 0.5 {
-        format!("{} ago", write::minutes(gone, manner))
+        say!("{} ago", write::minutes(gone, manner))
     } else {
-        "now".to_owned()
+        say!("now").to_owned()
     }
 }

@@ -2,8 +2,7 @@
 
 use crate::sheet::interchange::{LinkPart, SquareCode, SquareCodeError, shorter, square_code, svg};
 use crate::sheet::{Sheet, link};
-use crate::words::manner::Manner;
-use crate::words::{Trouble, name, write};
+use crate::words::{Trouble, manner::Manner, name, say, write};
 
 /// The square code of a link.
 #[derive(Clone, Debug, PartialEq)]
@@ -32,7 +31,7 @@ pub fn code(sheet: &Sheet, whole: &str, manner: Manner) -> CodeView {
     match square_code(whole) {
         Ok(code) => CodeView::Drawn {
             svg: svg(&code),
-            says: format!(
+            says: say!(
                 "A square code that holds the link to “{}”. A phone’s camera opens it.",
                 sheet.name
             ),
@@ -59,11 +58,20 @@ fn leave_out(
     let found = shorter(sheet, most.saturating_sub(before));
     let told = found.into_iter().map(|one| {
         let saves = write::count(u32::try_from(one.saves).unwrap_or(u32::MAX), manner);
-        let enough = if one.enough { ", which is enough" } else { "" };
+        let enough = if one.enough {
+            say!(", which is enough")
+        } else {
+            ""
+        };
         let part = name::link_part(one.part);
         (
             one.part,
-            format!("Leaving out {part} saves {saves} characters{enough}."),
+            say!(
+                "Leaving out {part} saves {saves} characters{enough}.",
+                part,
+                saves,
+                enough
+            ),
         )
     });
     told.collect()

@@ -4,10 +4,13 @@ use super::steps::{cautions, work};
 use crate::engine::batch::{Rounded, Scaled};
 use crate::engine::nutrition::LabelLaw;
 use crate::sheet::{Pantry, Sheet};
-use crate::words::caution::LOCAL_RULES;
-use crate::words::class::{ClassView, StreamLines, allergens};
-use crate::words::manner::Manner;
-use crate::words::{name, weigh};
+use crate::words::{
+    caution::LOCAL_RULES,
+    class::{ClassView, StreamLines, allergens},
+    language::text,
+    manner::Manner,
+    name, say, weigh,
+};
 
 /// How close together a page is set so that all of it fits.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -93,7 +96,7 @@ fn weighed(sheet: &Sheet, rounded: &Rounded, manner: Manner) -> Vec<StreamLines>
 /// Every caution that belongs to a stream, once, and who decides.
 fn all_cautions(sheet: &Sheet, manner: Manner) -> Vec<String> {
     let mut all = cautions(sheet, manner);
-    all.push(LOCAL_RULES.to_owned());
+    all.push(text(LOCAL_RULES).to_owned());
     all
 }
 
@@ -145,7 +148,7 @@ pub fn class_sheet(sheet: &Sheet, told: &ClassView, pantry: &Pantry, manner: Man
         .iter()
         .map(|bench| bench.title.clone())
         .collect();
-    columns.push("Everything together".to_owned());
+    columns.push(say!("Everything together").to_owned());
     let rows = rows(told);
     let mut notes = told.bowls.clone();
     notes.extend(told.loads.iter().cloned());

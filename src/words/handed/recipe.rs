@@ -2,8 +2,7 @@
 
 use crate::engine::larder::Food;
 use crate::sheet::interchange::{Amount, Found, ReadRecipe, Understood};
-use crate::words::manner::Manner;
-use crate::words::{Trouble, name, write};
+use crate::words::{Trouble, manner::Manner, name, say, write};
 
 /// A line of the recipe and what became of it.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -60,7 +59,7 @@ fn title(lines: &[TakenLine], manner: Manner) -> String {
     };
     let taken = count(&|line| line.taken);
     let about = count(&|line| line.approximate);
-    let whole = format!(
+    let whole = say!(
         "{} of {} lines were understood",
         write::count(taken, manner),
         write::count(count(&|_| true), manner)
@@ -68,8 +67,9 @@ fn title(lines: &[TakenLine], manner: Manner) -> String {
     if about == 0 {
         format!("{whole}.")
     } else {
-        format!(
+        say!(
             "{whole}, {} of them only about: weigh those once.",
+            whole,
             write::count(about, manner)
         )
     }
@@ -79,7 +79,11 @@ fn told(understood: &Understood, manner: Manner) -> (String, bool, bool) {
     match understood {
         Understood::Heading(heading) => {
             let kind = name::stream_kind(heading.kind).to_lowercase();
-            (format!("Heads the lines below it, as {kind}."), true, false)
+            (
+                say!("Heads the lines below it, as {kind}.", kind),
+                true,
+                false,
+            )
         }
         Understood::Line(_, found) => {
             let approximate = found.range || matches!(found.amount, Amount::Approximate { .. });
@@ -91,7 +95,7 @@ fn told(understood: &Understood, manner: Manner) -> (String, bool, bool) {
 
 fn line(found: &Found, manner: Manner) -> String {
     let food = match &found.food {
-        Food::Own(own) => format!(
+        Food::Own(own) => say!(
             "{}, an ingredient of your own without figures yet",
             own.name
         ),
@@ -99,19 +103,25 @@ fn line(found: &Found, manner: Manner) -> String {
     };
     let mass = write::mass(found.mass, manner);
     let range = if found.range {
-        " The middle of the range was taken."
+        say!(" The middle of the range was taken.")
     } else {
         ""
     };
     match found.amount {
-        Amount::Weighed => format!("{mass} of {food}.{range}"),
+        Amount::Weighed => say!("{mass} of {food}.{range}", mass, food, range),
         Amount::Approximate { count, unit, each } => {
             let (one, several) = name::measure(unit);
             let noun = if count > 1.0 { several } else { one };
             let count = write::significant(count, 3, manner.numbers);
             let each = write::mass(each, manner);
-            format!(
-                "About {mass} of {food}: {count} {noun} at {each} each (USDA, table of weights).{range}"
+            say!(
+                "About {mass} of {food}: {count} {noun} at {each} each (USDA, table of weights).{range}",
+                mass,
+                food,
+                count,
+                noun,
+                each,
+                range
             )
         }
     }
@@ -120,10 +130,10 @@ fn line(found: &Found, manner: Manner) -> String {
 fn left_out(read: &ReadRecipe) -> Option<String> {
     let mut left = Vec::new();
     if read.note_cut {
-        left.push("The note was too long and was cut short.".to_owned());
+        left.push(say!("The note was too long and was cut short.").to_owned());
     }
     if !read.unused.is_empty() {
-        left.push(format!("Not taken over: {}.", read.unused.join(", ")));
+        left.push(say!("Not taken over: {}.", read.unused.join(", ")));
     }
     (!left.is_empty()).then(|| left.join(" "))
 }

@@ -2,9 +2,12 @@
 
 use crate::engine::formula::{Stream, StreamKind};
 use crate::sheet::Sheet;
-use crate::words::caution::{Step, safety};
-use crate::words::manner::Manner;
-use crate::words::picture::listed;
+use crate::words::{
+    caution::{Step, safety},
+    manner::Manner,
+    picture::listed,
+    say,
+};
 
 /// What to do with each stream, in the order of the formula: the work, then the usual cautions.
 #[must_use]
@@ -57,31 +60,31 @@ const fn of_kind(kind: StreamKind) -> &'static [Step] {
 fn of_stream(kind: StreamKind, ahead: &[String]) -> Vec<String> {
     match kind {
         StreamKind::Paste => vec![
-            "Pour the boiling liquid on the flour, stir until no dry spot is left, cover and cool."
+            say!("Pour the boiling liquid on the flour, stir until no dry spot is left, cover and cool.")
                 .to_owned(),
         ],
         StreamKind::Preferment => {
-            vec!["Mix to a stiff dough, cover, and leave it in the fridge overnight.".to_owned()]
+            vec![say!("Mix to a stiff dough, cover, and leave it in the fridge overnight.").to_owned()]
         }
         StreamKind::Final => {
             let mut steps = Vec::new();
             if let Some(list) = listed(ahead) {
-                steps.push(format!("Put {list} into the mixer, cold."));
+                steps.push(say!("Put {list} into the mixer, cold.", list));
             }
             steps.push(
-                "Mix everything to a smooth, stretchy dough; let it rise, divide, shape, and let \
-                 it rise again."
+                say!("Mix everything to a smooth, stretchy dough; let it rise, divide, shape, and let \
+                 it rise again.")
                     .to_owned(),
             );
-            steps.push("Bake until the middle is done by the thermometer.".to_owned());
+            steps.push(say!("Bake until the middle is done by the thermometer.").to_owned());
             steps
         }
         StreamKind::Filling => {
-            vec!["Share it out among the pieces and close them well.".to_owned()]
+            vec![say!("Share it out among the pieces and close them well.").to_owned()]
         }
         StreamKind::Topping => {
-            vec!["Stir it smooth and spread or pour it on the bread.".to_owned()]
+            vec![say!("Stir it smooth and spread or pour it on the bread.").to_owned()]
         }
-        StreamKind::Wash => vec!["Stir it smooth and brush it on before baking.".to_owned()],
+        StreamKind::Wash => vec![say!("Stir it smooth and brush it on before baking.").to_owned()],
     }
 }

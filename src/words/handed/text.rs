@@ -2,8 +2,7 @@
 
 use crate::engine::formula::{Basis, LineAt, percentage};
 use crate::sheet::Sheet;
-use crate::words::manner::Manner;
-use crate::words::{name, write};
+use crate::words::{manner::Manner, name, say, write};
 
 /// A formula as plain text: every stream with its weights and baker's percentages.
 #[must_use]
@@ -39,7 +38,7 @@ pub fn markdown(sheet: &Sheet, manner: Manner) -> String {
         name::bread(sheet.bread)
     );
     for (at, stream) in sheet.formula.streams.iter().enumerate() {
-        text.push_str(&format!(
+        text.push_str(&say!(
             "\n## {}\n\n| Ingredient | Weight | On all flour |\n| --- | ---: | ---: |\n",
             escaped(&stream.name)
         ));

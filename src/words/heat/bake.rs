@@ -4,30 +4,39 @@ use crate::engine::heat::{
     BakeTime, CoreTarget, HeatFrom, PhaseAdvice, ReviewedPhase, still_to_fan,
 };
 use crate::engine::quantity::Temperature;
-use crate::words::Advice;
-use crate::words::manner::Manner;
-use crate::words::unit::{TemperatureUnit, Units};
-use crate::words::write;
+use crate::words::{
+    Advice,
+    manner::Manner,
+    say,
+    unit::{TemperatureUnit, Units},
+    write,
+};
 
 /// One phase: when, and what any oven is set to, still or fan, in either unit.
 #[must_use]
 pub fn phase(phase: &ReviewedPhase, manner: Manner) -> String {
-    let until = format!(
+    let until = say!(
         "{} to {}",
         write::minutes(phase.begins, manner),
         write::minutes(phase.ends, manner)
     );
     let from = match phase.phase.from {
-        HeatFrom::Both => "above and below",
-        HeatFrom::Top => "above",
-        HeatFrom::Bottom => "below",
+        HeatFrom::Both => say!("above and below"),
+        HeatFrom::Top => say!("above"),
+        HeatFrom::Bottom => say!("below"),
     };
     let still = both_units(phase.as_still, manner);
     let fan = still_to_fan(phase.as_still).map_or_else(
         |_| String::new(),
-        |fan| format!(", a fan oven {}", both_units(fan, manner)),
+        |fan| say!(", a fan oven {}", both_units(fan, manner)),
     );
-    format!("{until}, heat from {from}. A still oven: {still}{fan}.")
+    say!(
+        "{until}, heat from {from}. A still oven: {still}{fan}.",
+        until,
+        from,
+        still,
+        fan
+    )
 }
 
 /// A temperature in the unit that is set and, in brackets, in the other: "180 °C (356 °F)".
@@ -50,15 +59,15 @@ fn both_units(at: Temperature, manner: Manner) -> String {
 
 /// What to do as a phase begins; `None` for nothing.
 #[must_use]
-pub const fn phase_advice(advice: PhaseAdvice) -> Option<&'static str> {
+pub fn phase_advice(advice: PhaseAdvice) -> Option<&'static str> {
     match advice {
         PhaseAdvice::Leave => None,
-        PhaseAdvice::Tent => {
-            Some("Cover it with foil: a rich top would brown too much by the end.")
-        }
-        PhaseAdvice::MoveDown => {
-            Some("Move it a shelf down: heat from above alone browns it before the middle is done.")
-        }
+        PhaseAdvice::Tent => Some(say!(
+            "Cover it with foil: a rich top would brown too much by the end."
+        )),
+        PhaseAdvice::MoveDown => Some(say!(
+            "Move it a shelf down: heat from above alone browns it before the middle is done."
+        )),
     }
 }
 
@@ -66,15 +75,17 @@ pub const fn phase_advice(advice: PhaseAdvice) -> Option<&'static str> {
 #[must_use]
 pub fn bake_time(time: &BakeTime, manner: Manner) -> Advice {
     Advice {
-        means: format!(
+        means: say!(
             "From the known bake: {}.",
             write::minutes_range(time.from, time.to, manner)
         )
         .into(),
-        to_do: "Time is a hint; the temperature in the middle is the test. Look from the first \
+        to_do: say!(
+            "Time is a hint; the temperature in the middle is the test. Look from the first \
                 of the two on."
-            .into(),
-        source: "conduction, Carslaw and Jaeger 1959; ovens differ: common practice".into(),
+        )
+        .into(),
+        source: say!("conduction, Carslaw and Jaeger 1959; ovens differ: common practice").into(),
     }
 }
 
@@ -83,11 +94,12 @@ pub fn bake_time(time: &BakeTime, manner: Manner) -> Advice {
 pub fn core(core: &CoreTarget, boils: Temperature, manner: Manner) -> String {
     let range = write::temperature_range(core.from, core.to, manner);
     if core.capped {
-        format!(
+        say!(
             "Done at {range} in the middle. Water boils at {} here, and the crumb gets no hotter.",
+            range,
             write::temperature(boils, manner)
         )
     } else {
-        format!("Done at {range} in the middle.")
+        say!("Done at {range} in the middle.", range)
     }
 }

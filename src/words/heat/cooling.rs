@@ -1,9 +1,7 @@
 //! Cooling held against the rules: passes or not, and what makes it pass.
 
 use crate::engine::heat::{Cooled, CoolingAdvice, CoolingRemedy, RuleSet, StageResult};
-use crate::words::Advice;
-use crate::words::manner::Manner;
-use crate::words::{name, write};
+use crate::words::{Advice, manner::Manner, name, say, write};
 
 /// Whether a cooling passes, and by what it misses.
 #[must_use]
@@ -15,12 +13,12 @@ pub fn verdict(cooled: &Cooled, rules: RuleSet, manner: Manner) -> Advice {
         .map_or("", |stage| stage.stage.source);
     match slow {
         None => Advice {
-            means: format!("It cools fast enough for {whose}.").into(),
+            means: say!("It cools fast enough for {whose}.", whose).into(),
             to_do: said_of_last(cooled, manner).into(),
             source: source.into(),
         },
         Some(slow) => Advice {
-            means: format!("It cools too slowly for {whose}.").into(),
+            means: say!("It cools too slowly for {whose}.", whose).into(),
             to_do: stage(slow, manner).into(),
             source: source.into(),
         },
@@ -35,7 +33,7 @@ fn said_of_last(cooled: &Cooled, manner: Manner) -> String {
     coldest
         .and_then(|stage| Some((stage.stage.to, stage.ended?)))
         .map_or_else(String::new, |(to, ended)| {
-            format!(
+            say!(
                 "The middle is down to {} after {}. Keep it covered.",
                 write::temperature(to, manner),
                 write::minutes(ended, manner)
@@ -52,18 +50,30 @@ pub fn stage(result: &StageResult, manner: Manner) -> String {
     );
     let within = write::minutes(result.stage.within, manner);
     match result.took {
-        Some(took) => format!(
+        Some(took) => say!(
             "From {from} to {to} takes {}; {within} is allowed.",
-            write::minutes(took, manner)
+            from,
+            to,
+            write::minutes(took, manner),
+            within
         ),
-        None => format!("From {from} it never comes down to {to}; {within} is allowed."),
+        None => say!(
+            "From {from} it never comes down to {to}; {within} is allowed.",
+            from,
+            to,
+            within
+        ),
     }
 }
 
 /// One stage of the rules with its verdict: "Passes, United States: from 57 °C to 21 °C takes …".
 #[must_use]
 pub fn stage_verdict(result: &StageResult, manner: Manner) -> String {
-    let verdict = if result.passes { "Passes" } else { "Fails" };
+    let verdict = if result.passes {
+        say!("Passes")
+    } else {
+        say!("Fails")
+    };
     let whose = name::rule_set(result.stage.by);
     format!("{verdict}, {whose}: {}", lower(&stage(result, manner)))
 }
@@ -82,12 +92,14 @@ fn lower(sentence: &str) -> String {
 #[must_use]
 pub fn bench_at_most(advice: &CoolingAdvice, manner: Manner) -> String {
     match advice.bench_at_most {
-        Some(minutes) if minutes.minutes() >= 1.0 => format!(
+        Some(minutes) if minutes.minutes() >= 1.0 => say!(
             "Move it to the fridge within {}.",
             write::minutes(minutes, manner)
         ),
-        Some(_) => "Put it into the fridge at once.".to_owned(),
-        None => "As thick as this, not even the fridge from the start is fast enough.".to_owned(),
+        Some(_) => say!("Put it into the fridge at once.").to_owned(),
+        None => {
+            say!("As thick as this, not even the fridge from the start is fast enough.").to_owned()
+        }
     }
 }
 
@@ -95,17 +107,17 @@ pub fn bench_at_most(advice: &CoolingAdvice, manner: Manner) -> String {
 #[must_use]
 pub fn cooling_remedy(remedy: &CoolingRemedy, manner: Manner) -> String {
     match remedy {
-        CoolingRemedy::Spread { thick, cooled } => format!(
+        CoolingRemedy::Spread { thick, cooled } => say!(
             "Spread it {} thin, straight into the fridge{}",
             write::thickness(*thick, manner),
             then(cooled, manner)
         ),
-        CoolingRemedy::IceBath { minutes, cooled } => format!(
+        CoolingRemedy::IceBath { minutes, cooled } => say!(
             "Stand it in ice water for {}, then the fridge{}",
             write::minutes(*minutes, manner),
             then(cooled, manner)
         ),
-        CoolingRemedy::SmallerBowls { bowls, cooled } => format!(
+        CoolingRemedy::SmallerBowls { bowls, cooled } => say!(
             "Share it out between {} bowls, straight into the fridge{}",
             write::count(*bowls, manner),
             then(cooled, manner)
@@ -121,7 +133,7 @@ fn then(cooled: &Cooled, manner: Manner) -> String {
         .filter_map(|stage| Some((stage.stage.to, stage.ended?)))
         .min_by(|(one, _), (other, _)| one.celsius().total_cmp(&other.celsius()));
     match last {
-        Some((to, ended)) => format!(
+        Some((to, ended)) => say!(
             ": {} in the middle after {}.",
             write::temperature(to, manner),
             write::minutes(ended, manner)

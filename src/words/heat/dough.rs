@@ -5,10 +5,7 @@ use super::step::step;
 use crate::engine::heat::{DoughRemedy, DoughTemperature, LiquidAnswer, OutOfReach};
 use crate::engine::kitchen::Bowlful;
 use crate::engine::quantity::Temperature;
-use crate::words::Advice;
-use crate::words::manner::Manner;
-use crate::words::picture::begun;
-use crate::words::write;
+use crate::words::{Advice, language::text, manner::Manner, message, picture::begun, say, write};
 
 /// A bowl in the morning and what is wanted of it.
 #[derive(Clone, Copy, Debug)]
@@ -21,7 +18,7 @@ pub struct Morning<'m> {
     pub manner: Manner,
 }
 
-const SOURCE: &str = "balance of heat, Choi and Okos 1986; friction: common practice";
+const SOURCE: &str = message!("balance of heat, Choi and Okos 1986; friction: common practice");
 
 /// How many ways out are named in one sentence.
 const NAMED: usize = 2;
@@ -39,13 +36,13 @@ pub fn liquid(answer: &LiquidAnswer, morning: Morning) -> Advice {
     let name = names::liquid_name(morning.bowlful);
     match answer {
         LiquidAnswer::At { liquid, .. } => Advice {
-            means: format!("{} at {}.", begun(&name), degrees(*liquid)).into(),
-            to_do: format!(
+            means: say!("{} at {}.", begun(&name), degrees(*liquid)).into(),
+            to_do: say!(
                 "With everything else as it stands, that brings the dough to {}.",
                 degrees(morning.wanted)
             )
             .into(),
-            source: SOURCE.into(),
+            source: text(SOURCE).into(),
         },
         LiquidAnswer::OutOfReach(out) => out_of_reach(out, &name, morning),
     }
@@ -55,22 +52,29 @@ fn out_of_reach(out: &OutOfReach, name: &str, morning: Morning) -> Advice {
     let degrees = |at| write::temperature(at, morning.manner);
     let too_cold = out.dough.temperature < morning.wanted;
     let best = if too_cold {
-        format!(
+        say!(
             "At {}, the warmest that yeast bears, the {name} takes it to {}.",
             degrees(out.best),
+            name,
             degrees(out.dough.temperature)
         )
     } else {
-        format!(
+        say!(
             "Even at {} the {name} leaves it at {}.",
             degrees(out.best),
+            name,
             degrees(out.dough.temperature)
         )
     };
     Advice {
-        means: format!("No {name} temperature reaches {}.", degrees(morning.wanted)).into(),
+        means: say!(
+            "No {name} temperature reaches {}.",
+            name,
+            degrees(morning.wanted)
+        )
+        .into(),
         to_do: format!("{best} {}", ways_out(&out.remedies, morning)).into(),
-        source: SOURCE.into(),
+        source: text(SOURCE).into(),
     }
 }
 
@@ -85,13 +89,14 @@ fn ways_out(remedies: &[DoughRemedy], morning: Morning) -> String {
         .map(said)
         .collect();
     if !enough.is_empty() {
-        return begun(&format!("{}.", enough.join(", or ")));
+        return begun(&format!("{}.", enough.join(say!(", or "))));
     }
     let together: Vec<String> = remedies.iter().take(NAMED).map(said).collect();
     if together.is_empty() {
-        return "Choose another dough temperature, or wait until the room is another.".to_owned();
+        return say!("Choose another dough temperature, or wait until the room is another.")
+            .to_owned();
     }
-    format!(
+    say!(
         "{}; one by itself is not enough. {}",
         begun(&together.join(", and ")),
         "Or let it rise longer at the temperature it has."
@@ -108,10 +113,20 @@ pub fn balance_sum(came: &DoughTemperature, wanted: Temperature, manner: Manner)
     );
     let off_by = write::degrees_off(off, manner);
     if off.kelvin().abs() < 0.05 {
-        format!("Together they make a dough of {came}, as wanted.")
+        say!("Together they make a dough of {came}, as wanted.", came)
     } else if off.kelvin() < 0.0 {
-        format!("Together they make a dough of {came}: {off_by} below the {wanted} wanted.")
+        say!(
+            "Together they make a dough of {came}: {off_by} below the {wanted} wanted.",
+            came,
+            off_by,
+            wanted
+        )
     } else {
-        format!("Together they make a dough of {came}: {off_by} above the {wanted} wanted.")
+        say!(
+            "Together they make a dough of {came}: {off_by} above the {wanted} wanted.",
+            came,
+            off_by,
+            wanted
+        )
     }
 }

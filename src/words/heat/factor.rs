@@ -1,13 +1,12 @@
 //! The handbook's factor method, and why it differs from the balance of heat.
 
 use crate::engine::heat::{FactorMethod, LiquidAnswer};
-use crate::words::manner::Manner;
-use crate::words::write;
+use crate::words::{manner::Manner, say, write};
 
 /// What the handbook's sum comes to.
 #[must_use]
 pub fn factor_method(factor: &FactorMethod, manner: Manner) -> String {
-    format!(
+    say!(
         "By the handbook’s sum the liquid should be at {}.",
         write::temperature(factor.water, manner)
     )
@@ -18,22 +17,23 @@ pub fn factor_method(factor: &FactorMethod, manner: Manner) -> String {
 pub fn factor_differs(answer: &LiquidAnswer, manner: Manner) -> String {
     let balance = match answer {
         LiquidAnswer::At { liquid, .. } => {
-            format!(
+            say!(
                 "The balance of heat says {}.",
                 write::temperature(*liquid, manner)
             )
         }
         LiquidAnswer::OutOfReach(out) => match out.wanted {
-            Some(wanted) => format!(
+            Some(wanted) => say!(
                 "The balance of heat would need {}, which no dough may be given.",
                 write::temperature(wanted, manner)
             ),
-            None => "By the balance of heat no liquid could do it.".to_owned(),
+            None => say!("By the balance of heat no liquid could do it.").to_owned(),
         },
     };
-    format!(
+    say!(
         "{balance} The sum gives every temperature the same weight, whatever it weighs in the \
          bowl, and leaves the bowl and flour’s own warming out; the less liquid there is, the \
-         further it is off."
+         further it is off.",
+        balance
     )
 }

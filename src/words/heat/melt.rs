@@ -1,13 +1,14 @@
 //! Chocolate and hot liquid: where they settle, and what melts the lumps.
 
 use crate::engine::chocolate::{Lumps, MeltRemedy, Melted};
-use crate::words::Advice;
-use crate::words::manner::Manner;
-use crate::words::picture::begun;
-use crate::words::{name, write};
+use crate::words::{
+    Advice, language::text, manner::Manner, message, name, picture::begun, say, write,
+};
 
-const SOURCE: &str = "balance of heat; Beckett, Industrial Chocolate Manufacture and Use, 4th ed.; \
-                      solid fat: Chaiseri and Dimick 1989 (from memory)";
+const SOURCE: &str = message!(
+    "balance of heat; Beckett, Industrial Chocolate Manufacture and Use, 4th ed.; \
+                      solid fat: Chaiseri and Dimick 1989 (from memory)"
+);
 
 /// Where they settle, and what to do about lumps.
 #[must_use]
@@ -15,10 +16,12 @@ pub fn melted(melted: &Melted, remedies: &[MeltRemedy], manner: Manner) -> Advic
     let at = write::temperature(melted.temperature, manner);
     let lumps = name::lumps(melted.lumps);
     let means = match melted.lumps {
-        Lumps::None => format!("They settle at {at}: {lumps}."),
-        Lumps::Few | Lumps::Clear => format!(
+        Lumps::None => say!("They settle at {at}: {lumps}.", at, lumps),
+        Lumps::Few | Lumps::Clear => say!(
             "They settle at {at}: {} of the fat stays solid, {lumps}.",
-            write::share(melted.unmelted, manner)
+            at,
+            write::share(melted.unmelted, manner),
+            lumps
         ),
     };
     let ways: Vec<String> = remedies
@@ -26,14 +29,15 @@ pub fn melted(melted: &Melted, remedies: &[MeltRemedy], manner: Manner) -> Advic
         .map(|remedy| melt_remedy(remedy, manner))
         .collect();
     let to_do = if ways.is_empty() {
-        "Pour all of it at once, let it stand two minutes, then stir from the middle.".to_owned()
+        say!("Pour all of it at once, let it stand two minutes, then stir from the middle.")
+            .to_owned()
     } else {
-        format!("{}.", begun(&ways.join(", or ")))
+        format!("{}.", begun(&ways.join(say!(", or "))))
     };
     Advice {
         means: means.into(),
         to_do: to_do.into(),
-        source: SOURCE.into(),
+        source: text(SOURCE).into(),
     }
 }
 
@@ -42,19 +46,19 @@ pub fn melted(melted: &Melted, remedies: &[MeltRemedy], manner: Manner) -> Advic
 pub fn melt_remedy(remedy: &MeltRemedy, manner: Manner) -> String {
     let degrees = |at| write::temperature(at, manner);
     match *remedy {
-        MeltRemedy::HotterLiquid { to } => format!("pour the liquid at {}", degrees(to)),
-        MeltRemedy::WarmBowl { to } => format!("warm the bowl to {} first", degrees(to)),
-        MeltRemedy::MoreLiquid { liquid } => format!(
+        MeltRemedy::HotterLiquid { to } => say!("pour the liquid at {}", degrees(to)),
+        MeltRemedy::WarmBowl { to } => say!("warm the bowl to {} first", degrees(to)),
+        MeltRemedy::MoreLiquid { liquid } => say!(
             "pour {} more, which also makes it thinner",
             write::mass(liquid, manner)
         ),
-        MeltRemedy::WaterBath { at, minutes } => format!(
+        MeltRemedy::WaterBath { at, minutes } => say!(
             "stand the bowl in water of {} for {}",
             degrees(at),
             write::about_minutes(minutes, manner)
         ),
         MeltRemedy::FinerChop { to } => {
-            format!("chop it finer, to {} across", write::thickness(to, manner))
+            say!("chop it finer, to {} across", write::thickness(to, manner))
         }
     }
 }
@@ -64,16 +68,18 @@ pub fn melt_remedy(remedy: &MeltRemedy, manner: Manner) -> String {
 pub fn bath_caution(manner: Manner) -> Advice {
     let degrees = |celsius| crate::words::caution::celsius(celsius, manner);
     Advice {
-        means: format!(
+        means: say!(
             "Chocolate scorches above {} (milk and white above {}), and a breath of steam or a few \
              drops of water make it seize.",
             degrees(50.0),
             degrees(45.0)
         )
         .into(),
-        to_do: "Keep the water below a simmer and the bowl’s foot out of it, wipe the bowl before \
+        to_do: say!(
+            "Keep the water below a simmer and the bowl’s foot out of it, wipe the bowl before \
                 you tip it, and lift lids away from you."
-            .into(),
-        source: "common practice".into(),
+        )
+        .into(),
+        source: say!("common practice").into(),
     }
 }

@@ -3,7 +3,7 @@
 use crate::engine::formula::Formula;
 use crate::engine::heat::Handling;
 use crate::engine::kitchen::{Bowlful, Giver, Whence};
-use crate::words::picture::listed;
+use crate::words::{picture::listed, say};
 
 /// The liquids whose temperature can be chosen: "whole milk", or "liquid" where there are several.
 pub(super) fn liquid_name(bowlful: &Bowlful) -> String {
@@ -16,7 +16,7 @@ pub(super) fn liquid_name(bowlful: &Bowlful) -> String {
     names.dedup();
     match names.as_slice() {
         [only] => only.clone(),
-        _ => "liquid".to_owned(),
+        _ => say!("liquid").to_owned(),
     }
 }
 
@@ -42,12 +42,12 @@ pub fn giver(giver: Giver, formula: &Formula, bowlful: &Bowlful) -> String {
             let own = formula.streams.get(stream);
             own.map(|own| own.name.clone()).unwrap_or_default()
         }
-        Giver::Flour => "flour".to_owned(),
+        Giver::Flour => say!("flour").to_owned(),
         Giver::Liquid => liquid_name(bowlful),
         Giver::Rest => rest(bowlful),
-        Giver::Bowl => "bowl".to_owned(),
-        Giver::Hydration => "flour taking up water".to_owned(),
-        Giver::Mixer => "mixer".to_owned(),
+        Giver::Bowl => say!("bowl").to_owned(),
+        Giver::Hydration => say!("flour taking up water").to_owned(),
+        Giver::Mixer => say!("mixer").to_owned(),
     }
 }
 
@@ -66,6 +66,6 @@ fn rest(bowlful: &Bowlful) -> String {
         .collect();
     match names.as_slice() {
         [only] => only.clone(),
-        _ => "the rest".to_owned(),
+        _ => say!("the rest").to_owned(),
     }
 }

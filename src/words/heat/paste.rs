@@ -1,13 +1,12 @@
 //! The paste: whether it gets hot enough, and what to do where it does not.
 
 use crate::engine::heat::{CookedFlour, CookedPaste, Limit, PasteRemedy};
-use crate::words::Advice;
-use crate::words::manner::Manner;
-use crate::words::picture::begun;
-use crate::words::{name, write};
+use crate::words::{
+    Advice, language::text, manner::Manner, message, name, picture::begun, say, write,
+};
 
 const SOURCE: &str =
-    "balance of heat; cooking ranges of each grain; water for starch: Donovan 1979";
+    message!("balance of heat; cooking ranges of each grain; water for starch: Donovan 1979");
 
 /// How hot the paste gets and how much of its starch cooks.
 #[must_use]
@@ -16,9 +15,14 @@ pub fn paste(cooked: &CookedPaste, manner: Manner) -> Advice {
     let share = write::share(cooked.cooked, manner);
     if cooked.remedies.is_empty() {
         return Advice {
-            means: format!("The paste comes to {hot} and {share} of its starch cooks.").into(),
-            to_do: "Stir fast, cover it, and let it rest.".into(),
-            source: SOURCE.into(),
+            means: say!(
+                "The paste comes to {hot} and {share} of its starch cooks.",
+                hot,
+                share
+            )
+            .into(),
+            to_do: say!("Stir fast, cover it, and let it rest.").into(),
+            source: text(SOURCE).into(),
         };
     }
     let ways: Vec<String> = cooked
@@ -27,9 +31,14 @@ pub fn paste(cooked: &CookedPaste, manner: Manner) -> Advice {
         .map(|remedy| paste_remedy(remedy, manner))
         .collect();
     Advice {
-        means: format!("The paste comes only to {hot}: {share} of its starch cooks.").into(),
-        to_do: format!("{}.", begun(&ways.join(", or "))).into(),
-        source: SOURCE.into(),
+        means: say!(
+            "The paste comes only to {hot}: {share} of its starch cooks.",
+            hot,
+            share
+        )
+        .into(),
+        to_do: format!("{}.", begun(&ways.join(say!(", or ")))).into(),
+        source: text(SOURCE).into(),
     }
 }
 
@@ -38,19 +47,19 @@ pub fn paste(cooked: &CookedPaste, manner: Manner) -> Advice {
 pub fn paste_remedy(remedy: &PasteRemedy, manner: Manner) -> String {
     match *remedy {
         PasteRemedy::WarmBowl { to } => {
-            format!("warm the bowl to {} first", write::temperature(to, manner))
+            say!("warm the bowl to {} first", write::temperature(to, manner))
         }
         PasteRemedy::MoreHeat { liquid } => {
-            format!(
+            say!(
                 "pour {} more, boiling, for its heat",
                 write::mass(liquid, manner)
             )
         }
-        PasteRemedy::MoreWater { liquid } => format!(
+        PasteRemedy::MoreWater { liquid } => say!(
             "pour {} more, for the starch lacks water",
             write::mass(liquid, manner)
         ),
-        PasteRemedy::Stove { to, .. } => format!(
+        PasteRemedy::Stove { to, .. } => say!(
             "finish it on the stove, stirring, to {}",
             write::temperature(to, manner)
         ),
@@ -63,14 +72,16 @@ pub fn flour_cooks(flour: &CookedFlour, manner: Manner) -> String {
     let cooks = flour.grain.cooks();
     let range = write::temperature_range(cooks.begins, cooks.ends, manner);
     let why = match flour.limit {
-        Limit::None => "all of it cooks".to_owned(),
-        Limit::Temperature => "it is not hot enough for the rest".to_owned(),
-        Limit::Water => "there is too little water for the rest".to_owned(),
+        Limit::None => say!("all of it cooks").to_owned(),
+        Limit::Temperature => say!("it is not hot enough for the rest").to_owned(),
+        Limit::Water => say!("there is too little water for the rest").to_owned(),
     };
-    format!(
+    say!(
         "{}: {} cooked. {} starch cooks at {range}; {why}.",
         flour.of,
         write::share(flour.cooked, manner),
-        begun(name::grain(flour.grain))
+        begun(name::grain(flour.grain)),
+        range,
+        why
     )
 }

@@ -1,8 +1,7 @@
 //! Standing out in the morning: how long each cold stream takes, and when that is too long.
 
 use crate::engine::kitchen::Warming;
-use crate::words::manner::Manner;
-use crate::words::write;
+use crate::words::{manner::Manner, say, write};
 
 /// From here on standing is a risk, min.
 const LONG: f64 = 120.0;
@@ -14,7 +13,7 @@ pub fn warming(warming: &Warming, name: &str, manner: Manner) -> String {
         .times
         .iter()
         .map(|(warm, minutes)| {
-            format!(
+            say!(
                 "{} after {}",
                 write::temperature(*warm, manner),
                 write::minutes(*minutes, manner)
@@ -23,9 +22,13 @@ pub fn warming(warming: &Warming, name: &str, manner: Manner) -> String {
         .collect();
     let from = write::temperature(warming.starts, manner);
     if times.is_empty() {
-        return format!("{name}, from {from}: this room is too cold to warm it.");
+        return say!(
+            "{name}, from {from}: this room is too cold to warm it.",
+            name,
+            from
+        );
     }
-    format!("{name}, from {from}: {}.", times.join(", "))
+    say!("{name}, from {from}: {}.", name, from, times.join(", "))
 }
 
 /// What is said where any of them takes long.
@@ -34,8 +37,8 @@ pub fn standing_long(all: &[Warming]) -> Option<&'static str> {
     let mut times = all.iter().flat_map(|one| &one.times);
     times
         .any(|(_, minutes)| minutes.minutes() > LONG)
-        .then_some(
+        .then_some(say!(
             "More than two hours in the room is a risk for milk and eggs, and a preferment goes on \
-         rising: rather warm the liquid or mix longer.",
-        )
+         rising: rather warm the liquid or mix longer."
+        ))
 }

@@ -1,8 +1,7 @@
 //! One thing that can be done for a dough's temperature.
 
 use crate::engine::heat::{DoughRemedy, DoughStep};
-use crate::words::manner::Manner;
-use crate::words::write;
+use crate::words::{manner::Manner, say, write};
 
 /// What to do, to be put into a sentence: "mix about 4 min longer". `standing` names what can
 /// stand out.
@@ -12,21 +11,25 @@ pub fn step(step: DoughStep, standing: &str, manner: Manner) -> String {
     match step {
         DoughStep::StandOut { minutes } => {
             let about = write::about_minutes(minutes, manner);
-            format!("let {standing} stand out for {about} first")
+            say!(
+                "let {standing} stand out for {about} first",
+                standing,
+                about
+            )
         }
         DoughStep::MixLonger { minutes } => {
-            format!("mix about {} longer", write::minutes(minutes, manner))
+            say!("mix about {} longer", write::minutes(minutes, manner))
         }
         DoughStep::MixShorter { minutes } => {
-            format!("mix about {} less", write::minutes(minutes, manner))
+            say!("mix about {} less", write::minutes(minutes, manner))
         }
-        DoughStep::WarmBowl { to } => format!("warm the bowl to {}", degrees(to)),
-        DoughStep::WarmFlour { to } => format!("warm the flour to {}", degrees(to)),
+        DoughStep::WarmBowl { to } => say!("warm the bowl to {}", degrees(to)),
+        DoughStep::WarmFlour { to } => say!("warm the flour to {}", degrees(to)),
         DoughStep::Ice { ice } => {
-            format!("put in {} of the water as ice", write::mass(ice, manner))
+            say!("put in {} of the water as ice", write::mass(ice, manner))
         }
-        DoughStep::ChillFlour { to } => format!("chill the flour to {}", degrees(to)),
-        DoughStep::ChillBowl { to } => format!("chill the bowl to {}", degrees(to)),
+        DoughStep::ChillFlour { to } => say!("chill the flour to {}", degrees(to)),
+        DoughStep::ChillBowl { to } => say!("chill the bowl to {}", degrees(to)),
     }
 }
 
@@ -36,8 +39,8 @@ pub fn remedy(remedy: &DoughRemedy, standing: &str, manner: Manner) -> String {
     let step = super::super::picture::begun(&step(remedy.step, standing, manner));
     let reaches = write::temperature(remedy.reaches, manner);
     if remedy.enough {
-        format!("{step}: that brings the dough to {reaches}.")
+        say!("{step}: that brings the dough to {reaches}.", step, reaches)
     } else {
-        format!("{step}: that brings it only to {reaches}.")
+        say!("{step}: that brings it only to {reaches}.", step, reaches)
     }
 }

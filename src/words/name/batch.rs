@@ -1,25 +1,24 @@
 //! What the ways of asking for a batch are called.
 
 use crate::engine::batch::{Wanted, Way};
-use crate::words::manner::Manner;
-use crate::words::write;
+use crate::words::{manner::Manner, say, write};
 
 /// What a way of asking is called.
 #[must_use]
-pub const fn wanted_kind(wanted: &Wanted) -> &'static str {
+pub fn wanted_kind(wanted: &Wanted) -> &'static str {
     way(wanted.way())
 }
 
 /// What a way of asking is called.
 #[must_use]
-pub const fn way(way: Way) -> &'static str {
+pub fn way(way: Way) -> &'static str {
     match way {
-        Way::Times => "Times the formula",
-        Way::Dough => "Weight of dough",
-        Way::Pieces => "Pieces",
-        Way::FlourOnHand => "Flour on hand",
-        Way::OnHand => "One ingredient on hand",
-        Way::Class => "A class",
+        Way::Times => say!("Times the formula"),
+        Way::Dough => say!("Weight of dough"),
+        Way::Pieces => say!("Pieces"),
+        Way::FlourOnHand => say!("Flour on hand"),
+        Way::OnHand => say!("One ingredient on hand"),
+        Way::Class => say!("A class"),
     }
 }
 
@@ -27,27 +26,32 @@ pub const fn way(way: Way) -> &'static str {
 #[must_use]
 pub fn wanted(wanted: &Wanted, manner: Manner) -> String {
     match wanted {
-        Wanted::Times(factor) => format!("{} the formula", write::factor(*factor, manner)),
-        Wanted::Dough(mass) => format!("{} of dough", write::mass(*mass, manner)),
+        Wanted::Times(factor) => say!("{} the formula", write::factor(*factor, manner)),
+        Wanted::Dough(mass) => say!("{} of dough", write::mass(*mass, manner)),
         Wanted::Pieces { count, each } => {
-            let pieces = counted(count.get(), "piece", "pieces", manner);
-            format!("{pieces} of {}", write::mass(*each, manner))
+            let pieces = counted(count.get(), say!("piece"), say!("pieces"), manner);
+            say!("{pieces} of {}", pieces, write::mass(*each, manner))
         }
         Wanted::FlourOnHand(mass) => {
-            format!("as much as {} of flour makes", write::mass(*mass, manner))
+            say!("as much as {} of flour makes", write::mass(*mass, manner))
         }
         Wanted::OnHand { mass, .. } => {
-            format!("as much as {} on hand makes", write::mass(*mass, manner))
+            say!("as much as {} on hand makes", write::mass(*mass, manner))
         }
         Wanted::Class {
             students,
             loaves,
             loaf,
         } => {
-            let students = counted(students.get(), "student", "students", manner);
-            let loaves = counted(loaves.get(), "loaf", "loaves", manner);
+            let students = counted(students.get(), say!("student"), say!("students"), manner);
+            let loaves = counted(loaves.get(), say!("loaf"), say!("loaves"), manner);
             let each = write::mass(*loaf, manner);
-            format!("{students}, {loaves} each, {each} of dough a loaf")
+            say!(
+                "{students}, {loaves} each, {each} of dough a loaf",
+                students,
+                loaves,
+                each
+            )
         }
     }
 }

@@ -1,48 +1,49 @@
 //! What can be done with a syrup, and how it keeps.
 
 use crate::engine::chocolate::{Flow, Handling, KeepsAs};
+use crate::words::say;
 
 /// What a thickness is for.
 #[must_use]
-pub const fn handling(handling: Handling) -> &'static str {
+pub fn handling(handling: Handling) -> &'static str {
     match handling {
-        Handling::RunsThin => "Runs thin",
-        Handling::Dips => "Dip or brush",
-        Handling::Drizzles => "Drizzle",
-        Handling::Pipes => "Pipe",
-        Handling::Spreads => "Spread",
-        Handling::Stiff => "Too stiff",
+        Handling::RunsThin => say!("Runs thin"),
+        Handling::Dips => say!("Dip or brush"),
+        Handling::Drizzles => say!("Drizzle"),
+        Handling::Pipes => say!("Pipe"),
+        Handling::Spreads => say!("Spread"),
+        Handling::Stiff => say!("Too stiff"),
     }
 }
 
 /// What a thickness looks like.
 #[must_use]
-pub const fn handling_looks(handling: Handling) -> &'static str {
+pub fn handling_looks(handling: Handling) -> &'static str {
     match handling {
-        Handling::RunsThin => "runs off like milk and soaks in",
-        Handling::Dips => "coats what is dipped or brushed",
-        Handling::Drizzles => "runs from a bag or a spoon in a thread",
-        Handling::Pipes => "comes from a bag when pressed and keeps its line",
-        Handling::Spreads => "stays where the knife puts it",
-        Handling::Stiff => "is too stiff to work",
+        Handling::RunsThin => say!("runs off like milk and soaks in"),
+        Handling::Dips => say!("coats what is dipped or brushed"),
+        Handling::Drizzles => say!("runs from a bag or a spoon in a thread"),
+        Handling::Pipes => say!("comes from a bag when pressed and keeps its line"),
+        Handling::Spreads => say!("stays where the knife puts it"),
+        Handling::Stiff => say!("is too stiff to work"),
     }
 }
 
 /// How a syrup behaves, in a word or two.
 #[must_use]
-pub const fn flow(flow: Flow) -> &'static str {
+pub fn flow(flow: Flow) -> &'static str {
     match flow {
-        Flow::MeltedOnly => "No water added",
-        Flow::Seized => "Seizes",
+        Flow::MeltedOnly => say!("No water added"),
+        Flow::Seized => say!("Seizes"),
         Flow::Flows { handling: kind, .. } => handling(kind),
     }
 }
 
 /// How a syrup keeps.
 #[must_use]
-pub const fn keeps_as(keeps: KeepsAs) -> &'static str {
+pub fn keeps_as(keeps: KeepsAs) -> &'static str {
     match keeps {
-        KeepsAs::FreshFood => "Keeps like fresh food",
-        KeepsAs::MouldsSlowly => "Keeps longer, but can grow mould",
+        KeepsAs::FreshFood => say!("Keeps like fresh food"),
+        KeepsAs::MouldsSlowly => say!("Keeps longer, but can grow mould"),
     }
 }

@@ -3,37 +3,38 @@
 use crate::engine::formula::Formula;
 use crate::engine::plan::{Step, StepAt, Work};
 use crate::sheet::civil::Weekday;
+use crate::words::say;
 
 /// What a kind of work is called, as something to do.
 #[must_use]
-pub const fn work(work: Work) -> &'static str {
+pub fn work(work: Work) -> &'static str {
     match work {
-        Work::Scald => "Scald the paste",
-        Work::CoolPaste => "Let the paste cool",
-        Work::ChillPaste => "Paste in the fridge",
-        Work::MixPreferment => "Mix the preferment",
-        Work::StandPreferment => "Let the preferment stand",
-        Work::ChillPreferment => "Preferment in the fridge",
-        Work::WarmUp => "Stand paste and preferment out",
-        Work::Mix => "Weigh and mix the dough",
-        Work::ButterIn => "Work the butter in",
-        Work::Bulk => "Bulk rise",
-        Work::Divide => "Weigh and divide",
+        Work::Scald => say!("Scald the paste"),
+        Work::CoolPaste => say!("Let the paste cool"),
+        Work::ChillPaste => say!("Paste in the fridge"),
+        Work::MixPreferment => say!("Mix the preferment"),
+        Work::StandPreferment => say!("Let the preferment stand"),
+        Work::ChillPreferment => say!("Preferment in the fridge"),
+        Work::WarmUp => say!("Stand paste and preferment out"),
+        Work::Mix => say!("Weigh and mix the dough"),
+        Work::ButterIn => say!("Work the butter in"),
+        Work::Bulk => say!("Bulk rise"),
+        Work::Divide => say!("Weigh and divide"),
         Work::Round => "Pre-shape",
-        Work::Rest => "Bench rest",
-        Work::Shape => "Fill and shape",
-        Work::Tin => "Set in the tin",
-        Work::Proof => "Proof",
-        Work::Melt => "Melt and thin the chocolate",
-        Work::Drizzle => "Drizzle",
-        Work::Brush => "Brush with the wash",
-        Work::Bake => "Bake",
-        Work::Cool => "Cool",
-        Work::Own => "Step of your own",
-        Work::LaterDough => "Dough from the bowl to the oven",
-        Work::LaterProof => "Proof in its turn",
-        Work::Refill => "Empty the oven, let it heat up",
-        Work::LaterBake => "Bake in its turn",
+        Work::Rest => say!("Bench rest"),
+        Work::Shape => say!("Fill and shape"),
+        Work::Tin => say!("Set in the tin"),
+        Work::Proof => say!("Proof"),
+        Work::Melt => say!("Melt and thin the chocolate"),
+        Work::Drizzle => say!("Drizzle"),
+        Work::Brush => say!("Brush with the wash"),
+        Work::Bake => say!("Bake"),
+        Work::Cool => say!("Cool"),
+        Work::Own => say!("Step of your own"),
+        Work::LaterDough => say!("Dough from the bowl to the oven"),
+        Work::LaterProof => say!("Proof in its turn"),
+        Work::Refill => say!("Empty the oven, let it heat up"),
+        Work::LaterBake => say!("Bake in its turn"),
     }
 }
 
@@ -59,9 +60,9 @@ pub fn step_at(at: StepAt, formula: &Formula) -> String {
         | Work::MixPreferment
         | Work::StandPreferment
         | Work::ChillPreferment => of_stream(at, formula, plain),
-        Work::Bake => format!("{plain}, phase {}", u32::from(at.of) + 1),
+        Work::Bake => say!("{plain}, phase {}", plain, u32::from(at.of) + 1),
         Work::LaterDough | Work::LaterProof | Work::Refill | Work::LaterBake => {
-            format!("Load {}: {}", at.of, plain.to_lowercase())
+            say!("Load {}: {}", at.of, plain.to_lowercase())
         }
         Work::WarmUp
         | Work::Mix
@@ -100,14 +101,14 @@ fn of_stream(at: StepAt, formula: &Formula, plain: &str) -> String {
 
 /// A day of the week, short.
 #[must_use]
-pub const fn weekday(day: Weekday) -> &'static str {
+pub fn weekday(day: Weekday) -> &'static str {
     match day {
-        Weekday::Monday => "Mon",
-        Weekday::Tuesday => "Tue",
-        Weekday::Wednesday => "Wed",
-        Weekday::Thursday => "Thu",
-        Weekday::Friday => "Fri",
-        Weekday::Saturday => "Sat",
-        Weekday::Sunday => "Sun",
+        Weekday::Monday => say!("Mon"),
+        Weekday::Tuesday => say!("Tue"),
+        Weekday::Wednesday => say!("Wed"),
+        Weekday::Thursday => say!("Thu"),
+        Weekday::Friday => say!("Fri"),
+        Weekday::Saturday => say!("Sat"),
+        Weekday::Sunday => say!("Sun"),
     }
 }

@@ -2,18 +2,19 @@
 
 use crate::engine::chocolate::Lumps;
 use crate::engine::heat::{Grain, HeatFrom, Material, RuleSet, Shape};
+use crate::words::say;
 
 /// What a material is called.
 #[must_use]
-pub const fn material(material: Material) -> &'static str {
+pub fn material(material: Material) -> &'static str {
     match material {
-        Material::Steel => "Steel",
-        Material::Aluminium => "Aluminium",
-        Material::Copper => "Copper",
-        Material::Glass => "Glass",
-        Material::Ceramic => "Stoneware or china",
-        Material::Plastic => "Plastic",
-        Material::Wood => "Wood",
+        Material::Steel => say!("Steel"),
+        Material::Aluminium => say!("Aluminium"),
+        Material::Copper => say!("Copper"),
+        Material::Glass => say!("Glass"),
+        Material::Ceramic => say!("Stoneware or china"),
+        Material::Plastic => say!("Plastic"),
+        Material::Wood => say!("Wood"),
     }
 }
 
@@ -21,7 +22,7 @@ pub const fn material(material: Material) -> &'static str {
 #[must_use]
 pub fn called(name: &str) -> &str {
     if name.trim().is_empty() {
-        "without a name"
+        say!("without a name")
     } else {
         name
     }
@@ -29,68 +30,68 @@ pub fn called(name: &str) -> &str {
 
 /// What a shape is called, as something lies or stands in the kitchen.
 #[must_use]
-pub const fn shape(shape: Shape) -> &'static str {
+pub fn shape(shape: Shape) -> &'static str {
     match shape {
-        Shape::Slab => "Flat in a dish",
-        Shape::Cylinder => "Roll or tall jar",
-        Shape::Sphere => "Heap in a bowl",
+        Shape::Slab => say!("Flat in a dish"),
+        Shape::Cylinder => say!("Roll or tall jar"),
+        Shape::Sphere => say!("Heap in a bowl"),
     }
 }
 
 /// What a set of rules is called.
 #[must_use]
-pub const fn rule_set(rules: RuleSet) -> &'static str {
+pub fn rule_set(rules: RuleSet) -> &'static str {
     match rules {
-        RuleSet::Strictest => "Strictest of all",
-        RuleSet::UnitedStates => "United States",
-        RuleSet::UnitedKingdom => "United Kingdom",
-        RuleSet::France => "France",
+        RuleSet::Strictest => say!("Strictest of all"),
+        RuleSet::UnitedStates => say!("United States"),
+        RuleSet::UnitedKingdom => say!("United Kingdom"),
+        RuleSet::France => say!("France"),
     }
 }
 
 /// A set of rules inside a sentence: "the rules of France".
 #[must_use]
-pub const fn rules_of(rules: RuleSet) -> &'static str {
+pub fn rules_of(rules: RuleSet) -> &'static str {
     match rules {
-        RuleSet::Strictest => "the strictest of the rules",
-        RuleSet::UnitedStates => "the rules of the United States",
-        RuleSet::UnitedKingdom => "the rules of the United Kingdom",
-        RuleSet::France => "the rules of France",
+        RuleSet::Strictest => say!("the strictest of the rules"),
+        RuleSet::UnitedStates => say!("the rules of the United States"),
+        RuleSet::UnitedKingdom => say!("the rules of the United Kingdom"),
+        RuleSet::France => say!("the rules of France"),
     }
 }
 
 /// Where an oven's heat comes from.
 #[must_use]
-pub const fn heat_from(from: HeatFrom) -> &'static str {
+pub fn heat_from(from: HeatFrom) -> &'static str {
     match from {
-        HeatFrom::Both => "Both",
-        HeatFrom::Top => "Top",
-        HeatFrom::Bottom => "Bottom",
+        HeatFrom::Both => say!("Both"),
+        HeatFrom::Top => say!("Top"),
+        HeatFrom::Bottom => say!("Bottom"),
     }
 }
 
 /// What a grain is called.
 #[must_use]
-pub const fn grain(grain: Grain) -> &'static str {
+pub fn grain(grain: Grain) -> &'static str {
     match grain {
-        Grain::Wheat => "wheat",
-        Grain::Rye => "rye",
-        Grain::Rice => "rice",
-        Grain::Maize => "maize",
-        Grain::Potato => "potato",
-        Grain::Tapioca => "tapioca",
-        Grain::Oat => "oat",
-        Grain::Barley => "barley",
-        Grain::Buckwheat => "buckwheat",
+        Grain::Wheat => say!("wheat"),
+        Grain::Rye => say!("rye"),
+        Grain::Rice => say!("rice"),
+        Grain::Maize => say!("maize"),
+        Grain::Potato => say!("potato"),
+        Grain::Tapioca => say!("tapioca"),
+        Grain::Oat => say!("oat"),
+        Grain::Barley => say!("barley"),
+        Grain::Buckwheat => say!("buckwheat"),
     }
 }
 
 /// What is to be seen of lumps.
 #[must_use]
-pub const fn lumps(lumps: Lumps) -> &'static str {
+pub fn lumps(lumps: Lumps) -> &'static str {
     match lumps {
-        Lumps::None => "no lumps",
-        Lumps::Few => "a few lumps",
-        Lumps::Clear => "clear lumps",
+        Lumps::None => say!("no lumps"),
+        Lumps::Few => say!("a few lumps"),
+        Lumps::Clear => say!("clear lumps"),
     }
 }

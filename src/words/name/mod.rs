@@ -17,5 +17,5 @@ pub use day::{step, step_at, weekday, work};
 pub use formula::{basis, bread, figure, form, stream_kind, what_if};
 pub use heat::{called, grain, heat_from, lumps, material, rule_set, rules_of, shape};
 pub use label::{label_line, part};
-pub use larder::{allergen, allergen_list, food, role, source};
+pub use larder::{allergen, allergen_list, food, food_short, role, source};
 pub use place::{place, place_asks};

@@ -1,27 +1,28 @@
 //! What the places are called.
 
 use crate::sheet::Place;
+use crate::words::say;
 
 /// What a place is called.
 #[must_use]
-pub const fn place(place: Place) -> &'static str {
+pub fn place(place: Place) -> &'static str {
     match place {
-        Place::Formula => "Formula",
-        Place::Batch => "Batch",
-        Place::Heat => "Heat",
-        Place::Chocolate => "Chocolate",
-        Place::Day => "Day",
+        Place::Formula => say!("Formula"),
+        Place::Batch => say!("Batch"),
+        Place::Heat => say!("Heat"),
+        Place::Chocolate => say!("Chocolate"),
+        Place::Day => say!("Day"),
     }
 }
 
 /// The question a place answers.
 #[must_use]
-pub const fn place_asks(place: Place) -> &'static str {
+pub fn place_asks(place: Place) -> &'static str {
     match place {
-        Place::Formula => "What is this dough?",
-        Place::Batch => "How much of it, in what?",
-        Place::Heat => "What temperature, and is it safe?",
-        Place::Chocolate => "Will it run, will it melt?",
-        Place::Day => "When?",
+        Place::Formula => say!("What is this dough?"),
+        Place::Batch => say!("How much of it, in what?"),
+        Place::Heat => say!("What temperature, and is it safe?"),
+        Place::Chocolate => say!("Will it run, will it melt?"),
+        Place::Day => say!("When?"),
     }
 }

@@ -3,8 +3,7 @@
 use crate::engine::formula::{Formula, StreamKind};
 use crate::engine::kitchen::{Bowlful, Giver, HeatShare};
 use crate::engine::quantity::Heat;
-use crate::words::manner::Manner;
-use crate::words::{heat, write};
+use crate::words::{heat, manner::Manner, say, write};
 
 use super::sentence::{begun, listed};
 
@@ -89,8 +88,8 @@ pub fn bowl_balance(
             .collect();
         listed(&some)
     };
-    let takes = said(false).map(|all| format!("Heat is taken by {all}."));
-    let brings = said(true).map(|all| format!("It is brought by {all}."));
+    let takes = said(false).map(|all| say!("Heat is taken by {all}.", all));
+    let brings = said(true).map(|all| say!("It is brought by {all}.", all));
     let sentences: Vec<String> = [takes, brings].into_iter().flatten().collect();
     begun(&sentences.join(" "))
 }

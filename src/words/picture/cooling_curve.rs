@@ -2,8 +2,7 @@
 
 use crate::engine::heat::{Cooled, Place, Stay};
 use crate::engine::quantity::Minutes;
-use crate::words::manner::Manner;
-use crate::words::{heat, write};
+use crate::words::{heat, manner::Manner, say, write};
 
 use super::sentence::listed;
 
@@ -14,7 +13,7 @@ pub fn cooling_curve(cooled: &Cooled, stays: &[Stay], manner: Manner) -> String 
     let places: Vec<String> = stays
         .iter()
         .map(|stay| {
-            format!(
+            say!(
                 "{} at {}",
                 write::minutes(stay.minutes, manner),
                 write::temperature(stay.air.temperature, manner)
@@ -22,7 +21,7 @@ pub fn cooling_curve(cooled: &Cooled, stays: &[Stay], manner: Manner) -> String 
         })
         .collect();
     if let Some(places) = listed(&places) {
-        sentences.push(format!("It stands {places}."));
+        sentences.push(say!("It stands {places}.", places));
     }
     let hours = [0.0, 1.0, 2.0, 4.0, 6.0];
     let steps: Vec<String> = hours
@@ -31,15 +30,15 @@ pub fn cooling_curve(cooled: &Cooled, stays: &[Stay], manner: Manner) -> String 
             let time = Minutes::from_hours(*hours).ok()?;
             let warm = cooled.curve.at(time, Place::Centre)?;
             let at = if *hours > 0.0 {
-                format!("after {}", write::minutes(time, manner))
+                say!("after {}", write::minutes(time, manner))
             } else {
-                "at first".to_owned()
+                say!("at first").to_owned()
             };
             Some(format!("{} {at}", write::temperature(warm, manner)))
         })
         .collect();
     if let Some(steps) = listed(&steps) {
-        sentences.push(format!("The middle is at {steps}."));
+        sentences.push(say!("The middle is at {steps}.", steps));
     }
     let stages = cooled.stages.iter();
     sentences.extend(stages.map(|stage| heat::stage_verdict(stage, manner)));

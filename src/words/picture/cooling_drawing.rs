@@ -5,8 +5,7 @@ use std::fmt::Write;
 
 use crate::engine::heat::{Cooled, Place, StageResult, Stay};
 use crate::engine::quantity::{Minutes, Temperature};
-use crate::words::manner::Manner;
-use crate::words::write;
+use crate::words::{manner::Manner, say, write};
 
 use super::Tick;
 
@@ -167,11 +166,11 @@ fn stretches(stays: &[Stay], scale: &Scale) -> Vec<Stretch> {
         let ends = begins + stay.minutes.minutes();
         let (x, to) = (scale.x(begins), scale.x(ends));
         let words = if place + 1 == stays.len() {
-            "fridge"
+            say!("fridge")
         } else if stay.air.temperature.celsius() <= 0.0 {
-            "ice"
+            say!("ice")
         } else {
-            "bench"
+            say!("bench")
         };
         let letters = u32::try_from(words.len()).map_or(0.0, f64::from);
         let has_room = to - x > LETTER * letters;
@@ -224,7 +223,7 @@ fn walls(binding: &[StageResult], scale: &Scale, manner: Manner) -> Vec<Wall> {
         .map(|stage| {
             let by = Minutes::from_minutes(deadline(stage)).unwrap_or(Minutes::ZERO);
             let x = scale.x(by.minutes());
-            let text = format!(
+            let text = say!(
                 "{} by {}",
                 write::temperature(stage.stage.to, manner),
                 write::minutes(by, manner)

@@ -4,8 +4,7 @@ use crate::engine::formula::Formula;
 use crate::engine::plan::{Plan, Solved, Span, StepAt, Timed, Work};
 use crate::engine::quantity::{Instant, Minutes};
 use crate::sheet::civil::{Clock, Zone};
-use crate::words::manner::Manner;
-use crate::words::{name, write};
+use crate::words::{language::text, manner::Manner, message, name, say, write};
 
 use super::Tick;
 
@@ -81,14 +80,19 @@ fn lane(at: StepAt) -> usize {
     }
 }
 
-const LANES: [&str; 4] = ["Paste", "Preferment", "Dough", "Chocolate"];
+const LANES: [&str; 4] = [
+    message!("Paste"),
+    message!("Preferment"),
+    message!("Dough"),
+    message!("Chocolate"),
+];
 /// The most later loads that have a lane of their own; the rest share the last.
 const MOST_LOADS: usize = 8;
 /// What a lane is called.
 fn lane_name(lane: usize) -> String {
     LANES.get(lane).map_or_else(
-        || format!("Load {}", (lane + 2).saturating_sub(LANES.len())),
-        |name| (*name).to_owned(),
+        || say!("Load {}", (lane + 2).saturating_sub(LANES.len())),
+        |name| text(name).to_owned(),
     )
 }
 
@@ -262,7 +266,7 @@ pub fn day_ribbon(plan: &Plan, solved: &Solved, zone: &Zone, manner: Manner) -> 
             manner,
         )
     };
-    format!(
+    say!(
         "The work begins {} and the bread is on the table {}, {} later. {} of that is work; the \
          longest wait is {}.",
         write::day_and_clock(solved.begins, zone),

@@ -2,8 +2,7 @@
 
 use super::sentence::listed;
 use crate::engine::batch::{Divided, Portion};
-use crate::words::manner::Manner;
-use crate::words::write;
+use crate::words::{manner::Manner, say, write};
 
 /// "3 pieces of 71 g and 6 pieces of 70 g, which is 633 g in all."
 #[must_use]
@@ -11,12 +10,17 @@ pub fn divided(divided: &Divided, manner: Manner) -> String {
     let weigh = |mass| write::mass_weighed(mass, divided.division, manner);
     let portion = |portion: &Portion| {
         let noun = if portion.count == 1 {
-            "piece"
+            say!("piece")
         } else {
-            "pieces"
+            say!("pieces")
         };
         let count = write::count(portion.count, manner);
-        format!("{count}\u{A0}{noun} of {}", weigh(portion.each))
+        say!(
+            "{count}\u{A0}{noun} of {}",
+            count,
+            noun,
+            weigh(portion.each)
+        )
     };
     let portions: Vec<String> = [&divided.heavier, &divided.lighter]
         .into_iter()
@@ -25,5 +29,5 @@ pub fn divided(divided: &Divided, manner: Manner) -> String {
         .collect();
     let all = weigh(divided.division.times(divided.divisions));
     let portions = listed(&portions).unwrap_or_default();
-    format!("{portions}, which is {all} in all.")
+    say!("{portions}, which is {all} in all.", portions, all)
 }

@@ -6,8 +6,7 @@ use super::flow_label::{Spot, place};
 use super::flow_scale::{BOTTOM, LEFT, RIGHT, Scale, TOP};
 use crate::engine::chocolate::{Flow, FlowCurve, Handling, Syrup};
 use crate::engine::quantity::Share;
-use crate::words::manner::Manner;
-use crate::words::{name, write};
+use crate::words::{manner::Manner, name, say, write};
 
 /// A strip of the picture in which a syrup of one kind stands.
 #[derive(Clone, Debug, PartialEq)]
@@ -197,9 +196,9 @@ fn seizes(below: Option<Share>, scale: &Scale, manner: Manner) -> Mark {
     let (x, text) = match below {
         Some(below) => (
             scale.x(below),
-            format!("seizes below {}", to_hundred(below, manner)),
+            say!("seizes below {}", to_hundred(below, manner)),
         ),
-        None => (RIGHT, "seizes".to_owned()),
+        None => (RIGHT, say!("seizes").to_owned()),
     };
     Mark {
         x,
@@ -214,7 +213,7 @@ fn rule(syrup: &Syrup, scale: &Scale, manner: Manner) -> Option<Mark> {
         let x = scale.x(needed);
         Mark {
             x,
-            text: format!("handbook’s least {}", to_hundred(needed, manner)),
+            text: say!("handbook’s least {}", to_hundred(needed, manner)),
             ends: x > (LEFT + RIGHT) / 2.0,
         }
     })
@@ -229,8 +228,8 @@ fn here(
 ) -> Spot {
     let amount = curve.here.liquid_on_chocolate;
     let second = match syrup.flow {
-        Flow::MeltedOnly => "melted".to_owned(),
-        Flow::Seized => "seizes".to_owned(),
+        Flow::MeltedOnly => say!("melted").to_owned(),
+        Flow::Seized => say!("seizes").to_owned(),
         Flow::Flows { thickness, .. } => write::viscosity(thickness, manner),
     };
     // What does not flow has no thickness: it stands at the foot, in the part that seizes.
@@ -238,7 +237,7 @@ fn here(
         .here
         .thickness
         .map_or(BOTTOM - 12.0, |thickness| scale.y(thickness));
-    let first = format!("{} to 100", to_hundred(amount, manner));
+    let first = say!("{} to 100", to_hundred(amount, manner));
     place((scale.x(amount), y), [first, second], points)
 }
 

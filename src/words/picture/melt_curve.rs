@@ -5,8 +5,7 @@ use std::fmt::Write;
 
 use crate::engine::chocolate::{MELTED, Melted, solid_fat};
 use crate::engine::quantity::{Share, Temperature};
-use crate::words::manner::Manner;
-use crate::words::{name, write};
+use crate::words::{manner::Manner, name, say, write};
 
 use super::{Mark, Tick};
 
@@ -82,16 +81,16 @@ impl MeltDrawing {
                 .collect(),
             melted: Mark {
                 x: melted,
-                text: format!("melted at {}", write::temperature(MELTED, manner)),
+                text: say!("melted at {}", write::temperature(MELTED, manner)),
                 ends: melted > f64::midpoint(LEFT, RIGHT),
             },
             settles: Mark {
                 x: at,
-                text: format!("here {}", write::temperature(settled.temperature, manner)),
+                text: say!("here {}", write::temperature(settled.temperature, manner)),
                 ends: at > f64::midpoint(LEFT, RIGHT),
             },
             settles_y: y(settled.unmelted),
-            axis: format!(
+            axis: say!(
                 "temperature, {}; upward: fat still solid",
                 manner.units.temperature.symbol()
             ),
@@ -124,7 +123,7 @@ fn degrees(celsius: f64, manner: Manner) -> String {
 /// The melt curve in words.
 #[must_use]
 pub fn melt_curve(settled: &Melted, manner: Manner) -> String {
-    format!(
+    say!(
         "At {} before, {} of what is solid at 20 °C was solid; where chocolate and liquid settle, \
          at {}, it is {}: {}. All has melted at {}.",
         write::temperature(settled.chocolate_at, manner),

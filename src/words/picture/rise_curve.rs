@@ -4,8 +4,7 @@ use std::fmt::Write;
 
 use crate::engine::quantity::Minutes;
 use crate::engine::rise::{RisePoint, Risen};
-use crate::words::manner::Manner;
-use crate::words::{day, write};
+use crate::words::{day, manner::Manner, say, write};
 
 use super::Tick;
 
@@ -149,13 +148,13 @@ pub fn rise_curve(risen: &Risen, manner: Manner) -> String {
     let times = [0.25, 0.5, 0.75].map(|share| {
         let time = Minutes::from_minutes(risen.due.minutes() * share).unwrap_or(Minutes::ZERO);
         let done = risen.done_at(time);
-        format!(
+        say!(
             "{} of its rise after {}",
             write::share(done, manner),
             write::minutes(time, manner)
         )
     });
-    format!(
+    say!(
         "The dough has done {}. It is up after {}, within {}. The known rise took {}.",
         super::listed(&times).unwrap_or_default(),
         write::minutes(risen.due, manner),

@@ -1,10 +1,12 @@
 //! Putting a sentence together.
 
+use crate::words::say;
+
 /// "a", "a and b", "a, b and c"; `None` for nothing.
 pub(in crate::words) fn listed(parts: &[String]) -> Option<String> {
     match parts.split_last()? {
         (only, []) => Some(only.clone()),
-        (last, others) => Some(format!("{} and {last}", others.join(", "))),
+        (last, others) => Some(say!("{} and {last}", others.join(", "), last)),
     }
 }
 

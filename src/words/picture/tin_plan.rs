@@ -2,8 +2,7 @@
 
 use crate::engine::quantity::Length;
 use crate::engine::tin::{Between, Layout, Outline};
-use crate::words::manner::Manner;
-use crate::words::write;
+use crate::words::{manner::Manner, say, write};
 
 /// A circle of the plan, in millimetres from the left and upper edge.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -105,27 +104,29 @@ fn mm(length: Length) -> f64 {
 fn says(layout: &Layout, manner: Manner) -> String {
     let pieces = u32::try_from(layout.spots.len()).unwrap_or(u32::MAX);
     let lie = match (layout.outline, layout.grid) {
-        (Outline::Cups(grid), _) => format!(
+        (Outline::Cups(grid), _) => say!(
             "{} cups, {} by {}",
             write::count(pieces, manner),
             grid.rows,
             grid.columns
         ),
-        (_, Some(grid)) => format!(
+        (_, Some(grid)) => say!(
             "{} by {} pieces",
             write::count(grid.rows.get(), manner),
             write::count(grid.columns.get(), manner)
         ),
         (Outline::Ring { .. }, None) => {
-            format!("{} pieces around the tube", write::count(pieces, manner))
+            say!("{} pieces around the tube", write::count(pieces, manner))
         }
         (Outline::Rectangle(_) | Outline::Circle(_), None) => {
-            format!("{} pieces in circles", write::count(pieces, manner))
+            say!("{} pieces in circles", write::count(pieces, manner))
         }
     };
     let ball = write::millimetres(layout.ball, manner);
-    format!(
+    say!(
         "{lie}. A ball is {ball} across. {} {}",
+        lie,
+        ball,
         between(layout.put_in, true, manner),
         between(layout.when_risen, false, manner)
     )
@@ -134,18 +135,18 @@ fn says(layout: &Layout, manner: Manner) -> String {
 fn between(between: Between, put_in: bool, manner: Manner) -> String {
     match (between, put_in) {
         (Between::Apart(gap), true) => {
-            format!("They are put in {} apart.", write::millimetres(gap, manner))
+            say!("They are put in {} apart.", write::millimetres(gap, manner))
         }
-        (Between::Touching, true) => "They just touch when they are put in.".to_owned(),
-        (Between::Pressed(by), true) => format!(
+        (Between::Touching, true) => say!("They just touch when they are put in.").to_owned(),
+        (Between::Pressed(by), true) => say!(
             "They are {} too wide for their places: press them flat or take fewer.",
             write::millimetres(by, manner)
         ),
-        (Between::Apart(gap), false) => format!(
+        (Between::Apart(gap), false) => say!(
             "Risen, they still stand {} apart.",
             write::millimetres(gap, manner)
         ),
-        (Between::Touching, false) => "Risen, they just touch.".to_owned(),
-        (Between::Pressed(_), false) => "Risen, they grow into each other.".to_owned(),
+        (Between::Touching, false) => say!("Risen, they just touch.").to_owned(),
+        (Between::Pressed(_), false) => say!("Risen, they grow into each other.").to_owned(),
     }
 }

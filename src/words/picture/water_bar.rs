@@ -3,8 +3,7 @@
 use crate::engine::formula::StreamKind;
 use crate::engine::formula::{Contributor, Water, WaterLedger};
 use crate::engine::quantity::Mass;
-use crate::words::manner::Manner;
-use crate::words::{line, write};
+use crate::words::{line, manner::Manner, say, write};
 
 /// A segment narrower than this has no room for its letter, in hundredths of the width.
 const ROOM_FOR_LETTER: f64 = 6.0;
@@ -98,8 +97,8 @@ pub fn water_bar(ledger: &WaterLedger, manner: Manner) -> WaterBar {
     };
     if full > Mass::ZERO {
         bar.marks = vec![
-            mark("poured", ledger.poured),
-            mark("true", ledger.true_water),
+            mark(say!("poured"), ledger.poured),
+            mark(say!("true"), ledger.true_water),
         ];
     }
     bar

@@ -3,8 +3,7 @@
 use super::sentence::{begun, listed};
 use crate::engine::formula::{Contributor, Water, WaterLedger};
 use crate::engine::quantity::Mass;
-use crate::words::manner::Manner;
-use crate::words::write;
+use crate::words::{manner::Manner, say, write};
 
 /// How many ingredients are named.
 const NAMED: usize = 3;
@@ -13,7 +12,7 @@ const NAMED: usize = 3;
 #[must_use]
 pub fn water_ledger(ledger: &WaterLedger, manner: Manner) -> String {
     let mass = |mass| write::mass(mass, manner);
-    let mut sentences = vec![format!(
+    let mut sentences = vec![say!(
         "Water: {}, {}.",
         mass(ledger.true_water.mass),
         write::of_flour(ledger.true_water.share, manner)
@@ -21,9 +20,9 @@ pub fn water_ledger(ledger: &WaterLedger, manner: Manner) -> String {
     sentences.extend(where_it_sits(ledger, manner));
     sentences.extend(who_brought_it(&ledger.from, manner));
     if ledger.steam > Mass::ZERO {
-        sentences.push(format!("Steam took {} away.", mass(ledger.steam)));
+        sentences.push(say!("Steam took {} away.", mass(ledger.steam)));
     }
-    sentences.push(format!(
+    sentences.push(say!(
         "With flour’s own moisture it is {}, {} of the dough.",
         mass(ledger.total.mass),
         write::share(ledger.moisture, manner)
@@ -37,9 +36,9 @@ fn where_it_sits(ledger: &WaterLedger, manner: Manner) -> Option<String> {
         (water.mass > Mass::ZERO).then(|| format!("{text} {}", write::mass(water.mass, manner)))
     };
     let parts: Vec<String> = [
-        part(ledger.in_paste, "the paste holds"),
-        part(ledger.in_preferment, "the preferment has"),
-        part(ledger.free, "the final dough adds"),
+        part(ledger.in_paste, say!("the paste holds")),
+        part(ledger.in_preferment, say!("the preferment has")),
+        part(ledger.free, say!("the final dough adds")),
     ]
     .into_iter()
     .flatten()
@@ -54,7 +53,7 @@ fn who_brought_it(from: &[Contributor], manner: Manner) -> Option<String> {
         .take(NAMED)
         .map(|(food, water)| format!("{food} {}", write::mass(water, manner)))
         .collect();
-    (!named.is_empty()).then(|| format!("Most of it is from {}.", named.join(", ")))
+    (!named.is_empty()).then(|| say!("Most of it is from {}.", named.join(", ")))
 }
 
 /// Each ingredient once, wherever it stands, most water first; flour is left out.

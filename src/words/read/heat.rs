@@ -8,8 +8,10 @@ use super::{Limit, Measure, ReadError};
 use crate::engine::quantity::{
     Altitude, Length, Minutes, OutOfRange, Pressure, TemperatureChange, WarmingRate,
 };
-use crate::words::manner::Manner;
-use crate::words::unit::{HeightUnit, TemperatureUnit, ThicknessUnit};
+use crate::words::{
+    manner::Manner,
+    unit::{HeightUnit, TemperatureUnit, ThicknessUnit},
+};
 
 /// Reads a time, minutes unless a unit is typed: "50", "1 h 20 min", "1,5 h".
 ///

@@ -8,8 +8,7 @@ use super::typed::{Piece, Typed, typed};
 use super::unit_behind::UnitBehind;
 use super::{Limit, Measure, ReadError};
 use crate::engine::quantity::{Division, Factor, Mass, OutOfRange, Share, Temperature, Viscosity};
-use crate::words::manner::Manner;
-use crate::words::unit::Units;
+use crate::words::{manner::Manner, unit::Units};
 
 /// A baker's percentage passes 100; this leaves room for any of them.
 const PERCENT: RangeInclusive<f64> = 0.0..=10_000.0;

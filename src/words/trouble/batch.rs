@@ -1,29 +1,33 @@
 //! What keeps a batch from being worked out, in words.
 
 use super::Trouble;
-use super::told::OFF_SCALE;
+use super::told::off_scale;
 use crate::engine::batch::BatchError;
 use crate::engine::quantity::NoSuchDivision;
-use crate::words::manner::Manner;
-use crate::words::write;
+use crate::words::{manner::Manner, say, write};
 
 impl Trouble for BatchError {
     fn sentence(&self, manner: Manner) -> String {
         match self {
-            Self::NoFlour => "The formula holds no flour, so flour on hand says nothing about the \
+            Self::NoFlour => say!(
+                "The formula holds no flour, so flour on hand says nothing about the \
                               batch. Add a flour, or ask in another way."
-                .to_owned(),
+            )
+            .to_owned(),
             Self::NoDough => {
-                "The formula’s dough weighs nothing yet. Give its ingredients their weights."
+                say!("The formula’s dough weighs nothing yet. Give its ingredients their weights.")
                     .to_owned()
             }
             Self::NotInFormula { .. } => {
-                "The ingredient on hand is no longer in the formula. Choose another.".to_owned()
+                say!("The ingredient on hand is no longer in the formula. Choose another.")
+                    .to_owned()
             }
-            Self::NoneInFormula { .. } => "The formula takes nothing of the ingredient on hand. \
+            Self::NoneInFormula { .. } => say!(
+                "The formula takes nothing of the ingredient on hand. \
                                            Choose another, or give it a weight."
-                .to_owned(),
-            Self::LossesTakeAll { residue, share, .. } => format!(
+            )
+            .to_owned(),
+            Self::LossesTakeAll { residue, share, .. } => say!(
                 "The losses, {} and {}, take all of the dough. Lower them.",
                 write::mass(*residue, manner),
                 write::share(*share, manner)
@@ -32,14 +36,14 @@ impl Trouble for BatchError {
                 dough,
                 pieces,
                 division,
-            } => format!(
+            } => say!(
                 "There is too little dough, {}, for {} pieces on a scale that steps by {}. Take fewer \
                  pieces or a finer scale.",
                 write::mass(*dough, manner),
                 write::count(pieces.get(), manner),
                 write::division(*division, manner)
             ),
-            Self::OffScale(_) => OFF_SCALE.to_owned(),
+            Self::OffScale(_) => off_scale(),
         }
     }
 }

@@ -3,41 +3,56 @@
 use super::Trouble;
 use super::told::number_outside;
 use crate::sheet::link::LinkError;
-use crate::words::manner::Manner;
+use crate::words::{manner::Manner, say};
 
 impl Trouble for LinkError {
+    #[allow(clippy::too_many_lines, reason = "one arm for each trouble")]
     fn sentence(&self, manner: Manner) -> String {
         match self {
-            Self::Empty => "The link holds no formula. Ask for it to be sent again.".to_owned(),
-            Self::NotALink => "This is not a link to a formula. Check that it was copied whole, \
+            Self::Empty => {
+                say!("The link holds no formula. Ask for it to be sent again.").to_owned()
+            }
+            Self::NotALink => say!(
+                "This is not a link to a formula. Check that it was copied whole, \
                                from the first letter to the last."
-                .to_owned(),
-            Self::TooLong { characters, most } => format!(
+            )
+            .to_owned(),
+            Self::TooLong { characters, most } => say!(
                 "The formula does not fit into a link: {characters} characters, where {most} are \
-                 the most. Hand it out as a file, or shorten the note."
+                 the most. Hand it out as a file, or shorten the note.",
+                characters,
+                most
             ),
-            Self::Damaged => "The link was cut short or changed on its way, so its formula cannot \
+            Self::Damaged => say!(
+                "The link was cut short or changed on its way, so its formula cannot \
                               be trusted. Ask for it to be sent again, or use the square code or \
                               the file."
-                .to_owned(),
-            Self::Newer { version } => format!(
+            )
+            .to_owned(),
+            Self::Newer { version } => say!(
                 "The link was made by a newer release of the app (form {version}). Bring the app \
-                 up to date and open the link again."
+                 up to date and open the link again.",
+                version
             ),
-            Self::UnknownIngredient { number } => format!(
+            Self::UnknownIngredient { number } => say!(
                 "The link names an ingredient (number {number}) that this release does not know. \
-                 Bring the app up to date and open the link again."
+                 Bring the app up to date and open the link again.",
+                number
             ),
-            Self::OutOfRange(out) => format!(
+            Self::OutOfRange(out) => say!(
                 "{} Ask for the link to be made again.",
                 number_outside("The link", out, manner)
             ),
-            Self::Label(_) => "The link holds an ingredient whose label cannot be true. Ask for \
+            Self::Label(_) => say!(
+                "The link holds an ingredient whose label cannot be true. Ask for \
                                the link to be made again."
-                .to_owned(),
-            Self::TooMany => "The formula has more streams or lines than one may have. Split it \
+            )
+            .to_owned(),
+            Self::TooMany => say!(
+                "The formula has more streams or lines than one may have. Split it \
                               into two formulas."
-                .to_owned(),
+            )
+            .to_owned(),
         }
     }
 }

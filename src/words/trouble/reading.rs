@@ -1,48 +1,57 @@
 //! What was typed and cannot be read, in words.
 
 use super::Trouble;
-use crate::words::manner::{Manner, NumberStyle};
-use crate::words::read::{Limit, Measure, ReadError};
-use crate::words::write;
+use crate::words::{
+    manner::{Manner, NumberStyle},
+    read::{Limit, Measure, ReadError},
+    say, write,
+};
 
 impl Trouble for ReadError {
+    #[allow(clippy::too_many_lines, reason = "one arm for each trouble")]
     fn sentence(&self, manner: Manner) -> String {
         match self {
-            Self::Empty => "Nothing is typed here. Type a number.".to_owned(),
-            Self::NotANumber => format!(
+            Self::Empty => say!("Nothing is typed here. Type a number.").to_owned(),
+            Self::NotANumber => say!(
                 "No number can be made out here. Type digits, such as 120 or {}.",
                 bare(0.5, manner)
             ),
-            Self::TwoNumbers => "There is more than one number here. Keep one.".to_owned(),
+            Self::TwoNumbers => say!("There is more than one number here. Keep one.").to_owned(),
             Self::TwoPoints => {
-                "There is more than one comma or point here. Keep one, for the decimals.".to_owned()
+                say!("There is more than one comma or point here. Keep one, for the decimals.")
+                    .to_owned()
             }
-            Self::Unclear { grouped, decimal } => format!(
+            Self::Unclear { grouped, decimal } => say!(
                 "This may mean {} or {}. Type it as one of these.",
                 bare(*grouped, manner),
                 bare(*decimal, manner)
             ),
             Self::TooManyDigits { most } => {
-                format!("That is more than {most} digits, more than any scale shows. Type fewer.")
+                say!(
+                    "That is more than {most} digits, more than any scale shows. Type fewer.",
+                    most
+                )
             }
-            Self::Minus => "This cannot be less than nothing. Take the minus away.".to_owned(),
+            Self::Minus => {
+                say!("This cannot be less than nothing. Take the minus away.").to_owned()
+            }
             Self::OverNought => {
-                "A fraction needs more than 0 under its line. Type it like 1/2.".to_owned()
+                say!("A fraction needs more than 0 under its line. Type it like 1/2.").to_owned()
             }
             Self::NotWhole => {
-                "Only whole ones count here. Type a whole number, such as 9.".to_owned()
+                say!("Only whole ones count here. Type a whole number, such as 9.").to_owned()
             }
             Self::NoSuchDivision => super::told::no_such_division(manner),
-            Self::UnknownUnit { wanted } => format!(
+            Self::UnknownUnit { wanted } => say!(
                 "The word with the number is not a unit known here. {}",
                 how_to_type(*wanted)
             ),
             Self::OtherUnit { wanted, got } => other_unit(*wanted, *got),
-            Self::TooLarge { most } => format!(
+            Self::TooLarge { most } => say!(
                 "That is more than can be worked with here. The most is {}.",
                 limit(*most, manner)
             ),
-            Self::TooSmall { least } => format!(
+            Self::TooSmall { least } => say!(
                 "That is less than can be worked with here. The least is {}.",
                 limit(*least, manner)
             ),
@@ -54,47 +63,48 @@ impl Trouble for ReadError {
 fn other_unit(wanted: Measure, got: Measure) -> String {
     let to_do = how_to_type(wanted);
     if wanted == Measure::Mass && got == Measure::Volume {
-        format!(
+        say!(
             "A volume does not say what it weighs. Put it on the scale; {}",
             lower(to_do)
         )
     } else {
-        format!(
+        say!(
             "That is {}, and {} is wanted here. {to_do}",
             kind(got),
-            kind(wanted)
+            kind(wanted),
+            to_do
         )
     }
 }
 
 /// The kind of thing a number counts.
-const fn kind(measure: Measure) -> &'static str {
+fn kind(measure: Measure) -> &'static str {
     match measure {
-        Measure::Mass => "a weight",
-        Measure::Share => "a percentage",
-        Measure::Temperature => "a temperature",
-        Measure::Times => "a number of times",
-        Measure::Count => "a number of things",
-        Measure::Thickness => "a thickness",
-        Measure::Volume => "a volume",
-        Measure::Time => "a time",
-        Measure::Length => "a length",
-        Measure::Pressure => "a pressure",
+        Measure::Mass => say!("a weight"),
+        Measure::Share => say!("a percentage"),
+        Measure::Temperature => say!("a temperature"),
+        Measure::Times => say!("a number of times"),
+        Measure::Count => say!("a number of things"),
+        Measure::Thickness => say!("a thickness"),
+        Measure::Volume => say!("a volume"),
+        Measure::Time => say!("a time"),
+        Measure::Length => say!("a length"),
+        Measure::Pressure => say!("a pressure"),
     }
 }
 
 /// How each kind is typed.
-const fn how_to_type(measure: Measure) -> &'static str {
+fn how_to_type(measure: Measure) -> &'static str {
     match measure {
-        Measure::Mass => "Type the number alone, or with g, kg, oz or lb.",
-        Measure::Share => "Type the number alone, or with %.",
-        Measure::Temperature => "Type the number alone, or with °C or °F.",
-        Measure::Times => "Type the number alone, or with ×.",
-        Measure::Thickness => "Type the number alone, or with Pa·s.",
-        Measure::Time => "Type the number alone, or with min or h.",
-        Measure::Length => "Type the number alone, or with mm, cm, m, in or ft.",
-        Measure::Pressure => "Type the number alone, or with hPa.",
-        Measure::Count | Measure::Volume => "Type the number alone.",
+        Measure::Mass => say!("Type the number alone, or with g, kg, oz or lb."),
+        Measure::Share => say!("Type the number alone, or with %."),
+        Measure::Temperature => say!("Type the number alone, or with °C or °F."),
+        Measure::Times => say!("Type the number alone, or with ×."),
+        Measure::Thickness => say!("Type the number alone, or with Pa·s."),
+        Measure::Time => say!("Type the number alone, or with min or h."),
+        Measure::Length => say!("Type the number alone, or with mm, cm, m, in or ft."),
+        Measure::Pressure => say!("Type the number alone, or with hPa."),
+        Measure::Count | Measure::Volume => say!("Type the number alone."),
     }
 }
 

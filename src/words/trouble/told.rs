@@ -1,8 +1,7 @@
 //! What it takes to be told in words.
 
 use crate::engine::quantity::{Division, OutOfRange};
-use crate::words::manner::Manner;
-use crate::words::write;
+use crate::words::{manner::Manner, say, write};
 
 /// Something that stands in the way, and can be told in words.
 pub trait Trouble {
@@ -11,8 +10,13 @@ pub trait Trouble {
 }
 
 /// An answer too large or too small for any kitchen.
-pub(super) const OFF_SCALE: &str = "The answer is too large or too small for any scale. Look for \
-                                    a weight with a nought too many, or one that is missing.";
+pub(super) fn off_scale() -> String {
+    say!(
+        "The answer is too large or too small for any scale. Look for \
+                                    a weight with a nought too many, or one that is missing."
+    )
+    .to_owned()
+}
 
 /// A number that lies outside what its kind can be.
 pub(super) fn number_outside(what: &str, out: &OutOfRange, manner: Manner) -> String {
@@ -22,9 +26,20 @@ pub(super) fn number_outside(what: &str, out: &OutOfRange, manner: Manner) -> St
     // Beyond a million million the digits say less than the word.
     if size <= 1e12 {
         let value = number(out.value);
-        format!("{what} holds the number {value}, where {least} to {most} is possible.")
+        say!(
+            "{what} holds the number {value}, where {least} to {most} is possible.",
+            what,
+            value,
+            least,
+            most
+        )
     } else {
-        format!("{what} holds a number far outside what is possible, {least} to {most}.")
+        say!(
+            "{what} holds a number far outside what is possible, {least} to {most}.",
+            what,
+            least,
+            most
+        )
     }
 }
 
@@ -47,8 +62,9 @@ pub(super) fn no_such_division(manner: Manner) -> String {
     } else {
         ", "
     };
-    format!(
+    say!(
         "No scale steps by that. Type {} or {last}\u{A0}g.",
-        others.join(between)
+        others.join(between),
+        last
     )
 }

@@ -4,7 +4,7 @@ use super::figure::{figure, plain, significant};
 use super::quantity::{GAP, with_unit};
 use crate::engine::nutrition::{Declared, DeclaredEnergy, Nutrient};
 use crate::engine::quantity::{Length, Money, SpecificVolume, Volume};
-use crate::words::manner::Manner;
+use crate::words::{manner::Manner, say};
 
 /// A volume: "850 ml", "3.62 l".
 #[must_use]
@@ -53,7 +53,7 @@ pub fn millimetres(length: Length, manner: Manner) -> String {
 pub fn declared_energy(energy: DeclaredEnergy, manner: Manner) -> String {
     let calories = with_unit(
         &plain(f64::from(energy.kilocalories), 0, manner.numbers),
-        "kcal",
+        say!("kcal"),
     );
     match energy.kilojoules {
         Some(kilojoules) => {
@@ -76,7 +76,7 @@ pub fn declared(nutrient: Nutrient, declared: Declared, manner: Manner) -> Strin
         Declared::Nothing => with_unit("0", unit),
         Declared::Below(limit) => {
             let limit = plain(limit.grams() * times, 2, manner.numbers);
-            format!("under {}", with_unit(&limit, unit))
+            say!("under {}", with_unit(&limit, unit))
         }
         Declared::Amount { mass, places } => {
             let number = figure(mass.grams() * times, usize::from(places), manner.numbers);

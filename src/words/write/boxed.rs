@@ -2,8 +2,10 @@
 
 use super::figure::{MINUS, to_significant};
 use crate::engine::quantity::{Factor, Mass, Share, Temperature, Viscosity};
-use crate::words::manner::{Manner, NumberStyle};
-use crate::words::unit::MassUnit;
+use crate::words::{
+    manner::{Manner, NumberStyle},
+    unit::MassUnit,
+};
 
 /// A weight: "312.5", in the unit of this device.
 #[must_use]

@@ -3,11 +3,10 @@
 use super::figure::{digits, plain};
 use super::quantity::{degrees, grams, with_unit};
 use crate::engine::quantity::{Factor, Mass, MassChange, Share, Temperature, TemperatureChange};
-use crate::words::manner::Manner;
-use crate::words::unit::MassUnit;
+use crate::words::{language::text, manner::Manner, message, say, unit::MassUnit};
 
 /// What is said when nothing can be seen to change.
-const NO_CHANGE: &str = "no change";
+const NO_CHANGE: &str = message!("no change");
 
 /// A change of weight: "+12 g", "−3.5 g", "no change".
 #[must_use]
@@ -30,7 +29,11 @@ pub fn points_change(old: Share, new: Share, manner: Manner) -> String {
     signed(new.percent() - old.percent(), 2, |points| {
         let places = if points < 10.0 { 2 } else { 1 };
         let figure = plain(points, places, manner.numbers);
-        let unit = if figure == "1" { "point" } else { "points" };
+        let unit = if figure == "1" {
+            say!("point")
+        } else {
+            say!("points")
+        };
         with_unit(&figure, unit)
     })
 }
@@ -60,7 +63,7 @@ pub fn temperature_change(change: TemperatureChange, manner: Manner) -> String {
 #[must_use]
 pub fn factor_change(old: Factor, new: Factor, manner: Manner) -> String {
     Factor::from_number(new.number() / old.number()).map_or_else(
-        |_| NO_CHANGE.to_owned(),
+        |_| text(NO_CHANGE).to_owned(),
         |times| super::factor(times, manner),
     )
 }
@@ -79,7 +82,7 @@ pub fn range(low: f64, high: f64, places: usize, unit: &str, manner: Manner) -> 
     let figures = if low == high {
         low
     } else {
-        format!("{low} to {high}")
+        say!("{low} to {high}", low, high)
     };
     with_unit(&figures, unit)
 }
@@ -111,7 +114,7 @@ pub fn temperature_range(low: Temperature, high: Temperature, manner: Manner) ->
     let figures = if low == high {
         low
     } else {
-        format!("{low} to {high}")
+        say!("{low} to {high}", low, high)
     };
     with_unit(&figures, scale.symbol())
 }
@@ -119,7 +122,7 @@ pub fn temperature_range(low: Temperature, high: Temperature, manner: Manner) ->
 /// A size with a sign in front; "no change" where it rounds to nought.
 fn signed(change: f64, places: usize, write: impl Fn(f64) -> String) -> String {
     match digits(change, places) {
-        Some(digits) if digits.is_nought() => NO_CHANGE.to_owned(),
+        Some(digits) if digits.is_nought() => text(NO_CHANGE).to_owned(),
         _ if change < 0.0 => format!("{}{}", super::figure::MINUS, write(change.abs())),
         _ => format!("+{}", write(change)),
     }

@@ -2,7 +2,7 @@
 
 use crate::engine::quantity::Instant;
 use crate::sheet::civil::{Civil, Clock, Zone};
-use crate::words::name;
+use crate::words::{name, say};
 
 /// A time of day: "7:05", "21:30".
 #[must_use]
@@ -29,18 +29,18 @@ pub fn date(at: Instant, zone: &Zone) -> String {
     let date = civil(at, zone).date;
     let (_, month, day) = date.numbers();
     let months = [
-        "January",
-        "February",
-        "March",
-        "April",
-        "May",
-        "June",
-        "July",
-        "August",
-        "September",
-        "October",
-        "November",
-        "December",
+        say!("January"),
+        say!("February"),
+        say!("March"),
+        say!("April"),
+        say!("May"),
+        say!("June"),
+        say!("July"),
+        say!("August"),
+        say!("September"),
+        say!("October"),
+        say!("November"),
+        say!("December"),
     ];
     let month = usize::try_from(month - 1)
         .ok()

@@ -1,9 +1,9 @@
 //! A bare figure: rounded, punctuated, never anything but digits.
 
-use crate::words::manner::NumberStyle;
+use crate::words::{language::text, manner::NumberStyle, message};
 
 /// Stands where a number cannot be had; the sentence beside it says why.
-pub(super) const NOT_KNOWN: &str = "not known";
+pub(super) const NOT_KNOWN: &str = message!("not known");
 
 /// A true minus sign.
 pub(super) const MINUS: char = '\u{2212}';
@@ -22,7 +22,7 @@ const MOST_PLACES: usize = 9;
 pub fn figure(value: f64, places: usize, style: NumberStyle) -> String {
     match digits(value, places) {
         Some(digits) => set(&digits, style),
-        None => NOT_KNOWN.to_owned(),
+        None => text(NOT_KNOWN).to_owned(),
     }
 }
 
@@ -31,7 +31,7 @@ pub fn figure(value: f64, places: usize, style: NumberStyle) -> String {
 pub fn plain(value: f64, places: usize, style: NumberStyle) -> String {
     match digits(value, places) {
         Some(digits) => set(&digits.trimmed(), style),
-        None => NOT_KNOWN.to_owned(),
+        None => text(NOT_KNOWN).to_owned(),
     }
 }
 

@@ -5,8 +5,11 @@ use super::quantity::{GAP, with_unit};
 use crate::engine::quantity::{
     Altitude, Heat, Length, Minutes, Pressure, TemperatureChange, WarmingRate,
 };
-use crate::words::manner::Manner;
-use crate::words::unit::{HeightUnit, TemperatureUnit, ThicknessUnit};
+use crate::words::{
+    manner::Manner,
+    say,
+    unit::{HeightUnit, TemperatureUnit, ThicknessUnit},
+};
 
 /// From here on minutes are told in hours.
 const HOURS_FROM: f64 = 90.0;
@@ -17,7 +20,7 @@ pub fn minutes(time: Minutes, manner: Manner) -> String {
     let whole = libm::round(time.minutes());
     if whole < HOURS_FROM {
         let places = usize::from(time.minutes() < 10.0);
-        return with_unit(&plain(time.minutes(), places, manner.numbers), "min");
+        return with_unit(&plain(time.minutes(), places, manner.numbers), say!("min"));
     }
     let hours = libm::floor(whole / 60.0);
     let over = whole - hours * 60.0;
@@ -25,7 +28,7 @@ pub fn minutes(time: Minutes, manner: Manner) -> String {
     if over > 0.0 {
         format!(
             "{hours}{GAP}{}",
-            with_unit(&plain(over, 0, manner.numbers), "min")
+            with_unit(&plain(over, 0, manner.numbers), say!("min"))
         )
     } else {
         hours
@@ -49,7 +52,7 @@ pub fn about_minutes(time: Minutes, manner: Manner) -> String {
 /// A range of minutes: "22 to 31 min".
 #[must_use]
 pub fn minutes_range(low: Minutes, high: Minutes, manner: Manner) -> String {
-    super::range(low.minutes(), high.minutes(), 0, "min", manner)
+    super::range(low.minutes(), high.minutes(), 0, say!("min"), manner)
 }
 
 /// A thickness: "3 cm", "1.2 in".

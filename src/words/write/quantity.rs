@@ -2,8 +2,11 @@
 
 use super::figure::{digits, figure, plain, significant};
 use crate::engine::quantity::{Division, Factor, Mass, Share, Temperature, Viscosity};
-use crate::words::manner::{Manner, NumberStyle};
-use crate::words::unit::{MassUnit, OUNCES_IN_POUND, TemperatureUnit};
+use crate::words::{
+    manner::{Manner, NumberStyle},
+    say,
+    unit::{MassUnit, OUNCES_IN_POUND, TemperatureUnit},
+};
 
 /// Stands between a figure and its unit, so that no line ends between them.
 pub(super) const GAP: char = '\u{A0}';
@@ -52,7 +55,7 @@ pub fn share(share: Share, manner: Manner) -> String {
 /// A baker's percentage in words: "66.4 % of flour".
 #[must_use]
 pub fn of_flour(of_flour: Share, manner: Manner) -> String {
-    format!("{} of flour", share(of_flour, manner))
+    say!("{} of flour", share(of_flour, manner))
 }
 
 /// A temperature: "24.5 °C", "76 °F".
@@ -96,12 +99,12 @@ pub fn viscosity(viscosity: Viscosity, manner: Manner) -> String {
     let thickness = viscosity.pascal_seconds();
     let style = manner.numbers;
     if thickness > SOLID {
-        let most = with_unit(&plain(SOLID, 0, style), "Pa·s");
-        format!("over {most}")
+        let most = with_unit(&plain(SOLID, 0, style), say!("Pa·s"));
+        say!("over {most}", most)
     } else if thickness < 0.01 {
         with_unit(&significant(thickness * 1000.0, 2, style), "mPa·s")
     } else {
-        with_unit(&significant(thickness, 2, style), "Pa·s")
+        with_unit(&significant(thickness, 2, style), say!("Pa·s"))
     }
 }
 
@@ -153,7 +156,7 @@ fn seen(value: f64, places: usize, style: NumberStyle) -> String {
     let rounded_away = digits(value, places).is_some_and(|digits| digits.is_nought());
     if value > 0.0 && rounded_away {
         let least = 1.0 / super::figure::ten_to(places);
-        format!("under {}", plain(least, places, style))
+        say!("under {}", plain(least, places, style))
     } else {
         plain(value, places, style)
     }

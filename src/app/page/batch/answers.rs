@@ -1,5 +1,6 @@
 //! Answers about the batch, shared by its place, its key figures and the chocolate.
 
+use crate::words::say;
 use leptos::prelude::*;
 
 use super::divide_card::Bench;
@@ -67,7 +68,7 @@ impl BatchAnswers {
     pub fn read(self, look: impl Fn(&Scaled) -> String) -> String {
         self.scaled.with(|scaled| match scaled {
             Ok(scaled) => look(scaled),
-            Err(_) => "not known".to_owned(),
+            Err(_) => say!("not known").to_owned(),
         })
     }
 

@@ -4,20 +4,20 @@ use leptos::prelude::*;
 
 use super::keys::BatchFigureBox;
 use crate::engine::batch::BatchFigure;
-use crate::words::write;
+use crate::words::{say, write};
 
 /// What the pieces weigh once baked.
 #[component]
 pub fn BakedCard() -> impl IntoView {
     view! {
-        <section class="card" aria-label="Baked and cooled">
+        <section class="card" aria-label=say!("Baked and cooled")>
             <header>
-                <h2>"Baked and cooled"</h2>
-                <span class="quiet">"filling included, topping not"</span>
+                <h2>{say!("Baked and cooled")}</h2>
+                <span class="quiet">{say!("filling included, topping not")}</span>
             </header>
             <div class="figures">
-                <BatchFigureBox label="One piece" figure=BatchFigure::BakedEach look=|scaled, manner| write::mass(scaled.baked_each, manner) />
-                <BatchFigureBox label="All together" figure=BatchFigure::Baked look=|scaled, manner| write::mass(scaled.baked, manner) />
+                <BatchFigureBox label=say!("One piece") figure=BatchFigure::BakedEach look=|scaled, manner| write::mass(scaled.baked_each, manner) />
+                <BatchFigureBox label=say!("All together") figure=BatchFigure::Baked look=|scaled, manner| write::mass(scaled.baked, manner) />
             </div>
         </section>
     }

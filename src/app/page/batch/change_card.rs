@@ -6,19 +6,19 @@ use super::BatchAnswers;
 use crate::app::part::{Figure, Shown};
 use crate::app::state::{State, memo};
 use crate::engine::batch::Rounded;
-use crate::words::{Manner, weigh};
+use crate::words::{Manner, say, weigh};
 
 /// What weighing changes in all.
 #[component]
 pub fn ChangeCard() -> impl IntoView {
     view! {
-        <section class="card" aria-label="What the scale changes">
+        <section class="card" aria-label=say!("What the scale changes")>
             <header>
-                <h2>"What the scale changes"</h2>
+                <h2>{say!("What the scale changes")}</h2>
             </header>
             <div class="figures">
-                <RoundedFigure label="Dough as weighed" look=|rounded, manner| Some(weigh::dough_change(rounded, manner)) />
-                <RoundedFigure label="True water" look=weigh::water_change />
+                <RoundedFigure label=say!("Dough as weighed") look=|rounded, manner| Some(weigh::dough_change(rounded, manner)) />
+                <RoundedFigure label=say!("True water") look=weigh::water_change />
             </div>
         </section>
     }
@@ -37,7 +37,7 @@ fn RoundedFigure(
         let manner = state.manner.get();
         let value = answers.read_rounded(|rounded| look(rounded, manner));
         Shown {
-            value: value.unwrap_or_else(|| "none without flour".to_owned()),
+            value: value.unwrap_or_else(|| say!("none without flour").to_owned()),
             was: None,
         }
     });

@@ -8,7 +8,7 @@ use crate::app::state::{Opened, State, memo};
 use crate::engine::batch::{Rounded, Shown, SolutionCure};
 use crate::engine::formula::LineAt;
 use crate::engine::working::Line;
-use crate::words::caution;
+use crate::words::{caution, name, say};
 
 /// A line in need of a cure, and whether the scale shows nothing of it.
 type InNeed = (LineAt, bool);
@@ -28,8 +28,8 @@ pub fn Cures() -> impl IntoView {
     let some = memo(move || lines.with(|lines| !lines.is_empty()));
     view! {
         <Show when=move || some.get()>
-            <section class="advice cures follows" aria-label="Hard to weigh">
-                <h2>"Hard to weigh on these scales"</h2>
+            <section class="advice cures follows" aria-label=say!("Hard to weigh")>
+                <h2>{say!("Hard to weigh on these scales")}</h2>
                 <div>
                     <For each=move || lines.get() key=|line| *line let((at, is_below))>
                         <Cure at is_below />
@@ -55,7 +55,11 @@ fn Cure(
         let manner = state.manner.get();
         let found = answers.read_rounded(|rounded| {
             let line = rounded.lines.iter().find(|line| line.at == at)?;
-            caution::rounding(rounded.formula.line(at)?.food.name(), line, manner)
+            caution::rounding(
+                &name::food_short(&rounded.formula.line(at)?.food),
+                line,
+                manner,
+            )
         });
         found.map(|advice| (advice.means.into_owned(), advice.to_do.into_owned()))
     });
@@ -75,7 +79,7 @@ fn Cure(
             <div class="body">
                 <p>{means}</p>
                 <p>{to_do}</p>
-                <Button says="How this came about" class="bare" tapped=open />
+                <Button says=say!("How this came about") class="bare" tapped=open />
             </div>
         </details>
     }
@@ -84,7 +88,7 @@ fn Cure(
 /// "Instant yeast, Night dough".
 fn title(rounded: &Rounded, at: LineAt) -> Option<String> {
     let stream = rounded.formula.streams.get(at.stream)?;
-    let food = stream.lines.get(at.line)?.food.name();
+    let food = name::food_short(&stream.lines.get(at.line)?.food);
     Some(format!("{food}, {}", stream.name))
 }
 

@@ -4,8 +4,7 @@ use super::field::BatchField as Field;
 use crate::app::part::of_mass;
 use crate::engine::batch::{Wanted, Way};
 use crate::engine::quantity::Share;
-use crate::words::read::ReadError;
-use crate::words::{Manner, read, write};
+use crate::words::{Manner, message, read, read::ReadError, write};
 
 /// The numbers that belong to one way of asking.
 pub const fn of_way(way: Way) -> &'static [Field] {
@@ -21,7 +20,7 @@ pub const fn of_way(way: Way) -> &'static [Field] {
 
 const TIMES: Field = Field {
     id: "wanted-times",
-    label: "Times the formula",
+    label: message!("Times the formula"),
     unit: |_| "×",
     look: |batch, _, manner| {
         let Wanted::Times(times) = batch.wanted else {
@@ -37,7 +36,7 @@ const TIMES: Field = Field {
 
 const DOUGH: Field = Field {
     id: "wanted-dough",
-    label: "Dough, ready to divide",
+    label: message!("Dough, ready to divide"),
     unit: of_mass,
     look: |batch, _, manner| {
         let Wanted::Dough(mass) = batch.wanted else {
@@ -53,7 +52,7 @@ const DOUGH: Field = Field {
 
 const COUNT: Field = Field {
     id: "wanted-pieces",
-    label: "Pieces",
+    label: message!("Pieces"),
     unit: |_| "",
     look: |batch, _, manner| {
         let Wanted::Pieces { count, .. } = batch.wanted else {
@@ -71,7 +70,7 @@ const COUNT: Field = Field {
 
 const EACH: Field = Field {
     id: "wanted-each",
-    label: "Dough in each",
+    label: message!("Dough in each"),
     unit: of_mass,
     look: |batch, _, manner| {
         let Wanted::Pieces { each, .. } = batch.wanted else {
@@ -89,7 +88,7 @@ const EACH: Field = Field {
 
 const FLOUR: Field = Field {
     id: "wanted-flour",
-    label: "Flour on hand",
+    label: message!("Flour on hand"),
     unit: of_mass,
     look: |batch, _, manner| {
         let Wanted::FlourOnHand(mass) = batch.wanted else {
@@ -105,7 +104,7 @@ const FLOUR: Field = Field {
 
 const ON_HAND: Field = Field {
     id: "wanted-on-hand",
-    label: "How much there is",
+    label: message!("How much there is"),
     unit: of_mass,
     look: |batch, _, manner| {
         let Wanted::OnHand { mass, .. } = batch.wanted else {
@@ -123,7 +122,7 @@ const ON_HAND: Field = Field {
 
 const STUDENTS: Field = Field {
     id: "wanted-students",
-    label: "Students",
+    label: message!("Students"),
     unit: |_| "",
     look: |batch, _, manner| {
         let Wanted::Class { students, .. } = batch.wanted else {
@@ -141,7 +140,7 @@ const STUDENTS: Field = Field {
 
 const LOAVES: Field = Field {
     id: "wanted-loaves",
-    label: "Loaves for each",
+    label: message!("Loaves for each"),
     unit: |_| "",
     look: |batch, _, manner| {
         let Wanted::Class { loaves, .. } = batch.wanted else {
@@ -159,7 +158,7 @@ const LOAVES: Field = Field {
 
 const LOAF: Field = Field {
     id: "wanted-loaf",
-    label: "Dough in a loaf",
+    label: message!("Dough in a loaf"),
     unit: of_mass,
     look: |batch, _, manner| {
         let Wanted::Class { loaf, .. } = batch.wanted else {
@@ -178,7 +177,7 @@ const LOAF: Field = Field {
 /// The pieces that the formula, made once, is divided into.
 pub const PIECES: Field = Field {
     id: "batch-pieces",
-    label: "Pieces from the formula made once",
+    label: message!("Pieces from the formula made once"),
     unit: |_| "",
     look: |batch, _, manner| write::box_count(batch.pieces.get(), manner),
     set: |batch, text, manner| {
@@ -191,7 +190,7 @@ pub const PIECES: Field = Field {
 pub const LOSSES: [Field; 5] = [
     Field {
         id: "loss-residue",
-        label: "Left in bowls, whatever the batch",
+        label: message!("Left in bowls, whatever the batch"),
         unit: of_mass,
         look: |batch, _, manner| write::box_mass(batch.losses.residue, manner),
         set: |batch, text, manner| {
@@ -201,21 +200,21 @@ pub const LOSSES: [Field; 5] = [
     },
     Field {
         id: "loss-share",
-        label: "Left in bowls, of the dough",
+        label: message!("Left in bowls, of the dough"),
         unit: |_| "%",
         look: |batch, _, manner| write::box_share(batch.losses.residue_share, manner),
         set: |batch, text, manner| share(&mut batch.losses.residue_share, text, manner),
     },
     Field {
         id: "loss-dividing",
-        label: "At dividing, of the dough",
+        label: message!("At dividing, of the dough"),
         unit: |_| "%",
         look: |batch, _, manner| write::box_share(batch.losses.dividing, manner),
         set: |batch, text, manner| share(&mut batch.losses.dividing, text, manner),
     },
     Field {
         id: "loss-bake",
-        label: "In the oven and cooling",
+        label: message!("In the oven and cooling"),
         unit: |_| "%",
         look: |batch, _, manner| write::box_share(batch.losses.bake, manner),
         set: |batch, text, manner| share(&mut batch.losses.bake, text, manner),
@@ -226,7 +225,7 @@ pub const LOSSES: [Field; 5] = [
 /// What stays in bag and bowl.
 pub const STAYS: Field = Field {
     id: "loss-topping",
-    label: "Chocolate left in bag and bowl",
+    label: message!("Chocolate left in bag and bowl"),
     unit: |_| "%",
     look: |batch, _, manner| write::box_share(batch.losses.topping, manner),
     set: |batch, text, manner| share(&mut batch.losses.topping, text, manner),

@@ -6,15 +6,15 @@ use super::BatchAnswers;
 use crate::app::part::{Figure, Shown};
 use crate::app::state::{State, memo};
 use crate::engine::batch::{BatchFigure, Scaled};
-use crate::words::{Manner, weigh, write};
+use crate::words::{Manner, say, weigh, write};
 
 /// The three figures that the place is about.
 #[component]
 pub fn BatchKeys() -> impl IntoView {
     view! {
-        <BatchFigureBox label="Dough to mix" figure=BatchFigure::Mixed look=|scaled, manner| write::mass(scaled.mixed, manner) />
-        <BatchFigureBox label="Pieces" figure=BatchFigure::Each look=|scaled, manner| weigh::pieces(&scaled.pieces, manner) />
-        <BatchFigureBox label="Of the formula" figure=BatchFigure::Factor look=|scaled, manner| write::factor(scaled.factor, manner) />
+        <BatchFigureBox label=say!("Dough to mix") figure=BatchFigure::Mixed look=|scaled, manner| write::mass(scaled.mixed, manner) />
+        <BatchFigureBox label=say!("Pieces") figure=BatchFigure::Each look=|scaled, manner| weigh::pieces(&scaled.pieces, manner) />
+        <BatchFigureBox label=say!("Of the formula") figure=BatchFigure::Factor look=|scaled, manner| write::factor(scaled.factor, manner) />
     }
 }
 

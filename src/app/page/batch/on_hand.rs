@@ -8,7 +8,7 @@ use crate::app::part::PickOne;
 use crate::app::state::{State, memo};
 use crate::engine::batch::Wanted;
 use crate::engine::formula::{Formula, LineAt};
-use crate::words::name;
+use crate::words::{name, say};
 
 /// A choice of the formula's ingredients, each once.
 #[component]
@@ -35,7 +35,7 @@ pub fn OnHandPick() -> impl IntoView {
             }
         }
     };
-    view! { <PickOne id="wanted-food" label="Which ingredient" answers=foods holds chosen=Callback::new(chosen) /> }
+    view! { <PickOne id="wanted-food" label=say!("Which ingredient") answers=foods holds chosen=Callback::new(chosen) /> }
 }
 
 /// Each ingredient that weighs something, where it stands first, with its name and kind.

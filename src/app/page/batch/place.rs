@@ -18,7 +18,7 @@ use crate::app::part::AdviceCard;
 use crate::app::state::{State, memo};
 use crate::engine::batch::BatchCaution;
 use crate::sheet::Place;
-use crate::words::{Trouble, caution, name};
+use crate::words::{Trouble, caution, name, say};
 
 /// How much of it, in what?
 #[component]
@@ -61,7 +61,7 @@ fn Why() -> impl IntoView {
         why.get().map(|why| {
             view! {
                 <section class="advice" role="status">
-                    <h2>"No batch can be worked out"</h2>
+                    <h2>{say!("No batch can be worked out")}</h2>
                     <p>{why}</p>
                 </section>
             }
@@ -84,7 +84,7 @@ fn Doubts() -> impl IntoView {
     });
     let card = move |doubt: BatchCaution| {
         let advice = memo(move || Some(caution::batch(&doubt, state.manner.get())));
-        view! { <AdviceCard title="Check the losses" advice /> }
+        view! { <AdviceCard title=say!("Check the losses") advice /> }
     };
     move || doubts.get().into_iter().map(card).collect_view()
 }

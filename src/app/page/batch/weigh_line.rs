@@ -6,7 +6,7 @@ use super::BatchAnswers;
 use crate::app::state::{Opened, State, memo};
 use crate::engine::formula::LineAt;
 use crate::engine::working::Line;
-use crate::words::weigh;
+use crate::words::{name, weigh};
 
 /// One line to weigh; a tap shows how it came about.
 #[component]
@@ -22,7 +22,7 @@ pub fn WeighLine(
                 sheet
                     .formula
                     .line(at)
-                    .map(|line| line.food.name().to_owned())
+                    .map(|line| name::food_short(&line.food).into_owned())
             })
             .unwrap_or_default()
     });

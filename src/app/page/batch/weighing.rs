@@ -6,7 +6,7 @@ use super::{BatchAnswers, WeighLine};
 use crate::app::part::stream_word;
 use crate::app::state::{State, memo};
 use crate::engine::formula::{LineAt, StreamKind};
-use crate::words::{line, write};
+use crate::words::{line, say, write};
 
 /// What a card needs to know before its lines.
 #[derive(Clone, PartialEq, Eq, Hash)]
@@ -64,7 +64,7 @@ fn StreamToWeigh(
             ))
         })
     });
-    let label = format!("To weigh: {name}");
+    let label = say!("To weigh: {name}", name);
     let rows = (0..lines)
         .map(|line| view! { <li><WeighLine at=LineAt { stream, line } /></li> })
         .collect_view();

@@ -7,7 +7,7 @@ use crate::app::part::{Button, Picture};
 use crate::app::state::State;
 use crate::engine::chocolate::{usual_filling, usual_syrup};
 use crate::engine::formula::{Stream, StreamKind};
-use crate::words::{Trouble, name, notice};
+use crate::words::{Trouble, language::text, message, name, notice, say};
 
 /// Offers a stream that the formula has not.
 #[component]
@@ -20,7 +20,8 @@ pub fn AddStreamCard(
         SYRUP
     } else {
         FILLING
-    };
+    }
+    .map(text);
     let add = move |()| {
         match begun(state, kind) {
             Ok(Some(_)) if !state.sheet().formula.has_room_for_a_stream() => {
@@ -32,7 +33,7 @@ pub fn AddStreamCard(
                     // In the order of the work; streams of one kind stay in theirs.
                     sheet.formula.streams.sort_by_key(|stream| stream.kind);
                 });
-                announce("Added to the formula. Undo takes it out again.");
+                announce(say!("Added to the formula. Undo takes it out again."));
             }
             Ok(None) => {}
             Err(said) => announce(&said),
@@ -53,14 +54,18 @@ pub fn AddStreamCard(
 
 /// Title, button, and what it does.
 const SYRUP: [&str; 3] = [
-    "Syrup for the top",
-    "Add a syrup",
-    "This formula has none. One of dark chocolate and water, thin enough to drizzle, is a start; change it from there.",
+    message!("Syrup for the top"),
+    message!("Add a syrup"),
+    message!(
+        "This formula has none. One of dark chocolate and water, thin enough to drizzle, is a start; change it from there."
+    ),
 ];
 const FILLING: [&str; 3] = [
-    "Filling",
-    "Add a filling",
-    "This formula has none. Dark chocolate, 9 g to 100 g of dough, is a start; change it from there.",
+    message!("Filling"),
+    message!("Add a filling"),
+    message!(
+        "This formula has none. Dark chocolate, 9 g to 100 g of dough, is a start; change it from there."
+    ),
 ];
 
 fn begun(state: State, kind: StreamKind) -> Result<Option<Stream>, String> {

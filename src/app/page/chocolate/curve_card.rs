@@ -7,7 +7,7 @@ use super::keys::SyrupFigure;
 use crate::app::part::FlowCurve;
 use crate::app::state::{State, memo};
 use crate::engine::chocolate::{Flow, Syrup, SyrupCaution};
-use crate::words::{caution, name, picture, write};
+use crate::words::{caution, name, picture, say, write};
 
 /// Will it run?
 #[component]
@@ -16,7 +16,7 @@ pub fn CurveCard() -> impl IntoView {
     let answers = ChocolateAnswers::here();
     let at = memo(move || {
         let manner = state.manner.get();
-        state.with(|sheet| format!("at {}", write::temperature(sheet.batch.syrup_at, manner)))
+        state.with(|sheet| say!("at {}", write::temperature(sheet.batch.syrup_at, manner)))
     });
     let drawing = memo(move || {
         let manner = state.manner.get();
@@ -43,9 +43,9 @@ pub fn CurveCard() -> impl IntoView {
         caution::syrup(&SyrupCaution::WithinAFactorOfTwo, state.manner.get()).sentence()
     });
     view! {
-        <section class="card" aria-label="Will it run?">
+        <section class="card" aria-label=say!("Will it run?")>
             <header>
-                <h2>"Will it run?"</h2>
+                <h2>{say!("Will it run?")}</h2>
                 <span class="quiet">{at}</span>
             </header>
             <div class="body follows">
@@ -55,8 +55,8 @@ pub fn CurveCard() -> impl IntoView {
                 <p class="quiet">{trust}</p>
             </div>
             <div class="figures">
-                <SyrupFigure label="Least liquid that flows" look=|syrup, manner| least(syrup, |mass| write::mass(mass, manner)) working=Syrup::seizing_working />
-                <SyrupFigure label="Handbook’s least water" look=|syrup, manner| write::mass(syrup.rule.needed, manner) working=|syrup| syrup.rule.working(syrup.chocolate) />
+                <SyrupFigure label=say!("Least liquid that flows") look=|syrup, manner| least(syrup, |mass| write::mass(mass, manner)) working=Syrup::seizing_working />
+                <SyrupFigure label=say!("Handbook’s least water") look=|syrup, manner| write::mass(syrup.rule.needed, manner) working=|syrup| syrup.rule.working(syrup.chocolate) />
             </div>
         </section>
     }
@@ -66,10 +66,10 @@ pub fn CurveCard() -> impl IntoView {
 fn does(flow: Flow) -> String {
     match flow {
         Flow::MeltedOnly => {
-            "No water is added: melted chocolate, which flows in its own fat.".to_owned()
+            say!("No water is added: melted chocolate, which flows in its own fat.").to_owned()
         }
-        Flow::Seized => "It seizes.".to_owned(),
-        Flow::Flows { handling, .. } => format!("It {}.", name::handling_looks(handling)),
+        Flow::Seized => say!("It seizes.").to_owned(),
+        Flow::Flows { handling, .. } => say!("It {}.", name::handling_looks(handling)),
     }
 }
 

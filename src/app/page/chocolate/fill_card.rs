@@ -9,7 +9,7 @@ use crate::app::part::{AdviceCard, Figure, NumberBox, Shown};
 use crate::app::state::{State, memo};
 use crate::engine::chocolate::{Fill, FillAsked, fill, set_filling};
 use crate::engine::quantity::{Mass, Share};
-use crate::words::{Manner, Trouble, caution, read, weigh, write};
+use crate::words::{Manner, Trouble, caution, read, say, weigh, write};
 
 /// The filling of this batch.
 #[component]
@@ -36,30 +36,30 @@ pub fn FillCard() -> impl IntoView {
             let manner = state.manner.get();
             answers
                 .read_fill(|fill| write::mass(fill.with_spare, manner))
-                .unwrap_or_else(|| "not known".to_owned())
+                .unwrap_or_else(|| say!("not known").to_owned())
         },
         was: None,
     });
     let working = move |()| untrack(|| answers.read_fill(Fill::working).unwrap_or_default());
     let unit = Signal::derive(move || state.manner.get().units.mass.symbol());
     view! {
-        <section class="card" data-stream="filling" aria-label="Filling">
+        <section class="card" data-stream="filling" aria-label=say!("Filling")>
             <header>
-                <h2>"Filling"</h2>
-                <span class="quiet">{move || format!("for {}", pieces.get())}</span>
+                <h2>{say!("Filling")}</h2>
+                <span class="quiet">{move || say!("for {}", pieces.get())}</span>
             </header>
             <div class="body">
                 <div class="boxes">
-                    <FillBox id="fill-each" label="In each piece" unit look=|fill, manner| write::box_mass(fill.each, manner) set=by_each />
-                    <FillBox id="fill-total" label="To make in all" unit look=|fill, manner| write::box_mass(fill.to_make, manner) set=by_total />
-                    <FillBox id="fill-share" label="Of the dough" unit="%" look=|fill, manner| write::box_share(fill.of_dough, manner) set=by_share />
+                    <FillBox id="fill-each" label=say!("In each piece") unit look=|fill, manner| write::box_mass(fill.each, manner) set=by_each />
+                    <FillBox id="fill-total" label=say!("To make in all") unit look=|fill, manner| write::box_mass(fill.to_make, manner) set=by_total />
+                    <FillBox id="fill-share" label=say!("Of the dough") unit="%" look=|fill, manner| write::box_share(fill.of_dough, manner) set=by_share />
                 </div>
-                <div class="figures"><Figure label="To make, with one piece spare" shown=spare working=Callback::new(working) /></div>
+                <div class="figures"><Figure label=say!("To make, with one piece spare") shown=spare working=Callback::new(working) /></div>
             </div>
-            <p class="over quiet">"In the formula, made once:"</p>
+            <p class="over quiet">{say!("In the formula, made once:")}</p>
             {move || answers.filling.get().map(|stream| view! { <FoodRows stream /> })}
         </section>
-        <AdviceCard title="Much filling" advice=heavy working=Callback::new(working) />
+        <AdviceCard title=say!("Much filling") advice=heavy working=Callback::new(working) />
     }
 }
 

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use crate::app::part::NumberBox;
 use crate::app::state::{Opened, State, memo};
 use crate::engine::formula::{LineAt, set_mass};
-use crate::words::{Trouble, line, read, write};
+use crate::words::{Trouble, line, name, read, say, write};
 
 /// One ingredient; a tap on its name opens what can be done with it.
 #[component]
@@ -20,7 +20,7 @@ pub fn FoodRow(
                 sheet
                     .formula
                     .line(at)
-                    .map(|line| line.food.name().to_owned())
+                    .map(|line| name::food_short(&line.food).into_owned())
             })
             .unwrap_or_default()
     });
@@ -47,7 +47,7 @@ pub fn FoodRow(
         let set = state.change(&from, |formula| set_mass(formula, at, mass));
         set.map_err(|error| error.sentence(manner))
     };
-    let label = Signal::derive(move || format!("{}, weight", food.get()));
+    let label = Signal::derive(move || say!("{}, weight", food.get()));
     let unit = Signal::derive(move || state.manner.get().units.mass.symbol());
     view! {
         <div class="line one-box" role="group" aria-label=food>

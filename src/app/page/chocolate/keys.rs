@@ -7,7 +7,7 @@ use crate::app::part::{Figure, Shown};
 use crate::app::state::{State, memo};
 use crate::engine::chocolate::{Flow, Syrup};
 use crate::engine::working::Line;
-use crate::words::{Manner, name, write};
+use crate::words::{Manner, name, say, write};
 
 /// The three figures that the place is about.
 #[component]
@@ -15,11 +15,11 @@ pub fn ChocolateKeys() -> impl IntoView {
     let answers = ChocolateAnswers::here();
     let handling = memo(move || {
         let flow = answers.read_syrup(|syrup| name::flow(syrup.flow));
-        flow.unwrap_or("Thickness").to_owned()
+        flow.unwrap_or(say!("Thickness")).to_owned()
     });
     view! {
-        <SyrupFigure label="Chocolate" look=|syrup, manner| write::mass(syrup.chocolate, manner) working=Syrup::parts_working />
-        <SyrupFigure label="Liquid" look=|syrup, manner| write::mass(syrup.liquid, manner) working=Syrup::parts_working />
+        <SyrupFigure label=say!("Chocolate") look=|syrup, manner| write::mass(syrup.chocolate, manner) working=Syrup::parts_working />
+        <SyrupFigure label=say!("Liquid") look=|syrup, manner| write::mass(syrup.liquid, manner) working=Syrup::parts_working />
         <SyrupFigure label=handling look=thickness working=Syrup::working />
     }
 }
@@ -27,7 +27,7 @@ pub fn ChocolateKeys() -> impl IntoView {
 fn thickness(syrup: &Syrup, manner: Manner) -> String {
     match syrup.flow {
         Flow::Flows { thickness, .. } => write::viscosity(thickness, manner),
-        Flow::Seized | Flow::MeltedOnly => "no figure".to_owned(),
+        Flow::Seized | Flow::MeltedOnly => say!("no figure").to_owned(),
     }
 }
 

@@ -10,8 +10,11 @@ use crate::app::state::{State, after_frame, memo};
 use crate::engine::chocolate::{Melted, Melting, melt, melt_remedies};
 use crate::engine::heat::HeatError;
 use crate::engine::kitchen::melting;
-use crate::words::picture::{MeltDrawing, melt_curve};
-use crate::words::{Manner, Trouble, heat, write};
+use crate::words::{
+    Manner, Trouble, heat,
+    picture::{MeltDrawing, melt_curve},
+    say, write,
+};
 
 /// Will it melt?
 #[component]
@@ -42,10 +45,10 @@ pub fn MeltCard() -> impl IntoView {
     });
     let melted = memo(move || settled.get().and_then(Result::ok));
     view! {
-        <section class="card" data-stream="topping" aria-label="Will it melt?">
+        <section class="card" data-stream="topping" aria-label=say!("Will it melt?")>
             <header>
-                <h2>"Will it melt?"</h2>
-                <span class="quiet">"chocolate and hot liquid"</span>
+                <h2>{say!("Will it melt?")}</h2>
+                <span class="quiet">{say!("chocolate and hot liquid")}</span>
             </header>
             <div class="body">
                 <div class="boxes">
@@ -61,8 +64,8 @@ pub fn MeltCard() -> impl IntoView {
                 <Scorch />
             </div>
             <div class="figures">
-                <MeltFigure melted label="They settle at" look=|melted, manner| write::temperature(melted.temperature, manner) />
-                <MeltFigure melted label="Fat that stays solid" look=|melted, manner| write::share(melted.unmelted, manner) />
+                <MeltFigure melted label=say!("They settle at") look=|melted, manner| write::temperature(melted.temperature, manner) />
+                <MeltFigure melted label=say!("Fat that stays solid") look=|melted, manner| write::share(melted.unmelted, manner) />
             </div>
         </section>
     }
@@ -116,14 +119,14 @@ fn WhatMelts(good: Memo<Option<Melting>>, melted: Memo<Option<Melted>>) -> impl 
     let working = move |()| {
         melted.with_untracked(|melted| melted.as_ref().map(Melted::working).unwrap_or_default())
     };
-    view! { <AdviceCard title="Lumps" advice working=Callback::new(working) /> }
+    view! { <AdviceCard title=say!("Lumps") advice working=Callback::new(working) /> }
 }
 
 #[component]
 fn Scorch() -> impl IntoView {
     let state = State::here();
     let advice = memo(move || Some(heat::bath_caution(state.manner.get())));
-    view! { <AdviceCard title="Scorching and steam" advice /> }
+    view! { <AdviceCard title=say!("Scorching and steam") advice /> }
 }
 
 #[component]

@@ -2,9 +2,12 @@
 
 use crate::app::part::{Wish, degrees};
 use crate::engine::quantity::Temperature;
-use crate::words::read::{self, ReadError};
-use crate::words::unit::ThicknessUnit;
-use crate::words::{Manner, write};
+use crate::words::{
+    Manner, message,
+    read::{self, ReadError},
+    unit::ThicknessUnit,
+    write,
+};
 
 /// Nothing where nothing is typed: then it is as usual.
 fn temperature(text: &str, manner: Manner) -> Result<Option<Temperature>, ReadError> {
@@ -18,7 +21,7 @@ fn temperature(text: &str, manner: Manner) -> Result<Option<Temperature>, ReadEr
 /// How hot the liquid is poured.
 pub const LIQUID: Wish = Wish {
     id: "melt-liquid",
-    label: "Liquid poured at",
+    label: message!("Liquid poured at"),
     unit: degrees,
     look: |wishes, kitchen, manner| {
         let at = wishes.melt.liquid.or_else(|| kitchen.off_the_boil().ok());
@@ -31,7 +34,7 @@ pub const LIQUID: Wish = Wish {
 /// How warm the chocolate is.
 pub const CHOCOLATE: Wish = Wish {
     id: "melt-chocolate",
-    label: "Chocolate at",
+    label: message!("Chocolate at"),
     unit: degrees,
     look: |wishes, kitchen, manner| {
         write::box_temperature(wishes.melt.chocolate.unwrap_or(kitchen.room), manner)
@@ -42,7 +45,7 @@ pub const CHOCOLATE: Wish = Wish {
 /// How warm its bowl is.
 pub const BOWL: Wish = Wish {
     id: "melt-bowl",
-    label: "Bowl at",
+    label: message!("Bowl at"),
     unit: degrees,
     look: |wishes, kitchen, manner| {
         write::box_temperature(wishes.melt.bowl.unwrap_or(kitchen.room), manner)
@@ -53,7 +56,7 @@ pub const BOWL: Wish = Wish {
 /// How large the pieces are across.
 pub const PIECES: Wish = Wish {
     id: "melt-pieces",
-    label: "Chopped to, across",
+    label: message!("Chopped to, across"),
     unit: |manner| ThicknessUnit::of(manner.units).symbol(),
     look: |wishes, _, manner| write::box_thickness(wishes.melt.pieces, manner),
     set: |wishes, text, manner| read::thickness(text, manner).map(|read| wishes.melt.pieces = read),

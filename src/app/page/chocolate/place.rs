@@ -16,8 +16,10 @@ use crate::app::part::AdviceCard;
 use crate::app::state::{State, memo};
 use crate::engine::formula::StreamKind;
 use crate::sheet::Place;
-use crate::words::caution::{Step, safety};
-use crate::words::name;
+use crate::words::{
+    caution::{Step, safety},
+    name, say,
+};
 
 /// Will it run?
 #[component]
@@ -45,7 +47,7 @@ pub fn ChocolatePlace() -> impl IntoView {
                 <MeltCard />
                 <KeepingCard />
             </Show>
-            <AdviceCard title="Hot chocolate and steam" advice=hot />
+            <AdviceCard title=say!("Hot chocolate and steam") advice=hot />
         </div>
     }
 }

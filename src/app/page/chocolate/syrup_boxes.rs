@@ -7,7 +7,7 @@ use super::thickness::set_thickness;
 use crate::app::part::NumberBox;
 use crate::app::state::{State, memo};
 use crate::engine::chocolate::{Flow, set_liquid};
-use crate::words::{Trouble, read, write};
+use crate::words::{Trouble, read, say, write};
 
 /// The figures that can be set in place of weights.
 #[component]
@@ -49,7 +49,7 @@ fn RatioBox() -> impl IntoView {
             set.map_err(|error| error.sentence(manner))
         })
     };
-    view! { <NumberBox id="syrup-ratio" label="Chocolate to 1 of liquid" unit=": 1" figure take=Callback::new(take) /> }
+    view! { <NumberBox id="syrup-ratio" label=say!("Chocolate to 1 of liquid") unit=": 1" figure take=Callback::new(take) /> }
 }
 
 /// How thick it is; what is typed is how thick it should be.
@@ -70,7 +70,7 @@ fn ThicknessBox() -> impl IntoView {
         let wished = read::viscosity(&text, manner).map_err(|error| error.sentence(manner))?;
         set_thickness(state, answers, "syrup-thickness", wished)
     };
-    view! { <NumberBox id="syrup-thickness" label="Thickness" unit="Pa·s" figure take=Callback::new(take) /> }
+    view! { <NumberBox id="syrup-thickness" label=say!("Thickness") unit=say!("Pa·s") figure take=Callback::new(take) /> }
 }
 
 /// How warm it is when it is used.
@@ -88,5 +88,5 @@ fn TemperatureBox() -> impl IntoView {
         Ok(())
     };
     let unit = Signal::derive(move || state.manner.get().units.temperature.symbol());
-    view! { <NumberBox id="syrup-at" label="Used at" unit figure take=Callback::new(take) /> }
+    view! { <NumberBox id="syrup-at" label=say!("Used at") unit figure take=Callback::new(take) /> }
 }

@@ -11,7 +11,7 @@ use crate::app::state::{Opened, State, memo};
 use crate::engine::formula::Line;
 use crate::engine::larder::Food;
 use crate::engine::quantity::Mass;
-use crate::words::Trouble;
+use crate::words::{Trouble, say};
 
 /// The syrup of the formula.
 #[component]
@@ -41,14 +41,14 @@ pub fn SyrupCard() -> impl IntoView {
     });
     let pick = move |()| {
         state.open(Opened::Pick {
-            title: "Add to the syrup".to_owned(),
+            title: say!("Add to the syrup").to_owned(),
             picked: Callback::new(move |food| add(state, answers.topping.get_untracked(), food)),
         });
     };
     view! {
-        <section class="card" data-stream="topping" aria-label="Syrup for the top">
+        <section class="card" data-stream="topping" aria-label=say!("Syrup for the top")>
             <header>
-                <h2>"Syrup for the top"</h2>
+                <h2>{say!("Syrup for the top")}</h2>
                 <span class="quiet">{name}</span>
             </header>
             {move || answers.topping.get().map(|stream| view! { <FoodRows stream /> })}
@@ -58,7 +58,7 @@ pub fn SyrupCard() -> impl IntoView {
                 <HandlingChoice />
             </div>
             <footer>
-                <Button says="Add to the syrup" class="bare" picture=Picture::Add tapped=pick />
+                <Button says=say!("Add to the syrup") class="bare" picture=Picture::Add tapped=pick />
             </footer>
         </section>
     }

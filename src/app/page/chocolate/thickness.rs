@@ -8,7 +8,7 @@ use crate::app::part::Choice;
 use crate::app::state::{State, memo};
 use crate::engine::chocolate::{Flow, Handling, set_liquid};
 use crate::engine::quantity::Viscosity;
-use crate::words::{Trouble, name};
+use crate::words::{Trouble, name, say};
 
 /// Pours as much liquid as makes the syrup so thick.
 ///
@@ -67,7 +67,7 @@ pub fn HandlingChoice() -> impl IntoView {
         refused.set(said);
     };
     view! {
-        <Choice id="syrup-wish" label="Pour so much liquid that it will" answers=wishes holds chosen=Callback::new(chosen) />
+        <Choice id="syrup-wish" label=say!("Pour so much liquid that it will") answers=wishes holds chosen=Callback::new(chosen) />
         {move || (!refused.with(String::is_empty)).then(|| view! { <p class="trouble">{refused.get()}</p> })}
     }
 }

@@ -7,7 +7,7 @@ use crate::app::page::{BatchAnswers, STAYS, WeighLine};
 use crate::app::part::FieldBox;
 use crate::app::state::{State, memo};
 use crate::engine::formula::LineAt;
-use crate::words::weigh;
+use crate::words::{say, weigh};
 
 /// What to weigh for this batch.
 #[component]
@@ -25,9 +25,9 @@ pub fn WeighCard() -> impl IntoView {
             .flatten()
     };
     view! {
-        <section class="card" aria-label="To weigh for this batch">
+        <section class="card" aria-label=say!("To weigh for this batch")>
             <header>
-                <h2>"To weigh for this batch"</h2>
+                <h2>{say!("To weigh for this batch")}</h2>
                 <span class="quiet">{move || pieces.get()}</span>
             </header>
             <For each=streams key=|stream| *stream let(stream)>
@@ -35,7 +35,7 @@ pub fn WeighCard() -> impl IntoView {
             </For>
             <div class="body stays">
                 <FieldBox field=STAYS />
-                <p class="quiet">"What stays behind is in these weights."</p>
+                <p class="quiet">{say!("What stays behind is in these weights.")}</p>
             </div>
         </section>
     }

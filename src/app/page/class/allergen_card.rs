@@ -5,9 +5,12 @@ use leptos::prelude::*;
 use crate::app::part::{Button, PickOne};
 use crate::app::state::{Desk, State, memo};
 use crate::engine::larder::Allergen;
-use crate::words::caution::LOCAL_RULES;
-use crate::words::class::{AllergenLine, allergens};
-use crate::words::name;
+use crate::words::{
+    caution::LOCAL_RULES,
+    class::{AllergenLine, allergens},
+    language::text,
+    name, say,
+};
 
 /// What must be named.
 #[component]
@@ -26,17 +29,17 @@ pub fn AllergenCard() -> impl IntoView {
         view! { <ul class="plain">{lines.into_iter().map(line).collect_view()}</ul> }
     };
     view! {
-        <section class="card" aria-label="Allergens">
+        <section class="card" aria-label=say!("Allergens")>
             <header>
-                <h2>"Allergens"</h2>
+                <h2>{say!("Allergens")}</h2>
                 <span class="quiet">{move || name::law(desk.law.get())}</span>
             </header>
             <div class="body">
                 <p class="follows"><b>{move || told.with(|told| told.says.clone())}</b></p>
                 {move || lines(told.with(|told| told.contains.clone()))}
                 {move || lines(told.with(|told| told.may_contain.clone()))}
-                <p class="quiet">{move || told.with(|told| told.note)} " " {LOCAL_RULES}</p>
-                <Marked id="kitchen-allergen" label="May come from your kitchen" holds=Signal::derive(move || desk.pantry.with(|pantry| pantry.kitchen.clone()))
+                <p class="quiet">{move || told.with(|told| told.note)} " " {text(LOCAL_RULES)}</p>
+                <Marked id="kitchen-allergen" label=say!("May come from your kitchen") holds=Signal::derive(move || desk.pantry.with(|pantry| pantry.kitchen.clone()))
                     changed=Callback::new(move |marked| desk.set_pantry(|pantry| pantry.kitchen = marked)) />
             </div>
         </section>
@@ -58,7 +61,7 @@ pub fn Marked(
 ) -> impl IntoView {
     let answers = memo(move || {
         let marked = holds.get();
-        let mut all: Vec<(Option<Allergen>, String)> = vec![(None, "add one".to_owned())];
+        let mut all: Vec<(Option<Allergen>, String)> = vec![(None, say!("add one").to_owned())];
         let left = Allergen::ALL
             .into_iter()
             .filter(|one| !marked.contains(one));
@@ -78,7 +81,7 @@ pub fn Marked(
         changed.run(marked);
     };
     let button = move |one: Allergen| {
-        let says = format!("Take away: {}", name::allergen(one));
+        let says = say!("Take away: {}", name::allergen(one));
         view! { <Button says tapped=move |()| taken(one) /> }
     };
     view! {

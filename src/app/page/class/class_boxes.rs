@@ -5,8 +5,7 @@ use leptos::prelude::*;
 use crate::app::part::NumberBox;
 use crate::app::state::{Desk, State, memo};
 use crate::engine::class::ClassWishes;
-use crate::words::read::ReadError;
-use crate::words::{Manner, Trouble, read, write};
+use crate::words::{Manner, Trouble, language::text, message, read, read::ReadError, write};
 
 /// A number of the class.
 #[derive(Clone, Copy)]
@@ -19,7 +18,7 @@ struct Field {
 }
 
 macro_rules! counted {
-    ($id:literal, $label:literal, $($place:ident).+) => {
+    ($id:literal, $label:expr, $($place:ident).+) => {
         Field {
             id: $id,
             label: $label,
@@ -34,7 +33,7 @@ macro_rules! counted {
 }
 
 macro_rules! timed {
-    ($id:literal, $label:literal, $place:ident) => {
+    ($id:literal, $label:expr, $place:ident) => {
         Field {
             id: $id,
             label: $label,
@@ -49,12 +48,12 @@ macro_rules! timed {
 }
 
 const FIELDS: [Field; 8] = [
-    counted!("class-students", "Students in the room", students),
-    counted!("class-bench", "At one bench", at_bench),
-    counted!("class-loaves", "Loaves each", loaves),
+    counted!("class-students", message!("Students in the room"), students),
+    counted!("class-bench", message!("At one bench"), at_bench),
+    counted!("class-loaves", message!("Loaves each"), loaves),
     Field {
         id: "class-loaf",
-        label: "Dough for one loaf",
+        label: message!("Dough for one loaf"),
         unit: None,
         look: |wishes, manner| write::box_mass(wishes.loaf, manner),
         set: |wishes, text, manner| {
@@ -64,7 +63,7 @@ const FIELDS: [Field; 8] = [
     },
     Field {
         id: "class-shown",
-        label: "Loaves the teacher makes",
+        label: message!("Loaves the teacher makes"),
         unit: Some(""),
         look: |wishes, manner| write::box_count(wishes.shown, manner),
         set: |wishes, text, manner| {
@@ -75,9 +74,13 @@ const FIELDS: [Field; 8] = [
             Ok(())
         },
     },
-    counted!("class-places", "Loaves in the oven at once", oven.places),
-    timed!("class-bake", "One load bakes", bake),
-    timed!("class-between", "Between two loads", between),
+    counted!(
+        "class-places",
+        message!("Loaves in the oven at once"),
+        oven.places
+    ),
+    timed!("class-bake", message!("One load bakes"), bake),
+    timed!("class-between", message!("Between two loads"), between),
 ];
 
 /// The boxes of the class.
@@ -110,5 +113,5 @@ fn WishBox(
             .unit
             .unwrap_or_else(|| state.manner.get().units.mass.symbol())
     });
-    view! { <NumberBox id=field.id label=field.label.to_owned() unit figure take=Callback::new(take) /> }
+    view! { <NumberBox id=field.id label=text(field.label) unit figure take=Callback::new(take) /> }
 }

@@ -13,8 +13,11 @@ use crate::app::state::{Desk, State, memo};
 use crate::engine::batch::Wanted;
 use crate::engine::class::{class, oven};
 use crate::sheet::Place;
-use crate::words::Trouble;
-use crate::words::class::{BenchView, ClassView, StreamLines, class as told_of};
+use crate::words::{
+    Trouble,
+    class::{BenchView, ClassView, StreamLines, class as told_of},
+    say,
+};
 
 /// The class.
 #[component]
@@ -53,7 +56,7 @@ pub fn ClassCard() -> impl IntoView {
                 loaf: wishes.loaf,
             };
         });
-        announce("The batch is now the whole class’s.");
+        announce(say!("The batch is now the whole class’s."));
     };
     let plan = move |()| {
         let loads = loads.get_untracked().map(|loads| loads.as_planned());
@@ -61,7 +64,7 @@ pub fn ClassCard() -> impl IntoView {
             state.place.set(Place::Day);
             focus::to_the_top();
             focus::move_to(HEADING);
-            announce("The plan now has the class’s oven loads.");
+            announce(say!("The plan now has the class’s oven loads."));
         }
     };
     // A visitor's copy keeps no plan; there Day itself offers the loads.
@@ -69,20 +72,20 @@ pub fn ClassCard() -> impl IntoView {
     view! {
         <details class="card fold" id="class">
             <summary>
-                <span class="title">"Class"</span>
+                <span class="title">{say!("Class")}</span>
                 <span class="quiet">{move || told.with(|told| told.as_ref().map(|told| told.title.clone()).unwrap_or_default())}</span>
             </summary>
             <div class="body">
                 <ClassBoxes />
-                <AdviceCard title="The oven and the class" advice />
+                <AdviceCard title=say!("The oven and the class") advice />
                 {move || match told.get() {
                     Ok(told) => view! { <Sheet told /> }.into_any(),
                     Err(says) => view! { <p class="trouble">{says}</p> }.into_any(),
                 }}
                 <div class="buttons">
-                    <Button says="Make the batch the whole class’s" tapped=make />
+                    <Button says=say!("Make the batch the whole class’s") tapped=make />
                     <Show when=is_kept>
-                        <Button says="Plan the day with these oven loads" tapped=plan />
+                        <Button says=say!("Plan the day with these oven loads") tapped=plan />
                     </Show>
                 </div>
             </div>
@@ -104,11 +107,11 @@ fn Sheet(
     };
     view! {
         {told.benches.into_iter().map(bench).collect_view()}
-        <h3>"Everything together"</h3>
+        <h3>{say!("Everything together")}</h3>
         {streams(told.total)}
-        <h3>"Bowls"</h3>
+        <h3>{say!("Bowls")}</h3>
         <ul class="plain">{items(told.bowls)}</ul>
-        <h3>"Oven"</h3>
+        <h3>{say!("Oven")}</h3>
         <ul class="plain">{items(told.loads)}</ul>
     }
 }

@@ -8,8 +8,11 @@ use crate::app::page::BatchAnswers;
 use crate::app::part::Choice;
 use crate::app::state::{Desk, Opened, State, memo};
 use crate::engine::nutrition::LabelLaw;
-use crate::words::class::{NutritionRow, NutritionView, nutrition};
-use crate::words::{Trouble, name};
+use crate::words::{
+    Trouble,
+    class::{NutritionRow, NutritionView, nutrition},
+    name, say,
+};
 
 /// What is in the bread.
 #[component]
@@ -30,11 +33,11 @@ pub fn NutritionCard() -> impl IntoView {
     view! {
         <details class="card fold">
             <summary>
-                <span class="title">"Nutrition"</span>
-                <span class="quiet">"an estimate"</span>
+                <span class="title">{say!("Nutrition")}</span>
+                <span class="quiet">{say!("an estimate")}</span>
             </summary>
             <div class="body">
-                <Choice id="label-law" label="Rounded and named by the law of" answers=laws holds=desk.law chosen=Callback::new(move |law| desk.law.set(law)) />
+                <Choice id="label-law" label=say!("Rounded and named by the law of") answers=laws holds=desk.law chosen=Callback::new(move |law| desk.law.set(law)) />
                 {move || match told.get() {
                     Some(Ok(told)) => view! { <Table told /> }.into_any(),
                     Some(Err(says)) => view! { <p>{says}</p> }.into_any(),

@@ -9,8 +9,9 @@ use crate::engine::larder::{Allergen, Food};
 use crate::engine::quantity::Mass;
 use crate::engine::shopping::needs;
 use crate::sheet::PantryItem;
-use crate::words::read::ReadError;
-use crate::words::{Manner, Trouble, name, read, write};
+use crate::words::{
+    Manner, Trouble, language::text, message, name, read, read::ReadError, say, write,
+};
 
 /// The ingredient that is looked at, and what is known of it.
 #[component]
@@ -29,15 +30,15 @@ pub fn PantryBox() -> impl IntoView {
         foods.with(|foods| foods.get(chosen.get()).or_else(|| foods.first()).cloned())
     });
     view! {
-        <h3>"Pantry"</h3>
-        <PickOne id="pantry-food" label="Ingredient" answers holds=chosen chosen=Callback::new(move |at| chosen.set(at)) />
+        <h3>{say!("Pantry")}</h3>
+        <PickOne id="pantry-food" label=say!("Ingredient") answers holds=chosen chosen=Callback::new(move |at| chosen.set(at)) />
         <div class="boxes">
             <ItemBox field=PACK food />
             <ItemBox field=PRICE food />
             <ItemBox field=ON_HAND food />
         </div>
-        <Packet id="packet-contains" label="Its packet says: contains" food look=|item| &item.contains set=|item, marked| item.contains = marked />
-        <Packet id="packet-may" label="Its packet says: may contain" food look=|item| &item.may_contain set=|item, marked| item.may_contain = marked />
+        <Packet id="packet-contains" label=say!("Its packet says: contains") food look=|item| &item.contains set=|item, marked| item.contains = marked />
+        <Packet id="packet-may" label=say!("Its packet says: may contain") food look=|item| &item.may_contain set=|item, marked| item.may_contain = marked />
     }
 }
 
@@ -87,7 +88,7 @@ struct ItemField {
 
 const PACK: ItemField = ItemField {
     id: "pantry-pack",
-    label: "One pack holds",
+    label: message!("One pack holds"),
     is_mass: true,
     look: |item, manner| {
         item.holds
@@ -104,7 +105,7 @@ const PACK: ItemField = ItemField {
 
 const PRICE: ItemField = ItemField {
     id: "pantry-price",
-    label: "One pack costs",
+    label: message!("One pack costs"),
     is_mass: false,
     look: |item, manner| {
         item.price
@@ -119,7 +120,7 @@ const PRICE: ItemField = ItemField {
 
 const ON_HAND: ItemField = ItemField {
     id: "pantry-on-hand",
-    label: "There is already",
+    label: message!("There is already"),
     is_mass: true,
     look: |item, manner| write::box_mass(item.on_hand, manner),
     set: |item, text, manner| {
@@ -175,5 +176,5 @@ fn ItemBox(
             ""
         }
     });
-    view! { <NumberBox id=field.id label=field.label.to_owned() unit figure take=Callback::new(take) /> }
+    view! { <NumberBox id=field.id label=text(field.label) unit figure take=Callback::new(take) /> }
 }

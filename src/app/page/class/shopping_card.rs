@@ -11,8 +11,11 @@ use crate::app::part::{Button, Figure, Shown, TextBox};
 use crate::app::state::{Desk, State, memo};
 use crate::engine::shopping::{needs, shopping};
 use crate::sheet::{Pantry, plain};
-use crate::words::Trouble;
-use crate::words::class::{ShoppingRow, ShoppingView, shopping as told_of};
+use crate::words::{
+    Trouble,
+    class::{ShoppingRow, ShoppingView, shopping as told_of},
+    say,
+};
 
 /// What to buy, and what it costs.
 #[component]
@@ -38,7 +41,7 @@ pub fn ShoppingCard() -> impl IntoView {
     view! {
         <details class="card fold">
             <summary>
-                <span class="title">"Shopping and cost"</span>
+                <span class="title">{say!("Shopping and cost")}</span>
                 <span class="quiet">{move || told.with(|told| match told {
                     Some(Ok(told)) => told.used.clone(),
                     Some(Err(_)) | None => String::new(),
@@ -50,7 +53,7 @@ pub fn ShoppingCard() -> impl IntoView {
                     Some(Err(says)) => view! { <p>{says}</p> }.into_any(),
                     None => ().into_any(),
                 }}
-                <TextBox id="currency" label="What your money is called" words=currency typed=Callback::new(name_money) most=Pantry::CURRENCY_LENGTH />
+                <TextBox id="currency" label=say!("What your money is called") words=currency typed=Callback::new(name_money) most=Pantry::CURRENCY_LENGTH />
                 <PantryBox />
             </div>
         </details>
@@ -75,8 +78,8 @@ fn List(
         let text = text.clone();
         spawn_local(async move {
             announce(match clipboard::copy(text).await {
-                Ok(()) => "Copied.",
-                Err(clipboard::NotCopied) => "This browser does not copy by itself.",
+                Ok(()) => say!("Copied."),
+                Err(clipboard::NotCopied) => say!("This browser does not copy by itself."),
             });
         });
     };
@@ -85,12 +88,12 @@ fn List(
     view! {
         <ul class="plain shopping">{rows.into_iter().map(row).collect_view()}</ul>
         <div class="figures">
-            <Figure label="Used in this batch" shown=figure(used) working />
-            <Figure label="A piece" shown=figure(each) working />
-            <Figure label="Paid for whole packs" shown=figure(paid) working />
+            <Figure label=say!("Used in this batch") shown=figure(used) working />
+            <Figure label=say!("A piece") shown=figure(each) working />
+            <Figure label=say!("Paid for whole packs") shown=figure(paid) working />
         </div>
         {missing.map(|missing| view! { <p class="quiet">{missing}</p> })}
-        <div class="buttons"><Button says="Copy the list" tapped=copy /></div>
+        <div class="buttons"><Button says=say!("Copy the list") tapped=copy /></div>
     }
 }
 

@@ -6,8 +6,9 @@ use crate::app::part::{Choice, NumberBox};
 use crate::app::state::{State, memo};
 use crate::engine::tin::{TinKind, TinMeasure};
 use crate::sheet::TinUse;
-use crate::words::unit::ThicknessUnit;
-use crate::words::{Manner, Trouble, name, read, write};
+use crate::words::{
+    Manner, Trouble, language::text, message, name, read, say, unit::ThicknessUnit, write,
+};
 
 /// The boxes of the tin.
 #[component]
@@ -43,7 +44,7 @@ pub fn TinBoxes() -> impl IntoView {
             <UseBox field=RISE />
         </div>
         <Show when=move || can_have_lid.get()>
-            <Choice id="tin-lid" label="Lid" answers=vec![(false, "open"), (true, "with a lid")] holds=lidded chosen=Callback::new(close) />
+            <Choice id="tin-lid" label=say!("Lid") answers=vec![(false, "open"), (true, say!("with a lid"))] holds=lidded chosen=Callback::new(close) />
         </Show>
     }
 }
@@ -107,7 +108,7 @@ struct UseField {
 
 const COUNT: UseField = UseField {
     id: "tin-count",
-    label: "Tins",
+    label: message!("Tins"),
     unit: "",
     look: |used, manner| write::box_count(used.tins.count.get(), manner),
     set: |used, text, manner| {
@@ -119,7 +120,7 @@ const COUNT: UseField = UseField {
 /// Empty leaves it to the tin.
 const ROWS: UseField = UseField {
     id: "tin-rows",
-    label: "Rows of pieces, empty for the best",
+    label: message!("Rows of pieces, empty for the best"),
     unit: "",
     look: |used, manner| {
         used.rows
@@ -135,7 +136,7 @@ const ROWS: UseField = UseField {
 /// Empty leaves it to the kind of bread.
 const ROOM: UseField = UseField {
     id: "tin-room",
-    label: "Room for a gram, empty for the usual",
+    label: message!("Room for a gram, empty for the usual"),
     unit: "cm³",
     look: |used, manner| {
         used.room
@@ -150,7 +151,7 @@ const ROOM: UseField = UseField {
 
 const RISE: UseField = UseField {
     id: "tin-rise",
-    label: "Risen to, times its first volume",
+    label: message!("Risen to, times its first volume"),
     unit: "×",
     look: |used, manner| write::box_factor(used.rise, manner),
     set: |used, text, manner| {
@@ -195,5 +196,5 @@ fn UseBox(
         state.put(sheet, Some(field.id));
         Ok(())
     };
-    view! { <NumberBox id=field.id label=field.label.to_owned() unit=field.unit figure take=Callback::new(take) /> }
+    view! { <NumberBox id=field.id label=text(field.label) unit=field.unit figure take=Callback::new(take) /> }
 }

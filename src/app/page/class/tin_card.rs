@@ -12,8 +12,10 @@ use crate::app::state::{State, memo};
 use crate::engine::batch::Wanted;
 use crate::engine::tin::TinKind;
 use crate::sheet::TinUse;
-use crate::words::class::{TinView, tin};
-use crate::words::name;
+use crate::words::{
+    class::{TinView, tin},
+    name, say,
+};
 
 /// The tins of the batch.
 #[component]
@@ -30,7 +32,7 @@ pub fn TinCard() -> impl IntoView {
     });
     let kind = memo(move || state.with(|sheet| sheet.batch.tin.map(|used| used.tins.tin.kind())));
     let kinds = memo(move || {
-        let mut all = vec![(None, "No tin".to_owned())];
+        let mut all = vec![(None, say!("No tin").to_owned())];
         all.extend(TinKind::ALL.map(|kind| (Some(kind), name::tin_kind(kind).to_owned())));
         all
     });
@@ -39,14 +41,14 @@ pub fn TinCard() -> impl IntoView {
     };
     let there = memo(move || told.with(Option::is_some));
     view! {
-        <section class="card" aria-label="Tin">
+        <section class="card" aria-label=say!("Tin")>
             <header>
-                <h2>"Tin"</h2>
-                <span class="quiet">"inside measures"</span>
+                <h2>{say!("Tin")}</h2>
+                <span class="quiet">{say!("inside measures")}</span>
             </header>
             <div class="body">
                 <div class="boxes">
-                    <PickOne id="tin-kind" label="Baked in" answers=kinds holds=kind chosen=Callback::new(choose) />
+                    <PickOne id="tin-kind" label=say!("Baked in") answers=kinds holds=kind chosen=Callback::new(choose) />
                 </div>
                 <Show when=move || there.get()>
                     <TinBoxes />
@@ -99,23 +101,23 @@ fn Told(
         let dough = told.with_untracked(|told| told.as_ref()?.dough);
         if let Some(dough) = dough {
             state.edit(|sheet| sheet.batch.wanted = Wanted::Dough(dough));
-            announce("The batch is now as large as the tins want it.");
+            announce(say!("The batch is now as large as the tins want it."));
         }
     };
     view! {
         <div class="figures">
-            <Figure label="Room in one tin" shown=figure(|told| told.room.clone()) working />
-            <Figure label="Dough that suits the tins" shown=figure(|told| told.wanted.clone()) working />
-            <Figure label="This batch has" shown=figure(|told| told.found.clone()) working />
+            <Figure label=say!("Room in one tin") shown=figure(|told| told.room.clone()) working />
+            <Figure label=say!("Dough that suits the tins") shown=figure(|told| told.wanted.clone()) working />
+            <Figure label=say!("This batch has") shown=figure(|told| told.found.clone()) working />
         </div>
         <p class="quiet follows">{figure(|told| told.usual.clone()).get_untracked().value}</p>
-        <AdviceCard title="The tin and the dough" advice />
+        <AdviceCard title=say!("The tin and the dough") advice />
         <Plan plan />
         <p class="follows">{move || stand.get()}</p>
         <p class="follows">{move || uneven.get()}</p>
         <div class="buttons">
-            <Button says="Make the batch for these tins" tapped=fill />
-            <Opens says="How the height came about" title="Height of the dough" value=stand working=stand_working />
+            <Button says=say!("Make the batch for these tins") tapped=fill />
+            <Opens says=say!("How the height came about") title=say!("Height of the dough") value=stand working=stand_working />
         </div>
     }
 }

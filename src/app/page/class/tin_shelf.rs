@@ -9,8 +9,7 @@ use crate::app::state::{Desk, State, memo};
 use crate::engine::batch::Wanted;
 use crate::engine::tin::{Tin, Tins, convert};
 use crate::sheet::{SavedTin, TinUse};
-use crate::words::class::tin_measures;
-use crate::words::{Trouble, name};
+use crate::words::{Trouble, class::tin_measures, name, say};
 
 /// The user's own tins.
 #[component]
@@ -31,19 +30,19 @@ pub fn TinShelf() -> impl IntoView {
                 tin,
             });
             desk.set_tins(tins);
-            announce("This tin is now among your tins.");
+            announce(say!("This tin is now among your tins."));
         }
     };
     let forget = move |()| {
         let mut tins = desk.tins.get_untracked();
         tins.retain(|saved| Some(saved.tin) != here.get_untracked());
         desk.set_tins(tins);
-        announce("This tin is no longer among your tins.");
+        announce(say!("This tin is no longer among your tins."));
     };
     let listed = memo(move || {
         let manner = state.manner.get();
         let mut all: Vec<(Option<usize>, String)> =
-            vec![(None, "choose one of your tins".to_owned())];
+            vec![(None, say!("choose one of your tins").to_owned())];
         desk.tins.with(|tins| {
             for (at, saved) in tins.iter().enumerate() {
                 all.push((
@@ -59,16 +58,16 @@ pub fn TinShelf() -> impl IntoView {
     view! {
         <div class="buttons">
             <Show when=move || is_here.get() && !is_saved.get()>
-                <Button says="Save this tin among mine" tapped=save />
+                <Button says=say!("Save this tin among mine") tapped=save />
             </Show>
             <Show when=move || is_saved.get()>
-                <Button says="Take it from my tins" tapped=forget />
+                <Button says=say!("Take it from my tins") tapped=forget />
             </Show>
         </div>
         <Show when=move || some.get()>
             <div class="boxes">
-                <PickOne id="tin-saved" label="Bake it in another tin, this dough" answers=listed holds=Signal::stored(None) chosen=Callback::new(move |at| take(state, desk, at, false)) />
-                <PickOne id="tin-carry" label="Carry it over to another tin, the dough growing with it" answers=listed holds=Signal::stored(None) chosen=Callback::new(move |at| take(state, desk, at, true)) />
+                <PickOne id="tin-saved" label=say!("Bake it in another tin, this dough") answers=listed holds=Signal::stored(None) chosen=Callback::new(move |at| take(state, desk, at, false)) />
+                <PickOne id="tin-carry" label=say!("Carry it over to another tin, the dough growing with it") answers=listed holds=Signal::stored(None) chosen=Callback::new(move |at| take(state, desk, at, true)) />
             </div>
         </Show>
     }
@@ -103,7 +102,9 @@ fn take(state: State, desk: Desk, at: Option<usize>, carry: bool) {
             sheet.batch.wanted = Wanted::Dough(dough);
         }
     });
-    announce("The formula is now baked in this tin. Undo brings the old one back.");
+    announce(say!(
+        "The formula is now baked in this tin. Undo brings the old one back."
+    ));
 }
 
 /// The dough that fills the new tins as the old ones were filled.

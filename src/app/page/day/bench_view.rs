@@ -13,8 +13,11 @@ use crate::app::state::memo;
 use crate::engine::plan::StepAt;
 use crate::sheet::Moment;
 use crate::sheet::day::{Bench, Timer, note_times};
-use crate::words::day::{self as told, caution_of};
-use crate::words::{caution, name};
+use crate::words::{
+    caution,
+    day::{self as told, caution_of},
+    name, say,
+};
 
 /// The bench.
 #[component]
@@ -76,9 +79,9 @@ pub fn BenchView() -> impl IntoView {
     let is_last = Signal::derive(move || at.get() == order.with(|order| order.last().copied()));
     let goes_on = Signal::derive(move || {
         if is_last.get() {
-            "Finish, and keep it in the log"
+            say!("Finish, and keep it in the log")
         } else {
-            "Done, next"
+            say!("Done, next")
         }
         .to_owned()
     });
@@ -87,12 +90,12 @@ pub fn BenchView() -> impl IntoView {
             <Timers />
             {move || at.get().map(|step| view! { <OneStep step /> })}
             <div class="bench-buttons">
-                <Button says="Back" tapped=back idle=is_first />
+                <Button says=say!("Back") tapped=back idle=is_first />
                 <Button says=goes_on class="chief" tapped=next />
             </div>
             <div class="buttons">
-                <Button says="See the plan" class="bare" tapped=move |()| day.at_bench.set(false) />
-                <Button says="Stop here, keep it in the log" class="bare" tapped=move |()| finish(day) />
+                <Button says=say!("See the plan") class="bare" tapped=move |()| day.at_bench.set(false) />
+                <Button says=say!("Stop here, keep it in the log") class="bare" tapped=move |()| finish(day) />
             </div>
         </div>
     }
@@ -140,11 +143,11 @@ fn OneStep(
         move || line.get().map(|(told, _)| pick(told)).unwrap_or_default()
     };
     view! {
-        <section class="card one-step" aria-label="This step">
+        <section class="card one-step" aria-label=say!("This step")>
             <h2>{part(|told| told.name)}</h2>
             <p class="large">{part(|told| told.clock)}</p>
             <p>{part(|told| told.lasts)}</p>
-            <Button says="Start its timer" class="chief" tapped=start />
+            <Button says=say!("Start its timer") class="chief" tapped=start />
             <WeighRows step />
             <Measures work=step.work />
             <p>{part(|told| told.looks.to_owned())}</p>
@@ -177,12 +180,12 @@ fn Timers() -> impl IntoView {
             <li class:over=is_over>
                 <span class="name">{called}</span>
                 <span class="large" role="timer">{stands}</span>
-                <Button says="Stop" tapped=stop />
+                <Button says=say!("Stop") tapped=stop />
             </li>
         }
     };
     view! {
-        <ul class="timers" aria-label="Timers">{move || timers.get().into_iter().map(one).collect_view()}</ul>
+        <ul class="timers" aria-label=say!("Timers")>{move || timers.get().into_iter().map(one).collect_view()}</ul>
     }
 }
 

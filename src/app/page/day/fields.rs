@@ -4,13 +4,13 @@ use std::num::NonZeroU16;
 
 use super::field::DayField as Field;
 use crate::app::part::{degrees, minutes};
-use crate::words::{read, write};
+use crate::words::{message, read, write};
 
 /// What a formula says of its rises.
 pub const RISES: [Field; 5] = [
     Field {
         id: "bulk-time",
-        label: "Known bulk rise",
+        label: message!("Known bulk rise"),
         unit: minutes,
         look: |wishes, _, manner| write::box_minutes(wishes.rises.bulk.time, manner),
         set: |wishes, text, manner| {
@@ -20,7 +20,7 @@ pub const RISES: [Field; 5] = [
     },
     Field {
         id: "bulk-at",
-        label: "Dough at",
+        label: message!("Dough at"),
         unit: degrees,
         look: |wishes, _, manner| write::box_temperature(wishes.rises.bulk.at, manner),
         set: |wishes, text, manner| {
@@ -30,7 +30,7 @@ pub const RISES: [Field; 5] = [
     },
     Field {
         id: "proof-time",
-        label: "Known proof",
+        label: message!("Known proof"),
         unit: minutes,
         look: |wishes, _, manner| write::box_minutes(wishes.rises.proof.time, manner),
         set: |wishes, text, manner| {
@@ -40,7 +40,7 @@ pub const RISES: [Field; 5] = [
     },
     Field {
         id: "proof-at",
-        label: "Pieces at",
+        label: message!("Pieces at"),
         unit: degrees,
         look: |wishes, _, manner| write::box_temperature(wishes.rises.proof.at, manner),
         set: |wishes, text, manner| {
@@ -50,7 +50,7 @@ pub const RISES: [Field; 5] = [
     },
     Field {
         id: "bench-rest",
-        label: "Bench rest",
+        label: message!("Bench rest"),
         unit: minutes,
         look: |wishes, _, manner| write::box_minutes(wishes.rises.rest, manner),
         set: |wishes, text, manner| {
@@ -64,7 +64,7 @@ pub const RISES: [Field; 5] = [
 pub const NIGHT: [Field; 4] = [
     Field {
         id: "preferment-stands",
-        label: "Preferment stands",
+        label: message!("Preferment stands"),
         unit: minutes,
         look: |wishes, _, manner| write::box_minutes(wishes.rises.bench, manner),
         set: |wishes, text, manner| {
@@ -74,7 +74,7 @@ pub const NIGHT: [Field; 4] = [
     },
     Field {
         id: "fridge-wished",
-        label: "Fridge, as wished",
+        label: message!("Fridge, as wished"),
         unit: minutes,
         look: |wishes, _, manner| write::box_minutes(wishes.rises.fridge, manner),
         set: |wishes, text, manner| {
@@ -84,7 +84,7 @@ pub const NIGHT: [Field; 4] = [
     },
     Field {
         id: "fridge-least",
-        label: "Fridge, at least",
+        label: message!("Fridge, at least"),
         unit: minutes,
         look: |wishes, _, manner| write::box_minutes(wishes.fridge.least, manner),
         set: |wishes, text, manner| {
@@ -94,7 +94,7 @@ pub const NIGHT: [Field; 4] = [
     },
     Field {
         id: "fridge-most",
-        label: "Fridge, at most",
+        label: message!("Fridge, at most"),
         unit: minutes,
         look: |wishes, _, manner| write::box_minutes(wishes.fridge.most, manner),
         set: |wishes, text, manner| {
@@ -107,7 +107,7 @@ pub const NIGHT: [Field; 4] = [
 /// How often the oven is filled.
 pub const LOADS: Field = Field {
     id: "oven-loads",
-    label: "Oven loads",
+    label: message!("Oven loads"),
     unit: |_| "",
     look: |wishes, _, manner| write::box_count(wishes.loads.count.get(), manner),
     set: |wishes, text, manner| {
@@ -120,7 +120,7 @@ pub const LOADS: Field = Field {
 /// From one load out to the next one in.
 pub const BETWEEN: Field = Field {
     id: "oven-between",
-    label: "Between two loads",
+    label: message!("Between two loads"),
     unit: minutes,
     look: |wishes, _, manner| write::box_minutes(wishes.loads.between, manner),
     set: |wishes, text, manner| {

@@ -6,7 +6,7 @@ use super::answers::{Day, clock_now};
 use crate::app::part::Button;
 use crate::app::state::memo;
 use crate::sheet::day::Resets;
-use crate::words::day as told;
+use crate::words::{day as told, say};
 
 /// What bakes taught.
 #[component]
@@ -41,9 +41,9 @@ pub fn LearntCard() -> impl IntoView {
     };
     view! {
         <Show when=move || learns.get()>
-            <section class="card" aria-label="What your bakes taught">
+            <section class="card" aria-label=say!("What your bakes taught")>
                 <header>
-                    <h2>"What your bakes taught"</h2>
+                    <h2>{say!("What your bakes taught")}</h2>
                 </header>
                 <dl class="body learnt">
                     {move || figures.get().into_iter().map(|(name, value, rests)| view! {
@@ -56,9 +56,9 @@ pub fn LearntCard() -> impl IntoView {
                 </dl>
                 <div class="body buttons">
                     <Show when=move || friction.get().is_some()>
-                        <Button says="Use this friction for the kitchen" tapped=take />
+                        <Button says=say!("Use this friction for the kitchen") tapped=take />
                     </Show>
-                    <Button says="Forget it and learn anew" class="risky" tapped=forget />
+                    <Button says=say!("Forget it and learn anew") class="risky" tapped=forget />
                 </div>
             </section>
         </Show>

@@ -10,7 +10,7 @@ use crate::app::browser::announce::announce;
 use crate::app::part::{Button, Choice, FieldBox};
 use crate::app::state::{Desk, memo};
 use crate::engine::class::{OvenPlan, oven};
-use crate::words::day as told;
+use crate::words::{day as told, say};
 
 /// The loads of the oven.
 #[component]
@@ -26,8 +26,8 @@ pub fn LoadsBox() -> impl IntoView {
             .unwrap_or_default()
     });
     let answers = vec![
-        (false, "are shaped together"),
-        (true, "are begun one after the other"),
+        (false, say!("are shaped together")),
+        (true, say!("are begun one after the other")),
     ];
     view! {
         <div class="boxes">
@@ -37,7 +37,7 @@ pub fn LoadsBox() -> impl IntoView {
         <Show when=move || several.get()>
             <Choice
                 id="load-doughs"
-                label="The doughs of all loads"
+                label=say!("The doughs of all loads")
                 answers=answers.clone()
                 holds=staggered
                 chosen=Callback::new(move |staggered| day.wish(|wishes| wishes.loads.staggered = staggered))
@@ -71,7 +71,7 @@ fn ClassLoads() -> impl IntoView {
     let take = move |()| {
         if let Some(loads) = class.get_untracked().map(|class| class.as_planned()) {
             day.wish(|wishes| wishes.loads = loads);
-            announce("The plan now has the class’s oven loads.");
+            announce(say!("The plan now has the class’s oven loads."));
         }
     };
     view! {

@@ -9,7 +9,7 @@ use crate::app::state::memo;
 use crate::sheet::day::Bake;
 use crate::sheet::record::write_log;
 use crate::sheet::{Id, csv, plain};
-use crate::words::{day as told, write};
+use crate::words::{day as told, say, write};
 
 /// The bakes.
 #[component]
@@ -39,12 +39,12 @@ pub fn LogCard() -> impl IntoView {
         }
     };
     view! {
-        <section class="card" aria-label="Log">
+        <section class="card" aria-label=say!("Log")>
             <header>
-                <h2>"Log"</h2>
+                <h2>{say!("Log")}</h2>
             </header>
             <Show when=move || none.get()>
-                <p class="body quiet">"No bake yet. Start at the bench, and what you note there is kept here."</p>
+                <p class="body quiet">{say!("No bake yet. Start at the bench, and what you note there is kept here.")}</p>
             </Show>
             <ul class="log">
                 <For each=move || ids.get() key=Clone::clone let(id)>
@@ -53,13 +53,13 @@ pub fn LogCard() -> impl IntoView {
             </ul>
             <Show when=move || day.taken.with(Option::is_some)>
                 <div class="body buttons">
-                    <Button says="Put the bake back that was taken out" tapped=put_back />
+                    <Button says=say!("Put the bake back that was taken out") tapped=put_back />
                 </div>
             </Show>
             <Show when=move || !none.get()>
                 <div class="body buttons">
-                    <Button says="Save as a table" tapped=table />
-                    <Button says="Save the log to a file" tapped=whole />
+                    <Button says=say!("Save as a table") tapped=table />
+                    <Button says=say!("Save the log to a file") tapped=whole />
                 </div>
             </Show>
         </section>
@@ -117,9 +117,9 @@ fn LogRow(
                     <span class="quiet">{began}</span>
                 </summary>
                 <p>{noted}</p>
-                <label for=box_id.clone()>"Note"</label>
+                <label for=box_id.clone()>{say!("Note")}</label>
                 <textarea id=box_id prop:value=move || look(&|bake| bake.note.clone()) on:change:target=move |event| note(event.target().value())></textarea>
-                <Button says="Take it out of the log" class="risky" tapped=remove />
+                <Button says=say!("Take it out of the log") class="risky" tapped=remove />
             </details>
         </li>
     }

@@ -9,7 +9,7 @@ use crate::app::state::memo;
 use crate::engine::plan::Work;
 use crate::engine::quantity::Mass;
 use crate::sheet::day::{note_bread, note_dough, unmixed};
-use crate::words::{Trouble, day as told, read, write};
+use crate::words::{Trouble, day as told, read, say, write};
 
 /// The boxes of a step, where something is measured at it.
 #[component]
@@ -83,8 +83,8 @@ fn DoughBoxes() -> impl IntoView {
     let unit = Signal::derive(move || day.state.manner.get().units.temperature.symbol());
     view! {
         <div class="boxes">
-            <NumberBox id="real-dough" label="Dough came off at" unit figure=warm take=Callback::new(take_warm) />
-            <NumberBox id="real-mixing" label="Mixed for" unit="min" figure=minutes take=Callback::new(take_minutes) />
+            <NumberBox id="real-dough" label=say!("Dough came off at") unit figure=warm take=Callback::new(take_warm) />
+            <NumberBox id="real-mixing" label=say!("Mixed for") unit=say!("min") figure=minutes take=Callback::new(take_minutes) />
         </div>
         <p role="status">{said}</p>
     }
@@ -113,7 +113,7 @@ fn DoughWeight() -> impl IntoView {
     let unit = Signal::derive(move || day.state.manner.get().units.mass.symbol());
     view! {
         <div class="boxes">
-            <NumberBox id="real-on-bench" label="Dough on the bench" unit figure take=Callback::new(take) />
+            <NumberBox id="real-on-bench" label=say!("Dough on the bench") unit figure take=Callback::new(take) />
         </div>
     }
 }
@@ -139,7 +139,7 @@ fn BreadWeight() -> impl IntoView {
     let unit = Signal::derive(move || day.state.manner.get().units.mass.symbol());
     view! {
         <div class="boxes">
-            <NumberBox id="real-bread" label="Bread out of the oven" unit figure take=Callback::new(take) />
+            <NumberBox id="real-bread" label=say!("Bread out of the oven") unit figure take=Callback::new(take) />
         </div>
     }
 }

@@ -14,7 +14,7 @@ use crate::app::page::HEADING;
 use crate::app::state::{State, memo};
 
 use crate::sheet::Place;
-use crate::words::{Trouble, name};
+use crate::words::{Trouble, name, say};
 
 /// When? The one door of this place.
 pub fn day_place() -> AnyView {
@@ -76,7 +76,7 @@ fn Why() -> impl IntoView {
         why.get().map(|why| {
             view! {
                 <section class="advice" role="status">
-                    <h2>"No plan can be made"</h2>
+                    <h2>{say!("No plan can be made")}</h2>
                     <p>{why}</p>
                 </section>
             }

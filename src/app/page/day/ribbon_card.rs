@@ -10,7 +10,7 @@ use crate::engine::plan::Change;
 use crate::sheet::calendar::{self, Event};
 use crate::sheet::day::Target;
 use crate::sheet::{Moment, civil};
-use crate::words::{day as told, name, picture};
+use crate::words::{day as told, name, picture, say};
 
 /// The ribbon.
 #[component]
@@ -41,9 +41,9 @@ pub fn RibbonCard() -> impl IntoView {
         said.unwrap_or_default()
     });
     view! {
-        <section class="card" aria-label="Two days">
+        <section class="card" aria-label=say!("Two days")>
             <header>
-                <h2>"Two days"</h2>
+                <h2>{say!("Two days")}</h2>
             </header>
             <div class="body follows">
                 {move || drawing.get().map(|drawing| view! { <DayRibbonPicture drawing told=said /> })}
@@ -51,7 +51,7 @@ pub fn RibbonCard() -> impl IntoView {
                 <InTheWay />
             </div>
             <div class="body buttons">
-                <Button says="Save as a calendar file" tapped=move |()| hand_out(day) />
+                <Button says=say!("Save as a calendar file") tapped=move |()| hand_out(day) />
             </div>
         </section>
     }
@@ -91,9 +91,9 @@ fn InTheWay() -> impl IntoView {
             let listed = troubles.into_iter().map(|said| view! { <li>{said}</li> });
             view! {
                 <div class="advice" role="status">
-                    <h3>"In the way"</h3>
+                    <h3>{say!("In the way")}</h3>
                     <ul>{listed.collect_view()}</ul>
-                    <h3>"Any one of these solves it"</h3>
+                    <h3>{say!("Any one of these solves it")}</h3>
                     <ul class="ways">{changes.into_iter().map(way).collect_view()}</ul>
                 </div>
             }

@@ -8,7 +8,7 @@ use crate::app::part::{FieldBox, Figure, RiseCurve, Shown};
 use crate::app::state::memo;
 use crate::engine::rise::{RiseError, Risen};
 use crate::sheet::day::Planned;
-use crate::words::{Trouble, day as told, picture, write};
+use crate::words::{Trouble, day as told, picture, say, write};
 
 /// When the dough is up.
 #[component]
@@ -28,13 +28,13 @@ pub fn RiseCard() -> impl IntoView {
     });
     let trust = memo(move || told::trust(day.state.manner.get()));
     view! {
-        <section class="card" aria-label="Rise">
+        <section class="card" aria-label=say!("Rise")>
             <header>
-                <h2>"Rise"</h2>
+                <h2>{say!("Rise")}</h2>
             </header>
             <div class="figures">
-                <RiseFigure label="Bulk rise" pick=bulk />
-                <RiseFigure label="Proof" pick=proof />
+                <RiseFigure label=say!("Bulk rise") pick=bulk />
+                <RiseFigure label=say!("Proof") pick=proof />
             </div>
             <div class="body follows">
                 <BulkPicture />
@@ -44,8 +44,8 @@ pub fn RiseCard() -> impl IntoView {
         </section>
         <details class="card fold">
             <summary>
-                <span class="title">"Known rises"</span>
-                <span class="quiet">"what the formula says of itself"</span>
+                <span class="title">{say!("Known rises")}</span>
+                <span class="quiet">{say!("what the formula says of itself")}</span>
             </summary>
             <div class="body boxes">
                 {RISES.map(|field| view! { <FieldBox field /> })}
@@ -77,10 +77,10 @@ fn RiseFigure(
         let manner = day.state.manner.get();
         let value = day.read(|planned| match pick(planned) {
             Ok(risen) => told::rise_range(risen, manner),
-            Err(_) => "not known".to_owned(),
+            Err(_) => say!("not known").to_owned(),
         });
         Shown {
-            value: value.unwrap_or_else(|| "not known".to_owned()),
+            value: value.unwrap_or_else(|| say!("not known").to_owned()),
             was: None,
         }
     });
@@ -133,7 +133,7 @@ fn BulkPicture() -> impl IntoView {
             .with(|kitchen| write::temperature(kitchen.room, manner))
     });
     view! {
-        <p class="quiet">"The room is at "{room}"."</p>
+        <p class="quiet">{say!("The room is at ")}{room}"."</p>
         {move || drawing.get().map(|drawing| view! { <RiseCurve drawing told=twin /> })}
         {move || said.get().into_iter().map(|said| view! { <p>{said}</p> }).collect_view()}
     }

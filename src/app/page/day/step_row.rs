@@ -6,8 +6,11 @@ use super::answers::Day;
 use crate::app::part::{Button, NumberBox, TextBox};
 use crate::app::state::memo;
 use crate::engine::plan::{Edit, Step, StepAt};
-use crate::words::day::{self as told, Told, caution_of};
-use crate::words::{Trouble, caution, read, write};
+use crate::words::{
+    Trouble, caution,
+    day::{self as told, Told, caution_of},
+    read, say, write,
+};
 
 /// One step of the plan.
 #[component]
@@ -111,13 +114,13 @@ fn Change(
     };
     view! {
         <div class="boxes">
-            <NumberBox id=format!("step-{place}-lasts") label="Lasts" unit="min" figure take=Callback::new(take) />
+            <NumberBox id=format!("step-{place}-lasts") label=say!("Lasts") unit=say!("min") figure take=Callback::new(take) />
         </div>
         <div class="buttons">
-            <Button says="Before the step above" tapped=move |()| change(&|step| Edit::Sooner { step }) />
-            <Button says="Leave it out" class="risky" tapped=move |()| change(&|step| Edit::LeftOut { step }) />
+            <Button says=say!("Before the step above") tapped=move |()| change(&|step| Edit::Sooner { step }) />
+            <Button says=say!("Leave it out") class="risky" tapped=move |()| change(&|step| Edit::LeftOut { step }) />
         </div>
-        <TextBox id=format!("step-{place}-new") label="A step of your own after it" words=new typed=Callback::new(move |text| new.set(text)) most=Step::NAME_LENGTH />
-        <Button says="Add it" tapped=add />
+        <TextBox id=format!("step-{place}-new") label=say!("A step of your own after it") words=new typed=Callback::new(move |text| new.set(text)) most=Step::NAME_LENGTH />
+        <Button says=say!("Add it") tapped=add />
     }
 }

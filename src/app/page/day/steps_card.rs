@@ -1,5 +1,6 @@
 //! The steps of the plan, day by day, each of which can be opened and changed.
 
+use crate::words::say;
 use leptos::prelude::*;
 
 use super::answers::{Day, clock_now};
@@ -33,18 +34,18 @@ pub fn StepsCard() -> impl IntoView {
         day.at_bench.set(true);
     };
     view! {
-        <section class="card" aria-label="Steps">
+        <section class="card" aria-label=say!("Steps")>
             <header>
-                <h2>"Steps"</h2>
+                <h2>{say!("Steps")}</h2>
             </header>
             <div class="body buttons">
                 <Button
-                    says=Signal::derive(move || if begun.get() { "Back to the bench" } else { "Start at the bench" }.to_owned())
+                    says=Signal::derive(move || if begun.get() { say!("Back to the bench") } else { say!("Start at the bench") }.to_owned())
                     class="chief"
                     tapped=start
                 />
                 <Show when=move || edited.get()>
-                    <Button says="The usual steps again" tapped=move |()| day.wish(|wishes| wishes.edits.clear()) />
+                    <Button says=say!("The usual steps again") tapped=move |()| day.wish(|wishes| wishes.edits.clear()) />
                 </Show>
             </div>
             <ol class="steps">

@@ -9,7 +9,7 @@ use crate::app::state::memo;
 use crate::engine::formula::LineAt;
 use crate::engine::plan::{StepAt, weighed_at};
 use crate::engine::quantity::Mass;
-use crate::words::{Trouble, day as told, read, write};
+use crate::words::{Trouble, day as told, name, read, say, write};
 
 /// The lines of a step.
 #[component]
@@ -71,7 +71,7 @@ fn WeighRow(
                 sheet
                     .formula
                     .line(at)
-                    .map(|line| line.food.name().to_owned())
+                    .map(|line| name::food_short(&line.food).into_owned())
             })
             .unwrap_or_default()
     });
@@ -122,7 +122,7 @@ fn WeighRow(
         });
     };
     let unit = Signal::derive(move || day.state.manner.get().units.mass.symbol());
-    let label = Signal::derive(move || format!("{}, really", name.get()));
+    let label = Signal::derive(move || say!("{}, really", name.get()));
     let id = format!("real-{}-{}", at.stream, at.line);
     view! {
         <li class:done=is_in>
@@ -131,7 +131,7 @@ fn WeighRow(
                 <span class="name">{name}</span>
                 <span class="large">{to_weigh}</span>
             </label>
-            <span class="quiet">"untared, the scale shows "{shows}</span>
+            <span class="quiet">{say!("untared, the scale shows ")}{shows}</span>
             <NumberBox id label unit figure take=Callback::new(take) />
         </li>
     }

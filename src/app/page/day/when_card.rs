@@ -11,7 +11,7 @@ use crate::engine::plan::Aim;
 use crate::sheet::Moment;
 use crate::sheet::civil::Clock;
 use crate::sheet::day::{Sleep, Target};
-use crate::words::{read, write};
+use crate::words::{read, say, write};
 
 /// What times are found from.
 #[component]
@@ -59,20 +59,20 @@ pub fn WhenCard() -> impl IntoView {
         });
     };
     view! {
-        <section class="card" aria-label="When">
+        <section class="card" aria-label=say!("When")>
             <header>
-                <h2>"When"</h2>
+                <h2>{say!("When")}</h2>
             </header>
             <div class="body">
                 <Choice
                     id="aim".to_owned()
-                    label="The time you set".to_owned()
-                    answers=vec![(true, "Bread on the table"), (false, "Start of the work")]
+                    label=say!("The time you set").to_owned()
+                    answers=vec![(true, say!("Bread on the table")), (false, say!("Start of the work"))]
                     holds=backwards
                     chosen=Callback::new(turn)
                 />
                 <div class="clock-box">
-                    <label for="aim-at">{move || if backwards.get() { "On the table at" } else { "Start at" }}</label>
+                    <label for="aim-at">{move || if backwards.get() { say!("On the table at") } else { say!("Start at") }}</label>
                     <input id="aim-at" type="datetime-local" prop:value=aim on:change:target=move |event| typed(event.target().value()) />
                 </div>
                 <SleepBoxes />
@@ -88,7 +88,7 @@ pub fn FridgeCard() -> impl IntoView {
     view! {
         <details class="card fold">
             <summary>
-                <span class="title">"Fridge and oven"</span>
+                <span class="title">{say!("Fridge and oven")}</span>
             </summary>
             <div class="body">
                 <div class="boxes">
@@ -128,18 +128,18 @@ fn SleepBoxes() -> impl IntoView {
                         day.wish(|wishes| wishes.sleep = if sleeps { usual } else { None });
                     }
                 />
-                "No work while I sleep"
+                {say!("No work while I sleep")}
             </label>
         </div>
         <Show when=move || sleep.get().is_some()>
             <div class="clock-boxes">
                 <div class="clock-box">
-                    <label for="sleep-from">"Asleep from"</label>
+                    <label for="sleep-from">{say!("Asleep from")}</label>
                     <input id="sleep-from" type="time" prop:value=move || shown(|sleep| sleep.from).unwrap_or_default()
                         on:change:target=move |event| set(event.target().value(), |sleep, clock| sleep.from = clock) />
                 </div>
                 <div class="clock-box">
-                    <label for="sleep-until">"until"</label>
+                    <label for="sleep-until">{say!("until")}</label>
                     <input id="sleep-until" type="time" prop:value=move || shown(|sleep| sleep.until).unwrap_or_default()
                         on:change:target=move |event| set(event.target().value(), |sleep, clock| sleep.until = clock) />
                 </div>
@@ -164,7 +164,7 @@ fn Hands() -> impl IntoView {
                         day.wish(|wishes| wishes.one_pair_of_hands = !helped);
                     }
                 />
-                "Somebody helps: two things can be done at once"
+                {say!("Somebody helps: two things can be done at once")}
             </label>
         </div>
     }

@@ -6,7 +6,7 @@ use crate::app::part::{PickOne, TextBox};
 use crate::app::state::{State, memo};
 use crate::engine::formula::Bread;
 use crate::sheet::Sheet;
-use crate::words::name;
+use crate::words::{name, say};
 
 /// Name, kind of bread and note.
 #[component]
@@ -21,25 +21,25 @@ pub fn AboutCard() -> impl IntoView {
     view! {
         <section class="card">
             <header>
-                <h2>"About it"</h2>
+                <h2>{say!("About it")}</h2>
             </header>
             <div class="body">
                 <TextBox
                     id="name"
-                    label="Name"
+                    label=say!("Name")
                     words
                     typed=move |typed| state.type_in("name", |sheet| sheet.name = typed)
                     most=Sheet::NAME_LENGTH
                 />
                 <PickOne
                     id="bread"
-                    label="Kind of bread, which decides what is usual"
+                    label=say!("Kind of bread, which decides what is usual")
                     answers=Signal::stored(breads)
                     holds=bread
                     chosen=move |bread| state.edit(|sheet| sheet.bread = bread)
                 />
                 <div class="text-box">
-                    <label for="note">"Note"</label>
+                    <label for="note">{say!("Note")}</label>
                     <textarea
                         id="note"
                         maxlength=Sheet::NOTE_LENGTH

@@ -6,7 +6,10 @@ use crate::app::later;
 use crate::app::part::{Button, PickOne};
 use crate::app::state::{State, memo};
 use crate::sheet::{Sheet, ShelfEntry};
-use crate::words::compared::{self, Row};
+use crate::words::{
+    compared::{self, Row},
+    say,
+};
 
 /// This formula beside another one of the shelf, once that is asked for.
 #[component]
@@ -16,10 +19,10 @@ pub fn CompareCard() -> impl IntoView {
     view! {
         <section class="card">
             <header>
-                <h2>"Side by side"</h2>
+                <h2>{say!("Side by side")}</h2>
             </header>
             <div class="body">
-                <Show when=move || asked.get() fallback=move || view! { <Button says="Lay another formula beside it" tapped=ask /> }>
+                <Show when=move || asked.get() fallback=move || view! { <Button says=say!("Lay another formula beside it") tapped=ask /> }>
                     {later::compare()}
                 </Show>
             </div>
@@ -59,7 +62,7 @@ pub fn Compare() -> impl IntoView {
         state.look_at(&id)
     });
     view! {
-        <PickOne id="beside" label="This formula beside" answers holds=chosen chosen=move |place| chosen.set(place) />
+        <PickOne id="beside" label=say!("This formula beside") answers holds=chosen chosen=move |place| chosen.set(place) />
         {move || other.get().map(|other| view! { <Beside other /> })}
     }
 }
@@ -81,10 +84,10 @@ fn Beside(
         <table class="plain-table compare">
             <thead>
                 <tr>
-                    <th scope="col">"Of flour"</th>
+                    <th scope="col">{say!("Of flour")}</th>
                     <th scope="col">{name}</th>
-                    <th scope="col">"This one"</th>
-                    <th scope="col">"Points"</th>
+                    <th scope="col">{say!("This one")}</th>
+                    <th scope="col">{say!("Points")}</th>
                 </tr>
             </thead>
             <tbody>{drawn}</tbody>

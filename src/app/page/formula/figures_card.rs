@@ -1,5 +1,6 @@
 //! All other figures of the dough, each with what a trial changes.
 
+use crate::words::say;
 use leptos::prelude::*;
 
 use crate::app::part::{MassFigure, ShareFigure};
@@ -26,8 +27,8 @@ pub fn FiguresCard() -> impl IntoView {
     view! {
         <section class="card">
             <header>
-                <h2>"Of all flour"</h2>
-                <span class="quiet">"tap a figure for its working"</span>
+                <h2>{say!("Of all flour")}</h2>
+                <span class="quiet">{say!("tap a figure for its working")}</span>
             </header>
             <div class="body">
                 <div class="figures">

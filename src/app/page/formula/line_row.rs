@@ -6,7 +6,7 @@ use crate::app::part::NumberBox;
 use crate::app::state::{Opened, State, memo};
 use crate::engine::formula::{LineAt, percentage, set_mass, set_percentage};
 use crate::sheet::Sheet;
-use crate::words::{Trouble, line, read, write};
+use crate::words::{Trouble, line, name, read, say, write};
 
 /// What a row shows. Worked out in one go, so that the sheet has one reader a line. The manner of
 /// writing is not followed: a place is drawn anew when that changes.
@@ -27,7 +27,7 @@ impl Shown {
         let line = sheet.formula.line(at)?;
         let kept = |sheet: &Sheet| sheet.formula.line(at).map(|line| line.mass);
         Some(Self {
-            food: line.food.name().to_owned(),
+            food: name::food_short(&line.food).into_owned(),
             said: line::said(line, manner),
             mass: write::box_mass(line.mass, manner),
             percent: percentage(&sheet.formula, at, basis)
@@ -80,7 +80,7 @@ fn MassBox(
             .change(&from, |formula| set_mass(formula, at, mass))
             .map_err(|error| error.sentence(manner))
     };
-    let label = Signal::derive(move || format!("{}, weight", food.get()));
+    let label = Signal::derive(move || say!("{}, weight", food.get()));
     let unit = state.manner.get_untracked().units.mass.symbol();
     view! { <NumberBox id label unit figure changed take=Callback::new(take) /> }
 }
@@ -103,6 +103,6 @@ fn PercentBox(
             .change(&from, |formula| set_percentage(formula, at, basis, share))
             .map_err(|error| error.sentence(manner))
     };
-    let label = Signal::derive(move || format!("{}, of flour", food.get()));
+    let label = Signal::derive(move || say!("{}, of flour", food.get()));
     view! { <NumberBox id label unit="%" figure changed take=Callback::new(take) /> }
 }

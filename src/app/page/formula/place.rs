@@ -15,7 +15,7 @@ use crate::app::part::{Button, Choice, Picture};
 use crate::app::state::{Opened, State, memo};
 use crate::engine::formula::Basis;
 use crate::sheet::Place;
-use crate::words::name;
+use crate::words::{name, say};
 
 /// What is this dough?
 #[component]
@@ -28,7 +28,7 @@ pub fn FormulaPlace() -> impl IntoView {
             <h1 id=HEADING tabindex="-1">{name::place(Place::Formula)}</h1>
             <Choice
                 id="basis"
-                label="Percentages"
+                label=say!("Percentages")
                 answers=answers.to_vec()
                 holds=state.basis
                 chosen=move |basis| {
@@ -42,7 +42,7 @@ pub fn FormulaPlace() -> impl IntoView {
                 <For each=move || 0..streams.get() key=|stream| *stream let(stream)>
                     <StreamCard stream />
                 </For>
-                <Button says="Add a stream" picture=Picture::Add tapped=move |()| state.open(Opened::AddStream) />
+                <Button says=say!("Add a stream") picture=Picture::Add tapped=move |()| state.open(Opened::AddStream) />
             </div>
             <div class="cards">
                 <WaterCard />

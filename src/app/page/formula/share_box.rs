@@ -10,7 +10,7 @@ use crate::engine::formula::{
     stream_totals,
 };
 use crate::engine::quantity::Share;
-use crate::words::{Trouble, read, write};
+use crate::words::{Trouble, language::text, message, read, write};
 
 /// A figure of a stream that can be set, the bread held.
 #[derive(Clone, Copy)]
@@ -23,14 +23,14 @@ struct Settable {
 
 const SHARE: Settable = Settable {
     id: "share",
-    label: "Its share of all flour",
+    label: message!("Its share of all flour"),
     look: |totals| Some(totals.flour_share),
     set: set_stream_share,
 };
 
 const RATIO: Settable = Settable {
     id: "ratio",
-    label: "Liquid on its own flour",
+    label: message!("Liquid on its own flour"),
     look: StreamTotals::liquid_to_flour,
     set: set_paste_ratio,
 };
@@ -87,5 +87,5 @@ fn SettableBox(
             .change(&from, |formula| (settable.set)(formula, stream, share))
             .map_err(|error| error.sentence(manner))
     };
-    view! { <NumberBox id label=settable.label unit="%" figure changed take=Callback::new(take) /> }
+    view! { <NumberBox id label=text(settable.label) unit="%" figure changed take=Callback::new(take) /> }
 }

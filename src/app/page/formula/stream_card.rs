@@ -9,7 +9,7 @@ use crate::app::state::{Opened, State, memo};
 use crate::engine::formula::{Line, LineAt};
 use crate::engine::larder::Food;
 use crate::engine::quantity::Mass;
-use crate::words::{line, notice, write};
+use crate::words::{line, notice, say, write};
 
 /// A stream with its lines.
 #[component]
@@ -104,14 +104,14 @@ fn Add(
     };
     let pick = move |()| {
         state.open(Opened::Pick {
-            title: format!("Add to {}", name.get_untracked()),
+            title: say!("Add to {}", name.get_untracked()),
             picked: Callback::new(add),
         });
     };
     let has_room = memo(move || state.with(|sheet| sheet.formula.has_room()));
     view! {
         <Show when=move || has_room.get() fallback=|| view! { <p class="quiet">{notice::lines_full()}</p> }>
-            <Button says="Add an ingredient" class="bare" picture=Picture::Add tapped=pick />
+            <Button says=say!("Add an ingredient") class="bare" picture=Picture::Add tapped=pick />
         </Show>
     }
 }

@@ -6,7 +6,7 @@ use crate::app::part::{NumberBox, PickOne};
 use crate::app::state::{State, memo};
 use crate::engine::formula::{Figure, FormulaError, LineAt, Target, reach};
 use crate::sheet::Sheet;
-use crate::words::{Trouble, line, name, read, write};
+use crate::words::{Trouble, line, name, read, say, write};
 
 /// The figures that can be set.
 const SETTABLE: [Figure; 7] = [
@@ -51,14 +51,14 @@ pub fn TargetCard() -> impl IntoView {
     view! {
         <section class="card">
             <header>
-                <h2>"Set a figure"</h2>
-                <span class="quiet">"tried, not kept"</span>
+                <h2>{say!("Set a figure")}</h2>
+                <span class="quiet">{say!("tried, not kept")}</span>
             </header>
             <div class="body">
                 <div class="fields">
-                    <PickOne id="target-figure" label="Which" answers=Signal::stored(figures) holds=figure chosen=choose />
+                    <PickOne id="target-figure" label=say!("Which") answers=Signal::stored(figures) holds=figure chosen=choose />
                     <TargetBox figure gives_way />
-                    <PickOne id="target-line" label="What gives way" answers=lines holds=gives_way chosen=move |at| asked.set(at) />
+                    <PickOne id="target-line" label=say!("What gives way") answers=lines holds=gives_way chosen=move |at| asked.set(at) />
                 </div>
             </div>
         </section>
@@ -100,6 +100,6 @@ fn TargetBox(
         );
         Ok(())
     };
-    let label = Signal::derive(move || format!("{}, of flour", name::figure(figure.get())));
+    let label = Signal::derive(move || say!("{}, of flour", name::figure(figure.get())));
     view! { <NumberBox id="target" label unit="%" figure=stands take=Callback::new(take) /> }
 }

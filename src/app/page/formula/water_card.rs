@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use crate::app::part::{Choice, MoistureFigure, ShareFigure, WaterLedger};
 use crate::app::state::{State, memo};
 use crate::engine::formula::{Figure, Form, FormulaError, WaterLedger as Ledger};
-use crate::words::{Trouble, name, picture};
+use crate::words::{Trouble, name, picture, say};
 
 /// The water of the dough.
 #[component]
@@ -23,21 +23,21 @@ pub fn WaterCard() -> impl IntoView {
     view! {
         <section class="card">
             <header>
-                <h2>"Who brought the water"</h2>
+                <h2>{say!("Who brought the water")}</h2>
             </header>
             <div class="body follows">
                 <Show when=move || why.with(Option::is_none) fallback=move || view! { <p>{why.get()}</p> }>
                     <Bar ledger />
                     <Misses form />
                 </Show>
-                <h3>"The water, counted four ways"</h3>
+                <h3>{say!("The water, counted four ways")}</h3>
                 <div class="figures">
                     <ShareFigure figure=Figure::PouredWater />
                     <ShareFigure figure=Figure::Liquids />
                     <ShareFigure figure=Figure::TrueWater />
                     <MoistureFigure />
                 </div>
-                <h3>"Where it sits"</h3>
+                <h3>{say!("Where it sits")}</h3>
                 <div class="figures">
                     <ShareFigure figure=Figure::WaterInPaste />
                     <ShareFigure figure=Figure::WaterInPreferment />
@@ -99,7 +99,7 @@ fn Misses(
     };
     view! {
         <Show when=move || any.get()>
-            <Choice id="form" label="Counted" answers=answers() holds=form chosen=move |chosen| form.set(chosen) />
+            <Choice id="form" label=say!("Counted") answers=answers() holds=form chosen=move |chosen| form.set(chosen) />
         </Show>
     }
 }

@@ -7,7 +7,7 @@ use crate::app::part::Button;
 use crate::app::state::{State, memo};
 use crate::engine::formula::WhatIf;
 use crate::sheet::Sheet;
-use crate::words::{Trouble, name, tried};
+use crate::words::{Trouble, name, say, tried};
 
 /// Trials that are one tap away.
 #[component]
@@ -19,13 +19,13 @@ pub fn WhatIfs() -> impl IntoView {
     view! {
         <section class="card">
             <header>
-                <h2>"What if"</h2>
-                <span class="quiet">"tried, not kept"</span>
+                <h2>{say!("What if")}</h2>
+                <span class="quiet">{say!("tried, not kept")}</span>
             </header>
             <div class="body">
                 <div class="taps">
                     <Show when=move || !state.is_trial()>
-                        <Button says="Change things without keeping them" tapped=move |()| state.begin_trial() />
+                        <Button says=say!("Change things without keeping them") tapped=move |()| state.begin_trial() />
                     </Show>
                     <For each=move || offered.get() key=|what_if| *what_if let(what_if)>
                         {tap(what_if)}

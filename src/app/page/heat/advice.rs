@@ -7,8 +7,11 @@ use super::ways::TakeIt;
 use crate::app::part::AdviceCard;
 use crate::app::state::{State, memo};
 use crate::engine::heat::{CookedPaste, LiquidAnswer};
-use crate::words::heat::{self, Morning};
-use crate::words::{Advice, Trouble};
+use crate::words::{
+    Advice, Trouble,
+    heat::{self, Morning},
+    say,
+};
 
 /// What will not work, where something does not.
 #[component]
@@ -53,7 +56,7 @@ fn Unreachable() -> impl IntoView {
     };
     let is_there = memo(move || advice.with(Option::is_some));
     view! {
-        <AdviceCard title="The dough this morning" advice working=Callback::new(working) />
+        <AdviceCard title=say!("The dough this morning") advice working=Callback::new(working) />
         <Show when=move || is_there.get()>
             <TakeIt />
         </Show>
@@ -70,7 +73,7 @@ fn ColdPaste() -> impl IntoView {
         short(answers, |cooked| heat::paste(cooked, manner))
     });
     let working = move |()| untrack(|| short(answers, CookedPaste::working).unwrap_or_default());
-    view! { <AdviceCard title="The paste" advice working=Callback::new(working) /> }
+    view! { <AdviceCard title=say!("The paste") advice working=Callback::new(working) /> }
 }
 
 /// Something of the first paste that falls short.
@@ -92,11 +95,11 @@ fn NoBowl() -> impl IntoView {
         answers.bowl.with(|bowl| {
             let error = bowl.as_ref().err()?;
             Some(Advice {
-                means: "No dough temperature can be worked out.".into(),
+                means: say!("No dough temperature can be worked out.").into(),
                 to_do: error.sentence(manner).into(),
-                source: "by definition".into(),
+                source: say!("by definition").into(),
             })
         })
     });
-    view! { <AdviceCard title="The dough" advice /> }
+    view! { <AdviceCard title=say!("The dough") advice /> }
 }

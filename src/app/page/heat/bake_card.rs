@@ -10,7 +10,7 @@ use crate::app::state::{State, memo};
 use crate::engine::heat::{BakeTime, Programme};
 use crate::engine::kitchen::Baking;
 use crate::engine::working::Line;
-use crate::words::{Manner, Trouble, heat, write};
+use crate::words::{Manner, Trouble, heat, say, write};
 
 /// The bake.
 #[component]
@@ -58,24 +58,24 @@ pub fn BakeCard() -> impl IntoView {
     };
     let known = KNOWN.map(|field| view! { <FieldBox field /> });
     view! {
-        <section class="card" aria-label="The bake">
+        <section class="card" aria-label=say!("The bake")>
             <header>
-                <h2>"The bake"</h2>
-                <span class="quiet">"the middle is the test"</span>
+                <h2>{say!("The bake")}</h2>
+                <span class="quiet">{say!("the middle is the test")}</span>
             </header>
             <div class="body">
                 <p class="follows"><strong>{core}</strong></p>
                 <Phases />
-                <AdviceCard title="How long" advice=time working=Callback::new(working) />
+                <AdviceCard title=say!("How long") advice=time working=Callback::new(working) />
                 {move || trouble.get().map(|said| view! { <p class="trouble" role="status">{said}</p> })}
-                <h3>"A bake that came out well"</h3>
+                <h3>{say!("A bake that came out well")}</h3>
                 <div class="boxes">{known}</div>
             </div>
             <div class="figures">
-                <BakeFigure label="One setting, as a still oven" look=|baking, manner| {
+                <BakeFigure label=say!("One setting, as a still oven") look=|baking, manner| {
                     baking.programme.as_ref().map_or_else(|error| error.sentence(manner), |programme| write::temperature(programme.mean_as_still, manner))
                 } working=|baking| baking.programme.as_ref().map(Programme::working).unwrap_or_default() />
-                <BakeFigure label="Middle" look=|baking, manner| write::temperature_range(baking.core.from, baking.core.to, manner) working=Baking::core_working />
+                <BakeFigure label=say!("Middle") look=|baking, manner| write::temperature_range(baking.core.from, baking.core.to, manner) working=Baking::core_working />
                 <LossFigure />
             </div>
         </section>
@@ -129,5 +129,5 @@ fn LossFigure() -> impl IntoView {
                 .unwrap_or_default()
         })
     };
-    view! { <Figure label="Lost in the oven" shown working=Callback::new(working) /> }
+    view! { <Figure label=say!("Lost in the oven") shown working=Callback::new(working) /> }
 }

@@ -13,9 +13,11 @@ use crate::app::state::{State, after_frame, memo};
 use crate::engine::heat::{Dough, LiquidAnswer, Surroundings, dough_remedies};
 use crate::engine::kitchen::Kitchen;
 use crate::engine::quantity::Temperature;
-use crate::words::heat::{self, Morning};
-use crate::words::picture::{balance_bars, bowl_balance};
-use crate::words::write;
+use crate::words::{
+    heat::{self, Morning},
+    picture::{balance_bars, bowl_balance},
+    say, write,
+};
 
 /// The bowl this morning.
 #[component]
@@ -26,7 +28,7 @@ pub fn BowlCard() -> impl IntoView {
         let manner = state.manner.get();
         answers
             .wishes
-            .with(|wishes| format!("wanted {}", write::temperature(wishes.dough, manner)))
+            .with(|wishes| say!("wanted {}", write::temperature(wishes.dough, manner)))
     });
     let bars = memo(move || {
         let manner = state.manner.get();
@@ -54,9 +56,9 @@ pub fn BowlCard() -> impl IntoView {
             .unwrap_or_default()
     });
     view! {
-        <section class="card" aria-label="In the bowl this morning">
+        <section class="card" aria-label=say!("In the bowl this morning")>
             <header>
-                <h2>"In the bowl this morning"</h2>
+                <h2>{say!("In the bowl this morning")}</h2>
                 <span class="quiet">{wanted}</span>
             </header>
             <div class="body">
@@ -113,7 +115,7 @@ fn LiquidLine() -> impl IntoView {
     let says = memo(move || {
         let manner = state.manner.get();
         at.get()
-            .map(|at| format!("Take it at {}", write::temperature(at, manner)))
+            .map(|at| say!("Take it at {}", write::temperature(at, manner)))
             .unwrap_or_default()
     });
     let is_there = memo(move || at.get().is_some());
@@ -155,7 +157,7 @@ fn Ways() -> impl IntoView {
     let is_there = memo(move || ways.with(|ways| !ways.is_empty()));
     view! {
         <Show when=move || is_there.get()>
-            <h3>"With the liquid as it is, one of these by itself"</h3>
+            <h3>{say!("With the liquid as it is, one of these by itself")}</h3>
             <ul class="ways-list follows">
                 {move || ways.get().into_iter().map(|way| view! { <li>{way}</li> }).collect_view()}
             </ul>

@@ -6,7 +6,7 @@ use crate::app::part::{Button, NumberBox, PickOne, Picture, TextBox};
 use crate::app::state::{State, memo};
 use crate::engine::heat::Material;
 use crate::engine::kitchen::{Bowl, Kitchen};
-use crate::words::{Trouble, name, read, write};
+use crate::words::{Trouble, name, read, say, write};
 
 /// The bowls, and which of them is for paste and which for dough.
 #[component]
@@ -19,7 +19,7 @@ pub fn Bowls() -> impl IntoView {
             let mut names: Vec<(Option<usize>, String)> = numbered
                 .map(|(at, bowl)| (Some(at), name::called(&bowl.name).to_owned()))
                 .collect();
-            names.push((None, "none that counts".to_owned()));
+            names.push((None, say!("none that counts").to_owned()));
             names
         })
     });
@@ -27,13 +27,13 @@ pub fn Bowls() -> impl IntoView {
     let mixing = memo(move || state.kitchen.with(|kitchen| kitchen.mixing_bowl));
     view! {
         <div class="boxes">
-            <PickOne id="kitchen-paste-bowl" label="Bowl for the paste" answers=names holds=paste chosen=move |bowl| change(state, |kitchen| kitchen.paste_bowl = bowl) />
-            <PickOne id="kitchen-mixing-bowl" label="Bowl for mixing" answers=names holds=mixing chosen=move |bowl| change(state, |kitchen| kitchen.mixing_bowl = bowl) />
+            <PickOne id="kitchen-paste-bowl" label=say!("Bowl for the paste") answers=names holds=paste chosen=move |bowl| change(state, |kitchen| kitchen.paste_bowl = bowl) />
+            <PickOne id="kitchen-mixing-bowl" label=say!("Bowl for mixing") answers=names holds=mixing chosen=move |bowl| change(state, |kitchen| kitchen.mixing_bowl = bowl) />
         </div>
         <For each=move || 0..count.get() key=|bowl| *bowl let(bowl)>
             <OneBowl bowl />
         </For>
-        <Button says="Add a bowl" class="bare" picture=Picture::Add tapped=move |()| change(state, Kitchen::add_bowl) idle=Signal::derive(move || count.get() >= Kitchen::MOST_BOWLS) />
+        <Button says=say!("Add a bowl") class="bare" picture=Picture::Add tapped=move |()| change(state, Kitchen::add_bowl) idle=Signal::derive(move || count.get() >= Kitchen::MOST_BOWLS) />
     }
 }
 
@@ -91,16 +91,16 @@ fn OneBowl(
         Ok(())
     };
     let unit = Signal::derive(move || state.manner.get().units.mass.symbol());
-    let label = Signal::derive(move || format!("{}, empty", name::called(&words.get())));
+    let label = Signal::derive(move || say!("{}, empty", name::called(&words.get())));
     view! {
         <fieldset class="phase">
             <legend class="heard">{move || name::called(&words.get()).to_owned()}</legend>
             <div class="boxes">
-                <TextBox id=format!("bowl-name-{bowl}") label="Name" words typed=move |name: String| on_bowl(state, bowl, |own| own.name = name) most=Kitchen::NAME_LENGTH />
-                <PickOne id=BOWL_MATERIALS.get(bowl).copied().unwrap_or("bowl-material") label="Made of" answers=materials holds=material chosen=move |made_of| on_bowl(state, bowl, |own| own.material = made_of) />
+                <TextBox id=format!("bowl-name-{bowl}") label=say!("Name") words typed=move |name: String| on_bowl(state, bowl, |own| own.name = name) most=Kitchen::NAME_LENGTH />
+                <PickOne id=BOWL_MATERIALS.get(bowl).copied().unwrap_or("bowl-material") label=say!("Made of") answers=materials holds=material chosen=move |made_of| on_bowl(state, bowl, |own| own.material = made_of) />
                 <NumberBox id=format!("bowl-mass-{bowl}") label unit figure take=Callback::new(take) />
             </div>
-            <Button says="Take this bowl away" class="bare risky" tapped=move |()| change(state, |kitchen| kitchen.remove_bowl(bowl)) />
+            <Button says=say!("Take this bowl away") class="bare risky" tapped=move |()| change(state, |kitchen| kitchen.remove_bowl(bowl)) />
         </fieldset>
     }
 }

@@ -7,8 +7,11 @@ use super::wish_fields::{BENCH, ICE, THICK};
 use crate::app::part::{Choice, FieldBox, NumberBox, PickOne, degrees};
 use crate::app::state::{State, memo};
 use crate::engine::heat::{RuleSet, Shape};
-use crate::words::read::{self, ReadError};
-use crate::words::{Trouble, name, write};
+use crate::words::{
+    Trouble, name,
+    read::{self, ReadError},
+    say, write,
+};
 
 /// Which stream is cooled, where there are several; how hot it comes off, where that is not known.
 #[component]
@@ -34,7 +37,7 @@ pub fn WhatCools() -> impl IntoView {
     view! {
         <div class="boxes">
             <Show when=move || several.get()>
-                <PickOne id="cooling-stream" label="What cools" answers=streams holds=answers.cools chosen=move |stream| answers.picked.set(stream) />
+                <PickOne id="cooling-stream" label=say!("What cools") answers=streams holds=answers.cools chosen=move |stream| answers.picked.set(stream) />
             </Show>
             {move || by_hand.get().map(|stream| view! { <ComesOff stream /> })}
         </div>
@@ -80,7 +83,7 @@ fn ComesOff(
         Ok(())
     };
     let unit = Signal::derive(move || degrees(state.manner.get()));
-    view! { <NumberBox id label="Comes off the heat at" unit figure take=Callback::new(take) /> }
+    view! { <NumberBox id label=say!("Comes off the heat at") unit figure take=Callback::new(take) /> }
 }
 
 /// How it is cooled, and whose rules hold.
@@ -90,7 +93,10 @@ pub fn CoolingBoxes() -> impl IntoView {
     let shapes = Shape::ALL.map(|shape| (shape, name::shape(shape))).to_vec();
     let holds = memo(move || state.with(|sheet| sheet.heat.cooling.shape));
     let lid = memo(move || state.with(|sheet| sheet.heat.cooling.lid));
-    let lids = vec![(true, "Under a lid"), (false, "Open or film on it")];
+    let lids = vec![
+        (true, say!("Under a lid")),
+        (false, say!("Open or film on it")),
+    ];
     let rules = memo(move || state.kitchen.with(|kitchen| kitchen.rules));
     let all_rules = Signal::derive(|| {
         RuleSet::ALL
@@ -107,9 +113,9 @@ pub fn CoolingBoxes() -> impl IntoView {
             <FieldBox field=THICK />
             <FieldBox field=BENCH />
             <FieldBox field=ICE />
-            <PickOne id="heat-rules" label="Food-safety rules" answers=all_rules holds=rules chosen=Callback::new(set_rules) />
+            <PickOne id="heat-rules" label=say!("Food-safety rules") answers=all_rules holds=rules chosen=Callback::new(set_rules) />
         </div>
-        <Choice id="heat-shape" label="Shape" answers=shapes holds chosen=move |shape| state.edit(|sheet| sheet.heat.cooling.shape = shape) />
-        <Choice id="heat-lid" label="Cover" answers=lids holds=lid chosen=move |lid| state.edit(|sheet| sheet.heat.cooling.lid = lid) />
+        <Choice id="heat-shape" label=say!("Shape") answers=shapes holds chosen=move |shape| state.edit(|sheet| sheet.heat.cooling.shape = shape) />
+        <Choice id="heat-lid" label=say!("Cover") answers=lids holds=lid chosen=move |lid| state.edit(|sheet| sheet.heat.cooling.lid = lid) />
     }
 }

@@ -8,8 +8,12 @@ use crate::app::part::{AdviceCard, CoolingCurve};
 use crate::app::state::{State, after_frame, memo};
 use crate::engine::heat::{Cooled, HeatError};
 use crate::engine::kitchen::CoolingPlan;
-use crate::words::picture::{self, CoolingDrawing};
-use crate::words::{Trouble, heat};
+use crate::words::{
+    Trouble, heat,
+    language::text,
+    picture::{self, CoolingDrawing},
+    say,
+};
 
 /// Cooling a paste or a cooked filling; nothing where there is neither.
 #[component]
@@ -51,21 +55,21 @@ fn Cools() -> impl IntoView {
         cooled.with_untracked(|cooled| cooled.as_ref().map(Cooled::working).unwrap_or_default())
     };
     view! {
-        <section class="card" data-stream="paste" aria-label="Cooling">
+        <section class="card" data-stream="paste" aria-label=say!("Cooling")>
             <header>
-                <h2>"Cooling"</h2>
-                <span class="quiet">"the middle counts"</span>
+                <h2>{say!("Cooling")}</h2>
+                <span class="quiet">{say!("the middle counts")}</span>
             </header>
             <div class="body">
                 <WhatCools />
                 {move || trouble.get().map(|said| view! { <p class="trouble" role="status">{said}</p> })}
                 <Show when=move || cold.get()>
-                    <p class="quiet">"If it is cooked, say how hot it comes off the heat."</p>
+                    <p class="quiet">{say!("If it is cooked, say how hot it comes off the heat.")}</p>
                 </Show>
                 <Curve good cooled />
-                <AdviceCard title="Fast enough?" advice=verdict working=Callback::new(working) />
+                <AdviceCard title=say!("Fast enough?") advice=verdict working=Callback::new(working) />
                 <LimitByLimit cooled />
-                <p class="quiet">{heat::TRUST_COOLING}</p>
+                <p class="quiet">{text(heat::TRUST_COOLING)}</p>
                 <WhatHelps good />
                 <CoolingBoxes />
             </div>

@@ -7,7 +7,7 @@ use crate::app::part::{Figure, Shown};
 use crate::app::state::{State, memo};
 use crate::engine::heat::FactorMethod;
 use crate::engine::kitchen::factor_method_for;
-use crate::words::{Trouble, heat, write};
+use crate::words::{Trouble, heat, say, write};
 
 /// The handbook's sum, and why it differs.
 #[component]
@@ -52,11 +52,11 @@ pub fn FactorCard() -> impl IntoView {
     view! {
         <details class="card fold">
             <summary>
-                <span class="title">"The handbook’s sum"</span>
-                <span class="quiet">"for those who teach it"</span>
+                <span class="title">{say!("The handbook’s sum")}</span>
+                <span class="quiet">{say!("for those who teach it")}</span>
             </summary>
             <div class="figures">
-                <Figure label="Liquid by the handbook’s sum" shown working=Callback::new(working) />
+                <Figure label=say!("Liquid by the handbook’s sum") shown working=Callback::new(working) />
             </div>
             <div class="body follows">
                 <p>{differs}</p>

@@ -6,15 +6,15 @@ use super::HeatAnswers;
 use crate::app::part::{Figure, Shown};
 use crate::app::state::{State, memo};
 use crate::engine::heat::CookedPaste;
-use crate::words::{Manner, write};
+use crate::words::{Manner, say, write};
 
 /// The three figures that the place is about.
 #[component]
 pub fn HeatKeys() -> impl IntoView {
     view! {
         <DoughFigure />
-        <PasteFigure label="Paste" look=|paste, manner| write::temperature(paste.temperature, manner) />
-        <PasteFigure label="Starch cooked" look=|paste, manner| write::share(paste.cooked, manner) />
+        <PasteFigure label=say!("Paste") look=|paste, manner| write::temperature(paste.temperature, manner) />
+        <PasteFigure label=say!("Starch cooked") look=|paste, manner| write::share(paste.cooked, manner) />
     }
 }
 
@@ -38,7 +38,7 @@ pub fn DoughFigure() -> impl IntoView {
                 .unwrap_or_default()
         })
     };
-    view! { <Figure label="Dough comes off at" shown working=Callback::new(working) /> }
+    view! { <Figure label=say!("Dough comes off at") shown working=Callback::new(working) /> }
 }
 
 /// A figure of the first paste.

@@ -5,9 +5,14 @@ use leptos::prelude::*;
 use crate::app::part::{NumberBox, degrees, minutes};
 use crate::app::state::{State, memo};
 use crate::engine::kitchen::{BoilsBy, Kitchen};
-use crate::words::read::{self, ReadError};
-use crate::words::unit::HeightUnit;
-use crate::words::{Manner, Trouble, write};
+use crate::words::{
+    Manner, Trouble,
+    language::text,
+    message,
+    read::{self, ReadError},
+    unit::HeightUnit,
+    write,
+};
 
 /// A number of the kitchen: where it stands, how it is written and read.
 #[derive(Clone, Copy)]
@@ -43,7 +48,7 @@ pub fn KitchenBox(
         Ok(())
     };
     let unit = Signal::derive(move || (field.unit)(state.manner.get()));
-    view! { <NumberBox id=field.id label=field.label unit figure take=Callback::new(take) /> }
+    view! { <NumberBox id=field.id label=text(field.label) unit figure take=Callback::new(take) /> }
 }
 
 const fn kept(
@@ -65,25 +70,25 @@ const fn kept(
 pub const TEMPERATURES: [KitchenField; 4] = [
     kept(
         "kitchen-room",
-        "Room",
+        message!("Room"),
         |kitchen, manner| write::box_temperature(kitchen.room, manner),
         |kitchen, text, manner| read::temperature(text, manner).map(|read| kitchen.room = read),
     ),
     kept(
         "kitchen-flour",
-        "Flour",
+        message!("Flour"),
         |kitchen, manner| write::box_temperature(kitchen.flour, manner),
         |kitchen, text, manner| read::temperature(text, manner).map(|read| kitchen.flour = read),
     ),
     kept(
         "kitchen-fridge",
-        "Fridge",
+        message!("Fridge"),
         |kitchen, manner| write::box_temperature(kitchen.fridge, manner),
         |kitchen, text, manner| read::temperature(text, manner).map(|read| kitchen.fridge = read),
     ),
     kept(
         "kitchen-tap",
-        "Tap",
+        message!("Tap"),
         |kitchen, manner| write::box_temperature(kitchen.tap, manner),
         |kitchen, text, manner| read::temperature(text, manner).map(|read| kitchen.tap = read),
     ),
@@ -93,7 +98,7 @@ pub const TEMPERATURES: [KitchenField; 4] = [
 pub const MIXER: [KitchenField; 2] = [
     KitchenField {
         id: "kitchen-friction",
-        label: "Mixing warms dough by",
+        label: message!("Mixing warms dough by"),
         unit: |manner| write::rate_symbol(manner.units.temperature),
         look: |kitchen, manner| write::box_warming_rate(kitchen.mixer.friction, manner),
         set: |kitchen, text, manner| {
@@ -102,7 +107,7 @@ pub const MIXER: [KitchenField; 2] = [
     },
     KitchenField {
         id: "kitchen-mixing",
-        label: "Mixing usually takes",
+        label: message!("Mixing usually takes"),
         unit: minutes,
         look: |kitchen, manner| write::box_minutes(kitchen.mixer.minutes, manner),
         set: |kitchen, text, manner| {
@@ -114,7 +119,7 @@ pub const MIXER: [KitchenField; 2] = [
 /// How high it stands.
 pub const ALTITUDE: KitchenField = KitchenField {
     id: "kitchen-altitude",
-    label: "Above the sea",
+    label: message!("Above the sea"),
     unit: |manner| HeightUnit::of(manner.units).symbol(),
     look: |kitchen, manner| match kitchen.boils_by {
         BoilsBy::Altitude(altitude) => write::box_altitude(altitude, manner),
@@ -128,7 +133,7 @@ pub const ALTITUDE: KitchenField = KitchenField {
 /// What a barometer shows.
 pub const PRESSURE: KitchenField = KitchenField {
     id: "kitchen-pressure",
-    label: "Air pressure here today",
+    label: message!("Air pressure here today"),
     unit: |_| "hPa",
     look: |kitchen, manner| match kitchen.boils_by {
         BoilsBy::Pressure(pressure) => write::box_pressure(pressure, manner),

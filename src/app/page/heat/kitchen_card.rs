@@ -11,7 +11,7 @@ use crate::app::state::{State, memo};
 use crate::engine::heat::HeatFrom;
 use crate::engine::kitchen::{BoilsBy, Kitchen, Oven};
 use crate::sheet;
-use crate::words::{name, write};
+use crate::words::{name, say, write};
 
 /// The kitchen: its four temperatures in sight, all else in a fold.
 #[component]
@@ -25,9 +25,9 @@ pub fn KitchenCard() -> impl IntoView {
     let temperatures = TEMPERATURES.map(|field| view! { <KitchenBox field /> });
     let mixer = MIXER.map(|field| view! { <KitchenBox field /> });
     view! {
-        <section class="card" aria-label="The kitchen">
+        <section class="card" aria-label=say!("The kitchen")>
             <header>
-                <h2>"The kitchen"</h2>
+                <h2>{say!("The kitchen")}</h2>
                 <span class="quiet">{called}</span>
             </header>
             <div class="body">
@@ -36,8 +36,8 @@ pub fn KitchenCard() -> impl IntoView {
             </div>
             <details class="fold within">
                 <summary>
-                    <span class="title">"All of this kitchen"</span>
-                    <span class="quiet">"height, mixer, oven, scales, bowls, other kitchens"</span>
+                    <span class="title">{say!("All of this kitchen")}</span>
+                    <span class="quiet">{say!("height, mixer, oven, scales, bowls, other kitchens")}</span>
                 </summary>
                 <div class="body">
                     <Height />
@@ -79,7 +79,7 @@ fn WhichKitchen() -> impl IntoView {
     let several = memo(move || names.with(|names| names.len() > 1));
     view! {
         <Show when=move || several.get()>
-            <PickOne id="kitchen-here" label="Bake in" answers=names holds=here chosen=move |at: usize| turn(state, |kitchens| kitchens.choose(at)) />
+            <PickOne id="kitchen-here" label=say!("Bake in") answers=names holds=here chosen=move |at: usize| turn(state, |kitchens| kitchens.choose(at)) />
         </Show>
     }
 }
@@ -96,7 +96,7 @@ fn Kitchens() -> impl IntoView {
     let take_away = move |()| {
         taken_away.set(Some(state.kitchen.get_untracked()));
         turn(state, sheet::Kitchens::remove_here);
-        announce("Taken away.");
+        announce(say!("Taken away."));
     };
     let bring_back = move |()| {
         if let Some(kitchen) = taken_away.try_update(Option::take).flatten() {
@@ -106,7 +106,7 @@ fn Kitchens() -> impl IntoView {
     let gone = memo(move || {
         taken_away.with(|gone| {
             gone.as_ref()
-                .map(|gone| format!("Bring back {}", name::called(&gone.name)))
+                .map(|gone| say!("Bring back {}", name::called(&gone.name)))
         })
     });
     let rename = move |name: String| {
@@ -117,14 +117,16 @@ fn Kitchens() -> impl IntoView {
     let add = move |()| {
         let like = state.kitchen.get_untracked().another();
         turn(state, |kitchens| kitchens.with(like));
-        announce("Another kitchen, like the one before. Give it a name.");
+        announce(say!(
+            "Another kitchen, like the one before. Give it a name."
+        ));
     };
     view! {
-        <TextBox id="kitchen-name" label="Its name" words typed=rename most=Kitchen::NAME_LENGTH />
+        <TextBox id="kitchen-name" label=say!("Its name") words typed=rename most=Kitchen::NAME_LENGTH />
         <div class="buttons">
-            <Button says="Add a kitchen" class="bare" picture=Picture::Add tapped=add idle=full />
+            <Button says=say!("Add a kitchen") class="bare" picture=Picture::Add tapped=add idle=full />
             <Show when=several>
-                <Button says="Take this kitchen away" class="bare risky" tapped=take_away />
+                <Button says=say!("Take this kitchen away") class="bare risky" tapped=take_away />
             </Show>
             {move || gone.get().map(|says| view! { <Button says tapped=bring_back idle=full /> })}
         </div>
@@ -140,7 +142,10 @@ fn Height() -> impl IntoView {
             .kitchen
             .with(|kitchen| matches!(kitchen.boils_by, BoilsBy::Altitude(_)))
     });
-    let answers = vec![(true, "By height"), (false, "By the day’s pressure")];
+    let answers = vec![
+        (true, say!("By height")),
+        (false, say!("By the day’s pressure")),
+    ];
     let chosen = move |by_altitude: bool| {
         let mut kitchen = state.kitchen.get_untracked();
         kitchen.boil_by(by_altitude);
@@ -153,7 +158,7 @@ fn Height() -> impl IntoView {
             .kitchen
             .with(|kitchen| {
                 kitchen.boiling().map(|boiling| {
-                    format!(
+                    say!(
                         "Water boils at {} here.",
                         write::temperature(boiling.temperature, manner)
                     )
@@ -162,7 +167,7 @@ fn Height() -> impl IntoView {
             .unwrap_or_default()
     });
     view! {
-        <Choice id="kitchen-boils-by" label="Where water boils" answers holds=by_altitude chosen=Callback::new(chosen) />
+        <Choice id="kitchen-boils-by" label=say!("Where water boils") answers holds=by_altitude chosen=Callback::new(chosen) />
         <div class="boxes">
             <Show when=move || by_altitude.get() fallback=|| view! { <KitchenBox field=PRESSURE /> }>
                 <KitchenBox field=ALTITUDE />
@@ -183,12 +188,12 @@ fn OvenChoices() -> impl IntoView {
         change(&mut kitchen.oven);
         state.set_kitchen(kitchen);
     };
-    let fans = vec![(false, "Still"), (true, "Fan")];
+    let fans = vec![(false, say!("Still")), (true, say!("Fan"))];
     let ways = HeatFrom::ALL
         .map(|from| (from, name::heat_from(from)))
         .to_vec();
     view! {
-        <Choice id="kitchen-fan" label="Oven" answers=fans holds=fan chosen=move |fan| set(&|oven| oven.fan = fan) />
-        <Choice id="kitchen-heat-from" label="Its heat comes from" answers=ways holds=from chosen=move |from| set(&|oven| oven.from = from) />
+        <Choice id="kitchen-fan" label=say!("Oven") answers=fans holds=fan chosen=move |fan| set(&|oven| oven.fan = fan) />
+        <Choice id="kitchen-heat-from" label=say!("Its heat comes from") answers=ways holds=from chosen=move |from| set(&|oven| oven.from = from) />
     }
 }

@@ -8,7 +8,7 @@ use super::wish_fields::{DROP, PASTE_BOWL};
 use crate::app::part::{FieldBox, Figure, Shown};
 use crate::app::state::{State, memo};
 use crate::engine::heat::CookedPaste;
-use crate::words::{Manner, Trouble, heat, write};
+use crate::words::{Manner, Trouble, heat, say, write};
 
 /// A paste.
 #[component]
@@ -66,7 +66,7 @@ pub fn PasteCard(
         <section class="card" data-stream="paste" aria-label=move || name.get()>
             <header>
                 <h2>{name}</h2>
-                <span class="quiet">"just after stirring"</span>
+                <span class="quiet">{say!("just after stirring")}</span>
             </header>
             <div class="body">
                 <p class="follows">{said}</p>
@@ -83,9 +83,9 @@ pub fn PasteCard(
                 <p class="quiet">{move || heat::trust_paste(state.manner.get())}</p>
             </div>
             <div class="figures">
-                <OfPaste stream label="Water boils here at" look=|paste, manner| write::temperature(paste.boils, manner) />
-                <OfPaste stream label="Paste comes to" look=|paste, manner| write::temperature(paste.temperature, manner) />
-                <OfPaste stream label="Starch cooked" look=|paste, manner| write::share(paste.cooked, manner) />
+                <OfPaste stream label=say!("Water boils here at") look=|paste, manner| write::temperature(paste.boils, manner) />
+                <OfPaste stream label=say!("Paste comes to") look=|paste, manner| write::temperature(paste.temperature, manner) />
+                <OfPaste stream label=say!("Starch cooked") look=|paste, manner| write::share(paste.cooked, manner) />
                 <SteamFigure stream />
             </div>
         </section>

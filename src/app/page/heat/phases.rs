@@ -7,8 +7,11 @@ use crate::app::part::{Button, Choice, NumberBox, Picture, degrees, minutes};
 use crate::app::state::{State, memo};
 use crate::engine::heat::{HeatFrom, Phase};
 use crate::engine::kitchen::BakeWishes;
-use crate::words::read::{self, ReadError};
-use crate::words::{Manner, Trouble, heat, name, write};
+use crate::words::{
+    Manner, Trouble, heat, name,
+    read::{self, ReadError},
+    say, write,
+};
 
 /// The phases of the programme.
 #[component]
@@ -23,7 +26,7 @@ pub fn Phases() -> impl IntoView {
         <For each=move || 0..count.get() key=|phase| *phase let(phase)>
             <OnePhase phase />
         </For>
-        <Button says="Add a phase" class="bare" picture=Picture::Add tapped=add idle=Signal::derive(move || count.get() >= BakeWishes::MOST_PHASES) />
+        <Button says=say!("Add a phase") class="bare" picture=Picture::Add tapped=add idle=Signal::derive(move || count.get() >= BakeWishes::MOST_PHASES) />
     }
 }
 
@@ -57,7 +60,7 @@ fn OnePhase(
     let ways = HeatFrom::ALL
         .map(|from| (from, name::heat_from(from)))
         .to_vec();
-    let fans = vec![(false, "Still"), (true, "Fan")];
+    let fans = vec![(false, say!("Still")), (true, say!("Fan"))];
     let set = move |change: fn(&mut Phase, HeatFrom, bool), from: HeatFrom, fan: bool| {
         state.edit(|sheet| {
             if let Some(own) = sheet.heat.bake.phases.get_mut(phase) {
@@ -68,21 +71,21 @@ fn OnePhase(
     let remove = move |()| {
         state.edit(|sheet| sheet.heat.bake.remove_phase(phase));
     };
-    let label = format!("Phase {}", write::count(place(phase), Manner::default()));
+    let label = say!("Phase {}", write::count(place(phase), Manner::default()));
     view! {
         <fieldset class="phase">
             <legend>{label}</legend>
             <div class="boxes">
-                <PhaseBox phase label="Minutes" unit=minutes look=|own, manner| write::box_minutes(own.minutes, manner)
+                <PhaseBox phase label=say!("Minutes") unit=minutes look=|own, manner| write::box_minutes(own.minutes, manner)
                     set=|own, text, manner| read::minutes(text, manner).map(|read| own.minutes = read) />
-                <PhaseBox phase label="Oven" unit=degrees look=|own, manner| write::box_temperature(own.temperature, manner)
+                <PhaseBox phase label=say!("Oven") unit=degrees look=|own, manner| write::box_temperature(own.temperature, manner)
                     set=|own, text, manner| read::temperature(text, manner).map(|read| own.temperature = read) />
             </div>
-            <Choice id=format!("phase-from-{phase}") label="Heat from" answers=ways holds=from chosen=move |from| set(|own, from, _| own.from = from, from, false) />
-            <Choice id=format!("phase-fan-{phase}") label="Air" answers=fans holds=fan chosen=move |fan| set(|own, _, fan| own.fan = fan, HeatFrom::Both, fan) />
+            <Choice id=format!("phase-from-{phase}") label=say!("Heat from") answers=ways holds=from chosen=move |from| set(|own, from, _| own.from = from, from, false) />
+            <Choice id=format!("phase-fan-{phase}") label=say!("Air") answers=fans holds=fan chosen=move |fan| set(|own, _, fan| own.fan = fan, HeatFrom::Both, fan) />
             <p class="quiet follows">{said}</p>
             {move || advice.get().map(|said| view! { <p class="caution">{said}</p> })}
-            <Button says="Take this phase away" class="bare risky" tapped=remove />
+            <Button says=say!("Take this phase away") class="bare risky" tapped=remove />
         </fieldset>
     }
 }

@@ -14,8 +14,10 @@ use crate::app::page::HEADING;
 use crate::app::part::AdviceCard;
 use crate::app::state::{State, memo};
 use crate::sheet::Place;
-use crate::words::caution::{Step, safety};
-use crate::words::name;
+use crate::words::{
+    caution::{Step, safety},
+    name, say,
+};
 
 /// What temperature, and is it safe?
 #[component]
@@ -38,12 +40,12 @@ pub fn HeatPlace() -> impl IntoView {
             </For>
             <CoolingCard />
             <Show when=move || pastes.with(|pastes| !pastes.is_empty())>
-                <Safety title="Boiling water and steam" step=Step::Scalding />
-                <Safety title="Keeping paste and dough cold" step=Step::KeepingCold />
+                <Safety title=say!("Boiling water and steam") step=Step::Scalding />
+                <Safety title=say!("Keeping paste and dough cold") step=Step::KeepingCold />
             </Show>
             <BakeCard />
-            <Safety title="At the mixer" step=Step::Mixing />
-            <Safety title="At the oven" step=Step::Baking />
+            <Safety title=say!("At the mixer") step=Step::Mixing />
+            <Safety title=say!("At the oven") step=Step::Baking />
         </div>
     }
 }

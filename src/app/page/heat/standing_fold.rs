@@ -6,7 +6,7 @@ use super::HeatAnswers;
 use crate::app::state::{State, after_frame, memo};
 use crate::engine::formula::Formula;
 use crate::engine::kitchen::{Kitchen, warming};
-use crate::words::heat;
+use crate::words::{heat, say};
 
 /// How long each paste and preferment takes to warm in this room.
 #[component]
@@ -38,8 +38,8 @@ pub fn StandingFold() -> impl IntoView {
         <Show when=move || any.get()>
             <details class="fold within">
                 <summary>
-                    <span class="title">"How long to stand out"</span>
-                    <span class="quiet">"each in one ball, out of the fridge"</span>
+                    <span class="title">{say!("How long to stand out")}</span>
+                    <span class="quiet">{say!("each in one ball, out of the fridge")}</span>
                 </summary>
                 <div class="body follows">
                     <ul class="ways-list">

@@ -8,7 +8,7 @@ use crate::app::state::{State, memo};
 use crate::engine::heat::SteamLoss;
 use crate::engine::kitchen::{steam_of, weigh_cooked};
 use crate::engine::quantity::Temperature;
-use crate::words::{Trouble, read, write};
+use crate::words::{Trouble, read, say, write};
 
 /// How hot a paste is taken to be where that is not known: any does, for only the heat carried
 /// off rests on it.
@@ -54,7 +54,7 @@ pub fn WeighedBox(
         Ok(())
     };
     let unit = Signal::derive(move || state.manner.get().units.mass.symbol());
-    view! { <NumberBox id label="Weighs once cooked, bowl off" unit figure take=Callback::new(take) /> }
+    view! { <NumberBox id label=say!("Weighs once cooked, bowl off") unit figure take=Callback::new(take) /> }
 }
 
 /// What went off as steam.
@@ -80,5 +80,5 @@ pub fn SteamFigure(
                 .unwrap_or_default()
         })
     };
-    view! { <Figure label="Went off as steam" shown working=Callback::new(working) /> }
+    view! { <Figure label=say!("Went off as steam") shown working=Callback::new(working) /> }
 }

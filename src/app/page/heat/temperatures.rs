@@ -8,8 +8,11 @@ use crate::app::state::{State, memo};
 use crate::engine::kitchen::Whence;
 use crate::engine::quantity::Temperature;
 use crate::sheet::Sheet;
-use crate::words::read::{self, ReadError};
-use crate::words::{Trouble, write};
+use crate::words::{
+    Trouble, name,
+    read::{self, ReadError},
+    say, write,
+};
 
 /// Every temperature of the bowl, each in a box; in a fold that stays closed until it is wanted.
 #[component]
@@ -24,8 +27,8 @@ pub fn Temperatures() -> impl IntoView {
     view! {
         <details class="fold within">
             <summary>
-                <span class="title">"Temperatures one by one"</span>
-                <span class="quiet">"empty a box: as it is kept"</span>
+                <span class="title">{say!("Temperatures one by one")}</span>
+                <span class="quiet">{say!("empty a box: as it is kept")}</span>
             </summary>
             <div class="body boxes">
                 <For each=keyed key=|from| spelt(*from) let(from)>
@@ -61,7 +64,7 @@ fn OneTemperature(
                 Whence::Line(at) => sheet
                     .formula
                     .line(at)
-                    .map(|line| line.food.name().to_owned()),
+                    .map(|line| name::food_short(&line.food).into_owned()),
             })
             .unwrap_or_default()
     });

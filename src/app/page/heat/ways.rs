@@ -10,8 +10,7 @@ use crate::app::state::{State, memo};
 use crate::engine::heat::{DoughRemedy, DoughStep, LiquidAnswer};
 use crate::engine::kitchen::{pour_at, take_step};
 use crate::engine::quantity::Temperature;
-use crate::words::picture::begun;
-use crate::words::{Trouble, heat};
+use crate::words::{Trouble, heat, picture::begun, say};
 
 /// The first ways out of an unreachable target, each a button: the liquid at its best, and a step.
 #[component]
@@ -84,7 +83,7 @@ pub fn take(
     match taken {
         Ok(()) => {
             state.edit(|kept| *kept = sheet);
-            announce("Done. Undo takes it back.");
+            announce(say!("Done. Undo takes it back."));
         }
         Err(error) => announce(&error.sentence(state.manner.get_untracked())),
     }

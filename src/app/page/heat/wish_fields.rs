@@ -1,9 +1,12 @@
 //! The numbers that can be asked of heat.
 
 use crate::app::part::{Wish, degrees, minutes};
-use crate::words::read::{self, ReadError};
-use crate::words::unit::ThicknessUnit;
-use crate::words::{Manner, write};
+use crate::words::{
+    Manner, message,
+    read::{self, ReadError},
+    unit::ThicknessUnit,
+    write,
+};
 
 fn thickness(manner: Manner) -> &'static str {
     ThicknessUnit::of(manner.units).symbol()
@@ -25,7 +28,7 @@ fn or_usual<T>(
 /// How warm the dough is to come off the mixer.
 pub const WANTED: Wish = Wish {
     id: "heat-wanted",
-    label: "Dough wanted at",
+    label: message!("Dough wanted at"),
     unit: degrees,
     look: |wishes, _, manner| write::box_temperature(wishes.dough, manner),
     set: |wishes, text, manner| read::temperature(text, manner).map(|read| wishes.dough = read),
@@ -34,7 +37,7 @@ pub const WANTED: Wish = Wish {
 /// How long the dough is mixed.
 pub const MIXING: Wish = Wish {
     id: "heat-mixing",
-    label: "Mixing",
+    label: message!("Mixing"),
     unit: minutes,
     look: |wishes, kitchen, manner| {
         write::box_minutes(wishes.mixing.unwrap_or(kitchen.mixer.minutes), manner)
@@ -47,7 +50,7 @@ pub const MIXING: Wish = Wish {
 /// How long pastes and preferments stand out.
 pub const STANDING: Wish = Wish {
     id: "heat-standing",
-    label: "Cold streams stand out",
+    label: message!("Cold streams stand out"),
     unit: minutes,
     look: |wishes, _, manner| write::box_minutes(wishes.standing, manner),
     set: |wishes, text, manner| read::minutes(text, manner).map(|read| wishes.standing = read),
@@ -56,7 +59,7 @@ pub const STANDING: Wish = Wish {
 /// How warm the mixing bowl is.
 pub const MIXING_BOWL: Wish = Wish {
     id: "heat-mixing-bowl",
-    label: "Mixing bowl at",
+    label: message!("Mixing bowl at"),
     unit: degrees,
     look: |wishes, kitchen, manner| {
         write::box_temperature(wishes.mixing_bowl.unwrap_or(kitchen.room), manner)
@@ -69,7 +72,7 @@ pub const MIXING_BOWL: Wish = Wish {
 /// How warm the paste's bowl is.
 pub const PASTE_BOWL: Wish = Wish {
     id: "heat-paste-bowl",
-    label: "Bowl at",
+    label: message!("Bowl at"),
     unit: degrees,
     look: |wishes, kitchen, manner| {
         write::box_temperature(wishes.paste.bowl.unwrap_or(kitchen.room), manner)
@@ -82,7 +85,7 @@ pub const PASTE_BOWL: Wish = Wish {
 /// What the liquid loses on its way.
 pub const DROP: Wish = Wish {
     id: "heat-drop",
-    label: "Lost from kettle to bowl",
+    label: message!("Lost from kettle to bowl"),
     unit: degrees,
     look: |wishes, _, manner| write::box_degrees(wishes.paste.drop, manner),
     set: |wishes, text, manner| {
@@ -93,7 +96,7 @@ pub const DROP: Wish = Wish {
 /// How thick it is as it cools.
 pub const THICK: Wish = Wish {
     id: "heat-thick",
-    label: "Thick through the middle",
+    label: message!("Thick through the middle"),
     unit: thickness,
     look: |wishes, _, manner| write::box_thickness(wishes.cooling.thick, manner),
     set: |wishes, text, manner| {
@@ -104,7 +107,7 @@ pub const THICK: Wish = Wish {
 /// How long it stays on the bench.
 pub const BENCH: Wish = Wish {
     id: "heat-bench",
-    label: "On the bench",
+    label: message!("On the bench"),
     unit: minutes,
     look: |wishes, _, manner| write::box_minutes(wishes.cooling.bench, manner),
     set: |wishes, text, manner| read::minutes(text, manner).map(|read| wishes.cooling.bench = read),
@@ -113,7 +116,7 @@ pub const BENCH: Wish = Wish {
 /// How long it stands in ice water.
 pub const ICE: Wish = Wish {
     id: "heat-ice",
-    label: "In ice water",
+    label: message!("In ice water"),
     unit: minutes,
     look: |wishes, _, manner| write::box_minutes(wishes.cooling.ice, manner),
     set: |wishes, text, manner| read::minutes(text, manner).map(|read| wishes.cooling.ice = read),
@@ -123,7 +126,7 @@ pub const ICE: Wish = Wish {
 pub const KNOWN: [Wish; 3] = [
     Wish {
         id: "heat-known-minutes",
-        label: "It took",
+        label: message!("It took"),
         unit: minutes,
         look: |wishes, _, manner| write::box_minutes(wishes.bake.known.minutes, manner),
         set: |wishes, text, manner| {
@@ -132,7 +135,7 @@ pub const KNOWN: [Wish; 3] = [
     },
     Wish {
         id: "heat-known-oven",
-        label: "Oven, as a still one",
+        label: message!("Oven, as a still one"),
         unit: degrees,
         look: |wishes, _, manner| write::box_temperature(wishes.bake.known.oven, manner),
         set: |wishes, text, manner| {
@@ -141,7 +144,7 @@ pub const KNOWN: [Wish; 3] = [
     },
     Wish {
         id: "heat-known-piece",
-        label: "A piece weighed",
+        label: message!("A piece weighed"),
         unit: |manner| manner.units.mass.symbol(),
         look: |wishes, _, manner| write::box_mass(wishes.bake.known.piece, manner),
         set: |wishes, text, manner| {
