@@ -55,6 +55,12 @@ pub fn of_day(formula: &Id) -> String {
     format!("{DAY}{}", formula.as_text())
 }
 
+/// The formula whose plan a key belongs to; `None` for any other key.
+#[must_use]
+pub fn day_of(key: &str) -> Option<Id> {
+    Id::from_text(key.strip_prefix(DAY)?)
+}
+
 /// The key of a bake's photo.
 #[must_use]
 pub fn of_photo(bake: &Id) -> String {

@@ -4,6 +4,7 @@
 //! fragment), and read back through the same constructors as typing.
 
 mod arrange;
+mod beside;
 pub mod calendar;
 pub mod civil;
 pub mod csv;
@@ -28,6 +29,7 @@ mod spelling;
 mod tins;
 
 pub use crate::engine::kitchen::{HeatWishes, Kitchen, Scales};
+pub use beside::{Added, Beside};
 pub use examples::examples;
 pub use fragment::{Fragment, Place};
 pub use history::History;

@@ -15,6 +15,7 @@
 
 mod arrange;
 mod bench;
+mod beside;
 mod civil;
 mod classes;
 mod days;

@@ -136,7 +136,7 @@ fn the_yield_gives_the_pieces_where_it_is_a_number() {
 #[test]
 fn what_was_written_is_read_back() {
     for (_, sheet) in examples() {
-        let text = write_recipe(&sheet, &[], None);
+        let text = write_recipe(&sheet, &[]);
         let read = read_recipe(&text).unwrap();
         assert_eq!(read.sheet.name, sheet.name);
         assert_eq!(read.sheet.batch.pieces, sheet.batch.pieces);

@@ -6,7 +6,9 @@ use softcrumb::sheet::record::{
     Filed, is_newer, read_file, read_kitchen, read_settings, read_sheet, write_file, write_kitchen,
     write_settings, write_sheet,
 };
-use softcrumb::sheet::{Id, Kitchen, Moment, Scales, Settings, Theme, Units, examples};
+use softcrumb::sheet::{
+    Beside, Id, Kitchen, Kitchens, Moment, Scales, Settings, Theme, Units, examples,
+};
 
 #[test]
 fn every_example_comes_back_and_says_what_it_is_first() {
@@ -88,9 +90,13 @@ fn a_file_of_all_formulas_loses_nothing() {
             sheet: draw.sheet(),
         })
         .collect();
-    let opened = read_file(&write_file(&filed, Some(&Kitchen::default()))).unwrap();
+    let beside = Beside {
+        kitchens: Some(Kitchens::default()),
+        ..Beside::default()
+    };
+    let opened = read_file(&write_file(&filed, &beside)).unwrap();
     assert_eq!(opened.formulas, filed);
-    assert_eq!(opened.kitchen, Some(Kitchen::default()));
+    assert_eq!(opened.beside, beside);
     assert_eq!(opened.refused, []);
 }
 
@@ -111,7 +117,8 @@ fn one_spoilt_formula_does_not_keep_the_others_shut() {
         sheet,
     };
     let filed: Vec<Filed> = examples().into_iter().map(one).collect();
-    let text = write_file(&filed, None).replacen("\"mass_g\":430", "\"mass_g\":-430", 1);
+    let text =
+        write_file(&filed, &Beside::default()).replacen("\"mass_g\":430", "\"mass_g\":-430", 1);
     let opened = read_file(&text).unwrap();
     assert_eq!(opened.formulas.len(), 3);
     assert_eq!(opened.refused.len(), 1);

@@ -73,7 +73,7 @@ fn version_1_files_open_whole() {
         .map(|f: &Filed| f.sheet.name.as_str())
         .collect();
     assert_eq!(names, ["Frozen sample", "Own bar"]);
-    assert!(opened.kitchen.is_some());
+    assert!(opened.beside.kitchens.is_some());
 }
 
 #[test]

@@ -17,6 +17,7 @@ mod cautions;
 mod cautions_of_chocolate;
 mod class_told;
 mod days;
+mod filed;
 mod flow_drawing;
 mod formula_page;
 mod handed_out;

@@ -29,7 +29,7 @@ const FORMS: [(&str, &str, &str, Write); 4] = [
         message!("Recipe for other programs"),
         "recipe.json",
         "application/ld+json",
-        |sheet, manner| write_recipe(sheet, &steps(sheet, manner), None),
+        |sheet, manner| write_recipe(sheet, &steps(sheet, manner)),
     ),
     (
         message!("Plain text"),

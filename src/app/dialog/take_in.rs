@@ -6,6 +6,7 @@ use wasm_bindgen_futures::spawn_local;
 use crate::app::browser::announce::announce;
 use crate::app::browser::file::{self, FileTrouble};
 use crate::app::state::State;
+use crate::sheet::Added;
 use crate::sheet::record::{FILE_LIMIT, Opened, read_file};
 use crate::words::{Manner, Trouble, filed, notice, say};
 
@@ -58,16 +59,21 @@ pub fn TakeIn() -> impl IntoView {
 fn opened(state: State, text: &str, manner: Manner) -> Vec<String> {
     match read_file(text) {
         Ok(found) => {
-            state.unfile(&found);
-            told(&found, manner)
+            let added = state.unfile(&found);
+            told(&found, added, manner)
         }
         Err(error) => vec![error.sentence(manner)],
     }
 }
 
-fn told(found: &Opened, manner: Manner) -> Vec<String> {
+fn told(found: &Opened, added: Added, manner: Manner) -> Vec<String> {
     let refused = found.refused.iter().map(|error| error.sentence(manner));
-    std::iter::once(filed::taken_in(found.formulas.len()))
+    let beside = filed::beside(added);
+    let nothing_else = beside.is_none() || !found.formulas.is_empty();
+    nothing_else
+        .then(|| filed::taken_in(found.formulas.len()))
+        .into_iter()
+        .chain(beside)
         .chain(refused)
         .collect()
 }

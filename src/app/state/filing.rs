@@ -1,12 +1,15 @@
-//! Filing: formulas written to a file, and put onto the shelf from one.
+//! Filing: formulas and what is kept beside them, written to a file and taken in from one.
 
 use leptos::prelude::*;
 
 use super::keeping::now;
-use super::{Keeps, State};
+use super::{Desk, Keeps, State};
 use crate::app::browser::{chance, storage};
-use crate::sheet::record::{Filed, Opened, write_file, write_sheet};
-use crate::sheet::{Id, Shelf, key};
+use crate::sheet::record::{
+    Filed, Opened, RecordError, read_class, read_day, read_log, read_pantry, read_tins, write_day,
+    write_file, write_log, write_sheet,
+};
+use crate::sheet::{Added, Beside, Id, Shelf, key};
 
 impl State {
     /// The formula that is open, as the text of a file.
@@ -18,20 +21,22 @@ impl State {
             binned: None,
             sheet,
         };
-        write_file(&[one], None)
+        write_file(&[one], &Beside::default())
     }
 
-    /// All formulas, those in the bin included, and the kitchen, as the text of a file. What
-    /// cannot be opened is not in it.
+    /// All formulas, those in the bin included, and all that is kept beside them, as the text of a
+    /// file. What cannot be opened is not in it.
     pub fn file_of_all(self) -> String {
         self.flush();
         let all = self.shelf.with_untracked(filed);
-        write_file(&all, Some(&self.kitchen.get_untracked()))
+        write_file(&all, &self.beside())
     }
 
     /// Puts the formulas of a file onto the shelf; the first of them is opened. A formula that is
-    /// there already is put beside it, not over it.
-    pub fn unfile(self, opened: &Opened) {
+    /// there already is put beside it, not over it. Of what is kept beside them, what is not here
+    /// yet is added; gives what that was.
+    pub fn unfile(self, opened: &Opened) -> Added {
+        let added = self.put_beside(&opened.beside);
         let mut first = None;
         let mut shelf = self.shelf.get_untracked();
         for one in &opened.formulas {
@@ -49,9 +54,71 @@ impl State {
         }
         self.shelf.set(shelf);
         self.write_index();
-        if let Some(id) = first {
-            self.open_formula(&id);
+        match first {
+            Some(id) => drop(self.open_formula(&id).then_some(())),
+            // What shows plans and log reads them anew.
+            None => self.open_id.notify(),
         }
+        added
+    }
+
+    /// What is kept beside the formulas.
+    fn beside(self) -> Beside {
+        let ids = storage::all().into_iter().filter_map(|(key, text)| {
+            let wishes = read_day(&text).ok();
+            Some((key::day_of(&key)?, wishes?))
+        });
+        Beside {
+            kitchens: Some(self.kitchens.get_untracked()),
+            tins: kept(key::TINS, read_tins).unwrap_or_default(),
+            pantry: kept(key::PANTRY, read_pantry).unwrap_or_default(),
+            class: kept(key::CLASS, read_class),
+            days: ids.collect(),
+            log: kept(key::LOG, read_log).unwrap_or_default(),
+        }
+    }
+
+    /// Adds what is not here yet. What cannot be opened here is left as it is.
+    fn put_beside(self, file: &Beside) -> Added {
+        let here = self.beside();
+        let (joined, added) = here.clone().joined_by(file);
+        let desk = Desk::here();
+        if added.kitchens > 0
+            && let Some(kitchens) = joined.kitchens
+        {
+            self.set_kitchens(kitchens);
+        }
+        if joined.tins != here.tins && can_write(key::TINS, read_tins) {
+            desk.set_tins(joined.tins);
+        }
+        if joined.pantry != here.pantry && can_write(key::PANTRY, read_pantry) {
+            desk.set_pantry(|pantry| *pantry = joined.pantry);
+        }
+        if let Some(class) = joined.class.filter(|_| added.class) {
+            desk.set_wishes(class);
+        }
+        if added.bakes > 0 && can_write(key::LOG, read_log) {
+            self.keep_small(key::LOG, &write_log(&joined.log));
+        }
+        let new = joined.days.iter().skip(here.days.len());
+        for (id, wishes) in new.filter(|_| added.days > 0) {
+            self.keep_small(&key::of_day(id), &write_day(wishes));
+        }
+        added
+    }
+}
+
+/// What stands under a key, where it can be opened.
+fn kept<T>(key: &str, read: fn(&str) -> Result<T, RecordError>) -> Option<T> {
+    read(&storage::get(key).ok().flatten()?).ok()
+}
+
+/// Whether nothing is lost by writing under a key.
+fn can_write<T>(key: &str, read: fn(&str) -> Result<T, RecordError>) -> bool {
+    match storage::get(key) {
+        Ok(Some(text)) => read(&text).is_ok(),
+        Ok(None) => true,
+        Err(_) => false,
     }
 }
 

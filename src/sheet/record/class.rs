@@ -10,16 +10,20 @@ use super::print::Writer;
 use super::tree::Tree;
 
 const KIND: &str = "class";
-const KNOWN: [&str; 6] = ["students", "at_bench", "loaves", "loaf_g", "shown", "oven"];
+pub(super) const KNOWN: &[&str] = &["students", "at_bench", "loaves", "loaf_g", "shown", "oven"];
 
 /// Writes what is wanted of a class down as JSON.
 #[must_use]
 pub fn write_class(wishes: &ClassWishes) -> String {
+    body(wishes, begin(KIND)).to_string()
+}
+
+pub(super) fn body<'t>(wishes: &ClassWishes, begun: Writer<'t>) -> Tree<'t> {
     let oven = Writer::new()
         .number("places", wishes.oven.places.get())
         .number("bake_min", wishes.oven.bake.minutes())
         .number("between_min", wishes.oven.between.minutes());
-    begin(KIND)
+    begun
         .number("students", wishes.students.get())
         .number("at_bench", wishes.at_bench.get())
         .number("loaves", wishes.loaves.get())
@@ -27,7 +31,6 @@ pub fn write_class(wishes: &ClassWishes) -> String {
         .number("shown", wishes.shown)
         .tree("oven", oven.done())
         .done()
-        .to_string()
 }
 
 /// Reads what is wanted of a class from JSON.
@@ -36,7 +39,10 @@ pub fn write_class(wishes: &ClassWishes) -> String {
 /// [`RecordError`] with the way to what is wrong.
 pub fn read_class(text: &str) -> Result<ClassWishes, RecordError> {
     let tree = open(text, RECORD_LIMIT)?;
-    let fields = fields(&tree, KIND, &KNOWN)?;
+    read_body(&fields(&tree, KIND, KNOWN)?)
+}
+
+pub(super) fn read_body(fields: &Fields) -> Result<ClassWishes, RecordError> {
     let usual = ClassWishes::default();
     let shown = |tree: &Tree| whole(tree, 0, u32::from(u16::MAX));
     let shown = fields.maybe("shown", shown)?;

@@ -17,7 +17,7 @@ use super::shelf::moment;
 use super::tree::Tree;
 
 const KIND: &str = "day";
-const KNOWN: &[&str] = &[
+pub(super) const KNOWN: &[&str] = &[
     "rises",
     "table_ms",
     "from_ms",
@@ -49,7 +49,11 @@ const CHANGES: &[(Change, &str)] = &[
 /// Writes what a plan goes by down as JSON.
 #[must_use]
 pub fn write_day(wishes: &DayWishes) -> String {
-    let begun = begin(KIND).tree("rises", rises::write(&wishes.rises));
+    body(wishes, begin(KIND)).to_string()
+}
+
+pub(super) fn body<'t>(wishes: &'t DayWishes, begun: Writer<'t>) -> Tree<'t> {
+    let begun = begun.tree("rises", rises::write(&wishes.rises));
     let begun = match wishes.target {
         Target::Open => begun,
         Target::Table(at) => begun.number("table_ms", at.milliseconds()),
@@ -72,7 +76,6 @@ pub fn write_day(wishes: &DayWishes) -> String {
     write_loads(wishes.loads, begun)
         .list("edits", wishes.edits.iter().map(write_edit))
         .done()
-        .to_string()
 }
 
 /// A step by its work, and which of several alike.
@@ -111,17 +114,20 @@ pub(super) fn write_edit(edit: &Edit) -> Tree<'_> {
 /// [`RecordError`] with the way to what is wrong.
 pub fn read_day(text: &str) -> Result<DayWishes, RecordError> {
     let tree = open(text, RECORD_LIMIT)?;
-    let fields = fields(&tree, KIND, KNOWN)?;
+    read_body(&fields(&tree, KIND, KNOWN)?)
+}
+
+pub(super) fn read_body(fields: &Fields) -> Result<DayWishes, RecordError> {
     let usual = DayWishes::default();
     Ok(DayWishes {
         rises: fields.maybe("rises", rises::read)?.unwrap_or_default(),
-        target: read_target(&fields)?,
+        target: read_target(fields)?,
         sleep: fields.maybe("sleep", read_sleep)?.unwrap_or(usual.sleep),
         fridge: fields.maybe("fridge", read_fridge)?.unwrap_or(usual.fridge),
         one_pair_of_hands: fields
             .maybe("one_pair_of_hands", truth)?
             .unwrap_or(usual.one_pair_of_hands),
-        loads: read_loads(&fields)?,
+        loads: read_loads(fields)?,
         edits: fields
             .maybe("edits", |tree| list(tree, Edit::MOST, read_edit))?
             .unwrap_or_default(),

@@ -1,6 +1,6 @@
-//! A file of formulas: one, or all of them, with the kitchen; nothing is lost on the way.
+//! A file of formulas: one, or all of them with what is kept beside; nothing is lost on the way.
 
-use crate::sheet::{Id, Kitchen, Moment, Sheet};
+use crate::sheet::{Beside, Id, Moment, Sheet};
 
 use super::envelope::{self, FILE_LIMIT, begin, fields, open};
 use super::error::RecordError;
@@ -8,7 +8,7 @@ use super::fields::{Fields, list};
 use super::print::Writer;
 use super::shelf::{id, moment};
 use super::tree::Tree;
-use super::{kitchen, sheet};
+use super::{beside, sheet};
 
 const KIND: &str = "formulas";
 const MOST: usize = crate::sheet::Shelf::MOST;
@@ -31,22 +31,17 @@ pub struct Filed {
 pub struct Opened {
     /// The formulas that could be read.
     pub formulas: Vec<Filed>,
-    /// The kitchen, where the file has one.
-    pub kitchen: Option<Kitchen>,
+    /// What is kept beside them.
+    pub beside: Beside,
     /// What is wrong with the others, one by one.
     pub refused: Vec<RecordError>,
 }
 
-/// Writes formulas, and the kitchen, to the text of a file.
+/// Writes formulas, and what is kept beside them, to the text of a file.
 #[must_use]
-pub fn write_file(formulas: &[Filed], kitchen: Option<&Kitchen>) -> String {
+pub fn write_file(formulas: &[Filed], beside: &Beside) -> String {
     let begun = begin(KIND).list("formulas", formulas.iter().map(write_one));
-    match kitchen {
-        Some(kitchen) => begun.tree("kitchen", kitchen::body(kitchen, Writer::new())),
-        None => begun,
-    }
-    .done()
-    .to_string()
+    beside::write(beside, begun).done().to_string()
 }
 
 fn write_one(filed: &Filed) -> Tree<'_> {
@@ -81,13 +76,12 @@ pub fn read_file(text: &str) -> Result<Opened, RecordError> {
             ..Opened::default()
         });
     }
-    let fields = fields(&tree, KIND, &["formulas", "kitchen"])?;
+    let mut known = vec!["formulas"];
+    known.extend(beside::KEYS);
+    let fields = fields(&tree, KIND, &known)?;
     let read = fields.needed("formulas", |tree| {
         list(tree, MOST, |tree| Ok(read_one(tree)))
     })?;
-    let kitchen = fields.maybe("kitchen", |tree| {
-        kitchen::read_body(&Fields::of(tree, kitchen::KNOWN)?)
-    });
     let mut opened = Opened::default();
     for (at, one) in read.into_iter().enumerate() {
         match one {
@@ -95,10 +89,9 @@ pub fn read_file(text: &str) -> Result<Opened, RecordError> {
             Err(error) => opened.refused.push(error.item(at).inside("formulas")),
         }
     }
-    match kitchen {
-        Ok(kitchen) => opened.kitchen = kitchen,
-        Err(error) => opened.refused.push(error),
-    }
+    let (beside, refused) = beside::read(&fields);
+    opened.beside = beside;
+    opened.refused.extend(refused);
     Ok(opened)
 }
 

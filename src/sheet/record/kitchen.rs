@@ -15,6 +15,7 @@ use super::tree::Tree;
 
 const KIND: &str = "kitchen";
 const KIND_OF_ALL: &str = "kitchens";
+pub(super) const KNOWN_OF_ALL: &[&str] = &["chosen", "kitchens"];
 pub(super) const KNOWN: &[&str] = &[
     "name",
     "scales",
@@ -50,14 +51,17 @@ pub fn read_kitchen(text: &str) -> Result<Kitchen, RecordError> {
 /// Writes all kitchens down as JSON, and which of them is chosen.
 #[must_use]
 pub fn write_kitchens(kitchens: &Kitchens) -> String {
-    begin(KIND_OF_ALL)
+    body_of_all(kitchens, begin(KIND_OF_ALL)).to_string()
+}
+
+pub(super) fn body_of_all<'t>(kitchens: &'t Kitchens, begun: Writer<'t>) -> Tree<'t> {
+    begun
         .number("chosen", small(kitchens.chosen()))
         .list(
             "kitchens",
             kitchens.all().map(|one| body(one, Writer::new())),
         )
         .done()
-        .to_string()
 }
 
 /// Reads kitchens from JSON: the record of all, or of one.
@@ -69,7 +73,10 @@ pub fn read_kitchens(text: &str) -> Result<Kitchens, RecordError> {
     if kind(&tree)? == KIND {
         return Ok(Kitchens::only(read_body(&fields(&tree, KIND, KNOWN)?)?));
     }
-    let fields = fields(&tree, KIND_OF_ALL, &["chosen", "kitchens"])?;
+    read_all_body(&fields(&tree, KIND_OF_ALL, KNOWN_OF_ALL)?)
+}
+
+pub(super) fn read_all_body(fields: &Fields) -> Result<Kitchens, RecordError> {
     let chosen = fields.maybe("chosen", |tree| place(tree, Kitchens::MOST))?;
     let all = fields.needed("kitchens", |tree| {
         list(tree, Kitchens::MOST, |tree| {

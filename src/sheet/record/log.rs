@@ -12,21 +12,25 @@ use super::shelf::moment;
 use super::tree::Tree;
 
 const KIND: &str = "log";
+pub(super) const KNOWN: &[&str] = &["forgotten", "bakes"];
 
 /// Writes the log down as JSON.
 #[must_use]
 pub fn write_log(log: &Log) -> String {
+    body(log, begin(KIND)).to_string()
+}
+
+pub(super) fn body<'t>(log: &'t Log, begun: Writer<'t>) -> Tree<'t> {
     let resets = &log.resets;
     let forgotten = Writer::new()
         .maybe("friction_ms", maybe_ms(resets.friction))
         .maybe("losses_ms", maybe_ms(resets.losses))
         .maybe("rises_ms", maybe_ms(resets.rises))
         .maybe("oven_ms", maybe_ms(resets.oven));
-    begin(KIND)
+    begun
         .tree("forgotten", forgotten.done())
         .list("bakes", log.bakes().iter().map(bake::write))
         .done()
-        .to_string()
 }
 
 /// Reads the log from JSON.
@@ -35,7 +39,10 @@ pub fn write_log(log: &Log) -> String {
 /// [`RecordError`] with the way to what is wrong.
 pub fn read_log(text: &str) -> Result<Log, RecordError> {
     let tree = open(text, FILE_LIMIT)?;
-    let fields = fields(&tree, KIND, &["forgotten", "bakes"])?;
+    read_body(&fields(&tree, KIND, KNOWN)?)
+}
+
+pub(super) fn read_body(fields: &Fields) -> Result<Log, RecordError> {
     let bakes = fields.needed("bakes", |tree| list(tree, Log::MOST, bake::read))?;
     let resets = fields.maybe("forgotten", read_resets)?;
     Ok(Log::of(bakes, resets.unwrap_or_default()))

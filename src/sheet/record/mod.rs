@@ -6,6 +6,7 @@
 mod bake;
 mod batch;
 mod bench;
+mod beside;
 mod class;
 mod day;
 mod envelope;

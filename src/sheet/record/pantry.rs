@@ -13,6 +13,7 @@ use super::tree::Tree;
 
 const KIND: &str = "pantry";
 const OWN_LENGTH: usize = crate::engine::larder::OwnFood::NAME_LENGTH;
+pub(super) const KNOWN: &[&str] = &["currency", "items", "kitchen"];
 const ITEM: [&str; 7] = [
     "ingredient",
     "own",
@@ -26,8 +27,12 @@ const ITEM: [&str; 7] = [
 /// Writes the pantry down as JSON.
 #[must_use]
 pub fn write_pantry(pantry: &Pantry) -> String {
+    body(pantry, begin(KIND)).to_string()
+}
+
+pub(super) fn body<'t>(pantry: &'t Pantry, begun: Writer<'t>) -> Tree<'t> {
     let items = pantry.items.iter().take(Pantry::MOST).map(write_item);
-    begin(KIND)
+    begun
         .text(
             "currency",
             plain::name(&pantry.currency, Pantry::CURRENCY_LENGTH),
@@ -35,7 +40,6 @@ pub fn write_pantry(pantry: &Pantry) -> String {
         .list("items", items)
         .tree("kitchen", allergens(&pantry.kitchen))
         .done()
-        .to_string()
 }
 
 fn write_item(item: &PantryItem) -> Tree<'_> {
@@ -68,7 +72,10 @@ fn allergens(marked: &[Allergen]) -> Tree<'static> {
 /// [`RecordError`] with the way to what is wrong.
 pub fn read_pantry(text: &str) -> Result<Pantry, RecordError> {
     let tree = open(text, RECORD_LIMIT)?;
-    let fields = fields(&tree, KIND, &["currency", "items", "kitchen"])?;
+    read_body(&fields(&tree, KIND, KNOWN)?)
+}
+
+pub(super) fn read_body(fields: &Fields) -> Result<Pantry, RecordError> {
     let currency = |tree: &Tree| short(tree, Pantry::CURRENCY_LENGTH, plain::name);
     let items = fields.needed("items", |tree| list(tree, Pantry::MOST, read_item))?;
     for (at, item) in items.iter().enumerate() {

@@ -51,11 +51,15 @@ const USE: [&str; 5] = ["tin", "count", "rows", "room_cm3_per_g", "rise"];
 /// Writes the user's tins down as JSON.
 #[must_use]
 pub fn write_tins(tins: &[SavedTin]) -> String {
+    list_of(tins, begin(KIND)).done().to_string()
+}
+
+pub(super) fn list_of<'t>(tins: &'t [SavedTin], begun: Writer<'t>) -> Writer<'t> {
     let kept = tins.iter().take(SavedTin::MOST).map(|saved| {
         let name = plain::name(&saved.name, SavedTin::NAME_LENGTH);
         write_tin(&saved.tin, Writer::new().text("name", name))
     });
-    begin(KIND).list("tins", kept).done().to_string()
+    begun.list("tins", kept)
 }
 
 /// Reads the user's tins from JSON.
@@ -65,7 +69,11 @@ pub fn write_tins(tins: &[SavedTin]) -> String {
 pub fn read_tins(text: &str) -> Result<Vec<SavedTin>, RecordError> {
     let tree = open(text, RECORD_LIMIT)?;
     let fields = fields(&tree, KIND, &["tins"])?;
-    fields.needed("tins", |tree| list(tree, SavedTin::MOST, read_saved))
+    fields.needed("tins", read_list)
+}
+
+pub(super) fn read_list(tree: &Tree) -> Result<Vec<SavedTin>, RecordError> {
+    list(tree, SavedTin::MOST, read_saved)
 }
 
 fn read_saved(tree: &Tree) -> Result<SavedTin, RecordError> {

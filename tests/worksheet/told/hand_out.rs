@@ -24,7 +24,7 @@ pub(super) fn told(asked: &Asked) -> Value {
     let text = format!("https://bread.example/#{text}");
     json!({
         "csv": csv(&sheet.formula),
-        "recipe": write_recipe(sheet, &steps(sheet, Manner::default()), None),
+        "recipe": write_recipe(sheet, &steps(sheet, Manner::default())),
         "code": or_error(&square_code(&text), "", |code| json!({
             "text": text, "version": code.version, "level": snake(&code.level), "side": code.side,
             "rows": rows(code), "svg": svg(code), "png_base64": STANDARD.encode(png(code, 4)),

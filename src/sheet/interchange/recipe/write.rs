@@ -2,29 +2,26 @@
 
 use std::borrow::Cow;
 
+use crate::engine::batch::{Wanted, scale};
 use crate::engine::formula::{Line, Stream};
-use crate::engine::nutrition::{Nutrient, Nutrients, energy_eu};
-use crate::engine::quantity::Mass;
-use crate::sheet::Sheet;
+use crate::engine::nutrition::{Nutrient, Nutrients, energy_eu, nutrition};
+use crate::engine::quantity::{Factor, Mass};
 use crate::sheet::interchange::csv::full_name;
 use crate::sheet::record::Tree;
 use crate::sheet::spelling::{STREAMS, spelt};
+use crate::sheet::{Batch, Sheet};
 
 type Fields<'t> = Vec<(Cow<'t, str>, Tree<'t>)>;
 
-/// The sheet as a recipe. `steps` has the sentences for each stream, in the order of the formula;
-/// `portion` is what one piece holds and weighs, where that is known.
+/// The sheet as a recipe, made once. `steps` has the sentences for each stream, in the order of the
+/// formula. What one piece holds is told where it can be worked out.
 ///
 /// Each ingredient carries the name of its stream in brackets; the sections of the instructions
 /// have the same names, so that what was written can be read back whole.
 ///
 /// Source: schema.org, types `Recipe`, `HowToSection`, `HowToStep` and `NutritionInformation`.
 #[must_use]
-pub fn write_recipe(
-    sheet: &Sheet,
-    steps: &[Vec<String>],
-    portion: Option<(Mass, Nutrients)>,
-) -> String {
+pub fn write_recipe(sheet: &Sheet, steps: &[Vec<String>]) -> String {
     let mut fields: Fields = vec![
         ("@context".into(), text("https://schema.org")),
         ("@type".into(), text("Recipe")),
@@ -44,9 +41,7 @@ pub fn write_recipe(
         .enumerate()
         .map(|(at, stream)| section(stream, steps.get(at).map_or(&[], Vec::as_slice)));
     fields.push(("recipeInstructions".into(), Tree::List(sections.collect())));
-    fields.extend(
-        portion.and_then(|(mass, held)| Some(("nutrition".into(), nutrition(mass, &held)?))),
-    );
+    fields.extend(piece(sheet).map(|told| ("nutrition".into(), told)));
     Tree::Fields(fields).to_string()
 }
 
@@ -80,14 +75,22 @@ fn section(stream: &Stream, steps: &[String]) -> Tree<'static> {
     ])
 }
 
-/// What one piece holds. The vocabulary wants a number and its unit in one text.
-fn nutrition(mass: Mass, held: &Nutrients) -> Option<Tree<'static>> {
+/// What one piece holds as it is eaten. The vocabulary wants a number and its unit in one text.
+fn piece(sheet: &Sheet) -> Option<Tree<'static>> {
+    let Batch { losses, pieces, .. } = &sheet.batch;
+    let once = Wanted::Times(Factor::ONE);
+    let made = scale(&sheet.formula, once, *losses, *pieces).ok()?;
+    let (mass, held) = nutrition(&made).ok()?.in_piece();
+    told(mass, &held)
+}
+
+fn told(mass: Mass, held: &Nutrients) -> Option<Tree<'static>> {
     let energy = energy_eu(held).ok()?.kilocalories();
     let grams = |nutrient| format!("{:.1} g", held.of_one(nutrient).grams());
     let sodium = held.of_one(Nutrient::Sodium).grams() * 1000.0;
     Some(Tree::Fields(vec![
         ("@type".into(), text("NutritionInformation")),
-        ("servingSize".into(), text(format!("{:.0} g", mass.grams()))),
+        ("servingSize".into(), text(format!("{:.1} g", mass.grams()))),
         ("calories".into(), text(format!("{energy:.0} kcal"))),
         ("fatContent".into(), text(grams(Nutrient::Fat))),
         (
