@@ -114,12 +114,10 @@ pub fn night(night: &Night, manner: Manner) -> String {
 #[must_use]
 pub fn looks(work: Work) -> &'static str {
     match work {
-        Work::Bulk => {
-            say!(
-                "Look for a dough of about twice its size, domed and light; a floured fingertip leaves \
+        Work::Bulk => say!(
+            "Look for a dough of about twice its size, domed and light; a floured fingertip leaves \
              a dent that comes back slowly."
-            )
-        }
+        ),
         Work::Proof => {
             say!(
                 "Look for pieces that touch and fill their gaps; a gentle press leaves a dent that \
