@@ -30,6 +30,7 @@ pub const FILE_SUGGESTED: u32 = 200;
 const FORMULA: &str = "softcrumb.formula.";
 const DAY: &str = "softcrumb.day.";
 const PHOTO: &str = "softcrumb.photo.";
+const TRIAL: &str = "softcrumb.trial.";
 
 /// The key of one formula.
 #[must_use]
@@ -65,4 +66,16 @@ pub fn day_of(key: &str) -> Option<Id> {
 #[must_use]
 pub fn of_photo(bake: &Id) -> String {
     format!("{PHOTO}{}", bake.as_text())
+}
+
+/// The key of the trial that an open page (`tab`) has on a formula; on a visitor's copy without one.
+#[must_use]
+pub fn of_trial(formula: Option<&Id>, tab: &Id) -> String {
+    format!("{}{}", of_trials(formula), tab.as_text())
+}
+
+/// What the keys of all trials on a formula begin with.
+#[must_use]
+pub fn of_trials(formula: Option<&Id>) -> String {
+    format!("{TRIAL}{}.", formula.map_or("-", Id::as_text))
 }

@@ -27,6 +27,7 @@ mod settings;
 mod shelf;
 mod spelling;
 mod tins;
+mod trial;
 
 pub use crate::engine::kitchen::{HeatWishes, Kitchen, Scales};
 pub use beside::{Added, Beside};
@@ -41,3 +42,4 @@ pub use pantry::{FoodKey, Pantry, PantryItem};
 pub use settings::{Settings, Theme, Units};
 pub use shelf::{Repaired, Shelf, ShelfEntry, Standing};
 pub use tins::{SavedTin, TinUse};
+pub use trial::Trial;

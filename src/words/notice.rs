@@ -40,12 +40,31 @@ pub fn storage_newer() -> &'static str {
     )
 }
 
-/// Another tab changed the same formula.
+/// A trial is on, and what it began from was changed in another tab meanwhile.
 #[must_use]
-pub fn other_tab() -> &'static str {
+pub fn trial_parted() -> &'static str {
     say!(
-        "This formula was changed in another tab. The newer form is shown here; undo brings yours back."
+        "The formula was changed elsewhere since this trial began. Keep the trial as a copy and both \
+     stay; keep it over the other, and one step back brings that one back."
     )
+}
+
+/// A step back in the kitchen, which may be out of sight.
+#[must_use]
+pub fn kitchen_undone() -> &'static str {
+    say!("Undone: the last change of the kitchen.")
+}
+
+/// A step forward in the kitchen, which may be out of sight.
+#[must_use]
+pub fn kitchen_redone() -> &'static str {
+    say!("Done again: the change of the kitchen.")
+}
+
+/// A kitchen was taken away.
+#[must_use]
+pub fn kitchen_gone() -> &'static str {
+    say!("The kitchen is taken away. Undo brings it back.")
 }
 
 /// Asks before the bin is emptied.

@@ -146,8 +146,75 @@ test('kitchens are added, named, chosen, kept, taken away and brought back', asy
   await fold();
   await page.getByRole('button', { name: 'Take this kitchen away' }).click();
   assert.equal(await heat.box('Room').inputValue(), '23');
-  await page.getByRole('button', { name: 'Bring back This kitchen' }).click();
+  await page.getByText('Undo brings it back').filter({ visible: true }).first().waitFor();
+  await page.getByRole('button', { name: 'Undo' }).click();
   assert.equal(await heat.box('Room').inputValue(), '14');
+});
+
+test('undo and redo reach the kitchen, in the order of the work, from any place', async (desk) => {
+  const { page } = await desk.open('phone');
+  const heat = await new HeatPage(page).open();
+  const [undo, redo] = ['Undo', 'Redo'].map((name) => page.getByRole('button', { name }));
+  const idle = async (button) => (await button.getAttribute('aria-disabled')) === 'true';
+  const room = () => heat.box('Room').inputValue();
+  const wanted = heat.box('Dough wanted at');
+  const [first, before] = [await room(), await wanted.inputValue()];
+  assert.equal(await idle(undo), true);
+  // Typed digit by digit, a number is one step.
+  await heat.box('Room').click();
+  await page.keyboard.press('Control+A');
+  await page.keyboard.type('14');
+  await wanted.fill('26');
+  await heat.rules().selectOption('France');
+  await page.getByText('All of this kitchen').click();
+  await heat.box('Mixing warms dough by').fill('1.5');
+  await page.getByRole('button', { name: 'Add a kitchen' }).click();
+  await heat.box('Its name').fill('At home');
+  const steps = [
+    async () => (await heat.box('Its name').inputValue()) === 'At home',
+    async () => (await page.getByRole('combobox', { name: 'Bake in' }).count()) === 1,
+    async () => (await heat.box('Mixing warms dough by').inputValue()) === '1.5',
+    async () => (await heat.rules().inputValue()) !== '0',
+    async () => (await wanted.inputValue()) === '26',
+    async () => (await room()) === '14',
+  ];
+  for (const [at, stands] of steps.entries()) {
+    assert.equal(await stands(), true, `step ${at} stands before it is undone`);
+    await undo.click();
+    assert.equal(await stands(), false, `step ${at} is undone`);
+  }
+  assert.deepEqual([await room(), await wanted.inputValue(), await idle(undo)], [first, before, true]);
+  for (const [at, stands] of [...steps.entries()].reverse()) {
+    await redo.click();
+    assert.equal(await stands(), true, `step ${at} is done again`);
+  }
+  assert.equal(await idle(redo), true);
+  // What is undone out of sight is said, and is kept.
+  await page.getByRole('link', { name: 'Formula' }).click();
+  await undo.click();
+  await page.getByText('Undone: the last change of the kitchen.').filter({ visible: true }).first().waitFor();
+  for (let turn = 0; turn < 5; turn += 1) await undo.click();
+  await page.reload();
+  await heat.open();
+  assert.equal(await room(), first);
+});
+
+test('a change of the kitchen during a trial is undone before the trial is', async (desk) => {
+  const { page } = await desk.open('phone');
+  const trial = page.getByRole('region', { name: 'Trial' });
+  await page.getByRole('button', { name: 'Change things without keeping them' }).click();
+  const heat = await new HeatPage(page).open();
+  const room = await heat.box('Room').inputValue();
+  await heat.box('Dough wanted at').fill('27');
+  await heat.box('Room').fill('15');
+  const undo = page.getByRole('button', { name: 'Undo' });
+  await undo.click();
+  assert.deepEqual([await heat.box('Room').inputValue(), await heat.box('Dough wanted at').inputValue()], [room, '27']);
+  await undo.click();
+  await trial.waitFor();
+  assert.notEqual(await heat.box('Dough wanted at').inputValue(), '27');
+  await undo.click();
+  await trial.waitFor({ state: 'hidden' });
 });
 
 test('chocolate and hot water leave more lumps in a cold kitchen', async (desk) => {

@@ -3,7 +3,7 @@
 import assert from 'node:assert/strict';
 import { ready } from './launch.mjs';
 import { Formula } from './pages/formula.mjs';
-import { all } from './pages/storage.mjs';
+import { all, keptForGood } from './pages/storage.mjs';
 import { drawn } from './pages/whole.mjs';
 import { test } from './promises.mjs';
 
@@ -25,7 +25,7 @@ test('a trial shows old and new beside each figure, and dropped it has changed n
   assert.equal((await value(page, 'Salt')).was, undefined, 'what does not change says nothing');
   await page.trial.getByText(/Whole milk.*112.*160/).waitFor();
   await page.page.waitForTimeout(1200);
-  assert.deepEqual(await all(page.page), kept, 'nothing of it is kept');
+  assert.deepEqual(await keptForGood(page.page), kept, 'nothing of it is kept for good');
   await page.dropTrial();
   await page.trial.waitFor({ state: 'hidden' });
   assert.deepEqual(await page.keyFigures(), figures);
@@ -107,7 +107,7 @@ for (const [name, points] of WHAT_IFS) {
     const tinted = await page.page.getByRole('main').locator('.number-box.changed').count();
     assert.ok(tinted > 0, 'changed boxes are told');
     await page.saysNothingWrong();
-    assert.deepEqual(await all(page.page), kept);
+    assert.deepEqual(await keptForGood(page.page), kept);
     await page.dropTrial();
     assert.equal(number((await value(page, 'True water')).value), before);
   });
@@ -124,13 +124,39 @@ test('a what-if that this dough cannot do is answered in words, and tries nothin
   assert.equal(await page.trial.count(), 0);
 });
 
-test('a trial goes along to the other places', async (desk) => {
+test('a trial goes along to the other places, with old and new in their key figures', async (desk) => {
   const page = new Formula((await desk.open('phone')).page);
   await page.tryOut();
   await page.type(milk(page), '160');
   await page.go('Batch');
   await page.trial.getByText(/Whole milk/).waitFor();
   assert.match((await value(page, 'Dough to mix')).value, /977\.6|978/);
+  assert.match((await value(page, 'Dough to mix')).was, /was 9(29\.6|30)/);
+  assert.equal((await value(page, 'Pieces')).was === undefined, (await value(page, 'Pieces')).value.startsWith('9 '), 'each piece says if it weighs otherwise');
+  await page.go('Heat');
+  const dough = await value(page, 'Dough comes off at');
+  const [, difference, was] = dough.was.match(/^([+−][\d.]+).°C, was ([\d.]+).°C$/);
+  const moved = number(dough.value) - Number(was);
+  assert.ok(moved < 0, 'more cold milk, a colder dough');
+  assert.ok(Math.abs(moved - number(difference.replace('−', '-'))) <= 0.11, `${dough.value}, ${dough.was}`);
+  assert.equal((await value(page, 'Paste')).was, undefined, 'the paste is as it was');
   await page.dropTrial();
+  assert.equal((await value(page, 'Dough comes off at')).was, undefined);
+  assert.equal(number((await value(page, 'Dough comes off at')).value), Number(was));
+  await page.go('Batch');
   assert.match((await value(page, 'Dough to mix')).value, /929\.6|930/);
+  assert.equal((await value(page, 'Dough to mix')).was, undefined);
+});
+
+test('more hot water in the paste shows old and new of paste and starch', async (desk) => {
+  const page = new Formula((await desk.open('phone')).page);
+  await page.tryOut();
+  await page.type(page.weight('Scald', 'Water'), '60');
+  await page.go('Heat');
+  for (const [label, unit] of [['Paste', '°C'], ['Starch cooked', '%']]) {
+    const { value: now, was } = await value(page, label);
+    assert.match(was, new RegExp(`, was [\\d.]+.${unit}$`), label);
+    assert.notEqual(number(now), number(was.split(', was ')[1]), label);
+  }
+  assert.equal(await page.page.getByRole('region', { name: 'Scald' }).getByText(/, was/).count(), 2, 'and in its card');
 });

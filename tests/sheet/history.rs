@@ -13,9 +13,9 @@ fn named(name: &str) -> Sheet {
 fn a_number_typed_digit_by_digit_is_one_step() {
     let mut history = History::new(named("start"));
     for digits in ["1", "12", "125"] {
-        history.change(named(digits), Some("weight of butter"));
+        history.change(named(digits), Some("weight of butter"), 0);
     }
-    history.change(named("other"), Some("weight of salt"));
+    history.change(named("other"), Some("weight of salt"), 1);
     assert!(history.undo());
     assert_eq!(history.now().name, "125");
     assert!(history.undo());
@@ -28,9 +28,9 @@ fn a_number_typed_digit_by_digit_is_one_step() {
 #[test]
 fn leaving_the_box_ends_the_step() {
     let mut history = History::new(named("start"));
-    history.change(named("1"), Some("salt"));
+    history.change(named("1"), Some("salt"), 0);
     history.settle();
-    history.change(named("2"), Some("salt"));
+    history.change(named("2"), Some("salt"), 0);
     assert!(history.undo());
     assert_eq!(history.now().name, "1");
 }
@@ -38,11 +38,11 @@ fn leaving_the_box_ends_the_step() {
 #[test]
 fn a_change_after_undo_drops_what_was_undone_and_no_change_drops_nothing() {
     let mut history = History::new(named("start"));
-    history.change(named("1"), None);
+    history.change(named("1"), None, 0);
     history.undo();
-    history.change(named("start"), None);
+    history.change(named("start"), None, 0);
     assert!(history.can_redo());
-    history.change(named("2"), None);
+    history.change(named("2"), None, 0);
     assert!(!history.can_redo());
     assert!(!history.redo());
     assert_eq!(history.now().name, "2");
@@ -52,13 +52,13 @@ fn a_change_after_undo_drops_what_was_undone_and_no_change_drops_nothing() {
 fn a_hundred_steps_are_kept() {
     let mut history = History::new(named("0"));
     for step in 1..=250 {
-        history.change(named(&step.to_string()), None);
+        history.change(named(&step.to_string()), None, step);
     }
     let mut steps = 0;
     while history.undo() {
         steps += 1;
     }
-    assert_eq!(steps, History::MOST);
+    assert_eq!(steps, History::<Sheet>::MOST);
     assert_eq!(history.now().name, "150");
 }
 
@@ -68,11 +68,31 @@ fn undoing_everything_and_redoing_it_ends_where_it_began() {
     for _ in 0..50 {
         let mut history = History::new(draw.sheet());
         for _ in 0..draw.below(90) {
-            history.change(draw.sheet(), None);
+            history.change(draw.sheet(), None, 0);
         }
         let now = history.now().clone();
         while history.undo() {}
         while history.redo() {}
         assert_eq!(*history.now(), now);
     }
+}
+
+#[test]
+fn of_two_histories_the_step_made_last_is_known_by_its_number() {
+    let mut formula = History::new("dough");
+    let mut kitchen = History::new(21);
+    formula.change("more milk", None, 1);
+    kitchen.change(14, Some("room"), 2);
+    kitchen.change(13, Some("room"), 3);
+    formula.change("less salt", None, 4);
+    assert_eq!((formula.last(), kitchen.last()), (Some(4), Some(2)));
+    assert!(formula.undo() && kitchen.undo() && formula.undo());
+    assert_eq!((*formula.now(), *kitchen.now()), ("dough", 21));
+    // What was undone last is done again first: it has the lowest number.
+    assert_eq!((formula.next(), kitchen.next()), (Some(1), Some(2)));
+    assert!(formula.redo());
+    assert_eq!((formula.last(), formula.next()), (Some(1), Some(4)));
+    kitchen.forget_undone();
+    assert_eq!(kitchen.next(), None);
+    assert!(!kitchen.redo());
 }

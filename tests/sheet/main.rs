@@ -40,3 +40,4 @@ mod samples;
 mod shelf;
 mod square_codes;
 mod tables;
+mod trials;

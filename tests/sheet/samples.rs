@@ -3,10 +3,10 @@
 
 use softcrumb::sheet::record::{
     Filed, read_bench, read_day, read_file, read_kitchen, read_kitchens, read_log, read_settings,
-    read_sheet, read_shelf, write_bench, write_day, write_kitchen, write_kitchens, write_log,
-    write_sheet,
+    read_sheet, read_shelf, read_trial, write_bench, write_day, write_kitchen, write_kitchens,
+    write_log, write_sheet, write_trial,
 };
-use softcrumb::sheet::{Kitchen, Settings, link};
+use softcrumb::sheet::{Kitchen, Settings, Trial, link};
 
 /// Each version's samples: a formula, and what else it writes.
 const V1_FORMULA: &str = include_str!("samples/v1.formula.json");
@@ -104,4 +104,17 @@ fn version_1_days_logs_and_benches_open_with_every_figure() {
     let bench = read_bench(V1_BENCH).unwrap();
     assert_eq!((bench.timers.len(), bench.weighed.len()), (2, 2));
     assert_eq!(write_bench(&bench), V1_BENCH.trim_end());
+}
+
+const V1_TRIAL: &str = include_str!("samples/v1.trial.json");
+
+#[test]
+fn version_1_trials_open_with_what_they_began_from() {
+    let (base, tried) = read_trial(V1_TRIAL).unwrap();
+    assert_eq!(base, read_sheet(V1_FORMULA).unwrap());
+    assert_eq!(tried.name, "Frozen sample, tried");
+    assert_eq!(
+        write_trial(&Trial::again(base, tried, 1)),
+        V1_TRIAL.trim_end()
+    );
 }

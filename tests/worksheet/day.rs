@@ -4,7 +4,7 @@ use std::borrow::Cow;
 
 use softcrumb::engine::learn::Learnt;
 use softcrumb::engine::plan::PlanError;
-use softcrumb::engine::quantity::{Factor, Instant, Minutes};
+use softcrumb::engine::quantity::{Instant, Minutes};
 use softcrumb::sheet::civil::Zone;
 use softcrumb::sheet::day::{DayAsked, DayWishes, Planned, planned};
 use softcrumb::sheet::record::{Tree, read_day};

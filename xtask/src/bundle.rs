@@ -27,8 +27,35 @@ pub(crate) struct Pieces {
     pub(crate) icons: Vec<(String, Vec<u8>)>,
 }
 
-/// Writes the page into `folder`, which is emptied first; gives its files.
+/// Writes the page into `folder`, in place of what was there; gives its files.
+///
+/// It is written beside it first: a page that is being served is whole at any moment, and stays
+/// where this one cannot be written.
 pub(crate) fn write(pieces: Pieces, folder: &Path) -> Result<Vec<Packed>> {
+    let next = folder.with_extension("next");
+    let files = write_into(pieces, &next)?;
+    let last = folder.with_extension("last");
+    empty(&last)?;
+    if folder.exists() {
+        fs::rename(folder, &last)
+            .with_context(|| format!("{} cannot be put aside", folder.display()))?;
+    }
+    fs::rename(&next, folder)
+        .with_context(|| format!("{} cannot be put in place", folder.display()))?;
+    empty(&last)?;
+    Ok(files)
+}
+
+/// Takes a folder away, where there is one.
+fn empty(folder: &Path) -> Result<()> {
+    if folder.exists() {
+        fs::remove_dir_all(folder)
+            .with_context(|| format!("{} cannot be emptied", folder.display()))?;
+    }
+    Ok(())
+}
+
+fn write_into(pieces: Pieces, folder: &Path) -> Result<Vec<Packed>> {
     let mut page = Page::begin(folder)?;
     for (path, text) in pieces.bound.brought {
         page.plain(&path, text.into_bytes())?;
@@ -79,10 +106,7 @@ struct Page<'a> {
 impl<'a> Page<'a> {
     /// Begins with an empty folder.
     fn begin(folder: &'a Path) -> Result<Self> {
-        if folder.exists() {
-            fs::remove_dir_all(folder)
-                .with_context(|| format!("{} cannot be emptied", folder.display()))?;
-        }
+        empty(folder)?;
         Ok(Self {
             folder,
             files: Vec::new(),

@@ -32,7 +32,7 @@ pub(crate) fn run(given: &[String]) -> Result<()> {
     println!("Softcrumb is at {}", serving.address);
     println!("Ctrl+C ends it.");
     if arguments.has("--watch") && built.is_none() {
-        println!("Files are watched; reload the page after a change.");
+        println!("Files are watched; each change is built, and said here.");
         thread::spawn(watch::rebuild_for_ever);
     }
     serving.wait();

@@ -17,9 +17,13 @@ pub(crate) fn rebuild_for_ever() {
         }
         known = found;
         match build::build() {
-            Ok(_) => println!("Built again."),
+            Ok(_) => println!(
+                "Built again. Reload the page; where it says that a newer release is ready, open that."
+            ),
             Err(trouble) => {
-                eprintln!("Not built: {trouble:#}\nThe last good page is still served.");
+                eprintln!(
+                    "Not built: {trouble:#}\nThe last good page is still served. The next change is tried again."
+                );
             }
         }
     }

@@ -15,6 +15,7 @@ pub mod persist;
 pub mod print;
 pub mod share;
 pub mod storage;
+pub mod tabs;
 pub mod theme;
 pub mod waiting;
 pub mod wake;

@@ -54,12 +54,7 @@ pub fn set(key: &str, text: &str) -> Result<(), StorageTrouble> {
 
 /// Whether nothing of ours has been kept here yet; not where storage is blocked.
 pub fn is_untouched() -> bool {
-    let Ok(store) = store() else {
-        return false;
-    };
-    let count = store.length().unwrap_or_default();
-    let mut keys = (0..count).filter_map(|place| store.key(place).ok().flatten());
-    !keys.any(|key| is_ours(&key))
+    store().is_ok() && !keys().iter().any(|key| is_ours(key))
 }
 
 /// Takes the text under a key away.
@@ -76,13 +71,24 @@ pub fn watch(told: impl Fn(Option<String>) + 'static) {
     std::mem::forget(watching);
 }
 
-/// Every key with its text.
-pub fn all() -> Vec<(String, String)> {
+/// Every key.
+pub fn keys() -> Vec<String> {
     let Ok(store) = store() else {
         return Vec::new();
     };
-    (0..store.length().unwrap_or_default())
+    let count = store.length().unwrap_or_default();
+    (0..count)
         .filter_map(|place| store.key(place).ok().flatten())
-        .filter_map(|key| Some((key.clone(), store.get_item(&key).ok().flatten()?)))
+        .collect()
+}
+
+/// Every key with its text.
+pub fn all() -> Vec<(String, String)> {
+    with_text(keys().into_iter())
+}
+
+/// These keys, each with its text.
+pub fn with_text(keys: impl Iterator<Item = String>) -> Vec<(String, String)> {
+    keys.filter_map(|key| Some((key.clone(), get(&key).ok().flatten()?)))
         .collect()
 }

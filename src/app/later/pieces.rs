@@ -13,7 +13,7 @@ use crate::app::page::{
     BatchKeys, BatchPlace, ChocolateKeys, ChocolatePlace, ClassCards, Compare, HeatKeys, HeatPlace,
     day_place,
 };
-use crate::app::state::Opened;
+use crate::app::state::{Opened, State};
 use crate::sheet::link::{self, LinkError};
 use crate::sheet::record::{self, RecordError};
 use crate::sheet::{Id, Kitchens, Moment, Settings, Sheet, Shelf};
@@ -104,6 +104,30 @@ pub fn read_settings(text: &str) -> Given<Result<Settings, RecordError>> {
 #[wasm_split(kept, wasm_split_path = ::leptos::wasm_split, preload(load_read_kitchens), fallible)]
 pub fn read_kitchens(text: &str) -> Given<Result<Kitchens, RecordError>> {
     Ok(record::read_kitchens(text))
+}
+
+#[wasm_split(kept, wasm_split_path = ::leptos::wasm_split, preload(load_keep_trial), fallible)]
+pub fn keep_trial(state: State) -> Given<()> {
+    state.keep_trial_record();
+    Ok(())
+}
+
+#[wasm_split(kept, wasm_split_path = ::leptos::wasm_split, preload(load_find_trial), fallible)]
+pub fn find_trial(state: State) -> Given<()> {
+    state.look_for_trial(2);
+    Ok(())
+}
+
+#[wasm_split(kept, wasm_split_path = ::leptos::wasm_split, preload(load_keep_kitchens), fallible)]
+pub fn keep_kitchens(state: State) -> Given<()> {
+    state.keep_kitchens();
+    Ok(())
+}
+
+#[wasm_split(kept, wasm_split_path = ::leptos::wasm_split, preload(load_follow_kitchens), fallible)]
+pub fn follow_kitchens(state: State, theirs: Kitchens) -> Given<()> {
+    state.follow_kitchens(theirs);
+    Ok(())
 }
 
 #[wasm_split(kept, wasm_split_path = ::leptos::wasm_split, preload(load_repair), fallible)]

@@ -6,6 +6,7 @@ use wasm_bindgen_futures::spawn_local;
 
 use super::pieces;
 use super::slot::at_once;
+use crate::app::state::State;
 use crate::sheet::record::RecordError;
 use crate::sheet::{Id, Kitchens, Moment, Settings, Sheet, Shelf};
 
@@ -18,6 +19,10 @@ pub async fn load() -> bool {
         && pieces::load_read_shelf().await.is_ok()
         && pieces::load_read_settings().await.is_ok()
         && pieces::load_repair().await.is_ok()
+        && pieces::load_keep_trial().await.is_ok()
+        && pieces::load_find_trial().await.is_ok()
+        && pieces::load_keep_kitchens().await.is_ok()
+        && pieces::load_follow_kitchens().await.is_ok()
         && pieces::load_read_kitchens().await.is_ok()
 }
 
@@ -62,4 +67,24 @@ pub fn kitchens(text: &str) -> Read<Kitchens> {
 /// An index made from the records that are there.
 pub fn repair(records: &[(Id, String)], now: Moment) -> Option<Shelf> {
     at_once(pieces::repair(records, now))?.ok()
+}
+
+/// Has the record of the trial be as the trial is.
+pub fn keep_trial(state: State) {
+    let _done = at_once(pieces::keep_trial(state));
+}
+
+/// Looks for a trial of the open formula that was left.
+pub fn find_trial(state: State) {
+    let _done = at_once(pieces::find_trial(state));
+}
+
+/// Keeps the kitchens as they stand.
+pub fn keep_kitchens(state: State) {
+    let _done = at_once(pieces::keep_kitchens(state));
+}
+
+/// Takes in the kitchens as another tab has kept them.
+pub fn follow_kitchens(state: State, theirs: Kitchens) {
+    let _done = at_once(pieces::follow_kitchens(state, theirs));
 }

@@ -7,7 +7,7 @@ mod day;
 mod formula;
 mod heat;
 
-pub use batch::{BatchAnswers, BatchKeys, BatchPlace, STAYS, WeighLine};
+pub use batch::{BatchAnswers, BatchKeys, BatchPlace, STAYS, WeighLine, made};
 pub use chocolate::{ChocolateAnswers, ChocolateKeys, ChocolatePlace};
 pub use class::ClassCards;
 pub use day::day_place;

@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use super::figure::{Figure as Tapped, Shown};
+use super::figure::{Figure as Tapped, Shown, was_by};
 use crate::app::state::{State, memo};
 use crate::engine::formula::{Figure, Figures, Form, FormulaError, WaterLedger};
 use crate::words::{Trouble, name, say, write};
@@ -23,7 +23,7 @@ pub fn ShareFigure(
                 Err(error) => error.sentence(manner),
             },
             was: match (old, new) {
-                (Some(Ok(old)), Ok(new)) if old != new => Some(was(
+                (Some(Ok(old)), Ok(new)) if old != new => Some(was_by(
                     &write::share(old, manner),
                     &write::points_change(old, new, manner),
                 )),
@@ -48,7 +48,7 @@ pub fn MassFigure(
         Shown {
             value: write::mass(new, manner),
             was: old.filter(|old| *old != new).map(|old| {
-                was(
+                was_by(
                     &write::mass(old, manner),
                     &write::mass_change(new - old, manner),
                 )
@@ -72,7 +72,7 @@ pub fn MoistureFigure() -> impl IntoView {
                 |share| say!("{} of dough", write::share(share, manner)),
             ),
             was: match (old, new) {
-                (Some(Some(old)), Some(new)) if old != new => Some(was(
+                (Some(Some(old)), Some(new)) if old != new => Some(was_by(
                     &write::share(old, manner),
                     &write::points_change(old, new, manner),
                 )),
@@ -95,9 +95,4 @@ fn both<T>(state: State, look: impl Fn(&Figures) -> T) -> (T, Option<T>) {
     state
         .figures
         .with(|figures| (look(&figures.now), figures.kept.as_ref().map(look)))
-}
-
-/// What a figure was, and by how much it has changed.
-fn was(old: &str, difference: &str) -> String {
-    say!("{difference}, was {old}", difference, old)
 }

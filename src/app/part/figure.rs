@@ -1,5 +1,6 @@
 //! Figure: a number one can tap to see how it came about.
 
+use crate::words::say;
 use leptos::prelude::*;
 
 use crate::app::state::{Opened, State};
@@ -12,6 +13,36 @@ pub struct Shown {
     pub value: String,
     /// What a trial changes: old value and difference.
     pub was: Option<String>,
+}
+
+impl Shown {
+    /// A figure that no trial changes.
+    pub const fn plain(value: String) -> Self {
+        Self { value, was: None }
+    }
+
+    /// A figure beside the one before the trial, where that is there and reads otherwise.
+    pub fn beside(value: String, before: Option<String>) -> Self {
+        let was = before.filter(|before| *before != value);
+        Self {
+            was: was.map(|before| say!("was {before}", before)),
+            value,
+        }
+    }
+
+    /// The same, with the difference between the two.
+    pub fn changed(value: String, before: Option<(String, String)>) -> Self {
+        let was = before.filter(|(before, _)| *before != value);
+        Self {
+            was: was.map(|(before, difference)| was_by(&before, &difference)),
+            value,
+        }
+    }
+}
+
+/// What a figure was, and by how much it has changed.
+pub fn was_by(old: &str, difference: &str) -> String {
+    say!("{difference}, was {old}", difference, old)
 }
 
 /// A number one can tap to see how it came about.

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use super::Button;
 use crate::app::browser::announce::announce;
 use crate::app::state::{State, memo};
-use crate::words::{say, tried};
+use crate::words::{notice, say, tried};
 
 /// The bar that stands there while a trial is on.
 #[component]
@@ -23,15 +23,27 @@ pub fn TrialBar() -> impl IntoView {
         state.keep_trial();
         announce(say!("Trial kept."));
     };
+    let keep_apart = move || {
+        state.keep_trial_apart();
+        announce(say!("Trial kept as a copy."));
+    };
+    let parted = memo(move || state.is_parted());
+    let idle = Signal::derive(move || state.is_stale());
     view! {
         <section class="trial-bar" aria-label=say!("Trial")>
             <p>
                 <strong>{say!("Trial: ")}</strong>
                 {changed}
             </p>
+            <Show when=move || parted.get()>
+                <p role="status">{notice::trial_parted()}</p>
+            </Show>
             <div class="buttons">
                 <Button says=say!("Drop") tapped=move |()| drop_it() />
-                <Button says=say!("Keep") class="chief" idle=Signal::derive(move || state.is_stale()) tapped=move |()| keep_it() />
+                <Show when=move || parted.get() fallback=move || view! { <Button says=say!("Keep") class="chief" idle tapped=move |()| keep_it() /> }>
+                    <Button says=say!("Keep over it") idle tapped=move |()| keep_it() />
+                    <Button says=say!("Keep as a copy") class="chief" idle tapped=move |()| keep_apart() />
+                </Show>
             </div>
         </section>
     }

@@ -28,6 +28,7 @@ pub fn Foot() -> impl IntoView {
                     <Button says=say!("Open it") tapped=|()| offline::take_over() />
                 </div>
             </Show>
+            {move || state.told.get().map(|(_, said)| view! { <p class="notice">{said}</p> })}
             {move || state.keeps.get().map(|keeps| view! { <Unkept keeps /> })}
             {move || state.link_trouble.get().map(|said| view! { <LinkTrouble said /> })}
             <Show when=is_visit>

@@ -5,20 +5,20 @@ use leptos::prelude::*;
 use super::keys::Keys;
 use crate::app::browser::announce::announce;
 use crate::app::part::{Icon, IconButton, Picture};
-use crate::app::state::{Opened, State};
+use crate::app::state::{Opened, State, Stepped};
 use crate::words::{notice, say};
 
 /// The header of the page.
 #[component]
 pub fn Head() -> impl IntoView {
     let state = State::here();
-    let undo = move || {
-        state.undo();
-        announce(say!("Undone"));
+    let undo = move || match state.undo() {
+        Stepped::Formula => announce(say!("Undone")),
+        Stepped::Kitchen => state.tell(notice::kitchen_undone()),
     };
-    let redo = move || {
-        state.redo();
-        announce(say!("Done again"));
+    let redo = move || match state.redo() {
+        Stepped::Formula => announce(say!("Done again")),
+        Stepped::Kitchen => state.tell(notice::kitchen_redone()),
     };
     view! {
         <header class="head">

@@ -1,4 +1,4 @@
-//! Changes: the sheet as it stands, read and changed; back and forward.
+//! Changes: the sheet as it stands, read and changed.
 
 use std::sync::Arc;
 
@@ -6,7 +6,7 @@ use leptos::prelude::*;
 
 use super::State;
 use crate::engine::formula::Formula;
-use crate::sheet::{History, Sheet};
+use crate::sheet::{History, Sheet, Trial};
 
 impl State {
     /// Looks at the sheet as it stands: the trial where there is one, else what is kept.
@@ -39,23 +39,44 @@ impl State {
     /// Puts another sheet in place of the one that stands. Changes in a row from the same box
     /// are one step back.
     pub fn put(self, sheet: Sheet, from: Option<&str>) {
-        self.step(|history| {
-            history.change(sheet, from);
-            true
+        let turn = self.next_turn();
+        let is_new = self.step(|steps| {
+            steps.change(sheet, from, turn);
+            steps.last() == Some(turn)
         });
+        if is_new {
+            self.leave_kitchens();
+        }
+    }
+
+    /// The number of a step that is about to be made.
+    pub(super) fn next_turn(self) -> u64 {
+        self.turn
+            .try_update_value(|turn| {
+                *turn = turn.saturating_add(1);
+                *turn
+            })
+            .unwrap_or_default()
     }
 
     /// Ends the step that is being typed: what is typed next is another.
     pub fn end_step(self) {
+        self.kitchens.update_untracked(History::settle);
         self.history.update_untracked(History::settle);
+        self.trial.update_untracked(|trial| {
+            if let Some(trial) = trial {
+                trial.steps.settle();
+            }
+        });
     }
 
     /// Takes a step in the trial that is on, else in what is kept. Gives what the step gives.
-    fn step(self, step: impl FnOnce(&mut History) -> bool) -> bool {
+    pub(super) fn step(self, step: impl FnOnce(&mut History<Sheet>) -> bool) -> bool {
         if self.trial.with_untracked(Option::is_none) {
             return self.history.try_update(step).unwrap_or_default();
         }
-        let stepped = |trial: &mut Option<History>| trial.as_mut().is_some_and(step);
+        let stepped =
+            |trial: &mut Option<Trial>| trial.as_mut().is_some_and(|trial| step(&mut trial.steps));
         self.trial.try_update(stepped).unwrap_or_default()
     }
 
@@ -87,32 +108,5 @@ impl State {
         let mut sheet = self.sheet();
         change(&mut sheet);
         self.put(sheet, Some(from));
-    }
-
-    /// Goes a step back. A trial that is back where it began is dropped.
-    pub fn undo(self) {
-        if !self.step(History::undo) && self.trial.with_untracked(Option::is_some) {
-            self.trial.set(None);
-        }
-        self.settle();
-    }
-
-    /// Goes a step forward again.
-    pub fn redo(self) {
-        self.step(History::redo);
-        self.settle();
-    }
-
-    /// Whether there is a step to go back.
-    pub fn can_undo(self) -> bool {
-        self.is_trial() || self.history.with(History::can_undo)
-    }
-
-    /// Whether there is a step to go forward.
-    pub fn can_redo(self) -> bool {
-        self.trial.with(|trial| match trial {
-            Some(tried) => tried.can_redo(),
-            None => self.history.with(History::can_redo),
-        })
     }
 }

@@ -69,7 +69,7 @@ impl State {
             Some((key::day_of(&key)?, wishes?))
         });
         Beside {
-            kitchens: Some(self.kitchens.get_untracked()),
+            kitchens: Some(untrack(|| self.with_kitchens(Clone::clone))),
             tins: kept(key::TINS, read_tins).unwrap_or_default(),
             pantry: kept(key::PANTRY, read_pantry).unwrap_or_default(),
             class: kept(key::CLASS, read_class),

@@ -12,7 +12,7 @@ use crate::app::browser::locale;
 use crate::app::browser::storage::StorageTrouble;
 use crate::engine::formula::{Basis, Figures, Form};
 use crate::sheet::record::{RecordError, RecordFault};
-use crate::sheet::{self, History, Id, Kitchen, Kitchens, Place, Settings, Sheet, Shelf};
+use crate::sheet::{self, History, Id, Kitchen, Kitchens, Place, Settings, Sheet, Shelf, Trial};
 use crate::words::{Manner, MassUnit, TemperatureUnit, Units};
 
 /// What keeping came up against.
@@ -37,17 +37,19 @@ pub struct Figured {
 #[derive(Clone, Copy)]
 pub struct State {
     /// The sheet as it is kept, with the steps to it.
-    pub history: RwSignal<History>,
+    pub history: RwSignal<History<Sheet>>,
     /// The sheet with changes that are not kept yet, with the steps to it.
-    pub trial: RwSignal<Option<History>>,
+    pub trial: RwSignal<Option<Trial>>,
+    /// The number of the last step, whatever it changed.
+    pub(super) turn: StoredValue<u64>,
     /// The sheet as it is kept.
     pub(super) kept: Memo<Arc<Sheet>>,
     /// The sheet as it stands: the trial where there is one.
     pub(super) stands: Memo<Arc<Sheet>>,
     /// How figures and pages are shown.
     pub settings: RwSignal<Settings>,
-    /// All kitchens, and which of them is the one here.
-    pub kitchens: RwSignal<Kitchens>,
+    /// All kitchens and which of them is the one here, with the steps to it.
+    pub kitchens: RwSignal<History<Kitchens>>,
     /// What is true of the kitchen here.
     pub kitchen: Memo<Kitchen>,
     /// How numbers are written and read here.
@@ -58,6 +60,8 @@ pub struct State {
     pub basis: RwSignal<Basis>,
     /// Where the user is.
     pub place: RwSignal<Place>,
+    /// What the page has to say for a moment, of something that may be out of sight.
+    pub told: RwSignal<Option<(u64, &'static str)>>,
     /// What stands open over the page.
     pub opened: RwSignal<Option<Opened>>,
     /// The dialog it stands in.
@@ -88,14 +92,14 @@ impl State {
     /// The state of a page on which `sheet` stands.
     pub fn new(sheet: Sheet) -> Self {
         let history = RwSignal::new(History::new(sheet));
-        let trial = RwSignal::new(None::<History>);
+        let trial = RwSignal::new(None::<Trial>);
         let settings = RwSignal::new(Settings::default());
-        let kitchens = RwSignal::new(Kitchens::default());
+        let kitchens = RwSignal::new(History::new(Kitchens::default()));
         let numbers = locale::numbers();
-        let now = |history: &History| Arc::new(history.now().clone());
+        let now = |history: &History<Sheet>| Arc::new(history.now().clone());
         let kept = memo(move || history.with(now));
         let stands = memo(move || {
-            let tried = trial.with(|trial| trial.as_ref().map(now));
+            let tried = trial.with(|trial| trial.as_ref().map(|trial| now(&trial.steps)));
             tried.unwrap_or_else(|| kept.get())
         });
         let of = |sheet: &Sheet| Figures::of(&sheet.formula, Form::AsWritten);
@@ -106,11 +110,12 @@ impl State {
         Self {
             history,
             trial,
+            turn: StoredValue::new(0),
             kept,
             stands,
             settings,
             kitchens,
-            kitchen: memo(move || kitchens.with(|all| all.here().clone())),
+            kitchen: memo(move || kitchens.with(|all| all.now().here().clone())),
             manner: memo(move || Manner {
                 numbers,
                 units: units(settings.get()),
@@ -118,6 +123,7 @@ impl State {
             figures,
             basis: RwSignal::new(Basis::default()),
             place: RwSignal::new(Place::default()),
+            told: RwSignal::new(None),
             opened: RwSignal::new(None),
             dialog: NodeRef::new(),
             unread: RwSignal::new(BTreeMap::new()),

@@ -12,7 +12,7 @@ use crate::sheet::{Fragment, Id, Moment, Place, Sheet, key};
 use crate::words::name;
 
 impl State {
-    /// The two effects of the page: sheet to storage, sheet to address.
+    /// What follows the sheet: storage, address; and the trial's own record.
     pub fn follow(self) {
         Effect::new(move |before: Option<Option<(Id, String)>>| {
             let id = self.open_id.get()?;
@@ -45,6 +45,7 @@ impl State {
             }
             (title, fragment, place)
         });
+        self.follow_trial();
     }
 
     /// Writes the address for what stands open now, which may have been kept since it was typed.
@@ -115,7 +116,12 @@ impl State {
     fn take_in(self, changed: Option<&str>) {
         match changed {
             Some(key::SHELF) | None => self.merge_shelf(),
-            Some(key::SETTINGS | key::KITCHEN) => self.read_settings(),
+            Some(key::SETTINGS) => self.read_settings(),
+            Some(key::KITCHEN) => {
+                if let Some(theirs) = self.read_kitchens() {
+                    records::follow_kitchens(self, theirs);
+                }
+            }
             Some(other) => {
                 let id = key::formula_of(other);
                 if id.is_some() && id == self.open_id.get_untracked() {
@@ -131,7 +137,9 @@ impl State {
         };
         match records::sheet(&text) {
             Some(Ok(sheet)) => {
-                self.history.update(|history| history.change(sheet, None));
+                let turn = self.next_turn();
+                self.history
+                    .update(|history| history.change(sheet, None, turn));
                 self.settle();
             }
             Some(Err(error)) => self.say_unkept(Keeps::Record(key.to_owned(), error)),

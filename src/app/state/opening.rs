@@ -6,10 +6,8 @@ use super::{Keeps, State, is_newer};
 use crate::app::browser::{address, storage, theme};
 use crate::app::later::{links, records};
 use crate::sheet::link::LinkError;
-use crate::sheet::record::{RecordError, write_kitchens, write_settings};
-use crate::sheet::{
-    Fragment, History, Id, Kitchen, Kitchens, Settings, Sheet, Theme, examples, key,
-};
+use crate::sheet::record::{RecordError, write_settings};
+use crate::sheet::{Fragment, History, Id, Kitchens, Settings, Sheet, Theme, examples, key};
 use crate::words::{language::text, message, notice, trouble::Trouble};
 
 /// Why a link is not opened while a trial is on.
@@ -26,6 +24,9 @@ impl State {
             state.lay_out_examples();
         } else {
             state.read_settings();
+            if let Some(kitchens) = state.read_kitchens() {
+                state.kitchens.set(History::new(kitchens));
+            }
             state.read_shelf();
             state.open_last();
         }
@@ -102,15 +103,17 @@ impl State {
         }
     }
 
-    /// Reads settings and kitchen; what cannot be read is left as it is, and the usual ones hold.
+    /// Reads the settings; what cannot be read is left as it is, and the usual ones hold.
     pub(super) fn read_settings(self) {
         if let Some(settings) = self.read_small(key::SETTINGS, records::settings) {
             self.settings.set(settings);
         }
-        if let Some(kitchens) = self.read_small(key::KITCHEN, records::kitchens) {
-            self.kitchens.set(kitchens);
-        }
         self.show_theme();
+    }
+
+    /// Reads the kitchens; what cannot be read is left as it is.
+    pub(super) fn read_kitchens(self) -> Option<Kitchens> {
+        self.read_small(key::KITCHEN, records::kitchens)
     }
 
     /// Reads one of the small records; says so where it cannot be opened.
@@ -135,19 +138,6 @@ impl State {
         self.settle();
         self.show_theme();
         self.keep_text(key::SETTINGS, &write_settings(settings));
-    }
-
-    /// Changes the kitchen here, and keeps it.
-    pub fn set_kitchen(self, kitchen: Kitchen) {
-        let mut kitchens = self.kitchens.get_untracked();
-        *kitchens.here_mut() = kitchen;
-        self.set_kitchens(kitchens);
-    }
-
-    /// Changes the kitchens, or which of them is here, and keeps them.
-    pub fn set_kitchens(self, kitchens: Kitchens) {
-        self.keep_text(key::KITCHEN, &write_kitchens(&kitchens));
-        self.kitchens.set(kitchens);
     }
 
     /// Keeps one of the small records.
@@ -225,6 +215,7 @@ impl State {
         self.open_id.set(id);
         self.history.set(History::new(sheet));
         self.settle();
+        self.find_trial();
     }
 
     /// Does what the part of the address behind `#` asks for.

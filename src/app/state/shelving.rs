@@ -103,6 +103,7 @@ impl State {
     pub fn empty_bin(self) {
         let mut gone = Vec::new();
         self.shelf.update(|shelf| gone = shelf.empty_bin(now()));
+        Self::forget_trials(&gone);
         for id in gone {
             storage::remove(&key::of_formula(&id));
         }

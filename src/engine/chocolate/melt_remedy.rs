@@ -46,6 +46,8 @@ const BOWL_AT_MOST: Temperature = Temperature::known(60.0);
 /// How long a liquid poured on chocolate stays much hotter than it, min. Common practice: let it
 /// stand two minutes, then stir.
 const STAYS_HOT: f64 = 2.0;
+/// The finest that a knife chops. Common practice.
+const FINEST_CHOP: Length = Length::known(0.003);
 /// How readily heat passes from liquid to a piece in it, hardly moving.
 const LIQUID: SurfaceCoefficient = SurfaceCoefficient::known(300.0);
 
@@ -186,5 +188,5 @@ fn finer_chop(melting: &Melting) -> Result<Option<MeltRemedy>, HeatError> {
         size *= 0.75;
     }
     let to = Length::from_metres(size)?;
-    Ok((to < across).then_some(MeltRemedy::FinerChop { to }))
+    Ok((to < across && to >= FINEST_CHOP).then_some(MeltRemedy::FinerChop { to }))
 }

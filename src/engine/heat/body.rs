@@ -162,7 +162,8 @@ impl Body {
         })
     }
 
-    fn volume(&self) -> f64 {
+    /// The room it takes, m³.
+    pub(super) fn volume(&self) -> f64 {
         self.mass.grams() / 1000.0 / self.density.kilograms_per_cubic_metre()
     }
 }

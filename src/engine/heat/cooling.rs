@@ -190,6 +190,16 @@ impl StageResult {
 }
 
 impl Cooled {
+    /// When the coldest limit of the rules is reached; `None` where it never was.
+    #[must_use]
+    pub fn cold(&self) -> Option<Minutes> {
+        let coldest = self
+            .stages
+            .iter()
+            .min_by(|one, other| one.stage.to.celsius().total_cmp(&other.stage.to.celsius()));
+        coldest?.ended
+    }
+
     /// How it came about: the time each stage took.
     #[must_use]
     pub fn working(&self) -> Vec<Line> {

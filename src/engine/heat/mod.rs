@@ -45,7 +45,7 @@ pub use boiling::{Boiling, boiling_at, boiling_under};
 pub use component::Component;
 pub use conduction::{Curve, Moment, Place, Stay, follow, follow_on};
 pub use cooling::{Cooled, Cooling, CoolingAdvice, StageResult, advise, cool, cool_through};
-pub use cooling_remedy::CoolingRemedy;
+pub use cooling_remedy::{CoolingRemedy, Laid};
 pub use core_target::{CoreTarget, Crumb, core_target};
 pub use dough::{Dough, DoughTemperature, HEAT_OF_HYDRATION, Handling, Item, dough_temperature};
 pub use dough_remedy::{DoughRemedy, DoughStep, dough_remedies};

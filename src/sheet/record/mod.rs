@@ -27,6 +27,7 @@ mod sheet;
 mod shelf;
 mod tin;
 mod tree;
+mod trial;
 mod upgrade;
 
 pub use bench::{read_bench, write_bench};
@@ -43,4 +44,5 @@ pub use sheet::{read_sheet, write_sheet};
 pub use shelf::{read_shelf, write_shelf};
 pub use tin::{read_tins, write_tins};
 pub use tree::Tree;
+pub use trial::{read_trial, write_trial};
 pub use upgrade::VERSION;

@@ -1,6 +1,6 @@
 //! Cooling held against the rules: passes or not, and what makes it pass.
 
-use crate::engine::heat::{Cooled, CoolingAdvice, CoolingRemedy, RuleSet, StageResult};
+use crate::engine::heat::{Cooled, CoolingAdvice, CoolingRemedy, Laid, RuleSet, StageResult};
 use crate::words::{Advice, manner::Manner, name, say, write};
 
 /// Whether a cooling passes, and by what it misses.
@@ -107,9 +107,16 @@ pub fn bench_at_most(advice: &CoolingAdvice, manner: Manner) -> String {
 #[must_use]
 pub fn cooling_remedy(remedy: &CoolingRemedy, manner: Manner) -> String {
     match remedy {
-        CoolingRemedy::Spread { thick, cooled } => say!(
-            "Spread it {} thin, straight into the fridge{}",
+        CoolingRemedy::Spread { laid, cooled } => spread(laid, cooled, manner),
+        CoolingRemedy::FlatInIce {
+            thick,
+            minutes,
+            cooled,
+        } => say!(
+            "Fill it into closed bags, pressed flat to {}, and lay them in ice water for {}, then \
+             into the fridge{}",
             write::thickness(*thick, manner),
+            write::minutes(*minutes, manner),
             then(cooled, manner)
         ),
         CoolingRemedy::IceBath { minutes, cooled } => say!(
@@ -123,6 +130,32 @@ pub fn cooling_remedy(remedy: &CoolingRemedy, manner: Manner) -> String {
             then(cooled, manner)
         ),
     }
+}
+
+fn spread(laid: &Laid, cooled: &Cooled, manner: Manner) -> String {
+    let [thick, long, wide] =
+        [laid.thick, laid.long, laid.wide].map(|length| write::thickness(length, manner));
+    let then = then(cooled, manner);
+    if laid.trays == 1 {
+        return say!(
+            "Spread it on a tray in a layer of {thick}, about {long} by {wide}, straight into the \
+             fridge{then}",
+            thick,
+            long,
+            wide,
+            then
+        );
+    }
+    let trays = write::count(laid.trays, manner);
+    say!(
+        "Spread it on {trays} trays in a layer of {thick}, on each about {long} by {wide}, \
+         straight into the fridge{then}",
+        trays,
+        thick,
+        long,
+        wide,
+        then
+    )
 }
 
 /// ": 5 °C after 2 h 10 min."

@@ -10,6 +10,16 @@ export function all(page) {
   return page.evaluate(() => Object.fromEntries(Object.entries(localStorage).sort()));
 }
 
+/// Everything that is kept for good: all but the trials that are on.
+export async function keptForGood(page) {
+  return Object.fromEntries(Object.entries(await all(page)).filter(([key]) => !key.startsWith('softcrumb.trial.')));
+}
+
+/// The trials that wait or are on, by key.
+export async function trials(page) {
+  return Object.fromEntries(Object.entries(await all(page)).filter(([key]) => key.startsWith('softcrumb.trial.')));
+}
+
 /// Puts a text under a key.
 export function put(page, key, text) {
   return page.evaluate(([key, text]) => localStorage.setItem(key, text), [key, text]);

@@ -109,9 +109,14 @@ export class Whole {
   async saysNothingWrong(typed = []) {
     let words = await this.words();
     for (const own of typed.filter((own) => own !== '')) words = words.replaceAll(own, '');
-    const found = words.match(WRONG);
-    assert.equal(found, null, `“${found?.[0]}” in: ${around(words, found?.index)}`);
+    saysNothingWrong(words);
   }
+}
+
+/// No figure that went wrong is among these words.
+export function saysNothingWrong(words) {
+  const found = words.match(WRONG);
+  assert.equal(found, null, `“${found?.[0]}” in: ${around(words, found?.index)}`);
 }
 
 function around(words, at = 0) {

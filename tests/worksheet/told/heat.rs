@@ -99,8 +99,21 @@ fn advice(advice: &CoolingAdvice) -> Value {
     let remedy = |one: &CoolingRemedy| {
         let kind = snake(one);
         match one {
-            CoolingRemedy::Spread { thick, cooled: c } => {
-                json!({ "kind": kind, "thick_m": thick.metres(), "cooling": cooled(c) })
+            CoolingRemedy::Spread { laid, cooled: c } => {
+                json!({
+                    "kind": kind, "thick_m": laid.thick.metres(), "trays": laid.trays,
+                    "long_m": laid.long.metres(), "wide_m": laid.wide.metres(), "cooling": cooled(c),
+                })
+            }
+            CoolingRemedy::FlatInIce {
+                thick,
+                minutes,
+                cooled: c,
+            } => {
+                json!({
+                    "kind": kind, "thick_m": thick.metres(), "minutes": minutes.minutes(),
+                    "cooling": cooled(c),
+                })
             }
             CoolingRemedy::IceBath { minutes, cooled: c } => {
                 json!({ "kind": kind, "minutes": minutes.minutes(), "cooling": cooled(c) })

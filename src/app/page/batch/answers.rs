@@ -16,6 +16,8 @@ use crate::sheet::Sheet;
 pub struct BatchAnswers {
     /// The formula as large as what is wanted.
     pub scaled: Memo<Result<Scaled, BatchError>>,
+    /// The same for the formula as it is kept, while a trial is on.
+    pub before: Memo<Option<Result<Scaled, BatchError>>>,
     /// The formula as large as it is made; as it is written where no batch can be worked out.
     pub made: Memo<Formula>,
     /// The scales of the kitchen.
@@ -39,8 +41,10 @@ impl BatchAnswers {
                 pocket: None,
             })
         });
+        let before = memo(move || state.is_trial().then(|| state.with_kept(scale_sheet)));
         Self {
             scaled,
+            before,
             made: memo(move || {
                 scaled.with(|scaled| match scaled {
                     Ok(scaled) => scaled.formula.clone(),
@@ -72,6 +76,12 @@ impl BatchAnswers {
         })
     }
 
+    /// The same figure before the trial, while one is on.
+    pub fn read_before(self, look: impl Fn(&Scaled) -> String) -> Option<String> {
+        self.before
+            .with(|before| before.as_ref()?.as_ref().ok().map(look))
+    }
+
     /// A figure of the rounded batch.
     pub fn read_rounded<T>(self, look: impl Fn(&Rounded) -> Option<T>) -> Option<T> {
         self.rounded.with(|rounded| look(rounded.as_ref()?))
@@ -82,4 +92,9 @@ impl BatchAnswers {
 pub fn scale_sheet(sheet: &Sheet) -> Result<Scaled, BatchError> {
     let batch = &sheet.batch;
     scale(&sheet.formula, batch.wanted, batch.losses, batch.pieces)
+}
+
+/// A sheet's formula as large as it is made; as it is written where no batch can be worked out.
+pub fn made(sheet: &Sheet) -> Formula {
+    scale_sheet(sheet).map_or_else(|_| sheet.formula.clone(), |scaled| scaled.formula)
 }

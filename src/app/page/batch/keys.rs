@@ -32,10 +32,10 @@ pub fn BatchFigureBox(
     let answers = BatchAnswers::here();
     let shown = memo(move || {
         let manner = state.manner.get();
-        Shown {
-            value: answers.read(|scaled| look(scaled, manner)),
-            was: None,
-        }
+        Shown::beside(
+            answers.read(|scaled| look(scaled, manner)),
+            answers.read_before(|scaled| look(scaled, manner)),
+        )
     });
     let working = move |()| {
         answers.scaled.with_untracked(|scaled| {

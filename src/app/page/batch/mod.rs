@@ -18,7 +18,7 @@ mod ways;
 mod weigh_line;
 mod weighing;
 
-pub use answers::BatchAnswers;
+pub use answers::{BatchAnswers, made};
 pub use fields::STAYS;
 pub use keys::BatchKeys;
 pub use place::BatchPlace;

@@ -7,6 +7,7 @@ use crate::app::state::{State, memo};
 use crate::engine::chocolate::{ChocolateError, Fill, FillAsked, Syrup, fill, first_of};
 use crate::engine::formula::StreamKind;
 use crate::engine::quantity::Mass;
+use crate::sheet::Sheet;
 
 /// Answers about filling and syrup.
 #[derive(Clone, Copy)]
@@ -19,6 +20,8 @@ pub struct ChocolateAnswers {
     pub fill: Memo<Option<Result<Fill, ChocolateError>>>,
     /// The syrup as the formula has it.
     pub syrup: Memo<Option<Result<Syrup, ChocolateError>>>,
+    /// The same as it is kept, while a trial is on.
+    pub before: Memo<Option<Result<Syrup, ChocolateError>>>,
 }
 
 impl ChocolateAnswers {
@@ -31,11 +34,13 @@ impl ChocolateAnswers {
             filling,
             topping,
             fill: memo(move || fill_of(batch, filling.get()?)),
-            syrup: memo(move || {
-                state.with(|sheet| {
-                    let stream = sheet.formula.streams.get(topping.get()?)?;
-                    Some(Syrup::of(stream, sheet.batch.syrup_at))
-                })
+            syrup: memo(move || state.with(|sheet| syrup_of(sheet, topping.get()?))),
+            before: memo(move || {
+                let first = |sheet: &Sheet| first_of(&sheet.formula, StreamKind::Topping);
+                state
+                    .is_trial()
+                    .then(|| state.with_kept(|kept| syrup_of(kept, first(kept)?)))
+                    .flatten()
             }),
         }
     }
@@ -47,10 +52,14 @@ impl ChocolateAnswers {
 
     /// Something of the syrup, where there is one.
     pub fn read_syrup<T>(self, look: impl Fn(&Syrup) -> T) -> Option<T> {
-        self.syrup.with(|syrup| match syrup {
-            Some(Ok(syrup)) => Some(look(syrup)),
-            Some(Err(_)) | None => None,
-        })
+        self.syrup
+            .with(|syrup| syrup.as_ref()?.as_ref().ok().map(look))
+    }
+
+    /// Something of the syrup before the trial, while one is on.
+    pub fn read_before<T>(self, look: impl Fn(&Syrup) -> T) -> Option<T> {
+        self.before
+            .with(|syrup| syrup.as_ref()?.as_ref().ok().map(look))
     }
 
     /// Something of the filling, where there is one.
@@ -60,6 +69,12 @@ impl ChocolateAnswers {
             Some(Err(_)) | None => None,
         })
     }
+}
+
+/// The syrup of a sheet, where that stream is it.
+fn syrup_of(sheet: &Sheet, stream: usize) -> Option<Result<Syrup, ChocolateError>> {
+    let stream = sheet.formula.streams.get(stream)?;
+    Some(Syrup::of(stream, sheet.batch.syrup_at))
 }
 
 /// The filling of this batch, from what is made of it.

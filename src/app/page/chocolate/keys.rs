@@ -47,10 +47,10 @@ pub fn SyrupFigure(
     let shown = memo(move || {
         let manner = state.manner.get();
         let value = answers.read_syrup(|syrup| look(syrup, manner));
-        Shown {
-            value: value.unwrap_or_else(|| "none".to_owned()),
-            was: None,
-        }
+        Shown::beside(
+            value.unwrap_or_else(|| "none".to_owned()),
+            answers.read_before(|syrup| look(syrup, manner)),
+        )
     });
     let worked = move |()| untrack(|| answers.read_syrup(working).unwrap_or_default());
     view! { <Figure label shown working=Callback::new(worked) /> }

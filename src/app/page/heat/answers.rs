@@ -3,7 +3,7 @@
 
 use leptos::prelude::*;
 
-use crate::app::page::BatchAnswers;
+use crate::app::page::{BatchAnswers, made};
 use crate::app::state::{State, memo};
 use crate::engine::formula::{Formula, StreamKind};
 use crate::engine::heat::{
@@ -13,7 +13,8 @@ use crate::engine::kitchen::{
     Baking, Bowlful, CoolingPlan, HeatShare, HeatWishes, Kitchen, baking, bowlful, cooling_plan,
     paste, shares,
 };
-use crate::engine::quantity::Mass;
+use crate::engine::quantity::{Mass, Temperature};
+use crate::sheet::Sheet;
 
 /// A paste of the formula: where its stream stands, and how it comes out.
 pub type Cooked = (usize, Result<CookedPaste, HeatError>);
@@ -31,6 +32,15 @@ pub struct Bowl {
     pub liquid: Result<LiquidAnswer, HeatError>,
 }
 
+/// What the formula as it is kept comes to in the same kitchen, while a trial is on.
+#[derive(Clone, PartialEq)]
+pub struct Before {
+    /// How warm its dough comes off the mixer, where that can be worked out.
+    pub dough: Option<Temperature>,
+    /// Its pastes.
+    pub pastes: Vec<Cooked>,
+}
+
 /// Answers about heat.
 #[derive(Clone, Copy)]
 pub struct HeatAnswers {
@@ -42,6 +52,8 @@ pub struct HeatAnswers {
     pub pastes: Memo<Vec<Cooked>>,
     /// The bowl in the morning.
     pub bowl: Memo<Result<Bowl, HeatError>>,
+    /// What there was before the trial, while one is on.
+    pub before: Memo<Option<Before>>,
     /// The bake.
     pub baking: Memo<Result<Baking, HeatError>>,
     /// The streams that may be hot and have to be cooled: pastes, fillings, toppings.
@@ -50,8 +62,6 @@ pub struct HeatAnswers {
     pub picked: RwSignal<Option<usize>>,
     /// Which of them is looked at.
     pub cools: Memo<Option<usize>>,
-    /// The kitchen that was taken away last, to be brought back.
-    pub taken_away: RwSignal<Option<Kitchen>>,
 }
 
 impl HeatAnswers {
@@ -79,6 +89,10 @@ impl HeatAnswers {
                 })
             }),
             bowl: memo(move || asked(bowl)),
+            before: memo(move || {
+                let look = |kept: &Sheet| state.kitchen.with(|kitchen| before(kept, kitchen));
+                state.is_trial().then(|| state.with_kept(look))
+            }),
             baking: memo(move || {
                 let bread = state.with(|sheet| sheet.bread);
                 let piece = batch.scaled.with(|scaled| {
@@ -99,7 +113,6 @@ impl HeatAnswers {
                     picked.or_else(|| streams.first().copied())
                 })
             }),
-            taken_away: RwSignal::new(None),
         }
     }
 
@@ -138,14 +151,23 @@ impl HeatAnswers {
         })
     }
 
-    /// Something of the first paste, where there is one and it can be worked out.
-    pub fn read_first<T>(self, look: impl FnOnce(&CookedPaste) -> T) -> Option<T> {
-        self.pastes.with(|pastes| {
-            pastes
-                .first()
-                .and_then(|(_, cooked)| cooked.as_ref().ok())
-                .map(look)
+    /// Looks at the paste of a stream as it was before the trial, where one is on.
+    pub fn with_paste_before<T>(
+        self,
+        stream: usize,
+        look: impl FnOnce(Option<&CookedPaste>) -> T,
+    ) -> T {
+        self.before.with(|before| {
+            let mut pastes = before.iter().flat_map(|before| &before.pastes);
+            let found = pastes.find(|(at, _)| *at == stream);
+            look(found.and_then(|(_, cooked)| cooked.as_ref().ok()))
         })
+    }
+
+    /// Where the first paste stands, where there is one.
+    pub fn first_paste(self) -> Option<usize> {
+        self.pastes
+            .with(|pastes| pastes.first().map(|(stream, _)| *stream))
     }
 }
 
@@ -168,6 +190,15 @@ fn pastes(formula: &Formula, kitchen: &Kitchen, wishes: &HeatWishes) -> Vec<Cook
             Some((stream, asked.and_then(|asked| cook(&asked))))
         })
         .collect()
+}
+
+fn before(kept: &Sheet, kitchen: &Kitchen) -> Before {
+    let made = made(kept);
+    let bowl = bowl(&made, kitchen, &kept.heat);
+    Before {
+        dough: bowl.ok().map(|bowl| bowl.came.temperature),
+        pastes: pastes(&made, kitchen, &kept.heat),
+    }
 }
 
 fn bowl(formula: &Formula, kitchen: &Kitchen, wishes: &HeatWishes) -> Result<Bowl, HeatError> {

@@ -43,12 +43,13 @@ fn change(state: State, change: impl FnOnce(&mut Kitchen)) {
     state.set_kitchen(kitchen);
 }
 
-fn on_bowl(state: State, bowl: usize, alter: impl FnOnce(&mut Bowl)) {
-    change(state, |kitchen| {
-        if let Some(own) = kitchen.bowls.get_mut(bowl) {
-            alter(own);
-        }
-    });
+/// Changes a bowl, as typed or picked in the box `from`.
+fn on_bowl(state: State, bowl: usize, from: &str, alter: impl FnOnce(&mut Bowl)) {
+    let mut kitchen = state.kitchen.get_untracked();
+    if let Some(own) = kitchen.bowls.get_mut(bowl) {
+        alter(own);
+    }
+    state.type_kitchen(&format!("{from}-{bowl}"), kitchen);
 }
 
 #[component]
@@ -87,7 +88,7 @@ fn OneBowl(
     let take = move |text: String| {
         let manner = state.manner.get_untracked();
         let mass = read::mass(&text, manner).map_err(|error| error.sentence(manner))?;
-        on_bowl(state, bowl, |own| own.mass = mass);
+        on_bowl(state, bowl, "bowl-mass", |own| own.mass = mass);
         Ok(())
     };
     let unit = Signal::derive(move || state.manner.get().units.mass.symbol());
@@ -96,8 +97,8 @@ fn OneBowl(
         <fieldset class="phase">
             <legend class="heard">{move || name::called(&words.get()).to_owned()}</legend>
             <div class="boxes">
-                <TextBox id=format!("bowl-name-{bowl}") label=say!("Name") words typed=move |name: String| on_bowl(state, bowl, |own| own.name = name) most=Kitchen::NAME_LENGTH />
-                <PickOne id=BOWL_MATERIALS.get(bowl).copied().unwrap_or("bowl-material") label=say!("Made of") answers=materials holds=material chosen=move |made_of| on_bowl(state, bowl, |own| own.material = made_of) />
+                <TextBox id=format!("bowl-name-{bowl}") label=say!("Name") words typed=move |name: String| on_bowl(state, bowl, "bowl-name", |own| own.name = name) most=Kitchen::NAME_LENGTH />
+                <PickOne id=BOWL_MATERIALS.get(bowl).copied().unwrap_or("bowl-material") label=say!("Made of") answers=materials holds=material chosen=move |made_of| on_bowl(state, bowl, "bowl-material", |own| own.material = made_of) />
                 <NumberBox id=format!("bowl-mass-{bowl}") label unit figure take=Callback::new(take) />
             </div>
             <Button says=say!("Take this bowl away") class="bare risky" tapped=move |()| change(state, |kitchen| kitchen.remove_bowl(bowl)) />

@@ -1,20 +1,20 @@
 //! The three figures of the place: dough, paste, starch.
 
+use crate::words::say;
 use leptos::prelude::*;
 
 use super::HeatAnswers;
+use super::paste_figure::{PasteFigure, comes_to, starch_cooked, warmth};
 use crate::app::part::{Figure, Shown};
 use crate::app::state::{State, memo};
-use crate::engine::heat::CookedPaste;
-use crate::words::{Manner, say, write};
 
 /// The three figures that the place is about.
 #[component]
 pub fn HeatKeys() -> impl IntoView {
     view! {
         <DoughFigure />
-        <PasteFigure label=say!("Paste") look=|paste, manner| write::temperature(paste.temperature, manner) />
-        <PasteFigure label=say!("Starch cooked") look=|paste, manner| write::share(paste.cooked, manner) />
+        <PasteFigure label=say!("Paste") look=comes_to />
+        <PasteFigure label=say!("Starch cooked") look=starch_cooked />
     }
 }
 
@@ -25,11 +25,11 @@ pub fn DoughFigure() -> impl IntoView {
     let answers = HeatAnswers::here();
     let shown = memo(move || {
         let manner = state.manner.get();
-        let value = answers.read_bowl(|bowl| write::temperature(bowl.came.temperature, manner));
-        Shown {
-            value: value.unwrap_or_else(|| "none".to_owned()),
-            was: None,
-        }
+        let Some(now) = answers.read_bowl(|bowl| bowl.came.temperature) else {
+            return Shown::plain("none".to_owned());
+        };
+        let before = answers.before.with(|before| before.as_ref()?.dough);
+        warmth(now, before, manner)
     });
     let working = move |()| {
         untrack(|| {
@@ -39,28 +39,4 @@ pub fn DoughFigure() -> impl IntoView {
         })
     };
     view! { <Figure label=say!("Dough comes off at") shown working=Callback::new(working) /> }
-}
-
-/// A figure of the first paste.
-#[component]
-fn PasteFigure(
-    /// What it is called.
-    label: &'static str,
-    /// The figure, written out.
-    look: fn(&CookedPaste, Manner) -> String,
-) -> impl IntoView {
-    let state = State::here();
-    let answers = HeatAnswers::here();
-    let shown = memo(move || {
-        let manner = state.manner.get();
-        Shown {
-            value: answers
-                .read_first(|paste| look(paste, manner))
-                .unwrap_or_else(|| "none".to_owned()),
-            was: None,
-        }
-    });
-    let working =
-        move |()| untrack(|| answers.read_first(CookedPaste::working).unwrap_or_default());
-    view! { <Figure label shown working=Callback::new(working) /> }
 }

@@ -44,7 +44,7 @@ pub fn KitchenBox(
         let manner = state.manner.get_untracked();
         let mut kitchen = state.kitchen.get_untracked();
         (field.set)(&mut kitchen, &text, manner).map_err(|error| error.sentence(manner))?;
-        state.set_kitchen(kitchen);
+        state.type_kitchen(field.id, kitchen);
         Ok(())
     };
     let unit = Signal::derive(move || (field.unit)(state.manner.get()));

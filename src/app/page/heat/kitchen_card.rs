@@ -2,7 +2,6 @@
 
 use leptos::prelude::*;
 
-use super::HeatAnswers;
 use super::bowls::Bowls;
 use super::kitchen_boxes::{ALTITUDE, KitchenBox, MIXER, PRESSURE, TEMPERATURES};
 use crate::app::browser::announce::announce;
@@ -11,7 +10,7 @@ use crate::app::state::{State, memo};
 use crate::engine::heat::HeatFrom;
 use crate::engine::kitchen::{BoilsBy, Kitchen, Oven};
 use crate::sheet;
-use crate::words::{name, say, write};
+use crate::words::{name, notice, say, write};
 
 /// The kitchen: its four temperatures in sight, all else in a fold.
 #[component]
@@ -55,7 +54,7 @@ pub fn KitchenCard() -> impl IntoView {
 /// The kitchens by name, and which of them is this one.
 fn names(state: State) -> Memo<Vec<(usize, String)>> {
     memo(move || {
-        state.kitchens.with(|kitchens| {
+        state.with_kitchens(|kitchens| {
             kitchens
                 .all()
                 .enumerate()
@@ -66,7 +65,7 @@ fn names(state: State) -> Memo<Vec<(usize, String)>> {
 }
 
 fn turn(state: State, change: impl FnOnce(sheet::Kitchens) -> sheet::Kitchens) {
-    state.set_kitchens(change(state.kitchens.get_untracked()));
+    state.set_kitchens(change(untrack(|| state.with_kitchens(Clone::clone))));
     state.settle();
 }
 
@@ -75,7 +74,7 @@ fn turn(state: State, change: impl FnOnce(sheet::Kitchens) -> sheet::Kitchens) {
 fn WhichKitchen() -> impl IntoView {
     let state = State::here();
     let names = names(state);
-    let here = memo(move || state.kitchens.with(sheet::Kitchens::chosen));
+    let here = memo(move || state.with_kitchens(sheet::Kitchens::chosen));
     let several = memo(move || names.with(|names| names.len() > 1));
     view! {
         <Show when=move || several.get()>
@@ -89,30 +88,17 @@ fn WhichKitchen() -> impl IntoView {
 fn Kitchens() -> impl IntoView {
     let state = State::here();
     let words = memo(move || state.kitchen.with(|kitchen| kitchen.name.clone()));
-    let count = memo(move || state.kitchens.with(|kitchens| kitchens.all().count()));
+    let count = memo(move || state.with_kitchens(|kitchens| kitchens.all().count()));
     let several = move || count.get() > 1;
     let full = Signal::derive(move || count.get() >= sheet::Kitchens::MOST);
-    let taken_away = HeatAnswers::here().taken_away;
     let take_away = move |()| {
-        taken_away.set(Some(state.kitchen.get_untracked()));
         turn(state, sheet::Kitchens::remove_here);
-        announce(say!("Taken away."));
+        state.tell(notice::kitchen_gone());
     };
-    let bring_back = move |()| {
-        if let Some(kitchen) = taken_away.try_update(Option::take).flatten() {
-            turn(state, |kitchens| kitchens.with(kitchen));
-        }
-    };
-    let gone = memo(move || {
-        taken_away.with(|gone| {
-            gone.as_ref()
-                .map(|gone| say!("Bring back {}", name::called(&gone.name)))
-        })
-    });
     let rename = move |name: String| {
         let mut kitchen = state.kitchen.get_untracked();
         kitchen.name = name;
-        state.set_kitchen(kitchen);
+        state.type_kitchen("kitchen-name", kitchen);
     };
     let add = move |()| {
         let like = state.kitchen.get_untracked().another();
@@ -128,7 +114,6 @@ fn Kitchens() -> impl IntoView {
             <Show when=several>
                 <Button says=say!("Take this kitchen away") class="bare risky" tapped=take_away />
             </Show>
-            {move || gone.get().map(|says| view! { <Button says tapped=bring_back idle=full /> })}
         </div>
     }
 }

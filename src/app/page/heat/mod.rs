@@ -12,6 +12,7 @@ mod keys;
 mod kitchen_boxes;
 mod kitchen_card;
 mod paste_card;
+mod paste_figure;
 mod phases;
 mod place;
 mod standing_fold;

@@ -3,12 +3,12 @@
 use leptos::prelude::*;
 
 use super::HeatAnswers;
+use super::paste_figure::{PasteFigure, boils_at, comes_to, starch_cooked};
 use super::steam::{SteamFigure, WeighedBox};
 use super::wish_fields::{DROP, PASTE_BOWL};
-use crate::app::part::{FieldBox, Figure, Shown};
+use crate::app::part::FieldBox;
 use crate::app::state::{State, memo};
-use crate::engine::heat::CookedPaste;
-use crate::words::{Manner, Trouble, heat, say, write};
+use crate::words::{Trouble, heat, say};
 
 /// A paste.
 #[component]
@@ -83,41 +83,11 @@ pub fn PasteCard(
                 <p class="quiet">{move || heat::trust_paste(state.manner.get())}</p>
             </div>
             <div class="figures">
-                <OfPaste stream label=say!("Water boils here at") look=|paste, manner| write::temperature(paste.boils, manner) />
-                <OfPaste stream label=say!("Paste comes to") look=|paste, manner| write::temperature(paste.temperature, manner) />
-                <OfPaste stream label=say!("Starch cooked") look=|paste, manner| write::share(paste.cooked, manner) />
+                <PasteFigure stream label=say!("Water boils here at") look=boils_at />
+                <PasteFigure stream label=say!("Paste comes to") look=comes_to />
+                <PasteFigure stream label=say!("Starch cooked") look=starch_cooked />
                 <SteamFigure stream />
             </div>
         </section>
     }
-}
-
-#[component]
-fn OfPaste(
-    /// Where its stream stands.
-    stream: usize,
-    /// What it is called.
-    label: &'static str,
-    /// The figure, written out.
-    look: fn(&CookedPaste, Manner) -> String,
-) -> impl IntoView {
-    let state = State::here();
-    let answers = HeatAnswers::here();
-    let shown = memo(move || {
-        let manner = state.manner.get();
-        Shown {
-            value: answers
-                .read_paste(stream, |paste| look(paste, manner))
-                .unwrap_or_else(|| "none".to_owned()),
-            was: None,
-        }
-    });
-    let working = move |()| {
-        untrack(|| {
-            answers
-                .read_paste(stream, CookedPaste::working)
-                .unwrap_or_default()
-        })
-    };
-    view! { <Figure label shown working=Callback::new(working) /> }
 }

@@ -1,0 +1,78 @@
+//! A figure of a paste that opens to its working, beside what it was before a trial.
+
+use leptos::prelude::*;
+
+use super::HeatAnswers;
+use crate::app::part::{Figure, Shown};
+use crate::app::state::{State, memo};
+use crate::engine::heat::CookedPaste;
+use crate::engine::quantity::Temperature;
+use crate::words::{Manner, write};
+
+/// How a figure is shown: of the paste as it is, beside the one before the trial.
+type Look = fn(&CookedPaste, Option<&CookedPaste>, Manner) -> Shown;
+
+/// A figure of a paste.
+#[component]
+pub fn PasteFigure(
+    /// What it is called.
+    label: &'static str,
+    /// Where its stream stands; the first paste where none is named.
+    #[prop(optional)]
+    stream: Option<usize>,
+    /// How it is shown.
+    look: Look,
+) -> impl IntoView {
+    let state = State::here();
+    let answers = HeatAnswers::here();
+    let at = move || stream.or_else(|| answers.first_paste());
+    let shown = memo(move || {
+        let manner = state.manner.get();
+        let shown = at().and_then(|stream| {
+            answers.read_paste(stream, |now| {
+                answers.with_paste_before(stream, |before| look(now, before, manner))
+            })
+        });
+        shown.unwrap_or_else(|| Shown::plain("none".to_owned()))
+    });
+    let working = move |()| {
+        untrack(|| {
+            let lines = at().and_then(|stream| answers.read_paste(stream, CookedPaste::working));
+            lines.unwrap_or_default()
+        })
+    };
+    view! { <Figure label shown working=Callback::new(working) /> }
+}
+
+/// A temperature, with what it was and by how much it differs.
+pub fn warmth(now: Temperature, before: Option<Temperature>, manner: Manner) -> Shown {
+    let said = |before| {
+        (
+            write::temperature(before, manner),
+            write::temperature_change(now - before, manner),
+        )
+    };
+    Shown::changed(write::temperature(now, manner), before.map(said))
+}
+
+/// How warm it comes to be.
+pub fn comes_to(now: &CookedPaste, before: Option<&CookedPaste>, manner: Manner) -> Shown {
+    let before = before.map(|before| before.temperature);
+    warmth(now.temperature, before, manner)
+}
+
+/// How much of its starch is cooked.
+pub fn starch_cooked(now: &CookedPaste, before: Option<&CookedPaste>, manner: Manner) -> Shown {
+    let said = |before: &CookedPaste| {
+        (
+            write::share(before.cooked, manner),
+            write::points_change(before.cooked, now.cooked, manner),
+        )
+    };
+    Shown::changed(write::share(now.cooked, manner), before.map(said))
+}
+
+/// At what temperature water boils here; no trial changes that.
+pub fn boils_at(now: &CookedPaste, _before: Option<&CookedPaste>, manner: Manner) -> Shown {
+    Shown::plain(write::temperature(now.boils, manner))
+}

@@ -1,0 +1,75 @@
+//! Kitchens: what is true here, changed and kept at once, trial or not.
+
+use leptos::prelude::*;
+
+use super::State;
+use crate::sheet::record::write_kitchens;
+use crate::sheet::{History, Kitchen, Kitchens, key};
+
+impl State {
+    /// Looks at all kitchens.
+    pub fn with_kitchens<T>(self, look: impl FnOnce(&Kitchens) -> T) -> T {
+        self.kitchens.with(|kitchens| look(kitchens.now()))
+    }
+
+    /// Changes the kitchen here and keeps it, as one step.
+    pub fn set_kitchen(self, kitchen: Kitchen) {
+        self.put_kitchen(kitchen, None);
+    }
+
+    /// Changes the kitchen here and keeps it, as typed into the box `from`.
+    pub fn type_kitchen(self, from: &str, kitchen: Kitchen) {
+        self.put_kitchen(kitchen, Some(from));
+    }
+
+    fn put_kitchen(self, kitchen: Kitchen, from: Option<&str>) {
+        let mut kitchens = untrack(|| self.with_kitchens(Clone::clone));
+        *kitchens.here_mut() = kitchen;
+        self.put_kitchens(kitchens, from);
+    }
+
+    /// Changes the kitchens, or which of them is here, and keeps them, as one step.
+    pub fn set_kitchens(self, kitchens: Kitchens) {
+        self.put_kitchens(kitchens, None);
+    }
+
+    fn put_kitchens(self, kitchens: Kitchens, from: Option<&str>) {
+        let turn = self.next_turn();
+        let changed = |steps: &mut History<Kitchens>| {
+            steps.change(kitchens, from, turn);
+            steps.last() == Some(turn)
+        };
+        if self.kitchens.try_update(changed).unwrap_or_default() {
+            self.step(|steps| {
+                steps.settle();
+                steps.forget_undone();
+                true
+            });
+        }
+        self.keep_kitchens();
+    }
+
+    /// Ends what is being typed in the kitchen, and what was undone there: the formula was changed.
+    pub(super) fn leave_kitchens(self) {
+        if self
+            .kitchens
+            .with_untracked(|kitchens| kitchens.next().is_some())
+        {
+            self.kitchens.update(History::forget_undone);
+        }
+        self.kitchens.update_untracked(History::settle);
+    }
+
+    /// Keeps the kitchens as they stand.
+    pub fn keep_kitchens(self) {
+        let record = untrack(|| self.with_kitchens(write_kitchens));
+        self.keep_small(key::KITCHEN, &record);
+    }
+
+    /// Takes in the kitchens as another tab has kept them.
+    pub fn follow_kitchens(self, theirs: Kitchens) {
+        let turn = self.next_turn();
+        self.kitchens
+            .update(|steps| steps.change(theirs, None, turn));
+    }
+}
