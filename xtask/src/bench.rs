@@ -3,10 +3,11 @@
 use crate::arguments::Arguments;
 use crate::build::Unit;
 use crate::packed::{self, Packed};
+use crate::server::Serving;
 use crate::test::BUDGET;
 use crate::{browser, build, bundle, check, house, peers, server, step};
 use anyhow::Result;
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 use std::process::Command;
 
 /// The least page.
@@ -24,33 +25,40 @@ const FLOOR_STYLES: &str = "button { min-width: 3rem; min-height: 3rem; }";
 
 /// The verb; whether every budget is kept.
 pub(crate) fn run(given: &[String]) -> Result<bool> {
-    Arguments::read(given, &[], &[])?;
+    let arguments = Arguments::read(given, &["--cooling"], &[])?;
     browser::prepare()?;
+    let cooling = served(&beside(COOLING)?.0)?;
+    if arguments.has("--cooling") {
+        let mut node = browser::node("bench/run.mjs")?;
+        node.env("SOFTCRUMB_COOLING", &cooling.address);
+        let quick = node.status()?.success();
+        return Ok(timed()? && beside_scipy()? && quick);
+    }
     let ours = build::build()?;
     let (floor_folder, floor) = beside(FLOOR)?;
-    let (cooling_folder, _) = beside(COOLING)?;
     let light = say_bytes(&ours, &floor);
-    let (here, there, cooling) = (
-        server::start(&house::dist(), "/", server::listen(0)?)?,
-        server::start(&floor_folder, "/", server::listen(0)?)?,
-        server::start(&cooling_folder, "/", server::listen(0)?)?,
-    );
+    let (here, there) = (served(&house::dist())?, served(&floor_folder)?);
     println!();
     let mut node = browser::node("bench/run.mjs")?;
     node.env("SOFTCRUMB_ADDRESS", &here.address)
         .env("SOFTCRUMB_FLOOR", &there.address)
         .env("SOFTCRUMB_COOLING", &cooling.address);
     let quick = node.status()?.success();
-    // The worksheet times itself, and fails over its budget.
-    let worksheet = ["--quiet", "--release", "--example", "worksheet"];
-    let timed = check::cargo()
-        .arg("run")
-        .args(worksheet)
-        .args(["--", "--time"])
-        .status()?
-        .success();
-    let scipy = beside_scipy()?;
+    let (timed, scipy) = (timed()?, beside_scipy()?);
     Ok(light && quick && timed && scipy)
+}
+
+/// Serves a built page on any port that is free.
+fn served(folder: &Path) -> Result<Serving> {
+    server::start(folder, "/", server::listen(0)?)
+}
+
+/// Has the worksheet time itself, which fails over its budget; whether it keeps it.
+fn timed() -> Result<bool> {
+    let worksheet = ["--quiet", "--release", "--example", "worksheet"];
+    let mut command = check::cargo();
+    command.arg("run").args(worksheet).args(["--", "--time"]);
+    Ok(command.status()?.success())
 }
 
 /// Builds a small page of its own; gives its folder and its files.

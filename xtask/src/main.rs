@@ -45,7 +45,8 @@ The chores of Softcrumb.
   cargo xtask dist    build, then pack dist/ for any static host (softcrumb.zip)
   cargo xtask check   the quick checks: format, lints, docs, tests of the engine
   cargo xtask test    every check there is, the browser's too
-  cargo xtask bench   measure the page beside the least page there can be
+  cargo xtask bench   measure the page beside the least page there can be; --cooling follows one
+                      cooling only, natively, in the browser and by scipy
 
 SOFTCRUMB_WASM=rustup or =debian pins the way to a compiler for WebAssembly.
 ";
