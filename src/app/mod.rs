@@ -57,6 +57,7 @@ fn draw() {
         provide_context(state);
         state.follow();
         state.follow_other_tabs();
+        later::ring_timers(state);
         clock::on_leaving(move || state.flush());
         offline::watch(state.newer_version);
         persist::ask();

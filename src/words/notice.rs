@@ -123,6 +123,12 @@ pub fn new_release() -> &'static str {
     say!("A newer release is ready. Load it when it suits you; nothing you typed is lost.")
 }
 
+/// A timer is over, told away from the bench.
+#[must_use]
+pub fn timer_over(what: &str) -> String {
+    say!("The time is up: {what}.", what)
+}
+
 /// The figures do not belong to what is typed.
 #[must_use]
 pub fn last_good() -> &'static str {

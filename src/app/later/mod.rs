@@ -10,11 +10,12 @@ mod slot;
 
 use leptos::prelude::*;
 
-use super::browser::focus;
+use super::browser::{focus, storage};
 use super::page::HEADING;
-use super::state::Opened;
-use crate::sheet::Place;
+use super::state::{Opened, State};
+use crate::sheet::{Place, key};
 use slot::{at_once, later};
+use wasm_bindgen_futures::spawn_local;
 
 /// A view that is a piece: loaded by the first entry, drawn by the second.
 macro_rules! piece {
@@ -56,10 +57,25 @@ pub fn keys(place: Place) -> Option<AnyView> {
         Place::Batch => Some(piece!(load_batch_keys, batch_keys, || ())),
         Place::Heat => Some(piece!(load_heat_keys, heat_keys, || ())),
         Place::Chocolate => Some(piece!(load_chocolate_keys, chocolate_keys, || ())),
-        // Its figures stand in the place itself.
-        Place::Day => Some(().into_any()),
+        Place::Day => Some(piece!(load_day_keys, day_keys, || ())),
     }
 }
+
+/// Has the timers of a bake under way ring wherever the user is. Where none runs, nothing is loaded.
+pub fn ring_timers(state: State) {
+    let bench = storage::get(key::BENCH).ok().flatten();
+    if bench.is_some_and(|bench| bench.contains(NOT_HEARD)) {
+        spawn_local(async move {
+            // Where it does not come, the place itself says so when it is opened.
+            if pieces::load_timers().await.is_ok() {
+                let _watched = at_once(pieces::timers(state));
+            }
+        });
+    }
+}
+
+/// What stands in a record of the bench that has a timer yet to ring.
+const NOT_HEARD: &str = "\"heard\":false";
 
 /// The open formula beside another one.
 pub fn compare() -> AnyView {

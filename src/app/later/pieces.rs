@@ -10,8 +10,8 @@ use leptos::wasm_split::{SplitLoaderError, wasm_split};
 use super::slot::Piece;
 use crate::app::dialog::{HandMore, Over};
 use crate::app::page::{
-    BatchKeys, BatchPlace, ChocolateKeys, ChocolatePlace, ClassCards, Compare, HeatKeys, HeatPlace,
-    day_place,
+    BatchKeys, BatchPlace, ChocolateKeys, ChocolatePlace, ClassCards, Compare, DayKeys, HeatKeys,
+    HeatPlace, day_place, watch_timers,
 };
 use crate::app::state::{Opened, State};
 use crate::sheet::link::{self, LinkError};
@@ -64,6 +64,17 @@ pub fn chocolate_keys() -> Piece {
 #[wasm_split(day, wasm_split_path = ::leptos::wasm_split, preload(load_day), fallible)]
 pub fn day() -> Piece {
     Ok(day_place())
+}
+
+#[wasm_split(day, wasm_split_path = ::leptos::wasm_split, preload(load_day_keys), fallible)]
+pub fn day_keys() -> Piece {
+    Ok(view! { <DayKeys /> }.into_any())
+}
+
+#[wasm_split(day, wasm_split_path = ::leptos::wasm_split, preload(load_timers), fallible)]
+pub fn timers(state: State) -> Given<()> {
+    watch_timers(state);
+    Ok(())
 }
 
 #[wasm_split(over, wasm_split_path = ::leptos::wasm_split, preload(load_over), fallible)]

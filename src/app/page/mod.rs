@@ -10,7 +10,7 @@ mod heat;
 pub use batch::{BatchAnswers, BatchKeys, BatchPlace, STAYS, WeighLine, made};
 pub use chocolate::{ChocolateAnswers, ChocolateKeys, ChocolatePlace};
 pub use class::ClassCards;
-pub use day::day_place;
+pub use day::{DayKeys, day_place, watch_timers};
 pub use formula::{Compare, FormulaKeys, FormulaPlace};
 pub use heat::{HeatAnswers, HeatKeys, HeatPlace};
 

@@ -7,6 +7,7 @@ use crate::app::browser::{clock, file, offline};
 use crate::app::part::{Button, TrialBar};
 use crate::app::state::{Keeps, State, is_newer};
 use crate::sheet::record::write_sheet;
+use crate::sheet::{Fragment, Place};
 use crate::words::{notice, say};
 
 /// The foot of the page.
@@ -29,6 +30,7 @@ pub fn Foot() -> impl IntoView {
                 </div>
             </Show>
             {move || state.told.get().map(|(_, said)| view! { <p class="notice">{said}</p> })}
+            {move || state.rang.get().map(|said| view! { <Rang said /> })}
             {move || state.keeps.get().map(|keeps| view! { <Unkept keeps /> })}
             {move || state.link_trouble.get().map(|said| view! { <LinkTrouble said /> })}
             <Show when=is_visit>
@@ -82,6 +84,22 @@ fn Unkept(
             <p>{said}</p>
             <Button says=say!("Save to a file") tapped=move |()| save() />
             <Button says=say!("Close") class="bare" tapped=move |()| state.keeps.set(None) />
+        </div>
+    }
+}
+
+/// One line: a timer of the bake under way is over.
+#[component]
+fn Rang(
+    /// Which.
+    said: String,
+) -> impl IntoView {
+    let state = State::here();
+    view! {
+        <div class="notice" role="alert">
+            <p>{said}</p>
+            <a class="button" href=Fragment::Place(Place::Day).write()>{say!("To the bench")}</a>
+            <Button says=say!("Close") class="bare" tapped=move |()| state.rang.set(None) />
         </div>
     }
 }

@@ -84,6 +84,8 @@ pub struct State {
     pub link_trouble: RwSignal<Option<String>>,
     /// Whether a newer version of the page stands ready.
     pub newer_version: RwSignal<bool>,
+    /// What is said of timers that rang while the user was away from the bench.
+    pub rang: RwSignal<Option<String>>,
     /// What lives as long as the page.
     page: StoredValue<Owner>,
 }
@@ -135,6 +137,7 @@ impl State {
             unfiled: RwSignal::new(0),
             link_trouble: RwSignal::new(None),
             newer_version: RwSignal::new(false),
+            rang: RwSignal::new(None),
             page: StoredValue::new(Owner::current().unwrap_or_default()),
         }
     }

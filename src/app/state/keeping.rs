@@ -6,7 +6,7 @@ use wasm_bindgen_futures::spawn_local;
 use super::{Keeps, State};
 use crate::app::browser::storage::StorageTrouble;
 use crate::app::browser::{address, clock, storage};
-use crate::app::later::{links, records};
+use crate::app::later::{links, records, ring_timers};
 use crate::sheet::record::write_sheet;
 use crate::sheet::{Fragment, Id, Moment, Place, Sheet, key};
 use crate::words::name;
@@ -122,6 +122,7 @@ impl State {
                     records::follow_kitchens(self, theirs);
                 }
             }
+            Some(key::BENCH) => ring_timers(self),
             Some(other) => {
                 let id = key::formula_of(other);
                 if id.is_some() && id == self.open_id.get_untracked() {

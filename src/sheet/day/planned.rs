@@ -10,7 +10,7 @@ use crate::engine::plan::{
     Aim, Around, Done, Lasts, Plan, PlanError, Solved, edited, solve, usual,
 };
 use crate::engine::quantity::{Factor, Instant, Minutes};
-use crate::engine::rise::{RiseError, RiseWishes, vigour};
+use crate::engine::rise::{RiseError, RiseWishes, Vigour, vigour};
 use crate::sheet::civil::{Clock, Zone, nights};
 use crate::sheet::{Moment, Sheet};
 
@@ -40,6 +40,8 @@ pub struct DayAsked<'a> {
 pub struct Planned {
     /// What the rises are scaled from.
     pub known: Known,
+    /// What is in the dough, and what was in that of the known rises, where that is noted.
+    pub doughs: Option<(Vigour, Vigour)>,
     /// The rises.
     pub rising: Rising,
     /// The steps.
@@ -69,7 +71,7 @@ pub fn planned(asked: &DayAsked) -> Result<Planned, PlanError> {
         wishes,
         ..
     } = asked;
-    let (known, rising) = rises_now(asked);
+    let (known, doughs, rising) = rises_now(asked);
     let times_asked = TimesAsked {
         chill: wishes.in_fridge()?,
         loads: wishes.loads,
@@ -92,6 +94,7 @@ pub fn planned(asked: &DayAsked) -> Result<Planned, PlanError> {
     let solved = solve(&plan, aim, &around(asked, &plan, aim));
     Ok(Planned {
         known,
+        doughs,
         rising,
         plan,
         aim,
@@ -101,10 +104,14 @@ pub fn planned(asked: &DayAsked) -> Result<Planned, PlanError> {
 }
 
 /// The rises, and what they are scaled from.
-fn rises_now(asked: &DayAsked) -> (Known, Rising) {
-    let (vigour, tired) = match vigour_of(asked) {
-        Ok(vigour) => (vigour, None),
-        Err(error) => (Factor::ONE, Some(error)),
+fn rises_now(asked: &DayAsked) -> (Known, Option<(Vigour, Vigour)>, Rising) {
+    let compared = doughs(asked).and_then(|doughs| {
+        let times = doughs.map_or(Ok(Factor::ONE), |(now, then)| now.against(&then))?;
+        Ok((doughs, times))
+    });
+    let (doughs, vigour, tired) = match compared {
+        Ok((doughs, times)) => (doughs, times, None),
+        Err(error) => (None, Factor::ONE, Some(error)),
     };
     let known = known(asked, vigour);
     let (formula, heat) = (&asked.sheet.formula, heat(asked));
@@ -113,7 +120,7 @@ fn rises_now(asked: &DayAsked) -> (Known, Rising) {
         rising.bulk = Err(error.clone());
         rising.proof = Err(error);
     }
-    (known, rising)
+    (known, doughs, rising)
 }
 
 /// What the formula asks of heat; a dough that is there is as warm as it really is.
@@ -139,14 +146,14 @@ pub(super) fn rises(asked: &DayAsked) -> RiseWishes {
     rises
 }
 
-/// How many times as fast as the dough of the known rises, for yeast, sugar and salt: of the
-/// formula as it stands, or as it was really weighed. As fast, where nobody has noted that dough.
-fn vigour_of(asked: &DayAsked) -> Result<Factor, RiseError> {
+/// What is in the dough, of the formula as it stands or as it was really weighed, and what was in
+/// that of the known rises; nothing where nobody has noted that.
+fn doughs(asked: &DayAsked) -> Result<Option<(Vigour, Vigour)>, RiseError> {
     let Some(then) = asked.wishes.rises.dough else {
-        return Ok(Factor::ONE);
+        return Ok(None);
     };
     let formula = asked.weighed.unwrap_or(&asked.sheet.formula);
-    vigour(formula, Form::AsMade)?.against(&then)
+    Ok(Some((vigour(formula, Form::AsMade)?, then)))
 }
 
 /// What the formula says of its rises, as this kitchen has taught it.

@@ -7,6 +7,7 @@ mod loads;
 mod made_up;
 mod rise;
 mod step;
+mod way;
 
 pub use bench::{add_more, dough_off, timer, warmed_by_weights, weighed_off};
 pub use conflict::{change, conflict};
@@ -15,3 +16,4 @@ pub use loads::{class_loads, loads, programme_differs};
 pub use made_up::{ice_for, moved, off_time, place_for, rise_off, still_needs, wait_for};
 pub use rise::{looks, night, rests, rise_range, room_against_anchor, up_at};
 pub use step::{Told, before_it, caution_of, told};
+pub use way::{bulk, other_bake, rises_working, vigour, was, way_working};

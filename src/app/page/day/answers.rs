@@ -3,15 +3,19 @@
 use leptos::prelude::*;
 
 use super::benched;
+use super::kept::{keep, read};
 use crate::app::browser::{clock, storage};
+use crate::app::page::BatchAnswers;
 use crate::app::state::{Keeps, State, memo};
+use crate::engine::formula::{Form, Formula};
 use crate::engine::learn::{Learnt, learn};
 use crate::engine::plan::{Edit, PlanError};
 use crate::engine::quantity::{Instant, Minutes};
+use crate::engine::rise::vigour;
 use crate::sheet::civil::Zone;
-use crate::sheet::day::{Bake, Bench, DayAsked, DayWishes, Log, Planned, planned};
-use crate::sheet::record::{RecordError, read_day, read_log, write_day, write_log};
-use crate::sheet::{Id, Moment, key};
+use crate::sheet::day::{Bake, Bench, DayAsked, DayWishes, Log, Planned, as_weighed, planned};
+use crate::sheet::record::{read_day, read_log, write_day, write_log};
+use crate::sheet::{Id, Moment, Sheet, key};
 
 /// How far around now the zone's clock is asked.
 const AROUND: f64 = 24.0 * 60.0;
@@ -21,16 +25,16 @@ const AROUND: f64 = 24.0 * 60.0;
 pub struct Day {
     /// The state of the page.
     pub state: State,
-    /// The formula they are kept for; a visitor's copy keeps none.
-    id: StoredValue<Option<Id>>,
-    /// What the plan goes by.
+    /// What the plan of the open formula goes by.
     pub wishes: RwSignal<DayWishes>,
     /// The log.
     pub log: RwSignal<Log>,
     /// The bake that was taken out of the log last.
     pub taken: RwSignal<Option<Bake>>,
-    /// The bake under way.
+    /// The bake under way, of whichever formula.
     pub bench: RwSignal<Option<Bench>>,
+    /// The bake under way, where it is one of the open formula.
+    pub own_bench: Memo<Option<Bench>>,
     /// Whether the bench is looked at, and not the plan.
     pub at_bench: RwSignal<bool>,
     /// This second.
@@ -41,73 +45,124 @@ pub struct Day {
     pub zone: StoredValue<Zone>,
     /// What the bakes of this kitchen teach.
     pub learnt: Memo<Learnt>,
+    /// The formula as it is weighed in the bake under way.
+    pub weighed: Memo<Option<Formula>>,
     /// The plan with its times.
     pub planned: Memo<Result<Planned, PlanError>>,
 }
 
 impl Day {
-    /// The answers for the formula that is open.
-    pub fn of(state: State, id: Option<Id>) -> Self {
-        let wishes = id
-            .as_ref()
-            .and_then(|id| read(&key::of_day(id), read_day, state));
-        let log = read(key::LOG, read_log, state);
-        let bench = benched::bench();
+    /// The answers for the formula that is open, whichever that is.
+    fn of(state: State) -> Self {
+        let bench = benched::bench(state);
         let now = RwSignal::new(clock_now());
-        clock::every_second(move || now.set(clock_now()));
         let minute = memo(move || now.get().instant().minute());
         let zone = StoredValue::new(zone_here(now.get_untracked().instant()));
-        let wishes = RwSignal::new(wishes.unwrap_or_default());
-        let log = RwSignal::new(log.unwrap_or_default());
-        let own = id.clone();
+        let wishes = RwSignal::new(DayWishes::default());
+        let log = RwSignal::new(read(key::LOG, read_log, state).unwrap_or_default());
         let learnt = memo(move || {
             let kitchen = state.kitchen.get();
+            let own = state.open_id.get();
             let noted = log.with(|log| log.noted(&kitchen.name, own.as_ref()));
             learn(&noted, kitchen.mixer.friction)
         });
-        let planned = memo(move || {
-            let sheet = state.stands();
-            planned(&DayAsked {
-                sheet: &sheet,
-                kitchen: &state.kitchen.get(),
-                wishes: &wishes.get(),
-                learnt: &learnt.get(),
-                weighed: None,
-                zone: &zone.get_value(),
-                now: Moment::from_instant(minute.get()),
-                bench: bench.get().as_ref(),
-            })
+        let own_bench = memo(move || {
+            let open = state.open_id.get();
+            bench.get().filter(|bench| bench.bake.formula == open)
         });
-        Self {
+        let batch = BatchAnswers::here();
+        let weighed = memo(move || {
+            let bench = own_bench.get()?;
+            let any = bench.weighed.iter().any(|weighing| weighing.mass.is_some());
+            let formula = batch.read_rounded(|rounded| Some(rounded.formula.clone()))?;
+            any.then(|| as_weighed(&formula, &bench))
+        });
+        let day = Self {
             state,
-            id: StoredValue::new(id),
             wishes,
             log,
             taken: RwSignal::new(None),
             bench,
+            own_bench,
             at_bench: RwSignal::new(bench.with_untracked(Option::is_some)),
             now,
             minute,
             zone,
             learnt,
-            planned,
-        }
+            weighed,
+            // Found from all the others, and put in below.
+            planned: memo(|| Err(PlanError::NoSteps)),
+        };
+        let planned = memo(move || day.plan_of(&state.stands()));
+        storage::watch(move |changed| day.take_in(changed.as_deref()));
+        Self { planned, ..day }
     }
 
     /// The answers of this page.
     pub fn here() -> Self {
-        expect_context::<Self>()
+        State::here().for_good(Self::of)
     }
 
-    /// The formula they are kept for.
+    /// The plan of a sheet, with all else as it is.
+    pub fn plan_of(self, sheet: &Sheet) -> Result<Planned, PlanError> {
+        self.asked(sheet, planned)
+    }
+
+    /// Asks something of the day of a sheet.
+    pub fn asked<T>(self, sheet: &Sheet, ask: impl FnOnce(&DayAsked) -> T) -> T {
+        ask(&DayAsked {
+            sheet,
+            kitchen: &self.state.kitchen.get(),
+            wishes: &self.wishes.get(),
+            learnt: &self.learnt.get(),
+            weighed: self.weighed.get().as_ref(),
+            zone: &self.zone.get_value(),
+            now: Moment::from_instant(self.minute.get()),
+            bench: self.own_bench.get().as_ref(),
+        })
+    }
+
+    /// Takes what the plan of the formula that is now open goes by. Rises that are known of no
+    /// dough yet are known of the one that is kept.
+    pub fn open(self) {
+        let id = self.formula_id();
+        let kept = id
+            .as_ref()
+            .and_then(|id| read(&key::of_day(id), read_day, self.state));
+        let mut wishes = kept.unwrap_or_default();
+        if wishes.rises.dough.is_none() {
+            let dough = untrack(|| {
+                self.state
+                    .with_kept(|sheet| vigour(&sheet.formula, Form::AsMade))
+            });
+            wishes.rises.dough = dough.ok();
+            // Kept with the first look, so that it is not lost when the formula is changed; where
+            // there is no room for it, all else goes on.
+            if let Some(id) = id {
+                let _kept = storage::set(&key::of_day(&id), &write_day(&wishes));
+            }
+        }
+        self.wishes.set(wishes);
+    }
+
+    /// Notes that the known rises are of the dough as it stands now.
+    pub fn know_this_dough(self) {
+        let dough = untrack(|| {
+            self.state
+                .with(|sheet| vigour(&sheet.formula, Form::AsMade))
+        });
+        self.wish(|wishes| wishes.rises.dough = dough.ok());
+    }
+
+    /// The formula that is open; a visitor's copy has none.
     pub fn formula_id(self) -> Option<Id> {
-        self.id.get_value()
+        self.state.open_id.get_untracked()
     }
 
     /// Changes what the plan goes by, and keeps it.
     pub fn wish(self, change: impl FnOnce(&mut DayWishes)) {
         self.wishes.update(change);
-        if let Some(id) = self.id.get_value() {
+        if let Some(id) = self.formula_id() {
             let text = self.wishes.with_untracked(write_day);
             keep(&key::of_day(&id), &text, self.state);
         }
@@ -118,10 +173,10 @@ impl Day {
         self.wish(|wishes| wishes.add(edit));
     }
 
-    /// Changes the log, and keeps it.
-    pub fn change_log(self, change: impl FnOnce(&mut Log)) {
+    /// Changes the log, and keeps it. Whether it could be kept.
+    pub fn change_log(self, change: impl FnOnce(&mut Log)) -> bool {
         self.log.update(change);
-        keep(key::LOG, &self.log.with_untracked(write_log), self.state);
+        keep(key::LOG, &self.log.with_untracked(write_log), self.state)
     }
 
     /// Changes the bake under way, and keeps it.
@@ -131,7 +186,7 @@ impl Day {
                 change(bench);
             }
         });
-        if let Err(trouble) = benched::keep() {
+        if let Err(trouble) = benched::keep(self.state) {
             self.state.keeps.set(Some(Keeps::Storage(trouble)));
         }
     }
@@ -139,6 +194,21 @@ impl Day {
     /// A look at the plan, where there is one.
     pub fn read<T>(self, look: impl FnOnce(&Planned) -> T) -> Option<T> {
         self.planned.with(|planned| planned.as_ref().ok().map(look))
+    }
+
+    /// Takes in what another tab has kept.
+    fn take_in(self, changed: Option<&str>) {
+        if changed.is_none_or(|key| key == key::LOG) {
+            let log = read(key::LOG, read_log, self.state);
+            self.log.set(log.unwrap_or_default());
+        }
+        let own = self.formula_id().map(|id| key::of_day(&id));
+        if let (Some(own), Some(changed)) = (own, changed)
+            && own == changed
+            && let Some(wishes) = read(&own, read_day, self.state)
+        {
+            self.wishes.set(wishes);
+        }
     }
 }
 
@@ -153,22 +223,4 @@ fn zone_here(now: Instant) -> Zone {
     Zone::asked(now.earlier(around), now.later(around), |at| {
         clock::minutes_ahead(Moment::from_instant(at).milliseconds())
     })
-}
-
-/// Reads a record; says so where it cannot be opened.
-fn read<T>(key: &str, read: fn(&str) -> Result<T, RecordError>, state: State) -> Option<T> {
-    let text = storage::get(key).ok().flatten()?;
-    match read(&text) {
-        Ok(record) => Some(record),
-        Err(error) => {
-            state.keeps.set(Some(Keeps::Record(key.to_owned(), error)));
-            None
-        }
-    }
-}
-
-fn keep(key: &str, text: &str, state: State) {
-    if let Err(trouble) = storage::set(key, text) {
-        state.keeps.set(Some(Keeps::Storage(trouble)));
-    }
 }

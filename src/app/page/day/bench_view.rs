@@ -3,8 +3,11 @@
 use leptos::prelude::*;
 
 use super::answers::{Day, clock_now};
+use super::began_box::BeganBox;
 use super::benched;
+use super::make_ups::MakeUps;
 use super::measures::Measures;
+use super::warmth_boxes::WarmthBoxes;
 use super::weigh_rows::WeighRows;
 use crate::app::browser::{alarm, focus, wake};
 use crate::app::page::HEADING;
@@ -150,6 +153,9 @@ fn OneStep(
             <Button says=say!("Start its timer") class="chief" tapped=start />
             <WeighRows step />
             <Measures work=step.work />
+            <WarmthBoxes step />
+            <BeganBox step />
+            <MakeUps step />
             <p>{part(|told| told.looks.to_owned())}</p>
             {move || said.get().map(|said| view! { <p class="advice">{said}</p> })}
         </section>
@@ -190,12 +196,14 @@ fn Timers() -> impl IntoView {
 }
 
 /// The bake is over: its times are noted, and it goes into the log.
-fn finish(day: Day) {
-    let planned = day.planned.get_untracked();
+pub fn finish(day: Day) {
+    // Times are learnt from the plan of the same formula only.
+    let own = day.own_bench.with_untracked(Option::is_some);
+    let planned = day.planned.get_untracked().ok().filter(|_| own);
     let wishes = day.wishes.get_untracked();
     let bench = day.bench.get_untracked();
     if let Some(Bench { mut bake, .. }) = bench {
-        if let Ok(planned) = planned {
+        if let Some(planned) = planned {
             note_times(&mut bake, &planned, &wishes, planned.bake);
         }
         day.change_log(|log| log.put(bake));
@@ -203,5 +211,5 @@ fn finish(day: Day) {
     day.at_bench.set(false);
     day.bench.set(None);
     // Nothing is left to be kept.
-    let _cleared = benched::keep();
+    let _cleared = benched::keep(day.state);
 }

@@ -1,46 +1,67 @@
-//! The bake under way, kept for as long as the page is open, with its timers.
+//! The bake under way, kept for as long as the page is open, with its timers, which ring wherever
+//! in the app the user is.
 
 use std::cell::OnceCell;
 
 use leptos::prelude::*;
 
+use crate::app::browser::announce::announce;
 use crate::app::browser::storage::StorageTrouble;
 use crate::app::browser::{alarm, clock, storage};
-use crate::sheet::Moment;
+use crate::app::state::State;
 use crate::sheet::day::Bench;
 use crate::sheet::key;
 use crate::sheet::record::{read_bench, write_bench};
-use crate::words::name;
+use crate::sheet::{Moment, Place};
+use crate::words::{name, notice};
 
 thread_local! {
     static BENCH: OnceCell<ArcRwSignal<Option<Bench>>> = const { OnceCell::new() };
 }
 
-fn shared() -> ArcRwSignal<Option<Bench>> {
+fn shared(state: State) -> ArcRwSignal<Option<Bench>> {
     BENCH.with(|bench| {
         bench
             .get_or_init(|| {
-                let kept = storage::get(key::BENCH).ok().flatten();
-                let bench = ArcRwSignal::new(kept.and_then(|text| read_bench(&text).ok()));
+                let bench = ArcRwSignal::new(kept());
                 let watched = bench.clone();
-                clock::every_second_for_ever(move || ring(&watched));
+                clock::every_second_for_ever(move || ring(state, &watched));
+                let followed = bench.clone();
+                storage::watch(move |changed| {
+                    // What another tab goes on with is not written over with what stood here.
+                    if changed.is_none_or(|key| key == key::BENCH) {
+                        followed.set(kept());
+                    }
+                });
                 bench
             })
             .clone()
     })
 }
 
+fn kept() -> Option<Bench> {
+    let kept = storage::get(key::BENCH).ok().flatten();
+    kept.and_then(|text| read_bench(&text).ok())
+}
+
 /// The bake under way.
-pub fn bench() -> RwSignal<Option<Bench>> {
-    shared().into()
+pub fn bench(state: State) -> RwSignal<Option<Bench>> {
+    shared(state).into()
+}
+
+/// Has the timers of the bake under way ring from now on.
+pub fn watch_timers(state: State) {
+    let bench = shared(state);
+    // Those that were over while the page was closed ring at once.
+    ring(state, &bench);
 }
 
 /// Keeps it as it stands now, or takes it away where there is none.
 ///
 /// # Errors
 /// What storage says against it.
-pub fn keep() -> Result<(), StorageTrouble> {
-    match shared().with_untracked(|bench| bench.as_ref().map(write_bench)) {
+pub fn keep(state: State) -> Result<(), StorageTrouble> {
+    match shared(state).with_untracked(|bench| bench.as_ref().map(write_bench)) {
         Some(text) => storage::set(key::BENCH, &text),
         None => {
             storage::remove(key::BENCH);
@@ -49,8 +70,8 @@ pub fn keep() -> Result<(), StorageTrouble> {
     }
 }
 
-/// Rings for every timer that is over and has not been heard.
-fn ring(bench: &ArcRwSignal<Option<Bench>>) {
+/// Rings for every timer that is over and has not been heard; away from the bench it is also shown.
+fn ring(state: State, bench: &ArcRwSignal<Option<Bench>>) {
     let now = Moment::from_milliseconds(clock::milliseconds()).unwrap_or_default();
     let over = bench.with_untracked(|bench| {
         let timers = bench.as_ref().map(|bench| bench.over(now));
@@ -66,6 +87,14 @@ fn ring(bench: &ArcRwSignal<Option<Bench>>) {
         }
     });
     // Told in the room already; storage that is full does not stop it.
-    let _kept = keep();
-    alarm::ring(&over.join(", "));
+    if let Some(text) = bench.with_untracked(|bench| bench.as_ref().map(write_bench)) {
+        let _kept = storage::set(key::BENCH, &text);
+    }
+    let what = over.join(", ");
+    alarm::ring(&what);
+    let said = notice::timer_over(&what);
+    announce(&said);
+    if state.place.get_untracked() != Place::Day {
+        state.rang.set(Some(said));
+    }
 }

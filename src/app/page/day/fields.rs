@@ -4,10 +4,11 @@ use std::num::NonZeroU16;
 
 use super::field::DayField as Field;
 use crate::app::part::{degrees, minutes};
-use crate::words::{message, read, write};
+use crate::engine::quantity::Temperature;
+use crate::words::{Manner, message, read, read::ReadError, write};
 
 /// What a formula says of its rises.
-pub const RISES: [Field; 5] = [
+pub const RISES: [Field; 7] = [
     Field {
         id: "bulk-time",
         label: message!("Known bulk rise"),
@@ -49,6 +50,30 @@ pub const RISES: [Field; 5] = [
         },
     },
     Field {
+        id: "bulk-place",
+        label: message!("Dough rises in a place at"),
+        unit: degrees,
+        look: |wishes, kitchen, manner| {
+            write::box_temperature(wishes.rises.bulk_place.unwrap_or(kitchen.room), manner)
+        },
+        set: |wishes, text, manner| {
+            wishes.rises.bulk_place = or_room(text, manner)?;
+            Ok(())
+        },
+    },
+    Field {
+        id: "proof-place",
+        label: message!("Pieces proof in a place at"),
+        unit: degrees,
+        look: |wishes, kitchen, manner| {
+            write::box_temperature(wishes.rises.proof_place.unwrap_or(kitchen.room), manner)
+        },
+        set: |wishes, text, manner| {
+            wishes.rises.proof_place = or_room(text, manner)?;
+            Ok(())
+        },
+    },
+    Field {
         id: "bench-rest",
         label: message!("Bench rest"),
         unit: minutes,
@@ -59,6 +84,15 @@ pub const RISES: [Field; 5] = [
         },
     },
 ];
+
+/// The room where nothing is typed.
+fn or_room(text: &str, manner: Manner) -> Result<Option<Temperature>, ReadError> {
+    match read::temperature(text, manner) {
+        Ok(read) => Ok(Some(read)),
+        Err(ReadError::Empty) => Ok(None),
+        Err(error) => Err(error),
+    }
+}
 
 /// The preferment's night.
 pub const NIGHT: [Field; 4] = [

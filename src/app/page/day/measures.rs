@@ -9,7 +9,7 @@ use crate::app::state::memo;
 use crate::engine::plan::Work;
 use crate::engine::quantity::Mass;
 use crate::sheet::day::{note_bread, note_dough, unmixed};
-use crate::words::{Trouble, day as told, read, say, write};
+use crate::words::{Trouble, read, say, write};
 
 /// The boxes of a step, where something is measured at it.
 #[component]
@@ -63,7 +63,6 @@ fn DoughBoxes() -> impl IntoView {
             noted.unmixed = unmixed;
             noted.mixing = noted.mixing.or(Some(usual));
         });
-        // The rest of the plan goes by the dough that is really there.
         Ok(())
     };
     let take_minutes = move |text: String| {
@@ -72,21 +71,12 @@ fn DoughBoxes() -> impl IntoView {
         day.change_bench(|bench| bench.bake.noted.mixing = Some(minutes));
         Ok(())
     };
-    let said = memo(move || {
-        let manner = day.state.manner.get();
-        let wished = day.state.with(|sheet| sheet.heat.dough);
-        noted()
-            .dough
-            .map(|got| told::dough_off(wished, got, manner))
-            .unwrap_or_default()
-    });
     let unit = Signal::derive(move || day.state.manner.get().units.temperature.symbol());
     view! {
         <div class="boxes">
             <NumberBox id="real-dough" label=say!("Dough came off at") unit figure=warm take=Callback::new(take_warm) />
             <NumberBox id="real-mixing" label=say!("Mixed for") unit=say!("min") figure=minutes take=Callback::new(take_minutes) />
         </div>
-        <p role="status">{said}</p>
     }
 }
 

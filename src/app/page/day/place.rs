@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use super::answers::Day;
+use super::answers::{Day, clock_now};
 use super::bench_view::BenchView;
 use super::learnt_card::LearntCard;
 use super::log_card::LogCard;
@@ -10,6 +10,7 @@ use super::ribbon_card::RibbonCard;
 use super::rise_card::RiseCard;
 use super::steps_card::StepsCard;
 use super::when_card::{FridgeCard, WhenCard};
+use crate::app::browser::clock;
 use crate::app::page::HEADING;
 use crate::app::state::{State, memo};
 
@@ -19,10 +20,14 @@ use crate::words::{Trouble, name, say};
 /// When? The one door of this place.
 pub fn day_place() -> AnyView {
     let state = State::here();
+    let day = Day::here();
+    state.rang.set(None);
+    day.now.set(clock_now());
+    clock::every_second(move || day.now.set(clock_now()));
     // Another formula has a plan of its own.
     let of = move || {
-        let day = Day::of(state, state.open_id.get());
-        provide_context(day);
+        state.open_id.track();
+        day.open();
         view! { <Whole /> }
     };
     view! {
@@ -35,7 +40,7 @@ pub fn day_place() -> AnyView {
 #[component]
 fn Whole() -> impl IntoView {
     let day = Day::here();
-    let at_bench = move || day.at_bench.get() && day.bench.with(Option::is_some);
+    let at_bench = move || day.at_bench.get() && day.own_bench.with(Option::is_some);
     view! {
         <Show when=at_bench fallback=|| view! { <Plan /> }>
             <BenchView />

@@ -3,13 +3,12 @@
 use leptos::prelude::*;
 
 use super::answers::Day;
+use super::in_the_way::InTheWay;
 use crate::app::browser::file;
 use crate::app::part::{Button, DayRibbonPicture};
 use crate::app::state::memo;
-use crate::engine::plan::Change;
 use crate::sheet::calendar::{self, Event};
-use crate::sheet::day::Target;
-use crate::sheet::{Moment, civil};
+use crate::sheet::civil;
 use crate::words::{day as told, name, picture, say};
 
 /// The ribbon.
@@ -54,60 +53,6 @@ pub fn RibbonCard() -> impl IntoView {
                 <Button says=say!("Save as a calendar file") tapped=move |()| hand_out(day) />
             </div>
         </section>
-    }
-}
-
-/// What cannot be kept, and what solves it.
-#[component]
-fn InTheWay() -> impl IntoView {
-    let day = Day::here();
-    let found = memo(move || {
-        let manner = day.state.manner.get();
-        let formula = day.state.with(|sheet| sheet.formula.clone());
-        let found = day.read(|planned| {
-            let (plan, solved) = (&planned.plan, &planned.solved);
-            day.zone.with_value(|zone| {
-                let troubles = solved.conflicts.iter();
-                let troubles =
-                    troubles.map(|one| told::conflict(one, plan, &formula, zone, manner));
-                let changes = solved.changes.iter();
-                let changes =
-                    changes.map(|one| (*one, told::change(one, plan, &formula, zone, manner)));
-                (troubles.collect::<Vec<_>>(), changes.collect::<Vec<_>>())
-            })
-        });
-        found.unwrap_or_default()
-    });
-    let way = move |(change, said): (Change, String)| match target(change) {
-        Some(target) => {
-            let tapped = move |()| day.wish(|wishes| wishes.target = target);
-            view! { <li><Button says=said tapped /></li> }.into_any()
-        }
-        None => view! { <li>{said}</li> }.into_any(),
-    };
-    move || {
-        let (troubles, changes) = found.get();
-        (!troubles.is_empty()).then(|| {
-            let listed = troubles.into_iter().map(|said| view! { <li>{said}</li> });
-            view! {
-                <div class="advice" role="status">
-                    <h3>{say!("In the way")}</h3>
-                    <ul>{listed.collect_view()}</ul>
-                    <h3>{say!("Any one of these solves it")}</h3>
-                    <ul class="ways">{changes.into_iter().map(way).collect_view()}</ul>
-                </div>
-            }
-        })
-    }
-}
-
-/// The target a change stands for, where it is one.
-fn target(change: Change) -> Option<Target> {
-    match change {
-        Change::TableLater(at) | Change::TableEarlier(at) => {
-            Some(Target::Table(Moment::from_instant(at)))
-        }
-        Change::LetLast { .. } | Change::HelpingHand => None,
     }
 }
 

@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use super::answers::Day;
 use super::fields::RISES;
-use crate::app::part::{FieldBox, Figure, RiseCurve, Shown};
+use crate::app::part::{Button, FieldBox, Figure, RiseCurve, Shown};
 use crate::app::state::memo;
 use crate::engine::rise::{RiseError, Risen};
 use crate::sheet::day::Planned;
@@ -38,6 +38,7 @@ pub fn RiseCard() -> impl IntoView {
             </div>
             <div class="body follows">
                 <BulkPicture />
+                <OtherDough />
                 {move || nights.get().into_iter().map(|said| view! { <p>{said}</p> }).collect_view()}
                 <p class="quiet">{trust}</p>
             </div>
@@ -51,6 +52,29 @@ pub fn RiseCard() -> impl IntoView {
                 {RISES.map(|field| view! { <FieldBox field /> })}
             </div>
         </details>
+    }
+}
+
+/// What yeast, sugar and salt make of the known rises, where the dough is not the one they are of.
+#[component]
+fn OtherDough() -> impl IntoView {
+    let day = Day::here();
+    let said = memo(move || {
+        let manner = day.state.manner.get();
+        day.read(|planned| {
+            let (now, then) = planned.doughs.as_ref()?;
+            told::vigour((now, then), planned.known.vigour, manner)
+        })
+        .flatten()
+    });
+    let differs = memo(move || said.with(Option::is_some));
+    view! {
+        <p role="status">{move || said.get()}</p>
+        <Show when=move || differs.get()>
+            <div class="buttons">
+                <Button says=say!("The known rises are of this dough") tapped=move |()| day.know_this_dough() />
+            </div>
+        </Show>
     }
 }
 
@@ -86,7 +110,13 @@ fn RiseFigure(
     });
     let working = move |()| {
         untrack(|| {
-            let lines = day.read(|planned| pick(planned).as_ref().map(Risen::working).ok());
+            let lines = day.read(|planned| {
+                let mut lines = pick(planned).as_ref().map(Risen::working).ok()?;
+                if let Some((now, then)) = &planned.doughs {
+                    lines.extend(now.working(then, planned.known.vigour));
+                }
+                Some(lines)
+            });
             lines.flatten().unwrap_or_default()
         })
     };

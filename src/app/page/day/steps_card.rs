@@ -1,15 +1,16 @@
 //! The steps of the plan, day by day, each of which can be opened and changed.
 
-use crate::words::say;
 use leptos::prelude::*;
 
 use super::answers::{Day, clock_now};
+use super::bench_view::finish;
 use super::step_row::StepRow;
 use crate::app::browser::chance;
 use crate::app::part::Button;
 use crate::app::state::memo;
 use crate::sheet::Id;
-use crate::sheet::day::{Bake, Bench};
+use crate::sheet::day::{Bake, Bench, promise};
+use crate::words::{day as told, say};
 
 /// The steps, and the way to the bench.
 #[component]
@@ -26,7 +27,8 @@ pub fn StepsCard() -> impl IntoView {
         order.unwrap_or_default()
     });
     let edited = memo(move || day.wishes.with(|wishes| !wishes.edits.is_empty()));
-    let begun = memo(move || day.bench.with(Option::is_some));
+    let begun = memo(move || day.own_bench.with(Option::is_some));
+    let elsewhere = memo(move || day.bench.with(Option::is_some) && !begun.get());
     let start = move |()| {
         if !begun.get_untracked() {
             begin(day);
@@ -39,7 +41,11 @@ pub fn StepsCard() -> impl IntoView {
                 <h2>{say!("Steps")}</h2>
             </header>
             <div class="body buttons">
+                <Show when=move || elsewhere.get()>
+                    <OtherBake />
+                </Show>
                 <Button
+                    idle=elsewhere
                     says=Signal::derive(move || if begun.get() { say!("Back to the bench") } else { say!("Start at the bench") }.to_owned())
                     class="chief"
                     tapped=start
@@ -57,6 +63,28 @@ pub fn StepsCard() -> impl IntoView {
     }
 }
 
+/// A bake of another formula is under way: the way to it, or to its end.
+#[component]
+fn OtherBake() -> impl IntoView {
+    let day = Day::here();
+    let bake = move || {
+        day.bench
+            .with(|bench| bench.as_ref().map(|bench| bench.bake.clone()))
+    };
+    let said = move || bake().map(|bake| told::other_bake(&bake.name));
+    let open = move |()| {
+        let of = untrack(bake).and_then(|bake| bake.formula);
+        if of.is_some_and(|of| day.state.open_formula(&of)) {
+            day.at_bench.set(true);
+        }
+    };
+    view! {
+        <p role="status">{said}</p>
+        <Button says=say!("Open its formula and go to the bench") tapped=open />
+        <Button says=say!("Stop that bake, keep it in the log") tapped=move |()| finish(day) />
+    }
+}
+
 /// A bake begins.
 fn begin(day: Day) {
     let mut bake = Bake::new(Id::from_random(chance::bits()), clock_now());
@@ -65,7 +93,9 @@ fn begin(day: Day) {
     let kitchen = day.state.kitchen.get_untracked();
     bake.room = Some(kitchen.room);
     bake.kitchen = kitchen.name;
-    day.bench.set(Some(Bench::new(bake)));
+    let mut bench = Bench::new(bake);
+    bench.promised = untrack(|| day.read(promise)).unwrap_or_default();
+    day.bench.set(Some(bench));
     // Kept at once, so that nothing is lost from here on.
     day.change_bench(|_| {});
 }

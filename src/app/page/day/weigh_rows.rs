@@ -4,11 +4,12 @@ use leptos::prelude::*;
 
 use super::answers::Day;
 use crate::app::page::BatchAnswers;
-use crate::app::part::NumberBox;
+use crate::app::part::{Button, NumberBox};
 use crate::app::state::memo;
 use crate::engine::formula::LineAt;
 use crate::engine::plan::{StepAt, weighed_at};
 use crate::engine::quantity::Mass;
+use crate::sheet::day::{AddMore, add_more, warmed_by_weights};
 use crate::words::{Trouble, day as told, name, read, say, write};
 
 /// The lines of a step.
@@ -28,10 +29,16 @@ pub fn WeighRows(
     let off = memo(move || {
         let manner = day.state.manner.get();
         let formula = answers.read_rounded(|rounded| Some(rounded.formula.clone()));
-        let bench = day.bench.get();
-        let said = formula
-            .zip(bench)
-            .map(|(formula, bench)| told::weighed_off(&formula, &bench, manner));
+        let bench = day.own_bench.get();
+        let said = formula.zip(bench).map(|(formula, bench)| {
+            let water = told::weighed_off(&formula, &bench, manner);
+            let kitchen = day.state.kitchen.get();
+            let warmer = day
+                .state
+                .with(|sheet| warmed_by_weights(&formula, &bench, &kitchen, &sheet.heat));
+            let warmer = warmer.and_then(|by| told::warmed_by_weights(by, manner));
+            [water, warmer.unwrap_or_default()].join(" ")
+        });
         said.unwrap_or_default()
     });
     view! {
@@ -43,7 +50,31 @@ pub fn WeighRows(
             </ol>
         </Show>
         <p class="weighed-off" role="status">{off}</p>
+        <AddedMore />
     }
+}
+
+/// What was added to make up for a weight that missed, to be tapped.
+#[component]
+fn AddedMore() -> impl IntoView {
+    let day = Day::here();
+    let answers = BatchAnswers::here();
+    let ways = memo(move || {
+        let manner = day.state.manner.get();
+        let formula = answers.read_rounded(|rounded| Some(rounded.formula.clone()));
+        let both = formula.zip(day.own_bench.get());
+        let ways = both.map(|(formula, bench)| {
+            let ways = add_more(&formula, &bench).into_iter();
+            let said = |more: AddMore| (more, told::add_more(&more, &formula, manner));
+            ways.map(said).collect::<Vec<_>>()
+        });
+        ways.unwrap_or_default()
+    });
+    let way = move |(more, said): (AddMore, String)| {
+        let then = (!more.as_asked).then_some(more.then);
+        view! { <Button says=said tapped=move |()| day.change_bench(|bench| bench.weigh(more.at, then)) /> }
+    };
+    view! { <div class="buttons">{move || ways.get().into_iter().map(way).collect_view()}</div> }
 }
 
 /// One line: what to weigh, what the scale then shows, and what really went in.

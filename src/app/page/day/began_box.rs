@@ -1,0 +1,59 @@
+//! When a step really began, where that was noted late.
+
+use leptos::prelude::*;
+
+use super::answers::{Day, clock_now};
+use crate::app::state::memo;
+use crate::engine::plan::StepAt;
+use crate::engine::quantity::Instant;
+use crate::sheet::Moment;
+use crate::sheet::civil::{Clock, Zone};
+use crate::words::{read, say, write};
+
+/// The box of the time a step began.
+#[component]
+pub fn BeganBox(
+    /// Which step.
+    step: StepAt,
+) -> impl IntoView {
+    let day = Day::here();
+    let began = memo(move || {
+        let began = day.own_bench.with(|bench| {
+            let mut done = bench.as_ref()?.bake.steps.iter();
+            done.find(|done| done.step == step)
+                .map(|done| done.began.instant())
+        });
+        began.map(|at| {
+            day.zone
+                .with_value(|zone| write::box_clock(zone.civil(at).clock))
+        })
+    });
+    let typed = move |text: String| {
+        let Some(clock) = read::clock(&text) else {
+            return;
+        };
+        let now = clock_now();
+        let at = day
+            .zone
+            .with_value(|zone| last_time(clock, now.instant(), zone));
+        day.change_bench(|bench| {
+            bench.bake.begin(step, now);
+            bench.bake.began_at(step, Moment::from_instant(at));
+        });
+    };
+    let id = "step-began";
+    view! {
+        <div class="clock-box">
+            <label for=id>{say!("Really begun at")}</label>
+            <input id=id type="time" prop:value=move || began.get().unwrap_or_default()
+                on:change:target=move |event| typed(event.target().value()) />
+        </div>
+    }
+}
+
+/// When the clock on the wall last showed this.
+fn last_time(clock: Clock, now: Instant, zone: &Zone) -> Instant {
+    let today = zone.civil(now).date;
+    let days = [0, -1].map(|days| zone.instant(today.plus(days), clock).first());
+    days.into_iter().find(|at| *at <= now).unwrap_or(now)
+}
