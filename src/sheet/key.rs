@@ -62,6 +62,12 @@ pub fn day_of(key: &str) -> Option<Id> {
     Id::from_text(key.strip_prefix(DAY)?)
 }
 
+/// Whether a key is one of a photo.
+#[must_use]
+pub fn is_photo(key: &str) -> bool {
+    key.starts_with(PHOTO)
+}
+
 /// The key of a bake's photo.
 #[must_use]
 pub fn of_photo(bake: &Id) -> String {

@@ -12,6 +12,7 @@ pub mod focus;
 pub mod locale;
 pub mod offline;
 pub mod persist;
+pub mod photo;
 pub mod print;
 pub mod share;
 pub mod storage;

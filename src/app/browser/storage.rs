@@ -92,3 +92,14 @@ pub fn with_text(keys: impl Iterator<Item = String>) -> Vec<(String, String)> {
     keys.filter_map(|key| Some((key.clone(), get(&key).ok().flatten()?)))
         .collect()
 }
+
+/// How many characters stand under those keys.
+pub fn length_of_all(is_one: impl Fn(&str) -> bool) -> usize {
+    let mut length = 0_usize;
+    for (key, text) in all() {
+        if is_one(&key) {
+            length = length.saturating_add(text.len());
+        }
+    }
+    length
+}

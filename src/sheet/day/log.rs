@@ -17,6 +17,17 @@ pub struct Resets {
     pub oven: Option<Moment>,
 }
 
+/// What came of bakes that were taken in.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct TakenIn {
+    /// Those that were added.
+    pub added: Vec<Id>,
+    /// How many were there already; they stay as they are.
+    pub there: u32,
+    /// How many had no room.
+    pub no_room: u32,
+}
+
 /// The log.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Log {
@@ -61,6 +72,36 @@ impl Log {
         self.sort();
         let over = self.bakes.len().saturating_sub(Self::MOST);
         self.bakes.drain(..over);
+    }
+
+    /// Takes in the bakes of another log, the newest first while there is room. What is here stays
+    /// as it is; from when on bakes teach is taken over only where there were none.
+    pub fn take_in(&mut self, other: Self) -> TakenIn {
+        if self.bakes.is_empty() {
+            self.resets = other.resets;
+        }
+        let here: std::collections::BTreeSet<Id> =
+            self.bakes.iter().map(|bake| bake.id.clone()).collect();
+        let mut taken = TakenIn::default();
+        for bake in other.bakes.into_iter().rev() {
+            if here.contains(&bake.id) {
+                taken.there = taken.there.saturating_add(1);
+            } else if self.bakes.len() < Self::MOST {
+                taken.added.push(bake.id.clone());
+                self.bakes.push(bake);
+            } else {
+                taken.no_room = taken.no_room.saturating_add(1);
+            }
+        }
+        self.sort();
+        taken
+    }
+
+    /// Notes of each bake that is said to have a photo whether there is one.
+    pub fn look_for_photos(&mut self, is_there: impl Fn(&Id) -> bool) {
+        for bake in &mut self.bakes {
+            bake.photo = bake.photo && is_there(&bake.id);
+        }
     }
 
     /// Takes a bake out and gives it back.

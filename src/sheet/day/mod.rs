@@ -11,7 +11,7 @@ mod wishes;
 
 pub use bake::{Bake, DoneStep};
 pub use bench::{Bench, Measured, Promised, Timer, Weighing};
-pub use log::{Log, Resets};
+pub use log::{Log, Resets, TakenIn};
 pub use made_up::{RiseOff, gives, promise, rise_off};
 pub use observed::{as_weighed, note_bread, note_dough, note_times, unmixed};
 pub use planned::{DayAsked, Planned, open_table, planned};

@@ -115,6 +115,9 @@ pub enum RecordFault {
         /// The word.
         word: String,
     },
+    /// A photo that is no small picture.
+    #[error("not a photo")]
+    NotAPhoto,
     /// A formula's key that is not one of ours.
     #[error("not a key")]
     BadId,

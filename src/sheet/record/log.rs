@@ -11,7 +11,7 @@ use super::print::Writer;
 use super::shelf::moment;
 use super::tree::Tree;
 
-const KIND: &str = "log";
+pub(super) const KIND: &str = "log";
 pub(super) const KNOWN: &[&str] = &["forgotten", "bakes"];
 
 /// Writes the log down as JSON.
@@ -21,6 +21,11 @@ pub fn write_log(log: &Log) -> String {
 }
 
 pub(super) fn body<'t>(log: &'t Log, begun: Writer<'t>) -> Tree<'t> {
+    written(log, begun).done()
+}
+
+/// The log, written but not closed.
+pub(super) fn written<'t>(log: &'t Log, begun: Writer<'t>) -> Writer<'t> {
     let resets = &log.resets;
     let forgotten = Writer::new()
         .maybe("friction_ms", maybe_ms(resets.friction))
@@ -30,7 +35,6 @@ pub(super) fn body<'t>(log: &'t Log, begun: Writer<'t>) -> Tree<'t> {
     begun
         .tree("forgotten", forgotten.done())
         .list("bakes", log.bakes().iter().map(bake::write))
-        .done()
 }
 
 /// Reads the log from JSON.
@@ -48,7 +52,7 @@ pub(super) fn read_body(fields: &Fields) -> Result<Log, RecordError> {
     Ok(Log::of(bakes, resets.unwrap_or_default()))
 }
 
-fn read_resets(tree: &Tree) -> Result<Resets, RecordError> {
+pub(super) fn read_resets(tree: &Tree) -> Result<Resets, RecordError> {
     let fields = Fields::of(tree, &["friction_ms", "losses_ms", "rises_ms", "oven_ms"])?;
     Ok(Resets {
         friction: fields.maybe("friction_ms", moment)?,

@@ -78,6 +78,7 @@ impl Trouble for RecordFault {
                 "A dough that is known to rise has yeast in it. {mend}",
                 mend()
             ),
+            Self::NotAPhoto => say!("This is no small picture, so it was left out.").to_owned(),
             Self::NotWhole { .. } => say!("A whole number was expected. {mend}", mend()),
             Self::TooLong { most } => {
                 say!(

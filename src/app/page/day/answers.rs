@@ -20,6 +20,15 @@ use crate::sheet::{Id, Moment, Sheet, key};
 /// How far around now the zone's clock is asked.
 const AROUND: f64 = 24.0 * 60.0;
 
+/// A bake that was taken out of the log, with its photo.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Taken {
+    /// The bake.
+    pub bake: Bake,
+    /// Its photo.
+    pub photo: Option<String>,
+}
+
 /// Answers about the day, and what they are found from.
 #[derive(Clone, Copy)]
 pub struct Day {
@@ -30,7 +39,7 @@ pub struct Day {
     /// The log.
     pub log: RwSignal<Log>,
     /// The bake that was taken out of the log last.
-    pub taken: RwSignal<Option<Bake>>,
+    pub taken: RwSignal<Option<Taken>>,
     /// The bake under way, of whichever formula.
     pub bench: RwSignal<Option<Bench>>,
     /// The bake under way, where it is one of the open formula.
@@ -125,6 +134,10 @@ impl Day {
     /// Takes what the plan of the formula that is now open goes by. Rises that are known of no
     /// dough yet are known of the one that is kept.
     pub fn open(self) {
+        // A file that was taken in elsewhere may have brought bakes.
+        if let Some(log) = read(key::LOG, read_log, self.state) {
+            self.log.set(log);
+        }
         let id = self.formula_id();
         let kept = id
             .as_ref()

@@ -2,14 +2,18 @@
 
 use leptos::prelude::*;
 
-use super::answers::Day;
-use crate::app::browser::file;
+use super::answers::{Day, Taken};
+use super::log_files::LogFiles;
+use super::photo_box::PhotoBox;
+use super::photos;
 use crate::app::part::Button;
 use crate::app::state::memo;
 use crate::sheet::day::Bake;
-use crate::sheet::record::write_log;
-use crate::sheet::{Id, csv, plain};
+use crate::sheet::{Id, plain};
 use crate::words::{day as told, say, write};
+
+/// So many bakes are shown at first, and so many more each time.
+const MORE: usize = 40;
 
 /// The bakes.
 #[component]
@@ -22,18 +26,11 @@ pub fn LogCard() -> impl IntoView {
         })
     });
     let none = memo(move || ids.with(Vec::is_empty));
-    let table = move |()| {
-        let text = day
-            .zone
-            .with_value(|zone| day.log.with_untracked(|log| csv::write(log, zone)));
-        let _saved = file::save("softcrumb-log.csv", "text/csv", &text);
-    };
-    let whole = move |()| {
-        let text = day.log.with_untracked(write_log);
-        let _saved = file::save("softcrumb-log.json", "application/json", &text);
-    };
+    let shown = RwSignal::new(MORE);
+    let more = memo(move || ids.with(Vec::len) > shown.get());
     let put_back = move |()| {
-        if let Some(bake) = day.taken.get_untracked() {
+        if let Some(Taken { mut bake, photo }) = day.taken.get_untracked() {
+            bake.photo = photo.is_some_and(|photo| photos::keep(&bake.id, &photo).is_ok());
             day.change_log(|log| log.put(bake));
             day.taken.set(None);
         }
@@ -47,21 +44,21 @@ pub fn LogCard() -> impl IntoView {
                 <p class="body quiet">{say!("No bake yet. Start at the bench, and what you note there is kept here.")}</p>
             </Show>
             <ul class="log">
-                <For each=move || ids.get() key=Clone::clone let(id)>
+                <For each=move || ids.with(|ids| ids.iter().take(shown.get()).cloned().collect::<Vec<_>>()) key=Clone::clone let(id)>
                     <LogRow id />
                 </For>
             </ul>
+            <Show when=move || more.get()>
+                <div class="body buttons">
+                    <Button says=say!("Show older bakes") tapped=move |()| shown.update(|shown| *shown = shown.saturating_add(MORE)) />
+                </div>
+            </Show>
             <Show when=move || day.taken.with(Option::is_some)>
                 <div class="body buttons">
                     <Button says=say!("Put the bake back that was taken out") tapped=put_back />
                 </div>
             </Show>
-            <Show when=move || !none.get()>
-                <div class="body buttons">
-                    <Button says=say!("Save as a table") tapped=table />
-                    <Button says=say!("Save the log to a file") tapped=whole />
-                </div>
-            </Show>
+            <LogFiles />
         </section>
     }
 }
@@ -90,36 +87,58 @@ fn LogRow(
         })
     };
     let noted = move || look(&|bake| told::noted(&bake.noted, day.state.manner.get()));
-    let note = move |text: String| {
-        let text = plain::note(&text, Bake::NOTE_LENGTH);
+    let change = move |change: &dyn Fn(&mut Bake)| {
         day.change_log(|log| {
             let bake = log
                 .bakes()
                 .iter()
                 .find(|bake| id.with_value(|id| bake.id == *id));
             if let Some(mut bake) = bake.cloned() {
-                bake.note = text;
+                change(&mut bake);
                 log.put(bake);
             }
         });
     };
+    let note = move |text: String| {
+        let text = plain::note(&text, Bake::NOTE_LENGTH);
+        change(&|bake| bake.note.clone_from(&text));
+    };
+    let has = Callback::new(move |photo: bool| change(&|bake| bake.photo = photo));
+    let alt = Signal::derive(move || {
+        look(&|bake| {
+            let date = day
+                .zone
+                .with_value(|zone| write::date(bake.began.instant(), zone));
+            told::photo_of(&bake.name, &date)
+        })
+    });
+    // What is folded away is drawn when it is first unfolded: there may be very many bakes.
+    let opened = RwSignal::new(false);
     let remove = move |()| {
+        let photo = id.with_value(photos::photo);
         let mut taken = None;
         day.change_log(|log| taken = id.with_value(|id| log.take(id)));
-        day.taken.set(taken);
+        id.with_value(photos::remove);
+        day.taken.set(taken.map(|bake| Taken { bake, photo }));
     };
-    let box_id = id.with_value(|id| format!("note-{}", id.as_text()));
+    let inside = move || {
+        let box_id = id.with_value(|id| format!("note-{}", id.as_text()));
+        view! {
+            <p>{noted}</p>
+            <label for=box_id.clone()>{say!("Note")}</label>
+            <textarea id=box_id prop:value=move || look(&|bake| bake.note.clone()) on:change:target=move |event| note(event.target().value())></textarea>
+            <PhotoBox bake=id.get_value() alt has />
+            <Button says=say!("Take it out of the log") class="risky" tapped=remove />
+        }
+    };
     view! {
         <li>
-            <details>
+            <details on:toggle=move |_| opened.set(true)>
                 <summary>
                     <span class="name">{move || look(&|bake| bake.name.clone())}</span>
                     <span class="quiet">{began}</span>
                 </summary>
-                <p>{noted}</p>
-                <label for=box_id.clone()>{say!("Note")}</label>
-                <textarea id=box_id prop:value=move || look(&|bake| bake.note.clone()) on:change:target=move |event| note(event.target().value())></textarea>
-                <Button says=say!("Take it out of the log") class="risky" tapped=remove />
+                {move || opened.get().then(inside)}
             </details>
         </li>
     }

@@ -3,13 +3,14 @@
 use leptos::prelude::*;
 
 use super::answers::Day;
+use super::photo_box::PhotoBox;
 use crate::app::page::BatchAnswers;
 use crate::app::part::NumberBox;
 use crate::app::state::memo;
 use crate::engine::plan::Work;
 use crate::engine::quantity::Mass;
 use crate::sheet::day::{note_bread, note_dough, unmixed};
-use crate::words::{Trouble, read, say, write};
+use crate::words::{Trouble, day as told, read, say, write};
 
 /// The boxes of a step, where something is measured at it.
 #[component]
@@ -131,5 +132,24 @@ fn BreadWeight() -> impl IntoView {
         <div class="boxes">
             <NumberBox id="real-bread" label=say!("Bread out of the oven") unit figure take=Callback::new(take) />
         </div>
+        <BreadPhoto />
     }
+}
+
+/// A photo of the bread, kept with the bake.
+#[component]
+fn BreadPhoto() -> impl IntoView {
+    let day = Day::here();
+    let bake = untrack(|| {
+        day.own_bench
+            .with(|bench| bench.as_ref().map(|bench| bench.bake.clone()))
+    });
+    let has = Callback::new(move |photo: bool| day.change_bench(|bench| bench.bake.photo = photo));
+    bake.map(|bake| {
+        let date = day
+            .zone
+            .with_value(|zone| write::date(bake.began.instant(), zone));
+        let alt = Signal::stored(told::photo_of(&bake.name, &date));
+        view! { <PhotoBox bake=bake.id alt has /> }
+    })
 }

@@ -1,0 +1,103 @@
+//! The log out to files, and back in from one.
+
+use leptos::prelude::*;
+use wasm_bindgen_futures::spawn_local;
+use web_sys::HtmlInputElement;
+
+use super::answers::Day;
+use super::photos;
+use crate::app::browser::announce::announce;
+use crate::app::browser::file::{self, FileTrouble};
+use crate::app::part::Button;
+use crate::app::state::memo;
+use crate::sheet::csv;
+use crate::sheet::day::TakenIn;
+use crate::sheet::record::{FILE_LIMIT, LogFile, read_log_file, write_log_file};
+use crate::words::{Manner, Trouble, day as told, notice, say};
+
+/// The log as files.
+#[component]
+pub fn LogFiles() -> impl IntoView {
+    let day = Day::here();
+    let any = memo(move || day.log.with(|log| !log.bakes().is_empty()));
+    let said = RwSignal::new(Vec::<String>::new());
+    let saved = move |saved: Result<(), FileTrouble>| {
+        said.set(match saved {
+            Ok(()) => Vec::new(),
+            Err(_) => vec![notice::file_refused().to_owned()],
+        });
+    };
+    let table = move |()| {
+        let text = day
+            .zone
+            .with_value(|zone| day.log.with_untracked(|log| csv::write(log, zone)));
+        saved(file::save("softcrumb-log.csv", "text/csv", &text));
+    };
+    let whole = move |()| {
+        let text = day
+            .log
+            .with_untracked(|log| write_log_file(log, &photos::all(log)));
+        saved(file::save("softcrumb-log.json", "application/json", &text));
+    };
+    let take = move |input: HtmlInputElement| {
+        let manner = day.state.manner.get_untracked();
+        let Some(file) = file::chosen(&input) else {
+            return;
+        };
+        let most = u32::try_from(FILE_LIMIT).map_or(f64::MAX, f64::from);
+        spawn_local(async move {
+            let says = match file::text(file, most).await {
+                Ok(text) => match read_log_file(&text) {
+                    Ok(found) => taken_in(day, found, manner),
+                    Err(error) => vec![error.sentence(manner)],
+                },
+                Err(FileTrouble::TooLarge(bytes)) => {
+                    vec![notice::file_too_large(bytes, most, manner)]
+                }
+                Err(FileTrouble::Refused) => vec![notice::file_refused().to_owned()],
+            };
+            announce(&says.join(" "));
+            // Whoever asked may have gone elsewhere meanwhile.
+            let _gone = said.try_set(says);
+        });
+    };
+    view! {
+        <div class="body buttons">
+            <Show when=move || any.get()>
+                <Button says=say!("Save as a table") tapped=table />
+                <Button says=say!("Save the log to a file") tapped=whole />
+            </Show>
+            <label class="button file">
+                {say!("Take in a log from a file")}
+                <input type="file" class="heard" accept=".json,application/json" on:change:target=move |event| take(event.target()) />
+            </label>
+        </div>
+        <div class="body" role="status">
+            {move || said.get().into_iter().map(|said| view! { <p>{said}</p> }).collect_view()}
+        </div>
+    }
+}
+
+/// Puts what a file holds into the log; says what came of it.
+fn taken_in(day: Day, found: LogFile, manner: Manner) -> Vec<String> {
+    let LogFile {
+        log,
+        photos: pictures,
+        refused,
+    } = found;
+    let mut taken = TakenIn::default();
+    day.change_log(|own| taken = own.take_in(log));
+    let mut left = 0_u32;
+    let new = pictures.iter().filter(|(of, _)| taken.added.contains(of));
+    for (of, picture) in new {
+        if photos::keep(of, picture).is_err() {
+            left = left.saturating_add(1);
+        }
+    }
+    if left > 0 {
+        day.change_log(|own| own.look_for_photos(|of| photos::photo(of).is_some()));
+    }
+    let mut says = told::taken_in(&taken, left, manner);
+    says.extend(refused.iter().map(|error| error.sentence(manner)));
+    says
+}

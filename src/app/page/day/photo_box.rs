@@ -1,0 +1,107 @@
+//! The photo of a bake: taken or chosen, drawn small, shown, taken away.
+
+use leptos::prelude::*;
+use wasm_bindgen_futures::spawn_local;
+use web_sys::HtmlInputElement;
+
+use super::photos;
+use crate::app::browser::announce::announce;
+use crate::app::browser::{file, photo};
+use crate::app::part::Button;
+use crate::app::state::State;
+use crate::sheet::Id;
+use crate::sheet::day::Bake;
+use crate::words::{day as told, say};
+
+/// The photo of a bake, or the ways to one.
+#[component]
+pub fn PhotoBox(
+    /// Which bake.
+    bake: Id,
+    /// What is shown to those who do not see it.
+    #[prop(into)]
+    alt: Signal<String>,
+    /// Called with whether there is one.
+    has: Callback<bool>,
+) -> impl IntoView {
+    let state = State::here();
+    let shown = RwSignal::new(photos::photo(&bake));
+    let said = RwSignal::new(String::new());
+    let bake = StoredValue::new(bake);
+    let say_it = move |text: String| {
+        announce(&text);
+        // Whoever asked may have gone elsewhere meanwhile.
+        let _gone = said.try_set(text);
+    };
+    let take = move |input: HtmlInputElement| {
+        let manner = state.manner.get_untracked();
+        let Some(file) = file::chosen(&input) else {
+            return;
+        };
+        spawn_local(async move {
+            match photo::small(file, Bake::PHOTO_LENGTH).await {
+                Ok(text) => {
+                    let kept = bake.try_with_value(|bake| photos::keep(bake, &text));
+                    match kept {
+                        Some(Ok(())) => {
+                            has.run(true);
+                            let _gone = shown.try_set(Some(text));
+                            say_it(told::photo_kept().to_owned());
+                        }
+                        Some(Err(trouble)) => say_it(no_room(trouble).to_owned()),
+                        None => {}
+                    }
+                }
+                Err(trouble) => say_it(refused(trouble, manner)),
+            }
+        });
+    };
+    let remove = move |()| {
+        bake.with_value(photos::remove);
+        has.run(false);
+        shown.set(None);
+        say_it(told::photo_gone().to_owned());
+    };
+    let picture = move || {
+        shown.get().map(|text| {
+            view! {
+                <img class="photo" src=text alt=alt />
+                <Button says=say!("Take the photo away") class="risky" tapped=remove />
+            }
+        })
+    };
+    view! {
+        <div class="photo-box">
+            {picture}
+            <div class="buttons">
+                <label class="button file">
+                    {say!("Take a photo")}
+                    <input type="file" class="heard" accept="image/*" capture="environment" on:change:target=move |event| take(event.target()) />
+                </label>
+                <label class="button file">
+                    {say!("Choose a photo")}
+                    <input type="file" class="heard" accept="image/*" on:change:target=move |event| take(event.target()) />
+                </label>
+            </div>
+            <p role="status">{said}</p>
+        </div>
+    }
+}
+
+fn no_room(trouble: crate::app::browser::storage::StorageTrouble) -> &'static str {
+    use crate::app::browser::storage::StorageTrouble;
+    use crate::words::notice;
+    match trouble {
+        StorageTrouble::Full => told::photos_full(),
+        StorageTrouble::Blocked => notice::storage_blocked(),
+        StorageTrouble::Newer => notice::storage_newer(),
+    }
+}
+
+fn refused(trouble: photo::PhotoTrouble, manner: crate::words::Manner) -> String {
+    match trouble {
+        photo::PhotoTrouble::TooLarge(bytes) => told::photo_too_large(bytes, photo::MOST, manner),
+        photo::PhotoTrouble::NotAPicture => told::not_a_picture().to_owned(),
+        photo::PhotoTrouble::Broken => told::picture_broken().to_owned(),
+    }
+}
