@@ -2,7 +2,7 @@
 
 use softcrumb::engine::quantity::{Factor, Mass, Minutes, Share, Temperature};
 use softcrumb::engine::rise::{
-    Anchor, Cardinal, RiseAsked, RiseError, Risen, YeastKind, rise, salt_factor, steady,
+    Anchor, Cardinal, RiseAsked, RiseError, Risen, Vigour, YeastKind, rise, salt_factor, steady,
     sugar_factor,
 };
 
@@ -174,4 +174,46 @@ fn three_temperatures_out_of_order_make_no_curve() {
         let refused = Cardinal::new(celsius(n), celsius(o), celsius(x));
         assert!(matches!(refused, Err(RiseError::NotCardinal { .. })));
     }
+}
+
+fn of_shares(yeast: f64, sugar: f64, salt: f64) -> Vigour {
+    let percent = |p: f64| Share::from_percent(p).unwrap();
+    Vigour::of(percent(yeast), percent(sugar), percent(salt)).unwrap()
+}
+
+fn times(now: Vigour, then: Vigour) -> f64 {
+    now.against(&then).unwrap().number()
+}
+
+/// Rincón et al. 2001, *Applied and Environmental Microbiology* 67:4279–4285, table 3: a plain dough
+/// with 5 % of yeast made 1800 of gas in two hours, one with 2.8 % made 1200: 1.5 times, where yeast
+/// in proportion gives 1.79. That lies just within the fifth that a rise is known to.
+///
+/// The same strain with 5.6 % of yeast and 10 % of sucrose made 580, less than half of the plain
+/// dough; ours gives 1.6 times. That strain is not one for sweet doughs, and this is missed.
+#[test]
+fn more_yeast_is_faster_within_a_fifth_and_a_lean_strain_in_sugar_is_missed() {
+    let ours = times(of_shares(5.0, 0.0, 0.0), of_shares(2.8, 0.0, 0.0));
+    agrees_within(ours / (1800.0 / 1200.0), "1.00", 0.2);
+    let sweet = times(of_shares(5.6, 10.0, 0.0), of_shares(2.8, 0.0, 0.0));
+    assert!(sweet > 580.0 / 1200.0);
+    agrees(sweet, "1.60");
+}
+
+/// Common practice: twice the yeast takes half the time; a sweet dough of 20 % of sugar takes twice
+/// the yeast of a lean one; 2 % of salt costs about an eighth.
+#[test]
+fn rules_of_thumb_of_yeast_sugar_and_salt_are_met() {
+    agrees(
+        times(of_shares(4.0, 8.0, 2.0), of_shares(2.0, 8.0, 2.0)),
+        "2.00",
+    );
+    agrees(
+        times(of_shares(4.0, 20.0, 2.0), of_shares(2.0, 5.0, 2.0)),
+        "1.00",
+    );
+    agrees(
+        times(of_shares(2.0, 0.0, 2.0), of_shares(2.0, 0.0, 0.0)),
+        "0.88",
+    );
 }

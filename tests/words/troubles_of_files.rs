@@ -56,6 +56,8 @@ fn every_file_that_cannot_be_opened_is_told() {
         RecordFault::UnknownWord {
             word: "moon".to_owned(),
         },
+        RecordFault::NoYeast,
+        RecordFault::NotAPhoto,
         RecordFault::BadId,
     ];
     for wanted in [

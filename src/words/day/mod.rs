@@ -21,4 +21,4 @@ pub use log::{
 pub use made_up::{ice_for, moved, off_time, place_for, rise_off, still_needs, wait_for};
 pub use rise::{looks, night, rests, rise_range, room_against_anchor, up_at};
 pub use step::{Told, before_it, caution_of, told};
-pub use way::{bulk, other_bake, rises_working, vigour, was, way_working};
+pub use way::{bulk, other_bake, rises_working, vigour, way_working};

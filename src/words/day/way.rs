@@ -118,12 +118,6 @@ pub fn bulk(planned: &Planned, manner: Manner) -> String {
     }
 }
 
-/// What a figure was before a trial.
-#[must_use]
-pub fn was(before: &str) -> String {
-    say!("was {before}", before)
-}
-
 /// A bake of another formula is under way.
 #[must_use]
 pub fn other_bake(name: &str) -> String {

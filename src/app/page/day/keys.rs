@@ -48,12 +48,7 @@ fn PlanFigure(
     let shown = memo(move || {
         let value = day.read(written);
         let was = kept.with(|kept| kept.as_ref().map(written));
-        Shown {
-            was: was
-                .filter(|was| value.as_ref() != Some(was))
-                .map(|was| told::was(&was)),
-            value: value.unwrap_or_else(|| "none".to_owned()),
-        }
+        Shown::beside(value.unwrap_or_else(|| say!("none").to_owned()), was)
     });
     let working = move |()| {
         untrack(|| {
