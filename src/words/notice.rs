@@ -117,6 +117,18 @@ pub fn offline_ready() -> &'static str {
     say!("Ready to work with no signal.")
 }
 
+/// The page is not yet whole on this device.
+#[must_use]
+pub fn offline_soon() -> &'static str {
+    say!("Stay on this page a moment: what it takes to work with no signal is still coming.")
+}
+
+/// The browser keeps nothing for use without a signal.
+#[must_use]
+pub fn offline_never() -> &'static str {
+    say!("This browser keeps no pages, so without a signal this one does not open again.")
+}
+
 /// A newer release waits.
 #[must_use]
 pub fn new_release() -> &'static str {

@@ -9,11 +9,11 @@ use softcrumb::engine::batch::{Weighing, round, scale};
 use softcrumb::engine::class::{ClassWishes, class, oven};
 use softcrumb::engine::quantity::Division;
 use softcrumb::sheet::interchange::{
-    MeasureUnit, RecipeError, SquareCodeError, Unread, read_recipe,
+    LinkPart, MeasureUnit, RecipeError, SquareCodeError, Unread, read_recipe,
 };
 use softcrumb::sheet::{Pantry, examples, link};
 use softcrumb::words::handed::{
-    CodeView, bench_card, class_sheet, code, markdown, plain_text, recipe, steps,
+    CodeView, bench_card, class_sheet, code, markdown, plain_text, recipe, shortened, steps,
 };
 
 #[test]
@@ -84,18 +84,33 @@ fn a_code_is_drawn_or_it_is_said_what_to_leave_out() {
     is_plain(&says);
     let words = (0_u32..2000).filter_map(|n| char::from_u32(0x4e00 + n * 7919 % 20_000));
     sheet.note = words.take(1500).collect();
-    let CodeView::TooLong { says, leave_out } = code(&sheet, &whole(&sheet), british()) else {
+    let CodeView::TooLong { says } = code(&sheet, &whole(&sheet), british()) else {
         panic!("the note is too long")
     };
     is_plain(&says);
-    assert!(
-        leave_out[0].1.starts_with("Leaving out the note saves "),
-        "{leave_out:?}"
-    );
-    assert!(
-        leave_out[0].1.ends_with(", which is enough."),
-        "{leave_out:?}"
-    );
+    leaves_out_the_note_and_puts_it_back(&sheet);
+}
+
+fn leaves_out_the_note_and_puts_it_back(sheet: &softcrumb::sheet::Sheet) {
+    let whole = shortened(sheet, &[], 23, british());
+    assert_eq!((whole[0].part, whole[0].is_out), (LinkPart::Note, false));
+    let says = &whole[0].says;
+    assert!(says.starts_with("Leave out the note: "), "{says}");
+    assert!(says.ends_with("less, which is enough for a code"), "{says}");
+    let less = shortened(sheet, &[LinkPart::Note, LinkPart::Heat], 23, british());
+    let gone: Vec<LinkPart> = less
+        .iter()
+        .filter(|one| one.is_out)
+        .map(|one| one.part)
+        .collect();
+    assert_eq!(gone, [LinkPart::Note, LinkPart::Heat]);
+    let back = less.iter().find(|one| one.part == LinkPart::Note).unwrap();
+    // What leaving it out saves is what putting it back costs.
+    let number = |says: &str| -> String { says.chars().filter(char::is_ascii_digit).collect() };
+    let heat_out = LinkPart::Heat.left_out_of(sheet);
+    let saved = link::length(&heat_out) - link::length(&LinkPart::Note.left_out_of(&heat_out));
+    assert_eq!(number(&back.says), saved.to_string());
+    assert!(!less.iter().any(|one| one.says.contains("enough")));
 }
 
 const RECIPE: &str = r#"{"@type":"Recipe","name":"Test buns","recipeIngredient":["For the filling:",
@@ -185,8 +200,8 @@ fn on_paper(
     let told = softcrumb::words::class::class(&made, &loads, scales, manner);
     let pantry = Pantry::default();
     (
-        bench_card(&sheet, &scaled, &rounded, &pantry, manner),
-        class_sheet(&sheet, &told, &pantry, manner),
+        bench_card(&sheet, &scaled, &rounded, &pantry, None, manner),
+        class_sheet(&sheet, &told, &pantry, None, manner),
     )
 }
 
@@ -203,13 +218,18 @@ fn card_and_sheet_hold_every_ingredient_and_every_caution() {
         for manner in [british(), german(), american()] {
             let (card, paper) = on_paper(at, manner);
             let weighed: usize = card.streams.iter().map(|stream| stream.lines.len()).sum();
-            assert_eq!((weighed, paper.rows.len()), (lines, lines));
+            assert_eq!((weighed, paper.tables.concat().len()), (lines, lines));
             assert_eq!(card.steps.len(), sheet.formula.streams.len());
-            for row in &paper.rows {
+            for row in paper.tables.iter().flatten() {
                 assert_eq!(row.cells.len(), paper.columns.len());
                 assert!(row.cells.iter().all(|cell| !cell.is_empty()));
             }
-            let begun = paper.rows.iter().filter(|row| row.begins.is_some()).count();
+            let begun = paper
+                .tables
+                .iter()
+                .flatten()
+                .filter(|row| row.begins.is_some())
+                .count();
             assert_eq!(begun, sheet.formula.streams.len());
             for said in card.cautions.iter().chain(&paper.cautions) {
                 is_plain(said);

@@ -1,7 +1,8 @@
 //! Worksheet: all sums of Softcrumb on standard input and output, for checks in other languages.
 //!
 //! Each line in is one JSON document, each line out holds every result for it; the form of both
-//! is described in `README.md` beside this file. `--time` measures one whole evaluation instead.
+//! is described in `README.md` beside this file. `--time` measures one whole evaluation instead, `--links`
+//! the links of formulas of all sizes.
 #![allow(
     clippy::print_stdout,
     reason = "standard output is what a worksheet is for"
@@ -14,6 +15,7 @@ mod cooling_case;
 mod day;
 mod evaluation;
 mod heat;
+mod links;
 mod spelling;
 mod timing;
 mod told;
@@ -34,10 +36,13 @@ fn main() -> io::Result<ExitCode> {
                 return Ok(ExitCode::FAILURE);
             }
         }
+        Some("--links") => println!("{}", links::lines().join("\n")),
         Some("--example") => println!("{}", asked::example()),
         Some("--cooling") => println!("{}", timing::cooling_document()),
         Some(_) => {
-            println!("usage: worksheet [--time | --cooling | --example] < documents > results");
+            println!(
+                "usage: worksheet [--time | --links | --cooling | --example] < documents > results"
+            );
         }
         None => answer_all()?,
     }

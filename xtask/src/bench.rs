@@ -44,8 +44,10 @@ pub(crate) fn run(given: &[String]) -> Result<bool> {
         .env("SOFTCRUMB_FLOOR", &there.address)
         .env("SOFTCRUMB_COOLING", &cooling.address);
     let quick = node.status()?.success();
-    let (timed, scipy) = (timed()?, beside_scipy()?);
-    Ok(light && quick && timed && scipy)
+    let timed = worksheet("--time")?;
+    println!("\nLinks and their square codes");
+    let (linked, scipy) = (worksheet("--links")?, beside_scipy()?);
+    Ok(light && quick && timed && linked && scipy)
 }
 
 /// Serves a built page on any port that is free.
@@ -53,11 +55,11 @@ fn served(folder: &Path) -> Result<Serving> {
     server::start(folder, "/", server::listen(0)?)
 }
 
-/// Has the worksheet time itself, which fails over its budget; whether it keeps it.
-fn timed() -> Result<bool> {
+/// Has the worksheet say something of itself; timing itself, it fails over its budget.
+fn worksheet(what: &str) -> Result<bool> {
     let worksheet = ["--quiet", "--release", "--example", "worksheet"];
     let mut command = check::cargo();
-    command.arg("run").args(worksheet).args(["--", "--time"]);
+    command.arg("run").args(worksheet).args(["--", what]);
     Ok(command.status()?.success())
 }
 

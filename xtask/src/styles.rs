@@ -14,10 +14,22 @@ pub(crate) fn join(style: &Path) -> Result<String> {
     for file in files.iter().filter(|file| file.is_file()) {
         let text = fs::read_to_string(file)
             .with_context(|| format!("{} cannot be read", file.display()))?;
-        joined.push_str(&without_comments(&text));
+        joined.push_str(&with_dark_twice(&without_comments(&text)));
         joined.push('\n');
     }
     Ok(joined)
+}
+
+/// The list of `@dark { … }`, once for a device that is dark and once for who chose dark.
+fn with_dark_twice(text: &str) -> String {
+    let Some((before, rest)) = text.split_once("@dark {") else {
+        return text.to_owned();
+    };
+    let (list, after) = rest.split_once('}').unwrap_or((rest, ""));
+    let device = format!(
+        "@media (prefers-color-scheme: dark) {{\n:root:not([data-theme=\"light\"]) {{{list}}}\n}}"
+    );
+    format!("{before}{device}\n:root[data-theme=\"dark\"] {{{list}}}{after}")
 }
 
 fn sheets_in(folder: &Path) -> Vec<PathBuf> {
@@ -49,7 +61,17 @@ fn without_comments(text: &str) -> String {
 
 #[cfg(test)]
 mod tests {
-    use super::without_comments;
+    use super::{with_dark_twice, without_comments};
+
+    #[test]
+    fn the_dark_list_goes_into_both_rules_and_the_rest_stays() {
+        assert_eq!(with_dark_twice("a { b: c; }"), "a { b: c; }");
+        assert_eq!(
+            with_dark_twice("a { b: c; }\n@dark {\n--ink: #fff;\n}\nd { e: f; }"),
+            "a { b: c; }\n@media (prefers-color-scheme: dark) {\n:root:not([data-theme=\"light\"]) \
+             {\n--ink: #fff;\n}\n}\n:root[data-theme=\"dark\"] {\n--ink: #fff;\n}\nd { e: f; }"
+        );
+    }
 
     #[test]
     fn comments_and_blank_lines_stay_at_home() {

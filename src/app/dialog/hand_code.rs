@@ -4,12 +4,12 @@ use leptos::prelude::*;
 
 use super::hand_paper::PaperOut;
 use super::hand_text::TextsOut;
+use super::handed::{Handed, whole_link};
 use super::take_recipe::TakeRecipe;
-use crate::app::browser::{address, clock, file};
+use crate::app::browser::{clock, file};
 use crate::app::part::Button;
-use crate::app::state::State;
+use crate::app::state::{State, memo};
 use crate::sheet::interchange::{SquareCode, png};
-use crate::sheet::{Fragment, link};
 use crate::words::{
     handed::{CodeView, code},
     say,
@@ -30,25 +30,20 @@ pub fn HandMore() -> impl IntoView {
 #[component]
 fn CodeOut() -> impl IntoView {
     let state = State::here();
-    let manner = state.manner.get_untracked();
-    let sheet = untrack(|| state.with_kept(Clone::clone));
-    let Ok(text) = link::write(&sheet) else {
-        return ().into_any();
-    };
-    let whole = format!("{}{}", address::page(), Fragment::Loaf(text).write());
-    match code(&sheet, &whole, manner) {
-        CodeView::Drawn { code, svg, says } => view! { <Drawn code svg says /> }.into_any(),
-        CodeView::TooLong { says, leave_out } => {
-            let items = leave_out
-                .into_iter()
-                .map(|(_, says)| view! { <li>{says}</li> });
-            view! {
-                <h3>{say!("As a square code")}</h3>
-                <p>{says}</p>
-                <ul>{items.collect_view()}</ul>
-            }
-            .into_any()
+    let handed = Handed::here();
+    let told = memo(move || {
+        let sheet = handed.sheet();
+        let whole = whole_link(&sheet).ok()?;
+        Some(code(&sheet, &whole, state.manner.get()))
+    });
+    move || match told.get() {
+        Some(CodeView::Drawn { code, svg, says }) => view! { <Drawn code svg says /> }.into_any(),
+        Some(CodeView::TooLong { says }) => view! {
+            <h3>{say!("As a square code")}</h3>
+            <p>{says}" "{say!("Make it shorter above.")}</p>
         }
+        .into_any(),
+        None => ().into_any(),
     }
 }
 

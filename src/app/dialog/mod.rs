@@ -2,12 +2,15 @@
 
 mod add_stream;
 mod hand_code;
+mod hand_link;
 mod hand_out;
 mod hand_paper;
 mod hand_text;
+mod handed;
 mod line_menu;
 mod over;
 mod own_food;
+mod paper_pages;
 mod picker;
 mod settings;
 mod shelf;

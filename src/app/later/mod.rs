@@ -45,6 +45,11 @@ pub fn class() -> AnyView {
     piece!(load_class, class, || ())
 }
 
+/// What a visitor sees first of a formula that came with a link.
+pub fn visit() -> AnyView {
+    piece!(load_visit, visit, || ())
+}
+
 /// More ways of handing out: a code, paper, other files, and recipes taken in.
 pub fn hand() -> AnyView {
     piece!(load_hand, hand, || ())

@@ -11,7 +11,7 @@ use super::slot::Piece;
 use crate::app::dialog::{HandMore, Over};
 use crate::app::page::{
     BatchKeys, BatchPlace, ChocolateKeys, ChocolatePlace, ClassCards, Compare, DayKeys, HeatKeys,
-    HeatPlace, day_place, watch_timers,
+    HeatPlace, VisitCards, day_place, watch_timers,
 };
 use crate::app::state::{Opened, State};
 use crate::sheet::link::{self, LinkError};
@@ -44,6 +44,11 @@ pub fn heat_keys() -> Piece {
 #[wasm_split(batch, wasm_split_path = ::leptos::wasm_split, preload(load_class), fallible)]
 pub fn class() -> Piece {
     Ok(view! { <ClassCards /> }.into_any())
+}
+
+#[wasm_split(batch, wasm_split_path = ::leptos::wasm_split, preload(load_visit), fallible)]
+pub fn visit() -> Piece {
+    Ok(view! { <VisitCards /> }.into_any())
 }
 
 #[wasm_split(over, wasm_split_path = ::leptos::wasm_split, preload(load_hand), fallible)]

@@ -6,13 +6,17 @@ mod class;
 mod day;
 mod formula;
 mod heat;
+mod visit;
 
-pub use batch::{BatchAnswers, BatchKeys, BatchPlace, STAYS, WeighLine, made};
+pub use batch::{
+    BatchAnswers, BatchKeys, BatchPlace, STAYS, WantedCard, WeighLine, made, scale_sheet,
+};
 pub use chocolate::{ChocolateAnswers, ChocolateKeys, ChocolatePlace};
-pub use class::ClassCards;
+pub use class::{ClassCards, TinCard};
 pub use day::{DayKeys, day_place, watch_timers};
-pub use formula::{Compare, FormulaKeys, FormulaPlace};
+pub use formula::{Compare, FormulaKeys, FormulaPlace, LineRow};
 pub use heat::{HeatAnswers, HeatKeys, HeatPlace};
 
 /// The id of the heading of the place that is shown.
 pub const HEADING: &str = "place";
+pub use visit::VisitCards;

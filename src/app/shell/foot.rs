@@ -14,13 +14,6 @@ use crate::words::{notice, say};
 #[component]
 pub fn Foot() -> impl IntoView {
     let state = State::here();
-    // Where nothing can be kept, keeping is not offered.
-    let can_keep = move || {
-        state
-            .keeps
-            .with(|keeps| !matches!(keeps, Some(Keeps::Storage(_))))
-    };
-    let is_visit = move || state.open_id.with(Option::is_none) && can_keep();
     view! {
         <div class="foot">
             <Show when=move || state.newer_version.get()>
@@ -33,7 +26,7 @@ pub fn Foot() -> impl IntoView {
             {move || state.rang.get().map(|said| view! { <Rang said /> })}
             {move || state.keeps.get().map(|keeps| view! { <Unkept keeps /> })}
             {move || state.link_trouble.get().map(|said| view! { <LinkTrouble said /> })}
-            <Show when=is_visit>
+            <Show when=move || state.is_visit()>
                 <div class="notice" role="status">
                     <p>{notice::visitor()}</p>
                     <Button says=say!("Keep it") tapped=move |()| state.keep_visit() />

@@ -11,6 +11,7 @@ use crate::app::browser::{announce, focus};
 use crate::app::later;
 use crate::app::page::{FormulaPlace, HEADING};
 use crate::app::state::State;
+use crate::sheet::Place;
 
 /// The whole page.
 #[component]
@@ -25,11 +26,15 @@ pub fn Whole() -> impl IntoView {
         state.manner.track();
         later::place(state.place.get()).unwrap_or_else(|| view! { <FormulaPlace /> }.into_any())
     };
+    let is_visit = move || state.is_visit() && state.place.get() == Place::Formula;
     view! {
         <a class="skip" href=format!("#{HEADING}") on:click=skip>{say!("Skip to the figures")}</a>
         <div class="shell" data-stale=move || state.is_stale().to_string()>
             <Head />
-            <main class="main">{place}</main>
+            <main class="main">
+                <Show when=is_visit>{later::visit()}</Show>
+                {place}
+            </main>
             <Foot />
             <Places />
         </div>

@@ -195,6 +195,13 @@ impl State {
         let _opened = ids.iter().any(|id| self.open_formula(id));
     }
 
+    /// Whether a visitor's copy stands open that could be kept. Where nothing can be, that is not
+    /// offered.
+    pub fn is_visit(self) -> bool {
+        let refused = |keeps: &Option<Keeps>| matches!(keeps, Some(Keeps::Storage(_)));
+        self.open_id.with(Option::is_none) && !self.keeps.with(refused)
+    }
+
     /// Keeps the visitor's copy that is open, as a formula of the shelf.
     pub fn keep_visit(self) {
         let id = self.shelve(&untrack(|| self.with_kept(Clone::clone)));

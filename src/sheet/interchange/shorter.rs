@@ -11,6 +11,8 @@ pub enum Part {
     Note,
     /// What the formula asks of heat.
     Heat,
+    /// The tin, and how the formula lies in it.
+    Tin,
     /// The labels of the user's own ingredients.
     Labels,
 }
@@ -30,13 +32,11 @@ pub struct Shorter {
 /// most first; only what saves something.
 #[must_use]
 pub fn shorter(sheet: &Sheet, most: usize) -> Vec<Shorter> {
-    let Some(whole) = length(sheet) else {
-        return Vec::new();
-    };
-    let mut found: Vec<Shorter> = [Part::Note, Part::Heat, Part::Labels]
+    let whole = link::length(sheet);
+    let mut found: Vec<Shorter> = Part::ALL
         .into_iter()
         .filter_map(|part| {
-            let left = length(&part.left_out_of(sheet))?;
+            let left = link::length(&part.left_out_of(sheet));
             let saves = whole.checked_sub(left).filter(|saves| *saves > 0)?;
             let enough = left <= most;
             Some(Shorter {
@@ -50,12 +50,10 @@ pub fn shorter(sheet: &Sheet, most: usize) -> Vec<Shorter> {
     found
 }
 
-/// The length of a link, however long it is; none where it is longer than any link may be.
-fn length(sheet: &Sheet) -> Option<usize> {
-    link::write(sheet).ok().map(|text| text.len())
-}
-
 impl Part {
+    /// Every part there is.
+    pub const ALL: [Self; 4] = [Self::Note, Self::Heat, Self::Tin, Self::Labels];
+
     /// The sheet without it.
     #[must_use]
     pub fn left_out_of(self, sheet: &Sheet) -> Sheet {
@@ -63,6 +61,7 @@ impl Part {
         match self {
             Self::Note => shorter.note = String::new(),
             Self::Heat => shorter.heat = HeatWishes::default(),
+            Self::Tin => shorter.batch.tin = None,
             Self::Labels => {
                 let streams = shorter.formula.streams.iter_mut();
                 for line in streams.flat_map(|stream| &mut stream.lines) {

@@ -23,9 +23,18 @@ use super::kept::Sheet;
 /// # Errors
 /// [`LinkError::TooLong`] when the sheet needs more than [`LONGEST`] characters.
 pub fn write(sheet: &Sheet) -> Result<String, LinkError> {
+    seal::close(&body(sheet)?)
+}
+
+fn body(sheet: &Sheet) -> Result<Vec<u8>, LinkError> {
     let packed = packed::Packed::of(sheet);
-    let body = postcard::to_allocvec(&packed).map_err(|_| LinkError::Damaged)?;
-    seal::close(&body)
+    postcard::to_allocvec(&packed).map_err(|_| LinkError::Damaged)
+}
+
+/// How many characters the text of a sheet's link would have, however many that are.
+#[must_use]
+pub fn length(sheet: &Sheet) -> usize {
+    body(sheet).map_or(0, |body| seal::spelt(&body).len())
 }
 
 /// Reads the text of a link.

@@ -38,6 +38,13 @@ fn checksum(bytes: &[u8]) -> [u8; CHECK] {
 
 /// Seals `body`, deflated (RFC 1951) where that is shorter.
 pub(super) fn close(body: &[u8]) -> Result<String, LinkError> {
+    let text = spelt(body);
+    short_enough(&text)?;
+    Ok(text)
+}
+
+/// The same, however long it is.
+pub(super) fn spelt(body: &[u8]) -> String {
     let smaller = compress_to_vec(body, 9);
     let (form, body) = if smaller.len() < body.len() {
         (DEFLATED, smaller.as_slice())
@@ -49,9 +56,7 @@ pub(super) fn close(body: &[u8]) -> Result<String, LinkError> {
     let mut bytes = vec![VERSION, form, low, high];
     bytes.extend_from_slice(body);
     bytes.extend_from_slice(&checksum(&bytes));
-    let text = URL_SAFE_NO_PAD.encode(bytes);
-    short_enough(&text)?;
-    Ok(text)
+    URL_SAFE_NO_PAD.encode(bytes)
 }
 
 /// Opens the seal and gives the body.

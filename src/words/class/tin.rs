@@ -146,8 +146,8 @@ fn advice(filled: &Filling, manner: Manner) -> Option<Advice> {
 }
 
 fn height(stands: &Stand, lidded: bool, manner: Manner) -> String {
-    let rise = write::factor(stands.rise, manner);
-    let level = write::factor(stands.level_at, manner);
+    let rise = write::times(stands.rise, manner);
+    let level = write::times(stands.level_at, manner);
     let at = match (stands.above, stands.below) {
         (Some(_), _) if lidded => say!("it fills the tin and presses against the lid").to_owned(),
         (Some(above), _) => say!(

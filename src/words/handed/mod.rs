@@ -1,13 +1,17 @@
 //! What is handed out and taken in, told: a formula as text, its steps, a code, a recipe that was read.
 
 mod code;
+mod fit;
 mod paper;
 mod recipe;
+mod shortened;
 mod steps;
 mod text;
 
 pub use code::{CodeView, code};
-pub use paper::{BenchCard, ClassSheet, Density, SheetRow, bench_card, class_sheet};
+pub use fit::{Density, Fit, Paper, code_side};
+pub use paper::{BenchCard, ClassSheet, SheetRow, before_printing, bench_card, class_sheet};
 pub use recipe::{RecipeView, TakenLine, recipe};
+pub use shortened::{Shortened, shortened};
 pub use steps::steps;
 pub use text::{markdown, plain_text};

@@ -1,8 +1,10 @@
 //! What is printed: the bench card and the class sheet, each on one page.
 
+use super::fit::{self, Density, Fit, Paper, code_side};
 use super::steps::{cautions, work};
 use crate::engine::batch::{Rounded, Scaled};
 use crate::engine::nutrition::LabelLaw;
+use crate::sheet::interchange::{SquareCode, svg};
 use crate::sheet::{Pantry, Sheet};
 use crate::words::{
     caution::LOCAL_RULES,
@@ -12,16 +14,12 @@ use crate::words::{
     name, say, weigh,
 };
 
-/// How close together a page is set so that all of it fits.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Density {
-    /// Large letters.
-    Roomy,
-    /// Middling ones.
-    Close,
-    /// The smallest that can be read on a bench.
-    Closest,
-}
+/// Before it is measured.
+const ROOMY: Fit = Fit {
+    paper: Paper::A5,
+    density: Density::Roomy,
+    one_page: true,
+};
 
 /// The card that lies on the bench.
 #[derive(Clone, Debug, PartialEq)]
@@ -38,17 +36,20 @@ pub struct BenchCard {
     pub allergens: String,
     /// What to take care of.
     pub cautions: Vec<String>,
-    /// How close it is set.
-    pub density: Density,
+    /// The square code of the link, as a picture of its size on paper.
+    pub code: Option<String>,
+    /// How it is set.
+    pub fit: Fit,
 }
 
-/// The card of a batch for the bench.
+/// The card of a batch for the bench, with the code of its link.
 #[must_use]
 pub fn bench_card(
     sheet: &Sheet,
     scaled: &Scaled,
     rounded: &Rounded,
     pantry: &Pantry,
+    code: Option<&SquareCode>,
     manner: Manner,
 ) -> BenchCard {
     let streams = weighed(sheet, rounded, manner);
@@ -59,9 +60,8 @@ pub fn bench_card(
         .zip(work(sheet))
         .map(|(stream, work)| (stream.name.clone(), work))
         .collect();
-    let rows: usize = streams.iter().map(|stream| stream.lines.len() + 1).sum();
     let marks = pantry.marks(&sheet.formula);
-    BenchCard {
+    let mut card = BenchCard {
         title: sheet.name.clone(),
         made: format!(
             "{}, {}",
@@ -70,10 +70,20 @@ pub fn bench_card(
         ),
         allergens: allergens(&sheet.formula, &marks, LabelLaw::Eu).says,
         cautions: all_cautions(sheet, manner),
-        density: density(rows + 2 * steps.len()),
+        code: code.map(on_paper),
+        fit: ROOMY,
         streams,
         steps,
-    }
+    };
+    card.fit = fit::card(&card, code.map_or(0.0, code_side));
+    card
+}
+
+/// A code as a picture of its size on paper.
+fn on_paper(code: &SquareCode) -> String {
+    let side = code_side(code);
+    let size = format!("<svg width=\"{side:.1}mm\" height=\"{side:.1}mm\" ");
+    svg(code).replacen("<svg ", &size, 1)
 }
 
 fn weighed(sheet: &Sheet, rounded: &Rounded, manner: Manner) -> Vec<StreamLines> {
@@ -100,12 +110,33 @@ fn all_cautions(sheet: &Sheet, manner: Manner) -> Vec<String> {
     all
 }
 
-const fn density(rows: usize) -> Density {
-    match rows {
-        0..=28 => Density::Roomy,
-        29..=40 => Density::Close,
-        _ => Density::Closest,
+/// What is to be known before the two are printed; nothing where all is as usual.
+#[must_use]
+pub fn before_printing(card: Option<&BenchCard>, sheet: Option<&ClassSheet>) -> Vec<&'static str> {
+    let (Some(card), Some(sheet)) = (card, sheet) else {
+        return vec![say!("There is no batch to print. See what Batch says.")];
+    };
+    let mut said = Vec::new();
+    if !card.fit.one_page {
+        said.push(say!(
+            "So many ingredients take more than one page for the bench, however small they are set."
+        ));
+    } else if card.fit.paper == Paper::A4 {
+        said.push(say!(
+            "So many ingredients do not fit A5: the bench card is set for A4 or Letter."
+        ));
     }
+    if !sheet.fit.one_page {
+        said.push(say!(
+            "So many ingredients take more than one page for the class, however small they are set."
+        ));
+    }
+    if card.code.is_none() {
+        said.push(say!(
+            "The link is too long for a square code, so paper carries none. Make it shorter above."
+        ));
+    }
+    said
 }
 
 /// A row of the class sheet.
@@ -128,21 +159,32 @@ pub struct ClassSheet {
     pub class: String,
     /// What stands over each column of weights.
     pub columns: Vec<String>,
-    /// Ingredient by ingredient.
-    pub rows: Vec<SheetRow>,
+    /// Ingredient by ingredient; where there are very many, in two tables side by side.
+    pub tables: Vec<Vec<SheetRow>>,
     /// Bowls, then oven loads.
     pub notes: Vec<String>,
     /// Allergens.
     pub allergens: String,
     /// What to take care of.
     pub cautions: Vec<String>,
-    /// How close it is set.
-    pub density: Density,
+    /// The square code of the link, as a picture of its size on paper.
+    pub code: Option<String>,
+    /// How it is set.
+    pub fit: Fit,
 }
 
-/// The sheet of a class.
+/// The most rows that stand below each other.
+const MOST_ROWS: usize = 34;
+
+/// The sheet of a class, with the code of its formula's link.
 #[must_use]
-pub fn class_sheet(sheet: &Sheet, told: &ClassView, pantry: &Pantry, manner: Manner) -> ClassSheet {
+pub fn class_sheet(
+    sheet: &Sheet,
+    told: &ClassView,
+    pantry: &Pantry,
+    code: Option<&SquareCode>,
+    manner: Manner,
+) -> ClassSheet {
     let mut columns: Vec<String> = told
         .benches
         .iter()
@@ -154,16 +196,34 @@ pub fn class_sheet(sheet: &Sheet, told: &ClassView, pantry: &Pantry, manner: Man
     notes.extend(told.loads.iter().cloned());
     notes.extend(told.stagger.iter().map(|advice| advice.to_do.to_string()));
     let marks = pantry.marks(&sheet.formula);
-    ClassSheet {
+    let mut paper = ClassSheet {
         title: sheet.name.clone(),
         class: told.title.clone(),
         columns,
         allergens: allergens(&sheet.formula, &marks, LabelLaw::Eu).says,
         cautions: all_cautions(sheet, manner),
-        density: density(rows.len() + notes.len()),
-        rows,
+        code: code.map(on_paper),
+        fit: ROOMY,
+        tables: side_by_side(rows),
         notes,
+    };
+    paper.fit = fit::sheet(&paper, code.map_or(0.0, code_side));
+    paper
+}
+
+/// The rows in one table, or in two where they are very many; the second says its stream again.
+fn side_by_side(mut rows: Vec<SheetRow>) -> Vec<Vec<SheetRow>> {
+    if rows.len() <= MOST_ROWS {
+        return vec![rows];
     }
+    let half = rows.len().div_ceil(2);
+    let begun = rows.iter().take(half + 1);
+    let stream = begun.filter_map(|row| row.begins.clone()).next_back();
+    let mut second = rows.split_off(half);
+    if let Some(first) = second.first_mut() {
+        first.begins = first.begins.take().or(stream);
+    }
+    vec![rows, second]
 }
 
 fn rows(told: &ClassView) -> Vec<SheetRow> {

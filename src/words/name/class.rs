@@ -66,6 +66,7 @@ pub fn law(law: LabelLaw) -> &'static str {
 pub fn link_part(part: LinkPart) -> &'static str {
     match part {
         LinkPart::Note => say!("the note"),
+        LinkPart::Tin => say!("the tin"),
         LinkPart::Heat => say!("what the formula asks of heat"),
         LinkPart::Labels => say!("the labels of your own ingredients"),
     }

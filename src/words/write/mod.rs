@@ -29,5 +29,6 @@ pub use heat::{
     warming_rate,
 };
 pub use quantity::{
-    count, division, factor, mass, mass_weighed, of_flour, ratio, share, temperature, viscosity,
+    count, division, factor, mass, mass_weighed, of_flour, ratio, share, temperature, times,
+    viscosity,
 };

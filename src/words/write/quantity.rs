@@ -72,6 +72,12 @@ pub fn factor(factor: Factor, manner: Manner) -> String {
     format!("×{GAP}{}", significant(factor.number(), 4, manner.numbers))
 }
 
+/// How many times over, as a baker says it: "× 2.8".
+#[must_use]
+pub fn times(factor: Factor, manner: Manner) -> String {
+    format!("×{GAP}{}", significant(factor.number(), 2, manner.numbers))
+}
+
 /// A number of whole things.
 #[must_use]
 pub fn count(count: impl Into<u32>, manner: Manner) -> String {

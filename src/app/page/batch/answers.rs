@@ -89,6 +89,9 @@ impl BatchAnswers {
 }
 
 /// A sheet's formula made as large as what is wanted of it.
+///
+/// # Errors
+/// What keeps the batch from being worked out.
 pub fn scale_sheet(sheet: &Sheet) -> Result<Scaled, BatchError> {
     let batch = &sheet.batch;
     scale(&sheet.formula, batch.wanted, batch.losses, batch.pieces)

@@ -18,8 +18,9 @@ mod ways;
 mod weigh_line;
 mod weighing;
 
-pub use answers::{BatchAnswers, made};
+pub use answers::{BatchAnswers, made, scale_sheet};
 pub use fields::STAYS;
 pub use keys::BatchKeys;
 pub use place::BatchPlace;
+pub use wanted_card::WantedCard;
 pub use weigh_line::WeighLine;

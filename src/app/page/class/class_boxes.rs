@@ -68,7 +68,7 @@ const FIELDS: [Field; 8] = [
         look: |wishes, manner| write::box_count(wishes.shown, manner),
         set: |wishes, text, manner| {
             wishes.shown = match text.trim() {
-                "0" | "" => 0,
+                "0" => 0,
                 text => read::count(text, manner)?.get(),
             };
             Ok(())

@@ -13,3 +13,4 @@ mod tin_plan;
 mod tin_shelf;
 
 pub use cards::ClassCards;
+pub use tin_card::TinCard;

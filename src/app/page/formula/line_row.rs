@@ -38,11 +38,14 @@ impl Shown {
     }
 }
 
-/// One ingredient of a stream.
+/// One ingredient of a stream; a tap on its name opens what can be done with it.
 #[component]
 pub fn LineRow(
     /// Where it stands.
     at: LineAt,
+    /// Whether its percentage is left out.
+    #[prop(optional)]
+    weight_only: bool,
 ) -> impl IntoView {
     let state = State::here();
     let shown = memo(move || Shown::of(state, at).unwrap_or_default());
@@ -52,13 +55,13 @@ pub fn LineRow(
     let food = text(|shown| &shown.food);
     let changed = Signal::derive(move || shown.with(|shown| shown.changed));
     view! {
-        <div class="line" role="group" aria-label=food>
+        <div class="line" class:one-box=weight_only role="group" aria-label=food>
             <button type="button" class="food" aria-haspopup="dialog" on:click=move |_| state.open(Opened::Line(at))>
                 <span class="name">{food}</span>
                 <span class="said">{text(|shown| &shown.said)}</span>
             </button>
             <MassBox at food changed figure=text(|shown| &shown.mass) />
-            <PercentBox at food changed figure=text(|shown| &shown.percent) />
+            {(!weight_only).then(|| view! { <PercentBox at food changed figure=text(|shown| &shown.percent) /> })}
         </div>
     }
 }

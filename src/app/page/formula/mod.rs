@@ -15,4 +15,5 @@ mod what_ifs;
 
 pub use compare_card::Compare;
 pub use keys::FormulaKeys;
+pub use line_row::LineRow;
 pub use place::FormulaPlace;

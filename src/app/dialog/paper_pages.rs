@@ -1,0 +1,129 @@
+//! The pages as they are printed: a card for the bench, a sheet for the teacher.
+
+use leptos::prelude::*;
+
+use crate::words::handed::{BenchCard, ClassSheet, Density, Paper, SheetRow};
+
+const fn set(density: Density) -> &'static str {
+    match density {
+        Density::Roomy => "roomy",
+        Density::Close => "close",
+        Density::Closest => "closest",
+    }
+}
+
+const fn size(paper: Paper) -> &'static str {
+    match paper {
+        Paper::A5 => "bench-card",
+        Paper::A4 => "large-card",
+    }
+}
+
+fn items(all: Vec<String>) -> impl IntoView {
+    let items = all.into_iter().map(|one| view! { <li>{one}</li> });
+    view! { <ul>{items.collect_view()}</ul> }
+}
+
+/// Name, what is made and what is in it at left, the code at right.
+fn head(title: String, made: String, allergens: String, code: Option<String>) -> impl IntoView {
+    view! {
+        <header>
+            <div>
+                <h1>{title}</h1>
+                <p>{made}</p>
+                <p><b>{allergens}</b></p>
+            </div>
+            {code.map(|code| view! { <div class="code" inner_html=code></div> })}
+        </header>
+    }
+}
+
+/// The card for the bench.
+#[component]
+pub fn CardPage(
+    /// What stands on it.
+    card: BenchCard,
+) -> impl IntoView {
+    let BenchCard {
+        title,
+        made,
+        streams,
+        steps,
+        allergens,
+        cautions,
+        code,
+        fit,
+    } = card;
+    let line = |(food, shows): (String, String)| view! { <tr><td>{food}</td><td>{shows}</td></tr> };
+    let streams = streams.into_iter().map(|stream| {
+        view! {
+            <table>
+                <caption>{stream.name}</caption>
+                <tbody>{stream.lines.into_iter().map(line).collect_view()}</tbody>
+            </table>
+        }
+    });
+    let steps = steps
+        .into_iter()
+        .map(|(name, work)| view! { <p><b>{name}</b>": " {work.join(" ")}</p> });
+    view! {
+        <article class=format!("paper {} {}", size(fit.paper), set(fit.density))>
+            {head(title, made, allergens, code)}
+            <div class="halves">{streams.collect_view()}</div>
+            {steps.collect_view()}
+            <section class="safety halves">{items(cautions)}</section>
+        </article>
+    }
+}
+
+/// The sheet for the teacher.
+#[component]
+pub fn SheetPage(
+    /// What stands on it.
+    sheet: ClassSheet,
+) -> impl IntoView {
+    let ClassSheet {
+        title,
+        class,
+        columns,
+        tables,
+        notes,
+        allergens,
+        cautions,
+        code,
+        fit,
+    } = sheet;
+    let tables = tables
+        .into_iter()
+        .map(|rows| table(columns.clone(), rows))
+        .collect_view();
+    view! {
+        <article class=format!("paper class-sheet {}", set(fit.density))>
+            {head(title, class, allergens, code)}
+            <div class="tables">{tables}</div>
+            <div class="halves">{items(notes)}</div>
+            <section class="safety halves">{items(cautions)}</section>
+        </article>
+    }
+}
+
+fn table(columns: Vec<String>, rows: Vec<SheetRow>) -> impl IntoView {
+    let span = (columns.len() + 1).to_string();
+    let heads = columns
+        .into_iter()
+        .map(|head| view! { <th scope="col">{head}</th> });
+    let rows = rows.into_iter().map(|row| {
+        let cells = row.cells.into_iter().map(|cell| view! { <td>{cell}</td> });
+        let span = span.clone();
+        view! {
+            {row.begins.map(|name| view! { <tr class="begins"><th colspan=span scope="colgroup">{name}</th></tr> })}
+            <tr><th scope="row">{row.food}</th>{cells.collect_view()}</tr>
+        }
+    });
+    view! {
+        <table>
+            <thead><tr><td></td>{heads.collect_view()}</tr></thead>
+            <tbody>{rows.collect_view()}</tbody>
+        </table>
+    }
+}

@@ -1,0 +1,123 @@
+//! The cards of a visit: how much, in what, what to weigh, what to do; and whether it works with no
+//! signal.
+
+use leptos::prelude::*;
+
+use crate::app::browser::offline;
+use crate::app::page::{BatchAnswers, TinCard, WantedCard};
+use crate::app::part::Button;
+use crate::app::state::{Desk, State, memo};
+use crate::words::class::StreamLines;
+use crate::words::handed::{bench_card, steps};
+use crate::words::{notice, say};
+
+/// What a visitor sees first.
+#[component]
+pub fn VisitCards() -> impl IntoView {
+    view! {
+        <div class="newspaper visit">
+            <HandedCard />
+            <WantedCard />
+            <TinCard />
+            <WeighCard />
+            <StepsCard />
+        </div>
+    }
+}
+
+/// What this is, and whether it works with no signal by now.
+#[component]
+fn HandedCard() -> impl IntoView {
+    let state = State::here();
+    let kept = RwSignal::new(None);
+    offline::when_kept(kept);
+    let offline = move || match kept.get() {
+        Some(true) => notice::offline_ready(),
+        Some(false) => notice::offline_never(),
+        None => notice::offline_soon(),
+    };
+    view! {
+        <section class="card" aria-label=say!("Handed to you")>
+            <header>
+                <h2>{say!("Handed to you")}</h2>
+            </header>
+            <div class="body">
+                <p>{say!("Say how many pieces you make, or which tin you have, and every weight follows. A tap on a figure shows how it came about.")}</p>
+                <p role="status" class="follows"><b>{offline}</b></p>
+                <Show when=move || !state.is_trial()>
+                    <div class="buttons">
+                        <Button says=say!("Try something without changing it") tapped=move |()| state.begin_trial() />
+                    </div>
+                </Show>
+            </div>
+        </section>
+    }
+}
+
+/// What to weigh for the batch, and what must be named.
+#[component]
+fn WeighCard() -> impl IntoView {
+    let state = State::here();
+    let (answers, desk) = (BatchAnswers::here(), Desk::here());
+    let card = memo(move || {
+        let (scaled, rounded) = (answers.scaled.get().ok()?, answers.rounded.get()?);
+        let (sheet, manner) = (state.stands(), state.manner.get());
+        Some(
+            desk.pantry
+                .with(|pantry| bench_card(&sheet, &scaled, &rounded, pantry, None, manner)),
+        )
+    });
+    let line = |(food, shows): (String, String)| view! { <tr><th scope="row">{food}</th><td>{shows}</td></tr> };
+    let stream = move |stream: StreamLines| {
+        view! {
+            <table class="label-table">
+                <caption>{stream.name}</caption>
+                <tbody>{stream.lines.into_iter().map(line).collect_view()}</tbody>
+            </table>
+        }
+    };
+    move || {
+        card.get().map(|card| {
+            view! {
+                <section class="card" aria-label=say!("What to weigh")>
+                    <header>
+                        <h2>{say!("What to weigh")}</h2>
+                        <span class="quiet">{card.made}</span>
+                    </header>
+                    <div class="body">
+                        {card.streams.into_iter().map(stream).collect_view()}
+                        <p><b>{card.allergens}</b></p>
+                    </div>
+                </section>
+            }
+        })
+    }
+}
+
+/// What to do, stream by stream, each with its cautions.
+#[component]
+fn StepsCard() -> impl IntoView {
+    let state = State::here();
+    let told = memo(move || {
+        let manner = state.manner.get();
+        state.with(|sheet| {
+            let names = sheet.formula.streams.iter().map(|one| one.name.clone());
+            names.zip(steps(sheet, manner)).collect::<Vec<_>>()
+        })
+    });
+    let stream = |(name, steps): (String, Vec<String>)| {
+        let steps = steps.into_iter().map(|step| view! { <li>{step}</li> });
+        view! {
+            <h3>{name}</h3>
+            <ol>{steps.collect_view()}</ol>
+        }
+    };
+    view! {
+        <section class="card" aria-label=say!("What to do")>
+            <header>
+                <h2>{say!("What to do")}</h2>
+            </header>
+            <div class="body">{move || told.get().into_iter().map(stream).collect_view()}</div>
+        </section>
+    }
+}
