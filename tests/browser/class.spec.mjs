@@ -3,6 +3,7 @@
 import assert from 'node:assert/strict';
 import { axe, ready, shot } from './launch.mjs';
 import { BatchPage, plain, whole } from './pages/batch.mjs';
+import { DayPage } from './pages/day.mjs';
 import { test } from './promises.mjs';
 
 async function opened(desk, screen = 'phone', options) {
@@ -104,6 +105,61 @@ test('a class of twelve is told bench by bench and load by load', async (desk) =
   assert.match(await text(card), /12 students at 6 benches/);
   await page.getByRole('button', { name: 'Make the batch the whole class’s' }).click();
   assert.match(plain(await batch.key('Pieces')), /^12 × 450 g$/);
+});
+
+/// 13 loaves, six at a time: three loads; each dough and each bake begins as much later than the one before.
+test('the class’s oven loads become steps of the plan, each in its turn', async (desk) => {
+  const { page } = await opened(desk);
+  await unfold(page, 'Class');
+  await page.getByRole('button', { name: 'Plan the day with these oven loads' }).click();
+  await page.getByRole('heading', { level: 1, name: 'Day' }).waitFor({ state: 'attached' });
+  const day = new DayPage(page);
+  const steps = await day.listed();
+  const begins = (name) => {
+    const found = steps.find((step) => step.name === name);
+    assert.ok(found, `${name} is among: ${steps.map((step) => step.name).join('; ')}`);
+    const [hours, minutes] = found.clock.split(':').map(Number);
+    return 60 * hours + minutes;
+  };
+  const bakes = ['Bake, phase 1', 'Load 2: bake in its turn', 'Load 3: bake in its turn'].map(begins);
+  assert.equal(bakes[2] - bakes[1], bakes[1] - bakes[0]);
+  const doughs = ['Load 2: dough from the bowl to the oven', 'Load 3: dough from the bowl to the oven'].map(begins);
+  assert.equal(doughs[1] - doughs[0], bakes[1] - bakes[0]);
+  await unfold(page, 'Fridge and oven');
+  assert.match(plain(await page.locator('main').innerText()), /3 loads, \d+ min apart/);
+  await shot(page, 'day-loads-phone');
+  await page.getByRole('radio', { name: 'are shaped together' }).check();
+  const together = (await day.listed()).map((step) => step.name);
+  assert.ok(together.includes('Load 3: proof in its turn') && !together.some((name) => name.includes('dough from the bowl')));
+  assert.equal(await page.evaluate(() => document.documentElement.scrollWidth > innerWidth), false);
+});
+
+/// One oven place for thirteen loaves: more steps than a plan may have, which is said.
+test('more loads than a plan can hold are answered in words', async (desk) => {
+  const { page } = await opened(desk);
+  await new DayPage(page).open();
+  await unfold(page, 'Fridge and oven');
+  await page.getByRole('textbox', { name: /^Oven loads/ }).fill('40');
+  assert.match(plain(await page.locator('main').innerText()), /No plan can be made/);
+  await page.getByRole('textbox', { name: /^Oven loads/ }).fill('2');
+  await page.getByText('Load 2: proof in its turn').waitFor();
+});
+
+test('a price, a tin and a class follow from one tab to the other', async (desk) => {
+  const { page, context } = { ...(await opened(desk)), context: desk.visits[0].context };
+  const other = await context.newPage();
+  await other.goto(desk.address);
+  await ready(other);
+  await new BatchPage(other).open();
+  for (const one of [page, other]) await unfold(one, 'Shopping and cost');
+  await page.getByRole('textbox', { name: /^One pack holds/ }).fill('2000');
+  await page.getByRole('textbox', { name: /^One pack costs/ }).fill('24.5');
+  await other.locator('.shopping li').first().getByText(/5\.71/).waitFor();
+  await page.getByRole('button', { name: 'Save this tin among mine' }).click();
+  await other.getByRole('button', { name: 'Take it from my tins' }).waitFor();
+  for (const one of [page, other]) await unfold(one, 'Class');
+  await page.getByRole('textbox', { name: /^Students in the room/ }).fill('9');
+  await other.getByText(/^9 students at 9 benches/).first().waitFor();
 });
 
 for (const screen of ['phone', 'wide']) {

@@ -42,6 +42,31 @@ test('a file of all formulas taken in elsewhere brings every one, whole', async 
   for (const sheet of kept) assert.ok(there.includes(sheet), sheet.slice(0, 80));
 });
 
+test('a file of everything brings tins, prices and class along, says so, and adds nothing twice', async (desk) => {
+  const { page } = await desk.open('phone');
+  const formula = new Formula(page);
+  await formula.go('Batch');
+  await page.getByRole('button', { name: 'Save this tin among mine' }).click();
+  for (const title of ['Shopping and cost', 'Class']) await page.locator('summary').filter({ hasText: title }).click();
+  await page.getByRole('textbox', { name: /^One pack holds/ }).fill('2000');
+  await page.getByRole('textbox', { name: /^One pack costs/ }).fill('24.5');
+  await page.getByRole('textbox', { name: /^Students in the room/ }).fill('9');
+  const { text } = await (await new HandOut(formula).open()).save('Save all formulas');
+  const other = new Formula((await desk.open('phone')).page);
+  await other.go('Batch');
+  const hand = await new HandOut(other).open();
+  const said = await hand.take(text);
+  assert.match(said, /Added: one tin, the packet of one ingredient and the class\. What was here stays as it is\./);
+  await other.close();
+  await other.page.getByRole('button', { name: 'Take it from my tins' }).waitFor();
+  const before = await all(other.page);
+  assert.match(before['softcrumb.pantry'], /"price":24.5/);
+  assert.match(before['softcrumb.class'], /"students":9/);
+  await hand.open();
+  assert.doesNotMatch(await hand.take(text), /Added/);
+  for (const key of ['softcrumb.tins', 'softcrumb.pantry', 'softcrumb.class']) assert.equal((await all(other.page))[key], before[key]);
+});
+
 test('a file of one formula holds just that one', async (desk) => {
   const { page } = await desk.open('phone');
   const formula = new Formula(page);

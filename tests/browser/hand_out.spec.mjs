@@ -2,8 +2,11 @@
 
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
+import { read } from './decode.mjs';
 import { axe, shot } from './launch.mjs';
 import { plain } from './pages/batch.mjs';
+import { HandOut } from './pages/hand_out.mjs';
+import { openRecord } from './pages/storage.mjs';
 import { Whole } from './pages/whole.mjs';
 import { test } from './promises.mjs';
 
@@ -33,34 +36,108 @@ test('the link is a square code that is drawn, named and saved', async (desk) =>
   }
 });
 
-/// Pages of a PDF.
-const pages = (pdf) => pdf.toString('latin1').match(/\/Type\s*\/Page\b(?!s)/g).length;
-/// Width and height of its first page, in millimetres.
-const size = (pdf) => {
-  const box = pdf.toString('latin1').match(/\/MediaBox\s*\[\s*([\d.]+)\s+([\d.]+)\s+([\d.]+)\s+([\d.]+)/);
-  return [Number(box[3]), Number(box[4])].map((points) => Math.round((points / 72) * 25.4));
-};
+const CARD = 'Print the bench card (A5)';
+const SHEET = 'Print the class sheet (A4 or Letter)';
+/// What paper there is, mm: as printed by a browser that goes by the page, or by its own paper.
+const PAPERS = { A5: [148, 210], A4: [210, 297], Letter: [216, 279] };
 
-for (const [name, format, wanted] of [
-  ['Print the bench card (A5)', 'A4', [148, 210]],
-  ['Print the class sheet (A4 or Letter)', 'A4', [210, 297]],
-  ['Print the class sheet (A4 or Letter)', 'Letter', [216, 279]],
-]) {
-  test(`one page: ${name} on ${format}`, async (desk) => {
+/// Prints what stands ready, and reads it as a scanner and a phone would.
+async function printed(page, paper, name) {
+  const ways = paper === 'A5' ? { preferCSSPageSize: true } : { format: paper };
+  const found = read(await page.pdf(ways), `${name}-${paper}.pdf`);
+  assert.equal(found.pages, 1, `${name} on ${paper} takes one page`);
+  assert.deepEqual(found.mm, PAPERS[paper]);
+  const [left, top, right, bottom] = found.ink;
+  assert.ok(left > 0.02 && top > 0.02 && right < 0.98 && bottom < 0.985, `nothing is cut off: ${found.ink}`);
+  return found;
+}
+
+for (const [button, paper] of [[CARD, 'A5'], [SHEET, 'A4'], [SHEET, 'Letter']]) {
+  test(`one page, whose code opens the formula: ${button} on ${paper}`, async (desk) => {
     const { page, dialog } = await handOut(desk);
-    await dialog.getByRole('button', { name, exact: true }).click();
+    const link = await dialog.getByRole('textbox', { name: /^A link/ }).inputValue();
+    await dialog.getByRole('button', { name: button, exact: true }).click();
     await page.locator('.paper').waitFor({ state: 'attached' });
-    const pdf = await page.pdf({ format, preferCSSPageSize: wanted[0] === 148, margin: { top: '10mm', bottom: '10mm', left: '10mm', right: '10mm' } });
-    assert.equal(pages(pdf), 1);
-    assert.deepEqual(size(pdf), wanted);
+    const found = await printed(page, paper, button === CARD ? 'card' : 'sheet');
+    assert.deepEqual(found.codes, [link]);
+    assert.match(found.text, /Lantern Lane chocolate loaf/);
+    assert.match(found.text, /Your local food-safety rules/);
     await page.emulateMedia({ media: 'print' });
-    const seen = plain(await page.locator('.paper').innerText());
-    assert.match(seen, /Lantern Lane chocolate loaf/);
-    assert.match(seen, /Your local food-safety rules/);
     assert.equal(await page.getByRole('dialog').isVisible(), false, 'only the paper is printed');
-    await shot(page, `paper-${wanted[0]}`);
   });
 }
+
+/// A formula with so many streams of eight ingredients each, as a file.
+async function crowded(page, streams) {
+  const record = await openRecord(page);
+  const [dough] = record.formula.streams.filter((stream) => stream.kind === 'final');
+  const lines = Array.from({ length: 8 }, (_, at) => dough.lines[at % dough.lines.length]);
+  const kinds = ['paste', 'preferment', 'final', 'filling', 'topping', 'wash'];
+  record.formula.streams = Array.from({ length: streams }, (_, at) => ({
+    kind: kinds[at % kinds.length], name: `Stream number ${at + 1} of a long evening`,
+    lines: lines.map((line, row) => ({ ...line, mass_g: 10 + at + row / 2 })),
+  }));
+  record.batch.wanted = { by: 'times', times: 1 };
+  record.name = `Crowded ${streams}`;
+  return JSON.stringify(record);
+}
+
+for (const [streams, paper] of [[3, 'A5'], [5, undefined], [12, 'A4']]) {
+  test(`a formula of ${streams * 8} ingredients is printed on one page, or on larger paper that is told before`, async (desk) => {
+    const { page } = await desk.open('wide');
+    const out = await new HandOut(new Whole(page)).open();
+    await out.take(await crowded(page, streams));
+    await out.whole.close();
+    await out.open();
+    await page.getByRole('heading', { name: 'On paper' }).waitFor();
+    const large = await page.getByText('the bench card is set for A4 or Letter').isVisible();
+    if (paper) assert.equal(large, paper === 'A4', 'it is told before printing');
+    const link = await out.link();
+    await page.getByRole('button', { name: CARD }).click();
+    await page.locator('.paper').waitFor({ state: 'attached' });
+    const card = await printed(page, large ? 'A4' : 'A5', `card-${streams * 8}`);
+    if (large) await printed(page, 'Letter', `card-${streams * 8}`);
+    assert.deepEqual(card.codes, [link]);
+    assert.match(card.text, new RegExp(`Stream number ${streams} of`));
+    assert.match(card.text, /Your local food-safety rules/);
+    await page.getByRole('button', { name: SHEET }).click();
+    await page.locator('.class-sheet').waitFor({ state: 'attached' });
+    for (const sheet of ['A4', 'Letter']) {
+      const found = await printed(page, sheet, `sheet-${streams * 8}`);
+      assert.deepEqual(found.codes, [link]);
+      assert.match(found.text, /Your local food-safety rules/);
+    }
+  });
+}
+
+/// Words that do not pack well, as a note in a script of many signs.
+const NOTE = Array.from({ length: 900 }, (_, at) => String.fromCodePoint(0x4e00 + ((at * 7919) % 20_000))).join('');
+
+test('what makes a link too long is left out with one tap, from the link only', async (desk) => {
+  const { page } = await desk.open('phone');
+  const whole = new Whole(page);
+  const out = await new HandOut(whole).open();
+  const record = await openRecord(page);
+  await out.take(JSON.stringify({ ...record, name: 'With a long note', note: NOTE }));
+  await whole.close();
+  await out.open();
+  await page.getByText(/characters, and a code that phones still read holds/).waitFor();
+  const before = await out.link();
+  await page.getByText('Make link and code shorter').click();
+  const note = page.getByRole('button', { name: /^Leave out the note: [\d,]+ characters less, which is enough for a code$/ });
+  const saves = Number((await note.innerText()).match(/[\d,]+/)[0].replace(',', ''));
+  await note.click();
+  await page.getByRole('img', { name: /A square code/ }).waitFor();
+  const after = await out.link();
+  assert.equal(before.length - after.length, saves, 'it saves what it says');
+  await shot(page, 'hand-out-shorter');
+  assert.equal((await openRecord(page)).note, NOTE, 'the formula keeps its note');
+  const visit = await desk.open('phone', { at: after.slice(desk.address.length) });
+  assert.equal(await new Whole(visit.page).name(), 'With a long note');
+  await page.getByRole('button', { name: /^Put the note back/ }).click();
+  await page.getByText(/characters, and a code that phones still read holds/).waitFor();
+  assert.equal(await out.link(), before);
+});
 
 test('the formula goes out as a table, a recipe, text and Markdown', async (desk) => {
   const { page, dialog } = await handOut(desk);

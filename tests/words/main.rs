@@ -25,6 +25,7 @@ mod heat;
 mod loads;
 mod manners;
 mod names;
+mod paper_fit;
 mod pictures;
 mod plain_speech;
 mod reading;

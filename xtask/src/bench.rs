@@ -32,7 +32,7 @@ pub(crate) fn run(given: &[String]) -> Result<bool> {
         let mut node = browser::node("bench/run.mjs")?;
         node.env("SOFTCRUMB_COOLING", &cooling.address);
         let quick = node.status()?.success();
-        return Ok(timed()? && beside_scipy()? && quick);
+        return Ok(worksheet("--time")? && beside_scipy()? && quick);
     }
     let ours = build::build()?;
     let (floor_folder, floor) = beside(FLOOR)?;

@@ -1,7 +1,7 @@
 //! The browser's tests: brings Chromium and the driver where it may, serves the page, runs them.
 
 use crate::part::{self, Part};
-use crate::{bring, house, server, step};
+use crate::{bring, house, peers, server, step};
 use anyhow::{Context, Result};
 use std::path::{Path, PathBuf};
 use std::process::Command;
@@ -22,6 +22,8 @@ pub(crate) fn part() -> Part {
         let serving = server::start(&house::dist(), "/", server::listen(0)?)?;
         let mut command = node("run.mjs")?;
         command.env("SOFTCRUMB_ADDRESS", serving.address);
+        // Printed pages and codes are read by the peers' decoder.
+        command.env("SOFTCRUMB_PYTHON", peers::prepare()?);
         Ok(command)
     };
     match ready() {

@@ -9,7 +9,7 @@ export class Formula extends Whole {
 
   /// Names of the streams in their order.
   async streams() {
-    const cards = this.page.getByRole('main').getByRole('region').filter({ has: this.page.getByRole('group') });
+    const cards = this.page.getByRole('main').getByRole('region').filter({ has: this.page.locator('.line') });
     return cards.evaluateAll((all) => all.map((card) => card.ariaLabel));
   }
 

@@ -1,0 +1,118 @@
+//! The story of a class: a teacher plans and prints it, a student opens the code, bakes in an own tin, without a signal.
+
+import assert from 'node:assert/strict';
+import { axe, kept, ready, shot } from './launch.mjs';
+import { read } from './decode.mjs';
+import { BatchPage, plain, whole } from './pages/batch.mjs';
+import { HandOut } from './pages/hand_out.mjs';
+import { drawn, until, Whole } from './pages/whole.mjs';
+import { test } from './promises.mjs';
+
+const NAME = 'Lantern Lane chocolate loaf';
+
+/// The teacher's desk: a class of twelve in pairs, its sheet printed, the code on the screen.
+async function teach(desk) {
+  const { page } = await desk.open('wide');
+  await new BatchPage(page).open();
+  await page.locator('summary').filter({ hasText: 'Class' }).click();
+  await page.getByRole('textbox', { name: /^Students in the room/ }).fill('12');
+  await page.getByRole('textbox', { name: /^At one bench/ }).fill('2');
+  assert.match(plain(await page.locator('#class').innerText()), /12 students at 6 benches, 13 loaves/);
+  const out = await new HandOut(new Whole(page)).open();
+  const link = await out.link();
+  await page.getByRole('button', { name: 'Print the class sheet (A4 or Letter)' }).click();
+  await page.locator('.class-sheet').waitFor({ state: 'attached' });
+  const printed = read(await page.pdf({ format: 'A4' }), 'story-class-sheet.pdf');
+  const code = out.dialog.getByRole('img', { name: /A square code/ });
+  await code.scrollIntoViewIfNeeded();
+  const seen = read(await code.screenshot(), 'story-code.png');
+  return { link, printed, seen };
+}
+
+/// What is to be weighed, stream by stream, as it is read.
+const weights = async (page) => plain(await page.getByRole('region', { name: 'What to weigh' }).innerText());
+
+test('a class of twelve: planned, printed, opened from the code on a phone, scaled, kept, without a signal', async (desk) => {
+  const { link, printed, seen } = await teach(desk);
+  assert.equal(printed.pages, 1);
+  assert.deepEqual(printed.codes, [link], 'the code on paper opens the formula');
+  assert.match(printed.text, /12 students at 6 benches/);
+  assert.deepEqual(seen.codes, [link], 'and so does the code on the screen');
+
+  const student = await desk.open('phone', { at: seen.codes[0].slice(desk.address.length) });
+  const { page, context } = student;
+  const at = new Whole(page);
+  assert.equal(await at.name(), NAME);
+  await at.notice('This formula came with a link').waitFor();
+  await page.getByText('Ready to work with no signal.').waitFor();
+  await kept(page);
+  const steps = plain(await page.getByRole('region', { name: 'What to do' }).innerText());
+  assert.match(steps, /Pour the boiling liquid on the flour/);
+  assert.match(steps, /fridge overnight/);
+  assert.match(steps, /Bake until the middle is done/);
+  await shot(page, 'visit-phone');
+
+  await scaleToOwnTin(page);
+  await page.getByRole('button', { name: 'Keep it', exact: true }).click();
+  await at.notice('This formula came with a link').waitFor({ state: 'hidden' });
+  const batch = await new BatchPage(page).open();
+  const dough = await batch.key('Dough to mix');
+
+  await context.setOffline(true);
+  await page.reload();
+  await ready(page);
+  assert.equal(await at.name(), NAME, 'it opens in flight mode');
+  await until(() => batch.key('Dough to mix'), (now) => now === dough, 'the batch is as it was left');
+  await at.go('Chocolate');
+  await at.go('Day');
+  await at.saysNothingWrong();
+});
+
+/// A round tin of 20 cm, straight and 8 deep: π × 10² × 8 = 2513.3 cm³; at 3.9 cm³/g 644 g.
+async function scaleToOwnTin(page) {
+  const before = await weights(page);
+  await page.getByRole('combobox', { name: 'Baked in' }).selectOption({ label: 'Round tin' });
+  for (const [name, text] of [[/^Across the rim/, '20'], [/^Across the bottom/, '20'], [/^Depth/, '8']]) {
+    await page.getByRole('textbox', { name }).fill(text);
+  }
+  const tin = page.getByRole('region', { name: 'Tin', exact: true });
+  assert.match(plain(await tin.innerText()), /2\.51 l.*644 g/s);
+  await page.getByRole('button', { name: 'Make the batch for these tins' }).click();
+  await until(() => weights(page), (now) => now !== before, 'the weights follow the tin');
+  // Pieces can be asked for as well, with nothing to set up before.
+  await page.getByRole('combobox', { name: 'Ask for it by' }).selectOption({ label: 'Pieces' });
+  await page.getByRole('textbox', { name: /^Pieces/ }).first().fill('7');
+  assert.match(await weights(page), /7 × /);
+}
+
+test('a visitor tries something, looks how a figure came about, and nothing is kept by that', async (desk) => {
+  const teacher = await desk.open('wide');
+  const link = await (await new HandOut(new Whole(teacher.page)).open()).link();
+  const { page } = await desk.open('phone', { at: link.slice(desk.address.length) });
+  await page.getByRole('region', { name: 'Handed to you' }).waitFor();
+  await page.getByRole('button', { name: 'Try something without changing it' }).click();
+  await page.getByRole('region', { name: 'Trial' }).waitFor();
+  const before = await weights(page);
+  await page.getByRole('textbox', { name: /^Whole milk, weight/ }).first().fill('90');
+  await until(() => weights(page), (now) => now !== before, 'a trial shows in what is weighed');
+  await page.getByRole('button', { name: 'Drop', exact: true }).click();
+  await until(() => weights(page), (now) => now === before, 'dropped, all is as it was');
+  await new Whole(page).keyFigure('True water').click();
+  await page.getByRole('dialog').waitFor();
+});
+
+for (const screen of ['phone', 'wide']) {
+  for (const colorScheme of ['light', 'dark']) {
+    test(`what a visitor sees is open to all (${screen}, ${colorScheme})`, async (desk) => {
+      const teacher = await desk.open('wide');
+      const link = await (await new HandOut(new Whole(teacher.page)).open()).link();
+      const { page } = await desk.open(screen, { at: link.slice(desk.address.length), colorScheme });
+      await page.getByText('Ready to work with no signal.').waitFor();
+      await shot(page, `visit-${screen}-${colorScheme}`);
+      await whole(page);
+      await drawn(page);
+      assert.deepEqual(await axe(page), []);
+      assert.equal(await page.evaluate(() => document.documentElement.scrollWidth > innerWidth), false);
+    });
+  }
+}
