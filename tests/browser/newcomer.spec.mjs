@@ -1,6 +1,7 @@
 //! A first visit: the worked example stands there whole, follows every change, and shows how each figure came about.
 
 import assert from 'node:assert/strict';
+import { ready } from './launch.mjs';
 import { Formula } from './pages/formula.mjs';
 import { drawn, until } from './pages/whole.mjs';
 import { test } from './promises.mjs';
@@ -54,6 +55,64 @@ test('one changed weight moves its percentage and every figure by the next frame
   const water = number(await valueOf(page, 'True water')) - number(before.find((one) => one.label === 'True water').value);
   close(water, (100 * 48 * 0.876) / FLOUR, 0.3, 'more true water');
   assert.equal(await valueOf(page, 'Salt'), before.find((one) => one.label === 'Salt').value, 'no more flour, so the salt stays');
+});
+
+/// Runs in the page: types a weight into the first box, then reads the page in the frame it is typed for and in the one after.
+async function typeAndRead(weight) {
+  const frame = () => new Promise((done) => requestAnimationFrame(done));
+  const read = (part) => [...document.querySelectorAll(`${part} :is(input, .figure, .ledger svg, .advice, .follows)`)]
+    .map((one) => `${one.id} ${one.value ?? one.ariaLabel ?? ''} ${one.textContent}`);
+  const box = document.querySelector('main .line input');
+  box.focus();
+  await frame();
+  await frame();
+  const [far, near] = ['main > .columns > .cards:nth-child(2)', 'main .card.stream:first-child'];
+  const before = read(far);
+  box.value = weight;
+  box.dispatchEvent(new InputEvent('input', { bubbles: true }));
+  await frame();
+  const first = { keys: read('.keys'), near: read(near) };
+  await frame();
+  // What stands when the third frame begins was drawn in the second.
+  await frame();
+  const second = { keys: read('.keys'), near: read(near), far: read(far), all: read('main') };
+  return { before, first, second };
+}
+
+test('what is on the screen follows a weight in the next frame, all that is off it in the frame after', async (desk) => {
+  const { page } = await desk.open('phone');
+  await new Formula(page).figure('Scalded flour').first().waitFor({ state: 'attached' });
+  // Until the browser has looked where each card stands.
+  await drawn(page);
+  for (const weight of ['77', '58,5', '120']) {
+    const { before, first, second } = await page.evaluate(typeAndRead, weight);
+    assert.ok(before.length > 15, 'the figures below are there');
+    assert.deepEqual(first, { keys: second.keys, near: second.near }, 'what is on the screen waits for no other frame');
+    assert.notDeepEqual(second.far, before, 'the figures below have followed');
+    const words = (all) => all.map((one) => one.replace('58,5', '58.5'));
+    await page.reload();
+    await ready(page);
+    await new Formula(page).figure('Scalded flour').first().waitFor({ state: 'attached' });
+    const { second: anew } = await page.evaluate(typeAndRead, weight);
+    assert.deepEqual(words(second.all), words(anew.all), 'and are those of the page opened anew');
+  }
+});
+
+test('a box off the screen keeps what is typed into it, and everything follows', async (desk) => {
+  const page = new Formula((await desk.open('phone')).page);
+  await page.figure('Scalded flour').first().waitFor({ state: 'attached' });
+  const box = page.weight('Chocolate and water', 'Water');
+  await page.page.evaluate(() => scrollTo(0, 0));
+  await drawn(page.page);
+  const shown = await box.evaluate((box) => {
+    box.value = '31,50';
+    box.dispatchEvent(new InputEvent('input', { bubbles: true }));
+    return new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(() => done(box.value), 100))));
+  });
+  assert.equal(shown, '31,50', 'the text stays as typed');
+  await page.page.reload();
+  await ready(page.page);
+  assert.equal(await box.inputValue(), '31.5', 'and is kept');
 });
 
 test('a changed percentage moves the weight, whichever way a number is typed', async (desk) => {

@@ -73,7 +73,7 @@ async function publish(folder, { broken = false } = {}) {
   const index = await readFile(join(folder, 'index.html'), 'utf8');
   const later = index.replace('name="description" content="', '$&Later: ');
   assert.notEqual(later, index);
-  const sum = (text) => `sha384-${createHash('sha384').update(text).digest('base64')}`;
+  const sum = (text) => `sha256-${createHash('sha256').update(text).digest('base64')}`;
   const worker = await readFile(join(folder, 'service_worker.js'), 'utf8');
   const changed = worker.replace(sum(index), sum(broken ? `${later} ` : later)).replace(/VERSION = '\w+'/, "VERSION = 'later'");
   assert.ok(changed.includes("'later'") && !changed.includes(sum(index)));

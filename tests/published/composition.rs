@@ -14,7 +14,7 @@ fn larder() -> impl Iterator<Item = &'static Ingredient> {
 /// Holds one part of one ingredient against its cell: the very figure, or named as worked out
 /// where there is none (a part of nothing needs no figure).
 fn same(row: &Ingredient, part: Part, cell: Option<f64>) {
-    let ours = row.composition.part(part);
+    let ours = row.composition().part(part);
     let named = row.worked_out().any(|worked_out| worked_out == part);
     match cell {
         Some(printed) => {
@@ -40,7 +40,7 @@ fn same(row: &Ingredient, part: Part, cell: Option<f64>) {
 fn nothing_to_tell(row: &Ingredient, part: Part) -> bool {
     part == Part::Alcohol
         || part == Part::Starch
-        || part == Part::Saturates && row.composition.fat == Share::NONE
+        || part == Part::Saturates && row.composition().fat == Share::NONE
 }
 
 /// Source: USDA ARS, *National Nutrient Database for Standard Reference, Release 28* (2016).
@@ -127,7 +127,7 @@ fn every_french_row_is_the_table_s_own() {
 #[test]
 fn parts_add_up_to_a_hundred_grams_but_for_the_published_exceptions() {
     for row in larder() {
-        let made_of = row.composition;
+        let made_of = row.composition();
         let sum = [
             made_of.water,
             made_of.protein,
@@ -157,7 +157,7 @@ fn parts_add_up_to_a_hundred_grams_but_for_the_published_exceptions() {
 fn starch_is_printed_or_what_fibre_and_sugars_leave() {
     let (american, french) = (rows(SR28), rows(CIQUAL));
     for row in larder() {
-        let starch = row.composition.starch;
+        let starch = row.composition().starch;
         if row.starch_from_table || starch == Share::NONE {
             continue;
         }
@@ -179,7 +179,7 @@ fn starch_is_printed_or_what_fibre_and_sugars_leave() {
     }
     for cereal in larder().filter(|row| row.number < 200 && row.name != "Wheat gluten") {
         assert!(
-            cereal.composition.starch.percent() > 25.0,
+            cereal.composition().starch.percent() > 25.0,
             "{} has no starch",
             cereal.name
         );
@@ -192,7 +192,7 @@ fn starch_is_printed_or_what_fibre_and_sugars_leave() {
 fn sugars_pass_carbohydrate_only_in_the_milks_that_print_it() {
     let mut passing = BTreeSet::new();
     for row in larder() {
-        let made_of = row.composition;
+        let made_of = row.composition();
         assert!(made_of.saturates <= made_of.fat, "{} saturates", row.name);
         assert!(made_of.fibre <= made_of.carbohydrate, "{} fibre", row.name);
         // A few milligrams of sodium lie below the last digit of ash, or its "< 0,25".

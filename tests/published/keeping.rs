@@ -53,7 +53,7 @@ fn salt_lowers_water_activity_as_tabulated() {
 /// equation give a saturated solution 0.8498 at 20 °C, and most syrups are far from it.
 #[test]
 fn chocolate_and_water_keep_as_a_fresh_food() {
-    let part = |number: u16| Listed::numbered(number).unwrap().row().composition;
+    let part = |number: u16| Listed::numbered(number).unwrap().row().composition();
     let chocolate = ChocolatePart {
         composition: part(1001),
         mass: grams(100.0),

@@ -18,7 +18,7 @@ fn grams(g: f64) -> Mass {
 }
 
 fn fat_of(number: u16) -> Share {
-    Listed::numbered(number).unwrap().row().composition.fat
+    Listed::numbered(number).unwrap().row().composition().fat
 }
 
 /// Source: Beckett (ed.), *Industrial Chocolate Manufacture and Use*, 4th ed. 2009, p. 668: cocoa

@@ -22,8 +22,8 @@ fn scalded(number: u16, grain: Grain, g: f64, t: f64) -> Scalded {
     Scalded {
         of: row.name.into(),
         mass: grams(g),
-        matter: Matter::of(&row.composition).unwrap(),
-        starch: row.composition.starch,
+        matter: Matter::of(&row.composition()).unwrap(),
+        starch: row.composition().starch,
         grain,
         temperature: celsius(t),
     }

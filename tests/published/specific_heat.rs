@@ -21,7 +21,7 @@ fn kilojoules(food: &Composition, t: f64) -> f64 {
 }
 
 fn listed(number: u16) -> Composition {
-    Listed::numbered(number).unwrap().row().composition
+    Listed::numbered(number).unwrap().row().composition()
 }
 
 /// A food of one component, which tables print by itself.
@@ -240,7 +240,7 @@ fn melting_ice_takes_what_handbooks_say() {
 #[test]
 fn shares_of_a_food_sum_to_one_and_fibre_is_counted_once() {
     for food in Listed::all() {
-        let Ok(matter) = Matter::of(&food.row().composition) else {
+        let Ok(matter) = Matter::of(&food.row().composition()) else {
             panic!("{} has no composition", food.row().name);
         };
         let sum: f64 = Component::ALL

@@ -1,6 +1,7 @@
 //! Binds the compiled page to the browser: the script that loads it, and the trimmed binary.
 
 use crate::cut::{Cut, LOADER};
+use crate::short::short;
 use anyhow::{Context, Result, bail};
 use wasm_bindgen_cli_support::Bindgen;
 
@@ -42,12 +43,13 @@ pub(crate) fn bind(cut: Cut) -> Result<Bound> {
     for (path, text) in output.local_modules() {
         brought.push((format!("snippets/{path}"), text.clone()));
     }
-    let script = output.js().to_owned();
+    let wasm = output.wasm_mut().emit_wasm();
+    let (script, wasm) = short(output.js(), &wasm)?;
     Ok(Bound {
         loader: script.contains(LOADER).then_some(cut.loader),
         pieces: cut.pieces,
         script,
-        wasm: output.wasm_mut().emit_wasm(),
+        wasm,
         brought,
     })
 }

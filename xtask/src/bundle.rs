@@ -1,6 +1,7 @@
 //! Puts the built page together: names, sums, the shell, and the service worker's list.
 
 use crate::bind::Bound;
+use crate::crumbs;
 use crate::cut::{LOADER, SCRIPT};
 use crate::headers::POLICY;
 use crate::packed::{self, Packed};
@@ -127,17 +128,22 @@ impl<'a> Page<'a> {
 
     /// Writes the pieces; gives the script that loads them, with their names and sums put in.
     fn pieces(&mut self, mut loader: String, pieces: Vec<(String, Vec<u8>)>) -> Result<String> {
-        for (name, bytes) in pieces {
+        let (own, crumbs) = crumbs::sort_out(pieces);
+        for (name, bytes) in own {
             let (path, sum) = self.hashed(&name, bytes)?;
-            let asked = format!("fetch(new URL(\"./{name}\", import.meta.url))");
-            if !loader.contains(&asked) {
-                bail!("the script that loads pieces does not ask for {name}");
-            }
             let held = format!(
                 "fetch(new URL(\"./{path}\", import.meta.url), {{ integrity: \"{sum}\" }})"
             );
-            loader = loader.replace(&asked, &held);
+            loader = asking(&loader, &name, &held)?;
         }
+        if crumbs.places.is_empty() {
+            return Ok(loader);
+        }
+        for (name, place) in &crumbs.places {
+            loader = asking(&loader, name, &crumbs::ask(place))?;
+        }
+        let (path, sum) = self.hashed("chunk_small.wasm", crumbs.bytes)?;
+        loader.push_str(&crumbs::finder(&path, &sum));
         Ok(loader)
     }
 
@@ -213,6 +219,15 @@ impl<'a> Page<'a> {
             list.trim().trim_end_matches(',').to_owned(),
         ))
     }
+}
+
+/// The script that loads pieces, asking for the piece `name` as it should.
+fn asking(loader: &str, name: &str, so: &str) -> Result<String> {
+    let asked = format!("fetch(new URL(\"./{name}\", import.meta.url))");
+    if !loader.contains(&asked) {
+        bail!("the script that loads pieces does not ask for {name}");
+    }
+    Ok(loader.replace(&asked, so))
 }
 
 /// Puts each value in place of its `{{name}}`. A name left over, or one not found, is a mistake.

@@ -2,7 +2,7 @@
 
 use anyhow::{Context, Result};
 use base64::Engine as _;
-use sha2::{Digest, Sha384};
+use sha2::{Digest, Sha256};
 use std::fs;
 use std::io::{Cursor, Write as _};
 use std::path::Path;
@@ -35,17 +35,17 @@ pub(crate) fn wires(files: &[Packed]) -> (usize, usize) {
     )
 }
 
-/// The sum by which a browser knows the bytes it was promised: `sha384-…`.
+/// The sum by which a browser knows the bytes it was promised: `sha256-…`.
 pub(crate) fn sum(bytes: &[u8]) -> String {
     format!(
-        "sha384-{}",
-        base64::engine::general_purpose::STANDARD.encode(Sha384::digest(bytes))
+        "sha256-{}",
+        base64::engine::general_purpose::STANDARD.encode(Sha256::digest(bytes))
     )
 }
 
 /// A short name for the content: sixteen hexadecimal digits.
 pub(crate) fn short(bytes: &[u8]) -> String {
-    Sha384::digest(bytes)
+    Sha256::digest(bytes)
         .iter()
         .take(8)
         .map(|byte| format!("{byte:02x}"))
@@ -112,12 +112,12 @@ fn gzip(bytes: &[u8]) -> Result<Vec<u8>> {
 mod tests {
     use super::{hashed_name, is_hashed, sum};
 
-    /// Source: NIST, FIPS 180-4 example values, SHA-384 of the one-block message "abc".
+    /// Source: NIST, FIPS 180-4 example values, SHA-256 of the one-block message "abc".
     #[test]
     fn the_sum_of_abc_is_the_published_one() {
         assert_eq!(
             sum(b"abc"),
-            "sha384-ywB1P0WjXou1oD1pmsZQBycsMqsO3tFjGotgWkP/W+2AhgcroefMI1i67KE0yCWn"
+            "sha256-ungWv48Bz+pBQUDeXa4iI7ADYaOWF3qctBD/YfIAFa0="
         );
     }
 

@@ -22,8 +22,8 @@ async function wasm(address, sum) {
   const bytes = await answer.arrayBuffer();
   // Without a secure address there is no digest, nor any promise to keep.
   if (globalThis.crypto?.subtle) {
-    const digest = new Uint8Array(await crypto.subtle.digest('SHA-384', bytes));
-    if (`sha384-${btoa(String.fromCharCode(...digest))}` !== sum) throw new Error('the binary is not the one this page was built with');
+    const digest = new Uint8Array(await crypto.subtle.digest('SHA-256', bytes));
+    if (`sha256-${btoa(String.fromCharCode(...digest))}` !== sum) throw new Error('the binary is not the one this page was built with');
   }
   return (await compiled) ?? WebAssembly.compile(bytes);
 }

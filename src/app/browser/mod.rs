@@ -9,6 +9,7 @@ pub mod clock;
 pub mod dialog;
 pub mod file;
 pub mod focus;
+pub mod in_sight;
 pub mod locale;
 pub mod offline;
 pub mod persist;

@@ -40,6 +40,16 @@ pub fn place(place: Place) -> Option<AnyView> {
     }
 }
 
+/// The cards of Formula below those of the streams, which come right after these are drawn.
+pub fn formula_rest() -> AnyView {
+    piece!(load_formula_rest, formula_rest, || ())
+}
+
+/// The bar that stands there while a trial is on.
+pub fn trial_bar() -> AnyView {
+    piece!(load_trial_bar, trial_bar, || ())
+}
+
 /// Tins, labels, shopping and the class: the lower half of Batch, which comes after the upper.
 pub fn class() -> AnyView {
     piece!(load_class, class, || ())

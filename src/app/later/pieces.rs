@@ -10,9 +10,10 @@ use leptos::wasm_split::{SplitLoaderError, wasm_split};
 use super::slot::Piece;
 use crate::app::dialog::{HandMore, Over};
 use crate::app::page::{
-    BatchKeys, BatchPlace, ChocolateKeys, ChocolatePlace, ClassCards, Compare, DayKeys, HeatKeys,
-    HeatPlace, VisitCards, day_place, watch_timers,
+    BatchKeys, BatchPlace, ChocolateKeys, ChocolatePlace, ClassCards, Compare, DayKeys, FormulaRest,
+    HeatKeys, HeatPlace, VisitCards, day_place, watch_timers,
 };
+use crate::app::part::TrialBar;
 use crate::app::state::{Opened, State};
 use crate::sheet::link::{self, LinkError};
 use crate::sheet::record::{self, RecordError};
@@ -20,6 +21,16 @@ use crate::sheet::{Id, Kitchens, Moment, Settings, Sheet, Shelf};
 
 /// What an entry gives that draws nothing.
 type Given<T> = Result<T, SplitLoaderError>;
+
+#[wasm_split(formula, wasm_split_path = ::leptos::wasm_split, preload(load_formula_rest), fallible)]
+pub fn formula_rest() -> Piece {
+    Ok(view! { <FormulaRest /> }.into_any())
+}
+
+#[wasm_split(formula, wasm_split_path = ::leptos::wasm_split, preload(load_trial_bar), fallible)]
+pub fn trial_bar() -> Piece {
+    Ok(view! { <TrialBar /> }.into_any())
+}
 
 #[wasm_split(batch, wasm_split_path = ::leptos::wasm_split, preload(load_batch), fallible)]
 pub fn batch() -> Piece {

@@ -61,7 +61,7 @@ pub fn later(
             return view;
         }
         ask();
-        view! { <p class="quiet" role="status">{notice::loading()}</p> }.into_any()
+        view! { <p class="quiet coming" role="status">{notice::loading()}</p> }.into_any()
     };
     inside.into_any()
 }

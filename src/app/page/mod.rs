@@ -14,7 +14,7 @@ pub use batch::{
 pub use chocolate::{ChocolateAnswers, ChocolateKeys, ChocolatePlace};
 pub use class::{ClassCards, TinCard};
 pub use day::{DayKeys, day_place, watch_timers};
-pub use formula::{Compare, FormulaKeys, FormulaPlace, LineRow};
+pub use formula::{Compare, FormulaKeys, FormulaPlace, FormulaRest, LineRow};
 pub use heat::{HeatAnswers, HeatKeys, HeatPlace};
 
 /// The id of the heading of the place that is shown.

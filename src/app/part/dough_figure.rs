@@ -2,9 +2,9 @@
 
 use leptos::prelude::*;
 
-use super::figure::{Figure as Tapped, Shown, was_by};
-use crate::app::state::{State, memo};
-use crate::engine::formula::{Figure, Figures, Form, FormulaError, WaterLedger};
+use super::figure::{Shown, Tapped, was_by};
+use crate::app::state::{Opened, State, memo};
+use crate::engine::formula::{Figure, Figures, FormulaError};
 use crate::words::{Trouble, name, say, write};
 
 /// A figure of the dough as a share of its flour.
@@ -31,8 +31,7 @@ pub fn ShareFigure(
             },
         }
     });
-    let working = move |()| untrack(|| state.with(|sheet| figure.working(&sheet.formula)));
-    view! { <Tapped label=name::figure(figure) shown working=Callback::new(working) /> }
+    of_dough(state, Some(figure), shown)
 }
 
 /// A figure of the dough by weight.
@@ -55,8 +54,7 @@ pub fn MassFigure(
             }),
         }
     });
-    let working = move |()| untrack(|| state.with(|sheet| figure.working(&sheet.formula)));
-    view! { <Tapped label=name::figure(figure) shown working=Callback::new(working) /> }
+    of_dough(state, Some(figure), shown)
 }
 
 /// All water as a share of the dough: its moisture.
@@ -80,13 +78,14 @@ pub fn MoistureFigure() -> impl IntoView {
             },
         }
     });
-    let working = move |()| {
-        untrack(|| state.with(|sheet| WaterLedger::of(&sheet.formula, Form::AsWritten)))
-            .map(|ledger| ledger.working())
-            .unwrap_or_default()
-    };
-    let label = name::figure(Figure::TotalWater);
-    view! { <Tapped label shown working=Callback::new(working) /> }
+    of_dough(state, None, shown)
+}
+
+/// The figure, to be tapped for how it came about; the moisture where `figure` is none.
+fn of_dough(state: State, figure: Option<Figure>, shown: Memo<Shown>) -> AnyView {
+    let label = name::figure(figure.unwrap_or(Figure::TotalWater));
+    let open = move |value| state.open(Opened::OfDough { figure, value });
+    view! { <Tapped label shown open=Callback::new(open) /> }.into_any()
 }
 
 /// A figure as it stands, and as it is kept while a trial is on. The manner of writing is not

@@ -59,17 +59,33 @@ pub fn Figure(
     working: Callback<(), Vec<Line>>,
 ) -> impl IntoView {
     let state = State::here();
-    let value = move || shown.with(|shown| shown.value.clone());
-    let was = move || shown.with(|shown| shown.was.clone());
-    let open = move |_| {
+    let open = move |value| {
         state.open(Opened::Working {
             title: label.get_untracked(),
-            value: value(),
+            value,
             lines: working.run(()),
         });
     };
+    view! { <Tapped label shown open=Callback::new(open) /> }
+}
+
+/// A number one can tap.
+#[component]
+pub fn Tapped(
+    /// What it is.
+    #[prop(into)]
+    label: Signal<String>,
+    /// The figure.
+    #[prop(into)]
+    shown: Signal<Shown>,
+    /// Called with the figure as it is shown.
+    open: Callback<String>,
+) -> impl IntoView {
+    let value = move || shown.with(|shown| shown.value.clone());
+    let was = move || shown.with(|shown| shown.was.clone());
+    let tapped = move |_| open.run(shown.with_untracked(|shown| shown.value.clone()));
     view! {
-        <button type="button" class="figure" on:click=open aria-haspopup="dialog">
+        <button type="button" class="figure" on:click=tapped aria-haspopup="dialog">
             <span class="value">{value}</span>
             <span class="label">{label}</span>
             {move || was().map(|was| view! { <span class="was">{was}</span> })}

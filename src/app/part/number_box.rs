@@ -77,6 +77,7 @@ impl Memory {
 
     /// Takes a text as it was typed.
     fn read(self, text: String) {
+        self.state.look_here();
         // The figure typed back as it is shown changes nothing, though more digits stand behind it.
         let is_same = !text.trim().is_empty() && text.trim() == self.figure.get_untracked();
         let taken = if is_same {

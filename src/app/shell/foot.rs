@@ -4,7 +4,8 @@ use leptos::prelude::*;
 
 use crate::app::browser::storage::{self, StorageTrouble};
 use crate::app::browser::{clock, file, offline};
-use crate::app::part::{Button, TrialBar};
+use crate::app::later;
+use crate::app::part::Button;
 use crate::app::state::{Keeps, State, is_newer};
 use crate::sheet::record::write_sheet;
 use crate::sheet::{Fragment, Place};
@@ -33,7 +34,7 @@ pub fn Foot() -> impl IntoView {
                 </div>
             </Show>
             <Show when=move || state.is_trial()>
-                <TrialBar />
+                {later::trial_bar()}
             </Show>
         </div>
     }

@@ -22,18 +22,18 @@ impl State {
     /// The sheet as it stands. Handed out whole, so that what looks at it stays small.
     #[inline(never)]
     pub fn stands(self) -> Arc<Sheet> {
-        self.stands.get()
+        self.seen.with(|seen| Arc::clone(&seen.stands))
     }
 
     /// The sheet as it is kept.
     #[inline(never)]
     pub fn kept(self) -> Arc<Sheet> {
-        self.kept.get()
+        self.seen.with(|seen| Arc::clone(&seen.kept))
     }
 
-    /// The sheet as it stands, not followed.
+    /// The sheet as it stands now, not followed.
     pub fn sheet(self) -> Sheet {
-        untrack(|| self.with(Clone::clone))
+        self.stands.with_untracked(|sheet| Sheet::clone(sheet))
     }
 
     /// Puts another sheet in place of the one that stands. Changes in a row from the same box

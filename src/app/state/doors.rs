@@ -1,13 +1,13 @@
 //! Doors: what stands open over the page, one thing at a time.
 
-use crate::words::say;
 use leptos::prelude::*;
 
 use super::State;
 use crate::app::browser::{dialog, focus};
-use crate::engine::formula::LineAt;
+use crate::engine::formula::{Figure, LineAt};
 use crate::engine::larder::Food;
 use crate::engine::working::Line;
+use crate::words::{name, say};
 
 /// What stands open over the page.
 #[derive(Clone)]
@@ -20,6 +20,13 @@ pub enum Opened {
         value: String,
         /// The steps.
         lines: Vec<Line>,
+    },
+    /// How a figure of the dough came about: of its flour or by weight; its moisture where none.
+    OfDough {
+        /// Which figure.
+        figure: Option<Figure>,
+        /// The figure as it is shown.
+        value: String,
     },
     /// What can be done with a line.
     Line(LineAt),
@@ -47,6 +54,9 @@ impl Opened {
     pub fn title(&self) -> String {
         match self {
             Self::Working { title, .. } | Self::Pick { title, .. } => title.clone(),
+            Self::OfDough { figure, .. } => {
+                name::figure(figure.unwrap_or(Figure::TotalWater)).to_owned()
+            }
             Self::Line(_) => say!("This ingredient").to_owned(),
             Self::Stream(_) => say!("This stream").to_owned(),
             Self::AddStream => say!("Add a stream").to_owned(),

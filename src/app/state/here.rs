@@ -6,8 +6,8 @@ use std::sync::Arc;
 use leptos::html::Dialog;
 use leptos::prelude::*;
 
-use super::Opened;
-use super::memo;
+use super::seen::{Seen, follow_after_frame};
+use super::{Opened, memo};
 use crate::app::browser::locale;
 use crate::app::browser::storage::StorageTrouble;
 use crate::engine::formula::{Basis, Figures, Form};
@@ -54,6 +54,13 @@ pub struct State {
     pub kitchen: Memo<Kitchen>,
     /// How numbers are written and read here.
     pub manner: Memo<Manner>,
+    /// What the page shows follows this: the sheets as they are now or, in a card that lies off the
+    /// screen, as they were a frame ago.
+    pub(super) seen: Memo<Seen>,
+    /// The sheets as they were a frame ago.
+    pub(super) late: RwSignal<Seen>,
+    /// Whether the card this belongs to is on the screen; none for what always follows at once.
+    pub(super) in_sight: Option<RwSignal<bool>>,
     /// The figures of the dough.
     pub figures: Memo<Figured>,
     /// Which flour is the hundred per cent.
@@ -87,7 +94,7 @@ pub struct State {
     /// What is said of timers that rang while the user was away from the bench.
     pub rang: RwSignal<Option<String>>,
     /// What lives as long as the page.
-    page: StoredValue<Owner>,
+    pub(super) page: StoredValue<Owner>,
 }
 
 impl State {
@@ -104,10 +111,10 @@ impl State {
             let tried = trial.with(|trial| trial.as_ref().map(|trial| now(&trial.steps)));
             tried.unwrap_or_else(|| kept.get())
         });
-        let of = |sheet: &Sheet| Figures::of(&sheet.formula, Form::AsWritten);
-        let figures = memo(move || Figured {
-            now: of(&stands.get()),
-            kept: trial.with(Option::is_some).then(|| of(&kept.get())),
+        let seen = memo(move || Seen {
+            stands: stands.get(),
+            kept: kept.get(),
+            is_trial: trial.with(Option::is_some),
         });
         Self {
             history,
@@ -122,7 +129,10 @@ impl State {
                 numbers,
                 units: units(settings.get()),
             }),
-            figures,
+            seen,
+            late: follow_after_frame(seen),
+            in_sight: None,
+            figures: figures(seen),
             basis: RwSignal::new(Basis::default()),
             place: RwSignal::new(Place::default()),
             told: RwSignal::new(None),
@@ -147,16 +157,28 @@ impl State {
         expect_context::<Self>()
     }
 
-    /// Something the page has one of, made when it is first asked for.
+    /// Something the page has one of, made when it is first asked for: for the page, whichever
+    /// card asks.
     pub fn for_good<T: Clone + Send + Sync + 'static>(self, make: fn(Self) -> T) -> T {
         use_context().unwrap_or_else(|| {
             self.page.get_value().with(|| {
-                let made = make(self);
+                let made = make(Self::here());
                 provide_context(made.clone());
                 made
             })
         })
     }
+}
+
+/// The figures of what is seen.
+pub(super) fn figures(seen: Memo<Seen>) -> Memo<Figured> {
+    let of = |sheet: &Sheet| Figures::of(&sheet.formula, Form::AsWritten);
+    memo(move || {
+        seen.with(|seen| Figured {
+            now: of(&seen.stands),
+            kept: seen.is_trial.then(|| of(&seen.kept)),
+        })
+    })
 }
 
 /// The units a setting stands for.

@@ -16,7 +16,7 @@ impl State {
     pub fn follow(self) {
         Effect::new(move |before: Option<Option<(Id, String)>>| {
             let id = self.open_id.get()?;
-            let record = self.with_kept(write_sheet);
+            let record = self.kept.with(|sheet| write_sheet(sheet));
             let kept = Some((id.clone(), record.clone()));
             // The first run finds what was just read; an open formula that changed is kept.
             if let Some((old_id, old)) = before.flatten()
@@ -29,7 +29,8 @@ impl State {
         });
         Effect::new(move |before: Option<(String, String, Place)>| {
             let place = self.place.get();
-            let title = self.with_kept(|sheet| format!("{}: {}", sheet.name, name::place(place)));
+            let name = self.kept.with(|sheet| sheet.name.clone());
+            let title = format!("{}: {}", name, name::place(place));
             let fragment = self.fragment(place);
             let (old_title, old_fragment, old_place) = before.unwrap_or_default();
             if title != old_title {

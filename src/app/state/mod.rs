@@ -11,6 +11,7 @@ mod keeping;
 mod kitchens;
 mod memo;
 mod opening;
+mod seen;
 mod shelving;
 mod telling;
 mod trial;

@@ -12,7 +12,7 @@ use crate::sheet::{Id, Sheet, Trial, key};
 impl State {
     /// Whether a trial is on.
     pub fn is_trial(self) -> bool {
-        self.trial.with(Option::is_some)
+        self.seen.with(|seen| seen.is_trial)
     }
 
     /// Whether what is kept was changed elsewhere since the trial began.

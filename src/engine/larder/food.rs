@@ -34,7 +34,7 @@ impl Food {
     #[must_use]
     pub fn composition(&self) -> Composition {
         match self {
-            Self::Listed(listed) => listed.row().composition,
+            Self::Listed(listed) => listed.row().composition(),
             Self::Own(own) => own.composition(),
         }
     }

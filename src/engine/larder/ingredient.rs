@@ -1,5 +1,6 @@
 //! Ingredient: one row of the larder.
 
+use super::printed::Printed;
 use super::table::{Ciqual, Sr28, Starch};
 use super::{Allergen, Composition, Part, Role, Source};
 
@@ -15,7 +16,7 @@ pub struct Ingredient {
     /// What it does in a dough.
     pub role: Role,
     /// What it is made of.
-    pub composition: Composition,
+    printed: Printed,
     /// Whether the table itself gives starch; otherwise it is worked out from the rest.
     pub starch_from_table: bool,
     /// The parts the table leaves blank, counted as none or worked out; starch has its own flag.
@@ -45,7 +46,7 @@ impl Ingredient {
             name,
             detail,
             role,
-            composition: Sr28::EMPTY.composition(),
+            printed: Printed::of(Sr28::EMPTY.composition()),
             starch_from_table: false,
             silent: &[],
             cocoa_percent: 0.0,
@@ -57,7 +58,7 @@ impl Ingredient {
     /// Its line in the American table.
     pub(super) const fn sr28(mut self, ndb: u32, line: Sr28) -> Self {
         self.source = Source::UsdaSr28(ndb);
-        self.composition = line.composition();
+        self.printed = Printed::of(line.composition());
         self.starch_from_table = matches!(line.starch, Starch::Printed(_));
         self
     }
@@ -65,7 +66,7 @@ impl Ingredient {
     /// Its line in the French table.
     pub(super) const fn ciqual(mut self, code: u32, line: Ciqual) -> Self {
         self.source = Source::Ciqual2020(code);
-        self.composition = line.composition();
+        self.printed = Printed::of(line.composition());
         self.starch_from_table = matches!(line.starch, Starch::Printed(_));
         self
     }
@@ -88,10 +89,16 @@ impl Ingredient {
         self
     }
 
+    /// What it is made of.
+    #[must_use]
+    pub const fn composition(&self) -> Composition {
+        self.printed.composition()
+    }
+
     /// The parts that are not printed in its table but worked out, or counted as none for want
     /// of a figure.
     pub fn worked_out(&self) -> impl Iterator<Item = Part> + use<> {
-        let starch = !self.starch_from_table && self.composition.starch.fraction() > 0.0;
+        let starch = !self.starch_from_table && self.composition().starch.fraction() > 0.0;
         let starch = starch.then_some(Part::Starch);
         self.silent.iter().copied().chain(starch)
     }

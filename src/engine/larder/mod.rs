@@ -16,6 +16,7 @@ mod label_error;
 mod listed;
 mod own;
 mod part;
+mod printed;
 mod role;
 mod source;
 mod table;

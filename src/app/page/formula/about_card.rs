@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use crate::app::part::{PickOne, TextBox};
+use crate::app::part::{Card, PickOne, TextBox};
 use crate::app::state::{State, memo};
 use crate::engine::formula::Bread;
 use crate::sheet::Sheet;
@@ -19,10 +19,7 @@ pub fn AboutCard() -> impl IntoView {
         .map(|bread| (bread, name::bread(bread).to_owned()))
         .to_vec();
     view! {
-        <section class="card">
-            <header>
-                <h2>{say!("About it")}</h2>
-            </header>
+        <Card title=say!("About it")>
             <div class="body">
                 <TextBox
                     id="name"
@@ -48,6 +45,6 @@ pub fn AboutCard() -> impl IntoView {
                     ></textarea>
                 </div>
             </div>
-        </section>
+        </Card>
     }
 }

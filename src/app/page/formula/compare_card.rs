@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use crate::app::later;
-use crate::app::part::{Button, PickOne};
+use crate::app::part::{Button, Card, PickOne};
 use crate::app::state::{State, memo};
 use crate::sheet::{Sheet, ShelfEntry};
 use crate::words::{
@@ -17,16 +17,13 @@ pub fn CompareCard() -> impl IntoView {
     let asked = RwSignal::new(false);
     let ask = move |()| asked.set(true);
     view! {
-        <section class="card">
-            <header>
-                <h2>{say!("Side by side")}</h2>
-            </header>
+        <Card title=say!("Side by side")>
             <div class="body">
                 <Show when=move || asked.get() fallback=move || view! { <Button says=say!("Lay another formula beside it") tapped=ask /> }>
                     {later::compare()}
                 </Show>
             </div>
-        </section>
+        </Card>
     }
 }
 

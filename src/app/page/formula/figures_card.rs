@@ -3,7 +3,7 @@
 use crate::words::say;
 use leptos::prelude::*;
 
-use crate::app::part::{MassFigure, ShareFigure};
+use crate::app::part::{Card, MassFigure, ShareFigure};
 use crate::engine::formula::Figure;
 
 /// Figures that are shown as a share of the flour.
@@ -25,17 +25,13 @@ const SHARES: [Figure; 11] = [
 #[component]
 pub fn FiguresCard() -> impl IntoView {
     view! {
-        <section class="card">
-            <header>
-                <h2>{say!("Of all flour")}</h2>
-                <span class="quiet">{say!("tap a figure for its working")}</span>
-            </header>
+        <Card title=say!("Of all flour") aside=say!("tap a figure for its working")>
             <div class="body">
                 <div class="figures">
                     <MassFigure figure=Figure::Flour />
                     {SHARES.map(|figure| view! { <ShareFigure figure /> }).into_iter().collect_view()}
                 </div>
             </div>
-        </section>
+        </Card>
     }
 }

@@ -8,27 +8,23 @@ use crate::engine::formula::{LineAt, percentage, set_mass, set_percentage};
 use crate::sheet::Sheet;
 use crate::words::{Trouble, line, name, read, say, write};
 
-/// What a row shows. Worked out in one go, so that the sheet has one reader a line. The manner of
-/// writing is not followed: a place is drawn anew when that changes.
+/// The numbers of a row. Worked out in one go, so that the sheet has one reader a line. The manner
+/// of writing is not followed: a place is drawn anew when that changes.
 #[derive(Clone, Debug, Default, PartialEq)]
-struct Shown {
-    food: String,
-    said: String,
+struct Numbers {
     mass: String,
     percent: String,
     /// Whether a trial has changed the weight.
     changed: bool,
 }
 
-impl Shown {
+impl Numbers {
     fn of(state: State, at: LineAt) -> Option<Self> {
         let (manner, basis) = (state.manner.get_untracked(), state.basis.get());
         let sheet = state.stands();
         let line = sheet.formula.line(at)?;
         let kept = |sheet: &Sheet| sheet.formula.line(at).map(|line| line.mass);
         Some(Self {
-            food: name::food_short(&line.food).into_owned(),
-            said: line::said(line, manner),
             mass: write::box_mass(line.mass, manner),
             percent: percentage(&sheet.formula, at, basis)
                 .map(|share| write::box_share(share.share, manner))
@@ -36,6 +32,15 @@ impl Shown {
             changed: state.is_trial() && state.with_kept(kept) != Some(line.mass),
         })
     }
+}
+
+/// The words of a row: its food, and what is said of it. They seldom change with the numbers.
+fn words(state: State, at: LineAt) -> Option<(String, String)> {
+    let manner = state.manner.get_untracked();
+    let sheet = state.stands();
+    let line = sheet.formula.line(at)?;
+    let food = name::food_short(&line.food).into_owned();
+    Some((food, line::said(line, manner)))
 }
 
 /// One ingredient of a stream; a tap on its name opens what can be done with it.
@@ -48,20 +53,22 @@ pub fn LineRow(
     weight_only: bool,
 ) -> impl IntoView {
     let state = State::here();
-    let shown = memo(move || Shown::of(state, at).unwrap_or_default());
-    let text = move |look: fn(&Shown) -> &String| {
-        Signal::derive(move || shown.with(|shown| look(shown).clone()))
+    let words = memo(move || words(state, at).unwrap_or_default());
+    let numbers = memo(move || Numbers::of(state, at).unwrap_or_default());
+    let text = move |look: fn(&Numbers) -> &String| {
+        Signal::derive(move || numbers.with(|numbers| look(numbers).clone()))
     };
-    let food = text(|shown| &shown.food);
-    let changed = Signal::derive(move || shown.with(|shown| shown.changed));
+    let food = Signal::derive(move || words.with(|(food, _)| food.clone()));
+    let said = move || words.with(|(_, said)| said.clone());
+    let changed = Signal::derive(move || numbers.with(|numbers| numbers.changed));
     view! {
         <div class="line" class:one-box=weight_only role="group" aria-label=food>
             <button type="button" class="food" aria-haspopup="dialog" on:click=move |_| state.open(Opened::Line(at))>
                 <span class="name">{food}</span>
-                <span class="said">{text(|shown| &shown.said)}</span>
+                <span class="said">{said}</span>
             </button>
-            <MassBox at food changed figure=text(|shown| &shown.mass) />
-            {(!weight_only).then(|| view! { <PercentBox at food changed figure=text(|shown| &shown.percent) /> })}
+            <MassBox at food changed figure=text(|numbers| &numbers.mass) />
+            {(!weight_only).then(|| view! { <PercentBox at food changed figure=text(|numbers| &numbers.percent) /> })}
         </div>
     }
 }

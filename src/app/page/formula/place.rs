@@ -2,14 +2,8 @@
 
 use leptos::prelude::*;
 
-use super::about_card::AboutCard;
-use super::cautions::Cautions;
-use super::compare_card::CompareCard;
-use super::figures_card::FiguresCard;
 use super::stream_card::StreamCard;
-use super::target_card::TargetCard;
-use super::water_card::WaterCard;
-use super::what_ifs::WhatIfs;
+use crate::app::later;
 use crate::app::page::HEADING;
 use crate::app::part::{Button, Choice, Picture};
 use crate::app::state::{Opened, State, memo};
@@ -44,17 +38,7 @@ pub fn FormulaPlace() -> impl IntoView {
                 </For>
                 <Button says=say!("Add a stream") picture=Picture::Add tapped=move |()| state.open(Opened::AddStream) />
             </div>
-            <div class="cards">
-                <WaterCard />
-                <WhatIfs />
-                <TargetCard />
-                <Cautions />
-                <FiguresCard />
-            </div>
-        </div>
-        <div class="columns after">
-            <CompareCard />
-            <AboutCard />
+            {later::formula_rest()}
         </div>
     }
 }

@@ -1,5 +1,6 @@
 //! A stream's card: its name, its share of the flour, its lines.
 
+use leptos::context::Provider;
 use leptos::prelude::*;
 
 use super::line_row::LineRow;
@@ -17,7 +18,7 @@ pub fn StreamCard(
     /// Which one.
     stream: usize,
 ) -> impl IntoView {
-    let state = State::here();
+    let (state, card) = State::here().in_card();
     let name = memo(move || {
         state.with(|sheet| {
             sheet
@@ -40,16 +41,18 @@ pub fn StreamCard(
         })
     });
     view! {
-        <section class="card stream" data-stream=move || kind.get().map(stream_word) aria-label=name>
-            <Head stream name />
-            <ShareRows stream />
-            <For each=move || 0..lines.get() key=|line| *line let(line)>
-                <LineRow at=LineAt { stream, line } />
-            </For>
-            <footer>
-                <Add stream name />
-            </footer>
-        </section>
+        <Provider value=state>
+            <section class="card stream" node_ref=card data-stream=move || kind.get().map(stream_word) aria-label=name>
+                <Head stream name />
+                <ShareRows stream />
+                <For each=move || 0..lines.get() key=|line| *line let(line)>
+                    <LineRow at=LineAt { stream, line } />
+                </For>
+                <footer>
+                    <Add stream name />
+                </footer>
+            </section>
+        </Provider>
     }
 }
 

@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use crate::app::part::{NumberBox, PickOne};
+use crate::app::part::{Card, NumberBox, PickOne};
 use crate::app::state::{State, memo};
 use crate::engine::formula::{Figure, FormulaError, LineAt, Target, reach};
 use crate::sheet::Sheet;
@@ -49,11 +49,7 @@ pub fn TargetCard() -> impl IntoView {
         state.settle();
     };
     view! {
-        <section class="card">
-            <header>
-                <h2>{say!("Set a figure")}</h2>
-                <span class="quiet">{say!("tried, not kept")}</span>
-            </header>
+        <Card title=say!("Set a figure") aside=say!("tried, not kept")>
             <div class="body">
                 <div class="fields">
                     <PickOne id="target-figure" label=say!("Which") answers=Signal::stored(figures) holds=figure chosen=choose />
@@ -61,7 +57,7 @@ pub fn TargetCard() -> impl IntoView {
                     <PickOne id="target-line" label=say!("What gives way") answers=lines holds=gives_way chosen=move |at| asked.set(at) />
                 </div>
             </div>
-        </section>
+        </Card>
     }
 }
 

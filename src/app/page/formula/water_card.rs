@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use crate::app::part::{Choice, MoistureFigure, ShareFigure, WaterLedger};
+use crate::app::part::{Card, Choice, MoistureFigure, ShareFigure, WaterLedger};
 use crate::app::state::{State, memo};
 use crate::engine::formula::{Figure, Form, FormulaError, WaterLedger as Ledger};
 use crate::words::{Trouble, name, picture, say};
@@ -21,10 +21,7 @@ pub fn WaterCard() -> impl IntoView {
         ledger.with(|ledger| ledger.as_ref().err().map(|error| error.sentence(manner)))
     });
     view! {
-        <section class="card">
-            <header>
-                <h2>{say!("Who brought the water")}</h2>
-            </header>
+        <Card title=say!("Who brought the water")>
             <div class="body follows">
                 <Show when=move || why.with(Option::is_none) fallback=move || view! { <p>{why.get()}</p> }>
                     <Bar ledger />
@@ -44,7 +41,7 @@ pub fn WaterCard() -> impl IntoView {
                     <ShareFigure figure=Figure::WaterInFinal />
                 </div>
             </div>
-        </section>
+        </Card>
     }
 }
 

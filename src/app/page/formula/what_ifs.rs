@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use crate::app::browser::announce::announce;
-use crate::app::part::Button;
+use crate::app::part::{Button, Card};
 use crate::app::state::{State, memo};
 use crate::engine::formula::WhatIf;
 use crate::sheet::Sheet;
@@ -17,11 +17,7 @@ pub fn WhatIfs() -> impl IntoView {
     let offered = memo(move || state.with(|sheet| WhatIf::offered(&sheet.formula)));
     let tap = move |what_if: WhatIf| view! { <Button says=name::what_if(what_if) tapped=move |()| refused.set(attempt(state, what_if)) /> };
     view! {
-        <section class="card">
-            <header>
-                <h2>{say!("What if")}</h2>
-                <span class="quiet">{say!("tried, not kept")}</span>
-            </header>
+        <Card title=say!("What if") aside=say!("tried, not kept")>
             <div class="body">
                 <div class="taps">
                     <Show when=move || !state.is_trial()>
@@ -33,7 +29,7 @@ pub fn WhatIfs() -> impl IntoView {
                 </div>
                 {move || refused.get().map(|said| view! { <p class="trouble">{said}</p> })}
             </div>
-        </section>
+        </Card>
     }
 }
 

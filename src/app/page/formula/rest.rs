@@ -1,0 +1,36 @@
+//! The rest of the place: what follows from the streams, and what is said of them.
+
+use leptos::context::Provider;
+use leptos::prelude::*;
+
+use super::about_card::AboutCard;
+use super::cautions::Cautions;
+use super::compare_card::CompareCard;
+use super::figures_card::FiguresCard;
+use super::target_card::TargetCard;
+use super::water_card::WaterCard;
+use super::what_ifs::WhatIfs;
+use crate::app::state::State;
+
+/// All cards but those of the streams.
+#[component]
+pub fn FormulaRest() -> impl IntoView {
+    let (state, told) = State::here().in_card();
+    view! {
+        <div class="cards">
+            <WaterCard />
+            <WhatIfs />
+            <TargetCard />
+            <Provider value=state>
+                <section class="cards" node_ref=told>
+                    <Cautions />
+                    <FiguresCard />
+                </section>
+            </Provider>
+        </div>
+        <div class="columns after">
+            <CompareCard />
+            <AboutCard />
+        </div>
+    }
+}

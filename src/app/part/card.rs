@@ -1,0 +1,32 @@
+//! Card: a titled sheet that follows at once while it is on the screen, else in the frame after.
+
+use leptos::context::Provider;
+use leptos::prelude::*;
+
+use crate::app::state::State;
+
+/// A titled sheet.
+#[component]
+pub fn Card(
+    /// What it is about.
+    title: &'static str,
+    /// A quiet word beside the title.
+    #[prop(optional)]
+    aside: &'static str,
+    /// What stands in it.
+    children: Children,
+) -> impl IntoView {
+    let (state, card) = State::here().in_card();
+    let aside = (!aside.is_empty()).then(|| view! { <span class="quiet">{aside}</span> });
+    view! {
+        <Provider value=state>
+            <section class="card" node_ref=card>
+                <header>
+                    <h2>{title}</h2>
+                    {aside}
+                </header>
+                {children()}
+            </section>
+        </Provider>
+    }
+}
