@@ -20,7 +20,7 @@ fn heap(radius: f64) -> Body {
     let flour = softcrumb::engine::larder::Listed::numbered(1)
         .unwrap()
         .row()
-        .composition;
+        .composition();
     let parts = [
         (Mass::from_grams(20.0).unwrap(), Matter::of(&flour).unwrap()),
         (Mass::from_grams(80.0).unwrap(), Matter::WATER),

@@ -18,7 +18,7 @@ fn grams(g: f64) -> Mass {
 }
 
 fn matter(number: u16) -> Matter {
-    Matter::of(&Listed::numbered(number).unwrap().row().composition).unwrap()
+    Matter::of(&Listed::numbered(number).unwrap().row().composition()).unwrap()
 }
 
 fn food(of: &'static str, g: f64, matter: Matter, t: f64) -> Part {

@@ -217,7 +217,7 @@ fn milk_and_cream_make_it_thicker_than_water_and_butter_never_thins() {
         Syrup::of(&stream(&[(DARK_60_TO_69, 100.0), (liquid, 40.0)]), at(40.0)).unwrap()
     };
     let cream = Listed::all()
-        .find(|row| row.row().composition.fat.percent() > 30.0 && row.row().name.contains("ream"))
+        .find(|row| row.row().composition().fat.percent() > 30.0 && row.row().name.contains("ream"))
         .unwrap();
     let (water, milk, cream) = (with(WATER), with(MILK), with(cream.row().number));
     assert!(thickness(&water) < thickness(&milk));

@@ -108,8 +108,8 @@ proptest! {
             flours: vec![Scalded {
                 of: "".into(),
                 mass: grams(flour),
-                matter: Matter::of(&row.composition).unwrap(),
-                starch: row.composition.starch,
+                matter: Matter::of(&row.composition()).unwrap(),
+                starch: row.composition().starch,
                 grain,
                 temperature: celsius(room),
             }],

@@ -20,7 +20,7 @@ pub(crate) fn minutes(m: f64) -> Minutes {
 
 pub(crate) fn any_matter() -> impl Strategy<Value = Matter> {
     let all: Vec<_> = Listed::all()
-        .map(|food| Matter::of(&food.row().composition).unwrap())
+        .map(|food| Matter::of(&food.row().composition()).unwrap())
         .collect();
     select(all)
 }

@@ -16,7 +16,7 @@ fn syrup(water: f64, celsius: f64) -> Syrup {
             .find(|listed| listed.row().name.starts_with(name))
             .unwrap_or_else(|| panic!("no {name}"))
             .row()
-            .composition
+            .composition()
     };
     Syrup::from_parts(
         &[ChocolatePart {

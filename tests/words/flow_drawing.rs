@@ -7,7 +7,7 @@ use softcrumb::engine::quantity::{Mass, Temperature};
 use softcrumb::words::picture::FlowDrawing;
 
 fn syrup(chocolate: u16, liquid: u16, grams: f64, celsius: f64) -> Syrup {
-    let composition = |number| Listed::numbered(number).unwrap().row().composition;
+    let composition = |number| Listed::numbered(number).unwrap().row().composition();
     let part = ChocolatePart {
         composition: composition(chocolate),
         mass: Mass::from_grams(100.0).unwrap(),

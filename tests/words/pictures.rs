@@ -97,7 +97,7 @@ fn flow_curve(water: f64) -> String {
             .find(|listed| listed.row().name.starts_with(name))
             .unwrap_or_else(|| panic!("no {name}"))
             .row()
-            .composition
+            .composition()
     };
     let chocolate = ChocolatePart {
         composition: named("Dark chocolate"),

@@ -15,7 +15,7 @@ fn grams(grams: f64) -> Mass {
 }
 
 fn composition(number: u16) -> Composition {
-    Listed::numbered(number).unwrap().row().composition
+    Listed::numbered(number).unwrap().row().composition()
 }
 
 fn syrup(

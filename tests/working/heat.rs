@@ -31,7 +31,7 @@ fn kelvin(k: f64) -> TemperatureChange {
 }
 
 fn matter(number: u16) -> Matter {
-    Matter::of(&Listed::numbered(number).unwrap().row().composition).unwrap()
+    Matter::of(&Listed::numbered(number).unwrap().row().composition()).unwrap()
 }
 
 fn food(number: u16, g: f64, t: f64) -> Part {
@@ -50,7 +50,7 @@ fn bowl(t: f64) -> Vessel {
 #[test]
 fn properties_of_every_food_add_up() {
     for food in Listed::all() {
-        let matter = Matter::of(&food.row().composition).unwrap();
+        let matter = Matter::of(&food.row().composition()).unwrap();
         for t in [-20.0, 4.0, 25.0, 95.0] {
             adds_up(&Properties::of(&matter, celsius(t)).unwrap().working());
         }
@@ -116,7 +116,7 @@ fn paste(water: f64, temperature: f64) -> Paste {
             of: row.name.into(),
             mass: grams(g),
             matter: matter(number),
-            starch: row.composition.starch,
+            starch: row.composition().starch,
             grain,
             temperature: celsius(temperature),
         }
@@ -155,7 +155,7 @@ fn melting_adds_up_cold_and_hot() {
         for liquid in [8.0, 25.0, 200.0] {
             let melting = Melting {
                 chocolate: grams(100.0),
-                fat: Listed::numbered(1000).unwrap().row().composition.fat,
+                fat: Listed::numbered(1000).unwrap().row().composition().fat,
                 chocolate_at: celsius(chocolate_at),
                 pieces: None,
                 liquid: grams(liquid),

@@ -25,7 +25,7 @@ pub(crate) fn bind(cut: Cut) -> Result<Bound> {
     bindgen
         .input_path(&cut.main)
         .typescript(false)
-        .remove_name_section(true)
+        .remove_name_section(std::env::var_os("SOFTCRUMB_NAMES").is_none())
         .remove_producers_section(true)
         .omit_default_module_path(true)
         // The pieces share the table of functions.

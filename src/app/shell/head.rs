@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use super::keys::Keys;
 use crate::app::browser::announce::announce;
 use crate::app::part::{Icon, IconButton, Picture};
-use crate::app::state::{Opened, State, Stepped};
+use crate::app::state::{Opened, State, Stepped, memo};
 use crate::words::{notice, say};
 
 /// The header of the page.
@@ -31,8 +31,8 @@ pub fn Head() -> impl IntoView {
                     </span>
                 </button>
                 <div class="tools">
-                    <IconButton picture=Picture::Undo name="Undo" tapped=undo idle=Signal::derive(move || !state.can_undo()) />
-                    <IconButton picture=Picture::Redo name="Redo" tapped=redo idle=Signal::derive(move || !state.can_redo()) />
+                    <IconButton picture=Picture::Undo name="Undo" tapped=undo idle=memo(move || !state.can_undo()) />
+                    <IconButton picture=Picture::Redo name="Redo" tapped=redo idle=memo(move || !state.can_redo()) />
                     <IconButton picture=Picture::HandOut name="Hand out" tapped=move || state.open(Opened::HandOut) />
                     <IconButton picture=Picture::Settings name="Settings" tapped=move || state.open(Opened::Settings) />
                 </div>
