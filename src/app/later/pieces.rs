@@ -10,8 +10,8 @@ use leptos::wasm_split::{SplitLoaderError, wasm_split};
 use super::slot::Piece;
 use crate::app::dialog::{HandMore, Over};
 use crate::app::page::{
-    BatchKeys, BatchPlace, ChocolateKeys, ChocolatePlace, ClassCards, Compare, DayKeys, FormulaRest,
-    HeatKeys, HeatPlace, VisitCards, day_place, watch_timers,
+    BatchKeys, BatchPlace, ChocolateKeys, ChocolatePlace, ClassCards, Compare, DayKeys,
+    FormulaRest, HeatKeys, HeatPlace, VisitCards, day_place, watch_timers,
 };
 use crate::app::part::TrialBar;
 use crate::app::state::{Opened, State};
