@@ -23,7 +23,7 @@ use wasm_bindgen_futures::spawn_local;
 
 use crate::sheet::Fragment;
 use browser::{address, clock, focus, offline, persist, storage, waiting};
-use later::{links, records};
+use later::{language, links, records};
 use shell::Whole;
 use state::State;
 
@@ -32,6 +32,11 @@ pub fn start() {
     spawn_local(async {
         // Where something is kept it is read, or nothing is drawn: it must not look as if it were lost.
         if storage::is_untouched() || records::load().await {
+            let chosen = State::language_kept();
+            if !language::load(chosen).await {
+                // Without its texts the page is in English; choosing it again asks once more.
+                let _english = language::load(Some(crate::sheet::Language::English)).await;
+            }
             load_for(&address::fragment()).await;
             draw();
             waiting::is_over();
@@ -49,7 +54,7 @@ async fn load_for(fragment: &str) {
 }
 
 fn draw() {
-    let Some((_, first)) = crate::sheet::examples().into_iter().next() else {
+    let Some((_, first)) = crate::words::example::examples().into_iter().next() else {
         return;
     };
     mount_to_body(move || {

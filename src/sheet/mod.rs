@@ -39,7 +39,7 @@ pub use kept::{Batch, Sheet};
 pub use kitchen::Kitchens;
 pub use moment::Moment;
 pub use pantry::{FoodKey, Pantry, PantryItem};
-pub use settings::{Settings, Theme, Units};
+pub use settings::{Language, Settings, Theme, Units};
 pub use shelf::{Repaired, Shelf, ShelfEntry, Standing};
 pub use tins::{SavedTin, TinUse};
 pub use trial::Trial;

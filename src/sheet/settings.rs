@@ -22,6 +22,33 @@ pub enum Theme {
     Dark,
 }
 
+/// A language the page can be read in.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+pub enum Language {
+    /// English, which the page is written in.
+    #[default]
+    English,
+    /// Spanish.
+    Spanish,
+    /// Japanese.
+    Japanese,
+}
+
+impl Language {
+    /// All of them, in the order the switch shows them.
+    pub const ALL: [Self; 3] = [Self::English, Self::Spanish, Self::Japanese];
+
+    /// Its tag, as IETF BCP 47 has it.
+    #[must_use]
+    pub const fn tag(self) -> &'static str {
+        match self {
+            Self::English => "en",
+            Self::Spanish => "es",
+            Self::Japanese => "ja",
+        }
+    }
+}
+
 /// How figures and pages are shown.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub struct Settings {
@@ -29,4 +56,6 @@ pub struct Settings {
     pub units: Units,
     /// Light or dark.
     pub theme: Theme,
+    /// The language; none where it is the browser's.
+    pub language: Option<Language>,
 }

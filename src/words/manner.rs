@@ -1,6 +1,7 @@
 //! Manner: how figures are shown and read on this device.
 
 use super::unit::Units;
+use crate::sheet::Language;
 
 /// How a number is punctuated.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -27,4 +28,6 @@ pub struct Manner {
     pub numbers: NumberStyle,
     /// Which units are shown, and meant when none is typed.
     pub units: Units,
+    /// The language, so that what is written in it is written anew in another.
+    pub language: Language,
 }

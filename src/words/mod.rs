@@ -4,6 +4,7 @@ pub mod caution;
 pub mod class;
 pub mod compared;
 pub mod day;
+pub mod example;
 pub mod filed;
 pub mod handed;
 pub mod heat;
@@ -23,7 +24,6 @@ pub mod working;
 pub mod write;
 
 pub use caution::Advice;
-pub use language::Language;
 pub(crate) use language::{message, say};
 pub use manner::{Manner, NumberStyle};
 pub use trouble::Trouble;

@@ -4,6 +4,12 @@ use super::manner::Manner;
 use super::write;
 use crate::words::say;
 
+/// Another language did not load.
+#[must_use]
+pub fn language_not_loaded() -> &'static str {
+    say!("The texts of this language did not come. Try again with a signal; nothing has changed.")
+}
+
 /// The browser keeps nothing for this page.
 #[must_use]
 pub fn storage_blocked() -> &'static str {

@@ -7,7 +7,7 @@ use softcrumb::sheet::record::{
     write_settings, write_sheet,
 };
 use softcrumb::sheet::{
-    Beside, Id, Kitchen, Kitchens, Moment, Scales, Settings, Theme, Units, examples,
+    Beside, Id, Kitchen, Kitchens, Language, Moment, Scales, Settings, Theme, Units, examples,
 };
 
 #[test]
@@ -72,8 +72,19 @@ fn kitchen_and_settings_come_back() {
     }
     for units in [Units::Grams, Units::Ounces] {
         for theme in [Theme::Device, Theme::Light, Theme::Dark] {
-            let settings = Settings { units, theme };
-            assert_eq!(read_settings(&write_settings(settings)), Ok(settings));
+            for language in [
+                None,
+                Some(Language::English),
+                Some(Language::Spanish),
+                Some(Language::Japanese),
+            ] {
+                let settings = Settings {
+                    units,
+                    theme,
+                    language,
+                };
+                assert_eq!(read_settings(&write_settings(settings)), Ok(settings));
+            }
         }
     }
 }

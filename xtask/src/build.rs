@@ -5,7 +5,7 @@ use crate::bundle::{self, Pieces};
 use crate::packed::Packed;
 use crate::step::{run as run_command, step};
 use crate::toolchain::{self, Pin, TARGET, Way};
-use crate::{bind, cut, house, machine, styles};
+use crate::{bind, cut, house, language, machine, styles};
 use anyhow::{Context, Result};
 use std::fs;
 use std::path::{Path, PathBuf};
@@ -37,7 +37,13 @@ pub(crate) fn run(given: &[String]) -> Result<()> {
 
 /// Builds the page into `dist/`.
 pub(crate) fn build() -> Result<Vec<Packed>> {
+    // Before the long step: a text that is not translated fails the build.
+    let languages = language::catalogues()?;
     let pieces = pieces(&compile(PAGE)?, styles::join(&house::root().join("style"))?)?;
+    let pieces = Pieces {
+        languages,
+        ..pieces
+    };
     step("Packing the page into dist/", || {
         bundle::write(pieces, &house::dist())
     })
@@ -64,6 +70,7 @@ pub(crate) fn pieces(compiled: &Path, styles: String) -> Result<Pieces> {
     }
     Ok(Pieces {
         bound,
+        languages: Vec::new(),
         styles,
         shell: read("index.html")?,
         boot: read("src/app/browser/boot.js")?,

@@ -14,6 +14,8 @@ use std::path::Path;
 pub(crate) struct Pieces {
     /// What binding gave.
     pub(crate) bound: Bound,
+    /// The languages beside English: tag, and catalogue as the page reads it.
+    pub(crate) languages: Vec<(String, String)>,
     /// The joined style sheets.
     pub(crate) styles: String,
     /// The shell, `index.html` at the top of the project.
@@ -77,6 +79,7 @@ fn write_into(pieces: Pieces, folder: &Path) -> Result<Vec<Packed>> {
     )?;
     let boot = page.hashed("boot.js", boot.into_bytes())?;
     let styles = page.hashed("app.css", pieces.styles.into_bytes())?;
+    let languages = page.languages(pieces.languages)?;
     let (manifest, icon) = page.manifest(pieces.manifest, pieces.icons)?;
     let values = [
         ("policy", POLICY),
@@ -85,6 +88,7 @@ fn write_into(pieces: Pieces, folder: &Path) -> Result<Vec<Packed>> {
         ("script", &script.0),
         ("script_sum", &script.1),
         ("loader", &loader),
+        ("languages", &languages),
         ("boot", &boot.0),
         ("boot_sum", &boot.1),
         ("wasm", &wasm.0),
@@ -93,9 +97,7 @@ fn write_into(pieces: Pieces, folder: &Path) -> Result<Vec<Packed>> {
     ];
     let shell = fill(&pieces.shell, &values)?;
     page.plain("index.html", shell.into_bytes())?;
-    let (version, list) = page.list()?;
-    let worker = fill(&pieces.worker, &[("version", &version), ("files", &list)])?;
-    page.plain("service_worker.js", worker.into_bytes())?;
+    page.worker(&pieces.worker)?;
     Ok(page.files)
 }
 
@@ -182,6 +184,18 @@ impl<'a> Page<'a> {
         Ok(((script_path, script_sum), line))
     }
 
+    /// Writes the catalogues; gives a line of the shell for each, which says where it is.
+    fn languages(&mut self, languages: Vec<(String, String)>) -> Result<String> {
+        let mut lines = Vec::new();
+        for (tag, catalogue) in languages {
+            let (path, _sum) = self.hashed(&format!("{tag}.txt"), catalogue.into_bytes())?;
+            lines.push(format!(
+                "<meta name=\"language-{tag}\" content=\"./{path}\">"
+            ));
+        }
+        Ok(lines.join("\n"))
+    }
+
     /// Writes the icons, and the manifest with their names put in; gives its name and the drawn icon's.
     fn manifest(
         &mut self,
@@ -197,6 +211,13 @@ impl<'a> Page<'a> {
             }
         }
         Ok((self.hashed("app.webmanifest", text.into_bytes())?.0, drawn))
+    }
+
+    /// Writes the service worker with the list of all other files.
+    fn worker(&mut self, text: &str) -> Result<()> {
+        let (version, list) = self.list()?;
+        let worker = fill(text, &[("version", &version), ("files", &list)])?;
+        self.plain("service_worker.js", worker.into_bytes())
     }
 
     /// The version, which is the content of all files, and the worker's list: address and sum of each.

@@ -1,4 +1,4 @@
-//! The chores of the project: serve, build, dist, test, check, bench.
+//! The chores of the project: serve, build, dist, words, test, check, bench.
 #![allow(clippy::print_stdout, reason = "the chores speak to whoever runs them")]
 #![allow(
     clippy::disallowed_methods,
@@ -19,6 +19,7 @@ mod cut;
 mod dist;
 mod headers;
 mod house;
+mod language;
 mod machine;
 mod packed;
 mod part;
@@ -45,6 +46,7 @@ The chores of Softcrumb.
       --under /PATH/  serve it below a folder, as some hosts do
   cargo xtask build   build the page into dist/
   cargo xtask dist    build, then pack dist/ for any static host (softcrumb.zip)
+  cargo xtask words   bring the catalogues of the other languages up to the page's texts
   cargo xtask check   the quick checks: format, lints, docs, tests of the engine
   cargo xtask test    every check there is, the browser's too
   cargo xtask bench   measure the page beside the least page there can be; --cooling follows one
@@ -65,6 +67,7 @@ fn main() -> ExitCode {
         "serve" => serve::run(&rest).map(|()| true),
         "build" => build::run(&rest).map(|()| true),
         "dist" => dist::run(&rest).map(|()| true),
+        "words" => language::run(&rest).map(|()| true),
         "bench" => bench::run(&rest),
         "check" => check::run(&rest),
         "test" => test::run(&rest),

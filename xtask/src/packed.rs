@@ -18,11 +18,11 @@ pub(crate) struct Packed {
 }
 
 impl Packed {
-    /// Whether a first visit waits for it: pieces load when they are opened, pictures when the page
-    /// is put onto the device.
+    /// Whether a first visit waits for it: pieces load when they are opened, another
+    /// language when it is spoken, pictures when the page is put onto the device.
     pub(crate) fn is_awaited(&self) -> bool {
         let is_piece = self.path.ends_with(".wasm") && !self.path.starts_with("softcrumb.");
-        !is_piece && !self.path.ends_with(".png")
+        !is_piece && !self.path.ends_with(".png") && !self.path.ends_with(".txt")
     }
 }
 

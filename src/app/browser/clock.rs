@@ -22,7 +22,7 @@ pub fn today() -> String {
 /// The day of a moment, in milliseconds since 1970, as this browser writes it.
 pub fn day(milliseconds: f64) -> String {
     let date = Date::new(&milliseconds.into());
-    date.to_locale_date_string("default", &js_sys::Object::new())
+    date.to_locale_date_string(super::locale::tag(), &js_sys::Object::new())
         .into()
 }
 

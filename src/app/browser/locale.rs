@@ -1,22 +1,61 @@
-//! The locale: how this browser punctuates a number.
+//! The locale: the languages this browser asks for, and how a number is punctuated in one.
 
-use crate::words::NumberStyle;
+use std::cell::Cell;
+
 use js_sys::{Array, Intl, Object, Reflect};
+use leptos::prelude::*;
 use wasm_bindgen::JsValue;
 
-/// The browser's decimal and thousands marks.
+use crate::words::NumberStyle;
+
+thread_local! {
+    /// The locale that was chosen; none for the browser's own.
+    static CHOSEN: Cell<Option<&'static str>> = const { Cell::new(None) };
+}
+
+/// From now on numbers and dates are written as in this locale; for none, as the browser writes them.
+pub fn choose(tag: Option<&'static str>) {
+    CHOSEN.set(tag);
+}
+
+/// The locale numbers and dates are written in: a tag, or "default" for the browser's own.
+pub fn tag() -> &'static str {
+    CHOSEN.get().unwrap_or("default")
+}
+
+/// The languages this browser asks for, the dearest first.
+pub fn wanted() -> Vec<String> {
+    let tags = window().navigator().languages();
+    tags.iter().filter_map(|tag| tag.as_string()).collect()
+}
+
+/// Says which language the page is in, and which way it runs.
+pub fn mark(tag: &str, direction: &str) {
+    let Some(root) = document().document_element() else {
+        return;
+    };
+    for (name, value) in [("lang", tag), ("dir", direction)] {
+        // Refused only for a name that is no attribute's.
+        let _refused = root.set_attribute(name, value);
+    }
+}
+
+/// The decimal and thousands marks.
 pub fn numbers() -> NumberStyle {
-    let written = Intl::NumberFormat::new(&Array::new(), &Object::new());
+    let locales = CHOSEN
+        .get()
+        .map_or_else(Array::new, |tag| Array::of1(&tag.into()));
+    let written = Intl::NumberFormat::new(&locales, &Object::new());
     let parts = written.format_to_parts(1_234_567.5);
     let usual = NumberStyle::default();
     NumberStyle {
-        decimal: mark(&parts, "decimal").unwrap_or(usual.decimal),
-        group: mark(&parts, "group"),
+        decimal: part(&parts, "decimal").unwrap_or(usual.decimal),
+        group: part(&parts, "group"),
     }
 }
 
 /// The mark of a kind among the parts of a number.
-fn mark(parts: &Array, kind: &str) -> Option<char> {
+fn part(parts: &Array, kind: &str) -> Option<char> {
     let text = |part: &JsValue, key: &str| {
         Reflect::get(part, &key.into())
             .ok()

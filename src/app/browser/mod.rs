@@ -3,6 +3,7 @@
 pub mod address;
 pub mod alarm;
 pub mod announce;
+pub mod catalogue;
 pub mod chance;
 pub mod clipboard;
 pub mod clock;

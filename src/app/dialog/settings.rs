@@ -1,10 +1,10 @@
-//! Settings: units, light or dark.
+//! Settings: units, language, light or dark.
 
 use leptos::prelude::*;
 
 use crate::app::part::Choice;
 use crate::app::state::{State, memo};
-use crate::sheet::{Settings, Theme, Units};
+use crate::sheet::{Language, Settings, Theme, Units};
 use crate::words::{say, write};
 
 /// How figures and pages are shown.
@@ -21,6 +21,10 @@ pub fn SettingsDialog() -> impl IntoView {
         let settings = state.settings.get_untracked();
         state.set_settings(Settings { theme, ..settings });
     };
+    let language = memo(move || state.settings.get().language);
+    let trouble = RwSignal::new("");
+    let mut languages = vec![(None, say!("the browser’s"))];
+    languages.extend(Language::ALL.map(|language| (Some(language), language.own_name())));
     let numbers = move || write::plain(1234.5, 1, state.manner.get().numbers);
     view! {
         <Choice
@@ -30,6 +34,14 @@ pub fn SettingsDialog() -> impl IntoView {
             holds=units
             chosen=set_units
         />
+        <Choice
+            id="language"
+            label=say!("Language")
+            answers=languages
+            holds=language
+            chosen=move |chosen| state.choose_language(chosen, trouble)
+        />
+        <p class="trouble">{trouble}</p>
         <Choice
             id="theme"
             label=say!("Light or dark")

@@ -3,6 +3,7 @@
 //! Each piece is an entry in `pieces`. The build cuts the binary there: what only a piece needs
 //! goes along with it, into a file of its own.
 
+pub mod language;
 pub mod links;
 mod pieces;
 pub mod records;

@@ -1,6 +1,5 @@
 //! Buttons: one with words, one with an icon only.
 
-use crate::words::say;
 use std::borrow::Cow;
 
 use leptos::prelude::*;
@@ -27,7 +26,7 @@ pub fn Button(
     idle: Signal<bool>,
 ) -> impl IntoView {
     view! {
-        <button type="button" class=say!("button {class}", class) disabled=idle on:click=move |_| tapped.run(())>
+        <button type="button" class=format!("button {class}") disabled=idle on:click=move |_| tapped.run(())>
             {picture.map(|picture| view! { <Icon picture /> })}
             {says}
         </button>

@@ -30,7 +30,7 @@ pub fn FlowCurve(
         <figure class="flow">
             <svg viewBox=field role="img" aria-label=told>
                 <defs>
-                    <pattern id="flow-hatch" width="6" height="6" patternUnits=say!("userSpaceOnUse") patternTransform=say!("rotate(45)")>
+                    <pattern id="flow-hatch" width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
                         <line class="hatch" x1="0" y1="0" x2="0" y2="6" />
                     </pattern>
                 </defs>

@@ -27,11 +27,9 @@ pub fn RiseCurve(
         known,
     } = drawing;
     let field = format!("0 0 {} {}", RiseDrawing::WIDTH, RiseDrawing::HEIGHT);
-    let range = say!(
+    let range = format!(
         "M{soonest} {}H{latest}V{}H{soonest}z",
-        soonest,
         RiseDrawing::TOP,
-        latest,
         RiseDrawing::BOTTOM
     );
     let left = |tick: Tick| view! { <text class="tick ends" x="34" y=tick.at>{tick.text}</text> };

@@ -17,6 +17,18 @@ use crate::sheet::Place;
 #[component]
 pub fn Whole() -> impl IntoView {
     let state = State::here();
+    // Another language draws all of it anew; what was typed stands in the state.
+    let whole = move || {
+        state.spoken.track();
+        view! { <Around /> }
+    };
+    view! { {whole} }
+}
+
+/// Everything in one language.
+#[component]
+fn Around() -> impl IntoView {
+    let state = State::here();
     let skip = move |event: leptos::ev::MouseEvent| {
         event.prevent_default();
         focus::move_to(HEADING);

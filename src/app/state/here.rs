@@ -10,6 +10,7 @@ use super::seen::{Seen, follow_after_frame};
 use super::{Opened, memo};
 use crate::app::browser::locale;
 use crate::app::browser::storage::StorageTrouble;
+use crate::app::later::language;
 use crate::engine::formula::{Basis, Figures, Form};
 use crate::sheet::record::{RecordError, RecordFault};
 use crate::sheet::{self, History, Id, Kitchen, Kitchens, Place, Settings, Sheet, Shelf, Trial};
@@ -52,6 +53,8 @@ pub struct State {
     pub kitchens: RwSignal<History<Kitchens>>,
     /// What is true of the kitchen here.
     pub kitchen: Memo<Kitchen>,
+    /// How often another language has been chosen on this page.
+    pub spoken: RwSignal<u32>,
     /// How numbers are written and read here.
     pub manner: Memo<Manner>,
     /// What the page shows follows this: the sheets as they are now or, in a card that lies off the
@@ -104,7 +107,7 @@ impl State {
         let trial = RwSignal::new(None::<Trial>);
         let settings = RwSignal::new(Settings::default());
         let kitchens = RwSignal::new(History::new(Kitchens::default()));
-        let numbers = locale::numbers();
+        let spoken = RwSignal::new(0);
         let now = |history: &History<Sheet>| Arc::new(history.now().clone());
         let kept = memo(move || history.with(now));
         let stands = memo(move || {
@@ -125,9 +128,15 @@ impl State {
             settings,
             kitchens,
             kitchen: memo(move || kitchens.with(|all| all.now().here().clone())),
-            manner: memo(move || Manner {
-                numbers,
-                units: units(settings.get()),
+            spoken,
+            manner: memo(move || {
+                spoken.track();
+                let settings = settings.get();
+                Manner {
+                    numbers: locale::numbers(),
+                    units: units(settings),
+                    language: language::wanted(settings.language),
+                }
             }),
             seen,
             late: follow_after_frame(seen),

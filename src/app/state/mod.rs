@@ -13,6 +13,7 @@ mod memo;
 mod opening;
 mod seen;
 mod shelving;
+mod speaking;
 mod telling;
 mod trial;
 mod trial_kept;

@@ -7,8 +7,8 @@ use crate::app::browser::{address, storage, theme};
 use crate::app::later::{links, records};
 use crate::sheet::link::LinkError;
 use crate::sheet::record::{RecordError, write_settings};
-use crate::sheet::{Fragment, History, Id, Kitchens, Settings, Sheet, Theme, examples, key};
-use crate::words::{language::text, message, notice, trouble::Trouble};
+use crate::sheet::{Fragment, History, Id, Kitchens, Settings, Sheet, Theme, key};
+use crate::words::{example, language::text, message, notice, trouble::Trouble};
 
 /// Why a link is not opened while a trial is on.
 const TRIAL_FIRST: &str = message!("A trial is on. Keep it or drop it, then open the link again.");
@@ -89,7 +89,7 @@ impl State {
 
     /// Shelves the examples and opens the first, as a visitor's copy where it cannot be kept.
     fn lay_out_examples(self) {
-        let examples = examples();
+        let examples = example::examples();
         // The last put is the last changed, which is the first of the list.
         for (id, sheet) in examples.iter().rev() {
             self.shelve_as(id, sheet);

@@ -1,6 +1,6 @@
 //! The settings as a record.
 
-use crate::sheet::settings::{Settings, Theme, Units};
+use crate::sheet::settings::{Language, Settings, Theme, Units};
 use crate::sheet::spelling::spelt;
 
 use super::envelope::{RECORD_LIMIT, begin, fields, open};
@@ -16,14 +16,25 @@ const THEMES: &[(Theme, &str)] = &[
     (Theme::Dark, "dark"),
 ];
 
+const LANGUAGES: &[(Language, &str)] = &[
+    (Language::English, Language::English.tag()),
+    (Language::Spanish, Language::Spanish.tag()),
+    (Language::Japanese, Language::Japanese.tag()),
+];
+
 /// Writes the settings down as JSON.
 #[must_use]
 pub fn write_settings(settings: Settings) -> String {
-    begin(KIND)
+    let written = begin(KIND)
         .text("units", spelt(settings.units, UNITS))
-        .text("theme", spelt(settings.theme, THEMES))
-        .done()
-        .to_string()
+        .text("theme", spelt(settings.theme, THEMES));
+    // Left out where it is the browser's, so that a release without languages reads it too.
+    match settings.language {
+        Some(language) => written.text("language", spelt(language, LANGUAGES)),
+        None => written,
+    }
+    .done()
+    .to_string()
 }
 
 /// Reads the settings from JSON.
@@ -32,9 +43,10 @@ pub fn write_settings(settings: Settings) -> String {
 /// [`RecordError`] with the way to what is wrong.
 pub fn read_settings(text: &str) -> Result<Settings, RecordError> {
     let tree = open(text, RECORD_LIMIT)?;
-    let fields = fields(&tree, KIND, &["units", "theme"])?;
+    let fields = fields(&tree, KIND, &["units", "theme", "language"])?;
     Ok(Settings {
         units: fields.needed("units", |tree| word(tree, UNITS))?,
         theme: fields.needed("theme", |tree| word(tree, THEMES))?,
+        language: fields.maybe("language", |tree| word(tree, LANGUAGES))?,
     })
 }

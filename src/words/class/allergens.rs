@@ -47,7 +47,12 @@ pub fn allergens(formula: &Formula, marks: &Marks, law: LabelLaw) -> AllergenVie
     )];
     let perhaps: Vec<String> = may_contain
         .iter()
-        .map(|line| line.name.to_lowercase().replace("brazil", say!("Brazil")))
+        .map(|line| {
+            line.name
+                .to_lowercase()
+                .replace("brazil", "Brazil")
+                .replace("brasil", "Brasil")
+        })
         .collect();
     says.extend(listed(&perhaps).map(|list| say!("May contain {list}.", list)));
     AllergenView {

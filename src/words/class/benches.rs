@@ -74,11 +74,11 @@ fn title(class: &Class, manner: Manner) -> String {
         "{} at {}, {}, {} of dough",
         counted(
             class.wishes.students.get().into(),
-            ["student", "students"],
+            [say!("student"), say!("students")],
             manner
         ),
-        counted(class.stations, ["bench", "benches"], manner),
-        counted(class.loaves, ["loaf", "loaves"], manner),
+        counted(class.stations, [say!("bench"), say!("benches")], manner),
+        counted(class.loaves, [say!("loaf"), say!("loaves")], manner),
         write::mass(class.dough, manner)
     )
 }
@@ -90,8 +90,12 @@ fn bench_view(bench: &Bench, scales: Weighing, manner: Manner) -> BenchView {
     } else {
         say!(
             "{} with {}, {loaves} each",
-            counted(bench.count.get(), ["bench", "benches"], manner),
-            counted(bench.students.into(), ["student", "students"], manner),
+            counted(bench.count.get(), [say!("bench"), say!("benches")], manner),
+            counted(
+                bench.students.into(),
+                [say!("student"), say!("students")],
+                manner
+            ),
             loaves
         )
     };
@@ -125,7 +129,7 @@ fn bowl_lines(class: &Class, manner: Manner) -> Vec<String> {
         let stream = class.total.streams.get(need.stream)?;
         Some(say!(
             "{}, {} or larger: {}",
-            counted(need.count, ["bowl", "bowls"], manner),
+            counted(need.count, [say!("bowl"), say!("bowls")], manner),
             write::volume(need.room, manner),
             stream.name
         ))

@@ -74,7 +74,11 @@ pub fn change(
             "Let “{}” last {}, {} than its limits say.",
             called(plan, *step, formula),
             write::minutes(*minutes, manner),
-            if *longer { "longer" } else { "less" }
+            if *longer {
+                say!("longer")
+            } else {
+                say!("less")
+            }
         ),
         Change::HelpingHand => say!("Have somebody help at that time.").to_owned(),
     }

@@ -133,7 +133,7 @@ fn left_out(read: &ReadRecipe) -> Option<String> {
         left.push(say!("The note was too long and was cut short.").to_owned());
     }
     if !read.unused.is_empty() {
-        left.push(say!("Not taken over: {}.", read.unused.join(", ")));
+        left.push(say!("Not taken over: {}.", read.unused.join(say!(", "))));
     }
     (!left.is_empty()).then(|| left.join(" "))
 }

@@ -98,8 +98,8 @@ fn ways_out(remedies: &[DoughRemedy], morning: Morning) -> String {
     }
     say!(
         "{}; one by itself is not enough. {}",
-        begun(&together.join(", and ")),
-        "Or let it rise longer at the temperature it has."
+        begun(&together.join(say!(", and "))),
+        say!("Or let it rise longer at the temperature it has.")
     )
 }
 

@@ -28,7 +28,12 @@ pub fn warming(warming: &Warming, name: &str, manner: Manner) -> String {
             from
         );
     }
-    say!("{name}, from {from}: {}.", name, from, times.join(", "))
+    say!(
+        "{name}, from {from}: {}.",
+        name,
+        from,
+        times.join(say!(", "))
+    )
 }
 
 /// What is said where any of them takes long.

@@ -12,4 +12,3 @@ mod tongue;
 pub use catalogue::{Catalogue, CatalogueError};
 pub(crate) use say::{message, say};
 pub use spoken::{filled, speak, text, told};
-pub use tongue::Language;

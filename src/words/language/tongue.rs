@@ -1,31 +1,8 @@
-//! Languages the page can be read in.
+//! What is to be known of a language before anything is said in it.
 
-/// A language the page can be read in.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
-pub enum Language {
-    /// English, which the page is written in.
-    #[default]
-    English,
-    /// Spanish.
-    Spanish,
-    /// Japanese.
-    Japanese,
-}
+use crate::sheet::Language;
 
 impl Language {
-    /// All of them, in the order the switch shows them.
-    pub const ALL: [Self; 3] = [Self::English, Self::Spanish, Self::Japanese];
-
-    /// Its tag, as IETF BCP 47 has it.
-    #[must_use]
-    pub const fn tag(self) -> &'static str {
-        match self {
-            Self::English => "en",
-            Self::Spanish => "es",
-            Self::Japanese => "ja",
-        }
-    }
-
     /// What its own speakers call it.
     #[must_use]
     pub const fn own_name(self) -> &'static str {
@@ -49,9 +26,8 @@ impl Language {
     pub fn first_of<'a>(tags: impl IntoIterator<Item = &'a str>) -> Self {
         let mut known = tags.into_iter().filter_map(|tag| {
             let main = tag.split('-').next()?;
-            Self::ALL
-                .into_iter()
-                .find(|own| own.tag().eq_ignore_ascii_case(main))
+            let mut all = Self::ALL.into_iter();
+            all.find(|own| own.tag().eq_ignore_ascii_case(main))
         });
         known.next().unwrap_or_default()
     }

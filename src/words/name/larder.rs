@@ -87,7 +87,8 @@ pub fn allergen_list<'a>(found: impl IntoIterator<Item = &'a Allergen>) -> Strin
         .map(|one| {
             allergen(*one)
                 .to_lowercase()
-                .replace("brazil", say!("Brazil"))
+                .replace("brazil", "Brazil")
+                .replace("brasil", "Brasil")
         })
         .collect();
     match names.split_last() {
@@ -95,7 +96,7 @@ pub fn allergen_list<'a>(found: impl IntoIterator<Item = &'a Allergen>) -> Strin
             say!("None of the listed allergens is in these ingredients by composition.").to_owned()
         }
         Some((only, [])) => say!("Contains {only}.", only),
-        Some((last, others)) => say!("Contains {} and {last}.", others.join(", "), last),
+        Some((last, others)) => say!("Contains {} and {last}.", others.join(say!(", ")), last),
     }
 }
 

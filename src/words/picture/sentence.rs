@@ -6,7 +6,7 @@ use crate::words::say;
 pub(in crate::words) fn listed(parts: &[String]) -> Option<String> {
     match parts.split_last()? {
         (only, []) => Some(only.clone()),
-        (last, others) => Some(say!("{} and {last}", others.join(", "), last)),
+        (last, others) => Some(say!("{} and {last}", others.join(say!(", ")), last)),
     }
 }
 

@@ -53,7 +53,7 @@ fn who_brought_it(from: &[Contributor], manner: Manner) -> Option<String> {
         .take(NAMED)
         .map(|(food, water)| format!("{food} {}", write::mass(water, manner)))
         .collect();
-    (!named.is_empty()).then(|| say!("Most of it is from {}.", named.join(", ")))
+    (!named.is_empty()).then(|| say!("Most of it is from {}.", named.join(say!(", "))))
 }
 
 /// Each ingredient once, wherever it stands, most water first; flour is left out.

@@ -41,7 +41,7 @@ impl Trouble for LinkError {
             ),
             Self::OutOfRange(out) => say!(
                 "{} Ask for the link to be made again.",
-                number_outside("The link", out, manner)
+                number_outside(say!("The link"), out, manner)
             ),
             Self::Label(_) => say!(
                 "The link holds an ingredient whose label cannot be true. Ask for \

@@ -46,7 +46,12 @@ pub fn date(at: Instant, zone: &Zone) -> String {
         .ok()
         .and_then(|at| months.get(at));
     let month = month.copied().unwrap_or_default();
-    format!("{} {day} {month}", name::weekday(date.weekday()))
+    say!(
+        "{weekday} {day} {month}",
+        name::weekday(date.weekday()),
+        day,
+        month
+    )
 }
 
 /// To the nearest minute: half a minute is rounded up.

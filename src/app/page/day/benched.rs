@@ -13,7 +13,7 @@ use crate::sheet::day::Bench;
 use crate::sheet::key;
 use crate::sheet::record::{read_bench, write_bench};
 use crate::sheet::{Moment, Place};
-use crate::words::{name, notice};
+use crate::words::{name, notice, say};
 
 thread_local! {
     static BENCH: OnceCell<ArcRwSignal<Option<Bench>>> = const { OnceCell::new() };
@@ -90,7 +90,7 @@ fn ring(state: State, bench: &ArcRwSignal<Option<Bench>>) {
     if let Some(text) = bench.with_untracked(|bench| bench.as_ref().map(write_bench)) {
         let _kept = storage::set(key::BENCH, &text);
     }
-    let what = over.join(", ");
+    let what = over.join(say!(", "));
     alarm::ring(&what);
     let said = notice::timer_over(&what);
     announce(&said);

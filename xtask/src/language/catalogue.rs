@@ -1,0 +1,181 @@
+//! A catalogue: a language's translations, kept as gettext keeps them (`.po`).
+
+use super::messages::Messages;
+use crate::house;
+use anyhow::{Context, Result};
+use polib::catalog::Catalog;
+use polib::message::Message;
+use polib::metadata::CatalogMetadata;
+use polib::po_file;
+use std::collections::{BTreeMap, BTreeSet};
+use std::fmt::Write as _;
+use std::path::{Path, PathBuf};
+
+/// English text and translation.
+type Pairs = BTreeMap<String, String>;
+
+/// Where a language's catalogue is kept.
+pub(crate) fn path(tag: &str) -> PathBuf {
+    house::root().join(format!("src/words/language/{tag}.po"))
+}
+
+/// Reads a catalogue; texts that are not translated yet are left out.
+pub(crate) fn read(path: &Path) -> Result<Pairs> {
+    let catalog = po_file::parse(path)
+        .with_context(|| format!("{} cannot be read as a catalogue", path.display()))?;
+    let mut pairs = Pairs::new();
+    for message in catalog.messages().filter(|message| message.is_translated()) {
+        pairs.insert(message.msgid().to_owned(), message.msgstr()?.to_owned());
+    }
+    Ok(pairs)
+}
+
+/// Writes the catalogue anew with just these texts; how many are new, and how many went.
+pub(crate) fn bring_up(path: &Path, tag: &str, messages: &Messages) -> Result<(usize, usize)> {
+    let known = if path.exists() {
+        read(path)?
+    } else {
+        Pairs::new()
+    };
+    let mut metadata = CatalogMetadata::new();
+    metadata.project_id_version = "Softcrumb".to_owned();
+    metadata.mime_version = "1.0".to_owned();
+    metadata.content_type = "text/plain; charset=UTF-8".to_owned();
+    metadata.content_transfer_encoding = "8bit".to_owned();
+    metadata.language = tag.to_owned();
+    let mut catalog = Catalog::new(metadata);
+    for (text, file) in by_file(messages) {
+        let mut message = Message::build_singular();
+        message
+            .with_source(file.to_owned())
+            .with_msgid(text.to_owned())
+            .with_msgstr(known.get(text).cloned().unwrap_or_default());
+        catalog.append_or_update(message.done());
+    }
+    po_file::write_to_file(&catalog, path)
+        .with_context(|| format!("{} cannot be written", path.display()))?;
+    let is_new = |text: &&String| !known.contains_key(*text);
+    Ok((
+        messages.keys().filter(is_new).count(),
+        known
+            .keys()
+            .filter(|text| !messages.contains_key(*text))
+            .count(),
+    ))
+}
+
+/// The texts in the order of their files, so that what belongs together is translated together.
+fn by_file(messages: &Messages) -> Vec<(&str, &str)> {
+    let mut texts: Vec<(&str, &str)> = messages
+        .iter()
+        .map(|(text, file)| (text.as_str(), file.as_str()))
+        .collect();
+    texts.sort_by_key(|(text, file)| (*file, *text));
+    texts
+}
+
+/// What keeps a catalogue from being used: texts without a translation, and places that differ.
+pub(crate) fn troubles(messages: &Messages, pairs: &Pairs) -> Vec<String> {
+    let mut troubles = Vec::new();
+    for (text, file) in messages {
+        match pairs.get(text) {
+            None => troubles.push(format!("not translated: {text:?} ({file})")),
+            Some(translation) if places(text) != places(translation) => troubles.push(format!(
+                "other places than in English: {text:?} ({file}) became {translation:?}"
+            )),
+            Some(translation)
+                if translation.contains(['\t', '\n']) || text.contains(['\t', '\n']) =>
+            {
+                troubles.push(format!("a line break or a tab: {text:?} ({file})"));
+            }
+            Some(_) => {}
+        }
+    }
+    troubles
+}
+
+/// The places in braces of a text, those without a name by their number.
+fn places(text: &str) -> BTreeSet<String> {
+    let mut nameless = 0_usize;
+    let pieces = text.split('{').skip(1);
+    let names = pieces.filter_map(|piece| piece.split_once('}'));
+    names
+        .map(|(name, _)| {
+            if name.is_empty() {
+                nameless += 1;
+                nameless.to_string()
+            } else {
+                name.to_owned()
+            }
+        })
+        .collect()
+}
+
+/// The catalogue as the page reads it.
+pub(crate) fn lines(messages: &Messages, pairs: &Pairs) -> String {
+    let mut lines = String::new();
+    for (text, translation) in pairs
+        .iter()
+        .filter(|(text, _)| messages.contains_key(*text))
+    {
+        // Writing into a text never fails.
+        let _written = writeln!(lines, "{text}\t{translation}");
+    }
+    lines
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{Messages, Pairs, bring_up, lines, read, troubles};
+
+    fn messages(texts: &[&str]) -> Messages {
+        let with_file = |text: &&str| ((*text).to_owned(), "words/a.rs".to_owned());
+        texts.iter().map(with_file).collect()
+    }
+
+    fn pairs(pairs: &[(&str, &str)]) -> Pairs {
+        let owned = |(text, other): &(&str, &str)| ((*text).to_owned(), (*other).to_owned());
+        pairs.iter().map(owned).collect()
+    }
+
+    #[test]
+    fn a_text_without_a_translation_or_with_other_places_is_named() {
+        let all = messages(&["Flour", "{hot} of {}", "{} and {}"]);
+        let good = pairs(&[
+            ("Flour", "Harina"),
+            ("{hot} of {}", "{1}: {hot}"),
+            ("{} and {}", "{2} y {1}"),
+        ]);
+        assert_eq!(troubles(&all, &good), Vec::<String>::new());
+        let bad = pairs(&[("{hot} of {}", "{hot}"), ("{} and {}", "{} y {}")]);
+        let found = troubles(&all, &bad);
+        assert_eq!(found.len(), 2);
+        assert!(found.iter().any(|trouble| trouble.contains("Flour")));
+        assert!(found.iter().any(|trouble| trouble.contains("{hot}")));
+    }
+
+    #[test]
+    fn a_catalogue_is_written_read_and_brought_up_to_new_texts() {
+        let path = std::env::temp_dir().join(format!("softcrumb-{}.po", std::process::id()));
+        let (new, gone) = bring_up(&path, "es", &messages(&["Flour", "“Salt” \u{A0}{x}"])).unwrap();
+        assert_eq!((new, gone), (2, 0));
+        assert!(read(&path).unwrap().is_empty());
+        let text = std::fs::read_to_string(&path).unwrap();
+        let at = text.find("msgid \"Flour\"").unwrap();
+        let (before, after) = text.split_at(at);
+        std::fs::write(
+            &path,
+            before.to_owned() + &after.replacen("msgstr \"\"", "msgstr \"Harina\"", 1),
+        )
+        .unwrap();
+        let (new, gone) = bring_up(&path, "es", &messages(&["Flour", "Milk"])).unwrap();
+        assert_eq!((new, gone), (1, 0));
+        let known = read(&path).unwrap();
+        assert_eq!(known, pairs(&[("Flour", "Harina")]));
+        assert_eq!(
+            lines(&messages(&["Flour", "Milk"]), &known),
+            "Flour\tHarina\n"
+        );
+        std::fs::remove_file(&path).unwrap();
+    }
+}
