@@ -22,6 +22,7 @@ mod flow_drawing;
 mod formula_page;
 mod handed_out;
 mod heat;
+mod language;
 mod loads;
 mod manners;
 mod names;
