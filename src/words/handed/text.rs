@@ -38,9 +38,12 @@ pub fn markdown(sheet: &Sheet, manner: Manner) -> String {
         name::bread(sheet.bread)
     );
     for (at, stream) in sheet.formula.streams.iter().enumerate() {
-        text.push_str(&say!(
-            "\n## {}\n\n| Ingredient | Weight | On all flour |\n| --- | ---: | ---: |\n",
-            escaped(&stream.name)
+        text.push_str(&format!(
+            "\n## {}\n\n| {} | {} | {} |\n| --- | ---: | ---: |\n",
+            escaped(&stream.name),
+            say!("Ingredient"),
+            say!("Weight"),
+            say!("On all flour")
         ));
         for (food, mass, share) in rows(sheet, at, manner) {
             text.push_str(&format!("| {} | {mass} | {share} |\n", escaped(&food)));
