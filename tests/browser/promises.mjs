@@ -3,9 +3,9 @@
 const promises = [];
 let file = '';
 
-/// Adds a promise. `keep` is given a visitor's desk (launch.mjs); it fails by throwing.
-export function test(name, keep, { seconds = 60 } = {}) {
-  promises.push({ name, keep, seconds, file });
+/// Adds a promise. `keep` is given a visitor's desk (launch.mjs); it fails by throwing. `alone`: no other is kept beside it.
+export function test(name, keep, { seconds = 60, alone = false } = {}) {
+  promises.push({ name, keep, seconds, alone, file });
 }
 
 /// Reads one spec file and gives the promises it makes.

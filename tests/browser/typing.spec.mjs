@@ -205,7 +205,7 @@ test('a hundred ingredients can be put in, and stay quick to type into', async (
   await page.reload();
   await ready(page);
   assert.equal(await shown(), 101);
-});
+}, { alone: true });
 
 test('more streams than a formula may have are refused in words, and what is there opens again', async (desk) => {
   const { page } = await desk.open('phone');
