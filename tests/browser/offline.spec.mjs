@@ -87,9 +87,13 @@ test('a new version waits until it is told to take over, then replaces the old o
   const { folder, remove } = await copy();
   const host = await serve(folder);
   try {
-    const { page } = await desk.open('phone', { address: host.address });
+    const { context, page } = await desk.open('phone', { address: host.address });
     await kept(page);
     const [first] = await cacheNames(page);
+    // A second tab stays open, so that there is no moment without a page while the first one loads again.
+    const other = await context.newPage();
+    await other.goto(host.address);
+    await ready(other);
     await publish(folder);
     await page.evaluate(() => navigator.serviceWorker.getRegistration().then((found) => found.update()));
     await page.waitForFunction(() => navigator.serviceWorker.getRegistration().then((found) => found.waiting !== null));
@@ -97,6 +101,7 @@ test('a new version waits until it is told to take over, then replaces the old o
     await ready(page);
     assert.notEqual(await version(page), 'Later', 'the old version still answers');
     assert.equal((await cacheNames(page)).length, 2);
+    await page.waitForFunction(() => navigator.serviceWorker.getRegistration().then((found) => found.waiting !== null));
     await page.evaluate(() => navigator.serviceWorker.getRegistration().then((found) => found.waiting.postMessage({ softcrumb: 'take over' })));
     await page.waitForFunction((old) => caches.keys().then((names) => names.length === 1 && names[0] !== old), first);
     await page.reload();

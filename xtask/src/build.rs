@@ -9,7 +9,7 @@ use crate::{bind, cut, house, language, machine, styles};
 use anyhow::{Context, Result};
 use std::fs;
 use std::path::{Path, PathBuf};
-use std::process::Command;
+use std::process::{Child, Command, Stdio};
 
 /// What is compiled: `--bin softcrumb`, or an example.
 #[derive(Clone, Copy)]
@@ -84,24 +84,26 @@ fn read(path: &str) -> Result<String> {
     fs::read_to_string(house::root().join(path)).with_context(|| format!("{path} cannot be read"))
 }
 
+/// A compilation that goes on beside other work.
+pub(crate) struct Ahead(Child);
+
+impl Ahead {
+    /// Waits for its end. What it came up against is met and told again by the build that follows.
+    pub(crate) fn wait(mut self) {
+        drop(self.0.wait());
+    }
+}
+
+/// Begins to compile the page, without a word; none where it cannot be begun.
+pub(crate) fn begin() -> Option<Ahead> {
+    let (mut cargo, _target, _way) = compiler(PAGE).ok()?;
+    let child = cargo.stdout(Stdio::null()).stderr(Stdio::null()).spawn();
+    child.ok().map(Ahead)
+}
+
 /// Compiles for WebAssembly; gives the binary's path.
 pub(crate) fn compile(unit: Unit) -> Result<PathBuf> {
-    let pin = Pin::read(std::env::var("SOFTCRUMB_WASM").ok().as_deref())?;
-    let way = toolchain::find(&machine::Here, pin)?;
-    let target = house::target().join(way.folder());
-    let mut cargo = Command::new(std::env::var_os("CARGO").unwrap_or_else(|| "cargo".into()));
-    cargo.current_dir(house::root()).args([
-        "rustc",
-        "--release",
-        "--target",
-        TARGET,
-        unit.sort,
-        unit.name,
-    ]);
-    cargo.arg("--target-dir").arg(&target);
-    way.prepare(&mut cargo);
-    // Cutting the binary into pieces needs to know what refers to what.
-    cargo.args(["--", "-Clink-arg=--emit-relocs"]);
+    let (mut cargo, target, way) = compiler(unit)?;
     let first = !target.join(TARGET).exists();
     let hint = match (&way, first) {
         (_, false) => "",
@@ -119,6 +121,27 @@ pub(crate) fn compile(unit: Unit) -> Result<PathBuf> {
         folder
     };
     Ok(folder.join(format!("{}.wasm", unit.name)))
+}
+
+/// The compiler's command, the folder it works in, and the way to it.
+fn compiler(unit: Unit) -> Result<(Command, PathBuf, Way)> {
+    let pin = Pin::read(std::env::var("SOFTCRUMB_WASM").ok().as_deref())?;
+    let way = toolchain::find(&machine::Here, pin)?;
+    let target = house::target().join(way.folder());
+    let mut cargo = Command::new(std::env::var_os("CARGO").unwrap_or_else(|| "cargo".into()));
+    cargo.current_dir(house::root()).args([
+        "rustc",
+        "--release",
+        "--target",
+        TARGET,
+        unit.sort,
+        unit.name,
+    ]);
+    cargo.arg("--target-dir").arg(&target);
+    way.prepare(&mut cargo);
+    // Cutting the binary into pieces needs to know what refers to what.
+    cargo.args(["--", "-Clink-arg=--emit-relocs"]);
+    Ok((cargo, target, way))
 }
 
 /// Prints each file with its bytes, as they are and over the wire.

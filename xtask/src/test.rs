@@ -15,8 +15,13 @@ const CEILING: usize = 220_000;
 /// The verb; whether all is well. A part that fails does not keep the others from being tried.
 pub(crate) fn run(given: &[String]) -> Result<bool> {
     Arguments::read(given, &[], &[])?;
+    // The page is compiled beside the checks: its last step keeps only one core busy.
+    let ahead = build::begin();
     let mut parts = check::parts();
     parts.push(peers::part());
+    if let Some(ahead) = ahead {
+        ahead.wait();
+    }
     let mut files = Vec::new();
     parts.push(Part::one("the page is built", || {
         files = build::build()?;
