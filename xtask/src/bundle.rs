@@ -4,6 +4,7 @@ use crate::bind::Bound;
 use crate::crumbs;
 use crate::cut::{LOADER, SCRIPT};
 use crate::headers::POLICY;
+use crate::language;
 use crate::packed::{self, Packed};
 use anyhow::{Context, Result, bail};
 use std::fmt::Write as _;
@@ -60,9 +61,7 @@ fn empty(folder: &Path) -> Result<()> {
 
 fn write_into(pieces: Pieces, folder: &Path) -> Result<Vec<Packed>> {
     let mut page = Page::begin(folder)?;
-    for (path, text) in pieces.bound.brought {
-        page.plain(&path, text.into_bytes())?;
-    }
+    page.brought(pieces.bound.brought)?;
     let wasm = page.hashed("softcrumb.wasm", pieces.bound.wasm)?;
     let loader = match pieces.bound.loader {
         Some(loader) => Some(page.pieces(loader, pieces.bound.pieces)?),
@@ -75,6 +74,7 @@ fn write_into(pieces: Pieces, folder: &Path) -> Result<Vec<Packed>> {
             ("script", &script.0),
             ("wasm", &wasm.0),
             ("wasm_sum", &wasm.1),
+            ("words", &language::first_words(&pieces.languages)),
         ],
     )?;
     let boot = page.hashed("boot.js", boot.into_bytes())?;
@@ -118,6 +118,14 @@ impl<'a> Page<'a> {
 
     fn plain(&mut self, path: &str, bytes: Vec<u8>) -> Result<()> {
         self.files.push(packed::write(self.folder, path, bytes)?);
+        Ok(())
+    }
+
+    /// Writes what binding brings along, under the names it is asked for by.
+    fn brought(&mut self, files: Vec<(String, String)>) -> Result<()> {
+        for (path, text) in files {
+            self.plain(&path, text.into_bytes())?;
+        }
         Ok(())
     }
 

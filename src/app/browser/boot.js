@@ -1,14 +1,17 @@
 //! Starts the page, then asks for the service worker: also when the page itself could not start.
 import start from './{{script}}';
 
+// What is said before the binary can speak, by language: that it is opening, and that it could not start.
+const SAID = {{words}};
+const [opening, failed] = (navigator.languages ?? []).map((tag) => SAID[tag.split('-')[0].toLowerCase()]).find(Boolean) ?? SAID.en;
 const waiting = document.getElementById('waiting');
+if (waiting) waiting.textContent = opening;
 // The page takes the word away itself, once it is drawn.
 try {
   await start({ module_or_path: await wasm(new URL('./{{wasm}}', import.meta.url), '{{wasm_sum}}') });
 } catch (trouble) {
   if (waiting) {
-    waiting.textContent = 'Softcrumb could not start here. Load the page again with a signal; if that does not help, '
-      + 'a newer browser will. What you saved is still on this device.';
+    waiting.textContent = failed;
   }
   console.error(trouble);
 }
