@@ -4,21 +4,9 @@ import assert from 'node:assert/strict';
 import { readFile } from 'node:fs/promises';
 import { breaches, kept, ready } from './launch.mjs';
 import { plain } from './pages/batch.mjs';
-import { DayPage } from './pages/day.mjs';
+import { onFriday } from './pages/day.mjs';
 import { drawn, until } from './pages/whole.mjs';
 import { test } from './promises.mjs';
-
-/// Friday, 27 March 2026, 17:00 in London: clocks go forward on the Sunday.
-const FRIDAY = new Date('2026-03-27T17:00:00Z');
-const LONDON = { timezoneId: 'Europe/London', locale: 'en-GB' };
-
-async function onFriday(desk, screen = 'phone', more = {}) {
-  const visit = await desk.open(screen, { ...LONDON, ...more });
-  await visit.page.clock.install({ time: FRIDAY });
-  await visit.page.reload();
-  await ready(visit.page);
-  return { ...visit, day: await new DayPage(visit.page).open() };
-}
 
 for (const screen of ['phone', 'wide']) {
   test(`a plan for tomorrow afternoon stands ready, with no work at night (${screen})`, async (desk) => {
@@ -99,10 +87,13 @@ test('an actual weight tells at once what it does to the water, and how to make 
   await day.goTo('Scald the paste');
   const box = page.getByLabel(/^Water, really/);
   await box.fill('104');
-  await page.getByText(/Water is 8.g short; add that/).waitFor();
+  await page.getByText(/Water is 8.g short\./).waitFor();
+  await page.getByRole('button', { name: /^Added: 8.g of Water/ }).click();
+  await page.getByText(/Water is 8.g short\./).waitFor({ state: 'detached' });
   await box.fill('120');
   await page.getByText(/Water is 8.g over\..*True water comes to/).waitFor();
-  await page.getByText(/more flour would bring it back/).waitFor();
+  await page.getByRole('button', { name: /^Added: \d+.g more of .*flour/i }).click();
+  await page.getByText(/True water comes to/).waitFor({ state: 'detached' });
 });
 
 test('two timers outlast a reload, and are told when they are over', async (desk) => {

@@ -11,7 +11,7 @@ use softcrumb::sheet::civil::Zone;
 use softcrumb::sheet::day::{Bake, Bench, DayAsked, DayWishes, Planned, as_weighed, planned};
 use softcrumb::sheet::{Id, Kitchen, Sheet, examples};
 
-use crate::days::{ms, step};
+use crate::days::{minutes, ms, step};
 
 fn at(celsius: f64) -> Temperature {
     Temperature::from_celsius(celsius).unwrap()
@@ -142,6 +142,44 @@ fn yeast_that_was_weighed_twice_over_counts_as_it_was_weighed() {
         plan_of(&sheet, &wishes, Some(&weighed)),
     );
     assert!((bulk(&asked) / bulk(&got) - 2.0).abs() < 1e-6);
+}
+
+/// An oven that takes a fifth longer is planned with, and goes on being learnt against the programme.
+#[test]
+fn the_plan_bakes_as_the_log_has_found_the_oven_to() {
+    use softcrumb::engine::learn::{Noted, Took, learn};
+    let (_, sheet) = examples().remove(0);
+    let took = Took {
+        expected: minutes(25.0),
+        minutes: minutes(30.0),
+    };
+    let noted = Noted {
+        bake: Some(took),
+        ..Noted::default()
+    };
+    let learnt = learn(&[noted; 5], Kitchen::default().mixer.friction);
+    let plan = |learnt: &Learnt| {
+        planned(&DayAsked {
+            sheet: &sheet,
+            kitchen: &Kitchen::default(),
+            wishes: &DayWishes::default(),
+            learnt,
+            weighed: None,
+            zone: &Zone::default(),
+            now: ms(1_774_634_400_000.0),
+            bench: None,
+        })
+        .unwrap()
+    };
+    let (usual, own) = (plan(&Learnt::default()), plan(&learnt));
+    assert!((own.bake.minutes() / usual.bake.minutes() - 1.2).abs() < 1e-6);
+    assert_eq!(own.programme, usual.programme);
+    let baked = |planned: &Planned| {
+        let steps = planned.plan.steps().iter().zip(&planned.solved.steps);
+        let bakes = steps.filter(|(step, _)| step.at.work == Work::Bake);
+        bakes.map(|(_, timed)| timed.lasts.minutes()).sum::<f64>()
+    };
+    assert!((baked(&own) / baked(&usual) - 1.2).abs() < 0.01);
 }
 
 proptest! {

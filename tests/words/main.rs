@@ -24,6 +24,7 @@ mod handed_out;
 mod heat;
 mod language;
 mod loads;
+mod made_up;
 mod manners;
 mod names;
 mod paper_fit;

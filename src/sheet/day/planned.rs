@@ -50,7 +50,9 @@ pub struct Planned {
     pub aim: Aim,
     /// Their times.
     pub solved: Solved,
-    /// How long one load bakes.
+    /// The bake of one load, as the programme has it.
+    pub programme: Minutes,
+    /// The bake of one load, as this oven bakes.
     pub bake: Minutes,
 }
 
@@ -77,7 +79,7 @@ pub fn planned(asked: &DayAsked) -> Result<Planned, PlanError> {
         loads: wishes.loads,
         pieces: sheet.batch.pieces.get(),
     };
-    let times = times(
+    let mut times = times(
         &sheet.formula,
         kitchen,
         &sheet.heat,
@@ -85,7 +87,8 @@ pub fn planned(asked: &DayAsked) -> Result<Planned, PlanError> {
         &rising,
         &times_asked,
     );
-    let bake: f64 = times.bake.iter().map(|phase| phase.minutes()).sum();
+    let programme = all_of(&times.bake);
+    times.bake = as_this_oven_bakes(&times.bake, asked.learnt);
     let mut plan = edited(&usual(&sheet.formula, &times)?, &wishes.edits)?;
     if let Some(bench) = asked.bench {
         plan = edited(&plan, &bench.edits)?;
@@ -99,8 +102,23 @@ pub fn planned(asked: &DayAsked) -> Result<Planned, PlanError> {
         plan,
         aim,
         solved,
-        bake: held(bake),
+        programme,
+        bake: all_of(&times.bake),
     })
+}
+
+fn all_of(phases: &[Minutes]) -> Minutes {
+    held(phases.iter().map(|phase| phase.minutes()).sum())
+}
+
+/// The phases of the programme, each so many times as long as the log has found bakes to take.
+fn as_this_oven_bakes(phases: &[Minutes], learnt: &Learnt) -> Vec<Minutes> {
+    let times = learnt
+        .bake
+        .as_ref()
+        .map_or(1.0, |bake| bake.factor.number());
+    let phases = phases.iter();
+    phases.map(|phase| held(phase.minutes() * times)).collect()
 }
 
 /// The rises, and what they are scaled from.

@@ -112,3 +112,21 @@ pub fn trust(manner: Manner) -> String {
         best(manner)
     )
 }
+
+/// What bakes taught of the oven, where the plan goes by it; nothing where it bakes as expected.
+#[must_use]
+pub fn oven(learnt: &Learnt, manner: Manner) -> Option<String> {
+    let bake = learnt.bake.as_ref()?;
+    if (bake.factor.number() - 1.0).abs() < 0.01 {
+        return None;
+    }
+    let (times, rests) = (
+        write::factor(bake.factor, manner),
+        rests_on(&bake.rests, manner),
+    );
+    Some(say!(
+        "The plan has the bake {times} as long as the programme, as your oven bakes. {rests}",
+        times,
+        rests
+    ))
+}

@@ -12,7 +12,7 @@ mod way;
 
 pub use bench::{add_more, dough_off, timer, warmed_by_weights, weighed_off};
 pub use conflict::{change, conflict};
-pub use learnt::{figure, noted, rests_on, trust};
+pub use learnt::{figure, noted, oven, rests_on, trust};
 pub use loads::{class_loads, loads, programme_differs};
 pub use log::{
     not_a_picture, photo_gone, photo_kept, photo_of, photo_too_large, photos_full, picture_broken,

@@ -1,6 +1,20 @@
 //! The Day place, found by roles and labels.
 
+import { ready } from '../launch.mjs';
 import { drawn } from './whole.mjs';
+
+/// Friday, 27 March 2026, 17:00 in London: clocks go forward on the Sunday.
+const FRIDAY = new Date('2026-03-27T17:00:00Z');
+const LONDON = { timezoneId: 'Europe/London', locale: 'en-GB' };
+
+/// Opens the place on that Friday, in London.
+export async function onFriday(desk, screen = 'phone', more = {}) {
+  const visit = await desk.open(screen, { ...LONDON, ...more });
+  await visit.page.clock.install({ time: FRIDAY });
+  await visit.page.reload();
+  await ready(visit.page);
+  return { ...visit, day: await new DayPage(visit.page).open() };
+}
 
 export class DayPage {
   constructor(page) {
@@ -54,6 +68,14 @@ export class DayPage {
   /// Goes on until a step is shown.
   async goTo(name) {
     for (let steps = 0; steps < 30 && (await this.at()) !== name; steps += 1) await this.next();
+  }
+
+  /// The key figures in the head, by their names.
+  async keys() {
+    const figures = this.page.getByRole('region', { name: 'Key figures' }).getByRole('button');
+    const all = await figures.evaluateAll((all) => all.map((one) =>
+      ['label', 'value', 'was'].map((part) => one.querySelector(`.${part}`)?.textContent.replaceAll('\u00a0', ' ') ?? '')));
+    return Object.fromEntries(all.map(([label, value, was]) => [label, { value, was }]));
   }
 
   async startTimer() {

@@ -204,7 +204,7 @@ pub fn finish(day: Day) {
     let bench = day.bench.get_untracked();
     if let Some(Bench { mut bake, .. }) = bench {
         if let Some(planned) = planned {
-            note_times(&mut bake, &planned, &wishes, planned.bake);
+            note_times(&mut bake, &planned, &wishes, planned.programme);
         }
         day.change_log(|log| log.put(bake));
     }

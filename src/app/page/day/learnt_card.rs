@@ -5,6 +5,8 @@ use leptos::prelude::*;
 use super::answers::{Day, clock_now};
 use crate::app::part::Button;
 use crate::app::state::memo;
+use crate::engine::learn::LearntShare;
+use crate::engine::quantity::Mass;
 use crate::sheet::day::Resets;
 use crate::words::{day as told, say};
 
@@ -27,6 +29,24 @@ pub fn LearntCard() -> impl IntoView {
             kitchen.mixer.friction = rate;
             day.state.set_kitchen(kitchen);
         }
+    };
+    let losses = memo(move || {
+        day.learnt.with(|learnt| {
+            let share = |learnt: &Option<LearntShare>| learnt.as_ref().map(|it| it.share);
+            (share(&learnt.residue), share(&learnt.oven_loss))
+        })
+    });
+    let take_losses = move |()| {
+        let (residue, oven) = losses.get_untracked();
+        day.state.edit(|sheet| {
+            let losses = &mut sheet.batch.losses;
+            // What was learnt is all that stays behind, however large the batch.
+            if let Some(residue) = residue {
+                losses.residue = Mass::ZERO;
+                losses.residue_share = residue;
+            }
+            losses.bake = oven.unwrap_or(losses.bake);
+        });
     };
     let forget = move |()| {
         let now = Some(clock_now());
@@ -57,6 +77,9 @@ pub fn LearntCard() -> impl IntoView {
                 <div class="body buttons">
                     <Show when=move || friction.get().is_some()>
                         <Button says=say!("Use this friction for the kitchen") tapped=take />
+                    </Show>
+                    <Show when=move || losses.get() != (None, None)>
+                        <Button says=say!("Use these losses for the batch") tapped=take_losses />
                     </Show>
                     <Button says=say!("Forget it and learn anew") class="risky" tapped=forget />
                 </div>

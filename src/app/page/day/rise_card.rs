@@ -143,12 +143,21 @@ fn BulkPicture() -> impl IntoView {
         });
         twin.unwrap_or_default()
     });
+    // Where the dough rises: where this bake put it, else where it usually stands, else the room.
+    let place = memo(move || {
+        let put = day
+            .own_bench
+            .with(|bench| bench.as_ref().and_then(|bench| bench.bulk_place));
+        let usual = day.wishes.with(|wishes| wishes.rises.bulk_place);
+        let room = day.state.kitchen.with(|kitchen| kitchen.room);
+        put.or(usual).unwrap_or(room)
+    });
     let said = memo(move || {
         let manner = day.state.manner.get();
-        let room = day.state.kitchen.with(|kitchen| kitchen.room);
+        let place = place.get();
         day.read(|planned| match &planned.rising.bulk {
             Ok(risen) => vec![
-                told::room_against_anchor(risen, room, manner),
+                told::room_against_anchor(risen, place, manner),
                 told::rests(&risen.asked.anchor, manner),
                 told::looks(crate::engine::plan::Work::Bulk).to_owned(),
             ],
@@ -156,14 +165,12 @@ fn BulkPicture() -> impl IntoView {
         })
         .unwrap_or_default()
     });
-    let room = memo(move || {
-        let manner = day.state.manner.get();
-        day.state
-            .kitchen
-            .with(|kitchen| write::temperature(kitchen.room, manner))
+    let stands = memo(move || {
+        let at = write::temperature(place.get(), day.state.manner.get());
+        say!("It is {at} where the dough rises.", at)
     });
     view! {
-        <p class="quiet">{say!("The room is at ")}{room}"."</p>
+        <p class="quiet">{stands}</p>
         {move || drawing.get().map(|drawing| view! { <RiseCurve drawing told=twin /> })}
         {move || said.get().into_iter().map(|said| view! { <p>{said}</p> }).collect_view()}
     }

@@ -26,6 +26,11 @@ pub fn StepsCard() -> impl IntoView {
         });
         order.unwrap_or_default()
     });
+    let oven = memo(move || {
+        let manner = day.state.manner.get();
+        day.learnt
+            .with(|learnt| told::oven(learnt, manner).unwrap_or_default())
+    });
     let edited = memo(move || day.wishes.with(|wishes| !wishes.edits.is_empty()));
     let begun = memo(move || day.own_bench.with(Option::is_some));
     let elsewhere = memo(move || day.bench.with(Option::is_some) && !begun.get());
@@ -54,6 +59,7 @@ pub fn StepsCard() -> impl IntoView {
                     <Button says=say!("The usual steps again") tapped=move |()| day.wish(|wishes| wishes.edits.clear()) />
                 </Show>
             </div>
+            <p class="body quiet" role="status">{oven}</p>
             <ol class="steps">
                 <For each=move || order.get() key=|place| *place let(place)>
                     <StepRow place />
