@@ -1,7 +1,10 @@
 //! Cups and spoons against the published table of weights, row by row.
 
-use softcrumb::engine::larder::{Ingredient, Listed, Source};
-use softcrumb::sheet::interchange::{Amount, Understood, Unread, read_recipe};
+use softcrumb::engine::larder::{Food, Ingredient, Listed, Source};
+use softcrumb::engine::quantity::Mass;
+use softcrumb::sheet::interchange::{
+    Amount, MeasureUnit, Understood, Unread, in_measures, read_recipe,
+};
 
 const TABLE: &str = include_str!("../published/data/household_weights.csv");
 
@@ -96,6 +99,83 @@ fn every_measure_of_the_table_weighs_what_is_printed() {
     }
     assert!(trouble.is_empty(), "{}", trouble.join("\n"));
     assert!(seen > 100, "{seen}");
+}
+
+/// Source: USDA ARS, Release 28 (2016), table of weights: a cup of bread flour 137 g, of sugar 200 g, of
+/// milk 244 g; a tablespoon of salt 18 g, a teaspoon 6 g; a large egg without its shell 50 g.
+#[test]
+fn weights_are_told_in_cups_and_spoons_to_the_half_tablespoon() {
+    use MeasureUnit::{Cup, Tablespoon, Teaspoon, Whole};
+    for (number, grams, wanted) in [
+        (1, 137.0, vec![(Cup, 4)]),
+        // 1¾ cups are 239.75 g; a tablespoon is 8.5625 g.
+        (1, 248.3, vec![(Cup, 7), (Tablespoon, 4)]),
+        (700, 50.0, vec![(Cup, 1)]),
+        (800, 9.0, vec![(Teaspoon, 6)]),
+        (800, 18.0, vec![(Tablespoon, 4)]),
+        (600, 125.0, vec![(Whole, 10)]),
+    ] {
+        let found = Listed::all().find(|listed| listed.row().number == number);
+        let food = Food::Listed(found.unwrap());
+        let mass = Mass::from_grams(grams).unwrap();
+        assert_eq!(
+            in_measures(&food, mass),
+            Some(wanted),
+            "{grams} g of {food:?}"
+        );
+    }
+}
+
+/// What is told in measures, read back as a recipe has it, is within half a tablespoon of the weight.
+#[test]
+fn measures_come_back_as_about_the_weight_they_told() {
+    let mut seen = 0;
+    for listed in Listed::all() {
+        let food = Food::Listed(listed);
+        for grams in [3.0, 11.0, 42.5, 130.0, 333.0, 1200.0] {
+            let mass = Mass::from_grams(grams).unwrap();
+            let Some(parts) = in_measures(&food, mass) else {
+                continue;
+            };
+            let spoon = match parts[0].0 {
+                MeasureUnit::Teaspoon => "1/8 tsp",
+                MeasureUnit::Whole => "1/8",
+                _ => "1/4 tbsp",
+            };
+            let of = |amount: &str| {
+                let row = listed.row();
+                let detail = if row.detail.is_empty() {
+                    String::new()
+                } else {
+                    format!(", {}", row.detail)
+                };
+                grams_of(&format!("{amount} {}{detail}", row.name))
+            };
+            let (Ok(off), Ok(told)) = (
+                of(spoon),
+                parts
+                    .iter()
+                    .map(|(unit, quarters)| {
+                        let word = match unit {
+                            MeasureUnit::Cup => "cup",
+                            MeasureUnit::Tablespoon => "tbsp",
+                            MeasureUnit::Teaspoon => "tsp",
+                            _ => "",
+                        };
+                        of(&format!("{} {word}", f64::from(*quarters) / 4.0))
+                    })
+                    .sum::<Result<f64, Unread>>(),
+            ) else {
+                continue;
+            };
+            assert!(
+                (told - grams).abs() <= off * 1.000_001,
+                "{grams} g of {food:?}: {parts:?}"
+            );
+            seen += 1;
+        }
+    }
+    assert!(seen > 200, "{seen}");
 }
 
 /// Sixteen tablespoons are a cup and three teaspoons a tablespoon, where the table has only one of them.

@@ -14,7 +14,7 @@ pub use csv::csv;
 pub use png::png;
 pub use recipe::{
     Amount, Found, Heading, MeasureUnit, ReadRecipe, RecipeError, RecipeLine, Understood, Unread,
-    read_recipe, write_recipe,
+    in_measures, read_recipe, write_recipe,
 };
 pub use shorter::{Part as LinkPart, Shorter, shorter};
 pub use square_code::{Level, SquareCode, SquareCodeError, square_code};

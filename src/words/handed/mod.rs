@@ -2,6 +2,7 @@
 
 mod code;
 mod fit;
+mod measures;
 mod paper;
 mod recipe;
 mod shortened;
@@ -10,6 +11,7 @@ mod text;
 
 pub use code::{CodeView, code};
 pub use fit::{Density, Fit, Paper, code_side};
+pub use measures::about;
 pub use paper::{BenchCard, ClassSheet, SheetRow, before_printing, bench_card, class_sheet};
 pub use recipe::{RecipeView, TakenLine, recipe};
 pub use shortened::{Shortened, shortened};

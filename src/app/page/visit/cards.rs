@@ -8,8 +8,8 @@ use crate::app::page::{BatchAnswers, TinCard, WantedCard};
 use crate::app::part::Button;
 use crate::app::state::{Desk, State, memo};
 use crate::words::class::StreamLines;
-use crate::words::handed::{bench_card, steps};
-use crate::words::{notice, say};
+use crate::words::handed::{about, bench_card, steps};
+use crate::words::{name, notice, say};
 
 /// What a visitor sees first.
 #[component]
@@ -88,9 +88,40 @@ fn WeighCard() -> impl IntoView {
                         {card.streams.into_iter().map(stream).collect_view()}
                         <p><b>{card.allergens}</b></p>
                     </div>
+                    <Measures />
                 </section>
             }
         })
+    }
+}
+
+/// The same in cups and spoons, where a table says what they weigh.
+#[component]
+fn Measures() -> impl IntoView {
+    let answers = BatchAnswers::here();
+    let told = memo(move || {
+        let lines = answers.read_rounded(|rounded| {
+            let lines = rounded.lines.iter().filter_map(|line| {
+                let food = &rounded.formula.line(line.at)?.food;
+                Some((name::food(food), about(food, line.weighed)?))
+            });
+            Some(lines.collect::<Vec<_>>())
+        });
+        lines.unwrap_or_default()
+    });
+    let line = |(food, shows): (String, String)| view! { <tr><th scope="row">{food}</th><td>{shows}</td></tr> };
+    view! {
+        <details class="fold within">
+            <summary>
+                <span class="title">{say!("In cups and spoons, only about")}</span>
+            </summary>
+            <div class="body">
+                <p class="quiet">{say!("A cup holds more or less with every hand; weigh where you can. By the table of weights of the USDA, release 28.")}</p>
+                <table class="label-table">
+                    <tbody>{move || told.get().into_iter().map(line).collect_view()}</tbody>
+                </table>
+            </div>
+        </details>
     }
 }
 

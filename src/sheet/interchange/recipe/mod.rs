@@ -6,6 +6,7 @@ mod error;
 mod food_name;
 mod food_words;
 mod household;
+mod in_measures;
 mod line;
 mod measure;
 mod plain_html;
@@ -15,6 +16,7 @@ mod token;
 mod write;
 
 pub use error::RecipeError;
+pub use in_measures::in_measures;
 pub use line::{Amount, Found, Unread};
 pub use measure::MeasureUnit;
 pub use read::{Heading, ReadRecipe, RecipeLine, Understood, read_recipe};
