@@ -82,7 +82,8 @@ impl MeltDrawing {
             melted: Mark {
                 x: melted,
                 text: say!("melted at {}", write::temperature(MELTED, manner)),
-                ends: melted > f64::midpoint(LEFT, RIGHT),
+                // On the side away from where it settles, whose line would run through it.
+                ends: melted < at,
             },
             settles: Mark {
                 x: at,

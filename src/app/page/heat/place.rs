@@ -28,6 +28,7 @@ pub fn HeatPlace() -> impl IntoView {
             .pastes
             .with(|pastes| pastes.iter().map(|(stream, _)| *stream).collect::<Vec<_>>())
     });
+    let any = move || pastes.with(|pastes| !pastes.is_empty());
     view! {
         <h1 class="heard" id=HEADING tabindex="-1">{name::place(Place::Heat)}</h1>
         <div class="newspaper">
@@ -35,16 +36,18 @@ pub fn HeatPlace() -> impl IntoView {
             <KitchenCard />
             <BowlCard />
             <FactorCard />
+            <Safety title=say!("At the mixer") step=Step::Mixing />
             <For each=move || pastes.get() key=|stream| *stream let(stream)>
                 <PasteCard stream />
             </For>
-            <CoolingCard />
-            <Show when=move || pastes.with(|pastes| !pastes.is_empty())>
+            <Show when=any>
                 <Safety title=say!("Boiling water and steam") step=Step::Scalding />
+            </Show>
+            <CoolingCard />
+            <Show when=any>
                 <Safety title=say!("Keeping paste and dough cold") step=Step::KeepingCold />
             </Show>
             <BakeCard />
-            <Safety title=say!("At the mixer") step=Step::Mixing />
             <Safety title=say!("At the oven") step=Step::Baking />
         </div>
     }
