@@ -2,9 +2,9 @@
 //! changed.
 
 use softcrumb::sheet::record::{
-    Filed, read_bench, read_day, read_file, read_kitchen, read_kitchens, read_log, read_settings,
-    read_sheet, read_shelf, read_trial, write_bench, write_day, write_kitchen, write_kitchens,
-    write_log, write_sheet, write_trial,
+    Filed, read_bench, read_day, read_file, read_kitchen, read_kitchens, read_log, read_log_file,
+    read_settings, read_sheet, read_shelf, read_trial, write_bench, write_day, write_kitchen,
+    write_kitchens, write_log, write_log_file, write_sheet, write_trial,
 };
 use softcrumb::sheet::{Kitchen, Settings, Trial, link};
 
@@ -104,6 +104,29 @@ fn version_1_days_logs_and_benches_open_with_every_figure() {
     let bench = read_bench(V1_BENCH).unwrap();
     assert_eq!((bench.timers.len(), bench.weighed.len()), (2, 2));
     assert_eq!(write_bench(&bench), V1_BENCH.trim_end());
+}
+
+const V1_DAY_KNOWN: &str = include_str!("samples/v1.day_known.json");
+const V1_BENCH_MADE_UP: &str = include_str!("samples/v1.bench_made_up.json");
+const V1_LOG_FILE: &str = include_str!("samples/v1.log_file.json");
+
+/// Known rises with their dough, a bench with what was promised and made up, a log with a photo.
+#[test]
+fn version_1_days_with_all_that_came_later_open_with_every_figure() {
+    let day = read_day(V1_DAY_KNOWN).unwrap();
+    assert_eq!(day.rises.dough.unwrap().yeast.fraction(), 0.025);
+    assert_eq!(day.rises.bulk_place.unwrap().celsius(), 27.0);
+    assert_eq!(write_day(&day), V1_DAY_KNOWN.trim_end());
+    let bench = read_bench(V1_BENCH_MADE_UP).unwrap();
+    assert_eq!((bench.promised.len(), bench.measured.len()), (1, 1));
+    assert_eq!((bench.edits.len(), bench.proof_place.is_some()), (1, true));
+    assert_eq!(write_bench(&bench), V1_BENCH_MADE_UP.trim_end());
+    let file = read_log_file(V1_LOG_FILE).unwrap();
+    assert_eq!((file.log.bakes().len(), file.photos.len()), (2, 1));
+    assert_eq!(
+        write_log_file(&file.log, &file.photos),
+        V1_LOG_FILE.trim_end()
+    );
 }
 
 const V1_TRIAL: &str = include_str!("samples/v1.trial.json");
