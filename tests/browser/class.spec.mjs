@@ -159,7 +159,7 @@ test('a price, a tin and a class follow from one tab to the other', async (desk)
   await other.getByRole('button', { name: 'Take it from my tins' }).waitFor();
   for (const one of [page, other]) await unfold(one, 'Class');
   await page.getByRole('textbox', { name: /^Students in the room/ }).fill('9');
-  await other.getByText(/^9 students at 9 benches/).first().waitFor();
+  await other.getByText(/^9\s+students at 9\s+benches/).first().waitFor();
 });
 
 for (const screen of ['phone', 'wide']) {

@@ -8,6 +8,8 @@ import { HandOut } from './pages/hand_out.mjs';
 import { drawn, until, Whole } from './pages/whole.mjs';
 import { test } from './promises.mjs';
 
+/// What a printer leaves free.
+const EDGES = { top: '10mm', bottom: '10mm', left: '10mm', right: '10mm' };
 const NAME = 'Lantern Lane chocolate loaf';
 
 /// The teacher's desk: a class of twelve in pairs, its sheet printed, the code on the screen.
@@ -22,7 +24,7 @@ async function teach(desk) {
   const link = await out.link();
   await page.getByRole('button', { name: 'Print the class sheet (A4 or Letter)' }).click();
   await page.locator('.class-sheet').waitFor({ state: 'attached' });
-  const printed = read(await page.pdf({ format: 'A4' }), 'story-class-sheet.pdf');
+  const printed = read(await page.pdf({ format: 'A4', margin: EDGES }), 'story-class-sheet.pdf');
   const code = out.dialog.getByRole('img', { name: /A square code/ });
   await code.scrollIntoViewIfNeeded();
   const seen = read(await code.screenshot(), 'story-code.png');

@@ -43,7 +43,9 @@ const PAPERS = { A5: [148, 210], A4: [210, 297], Letter: [216, 279] };
 
 /// Prints what stands ready, and reads it as a scanner and a phone would.
 async function printed(page, paper, name) {
-  const ways = paper === 'A5' ? { preferCSSPageSize: true } : { format: paper };
+  const edge = paper === 'A5' ? '8mm' : '10mm';
+  const margin = { top: edge, bottom: edge, left: edge, right: edge };
+  const ways = paper === 'A5' ? { preferCSSPageSize: true, margin } : { format: paper, margin };
   const found = read(await page.pdf(ways), `${name}-${paper}.pdf`);
   assert.equal(found.pages, 1, `${name} on ${paper} takes one page`);
   assert.deepEqual(found.mm, PAPERS[paper]);
@@ -67,11 +69,11 @@ for (const [button, paper] of [[CARD, 'A5'], [SHEET, 'A4'], [SHEET, 'Letter']]) 
   });
 }
 
-/// A formula with so many streams of eight ingredients each, as a file.
-async function crowded(page, streams) {
+/// A formula with so many streams of so many ingredients each, as a file.
+async function crowded(page, streams, each = 8) {
   const record = await openRecord(page);
   const [dough] = record.formula.streams.filter((stream) => stream.kind === 'final');
-  const lines = Array.from({ length: 8 }, (_, at) => dough.lines[at % dough.lines.length]);
+  const lines = Array.from({ length: each }, (_, at) => dough.lines[at % dough.lines.length]);
   const kinds = ['paste', 'preferment', 'final', 'filling', 'topping', 'wash'];
   record.formula.streams = Array.from({ length: streams }, (_, at) => ({
     kind: kinds[at % kinds.length], name: `Stream number ${at + 1} of a long evening`,
@@ -82,7 +84,7 @@ async function crowded(page, streams) {
   return JSON.stringify(record);
 }
 
-for (const [streams, paper] of [[3, 'A5'], [5, undefined], [12, 'A4']]) {
+for (const [streams, paper] of [[3, 'A5'], [5, undefined], [8, 'A4']]) {
   test(`a formula of ${streams * 8} ingredients is printed on one page, or on larger paper that is told before`, async (desk) => {
     const { page } = await desk.open('wide');
     const out = await new HandOut(new Whole(page)).open();
@@ -92,6 +94,7 @@ for (const [streams, paper] of [[3, 'A5'], [5, undefined], [12, 'A4']]) {
     await page.getByRole('heading', { name: 'On paper' }).waitFor();
     const large = await page.getByText('the bench card is set for A4 or Letter').isVisible();
     if (paper) assert.equal(large, paper === 'A4', 'it is told before printing');
+    assert.equal(await page.getByText('take more than one page').count(), 0);
     const link = await out.link();
     await page.getByRole('button', { name: CARD }).click();
     await page.locator('.paper').waitFor({ state: 'attached' });
@@ -109,6 +112,15 @@ for (const [streams, paper] of [[3, 'A5'], [5, undefined], [12, 'A4']]) {
     }
   });
 }
+
+test('a formula of nearly two hundred ingredients says before printing that a page does not hold it', async (desk) => {
+  const { page } = await desk.open('wide');
+  const out = await new HandOut(new Whole(page)).open();
+  await out.take(await crowded(page, 12, 16));
+  await out.whole.close();
+  await out.open();
+  await page.getByText('take more than one page for the bench').waitFor();
+});
 
 /// Words that do not pack well, as a note in a script of many signs.
 const NOTE = Array.from({ length: 900 }, (_, at) => String.fromCodePoint(0x4e00 + ((at * 7919) % 20_000))).join('');

@@ -11,7 +11,7 @@ import pypdfium2
 import zxingcpp
 from PIL import Image, ImageChops
 
-DOTS_PER_INCH = 200
+DOTS_PER_INCH = 300
 
 
 def of_pdf(path):

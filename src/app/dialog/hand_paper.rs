@@ -56,7 +56,7 @@ pub fn PaperOut() -> impl IntoView {
             <Button says=say!("Print the bench card (A5)") tapped=print_card />
             <Button says=say!("Print the class sheet (A4 or Letter)") tapped=print_sheet />
         </div>
-        <div role="status">{said}</div>
+        <div>{said}</div>
         <Portal>
             {move || match page.get() {
                 Some(Page::Card(card)) => view! { <CardPage card /> }.into_any(),

@@ -61,6 +61,13 @@ impl Density {
 }
 
 impl Paper {
+    const fn columns(self) -> f64 {
+        match self {
+            Self::A5 => 2.0,
+            Self::A4 => 3.0,
+        }
+    }
+
     /// Width and height that can be printed on, mm; of the large one what A4 and Letter share.
     const fn size(self) -> (f64, f64) {
         match self {
@@ -76,10 +83,11 @@ pub fn code_side(code: &SquareCode) -> f64 {
     f64::from(code.side + 2 * SquareCode::MARGIN) * SQUARE
 }
 
-/// A page as it is measured: its letters and its width.
+/// A page as it is measured: its letters, its width, how many columns lists have.
 struct Set {
     letter: f64,
     width: f64,
+    columns: f64,
 }
 
 impl Set {
@@ -94,10 +102,11 @@ impl Set {
         (lines * LINE + 0.25) * self.letter * times
     }
 
-    /// The height of notes in two columns, the smaller letters of safety.
+    /// The height of notes in columns, their letters so much smaller.
     fn notes(&self, notes: &[String], times: f64) -> f64 {
-        let each = notes.iter().map(|note| self.paragraph(note, 0.46, times));
-        0.5 * each.sum::<f64>() + self.line() * times
+        let width = 0.92 / self.columns;
+        let each = notes.iter().map(|note| self.paragraph(note, width, times));
+        each.sum::<f64>() / self.columns + self.line() * times
     }
 
     /// The rows of a table, where a name may take two lines.
@@ -118,7 +127,13 @@ fn first(papers: &[Paper], height: impl Fn(&Set) -> f64) -> Fit {
     let fits = |(paper, density): &(Paper, Density)| {
         let (width, high) = paper.size();
         let letter = density.points() * POINT;
-        height(&Set { letter, width }) <= high * SLACK
+        let columns = paper.columns();
+        let set = Set {
+            letter,
+            width,
+            columns,
+        };
+        height(&set) <= high * SLACK
     };
     let mut last = Fit {
         paper: Paper::A4,
@@ -139,7 +154,8 @@ fn first(papers: &[Paper], height: impl Fn(&Set) -> f64) -> Fit {
 pub(super) fn card(card: &BenchCard, code: f64) -> Fit {
     first(&[Paper::A5, Paper::A4], |set| {
         let rows = card.streams.iter().map(|stream| stream.lines.len() + 2);
-        let tables = 0.52 * set.rows(rows.sum());
+        // Columns do not come out even.
+        let tables = set.rows(rows.sum()) * 1.04 / set.columns;
         let steps = card.steps.iter().map(|(name, work)| {
             let text = format!("{name}: {}", work.join(" "));
             set.paragraph(&text, 1.0, 1.0)
@@ -154,7 +170,7 @@ pub(super) fn sheet(sheet: &ClassSheet, code: f64) -> Fit {
     first(&[Paper::A4], |set| {
         let tables = sheet.tables.iter().map(Vec::len).max().unwrap_or_default();
         // Heads of columns take up to four lines, and names in a half page two here and there.
-        let wraps = if sheet.tables.len() > 1 { 1.25 } else { 1.0 };
+        let wraps = if sheet.tables.len() > 1 { 1.1 } else { 1.0 };
         let streams = sheet.tables.iter().flatten();
         let begun = streams.filter(|row| row.begins.is_some()).count();
         let rows =
