@@ -115,10 +115,11 @@ fn LogRow(
     // What is folded away is drawn when it is first unfolded: there may be very many bakes.
     let opened = RwSignal::new(false);
     let remove = move |()| {
-        let photo = id.with_value(photos::photo);
+        let id = id.get_value();
+        let photo = photos::photo(&id);
         let mut taken = None;
-        day.change_log(|log| taken = id.with_value(|id| log.take(id)));
-        id.with_value(photos::remove);
+        day.change_log(|log| taken = log.take(&id));
+        photos::remove(&id);
         day.taken.set(taken.map(|bake| Taken { bake, photo }));
     };
     let inside = move || {
