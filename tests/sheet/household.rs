@@ -137,35 +137,12 @@ fn measures_come_back_as_about_the_weight_they_told() {
             let Some(parts) = in_measures(&food, mass) else {
                 continue;
             };
-            let spoon = match parts[0].0 {
-                MeasureUnit::Teaspoon => "1/8 tsp",
-                MeasureUnit::Whole => "1/8",
-                _ => "1/4 tbsp",
-            };
-            let of = |amount: &str| {
-                let row = listed.row();
-                let detail = if row.detail.is_empty() {
-                    String::new()
-                } else {
-                    format!(", {}", row.detail)
-                };
-                grams_of(&format!("{amount} {}{detail}", row.name))
-            };
-            let (Ok(off), Ok(told)) = (
-                of(spoon),
-                parts
-                    .iter()
-                    .map(|(unit, quarters)| {
-                        let word = match unit {
-                            MeasureUnit::Cup => "cup",
-                            MeasureUnit::Tablespoon => "tbsp",
-                            MeasureUnit::Teaspoon => "tsp",
-                            _ => "",
-                        };
-                        of(&format!("{} {word}", f64::from(*quarters) / 4.0))
-                    })
-                    .sum::<Result<f64, Unread>>(),
-            ) else {
+            let told = parts.iter().map(|(unit, quarters)| {
+                let word = word_for(*unit);
+                weigh(&listed, &format!("{} {word}", f64::from(*quarters) / 4.0))
+            });
+            let told = told.sum::<Result<f64, Unread>>();
+            let (Ok(off), Ok(told)) = (weigh(&listed, least_of(parts[0].0)), told) else {
                 continue;
             };
             assert!(
@@ -193,4 +170,37 @@ fn spoons_the_table_leaves_out_are_parts_of_its_cup() {
     }
     let unknown = grams_of("1 cup kumquats");
     assert!(matches!(unknown, Err(Unread::NoWeight { .. })));
+}
+
+/// What a recipe that asks for so much of an ingredient is read as, g.
+fn weigh(listed: &Listed, amount: &str) -> Result<f64, Unread> {
+    let row = listed.row();
+    if row.detail.is_empty() {
+        return grams_of(&format!("{amount} {}", row.name));
+    }
+    grams_of(&format!("{amount} {}, {}", row.name, row.detail))
+}
+
+/// Half of the least that is told beside a measure.
+const fn least_of(unit: MeasureUnit) -> &'static str {
+    match unit {
+        MeasureUnit::Teaspoon => "1/8 tsp",
+        MeasureUnit::Whole => "1/8",
+        MeasureUnit::Cup
+        | MeasureUnit::Tablespoon
+        | MeasureUnit::Millilitre
+        | MeasureUnit::Stick
+        | MeasureUnit::Packet => "1/4 tbsp",
+    }
+}
+
+const fn word_for(unit: MeasureUnit) -> &'static str {
+    match unit {
+        MeasureUnit::Cup => "cup",
+        MeasureUnit::Tablespoon => "tbsp",
+        MeasureUnit::Teaspoon => "tsp",
+        MeasureUnit::Millilitre | MeasureUnit::Stick | MeasureUnit::Packet | MeasureUnit::Whole => {
+            ""
+        }
+    }
 }
