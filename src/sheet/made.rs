@@ -43,11 +43,11 @@ impl Sheet {
         new
     }
 
-    /// The same sheet under another name.
+    /// The same sheet under another name, cut to what a name may have.
     #[must_use]
-    pub fn copied(&self) -> Self {
+    pub fn copied(&self, name: &str) -> Self {
         let mut copy = self.clone();
-        copy.name = plain::name(&format!("Copy of {}", self.name), Self::NAME_LENGTH);
+        copy.name = plain::name(name, Self::NAME_LENGTH);
         copy
     }
 }

@@ -7,7 +7,7 @@ use crate::app::browser::clock;
 use crate::app::part::{Button, IconButton, Picture};
 use crate::app::state::{State, memo};
 use crate::sheet::{Id, Sheet, ShelfEntry, key};
-use crate::words::{notice, say, search, write};
+use crate::words::{example, notice, say, search, write};
 
 /// How many are drawn at first, and with each tap on "more": a thousand would take too long.
 const AT_ONCE: usize = 30;
@@ -47,8 +47,11 @@ fn Begin() -> impl IntoView {
         state.close();
         state.open_new(sheet);
     };
-    let new = move |()| open(&state.sheet().emptied());
-    let copy = move |()| open(&state.sheet().copied());
+    let new = move |()| open(&example::in_words(state.sheet().emptied()));
+    let copy = move |()| {
+        let sheet = state.sheet();
+        open(&sheet.copied(&say!("Copy of {name}", sheet.name)));
+    };
     view! {
         <div class="buttons">
             <Button says=say!("New formula") picture=Picture::Add tapped=new />

@@ -8,6 +8,7 @@ use super::State;
 use crate::app::browser::storage;
 use crate::app::later::records;
 use crate::sheet::{Id, Sheet, Trial, key};
+use crate::words::say;
 
 impl State {
     /// Whether a trial is on.
@@ -89,6 +90,6 @@ impl State {
     pub fn keep_trial_apart(self) {
         let tried = self.sheet();
         self.trial.set(None);
-        self.open_new(&tried.copied());
+        self.open_new(&tried.copied(&say!("Copy of {name}", tried.name)));
     }
 }

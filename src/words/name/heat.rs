@@ -1,8 +1,10 @@
 //! What materials, shapes, rules and ways of heating are called.
 
+use std::borrow::Cow;
+
 use crate::engine::chocolate::Lumps;
 use crate::engine::heat::{Grain, HeatFrom, Material, RuleSet, Shape};
-use crate::words::say;
+use crate::words::{language::told, say};
 
 /// What a material is called.
 #[must_use]
@@ -18,13 +20,13 @@ pub fn material(material: Material) -> &'static str {
     }
 }
 
-/// What a kitchen or a bowl is called; words of our own where the user has none yet.
+/// What a kitchen or a bowl is called: in the language of the page where the name is our own.
 #[must_use]
-pub fn called(name: &str) -> &str {
+pub fn called(name: &str) -> Cow<'_, str> {
     if name.trim().is_empty() {
-        say!("without a name")
+        say!("without a name").into()
     } else {
-        name
+        told(name)
     }
 }
 

@@ -6,7 +6,7 @@ use crate::app::part::{Button, NumberBox, PickOne, Picture, TextBox};
 use crate::app::state::{State, memo};
 use crate::engine::heat::Material;
 use crate::engine::kitchen::{Bowl, Kitchen};
-use crate::words::{Trouble, name, read, say, write};
+use crate::words::{Trouble, language::told, name, read, say, write};
 
 /// The bowls, and which of them is for paste and which for dough.
 #[component]
@@ -17,7 +17,7 @@ pub fn Bowls() -> impl IntoView {
         state.kitchen.with(|kitchen| {
             let numbered = kitchen.bowls.iter().enumerate();
             let mut names: Vec<(Option<usize>, String)> = numbered
-                .map(|(at, bowl)| (Some(at), name::called(&bowl.name).to_owned()))
+                .map(|(at, bowl)| (Some(at), name::called(&bowl.name).into_owned()))
                 .collect();
             names.push((None, say!("none that counts").to_owned()));
             names
@@ -63,7 +63,7 @@ fn OneBowl(
         state
             .kitchen
             .with(own)
-            .map(|own| own.name)
+            .map(|own| told(&own.name).into_owned())
             .unwrap_or_default()
     });
     let material = memo(move || {
@@ -95,7 +95,7 @@ fn OneBowl(
     let label = Signal::derive(move || say!("{}, empty", name::called(&words.get())));
     view! {
         <fieldset class="phase">
-            <legend class="heard">{move || name::called(&words.get()).to_owned()}</legend>
+            <legend class="heard">{move || name::called(&words.get()).into_owned()}</legend>
             <div class="boxes">
                 <TextBox id=format!("bowl-name-{bowl}") label=say!("Name") words typed=move |name: String| on_bowl(state, bowl, "bowl-name", |own| own.name = name) most=Kitchen::NAME_LENGTH />
                 <PickOne id=BOWL_MATERIALS.get(bowl).copied().unwrap_or("bowl-material") label=say!("Made of") answers=materials holds=material chosen=move |made_of| on_bowl(state, bowl, "bowl-material", |own| own.material = made_of) />

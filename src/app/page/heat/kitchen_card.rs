@@ -10,7 +10,7 @@ use crate::app::state::{State, memo};
 use crate::engine::heat::HeatFrom;
 use crate::engine::kitchen::{BoilsBy, Kitchen, Oven};
 use crate::sheet;
-use crate::words::{name, notice, say, write};
+use crate::words::{language::told, name, notice, say, write};
 
 /// The kitchen: its four temperatures in sight, all else in a fold.
 #[component]
@@ -19,7 +19,7 @@ pub fn KitchenCard() -> impl IntoView {
     let called = memo(move || {
         state
             .kitchen
-            .with(|kitchen| name::called(&kitchen.name).to_owned())
+            .with(|kitchen| name::called(&kitchen.name).into_owned())
     });
     let temperatures = TEMPERATURES.map(|field| view! { <KitchenBox field /> });
     let mixer = MIXER.map(|field| view! { <KitchenBox field /> });
@@ -58,7 +58,7 @@ fn names(state: State) -> Memo<Vec<(usize, String)>> {
             kitchens
                 .all()
                 .enumerate()
-                .map(|(at, one)| (at, name::called(&one.name).to_owned()))
+                .map(|(at, one)| (at, name::called(&one.name).into_owned()))
                 .collect()
         })
     })
@@ -87,7 +87,11 @@ fn WhichKitchen() -> impl IntoView {
 #[component]
 fn Kitchens() -> impl IntoView {
     let state = State::here();
-    let words = memo(move || state.kitchen.with(|kitchen| kitchen.name.clone()));
+    let words = memo(move || {
+        state
+            .kitchen
+            .with(|kitchen| told(&kitchen.name).into_owned())
+    });
     let count = memo(move || state.with_kitchens(|kitchens| kitchens.all().count()));
     let several = move || count.get() > 1;
     let full = Signal::derive(move || count.get() >= sheet::Kitchens::MOST);
