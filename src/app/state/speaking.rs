@@ -7,6 +7,7 @@ use super::State;
 use crate::app::browser::announce::announce;
 use crate::app::browser::storage;
 use crate::app::later::{language, records};
+use crate::sheet::record::write_settings;
 use crate::sheet::{Language, Settings, key};
 use crate::words::notice;
 
@@ -22,11 +23,12 @@ impl State {
         spawn_local(async move {
             if language::load(chosen).await {
                 trouble.set("");
-                let settings = self.settings.get_untracked();
-                self.set_settings(Settings {
+                let settings = Settings {
                     language: chosen,
-                    ..settings
-                });
+                    ..self.settings.get_untracked()
+                };
+                self.settings.set(settings);
+                self.keep_small(key::SETTINGS, &write_settings(settings));
                 self.spoken.set(self.spoken.get_untracked().wrapping_add(1));
             } else {
                 trouble.set(notice::language_not_loaded());
