@@ -54,6 +54,11 @@ async function typeAll({ id, texts }) {
       kept: Object.fromEntries(Object.entries(localStorage)),
     };
   };
+  // As a user has it who types there: what is far off the screen need not be laid out.
+  box.scrollIntoView({ block: 'center' });
+  box.focus();
+  await frame();
+  await frame();
   const before = { text: box.value, ...look() };
   const seen = [];
   for (const text of texts) {
