@@ -115,6 +115,23 @@ test('a box off the screen keeps what is typed into it, and everything follows',
   assert.equal(await box.inputValue(), '31.5', 'and is kept');
 });
 
+test('cards below the streams that do not come are said in words, and one tap asks for them again', async (desk) => {
+  const { page, context } = await desk.open('phone', { allow: [/split_formula|Failed to fetch|ERR_FAILED|TypeError|Service Worker/], serviceWorkers: 'block' });
+  let lost = true;
+  await context.route(/split_formula/, (asked) => (lost ? asked.abort() : asked.continue()));
+  await page.reload();
+  await ready(page);
+  const formula = new Formula(page);
+  const again = page.getByRole('main').getByRole('button', { name: 'Try again' });
+  await page.getByRole('main').getByRole('alert').getByText('could not be loaded').waitFor();
+  await formula.type(formula.weight('Final dough', 'Whole milk'), '160');
+  close(number(await valueOf(formula, 'Dough')), DOUGH + 48, 0.5, 'what is there works without them');
+  lost = false;
+  await again.click();
+  await formula.figure('Scalded flour').first().waitFor();
+  assert.equal(await again.count(), 0);
+});
+
 test('a changed percentage moves the weight, whichever way a number is typed', async (desk) => {
   const page = new Formula((await desk.open('phone')).page);
   for (const [typed, percent] of [['30', 30], ['12,5', 12.5], ['7.25 %', 7.25], ['½', 0.5]]) {

@@ -19,6 +19,8 @@ test('after the first load the page opens in flight mode: on a reload, in a new 
   await context.setOffline(true);
   await page.reload();
   await ready(page);
+  // What loads after the first look is kept like the rest.
+  await page.getByRole('heading', { name: 'Who brought the water' }).waitFor();
   await page.close();
   for (const at of ['', 'index.html', '?from=a-friend', '#/anything', '?a=1#/b/2']) {
     const other = await context.newPage();

@@ -5,7 +5,7 @@ import { ready } from './launch.mjs';
 import { test } from './promises.mjs';
 
 // The aim is 160 KB; why it is not met yet stands in DEVELOPERS.md. Until then it may not grow.
-const BUDGET = 220_000;
+const BUDGET = 180_000;
 
 test('all a first visit loads before the page works stays below its ceiling', async (desk) => {
   const context = await desk.browser.newContext({ serviceWorkers: 'block' });

@@ -34,6 +34,8 @@ async function trouble(box) {
 /// notes all that a user then sees and all that is kept. The box ends as it was.
 async function typeAll({ id, texts }) {
   const box = document.getElementById(id);
+  // What is far off the screen is not laid out, and its words would be left out.
+  for (const card of document.querySelectorAll('main .card')) card.style.contentVisibility = 'visible';
   const frame = () => new Promise((done) => requestAnimationFrame(() => setTimeout(done)));
   const keys = () => [...document.querySelectorAll('[aria-label="Key figures"] button')].map((key) => key.textContent);
   const type = async (text) => {

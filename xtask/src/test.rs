@@ -10,7 +10,7 @@ use anyhow::{Result, bail};
 /// weighs" in DEVELOPERS.md for the profile.
 pub(crate) const BUDGET: usize = 160_000;
 /// What it may load until then; a change that adds to it fails.
-const CEILING: usize = 220_000;
+const CEILING: usize = 178_000;
 
 /// The verb; whether all is well. A part that fails does not keep the others from being tried.
 pub(crate) fn run(given: &[String]) -> Result<bool> {

@@ -97,6 +97,8 @@ export class Whole {
   /// Every word of the page: what is seen, what stands in boxes, and what is only heard.
   async words() {
     return this.page.evaluate(() => {
+      // What is far off the screen is not laid out, and its words would be left out.
+      for (const card of document.querySelectorAll('main .card')) card.style.contentVisibility = 'visible';
       const heard = [...document.querySelectorAll('[aria-label], [title]')]
         .flatMap((element) => [element.ariaLabel, element.title]);
       const typed = [...document.querySelectorAll('input')].map((box) => box.value);
