@@ -26,7 +26,7 @@ const files = async () => (await readdir(DIST)).filter((name) => !/\.(br|gz)$/.t
 
 const KINDS = {
   html: 'text/html; charset=utf-8', js: 'text/javascript; charset=utf-8', css: 'text/css; charset=utf-8',
-  wasm: 'application/wasm', webmanifest: 'application/manifest+json', svg: 'image/svg+xml', png: 'image/png',
+  wasm: 'application/wasm', webmanifest: 'application/manifest+json', svg: 'image/svg+xml', png: 'image/png', txt: 'text/plain; charset=utf-8',
 };
 
 test('each file says its kind, how long it may be kept, and the security headers', async ({ address }) => {
