@@ -2,7 +2,7 @@
 
 import assert from 'node:assert/strict';
 import { axe, kept, ready, shot } from './launch.mjs';
-import { read } from './decode.mjs';
+import { read, withoutPrinter } from './decode.mjs';
 import { BatchPage, plain, whole } from './pages/batch.mjs';
 import { HandOut } from './pages/hand_out.mjs';
 import { drawn, until, Whole } from './pages/whole.mjs';
@@ -14,7 +14,7 @@ const NAME = 'Lantern Lane chocolate loaf';
 
 /// The teacher's desk: a class of twelve in pairs, its sheet printed, the code on the screen.
 async function teach(desk) {
-  const { page } = await desk.open('wide');
+  const { page } = await desk.open('wide', { before: withoutPrinter });
   await new BatchPage(page).open();
   await page.locator('summary').filter({ hasText: 'Class' }).click();
   await page.getByRole('textbox', { name: /^Students in the room/ }).fill('12');

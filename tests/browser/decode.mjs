@@ -30,3 +30,8 @@ export function read(bytes, name) {
   if (ran.status !== 0) throw new Error(ran.stderr || `${ran.error}`);
   return JSON.parse(ran.stdout);
 }
+
+/// Runs in the page before it opens: its print button opens no dialog, which would hold the page fast.
+export function withoutPrinter() {
+  window.print = () => { window.asked = true; };
+}

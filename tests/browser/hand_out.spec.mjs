@@ -2,7 +2,7 @@
 
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
-import { read } from './decode.mjs';
+import { read, withoutPrinter } from './decode.mjs';
 import { axe, shot } from './launch.mjs';
 import { plain } from './pages/batch.mjs';
 import { HandOut } from './pages/hand_out.mjs';
@@ -13,7 +13,7 @@ import { test } from './promises.mjs';
 const RECIPES = new URL('../sheet/recipes/', import.meta.url);
 
 async function handOut(desk, screen = 'phone', options) {
-  const { page } = await desk.open(screen, options);
+  const { page } = await desk.open(screen, { before: withoutPrinter, ...options });
   await page.getByRole('button', { name: 'Hand out' }).click();
   const dialog = page.getByRole('dialog');
   await dialog.getByRole('heading', { name: 'As a square code' }).waitFor();
@@ -86,7 +86,7 @@ async function crowded(page, streams, each = 8) {
 
 for (const [streams, paper] of [[3, 'A5'], [5, undefined], [8, 'A4']]) {
   test(`a formula of ${streams * 8} ingredients is printed on one page, or on larger paper that is told before`, async (desk) => {
-    const { page } = await desk.open('wide');
+    const { page } = await desk.open('wide', { before: withoutPrinter });
     const out = await new HandOut(new Whole(page)).open();
     await out.take(await crowded(page, streams));
     await out.whole.close();
