@@ -82,7 +82,7 @@ impl State {
     fn put_beside(self, file: &Beside) -> Added {
         let here = self.beside();
         let (joined, added) = here.clone().joined_by(file);
-        let desk = Desk::here();
+        let desk = self.from_the_page(Desk::here);
         if added.kitchens > 0
             && let Some(kitchens) = joined.kitchens
         {

@@ -166,6 +166,12 @@ impl State {
         expect_context::<Self>()
     }
 
+    /// Looks from the page itself, for what goes on after something was waited for: nothing of the
+    /// page is around it then.
+    pub fn from_the_page<T>(self, look: impl FnOnce() -> T) -> T {
+        self.page.get_value().with(look)
+    }
+
     /// Something the page has one of, made when it is first asked for: for the page, whichever
     /// card asks.
     pub fn for_good<T: Clone + Send + Sync + 'static>(self, make: fn(Self) -> T) -> T {
