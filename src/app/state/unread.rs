@@ -11,8 +11,9 @@ impl State {
     /// The text that could not be taken from a box, and why, where it still stands.
     pub fn unread_text(self, id: &str) -> Option<(String, String)> {
         let key = self.key(id);
+        // The page below the dialog may be drawn anew while that is open: its boxes have their own names.
         self.unread
-            .with_untracked(|unread| unread.get(&key).cloned())
+            .with_untracked(|unread| unread.get(&key).or_else(|| unread.get(id)).cloned())
     }
 
     /// Boxes in the dialog are noted apart, because they go with it.
