@@ -92,7 +92,7 @@ test('an actual weight tells at once what it does to the water, and how to make 
   await page.getByText(/Water is 8.g short\./).waitFor({ state: 'detached' });
   await box.fill('120');
   await page.getByText(/Water is 8.g over\..*True water comes to/).waitFor();
-  await page.getByRole('button', { name: /^Added: \d+.g more of .*flour/i }).click();
+  await page.getByRole('button', { name: /^Added: [\d.]+.g more of .*flour/i }).click();
   await page.getByText(/True water comes to/).waitFor({ state: 'detached' });
 });
 

@@ -11,9 +11,9 @@ import { test } from './promises.mjs';
 const NEVER = ['', ' ', 'abc', '-', '.', ',', '1e99', '-1e99', 'NaN', 'Infinity', '-inf', '∞', '1..2', '1,2,3', '1 2', '5 bananas',
   '0x10', '1/0', '--5', '<b>5</b>', '5; drop', '٪', '🍞', '9'.repeat(400), 'e5', '1e', 'ثلاثة'];
 /// Boxes that mean something when they are empty: the best rows, the usual room, as the kitchen is, no price.
-const MAY_BE_EMPTY = /^(tin-rows|tin-room|melt-(liquid|chocolate|bowl)|pantry-|heat-(mixing|paste-bowl)|warm-|cooling-from)/;
+const MAY_BE_EMPTY = /^(tin-rows|tin-room|melt-(liquid|chocolate|bowl)|pantry-|heat-(mixing|paste-bowl)|warm-|cooling-from|(bulk|proof)-place)/;
 /// Boxes for a temperature, which may be below zero.
-const BELOW_ZERO = /^(syrup-at|melt-(liquid|chocolate|bowl)|kitchen-(room|flour|fridge|tap)|heat-(wanted|mixing-bowl|paste-bowl)|warm-|cooling-from|phase-oven|heat-known-oven|kitchen-altitude)/;
+const BELOW_ZERO = /^(syrup-at|melt-(liquid|chocolate|bowl)|kitchen-(room|flour|fridge|tap)|heat-(wanted|mixing-bowl|paste-bowl)|warm-|cooling-from|phase-oven|heat-known-oven|kitchen-altitude|(bulk|proof)-(at|place))/;
 /// A whole sentence.
 const SENTENCE = /[A-Z].{8,}\.\s*$/s;
 /// What a weight takes, and what it means in grams.
@@ -98,7 +98,7 @@ async function tryBox(page, id) {
   assert.deepEqual(changedKeys(before.kept, after.kept, true), [], `${id}: put right, nothing has changed`);
 }
 
-for (const place of ['Formula', 'Batch', 'Heat', 'Chocolate']) {
+for (const place of ['Formula', 'Batch', 'Heat', 'Chocolate', 'Day']) {
   test(`${place}: every kind of box answers bad input in words and keeps the text and the last good figures`, async (desk) => {
     const page = new Formula((await desk.open('phone')).page);
     await page.go(place);
@@ -108,7 +108,7 @@ for (const place of ['Formula', 'Batch', 'Heat', 'Chocolate']) {
     for (const fold of await main.locator('summary').all()) await fold.click();
     const kept = await all(page.page);
     const ids = await main.locator('input[inputmode=decimal]').evaluateAll((boxes) => boxes.map((box) => box.id));
-    const kinds = new Map(ids.map((id) => [id.replace(/[-\d]+$/, ''), id]).reverse());
+    const kinds = new Map(ids.map((id) => [id.replace(/-?\d+/g, ''), id]).reverse());
     for (const id of kinds.values()) await tryBox(page, id);
     assert.ok(kinds.size >= 2, [...kinds.keys()].join());
     await page.page.waitForTimeout(1200);

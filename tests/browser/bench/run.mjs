@@ -4,6 +4,7 @@ import { start } from '../browser.mjs';
 import { cold } from './cold.mjs';
 import { cooling } from './cooling.mjs';
 import { input } from './input.mjs';
+import { log } from './log.mjs';
 import { shelf } from './shelf.mjs';
 
 const pages = { ours: process.env.SOFTCRUMB_ADDRESS, floor: process.env.SOFTCRUMB_FLOOR, cooling: process.env.SOFTCRUMB_COOLING };
@@ -11,7 +12,7 @@ if (!pages.cooling) {
   console.error('Run this by: cargo xtask bench');
   process.exit(2);
 }
-const measures = pages.ours && pages.floor ? [cold, input, shelf, cooling] : [cooling];
+const measures = pages.ours && pages.floor ? [cold, input, shelf, log, cooling] : [cooling];
 const browser = await start();
 let kept = true;
 for (const measure of measures) {

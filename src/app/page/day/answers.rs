@@ -38,6 +38,8 @@ pub struct Day {
     pub wishes: RwSignal<DayWishes>,
     /// The log.
     pub log: RwSignal<Log>,
+    /// The log as it was read or kept last.
+    log_text: StoredValue<Option<String>>,
     /// The bake that was taken out of the log last.
     pub taken: RwSignal<Option<Taken>>,
     /// The bake under way, of whichever formula.
@@ -90,6 +92,7 @@ impl Day {
             state,
             wishes,
             log,
+            log_text: StoredValue::new(storage::get(key::LOG).ok().flatten()),
             taken: RwSignal::new(None),
             bench,
             own_bench,
@@ -134,9 +137,16 @@ impl Day {
     /// Takes what the plan of the formula that is now open goes by. Rises that are known of no
     /// dough yet are known of the one that is kept.
     pub fn open(self) {
-        // A file that was taken in elsewhere may have brought bakes.
-        if let Some(log) = read(key::LOG, read_log, self.state) {
+        // A file that was taken in elsewhere may have brought bakes; a long log is read but once.
+        let text = storage::get(key::LOG).ok().flatten();
+        let is_new = self.log_text.with_value(|before| *before != text);
+        if let Some(log) = text
+            .filter(|_| is_new)
+            .and_then(|_| read(key::LOG, read_log, self.state))
+        {
             self.log.set(log);
+            self.log_text
+                .set_value(storage::get(key::LOG).ok().flatten());
         }
         let id = self.formula_id();
         let kept = id
@@ -189,7 +199,12 @@ impl Day {
     /// Changes the log, and keeps it. Whether it could be kept.
     pub fn change_log(self, change: impl FnOnce(&mut Log)) -> bool {
         self.log.update(change);
-        keep(key::LOG, &self.log.with_untracked(write_log), self.state)
+        let text = self.log.with_untracked(write_log);
+        let kept = keep(key::LOG, &text, self.state);
+        if kept {
+            self.log_text.set_value(Some(text));
+        }
+        kept
     }
 
     /// Changes the bake under way, and keeps it.

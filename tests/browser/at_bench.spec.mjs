@@ -1,0 +1,169 @@
+//! At the bench: what goes otherwise than planned is told at once and made up for with one tap; timers ring anywhere.
+
+import assert from 'node:assert/strict';
+import { axe, breaches, ready, shot } from './launch.mjs';
+import { plain } from './pages/batch.mjs';
+import { Formula } from './pages/formula.mjs';
+import { onFriday } from './pages/day.mjs';
+import { drawn, until } from './pages/whole.mjs';
+import { test } from './promises.mjs';
+
+/// Runs in the page before it opens: notes each shake.
+const noteShakes = () => {
+  window.shaken = 0;
+  Object.defineProperty(navigator, 'vibrate', { value: () => { window.shaken += 1; return true; } });
+};
+
+const step = async (day) => plain(await day.bench.innerText());
+
+test('a timer rings in whatever place the user is, also after a reload there', async (desk) => {
+  const { page, day } = await onFriday(desk, 'phone', { before: noteShakes });
+  await day.start();
+  await day.goTo('Melt and thin the chocolate');
+  await day.startTimer();
+  const formula = new Formula(page);
+  await formula.go('Formula');
+  // The bells come with the piece of Day, after the page.
+  const bells = page.waitForRequest(/split_day/);
+  await page.reload();
+  await ready(page);
+  assert.equal(await page.getByRole('heading', { level: 1, name: 'Formula' }).count(), 1, 'it opens where it was left');
+  await bells;
+  await page.clock.fastForward('20:00');
+  const alert = page.getByRole('alert').filter({ hasText: 'The time is up: Melt and thin the chocolate.' });
+  await alert.waitFor();
+  assert.ok((await page.evaluate(() => window.shaken)) >= 1);
+  await alert.getByRole('link', { name: 'To the bench' }).click();
+  await until(() => day.timersSay(), (said) => /over/.test(said.join()), 'the timer stands there as over');
+  await alert.waitFor({ state: 'detached' });
+});
+
+test('what rings timers is not loaded where none runs', async (desk) => {
+  const { page } = await desk.open('phone');
+  const loaded = () => page.evaluate(() => performance.getEntriesByType('resource').map(({ name }) => name).filter((name) => name.includes('split_')));
+  await page.reload();
+  await ready(page);
+  await page.waitForTimeout(500);
+  assert.ok((await loaded()).every((name) => !name.includes('split_day')), (await loaded()).join());
+});
+
+test('a dough off the mixer too cold: a longer rise, or a warmer place with one tap', async (desk) => {
+  const { page, day } = await onFriday(desk);
+  await day.start();
+  await day.goTo('Weigh and mix the dough');
+  await page.getByLabel(/Dough came off at/).fill('22');
+  const told = await until(() => step(day), (said) => /bulk rise takes/.test(said), 'the rise is told');
+  assert.match(told, /at 22 °C instead of 25 °C: it rises later.*The bulk rise takes [\dhmin ]+ instead of [\dhmin ]+\./s);
+  await shot(page, 'bench-made-up-phone');
+  await page.getByRole('button', { name: /Put it in a warmer place, \d+.°C/ }).click();
+  await until(() => step(day), (said) => /It is put where it is \d+ °C/.test(said), 'the place is taken');
+  await page.reload();
+  await ready(page);
+  await until(() => step(day), (said) => /It is put where it is \d+ °C/.test(said), 'and is there after a reload');
+  await page.getByRole('button', { name: 'Leave it where it usually stands' }).click();
+  await page.getByRole('button', { name: /Put it in a warmer place/ }).waitFor();
+  assert.deepEqual(await breaches(page), []);
+});
+
+test('a paste that is not cold enough must wait, and its timer is set with one tap', async (desk) => {
+  const { page, day } = await onFriday(desk);
+  await day.start();
+  await day.goTo('Let the paste cool');
+  const box = page.getByLabel(/^Scald is at/);
+  await box.fill('70');
+  const told = await until(() => step(day), (said) => /It needs about .* more/.test(said), 'it is told to wait');
+  assert.match(told, /Scald is at 70 °C; the plan has it at \d+(\.\d)? °C by now/);
+  await page.getByRole('button', { name: /Stand it in ice water for/ }).waitFor();
+  await page.getByRole('button', { name: /^Wait .* more/ }).click();
+  await until(() => day.timersSay(), (said) => said.length === 1 && /left/.test(said[0]), 'the timer runs');
+  await box.fill('4');
+  await until(() => step(day), (said) => /it can go on/.test(said), 'cold enough');
+  await box.fill('99999');
+  assert.equal(await box.getAttribute('aria-invalid'), 'true');
+});
+
+test('a bake that runs late says what gives way, and one tap moves the table', async (desk) => {
+  const { page, day } = await onFriday(desk);
+  await day.start();
+  await page.clock.fastForward('20:00:00');
+  const told = await until(() => step(day), (said) => /late\./.test(said), 'it is said to be late');
+  assert.match(told, /This was to begin at \d+:\d\d: it is .* late\./);
+  const later = page.getByRole('button', { name: /Have the bread on the table later/ });
+  await later.click();
+  await until(() => step(day), (said) => /Bread is on the table \w+ \d+:\d\d instead of Sat 16:00/.test(said), 'the table moved');
+  await page.getByText('In the way').waitFor({ state: 'detached' });
+  await shot(page, 'bench-late-phone');
+});
+
+test('when a step really began can be put right, and the plan follows', async (desk) => {
+  const { page, day } = await onFriday(desk);
+  await day.start();
+  await day.goTo('Bulk rise');
+  await day.startTimer();
+  const box = page.getByLabel('Really begun at');
+  assert.equal(await box.inputValue(), '17:00');
+  await box.fill('16:40');
+  await box.dispatchEvent('change');
+  await page.reload();
+  await ready(page);
+  assert.equal(await box.inputValue(), '16:40');
+});
+
+test('a bake of another formula keeps its bench, and is found again', async (desk) => {
+  const { page, day } = await onFriday(desk);
+  await day.start();
+  const first = await day.at();
+  const formula = new Formula(page);
+  await page.getByRole('button', { name: /^Shelf, open/ }).click();
+  await formula.dialog.getByRole('button', { name: /Rye scald loaf/ }).first().click();
+  await formula.dialog.waitFor({ state: 'hidden' });
+  await page.getByText(/A bake of “Lantern Lane chocolate loaf” is under way/).waitFor();
+  assert.ok((await day.listed()).length > 5, 'the plan of the other formula stands');
+  await page.getByRole('button', { name: 'Open its formula and go to the bench' }).click();
+  await day.bench.waitFor();
+  assert.equal(await day.at(), first);
+});
+
+test('a trial of more yeast shows old beside new in the head, and the known rises stay those of their dough', async (desk) => {
+  const { page, day } = await onFriday(desk);
+  const before = await until(() => day.keys(), (keys) => keys['Bulk rise']?.value, 'the figures stand');
+  assert.deepEqual(Object.keys(before), ['Start', 'Bulk rise', 'On the table']);
+  assert.ok(Object.values(before).every(({ was }) => was === ''));
+  const formula = new Formula(page);
+  await formula.go('Formula');
+  await formula.tryOut();
+  await formula.type(formula.weight('Final dough', 'Instant yeast'), '7.4');
+  await formula.go('Day');
+  const tried = await until(() => day.keys(), (keys) => keys['Bulk rise']?.was, 'old beside new');
+  const minutes = (said) => {
+    const [, hours = '0', , over = '0'] = /^(?:(\d+) h ?)?((\d+) min)?/.exec(said);
+    return Number(hours) * 60 + Number(over);
+  };
+  assert.ok(minutes(tried['Bulk rise'].value) < minutes(before['Bulk rise'].value), JSON.stringify(tried));
+  assert.equal(tried['Bulk rise'].was, `was ${before['Bulk rise'].value}`);
+  await shot(page, 'day-trial-phone');
+  await page.getByRole('button', { name: 'Keep', exact: true }).click();
+  const card = day.card('Rise');
+  await until(async () => plain(await card.innerText()), (said) => /2 times as fast/.test(said), 'kept, the dough is still another');
+  await page.getByRole('button', { name: 'The known rises are of this dough' }).click();
+  const after = await until(() => day.keys(), (keys) => keys['Bulk rise']?.value === before['Bulk rise'].value, 'now they are its own');
+  assert.equal(after['Bulk rise'].was, '');
+});
+
+for (const [screen, colorScheme] of [['phone', 'light'], ['phone', 'dark'], ['wide', 'light'], ['wide', 'dark']]) {
+  test(`the bench can be read and used by everyone (${screen}, ${colorScheme})`, async (desk) => {
+    const { page, day } = await onFriday(desk, screen, { colorScheme });
+    await shot(page, `plan-${screen}-${colorScheme}`);
+    await day.start();
+    await day.goTo('Weigh and mix the dough');
+    await page.getByLabel(/Dough came off at/).fill('22');
+    await drawn(page);
+    await shot(page, `bench-${screen}-${colorScheme}`);
+    // Tall enough that the two buttons, which stay in sight, cover nothing.
+    await page.setViewportSize({ width: page.viewportSize().width, height: 3000 });
+    await drawn(page);
+    assert.deepEqual(await axe(page), []);
+    const wide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+    assert.ok(wide <= 0, `${wide} px too wide`);
+  });
+}
