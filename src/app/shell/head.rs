@@ -31,10 +31,10 @@ pub fn Head() -> impl IntoView {
                     </span>
                 </button>
                 <div class="tools">
-                    <IconButton picture=Picture::Undo name="Undo" tapped=undo idle=memo(move || !state.can_undo()) />
-                    <IconButton picture=Picture::Redo name="Redo" tapped=redo idle=memo(move || !state.can_redo()) />
-                    <IconButton picture=Picture::HandOut name="Hand out" tapped=move || state.open(Opened::HandOut) />
-                    <IconButton picture=Picture::Settings name="Settings" tapped=move || state.open(Opened::Settings) />
+                    <IconButton picture=Picture::Undo name=say!("Undo") tapped=undo idle=memo(move || !state.can_undo()) />
+                    <IconButton picture=Picture::Redo name=say!("Redo") tapped=redo idle=memo(move || !state.can_redo()) />
+                    <IconButton picture=Picture::HandOut name=say!("Hand out") tapped=move || state.open(Opened::HandOut) />
+                    <IconButton picture=Picture::Settings name=say!("Settings") tapped=move || state.open(Opened::Settings) />
                 </div>
             </div>
             <section class="keys" aria-label=say!("Key figures")>

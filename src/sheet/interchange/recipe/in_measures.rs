@@ -16,7 +16,7 @@ const MOST_CUPS: f64 = 40.0;
 /// it is less than one; whole eggs where the table weighs one. None where the table has no measure
 /// of the food, where it is less than an eighth of a teaspoon, or more than forty cups.
 ///
-/// Source: as [`weight`].
+/// Source: as `weight`.
 #[must_use]
 pub fn in_measures(food: &Food, mass: Mass) -> Option<Vec<(MeasureUnit, u32)>> {
     let Food::Listed(listed) = food else {
