@@ -24,7 +24,7 @@ impl ReadableStream {
     where
         S: Stream<Item = Result<JsValue, JsValue>> + 'static,
     {
-        unimplemented!("this page has no server to send to")
+        panic!("this page has no server to send to")
     }
 
     /// Gives the browser's own.
@@ -34,6 +34,6 @@ impl ReadableStream {
 
     /// Would read what the browser is sent.
     pub fn into_stream(self) -> Empty<Result<JsValue, JsValue>> {
-        unimplemented!("this page has no server to read from")
+        panic!("this page has no server to read from")
     }
 }
