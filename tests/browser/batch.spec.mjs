@@ -56,6 +56,7 @@ test('each line shows the exact weight, the scale’s, and the error', async (de
   assert.match(said, /exact 39\.9 g · \+0\.12 g/);
   await batch.card('To weigh: Scald').getByRole('button', { name: /flour/i }).first().click();
   const dialog = page.getByRole('dialog');
+  await dialog.getByText(/m\s×\sf/).first().waitFor();
   assert.match(plain(await dialog.innerText()), /m × f/);
 });
 

@@ -142,7 +142,7 @@ test('more loads than a plan can hold are answered in words', async (desk) => {
   await page.getByRole('textbox', { name: /^Oven loads/ }).fill('40');
   assert.match(plain(await page.locator('main').innerText()), /No plan can be made/);
   await page.getByRole('textbox', { name: /^Oven loads/ }).fill('2');
-  await page.getByText('Load 2: proof in its turn').waitFor();
+  await page.getByRole('region', { name: 'Steps' }).getByText('Load 2: proof in its turn').waitFor();
 });
 
 test('a price, a tin and a class follow from one tab to the other', async (desk) => {

@@ -26,7 +26,7 @@ async function teach(desk) {
   await page.locator('.class-sheet').waitFor({ state: 'attached' });
   const printed = read(await page.pdf({ format: 'A4', margin: EDGES }), 'story-class-sheet.pdf');
   const code = out.dialog.getByRole('img', { name: /A square code/ });
-  await code.scrollIntoViewIfNeeded();
+  await code.evaluate((drawn) => drawn.scrollIntoView({ block: 'center' }));
   const seen = read(await code.screenshot(), 'story-code.png');
   return { link, printed, seen };
 }

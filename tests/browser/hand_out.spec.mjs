@@ -84,7 +84,7 @@ async function crowded(page, streams, each = 8) {
   return JSON.stringify(record);
 }
 
-for (const [streams, paper] of [[3, 'A5'], [5, undefined], [8, 'A4']]) {
+for (const [streams, paper] of [[3, 'A5'], [5, undefined], [6, 'A4']]) {
   test(`a formula of ${streams * 8} ingredients is printed on one page, or on larger paper that is told before`, async (desk) => {
     const { page } = await desk.open('wide', { before: withoutPrinter });
     const out = await new HandOut(new Whole(page)).open();

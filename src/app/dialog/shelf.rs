@@ -202,7 +202,7 @@ fn Binned(
     name: String,
 ) -> impl IntoView {
     let state = State::here();
-    let says = view! { say!("Put ")<span class="heard">{name.clone()}</span>say!(" back") };
+    let says = view! { {say!("Put back")} <span class="heard">{format!(": {name}")}</span> };
     view! {
         <li>
             <span>{name}</span>

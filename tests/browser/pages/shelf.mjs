@@ -46,7 +46,7 @@ export class Shelf {
   }
 
   async putBack(name) {
-    await this.row(name).getByRole('button', { name: `Put ${name} back` }).click();
+    await this.row(name).getByRole('button', { name: `Put back: ${name}` }).click();
     await drawn(this.whole.page);
   }
 }
