@@ -74,3 +74,47 @@ fn the_log_is_a_table_with_its_notes_whole() {
     log.put(wicked);
     assert!(csv::write(&log, &Zone::default()).contains(",\"'=1+1,\"\"x\"\"\","));
 }
+
+/// Read back by a CSV library that is none of ours: every cell of every bake, quotes and line breaks included.
+#[test]
+fn a_reader_of_tables_finds_every_bake_in_the_log_s_table() {
+    let mut log = log();
+    let mut wicked = bake(1);
+    wicked.name = "Loaf, \"plain\"".to_owned();
+    wicked.note = "one\r\ntwo, \"three\"\n".to_owned();
+    log.put(wicked);
+    let text = csv::write(&log, &Zone::fixed(60));
+    let mut table = ::csv::Reader::from_reader(text.as_bytes());
+    let heads = table.headers().unwrap().clone();
+    let rows: Vec<::csv::StringRecord> = table.records().collect::<Result<_, _>>().unwrap();
+    assert_eq!(rows.len(), log.bakes().len());
+    for (row, bake) in rows.iter().zip(log.bakes()) {
+        let cell = |name: &str| {
+            row.get(heads.iter().position(|head| head == name).unwrap())
+                .unwrap()
+        };
+        assert_eq!(cell("formula"), bake.name);
+        assert_eq!(cell("kitchen"), bake.kitchen);
+        assert_eq!(cell("note"), bake.note);
+        assert_eq!(cell("steps"), bake.steps.len().to_string());
+        let number = |name: &str| cell(name).parse::<f64>().ok();
+        assert_eq!(number("room_c"), bake.room.map(|at| at.celsius()));
+        assert_eq!(number("dough_c"), bake.noted.dough.map(|at| at.celsius()));
+        assert_eq!(
+            number("mixing_min"),
+            bake.noted.mixing.map(|time| time.minutes())
+        );
+        assert_eq!(
+            number("into_bowl_g"),
+            bake.noted.bowl.map(|bowl| bowl.before.grams())
+        );
+        assert_eq!(
+            number("bulk_min"),
+            bake.noted.bulk.map(|bulk| bulk.minutes.minutes())
+        );
+        assert_eq!(
+            number("bake_expected_min"),
+            bake.noted.bake.map(|bake| bake.expected.minutes())
+        );
+    }
+}
