@@ -88,6 +88,8 @@ const BAD_FILES = [
 test('a file that cannot be taken in is answered in words, and nothing is changed', async (desk) => {
   const { page } = await desk.open('phone');
   const formula = new Formula(page);
+  // The index is written a moment after the first visit.
+  await page.waitForFunction(() => localStorage.getItem('softcrumb.shelf') !== null);
   const before = await all(page);
   for (const [what, text, answer] of BAD_FILES) {
     const hand = await new HandOut(formula).open();

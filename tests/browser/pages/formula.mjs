@@ -44,12 +44,12 @@ export class Formula extends Whole {
 
   async openLine(stream, food) {
     await this.line(stream, food).getByRole('button').first().click();
-    await this.dialog.waitFor();
+    await this.opened();
   }
 
   async openStream(name) {
     await this.stream(name).getByRole('heading', { level: 2 }).getByRole('button').click();
-    await this.dialog.waitFor();
+    await this.opened();
   }
 
   /// Adds an ingredient by searching for it.

@@ -6,7 +6,7 @@ export class Settings extends Whole {
   /// Opens them, whatever language the page is in.
   async open() {
     await this.page.getByRole('banner').getByRole('button', { name: /^(Settings|Ajustes|設定)$/ }).click();
-    await this.dialog.waitFor();
+    await this.opened();
   }
 
   /// The page's language, as it says itself.

@@ -14,17 +14,17 @@ export const DIALOGS = {
   Settings: (page) => page.openTool('Settings'),
   'a figure’s working': async (page) => {
     await page.keyFigure('True water').click();
-    await page.dialog.waitFor();
+    await page.opened();
   },
   'an ingredient': (page) => page.openLine(STREAM, 'Whole milk'),
   'a stream': (page) => page.openStream('Scald'),
   'a new stream': async (page) => {
     await page.page.getByRole('button', { name: 'Add a stream' }).click();
-    await page.dialog.waitFor();
+    await page.opened();
   },
   'picking an ingredient': async (page) => {
     await page.stream(STREAM).getByRole('button', { name: 'Add an ingredient' }).click();
-    await page.dialog.waitFor();
+    await page.opened();
   },
   'an own ingredient': async (page) => {
     await DIALOGS['picking an ingredient'](page);

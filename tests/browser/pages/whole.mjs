@@ -74,14 +74,20 @@ export class Whole {
     await drawn(this.page);
   }
 
+  /// Waits until the dialog stands there with all that is in it.
+  async opened() {
+    await this.dialog.waitFor();
+    await this.dialog.locator('.coming').waitFor({ state: 'detached' });
+  }
+
   async openShelf() {
     await this.shelfButton.click();
-    await this.dialog.waitFor();
+    await this.opened();
   }
 
   async openTool(name) {
     await this.tool(name).click();
-    await this.dialog.waitFor();
+    await this.opened();
   }
 
   async close() {
