@@ -45,7 +45,7 @@ pub fn SettingsDialog() -> impl IntoView {
         <Choice
             id="theme"
             label=say!("Light or dark")
-            answers=vec![(Theme::Device, say!("as the device")), (Theme::Light, "light"), (Theme::Dark, "dark")]
+            answers=vec![(Theme::Device, say!("as the device")), (Theme::Light, say!("light")), (Theme::Dark, say!("dark"))]
             holds=theme
             chosen=set_theme
         />

@@ -28,7 +28,7 @@ pub fn ScaleBoxes() -> impl IntoView {
     };
     let pocket_steps = memo(move || {
         let mut steps = steps();
-        steps.insert(0, (None, "none".to_owned()));
+        steps.insert(0, (None, say!("none").to_owned()));
         steps
     });
     let set = move |change: &dyn Fn(&mut Scales)| {

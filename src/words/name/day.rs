@@ -20,7 +20,7 @@ pub fn work(work: Work) -> &'static str {
         Work::ButterIn => say!("Work the butter in"),
         Work::Bulk => say!("Bulk rise"),
         Work::Divide => say!("Weigh and divide"),
-        Work::Round => "Pre-shape",
+        Work::Round => say!("Pre-shape"),
         Work::Rest => say!("Bench rest"),
         Work::Shape => say!("Fill and shape"),
         Work::Tin => say!("Set in the tin"),

@@ -74,5 +74,7 @@ fn does(flow: Flow) -> String {
 }
 
 fn least(syrup: &Syrup, write: impl Fn(crate::engine::quantity::Mass) -> String) -> String {
-    syrup.least_liquid.map_or_else(|| "none".to_owned(), write)
+    syrup
+        .least_liquid
+        .map_or_else(|| say!("none").to_owned(), write)
 }

@@ -48,7 +48,7 @@ pub fn SyrupFigure(
         let manner = state.manner.get();
         let value = answers.read_syrup(|syrup| look(syrup, manner));
         Shown::beside(
-            value.unwrap_or_else(|| "none".to_owned()),
+            value.unwrap_or_else(|| say!("none").to_owned()),
             answers.read_before(|syrup| look(syrup, manner)),
         )
     });

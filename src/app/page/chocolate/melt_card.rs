@@ -143,7 +143,7 @@ fn MeltFigure(
         let manner = state.manner.get();
         let value = melted.with(|melted| melted.as_ref().map(|melted| look(melted, manner)));
         Shown {
-            value: value.unwrap_or_else(|| "none".to_owned()),
+            value: value.unwrap_or_else(|| say!("none").to_owned()),
             was: None,
         }
     });

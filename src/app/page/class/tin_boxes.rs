@@ -44,7 +44,7 @@ pub fn TinBoxes() -> impl IntoView {
             <UseBox field=RISE />
         </div>
         <Show when=move || can_have_lid.get()>
-            <Choice id="tin-lid" label=say!("Lid") answers=vec![(false, "open"), (true, say!("with a lid"))] holds=lidded chosen=Callback::new(close) />
+            <Choice id="tin-lid" label=say!("Lid") answers=vec![(false, say!("open")), (true, say!("with a lid"))] holds=lidded chosen=Callback::new(close) />
         </Show>
     }
 }

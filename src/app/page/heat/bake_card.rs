@@ -101,7 +101,7 @@ fn BakeFigure(
         let manner = state.manner.get();
         Shown {
             value: read(answers, |baking| look(baking, manner))
-                .unwrap_or_else(|| "none".to_owned()),
+                .unwrap_or_else(|| say!("none").to_owned()),
             was: None,
         }
     });

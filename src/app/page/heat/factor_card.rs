@@ -27,7 +27,7 @@ pub fn FactorCard() -> impl IntoView {
         let value = factor.with(|factor| match factor {
             Some(Ok(factor)) => write::temperature(factor.water, manner),
             Some(Err(error)) => error.sentence(manner),
-            None => "none".to_owned(),
+            None => say!("none").to_owned(),
         });
         Shown { value, was: None }
     });

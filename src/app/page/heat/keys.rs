@@ -26,7 +26,7 @@ pub fn DoughFigure() -> impl IntoView {
     let shown = memo(move || {
         let manner = state.manner.get();
         let Some(now) = answers.read_bowl(|bowl| bowl.came.temperature) else {
-            return Shown::plain("none".to_owned());
+            return Shown::plain(say!("none").to_owned());
         };
         let before = answers.before.with(|before| before.as_ref()?.dough);
         warmth(now, before, manner)

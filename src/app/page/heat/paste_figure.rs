@@ -7,7 +7,7 @@ use crate::app::part::{Figure, Shown};
 use crate::app::state::{State, memo};
 use crate::engine::heat::CookedPaste;
 use crate::engine::quantity::Temperature;
-use crate::words::{Manner, write};
+use crate::words::{Manner, say, write};
 
 /// How a figure is shown: of the paste as it is, beside the one before the trial.
 type Look = fn(&CookedPaste, Option<&CookedPaste>, Manner) -> Shown;
@@ -33,7 +33,7 @@ pub fn PasteFigure(
                 answers.with_paste_before(stream, |before| look(now, before, manner))
             })
         });
-        shown.unwrap_or_else(|| Shown::plain("none".to_owned()))
+        shown.unwrap_or_else(|| Shown::plain(say!("none").to_owned()))
     });
     let working = move |()| {
         untrack(|| {

@@ -69,7 +69,7 @@ pub fn SteamFigure(
         let manner = state.manner.get();
         let value = loss(answers, stream).map(|loss| write::mass(loss.lost, manner));
         Shown {
-            value: value.unwrap_or_else(|| "none".to_owned()),
+            value: value.unwrap_or_else(|| say!("none").to_owned()),
             was: None,
         }
     });
