@@ -25,6 +25,7 @@ mod stream_word;
 mod text_box;
 mod trial_bar;
 mod water_ledger;
+mod weigh_table;
 mod working_list;
 
 pub use advice_card::AdviceCard;
@@ -51,4 +52,5 @@ pub use stream_word::stream_word;
 pub use text_box::TextBox;
 pub use trial_bar::TrialBar;
 pub use water_ledger::WaterLedger;
+pub use weigh_table::{weigh_row, weigh_table};
 pub use working_list::WorkingList;

@@ -8,14 +8,14 @@ use super::class_boxes::ClassBoxes;
 use crate::app::browser::announce::announce;
 use crate::app::browser::focus;
 use crate::app::page::{BatchAnswers, HEADING};
-use crate::app::part::{AdviceCard, Button};
+use crate::app::part::{AdviceCard, Button, weigh_table};
 use crate::app::state::{Desk, State, memo};
 use crate::engine::batch::Wanted;
 use crate::engine::class::{class, oven};
 use crate::sheet::Place;
 use crate::words::{
     Trouble,
-    class::{BenchView, ClassView, StreamLines, class as told_of},
+    class::{BenchView, ClassView, class as told_of},
     say,
 };
 
@@ -99,7 +99,7 @@ fn Sheet(
     /// What is told.
     told: ClassView,
 ) -> impl IntoView {
-    let bench = |bench: BenchView| view! { <h3>{bench.title}</h3> {streams(bench.streams)} };
+    let bench = |bench: BenchView| view! { <h3>{bench.title}</h3> {bench.streams.into_iter().map(weigh_table).collect_view()} };
     let items = |all: Vec<String>| {
         all.into_iter()
             .map(|one| view! { <li>{one}</li> })
@@ -108,23 +108,10 @@ fn Sheet(
     view! {
         {told.benches.into_iter().map(bench).collect_view()}
         <h3>{say!("Everything together")}</h3>
-        {streams(told.total)}
+        {told.total.into_iter().map(weigh_table).collect_view()}
         <h3>{say!("Bowls")}</h3>
         <ul class="plain">{items(told.bowls)}</ul>
         <h3>{say!("Oven")}</h3>
         <ul class="plain">{items(told.loads)}</ul>
     }
-}
-
-fn streams(all: Vec<StreamLines>) -> impl IntoView {
-    let line = |(food, shows): (String, String)| view! { <tr><th scope="row">{food}</th><td>{shows}</td></tr> };
-    let stream = move |stream: StreamLines| {
-        view! {
-            <table class="label-table">
-                <caption>{stream.name}</caption>
-                <tbody>{stream.lines.into_iter().map(line).collect_view()}</tbody>
-            </table>
-        }
-    };
-    all.into_iter().map(stream).collect_view()
 }

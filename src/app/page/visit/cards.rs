@@ -5,9 +5,8 @@ use leptos::prelude::*;
 
 use crate::app::browser::offline;
 use crate::app::page::{BatchAnswers, TinCard, WantedCard};
-use crate::app::part::Button;
+use crate::app::part::{Button, weigh_row, weigh_table};
 use crate::app::state::{Desk, State, memo};
-use crate::words::class::StreamLines;
 use crate::words::handed::{about, bench_card, steps};
 use crate::words::{name, notice, say};
 
@@ -67,15 +66,6 @@ fn WeighCard() -> impl IntoView {
                 .with(|pantry| bench_card(&sheet, &scaled, &rounded, pantry, None, manner)),
         )
     });
-    let line = |(food, shows): (String, String)| view! { <tr><th scope="row">{food}</th><td>{shows}</td></tr> };
-    let stream = move |stream: StreamLines| {
-        view! {
-            <table class="label-table">
-                <caption>{stream.name}</caption>
-                <tbody>{stream.lines.into_iter().map(line).collect_view()}</tbody>
-            </table>
-        }
-    };
     move || {
         card.get().map(|card| {
             view! {
@@ -85,7 +75,7 @@ fn WeighCard() -> impl IntoView {
                         <span class="quiet">{card.made}</span>
                     </header>
                     <div class="body">
-                        {card.streams.into_iter().map(stream).collect_view()}
+                        {card.streams.into_iter().map(weigh_table).collect_view()}
                         <p><b>{card.allergens}</b></p>
                     </div>
                     <Measures />
@@ -109,7 +99,6 @@ fn Measures() -> impl IntoView {
         });
         lines.unwrap_or_default()
     });
-    let line = |(food, shows): (String, String)| view! { <tr><th scope="row">{food}</th><td>{shows}</td></tr> };
     view! {
         <details class="fold within">
             <summary>
@@ -118,7 +107,7 @@ fn Measures() -> impl IntoView {
             <div class="body">
                 <p class="quiet">{say!("A cup holds more or less with every hand; weigh where you can. By the table of weights of the USDA, release 28.")}</p>
                 <table class="label-table">
-                    <tbody>{move || told.get().into_iter().map(line).collect_view()}</tbody>
+                    <tbody>{move || told.get().into_iter().map(weigh_row).collect_view()}</tbody>
                 </table>
             </div>
         </details>
