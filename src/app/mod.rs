@@ -12,7 +12,7 @@
 
 pub mod browser;
 pub mod dialog;
-pub mod later;
+pub mod lazy;
 pub mod page;
 pub mod part;
 pub mod shell;
@@ -22,8 +22,8 @@ use leptos::prelude::*;
 use wasm_bindgen_futures::spawn_local;
 
 use crate::sheet::Fragment;
-use browser::{address, clock, focus, offline, persist, storage, waiting};
-use later::{language, links, records};
+use browser::{address, clock, focus, offline, persist, storage, splash};
+use lazy::{language, links, records};
 use shell::Whole;
 use state::State;
 
@@ -48,13 +48,13 @@ pub fn start() {
 
 /// Loads what it takes to obey the address. Where that does not come, obeying says so.
 async fn load_for(fragment: &str) {
-    if matches!(Fragment::read(fragment), Fragment::Loaf(_)) {
+    if matches!(Fragment::read(fragment), Fragment::SharedFormula(_)) {
         let _came = links::load().await;
     }
 }
 
 fn draw() {
-    let Some((_, first)) = crate::words::example::examples().into_iter().next() else {
+    let Some((_, first)) = crate::text::example::examples().into_iter().next() else {
         return;
     };
     mount_to_body(move || {
@@ -62,7 +62,7 @@ fn draw() {
         provide_context(state);
         state.follow();
         state.follow_other_tabs();
-        later::ring_timers(state);
+        lazy::ring_timers(state);
         clock::on_leaving(move || state.flush());
         offline::watch(state.newer_version);
         persist::ask();

@@ -11,7 +11,7 @@ pub mod class;
 pub mod formula;
 pub mod heat;
 pub mod kitchen;
-pub mod larder;
+pub mod ingredients;
 pub mod learn;
 pub mod nutrition;
 pub mod plan;

@@ -3,8 +3,8 @@
 //! Everything here is plain data; it is written down by `record` (JSON) and `link` (a link's
 //! fragment), and read back through the same constructors as typing.
 
-mod arrange;
-mod beside;
+mod reorder;
+mod workspace;
 pub mod calendar;
 pub mod civil;
 pub mod csv;
@@ -14,28 +14,28 @@ mod fragment;
 mod history;
 mod id;
 pub mod interchange;
-mod kept;
+mod sheet;
 pub mod key;
 mod kitchen;
 pub mod link;
-mod made;
+mod scaled;
 mod moment;
 mod pantry;
 pub mod plain;
 pub mod record;
 mod settings;
 mod shelf;
-mod spelling;
+mod enum_names;
 mod tins;
 mod trial;
 
-pub use crate::engine::kitchen::{HeatWishes, Kitchen, Scales};
-pub use beside::{Added, Beside};
+pub use crate::engine::kitchen::{HeatSettings, Kitchen, Scales};
+pub use workspace::{Added, Workspace};
 pub use examples::examples;
 pub use fragment::{Fragment, Place};
 pub use history::History;
 pub use id::Id;
-pub use kept::{Batch, Sheet};
+pub use sheet::{Batch, Sheet};
 pub use kitchen::Kitchens;
 pub use moment::Moment;
 pub use pantry::{FoodKey, Pantry, PantryItem};

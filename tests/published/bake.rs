@@ -1,7 +1,7 @@
 //! The oven: conversions, scaling and core temperature.
 
 use softcrumb::engine::heat::{
-    Air, BakeSetting, Body, Crumb, HeatFrom, Phase, PhaseAdvice, Place, Shape, Stay, bake_time,
+    Air, BakeSetting, Body, Crumb, HeatFrom, Phase, PhaseAdvice, Place, Shape, Exposure, bake_time,
     boiling_at, core_target, fan_to_still, follow, review, still_to_fan, thickness_of,
 };
 use softcrumb::engine::quantity::{
@@ -53,7 +53,7 @@ fn the_scaled_time_is_that_of_conduction() {
             temperature: celsius(oven),
             coefficient,
         };
-        let stay = Stay {
+        let stay = Exposure {
             minutes: minutes(600.0),
             air,
         };

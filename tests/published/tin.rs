@@ -6,7 +6,7 @@ use softcrumb::engine::formula::Bread;
 use softcrumb::engine::quantity::{Factor, Length, Mass, SpecificVolume};
 use softcrumb::engine::tin::{
     Across, Between, Fullness, Grid, Room, Tin, TinError, TinShape, Tins, convert, filling, grids,
-    layout, stand,
+    layout, dough_height,
 };
 
 use crate::printed::{agrees, agrees_within};

@@ -1,7 +1,7 @@
 //! Records of the day that are damaged, doubled or out of range: each is answered, with the way.
 
-use softcrumb::engine::plan::{Edit, Work};
-use softcrumb::sheet::day::DayWishes;
+use softcrumb::engine::plan::{Edit, StepKind};
+use softcrumb::sheet::day::DaySettings;
 use softcrumb::sheet::record::{
     RecordError, RecordFault, read_bench, read_day, read_log, write_bench, write_day, write_log,
 };
@@ -103,11 +103,11 @@ fn what_is_newer_or_too_much_is_told() {
     assert!(read_log(&write_day(&wishes())).is_err());
     let many = vec![
         Edit::LeftOut {
-            step: step(Work::Own, 1)
+            step: step(StepKind::Own, 1)
         };
         61
     ];
-    let many = DayWishes {
+    let many = DaySettings {
         edits: many,
         ..wishes()
     };

@@ -13,9 +13,9 @@
     reason = "tests stop where something is wrong"
 )]
 
-mod arrange;
+mod reorder;
 mod bench;
-mod beside;
+mod workspace;
 mod civil;
 mod classes;
 mod days;
@@ -33,7 +33,7 @@ mod household;
 mod kitchens;
 mod links;
 mod log_files;
-mod made_up;
+mod corrections;
 mod observed;
 mod plain;
 mod recipes;
@@ -43,4 +43,4 @@ mod shelf;
 mod square_codes;
 mod tables;
 mod trials;
-mod tried;
+mod trial_changes;

@@ -2,7 +2,7 @@
 
 use std::num::{NonZeroU16, NonZeroU32};
 
-use softcrumb::engine::class::{ClassWishes, class, oven};
+use softcrumb::engine::class::{ClassSettings, class, oven};
 use softcrumb::engine::quantity::{Mass, Money};
 use softcrumb::engine::shopping::{Pack, needs, shopping};
 use softcrumb::sheet::examples;
@@ -13,10 +13,10 @@ use crate::pencil::adds_up;
 fn classes_ovens_and_costs_add_up() {
     for (_, sheet) in examples() {
         let batch = &sheet.batch;
-        let wishes = ClassWishes {
+        let wishes = ClassSettings {
             students: NonZeroU16::new(13).unwrap(),
             at_bench: NonZeroU16::new(2).unwrap(),
-            ..ClassWishes::default()
+            ..ClassSettings::default()
         };
         let made = class(&sheet.formula, wishes, batch.losses, batch.pieces).unwrap();
         adds_up(&made.working());

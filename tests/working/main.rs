@@ -15,6 +15,6 @@ mod formula;
 mod heat;
 mod learn;
 mod nutrition;
-mod pencil;
+mod rule_evaluator;
 mod rise;
 mod tin;

@@ -1,16 +1,16 @@
 //! The working of rises: speeds, times, nights, vigour.
 
 use softcrumb::engine::formula::Form;
-use softcrumb::engine::kitchen::{HeatWishes, Kitchen, Known, rising};
+use softcrumb::engine::kitchen::{HeatSettings, Kitchen, Known, rising};
 use softcrumb::engine::quantity::{Factor, Temperature};
-use softcrumb::engine::rise::{Cardinal, RiseWishes, vigour};
+use softcrumb::engine::rise::{Cardinal, RiseSettings, yeast_activity};
 use softcrumb::sheet::examples;
 
 use crate::pencil::adds_up;
 
 #[test]
 fn rises_and_nights_of_every_example_add_up() {
-    let wishes = RiseWishes::default();
+    let wishes = RiseSettings::default();
     let mut nights = 0;
     for (_, sheet) in examples() {
         for room in [12.0, 21.0, 33.0] {
@@ -22,7 +22,7 @@ fn rises_and_nights_of_every_example_add_up() {
                 vigour: Factor::from_number(1.3).unwrap(),
                 ..Known::stated(&wishes)
             };
-            let heat = HeatWishes::default();
+            let heat = HeatSettings::default();
             let rising = rising(&sheet.formula, &kitchen, &heat, &wishes, &known);
             adds_up(&rising.bulk.unwrap().working());
             adds_up(&rising.proof.unwrap().working());

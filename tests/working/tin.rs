@@ -4,7 +4,7 @@ use std::num::NonZeroU16;
 
 use softcrumb::engine::formula::Bread;
 use softcrumb::engine::quantity::{Factor, Length, Mass};
-use softcrumb::engine::tin::{Across, Tin, TinShape, Tins, convert, filling, layout, stand};
+use softcrumb::engine::tin::{Across, Tin, TinShape, Tins, convert, filling, layout, dough_height};
 
 use crate::pencil::adds_up;
 

@@ -6,16 +6,16 @@ use softcrumb::engine::learn::Learnt;
 use softcrumb::engine::plan::PlanError;
 use softcrumb::engine::quantity::{Instant, Minutes};
 use softcrumb::sheet::civil::Zone;
-use softcrumb::sheet::day::{DayAsked, DayWishes, Planned, planned};
+use softcrumb::sheet::day::{DayAsked, DaySettings, Planned, planned};
 use softcrumb::sheet::record::{Tree, read_day};
 use softcrumb::sheet::{Kitchen, Moment, Sheet};
 
 use crate::asked::{get, known, number, record};
-use crate::trouble::Trouble;
+use crate::error::Trouble;
 
 /// What is asked of a day.
 pub(crate) struct AskedDay {
-    pub(crate) wishes: DayWishes,
+    pub(crate) wishes: DaySettings,
     pub(crate) now: Moment,
     pub(crate) zone: Zone,
 }
@@ -28,7 +28,7 @@ impl AskedDay {
         let around = Minutes::from_hours(AROUND).unwrap_or(Minutes::ZERO);
         let summer = |at: Instant| if at.seconds() >= CHANGE { 60 } else { 0 };
         Self {
-            wishes: DayWishes::default(),
+            wishes: DaySettings::default(),
             now: Moment::from_instant(now),
             zone: Zone::asked(now.earlier(around), now.later(around), summer),
         }

@@ -1,14 +1,14 @@
 //! Heat: every question of heat for one document, and bare coolings and boilings that are asked.
 
 use softcrumb::engine::chocolate::{Melted, Melting, melt};
-use softcrumb::engine::formula::{Formula, StreamKind};
+use softcrumb::engine::formula::{Formula, PartKind};
 use softcrumb::engine::heat::{
     Boiling, CookedPaste, Cooled, Curve, DoughRemedy, DoughTemperature, FactorMethod, HeatError,
     LiquidAnswer, boiling_at, boiling_under, cook, dough_remedies, dough_temperature, follow,
     liquid_for,
 };
 use softcrumb::engine::kitchen::{
-    Baking, BoilsBy, Bowlful, CoolingPlan, HeatShare, baking, bowlful, cooling_plan,
+    Baking, BoilsBy, MixerLoad, CoolingPlan, HeatShare, baking, bowlful, cooling_plan,
     factor_method_for, melting, paste, shares,
 };
 use softcrumb::engine::quantity::Mass;
@@ -37,7 +37,7 @@ pub(crate) struct PasteSums {
 
 /// The bowl in the morning.
 pub(crate) struct BowlSums {
-    pub(crate) bowlful: Bowlful,
+    pub(crate) bowlful: MixerLoad,
     pub(crate) came: DoughTemperature,
     pub(crate) shares: Vec<HeatShare>,
     pub(crate) liquid: Result<LiquidAnswer, HeatError>,
@@ -56,17 +56,17 @@ impl Heat {
     pub(crate) fn of(asked: &Asked, made: &Formula, piece: Mass) -> Self {
         let (kitchen, wishes) = (&asked.kitchen, &asked.sheet.heat);
         let of_kind = |kind| {
-            let numbered = made.streams.iter().enumerate();
+            let numbered = made.parts.iter().enumerate();
             numbered.filter(move |(_, own)| own.kind == kind)
         };
         Self {
             boiling: kitchen.boiling(),
-            pastes: of_kind(StreamKind::Paste)
+            pastes: of_kind(PartKind::Paste)
                 .filter_map(|(at, _)| Some((at, paste_sums(asked, made, at)?)))
                 .collect(),
             bowl: bowl(asked, made),
             baking: baking(asked.sheet.bread, piece, kitchen, wishes),
-            melts: of_kind(StreamKind::Topping)
+            melts: of_kind(PartKind::Topping)
                 .map(|(at, own)| {
                     let asked = melting(own, kitchen, &wishes.melt);
                     (at, asked.and_then(melt_sums))
@@ -89,7 +89,7 @@ impl Heat {
 fn paste_sums(asked: &Asked, made: &Formula, at: usize) -> Option<Result<PasteSums, HeatError>> {
     let (kitchen, wishes) = (&asked.kitchen, &asked.sheet.heat);
     let stirred = paste(made, at, kitchen, &wishes.paste).transpose()?;
-    let own = made.streams.get(at)?;
+    let own = made.parts.get(at)?;
     Some(stirred.and_then(|stirred| {
         let cooked = cook(&stirred)?;
         let plan = cooling_plan(own, cooked.temperature, kitchen, &wishes.cooling)?;

@@ -2,15 +2,15 @@
 
 pub mod address;
 pub mod alarm;
-pub mod announce;
+pub mod live_region;
 pub mod catalogue;
-pub mod chance;
+pub mod random;
 pub mod clipboard;
 pub mod clock;
 pub mod dialog;
 pub mod file;
 pub mod focus;
-pub mod in_sight;
+pub mod visibility;
 pub mod locale;
 pub mod offline;
 pub mod persist;
@@ -20,5 +20,5 @@ pub mod share;
 pub mod storage;
 pub mod tabs;
 pub mod theme;
-pub mod waiting;
-pub mod wake;
+pub mod splash;
+pub mod wake_lock;

@@ -1,12 +1,12 @@
-//! Line menu: what can be done with one ingredient of one stream.
+//! Line menu: what can be done with one ingredient of one part.
 
 use leptos::prelude::*;
 
-use crate::app::browser::announce::announce;
+use crate::app::browser::live_region::announce;
 use crate::app::part::{Button, Choice, NumberBox, Picture};
-use crate::app::state::{Opened, State, memo};
+use crate::app::state::{DialogKind, State, memo};
 use crate::engine::formula::{Hold, Line, LineAt, swap};
-use crate::words::{Trouble, name, read, say, write};
+use crate::text::{Trouble, name, read, tr, format};
 
 /// What can be done with a line.
 #[component]
@@ -54,8 +54,8 @@ fn Counts(
             }
         });
     };
-    let answers = vec![(true, say!("Yes")), (false, say!("No"))];
-    view! { <Choice id="counts" label=say!("Counts as flour, so as part of the 100 %") answers holds chosen /> }
+    let answers = vec![(true, tr!("Yes")), (false, tr!("No"))];
+    view! { <Choice id="counts" label=tr!("Counts as flour, so as part of the 100 %") answers holds chosen /> }
 }
 
 /// Another ingredient in its place.
@@ -75,12 +75,12 @@ fn Change(
         state.settle();
     };
     let pick = move |()| {
-        state.open(Opened::Pick {
-            title: say!("In place of {}", food.get_untracked()),
+        state.open(DialogKind::Pick {
+            title: tr!("In place of {value}", value = food.get_untracked()),
             picked: Callback::new(put),
         });
     };
-    view! { <Button says=say!("Change the ingredient") tapped=pick /> }
+    view! { <Button says=tr!("Change the ingredient") tapped=pick /> }
 }
 
 /// Away with it.
@@ -98,9 +98,9 @@ fn Remove(
             sheet.remove_line(at);
         });
         state.close();
-        announce(&say!("{gone} removed. Undo brings it back.", gone));
+        announce(&tr!("{gone} removed. Undo brings it back.", gone = gone));
     };
-    view! { <Button says=say!("Remove") class="risky" picture=Picture::Remove tapped=remove /> }
+    view! { <Button says=tr!("Remove") class="risky" picture=Picture::Remove tapped=remove /> }
 }
 
 /// What really went in, where a weighing missed.
@@ -115,7 +115,7 @@ fn Poured(
         state.with(|sheet| {
             let poured = sheet.formula.line(at).and_then(|line| line.poured);
             poured
-                .map(|mass| write::box_mass(mass, manner))
+                .map(|mass| format::box_mass(mass, manner))
                 .unwrap_or_default()
         })
     });
@@ -135,11 +135,11 @@ fn Poured(
     };
     let unit = Signal::derive(move || state.manner.get().units.mass.symbol());
     view! {
-        <NumberBox id=format!("poured-{}-{}", at.stream, at.line) label=say!("Really poured, if it missed") unit figure take=Callback::new(take) />
+        <NumberBox id=format!("poured-{}-{}", at.part, at.line) label=tr!("Really poured, if it missed") unit figure take=Callback::new(take) />
     }
 }
 
-/// The other streams, each of which the line can be moved to.
+/// The other parts, each of which the line can be moved to.
 #[component]
 fn Moves(
     /// Where the line stands.
@@ -149,22 +149,22 @@ fn Moves(
     let others: Vec<(usize, String)> = state
         .sheet()
         .formula
-        .streams
+        .parts
         .iter()
         .enumerate()
-        .filter(|(stream, _)| *stream != at.stream)
-        .map(|(stream, other)| (stream, other.name.clone()))
+        .filter(|(part, _)| *part != at.part)
+        .map(|(part, other)| (part, other.name.clone()))
         .collect();
-    let to = move |stream: usize| {
+    let to = move |part: usize| {
         state.edit(|sheet| {
-            sheet.move_line(at, stream);
+            sheet.move_line(at, part);
         });
         state.close();
-        announce(say!("Moved."));
+        announce(tr!("Moved."));
     };
     let buttons = others
         .into_iter()
-        .map(|(stream, name)| view! { <Button says=say!("Move to {name}", name) tapped=move |()| to(stream) /> })
+        .map(|(part, name)| view! { <Button says=tr!("Move to {name}", name = name) tapped=move |()| to(part) /> })
         .collect_view();
     view! { <div class="buttons">{buttons}</div> }
 }

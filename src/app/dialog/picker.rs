@@ -5,8 +5,8 @@ use leptos::prelude::*;
 use super::OwnFoodForm;
 use crate::app::part::{Button, Picture};
 use crate::app::state::{State, memo};
-use crate::engine::larder::{Food, Listed, Role};
-use crate::words::{language::text, name, say, search};
+use crate::engine::ingredients::{Food, Listed, Role};
+use crate::text::{language::text, name, tr, search};
 
 /// Picks an ingredient.
 #[component]
@@ -49,16 +49,16 @@ fn Larder(
     };
     view! {
         <div class="picker">
-            <label class="heard" for="picker-search">{say!("Search by name")}</label>
+            <label class="heard" for="picker-search">{tr!("Search by name")}</label>
             <input
                 id="picker-search"
                 class="search"
                 type="search"
                 autocomplete="off"
-                placeholder=say!("Search by name")
+                placeholder=tr!("Search by name")
                 on:input:target=move |event| wanted.set(event.target().value())
             />
-            <Button says=say!("An ingredient of my own") class="bare" picture=Picture::Add tapped=move |()| own.set(true) />
+            <Button says=tr!("An ingredient of my own") class="bare" picture=Picture::Add tapped=move |()| own.set(true) />
             {Role::ALL.map(group).into_iter().collect_view()}
         </div>
     }

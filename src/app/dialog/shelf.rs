@@ -2,12 +2,12 @@
 
 use leptos::prelude::*;
 
-use crate::app::browser::announce::announce;
+use crate::app::browser::live_region::announce;
 use crate::app::browser::clock;
 use crate::app::part::{Button, IconButton, Picture};
 use crate::app::state::{State, memo};
 use crate::sheet::{Id, Sheet, ShelfEntry, key};
-use crate::words::{example, notice, say, search, write};
+use crate::text::{example, notice, tr, search, format};
 
 /// How many are drawn at first, and with each tap on "more": a thousand would take too long.
 const AT_ONCE: usize = 30;
@@ -20,7 +20,7 @@ pub fn ShelfDialog() -> impl IntoView {
     view! {
         <Nudge />
         <Show when=move || state.is_trial() fallback=move || view! { <Begin /> }>
-            <p class="advice">{say!("A trial is on. Keep it or drop it before another formula is opened.")}</p>
+            <p class="advice">{tr!("A trial is on. Keep it or drop it before another formula is opened.")}</p>
         </Show>
         <Formulas />
         <Bin />
@@ -50,12 +50,12 @@ fn Begin() -> impl IntoView {
     let new = move |()| open(&example::in_words(state.sheet().emptied()));
     let copy = move |()| {
         let sheet = state.sheet();
-        open(&sheet.copied(&say!("Copy of {name}", sheet.name)));
+        open(&sheet.copied(&tr!("Copy of {name}", name = sheet.name)));
     };
     view! {
         <div class="buttons">
-            <Button says=say!("New formula") picture=Picture::Add tapped=new />
-            <Button says=say!("Copy of this one") tapped=copy />
+            <Button says=tr!("New formula") picture=Picture::Add tapped=new />
+            <Button says=tr!("Copy of this one") tapped=copy />
         </div>
     }
 }
@@ -82,29 +82,29 @@ fn Formulas() -> impl IntoView {
         move || found.with(|found| found.iter().take(drawn.get()).cloned().collect::<Vec<_>>());
     let more = move || found.with(|found| found.len() > drawn.get());
     view! {
-        <label class="heard" for="shelf-search">{say!("Search by name")}</label>
+        <label class="heard" for="shelf-search">{tr!("Search by name")}</label>
         <input
             id="shelf-search"
             class="search"
             type="search"
             autocomplete="off"
-            placeholder=say!("Search by name")
+            placeholder=tr!("Search by name")
             on:input:target=move |event| wanted.set(event.target().value())
         />
         <ul class="shelf">
             <For each=shown key=|entry| (entry.id.clone(), entry.name.clone()) let(entry)>
-                <Kept entry />
+                <Saved entry />
             </For>
         </ul>
         <Show when=more>
-            <Button says=say!("Show more") tapped=move |()| drawn.update(|drawn| *drawn = drawn.saturating_add(AT_ONCE)) />
+            <Button says=tr!("Show more") tapped=move |()| drawn.update(|drawn| *drawn = drawn.saturating_add(AT_ONCE)) />
         </Show>
     }
 }
 
 /// One formula: opened on a tap, or put into the bin.
 #[component]
-fn Kept(
+fn Saved(
     /// What is known of it.
     entry: ShelfEntry,
 ) -> impl IntoView {
@@ -120,14 +120,12 @@ fn Kept(
     };
     let bin = move |()| {
         state.bin(&bins);
-        announce(&say!("{gone} is in the bin.", gone));
+        announce(&tr!("{gone} is in the bin.", gone = gone));
     };
-    let binned = say!("Put {} into the bin", entry.name);
-    let said = say!(
-        "{} of dough, {}",
-        write::mass(entry.dough, manner),
-        clock::day(entry.changed.milliseconds())
-    );
+    let binned = tr!("Put {value} into the bin", value = entry.name);
+    let said = tr!("{first} of dough, {second}",
+        first = format::mass(entry.dough, manner),
+        second = clock::day(entry.changed.milliseconds()));
     view! {
         <li>
             <button type="button" class="pick" aria-current=current on:click=open>
@@ -157,7 +155,7 @@ fn Bin() -> impl IntoView {
     view! {
         <Show when=move || binned.with(|binned| !binned.is_empty())>
             <details>
-                <summary>{say!("The bin")}</summary>
+                <summary>{tr!("The bin")}</summary>
                 <ul class="shelf">
                     <For each=each key=|entry| entry.id.clone() let(entry)>
                         <Binned id=entry.id name=entry.name />
@@ -181,13 +179,13 @@ fn EmptyBin(
         state.empty_bin();
         announce(notice::bin_emptied());
     };
-    let first = move || view! { <Button says=say!("Empty the bin for good") class="risky" tapped=move |()| asked.set(true) /> };
+    let first = move || view! { <Button says=tr!("Empty the bin for good") class="risky" tapped=move |()| asked.set(true) /> };
     view! {
         <Show when=move || asked.get() fallback=first>
             <div class="notice" role="alert">
                 <p>{move || notice::empty_the_bin(count.get())}</p>
-                <Button says=say!("Delete for good") class="risky" tapped=empty />
-                <Button says=say!("Leave the bin as it is") tapped=move |()| asked.set(false) />
+                <Button says=tr!("Delete for good") class="risky" tapped=empty />
+                <Button says=tr!("Leave the bin as it is") tapped=move |()| asked.set(false) />
             </div>
         </Show>
     }
@@ -202,7 +200,7 @@ fn Binned(
     name: String,
 ) -> impl IntoView {
     let state = State::here();
-    let says = view! { {say!("Put back")} <span class="heard">{format!(": {name}")}</span> };
+    let says = view! { {tr!("Put back")} <span class="heard">{format!(": {name}")}</span> };
     view! {
         <li>
             <span>{name}</span>

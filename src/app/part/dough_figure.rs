@@ -3,9 +3,9 @@
 use leptos::prelude::*;
 
 use super::figure::{Shown, Tapped, was_by};
-use crate::app::state::{Opened, State, memo};
+use crate::app::state::{DialogKind, State, memo};
 use crate::engine::formula::{Figure, Figures, FormulaError};
-use crate::words::{Trouble, name, say, write};
+use crate::text::{Trouble, name, tr, format};
 
 /// A figure of the dough as a share of its flour.
 #[component]
@@ -19,13 +19,13 @@ pub fn ShareFigure(
         let (new, old) = both(state, |figures| figures.share(figure));
         Shown {
             value: match &new {
-                Ok(share) => write::share(*share, manner),
+                Ok(share) => format::share(*share, manner),
                 Err(error) => error.sentence(manner),
             },
             was: match (old, new) {
                 (Some(Ok(old)), Ok(new)) if old != new => Some(was_by(
-                    &write::share(old, manner),
-                    &write::points_change(old, new, manner),
+                    &format::share(old, manner),
+                    &format::points_change(old, new, manner),
                 )),
                 _ => None,
             },
@@ -45,11 +45,11 @@ pub fn MassFigure(
         let manner = state.manner.get_untracked();
         let (new, old) = both(state, |figures| figures.mass(figure));
         Shown {
-            value: write::mass(new, manner),
+            value: format::mass(new, manner),
             was: old.filter(|old| *old != new).map(|old| {
                 was_by(
-                    &write::mass(old, manner),
-                    &write::mass_change(new - old, manner),
+                    &format::mass(old, manner),
+                    &format::mass_change(new - old, manner),
                 )
             }),
         }
@@ -67,12 +67,12 @@ pub fn MoistureFigure() -> impl IntoView {
         Shown {
             value: new.map_or_else(
                 || FormulaError::NoFlour.sentence(manner),
-                |share| say!("{} of dough", write::share(share, manner)),
+                |share| tr!("{value} of dough", value = format::share(share, manner)),
             ),
             was: match (old, new) {
                 (Some(Some(old)), Some(new)) if old != new => Some(was_by(
-                    &write::share(old, manner),
-                    &write::points_change(old, new, manner),
+                    &format::share(old, manner),
+                    &format::points_change(old, new, manner),
                 )),
                 _ => None,
             },
@@ -84,7 +84,7 @@ pub fn MoistureFigure() -> impl IntoView {
 /// The figure, to be tapped for how it came about; the moisture where `figure` is none.
 fn of_dough(state: State, figure: Option<Figure>, shown: Memo<Shown>) -> AnyView {
     let label = name::figure(figure.unwrap_or(Figure::TotalWater));
-    let open = move |value| state.open(Opened::OfDough { figure, value });
+    let open = move |value| state.open(DialogKind::OfDough { figure, value });
     view! { <Tapped label shown open=Callback::new(open) /> }.into_any()
 }
 

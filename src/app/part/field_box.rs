@@ -6,7 +6,7 @@ use leptos::prelude::*;
 use super::NumberBox;
 use crate::app::state::{State, memo};
 use crate::engine::kitchen::Kitchen;
-use crate::words::{Manner, Trouble, language::text, read::ReadError};
+use crate::text::{FormatOptions, Trouble, language::text, read::ReadError};
 
 /// What numbers belong to.
 pub trait Held: Sized + 'static {
@@ -41,11 +41,11 @@ pub struct Field<T: 'static> {
     /// What is asked for.
     pub label: &'static str,
     /// Its unit.
-    pub unit: fn(Manner) -> &'static str,
+    pub unit: fn(FormatOptions) -> &'static str,
     /// The number, written for a box; what the kitchen has where nothing is wished.
-    pub look: fn(&T, &Kitchen, Manner) -> String,
+    pub look: fn(&T, &Kitchen, FormatOptions) -> String,
     /// Reads a text into what it belongs to.
-    pub set: fn(&mut T, &str, Manner) -> Result<(), ReadError>,
+    pub set: fn(&mut T, &str, FormatOptions) -> Result<(), ReadError>,
 }
 
 impl<T> Clone for Field<T> {
@@ -57,17 +57,17 @@ impl<T> Clone for Field<T> {
 impl<T> Copy for Field<T> {}
 
 /// The unit of weights on this device.
-pub fn of_mass(manner: Manner) -> &'static str {
+pub fn of_mass(manner: FormatOptions) -> &'static str {
     manner.units.mass.symbol()
 }
 
 /// The unit of temperatures on this device.
-pub fn degrees(manner: Manner) -> &'static str {
+pub fn degrees(manner: FormatOptions) -> &'static str {
     manner.units.temperature.symbol()
 }
 
 /// The unit of times.
-pub const fn minutes(_manner: Manner) -> &'static str {
+pub const fn minutes(_manner: FormatOptions) -> &'static str {
     "min"
 }
 

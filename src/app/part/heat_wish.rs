@@ -2,13 +2,13 @@
 
 use super::field_box::{Field, Held, told};
 use crate::app::state::State;
-use crate::engine::kitchen::HeatWishes;
-use crate::words::read::ReadError;
+use crate::engine::kitchen::HeatSettings;
+use crate::text::read::ReadError;
 
 /// A number of what is asked of heat.
-pub type Wish = Field<HeatWishes>;
+pub type Wish = Field<HeatSettings>;
 
-impl Held for HeatWishes {
+impl Held for HeatSettings {
     type Through = State;
 
     fn through() -> State {

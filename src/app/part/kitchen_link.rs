@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use crate::app::state::{State, memo};
-use crate::words::{name, say, write};
+use crate::text::{name, tr, format};
 
 /// The kitchen that counts here, with its room; a tap goes to it.
 #[component]
@@ -12,11 +12,9 @@ pub fn KitchenLink() -> impl IntoView {
     let says = memo(move || {
         let manner = state.manner.get();
         state.kitchen.with(|kitchen| {
-            say!(
-                "{}: room at {}",
-                name::called(&kitchen.name),
-                write::temperature(kitchen.room, manner)
-            )
+            tr!("{first}: room at {second}",
+                first = name::called(&kitchen.name),
+                second = format::temperature(kitchen.room, manner))
         })
     });
     view! { <a class="kitchen-link" href="#heat">{says}</a> }

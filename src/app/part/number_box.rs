@@ -3,7 +3,7 @@
 
 use leptos::prelude::*;
 
-use crate::app::browser::announce::announce;
+use crate::app::browser::live_region::announce;
 use crate::app::state::{State, memo};
 
 /// What was typed, and what came of it.

@@ -6,7 +6,7 @@ use super::PickOne;
 use crate::app::state::{State, memo};
 use crate::engine::quantity::Division;
 use crate::sheet::Scales;
-use crate::words::{say, write};
+use crate::text::{tr, format};
 
 /// The scales of this kitchen.
 #[component]
@@ -23,12 +23,12 @@ pub fn ScaleBoxes() -> impl IntoView {
     let steps = move || {
         let manner = state.manner.get();
         Division::ALL
-            .map(|step| (Some(step), write::division(step, manner)))
+            .map(|step| (Some(step), format::division(step, manner)))
             .to_vec()
     };
     let pocket_steps = memo(move || {
         let mut steps = steps();
-        steps.insert(0, (None, say!("none").to_owned()));
+        steps.insert(0, (None, tr!("none").to_owned()));
         steps
     });
     let set = move |change: &dyn Fn(&mut Scales)| {
@@ -45,8 +45,8 @@ pub fn ScaleBoxes() -> impl IntoView {
         move |step: Option<Division>| set(&|scales| scales.pocket = step.map(Division::mass));
     view! {
         <div class="boxes">
-            <PickOne id="scale-main" label=say!("Kitchen scale") answers=memo(steps) holds=main chosen=Callback::new(set_main) />
-            <PickOne id="scale-pocket" label=say!("Pocket scale, for yeast and salt") answers=pocket_steps holds=pocket chosen=Callback::new(set_pocket) />
+            <PickOne id="scale-main" label=tr!("Kitchen scale") answers=memo(steps) holds=main chosen=Callback::new(set_main) />
+            <PickOne id="scale-pocket" label=tr!("Pocket scale, for yeast and salt") answers=pocket_steps holds=pocket chosen=Callback::new(set_pocket) />
         </div>
     }
 }

@@ -4,12 +4,12 @@ use leptos::prelude::*;
 
 use crate::app::browser::storage::{self, StorageTrouble};
 use crate::app::browser::{clock, file, offline};
-use crate::app::later;
+use crate::app::lazy;
 use crate::app::part::Button;
-use crate::app::state::{Keeps, State, is_newer};
+use crate::app::state::{SaveError, State, is_newer};
 use crate::sheet::record::write_sheet;
 use crate::sheet::{Fragment, Place};
-use crate::words::{notice, say};
+use crate::text::{notice, tr};
 
 /// The foot of the page.
 #[component]
@@ -20,7 +20,7 @@ pub fn Foot() -> impl IntoView {
             <Show when=move || state.newer_version.get()>
                 <div class="notice" role="status">
                     <p>{notice::new_release()}</p>
-                    <Button says=say!("Open it") tapped=|()| offline::take_over() />
+                    <Button says=tr!("Open it") tapped=|()| offline::take_over() />
                 </div>
             </Show>
             {move || state.told.get().map(|(_, said)| view! { <p class="notice">{said}</p> })}
@@ -30,24 +30,24 @@ pub fn Foot() -> impl IntoView {
             <Show when=move || state.is_visit()>
                 <div class="notice" role="status">
                     <p>{notice::visitor()}</p>
-                    <Button says=say!("Keep it") tapped=move |()| state.keep_visit() />
+                    <Button says=tr!("Keep it") tapped=move |()| state.keep_visit() />
                 </div>
             </Show>
             <Show when=move || state.is_trial()>
-                {later::trial_bar()}
+                {lazy::trial_bar()}
             </Show>
         </div>
     }
 }
 
 /// What keeping came up against, in words.
-fn said(keeps: &Keeps) -> &'static str {
+fn said(keeps: &SaveError) -> &'static str {
     match keeps {
-        Keeps::Storage(StorageTrouble::Blocked) => notice::storage_blocked(),
-        Keeps::Storage(StorageTrouble::Full) => notice::storage_full(),
-        Keeps::Storage(StorageTrouble::Newer) => notice::storage_newer(),
-        Keeps::Record(_, error) if is_newer(error) => notice::storage_newer(),
-        Keeps::Record(..) => notice::storage_damaged(),
+        SaveError::Storage(StorageTrouble::Blocked) => notice::storage_blocked(),
+        SaveError::Storage(StorageTrouble::Full) => notice::storage_full(),
+        SaveError::Storage(StorageTrouble::Newer) => notice::storage_newer(),
+        SaveError::Record(_, error) if is_newer(error) => notice::storage_newer(),
+        SaveError::Record(..) => notice::storage_damaged(),
     }
 }
 
@@ -55,15 +55,15 @@ fn said(keeps: &Keeps) -> &'static str {
 #[component]
 fn Unkept(
     /// What happened.
-    keeps: Keeps,
+    keeps: SaveError,
 ) -> impl IntoView {
     let state = State::here();
     let said = said(&keeps);
     let save = move || {
         // What cannot be opened is saved as it stands; otherwise the formula that is open.
         let text = match &keeps {
-            Keeps::Record(key, _) => storage::get(key).ok().flatten(),
-            Keeps::Storage(_) => None,
+            SaveError::Record(key, _) => storage::get(key).ok().flatten(),
+            SaveError::Storage(_) => None,
         };
         let text = text.unwrap_or_else(|| untrack(|| state.with_kept(write_sheet)));
         // Where even this is refused, the line stays as it is.
@@ -76,8 +76,8 @@ fn Unkept(
     view! {
         <div class="notice" role="status">
             <p>{said}</p>
-            <Button says=say!("Save to a file") tapped=move |()| save() />
-            <Button says=say!("Close") class="bare" tapped=move |()| state.keeps.set(None) />
+            <Button says=tr!("Save to a file") tapped=move |()| save() />
+            <Button says=tr!("Close") class="bare" tapped=move |()| state.keeps.set(None) />
         </div>
     }
 }
@@ -92,8 +92,8 @@ fn Rang(
     view! {
         <div class="notice" role="alert">
             <p>{said}</p>
-            <a class="button" href=Fragment::Place(Place::Day).write()>{say!("To the bench")}</a>
-            <Button says=say!("Close") class="bare" tapped=move |()| state.rang.set(None) />
+            <a class="button" href=Fragment::Place(Place::Day).write()>{tr!("To the bench")}</a>
+            <Button says=tr!("Close") class="bare" tapped=move |()| state.rang.set(None) />
         </div>
     }
 }
@@ -108,7 +108,7 @@ fn LinkTrouble(
     view! {
         <div class="notice" role="alert">
             <p>{said}</p>
-            <Button says=say!("Close") tapped=move |()| state.link_trouble.set(None) />
+            <Button says=tr!("Close") tapped=move |()| state.link_trouble.set(None) />
         </div>
     }
 }

@@ -2,9 +2,9 @@
 
 mod foot;
 mod head;
-mod keys;
+mod key_figures;
 mod opened;
 mod places;
-mod whole;
+mod app_root;
 
-pub use whole::Whole;
+pub use app_root::Whole;

@@ -2,9 +2,9 @@
 
 use leptos::prelude::*;
 
-use crate::app::later;
+use crate::app::lazy;
 use crate::app::part::Dialog;
-use crate::app::state::{Opened, State};
+use crate::app::state::{DialogKind, State};
 
 /// The one dialog of the page.
 #[component]
@@ -13,9 +13,9 @@ pub fn OpenedDialog() -> impl IntoView {
     let title = Signal::derive(move || {
         state
             .opened
-            .with(|opened| opened.as_ref().map(Opened::title).unwrap_or_default())
+            .with(|opened| opened.as_ref().map(DialogKind::title).unwrap_or_default())
     });
-    let inside = move || state.opened.get().map(later::over);
+    let inside = move || state.opened.get().map(lazy::over);
     view! {
         <Dialog title node=state.dialog closed=move || state.leave_dialog()>
             {inside}

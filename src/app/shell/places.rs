@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use crate::app::part::{Icon, Picture};
 use crate::app::state::State;
 use crate::sheet::{Fragment, Place};
-use crate::words::{name, say};
+use crate::text::{name, tr};
 
 /// The icon of a place.
 const fn picture(place: Place) -> Picture {
@@ -37,7 +37,7 @@ pub fn Places() -> impl IntoView {
         })
         .collect_view();
     view! {
-        <nav class="places" aria-label=say!("Places")>
+        <nav class="places" aria-label=tr!("Places")>
             <ul>{links}</ul>
         </nav>
     }

@@ -1,27 +1,27 @@
 //! State: the open sheet, what of the page belongs to it, and how it is kept.
 
 mod after_frame;
-mod back;
+mod undo;
 mod change;
-mod desk;
-mod doors;
-mod filing;
-mod here;
-mod keeping;
+mod workspace_store;
+mod dialogs;
+mod backup;
+mod app_state;
+mod persistence;
 mod kitchens;
 mod memo;
-mod opening;
-mod seen;
-mod shelving;
-mod speaking;
-mod telling;
+mod startup;
+mod displayed;
+mod library_index;
+mod language;
+mod toast;
 mod trial;
-mod trial_kept;
-mod unread;
+mod trial_storage;
+mod invalid_inputs;
 
 pub use after_frame::after_frame;
-pub use back::Stepped;
-pub use desk::Desk;
-pub use doors::Opened;
-pub use here::{Figured, Keeps, State, is_newer};
+pub use undo::Stepped;
+pub use workspace_store::WorkspaceStore;
+pub use dialogs::DialogKind;
+pub use app_state::{DisplayedFigures, SaveError, State, is_newer};
 pub use memo::memo;

@@ -6,9 +6,9 @@ use leptos::prelude::*;
 
 use super::State;
 use crate::app::browser::storage;
-use crate::app::later::records;
+use crate::app::lazy::records;
 use crate::sheet::{Id, Sheet, Trial, key};
-use crate::words::say;
+use crate::text::tr;
 
 impl State {
     /// Whether a trial is on.
@@ -45,7 +45,7 @@ impl State {
         self.settle();
     }
 
-    /// Keeps the trial; one step back undoes it.
+    /// SaveError the trial; one step back undoes it.
     pub fn keep_trial(self) {
         if let Some(tried) = self.trial.get_untracked() {
             self.trial.set(None);
@@ -86,10 +86,10 @@ impl State {
         }
     }
 
-    /// Keeps the trial as a formula of its own, and opens that; the other stays as it is kept.
+    /// SaveError the trial as a formula of its own, and opens that; the other stays as it is kept.
     pub fn keep_trial_apart(self) {
         let tried = self.sheet();
         self.trial.set(None);
-        self.open_new(&tried.copied(&say!("Copy of {name}", tried.name)));
+        self.open_new(&tried.copied(&tr!("Copy of {name}", name = tried.name)));
     }
 }

@@ -3,8 +3,8 @@
 use std::num::{NonZeroU16, NonZeroU32};
 
 use super::error::ClassError;
-use super::wishes::ClassWishes;
-use crate::engine::batch::{Losses, Scaled, Wanted, scale};
+use super::settings::ClassSettings;
+use crate::engine::batch::{Losses, Scaled, BatchTarget, scale};
 use crate::engine::formula::Formula;
 use crate::engine::quantity::Mass;
 
@@ -25,7 +25,7 @@ pub struct Bench {
 #[derive(Clone, Debug, PartialEq)]
 pub struct Class {
     /// What is wanted.
-    pub wishes: ClassWishes,
+    pub wishes: ClassSettings,
     /// Benches, the full ones first, then one with fewer students, then the teacher's.
     pub benches: Vec<Bench>,
     /// How many benches of students.
@@ -50,7 +50,7 @@ pub struct Class {
 /// whole passes a tonne.
 pub fn class(
     formula: &Formula,
-    wishes: ClassWishes,
+    wishes: ClassSettings,
     losses: Losses,
     pieces: NonZeroU16,
 ) -> Result<Class, ClassError> {
@@ -73,7 +73,7 @@ pub fn class(
             count,
             students,
             loaves,
-            batch: scale(formula, Wanted::Dough(dough), losses, pieces)?,
+            batch: scale(formula, BatchTarget::Dough(dough), losses, pieces)?,
         });
     }
     let made = benches
@@ -93,12 +93,12 @@ pub fn class(
 /// All benches together, line by line.
 fn total(formula: &Formula, benches: &[Bench]) -> Result<Formula, ClassError> {
     let mut total = formula.clone();
-    for (stream, own) in total.streams.iter_mut().enumerate() {
-        let of = |bench: &Bench| bench.batch.formula.streams.get(stream).map(|one| one.steam);
+    for (part, own) in total.parts.iter_mut().enumerate() {
+        let of = |bench: &Bench| bench.batch.formula.parts.get(part).map(|one| one.steam);
         own.steam = all(benches, of)?;
         for (line, written) in own.lines.iter_mut().enumerate() {
             let of = |bench: &Bench| {
-                let own = bench.batch.formula.streams.get(stream)?;
+                let own = bench.batch.formula.parts.get(part)?;
                 own.lines.get(line).map(|one| one.mass)
             };
             written.mass = all(benches, of)?;

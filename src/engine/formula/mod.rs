@@ -1,4 +1,4 @@
-//! The formula: streams of ingredients, their percentages, and their water.
+//! The formula: parts of ingredients, their percentages, and their water.
 
 mod account;
 mod bread;
@@ -12,7 +12,7 @@ mod figures;
 mod gives_way;
 mod percent;
 mod scald;
-mod stream;
+mod part;
 mod swap;
 mod target;
 mod usual;
@@ -24,15 +24,15 @@ pub use account::{Account, Entry};
 pub use bread::Bread;
 pub use caution::{Caution, cautions};
 pub use compare::{Compared, LinePair, Sides};
-pub use edit::{set_paste_ratio, set_stream_mass, set_stream_share};
+pub use edit::{set_paste_ratio, set_part_mass, set_part_share};
 pub use error::FormulaError;
 pub use figure::Figure;
 pub use figures::{Figures, Form};
 pub use percent::{
-    Basis, Percentage, StreamTotals, percentage, set_mass, set_percentage, stream_totals,
+    Basis, Percentage, PartTotals, percentage, set_mass, set_percentage, part_totals,
 };
 pub use scald::{Scald, scald};
-pub use stream::{Formula, Line, LineAt, Stream, StreamKind};
+pub use part::{Formula, Line, LineAt, Part, PartKind};
 pub use swap::{Hold, swap};
 pub use target::{Reached, Target, reach};
 pub use usual::Usual;

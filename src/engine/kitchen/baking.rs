@@ -1,7 +1,7 @@
 //! Baking a formula in this kitchen: its programme, its core, and its time scaled from a known bake.
 
 use super::place::Kitchen;
-use super::wishes::{BakeWishes, HeatWishes};
+use super::settings::{BakeSettings, HeatSettings};
 use crate::engine::formula::Bread;
 use crate::engine::heat::{
     BakeSetting, BakeTime, CoreTarget, Crumb, HeatError, Programme, bake_time, core_target, review,
@@ -33,7 +33,7 @@ pub fn baking(
     bread: Bread,
     piece: Mass,
     kitchen: &Kitchen,
-    wishes: &HeatWishes,
+    wishes: &HeatSettings,
 ) -> Result<Baking, HeatError> {
     let boils = kitchen.boiling()?.temperature;
     let core = core_target(crumb(bread), boils)?;
@@ -55,7 +55,7 @@ fn time(
     core: Temperature,
     piece: Mass,
     dough: Temperature,
-    wishes: &BakeWishes,
+    wishes: &BakeSettings,
 ) -> Result<BakeTime, HeatError> {
     let known = wishes.known;
     let weight = piece.share_of(known.piece).ok_or(HeatError::EmptyBowl)?;

@@ -2,10 +2,10 @@
 
 use super::place::Kitchen;
 use super::rising::{Known, rising};
-use super::wishes::HeatWishes;
+use super::settings::HeatSettings;
 use crate::engine::formula::Formula;
 use crate::engine::quantity::{Minutes, Temperature};
-use crate::engine::rise::RiseWishes;
+use crate::engine::rise::RiseSettings;
 
 /// Which of the two rises.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -38,8 +38,8 @@ const WARMEST: u8 = 35;
 pub fn rise_place(
     formula: &Formula,
     kitchen: &Kitchen,
-    heat: &HeatWishes,
-    wishes: &RiseWishes,
+    heat: &HeatSettings,
+    wishes: &RiseSettings,
     known: &Known,
     (which, wanted): (WhichRise, Minutes),
 ) -> Option<RisePlace> {
@@ -74,8 +74,8 @@ pub fn rise_place(
 fn due_at(
     formula: &Formula,
     kitchen: &Kitchen,
-    heat: &HeatWishes,
-    wishes: &RiseWishes,
+    heat: &HeatSettings,
+    wishes: &RiseSettings,
     known: &Known,
     (which, at): (WhichRise, Temperature),
 ) -> Option<Minutes> {

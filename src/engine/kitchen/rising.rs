@@ -1,23 +1,23 @@
 //! The rises of a formula in this kitchen, each along the temperatures its dough goes through.
 
 use super::place::Kitchen;
-use super::wishes::HeatWishes;
-use crate::engine::formula::{Formula, StreamKind};
+use super::settings::HeatSettings;
+use crate::engine::formula::{Formula, PartKind};
 use crate::engine::heat::{
-    Air, Body, Curve, HeatError, Matter, Place, Shape, Stay, follow_on, stream_matter,
+    Air, Body, Curve, HeatError, Matter, Probe, Shape, Exposure, follow_on, part_matter,
 };
 use crate::engine::quantity::{Factor, Length, Mass, Minutes, Temperature};
 use crate::engine::rise::{
-    Anchor, Basis, Cardinal, RiseAsked, RiseError, RiseWishes, Risen, Spent, rise, spent,
+    ReferenceRise, Basis, Cardinal, RiseAsked, RiseError, RiseSettings, Risen, EquivalentTime, rise, equivalent_time,
 };
 
 /// What each rise is scaled from.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Known {
     /// The dough in one piece.
-    pub bulk: Anchor,
+    pub bulk: ReferenceRise,
     /// The pieces in the tin.
-    pub proof: Anchor,
+    pub proof: ReferenceRise,
     /// How many times as fast as the doughs of the known rises, for what is in it.
     pub vigour: Factor,
 }
@@ -25,16 +25,16 @@ pub struct Known {
 /// A preferment's evening and night.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Night {
-    /// Which stream.
-    pub stream: usize,
+    /// Which part.
+    pub part: usize,
     /// How warm it was all along.
     pub course: Curve,
     /// What its yeast did.
-    pub spent: Spent,
+    pub spent: EquivalentTime,
     /// What it would have done in the fridge from the start.
-    pub chilled_at_once: Spent,
+    pub chilled_at_once: EquivalentTime,
     /// What it would have done on the bench all along.
-    pub never_chilled: Spent,
+    pub never_chilled: EquivalentTime,
 }
 
 /// Every rise of a formula.
@@ -57,7 +57,7 @@ const STEPS: u16 = 8;
 impl Known {
     /// What the formula itself says.
     #[must_use]
-    pub const fn stated(wishes: &RiseWishes) -> Self {
+    pub const fn stated(wishes: &RiseSettings) -> Self {
         Self {
             bulk: wishes.bulk.anchor(Basis::Stated),
             proof: wishes.proof.anchor(Basis::Stated),
@@ -74,8 +74,8 @@ impl Known {
 pub fn rising(
     formula: &Formula,
     kitchen: &Kitchen,
-    heat: &HeatWishes,
-    wishes: &RiseWishes,
+    heat: &HeatSettings,
+    wishes: &RiseSettings,
     known: &Known,
 ) -> Rising {
     let body = whole_dough(formula, (heat.dough, kitchen.room));
@@ -91,10 +91,10 @@ pub fn rising(
         let place = wishes.proof_place.unwrap_or(kitchen.room);
         stands(&loaf(body)?, warm, place, known.proof, known, wishes)
     });
-    let numbered = formula.streams.iter().enumerate();
-    let preferments = numbered.filter(|(_, own)| own.kind == StreamKind::Preferment);
+    let numbered = formula.parts.iter().enumerate();
+    let preferments = numbered.filter(|(_, own)| own.kind == PartKind::Preferment);
     let nights = preferments
-        .map(|(stream, _)| night(formula, stream, kitchen, wishes, known.bulk.at))
+        .map(|(part, _)| night(formula, part, kitchen, wishes, known.bulk.at))
         .collect();
     Rising {
         bulk,
@@ -107,11 +107,11 @@ fn stands(
     body: &Body,
     start: Temperature,
     place: Temperature,
-    anchor: Anchor,
+    anchor: ReferenceRise,
     known: &Known,
-    wishes: &RiseWishes,
+    wishes: &RiseSettings,
 ) -> Result<Risen, RiseError> {
-    let stay = Stay {
+    let stay = Exposure {
         minutes: FOLLOWED,
         air: Air::still(place),
     };
@@ -133,14 +133,14 @@ fn end_of(risen: &Risen) -> Option<Temperature> {
 
 /// All of the dough as one ball.
 fn whole_dough(formula: &Formula, between: (Temperature, Temperature)) -> Result<Body, HeatError> {
-    let mut parts: Vec<(Mass, Matter)> = Vec::new();
-    for stream in formula.dough_streams() {
-        if stream.mass() > Mass::ZERO {
-            parts.push(stream_matter(stream)?);
+    let mut components: Vec<(Mass, Matter)> = Vec::new();
+    for part in formula.dough_parts() {
+        if part.mass() > Mass::ZERO {
+            components.push(part_matter(part)?);
         }
     }
-    let mass: Mass = parts.iter().map(|(mass, _)| *mass).sum();
-    let matter = Matter::blend(&parts)?;
+    let mass: Mass = components.iter().map(|(mass, _)| *mass).sum();
+    let matter = Matter::blend(&components)?;
     let any = Length::from_metres(0.05)?;
     Body::of(&matter, mass, Shape::Sphere, any, between)?.ball()
 }
@@ -161,22 +161,22 @@ fn loaf(ball: Body) -> Result<Body, HeatError> {
 /// [`RiseError::Heat`] where it weighs nothing.
 pub fn night(
     formula: &Formula,
-    stream: usize,
+    part: usize,
     kitchen: &Kitchen,
-    wishes: &RiseWishes,
+    wishes: &RiseSettings,
     at: Temperature,
 ) -> Result<Night, RiseError> {
-    let own = formula.streams.get(stream).ok_or(HeatError::EmptyBowl)?;
-    let (mass, matter) = stream_matter(own)?;
+    let own = formula.parts.get(part).ok_or(HeatError::EmptyBowl)?;
+    let (mass, matter) = part_matter(own)?;
     let any = Length::from_metres(0.05)?;
     let between = (kitchen.room, kitchen.fridge);
     let body = Body::of(&matter, mass, Shape::Sphere, any, between)?.ball()?;
     let all = Minutes::from_minutes(wishes.bench.minutes() + wishes.fridge.minutes())?;
-    let stay = |minutes, place| Stay {
+    let stay = |minutes, place| Exposure {
         minutes,
         air: Air::still(place),
     };
-    let follow_stays = |stays: &[Stay]| -> Result<(Curve, Spent), RiseError> {
+    let follow_stays = |stays: &[Exposure]| -> Result<(Curve, EquivalentTime), RiseError> {
         let course = follow_on::<CELLS>(&body, kitchen.room, stays, STEPS)?;
         let spent = spent(&course, Cardinal::DOUGH, at)?;
         Ok((course, spent))
@@ -186,7 +186,7 @@ pub fn night(
         stay(wishes.fridge, kitchen.fridge),
     ])?;
     Ok(Night {
-        stream,
+        part,
         course,
         spent,
         chilled_at_once: follow_stays(&[stay(all, kitchen.fridge)])?.1,
@@ -199,6 +199,6 @@ impl Night {
     #[must_use]
     pub fn comes_out(&self) -> Option<Temperature> {
         let end = self.course.end()?;
-        Some(end.at(Place::Mean))
+        Some(end.at(Probe::Mean))
     }
 }

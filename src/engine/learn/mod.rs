@@ -4,10 +4,10 @@
 //! be wild (`middle`), what is learnt (`learnt`), what it rests on (`rests`).
 
 mod learnt;
-mod middle;
-mod noted;
-mod rests;
+mod robust_mean;
+mod observation;
+mod evidence;
 
 pub use learnt::{Learnt, LearntFactor, LearntRate, LearntShare, learn};
-pub use noted::{Noted, Took, Weighed};
-pub use rests::{Entry, Rests};
+pub use observation::{Observation, MeasuredDuration, Weighed};
+pub use evidence::{Entry, Evidence};

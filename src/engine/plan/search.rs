@@ -1,13 +1,13 @@
 //! Search: how long each step that gives should last, so that the times can be kept.
 
 use super::cost::{Cost, at_work};
-use super::course::{Course, Fall, Leg};
+use super::course::{Course, Slot, Task};
 
 /// Times that were found, and what they cost.
 #[derive(Clone, Debug)]
 pub(super) struct Found {
     pub(super) lasts: Vec<i64>,
-    pub(super) falls: Vec<Fall>,
+    pub(super) falls: Vec<Slot>,
     pub(super) cost: Cost,
 }
 
@@ -23,7 +23,7 @@ pub(super) fn search(course: &Course, table: i64) -> Found {
     let wishes = course.wishes();
     let mut best = improved(course, table, wishes);
     // Steps that give in a row can stand in each other's way: begin again from both ends.
-    let ends: [fn(&Leg) -> i64; 2] = [|leg| leg.least, |leg| leg.most];
+    let ends: [fn(&Task) -> i64; 2] = [|leg| leg.least, |leg| leg.most];
     for end in ends {
         if best.cost.hard == 0 {
             break;

@@ -4,23 +4,23 @@
 //! it (`yeast`, `vigour`), where the absolute time comes from (`anchor`), what a dough went
 //! through (`spent`), when it is up (`risen`), and what a formula says of its own rises (`wishes`).
 
-mod anchor;
+mod reference_rise;
 mod cardinal;
 mod error;
 mod risen;
-mod spent;
+mod equivalent_time;
 mod steady;
-mod vigour;
-mod wishes;
+mod yeast_activity;
+mod settings;
 mod working;
 mod yeast;
 
-pub use anchor::{Anchor, Basis};
+pub use reference_rise::{ReferenceRise, Basis};
 pub use cardinal::Cardinal;
 pub use error::RiseError;
 pub use risen::{RiseAsked, RisePoint, Risen, rise};
-pub use spent::{Spent, spent};
+pub use equivalent_time::{EquivalentTime, spent};
 pub use steady::steady;
-pub use vigour::{Vigour, salt_factor, sugar_factor, vigour};
-pub use wishes::{RiseWishes, Stated};
+pub use yeast_activity::{YeastActivity, salt_factor, sugar_factor, vigour};
+pub use settings::{RiseSettings, Stated};
 pub use yeast::YeastKind;

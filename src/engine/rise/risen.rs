@@ -1,9 +1,9 @@
 //! Risen: when a dough is up, as a range, and its volume on the way.
 
-use super::anchor::Anchor;
+use super::reference_rise::ReferenceRise;
 use super::cardinal::Cardinal;
 use super::error::RiseError;
-use super::spent::sums;
+use super::equivalent_time::sums;
 use crate::engine::heat::Curve;
 use crate::engine::quantity::{Factor, Minutes, Share, Temperature};
 
@@ -11,7 +11,7 @@ use crate::engine::quantity::{Factor, Minutes, Share, Temperature};
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct RiseAsked {
     /// The rise that is known.
-    pub anchor: Anchor,
+    pub anchor: ReferenceRise,
     /// How fast yeast is at each temperature.
     pub cardinal: Cardinal,
     /// How many times as fast as the dough of the known rise, for what is in it.

@@ -2,7 +2,7 @@
 
 use super::cardinal::Cardinal;
 use super::risen::Risen;
-use super::vigour::Vigour;
+use super::yeast_activity::YeastActivity;
 use crate::engine::quantity::{Factor, Temperature};
 use crate::engine::working::{Line, given};
 
@@ -53,7 +53,7 @@ impl Risen {
     }
 }
 
-impl Vigour {
+impl YeastActivity {
     /// How many times as fast as `other`, and how that comes about.
     #[must_use]
     pub fn working(&self, other: &Self, gives: Factor) -> Vec<Line> {

@@ -9,7 +9,7 @@ mod measure;
 mod room;
 mod round_layout;
 mod shape;
-mod stand;
+mod dough_height;
 mod usual;
 mod working;
 
@@ -21,5 +21,5 @@ pub use layout::{Between, Layout, Outline, Spot, layout};
 pub use measure::{TinKind, TinMeasure};
 pub use room::Room;
 pub use shape::{Across, Tin, TinShape, Tins};
-pub use stand::{Stand, stand};
+pub use dough_height::{DoughHeight, stand};
 pub use usual::{DOUGH_ROOM, UsualRoom};

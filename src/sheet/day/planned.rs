@@ -2,15 +2,15 @@
 
 use super::bake::Bake;
 use super::bench::Bench;
-use super::wishes::{DayWishes, Target};
+use super::settings::{DaySettings, Target};
 use crate::engine::formula::{Form, Formula};
-use crate::engine::kitchen::{HeatWishes, Kitchen, Known, Rising, TimesAsked, rising, times};
+use crate::engine::kitchen::{HeatSettings, Kitchen, Known, Rising, TimesAsked, rising, times};
 use crate::engine::learn::Learnt;
 use crate::engine::plan::{
-    Aim, Around, Done, Lasts, Plan, PlanError, Solved, edited, solve, usual,
+    Aim, Around, Done, DurationRange, Plan, PlanError, Solved, edited, solve, usual,
 };
 use crate::engine::quantity::{Factor, Instant, Minutes};
-use crate::engine::rise::{RiseError, RiseWishes, Vigour, vigour};
+use crate::engine::rise::{RiseError, RiseSettings, YeastActivity, yeast_activity};
 use crate::sheet::civil::{Clock, Zone, nights};
 use crate::sheet::{Moment, Sheet};
 
@@ -22,7 +22,7 @@ pub struct DayAsked<'a> {
     /// The kitchen.
     pub kitchen: &'a Kitchen,
     /// What the plan goes by.
-    pub wishes: &'a DayWishes,
+    pub wishes: &'a DaySettings,
     /// What bakes have taught.
     pub learnt: &'a Learnt,
     /// The formula as it was really weighed, where a bake is under way.
@@ -41,7 +41,7 @@ pub struct Planned {
     /// What the rises are scaled from.
     pub known: Known,
     /// What is in the dough, and what was in that of the known rises, where that is noted.
-    pub doughs: Option<(Vigour, Vigour)>,
+    pub doughs: Option<(YeastActivity, YeastActivity)>,
     /// The rises.
     pub rising: Rising,
     /// The steps.
@@ -122,7 +122,7 @@ fn as_this_oven_bakes(phases: &[Minutes], learnt: &Learnt) -> Vec<Minutes> {
 }
 
 /// The rises, and what they are scaled from.
-fn rises_now(asked: &DayAsked) -> (Known, Option<(Vigour, Vigour)>, Rising) {
+fn rises_now(asked: &DayAsked) -> (Known, Option<(YeastActivity, YeastActivity)>, Rising) {
     let compared = doughs(asked).and_then(|doughs| {
         let times = doughs.map_or(Ok(Factor::ONE), |(now, then)| now.against(&then))?;
         Ok((doughs, times))
@@ -142,7 +142,7 @@ fn rises_now(asked: &DayAsked) -> (Known, Option<(Vigour, Vigour)>, Rising) {
 }
 
 /// What the formula asks of heat; a dough that is there is as warm as it really is.
-pub(super) fn heat(asked: &DayAsked) -> HeatWishes {
+pub(super) fn heat(asked: &DayAsked) -> HeatSettings {
     let mut heat = asked.sheet.heat.clone();
     if let Some(warm) = bake(asked).and_then(|bake| bake.noted.dough) {
         heat.dough = warm;
@@ -155,7 +155,7 @@ fn bake<'a>(asked: &DayAsked<'a>) -> Option<&'a Bake> {
 }
 
 /// Where this bake rises, where it was put elsewhere than usual.
-pub(super) fn rises(asked: &DayAsked) -> RiseWishes {
+pub(super) fn rises(asked: &DayAsked) -> RiseSettings {
     let mut rises = asked.wishes.rises;
     if let Some(bench) = asked.bench {
         rises.bulk_place = bench.bulk_place.or(rises.bulk_place);
@@ -166,7 +166,7 @@ pub(super) fn rises(asked: &DayAsked) -> RiseWishes {
 
 /// What is in the dough, of the formula as it stands or as it was really weighed, and what was in
 /// that of the known rises; nothing where nobody has noted that.
-fn doughs(asked: &DayAsked) -> Result<Option<(Vigour, Vigour)>, RiseError> {
+fn doughs(asked: &DayAsked) -> Result<Option<(YeastActivity, YeastActivity)>, RiseError> {
     let Some(then) = asked.wishes.rises.dough else {
         return Ok(None);
     };
@@ -246,7 +246,7 @@ fn held(minutes: f64) -> Minutes {
 impl Planned {
     /// How long a step of the plan is wished to last, and may.
     #[must_use]
-    pub fn lasts(&self, step: usize) -> Option<Lasts> {
+    pub fn lasts(&self, step: usize) -> Option<DurationRange> {
         self.plan.steps().get(step).map(|step| step.lasts)
     }
 }

@@ -9,12 +9,12 @@ mod heat;
 mod number;
 mod own;
 mod packed;
-mod seal;
+mod frame;
 mod tin;
 mod unpack;
 
 pub use error::LinkError;
-pub use seal::{LONGEST, VERSION};
+pub use frame::{LONGEST, VERSION};
 
 use super::kept::Sheet;
 

@@ -7,7 +7,7 @@ use crate::sheet::{Sheet, plain};
 use super::day::{maybe_ms, read_step, write_step};
 use super::error::RecordError;
 use super::fields::{Fields, list, short, temperature, truth};
-use super::noted;
+use super::observation;
 use super::print::Writer;
 use super::shelf::{id, moment};
 use super::tree::Tree;

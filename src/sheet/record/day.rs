@@ -2,10 +2,10 @@
 
 use std::num::NonZeroU16;
 
-use crate::engine::plan::{Edit, Loads, Step, StepAt, Work};
+use crate::engine::plan::{Edit, Loads, Step, StepAt, StepKind};
 use crate::sheet::civil::Clock;
-use crate::sheet::day::{DayWishes, Fridge, Sleep, Target};
-use crate::sheet::spelling::{WORKS, spelt};
+use crate::sheet::day::{DaySettings, Fridge, Sleep, Target};
+use crate::sheet::enum_names::{WORKS, spelt};
 use crate::sheet::{Moment, plain};
 
 use super::envelope::{RECORD_LIMIT, begin, fields, open};
@@ -33,14 +33,14 @@ pub(super) const KNOWN: &[&str] = &[
 /// How a step is changed, by the word it is kept under.
 #[derive(Clone, Copy, PartialEq)]
 enum Change {
-    Lasts,
+    DurationRange,
     LeftOut,
     Sooner,
     Added,
 }
 
 const CHANGES: &[(Change, &str)] = &[
-    (Change::Lasts, "lasts"),
+    (Change::DurationRange, "lasts"),
     (Change::LeftOut, "left_out"),
     (Change::Sooner, "sooner"),
     (Change::Added, "added"),
@@ -48,11 +48,11 @@ const CHANGES: &[(Change, &str)] = &[
 
 /// Writes what a plan goes by down as JSON.
 #[must_use]
-pub fn write_day(wishes: &DayWishes) -> String {
+pub fn write_day(wishes: &DaySettings) -> String {
     body(wishes, begin(KIND)).to_string()
 }
 
-pub(super) fn body<'t>(wishes: &'t DayWishes, begun: Writer<'t>) -> Tree<'t> {
+pub(super) fn body<'t>(wishes: &'t DaySettings, begun: Writer<'t>) -> Tree<'t> {
     let begun = begun.tree("rises", rises::write(&wishes.rises));
     let begun = match wishes.target {
         Target::Open => begun,
@@ -88,7 +88,7 @@ pub(super) fn write_step<'t>(step: StepAt, begun: Writer<'t>) -> Writer<'t> {
 pub(super) fn write_edit(edit: &Edit) -> Tree<'_> {
     let change = |word, step| write_step(step, Writer::new().text("change", word));
     match edit {
-        Edit::Lasts { step, minutes } => {
+        Edit::DurationRange { step, minutes } => {
             change("lasts", *step).number("minutes", minutes.minutes())
         }
         Edit::LeftOut { step } => change("left_out", *step),
@@ -112,14 +112,14 @@ pub(super) fn write_edit(edit: &Edit) -> Tree<'_> {
 ///
 /// # Errors
 /// [`RecordError`] with the way to what is wrong.
-pub fn read_day(text: &str) -> Result<DayWishes, RecordError> {
+pub fn read_day(text: &str) -> Result<DaySettings, RecordError> {
     let tree = open(text, RECORD_LIMIT)?;
     read_body(&fields(&tree, KIND, KNOWN)?)
 }
 
-pub(super) fn read_body(fields: &Fields) -> Result<DayWishes, RecordError> {
-    let usual = DayWishes::default();
-    Ok(DayWishes {
+pub(super) fn read_body(fields: &Fields) -> Result<DaySettings, RecordError> {
+    let usual = DaySettings::default();
+    Ok(DaySettings {
         rises: fields.maybe("rises", rises::read)?.unwrap_or_default(),
         target: read_target(fields)?,
         sleep: fields.maybe("sleep", read_sleep)?.unwrap_or(usual.sleep),
@@ -190,7 +190,7 @@ fn read_fridge(tree: &Tree) -> Result<Fridge, RecordError> {
 
 pub(super) fn read_step(fields: &Fields) -> Result<StepAt, RecordError> {
     Ok(StepAt {
-        work: fields.needed("work", |tree| word::<Work>(tree, WORKS))?,
+        work: fields.needed("work", |tree| word::<StepKind>(tree, WORKS))?,
         of: fields.needed("of", small)?,
     })
 }
@@ -208,7 +208,7 @@ pub(super) fn read_edit(tree: &Tree) -> Result<Edit, RecordError> {
     let fields = Fields::of(tree, &known)?;
     let step = read_step(&fields)?;
     Ok(match fields.needed("change", |tree| word(tree, CHANGES))? {
-        Change::Lasts => Edit::Lasts {
+        Change::DurationRange => Edit::DurationRange {
             step,
             minutes: fields.needed("minutes", minutes)?,
         },

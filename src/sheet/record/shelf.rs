@@ -2,7 +2,7 @@
 
 use crate::engine::quantity::Mass;
 use crate::sheet::shelf::{Shelf, ShelfEntry, Slot, Standing};
-use crate::sheet::spelling::spelt;
+use crate::sheet::enum_names::spelt;
 use crate::sheet::{Id, Moment, Sheet, plain};
 
 use super::envelope::{RECORD_LIMIT, begin, fields, open};

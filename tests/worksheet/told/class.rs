@@ -9,13 +9,13 @@ use softcrumb::engine::nutrition::{
 };
 use softcrumb::engine::quantity::{Length, Mass, Money};
 use softcrumb::engine::shopping::{self, Item, needs};
-use softcrumb::engine::tin::{Filling, Layout, Spot, Stand, filling, layout, stand};
+use softcrumb::engine::tin::{Filling, Layout, Spot, DoughHeight, filling, layout, dough_height};
 
 use super::weights;
 use crate::asked::Asked;
 use crate::evaluation::Evaluation;
 use crate::spelling::snake;
-use crate::trouble::or_error;
+use crate::error::or_error;
 
 pub(super) fn tin(asked: &Asked, evaluation: &Evaluation) -> Value {
     let (Some(used), Ok(scaled)) = (asked.sheet.batch.tin, &evaluation.scaled) else {
@@ -57,7 +57,7 @@ fn filled_told(filled: &Filling) -> Value {
     })
 }
 
-fn stand_told(stands: &Stand) -> Value {
+fn stand_told(stands: &DoughHeight) -> Value {
     json!({
         "risen_cm3": stands.risen.cubic_centimetres(),
         "of_rim_share": stands.of_rim.fraction(),
@@ -177,7 +177,7 @@ pub(super) fn class(asked: &Asked) -> Value {
         };
         let bowl = |need: &BowlNeed| {
             json!({
-                "stream": need.stream, "count": need.count, "holds_g": need.holds.grams(),
+                "stream": need.part, "count": need.count, "holds_g": need.holds.grams(),
                 "room_cm3": need.room.cubic_centimetres(),
             })
         };

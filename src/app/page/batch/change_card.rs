@@ -6,19 +6,19 @@ use super::BatchAnswers;
 use crate::app::part::{Figure, Shown};
 use crate::app::state::{State, memo};
 use crate::engine::batch::Rounded;
-use crate::words::{Manner, say, weigh};
+use crate::text::{FormatOptions, tr, weighing};
 
 /// What weighing changes in all.
 #[component]
 pub fn ChangeCard() -> impl IntoView {
     view! {
-        <section class="card" aria-label=say!("What the scale changes")>
+        <section class="card" aria-label=tr!("What the scale changes")>
             <header>
-                <h2>{say!("What the scale changes")}</h2>
+                <h2>{tr!("What the scale changes")}</h2>
             </header>
             <div class="figures">
-                <RoundedFigure label=say!("Dough as weighed") look=|rounded, manner| Some(weigh::dough_change(rounded, manner)) />
-                <RoundedFigure label=say!("True water") look=weigh::water_change />
+                <RoundedFigure label=tr!("Dough as weighed") look=|rounded, manner| Some(weigh::dough_change(rounded, manner)) />
+                <RoundedFigure label=tr!("True water") look=weigh::water_change />
             </div>
         </section>
     }
@@ -29,7 +29,7 @@ fn RoundedFigure(
     /// What it is called.
     label: &'static str,
     /// The figure, written out.
-    look: fn(&Rounded, Manner) -> Option<String>,
+    look: fn(&Rounded, FormatOptions) -> Option<String>,
 ) -> impl IntoView {
     let state = State::here();
     let answers = BatchAnswers::here();
@@ -37,7 +37,7 @@ fn RoundedFigure(
         let manner = state.manner.get();
         let value = answers.read_rounded(|rounded| look(rounded, manner));
         Shown {
-            value: value.unwrap_or_else(|| say!("none without flour").to_owned()),
+            value: value.unwrap_or_else(|| tr!("none without flour").to_owned()),
             was: None,
         }
     });

@@ -10,7 +10,7 @@ use crate::app::state::{State, memo};
 use crate::engine::batch::{BatchError, Divided, divide};
 use crate::engine::quantity::Mass;
 use crate::sheet::Id;
-use crate::words::{Trouble, picture, read, say, weigh, write};
+use crate::text::{Trouble, chart, read, tr, weighing, format};
 
 /// The dough that is really on the bench; what is not said is taken from the batch.
 #[derive(Clone, Default, PartialEq)]
@@ -60,9 +60,9 @@ pub fn DivideCard() -> impl IntoView {
         divided.with(|divided| match divided {
             Some(Ok(divided)) => (
                 weigh::divided(divided, manner),
-                picture::divided(divided, manner),
+                chart::divided(divided, manner),
             ),
-            Some(Err(error)) => (say!("not known").to_owned(), error.sentence(manner)),
+            Some(Err(error)) => (tr!("not known").to_owned(), error.sentence(manner)),
             None => Default::default(),
         })
     });
@@ -77,16 +77,16 @@ pub fn DivideCard() -> impl IntoView {
         })
     };
     view! {
-        <section class="card" aria-label=say!("Dividing")>
+        <section class="card" aria-label=tr!("Dividing")>
             <header>
-                <h2>{say!("Dividing")}</h2>
+                <h2>{tr!("Dividing")}</h2>
             </header>
             <div class="body">
                 <div class="boxes">
                     <DoughBox />
                     <PiecesBox />
                 </div>
-                <div class="figures"><Figure label=say!("Divide it into") shown working=Callback::new(working) /></div>
+                <div class="figures"><Figure label=tr!("Divide it into") shown working=Callback::new(working) /></div>
                 <p class="quiet follows">{move || told.with(|told| told.1.clone())}</p>
                 <Forget />
             </div>
@@ -109,7 +109,7 @@ fn Forget() -> impl IntoView {
     };
     view! {
         <Show when=is_said>
-            <Button says=say!("Take the batch’s own figures again") tapped=forget />
+            <Button says=tr!("Take the batch’s own figures again") tapped=forget />
         </Show>
     }
 }
@@ -124,7 +124,7 @@ fn DoughBox() -> impl IntoView {
         answers.scaled.with(|scaled| {
             let needed = scaled.as_ref().ok().map(|scaled| scaled.needed);
             said.or(needed)
-                .map(|mass| write::box_mass(mass, manner))
+                .map(|mass| format::box_mass(mass, manner))
                 .unwrap_or_default()
         })
     });
@@ -134,7 +134,7 @@ fn DoughBox() -> impl IntoView {
         take_bench(state, answers, |bench| bench.dough = Some(mass))
     };
     let unit = Signal::derive(move || state.manner.get().units.mass.symbol());
-    view! { <NumberBox id="bench-dough" label=say!("Dough really on the bench") unit figure take=Callback::new(take) /> }
+    view! { <NumberBox id="bench-dough" label=tr!("Dough really on the bench") unit figure take=Callback::new(take) /> }
 }
 
 #[component]
@@ -150,7 +150,7 @@ fn PiecesBox() -> impl IntoView {
         answers.scaled.with(|scaled| {
             let count = scaled.as_ref().ok().map(|scaled| scaled.pieces.count.get());
             said.or(count)
-                .map(|count| write::box_count(count, manner))
+                .map(|count| format::box_count(count, manner))
                 .unwrap_or_default()
         })
     });
@@ -159,7 +159,7 @@ fn PiecesBox() -> impl IntoView {
         let count = read::count(&text, manner).map_err(|error| error.sentence(manner))?;
         take_bench(state, answers, |bench| bench.pieces = Some(count))
     };
-    view! { <NumberBox id="bench-pieces" label=say!("Into pieces") unit="" figure take=Callback::new(take) /> }
+    view! { <NumberBox id="bench-pieces" label=tr!("Into pieces") unit="" figure take=Callback::new(take) /> }
 }
 
 /// Takes what is really there, where it can be divided.

@@ -1,10 +1,10 @@
 //! The batch, as something numbers are typed into.
 
-use super::answers::scale_sheet;
+use super::results::scale_sheet;
 use crate::app::part::{Field, Held, told};
 use crate::app::state::State;
 use crate::sheet::Batch;
-use crate::words::read::ReadError;
+use crate::text::read::ReadError;
 
 /// A number of the batch.
 pub type BatchField = Field<Batch>;

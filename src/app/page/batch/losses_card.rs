@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use super::fields::LOSSES;
 use crate::app::part::FieldBox;
 use crate::app::state::{State, memo};
-use crate::words::{say, weigh};
+use crate::text::{tr, weighing};
 
 /// What is lost on the way.
 #[component]
@@ -19,12 +19,12 @@ pub fn LossesCard() -> impl IntoView {
     view! {
         <details class="card fold">
             <summary>
-                <span class="title">{say!("Losses")}</span>
+                <span class="title">{tr!("Losses")}</span>
                 <span class="quiet">{said}</span>
             </summary>
             <div class="body">
                 <div class="boxes">{boxes}</div>
-                <p class="quiet">{say!("Usual: 1 to 3 % before the oven, 10 to 15 % in it (common practice).")}</p>
+                <p class="quiet">{tr!("Usual: 1 to 3 % before the oven, 10 to 15 % in it (common practice).")}</p>
             </div>
         </details>
     }

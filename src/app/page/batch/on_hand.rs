@@ -3,12 +3,12 @@
 use leptos::prelude::*;
 
 use super::BatchAnswers;
-use super::answers::scale_sheet;
+use super::results::scale_sheet;
 use crate::app::part::PickOne;
 use crate::app::state::{State, memo};
-use crate::engine::batch::Wanted;
+use crate::engine::batch::BatchTarget;
 use crate::engine::formula::{Formula, LineAt};
-use crate::words::{name, say};
+use crate::text::{name, tr};
 
 /// A choice of the formula's ingredients, each once.
 #[component]
@@ -18,7 +18,7 @@ pub fn OnHandPick() -> impl IntoView {
     let foods = memo(move || state.with(|sheet| each_once(&sheet.formula)));
     let holds = memo(move || {
         state.with(|sheet| {
-            let Wanted::OnHand { at, .. } = sheet.batch.wanted else {
+            let BatchTarget::OnHand { at, .. } = sheet.batch.wanted else {
                 return None;
             };
             first_alike(&sheet.formula, at)
@@ -35,16 +35,16 @@ pub fn OnHandPick() -> impl IntoView {
             }
         }
     };
-    view! { <PickOne id="wanted-food" label=say!("Which ingredient") answers=foods holds chosen=Callback::new(chosen) /> }
+    view! { <PickOne id="wanted-food" label=tr!("Which ingredient") answers=foods holds chosen=Callback::new(chosen) /> }
 }
 
 /// Each ingredient that weighs something, where it stands first, with its name and kind.
 fn each_once(formula: &Formula) -> Vec<(Option<LineAt>, String)> {
     let mut found: Vec<(Option<LineAt>, String)> = Vec::new();
-    for (stream, own) in formula.streams.iter().enumerate() {
+    for (part, own) in formula.parts.iter().enumerate() {
         for (number, one) in own.lines.iter().enumerate() {
             let at = LineAt {
-                stream,
+                part,
                 line: number,
             };
             let is_first = first_alike(formula, at) == Some(at);
@@ -60,11 +60,11 @@ fn each_once(formula: &Formula) -> Vec<(Option<LineAt>, String)> {
 fn first_alike(formula: &Formula, at: LineAt) -> Option<LineAt> {
     let food = &formula.line(at)?.food;
     formula
-        .streams
+        .parts
         .iter()
         .enumerate()
-        .find_map(|(stream, own)| {
+        .find_map(|(part, own)| {
             let line = own.lines.iter().position(|line| line.food == *food)?;
-            Some(LineAt { stream, line })
+            Some(LineAt { part, line })
         })
 }

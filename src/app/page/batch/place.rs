@@ -12,13 +12,13 @@ use super::make_formula::MakeFormula;
 use super::scales_card::ScalesCard;
 use super::wanted_card::WantedCard;
 use super::weighing::Weighing;
-use crate::app::later;
+use crate::app::lazy;
 use crate::app::page::HEADING;
 use crate::app::part::AdviceCard;
 use crate::app::state::{State, memo};
 use crate::engine::batch::BatchCaution;
 use crate::sheet::Place;
-use crate::words::{Trouble, caution, name, say};
+use crate::text::{Trouble, caution, name, tr};
 
 /// How much of it, in what?
 #[component]
@@ -42,7 +42,7 @@ pub fn BatchPlace() -> impl IntoView {
                 <MakeFormula />
             </Show>
         </div>
-        {later::class()}
+        {lazy::class()}
     }
 }
 
@@ -61,7 +61,7 @@ fn Why() -> impl IntoView {
         why.get().map(|why| {
             view! {
                 <section class="advice" role="status">
-                    <h2>{say!("No batch can be worked out")}</h2>
+                    <h2>{tr!("No batch can be worked out")}</h2>
                     <p>{why}</p>
                 </section>
             }
@@ -84,7 +84,7 @@ fn Doubts() -> impl IntoView {
     });
     let card = move |doubt: BatchCaution| {
         let advice = memo(move || Some(caution::batch(&doubt, state.manner.get())));
-        view! { <AdviceCard title=say!("Check the losses") advice /> }
+        view! { <AdviceCard title=tr!("Check the losses") advice /> }
     };
     move || doubts.get().into_iter().map(card).collect_view()
 }

@@ -9,7 +9,7 @@ use super::ways::choose;
 use crate::app::part::{FieldBox, PickOne};
 use crate::app::state::{State, memo};
 use crate::engine::batch::Way;
-use crate::words::{name, say};
+use crate::text::{name, tr};
 
 /// What is wanted.
 #[component]
@@ -29,12 +29,12 @@ pub fn WantedCard() -> impl IntoView {
             .collect_view()
     };
     view! {
-        <section class="card" aria-label=say!("Wanted")>
+        <section class="card" aria-label=tr!("Wanted")>
             <header>
-                <h2>{say!("Wanted")}</h2>
+                <h2>{tr!("Wanted")}</h2>
             </header>
             <div class="body">
-                <PickOne id="way" label=say!("Ask for it by") answers=ways holds=way chosen=move |way| choose(state, answers, way) />
+                <PickOne id="way" label=tr!("Ask for it by") answers=ways holds=way chosen=move |way| choose(state, answers, way) />
                 <Show when=move || way.get() == Way::OnHand>
                     <OnHandPick />
                 </Show>

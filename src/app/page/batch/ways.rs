@@ -5,9 +5,9 @@ use std::collections::BTreeMap;
 use leptos::prelude::*;
 
 use super::BatchAnswers;
-use super::answers::scale_sheet;
+use super::results::scale_sheet;
 use crate::app::state::State;
-use crate::engine::batch::{Wanted, Way};
+use crate::engine::batch::{BatchTarget, Way};
 use crate::sheet::{Id, Sheet};
 
 /// Texts that cannot be read, by box, with what is in the way.
@@ -18,7 +18,7 @@ type Unread = BTreeMap<String, (String, String)>;
 pub struct Ways {
     /// The formula this belongs to.
     of: Option<Id>,
-    asked: BTreeMap<Way, Wanted>,
+    asked: BTreeMap<Way, BatchTarget>,
     unread: BTreeMap<Way, Unread>,
 }
 
@@ -59,20 +59,20 @@ pub fn choose(state: State, answers: BatchAnswers, way: Way) {
 }
 
 /// Whether the formula can still be asked for in this way.
-fn stands(sheet: &Sheet, wanted: Wanted) -> bool {
+fn stands(sheet: &Sheet, wanted: BatchTarget) -> bool {
     let asked = with(sheet, wanted);
     scale_sheet(&asked).is_ok()
 }
 
 /// As much as there is now, asked for in another way.
-fn as_now(sheet: &Sheet, way: Way) -> Option<Wanted> {
+fn as_now(sheet: &Sheet, way: Way) -> Option<BatchTarget> {
     scale_sheet(sheet)
-        .or_else(|_| scale_sheet(&with(sheet, Wanted::default())))
+        .or_else(|_| scale_sheet(&with(sheet, BatchTarget::default())))
         .ok()
         .map(|scaled| scaled.asked_as(way))
 }
 
-fn with(sheet: &Sheet, wanted: Wanted) -> Sheet {
+fn with(sheet: &Sheet, wanted: BatchTarget) -> Sheet {
     let mut asked = sheet.clone();
     asked.batch.wanted = wanted;
     asked

@@ -3,10 +3,10 @@
 use leptos::prelude::*;
 
 use super::BatchAnswers;
-use crate::app::state::{Opened, State, memo};
+use crate::app::state::{DialogKind, State, memo};
 use crate::engine::formula::LineAt;
 use crate::engine::working::Line;
-use crate::words::{name, weigh};
+use crate::text::{name, weighing};
 
 /// One line to weigh; a tap shows how it came about.
 #[component]
@@ -35,7 +35,7 @@ pub fn WeighLine(
         found.unwrap_or_default()
     });
     let open = move |_| {
-        state.open(Opened::Working {
+        state.open(DialogKind::Working {
             title: food.get_untracked(),
             value: weighed.with_untracked(|weighed| weighed.shows.clone()),
             lines: worked(state, answers, at),

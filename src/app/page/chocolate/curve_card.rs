@@ -3,11 +3,11 @@
 use leptos::prelude::*;
 
 use super::ChocolateAnswers;
-use super::keys::SyrupFigure;
+use super::key_figures::SyrupFigure;
 use crate::app::part::FlowCurve;
 use crate::app::state::{State, memo};
 use crate::engine::chocolate::{Flow, Syrup, SyrupCaution};
-use crate::words::{caution, name, picture, say, write};
+use crate::text::{caution, name, chart, tr, format};
 
 /// Will it run?
 #[component]
@@ -16,16 +16,16 @@ pub fn CurveCard() -> impl IntoView {
     let answers = ChocolateAnswers::here();
     let at = memo(move || {
         let manner = state.manner.get();
-        state.with(|sheet| say!("at {}", write::temperature(sheet.batch.syrup_at, manner)))
+        state.with(|sheet| tr!("at {value}", value = format::temperature(sheet.batch.syrup_at, manner)))
     });
     let drawing = memo(move || {
         let manner = state.manner.get();
-        answers.read_syrup(|syrup| picture::FlowDrawing::of(syrup, &syrup.curve(), manner))
+        answers.read_syrup(|syrup| chart::FlowDrawing::of(syrup, &syrup.curve(), manner))
     });
     let told = memo(move || {
         let manner = state.manner.get();
         answers
-            .read_syrup(|syrup| picture::flow_curve(syrup, &syrup.curve(), manner))
+            .read_syrup(|syrup| chart::flow_curve(syrup, &syrup.curve(), manner))
             .unwrap_or_default()
     });
     let does = memo(move || {
@@ -43,9 +43,9 @@ pub fn CurveCard() -> impl IntoView {
         caution::syrup(&SyrupCaution::WithinAFactorOfTwo, state.manner.get()).sentence()
     });
     view! {
-        <section class="card" aria-label=say!("Will it run?")>
+        <section class="card" aria-label=tr!("Will it run?")>
             <header>
-                <h2>{say!("Will it run?")}</h2>
+                <h2>{tr!("Will it run?")}</h2>
                 <span class="quiet">{at}</span>
             </header>
             <div class="body follows">
@@ -55,8 +55,8 @@ pub fn CurveCard() -> impl IntoView {
                 <p class="quiet">{trust}</p>
             </div>
             <div class="figures">
-                <SyrupFigure label=say!("Least liquid that flows") look=|syrup, manner| least(syrup, |mass| write::mass(mass, manner)) working=Syrup::seizing_working />
-                <SyrupFigure label=say!("Handbook’s least water") look=|syrup, manner| write::mass(syrup.rule.needed, manner) working=|syrup| syrup.rule.working(syrup.chocolate) />
+                <SyrupFigure label=tr!("Least liquid that flows") look=|syrup, manner| least(syrup, |mass| format::mass(mass, manner)) working=Syrup::seizing_working />
+                <SyrupFigure label=tr!("Handbook’s least water") look=|syrup, manner| format::mass(syrup.rule.needed, manner) working=|syrup| syrup.rule.working(syrup.chocolate) />
             </div>
         </section>
     }
@@ -66,15 +66,15 @@ pub fn CurveCard() -> impl IntoView {
 fn does(flow: Flow) -> String {
     match flow {
         Flow::MeltedOnly => {
-            say!("No water is added: melted chocolate, which flows in its own fat.").to_owned()
+            tr!("No water is added: melted chocolate, which flows in its own fat.").to_owned()
         }
-        Flow::Seized => say!("It seizes.").to_owned(),
-        Flow::Flows { handling, .. } => say!("It {}.", name::handling_looks(handling)),
+        Flow::Seized => tr!("It seizes.").to_owned(),
+        Flow::Flows { handling, .. } => tr!("It {value}.", value = name::handling_looks(handling)),
     }
 }
 
 fn least(syrup: &Syrup, write: impl Fn(crate::engine::quantity::Mass) -> String) -> String {
     syrup
         .least_liquid
-        .map_or_else(|| say!("none").to_owned(), write)
+        .map_or_else(|| tr!("none").to_owned(), write)
 }

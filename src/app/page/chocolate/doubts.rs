@@ -6,7 +6,7 @@ use super::ChocolateAnswers;
 use crate::app::part::AdviceCard;
 use crate::app::state::{State, memo};
 use crate::engine::chocolate::{Syrup, SyrupCaution};
-use crate::words::{caution, say};
+use crate::text::{caution, tr};
 
 /// What to know about the syrup.
 #[component]
@@ -46,19 +46,19 @@ pub fn Doubts() -> impl IntoView {
         view! { <AdviceCard title=title(doubt) advice /> }
     };
     view! {
-        <AdviceCard title=say!("It seizes") advice=seized working=Callback::new(worked) />
-        <AdviceCard title=say!("Less water than the handbook asks for") advice=rule />
+        <AdviceCard title=tr!("It seizes") advice=seized working=Callback::new(worked) />
+        <AdviceCard title=tr!("Less water than the handbook asks for") advice=rule />
         {move || doubts.get().into_iter().map(card).collect_view()}
     }
 }
 
 fn title(doubt: SyrupCaution) -> &'static str {
     match doubt {
-        SyrupCaution::WithinAFactorOfTwo => say!("How far to trust the thickness"),
-        SyrupCaution::OutsideTable { .. } => say!("Outside the tables"),
-        SyrupCaution::SetsAtThisTemperature { .. } => say!("It stiffens as it stands"),
-        SyrupCaution::SugarLeft { .. } => say!("Grainy"),
-        SyrupCaution::NearSeizing { .. } => say!("Near seizing"),
-        SyrupCaution::Alcohol { .. } => say!("Alcohol"),
+        SyrupCaution::WithinAFactorOfTwo => tr!("How far to trust the thickness"),
+        SyrupCaution::OutsideTable { .. } => tr!("Outside the tables"),
+        SyrupCaution::SetsAtThisTemperature { .. } => tr!("It stiffens as it stands"),
+        SyrupCaution::SugarLeft { .. } => tr!("Grainy"),
+        SyrupCaution::NearSeizing { .. } => tr!("Near seizing"),
+        SyrupCaution::Alcohol { .. } => tr!("Alcohol"),
     }
 }

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use super::ChocolateAnswers;
 use crate::app::part::AdviceCard;
 use crate::app::state::{State, memo};
-use crate::words::{caution, name};
+use crate::text::{caution, name};
 
 /// How the syrup must be kept.
 #[component]

@@ -10,10 +10,10 @@ use crate::app::state::{State, after_frame, memo};
 use crate::engine::chocolate::{Melted, Melting, melt, melt_remedies};
 use crate::engine::heat::HeatError;
 use crate::engine::kitchen::melting;
-use crate::words::{
-    Manner, Trouble, heat,
-    picture::{MeltDrawing, melt_curve},
-    say, write,
+use crate::text::{
+    FormatOptions, Trouble, heat,
+    chart::{MeltDrawing, melt_curve},
+    tr, format,
 };
 
 /// Will it melt?
@@ -24,9 +24,9 @@ pub fn MeltCard() -> impl IntoView {
     let batch = BatchAnswers::here();
     let asked: Memo<Option<Result<Melting, HeatError>>> = memo(move || {
         let wishes = state.with(|sheet| sheet.heat.melt);
-        let stream = answers.topping.get()?;
+        let part = answers.topping.get()?;
         batch.made.with(|formula| {
-            let own = formula.streams.get(stream)?;
+            let own = formula.parts.get(part)?;
             Some(state.kitchen.with(|kitchen| melting(own, kitchen, &wishes)))
         })
     });
@@ -45,10 +45,10 @@ pub fn MeltCard() -> impl IntoView {
     });
     let melted = memo(move || settled.get().and_then(Result::ok));
     view! {
-        <section class="card" data-stream="topping" aria-label=say!("Will it melt?")>
+        <section class="card" data-part="topping" aria-label=tr!("Will it melt?")>
             <header>
-                <h2>{say!("Will it melt?")}</h2>
-                <span class="quiet">{say!("chocolate and hot liquid")}</span>
+                <h2>{tr!("Will it melt?")}</h2>
+                <span class="quiet">{tr!("chocolate and hot liquid")}</span>
             </header>
             <div class="body">
                 <div class="boxes">
@@ -64,8 +64,8 @@ pub fn MeltCard() -> impl IntoView {
                 <Scorch />
             </div>
             <div class="figures">
-                <MeltFigure melted label=say!("They settle at") look=|melted, manner| write::temperature(melted.temperature, manner) />
-                <MeltFigure melted label=say!("Fat that stays solid") look=|melted, manner| write::share(melted.unmelted, manner) />
+                <MeltFigure melted label=tr!("They settle at") look=|melted, manner| format::temperature(melted.temperature, manner) />
+                <MeltFigure melted label=tr!("Fat that stays solid") look=|melted, manner| format::share(melted.unmelted, manner) />
             </div>
         </section>
     }
@@ -119,14 +119,14 @@ fn WhatMelts(good: Memo<Option<Melting>>, melted: Memo<Option<Melted>>) -> impl 
     let working = move |()| {
         melted.with_untracked(|melted| melted.as_ref().map(Melted::working).unwrap_or_default())
     };
-    view! { <AdviceCard title=say!("Lumps") advice working=Callback::new(working) /> }
+    view! { <AdviceCard title=tr!("Lumps") advice working=Callback::new(working) /> }
 }
 
 #[component]
 fn Scorch() -> impl IntoView {
     let state = State::here();
     let advice = memo(move || Some(heat::bath_caution(state.manner.get())));
-    view! { <AdviceCard title=say!("Scorching and steam") advice /> }
+    view! { <AdviceCard title=tr!("Scorching and steam") advice /> }
 }
 
 #[component]
@@ -136,14 +136,14 @@ fn MeltFigure(
     /// What it is called.
     label: &'static str,
     /// The figure, written out.
-    look: fn(&Melted, Manner) -> String,
+    look: fn(&Melted, FormatOptions) -> String,
 ) -> impl IntoView {
     let state = State::here();
     let shown = memo(move || {
         let manner = state.manner.get();
         let value = melted.with(|melted| melted.as_ref().map(|melted| look(melted, manner)));
         Shown {
-            value: value.unwrap_or_else(|| say!("none").to_owned()),
+            value: value.unwrap_or_else(|| tr!("none").to_owned()),
             was: None,
         }
     });

@@ -2,15 +2,15 @@
 
 use crate::app::part::{Wish, degrees};
 use crate::engine::quantity::Temperature;
-use crate::words::{
-    Manner, message,
+use crate::text::{
+    FormatOptions, tr_noop,
     read::{self, ReadError},
     unit::ThicknessUnit,
-    write,
+    format,
 };
 
 /// Nothing where nothing is typed: then it is as usual.
-fn temperature(text: &str, manner: Manner) -> Result<Option<Temperature>, ReadError> {
+fn temperature(text: &str, manner: FormatOptions) -> Result<Option<Temperature>, ReadError> {
     match read::temperature(text, manner) {
         Ok(read) => Ok(Some(read)),
         Err(ReadError::Empty) => Ok(None),
@@ -21,11 +21,11 @@ fn temperature(text: &str, manner: Manner) -> Result<Option<Temperature>, ReadEr
 /// How hot the liquid is poured.
 pub const LIQUID: Wish = Wish {
     id: "melt-liquid",
-    label: message!("Liquid poured at"),
+    label: tr_noop!("Liquid poured at"),
     unit: degrees,
     look: |wishes, kitchen, manner| {
         let at = wishes.melt.liquid.or_else(|| kitchen.off_the_boil().ok());
-        at.map(|at| write::box_temperature(at, manner))
+        at.map(|at| format::box_temperature(at, manner))
             .unwrap_or_default()
     },
     set: |wishes, text, manner| temperature(text, manner).map(|read| wishes.melt.liquid = read),
@@ -34,10 +34,10 @@ pub const LIQUID: Wish = Wish {
 /// How warm the chocolate is.
 pub const CHOCOLATE: Wish = Wish {
     id: "melt-chocolate",
-    label: message!("Chocolate at"),
+    label: tr_noop!("Chocolate at"),
     unit: degrees,
     look: |wishes, kitchen, manner| {
-        write::box_temperature(wishes.melt.chocolate.unwrap_or(kitchen.room), manner)
+        format::box_temperature(wishes.melt.chocolate.unwrap_or(kitchen.room), manner)
     },
     set: |wishes, text, manner| temperature(text, manner).map(|read| wishes.melt.chocolate = read),
 };
@@ -45,10 +45,10 @@ pub const CHOCOLATE: Wish = Wish {
 /// How warm its bowl is.
 pub const BOWL: Wish = Wish {
     id: "melt-bowl",
-    label: message!("Bowl at"),
+    label: tr_noop!("Bowl at"),
     unit: degrees,
     look: |wishes, kitchen, manner| {
-        write::box_temperature(wishes.melt.bowl.unwrap_or(kitchen.room), manner)
+        format::box_temperature(wishes.melt.bowl.unwrap_or(kitchen.room), manner)
     },
     set: |wishes, text, manner| temperature(text, manner).map(|read| wishes.melt.bowl = read),
 };
@@ -56,8 +56,8 @@ pub const BOWL: Wish = Wish {
 /// How large the pieces are across.
 pub const PIECES: Wish = Wish {
     id: "melt-pieces",
-    label: message!("Chopped to, across"),
+    label: tr_noop!("Chopped to, across"),
     unit: |manner| ThicknessUnit::of(manner.units).symbol(),
-    look: |wishes, _, manner| write::box_thickness(wishes.melt.pieces, manner),
+    look: |wishes, _, manner| format::box_thickness(wishes.melt.pieces, manner),
     set: |wishes, text, manner| read::thickness(text, manner).map(|read| wishes.melt.pieces = read),
 };

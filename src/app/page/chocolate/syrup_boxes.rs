@@ -7,7 +7,7 @@ use super::thickness::set_thickness;
 use crate::app::part::NumberBox;
 use crate::app::state::{State, memo};
 use crate::engine::chocolate::{Flow, set_liquid};
-use crate::words::{Trouble, read, say, write};
+use crate::text::{Trouble, read, tr, format};
 
 /// The figures that can be set in place of weights.
 #[component]
@@ -31,25 +31,25 @@ fn RatioBox() -> impl IntoView {
         let ratio = answers.read_syrup(|syrup| syrup.chocolate_for_one());
         ratio
             .flatten()
-            .map(|ratio| write::box_parts(ratio, manner))
+            .map(|ratio| format::box_parts(ratio, manner))
             .unwrap_or_default()
     });
     let take = move |text: String| {
         let manner = state.manner.get_untracked();
         let ratio = read::factor(&text, manner).map_err(|error| error.sentence(manner))?;
         untrack(|| {
-            let Some(stream) = answers.topping.get() else {
+            let Some(part) = answers.topping.get() else {
                 return Ok(());
             };
             let Some(liquid) = answers.read_syrup(|syrup| syrup.liquid_at(ratio)) else {
                 return Ok(());
             };
             let liquid = liquid.map_err(|error| error.sentence(manner))?;
-            let set = state.change("syrup-ratio", |formula| set_liquid(formula, stream, liquid));
+            let set = state.change("syrup-ratio", |formula| set_liquid(formula, part, liquid));
             set.map_err(|error| error.sentence(manner))
         })
     };
-    view! { <NumberBox id="syrup-ratio" label=say!("Chocolate to 1 of liquid") unit=": 1" figure take=Callback::new(take) /> }
+    view! { <NumberBox id="syrup-ratio" label=tr!("Chocolate to 1 of liquid") unit=": 1" figure take=Callback::new(take) /> }
 }
 
 /// How thick it is; what is typed is how thick it should be.
@@ -60,7 +60,7 @@ fn ThicknessBox() -> impl IntoView {
     let figure = memo(move || {
         let manner = state.manner.get();
         let thickness = answers.read_syrup(|syrup| match syrup.flow {
-            Flow::Flows { thickness, .. } => write::box_viscosity(thickness, manner),
+            Flow::Flows { thickness, .. } => format::box_viscosity(thickness, manner),
             Flow::Seized | Flow::MeltedOnly => String::new(),
         });
         thickness.unwrap_or_default()
@@ -70,7 +70,7 @@ fn ThicknessBox() -> impl IntoView {
         let wished = read::viscosity(&text, manner).map_err(|error| error.sentence(manner))?;
         set_thickness(state, answers, "syrup-thickness", wished)
     };
-    view! { <NumberBox id="syrup-thickness" label=say!("Thickness") unit=say!("Pa·s") figure take=Callback::new(take) /> }
+    view! { <NumberBox id="syrup-thickness" label=tr!("Thickness") unit=tr!("Pa·s") figure take=Callback::new(take) /> }
 }
 
 /// How warm it is when it is used.
@@ -79,7 +79,7 @@ fn TemperatureBox() -> impl IntoView {
     let state = State::here();
     let figure = memo(move || {
         let manner = state.manner.get();
-        state.with(|sheet| write::box_temperature(sheet.batch.syrup_at, manner))
+        state.with(|sheet| format::box_temperature(sheet.batch.syrup_at, manner))
     });
     let take = move |text: String| {
         let manner = state.manner.get_untracked();
@@ -88,5 +88,5 @@ fn TemperatureBox() -> impl IntoView {
         Ok(())
     };
     let unit = Signal::derive(move || state.manner.get().units.temperature.symbol());
-    view! { <NumberBox id="syrup-at" label=say!("Used at") unit figure take=Callback::new(take) /> }
+    view! { <NumberBox id="syrup-at" label=tr!("Used at") unit figure take=Callback::new(take) /> }
 }

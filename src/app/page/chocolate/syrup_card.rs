@@ -7,11 +7,11 @@ use super::food_row::FoodRows;
 use super::syrup_boxes::SyrupBoxes;
 use super::thickness::HandlingChoice;
 use crate::app::part::{Button, Picture};
-use crate::app::state::{Opened, State, memo};
+use crate::app::state::{DialogKind, State, memo};
 use crate::engine::formula::Line;
-use crate::engine::larder::Food;
+use crate::engine::ingredients::Food;
 use crate::engine::quantity::Mass;
-use crate::words::{Trouble, say};
+use crate::text::{Trouble, tr};
 
 /// The syrup of the formula.
 #[component]
@@ -24,7 +24,7 @@ pub fn SyrupCard() -> impl IntoView {
                 Some(
                     sheet
                         .formula
-                        .streams
+                        .parts
                         .get(answers.topping.get()?)?
                         .name
                         .clone(),
@@ -40,35 +40,35 @@ pub fn SyrupCard() -> impl IntoView {
         })
     });
     let pick = move |()| {
-        state.open(Opened::Pick {
-            title: say!("Add to the syrup").to_owned(),
+        state.open(DialogKind::Pick {
+            title: tr!("Add to the syrup").to_owned(),
             picked: Callback::new(move |food| add(state, answers.topping.get_untracked(), food)),
         });
     };
     view! {
-        <section class="card" data-stream="topping" aria-label=say!("Syrup for the top")>
+        <section class="card" data-part="topping" aria-label=tr!("Syrup for the top")>
             <header>
-                <h2>{say!("Syrup for the top")}</h2>
+                <h2>{tr!("Syrup for the top")}</h2>
                 <span class="quiet">{name}</span>
             </header>
-            {move || answers.topping.get().map(|stream| view! { <FoodRows stream /> })}
+            {move || answers.topping.get().map(|part| view! { <FoodRows part /> })}
             <div class="body">
                 {move || trouble.get().map(|said| view! { <p class="trouble" role="status">{said}</p> })}
                 <SyrupBoxes />
                 <HandlingChoice />
             </div>
             <footer>
-                <Button says=say!("Add to the syrup") class="bare" picture=Picture::Add tapped=pick />
+                <Button says=tr!("Add to the syrup") class="bare" picture=Picture::Add tapped=pick />
             </footer>
         </section>
     }
 }
 
 /// Puts an ingredient into the syrup, its weight still open.
-fn add(state: State, stream: Option<usize>, food: Food) {
+fn add(state: State, part: Option<usize>, food: Food) {
     state.edit(|sheet| {
         if sheet.formula.has_room()
-            && let Some(own) = stream.and_then(|stream| sheet.formula.streams.get_mut(stream))
+            && let Some(own) = part.and_then(|part| sheet.formula.parts.get_mut(part))
         {
             own.lines.push(Line::new(food, Mass::ZERO));
         }

@@ -3,12 +3,12 @@
 use leptos::prelude::*;
 
 use super::ChocolateAnswers;
-use crate::app::browser::announce::announce;
+use crate::app::browser::live_region::announce;
 use crate::app::part::Choice;
 use crate::app::state::{State, memo};
 use crate::engine::chocolate::{Flow, Handling, set_liquid};
 use crate::engine::quantity::Viscosity;
-use crate::words::{Trouble, name, say};
+use crate::text::{Trouble, name, tr};
 
 /// Pours as much liquid as makes the syrup so thick.
 ///
@@ -22,14 +22,14 @@ pub fn set_thickness(
 ) -> Result<(), String> {
     untrack(|| {
         let manner = state.manner.get();
-        let Some(stream) = answers.topping.get() else {
+        let Some(part) = answers.topping.get() else {
             return Ok(());
         };
         let Some(needed) = answers.read_syrup(|syrup| syrup.liquid_for(wished)) else {
             return Ok(());
         };
         let needed = needed.map_err(|error| error.sentence(manner))?;
-        let set = state.change(from, |formula| set_liquid(formula, stream, needed.liquid));
+        let set = state.change(from, |formula| set_liquid(formula, part, needed.liquid));
         set.map_err(|error| error.sentence(manner))
     })
 }
@@ -67,7 +67,7 @@ pub fn HandlingChoice() -> impl IntoView {
         refused.set(said);
     };
     view! {
-        <Choice id="syrup-wish" label=say!("Pour so much liquid that it will") answers=wishes holds chosen=Callback::new(chosen) />
+        <Choice id="syrup-wish" label=tr!("Pour so much liquid that it will") answers=wishes holds chosen=Callback::new(chosen) />
         {move || (!refused.with(String::is_empty)).then(|| view! { <p class="trouble">{refused.get()}</p> })}
     }
 }

@@ -3,9 +3,9 @@
 use leptos::prelude::*;
 
 use crate::app::part::NumberBox;
-use crate::app::state::{Desk, State, memo};
-use crate::engine::class::ClassWishes;
-use crate::words::{Manner, Trouble, language::text, message, read, read::ReadError, write};
+use crate::app::state::{WorkspaceStore, State, memo};
+use crate::engine::class::ClassSettings;
+use crate::text::{FormatOptions, Trouble, language::text, tr_noop, read, read::ReadError, format};
 
 /// A number of the class.
 #[derive(Clone, Copy)]
@@ -13,8 +13,8 @@ struct Field {
     id: &'static str,
     label: &'static str,
     unit: Option<&'static str>,
-    look: fn(&ClassWishes, Manner) -> String,
-    set: fn(&mut ClassWishes, &str, Manner) -> Result<(), ReadError>,
+    look: fn(&ClassSettings, FormatOptions) -> String,
+    set: fn(&mut ClassSettings, &str, FormatOptions) -> Result<(), ReadError>,
 }
 
 macro_rules! counted {
@@ -23,7 +23,7 @@ macro_rules! counted {
             id: $id,
             label: $label,
             unit: Some(""),
-            look: |wishes, manner| write::box_count(wishes.$($place).+.get(), manner),
+            look: |wishes, manner| format::box_count(wishes.$($place).+.get(), manner),
             set: |wishes, text, manner| {
                 wishes.$($place).+ = read::count(text, manner)?;
                 Ok(())
@@ -38,7 +38,7 @@ macro_rules! timed {
             id: $id,
             label: $label,
             unit: Some("min"),
-            look: |wishes, manner| write::box_minutes(wishes.oven.$place, manner),
+            look: |wishes, manner| format::box_minutes(wishes.oven.$place, manner),
             set: |wishes, text, manner| {
                 wishes.oven.$place = read::minutes(text, manner)?;
                 Ok(())
@@ -48,14 +48,14 @@ macro_rules! timed {
 }
 
 const FIELDS: [Field; 8] = [
-    counted!("class-students", message!("Students in the room"), students),
-    counted!("class-bench", message!("At one bench"), at_bench),
-    counted!("class-loaves", message!("Loaves each"), loaves),
+    counted!("class-students", tr_noop!("Students in the room"), students),
+    counted!("class-bench", tr_noop!("At one bench"), at_bench),
+    counted!("class-loaves", tr_noop!("Loaves each"), loaves),
     Field {
         id: "class-loaf",
-        label: message!("Dough for one loaf"),
+        label: tr_noop!("Dough for one loaf"),
         unit: None,
-        look: |wishes, manner| write::box_mass(wishes.loaf, manner),
+        look: |wishes, manner| format::box_mass(wishes.loaf, manner),
         set: |wishes, text, manner| {
             wishes.loaf = read::mass(text, manner)?;
             Ok(())
@@ -63,9 +63,9 @@ const FIELDS: [Field; 8] = [
     },
     Field {
         id: "class-shown",
-        label: message!("Loaves the teacher makes"),
+        label: tr_noop!("Loaves the teacher makes"),
         unit: Some(""),
-        look: |wishes, manner| write::box_count(wishes.shown, manner),
+        look: |wishes, manner| format::box_count(wishes.shown, manner),
         set: |wishes, text, manner| {
             wishes.shown = match text.trim() {
                 "0" => 0,
@@ -76,11 +76,11 @@ const FIELDS: [Field; 8] = [
     },
     counted!(
         "class-places",
-        message!("Loaves in the oven at once"),
+        tr_noop!("Loaves in the oven at once"),
         oven.places
     ),
-    timed!("class-bake", message!("One load bakes"), bake),
-    timed!("class-between", message!("Between two loads"), between),
+    timed!("class-bake", tr_noop!("One load bakes"), bake),
+    timed!("class-between", tr_noop!("Between two loads"), between),
 ];
 
 /// The boxes of the class.
@@ -96,7 +96,7 @@ fn WishBox(
     field: Field,
 ) -> impl IntoView {
     let state = State::here();
-    let desk = Desk::here();
+    let desk = WorkspaceStore::here();
     let figure = memo(move || {
         let manner = state.manner.get();
         desk.wishes.with(|wishes| (field.look)(wishes, manner))

@@ -6,19 +6,19 @@ use leptos::prelude::*;
 
 use crate::app::page::BatchAnswers;
 use crate::app::part::Choice;
-use crate::app::state::{Desk, Opened, State, memo};
+use crate::app::state::{WorkspaceStore, DialogKind, State, memo};
 use crate::engine::nutrition::LabelLaw;
-use crate::words::{
+use crate::text::{
     Trouble,
     class::{NutritionRow, NutritionView, nutrition},
-    name, say,
+    name, tr,
 };
 
 /// What is in the bread.
 #[component]
 pub fn NutritionCard() -> impl IntoView {
     let state = State::here();
-    let desk = Desk::here();
+    let desk = WorkspaceStore::here();
     let answers = BatchAnswers::here();
     let told = memo(move || {
         let (manner, law) = (state.manner.get(), desk.law.get());
@@ -33,11 +33,11 @@ pub fn NutritionCard() -> impl IntoView {
     view! {
         <details class="card fold">
             <summary>
-                <span class="title">{say!("Nutrition")}</span>
-                <span class="quiet">{say!("an estimate")}</span>
+                <span class="title">{tr!("Nutrition")}</span>
+                <span class="quiet">{tr!("an estimate")}</span>
             </summary>
             <div class="body">
-                <Choice id="label-law" label=say!("Rounded and named by the law of") answers=laws holds=desk.law chosen=Callback::new(move |law| desk.law.set(law)) />
+                <Choice id="label-law" label=tr!("Rounded and named by the law of") answers=laws holds=desk.law chosen=Callback::new(move |law| desk.law.set(law)) />
                 {move || match told.get() {
                     Some(Ok(told)) => view! { <Table told /> }.into_any(),
                     Some(Err(says)) => view! { <p>{says}</p> }.into_any(),
@@ -67,7 +67,7 @@ fn Table(
             working,
         } = row;
         let open = move |_| {
-            state.open(Opened::Working {
+            state.open(DialogKind::Working {
                 title: name.to_owned(),
                 value: value.clone(),
                 lines: working.clone(),

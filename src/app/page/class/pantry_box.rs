@@ -4,13 +4,13 @@ use leptos::prelude::*;
 
 use super::allergen_card::Marked;
 use crate::app::part::{NumberBox, PickOne};
-use crate::app::state::{Desk, State, memo};
-use crate::engine::larder::{Allergen, Food};
+use crate::app::state::{WorkspaceStore, State, memo};
+use crate::engine::ingredients::{Allergen, Food};
 use crate::engine::quantity::Mass;
 use crate::engine::shopping::needs;
 use crate::sheet::PantryItem;
-use crate::words::{
-    Manner, Trouble, language::text, message, name, read, read::ReadError, say, write,
+use crate::text::{
+    FormatOptions, Trouble, language::text, tr_noop, name, read, read::ReadError, tr, format,
 };
 
 /// The ingredient that is looked at, and what is known of it.
@@ -30,15 +30,15 @@ pub fn PantryBox() -> impl IntoView {
         foods.with(|foods| foods.get(chosen.get()).or_else(|| foods.first()).cloned())
     });
     view! {
-        <h3>{say!("Pantry")}</h3>
-        <PickOne id="pantry-food" label=say!("Ingredient") answers holds=chosen chosen=Callback::new(move |at| chosen.set(at)) />
+        <h3>{tr!("Pantry")}</h3>
+        <PickOne id="pantry-food" label=tr!("Ingredient") answers holds=chosen chosen=Callback::new(move |at| chosen.set(at)) />
         <div class="boxes">
             <ItemBox field=PACK food />
             <ItemBox field=PRICE food />
             <ItemBox field=ON_HAND food />
         </div>
-        <Packet id="packet-contains" label=say!("Its packet says: contains") food look=|item| &item.contains set=|item, marked| item.contains = marked />
-        <Packet id="packet-may" label=say!("Its packet says: may contain") food look=|item| &item.may_contain set=|item, marked| item.may_contain = marked />
+        <Packet id="packet-contains" label=tr!("Its packet says: contains") food look=|item| &item.contains set=|item, marked| item.contains = marked />
+        <Packet id="packet-may" label=tr!("Its packet says: may contain") food look=|item| &item.may_contain set=|item, marked| item.may_contain = marked />
     }
 }
 
@@ -56,7 +56,7 @@ fn Packet(
     /// Changes them.
     set: fn(&mut PantryItem, Vec<Allergen>),
 ) -> impl IntoView {
-    let desk = Desk::here();
+    let desk = WorkspaceStore::here();
     let holds = Signal::derive(move || {
         let food = food.get();
         desk.pantry.with(|pantry| {
@@ -82,17 +82,17 @@ struct ItemField {
     id: &'static str,
     label: &'static str,
     is_mass: bool,
-    look: fn(&PantryItem, Manner) -> String,
-    set: fn(&mut PantryItem, &str, Manner) -> Result<(), ReadError>,
+    look: fn(&PantryItem, FormatOptions) -> String,
+    set: fn(&mut PantryItem, &str, FormatOptions) -> Result<(), ReadError>,
 }
 
 const PACK: ItemField = ItemField {
     id: "pantry-pack",
-    label: message!("One pack holds"),
+    label: tr_noop!("One pack holds"),
     is_mass: true,
     look: |item, manner| {
         item.holds
-            .map(|mass| write::box_mass(mass, manner))
+            .map(|mass| format::box_mass(mass, manner))
             .unwrap_or_default()
     },
     set: |item, text, manner| {
@@ -105,11 +105,11 @@ const PACK: ItemField = ItemField {
 
 const PRICE: ItemField = ItemField {
     id: "pantry-price",
-    label: message!("One pack costs"),
+    label: tr_noop!("One pack costs"),
     is_mass: false,
     look: |item, manner| {
         item.price
-            .map(|money| write::box_money(money, manner))
+            .map(|money| format::box_money(money, manner))
             .unwrap_or_default()
     },
     set: |item, text, manner| {
@@ -120,9 +120,9 @@ const PRICE: ItemField = ItemField {
 
 const ON_HAND: ItemField = ItemField {
     id: "pantry-on-hand",
-    label: message!("There is already"),
+    label: tr_noop!("There is already"),
     is_mass: true,
-    look: |item, manner| write::box_mass(item.on_hand, manner),
+    look: |item, manner| format::box_mass(item.on_hand, manner),
     set: |item, text, manner| {
         item.on_hand = unless_empty(text, |text| read::mass(text, manner))?.unwrap_or_default();
         Ok(())
@@ -148,7 +148,7 @@ fn ItemBox(
     food: Memo<Option<Food>>,
 ) -> impl IntoView {
     let state = State::here();
-    let desk = Desk::here();
+    let desk = WorkspaceStore::here();
     let figure = memo(move || {
         let (manner, food) = (state.manner.get(), food.get());
         desk.pantry.with(|pantry| {

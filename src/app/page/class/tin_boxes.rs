@@ -6,8 +6,8 @@ use crate::app::part::{Choice, NumberBox};
 use crate::app::state::{State, memo};
 use crate::engine::tin::{TinKind, TinMeasure};
 use crate::sheet::TinUse;
-use crate::words::{
-    Manner, Trouble, language::text, message, name, read, say, unit::ThicknessUnit, write,
+use crate::text::{
+    FormatOptions, Trouble, language::text, tr_noop, name, read, tr, unit::ThicknessUnit, format,
 };
 
 /// The boxes of the tin.
@@ -27,7 +27,7 @@ pub fn TinBoxes() -> impl IntoView {
     });
     let can_have_lid = memo(move || {
         let kind = used.get().map(|used| used.tins.tin.kind());
-        matches!(kind, Some(TinKind::Loaf | TinKind::Round))
+        matches!(kind, Some(TinKind::SharedFormula | TinKind::Round))
     });
     let lidded = memo(move || used.get().is_some_and(|used| used.tins.tin.lidded));
     let close = move |lid: bool| {
@@ -44,7 +44,7 @@ pub fn TinBoxes() -> impl IntoView {
             <UseBox field=RISE />
         </div>
         <Show when=move || can_have_lid.get()>
-            <Choice id="tin-lid" label=say!("Lid") answers=vec![(false, say!("open")), (true, say!("with a lid"))] holds=lidded chosen=Callback::new(close) />
+            <Choice id="tin-lid" label=tr!("Lid") answers=vec![(false, tr!("open")), (true, tr!("with a lid"))] holds=lidded chosen=Callback::new(close) />
         </Show>
     }
 }
@@ -77,7 +77,7 @@ fn MeasureBox(
                 .unwrap_or_default();
             let found = all.into_iter().find(|(one, _)| *one == measure);
             found
-                .map(|(_, length)| write::box_thickness(length, manner))
+                .map(|(_, length)| format::box_thickness(length, manner))
                 .unwrap_or_default()
         })
     });
@@ -102,15 +102,15 @@ struct UseField {
     id: &'static str,
     label: &'static str,
     unit: &'static str,
-    look: fn(&TinUse, Manner) -> String,
-    set: fn(&mut TinUse, &str, Manner) -> Result<(), read::ReadError>,
+    look: fn(&TinUse, FormatOptions) -> String,
+    set: fn(&mut TinUse, &str, FormatOptions) -> Result<(), read::ReadError>,
 }
 
 const COUNT: UseField = UseField {
     id: "tin-count",
-    label: message!("Tins"),
+    label: tr_noop!("Tins"),
     unit: "",
-    look: |used, manner| write::box_count(used.tins.count.get(), manner),
+    look: |used, manner| format::box_count(used.tins.count.get(), manner),
     set: |used, text, manner| {
         used.tins.count = read::count(text, manner)?;
         Ok(())
@@ -120,11 +120,11 @@ const COUNT: UseField = UseField {
 /// Empty leaves it to the tin.
 const ROWS: UseField = UseField {
     id: "tin-rows",
-    label: message!("Rows of pieces, empty for the best"),
+    label: tr_noop!("Rows of pieces, empty for the best"),
     unit: "",
     look: |used, manner| {
         used.rows
-            .map(|rows| write::box_count(rows.get(), manner))
+            .map(|rows| format::box_count(rows.get(), manner))
             .unwrap_or_default()
     },
     set: |used, text, manner| {
@@ -136,11 +136,11 @@ const ROWS: UseField = UseField {
 /// Empty leaves it to the kind of bread.
 const ROOM: UseField = UseField {
     id: "tin-room",
-    label: message!("Room for a gram, empty for the usual"),
+    label: tr_noop!("Room for a gram, empty for the usual"),
     unit: "cm³",
     look: |used, manner| {
         used.room
-            .map(|room| write::box_room(room, manner))
+            .map(|room| format::box_room(room, manner))
             .unwrap_or_default()
     },
     set: |used, text, manner| {
@@ -151,9 +151,9 @@ const ROOM: UseField = UseField {
 
 const RISE: UseField = UseField {
     id: "tin-rise",
-    label: message!("Risen to, times its first volume"),
+    label: tr_noop!("Risen to, times its first volume"),
     unit: "×",
-    look: |used, manner| write::box_factor(used.rise, manner),
+    look: |used, manner| format::box_factor(used.rise, manner),
     set: |used, text, manner| {
         used.rise = read::factor(text, manner)?;
         Ok(())

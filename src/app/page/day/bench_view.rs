@@ -2,24 +2,24 @@
 
 use leptos::prelude::*;
 
-use super::answers::{Day, clock_now};
+use super::results::{Day, clock_now};
 use super::began_box::BeganBox;
-use super::benched;
-use super::make_ups::MakeUps;
+use super::active_bake;
+use super::corrections::MakeUps;
 use super::measures::Measures;
 use super::warmth_boxes::WarmthBoxes;
 use super::weigh_rows::WeighRows;
-use crate::app::browser::{alarm, focus, wake};
+use crate::app::browser::{alarm, focus, wake_lock};
 use crate::app::page::HEADING;
 use crate::app::part::Button;
 use crate::app::state::memo;
 use crate::engine::plan::StepAt;
 use crate::sheet::Moment;
 use crate::sheet::day::{Bench, Timer, note_times};
-use crate::words::{
+use crate::text::{
     caution,
     day::{self as told, caution_of},
-    name, say,
+    name, tr,
 };
 
 /// The bench.
@@ -82,9 +82,9 @@ pub fn BenchView() -> impl IntoView {
     let is_last = Signal::derive(move || at.get() == order.with(|order| order.last().copied()));
     let goes_on = Signal::derive(move || {
         if is_last.get() {
-            say!("Finish, and keep it in the log")
+            tr!("Finish, and keep it in the log")
         } else {
-            say!("Done, next")
+            tr!("Done, next")
         }
         .to_owned()
     });
@@ -93,12 +93,12 @@ pub fn BenchView() -> impl IntoView {
             <Timers />
             {move || at.get().map(|step| view! { <OneStep step /> })}
             <div class="bench-buttons">
-                <Button says=say!("Back") tapped=back idle=is_first />
+                <Button says=tr!("Back") tapped=back idle=is_first />
                 <Button says=goes_on class="chief" tapped=next />
             </div>
             <div class="buttons">
-                <Button says=say!("See the plan") class="bare" tapped=move |()| day.at_bench.set(false) />
-                <Button says=say!("Stop here, keep it in the log") class="bare" tapped=move |()| finish(day) />
+                <Button says=tr!("See the plan") class="bare" tapped=move |()| day.at_bench.set(false) />
+                <Button says=tr!("Stop here, keep it in the log") class="bare" tapped=move |()| finish(day) />
             </div>
         </div>
     }
@@ -146,11 +146,11 @@ fn OneStep(
         move || line.get().map(|(told, _)| pick(told)).unwrap_or_default()
     };
     view! {
-        <section class="card one-step" aria-label=say!("This step")>
+        <section class="card one-step" aria-label=tr!("This step")>
             <h2>{part(|told| told.name)}</h2>
             <p class="large">{part(|told| told.clock)}</p>
             <p>{part(|told| told.lasts)}</p>
-            <Button says=say!("Start its timer") class="chief" tapped=start />
+            <Button says=tr!("Start its timer") class="chief" tapped=start />
             <WeighRows step />
             <Measures work=step.work />
             <WarmthBoxes step />
@@ -186,12 +186,12 @@ fn Timers() -> impl IntoView {
             <li class:over=is_over>
                 <span class="name">{called}</span>
                 <span class="large" role="timer">{stands}</span>
-                <Button says=say!("Stop") tapped=stop />
+                <Button says=tr!("Stop") tapped=stop />
             </li>
         }
     };
     view! {
-        <ul class="timers" aria-label=say!("Timers")>{move || timers.get().into_iter().map(one).collect_view()}</ul>
+        <ul class="timers" aria-label=tr!("Timers")>{move || timers.get().into_iter().map(one).collect_view()}</ul>
     }
 }
 

@@ -2,15 +2,15 @@
 
 use leptos::prelude::*;
 
-use super::answers::Day;
+use super::results::Day;
 use crate::app::part::{Field, Held, told};
-use crate::sheet::day::DayWishes;
-use crate::words::read::ReadError;
+use crate::sheet::day::DaySettings;
+use crate::text::read::ReadError;
 
 /// A number that a plan goes by.
-pub type DayField = Field<DayWishes>;
+pub type DayField = Field<DaySettings>;
 
-impl Held for DayWishes {
+impl Held for DaySettings {
     type Through = Day;
 
     fn through() -> Day {

@@ -5,15 +5,15 @@ use std::num::NonZeroU16;
 use super::field::DayField as Field;
 use crate::app::part::{degrees, minutes};
 use crate::engine::quantity::Temperature;
-use crate::words::{Manner, message, read, read::ReadError, write};
+use crate::text::{FormatOptions, tr_noop, read, read::ReadError, format};
 
 /// What a formula says of its rises.
 pub const RISES: [Field; 7] = [
     Field {
         id: "bulk-time",
-        label: message!("Known bulk rise"),
+        label: tr_noop!("Known bulk rise"),
         unit: minutes,
-        look: |wishes, _, manner| write::box_minutes(wishes.rises.bulk.time, manner),
+        look: |wishes, _, manner| format::box_minutes(wishes.rises.bulk.time, manner),
         set: |wishes, text, manner| {
             wishes.rises.bulk.time = read::minutes(text, manner)?;
             Ok(())
@@ -21,9 +21,9 @@ pub const RISES: [Field; 7] = [
     },
     Field {
         id: "bulk-at",
-        label: message!("Dough at"),
+        label: tr_noop!("Dough at"),
         unit: degrees,
-        look: |wishes, _, manner| write::box_temperature(wishes.rises.bulk.at, manner),
+        look: |wishes, _, manner| format::box_temperature(wishes.rises.bulk.at, manner),
         set: |wishes, text, manner| {
             wishes.rises.bulk.at = read::temperature(text, manner)?;
             Ok(())
@@ -31,9 +31,9 @@ pub const RISES: [Field; 7] = [
     },
     Field {
         id: "proof-time",
-        label: message!("Known proof"),
+        label: tr_noop!("Known proof"),
         unit: minutes,
-        look: |wishes, _, manner| write::box_minutes(wishes.rises.proof.time, manner),
+        look: |wishes, _, manner| format::box_minutes(wishes.rises.proof.time, manner),
         set: |wishes, text, manner| {
             wishes.rises.proof.time = read::minutes(text, manner)?;
             Ok(())
@@ -41,9 +41,9 @@ pub const RISES: [Field; 7] = [
     },
     Field {
         id: "proof-at",
-        label: message!("Pieces at"),
+        label: tr_noop!("Pieces at"),
         unit: degrees,
-        look: |wishes, _, manner| write::box_temperature(wishes.rises.proof.at, manner),
+        look: |wishes, _, manner| format::box_temperature(wishes.rises.proof.at, manner),
         set: |wishes, text, manner| {
             wishes.rises.proof.at = read::temperature(text, manner)?;
             Ok(())
@@ -51,10 +51,10 @@ pub const RISES: [Field; 7] = [
     },
     Field {
         id: "bulk-place",
-        label: message!("Dough rises in a place at"),
+        label: tr_noop!("Dough rises in a place at"),
         unit: degrees,
         look: |wishes, kitchen, manner| {
-            write::box_temperature(wishes.rises.bulk_place.unwrap_or(kitchen.room), manner)
+            format::box_temperature(wishes.rises.bulk_place.unwrap_or(kitchen.room), manner)
         },
         set: |wishes, text, manner| {
             wishes.rises.bulk_place = or_room(text, manner)?;
@@ -63,10 +63,10 @@ pub const RISES: [Field; 7] = [
     },
     Field {
         id: "proof-place",
-        label: message!("Pieces proof in a place at"),
+        label: tr_noop!("Pieces proof in a place at"),
         unit: degrees,
         look: |wishes, kitchen, manner| {
-            write::box_temperature(wishes.rises.proof_place.unwrap_or(kitchen.room), manner)
+            format::box_temperature(wishes.rises.proof_place.unwrap_or(kitchen.room), manner)
         },
         set: |wishes, text, manner| {
             wishes.rises.proof_place = or_room(text, manner)?;
@@ -75,9 +75,9 @@ pub const RISES: [Field; 7] = [
     },
     Field {
         id: "bench-rest",
-        label: message!("Bench rest"),
+        label: tr_noop!("Bench rest"),
         unit: minutes,
-        look: |wishes, _, manner| write::box_minutes(wishes.rises.rest, manner),
+        look: |wishes, _, manner| format::box_minutes(wishes.rises.rest, manner),
         set: |wishes, text, manner| {
             wishes.rises.rest = read::minutes(text, manner)?;
             Ok(())
@@ -86,7 +86,7 @@ pub const RISES: [Field; 7] = [
 ];
 
 /// The room where nothing is typed.
-fn or_room(text: &str, manner: Manner) -> Result<Option<Temperature>, ReadError> {
+fn or_room(text: &str, manner: FormatOptions) -> Result<Option<Temperature>, ReadError> {
     match read::temperature(text, manner) {
         Ok(read) => Ok(Some(read)),
         Err(ReadError::Empty) => Ok(None),
@@ -98,9 +98,9 @@ fn or_room(text: &str, manner: Manner) -> Result<Option<Temperature>, ReadError>
 pub const NIGHT: [Field; 4] = [
     Field {
         id: "preferment-stands",
-        label: message!("Preferment stands"),
+        label: tr_noop!("Preferment stands"),
         unit: minutes,
-        look: |wishes, _, manner| write::box_minutes(wishes.rises.bench, manner),
+        look: |wishes, _, manner| format::box_minutes(wishes.rises.bench, manner),
         set: |wishes, text, manner| {
             wishes.rises.bench = read::minutes(text, manner)?;
             Ok(())
@@ -108,9 +108,9 @@ pub const NIGHT: [Field; 4] = [
     },
     Field {
         id: "fridge-wished",
-        label: message!("Fridge, as wished"),
+        label: tr_noop!("Fridge, as wished"),
         unit: minutes,
-        look: |wishes, _, manner| write::box_minutes(wishes.rises.fridge, manner),
+        look: |wishes, _, manner| format::box_minutes(wishes.rises.fridge, manner),
         set: |wishes, text, manner| {
             wishes.rises.fridge = read::minutes(text, manner)?;
             Ok(())
@@ -118,9 +118,9 @@ pub const NIGHT: [Field; 4] = [
     },
     Field {
         id: "fridge-least",
-        label: message!("Fridge, at least"),
+        label: tr_noop!("Fridge, at least"),
         unit: minutes,
-        look: |wishes, _, manner| write::box_minutes(wishes.fridge.least, manner),
+        look: |wishes, _, manner| format::box_minutes(wishes.fridge.least, manner),
         set: |wishes, text, manner| {
             wishes.fridge.least = read::minutes(text, manner)?;
             Ok(())
@@ -128,9 +128,9 @@ pub const NIGHT: [Field; 4] = [
     },
     Field {
         id: "fridge-most",
-        label: message!("Fridge, at most"),
+        label: tr_noop!("Fridge, at most"),
         unit: minutes,
-        look: |wishes, _, manner| write::box_minutes(wishes.fridge.most, manner),
+        look: |wishes, _, manner| format::box_minutes(wishes.fridge.most, manner),
         set: |wishes, text, manner| {
             wishes.fridge.most = read::minutes(text, manner)?;
             Ok(())
@@ -141,9 +141,9 @@ pub const NIGHT: [Field; 4] = [
 /// How often the oven is filled.
 pub const LOADS: Field = Field {
     id: "oven-loads",
-    label: message!("Oven loads"),
+    label: tr_noop!("Oven loads"),
     unit: |_| "",
-    look: |wishes, _, manner| write::box_count(wishes.loads.count.get(), manner),
+    look: |wishes, _, manner| format::box_count(wishes.loads.count.get(), manner),
     set: |wishes, text, manner| {
         let count = read::count(text, manner)?;
         wishes.loads.count = count.min(NonZeroU16::new(99).unwrap_or(NonZeroU16::MIN));
@@ -154,9 +154,9 @@ pub const LOADS: Field = Field {
 /// From one load out to the next one in.
 pub const BETWEEN: Field = Field {
     id: "oven-between",
-    label: message!("Between two loads"),
+    label: tr_noop!("Between two loads"),
     unit: minutes,
-    look: |wishes, _, manner| write::box_minutes(wishes.loads.between, manner),
+    look: |wishes, _, manner| format::box_minutes(wishes.loads.between, manner),
     set: |wishes, text, manner| {
         wishes.loads.between = read::minutes(text, manner)?;
         Ok(())

@@ -4,13 +4,13 @@ use std::num::NonZeroU32;
 
 use leptos::prelude::*;
 
-use super::answers::Day;
+use super::results::Day;
 use super::fields::{BETWEEN, LOADS};
-use crate::app::browser::announce::announce;
+use crate::app::browser::live_region::announce;
 use crate::app::part::{Button, Choice, FieldBox};
-use crate::app::state::{Desk, memo};
+use crate::app::state::{WorkspaceStore, memo};
 use crate::engine::class::{OvenPlan, oven};
-use crate::words::{day as told, say};
+use crate::text::{day as told, tr};
 
 /// The loads of the oven.
 #[component]
@@ -26,8 +26,8 @@ pub fn LoadsBox() -> impl IntoView {
             .unwrap_or_default()
     });
     let answers = vec![
-        (false, say!("are shaped together")),
-        (true, say!("are begun one after the other")),
+        (false, tr!("are shaped together")),
+        (true, tr!("are begun one after the other")),
     ];
     view! {
         <div class="boxes">
@@ -37,7 +37,7 @@ pub fn LoadsBox() -> impl IntoView {
         <Show when=move || several.get()>
             <Choice
                 id="load-doughs"
-                label=say!("The doughs of all loads")
+                label=tr!("The doughs of all loads")
                 answers=answers.clone()
                 holds=staggered
                 chosen=Callback::new(move |staggered| day.wish(|wishes| wishes.loads.staggered = staggered))
@@ -52,7 +52,7 @@ pub fn LoadsBox() -> impl IntoView {
 #[component]
 fn ClassLoads() -> impl IntoView {
     let day = Day::here();
-    let desk = Desk::here();
+    let desk = WorkspaceStore::here();
     let class = memo(move || class_oven(desk));
     let says = Signal::derive(move || {
         let manner = day.state.manner.get();
@@ -71,7 +71,7 @@ fn ClassLoads() -> impl IntoView {
     let take = move |()| {
         if let Some(loads) = class.get_untracked().map(|class| class.as_planned()) {
             day.wish(|wishes| wishes.loads = loads);
-            announce(say!("The plan now has the class’s oven loads."));
+            announce(tr!("The plan now has the class’s oven loads."));
         }
     };
     view! {
@@ -83,7 +83,7 @@ fn ClassLoads() -> impl IntoView {
 }
 
 /// The oven's loads of the class on the desk.
-fn class_oven(desk: Desk) -> Option<OvenPlan> {
+fn class_oven(desk: WorkspaceStore) -> Option<OvenPlan> {
     desk.wishes.with(|wishes| {
         let loaves = NonZeroU32::new(wishes.loaves_in_all())?;
         oven(loaves, wishes.oven).ok()

@@ -1,19 +1,19 @@
 //! Day: when? The plan over two days, the rises, the bench, the log.
 
-mod answers;
+mod results;
 mod began_box;
 mod bench_view;
-mod benched;
+mod active_bake;
 mod field;
 mod fields;
-mod in_the_way;
-mod kept;
-mod keys;
+mod conflicts;
+mod stored;
+mod key_figures;
 mod learnt_card;
 mod loads_box;
 mod log_card;
 mod log_files;
-mod make_ups;
+mod corrections;
 mod measures;
 mod photo_box;
 mod photos;
@@ -26,6 +26,6 @@ mod warmth_boxes;
 mod weigh_rows;
 mod when_card;
 
-pub use benched::watch_timers;
-pub use keys::DayKeys;
+pub use active_bake::watch_timers;
+pub use key_figures::DayKeys;
 pub use place::day_place;

@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use super::answers::{Day, clock_now};
+use super::results::{Day, clock_now};
 use super::bench_view::BenchView;
 use super::learnt_card::LearntCard;
 use super::log_card::LogCard;
@@ -15,7 +15,7 @@ use crate::app::page::HEADING;
 use crate::app::state::{State, memo};
 
 use crate::sheet::Place;
-use crate::words::{Trouble, name, say};
+use crate::text::{Trouble, name, tr};
 
 /// When? The one door of this place.
 pub fn day_place() -> AnyView {
@@ -81,7 +81,7 @@ fn Why() -> impl IntoView {
         why.get().map(|why| {
             view! {
                 <section class="advice" role="status">
-                    <h2>{say!("No plan can be made")}</h2>
+                    <h2>{tr!("No plan can be made")}</h2>
                     <p>{why}</p>
                 </section>
             }

@@ -2,13 +2,13 @@
 
 use leptos::prelude::*;
 
-use super::answers::Day;
+use super::results::Day;
 use super::fields::RISES;
 use crate::app::part::{Button, FieldBox, Figure, RiseCurve, Shown};
 use crate::app::state::memo;
 use crate::engine::rise::{RiseError, Risen};
 use crate::sheet::day::Planned;
-use crate::words::{Trouble, day as told, picture, say, write};
+use crate::text::{Trouble, day as told, chart, tr, format};
 
 /// When the dough is up.
 #[component]
@@ -28,13 +28,13 @@ pub fn RiseCard() -> impl IntoView {
     });
     let trust = memo(move || told::trust(day.state.manner.get()));
     view! {
-        <section class="card" aria-label=say!("Rise")>
+        <section class="card" aria-label=tr!("Rise")>
             <header>
-                <h2>{say!("Rise")}</h2>
+                <h2>{tr!("Rise")}</h2>
             </header>
             <div class="figures">
-                <RiseFigure label=say!("Bulk rise") pick=bulk />
-                <RiseFigure label=say!("Proof") pick=proof />
+                <RiseFigure label=tr!("Bulk rise") pick=bulk />
+                <RiseFigure label=tr!("Proof") pick=proof />
             </div>
             <div class="body follows">
                 <BulkPicture />
@@ -45,8 +45,8 @@ pub fn RiseCard() -> impl IntoView {
         </section>
         <details class="card fold">
             <summary>
-                <span class="title">{say!("Known rises")}</span>
-                <span class="quiet">{say!("what the formula says of itself")}</span>
+                <span class="title">{tr!("Known rises")}</span>
+                <span class="quiet">{tr!("what the formula says of itself")}</span>
             </summary>
             <div class="body boxes">
                 {RISES.map(|field| view! { <FieldBox field /> })}
@@ -72,7 +72,7 @@ fn OtherDough() -> impl IntoView {
         <p role="status">{move || said.get()}</p>
         <Show when=move || differs.get()>
             <div class="buttons">
-                <Button says=say!("The known rises are of this dough") tapped=move |()| day.know_this_dough() />
+                <Button says=tr!("The known rises are of this dough") tapped=move |()| day.know_this_dough() />
             </div>
         </Show>
     }
@@ -101,10 +101,10 @@ fn RiseFigure(
         let manner = day.state.manner.get();
         let value = day.read(|planned| match pick(planned) {
             Ok(risen) => told::rise_range(risen, manner),
-            Err(_) => say!("not known").to_owned(),
+            Err(_) => tr!("not known").to_owned(),
         });
         Shown {
-            value: value.unwrap_or_else(|| say!("not known").to_owned()),
+            value: value.unwrap_or_else(|| tr!("not known").to_owned()),
             was: None,
         }
     });
@@ -131,14 +131,14 @@ fn BulkPicture() -> impl IntoView {
         let manner = day.state.manner.get();
         day.read(|planned| {
             let risen = planned.rising.bulk.as_ref().ok()?;
-            Some(picture::RiseDrawing::of(risen, manner))
+            Some(chart::RiseDrawing::of(risen, manner))
         })
         .flatten()
     });
     let twin = memo(move || {
         let manner = day.state.manner.get();
         let twin = day.read(|planned| match &planned.rising.bulk {
-            Ok(risen) => picture::rise_curve(risen, manner),
+            Ok(risen) => chart::rise_curve(risen, manner),
             Err(error) => error.sentence(manner),
         });
         twin.unwrap_or_default()
@@ -159,15 +159,15 @@ fn BulkPicture() -> impl IntoView {
             Ok(risen) => vec![
                 told::room_against_anchor(risen, place, manner),
                 told::rests(&risen.asked.anchor, manner),
-                told::looks(crate::engine::plan::Work::Bulk).to_owned(),
+                told::looks(crate::engine::plan::StepKind::Bulk).to_owned(),
             ],
             Err(error) => vec![error.sentence(manner)],
         })
         .unwrap_or_default()
     });
     let stands = memo(move || {
-        let at = write::temperature(place.get(), day.state.manner.get());
-        say!("It is {at} where the dough rises.", at)
+        let at = format::temperature(place.get(), day.state.manner.get());
+        tr!("It is {at} where the dough rises.", at = at)
     });
     view! {
         <p class="quiet">{stands}</p>

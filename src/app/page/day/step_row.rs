@@ -2,14 +2,14 @@
 
 use leptos::prelude::*;
 
-use super::answers::Day;
+use super::results::Day;
 use crate::app::part::{Button, NumberBox, TextBox};
 use crate::app::state::memo;
 use crate::engine::plan::{Edit, Step, StepAt};
-use crate::words::{
+use crate::text::{
     Trouble, caution,
     day::{self as told, Told, caution_of},
-    read, say, write,
+    read, tr, format,
 };
 
 /// One step of the plan.
@@ -85,7 +85,7 @@ fn Change(
         let lasts = day.read(|planned| planned.solved.steps.get(place).map(|timed| timed.lasts));
         lasts
             .flatten()
-            .map(|lasts| write::box_minutes(lasts, manner))
+            .map(|lasts| format::box_minutes(lasts, manner))
             .unwrap_or_default()
     });
     let change = move |edit: &dyn Fn(StepAt) -> Edit| {
@@ -96,7 +96,7 @@ fn Change(
     let take = move |text: String| {
         let manner = day.state.manner.get_untracked();
         let minutes = read::minutes(&text, manner).map_err(|error| error.sentence(manner))?;
-        change(&|step| Edit::Lasts { step, minutes });
+        change(&|step| Edit::DurationRange { step, minutes });
         Ok(())
     };
     let new = RwSignal::new(String::new());
@@ -114,13 +114,13 @@ fn Change(
     };
     view! {
         <div class="boxes">
-            <NumberBox id=format!("step-{place}-lasts") label=say!("Lasts") unit=say!("min") figure take=Callback::new(take) />
+            <NumberBox id=format!("step-{place}-lasts") label=tr!("Lasts") unit=tr!("min") figure take=Callback::new(take) />
         </div>
         <div class="buttons">
-            <Button says=say!("Before the step above") tapped=move |()| change(&|step| Edit::Sooner { step }) />
-            <Button says=say!("Leave it out") class="risky" tapped=move |()| change(&|step| Edit::LeftOut { step }) />
+            <Button says=tr!("Before the step above") tapped=move |()| change(&|step| Edit::Sooner { step }) />
+            <Button says=tr!("Leave it out") class="risky" tapped=move |()| change(&|step| Edit::LeftOut { step }) />
         </div>
-        <TextBox id=format!("step-{place}-new") label=say!("A step of your own after it") words=new typed=Callback::new(move |text| new.set(text)) most=Step::NAME_LENGTH />
-        <Button says=say!("Add it") tapped=add />
+        <TextBox id=format!("step-{place}-new") label=tr!("A step of your own after it") words=new typed=Callback::new(move |text| new.set(text)) most=Step::NAME_LENGTH />
+        <Button says=tr!("Add it") tapped=add />
     }
 }

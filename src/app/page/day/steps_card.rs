@@ -2,15 +2,15 @@
 
 use leptos::prelude::*;
 
-use super::answers::{Day, clock_now};
+use super::results::{Day, clock_now};
 use super::bench_view::finish;
 use super::step_row::StepRow;
-use crate::app::browser::chance;
+use crate::app::browser::random;
 use crate::app::part::Button;
 use crate::app::state::memo;
 use crate::sheet::Id;
 use crate::sheet::day::{Bake, Bench, promise};
-use crate::words::{day as told, say};
+use crate::text::{day as told, tr};
 
 /// The steps, and the way to the bench.
 #[component]
@@ -41,9 +41,9 @@ pub fn StepsCard() -> impl IntoView {
         day.at_bench.set(true);
     };
     view! {
-        <section class="card" aria-label=say!("Steps")>
+        <section class="card" aria-label=tr!("Steps")>
             <header>
-                <h2>{say!("Steps")}</h2>
+                <h2>{tr!("Steps")}</h2>
             </header>
             <div class="body buttons">
                 <Show when=move || elsewhere.get()>
@@ -51,12 +51,12 @@ pub fn StepsCard() -> impl IntoView {
                 </Show>
                 <Button
                     idle=elsewhere
-                    says=Signal::derive(move || if begun.get() { say!("Back to the bench") } else { say!("Start at the bench") }.to_owned())
+                    says=Signal::derive(move || if begun.get() { tr!("Back to the bench") } else { tr!("Start at the bench") }.to_owned())
                     class="chief"
                     tapped=start
                 />
                 <Show when=move || edited.get()>
-                    <Button says=say!("The usual steps again") tapped=move |()| day.wish(|wishes| wishes.edits.clear()) />
+                    <Button says=tr!("The usual steps again") tapped=move |()| day.wish(|wishes| wishes.edits.clear()) />
                 </Show>
             </div>
             <p class="body quiet" role="status">{oven}</p>
@@ -86,8 +86,8 @@ fn OtherBake() -> impl IntoView {
     };
     view! {
         <p role="status">{said}</p>
-        <Button says=say!("Open its formula and go to the bench") tapped=open />
-        <Button says=say!("Stop that bake, keep it in the log") tapped=move |()| finish(day) />
+        <Button says=tr!("Open its formula and go to the bench") tapped=open />
+        <Button says=tr!("Stop that bake, keep it in the log") tapped=move |()| finish(day) />
     }
 }
 
@@ -102,6 +102,6 @@ fn begin(day: Day) {
     let mut bench = Bench::new(bake);
     bench.promised = untrack(|| day.read(promise)).unwrap_or_default();
     day.bench.set(Some(bench));
-    // Kept at once, so that nothing is lost from here on.
+    // Saved at once, so that nothing is lost from here on.
     day.change_bench(|_| {});
 }

@@ -3,15 +3,15 @@
 
 use leptos::prelude::*;
 
-use super::answers::{Day, clock_now};
+use super::results::{Day, clock_now};
 use crate::app::part::{Button, NumberBox};
 use crate::app::state::memo;
-use crate::engine::kitchen::{StillNeeds, measured_at, still_needs};
+use crate::engine::kitchen::{StillNeeds, measured_at, time_to_target};
 use crate::engine::plan::StepAt;
 use crate::engine::quantity::Minutes;
 use crate::sheet::Moment;
 use crate::sheet::day::Measured;
-use crate::words::{Trouble, day as told, read, say, write};
+use crate::text::{Trouble, day as told, read, tr, format};
 
 /// A box for each paste and preferment of a step.
 #[component]
@@ -20,13 +20,13 @@ pub fn WarmthBoxes(
     step: StepAt,
 ) -> impl IntoView {
     let day = Day::here();
-    let streams = untrack(|| {
+    let parts = untrack(|| {
         day.state
             .with(|sheet| measured_at(step.work, step.of, &sheet.formula))
     });
-    streams
+    parts
         .into_iter()
-        .map(|stream| view! { <WarmthBox step stream /> })
+        .map(|part| view! { <WarmthBox step part /> })
         .collect_view()
 }
 
@@ -34,14 +34,14 @@ pub fn WarmthBoxes(
 fn WarmthBox(
     /// At which step.
     step: StepAt,
-    /// Which stream.
-    stream: usize,
+    /// Which part.
+    part: usize,
 ) -> impl IntoView {
     let day = Day::here();
-    let of = u16::try_from(stream).unwrap_or(u16::MAX);
+    let of = u16::try_from(part).unwrap_or(u16::MAX);
     let name = memo(move || {
         day.state.with(|sheet| {
-            let own = sheet.formula.streams.get(stream);
+            let own = sheet.formula.parts.get(part);
             own.map(|own| own.name.clone()).unwrap_or_default()
         })
     });
@@ -53,7 +53,7 @@ fn WarmthBox(
         let manner = day.state.manner.get();
         found
             .get()
-            .map(|found| write::box_temperature(found.at, manner))
+            .map(|found| format::box_temperature(found.at, manner))
             .unwrap_or_default()
     });
     let take = move |text: String| {
@@ -63,7 +63,7 @@ fn WarmthBox(
         day.change_bench(|bench| {
             bench.measure(Measured {
                 step,
-                stream: of,
+                part: of,
                 at,
                 when,
             });
@@ -74,7 +74,7 @@ fn WarmthBox(
         let found = found.get()?;
         let kitchen = day.state.kitchen.get();
         Some(day.state.with(|sheet| {
-            let at = (step.work, stream);
+            let at = (step.work, part);
             still_needs(&sheet.formula, &kitchen, &sheet.heat, at, found.at)
         }))
     });
@@ -105,11 +105,11 @@ fn WarmthBox(
         });
     };
     let unit = Signal::derive(move || day.state.manner.get().units.temperature.symbol());
-    let label = Signal::derive(move || say!("{} is at", name.get()));
+    let label = Signal::derive(move || tr!("{value} is at", value = name.get()));
     let way = move |(minutes, said): (Minutes, String)| view! { <Button says=said tapped=move |()| wait(minutes) /> };
     view! {
         <div class="boxes">
-            <NumberBox id=format!("warmth-{stream}") label unit figure take=Callback::new(take) />
+            <NumberBox id=format!("warmth-{part}") label unit figure take=Callback::new(take) />
         </div>
         <p role="status">{move || said.get()}</p>
         <div class="buttons">{move || ways.get().into_iter().map(way).collect_view()}</div>
@@ -117,7 +117,7 @@ fn WarmthBox(
 }
 
 /// What can be tapped.
-fn ways(needs: &StillNeeds, manner: crate::words::Manner) -> Vec<(Minutes, String)> {
+fn ways(needs: &StillNeeds, manner: crate::text::FormatOptions) -> Vec<(Minutes, String)> {
     let mut ways = vec![(needs.there, told::wait_for(needs.there, manner))];
     if let Some(ice) = needs.in_ice {
         ways.push((ice, told::ice_for(ice, manner)));

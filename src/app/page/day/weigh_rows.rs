@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use super::answers::Day;
+use super::results::Day;
 use crate::app::page::BatchAnswers;
 use crate::app::part::{Button, NumberBox};
 use crate::app::state::memo;
@@ -10,7 +10,7 @@ use crate::engine::formula::LineAt;
 use crate::engine::plan::{StepAt, weighed_at};
 use crate::engine::quantity::Mass;
 use crate::sheet::day::{AddMore, add_more, warmed_by_weights};
-use crate::words::{Trouble, day as told, name, read, say, write};
+use crate::text::{Trouble, day as told, name, read, tr, format};
 
 /// The lines of a step.
 #[component]
@@ -109,7 +109,7 @@ fn WeighRow(
     let to_weigh = memo(move || {
         let manner = day.state.manner.get();
         asked(at)
-            .map(|mass| write::mass(mass, manner))
+            .map(|mass| format::mass(mass, manner))
             .unwrap_or_default()
     });
     // What the scale shows when nothing is tared between the lines.
@@ -121,7 +121,7 @@ fn WeighRow(
             .take_while(|line| **line != at)
             .chain(std::iter::once(&at));
         let sum: Mass = until.filter_map(|line| asked(*line)).sum();
-        write::mass(sum, manner)
+        format::mass(sum, manner)
     });
     let is_in = memo(move || {
         day.bench.with(|bench| {
@@ -134,7 +134,7 @@ fn WeighRow(
         let manner = day.state.manner.get();
         let real = day.bench.with(|bench| bench.as_ref()?.weighing(at)?.mass);
         real.or_else(|| asked(at))
-            .map(|mass| write::box_mass(mass, manner))
+            .map(|mass| format::box_mass(mass, manner))
             .unwrap_or_default()
     });
     let take = move |text: String| {
@@ -153,8 +153,8 @@ fn WeighRow(
         });
     };
     let unit = Signal::derive(move || day.state.manner.get().units.mass.symbol());
-    let label = Signal::derive(move || say!("{}, really", name.get()));
-    let id = format!("real-{}-{}", at.stream, at.line);
+    let label = Signal::derive(move || tr!("{value}, really", value = name.get()));
+    let id = format!("real-{}-{}", at.part, at.line);
     view! {
         <li class:done=is_in>
             <label class="tick-box">
@@ -162,7 +162,7 @@ fn WeighRow(
                 <span class="name">{name}</span>
                 <span class="large">{to_weigh}</span>
             </label>
-            <span class="quiet">{say!("untared, the scale shows ")}{shows}</span>
+            <span class="quiet">{tr!("untared, the scale shows ")}{shows}</span>
             <NumberBox id label unit figure take=Callback::new(take) />
         </li>
     }

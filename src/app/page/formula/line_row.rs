@@ -1,12 +1,12 @@
-//! One ingredient of a stream: its weight and its baker's percentage, either of which can be set.
+//! One ingredient of a part: its weight and its baker's percentage, either of which can be set.
 
 use leptos::prelude::*;
 
 use crate::app::part::NumberBox;
-use crate::app::state::{Opened, State, memo};
+use crate::app::state::{DialogKind, State, memo};
 use crate::engine::formula::{LineAt, percentage, set_mass, set_percentage};
 use crate::sheet::Sheet;
-use crate::words::{Trouble, line, name, read, say, write};
+use crate::text::{Trouble, line, name, read, tr, format};
 
 /// The numbers of a row. Worked out in one go, so that the sheet has one reader a line. The manner
 /// of writing is not followed: a place is drawn anew when that changes.
@@ -25,9 +25,9 @@ impl Numbers {
         let line = sheet.formula.line(at)?;
         let kept = |sheet: &Sheet| sheet.formula.line(at).map(|line| line.mass);
         Some(Self {
-            mass: write::box_mass(line.mass, manner),
+            mass: format::box_mass(line.mass, manner),
             percent: percentage(&sheet.formula, at, basis)
-                .map(|share| write::box_share(share.share, manner))
+                .map(|share| format::box_share(share.share, manner))
                 .unwrap_or_default(),
             changed: state.is_trial() && state.with_kept(kept) != Some(line.mass),
         })
@@ -43,7 +43,7 @@ fn words(state: State, at: LineAt) -> Option<(String, String)> {
     Some((food, line::said(line, manner)))
 }
 
-/// One ingredient of a stream; a tap on its name opens what can be done with it.
+/// One ingredient of a part; a tap on its name opens what can be done with it.
 #[component]
 pub fn LineRow(
     /// Where it stands.
@@ -63,7 +63,7 @@ pub fn LineRow(
     let changed = Signal::derive(move || numbers.with(|numbers| numbers.changed));
     view! {
         <div class="line" class:one-box=weight_only role="group" aria-label=food>
-            <button type="button" class="food" aria-haspopup="dialog" on:click=move |_| state.open(Opened::Line(at))>
+            <button type="button" class="food" aria-haspopup="dialog" on:click=move |_| state.open(DialogKind::Line(at))>
                 <span class="name">{food}</span>
                 <span class="said">{said}</span>
             </button>
@@ -81,7 +81,7 @@ fn MassBox(
     figure: Signal<String>,
 ) -> impl IntoView {
     let state = State::here();
-    let id = format!("mass-{}-{}", at.stream, at.line);
+    let id = format!("mass-{}-{}", at.part, at.line);
     let from = id.clone();
     let take = move |text: String| {
         let manner = state.manner.get_untracked();
@@ -90,7 +90,7 @@ fn MassBox(
             .change(&from, |formula| set_mass(formula, at, mass))
             .map_err(|error| error.sentence(manner))
     };
-    let label = Signal::derive(move || say!("{}, weight", food.get()));
+    let label = Signal::derive(move || tr!("{value}, weight", value = food.get()));
     let unit = state.manner.get_untracked().units.mass.symbol();
     view! { <NumberBox id label unit figure changed take=Callback::new(take) /> }
 }
@@ -103,7 +103,7 @@ fn PercentBox(
     figure: Signal<String>,
 ) -> impl IntoView {
     let state = State::here();
-    let id = format!("percent-{}-{}", at.stream, at.line);
+    let id = format!("percent-{}-{}", at.part, at.line);
     let from = id.clone();
     let take = move |text: String| {
         let manner = state.manner.get_untracked();
@@ -113,6 +113,6 @@ fn PercentBox(
             .change(&from, |formula| set_percentage(formula, at, basis, share))
             .map_err(|error| error.sentence(manner))
     };
-    let label = Signal::derive(move || say!("{}, of flour", food.get()));
+    let label = Signal::derive(move || tr!("{value}, of flour", value = food.get()));
     view! { <NumberBox id label unit="%" figure changed take=Callback::new(take) /> }
 }

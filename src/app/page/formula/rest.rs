@@ -1,4 +1,4 @@
-//! The rest of the place: what follows from the streams, and what is said of them.
+//! The rest of the place: what follows from the parts, and what is said of them.
 
 use leptos::context::Provider;
 use leptos::prelude::*;
@@ -12,7 +12,7 @@ use super::water_card::WaterCard;
 use super::what_ifs::WhatIfs;
 use crate::app::state::State;
 
-/// All cards but those of the streams.
+/// All cards but those of the parts.
 #[component]
 pub fn FormulaRest() -> impl IntoView {
     let (state, told) = State::here().in_card();

@@ -6,7 +6,7 @@ use crate::app::part::{Card, NumberBox, PickOne};
 use crate::app::state::{State, memo};
 use crate::engine::formula::{Figure, FormulaError, LineAt, Target, reach};
 use crate::sheet::Sheet;
-use crate::words::{Trouble, line, name, read, say, write};
+use crate::text::{Trouble, line, name, read, tr, format};
 
 /// The figures that can be set.
 const SETTABLE: [Figure; 7] = [
@@ -49,12 +49,12 @@ pub fn TargetCard() -> impl IntoView {
         state.settle();
     };
     view! {
-        <Card title=say!("Set a figure") aside=say!("tried, not kept")>
+        <Card title=tr!("Set a figure") aside=tr!("tried, not kept")>
             <div class="body">
                 <div class="fields">
-                    <PickOne id="target-figure" label=say!("Which") answers=Signal::stored(figures) holds=figure chosen=choose />
+                    <PickOne id="target-figure" label=tr!("Which") answers=Signal::stored(figures) holds=figure chosen=choose />
                     <TargetBox figure gives_way />
-                    <PickOne id="target-line" label=say!("What gives way") answers=lines holds=gives_way chosen=move |at| asked.set(at) />
+                    <PickOne id="target-line" label=tr!("What gives way") answers=lines holds=gives_way chosen=move |at| asked.set(at) />
                 </div>
             </div>
         </Card>
@@ -74,7 +74,7 @@ fn TargetBox(
         let (manner, figure) = (state.manner.get(), figure.get());
         let share = state.figures.with(|figures| figures.now.share(figure));
         share
-            .map(|share| write::box_share(share, manner))
+            .map(|share| format::box_share(share, manner))
             .unwrap_or_default()
     });
     let take = move |text: String| {
@@ -96,6 +96,6 @@ fn TargetBox(
         );
         Ok(())
     };
-    let label = Signal::derive(move || say!("{}, of flour", name::figure(figure.get())));
+    let label = Signal::derive(move || tr!("{value}, of flour", value = name::figure(figure.get())));
     view! { <NumberBox id="target" label unit="%" figure=stands take=Callback::new(take) /> }
 }

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use crate::app::part::{Card, Choice, MoistureFigure, ShareFigure, WaterLedger};
 use crate::app::state::{State, memo};
 use crate::engine::formula::{Figure, Form, FormulaError, WaterLedger as Ledger};
-use crate::words::{Trouble, name, picture, say};
+use crate::text::{Trouble, name, chart, tr};
 
 /// The water of the dough.
 #[component]
@@ -21,20 +21,20 @@ pub fn WaterCard() -> impl IntoView {
         ledger.with(|ledger| ledger.as_ref().err().map(|error| error.sentence(manner)))
     });
     view! {
-        <Card title=say!("Who brought the water")>
+        <Card title=tr!("Who brought the water")>
             <div class="body follows">
                 <Show when=move || why.with(Option::is_none) fallback=move || view! { <p>{why.get()}</p> }>
                     <Bar ledger />
                     <Misses form />
                 </Show>
-                <h3>{say!("The water, counted four ways")}</h3>
+                <h3>{tr!("The water, counted four ways")}</h3>
                 <div class="figures">
                     <ShareFigure figure=Figure::PouredWater />
                     <ShareFigure figure=Figure::Liquids />
                     <ShareFigure figure=Figure::TrueWater />
                     <MoistureFigure />
                 </div>
-                <h3>{say!("Where it sits")}</h3>
+                <h3>{tr!("Where it sits")}</h3>
                 <div class="figures">
                     <ShareFigure figure=Figure::WaterInPaste />
                     <ShareFigure figure=Figure::WaterInPreferment />
@@ -57,7 +57,7 @@ fn Bar(
         ledger.with(|ledger| {
             ledger
                 .as_ref()
-                .map(|ledger| picture::water_bar(ledger, manner))
+                .map(|ledger| chart::water_bar(ledger, manner))
                 .unwrap_or_default()
         })
     });
@@ -66,7 +66,7 @@ fn Bar(
         ledger.with(|ledger| {
             ledger
                 .as_ref()
-                .map(|ledger| picture::water_ledger(ledger, manner))
+                .map(|ledger| chart::water_ledger(ledger, manner))
                 .unwrap_or_default()
         })
     });
@@ -96,7 +96,7 @@ fn Misses(
     };
     view! {
         <Show when=move || any.get()>
-            <Choice id="form" label=say!("Counted") answers=answers() holds=form chosen=move |chosen| form.set(chosen) />
+            <Choice id="form" label=tr!("Counted") answers=answers() holds=form chosen=move |chosen| form.set(chosen) />
         </Show>
     }
 }

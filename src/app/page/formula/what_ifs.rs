@@ -2,12 +2,12 @@
 
 use leptos::prelude::*;
 
-use crate::app::browser::announce::announce;
+use crate::app::browser::live_region::announce;
 use crate::app::part::{Button, Card};
 use crate::app::state::{State, memo};
 use crate::engine::formula::WhatIf;
 use crate::sheet::Sheet;
-use crate::words::{Trouble, name, say, tried};
+use crate::text::{Trouble, name, tr, trial};
 
 /// Trials that are one tap away.
 #[component]
@@ -17,11 +17,11 @@ pub fn WhatIfs() -> impl IntoView {
     let offered = memo(move || state.with(|sheet| WhatIf::offered(&sheet.formula)));
     let tap = move |what_if: WhatIf| view! { <Button says=name::what_if(what_if) tapped=move |()| refused.set(attempt(state, what_if)) /> };
     view! {
-        <Card title=say!("What if") aside=say!("tried, not kept")>
+        <Card title=tr!("What if") aside=tr!("tried, not kept")>
             <div class="body">
                 <div class="taps">
                     <Show when=move || !state.is_trial()>
-                        <Button says=say!("Change things without keeping them") tapped=move |()| state.begin_trial() />
+                        <Button says=tr!("Change things without keeping them") tapped=move |()| state.begin_trial() />
                     </Show>
                     <For each=move || offered.get() key=|what_if| *what_if let(what_if)>
                         {tap(what_if)}

@@ -7,10 +7,10 @@ use super::ways::TakeIt;
 use crate::app::part::AdviceCard;
 use crate::app::state::{State, memo};
 use crate::engine::heat::{CookedPaste, LiquidAnswer};
-use crate::words::{
+use crate::text::{
     Advice, Trouble,
     heat::{self, Morning},
-    say,
+    tr,
 };
 
 /// What will not work, where something does not.
@@ -56,7 +56,7 @@ fn Unreachable() -> impl IntoView {
     };
     let is_there = memo(move || advice.with(Option::is_some));
     view! {
-        <AdviceCard title=say!("The dough this morning") advice working=Callback::new(working) />
+        <AdviceCard title=tr!("The dough this morning") advice working=Callback::new(working) />
         <Show when=move || is_there.get()>
             <TakeIt />
         </Show>
@@ -73,7 +73,7 @@ fn ColdPaste() -> impl IntoView {
         short(answers, |cooked| heat::paste(cooked, manner))
     });
     let working = move |()| untrack(|| short(answers, CookedPaste::working).unwrap_or_default());
-    view! { <AdviceCard title=say!("The paste") advice working=Callback::new(working) /> }
+    view! { <AdviceCard title=tr!("The paste") advice working=Callback::new(working) /> }
 }
 
 /// Something of the first paste that falls short.
@@ -95,11 +95,11 @@ fn NoBowl() -> impl IntoView {
         answers.bowl.with(|bowl| {
             let error = bowl.as_ref().err()?;
             Some(Advice {
-                means: say!("No dough temperature can be worked out.").into(),
+                means: tr!("No dough temperature can be worked out.").into(),
                 to_do: error.sentence(manner).into(),
-                source: say!("by definition").into(),
+                source: tr!("by definition").into(),
             })
         })
     });
-    view! { <AdviceCard title=say!("The dough") advice /> }
+    view! { <AdviceCard title=tr!("The dough") advice /> }
 }

@@ -10,7 +10,7 @@ use crate::app::state::{State, memo};
 use crate::engine::heat::{BakeTime, Programme};
 use crate::engine::kitchen::Baking;
 use crate::engine::working::Line;
-use crate::words::{Manner, Trouble, heat, say, write};
+use crate::text::{FormatOptions, Trouble, heat, tr, format};
 
 /// The bake.
 #[component]
@@ -58,24 +58,24 @@ pub fn BakeCard() -> impl IntoView {
     };
     let known = KNOWN.map(|field| view! { <FieldBox field /> });
     view! {
-        <section class="card" aria-label=say!("The bake")>
+        <section class="card" aria-label=tr!("The bake")>
             <header>
-                <h2>{say!("The bake")}</h2>
-                <span class="quiet">{say!("the middle is the test")}</span>
+                <h2>{tr!("The bake")}</h2>
+                <span class="quiet">{tr!("the middle is the test")}</span>
             </header>
             <div class="body">
                 <p class="follows"><strong>{core}</strong></p>
                 <Phases />
-                <AdviceCard title=say!("How long") advice=time working=Callback::new(working) />
+                <AdviceCard title=tr!("How long") advice=time working=Callback::new(working) />
                 {move || trouble.get().map(|said| view! { <p class="trouble" role="status">{said}</p> })}
-                <h3>{say!("A bake that came out well")}</h3>
+                <h3>{tr!("A bake that came out well")}</h3>
                 <div class="boxes">{known}</div>
             </div>
             <div class="figures">
-                <BakeFigure label=say!("One setting, as a still oven") look=|baking, manner| {
-                    baking.programme.as_ref().map_or_else(|error| error.sentence(manner), |programme| write::temperature(programme.mean_as_still, manner))
+                <BakeFigure label=tr!("One setting, as a still oven") look=|baking, manner| {
+                    baking.programme.as_ref().map_or_else(|error| error.sentence(manner), |programme| format::temperature(programme.mean_as_still, manner))
                 } working=|baking| baking.programme.as_ref().map(Programme::working).unwrap_or_default() />
-                <BakeFigure label=say!("Middle") look=|baking, manner| write::temperature_range(baking.core.from, baking.core.to, manner) working=Baking::core_working />
+                <BakeFigure label=tr!("Middle") look=|baking, manner| format::temperature_range(baking.core.from, baking.core.to, manner) working=Baking::core_working />
                 <LossFigure />
             </div>
         </section>
@@ -91,7 +91,7 @@ fn BakeFigure(
     /// What it is called.
     label: &'static str,
     /// The figure, written out.
-    look: fn(&Baking, Manner) -> String,
+    look: fn(&Baking, FormatOptions) -> String,
     /// How it came about.
     working: fn(&Baking) -> Vec<Line>,
 ) -> impl IntoView {
@@ -101,7 +101,7 @@ fn BakeFigure(
         let manner = state.manner.get();
         Shown {
             value: read(answers, |baking| look(baking, manner))
-                .unwrap_or_else(|| say!("none").to_owned()),
+                .unwrap_or_else(|| tr!("none").to_owned()),
             was: None,
         }
     });
@@ -117,7 +117,7 @@ fn LossFigure() -> impl IntoView {
     let shown = memo(move || {
         let manner = state.manner.get();
         Shown {
-            value: batch.read(|scaled| write::mass(scaled.lost_baking, manner)),
+            value: batch.read(|scaled| format::mass(scaled.lost_baking, manner)),
             was: None,
         }
     });
@@ -129,5 +129,5 @@ fn LossFigure() -> impl IntoView {
                 .unwrap_or_default()
         })
     };
-    view! { <Figure label=say!("Lost in the oven") shown working=Callback::new(working) /> }
+    view! { <Figure label=tr!("Lost in the oven") shown working=Callback::new(working) /> }
 }

@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use super::HeatAnswers;
-use super::keys::DoughFigure;
+use super::key_figures::DoughFigure;
 use super::standing_fold::StandingFold;
 use super::temperatures::Temperatures;
 use super::ways::take;
@@ -13,10 +13,10 @@ use crate::app::state::{State, after_frame, memo};
 use crate::engine::heat::{Dough, LiquidAnswer, Surroundings, dough_remedies};
 use crate::engine::kitchen::Kitchen;
 use crate::engine::quantity::Temperature;
-use crate::words::{
+use crate::text::{
     heat::{self, Morning},
-    picture::{balance_bars, bowl_balance},
-    say, write,
+    chart::{balance_bars, bowl_balance},
+    tr, format,
 };
 
 /// The bowl this morning.
@@ -28,7 +28,7 @@ pub fn BowlCard() -> impl IntoView {
         let manner = state.manner.get();
         answers
             .wishes
-            .with(|wishes| say!("wanted {}", write::temperature(wishes.dough, manner)))
+            .with(|wishes| tr!("wanted {value}", value = format::temperature(wishes.dough, manner)))
     });
     let bars = memo(move || {
         let manner = state.manner.get();
@@ -56,9 +56,9 @@ pub fn BowlCard() -> impl IntoView {
             .unwrap_or_default()
     });
     view! {
-        <section class="card" aria-label=say!("In the bowl this morning")>
+        <section class="card" aria-label=tr!("In the bowl this morning")>
             <header>
-                <h2>{say!("In the bowl this morning")}</h2>
+                <h2>{tr!("In the bowl this morning")}</h2>
                 <span class="quiet">{wanted}</span>
             </header>
             <div class="body">
@@ -115,7 +115,7 @@ fn LiquidLine() -> impl IntoView {
     let says = memo(move || {
         let manner = state.manner.get();
         at.get()
-            .map(|at| say!("Take it at {}", write::temperature(at, manner)))
+            .map(|at| tr!("Take it at {value}", value = format::temperature(at, manner)))
             .unwrap_or_default()
     });
     let is_there = memo(move || at.get().is_some());
@@ -157,7 +157,7 @@ fn Ways() -> impl IntoView {
     let is_there = memo(move || ways.with(|ways| !ways.is_empty()));
     view! {
         <Show when=move || is_there.get()>
-            <h3>{say!("With the liquid as it is, one of these by itself")}</h3>
+            <h3>{tr!("With the liquid as it is, one of these by itself")}</h3>
             <ul class="ways-list follows">
                 {move || ways.get().into_iter().map(|way| view! { <li>{way}</li> }).collect_view()}
             </ul>

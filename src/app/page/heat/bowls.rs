@@ -6,7 +6,7 @@ use crate::app::part::{Button, NumberBox, PickOne, Picture, TextBox};
 use crate::app::state::{State, memo};
 use crate::engine::heat::Material;
 use crate::engine::kitchen::{Bowl, Kitchen};
-use crate::words::{Trouble, language::told, name, read, say, write};
+use crate::text::{Trouble, language::told, name, read, tr, format};
 
 /// The bowls, and which of them is for paste and which for dough.
 #[component]
@@ -19,7 +19,7 @@ pub fn Bowls() -> impl IntoView {
             let mut names: Vec<(Option<usize>, String)> = numbered
                 .map(|(at, bowl)| (Some(at), name::called(&bowl.name).into_owned()))
                 .collect();
-            names.push((None, say!("none that counts").to_owned()));
+            names.push((None, tr!("none that counts").to_owned()));
             names
         })
     });
@@ -27,13 +27,13 @@ pub fn Bowls() -> impl IntoView {
     let mixing = memo(move || state.kitchen.with(|kitchen| kitchen.mixing_bowl));
     view! {
         <div class="boxes">
-            <PickOne id="kitchen-paste-bowl" label=say!("Bowl for the paste") answers=names holds=paste chosen=move |bowl| change(state, |kitchen| kitchen.paste_bowl = bowl) />
-            <PickOne id="kitchen-mixing-bowl" label=say!("Bowl for mixing") answers=names holds=mixing chosen=move |bowl| change(state, |kitchen| kitchen.mixing_bowl = bowl) />
+            <PickOne id="kitchen-paste-bowl" label=tr!("Bowl for the paste") answers=names holds=paste chosen=move |bowl| change(state, |kitchen| kitchen.paste_bowl = bowl) />
+            <PickOne id="kitchen-mixing-bowl" label=tr!("Bowl for mixing") answers=names holds=mixing chosen=move |bowl| change(state, |kitchen| kitchen.mixing_bowl = bowl) />
         </div>
         <For each=move || 0..count.get() key=|bowl| *bowl let(bowl)>
             <OneBowl bowl />
         </For>
-        <Button says=say!("Add a bowl") class="bare" picture=Picture::Add tapped=move |()| change(state, Kitchen::add_bowl) idle=Signal::derive(move || count.get() >= Kitchen::MOST_BOWLS) />
+        <Button says=tr!("Add a bowl") class="bare" picture=Picture::Add tapped=move |()| change(state, Kitchen::add_bowl) idle=Signal::derive(move || count.get() >= Kitchen::MOST_BOWLS) />
     }
 }
 
@@ -77,7 +77,7 @@ fn OneBowl(
         state
             .kitchen
             .with(own)
-            .map(|own| write::box_mass(own.mass, manner))
+            .map(|own| format::box_mass(own.mass, manner))
             .unwrap_or_default()
     });
     let materials = Signal::derive(|| {
@@ -92,16 +92,16 @@ fn OneBowl(
         Ok(())
     };
     let unit = Signal::derive(move || state.manner.get().units.mass.symbol());
-    let label = Signal::derive(move || say!("{}, empty", name::called(&words.get())));
+    let label = Signal::derive(move || tr!("{value}, empty", value = name::called(&words.get())));
     view! {
         <fieldset class="phase">
             <legend class="heard">{move || name::called(&words.get()).into_owned()}</legend>
             <div class="boxes">
-                <TextBox id=format!("bowl-name-{bowl}") label=say!("Name") words typed=move |name: String| on_bowl(state, bowl, "bowl-name", |own| own.name = name) most=Kitchen::NAME_LENGTH />
-                <PickOne id=BOWL_MATERIALS.get(bowl).copied().unwrap_or("bowl-material") label=say!("Made of") answers=materials holds=material chosen=move |made_of| on_bowl(state, bowl, "bowl-material", |own| own.material = made_of) />
+                <TextBox id=format!("bowl-name-{bowl}") label=tr!("Name") words typed=move |name: String| on_bowl(state, bowl, "bowl-name", |own| own.name = name) most=Kitchen::NAME_LENGTH />
+                <PickOne id=BOWL_MATERIALS.get(bowl).copied().unwrap_or("bowl-material") label=tr!("Made of") answers=materials holds=material chosen=move |made_of| on_bowl(state, bowl, "bowl-material", |own| own.material = made_of) />
                 <NumberBox id=format!("bowl-mass-{bowl}") label unit figure take=Callback::new(take) />
             </div>
-            <Button says=say!("Take this bowl away") class="bare risky" tapped=move |()| change(state, |kitchen| kitchen.remove_bowl(bowl)) />
+            <Button says=tr!("Take this bowl away") class="bare risky" tapped=move |()| change(state, |kitchen| kitchen.remove_bowl(bowl)) />
         </fieldset>
     }
 }

@@ -8,18 +8,18 @@ use crate::app::part::{AdviceCard, CoolingCurve};
 use crate::app::state::{State, after_frame, memo};
 use crate::engine::heat::{Cooled, HeatError};
 use crate::engine::kitchen::CoolingPlan;
-use crate::words::{
+use crate::text::{
     Trouble, heat,
     language::text,
-    picture::{self, CoolingDrawing},
-    say,
+    chart::{self, CoolingDrawing},
+    tr,
 };
 
 /// Cooling a paste or a cooked filling; nothing where there is neither.
 #[component]
 pub fn CoolingCard() -> impl IntoView {
     let answers = HeatAnswers::here();
-    let any = memo(move || answers.coolable.with(|streams| !streams.is_empty()));
+    let any = memo(move || answers.coolable.with(|parts| !parts.is_empty()));
     view! {
         <Show when=move || any.get()>
             <Cools />
@@ -55,19 +55,19 @@ fn Cools() -> impl IntoView {
         cooled.with_untracked(|cooled| cooled.as_ref().map(Cooled::working).unwrap_or_default())
     };
     view! {
-        <section class="card" data-stream="paste" aria-label=say!("Cooling")>
+        <section class="card" data-part="paste" aria-label=tr!("Cooling")>
             <header>
-                <h2>{say!("Cooling")}</h2>
-                <span class="quiet">{say!("the middle counts")}</span>
+                <h2>{tr!("Cooling")}</h2>
+                <span class="quiet">{tr!("the middle counts")}</span>
             </header>
             <div class="body">
                 <WhatCools />
                 {move || trouble.get().map(|said| view! { <p class="trouble" role="status">{said}</p> })}
                 <Show when=move || cold.get()>
-                    <p class="quiet">{say!("If it is cooked, say how hot it comes off the heat.")}</p>
+                    <p class="quiet">{tr!("If it is cooked, say how hot it comes off the heat.")}</p>
                 </Show>
                 <Curve good cooled />
-                <AdviceCard title=say!("Fast enough?") advice=verdict working=Callback::new(working) />
+                <AdviceCard title=tr!("Fast enough?") advice=verdict working=Callback::new(working) />
                 <LimitByLimit cooled />
                 <p class="quiet">{text(heat::TRUST_COOLING)}</p>
                 <WhatHelps good />
@@ -96,7 +96,7 @@ fn Curve(good: Memo<Option<CoolingPlan>>, cooled: Memo<Option<Cooled>>) -> impl 
             .with(|cooled| {
                 cooled
                     .as_ref()
-                    .map(|cooled| picture::cooling_curve(cooled, &stays, manner))
+                    .map(|cooled| chart::cooling_curve(cooled, &stays, manner))
             })
             .unwrap_or_default()
     });

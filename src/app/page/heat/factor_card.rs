@@ -7,7 +7,7 @@ use crate::app::part::{Figure, Shown};
 use crate::app::state::{State, memo};
 use crate::engine::heat::FactorMethod;
 use crate::engine::kitchen::factor_method_for;
-use crate::words::{Trouble, heat, say, write};
+use crate::text::{Trouble, heat, tr, format};
 
 /// The handbook's sum, and why it differs.
 #[component]
@@ -25,9 +25,9 @@ pub fn FactorCard() -> impl IntoView {
     let shown = memo(move || {
         let manner = state.manner.get();
         let value = factor.with(|factor| match factor {
-            Some(Ok(factor)) => write::temperature(factor.water, manner),
+            Some(Ok(factor)) => format::temperature(factor.water, manner),
             Some(Err(error)) => error.sentence(manner),
-            None => say!("none").to_owned(),
+            None => tr!("none").to_owned(),
         });
         Shown { value, was: None }
     });
@@ -52,11 +52,11 @@ pub fn FactorCard() -> impl IntoView {
     view! {
         <details class="card fold">
             <summary>
-                <span class="title">{say!("The handbook’s sum")}</span>
-                <span class="quiet">{say!("for those who teach it")}</span>
+                <span class="title">{tr!("The handbook’s sum")}</span>
+                <span class="quiet">{tr!("for those who teach it")}</span>
             </summary>
             <div class="figures">
-                <Figure label=say!("Liquid by the handbook’s sum") shown working=Callback::new(working) />
+                <Figure label=tr!("Liquid by the handbook’s sum") shown working=Callback::new(working) />
             </div>
             <div class="body follows">
                 <p>{differs}</p>

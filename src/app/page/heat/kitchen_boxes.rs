@@ -5,13 +5,13 @@ use leptos::prelude::*;
 use crate::app::part::{NumberBox, degrees, minutes};
 use crate::app::state::{State, memo};
 use crate::engine::kitchen::{BoilsBy, Kitchen};
-use crate::words::{
-    Manner, Trouble,
+use crate::text::{
+    FormatOptions, Trouble,
     language::text,
-    message,
+    tr_noop,
     read::{self, ReadError},
     unit::HeightUnit,
-    write,
+    format,
 };
 
 /// A number of the kitchen: where it stands, how it is written and read.
@@ -22,11 +22,11 @@ pub struct KitchenField {
     /// What is asked for.
     pub label: &'static str,
     /// Its unit.
-    pub unit: fn(Manner) -> &'static str,
+    pub unit: fn(FormatOptions) -> &'static str,
     /// The number, written for a box.
-    pub look: fn(&Kitchen, Manner) -> String,
+    pub look: fn(&Kitchen, FormatOptions) -> String,
     /// Reads a text into the kitchen.
-    pub set: fn(&mut Kitchen, &str, Manner) -> Result<(), ReadError>,
+    pub set: fn(&mut Kitchen, &str, FormatOptions) -> Result<(), ReadError>,
 }
 
 /// The box of a number of the kitchen.
@@ -54,8 +54,8 @@ pub fn KitchenBox(
 const fn kept(
     id: &'static str,
     label: &'static str,
-    look: fn(&Kitchen, Manner) -> String,
-    set: fn(&mut Kitchen, &str, Manner) -> Result<(), ReadError>,
+    look: fn(&Kitchen, FormatOptions) -> String,
+    set: fn(&mut Kitchen, &str, FormatOptions) -> Result<(), ReadError>,
 ) -> KitchenField {
     KitchenField {
         id,
@@ -70,26 +70,26 @@ const fn kept(
 pub const TEMPERATURES: [KitchenField; 4] = [
     kept(
         "kitchen-room",
-        message!("Room"),
-        |kitchen, manner| write::box_temperature(kitchen.room, manner),
+        tr_noop!("Room"),
+        |kitchen, manner| format::box_temperature(kitchen.room, manner),
         |kitchen, text, manner| read::temperature(text, manner).map(|read| kitchen.room = read),
     ),
     kept(
         "kitchen-flour",
-        message!("Flour"),
-        |kitchen, manner| write::box_temperature(kitchen.flour, manner),
+        tr_noop!("Flour"),
+        |kitchen, manner| format::box_temperature(kitchen.flour, manner),
         |kitchen, text, manner| read::temperature(text, manner).map(|read| kitchen.flour = read),
     ),
     kept(
         "kitchen-fridge",
-        message!("Fridge"),
-        |kitchen, manner| write::box_temperature(kitchen.fridge, manner),
+        tr_noop!("Fridge"),
+        |kitchen, manner| format::box_temperature(kitchen.fridge, manner),
         |kitchen, text, manner| read::temperature(text, manner).map(|read| kitchen.fridge = read),
     ),
     kept(
         "kitchen-tap",
-        message!("Tap"),
-        |kitchen, manner| write::box_temperature(kitchen.tap, manner),
+        tr_noop!("Tap"),
+        |kitchen, manner| format::box_temperature(kitchen.tap, manner),
         |kitchen, text, manner| read::temperature(text, manner).map(|read| kitchen.tap = read),
     ),
 ];
@@ -98,18 +98,18 @@ pub const TEMPERATURES: [KitchenField; 4] = [
 pub const MIXER: [KitchenField; 2] = [
     KitchenField {
         id: "kitchen-friction",
-        label: message!("Mixing warms dough by"),
-        unit: |manner| write::rate_symbol(manner.units.temperature),
-        look: |kitchen, manner| write::box_warming_rate(kitchen.mixer.friction, manner),
+        label: tr_noop!("Mixing warms dough by"),
+        unit: |manner| format::rate_symbol(manner.units.temperature),
+        look: |kitchen, manner| format::box_warming_rate(kitchen.mixer.friction, manner),
         set: |kitchen, text, manner| {
             read::warming_rate(text, manner).map(|read| kitchen.mixer.friction = read)
         },
     },
     KitchenField {
         id: "kitchen-mixing",
-        label: message!("Mixing usually takes"),
+        label: tr_noop!("Mixing usually takes"),
         unit: minutes,
-        look: |kitchen, manner| write::box_minutes(kitchen.mixer.minutes, manner),
+        look: |kitchen, manner| format::box_minutes(kitchen.mixer.minutes, manner),
         set: |kitchen, text, manner| {
             read::minutes(text, manner).map(|read| kitchen.mixer.minutes = read)
         },
@@ -119,10 +119,10 @@ pub const MIXER: [KitchenField; 2] = [
 /// How high it stands.
 pub const ALTITUDE: KitchenField = KitchenField {
     id: "kitchen-altitude",
-    label: message!("Above the sea"),
+    label: tr_noop!("Above the sea"),
     unit: |manner| HeightUnit::of(manner.units).symbol(),
     look: |kitchen, manner| match kitchen.boils_by {
-        BoilsBy::Altitude(altitude) => write::box_altitude(altitude, manner),
+        BoilsBy::Altitude(altitude) => format::box_altitude(altitude, manner),
         BoilsBy::Pressure(_) => String::new(),
     },
     set: |kitchen, text, manner| {
@@ -133,10 +133,10 @@ pub const ALTITUDE: KitchenField = KitchenField {
 /// What a barometer shows.
 pub const PRESSURE: KitchenField = KitchenField {
     id: "kitchen-pressure",
-    label: message!("Air pressure here today"),
+    label: tr_noop!("Air pressure here today"),
     unit: |_| "hPa",
     look: |kitchen, manner| match kitchen.boils_by {
-        BoilsBy::Pressure(pressure) => write::box_pressure(pressure, manner),
+        BoilsBy::Pressure(pressure) => format::box_pressure(pressure, manner),
         BoilsBy::Altitude(_) => String::new(),
     },
     set: |kitchen, text, manner| {

@@ -4,13 +4,13 @@ use leptos::prelude::*;
 
 use super::bowls::Bowls;
 use super::kitchen_boxes::{ALTITUDE, KitchenBox, MIXER, PRESSURE, TEMPERATURES};
-use crate::app::browser::announce::announce;
+use crate::app::browser::live_region::announce;
 use crate::app::part::{Button, Choice, PickOne, Picture, ScaleBoxes, TextBox};
 use crate::app::state::{State, memo};
 use crate::engine::heat::HeatFrom;
 use crate::engine::kitchen::{BoilsBy, Kitchen, Oven};
 use crate::sheet;
-use crate::words::{language::told, name, notice, say, write};
+use crate::text::{language::told, name, notice, tr, format};
 
 /// The kitchen: its four temperatures in sight, all else in a fold.
 #[component]
@@ -24,9 +24,9 @@ pub fn KitchenCard() -> impl IntoView {
     let temperatures = TEMPERATURES.map(|field| view! { <KitchenBox field /> });
     let mixer = MIXER.map(|field| view! { <KitchenBox field /> });
     view! {
-        <section class="card" aria-label=say!("The kitchen")>
+        <section class="card" aria-label=tr!("The kitchen")>
             <header>
-                <h2>{say!("The kitchen")}</h2>
+                <h2>{tr!("The kitchen")}</h2>
                 <span class="quiet">{called}</span>
             </header>
             <div class="body">
@@ -35,8 +35,8 @@ pub fn KitchenCard() -> impl IntoView {
             </div>
             <details class="fold within">
                 <summary>
-                    <span class="title">{say!("All of this kitchen")}</span>
-                    <span class="quiet">{say!("height, mixer, oven, scales, bowls, other kitchens")}</span>
+                    <span class="title">{tr!("All of this kitchen")}</span>
+                    <span class="quiet">{tr!("height, mixer, oven, scales, bowls, other kitchens")}</span>
                 </summary>
                 <div class="body">
                     <Height />
@@ -78,7 +78,7 @@ fn WhichKitchen() -> impl IntoView {
     let several = memo(move || names.with(|names| names.len() > 1));
     view! {
         <Show when=move || several.get()>
-            <PickOne id="kitchen-here" label=say!("Bake in") answers=names holds=here chosen=move |at: usize| turn(state, |kitchens| kitchens.choose(at)) />
+            <PickOne id="kitchen-here" label=tr!("Bake in") answers=names holds=here chosen=move |at: usize| turn(state, |kitchens| kitchens.choose(at)) />
         </Show>
     }
 }
@@ -107,16 +107,14 @@ fn Kitchens() -> impl IntoView {
     let add = move |()| {
         let like = state.kitchen.get_untracked().another();
         turn(state, |kitchens| kitchens.with(like));
-        announce(say!(
-            "Another kitchen, like the one before. Give it a name."
-        ));
+        announce(tr!("Another kitchen, like the one before. Give it a name."));
     };
     view! {
-        <TextBox id="kitchen-name" label=say!("Its name") words typed=rename most=Kitchen::NAME_LENGTH />
+        <TextBox id="kitchen-name" label=tr!("Its name") words typed=rename most=Kitchen::NAME_LENGTH />
         <div class="buttons">
-            <Button says=say!("Add a kitchen") class="bare" picture=Picture::Add tapped=add idle=full />
+            <Button says=tr!("Add a kitchen") class="bare" picture=Picture::Add tapped=add idle=full />
             <Show when=several>
-                <Button says=say!("Take this kitchen away") class="bare risky" tapped=take_away />
+                <Button says=tr!("Take this kitchen away") class="bare risky" tapped=take_away />
             </Show>
         </div>
     }
@@ -132,8 +130,8 @@ fn Height() -> impl IntoView {
             .with(|kitchen| matches!(kitchen.boils_by, BoilsBy::Altitude(_)))
     });
     let answers = vec![
-        (true, say!("By height")),
-        (false, say!("By the day’s pressure")),
+        (true, tr!("By height")),
+        (false, tr!("By the day’s pressure")),
     ];
     let chosen = move |by_altitude: bool| {
         let mut kitchen = state.kitchen.get_untracked();
@@ -147,16 +145,14 @@ fn Height() -> impl IntoView {
             .kitchen
             .with(|kitchen| {
                 kitchen.boiling().map(|boiling| {
-                    say!(
-                        "Water boils at {} here.",
-                        write::temperature(boiling.temperature, manner)
-                    )
+                    tr!("Water boils at {value} here.",
+                        value = format::temperature(boiling.temperature, manner))
                 })
             })
             .unwrap_or_default()
     });
     view! {
-        <Choice id="kitchen-boils-by" label=say!("Where water boils") answers holds=by_altitude chosen=Callback::new(chosen) />
+        <Choice id="kitchen-boils-by" label=tr!("Where water boils") answers holds=by_altitude chosen=Callback::new(chosen) />
         <div class="boxes">
             <Show when=move || by_altitude.get() fallback=|| view! { <KitchenBox field=PRESSURE /> }>
                 <KitchenBox field=ALTITUDE />
@@ -177,12 +173,12 @@ fn OvenChoices() -> impl IntoView {
         change(&mut kitchen.oven);
         state.set_kitchen(kitchen);
     };
-    let fans = vec![(false, say!("Still")), (true, say!("Fan"))];
+    let fans = vec![(false, tr!("Still")), (true, tr!("Fan"))];
     let ways = HeatFrom::ALL
         .map(|from| (from, name::heat_from(from)))
         .to_vec();
     view! {
-        <Choice id="kitchen-fan" label=say!("Oven") answers=fans holds=fan chosen=move |fan| set(&|oven| oven.fan = fan) />
-        <Choice id="kitchen-heat-from" label=say!("Its heat comes from") answers=ways holds=from chosen=move |from| set(&|oven| oven.from = from) />
+        <Choice id="kitchen-fan" label=tr!("Oven") answers=fans holds=fan chosen=move |fan| set(&|oven| oven.fan = fan) />
+        <Choice id="kitchen-heat-from" label=tr!("Its heat comes from") answers=ways holds=from chosen=move |from| set(&|oven| oven.from = from) />
     }
 }

@@ -1,14 +1,14 @@
 //! Heat: what temperature, and is it safe?
 
 mod advice;
-mod answers;
+mod results;
 mod bake_card;
 mod bowl_card;
 mod bowls;
 mod cooling_boxes;
 mod cooling_card;
 mod factor_card;
-mod keys;
+mod key_figures;
 mod kitchen_boxes;
 mod kitchen_card;
 mod paste_card;
@@ -21,6 +21,6 @@ mod temperatures;
 mod ways;
 mod wish_fields;
 
-pub use answers::HeatAnswers;
-pub use keys::HeatKeys;
+pub use results::HeatAnswers;
+pub use key_figures::HeatKeys;
 pub use place::HeatPlace;

@@ -8,13 +8,13 @@ use super::steam::{SteamFigure, WeighedBox};
 use super::wish_fields::{DROP, PASTE_BOWL};
 use crate::app::part::FieldBox;
 use crate::app::state::{State, memo};
-use crate::words::{Trouble, heat, say};
+use crate::text::{Trouble, heat, tr};
 
 /// A paste.
 #[component]
 pub fn PasteCard(
-    /// Where its stream stands.
-    stream: usize,
+    /// Where its part stands.
+    part: usize,
 ) -> impl IntoView {
     let state = State::here();
     let answers = HeatAnswers::here();
@@ -22,15 +22,15 @@ pub fn PasteCard(
     let first = memo(move || {
         answers
             .pastes
-            .with(|pastes| pastes.first().is_some_and(|(at, _)| *at == stream))
+            .with(|pastes| pastes.first().is_some_and(|(at, _)| *at == part))
     });
     let name = memo(move || {
         state
             .with(|sheet| {
                 sheet
                     .formula
-                    .streams
-                    .get(stream)
+                    .parts
+                    .get(part)
                     .map(|own| own.name.clone())
             })
             .unwrap_or_default()
@@ -42,7 +42,7 @@ pub fn PasteCard(
             .with(|pastes| {
                 let cooked = pastes
                     .iter()
-                    .find(|(at, _)| *at == stream)
+                    .find(|(at, _)| *at == part)
                     .map(|(_, cooked)| cooked);
                 cooked.map(|cooked| match cooked {
                     Ok(cooked) => heat::paste(cooked, manner).sentence(),
@@ -53,7 +53,7 @@ pub fn PasteCard(
     });
     let flours = memo(move || {
         let manner = state.manner.get();
-        let said = answers.read_paste(stream, |cooked| {
+        let said = answers.read_paste(part, |cooked| {
             cooked
                 .flours
                 .iter()
@@ -63,10 +63,10 @@ pub fn PasteCard(
         said.unwrap_or_default()
     });
     view! {
-        <section class="card" data-stream="paste" aria-label=move || name.get()>
+        <section class="card" data-part="paste" aria-label=move || name.get()>
             <header>
                 <h2>{name}</h2>
-                <span class="quiet">{say!("just after stirring")}</span>
+                <span class="quiet">{tr!("just after stirring")}</span>
             </header>
             <div class="body">
                 <p class="follows">{said}</p>
@@ -75,7 +75,7 @@ pub fn PasteCard(
                         <FieldBox field=PASTE_BOWL />
                         <FieldBox field=DROP />
                     </Show>
-                    <WeighedBox stream />
+                    <WeighedBox part />
                 </div>
                 <ul class="ways-list follows">
                     {move || flours.get().into_iter().map(|flour| view! { <li>{flour}</li> }).collect_view()}
@@ -83,10 +83,10 @@ pub fn PasteCard(
                 <p class="quiet">{move || heat::trust_paste(state.manner.get())}</p>
             </div>
             <div class="figures">
-                <PasteFigure stream label=say!("Water boils here at") look=boils_at />
-                <PasteFigure stream label=say!("Paste comes to") look=comes_to />
-                <PasteFigure stream label=say!("Starch cooked") look=starch_cooked />
-                <SteamFigure stream />
+                <PasteFigure part label=tr!("Water boils here at") look=boils_at />
+                <PasteFigure part label=tr!("Paste comes to") look=comes_to />
+                <PasteFigure part label=tr!("Starch cooked") look=starch_cooked />
+                <SteamFigure part />
             </div>
         </section>
     }

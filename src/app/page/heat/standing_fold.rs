@@ -1,4 +1,4 @@
-//! Standing out in the morning: how long each cold stream takes, in a fold, after the frame.
+//! Standing out in the morning: how long each cold part takes, in a fold, after the frame.
 
 use leptos::prelude::*;
 
@@ -6,7 +6,7 @@ use super::HeatAnswers;
 use crate::app::state::{State, after_frame, memo};
 use crate::engine::formula::Formula;
 use crate::engine::kitchen::{Kitchen, warming};
-use crate::words::{heat, say};
+use crate::text::{heat, tr};
 
 /// How long each paste and preferment takes to warm in this room.
 #[component]
@@ -20,15 +20,15 @@ pub fn StandingFold() -> impl IntoView {
         let manner = state.manner.get();
         found.with(|found| {
             let all = found.iter().flatten();
-            let named = |stream: usize| {
+            let named = |part: usize| {
                 answers.made.with(|made| {
-                    made.streams
-                        .get(stream)
+                    made.parts
+                        .get(part)
                         .map(|own| own.name.clone())
                         .unwrap_or_default()
                 })
             };
-            all.map(|one| heat::warming(one, &named(one.stream), manner))
+            all.map(|one| heat::warming(one, &named(one.part), manner))
                 .collect::<Vec<_>>()
         })
     });
@@ -38,8 +38,8 @@ pub fn StandingFold() -> impl IntoView {
         <Show when=move || any.get()>
             <details class="fold within">
                 <summary>
-                    <span class="title">{say!("How long to stand out")}</span>
-                    <span class="quiet">{say!("each in one ball, out of the fridge")}</span>
+                    <span class="title">{tr!("How long to stand out")}</span>
+                    <span class="quiet">{tr!("each in one ball, out of the fridge")}</span>
                 </summary>
                 <div class="body follows">
                     <ul class="ways-list">

@@ -5,13 +5,13 @@ use leptos::prelude::*;
 use super::HeatAnswers;
 use crate::app::part::NumberBox;
 use crate::app::state::{State, memo};
-use crate::engine::kitchen::Whence;
+use crate::engine::kitchen::LoadSource;
 use crate::engine::quantity::Temperature;
 use crate::sheet::Sheet;
-use crate::words::{
+use crate::text::{
     Trouble, name,
     read::{self, ReadError},
-    say, write,
+    tr, format,
 };
 
 /// Every temperature of the bowl, each in a box; in a fold that stays closed until it is wanted.
@@ -27,8 +27,8 @@ pub fn Temperatures() -> impl IntoView {
     view! {
         <details class="fold within">
             <summary>
-                <span class="title">{say!("Temperatures one by one")}</span>
-                <span class="quiet">{say!("empty a box: as it is kept")}</span>
+                <span class="title">{tr!("Temperatures one by one")}</span>
+                <span class="quiet">{tr!("empty a box: as it is kept")}</span>
             </summary>
             <div class="body boxes">
                 <For each=keyed key=|from| spelt(*from) let(from)>
@@ -39,29 +39,29 @@ pub fn Temperatures() -> impl IntoView {
     }
 }
 
-fn spelt(from: Whence) -> String {
+fn spelt(from: LoadSource) -> String {
     match from {
-        Whence::Stream(stream) => format!("warm-{stream}"),
-        Whence::Line(at) => format!("warm-{}-{}", at.stream, at.line),
+        LoadSource::Part(part) => format!("warm-{part}"),
+        LoadSource::Line(at) => format!("warm-{}-{}", at.part, at.line),
     }
 }
 
 #[component]
 fn OneTemperature(
     /// Whose.
-    from: Whence,
+    from: LoadSource,
 ) -> impl IntoView {
     let state = State::here();
     let answers = HeatAnswers::here();
     let name = memo(move || {
         state
             .with(|sheet| match from {
-                Whence::Stream(stream) => sheet
+                LoadSource::Part(part) => sheet
                     .formula
-                    .streams
-                    .get(stream)
+                    .parts
+                    .get(part)
                     .map(|own| own.name.clone()),
-                Whence::Line(at) => sheet
+                LoadSource::Line(at) => sheet
                     .formula
                     .line(at)
                     .map(|line| name::food_short(&line.food).into_owned()),
@@ -73,13 +73,13 @@ fn OneTemperature(
         let at = answers.made.with(|formula| {
             let stores = state.kitchen.with(|kitchen| kitchen.stores(formula));
             match from {
-                Whence::Stream(stream) => Some(stores.stream(stream)),
-                Whence::Line(at) => formula
+                LoadSource::Part(part) => Some(stores.part(part)),
+                LoadSource::Line(at) => formula
                     .line(at)
                     .map(|line| stores.line(at, line.food.role())),
             }
         });
-        at.map(|at| write::box_temperature(at, manner))
+        at.map(|at| format::box_temperature(at, manner))
             .unwrap_or_default()
     });
     let id = spelt(from);
@@ -98,14 +98,14 @@ fn OneTemperature(
     view! { <NumberBox id label=name unit figure take=Callback::new(take) /> }
 }
 
-fn put(sheet: &mut Sheet, from: Whence, at: Option<Temperature>) {
+fn put(sheet: &mut Sheet, from: LoadSource, at: Option<Temperature>) {
     match from {
-        Whence::Stream(stream) => {
-            if let Some(own) = sheet.formula.streams.get_mut(stream) {
+        LoadSource::Part(part) => {
+            if let Some(own) = sheet.formula.parts.get_mut(part) {
                 own.temperature = at;
             }
         }
-        Whence::Line(place) => {
+        LoadSource::Line(place) => {
             if let Some(line) = sheet.formula.line_mut(place) {
                 line.temperature = at;
             }

@@ -3,14 +3,14 @@
 use leptos::prelude::*;
 
 use super::HeatAnswers;
-use super::answers::Bowl;
-use crate::app::browser::announce::announce;
+use super::results::Bowl;
+use crate::app::browser::live_region::announce;
 use crate::app::part::Button;
 use crate::app::state::{State, memo};
 use crate::engine::heat::{DoughRemedy, DoughStep, LiquidAnswer};
 use crate::engine::kitchen::{pour_at, take_step};
 use crate::engine::quantity::Temperature;
-use crate::words::{Trouble, heat, picture::begun, say};
+use crate::text::{Trouble, heat, chart::begun, tr};
 
 /// The first ways out of an unreachable target, each a button: the liquid at its best, and a step.
 #[component]
@@ -83,7 +83,7 @@ pub fn take(
     match taken {
         Ok(()) => {
             state.edit(|kept| *kept = sheet);
-            announce(say!("Done. Undo takes it back."));
+            announce(tr!("Done. Undo takes it back."));
         }
         Err(error) => announce(&error.sentence(state.manner.get_untracked())),
     }

@@ -1,22 +1,22 @@
 //! The numbers that can be asked of heat.
 
 use crate::app::part::{Wish, degrees, minutes};
-use crate::words::{
-    Manner, message,
+use crate::text::{
+    FormatOptions, tr_noop,
     read::{self, ReadError},
     unit::ThicknessUnit,
-    write,
+    format,
 };
 
-fn thickness(manner: Manner) -> &'static str {
+fn thickness(manner: FormatOptions) -> &'static str {
     ThicknessUnit::of(manner.units).symbol()
 }
 
 /// Nothing where nothing is typed: then it is as usual.
 fn or_usual<T>(
     text: &str,
-    manner: Manner,
-    read: fn(&str, Manner) -> Result<T, ReadError>,
+    manner: FormatOptions,
+    read: fn(&str, FormatOptions) -> Result<T, ReadError>,
 ) -> Result<Option<T>, ReadError> {
     match read(text, manner) {
         Ok(read) => Ok(Some(read)),
@@ -28,19 +28,19 @@ fn or_usual<T>(
 /// How warm the dough is to come off the mixer.
 pub const WANTED: Wish = Wish {
     id: "heat-wanted",
-    label: message!("Dough wanted at"),
+    label: tr_noop!("Dough wanted at"),
     unit: degrees,
-    look: |wishes, _, manner| write::box_temperature(wishes.dough, manner),
+    look: |wishes, _, manner| format::box_temperature(wishes.dough, manner),
     set: |wishes, text, manner| read::temperature(text, manner).map(|read| wishes.dough = read),
 };
 
 /// How long the dough is mixed.
 pub const MIXING: Wish = Wish {
     id: "heat-mixing",
-    label: message!("Mixing"),
+    label: tr_noop!("Mixing"),
     unit: minutes,
     look: |wishes, kitchen, manner| {
-        write::box_minutes(wishes.mixing.unwrap_or(kitchen.mixer.minutes), manner)
+        format::box_minutes(wishes.mixing.unwrap_or(kitchen.mixer.minutes), manner)
     },
     set: |wishes, text, manner| {
         or_usual(text, manner, read::minutes).map(|read| wishes.mixing = read)
@@ -50,19 +50,19 @@ pub const MIXING: Wish = Wish {
 /// How long pastes and preferments stand out.
 pub const STANDING: Wish = Wish {
     id: "heat-standing",
-    label: message!("Cold streams stand out"),
+    label: tr_noop!("Cold streams stand out"),
     unit: minutes,
-    look: |wishes, _, manner| write::box_minutes(wishes.standing, manner),
+    look: |wishes, _, manner| format::box_minutes(wishes.standing, manner),
     set: |wishes, text, manner| read::minutes(text, manner).map(|read| wishes.standing = read),
 };
 
 /// How warm the mixing bowl is.
 pub const MIXING_BOWL: Wish = Wish {
     id: "heat-mixing-bowl",
-    label: message!("Mixing bowl at"),
+    label: tr_noop!("Mixing bowl at"),
     unit: degrees,
     look: |wishes, kitchen, manner| {
-        write::box_temperature(wishes.mixing_bowl.unwrap_or(kitchen.room), manner)
+        format::box_temperature(wishes.mixing_bowl.unwrap_or(kitchen.room), manner)
     },
     set: |wishes, text, manner| {
         or_usual(text, manner, read::temperature).map(|read| wishes.mixing_bowl = read)
@@ -72,10 +72,10 @@ pub const MIXING_BOWL: Wish = Wish {
 /// How warm the paste's bowl is.
 pub const PASTE_BOWL: Wish = Wish {
     id: "heat-paste-bowl",
-    label: message!("Bowl at"),
+    label: tr_noop!("Bowl at"),
     unit: degrees,
     look: |wishes, kitchen, manner| {
-        write::box_temperature(wishes.paste.bowl.unwrap_or(kitchen.room), manner)
+        format::box_temperature(wishes.paste.bowl.unwrap_or(kitchen.room), manner)
     },
     set: |wishes, text, manner| {
         or_usual(text, manner, read::temperature).map(|read| wishes.paste.bowl = read)
@@ -85,9 +85,9 @@ pub const PASTE_BOWL: Wish = Wish {
 /// What the liquid loses on its way.
 pub const DROP: Wish = Wish {
     id: "heat-drop",
-    label: message!("Lost from kettle to bowl"),
+    label: tr_noop!("Lost from kettle to bowl"),
     unit: degrees,
-    look: |wishes, _, manner| write::box_degrees(wishes.paste.drop, manner),
+    look: |wishes, _, manner| format::box_degrees(wishes.paste.drop, manner),
     set: |wishes, text, manner| {
         read::degrees_lost(text, manner).map(|read| wishes.paste.drop = read)
     },
@@ -96,9 +96,9 @@ pub const DROP: Wish = Wish {
 /// How thick it is as it cools.
 pub const THICK: Wish = Wish {
     id: "heat-thick",
-    label: message!("Thick through the middle"),
+    label: tr_noop!("Thick through the middle"),
     unit: thickness,
-    look: |wishes, _, manner| write::box_thickness(wishes.cooling.thick, manner),
+    look: |wishes, _, manner| format::box_thickness(wishes.cooling.thick, manner),
     set: |wishes, text, manner| {
         read::thickness(text, manner).map(|read| wishes.cooling.thick = read)
     },
@@ -107,18 +107,18 @@ pub const THICK: Wish = Wish {
 /// How long it stays on the bench.
 pub const BENCH: Wish = Wish {
     id: "heat-bench",
-    label: message!("On the bench"),
+    label: tr_noop!("On the bench"),
     unit: minutes,
-    look: |wishes, _, manner| write::box_minutes(wishes.cooling.bench, manner),
+    look: |wishes, _, manner| format::box_minutes(wishes.cooling.bench, manner),
     set: |wishes, text, manner| read::minutes(text, manner).map(|read| wishes.cooling.bench = read),
 };
 
 /// How long it stands in ice water.
 pub const ICE: Wish = Wish {
     id: "heat-ice",
-    label: message!("In ice water"),
+    label: tr_noop!("In ice water"),
     unit: minutes,
-    look: |wishes, _, manner| write::box_minutes(wishes.cooling.ice, manner),
+    look: |wishes, _, manner| format::box_minutes(wishes.cooling.ice, manner),
     set: |wishes, text, manner| read::minutes(text, manner).map(|read| wishes.cooling.ice = read),
 };
 
@@ -126,27 +126,27 @@ pub const ICE: Wish = Wish {
 pub const KNOWN: [Wish; 3] = [
     Wish {
         id: "heat-known-minutes",
-        label: message!("It took"),
+        label: tr_noop!("It took"),
         unit: minutes,
-        look: |wishes, _, manner| write::box_minutes(wishes.bake.known.minutes, manner),
+        look: |wishes, _, manner| format::box_minutes(wishes.bake.known.minutes, manner),
         set: |wishes, text, manner| {
             read::minutes(text, manner).map(|read| wishes.bake.known.minutes = read)
         },
     },
     Wish {
         id: "heat-known-oven",
-        label: message!("Oven, as a still one"),
+        label: tr_noop!("Oven, as a still one"),
         unit: degrees,
-        look: |wishes, _, manner| write::box_temperature(wishes.bake.known.oven, manner),
+        look: |wishes, _, manner| format::box_temperature(wishes.bake.known.oven, manner),
         set: |wishes, text, manner| {
             read::temperature(text, manner).map(|read| wishes.bake.known.oven = read)
         },
     },
     Wish {
         id: "heat-known-piece",
-        label: message!("A piece weighed"),
+        label: tr_noop!("A piece weighed"),
         unit: |manner| manner.units.mass.symbol(),
-        look: |wishes, _, manner| write::box_mass(wishes.bake.known.piece, manner),
+        look: |wishes, _, manner| format::box_mass(wishes.bake.known.piece, manner),
         set: |wishes, text, manner| {
             read::mass(text, manner).map(|read| wishes.bake.known.piece = read)
         },

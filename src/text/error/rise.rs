@@ -1,0 +1,34 @@
+//! What stands in the way of an answer about a rise, in words.
+
+use super::Trouble;
+use super::reported::off_scale;
+use crate::engine::rise::RiseError;
+use crate::text::{format_options::FormatOptions, tr, format};
+
+impl Trouble for RiseError {
+    fn sentence(&self, manner: FormatOptions) -> String {
+        let degrees = |at| format::temperature(at, manner);
+        match self {
+            Self::NoYeast => {
+                tr!("There is no yeast in this dough. Add some, or it will not rise.").to_owned()
+            }
+            Self::NotCardinal { least, best, most } => tr!("Least {first}, best {second} and most {third} make no curve. Put them in rising order, the best \
+                 nearer to the most.",
+                first = degrees(*least),
+                second = degrees(*best),
+                third = degrees(*most)),
+            Self::AnchorAtRest { at } => tr!("At {value} yeast does not work, so a rise at that temperature says nothing. Give the \
+                 temperature the dough really had.",
+                value = degrees(*at)),
+            Self::AnchorOfNoTime => {
+                tr!("A rise of no minutes says nothing. Give the time it takes.").to_owned()
+            }
+            Self::NotInTime { followed, reached } => tr!("After {first} only {second} of the rise would be done. Give it a warmer place, or more yeast.",
+                first = format::minutes(*followed, manner),
+                second = format::share(*reached, manner)),
+            Self::Heat(error) => error.sentence(manner),
+            Self::Formula(error) => error.sentence(manner),
+            Self::OffScale(_) => off_scale(),
+        }
+    }
+}
