@@ -4,8 +4,8 @@ use leptos::prelude::*;
 
 use crate::app::browser::announce::announce;
 use crate::app::part::{Button, Choice, NumberBox, Picture};
-use crate::app::state::{Opened, State, memo};
-use crate::engine::formula::{Hold, Line, LineAt, swap};
+use crate::app::state::{Opened, PickFor, State, memo};
+use crate::engine::formula::{Line, LineAt};
 use crate::words::{Trouble, name, read, say, write};
 
 /// What can be done with a line.
@@ -67,17 +67,10 @@ fn Change(
     food: Memo<String>,
 ) -> impl IntoView {
     let state = State::here();
-    let put = move |food| {
-        let changed = state.change("swap", |formula| swap(formula, at, food, Hold::Weight));
-        if let Err(error) = changed {
-            announce(&error.sentence(state.manner.get_untracked()));
-        }
-        state.settle();
-    };
     let pick = move |()| {
         state.open(Opened::Pick {
             title: say!("In place of {}", food.get_untracked()),
-            picked: Callback::new(put),
+            pick_for: PickFor::Swap(at),
         });
     };
     view! { <Button says=say!("Change the ingredient") tapped=pick /> }

@@ -11,6 +11,7 @@ mod line_menu;
 mod over;
 mod own_food;
 mod paper_pages;
+mod picked;
 mod picker;
 mod settings;
 mod shelf;

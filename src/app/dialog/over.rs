@@ -22,7 +22,7 @@ pub fn Over(
         Opened::Line(at) => view! { <LineMenu at /> }.into_any(),
         Opened::Stream(stream) => view! { <StreamMenu stream /> }.into_any(),
         Opened::AddStream => view! { <AddStream /> }.into_any(),
-        Opened::Pick { picked, .. } => view! { <Picker picked /> }.into_any(),
+        Opened::Pick { pick_for, .. } => view! { <Picker pick_for /> }.into_any(),
         Opened::Shelf => view! { <ShelfDialog /> }.into_any(),
         Opened::HandOut => view! { <HandOutDialog /> }.into_any(),
         Opened::Settings => view! { <SettingsDialog /> }.into_any(),

@@ -5,7 +5,6 @@ use leptos::prelude::*;
 use super::State;
 use crate::app::browser::{dialog, focus};
 use crate::engine::formula::{Figure, LineAt};
-use crate::engine::larder::Food;
 use crate::engine::working::Line;
 use crate::words::{name, say};
 
@@ -38,8 +37,8 @@ pub enum Opened {
     Pick {
         /// What it is for: "Add to Scalded paste".
         title: String,
-        /// Called with what was picked.
-        picked: Callback<Food>,
+        /// What is done with it.
+        pick_for: PickFor,
     },
     /// The formulas that are kept.
     Shelf,
@@ -47,6 +46,15 @@ pub enum Opened {
     HandOut,
     /// Settings.
     Settings,
+}
+
+/// What is done with an ingredient once it is picked. The view that asks for it may be gone by then.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum PickFor {
+    /// A new line of this stream, without a weight.
+    NewLine(usize),
+    /// This line's ingredient in place of the present one.
+    Swap(LineAt),
 }
 
 impl Opened {

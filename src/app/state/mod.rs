@@ -22,6 +22,6 @@ mod unread;
 pub use after_frame::after_frame;
 pub use back::Stepped;
 pub use desk::Desk;
-pub use doors::Opened;
+pub use doors::{Opened, PickFor};
 pub use here::{Figured, Keeps, State, is_newer};
 pub use memo::memo;

@@ -7,10 +7,7 @@ use super::food_row::FoodRows;
 use super::syrup_boxes::SyrupBoxes;
 use super::thickness::HandlingChoice;
 use crate::app::part::{Button, Picture};
-use crate::app::state::{Opened, State, memo};
-use crate::engine::formula::Line;
-use crate::engine::larder::Food;
-use crate::engine::quantity::Mass;
+use crate::app::state::{Opened, PickFor, State, memo};
 use crate::words::{Trouble, say};
 
 /// The syrup of the formula.
@@ -40,10 +37,12 @@ pub fn SyrupCard() -> impl IntoView {
         })
     });
     let pick = move |()| {
-        state.open(Opened::Pick {
-            title: say!("Add to the syrup").to_owned(),
-            picked: Callback::new(move |food| add(state, answers.topping.get_untracked(), food)),
-        });
+        if let Some(stream) = answers.topping.get_untracked() {
+            state.open(Opened::Pick {
+                title: say!("Add to the syrup").to_owned(),
+                pick_for: PickFor::NewLine(stream),
+            });
+        }
     };
     view! {
         <section class="card" data-stream="topping" aria-label=say!("Syrup for the top")>
@@ -62,15 +61,4 @@ pub fn SyrupCard() -> impl IntoView {
             </footer>
         </section>
     }
-}
-
-/// Puts an ingredient into the syrup, its weight still open.
-fn add(state: State, stream: Option<usize>, food: Food) {
-    state.edit(|sheet| {
-        if sheet.formula.has_room()
-            && let Some(own) = stream.and_then(|stream| sheet.formula.streams.get_mut(stream))
-        {
-            own.lines.push(Line::new(food, Mass::ZERO));
-        }
-    });
 }

@@ -6,10 +6,8 @@ use leptos::prelude::*;
 use super::line_row::LineRow;
 use super::share_box::ShareRows;
 use crate::app::part::{Button, Picture, stream_word};
-use crate::app::state::{Opened, State, memo};
-use crate::engine::formula::{Line, LineAt};
-use crate::engine::larder::Food;
-use crate::engine::quantity::Mass;
+use crate::app::state::{Opened, PickFor, State, memo};
+use crate::engine::formula::LineAt;
 use crate::words::{line, notice, say, write};
 
 /// A stream with its lines.
@@ -96,19 +94,10 @@ fn Add(
     name: Memo<String>,
 ) -> impl IntoView {
     let state = State::here();
-    let add = move |food: Food| {
-        state.edit(|sheet| {
-            if sheet.formula.has_room()
-                && let Some(own) = sheet.formula.streams.get_mut(stream)
-            {
-                own.lines.push(Line::new(food, Mass::ZERO));
-            }
-        });
-    };
     let pick = move |()| {
         state.open(Opened::Pick {
             title: say!("Add to {}", name.get_untracked()),
-            picked: Callback::new(add),
+            pick_for: PickFor::NewLine(stream),
         });
     };
     let has_room = memo(move || state.with(|sheet| sheet.formula.has_room()));
