@@ -15,6 +15,7 @@ pub mod locale;
 pub mod offline;
 pub mod persist;
 pub mod photo;
+pub mod presses;
 pub mod print;
 pub mod share;
 pub mod storage;

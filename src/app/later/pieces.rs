@@ -141,7 +141,7 @@ pub fn keep_trial(state: State) -> Given<()> {
 
 #[wasm_split(kept, wasm_split_path = ::leptos::wasm_split, preload(load_find_trial), fallible)]
 pub fn find_trial(state: State) -> Given<()> {
-    state.look_for_trial(2);
+    state.look_for_trial();
     Ok(())
 }
 
