@@ -155,6 +155,7 @@ test('changed in another tab meanwhile, a trial kept over it is undone to what t
 test('a formula changed while its trial waited says so when that is taken up', async (desk) => {
   const { page, context, address } = await tried(desk);
   const other = await another(context, address);
+  await salt(other).click();
   await page.page.close();
   await other.type(salt(other), '9.5');
   await other.page.reload();
