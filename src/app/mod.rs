@@ -22,26 +22,26 @@ use leptos::prelude::*;
 use wasm_bindgen_futures::spawn_local;
 
 use crate::sheet::Fragment;
-use browser::{address, clock, focus, offline, persist, storage, splash};
+use browser::{address, clock, focus, offline, persist, splash, storage};
 use lazy::{language, links, records};
 use shell::Whole;
-use state::State;
+use state::AppState;
 
 /// Draws the page into the document, once what this visit needs to begin with is loaded.
 pub fn start() {
     spawn_local(async {
         // Where something is kept it is read, or nothing is drawn: it must not look as if it were lost.
         if storage::is_untouched() || records::load().await {
-            let chosen = State::language_kept();
+            let chosen = AppState::language_saved();
             if !language::load(chosen).await {
                 // Without its texts the page is in English; choosing it again asks once more.
                 let _english = language::load(Some(crate::sheet::Language::English)).await;
             }
             load_for(&address::fragment()).await;
             draw();
-            waiting::is_over();
+            splash::is_over();
         } else {
-            waiting::is_in_vain();
+            splash::is_in_vain();
         }
     });
 }
@@ -58,7 +58,7 @@ fn draw() {
         return;
     };
     mount_to_body(move || {
-        let state = State::begin(&first);
+        let state = AppState::begin(&first);
         provide_context(state);
         state.follow();
         state.follow_other_tabs();
@@ -69,16 +69,16 @@ fn draw() {
         address::watch(move |fragment| {
             spawn_local(async move {
                 load_for(&fragment).await;
-                obey(state, &fragment);
+                navigate(state, &fragment);
             });
         });
         view! { <Whole /> }
     });
 }
 
-fn obey(state: State, fragment: &str) {
+fn navigate(state: AppState, fragment: &str) {
     let before = state.place.get_untracked();
-    state.obey(fragment);
+    state.navigate(fragment);
     if state.place.get_untracked() != before {
         focus::to_the_top();
         focus::move_to(page::HEADING);

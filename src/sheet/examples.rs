@@ -4,7 +4,7 @@
 use std::num::NonZeroU16;
 
 use super::{Batch, HeatSettings, Id, Sheet, TinUse};
-use crate::engine::batch::{Losses, BatchTarget};
+use crate::engine::batch::{BatchTarget, Losses};
 use crate::engine::formula::{Bread, Formula, Line, Part, PartKind};
 use crate::engine::ingredients::{Food, Listed};
 use crate::engine::quantity::{Length, Mass, Share, Temperature};
@@ -58,12 +58,7 @@ const CHOCOLATE_LOAF: Example = (
                 (902, 3.4),
             ],
         ),
-        (
-            PartKind::Filling,
-            "Inside each ball",
-            0.0,
-            &[(1001, 85.0)],
-        ),
+        (PartKind::Filling, "Inside each ball", 0.0, &[(1001, 85.0)]),
         (
             PartKind::Topping,
             "Chocolate and water",
@@ -122,12 +117,7 @@ const EGG_LOAF: Example = (
                 (902, 5.6),
             ],
         ),
-        (
-            PartKind::Wash,
-            "Egg wash",
-            0.0,
-            &[(600, 22.0), (300, 7.0)],
-        ),
+        (PartKind::Wash, "Egg wash", 0.0, &[(600, 22.0), (300, 7.0)]),
     ],
 );
 

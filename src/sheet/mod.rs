@@ -3,43 +3,43 @@
 //! Everything here is plain data; it is written down by `record` (JSON) and `link` (a link's
 //! fragment), and read back through the same constructors as typing.
 
-mod reorder;
-mod workspace;
 pub mod calendar;
 pub mod civil;
 pub mod csv;
 pub mod day;
+mod enum_names;
 mod examples;
 mod fragment;
 mod history;
 mod id;
 pub mod interchange;
-mod sheet;
 pub mod key;
 mod kitchen;
 pub mod link;
-mod scaled;
 mod moment;
 mod pantry;
 pub mod plain;
 pub mod record;
+mod reorder;
+mod scaled;
 mod settings;
+mod sheet;
 mod shelf;
-mod enum_names;
 mod tins;
 mod trial;
+mod workspace;
 
 pub use crate::engine::kitchen::{HeatSettings, Kitchen, Scales};
-pub use workspace::{Added, Workspace};
 pub use examples::examples;
 pub use fragment::{Fragment, Place};
 pub use history::History;
 pub use id::Id;
-pub use sheet::{Batch, Sheet};
 pub use kitchen::Kitchens;
 pub use moment::Moment;
 pub use pantry::{FoodKey, Pantry, PantryItem};
 pub use settings::{Language, Settings, Theme, Units};
+pub use sheet::{Batch, Sheet};
 pub use shelf::{Repaired, Shelf, ShelfEntry, Standing};
 pub use tins::{SavedTin, TinUse};
 pub use trial::Trial;
+pub use workspace::{Added, Workspace};

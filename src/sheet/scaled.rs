@@ -3,7 +3,7 @@
 use std::num::NonZeroU16;
 
 use super::{Sheet, plain};
-use crate::engine::batch::{BatchError, Scaled, BatchTarget};
+use crate::engine::batch::{BatchError, BatchTarget, Scaled};
 use crate::engine::formula::{Formula, Part, PartKind};
 use crate::engine::quantity::{Factor, Mass};
 
@@ -36,9 +36,7 @@ impl Sheet {
         let mut new = self.clone();
         new.name = "New formula".to_owned();
         new.note = String::new();
-        new.formula = Formula {
-            parts: vec![part],
-        };
+        new.formula = Formula { parts: vec![part] };
         new.batch.wanted = BatchTarget::default();
         new
     }

@@ -2,7 +2,7 @@
 
 use std::num::NonZeroU16;
 
-use crate::engine::batch::{Losses, BatchTarget};
+use crate::engine::batch::{BatchTarget, Losses};
 use crate::engine::formula::{Bread, Formula};
 use crate::engine::kitchen::HeatSettings;
 use crate::engine::quantity::Temperature;

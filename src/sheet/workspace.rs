@@ -58,14 +58,16 @@ impl Workspace {
             }
         }
         added.foods = self.pantry.join(&other.pantry);
-        let untouched = self.class.is_none_or(|here| here == ClassSettings::default());
+        let untouched = self
+            .class
+            .is_none_or(|here| here == ClassSettings::default());
         if untouched && other.class.is_some() && other.class != self.class {
             self.class = other.class;
             added.class = true;
         }
-        for (id, wishes) in &other.days {
+        for (id, settings) in &other.days {
             if !self.days.iter().any(|(here, _)| here == id) {
-                self.days.push((id.clone(), wishes.clone()));
+                self.days.push((id.clone(), settings.clone()));
                 added.days += 1;
             }
         }

@@ -1,7 +1,7 @@
 //! Two formulas side by side in words: their figures and lines as shares of the flour.
 
 use super::format_options::FormatOptions;
-use super::{line, name, format};
+use super::{format, line, name};
 use crate::engine::formula::{Compared, Form, Formula, LinePair, Sides};
 use crate::engine::quantity::Mass;
 
@@ -20,17 +20,17 @@ pub struct Row {
 
 /// The figures that differ or weigh anything, then the lines, aligned.
 #[must_use]
-pub fn rows(old: &Formula, new: &Formula, manner: FormatOptions) -> Vec<Row> {
+pub fn rows(old: &Formula, new: &Formula, options: FormatOptions) -> Vec<Row> {
     let compared = Compared::of(old, new, Form::AsWritten);
     let figures = compared
         .figures
         .iter()
         .filter(|(_, sides)| sides.old > Mass::ZERO || sides.new > Mass::ZERO)
-        .map(|(figure, sides)| row(name::figure(*figure).to_owned(), sides, manner));
+        .map(|(figure, sides)| row(name::figure(*figure).to_owned(), sides, options));
     let lines = compared
         .lines
         .iter()
-        .map(|pair| row(line_name(pair, old, new), &pair.sides, manner));
+        .map(|pair| row(line_name(pair, old, new), &pair.sides, options));
     figures.chain(lines).collect()
 }
 
@@ -47,13 +47,13 @@ fn line_name(pair: &LinePair, old: &Formula, new: &Formula) -> String {
     format!("{}: {food}", line::mark(at.part))
 }
 
-fn row(name: String, sides: &Sides, manner: FormatOptions) -> Row {
+fn row(name: String, sides: &Sides, options: FormatOptions) -> Row {
     let side = |mass: Mass, share| match share {
-        Some(share) if mass > Mass::ZERO => format::share(share, manner),
+        Some(share) if mass > Mass::ZERO => format::share(share, options),
         _ => "–".to_owned(),
     };
     let difference = match (sides.old_share, sides.new_share) {
-        (Some(old), Some(new)) => format::points_change(old, new, manner),
+        (Some(old), Some(new)) => format::points_change(old, new, options),
         _ => String::new(),
     };
     Row {

@@ -1,6 +1,6 @@
 //! The examples in the language that is spoken.
 
-use super::language::told;
+use super::language::tr_dynamic;
 use crate::sheet::{self, Id, Sheet};
 
 /// What a newcomer finds on the shelf, in the language that is spoken.
@@ -13,10 +13,10 @@ pub fn examples() -> Vec<(Id, Sheet)> {
 /// A sheet of our own making, its names in the language that is spoken.
 #[must_use]
 pub fn in_words(mut sheet: Sheet) -> Sheet {
-    sheet.name = told(&sheet.name).into_owned();
-    sheet.note = told(&sheet.note).into_owned();
+    sheet.name = tr_dynamic(&sheet.name).into_owned();
+    sheet.note = tr_dynamic(&sheet.note).into_owned();
     for part in &mut sheet.formula.parts {
-        part.name = told(&part.name).into_owned();
+        part.name = tr_dynamic(&part.name).into_owned();
     }
     sheet
 }

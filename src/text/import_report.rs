@@ -9,8 +9,10 @@ pub fn taken_in(formulas: usize) -> String {
     match formulas {
         0 => tr!("No formula in this file could be taken in.").to_owned(),
         1 => tr!("One formula is on your shelf, and open.").to_owned(),
-        many => tr!("{many} formulas are on your shelf; the first is open.",
-            many = many),
+        many => tr!(
+            "{many} formulas are on your shelf; the first is open.",
+            many = many
+        ),
     }
 }
 
@@ -41,5 +43,8 @@ pub fn beside(added: Added) -> Option<String> {
     ];
     let all: Vec<String> = all.into_iter().flatten().collect();
     let list = listed(&all)?;
-    Some(tr!("Added: {list}. What was here stays as it is.", list = list))
+    Some(tr!(
+        "Added: {list}. What was here stays as it is.",
+        list = list
+    ))
 }

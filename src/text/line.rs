@@ -1,21 +1,21 @@
 //! A line in words: what is said below the name of an ingredient, and what marks a part.
 
-use super::format_options::FormatOptions;
 use super::format;
+use super::format_options::FormatOptions;
 use crate::engine::formula::{Formula, Line, LineAt};
 use crate::engine::ingredients::{Food, Role};
 use crate::text::{language::text, name, tr};
 
 /// What is said below an ingredient's name: its kind, what was really poured, how it counts.
 #[must_use]
-pub fn said(line: &Line, manner: FormatOptions) -> String {
+pub fn said(line: &Line, options: FormatOptions) -> String {
     let detail = match &line.food {
         Food::Listed(listed) => text(listed.row().detail),
         Food::Own(_) => tr!("of your own"),
     };
     let poured = line
         .poured
-        .map(|poured| tr!("poured {value}", value = format::mass(poured, manner)));
+        .map(|poured| tr!("poured {value}", value = format::mass(poured, options)));
     let counts = match (line.is_flour(), line.food.role() == Role::Flour) {
         (true, false) => Some(tr!("counts as flour").to_owned()),
         (false, true) => Some(tr!("not counted as flour").to_owned()),

@@ -1,7 +1,7 @@
 //! Notices: short sentences about keeping, sharing and being offline.
 
-use super::format_options::FormatOptions;
 use super::format;
+use super::format_options::FormatOptions;
 use crate::text::tr;
 
 /// Another language did not load.
@@ -13,36 +13,46 @@ pub fn language_not_loaded() -> &'static str {
 /// The browser keeps nothing for this page.
 #[must_use]
 pub fn storage_blocked() -> &'static str {
-    tr!("This browser keeps nothing for this page, so changes last only until it is closed. Save the \
-     formula to a file, or allow the page to keep data.")
+    tr!(
+        "This browser keeps nothing for this page, so changes last only until it is closed. Save the \
+     formula to a file, or allow the page to keep data."
+    )
 }
 
 /// There is no room left in the browser's storage.
 #[must_use]
 pub fn storage_full() -> &'static str {
-    tr!("There is no room left to keep the last change. Save the formula to a file, then empty the \
-     bin or delete what you no longer need.")
+    tr!(
+        "There is no room left to keep the last change. Save the formula to a file, then empty the \
+     bin or delete what you no longer need."
+    )
 }
 
 /// What was kept cannot be read; the file can still be had.
 #[must_use]
 pub fn storage_damaged() -> &'static str {
-    tr!("Something kept here was damaged and cannot be opened. It is left as it is: save it to a file \
-     before you clear it.")
+    tr!(
+        "Something kept here was damaged and cannot be opened. It is left as it is: save it to a file \
+     before you clear it."
+    )
 }
 
 /// What was kept is of a newer release.
 #[must_use]
 pub fn storage_newer() -> &'static str {
-    tr!("What is kept here was written by a newer release, and is left as it is. Reload the page to \
-     bring the app up to date.")
+    tr!(
+        "What is kept here was written by a newer release, and is left as it is. Reload the page to \
+     bring the app up to date."
+    )
 }
 
 /// A trial is on, and what it began from was changed in another tab meanwhile.
 #[must_use]
 pub fn trial_parted() -> &'static str {
-    tr!("The formula was changed elsewhere since this trial began. Keep the trial as a copy and both \
-     stay; keep it over the other, and one step back brings that one back.")
+    tr!(
+        "The formula was changed elsewhere since this trial began. Keep the trial as a copy and both \
+     stay; keep it over the other, and one step back brings that one back."
+    )
 }
 
 /// A step back in the kitchen, which may be out of sight.
@@ -69,8 +79,10 @@ pub fn empty_the_bin(count: usize) -> String {
     match count {
         1 => tr!("The formula in the bin will be gone, and nothing brings it back.").to_owned(),
         more => {
-            tr!("All {more} formulas in the bin will be gone, and nothing brings them back.",
-                more = more)
+            tr!(
+                "All {more} formulas in the bin will be gone, and nothing brings them back.",
+                more = more
+            )
         }
     }
 }
@@ -90,15 +102,19 @@ pub fn loading() -> &'static str {
 /// A part of the page did not come.
 #[must_use]
 pub fn not_loaded() -> &'static str {
-    tr!("This part of the page could not be loaded. It is kept for use without a signal soon after \
-     the first visit; try again with a signal.")
+    tr!(
+        "This part of the page could not be loaded. It is kept for use without a signal soon after \
+     the first visit; try again with a signal."
+    )
 }
 
 /// The page cannot be drawn.
 #[must_use]
 pub fn not_started() -> &'static str {
-    tr!("Softcrumb could not start here. Load the page again with a signal; if that does not help, a \
-     newer browser will. What you saved is still on this device.")
+    tr!(
+        "Softcrumb could not start here. Load the page again with a signal; if that does not help, a \
+     newer browser will. What you saved is still on this device."
+    )
 }
 
 /// The device has no signal.
@@ -140,8 +156,10 @@ pub fn last_good() -> &'static str {
 /// A formula came with a link.
 #[must_use]
 pub fn visitor() -> &'static str {
-    tr!("This formula came with a link. Scale it and try things out: your own shelf stays as it is \
-     until you keep it.")
+    tr!(
+        "This formula came with a link. Scale it and try things out: your own shelf stays as it is \
+     until you keep it."
+    )
 }
 
 /// The browser would not read or save a file.
@@ -153,31 +171,39 @@ pub fn file_refused() -> &'static str {
 /// A formula has as many ingredients as it may have.
 #[must_use]
 pub fn lines_full() -> &'static str {
-    tr!("This formula has as many ingredients as one may have. Take one out, or split it into two \
-     formulas.")
+    tr!(
+        "This formula has as many ingredients as one may have. Take one out, or split it into two \
+     formulas."
+    )
 }
 
 /// A formula has as many parts as it may have.
 #[must_use]
 pub fn parts_full() -> &'static str {
-    tr!("This formula has as many streams as one may have. Take one out, or split it into two \
-     formulas.")
+    tr!(
+        "This formula has as many streams as one may have. Take one out, or split it into two \
+     formulas."
+    )
 }
 
 /// A file is larger than what is opened.
 #[must_use]
-pub fn file_too_large(bytes: f64, most: f64, manner: FormatOptions) -> String {
-    let megabytes = |bytes: f64| format::significant(bytes / 1e6, 2, manner.numbers);
-    tr!("This file has {first}\u{A0}MB, more than the {second}\u{A0}MB a formula file may have. Choose a \
+pub fn file_too_large(bytes: f64, most: f64, options: FormatOptions) -> String {
+    let megabytes = |bytes: f64| format::significant(bytes / 1e6, 2, options.numbers);
+    tr!(
+        "This file has {first}\u{A0}MB, more than the {second}\u{A0}MB a formula file may have. Choose a \
          file that was saved here.",
         first = megabytes(bytes),
-        second = megabytes(most))
+        second = megabytes(most)
+    )
 }
 
 /// Many changes since the last file.
 #[must_use]
-pub fn save_a_file(changes: u32, manner: FormatOptions) -> String {
-    tr!("There were {value} changes since the last file. Save one, so that nothing hangs on this \
+pub fn save_a_file(changes: u32, options: FormatOptions) -> String {
+    tr!(
+        "There were {value} changes since the last file. Save one, so that nothing hangs on this \
          browser alone.",
-        value = format::plain(f64::from(changes), 0, manner.numbers))
+        value = format::plain(f64::from(changes), 0, options.numbers)
+    )
 }

@@ -1,7 +1,7 @@
 //! A trial in words: what it changes of the formula that is kept.
 
 use super::format_options::FormatOptions;
-use super::{name, format};
+use super::{format, name};
 use crate::engine::formula::{Compared, Form, Formula, LinePair};
 use crate::sheet::Sheet;
 use crate::text::tr;
@@ -9,7 +9,7 @@ use crate::text::tr;
 /// What a trial changes: "Water in Scalded paste, 150 g → 160 g"; how many things, where it is
 /// more than one.
 #[must_use]
-pub fn changed(kept: &Sheet, tried: &Sheet, manner: FormatOptions) -> String {
+pub fn changed(kept: &Sheet, tried: &Sheet, options: FormatOptions) -> String {
     let compared = Compared::of(&kept.formula, &tried.formula, Form::AsWritten);
     let moved: Vec<&LinePair> = compared
         .lines
@@ -19,12 +19,12 @@ pub fn changed(kept: &Sheet, tried: &Sheet, manner: FormatOptions) -> String {
     match moved.as_slice() {
         [] if kept == tried => tr!("nothing is changed yet").to_owned(),
         [] => tr!("the formula’s weights are as they were").to_owned(),
-        [pair] => one(pair, &kept.formula, &tried.formula, manner),
+        [pair] => one(pair, &kept.formula, &tried.formula, options),
         several => tr!("{value} ingredients changed", value = several.len()),
     }
 }
 
-fn one(pair: &LinePair, kept: &Formula, tried: &Formula, manner: FormatOptions) -> String {
+fn one(pair: &LinePair, kept: &Formula, tried: &Formula, options: FormatOptions) -> String {
     let line = match (pair.new_at, pair.old_at) {
         (Some(at), _) => tried.line(at),
         (None, Some(at)) => kept.line(at),
@@ -33,10 +33,12 @@ fn one(pair: &LinePair, kept: &Formula, tried: &Formula, manner: FormatOptions) 
     let food = line
         .map(|line| name::food_short(&line.food))
         .unwrap_or_default();
-    let old = format::mass(pair.sides.old, manner);
-    let new = format::mass(pair.sides.new, manner);
-    tr!("{food} in {first}, {second}",
+    let old = format::mass(pair.sides.old, options);
+    let new = format::mass(pair.sides.new, options);
+    tr!(
+        "{food} in {first}, {second}",
         food = food,
         first = name::part_kind(pair.kind).to_lowercase(),
-        second = format::from_to(&old, &new))
+        second = format::from_to(&old, &new)
+    )
 }

@@ -1,9 +1,9 @@
 //! Working: one step of a sum, as it is shown on the page.
 
-use super::format_options::{FormatOptions, NumberStyle};
 use super::format;
+use super::format_options::{FormatOptions, NumberStyle};
 use crate::engine::working::{Given, Line};
-use crate::text::language::told;
+use crate::text::language::tr_dynamic;
 
 /// A letter of a rule: "m1", "whole milk", "250 g".
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -35,22 +35,22 @@ pub struct Worked {
 
 /// A step of a sum as it is shown. Rounded for the eye: the sum itself was done in full.
 #[must_use]
-pub fn worked(line: &Line, manner: FormatOptions) -> Worked {
+pub fn worked(line: &Line, options: FormatOptions) -> Worked {
     Worked {
         rule: format!("{} = {}", line.gives.letter, signs(&line.rule)),
-        put_in: signs(&put_in(line, manner.numbers)),
-        result: figure(&line.gives, manner.numbers),
-        result_of: told(&line.gives.of).into_owned(),
+        put_in: signs(&put_in(line, options.numbers)),
+        result: figure(&line.gives, options.numbers),
+        result_of: tr_dynamic(&line.gives.of).into_owned(),
         letters: line
             .with
             .iter()
             .map(|given| Letter {
                 letter: given.letter.clone().into_owned(),
-                of: told(&given.of).into_owned(),
-                figure: figure(given, manner.numbers),
+                of: tr_dynamic(&given.of).into_owned(),
+                figure: figure(given, options.numbers),
             })
             .collect(),
-        source: told(&line.source).into_owned(),
+        source: tr_dynamic(&line.source).into_owned(),
     }
 }
 

@@ -1,8 +1,8 @@
-//! Layers: engine ← sheet ← words ← app. A room names its own layer and those to the left.
+//! Layers: engine ← sheet ← text ← app. A module names its own layer and those to the left.
 
 use crate::files::{below, code};
 
-const LAYERS: [&str; 4] = ["engine", "sheet", "words", "app"];
+const LAYERS: [&str; 4] = ["engine", "sheet", "text", "app"];
 
 /// Every layer that a text names through `crate::`, grouped or not.
 fn named(text: &str) -> Vec<String> {
@@ -60,14 +60,14 @@ fn no_room_looks_upwards() {
 
 #[test]
 fn the_reader_of_names_finds_each_way_of_writing_them() {
-    let text = "use crate::engine::heat;\nuse crate::{sheet::{a, engine}, words};\n// crate::app\nlet x = crate::app::start();";
-    assert_eq!(named(text), ["engine", "sheet", "words", "app"]);
+    let text = "use crate::engine::heat;\nuse crate::{sheet::{a, engine}, text};\n// crate::app\nlet x = crate::app::start();";
+    assert_eq!(named(text), ["engine", "sheet", "text", "app"]);
 }
 
 /// The browser's libraries are named on the page only, and the browser itself in one room of it.
 #[test]
 fn the_browser_stays_in_its_room() {
-    for layer in ["engine", "sheet", "words"] {
+    for layer in ["engine", "sheet", "text"] {
         for file in below(&format!("src/{layer}"), &[".rs"]) {
             for library in ["leptos", "web_sys", "js_sys", "wasm_bindgen", "gloo"] {
                 assert!(

@@ -7,5 +7,5 @@
 
 mod files;
 mod layers;
-mod style;
 mod signatures;
+mod style;

@@ -1,7 +1,9 @@
 //! Every label, true or not, gives a composition that stands.
 
 use proptest::prelude::*;
-use softcrumb::engine::ingredients::{Allergen, Composition, Label, LabelError, OwnFood, Constituent, Role};
+use softcrumb::engine::ingredients::{
+    Allergen, Composition, Constituent, Label, LabelError, OwnFood, Role,
+};
 use softcrumb::engine::quantity::Share;
 
 fn line(most: f64) -> impl Strategy<Value = Option<Share>> {
@@ -58,7 +60,7 @@ proptest! {
         let made_of = food.composition();
         for component in Constituent::ALL {
             let share = made_of.component(component).fraction();
-            prop_assert!((0.0..=2.0).contains(&share), "{part:?} {share}");
+            prop_assert!((0.0..=2.0).contains(&share), "{component:?} {share}");
         }
     }
 

@@ -1,6 +1,6 @@
 //! What the label did not print is told, part by part.
 
-use softcrumb::engine::ingredients::{Allergen, Food, Label, Listed, OwnFood, Constituent, Role};
+use softcrumb::engine::ingredients::{Allergen, Constituent, Food, Label, Listed, OwnFood, Role};
 use softcrumb::engine::quantity::Share;
 
 fn grams(grams: f64) -> Option<Share> {
@@ -35,7 +35,7 @@ fn an_empty_label_tells_that_everything_is_worked_out() {
         Constituent::Ash,
         Constituent::Sodium,
     ] {
-        assert!(told.contains(&component), "{part:?}");
+        assert!(told.contains(&component), "{component:?}");
     }
     assert_eq!(salt.composition().ash, Share::WHOLE);
     assert!((salt.composition().sodium.percent() - 40.0).abs() < 1e-9);

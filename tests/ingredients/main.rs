@@ -9,6 +9,6 @@
 )]
 
 mod every_label;
+mod labels;
 mod numbers;
 mod refused;
-mod labels;

@@ -1,8 +1,8 @@
-//! Mass is kept by scaling, over generated formulas, wishes and losses.
+//! Mass is kept by scaling, over generated formulas, settings and losses.
 
 use std::num::{NonZeroU16, NonZeroU32};
 
-use softcrumb::engine::batch::{Losses, Scaled, BatchTarget, Weighing, round, scale};
+use softcrumb::engine::batch::{BatchTarget, Losses, Scaled, Weighing, round, scale};
 use softcrumb::engine::formula::{Formula, Line, LineAt, Part, PartKind};
 use softcrumb::engine::ingredients::{Food, Listed};
 use softcrumb::engine::quantity::{Division, Mass};
@@ -27,7 +27,9 @@ fn what_was_wanted_comes_out(formula: &Formula, scaled: &Scaled) {
             assert_eq!(scaled.pieces.count, NonZeroU32::from(count));
             alike(needed, f64::from(count.get()) * each.grams(), "pieces");
         }
-        BatchTarget::FlourOnHand(mass) => alike(scaled.formula.flour().grams(), mass.grams(), "flour"),
+        BatchTarget::FlourOnHand(mass) => {
+            alike(scaled.formula.flour().grams(), mass.grams(), "flour")
+        }
         BatchTarget::OnHand { at, mass } => {
             let food = &formula.line(at).unwrap().food;
             alike(all_of(&scaled.formula, food), mass.grams(), "on hand");
@@ -74,10 +76,7 @@ fn mass_is_kept(formula: &Formula, scaled: &Scaled) {
 }
 
 fn steam(formula: &Formula) -> f64 {
-    formula
-        .dough_parts()
-        .map(|part| part.steam.grams())
-        .sum()
+    formula.dough_parts().map(|part| part.steam.grams()).sum()
 }
 
 #[test]

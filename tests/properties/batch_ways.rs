@@ -2,7 +2,7 @@
 
 use std::num::NonZeroU16;
 
-use softcrumb::engine::batch::{BatchFigure, Scaled, BatchTarget, Way, scale};
+use softcrumb::engine::batch::{BatchFigure, BatchTarget, Scaled, Way, scale};
 use softcrumb::engine::quantity::{Factor, Mass};
 use softcrumb::sheet::{Sheet, examples};
 
@@ -10,7 +10,7 @@ use crate::batches::alike;
 
 /// Every example, asked for in a few ways; sheet and batch.
 fn asked() -> Vec<(Sheet, Scaled)> {
-    let wishes = [
+    let settings = [
         BatchTarget::Times(Factor::from_number(1.75).unwrap()),
         BatchTarget::Dough(Mass::from_grams(1234.5).unwrap()),
         BatchTarget::Pieces {
@@ -20,7 +20,7 @@ fn asked() -> Vec<(Sheet, Scaled)> {
     ];
     let mut asked = Vec::new();
     for (_, mut sheet) in examples() {
-        for wanted in wishes {
+        for wanted in settings {
             sheet.batch.wanted = wanted;
             let scaled = batch(&sheet);
             asked.push((sheet.clone(), scaled));

@@ -1,10 +1,10 @@
-//! Generated formulas, wishes and losses for the checks of batches.
+//! Generated formulas, settings and losses for the checks of batches.
 
 use std::num::NonZeroU16;
 
 use proptest::prelude::*;
 use proptest::test_runner::{Config, TestRunner};
-use softcrumb::engine::batch::{Losses, BatchTarget};
+use softcrumb::engine::batch::{BatchTarget, Losses};
 use softcrumb::engine::formula::{Formula, Line, LineAt, Part, PartKind};
 use softcrumb::engine::ingredients::{Food, Listed};
 use softcrumb::engine::quantity::{Factor, Mass, Share};

@@ -2,7 +2,9 @@
 
 use std::num::{NonZeroU16, NonZeroU32};
 
-use softcrumb::engine::class::{Class, ClassError, ClassSettings, OvenSettings, bowls, class, oven};
+use softcrumb::engine::class::{
+    Class, ClassError, ClassSettings, OvenSettings, bowls, class, oven,
+};
 use softcrumb::engine::quantity::{Mass, Minutes};
 use softcrumb::engine::tin::DOUGH_ROOM;
 use softcrumb::sheet::{Sheet, examples};
@@ -13,7 +15,7 @@ fn count(count: u16) -> NonZeroU16 {
     NonZeroU16::new(count).unwrap()
 }
 
-fn wishes(students: u16, at_bench: u16, loaves: u16, shown: u16) -> ClassSettings {
+fn settings(students: u16, at_bench: u16, loaves: u16, shown: u16) -> ClassSettings {
     ClassSettings {
         students: count(students),
         at_bench: count(at_bench),
@@ -24,10 +26,10 @@ fn wishes(students: u16, at_bench: u16, loaves: u16, shown: u16) -> ClassSetting
     }
 }
 
-fn made(sheet: &Sheet, wishes: ClassSettings) -> Result<Class, ClassError> {
+fn made(sheet: &Sheet, settings: ClassSettings) -> Result<Class, ClassError> {
     class(
         &sheet.formula,
-        wishes,
+        settings,
         sheet.batch.losses,
         sheet.batch.pieces,
     )
@@ -35,14 +37,14 @@ fn made(sheet: &Sheet, wishes: ClassSettings) -> Result<Class, ClassError> {
 
 /// Every student has a bench and every loaf its dough; the benches together are the whole.
 fn is_whole(sheet: &Sheet, made: &Class) {
-    let wishes = made.wishes;
+    let settings = made.settings;
     let benches = made.benches.iter();
     let students: u32 = benches
         .map(|one| one.count.get() * u32::from(one.students))
         .sum();
-    assert_eq!(students, u32::from(wishes.students.get()));
-    let loaves = u32::from(wishes.students.get()) * u32::from(wishes.loaves.get());
-    assert_eq!(made.loaves, loaves + u32::from(wishes.shown));
+    assert_eq!(students, u32::from(settings.students.get()));
+    let loaves = u32::from(settings.students.get()) * u32::from(settings.loaves.get());
+    assert_eq!(made.loaves, loaves + u32::from(settings.shown));
     for (part, own) in made.total.parts.iter().enumerate() {
         for (line, written) in own.lines.iter().enumerate() {
             let of = |bench: &softcrumb::engine::class::Bench| {
@@ -74,7 +76,7 @@ fn every_class_is_shared_out_whole_or_refused() {
         for at_bench in COUNTS {
             for loaves in [1, 3, u16::MAX] {
                 for shown in [0, 1] {
-                    match made(&sheet, wishes(students, at_bench, loaves, shown)) {
+                    match made(&sheet, settings(students, at_bench, loaves, shown)) {
                         Ok(class) => {
                             answered += 1;
                             is_whole(&sheet, &class);
@@ -92,7 +94,7 @@ fn every_class_is_shared_out_whole_or_refused() {
 #[test]
 fn an_odd_student_has_a_bench_and_the_teacher_too() {
     let (_, sheet) = examples().remove(0);
-    let class = made(&sheet, wishes(13, 2, 1, 1)).unwrap();
+    let class = made(&sheet, settings(13, 2, 1, 1)).unwrap();
     let benches: Vec<_> = class
         .benches
         .iter()
@@ -105,7 +107,7 @@ fn an_odd_student_has_a_bench_and_the_teacher_too() {
 #[test]
 fn bowls_are_as_many_as_benches_and_large_enough() {
     let (_, sheet) = examples().remove(0);
-    let class = made(&sheet, wishes(13, 2, 1, 1)).unwrap();
+    let class = made(&sheet, settings(13, 2, 1, 1)).unwrap();
     let needs = bowls(&class);
     for part in 0..sheet.formula.parts.len() {
         let count: u32 = needs

@@ -3,8 +3,8 @@
 use proptest::prelude::*;
 use softcrumb::engine::formula::{
     Account, Basis, Bread, Compared, Figure, Figures, Form, Formula, Hold, LineAt, Target,
-    WaterLedger, WhatIf, cautions, percentage, reach, scald, set_mass, set_paste_ratio,
-    set_percentage, set_part_mass, set_part_share, part_totals, swap,
+    WaterLedger, WhatIf, cautions, part_totals, percentage, reach, scald, set_mass, set_part_mass,
+    set_part_share, set_paste_ratio, set_percentage, swap,
 };
 use softcrumb::engine::ingredients::{Food, Listed};
 use softcrumb::engine::quantity::Mass;

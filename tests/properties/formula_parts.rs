@@ -2,8 +2,8 @@
 
 use proptest::prelude::*;
 use softcrumb::engine::formula::{
-    Basis, Formula, FormulaError, Line, PartKind, percentage, set_paste_ratio, set_percentage,
-    set_part_mass, set_part_share, part_totals,
+    Basis, Formula, FormulaError, Line, PartKind, part_totals, percentage, set_part_mass,
+    set_part_share, set_paste_ratio, set_percentage,
 };
 use softcrumb::engine::quantity::{Mass, Share};
 

@@ -2,8 +2,8 @@
 
 use softcrumb::engine::formula::{
     Basis, Figure, Form, Formula, FormulaError, Hold, LineAt, PartKind, Target, WaterLedger,
-    WhatIf, percentage, reach, scald, set_mass, set_paste_ratio, set_percentage, set_part_mass,
-    set_part_share, part_totals, swap,
+    WhatIf, part_totals, percentage, reach, scald, set_mass, set_part_mass, set_part_share,
+    set_paste_ratio, set_percentage, swap,
 };
 use softcrumb::engine::ingredients::{Food, Listed};
 use softcrumb::engine::quantity::{Mass, Share};

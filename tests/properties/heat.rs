@@ -2,7 +2,8 @@
 
 use proptest::prelude::*;
 use softcrumb::engine::heat::{
-    Air, Body, Matter, HeatPart, TemperatureStep, Exposure, ThermalMaterial, follow, latent_heat_of_fusion, mix,
+    Air, Body, Exposure, HeatPart, Matter, TemperatureStep, ThermalMaterial, follow,
+    latent_heat_of_fusion, mix,
 };
 use softcrumb::engine::quantity::{Heat, Length, Mass, SurfaceCoefficient};
 

@@ -4,8 +4,8 @@ use proptest::prelude::*;
 use proptest::sample::select;
 use softcrumb::engine::chocolate::{Melting, melt, melt_remedies};
 use softcrumb::engine::heat::{
-    Dough, Grain, Handling, Item, LiquidAnswer, LiquidRange, Material, Matter, HeatPart, Paste,
-    Scalded, ThermalMaterial, Surroundings, Vessel, cook, dough_temperature, liquid_for,
+    Dough, Grain, Handling, HeatPart, Item, LiquidAnswer, LiquidRange, Material, Matter, Paste,
+    Scalded, Surroundings, ThermalMaterial, Vessel, cook, dough_temperature, liquid_for,
 };
 use softcrumb::engine::ingredients::Listed;
 use softcrumb::engine::quantity::{Length, Share, TemperatureChange, WarmingRate};
@@ -20,8 +20,10 @@ fn any_dough() -> impl Strategy<Value = Dough> {
         Handling::Flour,
         Handling::AsItIs,
     ];
-    let item = (any_part(), select(handlings.to_vec()))
-        .prop_map(|(component, handling)| Item { component, handling });
+    let item = (any_part(), select(handlings.to_vec())).prop_map(|(component, handling)| Item {
+        component,
+        handling,
+    });
     let standing = (any_body(), any_matter(), 0.0..10.0f64).prop_map(|(body, matter, t)| Item {
         component: HeatPart {
             of: "".into(),

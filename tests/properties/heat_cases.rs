@@ -2,7 +2,9 @@
 
 use proptest::prelude::*;
 use proptest::sample::select;
-use softcrumb::engine::heat::{Air, Body, Material, Matter, HeatPart, Shape, Exposure, ThermalMaterial};
+use softcrumb::engine::heat::{
+    Air, Body, Exposure, HeatPart, Material, Matter, Shape, ThermalMaterial,
+};
 use softcrumb::engine::ingredients::Listed;
 use softcrumb::engine::quantity::{Length, Mass, Minutes, SurfaceCoefficient, Temperature};
 

@@ -1,8 +1,9 @@
 //! Questions about heat at the ends of every range are answered or refused.
 
 use softcrumb::engine::heat::{
-    Air, Body, Cooling, Dough, Handling, Item, Matter, HeatPart, RuleSet, Shape, Exposure, ThermalMaterial, advise,
-    boiling_at, boiling_under, cool, follow, ice_for, ice_in_water, mix, stand,
+    Air, Body, Cooling, Dough, Exposure, Handling, HeatPart, Item, Matter, RuleSet, Shape,
+    ThermalMaterial, advise, boiling_at, boiling_under, cool, follow, ice_for, ice_in_water, mix,
+    stand,
 };
 use softcrumb::engine::quantity::{
     Altitude, Heat, Length, Mass, Pressure, SurfaceCoefficient, Temperature, WarmingRate,
@@ -152,8 +153,18 @@ fn ice_is_never_more_than_the_water() {
         for target in [0.0, 10.0, 24.0, 60.0] {
             let dough = Dough {
                 items: vec![
-                    item(ThermalMaterial::Food(Matter::WATER), water, 20.0, Handling::Water),
-                    item(ThermalMaterial::Food(Matter::WATER), 500.0, 30.0, Handling::Flour),
+                    item(
+                        ThermalMaterial::Food(Matter::WATER),
+                        water,
+                        20.0,
+                        Handling::Water,
+                    ),
+                    item(
+                        ThermalMaterial::Food(Matter::WATER),
+                        500.0,
+                        30.0,
+                        Handling::Flour,
+                    ),
                 ],
                 vessel: None,
                 dry_flour: grams(300.0),

@@ -3,8 +3,8 @@
 use proptest::prelude::*;
 use softcrumb::engine::formula::{Form, Formula, PartKind};
 use softcrumb::engine::heat::{
-    Component, Dough, LiquidAnswer, LiquidRange, Material, Mixer, StartTemperatures, ThermalMaterial, Surroundings,
-    Vessel, cook, dough_of, dough_temperature, liquid_for, paste_of,
+    Component, Dough, LiquidAnswer, LiquidRange, Material, MixerEffect, StartTemperatures,
+    Surroundings, ThermalMaterial, Vessel, cook, dough_of, dough_temperature, liquid_for, paste_of,
 };
 use softcrumb::engine::quantity::Mass;
 
@@ -22,8 +22,8 @@ fn stores() -> StartTemperatures {
     }
 }
 
-fn mixer() -> Mixer {
-    Mixer {
+fn mixer() -> MixerEffect {
+    MixerEffect {
         vessel: Some(Vessel::new(Material::Steel, grams(900.0), celsius(18.0)).unwrap()),
         friction: Dough::MIXER,
         minutes: minutes(8.0),
@@ -44,11 +44,7 @@ fn made(formula: &Formula) -> f64 {
     let parts = formula.dough_parts();
     parts
         .map(|part| {
-            let lines: Mass = part
-                .lines
-                .iter()
-                .map(|line| Form::AsMade.mass(line))
-                .sum();
+            let lines: Mass = part.lines.iter().map(|line| Form::AsMade.mass(line)).sum();
             lines.less(part.steam).grams()
         })
         .sum()

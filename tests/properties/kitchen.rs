@@ -1,4 +1,4 @@
-//! A kitchen's questions of heat hold together, whatever the formula and the wishes.
+//! A kitchen's questions of heat hold together, whatever the formula and the settings.
 
 use proptest::prelude::*;
 use softcrumb::engine::formula::PartKind;
@@ -37,17 +37,17 @@ proptest! {
     #[test]
     fn a_kitchen_answers_for_any_formula(formula in wild(), degrees in -40.0..350.0f64) {
         let kitchen = Kitchen { room: celsius(degrees), ..Kitchen::default() };
-        let wishes = HeatSettings { standing: Minutes::from_minutes(30.0).unwrap(), ..HeatSettings::default() };
-        if let Ok(bowl) = bowlful(&formula, &kitchen, &wishes)
+        let settings = HeatSettings { standing: Minutes::from_minutes(30.0).unwrap(), ..HeatSettings::default() };
+        if let Ok(bowl) = bowlful(&formula, &kitchen, &settings)
             && let Ok(came) = dough_temperature(&bowl.dough)
         {
-            let told = shares(&bowl, &came, wishes.dough).unwrap();
+            let told = shares(&bowl, &came, settings.dough).unwrap();
             prop_assert!(told.iter().all(|share| share.heat.joules().is_finite()));
         }
         for part in 0..formula.parts.len() {
-            if let Ok(Some(asked)) = paste(&formula, part, &kitchen, &wishes.paste)
+            if let Ok(Some(asked)) = paste(&formula, part, &kitchen, &settings.paste)
                 && let Ok(cooked) = cook(&asked)
-                && let Ok(plan) = cooling_plan(&formula.parts[part], cooked.temperature, &kitchen, &wishes.cooling)
+                && let Ok(plan) = cooling_plan(&formula.parts[part], cooked.temperature, &kitchen, &settings.cooling)
             {
                 prop_assert!(plan.follow().is_ok());
             }
@@ -103,10 +103,10 @@ fn a_step_that_is_taken_reaches_what_it_promised() {
             continue;
         };
         for remedy in &out.remedies {
-            let (mut formula, mut wishes) = (sheet.formula.clone(), sheet.heat.clone());
+            let (mut formula, mut settings) = (sheet.formula.clone(), sheet.heat.clone());
             pour_at(&mut formula, out.best).unwrap();
-            take_step(&mut formula, &mut wishes, bowl.dough.minutes, remedy.step).unwrap();
-            let after = bowlful(&formula, &kitchen, &wishes).unwrap();
+            take_step(&mut formula, &mut settings, bowl.dough.minutes, remedy.step).unwrap();
+            let after = bowlful(&formula, &kitchen, &settings).unwrap();
             let now = dough_temperature(&after.dough).unwrap().temperature;
             assert!(
                 (now - remedy.reaches).kelvin().abs() < 0.15,
@@ -133,9 +133,9 @@ fn longer_on_the_bench_and_thicker_is_never_colder_sooner() {
             let start = cook(&asked).unwrap().temperature;
             let mut before = 0.0;
             for bench in [0.0, 20.0, 60.0, 180.0] {
-                let mut wishes = sheet.heat.cooling;
-                wishes.bench = Minutes::from_minutes(bench).unwrap();
-                let plan = cooling_plan(own, start, &kitchen, &wishes).unwrap();
+                let mut settings = sheet.heat.cooling;
+                settings.bench = Minutes::from_minutes(bench).unwrap();
+                let plan = cooling_plan(own, start, &kitchen, &settings).unwrap();
                 let cold = plan.follow().unwrap().stages[1].ended.unwrap().minutes();
                 assert!(cold >= before, "{bench} min: {cold} after {before}");
                 before = cold;

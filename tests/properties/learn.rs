@@ -1,6 +1,6 @@
 //! Learning from simulated kitchens: known truths, noise, and one wild entry in ten.
 
-use softcrumb::engine::learn::{Observation, MeasuredDuration, Weighed, learn};
+use softcrumb::engine::learn::{MeasuredDuration, Observation, Weighed, learn};
 use softcrumb::engine::quantity::{Mass, Temperature, WarmingRate};
 use softcrumb::engine::rise::ReferenceRise;
 

@@ -5,7 +5,7 @@ use std::num::NonZeroU16;
 use base64::Engine;
 use base64::engine::general_purpose::URL_SAFE_NO_PAD;
 use proptest::prelude::*;
-use softcrumb::engine::batch::{Losses, BatchTarget};
+use softcrumb::engine::batch::{BatchTarget, Losses};
 use softcrumb::engine::formula::{Bread, Formula};
 use softcrumb::engine::quantity::{Factor, Share, Temperature};
 use softcrumb::sheet::record::{

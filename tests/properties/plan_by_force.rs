@@ -57,7 +57,7 @@ fn keeps(plan: &Plan, lasts: &[i64], table: i64, around: &Around) -> bool {
     })
 }
 
-/// The least that lengths must leave their wishes, in quarters; `None` where nothing will do.
+/// The least that lengths must leave their settings, in quarters; `None` where nothing will do.
 fn by_force(plan: &Plan, table: i64, around: &Around) -> Option<i64> {
     let limits: Vec<(i64, i64, i64)> = plan
         .steps()

@@ -4,7 +4,7 @@ use std::num::NonZeroU16;
 
 use softcrumb::engine::class::{OvenSettings, oven};
 use softcrumb::engine::plan::{
-    Aim, Around, Change, Conflict, Edit, Loads, Plan, PlanError, Solved, Timed, StepKind, edited,
+    Aim, Around, Change, Conflict, Edit, Loads, Plan, PlanError, Solved, StepKind, Timed, edited,
     solve, usual,
 };
 use softcrumb::engine::quantity::Minutes;
@@ -48,12 +48,12 @@ fn helped() -> Around {
 #[test]
 fn the_loads_of_a_class_go_in_and_begin_when_the_oven_says() {
     for (loaves, places, between) in [(13, 6, 10.0), (13, 5, 0.0), (7, 1, 4.0)] {
-        let wishes = OvenSettings {
+        let settings = OvenSettings {
             places: NonZeroU16::new(places).unwrap(),
             bake: minutes(25.0),
             between: minutes(between),
         };
-        let run = oven(loaves.try_into().unwrap(), wishes).unwrap();
+        let run = oven(loaves.try_into().unwrap(), settings).unwrap();
         let count = u16::try_from(run.loads.len()).unwrap();
         let plan = plan(0, loads(count, between, true));
         let solved = solved(&plan, &helped());

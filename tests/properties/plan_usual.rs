@@ -1,8 +1,8 @@
 //! The usual plans of the examples, and their edits.
 
 use softcrumb::engine::plan::{
-    Aim, Around, Conflict, Done, Edit, DurationRange, Loads, Plan, PlanError, StepAt, Times, StepKind, edited,
-    solve, usual,
+    Aim, Around, Conflict, Done, DurationRange, Edit, Loads, Plan, PlanError, StepAt, StepKind,
+    Times, edited, solve, usual,
 };
 use softcrumb::engine::quantity::Minutes;
 use softcrumb::sheet::examples;
@@ -117,7 +117,7 @@ fn the_usual_steps_follow_the_parts() {
 fn changed_in_five_ways() -> Plan {
     let plan = plan(0);
     let edits = [
-        Edit::DurationRange {
+        Edit::Duration {
             step: step(StepKind::Rest, 0),
             minutes: minutes(25.0),
         },

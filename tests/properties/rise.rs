@@ -6,18 +6,19 @@ use softcrumb::engine::heat::{Air, Curve, Exposure, follow};
 use softcrumb::engine::kitchen::{HeatSettings, Kitchen, Known, night, rising};
 use softcrumb::engine::quantity::{Factor, Minutes, Share, Temperature};
 use softcrumb::engine::rise::{
-    ReferenceRise, Cardinal, RiseAsked, RiseError, RiseSettings, rise, equivalent_time, steady, yeast_activity,
+    Cardinal, ReferenceRise, RiseAsked, RiseError, RiseSettings, equivalent_time, rise, steady,
+    yeast_activity,
 };
 use softcrumb::sheet::examples;
 
 use crate::dough::cases;
 use crate::heat_cases::{any_body, any_stay, celsius, minutes};
 
-fn asked(anchor: ReferenceRise, vigour: f64) -> RiseAsked {
+fn asked(anchor: ReferenceRise, yeast_activity: f64) -> RiseAsked {
     RiseAsked {
         anchor,
         cardinal: Cardinal::DOUGH,
-        vigour: Factor::from_number(vigour).unwrap(),
+        yeast_activity: Factor::from_number(yeast_activity).unwrap(),
         volume: Factor::TWO,
     }
 }
@@ -29,14 +30,14 @@ proptest! {
 
     #[test]
     fn a_constant_temperature_is_the_closed_form(
-        known in 5.0..600.0f64, then in 12.0..42.0f64, now in 8.0..44.0f64, vigour in 0.3..3.0f64,
+        known in 5.0..600.0f64, then in 12.0..42.0f64, now in 8.0..44.0f64, yeast_activity in 0.3..3.0f64,
     ) {
         let anchor = ReferenceRise::stated(minutes(known), celsius(then));
         let rate = |t: f64| Cardinal::DOUGH.rate(celsius(t)).fraction();
-        let closed = known * rate(then) / rate(now) / vigour;
+        let closed = known * rate(then) / rate(now) / yeast_activity;
         prop_assume!(closed < LONG);
         let course = steady(celsius(now), minutes(LONG)).unwrap();
-        let risen = rise(&course, &asked(anchor, vigour)).unwrap();
+        let risen = rise(&course, &asked(anchor, yeast_activity)).unwrap();
         prop_assert!((risen.due.minutes() / closed - 1.0).abs() < 1e-9);
         prop_assert!((risen.soonest.minutes() / closed * 1.2 - 1.0).abs() < 1e-9);
         if let Some(latest) = risen.latest {
@@ -107,15 +108,15 @@ proptest! {
             fridge: celsius(cold),
             ..Kitchen::default()
         };
-        let wishes = RiseSettings {
+        let settings = RiseSettings {
             bench: minutes(bench),
             fridge: minutes(fridge),
             ..RiseSettings::default()
         };
         let (_, sheet) = examples().remove(0);
-        let night = night(&sheet.formula, 1, &kitchen, &wishes, celsius(26.0)).unwrap();
-        prop_assert!(night.chilled_at_once.equals < night.spent.equals);
-        prop_assert!(night.spent.equals < night.never_chilled.equals);
+        let night = night(&sheet.formula, 1, &kitchen, &settings, celsius(26.0)).unwrap();
+        prop_assert!(night.chilled_at_once.equals < night.equivalent_time.equals);
+        prop_assert!(night.equivalent_time.equals < night.never_chilled.equals);
     }
 }
 
@@ -137,13 +138,13 @@ fn a_dough_that_warms_is_up_between_the_times_of_both_ends() {
             dough: celsius(start),
             ..HeatSettings::default()
         };
-        let wishes = RiseSettings::default();
+        let settings = RiseSettings::default();
         let rising = rising(
             &sheet.formula,
             &kitchen,
             &heat,
-            &wishes,
-            &Known::stated(&wishes),
+            &settings,
+            &Known::stated(&settings),
         );
         let due = rising.bulk.unwrap().due.minutes();
         let (one, other) = (at(start), at(place));
@@ -159,12 +160,12 @@ fn a_dough_that_warms_is_up_between_the_times_of_both_ends() {
 fn the_sum_along_the_course_does_not_depend_on_its_steps() {
     let (_, sheet) = examples().remove(0);
     let kitchen = Kitchen::default();
-    let wishes = RiseSettings::default();
-    let coarse = night(&sheet.formula, 1, &kitchen, &wishes, celsius(26.0)).unwrap();
+    let settings = RiseSettings::default();
+    let coarse = night(&sheet.formula, 1, &kitchen, &settings, celsius(26.0)).unwrap();
     let mut quarters = Vec::new();
     for (total, place) in [
-        (wishes.bench, kitchen.room),
-        (wishes.fridge, kitchen.fridge),
+        (settings.bench, kitchen.room),
+        (settings.fridge, kitchen.fridge),
     ] {
         let quarter = minutes(total.minutes() / 4.0);
         quarters.extend(
@@ -176,8 +177,8 @@ fn the_sum_along_the_course_does_not_depend_on_its_steps() {
     }
     let body = ball_of(&sheet, &kitchen);
     let fine = follow(&body, kitchen.room, &quarters).unwrap();
-    let fine = spent(&fine, Cardinal::DOUGH, celsius(26.0)).unwrap();
-    let ratio = coarse.spent.equals.minutes() / fine.equals.minutes();
+    let fine = equivalent_time(&fine, Cardinal::DOUGH, celsius(26.0)).unwrap();
+    let ratio = coarse.equivalent_time.equals.minutes() / fine.equals.minutes();
     assert!((ratio - 1.0).abs() < 0.002, "{ratio}");
 }
 
@@ -192,11 +193,11 @@ fn ball_of(sheet: &softcrumb::sheet::Sheet, kitchen: &Kitchen) -> softcrumb::eng
         .unwrap()
 }
 
-/// Twice the yeast is twice the vigour, and half the time.
+/// Twice the yeast is twice the yeast_activity, and half the time.
 #[test]
 fn twice_the_yeast_is_twice_as_fast_and_sugar_is_slower() {
     let (_, sheet) = examples().remove(0);
-    let before = vigour(&sheet.formula, Form::AsWritten).unwrap();
+    let before = yeast_activity(&sheet.formula, Form::AsWritten).unwrap();
     let mut formula = sheet.formula.clone();
     for part in &mut formula.parts {
         for line in &mut part.lines {
@@ -205,7 +206,7 @@ fn twice_the_yeast_is_twice_as_fast_and_sugar_is_slower() {
             }
         }
     }
-    let twice = vigour(&formula, Form::AsWritten).unwrap();
+    let twice = yeast_activity(&formula, Form::AsWritten).unwrap();
     let ratio = twice.against(&before).unwrap().number();
     assert!((ratio - 2.0).abs() < 1e-9, "{ratio}");
     let sugar = formula.parts[2]
@@ -214,15 +215,17 @@ fn twice_the_yeast_is_twice_as_fast_and_sugar_is_slower() {
         .find(|line| line.food.role() == softcrumb::engine::ingredients::Role::Sugar)
         .unwrap();
     sugar.mass = sugar.mass.times(Factor::TWO);
-    let sweet = vigour(&formula, Form::AsWritten).unwrap();
+    let sweet = yeast_activity(&formula, Form::AsWritten).unwrap();
     assert!(sweet.against(&twice).unwrap().number() < 1.0);
     formula.parts.retain(|part| {
-        part
-            .lines
+        part.lines
             .iter()
             .all(|line| line.food.role() != softcrumb::engine::ingredients::Role::Yeast)
     });
-    assert_eq!(vigour(&formula, Form::AsWritten), Err(RiseError::NoYeast));
+    assert_eq!(
+        yeast_activity(&formula, Form::AsWritten),
+        Err(RiseError::NoYeast)
+    );
     let none = Minutes::ZERO;
     let course = steady(celsius(26.0), none).unwrap();
     let anchor = ReferenceRise::stated(minutes(60.0), celsius(26.0));

@@ -35,8 +35,16 @@ fn share(fraction: f64) -> Share {
 /// Anything that could stand on a label, chocolate or not: parts in any ratio up to the whole.
 fn food() -> impl Strategy<Value = Composition> {
     let component = || prop_oneof![1 => Just(0.0), 4 => 0.0..1.0_f64];
-    (component(), component(), component(), component(), component(), component(), 0.2..1.0_f64).prop_map(
-        |(water, fat, sugars, protein, fibre, ash, filled)| {
+    (
+        component(),
+        component(),
+        component(),
+        component(),
+        component(),
+        component(),
+        0.2..1.0_f64,
+    )
+        .prop_map(|(water, fat, sugars, protein, fibre, ash, filled)| {
             let sum = (water + fat + sugars + protein + fibre + ash).max(1e-9) / filled;
             Composition {
                 water: share(water / sum),
@@ -49,8 +57,7 @@ fn food() -> impl Strategy<Value = Composition> {
                 sodium: share(ash / sum / 3.0),
                 ..Composition::default()
             }
-        },
-    )
+        })
 }
 
 fn water() -> Composition {

@@ -4,8 +4,8 @@
 //! that its notes name are held to be misprints: we must *not* agree with them.
 
 use softcrumb::engine::formula::{
-    Basis, Figure, Figures, Form, Formula, Line, LineAt, Part, PartKind, percentage,
-    set_percentage, set_part_mass, part_totals,
+    Basis, Figure, Figures, Form, Formula, Line, LineAt, Part, PartKind, part_totals, percentage,
+    set_part_mass, set_percentage,
 };
 use softcrumb::engine::quantity::{Mass, Share};
 
@@ -239,10 +239,7 @@ fn a_paste_has_its_printed_ratio() {
                 temperature: None,
             }],
         };
-        let ratio = part_totals(&formula, 0)
-            .unwrap()
-            .liquid_to_flour()
-            .unwrap();
+        let ratio = part_totals(&formula, 0).unwrap().liquid_to_flour().unwrap();
         agrees_within(ratio.fraction(), printed, 1e-12);
     }
 }

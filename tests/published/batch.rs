@@ -2,7 +2,7 @@
 
 use std::num::{NonZeroU16, NonZeroU32};
 
-use softcrumb::engine::batch::{Losses, Scaled, BatchTarget, Weighing, divide, round, scale};
+use softcrumb::engine::batch::{BatchTarget, Losses, Scaled, Weighing, divide, round, scale};
 use softcrumb::engine::formula::{Formula, Line, LineAt, Part, PartKind};
 use softcrumb::engine::ingredients::{Food, Listed};
 use softcrumb::engine::quantity::{Division, Mass, Share};
@@ -38,11 +38,7 @@ fn made(formula: &Formula, wanted: BatchTarget, losses: Losses) -> Scaled {
 }
 
 fn weights(scaled: &Scaled) -> Vec<f64> {
-    let lines = scaled
-        .formula
-        .parts
-        .iter()
-        .flat_map(|part| &part.lines);
+    let lines = scaled.formula.parts.iter().flat_map(|part| &part.lines);
     lines.map(|line| line.mass.grams()).collect()
 }
 

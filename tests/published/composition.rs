@@ -2,7 +2,7 @@
 
 use std::collections::BTreeSet;
 
-use softcrumb::engine::ingredients::{Ingredient, Listed, Constituent, Source};
+use softcrumb::engine::ingredients::{Constituent, Ingredient, Listed, Source};
 use softcrumb::engine::quantity::Share;
 
 use crate::table::{CIQUAL, SR28, figure, row_numbered, rows};
@@ -21,15 +21,19 @@ fn same(row: &Ingredient, component: Constituent, cell: Option<f64>) {
             let off = (ours.percent() - printed).abs();
             assert!(
                 off < 1e-9,
-                "{} {part:?}: {} is not {printed}",
+                "{} {component:?}: {} is not {printed}",
                 row.name,
                 ours.percent()
             );
-            assert!(!named, "{} {part:?} is printed, not worked out", row.name);
+            assert!(
+                !named,
+                "{} {component:?} is printed, not worked out",
+                row.name
+            );
         }
         None => assert!(
             named || ours == Share::NONE && nothing_to_tell(row, component),
-            "{} {part:?} has no figure and nobody is told",
+            "{} {component:?} has no figure and nobody is told",
             row.name
         ),
     }

@@ -1,6 +1,6 @@
 //! Conduction against the exact series and textbook examples.
 
-use softcrumb::engine::heat::{Air, Body, Curve, Probe, Shape, Exposure, follow, follow_on};
+use softcrumb::engine::heat::{Air, Body, Curve, Exposure, Probe, Shape, follow, follow_on};
 use softcrumb::engine::quantity::{
     Conductivity, Density, Length, Mass, Minutes, SpecificHeat, SurfaceCoefficient, Temperature,
 };

@@ -1,6 +1,6 @@
 //! Conduction through one stay after another against a general solver.
 
-use softcrumb::engine::heat::{Air, Body, Shape, Exposure, follow};
+use softcrumb::engine::heat::{Air, Body, Exposure, Shape, follow};
 use softcrumb::engine::quantity::{
     Conductivity, Density, Length, Mass, Minutes, SpecificHeat, SurfaceCoefficient, Temperature,
 };

@@ -151,7 +151,7 @@ fn a_cold_preferment_stands_an_hour_or_two() {
     );
     let at = stood
         .curve
-        .at(stood.minutes, softcrumb::engine::heat::Place::Mean)
+        .at(stood.minutes, softcrumb::engine::heat::Probe::Mean)
         .unwrap();
     agrees_within(at.celsius(), "15", 0.01);
     assert!(

@@ -1,8 +1,8 @@
 //! Dough temperatures against facts of the trade.
 
 use softcrumb::engine::heat::{
-    Body, Dough, DoughStep, Handling, Item, LiquidAnswer, LiquidRange, Material, Matter, HeatPart,
-    Shape, ThermalMaterial, Surroundings, Vessel, dough_temperature, liquid_for,
+    Body, Dough, DoughStep, Handling, HeatPart, Item, LiquidAnswer, LiquidRange, Material, Matter,
+    Shape, Surroundings, ThermalMaterial, Vessel, dough_temperature, liquid_for,
 };
 use softcrumb::engine::ingredients::Listed;
 use softcrumb::engine::quantity::{Length, Mass, Minutes, Temperature, WarmingRate};
@@ -51,7 +51,10 @@ fn cold_morning() -> Dough {
         Matter::blend(&[(grams(flour_g), flour), (grams(liquid_g), Matter::WATER)]).unwrap()
     };
     let (paste, preferment) = (wet(30.0, 60.0), wet(160.0, 90.0));
-    let item = |component: HeatPart, handling| Item { component, handling };
+    let item = |component: HeatPart, handling| Item {
+        component,
+        handling,
+    };
     Dough {
         items: vec![
             item(
@@ -180,7 +183,10 @@ fn liquid_poured_as_told_makes_the_dough_as_wished() {
 
 /// 500 g of flour at 30 °C, 300 g of water, ten minutes at a fast speed.
 fn warm_kitchen() -> Dough {
-    let item = |component, handling| Item { component, handling };
+    let item = |component, handling| Item {
+        component,
+        handling,
+    };
     Dough {
         items: vec![
             item(food("flour", 500.0, matter(1), 30.0), Handling::Flour),

@@ -1,7 +1,7 @@
 //! The handbooks' factor method against their examples, and against the balance of heat.
 
 use softcrumb::engine::heat::{
-    Dough, Handling, Item, Matter, Part, ThermalMaterial, dough_temperature, factor_method,
+    Dough, Handling, HeatPart, Item, Matter, ThermalMaterial, dough_temperature, factor_method,
 };
 use softcrumb::engine::ingredients::Listed;
 use softcrumb::engine::quantity::{Mass, Minutes, Temperature, TemperatureChange, WarmingRate};
@@ -24,8 +24,8 @@ fn matter(number: u16) -> Matter {
     Matter::of(&Listed::numbered(number).unwrap().row().composition()).unwrap()
 }
 
-fn food(of: &'static str, g: f64, matter: Matter, t: f64) -> Part {
-    Part {
+fn food(of: &'static str, g: f64, matter: Matter, t: f64) -> HeatPart {
+    HeatPart {
         of: of.into(),
         mass: grams(g),
         stuff: ThermalMaterial::Food(matter),

@@ -1,6 +1,6 @@
 //! Mixes and ice water against worked examples.
 
-use softcrumb::engine::heat::{Matter, HeatPart, ThermalMaterial, ice_in_water, mix};
+use softcrumb::engine::heat::{HeatPart, Matter, ThermalMaterial, ice_in_water, mix};
 use softcrumb::engine::quantity::{Heat, Mass, SpecificHeat, Temperature};
 
 use crate::printed::{agrees, agrees_within, number};

@@ -2,8 +2,8 @@
 
 use softcrumb::engine::quantity::{Factor, Mass, Minutes, Share, Temperature};
 use softcrumb::engine::rise::{
-    ReferenceRise, Cardinal, RiseAsked, RiseError, Risen, YeastActivity, YeastKind, rise, salt_factor, steady,
-    sugar_factor,
+    Cardinal, ReferenceRise, RiseAsked, RiseError, Risen, YeastActivity, YeastKind, rise,
+    salt_factor, steady, sugar_factor,
 };
 
 use crate::printed::{agrees, agrees_within, number};
@@ -66,7 +66,7 @@ fn at_rest(anchor: ReferenceRise, at: Temperature) -> Risen {
     let asked = RiseAsked {
         anchor,
         cardinal: Cardinal::DOUGH,
-        vigour: Factor::ONE,
+        yeast_activity: Factor::ONE,
         volume: Factor::TWO,
     };
     rise(&course, &asked).unwrap()

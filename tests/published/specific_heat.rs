@@ -1,6 +1,8 @@
 //! Specific heats, conductivities and densities by composition.
 
-use softcrumb::engine::heat::{Component, Matter, Properties, TemperatureStep, latent_heat_of_fusion};
+use softcrumb::engine::heat::{
+    Component, Matter, Properties, TemperatureStep, latent_heat_of_fusion,
+};
 use softcrumb::engine::ingredients::{Composition, Listed};
 use softcrumb::engine::quantity::{Mass, Share, Temperature};
 

@@ -1,8 +1,6 @@
 //! What is usual for a bread, against published formulas of that kind.
 
-use softcrumb::engine::formula::{
-    Bread, Caution, Figure, Formula, Line, Part, PartKind, cautions,
-};
+use softcrumb::engine::formula::{Bread, Caution, Figure, Formula, Line, Part, PartKind, cautions};
 use softcrumb::engine::ingredients::{Food, Listed};
 use softcrumb::engine::quantity::Mass;
 

@@ -37,10 +37,7 @@ fn an_ingredient_brings_the_water_that_its_table_prints() {
         (600, "76.15"),
         (710, "17.10"),
     ] {
-        let formula = dough(
-            PartKind::Final,
-            &[(STRONG_FLOUR, "100"), (numbered, "100")],
-        );
+        let formula = dough(PartKind::Final, &[(STRONG_FLOUR, "100"), (numbered, "100")]);
         let figures = Figures::of(&formula, Form::AsWritten);
         agrees(figures.share(Figure::TrueWater).unwrap().percent(), printed);
         let with_flours_own = figures.share(Figure::TotalWater).unwrap().percent();

@@ -32,7 +32,7 @@ fn asked<T>(bench: &Bench, now: Moment, ask: impl FnOnce(&DayAsked) -> T) -> T {
     ask(&DayAsked {
         sheet: &first(),
         kitchen: &Kitchen::default(),
-        wishes: &DaySettings::default(),
+        settings: &DaySettings::default(),
         learnt: &Learnt::default(),
         weighed: None,
         zone: &Zone::default(),
@@ -100,23 +100,23 @@ fn a_rise_that_begins_late_is_up_in_time_in_a_warmer_place() {
 #[test]
 fn no_other_place_is_nearer_to_the_wished_time() {
     let (sheet, kitchen) = (first(), Kitchen::default());
-    let wishes = RiseSettings::default();
-    let known = Known::stated(&wishes);
+    let settings = RiseSettings::default();
+    let known = Known::stated(&settings);
     let heat = HeatSettings {
         dough: at(23.0),
         ..HeatSettings::default()
     };
     let due_at = |celsius: f64| {
-        let wishes = RiseSettings {
+        let settings = RiseSettings {
             bulk_place: Some(at(celsius)),
-            ..wishes
+            ..settings
         };
-        let rising = rising(&sheet.formula, &kitchen, &heat, &wishes, &known);
+        let rising = rising(&sheet.formula, &kitchen, &heat, &settings, &known);
         rising.bulk.ok().map(|risen| risen.due.minutes())
     };
     for wanted in [20.0, 45.0, 60.0, 75.0, 100.0, 160.0, 400.0] {
         let asked = (WhichRise::Bulk, minutes(wanted));
-        let place = rise_place(&sheet.formula, &kitchen, &heat, &wishes, &known, asked).unwrap();
+        let place = rise_place(&sheet.formula, &kitchen, &heat, &settings, &known, asked).unwrap();
         let miss = (place.due.minutes() - wanted).abs();
         for celsius in 10..=35 {
             if let Some(due) = due_at(f64::from(celsius)) {
@@ -130,7 +130,7 @@ fn no_other_place_is_nearer_to_the_wished_time() {
 fn a_paste_that_is_too_warm_must_wait_and_the_colder_it_is_the_less() {
     let (sheet, kitchen, heat) = (first(), Kitchen::default(), HeatSettings::default());
     let needs = |work, celsius| {
-        still_needs(&sheet.formula, &kitchen, &heat, (work, 0), at(celsius)).unwrap()
+        time_to_target(&sheet.formula, &kitchen, &heat, (work, 0), at(celsius)).unwrap()
     };
     for work in [StepKind::CoolPaste, StepKind::ChillPaste] {
         let mut before = Minutes::ZERO;
@@ -150,7 +150,7 @@ fn a_paste_that_is_too_warm_must_wait_and_the_colder_it_is_the_less() {
         ..HeatSettings::default()
     };
     let needs = |celsius| {
-        still_needs(
+        time_to_target(
             &sheet.formula,
             &kitchen,
             &warm_up,
@@ -165,9 +165,18 @@ fn a_paste_that_is_too_warm_must_wait_and_the_colder_it_is_the_less() {
     assert!(needs(fridge + 3.0).there < needs(fridge).there);
     assert_eq!(needs(20.5).there, Minutes::ZERO);
     assert_eq!(measured_at(StepKind::WarmUp, 0, &sheet.formula), [0, 1]);
-    assert_eq!(measured_at(StepKind::ChillPreferment, 1, &sheet.formula), [1]);
+    assert_eq!(
+        measured_at(StepKind::ChillPreferment, 1, &sheet.formula),
+        [1]
+    );
     assert!(measured_at(StepKind::Bulk, 0, &sheet.formula).is_empty());
-    let nothing = still_needs(&sheet.formula, &kitchen, &heat, (StepKind::Bulk, 0), at(5.0));
+    let nothing = time_to_target(
+        &sheet.formula,
+        &kitchen,
+        &heat,
+        (StepKind::Bulk, 0),
+        at(5.0),
+    );
     assert!(nothing.is_err());
 }
 
@@ -182,7 +191,7 @@ fn whatever_is_measured_is_answered() {
                     let heat = HeatSettings::default();
                     let kitchen = Kitchen::default();
                     let asked = (work, part);
-                    let found = still_needs(&sheet.formula, &kitchen, &heat, asked, measured);
+                    let found = time_to_target(&sheet.formula, &kitchen, &heat, asked, measured);
                     if let Ok(needs) = found {
                         assert!(needs.there.minutes() <= 1440.0);
                     }

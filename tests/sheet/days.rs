@@ -1,7 +1,7 @@
-//! Records of the day: wishes, log and bench come back as they were, and damage is answered.
+//! Records of the day: settings, log and bench come back as they were, and damage is answered.
 
 use softcrumb::engine::formula::LineAt;
-use softcrumb::engine::learn::{Observation, MeasuredDuration, Weighed};
+use softcrumb::engine::learn::{MeasuredDuration, Observation, Weighed};
 use softcrumb::engine::plan::{Edit, Loads, StepAt, StepKind};
 use softcrumb::engine::quantity::{Mass, Minutes, Share, Temperature};
 use softcrumb::engine::rise::YeastActivity;
@@ -29,8 +29,8 @@ pub(crate) const fn step(work: StepKind, of: u16) -> StepAt {
 }
 
 /// Everything filled in.
-pub(crate) fn wishes() -> DaySettings {
-    let mut wishes = DaySettings {
+pub(crate) fn settings() -> DaySettings {
+    let mut settings = DaySettings {
         target: Target::Table(ms(1_774_800_000_000.0)),
         sleep: Some(Sleep {
             from: Clock::from_hour(22, 15).unwrap(),
@@ -39,7 +39,7 @@ pub(crate) fn wishes() -> DaySettings {
         one_pair_of_hands: false,
         loads: Loads::of(3.try_into().unwrap()),
         edits: vec![
-            Edit::DurationRange {
+            Edit::Duration {
                 step: step(StepKind::Rest, 0),
                 minutes: minutes(22.5),
             },
@@ -59,11 +59,11 @@ pub(crate) fn wishes() -> DaySettings {
         ],
         ..DaySettings::default()
     };
-    wishes.rises.proof_place = Temperature::from_celsius(29.5).ok();
-    wishes.rises.bulk_place = Temperature::from_celsius(27.0).ok();
+    settings.rises.proof_place = Temperature::from_celsius(29.5).ok();
+    settings.rises.bulk_place = Temperature::from_celsius(27.0).ok();
     let share = |component: f64| Share::from_fraction(component).unwrap();
-    wishes.rises.dough = YeastActivity::of(share(0.025), share(0.1), share(0.018)).ok();
-    wishes
+    settings.rises.dough = YeastActivity::of(share(0.025), share(0.1), share(0.018)).ok();
+    settings
 }
 
 pub(crate) fn bake(number: u64) -> Bake {
@@ -141,7 +141,7 @@ pub(crate) fn bench() -> Bench {
 
 #[test]
 fn everything_comes_back() {
-    assert_eq!(read_day(&write_day(&wishes())), Ok(wishes()));
+    assert_eq!(read_day(&write_day(&settings())), Ok(settings()));
     let sleepless = DaySettings {
         sleep: None,
         target: Target::From(ms(1.0)),

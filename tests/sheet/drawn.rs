@@ -2,7 +2,7 @@
 
 use std::num::NonZeroU16;
 
-use softcrumb::engine::batch::{Losses, BatchTarget};
+use softcrumb::engine::batch::{BatchTarget, Losses};
 use softcrumb::engine::formula::{Bread, Formula, Line, LineAt, Part, PartKind};
 use softcrumb::engine::ingredients::{Allergen, Food, Label, Listed, OwnFood, Role};
 use softcrumb::engine::quantity::{Factor, Mass, Share, Temperature};

@@ -2,8 +2,8 @@
 
 use softcrumb::engine::heat::{HeatFrom, Material, Phase, RuleSet, Shape};
 use softcrumb::engine::kitchen::{
-    BakeSettings, BoilsBy, Bowl, CoolingSettings, HeatSettings, Kitchen, KnownBake, MeltSettings, Mixer,
-    Oven, PasteSettings, Scales,
+    BakeSettings, BoilsBy, Bowl, CoolingSettings, HeatSettings, Kitchen, KnownBake, MeltSettings,
+    Mixer, Oven, PasteSettings, Scales,
 };
 use softcrumb::engine::quantity::{
     Altitude, Division, Length, Minutes, Pressure, Temperature, TemperatureChange, WarmingRate,

@@ -9,10 +9,7 @@ fn main_example() -> Sheet {
 }
 
 fn of_flour(sheet: &Sheet, wanted: impl Fn(&softcrumb::engine::formula::Line) -> bool) -> f64 {
-    let lines = sheet
-        .formula
-        .dough_parts()
-        .flat_map(|part| &part.lines);
+    let lines = sheet.formula.dough_parts().flat_map(|part| &part.lines);
     let grams: f64 = lines
         .filter(|line| wanted(line))
         .map(|line| line.mass.grams())

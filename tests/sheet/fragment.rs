@@ -31,5 +31,8 @@ fn anything_else_is_unknown_or_empty() {
     ] {
         assert_eq!(Fragment::read(text), Fragment::Unknown, "{text}");
     }
-    assert_eq!(Fragment::read("#loaf="), Fragment::SharedFormula(String::new()));
+    assert_eq!(
+        Fragment::read("#loaf="),
+        Fragment::SharedFormula(String::new())
+    );
 }

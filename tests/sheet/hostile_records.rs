@@ -2,7 +2,7 @@
 
 use softcrumb::engine::quantity::Mass;
 use softcrumb::sheet::record::{
-    FILE_LIMIT, RECORD_LIMIT, RecordError, RecordFault, Expected, read_file, read_kitchen,
+    Expected, FILE_LIMIT, RECORD_LIMIT, RecordError, RecordFault, read_file, read_kitchen,
     read_settings, read_sheet, read_shelf, write_kitchen, write_sheet,
 };
 use softcrumb::sheet::{Kitchen, examples};

@@ -147,7 +147,7 @@ fn measures_come_back_as_about_the_weight_they_told() {
             };
             assert!(
                 (told - grams).abs() <= off * 1.000_001,
-                "{grams} g of {food:?}: {parts:?}"
+                "{grams} g of {food:?}: {components:?}"
             );
             seen += 1;
         }

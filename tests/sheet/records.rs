@@ -3,11 +3,11 @@
 use crate::drawn::Draw;
 use softcrumb::engine::quantity::Mass;
 use softcrumb::sheet::record::{
-    FormulaInFile, is_newer, read_file, read_kitchen, read_settings, read_sheet, write_file, write_kitchen,
-    write_settings, write_sheet,
+    FormulaInFile, is_newer, read_file, read_kitchen, read_settings, read_sheet, write_file,
+    write_kitchen, write_settings, write_sheet,
 };
 use softcrumb::sheet::{
-    Workspace, Id, Kitchen, Kitchens, Language, Moment, Scales, Settings, Theme, Units, examples,
+    Id, Kitchen, Kitchens, Language, Moment, Scales, Settings, Theme, Units, Workspace, examples,
 };
 
 #[test]

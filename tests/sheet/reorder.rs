@@ -49,10 +49,7 @@ fn whatever_is_moved_or_removed_the_batch_asks_for_the_same_ingredient_or_for_no
         for part in 0..3 {
             let mut sheet = asking(*asks);
             assert!(sheet.remove_part(part));
-            assert_eq!(
-                asked(&sheet),
-                before.clone().filter(|_| asks.part != part)
-            );
+            assert_eq!(asked(&sheet), before.clone().filter(|_| asks.part != part));
             let mut sheet = asking(*asks);
             assert_eq!(sheet.part_earlier(part), part > 0);
             assert_eq!(asked(&sheet), before);

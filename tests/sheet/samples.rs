@@ -2,9 +2,9 @@
 //! changed.
 
 use softcrumb::sheet::record::{
-    FormulaInFile, read_bench, read_day, read_file, read_kitchen, read_kitchens, read_log, read_log_file,
-    read_settings, read_sheet, read_shelf, read_trial, write_bench, write_day, write_kitchen,
-    write_kitchens, write_log, write_log_file, write_sheet, write_trial,
+    FormulaInFile, read_bench, read_day, read_file, read_kitchen, read_kitchens, read_log,
+    read_log_file, read_settings, read_sheet, read_shelf, read_trial, write_bench, write_day,
+    write_kitchen, write_kitchens, write_log, write_log_file, write_sheet, write_trial,
 };
 use softcrumb::sheet::{Kitchen, Settings, Trial, link};
 

@@ -18,7 +18,7 @@ fn at(celsius: f64) -> Temperature {
 }
 
 /// In a room as warm as the dough, so that the closed form holds.
-fn plan_of(sheet: &Sheet, wishes: &DaySettings, weighed: Option<&Formula>) -> Planned {
+fn plan_of(sheet: &Sheet, settings: &DaySettings, weighed: Option<&Formula>) -> Planned {
     let kitchen = Kitchen {
         room: at(25.0),
         ..Kitchen::default()
@@ -26,7 +26,7 @@ fn plan_of(sheet: &Sheet, wishes: &DaySettings, weighed: Option<&Formula>) -> Pl
     planned(&DayAsked {
         sheet,
         kitchen: &kitchen,
-        wishes,
+        settings,
         learnt: &Learnt::default(),
         weighed,
         zone: &Zone::default(),
@@ -37,9 +37,9 @@ fn plan_of(sheet: &Sheet, wishes: &DaySettings, weighed: Option<&Formula>) -> Pl
 }
 
 fn wishes_of(sheet: &Sheet) -> DaySettings {
-    let mut wishes = DaySettings::default();
-    wishes.rises.dough = vigour(&sheet.formula, Form::AsMade).ok();
-    wishes
+    let mut settings = DaySettings::default();
+    settings.rises.dough = yeast_activity(&sheet.formula, Form::AsMade).ok();
+    settings
 }
 
 /// The formula with all its lines of a role so many times as heavy.
@@ -72,10 +72,10 @@ fn the_dough_as_it_is_kept_rises_as_it_is_known_to() {
 #[test]
 fn twice_the_yeast_takes_half_the_time_in_both_rises_and_in_the_plan() {
     for (_, sheet) in examples() {
-        let wishes = wishes_of(&sheet);
+        let settings = wishes_of(&sheet);
         let (kept, tried) = (
-            plan_of(&sheet, &wishes, None),
-            plan_of(&with(&sheet, Role::Yeast, 2.0), &wishes, None),
+            plan_of(&sheet, &settings, None),
+            plan_of(&with(&sheet, Role::Yeast, 2.0), &settings, None),
         );
         assert!((bulk(&kept) / bulk(&tried) - 2.0).abs() < 1e-6);
         let proof = |planned: &Planned| planned.rising.proof.as_ref().unwrap().due.minutes();
@@ -93,7 +93,7 @@ fn twice_the_yeast_takes_half_the_time_in_both_rises_and_in_the_plan() {
 fn another_yeast_of_the_same_dry_matter_takes_as_long() {
     use softcrumb::engine::ingredients::{Food, Listed};
     let (_, sheet) = examples().remove(0);
-    let wishes = wishes_of(&sheet);
+    let settings = wishes_of(&sheet);
     let mut fresh = sheet.clone();
     let lines = fresh.formula.parts.iter_mut();
     for line in lines.flat_map(|part| &mut part.lines) {
@@ -106,8 +106,8 @@ fn another_yeast_of_the_same_dry_matter_takes_as_long() {
         }
     }
     let (kept, other) = (
-        plan_of(&sheet, &wishes, None),
-        plan_of(&fresh, &wishes, None),
+        plan_of(&sheet, &settings, None),
+        plan_of(&fresh, &settings, None),
     );
     // The larder's yeasts have dry matter of their own, a little off the round figures.
     assert!((bulk(&kept) / bulk(&other) - 1.0).abs() < 0.05);
@@ -136,10 +136,10 @@ fn yeast_that_was_weighed_twice_over_counts_as_it_was_weighed() {
         }
     }
     let weighed = as_weighed(&sheet.formula, &bench);
-    let wishes = wishes_of(&sheet);
+    let settings = wishes_of(&sheet);
     let (asked, got) = (
-        plan_of(&sheet, &wishes, None),
-        plan_of(&sheet, &wishes, Some(&weighed)),
+        plan_of(&sheet, &settings, None),
+        plan_of(&sheet, &settings, Some(&weighed)),
     );
     assert!((bulk(&asked) / bulk(&got) - 2.0).abs() < 1e-6);
 }
@@ -147,7 +147,7 @@ fn yeast_that_was_weighed_twice_over_counts_as_it_was_weighed() {
 /// An oven that takes a fifth longer is planned with, and goes on being learnt against the programme.
 #[test]
 fn the_plan_bakes_as_the_log_has_found_the_oven_to() {
-    use softcrumb::engine::learn::{Observation, MeasuredDuration, learn};
+    use softcrumb::engine::learn::{MeasuredDuration, Observation, learn};
     let (_, sheet) = examples().remove(0);
     let took = MeasuredDuration {
         expected: minutes(25.0),
@@ -162,7 +162,7 @@ fn the_plan_bakes_as_the_log_has_found_the_oven_to() {
         planned(&DayAsked {
             sheet: &sheet,
             kitchen: &Kitchen::default(),
-            wishes: &DaySettings::default(),
+            settings: &DaySettings::default(),
             learnt,
             weighed: None,
             zone: &Zone::default(),
@@ -190,9 +190,9 @@ proptest! {
         which in 0..4usize, less in 0.05..3.0f64, more in 1.0..4.0f64,
     ) {
         let (_, sheet) = examples().remove(which);
-        let wishes = wishes_of(&sheet);
+        let settings = wishes_of(&sheet);
         let due = |role, times| {
-            let planned = plan_of(&with(&sheet, role, times), &wishes, None);
+            let planned = plan_of(&with(&sheet, role, times), &settings, None);
             planned.rising.bulk.map_or(f64::INFINITY, |risen| risen.due.minutes())
         };
         for (role, faster) in [(Role::Yeast, true), (Role::Sugar, false), (Role::Salt, false)] {

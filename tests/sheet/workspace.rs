@@ -4,7 +4,7 @@
 use softcrumb::engine::quantity::Mass;
 use softcrumb::sheet::day::{DaySettings, Log, Resets};
 use softcrumb::sheet::record::{read_file, write_file};
-use softcrumb::sheet::{Added, Workspace, FoodKey, Id, Kitchen, Kitchens, Pantry, PantryItem};
+use softcrumb::sheet::{Added, FoodKey, Id, Kitchen, Kitchens, Pantry, PantryItem, Workspace};
 
 use crate::days;
 use crate::drawn::Draw;
@@ -16,7 +16,7 @@ fn drawn(draw: &mut Draw) -> Workspace {
         tins: draw.tins(),
         pantry: draw.pantry(),
         class: draw.yes().then(|| draw.class()),
-        days: vec![(Id::from_random(draw.bits()), days::wishes())],
+        days: vec![(Id::from_random(draw.bits()), days::settings())],
         log: days::log(),
     }
 }
@@ -133,7 +133,7 @@ fn a_plan_and_a_log_of_here_are_not_written_over() {
         ..Workspace::default()
     };
     let file = Workspace {
-        days: vec![(id.clone(), days::wishes())],
+        days: vec![(id.clone(), days::settings())],
         log: days::log(),
         ..Workspace::default()
     };

@@ -4,13 +4,13 @@ use super::days::{celsius, friday, minutes};
 use super::format_options::british;
 use super::plain_speech::is_plain;
 use softcrumb::engine::formula::LineAt;
-use softcrumb::engine::learn::{Observation, MeasuredDuration};
+use softcrumb::engine::learn::{MeasuredDuration, Observation};
 use softcrumb::engine::plan::{StepAt, StepKind};
 use softcrumb::engine::quantity::Mass;
 use softcrumb::sheet::civil::Zone;
 use softcrumb::sheet::day::{Bake, Bench, Timer};
 use softcrumb::sheet::{Id, Moment, examples};
-use softcrumb::text::{day, read, format};
+use softcrumb::text::{day, format, read};
 
 #[test]
 fn what_one_bake_noted_is_told() {

@@ -47,7 +47,7 @@ fn every_step_with_a_risk_has_its_caution() {
 /// hours, to 5 °C (41 °F) within 6 hours in all.
 #[test]
 fn the_cooling_limits_are_those_of_the_code() {
-    for (manner, limits) in [
+    for (options, limits) in [
         (
             british(),
             "from 57_°C to 21_°C within 2 hours and to 5_°C within 6 hours in all",
@@ -57,7 +57,7 @@ fn the_cooling_limits_are_those_of_the_code() {
             "from 135_°F to 70_°F within 2 hours and to 41_°F within 6 hours in all",
         ),
     ] {
-        let to_do = caution::safety(Step::CoolingPaste, manner).to_do;
+        let to_do = caution::safety(Step::CoolingPaste, options).to_do;
         assert!(to_do.replace('\u{A0}', "_").contains(limits), "{to_do}");
     }
 }

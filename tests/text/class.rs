@@ -1,11 +1,11 @@
-//! Tins, labels, shopping and the class in words: whole sentences and figures, in every manner.
+//! Tins, labels, shopping and the class in words: whole sentences and figures, in every options.
 
 use std::num::{NonZeroU16, NonZeroU32};
 
+use super::errors::{out_of_range, told};
 use super::format_options::{american, british, german};
 use super::plain_speech::is_plain;
-use super::errors::{out_of_range, told};
-use softcrumb::engine::batch::{BatchError, Losses, Scaled, BatchTarget, Weighing, scale};
+use softcrumb::engine::batch::{BatchError, BatchTarget, Losses, Scaled, Weighing, scale};
 use softcrumb::engine::class::{ClassError, ClassSettings, class, oven};
 use softcrumb::engine::ingredients::Allergen;
 use softcrumb::engine::nutrition::{LabelLaw, Marks, NutritionError};
@@ -39,8 +39,8 @@ fn mass(grams: f64) -> Mass {
 fn the_examples_tins_are_right_and_told_whole() {
     for (_, sheet) in examples() {
         let used = sheet.batch.tin.unwrap();
-        for manner in manners() {
-            let view = told_of::tin(&used, sheet.bread, &made(&sheet), manner);
+        for options in manners() {
+            let view = told_of::tin(&used, sheet.bread, &made(&sheet), options);
             for text in [&view.room, &view.wanted, &view.found, &view.usual] {
                 has_figures(text);
             }
@@ -48,7 +48,7 @@ fn the_examples_tins_are_right_and_told_whole() {
             assert_eq!(view.advice, None, "{}: {view:?}", sheet.name);
             assert_eq!(view.uneven, None);
             is_plain(&view.plan.unwrap().says);
-            has_figures(&told_of::tin_measures(&used.tins.tin, manner));
+            has_figures(&told_of::tin_measures(&used.tins.tin, options));
         }
     }
 }
@@ -111,8 +111,8 @@ fn every_tin_is_told_however_full_it_is() {
             let mut used = TinUse::of(Tin::open(shape).unwrap().with_lid(lidded));
             used.tins.count = NonZeroU16::new(3).unwrap();
             sheet.batch.wanted = BatchTarget::Times(Factor::from_number(times).unwrap());
-            for manner in manners() {
-                let view = told_of::tin(&used, sheet.bread, &made(&sheet), manner);
+            for options in manners() {
+                let view = told_of::tin(&used, sheet.bread, &made(&sheet), options);
                 is_plain(&view.stand);
                 if let Some(advice) = &view.advice {
                     is_plain(&advice.sentence());
@@ -133,9 +133,9 @@ fn every_tin_is_told_however_full_it_is() {
 fn nutrition_has_a_figure_in_every_cell() {
     for (_, sheet) in examples() {
         for law in LabelLaw::ALL {
-            for manner in manners() {
+            for options in manners() {
                 let loaves = NonZeroU32::new(2);
-                let view = told_of::nutrition(&made(&sheet), loaves, law, manner).unwrap();
+                let view = told_of::nutrition(&made(&sheet), loaves, law, options).unwrap();
                 assert_eq!(view.rows.len(), 8);
                 for row in &view.rows {
                     assert_eq!(row.figures.len(), view.columns.len(), "{}", row.name);
@@ -185,8 +185,8 @@ fn the_shopping_list_is_told_and_can_be_shared_as_text() {
     let item = pantry.item_mut(flour).unwrap();
     (item.holds, item.price) = (Some(mass(2000.0)), Money::from_amount(24.5).ok());
     let list = shopping(needs(&sheet.formula), &pantry.packs(&sheet.formula)).unwrap();
-    for manner in manners() {
-        let view = told_of::shopping(&list, NonZeroU32::new(10).unwrap(), "kr", manner);
+    for options in manners() {
+        let view = told_of::shopping(&list, NonZeroU32::new(10).unwrap(), "kr", options);
         view.missing.iter().for_each(|text| is_plain(text));
         for row in &view.rows {
             has_figures(&row.needed);
@@ -222,25 +222,25 @@ fn a_cost_without_any_price_is_not_told_as_nought() {
 #[test]
 fn a_class_is_told_bench_by_bench_and_load_by_load() {
     let (_, sheet) = examples().remove(0);
-    let wishes = ClassSettings {
+    let settings = ClassSettings {
         students: NonZeroU16::new(13).unwrap(),
         at_bench: NonZeroU16::new(2).unwrap(),
         ..ClassSettings::default()
     };
     let made = class(
         &sheet.formula,
-        wishes,
+        settings,
         Losses::default(),
         sheet.batch.pieces,
     )
     .unwrap();
-    let loads = oven(NonZeroU32::new(made.loaves).unwrap(), wishes.oven).unwrap();
+    let loads = oven(NonZeroU32::new(made.loaves).unwrap(), settings.oven).unwrap();
     let scales = Weighing {
         main: Division::ONE_GRAM,
         pocket: None,
     };
-    for manner in manners() {
-        let view = told_of::class(&made, &loads, scales, manner);
+    for options in manners() {
+        let view = told_of::class(&made, &loads, scales, options);
         assert_eq!((view.benches.len(), view.loads.len()), (3, 3));
         is_plain(&view.stagger.unwrap().sentence());
         for bench in view

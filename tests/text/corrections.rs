@@ -8,7 +8,7 @@ use softcrumb::engine::kitchen::{RisePlace, StillNeeds, WhichRise};
 use softcrumb::engine::quantity::{Factor, Mass, Share, TemperatureChange};
 use softcrumb::engine::rise::{YeastActivity, yeast_activity};
 use softcrumb::sheet::civil::Zone;
-use softcrumb::sheet::day::{Bake, Bench, RiseOff, LogImport, Target, add_more, promise};
+use softcrumb::sheet::day::{Bake, Bench, LogImport, RiseOff, Target, add_more, promise};
 use softcrumb::sheet::{Id, examples};
 use softcrumb::text::day;
 
@@ -92,7 +92,7 @@ fn a_paste_is_told_to_wait_or_to_go_on() {
         in_ice: Some(minutes(4.0)),
     };
     let said = |there: f64| {
-        plain(&day::still_needs(
+        plain(&day::time_to_target(
             "Scald",
             celsius(55.0),
             &needs(there),
@@ -162,11 +162,11 @@ fn what_is_added_names_the_food_and_the_weight() {
 #[test]
 fn another_dough_is_told_with_what_is_in_it() {
     let formula = examples().remove(0).1.formula;
-    let then = vigour(&formula, Form::AsMade).unwrap();
+    let then = yeast_activity(&formula, Form::AsMade).unwrap();
     let twice = Share::from_fraction(then.yeast.fraction() * 2.0).unwrap();
     let now = YeastActivity::of(twice, then.sugar, then.salt).unwrap();
     let times = now.against(&then).unwrap();
-    let said = plain(&day::vigour((&now, &then), times, british()).unwrap());
+    let said = plain(&day::yeast_activity((&now, &then), times, british()).unwrap());
     assert!(
         said.starts_with("This dough rises 2 times as fast as the one"),
         "{said}"
@@ -175,12 +175,15 @@ fn another_dough_is_told_with_what_is_in_it() {
     assert!(!said.contains("sugar") && !said.contains("salt"), "{said}");
     is_plain(&said);
     let slower = then.against(&now).unwrap();
-    let said = day::vigour((&then, &now), slower, british()).unwrap();
+    let said = day::yeast_activity((&then, &now), slower, british()).unwrap();
     assert!(
         said.starts_with("This dough takes 2 times as long"),
         "{said}"
     );
-    assert_eq!(day::vigour((&now, &now), Factor::ONE, british()), None);
+    assert_eq!(
+        day::yeast_activity((&now, &now), Factor::ONE, british()),
+        None
+    );
 }
 
 #[test]

@@ -1,17 +1,17 @@
 //! The day in words and pictures: steps, rises, what is in the way, what bakes taught.
 
+use super::errors::{out_of_range, told};
 use super::format_options::{american, british, german};
 use super::plain_speech::is_plain;
-use super::errors::{out_of_range, told};
-use softcrumb::engine::learn::{Learnt, Observation, MeasuredDuration, learn};
+use softcrumb::engine::learn::{Learnt, MeasuredDuration, Observation, learn};
 use softcrumb::engine::plan::{Aim, Around, Conflict, PlanError, StepKind, solve};
 use softcrumb::engine::quantity::{Instant, Minutes, Share, Temperature, WarmingRate};
-use softcrumb::engine::rise::{ReferenceRise, Basis, RiseError};
+use softcrumb::engine::rise::{Basis, ReferenceRise, RiseError};
 use softcrumb::sheet::civil::Zone;
 use softcrumb::sheet::day::{DayAsked, DaySettings, Planned, Target, planned};
 use softcrumb::sheet::{Kitchen, Moment, Sheet, examples};
 use softcrumb::text::chart::{DayRibbon, RiseDrawing, day_ribbon, rise_curve};
-use softcrumb::text::{day, name, format};
+use softcrumb::text::{day, format, name};
 
 pub(crate) fn minutes(m: f64) -> Minutes {
     Minutes::from_minutes(m).unwrap()
@@ -31,14 +31,14 @@ pub(crate) fn plan(sheet: &Sheet, room: f64, target: Target) -> Planned {
         room: celsius(room),
         ..Kitchen::default()
     };
-    let wishes = DaySettings {
+    let settings = DaySettings {
         target,
         ..DaySettings::default()
     };
     planned(&DayAsked {
         sheet,
         kitchen: &kitchen,
-        wishes: &wishes,
+        settings: &settings,
         learnt: &Learnt::default(),
         weighed: None,
         zone: &Zone::default(),
@@ -96,12 +96,12 @@ fn rises_and_nights_are_told_plainly() {
     for room in [14.0, 21.0, 26.0, 32.0] {
         let planned = plan(&sheet, room, Target::Open);
         let bulk = planned.rising.bulk.as_ref().unwrap();
-        for manner in [british(), german(), american()] {
+        for options in [british(), german(), american()] {
             let began = friday().instant();
-            is_plain(&day::up_at(bulk, began, &Zone::default(), manner));
-            is_plain(&day::room_against_anchor(bulk, celsius(room), manner));
-            is_plain(&rise_curve(bulk, manner));
-            is_plain(&day::trust(manner));
+            is_plain(&day::up_at(bulk, began, &Zone::default(), options));
+            is_plain(&day::room_against_anchor(bulk, celsius(room), options));
+            is_plain(&rise_curve(bulk, options));
+            is_plain(&day::trust(options));
             for basis in [
                 Basis::Usual,
                 Basis::Stated,
@@ -112,10 +112,10 @@ fn rises_and_nights_are_told_plainly() {
                     basis,
                     ..bulk.asked.anchor
                 };
-                is_plain(&day::rests(&anchor, manner));
+                is_plain(&day::rests(&anchor, options));
             }
             for night in &planned.rising.nights {
-                is_plain(&day::night(night.as_ref().unwrap(), manner));
+                is_plain(&day::night(night.as_ref().unwrap(), options));
             }
         }
     }
@@ -153,14 +153,14 @@ fn what_is_in_the_way_is_told_and_what_solves_it() {
             by,
         },
     ]);
-    for manner in [british(), german(), american()] {
+    for options in [british(), german(), american()] {
         for conflict in &all {
             is_plain(&day::conflict(
                 conflict,
                 &planned.plan,
                 &sheet.formula,
                 &zone,
-                manner,
+                options,
             ));
         }
         for change in &planned.solved.changes {
@@ -169,7 +169,7 @@ fn what_is_in_the_way_is_told_and_what_solves_it() {
                 &planned.plan,
                 &sheet.formula,
                 &zone,
-                manner,
+                options,
             ));
         }
     }

@@ -29,10 +29,10 @@ pub(crate) fn out_of_range() -> Vec<OutOfRange> {
     .to_vec()
 }
 
-/// Told plainly, in every manner.
+/// Told plainly, in every options.
 pub(crate) fn told(trouble: &impl Trouble) {
-    for manner in [british(), german(), american()] {
-        is_plain(&trouble.sentence(manner));
+    for options in [british(), german(), american()] {
+        is_plain(&trouble.sentence(options));
     }
 }
 

@@ -2,7 +2,7 @@
 
 use super::errors::{out_of_range, told};
 use softcrumb::sheet::link::LinkError;
-use softcrumb::sheet::record::{RecordError, RecordFault, Expected};
+use softcrumb::sheet::record::{Expected, RecordError, RecordFault};
 
 #[test]
 fn every_link_that_cannot_be_opened_is_told() {

@@ -1,8 +1,8 @@
 //! Everything that cannot be read has its words.
 
+use super::errors::told;
 use super::format_options::{american, british};
 use super::plain_speech::is_plain;
-use super::errors::told;
 use proptest::prelude::*;
 use softcrumb::engine::quantity::{Factor, Mass, Share, Temperature, Viscosity};
 use softcrumb::text::Trouble;

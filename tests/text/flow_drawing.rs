@@ -28,8 +28,8 @@ fn drawings() -> Vec<(String, FlowDrawing)> {
             for grams in [0.0, 3.0, 12.0, 25.0, 40.0, 90.0, 400.0, 2500.0] {
                 for celsius in [5.0, 40.0, 95.0] {
                     let syrup = syrup(chocolate, liquid, grams, celsius);
-                    for manner in [british(), german(), american()] {
-                        let drawing = FlowDrawing::of(&syrup, &syrup.curve(), manner);
+                    for options in [british(), german(), american()] {
+                        let drawing = FlowDrawing::of(&syrup, &syrup.curve(), options);
                         let what = format!("{chocolate} with {grams} g of {liquid} at {celsius}");
                         all.push((what, drawing));
                     }

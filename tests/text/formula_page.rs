@@ -52,17 +52,17 @@ fn a_trial_says_which_weight_it_changes_and_how() {
     let kept = examples().remove(0).1;
     let mut attempt = kept.clone();
     assert_eq!(
-        tried::changed(&kept, &attempt, FormatOptions::default()),
+        trial::changed(&kept, &attempt, FormatOptions::default()),
         "nothing is changed yet"
     );
     attempt.formula.parts[0].lines[2].mass = Mass::from_grams(120.0).unwrap();
     assert_eq!(
-        plain(&tried::changed(&kept, &attempt, FormatOptions::default())),
+        plain(&trial::changed(&kept, &attempt, FormatOptions::default())),
         "Water in scalded paste, 112 g → 120 g"
     );
     let mut attempt: Sheet = kept.clone();
     attempt.formula = WhatIf::LessPaste.of(&kept.formula).unwrap();
-    let said = tried::changed(&kept, &attempt, FormatOptions::default());
+    let said = trial::changed(&kept, &attempt, FormatOptions::default());
     assert!(said.ends_with("ingredients changed"), "{said}");
 }
 

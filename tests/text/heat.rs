@@ -8,8 +8,8 @@ use softcrumb::engine::quantity::{
     Altitude, Heat, Length, Minutes, Temperature, TemperatureChange, WarmingRate,
 };
 use softcrumb::sheet::{Sheet, examples};
-use softcrumb::text::heat::{self, Morning};
 use softcrumb::text::chart::{CoolingDrawing, bowl_balance, cooling_curve};
+use softcrumb::text::heat::{self, Morning};
 use softcrumb::text::read::{self, ReadError};
 use softcrumb::text::{FormatOptions, MassUnit, TemperatureUnit, Units, format};
 
@@ -46,7 +46,7 @@ fn an_unreachable_target_is_told_with_the_best_and_ways_out() {
     let morning = Morning {
         bowlful: &bowl,
         wanted: sheet.heat.dough,
-        manner: FormatOptions::default(),
+        options: FormatOptions::default(),
     };
     let advice = heat::liquid(&answer, morning);
     assert_eq!(
@@ -91,9 +91,9 @@ fn a_cooling_is_told_with_its_verdict_and_its_times() {
         .unwrap()
         .unwrap();
     let start = cook(&asked).unwrap().temperature;
-    let mut wishes = sheet.heat.cooling;
-    wishes.thick = Length::from_metres(0.06).unwrap();
-    let plan = cooling_plan(&sheet.formula.parts[0], start, &kitchen, &wishes).unwrap();
+    let mut settings = sheet.heat.cooling;
+    settings.thick = Length::from_metres(0.06).unwrap();
+    let plan = cooling_plan(&sheet.formula.parts[0], start, &kitchen, &settings).unwrap();
     let cooled = plan.follow().unwrap();
     let verdict = heat::verdict(&cooled, RuleSet::Strictest, FormatOptions::default());
     assert_eq!(
@@ -197,34 +197,37 @@ fn cold_parts_are_told_how_long_they_stand() {
 
 #[test]
 fn times_heights_and_heat_print_with_their_units() {
-    let manner = FormatOptions::default();
+    let options = FormatOptions::default();
     let cases = [
-        (format::minutes(minutes(50.0), manner), "50 min"),
-        (format::minutes(minutes(112.0), manner), "1 h 52 min"),
-        (format::minutes(minutes(360.0), manner), "6 h"),
-        (format::minutes(minutes(4.25), manner), "4.3 min"),
-        (format::about_minutes(minutes(47.2), manner), "50 min"),
-        (format::about_minutes(minutes(4.2), manner), "5 min"),
+        (format::minutes(minutes(50.0), options), "50 min"),
+        (format::minutes(minutes(112.0), options), "1 h 52 min"),
+        (format::minutes(minutes(360.0), options), "6 h"),
+        (format::minutes(minutes(4.25), options), "4.3 min"),
+        (format::about_minutes(minutes(47.2), options), "50 min"),
+        (format::about_minutes(minutes(4.2), options), "5 min"),
         (
-            format::heat(Heat::from_joules(-15_130.0), manner),
+            format::heat(Heat::from_joules(-15_130.0), options),
             "−15.1 kJ",
         ),
-        (format::heat(Heat::from_joules(24_600.0), manner), "+24.6 kJ"),
-        (format::heat(Heat::from_joules(-3.0), manner), "0 kJ"),
         (
-            format::thickness(Length::from_metres(0.03).unwrap(), manner),
+            format::heat(Heat::from_joules(24_600.0), options),
+            "+24.6 kJ",
+        ),
+        (format::heat(Heat::from_joules(-3.0), options), "0 kJ"),
+        (
+            format::thickness(Length::from_metres(0.03).unwrap(), options),
             "3 cm",
         ),
         (
-            format::altitude(Altitude::from_metres(1250.0).unwrap(), manner),
+            format::altitude(Altitude::from_metres(1250.0).unwrap(), options),
             "1250 m",
         ),
         (
-            format::warming_rate(WarmingRate::from_kelvin_per_minute(1.0).unwrap(), manner),
+            format::warming_rate(WarmingRate::from_kelvin_per_minute(1.0).unwrap(), options),
             "1 °C/min",
         ),
         (
-            format::degrees_off(TemperatureChange::from_kelvin(-2.0).unwrap(), manner),
+            format::degrees_off(TemperatureChange::from_kelvin(-2.0).unwrap(), options),
             "2 °C",
         ),
     ];
@@ -264,18 +267,18 @@ fn times_heights_and_pressures_are_read_as_people_type_them() {
         1.0,
     );
     close(read::degrees_lost("2", grams).unwrap().kelvin(), 2.0);
-    for (text, manner) in [
+    for (text, options) in [
         ("-5", grams),
         ("", grams),
         ("x", grams),
         ("5 g", grams),
         ("1e99", grams),
     ] {
-        assert!(read::minutes(text, manner).is_err(), "{text}");
-        assert!(read::thickness(text, manner).is_err(), "{text}");
-        assert!(read::pressure(text, manner).is_err(), "{text}");
-        assert!(read::warming_rate(text, manner).is_err(), "{text}");
-        assert!(read::degrees_lost(text, manner).is_err(), "{text}");
+        assert!(read::minutes(text, options).is_err(), "{text}");
+        assert!(read::thickness(text, options).is_err(), "{text}");
+        assert!(read::pressure(text, options).is_err(), "{text}");
+        assert!(read::warming_rate(text, options).is_err(), "{text}");
+        assert!(read::degrees_lost(text, options).is_err(), "{text}");
     }
     assert!(matches!(
         read::altitude("9000", grams),

@@ -25,7 +25,11 @@ fn of(count: u16, staggered: bool) -> Loads {
 #[test]
 fn loads_say_how_far_apart_they_are_and_what_becomes_of_the_dough() {
     let told = |count, staggered| {
-        let told = loads(of(count, staggered), minutes(25.0), FormatOptions::default());
+        let told = loads(
+            of(count, staggered),
+            minutes(25.0),
+            FormatOptions::default(),
+        );
         told.map(|told| told.replace('\u{a0}', " "))
     };
     assert_eq!(told(1, true), None);
@@ -42,17 +46,17 @@ fn loads_say_how_far_apart_they_are_and_what_becomes_of_the_dough() {
 /// Thirteen loaves, six at a time: three loads.
 #[test]
 fn the_class_offers_its_loads_and_says_where_its_bake_is_another() {
-    let wishes = OvenSettings {
+    let settings = OvenSettings {
         places: NonZeroU16::new(6).unwrap(),
         bake: minutes(30.0),
         between: minutes(10.0),
     };
-    let plan = oven(NonZeroU32::new(13).unwrap(), wishes).unwrap();
+    let plan = oven(NonZeroU32::new(13).unwrap(), settings).unwrap();
     let said = class_loads(&plan, FormatOptions::default());
     assert_eq!(said, "Plan the class’s 13 loaves, 3 loads");
     assert_eq!(plan.as_planned(), of(3, true));
     let differs = |programme| {
-        let said = programme_differs(wishes.bake, minutes(programme), FormatOptions::default());
+        let said = programme_differs(settings.bake, minutes(programme), FormatOptions::default());
         said.map(|said| said.replace('\u{a0}', " "))
     };
     assert_eq!(differs(30.4), None);
@@ -62,9 +66,7 @@ fn the_class_offers_its_loads_and_says_where_its_bake_is_another() {
 
 #[test]
 fn steps_of_later_loads_are_called_by_their_load() {
-    let formula = Formula {
-        parts: Vec::new(),
-    };
+    let formula = Formula { parts: Vec::new() };
     let called = |work| name::step_at(StepAt { work, of: 2 }, &formula);
     let all = [
         StepKind::LaterDough,

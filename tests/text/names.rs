@@ -4,7 +4,7 @@ use super::format_options::british;
 use softcrumb::engine::batch::BatchTarget;
 use softcrumb::engine::chocolate::{Handling, KeepsAs};
 use softcrumb::engine::formula::{Bread, Figure, LineAt, PartKind, WhatIf};
-use softcrumb::engine::ingredients::{Allergen, LabelLine, Listed, Part, Role};
+use softcrumb::engine::ingredients::{Allergen, Constituent, LabelLine, Listed, Role};
 use softcrumb::engine::quantity::{Factor, Mass};
 use softcrumb::sheet::Place;
 use softcrumb::text::name;
@@ -28,7 +28,7 @@ fn names_of_a_kind_differ() {
     all_differ(Handling::ALL.map(name::handling_looks));
     all_differ([KeepsAs::FreshFood, KeepsAs::MouldsSlowly].map(name::keeps_as));
     all_differ(LabelLine::ALL.map(name::label_line));
-    all_differ(Part::ALL.map(name::part));
+    all_differ(Constituent::ALL.map(name::component));
     all_differ(WhatIf::ALL.map(name::what_if));
     all_differ(Place::ALL.map(name::place));
     all_differ(Place::ALL.map(name::place_asks));

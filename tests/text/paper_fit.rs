@@ -16,7 +16,7 @@ fn code() -> SquareCode {
 }
 
 fn paper(sheet: &Sheet) -> (BenchCard, ClassSheet) {
-    let manner = FormatOptions::default();
+    let options = FormatOptions::default();
     let batch = &sheet.batch;
     let scaled = scale(&sheet.formula, batch.wanted, batch.losses, batch.pieces).unwrap();
     let scales = Weighing {
@@ -24,14 +24,14 @@ fn paper(sheet: &Sheet) -> (BenchCard, ClassSheet) {
         pocket: None,
     };
     let rounded = round(&scaled.formula, scales);
-    let wishes = ClassSettings::default();
-    let made = class(&sheet.formula, wishes, batch.losses, batch.pieces).unwrap();
-    let loads = oven(made.loaves.try_into().unwrap(), wishes.oven).unwrap();
-    let told = softcrumb::text::class::class(&made, &loads, scales, manner);
+    let settings = ClassSettings::default();
+    let made = class(&sheet.formula, settings, batch.losses, batch.pieces).unwrap();
+    let loads = oven(made.loaves.try_into().unwrap(), settings.oven).unwrap();
+    let told = softcrumb::text::class::class(&made, &loads, scales, options);
     let (pantry, code) = (Pantry::default(), code());
     (
-        bench_card(sheet, &scaled, &rounded, &pantry, Some(&code), manner),
-        class_sheet(sheet, &told, &pantry, Some(&code), manner),
+        bench_card(sheet, &scaled, &rounded, &pantry, Some(&code), options),
+        class_sheet(sheet, &told, &pantry, Some(&code), options),
     )
 }
 

@@ -6,8 +6,8 @@ use softcrumb::engine::quantity::Mass;
 use softcrumb::text::FormatOptions;
 use softcrumb::text::read::{self, Limit, Measure, ReadError};
 
-fn grams(typed: &str, manner: FormatOptions) -> f64 {
-    read::mass(typed, manner)
+fn grams(typed: &str, options: FormatOptions) -> f64 {
+    read::mass(typed, options)
         .unwrap_or_else(|error| panic!("{typed:?}: {error}"))
         .grams()
 }

@@ -7,26 +7,26 @@ use softcrumb::text::read;
 
 /// Reads a text as everything there is; only returning counts.
 fn read_as_all(typed: &str) {
-    for manner in [british(), german(), american()] {
-        if let Ok(mass) = read::mass(typed, manner) {
+    for options in [british(), german(), american()] {
+        if let Ok(mass) = read::mass(typed, options) {
             assert!(Mass::RANGE.contains(&mass.grams()));
         }
-        if let Ok(share) = read::share(typed, manner) {
+        if let Ok(share) = read::share(typed, options) {
             assert!(Share::RANGE.contains(&share.fraction()));
         }
-        if let Ok(temperature) = read::temperature(typed, manner) {
+        if let Ok(temperature) = read::temperature(typed, options) {
             assert!(Temperature::RANGE.contains(&temperature.celsius()));
         }
-        if let Ok(factor) = read::factor(typed, manner) {
+        if let Ok(factor) = read::factor(typed, options) {
             assert!(Factor::RANGE.contains(&factor.number()));
         }
-        if let Ok(viscosity) = read::viscosity(typed, manner) {
+        if let Ok(viscosity) = read::viscosity(typed, options) {
             assert!(Viscosity::RANGE.contains(&viscosity.pascal_seconds()));
         }
-        if let Ok(division) = read::division(typed, manner) {
+        if let Ok(division) = read::division(typed, options) {
             assert!((0.01..=10.0).contains(&division.grams()));
         }
-        if let Ok(count) = read::count(typed, manner) {
+        if let Ok(count) = read::count(typed, options) {
             assert!(count.get() > 0);
         }
     }

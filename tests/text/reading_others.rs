@@ -48,7 +48,7 @@ fn shares_are_read_in_percent() {
 /// Scale: NIST Special Publication 811 (2008), appendix B.8: t/°C = (t/°F − 32)/1.8.
 #[test]
 fn temperatures_are_read_on_either_scale() {
-    for (typed, manner, wanted) in [
+    for (typed, options, wanted) in [
         ("26", british(), 26.0),
         ("26°C", british(), 26.0),
         ("26 º c", british(), 26.0),
@@ -64,7 +64,7 @@ fn temperatures_are_read_on_either_scale() {
         ("-4", american(), -20.0),
         ("26 c", american(), 26.0),
     ] {
-        let read = read::temperature(typed, manner).unwrap();
+        let read = read::temperature(typed, options).unwrap();
         close(read.celsius(), wanted, typed);
     }
     let bound = |celsius| Limit::Temperature(Temperature::from_celsius(celsius).unwrap());
@@ -172,8 +172,8 @@ fn whole_things_are_counted() {
 #[test]
 fn a_division_is_a_step_that_scales_have() {
     for (typed, wanted) in [("1", 1.0), ("0,1 g", 0.1), ("0.01", 0.01), ("10 mg", 0.01)] {
-        for manner in [british(), american()] {
-            let division = read::division(typed, manner).unwrap();
+        for options in [british(), american()] {
+            let division = read::division(typed, options).unwrap();
             close(division.grams(), wanted, typed);
         }
     }

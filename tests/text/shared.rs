@@ -1,8 +1,8 @@
 //! What is handed out and taken in, in words: text, Markdown, steps, codes, recipes line by line.
 
+use super::errors::told;
 use super::format_options::{american, british, german};
 use super::plain_speech::is_plain;
-use super::errors::told;
 use std::num::NonZeroU32;
 
 use softcrumb::engine::batch::{Weighing, round, scale};
@@ -93,7 +93,10 @@ fn a_code_is_drawn_or_it_is_said_what_to_leave_out() {
 
 fn leaves_out_the_note_and_puts_it_back(sheet: &softcrumb::sheet::Sheet) {
     let whole = shortened(sheet, &[], 23, british());
-    assert_eq!((whole[0].component, whole[0].is_out), (LinkPart::Note, false));
+    assert_eq!(
+        (whole[0].component, whole[0].is_out),
+        (LinkPart::Note, false)
+    );
     let says = &whole[0].says;
     assert!(says.starts_with("Leave out the note: "), "{says}");
     assert!(says.ends_with("less, which is enough for a code"), "{says}");
@@ -104,7 +107,10 @@ fn leaves_out_the_note_and_puts_it_back(sheet: &softcrumb::sheet::Sheet) {
         .map(|one| one.component)
         .collect();
     assert_eq!(gone, [LinkPart::Note, LinkPart::Heat]);
-    let back = less.iter().find(|one| one.component == LinkPart::Note).unwrap();
+    let back = less
+        .iter()
+        .find(|one| one.component == LinkPart::Note)
+        .unwrap();
     // What leaving it out saves is what putting it back costs.
     let number = |says: &str| -> String { says.chars().filter(char::is_ascii_digit).collect() };
     let heat_out = LinkPart::Heat.left_out_of(sheet);
@@ -120,8 +126,8 @@ const RECIPE: &str = r#"{"@type":"Recipe","name":"Test buns","recipeIngredient":
 #[test]
 fn a_recipe_is_told_line_by_line() {
     let read = read_recipe(RECIPE).unwrap();
-    for manner in [british(), german(), american()] {
-        let view = recipe(&read, manner);
+    for options in [british(), german(), american()] {
+        let view = recipe(&read, options);
         is_plain(&view.title);
         view.lines.iter().for_each(|line| is_plain(&line.says));
         is_plain(&view.left_out.unwrap());
@@ -181,7 +187,7 @@ fn everything_in_the_way_of_codes_and_recipes_is_told() {
 
 fn on_paper(
     at: usize,
-    manner: softcrumb::text::FormatOptions,
+    options: softcrumb::text::FormatOptions,
 ) -> (
     softcrumb::text::share::BenchCard,
     softcrumb::text::share::ClassSheet,
@@ -194,14 +200,14 @@ fn on_paper(
         pocket: None,
     };
     let rounded = round(&scaled.formula, scales);
-    let wishes = ClassSettings::default();
-    let made = class(&sheet.formula, wishes, batch.losses, batch.pieces).unwrap();
-    let loads = oven(NonZeroU32::new(made.loaves).unwrap(), wishes.oven).unwrap();
-    let told = softcrumb::text::class::class(&made, &loads, scales, manner);
+    let settings = ClassSettings::default();
+    let made = class(&sheet.formula, settings, batch.losses, batch.pieces).unwrap();
+    let loads = oven(NonZeroU32::new(made.loaves).unwrap(), settings.oven).unwrap();
+    let told = softcrumb::text::class::class(&made, &loads, scales, options);
     let pantry = Pantry::default();
     (
-        bench_card(&sheet, &scaled, &rounded, &pantry, None, manner),
-        class_sheet(&sheet, &told, &pantry, None, manner),
+        bench_card(&sheet, &scaled, &rounded, &pantry, None, options),
+        class_sheet(&sheet, &told, &pantry, None, options),
     )
 }
 
@@ -215,8 +221,8 @@ fn card_and_sheet_hold_every_ingredient_and_every_caution() {
             .iter()
             .map(|part| part.lines.len())
             .sum();
-        for manner in [british(), german(), american()] {
-            let (card, paper) = on_paper(at, manner);
+        for options in [british(), german(), american()] {
+            let (card, paper) = on_paper(at, options);
             let weighed: usize = card.parts.iter().map(|part| part.lines.len()).sum();
             assert_eq!((weighed, paper.tables.concat().len()), (lines, lines));
             assert_eq!(card.steps.len(), sheet.formula.parts.len());

@@ -6,7 +6,9 @@ use softcrumb::text::unit::{GRAMS_IN_OUNCE, GRAMS_IN_POUND, MassUnit, Temperatur
 /// The printed value, and half of its last digit.
 fn agrees(got: f64, printed: &str) {
     let wanted: f64 = printed.parse().unwrap();
-    let decimals = printed.split_once('.').map_or(0, |(_, components)| components.len());
+    let decimals = printed
+        .split_once('.')
+        .map_or(0, |(_, components)| components.len());
     let half = 0.5 * 0.1_f64.powi(i32::try_from(decimals).unwrap());
     assert!(
         (got - wanted).abs() <= half * (1.0 + 1e-9),

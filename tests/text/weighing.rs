@@ -19,7 +19,7 @@ fn a_line_says_what_is_shown_what_is_exact_and_what_it_does() {
     let rounded = round(&sheet.formula, whole);
     let at = LineAt { part: 1, line: 2 };
     let line = rounded.lines.iter().find(|line| line.at == at).unwrap();
-    let weighed = weigh::line(line, british());
+    let weighed = weighing::line(line, british());
     assert_eq!(weighed.shows, "1\u{A0}g");
     assert!(weighed.off);
     assert_eq!(

@@ -1,4 +1,4 @@
-//! All that is said about the examples a newcomer finds, in every manner.
+//! All that is said about the examples a newcomer finds, in every options.
 
 use super::format_options::{american, british, german};
 use super::plain_speech::is_plain;
@@ -8,7 +8,7 @@ use softcrumb::engine::formula::{Form, WaterLedger, cautions};
 use softcrumb::engine::quantity::Division;
 use softcrumb::engine::working::Line;
 use softcrumb::sheet::{Sheet, examples};
-use softcrumb::text::{Advice, FormatOptions, caution, name, notice, chart, working};
+use softcrumb::text::{Advice, FormatOptions, caution, chart, name, notice, working};
 
 fn is_whole(advice: &Advice) {
     is_plain(&advice.sentence());
@@ -16,10 +16,10 @@ fn is_whole(advice: &Advice) {
 }
 
 /// Steps of a sum: every letter has become a number, and every number is one.
-fn steps(lines: &[Line], manner: FormatOptions) {
+fn steps(lines: &[Line], options: FormatOptions) {
     assert!(!lines.is_empty());
     for line in lines {
-        let worked = working::worked(line, manner);
+        let worked = working::worked(line, options);
         let shown = format!("{} {} {}", worked.rule, worked.put_in, worked.result);
         assert!(
             !shown.contains("NaN") && !shown.contains("not known"),
@@ -38,13 +38,13 @@ fn steps(lines: &[Line], manner: FormatOptions) {
 }
 
 /// What is said about the dough.
-fn dough(sheet: &Sheet, manner: FormatOptions) {
+fn dough(sheet: &Sheet, options: FormatOptions) {
     for found in cautions(&sheet.formula, sheet.bread).unwrap() {
-        is_whole(&caution::formula(&found, &sheet.formula, manner));
+        is_whole(&caution::formula(&found, &sheet.formula, options));
     }
     let ledger = WaterLedger::of(&sheet.formula, Form::AsMade).unwrap();
-    is_plain(&chart::water_ledger(&ledger, manner));
-    steps(&ledger.working(), manner);
+    is_plain(&chart::water_ledger(&ledger, options));
+    steps(&ledger.working(), options);
     let allergens: Vec<_> = sheet
         .formula
         .parts
@@ -56,7 +56,7 @@ fn dough(sheet: &Sheet, manner: FormatOptions) {
 }
 
 /// What is said about the batch, on a scale that shows whole grams only.
-fn batch(sheet: &Sheet, manner: FormatOptions) {
+fn batch(sheet: &Sheet, options: FormatOptions) {
     let scaled = scale(
         &sheet.formula,
         sheet.batch.wanted,
@@ -64,9 +64,9 @@ fn batch(sheet: &Sheet, manner: FormatOptions) {
         sheet.batch.pieces,
     )
     .unwrap();
-    steps(&scaled.working(), manner);
+    steps(&scaled.working(), options);
     for found in &scaled.cautions {
-        is_whole(&caution::batch(found, manner));
+        is_whole(&caution::batch(found, options));
     }
     let weighing = Weighing {
         main: Division::ONE_GRAM,
@@ -74,18 +74,18 @@ fn batch(sheet: &Sheet, manner: FormatOptions) {
     };
     for line in &round(&scaled.formula, weighing).lines {
         let food = sheet.formula.line(line.at).unwrap().food.name();
-        if let Some(advice) = caution::rounding(food, line, manner) {
+        if let Some(advice) = caution::rounding(food, line, options) {
             is_whole(&advice);
         }
     }
     for part in &scaled.formula.parts {
         if let Ok(syrup) = Syrup::of(part, sheet.batch.syrup_at) {
-            is_plain(&chart::flow_curve(&syrup, &syrup.curve(), manner));
-            steps(&syrup.working(), manner);
-            steps(&syrup.keeping.working(), manner);
-            is_whole(&caution::keeping(&syrup.keeping, manner));
+            is_plain(&chart::flow_curve(&syrup, &syrup.curve(), options));
+            steps(&syrup.working(), options);
+            steps(&syrup.keeping.working(), options);
+            is_whole(&caution::keeping(&syrup.keeping, options));
             for found in &syrup.cautions {
-                is_whole(&caution::syrup(found, manner));
+                is_whole(&caution::syrup(found, options));
             }
         }
     }
@@ -96,9 +96,9 @@ fn all_that_is_said_about_the_examples_is_plain() {
     let all = examples();
     assert!(all.len() >= 4);
     for (_, sheet) in &all {
-        for manner in [british(), german(), american()] {
-            dough(sheet, manner);
-            batch(sheet, manner);
+        for options in [british(), german(), american()] {
+            dough(sheet, options);
+            batch(sheet, options);
         }
     }
 }

@@ -64,7 +64,10 @@ fn ounces_turn_into_pounds() {
         (19.4, "1_lb 3.4_oz"),
         (32.0, "2_lb"),
     ] {
-        printed(&format::mass(g(ounces * 28.349_523_125), american()), wanted);
+        printed(
+            &format::mass(g(ounces * 28.349_523_125), american()),
+            wanted,
+        );
     }
 }
 
@@ -153,7 +156,10 @@ fn factors_have_four_figures() {
 
 #[test]
 fn changes_carry_their_sign() {
-    printed(&format::mass_change(g(130.0) - g(118.0), british()), "+12_g");
+    printed(
+        &format::mass_change(g(130.0) - g(118.0), british()),
+        "+12_g",
+    );
     printed(&format::mass_change(g(10.0) - g(13.5), british()), "−3.5_g");
     printed(
         &format::mass_change(g(10.001) - g(10.0), british()),
@@ -178,7 +184,10 @@ fn changes_carry_their_sign() {
     let relative = |old, new| format::relative_change(g(old), g(new), british());
     printed(&relative(200.0, 210.0).unwrap(), "+5_%");
     assert_eq!(relative(0.0, 210.0), None);
-    printed(&format::from_to("312\u{A0}g", "330\u{A0}g"), "312_g → 330_g");
+    printed(
+        &format::from_to("312\u{A0}g", "330\u{A0}g"),
+        "312_g → 330_g",
+    );
 }
 
 #[test]

@@ -3,13 +3,13 @@
 use std::num::{NonZeroU16, NonZeroU32};
 
 use softcrumb::engine::batch::{
-    Losses, Scaled, SolutionCure, BatchTarget, Weighing, divide, round, scale,
+    BatchTarget, Losses, Scaled, SolutionCure, Weighing, divide, round, scale,
 };
 use softcrumb::engine::formula::{Formula, Line, LineAt, Part, PartKind};
 use softcrumb::engine::ingredients::{Food, Listed};
 use softcrumb::engine::quantity::{Division, Factor, Mass, Share};
 
-use crate::pencil::adds_up;
+use crate::rule_evaluator::adds_up;
 
 fn grams(grams: f64) -> Mass {
     Mass::from_grams(grams).unwrap()
@@ -75,7 +75,7 @@ fn losses() -> Losses {
 }
 
 fn every_wish() -> Vec<BatchTarget> {
-    let mut wishes = vec![
+    let mut settings = vec![
         BatchTarget::Times(Factor::from_number(2.5).unwrap()),
         BatchTarget::Dough(grams(1480.0)),
         BatchTarget::Pieces {
@@ -90,12 +90,12 @@ fn every_wish() -> Vec<BatchTarget> {
         },
     ];
     for (part, line) in [(0, 1), (2, 5), (3, 0), (4, 0)] {
-        wishes.push(BatchTarget::OnHand {
+        settings.push(BatchTarget::OnHand {
             at: LineAt { part, line },
             mass: grams(180.0),
         });
     }
-    wishes
+    settings
 }
 
 fn every_place(scaled: &Scaled) -> Vec<LineAt> {

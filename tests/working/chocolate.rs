@@ -8,7 +8,7 @@ use softcrumb::engine::chocolate::{
 use softcrumb::engine::ingredients::{Composition, Listed};
 use softcrumb::engine::quantity::{Mass, Share, Temperature};
 
-use crate::pencil::adds_up;
+use crate::rule_evaluator::adds_up;
 
 fn grams(grams: f64) -> Mass {
     Mass::from_grams(grams).unwrap()

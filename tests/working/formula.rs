@@ -2,12 +2,12 @@
 
 use softcrumb::engine::formula::{
     Account, Basis, Compared, Figure, Form, Formula, Line, LineAt, Part, PartKind, Target,
-    WaterLedger, WhatIf, percentage, reach, scald, part_totals,
+    WaterLedger, WhatIf, part_totals, percentage, reach, scald,
 };
 use softcrumb::engine::ingredients::{Food, Listed};
 use softcrumb::engine::quantity::{Mass, Share};
 
-use crate::pencil::adds_up;
+use crate::rule_evaluator::adds_up;
 
 fn grams(grams: f64) -> Mass {
     Mass::from_grams(grams).unwrap()

@@ -1,9 +1,9 @@
 //! The working of what bakes teach.
 
-use softcrumb::engine::learn::{Observation, MeasuredDuration, Weighed, learn};
+use softcrumb::engine::learn::{MeasuredDuration, Observation, Weighed, learn};
 use softcrumb::engine::quantity::{Mass, Minutes, Temperature, WarmingRate};
 
-use crate::pencil::adds_up;
+use crate::rule_evaluator::adds_up;
 
 fn bake(number: u16) -> Observation {
     let n = f64::from(number);

@@ -1,4 +1,4 @@
-//! Pencil and paper: reads a rule by school arithmetic, and holds a line of working to it.
+//! Evaluator and paper: reads a rule by school arithmetic, and holds a line of working to it.
 
 use std::collections::BTreeMap;
 
@@ -36,25 +36,25 @@ pub(crate) fn adds_up(lines: &[Line]) {
 
 /// What a rule comes to, and the letters that it used.
 fn reckon(rule: &str, letters: &BTreeMap<String, f64>) -> (f64, Vec<String>) {
-    let mut pencil = Pencil {
+    let mut evaluator = Evaluator {
         signs: rule.chars().filter(|sign| !sign.is_whitespace()).collect(),
         at: 0,
         letters,
         used: Vec::new(),
     };
-    let answer = pencil.sum();
-    assert_eq!(pencil.at, pencil.signs.len(), "{rule} cannot be read");
-    (answer, pencil.used)
+    let answer = evaluator.sum();
+    assert_eq!(evaluator.at, evaluator.signs.len(), "{rule} cannot be read");
+    (answer, evaluator.used)
 }
 
-struct Pencil<'a> {
+struct Evaluator<'a> {
     signs: Vec<char>,
     at: usize,
     letters: &'a BTreeMap<String, f64>,
     used: Vec<String>,
 }
 
-impl Pencil<'_> {
+impl Evaluator<'_> {
     fn next_is(&mut self, any: &[char]) -> Option<char> {
         let sign = *self.signs.get(self.at)?;
         any.contains(&sign).then(|| {

@@ -11,8 +11,8 @@ use softcrumb::sheet::{Kitchen, Sheet, examples};
 use crate::asked_heat::HeatAsked;
 use crate::class::{self, AskedClass};
 use crate::day::{self, AskedDay};
-use crate::spelling::figure;
 use crate::error::Trouble;
+use crate::spelling::figure;
 
 /// The version of documents and results.
 pub(crate) const VERSION: u32 = 1;

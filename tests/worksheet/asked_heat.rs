@@ -1,6 +1,6 @@
 //! What is asked about heat beside the formula: bare bodies to be cooled, heights to boil at.
 
-use softcrumb::engine::heat::{Air, Body, Place, Shape, Exposure};
+use softcrumb::engine::heat::{Air, Body, Exposure, Probe, Shape};
 use softcrumb::engine::kitchen::BoilsBy;
 use softcrumb::engine::quantity::{
     Altitude, Conductivity, Density, Length, Mass, Minutes, Pressure, SpecificHeat,
@@ -27,7 +27,7 @@ pub(crate) struct CoolingAsked {
 }
 
 /// The places of a body that are read off.
-pub(crate) const PLACES: [Place; 3] = [Place::Centre, Place::Mean, Place::Surface];
+pub(crate) const PLACES: [Probe; 3] = [Probe::Centre, Probe::Mean, Probe::Surface];
 
 impl HeatAsked {
     pub(crate) fn read(tree: &Tree) -> Read<Self> {

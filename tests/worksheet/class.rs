@@ -11,7 +11,7 @@ use crate::error::Trouble;
 #[derive(Default)]
 pub(crate) struct AskedClass {
     pub(crate) pantry: Pantry,
-    pub(crate) wishes: Option<ClassSettings>,
+    pub(crate) settings: Option<ClassSettings>,
     pub(crate) recipe: Option<String>,
     pub(crate) hand_out: bool,
 }
@@ -27,7 +27,7 @@ pub(crate) fn read(tree: &Tree) -> Result<AskedClass, Trouble> {
     Ok(AskedClass {
         hand_out,
         pantry: component(tree, "pantry", read_pantry)?.unwrap_or_default(),
-        wishes: component(tree, "class", read_class)?,
+        settings: component(tree, "class", read_class)?,
         recipe,
     })
 }

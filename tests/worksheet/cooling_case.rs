@@ -1,6 +1,6 @@
 //! The cooling that is timed: a heap of cooked paste, twelve hours of bench and fridge.
 
-use softcrumb::engine::heat::{Air, Body, HeatError, Shape, Exposure};
+use softcrumb::engine::heat::{Air, Body, Exposure, HeatError, Shape};
 use softcrumb::engine::quantity::{
     Conductivity, Density, Length, Mass, Minutes, SpecificHeat, SurfaceCoefficient, Temperature,
 };

@@ -7,9 +7,9 @@ use softcrumb::engine::chocolate::{
     ChocolateError, Fill, FillAsked, FlowCurve, LiquidNeeded, Syrup, fill,
 };
 use softcrumb::engine::formula::{
-    Basis, Caution, Compared, Figures, Form, Formula, FormulaError, LineAt, Percentage, Reached,
-    Part, PartKind, PartTotals, WaterLedger, cautions, percentage, reach, set_part_share,
-    part_totals,
+    Basis, Caution, Compared, Figures, Form, Formula, FormulaError, LineAt, Part, PartKind,
+    PartTotals, Percentage, Reached, WaterLedger, cautions, part_totals, percentage, reach,
+    set_part_share,
 };
 use softcrumb::engine::plan::PlanError;
 use softcrumb::engine::quantity::{Division, Mass};

@@ -58,7 +58,8 @@ pub(crate) fn time() -> Result<Timed, HeatError> {
         let pastes = pastes.filter_map(|(_, sums)| sums.as_ref().ok());
         pastes.map(|sums| sums.plan.advise()).collect::<Vec<_>>()
     });
-    let within = |took: &MeasuredDuration, budget: f64| cfg!(debug_assertions) || took.median <= budget;
+    let within =
+        |took: &MeasuredDuration, budget: f64| cfg!(debug_assertions) || took.median <= budget;
     Ok(Timed {
         within_budget: within(&plain, BUDGET) && within(&whole, BUDGET_OF_ALL),
         lines: vec![

@@ -8,7 +8,7 @@ use crate::house;
 use anyhow::{Result, bail};
 use std::collections::BTreeMap;
 
-/// The languages beside English, by their tags; a catalogue each in `src/words/language/`.
+/// The languages beside English, by their tags; a catalogue each in `src/text/language/`.
 const TAGS: [&str; 2] = ["es", "ja"];
 
 /// What the page says before its binary can speak: that it is opening, and that it could not start.
@@ -79,7 +79,7 @@ pub(crate) fn catalogues() -> Result<Vec<(String, String)>> {
     }
     if !troubles.is_empty() {
         bail!(
-            "the catalogues in src/words/language/ are not whole. `cargo xtask words` brings in what is new; \
+            "the catalogues in src/text/language/ are not whole. `cargo xtask words` brings in what is new; \
              translate it there.\n{}",
             troubles.join("\n")
         );

@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use crate::app::part::Button;
-use crate::app::state::State;
+use crate::app::state::use_app_state;
 use crate::engine::formula::{Part, PartKind};
 use crate::engine::quantity::Mass;
 use crate::text::{name, notice};
@@ -26,7 +26,7 @@ impl Kinds {
 /// Adds a part of a kind that is chosen.
 #[component]
 pub fn AddPart() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let add = move |kind: PartKind| {
         state.edit(|sheet| {
             sheet.formula.parts.push(Part {

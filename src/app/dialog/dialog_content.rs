@@ -2,9 +2,9 @@
 
 use leptos::prelude::*;
 
-use super::{AddPart, HandOutDialog, LineMenu, Picker, SettingsDialog, ShelfDialog, PartMenu};
+use super::{AddPart, HandOutDialog, LineMenu, PartMenu, Picker, SettingsDialog, ShelfDialog};
 use crate::app::part::WorkingList;
-use crate::app::state::{DialogKind, State};
+use crate::app::state::{AppState, DialogKind, use_app_state};
 use crate::engine::formula::{Figure, Form, WaterLedger};
 
 /// What stands open over the page.
@@ -15,14 +15,14 @@ pub fn Over(
 ) -> impl IntoView {
     match opened {
         DialogKind::Working { value, lines, .. } => {
-            let manner = State::here().manner.get_untracked();
-            view! { <p class="worked">{value}</p> <WorkingList lines manner /> }.into_any()
+            let options = use_app_state().options.get_untracked();
+            view! { <p class="worked">{value}</p> <WorkingList lines options /> }.into_any()
         }
         DialogKind::OfDough { figure, value } => view! { <OfDough figure value /> }.into_any(),
         DialogKind::Line(at) => view! { <LineMenu at /> }.into_any(),
         DialogKind::Part(part) => view! { <PartMenu part /> }.into_any(),
         DialogKind::AddPart => view! { <AddPart /> }.into_any(),
-        DialogKind::Pick { picked, .. } => view! { <Picker picked /> }.into_any(),
+        DialogKind::Pick { pick_for, .. } => view! { <Picker pick_for /> }.into_any(),
         DialogKind::Shelf => view! { <ShelfDialog /> }.into_any(),
         DialogKind::HandOut => view! { <HandOutDialog /> }.into_any(),
         DialogKind::Settings => view! { <SettingsDialog /> }.into_any(),
@@ -37,7 +37,7 @@ fn OfDough(
     /// The figure as it is shown.
     value: String,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let sheet = state.sheet();
     let lines = match figure {
         Some(figure) => figure.working(&sheet.formula),
@@ -45,6 +45,6 @@ fn OfDough(
             .map(|ledger| ledger.working())
             .unwrap_or_default(),
     };
-    let manner = state.manner.get_untracked();
-    view! { <p class="worked">{value}</p> <WorkingList lines manner /> }
+    let options = state.options.get_untracked();
+    view! { <p class="worked">{value}</p> <WorkingList lines options /> }
 }

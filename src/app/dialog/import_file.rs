@@ -3,20 +3,20 @@
 use leptos::prelude::*;
 use wasm_bindgen_futures::spawn_local;
 
-use crate::app::browser::live_region::announce;
 use crate::app::browser::file::{self, FileTrouble};
-use crate::app::state::State;
+use crate::app::browser::live_region::announce;
+use crate::app::state::{AppState, use_app_state};
 use crate::sheet::Added;
-use crate::sheet::record::{FILE_LIMIT, DialogKind, read_file};
+use crate::sheet::record::{FILE_LIMIT, Opened, read_file};
 use crate::text::{FormatOptions, Trouble, import_report, notice, tr};
 
 /// Takes formulas in from a file.
 #[component]
 pub fn TakeIn() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let said = RwSignal::new(Vec::<String>::new());
     let take = move |input: web_sys::HtmlInputElement| {
-        let manner = state.manner.get_untracked();
+        let options = state.options.get_untracked();
         if state.trial.with_untracked(Option::is_some) {
             said.set(vec![
                 tr!("A trial is on. Keep it or drop it first.").to_owned(),
@@ -29,9 +29,9 @@ pub fn TakeIn() -> impl IntoView {
         let most = u32::try_from(FILE_LIMIT).map_or(f64::MAX, f64::from);
         spawn_local(async move {
             let says = match file::text(file, most).await {
-                Ok(text) => opened(state, &text, manner),
+                Ok(text) => opened(state, &text, options),
                 Err(FileTrouble::TooLarge(bytes)) => {
-                    vec![notice::file_too_large(bytes, most, manner)]
+                    vec![notice::file_too_large(bytes, most, options)]
                 }
                 Err(FileTrouble::Refused) => vec![notice::file_refused().to_owned()],
             };
@@ -56,22 +56,22 @@ pub fn TakeIn() -> impl IntoView {
 }
 
 /// Puts what a file holds onto the shelf; says what came of it.
-fn opened(state: State, text: &str, manner: FormatOptions) -> Vec<String> {
+fn opened(state: AppState, text: &str, options: FormatOptions) -> Vec<String> {
     match read_file(text) {
         Ok(found) => {
-            let added = state.unfile(&found);
-            told(&found, added, manner)
+            let added = state.import_all(&found);
+            told(&found, added, options)
         }
-        Err(error) => vec![error.sentence(manner)],
+        Err(error) => vec![error.sentence(options)],
     }
 }
 
-fn told(found: &DialogKind, added: Added, manner: FormatOptions) -> Vec<String> {
-    let refused = found.refused.iter().map(|error| error.sentence(manner));
-    let beside = filed::beside(added);
+fn told(found: &Opened, added: Added, options: FormatOptions) -> Vec<String> {
+    let refused = found.refused.iter().map(|error| error.sentence(options));
+    let beside = import_report::beside(added);
     let nothing_else = beside.is_none() || !found.formulas.is_empty();
     nothing_else
-        .then(|| filed::taken_in(found.formulas.len()))
+        .then(|| import_report::taken_in(found.formulas.len()))
         .into_iter()
         .chain(beside)
         .chain(refused)

@@ -3,15 +3,15 @@
 use leptos::prelude::*;
 use wasm_bindgen_futures::spawn_local;
 
-use crate::app::browser::live_region::announce;
 use crate::app::browser::file::{self, FileTrouble};
+use crate::app::browser::live_region::announce;
 use crate::app::part::Button;
-use crate::app::state::State;
+use crate::app::state::use_app_state;
 use crate::sheet::interchange::{ReadRecipe, read_recipe};
 use crate::text::{
-    Trouble,
-    share::{RecipeView, ImportedLine, recipe},
-    notice, tr,
+    Trouble, notice,
+    share::{ImportedLine, RecipeView, recipe},
+    tr,
 };
 
 /// The most bytes of a file that is opened.
@@ -20,11 +20,11 @@ const MOST: f64 = 4_000_000.0;
 /// Takes a recipe in from a file.
 #[component]
 pub fn TakeRecipe() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let read = RwSignal::new(None::<ReadRecipe>);
     let said = RwSignal::new(String::new());
     let take = move |input: web_sys::HtmlInputElement| {
-        let manner = state.manner.get_untracked();
+        let options = state.options.get_untracked();
         let Some(file) = file::chosen(&input) else {
             return;
         };
@@ -32,13 +32,13 @@ pub fn TakeRecipe() -> impl IntoView {
             let (found, says) = match file::text(file, MOST).await {
                 Ok(text) => match read_recipe(&text) {
                     Ok(found) => {
-                        let title = recipe(&found, manner).title;
+                        let title = recipe(&found, options).title;
                         (Some(found), title)
                     }
-                    Err(error) => (None, error.sentence(manner)),
+                    Err(error) => (None, error.sentence(options)),
                 },
                 Err(FileTrouble::TooLarge(bytes)) => {
-                    (None, notice::file_too_large(bytes, MOST, manner))
+                    (None, notice::file_too_large(bytes, MOST, options))
                 }
                 Err(FileTrouble::Refused) => (None, notice::file_refused().to_owned()),
             };
@@ -47,7 +47,8 @@ pub fn TakeRecipe() -> impl IntoView {
             read.set(found);
         });
     };
-    let told = move || read.with(|read| read.as_ref().map(|read| recipe(read, state.manner.get())));
+    let told =
+        move || read.with(|read| read.as_ref().map(|read| recipe(read, state.options.get())));
     let shelve = move |()| {
         if let Some(found) = read.get_untracked() {
             state.open_new(&found.sheet);

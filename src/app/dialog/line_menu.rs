@@ -4,9 +4,9 @@ use leptos::prelude::*;
 
 use crate::app::browser::live_region::announce;
 use crate::app::part::{Button, Choice, NumberBox, Picture};
-use crate::app::state::{DialogKind, State, memo};
-use crate::engine::formula::{Hold, Line, LineAt, swap};
-use crate::text::{Trouble, name, read, tr, format};
+use crate::app::state::{AppState, DialogKind, PickFor, memo, use_app_state};
+use crate::engine::formula::{Line, LineAt};
+use crate::text::{Trouble, format, name, read, tr};
 
 /// What can be done with a line.
 #[component]
@@ -14,7 +14,7 @@ pub fn LineMenu(
     /// Where it stands.
     at: LineAt,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let food = memo(move || {
         state
             .with(|sheet| {
@@ -43,7 +43,7 @@ fn Counts(
     /// Where the line stands.
     at: LineAt,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let holds = Signal::derive(move || {
         state.with(|sheet| sheet.formula.line(at).is_some_and(Line::is_flour))
     });
@@ -66,18 +66,11 @@ fn Change(
     /// What it is now.
     food: Memo<String>,
 ) -> impl IntoView {
-    let state = State::here();
-    let put = move |food| {
-        let changed = state.change("swap", |formula| swap(formula, at, food, Hold::Weight));
-        if let Err(error) = changed {
-            announce(&error.sentence(state.manner.get_untracked()));
-        }
-        state.settle();
-    };
+    let state = use_app_state();
     let pick = move |()| {
         state.open(DialogKind::Pick {
             title: tr!("In place of {value}", value = food.get_untracked()),
-            picked: Callback::new(put),
+            pick_for: PickFor::Swap(at),
         });
     };
     view! { <Button says=tr!("Change the ingredient") tapped=pick /> }
@@ -91,7 +84,7 @@ fn Remove(
     /// What it is.
     food: Memo<String>,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let remove = move |()| {
         let gone = food.get_untracked();
         state.edit(|sheet| {
@@ -109,22 +102,22 @@ fn Poured(
     /// Where the line stands.
     at: LineAt,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let figure = Signal::derive(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         state.with(|sheet| {
             let poured = sheet.formula.line(at).and_then(|line| line.poured);
             poured
-                .map(|mass| format::box_mass(mass, manner))
+                .map(|mass| format::box_mass(mass, options))
                 .unwrap_or_default()
         })
     });
     let take = move |text: String| {
-        let manner = state.manner.get_untracked();
+        let options = state.options.get_untracked();
         // An empty box takes the note away again.
         let poured = match text.trim() {
             "" => None,
-            text => Some(read::mass(text, manner).map_err(|error| error.sentence(manner))?),
+            text => Some(read::mass(text, options).map_err(|error| error.sentence(options))?),
         };
         state.type_in("poured", |sheet| {
             if let Some(line) = sheet.formula.line_mut(at) {
@@ -133,7 +126,7 @@ fn Poured(
         });
         Ok(())
     };
-    let unit = Signal::derive(move || state.manner.get().units.mass.symbol());
+    let unit = Signal::derive(move || state.options.get().units.mass.symbol());
     view! {
         <NumberBox id=format!("poured-{}-{}", at.part, at.line) label=tr!("Really poured, if it missed") unit figure take=Callback::new(take) />
     }
@@ -145,7 +138,7 @@ fn Moves(
     /// Where the line stands.
     at: LineAt,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let others: Vec<(usize, String)> = state
         .sheet()
         .formula

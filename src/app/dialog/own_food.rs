@@ -3,9 +3,9 @@
 use leptos::prelude::*;
 
 use crate::app::part::{Button, NumberBox, PickOne, TextBox};
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::engine::ingredients::{Allergen, Food, Label, LabelLine, OwnFood, Role};
-use crate::text::{Trouble, name, read, tr, format};
+use crate::text::{Trouble, format, name, read, tr};
 
 /// What has been typed into the form.
 #[derive(Clone, Copy)]
@@ -51,19 +51,19 @@ fn LabelBox(
     /// Which line.
     line: LabelLine,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let figure = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         let share = form.label.with(|label| label.line(line));
         share
-            .map(|share| format::box_share(share, manner))
+            .map(|share| format::box_share(share, options))
             .unwrap_or_default()
     });
     let take = move |text: String| {
-        let manner = state.manner.get_untracked();
+        let options = state.options.get_untracked();
         let share = match text.trim() {
             "" => None,
-            text => Some(read::share(text, manner).map_err(|error| error.sentence(manner))?),
+            text => Some(read::share(text, options).map_err(|error| error.sentence(options))?),
         };
         form.label
             .update(|label| *label = label.with_line(line, share));
@@ -114,7 +114,7 @@ fn UseIt(
     /// Called with the ingredient.
     made: Callback<Food>,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let trouble = RwSignal::new(String::new());
     let take = move |()| {
         let (name, role) = (form.name.get_untracked(), form.role.get_untracked());
@@ -125,7 +125,7 @@ fn UseIt(
             form.allergens.get_untracked(),
         ) {
             Ok(food) => made.run(Food::Own(food)),
-            Err(error) => trouble.set(error.sentence(state.manner.get_untracked())),
+            Err(error) => trouble.set(error.sentence(state.options.get_untracked())),
         }
     };
     view! {

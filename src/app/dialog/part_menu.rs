@@ -5,10 +5,10 @@ use leptos::prelude::*;
 use super::add_part::KINDS;
 use crate::app::browser::live_region::announce;
 use crate::app::part::{Button, NumberBox, Picture, TextBox};
-use crate::app::state::State;
+use crate::app::state::use_app_state;
 use crate::engine::formula::PartKind;
 use crate::sheet::Sheet;
-use crate::text::{Trouble, name, read, tr, format};
+use crate::text::{Trouble, format, name, read, tr};
 
 /// What can be done with a part.
 #[component]
@@ -16,7 +16,7 @@ pub fn PartMenu(
     /// Which one.
     part: usize,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let words = Signal::derive(move || {
         state.with(|sheet| {
             sheet
@@ -50,7 +50,7 @@ fn Arrange(
     /// As the user calls it.
     name: Signal<String>,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let earlier = move |()| {
         state.edit(|sheet| {
             sheet.part_earlier(part);
@@ -79,7 +79,7 @@ fn Kind(
     /// Which part.
     part: usize,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let holds = move || state.with(|sheet| sheet.formula.parts.get(part).map(|own| own.kind));
     let chosen = move |kind: Option<PartKind>| {
         state.edit(|sheet| {
@@ -112,18 +112,18 @@ fn Steam(
     /// Which part.
     part: usize,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let figure = Signal::derive(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         state.with(|sheet| {
             let own = sheet.formula.parts.get(part);
-            own.map(|own| format::box_mass(own.steam, manner))
+            own.map(|own| format::box_mass(own.steam, options))
                 .unwrap_or_default()
         })
     });
     let take = move |text: String| {
-        let manner = state.manner.get_untracked();
-        let steam = read::mass(&text, manner).map_err(|error| error.sentence(manner))?;
+        let options = state.options.get_untracked();
+        let steam = read::mass(&text, options).map_err(|error| error.sentence(options))?;
         state.type_in("steam", |sheet| {
             if let Some(own) = sheet.formula.parts.get_mut(part) {
                 own.steam = steam;
@@ -131,7 +131,7 @@ fn Steam(
         });
         Ok(())
     };
-    let unit = Signal::derive(move || state.manner.get().units.mass.symbol());
+    let unit = Signal::derive(move || state.options.get().units.mass.symbol());
     let is_paste = move || {
         state.with(|sheet| {
             sheet

@@ -3,22 +3,23 @@
 use leptos::prelude::*;
 
 use super::OwnFoodForm;
+use super::picked::use_picked;
 use crate::app::part::{Button, Picture};
-use crate::app::state::{State, memo};
+use crate::app::state::{AppState, PickFor, memo, use_app_state};
 use crate::engine::ingredients::{Food, Listed, Role};
-use crate::text::{language::text, name, tr, search};
+use crate::text::{language::text, name, search, tr};
 
 /// Picks an ingredient.
 #[component]
 pub fn Picker(
-    /// Called with what was picked.
-    picked: Callback<Food>,
+    /// What is done with it.
+    pick_for: PickFor,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let own = RwSignal::new(false);
     let pick = Callback::new(move |food: Food| {
         state.close();
-        picked.run(food);
+        use_picked(state, pick_for, food);
     });
     view! {
         <Show when=move || own.get() fallback=move || view! { <Larder own pick /> }>

@@ -3,14 +3,14 @@
 use leptos::prelude::*;
 
 use crate::app::part::Choice;
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::sheet::{Language, Settings, Theme, Units};
-use crate::text::{tr, format};
+use crate::text::{format, tr};
 
 /// How figures and pages are shown.
 #[component]
 pub fn SettingsDialog() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let units = memo(move || state.settings.get().units);
     let theme = memo(move || state.settings.get().theme);
     let set_units = move |units| {
@@ -25,7 +25,7 @@ pub fn SettingsDialog() -> impl IntoView {
     let trouble = RwSignal::new("");
     let mut languages = vec![(None, tr!("the browser’s"))];
     languages.extend(Language::ALL.map(|language| (Some(language), language.own_name())));
-    let numbers = move || format::plain(1234.5, 1, state.manner.get().numbers);
+    let numbers = move || format::plain(1234.5, 1, state.options.get().numbers);
     view! {
         <Choice
             id="units"

@@ -2,20 +2,20 @@
 
 use leptos::prelude::*;
 
-use super::share_link::LinkOut;
-use super::share_fold::Handed;
 use super::import_file::TakeIn;
+use super::share_fold::Handed;
+use super::share_link::LinkOut;
 use crate::app::browser::clock;
 use crate::app::browser::file::{self, FileTrouble};
 use crate::app::lazy;
 use crate::app::part::Button;
-use crate::app::state::State;
+use crate::app::state::use_app_state;
 use crate::text::{notice, tr};
 
 /// Hands the formula out.
 #[component]
 pub fn HandOutDialog() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     provide_context(Handed::whole(state));
     view! {
         <Show when=move || state.is_stale()>
@@ -34,7 +34,7 @@ pub fn HandOutDialog() -> impl IntoView {
 /// The formula, or all of them, as a file.
 #[component]
 fn FilesOut() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let refused = RwSignal::new("");
     let say = move |saved: Result<(), FileTrouble>| {
         refused.set(if saved.is_ok() {

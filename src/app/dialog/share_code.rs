@@ -2,13 +2,13 @@
 
 use leptos::prelude::*;
 
+use super::import_recipe::TakeRecipe;
+use super::share_fold::{Handed, whole_link};
 use super::share_paper::PaperOut;
 use super::share_text::TextsOut;
-use super::share_fold::{Handed, whole_link};
-use super::import_recipe::TakeRecipe;
 use crate::app::browser::{clock, file};
 use crate::app::part::Button;
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::sheet::interchange::{SquareCode, png};
 use crate::text::{
     share::{CodeView, code},
@@ -29,12 +29,12 @@ pub fn HandMore() -> impl IntoView {
 /// The link as a square code, or what to leave out so that it becomes one.
 #[component]
 fn CodeOut() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let handed = Handed::here();
     let told = memo(move || {
         let sheet = handed.sheet();
         let whole = whole_link(&sheet).ok()?;
-        Some(code(&sheet, &whole, state.manner.get()))
+        Some(code(&sheet, &whole, state.options.get()))
     });
     move || match told.get() {
         Some(CodeView::Drawn { code, svg, says }) => view! { <Drawn code svg says /> }.into_any(),

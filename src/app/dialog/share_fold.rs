@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use crate::app::browser::address;
-use crate::app::state::State;
+use crate::app::state::AppState;
 use crate::sheet::interchange::LinkPart;
 use crate::sheet::link::LinkError;
 use crate::sheet::{Fragment, Sheet, link};
@@ -11,14 +11,14 @@ use crate::sheet::{Fragment, Sheet, link};
 /// What is handed out, and what is left out of it.
 #[derive(Clone, Copy)]
 pub struct Handed {
-    state: State,
+    state: AppState,
     /// What is left out of link and code; the formula itself keeps it.
     pub left_out: RwSignal<Vec<LinkPart>>,
 }
 
 impl Handed {
     /// Everything is handed out.
-    pub fn whole(state: State) -> Self {
+    pub fn whole(state: AppState) -> Self {
         Self {
             state,
             left_out: RwSignal::new(Vec::new()),
@@ -31,17 +31,17 @@ impl Handed {
     }
 
     /// The formula as it is kept.
-    pub fn kept(self) -> Sheet {
-        self.state.with_kept(Clone::clone)
+    pub fn saved(self) -> Sheet {
+        self.state.with_saved(Clone::clone)
     }
 
     /// The same without what is left out.
     pub fn sheet(self) -> Sheet {
-        let kept = self.kept();
+        let saved = self.saved();
         self.left_out.with(|parts| {
             parts
                 .iter()
-                .fold(kept, |sheet, part| part.left_out_of(&sheet))
+                .fold(saved, |sheet, part| part.left_out_of(&sheet))
         })
     }
 

@@ -7,14 +7,14 @@ use super::share_fold::{Handed, before_the_text, whole_link};
 use crate::app::browser::live_region::announce;
 use crate::app::browser::{clipboard, share};
 use crate::app::part::Button;
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::text::share::{Shortened, shortened};
 use crate::text::{Trouble, tr};
 
 /// The formula as a link.
 #[component]
 pub fn LinkOut() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let handed = Handed::here();
     let link = memo(move || whole_link(&handed.sheet()));
     let text = move || link.with(|link| link.clone().unwrap_or_default());
@@ -34,12 +34,12 @@ pub fn LinkOut() -> impl IntoView {
         });
     };
     let pass_on = move |()| {
-        let name = untrack(|| state.with_kept(|sheet| sheet.name.clone()));
+        let name = untrack(|| state.with_saved(|sheet| sheet.name.clone()));
         share::link(&name, &link.get_untracked().unwrap_or_default());
     };
     let trouble = move || {
-        let manner = state.manner.get();
-        link.with(|link| link.as_ref().err().map(|error| error.sentence(manner)))
+        let options = state.options.get();
+        link.with(|link| link.as_ref().err().map(|error| error.sentence(options)))
     };
     view! {
         <Show when=move || there.get()>
@@ -61,15 +61,15 @@ pub fn LinkOut() -> impl IntoView {
 /// What can be left out of link and code, one tap each; the formula itself keeps it.
 #[component]
 fn Shorten() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let handed = Handed::here();
     let told = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         let address = before_the_text();
-        shortened(&handed.kept(), &handed.left_out.get(), address, manner)
+        shortened(&handed.saved(), &handed.left_out.get(), address, options)
     });
     let button = move |one: Shortened| {
-        let part = one.part;
+        let part = one.component;
         view! { <Button says=one.says tapped=move |()| handed.turn(part) /> }
     };
     let any = memo(move || told.with(|told| !told.is_empty()));

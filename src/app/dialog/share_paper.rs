@@ -5,12 +5,12 @@ use std::num::NonZeroU32;
 use leptos::portal::Portal;
 use leptos::prelude::*;
 
-use super::share_fold::{Handed, whole_link};
 use super::paper_pages::{CardPage, SheetPage};
+use super::share_fold::{Handed, whole_link};
 use crate::app::browser::print;
 use crate::app::page::{BatchAnswers, scale_sheet};
 use crate::app::part::Button;
-use crate::app::state::{WorkspaceStore, State, memo};
+use crate::app::state::{AppState, WorkspaceStore, memo, use_app_state};
 use crate::engine::batch::round;
 use crate::engine::class::{class, oven};
 use crate::sheet::Sheet;
@@ -29,7 +29,7 @@ enum Page {
 /// The two pages that are printed.
 #[component]
 pub fn PaperOut() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let (handed, answers) = (Handed::here(), BatchAnswers::here());
     let page = RwSignal::new(None::<Page>);
     let card = memo(move || card_of(state, answers, &handed.sheet()));
@@ -68,27 +68,27 @@ pub fn PaperOut() -> impl IntoView {
 }
 
 /// The card of what is handed out, which is what its code opens.
-fn card_of(state: State, answers: BatchAnswers, sheet: &Sheet) -> Option<BenchCard> {
-    let (manner, desk) = (state.manner.get(), WorkspaceStore::here());
+fn card_of(state: AppState, answers: BatchAnswers, sheet: &Sheet) -> Option<BenchCard> {
+    let (options, desk) = (state.options.get(), WorkspaceStore::here());
     let scaled = scale_sheet(sheet).ok()?;
     let rounded = round(&scaled.formula, answers.weighing.get());
     let code = code_of(sheet);
     let card = desk
         .pantry
-        .with(|pantry| bench_card(sheet, &scaled, &rounded, pantry, code.as_ref(), manner));
+        .with(|pantry| bench_card(sheet, &scaled, &rounded, pantry, code.as_ref(), options));
     Some(card)
 }
 
-fn sheet_of(state: State, answers: BatchAnswers, sheet: &Sheet) -> Option<ClassSheet> {
-    let (manner, desk) = (state.manner.get(), WorkspaceStore::here());
-    let (wishes, batch) = (desk.wishes.get(), &sheet.batch);
-    let made = class(&sheet.formula, wishes, batch.losses, batch.pieces).ok()?;
-    let loads = oven(NonZeroU32::new(made.loaves)?, wishes.oven).ok()?;
-    let told = told_of(&made, &loads, answers.weighing.get(), manner);
+fn sheet_of(state: AppState, answers: BatchAnswers, sheet: &Sheet) -> Option<ClassSheet> {
+    let (options, desk) = (state.options.get(), WorkspaceStore::here());
+    let (settings, batch) = (desk.settings.get(), &sheet.batch);
+    let made = class(&sheet.formula, settings, batch.losses, batch.pieces).ok()?;
+    let loads = oven(NonZeroU32::new(made.loaves)?, settings.oven).ok()?;
+    let told = told_of(&made, &loads, answers.weighing.get(), options);
     let code = code_of(sheet);
     let paper = desk
         .pantry
-        .with(|pantry| class_sheet(sheet, &told, pantry, code.as_ref(), manner));
+        .with(|pantry| class_sheet(sheet, &told, pantry, code.as_ref(), options));
     Some(paper)
 }
 

@@ -4,14 +4,15 @@ use leptos::prelude::*;
 
 use crate::app::browser::{clock, file};
 use crate::app::part::Button;
-use crate::app::state::State;
+use crate::app::state::use_app_state;
 use crate::sheet::Sheet;
 use crate::sheet::interchange::{csv, write_recipe};
 use crate::text::{
     FormatOptions,
-    share::{markdown, plain_text, steps},
     language::text,
-    tr_noop, notice, tr,
+    notice,
+    share::{markdown, plain_text, steps},
+    tr, tr_noop,
 };
 
 /// Writes a sheet in one form.
@@ -29,7 +30,7 @@ const FORMS: [(&str, &str, &str, Write); 4] = [
         tr_noop!("Recipe for other programs"),
         "recipe.json",
         "application/ld+json",
-        |sheet, manner| write_recipe(sheet, &steps(sheet, manner)),
+        |sheet, options| write_recipe(sheet, &steps(sheet, options)),
     ),
     (
         tr_noop!("Plain text"),
@@ -48,11 +49,11 @@ const FORMS: [(&str, &str, &str, Write); 4] = [
 /// The formula in other forms.
 #[component]
 pub fn TextsOut() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let refused = RwSignal::new("");
     let save = move |ending: &str, kind: &str, write: Write| {
-        let manner = state.manner.get_untracked();
-        let text = untrack(|| state.with_kept(|sheet| write(sheet, manner)));
+        let options = state.options.get_untracked();
+        let text = untrack(|| state.with_saved(|sheet| write(sheet, options)));
         let name = format!("softcrumb-{}.{ending}", clock::today());
         let saved = file::save(&name, kind, &text);
         refused.set(if saved.is_ok() {

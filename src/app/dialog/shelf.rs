@@ -2,12 +2,12 @@
 
 use leptos::prelude::*;
 
-use crate::app::browser::live_region::announce;
 use crate::app::browser::clock;
+use crate::app::browser::live_region::announce;
 use crate::app::part::{Button, IconButton, Picture};
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::sheet::{Id, Sheet, ShelfEntry, key};
-use crate::text::{example, notice, tr, search, format};
+use crate::text::{example, format, notice, search, tr};
 
 /// How many are drawn at first, and with each tap on "more": a thousand would take too long.
 const AT_ONCE: usize = 30;
@@ -15,7 +15,7 @@ const AT_ONCE: usize = 30;
 /// The formulas that are kept.
 #[component]
 pub fn ShelfDialog() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     state.flush();
     view! {
         <Nudge />
@@ -30,11 +30,11 @@ pub fn ShelfDialog() -> impl IntoView {
 /// A word about saving to a file, after many changes.
 #[component]
 fn Nudge() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     move || {
-        let changes = state.unfiled.get();
+        let changes = state.changes_since_backup.get();
         (changes >= key::FILE_SUGGESTED).then(|| {
-            view! { <p class="advice">{notice::save_a_file(changes, state.manner.get())}</p> }
+            view! { <p class="advice">{notice::save_a_file(changes, state.options.get())}</p> }
         })
     }
 }
@@ -42,7 +42,7 @@ fn Nudge() -> impl IntoView {
 /// A new formula, or a copy of the one that is open.
 #[component]
 fn Begin() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let open = move |sheet: &Sheet| {
         state.close();
         state.open_new(sheet);
@@ -63,7 +63,7 @@ fn Begin() -> impl IntoView {
 /// The formulas, searched by name.
 #[component]
 fn Formulas() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let wanted = RwSignal::new(String::new());
     let drawn = RwSignal::new(AT_ONCE);
     let found = memo(move || {
@@ -108,8 +108,8 @@ fn Saved(
     /// What is known of it.
     entry: ShelfEntry,
 ) -> impl IntoView {
-    let state = State::here();
-    let manner = state.manner.get_untracked();
+    let state = use_app_state();
+    let options = state.options.get_untracked();
     let id = entry.id.clone();
     let current = move || (state.open_id.get().as_ref() == Some(&id)).then_some("true");
     let (opens, bins, gone) = (entry.id.clone(), entry.id.clone(), entry.name.clone());
@@ -123,9 +123,11 @@ fn Saved(
         announce(&tr!("{gone} is in the bin.", gone = gone));
     };
     let binned = tr!("Put {value} into the bin", value = entry.name);
-    let said = tr!("{first} of dough, {second}",
-        first = format::mass(entry.dough, manner),
-        second = clock::day(entry.changed.milliseconds()));
+    let said = tr!(
+        "{first} of dough, {second}",
+        first = format::mass(entry.dough, options),
+        second = clock::day(entry.changed.milliseconds())
+    );
     view! {
         <li>
             <button type="button" class="pick" aria-current=current on:click=open>
@@ -140,7 +142,7 @@ fn Saved(
 /// What was put into the bin, until it is emptied.
 #[component]
 fn Bin() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let binned = memo(move || {
         state.shelf.with(|shelf| {
             shelf
@@ -173,7 +175,7 @@ fn EmptyBin(
     /// How many formulas are in it.
     count: Signal<usize>,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let asked = RwSignal::new(false);
     let empty = move |()| {
         state.empty_bin();
@@ -199,7 +201,7 @@ fn Binned(
     /// As the user calls it.
     name: String,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let says = view! { {tr!("Put back")} <span class="heard">{format!(": {name}")}</span> };
     view! {
         <li>

@@ -14,7 +14,7 @@ use crate::app::page::{
     FormulaRest, HeatKeys, HeatPlace, VisitCards, day_place, watch_timers,
 };
 use crate::app::part::TrialBar;
-use crate::app::state::{DialogKind, State};
+use crate::app::state::{AppState, DialogKind};
 use crate::sheet::link::{self, LinkError};
 use crate::sheet::record::{self, RecordError};
 use crate::sheet::{Id, Kitchens, Moment, Settings, Sheet, Shelf};
@@ -88,7 +88,7 @@ pub fn day_keys() -> Piece {
 }
 
 #[wasm_split(day, wasm_split_path = ::leptos::wasm_split, preload(load_timers), fallible)]
-pub fn timers(state: State) -> Given<()> {
+pub fn timers(state: AppState) -> Given<()> {
     watch_timers(state);
     Ok(())
 }
@@ -134,25 +134,30 @@ pub fn read_kitchens(text: &str) -> Given<Result<Kitchens, RecordError>> {
 }
 
 #[wasm_split(kept, wasm_split_path = ::leptos::wasm_split, preload(load_keep_trial), fallible)]
-pub fn keep_trial(state: State) -> Given<()> {
+pub fn keep_trial(state: AppState) -> Given<()> {
     state.keep_trial_record();
     Ok(())
 }
 
 #[wasm_split(kept, wasm_split_path = ::leptos::wasm_split, preload(load_find_trial), fallible)]
-pub fn find_trial(state: State) -> Given<()> {
+<<<<<<< HEAD:src/app/lazy/entry_points.rs
+pub fn find_trial(state: AppState) -> Given<()> {
     state.look_for_trial(2);
+=======
+pub fn find_trial(state: State) -> Given<()> {
+    state.look_for_trial();
+>>>>>>> main:src/app/later/pieces.rs
     Ok(())
 }
 
 #[wasm_split(kept, wasm_split_path = ::leptos::wasm_split, preload(load_keep_kitchens), fallible)]
-pub fn keep_kitchens(state: State) -> Given<()> {
+pub fn keep_kitchens(state: AppState) -> Given<()> {
     state.keep_kitchens();
     Ok(())
 }
 
 #[wasm_split(kept, wasm_split_path = ::leptos::wasm_split, preload(load_follow_kitchens), fallible)]
-pub fn follow_kitchens(state: State, theirs: Kitchens) -> Given<()> {
+pub fn follow_kitchens(state: AppState, theirs: Kitchens) -> Given<()> {
     state.follow_kitchens(theirs);
     Ok(())
 }

@@ -4,7 +4,7 @@ use std::cell::RefCell;
 
 use crate::app::browser::{catalogue, locale};
 use crate::sheet::Language;
-use crate::text::language::{Catalogue, speak};
+use crate::text::language::{Catalogue, set_catalogue};
 
 thread_local! {
     /// Catalogues that have come.
@@ -33,7 +33,7 @@ pub async fn load(chosen: Option<Language>) -> bool {
             Some(catalogue)
         }
     };
-    speak(catalogue);
+    set_catalogue(catalogue);
     locale::choose(chosen.map(Language::tag));
     locale::mark(language.tag(), language.direction());
     true

@@ -38,7 +38,11 @@ pub fn later(
         spawn_local(async move {
             let is_here = load().await;
             // Whoever asked may have gone elsewhere meanwhile.
-            let gone = came.try_set(if is_here { LoadState::Here } else { LoadState::Lost });
+            let gone = came.try_set(if is_here {
+                LoadState::Here
+            } else {
+                LoadState::Lost
+            });
             if is_here && gone.is_none() {
                 arrived();
             }

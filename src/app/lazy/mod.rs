@@ -3,17 +3,17 @@
 //! Each piece is an entry in `pieces`. The build cuts the binary there: what only a piece needs
 //! goes along with it, into a file of its own.
 
-pub mod language;
-pub mod links;
 mod entry_points;
-pub mod records;
+pub mod language;
 mod lazy_view;
+pub mod links;
+pub mod records;
 
 use leptos::prelude::*;
 
 use super::browser::{focus, storage};
 use super::page::HEADING;
-use super::state::{DialogKind, State};
+use super::state::{AppState, DialogKind};
 use crate::sheet::{Place, key};
 use lazy_view::{at_once, later};
 use wasm_bindgen_futures::spawn_local;
@@ -22,8 +22,8 @@ use wasm_bindgen_futures::spawn_local;
 macro_rules! piece {
     ($load:ident, $draw:ident, $arrived:expr) => {
         later(
-            || Box::pin(async { pieces::$load().await.is_ok() }),
-            Box::new(|| at_once(pieces::$draw())?.ok()),
+            || Box::pin(async { entry_points::$load().await.is_ok() }),
+            Box::new(|| at_once(entry_points::$draw())?.ok()),
             $arrived,
         )
     };
@@ -78,13 +78,13 @@ pub fn keys(place: Place) -> Option<AnyView> {
 }
 
 /// Has the timers of a bake under way ring wherever the user is. Where none runs, nothing is loaded.
-pub fn ring_timers(state: State) {
+pub fn ring_timers(state: AppState) {
     let bench = storage::get(key::BENCH).ok().flatten();
     if bench.is_some_and(|bench| bench.contains(NOT_HEARD)) {
         spawn_local(async move {
             // Where it does not come, the place itself says so when it is opened.
-            if pieces::load_timers().await.is_ok() {
-                let _watched = at_once(pieces::timers(state));
+            if entry_points::load_timers().await.is_ok() {
+                let _watched = at_once(entry_points::timers(state));
             }
         });
     }
@@ -96,12 +96,12 @@ const NOT_HEARD: &str = "\"heard\":false";
 /// The open formula beside another one.
 pub fn compare() -> AnyView {
     later(
-        || Box::pin(async { records::load().await && pieces::load_compare().await.is_ok() }),
+        || Box::pin(async { records::load().await && entry_points::load_compare().await.is_ok() }),
         Box::new(|| {
             if !records::are_here() {
                 return None;
             }
-            at_once(pieces::compare())?.ok()
+            at_once(entry_points::compare())?.ok()
         }),
         || (),
     )
@@ -110,12 +110,12 @@ pub fn compare() -> AnyView {
 /// What stands open over the page. The shelf reads records.
 pub fn over(opened: DialogKind) -> AnyView {
     later(
-        || Box::pin(async { records::load().await && pieces::load_over().await.is_ok() }),
+        || Box::pin(async { records::load().await && entry_points::load_over().await.is_ok() }),
         Box::new(move || {
             if !records::are_here() {
                 return None;
             }
-            at_once(pieces::over(opened.clone()))?.ok()
+            at_once(entry_points::over(opened.clone()))?.ok()
         }),
         || (),
     )

@@ -5,7 +5,7 @@ use std::borrow::Cow;
 use leptos::prelude::*;
 
 use super::Button;
-use crate::app::state::{DialogKind, State, memo};
+use crate::app::state::{DialogKind, memo, use_app_state};
 use crate::engine::working::Line;
 use crate::text::{Advice, tr};
 
@@ -22,7 +22,7 @@ pub fn AdviceCard(
     #[prop(optional, into)]
     working: Option<Callback<(), Vec<Line>>>,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let open = move |working: Callback<(), Vec<Line>>| {
         state.open(DialogKind::Working {
             title: title.get_untracked(),

@@ -3,7 +3,7 @@
 use crate::text::tr;
 use leptos::prelude::*;
 
-use crate::app::state::{DialogKind, State};
+use crate::app::state::{DialogKind, use_app_state};
 use crate::engine::working::Line;
 
 /// A figure as it is shown: written out, with what it was where a trial changes it.
@@ -42,7 +42,11 @@ impl Shown {
 
 /// What a figure was, and by how much it has changed.
 pub fn was_by(old: &str, difference: &str) -> String {
-    tr!("{difference}, was {old}", difference = difference, old = old)
+    tr!(
+        "{difference}, was {old}",
+        difference = difference,
+        old = old
+    )
 }
 
 /// A number one can tap to see how it came about.
@@ -58,7 +62,7 @@ pub fn Figure(
     #[prop(into)]
     working: Callback<(), Vec<Line>>,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let open = move |value| {
         state.open(DialogKind::Working {
             title: label.get_untracked(),

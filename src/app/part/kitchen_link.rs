@@ -2,19 +2,21 @@
 
 use leptos::prelude::*;
 
-use crate::app::state::{State, memo};
-use crate::text::{name, tr, format};
+use crate::app::state::{memo, use_app_state};
+use crate::text::{format, name, tr};
 
 /// The kitchen that counts here, with its room; a tap goes to it.
 #[component]
 pub fn KitchenLink() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let says = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         state.kitchen.with(|kitchen| {
-            tr!("{first}: room at {second}",
+            tr!(
+                "{first}: room at {second}",
                 first = name::called(&kitchen.name),
-                second = format::temperature(kitchen.room, manner))
+                second = format::temperature(kitchen.room, options)
+            )
         })
     });
     view! { <a class="kitchen-link" href="#heat">{says}</a> }

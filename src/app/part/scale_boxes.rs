@@ -3,15 +3,15 @@
 use leptos::prelude::*;
 
 use super::PickOne;
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::engine::quantity::Division;
 use crate::sheet::Scales;
-use crate::text::{tr, format};
+use crate::text::{format, tr};
 
 /// The scales of this kitchen.
 #[component]
 pub fn ScaleBoxes() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let scales = memo(move || state.kitchen.with(|kitchen| kitchen.scales));
     let main = memo(move || Division::from_mass(scales.get().main).ok());
     let pocket = memo(move || {
@@ -21,9 +21,9 @@ pub fn ScaleBoxes() -> impl IntoView {
             .and_then(|mass| Division::from_mass(mass).ok())
     });
     let steps = move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         Division::ALL
-            .map(|step| (Some(step), format::division(step, manner)))
+            .map(|step| (Some(step), format::division(step, options)))
             .to_vec()
     };
     let pocket_steps = memo(move || {

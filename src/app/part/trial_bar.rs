@@ -4,16 +4,16 @@ use leptos::prelude::*;
 
 use super::Button;
 use crate::app::browser::live_region::announce;
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::text::{notice, tr, trial};
 
 /// The bar that stands there while a trial is on.
 #[component]
 pub fn TrialBar() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let changed = memo(move || {
-        let manner = state.manner.get();
-        state.with(|tried| state.with_kept(|kept| tried::changed(kept, tried, manner)))
+        let options = state.options.get();
+        state.with(|tried| state.with_saved(|saved| trial::changed(saved, tried, options)))
     });
     let drop_it = move || {
         state.drop_trial();

@@ -11,12 +11,12 @@ pub fn WorkingList(
     /// The steps.
     lines: Vec<Line>,
     /// How numbers are written here.
-    manner: FormatOptions,
+    options: FormatOptions,
 ) -> impl IntoView {
     let steps = lines
         .iter()
         .map(|line| {
-            let step = working::worked(line, manner);
+            let step = working::worked(line, options);
             let letters = step
                 .letters
                 .into_iter()

@@ -7,19 +7,19 @@ use super::foot::Foot;
 use super::head::Head;
 use super::opened::OpenedDialog;
 use super::places::Places;
-use crate::app::browser::{live_region, focus};
+use crate::app::browser::{focus, live_region};
 use crate::app::lazy;
 use crate::app::page::{FormulaPlace, HEADING};
-use crate::app::state::State;
+use crate::app::state::use_app_state;
 use crate::sheet::Place;
 
 /// The whole page.
 #[component]
 pub fn Whole() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     // Another language draws all of it anew; what was typed stands in the state.
     let whole = move || {
-        state.spoken.track();
+        state.language_revision.track();
         view! { <Around /> }
     };
     view! { {whole} }
@@ -28,14 +28,14 @@ pub fn Whole() -> impl IntoView {
 /// Everything in one language.
 #[component]
 fn Around() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let skip = move |event: leptos::ev::MouseEvent| {
         event.prevent_default();
         focus::move_to(HEADING);
     };
-    // Another manner of writing draws the place anew, so that its figures need not follow that too.
+    // Another options of writing draws the place anew, so that its figures need not follow that too.
     let place = move || {
-        state.manner.track();
+        state.options.track();
         lazy::place(state.place.get()).unwrap_or_else(|| view! { <FormulaPlace /> }.into_any())
     };
     let is_visit = move || state.is_visit() && state.place.get() == Place::Formula;
@@ -50,7 +50,7 @@ fn Around() -> impl IntoView {
             <Foot />
             <Places />
         </div>
-        <p id=announce::REGION class="heard" role="status"></p>
+        <p id=live_region::REGION class="heard" role="status"></p>
         <OpenedDialog />
     }
 }

@@ -6,7 +6,7 @@ use crate::app::browser::storage::{self, StorageTrouble};
 use crate::app::browser::{clock, file, offline};
 use crate::app::lazy;
 use crate::app::part::Button;
-use crate::app::state::{SaveError, State, is_newer};
+use crate::app::state::{SaveError, is_newer, use_app_state};
 use crate::sheet::record::write_sheet;
 use crate::sheet::{Fragment, Place};
 use crate::text::{notice, tr};
@@ -14,7 +14,7 @@ use crate::text::{notice, tr};
 /// The foot of the page.
 #[component]
 pub fn Foot() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     view! {
         <div class="foot">
             <Show when=move || state.newer_version.get()>
@@ -23,9 +23,9 @@ pub fn Foot() -> impl IntoView {
                     <Button says=tr!("Open it") tapped=|()| offline::take_over() />
                 </div>
             </Show>
-            {move || state.told.get().map(|(_, said)| view! { <p class="notice">{said}</p> })}
-            {move || state.rang.get().map(|said| view! { <Rang said /> })}
-            {move || state.keeps.get().map(|keeps| view! { <Unkept keeps /> })}
+            {move || state.toast.get().map(|(_, said)| view! { <p class="notice">{said}</p> })}
+            {move || state.timer_alert.get().map(|said| view! { <Rang said /> })}
+            {move || state.save_error.get().map(|keeps| view! { <Unkept keeps /> })}
             {move || state.link_trouble.get().map(|said| view! { <LinkTrouble said /> })}
             <Show when=move || state.is_visit()>
                 <div class="notice" role="status">
@@ -57,7 +57,7 @@ fn Unkept(
     /// What happened.
     keeps: SaveError,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let said = said(&keeps);
     let save = move || {
         // What cannot be opened is saved as it stands; otherwise the formula that is open.
@@ -65,7 +65,7 @@ fn Unkept(
             SaveError::Record(key, _) => storage::get(key).ok().flatten(),
             SaveError::Storage(_) => None,
         };
-        let text = text.unwrap_or_else(|| untrack(|| state.with_kept(write_sheet)));
+        let text = text.unwrap_or_else(|| untrack(|| state.with_saved(write_sheet)));
         // Where even this is refused, the line stays as it is.
         let _refused = file::save(
             &format!("softcrumb-{}.json", clock::today()),
@@ -77,7 +77,7 @@ fn Unkept(
         <div class="notice" role="status">
             <p>{said}</p>
             <Button says=tr!("Save to a file") tapped=move |()| save() />
-            <Button says=tr!("Close") class="bare" tapped=move |()| state.keeps.set(None) />
+            <Button says=tr!("Close") class="bare" tapped=move |()| state.save_error.set(None) />
         </div>
     }
 }
@@ -88,12 +88,12 @@ fn Rang(
     /// Which.
     said: String,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     view! {
         <div class="notice" role="alert">
             <p>{said}</p>
             <a class="button" href=Fragment::Place(Place::Day).write()>{tr!("To the bench")}</a>
-            <Button says=tr!("Close") class="bare" tapped=move |()| state.rang.set(None) />
+            <Button says=tr!("Close") class="bare" tapped=move |()| state.timer_alert.set(None) />
         </div>
     }
 }
@@ -104,7 +104,7 @@ fn LinkTrouble(
     /// What is wrong with it.
     said: String,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     view! {
         <div class="notice" role="alert">
             <p>{said}</p>

@@ -5,13 +5,13 @@ use leptos::prelude::*;
 use super::key_figures::Keys;
 use crate::app::browser::live_region::announce;
 use crate::app::part::{Icon, IconButton, Picture};
-use crate::app::state::{DialogKind, State, Stepped, memo};
+use crate::app::state::{DialogKind, Stepped, memo, use_app_state};
 use crate::text::{notice, tr};
 
 /// The header of the page.
 #[component]
 pub fn Head() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let undo = move || match state.undo() {
         Stepped::Formula => announce(tr!("Undone")),
         Stepped::Kitchen => state.tell(notice::kitchen_undone()),

@@ -4,12 +4,12 @@ use leptos::prelude::*;
 
 use crate::app::lazy;
 use crate::app::part::Dialog;
-use crate::app::state::{DialogKind, State};
+use crate::app::state::{DialogKind, use_app_state};
 
 /// The one dialog of the page.
 #[component]
 pub fn OpenedDialog() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let title = Signal::derive(move || {
         state
             .opened

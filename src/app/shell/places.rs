@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use crate::app::part::{Icon, Picture};
-use crate::app::state::State;
+use crate::app::state::use_app_state;
 use crate::sheet::{Fragment, Place};
 use crate::text::{name, tr};
 
@@ -21,7 +21,7 @@ const fn picture(place: Place) -> Picture {
 /// The places that there are, as links.
 #[component]
 pub fn Places() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let links = Place::ALL
         .into_iter()
         .map(|place| {

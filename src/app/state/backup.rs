@@ -3,18 +3,18 @@
 use leptos::prelude::*;
 
 use super::persistence::now;
-use super::{WorkspaceStore, SaveError, State};
+use super::{AppState, SaveError, WorkspaceStore};
 use crate::app::browser::{random, storage};
 use crate::sheet::record::{
-    FormulaInFile, DialogKind, RecordError, read_class, read_day, read_log, read_pantry, read_tins, write_day,
-    write_file, write_log, write_sheet,
+    FormulaInFile, Opened, RecordError, read_class, read_day, read_log, read_pantry, read_tins,
+    write_day, write_file, write_log, write_sheet,
 };
-use crate::sheet::{Added, Workspace, Id, Shelf, key};
+use crate::sheet::{Added, Id, Shelf, Workspace, key};
 
-impl State {
+impl AppState {
     /// The formula that is open, as the text of a file.
     pub fn file_of_one(self) -> String {
-        let sheet = untrack(|| self.with_kept(Clone::clone));
+        let sheet = untrack(|| self.with_saved(Clone::clone));
         let one = FormulaInFile {
             id: self.open_id.get_untracked(),
             changed: None,
@@ -35,15 +35,15 @@ impl State {
     /// Puts the formulas of a file onto the shelf; the first of them is opened. A formula that is
     /// there already is put beside it, not over it. Of what is kept beside them, what is not here
     /// yet is added; gives what that was.
-    pub fn unfile(self, opened: &DialogKind) -> Added {
+    pub fn import_all(self, opened: &Opened) -> Added {
         let added = self.put_beside(&opened.beside);
         let mut first = None;
         let mut shelf = self.shelf.get_untracked();
         for one in &opened.formulas {
             let known = one.id.clone().filter(|id| shelf.standing_of(id).is_none());
-            let id = known.unwrap_or_else(|| Id::from_random(chance::bits()));
+            let id = known.unwrap_or_else(|| Id::from_random(random::bits()));
             if let Err(trouble) = storage::set(&key::of_formula(&id), &write_sheet(&one.sheet)) {
-                self.say_unkept(SaveError::Storage(trouble));
+                self.report_save_error(SaveError::Storage(trouble));
                 break;
             }
             shelf.put(&id, &one.sheet, one.changed.unwrap_or_else(now));
@@ -65,16 +65,16 @@ impl State {
     /// What is kept beside the formulas.
     fn beside(self) -> Workspace {
         let ids = storage::all().into_iter().filter_map(|(key, text)| {
-            let wishes = read_day(&text).ok();
-            Some((key::day_of(&key)?, wishes?))
+            let settings = read_day(&text).ok();
+            Some((key::day_of(&key)?, settings?))
         });
         Workspace {
             kitchens: Some(untrack(|| self.with_kitchens(Clone::clone))),
-            tins: kept(key::TINS, read_tins).unwrap_or_default(),
-            pantry: kept(key::PANTRY, read_pantry).unwrap_or_default(),
-            class: kept(key::CLASS, read_class),
+            tins: saved(key::TINS, read_tins).unwrap_or_default(),
+            pantry: saved(key::PANTRY, read_pantry).unwrap_or_default(),
+            class: saved(key::CLASS, read_class),
             days: ids.collect(),
-            log: kept(key::LOG, read_log).unwrap_or_default(),
+            log: saved(key::LOG, read_log).unwrap_or_default(),
         }
     }
 
@@ -82,7 +82,7 @@ impl State {
     fn put_beside(self, file: &Workspace) -> Added {
         let here = self.beside();
         let (joined, added) = here.clone().joined_by(file);
-        let desk = self.from_the_page(WorkspaceStore::here);
+        let desk = self.with_root_owner(WorkspaceStore::here);
         if added.kitchens > 0
             && let Some(kitchens) = joined.kitchens
         {
@@ -101,15 +101,15 @@ impl State {
             self.keep_small(key::LOG, &write_log(&joined.log));
         }
         let new = joined.days.iter().skip(here.days.len());
-        for (id, wishes) in new.filter(|_| added.days > 0) {
-            self.keep_small(&key::of_day(id), &write_day(wishes));
+        for (id, settings) in new.filter(|_| added.days > 0) {
+            self.keep_small(&key::of_day(id), &write_day(settings));
         }
         added
     }
 }
 
 /// What stands under a key, where it can be opened.
-fn kept<T>(key: &str, read: fn(&str) -> Result<T, RecordError>) -> Option<T> {
+fn saved<T>(key: &str, read: fn(&str) -> Result<T, RecordError>) -> Option<T> {
     read(&storage::get(key).ok().flatten()?).ok()
 }
 
@@ -134,7 +134,7 @@ fn filed(shelf: &Shelf) -> Vec<FormulaInFile> {
                 id: Some(entry.id.clone()),
                 changed: Some(entry.changed),
                 binned,
-                sheet: State::read(&entry.id).ok().flatten()?,
+                sheet: AppState::read(&entry.id).ok().flatten()?,
             })
         })
         .collect()

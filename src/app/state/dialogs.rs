@@ -2,10 +2,9 @@
 
 use leptos::prelude::*;
 
-use super::State;
+use super::AppState;
 use crate::app::browser::{dialog, focus};
 use crate::engine::formula::{Figure, LineAt};
-use crate::engine::ingredients::Food;
 use crate::engine::working::Line;
 use crate::text::{name, tr};
 
@@ -38,8 +37,8 @@ pub enum DialogKind {
     Pick {
         /// What it is for: "Add to Scalded paste".
         title: String,
-        /// Called with what was picked.
-        picked: Callback<Food>,
+        /// What is done with it.
+        pick_for: PickFor,
     },
     /// The formulas that are kept.
     Shelf,
@@ -47,6 +46,15 @@ pub enum DialogKind {
     HandOut,
     /// Settings.
     Settings,
+}
+
+/// What is done with an ingredient once it is picked. The view that asks for it may be gone by then.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum PickFor {
+    /// A new line of this part, without a weight.
+    NewLine(usize),
+    /// This line's ingredient in place of the present one.
+    Swap(LineAt),
 }
 
 impl DialogKind {
@@ -67,7 +75,7 @@ impl DialogKind {
     }
 }
 
-impl State {
+impl AppState {
     /// Opens something over the page, in place of what may be open.
     pub fn open(self, opened: DialogKind) {
         self.opened.set(Some(opened));

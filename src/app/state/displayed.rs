@@ -6,7 +6,7 @@ use leptos::html::Section;
 use leptos::prelude::*;
 
 use super::app_state::figures;
-use super::{State, memo};
+use super::{AppState, memo};
 use crate::app::browser::visibility;
 use crate::sheet::Sheet;
 
@@ -14,9 +14,9 @@ use crate::sheet::Sheet;
 #[derive(Clone)]
 pub(super) struct Displayed {
     /// As it stands: the trial where there is one.
-    pub(super) stands: Arc<Sheet>,
+    pub(super) current: Arc<Sheet>,
     /// As it is kept.
-    pub(super) kept: Arc<Sheet>,
+    pub(super) saved: Arc<Sheet>,
     /// Whether a trial is on.
     pub(super) is_trial: bool,
 }
@@ -25,17 +25,17 @@ pub(super) struct Displayed {
 impl PartialEq for Displayed {
     fn eq(&self, other: &Self) -> bool {
         self.is_trial == other.is_trial
-            && Arc::ptr_eq(&self.stands, &other.stands)
-            && Arc::ptr_eq(&self.kept, &other.kept)
+            && Arc::ptr_eq(&self.current, &other.current)
+            && Arc::ptr_eq(&self.saved, &other.saved)
     }
 }
 
 /// The same in the frame after.
-pub(super) fn follow_after_frame(seen: Memo<Displayed>) -> RwSignal<Displayed> {
-    let late = RwSignal::new(seen.get_untracked());
+pub(super) fn follow_after_frame(displayed: Memo<Displayed>) -> RwSignal<Displayed> {
+    let deferred = RwSignal::new(displayed.get_untracked());
     let is_asked = StoredValue::new(false);
     Effect::new(move |_| {
-        seen.track();
+        displayed.track();
         if is_asked.get_value() {
             return;
         }
@@ -44,38 +44,44 @@ pub(super) fn follow_after_frame(seen: Memo<Displayed>) -> RwSignal<Displayed> {
         request_animation_frame(move || {
             request_animation_frame(move || {
                 is_asked.set_value(false);
-                late.set(seen.get_untracked());
+                deferred.set(displayed.get_untracked());
             });
         });
     });
-    late
+    deferred
 }
 
-impl State {
+impl AppState {
     /// The state for what stands in a card, which need not follow at once while it is off the
     /// screen; and the mark by which the card is known.
-    pub fn in_card(self) -> (Self, NodeRef<Section>) {
+    pub fn card_scope(self) -> (Self, NodeRef<Section>) {
         // Until the browser has looked, a card counts as seen.
         let is_seen = RwSignal::new(true);
         let card = NodeRef::<Section>::new();
-        card.on_load(move |card| in_sight::watch(&card, is_seen));
-        let (now, late) = (self.seen, self.late);
-        let seen = memo(move || if is_seen.get() { now.get() } else { late.get() });
+        card.on_load(move |card| visibility::watch(&card, is_seen));
+        let (now, deferred) = (self.displayed, self.deferred);
+        let displayed = memo(move || {
+            if is_seen.get() {
+                now.get()
+            } else {
+                deferred.get()
+            }
+        });
         let own = Self {
-            seen,
-            figures: figures(seen),
-            in_sight: Some(is_seen),
+            displayed,
+            figures: figures(displayed),
+            is_visible: Some(is_seen),
             ..self
         };
         (own, card)
     }
 
     /// Has the card that something is typed into follow at once, wherever it stands.
-    pub fn look_here(self) {
-        if let Some(in_sight) = self.in_sight
-            && !in_sight.get_untracked()
+    pub fn show_now(self) {
+        if let Some(is_visible) = self.is_visible
+            && !is_visible.get_untracked()
         {
-            in_sight.set(true);
+            is_visible.set(true);
         }
     }
 }

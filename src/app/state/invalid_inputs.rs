@@ -2,17 +2,17 @@
 
 use leptos::prelude::*;
 
-use super::State;
+use super::AppState;
 
 /// What the note of a box in the dialog begins with.
 const IN_DIALOG: &str = "dialog/";
 
-impl State {
+impl AppState {
     /// The text that could not be taken from a box, and why, where it still stands.
     pub fn unread_text(self, id: &str) -> Option<(String, String)> {
         let key = self.key(id);
         // The page below the dialog may be drawn anew while that is open: its boxes have their own names.
-        self.unread
+        self.invalid_inputs
             .with_untracked(|unread| unread.get(&key).or_else(|| unread.get(id)).cloned())
     }
 
@@ -29,8 +29,11 @@ impl State {
     pub fn leave_dialog(self) {
         self.opened.set(None);
         let left = |key: &String| key.starts_with(IN_DIALOG);
-        if self.unread.with_untracked(|unread| unread.keys().any(left)) {
-            self.unread
+        if self
+            .invalid_inputs
+            .with_untracked(|unread| unread.keys().any(left))
+        {
+            self.invalid_inputs
                 .update(|unread| unread.retain(|key, _| !left(key)));
         }
     }
@@ -39,27 +42,33 @@ impl State {
     pub fn note_unread(self, id: &str, text: &str, trouble: &str) {
         let key = self.key(id);
         let known = self
-            .unread
+            .invalid_inputs
             .with_untracked(|unread| unread.contains_key(&key));
         if !trouble.is_empty() {
-            self.unread.update(|unread| {
+            self.invalid_inputs.update(|unread| {
                 drop(unread.insert(key, (text.to_owned(), trouble.to_owned())));
             });
         } else if known {
-            self.unread.update(|unread| drop(unread.remove(&key)));
+            self.invalid_inputs
+                .update(|unread| drop(unread.remove(&key)));
         }
     }
 
     /// Whether some box cannot be read, so that the figures are those from before.
     pub fn is_stale(self) -> bool {
-        self.unread.with(|unread| !unread.is_empty())
+        self.invalid_inputs.with(|unread| !unread.is_empty())
     }
 
     /// Has every box forget what was typed: after undo, or when another sheet is opened.
-    pub fn settle(self) {
-        self.settled.update(|times| *times = times.wrapping_add(1));
-        if self.unread.with_untracked(|unread| !unread.is_empty()) {
-            self.unread.update(std::collections::BTreeMap::clear);
+    pub fn reset_inputs(self) {
+        self.input_resets
+            .update(|times| *times = times.wrapping_add(1));
+        if self
+            .invalid_inputs
+            .with_untracked(|unread| !unread.is_empty())
+        {
+            self.invalid_inputs
+                .update(std::collections::BTreeMap::clear);
         }
     }
 }

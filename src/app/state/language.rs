@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 use wasm_bindgen_futures::spawn_local;
 
-use super::State;
+use super::AppState;
 use crate::app::browser::live_region::announce;
 use crate::app::browser::storage;
 use crate::app::lazy::{language, records};
@@ -11,9 +11,9 @@ use crate::sheet::record::write_settings;
 use crate::sheet::{Language, Settings, key};
 use crate::text::notice;
 
-impl State {
+impl AppState {
     /// The language that was chosen and kept, before there is a page; none where the browser decides.
-    pub fn language_kept() -> Option<Language> {
+    pub fn language_saved() -> Option<Language> {
         let text = storage::get(key::SETTINGS).ok().flatten()?;
         records::settings(&text)?.ok()?.language
     }
@@ -29,7 +29,8 @@ impl State {
                 };
                 self.settings.set(settings);
                 self.keep_small(key::SETTINGS, &write_settings(settings));
-                self.spoken.set(self.spoken.get_untracked().wrapping_add(1));
+                self.language_revision
+                    .set(self.language_revision.get_untracked().wrapping_add(1));
             } else {
                 trouble.set(notice::language_not_loaded());
                 announce(notice::language_not_loaded());

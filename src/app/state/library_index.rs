@@ -3,19 +3,19 @@
 use leptos::prelude::*;
 
 use super::persistence::now;
-use super::{SaveError, State};
-use crate::app::browser::{random, clock, storage};
+use super::{AppState, SaveError};
+use crate::app::browser::{clock, random, storage};
 use crate::app::lazy::records;
 use crate::sheet::record::{write_sheet, write_shelf};
 use crate::sheet::{Id, Sheet, Shelf, key};
 
-impl State {
+impl AppState {
     /// Notes that the open formula changed. Its line in the index is written once the typing rests.
     pub(super) fn note_change(self) {
-        self.unfiled
+        self.changes_since_backup
             .update_untracked(|changes| *changes = changes.saturating_add(1));
-        self.behind.set_value(true);
-        clock::once_rested(move || self.flush());
+        self.index_dirty.set_value(true);
+        clock::debounce(move || self.flush());
     }
 
     /// Brings the open formula's line in the index up to date, and writes the index.
@@ -23,13 +23,13 @@ impl State {
         let Some(id) = self.open_id.get_untracked() else {
             return;
         };
-        if !self.behind.get_value() {
+        if !self.index_dirty.get_value() {
             return;
         }
-        self.behind.set_value(false);
-        self.unfiled.notify();
+        self.index_dirty.set_value(false);
+        self.changes_since_backup.notify();
         self.shelf
-            .update(|shelf| untrack(|| self.with_kept(|sheet| shelf.put(&id, sheet, now()))));
+            .update(|shelf| untrack(|| self.with_saved(|sheet| shelf.put(&id, sheet, now()))));
         self.write_index();
     }
 
@@ -43,11 +43,11 @@ impl State {
     fn write_index_now(self) {
         self.merge_shelf();
         let text = self.shelf.with_untracked(write_shelf);
-        let unfiled = self.unfiled.get_untracked().to_string();
-        let kept =
-            storage::set(key::SHELF, &text).and_then(|()| storage::set(key::UNFILED, &unfiled));
-        if let Err(trouble) = kept {
-            self.say_unkept(SaveError::Storage(trouble));
+        let changes_since_backup = self.changes_since_backup.get_untracked().to_string();
+        let saved = storage::set(key::SHELF, &text)
+            .and_then(|()| storage::set(key::UNFILED, &changes_since_backup));
+        if let Err(trouble) = saved {
+            self.report_save_error(SaveError::Storage(trouble));
         }
     }
 
@@ -66,7 +66,7 @@ impl State {
 
     /// Puts a sheet onto the shelf under a new id; it is not opened.
     pub fn shelve(self, sheet: &Sheet) -> Id {
-        let id = Id::from_random(chance::bits());
+        let id = Id::from_random(random::bits());
         self.shelve_as(&id, sheet);
         id
     }
@@ -74,7 +74,7 @@ impl State {
     /// Puts a sheet onto the shelf under an id.
     pub(super) fn shelve_as(self, id: &Id, sheet: &Sheet) {
         if let Err(trouble) = storage::set(&key::of_formula(id), &write_sheet(sheet)) {
-            self.say_unkept(SaveError::Storage(trouble));
+            self.report_save_error(SaveError::Storage(trouble));
         }
         self.shelf.update(|shelf| shelf.put(id, sheet, now()));
         self.write_index();
@@ -121,7 +121,7 @@ impl State {
 
     /// Notes that everything has been saved to a file.
     pub fn note_filed(self) {
-        self.unfiled.set(0);
+        self.changes_since_backup.set(0);
         self.write_index();
     }
 }

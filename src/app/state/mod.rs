@@ -1,27 +1,27 @@
-//! State: the open sheet, what of the page belongs to it, and how it is kept.
+//! AppState: the open sheet, what of the page belongs to it, and how it is kept.
 
 mod after_frame;
-mod undo;
-mod change;
-mod workspace_store;
-mod dialogs;
-mod backup;
 mod app_state;
-mod persistence;
-mod kitchens;
-mod memo;
-mod startup;
+mod backup;
+mod change;
+mod dialogs;
 mod displayed;
-mod library_index;
+mod invalid_inputs;
+mod kitchens;
 mod language;
+mod library_index;
+mod memo;
+mod persistence;
+mod startup;
 mod toast;
 mod trial;
 mod trial_storage;
-mod invalid_inputs;
+mod undo;
+mod workspace_store;
 
 pub use after_frame::after_frame;
+pub use app_state::{AppState, DisplayedFigures, SaveError, is_newer, use_app_state};
+pub use dialogs::{DialogKind, PickFor};
+pub use memo::memo;
 pub use undo::Stepped;
 pub use workspace_store::WorkspaceStore;
-pub use dialogs::DialogKind;
-pub use app_state::{DisplayedFigures, SaveError, State, is_newer};
-pub use memo::memo;

@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 use wasm_bindgen_futures::spawn_local;
 
-use super::{SaveError, State};
+use super::{AppState, SaveError};
 use crate::app::browser::storage::StorageTrouble;
 use crate::app::browser::{address, clock, storage};
 use crate::app::lazy::{links, records, ring_timers};
@@ -11,13 +11,13 @@ use crate::sheet::record::write_sheet;
 use crate::sheet::{Fragment, Id, Moment, Place, Sheet, key};
 use crate::text::name;
 
-impl State {
+impl AppState {
     /// What follows the sheet: storage, address; and the trial's own record.
     pub fn follow(self) {
         Effect::new(move |before: Option<Option<(Id, String)>>| {
             let id = self.open_id.get()?;
-            let record = self.kept.with(|sheet| write_sheet(sheet));
-            let kept = Some((id.clone(), record.clone()));
+            let record = self.saved.with(|sheet| write_sheet(sheet));
+            let saved = Some((id.clone(), record.clone()));
             // The first run finds what was just read; an open formula that changed is kept.
             if let Some((old_id, old)) = before.flatten()
                 && old_id == id
@@ -25,11 +25,11 @@ impl State {
             {
                 self.write(&id, &record);
             }
-            kept
+            saved
         });
         Effect::new(move |before: Option<(String, String, Place)>| {
             let place = self.place.get();
-            let name = self.kept.with(|sheet| sheet.name.clone());
+            let name = self.saved.with(|sheet| sheet.name.clone());
             let title = format!("{}: {}", name, name::place(place));
             let fragment = self.fragment(place);
             let (old_title, old_fragment, old_place) = before.unwrap_or_default();
@@ -40,7 +40,7 @@ impl State {
             // put that into the address, though, and a visitor's copy must not be lost by it.
             let is_typing = !old_fragment.is_empty() && place == old_place;
             if is_typing && self.open_id.with(Option::is_none) {
-                clock::once_rested(move || self.write_address());
+                clock::debounce(move || self.write_address());
             } else if fragment != old_fragment || place != old_place {
                 address::replace(&fragment);
             }
@@ -57,7 +57,7 @@ impl State {
     /// What the address says. A visitor's copy lives in it, so that it outlasts a reload.
     fn fragment(self, place: Place) -> String {
         let is_visit = self.open_id.with(Option::is_none);
-        let visit = is_visit.then(|| self.with_kept(links::write)).flatten();
+        let visit = is_visit.then(|| self.with_saved(links::write)).flatten();
         if is_visit && visit.is_none() {
             self.await_links();
         }
@@ -90,22 +90,22 @@ impl State {
                         ))
                     )
                 };
-                if self.keeps.with_untracked(has_room) {
-                    self.keeps.set(None);
+                if self.save_error.with_untracked(has_room) {
+                    self.save_error.set(None);
                 }
                 self.note_change();
             }
-            Err(trouble) => self.say_unkept(SaveError::Storage(trouble)),
+            Err(trouble) => self.report_save_error(SaveError::Storage(trouble)),
         }
     }
 
     /// Says what keeping came up against, once.
-    pub(super) fn say_unkept(self, keeps: SaveError) {
+    pub(super) fn report_save_error(self, keeps: SaveError) {
         if self
-            .keeps
+            .save_error
             .with_untracked(|said| said.as_ref() != Some(&keeps))
         {
-            self.keeps.set(Some(keeps));
+            self.save_error.set(Some(keeps));
         }
     }
 
@@ -139,12 +139,12 @@ impl State {
         };
         match records::sheet(&text) {
             Some(Ok(sheet)) => {
-                let turn = self.next_turn();
+                let revision = self.next_revision();
                 self.history
-                    .update(|history| history.change(sheet, None, turn));
-                self.settle();
+                    .update(|history| history.change(sheet, None, revision));
+                self.reset_inputs();
             }
-            Some(Err(error)) => self.say_unkept(SaveError::Record(key.to_owned(), error)),
+            Some(Err(error)) => self.report_save_error(SaveError::Record(key.to_owned(), error)),
             None => {}
         }
     }

@@ -2,18 +2,18 @@
 
 use leptos::prelude::*;
 
-use super::{SaveError, State, is_newer};
+use super::{AppState, SaveError, is_newer};
 use crate::app::browser::{address, storage, theme};
 use crate::app::lazy::{links, records};
 use crate::sheet::link::LinkError;
 use crate::sheet::record::{RecordError, write_settings};
 use crate::sheet::{Fragment, History, Id, Kitchens, Settings, Sheet, Theme, key};
-use crate::text::{example, language::text, tr_noop, notice, error::Trouble};
+use crate::text::{error::Trouble, example, language::text, notice, tr_noop};
 
 /// Why a link is not opened while a trial is on.
 const TRIAL_FIRST: &str = tr_noop!("A trial is on. Keep it or drop it, then open the link again.");
 
-impl State {
+impl AppState {
     /// Reads what is kept, or lays out the examples on a first visit; then what the address asks.
     ///
     /// `first` is shown where nothing is kept and nothing can be. Where something is kept, what
@@ -30,7 +30,7 @@ impl State {
             state.read_shelf();
             state.open_last();
         }
-        state.obey(&address::fragment());
+        state.navigate(&address::fragment());
         state
     }
 
@@ -53,11 +53,11 @@ impl State {
                 None => {}
             },
             Ok(None) => self.find_lost(),
-            Err(trouble) => self.say_unkept(SaveError::Storage(trouble)),
+            Err(trouble) => self.report_save_error(SaveError::Storage(trouble)),
         }
-        let unfiled = storage::get(key::UNFILED).ok().flatten();
-        self.unfiled.set(
-            unfiled
+        let changes_since_backup = storage::get(key::UNFILED).ok().flatten();
+        self.changes_since_backup.set(
+            changes_since_backup
                 .and_then(|text| text.parse().ok())
                 .unwrap_or_default(),
         );
@@ -73,7 +73,7 @@ impl State {
             self.keep_text(&aside, text);
             aside
         };
-        self.say_unkept(SaveError::Record(key, error));
+        self.report_save_error(SaveError::Record(key, error));
         self.shelf.set(Self::from_records());
     }
 
@@ -95,7 +95,7 @@ impl State {
             self.shelve_as(id, sheet);
         }
         if let Some((id, sheet)) = examples.into_iter().next() {
-            let is_kept = self.keeps.with_untracked(Option::is_none);
+            let is_kept = self.save_error.with_untracked(Option::is_none);
             if is_kept {
                 self.keep_text(key::OPEN, id.as_text());
             }
@@ -126,7 +126,7 @@ impl State {
         match read(&text)? {
             Ok(record) => Some(record),
             Err(error) => {
-                self.say_unkept(SaveError::Record(key.to_owned(), error));
+                self.report_save_error(SaveError::Record(key.to_owned(), error));
                 None
             }
         }
@@ -135,7 +135,7 @@ impl State {
     /// Changes the settings, and keeps them.
     pub fn set_settings(self, settings: Settings) {
         self.settings.set(settings);
-        self.settle();
+        self.reset_inputs();
         self.show_theme();
         self.keep_text(key::SETTINGS, &write_settings(settings));
     }
@@ -147,12 +147,12 @@ impl State {
 
     /// Says that a record cannot be opened.
     pub(super) fn say_unread(self, key: &str, error: RecordError) {
-        self.say_unkept(SaveError::Record(key.to_owned(), error));
+        self.report_save_error(SaveError::Record(key.to_owned(), error));
     }
 
     fn keep_text(self, key: &str, text: &str) {
         if let Err(trouble) = storage::set(key, text) {
-            self.say_unkept(SaveError::Storage(trouble));
+            self.report_save_error(SaveError::Storage(trouble));
         }
     }
 
@@ -174,7 +174,7 @@ impl State {
             }
             Ok(None) => false,
             Err(trouble) => {
-                self.say_unkept(trouble);
+                self.report_save_error(trouble);
                 false
             }
         }
@@ -199,12 +199,12 @@ impl State {
     /// offered.
     pub fn is_visit(self) -> bool {
         let refused = |keeps: &Option<SaveError>| matches!(keeps, Some(SaveError::Storage(_)));
-        self.open_id.with(Option::is_none) && !self.keeps.with(refused)
+        self.open_id.with(Option::is_none) && !self.save_error.with(refused)
     }
 
     /// SaveError the visitor's copy that is open, as a formula of the shelf.
     pub fn keep_visit(self) {
-        let id = self.shelve(&untrack(|| self.with_kept(Clone::clone)));
+        let id = self.shelve(&untrack(|| self.with_saved(Clone::clone)));
         self.keep_text(key::OPEN, id.as_text());
         self.open_id.set(Some(id));
     }
@@ -221,12 +221,12 @@ impl State {
         self.trial.set(None);
         self.open_id.set(id);
         self.history.set(History::new(sheet));
-        self.settle();
+        self.reset_inputs();
         self.find_trial();
     }
 
     /// Does what the part of the address behind `#` asks for.
-    pub fn obey(self, fragment: &str) {
+    pub fn navigate(self, fragment: &str) {
         self.link_trouble.set(None);
         match Fragment::read(fragment) {
             Fragment::Empty => {}
@@ -244,7 +244,7 @@ impl State {
     }
 
     fn say_of_link(self, error: &LinkError) {
-        let said = error.sentence(self.manner.get_untracked());
+        let said = error.sentence(self.options.get_untracked());
         self.link_trouble.set(Some(said));
     }
 }

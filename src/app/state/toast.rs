@@ -4,25 +4,25 @@ use std::time::Duration;
 
 use leptos::prelude::*;
 
-use super::State;
+use super::AppState;
 use crate::app::browser::live_region::announce;
 
 /// How long it is seen.
 const SEEN: Duration = Duration::from_secs(6);
 
-impl State {
+impl AppState {
     /// Says a sentence for a moment.
     pub fn tell(self, said: &'static str) {
         announce(said);
-        let turn = self.next_turn();
-        self.told.set(Some((turn, said)));
+        let revision = self.next_revision();
+        self.toast.set(Some((revision, said)));
         let over = move || {
             // Something said since then is seen for its own while.
             if self
-                .told
-                .with_untracked(|told| told.is_some_and(|(of, _)| of == turn))
+                .toast
+                .with_untracked(|told| told.is_some_and(|(of, _)| of == revision))
             {
-                self.told.set(None);
+                self.toast.set(None);
             }
         };
         set_timeout(over, SEEN);

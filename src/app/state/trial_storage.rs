@@ -3,13 +3,16 @@
 //! Each tab keeps its own under its own key, so that none overwrites another. A tab holds a name
 //! while it is open; a trial whose tab no longer does is taken up by the next that opens the formula.
 
-use std::time::Duration;
-
 use leptos::prelude::*;
-use wasm_bindgen_futures::spawn_local;
 
-use super::{SaveError, State};
+<<<<<<< HEAD:src/app/state/trial_storage.rs
+use super::{AppState, SaveError};
 use crate::app::browser::{random, storage, tabs};
+=======
+use super::{Keeps, State};
+use crate::app::browser::presses::presses;
+use crate::app::browser::{chance, storage, tabs};
+>>>>>>> main:src/app/state/trial_kept.rs
 use crate::sheet::record::{read_trial, write_trial};
 use crate::sheet::{Id, Trial, key};
 
@@ -23,9 +26,9 @@ struct Tab {
 
 impl Tab {
     /// This tab, held from when it is first asked for.
-    fn here(state: State) -> Self {
-        state.for_good(|_| {
-            let id = Id::from_random(chance::bits());
+    fn here(state: AppState) -> Self {
+        state.page_singleton(|_| {
+            let id = Id::from_random(random::bits());
             tabs::hold(&held_by(id.as_text()));
             Self {
                 id,
@@ -40,7 +43,7 @@ fn held_by(tab: &str) -> String {
     format!("softcrumb.tab.{tab}")
 }
 
-impl State {
+impl AppState {
     /// SaveError the trial as it stands, or forgets it where it was kept for good or dropped.
     pub fn keep_trial_record(self) {
         let tab = Tab::here(self);
@@ -59,32 +62,29 @@ impl State {
         tab.key.set_value(key);
     }
 
-    /// Looks for a trial of the open formula whose tab is gone, and takes it up. A tab that is
-    /// being loaded anew may still be held for a moment: it is looked for again.
-    pub fn look_for_trial(self, times: u8) {
+    /// Takes up a trial of the open formula once the tab it belongs to is gone. Nothing changes under
+    /// the user's hands: after the first press on this page, a trial waits for the next opening.
+    pub fn look_for_trial(self) {
         let id = self.open_id.get_untracked();
         let begins = key::of_trials(id.as_ref());
-        let keys = storage::keys().into_iter();
-        let left = storage::with_text(keys.filter(|key| key.starts_with(&begins)));
-        if left.is_empty() {
-            return;
+        let pressed = presses();
+        for key in storage::keys() {
+            let Some(tab) = key.strip_prefix(&begins) else {
+                continue;
+            };
+            let (name, id) = (held_by(tab), id.clone());
+            tabs::once_free(&name, move || {
+                // Another formula may have been opened meanwhile, or another trial begun.
+                let waits = self.trial.with_untracked(Option::is_none)
+                    && self.open_id.get_untracked() == id
+                    && presses() == pressed;
+                // Another tab may have taken it up.
+                let text = storage::get(&key).ok().flatten();
+                if let (true, Some(text)) = (waits, text) {
+                    self.take_up(&key, &text);
+                }
+            });
         }
-        spawn_local(async move {
-            let held = tabs::held().await;
-            let is_free =
-                |key: &str| !held.contains(&held_by(key.strip_prefix(&begins).unwrap_or_default()));
-            let mut free = left.into_iter().filter(|(key, _)| is_free(key)).peekable();
-            if free.peek().is_none() && times > 1 {
-                let again = move || self.look_for_trial(times.saturating_sub(1));
-                set_timeout(again, Duration::from_millis(300));
-            }
-            // Another formula may have been opened meanwhile, or another trial begun.
-            let waits =
-                || self.trial.with_untracked(Option::is_none) && self.open_id.get_untracked() == id;
-            while let (true, Some((key, text))) = (waits(), free.next()) {
-                self.take_up(&key, &text);
-            }
-        });
     }
 
     /// Goes on with a trial that was left. One on a visitor's copy only where that stands open.
@@ -92,15 +92,15 @@ impl State {
         match read_trial(text) {
             Ok((base, tried)) => {
                 let is_visit = self.open_id.with_untracked(Option::is_none);
-                let is_other = is_visit && untrack(|| self.with_kept(|kept| *kept != base));
+                let is_other = is_visit && untrack(|| self.with_saved(|saved| *saved != base));
                 if !is_other {
                     storage::remove(key);
-                    let trial = Trial::again(base, tried, self.next_turn());
+                    let trial = Trial::again(base, tried, self.next_revision());
                     self.trial.set(Some(trial));
-                    self.settle();
+                    self.reset_inputs();
                 }
             }
-            Err(error) => self.say_unkept(SaveError::Record(key.to_owned(), error)),
+            Err(error) => self.report_save_error(SaveError::Record(key.to_owned(), error)),
         }
     }
 }

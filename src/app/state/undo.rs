@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use super::State;
+use super::AppState;
 use crate::app::lazy::records;
 use crate::sheet::{History, Kitchens};
 
@@ -15,7 +15,7 @@ pub enum Stepped {
     Kitchen,
 }
 
-impl State {
+impl AppState {
     /// Goes the step back that was made last. A trial that is back where it began is dropped.
     pub fn undo(self) -> Stepped {
         let of_sheet = self.trial.with_untracked(|trial| match trial {
@@ -28,7 +28,7 @@ impl State {
         if !self.step(History::undo) && self.trial.with_untracked(Option::is_some) {
             self.trial.set(None);
         }
-        self.settle();
+        self.reset_inputs();
         Stepped::Formula
     }
 
@@ -39,11 +39,11 @@ impl State {
             None => self.history.with_untracked(History::next),
         });
         let of_kitchen = self.kitchens.with_untracked(History::next);
-        if of_kitchen.is_some_and(|turn| of_sheet.is_none_or(|other| turn < other)) {
+        if of_kitchen.is_some_and(|revision| of_sheet.is_none_or(|other| revision < other)) {
             return self.step_kitchens(History::redo);
         }
         self.step(History::redo);
-        self.settle();
+        self.reset_inputs();
         Stepped::Formula
     }
 
@@ -53,7 +53,7 @@ impl State {
         });
         self.end_step();
         records::then(move || records::keep_kitchens(self));
-        self.settle();
+        self.reset_inputs();
         Stepped::Kitchen
     }
 

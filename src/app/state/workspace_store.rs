@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use super::State;
+use super::{AppState, use_app_state};
 use crate::app::browser::storage;
 use crate::engine::class::ClassSettings;
 use crate::engine::nutrition::LabelLaw;
@@ -21,16 +21,16 @@ pub struct WorkspaceStore {
     /// Packs, prices, and what packets say.
     pub pantry: RwSignal<Pantry>,
     /// What is wanted of a class.
-    pub wishes: RwSignal<ClassSettings>,
+    pub settings: RwSignal<ClassSettings>,
     /// Whose law labels go by; not kept.
     pub law: RwSignal<LabelLaw>,
-    state: State,
+    state: AppState,
 }
 
 impl WorkspaceStore {
     /// The desk of this page. What other tabs keep comes onto it too.
     pub fn here() -> Self {
-        State::here().for_good(|state| {
+        use_app_state().page_singleton(|state| {
             let desk = Self::of(state);
             storage::watch(move |changed| desk.take_in(changed.as_deref()));
             desk
@@ -49,15 +49,15 @@ impl WorkspaceStore {
         }
         if told(key::CLASS) {
             let found = read(self.state, key::CLASS, read_class);
-            let _taken = found.map(|wishes| self.wishes.set(wishes));
+            let _taken = found.map(|settings| self.settings.set(settings));
         }
     }
 
-    fn of(state: State) -> Self {
+    fn of(state: AppState) -> Self {
         Self {
             tins: RwSignal::new(read(state, key::TINS, read_tins).unwrap_or_default()),
             pantry: RwSignal::new(read(state, key::PANTRY, read_pantry).unwrap_or_default()),
-            wishes: RwSignal::new(read(state, key::CLASS, read_class).unwrap_or_default()),
+            settings: RwSignal::new(read(state, key::CLASS, read_class).unwrap_or_default()),
             law: RwSignal::new(LabelLaw::default()),
             state,
         }
@@ -78,9 +78,9 @@ impl WorkspaceStore {
     }
 
     /// Changes what is wanted of a class, and keeps it.
-    pub fn set_wishes(self, wishes: ClassSettings) {
-        self.state.keep_small(key::CLASS, &write_class(&wishes));
-        self.wishes.set(wishes);
+    pub fn set_wishes(self, settings: ClassSettings) {
+        self.state.keep_small(key::CLASS, &write_class(&settings));
+        self.settings.set(settings);
     }
 
     /// Puts loads of the oven into the plan of the open formula, and keeps it. `false` where there
@@ -95,15 +95,15 @@ impl WorkspaceStore {
         if is_kept && found.is_none() {
             return false;
         }
-        let mut wishes = found.unwrap_or_default();
-        wishes.loads = loads;
-        self.state.keep_small(&key, &write_day(&wishes));
+        let mut settings = found.unwrap_or_default();
+        settings.loads = loads;
+        self.state.keep_small(&key, &write_day(&settings));
         true
     }
 }
 
 /// What stands under a key; what cannot be opened is said, and left as it is.
-fn read<T>(state: State, key: &str, read: fn(&str) -> Result<T, RecordError>) -> Option<T> {
+fn read<T>(state: AppState, key: &str, read: fn(&str) -> Result<T, RecordError>) -> Option<T> {
     let text = storage::get(key).ok().flatten()?;
     read(&text)
         .map_err(|error| state.say_unread(key, error))

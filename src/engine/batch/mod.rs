@@ -1,6 +1,5 @@
 //! The batch: how much of a formula is made, weighed on which scale, divided into what.
 
-mod weighing_aid;
 mod divide;
 mod error;
 mod figure;
@@ -11,14 +10,15 @@ mod scale;
 mod scale_working;
 mod target;
 mod target_kind;
+mod weighing_aid;
 mod yields;
 
-pub use weighing_aid::{Cures, PocketScale, SolutionCure, YeastSolution};
 pub use divide::{Divided, Portion, divide};
 pub use error::BatchError;
 pub use figure::BatchFigure;
 pub use round::{Rounded, RoundedLine, Shown, Weighing, round};
 pub use scale::{BatchCaution, Pieces, Scaled, scale};
-pub use target::{Losses, BatchTarget};
+pub use target::{BatchTarget, Losses};
 pub use target_kind::Way;
+pub use weighing_aid::{Cures, PocketScale, SolutionCure, YeastSolution};
 pub use yields::FactorBasis;

@@ -121,20 +121,12 @@ impl Rounded {
 #[must_use]
 pub fn round(exact: &Formula, weighing: Weighing) -> Rounded {
     let mut formula = exact.clone();
-    for line in formula
-        .parts
-        .iter_mut()
-        .flat_map(|part| &mut part.lines)
-    {
+    for line in formula.parts.iter_mut().flat_map(|part| &mut part.lines) {
         // What was poured belongs to an earlier batch.
         line.poured = None;
     }
     let water_exact = Figures::of(&formula, Form::AsMade).mass(Figure::TrueWater);
-    for line in formula
-        .parts
-        .iter_mut()
-        .flat_map(|part| &mut part.lines)
-    {
+    for line in formula.parts.iter_mut().flat_map(|part| &mut part.lines) {
         let (division, _) = weighing.for_role(line.food.role());
         line.mass = division.nearest(line.mass);
     }

@@ -1,8 +1,8 @@
 //! How rounded weights and their cures came about, line by line.
 
-use super::weighing_aid::{PocketScale, YeastSolution};
 use super::divide::Divided;
 use super::round::{Rounded, RoundedLine};
+use super::weighing_aid::{PocketScale, YeastSolution};
 use crate::engine::formula::LineAt;
 use crate::engine::quantity::{Division, Mass, MassChange, Share};
 use crate::engine::working::{Given, Line, given};

@@ -3,7 +3,7 @@
 use std::num::{NonZeroU16, NonZeroU32};
 
 use super::error::BatchError;
-use super::target::{Losses, BatchTarget};
+use super::target::{BatchTarget, Losses};
 use super::yields::{FactorBasis, Yields};
 use crate::engine::formula::{Formula, LineAt, Part, PartKind};
 use crate::engine::quantity::{Factor, Mass, Share, whole};
@@ -152,9 +152,10 @@ fn divided(
         BatchTarget::Class {
             students, loaves, ..
         } => u32::from(students.get()) * u32::from(loaves.get()),
-        BatchTarget::Times(_) | BatchTarget::Dough(_) | BatchTarget::FlourOnHand(_) | BatchTarget::OnHand { .. } => {
-            whole(f64::from(pieces.get()) * factor.number() + 0.5)
-        }
+        BatchTarget::Times(_)
+        | BatchTarget::Dough(_)
+        | BatchTarget::FlourOnHand(_)
+        | BatchTarget::OnHand { .. } => whole(f64::from(pieces.get()) * factor.number() + 0.5),
     };
     let count = NonZeroU32::new(count).unwrap_or(NonZeroU32::MIN);
     let each = Mass::from_grams(needed.grams() / f64::from(count.get()))?;
@@ -169,11 +170,7 @@ pub(super) fn scaled_formula(
 ) -> Result<Formula, BatchError> {
     let mut scaled = formula.clone();
     for part in &mut scaled.parts {
-        let times = if part.kind.in_dough() {
-            factor
-        } else {
-            beside
-        };
+        let times = if part.kind.in_dough() { factor } else { beside };
         part.steam = product(part.steam, times)?;
         for line in &mut part.lines {
             line.mass = product(line.mass, times)?;

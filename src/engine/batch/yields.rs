@@ -1,7 +1,7 @@
 //! Yield: how much dough comes out of a formula, and the factor that gives what is wanted.
 
 use super::error::BatchError;
-use super::target::{Losses, BatchTarget};
+use super::target::{BatchTarget, Losses};
 use crate::engine::formula::{Formula, Line, LineAt, Part};
 use crate::engine::quantity::{Factor, Mass, Share};
 
@@ -78,7 +78,9 @@ impl Yields {
         match wanted {
             BatchTarget::Times(factor) => Ok((factor, FactorBasis::Asked)),
             BatchTarget::Dough(mass) => self.for_dough(mass.grams()),
-            BatchTarget::Pieces { count, each } => self.for_dough(f64::from(count.get()) * each.grams()),
+            BatchTarget::Pieces { count, each } => {
+                self.for_dough(f64::from(count.get()) * each.grams())
+            }
             BatchTarget::Class {
                 students,
                 loaves,

@@ -63,7 +63,9 @@ impl Syrup {
     }
 
     fn point(&self, on_chocolate: f64) -> CurvePoint {
-        let mix = self.components.with(on_chocolate * self.components.chocolate.total);
+        let mix = self
+            .components
+            .with(on_chocolate * self.components.chocolate.total);
         CurvePoint {
             liquid_on_chocolate: Share::from_fraction(on_chocolate).unwrap_or(Share::NONE),
             thickness: mix

@@ -118,5 +118,7 @@ fn share(fraction: f64) -> Share {
 pub fn sugar_water_activity(sugar: Share) -> Share {
     let component = sugar.fraction().min(1.0);
     let moles_sugar = component / SUCROSE;
-    share(norrish(moles_sugar / (moles_sugar + (1.0 - component) / WATER)))
+    share(norrish(
+        moles_sugar / (moles_sugar + (1.0 - component) / WATER),
+    ))
 }

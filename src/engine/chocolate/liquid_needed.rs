@@ -3,7 +3,7 @@
 use super::error::ChocolateError;
 use super::handling::Handling;
 use super::suspension::{Surroundings, Suspension};
-use super::syrup::{SyrupParts, Syrup};
+use super::syrup::{Syrup, SyrupParts};
 use crate::engine::quantity::{Mass, Share, Viscosity};
 
 /// How much liquid gives the thickness that is wished for.

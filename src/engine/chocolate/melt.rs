@@ -1,6 +1,6 @@
 //! Melting: where chocolate and hot liquid settle, and how much stays in lumps.
 
-use crate::engine::heat::{HeatError, Matter, Mixed, HeatPart, ThermalMaterial, Vessel};
+use crate::engine::heat::{HeatError, HeatPart, Matter, Mixed, ThermalMaterial, Vessel};
 use crate::engine::heat::{Reading, read_table, settle};
 use crate::engine::quantity::{Heat, HeatPerMass, Length, Mass, Share, SpecificHeat, Temperature};
 
@@ -153,7 +153,7 @@ impl Melting {
             stuff: ThermalMaterial::Plain(COOL),
             temperature: self.chocolate_at,
         };
-        let bowl = self.vessel.as_ref().map(Vessel::part);
+        let bowl = self.vessel.as_ref().map(Vessel::component);
         [liquid, chocolate].into_iter().chain(bowl).collect()
     }
 

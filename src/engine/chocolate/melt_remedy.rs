@@ -1,7 +1,9 @@
 //! What melts the lumps that a hot liquid leaves: each by itself, in numbers.
 
 use super::melt::{LATENT_HEAT, Lumps, MELTED, Melted, Melting};
-use crate::engine::heat::{Air, Balance, Body, HeatError, Probe, Shape, TemperatureStep, Exposure, follow};
+use crate::engine::heat::{
+    Air, Balance, Body, Exposure, HeatError, Probe, Shape, TemperatureStep, follow,
+};
 use crate::engine::quantity::{
     Conductivity, Density, Heat, Length, Mass, Minutes, SpecificHeat, SurfaceCoefficient,
     Temperature,

@@ -51,10 +51,7 @@ pub fn set_liquid(formula: &Formula, part: usize, liquid: Mass) -> Result<Formul
 /// The first part of a kind: the filling or the syrup that its place is about.
 #[must_use]
 pub fn first_of(formula: &Formula, kind: PartKind) -> Option<usize> {
-    formula
-        .parts
-        .iter()
-        .position(|part| part.kind == kind)
+    formula.parts.iter().position(|part| part.kind == kind)
 }
 
 impl Syrup {
@@ -117,8 +114,7 @@ fn part_mut(formula: &mut Formula, part: usize) -> Result<&mut Part, FormulaErro
 
 /// The lines of a syrup that are no chocolate.
 fn liquids(part: &mut Part) -> impl Iterator<Item = &mut Line> {
-    part
-        .lines
+    part.lines
         .iter_mut()
         .filter(|line| line.food.role() != Role::Chocolate)
 }

@@ -174,14 +174,19 @@ impl Syrup {
             undissolved: Mass::from_grams(now.grains.max(0.0))?,
             fat: Mass::from_grams(all.fat)?,
             sugar_in_water: Share::from_percent(now.sugar_percent)?,
-            water_thickness: Viscosity::from_pascal_seconds(now.liquid_viscosity(&components.around))?,
+            water_thickness: Viscosity::from_pascal_seconds(
+                now.liquid_viscosity(&components.around),
+            )?,
             crowding: Share::from_fraction(now.crowding)?,
             thickening: now
                 .thickening(&components.around)
                 .map(|times| Factor::from_number(times.min(1e6)))
                 .transpose()?,
             flow: flow(&components, water_brought)?,
-            least_liquid: components.least_liquid().map(Mass::from_grams).transpose()?,
+            least_liquid: components
+                .least_liquid()
+                .map(Mass::from_grams)
+                .transpose()?,
             rule: MinimumWater::of(chocolate, mass, water_brought),
             keeping: Keeping::of(all, model.solubility),
             cautions: Vec::new(),

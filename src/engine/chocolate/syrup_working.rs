@@ -82,7 +82,9 @@ impl Syrup {
     /// All that is in the syrup.
     fn blend(&self) -> Blend {
         let liquid = self.liquid.grams();
-        self.components.chocolate.plus(liquid, &self.components.liquid)
+        self.components
+            .chocolate
+            .plus(liquid, &self.components.liquid)
     }
 
     fn water_line(&self) -> Line {

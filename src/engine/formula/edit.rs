@@ -58,11 +58,7 @@ pub fn set_paste_ratio(
 /// # Errors
 /// [`FormulaError::NoSuchPart`]; [`FormulaError::NothingIn`] where it weighs nothing;
 /// [`FormulaError::OffScale`].
-pub fn set_part_mass(
-    formula: &Formula,
-    part: usize,
-    mass: Mass,
-) -> Result<Formula, FormulaError> {
+pub fn set_part_mass(formula: &Formula, part: usize, mass: Mass) -> Result<Formula, FormulaError> {
     let mut changed = formula.clone();
     let own = changed
         .parts

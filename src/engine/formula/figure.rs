@@ -98,7 +98,9 @@ impl Figure {
         match self {
             Self::Dough => Share::WHOLE,
             Self::Flour => when(component.is_flour),
-            Self::PrefermentedFlour => when(component.is_flour && component.kind == PartKind::Preferment),
+            Self::PrefermentedFlour => {
+                when(component.is_flour && component.kind == PartKind::Preferment)
+            }
             Self::ScaldedFlour => when(component.is_flour && component.kind == PartKind::Paste),
             Self::Paste => when(component.kind == PartKind::Paste),
             Self::Preferment => when(component.kind == PartKind::Preferment),

@@ -180,9 +180,7 @@ fn half_as(
         return Err(FormulaError::TooManyLines);
     } else if let Some(part) = changed.parts.get_mut(first.part) {
         let after_it = (first.line + 1).min(part.lines.len());
-        part
-            .lines
-            .insert(after_it, Line::new(other.clone(), mass));
+        part.lines.insert(after_it, Line::new(other.clone(), mass));
     }
     Ok(changed)
 }

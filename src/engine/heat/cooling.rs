@@ -1,7 +1,7 @@
 //! Cooling: whether a hot food gets cold fast enough, and how long it may stay out.
 
 use super::body::{Air, Body};
-use super::conduction::{Curve, Probe, Exposure, follow};
+use super::conduction::{Curve, Exposure, Probe, follow};
 use super::cooling_remedy::{CoolingRemedy, remedies};
 use super::error::HeatError;
 use super::rule_set::{RuleSet, Stage};

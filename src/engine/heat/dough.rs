@@ -4,7 +4,7 @@ use super::balance::Balance;
 use super::body::Body;
 use super::error::HeatError;
 use super::material::Vessel;
-use super::mix::{Mixed, HeatPart, mix};
+use super::mix::{HeatPart, Mixed, mix};
 use crate::engine::quantity::{
     HeatPerMass, Mass, Minutes, Temperature, TemperatureChange, WarmingRate,
 };
@@ -83,7 +83,7 @@ impl Dough {
     pub fn components(&self) -> Vec<HeatPart> {
         let items = self.items.iter().map(|item| item.component.clone());
         items
-            .chain(self.vessel.as_ref().map(Vessel::part))
+            .chain(self.vessel.as_ref().map(Vessel::component))
             .collect()
     }
 
@@ -131,8 +131,14 @@ pub fn dough_temperature(dough: &Dough) -> Result<DoughTemperature, HeatError> {
 /// # Errors
 /// Those of [`dough_temperature`].
 pub(super) fn comes_off(dough: &Dough) -> Result<Temperature, HeatError> {
-    let vessel = dough.vessel.as_ref().map(Vessel::part);
-    let balance = Balance::of(dough.items.iter().map(|item| &item.component).chain(&vessel));
+    let vessel = dough.vessel.as_ref().map(Vessel::component);
+    let balance = Balance::of(
+        dough
+            .items
+            .iter()
+            .map(|item| &item.component)
+            .chain(&vessel),
+    );
     if balance.is_empty() {
         return Err(HeatError::EmptyBowl);
     }

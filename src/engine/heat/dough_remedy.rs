@@ -1,7 +1,7 @@
 //! What else brings a dough to its temperature, where no liquid can: each by itself, in numbers.
 
 use super::body::Air;
-use super::conduction::{Curve, Probe, Exposure, follow};
+use super::conduction::{Curve, Exposure, Probe, follow};
 use super::dough::{Dough, Handling, Item, comes_off};
 use super::error::HeatError;
 use super::ice_share::ice_for;
@@ -222,10 +222,9 @@ fn bowl_to(
     too_cold: bool,
     step: fn(Temperature) -> DoughStep,
 ) -> Result<Option<DoughRemedy>, HeatError> {
-    let Some(vessel) = dough
-        .vessel
-        .filter(|vessel| vessel.component().mass > Mass::ZERO && (end > vessel.temperature) == too_cold)
-    else {
+    let Some(vessel) = dough.vessel.filter(|vessel| {
+        vessel.component().mass > Mass::ZERO && (end > vessel.temperature) == too_cold
+    }) else {
         return Ok(None);
     };
     let to = |share: f64| towards(vessel.temperature, end, share);

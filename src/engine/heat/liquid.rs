@@ -143,7 +143,9 @@ impl Dough {
         let (liquids, others): (Vec<_>, Vec<_>) = components
             .zip(chosen.chain(std::iter::repeat(false)))
             .partition(|(_, is_liquid)| *is_liquid);
-        let only = |pairs: Vec<(HeatPart, bool)>| pairs.into_iter().map(|(component, _)| component).collect();
+        let only = |pairs: Vec<(HeatPart, bool)>| {
+            pairs.into_iter().map(|(component, _)| component).collect()
+        };
         (only(liquids), only(others))
     }
 }

@@ -140,7 +140,10 @@ impl Mixed {
         absorbed: Heat,
     ) -> Result<Self, HeatError> {
         let mut settled = Vec::with_capacity(components.len());
-        for component in components.iter().filter(|component| component.mass > Mass::ZERO) {
+        for component in components
+            .iter()
+            .filter(|component| component.mass > Mass::ZERO)
+        {
             let started = component.starts();
             let specific_heat = component.specific_heat(TemperatureStep {
                 from: started,

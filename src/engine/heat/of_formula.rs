@@ -89,7 +89,11 @@ pub fn part_matter(part: &Part) -> Result<(Mass, Matter), HeatError> {
 ///
 /// # Errors
 /// Those of [`part_matter`]; [`HeatError::OffScale`] for a ball too large to be handled.
-pub fn dough_of(formula: &Formula, stores: &StartTemperatures, mixer: &MixerEffect) -> Result<Dough, HeatError> {
+pub fn dough_of(
+    formula: &Formula,
+    stores: &StartTemperatures,
+    mixer: &MixerEffect,
+) -> Result<Dough, HeatError> {
     let mut items = Vec::new();
     let mut dry_flour = Mass::ZERO;
     for (place, part) in formula.parts.iter().enumerate() {
@@ -199,7 +203,11 @@ fn whole(part: &Part, temperature: Temperature, room: Temperature) -> Result<Ite
     })
 }
 
-fn line_by_line(part: &Part, place: usize, stores: &StartTemperatures) -> Result<Vec<Item>, HeatError> {
+fn line_by_line(
+    part: &Part,
+    place: usize,
+    stores: &StartTemperatures,
+) -> Result<Vec<Item>, HeatError> {
     let mut items = Vec::with_capacity(part.lines.len());
     for (line_place, line) in part.lines.iter().enumerate() {
         if Form::AsMade.mass(line) <= Mass::ZERO {

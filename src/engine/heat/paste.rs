@@ -7,7 +7,7 @@ use super::error::HeatError;
 use super::grain::Grain;
 use super::material::Vessel;
 use super::matter::Matter;
-use super::mix::{Mixed, HeatPart, ThermalMaterial, settle};
+use super::mix::{HeatPart, Mixed, ThermalMaterial, settle};
 use super::paste_remedy::{PasteRemedy, remedies};
 use super::table::{Reading, read};
 use crate::engine::quantity::{Heat, HeatPerMass, Mass, Share, Temperature, TemperatureChange};
@@ -204,7 +204,7 @@ impl Paste {
             temperature: flour.temperature,
         }));
         components.extend(self.others.iter().cloned());
-        components.extend(self.vessel.as_ref().map(Vessel::part));
+        components.extend(self.vessel.as_ref().map(Vessel::component));
         components
     }
 

@@ -1,7 +1,7 @@
 //! Standing: how long something cold must stand out to come to a temperature.
 
 use super::body::{Air, Body};
-use super::conduction::{Curve, Probe, Exposure, follow};
+use super::conduction::{Curve, Exposure, Probe, follow};
 use super::error::HeatError;
 use crate::engine::quantity::{Minutes, Temperature};
 

@@ -5,7 +5,7 @@
 //! Evaporated milk has no figure for sugars: all its carbohydrate is taken for milk sugar.
 
 use super::table::{Ciqual, Sr28, Starch};
-use super::{Allergen, Ingredient, Constituent, Role};
+use super::{Allergen, Constituent, Ingredient, Role};
 
 #[rustfmt::skip] // one food is a short paragraph, not a column
 pub(super) const ROWS: &[Ingredient] = &[

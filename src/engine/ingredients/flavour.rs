@@ -1,7 +1,7 @@
 //! Spices, flavourings and drinks.
 
 use super::table::{Sr28, Starch};
-use super::{Ingredient, Constituent, Role};
+use super::{Constituent, Ingredient, Role};
 
 #[rustfmt::skip] // one food is a short paragraph, not a column
 pub(super) const ROWS: &[Ingredient] = &[

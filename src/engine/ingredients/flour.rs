@@ -4,7 +4,7 @@
 //! in whole (gluten, germ, malt, rolled oats), does not, unless the baker says so.
 
 use super::table::{Ciqual, Sr28, Starch};
-use super::{Allergen, Ingredient, Constituent, Role};
+use super::{Allergen, Constituent, Ingredient, Role};
 
 #[allow(clippy::approx_constant, reason = "3.14 g of ash in potato flour is no π")]
 #[rustfmt::skip] // one food is a short paragraph, not a column

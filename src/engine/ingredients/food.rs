@@ -1,6 +1,6 @@
 //! Food: an ingredient of the larder, or one of the user's own.
 
-use super::{Allergen, Composition, Listed, OwnFood, Constituent, Role, Source};
+use super::{Allergen, Composition, Constituent, Listed, OwnFood, Role, Source};
 
 /// What a line of a formula holds.
 #[derive(Clone, Debug, PartialEq)]

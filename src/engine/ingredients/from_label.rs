@@ -16,7 +16,7 @@
 //!   **alcohol** not printed are none.
 //! - A label that says nothing at all: water, fat, sugar and salt are taken for the pure thing.
 
-use super::{Composition, Label, LabelLine, OwnFood, Constituent, Role};
+use super::{Composition, Constituent, Label, LabelLine, OwnFood, Role};
 use crate::engine::quantity::Share;
 
 /// Source: Regulation (EU) No 1169/2011, annex I, point 11: salt = sodium × 2.5.

@@ -1,7 +1,7 @@
 //! Fruit, juices and vegetable purées.
 
 use super::table::{Sr28, Starch};
-use super::{Allergen, Ingredient, Constituent, Role};
+use super::{Allergen, Constituent, Ingredient, Role};
 
 #[rustfmt::skip] // one food is a short paragraph, not a column
 pub(super) const ROWS: &[Ingredient] = &[

@@ -8,6 +8,7 @@
 
 mod allergen;
 mod composition;
+mod constituent;
 mod food;
 mod from_label;
 mod ingredient;
@@ -15,7 +16,6 @@ mod label;
 mod label_error;
 mod listed;
 mod own;
-mod constituent;
 mod printed;
 mod role;
 mod source;
@@ -38,12 +38,12 @@ mod yeast;
 
 pub use allergen::{Allergen, Allergens};
 pub use composition::Composition;
+pub use constituent::Constituent;
 pub use food::Food;
 pub use ingredient::Ingredient;
 pub use label::{Label, LabelLine};
 pub use label_error::LabelError;
 pub use listed::{Listed, UnknownIngredient};
 pub use own::OwnFood;
-pub use constituent::Constituent;
 pub use role::Role;
 pub use source::Source;

@@ -1,7 +1,7 @@
 //! The user's own ingredients.
 
 use super::label_error::{check_label, check_name};
-use super::{Allergen, Composition, Label, LabelError, Constituent, Role, from_label};
+use super::{Allergen, Composition, Constituent, Label, LabelError, Role, from_label};
 use crate::engine::quantity::Share;
 
 /// An ingredient of the user's own.

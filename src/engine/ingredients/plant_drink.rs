@@ -3,7 +3,7 @@
 //! Coconut is not among the allergens European law names.
 
 use super::table::{Ciqual, Sr28, Starch};
-use super::{Allergen, Ingredient, Constituent, Role};
+use super::{Allergen, Constituent, Ingredient, Role};
 
 #[allow(clippy::approx_constant, reason = "6.28 g of carbohydrate is no τ")]
 #[rustfmt::skip] // one food is a short paragraph, not a column

@@ -25,24 +25,24 @@ pub fn pour_at(formula: &mut Formula, liquid: Temperature) -> Result<(), HeatErr
 /// [`HeatError::OffScale`] when a time passes [`Minutes::RANGE`].
 pub fn take_step(
     formula: &mut Formula,
-    wishes: &mut HeatSettings,
+    settings: &mut HeatSettings,
     mixes: Minutes,
     step: DoughStep,
 ) -> Result<(), HeatError> {
     match step {
         DoughStep::StandOut { minutes } => {
-            let whole = libm::ceil(wishes.standing.minutes() + minutes.minutes());
-            wishes.standing = Minutes::from_minutes(whole)?;
+            let whole = libm::ceil(settings.standing.minutes() + minutes.minutes());
+            settings.standing = Minutes::from_minutes(whole)?;
         }
         DoughStep::MixLonger { minutes } => {
-            wishes.mixing = Some(tenth_of_minute(mixes.minutes() + minutes.minutes())?);
+            settings.mixing = Some(tenth_of_minute(mixes.minutes() + minutes.minutes())?);
         }
         DoughStep::MixShorter { minutes } => {
             let left = (mixes.minutes() - minutes.minutes()).max(0.0);
-            wishes.mixing = Some(tenth_of_minute(left)?);
+            settings.mixing = Some(tenth_of_minute(left)?);
         }
         DoughStep::WarmBowl { to } | DoughStep::ChillBowl { to } => {
-            wishes.mixing_bowl = Some(tenth(to)?);
+            settings.mixing_bowl = Some(tenth(to)?);
         }
         DoughStep::WarmFlour { to } | DoughStep::ChillFlour { to } => {
             put(formula, Line::is_flour, tenth(to)?);

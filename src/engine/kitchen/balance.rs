@@ -1,8 +1,8 @@
 //! The balance of the bowl: who brings heat and who takes it, held against what is wanted.
 
-use super::mixer_load::{MixerLoad, LoadSource};
+use super::mixer_load::{LoadSource, MixerLoad};
 use crate::engine::heat::{
-    DoughTemperature, HEAT_OF_HYDRATION, Handling, HeatError, Item, HeatPart, TemperatureStep,
+    DoughTemperature, HEAT_OF_HYDRATION, Handling, HeatError, HeatPart, Item, TemperatureStep,
 };
 use crate::engine::quantity::{Heat, HeatCapacity, Temperature};
 
@@ -69,7 +69,10 @@ pub fn shares(
         HeatSource::Hydration,
         HEAT_OF_HYDRATION * dough.dry_flour,
     ));
-    shares.push(by_itself(HeatSource::Mixer, friction(dough.components(), came)?));
+    shares.push(by_itself(
+        HeatSource::Mixer,
+        friction(dough.components(), came)?,
+    ));
     shares.retain(|share| share.heat != Heat::ZERO || share.temperature.is_some());
     Ok(shares)
 }

@@ -4,7 +4,8 @@ use super::place::Kitchen;
 use super::settings::CoolingSettings;
 use crate::engine::formula::Part;
 use crate::engine::heat::{
-    Air, Body, Cooled, Cooling, CoolingAdvice, HeatError, Exposure, advise, cool_through, part_matter,
+    Air, Body, Cooled, Cooling, CoolingAdvice, Exposure, HeatError, advise, cool_through,
+    part_matter,
 };
 use crate::engine::quantity::{Length, Minutes, SurfaceCoefficient, Temperature};
 
@@ -33,21 +34,21 @@ pub fn cooling_plan(
     part: &Part,
     start: Temperature,
     kitchen: &Kitchen,
-    wishes: &CoolingSettings,
+    settings: &CoolingSettings,
 ) -> Result<CoolingPlan, HeatError> {
     let (mass, food) = part_matter(part)?;
     // A thickness is through the whole of it, and it is cooled from all sides.
-    let half = Length::from_metres(wishes.thick.metres() / 2.0)?;
+    let half = Length::from_metres(settings.thick.metres() / 2.0)?;
     Ok(CoolingPlan {
         cooling: Cooling {
-            body: Body::of(&food, mass, wishes.shape, half, (start, kitchen.fridge))?,
+            body: Body::of(&food, mass, settings.shape, half, (start, kitchen.fridge))?,
             start,
-            bench: air(kitchen.room, wishes.lid),
-            on_bench: wishes.bench,
-            fridge: air(kitchen.fridge, wishes.lid),
+            bench: air(kitchen.room, settings.lid),
+            on_bench: settings.bench,
+            fridge: air(kitchen.fridge, settings.lid),
             rules: kitchen.rules,
         },
-        ice: wishes.ice,
+        ice: settings.ice,
     })
 }
 
@@ -63,7 +64,9 @@ impl CoolingPlan {
         let there = stays
             .into_iter()
             .filter(|(minutes, _)| *minutes > Minutes::ZERO);
-        there.map(|(minutes, air)| Exposure { minutes, air }).collect()
+        there
+            .map(|(minutes, air)| Exposure { minutes, air })
+            .collect()
     }
 
     /// Follows it and holds it against the rules.

@@ -16,7 +16,7 @@ use crate::engine::quantity::Mass;
 pub fn melting(
     part: &Part,
     kitchen: &Kitchen,
-    wishes: &MeltSettings,
+    settings: &MeltSettings,
 ) -> Result<Melting, HeatError> {
     let there = || part.lines.iter().filter(|line| line.mass > Mass::ZERO);
     let (mut chocolate, mut fat) = (Mass::ZERO, Mass::ZERO);
@@ -38,12 +38,12 @@ pub fn melting(
     Ok(Melting {
         chocolate,
         fat: fat.share_of(chocolate).ok_or(HeatError::EmptyBowl)?,
-        chocolate_at: wishes.chocolate.unwrap_or(kitchen.room),
-        pieces: Some(wishes.pieces),
+        chocolate_at: settings.chocolate.unwrap_or(kitchen.room),
+        pieces: Some(settings.pieces),
         liquid,
         liquid_matter: Matter::blend(&liquids)?,
-        liquid_at: wishes.liquid.unwrap_or(off_the_boil),
+        liquid_at: settings.liquid.unwrap_or(off_the_boil),
         liquid_at_most: off_the_boil,
-        vessel: kitchen.vessel(kitchen.paste_bowl, wishes.bowl)?,
+        vessel: kitchen.vessel(kitchen.paste_bowl, settings.bowl)?,
     })
 }

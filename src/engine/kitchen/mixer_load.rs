@@ -4,7 +4,7 @@ use super::place::Kitchen;
 use super::settings::HeatSettings;
 use crate::engine::formula::{Form, Formula, Line, LineAt, PartKind};
 use crate::engine::heat::{
-    Air, Dough, FactorMethod, Handling, HeatError, Item, Mixer, Probe, Exposure, dough_of,
+    Air, Dough, Exposure, FactorMethod, Handling, HeatError, Item, MixerEffect, Probe, dough_of,
     factor_method, follow,
 };
 use crate::engine::quantity::{Mass, Minutes, Temperature, TemperatureChange};
@@ -36,17 +36,17 @@ pub struct MixerLoad {
 pub fn bowlful(
     formula: &Formula,
     kitchen: &Kitchen,
-    wishes: &HeatSettings,
+    settings: &HeatSettings,
 ) -> Result<MixerLoad, HeatError> {
-    let mixer = Mixer {
-        vessel: kitchen.vessel(kitchen.mixing_bowl, wishes.mixing_bowl)?,
+    let mixer = MixerEffect {
+        vessel: kitchen.vessel(kitchen.mixing_bowl, settings.mixing_bowl)?,
         friction: kitchen.mixer.friction,
-        minutes: wishes.mixing.unwrap_or(kitchen.mixer.minutes),
+        minutes: settings.mixing.unwrap_or(kitchen.mixer.minutes),
     };
     let mut dough = dough_of(formula, &kitchen.stores(formula), &mixer)?;
-    if wishes.standing > Minutes::ZERO {
+    if settings.standing > Minutes::ZERO {
         for item in &mut dough.items {
-            stand_out(item, wishes.standing, kitchen.room)?;
+            stand_out(item, settings.standing, kitchen.room)?;
         }
     }
     Ok(MixerLoad {

@@ -14,17 +14,17 @@ pub fn paste(
     formula: &Formula,
     part: usize,
     kitchen: &Kitchen,
-    wishes: &PasteSettings,
+    settings: &PasteSettings,
 ) -> Result<Option<Paste>, HeatError> {
     let Some(own) = formula.parts.get(part) else {
         return Ok(None);
     };
     let stores = kitchen.stores(formula);
     let boils = kitchen.boiling()?.temperature;
-    let vessel = kitchen.vessel(kitchen.paste_bowl, wishes.bowl)?;
+    let vessel = kitchen.vessel(kitchen.paste_bowl, settings.bowl)?;
     let paste = paste_of(own, part, &stores, boils, vessel)?;
     Ok(paste.map(|paste| Paste {
-        drop: wishes.drop,
+        drop: settings.drop,
         ..paste
     }))
 }

@@ -4,11 +4,12 @@ use super::place::Kitchen;
 use super::settings::HeatSettings;
 use crate::engine::formula::{Formula, PartKind};
 use crate::engine::heat::{
-    Air, Body, Curve, HeatError, Matter, Probe, Shape, Exposure, follow_on, part_matter,
+    Air, Body, Curve, Exposure, HeatError, Matter, Probe, Shape, follow_on, part_matter,
 };
 use crate::engine::quantity::{Factor, Length, Mass, Minutes, Temperature};
 use crate::engine::rise::{
-    ReferenceRise, Basis, Cardinal, RiseAsked, RiseError, RiseSettings, Risen, EquivalentTime, rise, equivalent_time,
+    Basis, Cardinal, EquivalentTime, ReferenceRise, RiseAsked, RiseError, RiseSettings, Risen,
+    equivalent_time, rise,
 };
 
 /// What each rise is scaled from.
@@ -19,7 +20,7 @@ pub struct Known {
     /// The pieces in the tin.
     pub proof: ReferenceRise,
     /// How many times as fast as the doughs of the known rises, for what is in it.
-    pub vigour: Factor,
+    pub yeast_activity: Factor,
 }
 
 /// A preferment's evening and night.
@@ -30,7 +31,7 @@ pub struct Night {
     /// How warm it was all along.
     pub course: Curve,
     /// What its yeast did.
-    pub spent: EquivalentTime,
+    pub equivalent_time: EquivalentTime,
     /// What it would have done in the fridge from the start.
     pub chilled_at_once: EquivalentTime,
     /// What it would have done on the bench all along.
@@ -57,11 +58,11 @@ const STEPS: u16 = 8;
 impl Known {
     /// What the formula itself says.
     #[must_use]
-    pub const fn stated(wishes: &RiseSettings) -> Self {
+    pub const fn stated(settings: &RiseSettings) -> Self {
         Self {
-            bulk: wishes.bulk.anchor(Basis::Stated),
-            proof: wishes.proof.anchor(Basis::Stated),
-            vigour: Factor::ONE,
+            bulk: settings.bulk.anchor(Basis::Stated),
+            proof: settings.proof.anchor(Basis::Stated),
+            yeast_activity: Factor::ONE,
         }
     }
 }
@@ -75,7 +76,7 @@ pub fn rising(
     formula: &Formula,
     kitchen: &Kitchen,
     heat: &HeatSettings,
-    wishes: &RiseSettings,
+    settings: &RiseSettings,
     known: &Known,
 ) -> Rising {
     let body = whole_dough(formula, (heat.dough, kitchen.room));
@@ -83,18 +84,18 @@ pub fn rising(
         .as_ref()
         .map_err(|error| RiseError::from(error.clone()))
         .and_then(|body| {
-            let place = wishes.bulk_place.unwrap_or(kitchen.room);
-            stands(body, heat.dough, place, known.bulk, known, wishes)
+            let place = settings.bulk_place.unwrap_or(kitchen.room);
+            stands(body, heat.dough, place, known.bulk, known, settings)
         });
     let proof = body.map_err(RiseError::from).and_then(|body| {
         let warm = bulk.as_ref().ok().and_then(end_of).unwrap_or(heat.dough);
-        let place = wishes.proof_place.unwrap_or(kitchen.room);
-        stands(&loaf(body)?, warm, place, known.proof, known, wishes)
+        let place = settings.proof_place.unwrap_or(kitchen.room);
+        stands(&loaf(body)?, warm, place, known.proof, known, settings)
     });
     let numbered = formula.parts.iter().enumerate();
     let preferments = numbered.filter(|(_, own)| own.kind == PartKind::Preferment);
     let nights = preferments
-        .map(|(part, _)| night(formula, part, kitchen, wishes, known.bulk.at))
+        .map(|(part, _)| night(formula, part, kitchen, settings, known.bulk.at))
         .collect();
     Rising {
         bulk,
@@ -109,7 +110,7 @@ fn stands(
     place: Temperature,
     anchor: ReferenceRise,
     known: &Known,
-    wishes: &RiseSettings,
+    settings: &RiseSettings,
 ) -> Result<Risen, RiseError> {
     let stay = Exposure {
         minutes: FOLLOWED,
@@ -119,8 +120,8 @@ fn stands(
     let asked = RiseAsked {
         anchor,
         cardinal: Cardinal::DOUGH,
-        vigour: known.vigour,
-        volume: wishes.volume,
+        yeast_activity: known.yeast_activity,
+        volume: settings.volume,
     };
     rise(&course, &asked)
 }
@@ -163,7 +164,7 @@ pub fn night(
     formula: &Formula,
     part: usize,
     kitchen: &Kitchen,
-    wishes: &RiseSettings,
+    settings: &RiseSettings,
     at: Temperature,
 ) -> Result<Night, RiseError> {
     let own = formula.parts.get(part).ok_or(HeatError::EmptyBowl)?;
@@ -171,24 +172,24 @@ pub fn night(
     let any = Length::from_metres(0.05)?;
     let between = (kitchen.room, kitchen.fridge);
     let body = Body::of(&matter, mass, Shape::Sphere, any, between)?.ball()?;
-    let all = Minutes::from_minutes(wishes.bench.minutes() + wishes.fridge.minutes())?;
+    let all = Minutes::from_minutes(settings.bench.minutes() + settings.fridge.minutes())?;
     let stay = |minutes, place| Exposure {
         minutes,
         air: Air::still(place),
     };
     let follow_stays = |stays: &[Exposure]| -> Result<(Curve, EquivalentTime), RiseError> {
         let course = follow_on::<CELLS>(&body, kitchen.room, stays, STEPS)?;
-        let spent = spent(&course, Cardinal::DOUGH, at)?;
-        Ok((course, spent))
+        let equivalent_time = equivalent_time(&course, Cardinal::DOUGH, at)?;
+        Ok((course, equivalent_time))
     };
-    let (course, spent) = follow_stays(&[
-        stay(wishes.bench, kitchen.room),
-        stay(wishes.fridge, kitchen.fridge),
+    let (course, equivalent_time) = follow_stays(&[
+        stay(settings.bench, kitchen.room),
+        stay(settings.fridge, kitchen.fridge),
     ])?;
     Ok(Night {
         part,
         course,
-        spent,
+        equivalent_time,
         chilled_at_once: follow_stays(&[stay(all, kitchen.fridge)])?.1,
         never_chilled: follow_stays(&[stay(all, kitchen.room)])?.1,
     })

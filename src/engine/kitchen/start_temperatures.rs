@@ -17,9 +17,7 @@ impl Kitchen {
             parts: Vec::new(),
         };
         for (part, own) in formula.parts.iter().enumerate() {
-            stores
-                .parts
-                .extend(own.temperature.map(|at| (part, at)));
+            stores.parts.extend(own.temperature.map(|at| (part, at)));
             for (line, written) in own.lines.iter().enumerate() {
                 let at = LineAt { part, line };
                 stores

@@ -1,14 +1,14 @@
 //! Still needs: how long a paste or preferment that was measured must stay where it is, until it is
 //! as warm as the plan has it.
 
-use super::mixer_load::{LoadSource, bowlful};
 use super::cooling::cooling_plan;
+use super::mixer_load::{LoadSource, bowlful};
 use super::paste::paste;
 use super::place::Kitchen;
 use super::settings::HeatSettings;
 use crate::engine::formula::{Formula, PartKind};
 use crate::engine::heat::{
-    Air, Body, Curve, Handling, HeatError, Probe, Exposure, cook, follow_on, part_matter,
+    Air, Body, Curve, Exposure, Handling, HeatError, Probe, cook, follow_on, part_matter,
 };
 use crate::engine::plan::StepKind;
 use crate::engine::quantity::{Length, Minutes, Temperature};
@@ -38,7 +38,7 @@ const STEPS: u16 = 8;
 /// # Errors
 /// [`HeatError::EmptyBowl`] at a step where nothing is cooled or warmed, and for a part that is
 /// not there; [`HeatError::NeverReached`] where a day is not enough.
-pub fn still_needs(
+pub fn time_to_target(
     formula: &Formula,
     kitchen: &Kitchen,
     heat: &HeatSettings,

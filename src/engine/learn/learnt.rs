@@ -1,10 +1,10 @@
 //! Learnt: friction, losses, rises and oven, each from the bakes that noted it.
 
-use super::robust_mean::{RobustMean, middle};
-use super::observation::{Observation, MeasuredDuration};
 use super::evidence::{Before, Entry, Evidence};
+use super::observation::{MeasuredDuration, Observation};
+use super::robust_mean::{RobustMean, middle};
 use crate::engine::quantity::{Factor, Minutes, Share, WarmingRate};
-use crate::engine::rise::{ReferenceRise, Basis};
+use crate::engine::rise::{Basis, ReferenceRise};
 use crate::engine::working::Line;
 
 /// A warming rate that was learnt.

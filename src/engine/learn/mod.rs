@@ -3,11 +3,11 @@
 //! In reading order: what a bake noted (`noted`), the middle of several entries of which one may
 //! be wild (`middle`), what is learnt (`learnt`), what it rests on (`rests`).
 
-mod learnt;
-mod robust_mean;
-mod observation;
 mod evidence;
+mod learnt;
+mod observation;
+mod robust_mean;
 
-pub use learnt::{Learnt, LearntFactor, LearntRate, LearntShare, learn};
-pub use observation::{Observation, MeasuredDuration, Weighed};
 pub use evidence::{Entry, Evidence};
+pub use learnt::{Learnt, LearntFactor, LearntRate, LearntShare, learn};
+pub use observation::{MeasuredDuration, Observation, Weighed};

@@ -69,7 +69,7 @@ impl Course {
     }
 
     /// What every step is wished to last.
-    pub(super) fn wishes(&self) -> Vec<i64> {
+    pub(super) fn settings(&self) -> Vec<i64> {
         self.legs.iter().map(|leg| leg.wished).collect()
     }
 

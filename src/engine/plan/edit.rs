@@ -9,7 +9,7 @@ use crate::engine::quantity::Minutes;
 #[derive(Clone, Debug, PartialEq)]
 pub enum Edit {
     /// A step lasts so long.
-    DurationRange {
+    Duration {
         /// Which step.
         step: StepAt,
         /// How long.
@@ -54,7 +54,7 @@ pub fn edited(plan: &Plan, edits: &[Edit]) -> Result<Plan, PlanError> {
     let mut plan = plan.clone();
     for edit in edits {
         plan = match edit {
-            Edit::DurationRange { step, minutes } => lasting(plan, *step, *minutes)?,
+            Edit::Duration { step, minutes } => lasting(plan, *step, *minutes)?,
             Edit::LeftOut { step } => without(plan, *step)?,
             Edit::Sooner { step } => sooner(plan, *step)?,
             Edit::Added {

@@ -20,8 +20,8 @@ const ROUNDS: u8 = 4;
 /// sleep, other work, or what has been done; the best is kept, and all are gone through again. With
 /// one step that gives nothing better is missed, with two hardly ever: `tests/total/plan_by_force.rs`.
 pub(super) fn search(course: &Course, table: i64) -> Found {
-    let wishes = course.wishes();
-    let mut best = improved(course, table, wishes);
+    let settings = course.settings();
+    let mut best = improved(course, table, settings);
     // Steps that give in a row can stand in each other's way: begin again from both ends.
     let ends: [fn(&Task) -> i64; 2] = [|leg| leg.least, |leg| leg.most];
     for end in ends {

@@ -60,10 +60,22 @@ pub fn usual(formula: &Formula, times: &Times) -> Result<Plan, PlanError> {
     let ahead = inputs.clone();
     if !inputs.is_empty() && times.warm_up > Minutes::ZERO {
         let hands = minutes(2.0);
-        inputs = vec![making.add(StepKind::WarmUp, 0, DurationRange::just(times.warm_up), hands, inputs)];
+        inputs = vec![making.add(
+            StepKind::WarmUp,
+            0,
+            DurationRange::just(times.warm_up),
+            hands,
+            inputs,
+        )];
     }
     let mixing = minutes(5.0 + times.mix.minutes());
-    let mut last = making.add(StepKind::Mix, 0, DurationRange::just(mixing), mixing, inputs);
+    let mut last = making.add(
+        StepKind::Mix,
+        0,
+        DurationRange::just(mixing),
+        mixing,
+        inputs,
+    );
     if has_butter(formula) {
         last = making.busy(StepKind::ButterIn, 6.0, last);
     }
@@ -75,7 +87,13 @@ pub fn usual(formula: &Formula, times: &Times) -> Result<Plan, PlanError> {
     for (phase, lasts) in times.bake.iter().enumerate() {
         let of = u16::try_from(phase).unwrap_or(u16::MAX);
         let hands = minutes(lasts.minutes().min(2.0));
-        last = making.add(StepKind::Bake, of, DurationRange::just(*lasts), hands, vec![last]);
+        last = making.add(
+            StepKind::Bake,
+            of,
+            DurationRange::just(*lasts),
+            hands,
+            vec![last],
+        );
     }
     last = later_loads(&mut making.steps, times.loads, (&ahead, shaped), last);
     let cool = DurationRange::between(minutes(30.0), minutes(60.0), minutes(720.0))?;
@@ -103,7 +121,12 @@ impl Making {
         self.add(work, 0, DurationRange::just(lasts), lasts, vec![after])
     }
 
-    fn rises(&mut self, work: StepKind, [soonest, due, latest]: [Minutes; 3], after: usize) -> usize {
+    fn rises(
+        &mut self,
+        work: StepKind,
+        [soonest, due, latest]: [Minutes; 3],
+        after: usize,
+    ) -> usize {
         let place = self.add(work, 0, DurationRange::just(due), minutes(2.0), vec![after]);
         if let Some(step) = self.steps.last_mut() {
             step.over_between = Some((soonest, latest));
@@ -113,7 +136,13 @@ impl Making {
 
     fn paste(&mut self, of: u16, times: &Times) -> usize {
         let work = minutes(12.0);
-        let scalded = self.add(StepKind::Scald, of, DurationRange::just(work), work, Vec::new());
+        let scalded = self.add(
+            StepKind::Scald,
+            of,
+            DurationRange::just(work),
+            work,
+            Vec::new(),
+        );
         let cool = DurationRange::just(times.cool_paste);
         let cooled = self.add(StepKind::CoolPaste, of, cool, minutes(2.0), vec![scalded]);
         self.add(
@@ -127,9 +156,21 @@ impl Making {
 
     fn preferment(&mut self, of: u16, times: &Times) -> usize {
         let work = minutes(10.0);
-        let mixed = self.add(StepKind::MixPreferment, of, DurationRange::just(work), work, Vec::new());
+        let mixed = self.add(
+            StepKind::MixPreferment,
+            of,
+            DurationRange::just(work),
+            work,
+            Vec::new(),
+        );
         let stand = DurationRange::just(times.stand);
-        let stood = self.add(StepKind::StandPreferment, of, stand, Minutes::ZERO, vec![mixed]);
+        let stood = self.add(
+            StepKind::StandPreferment,
+            of,
+            stand,
+            Minutes::ZERO,
+            vec![mixed],
+        );
         self.add(
             StepKind::ChillPreferment,
             of,
@@ -163,7 +204,13 @@ impl Making {
             let melted = self.add(StepKind::Melt, 0, lasts, minutes(12.0), Vec::new());
             let drizzle = minutes(3.0);
             let after = vec![last, melted];
-            last = self.add(StepKind::Drizzle, 0, DurationRange::just(drizzle), drizzle, after);
+            last = self.add(
+                StepKind::Drizzle,
+                0,
+                DurationRange::just(drizzle),
+                drizzle,
+                after,
+            );
         }
         last
     }

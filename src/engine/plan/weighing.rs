@@ -11,7 +11,10 @@ use crate::engine::quantity::Mass;
 /// Fat is weighed when it is worked in, where the plan has a step for that.
 #[must_use]
 pub fn weighed_at(step: StepAt, plan: &Plan, formula: &Formula) -> Vec<LineAt> {
-    let has_butter = plan.steps().iter().any(|one| one.at.work == StepKind::ButterIn);
+    let has_butter = plan
+        .steps()
+        .iter()
+        .any(|one| one.at.work == StepKind::ButterIn);
     if matches!(step.work, StepKind::Scald | StepKind::MixPreferment) {
         return of_part(formula, usize::from(step.of));
     }

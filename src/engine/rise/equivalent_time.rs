@@ -28,7 +28,11 @@ pub struct EquivalentTime {
 ///
 /// # Errors
 /// [`RiseError::AnchorAtRest`] where yeast does not work at `at`.
-pub fn spent(course: &Curve, cardinal: Cardinal, at: Temperature) -> Result<EquivalentTime, RiseError> {
+pub fn equivalent_time(
+    course: &Curve,
+    cardinal: Cardinal,
+    at: Temperature,
+) -> Result<EquivalentTime, RiseError> {
     let there = cardinal.fraction(at);
     if there <= 0.0 {
         return Err(RiseError::AnchorAtRest { at });

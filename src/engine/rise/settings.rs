@@ -1,6 +1,6 @@
 //! Wishes: what a formula says of its own rises.
 
-use super::reference_rise::{ReferenceRise, Basis};
+use super::reference_rise::{Basis, ReferenceRise};
 use super::yeast_activity::YeastActivity;
 use crate::engine::quantity::{Factor, Minutes, Temperature};
 

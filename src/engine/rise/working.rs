@@ -44,7 +44,7 @@ impl Risen {
                 given("A", "known rise", anchor.time.minutes(), "min"),
                 given("g", "speed then", self.anchor_rate.fraction(), ""),
                 given("m", "mean speed now", self.mean_rate.fraction(), ""),
-                given("v", "vigour now", self.asked.vigour.number(), ""),
+                given("v", "vigour now", self.asked.yeast_activity.number(), ""),
             ],
             gives: given("t", "dough is up", self.due.minutes(), "min"),
             source: "speed summed along the dough's temperature".into(),

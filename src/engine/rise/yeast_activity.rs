@@ -70,11 +70,11 @@ pub fn salt_factor(salt: Share) -> Share {
     Share::from_fraction(left.max(0.1)).unwrap_or_default()
 }
 
-/// The vigour of a formula's dough; the yeast of preferments counts as if weighed in.
+/// The yeast_activity of a formula's dough; the yeast of preferments counts as if weighed in.
 ///
 /// # Errors
 /// [`RiseError::NoYeast`] without any; [`RiseError::Formula`] without flour.
-pub fn vigour(formula: &Formula, form: Form) -> Result<YeastActivity, RiseError> {
+pub fn yeast_activity(formula: &Formula, form: Form) -> Result<YeastActivity, RiseError> {
     let figures = Figures::of(formula, form);
     let share = |figure| figures.share(figure);
     YeastActivity::of(

@@ -46,7 +46,7 @@ const HALVINGS: u32 = 60;
 ///
 /// # Errors
 /// [`TinError`] for a tray, a ring without room, or dough that weighs nothing.
-pub fn stand(tin: &Tin, dough: Mass, rise: Factor) -> Result<DoughHeight, TinError> {
+pub fn dough_height(tin: &Tin, dough: Mass, rise: Factor) -> Result<DoughHeight, TinError> {
     if dough <= Mass::ZERO {
         return Err(TinError::NoDough);
     }

@@ -31,7 +31,7 @@ pub enum TinMeasure {
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum TinKind {
     /// Rectangular.
-    SharedFormula,
+    Loaf,
     /// Round.
     Round,
     /// Round with a tube.
@@ -44,13 +44,13 @@ pub enum TinKind {
 
 impl TinKind {
     /// Every kind, in the order lists are shown.
-    pub const ALL: [Self; 5] = [Self::SharedFormula, Self::Round, Self::Ring, Self::Cups, Self::Tray];
+    pub const ALL: [Self; 5] = [Self::Loaf, Self::Round, Self::Ring, Self::Cups, Self::Tray];
 
     /// A tin of this kind to begin with, in sizes as they are sold. Common practice.
     #[must_use]
     pub const fn tin(self) -> Tin {
         let shape = match self {
-            Self::SharedFormula => TinShape::Rectangle {
+            Self::Loaf => TinShape::Rectangle {
                 top: Self::side(0.25, 0.11),
                 bottom: Self::side(0.24, 0.10),
                 deep: Length::known(0.08),
@@ -97,7 +97,7 @@ impl Tin {
     #[must_use]
     pub const fn kind(&self) -> TinKind {
         match self.shape {
-            TinShape::Rectangle { .. } => TinKind::SharedFormula,
+            TinShape::Rectangle { .. } => TinKind::Loaf,
             TinShape::Round { .. } => TinKind::Round,
             TinShape::Ring { .. } => TinKind::Ring,
             TinShape::Muffin { .. } => TinKind::Cups,

@@ -1,11 +1,11 @@
 //! How the figures of a tin came about, line by line.
 
 use super::convert::Converted;
+use super::dough_height::DoughHeight;
 use super::filling::Filling;
 use super::layout::Layout;
 use super::room::{Room, cm};
 use super::shape::{Tin, TinShape};
-use super::dough_height::DoughHeight;
 use super::usual::DOUGH_ROOM;
 use crate::engine::quantity::{Length, Mass, SpecificVolume};
 use crate::engine::working::{Given, Line, given};

@@ -132,10 +132,10 @@ impl Bench {
     /// Has a step of this bake last so long, in place of an earlier such change; its timer, if it
     /// has one, follows.
     pub fn let_last(&mut self, step: StepAt, minutes: Minutes) {
-        let same = |edit: &Edit| matches!(edit, Edit::DurationRange { step: of, .. } if *of == step);
+        let same = |edit: &Edit| matches!(edit, Edit::Duration { step: of, .. } if *of == step);
         self.edits.retain(|edit| !same(edit));
         if self.edits.len() < Edit::MOST {
-            self.edits.push(Edit::DurationRange { step, minutes });
+            self.edits.push(Edit::Duration { step, minutes });
         }
         let began = self.bake.steps.iter().find(|done| done.step == step);
         let ends = began.map(|done| Moment::from_instant(done.began.instant().later(minutes)));

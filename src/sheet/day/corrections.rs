@@ -64,7 +64,7 @@ pub fn rise_off(asked: &DayAsked, planned: &Planned, which: WhichRise) -> Option
     let late = late(planned, bench, which)?;
     let now = due(&planned.rising, which)?;
     // As it was to be: a dough as warm as wished, in its usual place.
-    let usual = asked.wishes.rises;
+    let usual = asked.settings.rises;
     let (formula, kitchen, known) = (&asked.sheet.formula, asked.kitchen, &planned.known);
     let as_wished = rising(formula, kitchen, &asked.sheet.heat, &usual, known);
     let wished = due(&as_wished, which)?;

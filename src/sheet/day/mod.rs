@@ -2,18 +2,18 @@
 
 mod bake;
 mod bench;
-mod log;
 mod corrections;
+mod log;
 mod observed;
 mod planned;
-mod weighed_again;
 mod settings;
+mod weighed_again;
 
 pub use bake::{Bake, DoneStep};
 pub use bench::{Bench, Measured, PlanSnapshot, Timer, Weighing};
-pub use log::{Log, Resets, LogImport};
 pub use corrections::{RiseOff, gives, promise, rise_off};
+pub use log::{Log, LogImport, Resets};
 pub use observed::{as_weighed, note_bread, note_dough, note_times, unmixed};
 pub use planned::{DayAsked, Planned, open_table, planned};
-pub use weighed_again::{AddMore, add_more, warmed_by_weights};
 pub use settings::{DaySettings, Fridge, Sleep, Target};
+pub use weighed_again::{AddMore, add_more, warmed_by_weights};

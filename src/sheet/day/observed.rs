@@ -51,8 +51,8 @@ pub fn note_bread(bake: &mut Bake, bread: Mass) {
 
 /// How long rises and bake took, as far as they are over, beside what the formula's own statement
 /// gave for that day.
-pub fn note_times(bake: &mut Bake, planned: &Planned, wishes: &DaySettings, bake_time: Minutes) {
-    let rises = &wishes.rises;
+pub fn note_times(bake: &mut Bake, planned: &Planned, settings: &DaySettings, bake_time: Minutes) {
+    let rises = &settings.rises;
     let bulk = ReferenceRise::stated(rises.bulk.time, rises.bulk.at);
     let proof = ReferenceRise::stated(rises.proof.time, rises.proof.at);
     let (bulk, proof) = (

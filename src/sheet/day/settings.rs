@@ -1,6 +1,6 @@
 //! Wishes: what a formula's plan goes by, where the kitchen does not decide it.
 
-use crate::engine::plan::{Edit, DurationRange, Loads, PlanError, Step, StepAt};
+use crate::engine::plan::{DurationRange, Edit, Loads, PlanError, Step, StepAt};
 use crate::engine::quantity::Minutes;
 use crate::engine::rise::RiseSettings;
 use crate::sheet::civil::Clock;
@@ -80,8 +80,9 @@ impl DaySettings {
     /// Adds a change of the steps, in place of an earlier length of the same step; nothing where
     /// there are as many as there may be.
     pub fn add(&mut self, edit: Edit) {
-        if let Edit::DurationRange { step, .. } = &edit {
-            let same = |other: &Edit| matches!(other, Edit::DurationRange { step: of, .. } if of == step);
+        if let Edit::Duration { step, .. } = &edit {
+            let same =
+                |other: &Edit| matches!(other, Edit::Duration { step: of, .. } if of == step);
             self.edits.retain(|other| !same(other));
         }
         if self.edits.len() < Edit::MOST {
@@ -94,7 +95,7 @@ impl DaySettings {
     pub fn own_step(&self, after: StepAt, name: &str) -> Edit {
         let numbers = self.edits.iter().filter_map(|edit| match edit {
             Edit::Added { number, .. } => Some(*number),
-            Edit::DurationRange { .. } | Edit::LeftOut { .. } | Edit::Sooner { .. } => None,
+            Edit::Duration { .. } | Edit::LeftOut { .. } | Edit::Sooner { .. } => None,
         });
         let ten = Minutes::from_minutes(10.0).unwrap_or(Minutes::ZERO);
         Edit::Added {

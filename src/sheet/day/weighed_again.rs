@@ -4,8 +4,8 @@ use super::bench::Bench;
 use super::observed::as_weighed;
 use crate::engine::formula::{Figure, Figures, Form, Formula, LineAt};
 use crate::engine::heat::dough_temperature;
-use crate::engine::kitchen::{HeatSettings, Kitchen, bowlful};
 use crate::engine::ingredients::Role;
+use crate::engine::kitchen::{HeatSettings, Kitchen, bowlful};
 use crate::engine::quantity::{Mass, TemperatureChange};
 
 /// Something to be added, and what the line then comes to.

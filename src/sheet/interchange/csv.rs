@@ -26,7 +26,8 @@ pub fn csv(formula: &Formula) -> String {
             let (table, number) = origin(&written.food);
             let cells = [
                 cell(&own.name),
-                crate::sheet::enum_names::spelt(own.kind, crate::sheet::enum_names::PARTS).to_owned(),
+                crate::sheet::enum_names::spelt(own.kind, crate::sheet::enum_names::PARTS)
+                    .to_owned(),
                 cell(&full_name(&written.food)),
                 written.mass.grams().to_string(),
                 percent(Basis::AllFlour),

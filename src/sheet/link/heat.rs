@@ -56,38 +56,38 @@ pub(super) struct PackedWarmth {
 
 impl PackedHeat {
     /// Nothing where all is as usual.
-    pub(super) fn of(wishes: &HeatSettings) -> Option<Self> {
-        (*wishes != HeatSettings::default()).then(|| Self::all_of(wishes))
+    pub(super) fn of(settings: &HeatSettings) -> Option<Self> {
+        (*settings != HeatSettings::default()).then(|| Self::all_of(settings))
     }
 
-    fn all_of(wishes: &HeatSettings) -> Self {
-        let (cooling, known) = (&wishes.cooling, &wishes.bake.known);
+    fn all_of(settings: &HeatSettings) -> Self {
+        let (cooling, known) = (&settings.cooling, &settings.bake.known);
         Self {
-            dough: degrees(wishes.dough),
-            mixing: wishes.mixing.map(time),
-            standing: time(wishes.standing),
-            mixing_bowl: wishes.mixing_bowl.map(degrees),
-            paste_bowl: wishes.paste.bowl.map(degrees),
-            drop: Short::of(wishes.paste.drop.kelvin()),
+            dough: degrees(settings.dough),
+            mixing: settings.mixing.map(time),
+            standing: time(settings.standing),
+            mixing_bowl: settings.mixing_bowl.map(degrees),
+            paste_bowl: settings.paste.bowl.map(degrees),
+            drop: Short::of(settings.paste.drop.kelvin()),
             thick: Short::of(cooling.thick.metres()),
             shape: place(cooling.shape, SHAPES),
             lid: cooling.lid,
             bench: time(cooling.bench),
             ice: time(cooling.ice),
-            phases: wishes.bake.phases.iter().map(PackedPhase::of).collect(),
+            phases: settings.bake.phases.iter().map(PackedPhase::of).collect(),
             known: [
                 time(known.minutes),
                 degrees(known.oven),
                 Short::of(known.piece.grams()),
             ],
-            chocolate: wishes.melt.chocolate.map(degrees),
-            liquid: wishes.melt.liquid.map(degrees),
-            melting_bowl: wishes.melt.bowl.map(degrees),
-            pieces: Short::of(wishes.melt.pieces.metres()),
+            chocolate: settings.melt.chocolate.map(degrees),
+            liquid: settings.melt.liquid.map(degrees),
+            melting_bowl: settings.melt.bowl.map(degrees),
+            pieces: Short::of(settings.melt.pieces.metres()),
         }
     }
 
-    pub(super) fn wishes(self) -> Unpacked<HeatSettings> {
+    pub(super) fn settings(self) -> Unpacked<HeatSettings> {
         if self.phases.len() > BakeSettings::MOST_PHASES {
             return Err(LinkError::TooMany);
         }

@@ -4,8 +4,8 @@ use serde::{Deserialize, Serialize};
 
 use crate::engine::ingredients::{Label, OwnFood};
 use crate::engine::quantity::Share;
-use crate::sheet::plain;
 use crate::sheet::enum_names::{ALLERGENS, ROLES};
+use crate::sheet::plain;
 
 use super::LinkError;
 use super::choice::{place, standing};

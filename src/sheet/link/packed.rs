@@ -5,9 +5,9 @@ use serde::{Deserialize, Serialize};
 use crate::engine::batch::BatchTarget;
 use crate::engine::formula::{Line, Part};
 use crate::engine::ingredients::{Food, OwnFood};
-use crate::sheet::sheet::Sheet;
-use crate::sheet::plain;
 use crate::sheet::enum_names::{BREADS, PARTS};
+use crate::sheet::plain;
+use crate::sheet::sheet::Sheet;
 
 use super::choice::place;
 use super::heat::{PackedHeat, PackedWarmth};
@@ -135,7 +135,9 @@ impl PackedTarget {
         match wanted {
             BatchTarget::Times(factor) => Self::Times(Short::of(factor.number())),
             BatchTarget::Dough(mass) => Self::Dough(Short::of(mass.grams())),
-            BatchTarget::Pieces { count, each } => Self::Pieces(count.get(), Short::of(each.grams())),
+            BatchTarget::Pieces { count, each } => {
+                Self::Pieces(count.get(), Short::of(each.grams()))
+            }
             BatchTarget::FlourOnHand(mass) => Self::Flour(Short::of(mass.grams())),
             BatchTarget::OnHand { at, mass } => Self::OnHand(
                 small(Some(at.part)),
@@ -153,11 +155,7 @@ impl PackedTarget {
 
 /// The sheet's own ingredients, each once.
 fn own_foods(sheet: &Sheet) -> Vec<&OwnFood> {
-    let lines = sheet
-        .formula
-        .parts
-        .iter()
-        .flat_map(|part| &part.lines);
+    let lines = sheet.formula.parts.iter().flat_map(|part| &part.lines);
     lines.fold(Vec::new(), |mut found, line| {
         if let Food::Own(food) = &line.food
             && !found.contains(&food)

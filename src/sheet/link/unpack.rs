@@ -2,13 +2,13 @@
 
 use std::num::NonZeroU16;
 
-use crate::engine::batch::{Losses, BatchTarget};
+use crate::engine::batch::{BatchTarget, Losses};
 use crate::engine::formula::{Formula, Line, LineAt, Part};
 use crate::engine::ingredients::{Food, Listed, OwnFood};
 use crate::engine::quantity::{Factor, Mass, Share, Temperature};
-use crate::sheet::sheet::{Batch, Sheet};
-use crate::sheet::plain;
 use crate::sheet::enum_names::{BREADS, PARTS};
+use crate::sheet::plain;
+use crate::sheet::sheet::{Batch, Sheet};
 
 use super::LinkError;
 use super::choice::standing;
@@ -25,17 +25,14 @@ pub(super) fn sheet(packed: Packed) -> Result<Sheet, LinkError> {
     }
     let own = packed.own.into_iter().take(Formula::MOST_LINES);
     let own = own.map(PackedOwn::food).collect::<Result<Vec<_>, _>>()?;
-    let parts = packed
-        .parts
-        .into_iter()
-        .map(|packed| part(packed, &own));
+    let parts = packed.parts.into_iter().map(|packed| part(packed, &own));
     let mut formula = Formula {
         parts: parts.collect::<Result<_, _>>()?,
     };
     for warmth in &packed.warmth {
         warmth.put(&mut formula)?;
     }
-    let heat = packed.heat.map(PackedHeat::wishes).transpose()?;
+    let heat = packed.heat.map(PackedHeat::settings).transpose()?;
     Ok(Sheet {
         name: plain::name(&packed.name, Sheet::NAME_LENGTH),
         bread: standing(packed.bread, BREADS)?,

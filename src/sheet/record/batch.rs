@@ -2,7 +2,7 @@
 
 use std::num::NonZeroU16;
 
-use crate::engine::batch::{Losses, BatchTarget};
+use crate::engine::batch::{BatchTarget, Losses};
 use crate::engine::formula::{Formula, LineAt};
 use crate::sheet::sheet::Batch;
 

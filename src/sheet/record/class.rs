@@ -14,21 +14,21 @@ pub(super) const KNOWN: &[&str] = &["students", "at_bench", "loaves", "loaf_g", 
 
 /// Writes what is wanted of a class down as JSON.
 #[must_use]
-pub fn write_class(wishes: &ClassSettings) -> String {
-    body(wishes, begin(KIND)).to_string()
+pub fn write_class(settings: &ClassSettings) -> String {
+    body(settings, begin(KIND)).to_string()
 }
 
-pub(super) fn body<'t>(wishes: &ClassSettings, begun: Writer<'t>) -> Tree<'t> {
+pub(super) fn body<'t>(settings: &ClassSettings, begun: Writer<'t>) -> Tree<'t> {
     let oven = Writer::new()
-        .number("places", wishes.oven.places.get())
-        .number("bake_min", wishes.oven.bake.minutes())
-        .number("between_min", wishes.oven.between.minutes());
+        .number("places", settings.oven.places.get())
+        .number("bake_min", settings.oven.bake.minutes())
+        .number("between_min", settings.oven.between.minutes());
     begun
-        .number("students", wishes.students.get())
-        .number("at_bench", wishes.at_bench.get())
-        .number("loaves", wishes.loaves.get())
-        .number("loaf_g", wishes.loaf.grams())
-        .number("shown", wishes.shown)
+        .number("students", settings.students.get())
+        .number("at_bench", settings.at_bench.get())
+        .number("loaves", settings.loaves.get())
+        .number("loaf_g", settings.loaf.grams())
+        .number("shown", settings.shown)
         .tree("oven", oven.done())
         .done()
 }

@@ -33,14 +33,14 @@ pub(super) const KNOWN: &[&str] = &[
 /// How a step is changed, by the word it is kept under.
 #[derive(Clone, Copy, PartialEq)]
 enum Change {
-    DurationRange,
+    Duration,
     LeftOut,
     Sooner,
     Added,
 }
 
 const CHANGES: &[(Change, &str)] = &[
-    (Change::DurationRange, "lasts"),
+    (Change::Duration, "lasts"),
     (Change::LeftOut, "left_out"),
     (Change::Sooner, "sooner"),
     (Change::Added, "added"),
@@ -48,22 +48,22 @@ const CHANGES: &[(Change, &str)] = &[
 
 /// Writes what a plan goes by down as JSON.
 #[must_use]
-pub fn write_day(wishes: &DaySettings) -> String {
-    body(wishes, begin(KIND)).to_string()
+pub fn write_day(settings: &DaySettings) -> String {
+    body(settings, begin(KIND)).to_string()
 }
 
-pub(super) fn body<'t>(wishes: &'t DaySettings, begun: Writer<'t>) -> Tree<'t> {
-    let begun = begun.tree("rises", rises::write(&wishes.rises));
-    let begun = match wishes.target {
+pub(super) fn body<'t>(settings: &'t DaySettings, begun: Writer<'t>) -> Tree<'t> {
+    let begun = begun.tree("rises", rises::write(&settings.rises));
+    let begun = match settings.target {
         Target::Open => begun,
         Target::Table(at) => begun.number("table_ms", at.milliseconds()),
         Target::From(at) => begun.number("from_ms", at.milliseconds()),
     };
     let fridge = Writer::new()
-        .number("least_min", wishes.fridge.least.minutes())
-        .number("most_min", wishes.fridge.most.minutes());
+        .number("least_min", settings.fridge.least.minutes())
+        .number("most_min", settings.fridge.most.minutes());
     // A sleep that is not there is told apart from one that was never asked for.
-    let sleep = wishes.sleep.map_or(Tree::Truth(false), |sleep| {
+    let sleep = settings.sleep.map_or(Tree::Truth(false), |sleep| {
         Writer::new()
             .number("from_min", sleep.from.minutes())
             .number("until_min", sleep.until.minutes())
@@ -72,9 +72,9 @@ pub(super) fn body<'t>(wishes: &'t DaySettings, begun: Writer<'t>) -> Tree<'t> {
     let begun = begun
         .tree("sleep", sleep)
         .tree("fridge", fridge.done())
-        .tree("one_pair_of_hands", Tree::Truth(wishes.one_pair_of_hands));
-    write_loads(wishes.loads, begun)
-        .list("edits", wishes.edits.iter().map(write_edit))
+        .tree("one_pair_of_hands", Tree::Truth(settings.one_pair_of_hands));
+    write_loads(settings.loads, begun)
+        .list("edits", settings.edits.iter().map(write_edit))
         .done()
 }
 
@@ -88,7 +88,7 @@ pub(super) fn write_step<'t>(step: StepAt, begun: Writer<'t>) -> Writer<'t> {
 pub(super) fn write_edit(edit: &Edit) -> Tree<'_> {
     let change = |word, step| write_step(step, Writer::new().text("change", word));
     match edit {
-        Edit::DurationRange { step, minutes } => {
+        Edit::Duration { step, minutes } => {
             change("lasts", *step).number("minutes", minutes.minutes())
         }
         Edit::LeftOut { step } => change("left_out", *step),
@@ -208,7 +208,7 @@ pub(super) fn read_edit(tree: &Tree) -> Result<Edit, RecordError> {
     let fields = Fields::of(tree, &known)?;
     let step = read_step(&fields)?;
     Ok(match fields.needed("change", |tree| word(tree, CHANGES))? {
-        Change::DurationRange => Edit::DurationRange {
+        Change::Duration => Edit::Duration {
             step,
             minutes: fields.needed("minutes", minutes)?,
         },

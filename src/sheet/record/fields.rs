@@ -2,7 +2,7 @@
 
 use crate::engine::quantity::{self, Factor, Mass, Minutes, OutOfRange, Share, Temperature};
 
-use super::error::{RecordError, RecordFault, Expected};
+use super::error::{Expected, RecordError, RecordFault};
 use super::tree::Tree;
 
 type Read<T> = Result<T, RecordError>;

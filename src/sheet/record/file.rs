@@ -1,6 +1,6 @@
 //! A file of formulas: one, or all of them with what is kept beside; nothing is lost on the way.
 
-use crate::sheet::{Workspace, Id, Moment, Sheet};
+use crate::sheet::{Id, Moment, Sheet, Workspace};
 
 use super::envelope::{self, FILE_LIMIT, begin, fields, open};
 use super::error::RecordError;
@@ -8,7 +8,7 @@ use super::fields::{Fields, list};
 use super::print::Writer;
 use super::shelf::{id, moment};
 use super::tree::Tree;
-use super::{workspace, sheet};
+use super::{sheet, workspace};
 
 const KIND: &str = "formulas";
 const MOST: usize = crate::sheet::Shelf::MOST;
@@ -41,7 +41,7 @@ pub struct Opened {
 #[must_use]
 pub fn write_file(formulas: &[FormulaInFile], beside: &Workspace) -> String {
     let begun = begin(KIND).list("formulas", formulas.iter().map(write_one));
-    beside::write(beside, begun).done().to_string()
+    workspace::write(beside, begun).done().to_string()
 }
 
 fn write_one(filed: &FormulaInFile) -> Tree<'_> {
@@ -77,7 +77,7 @@ pub fn read_file(text: &str) -> Result<Opened, RecordError> {
         });
     }
     let mut known = vec!["formulas"];
-    known.extend(beside::KEYS);
+    known.extend(workspace::KEYS);
     let fields = fields(&tree, KIND, &known)?;
     let read = fields.needed("formulas", |tree| {
         list(tree, MOST, |tree| Ok(read_one(tree)))
@@ -89,7 +89,7 @@ pub fn read_file(text: &str) -> Result<Opened, RecordError> {
             Err(error) => opened.refused.push(error.item(at).inside("formulas")),
         }
     }
-    let (beside, refused) = beside::read(&fields);
+    let (beside, refused) = workspace::read(&fields);
     opened.beside = beside;
     opened.refused.extend(refused);
     Ok(opened)

@@ -3,9 +3,9 @@
 use crate::engine::formula::{Formula, Line, Part};
 use crate::engine::ingredients::{Food, Listed};
 use crate::engine::quantity::{Mass, Temperature};
-use crate::sheet::sheet::Sheet;
-use crate::sheet::plain;
 use crate::sheet::enum_names::{PARTS, spelt};
+use crate::sheet::plain;
+use crate::sheet::sheet::Sheet;
 
 use super::error::{RecordError, RecordFault};
 use super::fields::{Fields, list, mass, short, temperature, truth, whole, word};
@@ -63,9 +63,7 @@ fn write_line(line: &Line) -> Tree<'_> {
 
 pub(super) fn read(tree: &Tree) -> Result<Formula, RecordError> {
     let fields = Fields::of(tree, &["streams"])?;
-    let parts = fields.needed("streams", |tree| {
-        list(tree, Formula::MOST_PARTS, read_part)
-    })?;
+    let parts = fields.needed("streams", |tree| list(tree, Formula::MOST_PARTS, read_part))?;
     let lines: usize = parts.iter().map(|part| part.lines.len()).sum();
     if lines > Formula::MOST_LINES {
         let most = Formula::MOST_LINES;

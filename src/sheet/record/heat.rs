@@ -23,9 +23,9 @@ const KNOWN: &[&str] = &[
     "melt",
 ];
 
-pub(super) fn write(wishes: &HeatSettings) -> Tree<'static> {
+pub(super) fn write(settings: &HeatSettings) -> Tree<'static> {
     let degrees = |at: Option<Temperature>| at.map(Temperature::celsius);
-    let (paste, cooling, melt) = (&wishes.paste, &wishes.cooling, &wishes.melt);
+    let (paste, cooling, melt) = (&settings.paste, &settings.cooling, &settings.melt);
     let stirred = Writer::new()
         .maybe("bowl_c", degrees(paste.bowl))
         .number("drop_k", paste.drop.kelvin());
@@ -41,13 +41,13 @@ pub(super) fn write(wishes: &HeatSettings) -> Tree<'static> {
         .maybe("bowl_c", degrees(melt.bowl))
         .number("pieces_m", melt.pieces.metres());
     Writer::new()
-        .number("dough_c", wishes.dough.celsius())
-        .maybe("mixing_min", wishes.mixing.map(Minutes::minutes))
-        .number("standing_min", wishes.standing.minutes())
-        .maybe("mixing_bowl_c", degrees(wishes.mixing_bowl))
+        .number("dough_c", settings.dough.celsius())
+        .maybe("mixing_min", settings.mixing.map(Minutes::minutes))
+        .number("standing_min", settings.standing.minutes())
+        .maybe("mixing_bowl_c", degrees(settings.mixing_bowl))
         .tree("paste", stirred.done())
         .tree("cooling", cooled.done())
-        .tree("bake", write_bake(&wishes.bake))
+        .tree("bake", write_bake(&settings.bake))
         .tree("melt", melted.done())
         .done()
 }

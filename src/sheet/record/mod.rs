@@ -6,7 +6,6 @@
 mod bake;
 mod batch;
 mod bench;
-mod workspace;
 mod class;
 mod day;
 mod envelope;
@@ -30,12 +29,13 @@ mod tin;
 mod tree;
 mod trial;
 mod upgrade;
+mod workspace;
 
 pub use bench::{read_bench, write_bench};
 pub use class::{read_class, write_class};
 pub use day::{read_day, write_day};
 pub use envelope::{FILE_LIMIT, RECORD_LIMIT, is_newer};
-pub use error::{RecordError, RecordFault, Expected};
+pub use error::{Expected, RecordError, RecordFault};
 pub use file::{FormulaInFile, Opened, read_file, write_file};
 pub use kitchen::{read_kitchen, read_kitchens, write_kitchen, write_kitchens};
 pub use log::{read_log, write_log};

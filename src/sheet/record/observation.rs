@@ -1,6 +1,6 @@
 //! What a bake noted, in a record; none of it need be there.
 
-use crate::engine::learn::{Observation, MeasuredDuration, Weighed};
+use crate::engine::learn::{MeasuredDuration, Observation, Weighed};
 use crate::engine::quantity::{Minutes, Temperature};
 
 use super::error::RecordError;

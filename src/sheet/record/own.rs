@@ -2,8 +2,8 @@
 
 use crate::engine::ingredients::{Allergen, Label, OwnFood};
 use crate::engine::quantity::Share;
-use crate::sheet::plain;
 use crate::sheet::enum_names::{ALLERGENS, ROLES, spelt};
+use crate::sheet::plain;
 
 use super::error::RecordError;
 use super::fields::{Fields, list, share, short, word};

@@ -1,7 +1,7 @@
 //! What stands beside the formulas in a file of everything, each part by itself.
 
 use crate::sheet::day::DaySettings;
-use crate::sheet::{Workspace, Id, Kitchens};
+use crate::sheet::{Id, Kitchens, Workspace};
 
 use super::error::RecordError;
 use super::fields::{Fields, list};
@@ -43,7 +43,10 @@ pub(super) fn write<'t>(beside: &'t Workspace, begun: Writer<'t>) -> Writer<'t> 
     let known = *pantry != crate::sheet::Pantry::default();
     let begun = begun
         .maybe_tree("pantry", known.then(|| pantry::body(pantry, component())))
-        .maybe_tree("class", class.as_ref().map(|one| class::body(one, component())));
+        .maybe_tree(
+            "class",
+            class.as_ref().map(|one| class::body(one, component())),
+        );
     let begun = if days.is_empty() {
         begun
     } else {
@@ -53,10 +56,10 @@ pub(super) fn write<'t>(beside: &'t Workspace, begun: Writer<'t>) -> Writer<'t> 
     begun.maybe_tree("log", baked.then(|| log::body(log, component())))
 }
 
-fn write_day((of, wishes): &(Id, DaySettings)) -> Tree<'_> {
+fn write_day((of, settings): &(Id, DaySettings)) -> Tree<'_> {
     Writer::new()
         .text("id", of.as_text())
-        .tree("day", day::body(wishes, Writer::new()))
+        .tree("day", day::body(settings, Writer::new()))
         .done()
 }
 
@@ -112,6 +115,6 @@ fn read_kitchens(fields: &Fields) -> Result<Option<Kitchens>, RecordError> {
 
 fn read_day(tree: &Tree) -> Result<(Id, DaySettings), RecordError> {
     let fields = Fields::of(tree, &["id", "day"])?;
-    let wishes = fields.needed("day", |tree| day::read_body(&Fields::of(tree, day::KNOWN)?))?;
-    Ok((fields.needed("id", id)?, wishes))
+    let settings = fields.needed("day", |tree| day::read_body(&Fields::of(tree, day::KNOWN)?))?;
+    Ok((fields.needed("id", id)?, settings))
 }

@@ -3,7 +3,7 @@
 use std::borrow::Cow;
 
 use crate::engine::quantity::{Mass, Share, Temperature};
-use crate::text::{language::text, format_options::FormatOptions, tr_noop, format};
+use crate::text::{format, format_options::FormatOptions, language::text, tr_noop};
 
 /// What a caution says: what it means, what to do, who says so.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -44,26 +44,28 @@ impl Advice {
 pub(super) const COMMON_PRACTICE: &str = tr_noop!("common practice");
 
 /// A limit of a rule, in °C or °F; empty only for what no thermometer shows.
-pub(in crate::text) fn celsius(limit: f64, manner: FormatOptions) -> String {
-    Temperature::from_celsius(limit)
-        .map_or_else(|_| String::new(), |limit| format::temperature(limit, manner))
+pub(in crate::text) fn celsius(limit: f64, options: FormatOptions) -> String {
+    Temperature::from_celsius(limit).map_or_else(
+        |_| String::new(),
+        |limit| format::temperature(limit, options),
+    )
 }
 
 /// Limits of a rule, in °C or °F; empty only for what no thermometer shows.
-pub(super) fn celsius_range(low: f64, high: f64, manner: FormatOptions) -> String {
+pub(super) fn celsius_range(low: f64, high: f64, options: FormatOptions) -> String {
     match (
         Temperature::from_celsius(low),
         Temperature::from_celsius(high),
     ) {
-        (Ok(low), Ok(high)) => format::temperature_range(low, high, manner),
+        (Ok(low), Ok(high)) => format::temperature_range(low, high, options),
         _ => String::new(),
     }
 }
 
 /// A range of a rule in percent.
-pub(super) fn percent_range(low: f64, high: f64, manner: FormatOptions) -> String {
+pub(super) fn percent_range(low: f64, high: f64, options: FormatOptions) -> String {
     let share = |percent| Share::from_percent(percent).unwrap_or(Share::NONE);
-    format::share_range(share(low), share(high), manner)
+    format::share_range(share(low), share(high), options)
 }
 
 /// A weight of a rule.

@@ -1,9 +1,9 @@
 //! The balance of the bowl: one bar for each who brings heat or takes it, and the same in words.
 
 use crate::engine::formula::{Formula, PartKind};
-use crate::engine::kitchen::{MixerLoad, HeatSource, HeatShare};
+use crate::engine::kitchen::{HeatShare, HeatSource, MixerLoad};
 use crate::engine::quantity::Heat;
-use crate::text::{heat, format_options::FormatOptions, tr, format};
+use crate::text::{format, format_options::FormatOptions, heat, tr};
 
 use super::sentence::{begun, listed};
 
@@ -35,7 +35,7 @@ pub fn balance_bars(
     shares: &[HeatShare],
     formula: &Formula,
     bowlful: &MixerLoad,
-    manner: FormatOptions,
+    options: FormatOptions,
 ) -> Vec<BalanceBar> {
     let most = shares
         .iter()
@@ -50,8 +50,8 @@ pub fn balance_bars(
                 name: heat::giver(share.giver, formula, bowlful),
                 at: share
                     .temperature
-                    .map_or_else(String::new, |at| format::temperature(at, manner)),
-                heat: format::heat(share.heat, manner),
+                    .map_or_else(String::new, |at| format::temperature(at, options)),
+                heat: format::heat(share.heat, options),
                 part: kind(share.giver, formula),
                 x: if brings { HALF } else { HALF - width },
                 width,
@@ -75,7 +75,7 @@ pub fn bowl_balance(
     shares: &[HeatShare],
     formula: &Formula,
     bowlful: &MixerLoad,
-    manner: FormatOptions,
+    options: FormatOptions,
 ) -> String {
     let said = |brings: bool| -> Option<String> {
         let some: Vec<String> = shares
@@ -83,7 +83,7 @@ pub fn bowl_balance(
             .filter(|share| (share.heat >= Heat::ZERO) == brings)
             .map(|share| {
                 let name = heat::giver(share.giver, formula, bowlful);
-                format!("{name} {}", format::heat(share.heat, manner))
+                format!("{name} {}", format::heat(share.heat, options))
             })
             .collect();
         listed(&some)

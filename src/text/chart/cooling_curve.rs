@@ -1,21 +1,23 @@
 //! The cooling curve in words.
 
-use crate::engine::heat::{Cooled, Probe, Exposure};
+use crate::engine::heat::{Cooled, Exposure, Probe};
 use crate::engine::quantity::Minutes;
-use crate::text::{heat, format_options::FormatOptions, tr, format};
+use crate::text::{format, format_options::FormatOptions, heat, tr};
 
 use super::sentence::listed;
 
 /// The cooling curve in words: where it is, how warm the middle gets, and each limit.
 #[must_use]
-pub fn cooling_curve(cooled: &Cooled, stays: &[Exposure], manner: FormatOptions) -> String {
+pub fn cooling_curve(cooled: &Cooled, stays: &[Exposure], options: FormatOptions) -> String {
     let mut sentences = Vec::new();
     let places: Vec<String> = stays
         .iter()
         .map(|stay| {
-            tr!("{first} at {second}",
-                first = format::minutes(stay.minutes, manner),
-                second = format::temperature(stay.air.temperature, manner))
+            tr!(
+                "{first} at {second}",
+                first = format::minutes(stay.minutes, options),
+                second = format::temperature(stay.air.temperature, options)
+            )
         })
         .collect();
     if let Some(places) = listed(&places) {
@@ -28,17 +30,17 @@ pub fn cooling_curve(cooled: &Cooled, stays: &[Exposure], manner: FormatOptions)
             let time = Minutes::from_hours(*hours).ok()?;
             let warm = cooled.curve.at(time, Probe::Centre)?;
             let at = if *hours > 0.0 {
-                tr!("after {value}", value = format::minutes(time, manner))
+                tr!("after {value}", value = format::minutes(time, options))
             } else {
                 tr!("at first").to_owned()
             };
-            Some(format!("{} {at}", format::temperature(warm, manner)))
+            Some(format!("{} {at}", format::temperature(warm, options)))
         })
         .collect();
     if let Some(steps) = listed(&steps) {
         sentences.push(tr!("The middle is at {steps}.", steps = steps));
     }
     let stages = cooled.stages.iter();
-    sentences.extend(stages.map(|stage| heat::stage_verdict(stage, manner)));
+    sentences.extend(stages.map(|stage| heat::stage_verdict(stage, options)));
     sentences.join(" ")
 }

@@ -3,9 +3,9 @@
 
 use std::fmt::Write;
 
-use crate::engine::heat::{Cooled, Probe, StageResult, Exposure};
+use crate::engine::heat::{Cooled, Exposure, Probe, StageResult};
 use crate::engine::quantity::{Minutes, Temperature};
-use crate::text::{format_options::FormatOptions, tr, format};
+use crate::text::{format, format_options::FormatOptions, tr};
 
 use super::Tick;
 
@@ -108,14 +108,14 @@ impl CoolingDrawing {
 
     /// Lays out a cooling through these stays.
     #[must_use]
-    pub fn of(cooled: &Cooled, stays: &[Exposure], manner: FormatOptions) -> Self {
+    pub fn of(cooled: &Cooled, stays: &[Exposure], options: FormatOptions) -> Self {
         let binding = binding(&cooled.stages);
         let scale = scale(cooled, &binding);
         Self {
             stretches: stretches(stays, &scale),
-            up: degrees(&scale, manner),
-            across: hours(&scale, manner),
-            walls: walls(&binding, &scale, manner),
+            up: degrees(&scale, options),
+            across: hours(&scale, options),
+            walls: walls(&binding, &scale, options),
             middle: outline(cooled, Probe::Centre, &scale),
             mean: outline(cooled, Probe::Mean, &scale),
         }
@@ -189,43 +189,45 @@ fn stretches(stays: &[Exposure], scale: &Scale) -> Vec<Stretch> {
     found
 }
 
-fn degrees(scale: &Scale, manner: FormatOptions) -> Vec<Tick> {
+fn degrees(scale: &Scale, options: FormatOptions) -> Vec<Tick> {
     [0.0, 20.0, 40.0, 60.0, 80.0, 100.0]
         .into_iter()
         .filter(|celsius| *celsius <= scale.hot)
         .filter_map(|celsius| {
             let at = Temperature::from_celsius(celsius).ok()?;
-            let number = manner.units.temperature.number_of(at);
+            let number = options.units.temperature.number_of(at);
             Some(Tick {
                 at: scale.y(celsius),
-                text: format::plain(number, 0, manner.numbers),
+                text: format::plain(number, 0, options.numbers),
             })
         })
         .collect()
 }
 
-fn hours(scale: &Scale, manner: FormatOptions) -> Vec<Tick> {
+fn hours(scale: &Scale, options: FormatOptions) -> Vec<Tick> {
     let step = if scale.minutes > 420.0 { 2.0 } else { 1.0 };
     (0..=12_u8)
         .map(|count| f64::from(count) * step)
         .filter(|hours| hours * 60.0 <= scale.minutes)
         .map(|hours| Tick {
             at: scale.x(hours * 60.0),
-            text: format::plain(hours, 0, manner.numbers),
+            text: format::plain(hours, 0, options.numbers),
         })
         .collect()
 }
 
-fn walls(binding: &[StageResult], scale: &Scale, manner: FormatOptions) -> Vec<Wall> {
+fn walls(binding: &[StageResult], scale: &Scale, options: FormatOptions) -> Vec<Wall> {
     let mut text_y = TOP + LINE;
     binding
         .iter()
         .map(|stage| {
             let by = Minutes::from_minutes(deadline(stage)).unwrap_or(Minutes::ZERO);
             let x = scale.x(by.minutes());
-            let text = tr!("{first} by {second}",
-                first = format::temperature(stage.stage.to, manner),
-                second = format::minutes(by, manner));
+            let text = tr!(
+                "{first} by {second}",
+                first = format::temperature(stage.stage.to, options),
+                second = format::minutes(by, options)
+            );
             let letters = u32::try_from(text.chars().count()).map_or(0.0, f64::from);
             let ends = x + LETTER * letters + AWAY > RIGHT;
             let wall = Wall {

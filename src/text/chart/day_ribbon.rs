@@ -1,10 +1,10 @@
 //! The day ribbon: two days as one strip, with a lane each for paste, preferment, dough, chocolate.
 
 use crate::engine::formula::Formula;
-use crate::engine::plan::{Plan, Solved, Span, StepAt, Timed, StepKind};
+use crate::engine::plan::{Plan, Solved, Span, StepAt, StepKind, Timed};
 use crate::engine::quantity::{Instant, Minutes};
 use crate::sheet::civil::{Clock, Zone};
-use crate::text::{language::text, format_options::FormatOptions, tr_noop, name, tr, format};
+use crate::text::{format, format_options::FormatOptions, language::text, name, tr, tr_noop};
 
 use super::Tick;
 
@@ -91,7 +91,12 @@ const MOST_LOADS: usize = 8;
 /// What a lane is called.
 fn lane_name(lane: usize) -> String {
     LANES.get(lane).map_or_else(
-        || tr!("Load {value}", value = (lane + 2).saturating_sub(LANES.len())),
+        || {
+            tr!(
+                "Load {value}",
+                value = (lane + 2).saturating_sub(LANES.len())
+            )
+        },
         |name| text(name).to_owned(),
     )
 }
@@ -251,7 +256,7 @@ fn every(
 
 /// The ribbon in words: from when to when, and how much of it is work.
 #[must_use]
-pub fn day_ribbon(plan: &Plan, solved: &Solved, zone: &Zone, manner: FormatOptions) -> String {
+pub fn day_ribbon(plan: &Plan, solved: &Solved, zone: &Zone, options: FormatOptions) -> String {
     let hands: f64 = plan.steps().iter().map(|step| step.hands.minutes()).sum();
     let all = solved.table.since(solved.begins);
     let longest = solved
@@ -263,14 +268,16 @@ pub fn day_ribbon(plan: &Plan, solved: &Solved, zone: &Zone, manner: FormatOptio
     let minutes = |minutes: f64| {
         format::minutes(
             Minutes::from_minutes(minutes).unwrap_or(Minutes::ZERO),
-            manner,
+            options,
         )
     };
-    tr!("The work begins {first} and the bread is on the table {second}, {third} later. {fourth} of that is work; the \
+    tr!(
+        "The work begins {first} and the bread is on the table {second}, {third} later. {fourth} of that is work; the \
          longest wait is {fifth}.",
         first = format::day_and_clock(solved.begins, zone),
         second = format::day_and_clock(solved.table, zone),
-        third = format::minutes(all, manner),
+        third = format::minutes(all, options),
         fourth = minutes(hands),
-        fifth = minutes(longest))
+        fifth = minutes(longest)
+    )
 }

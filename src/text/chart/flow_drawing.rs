@@ -6,7 +6,7 @@ use super::flow_label::{Spot, place};
 use super::flow_scale::{BOTTOM, LEFT, RIGHT, Scale, TOP};
 use crate::engine::chocolate::{Flow, FlowCurve, Handling, Syrup};
 use crate::engine::quantity::Share;
-use crate::text::{format_options::FormatOptions, name, tr, format};
+use crate::text::{format, format_options::FormatOptions, name, tr};
 
 /// A strip of the picture in which a syrup of one kind stands.
 #[derive(Clone, Debug, PartialEq)]
@@ -104,18 +104,18 @@ impl FlowDrawing {
 
     /// Lays out a syrup's flow curve.
     #[must_use]
-    pub fn of(syrup: &Syrup, curve: &FlowCurve, manner: FormatOptions) -> Self {
+    pub fn of(syrup: &Syrup, curve: &FlowCurve, options: FormatOptions) -> Self {
         let scale = Scale::of(curve);
         let points = points(curve, &scale);
         let below = curve.seizes_below;
         Self {
             bands: bands(&scale),
-            up: thicknesses(&scale, manner),
-            across: amounts(&scale, manner),
-            seizes: (below != Some(Share::NONE)).then(|| seizes(below, &scale, manner)),
-            rule: rule(syrup, &scale, manner),
+            up: thicknesses(&scale, options),
+            across: amounts(&scale, options),
+            seizes: (below != Some(Share::NONE)).then(|| seizes(below, &scale, options)),
+            rule: rule(syrup, &scale, options),
             line: outline(&points),
-            here: here(syrup, curve, &scale, &points, manner),
+            here: here(syrup, curve, &scale, &points, options),
         }
     }
 }
@@ -165,21 +165,21 @@ fn bands(scale: &Scale) -> Vec<Band> {
 }
 
 /// Where one kind becomes the next, as long as the figures do not touch.
-fn thicknesses(scale: &Scale, manner: FormatOptions) -> Vec<Tick> {
+fn thicknesses(scale: &Scale, options: FormatOptions) -> Vec<Tick> {
     let mut ticks: Vec<Tick> = Vec::new();
     for end in Handling::ALL.into_iter().filter_map(Handling::below) {
         let at = scale.y(end) + 4.0;
         let inside = at < BOTTOM && at > TOP + 22.0;
         let clear = ticks.last().is_none_or(|before| before.at - at >= 15.0);
         if inside && clear {
-            let text = format::plain(end.pascal_seconds(), 2, manner.numbers);
+            let text = format::plain(end.pascal_seconds(), 2, options.numbers);
             ticks.push(Tick { at, text });
         }
     }
     ticks
 }
 
-fn amounts(scale: &Scale, manner: FormatOptions) -> Vec<Tick> {
+fn amounts(scale: &Scale, options: FormatOptions) -> Vec<Tick> {
     let step = scale.step();
     (0..=8)
         .map(|count| f64::from(count) * step)
@@ -187,16 +187,16 @@ fn amounts(scale: &Scale, manner: FormatOptions) -> Vec<Tick> {
         .filter(|share| *share <= scale.to)
         .map(|share| Tick {
             at: scale.x(share),
-            text: to_hundred(share, manner),
+            text: to_hundred(share, options),
         })
         .collect()
 }
 
-fn seizes(below: Option<Share>, scale: &Scale, manner: FormatOptions) -> Mark {
+fn seizes(below: Option<Share>, scale: &Scale, options: FormatOptions) -> Mark {
     let (x, text) = match below {
         Some(below) => (
             scale.x(below),
-            tr!("seizes below {value}", value = to_hundred(below, manner)),
+            tr!("seizes below {value}", value = to_hundred(below, options)),
         ),
         None => (RIGHT, tr!("seizes").to_owned()),
     };
@@ -207,13 +207,16 @@ fn seizes(below: Option<Share>, scale: &Scale, manner: FormatOptions) -> Mark {
     }
 }
 
-fn rule(syrup: &Syrup, scale: &Scale, manner: FormatOptions) -> Option<Mark> {
+fn rule(syrup: &Syrup, scale: &Scale, options: FormatOptions) -> Option<Mark> {
     let needed = syrup.liquid_by_rule()?.share_of(syrup.chocolate)?;
     (needed <= scale.to).then(|| {
         let x = scale.x(needed);
         Mark {
             x,
-            text: tr!("handbook’s least {value}", value = to_hundred(needed, manner)),
+            text: tr!(
+                "handbook’s least {value}",
+                value = to_hundred(needed, options)
+            ),
             ends: x > (LEFT + RIGHT) / 2.0,
         }
     })
@@ -224,25 +227,25 @@ fn here(
     curve: &FlowCurve,
     scale: &Scale,
     points: &[(f64, f64)],
-    manner: FormatOptions,
+    options: FormatOptions,
 ) -> Spot {
     let amount = curve.here.liquid_on_chocolate;
     let second = match syrup.flow {
         Flow::MeltedOnly => tr!("melted").to_owned(),
         Flow::Seized => tr!("seizes").to_owned(),
-        Flow::Flows { thickness, .. } => format::viscosity(thickness, manner),
+        Flow::Flows { thickness, .. } => format::viscosity(thickness, options),
     };
     // What does not flow has no thickness: it stands at the foot, in the part that seizes.
     let y = curve
         .here
         .thickness
         .map_or(BOTTOM - 12.0, |thickness| scale.y(thickness));
-    let first = tr!("{value} to 100", value = to_hundred(amount, manner));
+    let first = tr!("{value} to 100", value = to_hundred(amount, options));
     place((scale.x(amount), y), [first, second], points)
 }
 
 /// Liquid to 100 of chocolate.
-fn to_hundred(liquid_on_chocolate: Share, manner: FormatOptions) -> String {
+fn to_hundred(liquid_on_chocolate: Share, options: FormatOptions) -> String {
     let components = liquid_on_chocolate.percent();
-    format::plain(components, usize::from(components < 10.0), manner.numbers)
+    format::plain(components, usize::from(components < 10.0), options.numbers)
 }

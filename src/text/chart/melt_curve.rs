@@ -5,7 +5,7 @@ use std::fmt::Write;
 
 use crate::engine::chocolate::{MELTED, Melted, solid_fat};
 use crate::engine::quantity::{Share, Temperature};
-use crate::text::{format_options::FormatOptions, name, tr, format};
+use crate::text::{format, format_options::FormatOptions, name, tr};
 
 use super::{Mark, Tick};
 
@@ -59,7 +59,7 @@ impl MeltDrawing {
 
     /// Lays out where chocolate and liquid settle.
     #[must_use]
-    pub fn of(settled: &Melted, manner: FormatOptions) -> Self {
+    pub fn of(settled: &Melted, options: FormatOptions) -> Self {
         let at = x(settled.temperature.celsius());
         let melted = x(MELTED.celsius());
         Self {
@@ -68,7 +68,7 @@ impl MeltDrawing {
                 .into_iter()
                 .map(|celsius| Tick {
                     at: x(celsius),
-                    text: degrees(celsius, manner),
+                    text: degrees(celsius, options),
                 })
                 .collect(),
             up: [0.0, 0.5, 1.0]
@@ -76,23 +76,31 @@ impl MeltDrawing {
                 .filter_map(|solid| Share::from_fraction(solid).ok())
                 .map(|solid| Tick {
                     at: y(solid),
-                    text: format::share(solid, manner),
+                    text: format::share(solid, options),
                 })
                 .collect(),
             melted: Mark {
                 x: melted,
-                text: tr!("melted at {value}", value = format::temperature(MELTED, manner)),
+                text: tr!(
+                    "melted at {value}",
+                    value = format::temperature(MELTED, options)
+                ),
                 // On the side away from where it settles, whose line would run through it.
                 ends: melted < at,
             },
             settles: Mark {
                 x: at,
-                text: tr!("here {value}", value = format::temperature(settled.temperature, manner)),
+                text: tr!(
+                    "here {value}",
+                    value = format::temperature(settled.temperature, options)
+                ),
                 ends: at > f64::midpoint(LEFT, RIGHT),
             },
             settles_y: y(settled.unmelted),
-            axis: tr!("temperature, {value}; upward: fat still solid",
-                value = manner.units.temperature.symbol()),
+            axis: tr!(
+                "temperature, {value}; upward: fat still solid",
+                value = options.units.temperature.symbol()
+            ),
         }
     }
 }
@@ -112,22 +120,24 @@ fn outline() -> String {
     line
 }
 
-fn degrees(celsius: f64, manner: FormatOptions) -> String {
+fn degrees(celsius: f64, options: FormatOptions) -> String {
     Temperature::from_celsius(celsius).map_or_else(
         |_| String::new(),
-        |at| format::plain(manner.units.temperature.number_of(at), 0, manner.numbers),
+        |at| format::plain(options.units.temperature.number_of(at), 0, options.numbers),
     )
 }
 
 /// The melt curve in words.
 #[must_use]
-pub fn melt_curve(settled: &Melted, manner: FormatOptions) -> String {
-    tr!("At {first} before, {second} of what is solid at 20 °C was solid; where chocolate and liquid settle, \
+pub fn melt_curve(settled: &Melted, options: FormatOptions) -> String {
+    tr!(
+        "At {first} before, {second} of what is solid at 20 °C was solid; where chocolate and liquid settle, \
          at {third}, it is {fourth}: {fifth}. All has melted at {sixth}.",
-        first = format::temperature(settled.chocolate_at, manner),
-        second = format::share(settled.solid_before, manner),
-        third = format::temperature(settled.temperature, manner),
-        fourth = format::share(settled.unmelted, manner),
+        first = format::temperature(settled.chocolate_at, options),
+        second = format::share(settled.solid_before, options),
+        third = format::temperature(settled.temperature, options),
+        fourth = format::share(settled.unmelted, options),
         fifth = name::lumps(settled.lumps),
-        sixth = format::temperature(MELTED, manner))
+        sixth = format::temperature(MELTED, options)
+    )
 }

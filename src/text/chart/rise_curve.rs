@@ -4,7 +4,7 @@ use std::fmt::Write;
 
 use crate::engine::quantity::Minutes;
 use crate::engine::rise::{RisePoint, Risen};
-use crate::text::{day, format_options::FormatOptions, tr, format};
+use crate::text::{day, format, format_options::FormatOptions, tr};
 
 use super::Tick;
 
@@ -83,7 +83,7 @@ impl RiseDrawing {
 
     /// Lays out a rise beside the known one, whose dough stayed at one temperature.
     #[must_use]
-    pub fn of(risen: &Risen, manner: FormatOptions) -> Self {
+    pub fn of(risen: &Risen, options: FormatOptions) -> Self {
         let latest = risen.latest.unwrap_or(risen.due).minutes();
         let known = risen.asked.anchor.time.minutes();
         let grown = (risen.asked.volume.number() - 1.0).max(0.1);
@@ -98,8 +98,8 @@ impl RiseDrawing {
         let here = risen.points.iter();
         let here = here.map(|point: &RisePoint| (point.time.minutes(), point.volume.number()));
         Self {
-            up: volumes(&scale, grown, manner),
-            across: hours(&scale, manner),
+            up: volumes(&scale, grown, options),
+            across: hours(&scale, options),
             soonest: scale.x(risen.soonest.minutes()),
             due: scale.x(risen.due.minutes()),
             latest: scale.x(latest),
@@ -111,21 +111,21 @@ impl RiseDrawing {
 }
 
 /// "1×", half-way, and all of it.
-fn volumes(scale: &Scale, grown: f64, manner: FormatOptions) -> Vec<Tick> {
+fn volumes(scale: &Scale, grown: f64, options: FormatOptions) -> Vec<Tick> {
     [0.0, 0.5, 1.0]
         .into_iter()
         .map(|share| {
             let volume = 1.0 + grown * share;
             Tick {
                 at: scale.y(volume),
-                text: format!("{}×", format::significant(volume, 2, manner.numbers)),
+                text: format!("{}×", format::significant(volume, 2, options.numbers)),
             }
         })
         .collect()
 }
 
 /// Every so many minutes, at most seven along the foot.
-fn hours(scale: &Scale, manner: FormatOptions) -> Vec<Tick> {
+fn hours(scale: &Scale, options: FormatOptions) -> Vec<Tick> {
     let steps = [10.0, 15.0, 30.0, 60.0, 120.0, 240.0, 480.0];
     let step = steps.into_iter().find(|step| scale.minutes / step <= 7.0);
     let step = step.unwrap_or(960.0);
@@ -136,7 +136,7 @@ fn hours(scale: &Scale, manner: FormatOptions) -> Vec<Tick> {
             at: scale.x(minutes),
             text: format::minutes(
                 Minutes::from_minutes(minutes).unwrap_or(Minutes::ZERO),
-                manner,
+                options,
             ),
         })
         .collect()
@@ -144,17 +144,21 @@ fn hours(scale: &Scale, manner: FormatOptions) -> Vec<Tick> {
 
 /// The rise curve in words.
 #[must_use]
-pub fn rise_curve(risen: &Risen, manner: FormatOptions) -> String {
+pub fn rise_curve(risen: &Risen, options: FormatOptions) -> String {
     let times = [0.25, 0.5, 0.75].map(|share| {
         let time = Minutes::from_minutes(risen.due.minutes() * share).unwrap_or(Minutes::ZERO);
         let done = risen.done_at(time);
-        tr!("{first} of its rise after {second}",
-            first = format::share(done, manner),
-            second = format::minutes(time, manner))
+        tr!(
+            "{first} of its rise after {second}",
+            first = format::share(done, options),
+            second = format::minutes(time, options)
+        )
     });
-    tr!("The dough has done {first}. It is up after {second}, within {third}. The known rise took {fourth}.",
+    tr!(
+        "The dough has done {first}. It is up after {second}, within {third}. The known rise took {fourth}.",
         first = super::listed(&times).unwrap_or_default(),
-        second = format::minutes(risen.due, manner),
-        third = day::rise_range(risen, manner),
-        fourth = format::minutes(risen.asked.anchor.time, manner))
+        second = format::minutes(risen.due, options),
+        third = day::rise_range(risen, options),
+        fourth = format::minutes(risen.asked.anchor.time, options)
+    )
 }

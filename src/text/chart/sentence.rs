@@ -6,7 +6,11 @@ use crate::text::tr;
 pub(in crate::text) fn listed(components: &[String]) -> Option<String> {
     match components.split_last()? {
         (only, []) => Some(only.clone()),
-        (last, others) => Some(tr!("{value} and {last}", value = others.join(tr!(", ")), last = last)),
+        (last, others) => Some(tr!(
+            "{value} and {last}",
+            value = others.join(tr!(", ")),
+            last = last
+        )),
     }
 }
 

@@ -2,7 +2,7 @@
 
 use crate::engine::quantity::Length;
 use crate::engine::tin::{Between, Layout, Outline};
-use crate::text::{format_options::FormatOptions, tr, format};
+use crate::text::{format, format_options::FormatOptions, tr};
 
 /// A circle of the plan, in millimetres from the left and upper edge.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -50,7 +50,7 @@ const CUP_GAP: f64 = 1.25;
 
 /// The plan of pieces laid out in a tin.
 #[must_use]
-pub fn tin_plan(layout: &Layout, manner: FormatOptions) -> TinPlan {
+pub fn tin_plan(layout: &Layout, options: FormatOptions) -> TinPlan {
     let (wide, high) = size(layout);
     let place = mm(layout.place);
     let circles = |across: f64| -> Vec<PlanCircle> {
@@ -81,7 +81,7 @@ pub fn tin_plan(layout: &Layout, manner: FormatOptions) -> TinPlan {
         rectangle: matches!(layout.outline, Outline::Rectangle(_)),
         put_in: circles(mm(layout.ball).min(place)),
         risen: circles(mm(layout.risen).min(place)),
-        says: says(layout, manner),
+        says: says(layout, options),
     }
 }
 
@@ -101,41 +101,60 @@ fn mm(length: Length) -> f64 {
     length.metres() * 1000.0
 }
 
-fn says(layout: &Layout, manner: FormatOptions) -> String {
+fn says(layout: &Layout, options: FormatOptions) -> String {
     let pieces = u32::try_from(layout.spots.len()).unwrap_or(u32::MAX);
     let lie = match (layout.outline, layout.grid) {
-        (Outline::Cups(grid), _) => tr!("{first} cups, {second} by {third}",
-            first = format::count(pieces, manner),
+        (Outline::Cups(grid), _) => tr!(
+            "{first} cups, {second} by {third}",
+            first = format::count(pieces, options),
             second = grid.rows,
-            third = grid.columns),
-        (_, Some(grid)) => tr!("{first} by {second} pieces",
-            first = format::count(grid.rows.get(), manner),
-            second = format::count(grid.columns.get(), manner)),
+            third = grid.columns
+        ),
+        (_, Some(grid)) => tr!(
+            "{first} by {second} pieces",
+            first = format::count(grid.rows.get(), options),
+            second = format::count(grid.columns.get(), options)
+        ),
         (Outline::Ring { .. }, None) => {
-            tr!("{value} pieces around the tube", value = format::count(pieces, manner))
+            tr!(
+                "{value} pieces around the tube",
+                value = format::count(pieces, options)
+            )
         }
         (Outline::Rectangle(_) | Outline::Circle(_), None) => {
-            tr!("{value} pieces in circles", value = format::count(pieces, manner))
+            tr!(
+                "{value} pieces in circles",
+                value = format::count(pieces, options)
+            )
         }
     };
-    let ball = format::millimetres(layout.ball, manner);
-    tr!("{lie}. A ball is {ball} across. {first} {second}",
+    let ball = format::millimetres(layout.ball, options);
+    tr!(
+        "{lie}. A ball is {ball} across. {first} {second}",
         lie = lie,
         ball = ball,
-        first = between(layout.put_in, true, manner),
-        second = between(layout.when_risen, false, manner))
+        first = between(layout.put_in, true, options),
+        second = between(layout.when_risen, false, options)
+    )
 }
 
-fn between(between: Between, put_in: bool, manner: FormatOptions) -> String {
+fn between(between: Between, put_in: bool, options: FormatOptions) -> String {
     match (between, put_in) {
         (Between::Apart(gap), true) => {
-            tr!("They are put in {value} apart.", value = format::millimetres(gap, manner))
+            tr!(
+                "They are put in {value} apart.",
+                value = format::millimetres(gap, options)
+            )
         }
         (Between::Touching, true) => tr!("They just touch when they are put in.").to_owned(),
-        (Between::Pressed(by), true) => tr!("They are {value} too wide for their places: press them flat or take fewer.",
-            value = format::millimetres(by, manner)),
-        (Between::Apart(gap), false) => tr!("Risen, they still stand {value} apart.",
-            value = format::millimetres(gap, manner)),
+        (Between::Pressed(by), true) => tr!(
+            "They are {value} too wide for their places: press them flat or take fewer.",
+            value = format::millimetres(by, options)
+        ),
+        (Between::Apart(gap), false) => tr!(
+            "Risen, they still stand {value} apart.",
+            value = format::millimetres(gap, options)
+        ),
         (Between::Touching, false) => tr!("Risen, they just touch.").to_owned(),
         (Between::Pressed(_), false) => tr!("Risen, they grow into each other.").to_owned(),
     }

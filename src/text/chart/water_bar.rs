@@ -3,7 +3,7 @@
 use crate::engine::formula::PartKind;
 use crate::engine::formula::{Contributor, Water, WaterLedger};
 use crate::engine::quantity::Mass;
-use crate::text::{line, format_options::FormatOptions, tr, format};
+use crate::text::{format, format_options::FormatOptions, line, tr};
 
 /// A segment narrower than this has no room for its letter, in hundredths of the width.
 const ROOM_FOR_LETTER: f64 = 6.0;
@@ -65,7 +65,7 @@ pub struct WaterBar {
 
 /// Lays the water ledger out as a bar. Flour's own moisture is not in it.
 #[must_use]
-pub fn water_bar(ledger: &WaterLedger, manner: FormatOptions) -> WaterBar {
+pub fn water_bar(ledger: &WaterLedger, options: FormatOptions) -> WaterBar {
     let mut from: Vec<&Contributor> = ledger.from.iter().filter(|one| !one.is_flour).collect();
     from.sort_by_key(|one| one.at);
     let brought: Mass = from.iter().map(|one| one.water).sum();
@@ -84,14 +84,14 @@ pub fn water_bar(ledger: &WaterLedger, manner: FormatOptions) -> WaterBar {
             letter: line::mark(one.at.part),
             kind: one.kind,
         });
-        bar.rows.push(row(one, ledger, manner));
+        bar.rows.push(row(one, ledger, options));
         before = before + one.water;
     }
     let mark = |name: &str, water: Water| {
         let at = hundredths(water.mass);
         WaterMark {
             at,
-            says: format!("{name} {}", format::share(water.share, manner)),
+            says: format!("{name} {}", format::share(water.share, options)),
             words_before: at > WORDS_BEFORE,
         }
     };
@@ -104,15 +104,15 @@ pub fn water_bar(ledger: &WaterLedger, manner: FormatOptions) -> WaterBar {
     bar
 }
 
-fn row(one: &Contributor, ledger: &WaterLedger, manner: FormatOptions) -> WaterRow {
+fn row(one: &Contributor, ledger: &WaterLedger, options: FormatOptions) -> WaterRow {
     WaterRow {
         letter: line::mark(one.at.part),
         kind: one.kind,
         food: one.food.clone().into_owned(),
-        water: format::mass(one.water, manner),
+        water: format::mass(one.water, options),
         share: one
             .water
             .share_of(ledger.flour)
-            .map_or_else(String::new, |share| format::share(share, manner)),
+            .map_or_else(String::new, |share| format::share(share, options)),
     }
 }

@@ -2,7 +2,7 @@
 
 use crate::engine::formula::{Formula, LineAt};
 use crate::engine::nutrition::{AllergenRow, LabelLaw, Marks, Telling, allergens as found};
-use crate::text::{language::text, tr_noop, name, chart::listed, tr};
+use crate::text::{chart::listed, language::text, name, tr, tr_noop};
 
 /// One allergen and who tells of it.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -26,8 +26,10 @@ pub struct AllergenView {
     pub note: &'static str,
 }
 
-const NOTE: &str = tr_noop!("This goes by what the ingredients are and by what you have marked. Packets \
-                    and kitchens differ: read every packet, and mark what it says.");
+const NOTE: &str = tr_noop!(
+    "This goes by what the ingredients are and by what you have marked. Packets \
+                    and kitchens differ: read every packet, and mark what it says."
+);
 
 /// The allergens of a formula that a law wants named.
 #[must_use]

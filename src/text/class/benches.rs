@@ -7,7 +7,7 @@ use crate::engine::class::{Bench, BowlNeed, Class, OvenPlan, bowls};
 use crate::engine::formula::Formula;
 use crate::engine::quantity::Minutes;
 use crate::engine::working::Line;
-use crate::text::{caution::Advice, format_options::FormatOptions, name, tr, weighing, format};
+use crate::text::{caution::Advice, format, format_options::FormatOptions, name, tr, weighing};
 
 /// The lines of one part, each with its weight.
 #[derive(Clone, Debug, PartialEq)]
@@ -51,58 +51,67 @@ const LONGEST_WAIT: Minutes = Minutes::known(20.0);
 
 /// A class as a sheet, its weights as the scales show them.
 #[must_use]
-pub fn class(class: &Class, oven: &OvenPlan, scales: Weighing, manner: FormatOptions) -> ClassView {
+pub fn class(
+    class: &Class,
+    oven: &OvenPlan,
+    scales: Weighing,
+    options: FormatOptions,
+) -> ClassView {
     let mut working = class.working();
     working.extend(oven.working());
     ClassView {
-        title: title(class, manner),
+        title: title(class, options),
         benches: class
             .benches
             .iter()
-            .map(|bench| bench_view(bench, scales, manner))
+            .map(|bench| bench_view(bench, scales, options))
             .collect(),
-        total: parts(&class.total, scales, manner),
-        bowls: bowl_lines(class, manner),
-        loads: loads(oven, manner),
-        stagger: stagger(oven, manner),
+        total: parts(&class.total, scales, options),
+        bowls: bowl_lines(class, options),
+        loads: loads(oven, options),
+        stagger: stagger(oven, options),
         working,
     }
 }
 
-fn title(class: &Class, manner: FormatOptions) -> String {
-    tr!("{first} at {second}, {third}, {fourth} of dough",
+fn title(class: &Class, options: FormatOptions) -> String {
+    tr!(
+        "{first} at {second}, {third}, {fourth} of dough",
         first = counted(
-            class.wishes.students.get().into(),
+            class.settings.students.get().into(),
             [tr!("student"), tr!("students")],
-            manner
+            options
         ),
-        second = counted(class.stations, [tr!("bench"), tr!("benches")], manner),
-        third = counted(class.loaves, [tr!("loaf"), tr!("loaves")], manner),
-        fourth = format::mass(class.dough, manner))
+        second = counted(class.stations, [tr!("bench"), tr!("benches")], options),
+        third = counted(class.loaves, [tr!("loaf"), tr!("loaves")], options),
+        fourth = format::mass(class.dough, options)
+    )
 }
 
-fn bench_view(bench: &Bench, scales: Weighing, manner: FormatOptions) -> BenchView {
-    let loaves = counted(bench.loaves.get(), [tr!("loaf"), tr!("loaves")], manner);
+fn bench_view(bench: &Bench, scales: Weighing, options: FormatOptions) -> BenchView {
+    let loaves = counted(bench.loaves.get(), [tr!("loaf"), tr!("loaves")], options);
     let title = if bench.students == 0 {
         tr!("The teacher’s bench, {loaves}", loaves = loaves)
     } else {
-        tr!("{first} with {second}, {loaves} each",
-            first = counted(bench.count.get(), [tr!("bench"), tr!("benches")], manner),
+        tr!(
+            "{first} with {second}, {loaves} each",
+            first = counted(bench.count.get(), [tr!("bench"), tr!("benches")], options),
             second = counted(
                 bench.students.into(),
                 [tr!("student"), tr!("students")],
-                manner
+                options
             ),
-            loaves = loaves)
+            loaves = loaves
+        )
     };
     BenchView {
         title,
-        parts: parts(&bench.batch.formula, scales, manner),
+        parts: parts(&bench.batch.formula, scales, options),
     }
 }
 
 /// Every line of a formula as the scales show it.
-fn parts(formula: &Formula, scales: Weighing, manner: FormatOptions) -> Vec<PartLines> {
+fn parts(formula: &Formula, scales: Weighing, options: FormatOptions) -> Vec<PartLines> {
     let rounded = round(formula, scales);
     let numbered = formula.parts.iter().enumerate();
     let all = numbered.map(|(at, part)| PartLines {
@@ -113,58 +122,64 @@ fn parts(formula: &Formula, scales: Weighing, manner: FormatOptions) -> Vec<Part
             .filter(|line| line.at.part == at)
             .filter_map(|line| {
                 let food = &formula.line(line.at)?.food;
-                Some((name::food(food), weigh::line(line, manner).shows))
+                Some((name::food(food), weighing::line(line, options).shows))
             })
             .collect(),
     });
     all.filter(|part| !part.lines.is_empty()).collect()
 }
 
-fn bowl_lines(class: &Class, manner: FormatOptions) -> Vec<String> {
+fn bowl_lines(class: &Class, options: FormatOptions) -> Vec<String> {
     let of = |need: &BowlNeed| {
         let part = class.total.parts.get(need.part)?;
-        Some(tr!("{first}, {second} or larger: {third}",
-            first = counted(need.count, [tr!("bowl"), tr!("bowls")], manner),
-            second = format::volume(need.room, manner),
-            third = part.name))
+        Some(tr!(
+            "{first}, {second} or larger: {third}",
+            first = counted(need.count, [tr!("bowl"), tr!("bowls")], options),
+            second = format::volume(need.room, options),
+            third = part.name
+        ))
     };
     bowls(class).iter().filter_map(of).collect()
 }
 
-fn loads(oven: &OvenPlan, manner: FormatOptions) -> Vec<String> {
+fn loads(oven: &OvenPlan, options: FormatOptions) -> Vec<String> {
     let numbered = oven.loads.iter().enumerate();
     numbered
         .map(|(at, load)| {
             let last = load.first + load.loaves.saturating_sub(1);
             let which = if load.loaves == 1 {
-                tr!("loaf {value}", value = format::count(load.first, manner))
+                tr!("loaf {value}", value = format::count(load.first, options))
             } else {
-                tr!("loaves {first} to {second}",
-                    first = format::count(load.first, manner),
-                    second = format::count(last, manner))
+                tr!(
+                    "loaves {first} to {second}",
+                    first = format::count(load.first, options),
+                    second = format::count(last, options)
+                )
             };
-            tr!("Load {first}: {which}, in at {second}, out at {third}",
+            tr!(
+                "Load {first}: {which}, in at {second}, out at {third}",
                 first = at + 1,
                 which = which,
-                second = format::minutes(load.goes_in, manner),
-                third = format::minutes(load.comes_out, manner))
+                second = format::minutes(load.goes_in, options),
+                third = format::minutes(load.comes_out, options)
+            )
         })
         .collect()
 }
 
-fn stagger(oven: &OvenPlan, manner: FormatOptions) -> Option<Advice> {
+fn stagger(oven: &OvenPlan, options: FormatOptions) -> Option<Advice> {
     oven.waits_longer_than(LONGEST_WAIT).then(|| Advice {
-        means: tr!("The last load goes in {value} after the first; dough begun with the first would rise too far.", value = format::minutes(oven.loads.last().map_or(Minutes::ZERO, |load| load.goes_in), manner))
+        means: tr!("The last load goes in {value} after the first; dough begun with the first would rise too far.", value = format::minutes(oven.loads.last().map_or(Minutes::ZERO, |load| load.goes_in), options))
         .into(),
         to_do: tr!("Begin each load’s dough {value} after the one before, or keep its shaped pieces in the \
-             fridge until then.", value = format::minutes(oven.stagger, manner))
+             fridge until then.", value = format::minutes(oven.stagger, options))
         .into(),
         source: tr!("common practice").into(),
     })
 }
 
-fn counted(count: u32, [one, several]: [&str; 2], manner: FormatOptions) -> String {
+fn counted(count: u32, [one, several]: [&str; 2], options: FormatOptions) -> String {
     let noun = if count == 1 { one } else { several };
     let count = NonZeroU32::new(count).map_or(0, NonZeroU32::get);
-    format!("{}\u{A0}{noun}", format::count(count, manner))
+    format!("{}\u{A0}{noun}", format::count(count, options))
 }

@@ -8,7 +8,7 @@ use crate::engine::nutrition::{
 };
 use crate::engine::quantity::Mass;
 use crate::engine::working::Line;
-use crate::text::{language::text, format_options::FormatOptions, tr_noop, name, tr, format};
+use crate::text::{format, format_options::FormatOptions, language::text, name, tr, tr_noop};
 
 /// A row of the table.
 #[derive(Clone, Debug, PartialEq)]
@@ -33,8 +33,10 @@ pub struct NutritionView {
 }
 
 /// Stands with every table.
-const NOTE: &str = tr_noop!("An estimate from composition tables and your labels, with only water lost in \
-                    the oven. It is no label in law: for bread that is sold, ask your authority.");
+const NOTE: &str = tr_noop!(
+    "An estimate from composition tables and your labels, with only water lost in \
+                    the oven. It is no label in law: for bread that is sold, ask your authority."
+);
 
 /// Nutrition of a batch, in so many `loaves` where that is another number than of pieces.
 ///
@@ -44,10 +46,10 @@ pub fn nutrition(
     scaled: &Scaled,
     loaves: Option<NonZeroU32>,
     law: LabelLaw,
-    manner: FormatOptions,
+    options: FormatOptions,
 ) -> Result<NutritionView, NutritionError> {
     let found = worked_out(scaled)?;
-    let portions = portions(&found, loaves, manner);
+    let portions = portions(&found, loaves, options);
     let declared = portions
         .iter()
         .map(|(_, held)| declare(held, law))
@@ -57,7 +59,7 @@ pub fn nutrition(
         name: tr!("Energy"),
         figures: declared
             .iter()
-            .map(|(energy, _)| format::declared_energy(*energy, manner))
+            .map(|(energy, _)| format::declared_energy(*energy, options))
             .collect(),
         working: hundred.working_of_energy(law, hundred.energy(law)?),
     }];
@@ -67,7 +69,7 @@ pub fn nutrition(
         rows.push(NutritionRow {
             name: name::nutrient(line.nutrient, law),
             figures: figures
-                .map(|line| format::declared(line.nutrient, line.declared, manner))
+                .map(|line| format::declared(line.nutrient, line.declared, options))
                 .collect(),
             working: found.working_of(line.nutrient),
         });
@@ -83,11 +85,18 @@ pub fn nutrition(
 fn portions(
     found: &Nutrition,
     loaves: Option<NonZeroU32>,
-    manner: FormatOptions,
+    options: FormatOptions,
 ) -> Vec<(String, Nutrients)> {
     let mut portions = vec![("100\u{A0}g".to_owned(), found.in_hundred_grams())];
     let mut add = |of: &str, (mass, held): (Mass, Nutrients)| {
-        portions.push((tr!("{of} of {value}", of = of, value = format::mass(mass, manner)), held));
+        portions.push((
+            tr!(
+                "{of} of {value}",
+                of = of,
+                value = format::mass(mass, options)
+            ),
+            held,
+        ));
     };
     add(tr!("a piece"), found.in_piece());
     if let Some(loaves) = loaves.filter(|loaves| *loaves != found.pieces) {

@@ -4,7 +4,7 @@ use std::num::NonZeroU32;
 
 use crate::engine::shopping::{Item, Shopping};
 use crate::engine::working::Line;
-use crate::text::{format_options::FormatOptions, name, tr, format};
+use crate::text::{format, format_options::FormatOptions, name, tr};
 
 /// A row of the list.
 #[derive(Clone, Debug, PartialEq)]
@@ -46,12 +46,12 @@ pub fn shopping(
     list: &Shopping,
     pieces: NonZeroU32,
     currency: &str,
-    manner: FormatOptions,
+    options: FormatOptions,
 ) -> ShoppingView {
     let rows: Vec<ShoppingRow> = list
         .items
         .iter()
-        .map(|item| row(item, currency, manner))
+        .map(|item| row(item, currency, options))
         .collect();
     let bought = list
         .items
@@ -65,7 +65,7 @@ pub fn shopping(
     let priced = list.items.iter().any(|item| item.used.is_some());
     let money = |amount| {
         if priced {
-            format::money(amount, currency, manner)
+            format::money(amount, currency, options)
         } else {
             tr!("no price yet").to_owned()
         }
@@ -74,7 +74,7 @@ pub fn shopping(
         used: money(list.used),
         each: money(list.used.among(pieces.get())),
         paid: money(list.paid),
-        missing: missing(list.unpriced, manner),
+        missing: missing(list.unpriced, options),
         text,
         working: if priced {
             vec![list.working()]
@@ -86,21 +86,26 @@ pub fn shopping(
 }
 
 /// What is said of ingredients without a price.
-fn missing(unpriced: u32, manner: FormatOptions) -> Option<String> {
+fn missing(unpriced: u32, options: FormatOptions) -> Option<String> {
     let (count, are) = match unpriced {
         0 => return None,
         1 => (tr!("One ingredient has").to_owned(), tr!("it is")),
         more => (
-            tr!("{value} ingredients have", value = format::count(more, manner)),
+            tr!(
+                "{value} ingredients have",
+                value = format::count(more, options)
+            ),
             tr!("they are"),
         ),
     };
-    Some(tr!("{count} no price yet, so {are} not in the cost. Give pack and price in the pantry.",
+    Some(tr!(
+        "{count} no price yet, so {are} not in the cost. Give pack and price in the pantry.",
         count = count,
-        are = are))
+        are = are
+    ))
 }
 
-fn row(item: &Item, currency: &str, manner: FormatOptions) -> ShoppingRow {
+fn row(item: &Item, currency: &str, options: FormatOptions) -> ShoppingRow {
     let buy = match (item.packs, item.pack) {
         (Some(0), _) => tr!("there is enough").to_owned(),
         (Some(packs), Some(pack)) => {
@@ -109,25 +114,30 @@ fn row(item: &Item, currency: &str, manner: FormatOptions) -> ShoppingRow {
             } else {
                 tr!("packs")
             };
-            let mut buy = tr!("{first}\u{A0}{noun} of {second}",
-                first = format::count(packs, manner),
+            let mut buy = tr!(
+                "{first}\u{A0}{noun} of {second}",
+                first = format::count(packs, options),
                 noun = noun,
-                second = format::mass(pack, manner));
+                second = format::mass(pack, options)
+            );
             if let Some(left) = item.left {
-                buy.push_str(&tr!(", {value} left over", value = format::mass(left, manner)));
+                buy.push_str(&tr!(
+                    ", {value} left over",
+                    value = format::mass(left, options)
+                ));
             }
             buy
         }
         _ if item.from_tap() => tr!("from the tap").to_owned(),
-        _ => format::mass(item.to_buy, manner),
+        _ => format::mass(item.to_buy, options),
     };
     ShoppingRow {
         name: name::food(&item.food),
-        needed: format::mass(item.needed, manner),
+        needed: format::mass(item.needed, options),
         buy,
         cost: item
             .used
-            .map(|cost| format::money(cost, currency, manner))
+            .map(|cost| format::money(cost, currency, options))
             .unwrap_or_default(),
         working: item.working(),
     }
@@ -137,6 +147,10 @@ fn text_of(row: &ShoppingRow) -> String {
     if row.buy == row.needed {
         row.needed.clone()
     } else {
-        tr!("{first} needed, {second}", first = row.needed, second = row.buy)
+        tr!(
+            "{first} needed, {second}",
+            first = row.needed,
+            second = row.buy
+        )
     }
 }

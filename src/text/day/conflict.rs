@@ -3,7 +3,7 @@
 use crate::engine::formula::Formula;
 use crate::engine::plan::{Change, Conflict, Plan};
 use crate::sheet::civil::Zone;
-use crate::text::{format_options::FormatOptions, name, tr, format};
+use crate::text::{format, format_options::FormatOptions, name, tr};
 
 /// What cannot be kept.
 #[must_use]
@@ -12,29 +12,37 @@ pub fn conflict(
     plan: &Plan,
     formula: &Formula,
     zone: &Zone,
-    manner: FormatOptions,
+    options: FormatOptions,
 ) -> String {
     let called = |step: usize| called(plan, step, formula);
-    let minutes = |time| format::minutes(time, manner);
+    let minutes = |time| format::minutes(time, options);
     match conflict {
-        Conflict::TooLate { step, by } => tr!("“{first}” would have to begin {second} sooner than it can.",
+        Conflict::TooLate { step, by } => tr!(
+            "“{first}” would have to begin {second} sooner than it can.",
             first = called(*step),
-            second = minutes(*by)),
-        Conflict::Waits { step, by } => tr!("After “{first}” the dough would wait {second} too long.",
+            second = minutes(*by)
+        ),
+        Conflict::Waits { step, by } => tr!(
+            "After “{first}” the dough would wait {second} too long.",
             first = called(*step),
-            second = minutes(*by)),
+            second = minutes(*by)
+        ),
         Conflict::Asleep {
             step,
             begins,
             wakes,
-        } => tr!("“{first}” would begin {second}, while you sleep until {third}.",
+        } => tr!(
+            "“{first}” would begin {second}, while you sleep until {third}.",
             first = called(*step),
             second = format::day_and_clock(*begins, zone),
-            third = format::clock_at(*wakes, zone)),
-        Conflict::HandsFull { step, other, by } => tr!("“{first}” and “{second}” want the same hands for {third}.",
+            third = format::clock_at(*wakes, zone)
+        ),
+        Conflict::HandsFull { step, other, by } => tr!(
+            "“{first}” and “{second}” want the same hands for {third}.",
             first = called(*step),
             second = called(*other),
-            third = minutes(*by)),
+            third = minutes(*by)
+        ),
     }
 }
 
@@ -45,27 +53,29 @@ pub fn change(
     plan: &Plan,
     formula: &Formula,
     zone: &Zone,
-    manner: FormatOptions,
+    options: FormatOptions,
 ) -> String {
     match change {
         Change::TableLater(at) => {
-            tr!("Have the bread on the table later, {value}.",
-                value = format::day_and_clock(*at, zone))
+            tr!(
+                "Have the bread on the table later, {value}.",
+                value = format::day_and_clock(*at, zone)
+            )
         }
-        Change::TableEarlier(at) => tr!("Have the bread on the table earlier, {value}.",
-            value = format::day_and_clock(*at, zone)),
+        Change::TableEarlier(at) => tr!(
+            "Have the bread on the table earlier, {value}.",
+            value = format::day_and_clock(*at, zone)
+        ),
         Change::LetLast {
             step,
             minutes,
             longer,
-        } => tr!("Let “{first}” last {second}, {third} than its limits say.",
+        } => tr!(
+            "Let “{first}” last {second}, {third} than its limits say.",
             first = called(plan, *step, formula),
-            second = format::minutes(*minutes, manner),
-            third = if *longer {
-                tr!("longer")
-            } else {
-                tr!("less")
-            }),
+            second = format::minutes(*minutes, options),
+            third = if *longer { tr!("longer") } else { tr!("less") }
+        ),
         Change::HelpingHand => tr!("Have somebody help at that time.").to_owned(),
     }
 }

@@ -2,12 +2,12 @@
 
 use crate::sheet::day::LogImport;
 use crate::text::format_options::FormatOptions;
-use crate::text::{tr, format};
+use crate::text::{format, tr};
 
 /// What came of bakes that were taken in, and of so many photos that had no room.
 #[must_use]
-pub fn taken_in(taken: &LogImport, photos_left: u32, manner: FormatOptions) -> Vec<String> {
-    let count = |number: u32| format::count(number, manner);
+pub fn taken_in(taken: &LogImport, photos_left: u32, options: FormatOptions) -> Vec<String> {
+    let count = |number: u32| format::count(number, options);
     let added = u32::try_from(taken.added.len()).unwrap_or(u32::MAX);
     let mut said = vec![match added {
         0 => tr!("No bake of this file is new here.").to_owned(),
@@ -17,20 +17,26 @@ pub fn taken_in(taken: &LogImport, photos_left: u32, manner: FormatOptions) -> V
     match taken.there {
         0 => {}
         1 => said.push(tr!("One was there already, and is left as it is.").to_owned()),
-        many => said.push(tr!("{many} were there already, and are left as they are.",
-            many = count(many))),
+        many => said.push(tr!(
+            "{many} were there already, and are left as they are.",
+            many = count(many)
+        )),
     }
     match taken.no_room {
         0 => {}
         1 => said.push(tr!("One older bake was left out: the log is full.").to_owned()),
-        many => said.push(tr!("{many} older bakes were left out: the log is full.",
-            many = count(many))),
+        many => said.push(tr!(
+            "{many} older bakes were left out: the log is full.",
+            many = count(many)
+        )),
     }
     match photos_left {
         0 => {}
         1 => said.push(tr!("One photo was left out: there is no room for more.").to_owned()),
-        many => said.push(tr!("{many} photos were left out: there is no room for more.",
-            many = count(many))),
+        many => said.push(tr!(
+            "{many} photos were left out: there is no room for more.",
+            many = count(many)
+        )),
     }
     said
 }
@@ -56,8 +62,10 @@ pub fn photo_gone() -> &'static str {
 /// There is no room for another photo.
 #[must_use]
 pub fn photos_full() -> &'static str {
-    tr!("There is no room for another photo. Take one away from an older bake, or save the log to \
-         a file first. Nothing else is lost.")
+    tr!(
+        "There is no room for another photo. Take one away from an older bake, or save the log to \
+         a file first. Nothing else is lost."
+    )
 }
 
 /// The file is no picture.
@@ -69,16 +77,20 @@ pub fn not_a_picture() -> &'static str {
 /// The browser can make no picture of the file.
 #[must_use]
 pub fn picture_broken() -> &'static str {
-    tr!("This picture cannot be opened here: it is damaged, or of a kind this browser does not \
-         know. Choose another.")
+    tr!(
+        "This picture cannot be opened here: it is damaged, or of a kind this browser does not \
+         know. Choose another."
+    )
 }
 
 /// The file is larger than what is opened.
 #[must_use]
-pub fn photo_too_large(bytes: f64, most: f64, manner: FormatOptions) -> String {
-    let megabytes = |bytes: f64| format::significant(bytes / 1e6, 2, manner.numbers);
-    tr!("This file has {has}\u{A0}MB, more than the {most}\u{A0}MB a photo may have. Choose a \
+pub fn photo_too_large(bytes: f64, most: f64, options: FormatOptions) -> String {
+    let megabytes = |bytes: f64| format::significant(bytes / 1e6, 2, options.numbers);
+    tr!(
+        "This file has {has}\u{A0}MB, more than the {most}\u{A0}MB a photo may have. Choose a \
          smaller one.",
         has = megabytes(bytes),
-        most = megabytes(most))
+        most = megabytes(most)
+    )
 }

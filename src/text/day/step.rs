@@ -2,10 +2,10 @@
 
 use super::rise::looks;
 use crate::engine::formula::Formula;
-use crate::engine::plan::{Step, Timed, StepKind};
+use crate::engine::plan::{Step, StepKind, Timed};
 use crate::engine::quantity::Minutes;
 use crate::sheet::civil::Zone;
-use crate::text::{caution, format_options::FormatOptions, name, tr, format};
+use crate::text::{caution, format, format_options::FormatOptions, name, tr};
 
 /// A step as a line of the plan.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -24,31 +24,43 @@ pub struct Told {
 
 /// A step as a line of the plan.
 #[must_use]
-pub fn told(step: &Step, timed: &Timed, formula: &Formula, zone: &Zone, manner: FormatOptions) -> Told {
+pub fn told(
+    step: &Step,
+    timed: &Timed,
+    formula: &Formula,
+    zone: &Zone,
+    options: FormatOptions,
+) -> Told {
     Told {
         clock: format::clock_at(timed.begins, zone),
         day: format::date(timed.begins, zone),
         name: name::step(step, formula),
-        lasts: lasts(step, timed, manner),
+        lasts: lasts(step, timed, options),
         looks: looks(step.at.work),
     }
 }
 
 /// "14 min of work", "12 h, 2 min of it work", "72 min (60 min to 86 min), 2 min of it work".
-fn lasts(step: &Step, timed: &Timed, manner: FormatOptions) -> String {
-    let minutes = |time| format::minutes(time, manner);
+fn lasts(step: &Step, timed: &Timed, options: FormatOptions) -> String {
+    let minutes = |time| format::minutes(time, options);
     let all = match step.over_between {
-        Some((soonest, latest)) if soonest < latest => tr!("{first} ({second} to {third})",
+        Some((soonest, latest)) if soonest < latest => tr!(
+            "{first} ({second} to {third})",
             first = minutes(timed.lasts),
             second = minutes(soonest),
-            third = minutes(latest)),
+            third = minutes(latest)
+        ),
         Some(_) | None => minutes(timed.lasts),
     };
     let waits = timed.lasts > step.hands;
     if !waits {
         tr!("{all} of work", all = all)
     } else if step.hands > Minutes::ZERO {
-        tr!("{all}, {value} of it work", all = all, value = minutes(step.hands))
+        tr!(
+            "{all}, {value} of it work",
+            all = all,
+            value = minutes(step.hands)
+        )
     } else {
         tr!("{all}, no work", all = all)
     }
@@ -83,11 +95,11 @@ pub const fn caution_of(work: StepKind) -> Option<caution::Step> {
 
 /// How long until something: "in 25 min", "now", "12 min ago".
 #[must_use]
-pub fn before_it(left: Minutes, gone: Minutes, manner: FormatOptions) -> String {
+pub fn before_it(left: Minutes, gone: Minutes, options: FormatOptions) -> String {
     if left.minutes() >= 0.5 {
-        tr!("in {value}", value = format::minutes(left, manner))
+        tr!("in {value}", value = format::minutes(left, options))
     } else if gone.minutes() >= 0.5 {
-        tr!("{value} ago", value = format::minutes(gone, manner))
+        tr!("{value} ago", value = format::minutes(gone, options))
     } else {
         tr!("now").to_owned()
     }

@@ -7,7 +7,7 @@ use crate::engine::quantity::Factor;
 use crate::engine::rise::YeastActivity;
 use crate::engine::working::{Line, given};
 use crate::sheet::day::Planned;
-use crate::text::{format_options::FormatOptions, name, tr, format};
+use crate::text::{format, format_options::FormatOptions, name, tr};
 
 /// From the first step to the table: how long each step on that way lasts, and their sum.
 #[must_use]
@@ -62,16 +62,20 @@ pub fn rises_working(planned: &Planned) -> Vec<Line> {
     let bulk = planned.rising.bulk.as_ref();
     let mut lines = bulk.map(|risen| risen.working()).unwrap_or_default();
     if let Some((now, then)) = &planned.doughs {
-        lines.extend(now.working(then, planned.known.vigour));
+        lines.extend(now.working(then, planned.known.yeast_activity));
     }
     lines
 }
 
 /// What is told of a dough that is not the one of the known rises; nothing where it is as fast.
 #[must_use]
-pub fn vigour((now, then): (&YeastActivity, &YeastActivity), times: Factor, manner: FormatOptions) -> Option<String> {
+pub fn yeast_activity(
+    (now, then): (&YeastActivity, &YeastActivity),
+    times: Factor,
+    options: FormatOptions,
+) -> Option<String> {
     let times = times.number();
-    let by = |times: f64| format::plain(times, 2, manner.numbers);
+    let by = |times: f64| format::plain(times, 2, options.numbers);
     if (times - 1.0).abs() < 0.005 {
         return None;
     }
@@ -81,33 +85,51 @@ pub fn vigour((now, then): (&YeastActivity, &YeastActivity), times: Factor, mann
         (then.salt, now.salt),
     ];
     let [yeast, sugar, salt] = shares.map(|(old, new)| {
-        let (old, new) = (format::share(old, manner), format::share(new, manner));
+        let (old, new) = (format::share(old, options), format::share(new, options));
         (old != new).then_some((old, new))
     });
     let mut said = vec![if times > 1.0 {
         let by = by(times);
-        tr!("This dough rises {by} times as fast as the one the known rises are of.",
-            by = by)
+        tr!(
+            "This dough rises {by} times as fast as the one the known rises are of.",
+            by = by
+        )
     } else {
         let by = by(1.0 / times);
-        tr!("This dough takes {by} times as long as the one the known rises are of.",
-            by = by)
+        tr!(
+            "This dough takes {by} times as long as the one the known rises are of.",
+            by = by
+        )
     }];
     said.extend(yeast.map(|(old, new)| {
-        tr!("It has {new} of yeast, as fresh, instead of {old}.",
+        tr!(
+            "It has {new} of yeast, as fresh, instead of {old}.",
             new = new,
-            old = old)
+            old = old
+        )
     }));
-    said.extend(sugar.map(|(old, new)| tr!("It has {new} of sugar instead of {old}.", new = new, old = old)));
-    said.extend(salt.map(|(old, new)| tr!("It has {new} of salt instead of {old}.", new = new, old = old)));
+    said.extend(sugar.map(|(old, new)| {
+        tr!(
+            "It has {new} of sugar instead of {old}.",
+            new = new,
+            old = old
+        )
+    }));
+    said.extend(salt.map(|(old, new)| {
+        tr!(
+            "It has {new} of salt instead of {old}.",
+            new = new,
+            old = old
+        )
+    }));
     Some(said.join(" "))
 }
 
 /// How long the dough takes to rise in one piece, most likely.
 #[must_use]
-pub fn bulk(planned: &Planned, manner: FormatOptions) -> String {
+pub fn bulk(planned: &Planned, options: FormatOptions) -> String {
     match &planned.rising.bulk {
-        Ok(risen) => format::minutes(risen.due, manner),
+        Ok(risen) => format::minutes(risen.due, options),
         Err(_) => tr!("not known").to_owned(),
     }
 }
@@ -115,6 +137,8 @@ pub fn bulk(planned: &Planned, manner: FormatOptions) -> String {
 /// A bake of another formula is under way.
 #[must_use]
 pub fn other_bake(name: &str) -> String {
-    tr!("A bake of “{name}” is under way. One at a time can be followed at the bench.",
-        name = name)
+    tr!(
+        "A bake of “{name}” is under way. One at a time can be followed at the bench.",
+        name = name
+    )
 }

@@ -4,13 +4,15 @@ use super::Trouble;
 use super::reported::off_scale;
 use crate::engine::batch::BatchError;
 use crate::engine::quantity::NoSuchDivision;
-use crate::text::{format_options::FormatOptions, tr, format};
+use crate::text::{format, format_options::FormatOptions, tr};
 
 impl Trouble for BatchError {
-    fn sentence(&self, manner: FormatOptions) -> String {
+    fn sentence(&self, options: FormatOptions) -> String {
         match self {
-            Self::NoFlour => tr!("The formula holds no flour, so flour on hand says nothing about the \
-                              batch. Add a flour, or ask in another way.")
+            Self::NoFlour => tr!(
+                "The formula holds no flour, so flour on hand says nothing about the \
+                              batch. Add a flour, or ask in another way."
+            )
             .to_owned(),
             Self::NoDough => {
                 tr!("The formula’s dough weighs nothing yet. Give its ingredients their weights.")
@@ -20,28 +22,34 @@ impl Trouble for BatchError {
                 tr!("The ingredient on hand is no longer in the formula. Choose another.")
                     .to_owned()
             }
-            Self::NoneInFormula { .. } => tr!("The formula takes nothing of the ingredient on hand. \
+            Self::NoneInFormula { .. } => {
+                tr!("The formula takes nothing of the ingredient on hand. \
                                            Choose another, or give it a weight.")
-            .to_owned(),
-            Self::LossesTakeAll { residue, share, .. } => tr!("The losses, {first} and {second}, take all of the dough. Lower them.",
-                first = format::mass(*residue, manner),
-                second = format::share(*share, manner)),
+                .to_owned()
+            }
+            Self::LossesTakeAll { residue, share, .. } => tr!(
+                "The losses, {first} and {second}, take all of the dough. Lower them.",
+                first = format::mass(*residue, options),
+                second = format::share(*share, options)
+            ),
             Self::TooLittleToDivide {
                 dough,
                 pieces,
                 division,
-            } => tr!("There is too little dough, {first}, for {second} pieces on a scale that steps by {third}. Take fewer \
+            } => tr!(
+                "There is too little dough, {first}, for {second} pieces on a scale that steps by {third}. Take fewer \
                  pieces or a finer scale.",
-                first = format::mass(*dough, manner),
-                second = format::count(pieces.get(), manner),
-                third = format::division(*division, manner)),
+                first = format::mass(*dough, options),
+                second = format::count(pieces.get(), options),
+                third = format::division(*division, options)
+            ),
             Self::OffScale(_) => off_scale(),
         }
     }
 }
 
 impl Trouble for NoSuchDivision {
-    fn sentence(&self, manner: FormatOptions) -> String {
-        super::reported::no_such_division(manner)
+    fn sentence(&self, options: FormatOptions) -> String {
+        super::reported::no_such_division(options)
     }
 }

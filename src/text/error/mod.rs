@@ -8,14 +8,14 @@ mod chocolate;
 mod class;
 mod formula;
 mod heat;
+mod ingredients;
 mod interchange;
 mod label;
-mod ingredients;
 mod link;
 mod plan;
 mod reading;
 mod record;
-mod rise;
 mod reported;
+mod rise;
 
 pub use reported::Trouble;

@@ -2,15 +2,19 @@
 
 use super::Trouble;
 use crate::engine::plan::PlanError;
-use crate::text::{format_options::FormatOptions, tr, format};
+use crate::text::{format, format_options::FormatOptions, tr};
 
 impl Trouble for PlanError {
-    fn sentence(&self, manner: FormatOptions) -> String {
+    fn sentence(&self, options: FormatOptions) -> String {
         match self {
             Self::NoSteps => tr!("Every step has been left out. Put one back.").to_owned(),
-            Self::TooManySteps { most } => tr!("There are more than {value} steps. Leave some out.",
-                value = format::count(u32::try_from(*most).unwrap_or(u32::MAX), manner)),
-            Self::NoSuchInput { .. } => tr!("A step waits for one that is no longer there. Put it back, or leave this one out.")
+            Self::TooManySteps { most } => tr!(
+                "There are more than {value} steps. Leave some out.",
+                value = format::count(u32::try_from(*most).unwrap_or(u32::MAX), options)
+            ),
+            Self::NoSuchInput { .. } => tr!(
+                "A step waits for one that is no longer there. Put it back, or leave this one out."
+            )
             .to_owned(),
             Self::GoesInCircles { .. } => {
                 tr!("Some steps wait for each other in a circle. Move one of them.").to_owned()
@@ -19,10 +23,12 @@ impl Trouble for PlanError {
                 least,
                 wished,
                 most,
-            } => tr!("At least {first}, as wished {second}, at most {third}: the three must rise. Change one of them.",
-                first = format::minutes(*least, manner),
-                second = format::minutes(*wished, manner),
-                third = format::minutes(*most, manner)),
+            } => tr!(
+                "At least {first}, as wished {second}, at most {third}: the three must rise. Change one of them.",
+                first = format::minutes(*least, options),
+                second = format::minutes(*wished, options),
+                third = format::minutes(*most, options)
+            ),
         }
     }
 }

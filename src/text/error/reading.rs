@@ -2,47 +2,58 @@
 
 use super::Trouble;
 use crate::text::{
+    format,
     format_options::{FormatOptions, NumberStyle},
     read::{Limit, Measure, ReadError},
-    tr, format,
+    tr,
 };
 
 impl Trouble for ReadError {
     #[allow(clippy::too_many_lines, reason = "one arm for each trouble")]
-    fn sentence(&self, manner: FormatOptions) -> String {
+    fn sentence(&self, options: FormatOptions) -> String {
         match self {
             Self::Empty => tr!("Nothing is typed here. Type a number.").to_owned(),
-            Self::NotANumber => tr!("No number can be made out here. Type digits, such as 120 or {value}.",
-                value = bare(0.5, manner)),
+            Self::NotANumber => tr!(
+                "No number can be made out here. Type digits, such as 120 or {value}.",
+                value = bare(0.5, options)
+            ),
             Self::TwoNumbers => tr!("There is more than one number here. Keep one.").to_owned(),
             Self::TwoPoints => {
                 tr!("There is more than one comma or point here. Keep one, for the decimals.")
                     .to_owned()
             }
-            Self::Unclear { grouped, decimal } => tr!("This may mean {first} or {second}. Type it as one of these.",
-                first = bare(*grouped, manner),
-                second = bare(*decimal, manner)),
+            Self::Unclear { grouped, decimal } => tr!(
+                "This may mean {first} or {second}. Type it as one of these.",
+                first = bare(*grouped, options),
+                second = bare(*decimal, options)
+            ),
             Self::TooManyDigits { most } => {
-                tr!("That is more than {most} digits, more than any scale shows. Type fewer.",
-                    most = most)
+                tr!(
+                    "That is more than {most} digits, more than any scale shows. Type fewer.",
+                    most = most
+                )
             }
-            Self::Minus => {
-                tr!("This cannot be less than nothing. Take the minus away.").to_owned()
-            }
+            Self::Minus => tr!("This cannot be less than nothing. Take the minus away.").to_owned(),
             Self::OverNought => {
                 tr!("A fraction needs more than 0 under its line. Type it like 1/2.").to_owned()
             }
             Self::NotWhole => {
                 tr!("Only whole ones count here. Type a whole number, such as 9.").to_owned()
             }
-            Self::NoSuchDivision => super::reported::no_such_division(manner),
-            Self::UnknownUnit { wanted } => tr!("The word with the number is not a unit known here. {value}",
-                value = how_to_type(*wanted)),
+            Self::NoSuchDivision => super::reported::no_such_division(options),
+            Self::UnknownUnit { wanted } => tr!(
+                "The word with the number is not a unit known here. {value}",
+                value = how_to_type(*wanted)
+            ),
             Self::OtherUnit { wanted, got } => other_unit(*wanted, *got),
-            Self::TooLarge { most } => tr!("That is more than can be worked with here. The most is {value}.",
-                value = limit(*most, manner)),
-            Self::TooSmall { least } => tr!("That is less than can be worked with here. The least is {value}.",
-                value = limit(*least, manner)),
+            Self::TooLarge { most } => tr!(
+                "That is more than can be worked with here. The most is {value}.",
+                value = limit(*most, options)
+            ),
+            Self::TooSmall { least } => tr!(
+                "That is less than can be worked with here. The least is {value}.",
+                value = limit(*least, options)
+            ),
         }
     }
 }
@@ -51,13 +62,17 @@ impl Trouble for ReadError {
 fn other_unit(wanted: Measure, got: Measure) -> String {
     let to_do = how_to_type(wanted);
     if wanted == Measure::Mass && got == Measure::Volume {
-        tr!("A volume does not say what it weighs. Put it on the scale; {value}",
-            value = lower(to_do))
+        tr!(
+            "A volume does not say what it weighs. Put it on the scale; {value}",
+            value = lower(to_do)
+        )
     } else {
-        tr!("That is {first}, and {second} is wanted here. {to_do}",
+        tr!(
+            "That is {first}, and {second} is wanted here. {to_do}",
             first = kind(got),
             second = kind(wanted),
-            to_do = to_do)
+            to_do = to_do
+        )
     }
 }
 
@@ -102,28 +117,28 @@ fn lower(sentence: &str) -> String {
 }
 
 /// The most or least that is taken, printed.
-fn limit(limit: Limit, manner: FormatOptions) -> String {
+fn limit(limit: Limit, options: FormatOptions) -> String {
     match limit {
-        Limit::Mass(mass) => format::mass(mass, manner),
-        Limit::Share(share) => format::share(share, manner),
-        Limit::Temperature(temperature) => format::temperature(temperature, manner),
-        Limit::Times(factor) => format::factor(factor, manner),
-        Limit::Count(count) => format::count(count, manner),
-        Limit::Thickness(viscosity) => format::viscosity(viscosity, manner),
-        Limit::Minutes(minutes) => format::minutes(minutes, manner),
-        Limit::Length(length) => format::thickness(length, manner),
-        Limit::Altitude(altitude) => format::altitude(altitude, manner),
-        Limit::Pressure(pressure) => format::pressure(pressure, manner),
-        Limit::Rate(rate) => format::warming_rate(rate, manner),
-        Limit::Degrees(change) => format::degrees_off(change, manner),
+        Limit::Mass(mass) => format::mass(mass, options),
+        Limit::Share(share) => format::share(share, options),
+        Limit::Temperature(temperature) => format::temperature(temperature, options),
+        Limit::Times(factor) => format::factor(factor, options),
+        Limit::Count(count) => format::count(count, options),
+        Limit::Thickness(viscosity) => format::viscosity(viscosity, options),
+        Limit::Minutes(minutes) => format::minutes(minutes, options),
+        Limit::Length(length) => format::thickness(length, options),
+        Limit::Altitude(altitude) => format::altitude(altitude, options),
+        Limit::Pressure(pressure) => format::pressure(pressure, options),
+        Limit::Rate(rate) => format::warming_rate(rate, options),
+        Limit::Degrees(change) => format::degrees_off(change, options),
     }
 }
 
 /// A number as it can be typed.
-fn bare(number: f64, manner: FormatOptions) -> String {
+fn bare(number: f64, options: FormatOptions) -> String {
     let style = NumberStyle {
         group: None,
-        ..manner.numbers
+        ..options.numbers
     };
     format::plain(number, 9, style)
 }

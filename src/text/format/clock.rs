@@ -46,10 +46,12 @@ pub fn date(at: Instant, zone: &Zone) -> String {
         .ok()
         .and_then(|at| months.get(at));
     let month = month.copied().unwrap_or_default();
-    tr!("{weekday} {day} {month}",
+    tr!(
+        "{weekday} {day} {month}",
         weekday = name::weekday(date.weekday()),
         day = day,
-        month = month)
+        month = month
+    )
 }
 
 /// To the nearest minute: half a minute is rounded up.

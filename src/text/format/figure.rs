@@ -1,6 +1,6 @@
 //! A bare figure: rounded, punctuated, never anything but digits.
 
-use crate::text::{language::text, format_options::NumberStyle, tr_noop};
+use crate::text::{format_options::NumberStyle, language::text, tr_noop};
 
 /// Stands where a number cannot be had; the sentence beside it says why.
 pub(super) const NOT_KNOWN: &str = tr_noop!("not known");
@@ -52,7 +52,8 @@ pub(super) struct Digits {
 impl Digits {
     /// Without the noughts behind that say nothing.
     pub(super) fn trimmed(mut self) -> Self {
-        self.components.truncate(self.components.trim_end_matches('0').len());
+        self.components
+            .truncate(self.components.trim_end_matches('0').len());
         self
     }
 

@@ -1,6 +1,6 @@
 //! Writing figures: rounding for the eye happens here, and nowhere else.
 //!
-//! A figure is printed with the digits it deserves, in the manner of this device, with a
+//! A figure is printed with the digits it deserves, in the options of this device, with a
 //! no-break space before its unit. What is rounded here is never fed back into a sum.
 
 mod bought;

@@ -21,77 +21,77 @@ const SOLID: f64 = 10_000.0;
 ///
 /// A weight that is a whole number of the next division is printed with it: 312.5 g stays.
 #[must_use]
-pub fn mass(mass: Mass, manner: FormatOptions) -> String {
-    match manner.units.mass {
-        MassUnit::Grams => grams(mass.grams(), manner.numbers),
-        MassUnit::Ounces => ounces(manner.units.mass.number_of(mass), manner.numbers),
+pub fn mass(mass: Mass, options: FormatOptions) -> String {
+    match options.units.mass {
+        MassUnit::Grams => grams(mass.grams(), options.numbers),
+        MassUnit::Ounces => ounces(options.units.mass.number_of(mass), options.numbers),
     }
 }
 
 /// A weight as a scale with this division shows it: "4.0 g" on a scale that shows tenths.
 #[must_use]
-pub fn mass_weighed(weight: Mass, division: Division, manner: FormatOptions) -> String {
-    match manner.units.mass {
+pub fn mass_weighed(weight: Mass, division: Division, options: FormatOptions) -> String {
+    match options.units.mass {
         MassUnit::Grams => {
             let places = places_of(division);
-            with_unit(&figure(weight.grams(), places, manner.numbers), "g")
+            with_unit(&figure(weight.grams(), places, options.numbers), "g")
         }
-        MassUnit::Ounces => mass(weight, manner),
+        MassUnit::Ounces => mass(weight, options),
     }
 }
 
 /// A scale's division: "0.1 g". Always in grams, as scales have it printed on them.
 #[must_use]
-pub fn division(division: Division, manner: FormatOptions) -> String {
-    with_unit(&plain(division.grams(), 2, manner.numbers), "g")
+pub fn division(division: Division, options: FormatOptions) -> String {
+    with_unit(&plain(division.grams(), 2, options.numbers), "g")
 }
 
 /// A share in percent: "66.4 %", "1.85 %".
 #[must_use]
-pub fn share(share: Share, manner: FormatOptions) -> String {
-    percent(share.percent(), manner.numbers)
+pub fn share(share: Share, options: FormatOptions) -> String {
+    percent(share.percent(), options.numbers)
 }
 
 /// A baker's percentage in words: "66.4 % of flour".
 #[must_use]
-pub fn of_flour(of_flour: Share, manner: FormatOptions) -> String {
-    tr!("{value} of flour", value = share(of_flour, manner))
+pub fn of_flour(of_flour: Share, options: FormatOptions) -> String {
+    tr!("{value} of flour", value = share(of_flour, options))
 }
 
 /// A temperature: "24.5 °C", "76 °F".
 #[must_use]
-pub fn temperature(temperature: Temperature, manner: FormatOptions) -> String {
-    let scale = manner.units.temperature;
-    let text = degrees(scale.number_of(temperature), scale, manner.numbers);
+pub fn temperature(temperature: Temperature, options: FormatOptions) -> String {
+    let scale = options.units.temperature;
+    let text = degrees(scale.number_of(temperature), scale, options.numbers);
     with_unit(&text, scale.symbol())
 }
 
 /// How many times over: "× 1.25".
 #[must_use]
-pub fn factor(factor: Factor, manner: FormatOptions) -> String {
-    format!("×{GAP}{}", significant(factor.number(), 4, manner.numbers))
+pub fn factor(factor: Factor, options: FormatOptions) -> String {
+    format!("×{GAP}{}", significant(factor.number(), 4, options.numbers))
 }
 
 /// How many times over, as a baker says it: "× 2.8".
 #[must_use]
-pub fn times(factor: Factor, manner: FormatOptions) -> String {
-    format!("×{GAP}{}", significant(factor.number(), 2, manner.numbers))
+pub fn times(factor: Factor, options: FormatOptions) -> String {
+    format!("×{GAP}{}", significant(factor.number(), 2, options.numbers))
 }
 
 /// A number of whole things.
 #[must_use]
-pub fn count(count: impl Into<u32>, manner: FormatOptions) -> String {
-    plain(f64::from(count.into()), 0, manner.numbers)
+pub fn count(count: impl Into<u32>, options: FormatOptions) -> String {
+    plain(f64::from(count.into()), 0, options.numbers)
 }
 
 /// One weight to another, the smaller as 1: "1 : 4". `None` where one of them is nothing.
 #[must_use]
-pub fn ratio(first: Mass, second: Mass, manner: FormatOptions) -> Option<String> {
+pub fn ratio(first: Mass, second: Mass, options: FormatOptions) -> Option<String> {
     let (first, second) = (first.grams(), second.grams());
     if first <= 0.0 || second <= 0.0 {
         return None;
     }
-    let style = manner.numbers;
+    let style = options.numbers;
     Some(if first <= second {
         format!("1{GAP}:{GAP}{}", significant(second / first, 2, style))
     } else {
@@ -101,9 +101,9 @@ pub fn ratio(first: Mass, second: Mass, manner: FormatOptions) -> Option<String>
 
 /// A thickness to two figures: "0.28 Pa·s", "4.2 mPa·s".
 #[must_use]
-pub fn viscosity(viscosity: Viscosity, manner: FormatOptions) -> String {
+pub fn viscosity(viscosity: Viscosity, options: FormatOptions) -> String {
     let thickness = viscosity.pascal_seconds();
-    let style = manner.numbers;
+    let style = options.numbers;
     if thickness > SOLID {
         let most = with_unit(&plain(SOLID, 0, style), tr!("Pa·s"));
         tr!("over {most}", most = most)

@@ -2,7 +2,7 @@
 
 use crate::engine::formula::Formula;
 use crate::engine::heat::Handling;
-use crate::engine::kitchen::{MixerLoad, HeatSource, LoadSource};
+use crate::engine::kitchen::{HeatSource, LoadSource, MixerLoad};
 use crate::text::{chart::listed, tr};
 
 /// The liquids whose temperature can be chosen: "whole milk", or "liquid" where there are several.
@@ -12,7 +12,9 @@ pub(super) fn liquid_name(bowlful: &MixerLoad) -> String {
         .items
         .iter()
         .filter(|item| matches!(item.handling, Handling::Water | Handling::Liquid));
-    let mut names: Vec<String> = liquids.map(|item| item.component.of.to_lowercase()).collect();
+    let mut names: Vec<String> = liquids
+        .map(|item| item.component.of.to_lowercase())
+        .collect();
     names.dedup();
     match names.as_slice() {
         [only] => only.clone(),

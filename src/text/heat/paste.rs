@@ -2,7 +2,7 @@
 
 use crate::engine::heat::{CookedFlour, CookedPaste, Limit, PasteRemedy};
 use crate::text::{
-    Advice, language::text, format_options::FormatOptions, tr_noop, name, chart::begun, tr, format,
+    Advice, chart::begun, format, format_options::FormatOptions, language::text, name, tr, tr_noop,
 };
 
 const SOURCE: &str =
@@ -10,14 +10,16 @@ const SOURCE: &str =
 
 /// How hot the paste gets and how much of its starch cooks.
 #[must_use]
-pub fn paste(cooked: &CookedPaste, manner: FormatOptions) -> Advice {
-    let hot = format::temperature(cooked.temperature, manner);
-    let share = format::share(cooked.cooked, manner);
+pub fn paste(cooked: &CookedPaste, options: FormatOptions) -> Advice {
+    let hot = format::temperature(cooked.temperature, options);
+    let share = format::share(cooked.cooked, options);
     if cooked.remedies.is_empty() {
         return Advice {
-            means: tr!("The paste comes to {hot} and {share} of its starch cooks.",
+            means: tr!(
+                "The paste comes to {hot} and {share} of its starch cooks.",
                 hot = hot,
-                share = share)
+                share = share
+            )
             .into(),
             to_do: tr!("Stir fast, cover it, and let it rest.").into(),
             source: text(SOURCE).into(),
@@ -26,12 +28,14 @@ pub fn paste(cooked: &CookedPaste, manner: FormatOptions) -> Advice {
     let ways: Vec<String> = cooked
         .remedies
         .iter()
-        .map(|remedy| paste_remedy(remedy, manner))
+        .map(|remedy| paste_remedy(remedy, options))
         .collect();
     Advice {
-        means: tr!("The paste comes only to {hot}: {share} of its starch cooks.",
+        means: tr!(
+            "The paste comes only to {hot}: {share} of its starch cooks.",
             hot = hot,
-            share = share)
+            share = share
+        )
         .into(),
         to_do: format!("{}.", begun(&ways.join(tr!(", or ")))).into(),
         source: text(SOURCE).into(),
@@ -40,36 +44,47 @@ pub fn paste(cooked: &CookedPaste, manner: FormatOptions) -> Advice {
 
 /// One thing that mends a paste, to be put into a sentence.
 #[must_use]
-pub fn paste_remedy(remedy: &PasteRemedy, manner: FormatOptions) -> String {
+pub fn paste_remedy(remedy: &PasteRemedy, options: FormatOptions) -> String {
     match *remedy {
         PasteRemedy::WarmBowl { to } => {
-            tr!("warm the bowl to {value} first", value = format::temperature(to, manner))
+            tr!(
+                "warm the bowl to {value} first",
+                value = format::temperature(to, options)
+            )
         }
         PasteRemedy::MoreHeat { liquid } => {
-            tr!("pour {value} more, boiling, for its heat",
-                value = format::mass(liquid, manner))
+            tr!(
+                "pour {value} more, boiling, for its heat",
+                value = format::mass(liquid, options)
+            )
         }
-        PasteRemedy::MoreWater { liquid } => tr!("pour {value} more, for the starch lacks water",
-            value = format::mass(liquid, manner)),
-        PasteRemedy::Stove { to, .. } => tr!("finish it on the stove, stirring, to {value}",
-            value = format::temperature(to, manner)),
+        PasteRemedy::MoreWater { liquid } => tr!(
+            "pour {value} more, for the starch lacks water",
+            value = format::mass(liquid, options)
+        ),
+        PasteRemedy::Stove { to, .. } => tr!(
+            "finish it on the stove, stirring, to {value}",
+            value = format::temperature(to, options)
+        ),
     }
 }
 
 /// How one flour fares, and what holds it back.
 #[must_use]
-pub fn flour_cooks(flour: &CookedFlour, manner: FormatOptions) -> String {
+pub fn flour_cooks(flour: &CookedFlour, options: FormatOptions) -> String {
     let cooks = flour.grain.cooks();
-    let range = format::temperature_range(cooks.begins, cooks.ends, manner);
+    let range = format::temperature_range(cooks.begins, cooks.ends, options);
     let why = match flour.limit {
         Limit::None => tr!("all of it cooks").to_owned(),
         Limit::Temperature => tr!("it is not hot enough for the rest").to_owned(),
         Limit::Water => tr!("there is too little water for the rest").to_owned(),
     };
-    tr!("{first}: {second} cooked. {third} starch cooks at {range}; {why}.",
+    tr!(
+        "{first}: {second} cooked. {third} starch cooks at {range}; {why}.",
         first = flour.of,
-        second = format::share(flour.cooked, manner),
+        second = format::share(flour.cooked, options),
         third = begun(name::grain(flour.grain)),
         range = range,
-        why = why)
+        why = why
+    )
 }

@@ -1,30 +1,41 @@
 //! One thing that can be done for a dough's temperature.
 
 use crate::engine::heat::{DoughRemedy, DoughStep};
-use crate::text::{format_options::FormatOptions, tr, format};
+use crate::text::{format, format_options::FormatOptions, tr};
 
 /// What to do, to be put into a sentence: "mix about 4 min longer". `standing` names what can
 /// stand out.
 #[must_use]
-pub fn step(step: DoughStep, standing: &str, manner: FormatOptions) -> String {
-    let degrees = |at| format::temperature(at, manner);
+pub fn step(step: DoughStep, standing: &str, options: FormatOptions) -> String {
+    let degrees = |at| format::temperature(at, options);
     match step {
         DoughStep::StandOut { minutes } => {
-            let about = format::about_minutes(minutes, manner);
-            tr!("let {standing} stand out for {about} first",
+            let about = format::about_minutes(minutes, options);
+            tr!(
+                "let {standing} stand out for {about} first",
                 standing = standing,
-                about = about)
+                about = about
+            )
         }
         DoughStep::MixLonger { minutes } => {
-            tr!("mix about {value} longer", value = format::minutes(minutes, manner))
+            tr!(
+                "mix about {value} longer",
+                value = format::minutes(minutes, options)
+            )
         }
         DoughStep::MixShorter { minutes } => {
-            tr!("mix about {value} less", value = format::minutes(minutes, manner))
+            tr!(
+                "mix about {value} less",
+                value = format::minutes(minutes, options)
+            )
         }
         DoughStep::WarmBowl { to } => tr!("warm the bowl to {value}", value = degrees(to)),
         DoughStep::WarmFlour { to } => tr!("warm the flour to {value}", value = degrees(to)),
         DoughStep::Ice { ice } => {
-            tr!("put in {value} of the water as ice", value = format::mass(ice, manner))
+            tr!(
+                "put in {value} of the water as ice",
+                value = format::mass(ice, options)
+            )
         }
         DoughStep::ChillFlour { to } => tr!("chill the flour to {value}", value = degrees(to)),
         DoughStep::ChillBowl { to } => tr!("chill the bowl to {value}", value = degrees(to)),
@@ -33,12 +44,20 @@ pub fn step(step: DoughStep, standing: &str, manner: FormatOptions) -> String {
 
 /// What to do and what it reaches, as a sentence of its own.
 #[must_use]
-pub fn remedy(remedy: &DoughRemedy, standing: &str, manner: FormatOptions) -> String {
-    let step = super::super::chart::begun(&step(remedy.step, standing, manner));
-    let reaches = format::temperature(remedy.reaches, manner);
+pub fn remedy(remedy: &DoughRemedy, standing: &str, options: FormatOptions) -> String {
+    let step = super::super::chart::begun(&step(remedy.step, standing, options));
+    let reaches = format::temperature(remedy.reaches, options);
     if remedy.enough {
-        tr!("{step}: that brings the dough to {reaches}.", step = step, reaches = reaches)
+        tr!(
+            "{step}: that brings the dough to {reaches}.",
+            step = step,
+            reaches = reaches
+        )
     } else {
-        tr!("{step}: that brings it only to {reaches}.", step = step, reaches = reaches)
+        tr!(
+            "{step}: that brings it only to {reaches}.",
+            step = step,
+            reaches = reaches
+        )
     }
 }

@@ -1,7 +1,7 @@
 //! What the ways of asking for a batch are called.
 
 use crate::engine::batch::{BatchTarget, Way};
-use crate::text::{format_options::FormatOptions, tr, format};
+use crate::text::{format, format_options::FormatOptions, tr};
 
 /// What a way of asking is called.
 #[must_use]
@@ -24,38 +24,53 @@ pub fn way(way: Way) -> &'static str {
 
 /// What is wanted, in words: "9 pieces of 70 g".
 #[must_use]
-pub fn wanted(wanted: &BatchTarget, manner: FormatOptions) -> String {
+pub fn wanted(wanted: &BatchTarget, options: FormatOptions) -> String {
     match wanted {
-        BatchTarget::Times(factor) => tr!("{value} the formula", value = format::factor(*factor, manner)),
-        BatchTarget::Dough(mass) => tr!("{value} of dough", value = format::mass(*mass, manner)),
+        BatchTarget::Times(factor) => tr!(
+            "{value} the formula",
+            value = format::factor(*factor, options)
+        ),
+        BatchTarget::Dough(mass) => tr!("{value} of dough", value = format::mass(*mass, options)),
         BatchTarget::Pieces { count, each } => {
-            let pieces = counted(count.get(), tr!("piece"), tr!("pieces"), manner);
-            tr!("{pieces} of {value}", pieces = pieces, value = format::mass(*each, manner))
+            let pieces = counted(count.get(), tr!("piece"), tr!("pieces"), options);
+            tr!(
+                "{pieces} of {value}",
+                pieces = pieces,
+                value = format::mass(*each, options)
+            )
         }
         BatchTarget::FlourOnHand(mass) => {
-            tr!("as much as {value} of flour makes", value = format::mass(*mass, manner))
+            tr!(
+                "as much as {value} of flour makes",
+                value = format::mass(*mass, options)
+            )
         }
         BatchTarget::OnHand { mass, .. } => {
-            tr!("as much as {value} on hand makes", value = format::mass(*mass, manner))
+            tr!(
+                "as much as {value} on hand makes",
+                value = format::mass(*mass, options)
+            )
         }
         BatchTarget::Class {
             students,
             loaves,
             loaf,
         } => {
-            let students = counted(students.get(), tr!("student"), tr!("students"), manner);
-            let loaves = counted(loaves.get(), tr!("loaf"), tr!("loaves"), manner);
-            let each = format::mass(*loaf, manner);
-            tr!("{students}, {loaves} each, {each} of dough a loaf",
+            let students = counted(students.get(), tr!("student"), tr!("students"), options);
+            let loaves = counted(loaves.get(), tr!("loaf"), tr!("loaves"), options);
+            let each = format::mass(*loaf, options);
+            tr!(
+                "{students}, {loaves} each, {each} of dough a loaf",
                 students = students,
                 loaves = loaves,
-                each = each)
+                each = each
+            )
         }
     }
 }
 
 /// A number with its noun.
-fn counted(count: u16, one: &str, several: &str, manner: FormatOptions) -> String {
+fn counted(count: u16, one: &str, several: &str, options: FormatOptions) -> String {
     let noun = if count == 1 { one } else { several };
-    format!("{}\u{A0}{noun}", format::count(count, manner))
+    format!("{}\u{A0}{noun}", format::count(count, options))
 }

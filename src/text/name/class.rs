@@ -9,7 +9,7 @@ use crate::text::tr;
 #[must_use]
 pub fn tin_kind(kind: TinKind) -> &'static str {
     match kind {
-        TinKind::SharedFormula => tr!("Loaf tin"),
+        TinKind::Loaf => tr!("Loaf tin"),
         TinKind::Round => tr!("Round tin"),
         TinKind::Ring => tr!("Ring tin"),
         TinKind::Cups => tr!("Tin of cups"),

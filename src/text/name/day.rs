@@ -60,9 +60,17 @@ pub fn step_at(at: StepAt, formula: &Formula) -> String {
         | StepKind::MixPreferment
         | StepKind::StandPreferment
         | StepKind::ChillPreferment => of_part(at, formula, plain),
-        StepKind::Bake => tr!("{plain}, phase {value}", plain = plain, value = u32::from(at.of) + 1),
+        StepKind::Bake => tr!(
+            "{plain}, phase {value}",
+            plain = plain,
+            value = u32::from(at.of) + 1
+        ),
         StepKind::LaterDough | StepKind::LaterProof | StepKind::Refill | StepKind::LaterBake => {
-            tr!("Load {first}: {second}", first = at.of, second = plain.to_lowercase())
+            tr!(
+                "Load {first}: {second}",
+                first = at.of,
+                second = plain.to_lowercase()
+            )
         }
         StepKind::WarmUp
         | StepKind::Mix

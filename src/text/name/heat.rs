@@ -4,7 +4,7 @@ use std::borrow::Cow;
 
 use crate::engine::chocolate::Lumps;
 use crate::engine::heat::{Grain, HeatFrom, Material, RuleSet, Shape};
-use crate::text::{language::told, tr};
+use crate::text::{language::tr_dynamic, tr};
 
 /// What a material is called.
 #[must_use]
@@ -26,7 +26,7 @@ pub fn called(name: &str) -> Cow<'_, str> {
     if name.trim().is_empty() {
         tr!("without a name").into()
     } else {
-        told(name)
+        tr_dynamic(name)
     }
 }
 

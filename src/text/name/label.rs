@@ -1,6 +1,6 @@
 //! What the lines of a packet's label and the parts of a food are called.
 
-use crate::engine::ingredients::{LabelLine, Part};
+use crate::engine::ingredients::{Constituent, LabelLine};
 use crate::text::tr;
 
 /// What a line of a label is called.
@@ -23,18 +23,18 @@ pub fn label_line(line: LabelLine) -> &'static str {
 
 /// What a part of a food is called.
 #[must_use]
-pub fn component(component: Part) -> &'static str {
+pub fn component(component: Constituent) -> &'static str {
     match component {
-        Part::Water => tr!("Water"),
-        Part::Protein => tr!("Protein"),
-        Part::Fat => tr!("Fat"),
-        Part::Saturates => tr!("Saturated fat"),
-        Part::Carbohydrate => tr!("Carbohydrate, fibre included"),
-        Part::Sugars => tr!("Sugars"),
-        Part::Starch => tr!("Starch"),
-        Part::Fibre => tr!("Fibre"),
-        Part::Ash => tr!("Minerals (ash)"),
-        Part::Sodium => tr!("Sodium"),
-        Part::Alcohol => tr!("Alcohol"),
+        Constituent::Water => tr!("Water"),
+        Constituent::Protein => tr!("Protein"),
+        Constituent::Fat => tr!("Fat"),
+        Constituent::Saturates => tr!("Saturated fat"),
+        Constituent::Carbohydrate => tr!("Carbohydrate, fibre included"),
+        Constituent::Sugars => tr!("Sugars"),
+        Constituent::Starch => tr!("Starch"),
+        Constituent::Fibre => tr!("Fibre"),
+        Constituent::Ash => tr!("Minerals (ash)"),
+        Constituent::Sodium => tr!("Sodium"),
+        Constituent::Alcohol => tr!("Alcohol"),
     }
 }

@@ -9,8 +9,8 @@ use crate::text::format_options::FormatOptions;
 ///
 /// # Errors
 /// [`ReadError`] saying what is in the way.
-pub fn money(text: &str, manner: FormatOptions) -> Result<Money, ReadError> {
-    let (figure, _) = one_above_zero(text, Measure::Times, manner)?;
+pub fn money(text: &str, options: FormatOptions) -> Result<Money, ReadError> {
+    let (figure, _) = one_above_zero(text, Measure::Times, options)?;
     Money::from_amount(figure).map_err(|_| ReadError::TooManyDigits { most: 9 })
 }
 
@@ -18,8 +18,8 @@ pub fn money(text: &str, manner: FormatOptions) -> Result<Money, ReadError> {
 ///
 /// # Errors
 /// [`ReadError`] saying what is in the way.
-pub fn room(text: &str, manner: FormatOptions) -> Result<SpecificVolume, ReadError> {
-    let (figure, _) = one_above_zero(text, Measure::Times, manner)?;
+pub fn room(text: &str, options: FormatOptions) -> Result<SpecificVolume, ReadError> {
+    let (figure, _) = one_above_zero(text, Measure::Times, options)?;
     SpecificVolume::from_cubic_centimetres_per_gram(figure).map_err(|out| {
         let limit = |bound: f64| Limit::Times(Factor::from_number(bound).unwrap_or_default());
         if figure > *out.range.end() {

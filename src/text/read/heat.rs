@@ -17,11 +17,11 @@ use crate::text::{
 ///
 /// # Errors
 /// [`ReadError`] saying what is in the way.
-pub fn minutes(text: &str, manner: FormatOptions) -> Result<Minutes, ReadError> {
+pub fn minutes(text: &str, options: FormatOptions) -> Result<Minutes, ReadError> {
     let mut sum = 0.0;
     let mut unit_before = f64::INFINITY;
     for piece in &not_below_zero(text)? {
-        let figure = number(&piece.number, manner.numbers)?;
+        let figure = number(&piece.number, options.numbers)?;
         let in_one =
             if let UnitBehind::Minutes(in_one) = UnitBehind::wanted(&piece.unit, Measure::Time)? {
                 in_one
@@ -41,12 +41,12 @@ pub fn minutes(text: &str, manner: FormatOptions) -> Result<Minutes, ReadError> 
 ///
 /// # Errors
 /// [`ReadError`] saying what is in the way.
-pub fn thickness(text: &str, manner: FormatOptions) -> Result<Length, ReadError> {
-    let (figure, unit) = one_above_zero(text, Measure::Length, manner)?;
+pub fn thickness(text: &str, options: FormatOptions) -> Result<Length, ReadError> {
+    let (figure, unit) = one_above_zero(text, Measure::Length, options)?;
     let in_one = if let UnitBehind::Metres(in_one) = unit {
         in_one
     } else {
-        ThicknessUnit::of(manner.units).metres()
+        ThicknessUnit::of(options.units).metres()
     };
     Length::from_metres(figure * in_one)
         .map_err(|out| outside(&out, Length::from_metres, Limit::Length))
@@ -56,14 +56,14 @@ pub fn thickness(text: &str, manner: FormatOptions) -> Result<Length, ReadError>
 ///
 /// # Errors
 /// [`ReadError`] saying what is in the way.
-pub fn altitude(text: &str, manner: FormatOptions) -> Result<Altitude, ReadError> {
+pub fn altitude(text: &str, options: FormatOptions) -> Result<Altitude, ReadError> {
     let typed = typed(text)?;
     let sign = if typed.minus { -1.0 } else { 1.0 };
-    let (figure, unit) = one(typed, Measure::Length, manner)?;
+    let (figure, unit) = one(typed, Measure::Length, options)?;
     let in_one = if let UnitBehind::Metres(in_one) = unit {
         in_one
     } else {
-        HeightUnit::of(manner.units).metres()
+        HeightUnit::of(options.units).metres()
     };
     Altitude::from_metres(sign * figure * in_one)
         .map_err(|out| outside(&out, Altitude::from_metres, Limit::Altitude))
@@ -73,8 +73,8 @@ pub fn altitude(text: &str, manner: FormatOptions) -> Result<Altitude, ReadError
 ///
 /// # Errors
 /// [`ReadError`] saying what is in the way.
-pub fn pressure(text: &str, manner: FormatOptions) -> Result<Pressure, ReadError> {
-    let (figure, unit) = one_above_zero(text, Measure::Pressure, manner)?;
+pub fn pressure(text: &str, options: FormatOptions) -> Result<Pressure, ReadError> {
+    let (figure, unit) = one_above_zero(text, Measure::Pressure, options)?;
     let in_one = if let UnitBehind::Hectopascals(in_one) = unit {
         in_one
     } else {
@@ -88,8 +88,8 @@ pub fn pressure(text: &str, manner: FormatOptions) -> Result<Pressure, ReadError
 ///
 /// # Errors
 /// [`ReadError`] saying what is in the way.
-pub fn warming_rate(text: &str, manner: FormatOptions) -> Result<WarmingRate, ReadError> {
-    let kelvin = degrees(text, manner)?;
+pub fn warming_rate(text: &str, options: FormatOptions) -> Result<WarmingRate, ReadError> {
+    let kelvin = degrees(text, options)?;
     WarmingRate::from_kelvin_per_minute(kelvin)
         .map_err(|out| outside(&out, WarmingRate::from_kelvin_per_minute, Limit::Rate))
 }
@@ -98,7 +98,7 @@ pub fn warming_rate(text: &str, manner: FormatOptions) -> Result<WarmingRate, Re
 ///
 /// # Errors
 /// [`ReadError`] saying what is in the way.
-pub fn degrees_lost(text: &str, manner: FormatOptions) -> Result<TemperatureChange, ReadError> {
+pub fn degrees_lost(text: &str, options: FormatOptions) -> Result<TemperatureChange, ReadError> {
     let most = 60.0;
     let from = |kelvin: f64| {
         if kelvin <= most {
@@ -110,17 +110,17 @@ pub fn degrees_lost(text: &str, manner: FormatOptions) -> Result<TemperatureChan
             })
         }
     };
-    let kelvin = degrees(text, manner)?;
+    let kelvin = degrees(text, options)?;
     from(kelvin).map_err(|out| outside(&out, TemperatureChange::from_kelvin, Limit::Degrees))
 }
 
 /// Degrees of a scale, as kelvin.
-fn degrees(text: &str, manner: FormatOptions) -> Result<f64, ReadError> {
-    let (figure, unit) = one_above_zero(text, Measure::Temperature, manner)?;
+fn degrees(text: &str, options: FormatOptions) -> Result<f64, ReadError> {
+    let (figure, unit) = one_above_zero(text, Measure::Temperature, options)?;
     let scale = if let UnitBehind::Degrees(scale) = unit {
         scale
     } else {
-        manner.units.temperature
+        options.units.temperature
     };
     Ok(match scale {
         TemperatureUnit::Celsius => figure,

@@ -102,7 +102,7 @@ fn decimal(text: &str, style: NumberStyle) -> Result<String, ReadError> {
     let Some((components, wholes)) = groups.split_last() else {
         return Err(ReadError::NotANumber);
     };
-    let point = format!("{}.{parts}", wholes.concat());
+    let point = format!("{}.{components}", wholes.concat());
     if earlier.is_empty() {
         let other_mark = *last != style.decimal && *last != '٫';
         let leads = wholes.first().is_some_and(|first| !first.starts_with('0'));

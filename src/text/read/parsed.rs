@@ -92,7 +92,7 @@ mod tests {
             for place in 0..=digits.len() {
                 let (wholes, components) = digits.split_at(place);
                 for power in ["", "e-9", "e+7", "e3"] {
-                    let text = format!("{wholes}.{parts}{power}");
+                    let text = format!("{wholes}.{components}{power}");
                     assert_eq!(
                         parsed(&text).unwrap().to_bits(),
                         text.parse::<f64>().unwrap().to_bits(),

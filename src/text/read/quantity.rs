@@ -17,16 +17,16 @@ const PERCENT: RangeInclusive<f64> = 0.0..=10_000.0;
 ///
 /// # Errors
 /// [`ReadError`] saying what is in the way.
-pub fn mass(text: &str, manner: FormatOptions) -> Result<Mass, ReadError> {
+pub fn mass(text: &str, options: FormatOptions) -> Result<Mass, ReadError> {
     let mut grams = 0.0;
     let mut unit_before = f64::INFINITY;
     let pieces = not_below_zero(text)?;
     let several = pieces.len() > 1;
     for piece in &pieces {
-        let figure = number(&piece.number, manner.numbers)?;
+        let figure = number(&piece.number, options.numbers)?;
         let in_one = match UnitBehind::wanted(&piece.unit, Measure::Mass) {
             Ok(UnitBehind::Grams(grams)) => grams,
-            Ok(_) if !several => manner.units.mass.grams(),
+            Ok(_) if !several => options.units.mass.grams(),
             Err(error) if !several => return Err(error),
             Ok(_) | Err(_) => return Err(ReadError::TwoNumbers),
         };
@@ -43,8 +43,8 @@ pub fn mass(text: &str, manner: FormatOptions) -> Result<Mass, ReadError> {
 ///
 /// # Errors
 /// [`ReadError`] saying what is in the way.
-pub fn share(text: &str, manner: FormatOptions) -> Result<Share, ReadError> {
-    let (figure, _) = one_above_zero(text, Measure::Share, manner)?;
+pub fn share(text: &str, options: FormatOptions) -> Result<Share, ReadError> {
+    let (figure, _) = one_above_zero(text, Measure::Share, options)?;
     within(figure, PERCENT)
         .and_then(Share::from_percent)
         .map_err(|out| outside(&out, Share::from_percent, Limit::Share))
@@ -54,14 +54,14 @@ pub fn share(text: &str, manner: FormatOptions) -> Result<Share, ReadError> {
 ///
 /// # Errors
 /// [`ReadError`] saying what is in the way.
-pub fn temperature(text: &str, manner: FormatOptions) -> Result<Temperature, ReadError> {
+pub fn temperature(text: &str, options: FormatOptions) -> Result<Temperature, ReadError> {
     let typed = typed(text)?;
     let minus = typed.minus;
-    let (figure, unit) = one(typed, Measure::Temperature, manner)?;
+    let (figure, unit) = one(typed, Measure::Temperature, options)?;
     let scale = if let UnitBehind::Degrees(scale) = unit {
         scale
     } else {
-        manner.units.temperature
+        options.units.temperature
     };
     let figure = if minus { -figure } else { figure };
     scale
@@ -73,8 +73,8 @@ pub fn temperature(text: &str, manner: FormatOptions) -> Result<Temperature, Rea
 ///
 /// # Errors
 /// [`ReadError`] saying what is in the way.
-pub fn factor(text: &str, manner: FormatOptions) -> Result<Factor, ReadError> {
-    let (figure, _) = one_above_zero(text, Measure::Times, manner)?;
+pub fn factor(text: &str, options: FormatOptions) -> Result<Factor, ReadError> {
+    let (figure, _) = one_above_zero(text, Measure::Times, options)?;
     Factor::from_number(figure).map_err(|out| outside(&out, Factor::from_number, Limit::Times))
 }
 
@@ -82,8 +82,8 @@ pub fn factor(text: &str, manner: FormatOptions) -> Result<Factor, ReadError> {
 ///
 /// # Errors
 /// [`ReadError`] saying what is in the way.
-pub fn count(text: &str, manner: FormatOptions) -> Result<NonZeroU16, ReadError> {
-    let (figure, _) = one_above_zero(text, Measure::Count, manner)?;
+pub fn count(text: &str, options: FormatOptions) -> Result<NonZeroU16, ReadError> {
+    let (figure, _) = one_above_zero(text, Measure::Count, options)?;
     if figure > f64::from(u16::MAX) {
         return Err(ReadError::TooLarge {
             most: Limit::Count(u16::MAX),
@@ -105,10 +105,10 @@ pub fn count(text: &str, manner: FormatOptions) -> Result<NonZeroU16, ReadError>
 ///
 /// # Errors
 /// [`ReadError`] saying what is in the way.
-pub fn division(text: &str, manner: FormatOptions) -> Result<Division, ReadError> {
+pub fn division(text: &str, options: FormatOptions) -> Result<Division, ReadError> {
     let in_grams = FormatOptions {
         units: Units::default(),
-        ..manner
+        ..options
     };
     let typed = mass(text, in_grams)?;
     Division::from_mass(typed).map_err(|_| ReadError::NoSuchDivision)
@@ -118,8 +118,8 @@ pub fn division(text: &str, manner: FormatOptions) -> Result<Division, ReadError
 ///
 /// # Errors
 /// [`ReadError`] saying what is in the way.
-pub fn viscosity(text: &str, manner: FormatOptions) -> Result<Viscosity, ReadError> {
-    let (figure, unit) = one_above_zero(text, Measure::Thickness, manner)?;
+pub fn viscosity(text: &str, options: FormatOptions) -> Result<Viscosity, ReadError> {
+    let (figure, unit) = one_above_zero(text, Measure::Thickness, options)?;
     let in_one = if let UnitBehind::PascalSeconds(in_one) = unit {
         in_one
     } else {
@@ -167,24 +167,24 @@ pub(super) fn not_below_zero(text: &str) -> Result<Vec<Piece>, ReadError> {
 pub(super) fn one_above_zero(
     text: &str,
     wanted: Measure,
-    manner: FormatOptions,
+    options: FormatOptions,
 ) -> Result<(f64, UnitBehind), ReadError> {
     let typed = typed(text)?;
     if typed.minus {
         return Err(ReadError::Minus);
     }
-    one(typed, wanted, manner)
+    one(typed, wanted, options)
 }
 
 /// The one number of a text, with its unit.
 pub(super) fn one(
     typed: Typed,
     wanted: Measure,
-    manner: FormatOptions,
+    options: FormatOptions,
 ) -> Result<(f64, UnitBehind), ReadError> {
     let [piece] = typed.pieces.as_slice() else {
         return Err(ReadError::TwoNumbers);
     };
     let unit = UnitBehind::wanted(&piece.unit, wanted)?;
-    Ok((number(&piece.number, manner.numbers)?, unit))
+    Ok((number(&piece.number, options.numbers)?, unit))
 }

@@ -25,16 +25,18 @@ pub enum CodeView {
 
 /// The square code of a sheet whose link is `whole`.
 #[must_use]
-pub fn code(sheet: &Sheet, whole: &str, manner: FormatOptions) -> CodeView {
+pub fn code(sheet: &Sheet, whole: &str, options: FormatOptions) -> CodeView {
     match square_code(whole) {
         Ok(code) => CodeView::Drawn {
             svg: svg(&code),
-            says: tr!("A square code that holds the link to “{value}”. A phone’s camera opens it.",
-                value = sheet.name),
+            says: tr!(
+                "A square code that holds the link to “{value}”. A phone’s camera opens it.",
+                value = sheet.name
+            ),
             code,
         },
         Err(error) => CodeView::TooLong {
-            says: error.sentence(manner),
+            says: error.sentence(options),
         },
     }
 }

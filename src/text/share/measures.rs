@@ -29,6 +29,6 @@ fn count(quarters: u32) -> String {
     if wholes == 0 {
         component.to_owned()
     } else {
-        format!("{wholes}{part}")
+        format!("{wholes}{component}")
     }
 }

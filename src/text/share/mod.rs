@@ -13,7 +13,7 @@ pub use code::{CodeView, code};
 pub use fit::{Density, Fit, Paper, code_side};
 pub use measures::about;
 pub use paper::{BenchCard, ClassSheet, SheetRow, before_printing, bench_card, class_sheet};
-pub use recipe::{RecipeView, ImportedLine, recipe};
+pub use recipe::{ImportedLine, RecipeView, recipe};
 pub use shortened::{Shortened, shortened};
 pub use steps::steps;
 pub use text::{markdown, plain_text};

@@ -9,8 +9,8 @@ use crate::sheet::{Pantry, Sheet};
 use crate::text::{
     caution::LOCAL_RULES,
     class::{ClassView, PartLines, allergens},
-    language::text,
     format_options::FormatOptions,
+    language::text,
     name, tr, weighing,
 };
 
@@ -50,9 +50,9 @@ pub fn bench_card(
     rounded: &Rounded,
     pantry: &Pantry,
     code: Option<&SquareCode>,
-    manner: FormatOptions,
+    options: FormatOptions,
 ) -> BenchCard {
-    let parts = weighed(sheet, rounded, manner);
+    let parts = weighed(sheet, rounded, options);
     let steps: Vec<(String, Vec<String>)> = sheet
         .formula
         .parts
@@ -66,10 +66,10 @@ pub fn bench_card(
         made: format!(
             "{}, {}",
             name::bread(sheet.bread),
-            weigh::pieces(&scaled.pieces, manner)
+            weighing::pieces(&scaled.pieces, options)
         ),
         allergens: allergens(&sheet.formula, &marks, LabelLaw::Eu).says,
-        cautions: all_cautions(sheet, manner),
+        cautions: all_cautions(sheet, options),
         code: code.map(on_paper),
         fit: ROOMY,
         parts,
@@ -86,7 +86,7 @@ fn on_paper(code: &SquareCode) -> String {
     svg(code).replacen("<svg ", &size, 1)
 }
 
-fn weighed(sheet: &Sheet, rounded: &Rounded, manner: FormatOptions) -> Vec<PartLines> {
+fn weighed(sheet: &Sheet, rounded: &Rounded, options: FormatOptions) -> Vec<PartLines> {
     let numbered = sheet.formula.parts.iter().enumerate();
     let all = numbered.map(|(at, part)| PartLines {
         name: part.name.clone(),
@@ -96,7 +96,7 @@ fn weighed(sheet: &Sheet, rounded: &Rounded, manner: FormatOptions) -> Vec<PartL
             .filter(|line| line.at.part == at)
             .filter_map(|line| {
                 let food = &rounded.formula.line(line.at)?.food;
-                Some((name::food(food), weigh::line(line, manner).shows))
+                Some((name::food(food), weighing::line(line, options).shows))
             })
             .collect(),
     });
@@ -104,8 +104,8 @@ fn weighed(sheet: &Sheet, rounded: &Rounded, manner: FormatOptions) -> Vec<PartL
 }
 
 /// Every caution that belongs to a part, once, and who decides.
-fn all_cautions(sheet: &Sheet, manner: FormatOptions) -> Vec<String> {
-    let mut all = cautions(sheet, manner);
+fn all_cautions(sheet: &Sheet, options: FormatOptions) -> Vec<String> {
+    let mut all = cautions(sheet, options);
     all.push(text(LOCAL_RULES).to_owned());
     all
 }
@@ -118,15 +118,23 @@ pub fn before_printing(card: Option<&BenchCard>, sheet: Option<&ClassSheet>) -> 
     };
     let mut said = Vec::new();
     if !card.fit.one_page {
-        said.push(tr!("So many ingredients take more than one page for the bench, however small they are set."));
+        said.push(tr!(
+            "So many ingredients take more than one page for the bench, however small they are set."
+        ));
     } else if card.fit.paper == Paper::A4 {
-        said.push(tr!("So many ingredients do not fit A5: the bench card is set for A4 or Letter."));
+        said.push(tr!(
+            "So many ingredients do not fit A5: the bench card is set for A4 or Letter."
+        ));
     }
     if !sheet.fit.one_page {
-        said.push(tr!("So many ingredients take more than one page for the class, however small they are set."));
+        said.push(tr!(
+            "So many ingredients take more than one page for the class, however small they are set."
+        ));
     }
     if card.code.is_none() {
-        said.push(tr!("The link is too long for a square code, so paper carries none. Make it shorter above."));
+        said.push(tr!(
+            "The link is too long for a square code, so paper carries none. Make it shorter above."
+        ));
     }
     said
 }
@@ -175,7 +183,7 @@ pub fn class_sheet(
     told: &ClassView,
     pantry: &Pantry,
     code: Option<&SquareCode>,
-    manner: FormatOptions,
+    options: FormatOptions,
 ) -> ClassSheet {
     let mut columns: Vec<String> = told
         .benches
@@ -193,7 +201,7 @@ pub fn class_sheet(
         class: told.title.clone(),
         columns,
         allergens: allergens(&sheet.formula, &marks, LabelLaw::Eu).says,
-        cautions: all_cautions(sheet, manner),
+        cautions: all_cautions(sheet, options),
         code: code.map(on_paper),
         fit: ROOMY,
         tables: side_by_side(rows),
@@ -226,11 +234,8 @@ fn rows(told: &ClassView) -> Vec<SheetRow> {
                 let found = parts.get(at).and_then(|part| part.lines.get(line));
                 found.map(|(_, shows)| shows.clone()).unwrap_or_default()
             };
-            let mut cells: Vec<String> = told
-                .benches
-                .iter()
-                .map(|bench| of(&bench.parts))
-                .collect();
+            let mut cells: Vec<String> =
+                told.benches.iter().map(|bench| of(&bench.parts)).collect();
             cells.push(total.clone());
             rows.push(SheetRow {
                 begins: (line == 0).then(|| part.name.clone()),

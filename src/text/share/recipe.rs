@@ -2,7 +2,7 @@
 
 use crate::engine::ingredients::Food;
 use crate::sheet::interchange::{Amount, Found, ReadRecipe, Understood};
-use crate::text::{Trouble, format_options::FormatOptions, name, tr, format};
+use crate::text::{Trouble, format, format_options::FormatOptions, name, tr};
 
 /// A line of the recipe and what became of it.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -30,12 +30,12 @@ pub struct RecipeView {
 
 /// What became of each line of a recipe.
 #[must_use]
-pub fn recipe(read: &ReadRecipe, manner: FormatOptions) -> RecipeView {
+pub fn recipe(read: &ReadRecipe, options: FormatOptions) -> RecipeView {
     let lines: Vec<ImportedLine> = read
         .lines
         .iter()
         .map(|line| {
-            let (says, taken, approximate) = told(&line.understood, manner);
+            let (says, taken, approximate) = told(&line.understood, options);
             let text = line.text.clone();
             ImportedLine {
                 text,
@@ -46,32 +46,36 @@ pub fn recipe(read: &ReadRecipe, manner: FormatOptions) -> RecipeView {
         })
         .collect();
     RecipeView {
-        title: title(&lines, manner),
+        title: title(&lines, options),
         left_out: left_out(read),
         lines,
     }
 }
 
-fn title(lines: &[ImportedLine], manner: FormatOptions) -> String {
+fn title(lines: &[ImportedLine], options: FormatOptions) -> String {
     let count = |wanted: &dyn Fn(&ImportedLine) -> bool| {
         let found = lines.iter().filter(|line| wanted(line)).count();
         u32::try_from(found).unwrap_or(u32::MAX)
     };
     let taken = count(&|line| line.taken);
     let about = count(&|line| line.approximate);
-    let whole = tr!("{first} of {second} lines were understood",
-        first = format::count(taken, manner),
-        second = format::count(count(&|_| true), manner));
+    let whole = tr!(
+        "{first} of {second} lines were understood",
+        first = format::count(taken, options),
+        second = format::count(count(&|_| true), options)
+    );
     if about == 0 {
         format!("{whole}.")
     } else {
-        tr!("{whole}, {value} of them only about: weigh those once.",
+        tr!(
+            "{whole}, {value} of them only about: weigh those once.",
             whole = whole,
-            value = format::count(about, manner))
+            value = format::count(about, options)
+        )
     }
 }
 
-fn told(understood: &Understood, manner: FormatOptions) -> (String, bool, bool) {
+fn told(understood: &Understood, options: FormatOptions) -> (String, bool, bool) {
     match understood {
         Understood::Heading(heading) => {
             let kind = name::part_kind(heading.kind).to_lowercase();
@@ -83,38 +87,47 @@ fn told(understood: &Understood, manner: FormatOptions) -> (String, bool, bool) 
         }
         Understood::Line(_, found) => {
             let approximate = found.range || matches!(found.amount, Amount::Approximate { .. });
-            (line(found, manner), true, approximate)
+            (line(found, options), true, approximate)
         }
-        Understood::Not(unread) => (unread.sentence(manner), false, false),
+        Understood::Not(unread) => (unread.sentence(options), false, false),
     }
 }
 
-fn line(found: &Found, manner: FormatOptions) -> String {
+fn line(found: &Found, options: FormatOptions) -> String {
     let food = match &found.food {
-        Food::Own(own) => tr!("{value}, an ingredient of your own without figures yet",
-            value = own.name),
+        Food::Own(own) => tr!(
+            "{value}, an ingredient of your own without figures yet",
+            value = own.name
+        ),
         Food::Listed(_) => name::food(&found.food),
     };
-    let mass = format::mass(found.mass, manner);
+    let mass = format::mass(found.mass, options);
     let range = if found.range {
         tr!(" The middle of the range was taken.")
     } else {
         ""
     };
     match found.amount {
-        Amount::Weighed => tr!("{mass} of {food}.{range}", mass = mass, food = food, range = range),
+        Amount::Weighed => tr!(
+            "{mass} of {food}.{range}",
+            mass = mass,
+            food = food,
+            range = range
+        ),
         Amount::Approximate { count, unit, each } => {
             let (one, several) = name::measure(unit);
             let noun = if count > 1.0 { several } else { one };
-            let count = format::significant(count, 3, manner.numbers);
-            let each = format::mass(each, manner);
-            tr!("About {mass} of {food}: {count} {noun} at {each} each (USDA, table of weights).{range}",
+            let count = format::significant(count, 3, options.numbers);
+            let each = format::mass(each, options);
+            tr!(
+                "About {mass} of {food}: {count} {noun} at {each} each (USDA, table of weights).{range}",
                 mass = mass,
                 food = food,
                 count = count,
                 noun = noun,
                 each = each,
-                range = range)
+                range = range
+            )
         }
     }
 }
@@ -125,7 +138,10 @@ fn left_out(read: &ReadRecipe) -> Option<String> {
         left.push(tr!("The note was too long and was cut short.").to_owned());
     }
     if !read.unused.is_empty() {
-        left.push(tr!("Not taken over: {value}.", value = read.unused.join(tr!(", "))));
+        left.push(tr!(
+            "Not taken over: {value}.",
+            value = read.unused.join(tr!(", "))
+        ));
     }
     (!left.is_empty()).then(|| left.join(" "))
 }

@@ -3,7 +3,7 @@
 use crate::sheet::interchange::{LinkPart, Shorter, SquareCode, shorter};
 use crate::sheet::{Sheet, link};
 use crate::text::format_options::FormatOptions;
-use crate::text::{name, tr, format};
+use crate::text::{format, name, tr};
 
 /// One thing to leave out of a link, or to put back.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -23,18 +23,18 @@ pub fn shortened(
     kept: &Sheet,
     left_out: &[LinkPart],
     address: usize,
-    manner: FormatOptions,
+    options: FormatOptions,
 ) -> Vec<Shortened> {
-    let handed = left_out
-        .iter()
-        .fold(kept.clone(), |sheet, component| component.left_out_of(&sheet));
+    let handed = left_out.iter().fold(kept.clone(), |sheet, component| {
+        component.left_out_of(&sheet)
+    });
     let most = SquareCode::MOST_BYTES.saturating_sub(address);
     let is_long = link::length(&handed) > most;
     let still_in = shorter(&handed, most).into_iter();
     let still_in = still_in.map(|one| Shortened {
         component: one.component,
         is_out: false,
-        says: leave_out(one, is_long, manner),
+        says: leave_out(one, is_long, options),
     });
     let gone = left_out.iter().map(|component| {
         let others = left_out.iter().filter(|one| *one != component);
@@ -43,25 +43,33 @@ pub fn shortened(
         Shortened {
             component: *component,
             is_out: true,
-            says: tr!("Put {part} back: {more} characters more",
+            says: tr!(
+                "Put {part} back: {more} characters more",
                 part = name::link_part(*component),
-                more = counted(saved, manner)),
+                more = counted(saved, options)
+            ),
         }
     });
     still_in.chain(gone).collect()
 }
 
-fn leave_out(one: Shorter, is_long: bool, manner: FormatOptions) -> String {
-    let (component, saves) = (name::link_part(one.component), counted(one.saves, manner));
+fn leave_out(one: Shorter, is_long: bool, options: FormatOptions) -> String {
+    let (component, saves) = (name::link_part(one.component), counted(one.saves, options));
     if is_long && one.enough {
-        tr!("Leave out {part}: {saves} characters less, which is enough for a code",
+        tr!(
+            "Leave out {part}: {saves} characters less, which is enough for a code",
             part = component,
-            saves = saves)
+            saves = saves
+        )
     } else {
-        tr!("Leave out {part}: {saves} characters less", part = component, saves = saves)
+        tr!(
+            "Leave out {part}: {saves} characters less",
+            part = component,
+            saves = saves
+        )
     }
 }
 
-fn counted(count: usize, manner: FormatOptions) -> String {
-    format::count(u32::try_from(count).unwrap_or(u32::MAX), manner)
+fn counted(count: usize, options: FormatOptions) -> String {
+    format::count(u32::try_from(count).unwrap_or(u32::MAX), options)
 }

@@ -4,19 +4,19 @@ use crate::engine::formula::{Part, PartKind};
 use crate::sheet::Sheet;
 use crate::text::{
     caution::{Step, safety},
-    format_options::FormatOptions,
     chart::listed,
+    format_options::FormatOptions,
     tr,
 };
 
 /// What to do with each part, in the order of the formula: the work, then the usual cautions.
 #[must_use]
-pub fn steps(sheet: &Sheet, manner: FormatOptions) -> Vec<Vec<String>> {
+pub fn steps(sheet: &Sheet, options: FormatOptions) -> Vec<Vec<String>> {
     let parts = sheet.formula.parts.iter().zip(work(sheet));
     parts
         .map(|(part, mut steps)| {
             let cautions = of_kind(part.kind).iter();
-            steps.extend(cautions.map(|step| safety(*step, manner).sentence()));
+            steps.extend(cautions.map(|step| safety(*step, options).sentence()));
             steps
         })
         .collect()
@@ -24,26 +24,23 @@ pub fn steps(sheet: &Sheet, manner: FormatOptions) -> Vec<Vec<String>> {
 
 /// What to do with each part, without the cautions.
 pub(super) fn work(sheet: &Sheet) -> Vec<Vec<String>> {
-    let ahead =
-        |part: &&Part| matches!(part.kind, PartKind::Paste | PartKind::Preferment);
+    let ahead = |part: &&Part| matches!(part.kind, PartKind::Paste | PartKind::Preferment);
     let parts = || sheet.formula.parts.iter();
     let ahead: Vec<String> = parts()
         .filter(ahead)
         .map(|part| part.name.clone())
         .collect();
-    parts()
-        .map(|part| of_part(part.kind, &ahead))
-        .collect()
+    parts().map(|part| of_part(part.kind, &ahead)).collect()
 }
 
 /// Every caution that belongs to one of the parts, each once, in the order of the work.
-pub(super) fn cautions(sheet: &Sheet, manner: FormatOptions) -> Vec<String> {
+pub(super) fn cautions(sheet: &Sheet, options: FormatOptions) -> Vec<String> {
     let wanted = |step: &Step| {
         let mut parts = sheet.formula.parts.iter();
         parts.any(|part| of_kind(part.kind).contains(step))
     };
     let all = Step::ALL.into_iter().filter(wanted);
-    all.map(|step| safety(step, manner).sentence()).collect()
+    all.map(|step| safety(step, options).sentence()).collect()
 }
 
 /// The cautions of a kind of part.

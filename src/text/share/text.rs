@@ -2,11 +2,11 @@
 
 use crate::engine::formula::{Basis, LineAt, percentage};
 use crate::sheet::Sheet;
-use crate::text::{format_options::FormatOptions, name, tr, format};
+use crate::text::{format, format_options::FormatOptions, name, tr};
 
 /// A formula as plain text: every part with its weights and baker's percentages.
 #[must_use]
-pub fn plain_text(sheet: &Sheet, manner: FormatOptions) -> String {
+pub fn plain_text(sheet: &Sheet, options: FormatOptions) -> String {
     let mut text = format!("{}\n{}\n", sheet.name, name::bread(sheet.bread));
     for (at, part) in sheet.formula.parts.iter().enumerate() {
         text.push_str(&format!(
@@ -14,7 +14,7 @@ pub fn plain_text(sheet: &Sheet, manner: FormatOptions) -> String {
             part.name,
             name::part_kind(part.kind)
         ));
-        for (food, mass, share) in rows(sheet, at, manner) {
+        for (food, mass, share) in rows(sheet, at, options) {
             let share = if share.is_empty() {
                 share
             } else {
@@ -31,7 +31,7 @@ pub fn plain_text(sheet: &Sheet, manner: FormatOptions) -> String {
 
 /// A formula in Markdown: a table for each part.
 #[must_use]
-pub fn markdown(sheet: &Sheet, manner: FormatOptions) -> String {
+pub fn markdown(sheet: &Sheet, options: FormatOptions) -> String {
     let mut text = format!(
         "# {}\n\n{}\n",
         escaped(&sheet.name),
@@ -45,7 +45,7 @@ pub fn markdown(sheet: &Sheet, manner: FormatOptions) -> String {
             tr!("Weight"),
             tr!("On all flour")
         ));
-        for (food, mass, share) in rows(sheet, at, manner) {
+        for (food, mass, share) in rows(sheet, at, options) {
             text.push_str(&format!("| {} | {mass} | {share} |\n", escaped(&food)));
         }
     }
@@ -57,7 +57,7 @@ pub fn markdown(sheet: &Sheet, manner: FormatOptions) -> String {
 }
 
 /// Food, weight and baker's percentage of each line of a part.
-fn rows(sheet: &Sheet, part: usize, manner: FormatOptions) -> Vec<(String, String, String)> {
+fn rows(sheet: &Sheet, part: usize, options: FormatOptions) -> Vec<(String, String, String)> {
     let lines = sheet
         .formula
         .parts
@@ -67,11 +67,13 @@ fn rows(sheet: &Sheet, part: usize, manner: FormatOptions) -> Vec<(String, Strin
     numbered
         .map(|(line, written)| {
             let found = percentage(&sheet.formula, LineAt { part, line }, Basis::AllFlour);
-            let share =
-                found.map_or_else(|_| String::new(), |found| format::share(found.share, manner));
+            let share = found.map_or_else(
+                |_| String::new(),
+                |found| format::share(found.share, options),
+            );
             (
                 name::food(&written.food),
-                format::mass(written.mass, manner),
+                format::mass(written.mass, options),
                 share,
             )
         })

@@ -7,9 +7,9 @@ use softcrumb::engine::batch::{
 use softcrumb::engine::quantity::Share;
 
 use super::weights;
+use crate::error::or_error;
 use crate::evaluation::Evaluation;
 use crate::spelling::snake;
-use crate::error::or_error;
 
 pub(super) fn told(evaluation: &Evaluation) -> Value {
     let divisions = evaluation.divisions.iter();

@@ -4,9 +4,9 @@ use serde_json::{Map, Value, json};
 use softcrumb::engine::chocolate::{CurvePoint, Fill, Flow, FlowCurve, LiquidNeeded, Syrup};
 use softcrumb::engine::quantity::{Factor, Mass, Share, Viscosity};
 
+use crate::error::or_error;
 use crate::evaluation::{Evaluation, SyrupSums};
 use crate::spelling::snake;
-use crate::error::or_error;
 
 pub(super) fn told(evaluation: &Evaluation) -> Value {
     let fills = evaluation.fills.iter();

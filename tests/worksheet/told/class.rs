@@ -9,13 +9,13 @@ use softcrumb::engine::nutrition::{
 };
 use softcrumb::engine::quantity::{Length, Mass, Money};
 use softcrumb::engine::shopping::{self, Item, needs};
-use softcrumb::engine::tin::{Filling, Layout, Spot, DoughHeight, filling, layout, dough_height};
+use softcrumb::engine::tin::{DoughHeight, Filling, Layout, Spot, dough_height, filling, layout};
 
 use super::weights;
 use crate::asked::Asked;
+use crate::error::or_error;
 use crate::evaluation::Evaluation;
 use crate::spelling::snake;
-use crate::error::or_error;
 
 pub(super) fn tin(asked: &Asked, evaluation: &Evaluation) -> Value {
     let (Some(used), Ok(scaled)) = (asked.sheet.batch.tin, &evaluation.scaled) else {
@@ -42,7 +42,7 @@ pub(super) fn tin(asked: &Asked, evaluation: &Evaluation) -> Value {
     );
     json!({
         "filling": or_error(&filled, "batch.tin", filled_told),
-        "stand": or_error(&stand(&used.tins.tin, each, used.rise), "batch.tin", stand_told),
+        "stand": or_error(&dough_height(&used.tins.tin, each, used.rise), "batch.tin", stand_told),
         "layout": or_error(&laid, "batch.tin", layout_told),
     })
 }
@@ -163,11 +163,11 @@ pub(super) fn shopping(asked: &Asked, evaluation: &Evaluation) -> Value {
 }
 
 pub(super) fn class(asked: &Asked) -> Value {
-    let Some(wishes) = asked.class.wishes else {
+    let Some(settings) = asked.class.settings else {
         return Value::Null;
     };
     let (sheet, batch) = (&asked.sheet, &asked.sheet.batch);
-    let made = class::class(&sheet.formula, wishes, batch.losses, batch.pieces);
+    let made = class::class(&sheet.formula, settings, batch.losses, batch.pieces);
     or_error(&made, "class", |made| {
         let bench = |bench: &Bench| {
             json!({
@@ -187,7 +187,7 @@ pub(super) fn class(asked: &Asked) -> Value {
             "benches": made.benches.iter().map(bench).collect::<Vec<_>>(),
             "total_g": weights(&made.total),
             "bowls": bowls(made).iter().map(bowl).collect::<Vec<_>>(),
-            "oven": or_error(&oven(loaves, wishes.oven), "class.oven", oven_told),
+            "oven": or_error(&oven(loaves, settings.oven), "class.oven", oven_told),
         })
     })
 }

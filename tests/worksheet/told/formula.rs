@@ -2,15 +2,15 @@
 
 use serde_json::{Map, Value, json};
 use softcrumb::engine::formula::{
-    Caution, Compared, Contributor, Figure, Figures, FormulaError, LineAt, LinePair, Percentage,
-    Reached, Sides, PartTotals, Water, WaterLedger,
+    Caution, Compared, Contributor, Figure, Figures, FormulaError, LineAt, LinePair, PartTotals,
+    Percentage, Reached, Sides, Water, WaterLedger,
 };
 use softcrumb::engine::quantity::Share;
 
 use super::weights;
+use crate::error::or_error;
 use crate::evaluation::Evaluation;
 use crate::spelling::snake;
-use crate::error::or_error;
 
 pub(super) fn told(evaluation: &Evaluation) -> Value {
     let [written, made] = &evaluation.figures;

@@ -12,8 +12,8 @@ use softcrumb::text::FormatOptions;
 use softcrumb::text::share::steps;
 
 use crate::asked::Asked;
-use crate::spelling::{name, snake};
 use crate::error::or_error;
+use crate::spelling::{name, snake};
 
 pub(super) fn told(asked: &Asked) -> Value {
     if !asked.class.hand_out {

@@ -11,9 +11,9 @@ use softcrumb::engine::quantity::{Minutes, Temperature};
 
 use crate::asked::Asked;
 use crate::asked_heat::PLACES;
+use crate::error::or_error;
 use crate::heat::{BowlSums, Heat, MeltSums, PasteSums};
 use crate::spelling::snake;
-use crate::error::or_error;
 
 pub(super) fn told(asked: &Asked, heat: &Heat) -> Value {
     let pastes = heat.pastes.iter();

@@ -15,8 +15,8 @@ use softcrumb::sheet::link;
 use softcrumb::sheet::record::write_sheet;
 
 use crate::asked::{Asked, VERSION};
-use crate::evaluation::Evaluation;
 use crate::error::or_error;
+use crate::evaluation::Evaluation;
 
 pub(crate) use working::working;
 

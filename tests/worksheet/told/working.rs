@@ -93,7 +93,7 @@ fn of_day(evaluation: &Evaluation, all: &mut Lines) {
             add(all, "rise", risen.working());
         }
         for night in planned.rising.nights.iter().flatten() {
-            add(all, "night", night.spent.working());
+            add(all, "night", night.equivalent_time.working());
         }
     }
 }

@@ -16,7 +16,7 @@ type Pairs = BTreeMap<String, String>;
 
 /// Where a language's catalogue is kept.
 pub(crate) fn path(tag: &str) -> PathBuf {
-    house::root().join(format!("src/words/language/{tag}.po"))
+    house::root().join(format!("src/text/language/{tag}.po"))
 }
 
 /// Reads a catalogue; texts that are not translated yet are left out.
@@ -129,7 +129,7 @@ mod tests {
     use super::{Messages, Pairs, bring_up, lines, read, troubles};
 
     fn messages(texts: &[&str]) -> Messages {
-        let with_file = |text: &&str| ((*text).to_owned(), "words/a.rs".to_owned());
+        let with_file = |text: &&str| ((*text).to_owned(), "text/a.rs".to_owned());
         texts.iter().map(with_file).collect()
     }
 

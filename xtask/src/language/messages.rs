@@ -10,15 +10,15 @@ use std::path::Path;
 pub(crate) type Messages = BTreeMap<String, String>;
 
 /// Every text below `src`: what is said or marked in words and page, and what the engine and the
-/// examples call things, which `words::language::told` looks up.
+/// examples call things, which `text::language::tr_dynamic` looks up.
 pub(crate) fn all(src: &Path) -> Result<Messages> {
     let mut found = Messages::new();
     let places: [(&str, Look); 5] = [
-        ("words", said),
+        ("text", said),
         ("app", said),
         ("engine", called),
         ("sheet/examples.rs", called),
-        ("sheet/made.rs", called),
+        ("sheet/scaled.rs", called),
     ];
     for (below, look) in places {
         gather(&src.join(below), src, look, &mut found)?;
@@ -39,7 +39,7 @@ fn gather(path: &Path, src: &Path, look: Look, found: &mut Messages) -> Result<(
         return Ok(());
     }
     let is_rust = path.extension().is_some_and(|end| end == "rs");
-    if !is_rust || path.ends_with("tests.rs") || path.ends_with("language/say.rs") {
+    if !is_rust || path.ends_with("tests.rs") || path.ends_with("language/tr.rs") {
         return Ok(());
     }
     let name = path.strip_prefix(src)?.display().to_string();
@@ -54,7 +54,7 @@ fn gather(path: &Path, src: &Path, look: Look, found: &mut Messages) -> Result<(
     Ok(())
 }
 
-/// Texts inside `say!(…)` and `message!(…)`.
+/// Texts inside `tr!(…)` and `tr_noop!(…)`.
 fn said(tokens: TokenStream, texts: &mut Vec<String>) -> Result<()> {
     let tokens: Vec<TokenTree> = tokens.into_iter().collect();
     for (at, token) in tokens.iter().enumerate() {
@@ -75,7 +75,7 @@ fn is_bang(token: Option<&TokenTree>) -> bool {
 }
 
 fn is_marked(token: Option<&TokenTree>) -> bool {
-    matches!(token, Some(TokenTree::Ident(name)) if name == "say" || name == "message")
+    matches!(token, Some(TokenTree::Ident(name)) if name == "tr" || name == "tr_noop")
 }
 
 /// Texts that are names of things: every literal with a word in it, outside attributes and tests.
@@ -137,7 +137,7 @@ mod tests {
 
     #[test]
     fn what_is_said_is_found_wherever_it_stands() {
-        let source = r#"fn a() { view! { <p title=say!("One")>{say!("Two \u{A0}{x}", x)}</p> } } const B: &str = message!("Three \
+        let source = r#"fn a() { view! { <p title=tr!("One")>{tr!("Two \u{A0}{x}", x)}</p> } } const B: &str = tr_noop!("Three \
             and more"); const C: &str = "Four";"#;
         let mut texts = Vec::new();
         said(source.parse().unwrap(), &mut texts).unwrap();

@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use super::key_figures::BatchFigureBox;
 use crate::engine::batch::BatchFigure;
-use crate::text::{tr, format};
+use crate::text::{format, tr};
 
 /// What the pieces weigh once baked.
 #[component]
@@ -16,8 +16,8 @@ pub fn BakedCard() -> impl IntoView {
                 <span class="quiet">{tr!("filling included, topping not")}</span>
             </header>
             <div class="figures">
-                <BatchFigureBox label=tr!("One piece") figure=BatchFigure::BakedEach look=|scaled, manner| format::mass(scaled.baked_each, manner) />
-                <BatchFigureBox label=tr!("All together") figure=BatchFigure::Baked look=|scaled, manner| format::mass(scaled.baked, manner) />
+                <BatchFigureBox label=tr!("One piece") figure=BatchFigure::BakedEach look=|scaled, options| format::mass(scaled.baked_each, options) />
+                <BatchFigureBox label=tr!("All together") figure=BatchFigure::Baked look=|scaled, options| format::mass(scaled.baked, options) />
             </div>
         </section>
     }

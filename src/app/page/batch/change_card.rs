@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use super::BatchAnswers;
 use crate::app::part::{Figure, Shown};
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::engine::batch::Rounded;
 use crate::text::{FormatOptions, tr, weighing};
 
@@ -17,8 +17,8 @@ pub fn ChangeCard() -> impl IntoView {
                 <h2>{tr!("What the scale changes")}</h2>
             </header>
             <div class="figures">
-                <RoundedFigure label=tr!("Dough as weighed") look=|rounded, manner| Some(weigh::dough_change(rounded, manner)) />
-                <RoundedFigure label=tr!("True water") look=weigh::water_change />
+                <RoundedFigure label=tr!("Dough as weighed") look=|rounded, options| Some(weighing::dough_change(rounded, options)) />
+                <RoundedFigure label=tr!("True water") look=weighing::water_change />
             </div>
         </section>
     }
@@ -31,11 +31,11 @@ fn RoundedFigure(
     /// The figure, written out.
     look: fn(&Rounded, FormatOptions) -> Option<String>,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = BatchAnswers::here();
     let shown = memo(move || {
-        let manner = state.manner.get();
-        let value = answers.read_rounded(|rounded| look(rounded, manner));
+        let options = state.options.get();
+        let value = answers.read_rounded(|rounded| look(rounded, options));
         Shown {
             value: value.unwrap_or_else(|| tr!("none without flour").to_owned()),
             was: None,

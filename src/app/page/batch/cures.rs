@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use super::BatchAnswers;
 use crate::app::part::Button;
-use crate::app::state::{DialogKind, State, memo};
+use crate::app::state::{DialogKind, memo, use_app_state};
 use crate::engine::batch::{Rounded, Shown, SolutionCure};
 use crate::engine::formula::LineAt;
 use crate::engine::working::Line;
@@ -48,17 +48,17 @@ fn Cure(
     /// Whether the scale shows nothing of it.
     is_below: bool,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = BatchAnswers::here();
     let title = memo(move || answers.read_rounded(|rounded| title(rounded, at)));
     let advice = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         let found = answers.read_rounded(|rounded| {
             let line = rounded.lines.iter().find(|line| line.at == at)?;
             caution::rounding(
                 &name::food_short(&rounded.formula.line(at)?.food),
                 line,
-                manner,
+                options,
             )
         });
         found.map(|advice| (advice.means.into_owned(), advice.to_do.into_owned()))

@@ -2,7 +2,7 @@
 
 use super::results::scale_sheet;
 use crate::app::part::{Field, Held, told};
-use crate::app::state::State;
+use crate::app::state::{AppState, use_app_state};
 use crate::sheet::Batch;
 use crate::text::read::ReadError;
 
@@ -10,25 +10,25 @@ use crate::text::read::ReadError;
 pub type BatchField = Field<Batch>;
 
 impl Held for Batch {
-    type Through = State;
+    type Through = AppState;
 
-    fn through() -> State {
-        State::here()
+    fn through() -> AppState {
+        use_app_state()
     }
 
-    fn now(state: State, look: &dyn Fn(&Self) -> String) -> String {
+    fn now(state: AppState, look: &dyn Fn(&Self) -> String) -> String {
         state.with(|sheet| look(&sheet.batch))
     }
 
-    fn kept(state: State, look: &dyn Fn(&Self) -> String) -> Option<String> {
+    fn saved(state: AppState, look: &dyn Fn(&Self) -> String) -> Option<String> {
         state
             .is_trial()
-            .then(|| state.with_kept(|sheet| look(&sheet.batch)))
+            .then(|| state.with_saved(|sheet| look(&sheet.batch)))
     }
 
     /// What makes a batch impossible is not taken.
     fn change(
-        state: State,
+        state: AppState,
         from: &'static str,
         set: &dyn Fn(&mut Self) -> Result<(), ReadError>,
     ) -> Result<(), String> {

@@ -4,7 +4,7 @@ use super::field::BatchField as Field;
 use crate::app::part::of_mass;
 use crate::engine::batch::{BatchTarget, Way};
 use crate::engine::quantity::Share;
-use crate::text::{FormatOptions, tr_noop, read, read::ReadError, format};
+use crate::text::{FormatOptions, format, read, read::ReadError, tr_noop};
 
 /// The numbers that belong to one way of asking.
 pub const fn of_way(way: Way) -> &'static [Field] {
@@ -22,14 +22,14 @@ const TIMES: Field = Field {
     id: "wanted-times",
     label: tr_noop!("Times the formula"),
     unit: |_| "×",
-    look: |batch, _, manner| {
+    look: |batch, _, options| {
         let BatchTarget::Times(times) = batch.wanted else {
             return String::new();
         };
-        format::box_factor(times, manner)
+        format::box_factor(times, options)
     },
-    set: |batch, text, manner| {
-        batch.wanted = BatchTarget::Times(read::factor(text, manner)?);
+    set: |batch, text, options| {
+        batch.wanted = BatchTarget::Times(read::factor(text, options)?);
         Ok(())
     },
 };
@@ -38,14 +38,14 @@ const DOUGH: Field = Field {
     id: "wanted-dough",
     label: tr_noop!("Dough, ready to divide"),
     unit: of_mass,
-    look: |batch, _, manner| {
+    look: |batch, _, options| {
         let BatchTarget::Dough(mass) = batch.wanted else {
             return String::new();
         };
-        format::box_mass(mass, manner)
+        format::box_mass(mass, options)
     },
-    set: |batch, text, manner| {
-        batch.wanted = BatchTarget::Dough(read::mass(text, manner)?);
+    set: |batch, text, options| {
+        batch.wanted = BatchTarget::Dough(read::mass(text, options)?);
         Ok(())
     },
 };
@@ -54,15 +54,15 @@ const COUNT: Field = Field {
     id: "wanted-pieces",
     label: tr_noop!("Pieces"),
     unit: |_| "",
-    look: |batch, _, manner| {
+    look: |batch, _, options| {
         let BatchTarget::Pieces { count, .. } = batch.wanted else {
             return String::new();
         };
-        format::box_count(count.get(), manner)
+        format::box_count(count.get(), options)
     },
-    set: |batch, text, manner| {
+    set: |batch, text, options| {
         if let BatchTarget::Pieces { count, .. } = &mut batch.wanted {
-            *count = read::count(text, manner)?;
+            *count = read::count(text, options)?;
         }
         Ok(())
     },
@@ -72,15 +72,15 @@ const EACH: Field = Field {
     id: "wanted-each",
     label: tr_noop!("Dough in each"),
     unit: of_mass,
-    look: |batch, _, manner| {
+    look: |batch, _, options| {
         let BatchTarget::Pieces { each, .. } = batch.wanted else {
             return String::new();
         };
-        format::box_mass(each, manner)
+        format::box_mass(each, options)
     },
-    set: |batch, text, manner| {
+    set: |batch, text, options| {
         if let BatchTarget::Pieces { each, .. } = &mut batch.wanted {
-            *each = read::mass(text, manner)?;
+            *each = read::mass(text, options)?;
         }
         Ok(())
     },
@@ -90,14 +90,14 @@ const FLOUR: Field = Field {
     id: "wanted-flour",
     label: tr_noop!("Flour on hand"),
     unit: of_mass,
-    look: |batch, _, manner| {
+    look: |batch, _, options| {
         let BatchTarget::FlourOnHand(mass) = batch.wanted else {
             return String::new();
         };
-        format::box_mass(mass, manner)
+        format::box_mass(mass, options)
     },
-    set: |batch, text, manner| {
-        batch.wanted = BatchTarget::FlourOnHand(read::mass(text, manner)?);
+    set: |batch, text, options| {
+        batch.wanted = BatchTarget::FlourOnHand(read::mass(text, options)?);
         Ok(())
     },
 };
@@ -106,15 +106,15 @@ const ON_HAND: Field = Field {
     id: "wanted-on-hand",
     label: tr_noop!("How much there is"),
     unit: of_mass,
-    look: |batch, _, manner| {
+    look: |batch, _, options| {
         let BatchTarget::OnHand { mass, .. } = batch.wanted else {
             return String::new();
         };
-        format::box_mass(mass, manner)
+        format::box_mass(mass, options)
     },
-    set: |batch, text, manner| {
+    set: |batch, text, options| {
         if let BatchTarget::OnHand { mass, .. } = &mut batch.wanted {
-            *mass = read::mass(text, manner)?;
+            *mass = read::mass(text, options)?;
         }
         Ok(())
     },
@@ -124,15 +124,15 @@ const STUDENTS: Field = Field {
     id: "wanted-students",
     label: tr_noop!("Students"),
     unit: |_| "",
-    look: |batch, _, manner| {
+    look: |batch, _, options| {
         let BatchTarget::Class { students, .. } = batch.wanted else {
             return String::new();
         };
-        format::box_count(students.get(), manner)
+        format::box_count(students.get(), options)
     },
-    set: |batch, text, manner| {
+    set: |batch, text, options| {
         if let BatchTarget::Class { students, .. } = &mut batch.wanted {
-            *students = read::count(text, manner)?;
+            *students = read::count(text, options)?;
         }
         Ok(())
     },
@@ -142,15 +142,15 @@ const LOAVES: Field = Field {
     id: "wanted-loaves",
     label: tr_noop!("Loaves for each"),
     unit: |_| "",
-    look: |batch, _, manner| {
+    look: |batch, _, options| {
         let BatchTarget::Class { loaves, .. } = batch.wanted else {
             return String::new();
         };
-        format::box_count(loaves.get(), manner)
+        format::box_count(loaves.get(), options)
     },
-    set: |batch, text, manner| {
+    set: |batch, text, options| {
         if let BatchTarget::Class { loaves, .. } = &mut batch.wanted {
-            *loaves = read::count(text, manner)?;
+            *loaves = read::count(text, options)?;
         }
         Ok(())
     },
@@ -160,15 +160,15 @@ const LOAF: Field = Field {
     id: "wanted-loaf",
     label: tr_noop!("Dough in a loaf"),
     unit: of_mass,
-    look: |batch, _, manner| {
+    look: |batch, _, options| {
         let BatchTarget::Class { loaf, .. } = batch.wanted else {
             return String::new();
         };
-        format::box_mass(loaf, manner)
+        format::box_mass(loaf, options)
     },
-    set: |batch, text, manner| {
+    set: |batch, text, options| {
         if let BatchTarget::Class { loaf, .. } = &mut batch.wanted {
-            *loaf = read::mass(text, manner)?;
+            *loaf = read::mass(text, options)?;
         }
         Ok(())
     },
@@ -179,9 +179,9 @@ pub const PIECES: Field = Field {
     id: "batch-pieces",
     label: tr_noop!("Pieces from the formula made once"),
     unit: |_| "",
-    look: |batch, _, manner| format::box_count(batch.pieces.get(), manner),
-    set: |batch, text, manner| {
-        batch.pieces = read::count(text, manner)?;
+    look: |batch, _, options| format::box_count(batch.pieces.get(), options),
+    set: |batch, text, options| {
+        batch.pieces = read::count(text, options)?;
         Ok(())
     },
 };
@@ -192,9 +192,9 @@ pub const LOSSES: [Field; 5] = [
         id: "loss-residue",
         label: tr_noop!("Left in bowls, whatever the batch"),
         unit: of_mass,
-        look: |batch, _, manner| format::box_mass(batch.losses.residue, manner),
-        set: |batch, text, manner| {
-            batch.losses.residue = read::mass(text, manner)?;
+        look: |batch, _, options| format::box_mass(batch.losses.residue, options),
+        set: |batch, text, options| {
+            batch.losses.residue = read::mass(text, options)?;
             Ok(())
         },
     },
@@ -202,22 +202,22 @@ pub const LOSSES: [Field; 5] = [
         id: "loss-share",
         label: tr_noop!("Left in bowls, of the dough"),
         unit: |_| "%",
-        look: |batch, _, manner| format::box_share(batch.losses.residue_share, manner),
-        set: |batch, text, manner| share(&mut batch.losses.residue_share, text, manner),
+        look: |batch, _, options| format::box_share(batch.losses.residue_share, options),
+        set: |batch, text, options| share(&mut batch.losses.residue_share, text, options),
     },
     Field {
         id: "loss-dividing",
         label: tr_noop!("At dividing, of the dough"),
         unit: |_| "%",
-        look: |batch, _, manner| format::box_share(batch.losses.dividing, manner),
-        set: |batch, text, manner| share(&mut batch.losses.dividing, text, manner),
+        look: |batch, _, options| format::box_share(batch.losses.dividing, options),
+        set: |batch, text, options| share(&mut batch.losses.dividing, text, options),
     },
     Field {
         id: "loss-bake",
         label: tr_noop!("In the oven and cooling"),
         unit: |_| "%",
-        look: |batch, _, manner| format::box_share(batch.losses.bake, manner),
-        set: |batch, text, manner| share(&mut batch.losses.bake, text, manner),
+        look: |batch, _, options| format::box_share(batch.losses.bake, options),
+        set: |batch, text, options| share(&mut batch.losses.bake, text, options),
     },
     STAYS,
 ];
@@ -227,11 +227,11 @@ pub const STAYS: Field = Field {
     id: "loss-topping",
     label: tr_noop!("Chocolate left in bag and bowl"),
     unit: |_| "%",
-    look: |batch, _, manner| format::box_share(batch.losses.topping, manner),
-    set: |batch, text, manner| share(&mut batch.losses.topping, text, manner),
+    look: |batch, _, options| format::box_share(batch.losses.topping, options),
+    set: |batch, text, options| share(&mut batch.losses.topping, text, options),
 };
 
-fn share(share: &mut Share, text: &str, manner: FormatOptions) -> Result<(), ReadError> {
-    *share = read::share(text, manner)?;
+fn share(share: &mut Share, text: &str, options: FormatOptions) -> Result<(), ReadError> {
+    *share = read::share(text, options)?;
     Ok(())
 }

@@ -4,17 +4,17 @@ use leptos::prelude::*;
 
 use super::BatchAnswers;
 use crate::app::part::{Figure, Shown};
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::engine::batch::{BatchFigure, Scaled};
-use crate::text::{FormatOptions, tr, weighing, format};
+use crate::text::{FormatOptions, format, tr, weighing};
 
 /// The three figures that the place is about.
 #[component]
 pub fn BatchKeys() -> impl IntoView {
     view! {
-        <BatchFigureBox label=tr!("Dough to mix") figure=BatchFigure::Mixed look=|scaled, manner| format::mass(scaled.mixed, manner) />
-        <BatchFigureBox label=tr!("Pieces") figure=BatchFigure::Each look=|scaled, manner| weigh::pieces(&scaled.pieces, manner) />
-        <BatchFigureBox label=tr!("Of the formula") figure=BatchFigure::Factor look=|scaled, manner| format::factor(scaled.factor, manner) />
+        <BatchFigureBox label=tr!("Dough to mix") figure=BatchFigure::Mixed look=|scaled, options| format::mass(scaled.mixed, options) />
+        <BatchFigureBox label=tr!("Pieces") figure=BatchFigure::Each look=|scaled, options| weighing::pieces(&scaled.pieces, options) />
+        <BatchFigureBox label=tr!("Of the formula") figure=BatchFigure::Factor look=|scaled, options| format::factor(scaled.factor, options) />
     }
 }
 
@@ -28,13 +28,13 @@ pub fn BatchFigureBox(
     /// The figure, written out.
     look: fn(&Scaled, FormatOptions) -> String,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = BatchAnswers::here();
     let shown = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         Shown::beside(
-            answers.read(|scaled| look(scaled, manner)),
-            answers.read_before(|scaled| look(scaled, manner)),
+            answers.read(|scaled| look(scaled, options)),
+            answers.read_before(|scaled| look(scaled, options)),
         )
     });
     let working = move |()| {

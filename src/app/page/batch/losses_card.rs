@@ -4,16 +4,16 @@ use leptos::prelude::*;
 
 use super::fields::LOSSES;
 use crate::app::part::FieldBox;
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::text::{tr, weighing};
 
 /// What is lost on the way.
 #[component]
 pub fn LossesCard() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let said = memo(move || {
-        let manner = state.manner.get();
-        state.with(|sheet| weigh::losses(&sheet.batch.losses, manner))
+        let options = state.options.get();
+        state.with(|sheet| weighing::losses(&sheet.batch.losses, options))
     });
     let boxes = LOSSES.map(|field| view! { <FieldBox field /> });
     view! {

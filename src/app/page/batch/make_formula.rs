@@ -5,14 +5,14 @@ use leptos::prelude::*;
 use super::BatchAnswers;
 use crate::app::browser::live_region::announce;
 use crate::app::part::Button;
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::engine::quantity::Factor;
 use crate::text::{Trouble, tr};
 
 /// Puts the batch's weights in place of the formula's.
 #[component]
 pub fn MakeFormula() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = BatchAnswers::here();
     let is_same = memo(move || {
         answers.scaled.with(|scaled| {
@@ -29,10 +29,12 @@ pub fn MakeFormula() -> impl IntoView {
         match sheet.made_from(&scaled) {
             Ok(made) => {
                 state.put(made, None);
-                state.settle();
-                announce(tr!("The formula now has this batch’s weights. Undo brings the old ones back."));
+                state.reset_inputs();
+                announce(tr!(
+                    "The formula now has this batch’s weights. Undo brings the old ones back."
+                ));
             }
-            Err(error) => announce(&error.sentence(state.manner.get_untracked())),
+            Err(error) => announce(&error.sentence(state.options.get_untracked())),
         }
     };
     view! {

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 
 use super::divide_card::Bench;
 use super::ways::Ways;
-use crate::app::state::{State, memo};
+use crate::app::state::{AppState, memo, use_app_state};
 use crate::engine::batch::{BatchError, Rounded, Scaled, Weighing, round, scale};
 use crate::engine::formula::Formula;
 use crate::engine::quantity::Division;
@@ -32,7 +32,7 @@ pub struct BatchAnswers {
 
 impl BatchAnswers {
     /// The answers that follow from the state of the page.
-    pub fn of(state: State) -> Self {
+    pub fn of(state: AppState) -> Self {
         let scaled = memo(move || state.with(scale_sheet));
         let weighing = memo(move || {
             let scales = state.kitchen.with(|kitchen| kitchen.scales);
@@ -41,7 +41,7 @@ impl BatchAnswers {
                 pocket: None,
             })
         });
-        let before = memo(move || state.is_trial().then(|| state.with_kept(scale_sheet)));
+        let before = memo(move || state.is_trial().then(|| state.with_saved(scale_sheet)));
         Self {
             scaled,
             before,
@@ -65,7 +65,7 @@ impl BatchAnswers {
 
     /// The answers of this page, worked out from when they are first asked for.
     pub fn here() -> Self {
-        State::here().for_good(Self::of)
+        use_app_state().page_singleton(Self::of)
     }
 
     /// A figure of the batch, written out; what stands there where there is none.

@@ -7,14 +7,14 @@ use super::fields::{PIECES, of_way};
 use super::on_hand::OnHandPick;
 use super::ways::choose;
 use crate::app::part::{FieldBox, PickOne};
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::engine::batch::Way;
 use crate::text::{name, tr};
 
 /// What is wanted.
 #[component]
 pub fn WantedCard() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = BatchAnswers::here();
     let way = memo(move || state.with(|sheet| sheet.batch.wanted.way()));
     let ways: Vec<(Way, String)> = Way::ALL

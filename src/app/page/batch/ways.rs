@@ -6,7 +6,7 @@ use leptos::prelude::*;
 
 use super::BatchAnswers;
 use super::results::scale_sheet;
-use crate::app::state::State;
+use crate::app::state::AppState;
 use crate::engine::batch::{BatchTarget, Way};
 use crate::sheet::{Id, Sheet};
 
@@ -19,7 +19,7 @@ pub struct Ways {
     /// The formula this belongs to.
     of: Option<Id>,
     asked: BTreeMap<Way, BatchTarget>,
-    unread: BTreeMap<Way, Unread>,
+    invalid_inputs: BTreeMap<Way, Unread>,
 }
 
 /// What the ids of the boxes of all ways begin with.
@@ -27,7 +27,7 @@ const BOXES: &str = "wanted-";
 
 /// Asks for the batch in another way: as it was last asked for in that way, else for as much as
 /// there is now.
-pub fn choose(state: State, answers: BatchAnswers, way: Way) {
+pub fn choose(state: AppState, answers: BatchAnswers, way: Way) {
     let mut sheet = state.sheet();
     let before = sheet.batch.wanted;
     let id = state.open_id.get_untracked();
@@ -41,25 +41,25 @@ pub fn choose(state: State, answers: BatchAnswers, way: Way) {
     ways.asked.insert(before.way(), before);
     let asked = ways.asked.get(&way).copied();
     let Some(wanted) = asked
-        .filter(|asked| stands(&sheet, *asked))
+        .filter(|asked| current(&sheet, *asked))
         .or_else(|| as_now(&sheet, way))
     else {
         return;
     };
-    let mut unread = state.unread.get_untracked();
+    let mut unread = state.invalid_inputs.get_untracked();
     let aside = unread
         .extract_if(.., |id, _| id.starts_with(BOXES))
         .collect();
-    ways.unread.insert(before.way(), aside);
-    unread.extend(ways.unread.remove(&way).unwrap_or_default());
-    state.unread.set(unread);
+    ways.invalid_inputs.insert(before.way(), aside);
+    unread.extend(ways.invalid_inputs.remove(&way).unwrap_or_default());
+    state.invalid_inputs.set(unread);
     answers.ways.set(ways);
     sheet.batch.wanted = wanted;
     state.put(sheet, None);
 }
 
 /// Whether the formula can still be asked for in this way.
-fn stands(sheet: &Sheet, wanted: BatchTarget) -> bool {
+fn current(sheet: &Sheet, wanted: BatchTarget) -> bool {
     let asked = with(sheet, wanted);
     scale_sheet(&asked).is_ok()
 }

@@ -4,9 +4,9 @@ use leptos::prelude::*;
 
 use super::{BatchAnswers, WeighLine};
 use crate::app::part::part_word;
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::engine::formula::{LineAt, PartKind};
-use crate::text::{line, tr, format};
+use crate::text::{format, line, tr};
 
 /// What a card needs to know before its lines.
 #[derive(Clone, PartialEq, Eq, Hash)]
@@ -20,7 +20,7 @@ struct Heading {
 /// All parts with what to weigh into them.
 #[component]
 pub fn Weighing() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let headings = memo(move || {
         state.with(|sheet| {
             let parts = sheet.formula.parts.iter().enumerate();
@@ -47,7 +47,7 @@ fn PartToWeigh(
     /// Which part.
     heading: Heading,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = BatchAnswers::here();
     let Heading {
         part,
@@ -56,11 +56,11 @@ fn PartToWeigh(
         lines,
     } = heading;
     let in_all = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         answers.read_rounded(|rounded| {
             Some(format::mass(
                 rounded.formula.parts.get(part)?.mass(),
-                manner,
+                options,
             ))
         })
     });

@@ -4,10 +4,10 @@ use leptos::prelude::*;
 
 use crate::app::browser::live_region::announce;
 use crate::app::part::{Button, Picture};
-use crate::app::state::State;
+use crate::app::state::{AppState, use_app_state};
 use crate::engine::chocolate::{usual_filling, usual_syrup};
 use crate::engine::formula::{Part, PartKind};
-use crate::text::{Trouble, language::text, tr_noop, name, notice, tr};
+use crate::text::{Trouble, language::text, name, notice, tr, tr_noop};
 
 /// Offers a part that the formula has not.
 #[component]
@@ -15,7 +15,7 @@ pub fn AddPartCard(
     /// Which kind.
     kind: PartKind,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let [title, says, asks] = if kind == PartKind::Topping {
         SYRUP
     } else {
@@ -56,21 +56,25 @@ pub fn AddPartCard(
 const SYRUP: [&str; 3] = [
     tr_noop!("Syrup for the top"),
     tr_noop!("Add a syrup"),
-    tr_noop!("This formula has none. One of dark chocolate and water, thin enough to drizzle, is a start; change it from there."),
+    tr_noop!(
+        "This formula has none. One of dark chocolate and water, thin enough to drizzle, is a start; change it from there."
+    ),
 ];
 const FILLING: [&str; 3] = [
     tr_noop!("Filling"),
     tr_noop!("Add a filling"),
-    tr_noop!("This formula has none. Dark chocolate, 9 g to 100 g of dough, is a start; change it from there."),
+    tr_noop!(
+        "This formula has none. Dark chocolate, 9 g to 100 g of dough, is a start; change it from there."
+    ),
 ];
 
-fn begun(state: State, kind: PartKind) -> Result<Option<Part>, String> {
+fn begun(state: AppState, kind: PartKind) -> Result<Option<Part>, String> {
     let sheet = state.sheet();
     let name = name::part_kind(kind).to_owned();
     let dough = sheet.formula.dough();
     if kind == PartKind::Topping {
         usual_syrup(dough, name, sheet.batch.syrup_at)
-            .map_err(|error| error.sentence(state.manner.get_untracked()))
+            .map_err(|error| error.sentence(state.options.get_untracked()))
     } else {
         Ok(usual_filling(dough, name))
     }

@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use crate::app::page::LineRow;
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::engine::formula::LineAt;
 
 /// All ingredients of a part.
@@ -12,7 +12,7 @@ pub fn FoodRows(
     /// Which part.
     part: usize,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let lines = memo(move || {
         state.with(|sheet| {
             sheet

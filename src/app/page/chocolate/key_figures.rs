@@ -4,10 +4,10 @@ use leptos::prelude::*;
 
 use super::ChocolateAnswers;
 use crate::app::part::{Figure, Shown};
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::engine::chocolate::{Flow, Syrup};
 use crate::engine::working::Line;
-use crate::text::{FormatOptions, name, tr, format};
+use crate::text::{FormatOptions, format, name, tr};
 
 /// The three figures that the place is about.
 #[component]
@@ -18,15 +18,15 @@ pub fn ChocolateKeys() -> impl IntoView {
         flow.unwrap_or(tr!("Thickness")).to_owned()
     });
     view! {
-        <SyrupFigure label=tr!("Chocolate") look=|syrup, manner| format::mass(syrup.chocolate, manner) working=Syrup::parts_working />
-        <SyrupFigure label=tr!("Liquid") look=|syrup, manner| format::mass(syrup.liquid, manner) working=Syrup::parts_working />
+        <SyrupFigure label=tr!("Chocolate") look=|syrup, options| format::mass(syrup.chocolate, options) working=Syrup::parts_working />
+        <SyrupFigure label=tr!("Liquid") look=|syrup, options| format::mass(syrup.liquid, options) working=Syrup::parts_working />
         <SyrupFigure label=handling look=thickness working=Syrup::working />
     }
 }
 
-fn thickness(syrup: &Syrup, manner: FormatOptions) -> String {
+fn thickness(syrup: &Syrup, options: FormatOptions) -> String {
     match syrup.flow {
-        Flow::Flows { thickness, .. } => format::viscosity(thickness, manner),
+        Flow::Flows { thickness, .. } => format::viscosity(thickness, options),
         Flow::Seized | Flow::MeltedOnly => tr!("no figure").to_owned(),
     }
 }
@@ -42,14 +42,14 @@ pub fn SyrupFigure(
     /// How it came about.
     working: fn(&Syrup) -> Vec<Line>,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = ChocolateAnswers::here();
     let shown = memo(move || {
-        let manner = state.manner.get();
-        let value = answers.read_syrup(|syrup| look(syrup, manner));
+        let options = state.options.get();
+        let value = answers.read_syrup(|syrup| look(syrup, options));
         Shown::beside(
             value.unwrap_or_else(|| tr!("none").to_owned()),
-            answers.read_before(|syrup| look(syrup, manner)),
+            answers.read_before(|syrup| look(syrup, options)),
         )
     });
     let worked = move |()| untrack(|| answers.read_syrup(working).unwrap_or_default());

@@ -1,7 +1,6 @@
 //! Chocolate: will it run?
 
 mod add;
-mod results;
 mod curve_card;
 mod doubts;
 mod fill_card;
@@ -11,11 +10,12 @@ mod key_figures;
 mod melt_card;
 mod melt_fields;
 mod place;
+mod results;
 mod syrup_boxes;
 mod syrup_card;
 mod thickness;
 mod weigh_card;
 
-pub use results::ChocolateAnswers;
 pub use key_figures::ChocolateKeys;
 pub use place::ChocolatePlace;
+pub use results::ChocolateAnswers;

@@ -13,7 +13,7 @@ use super::syrup_card::SyrupCard;
 use super::weigh_card::WeighCard;
 use crate::app::page::HEADING;
 use crate::app::part::AdviceCard;
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::engine::formula::PartKind;
 use crate::sheet::Place;
 use crate::text::{
@@ -24,11 +24,11 @@ use crate::text::{
 /// Will it run?
 #[component]
 pub fn ChocolatePlace() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = ChocolateAnswers::here();
     let has_syrup = memo(move || answers.topping.get().is_some());
     let has_filling = memo(move || answers.filling.get().is_some());
-    let hot = memo(move || Some(safety(Step::HotChocolate, state.manner.get())));
+    let hot = memo(move || Some(safety(Step::HotChocolate, state.options.get())));
     view! {
         <h1 class="heard" id=HEADING tabindex="-1">{name::place(Place::Chocolate)}</h1>
         <div class="newspaper">

@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use crate::app::page::BatchAnswers;
-use crate::app::state::{State, memo};
+use crate::app::state::{AppState, memo, use_app_state};
 use crate::engine::chocolate::{ChocolateError, Fill, FillAsked, Syrup, fill, first_of};
 use crate::engine::formula::PartKind;
 use crate::engine::quantity::Mass;
@@ -26,7 +26,7 @@ pub struct ChocolateAnswers {
 
 impl ChocolateAnswers {
     /// The answers that follow from the state of the page.
-    pub fn of(state: State, batch: BatchAnswers) -> Self {
+    pub fn of(state: AppState, batch: BatchAnswers) -> Self {
         let first = move |kind| state.with(|sheet| first_of(&sheet.formula, kind));
         let filling = memo(move || first(PartKind::Filling));
         let topping = memo(move || first(PartKind::Topping));
@@ -39,7 +39,7 @@ impl ChocolateAnswers {
                 let first = |sheet: &Sheet| first_of(&sheet.formula, PartKind::Topping);
                 state
                     .is_trial()
-                    .then(|| state.with_kept(|kept| syrup_of(kept, first(kept)?)))
+                    .then(|| state.with_saved(|saved| syrup_of(saved, first(saved)?)))
                     .flatten()
             }),
         }
@@ -47,7 +47,7 @@ impl ChocolateAnswers {
 
     /// The answers of this page, worked out from when they are first asked for.
     pub fn here() -> Self {
-        State::here().for_good(|state| Self::of(state, BatchAnswers::here()))
+        use_app_state().page_singleton(|state| Self::of(state, BatchAnswers::here()))
     }
 
     /// Something of the syrup, where there is one.

@@ -7,16 +7,13 @@ use super::food_row::FoodRows;
 use super::syrup_boxes::SyrupBoxes;
 use super::thickness::HandlingChoice;
 use crate::app::part::{Button, Picture};
-use crate::app::state::{DialogKind, State, memo};
-use crate::engine::formula::Line;
-use crate::engine::ingredients::Food;
-use crate::engine::quantity::Mass;
+use crate::app::state::{AppState, DialogKind, PickFor, memo, use_app_state};
 use crate::text::{Trouble, tr};
 
 /// The syrup of the formula.
 #[component]
 pub fn SyrupCard() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = ChocolateAnswers::here();
     let name = memo(move || {
         state
@@ -33,17 +30,19 @@ pub fn SyrupCard() -> impl IntoView {
             .unwrap_or_default()
     });
     let trouble = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         answers.syrup.with(|syrup| match syrup {
-            Some(Err(error)) => Some(error.sentence(manner)),
+            Some(Err(error)) => Some(error.sentence(options)),
             Some(Ok(_)) | None => None,
         })
     });
     let pick = move |()| {
-        state.open(DialogKind::Pick {
-            title: tr!("Add to the syrup").to_owned(),
-            picked: Callback::new(move |food| add(state, answers.topping.get_untracked(), food)),
-        });
+        if let Some(part) = answers.topping.get_untracked() {
+            state.open(DialogKind::Pick {
+                title: tr!("Add to the syrup").to_owned(),
+                pick_for: PickFor::NewLine(part),
+            });
+        }
     };
     view! {
         <section class="card" data-part="topping" aria-label=tr!("Syrup for the top")>
@@ -62,15 +61,4 @@ pub fn SyrupCard() -> impl IntoView {
             </footer>
         </section>
     }
-}
-
-/// Puts an ingredient into the syrup, its weight still open.
-fn add(state: State, part: Option<usize>, food: Food) {
-    state.edit(|sheet| {
-        if sheet.formula.has_room()
-            && let Some(own) = part.and_then(|part| sheet.formula.parts.get_mut(part))
-        {
-            own.lines.push(Line::new(food, Mass::ZERO));
-        }
-    });
 }

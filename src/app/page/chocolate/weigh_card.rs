@@ -5,19 +5,19 @@ use leptos::prelude::*;
 use super::ChocolateAnswers;
 use crate::app::page::{BatchAnswers, STAYS, WeighLine};
 use crate::app::part::FieldBox;
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::engine::formula::LineAt;
 use crate::text::{tr, weighing};
 
 /// What to weigh for this batch.
 #[component]
 pub fn WeighCard() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = ChocolateAnswers::here();
     let batch = BatchAnswers::here();
     let pieces = memo(move || {
-        let manner = state.manner.get();
-        batch.read(|scaled| weigh::pieces(&scaled.pieces, manner))
+        let options = state.options.get();
+        batch.read(|scaled| weighing::pieces(&scaled.pieces, options))
     });
     let parts = move || {
         [answers.topping.get(), answers.filling.get()]
@@ -47,7 +47,7 @@ fn PartToWeigh(
     /// Which part.
     part: usize,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let own = memo(move || {
         state.with(|sheet| {
             let own = sheet.formula.parts.get(part)?;

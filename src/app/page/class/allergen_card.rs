@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use crate::app::part::{Button, PickOne};
-use crate::app::state::{WorkspaceStore, State, memo};
+use crate::app::state::{WorkspaceStore, memo, use_app_state};
 use crate::engine::ingredients::Allergen;
 use crate::text::{
     caution::LOCAL_RULES,
@@ -15,7 +15,7 @@ use crate::text::{
 /// What must be named.
 #[component]
 pub fn AllergenCard() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let desk = WorkspaceStore::here();
     let told = memo(move || {
         let law = desk.law.get();

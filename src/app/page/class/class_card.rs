@@ -5,11 +5,11 @@ use std::num::NonZeroU32;
 use leptos::prelude::*;
 
 use super::class_boxes::ClassBoxes;
-use crate::app::browser::live_region::announce;
 use crate::app::browser::focus;
+use crate::app::browser::live_region::announce;
 use crate::app::page::{BatchAnswers, HEADING};
 use crate::app::part::{AdviceCard, Button, weigh_table};
-use crate::app::state::{WorkspaceStore, State, memo};
+use crate::app::state::{WorkspaceStore, memo, use_app_state};
 use crate::engine::batch::BatchTarget;
 use crate::engine::class::{class, oven};
 use crate::sheet::Place;
@@ -22,38 +22,38 @@ use crate::text::{
 /// The class.
 #[component]
 pub fn ClassCard() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let desk = WorkspaceStore::here();
     let answers = BatchAnswers::here();
     let loads = memo(move || {
-        let wishes = desk.wishes.get();
-        let loaves = NonZeroU32::new(wishes.loaves_in_all()).unwrap_or(NonZeroU32::MIN);
-        oven(loaves, wishes.oven)
+        let settings = desk.settings.get();
+        let loaves = NonZeroU32::new(settings.loaves_in_all()).unwrap_or(NonZeroU32::MIN);
+        oven(loaves, settings.oven)
     });
     let told = memo(move || {
-        let (manner, wishes) = (state.manner.get(), desk.wishes.get());
+        let (options, settings) = (state.options.get(), desk.settings.get());
         state.with(|sheet| {
             let made = class(
                 &sheet.formula,
-                wishes,
+                settings,
                 sheet.batch.losses,
                 sheet.batch.pieces,
             )
-            .map_err(|error| error.sentence(manner))?;
-            let loads = loads.get().map_err(|error| error.sentence(manner))?;
-            Ok(told_of(&made, &loads, answers.weighing.get(), manner))
+            .map_err(|error| error.sentence(options))?;
+            let loads = loads.get().map_err(|error| error.sentence(options))?;
+            Ok(told_of(&made, &loads, answers.weighing.get(), options))
         })
     });
     let advice = memo(move || {
         told.with(|told: &Result<ClassView, String>| told.as_ref().ok()?.stagger.clone())
     });
     let make = move |()| {
-        let wishes = desk.wishes.get_untracked();
+        let settings = desk.settings.get_untracked();
         state.edit(|sheet| {
             sheet.batch.wanted = BatchTarget::Class {
-                students: wishes.students,
-                loaves: wishes.loaves,
-                loaf: wishes.loaf,
+                students: settings.students,
+                loaves: settings.loaves,
+                loaf: settings.loaf,
             };
         });
         announce(tr!("The batch is now the whole class’s."));

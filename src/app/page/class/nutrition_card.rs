@@ -6,7 +6,7 @@ use leptos::prelude::*;
 
 use crate::app::page::BatchAnswers;
 use crate::app::part::Choice;
-use crate::app::state::{WorkspaceStore, DialogKind, State, memo};
+use crate::app::state::{DialogKind, WorkspaceStore, memo, use_app_state};
 use crate::engine::nutrition::LabelLaw;
 use crate::text::{
     Trouble,
@@ -17,16 +17,16 @@ use crate::text::{
 /// What is in the bread.
 #[component]
 pub fn NutritionCard() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let desk = WorkspaceStore::here();
     let answers = BatchAnswers::here();
     let told = memo(move || {
-        let (manner, law) = (state.manner.get(), desk.law.get());
+        let (options, law) = (state.options.get(), desk.law.get());
         let tins = state.with(|sheet| sheet.batch.tin.map(|used| used.tins.count));
         answers.scaled.with(|scaled| {
             let scaled = scaled.as_ref().ok()?;
-            let found = nutrition(scaled, tins.map(NonZeroU32::from), law, manner);
-            Some(found.map_err(|error| error.sentence(manner)))
+            let found = nutrition(scaled, tins.map(NonZeroU32::from), law, options);
+            Some(found.map_err(|error| error.sentence(options)))
         })
     });
     let laws = LabelLaw::ALL.map(|law| (law, name::law(law))).to_vec();
@@ -53,7 +53,7 @@ fn Table(
     /// What is told.
     told: NutritionView,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let heads = told
         .columns
         .iter()

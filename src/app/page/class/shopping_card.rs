@@ -4,11 +4,11 @@ use leptos::prelude::*;
 use wasm_bindgen_futures::spawn_local;
 
 use super::pantry_box::PantryBox;
-use crate::app::browser::live_region::announce;
 use crate::app::browser::clipboard;
+use crate::app::browser::live_region::announce;
 use crate::app::page::BatchAnswers;
 use crate::app::part::{Button, Figure, Shown, TextBox};
-use crate::app::state::{WorkspaceStore, State, memo};
+use crate::app::state::{WorkspaceStore, memo, use_app_state};
 use crate::engine::shopping::{needs, shopping};
 use crate::sheet::{Pantry, plain};
 use crate::text::{
@@ -20,18 +20,18 @@ use crate::text::{
 /// What to buy, and what it costs.
 #[component]
 pub fn ShoppingCard() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let desk = WorkspaceStore::here();
     let answers = BatchAnswers::here();
     let told = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         answers.scaled.with(|scaled| {
             let scaled = scaled.as_ref().ok()?;
             let found = desk.pantry.with(|pantry| {
                 let list = shopping(needs(&scaled.formula), &pantry.packs(&scaled.formula));
-                list.map(|list| told_of(&list, scaled.pieces.count, &pantry.currency, manner))
+                list.map(|list| told_of(&list, scaled.pieces.count, &pantry.currency, options))
             });
-            Some(found.map_err(|error| error.sentence(manner)))
+            Some(found.map_err(|error| error.sentence(options)))
         })
     });
     let currency = memo(move || desk.pantry.with(|pantry| pantry.currency.clone()));

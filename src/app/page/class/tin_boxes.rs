@@ -3,17 +3,17 @@
 use leptos::prelude::*;
 
 use crate::app::part::{Choice, NumberBox};
-use crate::app::state::{State, memo};
+use crate::app::state::{AppState, memo, use_app_state};
 use crate::engine::tin::{TinKind, TinMeasure};
 use crate::sheet::TinUse;
 use crate::text::{
-    FormatOptions, Trouble, language::text, tr_noop, name, read, tr, unit::ThicknessUnit, format,
+    FormatOptions, Trouble, format, language::text, name, read, tr, tr_noop, unit::ThicknessUnit,
 };
 
 /// The boxes of the tin.
 #[component]
 pub fn TinBoxes() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let used = memo(move || state.with(|sheet| sheet.batch.tin));
     let measures = memo(move || {
         let measures = used
@@ -27,7 +27,7 @@ pub fn TinBoxes() -> impl IntoView {
     });
     let can_have_lid = memo(move || {
         let kind = used.get().map(|used| used.tins.tin.kind());
-        matches!(kind, Some(TinKind::SharedFormula | TinKind::Round))
+        matches!(kind, Some(TinKind::Loaf | TinKind::Round))
     });
     let lidded = memo(move || used.get().is_some_and(|used| used.tins.tin.lidded));
     let close = move |lid: bool| {
@@ -50,7 +50,7 @@ pub fn TinBoxes() -> impl IntoView {
 }
 
 /// Changes the tin that stands, as one step.
-fn change(state: State, change: impl FnOnce(&mut TinUse)) {
+fn change(state: AppState, change: impl FnOnce(&mut TinUse)) {
     state.edit(|sheet| {
         if let Some(used) = &mut sheet.batch.tin {
             change(used);
@@ -64,11 +64,11 @@ fn MeasureBox(
     /// Which.
     measure: TinMeasure,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let id = format!("tin-{measure:?}").to_lowercase();
     let from = id.clone();
     let figure = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         state.with(|sheet| {
             let all = sheet
                 .batch
@@ -77,22 +77,22 @@ fn MeasureBox(
                 .unwrap_or_default();
             let found = all.into_iter().find(|(one, _)| *one == measure);
             found
-                .map(|(_, length)| format::box_thickness(length, manner))
+                .map(|(_, length)| format::box_thickness(length, options))
                 .unwrap_or_default()
         })
     });
     let take = move |text: String| {
-        let manner = state.manner.get_untracked();
-        let length = read::thickness(&text, manner).map_err(|error| error.sentence(manner))?;
+        let options = state.options.get_untracked();
+        let length = read::thickness(&text, options).map_err(|error| error.sentence(options))?;
         let mut sheet = state.sheet();
         if let Some(used) = &mut sheet.batch.tin {
             let tin = used.tins.tin.with_measure(measure, length);
-            used.tins.tin = tin.map_err(|error| error.sentence(manner))?;
+            used.tins.tin = tin.map_err(|error| error.sentence(options))?;
         }
         state.put(sheet, Some(&from));
         Ok(())
     };
-    let unit = Signal::derive(move || ThicknessUnit::of(state.manner.get().units).symbol());
+    let unit = Signal::derive(move || ThicknessUnit::of(state.options.get().units).symbol());
     view! { <NumberBox id label=name::tin_measure(measure).to_owned() unit figure take=Callback::new(take) /> }
 }
 
@@ -110,9 +110,9 @@ const COUNT: UseField = UseField {
     id: "tin-count",
     label: tr_noop!("Tins"),
     unit: "",
-    look: |used, manner| format::box_count(used.tins.count.get(), manner),
-    set: |used, text, manner| {
-        used.tins.count = read::count(text, manner)?;
+    look: |used, options| format::box_count(used.tins.count.get(), options),
+    set: |used, text, options| {
+        used.tins.count = read::count(text, options)?;
         Ok(())
     },
 };
@@ -122,13 +122,13 @@ const ROWS: UseField = UseField {
     id: "tin-rows",
     label: tr_noop!("Rows of pieces, empty for the best"),
     unit: "",
-    look: |used, manner| {
+    look: |used, options| {
         used.rows
-            .map(|rows| format::box_count(rows.get(), manner))
+            .map(|rows| format::box_count(rows.get(), options))
             .unwrap_or_default()
     },
-    set: |used, text, manner| {
-        used.rows = unless_empty(text, |text| read::count(text, manner))?;
+    set: |used, text, options| {
+        used.rows = unless_empty(text, |text| read::count(text, options))?;
         Ok(())
     },
 };
@@ -138,13 +138,13 @@ const ROOM: UseField = UseField {
     id: "tin-room",
     label: tr_noop!("Room for a gram, empty for the usual"),
     unit: "cm³",
-    look: |used, manner| {
+    look: |used, options| {
         used.room
-            .map(|room| format::box_room(room, manner))
+            .map(|room| format::box_room(room, options))
             .unwrap_or_default()
     },
-    set: |used, text, manner| {
-        used.room = unless_empty(text, |text| read::room(text, manner))?;
+    set: |used, text, options| {
+        used.room = unless_empty(text, |text| read::room(text, options))?;
         Ok(())
     },
 };
@@ -153,9 +153,9 @@ const RISE: UseField = UseField {
     id: "tin-rise",
     label: tr_noop!("Risen to, times its first volume"),
     unit: "×",
-    look: |used, manner| format::box_factor(used.rise, manner),
-    set: |used, text, manner| {
-        used.rise = read::factor(text, manner)?;
+    look: |used, options| format::box_factor(used.rise, options),
+    set: |used, text, options| {
+        used.rise = read::factor(text, options)?;
         Ok(())
     },
 };
@@ -176,22 +176,22 @@ fn UseBox(
     /// Which number.
     field: UseField,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let figure = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         state.with(|sheet| {
             sheet
                 .batch
                 .tin
-                .map(|used| (field.look)(&used, manner))
+                .map(|used| (field.look)(&used, options))
                 .unwrap_or_default()
         })
     });
     let take = move |text: String| {
-        let manner = state.manner.get_untracked();
+        let options = state.options.get_untracked();
         let mut sheet = state.sheet();
         if let Some(used) = &mut sheet.batch.tin {
-            (field.set)(used, &text, manner).map_err(|error| error.sentence(manner))?;
+            (field.set)(used, &text, options).map_err(|error| error.sentence(options))?;
         }
         state.put(sheet, Some(field.id));
         Ok(())

@@ -8,7 +8,7 @@ use super::tin_shelf::TinShelf;
 use crate::app::browser::live_region::announce;
 use crate::app::page::BatchAnswers;
 use crate::app::part::{AdviceCard, Button, Figure, PickOne, Shown};
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::engine::batch::BatchTarget;
 use crate::engine::tin::TinKind;
 use crate::sheet::TinUse;
@@ -20,15 +20,15 @@ use crate::text::{
 /// The tins of the batch.
 #[component]
 pub fn TinCard() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = BatchAnswers::here();
     let told = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         let (used, bread) = state.with(|sheet| (sheet.batch.tin, sheet.bread));
         let used = used?;
         answers
             .scaled
-            .with(|scaled| Some(tin(&used, bread, scaled.as_ref().ok()?, manner)))
+            .with(|scaled| Some(tin(&used, bread, scaled.as_ref().ok()?, options)))
     });
     let kind = memo(move || state.with(|sheet| sheet.batch.tin.map(|used| used.tins.tin.kind())));
     let kinds = memo(move || {
@@ -68,7 +68,7 @@ fn Told(
     /// What is told of it.
     told: Memo<Option<TinView>>,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let text = move |look: Look| {
         memo(move || told.with(|told| told.as_ref().map(look).unwrap_or_default()))
     };
@@ -147,7 +147,7 @@ fn Opens(
     /// The steps.
     working: Callback<(), Vec<crate::engine::working::Line>>,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let open = move |()| {
         state.open(crate::app::state::DialogKind::Working {
             title: title.to_owned(),

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use crate::app::browser::live_region::announce;
 use crate::app::page::BatchAnswers;
 use crate::app::part::{Button, PickOne};
-use crate::app::state::{WorkspaceStore, State, memo};
+use crate::app::state::{AppState, WorkspaceStore, memo, use_app_state};
 use crate::engine::batch::BatchTarget;
 use crate::engine::tin::{Tin, Tins, convert};
 use crate::sheet::{SavedTin, TinUse};
@@ -14,7 +14,7 @@ use crate::text::{Trouble, class::tin_measures, name, tr};
 /// The user's own tins.
 #[component]
 pub fn TinShelf() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let desk = WorkspaceStore::here();
     let here = memo(move || state.with(|sheet| sheet.batch.tin.map(|used| used.tins.tin)));
     let is_saved = memo(move || {
@@ -40,14 +40,14 @@ pub fn TinShelf() -> impl IntoView {
         announce(tr!("This tin is no longer among your tins."));
     };
     let listed = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         let mut all: Vec<(Option<usize>, String)> =
             vec![(None, tr!("choose one of your tins").to_owned())];
         desk.tins.with(|tins| {
             for (at, saved) in tins.iter().enumerate() {
                 all.push((
                     Some(at),
-                    format!("{}: {}", saved.name, tin_measures(&saved.tin, manner)),
+                    format!("{}: {}", saved.name, tin_measures(&saved.tin, options)),
                 ));
             }
         });
@@ -74,7 +74,7 @@ pub fn TinShelf() -> impl IntoView {
 }
 
 /// Takes one of the user's tins; with `carry` the dough grows from the old tin to the new.
-fn take(state: State, desk: WorkspaceStore, at: Option<usize>, carry: bool) {
+fn take(state: AppState, desk: WorkspaceStore, at: Option<usize>, carry: bool) {
     let found = desk
         .tins
         .with_untracked(|tins| at.and_then(|at| tins.get(at).map(|saved| saved.tin)));
@@ -102,19 +102,21 @@ fn take(state: State, desk: WorkspaceStore, at: Option<usize>, carry: bool) {
             sheet.batch.wanted = BatchTarget::Dough(dough);
         }
     });
-    announce(tr!("The formula is now baked in this tin. Undo brings the old one back."));
+    announce(tr!(
+        "The formula is now baked in this tin. Undo brings the old one back."
+    ));
 }
 
 /// The dough that fills the new tins as the old ones were filled.
 fn carried(before: TinUse, tin: Tin) -> Result<crate::engine::quantity::Mass, String> {
-    let state = State::here();
-    let manner = state.manner.get_untracked();
+    let state = use_app_state();
+    let options = state.options.get_untracked();
     let to = Tins {
         tin,
         count: before.tins.count,
     };
     let scaled = BatchAnswers::here().scaled.get_untracked();
-    let needed = scaled.map_err(|error| error.sentence(manner))?.needed;
-    let carried = convert(before.tins, to, needed).map_err(|error| error.sentence(manner))?;
+    let needed = scaled.map_err(|error| error.sentence(options))?.needed;
+    let carried = convert(before.tins, to, needed).map_err(|error| error.sentence(options))?;
     Ok(carried.now)
 }

@@ -8,7 +8,7 @@ use leptos::prelude::*;
 use crate::app::browser::live_region::announce;
 use crate::app::browser::storage::StorageTrouble;
 use crate::app::browser::{alarm, clock, storage};
-use crate::app::state::State;
+use crate::app::state::AppState;
 use crate::sheet::day::Bench;
 use crate::sheet::key;
 use crate::sheet::record::{read_bench, write_bench};
@@ -19,18 +19,18 @@ thread_local! {
     static BENCH: OnceCell<ArcRwSignal<Option<Bench>>> = const { OnceCell::new() };
 }
 
-fn shared(state: State) -> ArcRwSignal<Option<Bench>> {
+fn shared(state: AppState) -> ArcRwSignal<Option<Bench>> {
     BENCH.with(|bench| {
         bench
             .get_or_init(|| {
-                let bench = ArcRwSignal::new(kept());
+                let bench = ArcRwSignal::new(saved());
                 let watched = bench.clone();
                 clock::every_second_for_ever(move || ring(state, &watched));
                 let followed = bench.clone();
                 storage::watch(move |changed| {
                     // What another tab goes on with is not written over with what stood here.
                     if changed.is_none_or(|key| key == key::BENCH) {
-                        followed.set(kept());
+                        followed.set(saved());
                     }
                 });
                 bench
@@ -39,18 +39,18 @@ fn shared(state: State) -> ArcRwSignal<Option<Bench>> {
     })
 }
 
-fn kept() -> Option<Bench> {
-    let kept = storage::get(key::BENCH).ok().flatten();
-    kept.and_then(|text| read_bench(&text).ok())
+fn saved() -> Option<Bench> {
+    let saved = storage::get(key::BENCH).ok().flatten();
+    saved.and_then(|text| read_bench(&text).ok())
 }
 
 /// The bake under way.
-pub fn bench(state: State) -> RwSignal<Option<Bench>> {
+pub fn bench(state: AppState) -> RwSignal<Option<Bench>> {
     shared(state).into()
 }
 
 /// Has the timers of the bake under way ring from now on.
-pub fn watch_timers(state: State) {
+pub fn watch_timers(state: AppState) {
     let bench = shared(state);
     // Those that were over while the page was closed ring at once.
     ring(state, &bench);
@@ -60,7 +60,7 @@ pub fn watch_timers(state: State) {
 ///
 /// # Errors
 /// What storage says against it.
-pub fn keep(state: State) -> Result<(), StorageTrouble> {
+pub fn keep(state: AppState) -> Result<(), StorageTrouble> {
     match shared(state).with_untracked(|bench| bench.as_ref().map(write_bench)) {
         Some(text) => storage::set(key::BENCH, &text),
         None => {
@@ -71,7 +71,7 @@ pub fn keep(state: State) -> Result<(), StorageTrouble> {
 }
 
 /// Rings for every timer that is over and has not been heard; away from the bench it is also shown.
-fn ring(state: State, bench: &ArcRwSignal<Option<Bench>>) {
+fn ring(state: AppState, bench: &ArcRwSignal<Option<Bench>>) {
     let now = Moment::from_milliseconds(clock::milliseconds()).unwrap_or_default();
     let over = bench.with_untracked(|bench| {
         let timers = bench.as_ref().map(|bench| bench.over(now));
@@ -95,6 +95,6 @@ fn ring(state: State, bench: &ArcRwSignal<Option<Bench>>) {
     let said = notice::timer_over(&what);
     announce(&said);
     if state.place.get_untracked() != Place::Day {
-        state.rang.set(Some(said));
+        state.timer_alert.set(Some(said));
     }
 }

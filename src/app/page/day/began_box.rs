@@ -8,7 +8,7 @@ use crate::engine::plan::StepAt;
 use crate::engine::quantity::Instant;
 use crate::sheet::Moment;
 use crate::sheet::civil::{Clock, Zone};
-use crate::text::{read, tr, format};
+use crate::text::{format, read, tr};
 
 /// The box of the time a step began.
 #[component]

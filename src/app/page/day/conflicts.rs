@@ -15,17 +15,17 @@ use crate::text::{day as told, tr};
 pub fn InTheWay() -> impl IntoView {
     let day = Day::here();
     let found = memo(move || {
-        let manner = day.state.manner.get();
+        let options = day.state.options.get();
         let formula = day.state.with(|sheet| sheet.formula.clone());
         let found = day.read(|planned| {
             let (plan, solved) = (&planned.plan, &planned.solved);
             day.zone.with_value(|zone| {
                 let troubles = solved.conflicts.iter();
                 let troubles =
-                    troubles.map(|one| told::conflict(one, plan, &formula, zone, manner));
+                    troubles.map(|one| told::conflict(one, plan, &formula, zone, options));
                 let changes = solved.changes.iter();
                 let changes =
-                    changes.map(|one| (*one, told::change(one, plan, &formula, zone, manner)));
+                    changes.map(|one| (*one, told::change(one, plan, &formula, zone, options)));
                 (troubles.collect::<Vec<_>>(), changes.collect::<Vec<_>>())
             })
         });
@@ -58,7 +58,7 @@ fn take(day: Day, change: Change) {
     match change {
         Change::TableLater(at) | Change::TableEarlier(at) => {
             let table = Target::Table(Moment::from_instant(at));
-            day.wish(|wishes| wishes.target = table);
+            day.wish(|settings| settings.target = table);
         }
         Change::LetLast { step, minutes, .. } => {
             let at =
@@ -69,9 +69,9 @@ fn take(day: Day, change: Change) {
             if untrack(|| day.own_bench.with(Option::is_some)) {
                 day.change_bench(|bench| bench.let_last(step, minutes));
             } else {
-                day.edit(Edit::DurationRange { step, minutes });
+                day.edit(Edit::Duration { step, minutes });
             }
         }
-        Change::HelpingHand => day.wish(|wishes| wishes.one_pair_of_hands = false),
+        Change::HelpingHand => day.wish(|settings| settings.one_pair_of_hands = false),
     }
 }

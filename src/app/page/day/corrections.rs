@@ -2,8 +2,8 @@
 
 use leptos::prelude::*;
 
-use super::results::Day;
 use super::conflicts::InTheWay;
+use super::results::Day;
 use crate::app::part::Button;
 use crate::app::state::memo;
 use crate::engine::kitchen::WhichRise;
@@ -20,26 +20,29 @@ pub fn MakeUps(
 ) -> impl IntoView {
     let day = Day::here();
     let late = memo(move || {
-        let manner = day.state.manner.get();
+        let options = day.state.options.get();
         let begins = begins(day, step)?;
         let bench = day.own_bench.get()?;
         let promised = bench.promised(step)?.begins.instant();
         day.zone
-            .with_value(|zone| told::off_time(promised, begins, zone, manner))
+            .with_value(|zone| told::off_time(promised, begins, zone, options))
     });
     let moved = memo(move || {
-        let manner = day.state.manner.get();
+        let options = day.state.options.get();
         let formula = day.state.with(|sheet| sheet.formula.clone());
         let bench = day.own_bench.get();
         let said = bench.and_then(|bench| {
             day.read(|planned| {
                 day.zone
-                    .with_value(|zone| told::moved(planned, &bench, &formula, zone, manner))
+                    .with_value(|zone| told::moved(planned, &bench, &formula, zone, options))
             })
         });
         said.unwrap_or_default()
     });
-    let of_bulk = matches!(step.work, StepKind::Mix | StepKind::ButterIn | StepKind::Bulk);
+    let of_bulk = matches!(
+        step.work,
+        StepKind::Mix | StepKind::ButterIn | StepKind::Bulk
+    );
     let of_proof = matches!(step.work, StepKind::Shape | StepKind::Tin | StepKind::Proof);
     let rise = if of_bulk {
         Some(WhichRise::Bulk)
@@ -83,30 +86,30 @@ fn RiseMadeUp(
 ) -> impl IntoView {
     let day = Day::here();
     let off = memo(move || {
-        let sheet = day.state.stands();
+        let sheet = day.state.current();
         day.planned.with(|planned| {
             let planned = planned.as_ref().ok()?;
             day.asked(&sheet, |asked| rise_off(asked, planned, which))
         })
     });
     let said = memo(move || {
-        let manner = day.state.manner.get();
+        let options = day.state.options.get();
         let wished = day.state.with(|sheet| sheet.heat.dough);
         let got = day
             .own_bench
             .with(|bench| bench.as_ref().and_then(|bench| bench.bake.noted.dough));
         let dough = got.map(|got| (wished, got));
         match (off.get(), dough) {
-            (Some(off), dough) => told::rise_off(&off, dough, manner),
+            (Some(off), dough) => told::rise_off(&off, dough, options),
             (None, Some((wished, got))) if which == WhichRise::Bulk => {
-                vec![told::dough_off(wished, got, manner)]
+                vec![told::dough_off(wished, got, options)]
             }
             (None, _) => Vec::new(),
         }
     });
     let place = memo(move || {
-        let manner = day.state.manner.get();
-        off.get().and_then(|off| told::place_for(&off, manner))
+        let options = day.state.options.get();
+        off.get().and_then(|off| told::place_for(&off, options))
     });
     let put = move |at: Option<Temperature>| {
         day.change_bench(|bench| match which {

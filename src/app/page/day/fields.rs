@@ -5,7 +5,7 @@ use std::num::NonZeroU16;
 use super::field::DayField as Field;
 use crate::app::part::{degrees, minutes};
 use crate::engine::quantity::Temperature;
-use crate::text::{FormatOptions, tr_noop, read, read::ReadError, format};
+use crate::text::{FormatOptions, format, read, read::ReadError, tr_noop};
 
 /// What a formula says of its rises.
 pub const RISES: [Field; 7] = [
@@ -13,9 +13,9 @@ pub const RISES: [Field; 7] = [
         id: "bulk-time",
         label: tr_noop!("Known bulk rise"),
         unit: minutes,
-        look: |wishes, _, manner| format::box_minutes(wishes.rises.bulk.time, manner),
-        set: |wishes, text, manner| {
-            wishes.rises.bulk.time = read::minutes(text, manner)?;
+        look: |settings, _, options| format::box_minutes(settings.rises.bulk.time, options),
+        set: |settings, text, options| {
+            settings.rises.bulk.time = read::minutes(text, options)?;
             Ok(())
         },
     },
@@ -23,9 +23,9 @@ pub const RISES: [Field; 7] = [
         id: "bulk-at",
         label: tr_noop!("Dough at"),
         unit: degrees,
-        look: |wishes, _, manner| format::box_temperature(wishes.rises.bulk.at, manner),
-        set: |wishes, text, manner| {
-            wishes.rises.bulk.at = read::temperature(text, manner)?;
+        look: |settings, _, options| format::box_temperature(settings.rises.bulk.at, options),
+        set: |settings, text, options| {
+            settings.rises.bulk.at = read::temperature(text, options)?;
             Ok(())
         },
     },
@@ -33,9 +33,9 @@ pub const RISES: [Field; 7] = [
         id: "proof-time",
         label: tr_noop!("Known proof"),
         unit: minutes,
-        look: |wishes, _, manner| format::box_minutes(wishes.rises.proof.time, manner),
-        set: |wishes, text, manner| {
-            wishes.rises.proof.time = read::minutes(text, manner)?;
+        look: |settings, _, options| format::box_minutes(settings.rises.proof.time, options),
+        set: |settings, text, options| {
+            settings.rises.proof.time = read::minutes(text, options)?;
             Ok(())
         },
     },
@@ -43,9 +43,9 @@ pub const RISES: [Field; 7] = [
         id: "proof-at",
         label: tr_noop!("Pieces at"),
         unit: degrees,
-        look: |wishes, _, manner| format::box_temperature(wishes.rises.proof.at, manner),
-        set: |wishes, text, manner| {
-            wishes.rises.proof.at = read::temperature(text, manner)?;
+        look: |settings, _, options| format::box_temperature(settings.rises.proof.at, options),
+        set: |settings, text, options| {
+            settings.rises.proof.at = read::temperature(text, options)?;
             Ok(())
         },
     },
@@ -53,11 +53,11 @@ pub const RISES: [Field; 7] = [
         id: "bulk-place",
         label: tr_noop!("Dough rises in a place at"),
         unit: degrees,
-        look: |wishes, kitchen, manner| {
-            format::box_temperature(wishes.rises.bulk_place.unwrap_or(kitchen.room), manner)
+        look: |settings, kitchen, options| {
+            format::box_temperature(settings.rises.bulk_place.unwrap_or(kitchen.room), options)
         },
-        set: |wishes, text, manner| {
-            wishes.rises.bulk_place = or_room(text, manner)?;
+        set: |settings, text, options| {
+            settings.rises.bulk_place = or_room(text, options)?;
             Ok(())
         },
     },
@@ -65,11 +65,11 @@ pub const RISES: [Field; 7] = [
         id: "proof-place",
         label: tr_noop!("Pieces proof in a place at"),
         unit: degrees,
-        look: |wishes, kitchen, manner| {
-            format::box_temperature(wishes.rises.proof_place.unwrap_or(kitchen.room), manner)
+        look: |settings, kitchen, options| {
+            format::box_temperature(settings.rises.proof_place.unwrap_or(kitchen.room), options)
         },
-        set: |wishes, text, manner| {
-            wishes.rises.proof_place = or_room(text, manner)?;
+        set: |settings, text, options| {
+            settings.rises.proof_place = or_room(text, options)?;
             Ok(())
         },
     },
@@ -77,17 +77,17 @@ pub const RISES: [Field; 7] = [
         id: "bench-rest",
         label: tr_noop!("Bench rest"),
         unit: minutes,
-        look: |wishes, _, manner| format::box_minutes(wishes.rises.rest, manner),
-        set: |wishes, text, manner| {
-            wishes.rises.rest = read::minutes(text, manner)?;
+        look: |settings, _, options| format::box_minutes(settings.rises.rest, options),
+        set: |settings, text, options| {
+            settings.rises.rest = read::minutes(text, options)?;
             Ok(())
         },
     },
 ];
 
 /// The room where nothing is typed.
-fn or_room(text: &str, manner: FormatOptions) -> Result<Option<Temperature>, ReadError> {
-    match read::temperature(text, manner) {
+fn or_room(text: &str, options: FormatOptions) -> Result<Option<Temperature>, ReadError> {
+    match read::temperature(text, options) {
         Ok(read) => Ok(Some(read)),
         Err(ReadError::Empty) => Ok(None),
         Err(error) => Err(error),
@@ -100,9 +100,9 @@ pub const NIGHT: [Field; 4] = [
         id: "preferment-stands",
         label: tr_noop!("Preferment stands"),
         unit: minutes,
-        look: |wishes, _, manner| format::box_minutes(wishes.rises.bench, manner),
-        set: |wishes, text, manner| {
-            wishes.rises.bench = read::minutes(text, manner)?;
+        look: |settings, _, options| format::box_minutes(settings.rises.bench, options),
+        set: |settings, text, options| {
+            settings.rises.bench = read::minutes(text, options)?;
             Ok(())
         },
     },
@@ -110,9 +110,9 @@ pub const NIGHT: [Field; 4] = [
         id: "fridge-wished",
         label: tr_noop!("Fridge, as wished"),
         unit: minutes,
-        look: |wishes, _, manner| format::box_minutes(wishes.rises.fridge, manner),
-        set: |wishes, text, manner| {
-            wishes.rises.fridge = read::minutes(text, manner)?;
+        look: |settings, _, options| format::box_minutes(settings.rises.fridge, options),
+        set: |settings, text, options| {
+            settings.rises.fridge = read::minutes(text, options)?;
             Ok(())
         },
     },
@@ -120,9 +120,9 @@ pub const NIGHT: [Field; 4] = [
         id: "fridge-least",
         label: tr_noop!("Fridge, at least"),
         unit: minutes,
-        look: |wishes, _, manner| format::box_minutes(wishes.fridge.least, manner),
-        set: |wishes, text, manner| {
-            wishes.fridge.least = read::minutes(text, manner)?;
+        look: |settings, _, options| format::box_minutes(settings.fridge.least, options),
+        set: |settings, text, options| {
+            settings.fridge.least = read::minutes(text, options)?;
             Ok(())
         },
     },
@@ -130,9 +130,9 @@ pub const NIGHT: [Field; 4] = [
         id: "fridge-most",
         label: tr_noop!("Fridge, at most"),
         unit: minutes,
-        look: |wishes, _, manner| format::box_minutes(wishes.fridge.most, manner),
-        set: |wishes, text, manner| {
-            wishes.fridge.most = read::minutes(text, manner)?;
+        look: |settings, _, options| format::box_minutes(settings.fridge.most, options),
+        set: |settings, text, options| {
+            settings.fridge.most = read::minutes(text, options)?;
             Ok(())
         },
     },
@@ -143,10 +143,10 @@ pub const LOADS: Field = Field {
     id: "oven-loads",
     label: tr_noop!("Oven loads"),
     unit: |_| "",
-    look: |wishes, _, manner| format::box_count(wishes.loads.count.get(), manner),
-    set: |wishes, text, manner| {
-        let count = read::count(text, manner)?;
-        wishes.loads.count = count.min(NonZeroU16::new(99).unwrap_or(NonZeroU16::MIN));
+    look: |settings, _, options| format::box_count(settings.loads.count.get(), options),
+    set: |settings, text, options| {
+        let count = read::count(text, options)?;
+        settings.loads.count = count.min(NonZeroU16::new(99).unwrap_or(NonZeroU16::MIN));
         Ok(())
     },
 };
@@ -156,9 +156,9 @@ pub const BETWEEN: Field = Field {
     id: "oven-between",
     label: tr_noop!("Between two loads"),
     unit: minutes,
-    look: |wishes, _, manner| format::box_minutes(wishes.loads.between, manner),
-    set: |wishes, text, manner| {
-        wishes.loads.between = read::minutes(text, manner)?;
+    look: |settings, _, options| format::box_minutes(settings.loads.between, options),
+    set: |settings, text, options| {
+        settings.loads.between = read::minutes(text, options)?;
         Ok(())
     },
 };

@@ -16,7 +16,7 @@ pub fn LearntCard() -> impl IntoView {
     let day = Day::here();
     let figures = memo(move || {
         day.learnt
-            .with(|learnt| told::figure(learnt, day.state.manner.get()))
+            .with(|learnt| told::figure(learnt, day.state.options.get()))
     });
     let learns = memo(move || figures.with(|figures| !figures.is_empty()));
     let friction = memo(move || {

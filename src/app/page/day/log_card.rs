@@ -2,15 +2,15 @@
 
 use leptos::prelude::*;
 
-use super::results::{Day, Taken};
 use super::log_files::LogFiles;
 use super::photo_box::PhotoBox;
 use super::photos;
+use super::results::{Day, Taken};
 use crate::app::part::Button;
 use crate::app::state::memo;
 use crate::sheet::day::Bake;
 use crate::sheet::{Id, plain};
-use crate::text::{day as told, tr, format};
+use crate::text::{day as told, format, tr};
 
 /// So many bakes are shown at first, and so many more each time.
 const MORE: usize = 40;
@@ -86,7 +86,7 @@ fn LogRow(
                 .with_value(|zone| format::date(bake.began.instant(), zone))
         })
     };
-    let noted = move || look(&|bake| told::noted(&bake.noted, day.state.manner.get()));
+    let noted = move || look(&|bake| told::noted(&bake.noted, day.state.options.get()));
     let change = move |change: &dyn Fn(&mut Bake)| {
         day.change_log(|log| {
             let bake = log

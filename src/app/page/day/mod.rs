@@ -1,27 +1,27 @@
 //! Day: when? The plan over two days, the rises, the bench, the log.
 
-mod results;
+mod active_bake;
 mod began_box;
 mod bench_view;
-mod active_bake;
+mod conflicts;
+mod corrections;
 mod field;
 mod fields;
-mod conflicts;
-mod stored;
 mod key_figures;
 mod learnt_card;
 mod loads_box;
 mod log_card;
 mod log_files;
-mod corrections;
 mod measures;
 mod photo_box;
 mod photos;
 mod place;
+mod results;
 mod ribbon_card;
 mod rise_card;
 mod step_row;
 mod steps_card;
+mod stored;
 mod warmth_boxes;
 mod weigh_rows;
 mod when_card;

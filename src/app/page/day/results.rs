@@ -6,7 +6,7 @@ use super::active_bake;
 use super::stored::{keep, read};
 use crate::app::browser::{clock, storage};
 use crate::app::page::BatchAnswers;
-use crate::app::state::{SaveError, State, memo};
+use crate::app::state::{AppState, SaveError, memo, use_app_state};
 use crate::engine::formula::{Form, Formula};
 use crate::engine::learn::{Learnt, learn};
 use crate::engine::plan::{Edit, PlanError};
@@ -33,9 +33,9 @@ pub struct Taken {
 #[derive(Clone, Copy)]
 pub struct Day {
     /// The state of the page.
-    pub state: State,
+    pub state: AppState,
     /// What the plan of the open formula goes by.
-    pub wishes: RwSignal<DaySettings>,
+    pub settings: RwSignal<DaySettings>,
     /// The log.
     pub log: RwSignal<Log>,
     /// The log as it was read or kept last.
@@ -64,12 +64,12 @@ pub struct Day {
 
 impl Day {
     /// The answers for the formula that is open, whichever that is.
-    fn of(state: State) -> Self {
-        let bench = benched::bench(state);
+    fn of(state: AppState) -> Self {
+        let bench = active_bake::bench(state);
         let now = RwSignal::new(clock_now());
         let minute = memo(move || now.get().instant().minute());
         let zone = StoredValue::new(zone_here(now.get_untracked().instant()));
-        let wishes = RwSignal::new(DaySettings::default());
+        let settings = RwSignal::new(DaySettings::default());
         let log = RwSignal::new(read(key::LOG, read_log, state).unwrap_or_default());
         let learnt = memo(move || {
             let kitchen = state.kitchen.get();
@@ -90,7 +90,7 @@ impl Day {
         });
         let day = Self {
             state,
-            wishes,
+            settings,
             log,
             log_text: StoredValue::new(storage::get(key::LOG).ok().flatten()),
             taken: RwSignal::new(None),
@@ -105,14 +105,14 @@ impl Day {
             // Found from all the others, and put in below.
             planned: memo(|| Err(PlanError::NoSteps)),
         };
-        let planned = memo(move || day.plan_of(&state.stands()));
+        let planned = memo(move || day.plan_of(&state.current()));
         storage::watch(move |changed| day.take_in(changed.as_deref()));
         Self { planned, ..day }
     }
 
     /// The answers of this page.
     pub fn here() -> Self {
-        State::here().for_good(Self::of)
+        use_app_state().page_singleton(Self::of)
     }
 
     /// The plan of a sheet, with all else as it is.
@@ -125,7 +125,7 @@ impl Day {
         ask(&DayAsked {
             sheet,
             kitchen: &self.state.kitchen.get(),
-            wishes: &self.wishes.get(),
+            settings: &self.settings.get(),
             learnt: &self.learnt.get(),
             weighed: self.weighed.get().as_ref(),
             zone: &self.zone.get_value(),
@@ -149,32 +149,32 @@ impl Day {
                 .set_value(storage::get(key::LOG).ok().flatten());
         }
         let id = self.formula_id();
-        let kept = id
+        let saved = id
             .as_ref()
             .and_then(|id| read(&key::of_day(id), read_day, self.state));
-        let mut wishes = kept.unwrap_or_default();
-        if wishes.rises.dough.is_none() {
+        let mut settings = saved.unwrap_or_default();
+        if settings.rises.dough.is_none() {
             let dough = untrack(|| {
                 self.state
-                    .with_kept(|sheet| vigour(&sheet.formula, Form::AsMade))
+                    .with_saved(|sheet| yeast_activity(&sheet.formula, Form::AsMade))
             });
-            wishes.rises.dough = dough.ok();
+            settings.rises.dough = dough.ok();
             // Saved with the first look, so that it is not lost when the formula is changed; where
             // there is no room for it, all else goes on.
             if let Some(id) = id {
-                let _kept = storage::set(&key::of_day(&id), &write_day(&wishes));
+                let _kept = storage::set(&key::of_day(&id), &write_day(&settings));
             }
         }
-        self.wishes.set(wishes);
+        self.settings.set(settings);
     }
 
     /// Notes that the known rises are of the dough as it stands now.
     pub fn know_this_dough(self) {
         let dough = untrack(|| {
             self.state
-                .with(|sheet| vigour(&sheet.formula, Form::AsMade))
+                .with(|sheet| yeast_activity(&sheet.formula, Form::AsMade))
         });
-        self.wish(|wishes| wishes.rises.dough = dough.ok());
+        self.wish(|settings| settings.rises.dough = dough.ok());
     }
 
     /// The formula that is open; a visitor's copy has none.
@@ -184,27 +184,27 @@ impl Day {
 
     /// Changes what the plan goes by, and keeps it.
     pub fn wish(self, change: impl FnOnce(&mut DaySettings)) {
-        self.wishes.update(change);
+        self.settings.update(change);
         if let Some(id) = self.formula_id() {
-            let text = self.wishes.with_untracked(write_day);
+            let text = self.settings.with_untracked(write_day);
             keep(&key::of_day(&id), &text, self.state);
         }
     }
 
     /// Changes a step of the plan.
     pub fn edit(self, edit: Edit) {
-        self.wish(|wishes| wishes.add(edit));
+        self.wish(|settings| settings.add(edit));
     }
 
     /// Changes the log, and keeps it. Whether it could be kept.
     pub fn change_log(self, change: impl FnOnce(&mut Log)) -> bool {
         self.log.update(change);
         let text = self.log.with_untracked(write_log);
-        let kept = keep(key::LOG, &text, self.state);
-        if kept {
+        let saved = keep(key::LOG, &text, self.state);
+        if saved {
             self.log_text.set_value(Some(text));
         }
-        kept
+        saved
     }
 
     /// Changes the bake under way, and keeps it.
@@ -214,8 +214,8 @@ impl Day {
                 change(bench);
             }
         });
-        if let Err(trouble) = benched::keep(self.state) {
-            self.state.keeps.set(Some(SaveError::Storage(trouble)));
+        if let Err(trouble) = active_bake::keep(self.state) {
+            self.state.save_error.set(Some(SaveError::Storage(trouble)));
         }
     }
 
@@ -233,9 +233,9 @@ impl Day {
         let own = self.formula_id().map(|id| key::of_day(&id));
         if let (Some(own), Some(changed)) = (own, changed)
             && own == changed
-            && let Some(wishes) = read(&own, read_day, self.state)
+            && let Some(settings) = read(&own, read_day, self.state)
         {
-            self.wishes.set(wishes);
+            self.settings.set(settings);
         }
     }
 }

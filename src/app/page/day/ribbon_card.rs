@@ -2,14 +2,14 @@
 
 use leptos::prelude::*;
 
-use super::results::Day;
 use super::conflicts::InTheWay;
+use super::results::Day;
 use crate::app::browser::file;
 use crate::app::part::{Button, DayRibbonPicture};
 use crate::app::state::memo;
 use crate::sheet::calendar::{self, Event};
 use crate::sheet::civil;
-use crate::text::{day as told, name, chart, tr};
+use crate::text::{chart, day as told, name, tr};
 
 /// The ribbon.
 #[component]
@@ -22,7 +22,7 @@ pub fn RibbonCard() -> impl IntoView {
         day.read(|planned| {
             let (plan, solved) = (&planned.plan, &planned.solved);
             day.zone.with_value(|zone| {
-                let asleep = day.wishes.with(|wishes| wishes.sleep).map(|sleep| {
+                let asleep = day.settings.with(|settings| settings.sleep).map(|sleep| {
                     civil::nights(zone, (sleep.from, sleep.until), solved.begins, solved.table)
                 });
                 let asleep = asleep.unwrap_or_default();
@@ -31,11 +31,10 @@ pub fn RibbonCard() -> impl IntoView {
         })
     });
     let said = memo(move || {
-        let manner = day.state.manner.get();
+        let options = day.state.options.get();
         let said = day.read(|planned| {
-            day.zone.with_value(|zone| {
-                chart::day_ribbon(&planned.plan, &planned.solved, zone, manner)
-            })
+            day.zone
+                .with_value(|zone| chart::day_ribbon(&planned.plan, &planned.solved, zone, options))
         });
         said.unwrap_or_default()
     });

@@ -2,8 +2,8 @@
 
 use leptos::prelude::*;
 
-use super::results::{Day, clock_now};
 use super::bench_view::finish;
+use super::results::{Day, clock_now};
 use super::step_row::StepRow;
 use crate::app::browser::random;
 use crate::app::part::Button;
@@ -27,11 +27,11 @@ pub fn StepsCard() -> impl IntoView {
         order.unwrap_or_default()
     });
     let oven = memo(move || {
-        let manner = day.state.manner.get();
+        let options = day.state.options.get();
         day.learnt
-            .with(|learnt| told::oven(learnt, manner).unwrap_or_default())
+            .with(|learnt| told::oven(learnt, options).unwrap_or_default())
     });
-    let edited = memo(move || day.wishes.with(|wishes| !wishes.edits.is_empty()));
+    let edited = memo(move || day.settings.with(|settings| !settings.edits.is_empty()));
     let begun = memo(move || day.own_bench.with(Option::is_some));
     let elsewhere = memo(move || day.bench.with(Option::is_some) && !begun.get());
     let start = move |()| {
@@ -56,7 +56,7 @@ pub fn StepsCard() -> impl IntoView {
                     tapped=start
                 />
                 <Show when=move || edited.get()>
-                    <Button says=tr!("The usual steps again") tapped=move |()| day.wish(|wishes| wishes.edits.clear()) />
+                    <Button says=tr!("The usual steps again") tapped=move |()| day.wish(|settings| settings.edits.clear()) />
                 </Show>
             </div>
             <p class="body quiet" role="status">{oven}</p>
@@ -93,7 +93,7 @@ fn OtherBake() -> impl IntoView {
 
 /// A bake begins.
 fn begin(day: Day) {
-    let mut bake = Bake::new(Id::from_random(chance::bits()), clock_now());
+    let mut bake = Bake::new(Id::from_random(random::bits()), clock_now());
     bake.formula = day.formula_id();
     bake.name = day.state.sheet().name;
     let kitchen = day.state.kitchen.get_untracked();

@@ -11,7 +11,7 @@ use crate::engine::plan::StepAt;
 use crate::engine::quantity::Minutes;
 use crate::sheet::Moment;
 use crate::sheet::day::Measured;
-use crate::text::{Trouble, day as told, read, tr, format};
+use crate::text::{Trouble, day as told, format, read, tr};
 
 /// A box for each paste and preferment of a step.
 #[component]
@@ -50,15 +50,15 @@ fn WarmthBox(
             .with(|bench| bench.as_ref()?.found(step, of).copied())
     });
     let figure = memo(move || {
-        let manner = day.state.manner.get();
+        let options = day.state.options.get();
         found
             .get()
-            .map(|found| format::box_temperature(found.at, manner))
+            .map(|found| format::box_temperature(found.at, options))
             .unwrap_or_default()
     });
     let take = move |text: String| {
-        let manner = day.state.manner.get_untracked();
-        let at = read::temperature(&text, manner).map_err(|error| error.sentence(manner))?;
+        let options = day.state.options.get_untracked();
+        let at = read::temperature(&text, options).map_err(|error| error.sentence(options))?;
         let when = clock_now();
         day.change_bench(|bench| {
             bench.measure(Measured {
@@ -75,22 +75,22 @@ fn WarmthBox(
         let kitchen = day.state.kitchen.get();
         Some(day.state.with(|sheet| {
             let at = (step.work, part);
-            still_needs(&sheet.formula, &kitchen, &sheet.heat, at, found.at)
+            time_to_target(&sheet.formula, &kitchen, &sheet.heat, at, found.at)
         }))
     });
     let said = memo(move || {
-        let manner = day.state.manner.get();
+        let options = day.state.options.get();
         let (found, needs) = (found.get()?, needs.get()?);
         Some(match needs {
-            Ok(needs) => name.with(|name| told::still_needs(name, found.at, &needs, manner)),
-            Err(error) => error.sentence(manner),
+            Ok(needs) => name.with(|name| told::time_to_target(name, found.at, &needs, options)),
+            Err(error) => error.sentence(options),
         })
     });
     let ways = memo(move || {
-        let manner = day.state.manner.get();
+        let options = day.state.options.get();
         let needs = needs.get().and_then(Result::ok);
         let needs = needs.filter(|needs| needs.there.minutes() >= 1.0);
-        needs.map(|needs| ways(&needs, manner)).unwrap_or_default()
+        needs.map(|needs| ways(&needs, options)).unwrap_or_default()
     });
     // It lasts from its beginning until then, and its timer rings then.
     let wait = move |minutes: Minutes| {
@@ -104,7 +104,7 @@ fn WarmthBox(
             bench.set_timer(step, ends);
         });
     };
-    let unit = Signal::derive(move || day.state.manner.get().units.temperature.symbol());
+    let unit = Signal::derive(move || day.state.options.get().units.temperature.symbol());
     let label = Signal::derive(move || tr!("{value} is at", value = name.get()));
     let way = move |(minutes, said): (Minutes, String)| view! { <Button says=said tapped=move |()| wait(minutes) /> };
     view! {
@@ -117,10 +117,10 @@ fn WarmthBox(
 }
 
 /// What can be tapped.
-fn ways(needs: &StillNeeds, manner: crate::text::FormatOptions) -> Vec<(Minutes, String)> {
-    let mut ways = vec![(needs.there, told::wait_for(needs.there, manner))];
+fn ways(needs: &StillNeeds, options: crate::text::FormatOptions) -> Vec<(Minutes, String)> {
+    let mut ways = vec![(needs.there, told::wait_for(needs.there, options))];
     if let Some(ice) = needs.in_ice {
-        ways.push((ice, told::ice_for(ice, manner)));
+        ways.push((ice, told::ice_for(ice, options)));
     }
     ways
 }

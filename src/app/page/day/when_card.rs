@@ -2,23 +2,27 @@
 
 use leptos::prelude::*;
 
-use super::results::Day;
 use super::fields::NIGHT;
 use super::loads_box::LoadsBox;
+use super::results::Day;
 use crate::app::part::{Choice, FieldBox};
 use crate::app::state::memo;
 use crate::engine::plan::Aim;
 use crate::sheet::Moment;
 use crate::sheet::civil::Clock;
 use crate::sheet::day::{Sleep, Target};
-use crate::text::{read, tr, format};
+use crate::text::{format, read, tr};
 
 /// What times are found from.
 #[component]
 pub fn WhenCard() -> impl IntoView {
     let day = Day::here();
-    let backwards =
-        memo(move || !matches!(day.wishes.with(|wishes| wishes.target), Target::From(_)));
+    let backwards = memo(move || {
+        !matches!(
+            day.settings.with(|settings| settings.target),
+            Target::From(_)
+        )
+    });
     let aim = memo(move || {
         day.read(|planned| {
             let (Aim::Table(at) | Aim::From(at)) = planned.aim;
@@ -29,8 +33,8 @@ pub fn WhenCard() -> impl IntoView {
     });
     let aim_at = move |at: Moment| {
         let back = backwards.get_untracked();
-        day.wish(|wishes| {
-            wishes.target = if back {
+        day.wish(|settings| {
+            settings.target = if back {
                 Target::Table(at)
             } else {
                 Target::From(at)
@@ -50,8 +54,8 @@ pub fn WhenCard() -> impl IntoView {
         let Some((table, begins)) = solved else {
             return;
         };
-        day.wish(|wishes| {
-            wishes.target = if back {
+        day.wish(|settings| {
+            settings.target = if back {
                 Target::Table(Moment::from_instant(table))
             } else {
                 Target::From(Moment::from_instant(begins))
@@ -104,13 +108,13 @@ pub fn FridgeCard() -> impl IntoView {
 #[component]
 fn SleepBoxes() -> impl IntoView {
     let day = Day::here();
-    let sleep = memo(move || day.wishes.with(|wishes| wishes.sleep));
+    let sleep = memo(move || day.settings.with(|settings| settings.sleep));
     let shown =
         move |pick: fn(Sleep) -> Clock| sleep.get().map(|sleep| format::box_clock(pick(sleep)));
     let set = move |text: String, put: fn(&mut Sleep, Clock)| {
         if let Some(clock) = read::clock(&text) {
-            day.wish(|wishes| {
-                if let Some(sleep) = &mut wishes.sleep {
+            day.wish(|settings| {
+                if let Some(sleep) = &mut settings.sleep {
                     put(sleep, clock);
                 }
             });
@@ -125,7 +129,7 @@ fn SleepBoxes() -> impl IntoView {
                     prop:checked=move || sleep.get().is_some()
                     on:change:target=move |event| {
                         let sleeps = event.target().checked();
-                        day.wish(|wishes| wishes.sleep = if sleeps { usual } else { None });
+                        day.wish(|settings| settings.sleep = if sleeps { usual } else { None });
                     }
                 />
                 {tr!("No work while I sleep")}
@@ -152,7 +156,7 @@ fn SleepBoxes() -> impl IntoView {
 #[component]
 fn Hands() -> impl IntoView {
     let day = Day::here();
-    let helped = memo(move || !day.wishes.with(|wishes| wishes.one_pair_of_hands));
+    let helped = memo(move || !day.settings.with(|settings| settings.one_pair_of_hands));
     view! {
         <div class="tick-box">
             <label>
@@ -161,7 +165,7 @@ fn Hands() -> impl IntoView {
                     prop:checked=helped
                     on:change:target=move |event| {
                         let helped = event.target().checked();
-                        day.wish(|wishes| wishes.one_pair_of_hands = !helped);
+                        day.wish(|settings| settings.one_pair_of_hands = !helped);
                     }
                 />
                 {tr!("Somebody helps: two things can be done at once")}

@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use crate::app::part::{Card, PickOne, TextBox};
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::engine::formula::Bread;
 use crate::sheet::Sheet;
 use crate::text::{name, tr};
@@ -11,7 +11,7 @@ use crate::text::{name, tr};
 /// Name, kind of bread and note.
 #[component]
 pub fn AboutCard() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let words = memo(move || state.with(|sheet| sheet.name.clone()));
     let bread = memo(move || state.with(|sheet| sheet.bread));
     let note = memo(move || state.with(|sheet| sheet.note.clone()));

@@ -3,21 +3,21 @@
 use leptos::prelude::*;
 
 use crate::app::part::AdviceCard;
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::engine::formula::{Caution, cautions};
 use crate::text::{Advice, caution, name, tr};
 
 /// Cautions about the formula, each one with what to do.
 #[component]
 pub fn Cautions() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let found = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         state.with(|sheet| {
             let found = cautions(&sheet.formula, sheet.bread).unwrap_or_default();
             found
                 .iter()
-                .map(|one| (title(one), caution::formula(one, &sheet.formula, manner)))
+                .map(|one| (title(one), caution::formula(one, &sheet.formula, options)))
                 .collect::<Vec<(String, Advice)>>()
         })
     });

@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use crate::app::lazy;
 use crate::app::part::{Button, Card, PickOne};
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::sheet::{Sheet, ShelfEntry};
 use crate::text::{
     compared::{self, Row},
@@ -30,7 +30,7 @@ pub fn CompareCard() -> impl IntoView {
 /// The formulas there are, and the one that is chosen.
 #[component]
 pub fn Compare() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let chosen = RwSignal::new(0_usize);
     let others = memo(move || {
         let open = state.open_id.get();
@@ -70,11 +70,11 @@ fn Workspace(
     /// The other formula.
     other: Sheet,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let name = other.name.clone();
     let rows = memo(move || {
-        let manner = state.manner.get();
-        state.with(|sheet| compared::rows(&other.formula, &sheet.formula, manner))
+        let options = state.options.get();
+        state.with(|sheet| compared::rows(&other.formula, &sheet.formula, options))
     });
     let drawn = move || rows.get().into_iter().map(row).collect_view();
     view! {

@@ -6,11 +6,9 @@ use leptos::prelude::*;
 use super::line_row::LineRow;
 use super::share_box::ShareRows;
 use crate::app::part::{Button, Picture, part_word};
-use crate::app::state::{DialogKind, State, memo};
-use crate::engine::formula::{Line, LineAt};
-use crate::engine::ingredients::Food;
-use crate::engine::quantity::Mass;
-use crate::text::{line, notice, tr, format};
+use crate::app::state::{AppState, DialogKind, PickFor, memo, use_app_state};
+use crate::engine::formula::LineAt;
+use crate::text::{format, line, notice, tr};
 
 /// A part with its lines.
 #[component]
@@ -18,7 +16,7 @@ pub fn PartCard(
     /// Which one.
     part: usize,
 ) -> impl IntoView {
-    let (state, card) = State::here().in_card();
+    let (state, card) = use_app_state().card_scope();
     let name = memo(move || {
         state.with(|sheet| {
             sheet
@@ -29,8 +27,7 @@ pub fn PartCard(
                 .unwrap_or_default()
         })
     });
-    let kind =
-        memo(move || state.with(|sheet| sheet.formula.parts.get(part).map(|own| own.kind)));
+    let kind = memo(move || state.with(|sheet| sheet.formula.parts.get(part).map(|own| own.kind)));
     let lines = memo(move || {
         state.with(|sheet| {
             sheet
@@ -64,12 +61,12 @@ fn Head(
     /// As the user calls it.
     name: Memo<String>,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let mass = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         state.with(|sheet| {
             let own = sheet.formula.parts.get(part);
-            own.map(|own| format::mass(own.mass(), manner))
+            own.map(|own| format::mass(own.mass(), options))
                 .unwrap_or_default()
         })
     });
@@ -95,20 +92,11 @@ fn Add(
     /// As the user calls it.
     name: Memo<String>,
 ) -> impl IntoView {
-    let state = State::here();
-    let add = move |food: Food| {
-        state.edit(|sheet| {
-            if sheet.formula.has_room()
-                && let Some(own) = sheet.formula.parts.get_mut(part)
-            {
-                own.lines.push(Line::new(food, Mass::ZERO));
-            }
-        });
-    };
+    let state = use_app_state();
     let pick = move |()| {
         state.open(DialogKind::Pick {
             title: tr!("Add to {value}", value = name.get_untracked()),
-            picked: Callback::new(add),
+            pick_for: PickFor::NewLine(part),
         });
     };
     let has_room = memo(move || state.with(|sheet| sheet.formula.has_room()));

@@ -6,7 +6,7 @@ use super::part_card::PartCard;
 use crate::app::lazy;
 use crate::app::page::HEADING;
 use crate::app::part::{Button, Choice, Picture};
-use crate::app::state::{DialogKind, State, memo};
+use crate::app::state::{DialogKind, memo, use_app_state};
 use crate::engine::formula::Basis;
 use crate::sheet::Place;
 use crate::text::{name, tr};
@@ -14,7 +14,7 @@ use crate::text::{name, tr};
 /// What is this dough?
 #[component]
 pub fn FormulaPlace() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let parts = memo(move || state.with(|sheet| sheet.formula.parts.len()));
     let answers = [Basis::AllFlour, Basis::OwnPart].map(|basis| (basis, name::basis(basis)));
     view! {
@@ -27,7 +27,7 @@ pub fn FormulaPlace() -> impl IntoView {
                 holds=state.basis
                 chosen=move |basis| {
                     state.basis.set(basis);
-                    state.settle();
+                    state.reset_inputs();
                 }
             />
         </div>

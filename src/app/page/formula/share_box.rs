@@ -4,13 +4,12 @@
 use leptos::prelude::*;
 
 use crate::app::part::NumberBox;
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::engine::formula::{
-    Formula, FormulaError, PartKind, PartTotals, set_paste_ratio, set_part_share,
-    part_totals,
+    Formula, FormulaError, PartKind, PartTotals, part_totals, set_part_share, set_paste_ratio,
 };
 use crate::engine::quantity::Share;
-use crate::text::{Trouble, language::text, tr_noop, read, format};
+use crate::text::{Trouble, format, language::text, read, tr_noop};
 
 /// A figure of a part that can be set, the bread held.
 #[derive(Clone, Copy)]
@@ -41,7 +40,7 @@ pub fn ShareRows(
     /// Which part.
     part: usize,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let is_made_ahead = move || {
         state.with(|sheet| {
             let own = sheet.formula.parts.get(part);
@@ -65,27 +64,27 @@ fn SettableBox(
     /// Which figure.
     settable: Settable,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let id = format!("{}-{part}", settable.id);
     let of = move |sheet: &crate::sheet::Sheet| {
         let totals = part_totals(&sheet.formula, part).ok()?;
         (settable.look)(&totals)
     };
     let figure = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         state
             .with(of)
-            .map(|share| format::box_share(share, manner))
+            .map(|share| format::box_share(share, options))
             .unwrap_or_default()
     });
-    let changed = memo(move || state.is_trial() && state.with(of) != state.with_kept(of));
+    let changed = memo(move || state.is_trial() && state.with(of) != state.with_saved(of));
     let from = id.clone();
     let take = move |text: String| {
-        let manner = state.manner.get_untracked();
-        let share = read::share(&text, manner).map_err(|error| error.sentence(manner))?;
+        let options = state.options.get_untracked();
+        let share = read::share(&text, options).map_err(|error| error.sentence(options))?;
         state
             .change(&from, |formula| (settable.set)(formula, part, share))
-            .map_err(|error| error.sentence(manner))
+            .map_err(|error| error.sentence(options))
     };
     view! { <NumberBox id label=text(settable.label) unit="%" figure changed take=Callback::new(take) /> }
 }

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use super::HeatAnswers;
 use super::ways::TakeIt;
 use crate::app::part::AdviceCard;
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::engine::heat::{CookedPaste, LiquidAnswer};
 use crate::text::{
     Advice, Trouble,
@@ -26,18 +26,18 @@ pub fn HeatAdvice() -> impl IntoView {
 /// No liquid reaches what is wanted.
 #[component]
 fn Unreachable() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = HeatAnswers::here();
     let advice = memo(move || {
-        let manner = state.manner.get();
-        let wanted = answers.wishes.with(|wishes| wishes.dough);
+        let options = state.options.get();
+        let wanted = answers.settings.with(|settings| settings.dough);
         answers
             .read_bowl(|bowl| match &bowl.liquid {
                 Ok(answer @ LiquidAnswer::OutOfReach(_)) => {
                     let morning = Morning {
                         bowlful: &bowl.bowlful,
                         wanted,
-                        manner,
+                        options,
                     };
                     Some(heat::liquid(answer, morning))
                 }
@@ -66,11 +66,11 @@ fn Unreachable() -> impl IntoView {
 /// The paste falls short.
 #[component]
 fn ColdPaste() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = HeatAnswers::here();
     let advice = memo(move || {
-        let manner = state.manner.get();
-        short(answers, |cooked| heat::paste(cooked, manner))
+        let options = state.options.get();
+        short(answers, |cooked| heat::paste(cooked, options))
     });
     let working = move |()| untrack(|| short(answers, CookedPaste::working).unwrap_or_default());
     view! { <AdviceCard title=tr!("The paste") advice working=Callback::new(working) /> }
@@ -88,15 +88,15 @@ fn short<T>(answers: HeatAnswers, look: impl FnOnce(&CookedPaste) -> T) -> Optio
 /// Why nothing can be said of the bowl.
 #[component]
 fn NoBowl() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = HeatAnswers::here();
     let advice = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         answers.bowl.with(|bowl| {
             let error = bowl.as_ref().err()?;
             Some(Advice {
                 means: tr!("No dough temperature can be worked out.").into(),
-                to_do: error.sentence(manner).into(),
+                to_do: error.sentence(options).into(),
                 source: tr!("by definition").into(),
             })
         })

@@ -6,43 +6,43 @@ use super::HeatAnswers;
 use super::phases::Phases;
 use super::wish_fields::KNOWN;
 use crate::app::part::{AdviceCard, FieldBox, Figure, Shown};
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::engine::heat::{BakeTime, Programme};
 use crate::engine::kitchen::Baking;
 use crate::engine::working::Line;
-use crate::text::{FormatOptions, Trouble, heat, tr, format};
+use crate::text::{FormatOptions, Trouble, format, heat, tr};
 
 /// The bake.
 #[component]
 pub fn BakeCard() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = HeatAnswers::here();
     let core = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         read(answers, |baking| {
-            heat::core(&baking.core, baking.boils, manner)
+            heat::core(&baking.core, baking.boils, options)
         })
         .unwrap_or_default()
     });
     let time = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         read(answers, |baking| {
             baking
                 .time
                 .as_ref()
                 .ok()
-                .map(|time| heat::bake_time(time, manner))
+                .map(|time| heat::bake_time(time, options))
         })
         .flatten()
     });
     let trouble = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         read(answers, |baking| {
             baking
                 .time
                 .as_ref()
                 .err()
-                .map(|error| error.sentence(manner))
+                .map(|error| error.sentence(options))
         })
         .flatten()
     });
@@ -72,10 +72,10 @@ pub fn BakeCard() -> impl IntoView {
                 <div class="boxes">{known}</div>
             </div>
             <div class="figures">
-                <BakeFigure label=tr!("One setting, as a still oven") look=|baking, manner| {
-                    baking.programme.as_ref().map_or_else(|error| error.sentence(manner), |programme| format::temperature(programme.mean_as_still, manner))
+                <BakeFigure label=tr!("One setting, as a still oven") look=|baking, options| {
+                    baking.programme.as_ref().map_or_else(|error| error.sentence(options), |programme| format::temperature(programme.mean_as_still, options))
                 } working=|baking| baking.programme.as_ref().map(Programme::working).unwrap_or_default() />
-                <BakeFigure label=tr!("Middle") look=|baking, manner| format::temperature_range(baking.core.from, baking.core.to, manner) working=Baking::core_working />
+                <BakeFigure label=tr!("Middle") look=|baking, options| format::temperature_range(baking.core.from, baking.core.to, options) working=Baking::core_working />
                 <LossFigure />
             </div>
         </section>
@@ -95,12 +95,12 @@ fn BakeFigure(
     /// How it came about.
     working: fn(&Baking) -> Vec<Line>,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = HeatAnswers::here();
     let shown = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         Shown {
-            value: read(answers, |baking| look(baking, manner))
+            value: read(answers, |baking| look(baking, options))
                 .unwrap_or_else(|| tr!("none").to_owned()),
             was: None,
         }
@@ -112,12 +112,12 @@ fn BakeFigure(
 /// What the oven takes from the dough, as the batch has it.
 #[component]
 fn LossFigure() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let batch = crate::app::page::BatchAnswers::here();
     let shown = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         Shown {
-            value: batch.read(|scaled| format::mass(scaled.lost_baking, manner)),
+            value: batch.read(|scaled| format::mass(scaled.lost_baking, options)),
             was: None,
         }
     });

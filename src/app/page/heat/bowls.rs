@@ -3,15 +3,15 @@
 use leptos::prelude::*;
 
 use crate::app::part::{Button, NumberBox, PickOne, Picture, TextBox};
-use crate::app::state::{State, memo};
+use crate::app::state::{AppState, memo, use_app_state};
 use crate::engine::heat::Material;
 use crate::engine::kitchen::{Bowl, Kitchen};
-use crate::text::{Trouble, language::told, name, read, tr, format};
+use crate::text::{Trouble, format, language::tr_dynamic, name, read, tr};
 
 /// The bowls, and which of them is for paste and which for dough.
 #[component]
 pub fn Bowls() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let count = memo(move || state.kitchen.with(|kitchen| kitchen.bowls.len()));
     let names = memo(move || {
         state.kitchen.with(|kitchen| {
@@ -37,14 +37,14 @@ pub fn Bowls() -> impl IntoView {
     }
 }
 
-fn change(state: State, change: impl FnOnce(&mut Kitchen)) {
+fn change(state: AppState, change: impl FnOnce(&mut Kitchen)) {
     let mut kitchen = state.kitchen.get_untracked();
     change(&mut kitchen);
     state.set_kitchen(kitchen);
 }
 
 /// Changes a bowl, as typed or picked in the box `from`.
-fn on_bowl(state: State, bowl: usize, from: &str, alter: impl FnOnce(&mut Bowl)) {
+fn on_bowl(state: AppState, bowl: usize, from: &str, alter: impl FnOnce(&mut Bowl)) {
     let mut kitchen = state.kitchen.get_untracked();
     if let Some(own) = kitchen.bowls.get_mut(bowl) {
         alter(own);
@@ -57,13 +57,13 @@ fn OneBowl(
     /// Which one.
     bowl: usize,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let own = move |kitchen: &Kitchen| kitchen.bowls.get(bowl).cloned();
     let words = memo(move || {
         state
             .kitchen
             .with(own)
-            .map(|own| told(&own.name).into_owned())
+            .map(|own| tr_dynamic(&own.name).into_owned())
             .unwrap_or_default()
     });
     let material = memo(move || {
@@ -73,11 +73,11 @@ fn OneBowl(
             .map_or(Material::Steel, |own| own.material)
     });
     let figure = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         state
             .kitchen
             .with(own)
-            .map(|own| format::box_mass(own.mass, manner))
+            .map(|own| format::box_mass(own.mass, options))
             .unwrap_or_default()
     });
     let materials = Signal::derive(|| {
@@ -86,12 +86,12 @@ fn OneBowl(
             .to_vec()
     });
     let take = move |text: String| {
-        let manner = state.manner.get_untracked();
-        let mass = read::mass(&text, manner).map_err(|error| error.sentence(manner))?;
+        let options = state.options.get_untracked();
+        let mass = read::mass(&text, options).map_err(|error| error.sentence(options))?;
         on_bowl(state, bowl, "bowl-mass", |own| own.mass = mass);
         Ok(())
     };
-    let unit = Signal::derive(move || state.manner.get().units.mass.symbol());
+    let unit = Signal::derive(move || state.options.get().units.mass.symbol());
     let label = Signal::derive(move || tr!("{value}, empty", value = name::called(&words.get())));
     view! {
         <fieldset class="phase">

@@ -5,18 +5,18 @@ use leptos::prelude::*;
 use super::HeatAnswers;
 use super::wish_fields::{BENCH, ICE, THICK};
 use crate::app::part::{Choice, FieldBox, NumberBox, PickOne, degrees};
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::engine::heat::{RuleSet, Shape};
 use crate::text::{
-    Trouble, name,
+    Trouble, format, name,
     read::{self, ReadError},
-    tr, format,
+    tr,
 };
 
 /// Which part is cooled, where there are several; how hot it comes off, where that is not known.
 #[component]
 pub fn WhatCools() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = HeatAnswers::here();
     let several = memo(move || answers.coolable.with(|parts| parts.len() > 1));
     let parts = memo(move || {
@@ -29,10 +29,7 @@ pub fn WhatCools() -> impl IntoView {
     });
     let by_hand = memo(move || {
         let part = answers.cools.get()?;
-        answers
-            .read_paste(part, |_| ())
-            .is_none()
-            .then_some(part)
+        answers.read_paste(part, |_| ()).is_none().then_some(part)
     });
     view! {
         <div class="boxes">
@@ -59,21 +56,21 @@ fn ComesOff(
     /// Where its part stands.
     part: usize,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let figure = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         let at = state.with(|sheet| sheet.formula.parts.get(part)?.temperature);
-        at.map(|at| format::box_temperature(at, manner))
+        at.map(|at| format::box_temperature(at, options))
             .unwrap_or_default()
     });
     let id = format!("cooling-from-{part}");
     let from = id.clone();
     let take = move |text: String| {
-        let manner = state.manner.get_untracked();
-        let at = match read::temperature(&text, manner) {
+        let options = state.options.get_untracked();
+        let at = match read::temperature(&text, options) {
             Ok(at) => Some(at),
             Err(ReadError::Empty) => None,
-            Err(error) => return Err(error.sentence(manner)),
+            Err(error) => return Err(error.sentence(options)),
         };
         state.type_in(&from, |sheet| {
             if let Some(own) = sheet.formula.parts.get_mut(part) {
@@ -82,14 +79,14 @@ fn ComesOff(
         });
         Ok(())
     };
-    let unit = Signal::derive(move || degrees(state.manner.get()));
+    let unit = Signal::derive(move || degrees(state.options.get()));
     view! { <NumberBox id label=tr!("Comes off the heat at") unit figure take=Callback::new(take) /> }
 }
 
 /// How it is cooled, and whose rules hold.
 #[component]
 pub fn CoolingBoxes() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let shapes = Shape::ALL.map(|shape| (shape, name::shape(shape))).to_vec();
     let holds = memo(move || state.with(|sheet| sheet.heat.cooling.shape));
     let lid = memo(move || state.with(|sheet| sheet.heat.cooling.lid));

@@ -6,7 +6,7 @@ use leptos::prelude::*;
 use super::HeatAnswers;
 use super::paste_figure::{PasteFigure, comes_to, starch_cooked, warmth};
 use crate::app::part::{Figure, Shown};
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 
 /// The three figures that the place is about.
 #[component]
@@ -21,15 +21,15 @@ pub fn HeatKeys() -> impl IntoView {
 /// How warm the dough comes off the mixer.
 #[component]
 pub fn DoughFigure() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = HeatAnswers::here();
     let shown = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         let Some(now) = answers.read_bowl(|bowl| bowl.came.temperature) else {
             return Shown::plain(tr!("none").to_owned());
         };
         let before = answers.before.with(|before| before.as_ref()?.dough);
-        warmth(now, before, manner)
+        warmth(now, before, options)
     });
     let working = move |()| {
         untrack(|| {

@@ -6,16 +6,16 @@ use super::bowls::Bowls;
 use super::kitchen_boxes::{ALTITUDE, KitchenBox, MIXER, PRESSURE, TEMPERATURES};
 use crate::app::browser::live_region::announce;
 use crate::app::part::{Button, Choice, PickOne, Picture, ScaleBoxes, TextBox};
-use crate::app::state::{State, memo};
+use crate::app::state::{AppState, memo, use_app_state};
 use crate::engine::heat::HeatFrom;
 use crate::engine::kitchen::{BoilsBy, Kitchen, Oven};
 use crate::sheet;
-use crate::text::{language::told, name, notice, tr, format};
+use crate::text::{format, language::tr_dynamic, name, notice, tr};
 
 /// The kitchen: its four temperatures in sight, all else in a fold.
 #[component]
 pub fn KitchenCard() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let called = memo(move || {
         state
             .kitchen
@@ -52,7 +52,7 @@ pub fn KitchenCard() -> impl IntoView {
 }
 
 /// The kitchens by name, and which of them is this one.
-fn names(state: State) -> Memo<Vec<(usize, String)>> {
+fn names(state: AppState) -> Memo<Vec<(usize, String)>> {
     memo(move || {
         state.with_kitchens(|kitchens| {
             kitchens
@@ -64,15 +64,15 @@ fn names(state: State) -> Memo<Vec<(usize, String)>> {
     })
 }
 
-fn turn(state: State, change: impl FnOnce(sheet::Kitchens) -> sheet::Kitchens) {
+fn turn(state: AppState, change: impl FnOnce(sheet::Kitchens) -> sheet::Kitchens) {
     state.set_kitchens(change(untrack(|| state.with_kitchens(Clone::clone))));
-    state.settle();
+    state.reset_inputs();
 }
 
 /// Which kitchen it is, where there are several.
 #[component]
 fn WhichKitchen() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let names = names(state);
     let here = memo(move || state.with_kitchens(sheet::Kitchens::chosen));
     let several = memo(move || names.with(|names| names.len() > 1));
@@ -86,11 +86,11 @@ fn WhichKitchen() -> impl IntoView {
 /// Its name, and other kitchens.
 #[component]
 fn Kitchens() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let words = memo(move || {
         state
             .kitchen
-            .with(|kitchen| told(&kitchen.name).into_owned())
+            .with(|kitchen| tr_dynamic(&kitchen.name).into_owned())
     });
     let count = memo(move || state.with_kitchens(|kitchens| kitchens.all().count()));
     let several = move || count.get() > 1;
@@ -123,7 +123,7 @@ fn Kitchens() -> impl IntoView {
 /// What decides where water boils.
 #[component]
 fn Height() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let by_altitude = memo(move || {
         state
             .kitchen
@@ -137,16 +137,18 @@ fn Height() -> impl IntoView {
         let mut kitchen = state.kitchen.get_untracked();
         kitchen.boil_by(by_altitude);
         state.set_kitchen(kitchen);
-        state.settle();
+        state.reset_inputs();
     };
     let boils = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         state
             .kitchen
             .with(|kitchen| {
                 kitchen.boiling().map(|boiling| {
-                    tr!("Water boils at {value} here.",
-                        value = format::temperature(boiling.temperature, manner))
+                    tr!(
+                        "Water boils at {value} here.",
+                        value = format::temperature(boiling.temperature, options)
+                    )
                 })
             })
             .unwrap_or_default()
@@ -165,7 +167,7 @@ fn Height() -> impl IntoView {
 /// What the oven can do.
 #[component]
 fn OvenChoices() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let fan = memo(move || state.kitchen.with(|kitchen| kitchen.oven.fan));
     let from = memo(move || state.kitchen.with(|kitchen| kitchen.oven.from));
     let set = move |change: &dyn Fn(&mut Oven)| {

@@ -1,7 +1,6 @@
 //! Heat: what temperature, and is it safe?
 
 mod advice;
-mod results;
 mod bake_card;
 mod bowl_card;
 mod bowls;
@@ -15,12 +14,13 @@ mod paste_card;
 mod paste_figure;
 mod phases;
 mod place;
+mod results;
 mod standing_fold;
 mod steam;
 mod temperatures;
 mod ways;
 mod wish_fields;
 
-pub use results::HeatAnswers;
 pub use key_figures::HeatKeys;
 pub use place::HeatPlace;
+pub use results::HeatAnswers;

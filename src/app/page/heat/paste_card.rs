@@ -7,7 +7,7 @@ use super::paste_figure::{PasteFigure, boils_at, comes_to, starch_cooked};
 use super::steam::{SteamFigure, WeighedBox};
 use super::wish_fields::{DROP, PASTE_BOWL};
 use crate::app::part::FieldBox;
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::text::{Trouble, heat, tr};
 
 /// A paste.
@@ -16,7 +16,7 @@ pub fn PasteCard(
     /// Where its part stands.
     part: usize,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = HeatAnswers::here();
     // Bowl and kettle are the same for all pastes: asked for once.
     let first = memo(move || {
@@ -26,17 +26,11 @@ pub fn PasteCard(
     });
     let name = memo(move || {
         state
-            .with(|sheet| {
-                sheet
-                    .formula
-                    .parts
-                    .get(part)
-                    .map(|own| own.name.clone())
-            })
+            .with(|sheet| sheet.formula.parts.get(part).map(|own| own.name.clone()))
             .unwrap_or_default()
     });
     let said = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         answers
             .pastes
             .with(|pastes| {
@@ -45,19 +39,19 @@ pub fn PasteCard(
                     .find(|(at, _)| *at == part)
                     .map(|(_, cooked)| cooked);
                 cooked.map(|cooked| match cooked {
-                    Ok(cooked) => heat::paste(cooked, manner).sentence(),
-                    Err(error) => error.sentence(manner),
+                    Ok(cooked) => heat::paste(cooked, options).sentence(),
+                    Err(error) => error.sentence(options),
                 })
             })
             .unwrap_or_default()
     });
     let flours = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         let said = answers.read_paste(part, |cooked| {
             cooked
                 .flours
                 .iter()
-                .map(|flour| heat::flour_cooks(flour, manner))
+                .map(|flour| heat::flour_cooks(flour, options))
                 .collect::<Vec<_>>()
         });
         said.unwrap_or_default()
@@ -80,7 +74,7 @@ pub fn PasteCard(
                 <ul class="ways-list follows">
                     {move || flours.get().into_iter().map(|flour| view! { <li>{flour}</li> }).collect_view()}
                 </ul>
-                <p class="quiet">{move || heat::trust_paste(state.manner.get())}</p>
+                <p class="quiet">{move || heat::trust_paste(state.options.get())}</p>
             </div>
             <div class="figures">
                 <PasteFigure part label=tr!("Water boils here at") look=boils_at />

@@ -4,10 +4,10 @@ use leptos::prelude::*;
 
 use super::HeatAnswers;
 use crate::app::part::{Figure, Shown};
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::engine::heat::CookedPaste;
 use crate::engine::quantity::Temperature;
-use crate::text::{FormatOptions, tr, format};
+use crate::text::{FormatOptions, format, tr};
 
 /// How a figure is shown: of the paste as it is, beside the one before the trial.
 type Look = fn(&CookedPaste, Option<&CookedPaste>, FormatOptions) -> Shown;
@@ -23,14 +23,14 @@ pub fn PasteFigure(
     /// How it is shown.
     look: Look,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = HeatAnswers::here();
     let at = move || part.or_else(|| answers.first_paste());
     let shown = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         let shown = at().and_then(|part| {
             answers.read_paste(part, |now| {
-                answers.with_paste_before(part, |before| look(now, before, manner))
+                answers.with_paste_before(part, |before| look(now, before, options))
             })
         });
         shown.unwrap_or_else(|| Shown::plain(tr!("none").to_owned()))
@@ -45,34 +45,38 @@ pub fn PasteFigure(
 }
 
 /// A temperature, with what it was and by how much it differs.
-pub fn warmth(now: Temperature, before: Option<Temperature>, manner: FormatOptions) -> Shown {
+pub fn warmth(now: Temperature, before: Option<Temperature>, options: FormatOptions) -> Shown {
     let said = |before| {
         (
-            format::temperature(before, manner),
-            format::temperature_change(now - before, manner),
+            format::temperature(before, options),
+            format::temperature_change(now - before, options),
         )
     };
-    Shown::changed(format::temperature(now, manner), before.map(said))
+    Shown::changed(format::temperature(now, options), before.map(said))
 }
 
 /// How warm it comes to be.
-pub fn comes_to(now: &CookedPaste, before: Option<&CookedPaste>, manner: FormatOptions) -> Shown {
+pub fn comes_to(now: &CookedPaste, before: Option<&CookedPaste>, options: FormatOptions) -> Shown {
     let before = before.map(|before| before.temperature);
-    warmth(now.temperature, before, manner)
+    warmth(now.temperature, before, options)
 }
 
 /// How much of its starch is cooked.
-pub fn starch_cooked(now: &CookedPaste, before: Option<&CookedPaste>, manner: FormatOptions) -> Shown {
+pub fn starch_cooked(
+    now: &CookedPaste,
+    before: Option<&CookedPaste>,
+    options: FormatOptions,
+) -> Shown {
     let said = |before: &CookedPaste| {
         (
-            format::share(before.cooked, manner),
-            format::points_change(before.cooked, now.cooked, manner),
+            format::share(before.cooked, options),
+            format::points_change(before.cooked, now.cooked, options),
         )
     };
-    Shown::changed(format::share(now.cooked, manner), before.map(said))
+    Shown::changed(format::share(now.cooked, options), before.map(said))
 }
 
 /// At what temperature water boils here; no trial changes that.
-pub fn boils_at(now: &CookedPaste, _before: Option<&CookedPaste>, manner: FormatOptions) -> Shown {
-    Shown::plain(format::temperature(now.boils, manner))
+pub fn boils_at(now: &CookedPaste, _before: Option<&CookedPaste>, options: FormatOptions) -> Shown {
+    Shown::plain(format::temperature(now.boils, options))
 }

@@ -12,7 +12,7 @@ use super::kitchen_card::KitchenCard;
 use super::paste_card::PasteCard;
 use crate::app::page::HEADING;
 use crate::app::part::AdviceCard;
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::sheet::Place;
 use crate::text::{
     caution::{Step, safety},
@@ -60,7 +60,7 @@ fn Safety(
     /// The step of the work.
     step: Step,
 ) -> impl IntoView {
-    let state = State::here();
-    let advice = memo(move || Some(safety(step, state.manner.get())));
+    let state = use_app_state();
+    let advice = memo(move || Some(safety(step, state.options.get())));
     view! { <AdviceCard title advice /> }
 }

@@ -4,14 +4,14 @@
 use leptos::prelude::*;
 
 use crate::app::page::{BatchAnswers, made};
-use crate::app::state::{State, memo};
+use crate::app::state::{AppState, memo, use_app_state};
 use crate::engine::formula::{Formula, PartKind};
 use crate::engine::heat::{
     CookedPaste, DoughTemperature, HeatError, LiquidAnswer, cook, dough_temperature, liquid_for,
 };
 use crate::engine::kitchen::{
-    Baking, MixerLoad, CoolingPlan, HeatShare, HeatSettings, Kitchen, baking, bowlful, cooling_plan,
-    paste, shares,
+    Baking, CoolingPlan, HeatSettings, HeatShare, Kitchen, MixerLoad, baking, bowlful,
+    cooling_plan, paste, shares,
 };
 use crate::engine::quantity::{Mass, Temperature};
 use crate::sheet::Sheet;
@@ -47,7 +47,7 @@ pub struct HeatAnswers {
     /// The formula as large as it is made.
     pub made: Memo<Formula>,
     /// What the formula asks of heat.
-    pub wishes: Memo<HeatSettings>,
+    pub settings: Memo<HeatSettings>,
     /// Its pastes.
     pub pastes: Memo<Vec<Cooked>>,
     /// The bowl in the morning.
@@ -66,32 +66,32 @@ pub struct HeatAnswers {
 
 impl HeatAnswers {
     /// The answers that follow from the state of the page.
-    pub fn of(state: State, batch: BatchAnswers) -> Self {
+    pub fn of(state: AppState, batch: BatchAnswers) -> Self {
         let made = batch.made;
-        let wishes = memo(move || state.with(|sheet| sheet.heat.clone()));
+        let settings = memo(move || state.with(|sheet| sheet.heat.clone()));
         let asked = move |ask: fn(&Formula, &Kitchen, &HeatSettings) -> Result<Bowl, HeatError>| {
             made.with(|formula| {
                 state
                     .kitchen
-                    .with(|kitchen| wishes.with(|wishes| ask(formula, kitchen, wishes)))
+                    .with(|kitchen| settings.with(|settings| ask(formula, kitchen, settings)))
             })
         };
         let coolable = memo(move || state.with(|sheet| coolable(&sheet.formula)));
         let picked = RwSignal::new(None::<usize>);
         Self {
             made,
-            wishes,
+            settings,
             pastes: memo(move || {
                 made.with(|formula| {
-                    state
-                        .kitchen
-                        .with(|kitchen| wishes.with(|wishes| pastes(formula, kitchen, wishes)))
+                    state.kitchen.with(|kitchen| {
+                        settings.with(|settings| pastes(formula, kitchen, settings))
+                    })
                 })
             }),
             bowl: memo(move || asked(bowl)),
             before: memo(move || {
-                let look = |kept: &Sheet| state.kitchen.with(|kitchen| before(kept, kitchen));
-                state.is_trial().then(|| state.with_kept(look))
+                let look = |saved: &Sheet| state.kitchen.with(|kitchen| before(saved, kitchen));
+                state.is_trial().then(|| state.with_saved(look))
             }),
             baking: memo(move || {
                 let bread = state.with(|sheet| sheet.bread);
@@ -101,9 +101,9 @@ impl HeatAnswers {
                         .map(|scaled| scaled.pieces.each)
                         .unwrap_or_default()
                 });
-                state
-                    .kitchen
-                    .with(|kitchen| wishes.with(|wishes| baking(bread, piece, kitchen, wishes)))
+                state.kitchen.with(|kitchen| {
+                    settings.with(|settings| baking(bread, piece, kitchen, settings))
+                })
             }),
             coolable,
             picked,
@@ -118,16 +118,16 @@ impl HeatAnswers {
 
     /// The answers of this page, worked out from when they are first asked for.
     pub fn here() -> Self {
-        State::here().for_good(|state| Self::of(state, BatchAnswers::here()))
+        use_app_state().page_singleton(|state| Self::of(state, BatchAnswers::here()))
     }
 
     /// How the part that is looked at cools; none where it is not known how hot it is.
-    pub fn cooling_plan(self, state: State) -> Option<Result<CoolingPlan, HeatError>> {
+    pub fn cooling_plan(self, state: AppState) -> Option<Result<CoolingPlan, HeatError>> {
         let part = self.cools.get()?;
         let cooked = self.read_paste(part, |paste| paste.temperature);
-        let start = cooked
-            .or_else(|| state.with(|sheet| sheet.formula.parts.get(part)?.temperature))?;
-        let cooling = self.wishes.with(|wishes| wishes.cooling);
+        let start =
+            cooked.or_else(|| state.with(|sheet| sheet.formula.parts.get(part)?.temperature))?;
+        let cooling = self.settings.with(|settings| settings.cooling);
         self.made.with(|formula| {
             let own = formula.parts.get(part)?;
             Some(
@@ -181,33 +181,33 @@ fn coolable(formula: &Formula) -> Vec<usize> {
     hot.map(|(part, _)| part).collect()
 }
 
-fn pastes(formula: &Formula, kitchen: &Kitchen, wishes: &HeatSettings) -> Vec<Cooked> {
+fn pastes(formula: &Formula, kitchen: &Kitchen, settings: &HeatSettings) -> Vec<Cooked> {
     let numbered = formula.parts.iter().enumerate();
     numbered
         .filter(|(_, own)| own.kind == PartKind::Paste)
         .filter_map(|(part, _)| {
-            let asked = paste(formula, part, kitchen, &wishes.paste).transpose()?;
+            let asked = paste(formula, part, kitchen, &settings.paste).transpose()?;
             Some((part, asked.and_then(|asked| cook(&asked))))
         })
         .collect()
 }
 
-fn before(kept: &Sheet, kitchen: &Kitchen) -> Before {
-    let made = made(kept);
-    let bowl = bowl(&made, kitchen, &kept.heat);
+fn before(saved: &Sheet, kitchen: &Kitchen) -> Before {
+    let made = made(saved);
+    let bowl = bowl(&made, kitchen, &saved.heat);
     Before {
         dough: bowl.ok().map(|bowl| bowl.came.temperature),
-        pastes: pastes(&made, kitchen, &kept.heat),
+        pastes: pastes(&made, kitchen, &saved.heat),
     }
 }
 
-fn bowl(formula: &Formula, kitchen: &Kitchen, wishes: &HeatSettings) -> Result<Bowl, HeatError> {
-    let bowlful = bowlful(formula, kitchen, wishes)?;
+fn bowl(formula: &Formula, kitchen: &Kitchen, settings: &HeatSettings) -> Result<Bowl, HeatError> {
+    let bowlful = bowlful(formula, kitchen, settings)?;
     let came = dough_temperature(&bowlful.dough)?;
     let around = kitchen.surroundings();
     Ok(Bowl {
-        shares: shares(&bowlful, &came, wishes.dough)?,
-        liquid: liquid_for(&bowlful.dough, wishes.dough, &around),
+        shares: shares(&bowlful, &came, settings.dough)?,
+        liquid: liquid_for(&bowlful.dough, settings.dough, &around),
         bowlful,
         came,
     })

@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use super::HeatAnswers;
-use crate::app::state::{State, after_frame, memo};
+use crate::app::state::{after_frame, memo, use_app_state};
 use crate::engine::formula::Formula;
 use crate::engine::kitchen::{Kitchen, warming};
 use crate::text::{heat, tr};
@@ -11,13 +11,13 @@ use crate::text::{heat, tr};
 /// How long each paste and preferment takes to warm in this room.
 #[component]
 pub fn StandingFold() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = HeatAnswers::here();
     let asked: Memo<Option<(Formula, Kitchen)>> =
         memo(move || Some((answers.made.get(), state.kitchen.get())));
     let found = after_frame(asked, |(formula, kitchen)| warming(formula, kitchen).ok());
     let said = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         found.with(|found| {
             let all = found.iter().flatten();
             let named = |part: usize| {
@@ -28,7 +28,7 @@ pub fn StandingFold() -> impl IntoView {
                         .unwrap_or_default()
                 })
             };
-            all.map(|one| heat::warming(one, &named(one.part), manner))
+            all.map(|one| heat::warming(one, &named(one.part), options))
                 .collect::<Vec<_>>()
         })
     });

@@ -4,11 +4,11 @@ use leptos::prelude::*;
 
 use super::HeatAnswers;
 use crate::app::part::{Figure, NumberBox, Shown};
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::engine::heat::SteamLoss;
 use crate::engine::kitchen::{steam_of, weigh_cooked};
 use crate::engine::quantity::Temperature;
-use crate::text::{Trouble, read, tr, format};
+use crate::text::{Trouble, format, read, tr};
 
 /// How hot a paste is taken to be where that is not known: any does, for only the heat carried
 /// off rests on it.
@@ -29,31 +29,30 @@ pub fn WeighedBox(
     /// Where its part stands.
     part: usize,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = HeatAnswers::here();
     let figure = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         loss(answers, part)
-            .map(|loss| format::box_mass(loss.after, manner))
+            .map(|loss| format::box_mass(loss.after, options))
             .unwrap_or_default()
     });
     let id = format!("paste-weighed-{part}");
     let from = id.clone();
     let take = move |text: String| {
-        let manner = state.manner.get_untracked();
-        let after = read::mass(&text, manner).map_err(|error| error.sentence(manner))?;
+        let options = state.options.get_untracked();
+        let after = read::mass(&text, options).map_err(|error| error.sentence(options))?;
         let made = answers.made.get_untracked();
         let mut sheet = state.sheet();
-        if let (Some(written), Some(made)) = (
-            sheet.formula.parts.get_mut(part),
-            made.parts.get(part),
-        ) {
-            weigh_cooked(written, made, after, BOIL).map_err(|error| error.sentence(manner))?;
+        if let (Some(written), Some(made)) =
+            (sheet.formula.parts.get_mut(part), made.parts.get(part))
+        {
+            weigh_cooked(written, made, after, BOIL).map_err(|error| error.sentence(options))?;
             state.put(sheet, Some(&from));
         }
         Ok(())
     };
-    let unit = Signal::derive(move || state.manner.get().units.mass.symbol());
+    let unit = Signal::derive(move || state.options.get().units.mass.symbol());
     view! { <NumberBox id label=tr!("Weighs once cooked, bowl off") unit figure take=Callback::new(take) /> }
 }
 
@@ -63,11 +62,11 @@ pub fn SteamFigure(
     /// Where its part stands.
     part: usize,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = HeatAnswers::here();
     let shown = memo(move || {
-        let manner = state.manner.get();
-        let value = loss(answers, part).map(|loss| format::mass(loss.lost, manner));
+        let options = state.options.get();
+        let value = loss(answers, part).map(|loss| format::mass(loss.lost, options));
         Shown {
             value: value.unwrap_or_else(|| tr!("none").to_owned()),
             was: None,

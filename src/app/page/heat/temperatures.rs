@@ -4,14 +4,14 @@ use leptos::prelude::*;
 
 use super::HeatAnswers;
 use crate::app::part::NumberBox;
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::engine::kitchen::LoadSource;
 use crate::engine::quantity::Temperature;
 use crate::sheet::Sheet;
 use crate::text::{
-    Trouble, name,
+    Trouble, format, name,
     read::{self, ReadError},
-    tr, format,
+    tr,
 };
 
 /// Every temperature of the bowl, each in a box; in a fold that stays closed until it is wanted.
@@ -51,16 +51,12 @@ fn OneTemperature(
     /// Whose.
     from: LoadSource,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = HeatAnswers::here();
     let name = memo(move || {
         state
             .with(|sheet| match from {
-                LoadSource::Part(part) => sheet
-                    .formula
-                    .parts
-                    .get(part)
-                    .map(|own| own.name.clone()),
+                LoadSource::Part(part) => sheet.formula.parts.get(part).map(|own| own.name.clone()),
                 LoadSource::Line(at) => sheet
                     .formula
                     .line(at)
@@ -69,7 +65,7 @@ fn OneTemperature(
             .unwrap_or_default()
     });
     let figure = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         let at = answers.made.with(|formula| {
             let stores = state.kitchen.with(|kitchen| kitchen.stores(formula));
             match from {
@@ -79,22 +75,22 @@ fn OneTemperature(
                     .map(|line| stores.line(at, line.food.role())),
             }
         });
-        at.map(|at| format::box_temperature(at, manner))
+        at.map(|at| format::box_temperature(at, options))
             .unwrap_or_default()
     });
     let id = spelt(from);
     let box_id = id.clone();
     let take = move |text: String| {
-        let manner = state.manner.get_untracked();
-        let at = match read::temperature(&text, manner) {
+        let options = state.options.get_untracked();
+        let at = match read::temperature(&text, options) {
             Ok(at) => Some(at),
             Err(ReadError::Empty) => None,
-            Err(error) => return Err(error.sentence(manner)),
+            Err(error) => return Err(error.sentence(options)),
         };
         state.type_in(&box_id, |sheet| put(sheet, from, at));
         Ok(())
     };
-    let unit = Signal::derive(move || state.manner.get().units.temperature.symbol());
+    let unit = Signal::derive(move || state.options.get().units.temperature.symbol());
     view! { <NumberBox id label=name unit figure take=Callback::new(take) /> }
 }
 

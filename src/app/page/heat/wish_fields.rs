@@ -2,23 +2,23 @@
 
 use crate::app::part::{Wish, degrees, minutes};
 use crate::text::{
-    FormatOptions, tr_noop,
+    FormatOptions, format,
     read::{self, ReadError},
+    tr_noop,
     unit::ThicknessUnit,
-    format,
 };
 
-fn thickness(manner: FormatOptions) -> &'static str {
-    ThicknessUnit::of(manner.units).symbol()
+fn thickness(options: FormatOptions) -> &'static str {
+    ThicknessUnit::of(options.units).symbol()
 }
 
 /// Nothing where nothing is typed: then it is as usual.
 fn or_usual<T>(
     text: &str,
-    manner: FormatOptions,
+    options: FormatOptions,
     read: fn(&str, FormatOptions) -> Result<T, ReadError>,
 ) -> Result<Option<T>, ReadError> {
-    match read(text, manner) {
+    match read(text, options) {
         Ok(read) => Ok(Some(read)),
         Err(ReadError::Empty) => Ok(None),
         Err(error) => Err(error),
@@ -30,8 +30,10 @@ pub const WANTED: Wish = Wish {
     id: "heat-wanted",
     label: tr_noop!("Dough wanted at"),
     unit: degrees,
-    look: |wishes, _, manner| format::box_temperature(wishes.dough, manner),
-    set: |wishes, text, manner| read::temperature(text, manner).map(|read| wishes.dough = read),
+    look: |settings, _, options| format::box_temperature(settings.dough, options),
+    set: |settings, text, options| {
+        read::temperature(text, options).map(|read| settings.dough = read)
+    },
 };
 
 /// How long the dough is mixed.
@@ -39,11 +41,11 @@ pub const MIXING: Wish = Wish {
     id: "heat-mixing",
     label: tr_noop!("Mixing"),
     unit: minutes,
-    look: |wishes, kitchen, manner| {
-        format::box_minutes(wishes.mixing.unwrap_or(kitchen.mixer.minutes), manner)
+    look: |settings, kitchen, options| {
+        format::box_minutes(settings.mixing.unwrap_or(kitchen.mixer.minutes), options)
     },
-    set: |wishes, text, manner| {
-        or_usual(text, manner, read::minutes).map(|read| wishes.mixing = read)
+    set: |settings, text, options| {
+        or_usual(text, options, read::minutes).map(|read| settings.mixing = read)
     },
 };
 
@@ -52,8 +54,10 @@ pub const STANDING: Wish = Wish {
     id: "heat-standing",
     label: tr_noop!("Cold streams stand out"),
     unit: minutes,
-    look: |wishes, _, manner| format::box_minutes(wishes.standing, manner),
-    set: |wishes, text, manner| read::minutes(text, manner).map(|read| wishes.standing = read),
+    look: |settings, _, options| format::box_minutes(settings.standing, options),
+    set: |settings, text, options| {
+        read::minutes(text, options).map(|read| settings.standing = read)
+    },
 };
 
 /// How warm the mixing bowl is.
@@ -61,11 +65,11 @@ pub const MIXING_BOWL: Wish = Wish {
     id: "heat-mixing-bowl",
     label: tr_noop!("Mixing bowl at"),
     unit: degrees,
-    look: |wishes, kitchen, manner| {
-        format::box_temperature(wishes.mixing_bowl.unwrap_or(kitchen.room), manner)
+    look: |settings, kitchen, options| {
+        format::box_temperature(settings.mixing_bowl.unwrap_or(kitchen.room), options)
     },
-    set: |wishes, text, manner| {
-        or_usual(text, manner, read::temperature).map(|read| wishes.mixing_bowl = read)
+    set: |settings, text, options| {
+        or_usual(text, options, read::temperature).map(|read| settings.mixing_bowl = read)
     },
 };
 
@@ -74,11 +78,11 @@ pub const PASTE_BOWL: Wish = Wish {
     id: "heat-paste-bowl",
     label: tr_noop!("Bowl at"),
     unit: degrees,
-    look: |wishes, kitchen, manner| {
-        format::box_temperature(wishes.paste.bowl.unwrap_or(kitchen.room), manner)
+    look: |settings, kitchen, options| {
+        format::box_temperature(settings.paste.bowl.unwrap_or(kitchen.room), options)
     },
-    set: |wishes, text, manner| {
-        or_usual(text, manner, read::temperature).map(|read| wishes.paste.bowl = read)
+    set: |settings, text, options| {
+        or_usual(text, options, read::temperature).map(|read| settings.paste.bowl = read)
     },
 };
 
@@ -87,9 +91,9 @@ pub const DROP: Wish = Wish {
     id: "heat-drop",
     label: tr_noop!("Lost from kettle to bowl"),
     unit: degrees,
-    look: |wishes, _, manner| format::box_degrees(wishes.paste.drop, manner),
-    set: |wishes, text, manner| {
-        read::degrees_lost(text, manner).map(|read| wishes.paste.drop = read)
+    look: |settings, _, options| format::box_degrees(settings.paste.drop, options),
+    set: |settings, text, options| {
+        read::degrees_lost(text, options).map(|read| settings.paste.drop = read)
     },
 };
 
@@ -98,9 +102,9 @@ pub const THICK: Wish = Wish {
     id: "heat-thick",
     label: tr_noop!("Thick through the middle"),
     unit: thickness,
-    look: |wishes, _, manner| format::box_thickness(wishes.cooling.thick, manner),
-    set: |wishes, text, manner| {
-        read::thickness(text, manner).map(|read| wishes.cooling.thick = read)
+    look: |settings, _, options| format::box_thickness(settings.cooling.thick, options),
+    set: |settings, text, options| {
+        read::thickness(text, options).map(|read| settings.cooling.thick = read)
     },
 };
 
@@ -109,8 +113,10 @@ pub const BENCH: Wish = Wish {
     id: "heat-bench",
     label: tr_noop!("On the bench"),
     unit: minutes,
-    look: |wishes, _, manner| format::box_minutes(wishes.cooling.bench, manner),
-    set: |wishes, text, manner| read::minutes(text, manner).map(|read| wishes.cooling.bench = read),
+    look: |settings, _, options| format::box_minutes(settings.cooling.bench, options),
+    set: |settings, text, options| {
+        read::minutes(text, options).map(|read| settings.cooling.bench = read)
+    },
 };
 
 /// How long it stands in ice water.
@@ -118,8 +124,10 @@ pub const ICE: Wish = Wish {
     id: "heat-ice",
     label: tr_noop!("In ice water"),
     unit: minutes,
-    look: |wishes, _, manner| format::box_minutes(wishes.cooling.ice, manner),
-    set: |wishes, text, manner| read::minutes(text, manner).map(|read| wishes.cooling.ice = read),
+    look: |settings, _, options| format::box_minutes(settings.cooling.ice, options),
+    set: |settings, text, options| {
+        read::minutes(text, options).map(|read| settings.cooling.ice = read)
+    },
 };
 
 /// The known bake.
@@ -128,27 +136,27 @@ pub const KNOWN: [Wish; 3] = [
         id: "heat-known-minutes",
         label: tr_noop!("It took"),
         unit: minutes,
-        look: |wishes, _, manner| format::box_minutes(wishes.bake.known.minutes, manner),
-        set: |wishes, text, manner| {
-            read::minutes(text, manner).map(|read| wishes.bake.known.minutes = read)
+        look: |settings, _, options| format::box_minutes(settings.bake.known.minutes, options),
+        set: |settings, text, options| {
+            read::minutes(text, options).map(|read| settings.bake.known.minutes = read)
         },
     },
     Wish {
         id: "heat-known-oven",
         label: tr_noop!("Oven, as a still one"),
         unit: degrees,
-        look: |wishes, _, manner| format::box_temperature(wishes.bake.known.oven, manner),
-        set: |wishes, text, manner| {
-            read::temperature(text, manner).map(|read| wishes.bake.known.oven = read)
+        look: |settings, _, options| format::box_temperature(settings.bake.known.oven, options),
+        set: |settings, text, options| {
+            read::temperature(text, options).map(|read| settings.bake.known.oven = read)
         },
     },
     Wish {
         id: "heat-known-piece",
         label: tr_noop!("A piece weighed"),
-        unit: |manner| manner.units.mass.symbol(),
-        look: |wishes, _, manner| format::box_mass(wishes.bake.known.piece, manner),
-        set: |wishes, text, manner| {
-            read::mass(text, manner).map(|read| wishes.bake.known.piece = read)
+        unit: |options| options.units.mass.symbol(),
+        look: |settings, _, options| format::box_mass(settings.bake.known.piece, options),
+        set: |settings, text, options| {
+            read::mass(text, options).map(|read| settings.bake.known.piece = read)
         },
     },
 ];

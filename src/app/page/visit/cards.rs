@@ -6,7 +6,7 @@ use leptos::prelude::*;
 use crate::app::browser::offline;
 use crate::app::page::{BatchAnswers, TinCard, WantedCard};
 use crate::app::part::{Button, weigh_row, weigh_table};
-use crate::app::state::{WorkspaceStore, State, memo};
+use crate::app::state::{WorkspaceStore, memo, use_app_state};
 use crate::text::share::{about, bench_card, steps};
 use crate::text::{name, notice, tr};
 
@@ -27,10 +27,10 @@ pub fn VisitCards() -> impl IntoView {
 /// What this is, and whether it works with no signal by now.
 #[component]
 fn HandedCard() -> impl IntoView {
-    let state = State::here();
-    let kept = RwSignal::new(None);
-    offline::when_kept(kept);
-    let offline = move || match kept.get() {
+    let state = use_app_state();
+    let saved = RwSignal::new(None);
+    offline::when_kept(saved);
+    let offline = move || match saved.get() {
         Some(true) => notice::offline_ready(),
         Some(false) => notice::offline_never(),
         None => notice::offline_soon(),
@@ -56,14 +56,14 @@ fn HandedCard() -> impl IntoView {
 /// What to weigh for the batch, and what must be named.
 #[component]
 fn WeighCard() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let (answers, desk) = (BatchAnswers::here(), WorkspaceStore::here());
     let card = memo(move || {
         let (scaled, rounded) = (answers.scaled.get().ok()?, answers.rounded.get()?);
-        let (sheet, manner) = (state.stands(), state.manner.get());
+        let (sheet, options) = (state.current(), state.options.get());
         Some(
             desk.pantry
-                .with(|pantry| bench_card(&sheet, &scaled, &rounded, pantry, None, manner)),
+                .with(|pantry| bench_card(&sheet, &scaled, &rounded, pantry, None, options)),
         )
     });
     move || {
@@ -117,12 +117,12 @@ fn Measures() -> impl IntoView {
 /// What to do, part by part, each with its cautions.
 #[component]
 fn StepsCard() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let told = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         state.with(|sheet| {
             let names = sheet.formula.parts.iter().map(|one| one.name.clone());
-            names.zip(steps(sheet, manner)).collect::<Vec<_>>()
+            names.zip(steps(sheet, options)).collect::<Vec<_>>()
         })
     });
     let part = |(name, steps): (String, Vec<String>)| {

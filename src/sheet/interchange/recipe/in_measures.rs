@@ -51,7 +51,10 @@ pub fn in_measures(food: &Food, mass: Mass) -> Option<Vec<(MeasureUnit, u32)>> {
             ),
         ]
     };
-    let components: Vec<_> = components.into_iter().filter(|(_, count)| *count > 0).collect();
+    let components: Vec<_> = components
+        .into_iter()
+        .filter(|(_, count)| *count > 0)
+        .collect();
     let few = tablespoons <= MOST_CUPS * TABLESPOONS_IN_CUP;
     (few && !components.is_empty()).then_some(components)
 }

@@ -20,4 +20,4 @@ pub use in_measures::in_measures;
 pub use line::{Amount, Found, Unread};
 pub use measure::MeasureUnit;
 pub use read::{Heading, ReadRecipe, RecipeLine, Understood, read_recipe};
-pub use format::write_recipe;
+pub use write::write_recipe;

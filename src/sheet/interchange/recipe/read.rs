@@ -7,11 +7,11 @@ use super::error::RecipeError;
 use super::line::{Found, Unread, read};
 use super::plain_html::{linked_data, plain};
 use super::sections::{heading, kind};
-use crate::engine::batch::{Losses, BatchTarget};
+use crate::engine::batch::{BatchTarget, Losses};
 use crate::engine::formula::{Bread, Formula, Line, LineAt, Part, PartKind};
 use crate::engine::quantity::{Mass, Temperature};
-use crate::sheet::record::Tree;
 use crate::sheet::enum_names::PARTS;
+use crate::sheet::record::Tree;
 use crate::sheet::{Batch, HeatSettings, Sheet, plain as plain_text};
 
 /// A heading among the ingredients.

@@ -6,9 +6,9 @@ use crate::engine::batch::{BatchTarget, scale};
 use crate::engine::formula::{Line, Part};
 use crate::engine::nutrition::{Nutrient, Nutrients, energy_eu, nutrition};
 use crate::engine::quantity::{Factor, Mass};
+use crate::sheet::enum_names::{PARTS, spelt};
 use crate::sheet::interchange::csv::full_name;
 use crate::sheet::record::Tree;
-use crate::sheet::enum_names::{PARTS, spelt};
 use crate::sheet::{Batch, Sheet};
 
 type Fields<'t> = Vec<(Cow<'t, str>, Tree<'t>)>;
@@ -50,8 +50,7 @@ fn ingredients(part: &Part) -> impl Iterator<Item = Tree<'static>> + use<'_> {
         let (grams, food) = (line.mass.grams(), full_name(&line.food));
         text(format!("{grams} g {food} ({})", part.name))
     };
-    part
-        .lines
+    part.lines
         .iter()
         .filter(|line| line.mass > Mass::ZERO)
         .map(ingredient)

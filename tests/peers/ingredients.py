@@ -1,8 +1,8 @@
 """Composition of the ingredients the peers draw from, read from the printed table itself.
 
 Source: USDA National Nutrient Database for Standard Reference, Release 28 (2016), as copied to
-tests/published/data/usda_sr28.csv; which number of the larder is which food of the table is
-written in tests/larder/numbers.csv. A blank cell counts as none. Water is plain water.
+tests/published/data/usda_sr28.csv; which number of the ingredients is which food of the table is
+written in tests/ingredients/numbers.csv. A blank cell counts as none. Water is plain water.
 """
 
 import csv
@@ -39,8 +39,8 @@ def rows(name):
 
 def read():
     table = {int(row["ndb"]): row for row in rows("published/data/usda_sr28.csv")}
-    codes = {int(r["number"]): int(r["code"]) for r in rows("larder/numbers.csv") if r["table"] == "sr28"}
-    larder = {}
+    codes = {int(r["number"]): int(r["code"]) for r in rows("ingredients/numbers.csv") if r["table"] == "sr28"}
+    ingredients = {}
     for role, numbers in ROLES.items():
         for number in numbers:
             if role == "water":
@@ -49,8 +49,8 @@ def read():
             else:
                 row = table[codes[number]]
                 made_of = {p: Fraction(row[c] or "0") / 100 for p, c in COLUMNS.items()}
-            larder[number] = {"role": role, **made_of}
-    return larder
+            ingredients[number] = {"role": role, **made_of}
+    return ingredients
 
 
-LARDER = read()
+INGREDIENTS = read()

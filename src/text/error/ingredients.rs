@@ -6,8 +6,10 @@ use crate::text::{format_options::FormatOptions, tr};
 
 impl Trouble for UnknownIngredient {
     fn sentence(&self, _: FormatOptions) -> String {
-        tr!("Ingredient number {value} is not in this larder. Bring the app up to date, or choose \
+        tr!(
+            "Ingredient number {value} is not in this larder. Bring the app up to date, or choose \
              another ingredient.",
-            value = self.number)
+            value = self.number
+        )
     }
 }

@@ -11,7 +11,11 @@ pub fn food(food: &Food) -> String {
     match food {
         Food::Listed(listed) if !listed.row().detail.is_empty() => {
             let row = listed.row();
-            tr!("{name}, {detail}", name = text(row.name), detail = text(row.detail))
+            tr!(
+                "{name}, {detail}",
+                name = text(row.name),
+                detail = text(row.detail)
+            )
         }
         Food::Listed(_) | Food::Own(_) => food_short(food).into_owned(),
     }
@@ -96,7 +100,11 @@ pub fn allergen_list<'a>(found: impl IntoIterator<Item = &'a Allergen>) -> Strin
             tr!("None of the listed allergens is in these ingredients by composition.").to_owned()
         }
         Some((only, [])) => tr!("Contains {only}.", only = only),
-        Some((last, others)) => tr!("Contains {value} and {last}.", value = others.join(tr!(", ")), last = last),
+        Some((last, others)) => tr!(
+            "Contains {value} and {last}.",
+            value = others.join(tr!(", ")),
+            last = last
+        ),
     }
 }
 
@@ -105,8 +113,10 @@ pub fn allergen_list<'a>(found: impl IntoIterator<Item = &'a Allergen>) -> Strin
 pub fn source(source: Source) -> String {
     match source {
         Source::UsdaSr28(number) => {
-            tr!("USDA Standard Reference, Release 28 (2016), NDB {number}",
-                number = format!("{number:05}"))
+            tr!(
+                "USDA Standard Reference, Release 28 (2016), NDB {number}",
+                number = format!("{number:05}")
+            )
         }
         Source::Ciqual2020(code) => tr!("ANSES, Table Ciqual 2020, food {code}", code = code),
         Source::Label => tr!("the packet’s label, as typed").to_owned(),
