@@ -1,4 +1,4 @@
-//! FormatOptions: how figures are shown and read on this device.
+//! `FormatOptions`: how figures are shown and read on this device.
 
 use super::unit::Units;
 use crate::sheet::Language;

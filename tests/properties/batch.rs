@@ -28,7 +28,7 @@ fn what_was_wanted_comes_out(formula: &Formula, scaled: &Scaled) {
             alike(needed, f64::from(count.get()) * each.grams(), "pieces");
         }
         BatchTarget::FlourOnHand(mass) => {
-            alike(scaled.formula.flour().grams(), mass.grams(), "flour")
+            alike(scaled.formula.flour().grams(), mass.grams(), "flour");
         }
         BatchTarget::OnHand { at, mass } => {
             let food = &formula.line(at).unwrap().food;

@@ -193,7 +193,7 @@ fn ball_of(sheet: &softcrumb::sheet::Sheet, kitchen: &Kitchen) -> softcrumb::eng
         .unwrap()
 }
 
-/// Twice the yeast is twice the yeast_activity, and half the time.
+/// Twice the yeast is twice the `yeast_activity`, and half the time.
 #[test]
 fn twice_the_yeast_is_twice_as_fast_and_sugar_is_slower() {
     let (_, sheet) = examples().remove(0);

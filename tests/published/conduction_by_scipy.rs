@@ -43,7 +43,7 @@ fn body(shape: &str, half: &str, k: &str, density: &str, heat: &str) -> Body {
 
 /// Source: the same bodies and surroundings as systems of 200 ordinary differential equations,
 /// solved with scipy's `solve_ivp` (LSODA, tolerance 1e-8): 200 random cases, one to three stays.
-/// BatchTarget is half of the tenth of a degree that a kitchen thermometer shows.
+/// `BatchTarget` is half of the tenth of a degree that a kitchen thermometer shows.
 #[test]
 fn two_hundred_random_bodies_are_as_warm_as_a_general_solver_has_them() {
     let mut held = 0;

@@ -1,4 +1,4 @@
-//! The working of rises: speeds, times, nights, yeast_activity.
+//! The working of rises: speeds, times, nights, `yeast_activity`.
 
 use softcrumb::engine::formula::Form;
 use softcrumb::engine::kitchen::{HeatSettings, Kitchen, Known, rising};

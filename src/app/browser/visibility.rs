@@ -5,7 +5,7 @@ use wasm_bindgen::JsCast;
 use wasm_bindgen::closure::Closure;
 use web_sys::{Element, IntersectionObserver, IntersectionObserverEntry, IntersectionObserverInit};
 
-/// SaveError `is_seen` in step with whether `part` is on the screen or next to it, for as long as both
+/// `SaveError` `is_seen` in step with whether `part` is on the screen or next to it, for as long as both
 /// are there. Where the browser cannot tell, it stays as it is.
 pub fn watch(part: &Element, is_seen: RwSignal<bool>) {
     let told = Closure::<dyn Fn(js_sys::Array)>::new(move |entries: js_sys::Array| {

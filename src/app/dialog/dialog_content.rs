@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use super::{AddPart, HandOutDialog, LineMenu, PartMenu, Picker, SettingsDialog, ShelfDialog};
 use crate::app::part::WorkingList;
-use crate::app::state::{AppState, DialogKind, use_app_state};
+use crate::app::state::{DialogKind, use_app_state};
 use crate::engine::formula::{Figure, Form, WaterLedger};
 
 /// What stands open over the page.

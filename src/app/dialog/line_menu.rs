@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use crate::app::browser::live_region::announce;
 use crate::app::part::{Button, Choice, NumberBox, Picture};
-use crate::app::state::{AppState, DialogKind, PickFor, memo, use_app_state};
+use crate::app::state::{DialogKind, PickFor, memo, use_app_state};
 use crate::engine::formula::{Line, LineAt};
 use crate::text::{Trouble, format, name, read, tr};
 

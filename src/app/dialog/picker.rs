@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use super::OwnFoodForm;
 use super::picked::use_picked;
 use crate::app::part::{Button, Picture};
-use crate::app::state::{AppState, PickFor, memo, use_app_state};
+use crate::app::state::{PickFor, memo, use_app_state};
 use crate::engine::ingredients::{Food, Listed, Role};
 use crate::text::{language::text, name, search, tr};
 

@@ -140,13 +140,8 @@ pub fn keep_trial(state: AppState) -> Given<()> {
 }
 
 #[wasm_split(kept, wasm_split_path = ::leptos::wasm_split, preload(load_find_trial), fallible)]
-<<<<<<< HEAD:src/app/lazy/entry_points.rs
 pub fn find_trial(state: AppState) -> Given<()> {
-    state.look_for_trial(2);
-=======
-pub fn find_trial(state: State) -> Given<()> {
     state.look_for_trial();
->>>>>>> main:src/app/later/pieces.rs
     Ok(())
 }
 

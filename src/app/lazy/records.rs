@@ -79,7 +79,7 @@ pub fn find_trial(state: AppState) {
     let _done = at_once(entry_points::find_trial(state));
 }
 
-/// SaveError the kitchens as they stand.
+/// `SaveError` the kitchens as they stand.
 pub fn keep_kitchens(state: AppState) {
     let _done = at_once(entry_points::keep_kitchens(state));
 }

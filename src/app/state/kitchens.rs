@@ -60,7 +60,7 @@ impl AppState {
         self.kitchens.update_untracked(History::settle);
     }
 
-    /// SaveError the kitchens as they stand.
+    /// `SaveError` the kitchens as they stand.
     pub fn keep_kitchens(self) {
         let record = untrack(|| self.with_kitchens(write_kitchens));
         self.keep_small(key::KITCHEN, &record);

@@ -140,7 +140,7 @@ impl AppState {
         self.keep_text(key::SETTINGS, &write_settings(settings));
     }
 
-    /// SaveError one of the small records.
+    /// `SaveError` one of the small records.
     pub(super) fn keep_small(self, key: &str, text: &str) {
         self.keep_text(key, text);
     }
@@ -202,7 +202,7 @@ impl AppState {
         self.open_id.with(Option::is_none) && !self.save_error.with(refused)
     }
 
-    /// SaveError the visitor's copy that is open, as a formula of the shelf.
+    /// `SaveError` the visitor's copy that is open, as a formula of the shelf.
     pub fn keep_visit(self) {
         let id = self.shelve(&untrack(|| self.with_saved(Clone::clone)));
         self.keep_text(key::OPEN, id.as_text());

@@ -5,14 +5,9 @@
 
 use leptos::prelude::*;
 
-<<<<<<< HEAD:src/app/state/trial_storage.rs
 use super::{AppState, SaveError};
-use crate::app::browser::{random, storage, tabs};
-=======
-use super::{Keeps, State};
 use crate::app::browser::presses::presses;
-use crate::app::browser::{chance, storage, tabs};
->>>>>>> main:src/app/state/trial_kept.rs
+use crate::app::browser::{random, storage, tabs};
 use crate::sheet::record::{read_trial, write_trial};
 use crate::sheet::{Id, Trial, key};
 
@@ -44,7 +39,7 @@ fn held_by(tab: &str) -> String {
 }
 
 impl AppState {
-    /// SaveError the trial as it stands, or forgets it where it was kept for good or dropped.
+    /// `SaveError` the trial as it stands, or forgets it where it was kept for good or dropped.
     pub fn keep_trial_record(self) {
         let tab = Tab::here(self);
         let id = self.open_id.get_untracked();

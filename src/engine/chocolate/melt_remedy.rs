@@ -27,7 +27,7 @@ pub enum MeltRemedy {
         /// How much more.
         liquid: Mass,
     },
-    /// DoughHeight the bowl in a water bath. Steam must not get in, and the chocolate not above 50 °C.
+    /// `DoughHeight` the bowl in a water bath. Steam must not get in, and the chocolate not above 50 °C.
     WaterBath {
         /// How warm the bath is.
         at: Temperature,

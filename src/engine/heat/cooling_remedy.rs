@@ -16,7 +16,7 @@ pub enum CoolingRemedy {
         /// How it then cools.
         cooled: Cooled,
     },
-    /// DoughHeight it in ice water first, then in the fridge.
+    /// `DoughHeight` it in ice water first, then in the fridge.
     IceBath {
         /// How long in ice water.
         minutes: Minutes,

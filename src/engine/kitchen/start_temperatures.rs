@@ -1,4 +1,4 @@
-//! StartTemperatures: how warm each thing of a formula is in this kitchen before the work begins.
+//! `StartTemperatures`: how warm each thing of a formula is in this kitchen before the work begins.
 
 use super::place::Kitchen;
 use crate::engine::formula::{Formula, LineAt};

@@ -20,7 +20,7 @@ pub fn steam_of(part: &Part, at: Temperature) -> Result<SteamLoss, HeatError> {
     steam_loss(before, before.less(part.steam), at)
 }
 
-/// SaveError with `written` what a paste of the batch, `made` of it, weighed `after` cooking, its bowl
+/// `SaveError` with `written` what a paste of the batch, `made` of it, weighed `after` cooking, its bowl
 /// taken off: the same share went off as steam, however much is made.
 ///
 /// # Errors

@@ -1,4 +1,4 @@
-//! EquivalentTime: what a dough went through, told as minutes at one temperature.
+//! `EquivalentTime`: what a dough went through, told as minutes at one temperature.
 
 use super::cardinal::Cardinal;
 use super::error::RiseError;

@@ -1,4 +1,4 @@
-//! ReferenceRise: a rise that is known, from which all others are scaled.
+//! `ReferenceRise`: a rise that is known, from which all others are scaled.
 
 use crate::engine::quantity::{Minutes, Share, Temperature};
 

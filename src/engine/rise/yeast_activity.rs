@@ -1,4 +1,4 @@
-//! YeastActivity: what is in a dough for its yeast and against it, so that two doughs can be compared.
+//! `YeastActivity`: what is in a dough for its yeast and against it, so that two doughs can be compared.
 
 use super::error::RiseError;
 use crate::engine::formula::{Figure, Figures, Form, Formula};
@@ -70,7 +70,7 @@ pub fn salt_factor(salt: Share) -> Share {
     Share::from_fraction(left.max(0.1)).unwrap_or_default()
 }
 
-/// The yeast_activity of a formula's dough; the yeast of preferments counts as if weighed in.
+/// The `yeast_activity` of a formula's dough; the yeast of preferments counts as if weighed in.
 ///
 /// # Errors
 /// [`RiseError::NoYeast`] without any; [`RiseError::Formula`] without flour.

@@ -1,4 +1,4 @@
-//! DoughHeight: how high the risen dough comes against the rim.
+//! `DoughHeight`: how high the risen dough comes against the rim.
 
 use super::error::TinError;
 use super::room::Room;

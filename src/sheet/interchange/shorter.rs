@@ -1,7 +1,7 @@
 //! What to leave out where a link is too long for a square code.
 
 use crate::engine::ingredients::{Food, Label};
-use crate::sheet::sheet::Sheet;
+use crate::sheet::formula_sheet::Sheet;
 use crate::sheet::{HeatSettings, link};
 
 /// Something that can be left out of what is handed out.

@@ -6,8 +6,8 @@ use crate::engine::batch::BatchTarget;
 use crate::engine::formula::{Line, Part};
 use crate::engine::ingredients::{Food, OwnFood};
 use crate::sheet::enum_names::{BREADS, PARTS};
+use crate::sheet::formula_sheet::Sheet;
 use crate::sheet::plain;
-use crate::sheet::sheet::Sheet;
 
 use super::choice::place;
 use super::heat::{PackedHeat, PackedWarmth};

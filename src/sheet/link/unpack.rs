@@ -7,8 +7,8 @@ use crate::engine::formula::{Formula, Line, LineAt, Part};
 use crate::engine::ingredients::{Food, Listed, OwnFood};
 use crate::engine::quantity::{Factor, Mass, Share, Temperature};
 use crate::sheet::enum_names::{BREADS, PARTS};
+use crate::sheet::formula_sheet::{Batch, Sheet};
 use crate::sheet::plain;
-use crate::sheet::sheet::{Batch, Sheet};
 
 use super::LinkError;
 use super::choice::standing;

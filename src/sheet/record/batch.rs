@@ -4,7 +4,7 @@ use std::num::NonZeroU16;
 
 use crate::engine::batch::{BatchTarget, Losses};
 use crate::engine::formula::{Formula, LineAt};
-use crate::sheet::sheet::Batch;
+use crate::sheet::formula_sheet::Batch;
 
 use super::error::RecordError;
 use super::fields::{Fields, factor, mass, share, temperature, whole, word};

@@ -4,8 +4,8 @@ use crate::engine::formula::{Formula, Line, Part};
 use crate::engine::ingredients::{Food, Listed};
 use crate::engine::quantity::{Mass, Temperature};
 use crate::sheet::enum_names::{PARTS, spelt};
+use crate::sheet::formula_sheet::Sheet;
 use crate::sheet::plain;
-use crate::sheet::sheet::Sheet;
 
 use super::error::{RecordError, RecordFault};
 use super::fields::{Fields, list, mass, short, temperature, truth, whole, word};

@@ -7,7 +7,7 @@ use super::food_row::FoodRows;
 use super::syrup_boxes::SyrupBoxes;
 use super::thickness::HandlingChoice;
 use crate::app::part::{Button, Picture};
-use crate::app::state::{AppState, DialogKind, PickFor, memo, use_app_state};
+use crate::app::state::{DialogKind, PickFor, memo, use_app_state};
 use crate::text::{Trouble, tr};
 
 /// The syrup of the formula.

@@ -20,7 +20,7 @@ pub fn read<T>(key: &str, read: fn(&str) -> Result<T, RecordError>, state: AppSt
     }
 }
 
-/// SaveError a record; says so where it cannot be kept. Whether it was.
+/// `SaveError` a record; says so where it cannot be kept. Whether it was.
 pub fn keep(key: &str, text: &str, state: AppState) -> bool {
     let saved = storage::set(key, text);
     if let Err(trouble) = saved {

@@ -6,7 +6,7 @@ use leptos::prelude::*;
 use super::line_row::LineRow;
 use super::share_box::ShareRows;
 use crate::app::part::{Button, Picture, part_word};
-use crate::app::state::{AppState, DialogKind, PickFor, memo, use_app_state};
+use crate::app::state::{DialogKind, PickFor, memo, use_app_state};
 use crate::engine::formula::LineAt;
 use crate::text::{format, line, notice, tr};
 
