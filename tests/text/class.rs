@@ -1,23 +1,25 @@
 //! Tins, labels, shopping and the class in words: whole sentences and figures, in every options.
 
-use std::num::{NonZeroU16, NonZeroU32};
+use std::num::NonZeroU16;
 
 use super::errors::{out_of_range, told};
 use super::format_options::{american, british, german};
 use super::plain_speech::is_plain;
-use softcrumb::engine::batch::{BatchError, BatchTarget, Losses, Scaled, Weighing, scale};
-use softcrumb::engine::class::{ClassError, ClassSettings, class, oven};
+use softcrumb::engine::batch::{BatchError, BatchTarget, Losses};
+use softcrumb::engine::class::{ClassError, ClassSettings};
 use softcrumb::engine::ingredients::Allergen;
-use softcrumb::engine::nutrition::{LabelLaw, Marks, NutritionError};
+use softcrumb::engine::nutrition::{LabelLaw, NutritionError};
 use softcrumb::engine::quantity::{Division, Factor, Length, Mass, Money};
-use softcrumb::engine::shopping::{ShoppingError, needs, shopping};
+use softcrumb::engine::shopping::ShoppingError;
 use softcrumb::engine::tin::{Across, Tin, TinError, TinShape};
-use softcrumb::sheet::{Pantry, Sheet, TinUse, examples};
-use softcrumb::text::{FormatOptions, caution, class as told_of, name};
+use softcrumb::results::batch::{self, scale};
+use softcrumb::sheet::{Pantry, Scales, Sheet, TinUse, examples};
+use softcrumb::text::tins::TinView;
+use softcrumb::text::{self, FormatOptions, caution, name};
 
-fn made(sheet: &Sheet) -> Scaled {
-    let batch = &sheet.batch;
-    scale(&sheet.formula, batch.wanted, batch.losses, batch.pieces).unwrap()
+fn tin_view(sheet: &Sheet, options: FormatOptions) -> TinView {
+    let tins = batch::tins::of(sheet, &scale(sheet).unwrap()).unwrap();
+    text::tins::view(&tins, options)
 }
 
 fn has_figures(text: &str) {
@@ -40,15 +42,15 @@ fn the_examples_tins_are_right_and_told_whole() {
     for (_, sheet) in examples() {
         let used = sheet.batch.tin.unwrap();
         for options in manners() {
-            let view = told_of::tin(&used, sheet.bread, &made(&sheet), options);
+            let view = tin_view(&sheet, options);
             for text in [&view.room, &view.wanted, &view.found, &view.usual] {
                 has_figures(text);
             }
-            is_plain(&view.stand);
+            is_plain(&view.height);
             assert_eq!(view.advice, None, "{}: {view:?}", sheet.name);
             assert_eq!(view.uneven, None);
             is_plain(&view.plan.unwrap().says);
-            has_figures(&told_of::tin_measures(&used.tins.tin, options));
+            has_figures(&text::tins::measures(&used.tins.tin, options));
         }
     }
 }
@@ -56,8 +58,7 @@ fn the_examples_tins_are_right_and_told_whole() {
 #[test]
 fn the_plan_keeps_every_piece_inside_the_tin() {
     for (_, sheet) in examples() {
-        let used = sheet.batch.tin.unwrap();
-        let view = told_of::tin(&used, sheet.bread, &made(&sheet), british());
+        let view = tin_view(&sheet, british());
         let plan = view.plan.unwrap();
         assert_eq!(plan.put_in.len(), usize::from(sheet.batch.pieces.get()));
         for one in plan.put_in.iter().chain(&plan.risen) {
@@ -110,10 +111,11 @@ fn every_tin_is_told_however_full_it_is() {
         for (lidded, times) in [(false, 0.2), (true, 1.0), (false, 6.0), (true, 9.0)] {
             let mut used = TinUse::of(Tin::open(shape).unwrap().with_lid(lidded));
             used.tins.count = NonZeroU16::new(3).unwrap();
+            sheet.batch.tin = Some(used);
             sheet.batch.wanted = BatchTarget::Times(Factor::from_number(times).unwrap());
             for options in manners() {
-                let view = told_of::tin(&used, sheet.bread, &made(&sheet), options);
-                is_plain(&view.stand);
+                let view = tin_view(&sheet, options);
+                is_plain(&view.height);
                 if let Some(advice) = &view.advice {
                     is_plain(&advice.sentence());
                     advised += 1;
@@ -131,12 +133,14 @@ fn every_tin_is_told_however_full_it_is() {
 
 #[test]
 fn nutrition_has_a_figure_in_every_cell() {
-    for (_, sheet) in examples() {
+    for (_, mut sheet) in examples() {
+        sheet.batch.tin.as_mut().unwrap().tins.count = NonZeroU16::new(2).unwrap();
         for law in LabelLaw::ALL {
+            let scaled = scale(&sheet).unwrap();
+            let found = batch::nutrition::of(&sheet, &scaled, law).unwrap();
             for options in manners() {
-                let loaves = NonZeroU32::new(2);
-                let view = told_of::nutrition(&made(&sheet), loaves, law, options).unwrap();
-                assert_eq!(view.rows.len(), 8);
+                let view = text::nutrition::view(&found, options);
+                assert_eq!((view.rows.len(), view.columns.len()), (8, 3));
                 for row in &view.rows {
                     assert_eq!(row.figures.len(), view.columns.len(), "{}", row.name);
                     row.figures.iter().for_each(|figure| has_figures(figure));
@@ -152,11 +156,16 @@ fn nutrition_has_a_figure_in_every_cell() {
 #[test]
 fn allergens_are_told_with_who_says_so() {
     let (_, sheet) = examples().remove(2);
-    let marks = Marks {
-        foods: Vec::new(),
+    let pantry = Pantry {
         kitchen: vec![Allergen::BrazilNuts, Allergen::Lupin],
+        ..Pantry::default()
     };
-    let view = told_of::allergens(&sheet.formula, &marks, LabelLaw::Eu);
+    let view = |law| {
+        let found = batch::allergens::of(&sheet.formula, &pantry, law);
+        text::allergens::view(&found, &sheet.formula)
+    };
+    let us = view(LabelLaw::Us);
+    let view = view(LabelLaw::Eu);
     is_plain(&view.says);
     is_plain(view.note);
     assert_eq!(
@@ -170,7 +179,6 @@ fn allergens_are_told_with_who_says_so() {
         .unwrap();
     assert_eq!(eggs.told_by, "Egg");
     assert_eq!(view.may_contain[0].told_by, "your kitchen");
-    let us = told_of::allergens(&sheet.formula, &marks, LabelLaw::Us);
     assert_eq!(us.may_contain.len(), 1);
 }
 
@@ -184,9 +192,9 @@ fn the_shopping_list_is_told_and_can_be_shared_as_text() {
     let flour = &sheet.formula.parts[0].lines[0].food;
     let item = pantry.item_mut(flour).unwrap();
     (item.holds, item.price) = (Some(mass(2000.0)), Money::from_amount(24.5).ok());
-    let list = shopping(needs(&sheet.formula), &pantry.packs(&sheet.formula)).unwrap();
+    let found = batch::shopping::of(&scale(&sheet).unwrap(), &pantry).unwrap();
     for options in manners() {
-        let view = told_of::shopping(&list, NonZeroU32::new(10).unwrap(), "kr", options);
+        let view = text::shopping::view(&found, &pantry.currency, options);
         view.missing.iter().for_each(|text| is_plain(text));
         for row in &view.rows {
             has_figures(&row.needed);
@@ -198,7 +206,7 @@ fn the_shopping_list_is_told_and_can_be_shared_as_text() {
         );
         assert_eq!(view.text.lines().count(), view.rows.len() - 1);
     }
-    let view = told_of::shopping(&list, NonZeroU32::new(10).unwrap(), "kr", british());
+    let view = text::shopping::view(&found, &pantry.currency, british());
     assert_eq!(
         view.rows[0].buy,
         "1\u{A0}pack of 2000\u{A0}g, 1534\u{A0}g left over"
@@ -210,8 +218,8 @@ fn the_shopping_list_is_told_and_can_be_shared_as_text() {
 #[test]
 fn a_cost_without_any_price_is_not_told_as_nought() {
     let (_, sheet) = examples().remove(1);
-    let list = shopping(needs(&sheet.formula), &[]).unwrap();
-    let view = told_of::shopping(&list, NonZeroU32::MIN, "kr", british());
+    let found = batch::shopping::of(&scale(&sheet).unwrap(), &Pantry::default()).unwrap();
+    let view = text::shopping::view(&found, "kr", british());
     for cost in [&view.used, &view.each, &view.paid] {
         assert_eq!(cost, "no price yet");
     }
@@ -221,26 +229,20 @@ fn a_cost_without_any_price_is_not_told_as_nought() {
 
 #[test]
 fn a_class_is_told_bench_by_bench_and_load_by_load() {
-    let (_, sheet) = examples().remove(0);
+    let (_, mut sheet) = examples().remove(0);
+    sheet.batch.losses = Losses::default();
     let settings = ClassSettings {
         students: NonZeroU16::new(13).unwrap(),
         at_bench: NonZeroU16::new(2).unwrap(),
         ..ClassSettings::default()
     };
-    let made = class(
-        &sheet.formula,
-        settings,
-        Losses::default(),
-        sheet.batch.pieces,
-    )
-    .unwrap();
-    let loads = oven(NonZeroU32::new(made.loaves).unwrap(), settings.oven).unwrap();
-    let scales = Weighing {
-        main: Division::ONE_GRAM,
+    let scales = Scales {
+        main: Division::ONE_GRAM.mass(),
         pocket: None,
     };
+    let found = batch::class::of(&sheet, &settings, scales);
     for options in manners() {
-        let view = told_of::class(&made, &loads, scales, options);
+        let view = text::class::view(&found, options).unwrap();
         assert_eq!((view.benches.len(), view.loads.len()), (3, 3));
         is_plain(&view.stagger.unwrap().sentence());
         for bench in view
@@ -256,7 +258,7 @@ fn a_class_is_told_bench_by_bench_and_load_by_load() {
         }
         assert_eq!(view.total.len(), sheet.formula.parts.len());
     }
-    let view = told_of::class(&made, &loads, scales, british());
+    let view = text::class::view(&found, british()).unwrap();
     assert_eq!(
         view.title,
         "13\u{A0}students at 7\u{A0}benches, 14\u{A0}loaves, 6300\u{A0}g of dough"

@@ -1,8 +1,8 @@
 //! The batch, as something numbers are typed into.
 
-use super::results::scale_sheet;
 use crate::app::part::{Field, Held, told};
 use crate::app::state::{AppState, use_app_state};
+use crate::results::batch::scale;
 use crate::sheet::Batch;
 use crate::text::read::ReadError;
 
@@ -34,7 +34,7 @@ impl Held for Batch {
     ) -> Result<(), String> {
         let mut sheet = state.sheet();
         set(&mut sheet.batch).map_err(told(state))?;
-        scale_sheet(&sheet).map_err(told(state))?;
+        scale(&sheet).map_err(told(state))?;
         state.put(sheet, Some(from));
         Ok(())
     }
