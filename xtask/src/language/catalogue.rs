@@ -89,7 +89,7 @@ pub(crate) fn mistakes(messages: &Messages, pairs: &Pairs) -> Vec<String> {
             Some(translation) if placeholders(text) != placeholders(translation) => {
                 mistakes.push(format!(
                     "other placeholders than in English: {text:?} ({file}) became {translation:?}"
-                ))
+                ));
             }
             Some(translation)
                 if translation.contains(['\t', '\n']) || text.contains(['\t', '\n']) =>
