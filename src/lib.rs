@@ -9,7 +9,7 @@
 
 pub mod engine;
 pub mod sheet;
-pub mod words;
+pub mod text;
 
 #[cfg(any(target_arch = "wasm32", app_on_host))]
 pub mod app;

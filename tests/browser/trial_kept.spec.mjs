@@ -27,6 +27,12 @@ async function another(context, address) {
   return page;
 }
 
+/// Waits until so many trials wait for the tab that they belong to, as the browser's list of locks says.
+async function waits(page, count) {
+  const waiting = () => page.page.evaluate(async () => (await navigator.locks.query()).pending.length);
+  await until(waiting, (seen) => seen === count, 'trials that wait');
+}
+
 /// A trial in which the milk is 160 g in place of 112.
 async function tried(desk, at) {
   const visit = await desk.open('phone', { at });
@@ -68,15 +74,40 @@ test('a trial waits when its tab is closed, and one that is dropped does not com
   assert.deepEqual(await trials(later.page), {});
   await later.page.reload();
   await ready(later.page);
-  await later.page.waitForTimeout(600);
+  await later.page.waitForLoadState('networkidle');
+  assert.deepEqual(await trials(later.page), {});
   assert.equal(await later.trial.count(), 0);
   assert.equal(await milk(later).inputValue(), '112');
+});
+
+test('a trial whose tab is slow to go is taken up as soon as that is gone', async (desk) => {
+  const { page, context, address } = await tried(desk);
+  const other = await another(context, address);
+  await waits(other, 1);
+  assert.equal(await other.trial.count(), 0);
+  await page.page.close();
+  await other.trial.getByText(/Whole milk.*112.*160/).waitFor();
+  assert.equal(Object.keys(await trials(other.page)).length, 1);
+});
+
+test('a trial whose tab goes later changes nothing under the user’s hands, and waits for the next opening', async (desk) => {
+  const { page, context, address } = await tried(desk);
+  const other = await another(context, address);
+  await waits(other, 1);
+  await other.page.getByRole('main').press('Shift');
+  await page.page.close();
+  await waits(other, 0);
+  assert.equal(await other.trial.count(), 0);
+  assert.equal(await milk(other).inputValue(), '112');
+  await other.page.reload();
+  await ready(other.page);
+  await other.trial.getByText(/Whole milk.*112.*160/).waitFor();
 });
 
 test('a trial belongs to its tab: another that is open beside it shows the formula as it is kept', async (desk) => {
   const { page, context, address } = await tried(desk);
   const other = await another(context, address);
-  await other.page.waitForTimeout(600);
+  await waits(other, 1);
   assert.equal(await other.trial.count(), 0);
   assert.equal(await milk(other).inputValue(), '112');
   await other.tryOut();
@@ -124,6 +155,7 @@ test('changed in another tab meanwhile, a trial kept over it is undone to what t
 test('a formula changed while its trial waited says so when that is taken up', async (desk) => {
   const { page, context, address } = await tried(desk);
   const other = await another(context, address);
+  await salt(other).click();
   await page.page.close();
   await other.type(salt(other), '9.5');
   await other.page.reload();

@@ -1,6 +1,7 @@
 """Links opened by Python's own base64, zlib and CRC-32, and read by a reader of our own here."""
 
 import base64
+import json
 import pathlib
 import zlib
 
@@ -48,3 +49,59 @@ def test_the_frozen_links_open_here_too():
     assert Body(unsealed(first)).sheet()["name"] == "Frozen sample"
     own = Body(unsealed(second)).sheet()["own"]
     assert own[0]["name"] == "Mill No. 7 dark bar"
+
+
+def lines(name):
+    return (SAMPLES / name).read_text(encoding="utf-8").splitlines()
+
+
+def test_every_frozen_link_holds_the_figures_of_the_record_beside_it():
+    """Nothing of the app takes part: the records are read by Python's JSON, the links above."""
+    pairs = [*zip(lines("v1.examples.links.txt"), lines("v1.examples.jsonl"), strict=True),
+             *zip(lines("v1.full.links.txt"), lines("v1.full.formula.json"), strict=True),
+             *zip(lines("v1.drawn.links.txt"), lines("v1.drawn_formulas.jsonl"), strict=True)]
+    assert len(pairs) == 65
+    for link, text in pairs:
+        sheet, record = Body(unsealed(link)).sheet(), json.loads(text)
+        assert (sheet["name"], sheet["note"]) == (record["name"], record["note"])
+        assert sheet["pieces"] == record["batch"]["pieces"]
+        assert sheet["losses"] == list(record["batch"]["losses"].values())
+        assert sheet["syrup_at_c"] == record["batch"]["syrup_at_c"]
+        wanted = list(record["batch"]["wanted"].values())
+        assert sheet["wanted"] == (WANTED.index(wanted[0]), wanted[1:])
+        same_streams(sheet, record["formula"]["streams"])
+        same_tin(sheet["tin"], record["batch"].get("tin"))
+
+
+WANTED = ["times", "dough", "pieces", "flour_on_hand", "on_hand", "class"]
+
+
+def same_streams(sheet, streams):
+    warmth = []
+    for s, (packed, stream) in enumerate(zip(sheet["streams"], streams, strict=True)):
+        assert (KINDS[packed["kind"]], packed["name"]) == (stream["kind"], stream["name"])
+        assert packed["steam_g"] == stream.get("steam_g")
+        if "at_c" in stream:
+            warmth.append({"stream": s, "line": None, "at_c": stream["at_c"]})
+        for n, (got, line) in enumerate(zip(packed["lines"], stream["lines"], strict=True)):
+            for key in ("mass_g", "counts_as_flour", "poured_g"):
+                assert got[key] == line.get(key)
+            if got["own"]:
+                own, label = sheet["own"][got["ingredient"]], line["own"]["label"]
+                assert own["name"] == line["own"]["name"]
+                assert [figure for figure in own["label"] if figure is not None] == list(label.values())
+            else:
+                assert got["ingredient"] == line["ingredient"]
+            if "at_c" in line:
+                warmth.append({"stream": s, "line": n, "at_c": line["at_c"]})
+    assert sheet["warmth"] == warmth
+
+
+def same_tin(packed, used):
+    assert (packed is None) == (used is None)
+    if used:
+        assert (packed["count"], packed["rows"]) == (used["count"], used.get("rows"))
+        assert (packed["room_cm3_per_g"], packed["rise"]) == (used.get("room_cm3_per_g"), used["rise"])
+        assert packed["lidded"] == used["tin"]["lidded"]
+        assert packed["lengths_m"] == [value for key, value in used["tin"].items() if key.endswith("_m")]
+        assert packed["cups"] == used["tin"].get("cups")

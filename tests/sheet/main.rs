@@ -13,11 +13,10 @@
     reason = "tests stop where something is wrong"
 )]
 
-mod arrange;
 mod bench;
-mod beside;
 mod civil;
 mod classes;
+mod corrections;
 mod days;
 mod drawn;
 mod drawn_class;
@@ -25,6 +24,10 @@ mod drawn_heat;
 mod examples;
 mod files_out;
 mod fragment;
+mod frozen;
+mod frozen_files;
+mod full;
+mod full_days;
 mod history;
 mod hostile_days;
 mod hostile_links;
@@ -33,14 +36,15 @@ mod household;
 mod kitchens;
 mod links;
 mod log_files;
-mod made_up;
 mod observed;
 mod plain;
 mod recipes;
 mod records;
+mod reorder;
 mod samples;
 mod shelf;
 mod square_codes;
 mod tables;
+mod trial_changes;
 mod trials;
-mod tried;
+mod workspace;

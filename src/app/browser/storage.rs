@@ -84,11 +84,7 @@ pub fn keys() -> Vec<String> {
 
 /// Every key with its text.
 pub fn all() -> Vec<(String, String)> {
-    with_text(keys().into_iter())
-}
-
-/// These keys, each with its text.
-pub fn with_text(keys: impl Iterator<Item = String>) -> Vec<(String, String)> {
+    let keys = keys().into_iter();
     keys.filter_map(|key| Some((key.clone(), get(&key).ok().flatten()?)))
         .collect()
 }

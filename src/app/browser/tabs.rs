@@ -1,39 +1,38 @@
-//! Tabs: a name that this tab holds for as long as it is open, and those that any tab holds.
+//! Tabs: a name that this tab holds while it is open, and what waits until another tab lets go of its own.
 
-use js_sys::{Array, Function, Promise, Reflect};
+use js_sys::{Function, Promise, Reflect};
 use leptos::prelude::*;
 use wasm_bindgen::closure::Closure;
 use wasm_bindgen::{JsCast, JsValue};
-use wasm_bindgen_futures::JsFuture;
 
-/// The browser's locks, and one of their functions.
-fn locks(name: &str) -> Option<(JsValue, Function)> {
-    let locks = Reflect::get(&window().navigator(), &"locks".into()).ok()?;
-    let function = Reflect::get(&locks, &name.into()).ok()?.dyn_into().ok()?;
-    Some((locks, function))
+/// Holds a name until the tab is closed or left. Where the browser has no locks, nobody holds any.
+pub fn hold(name: &str) {
+    let for_ever = Closure::once_into_js(|| Promise::new(&mut |_, _| ()));
+    let _has_locks = request(name, &for_ever);
 }
 
-/// Holds a name until the tab is closed or left. Where the browser cannot, nobody holds any.
-pub fn hold(name: &str) {
-    if let Some((locks, request)) = locks("request") {
-        let for_ever = Closure::<dyn Fn() -> Promise>::new(|| Promise::new(&mut |_, _| ()));
-        let asked = request.call2(&locks, &name.into(), for_ever.as_ref());
-        for_ever.forget();
-        drop(asked);
+/// Calls `act` as soon as no tab holds a name: at once where none does. The browser lets go of the
+/// name of a tab that is closed, reloaded or has crashed, some time after that.
+pub fn once_free(name: &str, act: impl FnOnce() + 'static) {
+    let act = Closure::once_into_js(act);
+    if !request(name, &act) {
+        // Without locks there is nothing to wait for. What `act` gives is nothing.
+        let _given = act.unchecked_ref::<Function>().call0(&JsValue::NULL);
     }
 }
 
-/// The names that any tab holds.
-pub async fn held() -> Vec<String> {
+/// Asks the browser for a lock; `granted` is called when it is this tab's turn, and the lock is held
+/// until what that gives is settled. Whether the browser has locks.
+fn request(name: &str, granted: &JsValue) -> bool {
     let asked = || -> Option<Promise> {
-        let (locks, query) = locks("query")?;
-        query.call0(&locks).ok()?.dyn_into().ok()
+        let locks = Reflect::get(&window().navigator(), &"locks".into()).ok()?;
+        let request = Reflect::get(&locks, &"request".into()).ok()?;
+        let request: &Function = request.dyn_ref()?;
+        request
+            .call2(&locks, &name.into(), granted)
+            .ok()?
+            .dyn_into()
+            .ok()
     };
-    let Some(asked) = asked() else {
-        return Vec::new();
-    };
-    let all = JsFuture::from(asked).await.unwrap_or_default();
-    let held = Reflect::get(&all, &"held".into()).unwrap_or_default();
-    let name = |one: JsValue| Reflect::get(&one, &"name".into()).ok()?.as_string();
-    Array::from(&held).iter().filter_map(name).collect()
+    asked().is_some()
 }

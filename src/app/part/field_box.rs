@@ -4,9 +4,9 @@
 use leptos::prelude::*;
 
 use super::NumberBox;
-use crate::app::state::{State, memo};
+use crate::app::state::{AppState, memo, use_app_state};
 use crate::engine::kitchen::Kitchen;
-use crate::words::{Manner, Trouble, language::text, read::ReadError};
+use crate::text::{FormatOptions, Trouble, language::text, read::ReadError};
 
 /// What numbers belong to.
 pub trait Held: Sized + 'static {
@@ -20,7 +20,7 @@ pub trait Held: Sized + 'static {
     fn now(through: Self::Through, look: &dyn Fn(&Self) -> String) -> String;
 
     /// Looks at it as it is kept, while a trial of it is on.
-    fn kept(through: Self::Through, look: &dyn Fn(&Self) -> String) -> Option<String>;
+    fn saved(through: Self::Through, look: &dyn Fn(&Self) -> String) -> Option<String>;
 
     /// Changes it, as typed into the box `from`.
     ///
@@ -41,11 +41,11 @@ pub struct Field<T: 'static> {
     /// What is asked for.
     pub label: &'static str,
     /// Its unit.
-    pub unit: fn(Manner) -> &'static str,
+    pub unit: fn(FormatOptions) -> &'static str,
     /// The number, written for a box; what the kitchen has where nothing is wished.
-    pub look: fn(&T, &Kitchen, Manner) -> String,
+    pub look: fn(&T, &Kitchen, FormatOptions) -> String,
     /// Reads a text into what it belongs to.
-    pub set: fn(&mut T, &str, Manner) -> Result<(), ReadError>,
+    pub set: fn(&mut T, &str, FormatOptions) -> Result<(), ReadError>,
 }
 
 impl<T> Clone for Field<T> {
@@ -57,17 +57,17 @@ impl<T> Clone for Field<T> {
 impl<T> Copy for Field<T> {}
 
 /// The unit of weights on this device.
-pub fn of_mass(manner: Manner) -> &'static str {
-    manner.units.mass.symbol()
+pub fn of_mass(options: FormatOptions) -> &'static str {
+    options.units.mass.symbol()
 }
 
 /// The unit of temperatures on this device.
-pub fn degrees(manner: Manner) -> &'static str {
-    manner.units.temperature.symbol()
+pub fn degrees(options: FormatOptions) -> &'static str {
+    options.units.temperature.symbol()
 }
 
 /// The unit of times.
-pub const fn minutes(_manner: Manner) -> &'static str {
+pub const fn minutes(_manner: FormatOptions) -> &'static str {
     "min"
 }
 
@@ -77,28 +77,28 @@ pub fn FieldBox<T: Held>(
     /// Which number.
     field: Field<T>,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let through = T::through();
     let written = move |of: &T| {
-        let manner = state.manner.get();
+        let options = state.options.get();
         state
             .kitchen
-            .with(|kitchen| (field.look)(of, kitchen, manner))
+            .with(|kitchen| (field.look)(of, kitchen, options))
     };
     let figure = memo(move || T::now(through, &written));
     let changed = memo(move || {
-        let kept = T::kept(through, &written);
-        kept.is_some_and(|kept| figure.with(|now| *now != kept))
+        let saved = T::saved(through, &written);
+        saved.is_some_and(|saved| figure.with(|now| *now != saved))
     });
     let take = move |text: String| {
-        let manner = state.manner.get_untracked();
-        T::change(through, field.id, &|held| (field.set)(held, &text, manner))
+        let options = state.options.get_untracked();
+        T::change(through, field.id, &|held| (field.set)(held, &text, options))
     };
-    let unit = Signal::derive(move || (field.unit)(state.manner.get()));
+    let unit = Signal::derive(move || (field.unit)(state.options.get()));
     view! { <NumberBox id=field.id label=text(field.label) unit figure changed take=Callback::new(take) /> }
 }
 
 /// Why something cannot be, as it is told here.
-pub fn told<E: Trouble>(state: State) -> impl Fn(E) -> String {
-    move |error| error.sentence(state.manner.get_untracked())
+pub fn told<E: Trouble>(state: AppState) -> impl Fn(E) -> String {
+    move |error| error.sentence(state.options.get_untracked())
 }

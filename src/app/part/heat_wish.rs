@@ -1,32 +1,32 @@
 //! What a formula asks of heat, as something numbers are typed into.
 
 use super::field_box::{Field, Held, told};
-use crate::app::state::State;
-use crate::engine::kitchen::HeatWishes;
-use crate::words::read::ReadError;
+use crate::app::state::{AppState, use_app_state};
+use crate::engine::kitchen::HeatSettings;
+use crate::text::read::ReadError;
 
 /// A number of what is asked of heat.
-pub type Wish = Field<HeatWishes>;
+pub type Wish = Field<HeatSettings>;
 
-impl Held for HeatWishes {
-    type Through = State;
+impl Held for HeatSettings {
+    type Through = AppState;
 
-    fn through() -> State {
-        State::here()
+    fn through() -> AppState {
+        use_app_state()
     }
 
-    fn now(state: State, look: &dyn Fn(&Self) -> String) -> String {
+    fn now(state: AppState, look: &dyn Fn(&Self) -> String) -> String {
         state.with(|sheet| look(&sheet.heat))
     }
 
-    fn kept(state: State, look: &dyn Fn(&Self) -> String) -> Option<String> {
+    fn saved(state: AppState, look: &dyn Fn(&Self) -> String) -> Option<String> {
         state
             .is_trial()
-            .then(|| state.with_kept(|sheet| look(&sheet.heat)))
+            .then(|| state.with_saved(|sheet| look(&sheet.heat)))
     }
 
     fn change(
-        state: State,
+        state: AppState,
         from: &'static str,
         set: &dyn Fn(&mut Self) -> Result<(), ReadError>,
     ) -> Result<(), String> {

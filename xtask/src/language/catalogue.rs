@@ -16,8 +16,7 @@ type Pairs = BTreeMap<String, String>;
 
 /// The folder of the catalogues.
 pub(crate) fn folder() -> PathBuf {
-    let [text, words] = ["text", "words"].map(|layer| paths::root().join("src").join(layer));
-    if text.is_dir() { text } else { words }.join("language")
+    paths::root().join("src/text/language")
 }
 
 /// The file of a language's catalogue.
@@ -102,22 +101,12 @@ pub(crate) fn mistakes(messages: &Messages, pairs: &Pairs) -> Vec<String> {
     mistakes
 }
 
-/// The placeholders of a text: names in braces; those without a name count from 1.
-fn placeholders(text: &str) -> BTreeSet<String> {
-    let mut unnamed = 0_usize;
-    let names = text
-        .split('{')
-        .skip(1)
-        .filter_map(|rest| rest.split_once('}'));
-    names
-        .map(|(name, _)| {
-            if name.is_empty() {
-                unnamed += 1;
-                unnamed.to_string()
-            } else {
-                name.to_owned()
-            }
-        })
+/// The placeholders of a text: the names in braces.
+fn placeholders(text: &str) -> BTreeSet<&str> {
+    let rests = text.split('{').skip(1);
+    rests
+        .filter_map(|rest| rest.split_once('}'))
+        .map(|(name, _)| name)
         .collect()
 }
 
@@ -150,14 +139,17 @@ mod tests {
 
     #[test]
     fn a_text_without_a_translation_or_with_other_placeholders_is_named() {
-        let all = messages(&["Flour", "{hot} of {}", "{} and {}"]);
+        let all = messages(&["Flour", "{hot} of {part}", "{one} and {two}"]);
         let good = pairs(&[
             ("Flour", "Harina"),
-            ("{hot} of {}", "{1}: {hot}"),
-            ("{} and {}", "{2} y {1}"),
+            ("{hot} of {part}", "{part}: {hot}"),
+            ("{one} and {two}", "{two} y {one}"),
         ]);
         assert_eq!(mistakes(&all, &good), Vec::<String>::new());
-        let bad = pairs(&[("{hot} of {}", "{hot}"), ("{} and {}", "{} y {}")]);
+        let bad = pairs(&[
+            ("{hot} of {part}", "{hot}"),
+            ("{one} and {two}", "{two} y {one}"),
+        ]);
         let found = mistakes(&all, &bad);
         assert_eq!(found.len(), 2);
         assert!(found.iter().any(|mistake| mistake.contains("Flour")));

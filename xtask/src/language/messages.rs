@@ -13,13 +13,11 @@ pub(crate) type Messages = BTreeMap<String, String>;
 /// the engine and the examples give to things, which `tr_dynamic` looks up.
 pub(crate) fn all(src: &Path) -> Result<Messages> {
     let mut found = Messages::new();
-    let sources: [(&str, Extract); 7] = [
-        ("words", marked),
+    let sources: [(&str, Extract); 5] = [
         ("text", marked),
         ("app", marked),
         ("engine", names),
         ("sheet/examples.rs", names),
-        ("sheet/made.rs", names),
         ("sheet/scaled.rs", names),
     ];
     for (below, extract) in sources {
@@ -27,9 +25,6 @@ pub(crate) fn all(src: &Path) -> Result<Messages> {
     }
     Ok(found)
 }
-
-/// The macros that mark a text. `say` and `message` are their former names.
-const MACROS: [&str; 4] = ["tr", "tr_noop", "say", "message"];
 
 /// Extracts the texts of one file.
 type Extract = fn(TokenStream, &mut Vec<String>) -> Result<()>;
@@ -43,7 +38,7 @@ fn collect(path: &Path, src: &Path, extract: Extract, found: &mut Messages) -> R
         }
         return Ok(());
     }
-    let is_rust = path.is_file() && path.extension().is_some_and(|extension| extension == "rs");
+    let is_rust = path.extension().is_some_and(|extension| extension == "rs");
     if !is_rust || path.ends_with("tests.rs") {
         return Ok(());
     }
@@ -80,7 +75,7 @@ fn is_bang(token: Option<&TokenTree>) -> bool {
 }
 
 fn is_macro(token: Option<&TokenTree>) -> bool {
-    matches!(token, Some(TokenTree::Ident(name)) if MACROS.iter().any(|known| name == known))
+    matches!(token, Some(TokenTree::Ident(name)) if name == "tr" || name == "tr_noop")
 }
 
 /// Names of things: every string literal that reads like one, outside attributes and tests.

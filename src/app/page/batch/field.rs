@@ -1,34 +1,34 @@
 //! The batch, as something numbers are typed into.
 
-use super::answers::scale_sheet;
+use super::results::scale_sheet;
 use crate::app::part::{Field, Held, told};
-use crate::app::state::State;
+use crate::app::state::{AppState, use_app_state};
 use crate::sheet::Batch;
-use crate::words::read::ReadError;
+use crate::text::read::ReadError;
 
 /// A number of the batch.
 pub type BatchField = Field<Batch>;
 
 impl Held for Batch {
-    type Through = State;
+    type Through = AppState;
 
-    fn through() -> State {
-        State::here()
+    fn through() -> AppState {
+        use_app_state()
     }
 
-    fn now(state: State, look: &dyn Fn(&Self) -> String) -> String {
+    fn now(state: AppState, look: &dyn Fn(&Self) -> String) -> String {
         state.with(|sheet| look(&sheet.batch))
     }
 
-    fn kept(state: State, look: &dyn Fn(&Self) -> String) -> Option<String> {
+    fn saved(state: AppState, look: &dyn Fn(&Self) -> String) -> Option<String> {
         state
             .is_trial()
-            .then(|| state.with_kept(|sheet| look(&sheet.batch)))
+            .then(|| state.with_saved(|sheet| look(&sheet.batch)))
     }
 
     /// What makes a batch impossible is not taken.
     fn change(
-        state: State,
+        state: AppState,
         from: &'static str,
         set: &dyn Fn(&mut Self) -> Result<(), ReadError>,
     ) -> Result<(), String> {

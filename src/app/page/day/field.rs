@@ -2,15 +2,15 @@
 
 use leptos::prelude::*;
 
-use super::answers::Day;
+use super::results::Day;
 use crate::app::part::{Field, Held, told};
-use crate::sheet::day::DayWishes;
-use crate::words::read::ReadError;
+use crate::sheet::day::DaySettings;
+use crate::text::read::ReadError;
 
 /// A number that a plan goes by.
-pub type DayField = Field<DayWishes>;
+pub type DayField = Field<DaySettings>;
 
-impl Held for DayWishes {
+impl Held for DaySettings {
     type Through = Day;
 
     fn through() -> Day {
@@ -18,11 +18,11 @@ impl Held for DayWishes {
     }
 
     fn now(day: Day, look: &dyn Fn(&Self) -> String) -> String {
-        day.wishes.with(look)
+        day.settings.with(look)
     }
 
     /// No trial touches it.
-    fn kept(_: Day, _: &dyn Fn(&Self) -> String) -> Option<String> {
+    fn saved(_: Day, _: &dyn Fn(&Self) -> String) -> Option<String> {
         None
     }
 
@@ -32,10 +32,10 @@ impl Held for DayWishes {
         _: &'static str,
         set: &dyn Fn(&mut Self) -> Result<(), ReadError>,
     ) -> Result<(), String> {
-        let mut wishes = day.wishes.get_untracked();
-        set(&mut wishes).map_err(told(day.state))?;
-        wishes.in_fridge().map_err(told(day.state))?;
-        day.wish(|kept| *kept = wishes);
+        let mut settings = day.settings.get_untracked();
+        set(&mut settings).map_err(told(day.state))?;
+        settings.in_fridge().map_err(told(day.state))?;
+        day.wish(|saved| *saved = settings);
         Ok(())
     }
 }

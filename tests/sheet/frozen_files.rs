@@ -1,0 +1,79 @@
+//! Frozen samples of files, and of what is kept on a first visit.
+
+use softcrumb::engine::class::ClassSettings;
+use softcrumb::sheet::day::{DaySettings, Log};
+use softcrumb::sheet::record::{
+    Opened, read_class, read_day, read_file, read_kitchen, read_kitchens, read_log, read_pantry,
+    read_settings, read_shelf, read_tins, write_class, write_day, write_file, write_kitchen,
+    write_kitchens, write_log, write_pantry, write_settings, write_shelf, write_tins,
+};
+use softcrumb::sheet::{Id, Kitchen, Kitchens, Pantry, Settings, Shelf, Workspace};
+
+use crate::days::ms;
+use crate::frozen::opens;
+use crate::{full, full_days};
+
+/// What each record says where nothing was ever set.
+#[test]
+fn records_of_a_first_visit_open_as_usual() {
+    let samples = include_str!("samples/v1.usual.jsonl");
+    let line = |at: usize| samples.lines().nth(at).unwrap();
+    assert_eq!(samples.lines().count(), 10);
+    let usual = Kitchen::default();
+    assert_eq!(opens(line(0), read_kitchen, write_kitchen), usual);
+    let usual = Kitchens::default();
+    assert_eq!(opens(line(1), read_kitchens, write_kitchens), usual);
+    let write = |tins: &Vec<_>| write_tins(tins);
+    assert_eq!(opens(line(2), read_tins, write), []);
+    let usual = Pantry::default();
+    assert_eq!(opens(line(3), read_pantry, write_pantry), usual);
+    let usual = ClassSettings::default();
+    assert_eq!(opens(line(4), read_class, write_class), usual);
+    let usual = DaySettings::default();
+    assert_eq!(opens(line(5), read_day, write_day), usual);
+    assert_eq!(opens(line(6), read_log, write_log), Log::default());
+    let write = |settings: &Settings| write_settings(*settings);
+    assert_eq!(opens(line(7), read_settings, write), Settings::default());
+    assert_eq!(opens(line(8), read_shelf, write_shelf), Shelf::default());
+    let write = |opened: &Opened| write_file(&opened.formulas, &opened.beside);
+    assert_eq!(opens(line(9), read_file, write), Opened::default());
+}
+
+/// Every formula and all that is kept beside them, in one file.
+#[test]
+fn a_file_of_everything_opens_whole() {
+    let write = |opened: &Opened| write_file(&opened.formulas, &opened.beside);
+    let opened = opens(
+        include_str!("samples/v1.full.everything.json"),
+        read_file,
+        write,
+    );
+    assert_eq!(opened.refused, []);
+    let ids: Vec<Option<Id>> = opened.formulas.iter().map(|one| one.id.clone()).collect();
+    assert_eq!(
+        ids,
+        [Id::from_text("a2"), Id::from_text("eveningclass2"), None]
+    );
+    let one = &opened.formulas[1];
+    assert_eq!(
+        (one.changed, one.binned),
+        (Some(ms(1_774_712_345_679.0)), Some(ms(1_774_812_345_680.0)))
+    );
+    assert_eq!(one.sheet, full::sheet());
+    let beside: &Workspace = &opened.beside;
+    let three = vec![full::high(), full::stormy(), Kitchen::default()];
+    assert_eq!(beside.kitchens, Some(Kitchens::of(three, 1)));
+    let days = [
+        (Id::from_text("eveningclass2").unwrap(), full_days::day()),
+        (Id::from_text("a2").unwrap(), full_days::sleepless()),
+    ];
+    assert_eq!(beside.days, days);
+    assert_eq!(beside.log, full_days::log());
+    let drawn = |samples: &'static str| samples.lines().nth(1).unwrap();
+    let tins = read_tins(drawn(include_str!("samples/v1.drawn_tins.jsonl")));
+    assert_eq!(Ok(&beside.tins), tins.as_ref());
+    let pantry = read_pantry(drawn(include_str!("samples/v1.drawn_pantries.jsonl")));
+    assert_eq!(Ok(&beside.pantry), pantry.as_ref());
+    let class = read_class(drawn(include_str!("samples/v1.drawn_classes.jsonl")));
+    assert_eq!(beside.class, class.ok());
+}
