@@ -5,7 +5,10 @@
     reason = "a test that fails should say where"
 )]
 
+mod circles;
 mod files;
 mod layers;
+mod modules;
+mod page;
 mod signatures;
 mod style;
