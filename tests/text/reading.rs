@@ -177,3 +177,14 @@ fn a_very_long_text_is_no_number() {
     let long = "1".repeat(50_000_000);
     assert_eq!(read::mass(&long, british()), Err(ReadError::NotANumber));
 }
+
+#[test]
+fn a_box_that_may_be_empty_gives_nothing_but_still_refuses_words() {
+    let read = |text| read::optional(text, british(), read::mass);
+    assert_eq!(read(" "), Ok(None));
+    assert_eq!(
+        read("120").map(|mass| mass.map(Mass::grams)),
+        Ok(Some(120.0))
+    );
+    assert_eq!(read("much"), Err(ReadError::NotANumber));
+}
