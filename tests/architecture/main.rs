@@ -2,6 +2,8 @@
 #![allow(
     clippy::unwrap_used,
     clippy::panic,
+    clippy::indexing_slicing,
+    clippy::wildcard_enum_match_arm,
     reason = "a test that fails should say where"
 )]
 
