@@ -1,4 +1,4 @@
-//! The house keeps its plan: layers, first lines, lengths, names, and words that may not stay.
+//! The structure of the source: layers, circles, signatures, rules for files.
 #![allow(
     clippy::unwrap_used,
     clippy::panic,

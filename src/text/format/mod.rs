@@ -1,6 +1,6 @@
 //! Formatting figures: rounding for display happens here and nowhere else.
 //!
-//! A figure is printed with the digits it deserves, by the user's [`FormatOptions`], with a
+//! A figure is printed with the digits it deserves, by the user's format options, with a
 //! no-break space before its unit. What is rounded here is never used in a calculation.
 
 mod bought;

@@ -159,7 +159,7 @@ pub struct ClassSheet {
     pub class: String,
     /// Heads of the weight columns.
     pub columns: Vec<String>,
-    /// Rows by ingredient, in two tables side by side above [`MOST_ROWS`] rows.
+    /// Rows by ingredient, in two tables side by side where they are many.
     pub tables: Vec<Vec<SheetRow>>,
     /// Bowls, then oven loads.
     pub notes: Vec<String>,
