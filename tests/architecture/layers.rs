@@ -1,8 +1,8 @@
-//! Layers: engine ← sheet ← text ← app. A module names its own layer and those to the left.
+//! Layers: engine ← sheet ← results ← text ← app. A module names its own layer and those to the left.
 
 use crate::files::{below, code};
 
-const LAYERS: [&str; 4] = ["engine", "sheet", "text", "app"];
+const LAYERS: [&str; 5] = ["engine", "sheet", "results", "text", "app"];
 
 /// Every layer that a text names through `crate::`, grouped or not.
 fn named(text: &str) -> Vec<String> {
@@ -67,7 +67,7 @@ fn the_reader_of_names_finds_each_way_of_writing_them() {
 /// The browser's libraries are named on the page only, and the browser itself in one room of it.
 #[test]
 fn the_browser_stays_in_its_room() {
-    for layer in ["engine", "sheet", "text"] {
+    for layer in ["engine", "sheet", "results", "text"] {
         for file in below(&format!("src/{layer}"), &[".rs"]) {
             for library in ["leptos", "web_sys", "js_sys", "wasm_bindgen", "gloo"] {
                 assert!(
