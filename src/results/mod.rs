@@ -5,3 +5,4 @@
 //! nothing here reads a clock, keeps state or writes a sentence.
 
 pub mod day;
+pub mod heat;
