@@ -5,4 +5,5 @@
 //! nothing here reads a clock, keeps state or writes a sentence.
 
 pub mod batch;
+pub mod day;
 pub mod heat;

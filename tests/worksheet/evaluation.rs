@@ -15,7 +15,7 @@ use softcrumb::results::batch::{
     self, BatchResults,
     dividing::{self, DoughOnBench},
 };
-use softcrumb::sheet::day::Planned;
+use softcrumb::results::day::Planned;
 
 use crate::asked::Asked;
 use crate::day::work_out;
