@@ -1,8 +1,8 @@
 //! Every link and file that cannot be opened has its words.
 
 use super::errors::{out_of_range, told};
-use softcrumb::sheet::link::LinkError;
-use softcrumb::sheet::record::{Expected, RecordError, RecordFault};
+use softcrumb::storage::link::LinkError;
+use softcrumb::storage::record::{Expected, RecordError, RecordFault};
 
 #[test]
 fn every_link_that_cannot_be_opened_is_told() {

@@ -4,8 +4,8 @@ use softcrumb::engine::batch::{Weighing, round, scale};
 use softcrumb::engine::class::{ClassSettings, class, oven};
 use softcrumb::engine::formula::{Formula, Part};
 use softcrumb::engine::quantity::Division;
-use softcrumb::sheet::interchange::{SquareCode, square_code};
 use softcrumb::sheet::{Pantry, Sheet, examples};
+use softcrumb::storage::interchange::{SquareCode, square_code};
 use softcrumb::text::FormatOptions;
 use softcrumb::text::share::{
     BenchCard, ClassSheet, Density, Paper, before_printing, bench_card, class_sheet, code_side,

@@ -8,10 +8,11 @@ use std::num::NonZeroU32;
 use softcrumb::engine::batch::{Weighing, round, scale};
 use softcrumb::engine::class::{ClassSettings, class, oven};
 use softcrumb::engine::quantity::Division;
-use softcrumb::sheet::interchange::{
+use softcrumb::sheet::{Pantry, examples};
+use softcrumb::storage::interchange::{
     LinkPart, MeasureUnit, RecipeError, SquareCodeError, Unread, read_recipe,
 };
-use softcrumb::sheet::{Pantry, examples, link};
+use softcrumb::storage::link;
 use softcrumb::text::share::{
     CodeView, bench_card, class_sheet, code, markdown, plain_text, recipe, shortened, steps,
 };

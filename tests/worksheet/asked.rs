@@ -5,8 +5,8 @@ use std::num::NonZeroU32;
 
 use softcrumb::engine::formula::{Formula, LineAt, Target};
 use softcrumb::engine::quantity::{Division, Mass, OutOfRange, Share, Viscosity};
-use softcrumb::sheet::record::{Tree, read_kitchen, read_sheet, write_kitchen, write_sheet};
 use softcrumb::sheet::{Kitchen, Sheet, examples};
+use softcrumb::storage::record::{Record, Tree};
 
 use crate::asked_heat::HeatAsked;
 use crate::class::{self, AskedClass};
@@ -133,7 +133,7 @@ fn sheet(tree: &Tree) -> Read<Sheet> {
     ];
     fields.extend(get(tree, "formula").map(|formula| ("formula".into(), formula.clone())));
     fields.extend(get(tree, "heat").map(|heat| ("heat".into(), heat.clone())));
-    read_sheet(&record("formula", fields)).map_err(|error| Trouble::of_record(&error, ""))
+    Sheet::read(&record("formula", fields)).map_err(|error| Trouble::of_record(&error, ""))
 }
 
 /// The older formula, under `before` as the other is under `formula`.
@@ -151,7 +151,7 @@ fn before(tree: &Tree) -> Read<Option<Formula>> {
 fn kitchen(tree: &Tree) -> Read<Kitchen> {
     match get(tree, "kitchen") {
         None => Ok(Kitchen::default()),
-        Some(Tree::Fields(fields)) => read_kitchen(&record("kitchen", fields.clone()))
+        Some(Tree::Fields(fields)) => Kitchen::read(&record("kitchen", fields.clone()))
             .map_err(|error| Trouble::of_record(&error, "kitchen")),
         Some(_) => Err(Trouble::new("kitchen", "WrongType", "expected fields")),
     }
@@ -264,8 +264,8 @@ fn place(tree: &Tree, key: &str) -> Read<usize> {
 
 /// The first example as a document, for a start.
 pub(crate) fn example() -> String {
-    let sheet = write_sheet(&examples().remove(0).1);
-    let kitchen = write_kitchen(&Kitchen::default());
+    let sheet = Record::write(&examples().remove(0).1);
+    let kitchen = Kitchen::default().write();
     let (sheet, kitchen) = (Tree::parse(&sheet), Tree::parse(&kitchen));
     let (Ok(sheet), Ok(kitchen)) = (sheet, kitchen) else {
         return String::new();

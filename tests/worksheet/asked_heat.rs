@@ -6,7 +6,7 @@ use softcrumb::engine::quantity::{
     Altitude, Conductivity, Density, Length, Mass, Minutes, Pressure, SpecificHeat,
     SurfaceCoefficient, Temperature,
 };
-use softcrumb::sheet::record::Tree;
+use softcrumb::storage::record::Tree;
 
 use crate::asked::{Read, each, get, in_range, known, number};
 use crate::error::Trouble;

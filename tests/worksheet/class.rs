@@ -2,7 +2,7 @@
 
 use softcrumb::engine::class::ClassSettings;
 use softcrumb::sheet::Pantry;
-use softcrumb::sheet::record::{RecordError, Tree, read_class, read_pantry};
+use softcrumb::storage::record::{Record, RecordError, Tree};
 
 use crate::asked::{get, record};
 use crate::error::Trouble;
@@ -26,8 +26,8 @@ pub(crate) fn read(tree: &Tree) -> Result<AskedClass, Trouble> {
     let hand_out = matches!(get(tree, "hand_out"), Some(Tree::Truth(true)));
     Ok(AskedClass {
         hand_out,
-        pantry: component(tree, "pantry", read_pantry)?.unwrap_or_default(),
-        settings: component(tree, "class", read_class)?,
+        pantry: component(tree, "pantry", Pantry::read)?.unwrap_or_default(),
+        settings: component(tree, "class", ClassSettings::read)?,
         recipe,
     })
 }

@@ -7,8 +7,8 @@ use softcrumb::engine::plan::PlanError;
 use softcrumb::engine::quantity::{Instant, Minutes};
 use softcrumb::sheet::civil::Zone;
 use softcrumb::sheet::day::{DayAsked, DaySettings, Planned, planned};
-use softcrumb::sheet::record::{Tree, read_day};
 use softcrumb::sheet::{Kitchen, Moment, Sheet};
+use softcrumb::storage::record::{Record, Tree};
 
 use crate::asked::{get, known, number, record};
 use crate::error::Trouble;
@@ -52,8 +52,8 @@ pub(crate) fn read(tree: &Tree) -> Result<Option<AskedDay>, Trouble> {
         .filter(|(key, _)| !OWN.contains(&key.as_ref()))
         .cloned()
         .collect();
-    let settings =
-        read_day(&record("day", settings)).map_err(|error| Trouble::of_record(&error, "day"))?;
+    let settings = DaySettings::read(&record("day", settings))
+        .map_err(|error| Trouble::of_record(&error, "day"))?;
     let now = number(day, "now_s").map_err(inside)?;
     let now = Moment::from_milliseconds(now * 1000.0)
         .map_err(|error| Trouble::new("day.now_s", "OutOfRange", &error.to_string()))?;

@@ -3,8 +3,8 @@
 use gloo_storage::{LocalStorage, Storage};
 use leptos::prelude::*;
 
-use crate::sheet::key::is_ours;
-use crate::sheet::record::is_newer;
+use crate::storage::key::is_ours;
+use crate::storage::record::is_newer;
 
 /// Why storage did not take or give a text.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -7,7 +7,7 @@ use crate::app::browser::file::{self, FileTrouble};
 use crate::app::browser::live_region::announce;
 use crate::app::state::{AppState, use_app_state};
 use crate::sheet::Added;
-use crate::sheet::record::{FILE_LIMIT, Opened, read_file};
+use crate::storage::record::{FILE_LIMIT, Opened, read_file};
 use crate::text::{FormatOptions, Trouble, import_report, notice, tr};
 
 /// Takes formulas in from a file.

@@ -14,7 +14,7 @@ use crate::app::state::{AppState, WorkspaceStore, memo, use_app_state};
 use crate::engine::batch::round;
 use crate::engine::class::{class, oven};
 use crate::sheet::Sheet;
-use crate::sheet::interchange::{SquareCode, square_code};
+use crate::storage::interchange::{SquareCode, square_code};
 use crate::text::class::class as told_of;
 use crate::text::share::{BenchCard, ClassSheet, before_printing, bench_card, class_sheet};
 use crate::text::tr;

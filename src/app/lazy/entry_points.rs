@@ -15,9 +15,9 @@ use crate::app::page::{
 };
 use crate::app::part::TrialBar;
 use crate::app::state::{AppState, DialogKind};
-use crate::sheet::link::{self, LinkError};
-use crate::sheet::record::{self, RecordError};
 use crate::sheet::{Id, Kitchens, Moment, Settings, Sheet, Shelf};
+use crate::storage::link::{self, LinkError};
+use crate::storage::record::{self, RecordError};
 
 /// What an entry gives that draws nothing.
 type Given<T> = Result<T, SplitLoaderError>;

@@ -7,8 +7,9 @@ use crate::app::browser::{clock, file, offline};
 use crate::app::lazy;
 use crate::app::part::Button;
 use crate::app::state::{SaveError, is_newer, use_app_state};
-use crate::sheet::record::write_sheet;
-use crate::sheet::{Fragment, Place};
+use crate::sheet::Place;
+use crate::storage::Fragment;
+use crate::storage::record::write_sheet;
 use crate::text::{notice, tr};
 
 /// The foot of the page.

@@ -5,11 +5,12 @@ use leptos::prelude::*;
 use super::persistence::now;
 use super::{AppState, SaveError, WorkspaceStore};
 use crate::app::browser::{random, storage};
-use crate::sheet::record::{
+use crate::sheet::{Added, Id, Shelf, Workspace};
+use crate::storage::key;
+use crate::storage::record::{
     FormulaInFile, Opened, RecordError, read_class, read_day, read_log, read_pantry, read_tins,
     write_day, write_file, write_log, write_sheet,
 };
-use crate::sheet::{Added, Id, Shelf, Workspace, key};
 
 impl AppState {
     /// The formula that is open, as the text of a file.

@@ -3,8 +3,9 @@
 use leptos::prelude::*;
 
 use super::AppState;
-use crate::sheet::record::write_kitchens;
-use crate::sheet::{History, Kitchen, Kitchens, key};
+use crate::sheet::{History, Kitchen, Kitchens};
+use crate::storage::key;
+use crate::storage::record::write_kitchens;
 
 impl AppState {
     /// Looks at all kitchens.

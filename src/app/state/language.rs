@@ -7,8 +7,9 @@ use super::AppState;
 use crate::app::browser::live_region::announce;
 use crate::app::browser::storage;
 use crate::app::lazy::{language, records};
-use crate::sheet::record::write_settings;
-use crate::sheet::{Language, Settings, key};
+use crate::sheet::{Language, Settings};
+use crate::storage::key;
+use crate::storage::record::write_settings;
 use crate::text::notice;
 
 impl AppState {

@@ -6,8 +6,9 @@ use super::persistence::now;
 use super::{AppState, SaveError};
 use crate::app::browser::{clock, random, storage};
 use crate::app::lazy::records;
-use crate::sheet::record::{write_sheet, write_shelf};
-use crate::sheet::{Id, Sheet, Shelf, key};
+use crate::sheet::{Id, Sheet, Shelf};
+use crate::storage::key;
+use crate::storage::record::{write_sheet, write_shelf};
 
 impl AppState {
     /// Notes that the open formula changed. Its line in the index is written once the typing rests.

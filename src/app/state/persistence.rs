@@ -7,8 +7,9 @@ use super::{AppState, SaveError};
 use crate::app::browser::storage::StorageTrouble;
 use crate::app::browser::{address, clock, storage};
 use crate::app::lazy::{links, records, ring_timers};
-use crate::sheet::record::write_sheet;
-use crate::sheet::{Fragment, Id, Moment, Place, Sheet, key};
+use crate::sheet::{Id, Moment, Place, Sheet};
+use crate::storage::record::write_sheet;
+use crate::storage::{Fragment, key};
 use crate::text::name;
 
 impl AppState {

@@ -5,9 +5,10 @@ use leptos::prelude::*;
 use super::{AppState, SaveError, is_newer};
 use crate::app::browser::{address, storage, theme};
 use crate::app::lazy::{links, records};
-use crate::sheet::link::LinkError;
-use crate::sheet::record::{RecordError, write_settings};
-use crate::sheet::{Fragment, History, Id, Kitchens, Settings, Sheet, Theme, key};
+use crate::sheet::{History, Id, Kitchens, Settings, Sheet, Theme};
+use crate::storage::link::LinkError;
+use crate::storage::record::{RecordError, write_settings};
+use crate::storage::{Fragment, key};
 use crate::text::{error::Trouble, example, language::text, notice, tr_noop};
 
 /// Why a link is not opened while a trial is on.

@@ -8,8 +8,9 @@ use leptos::prelude::*;
 use super::{AppState, SaveError};
 use crate::app::browser::presses::presses;
 use crate::app::browser::{random, storage, tabs};
-use crate::sheet::record::{read_trial, write_trial};
-use crate::sheet::{Id, Trial, key};
+use crate::sheet::{Id, Trial};
+use crate::storage::key;
+use crate::storage::record::{read_trial, write_trial};
 
 /// This tab, among those that are open.
 #[derive(Clone)]

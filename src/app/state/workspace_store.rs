@@ -7,11 +7,12 @@ use crate::app::browser::storage;
 use crate::engine::class::ClassSettings;
 use crate::engine::nutrition::LabelLaw;
 use crate::engine::plan::Loads;
-use crate::sheet::record::{
+use crate::sheet::{Pantry, SavedTin};
+use crate::storage::key;
+use crate::storage::record::{
     RecordError, read_class, read_day, read_pantry, read_tins, write_class, write_day,
     write_pantry, write_tins,
 };
-use crate::sheet::{Pantry, SavedTin, key};
 
 /// What is kept for tins, the pantry and the class.
 #[derive(Clone, Copy)]

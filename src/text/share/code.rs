@@ -1,7 +1,7 @@
 //! The square code of a link: what is drawn, or why it cannot be.
 
 use crate::sheet::Sheet;
-use crate::sheet::interchange::{SquareCode, square_code, svg};
+use crate::storage::interchange::{SquareCode, square_code, svg};
 use crate::text::{Trouble, format_options::FormatOptions, tr};
 
 /// The square code of a link.

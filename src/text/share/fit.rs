@@ -1,7 +1,7 @@
 //! Fit: how large the letters of a printed page can be so that all of it stands on that one page.
 
 use super::paper::{BenchCard, ClassSheet};
-use crate::sheet::interchange::SquareCode;
+use crate::storage::interchange::SquareCode;
 
 /// How close together a page is set.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -2,7 +2,7 @@
 
 use crate::engine::ingredients::Food;
 use crate::engine::quantity::Mass;
-use crate::sheet::interchange::in_measures;
+use crate::storage::interchange::in_measures;
 use crate::text::name;
 
 /// About how many cups and spoons a weight is: "1¾ cups + 1 tablespoon"; none where no table says.

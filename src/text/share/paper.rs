@@ -4,8 +4,8 @@ use super::fit::{self, Density, Fit, Paper, code_side};
 use super::steps::{cautions, work};
 use crate::engine::batch::{Rounded, Scaled};
 use crate::engine::nutrition::LabelLaw;
-use crate::sheet::interchange::{SquareCode, svg};
 use crate::sheet::{Pantry, Sheet};
+use crate::storage::interchange::{SquareCode, svg};
 use crate::text::{
     caution::LOCAL_RULES,
     class::{ClassView, PartLines, allergens},

@@ -1,7 +1,7 @@
 //! A recipe that was read, line by line: what was understood, and what was not.
 
 use crate::engine::ingredients::Food;
-use crate::sheet::interchange::{Amount, Found, ReadRecipe, Understood};
+use crate::storage::interchange::{Amount, Found, ReadRecipe, Understood};
 use crate::text::{Trouble, format, format_options::FormatOptions, name, tr};
 
 /// A line of the recipe and what became of it.

@@ -5,9 +5,9 @@ use softcrumb::engine::kitchen::Night;
 use softcrumb::engine::plan::{Step, Timed};
 use softcrumb::engine::quantity::{Instant, Minutes};
 use softcrumb::engine::rise::{RiseError, Risen};
-use softcrumb::sheet::calendar::{self, Event};
 use softcrumb::sheet::civil::Zone;
 use softcrumb::sheet::day::Planned;
+use softcrumb::storage::calendar::{self, Event};
 use softcrumb::text::{FormatOptions, day, name};
 
 use crate::asked::Asked;

@@ -10,9 +10,9 @@ use crate::app::browser::storage::StorageTrouble;
 use crate::app::browser::{alarm, clock, storage};
 use crate::app::state::AppState;
 use crate::sheet::day::Bench;
-use crate::sheet::key;
-use crate::sheet::record::{read_bench, write_bench};
 use crate::sheet::{Moment, Place};
+use crate::storage::key;
+use crate::storage::record::{read_bench, write_bench};
 use crate::text::{name, notice, tr};
 
 thread_local! {

@@ -10,9 +10,9 @@ use crate::app::browser::file::{self, FileTrouble};
 use crate::app::browser::live_region::announce;
 use crate::app::part::Button;
 use crate::app::state::memo;
-use crate::sheet::csv;
 use crate::sheet::day::LogImport;
-use crate::sheet::record::{FILE_LIMIT, LogFile, read_log_file, write_log_file};
+use crate::storage::csv;
+use crate::storage::record::{FILE_LIMIT, LogFile, read_log_file, write_log_file};
 use crate::text::{FormatOptions, Trouble, day as told, notice, tr};
 
 /// The log as files.

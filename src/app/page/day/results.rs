@@ -14,8 +14,9 @@ use crate::engine::quantity::{Instant, Minutes};
 use crate::engine::rise::yeast_activity;
 use crate::sheet::civil::Zone;
 use crate::sheet::day::{Bake, Bench, DayAsked, DaySettings, Log, Planned, as_weighed, planned};
-use crate::sheet::record::{read_day, read_log, write_day, write_log};
-use crate::sheet::{Id, Moment, Sheet, key};
+use crate::sheet::{Id, Moment, Sheet};
+use crate::storage::key;
+use crate::storage::record::{read_day, read_log, write_day, write_log};
 
 /// How far around now the zone's clock is asked.
 const AROUND: f64 = 24.0 * 60.0;

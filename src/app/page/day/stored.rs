@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use crate::app::browser::storage;
 use crate::app::state::{AppState, SaveError};
-use crate::sheet::record::RecordError;
+use crate::storage::record::RecordError;
 
 /// Reads a record; says so where it cannot be opened.
 pub fn read<T>(key: &str, read: fn(&str) -> Result<T, RecordError>, state: AppState) -> Option<T> {

@@ -1,0 +1,87 @@
+//! Keys: where each record stands in the browser's storage.
+
+use crate::sheet::Id;
+
+/// The index of the shelf and the bin.
+pub const SHELF: &str = "softcrumb.shelf";
+/// All kitchens, and which of them is chosen.
+pub const KITCHEN: &str = "softcrumb.kitchen";
+/// The user's tins.
+pub const TINS: &str = "softcrumb.tins";
+/// Packs, prices and what packets say of allergens.
+pub const PANTRY: &str = "softcrumb.pantry";
+/// What is wanted of a class.
+pub const CLASS: &str = "softcrumb.class";
+/// The settings.
+pub const SETTINGS: &str = "softcrumb.settings";
+/// The id of the formula that is open, as plain text.
+pub const OPEN: &str = "softcrumb.open";
+/// Changes since formulas were last saved to a file, as plain digits.
+pub const UNFILED: &str = "softcrumb.unfiled";
+
+/// The log of bakes.
+pub const LOG: &str = "softcrumb.log";
+/// The bake under way.
+pub const BENCH: &str = "softcrumb.bench";
+
+/// So many changes after which saving to a file is suggested.
+pub const FILE_SUGGESTED: u32 = 200;
+
+const FORMULA: &str = "softcrumb.formula.";
+const DAY: &str = "softcrumb.day.";
+const PHOTO: &str = "softcrumb.photo.";
+const TRIAL: &str = "softcrumb.trial.";
+
+/// The key of one formula.
+#[must_use]
+pub fn of_formula(id: &Id) -> String {
+    format!("{FORMULA}{}", id.as_text())
+}
+
+/// Whether a key is one of these.
+#[must_use]
+pub fn is_ours(key: &str) -> bool {
+    key.starts_with("softcrumb.")
+}
+
+/// The formula a key belongs to; `None` for any other key.
+#[must_use]
+pub fn formula_of(key: &str) -> Option<Id> {
+    Id::from_text(key.strip_prefix(FORMULA)?)
+}
+
+/// The key of what one formula's plan goes by.
+#[must_use]
+pub fn of_day(formula: &Id) -> String {
+    format!("{DAY}{}", formula.as_text())
+}
+
+/// The formula whose plan a key belongs to; `None` for any other key.
+#[must_use]
+pub fn day_of(key: &str) -> Option<Id> {
+    Id::from_text(key.strip_prefix(DAY)?)
+}
+
+/// Whether a key is one of a photo.
+#[must_use]
+pub fn is_photo(key: &str) -> bool {
+    key.starts_with(PHOTO)
+}
+
+/// The key of a bake's photo.
+#[must_use]
+pub fn of_photo(bake: &Id) -> String {
+    format!("{PHOTO}{}", bake.as_text())
+}
+
+/// The key of the trial that an open page (`tab`) has on a formula; on a visitor's copy without one.
+#[must_use]
+pub fn of_trial(formula: Option<&Id>, tab: &Id) -> String {
+    format!("{}{}", of_trials(formula), tab.as_text())
+}
+
+/// What the keys of all trials on a formula begin with.
+#[must_use]
+pub fn of_trials(formula: Option<&Id>) -> String {
+    format!("{TRIAL}{}.", formula.map_or("-", Id::as_text))
+}
