@@ -7,7 +7,7 @@ use softcrumb::storage::interchange::{
     RecipeLine, SquareCode, Understood, csv, png, read_recipe, square_code, svg, write_recipe,
 };
 use softcrumb::storage::link;
-use softcrumb::storage::record::Record::write;
+use softcrumb::storage::Record;
 use softcrumb::text::FormatOptions;
 use softcrumb::text::share::steps;
 

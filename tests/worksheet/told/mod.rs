@@ -12,7 +12,7 @@ mod working;
 use serde_json::{Value, json};
 use softcrumb::engine::formula::Formula;
 use softcrumb::storage::link;
-use softcrumb::storage::record::Record::write;
+use softcrumb::storage::Record;
 
 use crate::asked::{Asked, VERSION};
 use crate::error::or_error;
