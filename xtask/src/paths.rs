@@ -1,4 +1,4 @@
-//! Where things are in this project.
+//! Paths of this project.
 
 use std::path::PathBuf;
 
@@ -11,12 +11,12 @@ pub(crate) fn root() -> PathBuf {
         .map_or_else(|| PathBuf::from("."), PathBuf::from)
 }
 
-/// Where the built page is put.
+/// The folder of the built page.
 pub(crate) fn dist() -> PathBuf {
     root().join("dist")
 }
 
-/// Where the compiler's work is put: what cargo was told, else `target/`.
+/// The compiler's output folder: what cargo was told, else `target/`.
 pub(crate) fn target() -> PathBuf {
     std::env::var_os("CARGO_TARGET_DIR").map_or_else(|| root().join("target"), PathBuf::from)
 }

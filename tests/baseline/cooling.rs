@@ -1,15 +1,14 @@
-//! A page that cools one heap of paste for twelve hours at each tap, over and over: the bench times
-//! it in a browser.
+//! A page that simulates twelve hours of cooling at each tap. The bench times it in a browser.
 
 #[cfg(target_arch = "wasm32")]
 #[path = "../worksheet/cooling_case.rs"]
 #[allow(
     dead_code,
-    reason = "the worksheet tells the numbers, the page only runs them"
+    reason = "the worksheet prints the numbers, the page only computes them"
 )]
 mod cooling_case;
 
-/// Draws the button; a tap cools twenty heaps before it returns.
+/// Draws the button; a tap simulates twenty coolings before it returns.
 #[cfg(target_arch = "wasm32")]
 fn main() {
     use leptos::prelude::*;
@@ -24,24 +23,24 @@ fn main() {
         curve.at(end, Place::Centre).map(Temperature::celsius)
     };
     mount_to_body(move || {
-        let told = RwSignal::new(String::new());
+        let result = RwSignal::new(String::new());
         let taps = RwSignal::new(0_u32);
         let cool = move |_| {
             taps.update(|taps| *taps = taps.wrapping_add(1));
             let all: Vec<Option<f64>> = (0..TIMES).map(|_| cooled()).collect();
-            told.set(format!("tap {}: {all:?}", taps.get_untracked()));
+            result.set(format!("tap {}: {all:?}", taps.get_untracked()));
         };
         view! {
             <main>
                 <h1>"Cooling"</h1>
                 <button data-times=TIMES on:click=cool>"Cool"</button>
-                <p>{told}</p>
+                <p>{result}</p>
             </main>
         }
     });
 }
 
-/// On any other machine there is no page to draw.
+/// Other machines have no page to draw.
 #[cfg(not(target_arch = "wasm32"))]
 fn main() {
     eprintln!("This page runs in a browser: cargo xtask bench");

@@ -1,30 +1,30 @@
-//! Short names for what the binary asks of its script: the long ones carry a sum of sixteen
-//! digits each, which cannot be packed.
+//! Shortens the names by which the binary imports functions from its script. The bindings' names
+//! end in a hash of sixteen digits, which does not compress.
 
 use anyhow::{Context, Result};
 use std::collections::BTreeMap;
 use wasm_encoder::{ImportSection, Module, RawSection, reencode::Reencode as _};
 use wasmparser::{Parser, Payload};
 
-/// The script and the binary with short names for the functions that the one gives the other.
-pub(crate) fn short(script: &str, wasm: &[u8]) -> Result<(String, Vec<u8>)> {
+/// Script and binary with shortened import names.
+pub(crate) fn shorten(script: &str, wasm: &[u8]) -> Result<(String, Vec<u8>)> {
     let mut names = BTreeMap::new();
     let mut module = Module::new();
     for payload in Parser::new(0).parse_all(wasm) {
-        let payload = payload.context("the bound page is not a binary")?;
+        let payload = payload.context("the page is not a WebAssembly module")?;
         if let Payload::ImportSection(imports) = payload {
             let mut section = ImportSection::new();
             for import in imports.into_imports() {
-                let import = import.context("an import of the bound page cannot be read")?;
+                let import = import.context("an import of the page cannot be read")?;
                 let kind = wasm_encoder::reencode::RoundtripReencoder
                     .entity_type(import.ty)
-                    .context("an import of the bound page cannot be written")?;
-                let name = given(script, import.name, &mut names);
+                    .context("an import of the page cannot be written")?;
+                let name = short_name(script, import.name, &mut names);
                 section.import(import.module, &name, kind);
             }
             module.section(&section);
         } else if let Some((id, range)) = payload.as_section() {
-            let data = wasm.get(range).context("the bound page is cut short")?;
+            let data = wasm.get(range).context("the page is truncated")?;
             module.section(&RawSection { id, data });
         }
     }
@@ -35,12 +35,11 @@ pub(crate) fn short(script: &str, wasm: &[u8]) -> Result<(String, Vec<u8>)> {
     Ok((script, module.finish()))
 }
 
-/// The name of an import from here on. Only those that carry a sum are changed: such a name
-/// stands in the script for nothing else.
-fn given(script: &str, name: &str, names: &mut BTreeMap<String, String>) -> String {
-    let sum = name.rsplit_once('_').map_or("", |(_, sum)| sum);
-    let is_sum = sum.len() == 16 && sum.bytes().all(|byte| byte.is_ascii_hexdigit());
-    if !is_sum || !script.contains(name) {
+/// The short name of an import. Names without a hash stay: the script may use them for more.
+fn short_name(script: &str, name: &str, names: &mut BTreeMap<String, String>) -> String {
+    let hash = name.rsplit_once('_').map_or("", |(_, hash)| hash);
+    let is_hash = hash.len() == 16 && hash.bytes().all(|byte| byte.is_ascii_hexdigit());
+    if !is_hash || !script.contains(name) {
         return name.to_owned();
     }
     let next = format!("i{}", names.len());
@@ -49,11 +48,11 @@ fn given(script: &str, name: &str, names: &mut BTreeMap<String, String>) -> Stri
 
 #[cfg(test)]
 mod tests {
-    use super::short;
+    use super::shorten;
     use wasm_encoder::{EntityType, ImportSection, Module, TypeSection};
     use wasmparser::{Parser, Payload};
 
-    fn binary(names: &[&str]) -> Vec<u8> {
+    fn module(names: &[&str]) -> Vec<u8> {
         let mut types = TypeSection::new();
         types.ty().function([], []);
         let mut imports = ImportSection::new();
@@ -65,14 +64,14 @@ mod tests {
         module.finish()
     }
 
-    fn imported(wasm: &[u8]) -> Vec<String> {
+    fn import_names(wasm: &[u8]) -> Vec<String> {
         let mut names = Vec::new();
         for payload in Parser::new(0).parse_all(wasm) {
             if let Payload::ImportSection(imports) = payload.unwrap() {
                 names.extend(
                     imports
                         .into_imports()
-                        .map(|one| one.unwrap().name.to_owned()),
+                        .map(|import| import.unwrap().name.to_owned()),
                 );
             }
         }
@@ -80,15 +79,15 @@ mod tests {
     }
 
     #[test]
-    fn script_and_binary_agree_on_the_short_names_and_no_other_name_changes() {
+    fn script_and_binary_agree_on_short_names_and_other_names_are_unchanged() {
         let (focus, blur) = (
             "__wbg_focus_0123456789abcdef",
             "__wbg_blur_fedcba9876543210",
         );
         let script =
             format!("{{ {focus}: function() {{}}, {blur}: function() {{}}, __wbindgen_start: 1 }}");
-        let (script, wasm) = short(&script, &binary(&[focus, "__wbindgen_start", blur])).unwrap();
-        assert_eq!(imported(&wasm), ["i0", "__wbindgen_start", "i1"]);
+        let (script, wasm) = shorten(&script, &module(&[focus, "__wbindgen_start", blur])).unwrap();
+        assert_eq!(import_names(&wasm), ["i0", "__wbindgen_start", "i1"]);
         assert_eq!(
             script,
             "{ i0: function() {}, i1: function() {}, __wbindgen_start: 1 }"

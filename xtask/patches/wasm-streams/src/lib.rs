@@ -1,25 +1,24 @@
-//! Stands in for the library of this name: streams of bytes to and from a server of the page's own.
+//! An empty crate in place of `wasm-streams`, which converts byte streams to and from a server.
 //!
-//! Leptos brings that library along for every page, and what it exports to the browser cannot be
-//! left out by the linker: 5 KB packed. This page asks no server, so none of it is ever called;
-//! a call would stop the page at once and loudly.
+//! Leptos depends on it, and the linker cannot remove what it exports to the browser: 5 KB
+//! compressed. This page talks to no server and never calls it; a call would panic.
 
 use futures_util::stream::{Empty, Stream};
 use wasm_bindgen::JsValue;
 
-/// A stream of bytes that is read.
+/// A readable stream of bytes.
 #[derive(Debug)]
 pub struct ReadableStream {
     raw: web_sys::ReadableStream,
 }
 
 impl ReadableStream {
-    /// Takes the browser's own.
+    /// Wraps the browser's stream.
     pub fn from_raw(raw: web_sys::ReadableStream) -> Self {
         Self { raw }
     }
 
-    /// Would hand a stream to the browser.
+    /// Panics: nothing is sent to a server.
     pub fn from_stream<S>(_stream: S) -> Self
     where
         S: Stream<Item = Result<JsValue, JsValue>> + 'static,
@@ -27,12 +26,12 @@ impl ReadableStream {
         panic!("this page has no server to send to")
     }
 
-    /// Gives the browser's own.
+    /// Gives the browser's stream.
     pub fn into_raw(self) -> web_sys::ReadableStream {
         self.raw
     }
 
-    /// Would read what the browser is sent.
+    /// Panics: nothing is read from a server.
     pub fn into_stream(self) -> Empty<Result<JsValue, JsValue>> {
         panic!("this page has no server to read from")
     }
