@@ -1,6 +1,10 @@
 //! Keys: where each record stands in the browser's storage.
 
-use crate::sheet::Id;
+use crate::engine::class::ClassSettings;
+use crate::sheet::day::{Bench, Log};
+use crate::sheet::{Id, Kitchens, Pantry, Settings, Shelf};
+
+use super::record::{Record, SavedTins};
 
 /// The index of the shelf and the bin.
 pub const SHELF: &str = "softcrumb.shelf";
@@ -84,4 +88,30 @@ pub fn of_trial(formula: Option<&Id>, tab: &Id) -> String {
 #[must_use]
 pub fn of_trials(formula: Option<&Id>) -> String {
     format!("{TRIAL}{}.", formula.map_or("-", Id::as_text))
+}
+
+/// A record that has one place of its own in the browser's storage.
+pub trait Keyed: Record {
+    /// Its key.
+    const KEY: &'static str;
+}
+
+/// Kinds of records with their keys.
+macro_rules! keyed {
+    ($($of:ty: $key:ident;)+) => {$(
+        impl Keyed for $of {
+            const KEY: &'static str = $key;
+        }
+    )+};
+}
+
+keyed! {
+    Shelf: SHELF;
+    Kitchens: KITCHEN;
+    SavedTins: TINS;
+    Pantry: PANTRY;
+    ClassSettings: CLASS;
+    Settings: SETTINGS;
+    Log: LOG;
+    Bench: BENCH;
 }

@@ -1,8 +1,8 @@
-//! Layers: engine ← sheet ← results ← text ← app. A module names its own layer and those to the left.
+//! Layers: engine ← sheet ← storage ← results ← text ← app. A module names its own layer and those to the left.
 
 use crate::files::{below, code};
 
-const LAYERS: [&str; 5] = ["engine", "sheet", "results", "text", "app"];
+const LAYERS: [&str; 6] = ["engine", "sheet", "storage", "results", "text", "app"];
 
 /// Every layer that a source text names through `crate::`, grouped or not.
 fn named(text: &str) -> Vec<String> {

@@ -6,13 +6,13 @@ use std::num::NonZeroU32;
 use softcrumb::engine::formula::{Formula, LineAt, Target};
 use softcrumb::engine::quantity::{Division, Mass, OutOfRange, Share, Viscosity};
 use softcrumb::sheet::{Kitchen, Sheet, examples};
-use softcrumb::storage::{Record, Json};
+use softcrumb::storage::{Json, Record};
 
-use crate::json_text::json_text;
 use crate::asked_heat::HeatAsked;
 use crate::class::{self, AskedClass};
 use crate::day::{self, AskedDay};
 use crate::error::Trouble;
+use crate::json_text::json_text;
 use crate::spelling::figure;
 
 /// The version of documents and results.

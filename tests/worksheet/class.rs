@@ -2,7 +2,7 @@
 
 use softcrumb::engine::class::ClassSettings;
 use softcrumb::sheet::Pantry;
-use softcrumb::storage::{Record, RecordError, Json};
+use softcrumb::storage::{Json, Record, RecordError};
 
 use crate::asked::{get, record};
 use crate::error::Trouble;

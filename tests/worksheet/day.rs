@@ -8,7 +8,7 @@ use softcrumb::engine::quantity::{Instant, Minutes};
 use softcrumb::sheet::civil::Zone;
 use softcrumb::sheet::day::{DayAsked, DaySettings, Planned, planned};
 use softcrumb::sheet::{Kitchen, Moment, Sheet};
-use softcrumb::storage::{Record, Json};
+use softcrumb::storage::{Json, Record};
 
 use crate::asked::{get, known, number, record};
 use crate::error::Trouble;

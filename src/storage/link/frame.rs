@@ -14,9 +14,6 @@ use miniz_oxide::inflate::decompress_to_vec_with_limit;
 
 use super::LinkError;
 
-/// The version this release writes.
-pub const VERSION: u8 = 1;
-
 /// The most characters a link's text may have.
 pub const LONGEST: usize = 8_000;
 
@@ -37,14 +34,14 @@ fn checksum(bytes: &[u8]) -> [u8; CHECK] {
 }
 
 /// Seals `body`, deflated (RFC 1951) where that is shorter.
-pub(super) fn close(body: &[u8]) -> Result<String, LinkError> {
-    let text = spelt(body);
+pub(super) fn close(version: u8, body: &[u8]) -> Result<String, LinkError> {
+    let text = spelt(version, body);
     short_enough(&text)?;
     Ok(text)
 }
 
 /// The same, however long it is.
-pub(super) fn spelt(body: &[u8]) -> String {
+pub(super) fn spelt(version: u8, body: &[u8]) -> String {
     let smaller = compress_to_vec(body, 9);
     let (form, body) = if smaller.len() < body.len() {
         (DEFLATED, smaller.as_slice())
@@ -53,14 +50,14 @@ pub(super) fn spelt(body: &[u8]) -> String {
     };
     let length = u16::try_from(body.len()).unwrap_or(u16::MAX);
     let [low, high] = length.to_le_bytes();
-    let mut bytes = vec![VERSION, form, low, high];
+    let mut bytes = vec![version, form, low, high];
     bytes.extend_from_slice(body);
     bytes.extend_from_slice(&checksum(&bytes));
     URL_SAFE_NO_PAD.encode(bytes)
 }
 
-/// Opens the seal and gives the body.
-pub(super) fn open(text: &str) -> Result<Vec<u8>, LinkError> {
+/// Opens the seal and gives the version, which is at most `newest`, and the body.
+pub(super) fn open(text: &str, newest: u8) -> Result<(u8, Vec<u8>), LinkError> {
     if text.is_empty() {
         return Err(LinkError::Empty);
     }
@@ -81,17 +78,18 @@ pub(super) fn open(text: &str) -> Result<Vec<u8>, LinkError> {
     let (&[version, form, low, high], body) = sealed
         .split_first_chunk::<HEAD>()
         .ok_or(LinkError::Damaged)?;
-    if version > VERSION {
+    if version > newest {
         return Err(LinkError::Newer { version });
     }
     if version == 0 || usize::from(u16::from_le_bytes([low, high])) != body.len() {
         return Err(LinkError::Damaged);
     }
-    match form {
-        AS_IS => Ok(body.to_vec()),
-        DEFLATED => decompress_to_vec_with_limit(body, WIDEST).map_err(|_| LinkError::Damaged),
-        _ => Err(LinkError::Damaged),
-    }
+    let body = match form {
+        AS_IS => body.to_vec(),
+        DEFLATED => decompress_to_vec_with_limit(body, WIDEST).map_err(|_| LinkError::Damaged)?,
+        _ => return Err(LinkError::Damaged),
+    };
+    Ok((version, body))
 }
 
 fn short_enough(text: &str) -> Result<(), LinkError> {

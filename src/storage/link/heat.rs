@@ -3,15 +3,14 @@
 use serde::{Deserialize, Serialize};
 
 use crate::engine::formula::{Formula, LineAt};
-use crate::engine::heat::Phase;
+use crate::engine::heat::{HeatFrom, Phase, Shape};
 use crate::engine::kitchen::{
     BakeSettings, CoolingSettings, HeatSettings, KnownBake, MeltSettings, PasteSettings,
 };
 use crate::engine::quantity::{Length, Mass, Minutes, Temperature, TemperatureChange};
-use crate::storage::enum_names::{HEAT_FROM, SHAPES};
 
 use super::LinkError;
-use super::choice::{place, standing};
+use super::choice::Choice;
 use super::number::Short;
 
 type Unpacked<T> = Result<T, LinkError>;
@@ -70,7 +69,7 @@ impl PackedHeat {
             paste_bowl: settings.paste.bowl.map(degrees),
             drop: Short::of(settings.paste.drop.kelvin()),
             thick: Short::of(cooling.thick.metres()),
-            shape: place(cooling.shape, SHAPES),
+            shape: cooling.shape.number(),
             lid: cooling.lid,
             bench: time(cooling.bench),
             ice: time(cooling.ice),
@@ -104,7 +103,7 @@ impl PackedHeat {
             },
             cooling: CoolingSettings {
                 thick: Length::from_metres(self.thick.value())?,
-                shape: standing(self.shape, SHAPES)?,
+                shape: Shape::numbered(self.shape)?,
                 lid: self.lid,
                 bench: minutes_of(self.bench)?,
                 ice: minutes_of(self.ice)?,
@@ -132,7 +131,7 @@ impl PackedPhase {
         Self {
             minutes: time(phase.minutes),
             oven: degrees(phase.temperature),
-            from: place(phase.from, HEAT_FROM),
+            from: phase.from.number(),
             fan: phase.fan,
         }
     }
@@ -141,7 +140,7 @@ impl PackedPhase {
         Ok(Phase {
             minutes: minutes_of(self.minutes)?,
             temperature: temperature(self.oven)?,
-            from: standing(self.from, HEAT_FROM)?,
+            from: HeatFrom::numbered(self.from)?,
             fan: self.fan,
         })
     }

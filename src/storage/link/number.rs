@@ -1,18 +1,20 @@
 //! Numbers in a link: a few bytes where they have few digits, all eight where they have more.
 
-use serde::{Deserialize, Serialize};
-
 use crate::engine::quantity::whole;
 
-/// A number, exact in every case.
-#[derive(Clone, Copy, Debug, Deserialize, PartialEq, Serialize)]
-pub(super) enum Short {
-    /// Whole hundredths: weights in 0.01 g, temperatures in 0.01 °C.
-    Hundredths(i32),
-    /// Whole hundredths of a percent, as a fraction.
-    Percent(u32),
-    /// All of it.
-    Full(f64),
+use super::tagged::tagged;
+
+tagged! {
+    /// A number, exact in every case.
+    #[derive(Clone, Copy, Debug, PartialEq)]
+    enum Short {
+        /// Whole hundredths: weights in 0.01 g, temperatures in 0.01 °C.
+        0 => Hundredths(whole: i32),
+        /// Whole hundredths of a percent, as a fraction.
+        1 => Percent(whole: u32),
+        /// All of it.
+        2 => Full(number: f64),
+    }
 }
 
 impl Short {

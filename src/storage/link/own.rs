@@ -2,13 +2,12 @@
 
 use serde::{Deserialize, Serialize};
 
-use crate::engine::ingredients::{Label, OwnFood};
+use crate::engine::ingredients::{Allergen, Label, OwnFood, Role};
 use crate::engine::quantity::Share;
 use crate::sheet::plain;
-use crate::storage::enum_names::{ALLERGENS, ROLES};
 
 use super::LinkError;
-use super::choice::{place, standing};
+use super::choice::Choice;
 use super::number::Short;
 
 /// An own ingredient; `label` holds the figures in the order of [`Label`]'s fields.
@@ -36,22 +35,18 @@ impl PackedOwn {
         ];
         Self {
             name: plain::name(&food.name, OwnFood::NAME_LENGTH),
-            role: place(food.role, ROLES),
+            role: food.role.number(),
             label: shares.map(|share| share.map(|share| Short::of(share.fraction()))),
-            allergens: food
-                .allergens
-                .iter()
-                .map(|a| place(*a, ALLERGENS))
-                .collect(),
+            allergens: food.allergens.iter().map(|a| a.number()).collect(),
         }
     }
 
     pub(super) fn food(self) -> Result<OwnFood, LinkError> {
-        let allergens = self.allergens.into_iter().take(ALLERGENS.len());
-        let allergens = allergens.map(|at| standing(at, ALLERGENS));
+        let allergens = self.allergens.into_iter().take(Allergen::ALL.len());
+        let allergens = allergens.map(|at| Allergen::numbered(at));
         Ok(OwnFood::new(
             &plain::name(&self.name, OwnFood::NAME_LENGTH),
-            standing(self.role, ROLES)?,
+            Role::numbered(self.role)?,
             read_label(self.label)?,
             allergens.collect::<Result<_, _>>()?,
         )?)

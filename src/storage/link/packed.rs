@@ -7,12 +7,12 @@ use crate::engine::formula::{Line, Part};
 use crate::engine::ingredients::{Food, OwnFood};
 use crate::sheet::Sheet;
 use crate::sheet::plain;
-use crate::storage::enum_names::{BREADS, PARTS};
 
-use super::choice::place;
+use super::choice::Choice;
 use super::heat::{PackedHeat, PackedWarmth};
 use super::number::Short;
 use super::own::PackedOwn;
+use super::tagged::tagged;
 use super::tin::PackedTin;
 
 #[derive(Debug, Deserialize, PartialEq, Serialize)]
@@ -48,22 +48,26 @@ pub(super) struct PackedLine {
     pub(super) poured: Option<Short>,
 }
 
-#[derive(Debug, Deserialize, PartialEq, Serialize)]
-pub(super) enum PackedFood {
-    /// Its number in the larder.
-    Listed(u16),
-    /// Its place among the sheet's own.
-    Own(u8),
+tagged! {
+    #[derive(Debug, PartialEq)]
+    enum PackedFood {
+        /// Its number among the ingredients.
+        0 => Listed(number: u16),
+        /// Its place among the sheet's own.
+        1 => Own(place: u8),
+    }
 }
 
-#[derive(Debug, Deserialize, PartialEq, Serialize)]
-pub(super) enum PackedTarget {
-    Times(Short),
-    Dough(Short),
-    Pieces(u16, Short),
-    Flour(Short),
-    OnHand(u8, u8, Short),
-    Class(u16, u16, Short),
+tagged! {
+    #[derive(Debug, PartialEq)]
+    enum PackedTarget {
+        0 => Times(times: Short),
+        1 => Dough(mass: Short),
+        2 => Pieces(count: u16, each: Short),
+        3 => Flour(mass: Short),
+        4 => OnHand(part: u8, line: u8, mass: Short),
+        5 => Class(students: u16, loaves: u16, loaf: Short),
+    }
 }
 
 impl Packed {
@@ -79,7 +83,7 @@ impl Packed {
         ];
         Self {
             name: plain::name(&sheet.name, Sheet::NAME_LENGTH),
-            bread: place(sheet.bread, BREADS),
+            bread: sheet.bread.number(),
             own: own.iter().map(|food| PackedOwn::of(food)).collect(),
             parts: sheet
                 .formula
@@ -103,7 +107,7 @@ impl PackedPart {
     fn of(part: &Part, own: &[&OwnFood]) -> Self {
         let steam = part.steam.grams();
         Self {
-            kind: place(part.kind, PARTS),
+            kind: part.kind.number(),
             name: plain::name(&part.name, Sheet::PART_NAME_LENGTH),
             steam: (steam > 0.0).then(|| Short::of(steam)),
             lines: part

@@ -10,6 +10,7 @@ use crate::sheet::TinUse;
 
 use super::LinkError;
 use super::number::Short;
+use super::tagged::tagged;
 
 #[derive(Debug, Deserialize, PartialEq, Serialize)]
 pub(super) struct PackedTin {
@@ -21,15 +22,17 @@ pub(super) struct PackedTin {
     rise: Short,
 }
 
-#[derive(Debug, Deserialize, PartialEq, Serialize)]
-enum PackedShape {
-    /// Top, bottom, depth.
-    Rectangle([Short; 5]),
-    Round([Short; 3]),
-    /// The tube last.
-    Ring([Short; 4]),
-    Muffin([Short; 3], u16),
-    Tray([Short; 2]),
+tagged! {
+    #[derive(Debug, PartialEq)]
+    enum PackedShape {
+        /// Top, bottom, depth.
+        0 => Rectangle(lengths: [Short; 5]),
+        1 => Round(lengths: [Short; 3]),
+        /// The tube last.
+        2 => Ring(lengths: [Short; 4]),
+        3 => Muffin(lengths: [Short; 3], cups: u16),
+        4 => Tray(lengths: [Short; 2]),
+    }
 }
 
 impl PackedTin {

@@ -3,15 +3,14 @@
 use std::num::NonZeroU16;
 
 use crate::engine::batch::{BatchTarget, Losses};
-use crate::engine::formula::{Formula, Line, LineAt, Part};
+use crate::engine::formula::{Bread, Formula, Line, LineAt, Part, PartKind};
 use crate::engine::ingredients::{Food, Listed, OwnFood};
 use crate::engine::quantity::{Factor, Mass, Share, Temperature};
 use crate::sheet::plain;
 use crate::sheet::{Batch, Sheet};
-use crate::storage::enum_names::{BREADS, PARTS};
 
 use super::LinkError;
-use super::choice::standing;
+use super::choice::Choice;
 use super::heat::PackedHeat;
 use super::number::Short;
 use super::own::PackedOwn;
@@ -35,7 +34,7 @@ pub(super) fn sheet(packed: Packed) -> Result<Sheet, LinkError> {
     let heat = packed.heat.map(PackedHeat::settings).transpose()?;
     Ok(Sheet {
         name: plain::name(&packed.name, Sheet::NAME_LENGTH),
-        bread: standing(packed.bread, BREADS)?,
+        bread: Bread::numbered(packed.bread)?,
         formula,
         batch: Batch {
             wanted: wanted(packed.wanted)?,
@@ -52,7 +51,7 @@ pub(super) fn sheet(packed: Packed) -> Result<Sheet, LinkError> {
 fn part(packed: PackedPart, own: &[OwnFood]) -> Result<Part, LinkError> {
     let lines = packed.lines.into_iter().map(|packed| line(&packed, own));
     Ok(Part {
-        kind: standing(packed.kind, PARTS)?,
+        kind: PartKind::numbered(packed.kind)?,
         name: plain::name(&packed.name, Sheet::PART_NAME_LENGTH),
         steam: packed.steam.map(mass).transpose()?.unwrap_or(Mass::ZERO),
         temperature: None,

@@ -3,11 +3,11 @@
 use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
 use serde_json::{Value, json};
+use softcrumb::storage::Record;
 use softcrumb::storage::interchange::{
     RecipeLine, SquareCode, Understood, csv, png, read_recipe, square_code, svg, write_recipe,
 };
 use softcrumb::storage::link;
-use softcrumb::storage::Record;
 use softcrumb::text::FormatOptions;
 use softcrumb::text::share::steps;
 

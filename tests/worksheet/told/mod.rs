@@ -11,8 +11,8 @@ mod working;
 
 use serde_json::{Value, json};
 use softcrumb::engine::formula::Formula;
-use softcrumb::storage::link;
 use softcrumb::storage::Record;
+use softcrumb::storage::link;
 
 use crate::asked::{Asked, VERSION};
 use crate::error::or_error;

@@ -106,7 +106,7 @@ fn WishBox(
         let options = state.options.get_untracked();
         let mut settings = desk.settings.get_untracked();
         (field.set)(&mut settings, &text, options).map_err(|error| error.sentence(options))?;
-        desk.set_wishes(settings);
+        desk.settings.update(|saved| *saved = settings);
         Ok(())
     };
     let unit = Signal::derive(move || {

@@ -66,7 +66,7 @@ fn Packet(
     });
     let changed = move |marked| {
         if let Some(food) = food.get_untracked() {
-            desk.set_pantry(|pantry| {
+            desk.pantry.update(|pantry| {
                 if let Some(item) = pantry.item_mut(&food) {
                     set(item, marked);
                 }
@@ -166,7 +166,7 @@ fn ItemBox(
         if let Some(item) = pantry.item_mut(&food) {
             (field.set)(item, &text, options).map_err(|error| error.sentence(options))?;
         }
-        desk.set_pantry(|saved| *saved = pantry);
+        desk.pantry.update(|saved| *saved = pantry);
         Ok(())
     };
     let unit = Signal::derive(move || {
