@@ -67,7 +67,7 @@ fn names_are_found_in_groups_and_in_paths() {
 /// Only the page names the browser's libraries.
 #[test]
 fn only_the_page_names_the_browsers_libraries() {
-    for layer in ["engine", "sheet", "results", "text"] {
+    for layer in ["engine", "sheet", "storage", "results", "text"] {
         for file in below(&format!("src/{layer}"), &[".rs"]) {
             for library in ["leptos", "web_sys", "js_sys", "wasm_bindgen", "gloo"] {
                 assert!(

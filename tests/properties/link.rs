@@ -8,9 +8,7 @@ use proptest::prelude::*;
 use softcrumb::engine::batch::{BatchTarget, Losses};
 use softcrumb::engine::formula::{Bread, Formula};
 use softcrumb::engine::quantity::{Factor, Share, Temperature};
-use softcrumb::sheet::{
-    Batch, HeatSettings, Id, Kitchen, Settings, Sheet, Shelf, plain,
-};
+use softcrumb::sheet::{Batch, HeatSettings, Id, Kitchen, Settings, Sheet, Shelf, plain};
 use softcrumb::storage::record::{FormulaFile, Record};
 use softcrumb::storage::{Fragment, key, link};
 

@@ -43,7 +43,7 @@ impl PackedOwn {
 
     pub(super) fn food(self) -> Result<OwnFood, LinkError> {
         let allergens = self.allergens.into_iter().take(Allergen::ALL.len());
-        let allergens = allergens.map(|at| Allergen::numbered(at));
+        let allergens = allergens.map(Allergen::numbered);
         Ok(OwnFood::new(
             &plain::name(&self.name, OwnFood::NAME_LENGTH),
             Role::numbered(self.role)?,

@@ -119,46 +119,43 @@ pub(super) fn needed<T>(key: &str, field: Option<T>) -> Result<T, RecordError> {
 
 impl From<&BatchTarget> for WantedRecord {
     fn from(wanted: &BatchTarget) -> Self {
-        let none = Self::default();
+        let none = |by| Self {
+            by,
+            ..Self::default()
+        };
         match *wanted {
             BatchTarget::Times(times) => Self {
-                by: By::Times,
                 times: Some(times),
-                ..none
+                ..none(By::Times)
             },
             BatchTarget::Dough(dough) => Self {
-                by: By::Dough,
                 dough_g: Some(dough),
-                ..none
+                ..none(By::Dough)
             },
             BatchTarget::Pieces { count, each } => Self {
-                by: By::Pieces,
                 count: Some(Counted(count)),
                 each_g: Some(each),
-                ..none
+                ..none(By::Pieces)
             },
             BatchTarget::FlourOnHand(flour) => Self {
-                by: By::Flour,
                 flour_g: Some(flour),
-                ..none
+                ..none(By::Flour)
             },
             BatchTarget::OnHand { at, mass } => Self {
-                by: By::OnHand,
                 part: Some(PartPlace(at.part)),
                 line: Some(LinePlace(at.line)),
                 mass_g: Some(mass),
-                ..none
+                ..none(By::OnHand)
             },
             BatchTarget::Class {
                 students,
                 loaves,
                 loaf,
             } => Self {
-                by: By::Class,
                 students: Some(Counted(students)),
                 loaves: Some(Counted(loaves)),
                 loaf_g: Some(loaf),
-                ..none
+                ..none(By::Class)
             },
         }
     }

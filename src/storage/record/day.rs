@@ -88,7 +88,7 @@ impl From<&DaySettings> for DayRecord {
         let loads = wishes.loads;
         let usual = Loads::of(loads.count);
         Self {
-            rises: wishes.rises.clone(),
+            rises: wishes.rises,
             table_ms,
             from_ms,
             sleep: wishes.sleep,

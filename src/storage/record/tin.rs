@@ -140,6 +140,22 @@ impl TinRecord {
     }
 }
 
+impl TinRecord {
+    fn top_across(&self) -> Result<Across, RecordError> {
+        Ok(Across {
+            long: needed("top_long_m", self.top_long_m)?,
+            wide: needed("top_wide_m", self.top_wide_m)?,
+        })
+    }
+
+    fn bottom_across(&self) -> Result<Across, RecordError> {
+        Ok(Across {
+            long: needed("bottom_long_m", self.bottom_long_m)?,
+            wide: needed("bottom_wide_m", self.bottom_wide_m)?,
+        })
+    }
+}
+
 impl TryFrom<TinRecord> for Tin {
     type Error = RecordError;
 
@@ -147,19 +163,10 @@ impl TryFrom<TinRecord> for Tin {
         let deep = || needed("deep_m", record.deep_m);
         let top = || needed("top_m", record.top_m);
         let bottom = || needed("bottom_m", record.bottom_m);
-        let bottom_across = || {
-            Ok::<_, RecordError>(Across {
-                long: needed("bottom_long_m", record.bottom_long_m)?,
-                wide: needed("bottom_wide_m", record.bottom_wide_m)?,
-            })
-        };
         let shape = match record.shape {
             Form::Rectangle => TinShape::Rectangle {
-                top: Across {
-                    long: needed("top_long_m", record.top_long_m)?,
-                    wide: needed("top_wide_m", record.top_wide_m)?,
-                },
-                bottom: bottom_across()?,
+                top: record.top_across()?,
+                bottom: record.bottom_across()?,
                 deep: deep()?,
             },
             Form::Round => TinShape::Round {
@@ -180,7 +187,7 @@ impl TryFrom<TinRecord> for Tin {
                 cups: needed("cups", record.cups)?.0,
             },
             Form::Tray => TinShape::Tray {
-                across: bottom_across()?,
+                across: record.bottom_across()?,
             },
         };
         let tin = Self::open(shape).map_err(|_| RecordFault::NoRoom)?;

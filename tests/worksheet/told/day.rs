@@ -1,12 +1,11 @@
 //! The day's results: rises, nights, the plan with its times, the calendar file.
 
 use serde_json::{Value, json};
-use softcrumb::engine::kitchen::Night;
 use softcrumb::engine::plan::{Step, Timed};
 use softcrumb::engine::quantity::{Instant, Minutes};
 use softcrumb::engine::rise::{RiseError, Risen};
+use softcrumb::results::day::{Night, Planned};
 use softcrumb::sheet::civil::Zone;
-use softcrumb::sheet::day::Planned;
 use softcrumb::storage::calendar::{self, Event};
 use softcrumb::text::{FormatOptions, day, name};
 
