@@ -15,9 +15,9 @@ use crate::app::page::{
 };
 use crate::app::part::TrialBar;
 use crate::app::state::{AppState, DialogKind};
-use crate::sheet::link::{self, LinkError};
-use crate::sheet::record::{self, RecordError};
 use crate::sheet::{Id, Kitchens, Moment, Settings, Sheet, Shelf};
+use crate::storage::link::{self, LinkError};
+use crate::storage::{self, Record, RecordError};
 
 /// What an entry gives that draws nothing.
 type Given<T> = Result<T, SplitLoaderError>;
@@ -115,22 +115,22 @@ pub fn write_link(sheet: &Sheet) -> Given<Result<String, LinkError>> {
 
 #[wasm_split(kept, wasm_split_path = ::leptos::wasm_split, preload(load_read_sheet), fallible)]
 pub fn read_sheet(text: &str) -> Given<Result<Sheet, RecordError>> {
-    Ok(record::read_sheet(text))
+    Ok(Sheet::read(text))
 }
 
 #[wasm_split(kept, wasm_split_path = ::leptos::wasm_split, preload(load_read_shelf), fallible)]
 pub fn read_shelf(text: &str) -> Given<Result<Shelf, RecordError>> {
-    Ok(record::read_shelf(text))
+    Ok(Shelf::read(text))
 }
 
 #[wasm_split(kept, wasm_split_path = ::leptos::wasm_split, preload(load_read_settings), fallible)]
 pub fn read_settings(text: &str) -> Given<Result<Settings, RecordError>> {
-    Ok(record::read_settings(text))
+    Ok(Settings::read(text))
 }
 
 #[wasm_split(kept, wasm_split_path = ::leptos::wasm_split, preload(load_read_kitchens), fallible)]
 pub fn read_kitchens(text: &str) -> Given<Result<Kitchens, RecordError>> {
-    Ok(record::read_kitchens(text))
+    Ok(Kitchens::read(text))
 }
 
 #[wasm_split(kept, wasm_split_path = ::leptos::wasm_split, preload(load_keep_trial), fallible)]
@@ -160,5 +160,5 @@ pub fn follow_kitchens(state: AppState, theirs: Kitchens) -> Given<()> {
 #[wasm_split(kept, wasm_split_path = ::leptos::wasm_split, preload(load_repair), fallible)]
 pub fn repair(records: &[(Id, String)], now: Moment) -> Given<Shelf> {
     let texts = records.iter().map(|(id, text)| (id.clone(), text.as_str()));
-    Ok(Shelf::default().repair(texts, now).shelf)
+    Ok(storage::repair(Shelf::default(), texts, now).shelf)
 }

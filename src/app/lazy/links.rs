@@ -3,7 +3,7 @@
 use super::entry_points;
 use super::lazy_view::at_once;
 use crate::sheet::Sheet;
-use crate::sheet::link::LinkError;
+use crate::storage::link::LinkError;
 
 /// Loads what reads and writes links; whether it came.
 pub async fn load() -> bool {

@@ -14,7 +14,8 @@ use leptos::prelude::*;
 use super::browser::{focus, storage};
 use super::page::HEADING;
 use super::state::{AppState, DialogKind};
-use crate::sheet::{Place, key};
+use crate::sheet::Place;
+use crate::storage::key;
 use lazy_view::{at_once, later};
 use wasm_bindgen_futures::spawn_local;
 

@@ -7,8 +7,8 @@ use wasm_bindgen_futures::spawn_local;
 use super::entry_points;
 use super::lazy_view::at_once;
 use crate::app::state::AppState;
-use crate::sheet::record::RecordError;
 use crate::sheet::{Id, Kitchens, Moment, Settings, Sheet, Shelf};
+use crate::storage::record::RecordError;
 
 /// What reading a record gives.
 type Read<T> = Option<Result<T, RecordError>>;

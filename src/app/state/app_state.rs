@@ -12,8 +12,8 @@ use crate::app::browser::locale;
 use crate::app::browser::storage::StorageTrouble;
 use crate::app::lazy::language;
 use crate::engine::formula::{Basis, Figures, Form};
-use crate::sheet::record::{RecordError, RecordFault};
 use crate::sheet::{self, History, Id, Kitchen, Kitchens, Place, Settings, Sheet, Shelf, Trial};
+use crate::storage::record::{RecordError, RecordFault};
 use crate::text::{FormatOptions, MassUnit, TemperatureUnit, Units};
 
 /// What keeping came up against.

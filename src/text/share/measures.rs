@@ -2,7 +2,7 @@
 
 use crate::engine::ingredients::Food;
 use crate::engine::quantity::Mass;
-use crate::sheet::interchange::in_measures;
+use crate::storage::interchange::in_measures;
 use crate::text::name;
 
 /// Converts a weight to cups and spoons, approximately: "1¾ cups + 1 tablespoon"; `None` without a published measure.
