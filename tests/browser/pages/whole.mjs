@@ -123,8 +123,13 @@ export class Whole {
 
 /// No figure that went wrong is among these words.
 export function saysNothingWrong(words) {
+  assert.equal(wrongIn(words), undefined);
+}
+
+/// A figure that went wrong, with the words around it; undefined where there is none.
+export function wrongIn(words) {
   const found = words.match(WRONG);
-  assert.equal(found, null, `“${found?.[0]}” in: ${around(words, found?.index)}`);
+  return found ? `“${found[0]}” in: ${around(words, found.index)}` : undefined;
 }
 
 function around(words, at = 0) {
