@@ -3,13 +3,15 @@
 //! Read in this order. Each layer may name the ones above it in this list, never those below.
 //!
 //! 1. [`engine`]: the arithmetic and the physics. No web, clock, randomness or sentences.
-//! 2. [`sheet`]: what is kept: formulas, kitchen and batch as typed data, records and links.
-//! 3. [`words`]: numbers and sentences: reading what was typed, writing figures, saying what is wrong.
-//! 4. `app`: the page, compiled for WebAssembly only.
+//! 2. [`sheet`]: what is stored: formulas, kitchen and batch as typed data.
+//! 3. [`results`]: what follows from a sheet and a kitchen, as pure functions, one module a place.
+//! 4. [`text`]: numbers and sentences: reading what was typed, writing figures, saying what is wrong.
+//! 5. `app`: the page, compiled for WebAssembly only.
 
 pub mod engine;
+pub mod results;
 pub mod sheet;
-pub mod words;
+pub mod text;
 
 #[cfg(any(target_arch = "wasm32", app_on_host))]
 pub mod app;

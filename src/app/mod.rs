@@ -12,7 +12,7 @@
 
 pub mod browser;
 pub mod dialog;
-pub mod later;
+pub mod lazy;
 pub mod page;
 pub mod part;
 pub mod shell;
@@ -22,63 +22,63 @@ use leptos::prelude::*;
 use wasm_bindgen_futures::spawn_local;
 
 use crate::sheet::Fragment;
-use browser::{address, clock, focus, offline, persist, storage, waiting};
-use later::{language, links, records};
+use browser::{address, clock, focus, offline, persist, splash, storage};
+use lazy::{language, links, records};
 use shell::Whole;
-use state::State;
+use state::AppState;
 
 /// Draws the page into the document, once what this visit needs to begin with is loaded.
 pub fn start() {
     spawn_local(async {
         // Where something is kept it is read, or nothing is drawn: it must not look as if it were lost.
         if storage::is_untouched() || records::load().await {
-            let chosen = State::language_kept();
+            let chosen = AppState::language_saved();
             if !language::load(chosen).await {
                 // Without its texts the page is in English; choosing it again asks once more.
                 let _english = language::load(Some(crate::sheet::Language::English)).await;
             }
             load_for(&address::fragment()).await;
             draw();
-            waiting::is_over();
+            splash::is_over();
         } else {
-            waiting::is_in_vain();
+            splash::is_in_vain();
         }
     });
 }
 
 /// Loads what it takes to obey the address. Where that does not come, obeying says so.
 async fn load_for(fragment: &str) {
-    if matches!(Fragment::read(fragment), Fragment::Loaf(_)) {
+    if matches!(Fragment::read(fragment), Fragment::SharedFormula(_)) {
         let _came = links::load().await;
     }
 }
 
 fn draw() {
-    let Some((_, first)) = crate::words::example::examples().into_iter().next() else {
+    let Some((_, first)) = crate::text::example::examples().into_iter().next() else {
         return;
     };
     mount_to_body(move || {
-        let state = State::begin(&first);
+        let state = AppState::begin(&first);
         provide_context(state);
         state.follow();
         state.follow_other_tabs();
-        later::ring_timers(state);
+        lazy::ring_timers(state);
         clock::on_leaving(move || state.flush());
         offline::watch(state.newer_version);
         persist::ask();
         address::watch(move |fragment| {
             spawn_local(async move {
                 load_for(&fragment).await;
-                obey(state, &fragment);
+                navigate(state, &fragment);
             });
         });
         view! { <Whole /> }
     });
 }
 
-fn obey(state: State, fragment: &str) {
+fn navigate(state: AppState, fragment: &str) {
     let before = state.place.get_untracked();
-    state.obey(fragment);
+    state.navigate(fragment);
     if state.place.get_untracked() != before {
         focus::to_the_top();
         focus::move_to(page::HEADING);

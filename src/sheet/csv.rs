@@ -1,6 +1,6 @@
 //! CSV: the log of bakes as a table that any spreadsheet opens.
 
-use crate::engine::learn::{Took, Weighed};
+use crate::engine::learn::{MeasuredDuration, Weighed};
 use crate::engine::quantity::{Mass, Minutes, Temperature};
 
 use super::civil::Zone;
@@ -76,7 +76,7 @@ fn weighings(weighed: Option<Weighed>) -> [String; 2] {
     ]
 }
 
-fn times(took: Option<Took>) -> [String; 2] {
+fn times(took: Option<MeasuredDuration>) -> [String; 2] {
     let minutes = |time: Option<Minutes>| number(time.map(Minutes::minutes));
     [
         minutes(took.map(|took| took.expected)),

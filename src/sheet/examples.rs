@@ -3,25 +3,25 @@
 
 use std::num::NonZeroU16;
 
-use super::{Batch, HeatWishes, Id, Sheet, TinUse};
-use crate::engine::batch::{Losses, Wanted};
-use crate::engine::formula::{Bread, Formula, Line, Stream, StreamKind};
-use crate::engine::larder::{Food, Listed};
+use super::{Batch, HeatSettings, Id, Sheet, TinUse};
+use crate::engine::batch::{BatchTarget, Losses};
+use crate::engine::formula::{Bread, Formula, Line, Part, PartKind};
+use crate::engine::ingredients::{Food, Listed};
 use crate::engine::quantity::{Length, Mass, Share, Temperature};
 use crate::engine::tin::{Across, Tin, TinShape};
 
-/// An example: its id, name, bread, pieces, note, streams.
+/// An example: its id, name, bread, pieces, note, parts.
 type Example = (
     &'static str,
     &'static str,
     Bread,
     u16,
     &'static str,
-    &'static [Part],
+    &'static [ExamplePart],
 );
 
-/// A stream: kind, name, steam in g, lines as the ingredient's number and g.
-type Part = (StreamKind, &'static str, f64, &'static [(u16, f64)]);
+/// A part: kind, name, steam in g, lines as the ingredient's number and g.
+type ExamplePart = (PartKind, &'static str, f64, &'static [(u16, f64)]);
 
 const CHOCOLATE_LOAF: Example = (
     "lanternloaf",
@@ -32,19 +32,19 @@ const CHOCOLATE_LOAF: Example = (
      the mixer cold. Ten balls, chocolate inside each, close together in one tin.",
     &[
         (
-            StreamKind::Paste,
+            PartKind::Paste,
             "Scald",
             5.0,
             &[(1, 58.0), (41, 14.0), (200, 112.0)],
         ),
         (
-            StreamKind::Preferment,
+            PartKind::Preferment,
             "Night dough",
             0.0,
             &[(1, 144.0), (200, 74.0), (902, 0.6)],
         ),
         (
-            StreamKind::Final,
+            PartKind::Final,
             "Final dough",
             0.0,
             &[
@@ -58,14 +58,9 @@ const CHOCOLATE_LOAF: Example = (
                 (902, 3.4),
             ],
         ),
+        (PartKind::Filling, "Inside each ball", 0.0, &[(1001, 85.0)]),
         (
-            StreamKind::Filling,
-            "Inside each ball",
-            0.0,
-            &[(1001, 85.0)],
-        ),
-        (
-            StreamKind::Topping,
+            PartKind::Topping,
             "Chocolate and water",
             0.0,
             &[(1000, 64.0), (200, 18.0)],
@@ -80,7 +75,7 @@ const PLAIN_LOAF: Example = (
     1,
     "The plain one to compare with: straight dough, one long piece in the tin.",
     &[(
-        StreamKind::Final,
+        PartKind::Final,
         "Dough",
         0.0,
         &[
@@ -103,13 +98,13 @@ const EGG_LOAF: Example = (
     "Third week: what eggs and much butter do. Butter goes in last, and cold.",
     &[
         (
-            StreamKind::Preferment,
+            PartKind::Preferment,
             "Milk starter",
             0.0,
             &[(1, 88.0), (300, 60.0), (902, 1.1)],
         ),
         (
-            StreamKind::Final,
+            PartKind::Final,
             "Final dough",
             0.0,
             &[
@@ -122,12 +117,7 @@ const EGG_LOAF: Example = (
                 (902, 5.6),
             ],
         ),
-        (
-            StreamKind::Wash,
-            "Egg wash",
-            0.0,
-            &[(600, 22.0), (300, 7.0)],
-        ),
+        (PartKind::Wash, "Egg wash", 0.0, &[(600, 22.0), (300, 7.0)]),
     ],
 );
 
@@ -139,19 +129,19 @@ const RYE_LOAF: Example = (
     "Last week: all of the paste is rye. It stays moist for days.",
     &[
         (
-            StreamKind::Paste,
+            PartKind::Paste,
             "Rye scald",
             7.0,
             &[(41, 92.0), (200, 196.0)],
         ),
         (
-            StreamKind::Preferment,
+            PartKind::Preferment,
             "Night dough",
             0.0,
             &[(1, 118.0), (200, 66.0), (902, 0.5)],
         ),
         (
-            StreamKind::Final,
+            PartKind::Final,
             "Final dough",
             0.0,
             &[
@@ -176,10 +166,10 @@ pub fn examples() -> Vec<(Id, Sheet)> {
     all.iter().filter_map(set_out).collect()
 }
 
-fn set_out((id, name, bread, pieces, note, parts): &Example) -> Option<(Id, Sheet)> {
-    let streams = parts.iter().map(stream).collect::<Option<Vec<_>>>()?;
+fn set_out((id, name, bread, pieces, note, components): &Example) -> Option<(Id, Sheet)> {
+    let parts = components.iter().map(part).collect::<Option<Vec<_>>>()?;
     let batch = Batch {
-        wanted: Wanted::default(),
+        wanted: BatchTarget::default(),
         losses: losses()?,
         pieces: NonZeroU16::new(*pieces)?,
         syrup_at: Temperature::from_celsius(40.0).ok()?,
@@ -188,20 +178,20 @@ fn set_out((id, name, bread, pieces, note, parts): &Example) -> Option<(Id, Shee
     let sheet = Sheet {
         name: (*name).to_owned(),
         bread: *bread,
-        formula: Formula { streams },
+        formula: Formula { parts },
         batch,
-        heat: HeatWishes::default(),
+        heat: HeatSettings::default(),
         note: (*note).to_owned(),
     };
     Some((Id::from_text(id)?, sheet))
 }
 
-fn stream((kind, name, steam, lines): &Part) -> Option<Stream> {
+fn part((kind, name, steam, lines): &ExamplePart) -> Option<Part> {
     let lines = lines.iter().map(|(number, grams)| {
         let food = Food::Listed(Listed::numbered(*number).ok()?);
         Some(Line::new(food, mass(*grams)?))
     });
-    Some(Stream {
+    Some(Part {
         kind: *kind,
         name: (*name).to_owned(),
         lines: lines.collect::<Option<_>>()?,

@@ -47,7 +47,7 @@ pub enum Fragment {
     /// A place.
     Place(Place),
     /// A formula handed out: the text of a link, not yet opened.
-    Loaf(String),
+    SharedFormula(String),
     /// Something else: a link spoilt on the way, or not ours.
     Unknown,
 }
@@ -64,7 +64,7 @@ impl Fragment {
             return Self::Empty;
         }
         if let Some(link) = text.strip_prefix(LOAF) {
-            return Self::Loaf(link.to_owned());
+            return Self::SharedFormula(link.to_owned());
         }
         let place = Place::ALL.into_iter().find(|place| place.word() == text);
         place.map_or(Self::Unknown, Self::Place)
@@ -76,7 +76,7 @@ impl Fragment {
         match self {
             Self::Empty | Self::Unknown => String::new(),
             Self::Place(place) => format!("#{}", place.word()),
-            Self::Loaf(link) => format!("#{LOAF}{link}"),
+            Self::SharedFormula(link) => format!("#{LOAF}{link}"),
         }
     }
 }

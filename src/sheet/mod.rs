@@ -3,39 +3,38 @@
 //! Everything here is plain data; it is written down by `record` (JSON) and `link` (a link's
 //! fragment), and read back through the same constructors as typing.
 
-mod arrange;
-mod beside;
 pub mod calendar;
 pub mod civil;
 pub mod csv;
 pub mod day;
+mod enum_names;
 mod examples;
+mod formula_sheet;
 mod fragment;
 mod history;
 mod id;
 pub mod interchange;
-mod kept;
 pub mod key;
 mod kitchen;
 pub mod link;
-mod made;
 mod moment;
 mod pantry;
 pub mod plain;
 pub mod record;
+mod reorder;
+mod scaled;
 mod settings;
 mod shelf;
-mod spelling;
 mod tins;
 mod trial;
+mod workspace;
 
-pub use crate::engine::kitchen::{HeatWishes, Kitchen, Scales};
-pub use beside::{Added, Beside};
+pub use crate::engine::kitchen::{HeatSettings, Kitchen, Scales};
 pub use examples::examples;
+pub use formula_sheet::{Batch, Sheet};
 pub use fragment::{Fragment, Place};
 pub use history::History;
 pub use id::Id;
-pub use kept::{Batch, Sheet};
 pub use kitchen::Kitchens;
 pub use moment::Moment;
 pub use pantry::{FoodKey, Pantry, PantryItem};
@@ -43,3 +42,4 @@ pub use settings::{Language, Settings, Theme, Units};
 pub use shelf::{Repaired, Shelf, ShelfEntry, Standing};
 pub use tins::{SavedTin, TinUse};
 pub use trial::Trial;
+pub use workspace::{Added, Workspace};

@@ -1,7 +1,7 @@
 //! The pantry: how each ingredient is bought, and what its packet says beyond its name.
 
 use crate::engine::formula::Formula;
-use crate::engine::larder::{Allergen, Food};
+use crate::engine::ingredients::{Allergen, Food};
 use crate::engine::nutrition::{FoodMark, Marks};
 use crate::engine::quantity::{Mass, Money};
 use crate::engine::shopping::Pack;
@@ -124,6 +124,6 @@ impl Pantry {
 }
 
 fn foods(formula: &Formula) -> impl Iterator<Item = &Food> {
-    let lines = formula.streams.iter().flat_map(|stream| &stream.lines);
+    let lines = formula.parts.iter().flat_map(|part| &part.lines);
     lines.map(|line| &line.food)
 }

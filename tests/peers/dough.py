@@ -2,14 +2,14 @@
 
 from fractions import Fraction
 
-from larder import LARDER
+from ingredients import INGREDIENTS
 
 IN_DOUGH = ("paste", "preferment", "final")
 COMPRESSED_SOLIDS = Fraction(31, 100)
 
 
 def is_flour(line):
-    role = LARDER[line["ingredient"]]["role"]
+    role = INGREDIENTS[line["ingredient"]]["role"]
     return line.get("counts_as_flour", role == "flour")
 
 
@@ -44,7 +44,7 @@ def add_stream(sums, stream, made):
 
 
 def add_line(sums, kind, line, grams):
-    food, flour = LARDER[line["ingredient"]], is_flour(line)
+    food, flour = INGREDIENTS[line["ingredient"]], is_flour(line)
     role, water = food["role"], food["water"]
     sums["dough"] += grams
     sums["total_water"] += grams * water

@@ -3,7 +3,7 @@
 import copy
 import random
 
-from larder import ROLES
+from ingredients import ROLES
 
 TARGETS = {
     "true_water": ("water", "liquid", "egg"), "salt": ("salt",), "sugar": ("sugar",),

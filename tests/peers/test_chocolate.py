@@ -4,7 +4,7 @@ import numpy
 import pytest
 from scipy.optimize import brentq
 
-from larder import COLUMNS, LARDER
+from ingredients import COLUMNS, INGREDIENTS
 
 # Mohos, Confectionery and Chocolate Engineering (2010), Table A2.2 (Antokolskaya 1964): grams of
 # sucrose in 100 g of water, every 5 °C from 0 to 100 °C.
@@ -34,7 +34,7 @@ def sugared_water(percent, t):
 def parts(lines):
     sums = dict.fromkeys(COLUMNS, 0.0) | {"other": 0.0, "total": 0.0}
     for number, grams in lines:
-        food = LARDER.get(number, PURE_WATER)
+        food = INGREDIENTS.get(number, PURE_WATER)
         for part in COLUMNS:
             sums[part] += grams * float(food[part])
         left = max(float(food["carbohydrate"] - food["sugars"]), 0.0)
@@ -73,7 +73,7 @@ def toppings(pairs):
 
 
 def of_role(lines, chocolate):
-    return [(n, g) for n, g in lines if (LARDER[n]["role"] == "chocolate") == chocolate]
+    return [(n, g) for n, g in lines if (INGREDIENTS[n]["role"] == "chocolate") == chocolate]
 
 
 def test_thickness_agrees_with_the_model_worked_out_anew(pairs):
@@ -108,7 +108,7 @@ def test_liquid_for_a_wished_thickness_is_where_a_root_finder_finds_it(pairs):
         poured = sum(g for _, g in liquid)
         if poured == 0:
             liquid, poured = [(None, 1.0)], 1.0  # plain water stands in
-        if any(n and LARDER[n]["role"] not in ("water", "liquid") for n, _ in liquid):
+        if any(n and INGREDIENTS[n]["role"] not in ("water", "liquid") for n, _ in liquid):
             continue  # a thick liquid may give one thickness twice
 
         def thickness(grams):

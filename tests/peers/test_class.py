@@ -10,7 +10,7 @@ from scipy.integrate import quad
 from scipy.optimize import brentq
 
 import drawn
-from larder import LARDER, rows
+from ingredients import INGREDIENTS, rows
 
 DOUGH = 0.85  # cm³ a gram before it rises
 
@@ -116,7 +116,7 @@ def test_pieces_lie_apart_from_each_other(classes):
 
 def table():
     found = {int(r["ndb"]): r for r in rows("published/data/usda_sr28.csv")}
-    numbers = {int(r["number"]): r for r in rows("larder/numbers.csv")}
+    numbers = {int(r["number"]): r for r in rows("ingredients/numbers.csv")}
     return found, numbers
 
 
@@ -136,7 +136,7 @@ def test_nutrition_is_the_sum_of_the_table(classes):
             inside = stream["kind"] in ("paste", "preferment", "final")
             times = reaches if inside else 1 - losses["topping_share"]
             for line, grams in zip(stream["lines"], weights, strict=True):
-                food = LARDER[line["ingredient"]]
+                food = INGREDIENTS[line["ingredient"]]
                 beside += 0 if inside else grams * times
                 for key, part in HELD.items():
                     sums[key] += grams * times * float(food[part])

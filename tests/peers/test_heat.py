@@ -9,7 +9,7 @@ from iapws import IAPWS97
 from scipy.integrate import solve_ivp
 from scipy.optimize import brentq
 
-from larder import LARDER
+from ingredients import INGREDIENTS
 
 CASES = 220
 POWER = {"slab": 0, "cylinder": 1, "sphere": 2}
@@ -130,7 +130,7 @@ def test_a_bowl_settles_where_brentq_finds_the_balance(ask):
             "kitchen": {"room_c": room, "bowls": [{"material": "steel", "mass_g": bowl_g}], "mixing_bowl": 0,
                         "mixer": {"friction_k_per_min": friction, "mixing_min": minutes}},
         })
-        parts = [(grams / 1000, LARDER[number], at) for (number, grams), at in zip(lines, warm, strict=True)]
+        parts = [(grams / 1000, INGREDIENTS[number], at) for (number, grams), at in zip(lines, warm, strict=True)]
         # Half of the bowl warms, 477 J/(kg·K); flour gives 15.1 J/g as it takes up water.
         steel, gained = bowl_g / 2000 * 477, 15.1 * lines[0][1]
 

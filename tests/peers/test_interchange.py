@@ -12,7 +12,7 @@ from PIL import Image
 from pyld import jsonld
 
 import drawn
-from larder import LARDER, rows
+from ingredients import INGREDIENTS, rows
 
 TESTS = pathlib.Path(__file__).resolve().parents[1]
 SCHEMA = "https://schema.org/"
@@ -69,7 +69,7 @@ def test_the_table_is_read_back(handed):
         lines = [(s, l) for s in document["formula"]["streams"] for l in s["lines"]]
         assert len(rows) == len(lines)
         flour = sum(l["mass_g"] for s, l in lines if s["kind"] in ("paste", "preferment", "final")
-                    and l.get("counts_as_flour", LARDER[l["ingredient"]]["role"] == "flour"))
+                    and l.get("counts_as_flour", INGREDIENTS[l["ingredient"]]["role"] == "flour"))
         for row, (stream, line) in zip(rows, lines, strict=True):
             assert (row["stream"], row["kind"]) == (stream["name"], stream["kind"])
             assert float(row["grams"]) == line["mass_g"]
@@ -134,12 +134,12 @@ def amounts(document, scaled):
     losses, reaches = document["batch"]["losses"], scaled["needed_g"] / scaled["mixed_g"]
     held, beside = dict.fromkeys([*TOLD.values(), "carbohydrate", "sodium"], 0.0), 0.0
     table = {int(row["ndb"]): row for row in rows("published/data/usda_sr28.csv")}
-    codes = {int(r["number"]): int(r["code"]) for r in rows("larder/numbers.csv") if r["table"] == "sr28"}
+    codes = {int(r["number"]): int(r["code"]) for r in rows("ingredients/numbers.csv") if r["table"] == "sr28"}
     for stream, weights in zip(document["formula"]["streams"], scaled["lines_g"], strict=True):
         inside = stream["kind"] in ("paste", "preferment", "final")
         times = reaches if inside else 1 - losses["topping_share"]
         for line, weight in zip(stream["lines"], weights, strict=True):
-            food, grams = LARDER[line["ingredient"]], weight * times
+            food, grams = INGREDIENTS[line["ingredient"]], weight * times
             beside += 0 if inside else grams
             # Ciqual 2020, 18066, tap water: 2.4 mg of sodium; all others drawn are of the other table.
             printed = table.get(codes.get(line["ingredient"]), {"sodium_mg": 2.4})

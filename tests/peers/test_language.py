@@ -7,7 +7,7 @@ from pathlib import Path
 import polib
 import pytest
 
-FOLDER = Path(__file__).parents[2] / "src/words/language"
+FOLDER = Path(__file__).parents[2] / "src/text/language"
 LANGUAGES = ["es", "ja"]
 
 

@@ -1,6 +1,6 @@
 //! What the larder says must be named, against the law's list and the tables' own names.
 
-use softcrumb::engine::larder::{Allergen, Ingredient, Listed, Source};
+use softcrumb::engine::ingredients::{Allergen, Ingredient, Listed, Source};
 
 use crate::table::{CIQUAL, Row, SR28, figure, row_numbered, rows};
 

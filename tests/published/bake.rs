@@ -1,7 +1,7 @@
 //! The oven: conversions, scaling and core temperature.
 
 use softcrumb::engine::heat::{
-    Air, BakeSetting, Body, Crumb, HeatFrom, Phase, PhaseAdvice, Place, Shape, Stay, bake_time,
+    Air, BakeSetting, Body, Crumb, Exposure, HeatFrom, Phase, PhaseAdvice, Probe, Shape, bake_time,
     boiling_at, core_target, fan_to_still, follow, review, still_to_fan, thickness_of,
 };
 use softcrumb::engine::quantity::{
@@ -53,13 +53,13 @@ fn the_scaled_time_is_that_of_conduction() {
             temperature: celsius(oven),
             coefficient,
         };
-        let stay = Stay {
+        let stay = Exposure {
             minutes: minutes(600.0),
             air,
         };
         follow(&piece, celsius(28.0), &[stay])
             .unwrap()
-            .reaches(celsius(92.0), Place::Centre, Minutes::ZERO)
+            .reaches(celsius(92.0), Probe::Centre, Minutes::ZERO)
             .unwrap()
     };
     let known = to_core(0.03, 120.0);

@@ -1,7 +1,7 @@
 //! The trade's worked examples of baker's percentages, read from their file and made into formulas.
 
-use softcrumb::engine::formula::{Basis, Formula, Line, LineAt, Stream, StreamKind};
-use softcrumb::engine::larder::{Food, Label, OwnFood, Role};
+use softcrumb::engine::formula::{Basis, Formula, Line, LineAt, Part, PartKind};
+use softcrumb::engine::ingredients::{Food, Label, OwnFood, Role};
 use softcrumb::engine::quantity::Mass;
 
 use crate::printed::number;
@@ -34,16 +34,16 @@ pub(crate) fn food(ingredient: &str) -> Food {
     })
 }
 
-fn kind(stage: &str) -> StreamKind {
+fn kind(stage: &str) -> PartKind {
     match stage {
-        "poolish" | "sponge" => StreamKind::Preferment,
-        "final" | "total" => StreamKind::Final,
+        "poolish" | "sponge" => PartKind::Preferment,
+        "final" | "total" => PartKind::Final,
         other => panic!("{other} is no stage"),
     }
 }
 
 /// The rows of one example that are ingredients of its stages. A poolish that is listed in the
-/// final dough is a stream, and a total is a sum; where there is nothing but a total, that is the
+/// final dough is a part, and a total is a sum; where there is nothing but a total, that is the
 /// dough.
 fn ingredients(id: &str) -> Vec<Row> {
     let all: Vec<Row> = rows(EXAMPLES)
@@ -59,13 +59,13 @@ fn ingredients(id: &str) -> Vec<Row> {
 /// A printed row, and where its line stands in the formula.
 pub(crate) type Placed = (LineAt, Row);
 
-/// The formula of an example, one stream a stage; whatever unit was printed stands for grams.
+/// The formula of an example, one part a stage; whatever unit was printed stands for grams.
 pub(crate) fn example(id: &str) -> (Formula, Vec<Placed>) {
-    let mut streams: Vec<Stream> = Vec::new();
+    let mut parts: Vec<Part> = Vec::new();
     let mut placed = Vec::new();
     for row in ingredients(id) {
-        if streams.last().is_none_or(|last| last.name != row["stage"]) {
-            streams.push(Stream {
+        if parts.last().is_none_or(|last| last.name != row["stage"]) {
+            parts.push(Part {
                 kind: kind(&row["stage"]),
                 name: row["stage"].clone(),
                 lines: Vec::new(),
@@ -73,16 +73,16 @@ pub(crate) fn example(id: &str) -> (Formula, Vec<Placed>) {
                 temperature: None,
             });
         }
-        let stream = streams.len() - 1;
-        let lines = &mut streams[stream].lines;
+        let part = parts.len() - 1;
+        let lines = &mut parts[part].lines;
         let line = lines.len();
         lines.push(Line::new(
             food(&row["ingredient"]),
             mass(&row["printed_mass"]),
         ));
-        placed.push((LineAt { stream, line }, row));
+        placed.push((LineAt { part, line }, row));
     }
-    (Formula { streams }, placed)
+    (Formula { parts }, placed)
 }
 
 pub(crate) fn every_example() -> Vec<String> {
@@ -98,7 +98,7 @@ pub(crate) fn every_example() -> Vec<String> {
 /// Whose flour the printed percentages are on: two works give them stage by stage.
 pub(crate) fn printed_basis(row: &Row) -> Basis {
     match (row["id"].as_str(), row["stage"].as_str()) {
-        ("BP01", _) | ("BP03", "poolish") => Basis::OwnStream,
+        ("BP01", _) | ("BP03", "poolish") => Basis::OwnPart,
         _ => Basis::AllFlour,
     }
 }

@@ -4,8 +4,8 @@
 //! that its notes name are held to be misprints: we must *not* agree with them.
 
 use softcrumb::engine::formula::{
-    Basis, Figure, Figures, Form, Formula, Line, LineAt, Stream, StreamKind, percentage,
-    set_percentage, set_stream_mass, stream_totals,
+    Basis, Figure, Figures, Form, Formula, Line, LineAt, Part, PartKind, part_totals, percentage,
+    set_part_mass, set_percentage,
 };
 use softcrumb::engine::quantity::{Mass, Share};
 
@@ -38,7 +38,7 @@ fn weights_give_the_percentages_on_their_own_stage() {
     for id in every_example() {
         let (formula, placed) = example(&id);
         for (at, row) in placed {
-            let share = percentage(&formula, at, Basis::OwnStream).unwrap().share;
+            let share = percentage(&formula, at, Basis::OwnPart).unwrap().share;
             // Trailing noughts were dropped in the file: four decimals for every one.
             agrees_within(
                 share.percent(),
@@ -99,13 +99,13 @@ fn one_flour_is_set_beside_the_others() {
 /// Source: Wild Yeast, "Baker's Percentage Tutorial, part 4", 2008: poolish 936 g, 104 % of the
 /// final dough's flour; overall flour 1368 g, as quoted by a reader with 34 % of it prefermented.
 #[test]
-fn a_poolish_is_a_stream_of_the_final_dough() {
+fn a_poolish_is_a_part_of_the_final_dough() {
     let (formula, _) = example("BP01");
-    let poolish = stream_totals(&formula, 0).unwrap();
+    let poolish = part_totals(&formula, 0).unwrap();
     agrees(poolish.mass.grams(), "936");
     agrees(poolish.dough_flour.grams(), "1368");
     agrees(poolish.flour_share.percent(), "34");
-    let final_flour = formula.streams[1].flour();
+    let final_flour = formula.parts[1].flour();
     agrees(poolish.mass.share_of(final_flour).unwrap().percent(), "104");
     agrees(formula.dough().grams(), "2340");
     let water = Figures::of(&formula, Form::AsWritten).share(Figure::PouredWater);
@@ -172,10 +172,10 @@ fn percentages_add_up_to_the_printed_total() {
 #[test]
 fn misprints_are_not_reproduced() {
     let (french, _) = example("BP03");
-    let yeast = LineAt { stream: 0, line: 2 };
-    let share = percentage(&french, yeast, Basis::OwnStream).unwrap().share;
+    let yeast = LineAt { part: 0, line: 2 };
+    let share = percentage(&french, yeast, Basis::OwnPart).unwrap().share;
     agrees(share.percent(), "0.212");
-    let poolish = &french.streams[0];
+    let poolish = &french.parts[0];
     let all = poolish.mass().share_of(poolish.flour()).unwrap();
     agrees(all.percent(), "200.21");
     agrees(example("BP04").0.dough().grams(), "756");
@@ -192,7 +192,7 @@ fn a_wanted_dough_weight_gives_the_printed_weights() {
     for (at, row) in &placed {
         baguettes.line_mut(*at).unwrap().mass = mass(&row["printed_pct"]);
     }
-    let scaled = set_stream_mass(&baguettes, 0, mass("28470")).unwrap();
+    let scaled = set_part_mass(&baguettes, 0, mass("28470")).unwrap();
     for (at, row) in placed {
         agrees_within(
             scaled.line(at).unwrap().mass.grams(),
@@ -206,8 +206,8 @@ fn a_wanted_dough_weight_gives_the_printed_weights() {
         ("100", "73.5", "1400", "807"),
     ] {
         let formula = Formula {
-            streams: vec![Stream {
-                kind: StreamKind::Final,
+            parts: vec![Part {
+                kind: PartKind::Final,
                 name: String::new(),
                 lines: vec![
                     Line::new(food("flour"), mass(flour)),
@@ -217,7 +217,7 @@ fn a_wanted_dough_weight_gives_the_printed_weights() {
                 temperature: None,
             }],
         };
-        let scaled = set_stream_mass(&formula, 0, mass(wanted)).unwrap();
+        let scaled = set_part_mass(&formula, 0, mass(wanted)).unwrap();
         agrees(scaled.flour().grams(), printed);
     }
 }
@@ -228,8 +228,8 @@ fn a_wanted_dough_weight_gives_the_printed_weights() {
 fn a_paste_has_its_printed_ratio() {
     for (flour, water, printed) in [("50", "250", "5"), ("100", "100", "1")] {
         let formula = Formula {
-            streams: vec![Stream {
-                kind: StreamKind::Paste,
+            parts: vec![Part {
+                kind: PartKind::Paste,
                 name: String::new(),
                 lines: vec![
                     Line::new(food("flour"), mass(flour)),
@@ -239,10 +239,7 @@ fn a_paste_has_its_printed_ratio() {
                 temperature: None,
             }],
         };
-        let ratio = stream_totals(&formula, 0)
-            .unwrap()
-            .liquid_to_flour()
-            .unwrap();
+        let ratio = part_totals(&formula, 0).unwrap().liquid_to_flour().unwrap();
         agrees_within(ratio.fraction(), printed, 1e-12);
     }
 }

@@ -2,9 +2,9 @@
 
 use std::num::{NonZeroU16, NonZeroU32};
 
-use softcrumb::engine::batch::{Losses, Scaled, Wanted, Weighing, divide, round, scale};
-use softcrumb::engine::formula::{Formula, Line, LineAt, Stream, StreamKind};
-use softcrumb::engine::larder::{Food, Listed};
+use softcrumb::engine::batch::{BatchTarget, Losses, Scaled, Weighing, divide, round, scale};
+use softcrumb::engine::formula::{Formula, Line, LineAt, Part, PartKind};
+use softcrumb::engine::ingredients::{Food, Listed};
 use softcrumb::engine::quantity::{Division, Mass, Share};
 
 use crate::printed::{agrees, agrees_within, number};
@@ -23,8 +23,8 @@ fn percent(lines: &[(u16, f64)]) -> Formula {
         )
     };
     Formula {
-        streams: vec![Stream {
-            kind: StreamKind::Final,
+        parts: vec![Part {
+            kind: PartKind::Final,
             name: String::new(),
             lines: lines.iter().map(line).collect(),
             steam: Mass::ZERO,
@@ -33,16 +33,12 @@ fn percent(lines: &[(u16, f64)]) -> Formula {
     }
 }
 
-fn made(formula: &Formula, wanted: Wanted, losses: Losses) -> Scaled {
+fn made(formula: &Formula, wanted: BatchTarget, losses: Losses) -> Scaled {
     scale(formula, wanted, losses, NonZeroU16::MIN).unwrap()
 }
 
 fn weights(scaled: &Scaled) -> Vec<f64> {
-    let lines = scaled
-        .formula
-        .streams
-        .iter()
-        .flat_map(|stream| &stream.lines);
+    let lines = scaled.formula.parts.iter().flat_map(|part| &part.lines);
     lines.map(|line| line.mass.grams()).collect()
 }
 
@@ -52,7 +48,7 @@ fn weights(scaled: &Scaled) -> Vec<f64> {
 #[test]
 fn seventy_three_baguettes_weigh_what_the_worksheet_says() {
     let formula = percent(&[(1, 100.0), (200, 67.0), (800, 2.0), (902, 1.0)]);
-    let wanted = Wanted::Pieces {
+    let wanted = BatchTarget::Pieces {
         count: NonZeroU16::new(73).unwrap(),
         each: grams(390.0),
     };
@@ -71,7 +67,7 @@ fn seventy_three_baguettes_weigh_what_the_worksheet_says() {
 /// the flour up to 807 g first, which carries half a gram into the largest lines.
 #[test]
 fn fourteen_hundred_grams_of_dough_weigh_what_the_exercise_says() {
-    let parts = [
+    let components = [
         (1, 50.0),
         (40, 20.0),
         (41, 30.0),
@@ -80,8 +76,8 @@ fn fourteen_hundred_grams_of_dough_weigh_what_the_exercise_says() {
         (800, 2.0),
     ];
     let scaled = made(
-        &percent(&parts),
-        Wanted::Dough(grams(1400.0)),
+        &percent(&components),
+        BatchTarget::Dough(grams(1400.0)),
         Losses::default(),
     );
     let printed = ["404", "161", "242", "565", "12", "16"];
@@ -93,7 +89,7 @@ fn fourteen_hundred_grams_of_dough_weigh_what_the_exercise_says() {
 /// Source: the same, exercise 2: 50 g of milk is all there is.
 #[test]
 fn fifty_grams_of_milk_set_the_batch() {
-    let parts = [
+    let components = [
         (1, 75.0),
         (40, 20.0),
         (41, 5.0),
@@ -102,11 +98,11 @@ fn fifty_grams_of_milk_set_the_batch() {
         (902, 1.0),
         (800, 2.0),
     ];
-    let wanted = Wanted::OnHand {
-        at: LineAt { stream: 0, line: 4 },
+    let wanted = BatchTarget::OnHand {
+        at: LineAt { part: 0, line: 4 },
         mass: grams(50.0),
     };
-    let scaled = made(&percent(&parts), wanted, Losses::default());
+    let scaled = made(&percent(&components), wanted, Losses::default());
     agrees(scaled.mixed.grams(), "815");
     let printed = ["375", "100", "25", "250", "50", "5", "10"];
     for (weight, printed) in weights(&scaled).iter().zip(printed) {
@@ -117,15 +113,15 @@ fn fifty_grams_of_milk_set_the_batch() {
 /// Source: slides of a school for pizza bakers: 40 lb of flour at 162.125 %; figures in pounds.
 #[test]
 fn forty_pounds_of_flour_set_the_batch() {
-    let parts = [
+    let components = [
         (1, 100.0),
         (800, 1.75),
         (700, 2.0),
         (902, 0.375),
         (200, 58.0),
     ];
-    let wanted = Wanted::FlourOnHand(grams(40.0));
-    let scaled = made(&percent(&parts), wanted, Losses::default());
+    let wanted = BatchTarget::FlourOnHand(grams(40.0));
+    let scaled = made(&percent(&components), wanted, Losses::default());
     agrees(scaled.mixed.grams(), "64.85");
     for (weight, printed) in weights(&scaled)
         .iter()
@@ -140,7 +136,7 @@ fn forty_pounds_of_flour_set_the_batch() {
 #[test]
 fn losses_are_added_before_dividing_and_taken_off_in_the_oven() {
     let formula = percent(&[(1, 100.0), (200, 60.0)]);
-    let wanted = Wanted::Pieces {
+    let wanted = BatchTarget::Pieces {
         count: NonZeroU16::new(9).unwrap(),
         each: grams(70.0),
     };
@@ -206,7 +202,7 @@ fn no_more_than_the_water_bakes_away() {
             dividing: Share::from_percent(number(dividing)).unwrap(),
             ..Losses::default()
         };
-        let scaled = made(&formula, Wanted::default(), losses);
+        let scaled = made(&formula, BatchTarget::default(), losses);
         assert_eq!(scaled.cautions.len(), cautions, "{:?}", scaled.cautions);
     }
 }

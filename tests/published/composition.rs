@@ -2,7 +2,7 @@
 
 use std::collections::BTreeSet;
 
-use softcrumb::engine::larder::{Ingredient, Listed, Part, Source};
+use softcrumb::engine::ingredients::{Constituent, Ingredient, Listed, Source};
 use softcrumb::engine::quantity::Share;
 
 use crate::table::{CIQUAL, SR28, figure, row_numbered, rows};
@@ -13,23 +13,27 @@ fn larder() -> impl Iterator<Item = &'static Ingredient> {
 
 /// Holds one part of one ingredient against its cell: the very figure, or named as worked out
 /// where there is none (a part of nothing needs no figure).
-fn same(row: &Ingredient, part: Part, cell: Option<f64>) {
-    let ours = row.composition().part(part);
-    let named = row.worked_out().any(|worked_out| worked_out == part);
+fn same(row: &Ingredient, component: Constituent, cell: Option<f64>) {
+    let ours = row.composition().component(component);
+    let named = row.worked_out().any(|worked_out| worked_out == component);
     match cell {
         Some(printed) => {
             let off = (ours.percent() - printed).abs();
             assert!(
                 off < 1e-9,
-                "{} {part:?}: {} is not {printed}",
+                "{} {component:?}: {} is not {printed}",
                 row.name,
                 ours.percent()
             );
-            assert!(!named, "{} {part:?} is printed, not worked out", row.name);
+            assert!(
+                !named,
+                "{} {component:?} is printed, not worked out",
+                row.name
+            );
         }
         None => assert!(
-            named || ours == Share::NONE && nothing_to_tell(row, part),
-            "{} {part:?} has no figure and nobody is told",
+            named || ours == Share::NONE && nothing_to_tell(row, component),
+            "{} {component:?} has no figure and nobody is told",
             row.name
         ),
     }
@@ -37,26 +41,26 @@ fn same(row: &Ingredient, part: Part, cell: Option<f64>) {
 
 /// Whether a blank cell hides nothing: no saturates without fat, no alcohol outside drinks, no
 /// starch where the larder's rule sees none.
-fn nothing_to_tell(row: &Ingredient, part: Part) -> bool {
-    part == Part::Alcohol
-        || part == Part::Starch
-        || part == Part::Saturates && row.composition().fat == Share::NONE
+fn nothing_to_tell(row: &Ingredient, component: Constituent) -> bool {
+    component == Constituent::Alcohol
+        || component == Constituent::Starch
+        || component == Constituent::Saturates && row.composition().fat == Share::NONE
 }
 
 /// Source: USDA ARS, *National Nutrient Database for Standard Reference, Release 28* (2016).
 #[test]
 fn every_american_row_is_the_table_s_own() {
-    const COLUMNS: [(Part, &str); 10] = [
-        (Part::Water, "water_g"),
-        (Part::Protein, "protein_g"),
-        (Part::Fat, "fat_g"),
-        (Part::Saturates, "saturated_fat_g"),
-        (Part::Carbohydrate, "carbohydrate_by_difference_g"),
-        (Part::Sugars, "sugars_total_g"),
-        (Part::Starch, "starch_g"),
-        (Part::Fibre, "fibre_g"),
-        (Part::Ash, "ash_g"),
-        (Part::Alcohol, "alcohol_g"),
+    const COLUMNS: [(Constituent, &str); 10] = [
+        (Constituent::Water, "water_g"),
+        (Constituent::Protein, "protein_g"),
+        (Constituent::Fat, "fat_g"),
+        (Constituent::Saturates, "saturated_fat_g"),
+        (Constituent::Carbohydrate, "carbohydrate_by_difference_g"),
+        (Constituent::Sugars, "sugars_total_g"),
+        (Constituent::Starch, "starch_g"),
+        (Constituent::Fibre, "fibre_g"),
+        (Constituent::Ash, "ash_g"),
+        (Constituent::Alcohol, "alcohol_g"),
     ];
     let table = rows(SR28);
     let mut held = 0;
@@ -65,13 +69,13 @@ fn every_american_row_is_the_table_s_own() {
             continue;
         };
         let printed = row_numbered(&table, "ndb", ndb);
-        for (part, head) in COLUMNS {
-            same(row, part, figure(&printed[head]));
+        for (component, head) in COLUMNS {
+            same(row, component, figure(&printed[head]));
         }
         let sodium = figure(&printed["sodium_mg"]);
         same(
             row,
-            Part::Sodium,
+            Constituent::Sodium,
             sodium.map(|milligrams| milligrams / 1000.0),
         );
         held += 1;
@@ -83,16 +87,16 @@ fn every_american_row_is_the_table_s_own() {
 /// leaves out fibre, polyols and organic acids, which are put back in.
 #[test]
 fn every_french_row_is_the_table_s_own() {
-    const COLUMNS: [(Part, &str); 9] = [
-        (Part::Water, "water_g"),
-        (Part::Protein, "protein_jones_g"),
-        (Part::Fat, "fat_g"),
-        (Part::Saturates, "saturated_g"),
-        (Part::Sugars, "sugars_g"),
-        (Part::Starch, "starch_g"),
-        (Part::Fibre, "fibre_g"),
-        (Part::Ash, "ash_g"),
-        (Part::Alcohol, "alcohol_g"),
+    const COLUMNS: [(Constituent, &str); 9] = [
+        (Constituent::Water, "water_g"),
+        (Constituent::Protein, "protein_jones_g"),
+        (Constituent::Fat, "fat_g"),
+        (Constituent::Saturates, "saturated_g"),
+        (Constituent::Sugars, "sugars_g"),
+        (Constituent::Starch, "starch_g"),
+        (Constituent::Fibre, "fibre_g"),
+        (Constituent::Ash, "ash_g"),
+        (Constituent::Alcohol, "alcohol_g"),
     ];
     let table = rows(CIQUAL);
     let mut held = 0;
@@ -101,20 +105,20 @@ fn every_french_row_is_the_table_s_own() {
             continue;
         };
         let printed = row_numbered(&table, "alim_code", code);
-        for (part, head) in COLUMNS {
-            same(row, part, figure(&printed[head]));
+        for (component, head) in COLUMNS {
+            same(row, component, figure(&printed[head]));
         }
         let sodium = figure(&printed["sodium_mg"]);
         same(
             row,
-            Part::Sodium,
+            Constituent::Sodium,
             sodium.map(|milligrams| milligrams / 1000.0),
         );
         let beside = ["fibre_g", "polyols_g", "organic_acids_g"];
         let beside = beside.map(|head| figure(&printed[head]).unwrap_or(0.0));
         let available = figure(&printed["carbohydrate_available_g"]);
         let by_difference = available.map(|grams| grams + beside.iter().sum::<f64>());
-        same(row, Part::Carbohydrate, by_difference);
+        same(row, Constituent::Carbohydrate, by_difference);
         held += 1;
     }
     assert!(held >= 20, "only {held} French rows");
@@ -136,7 +140,7 @@ fn parts_add_up_to_a_hundred_grams_but_for_the_published_exceptions() {
             made_of.ash,
             made_of.alcohol,
         ];
-        let sum: f64 = sum.iter().map(|part| part.percent()).sum();
+        let sum: f64 = sum.iter().map(|component| component.percent()).sum();
         let (expected, allowed) = match row.source {
             Source::UsdaSr28(18374) => (99.2, 0.005),
             Source::UsdaSr28(4047) => (99.12, 0.005),

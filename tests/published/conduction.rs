@@ -1,6 +1,6 @@
 //! Conduction against the exact series and textbook examples.
 
-use softcrumb::engine::heat::{Air, Body, Curve, Place, Shape, Stay, follow, follow_on};
+use softcrumb::engine::heat::{Air, Body, Curve, Exposure, Probe, Shape, follow, follow_on};
 use softcrumb::engine::quantity::{
     Conductivity, Density, Length, Mass, Minutes, SpecificHeat, SurfaceCoefficient, Temperature,
 };
@@ -22,8 +22,8 @@ fn body(shape: Shape, half: f64, k: f64, density: f64, heat: f64) -> Body {
     }
 }
 
-fn stay(seconds: f64, air: f64, h: f64) -> Stay {
-    Stay {
+fn stay(seconds: f64, air: f64, h: f64) -> Exposure {
+    Exposure {
         minutes: Minutes::from_minutes(seconds / 60.0).unwrap(),
         air: Air {
             temperature: celsius(air),
@@ -141,7 +141,7 @@ fn an_egg_boils_in_as_long_as_the_textbook_says() {
     );
     let curve = follow(&egg, celsius(5.0), &[stay(1800.0, 95.0, 1200.0)]).unwrap();
     let minutes = curve
-        .reaches(celsius(70.0), Place::Centre, Minutes::ZERO)
+        .reaches(celsius(70.0), Probe::Centre, Minutes::ZERO)
         .unwrap();
     agrees_within(minutes.minutes() * 60.0, "861.5", 2.0);
     agrees_within(minutes.minutes() * 60.0, "865", 5.0);
@@ -187,7 +187,7 @@ fn a_steel_ball_cools_as_one() {
     let ball = body(Shape::Sphere, 0.025, 35.0, 7800.0, 460.0);
     let curve = follow(&ball, celsius(300.0), &[stay(9000.0, 100.0, 10.0)]).unwrap();
     let minutes = curve
-        .reaches(celsius(120.0), Place::Mean, Minutes::ZERO)
+        .reaches(celsius(120.0), Probe::Mean, Minutes::ZERO)
         .unwrap();
     let scaled = 5818.3 * libm::log(10.0) / libm::log(7.0);
     agrees_within(
@@ -205,7 +205,7 @@ fn a_quenched_sphere_cools_in_the_exact_time_and_near_the_books() {
     let sphere = body(Shape::Sphere, 0.005, 20.0, 3000.0, 1000.0);
     let curve = follow(&sphere, celsius(335.0), &[stay(10.0, 20.0, 6000.0)]).unwrap();
     let minutes = curve
-        .reaches(celsius(50.0), Place::Centre, Minutes::ZERO)
+        .reaches(celsius(50.0), Probe::Centre, Minutes::ZERO)
         .unwrap();
     agrees_within(minutes.minutes() * 60.0, "2.979", 0.01);
     agrees_within(minutes.minutes() * 60.0, "3.1", 0.15);

@@ -1,6 +1,6 @@
 //! Conduction through one stay after another against a general solver.
 
-use softcrumb::engine::heat::{Air, Body, Shape, Stay, follow};
+use softcrumb::engine::heat::{Air, Body, Exposure, Shape, follow};
 use softcrumb::engine::quantity::{
     Conductivity, Density, Length, Mass, Minutes, SpecificHeat, SurfaceCoefficient, Temperature,
 };
@@ -11,12 +11,12 @@ fn celsius(printed: &str) -> Temperature {
     Temperature::from_celsius(number(printed)).unwrap()
 }
 
-fn stay(printed: &str) -> Stay {
+fn stay(printed: &str) -> Exposure {
     let [minutes, air, h] = printed.split('/').collect::<Vec<_>>()[..] else {
         panic!("{printed}");
     };
     let coefficient = SurfaceCoefficient::from_watts_per_square_metre_kelvin(number(h)).unwrap();
-    Stay {
+    Exposure {
         minutes: Minutes::from_minutes(number(minutes)).unwrap(),
         air: Air {
             temperature: celsius(air),
@@ -43,7 +43,7 @@ fn body(shape: &str, half: &str, k: &str, density: &str, heat: &str) -> Body {
 
 /// Source: the same bodies and surroundings as systems of 200 ordinary differential equations,
 /// solved with scipy's `solve_ivp` (LSODA, tolerance 1e-8): 200 random cases, one to three stays.
-/// Wanted is half of the tenth of a degree that a kitchen thermometer shows.
+/// `BatchTarget` is half of the tenth of a degree that a kitchen thermometer shows.
 #[test]
 fn two_hundred_random_bodies_are_as_warm_as_a_general_solver_has_them() {
     let mut held = 0;

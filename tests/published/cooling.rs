@@ -17,15 +17,15 @@ fn minutes(m: f64) -> Minutes {
 
 /// A heap of paste, 80 % water, this far from its middle to its surface.
 fn heap(radius: f64) -> Body {
-    let flour = softcrumb::engine::larder::Listed::numbered(1)
+    let flour = softcrumb::engine::ingredients::Listed::numbered(1)
         .unwrap()
         .row()
         .composition();
-    let parts = [
+    let components = [
         (Mass::from_grams(20.0).unwrap(), Matter::of(&flour).unwrap()),
         (Mass::from_grams(80.0).unwrap(), Matter::WATER),
     ];
-    let food = Matter::blend(&parts).unwrap();
+    let food = Matter::blend(&components).unwrap();
     let half = Length::from_metres(radius).unwrap();
     let mass = Mass::from_grams(300.0).unwrap();
     Body::of(
@@ -151,7 +151,7 @@ fn a_cold_preferment_stands_an_hour_or_two() {
     );
     let at = stood
         .curve
-        .at(stood.minutes, softcrumb::engine::heat::Place::Mean)
+        .at(stood.minutes, softcrumb::engine::heat::Probe::Mean)
         .unwrap();
     agrees_within(at.celsius(), "15", 0.01);
     assert!(

@@ -1,10 +1,10 @@
 //! Dough temperatures against facts of the trade.
 
 use softcrumb::engine::heat::{
-    Body, Dough, DoughStep, Handling, Item, LiquidAnswer, LiquidRange, Material, Matter, Part,
-    Shape, Stuff, Surroundings, Vessel, dough_temperature, liquid_for,
+    Body, Dough, DoughStep, Handling, HeatPart, Item, LiquidAnswer, LiquidRange, Material, Matter,
+    Shape, Surroundings, ThermalMaterial, Vessel, dough_temperature, liquid_for,
 };
-use softcrumb::engine::larder::Listed;
+use softcrumb::engine::ingredients::Listed;
 use softcrumb::engine::quantity::{Length, Mass, Minutes, Temperature, WarmingRate};
 
 use crate::printed::{agrees, agrees_within};
@@ -21,11 +21,11 @@ fn matter(number: u16) -> Matter {
     Matter::of(&Listed::numbered(number).unwrap().row().composition()).unwrap()
 }
 
-fn food(of: &'static str, g: f64, matter: Matter, t: f64) -> Part {
-    Part {
+fn food(of: &'static str, g: f64, matter: Matter, t: f64) -> HeatPart {
+    HeatPart {
         of: of.into(),
         mass: grams(g),
-        stuff: Stuff::Food(matter),
+        stuff: ThermalMaterial::Food(matter),
         temperature: celsius(t),
     }
 }
@@ -51,7 +51,10 @@ fn cold_morning() -> Dough {
         Matter::blend(&[(grams(flour_g), flour), (grams(liquid_g), Matter::WATER)]).unwrap()
     };
     let (paste, preferment) = (wet(30.0, 60.0), wet(160.0, 90.0));
-    let item = |part: Part, handling| Item { part, handling };
+    let item = |component: HeatPart, handling| Item {
+        component,
+        handling,
+    };
     Dough {
         items: vec![
             item(
@@ -89,7 +92,7 @@ fn around() -> Surroundings {
 /// Common practice: with paste, preferment and milk straight from the fridge a small dough starts
 /// under 12 °C.
 #[test]
-fn a_small_dough_of_cold_streams_starts_under_12() {
+fn a_small_dough_of_cold_parts_starts_under_12() {
     let start = dough_temperature(&cold_morning())
         .unwrap()
         .temperature
@@ -99,7 +102,7 @@ fn a_small_dough_of_cold_streams_starts_under_12() {
 
 /// Common practice: then no milk brings it to 25 °C; standing out and mixing longer help.
 #[test]
-fn no_milk_brings_a_dough_of_cold_streams_to_25_and_the_answer_says_what_does() {
+fn no_milk_brings_a_dough_of_cold_parts_to_25_and_the_answer_says_what_does() {
     let dough = Dough {
         minutes: Minutes::from_minutes(8.0).unwrap(),
         ..cold_morning()
@@ -144,7 +147,7 @@ fn a_remedy_done_brings_the_dough_where_it_said() {
                 done.minutes = Minutes::from_minutes(8.0 + minutes.minutes()).unwrap();
             }
             DoughStep::WarmBowl { to } => done.vessel.as_mut().unwrap().temperature = to,
-            DoughStep::WarmFlour { to } => done.items[3].part.temperature = to,
+            DoughStep::WarmFlour { to } => done.items[3].component.temperature = to,
             DoughStep::StandOut { .. }
             | DoughStep::MixShorter { .. }
             | DoughStep::Ice { .. }
@@ -180,7 +183,10 @@ fn liquid_poured_as_told_makes_the_dough_as_wished() {
 
 /// 500 g of flour at 30 °C, 300 g of water, ten minutes at a fast speed.
 fn warm_kitchen() -> Dough {
-    let item = |part, handling| Item { part, handling };
+    let item = |component, handling| Item {
+        component,
+        handling,
+    };
     Dough {
         items: vec![
             item(food("flour", 500.0, matter(1), 30.0), Handling::Flour),
@@ -212,12 +218,12 @@ fn ice_in_a_warm_kitchen_brings_the_dough_down_to_its_target() {
     assert!(first.enough);
     // Put in by hand: the water at 0 °C less the ice, the ice at −18 °C.
     let mut done = dough.poured_at(celsius(0.0));
-    done.items[1].part.mass = grams(300.0).less(ice);
+    done.items[1].component.mass = grams(300.0).less(ice);
     done.items.push(Item {
-        part: Part {
+        component: HeatPart {
             of: "ice".into(),
             mass: ice,
-            stuff: Stuff::Ice,
+            stuff: ThermalMaterial::Ice,
             temperature: celsius(-18.0),
         },
         handling: Handling::AsItIs,

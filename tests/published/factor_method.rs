@@ -1,9 +1,9 @@
 //! The handbooks' factor method against their examples, and against the balance of heat.
 
 use softcrumb::engine::heat::{
-    Dough, Handling, Item, Matter, Part, Stuff, dough_temperature, factor_method,
+    Dough, Handling, HeatPart, Item, Matter, ThermalMaterial, dough_temperature, factor_method,
 };
-use softcrumb::engine::larder::Listed;
+use softcrumb::engine::ingredients::Listed;
 use softcrumb::engine::quantity::{Mass, Minutes, Temperature, TemperatureChange, WarmingRate};
 
 use crate::printed::{agrees, agrees_within, number};
@@ -24,11 +24,11 @@ fn matter(number: u16) -> Matter {
     Matter::of(&Listed::numbered(number).unwrap().row().composition()).unwrap()
 }
 
-fn food(of: &'static str, g: f64, matter: Matter, t: f64) -> Part {
-    Part {
+fn food(of: &'static str, g: f64, matter: Matter, t: f64) -> HeatPart {
+    HeatPart {
         of: of.into(),
         mass: grams(g),
-        stuff: Stuff::Food(matter),
+        stuff: ThermalMaterial::Food(matter),
         temperature: celsius(t),
     }
 }
@@ -60,11 +60,11 @@ fn the_factor_method_gives_the_water_of_the_handbooks() {
 fn the_factor_method_and_the_balance_agree_within_three_degrees() {
     let items = vec![
         Item {
-            part: food("flour", 1000.0, matter(1), fahrenheit("65").celsius()),
+            component: food("flour", 1000.0, matter(1), fahrenheit("65").celsius()),
             handling: Handling::Flour,
         },
         Item {
-            part: food("water", 580.0, Matter::WATER, fahrenheit("65").celsius()),
+            component: food("water", 580.0, Matter::WATER, fahrenheit("65").celsius()),
             handling: Handling::Water,
         },
     ];

@@ -1,7 +1,7 @@
 //! Keeping: the water activity of syrups against published values.
 
 use softcrumb::engine::chocolate::{ChocolatePart, KeepsAs, Portioned, Syrup, SyrupModel};
-use softcrumb::engine::larder::{Composition, Listed};
+use softcrumb::engine::ingredients::{Composition, Listed};
 use softcrumb::engine::quantity::{Mass, Share, Temperature};
 
 use crate::printed::{agrees_within, number};
@@ -53,14 +53,14 @@ fn salt_lowers_water_activity_as_tabulated() {
 /// equation give a saturated solution 0.8498 at 20 °C, and most syrups are far from it.
 #[test]
 fn chocolate_and_water_keep_as_a_fresh_food() {
-    let part = |number: u16| Listed::numbered(number).unwrap().row().composition();
+    let component = |number: u16| Listed::numbered(number).unwrap().row().composition();
     let chocolate = ChocolatePart {
-        composition: part(1001),
+        composition: component(1001),
         mass: grams(100.0),
         cocoa: None,
     };
     let water = Portioned {
-        composition: part(200),
+        composition: component(200),
         mass: grams(25.0),
     };
     let syrup = Syrup::from_parts(&[chocolate], &[water], at_40(), SyrupModel::default()).unwrap();

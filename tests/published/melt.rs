@@ -4,7 +4,7 @@ use softcrumb::engine::chocolate::{
     LATENT_HEAT, Lumps, MeltRemedy, Melted, Melting, heat_to_melt, melt, melt_remedies, solid_fat,
 };
 use softcrumb::engine::heat::{Material, Matter, Paste, Vessel, boiling_at};
-use softcrumb::engine::larder::Listed;
+use softcrumb::engine::ingredients::Listed;
 use softcrumb::engine::quantity::{Altitude, Length, Mass, Share, Temperature};
 
 use crate::printed::{agrees, agrees_within};

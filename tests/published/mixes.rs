@@ -1,6 +1,6 @@
 //! Mixes and ice water against worked examples.
 
-use softcrumb::engine::heat::{Matter, Part, Stuff, ice_in_water, mix};
+use softcrumb::engine::heat::{HeatPart, Matter, ThermalMaterial, ice_in_water, mix};
 use softcrumb::engine::quantity::{Heat, Mass, SpecificHeat, Temperature};
 
 use crate::printed::{agrees, agrees_within, number};
@@ -13,12 +13,12 @@ fn grams(g: f64) -> Mass {
     Mass::from_grams(g).unwrap()
 }
 
-fn plain(kilograms: &str, specific_heat: &str, t: &str) -> Part {
+fn plain(kilograms: &str, specific_heat: &str, t: &str) -> HeatPart {
     let heat = SpecificHeat::from_joules_per_kilogram_kelvin(number(specific_heat)).unwrap();
-    Part {
+    HeatPart {
         of: "".into(),
         mass: grams(1000.0 * number(kilograms)),
-        stuff: Stuff::Plain(heat),
+        stuff: ThermalMaterial::Plain(heat),
         temperature: celsius(number(t)),
     }
 }
@@ -27,9 +27,9 @@ fn plain(kilograms: &str, specific_heat: &str, t: &str) -> Part {
 /// 0.250 kg of water at 20.0 °C poured into a 0.500 kg aluminium pan at 150 °C.
 #[test]
 fn water_in_a_hot_pan_settles_at_59_1() {
-    let parts = [plain("0.250", "4186", "20.0"), plain("0.500", "900", "150")];
+    let components = [plain("0.250", "4186", "20.0"), plain("0.500", "900", "150")];
     agrees(
-        mix(&parts, Heat::ZERO).unwrap().temperature.celsius(),
+        mix(&components, Heat::ZERO).unwrap().temperature.celsius(),
         "59.1",
     );
 }
@@ -73,16 +73,16 @@ fn mixing_the_ice_that_was_worked_out_gives_the_water_that_was_wanted() {
         celsius(-18.0),
     )
     .unwrap();
-    let ice = |mass| Part {
+    let ice = |mass| HeatPart {
         of: "ice".into(),
         mass,
-        stuff: Stuff::Ice,
+        stuff: ThermalMaterial::Ice,
         temperature: celsius(-18.0),
     };
-    let water = |mass| Part {
+    let water = |mass| HeatPart {
         of: "water".into(),
         mass,
-        stuff: Stuff::Food(Matter::WATER),
+        stuff: ThermalMaterial::Food(Matter::WATER),
         temperature: celsius(20.0),
     };
     for (ice_mass, water_mass) in [

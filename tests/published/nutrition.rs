@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 
 use softcrumb::engine::batch::{Losses, Scaled, scale};
 use softcrumb::engine::formula::{Formula, LineAt};
-use softcrumb::engine::larder::{Allergen, Food, Listed};
+use softcrumb::engine::ingredients::{Allergen, Food, Listed};
 use softcrumb::engine::nutrition::{
     EuGroup, FoodMark, LabelLaw, Marks, Nutrients, NutritionError, Telling, UsMajor, allergens,
     energy_eu, energy_us, nutrition,
@@ -195,15 +195,15 @@ fn the_us_names_nine_and_leaves_out_the_rest() {
 
 fn one_line(number: u16) -> Formula {
     let mut formula = examples().remove(0).1.formula;
-    formula.streams.truncate(1);
-    formula.streams[0].lines.truncate(1);
-    formula.streams[0].lines[0].food = Food::Listed(Listed::numbered(number).unwrap());
+    formula.parts.truncate(1);
+    formula.parts[0].lines.truncate(1);
+    formula.parts[0].lines[0].food = Food::Listed(Listed::numbered(number).unwrap());
     formula
 }
 
 #[test]
 fn marks_add_to_what_the_ingredient_says_and_may_contain_stays_apart() {
-    let (formula, at) = (one_line(1000), LineAt { stream: 0, line: 0 });
+    let (formula, at) = (one_line(1000), LineAt { part: 0, line: 0 });
     let food = formula.line(at).unwrap().food.clone();
     let marks = Marks {
         foods: vec![FoodMark {

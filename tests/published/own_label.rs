@@ -1,6 +1,6 @@
 //! Ingredients known by their label alone, against the table that also measured the water.
 
-use softcrumb::engine::larder::{Label, OwnFood, Role};
+use softcrumb::engine::ingredients::{Label, OwnFood, Role};
 use softcrumb::engine::quantity::Share;
 
 use crate::printed::agrees;

@@ -4,7 +4,7 @@ use softcrumb::engine::heat::{
     Grain, Limit, Material, Matter, Paste, PasteRemedy, Scalded, Vessel, boiling_at, cook,
     latent_heat_of_boiling, steam_loss,
 };
-use softcrumb::engine::larder::Listed;
+use softcrumb::engine::ingredients::Listed;
 use softcrumb::engine::quantity::{Altitude, Mass, Temperature, TemperatureChange};
 
 use crate::printed::{agrees, agrees_within};

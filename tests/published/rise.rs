@@ -2,8 +2,8 @@
 
 use softcrumb::engine::quantity::{Factor, Mass, Minutes, Share, Temperature};
 use softcrumb::engine::rise::{
-    Anchor, Cardinal, RiseAsked, RiseError, Risen, Vigour, YeastKind, rise, salt_factor, steady,
-    sugar_factor,
+    Cardinal, ReferenceRise, RiseAsked, RiseError, Risen, YeastActivity, YeastKind, rise,
+    salt_factor, steady, sugar_factor,
 };
 
 use crate::printed::{agrees, agrees_within, number};
@@ -56,17 +56,17 @@ fn the_curve_fits_published_growth_as_closely_as_it_was_fitted() {
     agrees(squares, "0.022123");
 }
 
-fn known(minutes: f64, at: Temperature) -> Anchor {
-    Anchor::stated(Minutes::from_minutes(minutes).unwrap(), at)
+fn known(minutes: f64, at: Temperature) -> ReferenceRise {
+    ReferenceRise::stated(Minutes::from_minutes(minutes).unwrap(), at)
 }
 
 /// A dough that stays at `at`, scaled from a known rise.
-fn at_rest(anchor: Anchor, at: Temperature) -> Risen {
+fn at_rest(anchor: ReferenceRise, at: Temperature) -> Risen {
     let course = steady(at, Minutes::from_minutes(2880.0).unwrap()).unwrap();
     let asked = RiseAsked {
         anchor,
         cardinal: Cardinal::DOUGH,
-        vigour: Factor::ONE,
+        yeast_activity: Factor::ONE,
         volume: Factor::TWO,
     };
     rise(&course, &asked).unwrap()
@@ -176,12 +176,12 @@ fn three_temperatures_out_of_order_make_no_curve() {
     }
 }
 
-fn of_shares(yeast: f64, sugar: f64, salt: f64) -> Vigour {
+fn of_shares(yeast: f64, sugar: f64, salt: f64) -> YeastActivity {
     let percent = |p: f64| Share::from_percent(p).unwrap();
-    Vigour::of(percent(yeast), percent(sugar), percent(salt)).unwrap()
+    YeastActivity::of(percent(yeast), percent(sugar), percent(salt)).unwrap()
 }
 
-fn times(now: Vigour, then: Vigour) -> f64 {
+fn times(now: YeastActivity, then: YeastActivity) -> f64 {
     now.against(&then).unwrap().number()
 }
 

@@ -1,7 +1,7 @@
 //! Shopping: packs, rests and costs of worked examples.
 
 use softcrumb::engine::formula::Formula;
-use softcrumb::engine::larder::{Food, Listed};
+use softcrumb::engine::ingredients::{Food, Listed};
 use softcrumb::engine::quantity::{Mass, Money};
 use softcrumb::engine::shopping::{Need, Pack, ShoppingError, needs, shopping};
 use softcrumb::sheet::examples;
@@ -86,8 +86,8 @@ fn binary_fractions_buy_no_pack_too_many() {
 fn each_ingredient_stands_on_the_list_once_with_all_it_is_needed_for() {
     for (_, sheet) in examples() {
         let list = needs(&sheet.formula);
-        let streams = sheet.formula.streams.iter();
-        let all: f64 = streams.map(|stream| stream.mass().grams()).sum();
+        let parts = sheet.formula.parts.iter();
+        let all: f64 = parts.map(|part| part.mass().grams()).sum();
         let sum: f64 = list.iter().map(|need| need.mass.grams()).sum();
         assert!((all - sum).abs() < 1e-9);
         for (at, need) in list.iter().enumerate() {

@@ -1,7 +1,9 @@
 //! Specific heats, conductivities and densities by composition.
 
-use softcrumb::engine::heat::{Component, Matter, Properties, Shift, latent_heat_of_fusion};
-use softcrumb::engine::larder::{Composition, Listed};
+use softcrumb::engine::heat::{
+    Component, Matter, Properties, TemperatureStep, latent_heat_of_fusion,
+};
+use softcrumb::engine::ingredients::{Composition, Listed};
 use softcrumb::engine::quantity::{Mass, Share, Temperature};
 
 use crate::printed::{agrees, agrees_within, number};
@@ -208,7 +210,7 @@ fn dry_sugar_and_dry_salt_have_their_own_measured_values() {
 /// that many reprints carry, 4.1289, would be 0.06 off.
 #[test]
 fn water_has_its_own_specific_heat_and_not_that_of_a_misprint() {
-    let all = Shift {
+    let all = TemperatureStep {
         from: celsius(0.0),
         to: celsius(100.0),
     };

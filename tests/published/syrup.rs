@@ -3,8 +3,8 @@
 use softcrumb::engine::chocolate::{
     ChocolateError, ChocolatePart, Flow, Handling, Portioned, Syrup, SyrupModel,
 };
-use softcrumb::engine::formula::{Line, Stream, StreamKind};
-use softcrumb::engine::larder::{Composition, Food, Listed};
+use softcrumb::engine::formula::{Line, Part, PartKind};
+use softcrumb::engine::ingredients::{Composition, Food, Listed};
 use softcrumb::engine::quantity::{Mass, Share, Temperature, Viscosity};
 
 use crate::printed::{agrees, agrees_within, number};
@@ -27,9 +27,9 @@ fn food(number: u16) -> Food {
     Food::Listed(Listed::numbered(number).unwrap())
 }
 
-fn stream(lines: &[(u16, f64)]) -> Stream {
-    Stream {
-        kind: StreamKind::Topping,
+fn part(lines: &[(u16, f64)]) -> Part {
+    Part {
+        kind: PartKind::Topping,
         name: String::new(),
         lines: lines
             .iter()
@@ -41,7 +41,7 @@ fn stream(lines: &[(u16, f64)]) -> Stream {
 }
 
 fn syrup(chocolate: u16, water: f64, celsius: f64) -> Syrup {
-    Syrup::of(&stream(&[(chocolate, 100.0), (WATER, water)]), at(celsius)).unwrap()
+    Syrup::of(&part(&[(chocolate, 100.0), (WATER, water)]), at(celsius)).unwrap()
 }
 
 fn thickness(syrup: &Syrup) -> f64 {
@@ -111,12 +111,12 @@ fn the_handbook_rule_stands_beside_the_figure() {
     assert!(!above.met());
     // Just at 60 % it is the usual rule; what no packet tells is worked out, on the strict side.
     for (cocoa, rule) in [(Some("60"), "0.26"), (Some("61"), "0.39"), (None, "0.39")] {
-        let part = ChocolatePart {
+        let component = ChocolatePart {
             composition: food(DARK_60_TO_69).composition(),
             mass: grams(50.0),
             cocoa: cocoa.map(|percent| Share::from_percent(number(percent)).unwrap()),
         };
-        let syrup = Syrup::from_parts(&[part], &[], at(40.0), SyrupModel::default()).unwrap();
+        let syrup = Syrup::from_parts(&[component], &[], at(40.0), SyrupModel::default()).unwrap();
         agrees(syrup.rule.water_on_chocolate.fraction(), rule);
     }
 }
@@ -125,7 +125,7 @@ fn the_handbook_rule_stands_beside_the_figure() {
 /// a liquid by 2.5 times their share of the room.
 #[test]
 fn a_trace_of_grains_thickens_as_einstein_found() {
-    let part = ChocolatePart {
+    let component = ChocolatePart {
         composition: Composition {
             fat: Share::WHOLE,
             ..Composition::default()
@@ -137,7 +137,7 @@ fn a_trace_of_grains_thickens_as_einstein_found() {
         composition: food(WATER).composition(),
         mass: grams(1000.0),
     };
-    let syrup = Syrup::from_parts(&[part], &[water], at(40.0), SyrupModel::default()).unwrap();
+    let syrup = Syrup::from_parts(&[component], &[water], at(40.0), SyrupModel::default()).unwrap();
     let more = syrup.thickening.unwrap().number() - 1.0;
     // The next term of the series adds two parts in a thousand at this share.
     agrees_within(more / syrup.crowding.fraction(), "2.5", 0.01);
@@ -194,7 +194,7 @@ fn water_and_warmth_thin_every_chocolate() {
 fn thickness_leads_back_to_the_liquid() {
     for (chocolate, liquid) in [(1000, WATER), (1001, MILK), (1010, WATER), (1012, MILK)] {
         for mass in [20.0, 25.0, 33.0, 50.0, 90.0] {
-            let there = stream(&[(chocolate, 80.0), (liquid, mass)]);
+            let there = part(&[(chocolate, 80.0), (liquid, mass)]);
             let syrup = Syrup::of(&there, at(38.0)).unwrap();
             let Flow::Flows { thickness, .. } = syrup.flow else {
                 continue;
@@ -214,7 +214,7 @@ fn thickness_leads_back_to_the_liquid() {
 #[test]
 fn milk_and_cream_make_it_thicker_than_water_and_butter_never_thins() {
     let with = |liquid: u16| {
-        Syrup::of(&stream(&[(DARK_60_TO_69, 100.0), (liquid, 40.0)]), at(40.0)).unwrap()
+        Syrup::of(&part(&[(DARK_60_TO_69, 100.0), (liquid, 40.0)]), at(40.0)).unwrap()
     };
     let cream = Listed::all()
         .find(|row| row.row().composition().fat.percent() > 30.0 && row.row().name.contains("ream"))
@@ -245,9 +245,9 @@ fn wishes_out_of_reach_say_so() {
         syrup.liquid_for(thick),
         Err(ChocolateError::TooThick { .. })
     ));
-    let no_chocolate = Syrup::of(&stream(&[(WATER, 10.0)]), at(40.0));
+    let no_chocolate = Syrup::of(&part(&[(WATER, 10.0)]), at(40.0));
     assert_eq!(no_chocolate, Err(ChocolateError::NoChocolate));
-    let dry = Syrup::of(&stream(&[(DARK_60_TO_69, 10.0)]), at(40.0)).unwrap();
+    let dry = Syrup::of(&part(&[(DARK_60_TO_69, 10.0)]), at(40.0)).unwrap();
     assert_eq!(dry.flow, Flow::MeltedOnly);
 }
 

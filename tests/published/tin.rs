@@ -5,8 +5,8 @@ use std::num::NonZeroU16;
 use softcrumb::engine::formula::Bread;
 use softcrumb::engine::quantity::{Factor, Length, Mass, SpecificVolume};
 use softcrumb::engine::tin::{
-    Across, Between, Fullness, Grid, Room, Tin, TinError, TinShape, Tins, convert, filling, grids,
-    layout, stand,
+    Across, Between, Fullness, Grid, Room, Tin, TinError, TinShape, Tins, convert, dough_height,
+    filling, grids, layout,
 };
 
 use crate::printed::{agrees, agrees_within};
@@ -181,7 +181,7 @@ fn dough_stands_as_high_as_volume_over_area() {
     let tin = straight(165.0, 100.0, 100.0);
     let at = |times: f64| {
         let rise = Factor::from_number(times).unwrap();
-        stand(&tin, Mass::from_grams(400.0).unwrap(), rise).unwrap()
+        dough_height(&tin, Mass::from_grams(400.0).unwrap(), rise).unwrap()
     };
     let low = at(3.0);
     agrees(low.of_rim.percent(), "61.82");
@@ -199,7 +199,7 @@ fn in_a_flared_tin_the_height_is_the_frustum_s() {
     let tin = round(200.0, 160.0, 60.0);
     let half = std::f64::consts::PI * 3.0 / 12.0 * (256.0 + 288.0 + 324.0);
     let dough = Mass::from_grams(half / 0.85).unwrap();
-    let stands = stand(&tin, dough, Factor::ONE).unwrap();
+    let stands = dough_height(&tin, dough, Factor::ONE).unwrap();
     agrees_within(stands.of_rim.fraction(), "0.5", 1e-9);
 }
 

@@ -1,19 +1,17 @@
 //! What is usual for a bread, against published formulas of that kind.
 
-use softcrumb::engine::formula::{
-    Bread, Caution, Figure, Formula, Line, Stream, StreamKind, cautions,
-};
-use softcrumb::engine::larder::{Food, Listed};
+use softcrumb::engine::formula::{Bread, Caution, Figure, Formula, Line, Part, PartKind, cautions};
+use softcrumb::engine::ingredients::{Food, Listed};
 use softcrumb::engine::quantity::Mass;
 
 use crate::printed::number;
 
-fn stream(kind: StreamKind, lines: &[(u16, &str)]) -> Stream {
+fn part(kind: PartKind, lines: &[(u16, &str)]) -> Part {
     let line = |&(numbered, printed): &(u16, &str)| {
         let food = Food::Listed(Listed::numbered(numbered).unwrap());
         Line::new(food, Mass::from_grams(number(printed)).unwrap())
     };
-    Stream {
+    Part {
         kind,
         name: String::new(),
         lines: lines.iter().map(line).collect(),
@@ -45,9 +43,9 @@ fn brioche() -> Formula {
         (500, "210"),
     ];
     Formula {
-        streams: vec![
-            stream(StreamKind::Preferment, &sponge),
-            stream(StreamKind::Final, &rest),
+        parts: vec![
+            part(PartKind::Preferment, &sponge),
+            part(PartKind::Final, &rest),
         ],
     }
 }
@@ -64,9 +62,9 @@ fn sponge_and_dough() -> Formula {
         (800, "2.3"),
     ];
     Formula {
-        streams: vec![
-            stream(StreamKind::Preferment, &sponge),
-            stream(StreamKind::Final, &rest),
+        parts: vec![
+            part(PartKind::Preferment, &sponge),
+            part(PartKind::Final, &rest),
         ],
     }
 }

@@ -1,9 +1,9 @@
 //! The water that ingredients bring, and yeast by its dry matter, against printed tables.
 
 use softcrumb::engine::formula::{
-    Bread, Caution, Figure, Figures, Form, Formula, Line, Stream, StreamKind, cautions,
+    Bread, Caution, Figure, Figures, Form, Formula, Line, Part, PartKind, cautions,
 };
-use softcrumb::engine::larder::{Food, Listed};
+use softcrumb::engine::ingredients::{Food, Listed};
 use softcrumb::engine::quantity::Mass;
 
 use crate::printed::{agrees, agrees_within, number};
@@ -11,13 +11,13 @@ use crate::printed::{agrees, agrees_within, number};
 const STRONG_FLOUR: u16 = 1;
 const WATER: u16 = 200;
 
-fn dough(kind: StreamKind, lines: &[(u16, &str)]) -> Formula {
+fn dough(kind: PartKind, lines: &[(u16, &str)]) -> Formula {
     let line = |&(numbered, printed): &(u16, &str)| {
         let food = Food::Listed(Listed::numbered(numbered).unwrap());
         Line::new(food, Mass::from_grams(number(printed)).unwrap())
     };
     Formula {
-        streams: vec![Stream {
+        parts: vec![Part {
             kind,
             name: String::new(),
             lines: lines.iter().map(line).collect(),
@@ -37,10 +37,7 @@ fn an_ingredient_brings_the_water_that_its_table_prints() {
         (600, "76.15"),
         (710, "17.10"),
     ] {
-        let formula = dough(
-            StreamKind::Final,
-            &[(STRONG_FLOUR, "100"), (numbered, "100")],
-        );
+        let formula = dough(PartKind::Final, &[(STRONG_FLOUR, "100"), (numbered, "100")]);
         let figures = Figures::of(&formula, Form::AsWritten);
         agrees(figures.share(Figure::TrueWater).unwrap().percent(), printed);
         let with_flours_own = figures.share(Figure::TotalWater).unwrap().percent();
@@ -55,7 +52,7 @@ fn an_ingredient_brings_the_water_that_its_table_prints() {
 #[test]
 fn dried_yeast_counts_as_the_fresh_yeast_with_its_dry_matter() {
     let fresh = |numbered: u16| {
-        let formula = dough(StreamKind::Final, &[(STRONG_FLOUR, "100"), (numbered, "1")]);
+        let formula = dough(PartKind::Final, &[(STRONG_FLOUR, "100"), (numbered, "1")]);
         let share = Figures::of(&formula, Form::AsWritten).share(Figure::FreshYeast);
         share.unwrap().percent()
     };
@@ -70,7 +67,7 @@ fn dried_yeast_counts_as_the_fresh_yeast_with_its_dry_matter() {
 #[test]
 fn a_paste_that_is_too_dry_to_gelatinise_is_named() {
     let dry = |water: &str| {
-        let formula = dough(StreamKind::Paste, &[(STRONG_FLOUR, "100"), (WATER, water)]);
+        let formula = dough(PartKind::Paste, &[(STRONG_FLOUR, "100"), (WATER, water)]);
         let found = cautions(&formula, Bread::SoftTin).unwrap();
         found.into_iter().find_map(|caution| {
             if let Caution::PasteTooDry {
@@ -94,7 +91,7 @@ fn a_paste_that_is_too_dry_to_gelatinise_is_named() {
 fn sugar_that_slows_yeast_is_named_from_five_per_cent() {
     let slowed = |sugar: &str| {
         let formula = dough(
-            StreamKind::Final,
+            PartKind::Final,
             &[(STRONG_FLOUR, "100"), (WATER, "60"), (700, sugar)],
         );
         cautions(&formula, Bread::SoftTin)

@@ -1,6 +1,6 @@
 //! The bench: timers that keep their end, steps that begin and end once, photos.
 
-use softcrumb::engine::plan::{Lasts, Plan, Step, Work};
+use softcrumb::engine::plan::{DurationRange, Plan, Step, StepKind};
 use softcrumb::engine::quantity::Minutes;
 use softcrumb::sheet::Id;
 use softcrumb::sheet::day::{Bake, Bench, Timer};
@@ -10,9 +10,9 @@ use crate::days::{bake, minutes, ms, step};
 #[test]
 fn timers_keep_their_end_and_are_heard_once() {
     let mut bench = Bench::new(bake(1));
-    let bulk = step(Work::Bulk, 0);
+    let bulk = step(StepKind::Bulk, 0);
     bench.set_timer(bulk, ms(60_000.0));
-    bench.set_timer(step(Work::Melt, 0), ms(90_000.0));
+    bench.set_timer(step(StepKind::Melt, 0), ms(90_000.0));
     assert_eq!(bench.timers[0].left(ms(30_000.0)), minutes(0.5));
     assert_eq!(bench.over(ms(59_999.0)).count(), 0);
     assert_eq!(bench.over(ms(70_000.0)).count(), 1);
@@ -32,7 +32,7 @@ fn timers_keep_their_end_and_are_heard_once() {
 #[test]
 fn steps_begin_once_end_once_and_can_be_taken_back() {
     let mut bake = Bake::new(Id::from_random(3), ms(0.0));
-    let mix = step(Work::Mix, 0);
+    let mix = step(StepKind::Mix, 0);
     bake.begin(mix, ms(10.0));
     bake.begin(mix, ms(20.0));
     assert_eq!(bake.steps[0].began, ms(10.0));
@@ -69,8 +69,8 @@ fn a_photo_is_a_small_picture_and_nothing_else() {
 #[test]
 fn what_waits_goes_on_until_a_step_takes_it_in() {
     let just = |m: f64, hands: f64, of: u16, after: Vec<usize>| {
-        let at = step(Work::Own, of);
-        Step::new(at, Lasts::just(minutes(m)), minutes(hands), after)
+        let at = step(StepKind::Own, of);
+        Step::new(at, DurationRange::just(minutes(m)), minutes(hands), after)
     };
     let plan = Plan::of(vec![
         just(10.0, 10.0, 1, vec![]),
@@ -80,7 +80,7 @@ fn what_waits_goes_on_until_a_step_takes_it_in() {
     ])
     .unwrap();
     let mut bench = Bench::new(Bake::new(Id::from_random(1), ms(0.0)));
-    let own = |of| step(Work::Own, of);
+    let own = |of| step(StepKind::Own, of);
     let ended = |bench: &Bench, of| {
         let done = bench.bake.steps.iter().find(|done| done.step == own(of));
         done.map(|done| done.ended)

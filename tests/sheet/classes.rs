@@ -1,7 +1,7 @@
 //! Tins, pantry and class as records: what was kept comes back, and what is spoilt is answered.
 
-use softcrumb::engine::class::ClassWishes;
-use softcrumb::engine::larder::Allergen;
+use softcrumb::engine::class::ClassSettings;
+use softcrumb::engine::ingredients::Allergen;
 use softcrumb::engine::quantity::{Mass, Money};
 use softcrumb::sheet::record::{
     RecordError, RecordFault, read_class, read_pantry, read_sheet, read_tins, write_class,
@@ -48,7 +48,7 @@ fn the_frozen_samples_open_and_are_written_again_as_they_were() {
 #[test]
 fn what_is_not_there_is_as_usual() {
     let class = read_class(r#"{"softcrumb":"class","version":1}"#);
-    assert_eq!(class, Ok(ClassWishes::default()));
+    assert_eq!(class, Ok(ClassSettings::default()));
     let pantry = read_pantry(r#"{"softcrumb":"pantry","version":1,"items":[]}"#);
     assert_eq!(pantry, Ok(Pantry::default()));
     let tins = read_tins(r#"{"softcrumb":"tins","version":1,"tins":[]}"#);
@@ -145,7 +145,7 @@ fn one_kind_of_record_is_not_taken_for_another() {
 fn the_pantry_knows_the_foods_of_a_formula() {
     let (_, sheet) = examples().remove(0);
     let formula = &sheet.formula;
-    let flour = &formula.streams[0].lines[0].food;
+    let flour = &formula.parts[0].lines[0].food;
     let mut pantry = Pantry::default();
     let item = pantry.item_mut(flour).unwrap();
     item.holds = Mass::from_grams(1500.0).ok();

@@ -1,13 +1,13 @@
-//! Records of the day: wishes, log and bench come back as they were, and damage is answered.
+//! Records of the day: settings, log and bench come back as they were, and damage is answered.
 
 use softcrumb::engine::formula::LineAt;
-use softcrumb::engine::learn::{Noted, Took, Weighed};
-use softcrumb::engine::plan::{Edit, Loads, StepAt, Work};
+use softcrumb::engine::learn::{MeasuredDuration, Observation, Weighed};
+use softcrumb::engine::plan::{Edit, Loads, StepAt, StepKind};
 use softcrumb::engine::quantity::{Mass, Minutes, Share, Temperature};
-use softcrumb::engine::rise::Vigour;
+use softcrumb::engine::rise::YeastActivity;
 use softcrumb::sheet::civil::Clock;
 use softcrumb::sheet::day::{
-    Bake, Bench, DayWishes, Log, Measured, Promised, Resets, Sleep, Target,
+    Bake, Bench, DaySettings, Log, Measured, PlanSnapshot, Resets, Sleep, Target,
 };
 use softcrumb::sheet::record::{read_bench, read_day, read_log, write_bench, write_day, write_log};
 use softcrumb::sheet::{Id, Moment};
@@ -24,13 +24,13 @@ fn grams(g: f64) -> Mass {
     Mass::from_grams(g).unwrap()
 }
 
-pub(crate) const fn step(work: Work, of: u16) -> StepAt {
+pub(crate) const fn step(work: StepKind, of: u16) -> StepAt {
     StepAt { work, of }
 }
 
 /// Everything filled in.
-pub(crate) fn wishes() -> DayWishes {
-    let mut wishes = DayWishes {
+pub(crate) fn settings() -> DaySettings {
+    let mut settings = DaySettings {
         target: Target::Table(ms(1_774_800_000_000.0)),
         sleep: Some(Sleep {
             from: Clock::from_hour(22, 15).unwrap(),
@@ -39,31 +39,31 @@ pub(crate) fn wishes() -> DayWishes {
         one_pair_of_hands: false,
         loads: Loads::of(3.try_into().unwrap()),
         edits: vec![
-            Edit::Lasts {
-                step: step(Work::Rest, 0),
+            Edit::Duration {
+                step: step(StepKind::Rest, 0),
                 minutes: minutes(22.5),
             },
             Edit::LeftOut {
-                step: step(Work::Bake, 1),
+                step: step(StepKind::Bake, 1),
             },
             Edit::Sooner {
-                step: step(Work::ButterIn, 0),
+                step: step(StepKind::ButterIn, 0),
             },
             Edit::Added {
-                after: step(Work::Bulk, 0),
+                after: step(StepKind::Bulk, 0),
                 number: 4,
                 name: "Fold, \"gently\"".to_owned(),
                 minutes: minutes(5.0),
                 hands: minutes(4.0),
             },
         ],
-        ..DayWishes::default()
+        ..DaySettings::default()
     };
-    wishes.rises.proof_place = Temperature::from_celsius(29.5).ok();
-    wishes.rises.bulk_place = Temperature::from_celsius(27.0).ok();
-    let share = |part: f64| Share::from_fraction(part).unwrap();
-    wishes.rises.dough = Vigour::of(share(0.025), share(0.1), share(0.018)).ok();
-    wishes
+    settings.rises.proof_place = Temperature::from_celsius(29.5).ok();
+    settings.rises.bulk_place = Temperature::from_celsius(27.0).ok();
+    let share = |component: f64| Share::from_fraction(component).unwrap();
+    settings.rises.dough = YeastActivity::of(share(0.025), share(0.1), share(0.018)).ok();
+    settings
 }
 
 pub(crate) fn bake(number: u64) -> Bake {
@@ -77,7 +77,7 @@ pub(crate) fn bake(number: u64) -> Bake {
     bake.kitchen = "Lantern Lane".to_owned();
     bake.room = Temperature::from_celsius(19.5).ok();
     bake.note = "Rose slowly;\nnext time warmer.".to_owned();
-    bake.noted = Noted {
+    bake.noted = Observation {
         unmixed: Temperature::from_celsius(16.25).ok(),
         dough: Temperature::from_celsius(25.5).ok(),
         mixing: Some(minutes(9.5)),
@@ -89,19 +89,19 @@ pub(crate) fn bake(number: u64) -> Bake {
             before: grams(850.0),
             after: grams(762.0),
         }),
-        bulk: Some(Took {
+        bulk: Some(MeasuredDuration {
             expected: minutes(60.0),
             minutes: minutes(74.0),
         }),
         proof: None,
-        bake: Some(Took {
+        bake: Some(MeasuredDuration {
             expected: minutes(25.0),
             minutes: minutes(27.0),
         }),
     };
-    bake.begin(step(Work::Scald, 0), bake.began);
-    bake.end(step(Work::Scald, 0), ms(1_774_900_000_000.0));
-    bake.begin(step(Work::Bulk, 0), ms(1_774_900_100_000.0));
+    bake.begin(step(StepKind::Scald, 0), bake.began);
+    bake.end(step(StepKind::Scald, 0), ms(1_774_900_000_000.0));
+    bake.begin(step(StepKind::Bulk, 0), ms(1_774_900_100_000.0));
     bake
 }
 
@@ -115,25 +115,25 @@ pub(crate) fn log() -> Log {
 
 pub(crate) fn bench() -> Bench {
     let mut bench = Bench::new(bake(5));
-    bench.at = Some(step(Work::Bulk, 0));
-    bench.set_timer(step(Work::Bulk, 0), ms(1_774_900_200_500.0));
-    bench.set_timer(step(Work::Melt, 0), ms(1_774_900_300_000.0));
+    bench.at = Some(step(StepKind::Bulk, 0));
+    bench.set_timer(step(StepKind::Bulk, 0), ms(1_774_900_200_500.0));
+    bench.set_timer(step(StepKind::Melt, 0), ms(1_774_900_300_000.0));
     bench.hear(ms(1_774_900_200_600.0));
-    let line = |line| LineAt { stream: 2, line };
+    let line = |line| LineAt { part: 2, line };
     bench.weigh(line(0), None);
     bench.weigh(line(1), Some(grams(118.0)));
-    bench.promised = vec![Promised {
-        step: step(Work::Bulk, 0),
+    bench.promised = vec![PlanSnapshot {
+        step: step(StepKind::Bulk, 0),
         begins: ms(1_774_900_000_000.0),
         lasts: minutes(61.5),
     }];
     bench.measure(Measured {
-        step: step(Work::ChillPaste, 0),
-        stream: 0,
+        step: step(StepKind::ChillPaste, 0),
+        part: 0,
         at: Temperature::from_celsius(8.5).unwrap(),
         when: ms(1_774_890_000_000.0),
     });
-    bench.let_last(step(Work::Proof, 0), minutes(75.0));
+    bench.let_last(step(StepKind::Proof, 0), minutes(75.0));
     bench.bulk_place = Temperature::from_celsius(29.0).ok();
     bench.proof_place = Temperature::from_celsius(31.0).ok();
     bench
@@ -141,20 +141,20 @@ pub(crate) fn bench() -> Bench {
 
 #[test]
 fn everything_comes_back() {
-    assert_eq!(read_day(&write_day(&wishes())), Ok(wishes()));
-    let sleepless = DayWishes {
+    assert_eq!(read_day(&write_day(&settings())), Ok(settings()));
+    let sleepless = DaySettings {
         sleep: None,
         target: Target::From(ms(1.0)),
-        ..DayWishes::default()
+        ..DaySettings::default()
     };
     assert_eq!(read_day(&write_day(&sleepless)), Ok(sleepless));
-    let mut for_a_class = DayWishes::default();
+    let mut for_a_class = DaySettings::default();
     for_a_class.loads.between = minutes(12.5);
     for_a_class.loads.staggered = true;
     assert_eq!(read_day(&write_day(&for_a_class)), Ok(for_a_class));
     assert_eq!(
-        read_day(&write_day(&DayWishes::default())),
-        Ok(DayWishes::default())
+        read_day(&write_day(&DaySettings::default())),
+        Ok(DaySettings::default())
     );
     assert_eq!(read_log(&write_log(&log())), Ok(log()));
     assert_eq!(read_log(&write_log(&Log::default())), Ok(Log::default()));
@@ -164,7 +164,7 @@ fn everything_comes_back() {
 #[test]
 fn what_is_left_out_is_as_usual() {
     let least = r#"{"softcrumb":"day","version":1}"#;
-    assert_eq!(read_day(least), Ok(DayWishes::default()));
+    assert_eq!(read_day(least), Ok(DaySettings::default()));
     let least = r#"{"softcrumb":"log","version":1,"bakes":[{"id":"a","began_ms":0}]}"#;
     assert_eq!(read_log(least).unwrap().bakes().len(), 1);
 }

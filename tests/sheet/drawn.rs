@@ -2,9 +2,9 @@
 
 use std::num::NonZeroU16;
 
-use softcrumb::engine::batch::{Losses, Wanted};
-use softcrumb::engine::formula::{Bread, Formula, Line, LineAt, Stream, StreamKind};
-use softcrumb::engine::larder::{Allergen, Food, Label, Listed, OwnFood, Role};
+use softcrumb::engine::batch::{BatchTarget, Losses};
+use softcrumb::engine::formula::{Bread, Formula, Line, LineAt, Part, PartKind};
+use softcrumb::engine::ingredients::{Allergen, Food, Label, Listed, OwnFood, Role};
 use softcrumb::engine::quantity::{Factor, Mass, Share, Temperature};
 use softcrumb::sheet::{Batch, Sheet};
 
@@ -121,9 +121,9 @@ impl Draw {
         }
     }
 
-    fn stream(&mut self, own: &[OwnFood]) -> Stream {
-        Stream {
-            kind: self.one_of(&StreamKind::ALL),
+    fn part(&mut self, own: &[OwnFood]) -> Part {
+        Part {
+            kind: self.one_of(&PartKind::ALL),
             name: self.text(60),
             lines: (0..self.below(9)).map(|_| self.line(own)).collect(),
             steam: if self.below(4) == 0 {
@@ -147,23 +147,23 @@ impl Draw {
         NonZeroU16::new(u16::try_from(1 + self.below(65_535)).unwrap()).unwrap()
     }
 
-    fn wanted(&mut self) -> Wanted {
+    fn wanted(&mut self) -> BatchTarget {
         match self.below(6) {
-            0 => Wanted::Times(Factor::from_number(1e-6 + self.fraction() * 10.0).unwrap()),
-            1 => Wanted::Dough(self.mass()),
-            2 => Wanted::Pieces {
+            0 => BatchTarget::Times(Factor::from_number(1e-6 + self.fraction() * 10.0).unwrap()),
+            1 => BatchTarget::Dough(self.mass()),
+            2 => BatchTarget::Pieces {
                 count: self.count(),
                 each: self.mass(),
             },
-            3 => Wanted::FlourOnHand(self.mass()),
-            4 => Wanted::OnHand {
+            3 => BatchTarget::FlourOnHand(self.mass()),
+            4 => BatchTarget::OnHand {
                 at: LineAt {
-                    stream: usize::try_from(self.below(12)).unwrap(),
+                    part: usize::try_from(self.below(12)).unwrap(),
                     line: usize::try_from(self.below(200)).unwrap(),
                 },
                 mass: self.mass(),
             },
-            _ => Wanted::Class {
+            _ => BatchTarget::Class {
                 students: self.count(),
                 loaves: self.count(),
                 loaf: self.mass(),
@@ -173,7 +173,7 @@ impl Draw {
 
     pub(crate) fn sheet(&mut self) -> Sheet {
         let own: Vec<OwnFood> = (0..self.below(3)).map(|_| self.own_food()).collect();
-        let streams = (0..self.below(7)).map(|_| self.stream(&own)).collect();
+        let parts = (0..self.below(7)).map(|_| self.part(&own)).collect();
         let losses = Losses {
             residue: self.mass(),
             residue_share: self.share(),
@@ -185,7 +185,7 @@ impl Draw {
         Sheet {
             name: self.text(80),
             bread: self.one_of(&Bread::ALL),
-            formula: Formula { streams },
+            formula: Formula { parts },
             batch: Batch {
                 wanted: self.wanted(),
                 losses,

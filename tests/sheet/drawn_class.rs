@@ -1,7 +1,7 @@
 //! Tins, pantries and classes drawn at random.
 
-use softcrumb::engine::class::{ClassWishes, OvenWishes};
-use softcrumb::engine::larder::{Allergen, Listed};
+use softcrumb::engine::class::{ClassSettings, OvenSettings};
+use softcrumb::engine::ingredients::{Allergen, Listed};
 use softcrumb::engine::quantity::{Factor, Length, Minutes, Money, SpecificVolume};
 use softcrumb::engine::tin::{Across, Tin, TinShape, Tins};
 use softcrumb::sheet::{FoodKey, Pantry, PantryItem, SavedTin, TinUse};
@@ -109,15 +109,15 @@ impl Draw {
         }
     }
 
-    pub(crate) fn class(&mut self) -> ClassWishes {
+    pub(crate) fn class(&mut self) -> ClassSettings {
         let minutes = |draw: &mut Self| Minutes::from_minutes(draw.below(8000) as f64 / 2.0);
-        ClassWishes {
+        ClassSettings {
             students: self.count(),
             at_bench: self.count(),
             loaves: self.count(),
             loaf: self.mass(),
             shown: u16::try_from(self.below(65_536)).unwrap(),
-            oven: OvenWishes {
+            oven: OvenSettings {
                 places: self.count(),
                 bake: minutes(self).unwrap(),
                 between: minutes(self).unwrap(),

@@ -2,8 +2,8 @@
 
 use softcrumb::engine::heat::{HeatFrom, Material, Phase, RuleSet, Shape};
 use softcrumb::engine::kitchen::{
-    BakeWishes, BoilsBy, Bowl, CoolingWishes, HeatWishes, Kitchen, KnownBake, MeltWishes, Mixer,
-    Oven, PasteWishes, Scales,
+    BakeSettings, BoilsBy, Bowl, CoolingSettings, HeatSettings, Kitchen, KnownBake, MeltSettings,
+    Mixer, Oven, PasteSettings, Scales,
 };
 use softcrumb::engine::quantity::{
     Altitude, Division, Length, Minutes, Pressure, Temperature, TemperatureChange, WarmingRate,
@@ -32,28 +32,28 @@ impl Draw {
         Length::from_metres(1e-4 + self.fraction() * 9.9).unwrap()
     }
 
-    pub(crate) fn heat(&mut self) -> HeatWishes {
+    pub(crate) fn heat(&mut self) -> HeatSettings {
         if self.below(3) == 0 {
-            return HeatWishes::default();
+            return HeatSettings::default();
         }
         let phases = (0..self.below(9)).map(|_| self.phase()).collect();
-        HeatWishes {
+        HeatSettings {
             dough: self.temperature(),
             mixing: self.maybe(Self::minutes),
             standing: self.minutes(),
             mixing_bowl: self.maybe(Self::temperature),
-            paste: PasteWishes {
+            paste: PasteSettings {
                 bowl: self.maybe(Self::temperature),
                 drop: TemperatureChange::from_kelvin(self.fraction() * 20.0).unwrap(),
             },
-            cooling: CoolingWishes {
+            cooling: CoolingSettings {
                 thick: self.length(),
                 shape: self.one_of(&Shape::ALL),
                 lid: self.yes(),
                 bench: self.minutes(),
                 ice: self.minutes(),
             },
-            bake: BakeWishes {
+            bake: BakeSettings {
                 phases,
                 known: KnownBake {
                     minutes: self.minutes(),
@@ -61,7 +61,7 @@ impl Draw {
                     piece: self.mass(),
                 },
             },
-            melt: MeltWishes {
+            melt: MeltSettings {
                 chocolate: self.maybe(Self::temperature),
                 liquid: self.maybe(Self::temperature),
                 bowl: self.maybe(Self::temperature),

@@ -1,7 +1,7 @@
 //! The four examples: a soft tin loaf as the trade knows it, and three to compare with.
 
-use softcrumb::engine::formula::{Caution, Form, StreamKind, WaterLedger, cautions};
-use softcrumb::engine::larder::Role;
+use softcrumb::engine::formula::{Caution, Form, PartKind, WaterLedger, cautions};
+use softcrumb::engine::ingredients::Role;
 use softcrumb::sheet::{Sheet, examples, link};
 
 fn main_example() -> Sheet {
@@ -9,10 +9,7 @@ fn main_example() -> Sheet {
 }
 
 fn of_flour(sheet: &Sheet, wanted: impl Fn(&softcrumb::engine::formula::Line) -> bool) -> f64 {
-    let lines = sheet
-        .formula
-        .dough_streams()
-        .flat_map(|stream| &stream.lines);
+    let lines = sheet.formula.dough_parts().flat_map(|part| &part.lines);
     let grams: f64 = lines
         .filter(|line| wanted(line))
         .map(|line| line.mass.grams())
@@ -25,7 +22,7 @@ fn all_four_are_set_out_with_every_line() {
     let lines = |sheet: &Sheet| {
         sheet
             .formula
-            .streams
+            .parts
             .iter()
             .map(|s| s.lines.len())
             .sum::<usize>()
@@ -52,12 +49,12 @@ fn the_first_is_a_plausible_soft_tin_loaf() {
     within("yeast", role(Role::Yeast), 0.5, 1.0);
     let flour = sheet.formula.flour().grams();
     for (kind, low, high) in [
-        (StreamKind::Paste, 14.0, 17.0),
-        (StreamKind::Preferment, 28.0, 32.0),
+        (PartKind::Paste, 14.0, 17.0),
+        (PartKind::Preferment, 28.0, 32.0),
     ] {
         let own: f64 = sheet
             .formula
-            .streams
+            .parts
             .iter()
             .filter(|s| s.kind == kind)
             .map(|s| s.flour().grams())
@@ -74,16 +71,16 @@ fn every_scald_has_water_enough_for_its_starch() {
     for (_, sheet) in examples() {
         for paste in sheet
             .formula
-            .streams
+            .parts
             .iter()
-            .filter(|s| s.kind == StreamKind::Paste)
+            .filter(|s| s.kind == PartKind::Paste)
         {
-            let sum = |of: fn(&softcrumb::engine::larder::Composition) -> f64| -> f64 {
-                let parts = paste
+            let sum = |of: fn(&softcrumb::engine::ingredients::Composition) -> f64| -> f64 {
+                let components = paste
                     .lines
                     .iter()
                     .map(|l| l.mass.grams() * of(&l.food.composition()));
-                parts.sum()
+                components.sum()
             };
             let (water, starch) = (sum(|c| c.water.fraction()), sum(|c| c.starch.fraction()));
             assert!(

@@ -8,7 +8,7 @@ fn every_place_and_every_link_reads_back() {
         let fragment = Fragment::Place(place);
         assert_eq!(Fragment::read(&fragment.write()), fragment);
     }
-    let loaf = Fragment::Loaf(link::write(&examples()[0].1).unwrap());
+    let loaf = Fragment::SharedFormula(link::write(&examples()[0].1).unwrap());
     assert!(loaf.write().starts_with("#loaf="));
     assert_eq!(Fragment::read(&loaf.write()), loaf);
     assert_eq!(Fragment::read(loaf.write().trim_start_matches('#')), loaf);
@@ -31,5 +31,8 @@ fn anything_else_is_unknown_or_empty() {
     ] {
         assert_eq!(Fragment::read(text), Fragment::Unknown, "{text}");
     }
-    assert_eq!(Fragment::read("#loaf="), Fragment::Loaf(String::new()));
+    assert_eq!(
+        Fragment::read("#loaf="),
+        Fragment::SharedFormula(String::new())
+    );
 }

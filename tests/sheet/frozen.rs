@@ -64,8 +64,8 @@ fn the_examples_open_from_record_and_link() {
         write_sheet,
     );
     links_agree(include_str!("samples/v1.examples.links.txt"), &sheets);
-    let streams: Vec<usize> = sheets.iter().map(|s| s.formula.streams.len()).collect();
-    assert_eq!(streams, [5, 1, 3, 3]);
+    let parts: Vec<usize> = sheets.iter().map(|s| s.formula.parts.len()).collect();
+    assert_eq!(parts, [5, 1, 3, 3]);
 }
 
 #[test]

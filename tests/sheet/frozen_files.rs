@@ -1,13 +1,13 @@
 //! Frozen samples of files, and of what is kept on a first visit.
 
-use softcrumb::engine::class::ClassWishes;
-use softcrumb::sheet::day::{DayWishes, Log};
+use softcrumb::engine::class::ClassSettings;
+use softcrumb::sheet::day::{DaySettings, Log};
 use softcrumb::sheet::record::{
     Opened, read_class, read_day, read_file, read_kitchen, read_kitchens, read_log, read_pantry,
     read_settings, read_shelf, read_tins, write_class, write_day, write_file, write_kitchen,
     write_kitchens, write_log, write_pantry, write_settings, write_shelf, write_tins,
 };
-use softcrumb::sheet::{Beside, Id, Kitchen, Kitchens, Pantry, Settings, Shelf};
+use softcrumb::sheet::{Id, Kitchen, Kitchens, Pantry, Settings, Shelf, Workspace};
 
 use crate::days::ms;
 use crate::frozen::opens;
@@ -27,9 +27,9 @@ fn records_of_a_first_visit_open_as_usual() {
     assert_eq!(opens(line(2), read_tins, write), []);
     let usual = Pantry::default();
     assert_eq!(opens(line(3), read_pantry, write_pantry), usual);
-    let usual = ClassWishes::default();
+    let usual = ClassSettings::default();
     assert_eq!(opens(line(4), read_class, write_class), usual);
-    let usual = DayWishes::default();
+    let usual = DaySettings::default();
     assert_eq!(opens(line(5), read_day, write_day), usual);
     assert_eq!(opens(line(6), read_log, write_log), Log::default());
     let write = |settings: &Settings| write_settings(*settings);
@@ -60,7 +60,7 @@ fn a_file_of_everything_opens_whole() {
         (Some(ms(1_774_712_345_679.0)), Some(ms(1_774_812_345_680.0)))
     );
     assert_eq!(one.sheet, full::sheet());
-    let beside: &Beside = &opened.beside;
+    let beside: &Workspace = &opened.beside;
     let three = vec![full::high(), full::stormy(), Kitchen::default()];
     assert_eq!(beside.kitchens, Some(Kitchens::of(three, 1)));
     let days = [

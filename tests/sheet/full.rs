@@ -1,13 +1,13 @@
 //! Sheets, kitchens and days with every field set, spelt out: what the frozen samples were read as.
 
-use softcrumb::engine::batch::{Losses, Wanted};
-use softcrumb::engine::formula::{Bread, Formula, Line, LineAt, Stream, StreamKind};
+use softcrumb::engine::batch::{BatchTarget, Losses};
+use softcrumb::engine::formula::{Bread, Formula, Line, LineAt, Part, PartKind};
 use softcrumb::engine::heat::{HeatFrom, Material, Phase, RuleSet, Shape};
+use softcrumb::engine::ingredients::{Allergen, Food, Label, Listed, OwnFood, Role};
 use softcrumb::engine::kitchen::{
-    BakeWishes, BoilsBy, Bowl, CoolingWishes, HeatWishes, Kitchen, KnownBake, MeltWishes, Mixer,
-    Oven, PasteWishes, Scales,
+    BakeSettings, BoilsBy, Bowl, CoolingSettings, HeatSettings, Kitchen, KnownBake, MeltSettings,
+    Mixer, Oven, PasteSettings, Scales,
 };
-use softcrumb::engine::larder::{Allergen, Food, Label, Listed, OwnFood, Role};
 use softcrumb::engine::quantity::{
     Altitude, Factor, Length, Mass, Pressure, Share, SpecificVolume, Temperature,
     TemperatureChange, WarmingRate,
@@ -69,8 +69,8 @@ fn listed(number: u16, mass: f64) -> Line {
     line(Food::Listed(Listed::numbered(number).unwrap()), mass)
 }
 
-fn stream(kind: StreamKind, name: &str, lines: Vec<Line>) -> Stream {
-    Stream {
+fn part(kind: PartKind, name: &str, lines: Vec<Line>) -> Part {
+    Part {
         kind,
         name: name.to_owned(),
         lines,
@@ -81,43 +81,43 @@ fn stream(kind: StreamKind, name: &str, lines: Vec<Line>) -> Stream {
 
 /// A formula with every field that there is.
 pub(crate) fn sheet() -> Sheet {
-    let mut paste = stream(
-        StreamKind::Paste,
+    let mut paste = part(
+        PartKind::Paste,
         "Paste",
         vec![listed(1, 47.5), listed(200, 212.0)],
     );
     paste.steam = grams(6.25);
     paste.lines[1].poured = Some(grams(210.0));
     paste.lines[1].temperature = Some(celsius(99.5));
-    let mut last = stream(
-        StreamKind::Final,
+    let mut last = part(
+        PartKind::Final,
         "Dough of the evening",
         vec![listed(1, 405.0), listed(22, 7.0), listed(902, 4.0 / 3.0)],
     );
     last.temperature = Some(celsius(-3.5));
     last.lines[1].counts_as_flour = Some(true);
     last.lines[0].counts_as_flour = Some(false);
-    let before = stream(
-        StreamKind::Preferment,
+    let before = part(
+        PartKind::Preferment,
         "",
         vec![listed(1, 130.0), listed(200, 80.25)],
     );
-    let filling = stream(
-        StreamKind::Filling,
+    let filling = part(
+        PartKind::Filling,
         "F",
         vec![line(Food::Own(own_food()), 88.0)],
     );
-    let topping = stream(
-        StreamKind::Topping,
+    let topping = part(
+        PartKind::Topping,
         "T",
         vec![line(Food::Own(own_food()), 1e-9)],
     );
-    let wash = stream(StreamKind::Wash, "卵", vec![listed(601, 18.5)]);
+    let wash = part(PartKind::Wash, "卵", vec![listed(601, 18.5)]);
     Sheet {
         name: "Everything on a board".to_owned(),
         bread: Bread::RichEgg,
         formula: Formula {
-            streams: vec![paste, before, last, filling, topping, wash],
+            parts: vec![paste, before, last, filling, topping, wash],
         },
         batch: batch(),
         heat: heat(),
@@ -133,8 +133,8 @@ fn batch() -> Batch {
         deep: metres(0.085),
     });
     Batch {
-        wanted: Wanted::OnHand {
-            at: LineAt { stream: 2, line: 1 },
+        wanted: BatchTarget::OnHand {
+            at: LineAt { part: 2, line: 1 },
             mass: grams(11.5),
         },
         losses: Losses {
@@ -158,30 +158,30 @@ fn batch() -> Batch {
     }
 }
 
-fn heat() -> HeatWishes {
+fn heat() -> HeatSettings {
     let phase = |m: f64, at: f64, from, fan| Phase {
         minutes: minutes(m),
         temperature: celsius(at),
         from,
         fan,
     };
-    HeatWishes {
+    HeatSettings {
         dough: celsius(25.5),
         mixing: Some(minutes(10.5)),
         standing: minutes(35.0),
         mixing_bowl: Some(celsius(18.5)),
-        paste: PasteWishes {
+        paste: PasteSettings {
             bowl: Some(celsius(60.0)),
             drop: TemperatureChange::from_kelvin(3.25).unwrap(),
         },
-        cooling: CoolingWishes {
+        cooling: CoolingSettings {
             thick: metres(0.045),
             shape: Shape::Cylinder,
             lid: false,
             bench: minutes(25.0),
             ice: minutes(12.5),
         },
-        bake: BakeWishes {
+        bake: BakeSettings {
             phases: vec![
                 phase(12.0, 190.0, HeatFrom::Top, true),
                 phase(8.0, 170.0, HeatFrom::Bottom, false),
@@ -193,7 +193,7 @@ fn heat() -> HeatWishes {
                 piece: grams(95.0),
             },
         },
-        melt: MeltWishes {
+        melt: MeltSettings {
             chocolate: Some(celsius(19.5)),
             liquid: Some(celsius(88.0)),
             bowl: Some(celsius(41.0)),

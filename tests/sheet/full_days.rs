@@ -1,12 +1,12 @@
 //! A day and a log with every field set, spelt out: what the frozen samples were read as.
 
-use softcrumb::engine::learn::{Noted, Took, Weighed};
-use softcrumb::engine::plan::{Edit, Loads, Work};
+use softcrumb::engine::learn::{MeasuredDuration, Observation, Weighed};
+use softcrumb::engine::plan::{Edit, Loads, StepKind};
 use softcrumb::engine::quantity::{Factor, Mass, Share, Temperature};
-use softcrumb::engine::rise::{RiseWishes, Stated, Vigour};
+use softcrumb::engine::rise::{RiseSettings, Stated, YeastActivity};
 use softcrumb::sheet::Id;
 use softcrumb::sheet::civil::Clock;
-use softcrumb::sheet::day::{Bake, DayWishes, Fridge, Log, Resets, Sleep, Target};
+use softcrumb::sheet::day::{Bake, DaySettings, Fridge, Log, Resets, Sleep, Target};
 
 use crate::days::{minutes, ms, step};
 
@@ -19,24 +19,24 @@ fn celsius(c: f64) -> Temperature {
 }
 
 /// A plan with every field that there is, and a change of every kind of step.
-pub(crate) fn day() -> DayWishes {
-    let share = |part: f64| Share::from_fraction(part).unwrap();
-    let mut edits: Vec<Edit> = Work::ALL
+pub(crate) fn day() -> DaySettings {
+    let share = |component: f64| Share::from_fraction(component).unwrap();
+    let mut edits: Vec<Edit> = StepKind::ALL
         .into_iter()
         .zip(1_u16..)
-        .map(|(work, number)| Edit::Lasts {
+        .map(|(work, number)| Edit::Duration {
             step: step(work, number % 3),
             minutes: minutes(f64::from(number) + 0.5),
         })
         .collect();
     edits.push(Edit::LeftOut {
-        step: step(Work::Brush, 0),
+        step: step(StepKind::Brush, 0),
     });
     edits.push(Edit::Sooner {
-        step: step(Work::Drizzle, 1),
+        step: step(StepKind::Drizzle, 1),
     });
     edits.push(Edit::Added {
-        after: step(Work::Proof, 2),
+        after: step(StepKind::Proof, 2),
         number: 65_535,
         name: "Score".to_owned(),
         minutes: minutes(3.0),
@@ -45,8 +45,8 @@ pub(crate) fn day() -> DayWishes {
     let mut loads = Loads::of(4.try_into().unwrap());
     loads.between = minutes(11.5);
     loads.staggered = true;
-    DayWishes {
-        rises: RiseWishes {
+    DaySettings {
+        rises: RiseSettings {
             bulk: Stated {
                 time: minutes(75.0),
                 at: celsius(25.5),
@@ -56,7 +56,7 @@ pub(crate) fn day() -> DayWishes {
                 time: minutes(55.0),
                 at: celsius(29.5),
             },
-            dough: Vigour::of(share(0.0275), share(0.125), share(0.0185)).ok(),
+            dough: YeastActivity::of(share(0.0275), share(0.125), share(0.0185)).ok(),
             bulk_place: Some(celsius(26.5)),
             proof_place: Some(celsius(31.5)),
             bench: minutes(45.0),
@@ -79,10 +79,10 @@ pub(crate) fn day() -> DayWishes {
 }
 
 /// A plan without sleep, and without a time that was chosen.
-pub(crate) fn sleepless() -> DayWishes {
-    DayWishes {
+pub(crate) fn sleepless() -> DaySettings {
+    DaySettings {
         sleep: None,
-        ..DayWishes::default()
+        ..DaySettings::default()
     }
 }
 
@@ -95,7 +95,7 @@ pub(crate) fn bake() -> Bake {
         })
     };
     let took = |expected, took| {
-        Some(Took {
+        Some(MeasuredDuration {
             expected: minutes(expected),
             minutes: minutes(took),
         })
@@ -108,7 +108,7 @@ pub(crate) fn bake() -> Bake {
     bake.name = "Everything on a board".to_owned();
     bake.kitchen = "Under the roof".to_owned();
     bake.room = Some(celsius(22.75));
-    bake.noted = Noted {
+    bake.noted = Observation {
         unmixed: Some(celsius(17.5)),
         dough: Some(celsius(26.25)),
         mixing: Some(minutes(10.5)),
@@ -118,7 +118,7 @@ pub(crate) fn bake() -> Bake {
         proof: took(55.0, 49.0),
         bake: took(23.0, 24.5),
     };
-    for (work, number) in Work::ALL.into_iter().zip(0_u16..) {
+    for (work, number) in StepKind::ALL.into_iter().zip(0_u16..) {
         let began = 1_774_712_345_678.0 + f64::from(number) * 600_000.0;
         bake.begin(step(work, 0), ms(began));
         if number % 4 > 0 {

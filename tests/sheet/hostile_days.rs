@@ -1,17 +1,17 @@
 //! Records of the day that are damaged, doubled or out of range: each is answered, with the way.
 
-use softcrumb::engine::plan::{Edit, Work};
-use softcrumb::sheet::day::DayWishes;
+use softcrumb::engine::plan::{Edit, StepKind};
+use softcrumb::sheet::day::DaySettings;
 use softcrumb::sheet::record::{
     RecordError, RecordFault, read_bench, read_day, read_log, write_bench, write_day, write_log,
 };
 
-use crate::days::{bench, log, step, wishes};
+use crate::days::{bench, log, settings, step};
 
 #[test]
 fn every_cut_of_a_record_is_refused() {
     for text in [
-        write_day(&wishes()),
+        write_day(&settings()),
         write_log(&log()),
         write_bench(&bench()),
     ] {
@@ -36,7 +36,7 @@ fn refused<T: std::fmt::Debug>(read: Result<T, RecordError>, path: &str) -> Reco
 
 #[test]
 fn what_cannot_be_is_named_with_the_way_to_it() {
-    let day = |from: &str, to: &str| read_day(&write_day(&wishes()).replacen(from, to, 1));
+    let day = |from: &str, to: &str| read_day(&write_day(&settings()).replacen(from, to, 1));
     refused(
         day("\"from_min\":1335", "\"from_min\":1440"),
         "sleep.from_min",
@@ -97,19 +97,19 @@ fn what_cannot_be_of_log_and_bench_is_named_with_the_way_to_it() {
 
 #[test]
 fn what_is_newer_or_too_much_is_told() {
-    let day = |from: &str, to: &str| read_day(&write_day(&wishes()).replacen(from, to, 1));
+    let day = |from: &str, to: &str| read_day(&write_day(&settings()).replacen(from, to, 1));
     let newer = day("\"version\":1", "\"version\":2");
     assert_eq!(refused(newer, "version"), RecordFault::Newer { version: 2 });
-    assert!(read_log(&write_day(&wishes())).is_err());
+    assert!(read_log(&write_day(&settings())).is_err());
     let many = vec![
         Edit::LeftOut {
-            step: step(Work::Own, 1)
+            step: step(StepKind::Own, 1)
         };
         61
     ];
-    let many = DayWishes {
+    let many = DaySettings {
         edits: many,
-        ..wishes()
+        ..settings()
     };
     assert_eq!(
         refused(read_day(&write_day(&many)), "edits"),

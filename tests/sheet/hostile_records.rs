@@ -2,7 +2,7 @@
 
 use softcrumb::engine::quantity::Mass;
 use softcrumb::sheet::record::{
-    FILE_LIMIT, RECORD_LIMIT, RecordError, RecordFault, Wanted, read_file, read_kitchen,
+    Expected, FILE_LIMIT, RECORD_LIMIT, RecordError, RecordFault, read_file, read_kitchen,
     read_settings, read_sheet, read_shelf, write_kitchen, write_sheet,
 };
 use softcrumb::sheet::{Kitchen, examples};
@@ -48,7 +48,7 @@ fn what_is_no_number_is_none() {
         assert_eq!(
             error.fault,
             RecordFault::WrongType {
-                wanted: Wanted::Number
+                wanted: Expected::Number
             },
             "{wanted}"
         );
@@ -65,7 +65,7 @@ fn what_is_no_number_is_none() {
     // A number too small for anything is nought, and nought can be weighed.
     let text = main_record().replacen("\"mass_g\":8.6", "\"mass_g\":1e-999", 1);
     assert_eq!(
-        read_sheet(&text).unwrap().formula.streams[2].lines[6].mass,
+        read_sheet(&text).unwrap().formula.parts[2].lines[6].mass,
         Mass::ZERO
     );
 }
@@ -221,17 +221,17 @@ fn every_cut_of_a_record_is_refused() {
 }
 
 #[test]
-fn more_streams_lines_or_letters_than_there_may_be_are_refused() {
+fn more_parts_lines_or_letters_than_there_may_be_are_refused() {
     let mut sheet = examples().remove(0).1;
-    let stream = sheet.formula.streams[0].clone();
-    sheet.formula.streams = vec![stream.clone(); 13];
+    let part = sheet.formula.parts[0].clone();
+    sheet.formula.parts = vec![part.clone(); 13];
     let error = read_sheet(&write_sheet(&sheet)).unwrap_err();
     assert_eq!(error.fault, RecordFault::TooMany { most: 12 });
     is_at(&error, "formula.streams");
 
-    let line = stream.lines[0].clone();
-    sheet.formula.streams = vec![stream; 2];
-    sheet.formula.streams[1].lines = vec![line; 199];
+    let line = part.lines[0].clone();
+    sheet.formula.parts = vec![part; 2];
+    sheet.formula.parts[1].lines = vec![line; 199];
     let error = read_sheet(&write_sheet(&sheet)).unwrap_err();
     assert_eq!(error.fault, RecordFault::TooMany { most: 200 });
 

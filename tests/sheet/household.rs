@@ -1,6 +1,6 @@
 //! Cups and spoons against the published table of weights, row by row.
 
-use softcrumb::engine::larder::{Food, Ingredient, Listed, Source};
+use softcrumb::engine::ingredients::{Food, Ingredient, Listed, Source};
 use softcrumb::engine::quantity::Mass;
 use softcrumb::sheet::interchange::{
     Amount, MeasureUnit, Understood, Unread, in_measures, read_recipe,
@@ -134,20 +134,20 @@ fn measures_come_back_as_about_the_weight_they_told() {
         let food = Food::Listed(listed);
         for grams in [3.0, 11.0, 42.5, 130.0, 333.0, 1200.0] {
             let mass = Mass::from_grams(grams).unwrap();
-            let Some(parts) = in_measures(&food, mass) else {
+            let Some(components) = in_measures(&food, mass) else {
                 continue;
             };
-            let told = parts.iter().map(|(unit, quarters)| {
+            let told = components.iter().map(|(unit, quarters)| {
                 let word = word_for(*unit);
                 weigh(&listed, &format!("{} {word}", f64::from(*quarters) / 4.0))
             });
             let told = told.sum::<Result<f64, Unread>>();
-            let (Ok(off), Ok(told)) = (weigh(&listed, least_of(parts[0].0)), told) else {
+            let (Ok(off), Ok(told)) = (weigh(&listed, least_of(components[0].0)), told) else {
                 continue;
             };
             assert!(
                 (told - grams).abs() <= off * 1.000_001,
-                "{grams} g of {food:?}: {parts:?}"
+                "{grams} g of {food:?}: {components:?}"
             );
             seen += 1;
         }

@@ -35,8 +35,8 @@ fn a_sheet_too_large_for_a_link_is_refused_and_not_cut() {
         |_| char::from_u32(0x2_0000 + u32::try_from(draw.below(0xa6d0)).unwrap()).unwrap();
     sheet.note = (0..2_000).map(&mut letter).collect();
     sheet.name = (0..80).map(&mut letter).collect();
-    for stream in &mut sheet.formula.streams {
-        stream.name = (0..60).map(&mut letter).collect();
+    for part in &mut sheet.formula.parts {
+        part.name = (0..60).map(&mut letter).collect();
     }
     let error = link::write(&sheet).unwrap_err();
     assert!(

@@ -13,11 +13,10 @@
     reason = "tests stop where something is wrong"
 )]
 
-mod arrange;
 mod bench;
-mod beside;
 mod civil;
 mod classes;
+mod corrections;
 mod days;
 mod drawn;
 mod drawn_class;
@@ -37,14 +36,15 @@ mod household;
 mod kitchens;
 mod links;
 mod log_files;
-mod made_up;
 mod observed;
 mod plain;
 mod recipes;
 mod records;
+mod reorder;
 mod samples;
 mod shelf;
 mod square_codes;
 mod tables;
+mod trial_changes;
 mod trials;
-mod tried;
+mod workspace;

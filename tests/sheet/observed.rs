@@ -2,11 +2,11 @@
 
 use softcrumb::engine::formula::LineAt;
 use softcrumb::engine::learn::Learnt;
-use softcrumb::engine::plan::{Edit, Work, weighed_at};
+use softcrumb::engine::plan::{Edit, StepKind, weighed_at};
 use softcrumb::engine::quantity::{Mass, Temperature};
 use softcrumb::sheet::civil::Zone;
 use softcrumb::sheet::day::{
-    Bake, Bench, DayAsked, DayWishes, Planned, as_weighed, note_bread, note_dough, note_times,
+    Bake, Bench, DayAsked, DaySettings, Planned, as_weighed, note_bread, note_dough, note_times,
     planned, unmixed,
 };
 use softcrumb::sheet::{Id, Kitchen, Sheet, examples};
@@ -30,7 +30,7 @@ fn plan(sheet: &Sheet, bake: Option<&Bake>, room: f64) -> Planned {
     planned(&DayAsked {
         sheet,
         kitchen: &kitchen,
-        wishes: &DayWishes::default(),
+        settings: &DaySettings::default(),
         learnt: &Learnt::default(),
         weighed: None,
         zone: &Zone::default(),
@@ -73,18 +73,18 @@ fn losses_are_noted_from_bowl_to_bread() {
 fn times_are_noted_once_a_work_is_over_from_its_first_step_to_its_last() {
     let sheet = first();
     let planned = plan(&sheet, None, 26.0);
-    let wishes = DayWishes::default();
+    let settings = DaySettings::default();
     let mut bake = bake();
     let at = |min: f64| ms(1_774_634_400_000.0 + min * 60_000.0);
-    bake.begin(step(Work::Bulk, 0), at(0.0));
-    note_times(&mut bake, &planned, &wishes, minutes(25.0));
+    bake.begin(step(StepKind::Bulk, 0), at(0.0));
+    note_times(&mut bake, &planned, &settings, minutes(25.0));
     assert_eq!(bake.noted.bulk, None, "it is under way");
-    bake.end(step(Work::Bulk, 0), at(70.0));
+    bake.end(step(StepKind::Bulk, 0), at(70.0));
     for (phase, from, until) in [(0, 100.0, 112.0), (1, 112.0, 127.0)] {
-        bake.begin(step(Work::Bake, phase), at(from));
-        bake.end(step(Work::Bake, phase), at(until));
+        bake.begin(step(StepKind::Bake, phase), at(from));
+        bake.end(step(StepKind::Bake, phase), at(until));
     }
-    note_times(&mut bake, &planned, &wishes, minutes(25.0));
+    note_times(&mut bake, &planned, &settings, minutes(25.0));
     let bulk = bake.noted.bulk.unwrap();
     assert_eq!(bulk.minutes, minutes(70.0));
     let due = planned.rising.bulk.as_ref().unwrap().due;
@@ -107,17 +107,11 @@ fn a_dough_that_came_out_cold_is_planned_with_as_it_is() {
 fn what_really_went_in_stands_in_for_what_was_asked() {
     let sheet = first();
     let mut bench = Bench::new(bake());
-    let water = LineAt { stream: 0, line: 2 };
+    let water = LineAt { part: 0, line: 2 };
     bench.weigh(water, Some(grams(104.0)));
     let made = as_weighed(&sheet.formula, &bench);
     assert_eq!(made.line(water).unwrap().poured, Some(grams(104.0)));
-    bench.weigh(
-        LineAt {
-            stream: 99,
-            line: 0,
-        },
-        Some(grams(1.0)),
-    );
+    bench.weigh(LineAt { part: 99, line: 0 }, Some(grams(1.0)));
     assert_eq!(as_weighed(&sheet.formula, &bench), made);
 }
 
@@ -131,9 +125,9 @@ fn every_line_is_weighed_once() {
             .flat_map(|step| weighed_at(step.at, &planned.plan, &sheet.formula))
             .collect();
         all.sort_unstable();
-        let lines = sheet.formula.streams.iter().enumerate();
+        let lines = sheet.formula.parts.iter().enumerate();
         let asked: Vec<LineAt> = lines
-            .flat_map(|(stream, own)| (0..own.lines.len()).map(move |line| LineAt { stream, line }))
+            .flat_map(|(part, own)| (0..own.lines.len()).map(move |line| LineAt { part, line }))
             .collect();
         assert_eq!(all, asked, "{}", sheet.name);
     }
@@ -141,17 +135,17 @@ fn every_line_is_weighed_once() {
 
 #[test]
 fn a_changed_length_replaces_the_one_before_and_own_steps_have_numbers() {
-    let mut wishes = DayWishes::default();
-    let rest = step(Work::Rest, 0);
-    let lasts = |m: f64| Edit::Lasts {
+    let mut settings = DaySettings::default();
+    let rest = step(StepKind::Rest, 0);
+    let lasts = |m: f64| Edit::Duration {
         step: rest,
         minutes: minutes(m),
     };
-    wishes.add(lasts(20.0));
-    wishes.add(lasts(25.0));
-    assert_eq!(wishes.edits, [lasts(25.0)]);
+    settings.add(lasts(20.0));
+    settings.add(lasts(25.0));
+    assert_eq!(settings.edits, [lasts(25.0)]);
     for number in 1..=3_u16 {
-        let own = wishes.own_step(rest, "Turn \u{202e}it");
+        let own = settings.own_step(rest, "Turn \u{202e}it");
         let Edit::Added {
             number: found,
             name,
@@ -161,12 +155,12 @@ fn a_changed_length_replaces_the_one_before_and_own_steps_have_numbers() {
             panic!("{own:?}")
         };
         assert_eq!((*found, name.as_str()), (number, "Turn it"));
-        wishes.add(own);
+        settings.add(own);
     }
     for _ in 0..100 {
-        wishes.add(wishes.own_step(rest, "x"));
+        settings.add(settings.own_step(rest, "x"));
     }
-    assert_eq!(wishes.edits.len(), Edit::MOST);
+    assert_eq!(settings.edits.len(), Edit::MOST);
 }
 
 #[test]

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use softcrumb::engine::larder::Food;
+use softcrumb::engine::ingredients::Food;
 use softcrumb::sheet::interchange::{
     Amount, ReadRecipe, RecipeError, Understood, Unread, read_recipe, write_recipe,
 };
@@ -29,7 +29,7 @@ fn cells(line: &str) -> Vec<String> {
     found
 }
 
-/// What became of a line, as the table has it: stream, food or reason, grams.
+/// What became of a line, as the table has it: part, food or reason, grams.
 fn told(read: &ReadRecipe, understood: &Understood) -> (String, String, Option<f64>) {
     match understood {
         Understood::Heading(heading) => (small(&heading.kind), "heading".into(), None),
@@ -41,7 +41,7 @@ fn told(read: &ReadRecipe, understood: &Understood) -> (String, String, Option<f
                 Food::Listed(listed) => listed.row().number.to_string(),
                 Food::Own(own) => format!("own:{}", small(&own.role)),
             };
-            let kind = read.sheet.formula.streams[at.stream].kind;
+            let kind = read.sheet.formula.parts[at.part].kind;
             (small(&kind), food, Some(found.mass.grams()))
         }
         Understood::Not(Unread::NoWeight { .. }) => (String::new(), "NoWeight".into(), None),
@@ -69,15 +69,15 @@ fn every_line_of_every_document_is_understood_as_the_table_says() {
         let read = open(name);
         assert_eq!(read.lines.len(), rows.len(), "{name}");
         for (line, row) in read.lines.iter().zip(rows) {
-            let (stream, food, grams) = told(&read, &line.understood);
+            let (part, food, grams) = told(&read, &line.understood);
             let wanted = row[4].parse::<f64>().ok();
             let near = match (grams, wanted) {
                 (Some(grams), Some(wanted)) => (grams - wanted).abs() <= 1e-5 * wanted,
                 (one, other) => one.is_none() && other.is_none(),
             };
-            if line.text != row[1] || stream != row[2] || food != row[3] || !near {
+            if line.text != row[1] || part != row[2] || food != row[3] || !near {
                 trouble.push(format!(
-                    "{name}: {row:?} but {:?} {stream} {food} {grams:?}",
+                    "{name}: {row:?} but {:?} {part} {food} {grams:?}",
                     line.text
                 ));
             }
@@ -132,7 +132,7 @@ fn the_yield_gives_the_pieces_where_it_is_a_number() {
     }
 }
 
-/// Every formula comes back with its streams, foods and weights.
+/// Every formula comes back with its parts, foods and weights.
 #[test]
 fn what_was_written_is_read_back() {
     for (_, sheet) in examples() {
@@ -144,8 +144,8 @@ fn what_was_written_is_read_back() {
         // What a piece holds is worked out here anew.
         assert_eq!(read.unused, ["nutrition"]);
         let mut without_steam = sheet.formula.clone();
-        for stream in &mut without_steam.streams {
-            stream.steam = softcrumb::engine::quantity::Mass::ZERO;
+        for part in &mut without_steam.parts {
+            part.steam = softcrumb::engine::quantity::Mass::ZERO;
         }
         assert_eq!(read.sheet.formula, without_steam);
     }
@@ -223,8 +223,8 @@ fn hostile_lines_are_answered() {
         let text =
             format!("{{\"@type\":\"Recipe\",\"recipeIngredient\":[\"100 g flour\",\"{quoted}\"]}}");
         let read = read_recipe(&text).unwrap_or_else(|error| panic!("{line}: {error}"));
-        for stream in &read.sheet.formula.streams {
-            for one in &stream.lines {
+        for part in &read.sheet.formula.parts {
+            for one in &part.lines {
                 assert!(
                     one.mass.grams().is_finite() && one.mass.grams() > 0.0,
                     "{line}"

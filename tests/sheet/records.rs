@@ -3,11 +3,11 @@
 use crate::drawn::Draw;
 use softcrumb::engine::quantity::Mass;
 use softcrumb::sheet::record::{
-    Filed, is_newer, read_file, read_kitchen, read_settings, read_sheet, write_file, write_kitchen,
-    write_settings, write_sheet,
+    FormulaInFile, is_newer, read_file, read_kitchen, read_settings, read_sheet, write_file,
+    write_kitchen, write_settings, write_sheet,
 };
 use softcrumb::sheet::{
-    Beside, Id, Kitchen, Kitchens, Language, Moment, Scales, Settings, Theme, Units, examples,
+    Id, Kitchen, Kitchens, Language, Moment, Scales, Settings, Theme, Units, Workspace, examples,
 };
 
 #[test]
@@ -37,9 +37,9 @@ fn every_weight_comes_back_to_the_last_bit() {
     let mut sheet = examples().remove(0).1;
     for _ in 0..20_000 {
         let mass = draw.mass();
-        sheet.formula.streams[0].lines[0].mass = mass;
+        sheet.formula.parts[0].lines[0].mass = mass;
         let back = read_sheet(&write_sheet(&sheet)).unwrap();
-        let back = back.formula.streams[0].lines[0].mass;
+        let back = back.formula.parts[0].lines[0].mass;
         assert_eq!(back.grams().to_bits(), mass.grams().to_bits());
     }
 }
@@ -93,17 +93,17 @@ fn kitchen_and_settings_come_back() {
 fn a_file_of_all_formulas_loses_nothing() {
     let mut draw = Draw(9);
     let moment = |ms| Moment::from_milliseconds(ms).unwrap();
-    let filed: Vec<Filed> = (0..200)
-        .map(|at| Filed {
+    let filed: Vec<FormulaInFile> = (0..200)
+        .map(|at| FormulaInFile {
             id: (at % 7 > 0).then(|| Id::from_random(draw.bits())),
             changed: (at % 5 > 0).then(|| moment(1.7e12 + f64::from(at))),
             binned: (at % 3 == 0).then(|| moment(1.8e12)),
             sheet: draw.sheet(),
         })
         .collect();
-    let beside = Beside {
+    let beside = Workspace {
         kitchens: Some(Kitchens::default()),
-        ..Beside::default()
+        ..Workspace::default()
     };
     let opened = read_file(&write_file(&filed, &beside)).unwrap();
     assert_eq!(opened.formulas, filed);
@@ -121,15 +121,15 @@ fn the_record_of_one_formula_is_a_file_too() {
 
 #[test]
 fn one_spoilt_formula_does_not_keep_the_others_shut() {
-    let one = |(id, sheet)| Filed {
+    let one = |(id, sheet)| FormulaInFile {
         id: Some(id),
         changed: None,
         binned: None,
         sheet,
     };
-    let filed: Vec<Filed> = examples().into_iter().map(one).collect();
+    let filed: Vec<FormulaInFile> = examples().into_iter().map(one).collect();
     let text =
-        write_file(&filed, &Beside::default()).replacen("\"mass_g\":430", "\"mass_g\":-430", 1);
+        write_file(&filed, &Workspace::default()).replacen("\"mass_g\":430", "\"mass_g\":-430", 1);
     let opened = read_file(&text).unwrap();
     assert_eq!(opened.formulas.len(), 3);
     assert_eq!(opened.refused.len(), 1);

@@ -2,9 +2,9 @@
 //! changed.
 
 use softcrumb::sheet::record::{
-    Filed, read_bench, read_day, read_file, read_kitchen, read_kitchens, read_log, read_log_file,
-    read_settings, read_sheet, read_shelf, read_trial, write_bench, write_day, write_kitchen,
-    write_kitchens, write_log, write_log_file, write_sheet, write_trial,
+    FormulaInFile, read_bench, read_day, read_file, read_kitchen, read_kitchens, read_log,
+    read_log_file, read_settings, read_sheet, read_shelf, read_trial, write_bench, write_day,
+    write_kitchen, write_kitchens, write_log, write_log_file, write_sheet, write_trial,
 };
 use softcrumb::sheet::{Kitchen, Settings, Trial, link};
 
@@ -22,18 +22,18 @@ const V1_LINKS: &str = include_str!("samples/v1.links.txt");
 fn version_1_formulas_open_with_every_figure() {
     let sheet = read_sheet(V1_FORMULA).unwrap();
     assert_eq!(sheet.name, "Frozen sample");
-    assert_eq!(sheet.formula.streams.len(), 6);
+    assert_eq!(sheet.formula.parts.len(), 6);
     let grams: f64 = sheet
         .formula
-        .streams
+        .parts
         .iter()
-        .map(|stream| stream.mass().grams())
+        .map(|part| part.mass().grams())
         .sum();
     assert!((grams - 1042.35).abs() < 1e-9, "{grams}");
     assert_eq!(sheet.batch.pieces.get(), 9);
     assert_eq!(sheet.heat.bake.phases.len(), 2);
     assert_eq!(sheet.heat.cooling.ice.minutes(), 15.0);
-    let at = sheet.formula.streams[1].temperature.unwrap();
+    let at = sheet.formula.parts[1].temperature.unwrap();
     assert_eq!(at.celsius(), 6.5);
     assert_eq!(sheet.note, "Two lines\nof words, with \"quotes\".");
     // The release that added nothing writes the very same text.
@@ -43,7 +43,7 @@ fn version_1_formulas_open_with_every_figure() {
 #[test]
 fn version_1_own_ingredients_open() {
     let sheet = read_sheet(V1_OWN).unwrap();
-    let food = &sheet.formula.streams[0].lines[0].food;
+    let food = &sheet.formula.parts[0].lines[0].food;
     assert_eq!(food.name(), "Mill No. 7 dark bar");
     assert_eq!(food.allergens().len(), 2);
     assert_eq!(write_sheet(&sheet), V1_OWN.trim_end());
@@ -70,7 +70,7 @@ fn version_1_files_open_whole() {
     let names: Vec<&str> = opened
         .formulas
         .iter()
-        .map(|f: &Filed| f.sheet.name.as_str())
+        .map(|f: &FormulaInFile| f.sheet.name.as_str())
         .collect();
     assert_eq!(names, ["Frozen sample", "Own bar"]);
     assert!(opened.beside.kitchens.is_some());

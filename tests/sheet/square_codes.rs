@@ -144,10 +144,12 @@ fn what_to_leave_out_is_told_with_what_it_saves() {
     sheet.note = note.chars().take(900).collect();
     let whole = link::write(&sheet).unwrap().len();
     let found = shorter(&sheet, 600);
-    assert_eq!(found[0].part, LinkPart::Note);
+    assert_eq!(found[0].component, LinkPart::Note);
     assert!(found[0].enough && found[0].saves > 1000, "{found:?}");
     for one in &found {
-        let left = link::write(&one.part.left_out_of(&sheet)).unwrap().len();
+        let left = link::write(&one.component.left_out_of(&sheet))
+            .unwrap()
+            .len();
         assert_eq!(left + one.saves, whole);
     }
     assert!(found.is_sorted_by_key(|one| std::cmp::Reverse(one.saves)));

@@ -1,7 +1,7 @@
 //! The table for spreadsheets: what RFC 4180 wants, and no name that reckons.
 
-use softcrumb::engine::formula::{Line, Stream, StreamKind};
-use softcrumb::engine::larder::{Food, Label, OwnFood, Role};
+use softcrumb::engine::formula::{Line, Part, PartKind};
+use softcrumb::engine::ingredients::{Food, Label, OwnFood, Role};
 use softcrumb::engine::quantity::Mass;
 use softcrumb::sheet::examples;
 use softcrumb::sheet::interchange::csv;
@@ -13,9 +13,9 @@ fn every_ingredient_is_a_line_with_its_weight_and_percentages() {
         let lines: Vec<&str> = text.split("\r\n").collect();
         let all: usize = sheet
             .formula
-            .streams
+            .parts
             .iter()
-            .map(|stream| stream.lines.len())
+            .map(|part| part.lines.len())
             .sum();
         // The head, every line, and nothing behind the last break.
         assert_eq!(lines.len(), all + 2);
@@ -31,8 +31,8 @@ fn a_name_that_would_reckon_or_break_the_table_is_held() {
         let food = OwnFood::new(name, Role::Inclusion, Label::default(), Vec::new()).unwrap();
         Line::new(Food::Own(food), Mass::from_grams(1.5).unwrap())
     };
-    sheet.formula.streams = vec![Stream {
-        kind: StreamKind::Final,
+    sheet.formula.parts = vec![Part {
+        kind: PartKind::Final,
         name: "Dough, \"best\"".to_owned(),
         lines: vec![
             own("=1+1"),

@@ -3,13 +3,13 @@
 use std::num::{NonZeroU16, NonZeroU32};
 
 use softcrumb::engine::batch::{
-    Losses, Scaled, SolutionCure, Wanted, Weighing, divide, round, scale,
+    BatchTarget, Losses, Scaled, SolutionCure, Weighing, divide, round, scale,
 };
-use softcrumb::engine::formula::{Formula, Line, LineAt, Stream, StreamKind};
-use softcrumb::engine::larder::{Food, Listed};
+use softcrumb::engine::formula::{Formula, Line, LineAt, Part, PartKind};
+use softcrumb::engine::ingredients::{Food, Listed};
 use softcrumb::engine::quantity::{Division, Factor, Mass, Share};
 
-use crate::pencil::adds_up;
+use crate::rule_evaluator::adds_up;
 
 fn grams(grams: f64) -> Mass {
     Mass::from_grams(grams).unwrap()
@@ -23,11 +23,11 @@ fn count(count: u16) -> NonZeroU16 {
     NonZeroU16::new(count).unwrap()
 }
 
-fn stream(kind: StreamKind, steam: f64, lines: &[(u16, f64)]) -> Stream {
+fn part(kind: PartKind, steam: f64, lines: &[(u16, f64)]) -> Part {
     let line = |&(number, mass): &(u16, f64)| {
         Line::new(Food::Listed(Listed::numbered(number).unwrap()), grams(mass))
     };
-    Stream {
+    Part {
         kind,
         name: String::new(),
         lines: lines.iter().map(line).collect(),
@@ -39,15 +39,15 @@ fn stream(kind: StreamKind, steam: f64, lines: &[(u16, f64)]) -> Stream {
 /// Flour 1, water 200, milk 300, butter 500, sugar 700, salt 800, dried yeast 902, chocolate 1000.
 fn formula() -> Formula {
     Formula {
-        streams: vec![
-            stream(StreamKind::Paste, 3.0, &[(1, 31.0), (200, 93.0)]),
-            stream(
-                StreamKind::Preferment,
+        parts: vec![
+            part(PartKind::Paste, 3.0, &[(1, 31.0), (200, 93.0)]),
+            part(
+                PartKind::Preferment,
                 0.0,
                 &[(1, 120.0), (200, 66.0), (902, 0.31)],
             ),
-            stream(
-                StreamKind::Final,
+            part(
+                PartKind::Final,
                 0.0,
                 &[
                     (1, 260.0),
@@ -58,8 +58,8 @@ fn formula() -> Formula {
                     (500, 47.0),
                 ],
             ),
-            stream(StreamKind::Filling, 0.0, &[(1000, 72.0)]),
-            stream(StreamKind::Topping, 0.0, &[(1000, 52.0), (200, 14.0)]),
+            part(PartKind::Filling, 0.0, &[(1000, 72.0)]),
+            part(PartKind::Topping, 0.0, &[(1000, 52.0), (200, 14.0)]),
         ],
     }
 }
@@ -74,34 +74,34 @@ fn losses() -> Losses {
     }
 }
 
-fn every_wish() -> Vec<Wanted> {
-    let mut wishes = vec![
-        Wanted::Times(Factor::from_number(2.5).unwrap()),
-        Wanted::Dough(grams(1480.0)),
-        Wanted::Pieces {
+fn every_wish() -> Vec<BatchTarget> {
+    let mut settings = vec![
+        BatchTarget::Times(Factor::from_number(2.5).unwrap()),
+        BatchTarget::Dough(grams(1480.0)),
+        BatchTarget::Pieces {
             count: count(9),
             each: grams(70.0),
         },
-        Wanted::FlourOnHand(grams(777.0)),
-        Wanted::Class {
+        BatchTarget::FlourOnHand(grams(777.0)),
+        BatchTarget::Class {
             students: count(7),
             loaves: count(2),
             loaf: grams(510.0),
         },
     ];
-    for (stream, line) in [(0, 1), (2, 5), (3, 0), (4, 0)] {
-        wishes.push(Wanted::OnHand {
-            at: LineAt { stream, line },
+    for (part, line) in [(0, 1), (2, 5), (3, 0), (4, 0)] {
+        settings.push(BatchTarget::OnHand {
+            at: LineAt { part, line },
             mass: grams(180.0),
         });
     }
-    wishes
+    settings
 }
 
 fn every_place(scaled: &Scaled) -> Vec<LineAt> {
-    let streams = scaled.formula.streams.iter().enumerate();
-    streams
-        .flat_map(|(stream, own)| (0..own.lines.len()).map(move |line| LineAt { stream, line }))
+    let parts = scaled.formula.parts.iter().enumerate();
+    parts
+        .flat_map(|(part, own)| (0..own.lines.len()).map(move |line| LineAt { part, line }))
         .collect()
 }
 
@@ -121,7 +121,7 @@ fn scaling_adds_up_for_every_wish_with_losses_and_without() {
 
 #[test]
 fn rounding_and_its_cures_add_up_on_every_scale() {
-    let scaled = scale(&formula(), Wanted::default(), losses(), count(8)).unwrap();
+    let scaled = scale(&formula(), BatchTarget::default(), losses(), count(8)).unwrap();
     let mut solutions = 0;
     for main in Division::ALL {
         for pocket in [None, Some(Division::ALL[0]), Some(Division::ALL[3])] {

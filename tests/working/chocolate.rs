@@ -5,10 +5,10 @@ use std::num::NonZeroU32;
 use softcrumb::engine::chocolate::{
     ChocolatePart, FillAsked, Handling, Portioned, SolubilityTable, Syrup, SyrupModel, fill,
 };
-use softcrumb::engine::larder::{Composition, Listed};
+use softcrumb::engine::ingredients::{Composition, Listed};
 use softcrumb::engine::quantity::{Mass, Share, Temperature};
 
-use crate::pencil::adds_up;
+use crate::rule_evaluator::adds_up;
 
 fn grams(grams: f64) -> Mass {
     Mass::from_grams(grams).unwrap()
@@ -25,7 +25,7 @@ fn syrup(
     celsius: f64,
     solubility: SolubilityTable,
 ) -> Syrup {
-    let part = ChocolatePart {
+    let component = ChocolatePart {
         composition: composition(chocolate),
         mass: grams(120.0),
         cocoa: None,
@@ -39,7 +39,7 @@ fn syrup(
         ..SyrupModel::default()
     };
     let at = Temperature::from_celsius(celsius).unwrap();
-    Syrup::from_parts(&[part], &[poured], at, model).unwrap()
+    Syrup::from_parts(&[component], &[poured], at, model).unwrap()
 }
 
 #[test]
@@ -71,7 +71,7 @@ fn alcohol_and_salt_in_the_liquid_add_up_too() {
         ash: Share::from_percent(3.0).unwrap(),
         ..Composition::default()
     };
-    let part = ChocolatePart {
+    let component = ChocolatePart {
         composition: composition(1000),
         mass: grams(120.0),
         cocoa: None,
@@ -81,7 +81,7 @@ fn alcohol_and_salt_in_the_liquid_add_up_too() {
         mass: grams(40.0),
     };
     let at = Temperature::from_celsius(40.0).unwrap();
-    let syrup = Syrup::from_parts(&[part], &[poured], at, SyrupModel::default()).unwrap();
+    let syrup = Syrup::from_parts(&[component], &[poured], at, SyrupModel::default()).unwrap();
     adds_up(&syrup.working());
     adds_up(&syrup.keeping.working());
 }

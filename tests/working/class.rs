@@ -2,25 +2,25 @@
 
 use std::num::{NonZeroU16, NonZeroU32};
 
-use softcrumb::engine::class::{ClassWishes, class, oven};
+use softcrumb::engine::class::{ClassSettings, class, oven};
 use softcrumb::engine::quantity::{Mass, Money};
 use softcrumb::engine::shopping::{Pack, needs, shopping};
 use softcrumb::sheet::examples;
 
-use crate::pencil::adds_up;
+use crate::rule_evaluator::adds_up;
 
 #[test]
 fn classes_ovens_and_costs_add_up() {
     for (_, sheet) in examples() {
         let batch = &sheet.batch;
-        let wishes = ClassWishes {
+        let settings = ClassSettings {
             students: NonZeroU16::new(13).unwrap(),
             at_bench: NonZeroU16::new(2).unwrap(),
-            ..ClassWishes::default()
+            ..ClassSettings::default()
         };
-        let made = class(&sheet.formula, wishes, batch.losses, batch.pieces).unwrap();
+        let made = class(&sheet.formula, settings, batch.losses, batch.pieces).unwrap();
         adds_up(&made.working());
-        let loads = oven(NonZeroU32::new(made.loaves).unwrap(), wishes.oven).unwrap();
+        let loads = oven(NonZeroU32::new(made.loaves).unwrap(), settings.oven).unwrap();
         adds_up(&loads.working());
         let packs: Vec<Pack> = needs(&made.total)
             .into_iter()

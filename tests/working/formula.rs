@@ -1,23 +1,23 @@
-//! The working of percentages, stream totals, water, targets and comparisons.
+//! The working of percentages, part totals, water, targets and comparisons.
 
 use softcrumb::engine::formula::{
-    Account, Basis, Compared, Figure, Form, Formula, Line, LineAt, Stream, StreamKind, Target,
-    WaterLedger, WhatIf, percentage, reach, scald, stream_totals,
+    Account, Basis, Compared, Figure, Form, Formula, Line, LineAt, Part, PartKind, Target,
+    WaterLedger, WhatIf, part_totals, percentage, reach, scald,
 };
-use softcrumb::engine::larder::{Food, Listed};
+use softcrumb::engine::ingredients::{Food, Listed};
 use softcrumb::engine::quantity::{Mass, Share};
 
-use crate::pencil::adds_up;
+use crate::rule_evaluator::adds_up;
 
 fn grams(grams: f64) -> Mass {
     Mass::from_grams(grams).unwrap()
 }
 
-fn stream(kind: StreamKind, steam: f64, lines: &[(u16, f64)]) -> Stream {
+fn part(kind: PartKind, steam: f64, lines: &[(u16, f64)]) -> Part {
     let line = |&(number, mass): &(u16, f64)| {
         Line::new(Food::Listed(Listed::numbered(number).unwrap()), grams(mass))
     };
-    Stream {
+    Part {
         kind,
         name: String::new(),
         lines: lines.iter().map(line).collect(),
@@ -27,17 +27,17 @@ fn stream(kind: StreamKind, steam: f64, lines: &[(u16, f64)]) -> Stream {
 }
 
 /// Flour 1, rye 41, water 200, milk 300, butter 500, egg 600, sugar 700, salt 800, fresh yeast 900.
-fn three_streams() -> Formula {
+fn three_parts() -> Formula {
     let mut formula = Formula {
-        streams: vec![
-            stream(StreamKind::Paste, 6.5, &[(1, 40.0), (200, 120.0)]),
-            stream(
-                StreamKind::Preferment,
+        parts: vec![
+            part(PartKind::Paste, 6.5, &[(1, 40.0), (200, 120.0)]),
+            part(
+                PartKind::Preferment,
                 0.0,
                 &[(1, 90.0), (41, 30.0), (300, 66.0), (900, 0.8)],
             ),
-            stream(
-                StreamKind::Final,
+            part(
+                PartKind::Final,
                 0.0,
                 &[
                     (1, 240.0),
@@ -50,26 +50,26 @@ fn three_streams() -> Formula {
                     (500, 48.0),
                 ],
             ),
-            stream(StreamKind::Topping, 0.0, &[(700, 20.0), (200, 20.0)]),
+            part(PartKind::Topping, 0.0, &[(700, 20.0), (200, 20.0)]),
         ],
     };
-    formula.streams[0].lines[1].poured = Some(grams(118.0));
+    formula.parts[0].lines[1].poured = Some(grams(118.0));
     formula
 }
 
 fn every_place(formula: &Formula) -> Vec<LineAt> {
-    let streams = formula.streams.iter().enumerate();
-    streams
-        .flat_map(|(stream, own)| (0..own.lines.len()).map(move |line| LineAt { stream, line }))
+    let parts = formula.parts.iter().enumerate();
+    parts
+        .flat_map(|(part, own)| (0..own.lines.len()).map(move |line| LineAt { part, line }))
         .collect()
 }
 
 #[test]
 fn percentages_add_up_both_ways() {
-    let formula = three_streams();
+    let formula = three_parts();
     for at in every_place(&formula) {
         adds_up(&percentage(&formula, at, Basis::AllFlour).unwrap().working());
-        if let Ok(own) = percentage(&formula, at, Basis::OwnStream) {
+        if let Ok(own) = percentage(&formula, at, Basis::OwnPart) {
             adds_up(&own.working());
         }
     }
@@ -77,7 +77,7 @@ fn percentages_add_up_both_ways() {
 
 #[test]
 fn every_figure_of_the_dough_adds_up() {
-    let formula = three_streams();
+    let formula = three_parts();
     for figure in Figure::ALL {
         adds_up(&figure.working(&formula));
         adds_up(&figure.working(&Formula::default()));
@@ -86,7 +86,7 @@ fn every_figure_of_the_dough_adds_up() {
 
 #[test]
 fn what_gives_way_can_be_made_to() {
-    let formula = three_streams();
+    let formula = three_parts();
     for figure in [Figure::TrueWater, Figure::Salt, Figure::Sugar, Figure::Fat] {
         let at = figure.gives_way(&formula).unwrap();
         let wanted = Share::from_percent(90.0).unwrap();
@@ -96,17 +96,17 @@ fn what_gives_way_can_be_made_to() {
 }
 
 #[test]
-fn stream_totals_add_up() {
-    let formula = three_streams();
-    for stream in 0..formula.streams.len() {
-        adds_up(&stream_totals(&formula, stream).unwrap().working());
+fn part_totals_add_up() {
+    let formula = three_parts();
+    for part in 0..formula.parts.len() {
+        adds_up(&part_totals(&formula, part).unwrap().working());
     }
 }
 
 #[test]
 fn the_water_ledger_adds_up_as_written_and_as_made() {
     for form in [Form::AsWritten, Form::AsMade] {
-        let ledger = WaterLedger::of(&three_streams(), form).unwrap();
+        let ledger = WaterLedger::of(&three_parts(), form).unwrap();
         let working = ledger.working();
         assert_eq!(working.len(), 6);
         adds_up(&working);
@@ -115,7 +115,7 @@ fn the_water_ledger_adds_up_as_written_and_as_made() {
 
 #[test]
 fn every_figure_adds_up_as_written_and_as_made() {
-    let formula = three_streams();
+    let formula = three_parts();
     for form in [Form::AsWritten, Form::AsMade] {
         for figure in Figure::ALL {
             adds_up(&Account::of(&formula, figure, form).working());
@@ -126,10 +126,10 @@ fn every_figure_adds_up_as_written_and_as_made() {
 
 #[test]
 fn targets_add_up() {
-    let formula = three_streams();
+    let formula = three_parts();
     let share = |percent: f64| Share::from_percent(percent).unwrap();
-    let water = LineAt { stream: 2, line: 2 };
-    let flour = LineAt { stream: 2, line: 0 };
+    let water = LineAt { part: 2, line: 2 };
+    let flour = LineAt { part: 2, line: 0 };
     for (target, at) in [
         (Target::OfFlour(Figure::TrueWater, share(76.0)), water),
         (Target::OfFlour(Figure::TrueWater, share(76.0)), flour),
@@ -144,7 +144,7 @@ fn targets_add_up() {
 
 #[test]
 fn comparisons_add_up() {
-    let old = three_streams();
+    let old = three_parts();
     for what_if in WhatIf::offered(&old) {
         let compared = Compared::of(&old, &what_if.of(&old).unwrap(), Form::AsWritten);
         for pair in &compared.lines {

@@ -2,17 +2,17 @@
 
 use softcrumb::engine::chocolate::{Melting, melt};
 use softcrumb::engine::heat::{
-    Air, BakeSetting, Body, Cooling, Dough, Grain, Handling, HeatFrom, Item, Material, Matter,
-    Part, Paste, Phase, Properties, RuleSet, Scalded, Shape, Stuff, Vessel, bake_time, boiling_at,
-    boiling_under, cook, cool, dough_temperature, factor_method, ice_for, ice_in_water, review,
-    steam_loss,
+    Air, BakeSetting, Body, Cooling, Dough, Grain, Handling, HeatFrom, HeatPart, Item, Material,
+    Matter, Paste, Phase, Properties, RuleSet, Scalded, Shape, ThermalMaterial, Vessel, bake_time,
+    boiling_at, boiling_under, cook, cool, dough_temperature, factor_method, ice_for, ice_in_water,
+    review, steam_loss,
 };
-use softcrumb::engine::larder::Listed;
+use softcrumb::engine::ingredients::Listed;
 use softcrumb::engine::quantity::{
     Altitude, Factor, Length, Mass, Minutes, Pressure, Temperature, TemperatureChange, WarmingRate,
 };
 
-use crate::pencil::adds_up;
+use crate::rule_evaluator::adds_up;
 
 fn celsius(t: f64) -> Temperature {
     Temperature::from_celsius(t).unwrap()
@@ -34,11 +34,11 @@ fn matter(number: u16) -> Matter {
     Matter::of(&Listed::numbered(number).unwrap().row().composition()).unwrap()
 }
 
-fn food(number: u16, g: f64, t: f64) -> Part {
-    Part {
+fn food(number: u16, g: f64, t: f64) -> HeatPart {
+    HeatPart {
         of: Listed::numbered(number).unwrap().row().name.into(),
         mass: grams(g),
-        stuff: Stuff::Food(matter(number)),
+        stuff: ThermalMaterial::Food(matter(number)),
         temperature: celsius(t),
     }
 }
@@ -73,7 +73,10 @@ fn boiling_adds_up_by_altitude_and_by_pressure() {
 }
 
 fn dough() -> Dough {
-    let item = |part, handling| Item { part, handling };
+    let item = |component, handling| Item {
+        component,
+        handling,
+    };
     Dough {
         items: vec![
             item(food(1, 300.0, 21.0), Handling::Flour),

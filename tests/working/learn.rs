@@ -1,20 +1,20 @@
 //! The working of what bakes teach.
 
-use softcrumb::engine::learn::{Noted, Took, Weighed, learn};
+use softcrumb::engine::learn::{MeasuredDuration, Observation, Weighed, learn};
 use softcrumb::engine::quantity::{Mass, Minutes, Temperature, WarmingRate};
 
-use crate::pencil::adds_up;
+use crate::rule_evaluator::adds_up;
 
-fn bake(number: u16) -> Noted {
+fn bake(number: u16) -> Observation {
     let n = f64::from(number);
     let wild = if number == 3 { 2.5 } else { 1.0 };
     let minutes = |m: f64| Minutes::from_minutes(m).unwrap();
     let grams = |g: f64| Mass::from_grams(g).unwrap();
-    let took = Took {
+    let took = MeasuredDuration {
         expected: minutes(60.0 + n),
         minutes: minutes((70.0 + 2.0 * n) * wild),
     };
-    Noted {
+    Observation {
         unmixed: Temperature::from_celsius(16.0).ok(),
         dough: Temperature::from_celsius(16.0 + (9.0 + 0.2 * n) * wild).ok(),
         mixing: Some(minutes(9.0)),
@@ -36,7 +36,7 @@ fn bake(number: u16) -> Noted {
 fn what_any_number_of_bakes_teaches_adds_up() {
     let usual = WarmingRate::from_kelvin_per_minute(1.0).unwrap();
     for count in 1..9_u16 {
-        let bakes: Vec<Noted> = (0..count).map(bake).collect();
+        let bakes: Vec<Observation> = (0..count).map(bake).collect();
         let learnt = learn(&bakes, usual);
         adds_up(&learnt.friction.unwrap().working());
         adds_up(&learnt.residue.unwrap().working());

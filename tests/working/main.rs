@@ -15,6 +15,6 @@ mod formula;
 mod heat;
 mod learn;
 mod nutrition;
-mod pencil;
 mod rise;
+mod rule_evaluator;
 mod tin;

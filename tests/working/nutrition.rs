@@ -4,7 +4,7 @@ use softcrumb::engine::batch::scale;
 use softcrumb::engine::nutrition::{LabelLaw, Nutrient, nutrition};
 use softcrumb::sheet::examples;
 
-use crate::pencil::adds_up;
+use crate::rule_evaluator::adds_up;
 
 const ALL: [Nutrient; 9] = [
     Nutrient::Fat,

@@ -1,16 +1,16 @@
-//! The working of rises: speeds, times, nights, vigour.
+//! The working of rises: speeds, times, nights, `yeast_activity`.
 
 use softcrumb::engine::formula::Form;
-use softcrumb::engine::kitchen::{HeatWishes, Kitchen, Known, rising};
+use softcrumb::engine::kitchen::{HeatSettings, Kitchen, Known, rising};
 use softcrumb::engine::quantity::{Factor, Temperature};
-use softcrumb::engine::rise::{Cardinal, RiseWishes, vigour};
+use softcrumb::engine::rise::{Cardinal, RiseSettings, yeast_activity};
 use softcrumb::sheet::examples;
 
-use crate::pencil::adds_up;
+use crate::rule_evaluator::adds_up;
 
 #[test]
 fn rises_and_nights_of_every_example_add_up() {
-    let wishes = RiseWishes::default();
+    let settings = RiseSettings::default();
     let mut nights = 0;
     for (_, sheet) in examples() {
         for room in [12.0, 21.0, 33.0] {
@@ -19,16 +19,16 @@ fn rises_and_nights_of_every_example_add_up() {
                 ..Kitchen::default()
             };
             let known = Known {
-                vigour: Factor::from_number(1.3).unwrap(),
-                ..Known::stated(&wishes)
+                yeast_activity: Factor::from_number(1.3).unwrap(),
+                ..Known::stated(&settings)
             };
-            let heat = HeatWishes::default();
-            let rising = rising(&sheet.formula, &kitchen, &heat, &wishes, &known);
+            let heat = HeatSettings::default();
+            let rising = rising(&sheet.formula, &kitchen, &heat, &settings, &known);
             adds_up(&rising.bulk.unwrap().working());
             adds_up(&rising.proof.unwrap().working());
             for night in rising.nights {
                 let night = night.unwrap();
-                adds_up(&night.spent.working());
+                adds_up(&night.equivalent_time.working());
                 adds_up(&night.never_chilled.working());
                 nights += 1;
             }
@@ -41,7 +41,7 @@ fn rises_and_nights_of_every_example_add_up() {
 fn the_vigour_of_two_doughs_adds_up() {
     let all: Vec<_> = examples()
         .iter()
-        .map(|(_, sheet)| vigour(&sheet.formula, Form::AsMade).unwrap())
+        .map(|(_, sheet)| yeast_activity(&sheet.formula, Form::AsMade).unwrap())
         .collect();
     for one in &all {
         for other in &all {

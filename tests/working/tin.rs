@@ -4,9 +4,9 @@ use std::num::NonZeroU16;
 
 use softcrumb::engine::formula::Bread;
 use softcrumb::engine::quantity::{Factor, Length, Mass};
-use softcrumb::engine::tin::{Across, Tin, TinShape, Tins, convert, filling, layout, stand};
+use softcrumb::engine::tin::{Across, Tin, TinShape, Tins, convert, dough_height, filling, layout};
 
-use crate::pencil::adds_up;
+use crate::rule_evaluator::adds_up;
 
 fn mm(millimetres: u16) -> Length {
     Length::from_metres(f64::from(millimetres) / 1000.0).unwrap()
@@ -56,7 +56,7 @@ fn every_figure_of_every_tin_adds_up() {
         }
         for times in [1.0, 2.4, 9.0] {
             let rise = Factor::from_number(times).unwrap();
-            adds_up(&stand(&tin, there, rise).unwrap().working());
+            adds_up(&dough_height(&tin, there, rise).unwrap().working());
         }
         for other in every_tin() {
             let to = Tins {

@@ -11,8 +11,8 @@ use softcrumb::sheet::{Kitchen, Sheet, examples};
 use crate::asked_heat::HeatAsked;
 use crate::class::{self, AskedClass};
 use crate::day::{self, AskedDay};
+use crate::error::Trouble;
 use crate::spelling::figure;
-use crate::trouble::Trouble;
 
 /// The version of documents and results.
 pub(crate) const VERSION: u32 = 1;
@@ -24,7 +24,7 @@ pub(crate) struct Asked {
     /// A formula to lay beside, as the older of the two.
     pub(crate) before: Option<Formula>,
     pub(crate) targets: Vec<(Target, LineAt)>,
-    pub(crate) stream_shares: Vec<(usize, Share)>,
+    pub(crate) part_shares: Vec<(usize, Share)>,
     pub(crate) divide: Vec<(Mass, NonZeroU32, Division)>,
     pub(crate) thickness: Vec<Viscosity>,
     pub(crate) day: Option<AskedDay>,
@@ -66,7 +66,7 @@ impl Asked {
             kitchen,
             before: None,
             targets: Vec::new(),
-            stream_shares: Vec::new(),
+            part_shares: Vec::new(),
             divide: Vec::new(),
             thickness: Vec::new(),
             day: None,
@@ -94,7 +94,7 @@ impl Asked {
         asked.day = day::read(&tree)?;
         asked.heat = HeatAsked::read(&tree)?;
         asked.targets = each(&tree, "targets", target)?;
-        asked.stream_shares = each(&tree, "stream_shares", stream_share)?;
+        asked.part_shares = each(&tree, "stream_shares", part_share)?;
         asked.divide = each(&tree, "divide", divide)?;
         asked.class = class::read(&tree)?;
         asked.thickness = each(&tree, "thickness_pa_s", |tree| {
@@ -177,13 +177,13 @@ fn target(tree: &Tree) -> Read<(Target, LineAt)> {
         (None, _) => return Err(Trouble::new("figure", "UnknownWord", word)),
     };
     let at = LineAt {
-        stream: place(tree, "stream")?,
+        part: place(tree, "stream")?,
         line: place(tree, "line")?,
     };
     Ok((target, at))
 }
 
-fn stream_share(tree: &Tree) -> Read<(usize, Share)> {
+fn part_share(tree: &Tree) -> Read<(usize, Share)> {
     known(tree, &["stream", "share"])?;
     let share = Share::from_fraction(number(tree, "share")?);
     Ok((place(tree, "stream")?, in_range("share", share)?))

@@ -1,6 +1,6 @@
 //! What is asked about heat beside the formula: bare bodies to be cooled, heights to boil at.
 
-use softcrumb::engine::heat::{Air, Body, Place, Shape, Stay};
+use softcrumb::engine::heat::{Air, Body, Exposure, Probe, Shape};
 use softcrumb::engine::kitchen::BoilsBy;
 use softcrumb::engine::quantity::{
     Altitude, Conductivity, Density, Length, Mass, Minutes, Pressure, SpecificHeat,
@@ -9,7 +9,7 @@ use softcrumb::engine::quantity::{
 use softcrumb::sheet::record::Tree;
 
 use crate::asked::{Read, each, get, in_range, known, number};
-use crate::trouble::Trouble;
+use crate::error::Trouble;
 
 /// What is asked about heat beside the formula.
 #[derive(Default)]
@@ -22,12 +22,12 @@ pub(crate) struct HeatAsked {
 pub(crate) struct CoolingAsked {
     pub(crate) body: Body,
     pub(crate) start: Temperature,
-    pub(crate) stays: Vec<Stay>,
+    pub(crate) stays: Vec<Exposure>,
     pub(crate) times: Vec<Minutes>,
 }
 
 /// The places of a body that are read off.
-pub(crate) const PLACES: [Place; 3] = [Place::Centre, Place::Mean, Place::Surface];
+pub(crate) const PLACES: [Probe; 3] = [Probe::Centre, Probe::Mean, Probe::Surface];
 
 impl HeatAsked {
     pub(crate) fn read(tree: &Tree) -> Read<Self> {
@@ -90,9 +90,9 @@ fn minutes(tree: &Tree) -> Read<Minutes> {
     }
 }
 
-fn stay(tree: &Tree) -> Read<Stay> {
+fn stay(tree: &Tree) -> Read<Exposure> {
     known(tree, &["minutes", "air_c", "coefficient_w_per_m2_k"])?;
-    Ok(Stay {
+    Ok(Exposure {
         minutes: quantity(tree, "minutes", Minutes::from_minutes)?,
         air: Air {
             temperature: quantity(tree, "air_c", Temperature::from_celsius)?,

@@ -1,17 +1,17 @@
 //! The class of one document: pantry, class and a recipe to be read.
 
-use softcrumb::engine::class::ClassWishes;
+use softcrumb::engine::class::ClassSettings;
 use softcrumb::sheet::Pantry;
 use softcrumb::sheet::record::{RecordError, Tree, read_class, read_pantry};
 
 use crate::asked::{get, record};
-use crate::trouble::Trouble;
+use crate::error::Trouble;
 
 /// What is asked beside the batch.
 #[derive(Default)]
 pub(crate) struct AskedClass {
     pub(crate) pantry: Pantry,
-    pub(crate) wishes: Option<ClassWishes>,
+    pub(crate) settings: Option<ClassSettings>,
     pub(crate) recipe: Option<String>,
     pub(crate) hand_out: bool,
 }
@@ -26,13 +26,13 @@ pub(crate) fn read(tree: &Tree) -> Result<AskedClass, Trouble> {
     let hand_out = matches!(get(tree, "hand_out"), Some(Tree::Truth(true)));
     Ok(AskedClass {
         hand_out,
-        pantry: part(tree, "pantry", read_pantry)?.unwrap_or_default(),
-        wishes: part(tree, "class", read_class)?,
+        pantry: component(tree, "pantry", read_pantry)?.unwrap_or_default(),
+        settings: component(tree, "class", read_class)?,
         recipe,
     })
 }
 
-fn part<T>(
+fn component<T>(
     tree: &Tree,
     key: &'static str,
     read: impl Fn(&str) -> Result<T, RecordError>,

@@ -1,6 +1,6 @@
 //! The cooling that is timed: a heap of cooked paste, twelve hours of bench and fridge.
 
-use softcrumb::engine::heat::{Air, Body, HeatError, Shape, Stay};
+use softcrumb::engine::heat::{Air, Body, Exposure, HeatError, Shape};
 use softcrumb::engine::quantity::{
     Conductivity, Density, Length, Mass, Minutes, SpecificHeat, SurfaceCoefficient, Temperature,
 };
@@ -21,7 +21,7 @@ pub(crate) const START: f64 = 75.0;
 pub(crate) const STAYS: [(f64, f64, f64); 2] = [(30.0, 21.0, 9.0), (690.0, 4.0, 9.0)];
 
 /// What is cooled, how warm it is, and where it stands.
-pub(crate) fn case() -> Result<(Body, Temperature, Vec<Stay>), HeatError> {
+pub(crate) fn case() -> Result<(Body, Temperature, Vec<Exposure>), HeatError> {
     let body = Body {
         shape: Shape::Sphere,
         half: Length::from_metres(HALF)?,
@@ -32,7 +32,7 @@ pub(crate) fn case() -> Result<(Body, Temperature, Vec<Stay>), HeatError> {
     };
     let mut stays = Vec::with_capacity(STAYS.len());
     for (minutes, air, coefficient) in STAYS {
-        stays.push(Stay {
+        stays.push(Exposure {
             minutes: Minutes::from_minutes(minutes)?,
             air: Air {
                 temperature: Temperature::from_celsius(air)?,

@@ -6,16 +6,16 @@ use softcrumb::engine::learn::Learnt;
 use softcrumb::engine::plan::PlanError;
 use softcrumb::engine::quantity::{Instant, Minutes};
 use softcrumb::sheet::civil::Zone;
-use softcrumb::sheet::day::{DayAsked, DayWishes, Planned, planned};
+use softcrumb::sheet::day::{DayAsked, DaySettings, Planned, planned};
 use softcrumb::sheet::record::{Tree, read_day};
 use softcrumb::sheet::{Kitchen, Moment, Sheet};
 
 use crate::asked::{get, known, number, record};
-use crate::trouble::Trouble;
+use crate::error::Trouble;
 
 /// What is asked of a day.
 pub(crate) struct AskedDay {
-    pub(crate) wishes: DayWishes,
+    pub(crate) settings: DaySettings,
     pub(crate) now: Moment,
     pub(crate) zone: Zone,
 }
@@ -28,7 +28,7 @@ impl AskedDay {
         let around = Minutes::from_hours(AROUND).unwrap_or(Minutes::ZERO);
         let summer = |at: Instant| if at.seconds() >= CHANGE { 60 } else { 0 };
         Self {
-            wishes: DayWishes::default(),
+            settings: DaySettings::default(),
             now: Moment::from_instant(now),
             zone: Zone::asked(now.earlier(around), now.later(around), summer),
         }
@@ -47,18 +47,22 @@ pub(crate) fn read(tree: &Tree) -> Result<Option<AskedDay>, Trouble> {
         return Err(Trouble::new("day", "WrongType", "expected fields"));
     };
     let inside = |trouble: Trouble| trouble.below("day");
-    let wishes: Vec<(Cow<str>, Tree)> = fields
+    let settings: Vec<(Cow<str>, Tree)> = fields
         .iter()
         .filter(|(key, _)| !OWN.contains(&key.as_ref()))
         .cloned()
         .collect();
-    let wishes =
-        read_day(&record("day", wishes)).map_err(|error| Trouble::of_record(&error, "day"))?;
+    let settings =
+        read_day(&record("day", settings)).map_err(|error| Trouble::of_record(&error, "day"))?;
     let now = number(day, "now_s").map_err(inside)?;
     let now = Moment::from_milliseconds(now * 1000.0)
         .map_err(|error| Trouble::new("day.now_s", "OutOfRange", &error.to_string()))?;
     let zone = zone(day, now.instant()).map_err(inside)?;
-    Ok(Some(AskedDay { wishes, now, zone }))
+    Ok(Some(AskedDay {
+        settings,
+        now,
+        zone,
+    }))
 }
 
 /// How far around now the zone is asked, h.
@@ -100,7 +104,7 @@ pub(crate) fn work_out(
     planned(&DayAsked {
         sheet,
         kitchen,
-        wishes: &asked.wishes,
+        settings: &asked.settings,
         learnt: &Learnt::default(),
 
         zone: &asked.zone,

@@ -7,9 +7,9 @@ use softcrumb::engine::chocolate::{
     ChocolateError, Fill, FillAsked, FlowCurve, LiquidNeeded, Syrup, fill,
 };
 use softcrumb::engine::formula::{
-    Basis, Caution, Compared, Figures, Form, Formula, FormulaError, LineAt, Percentage, Reached,
-    Stream, StreamKind, StreamTotals, WaterLedger, cautions, percentage, reach, set_stream_share,
-    stream_totals,
+    Basis, Caution, Compared, Figures, Form, Formula, FormulaError, LineAt, Part, PartKind,
+    PartTotals, Percentage, Reached, WaterLedger, cautions, part_totals, percentage, reach,
+    set_part_share,
 };
 use softcrumb::engine::plan::PlanError;
 use softcrumb::engine::quantity::{Division, Mass};
@@ -30,7 +30,7 @@ pub(crate) struct Evaluation {
     pub(crate) figures: [Figures; 2],
     pub(crate) water: [Result<WaterLedger, FormulaError>; 2],
     pub(crate) percentages: Vec<Both>,
-    pub(crate) streams: Vec<Result<StreamTotals, FormulaError>>,
+    pub(crate) parts: Vec<Result<PartTotals, FormulaError>>,
     pub(crate) cautions: Result<Vec<Caution>, FormulaError>,
     pub(crate) scaled: Result<Scaled, BatchError>,
     pub(crate) rounded: Option<Rounded>,
@@ -39,7 +39,7 @@ pub(crate) struct Evaluation {
     pub(crate) syrups: Vec<(usize, Result<SyrupSums, ChocolateError>)>,
     pub(crate) compared: Option<Compared>,
     pub(crate) targets: Vec<Result<Reached, FormulaError>>,
-    pub(crate) stream_shares: Vec<Result<Formula, FormulaError>>,
+    pub(crate) part_shares: Vec<Result<Formula, FormulaError>>,
     pub(crate) divisions: Vec<Result<Divided, BatchError>>,
     pub(crate) day: Option<Result<Planned, PlanError>>,
     pub(crate) heat: Option<Heat>,
@@ -66,8 +66,8 @@ impl Evaluation {
             figures: forms.map(|form| Figures::of(formula, form)),
             water: forms.map(|form| WaterLedger::of(formula, form)),
             percentages: percentages(formula),
-            streams: (0..formula.streams.len())
-                .map(|at| stream_totals(formula, at))
+            parts: (0..formula.parts.len())
+                .map(|at| part_totals(formula, at))
                 .collect(),
             cautions: cautions(formula, asked.sheet.bread),
             rounded: made
@@ -81,7 +81,7 @@ impl Evaluation {
                 .as_ref()
                 .map(|before| Compared::of(before, formula, Form::AsWritten)),
             targets: targets(asked),
-            stream_shares: stream_shares(asked),
+            part_shares: part_shares(asked),
             divisions: divisions(asked),
             day: day(asked),
             heat: (!asked.without_heat).then(|| {
@@ -106,10 +106,10 @@ fn targets(asked: &Asked) -> Vec<Result<Reached, FormulaError>> {
         .collect()
 }
 
-fn stream_shares(asked: &Asked) -> Vec<Result<Formula, FormulaError>> {
-    let wanted = asked.stream_shares.iter();
+fn part_shares(asked: &Asked) -> Vec<Result<Formula, FormulaError>> {
+    let wanted = asked.part_shares.iter();
     wanted
-        .map(|(stream, share)| set_stream_share(&asked.sheet.formula, *stream, *share))
+        .map(|(part, share)| set_part_share(&asked.sheet.formula, *part, *share))
         .collect()
 }
 
@@ -122,27 +122,27 @@ fn divisions(asked: &Asked) -> Vec<Result<Divided, BatchError>> {
 
 fn percentages(formula: &Formula) -> Vec<Both> {
     let places = formula
-        .streams
+        .parts
         .iter()
         .enumerate()
-        .flat_map(|(stream, own)| (0..own.lines.len()).map(move |line| LineAt { stream, line }));
+        .flat_map(|(part, own)| (0..own.lines.len()).map(move |line| LineAt { part, line }));
     places
         .map(|at| {
             let of = |basis| percentage(formula, at, basis);
-            (at, of(Basis::AllFlour), of(Basis::OwnStream))
+            (at, of(Basis::AllFlour), of(Basis::OwnPart))
         })
         .collect()
 }
 
-fn of_kind(formula: &Formula, kind: StreamKind) -> impl Iterator<Item = (usize, &Stream)> {
-    let numbered = formula.streams.iter().enumerate();
-    numbered.filter(move |(_, stream)| stream.kind == kind)
+fn of_kind(formula: &Formula, kind: PartKind) -> impl Iterator<Item = (usize, &Part)> {
+    let numbered = formula.parts.iter().enumerate();
+    numbered.filter(move |(_, part)| part.kind == kind)
 }
 
 fn fills(made: &Scaled) -> Vec<(usize, Result<Fill, ChocolateError>)> {
-    of_kind(&made.formula, StreamKind::Filling)
-        .map(|(at, stream)| {
-            let asked = FillAsked::Total(stream.mass());
+    of_kind(&made.formula, PartKind::Filling)
+        .map(|(at, part)| {
+            let asked = FillAsked::Total(part.mass());
             (
                 at,
                 fill(
@@ -157,9 +157,9 @@ fn fills(made: &Scaled) -> Vec<(usize, Result<Fill, ChocolateError>)> {
 }
 
 fn syrups(asked: &Asked, formula: &Formula) -> Vec<(usize, Result<SyrupSums, ChocolateError>)> {
-    of_kind(formula, StreamKind::Topping)
-        .map(|(at, stream)| {
-            let sums = Syrup::of(stream, asked.sheet.batch.syrup_at).map(|syrup| SyrupSums {
+    of_kind(formula, PartKind::Topping)
+        .map(|(at, part)| {
+            let sums = Syrup::of(part, asked.sheet.batch.syrup_at).map(|syrup| SyrupSums {
                 curve: syrup.curve(),
                 wished: asked
                     .thickness

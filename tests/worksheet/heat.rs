@@ -1,14 +1,14 @@
 //! Heat: every question of heat for one document, and bare coolings and boilings that are asked.
 
 use softcrumb::engine::chocolate::{Melted, Melting, melt};
-use softcrumb::engine::formula::{Formula, StreamKind};
+use softcrumb::engine::formula::{Formula, PartKind};
 use softcrumb::engine::heat::{
     Boiling, CookedPaste, Cooled, Curve, DoughRemedy, DoughTemperature, FactorMethod, HeatError,
     LiquidAnswer, boiling_at, boiling_under, cook, dough_remedies, dough_temperature, follow,
     liquid_for,
 };
 use softcrumb::engine::kitchen::{
-    Baking, BoilsBy, Bowlful, CoolingPlan, HeatShare, baking, bowlful, cooling_plan,
+    Baking, BoilsBy, CoolingPlan, HeatShare, MixerLoad, baking, bowlful, cooling_plan,
     factor_method_for, melting, paste, shares,
 };
 use softcrumb::engine::quantity::Mass;
@@ -37,7 +37,7 @@ pub(crate) struct PasteSums {
 
 /// The bowl in the morning.
 pub(crate) struct BowlSums {
-    pub(crate) bowlful: Bowlful,
+    pub(crate) bowlful: MixerLoad,
     pub(crate) came: DoughTemperature,
     pub(crate) shares: Vec<HeatShare>,
     pub(crate) liquid: Result<LiquidAnswer, HeatError>,
@@ -54,21 +54,21 @@ pub(crate) struct MeltSums {
 impl Heat {
     /// Works out everything, for the formula as large as it is made and pieces of this weight.
     pub(crate) fn of(asked: &Asked, made: &Formula, piece: Mass) -> Self {
-        let (kitchen, wishes) = (&asked.kitchen, &asked.sheet.heat);
+        let (kitchen, settings) = (&asked.kitchen, &asked.sheet.heat);
         let of_kind = |kind| {
-            let numbered = made.streams.iter().enumerate();
+            let numbered = made.parts.iter().enumerate();
             numbered.filter(move |(_, own)| own.kind == kind)
         };
         Self {
             boiling: kitchen.boiling(),
-            pastes: of_kind(StreamKind::Paste)
+            pastes: of_kind(PartKind::Paste)
                 .filter_map(|(at, _)| Some((at, paste_sums(asked, made, at)?)))
                 .collect(),
             bowl: bowl(asked, made),
-            baking: baking(asked.sheet.bread, piece, kitchen, wishes),
-            melts: of_kind(StreamKind::Topping)
+            baking: baking(asked.sheet.bread, piece, kitchen, settings),
+            melts: of_kind(PartKind::Topping)
                 .map(|(at, own)| {
-                    let asked = melting(own, kitchen, &wishes.melt);
+                    let asked = melting(own, kitchen, &settings.melt);
                     (at, asked.and_then(melt_sums))
                 })
                 .collect(),
@@ -87,12 +87,12 @@ impl Heat {
 }
 
 fn paste_sums(asked: &Asked, made: &Formula, at: usize) -> Option<Result<PasteSums, HeatError>> {
-    let (kitchen, wishes) = (&asked.kitchen, &asked.sheet.heat);
-    let stirred = paste(made, at, kitchen, &wishes.paste).transpose()?;
-    let own = made.streams.get(at)?;
+    let (kitchen, settings) = (&asked.kitchen, &asked.sheet.heat);
+    let stirred = paste(made, at, kitchen, &settings.paste).transpose()?;
+    let own = made.parts.get(at)?;
     Some(stirred.and_then(|stirred| {
         let cooked = cook(&stirred)?;
-        let plan = cooling_plan(own, cooked.temperature, kitchen, &wishes.cooling)?;
+        let plan = cooling_plan(own, cooked.temperature, kitchen, &settings.cooling)?;
         Ok(PasteSums {
             cooled: plan.follow()?,
             cooked,
@@ -102,15 +102,15 @@ fn paste_sums(asked: &Asked, made: &Formula, at: usize) -> Option<Result<PasteSu
 }
 
 fn bowl(asked: &Asked, made: &Formula) -> Result<BowlSums, HeatError> {
-    let (kitchen, wishes) = (&asked.kitchen, &asked.sheet.heat);
-    let bowlful = bowlful(made, kitchen, wishes)?;
+    let (kitchen, settings) = (&asked.kitchen, &asked.sheet.heat);
+    let bowlful = bowlful(made, kitchen, settings)?;
     let came = dough_temperature(&bowlful.dough)?;
     let around = kitchen.surroundings();
     Ok(BowlSums {
-        shares: shares(&bowlful, &came, wishes.dough)?,
-        liquid: liquid_for(&bowlful.dough, wishes.dough, &around),
-        ways: dough_remedies(&bowlful.dough, wishes.dough, &around)?,
-        factor: factor_method_for(&bowlful, kitchen, wishes.dough),
+        shares: shares(&bowlful, &came, settings.dough)?,
+        liquid: liquid_for(&bowlful.dough, settings.dough, &around),
+        ways: dough_remedies(&bowlful.dough, settings.dough, &around)?,
+        factor: factor_method_for(&bowlful, kitchen, settings.dough),
         bowlful,
         came,
     })

@@ -1,7 +1,7 @@
 //! Links: how long they are, and how large their square codes, for a small formula, the examples
 //! and the largest there may be.
 
-use softcrumb::engine::formula::{Formula, Line, Stream};
+use softcrumb::engine::formula::{Formula, Line, Part};
 use softcrumb::sheet::interchange::{SquareCode, square_code};
 use softcrumb::sheet::{Sheet, examples, link};
 
@@ -26,7 +26,7 @@ pub(crate) fn lines() -> Vec<String> {
             .cycle()
             .take(Sheet::NOTE_LENGTH)
             .collect();
-        let count = large.formula.streams.iter().map(|one| one.lines.len());
+        let count = large.formula.parts.iter().map(|one| one.lines.len());
         let count: usize = count.sum();
         all.push((format!("large: {count} ingredients"), large));
         all.push(("the same with a full note".to_owned(), noted));
@@ -55,32 +55,32 @@ fn size(code: &SquareCode) -> String {
 /// Four lines of the first example's final dough, nothing else.
 fn small(of: &Sheet) -> Sheet {
     let mut sheet = of.emptied();
-    let dough = of.formula.streams.iter().find(|one| one.lines.len() > 3);
+    let dough = of.formula.parts.iter().find(|one| one.lines.len() > 3);
     let lines = dough.map(|own| own.lines.iter().take(4).cloned().collect());
-    if let Some(own) = sheet.formula.streams.first_mut() {
+    if let Some(own) = sheet.formula.parts.first_mut() {
         own.lines = lines.unwrap_or_default();
     }
     sheet.batch.tin = None;
     sheet
 }
 
-/// As many streams and ingredients as there may be, each weight another.
+/// As many parts and ingredients as there may be, each weight another.
 fn large(of: &Sheet) -> Sheet {
     let mut sheet = of.clone();
     let all: Vec<Line> = of
         .formula
-        .streams
+        .parts
         .iter()
         .flat_map(|one| one.lines.clone())
         .collect();
-    let streams: Vec<Stream> = of.formula.streams.clone();
-    let mut made: Vec<Stream> = streams
+    let parts: Vec<Part> = of.formula.parts.clone();
+    let mut made: Vec<Part> = parts
         .into_iter()
         .cycle()
-        .take(Formula::MOST_STREAMS)
-        .map(|stream| Stream {
+        .take(Formula::MOST_PARTS)
+        .map(|part| Part {
             lines: Vec::new(),
-            ..stream
+            ..part
         })
         .collect();
     let places = made.len().max(1);
@@ -94,10 +94,10 @@ fn large(of: &Sheet) -> Sheet {
         let more = f64::from(u32::try_from(at).unwrap_or(0)) * 0.5;
         let mass = softcrumb::engine::quantity::Mass::from_grams(line.mass.grams() + more);
         line.mass = mass.unwrap_or(line.mass);
-        if let Some(stream) = made.get_mut(at % places) {
-            stream.lines.push(line);
+        if let Some(part) = made.get_mut(at % places) {
+            part.lines.push(line);
         }
     }
-    sheet.formula = Formula { streams: made };
+    sheet.formula = Formula { parts: made };
     sheet
 }

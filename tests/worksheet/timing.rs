@@ -58,7 +58,8 @@ pub(crate) fn time() -> Result<Timed, HeatError> {
         let pastes = pastes.filter_map(|(_, sums)| sums.as_ref().ok());
         pastes.map(|sums| sums.plan.advise()).collect::<Vec<_>>()
     });
-    let within = |took: &Took, budget: f64| cfg!(debug_assertions) || took.median <= budget;
+    let within =
+        |took: &MeasuredDuration, budget: f64| cfg!(debug_assertions) || took.median <= budget;
     Ok(Timed {
         within_budget: within(&plain, BUDGET) && within(&whole, BUDGET_OF_ALL),
         lines: vec![
@@ -95,12 +96,12 @@ pub(crate) fn cooling_document() -> Value {
     })
 }
 
-struct Took {
+struct MeasuredDuration {
     median: f64,
     late: f64,
 }
 
-impl Took {
+impl MeasuredDuration {
     fn say(&self, what: &str, budget: Option<f64>) -> String {
         let (median, late) = (self.median, self.late);
         let build = if cfg!(debug_assertions) {
@@ -119,7 +120,7 @@ impl Took {
     clippy::disallowed_methods,
     reason = "only a clock can tell how long it takes"
 )]
-fn turns<T>(work: impl Fn() -> T) -> Took {
+fn turns<T>(work: impl Fn() -> T) -> MeasuredDuration {
     let one = |_| {
         let start = Instant::now();
         let done = work();
@@ -130,7 +131,7 @@ fn turns<T>(work: impl Fn() -> T) -> Took {
     let mut took: Vec<Duration> = (0..TURNS).map(one).collect();
     took.sort_unstable();
     let at = |place: usize| took.get(place).map_or(0.0, |time| time.as_secs_f64() * 1e6);
-    Took {
+    MeasuredDuration {
         median: at(MIDDLE),
         late: at(NEAR_THE_END),
     }

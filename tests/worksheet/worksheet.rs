@@ -13,13 +13,13 @@ mod asked_heat;
 mod class;
 mod cooling_case;
 mod day;
+mod error;
 mod evaluation;
 mod heat;
 mod links;
 mod spelling;
 mod timing;
 mod told;
-mod trouble;
 
 use std::io::{self, BufRead, Write};
 use std::process::ExitCode;

@@ -1,4 +1,4 @@
-//! A zip of a folder.
+//! Writes a zip archive of a folder.
 
 use anyhow::{Context, Result};
 use std::fs::{self, File};
@@ -6,7 +6,7 @@ use std::io::Write as _;
 use std::path::{Path, PathBuf};
 use zip::write::SimpleFileOptions;
 
-/// Packs all files below `folder` into `zip`. The same files make the same zip: no dates go in.
+/// Archives all files below `folder` in `zip`, without dates: the same files give the same archive.
 pub(crate) fn write(folder: &Path, zip: &Path) -> Result<()> {
     let mut files = Vec::new();
     collect(folder, &mut files)?;

@@ -1,22 +1,25 @@
-//! The words after a verb, read into flags and values.
+//! Parses the command-line arguments of a command into flags and values.
 
 use anyhow::{Result, bail};
 use std::collections::BTreeMap;
 
-/// What was asked for behind a verb.
+/// The arguments of a command.
 pub(crate) struct Arguments {
     flags: Vec<String>,
     values: BTreeMap<String, String>,
 }
 
 impl Arguments {
-    /// Reads `given`; anything that is in neither list is answered in words.
-    pub(crate) fn read(given: &[String], flags: &[&str], values: &[&str]) -> Result<Self> {
+    /// Parses `arguments`.
+    ///
+    /// # Errors
+    /// Names an argument that is in neither list, or a value that is missing.
+    pub(crate) fn read(arguments: &[String], flags: &[&str], values: &[&str]) -> Result<Self> {
         let mut read = Self {
             flags: Vec::new(),
             values: BTreeMap::new(),
         };
-        let mut words = given.iter();
+        let mut words = arguments.iter();
         while let Some(word) = words.next() {
             let (name, attached) = match word.split_once('=') {
                 Some((name, value)) => (name, Some(value.to_owned())),
@@ -27,21 +30,21 @@ impl Arguments {
             } else if values.contains(&name) {
                 match attached.or_else(|| words.next().cloned()) {
                     Some(value) => read.values.insert(name.to_owned(), value),
-                    None => bail!("{name} wants a value behind it"),
+                    None => bail!("{name} needs a value"),
                 };
             } else {
-                bail!("\"{word}\" is not known here; cargo xtask --help lists what is");
+                bail!("unknown argument \"{word}\"; `cargo xtask --help` lists the known ones");
             }
         }
         Ok(read)
     }
 
-    /// Whether a flag was given.
+    /// Whether a flag is present.
     pub(crate) fn has(&self, flag: &str) -> bool {
-        self.flags.iter().any(|given| given == flag)
+        self.flags.iter().any(|present| present == flag)
     }
 
-    /// The value given behind a name.
+    /// The value of an option.
     pub(crate) fn value(&self, name: &str) -> Option<&str> {
         self.values.get(name).map(String::as_str)
     }
@@ -65,12 +68,12 @@ mod tests {
     }
 
     #[test]
-    fn unknown_words_and_missing_values_are_named() {
+    fn unknown_arguments_and_missing_values_are_named() {
         for (line, named) in [("--prot 1", "--prot"), ("--port", "--port")] {
-            let trouble = Arguments::read(&words(line), &[], &["--port"])
+            let error = Arguments::read(&words(line), &[], &["--port"])
                 .err()
                 .unwrap();
-            assert!(trouble.to_string().contains(named));
+            assert!(error.to_string().contains(named));
         }
     }
 }

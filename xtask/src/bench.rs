@@ -1,84 +1,84 @@
-//! `cargo xtask bench`: the page beside the least page there can be, against its budgets.
+//! `cargo xtask bench`: measures the page beside a minimal page, against its budgets.
 
 use crate::arguments::Arguments;
-use crate::build::Unit;
-use crate::packed::{self, Packed};
-use crate::server::Serving;
-use crate::test::BUDGET;
-use crate::{browser, build, bundle, check, house, peers, server, step};
+use crate::asset::{self, Asset};
+use crate::build::CargoTarget;
+use crate::server::Running;
+use crate::test::AIM;
+use crate::{browser, build, bundle, check, paths, peers, server, step};
 use anyhow::Result;
 use std::path::{Path, PathBuf};
 use std::process::Command;
 
-/// The least page.
-const FLOOR: Unit = Unit {
-    sort: "--example",
-    name: "floor",
+/// A minimal page: one button that counts.
+const BASELINE: CargoTarget = CargoTarget {
+    flag: "--example",
+    name: "baseline",
 };
-/// A page that does nothing but cool a heap of paste.
-const COOLING: Unit = Unit {
-    sort: "--example",
+/// A page that only cools a paste.
+const COOLING: CargoTarget = CargoTarget {
+    flag: "--example",
     name: "cooling",
 };
-/// Their whole style sheet.
-const FLOOR_STYLES: &str = "button { min-width: 3rem; min-height: 3rem; }";
+/// The style sheet of both.
+const BASELINE_STYLES: &str = "button { min-width: 3rem; min-height: 3rem; }";
 
-/// The verb; whether every budget is kept.
-pub(crate) fn run(given: &[String]) -> Result<bool> {
-    let arguments = Arguments::read(given, &["--cooling"], &[])?;
+/// Runs the command; whether every budget is met.
+pub(crate) fn run(arguments: &[String]) -> Result<bool> {
+    let arguments = Arguments::read(arguments, &["--cooling"], &[])?;
     browser::prepare()?;
-    let cooling = served(&beside(COOLING)?.0)?;
+    let cooling = serve(&build_example(COOLING)?.0)?;
     if arguments.has("--cooling") {
         let mut node = browser::node("bench/run.mjs")?;
         node.env("SOFTCRUMB_COOLING", &cooling.address);
-        let quick = node.status()?.success();
-        return Ok(worksheet("--time")? && beside_scipy()? && quick);
+        let passed = node.status()?.success();
+        return Ok(worksheet("--time")? && time_scipy()? && passed);
     }
-    let ours = build::build()?;
-    let (floor_folder, floor) = beside(FLOOR)?;
-    let light = say_bytes(&ours, &floor);
-    let (here, there) = (served(&house::dist())?, served(&floor_folder)?);
+    let assets = build::build()?;
+    let (baseline_folder, baseline_assets) = build_example(BASELINE)?;
+    let small = print_transfer_sizes(&assets, &baseline_assets);
+    let (page, baseline) = (serve(&paths::dist())?, serve(&baseline_folder)?);
     println!();
     let mut node = browser::node("bench/run.mjs")?;
-    node.env("SOFTCRUMB_ADDRESS", &here.address)
-        .env("SOFTCRUMB_FLOOR", &there.address)
+    node.env("SOFTCRUMB_ADDRESS", &page.address)
+        .env("SOFTCRUMB_BASELINE", &baseline.address)
         .env("SOFTCRUMB_COOLING", &cooling.address);
-    let quick = node.status()?.success();
+    let fast = node.status()?.success();
     let timed = worksheet("--time")?;
     println!("\nLinks and their square codes");
-    let (linked, scipy) = (worksheet("--links")?, beside_scipy()?);
-    Ok(light && quick && timed && linked && scipy)
+    let (linked, scipy) = (worksheet("--links")?, time_scipy()?);
+    Ok(small && fast && timed && linked && scipy)
 }
 
-/// Serves a built page on any port that is free.
-fn served(folder: &Path) -> Result<Serving> {
+/// Serves a built page on any free port.
+fn serve(folder: &Path) -> Result<Running> {
     server::start(folder, "/", server::listen(0)?)
 }
 
-/// Has the worksheet say something of itself; timing itself, it fails over its budget.
-fn worksheet(what: &str) -> Result<bool> {
+/// Runs the worksheet with an option; it fails when it is over its budget.
+fn worksheet(option: &str) -> Result<bool> {
     let worksheet = ["--quiet", "--release", "--example", "worksheet"];
     let mut command = check::cargo();
-    command.arg("run").args(worksheet).args(["--", what]);
+    command.arg("run").args(worksheet).args(["--", option]);
     Ok(command.status()?.success())
 }
 
-/// Builds a small page of its own; gives its folder and its files.
-fn beside(unit: Unit) -> Result<(PathBuf, Vec<Packed>)> {
-    let folder = house::target().join(unit.name);
-    let pieces = build::pieces(&build::compile(unit)?, FLOOR_STYLES.to_owned())?;
-    let files = step::step(&format!("Packing {}", unit.name), || {
-        bundle::write(pieces, &folder)
+/// Builds a page from an example; gives its folder and its files.
+fn build_example(target: CargoTarget) -> Result<(PathBuf, Vec<Asset>)> {
+    let folder = paths::target().join(target.name);
+    let sources = build::sources(&build::compile(target)?, BASELINE_STYLES.to_owned())?;
+    let assets = step::step(&format!("Compressing {}", target.name), || {
+        bundle::write(sources, &folder)
     })?;
-    Ok((folder, files))
+    Ok((folder, assets))
 }
 
-/// Has scipy follow the cooling that the worksheet times; whether it could.
-fn beside_scipy() -> Result<bool> {
-    let worksheet = house::target().join("release/examples/worksheet");
+/// Times scipy on the cooling that the worksheet times; whether it succeeded.
+fn time_scipy() -> Result<bool> {
+    let worksheet = paths::target().join("release/examples/worksheet");
     let worksheet = worksheet.with_extension(std::env::consts::EXE_EXTENSION);
     let status = Command::new(peers::prepare()?)
-        .current_dir(house::root().join("tests/peers"))
+        .current_dir(paths::root().join("tests/peers"))
         .env("SOFTCRUMB_WORKSHEET", worksheet)
         .env("PYTHONDONTWRITEBYTECODE", "1")
         .arg("time_cooling.py")
@@ -86,16 +86,17 @@ fn beside_scipy() -> Result<bool> {
     Ok(status.success())
 }
 
-/// Bytes over the wire, file by file, and their sum beside the budget.
-fn say_bytes(ours: &[Packed], floor: &[Packed]) -> bool {
-    println!("\nBytes over the wire");
-    build::say_sizes(ours);
-    let ((awaited, all), (least, _)) = (packed::wires(ours), packed::wires(floor));
-    let kept = if awaited <= BUDGET { "ok" } else { "OVER" };
+/// Prints bytes over the network, file by file, and their sum; whether that reaches the aim.
+fn print_transfer_sizes(assets: &[Asset], baseline: &[Asset]) -> bool {
+    println!("\nBytes over the network");
+    asset::print_sizes(assets);
+    let (initial, all) = asset::transfer_sizes(assets);
+    let (minimal, _) = asset::transfer_sizes(baseline);
+    let verdict = if initial <= AIM { "ok" } else { "OVER" };
     println!(
-        "{:>9} {awaited:>9}  before the page works, at most {BUDGET}: {kept}; the least page {least}",
+        "{:>9} {initial:>9}  before the page works, at most {AIM}: {verdict}; the minimal page {minimal}",
         ""
     );
     println!("{:>9} {all:>9}  with everything that loads later", "");
-    awaited <= BUDGET
+    initial <= AIM
 }

@@ -1,77 +1,77 @@
-//! Binds the compiled page to the browser: the script that loads it, and the trimmed binary.
+//! Generates the bindings: the script that loads the binary, and the binary without its metadata.
 
-use crate::cut::{Cut, LOADER};
-use crate::short::short;
+use crate::import_names::shorten;
+use crate::split::{LOADER, SplitPage};
 use anyhow::{Context, Result, bail};
 use wasm_bindgen_cli_support::Bindgen;
 
-/// What the browser is given.
+/// The page's scripts and binaries.
 pub(crate) struct Bound {
     /// The script that loads the binary.
     pub(crate) script: String,
     /// The binary.
     pub(crate) wasm: Vec<u8>,
-    /// Scripts that libraries bring along: path below the page, and text.
-    pub(crate) brought: Vec<(String, String)>,
-    /// The script that loads pieces; none where there are none.
+    /// Scripts of libraries: path below the page, and text.
+    pub(crate) snippets: Vec<(String, String)>,
+    /// The script that loads chunks; none where there are none.
     pub(crate) loader: Option<String>,
-    /// The pieces that load when they are opened: name and bytes.
-    pub(crate) pieces: Vec<(String, Vec<u8>)>,
+    /// The chunks that load on demand: name and bytes.
+    pub(crate) chunks: Vec<(String, Vec<u8>)>,
 }
 
-/// Binds what loads at once.
-pub(crate) fn bind(cut: Cut) -> Result<Bound> {
+/// Generates the bindings of the main module.
+pub(crate) fn bind(page: SplitPage) -> Result<Bound> {
     let mut bindgen = Bindgen::new();
     bindgen
-        .input_path(&cut.main)
+        .input_path(&page.main)
         .typescript(false)
         .remove_name_section(std::env::var_os("SOFTCRUMB_NAMES").is_none())
         .remove_producers_section(true)
         .omit_default_module_path(true)
-        // The pieces share the table of functions.
+        // The chunks import the main module's function table.
         .keep_lld_exports(true);
     let mut output = bindgen
         .web(true)?
         .generate_output()
-        .context("the compiled page could not be bound")?;
-    let mut brought = Vec::new();
+        .context("the bindings could not be generated")?;
+    let mut snippets = Vec::new();
     for (folder, texts) in output.snippets() {
         for (number, text) in texts.iter().enumerate() {
-            brought.push((format!("snippets/{folder}/inline{number}.js"), text.clone()));
+            snippets.push((format!("snippets/{folder}/inline{number}.js"), text.clone()));
         }
     }
     for (path, text) in output.local_modules() {
-        brought.push((format!("snippets/{path}"), text.clone()));
+        snippets.push((format!("snippets/{path}"), text.clone()));
     }
     let wasm = output.wasm_mut().emit_wasm();
-    let (script, wasm) = short(output.js(), &wasm)?;
+    let (script, wasm) = shorten(output.js(), &wasm)?;
     Ok(Bound {
-        loader: script.contains(LOADER).then_some(cut.loader),
-        pieces: cut.pieces,
+        loader: script.contains(LOADER).then_some(page.loader),
+        chunks: page.chunks,
         script,
         wasm,
-        brought,
+        snippets,
     })
 }
 
-/// Fails unless the binding library and the page's library are of one version.
-pub(crate) fn same_version(lock: &str) -> Result<()> {
-    let page = locked(lock, "wasm-bindgen").context("Cargo.lock names no wasm-bindgen")?;
-    let ours = locked(lock, "wasm-bindgen-cli-support")
+/// Fails unless the binding generator and the page's library have the same version.
+pub(crate) fn check_versions(lock: &str) -> Result<()> {
+    let page = locked_version(lock, "wasm-bindgen").context("Cargo.lock names no wasm-bindgen")?;
+    let generator = locked_version(lock, "wasm-bindgen-cli-support")
         .context("Cargo.lock names no wasm-bindgen-cli-support")?;
-    if page != ours {
+    if page != generator {
         bail!(
-            "the page uses wasm-bindgen {page}, xtask binds with {ours}. Write \"={page}\" for wasm-bindgen-cli-support \
-             in xtask/Cargo.toml, or run `cargo update --package wasm-bindgen --precise {ours}`"
+            "the page uses wasm-bindgen {page}, xtask generates bindings for {generator}. Write \"={page}\" for \
+             wasm-bindgen-cli-support in xtask/Cargo.toml, or run `cargo update --package wasm-bindgen --precise {generator}`"
         );
     }
     Ok(())
 }
 
 /// The version of a package in a lock file.
-fn locked<'a>(lock: &'a str, package: &str) -> Option<&'a str> {
-    let named = format!("name = \"{package}\"");
-    let mut lines = lock.lines().skip_while(|line| *line != named).skip(1);
+fn locked_version<'a>(lock: &'a str, package: &str) -> Option<&'a str> {
+    let name = format!("name = \"{package}\"");
+    let mut lines = lock.lines().skip_while(|line| *line != name).skip(1);
     lines
         .next()?
         .strip_prefix("version = \"")?
@@ -80,25 +80,25 @@ fn locked<'a>(lock: &'a str, package: &str) -> Option<&'a str> {
 
 #[cfg(test)]
 mod tests {
-    use super::same_version;
+    use super::check_versions;
 
-    fn lock(page: &str, ours: &str) -> String {
+    fn lock(page: &str, generator: &str) -> String {
         format!(
-            "[[package]]\nname = \"wasm-bindgen\"\nversion = \"{page}\"\n\n[[package]]\nname = \"wasm-bindgen-cli-support\"\nversion = \"{ours}\"\n"
+            "[[package]]\nname = \"wasm-bindgen\"\nversion = \"{page}\"\n\n[[package]]\nname = \"wasm-bindgen-cli-support\"\nversion = \"{generator}\"\n"
         )
     }
 
     #[test]
-    fn two_versions_are_named_with_the_command_that_mends_it() {
-        assert!(same_version(&lock("0.2.130", "0.2.130")).is_ok());
-        let trouble = same_version(&lock("0.2.131", "0.2.130"))
+    fn two_versions_are_named_with_the_command_that_repairs_them() {
+        assert!(check_versions(&lock("0.2.130", "0.2.130")).is_ok());
+        let error = check_versions(&lock("0.2.131", "0.2.130"))
             .unwrap_err()
             .to_string();
-        assert!(trouble.contains("cargo update --package wasm-bindgen --precise 0.2.130"));
+        assert!(error.contains("cargo update --package wasm-bindgen --precise 0.2.130"));
     }
 
     #[test]
-    fn this_project_s_lock_agrees() {
-        assert!(same_version(include_str!("../../Cargo.lock")).is_ok());
+    fn this_project_s_lock_file_passes() {
+        assert!(check_versions(include_str!("../../Cargo.lock")).is_ok());
     }
 }

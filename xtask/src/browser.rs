@@ -1,13 +1,13 @@
-//! The browser's tests: brings Chromium and the driver where it may, serves the page, runs them.
+//! The browser tests: installs Chromium and its driver where needed, serves the page, runs them.
 
-use crate::part::{self, Part};
-use crate::{bring, house, peers, server, step};
+use crate::check_report::{self, CheckReport};
+use crate::{install_deps, paths, peers, server, step};
 use anyhow::{Context, Result};
 use std::path::{Path, PathBuf};
 use std::process::Command;
 
-/// Where Chrome or Chromium may stand; tests/browser/browser.mjs looks there too.
-const PLACES: [&str; 5] = [
+/// Usual paths of Chrome and Chromium; tests/browser/browser.mjs tries the same.
+const BROWSERS: [&str; 5] = [
     "/usr/bin/chromium",
     "/usr/bin/chromium-browser",
     "/usr/bin/google-chrome",
@@ -15,43 +15,45 @@ const PLACES: [&str; 5] = [
     "/Applications/Google Chrome.app/Contents/MacOS/Google Chrome",
 ];
 
-/// The part.
-pub(crate) fn part() -> Part {
-    let ready = || {
+/// Runs the browser tests on the built page.
+pub(crate) fn check() -> CheckReport {
+    let runner = || {
         prepare()?;
-        let serving = server::start(&house::dist(), "/", server::listen(0)?)?;
+        let server = server::start(&paths::dist(), "/", server::listen(0)?)?;
         let mut command = node("run.mjs")?;
-        command.env("SOFTCRUMB_ADDRESS", serving.address);
-        // Printed pages and codes are read by the peers' decoder.
+        command.env("SOFTCRUMB_ADDRESS", server.address);
+        // Its libraries read printed pages and square codes.
         command.env("SOFTCRUMB_PYTHON", peers::prepare()?);
         Ok(command)
     };
-    match ready() {
-        Ok(mut command) => Part::counted("browser", &mut command, part::ours),
-        Err(trouble) => Part::one("browser", || Err(trouble)),
+    match runner() {
+        Ok(mut command) => {
+            CheckReport::counted("browser", &mut command, check_report::read_closing_line)
+        }
+        Err(error) => CheckReport::single("browser", || Err(error)),
     }
 }
 
-/// A script of tests/browser, told where the page and the server are.
+/// The command that runs a script of tests/browser.
 pub(crate) fn node(script: &str) -> Result<Command> {
     let mut command = Command::new("node");
     command.current_dir(folder()).arg(script);
     command.env(
         "SOFTCRUMB_XTASK",
-        std::env::current_exe().context("xtask does not know where it is")?,
+        std::env::current_exe().context("the path of xtask is unknown")?,
     );
-    command.env("SOFTCRUMB_DIST", house::dist());
+    command.env("SOFTCRUMB_DIST", paths::dist());
     Ok(command)
 }
 
 fn folder() -> PathBuf {
-    house::root().join("tests/browser")
+    paths::root().join("tests/browser")
 }
 
-/// Sees to it that Node, the driver and a browser are there.
+/// Installs Node, the browser and its driver where they are missing.
 pub(crate) fn prepare() -> Result<()> {
-    if !bring::answers("node") || !bring::answers("npm") {
-        bring::install(
+    if !install_deps::is_available("node") || !install_deps::is_available("npm") {
+        install_deps::require(
             "Node",
             &["nodejs", "npm"],
             "install Node 20 or later from nodejs.org",
@@ -59,27 +61,23 @@ pub(crate) fn prepare() -> Result<()> {
     }
     let windows = std::env::var_os("ProgramFiles")
         .map(|folder| PathBuf::from(folder).join("Google/Chrome/Application/chrome.exe"));
-    let named = std::env::var_os("SOFTCRUMB_BROWSER").is_some();
-    let there = PLACES.iter().any(|place| Path::new(place).exists())
-        || windows.is_some_and(|place| place.exists());
-    if !named && !there {
-        bring::install(
+    let is_named = std::env::var_os("SOFTCRUMB_BROWSER").is_some();
+    let is_installed = BROWSERS.iter().any(|path| Path::new(path).exists())
+        || windows.is_some_and(|path| path.exists());
+    if !is_named && !is_installed {
+        install_deps::require(
             "Chromium",
             &["chromium", "fonts-dejavu-core", "fonts-noto-core"],
-            "install Chrome or Chromium, and name it in SOFTCRUMB_BROWSER if it is still not found",
+            "install Chrome or Chromium, and set SOFTCRUMB_BROWSER to its path if it is not found",
         )?;
     }
-    // npm writes this list last: as long as it is newer than ours, all is there.
+    // npm writes this file last; while it is newer than our lock file, everything is installed.
     let changed = |path: PathBuf| path.metadata().and_then(|about| about.modified()).ok();
     let installed = changed(folder().join("node_modules/.package-lock.json"));
     if installed.is_none() || installed < changed(folder().join("package-lock.json")) {
-        step::step("Fetching the browser's driver", || {
-            step::run(Command::new("npm").current_dir(folder()).args([
-                "ci",
-                "--no-audit",
-                "--no-fund",
-                "--silent",
-            ]))
+        step::step("Installing the browser's driver", || {
+            let npm = ["ci", "--no-audit", "--no-fund", "--silent"];
+            step::run(Command::new("npm").current_dir(folder()).args(npm))
         })?;
     }
     Ok(())

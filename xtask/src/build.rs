@@ -1,59 +1,60 @@
-//! `cargo xtask build`: compiles, binds and writes the page into `dist/`.
+//! `cargo xtask build`: compiles the page, generates bindings and writes it into `dist/`.
 
 use crate::arguments::Arguments;
-use crate::bundle::{self, Pieces};
-use crate::packed::Packed;
+use crate::asset::{self, Asset};
+use crate::bundle::{self, Sources};
+use crate::install_deps;
 use crate::step::{run as run_command, step};
-use crate::toolchain::{self, Pin, TARGET, Way};
-use crate::{bind, cut, house, language, machine, styles};
+use crate::toolchain::{self, Preference, TARGET, Toolchain};
+use crate::{bind, language, paths, split, styles};
 use anyhow::{Context, Result};
 use std::fs;
 use std::path::{Path, PathBuf};
 use std::process::{Child, Command, Stdio};
 
-/// What is compiled: `--bin softcrumb`, or an example.
+/// A cargo target to compile: `--bin softcrumb`, or an example.
 #[derive(Clone, Copy)]
-pub(crate) struct Unit {
+pub(crate) struct CargoTarget {
     /// `--bin` or `--example`.
-    pub(crate) sort: &'static str,
+    pub(crate) flag: &'static str,
     /// Its name.
     pub(crate) name: &'static str,
 }
 
 /// The page itself.
-pub(crate) const PAGE: Unit = Unit {
-    sort: "--bin",
+pub(crate) const PAGE: CargoTarget = CargoTarget {
+    flag: "--bin",
     name: "softcrumb",
 };
 
-/// The verb.
-pub(crate) fn run(given: &[String]) -> Result<()> {
-    Arguments::read(given, &[], &[])?;
-    let files = build()?;
-    say_sizes(&files);
-    println!("The page is in {}", house::dist().display());
+/// Runs the command.
+pub(crate) fn run(arguments: &[String]) -> Result<()> {
+    Arguments::read(arguments, &[], &[])?;
+    let assets = build()?;
+    asset::print_sizes(&assets);
+    println!("The page is in {}", paths::dist().display());
     Ok(())
 }
 
 /// Builds the page into `dist/`.
-pub(crate) fn build() -> Result<Vec<Packed>> {
-    // Before the long step: a text that is not translated fails the build.
-    let languages = language::catalogues()?;
-    let pieces = pieces(&compile(PAGE)?, styles::join(&house::root().join("style"))?)?;
-    let pieces = Pieces {
-        languages,
-        ..pieces
+pub(crate) fn build() -> Result<Vec<Asset>> {
+    // Before the long step: a missing translation fails the build.
+    let catalogues = language::catalogues()?;
+    let styles = styles::join(&paths::root().join("style"))?;
+    let sources = Sources {
+        catalogues,
+        ..sources(&compile(PAGE)?, styles)?
     };
-    step("Packing the page into dist/", || {
-        bundle::write(pieces, &house::dist())
+    step("Compressing the page into dist/", || {
+        bundle::write(sources, &paths::dist())
     })
 }
 
-/// Everything a page is made of, around a compiled binary and a style sheet.
-pub(crate) fn pieces(compiled: &Path, styles: String) -> Result<Pieces> {
-    bind::same_version(&read("Cargo.lock")?)?;
-    let cut = step("Cutting it into pieces", || cut::cut(compiled))?;
-    let bound = step("Binding it to the browser", || bind::bind(cut))?;
+/// The sources of a page without translations, from a compiled binary and a style sheet.
+pub(crate) fn sources(compiled: &Path, styles: String) -> Result<Sources> {
+    bind::check_versions(&read("Cargo.lock")?)?;
+    let page = step("Splitting the binary", || split::split(compiled))?;
+    let bound = step("Generating the bindings", || bind::bind(page))?;
     let mut icons = Vec::new();
     for name in [
         "icon.svg",
@@ -62,17 +63,15 @@ pub(crate) fn pieces(compiled: &Path, styles: String) -> Result<Pieces> {
         "icon-maskable-192.png",
         "icon-maskable-512.png",
     ] {
-        let path = house::root().join("style/icons").join(name);
-        icons.push((
-            name.to_owned(),
-            fs::read(&path).with_context(|| format!("{} is missing", path.display()))?,
-        ));
+        let path = paths::root().join("style/icons").join(name);
+        let bytes = fs::read(&path).with_context(|| format!("{} is missing", path.display()))?;
+        icons.push((name.to_owned(), bytes));
     }
-    Ok(Pieces {
+    Ok(Sources {
         bound,
-        languages: Vec::new(),
+        catalogues: Vec::new(),
         styles,
-        shell: read("index.html")?,
+        html: read("index.html")?,
         boot: read("src/app/browser/boot.js")?,
         worker: read("src/app/browser/service_worker.js")?,
         manifest: read("style/app.webmanifest")?,
@@ -81,73 +80,65 @@ pub(crate) fn pieces(compiled: &Path, styles: String) -> Result<Pieces> {
 }
 
 fn read(path: &str) -> Result<String> {
-    fs::read_to_string(house::root().join(path)).with_context(|| format!("{path} cannot be read"))
+    fs::read_to_string(paths::root().join(path)).with_context(|| format!("{path} cannot be read"))
 }
 
-/// A compilation that goes on beside other work.
-pub(crate) struct Ahead(Child);
+/// A compilation in the background.
+pub(crate) struct Background(Child);
 
-impl Ahead {
-    /// Waits for its end. What it came up against is met and told again by the build that follows.
+impl Background {
+    /// Waits for its end. The build that follows repeats and reports its errors.
     pub(crate) fn wait(mut self) {
         drop(self.0.wait());
     }
 }
 
-/// Begins to compile the page, without a word; none where it cannot be begun.
-pub(crate) fn begin() -> Option<Ahead> {
-    let (mut cargo, _target, _way) = compiler(PAGE).ok()?;
+/// Starts to compile the page without printing; none where there is no compiler.
+pub(crate) fn start_in_background() -> Option<Background> {
+    let (mut cargo, _target, _toolchain) = cargo(PAGE).ok()?;
     let child = cargo.stdout(Stdio::null()).stderr(Stdio::null()).spawn();
-    child.ok().map(Ahead)
+    child.ok().map(Background)
 }
 
 /// Compiles for WebAssembly; gives the binary's path.
-pub(crate) fn compile(unit: Unit) -> Result<PathBuf> {
-    let (mut cargo, target, way) = compiler(unit)?;
-    let first = !target.join(TARGET).exists();
-    let hint = match (&way, first) {
+pub(crate) fn compile(target: CargoTarget) -> Result<PathBuf> {
+    let (mut cargo, folder, toolchain) = cargo(target)?;
+    let is_first = !folder.join(TARGET).exists();
+    let hint = match (&toolchain, is_first) {
         (_, false) => "",
-        (Way::Installed, true) => " (the first time takes a minute or two)",
-        (Way::Debian { .. }, true) => " (the first time takes two or three minutes)",
+        (Toolchain::Installed, true) => " (the first time takes one or two minutes)",
+        (Toolchain::Debian { .. }, true) => " (the first time takes two to four minutes)",
     };
     step(
-        &format!("Compiling {} for WebAssembly{hint}", unit.name),
+        &format!("Compiling {} for WebAssembly{hint}", target.name),
         || run_command(&mut cargo),
     )?;
-    let folder = target.join(TARGET).join("release");
-    let folder = if unit.sort == "--example" {
+    let folder = folder.join(TARGET).join("release");
+    let folder = if target.flag == "--example" {
         folder.join("examples")
     } else {
         folder
     };
-    Ok(folder.join(format!("{}.wasm", unit.name)))
+    Ok(folder.join(format!("{}.wasm", target.name)))
 }
 
-/// The compiler's command, the folder it works in, and the way to it.
-fn compiler(unit: Unit) -> Result<(Command, PathBuf, Way)> {
-    let pin = Pin::read(std::env::var("SOFTCRUMB_WASM").ok().as_deref())?;
-    let way = toolchain::find(&machine::Here, pin)?;
-    let target = house::target().join(way.folder());
+/// The cargo command, its output folder, and the compiler.
+fn cargo(target: CargoTarget) -> Result<(Command, PathBuf, Toolchain)> {
+    let preference = Preference::read(std::env::var("SOFTCRUMB_WASM").ok().as_deref())?;
+    let toolchain = toolchain::find(&install_deps::run, preference)?;
+    let folder = paths::target().join(toolchain.folder());
     let mut cargo = Command::new(std::env::var_os("CARGO").unwrap_or_else(|| "cargo".into()));
-    cargo.current_dir(house::root()).args([
+    cargo.current_dir(paths::root()).args([
         "rustc",
         "--release",
         "--target",
         TARGET,
-        unit.sort,
-        unit.name,
+        target.flag,
+        target.name,
     ]);
-    cargo.arg("--target-dir").arg(&target);
-    way.prepare(&mut cargo);
-    // Cutting the binary into pieces needs to know what refers to what.
+    cargo.arg("--target-dir").arg(&folder);
+    toolchain.configure(&mut cargo);
+    // Splitting needs the relocations, which say what refers to what.
     cargo.args(["--", "-Clink-arg=--emit-relocs"]);
-    Ok((cargo, target, way))
-}
-
-/// Prints each file with its bytes, as they are and over the wire.
-pub(crate) fn say_sizes(files: &[Packed]) {
-    println!("{:>9} {:>9}", "bytes", "on wire");
-    for file in files {
-        println!("{:>9} {:>9}  {}", file.bytes.len(), file.wire, file.path);
-    }
+    Ok((cargo, folder, toolchain))
 }

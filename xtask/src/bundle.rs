@@ -1,164 +1,166 @@
-//! Puts the built page together: names, sums, the shell, and the service worker's list.
+//! Writes the page's files: names with content hashes, checksums, the HTML, the service worker's list.
 
+use crate::asset::{self, Asset};
 use crate::bind::Bound;
-use crate::crumbs;
-use crate::cut::{LOADER, SCRIPT};
 use crate::headers::POLICY;
-use crate::language;
-use crate::packed::{self, Packed};
+use crate::split::{LOADER, SCRIPT};
+use crate::{language, small_chunks};
 use anyhow::{Context, Result, bail};
 use std::fmt::Write as _;
 use std::fs;
 use std::path::Path;
 
-/// The texts a page is made of.
-pub(crate) struct Pieces {
-    /// What binding gave.
+/// The sources of a page.
+pub(crate) struct Sources {
+    /// Scripts and binaries.
     pub(crate) bound: Bound,
-    /// The languages beside English: tag, and catalogue as the page reads it.
-    pub(crate) languages: Vec<(String, String)>,
+    /// The translations: language tag, and catalogue as the page reads it.
+    pub(crate) catalogues: Vec<(String, String)>,
     /// The joined style sheets.
     pub(crate) styles: String,
-    /// The shell, `index.html` at the top of the project.
-    pub(crate) shell: String,
-    /// The script that starts the page.
+    /// The template of `index.html`.
+    pub(crate) html: String,
+    /// The template of the script that starts the page.
     pub(crate) boot: String,
-    /// The service worker.
+    /// The template of the service worker.
     pub(crate) worker: String,
-    /// The manifest, with the icons' names as they lie in `style/icons`.
+    /// The manifest, with the icons' names as in `style/icons`.
     pub(crate) manifest: String,
     /// Icons: name and bytes.
     pub(crate) icons: Vec<(String, Vec<u8>)>,
 }
 
-/// Writes the page into `folder`, in place of what was there; gives its files.
+/// Writes the page into `folder`, replacing what was there; gives its files.
 ///
-/// It is written beside it first: a page that is being served is whole at any moment, and stays
-/// where this one cannot be written.
-pub(crate) fn write(pieces: Pieces, folder: &Path) -> Result<Vec<Packed>> {
+/// It writes into a folder beside it first and swaps the two: a page that is being served is
+/// complete at any moment, and stays as it was when writing fails.
+pub(crate) fn write(sources: Sources, folder: &Path) -> Result<Vec<Asset>> {
     let next = folder.with_extension("next");
-    let files = write_into(pieces, &next)?;
+    let assets = write_into(sources, &next)?;
     let last = folder.with_extension("last");
-    empty(&last)?;
+    remove(&last)?;
     if folder.exists() {
         fs::rename(folder, &last)
-            .with_context(|| format!("{} cannot be put aside", folder.display()))?;
+            .with_context(|| format!("{} cannot be moved away", folder.display()))?;
     }
     fs::rename(&next, folder)
-        .with_context(|| format!("{} cannot be put in place", folder.display()))?;
-    empty(&last)?;
-    Ok(files)
+        .with_context(|| format!("{} cannot be replaced", folder.display()))?;
+    remove(&last)?;
+    Ok(assets)
 }
 
-/// Takes a folder away, where there is one.
-fn empty(folder: &Path) -> Result<()> {
+/// Removes a folder, where there is one.
+fn remove(folder: &Path) -> Result<()> {
     if folder.exists() {
         fs::remove_dir_all(folder)
-            .with_context(|| format!("{} cannot be emptied", folder.display()))?;
+            .with_context(|| format!("{} cannot be removed", folder.display()))?;
     }
     Ok(())
 }
 
-fn write_into(pieces: Pieces, folder: &Path) -> Result<Vec<Packed>> {
-    let mut page = Page::begin(folder)?;
-    page.brought(pieces.bound.brought)?;
-    let wasm = page.hashed("softcrumb.wasm", pieces.bound.wasm)?;
-    let loader = match pieces.bound.loader {
-        Some(loader) => Some(page.pieces(loader, pieces.bound.pieces)?),
+fn write_into(sources: Sources, folder: &Path) -> Result<Vec<Asset>> {
+    let mut page = Page::new(folder)?;
+    page.snippets(sources.bound.snippets)?;
+    let wasm = page.hashed("softcrumb.wasm", sources.bound.wasm)?;
+    let loader = match sources.bound.loader {
+        Some(loader) => Some(page.chunks(loader, sources.bound.chunks)?),
         None => None,
     };
-    let (script, loader) = page.scripts(pieces.bound.script, loader)?;
+    let (script, loader) = page.scripts(sources.bound.script, loader)?;
     let boot = fill(
-        &pieces.boot,
+        &sources.boot,
         &[
             ("script", &script.0),
             ("wasm", &wasm.0),
-            ("wasm_sum", &wasm.1),
-            ("words", &language::first_words(&pieces.languages)),
+            ("wasm_integrity", &wasm.1),
+            ("texts", &language::boot_texts(&sources.catalogues)),
         ],
     )?;
     let boot = page.hashed("boot.js", boot.into_bytes())?;
-    let styles = page.hashed("app.css", pieces.styles.into_bytes())?;
-    let languages = page.languages(pieces.languages)?;
-    let (manifest, icon) = page.manifest(pieces.manifest, pieces.icons)?;
+    let styles = page.hashed("app.css", sources.styles.into_bytes())?;
+    let languages = page.languages(sources.catalogues)?;
+    let (manifest, icon) = page.manifest(sources.manifest, sources.icons)?;
     let values = [
         ("policy", POLICY),
         ("styles", &styles.0),
-        ("styles_sum", &styles.1),
+        ("styles_integrity", &styles.1),
         ("script", &script.0),
-        ("script_sum", &script.1),
+        ("script_integrity", &script.1),
         ("loader", &loader),
         ("languages", &languages),
         ("boot", &boot.0),
-        ("boot_sum", &boot.1),
+        ("boot_integrity", &boot.1),
         ("wasm", &wasm.0),
         ("manifest", &manifest),
         ("icon", &icon),
     ];
-    let shell = fill(&pieces.shell, &values)?;
-    page.plain("index.html", shell.into_bytes())?;
-    page.worker(&pieces.worker)?;
-    Ok(page.files)
+    let html = fill(&sources.html, &values)?;
+    page.plain("index.html", html.into_bytes())?;
+    page.worker(&sources.worker)?;
+    Ok(page.assets)
 }
 
+/// The page while it is being written.
 struct Page<'a> {
     folder: &'a Path,
-    files: Vec<Packed>,
+    assets: Vec<Asset>,
 }
 
 impl<'a> Page<'a> {
-    /// Begins with an empty folder.
-    fn begin(folder: &'a Path) -> Result<Self> {
-        empty(folder)?;
+    /// Starts with an empty folder.
+    fn new(folder: &'a Path) -> Result<Self> {
+        remove(folder)?;
         Ok(Self {
             folder,
-            files: Vec::new(),
+            assets: Vec::new(),
         })
     }
 
+    /// Writes a file under its own name.
     fn plain(&mut self, path: &str, bytes: Vec<u8>) -> Result<()> {
-        self.files.push(packed::write(self.folder, path, bytes)?);
+        self.assets.push(asset::write(self.folder, path, bytes)?);
         Ok(())
     }
 
-    /// Writes what binding brings along, under the names it is asked for by.
-    fn brought(&mut self, files: Vec<(String, String)>) -> Result<()> {
+    /// Writes a file under a name with its content hash; gives that name and the checksum.
+    fn hashed(&mut self, name: &str, bytes: Vec<u8>) -> Result<(String, String)> {
+        let name = asset::hashed_name(name, &bytes);
+        let integrity = asset::integrity(&bytes);
+        self.plain(&name, bytes)?;
+        Ok((name, integrity))
+    }
+
+    /// Writes the libraries' scripts under the names by which the main script imports them.
+    fn snippets(&mut self, files: Vec<(String, String)>) -> Result<()> {
         for (path, text) in files {
             self.plain(&path, text.into_bytes())?;
         }
         Ok(())
     }
 
-    /// Name with the content in it, and sum.
-    fn hashed(&mut self, name: &str, bytes: Vec<u8>) -> Result<(String, String)> {
-        let given = (packed::hashed_name(name, &bytes), packed::sum(&bytes));
-        self.plain(&given.0, bytes)?;
-        Ok(given)
-    }
-
-    /// Writes the pieces; gives the script that loads them, with their names and sums put in.
-    fn pieces(&mut self, mut loader: String, pieces: Vec<(String, Vec<u8>)>) -> Result<String> {
-        let (own, crumbs) = crumbs::sort_out(pieces);
-        for (name, bytes) in own {
-            let (path, sum) = self.hashed(&name, bytes)?;
-            let held = format!(
-                "fetch(new URL(\"./{path}\", import.meta.url), {{ integrity: \"{sum}\" }})"
+    /// Writes the chunks; gives the script that loads them, with their names and checksums filled in.
+    fn chunks(&mut self, mut loader: String, chunks: Vec<(String, Vec<u8>)>) -> Result<String> {
+        let (large, small) = small_chunks::join(chunks);
+        for (name, bytes) in large {
+            let (path, integrity) = self.hashed(&name, bytes)?;
+            let fetch = format!(
+                "fetch(new URL(\"./{path}\", import.meta.url), {{ integrity: \"{integrity}\" }})"
             );
-            loader = asking(&loader, &name, &held)?;
+            loader = replace_fetch(&loader, &name, &fetch)?;
         }
-        if crumbs.places.is_empty() {
+        if small.ranges.is_empty() {
             return Ok(loader);
         }
-        for (name, place) in &crumbs.places {
-            loader = asking(&loader, name, &crumbs::ask(place))?;
+        for (name, range) in &small.ranges {
+            loader = replace_fetch(&loader, name, &small_chunks::fetch_call(range))?;
         }
-        let (path, sum) = self.hashed("chunk_small.wasm", crumbs.bytes)?;
-        loader.push_str(&crumbs::finder(&path, &sum));
+        let (path, integrity) = self.hashed("chunk_small.wasm", small.bytes)?;
+        loader.push_str(&small_chunks::fetch_function(&path, &integrity));
         Ok(loader)
     }
 
-    /// Writes the page's script and the one that loads pieces. They name each other, so both
-    /// carry the content of both. Gives name and sum of the first, and the second's line in the shell.
+    /// Writes the main script and the one that loads chunks. They import each other, so both names
+    /// carry the hash of both. Gives name and checksum of the first, and the second's line in the HTML.
     fn scripts(
         &mut self,
         script: String,
@@ -172,10 +174,10 @@ impl<'a> Page<'a> {
         };
         let both = [script.as_bytes(), loader.as_bytes()].concat();
         let (script_path, loader_path) = (
-            packed::hashed_name("softcrumb.js", &both),
-            packed::hashed_name("pieces.js", &both),
+            asset::hashed_name("softcrumb.js", &both),
+            asset::hashed_name("chunks.js", &both),
         );
-        // Only where a script is asked for: the binary still calls the loader by its first name.
+        // Imports only: the binary still names the loader's module by its first name.
         let from = |name: &str| format!("from \"{name}\"");
         let script = script
             .replace(&from(LOADER), &from(&format!("./{loader_path}")))
@@ -183,20 +185,21 @@ impl<'a> Page<'a> {
         let loader = loader
             .replace(&from(SCRIPT), &from(&format!("./{script_path}")))
             .into_bytes();
-        let (script_sum, loader_sum) = (packed::sum(&script), packed::sum(&loader));
+        let (script_integrity, loader_integrity) =
+            (asset::integrity(&script), asset::integrity(&loader));
         self.plain(&script_path, script)?;
         self.plain(&loader_path, loader)?;
         let line = format!(
-            "<link rel=\"modulepreload\" href=\"./{loader_path}\" integrity=\"{loader_sum}\">"
+            "<link rel=\"modulepreload\" href=\"./{loader_path}\" integrity=\"{loader_integrity}\">"
         );
-        Ok(((script_path, script_sum), line))
+        Ok(((script_path, script_integrity), line))
     }
 
-    /// Writes the catalogues; gives a line of the shell for each, which says where it is.
-    fn languages(&mut self, languages: Vec<(String, String)>) -> Result<String> {
+    /// Writes the catalogues; gives a line of the HTML for each, with its path.
+    fn languages(&mut self, catalogues: Vec<(String, String)>) -> Result<String> {
         let mut lines = Vec::new();
-        for (tag, catalogue) in languages {
-            let (path, _sum) = self.hashed(&format!("{tag}.txt"), catalogue.into_bytes())?;
+        for (tag, catalogue) in catalogues {
+            let (path, _integrity) = self.hashed(&format!("{tag}.txt"), catalogue.into_bytes())?;
             lines.push(format!(
                 "<meta name=\"language-{tag}\" content=\"./{path}\">"
             ));
@@ -204,21 +207,22 @@ impl<'a> Page<'a> {
         Ok(lines.join("\n"))
     }
 
-    /// Writes the icons, and the manifest with their names put in; gives its name and the drawn icon's.
+    /// Writes the icons, and the manifest with their names filled in; gives the names of the
+    /// manifest and of the SVG icon.
     fn manifest(
         &mut self,
         text: String,
         icons: Vec<(String, Vec<u8>)>,
     ) -> Result<(String, String)> {
-        let (mut text, mut drawn) = (text, String::new());
+        let (mut text, mut svg) = (text, String::new());
         for (name, bytes) in icons {
-            let (path, _sum) = self.hashed(&name, bytes)?;
+            let (path, _integrity) = self.hashed(&name, bytes)?;
             text = text.replace(&format!("\"{name}\""), &format!("\"{path}\""));
             if name == "icon.svg" {
-                drawn = path;
+                svg = path;
             }
         }
-        Ok((self.hashed("app.webmanifest", text.into_bytes())?.0, drawn))
+        Ok((self.hashed("app.webmanifest", text.into_bytes())?.0, svg))
     }
 
     /// Writes the service worker with the list of all other files.
@@ -228,46 +232,46 @@ impl<'a> Page<'a> {
         self.plain("service_worker.js", worker.into_bytes())
     }
 
-    /// The version, which is the content of all files, and the worker's list: address and sum of each.
+    /// The version, a hash of all files, and the worker's list: address and checksum of each.
     fn list(&self) -> Result<(String, String)> {
         let mut list = String::new();
-        for file in &self.files {
-            let address = if file.path == "index.html" {
+        for asset in &self.assets {
+            let address = if asset.path == "index.html" {
                 ""
             } else {
-                file.path.as_str()
+                asset.path.as_str()
             };
             writeln!(
                 list,
                 "  [\"./{address}\", \"{}\"],",
-                packed::sum(&file.bytes)
+                asset::integrity(&asset.bytes)
             )?;
         }
         Ok((
-            packed::short(list.as_bytes()),
+            asset::content_hash(list.as_bytes()),
             list.trim().trim_end_matches(',').to_owned(),
         ))
     }
 }
 
-/// The script that loads pieces, asking for the piece `name` as it should.
-fn asking(loader: &str, name: &str, so: &str) -> Result<String> {
-    let asked = format!("fetch(new URL(\"./{name}\", import.meta.url))");
-    if !loader.contains(&asked) {
-        bail!("the script that loads pieces does not ask for {name}");
+/// The loader script with `fetch` in place of the call that fetches the chunk `name`.
+fn replace_fetch(loader: &str, name: &str, fetch: &str) -> Result<String> {
+    let call = format!("fetch(new URL(\"./{name}\", import.meta.url))");
+    if !loader.contains(&call) {
+        bail!("the script that loads chunks does not fetch {name}");
     }
-    Ok(loader.replace(&asked, so))
+    Ok(loader.replace(&call, fetch))
 }
 
-/// Puts each value in place of its `{{name}}`. A name left over, or one not found, is a mistake.
-fn fill(text: &str, values: &[(&str, &str)]) -> Result<String> {
-    let mut filled = text.to_owned();
+/// Replaces each `{{name}}` of a template by its value; a name without a value is an error.
+fn fill(template: &str, values: &[(&str, &str)]) -> Result<String> {
+    let mut filled = template.to_owned();
     for (name, value) in values {
         filled = filled.replace(&format!("{{{{{name}}}}}"), value);
     }
     match filled.split_once("{{") {
         Some((_, rest)) => bail!(
-            "nothing is known to put in place of {{{{{}",
+            "there is no value for {{{{{}",
             rest.chars().take(20).collect::<String>()
         ),
         None => Ok(filled),
@@ -279,7 +283,7 @@ mod tests {
     use super::fill;
 
     #[test]
-    fn every_blank_is_filled_or_named() {
+    fn every_placeholder_is_replaced_or_named() {
         assert_eq!(
             fill("a {{b}} c {{b}}", &[("b", "x"), ("unused", "y")]).unwrap(),
             "a x c x"

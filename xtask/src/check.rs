@@ -1,24 +1,24 @@
 //! `cargo xtask check`: format, lints of host and page, docs, and the tests that need no browser.
 
 use crate::arguments::Arguments;
-use crate::house;
-use crate::part::{self, Part};
+use crate::check_report::{self, CheckReport};
+use crate::paths;
 use anyhow::Result;
 use std::process::Command;
 
-/// The verb; whether all is well.
-pub(crate) fn run(given: &[String]) -> Result<bool> {
-    Arguments::read(given, &[], &[])?;
-    Ok(part::sum_up(&parts()))
+/// Runs the command; whether all checks passed.
+pub(crate) fn run(arguments: &[String]) -> Result<bool> {
+    Arguments::read(arguments, &[], &[])?;
+    Ok(check_report::summarize(&checks()))
 }
 
-/// The quick parts.
-pub(crate) fn parts() -> Vec<Part> {
-    let app = house::target().join("app");
+/// Runs the quick checks.
+pub(crate) fn checks() -> Vec<CheckReport> {
+    let page = paths::target().join("app");
     vec![
-        Part::check("format", cargo().args(["fmt", "--all", "--check"])),
-        Part::check(
-            "lint, this machine",
+        CheckReport::command("format", cargo().args(["fmt", "--all", "--check"])),
+        CheckReport::command(
+            "lints of the host build",
             cargo().args([
                 "clippy",
                 "--workspace",
@@ -28,23 +28,23 @@ pub(crate) fn parts() -> Vec<Part> {
                 "warnings",
             ]),
         ),
-        Part::check(
-            "lint, the page",
+        CheckReport::command(
+            "lints of the page",
             cargo()
                 .args(["clippy", "--lib", "--target-dir"])
-                .arg(app)
+                .arg(page)
                 .env("RUSTFLAGS", "--cfg app_on_host -D warnings"),
         ),
-        Part::check(
+        CheckReport::command(
             "docs",
             cargo()
                 .args(["doc", "--lib", "--no-deps"])
                 .env("RUSTDOCFLAGS", "-D warnings"),
         ),
-        Part::counted(
-            "tests of engine, sheet, words, house",
+        CheckReport::counted(
+            "tests without a browser",
             cargo().args(["test", "--workspace", "--no-fail-fast"]),
-            part::cargo_s,
+            check_report::read_cargo_test,
         ),
     ]
 }
@@ -52,6 +52,6 @@ pub(crate) fn parts() -> Vec<Part> {
 /// Cargo, in this project.
 pub(crate) fn cargo() -> Command {
     let mut cargo = Command::new(std::env::var_os("CARGO").unwrap_or_else(|| "cargo".into()));
-    cargo.current_dir(house::root());
+    cargo.current_dir(paths::root());
     cargo
 }

@@ -1,17 +1,18 @@
-//! `cargo xtask dist`: the built page in one zip, for any static host.
+//! `cargo xtask dist`: builds the page and writes it into one zip archive, for any static host.
 
 use crate::arguments::Arguments;
 use crate::step::step;
-use crate::{archive, build, house};
+use crate::{archive, asset, build, paths};
 use anyhow::Result;
 
-/// The verb.
-pub(crate) fn run(given: &[String]) -> Result<()> {
-    Arguments::read(given, &[], &[])?;
-    let files = build::build()?;
-    build::say_sizes(&files);
-    let zip = house::target().join("softcrumb.zip");
-    step("Packing the zip", || archive::write(&house::dist(), &zip))?;
+/// Runs the command.
+pub(crate) fn run(arguments: &[String]) -> Result<()> {
+    Arguments::read(arguments, &[], &[])?;
+    asset::print_sizes(&build::build()?);
+    let zip = paths::target().join("softcrumb.zip");
+    step("Writing the archive", || {
+        archive::write(&paths::dist(), &zip)
+    })?;
     println!(
         "Unpack {} into any folder of a static host; README.md says how.",
         zip.display()

@@ -1,10 +1,10 @@
-//! What the server says beside each file, and the policy the page itself repeats.
+//! Response headers of the server, and the content security policy, which the page repeats.
 
-/// Nothing from elsewhere, no script or style in the page's text.
+/// Allows no other origin, and no inline script or style.
 pub(crate) const POLICY: &str = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; \
 img-src 'self' data: blob:; connect-src 'self'; manifest-src 'self'; worker-src 'self'; base-uri 'none'; form-action 'none'";
 
-/// Headers that every answer carries. Frames can be ruled out by a header only.
+/// Headers of every response. `frame-ancestors` works as a header only.
 pub(crate) fn always() -> Vec<(&'static str, String)> {
     vec![
         (
@@ -22,8 +22,8 @@ pub(crate) fn always() -> Vec<(&'static str, String)> {
     ]
 }
 
-/// A file whose name carries its content is kept for a year; any other is asked for again.
-pub(crate) const fn caching(hashed: bool) -> &'static str {
+/// Files named by their content are cached for a year; all others are requested again.
+pub(crate) const fn cache_control(hashed: bool) -> &'static str {
     if hashed {
         "public, max-age=31536000, immutable"
     } else {
@@ -31,8 +31,8 @@ pub(crate) const fn caching(hashed: bool) -> &'static str {
     }
 }
 
-/// The kind of a file, by the end of its name.
-pub(crate) fn kind(path: &str) -> &'static str {
+/// The media type, by the file's extension.
+pub(crate) fn media_type(path: &str) -> &'static str {
     match path.rsplit('.').next().unwrap_or_default() {
         "html" => "text/html; charset=utf-8",
         "js" | "mjs" => "text/javascript; charset=utf-8",

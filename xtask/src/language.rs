@@ -1,59 +1,59 @@
-//! `cargo xtask words`: brings the catalogues of the other languages up to the texts of the page.
+//! `cargo xtask catalogues`: updates the translations to the texts in the source.
 
 mod catalogue;
 mod messages;
 
 use crate::arguments::Arguments;
-use crate::house;
+use crate::paths;
 use anyhow::{Result, bail};
 use std::collections::BTreeMap;
 
-/// The languages beside English, by their tags; a catalogue each in `src/words/language/`.
+/// Tags of the languages besides English; each has a catalogue, `TAG.po`.
 const TAGS: [&str; 2] = ["es", "ja"];
 
-/// What the page says before its binary can speak: that it is opening, and that it could not start.
-const FIRST_WORDS: [&str; 2] = [
+/// Texts of the script that starts the page: that it is opening, and that it could not start.
+const BOOT_TEXTS: [&str; 2] = [
     "Softcrumb is opening …",
     "Softcrumb could not start here. Load the page again with a signal; if that does not help, a newer browser will. \
      What you saved is still on this device.",
 ];
 
-/// Every text of the page, the first words included.
+/// Every text of the page, the start script's included.
 fn texts() -> Result<messages::Messages> {
-    let mut all = messages::all(&house::root().join("src"))?;
-    for text in FIRST_WORDS {
+    let mut all = messages::all(&paths::root().join("src"))?;
+    for text in BOOT_TEXTS {
         all.entry(text.to_owned())
             .or_insert_with(|| "app/browser/boot.js".to_owned());
     }
     Ok(all)
 }
 
-/// The first words in each language, for the script that starts the page.
-pub(crate) fn first_words(catalogues: &[(String, String)]) -> String {
-    let mut words = serde_json::Map::new();
-    words.insert("en".to_owned(), FIRST_WORDS.to_vec().into());
+/// The texts of the start script in each language, as JSON.
+pub(crate) fn boot_texts(catalogues: &[(String, String)]) -> String {
+    let mut texts = serde_json::Map::new();
+    texts.insert("en".to_owned(), BOOT_TEXTS.to_vec().into());
     for (tag, catalogue) in catalogues {
         let pairs: BTreeMap<&str, &str> = catalogue
             .lines()
             .filter_map(|line| line.split_once('\t'))
             .collect();
-        let said: Vec<&str> = FIRST_WORDS
+        let translated: Vec<&str> = BOOT_TEXTS
             .iter()
             .map(|text| pairs.get(text).copied().unwrap_or(text))
             .collect();
-        words.insert(tag.clone(), said.into());
+        texts.insert(tag.clone(), translated.into());
     }
-    serde_json::Value::Object(words).to_string()
+    serde_json::Value::Object(texts).to_string()
 }
 
-/// The verb: texts that are new come in without a translation, texts that are gone go out.
-pub(crate) fn run(given: &[String]) -> Result<()> {
-    Arguments::read(given, &[], &[])?;
+/// Runs the command: adds new texts without a translation, removes texts that are gone.
+pub(crate) fn run(arguments: &[String]) -> Result<()> {
+    Arguments::read(arguments, &[], &[])?;
     let messages = texts()?;
     for tag in TAGS {
-        let (new, gone) = catalogue::bring_up(&catalogue::path(tag), tag, &messages)?;
+        let (added, removed) = catalogue::update(&catalogue::path(tag), tag, &messages)?;
         println!(
-            "{tag}: {} texts, {new} of them new and to be translated, {gone} gone",
+            "{tag}: {} texts, {added} added and to be translated, {removed} removed",
             messages.len()
         );
     }
@@ -63,26 +63,26 @@ pub(crate) fn run(given: &[String]) -> Result<()> {
 /// The catalogues as the page reads them, by tag: a line each, the English text, a tab, the translation.
 ///
 /// # Errors
-/// A text without its translation, or one whose places are others, is named.
+/// Names every text without a translation, and every translation with other placeholders.
 pub(crate) fn catalogues() -> Result<Vec<(String, String)>> {
     let messages = texts()?;
-    let mut written = Vec::new();
-    let mut troubles = Vec::new();
+    let mut catalogues = Vec::new();
+    let mut mistakes = Vec::new();
     for tag in TAGS {
         let pairs = catalogue::read(&catalogue::path(tag))?;
-        troubles.extend(
-            catalogue::troubles(&messages, &pairs)
+        mistakes.extend(
+            catalogue::mistakes(&messages, &pairs)
                 .into_iter()
-                .map(|trouble| format!("{tag}.po: {trouble}")),
+                .map(|mistake| format!("{tag}.po: {mistake}")),
         );
-        written.push((tag.to_owned(), catalogue::lines(&messages, &pairs)));
+        catalogues.push((tag.to_owned(), catalogue::lines(&messages, &pairs)));
     }
-    if !troubles.is_empty() {
+    if !mistakes.is_empty() {
         bail!(
-            "the catalogues in src/words/language/ are not whole. `cargo xtask words` brings in what is new; \
-             translate it there.\n{}",
-            troubles.join("\n")
+            "translations are missing or wrong in {}. `cargo xtask catalogues` adds what is new; translate it there.\n{}",
+            catalogue::folder().display(),
+            mistakes.join("\n")
         );
     }
-    Ok(written)
+    Ok(catalogues)
 }

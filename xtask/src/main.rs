@@ -1,32 +1,34 @@
-//! The chores of the project: serve, build, dist, words, test, check, bench.
-#![allow(clippy::print_stdout, reason = "the chores speak to whoever runs them")]
+//! The project's commands: serve, build, dist, catalogues, check, test, bench.
+#![allow(
+    clippy::print_stdout,
+    reason = "these commands print for the person who runs them"
+)]
 #![allow(
     clippy::disallowed_methods,
-    reason = "the chores are timed by the clock; no figure of the page comes from here"
+    reason = "the commands are timed by the clock; they compute no figure of the page"
 )]
 
 mod archive;
 mod arguments;
+mod asset;
 mod bench;
 mod bind;
-mod bring;
 mod browser;
 mod build;
 mod bundle;
 mod check;
-mod crumbs;
-mod cut;
+mod check_report;
 mod dist;
 mod headers;
-mod house;
+mod import_names;
+mod install_deps;
 mod language;
-mod machine;
-mod packed;
-mod part;
+mod paths;
 mod peers;
 mod serve;
 mod server;
-mod short;
+mod small_chunks;
+mod split;
 mod step;
 mod styles;
 mod test;
@@ -35,56 +37,57 @@ mod watch;
 
 use std::process::ExitCode;
 
-/// What `cargo xtask --help` says.
+/// What `cargo xtask --help` prints.
 const HELP: &str = "\
-The chores of Softcrumb.
+Commands of the Softcrumb project.
 
-  cargo xtask serve   build the page and serve it on this machine
-      --port N        the port to use (8080)
-      --watch         build again whenever a file changes
-      --dir DIR       serve a folder that is built already
-      --under /PATH/  serve it below a folder, as some hosts do
-  cargo xtask build   build the page into dist/
-  cargo xtask dist    build, then pack dist/ for any static host (softcrumb.zip)
-  cargo xtask words   bring the catalogues of the other languages up to the page's texts
-  cargo xtask check   the quick checks: format, lints, docs, tests of the engine
-  cargo xtask test    every check there is, the browser's too
-  cargo xtask bench   measure the page beside the least page there can be; --cooling follows one
-                      cooling only, natively, in the browser and by scipy
+  cargo xtask serve       build the page and serve it on this machine
+      --port N            the port (8080)
+      --watch             build again whenever a file changes
+      --dir DIR           serve a folder that is already built
+      --under /PATH/      serve it below a path, as some hosts do
+  cargo xtask build       build the page into dist/
+  cargo xtask dist        build, then zip dist/ for any static host (softcrumb.zip)
+  cargo xtask catalogues  update the translations to the texts in the source
+  cargo xtask check       the quick checks: format, lints, docs, tests that need no browser
+  cargo xtask test        all checks: also the comparison with other libraries and the browser tests
+  cargo xtask bench       measure the page beside a minimal page
+      --cooling           measure one cooling only: natively, in the browser and by scipy
 
-SOFTCRUMB_WASM=rustup or =debian pins the way to a compiler for WebAssembly.
+SOFTCRUMB_WASM=rustup or =debian chooses the compiler for WebAssembly.
 ";
 
 fn main() -> ExitCode {
-    let mut given = std::env::args().skip(1);
-    let verb = given.next().unwrap_or_default();
-    let rest: Vec<String> = given.collect();
-    if rest.iter().any(|word| word == "--help" || word == "-h") {
+    let mut words = std::env::args().skip(1);
+    let command = words.next().unwrap_or_default();
+    let arguments: Vec<String> = words.collect();
+    if arguments
+        .iter()
+        .any(|word| word == "--help" || word == "-h")
+    {
         print!("{HELP}");
         return ExitCode::SUCCESS;
     }
-    let done = match verb.as_str() {
-        "serve" => serve::run(&rest).map(|()| true),
-        "build" => build::run(&rest).map(|()| true),
-        "dist" => dist::run(&rest).map(|()| true),
-        "words" => language::run(&rest).map(|()| true),
-        "bench" => bench::run(&rest),
-        "check" => check::run(&rest),
-        "test" => test::run(&rest),
+    let succeeded = match command.as_str() {
+        "serve" => serve::run(&arguments).map(|()| true),
+        "build" => build::run(&arguments).map(|()| true),
+        "dist" => dist::run(&arguments).map(|()| true),
+        "catalogues" => language::run(&arguments).map(|()| true),
+        "bench" => bench::run(&arguments),
+        "check" => check::run(&arguments),
+        "test" => test::run(&arguments),
         "help" | "--help" | "-h" => {
             print!("{HELP}");
             Ok(true)
         }
-        "" => Err(anyhow::anyhow!("say which chore:\n\n{HELP}")),
-        other => Err(anyhow::anyhow!(
-            "there is no chore called \"{other}\".\n\n{HELP}"
-        )),
+        "" => Err(anyhow::anyhow!("a command is missing.\n\n{HELP}")),
+        other => Err(anyhow::anyhow!("unknown command \"{other}\".\n\n{HELP}")),
     };
-    match done {
+    match succeeded {
         Ok(true) => ExitCode::SUCCESS,
         Ok(false) => ExitCode::FAILURE,
-        Err(trouble) => {
-            eprintln!("\nThat did not work: {trouble:#}");
+        Err(error) => {
+            eprintln!("\nError: {error:#}");
             ExitCode::FAILURE
         }
     }

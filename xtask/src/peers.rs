@@ -1,18 +1,18 @@
-//! The peer checks: our answers beside those of general-purpose Python libraries.
+//! Compares the program's results with those of general-purpose Python libraries (`tests/peers`).
 
-use crate::part::{self, Part};
-use crate::{bring, house, step};
+use crate::check_report::{self, CheckReport};
+use crate::{install_deps, paths, step};
 use anyhow::{Context, Result};
 use std::fs;
 use std::path::{Path, PathBuf};
 use std::process::Command;
 
-/// The part.
-pub(crate) fn part() -> Part {
+/// Runs the comparison.
+pub(crate) fn check() -> CheckReport {
     match prepare() {
-        Ok(python) => Part::counted(
+        Ok(python) => CheckReport::counted(
             "peers",
-            Command::new(python).current_dir(house::root()).args([
+            Command::new(python).current_dir(paths::root()).args([
                 "-m",
                 "pytest",
                 "-q",
@@ -21,18 +21,19 @@ pub(crate) fn part() -> Part {
                 "tests/peers",
                 "--ignore=tests/peers/venv",
             ]),
-            part::pytest_s,
+            check_report::read_pytest,
         ),
-        Err(trouble) => Part::one("peers", || Err(trouble)),
+        Err(error) => CheckReport::single("peers", || Err(error)),
     }
 }
 
-/// Makes the virtual environment, or again when the list of libraries changed; gives its Python.
+/// Creates the virtual environment, again when the list of libraries has changed; gives its Python.
 pub(crate) fn prepare() -> Result<PathBuf> {
-    let folder = house::root().join("tests/peers");
+    let folder = paths::root().join("tests/peers");
     let venv = folder.join("venv");
-    let list = fs::read_to_string(folder.join("requirements.txt"))
-        .context("tests/peers/requirements.txt cannot be read")?;
+    let requirements = folder.join("requirements.txt");
+    let list =
+        fs::read_to_string(&requirements).context("tests/peers/requirements.txt cannot be read")?;
     let stamp = venv.join("installed.txt");
     let python = venv.join(if cfg!(windows) {
         "Scripts/python.exe"
@@ -42,38 +43,32 @@ pub(crate) fn prepare() -> Result<PathBuf> {
     if fs::read_to_string(&stamp).is_ok_and(|installed| installed == list) {
         return Ok(python);
     }
-    step::step(
-        "Making a virtual environment for the peers (a minute or two)",
-        || {
-            make(&venv)?;
-            step::run(
-                Command::new(&python)
-                    .args([
-                        "-m",
-                        "pip",
-                        "install",
-                        "--quiet",
-                        "--disable-pip-version-check",
-                        "-r",
-                    ])
-                    .arg(folder.join("requirements.txt")),
-            )
-        },
-    )?;
+    step::step("Installing Python libraries (a minute or two)", || {
+        create(&venv)?;
+        let pip = [
+            "-m",
+            "pip",
+            "install",
+            "--quiet",
+            "--disable-pip-version-check",
+            "-r",
+        ];
+        step::run(Command::new(&python).args(pip).arg(&requirements))
+    })?;
     fs::write(stamp, list)?;
     Ok(python)
 }
 
-fn make(venv: &Path) -> Result<()> {
-    let advice = "install Python 3.10 or later from python.org";
-    if !bring::answers("python3") {
-        bring::install("Python", &["python3", "python3-venv"], advice)?;
+fn create(venv: &Path) -> Result<()> {
+    let elsewhere = "install Python 3.10 or later from python.org";
+    if !install_deps::is_available("python3") {
+        install_deps::require("Python", &["python3", "python3-venv"], elsewhere)?;
     }
     let mut command = Command::new("python3");
     command.args(["-m", "venv", "--clear"]).arg(venv);
-    // Debian's Python comes without the part that makes environments.
+    // Debian packages venv separately.
     if step::run(&mut command).is_err() {
-        bring::install("Python's venv", &["python3-venv"], advice)?;
+        install_deps::require("Python's venv", &["python3-venv"], elsewhere)?;
         step::run(&mut command)?;
     }
     Ok(())

@@ -1,32 +1,32 @@
-//! A step of a chore: said before it begins, timed when it ends.
+//! Runs one step of a command: prints its name first and its time afterwards.
 
 use anyhow::{Context, Result, bail};
 use std::process::Command;
 use std::time::Instant;
 
-/// Says `what`, does it, and says how long it took.
-pub(crate) fn step<T>(what: &str, work: impl FnOnce() -> Result<T>) -> Result<T> {
-    eprintln!("· {what} …");
-    let begun = Instant::now();
-    let done = work()?;
-    eprintln!("  done in {:.1} s", begun.elapsed().as_secs_f64());
-    Ok(done)
+/// Prints `name`, does the work, prints how long it took.
+pub(crate) fn step<T>(name: &str, work: impl FnOnce() -> Result<T>) -> Result<T> {
+    eprintln!("· {name} …");
+    let started = Instant::now();
+    let result = work()?;
+    eprintln!("  done in {:.1} s", started.elapsed().as_secs_f64());
+    Ok(result)
 }
 
-/// Runs a command to its end; a failure names the command.
+/// Runs a program to its end; the error names the command line.
 pub(crate) fn run(command: &mut Command) -> Result<()> {
-    let named = name(command);
+    let line = command_line(command);
     let status = command
         .status()
-        .with_context(|| format!("could not start `{named}`"))?;
+        .with_context(|| format!("could not start `{line}`"))?;
     if !status.success() {
-        bail!("`{named}` ended with {status}");
+        bail!("`{line}` ended with {status}");
     }
     Ok(())
 }
 
-/// A command as one would type it.
-pub(crate) fn name(command: &Command) -> String {
+/// The command as typed in a shell.
+pub(crate) fn command_line(command: &Command) -> String {
     let mut words = vec![command.get_program().to_string_lossy().into_owned()];
     words.extend(
         command

@@ -1,10 +1,10 @@
-//! Joins the style sheets into the one the page loads.
+//! Joins the style sheets into the one that the page loads.
 
 use anyhow::{Context, Result};
 use std::fs;
 use std::path::{Path, PathBuf};
 
-/// The order is the cascade: values, ground, parts, places, paper. What does not exist is left out.
+/// Joins the files below `style` in the order of the cascade: tokens, base, parts, places, print.
 pub(crate) fn join(style: &Path) -> Result<String> {
     let mut files = vec![style.join("tokens.css"), style.join("base.css")];
     files.extend(sheets_in(&style.join("part")));
@@ -14,14 +14,14 @@ pub(crate) fn join(style: &Path) -> Result<String> {
     for file in files.iter().filter(|file| file.is_file()) {
         let text = fs::read_to_string(file)
             .with_context(|| format!("{} cannot be read", file.display()))?;
-        joined.push_str(&with_dark_twice(&without_comments(&text)));
+        joined.push_str(&expand_dark(&without_comments(&text)));
         joined.push('\n');
     }
     Ok(joined)
 }
 
-/// The list of `@dark { … }`, once for a device that is dark and once for who chose dark.
-fn with_dark_twice(text: &str) -> String {
+/// Expands `@dark { … }` into two rules: one for a dark device, one for users who chose dark.
+fn expand_dark(text: &str) -> String {
     let Some((before, rest)) = text.split_once("@dark {") else {
         return text.to_owned();
     };
@@ -42,16 +42,16 @@ fn sheets_in(folder: &Path) -> Vec<PathBuf> {
     found
 }
 
-/// Comments are for us; the phone need not fetch them. Blank lines and indents go with them.
+/// Removes comments, blank lines and indents.
 fn without_comments(text: &str) -> String {
-    let mut kept = String::new();
+    let mut code = String::new();
     let mut rest = text;
     while let Some((before, after)) = rest.split_once("/*") {
-        kept.push_str(before);
+        code.push_str(before);
         rest = after.split_once("*/").map_or("", |(_comment, after)| after);
     }
-    kept.push_str(rest);
-    let lines: Vec<&str> = kept
+    code.push_str(rest);
+    let lines: Vec<&str> = code
         .lines()
         .map(str::trim)
         .filter(|line| !line.is_empty())
@@ -61,20 +61,20 @@ fn without_comments(text: &str) -> String {
 
 #[cfg(test)]
 mod tests {
-    use super::{with_dark_twice, without_comments};
+    use super::{expand_dark, without_comments};
 
     #[test]
-    fn the_dark_list_goes_into_both_rules_and_the_rest_stays() {
-        assert_eq!(with_dark_twice("a { b: c; }"), "a { b: c; }");
+    fn the_dark_list_goes_into_both_rules_and_the_rest_is_unchanged() {
+        assert_eq!(expand_dark("a { b: c; }"), "a { b: c; }");
         assert_eq!(
-            with_dark_twice("a { b: c; }\n@dark {\n--ink: #fff;\n}\nd { e: f; }"),
+            expand_dark("a { b: c; }\n@dark {\n--ink: #fff;\n}\nd { e: f; }"),
             "a { b: c; }\n@media (prefers-color-scheme: dark) {\n:root:not([data-theme=\"light\"]) \
              {\n--ink: #fff;\n}\n}\n:root[data-theme=\"dark\"] {\n--ink: #fff;\n}\nd { e: f; }"
         );
     }
 
     #[test]
-    fn comments_and_blank_lines_stay_at_home() {
+    fn comments_blank_lines_and_indents_are_removed() {
         assert_eq!(
             without_comments("/* a */\nb { c: d; }\n\n  /* e\nf */ g {}\n"),
             "b { c: d; }\ng {}"

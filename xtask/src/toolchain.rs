@@ -1,34 +1,32 @@
-//! Finds a compiler for WebAssembly, and brings one when none is there.
+//! Finds a compiler for WebAssembly, and installs one where none is found.
 
-use crate::machine::Machine;
-use anyhow::{Result, bail};
+use crate::install_deps::{Run, apt_command, apt_install};
+use anyhow::{Context, Result, bail};
 use std::path::{Path, PathBuf};
 use std::process::Command;
-use std::time::Duration;
 
 /// The platform of the page.
 pub(crate) const TARGET: &str = "wasm32-unknown-unknown";
-/// Debian's compiler, cargo and the source of its standard library.
-const DEBIAN_PACKAGES: &str = "rustc-web cargo-web rust-web-src";
+/// Debian's compiler, cargo and the source of the standard library.
+const DEBIAN_PACKAGES: [&str; 3] = ["rustc-web", "cargo-web", "rust-web-src"];
 const DEBIAN_RUSTC: &str = "/usr/bin/rustc";
-/// The oldest compiler the code is written for: 1.95.
+/// The oldest compiler that builds this code; `rust-version` in Cargo.toml says the same.
 const OLDEST: (u32, u32) = (1, 95);
-const DOWNLOAD: Duration = Duration::from_secs(300);
 
-/// A way to compile for WebAssembly.
+/// A compiler for WebAssembly.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub(crate) enum Way {
-    /// The toolchain in use has the standard library for it.
+pub(crate) enum Toolchain {
+    /// The default toolchain, which has the standard library for the target.
     Installed,
-    /// Debian's compiler, with the standard library built from its source.
+    /// Debian's compiler; the standard library is built from its source.
     Debian {
         /// The linker for WebAssembly.
         linker: PathBuf,
     },
 }
 
-impl Way {
-    /// A folder of its own under `target/`: the two ways' libraries do not mix.
+impl Toolchain {
+    /// The folder under `target/`. Libraries of two compilers cannot share one.
     pub(crate) const fn folder(&self) -> &'static str {
         match self {
             Self::Installed => "installed",
@@ -36,9 +34,9 @@ impl Way {
         }
     }
 
-    /// Sets up the inner cargo for this way.
-    pub(crate) fn prepare(&self, cargo: &mut Command) {
-        // The outer cargo's flags are for the host.
+    /// Adds this compiler's settings to the cargo command that builds the page.
+    pub(crate) fn configure(&self, cargo: &mut Command) {
+        // The outer cargo passes on flags for the host.
         cargo
             .env("RUSTFLAGS", self.flags())
             .env_remove("CARGO_ENCODED_RUSTFLAGS");
@@ -53,9 +51,7 @@ impl Way {
         }
     }
 
-    /// The compiler's flags for the page. Leptos writes the machinery of a view once for all
-    /// views rather than once for each; where the standard library is built here, it is built
-    /// small and without the texts of panics, which nothing on the page would show.
+    /// The compiler's flags for the page; what each saves is listed in DEVELOPERS.md.
     const fn flags(&self) -> &'static str {
         match self {
             Self::Installed => "--cfg erase_components",
@@ -66,148 +62,128 @@ impl Way {
     }
 }
 
-/// The way that `SOFTCRUMB_WASM` pins.
+/// Which compiler the variable `SOFTCRUMB_WASM` asks for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(crate) enum Pin {
-    /// Whatever works.
-    Free,
-    /// Debian's packages only; no toolchain is downloaded.
+pub(crate) enum Preference {
+    /// The first that is found.
+    Any,
+    /// Debian's only; never downloads a toolchain.
     Debian,
-    /// The toolchain manager's only.
+    /// The default toolchain only; never installs packages.
     Rustup,
 }
 
-impl Pin {
+impl Preference {
     /// Reads the variable's text.
     pub(crate) fn read(text: Option<&str>) -> Result<Self> {
         match text {
-            None | Some("") => Ok(Self::Free),
+            None | Some("") => Ok(Self::Any),
             Some("debian") => Ok(Self::Debian),
             Some("rustup") => Ok(Self::Rustup),
             Some(other) => bail!(
-                "SOFTCRUMB_WASM is \"{other}\"; it may be \"debian\" or \"rustup\", or not set at all"
+                "SOFTCRUMB_WASM is \"{other}\"; use \"debian\" or \"rustup\", or leave it unset"
             ),
         }
     }
 }
 
-/// Finds a way on this machine: what is installed first, then what can be brought.
-pub(crate) fn find(machine: &impl Machine, pin: Pin) -> Result<Way> {
-    if pin != Pin::Debian && installed(machine) {
-        return Ok(Way::Installed);
-    }
-    if pin != Pin::Rustup
-        && let Some(way) = debian(machine)?
-    {
-        return Ok(way);
-    }
-    if pin != Pin::Debian && machine.says("rustup", &["--version"]).is_some() {
-        let brought = machine.brings("rustup", &["target", "add", TARGET], DOWNLOAD);
-        if brought && installed(machine) {
-            return Ok(Way::Installed);
-        }
-    }
-    if pin != Pin::Rustup
-        && may_install(machine)
-        && let Some(way) = install(machine)?
-    {
-        return Ok(way);
-    }
-    bail!("{}", what_to_do(pin));
+/// Finds a compiler on this machine: first what is installed, then what can be installed.
+pub(crate) fn find(run: Run<'_>, preference: Preference) -> Result<Toolchain> {
+    let attempts: &[fn(Run<'_>) -> Option<Toolchain>] = match preference {
+        Preference::Any => &[installed, debian, install_target, install_packages],
+        Preference::Debian => &[debian, install_packages],
+        Preference::Rustup => &[installed, install_target],
+    };
+    attempts
+        .iter()
+        .find_map(|attempt| attempt(run))
+        .with_context(|| advice(run, preference))
 }
 
-/// The command that would mend it.
-fn what_to_do(pin: Pin) -> String {
+/// What to run by hand where no attempt succeeded.
+fn advice(run: Run<'_>, preference: Preference) -> String {
     let rustup = format!("`rustup target add {TARGET}`");
-    let debian = format!(
-        "as root on Debian: `apt-get update && apt-get install --no-install-recommends {DEBIAN_PACKAGES}`"
-    );
-    let ways = match pin {
-        Pin::Free => format!("{rustup}, or {debian}"),
-        Pin::Debian => format!("{debian} (SOFTCRUMB_WASM=debian rules the other ways out)"),
-        Pin::Rustup => format!("{rustup} (SOFTCRUMB_WASM=rustup rules the other ways out)"),
+    let debian = format!("as root on Debian `{}`", apt_command(&packages(run)));
+    let command = match preference {
+        Preference::Any => format!("{rustup}, or {debian}"),
+        Preference::Debian => format!("{debian} (SOFTCRUMB_WASM=debian excludes rustup)"),
+        Preference::Rustup => format!("{rustup} (SOFTCRUMB_WASM=rustup excludes packages)"),
     };
-    format!("there is no compiler for {TARGET} here. Run {ways}")
+    format!("there is no compiler for {TARGET} on this machine. Run {command}")
 }
 
-fn installed(machine: &impl Machine) -> bool {
-    machine
-        .says("rustc", &["--print", "sysroot"])
-        .is_some_and(|sysroot| {
-            let folder = Path::new(&sysroot)
-                .join("lib/rustlib")
-                .join(TARGET)
-                .join("lib");
-            machine
-                .lists(&folder)
-                .iter()
-                .any(|name| name.starts_with("libstd-"))
-        })
+fn installed(run: Run<'_>) -> Option<Toolchain> {
+    let libraries = run("rustc", &["--print", "target-libdir", "--target", TARGET])?;
+    Path::new(&libraries)
+        .is_dir()
+        .then_some(Toolchain::Installed)
 }
 
-fn debian(machine: &impl Machine) -> Result<Option<Way>> {
-    let Some(sysroot) = machine.says(DEBIAN_RUSTC, &["--print", "sysroot"]) else {
-        return Ok(None);
-    };
-    let source = Path::new(&sysroot).join("lib/rustlib/src/rust/library");
-    let new_enough = machine
-        .says(DEBIAN_RUSTC, &["--version"])
-        .and_then(|said| version(&said))
-        .is_some_and(|found| found >= OLDEST);
-    if !new_enough || !machine.lists(&source).iter().any(|name| name == "std") {
-        return Ok(None);
+fn debian(run: Run<'_>) -> Option<Toolchain> {
+    let version = run(DEBIAN_RUSTC, &["--version"])?;
+    let sysroot = run(DEBIAN_RUSTC, &["--print", "sysroot"])?;
+    let source = Path::new(&sysroot).join("lib/rustlib/src/rust/library/std");
+    if number(&version)? < OLDEST || !source.is_dir() {
+        return None;
     }
-    match linker(machine) {
-        Some(linker) => Ok(Some(Way::Debian { linker })),
-        None => bail!(
-            "Debian's compiler is here, but no linker for WebAssembly. Run as root: `apt-get install lld`"
-        ),
-    }
+    let linker = linker(run)?;
+    Some(Toolchain::Debian { linker })
 }
 
 /// `rustc 1.96.0 (…)` → (1, 96).
-fn version(said: &str) -> Option<(u32, u32)> {
-    let mut numbers = said.split_whitespace().nth(1)?.split('.');
+fn number(version: &str) -> Option<(u32, u32)> {
+    let mut numbers = version.split_whitespace().nth(1)?.split('.');
     Some((numbers.next()?.parse().ok()?, numbers.next()?.parse().ok()?))
 }
 
-/// The toolchain's own linker, else Debian's.
-fn linker(machine: &impl Machine) -> Option<PathBuf> {
-    for rustc in ["rustc", DEBIAN_RUSTC] {
-        let Some(sysroot) = machine.says(rustc, &["--print", "sysroot"]) else {
-            continue;
-        };
-        let Some(about) = machine.says(rustc, &["-vV"]) else {
-            continue;
-        };
-        let Some(host) = about.lines().find_map(|line| line.strip_prefix("host: ")) else {
-            continue;
-        };
-        let folder = Path::new(&sysroot)
-            .join("lib/rustlib")
-            .join(host)
-            .join("bin");
-        if machine.lists(&folder).iter().any(|name| name == "rust-lld") {
-            return Some(folder.join("rust-lld"));
+/// The linker that the default toolchain brings, else Debian's of the compiler's own LLVM.
+fn linker(run: Run<'_>) -> Option<PathBuf> {
+    let libraries = run("rustc", &["--print", "target-libdir"]).unwrap_or_default();
+    let bundled = Path::new(&libraries).with_file_name("bin/rust-lld");
+    if bundled.is_file() {
+        return Some(bundled);
+    }
+    let packaged = format!("wasm-ld-{}", llvm_version(run)?);
+    run(&packaged, &["--version"]).map(|_| packaged.into())
+}
+
+/// The major version of the LLVM that Debian's compiler uses.
+fn llvm_version(run: Run<'_>) -> Option<String> {
+    let about = run(DEBIAN_RUSTC, &["-vV"])?;
+    let version = about
+        .lines()
+        .find_map(|line| line.strip_prefix("LLVM version: "))?;
+    Some(version.split('.').next()?.to_owned())
+}
+
+fn install_target(run: Run<'_>) -> Option<Toolchain> {
+    run("rustup", &["target", "add", TARGET])?;
+    installed(run)
+}
+
+fn install_packages(run: Run<'_>) -> Option<Toolchain> {
+    // The linker's package carries the compiler's LLVM version, which is known once it is there.
+    for _round in 0..2 {
+        if !apt_install(run, &packages(run)) {
+            return None;
+        }
+        if let Some(found) = debian(run) {
+            return Some(found);
         }
     }
-    let mut found: Vec<String> = machine.lists(Path::new("/usr/bin"));
-    found.retain(|name| name.starts_with("wasm-ld"));
-    found.sort();
-    found.pop().map(|name| Path::new("/usr/bin").join(name))
+    None
 }
 
-fn may_install(machine: &impl Machine) -> bool {
-    machine.says("id", &["-u"]).as_deref() == Some("0")
-        && machine.says("apt-get", &["--version"]).is_some()
-}
-
-fn install(machine: &impl Machine) -> Result<Option<Way>> {
-    machine.brings("apt-get", &["update", "-qq"], DOWNLOAD);
-    let mut words = vec!["install", "-y", "-qq", "--no-install-recommends"];
-    words.extend(DEBIAN_PACKAGES.split(' '));
-    machine.brings("apt-get", &words, DOWNLOAD);
-    debian(machine)
+/// The packages to install, the linker's included once its version is known.
+fn packages(run: Run<'_>) -> Vec<String> {
+    let mut packages: Vec<String> = DEBIAN_PACKAGES
+        .iter()
+        .map(|&name| name.to_owned())
+        .collect();
+    if linker(run).is_none() {
+        packages.extend(llvm_version(run).map(|version| format!("lld-{version}")));
+    }
+    packages
 }
 
 #[cfg(test)]

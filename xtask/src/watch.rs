@@ -1,50 +1,48 @@
-//! Builds again whenever a file of the page changes.
+//! Builds the page again whenever a source file changes.
 
-use crate::{build, house};
+use crate::{build, paths};
 use std::fs;
 use std::path::Path;
 use std::thread::sleep;
 use std::time::{Duration, SystemTime};
 
-/// Looks twice a second; a build that fails says why and waits for the next change.
-pub(crate) fn rebuild_for_ever() {
-    let mut known = newest();
+/// Checks twice a second; after a failed build it prints why and waits for the next change.
+pub(crate) fn rebuild_forever() {
+    let mut known = state();
     loop {
         sleep(Duration::from_millis(500));
-        let found = newest();
+        let found = state();
         if found == known {
             continue;
         }
         known = found;
         match build::build() {
             Ok(_) => println!(
-                "Built again. Reload the page; where it says that a newer release is ready, open that."
+                "Built. Reload the page; where it says that a newer release is ready, open that."
             ),
-            Err(trouble) => {
-                eprintln!(
-                    "Not built: {trouble:#}\nThe last good page is still served. The next change is tried again."
-                );
-            }
+            Err(error) => eprintln!(
+                "Build failed: {error:#}\nThe last good page is still served. The next change starts a new build."
+            ),
         }
     }
 }
 
-/// The time of the latest change, and how many files there are: one may have gone.
-fn newest() -> (Option<SystemTime>, usize) {
-    let mut latest = (None, 0);
+/// The latest change of a file, and the number of files, which tells of removed ones.
+fn state() -> (Option<SystemTime>, usize) {
+    let mut state = (None, 0);
     for path in ["src", "style", "index.html", "Cargo.toml"] {
-        look(&house::root().join(path), &mut latest);
+        add(&paths::root().join(path), &mut state);
     }
-    latest
+    state
 }
 
-fn look(path: &Path, latest: &mut (Option<SystemTime>, usize)) {
+fn add(path: &Path, state: &mut (Option<SystemTime>, usize)) {
     if let Ok(entries) = fs::read_dir(path) {
         for entry in entries.flatten() {
-            look(&entry.path(), latest);
+            add(&entry.path(), state);
         }
-    } else if let Ok(about) = fs::metadata(path) {
-        latest.0 = latest.0.max(about.modified().ok());
-        latest.1 += 1;
+    } else if let Ok(metadata) = fs::metadata(path) {
+        state.0 = state.0.max(metadata.modified().ok());
+        state.1 += 1;
     }
 }

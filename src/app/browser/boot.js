@@ -1,32 +1,32 @@
-//! Starts the page, then asks for the service worker: also when the page itself could not start.
+//! Starts the page, then registers the service worker, even when the page could not start.
 import start from './{{script}}';
 
-// What is said before the binary can speak, by language: that it is opening, and that it could not start.
-const SAID = {{words}};
-const [opening, failed] = (navigator.languages ?? []).map((tag) => SAID[tag.split('-')[0].toLowerCase()]).find(Boolean) ?? SAID.en;
+// Texts shown before the binary runs, by language: that the page is opening, and that it could not start.
+const TEXTS = {{texts}};
+const [opening, failed] = (navigator.languages ?? []).map((tag) => TEXTS[tag.split('-')[0].toLowerCase()]).find(Boolean) ?? TEXTS.en;
+// The page removes this element once it is drawn.
 const waiting = document.getElementById('waiting');
 if (waiting) waiting.textContent = opening;
-// The page takes the word away itself, once it is drawn.
 try {
-  await start({ module_or_path: await wasm(new URL('./{{wasm}}', import.meta.url), '{{wasm_sum}}') });
-} catch (trouble) {
+  await start({ module_or_path: await wasm(new URL('./{{wasm}}', import.meta.url), '{{wasm_integrity}}') });
+} catch (error) {
   if (waiting) {
     waiting.textContent = failed;
   }
-  console.error(trouble);
+  console.error(error);
 }
 navigator.serviceWorker?.register(new URL('./service_worker.js', import.meta.url)).catch(() => {});
 
-// A preloaded binary cannot be held to its sum by the browser yet, so it is done here, while it compiles.
-async function wasm(address, sum) {
-  const answer = await fetch(address);
-  if (!answer.ok) throw new Error(`${address}: ${answer.status}`);
-  const compiled = WebAssembly.compileStreaming(answer.clone()).catch(() => undefined);
-  const bytes = await answer.arrayBuffer();
-  // Without a secure address there is no digest, nor any promise to keep.
+// Compiles the binary while it loads and checks its checksum; browsers do not check that of a preloaded one yet.
+async function wasm(address, integrity) {
+  const response = await fetch(address);
+  if (!response.ok) throw new Error(`${address}: ${response.status}`);
+  const compiled = WebAssembly.compileStreaming(response.clone()).catch(() => undefined);
+  const bytes = await response.arrayBuffer();
+  // Without https there is no digest.
   if (globalThis.crypto?.subtle) {
     const digest = new Uint8Array(await crypto.subtle.digest('SHA-256', bytes));
-    if (`sha256-${btoa(String.fromCharCode(...digest))}` !== sum) throw new Error('the binary is not the one this page was built with');
+    if (`sha256-${btoa(String.fromCharCode(...digest))}` !== integrity) throw new Error('the binary is not the one this page was built with');
   }
   return (await compiled) ?? WebAssembly.compile(bytes);
 }

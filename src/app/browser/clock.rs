@@ -56,7 +56,7 @@ thread_local! {
 }
 
 /// Calls `done` a second after the last time this was asked for.
-pub fn once_rested(done: impl FnOnce() + 'static) {
+pub fn debounce(done: impl FnOnce() + 'static) {
     let handle = set_timeout_with_handle(done, Duration::from_secs(1)).ok();
     if let Some(earlier) = RESTING.replace(handle) {
         earlier.clear();

@@ -6,7 +6,7 @@ use js_sys::{Array, Intl, Object, Reflect};
 use leptos::prelude::*;
 use wasm_bindgen::JsValue;
 
-use crate::words::NumberStyle;
+use crate::text::NumberStyle;
 
 thread_local! {
     /// The locale that was chosen; none for the browser's own.

@@ -30,16 +30,16 @@ pub fn watch(waiting: RwSignal<bool>) {
 }
 
 /// Tells, once it is known, whether everything is kept to work with no signal.
-pub fn when_kept(kept: RwSignal<Option<bool>>) {
+pub fn when_kept(saved: RwSignal<Option<bool>>) {
     let Some(container) = container() else {
-        kept.set(Some(false));
+        saved.set(Some(false));
         return;
     };
     spawn_local(async move {
         // The worker is ready only after it has kept every file.
         let is_kept = registration(&container).await.is_some();
         // Whoever asked may have gone elsewhere meanwhile.
-        let _gone = kept.try_set(Some(is_kept));
+        let _gone = saved.try_set(Some(is_kept));
     });
 }
 

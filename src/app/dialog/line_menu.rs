@@ -1,12 +1,12 @@
-//! Line menu: what can be done with one ingredient of one stream.
+//! Line menu: what can be done with one ingredient of one part.
 
 use leptos::prelude::*;
 
-use crate::app::browser::announce::announce;
+use crate::app::browser::live_region::announce;
 use crate::app::part::{Button, Choice, NumberBox, Picture};
-use crate::app::state::{Opened, PickFor, State, memo};
+use crate::app::state::{DialogKind, PickFor, memo, use_app_state};
 use crate::engine::formula::{Line, LineAt};
-use crate::words::{Trouble, name, read, say, write};
+use crate::text::{Trouble, format, name, read, tr};
 
 /// What can be done with a line.
 #[component]
@@ -14,7 +14,7 @@ pub fn LineMenu(
     /// Where it stands.
     at: LineAt,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let food = memo(move || {
         state
             .with(|sheet| {
@@ -43,7 +43,7 @@ fn Counts(
     /// Where the line stands.
     at: LineAt,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let holds = Signal::derive(move || {
         state.with(|sheet| sheet.formula.line(at).is_some_and(Line::is_flour))
     });
@@ -54,8 +54,8 @@ fn Counts(
             }
         });
     };
-    let answers = vec![(true, say!("Yes")), (false, say!("No"))];
-    view! { <Choice id="counts" label=say!("Counts as flour, so as part of the 100 %") answers holds chosen /> }
+    let answers = vec![(true, tr!("Yes")), (false, tr!("No"))];
+    view! { <Choice id="counts" label=tr!("Counts as flour, so as part of the 100 %") answers holds chosen /> }
 }
 
 /// Another ingredient in its place.
@@ -66,14 +66,14 @@ fn Change(
     /// What it is now.
     food: Memo<String>,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let pick = move |()| {
-        state.open(Opened::Pick {
-            title: say!("In place of {}", food.get_untracked()),
+        state.open(DialogKind::Pick {
+            title: tr!("In place of {value}", value = food.get_untracked()),
             pick_for: PickFor::Swap(at),
         });
     };
-    view! { <Button says=say!("Change the ingredient") tapped=pick /> }
+    view! { <Button says=tr!("Change the ingredient") tapped=pick /> }
 }
 
 /// Away with it.
@@ -84,16 +84,16 @@ fn Remove(
     /// What it is.
     food: Memo<String>,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let remove = move |()| {
         let gone = food.get_untracked();
         state.edit(|sheet| {
             sheet.remove_line(at);
         });
         state.close();
-        announce(&say!("{gone} removed. Undo brings it back.", gone));
+        announce(&tr!("{gone} removed. Undo brings it back.", gone = gone));
     };
-    view! { <Button says=say!("Remove") class="risky" picture=Picture::Remove tapped=remove /> }
+    view! { <Button says=tr!("Remove") class="risky" picture=Picture::Remove tapped=remove /> }
 }
 
 /// What really went in, where a weighing missed.
@@ -102,22 +102,22 @@ fn Poured(
     /// Where the line stands.
     at: LineAt,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let figure = Signal::derive(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         state.with(|sheet| {
             let poured = sheet.formula.line(at).and_then(|line| line.poured);
             poured
-                .map(|mass| write::box_mass(mass, manner))
+                .map(|mass| format::box_mass(mass, options))
                 .unwrap_or_default()
         })
     });
     let take = move |text: String| {
-        let manner = state.manner.get_untracked();
+        let options = state.options.get_untracked();
         // An empty box takes the note away again.
         let poured = match text.trim() {
             "" => None,
-            text => Some(read::mass(text, manner).map_err(|error| error.sentence(manner))?),
+            text => Some(read::mass(text, options).map_err(|error| error.sentence(options))?),
         };
         state.type_in("poured", |sheet| {
             if let Some(line) = sheet.formula.line_mut(at) {
@@ -126,38 +126,38 @@ fn Poured(
         });
         Ok(())
     };
-    let unit = Signal::derive(move || state.manner.get().units.mass.symbol());
+    let unit = Signal::derive(move || state.options.get().units.mass.symbol());
     view! {
-        <NumberBox id=format!("poured-{}-{}", at.stream, at.line) label=say!("Really poured, if it missed") unit figure take=Callback::new(take) />
+        <NumberBox id=format!("poured-{}-{}", at.part, at.line) label=tr!("Really poured, if it missed") unit figure take=Callback::new(take) />
     }
 }
 
-/// The other streams, each of which the line can be moved to.
+/// The other parts, each of which the line can be moved to.
 #[component]
 fn Moves(
     /// Where the line stands.
     at: LineAt,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let others: Vec<(usize, String)> = state
         .sheet()
         .formula
-        .streams
+        .parts
         .iter()
         .enumerate()
-        .filter(|(stream, _)| *stream != at.stream)
-        .map(|(stream, other)| (stream, other.name.clone()))
+        .filter(|(part, _)| *part != at.part)
+        .map(|(part, other)| (part, other.name.clone()))
         .collect();
-    let to = move |stream: usize| {
+    let to = move |part: usize| {
         state.edit(|sheet| {
-            sheet.move_line(at, stream);
+            sheet.move_line(at, part);
         });
         state.close();
-        announce(say!("Moved."));
+        announce(tr!("Moved."));
     };
     let buttons = others
         .into_iter()
-        .map(|(stream, name)| view! { <Button says=say!("Move to {name}", name) tapped=move |()| to(stream) /> })
+        .map(|(part, name)| view! { <Button says=tr!("Move to {name}", name = name) tapped=move |()| to(part) /> })
         .collect_view();
     view! { <div class="buttons">{buttons}</div> }
 }

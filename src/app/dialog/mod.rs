@@ -1,31 +1,31 @@
 //! Dialogs: what may stand open over a place.
 
-mod add_stream;
-mod hand_code;
-mod hand_link;
-mod hand_out;
-mod hand_paper;
-mod hand_text;
-mod handed;
+mod add_part;
+mod dialog_content;
+mod import_file;
+mod import_recipe;
 mod line_menu;
-mod over;
 mod own_food;
 mod paper_pages;
+mod part_menu;
 mod picked;
 mod picker;
 mod settings;
+mod share;
+mod share_code;
+mod share_fold;
+mod share_link;
+mod share_paper;
+mod share_text;
 mod shelf;
-mod stream_menu;
-mod take_in;
-mod take_recipe;
 
-pub use add_stream::AddStream;
-pub use hand_code::HandMore;
-pub use hand_out::HandOutDialog;
+pub use add_part::AddPart;
+pub use dialog_content::Over;
 pub use line_menu::LineMenu;
-pub use over::Over;
 pub use own_food::OwnFoodForm;
+pub use part_menu::PartMenu;
 pub use picker::Picker;
 pub use settings::SettingsDialog;
+pub use share::HandOutDialog;
+pub use share_code::HandMore;
 pub use shelf::ShelfDialog;
-pub use stream_menu::StreamMenu;

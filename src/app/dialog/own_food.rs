@@ -3,9 +3,9 @@
 use leptos::prelude::*;
 
 use crate::app::part::{Button, NumberBox, PickOne, TextBox};
-use crate::app::state::{State, memo};
-use crate::engine::larder::{Allergen, Food, Label, LabelLine, OwnFood, Role};
-use crate::words::{Trouble, name, read, say, write};
+use crate::app::state::{memo, use_app_state};
+use crate::engine::ingredients::{Allergen, Food, Label, LabelLine, OwnFood, Role};
+use crate::text::{Trouble, format, name, read, tr};
 
 /// What has been typed into the form.
 #[derive(Clone, Copy)]
@@ -32,9 +32,9 @@ pub fn OwnFoodForm(
         .map(|role| (role, name::role(role).to_owned()))
         .to_vec();
     view! {
-        <TextBox id="own-name" label=say!("Name") words=form.name typed=move |typed| form.name.set(typed) most=OwnFood::NAME_LENGTH />
-        <PickOne id="own-role" label=say!("What it does in a dough") answers=Signal::stored(roles) holds=form.role chosen=move |role| form.role.set(role) />
-        <p class="quiet">{say!("From the packet, for 100 g. What it does not say is worked out, and marked so.")}</p>
+        <TextBox id="own-name" label=tr!("Name") words=form.name typed=move |typed| form.name.set(typed) most=OwnFood::NAME_LENGTH />
+        <PickOne id="own-role" label=tr!("What it does in a dough") answers=Signal::stored(roles) holds=form.role chosen=move |role| form.role.set(role) />
+        <p class="quiet">{tr!("From the packet, for 100 g. What it does not say is worked out, and marked so.")}</p>
         <div class="fields">
             {LabelLine::ALL.map(|line| view! { <LabelBox form line /> }).into_iter().collect_view()}
         </div>
@@ -51,19 +51,19 @@ fn LabelBox(
     /// Which line.
     line: LabelLine,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let figure = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         let share = form.label.with(|label| label.line(line));
         share
-            .map(|share| write::box_share(share, manner))
+            .map(|share| format::box_share(share, options))
             .unwrap_or_default()
     });
     let take = move |text: String| {
-        let manner = state.manner.get_untracked();
+        let options = state.options.get_untracked();
         let share = match text.trim() {
             "" => None,
-            text => Some(read::share(text, manner).map_err(|error| error.sentence(manner))?),
+            text => Some(read::share(text, options).map_err(|error| error.sentence(options))?),
         };
         form.label
             .update(|label| *label = label.with_line(line, share));
@@ -100,7 +100,7 @@ fn AllergenBoxes(
         .collect_view();
     view! {
         <details>
-            <summary>{say!("Allergens in it")}</summary>
+            <summary>{tr!("Allergens in it")}</summary>
             <div class="fields">{boxes}</div>
         </details>
     }
@@ -114,7 +114,7 @@ fn UseIt(
     /// Called with the ingredient.
     made: Callback<Food>,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let trouble = RwSignal::new(String::new());
     let take = move |()| {
         let (name, role) = (form.name.get_untracked(), form.role.get_untracked());
@@ -125,11 +125,11 @@ fn UseIt(
             form.allergens.get_untracked(),
         ) {
             Ok(food) => made.run(Food::Own(food)),
-            Err(error) => trouble.set(error.sentence(state.manner.get_untracked())),
+            Err(error) => trouble.set(error.sentence(state.options.get_untracked())),
         }
     };
     view! {
         <p class="trouble" role="alert">{trouble}</p>
-        <Button says=say!("Use it") class="chief" idle=Signal::derive(move || state.is_stale()) tapped=take />
+        <Button says=tr!("Use it") class="chief" idle=Signal::derive(move || state.is_stale()) tapped=take />
     }
 }

@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use crate::words::handed::{BenchCard, ClassSheet, Density, Paper, SheetRow};
+use crate::text::share::{BenchCard, ClassSheet, Density, Paper, SheetRow};
 
 const fn set(density: Density) -> &'static str {
     match density {
@@ -47,7 +47,7 @@ pub fn CardPage(
     let BenchCard {
         title,
         made,
-        streams,
+        parts,
         steps,
         allergens,
         cautions,
@@ -55,11 +55,11 @@ pub fn CardPage(
         fit,
     } = card;
     let line = |(food, shows): (String, String)| view! { <tr><td>{food}</td><td>{shows}</td></tr> };
-    let streams = streams.into_iter().map(|stream| {
+    let parts = parts.into_iter().map(|part| {
         view! {
             <table>
-                <caption>{stream.name}</caption>
-                <tbody>{stream.lines.into_iter().map(line).collect_view()}</tbody>
+                <caption>{part.name}</caption>
+                <tbody>{part.lines.into_iter().map(line).collect_view()}</tbody>
             </table>
         }
     });
@@ -69,7 +69,7 @@ pub fn CardPage(
     view! {
         <article class=format!("paper {} {}", size(fit.paper), set(fit.density))>
             {head(title, made, allergens, code)}
-            <div class="halves">{streams.collect_view()}</div>
+            <div class="halves">{parts.collect_view()}</div>
             {steps.collect_view()}
             <section class="safety halves">{items(cautions)}</section>
         </article>

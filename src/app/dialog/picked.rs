@@ -2,26 +2,26 @@
 
 use leptos::prelude::GetUntracked;
 
-use crate::app::browser::announce::announce;
-use crate::app::state::{PickFor, State};
+use crate::app::browser::live_region::announce;
+use crate::app::state::{AppState, PickFor};
 use crate::engine::formula::{Hold, Line, LineAt, swap};
-use crate::engine::larder::Food;
+use crate::engine::ingredients::Food;
 use crate::engine::quantity::Mass;
-use crate::words::Trouble;
+use crate::text::Trouble;
 
 /// Changes the formula as the picker was asked to.
-pub fn use_picked(state: State, pick_for: PickFor, food: Food) {
+pub fn use_picked(state: AppState, pick_for: PickFor, food: Food) {
     match pick_for {
-        PickFor::NewLine(stream) => add(state, stream, food),
+        PickFor::NewLine(part) => add(state, part, food),
         PickFor::Swap(at) => replace(state, at, food),
     }
 }
 
 /// Adds a line without a weight.
-fn add(state: State, stream: usize, food: Food) {
+fn add(state: AppState, part: usize, food: Food) {
     state.edit(|sheet| {
         if sheet.formula.has_room()
-            && let Some(own) = sheet.formula.streams.get_mut(stream)
+            && let Some(own) = sheet.formula.parts.get_mut(part)
         {
             own.lines.push(Line::new(food, Mass::ZERO));
         }
@@ -29,10 +29,10 @@ fn add(state: State, stream: usize, food: Food) {
 }
 
 /// Replaces the ingredient of a line and keeps its weight.
-fn replace(state: State, at: LineAt, food: Food) {
+fn replace(state: AppState, at: LineAt, food: Food) {
     let changed = state.change("swap", |formula| swap(formula, at, food, Hold::Weight));
     if let Err(error) = changed {
-        announce(&error.sentence(state.manner.get_untracked()));
+        announce(&error.sentence(state.options.get_untracked()));
     }
-    state.settle();
+    state.reset_inputs();
 }

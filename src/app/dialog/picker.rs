@@ -5,9 +5,9 @@ use leptos::prelude::*;
 use super::OwnFoodForm;
 use super::picked::use_picked;
 use crate::app::part::{Button, Picture};
-use crate::app::state::{PickFor, State, memo};
-use crate::engine::larder::{Food, Listed, Role};
-use crate::words::{language::text, name, say, search};
+use crate::app::state::{PickFor, memo, use_app_state};
+use crate::engine::ingredients::{Food, Listed, Role};
+use crate::text::{language::text, name, search, tr};
 
 /// Picks an ingredient.
 #[component]
@@ -15,7 +15,7 @@ pub fn Picker(
     /// What is done with it.
     pick_for: PickFor,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let own = RwSignal::new(false);
     let pick = Callback::new(move |food: Food| {
         state.close();
@@ -50,16 +50,16 @@ fn Larder(
     };
     view! {
         <div class="picker">
-            <label class="heard" for="picker-search">{say!("Search by name")}</label>
+            <label class="heard" for="picker-search">{tr!("Search by name")}</label>
             <input
                 id="picker-search"
                 class="search"
                 type="search"
                 autocomplete="off"
-                placeholder=say!("Search by name")
+                placeholder=tr!("Search by name")
                 on:input:target=move |event| wanted.set(event.target().value())
             />
-            <Button says=say!("An ingredient of my own") class="bare" picture=Picture::Add tapped=move |()| own.set(true) />
+            <Button says=tr!("An ingredient of my own") class="bare" picture=Picture::Add tapped=move |()| own.set(true) />
             {Role::ALL.map(group).into_iter().collect_view()}
         </div>
     }

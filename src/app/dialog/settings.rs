@@ -3,14 +3,14 @@
 use leptos::prelude::*;
 
 use crate::app::part::Choice;
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::sheet::{Language, Settings, Theme, Units};
-use crate::words::{say, write};
+use crate::text::{format, tr};
 
 /// How figures and pages are shown.
 #[component]
 pub fn SettingsDialog() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let units = memo(move || state.settings.get().units);
     let theme = memo(move || state.settings.get().theme);
     let set_units = move |units| {
@@ -23,20 +23,20 @@ pub fn SettingsDialog() -> impl IntoView {
     };
     let language = memo(move || state.settings.get().language);
     let trouble = RwSignal::new("");
-    let mut languages = vec![(None, say!("the browser’s"))];
+    let mut languages = vec![(None, tr!("the browser’s"))];
     languages.extend(Language::ALL.map(|language| (Some(language), language.own_name())));
-    let numbers = move || write::plain(1234.5, 1, state.manner.get().numbers);
+    let numbers = move || format::plain(1234.5, 1, state.options.get().numbers);
     view! {
         <Choice
             id="units"
-            label=say!("Units")
-            answers=vec![(Units::Grams, say!("grams, °C")), (Units::Ounces, say!("ounces, pounds, °F"))]
+            label=tr!("Units")
+            answers=vec![(Units::Grams, tr!("grams, °C")), (Units::Ounces, tr!("ounces, pounds, °F"))]
             holds=units
             chosen=set_units
         />
         <Choice
             id="language"
-            label=say!("Language")
+            label=tr!("Language")
             answers=languages
             holds=language
             chosen=move |chosen| state.choose_language(chosen, trouble)
@@ -44,12 +44,12 @@ pub fn SettingsDialog() -> impl IntoView {
         <p class="trouble">{trouble}</p>
         <Choice
             id="theme"
-            label=say!("Light or dark")
-            answers=vec![(Theme::Device, say!("as the device")), (Theme::Light, say!("light")), (Theme::Dark, say!("dark"))]
+            label=tr!("Light or dark")
+            answers=vec![(Theme::Device, tr!("as the device")), (Theme::Light, tr!("light")), (Theme::Dark, tr!("dark"))]
             holds=theme
             chosen=set_theme
         />
-        <p class="quiet">{say!("Numbers are written as this browser writes them: ")}{numbers}{say!(". A comma or a point can be typed.")}</p>
-        <p class="quiet">{say!("Everything is kept in this browser only. Nothing leaves the device but what you hand out.")}</p>
+        <p class="quiet">{tr!("Numbers are written as this browser writes them: ")}{numbers}{tr!(". A comma or a point can be typed.")}</p>
+        <p class="quiet">{tr!("Everything is kept in this browser only. Nothing leaves the device but what you hand out.")}</p>
     }
 }

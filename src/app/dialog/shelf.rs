@@ -2,12 +2,12 @@
 
 use leptos::prelude::*;
 
-use crate::app::browser::announce::announce;
 use crate::app::browser::clock;
+use crate::app::browser::live_region::announce;
 use crate::app::part::{Button, IconButton, Picture};
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::sheet::{Id, Sheet, ShelfEntry, key};
-use crate::words::{example, notice, say, search, write};
+use crate::text::{example, format, notice, search, tr};
 
 /// How many are drawn at first, and with each tap on "more": a thousand would take too long.
 const AT_ONCE: usize = 30;
@@ -15,12 +15,12 @@ const AT_ONCE: usize = 30;
 /// The formulas that are kept.
 #[component]
 pub fn ShelfDialog() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     state.flush();
     view! {
         <Nudge />
         <Show when=move || state.is_trial() fallback=move || view! { <Begin /> }>
-            <p class="advice">{say!("A trial is on. Keep it or drop it before another formula is opened.")}</p>
+            <p class="advice">{tr!("A trial is on. Keep it or drop it before another formula is opened.")}</p>
         </Show>
         <Formulas />
         <Bin />
@@ -30,11 +30,11 @@ pub fn ShelfDialog() -> impl IntoView {
 /// A word about saving to a file, after many changes.
 #[component]
 fn Nudge() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     move || {
-        let changes = state.unfiled.get();
+        let changes = state.changes_since_backup.get();
         (changes >= key::FILE_SUGGESTED).then(|| {
-            view! { <p class="advice">{notice::save_a_file(changes, state.manner.get())}</p> }
+            view! { <p class="advice">{notice::save_a_file(changes, state.options.get())}</p> }
         })
     }
 }
@@ -42,7 +42,7 @@ fn Nudge() -> impl IntoView {
 /// A new formula, or a copy of the one that is open.
 #[component]
 fn Begin() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let open = move |sheet: &Sheet| {
         state.close();
         state.open_new(sheet);
@@ -50,12 +50,12 @@ fn Begin() -> impl IntoView {
     let new = move |()| open(&example::in_words(state.sheet().emptied()));
     let copy = move |()| {
         let sheet = state.sheet();
-        open(&sheet.copied(&say!("Copy of {name}", sheet.name)));
+        open(&sheet.copied(&tr!("Copy of {name}", name = sheet.name)));
     };
     view! {
         <div class="buttons">
-            <Button says=say!("New formula") picture=Picture::Add tapped=new />
-            <Button says=say!("Copy of this one") tapped=copy />
+            <Button says=tr!("New formula") picture=Picture::Add tapped=new />
+            <Button says=tr!("Copy of this one") tapped=copy />
         </div>
     }
 }
@@ -63,7 +63,7 @@ fn Begin() -> impl IntoView {
 /// The formulas, searched by name.
 #[component]
 fn Formulas() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let wanted = RwSignal::new(String::new());
     let drawn = RwSignal::new(AT_ONCE);
     let found = memo(move || {
@@ -82,34 +82,34 @@ fn Formulas() -> impl IntoView {
         move || found.with(|found| found.iter().take(drawn.get()).cloned().collect::<Vec<_>>());
     let more = move || found.with(|found| found.len() > drawn.get());
     view! {
-        <label class="heard" for="shelf-search">{say!("Search by name")}</label>
+        <label class="heard" for="shelf-search">{tr!("Search by name")}</label>
         <input
             id="shelf-search"
             class="search"
             type="search"
             autocomplete="off"
-            placeholder=say!("Search by name")
+            placeholder=tr!("Search by name")
             on:input:target=move |event| wanted.set(event.target().value())
         />
         <ul class="shelf">
             <For each=shown key=|entry| (entry.id.clone(), entry.name.clone()) let(entry)>
-                <Kept entry />
+                <Saved entry />
             </For>
         </ul>
         <Show when=more>
-            <Button says=say!("Show more") tapped=move |()| drawn.update(|drawn| *drawn = drawn.saturating_add(AT_ONCE)) />
+            <Button says=tr!("Show more") tapped=move |()| drawn.update(|drawn| *drawn = drawn.saturating_add(AT_ONCE)) />
         </Show>
     }
 }
 
 /// One formula: opened on a tap, or put into the bin.
 #[component]
-fn Kept(
+fn Saved(
     /// What is known of it.
     entry: ShelfEntry,
 ) -> impl IntoView {
-    let state = State::here();
-    let manner = state.manner.get_untracked();
+    let state = use_app_state();
+    let options = state.options.get_untracked();
     let id = entry.id.clone();
     let current = move || (state.open_id.get().as_ref() == Some(&id)).then_some("true");
     let (opens, bins, gone) = (entry.id.clone(), entry.id.clone(), entry.name.clone());
@@ -120,13 +120,13 @@ fn Kept(
     };
     let bin = move |()| {
         state.bin(&bins);
-        announce(&say!("{gone} is in the bin.", gone));
+        announce(&tr!("{gone} is in the bin.", gone = gone));
     };
-    let binned = say!("Put {} into the bin", entry.name);
-    let said = say!(
-        "{} of dough, {}",
-        write::mass(entry.dough, manner),
-        clock::day(entry.changed.milliseconds())
+    let binned = tr!("Put {value} into the bin", value = entry.name);
+    let said = tr!(
+        "{first} of dough, {second}",
+        first = format::mass(entry.dough, options),
+        second = clock::day(entry.changed.milliseconds())
     );
     view! {
         <li>
@@ -142,7 +142,7 @@ fn Kept(
 /// What was put into the bin, until it is emptied.
 #[component]
 fn Bin() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let binned = memo(move || {
         state.shelf.with(|shelf| {
             shelf
@@ -157,7 +157,7 @@ fn Bin() -> impl IntoView {
     view! {
         <Show when=move || binned.with(|binned| !binned.is_empty())>
             <details>
-                <summary>{say!("The bin")}</summary>
+                <summary>{tr!("The bin")}</summary>
                 <ul class="shelf">
                     <For each=each key=|entry| entry.id.clone() let(entry)>
                         <Binned id=entry.id name=entry.name />
@@ -175,19 +175,19 @@ fn EmptyBin(
     /// How many formulas are in it.
     count: Signal<usize>,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let asked = RwSignal::new(false);
     let empty = move |()| {
         state.empty_bin();
         announce(notice::bin_emptied());
     };
-    let first = move || view! { <Button says=say!("Empty the bin for good") class="risky" tapped=move |()| asked.set(true) /> };
+    let first = move || view! { <Button says=tr!("Empty the bin for good") class="risky" tapped=move |()| asked.set(true) /> };
     view! {
         <Show when=move || asked.get() fallback=first>
             <div class="notice" role="alert">
                 <p>{move || notice::empty_the_bin(count.get())}</p>
-                <Button says=say!("Delete for good") class="risky" tapped=empty />
-                <Button says=say!("Leave the bin as it is") tapped=move |()| asked.set(false) />
+                <Button says=tr!("Delete for good") class="risky" tapped=empty />
+                <Button says=tr!("Leave the bin as it is") tapped=move |()| asked.set(false) />
             </div>
         </Show>
     }
@@ -201,8 +201,8 @@ fn Binned(
     /// As the user calls it.
     name: String,
 ) -> impl IntoView {
-    let state = State::here();
-    let says = view! { {say!("Put back")} <span class="heard">{format!(": {name}")}</span> };
+    let state = use_app_state();
+    let says = view! { {tr!("Put back")} <span class="heard">{format!(": {name}")}</span> };
     view! {
         <li>
             <span>{name}</span>

@@ -5,9 +5,9 @@ use std::borrow::Cow;
 use leptos::prelude::*;
 
 use super::Button;
-use crate::app::state::{Opened, State, memo};
+use crate::app::state::{DialogKind, memo, use_app_state};
 use crate::engine::working::Line;
-use crate::words::{Advice, say};
+use crate::text::{Advice, tr};
 
 /// What something means and what to do about it; nothing where there is no advice.
 #[component]
@@ -22,9 +22,9 @@ pub fn AdviceCard(
     #[prop(optional, into)]
     working: Option<Callback<(), Vec<Line>>>,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let open = move |working: Callback<(), Vec<Line>>| {
-        state.open(Opened::Working {
+        state.open(DialogKind::Working {
             title: title.get_untracked(),
             value: advice.with_untracked(|advice| {
                 advice
@@ -51,8 +51,8 @@ pub fn AdviceCard(
                 <h2>{title}</h2>
                 <p>{text(|advice| &advice.means)}</p>
                 <p>{text(|advice| &advice.to_do)}</p>
-                <p class="quiet">{say!("Source: ")}{text(|advice| &advice.source)}</p>
-                {working.map(|working| view! { <Button says=say!("How this came about") class="bare" tapped=move |()| open(working) /> })}
+                <p class="quiet">{tr!("Source: ")}{text(|advice| &advice.source)}</p>
+                {working.map(|working| view! { <Button says=tr!("How this came about") class="bare" tapped=move |()| open(working) /> })}
             </section>
         </Show>
     }

@@ -2,8 +2,8 @@
 
 use leptos::prelude::*;
 
-use crate::app::part::stream_word;
-use crate::words::picture::BalanceBar;
+use crate::app::part::part_word;
+use crate::text::chart::BalanceBar;
 
 /// The balance of the bowl, with its text twin.
 #[component]
@@ -23,9 +23,9 @@ pub fn BowlBalance(
 }
 
 fn bar(bar: BalanceBar) -> impl IntoView {
-    let stream = bar.stream.map(stream_word);
+    let part = bar.part.map(part_word);
     view! {
-        <div class="bar" data-stream=stream class:brings=bar.brings>
+        <div class="bar" data-part=part class:brings=bar.brings>
             <span class="name">{bar.name}</span>
             <span class="at">{bar.at}</span>
             <span class="heat">{bar.heat}</span>

@@ -15,7 +15,7 @@ pub fn Button(
     /// Called on a tap.
     #[prop(into)]
     tapped: Callback<()>,
-    /// Beside `button`: "chief", "bare", "risky".
+    /// Workspace `button`: "chief", "bare", "risky".
     #[prop(optional)]
     class: &'static str,
     /// Drawn before the words.

@@ -3,7 +3,7 @@
 use leptos::context::Provider;
 use leptos::prelude::*;
 
-use crate::app::state::State;
+use crate::app::state::use_app_state;
 
 /// A titled sheet.
 #[component]
@@ -16,7 +16,7 @@ pub fn Card(
     /// What stands in it.
     children: Children,
 ) -> impl IntoView {
-    let (state, card) = State::here().in_card();
+    let (state, card) = use_app_state().card_scope();
     let aside = (!aside.is_empty()).then(|| view! { <span class="quiet">{aside}</span> });
     view! {
         <Provider value=state>

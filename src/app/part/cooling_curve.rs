@@ -2,9 +2,9 @@
 
 use leptos::prelude::*;
 
-use crate::words::{
-    picture::{CoolingDrawing, Stretch, Tick, Wall},
-    say,
+use crate::text::{
+    chart::{CoolingDrawing, Stretch, Tick, Wall},
+    tr,
 };
 
 /// The cooling curve, with its text twin.
@@ -31,12 +31,12 @@ pub fn CoolingCurve(
                 {stretches.into_iter().map(stretch).collect_view()}
                 {up.into_iter().map(tick_up).collect_view()}
                 {across.into_iter().map(tick_across).collect_view()}
-                <text class="unit ends" x=CoolingDrawing::RIGHT y="236">{say!("hours")}</text>
+                <text class="unit ends" x=CoolingDrawing::RIGHT y="236">{tr!("hours")}</text>
                 <path class="mean" d=mean />
                 <path class="curve" d=middle />
                 {walls.into_iter().map(wall).collect_view()}
             </svg>
-            <figcaption class="quiet">{say!("Line: the middle. Dashes: all of it on the mean. Walls: the curve must pass under each.")}</figcaption>
+            <figcaption class="quiet">{tr!("Line: the middle. Dashes: all of it on the mean. Walls: the curve must pass under each.")}</figcaption>
         </figure>
     }
 }

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 
 use super::{IconButton, Picture};
 use crate::app::browser::dialog;
-use crate::words::say;
+use crate::text::tr;
 
 /// The id of the title of the open dialog, which the focus is moved to.
 pub const TITLE: &str = "dialog-title";
@@ -34,7 +34,7 @@ pub fn Dialog(
         >
             <header>
                 <h2 id=TITLE tabindex="-1">{title}</h2>
-                <IconButton picture=Picture::Close name=say!("Close") tapped=move || dialog::close(node) />
+                <IconButton picture=Picture::Close name=tr!("Close") tapped=move || dialog::close(node) />
             </header>
             <div class="body">{children()}</div>
         </dialog>

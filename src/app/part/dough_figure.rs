@@ -3,9 +3,9 @@
 use leptos::prelude::*;
 
 use super::figure::{Shown, Tapped, was_by};
-use crate::app::state::{Opened, State, memo};
+use crate::app::state::{AppState, DialogKind, memo, use_app_state};
 use crate::engine::formula::{Figure, Figures, FormulaError};
-use crate::words::{Trouble, name, say, write};
+use crate::text::{Trouble, format, name, tr};
 
 /// A figure of the dough as a share of its flour.
 #[component]
@@ -13,19 +13,19 @@ pub fn ShareFigure(
     /// Which figure.
     figure: Figure,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let shown = memo(move || {
-        let manner = state.manner.get_untracked();
+        let options = state.options.get_untracked();
         let (new, old) = both(state, |figures| figures.share(figure));
         Shown {
             value: match &new {
-                Ok(share) => write::share(*share, manner),
-                Err(error) => error.sentence(manner),
+                Ok(share) => format::share(*share, options),
+                Err(error) => error.sentence(options),
             },
             was: match (old, new) {
                 (Some(Ok(old)), Ok(new)) if old != new => Some(was_by(
-                    &write::share(old, manner),
-                    &write::points_change(old, new, manner),
+                    &format::share(old, options),
+                    &format::points_change(old, new, options),
                 )),
                 _ => None,
             },
@@ -40,16 +40,16 @@ pub fn MassFigure(
     /// Which figure.
     figure: Figure,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let shown = memo(move || {
-        let manner = state.manner.get_untracked();
+        let options = state.options.get_untracked();
         let (new, old) = both(state, |figures| figures.mass(figure));
         Shown {
-            value: write::mass(new, manner),
+            value: format::mass(new, options),
             was: old.filter(|old| *old != new).map(|old| {
                 was_by(
-                    &write::mass(old, manner),
-                    &write::mass_change(new - old, manner),
+                    &format::mass(old, options),
+                    &format::mass_change(new - old, options),
                 )
             }),
         }
@@ -60,19 +60,19 @@ pub fn MassFigure(
 /// All water as a share of the dough: its moisture.
 #[component]
 pub fn MoistureFigure() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let shown = memo(move || {
-        let manner = state.manner.get_untracked();
+        let options = state.options.get_untracked();
         let (new, old) = both(state, Figures::moisture);
         Shown {
             value: new.map_or_else(
-                || FormulaError::NoFlour.sentence(manner),
-                |share| say!("{} of dough", write::share(share, manner)),
+                || FormulaError::NoFlour.sentence(options),
+                |share| tr!("{value} of dough", value = format::share(share, options)),
             ),
             was: match (old, new) {
                 (Some(Some(old)), Some(new)) if old != new => Some(was_by(
-                    &write::share(old, manner),
-                    &write::points_change(old, new, manner),
+                    &format::share(old, options),
+                    &format::points_change(old, new, options),
                 )),
                 _ => None,
             },
@@ -82,16 +82,16 @@ pub fn MoistureFigure() -> impl IntoView {
 }
 
 /// The figure, to be tapped for how it came about; the moisture where `figure` is none.
-fn of_dough(state: State, figure: Option<Figure>, shown: Memo<Shown>) -> AnyView {
+fn of_dough(state: AppState, figure: Option<Figure>, shown: Memo<Shown>) -> AnyView {
     let label = name::figure(figure.unwrap_or(Figure::TotalWater));
-    let open = move |value| state.open(Opened::OfDough { figure, value });
+    let open = move |value| state.open(DialogKind::OfDough { figure, value });
     view! { <Tapped label shown open=Callback::new(open) /> }.into_any()
 }
 
-/// A figure as it stands, and as it is kept while a trial is on. The manner of writing is not
+/// A figure as it stands, and as it is kept while a trial is on. The options of writing is not
 /// followed: a place is drawn anew when that changes.
-fn both<T>(state: State, look: impl Fn(&Figures) -> T) -> (T, Option<T>) {
+fn both<T>(state: AppState, look: impl Fn(&Figures) -> T) -> (T, Option<T>) {
     state
         .figures
-        .with(|figures| (look(&figures.now), figures.kept.as_ref().map(look)))
+        .with(|figures| (look(&figures.now), figures.saved.as_ref().map(look)))
 }

@@ -1,9 +1,9 @@
 //! Figure: a number one can tap to see how it came about.
 
-use crate::words::say;
+use crate::text::tr;
 use leptos::prelude::*;
 
-use crate::app::state::{Opened, State};
+use crate::app::state::{DialogKind, use_app_state};
 use crate::engine::working::Line;
 
 /// A figure as it is shown: written out, with what it was where a trial changes it.
@@ -25,7 +25,7 @@ impl Shown {
     pub fn beside(value: String, before: Option<String>) -> Self {
         let was = before.filter(|before| *before != value);
         Self {
-            was: was.map(|before| say!("was {before}", before)),
+            was: was.map(|before| tr!("was {before}", before = before)),
             value,
         }
     }
@@ -42,7 +42,11 @@ impl Shown {
 
 /// What a figure was, and by how much it has changed.
 pub fn was_by(old: &str, difference: &str) -> String {
-    say!("{difference}, was {old}", difference, old)
+    tr!(
+        "{difference}, was {old}",
+        difference = difference,
+        old = old
+    )
 }
 
 /// A number one can tap to see how it came about.
@@ -58,9 +62,9 @@ pub fn Figure(
     #[prop(into)]
     working: Callback<(), Vec<Line>>,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let open = move |value| {
-        state.open(Opened::Working {
+        state.open(DialogKind::Working {
             title: label.get_untracked(),
             value,
             lines: working.run(()),

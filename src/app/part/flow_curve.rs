@@ -2,9 +2,9 @@
 
 use leptos::prelude::*;
 
-use crate::words::{
-    picture::{Band, FlowDrawing, Mark, Spot, Tick},
-    say,
+use crate::text::{
+    chart::{Band, FlowDrawing, Mark, Spot, Tick},
+    tr,
 };
 
 /// The flow curve, with its text twin.
@@ -38,8 +38,8 @@ pub fn FlowCurve(
                 {seizes.map(zone)}
                 {up.into_iter().map(tick_up).collect_view()}
                 {across.into_iter().map(tick_across).collect_view()}
-                <text class="unit" x=FlowDrawing::LEFT y="272">{say!("liquid to 100 of chocolate, by weight")}</text>
-                <text class="unit ends" x=FlowDrawing::FIGURES y="49">{say!("Pa·s")}</text>
+                <text class="unit" x=FlowDrawing::LEFT y="272">{tr!("liquid to 100 of chocolate, by weight")}</text>
+                <text class="unit ends" x=FlowDrawing::FIGURES y="49">{tr!("Pa·s")}</text>
                 {rule.map(handbook)}
                 <path class="curve" d=line />
                 {spot(here)}

@@ -2,20 +2,20 @@
 
 use leptos::prelude::*;
 
-use crate::app::state::{State, memo};
-use crate::words::{name, say, write};
+use crate::app::state::{memo, use_app_state};
+use crate::text::{format, name, tr};
 
 /// The kitchen that counts here, with its room; a tap goes to it.
 #[component]
 pub fn KitchenLink() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let says = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         state.kitchen.with(|kitchen| {
-            say!(
-                "{}: room at {}",
-                name::called(&kitchen.name),
-                write::temperature(kitchen.room, manner)
+            tr!(
+                "{first}: room at {second}",
+                first = name::called(&kitchen.name),
+                second = format::temperature(kitchen.room, options)
             )
         })
     });

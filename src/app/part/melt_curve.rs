@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use crate::words::picture::{MeltDrawing, Tick};
+use crate::text::chart::{MeltDrawing, Tick};
 
 /// The melt curve, with its text twin.
 #[component]

@@ -3,8 +3,8 @@
 
 use leptos::prelude::*;
 
-use crate::app::browser::announce::announce;
-use crate::app::state::{State, memo};
+use crate::app::browser::live_region::announce;
+use crate::app::state::{AppState, memo, use_app_state};
 
 /// What was typed, and what came of it.
 #[derive(Clone, PartialEq)]
@@ -16,20 +16,20 @@ struct Typed {
     /// What is in the way.
     trouble: String,
     /// How often the page had been settled by then; once more, and the text is forgotten.
-    settled: u32,
+    input_resets: u32,
 }
 
 impl Typed {
     /// Whether it is still what the box shows: nothing else has changed the figure since.
-    fn stands(&self, figure: &str, settled: u32) -> bool {
-        self.settled == settled && self.gave.as_deref().is_none_or(|gave| gave == figure)
+    fn current(&self, figure: &str, input_resets: u32) -> bool {
+        self.input_resets == input_resets && self.gave.as_deref().is_none_or(|gave| gave == figure)
     }
 }
 
 /// The box's own memory.
 #[derive(Clone, Copy)]
 struct Memory {
-    state: State,
+    state: AppState,
     id: StoredValue<String>,
     figure: Signal<String>,
     take: Callback<String, Result<(), String>>,
@@ -38,12 +38,12 @@ struct Memory {
 
 impl Memory {
     fn new(id: &str, figure: Signal<String>, take: Callback<String, Result<(), String>>) -> Self {
-        let state = State::here();
+        let state = use_app_state();
         let unread = state.unread_text(id).map(|(text, trouble)| Typed {
             text,
             gave: None,
             trouble,
-            settled: state.settled.get_untracked(),
+            input_resets: state.input_resets.get_untracked(),
         });
         Self {
             state,
@@ -70,14 +70,14 @@ impl Memory {
     fn standing(self, look: fn(&Typed) -> String) -> Option<String> {
         self.typed.with(|typed| {
             let typed = typed.as_ref()?;
-            let (figure, settled) = (self.figure.get(), self.state.settled.get());
-            typed.stands(&figure, settled).then(|| look(typed))
+            let (figure, input_resets) = (self.figure.get(), self.state.input_resets.get());
+            typed.current(&figure, input_resets).then(|| look(typed))
         })
     }
 
     /// Takes a text as it was typed.
     fn read(self, text: String) {
-        self.state.look_here();
+        self.state.show_now();
         // The figure typed back as it is shown changes nothing, though more digits stand behind it.
         let is_same = !text.trim().is_empty() && text.trim() == self.figure.get_untracked();
         let taken = if is_same {
@@ -92,12 +92,12 @@ impl Memory {
         self.id
             .with_value(|id| self.state.note_unread(id, &text, &trouble));
         let gave = trouble.is_empty().then(|| self.figure.get_untracked());
-        let settled = self.state.settled.get_untracked();
+        let input_resets = self.state.input_resets.get_untracked();
         self.typed.set(Some(Typed {
             text,
             gave,
             trouble,
-            settled,
+            input_resets,
         }));
     }
 }

@@ -2,9 +2,9 @@
 
 use leptos::prelude::*;
 
-use crate::words::{
-    picture::{RiseDrawing, Tick},
-    say,
+use crate::text::{
+    chart::{RiseDrawing, Tick},
+    tr,
 };
 
 /// The rise curve, with its text twin.
@@ -47,9 +47,9 @@ pub fn RiseCurve(
                 <circle class="here" cx=due cy=up_at r="6" />
             </svg>
             <figcaption class="quiet">
-                <span class="key here-key">{say!("here, today")}</span>
-                <span class="key known-key">{say!("known rise")}</span>
-                <span class="key range-key">{say!("nine in ten")}</span>
+                <span class="key here-key">{tr!("here, today")}</span>
+                <span class="key known-key">{tr!("known rise")}</span>
+                <span class="key range-key">{tr!("nine in ten")}</span>
             </figcaption>
         </figure>
     }

@@ -3,15 +3,15 @@
 use leptos::prelude::*;
 
 use super::PickOne;
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::engine::quantity::Division;
 use crate::sheet::Scales;
-use crate::words::{say, write};
+use crate::text::{format, tr};
 
 /// The scales of this kitchen.
 #[component]
 pub fn ScaleBoxes() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let scales = memo(move || state.kitchen.with(|kitchen| kitchen.scales));
     let main = memo(move || Division::from_mass(scales.get().main).ok());
     let pocket = memo(move || {
@@ -21,14 +21,14 @@ pub fn ScaleBoxes() -> impl IntoView {
             .and_then(|mass| Division::from_mass(mass).ok())
     });
     let steps = move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         Division::ALL
-            .map(|step| (Some(step), write::division(step, manner)))
+            .map(|step| (Some(step), format::division(step, options)))
             .to_vec()
     };
     let pocket_steps = memo(move || {
         let mut steps = steps();
-        steps.insert(0, (None, say!("none").to_owned()));
+        steps.insert(0, (None, tr!("none").to_owned()));
         steps
     });
     let set = move |change: &dyn Fn(&mut Scales)| {
@@ -45,8 +45,8 @@ pub fn ScaleBoxes() -> impl IntoView {
         move |step: Option<Division>| set(&|scales| scales.pocket = step.map(Division::mass));
     view! {
         <div class="boxes">
-            <PickOne id="scale-main" label=say!("Kitchen scale") answers=memo(steps) holds=main chosen=Callback::new(set_main) />
-            <PickOne id="scale-pocket" label=say!("Pocket scale, for yeast and salt") answers=pocket_steps holds=pocket chosen=Callback::new(set_pocket) />
+            <PickOne id="scale-main" label=tr!("Kitchen scale") answers=memo(steps) holds=main chosen=Callback::new(set_main) />
+            <PickOne id="scale-pocket" label=tr!("Pocket scale, for yeast and salt") answers=pocket_steps holds=pocket chosen=Callback::new(set_pocket) />
         </div>
     }
 }

@@ -2,11 +2,11 @@
 
 use leptos::prelude::*;
 
-use super::stream_word::stream_word;
+use super::part_word::part_word;
 use crate::app::state::memo;
-use crate::words::{
-    picture::{WaterBar, WaterPiece, WaterRow},
-    say,
+use crate::text::{
+    chart::{WaterBar, WaterPiece, WaterRow},
+    tr,
 };
 
 /// Who brought the water, as one bar with its table.
@@ -33,14 +33,14 @@ pub fn WaterLedger(
                 </For>
             </svg>
             <details on:toggle=move |_| is_open.update(|open| *open = !*open)>
-                <summary>{say!("Who brought it")}</summary>
+                <summary>{tr!("Who brought it")}</summary>
                 <Show when=move || is_open.get()>
                     <table>
                         <thead>
                             <tr>
-                                <th scope="col">{say!("From")}</th>
-                                <th scope="col">{say!("Water")}</th>
-                                <th scope="col">{say!("Of flour")}</th>
+                                <th scope="col">{tr!("From")}</th>
+                                <th scope="col">{tr!("Water")}</th>
+                                <th scope="col">{tr!("Of flour")}</th>
                             </tr>
                         </thead>
                         <tbody>{rows}</tbody>
@@ -76,9 +76,9 @@ fn Piece(bar: Memo<WaterBar>, at: usize) -> impl IntoView {
             view! { <text class="segment-letter" x=at y="50">{letter}</text> }
         })
     };
-    let stream = move || piece.with(|piece| piece.as_ref().map(|piece| stream_word(piece.kind)));
+    let part = move || piece.with(|piece| piece.as_ref().map(|piece| part_word(piece.kind)));
     view! {
-        <g data-stream=stream>
+        <g data-part=part>
             <rect class="segment" x=place(|piece| piece.from) width=place(|piece| piece.wide) y="27" height="36" />
             {letter}
         </g>
@@ -105,7 +105,7 @@ fn Mark(bar: Memo<WaterBar>, at: usize) -> impl IntoView {
 /// A row of the table.
 fn row(row: &WaterRow) -> impl IntoView + use<> {
     view! {
-        <tr data-stream=stream_word(row.kind)>
+        <tr data-part=part_word(row.kind)>
             <th scope="row">
                 <span class="letter">{row.letter}</span>
                 " "

@@ -1,15 +1,15 @@
-//! Weigh table: the ingredients of a stream, each with what to weigh of it.
+//! Weigh table: the ingredients of a part, each with what to weigh of it.
 
 use leptos::prelude::*;
 
-use crate::words::class::StreamLines;
+use crate::text::class::PartLines;
 
-/// A stream's ingredients, each with what to weigh of it.
-pub fn weigh_table(stream: StreamLines) -> impl IntoView {
+/// A part's ingredients, each with what to weigh of it.
+pub fn weigh_table(part: PartLines) -> impl IntoView {
     view! {
         <table class="label-table">
-            <caption>{stream.name}</caption>
-            <tbody>{stream.lines.into_iter().map(weigh_row).collect_view()}</tbody>
+            <caption>{part.name}</caption>
+            <tbody>{part.lines.into_iter().map(weigh_row).collect_view()}</tbody>
         </table>
     }
 }

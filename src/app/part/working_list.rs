@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use crate::engine::working::Line;
-use crate::words::{Manner, say, working};
+use crate::text::{FormatOptions, tr, working};
 
 /// Each step with its rule in letters, the numbers put in, the answer and the source.
 #[component]
@@ -11,12 +11,12 @@ pub fn WorkingList(
     /// The steps.
     lines: Vec<Line>,
     /// How numbers are written here.
-    manner: Manner,
+    options: FormatOptions,
 ) -> impl IntoView {
     let steps = lines
         .iter()
         .map(|line| {
-            let step = working::worked(line, manner);
+            let step = working::worked(line, options);
             let letters = step
                 .letters
                 .into_iter()
@@ -36,7 +36,7 @@ pub fn WorkingList(
                     <dl class="with">{letters}</dl>
                     <p class="sum">{step.put_in}" = "{step.result}</p>
                     <p class="quiet">{step.result_of}</p>
-                    <p class="source">{say!("Source: ")}{step.source}</p>
+                    <p class="source">{tr!("Source: ")}{step.source}</p>
                 </li>
             }
         })

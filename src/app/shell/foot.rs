@@ -4,50 +4,50 @@ use leptos::prelude::*;
 
 use crate::app::browser::storage::{self, StorageTrouble};
 use crate::app::browser::{clock, file, offline};
-use crate::app::later;
+use crate::app::lazy;
 use crate::app::part::Button;
-use crate::app::state::{Keeps, State, is_newer};
+use crate::app::state::{SaveError, is_newer, use_app_state};
 use crate::sheet::record::write_sheet;
 use crate::sheet::{Fragment, Place};
-use crate::words::{notice, say};
+use crate::text::{notice, tr};
 
 /// The foot of the page.
 #[component]
 pub fn Foot() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     view! {
         <div class="foot">
             <Show when=move || state.newer_version.get()>
                 <div class="notice" role="status">
                     <p>{notice::new_release()}</p>
-                    <Button says=say!("Open it") tapped=|()| offline::take_over() />
+                    <Button says=tr!("Open it") tapped=|()| offline::take_over() />
                 </div>
             </Show>
-            {move || state.told.get().map(|(_, said)| view! { <p class="notice">{said}</p> })}
-            {move || state.rang.get().map(|said| view! { <Rang said /> })}
-            {move || state.keeps.get().map(|keeps| view! { <Unkept keeps /> })}
+            {move || state.toast.get().map(|(_, said)| view! { <p class="notice">{said}</p> })}
+            {move || state.timer_alert.get().map(|said| view! { <Rang said /> })}
+            {move || state.save_error.get().map(|keeps| view! { <Unkept keeps /> })}
             {move || state.link_trouble.get().map(|said| view! { <LinkTrouble said /> })}
             <Show when=move || state.is_visit()>
                 <div class="notice" role="status">
                     <p>{notice::visitor()}</p>
-                    <Button says=say!("Keep it") tapped=move |()| state.keep_visit() />
+                    <Button says=tr!("Keep it") tapped=move |()| state.keep_visit() />
                 </div>
             </Show>
             <Show when=move || state.is_trial()>
-                {later::trial_bar()}
+                {lazy::trial_bar()}
             </Show>
         </div>
     }
 }
 
 /// What keeping came up against, in words.
-fn said(keeps: &Keeps) -> &'static str {
+fn said(keeps: &SaveError) -> &'static str {
     match keeps {
-        Keeps::Storage(StorageTrouble::Blocked) => notice::storage_blocked(),
-        Keeps::Storage(StorageTrouble::Full) => notice::storage_full(),
-        Keeps::Storage(StorageTrouble::Newer) => notice::storage_newer(),
-        Keeps::Record(_, error) if is_newer(error) => notice::storage_newer(),
-        Keeps::Record(..) => notice::storage_damaged(),
+        SaveError::Storage(StorageTrouble::Blocked) => notice::storage_blocked(),
+        SaveError::Storage(StorageTrouble::Full) => notice::storage_full(),
+        SaveError::Storage(StorageTrouble::Newer) => notice::storage_newer(),
+        SaveError::Record(_, error) if is_newer(error) => notice::storage_newer(),
+        SaveError::Record(..) => notice::storage_damaged(),
     }
 }
 
@@ -55,17 +55,17 @@ fn said(keeps: &Keeps) -> &'static str {
 #[component]
 fn Unkept(
     /// What happened.
-    keeps: Keeps,
+    keeps: SaveError,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let said = said(&keeps);
     let save = move || {
         // What cannot be opened is saved as it stands; otherwise the formula that is open.
         let text = match &keeps {
-            Keeps::Record(key, _) => storage::get(key).ok().flatten(),
-            Keeps::Storage(_) => None,
+            SaveError::Record(key, _) => storage::get(key).ok().flatten(),
+            SaveError::Storage(_) => None,
         };
-        let text = text.unwrap_or_else(|| untrack(|| state.with_kept(write_sheet)));
+        let text = text.unwrap_or_else(|| untrack(|| state.with_saved(write_sheet)));
         // Where even this is refused, the line stays as it is.
         let _refused = file::save(
             &format!("softcrumb-{}.json", clock::today()),
@@ -76,8 +76,8 @@ fn Unkept(
     view! {
         <div class="notice" role="status">
             <p>{said}</p>
-            <Button says=say!("Save to a file") tapped=move |()| save() />
-            <Button says=say!("Close") class="bare" tapped=move |()| state.keeps.set(None) />
+            <Button says=tr!("Save to a file") tapped=move |()| save() />
+            <Button says=tr!("Close") class="bare" tapped=move |()| state.save_error.set(None) />
         </div>
     }
 }
@@ -88,12 +88,12 @@ fn Rang(
     /// Which.
     said: String,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     view! {
         <div class="notice" role="alert">
             <p>{said}</p>
-            <a class="button" href=Fragment::Place(Place::Day).write()>{say!("To the bench")}</a>
-            <Button says=say!("Close") class="bare" tapped=move |()| state.rang.set(None) />
+            <a class="button" href=Fragment::Place(Place::Day).write()>{tr!("To the bench")}</a>
+            <Button says=tr!("Close") class="bare" tapped=move |()| state.timer_alert.set(None) />
         </div>
     }
 }
@@ -104,11 +104,11 @@ fn LinkTrouble(
     /// What is wrong with it.
     said: String,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     view! {
         <div class="notice" role="alert">
             <p>{said}</p>
-            <Button says=say!("Close") tapped=move |()| state.link_trouble.set(None) />
+            <Button says=tr!("Close") tapped=move |()| state.link_trouble.set(None) />
         </div>
     }
 }

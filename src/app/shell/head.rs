@@ -2,42 +2,42 @@
 
 use leptos::prelude::*;
 
-use super::keys::Keys;
-use crate::app::browser::announce::announce;
+use super::key_figures::Keys;
+use crate::app::browser::live_region::announce;
 use crate::app::part::{Icon, IconButton, Picture};
-use crate::app::state::{Opened, State, Stepped, memo};
-use crate::words::{notice, say};
+use crate::app::state::{DialogKind, Stepped, memo, use_app_state};
+use crate::text::{notice, tr};
 
 /// The header of the page.
 #[component]
 pub fn Head() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let undo = move || match state.undo() {
-        Stepped::Formula => announce(say!("Undone")),
+        Stepped::Formula => announce(tr!("Undone")),
         Stepped::Kitchen => state.tell(notice::kitchen_undone()),
     };
     let redo = move || match state.redo() {
-        Stepped::Formula => announce(say!("Done again")),
+        Stepped::Formula => announce(tr!("Done again")),
         Stepped::Kitchen => state.tell(notice::kitchen_redone()),
     };
     view! {
         <header class="head">
             <div class="row">
-                <button type="button" class="button bare name" aria-haspopup="dialog" on:click=move |_| state.open(Opened::Shelf)>
+                <button type="button" class="button bare name" aria-haspopup="dialog" on:click=move |_| state.open(DialogKind::Shelf)>
                     <Icon picture=Picture::Shelf />
                     <span>
-                        <span class="heard">{say!("Shelf, open: ")}</span>
+                        <span class="heard">{tr!("Shelf, open: ")}</span>
                         {move || state.with(|sheet| sheet.name.clone())}
                     </span>
                 </button>
                 <div class="tools">
-                    <IconButton picture=Picture::Undo name=say!("Undo") tapped=undo idle=memo(move || !state.can_undo()) />
-                    <IconButton picture=Picture::Redo name=say!("Redo") tapped=redo idle=memo(move || !state.can_redo()) />
-                    <IconButton picture=Picture::HandOut name=say!("Hand out") tapped=move || state.open(Opened::HandOut) />
-                    <IconButton picture=Picture::Settings name=say!("Settings") tapped=move || state.open(Opened::Settings) />
+                    <IconButton picture=Picture::Undo name=tr!("Undo") tapped=undo idle=memo(move || !state.can_undo()) />
+                    <IconButton picture=Picture::Redo name=tr!("Redo") tapped=redo idle=memo(move || !state.can_redo()) />
+                    <IconButton picture=Picture::HandOut name=tr!("Hand out") tapped=move || state.open(DialogKind::HandOut) />
+                    <IconButton picture=Picture::Settings name=tr!("Settings") tapped=move || state.open(DialogKind::Settings) />
                 </div>
             </div>
-            <section class="keys" aria-label=say!("Key figures")>
+            <section class="keys" aria-label=tr!("Key figures")>
                 <Keys />
             </section>
             <Show when=move || state.is_stale()>

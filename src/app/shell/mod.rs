@@ -1,10 +1,10 @@
 //! The shell: what stands around every place.
 
+mod app_root;
 mod foot;
 mod head;
-mod keys;
+mod key_figures;
 mod opened;
 mod places;
-mod whole;
 
-pub use whole::Whole;
+pub use app_root::Whole;

@@ -3,9 +3,9 @@
 use leptos::prelude::*;
 
 use crate::app::part::{Icon, Picture};
-use crate::app::state::State;
+use crate::app::state::use_app_state;
 use crate::sheet::{Fragment, Place};
-use crate::words::{name, say};
+use crate::text::{name, tr};
 
 /// The icon of a place.
 const fn picture(place: Place) -> Picture {
@@ -21,7 +21,7 @@ const fn picture(place: Place) -> Picture {
 /// The places that there are, as links.
 #[component]
 pub fn Places() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let links = Place::ALL
         .into_iter()
         .map(|place| {
@@ -37,7 +37,7 @@ pub fn Places() -> impl IntoView {
         })
         .collect_view();
     view! {
-        <nav class="places" aria-label=say!("Places")>
+        <nav class="places" aria-label=tr!("Places")>
             <ul>{links}</ul>
         </nav>
     }

@@ -18,12 +18,12 @@ where
     let asked_last = StoredValue::new(0_u32);
     Effect::new(move |_| {
         let asked = question.get();
-        let turn = asked_last.get_value().wrapping_add(1);
-        asked_last.set_value(turn);
+        let revision = asked_last.get_value().wrapping_add(1);
+        asked_last.set_value(revision);
         set_timeout(
             move || {
                 // Another place may have been opened meanwhile, and all of this be gone.
-                if asked_last.try_get_value() == Some(turn) {
+                if asked_last.try_get_value() == Some(revision) {
                     drop(answer.try_set(asked.as_ref().and_then(work)));
                 }
             },

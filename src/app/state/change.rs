@@ -4,45 +4,47 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
-use super::State;
+use super::AppState;
 use crate::engine::formula::Formula;
 use crate::sheet::{History, Sheet, Trial};
 
-impl State {
+impl AppState {
     /// Looks at the sheet as it stands: the trial where there is one, else what is kept.
     pub fn with<T>(self, look: impl FnOnce(&Sheet) -> T) -> T {
-        look(&self.stands())
+        look(&self.current())
     }
 
     /// Looks at the sheet as it is kept.
-    pub fn with_kept<T>(self, look: impl FnOnce(&Sheet) -> T) -> T {
-        look(&self.kept())
+    pub fn with_saved<T>(self, look: impl FnOnce(&Sheet) -> T) -> T {
+        look(&self.saved())
     }
 
     /// The sheet as it stands. Handed out whole, so that what looks at it stays small.
     #[inline(never)]
-    pub fn stands(self) -> Arc<Sheet> {
-        self.seen.with(|seen| Arc::clone(&seen.stands))
+    pub fn current(self) -> Arc<Sheet> {
+        self.displayed
+            .with(|displayed| Arc::clone(&displayed.current))
     }
 
     /// The sheet as it is kept.
     #[inline(never)]
-    pub fn kept(self) -> Arc<Sheet> {
-        self.seen.with(|seen| Arc::clone(&seen.kept))
+    pub fn saved(self) -> Arc<Sheet> {
+        self.displayed
+            .with(|displayed| Arc::clone(&displayed.saved))
     }
 
     /// The sheet as it stands now, not followed.
     pub fn sheet(self) -> Sheet {
-        self.stands.with_untracked(|sheet| Sheet::clone(sheet))
+        self.current.with_untracked(|sheet| Sheet::clone(sheet))
     }
 
     /// Puts another sheet in place of the one that stands. Changes in a row from the same box
     /// are one step back.
     pub fn put(self, sheet: Sheet, from: Option<&str>) {
-        let turn = self.next_turn();
+        let revision = self.next_revision();
         let is_new = self.step(|steps| {
-            steps.change(sheet, from, turn);
-            steps.last() == Some(turn)
+            steps.change(sheet, from, revision);
+            steps.last() == Some(revision)
         });
         if is_new {
             self.leave_kitchens();
@@ -50,11 +52,11 @@ impl State {
     }
 
     /// The number of a step that is about to be made.
-    pub(super) fn next_turn(self) -> u64 {
-        self.turn
-            .try_update_value(|turn| {
-                *turn = turn.saturating_add(1);
-                *turn
+    pub(super) fn next_revision(self) -> u64 {
+        self.revision
+            .try_update_value(|revision| {
+                *revision = revision.saturating_add(1);
+                *revision
             })
             .unwrap_or_default()
     }
@@ -100,7 +102,7 @@ impl State {
         let mut sheet = self.sheet();
         change(&mut sheet);
         self.put(sheet, None);
-        self.settle();
+        self.reset_inputs();
     }
 
     /// Changes the sheet in place, as typed into the box `from`.

@@ -2,11 +2,11 @@
 
 use leptos::prelude::*;
 
-use super::State;
+use super::AppState;
 use crate::sheet::record::write_kitchens;
 use crate::sheet::{History, Kitchen, Kitchens, key};
 
-impl State {
+impl AppState {
     /// Looks at all kitchens.
     pub fn with_kitchens<T>(self, look: impl FnOnce(&Kitchens) -> T) -> T {
         self.kitchens.with(|kitchens| look(kitchens.now()))
@@ -34,10 +34,10 @@ impl State {
     }
 
     fn put_kitchens(self, kitchens: Kitchens, from: Option<&str>) {
-        let turn = self.next_turn();
+        let revision = self.next_revision();
         let changed = |steps: &mut History<Kitchens>| {
-            steps.change(kitchens, from, turn);
-            steps.last() == Some(turn)
+            steps.change(kitchens, from, revision);
+            steps.last() == Some(revision)
         };
         if self.kitchens.try_update(changed).unwrap_or_default() {
             self.step(|steps| {
@@ -60,7 +60,7 @@ impl State {
         self.kitchens.update_untracked(History::settle);
     }
 
-    /// Keeps the kitchens as they stand.
+    /// `SaveError` the kitchens as they stand.
     pub fn keep_kitchens(self) {
         let record = untrack(|| self.with_kitchens(write_kitchens));
         self.keep_small(key::KITCHEN, &record);
@@ -68,8 +68,8 @@ impl State {
 
     /// Takes in the kitchens as another tab has kept them.
     pub fn follow_kitchens(self, theirs: Kitchens) {
-        let turn = self.next_turn();
+        let revision = self.next_revision();
         self.kitchens
-            .update(|steps| steps.change(theirs, None, turn));
+            .update(|steps| steps.change(theirs, None, revision));
     }
 }

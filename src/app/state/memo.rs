@@ -3,8 +3,8 @@
 
 use leptos::prelude::*;
 
-/// Work that is done again when what it looked at changes.
-type Work<T> = Box<dyn Fn() -> T + Send + Sync>;
+/// Compute that is done again when what it looked at changes.
+type Compute<T> = Box<dyn Fn() -> T + Send + Sync>;
 
 /// A value that follows what it was worked out from, and tells only when it differs.
 pub fn memo<T>(work: impl Fn() -> T + Send + Sync + 'static) -> Memo<T>
@@ -15,7 +15,7 @@ where
 }
 
 #[inline(never)]
-fn built<T>(work: Work<T>) -> Memo<T>
+fn built<T>(work: Compute<T>) -> Memo<T>
 where
     T: PartialEq + Send + Sync + 'static,
 {

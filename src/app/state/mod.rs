@@ -1,27 +1,27 @@
-//! State: the open sheet, what of the page belongs to it, and how it is kept.
+//! `AppState`: the open sheet, what of the page belongs to it, and how it is kept.
 
 mod after_frame;
-mod back;
+mod app_state;
+mod backup;
 mod change;
-mod desk;
-mod doors;
-mod filing;
-mod here;
-mod keeping;
+mod dialogs;
+mod displayed;
+mod invalid_inputs;
 mod kitchens;
+mod language;
+mod library_index;
 mod memo;
-mod opening;
-mod seen;
-mod shelving;
-mod speaking;
-mod telling;
+mod persistence;
+mod startup;
+mod toast;
 mod trial;
-mod trial_kept;
-mod unread;
+mod trial_storage;
+mod undo;
+mod workspace_store;
 
 pub use after_frame::after_frame;
-pub use back::Stepped;
-pub use desk::Desk;
-pub use doors::{Opened, PickFor};
-pub use here::{Figured, Keeps, State, is_newer};
+pub use app_state::{AppState, DisplayedFigures, SaveError, is_newer, use_app_state};
+pub use dialogs::{DialogKind, PickFor};
 pub use memo::memo;
+pub use undo::Stepped;
+pub use workspace_store::WorkspaceStore;

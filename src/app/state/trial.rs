@@ -4,22 +4,22 @@ use std::time::Duration;
 
 use leptos::prelude::*;
 
-use super::State;
+use super::AppState;
 use crate::app::browser::storage;
-use crate::app::later::records;
+use crate::app::lazy::records;
 use crate::sheet::{Id, Sheet, Trial, key};
-use crate::words::say;
+use crate::text::tr;
 
-impl State {
+impl AppState {
     /// Whether a trial is on.
     pub fn is_trial(self) -> bool {
-        self.seen.with(|seen| seen.is_trial)
+        self.displayed.with(|displayed| displayed.is_trial)
     }
 
     /// Whether what is kept was changed elsewhere since the trial began.
     pub fn is_parted(self) -> bool {
         self.trial.with(|trial| {
-            let parted = |trial: &Trial| self.with_kept(|kept| trial.is_parted(kept));
+            let parted = |trial: &Trial| self.with_saved(|saved| trial.is_parted(saved));
             trial.as_ref().is_some_and(parted)
         })
     }
@@ -27,7 +27,7 @@ impl State {
     /// Begins a trial on the sheet as it stands; one that is on goes on.
     pub fn begin_trial(self) {
         if self.trial.with_untracked(Option::is_none) {
-            let trial = Trial::on(self.sheet(), self.next_turn());
+            let trial = Trial::on(self.sheet(), self.next_revision());
             self.trial.set(Some(trial));
         }
     }
@@ -36,21 +36,21 @@ impl State {
     pub fn attempt(self, sheet: Sheet) {
         self.begin_trial();
         self.put(sheet, None);
-        self.settle();
+        self.reset_inputs();
     }
 
     /// Drops the trial; the sheet stands as it was kept.
     pub fn drop_trial(self) {
         self.trial.set(None);
-        self.settle();
+        self.reset_inputs();
     }
 
-    /// Keeps the trial; one step back undoes it.
+    /// `SaveError` the trial; one step back undoes it.
     pub fn keep_trial(self) {
         if let Some(tried) = self.trial.get_untracked() {
             self.trial.set(None);
             self.put(tried.steps.now().clone(), None);
-            self.settle();
+            self.reset_inputs();
         }
     }
 
@@ -86,10 +86,10 @@ impl State {
         }
     }
 
-    /// Keeps the trial as a formula of its own, and opens that; the other stays as it is kept.
+    /// `SaveError` the trial as a formula of its own, and opens that; the other stays as it is kept.
     pub fn keep_trial_apart(self) {
         let tried = self.sheet();
         self.trial.set(None);
-        self.open_new(&tried.copied(&say!("Copy of {name}", tried.name)));
+        self.open_new(&tried.copied(&tr!("Copy of {name}", name = tried.name)));
     }
 }

@@ -1,6 +1,5 @@
 //! The batch: how much of a formula is made, weighed on which scale, divided into what.
 
-mod cure;
 mod divide;
 mod error;
 mod figure;
@@ -9,16 +8,17 @@ mod round;
 mod round_working;
 mod scale;
 mod scale_working;
-mod wanted;
-mod way;
+mod target;
+mod target_kind;
+mod weighing_aid;
 mod yields;
 
-pub use cure::{Cures, PocketScale, SolutionCure, YeastSolution};
 pub use divide::{Divided, Portion, divide};
 pub use error::BatchError;
 pub use figure::BatchFigure;
 pub use round::{Rounded, RoundedLine, Shown, Weighing, round};
 pub use scale::{BatchCaution, Pieces, Scaled, scale};
-pub use wanted::{Losses, Wanted};
-pub use way::Way;
+pub use target::{BatchTarget, Losses};
+pub use target_kind::Way;
+pub use weighing_aid::{Cures, PocketScale, SolutionCure, YeastSolution};
 pub use yields::FactorBasis;

@@ -1,8 +1,8 @@
 //! Rounding: each line as the scale can show it, and what that changes.
 
-use super::cure::{Cures, cures};
+use super::weighing_aid::{Cures, cures};
 use crate::engine::formula::{Figure, Figures, Form, Formula, Line, LineAt};
-use crate::engine::larder::Role;
+use crate::engine::ingredients::Role;
 use crate::engine::quantity::{Division, Mass, MassChange, NoSuchDivision, Share};
 
 /// The scales in the room.
@@ -82,7 +82,7 @@ impl RoundedLine {
 pub struct Rounded {
     /// The scales.
     pub weighing: Weighing,
-    /// Every line, stream by stream.
+    /// Every line, part by part.
     pub lines: Vec<RoundedLine>,
     /// The formula with every line as weighed.
     pub formula: Formula,
@@ -121,20 +121,12 @@ impl Rounded {
 #[must_use]
 pub fn round(exact: &Formula, weighing: Weighing) -> Rounded {
     let mut formula = exact.clone();
-    for line in formula
-        .streams
-        .iter_mut()
-        .flat_map(|stream| &mut stream.lines)
-    {
+    for line in formula.parts.iter_mut().flat_map(|part| &mut part.lines) {
         // What was poured belongs to an earlier batch.
         line.poured = None;
     }
     let water_exact = Figures::of(&formula, Form::AsMade).mass(Figure::TrueWater);
-    for line in formula
-        .streams
-        .iter_mut()
-        .flat_map(|stream| &mut stream.lines)
-    {
+    for line in formula.parts.iter_mut().flat_map(|part| &mut part.lines) {
         let (division, _) = weighing.for_role(line.food.role());
         line.mass = division.nearest(line.mass);
     }
@@ -155,7 +147,7 @@ pub fn round(exact: &Formula, weighing: Weighing) -> Rounded {
     }
 }
 
-/// Every line as its scale shows it, stream by stream.
+/// Every line as its scale shows it, part by part.
 fn rounded_lines(
     exact: &Formula,
     weighing: Weighing,
@@ -163,20 +155,20 @@ fn rounded_lines(
     flour_weighed: Mass,
 ) -> Vec<RoundedLine> {
     let mut lines = Vec::new();
-    for (stream_index, stream) in exact.streams.iter().enumerate() {
-        for (line_index, line) in stream.lines.iter().enumerate() {
+    for (part_index, part) in exact.parts.iter().enumerate() {
+        for (line_index, line) in part.lines.iter().enumerate() {
             let at = LineAt {
-                stream: stream_index,
+                part: part_index,
                 line: line_index,
             };
             let mut rounded = one_line(at, line, weighing);
-            if stream.kind.in_dough() {
+            if part.kind.in_dough() {
                 rounded.percent_exact = rounded.exact.share_of(flour_exact);
                 rounded.percent_weighed = rounded.weighed.share_of(flour_weighed);
             }
             let error = rounded.error_share.map_or(0.0, Share::fraction);
             if error > RoundedLine::MOST_ERROR {
-                rounded.cures = Some(cures(stream, line, weighing.main));
+                rounded.cures = Some(cures(part, line, weighing.main));
             }
             lines.push(rounded);
         }

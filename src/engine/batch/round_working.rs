@@ -1,8 +1,8 @@
 //! How rounded weights and their cures came about, line by line.
 
-use super::cure::{PocketScale, YeastSolution};
 use super::divide::Divided;
 use super::round::{Rounded, RoundedLine};
+use super::weighing_aid::{PocketScale, YeastSolution};
 use crate::engine::formula::LineAt;
 use crate::engine::quantity::{Division, Mass, MassChange, Share};
 use crate::engine::working::{Given, Line, given};
@@ -107,12 +107,12 @@ impl YeastSolution {
                 source: PRACTICE.into(),
             },
             divisions(self.division, self.solution, "solution to weigh"),
-            self.part("s / 21", "yeast in it", self.yeast),
-            self.part("20 × s / 21", "water in it", self.water),
+            self.component("s / 21", "yeast in it", self.yeast),
+            self.component("20 × s / 21", "water in it", self.water),
             Line {
                 rule: "W − w".into(),
                 with: vec![
-                    grams("W", "plain water of the stream", self.stream_water),
+                    grams("W", "plain water of the stream", self.part_water),
                     grams("w", "water in the solution", self.water),
                 ],
                 gives: grams("L", "water left, exact", self.water_left_exact),
@@ -125,7 +125,7 @@ impl YeastSolution {
         lines
     }
 
-    fn part(&self, rule: &'static str, of: &'static str, mass: Mass) -> Line {
+    fn component(&self, rule: &'static str, of: &'static str, mass: Mass) -> Line {
         Line {
             rule: rule.into(),
             with: vec![grams("s", "solution to weigh", self.solution)],

@@ -3,9 +3,9 @@
 use std::num::{NonZeroU16, NonZeroU32};
 
 use super::error::BatchError;
-use super::wanted::{Losses, Wanted};
+use super::target::{BatchTarget, Losses};
 use super::yields::{FactorBasis, Yields};
-use crate::engine::formula::{Formula, LineAt, Stream, StreamKind};
+use crate::engine::formula::{Formula, LineAt, Part, PartKind};
 use crate::engine::quantity::{Factor, Mass, Share, whole};
 
 /// What the dough is divided into.
@@ -38,7 +38,7 @@ pub enum BatchCaution {
 #[derive(Clone, Debug, PartialEq)]
 pub struct Scaled {
     /// What was wanted.
-    pub wanted: Wanted,
+    pub wanted: BatchTarget,
     /// What is lost on the way.
     pub losses: Losses,
     /// What the factor was found from.
@@ -95,7 +95,7 @@ pub struct Scaled {
 /// everything, or when a mass or the factor leaves its range.
 pub fn scale(
     formula: &Formula,
-    wanted: Wanted,
+    wanted: BatchTarget,
     losses: Losses,
     pieces: NonZeroU16,
 ) -> Result<Scaled, BatchError> {
@@ -111,10 +111,10 @@ pub fn scale(
     let divided = divided(wanted, factor, needed, pieces)?;
     let scaled = scaled_formula(formula, factor, beside)?;
     let filling = filling(&scaled, losses.topping);
-    let lost_baking = needed.part(losses.bake);
+    let lost_baking = needed.component(losses.bake);
     let baked = needed.less(lost_baking) + filling;
     let baked_each = Mass::from_grams(baked.grams() / f64::from(divided.count.get()))?;
-    let left_behind = losses.residue + mixed.part(losses.residue_share);
+    let left_behind = losses.residue + mixed.component(losses.residue_share);
     let cautions = cautions(&scaled, needed, mixed, lost_baking);
     Ok(Scaled {
         wanted,
@@ -128,7 +128,7 @@ pub fn scale(
         steam,
         mixed,
         left_behind,
-        lost_dividing: mixed.part(losses.dividing),
+        lost_dividing: mixed.component(losses.dividing),
         needed,
         pieces: divided,
         filling,
@@ -142,19 +142,20 @@ pub fn scale(
 
 /// What the dough is divided into: as wanted, or as the formula is, grown with the batch.
 fn divided(
-    wanted: Wanted,
+    wanted: BatchTarget,
     factor: Factor,
     needed: Mass,
     pieces: NonZeroU16,
 ) -> Result<Pieces, BatchError> {
     let count = match wanted {
-        Wanted::Pieces { count, .. } => u32::from(count.get()),
-        Wanted::Class {
+        BatchTarget::Pieces { count, .. } => u32::from(count.get()),
+        BatchTarget::Class {
             students, loaves, ..
         } => u32::from(students.get()) * u32::from(loaves.get()),
-        Wanted::Times(_) | Wanted::Dough(_) | Wanted::FlourOnHand(_) | Wanted::OnHand { .. } => {
-            whole(f64::from(pieces.get()) * factor.number() + 0.5)
-        }
+        BatchTarget::Times(_)
+        | BatchTarget::Dough(_)
+        | BatchTarget::FlourOnHand(_)
+        | BatchTarget::OnHand { .. } => whole(f64::from(pieces.get()) * factor.number() + 0.5),
     };
     let count = NonZeroU32::new(count).unwrap_or(NonZeroU32::MIN);
     let each = Mass::from_grams(needed.grams() / f64::from(count.get()))?;
@@ -168,14 +169,10 @@ pub(super) fn scaled_formula(
     beside: Factor,
 ) -> Result<Formula, BatchError> {
     let mut scaled = formula.clone();
-    for stream in &mut scaled.streams {
-        let times = if stream.kind.in_dough() {
-            factor
-        } else {
-            beside
-        };
-        stream.steam = product(stream.steam, times)?;
-        for line in &mut stream.lines {
+    for part in &mut scaled.parts {
+        let times = if part.kind.in_dough() { factor } else { beside };
+        part.steam = product(part.steam, times)?;
+        for line in &mut part.lines {
             line.mass = product(line.mass, times)?;
             line.poured = None;
         }
@@ -186,24 +183,24 @@ pub(super) fn scaled_formula(
 /// What of the fillings reaches the pieces.
 fn filling(scaled: &Formula, stays: Share) -> Mass {
     let made: Mass = scaled
-        .streams
+        .parts
         .iter()
-        .filter(|stream| stream.kind == StreamKind::Filling)
-        .map(Stream::mass)
+        .filter(|part| part.kind == PartKind::Filling)
+        .map(Part::mass)
         .sum();
-    made.part(Share::WHOLE.less(stays))
+    made.component(Share::WHOLE.less(stays))
 }
 
 /// Doubts about what is lost.
 fn cautions(scaled: &Formula, needed: Mass, mixed: Mass, lost: Mass) -> Vec<BatchCaution> {
     let mut cautions = Vec::new();
     let water: Mass = scaled
-        .dough_streams()
-        .flat_map(|stream| &stream.lines)
-        .map(|line| line.mass.part(line.food.composition().water))
+        .dough_parts()
+        .flat_map(|part| &part.lines)
+        .map(|line| line.mass.component(line.food.composition().water))
         .sum();
     let reaches = needed.share_of(mixed).unwrap_or(Share::NONE);
-    let water = water.part(reaches);
+    let water = water.component(reaches);
     if lost > water {
         cautions.push(BatchCaution::BakesAwayMoreThanWater { lost, water });
     }

@@ -1,7 +1,7 @@
 //! How a scaled batch came about, line by line.
 
 use super::scale::Scaled;
-use super::wanted::Wanted;
+use super::target::BatchTarget;
 use super::yields::FactorBasis;
 use crate::engine::formula::{Formula, LineAt};
 use crate::engine::quantity::Mass;
@@ -38,7 +38,7 @@ impl Scaled {
     /// How the exact mass of one line came about; `original` is the formula that was scaled.
     #[must_use]
     pub fn line_working(&self, original: &Formula, at: LineAt) -> Option<Line> {
-        let in_dough = original.streams.get(at.stream)?.kind.in_dough();
+        let in_dough = original.parts.get(at.part)?.kind.in_dough();
         let factor = if in_dough { self.factor } else { self.beside };
         Some(Line {
             rule: "m × f".into(),
@@ -54,16 +54,16 @@ impl Scaled {
     /// The dough asked for, where it is asked for in pieces.
     fn asked(&self) -> Option<Line> {
         let (count, each) = match self.wanted {
-            Wanted::Pieces { count, each } => (f64::from(count.get()), each),
-            Wanted::Class {
+            BatchTarget::Pieces { count, each } => (f64::from(count.get()), each),
+            BatchTarget::Class {
                 students,
                 loaves,
                 loaf,
             } => (f64::from(students.get()) * f64::from(loaves.get()), loaf),
-            Wanted::Times(_)
-            | Wanted::Dough(_)
-            | Wanted::FlourOnHand(_)
-            | Wanted::OnHand { .. } => return None,
+            BatchTarget::Times(_)
+            | BatchTarget::Dough(_)
+            | BatchTarget::FlourOnHand(_)
+            | BatchTarget::OnHand { .. } => return None,
         };
         Some(Line {
             rule: "n × e".into(),
@@ -98,7 +98,7 @@ impl Scaled {
     }
 
     fn factor_from_flour(&self, flour: Mass) -> Option<Line> {
-        let Wanted::FlourOnHand(there) = self.wanted else {
+        let BatchTarget::FlourOnHand(there) = self.wanted else {
             return None;
         };
         Some(Line {
@@ -113,7 +113,7 @@ impl Scaled {
     }
 
     fn factor_from_ingredient(&self, in_dough: Mass, outside: Mass) -> Option<Line> {
-        let Wanted::OnHand { mass, .. } = self.wanted else {
+        let BatchTarget::OnHand { mass, .. } = self.wanted else {
             return None;
         };
         let mut with = vec![

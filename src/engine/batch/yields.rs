@@ -1,8 +1,8 @@
 //! Yield: how much dough comes out of a formula, and the factor that gives what is wanted.
 
 use super::error::BatchError;
-use super::wanted::{Losses, Wanted};
-use crate::engine::formula::{Formula, Line, LineAt, Stream};
+use super::target::{BatchTarget, Losses};
+use crate::engine::formula::{Formula, Line, LineAt, Part};
 use crate::engine::quantity::{Factor, Mass, Share};
 
 /// What a factor was found from.
@@ -40,7 +40,7 @@ pub(super) struct Yields {
 impl Yields {
     pub(super) fn of(formula: &Formula, losses: Losses) -> Result<Self, BatchError> {
         let dough = formula.dough();
-        let steam: Mass = formula.dough_streams().map(|stream| stream.steam).sum();
+        let steam: Mass = formula.dough_parts().map(|part| part.steam).sum();
         let mixable = dough.less(steam);
         if mixable <= Mass::ZERO {
             return Err(BatchError::NoDough);
@@ -73,18 +73,20 @@ impl Yields {
     pub(super) fn factor(
         &self,
         formula: &Formula,
-        wanted: Wanted,
+        wanted: BatchTarget,
     ) -> Result<(Factor, FactorBasis), BatchError> {
         match wanted {
-            Wanted::Times(factor) => Ok((factor, FactorBasis::Asked)),
-            Wanted::Dough(mass) => self.for_dough(mass.grams()),
-            Wanted::Pieces { count, each } => self.for_dough(f64::from(count.get()) * each.grams()),
-            Wanted::Class {
+            BatchTarget::Times(factor) => Ok((factor, FactorBasis::Asked)),
+            BatchTarget::Dough(mass) => self.for_dough(mass.grams()),
+            BatchTarget::Pieces { count, each } => {
+                self.for_dough(f64::from(count.get()) * each.grams())
+            }
+            BatchTarget::Class {
                 students,
                 loaves,
                 loaf,
             } => self.for_dough(f64::from(students.get()) * f64::from(loaves.get()) * loaf.grams()),
-            Wanted::FlourOnHand(mass) => {
+            BatchTarget::FlourOnHand(mass) => {
                 let flour = formula.flour();
                 if flour <= Mass::ZERO {
                     return Err(BatchError::NoFlour);
@@ -92,7 +94,7 @@ impl Yields {
                 let factor = Factor::from_number(mass.grams() / flour.grams())?;
                 Ok((factor, FactorBasis::Flour(flour)))
             }
-            Wanted::OnHand { at, mass } => self.for_ingredient(formula, at, mass),
+            BatchTarget::OnHand { at, mass } => self.for_ingredient(formula, at, mass),
         }
     }
 
@@ -116,10 +118,10 @@ impl Yields {
     ) -> Result<(Factor, FactorBasis), BatchError> {
         let wanted = formula.line(at).ok_or(BatchError::NotInFormula { at })?;
         let held = |in_dough: bool| -> Mass {
-            let streams = formula.streams.iter();
-            streams
-                .filter(|stream| stream.kind.in_dough() == in_dough)
-                .flat_map(|stream: &Stream| &stream.lines)
+            let parts = formula.parts.iter();
+            parts
+                .filter(|part| part.kind.in_dough() == in_dough)
+                .flat_map(|part: &Part| &part.lines)
                 .filter(|line: &&Line| line.food == wanted.food)
                 .map(|line| line.mass)
                 .sum()

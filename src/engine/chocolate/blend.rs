@@ -1,6 +1,6 @@
 //! Blend: several foods poured together, as grams of each part.
 
-use crate::engine::larder::Composition;
+use crate::engine::ingredients::Composition;
 use crate::engine::quantity::Mass;
 
 /// A food with its mass.

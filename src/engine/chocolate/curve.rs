@@ -41,7 +41,7 @@ impl Syrup {
     /// seizing ends, whichever is farthest.
     #[must_use]
     pub fn curve(&self) -> FlowCurve {
-        let chocolate = self.parts.chocolate.total;
+        let chocolate = self.components.chocolate.total;
         let here = self.liquid_on_chocolate.fraction();
         let seizes = self.least_liquid.map(|least| least.grams() / chocolate);
         let to = FlowCurve::SHORTEST
@@ -63,11 +63,13 @@ impl Syrup {
     }
 
     fn point(&self, on_chocolate: f64) -> CurvePoint {
-        let mix = self.parts.with(on_chocolate * self.parts.chocolate.total);
+        let mix = self
+            .components
+            .with(on_chocolate * self.components.chocolate.total);
         CurvePoint {
             liquid_on_chocolate: Share::from_fraction(on_chocolate).unwrap_or(Share::NONE),
             thickness: mix
-                .pascal_seconds(&self.parts.around)
+                .pascal_seconds(&self.components.around)
                 .and_then(|eta| Viscosity::from_pascal_seconds(eta).ok()),
         }
     }

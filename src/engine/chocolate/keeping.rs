@@ -46,7 +46,7 @@ impl Keeping {
     /// Source: Chirife, Favetto and Ferro Fontán (1980) (from memory); agrees with Starzak and
     /// Peacock (1997) to 0.0008 from 5 to 65 %.
     pub const NORRISH: f64 = 6.47;
-    /// Fall of water activity by a mole of salt in a kilogram of water, to 1.4 mol/kg.
+    /// Slot of water activity by a mole of salt in a kilogram of water, to 1.4 mol/kg.
     pub const SALT: f64 = 0.0333;
     /// Where the two ways of keeping part: above it, the United States' rules for shelf-stable
     /// foods (21 CFR 114.3, from memory) ask for acid, heat or cold.
@@ -116,7 +116,9 @@ fn share(fraction: f64) -> Share {
 /// Source: as for [`Keeping`]. Holds to 0.002 up to 65 %.
 #[must_use]
 pub fn sugar_water_activity(sugar: Share) -> Share {
-    let part = sugar.fraction().min(1.0);
-    let moles_sugar = part / SUCROSE;
-    share(norrish(moles_sugar / (moles_sugar + (1.0 - part) / WATER)))
+    let component = sugar.fraction().min(1.0);
+    let moles_sugar = component / SUCROSE;
+    share(norrish(
+        moles_sugar / (moles_sugar + (1.0 - component) / WATER),
+    ))
 }

@@ -3,7 +3,7 @@
 use super::error::ChocolateError;
 use super::handling::Handling;
 use super::suspension::{Surroundings, Suspension};
-use super::syrup::{Parts, Syrup};
+use super::syrup::{Syrup, SyrupParts};
 use crate::engine::quantity::{Mass, Share, Viscosity};
 
 /// How much liquid gives the thickness that is wished for.
@@ -32,7 +32,7 @@ const STEPS: u32 = 120;
 /// Halvings after it: enough to use up every binary place.
 const HALVINGS: u32 = 60;
 
-impl Parts {
+impl SyrupParts {
     /// Grams of the least liquid for which `fits` holds, with the last amount for which it does
     /// not; `None` when it never does within the search.
     ///
@@ -96,18 +96,18 @@ impl Syrup {
     /// [`ChocolateError::TooThick`] when it would have to be thicker than anything that flows;
     /// [`ChocolateError::NoWater`] when the liquid brings no water.
     pub fn liquid_for(&self, wished: Viscosity) -> Result<LiquidNeeded, ChocolateError> {
-        if self.parts.liquid.water <= 0.0 {
+        if self.components.liquid.water <= 0.0 {
             return Err(ChocolateError::NoWater);
         }
         let goal = wished.pascal_seconds();
-        let around = &self.parts.around;
+        let around = &self.components.around;
         let found = self
-            .parts
+            .components
             .least(|mix| mix.pascal_seconds(around).is_some_and(|eta| eta <= goal));
         let Some(grams) = found else {
             return Err(self.too_thin(wished)?);
         };
-        let mix = self.parts.with(grams);
+        let mix = self.components.with(grams);
         let Some(eta) = mix.pascal_seconds(around) else {
             return Err(self.too_thin(wished)?);
         };
@@ -120,16 +120,16 @@ impl Syrup {
         Ok(LiquidNeeded {
             wished,
             liquid: Mass::from_grams(grams)?,
-            liquid_on_chocolate: Share::from_fraction(grams / self.parts.chocolate.total)?,
+            liquid_on_chocolate: Share::from_fraction(grams / self.components.chocolate.total)?,
             gives,
             handling: Handling::of(gives),
             mix,
-            around: self.parts.around,
+            around: self.components.around,
         })
     }
 
     fn too_thin(&self, wished: Viscosity) -> Result<ChocolateError, ChocolateError> {
-        let thinnest = match self.parts.thinnest() {
+        let thinnest = match self.components.thinnest() {
             Some((grams, eta)) => Some((
                 Viscosity::from_pascal_seconds(eta)?,
                 Mass::from_grams(grams)?,

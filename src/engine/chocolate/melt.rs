@@ -1,6 +1,6 @@
 //! Melting: where chocolate and hot liquid settle, and how much stays in lumps.
 
-use crate::engine::heat::{HeatError, Matter, Mixed, Part, Stuff, Vessel};
+use crate::engine::heat::{HeatError, HeatPart, Matter, Mixed, ThermalMaterial, Vessel};
 use crate::engine::heat::{Reading, read_table, settle};
 use crate::engine::quantity::{Heat, HeatPerMass, Length, Mass, Share, SpecificHeat, Temperature};
 
@@ -116,7 +116,7 @@ fn solid(celsius: f64) -> Reading {
 /// # Errors
 /// Those of [`crate::engine::heat::mix`].
 pub fn melt(melting: &Melting) -> Result<Melted, HeatError> {
-    let mixed = settle(&melting.parts(), Heat::ZERO, |t| melting.absorbed(t))?;
+    let mixed = settle(&melting.components(), Heat::ZERO, |t| melting.absorbed(t))?;
     let temperature = mixed.temperature;
     let unmelted = solid_fat(temperature)?;
     Ok(Melted {
@@ -140,20 +140,20 @@ pub fn melt(melting: &Melting) -> Result<Melted, HeatError> {
 
 impl Melting {
     /// Everything that shares its heat.
-    pub(super) fn parts(&self) -> Vec<Part> {
-        let liquid = Part {
+    pub(super) fn components(&self) -> Vec<HeatPart> {
+        let liquid = HeatPart {
             of: "liquid".into(),
             mass: self.liquid,
-            stuff: Stuff::Food(self.liquid_matter),
+            stuff: ThermalMaterial::Food(self.liquid_matter),
             temperature: self.liquid_at,
         };
-        let chocolate = Part {
+        let chocolate = HeatPart {
             of: "chocolate".into(),
             mass: self.chocolate,
-            stuff: Stuff::Plain(COOL),
+            stuff: ThermalMaterial::Plain(COOL),
             temperature: self.chocolate_at,
         };
-        let bowl = self.vessel.as_ref().map(Vessel::part);
+        let bowl = self.vessel.as_ref().map(Vessel::component);
         [liquid, chocolate].into_iter().chain(bowl).collect()
     }
 
@@ -166,7 +166,7 @@ impl Melting {
 }
 
 fn melting_heat(chocolate: Mass, fat: Share, from: f64, to: f64) -> f64 {
-    let fat = LATENT_HEAT.joules_per_gram() * chocolate.part(fat).grams();
+    let fat = LATENT_HEAT.joules_per_gram() * chocolate.component(fat).grams();
     fat * (solid(from).value - solid(to).value)
 }
 

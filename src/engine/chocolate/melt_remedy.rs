@@ -1,7 +1,9 @@
 //! What melts the lumps that a hot liquid leaves: each by itself, in numbers.
 
 use super::melt::{LATENT_HEAT, Lumps, MELTED, Melted, Melting};
-use crate::engine::heat::{Air, Balance, Body, HeatError, Place, Shape, Shift, Stay, follow};
+use crate::engine::heat::{
+    Air, Balance, Body, Exposure, HeatError, Probe, Shape, TemperatureStep, follow,
+};
 use crate::engine::quantity::{
     Conductivity, Density, Heat, Length, Mass, Minutes, SpecificHeat, SurfaceCoefficient,
     Temperature,
@@ -25,7 +27,7 @@ pub enum MeltRemedy {
         /// How much more.
         liquid: Mass,
     },
-    /// Stand the bowl in a water bath. Steam must not get in, and the chocolate not above 50 °C.
+    /// `DoughHeight` the bowl in a water bath. Steam must not get in, and the chocolate not above 50 °C.
     WaterBath {
         /// How warm the bath is.
         at: Temperature,
@@ -64,7 +66,7 @@ pub fn melt_remedies(melting: &Melting, melted: &Melted) -> Result<Vec<MeltRemed
         return Ok(found);
     }
     let goal = MELTED.celsius();
-    let lacking = Balance::of(&melting.parts()).taken_at(goal) + melting.absorbed(goal);
+    let lacking = Balance::of(&melting.components()).taken_at(goal) + melting.absorbed(goal);
     if lacking > 0.0 {
         found.extend(hotter_liquid(melting, lacking));
         found.extend(warm_bowl(melting, lacking));
@@ -75,7 +77,7 @@ pub fn melt_remedies(melting: &Melting, melted: &Melted) -> Result<Vec<MeltRemed
 }
 
 fn hotter_liquid(melting: &Melting, lacking: f64) -> Option<MeltRemedy> {
-    let over = Shift {
+    let over = TemperatureStep {
         from: melting.liquid_at,
         to: melting.liquid_at_most,
     };
@@ -89,18 +91,18 @@ fn hotter_liquid(melting: &Melting, lacking: f64) -> Option<MeltRemedy> {
 }
 
 fn warm_bowl(melting: &Melting, lacking: f64) -> Option<MeltRemedy> {
-    let part = melting.vessel?.part();
-    let capacity = melting.vessel?.material.specific_heat() * part.mass;
+    let component = melting.vessel?.component();
+    let capacity = melting.vessel?.material.specific_heat() * component.mass;
     if capacity.joules_per_kelvin() <= 0.0 {
         return None;
     }
-    let needed = part.temperature.celsius() + lacking / capacity.joules_per_kelvin();
+    let needed = component.temperature.celsius() + lacking / capacity.joules_per_kelvin();
     let to = Temperature::from_celsius(needed).ok()?;
     (to <= BOWL_AT_MOST).then_some(MeltRemedy::WarmBowl { to })
 }
 
 fn more_liquid(melting: &Melting, lacking: f64) -> Option<MeltRemedy> {
-    let over = Shift {
+    let over = TemperatureStep {
         from: MELTED,
         to: melting.liquid_at,
     };
@@ -144,7 +146,7 @@ fn water_bath(
     // A mix that has nearly settled at the goal takes much heat for little warming.
     let specific = (lacking / (mass.grams() / 1000.0) / rise).clamp(500.0, 10_000.0);
     let body = body(Shape::Slab, DEPTH, mass, specific)?;
-    let stay = Stay {
+    let stay = Exposure {
         minutes: Minutes::from_minutes(120.0)?,
         air: Air {
             temperature: BATH,
@@ -152,7 +154,7 @@ fn water_bath(
         },
     };
     let curve = follow(&body, melted.temperature, &[stay])?;
-    let reached = curve.reaches(MELTED, Place::Mean, Minutes::ZERO);
+    let reached = curve.reaches(MELTED, Probe::Mean, Minutes::ZERO);
     Ok(reached.map(|minutes| MeltRemedy::WaterBath { at: BATH, minutes }))
 }
 
@@ -171,7 +173,7 @@ fn finer_chop(melting: &Melting) -> Result<Option<MeltRemedy>, HeatError> {
         temperature: melting.liquid_at,
         coefficient: LIQUID,
     };
-    let stay = Stay {
+    let stay = Exposure {
         minutes: Minutes::from_minutes(STAYS_HOT)?,
         air,
     };
@@ -180,7 +182,7 @@ fn finer_chop(melting: &Melting) -> Result<Option<MeltRemedy>, HeatError> {
         let piece = body(Shape::Sphere, size / 2.0, melting.chocolate, specific)?;
         let curve = follow(&piece, melting.chocolate_at, &[stay])?;
         if curve
-            .reaches(MELTED, Place::Centre, Minutes::ZERO)
+            .reaches(MELTED, Probe::Centre, Minutes::ZERO)
             .is_some()
         {
             break;

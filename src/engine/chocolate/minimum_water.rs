@@ -41,7 +41,7 @@ impl MinimumWater {
     pub(super) fn of(chocolate: &[ChocolatePart], mass: Mass, brought: Mass) -> Self {
         let cocoa: Mass = chocolate
             .iter()
-            .map(|part| part.mass.part(cocoa(part)))
+            .map(|component| component.mass.component(cocoa(component)))
             .sum();
         let cocoa = cocoa.share_of(mass).unwrap_or(Share::NONE);
         // A share added up from parts may miss 60 % by the last binary place.
@@ -50,18 +50,18 @@ impl MinimumWater {
         let water_on_chocolate = Share::from_fraction(rule).unwrap_or(Share::NONE);
         Self {
             cocoa,
-            cocoa_worked_out: chocolate.iter().any(|part| part.cocoa.is_none()),
+            cocoa_worked_out: chocolate.iter().any(|component| component.cocoa.is_none()),
             water_on_chocolate,
-            needed: mass.part(water_on_chocolate),
+            needed: mass.component(water_on_chocolate),
             brought,
         }
     }
 }
 
 /// The cocoa printed on the packet, or else everything that is neither sugar nor water.
-fn cocoa(part: &ChocolatePart) -> Share {
-    let composition = part.composition;
-    part.cocoa.unwrap_or(
+fn cocoa(component: &ChocolatePart) -> Share {
+    let composition = component.composition;
+    component.cocoa.unwrap_or(
         Share::WHOLE
             .less(composition.sugars)
             .less(composition.water),

@@ -1,8 +1,8 @@
 //! Chocolate: what goes inside, and the syrup that goes on top.
 
-mod begin;
 mod blend;
 mod curve;
+mod defaults;
 mod density;
 mod error;
 mod fill;
@@ -16,18 +16,18 @@ mod melt_remedy;
 mod melt_working;
 mod minimum_water;
 mod room_working;
-mod set;
 mod solubility;
+mod solve_for;
 pub mod sugar_solution;
 mod suspension;
 mod syrup;
 mod syrup_caution;
-mod syrup_of_stream;
+mod syrup_of_part;
 mod syrup_working;
 
-pub use begin::{usual_filling, usual_syrup};
 pub use blend::Portioned;
 pub use curve::{CurvePoint, FlowCurve};
+pub use defaults::{usual_filling, usual_syrup};
 pub use error::ChocolateError;
 pub use fill::{Fill, FillAsked, FillCaution, fill};
 pub use handling::Handling;
@@ -38,9 +38,9 @@ pub use melt::{
 };
 pub use melt_remedy::{MeltRemedy, melt_remedies};
 pub use minimum_water::MinimumWater;
-pub use set::{first_of, set_filling, set_liquid};
 pub use solubility::SolubilityTable;
+pub use solve_for::{first_of, set_filling, set_liquid};
 pub use suspension::SyrupModel;
 pub use syrup::{ChocolatePart, Flow, Syrup};
 pub use syrup_caution::SyrupCaution;
-pub use syrup_of_stream::SyrupAmounts;
+pub use syrup_of_part::SyrupAmounts;

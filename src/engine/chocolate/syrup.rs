@@ -7,7 +7,7 @@ use super::keeping::Keeping;
 use super::minimum_water::MinimumWater;
 use super::suspension::{Surroundings, Suspension, SyrupModel};
 use super::syrup_caution::{SyrupCaution, cautions};
-use crate::engine::larder::Composition;
+use crate::engine::ingredients::Composition;
 use crate::engine::quantity::{Factor, Mass, Share, Temperature, Viscosity};
 
 /// Some chocolate with what its packet says.
@@ -80,12 +80,12 @@ pub struct Syrup {
     pub keeping: Keeping,
     /// Doubts.
     pub cautions: Vec<SyrupCaution>,
-    pub(super) parts: Parts,
+    pub(super) components: SyrupParts,
 }
 
 /// The two sides of a syrup, ready to be poured together in any ratio without allocating.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub(super) struct Parts {
+pub(super) struct SyrupParts {
     pub(super) chocolate: Blend,
     /// One gram of the liquids, in the ratio they stand in.
     pub(super) liquid: Blend,
@@ -94,7 +94,7 @@ pub(super) struct Parts {
     pub(super) now: Suspension,
 }
 
-impl Parts {
+impl SyrupParts {
     /// The mixture with so many grams of liquid.
     pub(super) fn with(&self, liquid: f64) -> Suspension {
         Suspension::of(&self.chocolate.plus(liquid, &self.liquid), &self.around)
@@ -124,9 +124,9 @@ impl Syrup {
     ) -> Result<Self, ChocolateError> {
         let solid: Vec<Portioned> = chocolate
             .iter()
-            .map(|part| Portioned {
-                composition: part.composition,
-                mass: part.mass,
+            .map(|component| Portioned {
+                composition: component.composition,
+                mass: component.mass,
             })
             .collect();
         let solid = Blend::of(&solid);
@@ -141,32 +141,32 @@ impl Syrup {
         };
         let around = Surroundings::new(model, temperature);
         let all = solid.plus(1.0, &poured);
-        let parts = Parts {
+        let components = SyrupParts {
             chocolate: solid,
             liquid: one_gram,
             around,
             now: Suspension::of(&all, &around),
         };
-        Self::assemble(chocolate, parts, &poured, &all, temperature, model)
+        Self::assemble(chocolate, components, &poured, &all, temperature, model)
     }
 
     fn assemble(
         chocolate: &[ChocolatePart],
-        parts: Parts,
+        components: SyrupParts,
         poured: &Blend,
         all: &Blend,
         temperature: Temperature,
         model: SyrupModel,
     ) -> Result<Self, ChocolateError> {
-        let now = parts.now;
-        let mass = Mass::from_grams(parts.chocolate.total)?;
+        let now = components.now;
+        let mass = Mass::from_grams(components.chocolate.total)?;
         let water_brought = Mass::from_grams(poured.water)?;
         let mut syrup = Self {
             temperature,
             model,
             chocolate: mass,
             liquid: Mass::from_grams(poured.total)?,
-            liquid_on_chocolate: Share::from_fraction(poured.total / parts.chocolate.total)?,
+            liquid_on_chocolate: Share::from_fraction(poured.total / components.chocolate.total)?,
             water: Mass::from_grams(all.water)?,
             water_brought,
             sugars: Mass::from_grams(all.sugars)?,
@@ -174,18 +174,23 @@ impl Syrup {
             undissolved: Mass::from_grams(now.grains.max(0.0))?,
             fat: Mass::from_grams(all.fat)?,
             sugar_in_water: Share::from_percent(now.sugar_percent)?,
-            water_thickness: Viscosity::from_pascal_seconds(now.liquid_viscosity(&parts.around))?,
+            water_thickness: Viscosity::from_pascal_seconds(
+                now.liquid_viscosity(&components.around),
+            )?,
             crowding: Share::from_fraction(now.crowding)?,
             thickening: now
-                .thickening(&parts.around)
+                .thickening(&components.around)
                 .map(|times| Factor::from_number(times.min(1e6)))
                 .transpose()?,
-            flow: flow(&parts, water_brought)?,
-            least_liquid: parts.least_liquid().map(Mass::from_grams).transpose()?,
+            flow: flow(&components, water_brought)?,
+            least_liquid: components
+                .least_liquid()
+                .map(Mass::from_grams)
+                .transpose()?,
             rule: MinimumWater::of(chocolate, mass, water_brought),
             keeping: Keeping::of(all, model.solubility),
             cautions: Vec::new(),
-            parts,
+            components,
         };
         syrup.cautions = cautions(&syrup, all);
         Ok(syrup)
@@ -195,8 +200,8 @@ impl Syrup {
     /// are.
     #[must_use]
     pub fn slack(&self) -> Share {
-        let limit = self.parts.around.limit;
-        Share::from_fraction(1.0 - self.parts.now.crowding / limit).unwrap_or(Share::NONE)
+        let limit = self.components.around.limit;
+        Share::from_fraction(1.0 - self.components.now.crowding / limit).unwrap_or(Share::NONE)
     }
 
     /// Liquid beyond the least with which it flows; none where it has seized.
@@ -208,11 +213,11 @@ impl Syrup {
     }
 }
 
-fn flow(parts: &Parts, water_brought: Mass) -> Result<Flow, ChocolateError> {
+fn flow(components: &SyrupParts, water_brought: Mass) -> Result<Flow, ChocolateError> {
     if water_brought <= Mass::ZERO {
         return Ok(Flow::MeltedOnly);
     }
-    match parts.now.pascal_seconds(&parts.around) {
+    match components.now.pascal_seconds(&components.around) {
         Some(eta) => {
             let thickness = Viscosity::from_pascal_seconds(eta)?;
             Ok(Flow::Flows {

@@ -8,7 +8,7 @@ use super::solubility::SolubilityTable;
 use super::sugar_solution::{mole_fraction, temperature_term};
 use super::suspension::{Surroundings, Suspension};
 use super::syrup::{Flow, Syrup};
-use super::syrup_of_stream::SyrupAmounts;
+use super::syrup_of_part::SyrupAmounts;
 use crate::engine::quantity::{Mass, Viscosity};
 use crate::engine::working::{Given, Line, given};
 
@@ -20,8 +20,8 @@ impl Syrup {
     /// How the thickness came about: water and sugar, room, and the two factors of the thickness.
     #[must_use]
     pub fn working(&self) -> Vec<Line> {
-        let now = &self.parts.now;
-        let around = &self.parts.around;
+        let now = &self.components.now;
+        let around = &self.components.around;
         let mut lines = vec![self.water_line()];
         lines.extend(self.solubility_lines());
         lines.push(self.dissolved_line());
@@ -59,7 +59,7 @@ impl Syrup {
         let Some(least) = self.least_liquid else {
             return Vec::new();
         };
-        let there = self.parts.with(least.grams());
+        let there = self.components.with(least.grams());
         vec![
             crowding_line(&there),
             Line {
@@ -82,7 +82,9 @@ impl Syrup {
     /// All that is in the syrup.
     fn blend(&self) -> Blend {
         let liquid = self.liquid.grams();
-        self.parts.chocolate.plus(liquid, &self.parts.liquid)
+        self.components
+            .chocolate
+            .plus(liquid, &self.components.liquid)
     }
 
     fn water_line(&self) -> Line {
@@ -125,7 +127,7 @@ impl Syrup {
                 gives: given(
                     "s",
                     "sugar in 100 g of water",
-                    100.0 * self.parts.around.solubility,
+                    100.0 * self.components.around.solubility,
                     "g",
                 ),
                 source: "by definition".into(),
@@ -142,7 +144,7 @@ impl Syrup {
                 given(
                     "s",
                     "sugar in 100 g of water",
-                    100.0 * self.parts.around.solubility,
+                    100.0 * self.components.around.solubility,
                     "g",
                 ),
                 grams("W", "water", self.water),

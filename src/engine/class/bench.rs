@@ -3,8 +3,8 @@
 use std::num::{NonZeroU16, NonZeroU32};
 
 use super::error::ClassError;
-use super::wishes::ClassWishes;
-use crate::engine::batch::{Losses, Scaled, Wanted, scale};
+use super::settings::ClassSettings;
+use crate::engine::batch::{BatchTarget, Losses, Scaled, scale};
 use crate::engine::formula::Formula;
 use crate::engine::quantity::Mass;
 
@@ -25,7 +25,7 @@ pub struct Bench {
 #[derive(Clone, Debug, PartialEq)]
 pub struct Class {
     /// What is wanted.
-    pub wishes: ClassWishes,
+    pub settings: ClassSettings,
     /// Benches, the full ones first, then one with fewer students, then the teacher's.
     pub benches: Vec<Bench>,
     /// How many benches of students.
@@ -50,30 +50,30 @@ pub struct Class {
 /// whole passes a tonne.
 pub fn class(
     formula: &Formula,
-    wishes: ClassWishes,
+    settings: ClassSettings,
     losses: Losses,
     pieces: NonZeroU16,
 ) -> Result<Class, ClassError> {
-    let (students, at_bench) = (wishes.students.get(), wishes.at_bench.get());
+    let (students, at_bench) = (settings.students.get(), settings.at_bench.get());
     let full = students.checked_div(at_bench).unwrap_or_default();
     let over = students.checked_rem(at_bench).unwrap_or_default();
-    let loaves_of = |people: u16| u32::from(people) * u32::from(wishes.loaves.get());
+    let loaves_of = |people: u16| u32::from(people) * u32::from(settings.loaves.get());
     let asked = [
         (u32::from(full), at_bench, loaves_of(at_bench)),
         (u32::from(over > 0), over, loaves_of(over)),
-        (u32::from(wishes.shown > 0), 0, u32::from(wishes.shown)),
+        (u32::from(settings.shown > 0), 0, u32::from(settings.shown)),
     ];
     let mut benches = Vec::new();
     for (count, students, loaves) in asked {
         let (Some(count), Some(loaves)) = (NonZeroU32::new(count), NonZeroU32::new(loaves)) else {
             continue;
         };
-        let dough = Mass::from_grams(wishes.loaf.grams() * f64::from(loaves.get()))?;
+        let dough = Mass::from_grams(settings.loaf.grams() * f64::from(loaves.get()))?;
         benches.push(Bench {
             count,
             students,
             loaves,
-            batch: scale(formula, Wanted::Dough(dough), losses, pieces)?,
+            batch: scale(formula, BatchTarget::Dough(dough), losses, pieces)?,
         });
     }
     let made = benches
@@ -84,8 +84,8 @@ pub fn class(
         stations: u32::from(full) + u32::from(over > 0),
         loaves,
         total: total(formula, &benches)?,
-        dough: Mass::from_grams(wishes.loaf.grams() * f64::from(loaves))?,
-        wishes,
+        dough: Mass::from_grams(settings.loaf.grams() * f64::from(loaves))?,
+        settings,
         benches,
     })
 }
@@ -93,12 +93,12 @@ pub fn class(
 /// All benches together, line by line.
 fn total(formula: &Formula, benches: &[Bench]) -> Result<Formula, ClassError> {
     let mut total = formula.clone();
-    for (stream, own) in total.streams.iter_mut().enumerate() {
-        let of = |bench: &Bench| bench.batch.formula.streams.get(stream).map(|one| one.steam);
+    for (part, own) in total.parts.iter_mut().enumerate() {
+        let of = |bench: &Bench| bench.batch.formula.parts.get(part).map(|one| one.steam);
         own.steam = all(benches, of)?;
         for (line, written) in own.lines.iter_mut().enumerate() {
             let of = |bench: &Bench| {
-                let own = bench.batch.formula.streams.get(stream)?;
+                let own = bench.batch.formula.parts.get(part)?;
                 own.lines.get(line).map(|one| one.mass)
             };
             written.mass = all(benches, of)?;

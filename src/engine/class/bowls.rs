@@ -1,17 +1,17 @@
 //! Bowls: which are wanted on the benches, and how large.
 
 use super::bench::Class;
-use crate::engine::formula::StreamKind;
+use crate::engine::formula::PartKind;
 use crate::engine::quantity::{Mass, Volume};
 use crate::engine::tin::DOUGH_ROOM;
 
-/// Bowls for one stream at one kind of bench.
+/// Bowls for one part at one kind of bench.
 #[derive(Clone, Debug, PartialEq)]
 pub struct BowlNeed {
-    /// Which stream of the formula.
-    pub stream: usize,
+    /// Which part of the formula.
+    pub part: usize,
     /// What becomes of it.
-    pub kind: StreamKind,
+    pub kind: PartKind,
     /// How many bowls.
     pub count: u32,
     /// What lies in each.
@@ -31,16 +31,16 @@ pub struct BowlNeed {
 pub fn bowls(class: &Class) -> Vec<BowlNeed> {
     let mut found = Vec::new();
     for bench in &class.benches {
-        for (stream, own) in bench.batch.formula.streams.iter().enumerate() {
+        for (part, own) in bench.batch.formula.parts.iter().enumerate() {
             let (holds, times) = match own.kind {
-                StreamKind::Paste => (own.mass(), 2.0),
-                StreamKind::Preferment => (own.mass(), 4.0),
-                StreamKind::Final => (bench.batch.mixed, 3.0),
-                StreamKind::Filling | StreamKind::Topping | StreamKind::Wash => (own.mass(), 2.0),
+                PartKind::Paste => (own.mass(), 2.0),
+                PartKind::Preferment => (own.mass(), 4.0),
+                PartKind::Final => (bench.batch.mixed, 3.0),
+                PartKind::Filling | PartKind::Topping | PartKind::Wash => (own.mass(), 2.0),
             };
             let room = holds.grams() * DOUGH_ROOM.cubic_centimetres_per_gram() * times;
             found.push(BowlNeed {
-                stream,
+                part,
                 kind: own.kind,
                 count: bench.count.get(),
                 holds,

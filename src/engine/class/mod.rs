@@ -4,11 +4,11 @@ mod bench;
 mod bowls;
 mod error;
 mod oven;
-mod wishes;
+mod settings;
 mod working;
 
 pub use bench::{Bench, Class, class};
 pub use bowls::{BowlNeed, bowls};
 pub use error::ClassError;
 pub use oven::{Load, OvenPlan, oven};
-pub use wishes::{ClassWishes, OvenWishes};
+pub use settings::{ClassSettings, OvenSettings};

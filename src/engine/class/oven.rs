@@ -3,7 +3,7 @@
 use std::num::{NonZeroU16, NonZeroU32};
 
 use super::error::ClassError;
-use super::wishes::OvenWishes;
+use super::settings::OvenSettings;
 use crate::engine::plan::Loads;
 use crate::engine::quantity::{Minutes, whole};
 
@@ -27,7 +27,7 @@ pub struct Load {
 #[derive(Clone, Debug, PartialEq)]
 pub struct OvenPlan {
     /// What is true of the oven.
-    pub oven: OvenWishes,
+    pub oven: OvenSettings,
     /// All loaves.
     pub loaves: NonZeroU32,
     /// The loads, as even as they can be.
@@ -48,7 +48,7 @@ pub struct OvenPlan {
 /// # Errors
 /// [`ClassError::TooManyLoads`] above sixty; [`ClassError::OffScale`] when the last load would come
 /// out in more than sixty days.
-pub fn oven(loaves: NonZeroU32, oven: OvenWishes) -> Result<OvenPlan, ClassError> {
+pub fn oven(loaves: NonZeroU32, oven: OvenSettings) -> Result<OvenPlan, ClassError> {
     let count = loaves.get().div_ceil(u32::from(oven.places.get()));
     if count > MOST_LOADS {
         let (loads, most) = (count, MOST_LOADS);

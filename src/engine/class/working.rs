@@ -13,9 +13,14 @@ impl Class {
             Line {
                 rule: "s × l + t".into(),
                 with: vec![
-                    given("s", "students", f64::from(self.wishes.students.get()), ""),
-                    given("l", "loaves each", f64::from(self.wishes.loaves.get()), ""),
-                    given("t", "the teacher’s", f64::from(self.wishes.shown), ""),
+                    given("s", "students", f64::from(self.settings.students.get()), ""),
+                    given(
+                        "l",
+                        "loaves each",
+                        f64::from(self.settings.loaves.get()),
+                        "",
+                    ),
+                    given("t", "the teacher’s", f64::from(self.settings.shown), ""),
                 ],
                 gives: given("n", "loaves", loaves, ""),
                 source: "by definition".into(),
@@ -24,7 +29,7 @@ impl Class {
                 rule: "n × e".into(),
                 with: vec![
                     given("n", "loaves", loaves, ""),
-                    given("e", "dough in a loaf", self.wishes.loaf.grams(), "g"),
+                    given("e", "dough in a loaf", self.settings.loaf.grams(), "g"),
                 ],
                 gives: given("N", "dough for the tins", self.dough.grams(), "g"),
                 source: "by definition".into(),

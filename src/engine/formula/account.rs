@@ -2,7 +2,7 @@
 
 use std::borrow::Cow;
 
-use super::figure::Part;
+use super::figure::Contribution;
 use super::water::name;
 use super::{Figure, Figures, Form, Formula, LineAt};
 use crate::engine::quantity::{Mass, Share};
@@ -76,16 +76,16 @@ impl Account {
 
 fn entries(formula: &Formula, figure: Figure, form: Form) -> Vec<Entry> {
     let mut entries = Vec::new();
-    for (stream, own) in formula.streams.iter().enumerate() {
+    for (part, own) in formula.parts.iter().enumerate() {
         if !own.kind.in_dough() {
             continue;
         }
         for (line, written) in own.lines.iter().enumerate() {
             entries.push(Entry {
-                at: LineAt { stream, line },
+                at: LineAt { part, line },
                 food: name(&written.food),
                 mass: form.mass(written),
-                brings: figure.in_gram(&Part::new(own.kind, written)),
+                brings: figure.in_gram(&Contribution::new(own.kind, written)),
             });
         }
     }

@@ -46,8 +46,8 @@ pub enum Caution {
     /// Source: Donovan 1979, *Biopolymers* 18:263–275 (one stage from 1.5 g of water to 1 g of
     /// starch); *Journal of Food Science* 55 (1990), 543 (85 % at 1.0 g, complete at 1.5 g).
     PasteTooDry {
-        /// Which stream.
-        stream: usize,
+        /// Which part.
+        part: usize,
         /// All its water, flour's own included and steam taken off, to its starch.
         water_to_starch: Share,
         /// What is needed.
@@ -84,8 +84,8 @@ pub fn cautions(formula: &Formula, bread: Bread) -> Result<Vec<Caution>, Formula
         }
     }
     found.extend(slow_yeast(&figures)?);
-    let streams = 0..formula.streams.len();
-    found.extend(streams.filter_map(|stream| too_dry(formula, stream)));
+    let parts = 0..formula.parts.len();
+    found.extend(parts.filter_map(|part| too_dry(formula, part)));
     found.push(Caution::RawFlour);
     Ok(found)
 }
@@ -106,10 +106,10 @@ fn slow_yeast(figures: &Figures) -> Result<impl Iterator<Item = Caution>, Formul
 }
 
 /// Nothing where it is no paste, has water enough, or no starch is known of.
-fn too_dry(formula: &Formula, stream: usize) -> Option<Caution> {
-    let water_to_starch = scald(formula, stream, Form::AsMade).ok()??.water_to_starch;
+fn too_dry(formula: &Formula, part: usize) -> Option<Caution> {
+    let water_to_starch = scald(formula, part, Form::AsMade).ok()??.water_to_starch;
     (water_to_starch < COMPLETE).then_some(Caution::PasteTooDry {
-        stream,
+        part,
         water_to_starch,
         complete: COMPLETE,
     })

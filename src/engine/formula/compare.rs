@@ -1,6 +1,6 @@
 //! Two formulas side by side: their lines aligned, and every figure old, new and difference.
 
-use super::{Figure, Figures, Form, Formula, LineAt, StreamKind};
+use super::{Figure, Figures, Form, Formula, LineAt, PartKind};
 use crate::engine::quantity::{Mass, MassChange, Share, ShareChange};
 use crate::engine::working::{self, given};
 
@@ -57,11 +57,11 @@ impl Sides {
     }
 }
 
-/// One ingredient of one stream, in the old formula and in the new.
+/// One ingredient of one part, in the old formula and in the new.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct LinePair {
-    /// What becomes of its stream.
-    pub kind: StreamKind,
+    /// What becomes of its part.
+    pub kind: PartKind,
     /// Where it stands in the old formula, if it does.
     pub old_at: Option<LineAt>,
     /// Where it stands in the new formula, if it does.
@@ -83,7 +83,7 @@ impl Compared {
     /// Lays two formulas side by side, in the same form.
     ///
     /// The first paste stands beside the first paste, the second beside the second, and so on for
-    /// each kind of stream; in a pair of streams a line stands beside the first line of the same
+    /// each kind of part; in a pair of parts a line stands beside the first line of the same
     /// ingredient that has none yet.
     #[must_use]
     pub fn of(old: &Formula, new: &Formula, form: Form) -> Self {
@@ -116,7 +116,7 @@ fn mass_at(formula: &Formula, at: Option<LineAt>, form: Form) -> Mass {
         .map_or(Mass::ZERO, |line| form.mass(line))
 }
 
-type Pair = (StreamKind, Option<LineAt>, Option<LineAt>);
+type Pair = (PartKind, Option<LineAt>, Option<LineAt>);
 
 fn pairs(old: &Formula, new: &Formula) -> Vec<Pair> {
     let mut unpaired = places(old);
@@ -137,14 +137,14 @@ fn pairs(old: &Formula, new: &Formula) -> Vec<Pair> {
     pairs
 }
 
-/// Where each line stands, and the how-manieth stream of its kind that is.
-fn places(formula: &Formula) -> Vec<(LineAt, StreamKind, usize)> {
+/// Where each line stands, and the how-manieth part of its kind that is.
+fn places(formula: &Formula) -> Vec<(LineAt, PartKind, usize)> {
     let mut places = Vec::new();
-    for (stream, own) in formula.streams.iter().enumerate() {
-        let before = formula.streams.iter().take(stream);
+    for (part, own) in formula.parts.iter().enumerate() {
+        let before = formula.parts.iter().take(part);
         let nth = before.filter(|one| one.kind == own.kind).count();
         for (line, _) in own.lines.iter().enumerate() {
-            places.push((LineAt { stream, line }, own.kind, nth));
+            places.push((LineAt { part, line }, own.kind, nth));
         }
     }
     places

@@ -1,89 +1,85 @@
-//! Changing one stream while the bread stays what it is: what a paste or preferment takes up
+//! Changing one part while the bread stays what it is: what a paste or preferment takes up
 //! leaves the final dough, and what it sets free goes back there.
 
 use super::figure::{is_liquid, is_water};
-use super::{Formula, FormulaError, Line, Stream, StreamKind};
+use super::{Formula, FormulaError, Line, Part, PartKind};
 use crate::engine::quantity::{Mass, Share};
 
 /// The formula with another share of all its flour in one paste or preferment.
 ///
-/// Every line of the stream is made `k = s F / f` times as heavy, with s the share asked for,
-/// F all flour of the dough and f the stream's own. The overall weight of every ingredient is
+/// Every line of the part is made `k = s F / f` times as heavy, with s the share asked for,
+/// F all flour of the dough and f the part's own. The overall weight of every ingredient is
 /// held: the final dough gives or takes the difference, in proportion where it has the ingredient
 /// on several lines, on a line of its own where it had none. A weighing that missed and the
 /// steam that was lost are facts, and stay as they are.
 ///
 /// # Errors
-/// [`FormulaError::NoSuchStream`], [`FormulaError::NotMadeAhead`], [`FormulaError::NoFlourIn`],
+/// [`FormulaError::NoSuchPart`], [`FormulaError::NotMadeAhead`], [`FormulaError::NoFlourIn`],
 /// [`FormulaError::NoFinalDough`]; [`FormulaError::BelowZero`] where the final dough holds less
-/// of an ingredient than the stream would take; [`FormulaError::TooManyLines`].
-pub fn set_stream_share(
+/// of an ingredient than the part would take; [`FormulaError::TooManyLines`].
+pub fn set_part_share(
     formula: &Formula,
-    stream: usize,
+    part: usize,
     share: Share,
 ) -> Result<Formula, FormulaError> {
-    let own = made_ahead(formula, stream)?;
-    let wanted = formula.flour().part(share);
-    let factor = factor(wanted, own.flour()).ok_or(FormulaError::NoFlourIn { stream })??;
-    scale_held(formula, stream, factor, |_| true)
+    let own = made_ahead(formula, part)?;
+    let wanted = formula.flour().component(share);
+    let factor = factor(wanted, own.flour()).ok_or(FormulaError::NoFlourIn { part })??;
+    scale_held(formula, part, factor, |_| true)
 }
 
 /// The formula with another ratio of liquid to flour in one paste or preferment, by weight.
 ///
-/// What is poured into the stream (water, other liquids, eggs) is scaled; the final dough gives
-/// or takes the difference. A stream that had no liquid is given the final dough's water.
+/// What is poured into the part (water, other liquids, eggs) is scaled; the final dough gives
+/// or takes the difference. A part that had no liquid is given the final dough's water.
 ///
 /// # Errors
-/// As [`set_stream_share`]; [`FormulaError::NothingIn`] where neither the stream has liquid nor
+/// As [`set_part_share`]; [`FormulaError::NothingIn`] where neither the part has liquid nor
 /// the final dough water.
 pub fn set_paste_ratio(
     formula: &Formula,
-    stream: usize,
+    part: usize,
     ratio: Share,
 ) -> Result<Formula, FormulaError> {
-    let own = made_ahead(formula, stream)?;
+    let own = made_ahead(formula, part)?;
     if own.flour() <= Mass::ZERO {
-        return Err(FormulaError::NoFlourIn { stream });
+        return Err(FormulaError::NoFlourIn { part });
     }
-    let wanted = own.flour().part(ratio);
+    let wanted = own.flour().component(ratio);
     match factor(wanted, own.liquid()) {
-        Some(factor) => scale_held(formula, stream, factor?, is_liquid),
-        None => pour_water(formula, stream, wanted),
+        Some(factor) => scale_held(formula, part, factor?, is_liquid),
+        None => pour_water(formula, part, wanted),
     }
 }
 
-/// The formula with one stream made heavier or lighter, its lines in proportion; every other
-/// stream stays as it is.
+/// The formula with one part made heavier or lighter, its lines in proportion; every other
+/// part stays as it is.
 ///
 /// # Errors
-/// [`FormulaError::NoSuchStream`]; [`FormulaError::NothingIn`] where it weighs nothing;
+/// [`FormulaError::NoSuchPart`]; [`FormulaError::NothingIn`] where it weighs nothing;
 /// [`FormulaError::OffScale`].
-pub fn set_stream_mass(
-    formula: &Formula,
-    stream: usize,
-    mass: Mass,
-) -> Result<Formula, FormulaError> {
+pub fn set_part_mass(formula: &Formula, part: usize, mass: Mass) -> Result<Formula, FormulaError> {
     let mut changed = formula.clone();
     let own = changed
-        .streams
-        .get_mut(stream)
-        .ok_or(FormulaError::NoSuchStream { stream })?;
-    let factor = factor(mass, own.mass()).ok_or(FormulaError::NothingIn { stream })??;
+        .parts
+        .get_mut(part)
+        .ok_or(FormulaError::NoSuchPart { part })?;
+    let factor = factor(mass, own.mass()).ok_or(FormulaError::NothingIn { part })??;
     for line in &mut own.lines {
-        line.mass = on_scale(line.mass.part(factor))?;
+        line.mass = on_scale(line.mass.component(factor))?;
     }
     Ok(changed)
 }
 
-fn made_ahead(formula: &Formula, stream: usize) -> Result<&Stream, FormulaError> {
+fn made_ahead(formula: &Formula, part: usize) -> Result<&Part, FormulaError> {
     let own = formula
-        .streams
-        .get(stream)
-        .ok_or(FormulaError::NoSuchStream { stream })?;
+        .parts
+        .get(part)
+        .ok_or(FormulaError::NoSuchPart { part })?;
     match own.kind {
-        StreamKind::Paste | StreamKind::Preferment => Ok(own),
-        StreamKind::Final | StreamKind::Filling | StreamKind::Topping | StreamKind::Wash => {
-            Err(FormulaError::NotMadeAhead { stream })
+        PartKind::Paste | PartKind::Preferment => Ok(own),
+        PartKind::Final | PartKind::Filling | PartKind::Topping | PartKind::Wash => {
+            Err(FormulaError::NotMadeAhead { part })
         }
     }
 }
@@ -99,20 +95,20 @@ fn on_scale(mass: Mass) -> Result<Mass, FormulaError> {
 
 fn scale_held(
     formula: &Formula,
-    stream: usize,
+    part: usize,
     factor: Share,
     chosen: fn(&Line) -> bool,
 ) -> Result<Formula, FormulaError> {
     let mut changed = formula.clone();
     let mut before = Vec::new();
-    if let Some(own) = changed.streams.get_mut(stream) {
+    if let Some(own) = changed.parts.get_mut(part) {
         for line in own.lines.iter_mut().filter(|line| chosen(line)) {
             before.push(line.clone());
-            line.mass = on_scale(line.mass.part(factor))?;
+            line.mass = on_scale(line.mass.component(factor))?;
         }
     }
     for old in before {
-        let new = old.mass.part(factor);
+        let new = old.mass.component(factor);
         settle(&mut changed, &old, new)?;
     }
     Ok(changed)
@@ -134,7 +130,7 @@ fn settle(changed: &mut Formula, old: &Line, new: Mass) -> Result<(), FormulaErr
         Some(factor) => {
             let factor = factor?;
             for line in held(changed, old) {
-                line.mass = line.mass.part(factor);
+                line.mass = line.mass.component(factor);
             }
             Ok(())
         }
@@ -145,15 +141,15 @@ fn settle(changed: &mut Formula, old: &Line, new: Mass) -> Result<(), FormulaErr
 /// The final dough's lines of the same ingredient.
 fn held<'a>(changed: &'a mut Formula, like: &'a Line) -> impl Iterator<Item = &'a mut Line> {
     finals(changed)
-        .flat_map(|stream| stream.lines.iter_mut())
+        .flat_map(|part| part.lines.iter_mut())
         .filter(|line| line.food == like.food && line.is_flour() == like.is_flour())
 }
 
-fn finals(changed: &mut Formula) -> impl Iterator<Item = &mut Stream> {
+fn finals(changed: &mut Formula) -> impl Iterator<Item = &mut Part> {
     changed
-        .streams
+        .parts
         .iter_mut()
-        .filter(|stream| stream.kind == StreamKind::Final)
+        .filter(|part| part.kind == PartKind::Final)
 }
 
 /// Lays so much of an ingredient into the final dough, where it weighed nothing before.
@@ -163,12 +159,12 @@ fn put(changed: &mut Formula, like: &Line, mass: Mass) -> Result<(), FormulaErro
         return Ok(());
     }
     let room = changed.has_room();
-    let stream = finals(changed).next().ok_or(FormulaError::NoFinalDough)?;
+    let part = finals(changed).next().ok_or(FormulaError::NoFinalDough)?;
     if mass > Mass::ZERO {
         if !room {
             return Err(FormulaError::TooManyLines);
         }
-        stream.lines.push(Line {
+        part.lines.push(Line {
             mass,
             poured: None,
             ..like.clone()
@@ -177,8 +173,8 @@ fn put(changed: &mut Formula, like: &Line, mass: Mass) -> Result<(), FormulaErro
     Ok(())
 }
 
-fn pour_water(formula: &Formula, stream: usize, wanted: Mass) -> Result<Formula, FormulaError> {
-    let nothing = FormulaError::NothingIn { stream };
+fn pour_water(formula: &Formula, part: usize, wanted: Mass) -> Result<Formula, FormulaError> {
+    let nothing = FormulaError::NothingIn { part };
     if wanted <= Mass::ZERO {
         return Ok(formula.clone());
     }
@@ -187,12 +183,12 @@ fn pour_water(formula: &Formula, stream: usize, wanted: Mass) -> Result<Formula,
     }
     let mut changed = formula.clone();
     let water = finals(&mut changed)
-        .flat_map(|stream| stream.lines.iter())
+        .flat_map(|part| part.lines.iter())
         .find(|line| is_water(line))
         .map(|line| Line::new(line.food.clone(), Mass::ZERO))
         .ok_or_else(|| nothing.clone())?;
     settle(&mut changed, &water, wanted)?;
-    let own = changed.streams.get_mut(stream).ok_or(nothing)?;
+    let own = changed.parts.get_mut(part).ok_or(nothing)?;
     own.lines.push(Line {
         mass: on_scale(wanted)?,
         ..water

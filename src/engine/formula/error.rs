@@ -9,17 +9,17 @@ pub enum FormulaError {
     /// The dough holds no flour, so nothing can be a percentage of it.
     #[error("the dough holds no flour")]
     NoFlour,
-    /// The stream holds no flour of its own.
-    #[error("stream {stream} holds no flour")]
+    /// The part holds no flour of its own.
+    #[error("stream {part} holds no flour")]
     NoFlourIn {
-        /// Which stream.
-        stream: usize,
+        /// Which part.
+        part: usize,
     },
-    /// The formula has no such stream.
-    #[error("there is no stream {stream}")]
-    NoSuchStream {
+    /// The formula has no such part.
+    #[error("there is no stream {part}")]
+    NoSuchPart {
         /// Which was asked for.
-        stream: usize,
+        part: usize,
     },
     /// The formula has no such line.
     #[error("there is no line {at:?}")]
@@ -28,19 +28,19 @@ pub enum FormulaError {
         at: LineAt,
     },
     /// Only a paste or a preferment has a share that can be set.
-    #[error("stream {stream} is neither a paste nor a preferment")]
+    #[error("stream {part} is neither a paste nor a preferment")]
     NotMadeAhead {
-        /// Which stream.
-        stream: usize,
+        /// Which part.
+        part: usize,
     },
     /// There is no final dough to take from or give back to.
     #[error("there is no final dough")]
     NoFinalDough,
-    /// The stream holds nothing that could be made more or less.
-    #[error("stream {stream} holds nothing to change")]
+    /// The part holds nothing that could be made more or less.
+    #[error("stream {part} holds nothing to change")]
     NothingIn {
-        /// Which stream.
-        stream: usize,
+        /// Which part.
+        part: usize,
     },
     /// No line of the dough can give way: no water and no other liquid, or no paste.
     #[error("nothing in the dough can give way")]

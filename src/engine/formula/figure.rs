@@ -1,7 +1,7 @@
 //! A figure of the dough: what it counts, gram by gram.
 
-use super::{Line, StreamKind};
-use crate::engine::larder::{Composition, Role};
+use super::{Line, PartKind};
+use crate::engine::ingredients::{Composition, Role};
 use crate::engine::quantity::Share;
 
 /// A figure of the dough, each a weight that is also given as a share of the flour.
@@ -81,41 +81,43 @@ impl Figure {
         Self::MilkPowder,
     ];
 
-    /// Whether steam lost from a stream of that kind is missing from the figure.
-    pub(super) fn loses_steam_of(self, kind: StreamKind) -> bool {
+    /// Whether steam lost from a part of that kind is missing from the figure.
+    pub(super) fn loses_steam_of(self, kind: PartKind) -> bool {
         let own = match kind {
-            StreamKind::Paste => matches!(self, Self::Paste | Self::WaterInPaste),
-            StreamKind::Preferment => matches!(self, Self::Preferment | Self::WaterInPreferment),
-            StreamKind::Final => self == Self::WaterInFinal,
-            StreamKind::Filling | StreamKind::Topping | StreamKind::Wash => return false,
+            PartKind::Paste => matches!(self, Self::Paste | Self::WaterInPaste),
+            PartKind::Preferment => matches!(self, Self::Preferment | Self::WaterInPreferment),
+            PartKind::Final => self == Self::WaterInFinal,
+            PartKind::Filling | PartKind::Topping | PartKind::Wash => return false,
         };
         own || matches!(self, Self::Dough | Self::TrueWater | Self::TotalWater)
     }
 
     /// How many grams of the figure one gram of the ingredient brings.
-    pub(super) fn in_gram(self, part: &Part) -> Share {
-        let made_of = &part.made_of;
+    pub(super) fn in_gram(self, component: &Contribution) -> Share {
+        let made_of = &component.made_of;
         match self {
             Self::Dough => Share::WHOLE,
-            Self::Flour => when(part.is_flour),
-            Self::PrefermentedFlour => when(part.is_flour && part.kind == StreamKind::Preferment),
-            Self::ScaldedFlour => when(part.is_flour && part.kind == StreamKind::Paste),
-            Self::Paste => when(part.kind == StreamKind::Paste),
-            Self::Preferment => when(part.kind == StreamKind::Preferment),
-            Self::PouredWater => when(part.is_water),
-            Self::Liquids => when(part.is_liquid),
-            Self::TrueWater => part.beside_flour(made_of.water),
+            Self::Flour => when(component.is_flour),
+            Self::PrefermentedFlour => {
+                when(component.is_flour && component.kind == PartKind::Preferment)
+            }
+            Self::ScaldedFlour => when(component.is_flour && component.kind == PartKind::Paste),
+            Self::Paste => when(component.kind == PartKind::Paste),
+            Self::Preferment => when(component.kind == PartKind::Preferment),
+            Self::PouredWater => when(component.is_water),
+            Self::Liquids => when(component.is_liquid),
+            Self::TrueWater => component.beside_flour(made_of.water),
             Self::TotalWater => made_of.water,
-            Self::WaterInPaste => part.water_of(StreamKind::Paste),
-            Self::WaterInPreferment => part.water_of(StreamKind::Preferment),
-            Self::WaterInFinal => part.water_of(StreamKind::Final),
-            Self::Salt => when(part.role == Role::Salt),
-            Self::Yeast => when(part.role == Role::Yeast),
-            Self::FreshYeast => part.fresh_yeast(),
-            Self::Sugar => when(part.role == Role::Sugar),
-            Self::Sugars => part.beside_flour(made_of.sugars),
-            Self::Fat => part.beside_flour(made_of.fat),
-            Self::MilkPowder => when(part.is_milk_powder()),
+            Self::WaterInPaste => component.water_of(PartKind::Paste),
+            Self::WaterInPreferment => component.water_of(PartKind::Preferment),
+            Self::WaterInFinal => component.water_of(PartKind::Final),
+            Self::Salt => when(component.role == Role::Salt),
+            Self::Yeast => when(component.role == Role::Yeast),
+            Self::FreshYeast => component.fresh_yeast(),
+            Self::Sugar => when(component.role == Role::Sugar),
+            Self::Sugars => component.beside_flour(made_of.sugars),
+            Self::Fat => component.beside_flour(made_of.fat),
+            Self::MilkPowder => when(component.is_milk_powder()),
         }
     }
 }
@@ -153,8 +155,8 @@ const fn when(counts: bool) -> Share {
 }
 
 /// What has to be known of an ingredient of the dough, to say what it brings.
-pub(super) struct Part {
-    kind: StreamKind,
+pub(super) struct Contribution {
+    kind: PartKind,
     role: Role,
     is_flour: bool,
     is_water: bool,
@@ -162,8 +164,8 @@ pub(super) struct Part {
     made_of: Composition,
 }
 
-impl Part {
-    pub(super) fn new(kind: StreamKind, line: &Line) -> Self {
+impl Contribution {
+    pub(super) fn new(kind: PartKind, line: &Line) -> Self {
         Self {
             kind,
             role: line.food.role(),
@@ -178,7 +180,7 @@ impl Part {
         if self.is_flour { Share::NONE } else { share }
     }
 
-    fn water_of(&self, kind: StreamKind) -> Share {
+    fn water_of(&self, kind: PartKind) -> Share {
         if self.kind == kind {
             self.beside_flour(self.made_of.water)
         } else {

@@ -1,8 +1,8 @@
 //! How a figure of the dough came about: which lines bring it, and its share of the flour.
 
-use super::figure::Part;
+use super::figure::Contribution;
 use super::{Figure, Figures, Form, Formula, Percentage};
-use crate::engine::larder::{Food, Source};
+use crate::engine::ingredients::{Food, Source};
 use crate::engine::quantity::{Mass, Share};
 use crate::engine::working::{Line, given};
 
@@ -26,9 +26,9 @@ impl Figure {
     fn brought(self, formula: &Formula, mass: Mass) -> Line {
         let mut rule = Vec::new();
         let mut with = Vec::new();
-        for stream in formula.dough_streams() {
-            for line in &stream.lines {
-                let brings = self.in_gram(&Part::new(stream.kind, line));
+        for part in formula.dough_parts() {
+            for line in &part.lines {
+                let brings = self.in_gram(&Contribution::new(part.kind, line));
                 if brings <= Share::NONE || line.mass <= Mass::ZERO {
                     continue;
                 }

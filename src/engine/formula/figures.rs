@@ -1,7 +1,7 @@
 //! Figures: everything that follows from a formula's weights, found in one pass.
 
-use super::figure::Part;
-use super::{Figure, Formula, FormulaError, Line, Stream};
+use super::figure::Contribution;
+use super::{Figure, Formula, FormulaError, Line, Part};
 use crate::engine::quantity::{Mass, Share};
 
 /// Which weights are counted.
@@ -40,7 +40,7 @@ pub struct Figures {
 impl Figures {
     /// The figures of a formula's dough; fillings, toppings and washes are no part of it.
     ///
-    /// A stream cannot lose more steam than the true water that is in it.
+    /// A part cannot lose more steam than the true water that is in it.
     #[must_use]
     pub fn of(formula: &Formula, form: Form) -> Self {
         let mut figures = Self {
@@ -49,33 +49,33 @@ impl Figures {
             steam: Mass::ZERO,
             form,
         };
-        for stream in formula.dough_streams() {
+        for part in formula.dough_parts() {
             let water_before = figures.mass(Figure::TrueWater);
-            for line in &stream.lines {
-                figures.add(&Part::new(stream.kind, line), form.mass(line));
+            for line in &part.lines {
+                figures.add(&Contribution::new(part.kind, line), form.mass(line));
             }
             if form == Form::AsMade {
                 let water_in_it = figures.mass(Figure::TrueWater).less(water_before);
-                figures.take_steam(stream, water_in_it);
+                figures.take_steam(part, water_in_it);
             }
         }
         figures
     }
 
-    fn add(&mut self, part: &Part, mass: Mass) {
+    fn add(&mut self, component: &Contribution, mass: Mass) {
         for (sum, figure) in self.brought.iter_mut().zip(Figure::ALL) {
-            *sum = *sum + mass.part(figure.in_gram(part));
+            *sum = *sum + mass.component(figure.in_gram(component));
         }
     }
 
-    fn take_steam(&mut self, stream: &Stream, water_in_it: Mass) {
-        let lost = if stream.steam < water_in_it {
-            stream.steam
+    fn take_steam(&mut self, part: &Part, water_in_it: Mass) {
+        let lost = if part.steam < water_in_it {
+            part.steam
         } else {
             water_in_it
         };
         for (sum, figure) in self.steamed_off.iter_mut().zip(Figure::ALL) {
-            if figure.loses_steam_of(stream.kind) {
+            if figure.loses_steam_of(part.kind) {
                 *sum = *sum + lost;
             }
         }

@@ -1,6 +1,6 @@
 //! Which line gives way, when a figure is set and the user has not said.
 
-use super::figure::Part;
+use super::figure::Contribution;
 use super::{Figure, Formula, LineAt, giving_way};
 use crate::engine::quantity::Mass;
 
@@ -20,13 +20,13 @@ impl Figure {
     }
 
     fn heaviest(self, formula: &Formula) -> Option<LineAt> {
-        let streams = formula.streams.iter().enumerate();
-        streams
+        let parts = formula.parts.iter().enumerate();
+        parts
             .filter(|(_, own)| own.kind.in_dough())
-            .flat_map(|(stream, own)| {
+            .flat_map(|(part, own)| {
                 own.lines.iter().enumerate().map(move |(line, written)| {
-                    let brings = self.in_gram(&Part::new(own.kind, written));
-                    (LineAt { stream, line }, written.mass.part(brings))
+                    let brings = self.in_gram(&Contribution::new(own.kind, written));
+                    (LineAt { part, line }, written.mass.component(brings))
                 })
             })
             .filter(|(_, mass)| *mass > Mass::ZERO)

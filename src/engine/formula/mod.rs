@@ -1,4 +1,4 @@
-//! The formula: streams of ingredients, their percentages, and their water.
+//! The formula: parts of ingredients, their percentages, and their water.
 
 mod account;
 mod bread;
@@ -10,9 +10,9 @@ mod figure;
 mod figure_working;
 mod figures;
 mod gives_way;
+mod part;
 mod percent;
 mod scald;
-mod stream;
 mod swap;
 mod target;
 mod usual;
@@ -24,15 +24,15 @@ pub use account::{Account, Entry};
 pub use bread::Bread;
 pub use caution::{Caution, cautions};
 pub use compare::{Compared, LinePair, Sides};
-pub use edit::{set_paste_ratio, set_stream_mass, set_stream_share};
+pub use edit::{set_part_mass, set_part_share, set_paste_ratio};
 pub use error::FormulaError;
 pub use figure::Figure;
 pub use figures::{Figures, Form};
+pub use part::{Formula, Line, LineAt, Part, PartKind};
 pub use percent::{
-    Basis, Percentage, StreamTotals, percentage, set_mass, set_percentage, stream_totals,
+    Basis, PartTotals, Percentage, part_totals, percentage, set_mass, set_percentage,
 };
 pub use scald::{Scald, scald};
-pub use stream::{Formula, Line, LineAt, Stream, StreamKind};
 pub use swap::{Hold, swap};
 pub use target::{Reached, Target, reach};
 pub use usual::Usual;

@@ -1,7 +1,7 @@
-//! Baker's percentages: every line on the flour of the whole dough, or on its own stream's.
+//! Baker's percentages: every line on the flour of the whole dough, or on its own part's.
 
 use super::figures::of_flour;
-use super::{Formula, FormulaError, LineAt, StreamKind};
+use super::{Formula, FormulaError, LineAt, PartKind};
 use crate::engine::quantity::{Mass, Share};
 use crate::engine::working::{self, given};
 
@@ -11,8 +11,8 @@ pub enum Basis {
     /// All flour of the dough, that of pastes and preferments included.
     #[default]
     AllFlour,
-    /// The flour of the line's own stream.
-    OwnStream,
+    /// The flour of the line's own part.
+    OwnPart,
 }
 
 /// One baker's percentage.
@@ -61,18 +61,18 @@ impl Percentage {
 /// the basis holds no flour.
 pub fn percentage(formula: &Formula, at: LineAt, basis: Basis) -> Result<Percentage, FormulaError> {
     let line = formula.line(at).ok_or(FormulaError::NoSuchLine { at })?;
-    Percentage::of(line.mass, flour_of(formula, at.stream, basis)?)
+    Percentage::of(line.mass, flour_of(formula, at.part, basis)?)
 }
 
-fn flour_of(formula: &Formula, stream: usize, basis: Basis) -> Result<Mass, FormulaError> {
+fn flour_of(formula: &Formula, part: usize, basis: Basis) -> Result<Mass, FormulaError> {
     match basis {
         Basis::AllFlour => some_flour(formula.flour()).ok_or(FormulaError::NoFlour),
-        Basis::OwnStream => {
+        Basis::OwnPart => {
             let own = formula
-                .streams
-                .get(stream)
-                .ok_or(FormulaError::NoSuchStream { stream })?;
-            some_flour(own.flour()).ok_or(FormulaError::NoFlourIn { stream })
+                .parts
+                .get(part)
+                .ok_or(FormulaError::NoSuchPart { part })?;
+            some_flour(own.flour()).ok_or(FormulaError::NoFlourIn { part })
         }
     }
 }
@@ -110,13 +110,13 @@ pub fn set_percentage(
     share: Share,
 ) -> Result<Formula, FormulaError> {
     let line = formula.line(at).ok_or(FormulaError::NoSuchLine { at })?;
-    let flour = flour_of(formula, at.stream, basis)?;
+    let flour = flour_of(formula, at.part, basis)?;
     let in_dough = formula
-        .streams
-        .get(at.stream)
-        .is_some_and(|stream| stream.kind.in_dough());
+        .parts
+        .get(at.part)
+        .is_some_and(|part| part.kind.in_dough());
     let p = share.fraction();
-    let raises_flour = line.is_flour() && (basis == Basis::OwnStream || in_dough);
+    let raises_flour = line.is_flour() && (basis == Basis::OwnPart || in_dough);
     let grams = if raises_flour {
         let other = flour.less(line.mass).grams();
         if p >= 1.0 || other <= 0.0 {
@@ -130,11 +130,11 @@ pub fn set_percentage(
     set_mass(formula, at, Mass::from_grams(grams)?)
 }
 
-/// What one stream is, compared with the flour of the whole dough.
+/// What one part is, compared with the flour of the whole dough.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct StreamTotals {
+pub struct PartTotals {
     /// What becomes of it.
-    pub kind: StreamKind,
+    pub kind: PartKind,
     /// All of it.
     pub mass: Mass,
     /// Its flour.
@@ -149,7 +149,7 @@ pub struct StreamTotals {
     pub flour_share: Share,
 }
 
-impl StreamTotals {
+impl PartTotals {
     /// How many times its flour is poured into it, by weight; `None` where it has no flour.
     #[must_use]
     pub fn liquid_to_flour(&self) -> Option<Share> {
@@ -187,17 +187,17 @@ impl StreamTotals {
     }
 }
 
-/// What one stream is, compared with the flour of the whole dough.
+/// What one part is, compared with the flour of the whole dough.
 ///
 /// # Errors
-/// [`FormulaError::NoSuchStream`]; [`FormulaError::NoFlour`] where the dough has none.
-pub fn stream_totals(formula: &Formula, stream: usize) -> Result<StreamTotals, FormulaError> {
+/// [`FormulaError::NoSuchPart`]; [`FormulaError::NoFlour`] where the dough has none.
+pub fn part_totals(formula: &Formula, part: usize) -> Result<PartTotals, FormulaError> {
     let own = formula
-        .streams
-        .get(stream)
-        .ok_or(FormulaError::NoSuchStream { stream })?;
+        .parts
+        .get(part)
+        .ok_or(FormulaError::NoSuchPart { part })?;
     let dough_flour = formula.flour();
-    Ok(StreamTotals {
+    Ok(PartTotals {
         kind: own.kind,
         mass: own.mass(),
         flour: own.flour(),

@@ -1,6 +1,6 @@
 //! A scald: what water a paste has for its starch.
 
-use super::{Form, Formula, FormulaError, StreamKind};
+use super::{Form, Formula, FormulaError, PartKind};
 use crate::engine::quantity::{Mass, Share};
 use crate::engine::working::{self, given};
 
@@ -20,20 +20,20 @@ pub struct Scald {
 /// The water and the starch of a paste; `None` where no starch is known of.
 ///
 /// # Errors
-/// [`FormulaError::NoSuchStream`]; [`FormulaError::NotMadeAhead`] where it is no paste.
-pub fn scald(formula: &Formula, stream: usize, form: Form) -> Result<Option<Scald>, FormulaError> {
+/// [`FormulaError::NoSuchPart`]; [`FormulaError::NotMadeAhead`] where it is no paste.
+pub fn scald(formula: &Formula, part: usize, form: Form) -> Result<Option<Scald>, FormulaError> {
     let own = formula
-        .streams
-        .get(stream)
-        .ok_or(FormulaError::NoSuchStream { stream })?;
-    if own.kind != StreamKind::Paste {
-        return Err(FormulaError::NotMadeAhead { stream });
+        .parts
+        .get(part)
+        .ok_or(FormulaError::NoSuchPart { part })?;
+    if own.kind != PartKind::Paste {
+        return Err(FormulaError::NotMadeAhead { part });
     }
     let (mut water, mut starch) = (Mass::ZERO, Mass::ZERO);
     for line in &own.lines {
         let (mass, made_of) = (form.mass(line), line.food.composition());
-        water = water + mass.part(made_of.water);
-        starch = starch + mass.part(made_of.starch);
+        water = water + mass.component(made_of.water);
+        starch = starch + mass.component(made_of.starch);
     }
     let steam = match form {
         Form::AsMade => own.steam,

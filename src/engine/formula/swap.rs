@@ -1,7 +1,7 @@
 //! Swapping one ingredient for another.
 
 use super::{Figure, Figures, Form, Formula, FormulaError, LineAt, Target, reach};
-use crate::engine::larder::Food;
+use crate::engine::ingredients::Food;
 use crate::engine::quantity::Mass;
 
 /// What stays as it is when an ingredient is swapped.
@@ -32,7 +32,7 @@ pub fn swap(
 ) -> Result<Formula, FormulaError> {
     let old = formula.line(at).ok_or(FormulaError::NoSuchLine { at })?;
     let mass = match hold {
-        Hold::OwnWater => as_much_water(old.mass.part(old.food.composition().water), &food)?,
+        Hold::OwnWater => as_much_water(old.mass.component(old.food.composition().water), &food)?,
         Hold::Weight | Hold::TrueWater(_) => old.mass,
     };
     let mut swapped = formula.clone();

@@ -1,6 +1,6 @@
 //! Targets: a figure is set exactly, and one ingredient gives way.
 
-use super::figure::Part;
+use super::figure::Contribution;
 use super::{Figure, Figures, Form, Formula, FormulaError, LineAt, set_mass};
 use crate::engine::quantity::{Mass, Share};
 use crate::engine::working::{Line, given};
@@ -53,14 +53,14 @@ pub struct Reached {
 /// [`FormulaError::OffScale`].
 pub fn reach(formula: &Formula, target: Target, at: LineAt) -> Result<Reached, FormulaError> {
     let line = formula.line(at).ok_or(FormulaError::NoSuchLine { at })?;
-    let stream = formula
-        .streams
-        .get(at.stream)
-        .filter(|stream| stream.kind.in_dough())
+    let part = formula
+        .parts
+        .get(at.part)
+        .filter(|part| part.kind.in_dough())
         .ok_or_else(|| cannot_move(line.food.name()))?;
-    let part = Part::new(stream.kind, line);
+    let component = Contribution::new(part.kind, line);
     let rest = Figures::of(&set_mass(formula, at, Mass::ZERO)?, Form::AsWritten);
-    let equation = Equation::new(target, &rest, &part);
+    let equation = Equation::new(target, &rest, &component);
     let after = equation.solve(line.food.name())?;
     Ok(Reached {
         formula: set_mass(formula, at, after)?,
@@ -98,7 +98,7 @@ struct Equation {
 }
 
 impl Equation {
-    fn new(target: Target, rest: &Figures, part: &Part) -> Self {
+    fn new(target: Target, rest: &Figures, component: &Contribution) -> Self {
         let (figure, whole, wanted) = match target {
             Target::OfFlour(figure, share) => (figure, Some(Figure::Flour), share.fraction()),
             Target::Moisture(share) => (Figure::TotalWater, Some(Figure::Dough), share.fraction()),
@@ -108,8 +108,8 @@ impl Equation {
             wanted,
             rest: rest.mass(figure),
             rest_of_whole: whole.map_or(Mass::ZERO, |whole| rest.mass(whole)),
-            brings: figure.in_gram(part),
-            brings_to_whole: whole.map_or(Share::NONE, |whole| whole.in_gram(part)),
+            brings: figure.in_gram(component),
+            brings_to_whole: whole.map_or(Share::NONE, |whole| whole.in_gram(component)),
             by_weight: whole.is_none(),
         }
     }

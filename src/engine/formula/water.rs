@@ -3,8 +3,8 @@
 use std::borrow::Cow;
 
 use super::figures::of_flour;
-use super::{Figure, Figures, Form, Formula, FormulaError, LineAt, StreamKind};
-use crate::engine::larder::Food;
+use super::{Figure, Figures, Form, Formula, FormulaError, LineAt, PartKind};
+use crate::engine::ingredients::Food;
 use crate::engine::quantity::{Mass, Share};
 
 /// So much water, and what that is of the flour.
@@ -21,8 +21,8 @@ pub struct Water {
 pub struct Contributor {
     /// Where the line stands.
     pub at: LineAt,
-    /// What becomes of its stream.
-    pub kind: StreamKind,
+    /// What becomes of its part.
+    pub kind: PartKind,
     /// What it is called.
     pub food: Cow<'static, str>,
     /// The weight of the line.
@@ -38,7 +38,7 @@ pub struct Contributor {
 /// The water of a dough.
 ///
 /// Eggs and milk are *liquids* at their full weight and *true* water by what is in them. Steam
-/// is taken off the true and the total water, and off the stream that lost it; what was poured
+/// is taken off the true and the total water, and off the part that lost it; what was poured
 /// stays what was poured.
 #[derive(Clone, Debug, PartialEq)]
 pub struct WaterLedger {
@@ -105,7 +105,7 @@ impl WaterLedger {
 
 fn contributors(formula: &Formula, form: Form) -> Vec<Contributor> {
     let mut from: Vec<Contributor> = Vec::new();
-    for (stream, own) in formula.streams.iter().enumerate() {
+    for (part, own) in formula.parts.iter().enumerate() {
         if !own.kind.in_dough() {
             continue;
         }
@@ -113,12 +113,12 @@ fn contributors(formula: &Formula, form: Form) -> Vec<Contributor> {
             let mass = form.mass(written);
             let water_content = written.food.composition().water;
             Contributor {
-                at: LineAt { stream, line },
+                at: LineAt { part, line },
                 kind: own.kind,
                 food: name(&written.food),
                 mass,
                 water_content,
-                water: mass.part(water_content),
+                water: mass.component(water_content),
                 is_flour: written.is_flour(),
             }
         }));

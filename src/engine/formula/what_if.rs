@@ -3,10 +3,10 @@
 use super::figure::{is_liquid, is_water};
 use super::swap::as_much_water;
 use super::{
-    Figure, Figures, Form, Formula, FormulaError, Line, LineAt, Stream, StreamKind, Target, reach,
-    set_stream_share,
+    Figure, Figures, Form, Formula, FormulaError, Line, LineAt, Part, PartKind, Target, reach,
+    set_part_share,
 };
-use crate::engine::larder::{Allergen, Food, Listed, Role};
+use crate::engine::ingredients::{Allergen, Food, Listed, Role};
 use crate::engine::quantity::{Mass, Share};
 
 /// A trial.
@@ -51,8 +51,8 @@ impl WhatIf {
         } else if has(is_milk_line) {
             offered.push(Self::WaterForMilk);
         }
-        let is_paste = |own: &Stream| own.kind == StreamKind::Paste && own.flour() > Mass::ZERO;
-        if formula.streams.iter().any(is_paste) {
+        let is_paste = |own: &Part| own.kind == PartKind::Paste && own.flour() > Mass::ZERO;
+        if formula.parts.iter().any(is_paste) {
             offered.push(Self::LessPaste);
         }
         offered
@@ -61,8 +61,8 @@ impl WhatIf {
     /// The formula as it would be.
     ///
     /// # Errors
-    /// [`FormulaError::NothingGivesWay`] where the dough has no such ingredient or stream; as
-    /// [`reach`] and [`set_stream_share`] otherwise.
+    /// [`FormulaError::NothingGivesWay`] where the dough has no such ingredient or part; as
+    /// [`reach`] and [`set_part_share`] otherwise.
     pub fn of(self, formula: &Formula) -> Result<Formula, FormulaError> {
         match self {
             Self::MoreWater => with_true_water(formula, Share::plus),
@@ -98,15 +98,15 @@ pub fn giving_way(formula: &Formula) -> Option<LineAt> {
 
 fn final_lines(formula: &Formula) -> impl Iterator<Item = (LineAt, &Line)> {
     formula
-        .streams
+        .parts
         .iter()
         .enumerate()
-        .filter(|(_, own)| own.kind == StreamKind::Final)
-        .flat_map(|(stream, own)| {
+        .filter(|(_, own)| own.kind == PartKind::Final)
+        .flat_map(|(part, own)| {
             own.lines
                 .iter()
                 .enumerate()
-                .map(move |(line, written)| (LineAt { stream, line }, written))
+                .map(move |(line, written)| (LineAt { part, line }, written))
         })
 }
 
@@ -131,8 +131,8 @@ fn is_milk_line(line: &Line) -> bool {
 /// The milk the dough has already, else the larder's first.
 fn usual_milk(formula: &Formula) -> Option<Food> {
     formula
-        .dough_streams()
-        .flat_map(|stream| stream.lines.iter())
+        .dough_parts()
+        .flat_map(|part| part.lines.iter())
         .map(|line| line.food.clone())
         .find(is_milk)
         .or_else(|| Listed::all().map(Food::Listed).find(is_milk))
@@ -165,8 +165,8 @@ fn half_as(
     let mut water = Mass::ZERO;
     for at in places {
         if let Some(line) = changed.line_mut(at) {
-            line.mass = line.mass.part(HALF);
-            water = water + line.mass.part(line.food.composition().water);
+            line.mass = line.mass.component(HALF);
+            water = water + line.mass.component(line.food.composition().water);
         }
     }
     let mass = as_much_water(water, other)?;
@@ -178,11 +178,9 @@ fn half_as(
         line.mass = Mass::from_grams((line.mass + mass).grams())?;
     } else if !room {
         return Err(FormulaError::TooManyLines);
-    } else if let Some(stream) = changed.streams.get_mut(first.stream) {
-        let after_it = (first.line + 1).min(stream.lines.len());
-        stream
-            .lines
-            .insert(after_it, Line::new(other.clone(), mass));
+    } else if let Some(part) = changed.parts.get_mut(first.part) {
+        let after_it = (first.line + 1).min(part.lines.len());
+        part.lines.insert(after_it, Line::new(other.clone(), mass));
     }
     Ok(changed)
 }
@@ -191,13 +189,13 @@ fn less_paste(formula: &Formula) -> Result<Formula, FormulaError> {
     let flour = formula.flour();
     let mut changed = formula.clone();
     let mut found = false;
-    for (stream, own) in formula.streams.iter().enumerate() {
-        if own.kind != StreamKind::Paste || own.flour() <= Mass::ZERO {
+    for (part, own) in formula.parts.iter().enumerate() {
+        if own.kind != PartKind::Paste || own.flour() <= Mass::ZERO {
             continue;
         }
-        let wanted = own.flour().part(THREE_QUARTERS);
+        let wanted = own.flour().component(THREE_QUARTERS);
         let share = wanted.share_of(flour).ok_or(FormulaError::NoFlour)?;
-        changed = set_stream_share(&changed, stream, share)?;
+        changed = set_part_share(&changed, part, share)?;
         found = true;
     }
     if found {

@@ -5,7 +5,7 @@ use std::ops::RangeInclusive;
 use super::error::HeatError;
 use super::ice;
 use super::matter::HeatCurve;
-use super::mix::{Part, Stuff};
+use super::mix::{HeatPart, ThermalMaterial};
 use crate::engine::quantity::{OutOfRange, Temperature};
 
 /// Halvings of the range of temperature: 390 K / 2⁶⁰ is far below what a thermometer shows.
@@ -52,21 +52,21 @@ pub(crate) struct Balance {
 }
 
 impl Balance {
-    pub(crate) fn of<'p>(parts: impl IntoIterator<Item = &'p Part>) -> Self {
+    pub(crate) fn of<'p>(components: impl IntoIterator<Item = &'p HeatPart>) -> Self {
         let mut all = Self {
             curve: HeatCurve::default(),
             held: 0.0,
             melting: 0.0,
             ice: false,
         };
-        for part in parts {
-            let kilograms = part.mass.grams() / 1000.0;
-            let curve = part.stuff.curve();
+        for component in components {
+            let kilograms = component.mass.grams() / 1000.0;
+            let curve = component.stuff.curve();
             all.curve = all.curve.plus(kilograms, curve);
-            all.held += kilograms * curve.up_to(part.starts().celsius());
-            if part.stuff == Stuff::Ice && kilograms > 0.0 {
+            all.held += kilograms * curve.up_to(component.starts().celsius());
+            if component.stuff == ThermalMaterial::Ice && kilograms > 0.0 {
                 all.ice = true;
-                all.melting += ice::melting(part.mass, part.temperature).joules();
+                all.melting += ice::melting(component.mass, component.temperature).joules();
             }
         }
         all

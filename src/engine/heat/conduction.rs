@@ -7,7 +7,7 @@ use crate::engine::quantity::{Heat, Minutes, Temperature};
 
 /// Some time in one surrounding.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Stay {
+pub struct Exposure {
     /// How long.
     pub minutes: Minutes,
     /// In what.
@@ -16,7 +16,7 @@ pub struct Stay {
 
 /// How warm a body is at one moment.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Moment {
+pub struct Sample {
     /// Since the beginning.
     pub time: Minutes,
     /// In the middle.
@@ -29,7 +29,7 @@ pub struct Moment {
 
 /// Where in a body.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub enum Place {
+pub enum Probe {
     /// In the middle: the last to follow.
     Centre,
     /// On the whole: where it settles once it is stirred.
@@ -41,8 +41,8 @@ pub enum Place {
 /// What a body did.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Curve {
-    /// Moment by moment, close together after each change of surroundings.
-    pub moments: Vec<Moment>,
+    /// Sample by moment, close together after each change of surroundings.
+    pub moments: Vec<Sample>,
     /// Heat that left through the surface; below zero where heat came in.
     pub lost: Heat,
 }
@@ -63,7 +63,7 @@ const DOUBLINGS: u8 = 8;
 ///
 /// # Errors
 /// [`HeatError::OffScale`] never within the ranges of the quantities.
-pub fn follow(body: &Body, start: Temperature, stays: &[Stay]) -> Result<Curve, HeatError> {
+pub fn follow(body: &Body, start: Temperature, stays: &[Exposure]) -> Result<Curve, HeatError> {
     follow_on::<CELLS>(body, start, stays, STEPS)
 }
 
@@ -75,7 +75,7 @@ pub fn follow(body: &Body, start: Temperature, stays: &[Stay]) -> Result<Curve, 
 pub fn follow_on<const GRID: usize>(
     body: &Body,
     start: Temperature,
-    stays: &[Stay],
+    stays: &[Exposure],
     steps: u16,
 ) -> Result<Curve, HeatError> {
     let density = body.density.kilograms_per_cubic_metre();
@@ -113,7 +113,7 @@ pub fn follow_on<const GRID: usize>(
 
 /// What is noted while a body is followed; room for all of it is taken beforehand.
 struct Run {
-    moments: Vec<Moment>,
+    moments: Vec<Sample>,
     seconds: f64,
     lost: f64,
     /// Nothing can get colder or hotter than the start and what surrounded it so far.
@@ -121,10 +121,10 @@ struct Run {
 }
 
 impl Run {
-    fn begin(start: Temperature, stays: &[Stay], steps: u16) -> Self {
+    fn begin(start: Temperature, stays: &[Exposure], steps: u16) -> Self {
         let each = usize::from(steps).saturating_mul(usize::from(DOUBLINGS));
         let mut moments = Vec::with_capacity(1 + stays.len().saturating_mul(each));
-        moments.push(Moment {
+        moments.push(Sample {
             time: Minutes::ZERO,
             centre: start,
             mean: start,
@@ -141,7 +141,7 @@ impl Run {
 
     fn note(&mut self, centre: f64, mean: f64, surface: f64) -> Result<(), HeatError> {
         let held = |t: f64| Temperature::from_celsius(t.clamp(self.limits.0, self.limits.1));
-        self.moments.push(Moment {
+        self.moments.push(Sample {
             time: Minutes::from_minutes(self.seconds / 60.0)?,
             centre: held(centre)?,
             mean: held(mean)?,
@@ -151,14 +151,14 @@ impl Run {
     }
 }
 
-impl Moment {
+impl Sample {
     /// How warm it is there.
     #[must_use]
-    pub const fn at(&self, place: Place) -> Temperature {
+    pub const fn at(&self, place: Probe) -> Temperature {
         match place {
-            Place::Centre => self.centre,
-            Place::Mean => self.mean,
-            Place::Surface => self.surface,
+            Probe::Centre => self.centre,
+            Probe::Mean => self.mean,
+            Probe::Surface => self.surface,
         }
     }
 }
@@ -166,14 +166,14 @@ impl Moment {
 impl Curve {
     /// How warm it is in the end.
     #[must_use]
-    pub fn end(&self) -> Option<&Moment> {
+    pub fn end(&self) -> Option<&Sample> {
         self.moments.last()
     }
 
     /// When a place first gets to `target` after `after`, from whichever side; `None` where it
     /// does not get there in the time followed. Between moments the straight line is taken.
     #[must_use]
-    pub fn reaches(&self, target: Temperature, place: Place, after: Minutes) -> Option<Minutes> {
+    pub fn reaches(&self, target: Temperature, place: Probe, after: Minutes) -> Option<Minutes> {
         let goal = target.celsius();
         let mut before: Option<(f64, f64)> = None;
         for moment in &self.moments {
@@ -193,7 +193,7 @@ impl Curve {
 
     /// How warm a place is at a time; its end for all later times.
     #[must_use]
-    pub fn at(&self, time: Minutes, place: Place) -> Option<Temperature> {
+    pub fn at(&self, time: Minutes, place: Probe) -> Option<Temperature> {
         let mut before = self.moments.first()?;
         for moment in &self.moments {
             if moment.time >= time {

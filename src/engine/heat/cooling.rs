@@ -1,7 +1,7 @@
 //! Cooling: whether a hot food gets cold fast enough, and how long it may stay out.
 
 use super::body::{Air, Body};
-use super::conduction::{Curve, Place, Stay, follow};
+use super::conduction::{Curve, Exposure, Probe, follow};
 use super::cooling_remedy::{CoolingRemedy, remedies};
 use super::error::HeatError;
 use super::rule_set::{RuleSet, Stage};
@@ -43,7 +43,7 @@ pub struct StageResult {
 /// How the cooling goes.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Cooled {
-    /// Moment by moment.
+    /// Sample by moment.
     pub curve: Curve,
     /// Stage by stage.
     pub stages: Vec<StageResult>,
@@ -73,11 +73,11 @@ const FOLLOWED: f64 = 720.0;
 /// # Errors
 /// [`HeatError::OffScale`] never within the ranges of the quantities.
 pub fn cool(cooling: &Cooling) -> Result<Cooled, HeatError> {
-    let bench = Stay {
+    let bench = Exposure {
         minutes: cooling.on_bench,
         air: cooling.bench,
     };
-    let fridge = Stay {
+    let fridge = Exposure {
         minutes: Minutes::from_minutes(FOLLOWED)?,
         air: cooling.fridge,
     };
@@ -96,7 +96,7 @@ pub fn cool(cooling: &Cooling) -> Result<Cooled, HeatError> {
 pub fn cool_through(
     body: &Body,
     start: Temperature,
-    stays: &[Stay],
+    stays: &[Exposure],
     rules: RuleSet,
 ) -> Result<Cooled, HeatError> {
     let curve = follow(body, start, stays)?;
@@ -169,12 +169,12 @@ impl StageResult {
         let began = if start <= stage.from {
             Some(Minutes::ZERO)
         } else {
-            curve.reaches(stage.from, Place::Centre, Minutes::ZERO)
+            curve.reaches(stage.from, Probe::Centre, Minutes::ZERO)
         };
         let ended = if already {
             Some(Minutes::ZERO)
         } else {
-            began.and_then(|began| curve.reaches(stage.to, Place::Centre, began))
+            began.and_then(|began| curve.reaches(stage.to, Probe::Centre, began))
         };
         let took = began.zip(ended).and_then(|(began, ended)| {
             Minutes::from_minutes(ended.minutes() - began.minutes()).ok()

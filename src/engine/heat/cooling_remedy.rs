@@ -1,7 +1,7 @@
 //! What makes a hot food cool fast enough: in ice water, in smaller bowls, spread on trays.
 
 use super::body::{Air, Body, Shape};
-use super::conduction::Stay;
+use super::conduction::Exposure;
 use super::cooling::{Cooled, Cooling, cool_through};
 use super::error::HeatError;
 use crate::engine::quantity::{Length, Minutes, whole};
@@ -16,7 +16,7 @@ pub enum CoolingRemedy {
         /// How it then cools.
         cooled: Cooled,
     },
-    /// Stand it in ice water first, then in the fridge.
+    /// `DoughHeight` it in ice water first, then in the fridge.
     IceBath {
         /// How long in ice water.
         minutes: Minutes,
@@ -99,7 +99,7 @@ impl CoolingRemedy {
 }
 
 fn in_fridge(cooling: &Cooling, body: &Body) -> Result<Cooled, HeatError> {
-    let fridge = Stay {
+    let fridge = Exposure {
         minutes: Minutes::from_minutes(720.0)?,
         air: cooling.fridge,
     };
@@ -167,11 +167,11 @@ fn in_ice(cooling: &Cooling, body: &Body) -> Result<Option<(Minutes, Cooled)>, H
     for minutes in ICE_MINUTES {
         let minutes = Minutes::from_minutes(minutes)?;
         let stays = [
-            Stay {
+            Exposure {
                 minutes,
                 air: Air::ice_bath(),
             },
-            Stay {
+            Exposure {
                 minutes: Minutes::from_minutes(720.0)?,
                 air: cooling.fridge,
             },

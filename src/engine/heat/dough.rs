@@ -4,7 +4,7 @@ use super::balance::Balance;
 use super::body::Body;
 use super::error::HeatError;
 use super::material::Vessel;
-use super::mix::{Mixed, Part, mix};
+use super::mix::{HeatPart, Mixed, mix};
 use crate::engine::quantity::{
     HeatPerMass, Mass, Minutes, Temperature, TemperatureChange, WarmingRate,
 };
@@ -29,7 +29,7 @@ pub enum Handling {
 #[derive(Clone, Debug, PartialEq)]
 pub struct Item {
     /// What, how much and how warm.
-    pub part: Part,
+    pub component: HeatPart,
     /// How it can be handled.
     pub handling: Handling,
 }
@@ -80,10 +80,10 @@ impl Dough {
 
     /// Everything that shares its heat, the bowl included.
     #[must_use]
-    pub fn parts(&self) -> Vec<Part> {
-        let items = self.items.iter().map(|item| item.part.clone());
+    pub fn components(&self) -> Vec<HeatPart> {
+        let items = self.items.iter().map(|item| item.component.clone());
         items
-            .chain(self.vessel.as_ref().map(Vessel::part))
+            .chain(self.vessel.as_ref().map(Vessel::component))
             .collect()
     }
 
@@ -113,7 +113,7 @@ impl Dough {
 /// # Errors
 /// Those of [`mix`].
 pub fn dough_temperature(dough: &Dough) -> Result<DoughTemperature, HeatError> {
-    let mixed = mix(&dough.parts(), HEAT_OF_HYDRATION * dough.dry_flour)?;
+    let mixed = mix(&dough.components(), HEAT_OF_HYDRATION * dough.dry_flour)?;
     let rise = dough.rise()?;
     let temperature = Temperature::from_celsius(mixed.temperature.celsius() + rise.kelvin())?;
     Ok(DoughTemperature {
@@ -131,8 +131,14 @@ pub fn dough_temperature(dough: &Dough) -> Result<DoughTemperature, HeatError> {
 /// # Errors
 /// Those of [`dough_temperature`].
 pub(super) fn comes_off(dough: &Dough) -> Result<Temperature, HeatError> {
-    let vessel = dough.vessel.as_ref().map(Vessel::part);
-    let balance = Balance::of(dough.items.iter().map(|item| &item.part).chain(&vessel));
+    let vessel = dough.vessel.as_ref().map(Vessel::component);
+    let balance = Balance::of(
+        dough
+            .items
+            .iter()
+            .map(|item| &item.component)
+            .chain(&vessel),
+    );
     if balance.is_empty() {
         return Err(HeatError::EmptyBowl);
     }

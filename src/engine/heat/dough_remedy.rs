@@ -1,7 +1,7 @@
 //! What else brings a dough to its temperature, where no liquid can: each by itself, in numbers.
 
 use super::body::Air;
-use super::conduction::{Curve, Place, Stay, follow};
+use super::conduction::{Curve, Exposure, Probe, follow};
 use super::dough::{Dough, Handling, Item, comes_off};
 use super::error::HeatError;
 use super::ice_share::ice_for;
@@ -160,7 +160,7 @@ fn stand_out(
     target: Temperature,
     around: &Surroundings,
 ) -> Result<Option<DoughRemedy>, HeatError> {
-    let stay = Stay {
+    let stay = Exposure {
         minutes: Minutes::from_minutes(STANDING_AT_MOST)?,
         air: Air::still(around.room),
     };
@@ -168,9 +168,9 @@ fn stand_out(
     for item in &dough.items {
         let mut curve = None;
         if let Handling::Standing(body) = item.handling
-            && item.part.temperature < around.room
+            && item.component.temperature < around.room
         {
-            curve = Some(follow(&body, item.part.temperature, &[stay])?);
+            curve = Some(follow(&body, item.component.temperature, &[stay])?);
         }
         curves.push(curve);
     }
@@ -181,8 +181,8 @@ fn stand_out(
         let time = Minutes::from_minutes(STANDING_AT_MOST * share)?;
         let mut stood = dough.clone();
         for (item, curve) in stood.items.iter_mut().zip(&curves) {
-            if let Some(warm) = curve.as_ref().and_then(|curve| curve.at(time, Place::Mean)) {
-                item.part.temperature = warm;
+            if let Some(warm) = curve.as_ref().and_then(|curve| curve.at(time, Probe::Mean)) {
+                item.component.temperature = warm;
             }
         }
         comes_off(&stood)
@@ -222,10 +222,9 @@ fn bowl_to(
     too_cold: bool,
     step: fn(Temperature) -> DoughStep,
 ) -> Result<Option<DoughRemedy>, HeatError> {
-    let Some(vessel) = dough
-        .vessel
-        .filter(|vessel| vessel.part().mass > Mass::ZERO && (end > vessel.temperature) == too_cold)
-    else {
+    let Some(vessel) = dough.vessel.filter(|vessel| {
+        vessel.component().mass > Mass::ZERO && (end > vessel.temperature) == too_cold
+    }) else {
         return Ok(None);
     };
     let to = |share: f64| towards(vessel.temperature, end, share);
@@ -248,12 +247,12 @@ fn flour_to(
     too_cold: bool,
     step: fn(Temperature) -> DoughStep,
 ) -> Result<Option<DoughRemedy>, HeatError> {
-    let flour = |item: &&Item| item.handling == Handling::Flour && item.part.mass > Mass::ZERO;
+    let flour = |item: &&Item| item.handling == Handling::Flour && item.component.mass > Mass::ZERO;
     let flours = dough.items.iter().filter(flour);
     // The flour that is farthest from the end is the first to move; the others join it on the way.
     let far = |t: &Temperature| (end - *t).kelvin().abs();
     let Some(starts) = flours
-        .map(|item| item.part.temperature)
+        .map(|item| item.component.temperature)
         .filter(|t| (end > *t) == too_cold)
         .max_by(|one, other| far(one).total_cmp(&far(other)))
     else {
@@ -264,12 +263,12 @@ fn flour_to(
         let goes = to(share)?;
         let changed = dough.with(|item| {
             let moves = if end > starts {
-                item.part.temperature < goes
+                item.component.temperature < goes
             } else {
-                item.part.temperature > goes
+                item.component.temperature > goes
             };
             if item.handling == Handling::Flour && moves {
-                item.part.temperature = goes;
+                item.component.temperature = goes;
             }
         });
         comes_off(&changed)

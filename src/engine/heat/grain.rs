@@ -1,7 +1,7 @@
 //! Grains: between which temperatures the starch of each flour cooks.
 
 use super::table::{Reading, read};
-use crate::engine::larder::Food;
+use crate::engine::ingredients::Food;
 use crate::engine::quantity::Temperature;
 
 /// Where a flour's starch comes from.

@@ -2,7 +2,7 @@
 
 use super::component::Component;
 use super::error::HeatError;
-use super::matter::{Matter, Shift};
+use super::matter::{Matter, TemperatureStep};
 use crate::engine::quantity::{Heat, HeatPerMass, Mass, Temperature};
 use crate::engine::working::{Line, given};
 
@@ -57,13 +57,13 @@ pub fn ice_in_water(
     ice: Temperature,
 ) -> Result<IceWater, HeatError> {
     let gram = Mass::from_grams(1.0)?;
-    let from_melting = Shift {
+    let from_melting = TemperatureStep {
         from: Temperature::known(0.0),
         to: wanted,
     };
     let warming = Matter::WATER.specific_heat(from_melting)? * gram;
     let per_gram_of_ice = (melting(gram, ice) + warming * (wanted - from_melting.from)).joules();
-    let cooling = Matter::WATER.specific_heat(Shift {
+    let cooling = Matter::WATER.specific_heat(TemperatureStep {
         from: tap,
         to: wanted,
     })? * gram;

@@ -44,7 +44,7 @@ pub fn ice_for(
     // Below 0 °C ice would be left over, so a target that needs that is not reached.
     let frozen = target.celsius() < rise;
     let settles = (target.celsius() - rise).max(0.0);
-    let balance = Balance::of(&dough.parts());
+    let balance = Balance::of(&dough.components());
     let hydration = (HEAT_OF_HYDRATION * dough.dry_flour).joules();
     let surplus = (hydration - balance.taken_at(settles)).max(0.0);
     let gram = Mass::from_grams(1.0)?;
@@ -78,9 +78,9 @@ impl Dough {
             .items
             .iter()
             .filter(plain)
-            .map(|item| item.part.mass)
+            .map(|item| item.component.mass)
             .sum();
-        let tap = self.items.iter().find(plain)?.part.temperature;
+        let tap = self.items.iter().find(plain)?.component.temperature;
         (mass > Mass::ZERO).then_some((mass, tap))
     }
 }

@@ -4,7 +4,7 @@ use super::balance::{Balance, rising_root};
 use super::dough::{Dough, DoughTemperature, HEAT_OF_HYDRATION, Handling, dough_temperature};
 use super::dough_remedy::{DoughRemedy, dough_remedies};
 use super::error::HeatError;
-use super::mix::Part;
+use super::mix::HeatPart;
 use crate::engine::quantity::{Temperature, TemperatureChange};
 
 /// Between what the liquid can be kept.
@@ -128,22 +128,24 @@ impl Dough {
     #[must_use]
     pub fn poured_at(&self, liquid: Temperature) -> Self {
         self.with(|item| match item.handling {
-            Handling::Water | Handling::Liquid => item.part.temperature = liquid,
+            Handling::Water | Handling::Liquid => item.component.temperature = liquid,
             Handling::Flour | Handling::Standing(_) | Handling::AsItIs => {}
         })
     }
 
     /// Liquids whose temperature can be chosen, and all the rest, bowl included.
-    fn split(&self) -> (Vec<Part>, Vec<Part>) {
+    fn split(&self) -> (Vec<HeatPart>, Vec<HeatPart>) {
         let chosen = self.items.iter().map(|item| match item.handling {
             Handling::Water | Handling::Liquid => true,
             Handling::Flour | Handling::Standing(_) | Handling::AsItIs => false,
         });
-        let parts = self.parts().into_iter();
-        let (liquids, others): (Vec<_>, Vec<_>) = parts
+        let components = self.components().into_iter();
+        let (liquids, others): (Vec<_>, Vec<_>) = components
             .zip(chosen.chain(std::iter::repeat(false)))
             .partition(|(_, is_liquid)| *is_liquid);
-        let only = |pairs: Vec<(Part, bool)>| pairs.into_iter().map(|(part, _)| part).collect();
+        let only = |pairs: Vec<(HeatPart, bool)>| {
+            pairs.into_iter().map(|(component, _)| component).collect()
+        };
         (only(liquids), only(others))
     }
 }

@@ -1,7 +1,7 @@
 //! Bowls and pots: what they are made of, and how much of one warms with what is in it.
 
 use super::error::HeatError;
-use super::mix::{Part, Stuff};
+use super::mix::{HeatPart, ThermalMaterial};
 use crate::engine::quantity::{Mass, Share, SpecificHeat, Temperature};
 
 /// What a bowl is made of.
@@ -89,11 +89,11 @@ impl Vessel {
 
     /// The part of it that takes part in a mix.
     #[must_use]
-    pub fn part(&self) -> Part {
-        Part {
+    pub fn component(&self) -> HeatPart {
+        HeatPart {
             of: "bowl".into(),
-            mass: self.mass.part(self.warms),
-            stuff: Stuff::Plain(self.material.specific_heat()),
+            mass: self.mass.component(self.warms),
+            stuff: ThermalMaterial::Plain(self.material.specific_heat()),
             temperature: self.temperature,
         }
     }

@@ -2,7 +2,7 @@
 
 use super::component::{Component, Quadratic};
 use super::error::HeatError;
-use crate::engine::larder::Composition;
+use crate::engine::ingredients::Composition;
 use crate::engine::quantity::{Mass, Share, SpecificHeat, Temperature};
 
 /// A food as shares of its components, which sum to one.
@@ -13,7 +13,7 @@ pub struct Matter {
 
 /// A change of temperature as heat sees it: from one end to the other.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Shift {
+pub struct TemperatureStep {
     /// Where it starts.
     pub from: Temperature,
     /// Where it ends.
@@ -116,7 +116,7 @@ impl Matter {
     ///
     /// # Errors
     /// [`HeatError::OffScale`] when no food could have it.
-    pub fn specific_heat(&self, over: Shift) -> Result<SpecificHeat, HeatError> {
+    pub fn specific_heat(&self, over: TemperatureStep) -> Result<SpecificHeat, HeatError> {
         let mean = self
             .heat_curve()
             .mean(over.from.celsius(), over.to.celsius());
@@ -124,7 +124,7 @@ impl Matter {
     }
 
     /// Each component with its share, those it has none of left out.
-    pub(crate) fn parts(&self) -> impl Iterator<Item = (Component, f64)> {
+    pub(crate) fn components(&self) -> impl Iterator<Item = (Component, f64)> {
         Component::ALL
             .into_iter()
             .zip(self.shares)
@@ -134,7 +134,7 @@ impl Matter {
     /// The curve of its specific heat, J/(kg·K).
     pub(crate) fn heat_curve(&self) -> HeatCurve {
         let mut curve = HeatCurve::default();
-        for (component, share) in self.parts() {
+        for (component, share) in self.components() {
             let thousand = 1000.0 * share;
             curve.above = curve.above.plus(thousand, component.specific_heat());
             curve.below = curve

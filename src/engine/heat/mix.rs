@@ -4,13 +4,13 @@ use std::borrow::Cow;
 
 use super::balance::{Balance, rising_root};
 use super::error::HeatError;
-use super::matter::{HeatCurve, Matter, Shift};
+use super::matter::{HeatCurve, Matter, TemperatureStep};
 use crate::engine::quantity::{Heat, HeatCapacity, Mass, SpecificHeat, Temperature};
 use crate::engine::working::{Line, given};
 
 /// What a part is, as far as its specific heat goes.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub enum Stuff {
+pub enum ThermalMaterial {
     /// A food, its specific heat following its composition and the temperature.
     Food(Matter),
     /// Something of one specific heat: a bowl, a value from a table.
@@ -21,13 +21,13 @@ pub enum Stuff {
 
 /// One thing that goes into a mix.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Part {
+pub struct HeatPart {
     /// What it is called.
     pub of: Cow<'static, str>,
     /// How much of it.
     pub mass: Mass,
     /// What it is.
-    pub stuff: Stuff,
+    pub stuff: ThermalMaterial,
     /// How warm it is.
     pub temperature: Temperature,
 }
@@ -53,7 +53,7 @@ pub struct Settled {
 #[derive(Clone, Debug, PartialEq)]
 pub struct Mixed {
     /// Its parts.
-    pub parts: Vec<Settled>,
+    pub components: Vec<Settled>,
     /// Heat brought by something other than the parts: kneading, hydration.
     pub gained: Heat,
     /// Heat used up by what happens on the way: melting, cooking.
@@ -76,19 +76,19 @@ const BALANCE: &str = "OpenStax, College Physics 2e, §14.2";
 /// # Errors
 /// [`HeatError::EmptyBowl`] when the parts weigh nothing; [`HeatError::IceLeft`] when not all ice
 /// melts; [`HeatError::OffScale`] when the answer leaves [`Temperature::RANGE`].
-pub fn mix(parts: &[Part], gained: Heat) -> Result<Mixed, HeatError> {
-    settle(parts, gained, |_| 0.0)
+pub fn mix(components: &[HeatPart], gained: Heat) -> Result<Mixed, HeatError> {
+    settle(components, gained, |_| 0.0)
 }
 
 /// As [`mix`], with `absorbed` joules used up on the way to a temperature in °C; it must not fall
 /// as the temperature rises.
 pub(crate) fn settle(
-    parts: &[Part],
+    components: &[HeatPart],
     gained: Heat,
     absorbed: impl Fn(f64) -> f64,
 ) -> Result<Mixed, HeatError> {
-    let balance = Balance::of(parts);
-    let mass: Mass = parts.iter().map(|part| part.mass).sum();
+    let balance = Balance::of(components);
+    let mass: Mass = components.iter().map(|component| component.mass).sum();
     if mass <= Mass::ZERO {
         return Err(HeatError::EmptyBowl);
     }
@@ -98,10 +98,10 @@ pub(crate) fn settle(
         return Err(HeatError::IceLeft);
     }
     let used = Heat::from_joules(balance.melting + absorbed(temperature.celsius()));
-    Mixed::gather(parts, temperature, gained, used)
+    Mixed::gather(components, temperature, gained, used)
 }
 
-impl Stuff {
+impl ThermalMaterial {
     pub(crate) fn curve(&self) -> HeatCurve {
         match self {
             Self::Food(matter) => matter.heat_curve(),
@@ -113,17 +113,17 @@ impl Stuff {
     }
 }
 
-impl Part {
+impl HeatPart {
     /// Where its warming as what it will be starts: ice starts as water at 0 °C.
     pub(super) fn starts(&self) -> Temperature {
         match self.stuff {
-            Stuff::Ice => Temperature::known(0.0),
-            Stuff::Food(_) | Stuff::Plain(_) => self.temperature,
+            ThermalMaterial::Ice => Temperature::known(0.0),
+            ThermalMaterial::Food(_) | ThermalMaterial::Plain(_) => self.temperature,
         }
     }
 
     /// Its specific heat over a change of temperature.
-    pub(crate) fn specific_heat(&self, over: Shift) -> Result<SpecificHeat, HeatError> {
+    pub(crate) fn specific_heat(&self, over: TemperatureStep) -> Result<SpecificHeat, HeatError> {
         let mean = self
             .stuff
             .curve()
@@ -134,31 +134,34 @@ impl Part {
 
 impl Mixed {
     fn gather(
-        parts: &[Part],
+        components: &[HeatPart],
         temperature: Temperature,
         gained: Heat,
         absorbed: Heat,
     ) -> Result<Self, HeatError> {
-        let mut settled = Vec::with_capacity(parts.len());
-        for part in parts.iter().filter(|part| part.mass > Mass::ZERO) {
-            let started = part.starts();
-            let specific_heat = part.specific_heat(Shift {
+        let mut settled = Vec::with_capacity(components.len());
+        for component in components
+            .iter()
+            .filter(|component| component.mass > Mass::ZERO)
+        {
+            let started = component.starts();
+            let specific_heat = component.specific_heat(TemperatureStep {
                 from: started,
                 to: temperature,
             })?;
-            let capacity = specific_heat * part.mass;
+            let capacity = specific_heat * component.mass;
             settled.push(Settled {
-                of: part.of.clone(),
-                mass: part.mass,
+                of: component.of.clone(),
+                mass: component.mass,
                 specific_heat,
                 capacity,
                 started,
                 took: capacity * (temperature - started),
             });
         }
-        let capacity = settled.iter().map(|part| part.capacity).sum();
+        let capacity = settled.iter().map(|component| component.capacity).sum();
         Ok(Self {
-            parts: settled,
+            components: settled,
             gained,
             absorbed,
             capacity,
@@ -169,25 +172,25 @@ impl Mixed {
     /// How it came about: the heat capacity of each part, then the balance of all.
     #[must_use]
     pub fn working(&self) -> Vec<Line> {
-        let mut lines = Vec::with_capacity(self.parts.len() + 1);
+        let mut lines = Vec::with_capacity(self.components.len() + 1);
         let (mut tops, mut bottoms) = (Vec::new(), Vec::new());
         let mut with = vec![
             given("Q", "heat gained", self.gained.joules(), "J"),
             given("A", "heat used up", self.absorbed.joules(), "J"),
         ];
-        for (place, part) in self.parts.iter().enumerate() {
+        for (place, component) in self.components.iter().enumerate() {
             let (c, t) = (format!("C{}", place + 1), format!("T{}", place + 1));
-            lines.push(part.line(c.clone()));
+            lines.push(component.line(c.clone()));
             with.push(given(
                 c.clone(),
-                part.of.clone(),
-                part.capacity.joules_per_kelvin(),
+                component.of.clone(),
+                component.capacity.joules_per_kelvin(),
                 "J/K",
             ));
             with.push(given(
                 t.clone(),
-                part.of.clone(),
-                part.started.celsius(),
+                component.of.clone(),
+                component.started.celsius(),
                 "°C",
             ));
             tops.push(format!("{c} × {t}"));

@@ -32,9 +32,9 @@ mod paste_remedy;
 mod paste_working;
 mod properties;
 mod rule_set;
-mod standing;
 mod steam;
 mod table;
+mod warm_up;
 
 pub use bake::{
     HeatFrom, Phase, PhaseAdvice, Programme, ReviewedPhase, fan_to_still, review, still_to_fan,
@@ -43,7 +43,7 @@ pub use bake_time::{BakeSetting, BakeTime, bake_time, thickness_of};
 pub use body::{Air, Body, Shape};
 pub use boiling::{Boiling, boiling_at, boiling_under};
 pub use component::Component;
-pub use conduction::{Curve, Moment, Place, Stay, follow, follow_on};
+pub use conduction::{Curve, Exposure, Probe, Sample, follow, follow_on};
 pub use cooling::{Cooled, Cooling, CoolingAdvice, StageResult, advise, cool, cool_through};
 pub use cooling_remedy::{CoolingRemedy, Laid};
 pub use core_target::{CoreTarget, Crumb, core_target};
@@ -56,15 +56,15 @@ pub use ice::{IceWater, ice_in_water, latent_heat_of_fusion};
 pub use ice_share::{IceAnswer, ice_for};
 pub use liquid::{LiquidAnswer, LiquidRange, OutOfReach, Surroundings, liquid_for};
 pub use material::{Material, Vessel};
-pub use matter::{Matter, Shift};
-pub use mix::{Mixed, Part, Settled, Stuff, mix};
-pub use of_formula::{Mixer, Stores, dough_of, paste_of, stream_matter};
+pub use matter::{Matter, TemperatureStep};
+pub use mix::{HeatPart, Mixed, Settled, ThermalMaterial, mix};
+pub use of_formula::{MixerEffect, StartTemperatures, dough_of, part_matter, paste_of};
 pub use paste::{CookedFlour, CookedPaste, HEAT_OF_COOKING, Limit, Paste, Scalded, cook};
 pub use paste_remedy::PasteRemedy;
 pub use properties::{Properties, Term};
 pub use rule_set::{RuleSet, Stage};
-pub use standing::{Stood, stand};
 pub use steam::{SteamLoss, latent_heat_of_boiling, steam_loss};
+pub use warm_up::{Stood, stand};
 
 pub(crate) use balance::Balance;
 pub(crate) use mix::settle;

@@ -1,4 +1,4 @@
-//! From a formula to the questions of heat: what each stream is made of, and how warm it comes.
+//! From a formula to the questions of heat: what each part is made of, and how warm it comes.
 
 use super::body::Body;
 use super::dough::{Dough, Handling, Item};
@@ -6,15 +6,15 @@ use super::error::HeatError;
 use super::grain::Grain;
 use super::material::Vessel;
 use super::matter::Matter;
-use super::mix::{Part, Stuff};
+use super::mix::{HeatPart, ThermalMaterial};
 use super::paste::{Paste, Scalded};
-use crate::engine::formula::{Form, Formula, Line, LineAt, Stream, StreamKind};
-use crate::engine::larder::Role;
+use crate::engine::formula::{Form, Formula, Line, LineAt, Part, PartKind};
+use crate::engine::ingredients::Role;
 use crate::engine::quantity::{Length, Mass, Minutes, Temperature, TemperatureChange, WarmingRate};
 
 /// How warm things are before they go into the bowl.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Stores {
+pub struct StartTemperatures {
     /// The room: sugar, salt, fats left to soften.
     pub room: Temperature,
     /// The flour.
@@ -25,13 +25,13 @@ pub struct Stores {
     pub fridge: Temperature,
     /// What is otherwise, ingredient by ingredient; the first of a line counts.
     pub lines: Vec<(LineAt, Temperature)>,
-    /// What is otherwise, stream by stream; the first of a stream counts.
-    pub streams: Vec<(usize, Temperature)>,
+    /// What is otherwise, part by part; the first of a part counts.
+    pub parts: Vec<(usize, Temperature)>,
 }
 
 /// What is at work beside the ingredients.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Mixer {
+pub struct MixerEffect {
     /// The bowl.
     pub vessel: Option<Vessel>,
     /// How fast mixing warms the dough.
@@ -40,7 +40,7 @@ pub struct Mixer {
     pub minutes: Minutes,
 }
 
-impl Stores {
+impl StartTemperatures {
     /// How warm this ingredient is.
     #[must_use]
     pub fn line(&self, at: LineAt, role: Role) -> Temperature {
@@ -50,8 +50,8 @@ impl Stores {
 
     /// How warm this paste or preferment is.
     #[must_use]
-    pub fn stream(&self, stream: usize) -> Temperature {
-        let own = self.streams.iter().find(|(place, _)| *place == stream);
+    pub fn part(&self, part: usize) -> Temperature {
+        let own = self.parts.iter().find(|(place, _)| *place == part);
         own.map_or(self.fridge, |(_, temperature)| *temperature)
     }
 
@@ -66,44 +66,48 @@ impl Stores {
     }
 }
 
-/// What a stream weighs and is made of as it was made: what missed and the steam counted.
+/// What a part weighs and is made of as it was made: what missed and the steam counted.
 ///
 /// # Errors
 /// [`HeatError::EmptyBowl`] when nothing is left of it; [`HeatError::UnknownFood`] for a food of
 /// which nothing is known.
-pub fn stream_matter(stream: &Stream) -> Result<(Mass, Matter), HeatError> {
-    let mut foods = Vec::with_capacity(stream.lines.len());
-    for line in weighing(&stream.lines) {
+pub fn part_matter(part: &Part) -> Result<(Mass, Matter), HeatError> {
+    let mut foods = Vec::with_capacity(part.lines.len());
+    for line in weighing(&part.lines) {
         foods.push((
             Form::AsMade.mass(line),
             Matter::of(&line.food.composition())?,
         ));
     }
     let mass: Mass = foods.iter().map(|(mass, _)| *mass).sum();
-    let matter = Matter::blend(&foods)?.dried(mass, stream.steam)?;
-    Ok((mass.less(stream.steam), matter))
+    let matter = Matter::blend(&foods)?.dried(mass, part.steam)?;
+    Ok((mass.less(part.steam), matter))
 }
 
 /// The dough of a formula as it goes into the mixer: pastes and preferments whole, as balls that
 /// can stand out, and the rest line by line.
 ///
 /// # Errors
-/// Those of [`stream_matter`]; [`HeatError::OffScale`] for a ball too large to be handled.
-pub fn dough_of(formula: &Formula, stores: &Stores, mixer: &Mixer) -> Result<Dough, HeatError> {
+/// Those of [`part_matter`]; [`HeatError::OffScale`] for a ball too large to be handled.
+pub fn dough_of(
+    formula: &Formula,
+    stores: &StartTemperatures,
+    mixer: &MixerEffect,
+) -> Result<Dough, HeatError> {
     let mut items = Vec::new();
     let mut dry_flour = Mass::ZERO;
-    for (place, stream) in formula.streams.iter().enumerate() {
-        match stream.kind {
-            StreamKind::Paste | StreamKind::Preferment => {
-                if weighing(&stream.lines).next().is_some() {
-                    items.push(whole(stream, stores.stream(place), stores.room)?);
+    for (place, part) in formula.parts.iter().enumerate() {
+        match part.kind {
+            PartKind::Paste | PartKind::Preferment => {
+                if weighing(&part.lines).next().is_some() {
+                    items.push(whole(part, stores.part(place), stores.room)?);
                 }
             }
-            StreamKind::Final => {
-                dry_flour = dry_flour + stream.flour();
-                items.extend(line_by_line(stream, place, stores)?);
+            PartKind::Final => {
+                dry_flour = dry_flour + part.flour();
+                items.extend(line_by_line(part, place, stores)?);
             }
-            StreamKind::Filling | StreamKind::Topping | StreamKind::Wash => {}
+            PartKind::Filling | PartKind::Topping | PartKind::Wash => {}
         }
     }
     Ok(Dough {
@@ -115,14 +119,14 @@ pub fn dough_of(formula: &Formula, stores: &Stores, mixer: &Mixer) -> Result<Dou
     })
 }
 
-/// The paste of a stream, its liquids boiling; `None` where it has no liquid or no flour.
+/// The paste of a part, its liquids boiling; `None` where it has no liquid or no flour.
 ///
 /// # Errors
 /// [`HeatError::UnknownFood`] for a food of which nothing is known.
 pub fn paste_of(
-    stream: &Stream,
+    part: &Part,
     place: usize,
-    stores: &Stores,
+    stores: &StartTemperatures,
     boils: Temperature,
     vessel: Option<Vessel>,
 ) -> Result<Option<Paste>, HeatError> {
@@ -136,26 +140,26 @@ pub fn paste_of(
         vessel,
     };
     let mut liquids = Vec::new();
-    for (line_place, line) in stream.lines.iter().enumerate() {
+    for (line_place, line) in part.lines.iter().enumerate() {
         let at = LineAt {
-            stream: place,
+            part: place,
             line: line_place,
         };
-        let part = part_of(line, stores.line(at, line.food.role()))?;
+        let component = part_of(line, stores.line(at, line.food.role()))?;
         let matter = Matter::of(&line.food.composition())?;
         if line.is_flour() {
             paste.flours.push(Scalded {
-                of: part.of,
-                mass: part.mass,
+                of: component.of,
+                mass: component.mass,
                 matter,
                 starch: line.food.composition().starch,
                 grain: Grain::of(&line.food),
-                temperature: part.temperature,
+                temperature: component.temperature,
             });
         } else if matches!(line.food.role(), Role::Water | Role::Liquid) {
-            liquids.push((part.mass, matter));
+            liquids.push((component.mass, matter));
         } else {
-            paste.others.push(part);
+            paste.others.push(component);
         }
     }
     paste.liquid = liquids.iter().map(|(mass, _)| *mass).sum();
@@ -173,41 +177,45 @@ fn weighing(lines: &[Line]) -> impl Iterator<Item = &Line> {
         .filter(|line| Form::AsMade.mass(line) > Mass::ZERO)
 }
 
-fn part_of(line: &Line, temperature: Temperature) -> Result<Part, HeatError> {
-    Ok(Part {
+fn part_of(line: &Line, temperature: Temperature) -> Result<HeatPart, HeatError> {
+    Ok(HeatPart {
         of: line.food.name().to_owned().into(),
         mass: Form::AsMade.mass(line),
-        stuff: Stuff::Food(Matter::of(&line.food.composition())?),
+        stuff: ThermalMaterial::Food(Matter::of(&line.food.composition())?),
         temperature,
     })
 }
 
-fn whole(stream: &Stream, temperature: Temperature, room: Temperature) -> Result<Item, HeatError> {
-    let (mass, matter) = stream_matter(stream)?;
+fn whole(part: &Part, temperature: Temperature, room: Temperature) -> Result<Item, HeatError> {
+    let (mass, matter) = part_matter(part)?;
     // Its size is found from its mass; any will do to begin with.
     let any = Length::from_metres(0.05)?;
     let shape = super::Shape::Sphere;
     let ball = Body::of(&matter, mass, shape, any, (temperature, room))?.ball()?;
     Ok(Item {
-        part: Part {
-            of: stream.name.clone().into(),
+        component: HeatPart {
+            of: part.name.clone().into(),
             mass,
-            stuff: Stuff::Food(matter),
+            stuff: ThermalMaterial::Food(matter),
             temperature,
         },
         handling: Handling::Standing(ball),
     })
 }
 
-fn line_by_line(stream: &Stream, place: usize, stores: &Stores) -> Result<Vec<Item>, HeatError> {
-    let mut items = Vec::with_capacity(stream.lines.len());
-    for (line_place, line) in stream.lines.iter().enumerate() {
+fn line_by_line(
+    part: &Part,
+    place: usize,
+    stores: &StartTemperatures,
+) -> Result<Vec<Item>, HeatError> {
+    let mut items = Vec::with_capacity(part.lines.len());
+    for (line_place, line) in part.lines.iter().enumerate() {
         if Form::AsMade.mass(line) <= Mass::ZERO {
             continue;
         }
         let role = line.food.role();
         let at = LineAt {
-            stream: place,
+            part: place,
             line: line_place,
         };
         let handling = match role {
@@ -230,7 +238,7 @@ fn line_by_line(stream: &Stream, place: usize, stores: &Stores) -> Result<Vec<It
             }
         };
         items.push(Item {
-            part: part_of(line, stores.line(at, role))?,
+            component: part_of(line, stores.line(at, role))?,
             handling,
         });
     }

@@ -7,7 +7,7 @@ use super::error::HeatError;
 use super::grain::Grain;
 use super::material::Vessel;
 use super::matter::Matter;
-use super::mix::{Mixed, Part, Stuff, settle};
+use super::mix::{HeatPart, Mixed, ThermalMaterial, settle};
 use super::paste_remedy::{PasteRemedy, remedies};
 use super::table::{Reading, read};
 use crate::engine::quantity::{Heat, HeatPerMass, Mass, Share, Temperature, TemperatureChange};
@@ -35,7 +35,7 @@ pub struct Paste {
     /// Its flours.
     pub flours: Vec<Scalded>,
     /// Whatever else is in the bowl before the liquid.
-    pub others: Vec<Part>,
+    pub others: Vec<HeatPart>,
     /// How much boiling liquid is poured.
     pub liquid: Mass,
     /// What that liquid is made of.
@@ -138,15 +138,15 @@ pub fn cook(paste: &Paste) -> Result<CookedPaste, HeatError> {
     let starch: Mass = paste
         .flours
         .iter()
-        .map(|one| one.mass.part(one.starch))
+        .map(|one| one.mass.component(one.starch))
         .sum();
     let water = paste.water();
     let per_starch = water.share_of(starch).ok_or(HeatError::NoFlour)?;
     let water_reading = read(&BY_WATER, per_starch.fraction());
     let poured = Temperature::from_celsius(paste.boils.celsius() - paste.drop.kelvin())?;
-    let parts = paste.parts(poured);
+    let components = paste.components(poured);
     let absorbed = |t: f64| paste.absorbed(t, water_reading.value);
-    let mixed = settle(&parts, Heat::ZERO, absorbed)?;
+    let mixed = settle(&components, Heat::ZERO, absorbed)?;
     let temperature = mixed.temperature;
     let mut flours = Vec::with_capacity(paste.flours.len());
     let mut cooked = 0.0;
@@ -157,7 +157,7 @@ pub fn cook(paste: &Paste) -> Result<CookedPaste, HeatError> {
     }
     let cooked = Share::from_fraction(cooked / starch.grams())?;
     let goal = paste.goal().celsius();
-    let lacking = Balance::of(&parts).taken_at(goal) + absorbed(goal);
+    let lacking = Balance::of(&components).taken_at(goal) + absorbed(goal);
     Ok(CookedPaste {
         boils: paste.boils,
         drop: paste.drop,
@@ -177,11 +177,11 @@ impl Paste {
     /// All water in it, the flours' own moisture included.
     pub(super) fn water(&self) -> Mass {
         let moisture =
-            |mass: Mass, matter: &Matter| mass.part(matter.share(super::Component::Water));
-        let others = self.others.iter().map(|part| match &part.stuff {
-            Stuff::Food(matter) => moisture(part.mass, matter),
-            Stuff::Ice => part.mass,
-            Stuff::Plain(_) => Mass::ZERO,
+            |mass: Mass, matter: &Matter| mass.component(matter.share(super::Component::Water));
+        let others = self.others.iter().map(|component| match &component.stuff {
+            ThermalMaterial::Food(matter) => moisture(component.mass, matter),
+            ThermalMaterial::Ice => component.mass,
+            ThermalMaterial::Plain(_) => Mass::ZERO,
         });
         let flours = self
             .flours
@@ -190,29 +190,29 @@ impl Paste {
         moisture(self.liquid, &self.liquid_matter) + others.sum() + flours.sum()
     }
 
-    fn parts(&self, poured: Temperature) -> Vec<Part> {
-        let mut parts = vec![Part {
+    fn components(&self, poured: Temperature) -> Vec<HeatPart> {
+        let mut components = vec![HeatPart {
             of: "liquid poured".into(),
             mass: self.liquid,
-            stuff: Stuff::Food(self.liquid_matter),
+            stuff: ThermalMaterial::Food(self.liquid_matter),
             temperature: poured,
         }];
-        parts.extend(self.flours.iter().map(|flour| Part {
+        components.extend(self.flours.iter().map(|flour| HeatPart {
             of: flour.of.clone(),
             mass: flour.mass,
-            stuff: Stuff::Food(flour.matter),
+            stuff: ThermalMaterial::Food(flour.matter),
             temperature: flour.temperature,
         }));
-        parts.extend(self.others.iter().cloned());
-        parts.extend(self.vessel.as_ref().map(Vessel::part));
-        parts
+        components.extend(self.others.iter().cloned());
+        components.extend(self.vessel.as_ref().map(Vessel::component));
+        components
     }
 
     /// Heat its starch takes up in cooking, when it comes to `t` °C, J.
     fn absorbed(&self, t: f64, by_water: f64) -> f64 {
         let cooked = self.flours.iter().map(|flour| {
             let share = flour.grain.cooked_at(t).value.min(by_water);
-            flour.mass.part(flour.starch).grams() * share
+            flour.mass.component(flour.starch).grams() * share
         });
         HEAT_OF_COOKING.joules_per_gram() * cooked.sum::<f64>()
     }
@@ -232,7 +232,7 @@ impl CookedFlour {
         Ok(Self {
             of: flour.of.clone(),
             grain: flour.grain,
-            starch: flour.mass.part(flour.starch),
+            starch: flour.mass.component(flour.starch),
             by_temperature: Share::from_fraction(by_temperature)?,
             by_water: Share::from_fraction(by_water)?,
             cooked: Share::from_fraction(by_temperature.min(by_water))?,

@@ -1,7 +1,7 @@
 //! What to do with a paste that does not get hot enough, or has too little water.
 
 use super::component::Component;
-use super::matter::Shift;
+use super::matter::TemperatureStep;
 use super::paste::{ENOUGH, Paste};
 use crate::engine::quantity::{Heat, Mass, Share, Temperature};
 
@@ -61,12 +61,12 @@ pub(super) fn remedies(
 
 fn warm_bowl(paste: &Paste, poured: Temperature, lacking: Heat) -> Option<PasteRemedy> {
     let vessel = paste.vessel?;
-    let part = vessel.part();
-    let over = Shift {
-        from: part.temperature,
+    let component = vessel.component();
+    let over = TemperatureStep {
+        from: component.temperature,
         to: poured,
     };
-    let capacity = part.specific_heat(over).ok()? * part.mass;
+    let capacity = component.specific_heat(over).ok()? * component.mass;
     if capacity.joules_per_kelvin() <= 0.0 {
         return None;
     }
@@ -77,7 +77,7 @@ fn warm_bowl(paste: &Paste, poured: Temperature, lacking: Heat) -> Option<PasteR
 
 fn more_heat(paste: &Paste, poured: Temperature, lacking: Heat) -> Option<PasteRemedy> {
     let goal = paste.goal();
-    let over = Shift {
+    let over = TemperatureStep {
         from: goal,
         to: poured,
     };
@@ -94,7 +94,7 @@ fn more_water(paste: &Paste) -> Option<PasteRemedy> {
     let starch: Mass = paste
         .flours
         .iter()
-        .map(|one| one.mass.part(one.starch))
+        .map(|one| one.mass.component(one.starch))
         .sum();
     let short = PLENTY * starch.grams() - paste.water().grams();
     let of_liquid = paste.liquid_matter.share(Component::Water).fraction();

@@ -55,10 +55,13 @@ impl Properties {
     /// [`HeatError::OffScale`] when a property leaves its range.
     pub fn of(food: &Matter, at: Temperature) -> Result<Self, HeatError> {
         let t = at.celsius().clamp(HOLDS.0, HOLDS.1);
-        let volume: f64 = food.parts().map(|(one, x)| x / one.density().at(t)).sum();
+        let volume: f64 = food
+            .components()
+            .map(|(one, x)| x / one.density().at(t))
+            .sum();
         let mut terms = Vec::with_capacity(Component::ALL.len());
         let (mut heat, mut conduction) = (0.0, 0.0);
-        for (component, share) in food.parts() {
+        for (component, share) in food.components() {
             let density = component.density().at(t);
             let conductivity = component.conductivity().at(t);
             let specific = if t < 0.0 {

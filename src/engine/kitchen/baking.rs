@@ -1,7 +1,7 @@
 //! Baking a formula in this kitchen: its programme, its core, and its time scaled from a known bake.
 
 use super::place::Kitchen;
-use super::wishes::{BakeWishes, HeatWishes};
+use super::settings::{BakeSettings, HeatSettings};
 use crate::engine::formula::Bread;
 use crate::engine::heat::{
     BakeSetting, BakeTime, CoreTarget, Crumb, HeatError, Programme, bake_time, core_target, review,
@@ -33,15 +33,15 @@ pub fn baking(
     bread: Bread,
     piece: Mass,
     kitchen: &Kitchen,
-    wishes: &HeatWishes,
+    settings: &HeatSettings,
 ) -> Result<Baking, HeatError> {
     let boils = kitchen.boiling()?.temperature;
     let core = core_target(crumb(bread), boils)?;
-    let programme = review(&wishes.bake.phases);
+    let programme = review(&settings.bake.phases);
     let oven = programme.as_ref().map(|programme| programme.mean_as_still);
     let time = oven
         .map_err(Clone::clone)
-        .and_then(|oven| time(oven, core.from, piece, wishes.dough, &wishes.bake));
+        .and_then(|oven| time(oven, core.from, piece, settings.dough, &settings.bake));
     Ok(Baking {
         programme,
         boils,
@@ -55,9 +55,9 @@ fn time(
     core: Temperature,
     piece: Mass,
     dough: Temperature,
-    wishes: &BakeWishes,
+    settings: &BakeSettings,
 ) -> Result<BakeTime, HeatError> {
-    let known = wishes.known;
+    let known = settings.known;
     let weight = piece.share_of(known.piece).ok_or(HeatError::EmptyBowl)?;
     let thickness = thickness_of(Factor::from_number(weight.fraction())?)?;
     let from = BakeSetting {

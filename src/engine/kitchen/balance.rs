@@ -1,16 +1,16 @@
 //! The balance of the bowl: who brings heat and who takes it, held against what is wanted.
 
-use super::bowl::{Bowlful, Whence};
+use super::mixer_load::{LoadSource, MixerLoad};
 use crate::engine::heat::{
-    DoughTemperature, HEAT_OF_HYDRATION, Handling, HeatError, Item, Part, Shift,
+    DoughTemperature, HEAT_OF_HYDRATION, Handling, HeatError, HeatPart, Item, TemperatureStep,
 };
 use crate::engine::quantity::{Heat, HeatCapacity, Temperature};
 
 /// Who brings heat, or takes it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Giver {
+pub enum HeatSource {
     /// A paste or preferment.
-    Stream(usize),
+    Part(usize),
     /// Flour.
     Flour,
     /// Water, milk and other liquids.
@@ -29,7 +29,7 @@ pub enum Giver {
 #[derive(Clone, Debug, PartialEq)]
 pub struct HeatShare {
     /// Who.
-    pub giver: Giver,
+    pub giver: HeatSource,
     /// How warm it goes in, the mean where there are several; `None` for heat that no mass brings.
     pub temperature: Option<Temperature>,
     /// The heat, below zero where it takes some.
@@ -44,17 +44,17 @@ pub struct HeatShare {
 /// # Errors
 /// [`HeatError::OffScale`] never within the ranges of the quantities.
 pub fn shares(
-    bowlful: &Bowlful,
+    bowlful: &MixerLoad,
     came: &DoughTemperature,
     wanted: Temperature,
 ) -> Result<Vec<HeatShare>, HeatError> {
     let dough = &bowlful.dough;
     let mut groups: Vec<Group> = Vec::new();
     for (item, from) in dough.items.iter().zip(&bowlful.from) {
-        put(&mut groups, giver(item, *from), &item.part, wanted)?;
+        put(&mut groups, giver(item, *from), &item.component, wanted)?;
     }
     if let Some(vessel) = &dough.vessel {
-        put(&mut groups, Giver::Bowl, &vessel.part(), wanted)?;
+        put(&mut groups, HeatSource::Bowl, &vessel.component(), wanted)?;
     }
     let mut shares = groups
         .iter()
@@ -66,40 +66,43 @@ pub fn shares(
         heat,
     };
     shares.push(by_itself(
-        Giver::Hydration,
+        HeatSource::Hydration,
         HEAT_OF_HYDRATION * dough.dry_flour,
     ));
-    shares.push(by_itself(Giver::Mixer, friction(dough.parts(), came)?));
+    shares.push(by_itself(
+        HeatSource::Mixer,
+        friction(dough.components(), came)?,
+    ));
     shares.retain(|share| share.heat != Heat::ZERO || share.temperature.is_some());
     Ok(shares)
 }
 
 /// What the mixer brings: all that is in the bowl, from where it settles to where it comes off.
-fn friction(parts: Vec<Part>, came: &DoughTemperature) -> Result<Heat, HeatError> {
-    let over = Shift {
+fn friction(components: Vec<HeatPart>, came: &DoughTemperature) -> Result<Heat, HeatError> {
+    let over = TemperatureStep {
         from: came.mixed.temperature,
         to: came.temperature,
     };
-    let mut capacity = Vec::with_capacity(parts.len());
-    for part in parts {
-        capacity.push(part.specific_heat(over)? * part.mass);
+    let mut capacity = Vec::with_capacity(components.len());
+    for component in components {
+        capacity.push(component.specific_heat(over)? * component.mass);
     }
     let all: HeatCapacity = capacity.into_iter().sum();
     Ok(all * came.rise)
 }
 
-const fn giver(item: &Item, from: Whence) -> Giver {
+const fn giver(item: &Item, from: LoadSource) -> HeatSource {
     match (from, item.handling) {
-        (Whence::Stream(stream), _) => Giver::Stream(stream),
-        (Whence::Line(_), Handling::Flour) => Giver::Flour,
-        (Whence::Line(_), Handling::Water | Handling::Liquid) => Giver::Liquid,
-        (Whence::Line(_), Handling::Standing(_) | Handling::AsItIs) => Giver::Rest,
+        (LoadSource::Part(part), _) => HeatSource::Part(part),
+        (LoadSource::Line(_), Handling::Flour) => HeatSource::Flour,
+        (LoadSource::Line(_), Handling::Water | Handling::Liquid) => HeatSource::Liquid,
+        (LoadSource::Line(_), Handling::Standing(_) | Handling::AsItIs) => HeatSource::Rest,
     }
 }
 
 /// Those that are counted together.
 struct Group {
-    giver: Giver,
+    giver: HeatSource,
     heat: Heat,
     capacity: f64,
     warmth: f64,
@@ -107,18 +110,18 @@ struct Group {
 
 fn put(
     groups: &mut Vec<Group>,
-    giver: Giver,
-    part: &Part,
+    giver: HeatSource,
+    component: &HeatPart,
     wanted: Temperature,
 ) -> Result<(), HeatError> {
-    let over = Shift {
-        from: part.temperature,
+    let over = TemperatureStep {
+        from: component.temperature,
         to: wanted,
     };
-    let capacity = part.specific_heat(over)? * part.mass;
+    let capacity = component.specific_heat(over)? * component.mass;
     let joules_per_kelvin = capacity.joules_per_kelvin();
-    let heat = capacity * (part.temperature - wanted);
-    let warmth = joules_per_kelvin * part.temperature.celsius();
+    let heat = capacity * (component.temperature - wanted);
+    let warmth = joules_per_kelvin * component.temperature.celsius();
     if let Some(group) = groups.iter_mut().find(|group| group.giver == giver) {
         group.heat = group.heat + heat;
         group.capacity += joules_per_kelvin;

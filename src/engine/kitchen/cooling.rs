@@ -1,10 +1,11 @@
-//! Cooling a stream as it is wished: on the bench, in ice water, in the fridge.
+//! Cooling a part as it is wished: on the bench, in ice water, in the fridge.
 
 use super::place::Kitchen;
-use super::wishes::CoolingWishes;
-use crate::engine::formula::Stream;
+use super::settings::CoolingSettings;
+use crate::engine::formula::Part;
 use crate::engine::heat::{
-    Air, Body, Cooled, Cooling, CoolingAdvice, HeatError, Stay, advise, cool_through, stream_matter,
+    Air, Body, Cooled, Cooling, CoolingAdvice, Exposure, HeatError, advise, cool_through,
+    part_matter,
 };
 use crate::engine::quantity::{Length, Minutes, SurfaceCoefficient, Temperature};
 
@@ -24,37 +25,37 @@ const COVERED: SurfaceCoefficient = SurfaceCoefficient::known(6.75);
 /// How long the fridge is followed, min.
 const IN_FRIDGE: Minutes = Minutes::known(720.0);
 
-/// A stream that is `start` warm throughout, cooled as it is wished.
+/// A part that is `start` warm throughout, cooled as it is wished.
 ///
 /// # Errors
 /// [`HeatError::EmptyBowl`] when it weighs nothing; [`HeatError::OffScale`] when it is too thin or
 /// too large to be handled.
 pub fn cooling_plan(
-    stream: &Stream,
+    part: &Part,
     start: Temperature,
     kitchen: &Kitchen,
-    wishes: &CoolingWishes,
+    settings: &CoolingSettings,
 ) -> Result<CoolingPlan, HeatError> {
-    let (mass, food) = stream_matter(stream)?;
+    let (mass, food) = part_matter(part)?;
     // A thickness is through the whole of it, and it is cooled from all sides.
-    let half = Length::from_metres(wishes.thick.metres() / 2.0)?;
+    let half = Length::from_metres(settings.thick.metres() / 2.0)?;
     Ok(CoolingPlan {
         cooling: Cooling {
-            body: Body::of(&food, mass, wishes.shape, half, (start, kitchen.fridge))?,
+            body: Body::of(&food, mass, settings.shape, half, (start, kitchen.fridge))?,
             start,
-            bench: air(kitchen.room, wishes.lid),
-            on_bench: wishes.bench,
-            fridge: air(kitchen.fridge, wishes.lid),
+            bench: air(kitchen.room, settings.lid),
+            on_bench: settings.bench,
+            fridge: air(kitchen.fridge, settings.lid),
             rules: kitchen.rules,
         },
-        ice: wishes.ice,
+        ice: settings.ice,
     })
 }
 
 impl CoolingPlan {
     /// Its surroundings, one after the other.
     #[must_use]
-    pub fn stays(&self) -> Vec<Stay> {
+    pub fn stays(&self) -> Vec<Exposure> {
         let stays = [
             (self.cooling.on_bench, self.cooling.bench),
             (self.ice, Air::ice_bath()),
@@ -63,7 +64,9 @@ impl CoolingPlan {
         let there = stays
             .into_iter()
             .filter(|(minutes, _)| *minutes > Minutes::ZERO);
-        there.map(|(minutes, air)| Stay { minutes, air }).collect()
+        there
+            .map(|(minutes, air)| Exposure { minutes, air })
+            .collect()
     }
 
     /// Follows it and holds it against the rules.

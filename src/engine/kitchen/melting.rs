@@ -1,11 +1,11 @@
-//! The chocolate of a stream about to be melted by its liquid.
+//! The chocolate of a part about to be melted by its liquid.
 
 use super::place::Kitchen;
-use super::wishes::MeltWishes;
+use super::settings::MeltSettings;
 use crate::engine::chocolate::Melting;
-use crate::engine::formula::Stream;
+use crate::engine::formula::Part;
 use crate::engine::heat::{HeatError, Matter};
-use crate::engine::larder::Role;
+use crate::engine::ingredients::Role;
 use crate::engine::quantity::Mass;
 
 /// A topping's or filling's chocolate with all that is poured on it.
@@ -14,18 +14,18 @@ use crate::engine::quantity::Mass;
 /// [`HeatError::EmptyBowl`] when there is no chocolate; [`HeatError::NoLiquid`] when nothing is
 /// poured; [`HeatError::UnknownFood`] where nothing is known of an ingredient.
 pub fn melting(
-    stream: &Stream,
+    part: &Part,
     kitchen: &Kitchen,
-    wishes: &MeltWishes,
+    settings: &MeltSettings,
 ) -> Result<Melting, HeatError> {
-    let there = || stream.lines.iter().filter(|line| line.mass > Mass::ZERO);
+    let there = || part.lines.iter().filter(|line| line.mass > Mass::ZERO);
     let (mut chocolate, mut fat) = (Mass::ZERO, Mass::ZERO);
     let mut liquids = Vec::new();
     for line in there() {
         let composition = line.food.composition();
         if line.food.role() == Role::Chocolate {
             chocolate = chocolate + line.mass;
-            fat = fat + line.mass.part(composition.fat);
+            fat = fat + line.mass.component(composition.fat);
         } else {
             liquids.push((line.mass, Matter::of(&composition)?));
         }
@@ -38,12 +38,12 @@ pub fn melting(
     Ok(Melting {
         chocolate,
         fat: fat.share_of(chocolate).ok_or(HeatError::EmptyBowl)?,
-        chocolate_at: wishes.chocolate.unwrap_or(kitchen.room),
-        pieces: Some(wishes.pieces),
+        chocolate_at: settings.chocolate.unwrap_or(kitchen.room),
+        pieces: Some(settings.pieces),
         liquid,
         liquid_matter: Matter::blend(&liquids)?,
-        liquid_at: wishes.liquid.unwrap_or(off_the_boil),
+        liquid_at: settings.liquid.unwrap_or(off_the_boil),
         liquid_at_most: off_the_boil,
-        vessel: kitchen.vessel(kitchen.paste_bowl, wishes.bowl)?,
+        vessel: kitchen.vessel(kitchen.paste_bowl, settings.bowl)?,
     })
 }

@@ -3,37 +3,39 @@
 //! In reading order: the kitchen, what is wished of heat, how warm each thing is as it goes in,
 //! then the questions put to `heat`, `rise` and `chocolate`: paste, cooling, dough, rises, oven, melting.
 
+mod apply_advice;
 mod baking;
 mod balance;
-mod bowl;
 mod cooling;
 mod equipment;
 mod melting;
+mod mixer_load;
 mod paste;
 mod place;
 mod rise_place;
 mod rising;
+mod settings;
 mod standing;
-mod still_needs;
-mod stores;
-mod take;
+mod start_temperatures;
+mod time_to_target;
 mod timing;
 mod weighed;
-mod wishes;
 
+pub use apply_advice::{pour_at, take_step};
 pub use baking::{Baking, baking};
-pub use balance::{Giver, HeatShare, shares};
-pub use bowl::{Bowlful, Whence, bowlful, factor_method_for};
+pub use balance::{HeatShare, HeatSource, shares};
 pub use cooling::{CoolingPlan, cooling_plan};
 pub use equipment::{Bowl, Mixer, Oven, Scales};
 pub use melting::melting;
+pub use mixer_load::{LoadSource, MixerLoad, bowlful, factor_method_for};
 pub use paste::paste;
 pub use place::{BoilsBy, Kitchen};
 pub use rise_place::{RisePlace, WhichRise, rise_place};
 pub use rising::{Known, Night, Rising, night, rising};
+pub use settings::{
+    BakeSettings, CoolingSettings, HeatSettings, KnownBake, MeltSettings, PasteSettings,
+};
 pub use standing::{Warming, warming};
-pub use still_needs::{StillNeeds, measured_at, still_needs};
-pub use take::{pour_at, take_step};
+pub use time_to_target::{StillNeeds, measured_at, time_to_target};
 pub use timing::{TimesAsked, times};
 pub use weighed::{steam_of, stirred_in, weigh_cooked};
-pub use wishes::{BakeWishes, CoolingWishes, HeatWishes, KnownBake, MeltWishes, PasteWishes};

@@ -1,7 +1,7 @@
 //! The kitchen itself: room, fridge, tap, height, and what stands in it.
 
 use super::equipment::{Bowl, Mixer, Oven, Scales};
-use super::wishes::PasteWishes;
+use super::settings::PasteSettings;
 use crate::engine::heat::{
     Boiling, HeatError, LiquidRange, Material, RuleSet, Surroundings, Vessel, boiling_at,
     boiling_under,
@@ -105,7 +105,7 @@ impl Kitchen {
     pub fn off_the_boil(&self) -> Result<Temperature, HeatError> {
         let boils = self.boiling()?.temperature.celsius();
         Ok(Temperature::from_celsius(
-            boils - PasteWishes::default().drop.kelvin(),
+            boils - PasteSettings::default().drop.kelvin(),
         )?)
     }
 

@@ -2,10 +2,10 @@
 
 use super::place::Kitchen;
 use super::rising::{Known, rising};
-use super::wishes::HeatWishes;
+use super::settings::HeatSettings;
 use crate::engine::formula::Formula;
 use crate::engine::quantity::{Minutes, Temperature};
-use crate::engine::rise::RiseWishes;
+use crate::engine::rise::RiseSettings;
 
 /// Which of the two rises.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -38,14 +38,14 @@ const WARMEST: u8 = 35;
 pub fn rise_place(
     formula: &Formula,
     kitchen: &Kitchen,
-    heat: &HeatWishes,
-    wishes: &RiseWishes,
+    heat: &HeatSettings,
+    settings: &RiseSettings,
     known: &Known,
     (which, wanted): (WhichRise, Minutes),
 ) -> Option<RisePlace> {
     let try_at = |celsius: u8| {
         let at = Temperature::from_celsius(f64::from(celsius)).ok()?;
-        let due = due_at(formula, kitchen, heat, wishes, known, (which, at))?;
+        let due = due_at(formula, kitchen, heat, settings, known, (which, at))?;
         Some(RisePlace { at, due })
     };
     // At `warm` it is up in time, at `cool` it is not, or it is not up at all.
@@ -74,17 +74,17 @@ pub fn rise_place(
 fn due_at(
     formula: &Formula,
     kitchen: &Kitchen,
-    heat: &HeatWishes,
-    wishes: &RiseWishes,
+    heat: &HeatSettings,
+    settings: &RiseSettings,
     known: &Known,
     (which, at): (WhichRise, Temperature),
 ) -> Option<Minutes> {
-    let mut wishes = *wishes;
+    let mut settings = *settings;
     match which {
-        WhichRise::Bulk => wishes.bulk_place = Some(at),
-        WhichRise::Proof => wishes.proof_place = Some(at),
+        WhichRise::Bulk => settings.bulk_place = Some(at),
+        WhichRise::Proof => settings.proof_place = Some(at),
     }
-    let rising = rising(formula, kitchen, heat, &wishes, known);
+    let rising = rising(formula, kitchen, heat, &settings, known);
     let risen = match which {
         WhichRise::Bulk => rising.bulk,
         WhichRise::Proof => rising.proof,

@@ -1,40 +1,41 @@
 //! The rises of a formula in this kitchen, each along the temperatures its dough goes through.
 
 use super::place::Kitchen;
-use super::wishes::HeatWishes;
-use crate::engine::formula::{Formula, StreamKind};
+use super::settings::HeatSettings;
+use crate::engine::formula::{Formula, PartKind};
 use crate::engine::heat::{
-    Air, Body, Curve, HeatError, Matter, Place, Shape, Stay, follow_on, stream_matter,
+    Air, Body, Curve, Exposure, HeatError, Matter, Probe, Shape, follow_on, part_matter,
 };
 use crate::engine::quantity::{Factor, Length, Mass, Minutes, Temperature};
 use crate::engine::rise::{
-    Anchor, Basis, Cardinal, RiseAsked, RiseError, RiseWishes, Risen, Spent, rise, spent,
+    Basis, Cardinal, EquivalentTime, ReferenceRise, RiseAsked, RiseError, RiseSettings, Risen,
+    equivalent_time, rise,
 };
 
 /// What each rise is scaled from.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Known {
     /// The dough in one piece.
-    pub bulk: Anchor,
+    pub bulk: ReferenceRise,
     /// The pieces in the tin.
-    pub proof: Anchor,
+    pub proof: ReferenceRise,
     /// How many times as fast as the doughs of the known rises, for what is in it.
-    pub vigour: Factor,
+    pub yeast_activity: Factor,
 }
 
 /// A preferment's evening and night.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Night {
-    /// Which stream.
-    pub stream: usize,
+    /// Which part.
+    pub part: usize,
     /// How warm it was all along.
     pub course: Curve,
     /// What its yeast did.
-    pub spent: Spent,
+    pub equivalent_time: EquivalentTime,
     /// What it would have done in the fridge from the start.
-    pub chilled_at_once: Spent,
+    pub chilled_at_once: EquivalentTime,
     /// What it would have done on the bench all along.
-    pub never_chilled: Spent,
+    pub never_chilled: EquivalentTime,
 }
 
 /// Every rise of a formula.
@@ -57,11 +58,11 @@ const STEPS: u16 = 8;
 impl Known {
     /// What the formula itself says.
     #[must_use]
-    pub const fn stated(wishes: &RiseWishes) -> Self {
+    pub const fn stated(settings: &RiseSettings) -> Self {
         Self {
-            bulk: wishes.bulk.anchor(Basis::Stated),
-            proof: wishes.proof.anchor(Basis::Stated),
-            vigour: Factor::ONE,
+            bulk: settings.bulk.anchor(Basis::Stated),
+            proof: settings.proof.anchor(Basis::Stated),
+            yeast_activity: Factor::ONE,
         }
     }
 }
@@ -74,8 +75,8 @@ impl Known {
 pub fn rising(
     formula: &Formula,
     kitchen: &Kitchen,
-    heat: &HeatWishes,
-    wishes: &RiseWishes,
+    heat: &HeatSettings,
+    settings: &RiseSettings,
     known: &Known,
 ) -> Rising {
     let body = whole_dough(formula, (heat.dough, kitchen.room));
@@ -83,18 +84,18 @@ pub fn rising(
         .as_ref()
         .map_err(|error| RiseError::from(error.clone()))
         .and_then(|body| {
-            let place = wishes.bulk_place.unwrap_or(kitchen.room);
-            stands(body, heat.dough, place, known.bulk, known, wishes)
+            let place = settings.bulk_place.unwrap_or(kitchen.room);
+            stands(body, heat.dough, place, known.bulk, known, settings)
         });
     let proof = body.map_err(RiseError::from).and_then(|body| {
         let warm = bulk.as_ref().ok().and_then(end_of).unwrap_or(heat.dough);
-        let place = wishes.proof_place.unwrap_or(kitchen.room);
-        stands(&loaf(body)?, warm, place, known.proof, known, wishes)
+        let place = settings.proof_place.unwrap_or(kitchen.room);
+        stands(&loaf(body)?, warm, place, known.proof, known, settings)
     });
-    let numbered = formula.streams.iter().enumerate();
-    let preferments = numbered.filter(|(_, own)| own.kind == StreamKind::Preferment);
+    let numbered = formula.parts.iter().enumerate();
+    let preferments = numbered.filter(|(_, own)| own.kind == PartKind::Preferment);
     let nights = preferments
-        .map(|(stream, _)| night(formula, stream, kitchen, wishes, known.bulk.at))
+        .map(|(part, _)| night(formula, part, kitchen, settings, known.bulk.at))
         .collect();
     Rising {
         bulk,
@@ -107,11 +108,11 @@ fn stands(
     body: &Body,
     start: Temperature,
     place: Temperature,
-    anchor: Anchor,
+    anchor: ReferenceRise,
     known: &Known,
-    wishes: &RiseWishes,
+    settings: &RiseSettings,
 ) -> Result<Risen, RiseError> {
-    let stay = Stay {
+    let stay = Exposure {
         minutes: FOLLOWED,
         air: Air::still(place),
     };
@@ -119,8 +120,8 @@ fn stands(
     let asked = RiseAsked {
         anchor,
         cardinal: Cardinal::DOUGH,
-        vigour: known.vigour,
-        volume: wishes.volume,
+        yeast_activity: known.yeast_activity,
+        volume: settings.volume,
     };
     rise(&course, &asked)
 }
@@ -133,14 +134,14 @@ fn end_of(risen: &Risen) -> Option<Temperature> {
 
 /// All of the dough as one ball.
 fn whole_dough(formula: &Formula, between: (Temperature, Temperature)) -> Result<Body, HeatError> {
-    let mut parts: Vec<(Mass, Matter)> = Vec::new();
-    for stream in formula.dough_streams() {
-        if stream.mass() > Mass::ZERO {
-            parts.push(stream_matter(stream)?);
+    let mut components: Vec<(Mass, Matter)> = Vec::new();
+    for part in formula.dough_parts() {
+        if part.mass() > Mass::ZERO {
+            components.push(part_matter(part)?);
         }
     }
-    let mass: Mass = parts.iter().map(|(mass, _)| *mass).sum();
-    let matter = Matter::blend(&parts)?;
+    let mass: Mass = components.iter().map(|(mass, _)| *mass).sum();
+    let matter = Matter::blend(&components)?;
     let any = Length::from_metres(0.05)?;
     Body::of(&matter, mass, Shape::Sphere, any, between)?.ball()
 }
@@ -161,34 +162,34 @@ fn loaf(ball: Body) -> Result<Body, HeatError> {
 /// [`RiseError::Heat`] where it weighs nothing.
 pub fn night(
     formula: &Formula,
-    stream: usize,
+    part: usize,
     kitchen: &Kitchen,
-    wishes: &RiseWishes,
+    settings: &RiseSettings,
     at: Temperature,
 ) -> Result<Night, RiseError> {
-    let own = formula.streams.get(stream).ok_or(HeatError::EmptyBowl)?;
-    let (mass, matter) = stream_matter(own)?;
+    let own = formula.parts.get(part).ok_or(HeatError::EmptyBowl)?;
+    let (mass, matter) = part_matter(own)?;
     let any = Length::from_metres(0.05)?;
     let between = (kitchen.room, kitchen.fridge);
     let body = Body::of(&matter, mass, Shape::Sphere, any, between)?.ball()?;
-    let all = Minutes::from_minutes(wishes.bench.minutes() + wishes.fridge.minutes())?;
-    let stay = |minutes, place| Stay {
+    let all = Minutes::from_minutes(settings.bench.minutes() + settings.fridge.minutes())?;
+    let stay = |minutes, place| Exposure {
         minutes,
         air: Air::still(place),
     };
-    let follow_stays = |stays: &[Stay]| -> Result<(Curve, Spent), RiseError> {
+    let follow_stays = |stays: &[Exposure]| -> Result<(Curve, EquivalentTime), RiseError> {
         let course = follow_on::<CELLS>(&body, kitchen.room, stays, STEPS)?;
-        let spent = spent(&course, Cardinal::DOUGH, at)?;
-        Ok((course, spent))
+        let equivalent_time = equivalent_time(&course, Cardinal::DOUGH, at)?;
+        Ok((course, equivalent_time))
     };
-    let (course, spent) = follow_stays(&[
-        stay(wishes.bench, kitchen.room),
-        stay(wishes.fridge, kitchen.fridge),
+    let (course, equivalent_time) = follow_stays(&[
+        stay(settings.bench, kitchen.room),
+        stay(settings.fridge, kitchen.fridge),
     ])?;
     Ok(Night {
-        stream,
+        part,
         course,
-        spent,
+        equivalent_time,
         chilled_at_once: follow_stays(&[stay(all, kitchen.fridge)])?.1,
         never_chilled: follow_stays(&[stay(all, kitchen.room)])?.1,
     })
@@ -199,6 +200,6 @@ impl Night {
     #[must_use]
     pub fn comes_out(&self) -> Option<Temperature> {
         let end = self.course.end()?;
-        Some(end.at(Place::Mean))
+        Some(end.at(Probe::Mean))
     }
 }

@@ -1,8 +1,8 @@
 //! Standing out: how long each cold paste or preferment takes to warm in this room.
 
-use super::bowl::{Whence, bowlful};
+use super::mixer_load::{LoadSource, bowlful};
 use super::place::Kitchen;
-use super::wishes::HeatWishes;
+use super::settings::HeatSettings;
 use crate::engine::formula::Formula;
 use crate::engine::heat::{Air, Handling, HeatError, stand};
 use crate::engine::quantity::{Minutes, Temperature};
@@ -10,8 +10,8 @@ use crate::engine::quantity::{Minutes, Temperature};
 /// How one of them warms.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Warming {
-    /// Which stream.
-    pub stream: usize,
+    /// Which part.
+    pub part: usize,
     /// How warm it comes out.
     pub starts: Temperature,
     /// How long until it is this warm on the whole, once stirred.
@@ -27,13 +27,13 @@ const TOLD: [f64; 3] = [10.0, 15.0, 20.0];
 /// # Errors
 /// Those of [`bowlful`].
 pub fn warming(formula: &Formula, kitchen: &Kitchen) -> Result<Vec<Warming>, HeatError> {
-    let cold = bowlful(formula, kitchen, &HeatWishes::default())?;
+    let cold = bowlful(formula, kitchen, &HeatSettings::default())?;
     let mut found = Vec::new();
     for (item, from) in cold.dough.items.iter().zip(&cold.from) {
-        let (Handling::Standing(body), Whence::Stream(stream)) = (item.handling, *from) else {
+        let (Handling::Standing(body), LoadSource::Part(part)) = (item.handling, *from) else {
             continue;
         };
-        let starts = item.part.temperature;
+        let starts = item.component.temperature;
         if starts >= kitchen.room {
             continue;
         }
@@ -47,7 +47,7 @@ pub fn warming(formula: &Formula, kitchen: &Kitchen) -> Result<Vec<Warming>, Hea
             }
         }
         found.push(Warming {
-            stream,
+            part,
             starts,
             times,
         });

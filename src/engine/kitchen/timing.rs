@@ -4,12 +4,12 @@ use super::cooling::cooling_plan;
 use super::paste::paste;
 use super::place::Kitchen;
 use super::rising::Rising;
-use super::wishes::HeatWishes;
-use crate::engine::formula::{Formula, StreamKind};
-use crate::engine::heat::{HeatError, Place, cook, follow_on};
-use crate::engine::plan::{Lasts, Loads, Times};
+use super::settings::HeatSettings;
+use crate::engine::formula::{Formula, PartKind};
+use crate::engine::heat::{HeatError, Probe, cook, follow_on};
+use crate::engine::plan::{DurationRange, Loads, Times};
 use crate::engine::quantity::{Minutes, Temperature};
-use crate::engine::rise::{RiseError, RiseWishes, Risen, Stated};
+use crate::engine::rise::{RiseError, RiseSettings, Risen, Stated};
 
 /// Cold enough to be kept, °C.
 const COLD: Temperature = Temperature::known(5.0);
@@ -24,8 +24,8 @@ const KEEPS: f64 = 1440.0;
 pub fn times(
     formula: &Formula,
     kitchen: &Kitchen,
-    heat: &HeatWishes,
-    rises: &RiseWishes,
+    heat: &HeatSettings,
+    rises: &RiseSettings,
     rising: &Rising,
     asked: &TimesAsked,
 ) -> Times {
@@ -50,7 +50,7 @@ pub fn times(
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct TimesAsked {
     /// How long a preferment may be in the fridge.
-    pub chill: Lasts,
+    pub chill: DurationRange,
     /// How often the oven is filled.
     pub loads: Loads,
     /// How many pieces there are.
@@ -73,37 +73,37 @@ fn over(risen: &Result<Risen, RiseError>, stated: Stated) -> [Minutes; 3] {
 fn chill_paste(
     formula: &Formula,
     kitchen: &Kitchen,
-    heat: &HeatWishes,
-    rises: &RiseWishes,
-) -> Lasts {
-    let mut streams = formula.streams.iter().enumerate();
-    let slowest = streams
+    heat: &HeatSettings,
+    rises: &RiseSettings,
+) -> DurationRange {
+    let mut parts = formula.parts.iter().enumerate();
+    let slowest = parts
         .by_ref()
-        .filter(|(_, own)| own.kind == StreamKind::Paste)
-        .map(|(stream, _)| cold_after(formula, stream, kitchen, heat).unwrap_or(COOLS))
+        .filter(|(_, own)| own.kind == PartKind::Paste)
+        .map(|(part, _)| cold_after(formula, part, kitchen, heat).unwrap_or(COOLS))
         .fold(0.0, f64::max);
     let out = heat.cooling.bench.minutes() + heat.cooling.ice.minutes();
     let least = (libm::ceil((slowest - out) / 5.0) * 5.0).clamp(30.0, KEEPS);
-    let lasts = Lasts::between(held(least), held(least), held(KEEPS));
+    let lasts = DurationRange::between(held(least), held(least), held(KEEPS));
     lasts
-        .unwrap_or(Lasts::just(held(KEEPS)))
+        .unwrap_or(DurationRange::just(held(KEEPS)))
         .wishing(rises.fridge)
 }
 
 /// When the middle of a paste is cold, from the scald on, min.
 fn cold_after(
     formula: &Formula,
-    stream: usize,
+    part: usize,
     kitchen: &Kitchen,
-    heat: &HeatWishes,
+    heat: &HeatSettings,
 ) -> Result<f64, HeatError> {
-    let own = formula.streams.get(stream).ok_or(HeatError::EmptyBowl)?;
-    let paste = paste(formula, stream, kitchen, &heat.paste)?.ok_or(HeatError::NoFlour)?;
+    let own = formula.parts.get(part).ok_or(HeatError::EmptyBowl)?;
+    let paste = paste(formula, part, kitchen, &heat.paste)?.ok_or(HeatError::NoFlour)?;
     let hot = cook(&paste)?.temperature;
     let plan = cooling_plan(own, hot, kitchen, &heat.cooling)?;
     // To the nearest five minutes, so half the cells and steps will do.
     let course = follow_on::<16>(&plan.cooling.body, hot, &plan.stays(), 8)?;
-    let cold = course.reaches(COLD, Place::Centre, Minutes::ZERO);
+    let cold = course.reaches(COLD, Probe::Centre, Minutes::ZERO);
     Ok(cold.map_or(COOLS, Minutes::minutes))
 }
 

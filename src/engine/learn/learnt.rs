@@ -1,10 +1,10 @@
 //! Learnt: friction, losses, rises and oven, each from the bakes that noted it.
 
-use super::middle::{Middle, middle};
-use super::noted::{Noted, Took};
-use super::rests::{Before, Entry, Rests};
+use super::evidence::{Before, Entry, Evidence};
+use super::observation::{MeasuredDuration, Observation};
+use super::robust_mean::{RobustMean, middle};
 use crate::engine::quantity::{Factor, Minutes, Share, WarmingRate};
-use crate::engine::rise::{Anchor, Basis};
+use crate::engine::rise::{Basis, ReferenceRise};
 use crate::engine::working::Line;
 
 /// A warming rate that was learnt.
@@ -13,7 +13,7 @@ pub struct LearntRate {
     /// The rate.
     pub rate: WarmingRate,
     /// What it rests on.
-    pub rests: Rests,
+    pub rests: Evidence,
 }
 
 /// A share that was learnt.
@@ -22,7 +22,7 @@ pub struct LearntShare {
     /// The share.
     pub share: Share,
     /// What it rests on.
-    pub rests: Rests,
+    pub rests: Evidence,
 }
 
 /// A factor that was learnt: how many times as long as expected.
@@ -31,7 +31,7 @@ pub struct LearntFactor {
     /// The factor.
     pub factor: Factor,
     /// What it rests on.
-    pub rests: Rests,
+    pub rests: Evidence,
 }
 
 /// Everything that was learnt; nothing where no bake noted it.
@@ -72,9 +72,9 @@ const NINE_IN_TEN_OF_FEW: f64 = 1.860;
 /// Each figure is the mean over at most the twelve newest bakes that noted it, wild entries left
 /// aside; of one or two bakes only, what was believed before counts as one more.
 #[must_use]
-pub fn learn(bakes: &[Noted], usual: WarmingRate) -> Learnt {
-    let rate = |bake: &Noted| Some(bake.friction()?.kelvin_per_minute());
-    let times = |took: Option<Took>| took.and_then(|took| took.times());
+pub fn learn(bakes: &[Observation], usual: WarmingRate) -> Learnt {
+    let rate = |bake: &Observation| Some(bake.friction()?.kelvin_per_minute());
+    let times = |took: Option<MeasuredDuration>| took.and_then(|took| took.times());
     Learnt {
         friction: friction(&newest(bakes, rate), usual),
         residue: share(&newest(bakes, |bake| Some(bake.bowl?.lost()?.fraction()))),
@@ -88,7 +88,7 @@ pub fn learn(bakes: &[Noted], usual: WarmingRate) -> Learnt {
 }
 
 /// The newest entries of those bakes that have one, oldest first.
-fn newest(bakes: &[Noted], of: impl Fn(&Noted) -> Option<f64>) -> Vec<(usize, f64)> {
+fn newest(bakes: &[Observation], of: impl Fn(&Observation) -> Option<f64>) -> Vec<(usize, f64)> {
     let numbered = bakes.iter().enumerate();
     let mut found: Vec<(usize, f64)> = numbered
         .filter_map(|(place, bake)| Some((place, of(bake)?)))
@@ -109,7 +109,7 @@ fn factor(entries: &[(usize, f64)]) -> Option<LearntFactor> {
 }
 
 /// Entries that are factors of each other, with what is usual while they are few.
-fn by_factor(entries: &[(usize, f64)], usual: f64, unit: &'static str) -> Option<(f64, Rests)> {
+fn by_factor(entries: &[(usize, f64)], usual: f64, unit: &'static str) -> Option<(f64, Evidence)> {
     let few = entries.len() < ENOUGH && usual > 0.0;
     let mut logs: Vec<f64> = entries.iter().map(|(_, value)| libm::log(*value)).collect();
     let alone = logs.first().copied().filter(|_| logs.len() == 1);
@@ -144,9 +144,9 @@ fn rests(
     kept: impl Iterator<Item = bool>,
     unit: &'static str,
     spread: Share,
-) -> Rests {
+) -> Evidence {
     let pairs = entries.iter().zip(kept);
-    Rests {
+    Evidence {
         entries: pairs
             .map(|((bake, value), kept)| Entry::new(*bake, kept, *value))
             .collect(),
@@ -161,10 +161,10 @@ fn rests(
 ///
 /// The scatter of the kept entries, with what was believed before (a fifth, nine times in ten)
 /// weighed in as four entries, and the doubt of the mean itself added.
-fn spread(middle: &Middle) -> Option<Share> {
+fn spread(middle: &RobustMean) -> Option<Share> {
     let count = middle.kept.iter().filter(|kept| **kept);
     let count = count.fold(0.0, |count, _| count + 1.0);
-    let believed = libm::log1p(Anchor::SPREAD.fraction()) / NINE_IN_TEN;
+    let believed = libm::log1p(ReferenceRise::SPREAD.fraction()) / NINE_IN_TEN;
     let squares = BELIEF * believed * believed + middle.squares;
     let deviation = libm::sqrt(squares / (BELIEF + (count - 1.0)) * (1.0 + 1.0 / count));
     Share::from_fraction(libm::expm1(NINE_IN_TEN_OF_FEW * deviation)).ok()
@@ -173,10 +173,10 @@ fn spread(middle: &Middle) -> Option<Share> {
 impl LearntFactor {
     /// A stated rise as this kitchen has it.
     #[must_use]
-    pub fn anchor(&self, stated: Anchor) -> Anchor {
+    pub fn anchor(&self, stated: ReferenceRise) -> ReferenceRise {
         let minutes = stated.time.minutes() * self.factor.number();
         let time = Minutes::from_minutes(minutes.min(*Minutes::RANGE.end()));
-        Anchor {
+        ReferenceRise {
             time: time.unwrap_or(stated.time),
             at: stated.at,
             basis: Basis::Bakes(self.rests.bakes()),

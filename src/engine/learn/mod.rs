@@ -3,11 +3,11 @@
 //! In reading order: what a bake noted (`noted`), the middle of several entries of which one may
 //! be wild (`middle`), what is learnt (`learnt`), what it rests on (`rests`).
 
+mod evidence;
 mod learnt;
-mod middle;
-mod noted;
-mod rests;
+mod observation;
+mod robust_mean;
 
+pub use evidence::{Entry, Evidence};
 pub use learnt::{Learnt, LearntFactor, LearntRate, LearntShare, learn};
-pub use noted::{Noted, Took, Weighed};
-pub use rests::{Entry, Rests};
+pub use observation::{MeasuredDuration, Observation, Weighed};

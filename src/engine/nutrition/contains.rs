@@ -2,7 +2,7 @@
 
 use super::law::{LabelLaw, UsMajor};
 use crate::engine::formula::{Formula, LineAt};
-use crate::engine::larder::{Allergen, Food};
+use crate::engine::ingredients::{Allergen, Food};
 
 /// What the user read on a packet beyond what the ingredient is by itself.
 #[derive(Clone, Debug, PartialEq)]
@@ -76,13 +76,13 @@ pub fn allergens(formula: &Formula, marks: &Marks, law: LabelLaw) -> Vec<Allerge
 
 fn told_by(formula: &Formula, marks: &Marks, allergen: Allergen) -> Vec<Telling> {
     let mut told = Vec::new();
-    for (stream, own) in formula.streams.iter().enumerate() {
+    for (part, own) in formula.parts.iter().enumerate() {
         for (line, written) in own.lines.iter().enumerate() {
             told.extend(by_line(
                 &written.food,
                 marks,
                 allergen,
-                LineAt { stream, line },
+                LineAt { part, line },
             ));
         }
     }

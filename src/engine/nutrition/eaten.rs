@@ -47,22 +47,22 @@ pub fn nutrition(scaled: &Scaled) -> Result<Nutrition, NutritionError> {
     let kept = Share::WHOLE.less(scaled.losses.topping);
     let (mut in_dough, mut beside) = (Nutrients::default(), Nutrients::default());
     let (mut water, mut beside_mass) = (Mass::ZERO, Mass::ZERO);
-    for stream in &scaled.formula.streams {
-        let held: Nutrients = stream
+    for part in &scaled.formula.parts {
+        let held: Nutrients = part
             .lines
             .iter()
             .map(of_line)
             .fold(Nutrients::default(), Nutrients::and);
-        if stream.kind.in_dough() {
+        if part.kind.in_dough() {
             in_dough = in_dough.and(held);
-            let wet = stream.lines.iter().map(water_of).sum::<Mass>();
-            water = water + wet.less(stream.steam);
+            let wet = part.lines.iter().map(water_of).sum::<Mass>();
+            water = water + wet.less(part.steam);
         } else {
-            beside = beside.and(held.part(kept));
-            beside_mass = beside_mass + stream.mass().part(kept);
+            beside = beside.and(held.component(kept));
+            beside_mass = beside_mass + part.mass().component(kept);
         }
     }
-    let water = water.part(reaches);
+    let water = water.component(reaches);
     let lost = scaled.lost_baking;
     if lost > water {
         return Err(NutritionError::MoreThanWater { lost, water });
@@ -75,7 +75,7 @@ pub fn nutrition(scaled: &Scaled) -> Result<Nutrition, NutritionError> {
         in_dough,
         reaches,
         beside,
-        all: in_dough.part(reaches).and(beside),
+        all: in_dough.component(reaches).and(beside),
         beside_mass,
         lost,
         mass,
@@ -88,7 +88,7 @@ fn of_line(line: &Line) -> Nutrients {
 }
 
 fn water_of(line: &Line) -> Mass {
-    line.mass.part(line.food.composition().water)
+    line.mass.component(line.food.composition().water)
 }
 
 impl Nutrition {
@@ -96,7 +96,7 @@ impl Nutrition {
     #[must_use]
     pub fn in_portion(&self, portion: Mass) -> Nutrients {
         self.all
-            .part(portion.share_of(self.mass).unwrap_or(Share::NONE))
+            .component(portion.share_of(self.mass).unwrap_or(Share::NONE))
     }
 
     /// In a hundred grams.
@@ -109,7 +109,7 @@ impl Nutrition {
     #[must_use]
     pub fn in_one_of(&self, portions: NonZeroU32) -> (Mass, Nutrients) {
         let share = Share::from_fraction(1.0 / f64::from(portions.get())).unwrap_or(Share::WHOLE);
-        (self.mass.part(share), self.all.part(share))
+        (self.mass.component(share), self.all.component(share))
     }
 
     /// The weight of one piece, and what is in it.

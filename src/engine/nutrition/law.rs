@@ -1,6 +1,6 @@
 //! The two laws: whose rounding is used, and which groups of allergens they name.
 
-use crate::engine::larder::Allergen;
+use crate::engine::ingredients::Allergen;
 
 /// Whose rules for rounding and naming.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]

@@ -1,6 +1,6 @@
 //! Nutrients: what labels ask for, by weight.
 
-use crate::engine::larder::Composition;
+use crate::engine::ingredients::Composition;
 use crate::engine::quantity::{Mass, Share};
 
 /// One thing a label asks for.
@@ -57,14 +57,14 @@ impl Nutrients {
     #[must_use]
     pub fn of(mass: Mass, made_of: &Composition) -> Self {
         Self {
-            fat: mass.part(made_of.fat),
-            saturates: mass.part(made_of.saturates),
-            carbohydrate: mass.part(made_of.carbohydrate.less(made_of.fibre)),
-            sugars: mass.part(made_of.sugars),
-            fibre: mass.part(made_of.fibre),
-            protein: mass.part(made_of.protein),
-            sodium: mass.part(made_of.sodium),
-            alcohol: mass.part(made_of.alcohol),
+            fat: mass.component(made_of.fat),
+            saturates: mass.component(made_of.saturates),
+            carbohydrate: mass.component(made_of.carbohydrate.less(made_of.fibre)),
+            sugars: mass.component(made_of.sugars),
+            fibre: mass.component(made_of.fibre),
+            protein: mass.component(made_of.protein),
+            sodium: mass.component(made_of.sodium),
+            alcohol: mass.component(made_of.alcohol),
         }
     }
 
@@ -94,8 +94,8 @@ impl Nutrients {
 
     /// So much of it all.
     #[must_use]
-    pub fn part(self, share: Share) -> Self {
-        self.with(self, |one, _| one.part(share))
+    pub fn component(self, share: Share) -> Self {
+        self.with(self, |one, _| one.component(share))
     }
 
     fn with(self, other: Self, of: impl Fn(Mass, Mass) -> Mass) -> Self {

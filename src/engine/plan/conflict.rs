@@ -22,7 +22,7 @@ pub enum Conflict {
         /// By how much too long.
         by: Minutes,
     },
-    /// Work falls into sleep.
+    /// `StepKind` falls into sleep.
     Asleep {
         /// Which step.
         step: usize,

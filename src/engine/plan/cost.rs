@@ -1,6 +1,6 @@
 //! Cost: how far a set of times is from being one that can be kept.
 
-use super::course::{Course, Fall, Leg};
+use super::course::{Course, Slot, Task};
 
 /// What is wrong with a set of times, in seconds. The less, in this order, the better.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
@@ -14,14 +14,14 @@ pub(super) struct Cost {
 
 /// The same, apart.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub(super) struct Parts {
+pub(super) struct CostParts {
     pub(super) past: i64,
     pub(super) waits: i64,
     pub(super) asleep: i64,
     pub(super) hands: i64,
 }
 
-impl Parts {
+impl CostParts {
     pub(super) const fn hard(self) -> i64 {
         8 * self.past + 4 * self.waits + 2 * self.asleep + self.hands
     }
@@ -32,10 +32,10 @@ const LONG_AGO: i64 = -1_000_000_000_000;
 
 impl Course {
     /// What a set of times costs; where it is already worse than `bound`, hands are not looked at.
-    pub(super) fn cost(&self, lasts: &[i64], falls: &[Fall], bound: i64) -> Cost {
-        let mut parts = self.parts_but_hands(falls);
-        if self.one_pair_of_hands && parts.hard() <= bound {
-            parts.hands = self.hands(falls);
+    pub(super) fn cost(&self, lasts: &[i64], falls: &[Slot], bound: i64) -> Cost {
+        let mut components = self.parts_but_hands(falls);
+        if self.one_pair_of_hands && components.hard() <= bound {
+            components.hands = self.hands(falls);
         }
         let off_wish = self
             .legs
@@ -45,13 +45,13 @@ impl Course {
             .map(|(leg, lasts)| (lasts - leg.wished).abs())
             .sum();
         Cost {
-            hard: parts.hard(),
+            hard: components.hard(),
             off_wish,
         }
     }
 
     /// For how long the same hands are wanted twice.
-    fn hands(&self, falls: &[Fall]) -> i64 {
+    fn hands(&self, falls: &[Slot]) -> i64 {
         let pairs = self.legs.iter().zip(falls);
         let mut works = pairs
             .filter(|(leg, _)| leg.began.is_none() && leg.hands > 0)
@@ -67,8 +67,8 @@ impl Course {
     }
 
     /// What is wrong with a set of times, apart, but for hands.
-    fn parts_but_hands(&self, falls: &[Fall]) -> Parts {
-        let mut sum = Parts::default();
+    fn parts_but_hands(&self, falls: &[Slot]) -> CostParts {
+        let mut sum = CostParts::default();
         for (leg, fall) in self.legs.iter().zip(falls) {
             if let Some(began) = leg.began {
                 if leg.ended.is_none() {
@@ -89,7 +89,7 @@ impl Course {
     }
 
     /// The soonest a step can begin: not in the past, and not before what it waits for is over.
-    pub(super) fn floor(&self, leg: &Leg, falls: &[Fall]) -> i64 {
+    pub(super) fn floor(&self, leg: &Task, falls: &[Slot]) -> i64 {
         let now = self.now.unwrap_or(LONG_AGO);
         let inputs = leg.inputs.iter().filter_map(|input| {
             let before = self.legs.get(*input)?;
@@ -100,7 +100,7 @@ impl Course {
     }
 
     /// How long what is over waits for this step beyond what it can bear.
-    fn waits(&self, leg: &Leg, falls: &[Fall], begins: i64) -> i64 {
+    fn waits(&self, leg: &Task, falls: &[Slot], begins: i64) -> i64 {
         let inputs = leg.inputs.iter().filter_map(|input| {
             let (before, fall) = (self.legs.get(*input)?, falls.get(*input)?);
             before.ended?;
@@ -114,7 +114,7 @@ impl Course {
     }
 
     /// How much of a step's work falls into sleep.
-    pub(super) fn asleep_in(&self, leg: &Leg, fall: Fall) -> i64 {
+    pub(super) fn asleep_in(&self, leg: &Task, fall: Slot) -> i64 {
         let (from, until) = at_work(leg, fall);
         self.asleep
             .iter()
@@ -124,7 +124,7 @@ impl Course {
 }
 
 /// From when to when hands are needed.
-pub(super) fn at_work(leg: &Leg, fall: Fall) -> (i64, i64) {
+pub(super) fn at_work(leg: &Task, fall: Slot) -> (i64, i64) {
     (
         fall.begins,
         fall.begins + leg.hands.min(fall.ends - fall.begins),
@@ -132,7 +132,7 @@ pub(super) fn at_work(leg: &Leg, fall: Fall) -> (i64, i64) {
 }
 
 /// How long both need hands.
-pub(super) fn both(one: &Leg, here: Fall, other: &Leg, there: Fall) -> i64 {
+pub(super) fn both(one: &Task, here: Slot, other: &Task, there: Slot) -> i64 {
     if other.began.is_some() {
         return 0;
     }

@@ -6,7 +6,7 @@ use crate::engine::quantity::seconds_of;
 
 /// One step in whole seconds.
 #[derive(Clone, Debug)]
-pub(super) struct Leg {
+pub(super) struct Task {
     pub(super) least: i64,
     pub(super) wished: i64,
     pub(super) most: i64,
@@ -19,14 +19,14 @@ pub(super) struct Leg {
 
 /// When a step falls.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub(super) struct Fall {
+pub(super) struct Slot {
     pub(super) begins: i64,
     pub(super) ends: i64,
 }
 
 /// A plan in whole seconds, with what surrounds it.
 pub(super) struct Course {
-    pub(super) legs: Vec<Leg>,
+    pub(super) legs: Vec<Task>,
     pub(super) asleep: Vec<(i64, i64)>,
     pub(super) now: Option<i64>,
     pub(super) one_pair_of_hands: bool,
@@ -34,7 +34,7 @@ pub(super) struct Course {
 
 impl Course {
     pub(super) fn of(plan: &Plan, around: &Around) -> Self {
-        let mut legs: Vec<Leg> = Vec::with_capacity(plan.steps().len());
+        let mut legs: Vec<Task> = Vec::with_capacity(plan.steps().len());
         for (place, step) in plan.steps().iter().enumerate() {
             let done = around.done.iter().find(|done| done.step == place);
             let began = done.map(|done| done.began.seconds());
@@ -46,7 +46,7 @@ impl Course {
                 let now = around.now.map_or(began, |now| now.seconds());
                 began.saturating_add(most).max(now)
             });
-            legs.push(Leg {
+            legs.push(Task {
                 least,
                 wished: seconds_of(step.lasts.wished()),
                 most,
@@ -69,7 +69,7 @@ impl Course {
     }
 
     /// What every step is wished to last.
-    pub(super) fn wishes(&self) -> Vec<i64> {
+    pub(super) fn settings(&self) -> Vec<i64> {
         self.legs.iter().map(|leg| leg.wished).collect()
     }
 
@@ -77,9 +77,9 @@ impl Course {
     ///
     /// What has really begun or ended stays where it was; a step under way ends when the next
     /// begins.
-    pub(super) fn fall(&self, lasts: &[i64], table: i64, into: &mut Vec<Fall>) {
+    pub(super) fn fall(&self, lasts: &[i64], table: i64, into: &mut Vec<Slot>) {
         into.clear();
-        let over = Fall {
+        let over = Slot {
             begins: table,
             ends: table,
         };
@@ -91,7 +91,7 @@ impl Course {
             };
             let ends = leg.ended.unwrap_or(fall.ends);
             let begins = leg.began.unwrap_or_else(|| ends.saturating_sub(*lasts));
-            *fall = Fall { begins, ends };
+            *fall = Slot { begins, ends };
             for input in &leg.inputs {
                 if let Some(before) = into.get_mut(*input) {
                     before.ends = before.ends.min(begins);

@@ -2,14 +2,14 @@
 
 use super::error::PlanError;
 use super::order::Plan;
-use super::step::{Lasts, Step, StepAt, Work};
+use super::step::{DurationRange, Step, StepAt, StepKind};
 use crate::engine::quantity::Minutes;
 
 /// One change of the usual steps.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Edit {
     /// A step lasts so long.
-    Lasts {
+    Duration {
         /// Which step.
         step: StepAt,
         /// How long.
@@ -54,7 +54,7 @@ pub fn edited(plan: &Plan, edits: &[Edit]) -> Result<Plan, PlanError> {
     let mut plan = plan.clone();
     for edit in edits {
         plan = match edit {
-            Edit::Lasts { step, minutes } => lasting(plan, *step, *minutes)?,
+            Edit::Duration { step, minutes } => lasting(plan, *step, *minutes)?,
             Edit::LeftOut { step } => without(plan, *step)?,
             Edit::Sooner { step } => sooner(plan, *step)?,
             Edit::Added {
@@ -65,10 +65,10 @@ pub fn edited(plan: &Plan, edits: &[Edit]) -> Result<Plan, PlanError> {
                 hands,
             } => {
                 let at = StepAt {
-                    work: Work::Own,
+                    work: StepKind::Own,
                     of: *number,
                 };
-                let mut step = Step::new(at, Lasts::just(*minutes), *hands, Vec::new());
+                let mut step = Step::new(at, DurationRange::just(*minutes), *hands, Vec::new());
                 step.name.clone_from(name);
                 following(plan, *after, step)?
             }
@@ -85,7 +85,7 @@ fn lasting(plan: Plan, at: StepAt, minutes: Minutes) -> Result<Plan, PlanError> 
         step.lasts = if step.lasts.gives() && within {
             step.lasts.wishing(minutes)
         } else {
-            Lasts::just(minutes)
+            DurationRange::just(minutes)
         };
         step.over_between = None;
         if step.hands > minutes {

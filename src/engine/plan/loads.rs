@@ -2,7 +2,7 @@
 
 use std::num::NonZeroU16;
 
-use super::step::{Lasts, Step, StepAt, Work};
+use super::step::{DurationRange, Step, StepAt, StepKind};
 use crate::engine::quantity::Minutes;
 
 /// How often the oven is filled, and what becomes of the dough that is not in the first load.
@@ -48,7 +48,7 @@ impl Default for Loads {
 /// What the first load's steps say of one that comes later.
 struct First {
     /// From the bowl, or from the tin on, until it goes into the oven.
-    until_oven: Lasts,
+    until_oven: DurationRange,
     over_between: Option<(Minutes, Minutes)>,
     bake: Minutes,
 }
@@ -65,9 +65,9 @@ pub(super) fn later_loads(
 ) -> usize {
     let first = First::of(steps, loads.staggered);
     let work = if loads.staggered {
-        Work::LaterDough
+        StepKind::LaterDough
     } else {
-        Work::LaterProof
+        StepKind::LaterProof
     };
     let two = Minutes::known(2.0);
     let mut last = bake;
@@ -83,7 +83,7 @@ pub(super) fn later_loads(
         let risen = add(steps, rising);
         let mut ready = last;
         if loads.between > Minutes::ZERO {
-            let between = Lasts::just(loads.between);
+            let between = DurationRange::just(loads.between);
             let hands = if loads.between > BETWEEN {
                 BETWEEN
             } else {
@@ -91,14 +91,14 @@ pub(super) fn later_loads(
             };
             ready = add(
                 steps,
-                Step::new(at(Work::Refill), between, hands, vec![last]),
+                Step::new(at(StepKind::Refill), between, hands, vec![last]),
             );
         }
         let hands = if first.bake < two { first.bake } else { two };
-        let bakes = Lasts::just(first.bake);
+        let bakes = DurationRange::just(first.bake);
         last = add(
             steps,
-            Step::new(at(Work::LaterBake), bakes, hands, vec![risen, ready]),
+            Step::new(at(StepKind::LaterBake), bakes, hands, vec![risen, ready]),
         );
     }
     last
@@ -111,7 +111,7 @@ fn add(steps: &mut Vec<Step>, step: Step) -> usize {
 
 impl First {
     fn of(steps: &[Step], whole_dough: bool) -> Self {
-        let sum = |wanted: &dyn Fn(Work) -> bool, look: &dyn Fn(&Step) -> Minutes| {
+        let sum = |wanted: &dyn Fn(StepKind) -> bool, look: &dyn Fn(&Step) -> Minutes| {
             let found = steps.iter().filter(|step| wanted(step.at.work));
             held(found.map(|step| look(step).minutes()).sum())
         };
@@ -125,32 +125,32 @@ impl First {
             step.over_between.map_or(wished(step), |(_, latest)| latest)
         });
         Self {
-            until_oven: Lasts::just(sum(&again, &wished)),
+            until_oven: DurationRange::just(sum(&again, &wished)),
             over_between: (soonest < latest).then_some((soonest, latest)),
-            bake: sum(&|work| work == Work::Bake, &wished),
+            bake: sum(&|work| work == StepKind::Bake, &wished),
         }
     }
 }
 
 /// What every load's dough goes through before it is set in its tin.
-const fn before_the_tin(work: Work) -> bool {
+const fn before_the_tin(work: StepKind) -> bool {
     matches!(
         work,
-        Work::WarmUp
-            | Work::Mix
-            | Work::ButterIn
-            | Work::Bulk
-            | Work::Divide
-            | Work::Round
-            | Work::Rest
-            | Work::Shape
-            | Work::Tin
+        StepKind::WarmUp
+            | StepKind::Mix
+            | StepKind::ButterIn
+            | StepKind::Bulk
+            | StepKind::Divide
+            | StepKind::Round
+            | StepKind::Rest
+            | StepKind::Shape
+            | StepKind::Tin
     )
 }
 
 /// What it goes through after that, before the oven.
-const fn after_the_tin(work: Work) -> bool {
-    matches!(work, Work::Proof | Work::Brush | Work::Drizzle)
+const fn after_the_tin(work: StepKind) -> bool {
+    matches!(work, StepKind::Proof | StepKind::Brush | StepKind::Drizzle)
 }
 
 fn held(minutes: f64) -> Minutes {

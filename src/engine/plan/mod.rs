@@ -26,6 +26,6 @@ pub use error::PlanError;
 pub use loads::Loads;
 pub use order::Plan;
 pub use solve::{Aim, Around, Done, Solved, Span, Timed, keeping, solve};
-pub use step::{Lasts, Step, StepAt, Work};
+pub use step::{DurationRange, Step, StepAt, StepKind};
 pub use usual::{Times, usual};
 pub use weighing::weighed_at;

@@ -1,13 +1,13 @@
 //! Search: how long each step that gives should last, so that the times can be kept.
 
 use super::cost::{Cost, at_work};
-use super::course::{Course, Fall, Leg};
+use super::course::{Course, Slot, Task};
 
 /// Times that were found, and what they cost.
 #[derive(Clone, Debug)]
 pub(super) struct Found {
     pub(super) lasts: Vec<i64>,
-    pub(super) falls: Vec<Fall>,
+    pub(super) falls: Vec<Slot>,
     pub(super) cost: Cost,
 }
 
@@ -20,10 +20,10 @@ const ROUNDS: u8 = 4;
 /// sleep, other work, or what has been done; the best is kept, and all are gone through again. With
 /// one step that gives nothing better is missed, with two hardly ever: `tests/total/plan_by_force.rs`.
 pub(super) fn search(course: &Course, table: i64) -> Found {
-    let wishes = course.wishes();
-    let mut best = improved(course, table, wishes);
+    let settings = course.settings();
+    let mut best = improved(course, table, settings);
     // Steps that give in a row can stand in each other's way: begin again from both ends.
-    let ends: [fn(&Leg) -> i64; 2] = [|leg| leg.least, |leg| leg.most];
+    let ends: [fn(&Task) -> i64; 2] = [|leg| leg.least, |leg| leg.most];
     for end in ends {
         if best.cost.hard == 0 {
             break;

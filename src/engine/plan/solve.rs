@@ -101,7 +101,7 @@ pub fn solve(plan: &Plan, aim: Aim, around: &Around) -> Solved {
         Aim::Table(table) => (table.seconds(), search(&course, table.seconds())),
         Aim::From(start) => {
             let now = around.now.unwrap_or(start).seconds();
-            forwards(&course, course.soonest(&course.wishes(), now))
+            forwards(&course, course.soonest(&course.settings(), now))
         }
     };
     let conflicts = conflicts(&course, &found);
@@ -203,7 +203,7 @@ fn put_off_by(course: &Course, found: &Found) -> i64 {
     }
 }
 
-/// The plan with the lengths that were found as its wishes, so that solving it again from either
+/// The plan with the lengths that were found as its settings, so that solving it again from either
 /// end leaves them as they are.
 #[must_use]
 pub fn keeping(plan: &Plan, solved: &Solved) -> Plan {

@@ -5,7 +5,7 @@ use crate::engine::quantity::Minutes;
 
 /// What is done in a step.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
-pub enum Work {
+pub enum StepKind {
     /// Boiling liquid is stirred into flour.
     Scald,
     /// The paste cools on the bench or in ice water.
@@ -60,7 +60,7 @@ pub enum Work {
     LaterBake,
 }
 
-impl Work {
+impl StepKind {
     /// Every kind of work, in its order.
     pub const ALL: [Self; 26] = [
         Self::Scald,
@@ -96,21 +96,21 @@ impl Work {
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
 pub struct StepAt {
     /// The work.
-    pub work: Work,
-    /// The stream it belongs to, the phase of the bake, the load of the oven counted from one, or
+    pub work: StepKind,
+    /// The part it belongs to, the phase of the bake, the load of the oven counted from one, or
     /// the number of a step of one's own.
     pub of: u16,
 }
 
 /// How long a step may last, and how long it is wished to.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Lasts {
+pub struct DurationRange {
     least: Minutes,
     wished: Minutes,
     most: Minutes,
 }
 
-impl Lasts {
+impl DurationRange {
     /// Just so long.
     #[must_use]
     pub const fn just(minutes: Minutes) -> Self {
@@ -188,7 +188,7 @@ pub struct Step {
     /// The user's own name for it; empty where the usual one does.
     pub name: String,
     /// How long it may last.
-    pub lasts: Lasts,
+    pub lasts: DurationRange,
     /// Between which it is really over, for a rise or a bake: shown, not planned with.
     pub over_between: Option<(Minutes, Minutes)>,
     /// How long hands are needed, from its beginning; the rest is waiting.
@@ -210,7 +210,7 @@ impl Step {
 
     /// A step that waits for `after`.
     #[must_use]
-    pub const fn new(at: StepAt, lasts: Lasts, hands: Minutes, after: Vec<usize>) -> Self {
+    pub const fn new(at: StepAt, lasts: DurationRange, hands: Minutes, after: Vec<usize>) -> Self {
         Self {
             at,
             name: String::new(),

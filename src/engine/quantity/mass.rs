@@ -44,7 +44,7 @@ impl Mass {
 
     /// This much of it: `share` 0.5 is half.
     #[must_use]
-    pub fn part(self, share: Share) -> Self {
+    pub fn component(self, share: Share) -> Self {
         Self(self.0 * share.fraction())
     }
 

@@ -35,7 +35,7 @@ impl Money {
     ///
     /// # Errors
     /// [`OutOfRange`] when that is more than money may be.
-    pub fn part(self, share: Share) -> Result<Self, OutOfRange> {
+    pub fn component(self, share: Share) -> Result<Self, OutOfRange> {
         Self::from_amount(self.0 * share.fraction())
     }
 

@@ -70,7 +70,7 @@ impl Share {
 
     /// This much of it: `share` 0.5 is half.
     #[must_use]
-    pub fn part(self, share: Self) -> Self {
+    pub fn component(self, share: Self) -> Self {
         Self((self.0 * share.0).min(*Self::RANGE.end()))
     }
 

@@ -1,26 +1,26 @@
 //! Rise: how long a dough takes to rise, along the temperatures it really goes through.
 //!
 //! In reading order: how fast yeast works at a temperature (`cardinal`), what is in the dough for
-//! it (`yeast`, `vigour`), where the absolute time comes from (`anchor`), what a dough went
-//! through (`spent`), when it is up (`risen`), and what a formula says of its own rises (`wishes`).
+//! it (`yeast`, `yeast_activity`), where the absolute time comes from (`anchor`), what a dough went
+//! through (`equivalent_time`), when it is up (`risen`), and what a formula says of its own rises (`settings`).
 
-mod anchor;
 mod cardinal;
+mod equivalent_time;
 mod error;
+mod reference_rise;
 mod risen;
-mod spent;
+mod settings;
 mod steady;
-mod vigour;
-mod wishes;
 mod working;
 mod yeast;
+mod yeast_activity;
 
-pub use anchor::{Anchor, Basis};
 pub use cardinal::Cardinal;
+pub use equivalent_time::{EquivalentTime, equivalent_time};
 pub use error::RiseError;
+pub use reference_rise::{Basis, ReferenceRise};
 pub use risen::{RiseAsked, RisePoint, Risen, rise};
-pub use spent::{Spent, spent};
+pub use settings::{RiseSettings, Stated};
 pub use steady::steady;
-pub use vigour::{Vigour, salt_factor, sugar_factor, vigour};
-pub use wishes::{RiseWishes, Stated};
 pub use yeast::YeastKind;
+pub use yeast_activity::{YeastActivity, salt_factor, sugar_factor, yeast_activity};

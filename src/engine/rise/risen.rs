@@ -1,9 +1,9 @@
 //! Risen: when a dough is up, as a range, and its volume on the way.
 
-use super::anchor::Anchor;
 use super::cardinal::Cardinal;
+use super::equivalent_time::sums;
 use super::error::RiseError;
-use super::spent::sums;
+use super::reference_rise::ReferenceRise;
 use crate::engine::heat::Curve;
 use crate::engine::quantity::{Factor, Minutes, Share, Temperature};
 
@@ -11,11 +11,11 @@ use crate::engine::quantity::{Factor, Minutes, Share, Temperature};
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct RiseAsked {
     /// The rise that is known.
-    pub anchor: Anchor,
+    pub anchor: ReferenceRise,
     /// How fast yeast is at each temperature.
     pub cardinal: Cardinal,
     /// How many times as fast as the dough of the known rise, for what is in it.
-    pub vigour: Factor,
+    pub yeast_activity: Factor,
     /// How many times its volume it comes to.
     pub volume: Factor,
 }
@@ -68,7 +68,7 @@ pub fn rise(course: &Curve, asked: &RiseAsked) -> Result<Risen, RiseError> {
     if anchor_rate <= 0.0 {
         return Err(RiseError::AnchorAtRest { at });
     }
-    let needed = anchor_rate * asked.anchor.time.minutes() / asked.vigour.number();
+    let needed = anchor_rate * asked.anchor.time.minutes() / asked.yeast_activity.number();
     if needed <= 0.0 {
         return Err(RiseError::AnchorOfNoTime);
     }

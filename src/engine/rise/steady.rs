@@ -1,7 +1,7 @@
 //! Steady: a dough that stays as warm as it is.
 
 use super::error::RiseError;
-use crate::engine::heat::{Curve, Moment};
+use crate::engine::heat::{Curve, Sample};
 use crate::engine::quantity::{Heat, Minutes, Temperature};
 
 /// Moments between the beginning and the end.
@@ -13,9 +13,9 @@ const PARTS: u16 = 24;
 /// [`RiseError::OffScale`] never within the ranges of the quantities.
 pub fn steady(at: Temperature, minutes: Minutes) -> Result<Curve, RiseError> {
     let mut moments = Vec::with_capacity(usize::from(PARTS) + 1);
-    for part in 0..=PARTS {
-        let share = f64::from(part) / f64::from(PARTS);
-        moments.push(Moment {
+    for component in 0..=PARTS {
+        let share = f64::from(component) / f64::from(PARTS);
+        moments.push(Sample {
             time: Minutes::from_minutes(minutes.minutes() * share)?,
             centre: at,
             mean: at,

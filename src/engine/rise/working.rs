@@ -2,7 +2,7 @@
 
 use super::cardinal::Cardinal;
 use super::risen::Risen;
-use super::vigour::Vigour;
+use super::yeast_activity::YeastActivity;
 use crate::engine::quantity::{Factor, Temperature};
 use crate::engine::working::{Line, given};
 
@@ -44,7 +44,7 @@ impl Risen {
                 given("A", "known rise", anchor.time.minutes(), "min"),
                 given("g", "speed then", self.anchor_rate.fraction(), ""),
                 given("m", "mean speed now", self.mean_rate.fraction(), ""),
-                given("v", "vigour now", self.asked.vigour.number(), ""),
+                given("v", "vigour now", self.asked.yeast_activity.number(), ""),
             ],
             gives: given("t", "dough is up", self.due.minutes(), "min"),
             source: "speed summed along the dough's temperature".into(),
@@ -53,7 +53,7 @@ impl Risen {
     }
 }
 
-impl Vigour {
+impl YeastActivity {
     /// How many times as fast as `other`, and how that comes about.
     #[must_use]
     pub fn working(&self, other: &Self, gives: Factor) -> Vec<Line> {

@@ -36,6 +36,6 @@ impl YeastKind {
     #[must_use]
     pub fn as_other(self, mass: Mass, other: Self) -> Mass {
         let ratio = self.dry_matter().fraction() / other.dry_matter().fraction();
-        Share::from_fraction(ratio).map_or(mass, |ratio| mass.part(ratio))
+        Share::from_fraction(ratio).map_or(mass, |ratio| mass.component(ratio))
     }
 }

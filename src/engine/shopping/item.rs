@@ -2,7 +2,7 @@
 
 use super::error::ShoppingError;
 use super::need::Need;
-use crate::engine::larder::{Food, Role};
+use crate::engine::ingredients::{Food, Role};
 use crate::engine::quantity::{Mass, Money, whole};
 
 /// How an ingredient is bought.
@@ -68,7 +68,7 @@ pub(super) fn item(need: Need, pack: Option<&Pack>) -> Result<Item, ShoppingErro
         _ => None,
     };
     let used = match (price, need.mass.share_of(holds.unwrap_or_default())) {
-        (Some(price), Some(share)) => Some(price.part(share)?),
+        (Some(price), Some(share)) => Some(price.component(share)?),
         _ => None,
     };
     let paid = match (price, packs) {

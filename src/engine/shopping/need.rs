@@ -1,10 +1,10 @@
-//! Needs: each ingredient once, however many streams it stands in.
+//! Needs: each ingredient once, however many parts it stands in.
 
 use crate::engine::formula::Formula;
-use crate::engine::larder::Food;
+use crate::engine::ingredients::Food;
 use crate::engine::quantity::Mass;
 
-/// So much of an ingredient, from all streams together.
+/// So much of an ingredient, from all parts together.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Need {
     /// The ingredient.
@@ -17,7 +17,7 @@ pub struct Need {
 #[must_use]
 pub fn needs(formula: &Formula) -> Vec<Need> {
     let mut needs: Vec<Need> = Vec::new();
-    for line in formula.streams.iter().flat_map(|stream| &stream.lines) {
+    for line in formula.parts.iter().flat_map(|part| &part.lines) {
         if line.mass <= Mass::ZERO {
             continue;
         }

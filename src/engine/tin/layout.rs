@@ -186,7 +186,7 @@ fn in_rows(grid: Grid, pieces: NonZeroU16) -> Vec<Spot> {
 
 /// A spot from fractions of one.
 pub(super) fn spot(along: f64, across: f64) -> Spot {
-    let share = |part: f64| Share::from_fraction(part).unwrap_or(Share::NONE);
+    let share = |component: f64| Share::from_fraction(component).unwrap_or(Share::NONE);
     Spot {
         along: share(along),
         across: share(across),

@@ -1,6 +1,7 @@
 //! Tins: how much room they have, how much dough that takes, how pieces lie in them.
 
 mod convert;
+mod dough_height;
 mod error;
 mod filling;
 mod grid;
@@ -9,11 +10,11 @@ mod measure;
 mod room;
 mod round_layout;
 mod shape;
-mod stand;
 mod usual;
 mod working;
 
 pub use convert::{Converted, convert};
+pub use dough_height::{DoughHeight, dough_height};
 pub use error::TinError;
 pub use filling::{Filling, Fullness, filling};
 pub use grid::{Grid, MOST_PIECES, grids};
@@ -21,5 +22,4 @@ pub use layout::{Between, Layout, Outline, Spot, layout};
 pub use measure::{TinKind, TinMeasure};
 pub use room::Room;
 pub use shape::{Across, Tin, TinShape, Tins};
-pub use stand::{Stand, stand};
 pub use usual::{DOUGH_ROOM, UsualRoom};

@@ -97,9 +97,9 @@ impl Room {
     }
 
     /// Up to a part of the depth, cm³.
-    pub(super) fn up_to(&self, part: f64) -> f64 {
-        let area = self.level + part * (self.grows / 2.0 + part * self.curves / 3.0);
-        self.deep * part * area
+    pub(super) fn up_to(&self, component: f64) -> f64 {
+        let area = self.level + component * (self.grows / 2.0 + component * self.curves / 3.0);
+        self.deep * component * area
     }
 
     /// The level area at the rim, cm².

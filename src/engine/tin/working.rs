@@ -1,11 +1,11 @@
 //! How the figures of a tin came about, line by line.
 
 use super::convert::Converted;
+use super::dough_height::DoughHeight;
 use super::filling::Filling;
 use super::layout::Layout;
 use super::room::{Room, cm};
 use super::shape::{Tin, TinShape};
-use super::stand::Stand;
 use super::usual::DOUGH_ROOM;
 use crate::engine::quantity::{Length, Mass, SpecificVolume};
 use crate::engine::working::{Given, Line, given};
@@ -102,7 +102,7 @@ impl Filling {
     }
 }
 
-impl Stand {
+impl DoughHeight {
     /// How the height came about: the room the dough takes, and how high that reaches.
     #[must_use]
     pub fn working(&self) -> Vec<Line> {

@@ -1,6 +1,6 @@
 //! A bake: what was really done, and what it noted.
 
-use crate::engine::learn::Noted;
+use crate::engine::learn::Observation;
 use crate::engine::plan::{Edit, StepAt};
 use crate::engine::quantity::Temperature;
 use crate::sheet::{Id, Moment};
@@ -32,7 +32,7 @@ pub struct Bake {
     /// How warm the room was.
     pub room: Option<Temperature>,
     /// What can be learnt from.
-    pub noted: Noted,
+    pub noted: Observation,
     /// The steps.
     pub steps: Vec<DoneStep>,
     /// The baker's own words; at most [`Bake::NOTE_LENGTH`] characters.
@@ -59,7 +59,7 @@ impl Bake {
             kitchen: String::new(),
             began,
             room: None,
-            noted: Noted {
+            noted: Observation {
                 unmixed: None,
                 dough: None,
                 mixing: None,

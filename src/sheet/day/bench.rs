@@ -29,7 +29,7 @@ pub struct Weighing {
 
 /// When a step was to begin, as the plan stood when the bake began.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Promised {
+pub struct PlanSnapshot {
     /// Which step.
     pub step: StepAt,
     /// When.
@@ -43,8 +43,8 @@ pub struct Promised {
 pub struct Measured {
     /// At which step.
     pub step: StepAt,
-    /// Which stream of the formula.
-    pub stream: u16,
+    /// Which part of the formula.
+    pub part: u16,
     /// How warm.
     pub at: Temperature,
     /// When.
@@ -63,7 +63,7 @@ pub struct Bench {
     /// What has been weighed; at most [`Bench::MOST_WEIGHINGS`].
     pub weighed: Vec<Weighing>,
     /// How the plan stood when the bake began; at most [`Plan::MOST`] steps.
-    pub promised: Vec<Promised>,
+    pub promised: Vec<PlanSnapshot>,
     /// How warm pastes and preferments were found; at most [`Bench::MOST_MEASURED`].
     pub measured: Vec<Measured>,
     /// What makes up in this bake for what went otherwise; at most [`Edit::MOST`].
@@ -101,41 +101,41 @@ impl Bench {
 
     /// How a step stood in the plan when the bake began.
     #[must_use]
-    pub fn promised(&self, step: StepAt) -> Option<&Promised> {
+    pub fn promised(&self, step: StepAt) -> Option<&PlanSnapshot> {
         self.promised.iter().find(|one| one.step == step)
     }
 
     /// When the bread was to be on the table as the bake began.
     #[must_use]
     pub fn promised_table(&self) -> Option<Instant> {
-        let ends = |one: &Promised| one.begins.instant().later(one.lasts);
+        let ends = |one: &PlanSnapshot| one.begins.instant().later(one.lasts);
         self.promised.iter().map(ends).max()
     }
 
-    /// Notes how warm a stream was found at a step, in place of what was found there before.
+    /// Notes how warm a part was found at a step, in place of what was found there before.
     pub fn measure(&mut self, found: Measured) {
-        let same = |other: &Measured| other.step == found.step && other.stream == found.stream;
+        let same = |other: &Measured| other.step == found.step && other.part == found.part;
         self.measured.retain(|other| !same(other));
         if self.measured.len() < Self::MOST_MEASURED {
             self.measured.push(found);
         }
     }
 
-    /// How warm a stream was found at a step.
+    /// How warm a part was found at a step.
     #[must_use]
-    pub fn found(&self, step: StepAt, stream: u16) -> Option<&Measured> {
+    pub fn found(&self, step: StepAt, part: u16) -> Option<&Measured> {
         let all = self.measured.iter();
         all.rev()
-            .find(|found| found.step == step && found.stream == stream)
+            .find(|found| found.step == step && found.part == part)
     }
 
     /// Has a step of this bake last so long, in place of an earlier such change; its timer, if it
     /// has one, follows.
     pub fn let_last(&mut self, step: StepAt, minutes: Minutes) {
-        let same = |edit: &Edit| matches!(edit, Edit::Lasts { step: of, .. } if *of == step);
+        let same = |edit: &Edit| matches!(edit, Edit::Duration { step: of, .. } if *of == step);
         self.edits.retain(|edit| !same(edit));
         if self.edits.len() < Edit::MOST {
-            self.edits.push(Edit::Lasts { step, minutes });
+            self.edits.push(Edit::Duration { step, minutes });
         }
         let began = self.bake.steps.iter().find(|done| done.step == step);
         let ends = began.map(|done| Moment::from_instant(done.began.instant().later(minutes)));

@@ -1,7 +1,7 @@
 //! The log: bakes that were made, oldest first, and from when on they teach.
 
 use super::bake::Bake;
-use crate::engine::learn::Noted;
+use crate::engine::learn::Observation;
 use crate::sheet::{Id, Moment};
 
 /// From when on bakes teach, where what was learnt has been forgotten on purpose.
@@ -19,7 +19,7 @@ pub struct Resets {
 
 /// What came of bakes that were taken in.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
-pub struct TakenIn {
+pub struct LogImport {
     /// Those that were added.
     pub added: Vec<Id>,
     /// How many were there already; they stay as they are.
@@ -76,13 +76,13 @@ impl Log {
 
     /// Takes in the bakes of another log, the newest first while there is room. What is here stays
     /// as it is; from when on bakes teach is taken over only where there were none.
-    pub fn take_in(&mut self, other: Self) -> TakenIn {
+    pub fn take_in(&mut self, other: Self) -> LogImport {
         if self.bakes.is_empty() {
             self.resets = other.resets;
         }
         let here: std::collections::BTreeSet<Id> =
             self.bakes.iter().map(|bake| bake.id.clone()).collect();
-        let mut taken = TakenIn::default();
+        let mut taken = LogImport::default();
         for bake in other.bakes.into_iter().rev() {
             if here.contains(&bake.id) {
                 taken.there = taken.there.saturating_add(1);
@@ -119,13 +119,13 @@ impl Log {
     /// What the bakes of a kitchen noted, as far as they still teach: rises those of the formula
     /// only, all else whatever was baked.
     #[must_use]
-    pub fn noted(&self, kitchen: &str, formula: Option<&Id>) -> Vec<Noted> {
+    pub fn noted(&self, kitchen: &str, formula: Option<&Id>) -> Vec<Observation> {
         let here = self.bakes.iter().filter(|bake| bake.kitchen == kitchen);
         here.map(|bake| self.as_far_as_it_teaches(bake, formula))
             .collect()
     }
 
-    fn as_far_as_it_teaches(&self, bake: &Bake, formula: Option<&Id>) -> Noted {
+    fn as_far_as_it_teaches(&self, bake: &Bake, formula: Option<&Id>) -> Observation {
         let since = |reset: Option<Moment>| reset.is_none_or(|reset| bake.began >= reset);
         let mut noted = bake.noted;
         if !since(self.resets.friction) {

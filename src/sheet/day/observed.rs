@@ -3,14 +3,14 @@
 use super::bake::Bake;
 use super::bench::Bench;
 use super::planned::Planned;
-use super::wishes::DayWishes;
+use super::settings::DaySettings;
 use crate::engine::formula::Formula;
 use crate::engine::heat::dough_temperature;
 use crate::engine::kitchen::{Kitchen, bowlful};
-use crate::engine::learn::{Took, Weighed};
-use crate::engine::plan::Work;
+use crate::engine::learn::{MeasuredDuration, Weighed};
+use crate::engine::plan::StepKind;
 use crate::engine::quantity::{Mass, Minutes, Temperature, WarmingRate};
-use crate::engine::rise::{Anchor, RiseError, Risen};
+use crate::engine::rise::{ReferenceRise, RiseError, Risen};
 use crate::sheet::{Moment, Sheet};
 
 /// How warm a dough would come off the mixer if mixing did not warm it.
@@ -51,21 +51,21 @@ pub fn note_bread(bake: &mut Bake, bread: Mass) {
 
 /// How long rises and bake took, as far as they are over, beside what the formula's own statement
 /// gave for that day.
-pub fn note_times(bake: &mut Bake, planned: &Planned, wishes: &DayWishes, bake_time: Minutes) {
-    let rises = &wishes.rises;
-    let bulk = Anchor::stated(rises.bulk.time, rises.bulk.at);
-    let proof = Anchor::stated(rises.proof.time, rises.proof.at);
+pub fn note_times(bake: &mut Bake, planned: &Planned, settings: &DaySettings, bake_time: Minutes) {
+    let rises = &settings.rises;
+    let bulk = ReferenceRise::stated(rises.bulk.time, rises.bulk.at);
+    let proof = ReferenceRise::stated(rises.proof.time, rises.proof.at);
     let (bulk, proof) = (
         expected(&planned.rising.bulk, bulk),
         expected(&planned.rising.proof, proof),
     );
-    bake.noted.bulk = took(bake, Work::Bulk, bulk).or(bake.noted.bulk);
-    bake.noted.proof = took(bake, Work::Proof, proof).or(bake.noted.proof);
-    bake.noted.bake = took(bake, Work::Bake, Some(bake_time)).or(bake.noted.bake);
+    bake.noted.bulk = took(bake, StepKind::Bulk, bulk).or(bake.noted.bulk);
+    bake.noted.proof = took(bake, StepKind::Proof, proof).or(bake.noted.proof);
+    bake.noted.bake = took(bake, StepKind::Bake, Some(bake_time)).or(bake.noted.bake);
 }
 
 /// What the formula's own statement gives where bakes have taught another: in proportion.
-fn expected(risen: &Result<Risen, RiseError>, stated: Anchor) -> Option<Minutes> {
+fn expected(risen: &Result<Risen, RiseError>, stated: ReferenceRise) -> Option<Minutes> {
     let risen = risen.as_ref().ok()?;
     let learnt = risen.asked.anchor.time.minutes();
     let due = risen.due.minutes() * stated.time.minutes();
@@ -75,7 +75,7 @@ fn expected(risen: &Result<Risen, RiseError>, stated: Anchor) -> Option<Minutes>
 }
 
 /// From the first beginning to the last end of a work; nothing while some of it is under way.
-fn took(bake: &Bake, work: Work, expected: Option<Minutes>) -> Option<Took> {
+fn took(bake: &Bake, work: StepKind, expected: Option<Minutes>) -> Option<MeasuredDuration> {
     let steps: Vec<(Moment, Option<Moment>)> = bake
         .steps
         .iter()
@@ -85,7 +85,7 @@ fn took(bake: &Bake, work: Work, expected: Option<Minutes>) -> Option<Took> {
     let began = steps.iter().map(|(began, _)| began.instant()).min()?;
     let ended: Option<Vec<_>> = steps.iter().map(|(_, ended)| *ended).collect();
     let ended = ended?.into_iter().map(Moment::instant).max()?;
-    Some(Took {
+    Some(MeasuredDuration {
         expected: expected?,
         minutes: ended.since(began),
     })

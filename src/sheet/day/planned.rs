@@ -2,15 +2,15 @@
 
 use super::bake::Bake;
 use super::bench::Bench;
-use super::wishes::{DayWishes, Target};
+use super::settings::{DaySettings, Target};
 use crate::engine::formula::{Form, Formula};
-use crate::engine::kitchen::{HeatWishes, Kitchen, Known, Rising, TimesAsked, rising, times};
+use crate::engine::kitchen::{HeatSettings, Kitchen, Known, Rising, TimesAsked, rising, times};
 use crate::engine::learn::Learnt;
 use crate::engine::plan::{
-    Aim, Around, Done, Lasts, Plan, PlanError, Solved, edited, solve, usual,
+    Aim, Around, Done, DurationRange, Plan, PlanError, Solved, edited, solve, usual,
 };
 use crate::engine::quantity::{Factor, Instant, Minutes};
-use crate::engine::rise::{RiseError, RiseWishes, Vigour, vigour};
+use crate::engine::rise::{RiseError, RiseSettings, YeastActivity, yeast_activity};
 use crate::sheet::civil::{Clock, Zone, nights};
 use crate::sheet::{Moment, Sheet};
 
@@ -22,7 +22,7 @@ pub struct DayAsked<'a> {
     /// The kitchen.
     pub kitchen: &'a Kitchen,
     /// What the plan goes by.
-    pub wishes: &'a DayWishes,
+    pub settings: &'a DaySettings,
     /// What bakes have taught.
     pub learnt: &'a Learnt,
     /// The formula as it was really weighed, where a bake is under way.
@@ -41,7 +41,7 @@ pub struct Planned {
     /// What the rises are scaled from.
     pub known: Known,
     /// What is in the dough, and what was in that of the known rises, where that is noted.
-    pub doughs: Option<(Vigour, Vigour)>,
+    pub doughs: Option<(YeastActivity, YeastActivity)>,
     /// The rises.
     pub rising: Rising,
     /// The steps.
@@ -70,26 +70,26 @@ pub fn planned(asked: &DayAsked) -> Result<Planned, PlanError> {
     let DayAsked {
         sheet,
         kitchen,
-        wishes,
+        settings,
         ..
     } = asked;
     let (known, doughs, rising) = rises_now(asked);
     let times_asked = TimesAsked {
-        chill: wishes.in_fridge()?,
-        loads: wishes.loads,
+        chill: settings.in_fridge()?,
+        loads: settings.loads,
         pieces: sheet.batch.pieces.get(),
     };
     let mut times = times(
         &sheet.formula,
         kitchen,
         &sheet.heat,
-        &wishes.rises,
+        &settings.rises,
         &rising,
         &times_asked,
     );
     let programme = all_of(&times.bake);
     times.bake = as_this_oven_bakes(&times.bake, asked.learnt);
-    let mut plan = edited(&usual(&sheet.formula, &times)?, &wishes.edits)?;
+    let mut plan = edited(&usual(&sheet.formula, &times)?, &settings.edits)?;
     if let Some(bench) = asked.bench {
         plan = edited(&plan, &bench.edits)?;
     }
@@ -122,16 +122,16 @@ fn as_this_oven_bakes(phases: &[Minutes], learnt: &Learnt) -> Vec<Minutes> {
 }
 
 /// The rises, and what they are scaled from.
-fn rises_now(asked: &DayAsked) -> (Known, Option<(Vigour, Vigour)>, Rising) {
+fn rises_now(asked: &DayAsked) -> (Known, Option<(YeastActivity, YeastActivity)>, Rising) {
     let compared = doughs(asked).and_then(|doughs| {
         let times = doughs.map_or(Ok(Factor::ONE), |(now, then)| now.against(&then))?;
         Ok((doughs, times))
     });
-    let (doughs, vigour, tired) = match compared {
+    let (doughs, yeast_activity, tired) = match compared {
         Ok((doughs, times)) => (doughs, times, None),
         Err(error) => (None, Factor::ONE, Some(error)),
     };
-    let known = known(asked, vigour);
+    let known = known(asked, yeast_activity);
     let (formula, heat) = (&asked.sheet.formula, heat(asked));
     let mut rising = rising(formula, asked.kitchen, &heat, &rises(asked), &known);
     if let Some(error) = tired {
@@ -142,7 +142,7 @@ fn rises_now(asked: &DayAsked) -> (Known, Option<(Vigour, Vigour)>, Rising) {
 }
 
 /// What the formula asks of heat; a dough that is there is as warm as it really is.
-pub(super) fn heat(asked: &DayAsked) -> HeatWishes {
+pub(super) fn heat(asked: &DayAsked) -> HeatSettings {
     let mut heat = asked.sheet.heat.clone();
     if let Some(warm) = bake(asked).and_then(|bake| bake.noted.dough) {
         heat.dough = warm;
@@ -155,8 +155,8 @@ fn bake<'a>(asked: &DayAsked<'a>) -> Option<&'a Bake> {
 }
 
 /// Where this bake rises, where it was put elsewhere than usual.
-pub(super) fn rises(asked: &DayAsked) -> RiseWishes {
-    let mut rises = asked.wishes.rises;
+pub(super) fn rises(asked: &DayAsked) -> RiseSettings {
+    let mut rises = asked.settings.rises;
     if let Some(bench) = asked.bench {
         rises.bulk_place = bench.bulk_place.or(rises.bulk_place);
         rises.proof_place = bench.proof_place.or(rises.proof_place);
@@ -166,17 +166,17 @@ pub(super) fn rises(asked: &DayAsked) -> RiseWishes {
 
 /// What is in the dough, of the formula as it stands or as it was really weighed, and what was in
 /// that of the known rises; nothing where nobody has noted that.
-fn doughs(asked: &DayAsked) -> Result<Option<(Vigour, Vigour)>, RiseError> {
-    let Some(then) = asked.wishes.rises.dough else {
+fn doughs(asked: &DayAsked) -> Result<Option<(YeastActivity, YeastActivity)>, RiseError> {
+    let Some(then) = asked.settings.rises.dough else {
         return Ok(None);
     };
     let formula = asked.weighed.unwrap_or(&asked.sheet.formula);
-    Ok(Some((vigour(formula, Form::AsMade)?, then)))
+    Ok(Some((yeast_activity(formula, Form::AsMade)?, then)))
 }
 
 /// What the formula says of its rises, as this kitchen has taught it.
-fn known(asked: &DayAsked, vigour: Factor) -> Known {
-    let stated = Known::stated(&asked.wishes.rises);
+fn known(asked: &DayAsked, yeast_activity: Factor) -> Known {
+    let stated = Known::stated(&asked.settings.rises);
     let learnt = |factor: &Option<crate::engine::learn::LearntFactor>, anchor| {
         factor
             .as_ref()
@@ -185,12 +185,12 @@ fn known(asked: &DayAsked, vigour: Factor) -> Known {
     Known {
         bulk: learnt(&asked.learnt.bulk, stated.bulk),
         proof: learnt(&asked.learnt.proof, stated.proof),
-        vigour,
+        yeast_activity,
     }
 }
 
 fn aim(asked: &DayAsked) -> Aim {
-    match asked.wishes.target {
+    match asked.settings.target {
         Target::Table(at) => Aim::Table(at.instant()),
         Target::From(at) => Aim::From(at.instant()),
         // A bake that has begun keeps the table it began with.
@@ -215,7 +215,7 @@ pub fn open_table(zone: &Zone, now: Moment) -> Instant {
 fn around(asked: &DayAsked, plan: &Plan, aim: Aim) -> Around {
     let (Aim::Table(at) | Aim::From(at)) = aim;
     let days = Minutes::from_hours(AROUND_DAYS * 24.0).unwrap_or(Minutes::ZERO);
-    let asleep = asked.wishes.sleep.map_or_else(Vec::new, |sleep| {
+    let asleep = asked.settings.sleep.map_or_else(Vec::new, |sleep| {
         let (from, until) = (at.earlier(days), at.later(days));
         nights(asked.zone, (sleep.from, sleep.until), from, until)
     });
@@ -223,7 +223,7 @@ fn around(asked: &DayAsked, plan: &Plan, aim: Aim) -> Around {
         asleep,
         now: Some(asked.now.instant()),
         done: bake(asked).map_or_else(Vec::new, |bake| done(bake, plan)),
-        one_pair_of_hands: asked.wishes.one_pair_of_hands,
+        one_pair_of_hands: asked.settings.one_pair_of_hands,
     }
 }
 
@@ -246,7 +246,7 @@ fn held(minutes: f64) -> Minutes {
 impl Planned {
     /// How long a step of the plan is wished to last, and may.
     #[must_use]
-    pub fn lasts(&self, step: usize) -> Option<Lasts> {
+    pub fn lasts(&self, step: usize) -> Option<DurationRange> {
         self.plan.steps().get(step).map(|step| step.lasts)
     }
 }

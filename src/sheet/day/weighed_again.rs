@@ -4,8 +4,8 @@ use super::bench::Bench;
 use super::observed::as_weighed;
 use crate::engine::formula::{Figure, Figures, Form, Formula, LineAt};
 use crate::engine::heat::dough_temperature;
-use crate::engine::kitchen::{HeatWishes, Kitchen, bowlful};
-use crate::engine::larder::Role;
+use crate::engine::ingredients::Role;
+use crate::engine::kitchen::{HeatSettings, Kitchen, bowlful};
 use crate::engine::quantity::{Mass, TemperatureChange};
 
 /// Something to be added, and what the line then comes to.
@@ -76,18 +76,18 @@ fn more_flour(formula: &Formula, bench: &Bench) -> Option<AddMore> {
     })
 }
 
-/// The first flour of the same stream, else of any.
+/// The first flour of the same part, else of any.
 fn flour_near(formula: &Formula, near: LineAt) -> Option<LineAt> {
-    let streams = formula.streams.iter().enumerate();
-    let mut flours = streams.flat_map(|(stream, own)| {
+    let parts = formula.parts.iter().enumerate();
+    let mut flours = parts.flat_map(|(part, own)| {
         let lines = own.lines.iter().enumerate();
         let flours = lines.filter(|(_, line)| line.food.role() == Role::Flour);
-        flours.map(move |(line, _)| LineAt { stream, line })
+        flours.map(move |(line, _)| LineAt { part, line })
     });
     let first = flours.next()?;
     let same = std::iter::once(first)
         .chain(flours)
-        .find(|at| at.stream == near.stream);
+        .find(|at| at.part == near.part);
     Some(same.unwrap_or(first))
 }
 
@@ -97,7 +97,7 @@ pub fn warmed_by_weights(
     formula: &Formula,
     bench: &Bench,
     kitchen: &Kitchen,
-    heat: &HeatWishes,
+    heat: &HeatSettings,
 ) -> Option<TemperatureChange> {
     let comes_off = |formula: &Formula| {
         let bowl = bowlful(formula, kitchen, heat).ok()?;

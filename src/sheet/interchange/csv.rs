@@ -1,7 +1,7 @@
 //! A formula as a table for spreadsheets: CSV by RFC 4180.
 
 use crate::engine::formula::{Basis, Formula, LineAt, percentage};
-use crate::engine::larder::{Food, Source};
+use crate::engine::ingredients::{Food, Source};
 
 const HEADS: &str =
     "stream,kind,ingredient,grams,percent_of_all_flour,percent_of_stream_flour,table,number";
@@ -16,9 +16,9 @@ const HEADS: &str =
 #[must_use]
 pub fn csv(formula: &Formula) -> String {
     let mut text = format!("{HEADS}\r\n");
-    for (stream, own) in formula.streams.iter().enumerate() {
+    for (part, own) in formula.parts.iter().enumerate() {
         for (line, written) in own.lines.iter().enumerate() {
-            let at = LineAt { stream, line };
+            let at = LineAt { part, line };
             let percent = |basis| {
                 let found = percentage(formula, at, basis).ok();
                 found.map_or_else(String::new, |found| found.share.percent().to_string())
@@ -26,11 +26,12 @@ pub fn csv(formula: &Formula) -> String {
             let (table, number) = origin(&written.food);
             let cells = [
                 cell(&own.name),
-                crate::sheet::spelling::spelt(own.kind, crate::sheet::spelling::STREAMS).to_owned(),
+                crate::sheet::enum_names::spelt(own.kind, crate::sheet::enum_names::PARTS)
+                    .to_owned(),
                 cell(&full_name(&written.food)),
                 written.mass.grams().to_string(),
                 percent(Basis::AllFlour),
-                percent(Basis::OwnStream),
+                percent(Basis::OwnPart),
                 table.to_owned(),
                 number,
             ];

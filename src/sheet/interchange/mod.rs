@@ -16,6 +16,6 @@ pub use recipe::{
     Amount, Found, Heading, MeasureUnit, ReadRecipe, RecipeError, RecipeLine, Understood, Unread,
     in_measures, read_recipe, write_recipe,
 };
-pub use shorter::{Part as LinkPart, Shorter, shorter};
+pub use shorter::{Omission as LinkPart, Shorter, shorter};
 pub use square_code::{Level, SquareCode, SquareCodeError, square_code};
 pub use svg::svg;

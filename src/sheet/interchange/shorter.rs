@@ -1,12 +1,12 @@
 //! What to leave out where a link is too long for a square code.
 
-use crate::engine::larder::{Food, Label};
-use crate::sheet::kept::Sheet;
-use crate::sheet::{HeatWishes, link};
+use crate::engine::ingredients::{Food, Label};
+use crate::sheet::formula_sheet::Sheet;
+use crate::sheet::{HeatSettings, link};
 
 /// Something that can be left out of what is handed out.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Part {
+pub enum Omission {
     /// The note.
     Note,
     /// What the formula asks of heat.
@@ -21,7 +21,7 @@ pub enum Part {
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Shorter {
     /// What.
-    pub part: Part,
+    pub component: Omission,
     /// How many characters shorter the link becomes.
     pub saves: usize,
     /// Whether that alone makes it short enough.
@@ -33,14 +33,14 @@ pub struct Shorter {
 #[must_use]
 pub fn shorter(sheet: &Sheet, most: usize) -> Vec<Shorter> {
     let whole = link::length(sheet);
-    let mut found: Vec<Shorter> = Part::ALL
+    let mut found: Vec<Shorter> = Omission::ALL
         .into_iter()
-        .filter_map(|part| {
-            let left = link::length(&part.left_out_of(sheet));
+        .filter_map(|component| {
+            let left = link::length(&component.left_out_of(sheet));
             let saves = whole.checked_sub(left).filter(|saves| *saves > 0)?;
             let enough = left <= most;
             Some(Shorter {
-                part,
+                component,
                 saves,
                 enough,
             })
@@ -50,7 +50,7 @@ pub fn shorter(sheet: &Sheet, most: usize) -> Vec<Shorter> {
     found
 }
 
-impl Part {
+impl Omission {
     /// Every part there is.
     pub const ALL: [Self; 4] = [Self::Note, Self::Heat, Self::Tin, Self::Labels];
 
@@ -60,11 +60,11 @@ impl Part {
         let mut shorter = sheet.clone();
         match self {
             Self::Note => shorter.note = String::new(),
-            Self::Heat => shorter.heat = HeatWishes::default(),
+            Self::Heat => shorter.heat = HeatSettings::default(),
             Self::Tin => shorter.batch.tin = None,
             Self::Labels => {
-                let streams = shorter.formula.streams.iter_mut();
-                for line in streams.flat_map(|stream| &mut stream.lines) {
+                let parts = shorter.formula.parts.iter_mut();
+                for line in parts.flat_map(|part| &mut part.lines) {
                     if let Food::Own(own) = &mut line.food {
                         own.label = Label::default();
                     }

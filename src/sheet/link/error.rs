@@ -1,6 +1,6 @@
 //! What can be wrong with a link.
 
-use crate::engine::larder::LabelError;
+use crate::engine::ingredients::LabelError;
 use crate::engine::quantity::OutOfRange;
 
 /// A link that cannot be opened, or a sheet that no link can hold.
@@ -41,7 +41,7 @@ pub enum LinkError {
     /// A label of an own ingredient that cannot be true.
     #[error(transparent)]
     Label(#[from] LabelError),
-    /// More streams or lines than a formula may have.
+    /// More parts or lines than a formula may have.
     #[error("more streams or lines than a formula may have")]
     TooMany,
 }

@@ -5,10 +5,10 @@ use serde::{Deserialize, Serialize};
 use crate::engine::formula::{Formula, LineAt};
 use crate::engine::heat::Phase;
 use crate::engine::kitchen::{
-    BakeWishes, CoolingWishes, HeatWishes, KnownBake, MeltWishes, PasteWishes,
+    BakeSettings, CoolingSettings, HeatSettings, KnownBake, MeltSettings, PasteSettings,
 };
 use crate::engine::quantity::{Length, Mass, Minutes, Temperature, TemperatureChange};
-use crate::sheet::spelling::{HEAT_FROM, SHAPES};
+use crate::sheet::enum_names::{HEAT_FROM, SHAPES};
 
 use super::LinkError;
 use super::choice::{place, standing};
@@ -46,70 +46,70 @@ struct PackedPhase {
     fan: bool,
 }
 
-/// How warm a line goes in, or a whole stream where there is no line.
+/// How warm a line goes in, or a whole part where there is no line.
 #[derive(Debug, Deserialize, PartialEq, Serialize)]
 pub(super) struct PackedWarmth {
-    stream: u8,
+    part: u8,
     line: Option<u8>,
     at: Short,
 }
 
 impl PackedHeat {
     /// Nothing where all is as usual.
-    pub(super) fn of(wishes: &HeatWishes) -> Option<Self> {
-        (*wishes != HeatWishes::default()).then(|| Self::all_of(wishes))
+    pub(super) fn of(settings: &HeatSettings) -> Option<Self> {
+        (*settings != HeatSettings::default()).then(|| Self::all_of(settings))
     }
 
-    fn all_of(wishes: &HeatWishes) -> Self {
-        let (cooling, known) = (&wishes.cooling, &wishes.bake.known);
+    fn all_of(settings: &HeatSettings) -> Self {
+        let (cooling, known) = (&settings.cooling, &settings.bake.known);
         Self {
-            dough: degrees(wishes.dough),
-            mixing: wishes.mixing.map(time),
-            standing: time(wishes.standing),
-            mixing_bowl: wishes.mixing_bowl.map(degrees),
-            paste_bowl: wishes.paste.bowl.map(degrees),
-            drop: Short::of(wishes.paste.drop.kelvin()),
+            dough: degrees(settings.dough),
+            mixing: settings.mixing.map(time),
+            standing: time(settings.standing),
+            mixing_bowl: settings.mixing_bowl.map(degrees),
+            paste_bowl: settings.paste.bowl.map(degrees),
+            drop: Short::of(settings.paste.drop.kelvin()),
             thick: Short::of(cooling.thick.metres()),
             shape: place(cooling.shape, SHAPES),
             lid: cooling.lid,
             bench: time(cooling.bench),
             ice: time(cooling.ice),
-            phases: wishes.bake.phases.iter().map(PackedPhase::of).collect(),
+            phases: settings.bake.phases.iter().map(PackedPhase::of).collect(),
             known: [
                 time(known.minutes),
                 degrees(known.oven),
                 Short::of(known.piece.grams()),
             ],
-            chocolate: wishes.melt.chocolate.map(degrees),
-            liquid: wishes.melt.liquid.map(degrees),
-            melting_bowl: wishes.melt.bowl.map(degrees),
-            pieces: Short::of(wishes.melt.pieces.metres()),
+            chocolate: settings.melt.chocolate.map(degrees),
+            liquid: settings.melt.liquid.map(degrees),
+            melting_bowl: settings.melt.bowl.map(degrees),
+            pieces: Short::of(settings.melt.pieces.metres()),
         }
     }
 
-    pub(super) fn wishes(self) -> Unpacked<HeatWishes> {
-        if self.phases.len() > BakeWishes::MOST_PHASES {
+    pub(super) fn settings(self) -> Unpacked<HeatSettings> {
+        if self.phases.len() > BakeSettings::MOST_PHASES {
             return Err(LinkError::TooMany);
         }
         let [minutes, oven, piece] = self.known;
         let phases = self.phases.iter().map(PackedPhase::phase);
-        Ok(HeatWishes {
+        Ok(HeatSettings {
             dough: temperature(self.dough)?,
             mixing: self.mixing.map(minutes_of).transpose()?,
             standing: minutes_of(self.standing)?,
             mixing_bowl: self.mixing_bowl.map(temperature).transpose()?,
-            paste: PasteWishes {
+            paste: PasteSettings {
                 bowl: self.paste_bowl.map(temperature).transpose()?,
                 drop: TemperatureChange::from_kelvin(self.drop.value())?,
             },
-            cooling: CoolingWishes {
+            cooling: CoolingSettings {
                 thick: Length::from_metres(self.thick.value())?,
                 shape: standing(self.shape, SHAPES)?,
                 lid: self.lid,
                 bench: minutes_of(self.bench)?,
                 ice: minutes_of(self.ice)?,
             },
-            bake: BakeWishes {
+            bake: BakeSettings {
                 phases: phases.collect::<Unpacked<_>>()?,
                 known: KnownBake {
                     minutes: minutes_of(minutes)?,
@@ -117,7 +117,7 @@ impl PackedHeat {
                     piece: Mass::from_grams(piece.value())?,
                 },
             },
-            melt: MeltWishes {
+            melt: MeltSettings {
                 chocolate: self.chocolate.map(temperature).transpose()?,
                 liquid: self.liquid.map(temperature).transpose()?,
                 bowl: self.melting_bowl.map(temperature).transpose()?,
@@ -151,12 +151,12 @@ impl PackedWarmth {
     /// The temperatures of a formula's own, where it has some.
     pub(super) fn all_of(formula: &Formula) -> Vec<Self> {
         let mut found = Vec::new();
-        for (stream, own) in (0_u8..).zip(&formula.streams) {
+        for (part, own) in (0_u8..).zip(&formula.parts) {
             let whole = own.temperature.map(|at| (None, at));
             let numbered = (0_u8..=u8::MAX).zip(&own.lines);
             let lines = numbered.filter_map(|(line, own)| Some((Some(line), own.temperature?)));
             found.extend(whole.into_iter().chain(lines).map(|(line, at)| Self {
-                stream,
+                part,
                 line,
                 at: degrees(at),
             }));
@@ -164,17 +164,17 @@ impl PackedWarmth {
         found
     }
 
-    /// Gives it back to its line or stream.
+    /// Gives it back to its line or part.
     pub(super) fn put(&self, formula: &mut Formula) -> Unpacked<()> {
-        let stream = usize::from(self.stream);
+        let part = usize::from(self.part);
         let at = Some(temperature(self.at)?);
         match self.line.map(usize::from) {
             Some(line) => {
-                let line = formula.line_mut(LineAt { stream, line });
+                let line = formula.line_mut(LineAt { part, line });
                 line.ok_or(LinkError::Damaged)?.temperature = at;
             }
             None => {
-                let own = formula.streams.get_mut(stream);
+                let own = formula.parts.get_mut(part);
                 own.ok_or(LinkError::Damaged)?.temperature = at;
             }
         }

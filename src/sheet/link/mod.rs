@@ -5,25 +5,25 @@
 
 mod choice;
 mod error;
+mod frame;
 mod heat;
 mod number;
 mod own;
 mod packed;
-mod seal;
 mod tin;
 mod unpack;
 
 pub use error::LinkError;
-pub use seal::{LONGEST, VERSION};
+pub use frame::{LONGEST, VERSION};
 
-use super::kept::Sheet;
+use super::Sheet;
 
 /// Writes a sheet as the text of a link.
 ///
 /// # Errors
 /// [`LinkError::TooLong`] when the sheet needs more than [`LONGEST`] characters.
 pub fn write(sheet: &Sheet) -> Result<String, LinkError> {
-    seal::close(&body(sheet)?)
+    frame::close(&body(sheet)?)
 }
 
 fn body(sheet: &Sheet) -> Result<Vec<u8>, LinkError> {
@@ -34,7 +34,7 @@ fn body(sheet: &Sheet) -> Result<Vec<u8>, LinkError> {
 /// How many characters the text of a sheet's link would have, however many that are.
 #[must_use]
 pub fn length(sheet: &Sheet) -> usize {
-    body(sheet).map_or(0, |body| seal::spelt(&body).len())
+    body(sheet).map_or(0, |body| frame::spelt(&body).len())
 }
 
 /// Reads the text of a link.
@@ -42,7 +42,7 @@ pub fn length(sheet: &Sheet) -> usize {
 /// # Errors
 /// [`LinkError`] for anything that [`write()`] has not written.
 pub fn read(text: &str) -> Result<Sheet, LinkError> {
-    let body = seal::open(text)?;
+    let body = frame::open(text)?;
     match postcard::take_from_bytes::<packed::Packed>(&body) {
         Ok((packed, [])) => unpack::sheet(packed),
         Ok(_) | Err(_) => Err(LinkError::Damaged),

@@ -2,10 +2,10 @@
 
 use serde::{Deserialize, Serialize};
 
-use crate::engine::larder::{Label, OwnFood};
+use crate::engine::ingredients::{Label, OwnFood};
 use crate::engine::quantity::Share;
+use crate::sheet::enum_names::{ALLERGENS, ROLES};
 use crate::sheet::plain;
-use crate::sheet::spelling::{ALLERGENS, ROLES};
 
 use super::LinkError;
 use super::choice::{place, standing};

@@ -2,12 +2,12 @@
 
 use serde::{Deserialize, Serialize};
 
-use crate::engine::batch::Wanted;
-use crate::engine::formula::{Line, Stream};
-use crate::engine::larder::{Food, OwnFood};
-use crate::sheet::kept::Sheet;
+use crate::engine::batch::BatchTarget;
+use crate::engine::formula::{Line, Part};
+use crate::engine::ingredients::{Food, OwnFood};
+use crate::sheet::enum_names::{BREADS, PARTS};
+use crate::sheet::formula_sheet::Sheet;
 use crate::sheet::plain;
-use crate::sheet::spelling::{BREADS, STREAMS};
 
 use super::choice::place;
 use super::heat::{PackedHeat, PackedWarmth};
@@ -20,8 +20,8 @@ pub(super) struct Packed {
     pub(super) name: String,
     pub(super) bread: u8,
     pub(super) own: Vec<PackedOwn>,
-    pub(super) streams: Vec<PackedStream>,
-    pub(super) wanted: PackedWanted,
+    pub(super) parts: Vec<PackedPart>,
+    pub(super) wanted: PackedTarget,
     /// Residue, its share, dividing, bake, topping.
     pub(super) losses: [Short; 5],
     pub(super) pieces: u16,
@@ -33,7 +33,7 @@ pub(super) struct Packed {
 }
 
 #[derive(Debug, Deserialize, PartialEq, Serialize)]
-pub(super) struct PackedStream {
+pub(super) struct PackedPart {
     pub(super) kind: u8,
     pub(super) name: String,
     pub(super) steam: Option<Short>,
@@ -57,7 +57,7 @@ pub(super) enum PackedFood {
 }
 
 #[derive(Debug, Deserialize, PartialEq, Serialize)]
-pub(super) enum PackedWanted {
+pub(super) enum PackedTarget {
     Times(Short),
     Dough(Short),
     Pieces(u16, Short),
@@ -81,13 +81,13 @@ impl Packed {
             name: plain::name(&sheet.name, Sheet::NAME_LENGTH),
             bread: place(sheet.bread, BREADS),
             own: own.iter().map(|food| PackedOwn::of(food)).collect(),
-            streams: sheet
+            parts: sheet
                 .formula
-                .streams
+                .parts
                 .iter()
-                .map(|s| PackedStream::of(s, &own))
+                .map(|s| PackedPart::of(s, &own))
                 .collect(),
-            wanted: PackedWanted::of(sheet.batch.wanted),
+            wanted: PackedTarget::of(sheet.batch.wanted),
             losses: losses.map(Short::of),
             pieces: sheet.batch.pieces.get(),
             syrup_at: Short::of(sheet.batch.syrup_at.celsius()),
@@ -99,14 +99,14 @@ impl Packed {
     }
 }
 
-impl PackedStream {
-    fn of(stream: &Stream, own: &[&OwnFood]) -> Self {
-        let steam = stream.steam.grams();
+impl PackedPart {
+    fn of(part: &Part, own: &[&OwnFood]) -> Self {
+        let steam = part.steam.grams();
         Self {
-            kind: place(stream.kind, STREAMS),
-            name: plain::name(&stream.name, Sheet::STREAM_NAME_LENGTH),
+            kind: place(part.kind, PARTS),
+            name: plain::name(&part.name, Sheet::PART_NAME_LENGTH),
             steam: (steam > 0.0).then(|| Short::of(steam)),
-            lines: stream
+            lines: part
                 .lines
                 .iter()
                 .map(|line| PackedLine::of(line, own))
@@ -130,19 +130,21 @@ impl PackedLine {
     }
 }
 
-impl PackedWanted {
-    fn of(wanted: Wanted) -> Self {
+impl PackedTarget {
+    fn of(wanted: BatchTarget) -> Self {
         match wanted {
-            Wanted::Times(factor) => Self::Times(Short::of(factor.number())),
-            Wanted::Dough(mass) => Self::Dough(Short::of(mass.grams())),
-            Wanted::Pieces { count, each } => Self::Pieces(count.get(), Short::of(each.grams())),
-            Wanted::FlourOnHand(mass) => Self::Flour(Short::of(mass.grams())),
-            Wanted::OnHand { at, mass } => Self::OnHand(
-                small(Some(at.stream)),
+            BatchTarget::Times(factor) => Self::Times(Short::of(factor.number())),
+            BatchTarget::Dough(mass) => Self::Dough(Short::of(mass.grams())),
+            BatchTarget::Pieces { count, each } => {
+                Self::Pieces(count.get(), Short::of(each.grams()))
+            }
+            BatchTarget::FlourOnHand(mass) => Self::Flour(Short::of(mass.grams())),
+            BatchTarget::OnHand { at, mass } => Self::OnHand(
+                small(Some(at.part)),
                 small(Some(at.line)),
                 Short::of(mass.grams()),
             ),
-            Wanted::Class {
+            BatchTarget::Class {
                 students,
                 loaves,
                 loaf,
@@ -153,11 +155,7 @@ impl PackedWanted {
 
 /// The sheet's own ingredients, each once.
 fn own_foods(sheet: &Sheet) -> Vec<&OwnFood> {
-    let lines = sheet
-        .formula
-        .streams
-        .iter()
-        .flat_map(|stream| &stream.lines);
+    let lines = sheet.formula.parts.iter().flat_map(|part| &part.lines);
     lines.fold(Vec::new(), |mut found, line| {
         if let Food::Own(food) = &line.food
             && !found.contains(&food)

@@ -2,40 +2,37 @@
 
 use std::num::NonZeroU16;
 
-use crate::engine::batch::{Losses, Wanted};
-use crate::engine::formula::{Formula, Line, LineAt, Stream};
-use crate::engine::larder::{Food, Listed, OwnFood};
+use crate::engine::batch::{BatchTarget, Losses};
+use crate::engine::formula::{Formula, Line, LineAt, Part};
+use crate::engine::ingredients::{Food, Listed, OwnFood};
 use crate::engine::quantity::{Factor, Mass, Share, Temperature};
-use crate::sheet::kept::{Batch, Sheet};
+use crate::sheet::enum_names::{BREADS, PARTS};
+use crate::sheet::formula_sheet::{Batch, Sheet};
 use crate::sheet::plain;
-use crate::sheet::spelling::{BREADS, STREAMS};
 
 use super::LinkError;
 use super::choice::standing;
 use super::heat::PackedHeat;
 use super::number::Short;
 use super::own::PackedOwn;
-use super::packed::{Packed, PackedFood, PackedLine, PackedStream, PackedWanted};
+use super::packed::{Packed, PackedFood, PackedLine, PackedPart, PackedTarget};
 use super::tin::PackedTin;
 
 pub(super) fn sheet(packed: Packed) -> Result<Sheet, LinkError> {
-    let lines: usize = packed.streams.iter().map(|stream| stream.lines.len()).sum();
-    if packed.streams.len() > Formula::MOST_STREAMS || lines > Formula::MOST_LINES {
+    let lines: usize = packed.parts.iter().map(|part| part.lines.len()).sum();
+    if packed.parts.len() > Formula::MOST_PARTS || lines > Formula::MOST_LINES {
         return Err(LinkError::TooMany);
     }
     let own = packed.own.into_iter().take(Formula::MOST_LINES);
     let own = own.map(PackedOwn::food).collect::<Result<Vec<_>, _>>()?;
-    let streams = packed
-        .streams
-        .into_iter()
-        .map(|packed| stream(packed, &own));
+    let parts = packed.parts.into_iter().map(|packed| part(packed, &own));
     let mut formula = Formula {
-        streams: streams.collect::<Result<_, _>>()?,
+        parts: parts.collect::<Result<_, _>>()?,
     };
     for warmth in &packed.warmth {
         warmth.put(&mut formula)?;
     }
-    let heat = packed.heat.map(PackedHeat::wishes).transpose()?;
+    let heat = packed.heat.map(PackedHeat::settings).transpose()?;
     Ok(Sheet {
         name: plain::name(&packed.name, Sheet::NAME_LENGTH),
         bread: standing(packed.bread, BREADS)?,
@@ -52,11 +49,11 @@ pub(super) fn sheet(packed: Packed) -> Result<Sheet, LinkError> {
     })
 }
 
-fn stream(packed: PackedStream, own: &[OwnFood]) -> Result<Stream, LinkError> {
+fn part(packed: PackedPart, own: &[OwnFood]) -> Result<Part, LinkError> {
     let lines = packed.lines.into_iter().map(|packed| line(&packed, own));
-    Ok(Stream {
-        kind: standing(packed.kind, STREAMS)?,
-        name: plain::name(&packed.name, Sheet::STREAM_NAME_LENGTH),
+    Ok(Part {
+        kind: standing(packed.kind, PARTS)?,
+        name: plain::name(&packed.name, Sheet::PART_NAME_LENGTH),
         steam: packed.steam.map(mass).transpose()?.unwrap_or(Mass::ZERO),
         temperature: None,
         lines: lines.collect::<Result<_, _>>()?,
@@ -82,20 +79,20 @@ fn line(packed: &PackedLine, own: &[OwnFood]) -> Result<Line, LinkError> {
     })
 }
 
-fn wanted(packed: PackedWanted) -> Result<Wanted, LinkError> {
+fn wanted(packed: PackedTarget) -> Result<BatchTarget, LinkError> {
     Ok(match packed {
-        PackedWanted::Times(factor) => Wanted::Times(Factor::from_number(factor.value())?),
-        PackedWanted::Dough(dough) => Wanted::Dough(mass(dough)?),
-        PackedWanted::Pieces(pieces, each) => Wanted::Pieces {
+        PackedTarget::Times(factor) => BatchTarget::Times(Factor::from_number(factor.value())?),
+        PackedTarget::Dough(dough) => BatchTarget::Dough(mass(dough)?),
+        PackedTarget::Pieces(pieces, each) => BatchTarget::Pieces {
             count: count(pieces)?,
             each: mass(each)?,
         },
-        PackedWanted::Flour(flour) => Wanted::FlourOnHand(mass(flour)?),
-        PackedWanted::OnHand(stream, line, on_hand) => Wanted::OnHand {
-            at: line_at(usize::from(stream), usize::from(line))?,
+        PackedTarget::Flour(flour) => BatchTarget::FlourOnHand(mass(flour)?),
+        PackedTarget::OnHand(part, line, on_hand) => BatchTarget::OnHand {
+            at: line_at(usize::from(part), usize::from(line))?,
             mass: mass(on_hand)?,
         },
-        PackedWanted::Class(students, loaves, loaf) => Wanted::Class {
+        PackedTarget::Class(students, loaves, loaf) => BatchTarget::Class {
             students: count(students)?,
             loaves: count(loaves)?,
             loaf: mass(loaf)?,
@@ -104,9 +101,9 @@ fn wanted(packed: PackedWanted) -> Result<Wanted, LinkError> {
 }
 
 /// A place that some formula could have.
-fn line_at(stream: usize, line: usize) -> Result<LineAt, LinkError> {
-    if stream < Formula::MOST_STREAMS && line < Formula::MOST_LINES {
-        Ok(LineAt { stream, line })
+fn line_at(part: usize, line: usize) -> Result<LineAt, LinkError> {
+    if part < Formula::MOST_PARTS && line < Formula::MOST_LINES {
+        Ok(LineAt { part, line })
     } else {
         Err(LinkError::Damaged)
     }

@@ -7,7 +7,7 @@ use crate::sheet::{Sheet, plain};
 use super::day::{maybe_ms, read_step, write_step};
 use super::error::RecordError;
 use super::fields::{Fields, list, short, temperature, truth};
-use super::noted;
+use super::observation;
 use super::print::Writer;
 use super::shelf::{id, moment};
 use super::tree::Tree;
@@ -26,7 +26,7 @@ pub(super) fn write(bake: &Bake) -> Tree<'_> {
     .text("kitchen", plain::name(&bake.kitchen, Kitchen::NAME_LENGTH))
     .number("began_ms", bake.began.milliseconds())
     .maybe("room_c", bake.room.map(|at| at.celsius()))
-    .tree("noted", noted::write(&bake.noted))
+    .tree("noted", observation::write(&bake.noted))
     .list("steps", bake.steps.iter().map(write_done))
     .text("note", plain::note(&bake.note, Bake::NOTE_LENGTH))
     .tree("photo", Tree::Truth(bake.photo))
@@ -53,7 +53,9 @@ pub(super) fn read(tree: &Tree) -> Result<Bake, RecordError> {
         kitchen: fields.maybe("kitchen", kitchen)?.unwrap_or_default(),
         began: fields.needed("began_ms", moment)?,
         room: fields.maybe("room_c", temperature)?,
-        noted: fields.maybe("noted", noted::read)?.unwrap_or_default(),
+        noted: fields
+            .maybe("noted", observation::read)?
+            .unwrap_or_default(),
         steps: fields.maybe("steps", steps)?.unwrap_or_default(),
         note: fields.maybe("note", note)?.unwrap_or_default(),
         photo: fields.maybe("photo", truth)?.unwrap_or_default(),

@@ -2,9 +2,9 @@
 
 use std::num::NonZeroU16;
 
-use crate::engine::batch::{Losses, Wanted};
+use crate::engine::batch::{BatchTarget, Losses};
 use crate::engine::formula::{Formula, LineAt};
-use crate::sheet::kept::Batch;
+use crate::sheet::formula_sheet::Batch;
 
 use super::error::RecordError;
 use super::fields::{Fields, factor, mass, share, temperature, whole, word};
@@ -54,20 +54,20 @@ pub(super) fn write(batch: &Batch) -> Tree<'static> {
         .done()
 }
 
-fn write_wanted(wanted: Wanted) -> Tree<'static> {
+fn write_wanted(wanted: BatchTarget) -> Tree<'static> {
     let by = |word| Writer::new().text("by", word);
     match wanted {
-        Wanted::Times(factor) => by("times").number("times", factor.number()),
-        Wanted::Dough(mass) => by("dough").number("dough_g", mass.grams()),
-        Wanted::Pieces { count, each } => by("pieces")
+        BatchTarget::Times(factor) => by("times").number("times", factor.number()),
+        BatchTarget::Dough(mass) => by("dough").number("dough_g", mass.grams()),
+        BatchTarget::Pieces { count, each } => by("pieces")
             .number("count", count.get())
             .number("each_g", each.grams()),
-        Wanted::FlourOnHand(mass) => by("flour_on_hand").number("flour_g", mass.grams()),
-        Wanted::OnHand { at, mass } => by("on_hand")
-            .number("stream", place(at.stream))
+        BatchTarget::FlourOnHand(mass) => by("flour_on_hand").number("flour_g", mass.grams()),
+        BatchTarget::OnHand { at, mass } => by("on_hand")
+            .number("stream", place(at.part))
             .number("line", place(at.line))
             .number("mass_g", mass.grams()),
-        Wanted::Class {
+        BatchTarget::Class {
             students,
             loaves,
             loaf,
@@ -108,24 +108,24 @@ fn read_losses(tree: &Tree) -> Result<Losses, RecordError> {
     })
 }
 
-fn read_wanted(tree: &Tree) -> Result<Wanted, RecordError> {
+fn read_wanted(tree: &Tree) -> Result<BatchTarget, RecordError> {
     let fields = Fields::of(tree, WANTED)?;
     Ok(match fields.needed("by", |tree| word(tree, WAYS))? {
-        Way::Times => Wanted::Times(fields.needed("times", factor)?),
-        Way::Dough => Wanted::Dough(fields.needed("dough_g", mass)?),
-        Way::Pieces => Wanted::Pieces {
+        Way::Times => BatchTarget::Times(fields.needed("times", factor)?),
+        Way::Dough => BatchTarget::Dough(fields.needed("dough_g", mass)?),
+        Way::Pieces => BatchTarget::Pieces {
             count: fields.needed("count", count)?,
             each: fields.needed("each_g", mass)?,
         },
-        Way::Flour => Wanted::FlourOnHand(fields.needed("flour_g", mass)?),
-        Way::OnHand => Wanted::OnHand {
+        Way::Flour => BatchTarget::FlourOnHand(fields.needed("flour_g", mass)?),
+        Way::OnHand => BatchTarget::OnHand {
             at: LineAt {
-                stream: fields.needed("stream", |tree| index(tree, Formula::MOST_STREAMS))?,
+                part: fields.needed("stream", |tree| index(tree, Formula::MOST_PARTS))?,
                 line: fields.needed("line", |tree| index(tree, Formula::MOST_LINES))?,
             },
             mass: fields.needed("mass_g", mass)?,
         },
-        Way::Class => Wanted::Class {
+        Way::Class => BatchTarget::Class {
             students: fields.needed("students", count)?,
             loaves: fields.needed("loaves", count)?,
             loaf: fields.needed("loaf_g", mass)?,

@@ -2,7 +2,7 @@
 
 use crate::engine::formula::LineAt;
 use crate::engine::plan::{Edit, Plan};
-use crate::sheet::day::{Bench, Measured, Promised, Timer, Weighing};
+use crate::sheet::day::{Bench, Measured, PlanSnapshot, Timer, Weighing};
 
 use super::bake;
 use super::day::{read_edit, read_step, small, write_edit, write_step};
@@ -57,7 +57,7 @@ fn write_timer<'t>(timer: &Timer) -> Tree<'t> {
         .done()
 }
 
-fn write_promised<'t>(promised: &Promised) -> Tree<'t> {
+fn write_promised<'t>(promised: &PlanSnapshot) -> Tree<'t> {
     write_step(promised.step, Writer::new())
         .number("begins_ms", promised.begins.milliseconds())
         .number("lasts_min", promised.lasts.minutes())
@@ -66,7 +66,7 @@ fn write_promised<'t>(promised: &Promised) -> Tree<'t> {
 
 fn write_measured<'t>(found: &Measured) -> Tree<'t> {
     write_step(found.step, Writer::new())
-        .number("stream", found.stream)
+        .number("stream", found.part)
         .number("at_c", found.at.celsius())
         .number("when_ms", found.when.milliseconds())
         .done()
@@ -75,7 +75,7 @@ fn write_measured<'t>(found: &Measured) -> Tree<'t> {
 fn write_weighing<'t>(weighing: &Weighing) -> Tree<'t> {
     let place = |at: usize| u16::try_from(at).unwrap_or(u16::MAX);
     Writer::new()
-        .number("stream", place(weighing.at.stream))
+        .number("stream", place(weighing.at.part))
         .number("line", place(weighing.at.line))
         .maybe("mass_g", weighing.mass.map(|mass| mass.grams()))
         .done()
@@ -119,9 +119,9 @@ fn read_timer(tree: &Tree) -> Result<Timer, RecordError> {
     })
 }
 
-fn read_promised(tree: &Tree) -> Result<Promised, RecordError> {
+fn read_promised(tree: &Tree) -> Result<PlanSnapshot, RecordError> {
     let fields = Fields::of(tree, &["work", "of", "begins_ms", "lasts_min"])?;
-    Ok(Promised {
+    Ok(PlanSnapshot {
         step: read_step(&fields)?,
         begins: fields.needed("begins_ms", moment)?,
         lasts: fields.needed("lasts_min", minutes)?,
@@ -132,7 +132,7 @@ fn read_measured(tree: &Tree) -> Result<Measured, RecordError> {
     let fields = Fields::of(tree, &["work", "of", "stream", "at_c", "when_ms"])?;
     Ok(Measured {
         step: read_step(&fields)?,
-        stream: fields.needed("stream", small)?,
+        part: fields.needed("stream", small)?,
         at: fields.needed("at_c", temperature)?,
         when: fields.needed("when_ms", moment)?,
     })
@@ -146,7 +146,7 @@ fn read_weighing(tree: &Tree) -> Result<Weighing, RecordError> {
     };
     Ok(Weighing {
         at: LineAt {
-            stream: fields.needed("stream", place)?,
+            part: fields.needed("stream", place)?,
             line: fields.needed("line", place)?,
         },
         mass: fields.maybe("mass_g", mass)?,

@@ -1,6 +1,6 @@
 //! What is wanted of a class, as a record; what is not there is as usual.
 
-use crate::engine::class::{ClassWishes, OvenWishes};
+use crate::engine::class::{ClassSettings, OvenSettings};
 
 use super::batch::count;
 use super::envelope::{RECORD_LIMIT, begin, fields, open};
@@ -14,21 +14,21 @@ pub(super) const KNOWN: &[&str] = &["students", "at_bench", "loaves", "loaf_g", 
 
 /// Writes what is wanted of a class down as JSON.
 #[must_use]
-pub fn write_class(wishes: &ClassWishes) -> String {
-    body(wishes, begin(KIND)).to_string()
+pub fn write_class(settings: &ClassSettings) -> String {
+    body(settings, begin(KIND)).to_string()
 }
 
-pub(super) fn body<'t>(wishes: &ClassWishes, begun: Writer<'t>) -> Tree<'t> {
+pub(super) fn body<'t>(settings: &ClassSettings, begun: Writer<'t>) -> Tree<'t> {
     let oven = Writer::new()
-        .number("places", wishes.oven.places.get())
-        .number("bake_min", wishes.oven.bake.minutes())
-        .number("between_min", wishes.oven.between.minutes());
+        .number("places", settings.oven.places.get())
+        .number("bake_min", settings.oven.bake.minutes())
+        .number("between_min", settings.oven.between.minutes());
     begun
-        .number("students", wishes.students.get())
-        .number("at_bench", wishes.at_bench.get())
-        .number("loaves", wishes.loaves.get())
-        .number("loaf_g", wishes.loaf.grams())
-        .number("shown", wishes.shown)
+        .number("students", settings.students.get())
+        .number("at_bench", settings.at_bench.get())
+        .number("loaves", settings.loaves.get())
+        .number("loaf_g", settings.loaf.grams())
+        .number("shown", settings.shown)
         .tree("oven", oven.done())
         .done()
 }
@@ -37,16 +37,16 @@ pub(super) fn body<'t>(wishes: &ClassWishes, begun: Writer<'t>) -> Tree<'t> {
 ///
 /// # Errors
 /// [`RecordError`] with the way to what is wrong.
-pub fn read_class(text: &str) -> Result<ClassWishes, RecordError> {
+pub fn read_class(text: &str) -> Result<ClassSettings, RecordError> {
     let tree = open(text, RECORD_LIMIT)?;
     read_body(&fields(&tree, KIND, KNOWN)?)
 }
 
-pub(super) fn read_body(fields: &Fields) -> Result<ClassWishes, RecordError> {
-    let usual = ClassWishes::default();
+pub(super) fn read_body(fields: &Fields) -> Result<ClassSettings, RecordError> {
+    let usual = ClassSettings::default();
     let shown = |tree: &Tree| whole(tree, 0, u32::from(u16::MAX));
     let shown = fields.maybe("shown", shown)?;
-    Ok(ClassWishes {
+    Ok(ClassSettings {
         students: fields.maybe("students", count)?.unwrap_or(usual.students),
         at_bench: fields.maybe("at_bench", count)?.unwrap_or(usual.at_bench),
         loaves: fields.maybe("loaves", count)?.unwrap_or(usual.loaves),
@@ -58,10 +58,10 @@ pub(super) fn read_body(fields: &Fields) -> Result<ClassWishes, RecordError> {
     })
 }
 
-fn read_oven(tree: &Tree) -> Result<OvenWishes, RecordError> {
+fn read_oven(tree: &Tree) -> Result<OvenSettings, RecordError> {
     let fields = Fields::of(tree, &["places", "bake_min", "between_min"])?;
-    let usual = ClassWishes::default().oven;
-    Ok(OvenWishes {
+    let usual = ClassSettings::default().oven;
+    Ok(OvenSettings {
         places: fields.maybe("places", count)?.unwrap_or(usual.places),
         bake: fields.maybe("bake_min", minutes)?.unwrap_or(usual.bake),
         between: fields

@@ -2,10 +2,10 @@
 
 use std::num::NonZeroU16;
 
-use crate::engine::plan::{Edit, Loads, Step, StepAt, Work};
+use crate::engine::plan::{Edit, Loads, Step, StepAt, StepKind};
 use crate::sheet::civil::Clock;
-use crate::sheet::day::{DayWishes, Fridge, Sleep, Target};
-use crate::sheet::spelling::{WORKS, spelt};
+use crate::sheet::day::{DaySettings, Fridge, Sleep, Target};
+use crate::sheet::enum_names::{WORKS, spelt};
 use crate::sheet::{Moment, plain};
 
 use super::envelope::{RECORD_LIMIT, begin, fields, open};
@@ -33,14 +33,14 @@ pub(super) const KNOWN: &[&str] = &[
 /// How a step is changed, by the word it is kept under.
 #[derive(Clone, Copy, PartialEq)]
 enum Change {
-    Lasts,
+    Duration,
     LeftOut,
     Sooner,
     Added,
 }
 
 const CHANGES: &[(Change, &str)] = &[
-    (Change::Lasts, "lasts"),
+    (Change::Duration, "lasts"),
     (Change::LeftOut, "left_out"),
     (Change::Sooner, "sooner"),
     (Change::Added, "added"),
@@ -48,22 +48,22 @@ const CHANGES: &[(Change, &str)] = &[
 
 /// Writes what a plan goes by down as JSON.
 #[must_use]
-pub fn write_day(wishes: &DayWishes) -> String {
-    body(wishes, begin(KIND)).to_string()
+pub fn write_day(settings: &DaySettings) -> String {
+    body(settings, begin(KIND)).to_string()
 }
 
-pub(super) fn body<'t>(wishes: &'t DayWishes, begun: Writer<'t>) -> Tree<'t> {
-    let begun = begun.tree("rises", rises::write(&wishes.rises));
-    let begun = match wishes.target {
+pub(super) fn body<'t>(settings: &'t DaySettings, begun: Writer<'t>) -> Tree<'t> {
+    let begun = begun.tree("rises", rises::write(&settings.rises));
+    let begun = match settings.target {
         Target::Open => begun,
         Target::Table(at) => begun.number("table_ms", at.milliseconds()),
         Target::From(at) => begun.number("from_ms", at.milliseconds()),
     };
     let fridge = Writer::new()
-        .number("least_min", wishes.fridge.least.minutes())
-        .number("most_min", wishes.fridge.most.minutes());
+        .number("least_min", settings.fridge.least.minutes())
+        .number("most_min", settings.fridge.most.minutes());
     // A sleep that is not there is told apart from one that was never asked for.
-    let sleep = wishes.sleep.map_or(Tree::Truth(false), |sleep| {
+    let sleep = settings.sleep.map_or(Tree::Truth(false), |sleep| {
         Writer::new()
             .number("from_min", sleep.from.minutes())
             .number("until_min", sleep.until.minutes())
@@ -72,9 +72,9 @@ pub(super) fn body<'t>(wishes: &'t DayWishes, begun: Writer<'t>) -> Tree<'t> {
     let begun = begun
         .tree("sleep", sleep)
         .tree("fridge", fridge.done())
-        .tree("one_pair_of_hands", Tree::Truth(wishes.one_pair_of_hands));
-    write_loads(wishes.loads, begun)
-        .list("edits", wishes.edits.iter().map(write_edit))
+        .tree("one_pair_of_hands", Tree::Truth(settings.one_pair_of_hands));
+    write_loads(settings.loads, begun)
+        .list("edits", settings.edits.iter().map(write_edit))
         .done()
 }
 
@@ -88,7 +88,7 @@ pub(super) fn write_step<'t>(step: StepAt, begun: Writer<'t>) -> Writer<'t> {
 pub(super) fn write_edit(edit: &Edit) -> Tree<'_> {
     let change = |word, step| write_step(step, Writer::new().text("change", word));
     match edit {
-        Edit::Lasts { step, minutes } => {
+        Edit::Duration { step, minutes } => {
             change("lasts", *step).number("minutes", minutes.minutes())
         }
         Edit::LeftOut { step } => change("left_out", *step),
@@ -112,14 +112,14 @@ pub(super) fn write_edit(edit: &Edit) -> Tree<'_> {
 ///
 /// # Errors
 /// [`RecordError`] with the way to what is wrong.
-pub fn read_day(text: &str) -> Result<DayWishes, RecordError> {
+pub fn read_day(text: &str) -> Result<DaySettings, RecordError> {
     let tree = open(text, RECORD_LIMIT)?;
     read_body(&fields(&tree, KIND, KNOWN)?)
 }
 
-pub(super) fn read_body(fields: &Fields) -> Result<DayWishes, RecordError> {
-    let usual = DayWishes::default();
-    Ok(DayWishes {
+pub(super) fn read_body(fields: &Fields) -> Result<DaySettings, RecordError> {
+    let usual = DaySettings::default();
+    Ok(DaySettings {
         rises: fields.maybe("rises", rises::read)?.unwrap_or_default(),
         target: read_target(fields)?,
         sleep: fields.maybe("sleep", read_sleep)?.unwrap_or(usual.sleep),
@@ -190,7 +190,7 @@ fn read_fridge(tree: &Tree) -> Result<Fridge, RecordError> {
 
 pub(super) fn read_step(fields: &Fields) -> Result<StepAt, RecordError> {
     Ok(StepAt {
-        work: fields.needed("work", |tree| word::<Work>(tree, WORKS))?,
+        work: fields.needed("work", |tree| word::<StepKind>(tree, WORKS))?,
         of: fields.needed("of", small)?,
     })
 }
@@ -208,7 +208,7 @@ pub(super) fn read_edit(tree: &Tree) -> Result<Edit, RecordError> {
     let fields = Fields::of(tree, &known)?;
     let step = read_step(&fields)?;
     Ok(match fields.needed("change", |tree| word(tree, CHANGES))? {
-        Change::Lasts => Edit::Lasts {
+        Change::Duration => Edit::Duration {
             step,
             minutes: fields.needed("minutes", minutes)?,
         },

@@ -1,13 +1,13 @@
 //! What can be wrong with a record, and where in it.
 
-use crate::engine::larder::LabelError;
+use crate::engine::ingredients::LabelError;
 use crate::engine::quantity::{NoSuchDivision, OutOfRange};
 
 /// A record that cannot be opened: what is wrong, and where.
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 #[error("{path}: {fault}")]
 pub struct RecordError {
-    /// Where in the record, as `formula.streams[1].lines[3].mass_g`; empty for the whole.
+    /// Where in the record, as `formula.parts[1].lines[3].mass_g`; empty for the whole.
     pub path: String,
     /// What is wrong there.
     pub fault: RecordFault,
@@ -66,7 +66,7 @@ pub enum RecordFault {
     #[error("expected {wanted}")]
     WrongType {
         /// What was expected there.
-        wanted: Wanted,
+        wanted: Expected,
     },
     /// A number outside the range of its quantity.
     #[error(transparent)]
@@ -125,7 +125,7 @@ pub enum RecordFault {
 
 /// What was expected in a place.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Wanted {
+pub enum Expected {
     /// A number.
     Number,
     /// A text.
@@ -138,7 +138,7 @@ pub enum Wanted {
     Fields,
 }
 
-impl std::fmt::Display for Wanted {
+impl std::fmt::Display for Expected {
     fn fmt(&self, f: &mut std::fmt::Formatter) -> std::fmt::Result {
         f.write_str(match self {
             Self::Number => "a number",

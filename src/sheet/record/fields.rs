@@ -2,7 +2,7 @@
 
 use crate::engine::quantity::{self, Factor, Mass, Minutes, OutOfRange, Share, Temperature};
 
-use super::error::{RecordError, RecordFault, Wanted};
+use super::error::{Expected, RecordError, RecordFault};
 use super::tree::Tree;
 
 type Read<T> = Result<T, RecordError>;
@@ -14,7 +14,7 @@ impl<'t> Fields<'t> {
     /// Takes `tree` apart; `known` are the keys it may have.
     pub(super) fn of(tree: &'t Tree<'t>, known: &[&'static str]) -> Read<Self> {
         let Tree::Fields(pairs) = tree else {
-            return Err(wrong(Wanted::Fields));
+            return Err(wrong(Expected::Fields));
         };
         let mut found: Vec<(&'static str, &Tree)> =
             Vec::with_capacity(pairs.len().min(known.len()));
@@ -63,7 +63,7 @@ impl<'t> Fields<'t> {
     }
 }
 
-fn wrong(wanted: Wanted) -> RecordError {
+fn wrong(wanted: Expected) -> RecordError {
     RecordFault::WrongType { wanted }.into()
 }
 
@@ -74,7 +74,7 @@ pub(super) fn list<'t, T>(
     read: impl Fn(&'t Tree<'t>) -> Read<T>,
 ) -> Read<Vec<T>> {
     let Tree::List(items) = tree else {
-        return Err(wrong(Wanted::List));
+        return Err(wrong(Expected::List));
     };
     if items.len() > most {
         return Err(RecordFault::TooMany { most }.into());
@@ -90,7 +90,7 @@ pub(super) fn number(tree: &Tree) -> Read<f64> {
     match tree {
         Tree::Number(number) => Ok(*number),
         Tree::Nothing | Tree::Truth(_) | Tree::Text(_) | Tree::List(_) | Tree::Fields(_) => {
-            Err(wrong(Wanted::Number))
+            Err(wrong(Expected::Number))
         }
     }
 }
@@ -114,7 +114,7 @@ pub(super) fn text<'t>(tree: &'t Tree<'t>) -> Read<&'t str> {
     match tree {
         Tree::Text(text) => Ok(text),
         Tree::Nothing | Tree::Truth(_) | Tree::Number(_) | Tree::List(_) | Tree::Fields(_) => {
-            Err(wrong(Wanted::Text))
+            Err(wrong(Expected::Text))
         }
     }
 }
@@ -133,7 +133,7 @@ pub(super) fn truth(tree: &Tree) -> Read<bool> {
     if let Tree::Truth(truth) = tree {
         Ok(*truth)
     } else {
-        Err(wrong(Wanted::Truth))
+        Err(wrong(Expected::Truth))
     }
 }
 

@@ -1,6 +1,6 @@
 //! A file of formulas: one, or all of them with what is kept beside; nothing is lost on the way.
 
-use crate::sheet::{Beside, Id, Moment, Sheet};
+use crate::sheet::{Id, Moment, Sheet, Workspace};
 
 use super::envelope::{self, FILE_LIMIT, begin, fields, open};
 use super::error::RecordError;
@@ -8,14 +8,14 @@ use super::fields::{Fields, list};
 use super::print::Writer;
 use super::shelf::{id, moment};
 use super::tree::Tree;
-use super::{beside, sheet};
+use super::{sheet, workspace};
 
 const KIND: &str = "formulas";
 const MOST: usize = crate::sheet::Shelf::MOST;
 
 /// One formula in a file.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Filed {
+pub struct FormulaInFile {
     /// The id it was kept under.
     pub id: Option<Id>,
     /// When it was last changed.
@@ -30,21 +30,21 @@ pub struct Filed {
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Opened {
     /// The formulas that could be read.
-    pub formulas: Vec<Filed>,
+    pub formulas: Vec<FormulaInFile>,
     /// What is kept beside them.
-    pub beside: Beside,
+    pub beside: Workspace,
     /// What is wrong with the others, one by one.
     pub refused: Vec<RecordError>,
 }
 
 /// Writes formulas, and what is kept beside them, to the text of a file.
 #[must_use]
-pub fn write_file(formulas: &[Filed], beside: &Beside) -> String {
+pub fn write_file(formulas: &[FormulaInFile], beside: &Workspace) -> String {
     let begun = begin(KIND).list("formulas", formulas.iter().map(write_one));
-    beside::write(beside, begun).done().to_string()
+    workspace::write(beside, begun).done().to_string()
 }
 
-fn write_one(filed: &Filed) -> Tree<'_> {
+fn write_one(filed: &FormulaInFile) -> Tree<'_> {
     let begun = match &filed.id {
         Some(id) => Writer::new().text("id", id.as_text()),
         None => Writer::new(),
@@ -65,7 +65,7 @@ pub fn read_file(text: &str) -> Result<Opened, RecordError> {
     let tree = open(text, FILE_LIMIT)?;
     if envelope::kind(&tree)? == sheet::KIND {
         let sheet = sheet::read(&tree)?;
-        let one = Filed {
+        let one = FormulaInFile {
             id: None,
             changed: None,
             binned: None,
@@ -77,7 +77,7 @@ pub fn read_file(text: &str) -> Result<Opened, RecordError> {
         });
     }
     let mut known = vec!["formulas"];
-    known.extend(beside::KEYS);
+    known.extend(workspace::KEYS);
     let fields = fields(&tree, KIND, &known)?;
     let read = fields.needed("formulas", |tree| {
         list(tree, MOST, |tree| Ok(read_one(tree)))
@@ -89,15 +89,15 @@ pub fn read_file(text: &str) -> Result<Opened, RecordError> {
             Err(error) => opened.refused.push(error.item(at).inside("formulas")),
         }
     }
-    let (beside, refused) = beside::read(&fields);
+    let (beside, refused) = workspace::read(&fields);
     opened.beside = beside;
     opened.refused.extend(refused);
     Ok(opened)
 }
 
-fn read_one(tree: &Tree) -> Result<Filed, RecordError> {
+fn read_one(tree: &Tree) -> Result<FormulaInFile, RecordError> {
     let fields = Fields::of(tree, &["id", "changed_ms", "binned_ms", "sheet"])?;
-    Ok(Filed {
+    Ok(FormulaInFile {
         id: fields.maybe("id", id)?,
         changed: fields.maybe("changed_ms", moment)?,
         binned: fields.maybe("binned_ms", moment)?,

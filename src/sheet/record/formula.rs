@@ -1,11 +1,11 @@
-//! The formula in a record: streams, lines, ingredients.
+//! The formula in a record: parts, lines, ingredients.
 
-use crate::engine::formula::{Formula, Line, Stream};
-use crate::engine::larder::{Food, Listed};
+use crate::engine::formula::{Formula, Line, Part};
+use crate::engine::ingredients::{Food, Listed};
 use crate::engine::quantity::{Mass, Temperature};
-use crate::sheet::kept::Sheet;
+use crate::sheet::enum_names::{PARTS, spelt};
+use crate::sheet::formula_sheet::Sheet;
 use crate::sheet::plain;
-use crate::sheet::spelling::{STREAMS, spelt};
 
 use super::error::{RecordError, RecordFault};
 use super::fields::{Fields, list, mass, short, temperature, truth, whole, word};
@@ -25,18 +25,18 @@ const LINE: &[&str] = &[
 
 pub(super) fn write(formula: &Formula) -> Tree<'_> {
     Writer::new()
-        .list("streams", formula.streams.iter().map(write_stream))
+        .list("streams", formula.parts.iter().map(write_part))
         .done()
 }
 
-fn write_stream(stream: &Stream) -> Tree<'_> {
-    let steam = (stream.steam > Mass::ZERO).then(|| stream.steam.grams());
+fn write_part(part: &Part) -> Tree<'_> {
+    let steam = (part.steam > Mass::ZERO).then(|| part.steam.grams());
     Writer::new()
-        .text("kind", spelt(stream.kind, STREAMS))
-        .text("name", plain::name(&stream.name, Sheet::STREAM_NAME_LENGTH))
+        .text("kind", spelt(part.kind, PARTS))
+        .text("name", plain::name(&part.name, Sheet::PART_NAME_LENGTH))
         .maybe("steam_g", steam)
-        .maybe("at_c", stream.temperature.map(Temperature::celsius))
-        .list("lines", stream.lines.iter().map(write_line))
+        .maybe("at_c", part.temperature.map(Temperature::celsius))
+        .list("lines", part.lines.iter().map(write_line))
         .done()
 }
 
@@ -63,23 +63,21 @@ fn write_line(line: &Line) -> Tree<'_> {
 
 pub(super) fn read(tree: &Tree) -> Result<Formula, RecordError> {
     let fields = Fields::of(tree, &["streams"])?;
-    let streams = fields.needed("streams", |tree| {
-        list(tree, Formula::MOST_STREAMS, read_stream)
-    })?;
-    let lines: usize = streams.iter().map(|stream| stream.lines.len()).sum();
+    let parts = fields.needed("streams", |tree| list(tree, Formula::MOST_PARTS, read_part))?;
+    let lines: usize = parts.iter().map(|part| part.lines.len()).sum();
     if lines > Formula::MOST_LINES {
         let most = Formula::MOST_LINES;
         return Err(RecordError::from(RecordFault::TooMany { most }).inside("streams"));
     }
-    Ok(Formula { streams })
+    Ok(Formula { parts })
 }
 
-fn read_stream(tree: &Tree) -> Result<Stream, RecordError> {
+fn read_part(tree: &Tree) -> Result<Part, RecordError> {
     let fields = Fields::of(tree, &["kind", "name", "steam_g", "at_c", "lines"])?;
-    Ok(Stream {
-        kind: fields.needed("kind", |tree| word(tree, STREAMS))?,
+    Ok(Part {
+        kind: fields.needed("kind", |tree| word(tree, PARTS))?,
         name: fields.needed("name", |tree| {
-            short(tree, Sheet::STREAM_NAME_LENGTH, plain::name)
+            short(tree, Sheet::PART_NAME_LENGTH, plain::name)
         })?,
         steam: fields.maybe("steam_g", mass)?.unwrap_or(Mass::ZERO),
         temperature: fields.maybe("at_c", temperature)?,

@@ -2,10 +2,10 @@
 
 use crate::engine::heat::Phase;
 use crate::engine::kitchen::{
-    BakeWishes, CoolingWishes, HeatWishes, KnownBake, MeltWishes, PasteWishes,
+    BakeSettings, CoolingSettings, HeatSettings, KnownBake, MeltSettings, PasteSettings,
 };
 use crate::engine::quantity::{Length, Minutes, Temperature, TemperatureChange};
-use crate::sheet::spelling::{HEAT_FROM, SHAPES, spelt};
+use crate::sheet::enum_names::{HEAT_FROM, SHAPES, spelt};
 
 use super::error::RecordError;
 use super::fields::{Fields, list, mass, minutes, number, temperature, truth, word};
@@ -23,9 +23,9 @@ const KNOWN: &[&str] = &[
     "melt",
 ];
 
-pub(super) fn write(wishes: &HeatWishes) -> Tree<'static> {
+pub(super) fn write(settings: &HeatSettings) -> Tree<'static> {
     let degrees = |at: Option<Temperature>| at.map(Temperature::celsius);
-    let (paste, cooling, melt) = (&wishes.paste, &wishes.cooling, &wishes.melt);
+    let (paste, cooling, melt) = (&settings.paste, &settings.cooling, &settings.melt);
     let stirred = Writer::new()
         .maybe("bowl_c", degrees(paste.bowl))
         .number("drop_k", paste.drop.kelvin());
@@ -41,18 +41,18 @@ pub(super) fn write(wishes: &HeatWishes) -> Tree<'static> {
         .maybe("bowl_c", degrees(melt.bowl))
         .number("pieces_m", melt.pieces.metres());
     Writer::new()
-        .number("dough_c", wishes.dough.celsius())
-        .maybe("mixing_min", wishes.mixing.map(Minutes::minutes))
-        .number("standing_min", wishes.standing.minutes())
-        .maybe("mixing_bowl_c", degrees(wishes.mixing_bowl))
+        .number("dough_c", settings.dough.celsius())
+        .maybe("mixing_min", settings.mixing.map(Minutes::minutes))
+        .number("standing_min", settings.standing.minutes())
+        .maybe("mixing_bowl_c", degrees(settings.mixing_bowl))
         .tree("paste", stirred.done())
         .tree("cooling", cooled.done())
-        .tree("bake", write_bake(&wishes.bake))
+        .tree("bake", write_bake(&settings.bake))
         .tree("melt", melted.done())
         .done()
 }
 
-fn write_bake(bake: &BakeWishes) -> Tree<'static> {
+fn write_bake(bake: &BakeSettings) -> Tree<'static> {
     let phases = bake.phases.iter().map(|phase| {
         Writer::new()
             .number("minutes", phase.minutes.minutes())
@@ -71,10 +71,10 @@ fn write_bake(bake: &BakeWishes) -> Tree<'static> {
         .done()
 }
 
-pub(super) fn read(tree: &Tree) -> Result<HeatWishes, RecordError> {
+pub(super) fn read(tree: &Tree) -> Result<HeatSettings, RecordError> {
     let fields = Fields::of(tree, KNOWN)?;
-    let usual = HeatWishes::default();
-    Ok(HeatWishes {
+    let usual = HeatSettings::default();
+    Ok(HeatSettings {
         dough: fields.maybe("dough_c", temperature)?.unwrap_or(usual.dough),
         mixing: fields.maybe("mixing_min", minutes)?,
         standing: fields
@@ -88,21 +88,21 @@ pub(super) fn read(tree: &Tree) -> Result<HeatWishes, RecordError> {
     })
 }
 
-fn read_paste(tree: &Tree) -> Result<PasteWishes, RecordError> {
+fn read_paste(tree: &Tree) -> Result<PasteSettings, RecordError> {
     let fields = Fields::of(tree, &["bowl_c", "drop_k"])?;
     let drop = |tree: &Tree| Ok(TemperatureChange::from_kelvin(number(tree)?)?);
-    Ok(PasteWishes {
+    Ok(PasteSettings {
         bowl: fields.maybe("bowl_c", temperature)?,
         drop: fields
             .maybe("drop_k", drop)?
-            .unwrap_or(PasteWishes::default().drop),
+            .unwrap_or(PasteSettings::default().drop),
     })
 }
 
-fn read_cooling(tree: &Tree) -> Result<CoolingWishes, RecordError> {
+fn read_cooling(tree: &Tree) -> Result<CoolingSettings, RecordError> {
     let fields = Fields::of(tree, &["thick_m", "shape", "lid", "bench_min", "ice_min"])?;
-    let usual = CoolingWishes::default();
-    Ok(CoolingWishes {
+    let usual = CoolingSettings::default();
+    Ok(CoolingSettings {
         thick: fields.maybe("thick_m", length)?.unwrap_or(usual.thick),
         shape: fields
             .maybe("shape", |tree| word(tree, SHAPES))?
@@ -113,13 +113,13 @@ fn read_cooling(tree: &Tree) -> Result<CoolingWishes, RecordError> {
     })
 }
 
-fn read_bake(tree: &Tree) -> Result<BakeWishes, RecordError> {
+fn read_bake(tree: &Tree) -> Result<BakeSettings, RecordError> {
     let fields = Fields::of(tree, &["phases", "known"])?;
-    let usual = BakeWishes::default();
+    let usual = BakeSettings::default();
     let phases = fields.maybe("phases", |tree| {
-        list(tree, BakeWishes::MOST_PHASES, read_phase)
+        list(tree, BakeSettings::MOST_PHASES, read_phase)
     })?;
-    Ok(BakeWishes {
+    Ok(BakeSettings {
         phases: phases.unwrap_or(usual.phases),
         known: fields.maybe("known", read_known)?.unwrap_or(usual.known),
     })
@@ -144,15 +144,15 @@ fn read_known(tree: &Tree) -> Result<KnownBake, RecordError> {
     })
 }
 
-fn read_melt(tree: &Tree) -> Result<MeltWishes, RecordError> {
+fn read_melt(tree: &Tree) -> Result<MeltSettings, RecordError> {
     let fields = Fields::of(tree, &["chocolate_c", "liquid_c", "bowl_c", "pieces_m"])?;
-    Ok(MeltWishes {
+    Ok(MeltSettings {
         chocolate: fields.maybe("chocolate_c", temperature)?,
         liquid: fields.maybe("liquid_c", temperature)?,
         bowl: fields.maybe("bowl_c", temperature)?,
         pieces: fields
             .maybe("pieces_m", length)?
-            .unwrap_or(MeltWishes::default().pieces),
+            .unwrap_or(MeltSettings::default().pieces),
     })
 }
 

@@ -1,9 +1,9 @@
 //! The user's own ingredients in a record, and what their labels say.
 
-use crate::engine::larder::{Allergen, Label, OwnFood};
+use crate::engine::ingredients::{Allergen, Label, OwnFood};
 use crate::engine::quantity::Share;
+use crate::sheet::enum_names::{ALLERGENS, ROLES, spelt};
 use crate::sheet::plain;
-use crate::sheet::spelling::{ALLERGENS, ROLES, spelt};
 
 use super::error::RecordError;
 use super::fields::{Fields, list, share, short, word};

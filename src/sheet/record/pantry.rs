@@ -1,8 +1,8 @@
 //! The pantry as a record: packs, prices, and what packets say of allergens.
 
-use crate::engine::larder::Allergen;
+use crate::engine::ingredients::Allergen;
 use crate::engine::quantity::{Mass, Money};
-use crate::sheet::spelling::{ALLERGENS, spelt};
+use crate::sheet::enum_names::{ALLERGENS, spelt};
 use crate::sheet::{FoodKey, Pantry, PantryItem, plain};
 
 use super::envelope::{RECORD_LIMIT, begin, fields, open};
@@ -12,7 +12,7 @@ use super::print::Writer;
 use super::tree::Tree;
 
 const KIND: &str = "pantry";
-const OWN_LENGTH: usize = crate::engine::larder::OwnFood::NAME_LENGTH;
+const OWN_LENGTH: usize = crate::engine::ingredients::OwnFood::NAME_LENGTH;
 pub(super) const KNOWN: &[&str] = &["currency", "items", "kitchen"];
 const ITEM: [&str; 7] = [
     "ingredient",

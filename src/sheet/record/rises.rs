@@ -1,6 +1,6 @@
 //! What a formula says of its rises, in a record.
 
-use crate::engine::rise::{RiseWishes, Stated, Vigour};
+use crate::engine::rise::{RiseSettings, Stated, YeastActivity};
 
 use super::error::{RecordError, RecordFault};
 use super::fields::{Fields, factor, minutes, share, temperature};
@@ -8,7 +8,7 @@ use super::print::Writer;
 use super::tree::Tree;
 
 /// Writes them down.
-pub(super) fn write(rises: &RiseWishes) -> Tree<'static> {
+pub(super) fn write(rises: &RiseSettings) -> Tree<'static> {
     let stated = |stated: Stated| {
         Writer::new()
             .number("minutes", stated.time.minutes())
@@ -28,7 +28,7 @@ pub(super) fn write(rises: &RiseWishes) -> Tree<'static> {
         .done()
 }
 
-fn write_dough(dough: &Vigour) -> Tree<'static> {
+fn write_dough(dough: &YeastActivity) -> Tree<'static> {
     Writer::new()
         .number("yeast_share", dough.yeast.fraction())
         .number("sugar_share", dough.sugar.fraction())
@@ -37,7 +37,7 @@ fn write_dough(dough: &Vigour) -> Tree<'static> {
 }
 
 /// Reads them; what is not there is as usual.
-pub(super) fn read(tree: &Tree) -> Result<RiseWishes, RecordError> {
+pub(super) fn read(tree: &Tree) -> Result<RiseSettings, RecordError> {
     let fields = Fields::of(
         tree,
         &[
@@ -52,8 +52,8 @@ pub(super) fn read(tree: &Tree) -> Result<RiseWishes, RecordError> {
             "volume_times",
         ],
     )?;
-    let usual = RiseWishes::default();
-    Ok(RiseWishes {
+    let usual = RiseSettings::default();
+    Ok(RiseSettings {
         bulk: fields.maybe("bulk", read_stated)?.unwrap_or(usual.bulk),
         rest: fields.maybe("rest_min", minutes)?.unwrap_or(usual.rest),
         proof: fields.maybe("proof", read_stated)?.unwrap_or(usual.proof),
@@ -77,10 +77,10 @@ fn read_stated(tree: &Tree) -> Result<Stated, RecordError> {
 }
 
 /// A dough without yeast has no known rise.
-fn read_dough(tree: &Tree) -> Result<Vigour, RecordError> {
+fn read_dough(tree: &Tree) -> Result<YeastActivity, RecordError> {
     let fields = Fields::of(tree, &["yeast_share", "sugar_share", "salt_share"])?;
     let [yeast, sugar, salt] =
         ["yeast_share", "sugar_share", "salt_share"].map(|key| fields.needed(key, share));
-    Vigour::of(yeast?, sugar?, salt?)
+    YeastActivity::of(yeast?, sugar?, salt?)
         .map_err(|_| RecordError::from(RecordFault::NoYeast).inside("yeast_share"))
 }

@@ -1,7 +1,7 @@
 //! The settings as a record.
 
+use crate::sheet::enum_names::spelt;
 use crate::sheet::settings::{Language, Settings, Theme, Units};
-use crate::sheet::spelling::spelt;
 
 use super::envelope::{RECORD_LIMIT, begin, fields, open};
 use super::error::RecordError;

@@ -1,8 +1,8 @@
 //! One formula with its batch as a record.
 
-use crate::sheet::kept::Sheet;
+use crate::sheet::enum_names::{BREADS, spelt};
+use crate::sheet::formula_sheet::Sheet;
 use crate::sheet::plain;
-use crate::sheet::spelling::{BREADS, spelt};
 
 use super::envelope::{RECORD_LIMIT, begin, fields, open};
 use super::error::RecordError;

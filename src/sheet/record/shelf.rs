@@ -1,8 +1,8 @@
 //! The index of the shelf as a record.
 
 use crate::engine::quantity::Mass;
+use crate::sheet::enum_names::spelt;
 use crate::sheet::shelf::{Shelf, ShelfEntry, Slot, Standing};
-use crate::sheet::spelling::spelt;
 use crate::sheet::{Id, Moment, Sheet, plain};
 
 use super::envelope::{RECORD_LIMIT, begin, fields, open};

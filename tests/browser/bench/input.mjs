@@ -1,4 +1,4 @@
-//! Input to the next frame: a digit typed into a weight box, all figures following, beside a click on the least page.
+//! Input to the next frame: a digit typed into a weight box, all figures following, beside a click on the baseline page.
 
 import { at, median, say } from './numbers.mjs';
 import { visit } from './visit.mjs';
@@ -25,9 +25,9 @@ async function inputs(page, kind, count) {
 }
 
 /// The two pages take turns, so that a busy moment of the machine falls on both.
-export async function input(browser, { ours, floor }) {
+export async function input(browser, { ours, baseline }) {
   const pages = [
-    { name: 'floor', kind: 'click', ...(await visit(browser, floor, 'click', { processor: 6 })), times: [] },
+    { name: 'baseline', kind: 'click', ...(await visit(browser, baseline, 'click', { processor: 6 })), times: [] },
     { name: 'ours', kind: 'type', ...(await visit(browser, ours, 'type', { processor: 6 })), times: [] },
   ];
   for (let batch = 0; batch < BATCHES; batch += 1) {

@@ -1,6 +1,6 @@
 //! What is put into both pages before they load: it notes, inside the page, when the page answers.
 
-/// Runs in the page. `kind`: 'click' for the least page's button, 'type' for our weight box.
+/// Runs in the page. `kind`: 'click' for the baseline page's button, 'type' for our weight box.
 export function probe(kind) {
   const noted = { present: 0, ready: 0, frames: [], changes: 0 };
   window.noted = noted;

@@ -1,4 +1,4 @@
-//! The page measured beside the least page there can be; all are served already, xtask says where.
+//! Measures the page beside a minimal page; xtask serves both and passes their addresses.
 
 import { start } from '../browser.mjs';
 import { cold } from './cold.mjs';
@@ -7,12 +7,12 @@ import { input } from './input.mjs';
 import { log } from './log.mjs';
 import { shelf } from './shelf.mjs';
 
-const pages = { ours: process.env.SOFTCRUMB_ADDRESS, floor: process.env.SOFTCRUMB_FLOOR, cooling: process.env.SOFTCRUMB_COOLING };
+const pages = { ours: process.env.SOFTCRUMB_ADDRESS, baseline: process.env.SOFTCRUMB_BASELINE, cooling: process.env.SOFTCRUMB_COOLING };
 if (!pages.cooling) {
   console.error('Run this by: cargo xtask bench');
   process.exit(2);
 }
-const measures = pages.ours && pages.floor ? [cold, input, shelf, log, cooling] : [cooling];
+const measures = pages.ours && pages.baseline ? [cold, input, shelf, log, cooling] : [cooling];
 const browser = await start();
 let kept = true;
 for (const measure of measures) {

@@ -1,4 +1,4 @@
-//! A shelf of 1,000 formulas: opening it, and opening one of them, in frames more than the least page's click.
+//! A shelf of 1,000 formulas: opening it, and opening one of them, in frames more than the baseline page's click.
 
 import { readFileSync } from 'node:fs';
 import { median, say } from './numbers.mjs';
@@ -46,11 +46,11 @@ async function timed(page, done, tap) {
   return Promise.race([page.evaluate(() => window.took), late]);
 }
 
-export async function shelf(browser, { ours, floor }) {
+export async function shelf(browser, { ours, baseline }) {
   const sample = new URL('../../sheet/samples/v1.formula.json', import.meta.url);
   const formula = JSON.parse(readFileSync(sample, 'utf8'));
   const prepare = (page) => page.addInitScript(fill, { formula, count: COUNT });
-  const least = await visit(browser, floor, 'click');
+  const least = await visit(browser, baseline, 'click');
   const mine = await visit(browser, ours, 'type', { prepare });
   const times = { least: [], shelf: [], one: [] };
   for (let turn = 0; turn < TURNS; turn += 1) {
@@ -68,7 +68,7 @@ export async function shelf(browser, { ours, floor }) {
   await mine.context.close();
   const more = (name) => (median(times[name]) - median(times.least)) / FRAME;
   const note = (name) => `${median(times[name]).toFixed(0)} ms, least ${median(times.least).toFixed(0)} ms; full speed`;
-  const first = say(`shelf of ${COUNT} opens, beyond the least page`, more('shelf'), FRAMES, ' frames', note('shelf'));
-  const second = say(`one of ${COUNT} opens, beyond the least page`, more('one'), FRAMES, ' frames', note('one'));
+  const first = say(`shelf of ${COUNT} opens, beyond the baseline`, more('shelf'), FRAMES, ' frames', note('shelf'));
+  const second = say(`one of ${COUNT} opens, beyond the baseline`, more('one'), FRAMES, ' frames', note('one'));
   return first && second;
 }

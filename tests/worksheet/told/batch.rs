@@ -7,9 +7,9 @@ use softcrumb::engine::batch::{
 use softcrumb::engine::quantity::Share;
 
 use super::weights;
+use crate::error::or_error;
 use crate::evaluation::Evaluation;
 use crate::spelling::snake;
-use crate::trouble::or_error;
 
 pub(super) fn told(evaluation: &Evaluation) -> Value {
     let divisions = evaluation.divisions.iter();
@@ -54,7 +54,7 @@ fn rounded(rounded: &Rounded) -> Value {
 
 fn line(line: &RoundedLine) -> Value {
     json!({
-        "stream": line.at.stream, "line": line.at.line,
+        "stream": line.at.part, "line": line.at.line,
         "exact_g": line.exact.grams(), "division_g": line.division.grams(),
         "on_pocket_scale": line.on_pocket_scale, "weighed_g": line.weighed.grams(),
         "shown": snake(&line.shown), "error_g": line.error.grams(),
@@ -83,7 +83,7 @@ fn solution(cure: SolutionCure) -> Value {
             "stir_in_water_g": take.stir_in_water.grams(),
             "solution_exact_g": take.solution_exact.grams(), "solution_g": take.solution.grams(),
             "yeast_g": take.yeast.grams(), "water_g": take.water.grams(),
-            "stream_water_g": take.stream_water.grams(),
+            "stream_water_g": take.part_water.grams(),
             "water_left_exact_g": take.water_left_exact.grams(),
             "water_left_g": take.water_left.grams(), "error_g": take.error.grams(),
         }),

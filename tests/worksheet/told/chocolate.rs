@@ -4,19 +4,19 @@ use serde_json::{Map, Value, json};
 use softcrumb::engine::chocolate::{CurvePoint, Fill, Flow, FlowCurve, LiquidNeeded, Syrup};
 use softcrumb::engine::quantity::{Factor, Mass, Share, Viscosity};
 
+use crate::error::or_error;
 use crate::evaluation::{Evaluation, SyrupSums};
 use crate::spelling::snake;
-use crate::trouble::or_error;
 
 pub(super) fn told(evaluation: &Evaluation) -> Value {
     let fills = evaluation.fills.iter();
-    let fills = fills.map(|(at, told)| with_stream(*at, or_error(told, "batch", fill)));
+    let fills = fills.map(|(at, told)| with_part(*at, or_error(told, "batch", fill)));
     let syrups = evaluation.syrups.iter();
-    let syrups = syrups.map(|(at, told)| with_stream(*at, or_error(told, "formula", sums)));
+    let syrups = syrups.map(|(at, told)| with_part(*at, or_error(told, "formula", sums)));
     json!({ "fills": fills.collect::<Vec<_>>(), "syrups": syrups.collect::<Vec<_>>() })
 }
 
-fn with_stream(at: usize, told: Value) -> Value {
+fn with_part(at: usize, told: Value) -> Value {
     let mut all = Map::new();
     all.insert("stream".to_owned(), json!(at));
     if let Value::Object(fields) = told {

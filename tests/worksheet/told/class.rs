@@ -9,13 +9,13 @@ use softcrumb::engine::nutrition::{
 };
 use softcrumb::engine::quantity::{Length, Mass, Money};
 use softcrumb::engine::shopping::{self, Item, needs};
-use softcrumb::engine::tin::{Filling, Layout, Spot, Stand, filling, layout, stand};
+use softcrumb::engine::tin::{DoughHeight, Filling, Layout, Spot, dough_height, filling, layout};
 
 use super::weights;
 use crate::asked::Asked;
+use crate::error::or_error;
 use crate::evaluation::Evaluation;
 use crate::spelling::snake;
-use crate::trouble::or_error;
 
 pub(super) fn tin(asked: &Asked, evaluation: &Evaluation) -> Value {
     let (Some(used), Ok(scaled)) = (asked.sheet.batch.tin, &evaluation.scaled) else {
@@ -42,7 +42,7 @@ pub(super) fn tin(asked: &Asked, evaluation: &Evaluation) -> Value {
     );
     json!({
         "filling": or_error(&filled, "batch.tin", filled_told),
-        "stand": or_error(&stand(&used.tins.tin, each, used.rise), "batch.tin", stand_told),
+        "stand": or_error(&dough_height(&used.tins.tin, each, used.rise), "batch.tin", stand_told),
         "layout": or_error(&laid, "batch.tin", layout_told),
     })
 }
@@ -57,7 +57,7 @@ fn filled_told(filled: &Filling) -> Value {
     })
 }
 
-fn stand_told(stands: &Stand) -> Value {
+fn stand_told(stands: &DoughHeight) -> Value {
     json!({
         "risen_cm3": stands.risen.cubic_centimetres(),
         "of_rim_share": stands.of_rim.fraction(),
@@ -163,11 +163,11 @@ pub(super) fn shopping(asked: &Asked, evaluation: &Evaluation) -> Value {
 }
 
 pub(super) fn class(asked: &Asked) -> Value {
-    let Some(wishes) = asked.class.wishes else {
+    let Some(settings) = asked.class.settings else {
         return Value::Null;
     };
     let (sheet, batch) = (&asked.sheet, &asked.sheet.batch);
-    let made = class::class(&sheet.formula, wishes, batch.losses, batch.pieces);
+    let made = class::class(&sheet.formula, settings, batch.losses, batch.pieces);
     or_error(&made, "class", |made| {
         let bench = |bench: &Bench| {
             json!({
@@ -177,7 +177,7 @@ pub(super) fn class(asked: &Asked) -> Value {
         };
         let bowl = |need: &BowlNeed| {
             json!({
-                "stream": need.stream, "count": need.count, "holds_g": need.holds.grams(),
+                "stream": need.part, "count": need.count, "holds_g": need.holds.grams(),
                 "room_cm3": need.room.cubic_centimetres(),
             })
         };
@@ -187,7 +187,7 @@ pub(super) fn class(asked: &Asked) -> Value {
             "benches": made.benches.iter().map(bench).collect::<Vec<_>>(),
             "total_g": weights(&made.total),
             "bowls": bowls(made).iter().map(bowl).collect::<Vec<_>>(),
-            "oven": or_error(&oven(loaves, wishes.oven), "class.oven", oven_told),
+            "oven": or_error(&oven(loaves, settings.oven), "class.oven", oven_told),
         })
     })
 }

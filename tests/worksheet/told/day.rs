@@ -8,13 +8,13 @@ use softcrumb::engine::rise::{RiseError, Risen};
 use softcrumb::sheet::calendar::{self, Event};
 use softcrumb::sheet::civil::Zone;
 use softcrumb::sheet::day::Planned;
-use softcrumb::words::{Manner, day, name};
+use softcrumb::text::{FormatOptions, day, name};
 
 use crate::asked::Asked;
 use crate::day::AskedDay;
+use crate::error::or_error;
 use crate::evaluation::Evaluation;
 use crate::spelling::{name as spelt, snake};
-use crate::trouble::or_error;
 
 pub(super) fn told(asked: &Asked, evaluation: &Evaluation) -> Value {
     let (Some(wanted), Some(planned)) = (&asked.day, &evaluation.day) else {
@@ -34,7 +34,13 @@ fn whole(asked: &Asked, wanted: &AskedDay, planned: &Planned) -> Value {
     let conflicts = solved.conflicts.iter().map(|conflict| {
         let formula = &asked.sheet.formula;
         let zone = &wanted.zone;
-        let said = day::conflict(conflict, &planned.plan, formula, zone, Manner::default());
+        let said = day::conflict(
+            conflict,
+            &planned.plan,
+            formula,
+            zone,
+            FormatOptions::default(),
+        );
         json!({ "kind": spelt(conflict), "told": said })
     });
     json!({
@@ -71,8 +77,8 @@ fn rise(risen: &Result<Risen, RiseError>) -> Value {
 
 fn night(night: &Night) -> Value {
     json!({
-        "stream": night.stream, "at_c": night.spent.at.celsius(),
-        "equals_min": night.spent.equals.minutes(),
+        "stream": night.part, "at_c": night.equivalent_time.at.celsius(),
+        "equals_min": night.equivalent_time.equals.minutes(),
         "never_chilled_equals_min": night.never_chilled.equals.minutes(),
         "chilled_at_once_equals_min": night.chilled_at_once.equals.minutes(),
         "comes_out_c": night.comes_out().map(|at| at.celsius()),

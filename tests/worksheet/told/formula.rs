@@ -2,15 +2,15 @@
 
 use serde_json::{Map, Value, json};
 use softcrumb::engine::formula::{
-    Caution, Compared, Contributor, Figure, Figures, FormulaError, LineAt, LinePair, Percentage,
-    Reached, Sides, StreamTotals, Water, WaterLedger,
+    Caution, Compared, Contributor, Figure, Figures, FormulaError, LineAt, LinePair, PartTotals,
+    Percentage, Reached, Sides, Water, WaterLedger,
 };
 use softcrumb::engine::quantity::Share;
 
 use super::weights;
+use crate::error::or_error;
 use crate::evaluation::Evaluation;
 use crate::spelling::snake;
-use crate::trouble::or_error;
 
 pub(super) fn told(evaluation: &Evaluation) -> Value {
     let [written, made] = &evaluation.figures;
@@ -19,18 +19,18 @@ pub(super) fn told(evaluation: &Evaluation) -> Value {
         let share = |of: &Result<Percentage, FormulaError>| {
             or_error(of, "formula", |percentage| json!(percentage.share.fraction()))
         };
-        json!({ "stream": at.stream, "line": at.line, "of_all_flour": share(all), "of_own_stream": share(own) })
+        json!({ "stream": at.part, "line": at.line, "of_all_flour": share(all), "of_own_stream": share(own) })
     });
     let cautions = |all: &Vec<Caution>| json!(all.iter().map(caution).collect::<Vec<_>>());
     json!({
         "as_written": { "figures": figures(written), "water": or_error(water_written, "formula", water) },
         "as_made": { "figures": figures(made), "water": or_error(water_made, "formula", water) },
         "lines": lines.collect::<Vec<_>>(),
-        "streams": evaluation.streams.iter().map(|s| or_error(s, "formula", stream)).collect::<Vec<_>>(),
+        "streams": evaluation.parts.iter().map(|s| or_error(s, "formula", part)).collect::<Vec<_>>(),
         "cautions": or_error(&evaluation.cautions, "formula", cautions),
         "compared": evaluation.compared.as_ref().map(compared),
         "targets": evaluation.targets.iter().map(|t| or_error(t, "targets", reached)).collect::<Vec<_>>(),
-        "stream_shares": evaluation.stream_shares.iter()
+        "stream_shares": evaluation.part_shares.iter()
             .map(|s| or_error(s, "stream_shares", |formula| json!({ "lines_g": weights(formula) })))
             .collect::<Vec<_>>(),
     })
@@ -41,7 +41,7 @@ fn compared(compared: &Compared) -> Value {
     for (figure, both) in &compared.figures {
         figures.insert(snake(figure), sides(both));
     }
-    let at = |at: Option<LineAt>| at.map(|at| json!([at.stream, at.line]));
+    let at = |at: Option<LineAt>| at.map(|at| json!([at.part, at.line]));
     let line = |pair: &LinePair| {
         json!({
             "old_at": at(pair.old_at), "new_at": at(pair.new_at), "sides": sides(&pair.sides),
@@ -92,12 +92,12 @@ fn water(ledger: &WaterLedger) -> Value {
 
 fn contributor(one: &Contributor) -> Value {
     json!({
-        "stream": one.at.stream, "line": one.at.line, "name": one.food, "mass_g": one.mass.grams(),
+        "stream": one.at.part, "line": one.at.line, "name": one.food, "mass_g": one.mass.grams(),
         "water_g": one.water.grams(), "is_flour": one.is_flour,
     })
 }
 
-fn stream(totals: &StreamTotals) -> Value {
+fn part(totals: &PartTotals) -> Value {
     json!({
         "mass_g": totals.mass.grams(), "flour_g": totals.flour.grams(),
         "liquid_g": totals.liquid.grams(), "share": totals.share.fraction(),
@@ -127,11 +127,11 @@ fn caution(caution: &Caution) -> Value {
             json!({ "kind": kind, "share": powder.fraction() })
         }
         Caution::PasteTooDry {
-            stream,
+            part,
             water_to_starch,
             ..
         } => json!({
-            "kind": kind, "stream": stream, "water_to_starch": water_to_starch.fraction(),
+            "kind": kind, "stream": part, "water_to_starch": water_to_starch.fraction(),
         }),
         Caution::RawFlour => json!({ "kind": kind }),
     }

@@ -8,12 +8,12 @@ use softcrumb::sheet::interchange::{
 };
 use softcrumb::sheet::link;
 use softcrumb::sheet::record::write_sheet;
-use softcrumb::words::Manner;
-use softcrumb::words::handed::steps;
+use softcrumb::text::FormatOptions;
+use softcrumb::text::share::steps;
 
 use crate::asked::Asked;
+use crate::error::or_error;
 use crate::spelling::{name, snake};
-use crate::trouble::or_error;
 
 pub(super) fn told(asked: &Asked) -> Value {
     if !asked.class.hand_out {
@@ -24,7 +24,7 @@ pub(super) fn told(asked: &Asked) -> Value {
     let text = format!("https://bread.example/#{text}");
     json!({
         "csv": csv(&sheet.formula),
-        "recipe": write_recipe(sheet, &steps(sheet, Manner::default())),
+        "recipe": write_recipe(sheet, &steps(sheet, FormatOptions::default())),
         "code": or_error(&square_code(&text), "", |code| json!({
             "text": text, "version": code.version, "level": snake(&code.level), "side": code.side,
             "rows": rows(code), "svg": svg(code), "png_base64": STANDARD.encode(png(code, 4)),
@@ -64,7 +64,7 @@ fn line(line: &RecipeLine) -> Value {
             json!({ "text": line.text, "heading": snake(&heading.kind) })
         }
         Understood::Line(at, found) => json!({
-            "text": line.text, "stream": at.stream, "line": at.line, "food": found.food.name(),
+            "text": line.text, "stream": at.part, "line": at.line, "food": found.food.name(),
             "own": found.own, "mass_g": found.mass.grams(), "amount": snake(&found.amount),
         }),
         Understood::Not(unread) => json!({ "text": line.text, "not": name(unread) }),

@@ -11,9 +11,9 @@ use softcrumb::engine::quantity::{Minutes, Temperature};
 
 use crate::asked::Asked;
 use crate::asked_heat::PLACES;
+use crate::error::or_error;
 use crate::heat::{BowlSums, Heat, MeltSums, PasteSums};
 use crate::spelling::snake;
-use crate::trouble::or_error;
 
 pub(super) fn told(asked: &Asked, heat: &Heat) -> Value {
     let pastes = heat.pastes.iter();
@@ -131,7 +131,7 @@ fn advice(advice: &CoolingAdvice) -> Value {
 
 fn bowl(sums: &BowlSums) -> Value {
     let dough = &sums.bowlful.dough;
-    let parts = dough.parts();
+    let components = dough.components();
     let share = |share: &HeatShare| {
         json!({
             "giver": snake(&share.giver), "at_c": share.temperature.map(Temperature::celsius),
@@ -142,8 +142,8 @@ fn bowl(sums: &BowlSums) -> Value {
         "dough_c": sums.came.temperature.celsius(),
         "settles_c": sums.came.mixed.temperature.celsius(),
         "rise_k": sums.came.rise.kelvin(), "dry_flour_g": dough.dry_flour.grams(),
-        "parts": parts.iter().map(|part| json!({
-            "of": part.of, "mass_g": part.mass.grams(), "at_c": part.temperature.celsius(),
+        "parts": components.iter().map(|component| json!({
+            "of": component.of, "mass_g": component.mass.grams(), "at_c": component.temperature.celsius(),
         })).collect::<Vec<_>>(),
         "shares": sums.shares.iter().map(share).collect::<Vec<_>>(),
         "liquid": or_error(&sums.liquid, "formula", liquid),

@@ -15,8 +15,8 @@ use softcrumb::sheet::link;
 use softcrumb::sheet::record::write_sheet;
 
 use crate::asked::{Asked, VERSION};
+use crate::error::or_error;
 use crate::evaluation::Evaluation;
-use crate::trouble::or_error;
 
 pub(crate) use working::working;
 
@@ -42,9 +42,9 @@ pub(crate) fn told(asked: &Asked, evaluation: &Evaluation) -> Value {
     })
 }
 
-/// The weights of all lines, stream by stream, g.
+/// The weights of all lines, part by part, g.
 fn weights(formula: &Formula) -> Value {
-    let streams = formula.streams.iter();
-    let lines = streams.map(|stream| stream.lines.iter().map(|line| line.mass.grams()));
+    let parts = formula.parts.iter();
+    let lines = parts.map(|part| part.lines.iter().map(|line| line.mass.grams()));
     json!(lines.map(Iterator::collect::<Vec<f64>>).collect::<Vec<_>>())
 }

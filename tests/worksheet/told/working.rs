@@ -34,8 +34,8 @@ fn of_formula(evaluation: &Evaluation, all: &mut Lines) {
     for water in evaluation.water.iter().flatten() {
         add(all, "water", water.working());
     }
-    for stream in evaluation.streams.iter().flatten() {
-        add(all, "stream", stream.working());
+    for part in evaluation.parts.iter().flatten() {
+        add(all, "stream", part.working());
     }
     if let Some(compared) = &evaluation.compared {
         for pair in &compared.lines {
@@ -93,7 +93,7 @@ fn of_day(evaluation: &Evaluation, all: &mut Lines) {
             add(all, "rise", risen.working());
         }
         for night in planned.rising.nights.iter().flatten() {
-            add(all, "night", night.spent.working());
+            add(all, "night", night.equivalent_time.working());
         }
     }
 }

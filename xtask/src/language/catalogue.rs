@@ -1,7 +1,7 @@
-//! A catalogue: a language's translations, kept as gettext keeps them (`.po`).
+//! A catalogue: the translations into one language, as a gettext file (`.po`).
 
 use super::messages::Messages;
-use crate::house;
+use crate::paths;
 use anyhow::{Context, Result};
 use polib::catalog::Catalog;
 use polib::message::Message;
@@ -11,15 +11,20 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::fmt::Write as _;
 use std::path::{Path, PathBuf};
 
-/// English text and translation.
+/// English texts and their translations.
 type Pairs = BTreeMap<String, String>;
 
-/// Where a language's catalogue is kept.
-pub(crate) fn path(tag: &str) -> PathBuf {
-    house::root().join(format!("src/words/language/{tag}.po"))
+/// The folder of the catalogues.
+pub(crate) fn folder() -> PathBuf {
+    paths::root().join("src/text/language")
 }
 
-/// Reads a catalogue; texts that are not translated yet are left out.
+/// The file of a language's catalogue.
+pub(crate) fn path(tag: &str) -> PathBuf {
+    folder().join(format!("{tag}.po"))
+}
+
+/// Reads a catalogue; leaves out texts without a translation.
 pub(crate) fn read(path: &Path) -> Result<Pairs> {
     let catalog = po_file::parse(path)
         .with_context(|| format!("{} cannot be read as a catalogue", path.display()))?;
@@ -30,8 +35,8 @@ pub(crate) fn read(path: &Path) -> Result<Pairs> {
     Ok(pairs)
 }
 
-/// Writes the catalogue anew with just these texts; how many are new, and how many went.
-pub(crate) fn bring_up(path: &Path, tag: &str, messages: &Messages) -> Result<(usize, usize)> {
+/// Rewrites the catalogue with exactly these texts; gives how many were added and removed.
+pub(crate) fn update(path: &Path, tag: &str, messages: &Messages) -> Result<(usize, usize)> {
     let known = if path.exists() {
         read(path)?
     } else {
@@ -64,7 +69,7 @@ pub(crate) fn bring_up(path: &Path, tag: &str, messages: &Messages) -> Result<(u
     ))
 }
 
-/// The texts in the order of their files, so that what belongs together is translated together.
+/// The texts sorted by file, so that a translator sees related texts together.
 fn by_file(messages: &Messages) -> Vec<(&str, &str)> {
     let mut texts: Vec<(&str, &str)> = messages
         .iter()
@@ -74,40 +79,34 @@ fn by_file(messages: &Messages) -> Vec<(&str, &str)> {
     texts
 }
 
-/// What keeps a catalogue from being used: texts without a translation, and places that differ.
-pub(crate) fn troubles(messages: &Messages, pairs: &Pairs) -> Vec<String> {
-    let mut troubles = Vec::new();
+/// Texts without a translation, and translations with other placeholders.
+pub(crate) fn mistakes(messages: &Messages, pairs: &Pairs) -> Vec<String> {
+    let mut mistakes = Vec::new();
     for (text, file) in messages {
         match pairs.get(text) {
-            None => troubles.push(format!("not translated: {text:?} ({file})")),
-            Some(translation) if places(text) != places(translation) => troubles.push(format!(
-                "other places than in English: {text:?} ({file}) became {translation:?}"
-            )),
+            None => mistakes.push(format!("not translated: {text:?} ({file})")),
+            Some(translation) if placeholders(text) != placeholders(translation) => {
+                mistakes.push(format!(
+                    "other placeholders than in English: {text:?} ({file}) became {translation:?}"
+                ));
+            }
             Some(translation)
                 if translation.contains(['\t', '\n']) || text.contains(['\t', '\n']) =>
             {
-                troubles.push(format!("a line break or a tab: {text:?} ({file})"));
+                mistakes.push(format!("a line break or a tab: {text:?} ({file})"));
             }
             Some(_) => {}
         }
     }
-    troubles
+    mistakes
 }
 
-/// The places in braces of a text, those without a name by their number.
-fn places(text: &str) -> BTreeSet<String> {
-    let mut nameless = 0_usize;
-    let pieces = text.split('{').skip(1);
-    let names = pieces.filter_map(|piece| piece.split_once('}'));
-    names
-        .map(|(name, _)| {
-            if name.is_empty() {
-                nameless += 1;
-                nameless.to_string()
-            } else {
-                name.to_owned()
-            }
-        })
+/// The placeholders of a text: the names in braces.
+fn placeholders(text: &str) -> BTreeSet<&str> {
+    let rests = text.split('{').skip(1);
+    rests
+        .filter_map(|rest| rest.split_once('}'))
+        .map(|(name, _)| name)
         .collect()
 }
 
@@ -118,7 +117,7 @@ pub(crate) fn lines(messages: &Messages, pairs: &Pairs) -> String {
         .iter()
         .filter(|(text, _)| messages.contains_key(*text))
     {
-        // Writing into a text never fails.
+        // Writing into a string never fails.
         let _written = writeln!(lines, "{text}\t{translation}");
     }
     lines
@@ -126,10 +125,10 @@ pub(crate) fn lines(messages: &Messages, pairs: &Pairs) -> String {
 
 #[cfg(test)]
 mod tests {
-    use super::{Messages, Pairs, bring_up, lines, read, troubles};
+    use super::{Messages, Pairs, lines, mistakes, read, update};
 
     fn messages(texts: &[&str]) -> Messages {
-        let with_file = |text: &&str| ((*text).to_owned(), "words/a.rs".to_owned());
+        let with_file = |text: &&str| ((*text).to_owned(), "text/a.rs".to_owned());
         texts.iter().map(with_file).collect()
     }
 
@@ -139,26 +138,30 @@ mod tests {
     }
 
     #[test]
-    fn a_text_without_a_translation_or_with_other_places_is_named() {
-        let all = messages(&["Flour", "{hot} of {}", "{} and {}"]);
+    fn a_text_without_a_translation_or_with_other_placeholders_is_named() {
+        let all = messages(&["Flour", "{hot} of {part}", "{one} and {two}"]);
         let good = pairs(&[
             ("Flour", "Harina"),
-            ("{hot} of {}", "{1}: {hot}"),
-            ("{} and {}", "{2} y {1}"),
+            ("{hot} of {part}", "{part}: {hot}"),
+            ("{one} and {two}", "{two} y {one}"),
         ]);
-        assert_eq!(troubles(&all, &good), Vec::<String>::new());
-        let bad = pairs(&[("{hot} of {}", "{hot}"), ("{} and {}", "{} y {}")]);
-        let found = troubles(&all, &bad);
+        assert_eq!(mistakes(&all, &good), Vec::<String>::new());
+        let bad = pairs(&[
+            ("{hot} of {part}", "{hot}"),
+            ("{one} and {two}", "{two} y {one}"),
+        ]);
+        let found = mistakes(&all, &bad);
         assert_eq!(found.len(), 2);
-        assert!(found.iter().any(|trouble| trouble.contains("Flour")));
-        assert!(found.iter().any(|trouble| trouble.contains("{hot}")));
+        assert!(found.iter().any(|mistake| mistake.contains("Flour")));
+        assert!(found.iter().any(|mistake| mistake.contains("{hot}")));
     }
 
     #[test]
-    fn a_catalogue_is_written_read_and_brought_up_to_new_texts() {
+    fn a_catalogue_is_written_read_and_updated() {
         let path = std::env::temp_dir().join(format!("softcrumb-{}.po", std::process::id()));
-        let (new, gone) = bring_up(&path, "es", &messages(&["Flour", "“Salt” \u{A0}{x}"])).unwrap();
-        assert_eq!((new, gone), (2, 0));
+        let (added, removed) =
+            update(&path, "es", &messages(&["Flour", "“Salt” \u{A0}{x}"])).unwrap();
+        assert_eq!((added, removed), (2, 0));
         assert!(read(&path).unwrap().is_empty());
         let text = std::fs::read_to_string(&path).unwrap();
         let at = text.find("msgid \"Flour\"").unwrap();
@@ -168,8 +171,8 @@ mod tests {
             before.to_owned() + &after.replacen("msgstr \"\"", "msgstr \"Harina\"", 1),
         )
         .unwrap();
-        let (new, gone) = bring_up(&path, "es", &messages(&["Flour", "Milk"])).unwrap();
-        assert_eq!((new, gone), (1, 0));
+        let (added, removed) = update(&path, "es", &messages(&["Flour", "Milk"])).unwrap();
+        assert_eq!((added, removed), (1, 0));
         let known = read(&path).unwrap();
         assert_eq!(known, pairs(&[("Flour", "Harina")]));
         assert_eq!(

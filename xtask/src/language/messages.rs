@@ -1,4 +1,4 @@
-//! Which texts the page can show, read from its own source.
+//! Collects the texts to translate from the page's source.
 
 use anyhow::{Context, Result, anyhow};
 use proc_macro2::{Delimiter, Literal, TokenStream, TokenTree};
@@ -6,66 +6,66 @@ use std::collections::BTreeMap;
 use std::fs;
 use std::path::Path;
 
-/// Every text, with the first file that has it.
+/// Every text, with the first file that holds it.
 pub(crate) type Messages = BTreeMap<String, String>;
 
-/// Every text below `src`: what is said or marked in words and page, and what the engine and the
-/// examples call things, which `words::language::told` looks up.
+/// Every text below `src`: the marked ones of the text layer and the page, and the names that
+/// the engine and the examples give to things, which `tr_dynamic` looks up.
 pub(crate) fn all(src: &Path) -> Result<Messages> {
     let mut found = Messages::new();
-    let places: [(&str, Look); 5] = [
-        ("words", said),
-        ("app", said),
-        ("engine", called),
-        ("sheet/examples.rs", called),
-        ("sheet/made.rs", called),
+    let sources: [(&str, Extract); 5] = [
+        ("text", marked),
+        ("app", marked),
+        ("engine", names),
+        ("sheet/examples.rs", names),
+        ("sheet/scaled.rs", names),
     ];
-    for (below, look) in places {
-        gather(&src.join(below), src, look, &mut found)?;
+    for (below, extract) in sources {
+        collect(&src.join(below), src, extract, &mut found)?;
     }
     Ok(found)
 }
 
-/// Picks the texts out of a file.
-type Look = fn(TokenStream, &mut Vec<String>) -> Result<()>;
+/// Extracts the texts of one file.
+type Extract = fn(TokenStream, &mut Vec<String>) -> Result<()>;
 
-fn gather(path: &Path, src: &Path, look: Look, found: &mut Messages) -> Result<()> {
+fn collect(path: &Path, src: &Path, extract: Extract, found: &mut Messages) -> Result<()> {
     if path.is_dir() {
         let mut inside: Vec<_> = fs::read_dir(path)?.collect::<Result<_, _>>()?;
         inside.sort_by_key(fs::DirEntry::path);
         for entry in inside {
-            gather(&entry.path(), src, look, found)?;
+            collect(&entry.path(), src, extract, found)?;
         }
         return Ok(());
     }
-    let is_rust = path.extension().is_some_and(|end| end == "rs");
-    if !is_rust || path.ends_with("tests.rs") || path.ends_with("language/say.rs") {
+    let is_rust = path.extension().is_some_and(|extension| extension == "rs");
+    if !is_rust || path.ends_with("tests.rs") {
         return Ok(());
     }
     let name = path.strip_prefix(src)?.display().to_string();
     let tokens: TokenStream = fs::read_to_string(path)?
         .parse()
-        .map_err(|trouble| anyhow!("{name} is not Rust: {trouble}"))?;
+        .map_err(|error| anyhow!("{name} is not Rust: {error}"))?;
     let mut texts = Vec::new();
-    look(tokens, &mut texts).with_context(|| name.clone())?;
+    extract(tokens, &mut texts).with_context(|| name.clone())?;
     for text in texts {
         found.entry(text).or_insert_with(|| name.clone());
     }
     Ok(())
 }
 
-/// Texts inside `say!(…)` and `message!(…)`.
-fn said(tokens: TokenStream, texts: &mut Vec<String>) -> Result<()> {
+/// Texts of `tr!(…)` and `tr_noop!(…)`.
+fn marked(tokens: TokenStream, texts: &mut Vec<String>) -> Result<()> {
     let tokens: Vec<TokenTree> = tokens.into_iter().collect();
     for (at, token) in tokens.iter().enumerate() {
         let TokenTree::Group(group) = token else {
             continue;
         };
-        let is_said = at >= 2 && is_bang(tokens.get(at - 1)) && is_marked(tokens.get(at - 2));
-        if is_said && let Some(TokenTree::Literal(literal)) = group.stream().into_iter().next() {
+        let is_call = at >= 2 && is_bang(tokens.get(at - 1)) && is_macro(tokens.get(at - 2));
+        if is_call && let Some(TokenTree::Literal(literal)) = group.stream().into_iter().next() {
             texts.push(text(&literal)?);
         }
-        said(group.stream(), texts)?;
+        marked(group.stream(), texts)?;
     }
     Ok(())
 }
@@ -74,12 +74,12 @@ fn is_bang(token: Option<&TokenTree>) -> bool {
     matches!(token, Some(TokenTree::Punct(mark)) if mark.as_char() == '!')
 }
 
-fn is_marked(token: Option<&TokenTree>) -> bool {
-    matches!(token, Some(TokenTree::Ident(name)) if name == "say" || name == "message")
+fn is_macro(token: Option<&TokenTree>) -> bool {
+    matches!(token, Some(TokenTree::Ident(name)) if name == "tr" || name == "tr_noop")
 }
 
-/// Texts that are names of things: every literal with a word in it, outside attributes and tests.
-fn called(tokens: TokenStream, texts: &mut Vec<String>) -> Result<()> {
+/// Names of things: every string literal that reads like one, outside attributes and tests.
+fn names(tokens: TokenStream, texts: &mut Vec<String>) -> Result<()> {
     let mut in_attribute = false;
     for token in tokens {
         match token {
@@ -91,9 +91,9 @@ fn called(tokens: TokenStream, texts: &mut Vec<String>) -> Result<()> {
                 let is_attribute = in_attribute && group.delimiter() == Delimiter::Bracket;
                 in_attribute = false;
                 if !is_attribute {
-                    called(group.stream(), texts)?;
+                    names(group.stream(), texts)?;
                 } else if group.stream().to_string() == "cfg (test)" {
-                    // Tests stand at the end of a file.
+                    // Tests are at the end of a file.
                     return Ok(());
                 }
             }
@@ -109,7 +109,7 @@ fn called(tokens: TokenStream, texts: &mut Vec<String>) -> Result<()> {
     Ok(())
 }
 
-/// Whether a text of the engine is read by people: it has a word, and is no rule, unit or key.
+/// Whether people read this text of the engine: it has a word, and is no rule, unit or key.
 fn is_name(text: &str) -> bool {
     let has_word = text
         .as_bytes()
@@ -124,32 +124,32 @@ fn is_name(text: &str) -> bool {
     has_word && !is_rule && !is_unit && !is_key
 }
 
-/// The text of a literal, its escapes undone.
+/// The value of a string literal.
 fn text(literal: &Literal) -> Result<String> {
-    let read: syn::LitStr =
-        syn::parse_str(&literal.to_string()).with_context(|| format!("{literal} is not a text"))?;
+    let read: syn::LitStr = syn::parse_str(&literal.to_string())
+        .with_context(|| format!("{literal} is not a string"))?;
     Ok(read.value())
 }
 
 #[cfg(test)]
 mod tests {
-    use super::{called, said};
+    use super::{marked, names};
 
     #[test]
-    fn what_is_said_is_found_wherever_it_stands() {
-        let source = r#"fn a() { view! { <p title=say!("One")>{say!("Two \u{A0}{x}", x)}</p> } } const B: &str = message!("Three \
+    fn marked_texts_are_found_inside_other_macros() {
+        let source = r#"fn a() { view! { <p title=tr!("One")>{tr!("Two \u{A0}{x}", x = x)}</p> } } const B: &str = tr_noop!("Three \
             and more"); const C: &str = "Four";"#;
         let mut texts = Vec::new();
-        said(source.parse().unwrap(), &mut texts).unwrap();
+        marked(source.parse().unwrap(), &mut texts).unwrap();
         assert_eq!(texts, ["One", "Two \u{A0}{x}", "Three and more"]);
     }
 
     #[test]
-    fn names_of_the_engine_are_told_from_rules_and_units() {
+    fn names_of_the_engine_are_separated_from_rules_and_units() {
         let source = r#"#![doc = "none of this"] #[error("not this")] fn a() { given("m", "milk, whole", "g"); rule("max(a, 0) × b"); unit("mol/kg"); }
             #[cfg(test)] mod tests { const A: &str = "nor this"; }"#;
         let mut texts = Vec::new();
-        called(source.parse().unwrap(), &mut texts).unwrap();
+        names(source.parse().unwrap(), &mut texts).unwrap();
         assert_eq!(texts, ["milk, whole"]);
     }
 }

@@ -1,250 +1,188 @@
-//! The ways to a compiler, tried on machines that are only pretended.
+//! Finding a compiler, on mock machines.
 
-use super::{Pin, Way, find};
-use crate::machine::Machine;
-use std::cell::RefCell;
-use std::path::{Path, PathBuf};
-use std::time::Duration;
+use super::{Preference, TARGET, Toolchain, find};
+use std::cell::{Cell, RefCell};
+use std::fs;
+use std::path::PathBuf;
 
-/// A machine made of answers.
-#[derive(Default)]
-struct Pretended {
-    target_installed: RefCell<bool>,
-    debian_installed: RefCell<bool>,
-    debian_version: &'static str,
-    has_rustup: bool,
+/// A machine whose programs answer from these fields; its files lie in a folder of its own.
+struct Mock {
+    root: PathBuf,
+    target_installed: Cell<bool>,
+    debian_version: Cell<Option<&'static str>>,
+    wasm_ld: Cell<bool>,
     network: bool,
     is_root: bool,
-    lld: bool,
-    wasm_ld: bool,
-    brought: RefCell<Vec<String>>,
+    /// The commands that install something.
+    installs: RefCell<Vec<String>>,
 }
 
-impl Machine for Pretended {
-    fn says(&self, program: &str, words: &[&str]) -> Option<String> {
-        let said = match (program, words) {
-            ("rustc", ["--print", "sysroot"]) => "/tools",
-            ("rustc" | "/usr/bin/rustc", ["-vV"]) => "binary: rustc\nhost: here-linux",
-            ("/usr/bin/rustc", ["--print", "sysroot"]) if *self.debian_installed.borrow() => "/usr",
-            ("/usr/bin/rustc", ["--version"]) if *self.debian_installed.borrow() => {
-                self.debian_version
-            }
-            ("rustup", _) if self.has_rustup => "rustup 1",
-            ("id", _) => {
-                if self.is_root {
-                    "0"
+const NEW: Option<&str> = Some("rustc 1.96.0 (ac68faa20 2026-05-25)");
+
+impl Mock {
+    /// A machine with a default toolchain and its linker, but no compiler for the target.
+    fn new(name: &str, network: bool, is_root: bool) -> Self {
+        let root = std::env::temp_dir().join(format!("softcrumb-{}-{name}", std::process::id()));
+        for folder in ["target", "host/bin", "usr/lib/rustlib/src/rust/library/std"] {
+            fs::create_dir_all(root.join(folder)).unwrap();
+        }
+        fs::write(root.join("host/bin/rust-lld"), "").unwrap();
+        Self {
+            root,
+            target_installed: Cell::default(),
+            debian_version: Cell::default(),
+            wasm_ld: Cell::default(),
+            network,
+            is_root,
+            installs: RefCell::default(),
+        }
+    }
+
+    fn run(&self, program: &str, arguments: &[&str]) -> Option<String> {
+        let path = |below: &str| self.root.join(below).display().to_string();
+        let debian = self.debian_version.get();
+        match (program, arguments) {
+            ("rustc", ["--print", "target-libdir", "--target", TARGET]) => {
+                let folder = if self.target_installed.get() {
+                    "target"
                 } else {
-                    "1000"
-                }
+                    "nowhere"
+                };
+                Some(path(folder))
             }
-            ("apt-get", ["--version"]) => "apt 2",
-            _ => return None,
-        };
-        Some(said.to_owned())
-    }
-
-    fn lists(&self, folder: &Path) -> Vec<String> {
-        let there: &[&str] = match folder.to_str().unwrap() {
-            "/tools/lib/rustlib/wasm32-unknown-unknown/lib" if *self.target_installed.borrow() => {
-                &["libcore-1.rlib", "libstd-1.rlib"]
+            ("rustc", ["--print", "target-libdir"]) => Some(path("host/lib")),
+            ("/usr/bin/rustc", ["--version"]) => debian.map(str::to_owned),
+            ("/usr/bin/rustc", ["--print", "sysroot"]) => debian.map(|_| path("usr")),
+            ("/usr/bin/rustc", ["-vV"]) => debian.map(|_| "LLVM version: 22.1.3".to_owned()),
+            ("wasm-ld-22", ["--version"]) => self.wasm_ld.get().then(String::new),
+            ("id", ["-u"]) => Some(if self.is_root { "0" } else { "1000" }.to_owned()),
+            ("apt-get", ["--version"]) => Some("apt 2".to_owned()),
+            ("rustup", ["target", ..]) | ("apt-get", ["install", ..]) => {
+                let command = format!("{program} {}", arguments.join(" "));
+                self.installs.borrow_mut().push(command);
+                self.network.then(|| self.install(arguments))
             }
-            "/tools/lib/rustlib/here-linux/bin" if self.lld => &["rust-lld"],
-            "/usr/lib/rustlib/src/rust/library" if *self.debian_installed.borrow() => {
-                &["std", "core"]
-            }
-            "/usr/bin" if self.wasm_ld => &["cat", "wasm-ld-16", "wasm-ld-19"],
-            _ => &[],
-        };
-        there.iter().map(|&name| name.to_owned()).collect()
-    }
-
-    fn brings(&self, program: &str, words: &[&str], _at_most: Duration) -> bool {
-        self.brought
-            .borrow_mut()
-            .push(format!("{program} {}", words.join(" ")));
-        if self.network && program == "rustup" {
-            *self.target_installed.borrow_mut() = true;
+            _ => None,
         }
-        if self.network && words.first() == Some(&"install") {
-            *self.debian_installed.borrow_mut() = true;
+    }
+
+    fn install(&self, names: &[&str]) -> String {
+        self.target_installed
+            .set(self.target_installed.get() || names.contains(&TARGET));
+        self.wasm_ld
+            .set(self.wasm_ld.get() || names.contains(&"lld-22"));
+        if names.contains(&"rustc-web") {
+            self.debian_version.set(NEW);
         }
-        self.network
+        String::new()
+    }
+
+    fn find(&self, preference: Preference) -> Result<Toolchain, String> {
+        let run = |program: &str, arguments: &[&str]| self.run(program, arguments);
+        find(&run, preference).map_err(|error| error.to_string())
+    }
+
+    /// Debian's compiler with the linker of the default toolchain.
+    fn debian(&self) -> Result<Toolchain, String> {
+        let linker = self.root.join("host/bin/rust-lld");
+        Ok(Toolchain::Debian { linker })
+    }
+
+    fn remove_linker(&self) {
+        fs::remove_file(self.root.join("host/bin/rust-lld")).unwrap();
+    }
+
+    fn installed_only_by(&self, program: &str) -> bool {
+        let installs = self.installs.borrow();
+        !installs.is_empty() && installs.iter().all(|command| command.starts_with(program))
     }
 }
 
-fn bare() -> Pretended {
-    Pretended {
-        debian_version: "rustc 1.96.0 (ac68faa20 2026-05-25)",
-        lld: true,
-        ..Pretended::default()
-    }
-}
-
-fn debian_way() -> Way {
-    Way::Debian {
-        linker: PathBuf::from("/tools/lib/rustlib/here-linux/bin/rust-lld"),
+impl Drop for Mock {
+    fn drop(&mut self) {
+        let _removed = fs::remove_dir_all(&self.root);
     }
 }
 
 #[test]
-fn an_installed_target_is_taken_first_and_nothing_is_brought() {
-    let machine = Pretended {
-        target_installed: true.into(),
-        debian_installed: true.into(),
-        has_rustup: true,
-        is_root: true,
-        ..bare()
-    };
-    assert_eq!(find(&machine, Pin::Free).unwrap(), Way::Installed);
-    assert!(machine.brought.borrow().is_empty());
+fn what_is_installed_is_used_and_nothing_is_installed() {
+    let machine = Mock::new("installed", true, true);
+    machine.debian_version.set(NEW);
+    assert_eq!(machine.find(Preference::Any), machine.debian());
+    machine.target_installed.set(true);
+    assert_eq!(machine.find(Preference::Any), Ok(Toolchain::Installed));
+    assert_eq!(machine.find(Preference::Debian), machine.debian());
+    assert!(machine.installs.borrow().is_empty());
 }
 
 #[test]
-fn debian_s_is_taken_when_installed_and_nothing_is_brought() {
-    let machine = Pretended {
-        debian_installed: true.into(),
-        has_rustup: true,
-        network: true,
-        ..bare()
-    };
-    assert_eq!(find(&machine, Pin::Free).unwrap(), debian_way());
-    assert!(machine.brought.borrow().is_empty());
+fn the_target_is_added_before_packages_are_installed() {
+    let machine = Mock::new("rustup", true, true);
+    assert_eq!(machine.find(Preference::Any), Ok(Toolchain::Installed));
+    let added = ["rustup target add wasm32-unknown-unknown"];
+    assert_eq!(*machine.installs.borrow(), added);
 }
 
 #[test]
-fn the_toolchain_manager_is_asked_before_packages() {
-    let machine = Pretended {
-        has_rustup: true,
-        network: true,
-        is_root: true,
-        ..bare()
-    };
-    assert_eq!(find(&machine, Pin::Free).unwrap(), Way::Installed);
-    assert_eq!(
-        *machine.brought.borrow(),
-        ["rustup target add wasm32-unknown-unknown"]
-    );
+fn a_preference_excludes_the_other_way_with_and_without_a_network() {
+    for network in [true, false] {
+        let machine = Mock::new("preference", network, true);
+        machine.target_installed.set(true);
+        assert_eq!(machine.find(Preference::Debian).is_ok(), network);
+        assert!(machine.installed_only_by("apt-get"));
+        let machine = Mock::new("preference", network, true);
+        machine.debian_version.set(NEW);
+        assert_eq!(machine.find(Preference::Rustup).is_ok(), network);
+        assert!(machine.installed_only_by("rustup"));
+    }
 }
 
 #[test]
-fn packages_are_installed_by_root_only() {
-    let machine = Pretended {
-        network: true,
-        is_root: true,
-        ..bare()
-    };
-    assert_eq!(find(&machine, Pin::Free).unwrap(), debian_way());
-    let machine = Pretended {
-        network: true,
-        is_root: false,
-        ..bare()
-    };
-    let trouble = find(&machine, Pin::Free).unwrap_err().to_string();
-    assert!(trouble.contains("rustup target add wasm32-unknown-unknown"));
+fn packages_are_installed_by_root_only_and_named_to_others() {
+    let machine = Mock::new("root", true, true);
+    assert_eq!(machine.find(Preference::Debian), machine.debian());
+    let machine = Mock::new("root", true, false);
+    let error = machine.find(Preference::Debian).unwrap_err();
     assert!(
-        trouble
-            .contains("apt-get install --no-install-recommends rustc-web cargo-web rust-web-src")
+        error.contains("apt-get install --no-install-recommends rustc-web cargo-web rust-web-src`")
     );
-    assert!(machine.brought.borrow().is_empty());
+    assert!(machine.installs.borrow().is_empty());
+    let error = Mock::new("root", false, false)
+        .find(Preference::Any)
+        .unwrap_err();
+    assert!(error.contains("rustup target add wasm32-unknown-unknown"));
 }
 
 #[test]
-fn a_pin_on_debian_never_downloads_a_toolchain() {
-    let machine = Pretended {
-        target_installed: true.into(),
-        has_rustup: true,
-        network: true,
-        is_root: true,
-        ..bare()
-    };
-    assert_eq!(find(&machine, Pin::Debian).unwrap(), debian_way());
+fn an_old_compiler_of_debian_is_not_used() {
+    let machine = Mock::new("old", false, false);
+    machine.debian_version.set(Some("rustc 1.63.0"));
+    assert!(machine.find(Preference::Debian).is_err());
+}
+
+#[test]
+fn without_a_bundled_linker_the_one_of_the_compiler_s_llvm_is_installed() {
+    let machine = Mock::new("linker", true, true);
+    machine.remove_linker();
+    let linker = PathBuf::from("wasm-ld-22");
+    assert_eq!(
+        machine.find(Preference::Debian),
+        Ok(Toolchain::Debian { linker })
+    );
+    let machine = Mock::new("linker", false, false);
+    machine.remove_linker();
+    machine.debian_version.set(NEW);
     assert!(
         machine
-            .brought
-            .borrow()
-            .iter()
-            .all(|line| line.starts_with("apt-get"))
-    );
-    let cut_off = Pretended {
-        has_rustup: true,
-        is_root: true,
-        ..bare()
-    };
-    assert!(
-        find(&cut_off, Pin::Debian)
+            .find(Preference::Debian)
             .unwrap_err()
-            .to_string()
-            .contains("apt-get install")
-    );
-    assert!(
-        cut_off
-            .brought
-            .borrow()
-            .iter()
-            .all(|line| line.starts_with("apt-get"))
+            .contains("lld-22")
     );
 }
 
 #[test]
-fn a_pin_on_the_toolchain_manager_never_installs_packages() {
-    let machine = Pretended {
-        debian_installed: true.into(),
-        has_rustup: true,
-        is_root: true,
-        ..bare()
-    };
-    let trouble = find(&machine, Pin::Rustup).unwrap_err().to_string();
-    assert!(trouble.contains("rustup target add"));
-    assert_eq!(
-        *machine.brought.borrow(),
-        ["rustup target add wasm32-unknown-unknown"]
-    );
-}
-
-#[test]
-fn an_old_compiler_of_debian_is_passed_over() {
-    let machine = Pretended {
-        debian_installed: true.into(),
-        debian_version: "rustc 1.63.0",
-        ..bare()
-    };
-    assert!(find(&machine, Pin::Free).is_err());
-}
-
-#[test]
-fn the_newest_linker_of_debian_stands_in_and_its_lack_is_named() {
-    let machine = Pretended {
-        debian_installed: true.into(),
-        lld: false,
-        wasm_ld: true,
-        ..bare()
-    };
-    assert_eq!(
-        find(&machine, Pin::Debian).unwrap(),
-        Way::Debian {
-            linker: PathBuf::from("/usr/bin/wasm-ld-19")
-        }
-    );
-    let machine = Pretended {
-        debian_installed: true.into(),
-        lld: false,
-        ..bare()
-    };
-    assert!(
-        find(&machine, Pin::Debian)
-            .unwrap_err()
-            .to_string()
-            .contains("apt-get install lld")
-    );
-}
-
-#[test]
-fn a_misspelt_pin_is_answered_in_words() {
-    assert_eq!(Pin::read(None).unwrap(), Pin::Free);
-    assert!(
-        Pin::read(Some("debain"))
-            .unwrap_err()
-            .to_string()
-            .contains("debain")
-    );
+fn a_misspelt_preference_is_named() {
+    assert_eq!(Preference::read(None).unwrap(), Preference::Any);
+    let error = Preference::read(Some("debain")).unwrap_err();
+    assert!(error.to_string().contains("debain"));
 }

@@ -2,22 +2,22 @@
 
 use leptos::prelude::*;
 
-use super::keys::BatchFigureBox;
+use super::key_figures::BatchFigureBox;
 use crate::engine::batch::BatchFigure;
-use crate::words::{say, write};
+use crate::text::{format, tr};
 
 /// What the pieces weigh once baked.
 #[component]
 pub fn BakedCard() -> impl IntoView {
     view! {
-        <section class="card" aria-label=say!("Baked and cooled")>
+        <section class="card" aria-label=tr!("Baked and cooled")>
             <header>
-                <h2>{say!("Baked and cooled")}</h2>
-                <span class="quiet">{say!("filling included, topping not")}</span>
+                <h2>{tr!("Baked and cooled")}</h2>
+                <span class="quiet">{tr!("filling included, topping not")}</span>
             </header>
             <div class="figures">
-                <BatchFigureBox label=say!("One piece") figure=BatchFigure::BakedEach look=|scaled, manner| write::mass(scaled.baked_each, manner) />
-                <BatchFigureBox label=say!("All together") figure=BatchFigure::Baked look=|scaled, manner| write::mass(scaled.baked, manner) />
+                <BatchFigureBox label=tr!("One piece") figure=BatchFigure::BakedEach look=|scaled, options| format::mass(scaled.baked_each, options) />
+                <BatchFigureBox label=tr!("All together") figure=BatchFigure::Baked look=|scaled, options| format::mass(scaled.baked, options) />
             </div>
         </section>
     }

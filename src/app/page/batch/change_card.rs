@@ -4,21 +4,21 @@ use leptos::prelude::*;
 
 use super::BatchAnswers;
 use crate::app::part::{Figure, Shown};
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::engine::batch::Rounded;
-use crate::words::{Manner, say, weigh};
+use crate::text::{FormatOptions, tr, weighing};
 
 /// What weighing changes in all.
 #[component]
 pub fn ChangeCard() -> impl IntoView {
     view! {
-        <section class="card" aria-label=say!("What the scale changes")>
+        <section class="card" aria-label=tr!("What the scale changes")>
             <header>
-                <h2>{say!("What the scale changes")}</h2>
+                <h2>{tr!("What the scale changes")}</h2>
             </header>
             <div class="figures">
-                <RoundedFigure label=say!("Dough as weighed") look=|rounded, manner| Some(weigh::dough_change(rounded, manner)) />
-                <RoundedFigure label=say!("True water") look=weigh::water_change />
+                <RoundedFigure label=tr!("Dough as weighed") look=|rounded, options| Some(weighing::dough_change(rounded, options)) />
+                <RoundedFigure label=tr!("True water") look=weighing::water_change />
             </div>
         </section>
     }
@@ -29,15 +29,15 @@ fn RoundedFigure(
     /// What it is called.
     label: &'static str,
     /// The figure, written out.
-    look: fn(&Rounded, Manner) -> Option<String>,
+    look: fn(&Rounded, FormatOptions) -> Option<String>,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = BatchAnswers::here();
     let shown = memo(move || {
-        let manner = state.manner.get();
-        let value = answers.read_rounded(|rounded| look(rounded, manner));
+        let options = state.options.get();
+        let value = answers.read_rounded(|rounded| look(rounded, options));
         Shown {
-            value: value.unwrap_or_else(|| say!("none without flour").to_owned()),
+            value: value.unwrap_or_else(|| tr!("none without flour").to_owned()),
             was: None,
         }
     });

@@ -4,11 +4,11 @@ use leptos::prelude::*;
 
 use super::BatchAnswers;
 use crate::app::part::Button;
-use crate::app::state::{Opened, State, memo};
+use crate::app::state::{DialogKind, memo, use_app_state};
 use crate::engine::batch::{Rounded, Shown, SolutionCure};
 use crate::engine::formula::LineAt;
 use crate::engine::working::Line;
-use crate::words::{caution, name, say};
+use crate::text::{caution, name, tr};
 
 /// A line in need of a cure, and whether the scale shows nothing of it.
 type InNeed = (LineAt, bool);
@@ -28,8 +28,8 @@ pub fn Cures() -> impl IntoView {
     let some = memo(move || lines.with(|lines| !lines.is_empty()));
     view! {
         <Show when=move || some.get()>
-            <section class="advice cures follows" aria-label=say!("Hard to weigh")>
-                <h2>{say!("Hard to weigh on these scales")}</h2>
+            <section class="advice cures follows" aria-label=tr!("Hard to weigh")>
+                <h2>{tr!("Hard to weigh on these scales")}</h2>
                 <div>
                     <For each=move || lines.get() key=|line| *line let((at, is_below))>
                         <Cure at is_below />
@@ -48,17 +48,17 @@ fn Cure(
     /// Whether the scale shows nothing of it.
     is_below: bool,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = BatchAnswers::here();
     let title = memo(move || answers.read_rounded(|rounded| title(rounded, at)));
     let advice = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         let found = answers.read_rounded(|rounded| {
             let line = rounded.lines.iter().find(|line| line.at == at)?;
             caution::rounding(
                 &name::food_short(&rounded.formula.line(at)?.food),
                 line,
-                manner,
+                options,
             )
         });
         found.map(|advice| (advice.means.into_owned(), advice.to_do.into_owned()))
@@ -66,7 +66,7 @@ fn Cure(
     let means = move || advice.with(|advice| advice.as_ref().map(|advice| advice.0.clone()));
     let to_do = move || advice.with(|advice| advice.as_ref().map(|advice| advice.1.clone()));
     let open = move |()| {
-        state.open(Opened::Working {
+        state.open(DialogKind::Working {
             title: title.get_untracked().unwrap_or_default(),
             value: untrack(means).unwrap_or_default(),
             lines: untrack(|| answers.read_rounded(|rounded| Some(worked(rounded, at))))
@@ -79,7 +79,7 @@ fn Cure(
             <div class="body">
                 <p>{means}</p>
                 <p>{to_do}</p>
-                <Button says=say!("How this came about") class="bare" tapped=open />
+                <Button says=tr!("How this came about") class="bare" tapped=open />
             </div>
         </details>
     }
@@ -87,9 +87,9 @@ fn Cure(
 
 /// "Instant yeast, Night dough".
 fn title(rounded: &Rounded, at: LineAt) -> Option<String> {
-    let stream = rounded.formula.streams.get(at.stream)?;
-    let food = name::food_short(&stream.lines.get(at.line)?.food);
-    Some(format!("{food}, {}", stream.name))
+    let part = rounded.formula.parts.get(at.part)?;
+    let food = name::food_short(&part.lines.get(at.line)?.food);
+    Some(format!("{food}, {}", part.name))
 }
 
 /// How a line's weight and its cures came about.

@@ -6,11 +6,11 @@ use leptos::prelude::*;
 
 use super::BatchAnswers;
 use crate::app::part::{Button, Figure, NumberBox, Shown};
-use crate::app::state::{State, memo};
+use crate::app::state::{AppState, memo, use_app_state};
 use crate::engine::batch::{BatchError, Divided, divide};
 use crate::engine::quantity::Mass;
 use crate::sheet::Id;
-use crate::words::{Trouble, picture, read, say, weigh, write};
+use crate::text::{Trouble, chart, format, read, tr, weighing};
 
 /// The dough that is really on the bench; what is not said is taken from the batch.
 #[derive(Clone, Default, PartialEq)]
@@ -22,7 +22,7 @@ pub struct Bench {
 }
 
 impl BatchAnswers {
-    fn bench(self, state: State) -> Bench {
+    fn bench(self, state: AppState) -> Bench {
         let id = state.open_id.get();
         let bench = self.bench.get();
         if bench.of == id {
@@ -52,17 +52,17 @@ impl BatchAnswers {
 /// The dough on the bench, divided.
 #[component]
 pub fn DivideCard() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = BatchAnswers::here();
     let divided = memo(move || answers.divided(&answers.bench(state)));
     let told = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         divided.with(|divided| match divided {
             Some(Ok(divided)) => (
-                weigh::divided(divided, manner),
-                picture::divided(divided, manner),
+                weighing::divided(divided, options),
+                chart::divided(divided, options),
             ),
-            Some(Err(error)) => (say!("not known").to_owned(), error.sentence(manner)),
+            Some(Err(error)) => (tr!("not known").to_owned(), error.sentence(options)),
             None => Default::default(),
         })
     });
@@ -77,16 +77,16 @@ pub fn DivideCard() -> impl IntoView {
         })
     };
     view! {
-        <section class="card" aria-label=say!("Dividing")>
+        <section class="card" aria-label=tr!("Dividing")>
             <header>
-                <h2>{say!("Dividing")}</h2>
+                <h2>{tr!("Dividing")}</h2>
             </header>
             <div class="body">
                 <div class="boxes">
                     <DoughBox />
                     <PiecesBox />
                 </div>
-                <div class="figures"><Figure label=say!("Divide it into") shown working=Callback::new(working) /></div>
+                <div class="figures"><Figure label=tr!("Divide it into") shown working=Callback::new(working) /></div>
                 <p class="quiet follows">{move || told.with(|told| told.1.clone())}</p>
                 <Forget />
             </div>
@@ -97,7 +97,7 @@ pub fn DivideCard() -> impl IntoView {
 /// Goes back to the batch's own figures, where others were typed.
 #[component]
 fn Forget() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = BatchAnswers::here();
     let is_said = move || {
         let bench = answers.bench(state);
@@ -105,44 +105,44 @@ fn Forget() -> impl IntoView {
     };
     let forget = move |()| {
         answers.bench.set(Bench::default());
-        state.settle();
+        state.reset_inputs();
     };
     view! {
         <Show when=is_said>
-            <Button says=say!("Take the batch’s own figures again") tapped=forget />
+            <Button says=tr!("Take the batch’s own figures again") tapped=forget />
         </Show>
     }
 }
 
 #[component]
 fn DoughBox() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = BatchAnswers::here();
     let figure = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         let said = answers.bench(state).dough;
         answers.scaled.with(|scaled| {
             let needed = scaled.as_ref().ok().map(|scaled| scaled.needed);
             said.or(needed)
-                .map(|mass| write::box_mass(mass, manner))
+                .map(|mass| format::box_mass(mass, options))
                 .unwrap_or_default()
         })
     });
     let take = move |text: String| {
-        let manner = state.manner.get_untracked();
-        let mass = read::mass(&text, manner).map_err(|error| error.sentence(manner))?;
+        let options = state.options.get_untracked();
+        let mass = read::mass(&text, options).map_err(|error| error.sentence(options))?;
         take_bench(state, answers, |bench| bench.dough = Some(mass))
     };
-    let unit = Signal::derive(move || state.manner.get().units.mass.symbol());
-    view! { <NumberBox id="bench-dough" label=say!("Dough really on the bench") unit figure take=Callback::new(take) /> }
+    let unit = Signal::derive(move || state.options.get().units.mass.symbol());
+    view! { <NumberBox id="bench-dough" label=tr!("Dough really on the bench") unit figure take=Callback::new(take) /> }
 }
 
 #[component]
 fn PiecesBox() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = BatchAnswers::here();
     let figure = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         let said = answers
             .bench(state)
             .pieces
@@ -150,21 +150,21 @@ fn PiecesBox() -> impl IntoView {
         answers.scaled.with(|scaled| {
             let count = scaled.as_ref().ok().map(|scaled| scaled.pieces.count.get());
             said.or(count)
-                .map(|count| write::box_count(count, manner))
+                .map(|count| format::box_count(count, options))
                 .unwrap_or_default()
         })
     });
     let take = move |text: String| {
-        let manner = state.manner.get_untracked();
-        let count = read::count(&text, manner).map_err(|error| error.sentence(manner))?;
+        let options = state.options.get_untracked();
+        let count = read::count(&text, options).map_err(|error| error.sentence(options))?;
         take_bench(state, answers, |bench| bench.pieces = Some(count))
     };
-    view! { <NumberBox id="bench-pieces" label=say!("Into pieces") unit="" figure take=Callback::new(take) /> }
+    view! { <NumberBox id="bench-pieces" label=tr!("Into pieces") unit="" figure take=Callback::new(take) /> }
 }
 
 /// Takes what is really there, where it can be divided.
 fn take_bench(
-    state: State,
+    state: AppState,
     answers: BatchAnswers,
     change: impl FnOnce(&mut Bench),
 ) -> Result<(), String> {
@@ -172,7 +172,7 @@ fn take_bench(
         let mut bench = answers.bench(state);
         change(&mut bench);
         if let Some(Err(error)) = answers.divided(&bench) {
-            return Err(error.sentence(state.manner.get()));
+            return Err(error.sentence(state.options.get()));
         }
         answers.bench.set(bench);
         Ok(())

@@ -1,10 +1,10 @@
 //! The numbers of the batch that can be typed: what is wanted, and what is lost.
 
 use super::field::BatchField as Field;
-use crate::app::part::of_mass;
-use crate::engine::batch::{Wanted, Way};
+use crate::app::part::{no_unit, of_mass};
+use crate::engine::batch::{BatchTarget, Way};
 use crate::engine::quantity::Share;
-use crate::words::{Manner, message, read, read::ReadError, write};
+use crate::text::{FormatOptions, format, read, read::ReadError, tr_noop};
 
 /// The numbers that belong to one way of asking.
 pub const fn of_way(way: Way) -> &'static [Field] {
@@ -20,49 +20,49 @@ pub const fn of_way(way: Way) -> &'static [Field] {
 
 const TIMES: Field = Field {
     id: "wanted-times",
-    label: message!("Times the formula"),
+    label: tr_noop!("Times the formula"),
     unit: |_| "×",
-    look: |batch, _, manner| {
-        let Wanted::Times(times) = batch.wanted else {
+    get: |batch, _, options| {
+        let BatchTarget::Times(times) = batch.wanted else {
             return String::new();
         };
-        write::box_factor(times, manner)
+        format::box_factor(times, options)
     },
-    set: |batch, text, manner| {
-        batch.wanted = Wanted::Times(read::factor(text, manner)?);
+    set: |batch, text, options| {
+        batch.wanted = BatchTarget::Times(read::factor(text, options)?);
         Ok(())
     },
 };
 
 const DOUGH: Field = Field {
     id: "wanted-dough",
-    label: message!("Dough, ready to divide"),
+    label: tr_noop!("Dough, ready to divide"),
     unit: of_mass,
-    look: |batch, _, manner| {
-        let Wanted::Dough(mass) = batch.wanted else {
+    get: |batch, _, options| {
+        let BatchTarget::Dough(mass) = batch.wanted else {
             return String::new();
         };
-        write::box_mass(mass, manner)
+        format::box_mass(mass, options)
     },
-    set: |batch, text, manner| {
-        batch.wanted = Wanted::Dough(read::mass(text, manner)?);
+    set: |batch, text, options| {
+        batch.wanted = BatchTarget::Dough(read::mass(text, options)?);
         Ok(())
     },
 };
 
 const COUNT: Field = Field {
     id: "wanted-pieces",
-    label: message!("Pieces"),
-    unit: |_| "",
-    look: |batch, _, manner| {
-        let Wanted::Pieces { count, .. } = batch.wanted else {
+    label: tr_noop!("Pieces"),
+    unit: no_unit,
+    get: |batch, _, options| {
+        let BatchTarget::Pieces { count, .. } = batch.wanted else {
             return String::new();
         };
-        write::box_count(count.get(), manner)
+        format::box_count(count.get(), options)
     },
-    set: |batch, text, manner| {
-        if let Wanted::Pieces { count, .. } = &mut batch.wanted {
-            *count = read::count(text, manner)?;
+    set: |batch, text, options| {
+        if let BatchTarget::Pieces { count, .. } = &mut batch.wanted {
+            *count = read::count(text, options)?;
         }
         Ok(())
     },
@@ -70,17 +70,17 @@ const COUNT: Field = Field {
 
 const EACH: Field = Field {
     id: "wanted-each",
-    label: message!("Dough in each"),
+    label: tr_noop!("Dough in each"),
     unit: of_mass,
-    look: |batch, _, manner| {
-        let Wanted::Pieces { each, .. } = batch.wanted else {
+    get: |batch, _, options| {
+        let BatchTarget::Pieces { each, .. } = batch.wanted else {
             return String::new();
         };
-        write::box_mass(each, manner)
+        format::box_mass(each, options)
     },
-    set: |batch, text, manner| {
-        if let Wanted::Pieces { each, .. } = &mut batch.wanted {
-            *each = read::mass(text, manner)?;
+    set: |batch, text, options| {
+        if let BatchTarget::Pieces { each, .. } = &mut batch.wanted {
+            *each = read::mass(text, options)?;
         }
         Ok(())
     },
@@ -88,33 +88,33 @@ const EACH: Field = Field {
 
 const FLOUR: Field = Field {
     id: "wanted-flour",
-    label: message!("Flour on hand"),
+    label: tr_noop!("Flour on hand"),
     unit: of_mass,
-    look: |batch, _, manner| {
-        let Wanted::FlourOnHand(mass) = batch.wanted else {
+    get: |batch, _, options| {
+        let BatchTarget::FlourOnHand(mass) = batch.wanted else {
             return String::new();
         };
-        write::box_mass(mass, manner)
+        format::box_mass(mass, options)
     },
-    set: |batch, text, manner| {
-        batch.wanted = Wanted::FlourOnHand(read::mass(text, manner)?);
+    set: |batch, text, options| {
+        batch.wanted = BatchTarget::FlourOnHand(read::mass(text, options)?);
         Ok(())
     },
 };
 
 const ON_HAND: Field = Field {
     id: "wanted-on-hand",
-    label: message!("How much there is"),
+    label: tr_noop!("How much there is"),
     unit: of_mass,
-    look: |batch, _, manner| {
-        let Wanted::OnHand { mass, .. } = batch.wanted else {
+    get: |batch, _, options| {
+        let BatchTarget::OnHand { mass, .. } = batch.wanted else {
             return String::new();
         };
-        write::box_mass(mass, manner)
+        format::box_mass(mass, options)
     },
-    set: |batch, text, manner| {
-        if let Wanted::OnHand { mass, .. } = &mut batch.wanted {
-            *mass = read::mass(text, manner)?;
+    set: |batch, text, options| {
+        if let BatchTarget::OnHand { mass, .. } = &mut batch.wanted {
+            *mass = read::mass(text, options)?;
         }
         Ok(())
     },
@@ -122,17 +122,17 @@ const ON_HAND: Field = Field {
 
 const STUDENTS: Field = Field {
     id: "wanted-students",
-    label: message!("Students"),
-    unit: |_| "",
-    look: |batch, _, manner| {
-        let Wanted::Class { students, .. } = batch.wanted else {
+    label: tr_noop!("Students"),
+    unit: no_unit,
+    get: |batch, _, options| {
+        let BatchTarget::Class { students, .. } = batch.wanted else {
             return String::new();
         };
-        write::box_count(students.get(), manner)
+        format::box_count(students.get(), options)
     },
-    set: |batch, text, manner| {
-        if let Wanted::Class { students, .. } = &mut batch.wanted {
-            *students = read::count(text, manner)?;
+    set: |batch, text, options| {
+        if let BatchTarget::Class { students, .. } = &mut batch.wanted {
+            *students = read::count(text, options)?;
         }
         Ok(())
     },
@@ -140,17 +140,17 @@ const STUDENTS: Field = Field {
 
 const LOAVES: Field = Field {
     id: "wanted-loaves",
-    label: message!("Loaves for each"),
-    unit: |_| "",
-    look: |batch, _, manner| {
-        let Wanted::Class { loaves, .. } = batch.wanted else {
+    label: tr_noop!("Loaves for each"),
+    unit: no_unit,
+    get: |batch, _, options| {
+        let BatchTarget::Class { loaves, .. } = batch.wanted else {
             return String::new();
         };
-        write::box_count(loaves.get(), manner)
+        format::box_count(loaves.get(), options)
     },
-    set: |batch, text, manner| {
-        if let Wanted::Class { loaves, .. } = &mut batch.wanted {
-            *loaves = read::count(text, manner)?;
+    set: |batch, text, options| {
+        if let BatchTarget::Class { loaves, .. } = &mut batch.wanted {
+            *loaves = read::count(text, options)?;
         }
         Ok(())
     },
@@ -158,17 +158,17 @@ const LOAVES: Field = Field {
 
 const LOAF: Field = Field {
     id: "wanted-loaf",
-    label: message!("Dough in a loaf"),
+    label: tr_noop!("Dough in a loaf"),
     unit: of_mass,
-    look: |batch, _, manner| {
-        let Wanted::Class { loaf, .. } = batch.wanted else {
+    get: |batch, _, options| {
+        let BatchTarget::Class { loaf, .. } = batch.wanted else {
             return String::new();
         };
-        write::box_mass(loaf, manner)
+        format::box_mass(loaf, options)
     },
-    set: |batch, text, manner| {
-        if let Wanted::Class { loaf, .. } = &mut batch.wanted {
-            *loaf = read::mass(text, manner)?;
+    set: |batch, text, options| {
+        if let BatchTarget::Class { loaf, .. } = &mut batch.wanted {
+            *loaf = read::mass(text, options)?;
         }
         Ok(())
     },
@@ -177,11 +177,11 @@ const LOAF: Field = Field {
 /// The pieces that the formula, made once, is divided into.
 pub const PIECES: Field = Field {
     id: "batch-pieces",
-    label: message!("Pieces from the formula made once"),
-    unit: |_| "",
-    look: |batch, _, manner| write::box_count(batch.pieces.get(), manner),
-    set: |batch, text, manner| {
-        batch.pieces = read::count(text, manner)?;
+    label: tr_noop!("Pieces from the formula made once"),
+    unit: no_unit,
+    get: |batch, _, options| format::box_count(batch.pieces.get(), options),
+    set: |batch, text, options| {
+        batch.pieces = read::count(text, options)?;
         Ok(())
     },
 };
@@ -190,34 +190,34 @@ pub const PIECES: Field = Field {
 pub const LOSSES: [Field; 5] = [
     Field {
         id: "loss-residue",
-        label: message!("Left in bowls, whatever the batch"),
+        label: tr_noop!("Left in bowls, whatever the batch"),
         unit: of_mass,
-        look: |batch, _, manner| write::box_mass(batch.losses.residue, manner),
-        set: |batch, text, manner| {
-            batch.losses.residue = read::mass(text, manner)?;
+        get: |batch, _, options| format::box_mass(batch.losses.residue, options),
+        set: |batch, text, options| {
+            batch.losses.residue = read::mass(text, options)?;
             Ok(())
         },
     },
     Field {
         id: "loss-share",
-        label: message!("Left in bowls, of the dough"),
+        label: tr_noop!("Left in bowls, of the dough"),
         unit: |_| "%",
-        look: |batch, _, manner| write::box_share(batch.losses.residue_share, manner),
-        set: |batch, text, manner| share(&mut batch.losses.residue_share, text, manner),
+        get: |batch, _, options| format::box_share(batch.losses.residue_share, options),
+        set: |batch, text, options| share(&mut batch.losses.residue_share, text, options),
     },
     Field {
         id: "loss-dividing",
-        label: message!("At dividing, of the dough"),
+        label: tr_noop!("At dividing, of the dough"),
         unit: |_| "%",
-        look: |batch, _, manner| write::box_share(batch.losses.dividing, manner),
-        set: |batch, text, manner| share(&mut batch.losses.dividing, text, manner),
+        get: |batch, _, options| format::box_share(batch.losses.dividing, options),
+        set: |batch, text, options| share(&mut batch.losses.dividing, text, options),
     },
     Field {
         id: "loss-bake",
-        label: message!("In the oven and cooling"),
+        label: tr_noop!("In the oven and cooling"),
         unit: |_| "%",
-        look: |batch, _, manner| write::box_share(batch.losses.bake, manner),
-        set: |batch, text, manner| share(&mut batch.losses.bake, text, manner),
+        get: |batch, _, options| format::box_share(batch.losses.bake, options),
+        set: |batch, text, options| share(&mut batch.losses.bake, text, options),
     },
     STAYS,
 ];
@@ -225,13 +225,13 @@ pub const LOSSES: [Field; 5] = [
 /// What stays in bag and bowl.
 pub const STAYS: Field = Field {
     id: "loss-topping",
-    label: message!("Chocolate left in bag and bowl"),
+    label: tr_noop!("Chocolate left in bag and bowl"),
     unit: |_| "%",
-    look: |batch, _, manner| write::box_share(batch.losses.topping, manner),
-    set: |batch, text, manner| share(&mut batch.losses.topping, text, manner),
+    get: |batch, _, options| format::box_share(batch.losses.topping, options),
+    set: |batch, text, options| share(&mut batch.losses.topping, text, options),
 };
 
-fn share(share: &mut Share, text: &str, manner: Manner) -> Result<(), ReadError> {
-    *share = read::share(text, manner)?;
+fn share(share: &mut Share, text: &str, options: FormatOptions) -> Result<(), ReadError> {
+    *share = read::share(text, options)?;
     Ok(())
 }

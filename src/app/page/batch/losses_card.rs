@@ -4,27 +4,27 @@ use leptos::prelude::*;
 
 use super::fields::LOSSES;
 use crate::app::part::FieldBox;
-use crate::app::state::{State, memo};
-use crate::words::{say, weigh};
+use crate::app::state::{memo, use_app_state};
+use crate::text::{tr, weighing};
 
 /// What is lost on the way.
 #[component]
 pub fn LossesCard() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let said = memo(move || {
-        let manner = state.manner.get();
-        state.with(|sheet| weigh::losses(&sheet.batch.losses, manner))
+        let options = state.options.get();
+        state.with(|sheet| weighing::losses(&sheet.batch.losses, options))
     });
     let boxes = LOSSES.map(|field| view! { <FieldBox field /> });
     view! {
         <details class="card fold">
             <summary>
-                <span class="title">{say!("Losses")}</span>
+                <span class="title">{tr!("Losses")}</span>
                 <span class="quiet">{said}</span>
             </summary>
             <div class="body">
                 <div class="boxes">{boxes}</div>
-                <p class="quiet">{say!("Usual: 1 to 3 % before the oven, 10 to 15 % in it (common practice).")}</p>
+                <p class="quiet">{tr!("Usual: 1 to 3 % before the oven, 10 to 15 % in it (common practice).")}</p>
             </div>
         </details>
     }

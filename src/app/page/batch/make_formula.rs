@@ -3,16 +3,16 @@
 use leptos::prelude::*;
 
 use super::BatchAnswers;
-use crate::app::browser::announce::announce;
+use crate::app::browser::live_region::announce;
 use crate::app::part::Button;
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::engine::quantity::Factor;
-use crate::words::{Trouble, say};
+use crate::text::{Trouble, tr};
 
 /// Puts the batch's weights in place of the formula's.
 #[component]
 pub fn MakeFormula() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = BatchAnswers::here();
     let is_same = memo(move || {
         answers.scaled.with(|scaled| {
@@ -29,19 +29,19 @@ pub fn MakeFormula() -> impl IntoView {
         match sheet.made_from(&scaled) {
             Ok(made) => {
                 state.put(made, None);
-                state.settle();
-                announce(say!(
+                state.reset_inputs();
+                announce(tr!(
                     "The formula now has this batch’s weights. Undo brings the old ones back."
                 ));
             }
-            Err(error) => announce(&error.sentence(state.manner.get_untracked())),
+            Err(error) => announce(&error.sentence(state.options.get_untracked())),
         }
     };
     view! {
-        <section class="card" aria-label=say!("Make this the formula")>
+        <section class="card" aria-label=tr!("Make this the formula")>
             <div class="body make">
-                <p class="quiet">{say!("Puts these weights, exact, in place of the formula’s. Undo brings the old ones back.")}</p>
-                <Button says=say!("Make this the formula") idle=Signal::derive(move || is_same.get() || state.is_stale()) tapped=make />
+                <p class="quiet">{tr!("Puts these weights, exact, in place of the formula’s. Undo brings the old ones back.")}</p>
+                <Button says=tr!("Make this the formula") idle=Signal::derive(move || is_same.get() || state.is_stale()) tapped=make />
             </div>
         </section>
     }

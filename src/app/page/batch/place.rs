@@ -12,19 +12,19 @@ use super::make_formula::MakeFormula;
 use super::scales_card::ScalesCard;
 use super::wanted_card::WantedCard;
 use super::weighing::Weighing;
-use crate::app::later;
+use crate::app::lazy;
 use crate::app::page::HEADING;
 use crate::app::part::AdviceCard;
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::engine::batch::BatchCaution;
 use crate::sheet::Place;
-use crate::words::{Trouble, caution, name, say};
+use crate::text::{Trouble, caution, name, tr};
 
 /// How much of it, in what?
 #[component]
 pub fn BatchPlace() -> impl IntoView {
     let answers = BatchAnswers::here();
-    let stands = memo(move || answers.scaled.with(Result::is_ok));
+    let current = memo(move || answers.scaled.with(Result::is_ok));
     view! {
         <h1 class="heard" id=HEADING tabindex="-1">{name::place(Place::Batch)}</h1>
         <div class="newspaper">
@@ -32,7 +32,7 @@ pub fn BatchPlace() -> impl IntoView {
             <LossesCard />
             <ScalesCard />
             <Why />
-            <Show when=move || stands.get()>
+            <Show when=move || current.get()>
                 <Doubts />
                 <Cures />
                 <Weighing />
@@ -42,26 +42,26 @@ pub fn BatchPlace() -> impl IntoView {
                 <MakeFormula />
             </Show>
         </div>
-        {later::class()}
+        {lazy::class()}
     }
 }
 
 /// Why there is no answer, where there is none.
 #[component]
 fn Why() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = BatchAnswers::here();
     let why = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         answers
             .scaled
-            .with(|scaled| scaled.as_ref().err().map(|error| error.sentence(manner)))
+            .with(|scaled| scaled.as_ref().err().map(|error| error.sentence(options)))
     });
     move || {
         why.get().map(|why| {
             view! {
                 <section class="advice" role="status">
-                    <h2>{say!("No batch can be worked out")}</h2>
+                    <h2>{tr!("No batch can be worked out")}</h2>
                     <p>{why}</p>
                 </section>
             }
@@ -72,7 +72,7 @@ fn Why() -> impl IntoView {
 /// Doubts about what is lost.
 #[component]
 fn Doubts() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = BatchAnswers::here();
     let doubts = memo(move || {
         answers.scaled.with(|scaled| {
@@ -83,8 +83,8 @@ fn Doubts() -> impl IntoView {
         })
     });
     let card = move |doubt: BatchCaution| {
-        let advice = memo(move || Some(caution::batch(&doubt, state.manner.get())));
-        view! { <AdviceCard title=say!("Check the losses") advice /> }
+        let advice = memo(move || Some(caution::batch(&doubt, state.options.get())));
+        view! { <AdviceCard title=tr!("Check the losses") advice /> }
     };
     move || doubts.get().into_iter().map(card).collect_view()
 }

@@ -1,6 +1,6 @@
 //! Scales: the steps of the kitchen scale, and of a pocket scale where there is one.
 
-use crate::words::say;
+use crate::text::tr;
 use leptos::prelude::*;
 
 use crate::app::part::{KitchenLink, ScaleBoxes};
@@ -9,10 +9,10 @@ use crate::app::part::{KitchenLink, ScaleBoxes};
 #[component]
 pub fn ScalesCard() -> impl IntoView {
     view! {
-        <section class="card" aria-label=say!("Scales")>
+        <section class="card" aria-label=tr!("Scales")>
             <header>
-                <h2>{say!("Scales")}</h2>
-                <span class="quiet">{say!("smallest step shown")}</span>
+                <h2>{tr!("Scales")}</h2>
+                <span class="quiet">{tr!("smallest step shown")}</span>
             </header>
             <div class="body">
                 <ScaleBoxes />

@@ -7,14 +7,14 @@ use super::fields::{PIECES, of_way};
 use super::on_hand::OnHandPick;
 use super::ways::choose;
 use crate::app::part::{FieldBox, PickOne};
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::engine::batch::Way;
-use crate::words::{name, say};
+use crate::text::{name, tr};
 
 /// What is wanted.
 #[component]
 pub fn WantedCard() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = BatchAnswers::here();
     let way = memo(move || state.with(|sheet| sheet.batch.wanted.way()));
     let ways: Vec<(Way, String)> = Way::ALL
@@ -29,12 +29,12 @@ pub fn WantedCard() -> impl IntoView {
             .collect_view()
     };
     view! {
-        <section class="card" aria-label=say!("Wanted")>
+        <section class="card" aria-label=tr!("Wanted")>
             <header>
-                <h2>{say!("Wanted")}</h2>
+                <h2>{tr!("Wanted")}</h2>
             </header>
             <div class="body">
-                <PickOne id="way" label=say!("Ask for it by") answers=ways holds=way chosen=move |way| choose(state, answers, way) />
+                <PickOne id="way" label=tr!("Ask for it by") answers=ways holds=way chosen=move |way| choose(state, answers, way) />
                 <Show when=move || way.get() == Way::OnHand>
                     <OnHandPick />
                 </Show>

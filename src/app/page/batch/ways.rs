@@ -5,9 +5,9 @@ use std::collections::BTreeMap;
 use leptos::prelude::*;
 
 use super::BatchAnswers;
-use super::answers::scale_sheet;
-use crate::app::state::State;
-use crate::engine::batch::{Wanted, Way};
+use super::results::scale_sheet;
+use crate::app::state::AppState;
+use crate::engine::batch::{BatchTarget, Way};
 use crate::sheet::{Id, Sheet};
 
 /// Texts that cannot be read, by box, with what is in the way.
@@ -18,8 +18,8 @@ type Unread = BTreeMap<String, (String, String)>;
 pub struct Ways {
     /// The formula this belongs to.
     of: Option<Id>,
-    asked: BTreeMap<Way, Wanted>,
-    unread: BTreeMap<Way, Unread>,
+    asked: BTreeMap<Way, BatchTarget>,
+    invalid_inputs: BTreeMap<Way, Unread>,
 }
 
 /// What the ids of the boxes of all ways begin with.
@@ -27,7 +27,7 @@ const BOXES: &str = "wanted-";
 
 /// Asks for the batch in another way: as it was last asked for in that way, else for as much as
 /// there is now.
-pub fn choose(state: State, answers: BatchAnswers, way: Way) {
+pub fn choose(state: AppState, answers: BatchAnswers, way: Way) {
     let mut sheet = state.sheet();
     let before = sheet.batch.wanted;
     let id = state.open_id.get_untracked();
@@ -41,38 +41,38 @@ pub fn choose(state: State, answers: BatchAnswers, way: Way) {
     ways.asked.insert(before.way(), before);
     let asked = ways.asked.get(&way).copied();
     let Some(wanted) = asked
-        .filter(|asked| stands(&sheet, *asked))
+        .filter(|asked| current(&sheet, *asked))
         .or_else(|| as_now(&sheet, way))
     else {
         return;
     };
-    let mut unread = state.unread.get_untracked();
+    let mut unread = state.invalid_inputs.get_untracked();
     let aside = unread
         .extract_if(.., |id, _| id.starts_with(BOXES))
         .collect();
-    ways.unread.insert(before.way(), aside);
-    unread.extend(ways.unread.remove(&way).unwrap_or_default());
-    state.unread.set(unread);
+    ways.invalid_inputs.insert(before.way(), aside);
+    unread.extend(ways.invalid_inputs.remove(&way).unwrap_or_default());
+    state.invalid_inputs.set(unread);
     answers.ways.set(ways);
     sheet.batch.wanted = wanted;
     state.put(sheet, None);
 }
 
 /// Whether the formula can still be asked for in this way.
-fn stands(sheet: &Sheet, wanted: Wanted) -> bool {
+fn current(sheet: &Sheet, wanted: BatchTarget) -> bool {
     let asked = with(sheet, wanted);
     scale_sheet(&asked).is_ok()
 }
 
 /// As much as there is now, asked for in another way.
-fn as_now(sheet: &Sheet, way: Way) -> Option<Wanted> {
+fn as_now(sheet: &Sheet, way: Way) -> Option<BatchTarget> {
     scale_sheet(sheet)
-        .or_else(|_| scale_sheet(&with(sheet, Wanted::default())))
+        .or_else(|_| scale_sheet(&with(sheet, BatchTarget::default())))
         .ok()
         .map(|scaled| scaled.asked_as(way))
 }
 
-fn with(sheet: &Sheet, wanted: Wanted) -> Sheet {
+fn with(sheet: &Sheet, wanted: BatchTarget) -> Sheet {
     let mut asked = sheet.clone();
     asked.batch.wanted = wanted;
     asked

@@ -3,10 +3,10 @@
 use leptos::prelude::*;
 
 use super::BatchAnswers;
-use crate::app::state::{Opened, State, memo};
+use crate::app::state::{AppState, DialogKind, memo, use_app_state};
 use crate::engine::formula::LineAt;
 use crate::engine::working::Line;
-use crate::words::{name, weigh};
+use crate::text::{name, weighing};
 
 /// One line to weigh; a tap shows how it came about.
 #[component]
@@ -14,7 +14,7 @@ pub fn WeighLine(
     /// Where it stands.
     at: LineAt,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = BatchAnswers::here();
     let food = memo(move || {
         state
@@ -27,15 +27,15 @@ pub fn WeighLine(
             .unwrap_or_default()
     });
     let weighed = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         let found = answers.read_rounded(|rounded| {
             let line = rounded.lines.iter().find(|line| line.at == at)?;
-            Some(weigh::line(line, manner))
+            Some(weighing::line(line, options))
         });
         found.unwrap_or_default()
     });
     let open = move |_| {
-        state.open(Opened::Working {
+        state.open(DialogKind::Working {
             title: food.get_untracked(),
             value: weighed.with_untracked(|weighed| weighed.shows.clone()),
             lines: worked(state, answers, at),
@@ -51,7 +51,7 @@ pub fn WeighLine(
 }
 
 /// From the formula's weight to the exact one, and from there to what the scale shows.
-fn worked(state: State, answers: BatchAnswers, at: LineAt) -> Vec<Line> {
+fn worked(state: AppState, answers: BatchAnswers, at: LineAt) -> Vec<Line> {
     let sheet = state.sheet();
     let scaled = answers.scaled.get_untracked().ok();
     let exact = scaled.and_then(|scaled| scaled.line_working(&sheet.formula, at));

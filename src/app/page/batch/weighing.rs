@@ -1,31 +1,31 @@
-//! The weighing list, stream by stream.
+//! The weighing list, part by part.
 
 use leptos::prelude::*;
 
 use super::{BatchAnswers, WeighLine};
-use crate::app::part::stream_word;
-use crate::app::state::{State, memo};
-use crate::engine::formula::{LineAt, StreamKind};
-use crate::words::{line, say, write};
+use crate::app::part::part_word;
+use crate::app::state::{memo, use_app_state};
+use crate::engine::formula::{LineAt, PartKind};
+use crate::text::{format, line, tr};
 
 /// What a card needs to know before its lines.
 #[derive(Clone, PartialEq, Eq, Hash)]
 struct Heading {
-    stream: usize,
-    kind: StreamKind,
+    part: usize,
+    kind: PartKind,
     name: String,
     lines: usize,
 }
 
-/// All streams with what to weigh into them.
+/// All parts with what to weigh into them.
 #[component]
 pub fn Weighing() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let headings = memo(move || {
         state.with(|sheet| {
-            let streams = sheet.formula.streams.iter().enumerate();
-            let headings = streams.map(|(stream, own)| Heading {
-                stream,
+            let parts = sheet.formula.parts.iter().enumerate();
+            let headings = parts.map(|(part, own)| Heading {
+                part,
                 kind: own.kind,
                 name: own.name.clone(),
                 lines: own.lines.len(),
@@ -37,42 +37,42 @@ pub fn Weighing() -> impl IntoView {
     });
     view! {
         <For each=move || headings.get() key=Clone::clone let(heading)>
-            <StreamToWeigh heading />
+            <PartToWeigh heading />
         </For>
     }
 }
 
 #[component]
-fn StreamToWeigh(
-    /// Which stream.
+fn PartToWeigh(
+    /// Which part.
     heading: Heading,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = BatchAnswers::here();
     let Heading {
-        stream,
+        part,
         kind,
         name,
         lines,
     } = heading;
     let in_all = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         answers.read_rounded(|rounded| {
-            Some(write::mass(
-                rounded.formula.streams.get(stream)?.mass(),
-                manner,
+            Some(format::mass(
+                rounded.formula.parts.get(part)?.mass(),
+                options,
             ))
         })
     });
-    let label = say!("To weigh: {name}", name);
+    let label = tr!("To weigh: {name}", name = name);
     let rows = (0..lines)
-        .map(|line| view! { <li><WeighLine at=LineAt { stream, line } /></li> })
+        .map(|line| view! { <li><WeighLine at=LineAt { part, line } /></li> })
         .collect_view();
     view! {
-        <section class="card weighing" data-stream=stream_word(kind) aria-label=label>
+        <section class="card weighing" data-part=part_word(kind) aria-label=label>
             <header>
                 <h2>
-                    <span class="letter" aria-hidden="true">{line::mark(stream)}</span>
+                    <span class="letter" aria-hidden="true">{line::mark(part)}</span>
                     " "
                     {name}
                 </h2>

@@ -2,21 +2,21 @@
 
 use leptos::prelude::*;
 
-use crate::app::browser::announce::announce;
+use crate::app::browser::live_region::announce;
 use crate::app::part::{Button, Picture};
-use crate::app::state::State;
+use crate::app::state::{AppState, use_app_state};
 use crate::engine::chocolate::{usual_filling, usual_syrup};
-use crate::engine::formula::{Stream, StreamKind};
-use crate::words::{Trouble, language::text, message, name, notice, say};
+use crate::engine::formula::{Part, PartKind};
+use crate::text::{Trouble, language::text, name, notice, tr, tr_noop};
 
-/// Offers a stream that the formula has not.
+/// Offers a part that the formula has not.
 #[component]
-pub fn AddStreamCard(
+pub fn AddPartCard(
     /// Which kind.
-    kind: StreamKind,
+    kind: PartKind,
 ) -> impl IntoView {
-    let state = State::here();
-    let [title, says, asks] = if kind == StreamKind::Topping {
+    let state = use_app_state();
+    let [title, says, asks] = if kind == PartKind::Topping {
         SYRUP
     } else {
         FILLING
@@ -24,16 +24,16 @@ pub fn AddStreamCard(
     .map(text);
     let add = move |()| {
         match begun(state, kind) {
-            Ok(Some(_)) if !state.sheet().formula.has_room_for_a_stream() => {
-                announce(notice::streams_full());
+            Ok(Some(_)) if !state.sheet().formula.has_room_for_a_part() => {
+                announce(notice::parts_full());
             }
-            Ok(Some(stream)) => {
+            Ok(Some(part)) => {
                 state.edit(|sheet| {
-                    sheet.formula.streams.push(stream);
-                    // In the order of the work; streams of one kind stay in theirs.
-                    sheet.formula.streams.sort_by_key(|stream| stream.kind);
+                    sheet.formula.parts.push(part);
+                    // In the order of the work; parts of one kind stay in theirs.
+                    sheet.formula.parts.sort_by_key(|part| part.kind);
                 });
-                announce(say!("Added to the formula. Undo takes it out again."));
+                announce(tr!("Added to the formula. Undo takes it out again."));
             }
             Ok(None) => {}
             Err(said) => announce(&said),
@@ -54,27 +54,27 @@ pub fn AddStreamCard(
 
 /// Title, button, and what it does.
 const SYRUP: [&str; 3] = [
-    message!("Syrup for the top"),
-    message!("Add a syrup"),
-    message!(
+    tr_noop!("Syrup for the top"),
+    tr_noop!("Add a syrup"),
+    tr_noop!(
         "This formula has none. One of dark chocolate and water, thin enough to drizzle, is a start; change it from there."
     ),
 ];
 const FILLING: [&str; 3] = [
-    message!("Filling"),
-    message!("Add a filling"),
-    message!(
+    tr_noop!("Filling"),
+    tr_noop!("Add a filling"),
+    tr_noop!(
         "This formula has none. Dark chocolate, 9 g to 100 g of dough, is a start; change it from there."
     ),
 ];
 
-fn begun(state: State, kind: StreamKind) -> Result<Option<Stream>, String> {
+fn begun(state: AppState, kind: PartKind) -> Result<Option<Part>, String> {
     let sheet = state.sheet();
-    let name = name::stream_kind(kind).to_owned();
+    let name = name::part_kind(kind).to_owned();
     let dough = sheet.formula.dough();
-    if kind == StreamKind::Topping {
+    if kind == PartKind::Topping {
         usual_syrup(dough, name, sheet.batch.syrup_at)
-            .map_err(|error| error.sentence(state.manner.get_untracked()))
+            .map_err(|error| error.sentence(state.options.get_untracked()))
     } else {
         Ok(usual_filling(dough, name))
     }

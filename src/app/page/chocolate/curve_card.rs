@@ -3,29 +3,34 @@
 use leptos::prelude::*;
 
 use super::ChocolateAnswers;
-use super::keys::SyrupFigure;
+use super::key_figures::SyrupFigure;
 use crate::app::part::FlowCurve;
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::engine::chocolate::{Flow, Syrup, SyrupCaution};
-use crate::words::{caution, name, picture, say, write};
+use crate::text::{caution, chart, format, name, tr};
 
 /// Will it run?
 #[component]
 pub fn CurveCard() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = ChocolateAnswers::here();
     let at = memo(move || {
-        let manner = state.manner.get();
-        state.with(|sheet| say!("at {}", write::temperature(sheet.batch.syrup_at, manner)))
+        let options = state.options.get();
+        state.with(|sheet| {
+            tr!(
+                "at {value}",
+                value = format::temperature(sheet.batch.syrup_at, options)
+            )
+        })
     });
     let drawing = memo(move || {
-        let manner = state.manner.get();
-        answers.read_syrup(|syrup| picture::FlowDrawing::of(syrup, &syrup.curve(), manner))
+        let options = state.options.get();
+        answers.read_syrup(|syrup| chart::FlowDrawing::of(syrup, &syrup.curve(), options))
     });
     let told = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         answers
-            .read_syrup(|syrup| picture::flow_curve(syrup, &syrup.curve(), manner))
+            .read_syrup(|syrup| chart::flow_curve(syrup, &syrup.curve(), options))
             .unwrap_or_default()
     });
     let does = memo(move || {
@@ -34,18 +39,18 @@ pub fn CurveCard() -> impl IntoView {
             .unwrap_or_default()
     });
     let far = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         answers
-            .read_syrup(|syrup| caution::from_seizing(syrup, manner))
+            .read_syrup(|syrup| caution::from_seizing(syrup, options))
             .unwrap_or_default()
     });
     let trust = memo(move || {
-        caution::syrup(&SyrupCaution::WithinAFactorOfTwo, state.manner.get()).sentence()
+        caution::syrup(&SyrupCaution::WithinAFactorOfTwo, state.options.get()).sentence()
     });
     view! {
-        <section class="card" aria-label=say!("Will it run?")>
+        <section class="card" aria-label=tr!("Will it run?")>
             <header>
-                <h2>{say!("Will it run?")}</h2>
+                <h2>{tr!("Will it run?")}</h2>
                 <span class="quiet">{at}</span>
             </header>
             <div class="body follows">
@@ -55,8 +60,8 @@ pub fn CurveCard() -> impl IntoView {
                 <p class="quiet">{trust}</p>
             </div>
             <div class="figures">
-                <SyrupFigure label=say!("Least liquid that flows") look=|syrup, manner| least(syrup, |mass| write::mass(mass, manner)) working=Syrup::seizing_working />
-                <SyrupFigure label=say!("Handbook’s least water") look=|syrup, manner| write::mass(syrup.rule.needed, manner) working=|syrup| syrup.rule.working(syrup.chocolate) />
+                <SyrupFigure label=tr!("Least liquid that flows") look=|syrup, options| least(syrup, |mass| format::mass(mass, options)) working=Syrup::seizing_working />
+                <SyrupFigure label=tr!("Handbook’s least water") look=|syrup, options| format::mass(syrup.rule.needed, options) working=|syrup| syrup.rule.working(syrup.chocolate) />
             </div>
         </section>
     }
@@ -66,15 +71,15 @@ pub fn CurveCard() -> impl IntoView {
 fn does(flow: Flow) -> String {
     match flow {
         Flow::MeltedOnly => {
-            say!("No water is added: melted chocolate, which flows in its own fat.").to_owned()
+            tr!("No water is added: melted chocolate, which flows in its own fat.").to_owned()
         }
-        Flow::Seized => say!("It seizes.").to_owned(),
-        Flow::Flows { handling, .. } => say!("It {}.", name::handling_looks(handling)),
+        Flow::Seized => tr!("It seizes.").to_owned(),
+        Flow::Flows { handling, .. } => tr!("It {value}.", value = name::handling_looks(handling)),
     }
 }
 
 fn least(syrup: &Syrup, write: impl Fn(crate::engine::quantity::Mass) -> String) -> String {
     syrup
         .least_liquid
-        .map_or_else(|| say!("none").to_owned(), write)
+        .map_or_else(|| tr!("none").to_owned(), write)
 }

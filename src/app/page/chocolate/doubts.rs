@@ -4,25 +4,25 @@ use leptos::prelude::*;
 
 use super::ChocolateAnswers;
 use crate::app::part::AdviceCard;
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::engine::chocolate::{Syrup, SyrupCaution};
-use crate::words::{caution, say};
+use crate::text::{caution, tr};
 
 /// What to know about the syrup.
 #[component]
 pub fn Doubts() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = ChocolateAnswers::here();
     let seized = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         answers
-            .read_syrup(|syrup| caution::seized(syrup, manner))
+            .read_syrup(|syrup| caution::seized(syrup, options))
             .flatten()
     });
     let rule = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         answers
-            .read_syrup(|syrup| caution::minimum_water(&syrup.rule, manner))
+            .read_syrup(|syrup| caution::minimum_water(&syrup.rule, options))
             .flatten()
     });
     // How far to trust the thickness is said beside its curve.
@@ -42,23 +42,23 @@ pub fn Doubts() -> impl IntoView {
         })
     };
     let card = move |doubt: SyrupCaution| {
-        let advice = memo(move || Some(caution::syrup(&doubt, state.manner.get())));
+        let advice = memo(move || Some(caution::syrup(&doubt, state.options.get())));
         view! { <AdviceCard title=title(doubt) advice /> }
     };
     view! {
-        <AdviceCard title=say!("It seizes") advice=seized working=Callback::new(worked) />
-        <AdviceCard title=say!("Less water than the handbook asks for") advice=rule />
+        <AdviceCard title=tr!("It seizes") advice=seized working=Callback::new(worked) />
+        <AdviceCard title=tr!("Less water than the handbook asks for") advice=rule />
         {move || doubts.get().into_iter().map(card).collect_view()}
     }
 }
 
 fn title(doubt: SyrupCaution) -> &'static str {
     match doubt {
-        SyrupCaution::WithinAFactorOfTwo => say!("How far to trust the thickness"),
-        SyrupCaution::OutsideTable { .. } => say!("Outside the tables"),
-        SyrupCaution::SetsAtThisTemperature { .. } => say!("It stiffens as it stands"),
-        SyrupCaution::SugarLeft { .. } => say!("Grainy"),
-        SyrupCaution::NearSeizing { .. } => say!("Near seizing"),
-        SyrupCaution::Alcohol { .. } => say!("Alcohol"),
+        SyrupCaution::WithinAFactorOfTwo => tr!("How far to trust the thickness"),
+        SyrupCaution::OutsideTable { .. } => tr!("Outside the tables"),
+        SyrupCaution::SetsAtThisTemperature { .. } => tr!("It stiffens as it stands"),
+        SyrupCaution::SugarLeft { .. } => tr!("Grainy"),
+        SyrupCaution::NearSeizing { .. } => tr!("Near seizing"),
+        SyrupCaution::Alcohol { .. } => tr!("Alcohol"),
     }
 }

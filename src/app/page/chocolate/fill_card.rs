@@ -6,85 +6,85 @@ use super::ChocolateAnswers;
 use super::food_row::FoodRows;
 use crate::app::page::BatchAnswers;
 use crate::app::part::{AdviceCard, Figure, NumberBox, Shown};
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::engine::chocolate::{Fill, FillAsked, fill, set_filling};
 use crate::engine::quantity::{Mass, Share};
-use crate::words::{Manner, Trouble, caution, read, say, weigh, write};
+use crate::text::{FormatOptions, Trouble, caution, format, read, tr, weighing};
 
 /// The filling of this batch.
 #[component]
 pub fn FillCard() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = ChocolateAnswers::here();
     let batch = BatchAnswers::here();
     let pieces = memo(move || {
-        let manner = state.manner.get();
-        batch.read(|scaled| weigh::pieces(&scaled.pieces, manner))
+        let options = state.options.get();
+        batch.read(|scaled| weighing::pieces(&scaled.pieces, options))
     });
     let heavy = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         answers
             .read_fill(|fill| {
                 fill.cautions
                     .first()
-                    .map(|one| caution::fill(*one, fill, manner))
+                    .map(|one| caution::fill(*one, fill, options))
             })
             .flatten()
     });
     let spare = memo(move || Shown {
         value: {
-            let manner = state.manner.get();
+            let options = state.options.get();
             answers
-                .read_fill(|fill| write::mass(fill.with_spare, manner))
-                .unwrap_or_else(|| say!("not known").to_owned())
+                .read_fill(|fill| format::mass(fill.with_spare, options))
+                .unwrap_or_else(|| tr!("not known").to_owned())
         },
         was: None,
     });
     let working = move |()| untrack(|| answers.read_fill(Fill::working).unwrap_or_default());
-    let unit = Signal::derive(move || state.manner.get().units.mass.symbol());
+    let unit = Signal::derive(move || state.options.get().units.mass.symbol());
     view! {
-        <section class="card" data-stream="filling" aria-label=say!("Filling")>
+        <section class="card" data-part="filling" aria-label=tr!("Filling")>
             <header>
-                <h2>{say!("Filling")}</h2>
-                <span class="quiet">{move || say!("for {}", pieces.get())}</span>
+                <h2>{tr!("Filling")}</h2>
+                <span class="quiet">{move || tr!("for {value}", value = pieces.get())}</span>
             </header>
             <div class="body">
                 <div class="boxes">
-                    <FillBox id="fill-each" label=say!("In each piece") unit look=|fill, manner| write::box_mass(fill.each, manner) set=by_each />
-                    <FillBox id="fill-total" label=say!("To make in all") unit look=|fill, manner| write::box_mass(fill.to_make, manner) set=by_total />
-                    <FillBox id="fill-share" label=say!("Of the dough") unit="%" look=|fill, manner| write::box_share(fill.of_dough, manner) set=by_share />
+                    <FillBox id="fill-each" label=tr!("In each piece") unit look=|fill, options| format::box_mass(fill.each, options) set=by_each />
+                    <FillBox id="fill-total" label=tr!("To make in all") unit look=|fill, options| format::box_mass(fill.to_make, options) set=by_total />
+                    <FillBox id="fill-share" label=tr!("Of the dough") unit="%" look=|fill, options| format::box_share(fill.of_dough, options) set=by_share />
                 </div>
-                <div class="figures"><Figure label=say!("To make, with one piece spare") shown=spare working=Callback::new(working) /></div>
+                <div class="figures"><Figure label=tr!("To make, with one piece spare") shown=spare working=Callback::new(working) /></div>
             </div>
-            <p class="over quiet">{say!("In the formula, made once:")}</p>
-            {move || answers.filling.get().map(|stream| view! { <FoodRows stream /> })}
+            <p class="over quiet">{tr!("In the formula, made once:")}</p>
+            {move || answers.filling.get().map(|part| view! { <FoodRows part /> })}
         </section>
-        <AdviceCard title=say!("Much filling") advice=heavy working=Callback::new(working) />
+        <AdviceCard title=tr!("Much filling") advice=heavy working=Callback::new(working) />
     }
 }
 
 /// From a text to the filling as a share of the dough, or what is in the way.
-type Set = fn(&str, &Fill, Manner) -> Result<Share, String>;
+type Set = fn(&str, &Fill, FormatOptions) -> Result<Share, String>;
 
-fn by_each(text: &str, now: &Fill, manner: Manner) -> Result<Share, String> {
-    let mass = read::mass(text, manner).map_err(|error| error.sentence(manner))?;
-    asked(FillAsked::Each(mass), now, manner)
+fn by_each(text: &str, now: &Fill, options: FormatOptions) -> Result<Share, String> {
+    let mass = read::mass(text, options).map_err(|error| error.sentence(options))?;
+    asked(FillAsked::Each(mass), now, options)
 }
 
-fn by_total(text: &str, now: &Fill, manner: Manner) -> Result<Share, String> {
-    let mass: Mass = read::mass(text, manner).map_err(|error| error.sentence(manner))?;
-    asked(FillAsked::Total(mass), now, manner)
+fn by_total(text: &str, now: &Fill, options: FormatOptions) -> Result<Share, String> {
+    let mass: Mass = read::mass(text, options).map_err(|error| error.sentence(options))?;
+    asked(FillAsked::Total(mass), now, options)
 }
 
-fn by_share(text: &str, _: &Fill, manner: Manner) -> Result<Share, String> {
-    read::share(text, manner).map_err(|error| error.sentence(manner))
+fn by_share(text: &str, _: &Fill, options: FormatOptions) -> Result<Share, String> {
+    read::share(text, options).map_err(|error| error.sentence(options))
 }
 
-fn asked(asked: FillAsked, now: &Fill, manner: Manner) -> Result<Share, String> {
+fn asked(asked: FillAsked, now: &Fill, options: FormatOptions) -> Result<Share, String> {
     let filled = fill(asked, now.pieces, now.dough_each, now.stays);
     filled
         .map(|fill| fill.of_dough)
-        .map_err(|error| error.sentence(manner))
+        .map_err(|error| error.sentence(options))
 }
 
 #[component]
@@ -97,30 +97,30 @@ fn FillBox(
     #[prop(into)]
     unit: Signal<&'static str>,
     /// The figure, written for a box.
-    look: fn(&Fill, Manner) -> String,
+    look: fn(&Fill, FormatOptions) -> String,
     /// What a text asks for.
     set: Set,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = ChocolateAnswers::here();
     let figure = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         answers
-            .read_fill(|fill| look(fill, manner))
+            .read_fill(|fill| look(fill, options))
             .unwrap_or_default()
     });
     let take = move |text: String| {
         untrack(|| {
-            let manner = state.manner.get();
-            let Some(stream) = answers.filling.get() else {
+            let options = state.options.get();
+            let Some(part) = answers.filling.get() else {
                 return Ok(());
             };
-            let Some(of_dough) = answers.read_fill(|fill| set(&text, fill, manner)) else {
+            let Some(of_dough) = answers.read_fill(|fill| set(&text, fill, options)) else {
                 return Ok(());
             };
             let of_dough = of_dough?;
-            let filled = state.change(id, |formula| set_filling(formula, stream, of_dough));
-            filled.map_err(|error| error.sentence(manner))
+            let filled = state.change(id, |formula| set_filling(formula, part, of_dough));
+            filled.map_err(|error| error.sentence(options))
         })
     };
     view! { <NumberBox id label unit figure take=Callback::new(take) /> }

@@ -3,28 +3,28 @@
 use leptos::prelude::*;
 
 use crate::app::page::LineRow;
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::engine::formula::LineAt;
 
-/// All ingredients of a stream.
+/// All ingredients of a part.
 #[component]
 pub fn FoodRows(
-    /// Which stream.
-    stream: usize,
+    /// Which part.
+    part: usize,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let lines = memo(move || {
         state.with(|sheet| {
             sheet
                 .formula
-                .streams
-                .get(stream)
+                .parts
+                .get(part)
                 .map_or(0, |own| own.lines.len())
         })
     });
     view! {
         <For each=move || 0..lines.get() key=|line| *line let(line)>
-            <LineRow at=LineAt { stream, line } weight_only=true />
+            <LineRow at=LineAt { part, line } weight_only=true />
         </For>
     }
 }

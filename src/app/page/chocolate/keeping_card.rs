@@ -4,21 +4,21 @@ use leptos::prelude::*;
 
 use super::ChocolateAnswers;
 use crate::app::part::AdviceCard;
-use crate::app::state::{State, memo};
-use crate::words::{caution, name};
+use crate::app::state::{memo, use_app_state};
+use crate::text::{caution, name};
 
 /// How the syrup must be kept.
 #[component]
 pub fn KeepingCard() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = ChocolateAnswers::here();
     let title = memo(move || {
         let keeps = answers.read_syrup(|syrup| name::keeps_as(syrup.keeping.keeps_as));
         keeps.unwrap_or_default().to_owned()
     });
     let advice = memo(move || {
-        let manner = state.manner.get();
-        answers.read_syrup(|syrup| caution::keeping(&syrup.keeping, manner))
+        let options = state.options.get();
+        answers.read_syrup(|syrup| caution::keeping(&syrup.keeping, options))
     });
     let working = move |()| {
         untrack(|| {

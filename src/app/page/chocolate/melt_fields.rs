@@ -1,63 +1,56 @@
 //! The numbers of melting that can be typed.
 
 use crate::app::part::{Wish, degrees};
-use crate::engine::quantity::Temperature;
-use crate::words::{
-    Manner, message,
-    read::{self, ReadError},
-    unit::ThicknessUnit,
-    write,
-};
-
-/// Nothing where nothing is typed: then it is as usual.
-fn temperature(text: &str, manner: Manner) -> Result<Option<Temperature>, ReadError> {
-    match read::temperature(text, manner) {
-        Ok(read) => Ok(Some(read)),
-        Err(ReadError::Empty) => Ok(None),
-        Err(error) => Err(error),
-    }
-}
+use crate::text::{format, read, tr_noop, unit::ThicknessUnit};
 
 /// How hot the liquid is poured.
 pub const LIQUID: Wish = Wish {
     id: "melt-liquid",
-    label: message!("Liquid poured at"),
+    label: tr_noop!("Liquid poured at"),
     unit: degrees,
-    look: |wishes, kitchen, manner| {
-        let at = wishes.melt.liquid.or_else(|| kitchen.off_the_boil().ok());
-        at.map(|at| write::box_temperature(at, manner))
+    get: |settings, kitchen, options| {
+        let at = settings.melt.liquid.or_else(|| kitchen.off_the_boil().ok());
+        at.map(|at| format::box_temperature(at, options))
             .unwrap_or_default()
     },
-    set: |wishes, text, manner| temperature(text, manner).map(|read| wishes.melt.liquid = read),
+    set: |settings, text, options| {
+        read::optional(text, options, read::temperature).map(|read| settings.melt.liquid = read)
+    },
 };
 
 /// How warm the chocolate is.
 pub const CHOCOLATE: Wish = Wish {
     id: "melt-chocolate",
-    label: message!("Chocolate at"),
+    label: tr_noop!("Chocolate at"),
     unit: degrees,
-    look: |wishes, kitchen, manner| {
-        write::box_temperature(wishes.melt.chocolate.unwrap_or(kitchen.room), manner)
+    get: |settings, kitchen, options| {
+        format::box_temperature(settings.melt.chocolate.unwrap_or(kitchen.room), options)
     },
-    set: |wishes, text, manner| temperature(text, manner).map(|read| wishes.melt.chocolate = read),
+    set: |settings, text, options| {
+        read::optional(text, options, read::temperature).map(|read| settings.melt.chocolate = read)
+    },
 };
 
 /// How warm its bowl is.
 pub const BOWL: Wish = Wish {
     id: "melt-bowl",
-    label: message!("Bowl at"),
+    label: tr_noop!("Bowl at"),
     unit: degrees,
-    look: |wishes, kitchen, manner| {
-        write::box_temperature(wishes.melt.bowl.unwrap_or(kitchen.room), manner)
+    get: |settings, kitchen, options| {
+        format::box_temperature(settings.melt.bowl.unwrap_or(kitchen.room), options)
     },
-    set: |wishes, text, manner| temperature(text, manner).map(|read| wishes.melt.bowl = read),
+    set: |settings, text, options| {
+        read::optional(text, options, read::temperature).map(|read| settings.melt.bowl = read)
+    },
 };
 
 /// How large the pieces are across.
 pub const PIECES: Wish = Wish {
     id: "melt-pieces",
-    label: message!("Chopped to, across"),
-    unit: |manner| ThicknessUnit::of(manner.units).symbol(),
-    look: |wishes, _, manner| write::box_thickness(wishes.melt.pieces, manner),
-    set: |wishes, text, manner| read::thickness(text, manner).map(|read| wishes.melt.pieces = read),
+    label: tr_noop!("Chopped to, across"),
+    unit: |options| ThicknessUnit::of(options.units).symbol(),
+    get: |settings, _, options| format::box_thickness(settings.melt.pieces, options),
+    set: |settings, text, options| {
+        read::thickness(text, options).map(|read| settings.melt.pieces = read)
+    },
 };

@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use super::ChocolateAnswers;
-use super::add::AddStreamCard;
+use super::add::AddPartCard;
 use super::curve_card::CurveCard;
 use super::doubts::Doubts;
 use super::fill_card::FillCard;
@@ -13,31 +13,31 @@ use super::syrup_card::SyrupCard;
 use super::weigh_card::WeighCard;
 use crate::app::page::HEADING;
 use crate::app::part::AdviceCard;
-use crate::app::state::{State, memo};
-use crate::engine::formula::StreamKind;
+use crate::app::state::{memo, use_app_state};
+use crate::engine::formula::PartKind;
 use crate::sheet::Place;
-use crate::words::{
+use crate::text::{
     caution::{Step, safety},
-    name, say,
+    name, tr,
 };
 
 /// Will it run?
 #[component]
 pub fn ChocolatePlace() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = ChocolateAnswers::here();
     let has_syrup = memo(move || answers.topping.get().is_some());
     let has_filling = memo(move || answers.filling.get().is_some());
-    let hot = memo(move || Some(safety(Step::HotChocolate, state.manner.get())));
+    let hot = memo(move || Some(safety(Step::HotChocolate, state.options.get())));
     view! {
         <h1 class="heard" id=HEADING tabindex="-1">{name::place(Place::Chocolate)}</h1>
         <div class="newspaper">
-            <Show when=move || has_syrup.get() fallback=|| view! { <AddStreamCard kind=StreamKind::Topping /> }>
+            <Show when=move || has_syrup.get() fallback=|| view! { <AddPartCard kind=PartKind::Topping /> }>
                 <SyrupCard />
                 <CurveCard />
                 <Doubts />
             </Show>
-            <Show when=move || has_filling.get() fallback=|| view! { <AddStreamCard kind=StreamKind::Filling /> }>
+            <Show when=move || has_filling.get() fallback=|| view! { <AddPartCard kind=PartKind::Filling /> }>
                 <FillCard />
             </Show>
             <Show when=move || has_syrup.get() || has_filling.get()>
@@ -47,7 +47,7 @@ pub fn ChocolatePlace() -> impl IntoView {
                 <MeltCard />
                 <KeepingCard />
             </Show>
-            <AdviceCard title=say!("Hot chocolate and steam") advice=hot />
+            <AdviceCard title=tr!("Hot chocolate and steam") advice=hot />
         </div>
     }
 }

@@ -5,9 +5,9 @@ use leptos::prelude::*;
 use super::ChocolateAnswers;
 use super::thickness::set_thickness;
 use crate::app::part::NumberBox;
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::engine::chocolate::{Flow, set_liquid};
-use crate::words::{Trouble, read, say, write};
+use crate::text::{Trouble, format, read, tr};
 
 /// The figures that can be set in place of weights.
 #[component]
@@ -24,69 +24,69 @@ pub fn SyrupBoxes() -> impl IntoView {
 /// Chocolate to one part of liquid.
 #[component]
 fn RatioBox() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = ChocolateAnswers::here();
     let figure = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         let ratio = answers.read_syrup(|syrup| syrup.chocolate_for_one());
         ratio
             .flatten()
-            .map(|ratio| write::box_parts(ratio, manner))
+            .map(|ratio| format::box_parts(ratio, options))
             .unwrap_or_default()
     });
     let take = move |text: String| {
-        let manner = state.manner.get_untracked();
-        let ratio = read::factor(&text, manner).map_err(|error| error.sentence(manner))?;
+        let options = state.options.get_untracked();
+        let ratio = read::factor(&text, options).map_err(|error| error.sentence(options))?;
         untrack(|| {
-            let Some(stream) = answers.topping.get() else {
+            let Some(part) = answers.topping.get() else {
                 return Ok(());
             };
             let Some(liquid) = answers.read_syrup(|syrup| syrup.liquid_at(ratio)) else {
                 return Ok(());
             };
-            let liquid = liquid.map_err(|error| error.sentence(manner))?;
-            let set = state.change("syrup-ratio", |formula| set_liquid(formula, stream, liquid));
-            set.map_err(|error| error.sentence(manner))
+            let liquid = liquid.map_err(|error| error.sentence(options))?;
+            let set = state.change("syrup-ratio", |formula| set_liquid(formula, part, liquid));
+            set.map_err(|error| error.sentence(options))
         })
     };
-    view! { <NumberBox id="syrup-ratio" label=say!("Chocolate to 1 of liquid") unit=": 1" figure take=Callback::new(take) /> }
+    view! { <NumberBox id="syrup-ratio" label=tr!("Chocolate to 1 of liquid") unit=": 1" figure take=Callback::new(take) /> }
 }
 
 /// How thick it is; what is typed is how thick it should be.
 #[component]
 fn ThicknessBox() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = ChocolateAnswers::here();
     let figure = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         let thickness = answers.read_syrup(|syrup| match syrup.flow {
-            Flow::Flows { thickness, .. } => write::box_viscosity(thickness, manner),
+            Flow::Flows { thickness, .. } => format::box_viscosity(thickness, options),
             Flow::Seized | Flow::MeltedOnly => String::new(),
         });
         thickness.unwrap_or_default()
     });
     let take = move |text: String| {
-        let manner = state.manner.get_untracked();
-        let wished = read::viscosity(&text, manner).map_err(|error| error.sentence(manner))?;
+        let options = state.options.get_untracked();
+        let wished = read::viscosity(&text, options).map_err(|error| error.sentence(options))?;
         set_thickness(state, answers, "syrup-thickness", wished)
     };
-    view! { <NumberBox id="syrup-thickness" label=say!("Thickness") unit=say!("Pa·s") figure take=Callback::new(take) /> }
+    view! { <NumberBox id="syrup-thickness" label=tr!("Thickness") unit=tr!("Pa·s") figure take=Callback::new(take) /> }
 }
 
 /// How warm it is when it is used.
 #[component]
 fn TemperatureBox() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let figure = memo(move || {
-        let manner = state.manner.get();
-        state.with(|sheet| write::box_temperature(sheet.batch.syrup_at, manner))
+        let options = state.options.get();
+        state.with(|sheet| format::box_temperature(sheet.batch.syrup_at, options))
     });
     let take = move |text: String| {
-        let manner = state.manner.get_untracked();
-        let warm = read::temperature(&text, manner).map_err(|error| error.sentence(manner))?;
+        let options = state.options.get_untracked();
+        let warm = read::temperature(&text, options).map_err(|error| error.sentence(options))?;
         state.type_in("syrup-at", |sheet| sheet.batch.syrup_at = warm);
         Ok(())
     };
-    let unit = Signal::derive(move || state.manner.get().units.temperature.symbol());
-    view! { <NumberBox id="syrup-at" label=say!("Used at") unit figure take=Callback::new(take) /> }
+    let unit = Signal::derive(move || state.options.get().units.temperature.symbol());
+    view! { <NumberBox id="syrup-at" label=tr!("Used at") unit figure take=Callback::new(take) /> }
 }

@@ -7,13 +7,13 @@ use super::food_row::FoodRows;
 use super::syrup_boxes::SyrupBoxes;
 use super::thickness::HandlingChoice;
 use crate::app::part::{Button, Picture};
-use crate::app::state::{Opened, PickFor, State, memo};
-use crate::words::{Trouble, say};
+use crate::app::state::{DialogKind, PickFor, memo, use_app_state};
+use crate::text::{Trouble, tr};
 
 /// The syrup of the formula.
 #[component]
 pub fn SyrupCard() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = ChocolateAnswers::here();
     let name = memo(move || {
         state
@@ -21,7 +21,7 @@ pub fn SyrupCard() -> impl IntoView {
                 Some(
                     sheet
                         .formula
-                        .streams
+                        .parts
                         .get(answers.topping.get()?)?
                         .name
                         .clone(),
@@ -30,34 +30,34 @@ pub fn SyrupCard() -> impl IntoView {
             .unwrap_or_default()
     });
     let trouble = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         answers.syrup.with(|syrup| match syrup {
-            Some(Err(error)) => Some(error.sentence(manner)),
+            Some(Err(error)) => Some(error.sentence(options)),
             Some(Ok(_)) | None => None,
         })
     });
     let pick = move |()| {
-        if let Some(stream) = answers.topping.get_untracked() {
-            state.open(Opened::Pick {
-                title: say!("Add to the syrup").to_owned(),
-                pick_for: PickFor::NewLine(stream),
+        if let Some(part) = answers.topping.get_untracked() {
+            state.open(DialogKind::Pick {
+                title: tr!("Add to the syrup").to_owned(),
+                pick_for: PickFor::NewLine(part),
             });
         }
     };
     view! {
-        <section class="card" data-stream="topping" aria-label=say!("Syrup for the top")>
+        <section class="card" data-part="topping" aria-label=tr!("Syrup for the top")>
             <header>
-                <h2>{say!("Syrup for the top")}</h2>
+                <h2>{tr!("Syrup for the top")}</h2>
                 <span class="quiet">{name}</span>
             </header>
-            {move || answers.topping.get().map(|stream| view! { <FoodRows stream /> })}
+            {move || answers.topping.get().map(|part| view! { <FoodRows part /> })}
             <div class="body">
                 {move || trouble.get().map(|said| view! { <p class="trouble" role="status">{said}</p> })}
                 <SyrupBoxes />
                 <HandlingChoice />
             </div>
             <footer>
-                <Button says=say!("Add to the syrup") class="bare" picture=Picture::Add tapped=pick />
+                <Button says=tr!("Add to the syrup") class="bare" picture=Picture::Add tapped=pick />
             </footer>
         </section>
     }

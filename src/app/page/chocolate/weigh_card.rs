@@ -5,52 +5,52 @@ use leptos::prelude::*;
 use super::ChocolateAnswers;
 use crate::app::page::{BatchAnswers, STAYS, WeighLine};
 use crate::app::part::FieldBox;
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::engine::formula::LineAt;
-use crate::words::{say, weigh};
+use crate::text::{tr, weighing};
 
 /// What to weigh for this batch.
 #[component]
 pub fn WeighCard() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = ChocolateAnswers::here();
     let batch = BatchAnswers::here();
     let pieces = memo(move || {
-        let manner = state.manner.get();
-        batch.read(|scaled| weigh::pieces(&scaled.pieces, manner))
+        let options = state.options.get();
+        batch.read(|scaled| weighing::pieces(&scaled.pieces, options))
     });
-    let streams = move || {
+    let parts = move || {
         [answers.topping.get(), answers.filling.get()]
             .into_iter()
             .flatten()
     };
     view! {
-        <section class="card" aria-label=say!("To weigh for this batch")>
+        <section class="card" aria-label=tr!("To weigh for this batch")>
             <header>
-                <h2>{say!("To weigh for this batch")}</h2>
+                <h2>{tr!("To weigh for this batch")}</h2>
                 <span class="quiet">{move || pieces.get()}</span>
             </header>
-            <For each=streams key=|stream| *stream let(stream)>
-                <StreamToWeigh stream />
+            <For each=parts key=|part| *part let(part)>
+                <PartToWeigh part />
             </For>
             <div class="body stays">
                 <FieldBox field=STAYS />
-                <p class="quiet">{say!("What stays behind is in these weights.")}</p>
+                <p class="quiet">{tr!("What stays behind is in these weights.")}</p>
             </div>
         </section>
     }
 }
 
-/// One stream's lines, under its name.
+/// One part's lines, under its name.
 #[component]
-fn StreamToWeigh(
-    /// Which stream.
-    stream: usize,
+fn PartToWeigh(
+    /// Which part.
+    part: usize,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let own = memo(move || {
         state.with(|sheet| {
-            let own = sheet.formula.streams.get(stream)?;
+            let own = sheet.formula.parts.get(part)?;
             Some((own.name.clone(), own.lines.len()))
         })
     });
@@ -60,7 +60,7 @@ fn StreamToWeigh(
         <h3 class="over">{name}</h3>
         <ul>
             <For each=lines key=|line| *line let(line)>
-                <li><WeighLine at=LineAt { stream, line } /></li>
+                <li><WeighLine at=LineAt { part, line } /></li>
             </For>
         </ul>
     }

@@ -3,20 +3,20 @@
 use leptos::prelude::*;
 
 use crate::app::part::{Button, PickOne};
-use crate::app::state::{Desk, State, memo};
-use crate::engine::larder::Allergen;
-use crate::words::{
+use crate::app::state::{WorkspaceStore, memo, use_app_state};
+use crate::engine::ingredients::Allergen;
+use crate::text::{
     caution::LOCAL_RULES,
     class::{AllergenLine, allergens},
     language::text,
-    name, say,
+    name, tr,
 };
 
 /// What must be named.
 #[component]
 pub fn AllergenCard() -> impl IntoView {
-    let state = State::here();
-    let desk = Desk::here();
+    let state = use_app_state();
+    let desk = WorkspaceStore::here();
     let told = memo(move || {
         let law = desk.law.get();
         state.with(|sheet| {
@@ -29,9 +29,9 @@ pub fn AllergenCard() -> impl IntoView {
         view! { <ul class="plain">{lines.into_iter().map(line).collect_view()}</ul> }
     };
     view! {
-        <section class="card" aria-label=say!("Allergens")>
+        <section class="card" aria-label=tr!("Allergens")>
             <header>
-                <h2>{say!("Allergens")}</h2>
+                <h2>{tr!("Allergens")}</h2>
                 <span class="quiet">{move || name::law(desk.law.get())}</span>
             </header>
             <div class="body">
@@ -39,7 +39,7 @@ pub fn AllergenCard() -> impl IntoView {
                 {move || lines(told.with(|told| told.contains.clone()))}
                 {move || lines(told.with(|told| told.may_contain.clone()))}
                 <p class="quiet">{move || told.with(|told| told.note)} " " {text(LOCAL_RULES)}</p>
-                <Marked id="kitchen-allergen" label=say!("May come from your kitchen") holds=Signal::derive(move || desk.pantry.with(|pantry| pantry.kitchen.clone()))
+                <Marked id="kitchen-allergen" label=tr!("May come from your kitchen") holds=Signal::derive(move || desk.pantry.with(|pantry| pantry.kitchen.clone()))
                     changed=Callback::new(move |marked| desk.set_pantry(|pantry| pantry.kitchen = marked)) />
             </div>
         </section>
@@ -61,7 +61,7 @@ pub fn Marked(
 ) -> impl IntoView {
     let answers = memo(move || {
         let marked = holds.get();
-        let mut all: Vec<(Option<Allergen>, String)> = vec![(None, say!("add one").to_owned())];
+        let mut all: Vec<(Option<Allergen>, String)> = vec![(None, tr!("add one").to_owned())];
         let left = Allergen::ALL
             .into_iter()
             .filter(|one| !marked.contains(one));
@@ -81,7 +81,7 @@ pub fn Marked(
         changed.run(marked);
     };
     let button = move |one: Allergen| {
-        let says = say!("Take away: {}", name::allergen(one));
+        let says = tr!("Take away: {value}", value = name::allergen(one));
         view! { <Button says tapped=move |()| taken(one) /> }
     };
     view! {

@@ -14,9 +14,9 @@ use crate::app::state::memo;
 #[component]
 pub fn ClassCards() -> impl IntoView {
     let answers = BatchAnswers::here();
-    let stands = memo(move || answers.scaled.with(Result::is_ok));
+    let current = memo(move || answers.scaled.with(Result::is_ok));
     view! {
-        <Show when=move || stands.get()>
+        <Show when=move || current.get()>
             <div class="newspaper">
                 <TinCard />
                 <ShoppingCard />

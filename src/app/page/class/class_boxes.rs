@@ -3,9 +3,9 @@
 use leptos::prelude::*;
 
 use crate::app::part::NumberBox;
-use crate::app::state::{Desk, State, memo};
-use crate::engine::class::ClassWishes;
-use crate::words::{Manner, Trouble, language::text, message, read, read::ReadError, write};
+use crate::app::state::{WorkspaceStore, memo, use_app_state};
+use crate::engine::class::ClassSettings;
+use crate::text::{FormatOptions, Trouble, format, language::text, read, read::ReadError, tr_noop};
 
 /// A number of the class.
 #[derive(Clone, Copy)]
@@ -13,8 +13,8 @@ struct Field {
     id: &'static str,
     label: &'static str,
     unit: Option<&'static str>,
-    look: fn(&ClassWishes, Manner) -> String,
-    set: fn(&mut ClassWishes, &str, Manner) -> Result<(), ReadError>,
+    look: fn(&ClassSettings, FormatOptions) -> String,
+    set: fn(&mut ClassSettings, &str, FormatOptions) -> Result<(), ReadError>,
 }
 
 macro_rules! counted {
@@ -23,9 +23,9 @@ macro_rules! counted {
             id: $id,
             label: $label,
             unit: Some(""),
-            look: |wishes, manner| write::box_count(wishes.$($place).+.get(), manner),
-            set: |wishes, text, manner| {
-                wishes.$($place).+ = read::count(text, manner)?;
+            look: |settings, options| format::box_count(settings.$($place).+.get(), options),
+            set: |settings, text, options| {
+                settings.$($place).+ = read::count(text, options)?;
                 Ok(())
             },
         }
@@ -38,9 +38,9 @@ macro_rules! timed {
             id: $id,
             label: $label,
             unit: Some("min"),
-            look: |wishes, manner| write::box_minutes(wishes.oven.$place, manner),
-            set: |wishes, text, manner| {
-                wishes.oven.$place = read::minutes(text, manner)?;
+            look: |settings, options| format::box_minutes(settings.oven.$place, options),
+            set: |settings, text, options| {
+                settings.oven.$place = read::minutes(text, options)?;
                 Ok(())
             },
         }
@@ -48,39 +48,39 @@ macro_rules! timed {
 }
 
 const FIELDS: [Field; 8] = [
-    counted!("class-students", message!("Students in the room"), students),
-    counted!("class-bench", message!("At one bench"), at_bench),
-    counted!("class-loaves", message!("Loaves each"), loaves),
+    counted!("class-students", tr_noop!("Students in the room"), students),
+    counted!("class-bench", tr_noop!("At one bench"), at_bench),
+    counted!("class-loaves", tr_noop!("Loaves each"), loaves),
     Field {
         id: "class-loaf",
-        label: message!("Dough for one loaf"),
+        label: tr_noop!("Dough for one loaf"),
         unit: None,
-        look: |wishes, manner| write::box_mass(wishes.loaf, manner),
-        set: |wishes, text, manner| {
-            wishes.loaf = read::mass(text, manner)?;
+        look: |settings, options| format::box_mass(settings.loaf, options),
+        set: |settings, text, options| {
+            settings.loaf = read::mass(text, options)?;
             Ok(())
         },
     },
     Field {
         id: "class-shown",
-        label: message!("Loaves the teacher makes"),
+        label: tr_noop!("Loaves the teacher makes"),
         unit: Some(""),
-        look: |wishes, manner| write::box_count(wishes.shown, manner),
-        set: |wishes, text, manner| {
-            wishes.shown = match text.trim() {
+        look: |settings, options| format::box_count(settings.shown, options),
+        set: |settings, text, options| {
+            settings.shown = match text.trim() {
                 "0" => 0,
-                text => read::count(text, manner)?.get(),
+                text => read::count(text, options)?.get(),
             };
             Ok(())
         },
     },
     counted!(
         "class-places",
-        message!("Loaves in the oven at once"),
+        tr_noop!("Loaves in the oven at once"),
         oven.places
     ),
-    timed!("class-bake", message!("One load bakes"), bake),
-    timed!("class-between", message!("Between two loads"), between),
+    timed!("class-bake", tr_noop!("One load bakes"), bake),
+    timed!("class-between", tr_noop!("Between two loads"), between),
 ];
 
 /// The boxes of the class.
@@ -95,23 +95,24 @@ fn WishBox(
     /// Which number.
     field: Field,
 ) -> impl IntoView {
-    let state = State::here();
-    let desk = Desk::here();
+    let state = use_app_state();
+    let desk = WorkspaceStore::here();
     let figure = memo(move || {
-        let manner = state.manner.get();
-        desk.wishes.with(|wishes| (field.look)(wishes, manner))
+        let options = state.options.get();
+        desk.settings
+            .with(|settings| (field.look)(settings, options))
     });
     let take = move |text: String| {
-        let manner = state.manner.get_untracked();
-        let mut wishes = desk.wishes.get_untracked();
-        (field.set)(&mut wishes, &text, manner).map_err(|error| error.sentence(manner))?;
-        desk.set_wishes(wishes);
+        let options = state.options.get_untracked();
+        let mut settings = desk.settings.get_untracked();
+        (field.set)(&mut settings, &text, options).map_err(|error| error.sentence(options))?;
+        desk.set_wishes(settings);
         Ok(())
     };
     let unit = Signal::derive(move || {
         field
             .unit
-            .unwrap_or_else(|| state.manner.get().units.mass.symbol())
+            .unwrap_or_else(|| state.options.get().units.mass.symbol())
     });
     view! { <NumberBox id=field.id label=text(field.label) unit figure take=Callback::new(take) /> }
 }

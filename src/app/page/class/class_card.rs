@@ -5,58 +5,58 @@ use std::num::NonZeroU32;
 use leptos::prelude::*;
 
 use super::class_boxes::ClassBoxes;
-use crate::app::browser::announce::announce;
 use crate::app::browser::focus;
+use crate::app::browser::live_region::announce;
 use crate::app::page::{BatchAnswers, HEADING};
 use crate::app::part::{AdviceCard, Button, weigh_table};
-use crate::app::state::{Desk, State, memo};
-use crate::engine::batch::Wanted;
+use crate::app::state::{WorkspaceStore, memo, use_app_state};
+use crate::engine::batch::BatchTarget;
 use crate::engine::class::{class, oven};
 use crate::sheet::Place;
-use crate::words::{
+use crate::text::{
     Trouble,
     class::{BenchView, ClassView, class as told_of},
-    say,
+    tr,
 };
 
 /// The class.
 #[component]
 pub fn ClassCard() -> impl IntoView {
-    let state = State::here();
-    let desk = Desk::here();
+    let state = use_app_state();
+    let desk = WorkspaceStore::here();
     let answers = BatchAnswers::here();
     let loads = memo(move || {
-        let wishes = desk.wishes.get();
-        let loaves = NonZeroU32::new(wishes.loaves_in_all()).unwrap_or(NonZeroU32::MIN);
-        oven(loaves, wishes.oven)
+        let settings = desk.settings.get();
+        let loaves = NonZeroU32::new(settings.loaves_in_all()).unwrap_or(NonZeroU32::MIN);
+        oven(loaves, settings.oven)
     });
     let told = memo(move || {
-        let (manner, wishes) = (state.manner.get(), desk.wishes.get());
+        let (options, settings) = (state.options.get(), desk.settings.get());
         state.with(|sheet| {
             let made = class(
                 &sheet.formula,
-                wishes,
+                settings,
                 sheet.batch.losses,
                 sheet.batch.pieces,
             )
-            .map_err(|error| error.sentence(manner))?;
-            let loads = loads.get().map_err(|error| error.sentence(manner))?;
-            Ok(told_of(&made, &loads, answers.weighing.get(), manner))
+            .map_err(|error| error.sentence(options))?;
+            let loads = loads.get().map_err(|error| error.sentence(options))?;
+            Ok(told_of(&made, &loads, answers.weighing.get(), options))
         })
     });
     let advice = memo(move || {
         told.with(|told: &Result<ClassView, String>| told.as_ref().ok()?.stagger.clone())
     });
     let make = move |()| {
-        let wishes = desk.wishes.get_untracked();
+        let settings = desk.settings.get_untracked();
         state.edit(|sheet| {
-            sheet.batch.wanted = Wanted::Class {
-                students: wishes.students,
-                loaves: wishes.loaves,
-                loaf: wishes.loaf,
+            sheet.batch.wanted = BatchTarget::Class {
+                students: settings.students,
+                loaves: settings.loaves,
+                loaf: settings.loaf,
             };
         });
-        announce(say!("The batch is now the whole class’s."));
+        announce(tr!("The batch is now the whole class’s."));
     };
     let plan = move |()| {
         let loads = loads.get_untracked().map(|loads| loads.as_planned());
@@ -64,7 +64,7 @@ pub fn ClassCard() -> impl IntoView {
             state.place.set(Place::Day);
             focus::to_the_top();
             focus::move_to(HEADING);
-            announce(say!("The plan now has the class’s oven loads."));
+            announce(tr!("The plan now has the class’s oven loads."));
         }
     };
     // A visitor's copy keeps no plan; there Day itself offers the loads.
@@ -72,20 +72,20 @@ pub fn ClassCard() -> impl IntoView {
     view! {
         <details class="card fold" id="class">
             <summary>
-                <span class="title">{say!("Class")}</span>
+                <span class="title">{tr!("Class")}</span>
                 <span class="quiet">{move || told.with(|told| told.as_ref().map(|told| told.title.clone()).unwrap_or_default())}</span>
             </summary>
             <div class="body">
                 <ClassBoxes />
-                <AdviceCard title=say!("The oven and the class") advice />
+                <AdviceCard title=tr!("The oven and the class") advice />
                 {move || match told.get() {
                     Ok(told) => view! { <Sheet told /> }.into_any(),
                     Err(says) => view! { <p class="trouble">{says}</p> }.into_any(),
                 }}
                 <div class="buttons">
-                    <Button says=say!("Make the batch the whole class’s") tapped=make />
+                    <Button says=tr!("Make the batch the whole class’s") tapped=make />
                     <Show when=is_kept>
-                        <Button says=say!("Plan the day with these oven loads") tapped=plan />
+                        <Button says=tr!("Plan the day with these oven loads") tapped=plan />
                     </Show>
                 </div>
             </div>
@@ -99,7 +99,7 @@ fn Sheet(
     /// What is told.
     told: ClassView,
 ) -> impl IntoView {
-    let bench = |bench: BenchView| view! { <h3>{bench.title}</h3> {bench.streams.into_iter().map(weigh_table).collect_view()} };
+    let bench = |bench: BenchView| view! { <h3>{bench.title}</h3> {bench.parts.into_iter().map(weigh_table).collect_view()} };
     let items = |all: Vec<String>| {
         all.into_iter()
             .map(|one| view! { <li>{one}</li> })
@@ -107,11 +107,11 @@ fn Sheet(
     };
     view! {
         {told.benches.into_iter().map(bench).collect_view()}
-        <h3>{say!("Everything together")}</h3>
+        <h3>{tr!("Everything together")}</h3>
         {told.total.into_iter().map(weigh_table).collect_view()}
-        <h3>{say!("Bowls")}</h3>
+        <h3>{tr!("Bowls")}</h3>
         <ul class="plain">{items(told.bowls)}</ul>
-        <h3>{say!("Oven")}</h3>
+        <h3>{tr!("Oven")}</h3>
         <ul class="plain">{items(told.loads)}</ul>
     }
 }

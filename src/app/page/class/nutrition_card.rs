@@ -6,38 +6,38 @@ use leptos::prelude::*;
 
 use crate::app::page::BatchAnswers;
 use crate::app::part::Choice;
-use crate::app::state::{Desk, Opened, State, memo};
+use crate::app::state::{DialogKind, WorkspaceStore, memo, use_app_state};
 use crate::engine::nutrition::LabelLaw;
-use crate::words::{
+use crate::text::{
     Trouble,
     class::{NutritionRow, NutritionView, nutrition},
-    name, say,
+    name, tr,
 };
 
 /// What is in the bread.
 #[component]
 pub fn NutritionCard() -> impl IntoView {
-    let state = State::here();
-    let desk = Desk::here();
+    let state = use_app_state();
+    let desk = WorkspaceStore::here();
     let answers = BatchAnswers::here();
     let told = memo(move || {
-        let (manner, law) = (state.manner.get(), desk.law.get());
+        let (options, law) = (state.options.get(), desk.law.get());
         let tins = state.with(|sheet| sheet.batch.tin.map(|used| used.tins.count));
         answers.scaled.with(|scaled| {
             let scaled = scaled.as_ref().ok()?;
-            let found = nutrition(scaled, tins.map(NonZeroU32::from), law, manner);
-            Some(found.map_err(|error| error.sentence(manner)))
+            let found = nutrition(scaled, tins.map(NonZeroU32::from), law, options);
+            Some(found.map_err(|error| error.sentence(options)))
         })
     });
     let laws = LabelLaw::ALL.map(|law| (law, name::law(law))).to_vec();
     view! {
         <details class="card fold">
             <summary>
-                <span class="title">{say!("Nutrition")}</span>
-                <span class="quiet">{say!("an estimate")}</span>
+                <span class="title">{tr!("Nutrition")}</span>
+                <span class="quiet">{tr!("an estimate")}</span>
             </summary>
             <div class="body">
-                <Choice id="label-law" label=say!("Rounded and named by the law of") answers=laws holds=desk.law chosen=Callback::new(move |law| desk.law.set(law)) />
+                <Choice id="label-law" label=tr!("Rounded and named by the law of") answers=laws holds=desk.law chosen=Callback::new(move |law| desk.law.set(law)) />
                 {move || match told.get() {
                     Some(Ok(told)) => view! { <Table told /> }.into_any(),
                     Some(Err(says)) => view! { <p>{says}</p> }.into_any(),
@@ -53,7 +53,7 @@ fn Table(
     /// What is told.
     told: NutritionView,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let heads = told
         .columns
         .iter()
@@ -67,7 +67,7 @@ fn Table(
             working,
         } = row;
         let open = move |_| {
-            state.open(Opened::Working {
+            state.open(DialogKind::Working {
                 title: name.to_owned(),
                 value: value.clone(),
                 lines: working.clone(),

@@ -4,19 +4,19 @@ use leptos::prelude::*;
 
 use super::allergen_card::Marked;
 use crate::app::part::{NumberBox, PickOne};
-use crate::app::state::{Desk, State, memo};
-use crate::engine::larder::{Allergen, Food};
+use crate::app::state::{WorkspaceStore, memo, use_app_state};
+use crate::engine::ingredients::{Allergen, Food};
 use crate::engine::quantity::Mass;
 use crate::engine::shopping::needs;
 use crate::sheet::PantryItem;
-use crate::words::{
-    Manner, Trouble, language::text, message, name, read, read::ReadError, say, write,
+use crate::text::{
+    FormatOptions, Trouble, format, language::text, name, read, read::ReadError, tr, tr_noop,
 };
 
 /// The ingredient that is looked at, and what is known of it.
 #[component]
 pub fn PantryBox() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let foods = memo(move || {
         let all = state.with(|sheet| needs(&sheet.formula));
         all.into_iter().map(|need| need.food).collect::<Vec<Food>>()
@@ -30,15 +30,15 @@ pub fn PantryBox() -> impl IntoView {
         foods.with(|foods| foods.get(chosen.get()).or_else(|| foods.first()).cloned())
     });
     view! {
-        <h3>{say!("Pantry")}</h3>
-        <PickOne id="pantry-food" label=say!("Ingredient") answers holds=chosen chosen=Callback::new(move |at| chosen.set(at)) />
+        <h3>{tr!("Pantry")}</h3>
+        <PickOne id="pantry-food" label=tr!("Ingredient") answers holds=chosen chosen=Callback::new(move |at| chosen.set(at)) />
         <div class="boxes">
             <ItemBox field=PACK food />
             <ItemBox field=PRICE food />
             <ItemBox field=ON_HAND food />
         </div>
-        <Packet id="packet-contains" label=say!("Its packet says: contains") food look=|item| &item.contains set=|item, marked| item.contains = marked />
-        <Packet id="packet-may" label=say!("Its packet says: may contain") food look=|item| &item.may_contain set=|item, marked| item.may_contain = marked />
+        <Packet id="packet-contains" label=tr!("Its packet says: contains") food look=|item| &item.contains set=|item, marked| item.contains = marked />
+        <Packet id="packet-may" label=tr!("Its packet says: may contain") food look=|item| &item.may_contain set=|item, marked| item.may_contain = marked />
     }
 }
 
@@ -56,7 +56,7 @@ fn Packet(
     /// Changes them.
     set: fn(&mut PantryItem, Vec<Allergen>),
 ) -> impl IntoView {
-    let desk = Desk::here();
+    let desk = WorkspaceStore::here();
     let holds = Signal::derive(move || {
         let food = food.get();
         desk.pantry.with(|pantry| {
@@ -82,21 +82,21 @@ struct ItemField {
     id: &'static str,
     label: &'static str,
     is_mass: bool,
-    look: fn(&PantryItem, Manner) -> String,
-    set: fn(&mut PantryItem, &str, Manner) -> Result<(), ReadError>,
+    look: fn(&PantryItem, FormatOptions) -> String,
+    set: fn(&mut PantryItem, &str, FormatOptions) -> Result<(), ReadError>,
 }
 
 const PACK: ItemField = ItemField {
     id: "pantry-pack",
-    label: message!("One pack holds"),
+    label: tr_noop!("One pack holds"),
     is_mass: true,
-    look: |item, manner| {
+    look: |item, options| {
         item.holds
-            .map(|mass| write::box_mass(mass, manner))
+            .map(|mass| format::box_mass(mass, options))
             .unwrap_or_default()
     },
-    set: |item, text, manner| {
-        item.holds = unless_empty(text, |text| read::mass(text, manner))?;
+    set: |item, text, options| {
+        item.holds = unless_empty(text, |text| read::mass(text, options))?;
         // A pack that holds nothing is no pack.
         item.holds = item.holds.filter(|mass| *mass > Mass::ZERO);
         Ok(())
@@ -105,26 +105,26 @@ const PACK: ItemField = ItemField {
 
 const PRICE: ItemField = ItemField {
     id: "pantry-price",
-    label: message!("One pack costs"),
+    label: tr_noop!("One pack costs"),
     is_mass: false,
-    look: |item, manner| {
+    look: |item, options| {
         item.price
-            .map(|money| write::box_money(money, manner))
+            .map(|money| format::box_money(money, options))
             .unwrap_or_default()
     },
-    set: |item, text, manner| {
-        item.price = unless_empty(text, |text| read::money(text, manner))?;
+    set: |item, text, options| {
+        item.price = unless_empty(text, |text| read::money(text, options))?;
         Ok(())
     },
 };
 
 const ON_HAND: ItemField = ItemField {
     id: "pantry-on-hand",
-    label: message!("There is already"),
+    label: tr_noop!("There is already"),
     is_mass: true,
-    look: |item, manner| write::box_mass(item.on_hand, manner),
-    set: |item, text, manner| {
-        item.on_hand = unless_empty(text, |text| read::mass(text, manner))?.unwrap_or_default();
+    look: |item, options| format::box_mass(item.on_hand, options),
+    set: |item, text, options| {
+        item.on_hand = unless_empty(text, |text| read::mass(text, options))?.unwrap_or_default();
         Ok(())
     },
 };
@@ -147,31 +147,31 @@ fn ItemBox(
     /// Of which ingredient.
     food: Memo<Option<Food>>,
 ) -> impl IntoView {
-    let state = State::here();
-    let desk = Desk::here();
+    let state = use_app_state();
+    let desk = WorkspaceStore::here();
     let figure = memo(move || {
-        let (manner, food) = (state.manner.get(), food.get());
+        let (options, food) = (state.options.get(), food.get());
         desk.pantry.with(|pantry| {
             let item = food.as_ref().and_then(|food| pantry.item(food));
-            item.map(|item| (field.look)(item, manner))
+            item.map(|item| (field.look)(item, options))
                 .unwrap_or_default()
         })
     });
     let take = move |text: String| {
-        let manner = state.manner.get_untracked();
+        let options = state.options.get_untracked();
         let Some(food) = food.get_untracked() else {
             return Ok(());
         };
         let mut pantry = desk.pantry.get_untracked();
         if let Some(item) = pantry.item_mut(&food) {
-            (field.set)(item, &text, manner).map_err(|error| error.sentence(manner))?;
+            (field.set)(item, &text, options).map_err(|error| error.sentence(options))?;
         }
-        desk.set_pantry(|kept| *kept = pantry);
+        desk.set_pantry(|saved| *saved = pantry);
         Ok(())
     };
     let unit = Signal::derive(move || {
         if field.is_mass {
-            state.manner.get().units.mass.symbol()
+            state.options.get().units.mass.symbol()
         } else {
             ""
         }

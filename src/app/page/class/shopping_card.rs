@@ -4,34 +4,34 @@ use leptos::prelude::*;
 use wasm_bindgen_futures::spawn_local;
 
 use super::pantry_box::PantryBox;
-use crate::app::browser::announce::announce;
 use crate::app::browser::clipboard;
+use crate::app::browser::live_region::announce;
 use crate::app::page::BatchAnswers;
 use crate::app::part::{Button, Figure, Shown, TextBox};
-use crate::app::state::{Desk, State, memo};
+use crate::app::state::{WorkspaceStore, memo, use_app_state};
 use crate::engine::shopping::{needs, shopping};
 use crate::sheet::{Pantry, plain};
-use crate::words::{
+use crate::text::{
     Trouble,
     class::{ShoppingRow, ShoppingView, shopping as told_of},
-    say,
+    tr,
 };
 
 /// What to buy, and what it costs.
 #[component]
 pub fn ShoppingCard() -> impl IntoView {
-    let state = State::here();
-    let desk = Desk::here();
+    let state = use_app_state();
+    let desk = WorkspaceStore::here();
     let answers = BatchAnswers::here();
     let told = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         answers.scaled.with(|scaled| {
             let scaled = scaled.as_ref().ok()?;
             let found = desk.pantry.with(|pantry| {
                 let list = shopping(needs(&scaled.formula), &pantry.packs(&scaled.formula));
-                list.map(|list| told_of(&list, scaled.pieces.count, &pantry.currency, manner))
+                list.map(|list| told_of(&list, scaled.pieces.count, &pantry.currency, options))
             });
-            Some(found.map_err(|error| error.sentence(manner)))
+            Some(found.map_err(|error| error.sentence(options)))
         })
     });
     let currency = memo(move || desk.pantry.with(|pantry| pantry.currency.clone()));
@@ -41,7 +41,7 @@ pub fn ShoppingCard() -> impl IntoView {
     view! {
         <details class="card fold">
             <summary>
-                <span class="title">{say!("Shopping and cost")}</span>
+                <span class="title">{tr!("Shopping and cost")}</span>
                 <span class="quiet">{move || told.with(|told| match told {
                     Some(Ok(told)) => told.used.clone(),
                     Some(Err(_)) | None => String::new(),
@@ -53,7 +53,7 @@ pub fn ShoppingCard() -> impl IntoView {
                     Some(Err(says)) => view! { <p>{says}</p> }.into_any(),
                     None => ().into_any(),
                 }}
-                <TextBox id="currency" label=say!("What your money is called") words=currency typed=Callback::new(name_money) most=Pantry::CURRENCY_LENGTH />
+                <TextBox id="currency" label=tr!("What your money is called") words=currency typed=Callback::new(name_money) most=Pantry::CURRENCY_LENGTH />
                 <PantryBox />
             </div>
         </details>
@@ -78,8 +78,8 @@ fn List(
         let text = text.clone();
         spawn_local(async move {
             announce(match clipboard::copy(text).await {
-                Ok(()) => say!("Copied."),
-                Err(clipboard::NotCopied) => say!("This browser does not copy by itself."),
+                Ok(()) => tr!("Copied."),
+                Err(clipboard::NotCopied) => tr!("This browser does not copy by itself."),
             });
         });
     };
@@ -88,12 +88,12 @@ fn List(
     view! {
         <ul class="plain shopping">{rows.into_iter().map(row).collect_view()}</ul>
         <div class="figures">
-            <Figure label=say!("Used in this batch") shown=figure(used) working />
-            <Figure label=say!("A piece") shown=figure(each) working />
-            <Figure label=say!("Paid for whole packs") shown=figure(paid) working />
+            <Figure label=tr!("Used in this batch") shown=figure(used) working />
+            <Figure label=tr!("A piece") shown=figure(each) working />
+            <Figure label=tr!("Paid for whole packs") shown=figure(paid) working />
         </div>
         {missing.map(|missing| view! { <p class="quiet">{missing}</p> })}
-        <div class="buttons"><Button says=say!("Copy the list") tapped=copy /></div>
+        <div class="buttons"><Button says=tr!("Copy the list") tapped=copy /></div>
     }
 }
 

@@ -3,17 +3,17 @@
 use leptos::prelude::*;
 
 use crate::app::part::{Choice, NumberBox};
-use crate::app::state::{State, memo};
+use crate::app::state::{AppState, memo, use_app_state};
 use crate::engine::tin::{TinKind, TinMeasure};
 use crate::sheet::TinUse;
-use crate::words::{
-    Manner, Trouble, language::text, message, name, read, say, unit::ThicknessUnit, write,
+use crate::text::{
+    FormatOptions, Trouble, format, language::text, name, read, tr, tr_noop, unit::ThicknessUnit,
 };
 
 /// The boxes of the tin.
 #[component]
 pub fn TinBoxes() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let used = memo(move || state.with(|sheet| sheet.batch.tin));
     let measures = memo(move || {
         let measures = used
@@ -44,13 +44,13 @@ pub fn TinBoxes() -> impl IntoView {
             <UseBox field=RISE />
         </div>
         <Show when=move || can_have_lid.get()>
-            <Choice id="tin-lid" label=say!("Lid") answers=vec![(false, say!("open")), (true, say!("with a lid"))] holds=lidded chosen=Callback::new(close) />
+            <Choice id="tin-lid" label=tr!("Lid") answers=vec![(false, tr!("open")), (true, tr!("with a lid"))] holds=lidded chosen=Callback::new(close) />
         </Show>
     }
 }
 
 /// Changes the tin that stands, as one step.
-fn change(state: State, change: impl FnOnce(&mut TinUse)) {
+fn change(state: AppState, change: impl FnOnce(&mut TinUse)) {
     state.edit(|sheet| {
         if let Some(used) = &mut sheet.batch.tin {
             change(used);
@@ -64,11 +64,11 @@ fn MeasureBox(
     /// Which.
     measure: TinMeasure,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let id = format!("tin-{measure:?}").to_lowercase();
     let from = id.clone();
     let figure = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         state.with(|sheet| {
             let all = sheet
                 .batch
@@ -77,22 +77,22 @@ fn MeasureBox(
                 .unwrap_or_default();
             let found = all.into_iter().find(|(one, _)| *one == measure);
             found
-                .map(|(_, length)| write::box_thickness(length, manner))
+                .map(|(_, length)| format::box_thickness(length, options))
                 .unwrap_or_default()
         })
     });
     let take = move |text: String| {
-        let manner = state.manner.get_untracked();
-        let length = read::thickness(&text, manner).map_err(|error| error.sentence(manner))?;
+        let options = state.options.get_untracked();
+        let length = read::thickness(&text, options).map_err(|error| error.sentence(options))?;
         let mut sheet = state.sheet();
         if let Some(used) = &mut sheet.batch.tin {
             let tin = used.tins.tin.with_measure(measure, length);
-            used.tins.tin = tin.map_err(|error| error.sentence(manner))?;
+            used.tins.tin = tin.map_err(|error| error.sentence(options))?;
         }
         state.put(sheet, Some(&from));
         Ok(())
     };
-    let unit = Signal::derive(move || ThicknessUnit::of(state.manner.get().units).symbol());
+    let unit = Signal::derive(move || ThicknessUnit::of(state.options.get().units).symbol());
     view! { <NumberBox id label=name::tin_measure(measure).to_owned() unit figure take=Callback::new(take) /> }
 }
 
@@ -102,17 +102,17 @@ struct UseField {
     id: &'static str,
     label: &'static str,
     unit: &'static str,
-    look: fn(&TinUse, Manner) -> String,
-    set: fn(&mut TinUse, &str, Manner) -> Result<(), read::ReadError>,
+    look: fn(&TinUse, FormatOptions) -> String,
+    set: fn(&mut TinUse, &str, FormatOptions) -> Result<(), read::ReadError>,
 }
 
 const COUNT: UseField = UseField {
     id: "tin-count",
-    label: message!("Tins"),
+    label: tr_noop!("Tins"),
     unit: "",
-    look: |used, manner| write::box_count(used.tins.count.get(), manner),
-    set: |used, text, manner| {
-        used.tins.count = read::count(text, manner)?;
+    look: |used, options| format::box_count(used.tins.count.get(), options),
+    set: |used, text, options| {
+        used.tins.count = read::count(text, options)?;
         Ok(())
     },
 };
@@ -120,15 +120,15 @@ const COUNT: UseField = UseField {
 /// Empty leaves it to the tin.
 const ROWS: UseField = UseField {
     id: "tin-rows",
-    label: message!("Rows of pieces, empty for the best"),
+    label: tr_noop!("Rows of pieces, empty for the best"),
     unit: "",
-    look: |used, manner| {
+    look: |used, options| {
         used.rows
-            .map(|rows| write::box_count(rows.get(), manner))
+            .map(|rows| format::box_count(rows.get(), options))
             .unwrap_or_default()
     },
-    set: |used, text, manner| {
-        used.rows = unless_empty(text, |text| read::count(text, manner))?;
+    set: |used, text, options| {
+        used.rows = unless_empty(text, |text| read::count(text, options))?;
         Ok(())
     },
 };
@@ -136,26 +136,26 @@ const ROWS: UseField = UseField {
 /// Empty leaves it to the kind of bread.
 const ROOM: UseField = UseField {
     id: "tin-room",
-    label: message!("Room for a gram, empty for the usual"),
+    label: tr_noop!("Room for a gram, empty for the usual"),
     unit: "cm³",
-    look: |used, manner| {
+    look: |used, options| {
         used.room
-            .map(|room| write::box_room(room, manner))
+            .map(|room| format::box_room(room, options))
             .unwrap_or_default()
     },
-    set: |used, text, manner| {
-        used.room = unless_empty(text, |text| read::room(text, manner))?;
+    set: |used, text, options| {
+        used.room = unless_empty(text, |text| read::room(text, options))?;
         Ok(())
     },
 };
 
 const RISE: UseField = UseField {
     id: "tin-rise",
-    label: message!("Risen to, times its first volume"),
+    label: tr_noop!("Risen to, times its first volume"),
     unit: "×",
-    look: |used, manner| write::box_factor(used.rise, manner),
-    set: |used, text, manner| {
-        used.rise = read::factor(text, manner)?;
+    look: |used, options| format::box_factor(used.rise, options),
+    set: |used, text, options| {
+        used.rise = read::factor(text, options)?;
         Ok(())
     },
 };
@@ -176,22 +176,22 @@ fn UseBox(
     /// Which number.
     field: UseField,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let figure = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         state.with(|sheet| {
             sheet
                 .batch
                 .tin
-                .map(|used| (field.look)(&used, manner))
+                .map(|used| (field.look)(&used, options))
                 .unwrap_or_default()
         })
     });
     let take = move |text: String| {
-        let manner = state.manner.get_untracked();
+        let options = state.options.get_untracked();
         let mut sheet = state.sheet();
         if let Some(used) = &mut sheet.batch.tin {
-            (field.set)(used, &text, manner).map_err(|error| error.sentence(manner))?;
+            (field.set)(used, &text, options).map_err(|error| error.sentence(options))?;
         }
         state.put(sheet, Some(field.id));
         Ok(())

@@ -5,34 +5,34 @@ use leptos::prelude::*;
 use super::tin_boxes::TinBoxes;
 use super::tin_plan::TinDrawing;
 use super::tin_shelf::TinShelf;
-use crate::app::browser::announce::announce;
+use crate::app::browser::live_region::announce;
 use crate::app::page::BatchAnswers;
 use crate::app::part::{AdviceCard, Button, Figure, PickOne, Shown};
-use crate::app::state::{State, memo};
-use crate::engine::batch::Wanted;
+use crate::app::state::{memo, use_app_state};
+use crate::engine::batch::BatchTarget;
 use crate::engine::tin::TinKind;
 use crate::sheet::TinUse;
-use crate::words::{
+use crate::text::{
     class::{TinView, tin},
-    name, say,
+    name, tr,
 };
 
 /// The tins of the batch.
 #[component]
 pub fn TinCard() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = BatchAnswers::here();
     let told = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         let (used, bread) = state.with(|sheet| (sheet.batch.tin, sheet.bread));
         let used = used?;
         answers
             .scaled
-            .with(|scaled| Some(tin(&used, bread, scaled.as_ref().ok()?, manner)))
+            .with(|scaled| Some(tin(&used, bread, scaled.as_ref().ok()?, options)))
     });
     let kind = memo(move || state.with(|sheet| sheet.batch.tin.map(|used| used.tins.tin.kind())));
     let kinds = memo(move || {
-        let mut all = vec![(None, say!("No tin").to_owned())];
+        let mut all = vec![(None, tr!("No tin").to_owned())];
         all.extend(TinKind::ALL.map(|kind| (Some(kind), name::tin_kind(kind).to_owned())));
         all
     });
@@ -41,14 +41,14 @@ pub fn TinCard() -> impl IntoView {
     };
     let there = memo(move || told.with(Option::is_some));
     view! {
-        <section class="card" aria-label=say!("Tin")>
+        <section class="card" aria-label=tr!("Tin")>
             <header>
-                <h2>{say!("Tin")}</h2>
-                <span class="quiet">{say!("inside measures")}</span>
+                <h2>{tr!("Tin")}</h2>
+                <span class="quiet">{tr!("inside measures")}</span>
             </header>
             <div class="body">
                 <div class="boxes">
-                    <PickOne id="tin-kind" label=say!("Baked in") answers=kinds holds=kind chosen=Callback::new(choose) />
+                    <PickOne id="tin-kind" label=tr!("Baked in") answers=kinds holds=kind chosen=Callback::new(choose) />
                 </div>
                 <Show when=move || there.get()>
                     <TinBoxes />
@@ -68,7 +68,7 @@ fn Told(
     /// What is told of it.
     told: Memo<Option<TinView>>,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let text = move |look: Look| {
         memo(move || told.with(|told| told.as_ref().map(look).unwrap_or_default()))
     };
@@ -100,24 +100,24 @@ fn Told(
     let fill = move |()| {
         let dough = told.with_untracked(|told| told.as_ref()?.dough);
         if let Some(dough) = dough {
-            state.edit(|sheet| sheet.batch.wanted = Wanted::Dough(dough));
-            announce(say!("The batch is now as large as the tins want it."));
+            state.edit(|sheet| sheet.batch.wanted = BatchTarget::Dough(dough));
+            announce(tr!("The batch is now as large as the tins want it."));
         }
     };
     view! {
         <div class="figures">
-            <Figure label=say!("Room in one tin") shown=figure(|told| told.room.clone()) working />
-            <Figure label=say!("Dough that suits the tins") shown=figure(|told| told.wanted.clone()) working />
-            <Figure label=say!("This batch has") shown=figure(|told| told.found.clone()) working />
+            <Figure label=tr!("Room in one tin") shown=figure(|told| told.room.clone()) working />
+            <Figure label=tr!("Dough that suits the tins") shown=figure(|told| told.wanted.clone()) working />
+            <Figure label=tr!("This batch has") shown=figure(|told| told.found.clone()) working />
         </div>
         <p class="quiet follows">{figure(|told| told.usual.clone()).get_untracked().value}</p>
-        <AdviceCard title=say!("The tin and the dough") advice />
+        <AdviceCard title=tr!("The tin and the dough") advice />
         <Plan plan />
         <p class="follows">{move || stand.get()}</p>
         <p class="follows">{move || uneven.get()}</p>
         <div class="buttons">
-            <Button says=say!("Make the batch for these tins") tapped=fill />
-            <Opens says=say!("How the height came about") title=say!("Height of the dough") value=stand working=stand_working />
+            <Button says=tr!("Make the batch for these tins") tapped=fill />
+            <Opens says=tr!("How the height came about") title=tr!("Height of the dough") value=stand working=stand_working />
         </div>
     }
 }
@@ -126,7 +126,7 @@ fn Told(
 #[component]
 fn Plan(
     /// The plan.
-    plan: Memo<Option<Result<crate::words::picture::TinPlan, String>>>,
+    plan: Memo<Option<Result<crate::text::chart::TinPlan, String>>>,
 ) -> impl IntoView {
     move || match plan.get() {
         Some(Ok(plan)) => view! { <TinDrawing plan /> }.into_any(),
@@ -147,9 +147,9 @@ fn Opens(
     /// The steps.
     working: Callback<(), Vec<crate::engine::working::Line>>,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let open = move |()| {
-        state.open(crate::app::state::Opened::Working {
+        state.open(crate::app::state::DialogKind::Working {
             title: title.to_owned(),
             value: value.get_untracked(),
             lines: working.run(()),

@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use crate::words::picture::{PlanCircle, TinPlan};
+use crate::text::chart::{PlanCircle, TinPlan};
 
 /// The plan of a tin, with its words.
 #[component]

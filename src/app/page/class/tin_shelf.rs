@@ -2,20 +2,20 @@
 
 use leptos::prelude::*;
 
-use crate::app::browser::announce::announce;
+use crate::app::browser::live_region::announce;
 use crate::app::page::BatchAnswers;
 use crate::app::part::{Button, PickOne};
-use crate::app::state::{Desk, State, memo};
-use crate::engine::batch::Wanted;
+use crate::app::state::{AppState, WorkspaceStore, memo, use_app_state};
+use crate::engine::batch::BatchTarget;
 use crate::engine::tin::{Tin, Tins, convert};
 use crate::sheet::{SavedTin, TinUse};
-use crate::words::{Trouble, class::tin_measures, name, say};
+use crate::text::{Trouble, class::tin_measures, name, tr};
 
 /// The user's own tins.
 #[component]
 pub fn TinShelf() -> impl IntoView {
-    let state = State::here();
-    let desk = Desk::here();
+    let state = use_app_state();
+    let desk = WorkspaceStore::here();
     let here = memo(move || state.with(|sheet| sheet.batch.tin.map(|used| used.tins.tin)));
     let is_saved = memo(move || {
         let tin = here.get();
@@ -30,24 +30,24 @@ pub fn TinShelf() -> impl IntoView {
                 tin,
             });
             desk.set_tins(tins);
-            announce(say!("This tin is now among your tins."));
+            announce(tr!("This tin is now among your tins."));
         }
     };
     let forget = move |()| {
         let mut tins = desk.tins.get_untracked();
         tins.retain(|saved| Some(saved.tin) != here.get_untracked());
         desk.set_tins(tins);
-        announce(say!("This tin is no longer among your tins."));
+        announce(tr!("This tin is no longer among your tins."));
     };
     let listed = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         let mut all: Vec<(Option<usize>, String)> =
-            vec![(None, say!("choose one of your tins").to_owned())];
+            vec![(None, tr!("choose one of your tins").to_owned())];
         desk.tins.with(|tins| {
             for (at, saved) in tins.iter().enumerate() {
                 all.push((
                     Some(at),
-                    format!("{}: {}", saved.name, tin_measures(&saved.tin, manner)),
+                    format!("{}: {}", saved.name, tin_measures(&saved.tin, options)),
                 ));
             }
         });
@@ -58,23 +58,23 @@ pub fn TinShelf() -> impl IntoView {
     view! {
         <div class="buttons">
             <Show when=move || is_here.get() && !is_saved.get()>
-                <Button says=say!("Save this tin among mine") tapped=save />
+                <Button says=tr!("Save this tin among mine") tapped=save />
             </Show>
             <Show when=move || is_saved.get()>
-                <Button says=say!("Take it from my tins") tapped=forget />
+                <Button says=tr!("Take it from my tins") tapped=forget />
             </Show>
         </div>
         <Show when=move || some.get()>
             <div class="boxes">
-                <PickOne id="tin-saved" label=say!("Bake it in another tin, this dough") answers=listed holds=Signal::stored(None) chosen=Callback::new(move |at| take(state, desk, at, false)) />
-                <PickOne id="tin-carry" label=say!("Carry it over to another tin, the dough growing with it") answers=listed holds=Signal::stored(None) chosen=Callback::new(move |at| take(state, desk, at, true)) />
+                <PickOne id="tin-saved" label=tr!("Bake it in another tin, this dough") answers=listed holds=Signal::stored(None) chosen=Callback::new(move |at| take(state, desk, at, false)) />
+                <PickOne id="tin-carry" label=tr!("Carry it over to another tin, the dough growing with it") answers=listed holds=Signal::stored(None) chosen=Callback::new(move |at| take(state, desk, at, true)) />
             </div>
         </Show>
     }
 }
 
 /// Takes one of the user's tins; with `carry` the dough grows from the old tin to the new.
-fn take(state: State, desk: Desk, at: Option<usize>, carry: bool) {
+fn take(state: AppState, desk: WorkspaceStore, at: Option<usize>, carry: bool) {
     let found = desk
         .tins
         .with_untracked(|tins| at.and_then(|at| tins.get(at).map(|saved| saved.tin)));
@@ -99,24 +99,24 @@ fn take(state: State, desk: Desk, at: Option<usize>, carry: bool) {
         };
         sheet.batch.tin = Some(used);
         if let Some(dough) = dough {
-            sheet.batch.wanted = Wanted::Dough(dough);
+            sheet.batch.wanted = BatchTarget::Dough(dough);
         }
     });
-    announce(say!(
+    announce(tr!(
         "The formula is now baked in this tin. Undo brings the old one back."
     ));
 }
 
 /// The dough that fills the new tins as the old ones were filled.
 fn carried(before: TinUse, tin: Tin) -> Result<crate::engine::quantity::Mass, String> {
-    let state = State::here();
-    let manner = state.manner.get_untracked();
+    let state = use_app_state();
+    let options = state.options.get_untracked();
     let to = Tins {
         tin,
         count: before.tins.count,
     };
     let scaled = BatchAnswers::here().scaled.get_untracked();
-    let needed = scaled.map_err(|error| error.sentence(manner))?.needed;
-    let carried = convert(before.tins, to, needed).map_err(|error| error.sentence(manner))?;
+    let needed = scaled.map_err(|error| error.sentence(options))?.needed;
+    let carried = convert(before.tins, to, needed).map_err(|error| error.sentence(options))?;
     Ok(carried.now)
 }

@@ -2,13 +2,13 @@
 
 use leptos::prelude::*;
 
-use super::answers::{Day, clock_now};
+use super::results::{Day, clock_now};
 use crate::app::state::memo;
 use crate::engine::plan::StepAt;
 use crate::engine::quantity::Instant;
 use crate::sheet::Moment;
 use crate::sheet::civil::{Clock, Zone};
-use crate::words::{read, say, write};
+use crate::text::{format, read, tr};
 
 /// The box of the time a step began.
 #[component]
@@ -25,7 +25,7 @@ pub fn BeganBox(
         });
         began.map(|at| {
             day.zone
-                .with_value(|zone| write::box_clock(zone.civil(at).clock))
+                .with_value(|zone| format::box_clock(zone.civil(at).clock))
         })
     });
     let typed = move |text: String| {
@@ -44,7 +44,7 @@ pub fn BeganBox(
     let id = "step-began";
     view! {
         <div class="clock-box">
-            <label for=id>{say!("Really begun at")}</label>
+            <label for=id>{tr!("Really begun at")}</label>
             <input id=id type="time" prop:value=move || began.get().unwrap_or_default()
                 on:change:target=move |event| typed(event.target().value()) />
         </div>

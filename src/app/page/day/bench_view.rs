@@ -2,32 +2,32 @@
 
 use leptos::prelude::*;
 
-use super::answers::{Day, clock_now};
+use super::active_bake;
 use super::began_box::BeganBox;
-use super::benched;
-use super::make_ups::MakeUps;
+use super::corrections::MakeUps;
 use super::measures::Measures;
+use super::results::{Day, clock_now};
 use super::warmth_boxes::WarmthBoxes;
 use super::weigh_rows::WeighRows;
-use crate::app::browser::{alarm, focus, wake};
+use crate::app::browser::{alarm, focus, wake_lock};
 use crate::app::page::HEADING;
 use crate::app::part::Button;
 use crate::app::state::memo;
 use crate::engine::plan::StepAt;
 use crate::sheet::Moment;
 use crate::sheet::day::{Bench, Timer, note_times};
-use crate::words::{
+use crate::text::{
     caution,
     day::{self as told, caution_of},
-    name, say,
+    name, tr,
 };
 
 /// The bench.
 #[component]
 pub fn BenchView() -> impl IntoView {
     let day = Day::here();
-    wake::keep();
-    on_cleanup(wake::let_go);
+    wake_lock::keep();
+    on_cleanup(wake_lock::let_go);
     // The steps in the order of their times.
     let order = memo(move || {
         let order = day.read(|planned| {
@@ -82,9 +82,9 @@ pub fn BenchView() -> impl IntoView {
     let is_last = Signal::derive(move || at.get() == order.with(|order| order.last().copied()));
     let goes_on = Signal::derive(move || {
         if is_last.get() {
-            say!("Finish, and keep it in the log")
+            tr!("Finish, and keep it in the log")
         } else {
-            say!("Done, next")
+            tr!("Done, next")
         }
         .to_owned()
     });
@@ -93,12 +93,12 @@ pub fn BenchView() -> impl IntoView {
             <Timers />
             {move || at.get().map(|step| view! { <OneStep step /> })}
             <div class="bench-buttons">
-                <Button says=say!("Back") tapped=back idle=is_first />
+                <Button says=tr!("Back") tapped=back idle=is_first />
                 <Button says=goes_on class="chief" tapped=next />
             </div>
             <div class="buttons">
-                <Button says=say!("See the plan") class="bare" tapped=move |()| day.at_bench.set(false) />
-                <Button says=say!("Stop here, keep it in the log") class="bare" tapped=move |()| finish(day) />
+                <Button says=tr!("See the plan") class="bare" tapped=move |()| day.at_bench.set(false) />
+                <Button says=tr!("Stop here, keep it in the log") class="bare" tapped=move |()| finish(day) />
             </div>
         </div>
     }
@@ -112,7 +112,7 @@ fn OneStep(
 ) -> impl IntoView {
     let day = Day::here();
     let line = memo(move || {
-        let manner = day.state.manner.get();
+        let options = day.state.options.get();
         let formula = day.state.with(|sheet| sheet.formula.clone());
         day.read(|planned| {
             let place = planned.plan.place(step)?;
@@ -122,7 +122,7 @@ fn OneStep(
             );
             let told = day
                 .zone
-                .with_value(|zone| told::told(one, timed, &formula, zone, manner));
+                .with_value(|zone| told::told(one, timed, &formula, zone, options));
             Some((told, one.timer(timed.lasts)))
         })
         .flatten()
@@ -139,18 +139,18 @@ fn OneStep(
         }
     };
     let said = memo(move || {
-        let manner = day.state.manner.get();
-        caution_of(step.work).map(|step| caution::safety(step, manner).sentence())
+        let options = day.state.options.get();
+        caution_of(step.work).map(|step| caution::safety(step, options).sentence())
     });
     let part = move |pick: fn(told::Told) -> String| {
         move || line.get().map(|(told, _)| pick(told)).unwrap_or_default()
     };
     view! {
-        <section class="card one-step" aria-label=say!("This step")>
+        <section class="card one-step" aria-label=tr!("This step")>
             <h2>{part(|told| told.name)}</h2>
             <p class="large">{part(|told| told.clock)}</p>
             <p>{part(|told| told.lasts)}</p>
-            <Button says=say!("Start its timer") class="chief" tapped=start />
+            <Button says=tr!("Start its timer") class="chief" tapped=start />
             <WeighRows step />
             <Measures work=step.work />
             <WarmthBoxes step />
@@ -178,20 +178,20 @@ fn Timers() -> impl IntoView {
         let step = timer.step;
         let called = day.state.with(|sheet| name::step_at(step, &sheet.formula));
         let over = timer.clone();
-        let stands = move || told::timer(&timer, day.now.get(), day.state.manner.get());
+        let current = move || told::timer(&timer, day.now.get(), day.state.options.get());
         let is_over = move || over.ends <= day.now.get();
         let stop =
             move |()| day.change_bench(|bench| bench.timers.retain(|timer| timer.step != step));
         view! {
             <li class:over=is_over>
                 <span class="name">{called}</span>
-                <span class="large" role="timer">{stands}</span>
-                <Button says=say!("Stop") tapped=stop />
+                <span class="large" role="timer">{current}</span>
+                <Button says=tr!("Stop") tapped=stop />
             </li>
         }
     };
     view! {
-        <ul class="timers" aria-label=say!("Timers")>{move || timers.get().into_iter().map(one).collect_view()}</ul>
+        <ul class="timers" aria-label=tr!("Timers")>{move || timers.get().into_iter().map(one).collect_view()}</ul>
     }
 }
 
@@ -200,16 +200,16 @@ pub fn finish(day: Day) {
     // Times are learnt from the plan of the same formula only.
     let own = day.own_bench.with_untracked(Option::is_some);
     let planned = day.planned.get_untracked().ok().filter(|_| own);
-    let wishes = day.wishes.get_untracked();
+    let settings = day.settings.get_untracked();
     let bench = day.bench.get_untracked();
     if let Some(Bench { mut bake, .. }) = bench {
         if let Some(planned) = planned {
-            note_times(&mut bake, &planned, &wishes, planned.programme);
+            note_times(&mut bake, &planned, &settings, planned.programme);
         }
         day.change_log(|log| log.put(bake));
     }
     day.at_bench.set(false);
     day.bench.set(None);
     // Nothing is left to be kept.
-    let _cleared = benched::keep(day.state);
+    let _cleared = active_bake::keep(day.state);
 }

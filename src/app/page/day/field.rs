@@ -1,41 +1,38 @@
-//! What a plan goes by, as something numbers are typed into.
+//! The settings of a day's plan as data with fields.
 
 use leptos::prelude::*;
 
-use super::answers::Day;
-use crate::app::part::{Field, Held, told};
-use crate::sheet::day::DayWishes;
-use crate::words::read::ReadError;
+use super::results::Day;
+use crate::app::part::{Field, FieldData, FieldError};
+use crate::engine::plan::PlanError;
+use crate::sheet::day::DaySettings;
+use crate::text::read::ReadError;
 
-/// A number that a plan goes by.
-pub type DayField = Field<DayWishes>;
+/// A number of the settings of a day's plan.
+pub type DayField = Field<DaySettings>;
 
-impl Held for DayWishes {
-    type Through = Day;
+impl FieldData for DaySettings {
+    type Source = Day;
+    type Error = PlanError;
 
-    fn through() -> Day {
+    fn source() -> Day {
         Day::here()
     }
 
-    fn now(day: Day, look: &dyn Fn(&Self) -> String) -> String {
-        day.wishes.with(look)
+    fn read(day: Day, get: &dyn Fn(&Self) -> String) -> String {
+        day.settings.with(get)
     }
 
-    /// No trial touches it.
-    fn kept(_: Day, _: &dyn Fn(&Self) -> String) -> Option<String> {
-        None
-    }
-
-    /// Limits of the fridge that are in no order are not taken.
+    /// Rejects limits of the fridge that are in no order.
     fn change(
         day: Day,
         _: &'static str,
         set: &dyn Fn(&mut Self) -> Result<(), ReadError>,
-    ) -> Result<(), String> {
-        let mut wishes = day.wishes.get_untracked();
-        set(&mut wishes).map_err(told(day.state))?;
-        wishes.in_fridge().map_err(told(day.state))?;
-        day.wish(|kept| *kept = wishes);
+    ) -> Result<(), FieldError<PlanError>> {
+        let mut settings = day.settings.get_untracked();
+        set(&mut settings)?;
+        settings.in_fridge().map_err(FieldError::Rejected)?;
+        day.wish(|saved| *saved = settings);
         Ok(())
     }
 }

@@ -3,136 +3,126 @@
 use std::num::NonZeroU16;
 
 use super::field::DayField as Field;
-use crate::app::part::{degrees, minutes};
-use crate::engine::quantity::Temperature;
-use crate::words::{Manner, message, read, read::ReadError, write};
+use crate::app::part::{degrees, minutes, no_unit};
+use crate::text::{format, read, tr_noop};
 
 /// What a formula says of its rises.
 pub const RISES: [Field; 7] = [
     Field {
         id: "bulk-time",
-        label: message!("Known bulk rise"),
+        label: tr_noop!("Known bulk rise"),
         unit: minutes,
-        look: |wishes, _, manner| write::box_minutes(wishes.rises.bulk.time, manner),
-        set: |wishes, text, manner| {
-            wishes.rises.bulk.time = read::minutes(text, manner)?;
+        get: |settings, _, options| format::box_minutes(settings.rises.bulk.time, options),
+        set: |settings, text, options| {
+            settings.rises.bulk.time = read::minutes(text, options)?;
             Ok(())
         },
     },
     Field {
         id: "bulk-at",
-        label: message!("Dough at"),
+        label: tr_noop!("Dough at"),
         unit: degrees,
-        look: |wishes, _, manner| write::box_temperature(wishes.rises.bulk.at, manner),
-        set: |wishes, text, manner| {
-            wishes.rises.bulk.at = read::temperature(text, manner)?;
+        get: |settings, _, options| format::box_temperature(settings.rises.bulk.at, options),
+        set: |settings, text, options| {
+            settings.rises.bulk.at = read::temperature(text, options)?;
             Ok(())
         },
     },
     Field {
         id: "proof-time",
-        label: message!("Known proof"),
+        label: tr_noop!("Known proof"),
         unit: minutes,
-        look: |wishes, _, manner| write::box_minutes(wishes.rises.proof.time, manner),
-        set: |wishes, text, manner| {
-            wishes.rises.proof.time = read::minutes(text, manner)?;
+        get: |settings, _, options| format::box_minutes(settings.rises.proof.time, options),
+        set: |settings, text, options| {
+            settings.rises.proof.time = read::minutes(text, options)?;
             Ok(())
         },
     },
     Field {
         id: "proof-at",
-        label: message!("Pieces at"),
+        label: tr_noop!("Pieces at"),
         unit: degrees,
-        look: |wishes, _, manner| write::box_temperature(wishes.rises.proof.at, manner),
-        set: |wishes, text, manner| {
-            wishes.rises.proof.at = read::temperature(text, manner)?;
+        get: |settings, _, options| format::box_temperature(settings.rises.proof.at, options),
+        set: |settings, text, options| {
+            settings.rises.proof.at = read::temperature(text, options)?;
             Ok(())
         },
     },
     Field {
         id: "bulk-place",
-        label: message!("Dough rises in a place at"),
+        label: tr_noop!("Dough rises in a place at"),
         unit: degrees,
-        look: |wishes, kitchen, manner| {
-            write::box_temperature(wishes.rises.bulk_place.unwrap_or(kitchen.room), manner)
+        get: |settings, kitchen, options| {
+            format::box_temperature(settings.rises.bulk_place.unwrap_or(kitchen.room), options)
         },
-        set: |wishes, text, manner| {
-            wishes.rises.bulk_place = or_room(text, manner)?;
+        set: |settings, text, options| {
+            settings.rises.bulk_place = read::optional(text, options, read::temperature)?;
             Ok(())
         },
     },
     Field {
         id: "proof-place",
-        label: message!("Pieces proof in a place at"),
+        label: tr_noop!("Pieces proof in a place at"),
         unit: degrees,
-        look: |wishes, kitchen, manner| {
-            write::box_temperature(wishes.rises.proof_place.unwrap_or(kitchen.room), manner)
+        get: |settings, kitchen, options| {
+            format::box_temperature(settings.rises.proof_place.unwrap_or(kitchen.room), options)
         },
-        set: |wishes, text, manner| {
-            wishes.rises.proof_place = or_room(text, manner)?;
+        set: |settings, text, options| {
+            settings.rises.proof_place = read::optional(text, options, read::temperature)?;
             Ok(())
         },
     },
     Field {
         id: "bench-rest",
-        label: message!("Bench rest"),
+        label: tr_noop!("Bench rest"),
         unit: minutes,
-        look: |wishes, _, manner| write::box_minutes(wishes.rises.rest, manner),
-        set: |wishes, text, manner| {
-            wishes.rises.rest = read::minutes(text, manner)?;
+        get: |settings, _, options| format::box_minutes(settings.rises.rest, options),
+        set: |settings, text, options| {
+            settings.rises.rest = read::minutes(text, options)?;
             Ok(())
         },
     },
 ];
 
-/// The room where nothing is typed.
-fn or_room(text: &str, manner: Manner) -> Result<Option<Temperature>, ReadError> {
-    match read::temperature(text, manner) {
-        Ok(read) => Ok(Some(read)),
-        Err(ReadError::Empty) => Ok(None),
-        Err(error) => Err(error),
-    }
-}
-
 /// The preferment's night.
 pub const NIGHT: [Field; 4] = [
     Field {
         id: "preferment-stands",
-        label: message!("Preferment stands"),
+        label: tr_noop!("Preferment stands"),
         unit: minutes,
-        look: |wishes, _, manner| write::box_minutes(wishes.rises.bench, manner),
-        set: |wishes, text, manner| {
-            wishes.rises.bench = read::minutes(text, manner)?;
+        get: |settings, _, options| format::box_minutes(settings.rises.bench, options),
+        set: |settings, text, options| {
+            settings.rises.bench = read::minutes(text, options)?;
             Ok(())
         },
     },
     Field {
         id: "fridge-wished",
-        label: message!("Fridge, as wished"),
+        label: tr_noop!("Fridge, as wished"),
         unit: minutes,
-        look: |wishes, _, manner| write::box_minutes(wishes.rises.fridge, manner),
-        set: |wishes, text, manner| {
-            wishes.rises.fridge = read::minutes(text, manner)?;
+        get: |settings, _, options| format::box_minutes(settings.rises.fridge, options),
+        set: |settings, text, options| {
+            settings.rises.fridge = read::minutes(text, options)?;
             Ok(())
         },
     },
     Field {
         id: "fridge-least",
-        label: message!("Fridge, at least"),
+        label: tr_noop!("Fridge, at least"),
         unit: minutes,
-        look: |wishes, _, manner| write::box_minutes(wishes.fridge.least, manner),
-        set: |wishes, text, manner| {
-            wishes.fridge.least = read::minutes(text, manner)?;
+        get: |settings, _, options| format::box_minutes(settings.fridge.least, options),
+        set: |settings, text, options| {
+            settings.fridge.least = read::minutes(text, options)?;
             Ok(())
         },
     },
     Field {
         id: "fridge-most",
-        label: message!("Fridge, at most"),
+        label: tr_noop!("Fridge, at most"),
         unit: minutes,
-        look: |wishes, _, manner| write::box_minutes(wishes.fridge.most, manner),
-        set: |wishes, text, manner| {
-            wishes.fridge.most = read::minutes(text, manner)?;
+        get: |settings, _, options| format::box_minutes(settings.fridge.most, options),
+        set: |settings, text, options| {
+            settings.fridge.most = read::minutes(text, options)?;
             Ok(())
         },
     },
@@ -141,12 +131,12 @@ pub const NIGHT: [Field; 4] = [
 /// How often the oven is filled.
 pub const LOADS: Field = Field {
     id: "oven-loads",
-    label: message!("Oven loads"),
-    unit: |_| "",
-    look: |wishes, _, manner| write::box_count(wishes.loads.count.get(), manner),
-    set: |wishes, text, manner| {
-        let count = read::count(text, manner)?;
-        wishes.loads.count = count.min(NonZeroU16::new(99).unwrap_or(NonZeroU16::MIN));
+    label: tr_noop!("Oven loads"),
+    unit: no_unit,
+    get: |settings, _, options| format::box_count(settings.loads.count.get(), options),
+    set: |settings, text, options| {
+        let count = read::count(text, options)?;
+        settings.loads.count = count.min(NonZeroU16::new(99).unwrap_or(NonZeroU16::MIN));
         Ok(())
     },
 };
@@ -154,11 +144,11 @@ pub const LOADS: Field = Field {
 /// From one load out to the next one in.
 pub const BETWEEN: Field = Field {
     id: "oven-between",
-    label: message!("Between two loads"),
+    label: tr_noop!("Between two loads"),
     unit: minutes,
-    look: |wishes, _, manner| write::box_minutes(wishes.loads.between, manner),
-    set: |wishes, text, manner| {
-        wishes.loads.between = read::minutes(text, manner)?;
+    get: |settings, _, options| format::box_minutes(settings.loads.between, options),
+    set: |settings, text, options| {
+        settings.loads.between = read::minutes(text, options)?;
         Ok(())
     },
 };

@@ -2,13 +2,13 @@
 
 use leptos::prelude::*;
 
-use super::answers::{Day, clock_now};
+use super::results::{Day, clock_now};
 use crate::app::part::Button;
 use crate::app::state::memo;
 use crate::engine::learn::LearntShare;
 use crate::engine::quantity::Mass;
 use crate::sheet::day::Resets;
-use crate::words::{day as told, say};
+use crate::text::{day as told, tr};
 
 /// What bakes taught.
 #[component]
@@ -16,7 +16,7 @@ pub fn LearntCard() -> impl IntoView {
     let day = Day::here();
     let figures = memo(move || {
         day.learnt
-            .with(|learnt| told::figure(learnt, day.state.manner.get()))
+            .with(|learnt| told::figure(learnt, day.state.options.get()))
     });
     let learns = memo(move || figures.with(|figures| !figures.is_empty()));
     let friction = memo(move || {
@@ -61,9 +61,9 @@ pub fn LearntCard() -> impl IntoView {
     };
     view! {
         <Show when=move || learns.get()>
-            <section class="card" aria-label=say!("What your bakes taught")>
+            <section class="card" aria-label=tr!("What your bakes taught")>
                 <header>
-                    <h2>{say!("What your bakes taught")}</h2>
+                    <h2>{tr!("What your bakes taught")}</h2>
                 </header>
                 <dl class="body learnt">
                     {move || figures.get().into_iter().map(|(name, value, rests)| view! {
@@ -76,12 +76,12 @@ pub fn LearntCard() -> impl IntoView {
                 </dl>
                 <div class="body buttons">
                     <Show when=move || friction.get().is_some()>
-                        <Button says=say!("Use this friction for the kitchen") tapped=take />
+                        <Button says=tr!("Use this friction for the kitchen") tapped=take />
                     </Show>
                     <Show when=move || losses.get() != (None, None)>
-                        <Button says=say!("Use these losses for the batch") tapped=take_losses />
+                        <Button says=tr!("Use these losses for the batch") tapped=take_losses />
                     </Show>
-                    <Button says=say!("Forget it and learn anew") class="risky" tapped=forget />
+                    <Button says=tr!("Forget it and learn anew") class="risky" tapped=forget />
                 </div>
             </section>
         </Show>

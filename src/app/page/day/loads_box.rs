@@ -4,30 +4,30 @@ use std::num::NonZeroU32;
 
 use leptos::prelude::*;
 
-use super::answers::Day;
 use super::fields::{BETWEEN, LOADS};
-use crate::app::browser::announce::announce;
+use super::results::Day;
+use crate::app::browser::live_region::announce;
 use crate::app::part::{Button, Choice, FieldBox};
-use crate::app::state::{Desk, memo};
+use crate::app::state::{WorkspaceStore, memo};
 use crate::engine::class::{OvenPlan, oven};
-use crate::words::{day as told, say};
+use crate::text::{day as told, tr};
 
 /// The loads of the oven.
 #[component]
 pub fn LoadsBox() -> impl IntoView {
     let day = Day::here();
-    let staggered = memo(move || day.wishes.with(|wishes| wishes.loads.staggered));
-    let several = memo(move || day.wishes.with(|wishes| wishes.loads.count.get() > 1));
+    let staggered = memo(move || day.settings.with(|settings| settings.loads.staggered));
+    let several = memo(move || day.settings.with(|settings| settings.loads.count.get() > 1));
     let said = memo(move || {
-        let manner = day.state.manner.get();
-        let loads = day.wishes.with(|wishes| wishes.loads);
-        day.read(|planned| told::loads(loads, planned.bake, manner))
+        let options = day.state.options.get();
+        let loads = day.settings.with(|settings| settings.loads);
+        day.read(|planned| told::loads(loads, planned.bake, options))
             .flatten()
             .unwrap_or_default()
     });
     let answers = vec![
-        (false, say!("are shaped together")),
-        (true, say!("are begun one after the other")),
+        (false, tr!("are shaped together")),
+        (true, tr!("are begun one after the other")),
     ];
     view! {
         <div class="boxes">
@@ -37,10 +37,10 @@ pub fn LoadsBox() -> impl IntoView {
         <Show when=move || several.get()>
             <Choice
                 id="load-doughs"
-                label=say!("The doughs of all loads")
+                label=tr!("The doughs of all loads")
                 answers=answers.clone()
                 holds=staggered
-                chosen=Callback::new(move |staggered| day.wish(|wishes| wishes.loads.staggered = staggered))
+                chosen=Callback::new(move |staggered| day.wish(|settings| settings.loads.staggered = staggered))
             />
         </Show>
         <p class="follows" role="status">{said}</p>
@@ -52,26 +52,26 @@ pub fn LoadsBox() -> impl IntoView {
 #[component]
 fn ClassLoads() -> impl IntoView {
     let day = Day::here();
-    let desk = Desk::here();
+    let desk = WorkspaceStore::here();
     let class = memo(move || class_oven(desk));
     let says = Signal::derive(move || {
-        let manner = day.state.manner.get();
+        let options = day.state.options.get();
         class
             .get()
-            .map(|class| told::class_loads(&class, manner))
+            .map(|class| told::class_loads(&class, options))
             .unwrap_or_default()
     });
     let differs = memo(move || {
-        let manner = day.state.manner.get();
-        let is_class = day.wishes.with(|wishes| wishes.loads.staggered);
-        let bake = desk.wishes.with(|wishes| wishes.oven.bake);
+        let options = day.state.options.get();
+        let is_class = day.settings.with(|settings| settings.loads.staggered);
+        let bake = desk.settings.with(|settings| settings.oven.bake);
         let programme = day.read(|planned| planned.bake).filter(|_| is_class)?;
-        told::programme_differs(bake, programme, manner)
+        told::programme_differs(bake, programme, options)
     });
     let take = move |()| {
         if let Some(loads) = class.get_untracked().map(|class| class.as_planned()) {
-            day.wish(|wishes| wishes.loads = loads);
-            announce(say!("The plan now has the class’s oven loads."));
+            day.wish(|settings| settings.loads = loads);
+            announce(tr!("The plan now has the class’s oven loads."));
         }
     };
     view! {
@@ -83,9 +83,9 @@ fn ClassLoads() -> impl IntoView {
 }
 
 /// The oven's loads of the class on the desk.
-fn class_oven(desk: Desk) -> Option<OvenPlan> {
-    desk.wishes.with(|wishes| {
-        let loaves = NonZeroU32::new(wishes.loaves_in_all())?;
-        oven(loaves, wishes.oven).ok()
+fn class_oven(desk: WorkspaceStore) -> Option<OvenPlan> {
+    desk.settings.with(|settings| {
+        let loaves = NonZeroU32::new(settings.loaves_in_all())?;
+        oven(loaves, settings.oven).ok()
     })
 }

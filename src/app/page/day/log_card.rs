@@ -2,15 +2,15 @@
 
 use leptos::prelude::*;
 
-use super::answers::{Day, Taken};
 use super::log_files::LogFiles;
 use super::photo_box::PhotoBox;
 use super::photos;
+use super::results::{Day, Taken};
 use crate::app::part::Button;
 use crate::app::state::memo;
 use crate::sheet::day::Bake;
 use crate::sheet::{Id, plain};
-use crate::words::{day as told, say, write};
+use crate::text::{day as told, format, tr};
 
 /// So many bakes are shown at first, and so many more each time.
 const MORE: usize = 40;
@@ -36,12 +36,12 @@ pub fn LogCard() -> impl IntoView {
         }
     };
     view! {
-        <section class="card" aria-label=say!("Log")>
+        <section class="card" aria-label=tr!("Log")>
             <header>
-                <h2>{say!("Log")}</h2>
+                <h2>{tr!("Log")}</h2>
             </header>
             <Show when=move || none.get()>
-                <p class="body quiet">{say!("No bake yet. Start at the bench, and what you note there is kept here.")}</p>
+                <p class="body quiet">{tr!("No bake yet. Start at the bench, and what you note there is kept here.")}</p>
             </Show>
             <ul class="log">
                 <For each=move || ids.with(|ids| ids.iter().take(shown.get()).cloned().collect::<Vec<_>>()) key=Clone::clone let(id)>
@@ -50,12 +50,12 @@ pub fn LogCard() -> impl IntoView {
             </ul>
             <Show when=move || more.get()>
                 <div class="body buttons">
-                    <Button says=say!("Show older bakes") tapped=move |()| shown.update(|shown| *shown = shown.saturating_add(MORE)) />
+                    <Button says=tr!("Show older bakes") tapped=move |()| shown.update(|shown| *shown = shown.saturating_add(MORE)) />
                 </div>
             </Show>
             <Show when=move || day.taken.with(Option::is_some)>
                 <div class="body buttons">
-                    <Button says=say!("Put the bake back that was taken out") tapped=put_back />
+                    <Button says=tr!("Put the bake back that was taken out") tapped=put_back />
                 </div>
             </Show>
             <LogFiles />
@@ -83,10 +83,10 @@ fn LogRow(
     let began = move || {
         look(&|bake| {
             day.zone
-                .with_value(|zone| write::date(bake.began.instant(), zone))
+                .with_value(|zone| format::date(bake.began.instant(), zone))
         })
     };
-    let noted = move || look(&|bake| told::noted(&bake.noted, day.state.manner.get()));
+    let noted = move || look(&|bake| told::noted(&bake.noted, day.state.options.get()));
     let change = move |change: &dyn Fn(&mut Bake)| {
         day.change_log(|log| {
             let bake = log
@@ -108,7 +108,7 @@ fn LogRow(
         look(&|bake| {
             let date = day
                 .zone
-                .with_value(|zone| write::date(bake.began.instant(), zone));
+                .with_value(|zone| format::date(bake.began.instant(), zone));
             told::photo_of(&bake.name, &date)
         })
     });
@@ -126,10 +126,10 @@ fn LogRow(
         let box_id = id.with_value(|id| format!("note-{}", id.as_text()));
         view! {
             <p>{noted}</p>
-            <label for=box_id.clone()>{say!("Note")}</label>
+            <label for=box_id.clone()>{tr!("Note")}</label>
             <textarea id=box_id prop:value=move || look(&|bake| bake.note.clone()) on:change:target=move |event| note(event.target().value())></textarea>
             <PhotoBox bake=id.get_value() alt has />
-            <Button says=say!("Take it out of the log") class="risky" tapped=remove />
+            <Button says=tr!("Take it out of the log") class="risky" tapped=remove />
         }
     };
     view! {

@@ -4,16 +4,16 @@ use leptos::prelude::*;
 use wasm_bindgen_futures::spawn_local;
 use web_sys::HtmlInputElement;
 
-use super::answers::Day;
 use super::photos;
-use crate::app::browser::announce::announce;
+use super::results::Day;
 use crate::app::browser::file::{self, FileTrouble};
+use crate::app::browser::live_region::announce;
 use crate::app::part::Button;
 use crate::app::state::memo;
 use crate::sheet::csv;
-use crate::sheet::day::TakenIn;
+use crate::sheet::day::LogImport;
 use crate::sheet::record::{FILE_LIMIT, LogFile, read_log_file, write_log_file};
-use crate::words::{Manner, Trouble, day as told, notice, say};
+use crate::text::{FormatOptions, Trouble, day as told, notice, tr};
 
 /// The log as files.
 #[component]
@@ -40,7 +40,7 @@ pub fn LogFiles() -> impl IntoView {
         saved(file::save("softcrumb-log.json", "application/json", &text));
     };
     let take = move |input: HtmlInputElement| {
-        let manner = day.state.manner.get_untracked();
+        let options = day.state.options.get_untracked();
         let Some(file) = file::chosen(&input) else {
             return;
         };
@@ -48,11 +48,11 @@ pub fn LogFiles() -> impl IntoView {
         spawn_local(async move {
             let says = match file::text(file, most).await {
                 Ok(text) => match read_log_file(&text) {
-                    Ok(found) => taken_in(day, found, manner),
-                    Err(error) => vec![error.sentence(manner)],
+                    Ok(found) => taken_in(day, found, options),
+                    Err(error) => vec![error.sentence(options)],
                 },
                 Err(FileTrouble::TooLarge(bytes)) => {
-                    vec![notice::file_too_large(bytes, most, manner)]
+                    vec![notice::file_too_large(bytes, most, options)]
                 }
                 Err(FileTrouble::Refused) => vec![notice::file_refused().to_owned()],
             };
@@ -64,11 +64,11 @@ pub fn LogFiles() -> impl IntoView {
     view! {
         <div class="body buttons">
             <Show when=move || any.get()>
-                <Button says=say!("Save as a table") tapped=table />
-                <Button says=say!("Save the log to a file") tapped=whole />
+                <Button says=tr!("Save as a table") tapped=table />
+                <Button says=tr!("Save the log to a file") tapped=whole />
             </Show>
             <label class="button file">
-                {say!("Take in a log from a file")}
+                {tr!("Take in a log from a file")}
                 <input type="file" class="heard" accept=".json,application/json" on:change:target=move |event| take(event.target()) />
             </label>
         </div>
@@ -79,13 +79,13 @@ pub fn LogFiles() -> impl IntoView {
 }
 
 /// Puts what a file holds into the log; says what came of it.
-fn taken_in(day: Day, found: LogFile, manner: Manner) -> Vec<String> {
+fn taken_in(day: Day, found: LogFile, options: FormatOptions) -> Vec<String> {
     let LogFile {
         log,
         photos: pictures,
         refused,
     } = found;
-    let mut taken = TakenIn::default();
+    let mut taken = LogImport::default();
     day.change_log(|own| taken = own.take_in(log));
     let mut left = 0_u32;
     let new = pictures.iter().filter(|(of, _)| taken.added.contains(of));
@@ -97,7 +97,7 @@ fn taken_in(day: Day, found: LogFile, manner: Manner) -> Vec<String> {
     if left > 0 {
         day.change_log(|own| own.look_for_photos(|of| photos::photo(of).is_some()));
     }
-    let mut says = told::taken_in(&taken, left, manner);
-    says.extend(refused.iter().map(|error| error.sentence(manner)));
+    let mut says = told::taken_in(&taken, left, options);
+    says.extend(refused.iter().map(|error| error.sentence(options)));
     says
 }

@@ -2,27 +2,27 @@
 
 use leptos::prelude::*;
 
-use super::answers::Day;
 use super::photo_box::PhotoBox;
+use super::results::Day;
 use crate::app::page::BatchAnswers;
 use crate::app::part::NumberBox;
 use crate::app::state::memo;
-use crate::engine::plan::Work;
+use crate::engine::plan::StepKind;
 use crate::engine::quantity::Mass;
 use crate::sheet::day::{note_bread, note_dough, unmixed};
-use crate::words::{Trouble, day as told, read, say, write};
+use crate::text::{Trouble, day as told, format, read, tr};
 
 /// The boxes of a step, where something is measured at it.
 #[component]
 pub fn Measures(
     /// What is done.
-    work: Work,
+    work: StepKind,
 ) -> impl IntoView {
-    if matches!(work, Work::Mix | Work::ButterIn) {
+    if matches!(work, StepKind::Mix | StepKind::ButterIn) {
         view! { <DoughBoxes /> }.into_any()
-    } else if work == Work::Divide {
+    } else if work == StepKind::Divide {
         view! { <DoughWeight /> }.into_any()
-    } else if work == Work::Cool {
+    } else if work == StepKind::Cool {
         view! { <BreadWeight /> }.into_any()
     } else {
         ().into_any()
@@ -39,21 +39,21 @@ fn DoughBoxes() -> impl IntoView {
             .unwrap_or_default()
     };
     let warm = memo(move || {
-        let manner = day.state.manner.get();
+        let options = day.state.options.get();
         noted()
             .dough
-            .map(|at| write::box_temperature(at, manner))
+            .map(|at| format::box_temperature(at, options))
             .unwrap_or_default()
     });
     let minutes = memo(move || {
-        let manner = day.state.manner.get();
+        let options = day.state.options.get();
         let wished = day.state.with(|sheet| sheet.heat.mixing);
         let usual = day.state.kitchen.with(|kitchen| kitchen.mixer.minutes);
-        write::box_minutes(noted().mixing.or(wished).unwrap_or(usual), manner)
+        format::box_minutes(noted().mixing.or(wished).unwrap_or(usual), options)
     });
     let take_warm = move |text: String| {
-        let manner = day.state.manner.get_untracked();
-        let warm = read::temperature(&text, manner).map_err(|error| error.sentence(manner))?;
+        let options = day.state.options.get_untracked();
+        let warm = read::temperature(&text, options).map_err(|error| error.sentence(options))?;
         let sheet = day.state.sheet();
         let kitchen = day.state.kitchen.get_untracked();
         let usual = sheet.heat.mixing.unwrap_or(kitchen.mixer.minutes);
@@ -67,16 +67,16 @@ fn DoughBoxes() -> impl IntoView {
         Ok(())
     };
     let take_minutes = move |text: String| {
-        let manner = day.state.manner.get_untracked();
-        let minutes = read::minutes(&text, manner).map_err(|error| error.sentence(manner))?;
+        let options = day.state.options.get_untracked();
+        let minutes = read::minutes(&text, options).map_err(|error| error.sentence(options))?;
         day.change_bench(|bench| bench.bake.noted.mixing = Some(minutes));
         Ok(())
     };
-    let unit = Signal::derive(move || day.state.manner.get().units.temperature.symbol());
+    let unit = Signal::derive(move || day.state.options.get().units.temperature.symbol());
     view! {
         <div class="boxes">
-            <NumberBox id="real-dough" label=say!("Dough came off at") unit figure=warm take=Callback::new(take_warm) />
-            <NumberBox id="real-mixing" label=say!("Mixed for") unit=say!("min") figure=minutes take=Callback::new(take_minutes) />
+            <NumberBox id="real-dough" label=tr!("Dough came off at") unit figure=warm take=Callback::new(take_warm) />
+            <NumberBox id="real-mixing" label=tr!("Mixed for") unit=tr!("min") figure=minutes take=Callback::new(take_minutes) />
         </div>
     }
 }
@@ -87,24 +87,24 @@ fn DoughWeight() -> impl IntoView {
     let day = Day::here();
     let answers = BatchAnswers::here();
     let figure = memo(move || {
-        let manner = day.state.manner.get();
+        let options = day.state.options.get();
         let bowl = day
             .bench
             .with(|bench| bench.as_ref().and_then(|bench| bench.bake.noted.bowl));
-        bowl.map(|bowl| write::box_mass(bowl.after, manner))
+        bowl.map(|bowl| format::box_mass(bowl.after, options))
             .unwrap_or_default()
     });
     let take = move |text: String| {
-        let manner = day.state.manner.get_untracked();
-        let mass = read::mass(&text, manner).map_err(|error| error.sentence(manner))?;
+        let options = day.state.options.get_untracked();
+        let mass = read::mass(&text, options).map_err(|error| error.sentence(options))?;
         let into = untrack(|| answers.read_rounded(|rounded| Some(rounded.dough_weighed)));
         day.change_bench(|bench| note_dough(&mut bench.bake, into.unwrap_or(Mass::ZERO), mass));
         Ok(())
     };
-    let unit = Signal::derive(move || day.state.manner.get().units.mass.symbol());
+    let unit = Signal::derive(move || day.state.options.get().units.mass.symbol());
     view! {
         <div class="boxes">
-            <NumberBox id="real-on-bench" label=say!("Dough on the bench") unit figure take=Callback::new(take) />
+            <NumberBox id="real-on-bench" label=tr!("Dough on the bench") unit figure take=Callback::new(take) />
         </div>
     }
 }
@@ -114,23 +114,23 @@ fn DoughWeight() -> impl IntoView {
 fn BreadWeight() -> impl IntoView {
     let day = Day::here();
     let figure = memo(move || {
-        let manner = day.state.manner.get();
+        let options = day.state.options.get();
         let lost = day
             .bench
             .with(|bench| bench.as_ref().and_then(|bench| bench.bake.noted.oven_loss));
-        lost.map(|lost| write::box_mass(lost.after, manner))
+        lost.map(|lost| format::box_mass(lost.after, options))
             .unwrap_or_default()
     });
     let take = move |text: String| {
-        let manner = day.state.manner.get_untracked();
-        let mass = read::mass(&text, manner).map_err(|error| error.sentence(manner))?;
+        let options = day.state.options.get_untracked();
+        let mass = read::mass(&text, options).map_err(|error| error.sentence(options))?;
         day.change_bench(|bench| note_bread(&mut bench.bake, mass));
         Ok(())
     };
-    let unit = Signal::derive(move || day.state.manner.get().units.mass.symbol());
+    let unit = Signal::derive(move || day.state.options.get().units.mass.symbol());
     view! {
         <div class="boxes">
-            <NumberBox id="real-bread" label=say!("Bread out of the oven") unit figure take=Callback::new(take) />
+            <NumberBox id="real-bread" label=tr!("Bread out of the oven") unit figure take=Callback::new(take) />
         </div>
         <BreadPhoto />
     }
@@ -148,7 +148,7 @@ fn BreadPhoto() -> impl IntoView {
     bake.map(|bake| {
         let date = day
             .zone
-            .with_value(|zone| write::date(bake.began.instant(), zone));
+            .with_value(|zone| format::date(bake.began.instant(), zone));
         let alt = Signal::stored(told::photo_of(&bake.name, &date));
         view! { <PhotoBox bake=bake.id alt has /> }
     })

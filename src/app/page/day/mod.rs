@@ -1,31 +1,31 @@
 //! Day: when? The plan over two days, the rises, the bench, the log.
 
-mod answers;
+mod active_bake;
 mod began_box;
 mod bench_view;
-mod benched;
+mod conflicts;
+mod corrections;
 mod field;
 mod fields;
-mod in_the_way;
-mod kept;
-mod keys;
+mod key_figures;
 mod learnt_card;
 mod loads_box;
 mod log_card;
 mod log_files;
-mod make_ups;
 mod measures;
 mod photo_box;
 mod photos;
 mod place;
+mod results;
 mod ribbon_card;
 mod rise_card;
 mod step_row;
 mod steps_card;
+mod stored;
 mod warmth_boxes;
 mod weigh_rows;
 mod when_card;
 
-pub use benched::watch_timers;
-pub use keys::DayKeys;
+pub use active_bake::watch_timers;
+pub use key_figures::DayKeys;
 pub use place::day_place;

@@ -5,13 +5,13 @@ use wasm_bindgen_futures::spawn_local;
 use web_sys::HtmlInputElement;
 
 use super::photos;
-use crate::app::browser::announce::announce;
+use crate::app::browser::live_region::announce;
 use crate::app::browser::{file, photo};
 use crate::app::part::Button;
-use crate::app::state::State;
+use crate::app::state::use_app_state;
 use crate::sheet::Id;
 use crate::sheet::day::Bake;
-use crate::words::{day as told, say};
+use crate::text::{day as told, tr};
 
 /// The photo of a bake, or the ways to one.
 #[component]
@@ -24,7 +24,7 @@ pub fn PhotoBox(
     /// Called with whether there is one.
     has: Callback<bool>,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let shown = RwSignal::new(photos::photo(&bake));
     let said = RwSignal::new(String::new());
     let bake = StoredValue::new(bake);
@@ -34,15 +34,15 @@ pub fn PhotoBox(
         let _gone = said.try_set(text);
     };
     let take = move |input: HtmlInputElement| {
-        let manner = state.manner.get_untracked();
+        let options = state.options.get_untracked();
         let Some(file) = file::chosen(&input) else {
             return;
         };
         spawn_local(async move {
             match photo::small(file, Bake::PHOTO_LENGTH).await {
                 Ok(text) => {
-                    let kept = bake.try_with_value(|bake| photos::keep(bake, &text));
-                    match kept {
+                    let saved = bake.try_with_value(|bake| photos::keep(bake, &text));
+                    match saved {
                         Some(Ok(())) => {
                             has.run(true);
                             let _gone = shown.try_set(Some(text));
@@ -52,7 +52,7 @@ pub fn PhotoBox(
                         None => {}
                     }
                 }
-                Err(trouble) => say_it(refused(trouble, manner)),
+                Err(trouble) => say_it(refused(trouble, options)),
             }
         });
     };
@@ -66,7 +66,7 @@ pub fn PhotoBox(
         shown.get().map(|text| {
             view! {
                 <img class="photo" src=text alt=alt />
-                <Button says=say!("Take the photo away") class="risky" tapped=remove />
+                <Button says=tr!("Take the photo away") class="risky" tapped=remove />
             }
         })
     };
@@ -75,11 +75,11 @@ pub fn PhotoBox(
             {picture}
             <div class="buttons">
                 <label class="button file">
-                    {say!("Take a photo")}
+                    {tr!("Take a photo")}
                     <input type="file" class="heard" accept="image/*" capture="environment" on:change:target=move |event| take(event.target()) />
                 </label>
                 <label class="button file">
-                    {say!("Choose a photo")}
+                    {tr!("Choose a photo")}
                     <input type="file" class="heard" accept="image/*" on:change:target=move |event| take(event.target()) />
                 </label>
             </div>
@@ -90,7 +90,7 @@ pub fn PhotoBox(
 
 fn no_room(trouble: crate::app::browser::storage::StorageTrouble) -> &'static str {
     use crate::app::browser::storage::StorageTrouble;
-    use crate::words::notice;
+    use crate::text::notice;
     match trouble {
         StorageTrouble::Full => told::photos_full(),
         StorageTrouble::Blocked => notice::storage_blocked(),
@@ -98,9 +98,9 @@ fn no_room(trouble: crate::app::browser::storage::StorageTrouble) -> &'static st
     }
 }
 
-fn refused(trouble: photo::PhotoTrouble, manner: crate::words::Manner) -> String {
+fn refused(trouble: photo::PhotoTrouble, options: crate::text::FormatOptions) -> String {
     match trouble {
-        photo::PhotoTrouble::TooLarge(bytes) => told::photo_too_large(bytes, photo::MOST, manner),
+        photo::PhotoTrouble::TooLarge(bytes) => told::photo_too_large(bytes, photo::MOST, options),
         photo::PhotoTrouble::NotAPicture => told::not_a_picture().to_owned(),
         photo::PhotoTrouble::Broken => told::picture_broken().to_owned(),
     }

@@ -11,11 +11,11 @@ const MOST: usize = 1_600_000;
 
 /// The photo of a bake.
 pub fn photo(bake: &Id) -> Option<String> {
-    let kept = storage::get(&key::of_photo(bake)).ok().flatten()?;
-    Bake::is_photo(&kept).then_some(kept)
+    let saved = storage::get(&key::of_photo(bake)).ok().flatten()?;
+    Bake::is_photo(&saved).then_some(saved)
 }
 
-/// Keeps a photo for a bake, in place of the one it may have.
+/// `SaveError` a photo for a bake, in place of the one it may have.
 ///
 /// # Errors
 /// [`StorageTrouble::Full`] where there are as many as there may be; what storage says.

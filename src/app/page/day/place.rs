@@ -2,26 +2,26 @@
 
 use leptos::prelude::*;
 
-use super::answers::{Day, clock_now};
 use super::bench_view::BenchView;
 use super::learnt_card::LearntCard;
 use super::log_card::LogCard;
+use super::results::{Day, clock_now};
 use super::ribbon_card::RibbonCard;
 use super::rise_card::RiseCard;
 use super::steps_card::StepsCard;
 use super::when_card::{FridgeCard, WhenCard};
 use crate::app::browser::clock;
 use crate::app::page::HEADING;
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 
 use crate::sheet::Place;
-use crate::words::{Trouble, name, say};
+use crate::text::{Trouble, name, tr};
 
 /// When? The one door of this place.
 pub fn day_place() -> AnyView {
-    let state = State::here();
+    let state = use_app_state();
     let day = Day::here();
-    state.rang.set(None);
+    state.timer_alert.set(None);
     day.now.set(clock_now());
     clock::every_second(move || day.now.set(clock_now()));
     // Another formula has a plan of its own.
@@ -51,13 +51,13 @@ fn Whole() -> impl IntoView {
 #[component]
 fn Plan() -> impl IntoView {
     let day = Day::here();
-    let stands = memo(move || day.planned.with(Result::is_ok));
+    let current = memo(move || day.planned.with(Result::is_ok));
     view! {
         <div class="newspaper">
             <WhenCard />
             <FridgeCard />
             <Why />
-            <Show when=move || stands.get()>
+            <Show when=move || current.get()>
                 <RibbonCard />
                 <StepsCard />
                 <RiseCard />
@@ -73,15 +73,15 @@ fn Plan() -> impl IntoView {
 fn Why() -> impl IntoView {
     let day = Day::here();
     let why = memo(move || {
-        let manner = day.state.manner.get();
+        let options = day.state.options.get();
         day.planned
-            .with(|planned| planned.as_ref().err().map(|error| error.sentence(manner)))
+            .with(|planned| planned.as_ref().err().map(|error| error.sentence(options)))
     });
     move || {
         why.get().map(|why| {
             view! {
                 <section class="advice" role="status">
-                    <h2>{say!("No plan can be made")}</h2>
+                    <h2>{tr!("No plan can be made")}</h2>
                     <p>{why}</p>
                 </section>
             }

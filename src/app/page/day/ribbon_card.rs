@@ -2,14 +2,14 @@
 
 use leptos::prelude::*;
 
-use super::answers::Day;
-use super::in_the_way::InTheWay;
+use super::conflicts::InTheWay;
+use super::results::Day;
 use crate::app::browser::file;
 use crate::app::part::{Button, DayRibbonPicture};
 use crate::app::state::memo;
 use crate::sheet::calendar::{self, Event};
 use crate::sheet::civil;
-use crate::words::{day as told, name, picture, say};
+use crate::text::{chart, day as told, name, tr};
 
 /// The ribbon.
 #[component]
@@ -22,27 +22,26 @@ pub fn RibbonCard() -> impl IntoView {
         day.read(|planned| {
             let (plan, solved) = (&planned.plan, &planned.solved);
             day.zone.with_value(|zone| {
-                let asleep = day.wishes.with(|wishes| wishes.sleep).map(|sleep| {
+                let asleep = day.settings.with(|settings| settings.sleep).map(|sleep| {
                     civil::nights(zone, (sleep.from, sleep.until), solved.begins, solved.table)
                 });
                 let asleep = asleep.unwrap_or_default();
-                picture::DayRibbon::of(plan, solved, &formula, &asleep, now, zone)
+                chart::DayRibbon::of(plan, solved, &formula, &asleep, now, zone)
             })
         })
     });
     let said = memo(move || {
-        let manner = day.state.manner.get();
+        let options = day.state.options.get();
         let said = day.read(|planned| {
-            day.zone.with_value(|zone| {
-                picture::day_ribbon(&planned.plan, &planned.solved, zone, manner)
-            })
+            day.zone
+                .with_value(|zone| chart::day_ribbon(&planned.plan, &planned.solved, zone, options))
         });
         said.unwrap_or_default()
     });
     view! {
-        <section class="card" aria-label=say!("Two days")>
+        <section class="card" aria-label=tr!("Two days")>
             <header>
-                <h2>{say!("Two days")}</h2>
+                <h2>{tr!("Two days")}</h2>
             </header>
             <div class="body follows">
                 {move || drawing.get().map(|drawing| view! { <DayRibbonPicture drawing told=said /> })}
@@ -50,7 +49,7 @@ pub fn RibbonCard() -> impl IntoView {
                 <InTheWay />
             </div>
             <div class="body buttons">
-                <Button says=say!("Save as a calendar file") tapped=move |()| hand_out(day) />
+                <Button says=tr!("Save as a calendar file") tapped=move |()| hand_out(day) />
             </div>
         </section>
     }

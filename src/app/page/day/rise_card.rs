@@ -2,39 +2,39 @@
 
 use leptos::prelude::*;
 
-use super::answers::Day;
 use super::fields::RISES;
+use super::results::Day;
 use crate::app::part::{Button, FieldBox, Figure, RiseCurve, Shown};
 use crate::app::state::memo;
 use crate::engine::rise::{RiseError, Risen};
 use crate::sheet::day::Planned;
-use crate::words::{Trouble, day as told, picture, say, write};
+use crate::text::{Trouble, chart, day as told, format, tr};
 
 /// When the dough is up.
 #[component]
 pub fn RiseCard() -> impl IntoView {
     let day = Day::here();
     let nights = memo(move || {
-        let manner = day.state.manner.get();
+        let options = day.state.options.get();
         let nights = day.read(|planned| {
             let nights = planned.rising.nights.iter();
             let nights = nights.map(|night| match night {
-                Ok(night) => told::night(night, manner),
-                Err(error) => error.sentence(manner),
+                Ok(night) => told::night(night, options),
+                Err(error) => error.sentence(options),
             });
             nights.collect::<Vec<_>>()
         });
         nights.unwrap_or_default()
     });
-    let trust = memo(move || told::trust(day.state.manner.get()));
+    let trust = memo(move || told::trust(day.state.options.get()));
     view! {
-        <section class="card" aria-label=say!("Rise")>
+        <section class="card" aria-label=tr!("Rise")>
             <header>
-                <h2>{say!("Rise")}</h2>
+                <h2>{tr!("Rise")}</h2>
             </header>
             <div class="figures">
-                <RiseFigure label=say!("Bulk rise") pick=bulk />
-                <RiseFigure label=say!("Proof") pick=proof />
+                <RiseFigure label=tr!("Bulk rise") pick=bulk />
+                <RiseFigure label=tr!("Proof") pick=proof />
             </div>
             <div class="body follows">
                 <BulkPicture />
@@ -45,8 +45,8 @@ pub fn RiseCard() -> impl IntoView {
         </section>
         <details class="card fold">
             <summary>
-                <span class="title">{say!("Known rises")}</span>
-                <span class="quiet">{say!("what the formula says of itself")}</span>
+                <span class="title">{tr!("Known rises")}</span>
+                <span class="quiet">{tr!("what the formula says of itself")}</span>
             </summary>
             <div class="body boxes">
                 {RISES.map(|field| view! { <FieldBox field /> })}
@@ -60,10 +60,10 @@ pub fn RiseCard() -> impl IntoView {
 fn OtherDough() -> impl IntoView {
     let day = Day::here();
     let said = memo(move || {
-        let manner = day.state.manner.get();
+        let options = day.state.options.get();
         day.read(|planned| {
             let (now, then) = planned.doughs.as_ref()?;
-            told::vigour((now, then), planned.known.vigour, manner)
+            told::yeast_activity((now, then), planned.known.yeast_activity, options)
         })
         .flatten()
     });
@@ -72,7 +72,7 @@ fn OtherDough() -> impl IntoView {
         <p role="status">{move || said.get()}</p>
         <Show when=move || differs.get()>
             <div class="buttons">
-                <Button says=say!("The known rises are of this dough") tapped=move |()| day.know_this_dough() />
+                <Button says=tr!("The known rises are of this dough") tapped=move |()| day.know_this_dough() />
             </div>
         </Show>
     }
@@ -98,13 +98,13 @@ fn RiseFigure(
 ) -> impl IntoView {
     let day = Day::here();
     let shown = memo(move || {
-        let manner = day.state.manner.get();
+        let options = day.state.options.get();
         let value = day.read(|planned| match pick(planned) {
-            Ok(risen) => told::rise_range(risen, manner),
-            Err(_) => say!("not known").to_owned(),
+            Ok(risen) => told::rise_range(risen, options),
+            Err(_) => tr!("not known").to_owned(),
         });
         Shown {
-            value: value.unwrap_or_else(|| say!("not known").to_owned()),
+            value: value.unwrap_or_else(|| tr!("not known").to_owned()),
             was: None,
         }
     });
@@ -113,7 +113,7 @@ fn RiseFigure(
             let lines = day.read(|planned| {
                 let mut lines = pick(planned).as_ref().map(Risen::working).ok()?;
                 if let Some((now, then)) = &planned.doughs {
-                    lines.extend(now.working(then, planned.known.vigour));
+                    lines.extend(now.working(then, planned.known.yeast_activity));
                 }
                 Some(lines)
             });
@@ -128,18 +128,18 @@ fn RiseFigure(
 fn BulkPicture() -> impl IntoView {
     let day = Day::here();
     let drawing = memo(move || {
-        let manner = day.state.manner.get();
+        let options = day.state.options.get();
         day.read(|planned| {
             let risen = planned.rising.bulk.as_ref().ok()?;
-            Some(picture::RiseDrawing::of(risen, manner))
+            Some(chart::RiseDrawing::of(risen, options))
         })
         .flatten()
     });
     let twin = memo(move || {
-        let manner = day.state.manner.get();
+        let options = day.state.options.get();
         let twin = day.read(|planned| match &planned.rising.bulk {
-            Ok(risen) => picture::rise_curve(risen, manner),
-            Err(error) => error.sentence(manner),
+            Ok(risen) => chart::rise_curve(risen, options),
+            Err(error) => error.sentence(options),
         });
         twin.unwrap_or_default()
     });
@@ -148,29 +148,29 @@ fn BulkPicture() -> impl IntoView {
         let put = day
             .own_bench
             .with(|bench| bench.as_ref().and_then(|bench| bench.bulk_place));
-        let usual = day.wishes.with(|wishes| wishes.rises.bulk_place);
+        let usual = day.settings.with(|settings| settings.rises.bulk_place);
         let room = day.state.kitchen.with(|kitchen| kitchen.room);
         put.or(usual).unwrap_or(room)
     });
     let said = memo(move || {
-        let manner = day.state.manner.get();
+        let options = day.state.options.get();
         let place = place.get();
         day.read(|planned| match &planned.rising.bulk {
             Ok(risen) => vec![
-                told::room_against_anchor(risen, place, manner),
-                told::rests(&risen.asked.anchor, manner),
-                told::looks(crate::engine::plan::Work::Bulk).to_owned(),
+                told::room_against_anchor(risen, place, options),
+                told::rests(&risen.asked.anchor, options),
+                told::looks(crate::engine::plan::StepKind::Bulk).to_owned(),
             ],
-            Err(error) => vec![error.sentence(manner)],
+            Err(error) => vec![error.sentence(options)],
         })
         .unwrap_or_default()
     });
-    let stands = memo(move || {
-        let at = write::temperature(place.get(), day.state.manner.get());
-        say!("It is {at} where the dough rises.", at)
+    let current = memo(move || {
+        let at = format::temperature(place.get(), day.state.options.get());
+        tr!("It is {at} where the dough rises.", at = at)
     });
     view! {
-        <p class="quiet">{stands}</p>
+        <p class="quiet">{current}</p>
         {move || drawing.get().map(|drawing| view! { <RiseCurve drawing told=twin /> })}
         {move || said.get().into_iter().map(|said| view! { <p>{said}</p> }).collect_view()}
     }

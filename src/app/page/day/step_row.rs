@@ -2,14 +2,14 @@
 
 use leptos::prelude::*;
 
-use super::answers::Day;
+use super::results::Day;
 use crate::app::part::{Button, NumberBox, TextBox};
 use crate::app::state::memo;
 use crate::engine::plan::{Edit, Step, StepAt};
-use crate::words::{
+use crate::text::{
     Trouble, caution,
     day::{self as told, Told, caution_of},
-    read, say, write,
+    format, read, tr,
 };
 
 /// One step of the plan.
@@ -20,13 +20,13 @@ pub fn StepRow(
 ) -> impl IntoView {
     let day = Day::here();
     let line = memo(move || {
-        let manner = day.state.manner.get();
+        let options = day.state.options.get();
         let formula = day.state.with(|sheet| sheet.formula.clone());
         day.read(|planned| {
             let step = planned.plan.steps().get(place)?;
             let timed = planned.solved.steps.get(place)?;
             day.zone
-                .with_value(|zone| Some(told::told(step, timed, &formula, zone, manner)))
+                .with_value(|zone| Some(told::told(step, timed, &formula, zone, options)))
         })
         .flatten()
     });
@@ -58,10 +58,10 @@ fn Safety(
 ) -> impl IntoView {
     let day = Day::here();
     let said = memo(move || {
-        let manner = day.state.manner.get();
+        let options = day.state.options.get();
         let step = day.read(|planned| planned.plan.steps().get(place).map(|step| step.at.work));
         let step = step.flatten().and_then(caution_of)?;
-        Some(caution::safety(step, manner).sentence())
+        Some(caution::safety(step, options).sentence())
     });
     move || {
         said.get()
@@ -81,11 +81,11 @@ fn Change(
             .flatten()
     });
     let figure = memo(move || {
-        let manner = day.state.manner.get();
+        let options = day.state.options.get();
         let lasts = day.read(|planned| planned.solved.steps.get(place).map(|timed| timed.lasts));
         lasts
             .flatten()
-            .map(|lasts| write::box_minutes(lasts, manner))
+            .map(|lasts| format::box_minutes(lasts, options))
             .unwrap_or_default()
     });
     let change = move |edit: &dyn Fn(StepAt) -> Edit| {
@@ -94,9 +94,9 @@ fn Change(
         }
     };
     let take = move |text: String| {
-        let manner = day.state.manner.get_untracked();
-        let minutes = read::minutes(&text, manner).map_err(|error| error.sentence(manner))?;
-        change(&|step| Edit::Lasts { step, minutes });
+        let options = day.state.options.get_untracked();
+        let minutes = read::minutes(&text, options).map_err(|error| error.sentence(options))?;
+        change(&|step| Edit::Duration { step, minutes });
         Ok(())
     };
     let new = RwSignal::new(String::new());
@@ -106,21 +106,21 @@ fn Change(
             && !name.trim().is_empty()
         {
             day.edit(
-                day.wishes
-                    .with_untracked(|wishes| wishes.own_step(after, &name)),
+                day.settings
+                    .with_untracked(|settings| settings.own_step(after, &name)),
             );
             new.set(String::new());
         }
     };
     view! {
         <div class="boxes">
-            <NumberBox id=format!("step-{place}-lasts") label=say!("Lasts") unit=say!("min") figure take=Callback::new(take) />
+            <NumberBox id=format!("step-{place}-lasts") label=tr!("Lasts") unit=tr!("min") figure take=Callback::new(take) />
         </div>
         <div class="buttons">
-            <Button says=say!("Before the step above") tapped=move |()| change(&|step| Edit::Sooner { step }) />
-            <Button says=say!("Leave it out") class="risky" tapped=move |()| change(&|step| Edit::LeftOut { step }) />
+            <Button says=tr!("Before the step above") tapped=move |()| change(&|step| Edit::Sooner { step }) />
+            <Button says=tr!("Leave it out") class="risky" tapped=move |()| change(&|step| Edit::LeftOut { step }) />
         </div>
-        <TextBox id=format!("step-{place}-new") label=say!("A step of your own after it") words=new typed=Callback::new(move |text| new.set(text)) most=Step::NAME_LENGTH />
-        <Button says=say!("Add it") tapped=add />
+        <TextBox id=format!("step-{place}-new") label=tr!("A step of your own after it") words=new typed=Callback::new(move |text| new.set(text)) most=Step::NAME_LENGTH />
+        <Button says=tr!("Add it") tapped=add />
     }
 }

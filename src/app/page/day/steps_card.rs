@@ -2,15 +2,15 @@
 
 use leptos::prelude::*;
 
-use super::answers::{Day, clock_now};
 use super::bench_view::finish;
+use super::results::{Day, clock_now};
 use super::step_row::StepRow;
-use crate::app::browser::chance;
+use crate::app::browser::random;
 use crate::app::part::Button;
 use crate::app::state::memo;
 use crate::sheet::Id;
 use crate::sheet::day::{Bake, Bench, promise};
-use crate::words::{day as told, say};
+use crate::text::{day as told, tr};
 
 /// The steps, and the way to the bench.
 #[component]
@@ -27,11 +27,11 @@ pub fn StepsCard() -> impl IntoView {
         order.unwrap_or_default()
     });
     let oven = memo(move || {
-        let manner = day.state.manner.get();
+        let options = day.state.options.get();
         day.learnt
-            .with(|learnt| told::oven(learnt, manner).unwrap_or_default())
+            .with(|learnt| told::oven(learnt, options).unwrap_or_default())
     });
-    let edited = memo(move || day.wishes.with(|wishes| !wishes.edits.is_empty()));
+    let edited = memo(move || day.settings.with(|settings| !settings.edits.is_empty()));
     let begun = memo(move || day.own_bench.with(Option::is_some));
     let elsewhere = memo(move || day.bench.with(Option::is_some) && !begun.get());
     let start = move |()| {
@@ -41,9 +41,9 @@ pub fn StepsCard() -> impl IntoView {
         day.at_bench.set(true);
     };
     view! {
-        <section class="card" aria-label=say!("Steps")>
+        <section class="card" aria-label=tr!("Steps")>
             <header>
-                <h2>{say!("Steps")}</h2>
+                <h2>{tr!("Steps")}</h2>
             </header>
             <div class="body buttons">
                 <Show when=move || elsewhere.get()>
@@ -51,12 +51,12 @@ pub fn StepsCard() -> impl IntoView {
                 </Show>
                 <Button
                     idle=elsewhere
-                    says=Signal::derive(move || if begun.get() { say!("Back to the bench") } else { say!("Start at the bench") }.to_owned())
+                    says=Signal::derive(move || if begun.get() { tr!("Back to the bench") } else { tr!("Start at the bench") }.to_owned())
                     class="chief"
                     tapped=start
                 />
                 <Show when=move || edited.get()>
-                    <Button says=say!("The usual steps again") tapped=move |()| day.wish(|wishes| wishes.edits.clear()) />
+                    <Button says=tr!("The usual steps again") tapped=move |()| day.wish(|settings| settings.edits.clear()) />
                 </Show>
             </div>
             <p class="body quiet" role="status">{oven}</p>
@@ -86,14 +86,14 @@ fn OtherBake() -> impl IntoView {
     };
     view! {
         <p role="status">{said}</p>
-        <Button says=say!("Open its formula and go to the bench") tapped=open />
-        <Button says=say!("Stop that bake, keep it in the log") tapped=move |()| finish(day) />
+        <Button says=tr!("Open its formula and go to the bench") tapped=open />
+        <Button says=tr!("Stop that bake, keep it in the log") tapped=move |()| finish(day) />
     }
 }
 
 /// A bake begins.
 fn begin(day: Day) {
-    let mut bake = Bake::new(Id::from_random(chance::bits()), clock_now());
+    let mut bake = Bake::new(Id::from_random(random::bits()), clock_now());
     bake.formula = day.formula_id();
     bake.name = day.state.sheet().name;
     let kitchen = day.state.kitchen.get_untracked();
@@ -102,6 +102,6 @@ fn begin(day: Day) {
     let mut bench = Bench::new(bake);
     bench.promised = untrack(|| day.read(promise)).unwrap_or_default();
     day.bench.set(Some(bench));
-    // Kept at once, so that nothing is lost from here on.
+    // Saved at once, so that nothing is lost from here on.
     day.change_bench(|_| {});
 }

@@ -3,15 +3,15 @@
 
 use leptos::prelude::*;
 
-use super::answers::{Day, clock_now};
+use super::results::{Day, clock_now};
 use crate::app::part::{Button, NumberBox};
 use crate::app::state::memo;
-use crate::engine::kitchen::{StillNeeds, measured_at, still_needs};
+use crate::engine::kitchen::{StillNeeds, measured_at, time_to_target};
 use crate::engine::plan::StepAt;
 use crate::engine::quantity::Minutes;
 use crate::sheet::Moment;
 use crate::sheet::day::Measured;
-use crate::words::{Trouble, day as told, read, say, write};
+use crate::text::{Trouble, day as told, format, read, tr};
 
 /// A box for each paste and preferment of a step.
 #[component]
@@ -20,13 +20,13 @@ pub fn WarmthBoxes(
     step: StepAt,
 ) -> impl IntoView {
     let day = Day::here();
-    let streams = untrack(|| {
+    let parts = untrack(|| {
         day.state
             .with(|sheet| measured_at(step.work, step.of, &sheet.formula))
     });
-    streams
+    parts
         .into_iter()
-        .map(|stream| view! { <WarmthBox step stream /> })
+        .map(|part| view! { <WarmthBox step part /> })
         .collect_view()
 }
 
@@ -34,14 +34,14 @@ pub fn WarmthBoxes(
 fn WarmthBox(
     /// At which step.
     step: StepAt,
-    /// Which stream.
-    stream: usize,
+    /// Which part.
+    part: usize,
 ) -> impl IntoView {
     let day = Day::here();
-    let of = u16::try_from(stream).unwrap_or(u16::MAX);
+    let of = u16::try_from(part).unwrap_or(u16::MAX);
     let name = memo(move || {
         day.state.with(|sheet| {
-            let own = sheet.formula.streams.get(stream);
+            let own = sheet.formula.parts.get(part);
             own.map(|own| own.name.clone()).unwrap_or_default()
         })
     });
@@ -50,20 +50,20 @@ fn WarmthBox(
             .with(|bench| bench.as_ref()?.found(step, of).copied())
     });
     let figure = memo(move || {
-        let manner = day.state.manner.get();
+        let options = day.state.options.get();
         found
             .get()
-            .map(|found| write::box_temperature(found.at, manner))
+            .map(|found| format::box_temperature(found.at, options))
             .unwrap_or_default()
     });
     let take = move |text: String| {
-        let manner = day.state.manner.get_untracked();
-        let at = read::temperature(&text, manner).map_err(|error| error.sentence(manner))?;
+        let options = day.state.options.get_untracked();
+        let at = read::temperature(&text, options).map_err(|error| error.sentence(options))?;
         let when = clock_now();
         day.change_bench(|bench| {
             bench.measure(Measured {
                 step,
-                stream: of,
+                part: of,
                 at,
                 when,
             });
@@ -74,23 +74,23 @@ fn WarmthBox(
         let found = found.get()?;
         let kitchen = day.state.kitchen.get();
         Some(day.state.with(|sheet| {
-            let at = (step.work, stream);
-            still_needs(&sheet.formula, &kitchen, &sheet.heat, at, found.at)
+            let at = (step.work, part);
+            time_to_target(&sheet.formula, &kitchen, &sheet.heat, at, found.at)
         }))
     });
     let said = memo(move || {
-        let manner = day.state.manner.get();
+        let options = day.state.options.get();
         let (found, needs) = (found.get()?, needs.get()?);
         Some(match needs {
-            Ok(needs) => name.with(|name| told::still_needs(name, found.at, &needs, manner)),
-            Err(error) => error.sentence(manner),
+            Ok(needs) => name.with(|name| told::time_to_target(name, found.at, &needs, options)),
+            Err(error) => error.sentence(options),
         })
     });
     let ways = memo(move || {
-        let manner = day.state.manner.get();
+        let options = day.state.options.get();
         let needs = needs.get().and_then(Result::ok);
         let needs = needs.filter(|needs| needs.there.minutes() >= 1.0);
-        needs.map(|needs| ways(&needs, manner)).unwrap_or_default()
+        needs.map(|needs| ways(&needs, options)).unwrap_or_default()
     });
     // It lasts from its beginning until then, and its timer rings then.
     let wait = move |minutes: Minutes| {
@@ -104,12 +104,12 @@ fn WarmthBox(
             bench.set_timer(step, ends);
         });
     };
-    let unit = Signal::derive(move || day.state.manner.get().units.temperature.symbol());
-    let label = Signal::derive(move || say!("{} is at", name.get()));
+    let unit = Signal::derive(move || day.state.options.get().units.temperature.symbol());
+    let label = Signal::derive(move || tr!("{value} is at", value = name.get()));
     let way = move |(minutes, said): (Minutes, String)| view! { <Button says=said tapped=move |()| wait(minutes) /> };
     view! {
         <div class="boxes">
-            <NumberBox id=format!("warmth-{stream}") label unit figure take=Callback::new(take) />
+            <NumberBox id=format!("warmth-{part}") label unit figure take=Callback::new(take) />
         </div>
         <p role="status">{move || said.get()}</p>
         <div class="buttons">{move || ways.get().into_iter().map(way).collect_view()}</div>
@@ -117,10 +117,10 @@ fn WarmthBox(
 }
 
 /// What can be tapped.
-fn ways(needs: &StillNeeds, manner: crate::words::Manner) -> Vec<(Minutes, String)> {
-    let mut ways = vec![(needs.there, told::wait_for(needs.there, manner))];
+fn ways(needs: &StillNeeds, options: crate::text::FormatOptions) -> Vec<(Minutes, String)> {
+    let mut ways = vec![(needs.there, told::wait_for(needs.there, options))];
     if let Some(ice) = needs.in_ice {
-        ways.push((ice, told::ice_for(ice, manner)));
+        ways.push((ice, told::ice_for(ice, options)));
     }
     ways
 }

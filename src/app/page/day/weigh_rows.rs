@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use super::answers::Day;
+use super::results::Day;
 use crate::app::page::BatchAnswers;
 use crate::app::part::{Button, NumberBox};
 use crate::app::state::memo;
@@ -10,7 +10,7 @@ use crate::engine::formula::LineAt;
 use crate::engine::plan::{StepAt, weighed_at};
 use crate::engine::quantity::Mass;
 use crate::sheet::day::{AddMore, add_more, warmed_by_weights};
-use crate::words::{Trouble, day as told, name, read, say, write};
+use crate::text::{Trouble, day as told, format, name, read, tr};
 
 /// The lines of a step.
 #[component]
@@ -27,16 +27,16 @@ pub fn WeighRows(
     });
     let any = memo(move || lines.with(|lines| !lines.is_empty()));
     let off = memo(move || {
-        let manner = day.state.manner.get();
+        let options = day.state.options.get();
         let formula = answers.read_rounded(|rounded| Some(rounded.formula.clone()));
         let bench = day.own_bench.get();
         let said = formula.zip(bench).map(|(formula, bench)| {
-            let water = told::weighed_off(&formula, &bench, manner);
+            let water = told::weighed_off(&formula, &bench, options);
             let kitchen = day.state.kitchen.get();
             let warmer = day
                 .state
                 .with(|sheet| warmed_by_weights(&formula, &bench, &kitchen, &sheet.heat));
-            let warmer = warmer.and_then(|by| told::warmed_by_weights(by, manner));
+            let warmer = warmer.and_then(|by| told::warmed_by_weights(by, options));
             [water, warmer.unwrap_or_default()].join(" ")
         });
         said.unwrap_or_default()
@@ -60,12 +60,12 @@ fn AddedMore() -> impl IntoView {
     let day = Day::here();
     let answers = BatchAnswers::here();
     let ways = memo(move || {
-        let manner = day.state.manner.get();
+        let options = day.state.options.get();
         let formula = answers.read_rounded(|rounded| Some(rounded.formula.clone()));
         let both = formula.zip(day.own_bench.get());
         let ways = both.map(|(formula, bench)| {
             let ways = add_more(&formula, &bench).into_iter();
-            let said = |more: AddMore| (more, told::add_more(&more, &formula, manner));
+            let said = |more: AddMore| (more, told::add_more(&more, &formula, options));
             ways.map(said).collect::<Vec<_>>()
         });
         ways.unwrap_or_default()
@@ -107,21 +107,21 @@ fn WeighRow(
             .unwrap_or_default()
     });
     let to_weigh = memo(move || {
-        let manner = day.state.manner.get();
+        let options = day.state.options.get();
         asked(at)
-            .map(|mass| write::mass(mass, manner))
+            .map(|mass| format::mass(mass, options))
             .unwrap_or_default()
     });
     // What the scale shows when nothing is tared between the lines.
     let shows = memo(move || {
-        let manner = day.state.manner.get();
+        let options = day.state.options.get();
         let lines = lines.get();
         let until = lines
             .iter()
             .take_while(|line| **line != at)
             .chain(std::iter::once(&at));
         let sum: Mass = until.filter_map(|line| asked(*line)).sum();
-        write::mass(sum, manner)
+        format::mass(sum, options)
     });
     let is_in = memo(move || {
         day.bench.with(|bench| {
@@ -131,15 +131,15 @@ fn WeighRow(
         })
     });
     let figure = memo(move || {
-        let manner = day.state.manner.get();
+        let options = day.state.options.get();
         let real = day.bench.with(|bench| bench.as_ref()?.weighing(at)?.mass);
         real.or_else(|| asked(at))
-            .map(|mass| write::box_mass(mass, manner))
+            .map(|mass| format::box_mass(mass, options))
             .unwrap_or_default()
     });
     let take = move |text: String| {
-        let manner = day.state.manner.get_untracked();
-        let mass = read::mass(&text, manner).map_err(|error| error.sentence(manner))?;
+        let options = day.state.options.get_untracked();
+        let mass = read::mass(&text, options).map_err(|error| error.sentence(options))?;
         day.change_bench(|bench| bench.weigh(at, Some(mass)));
         Ok(())
     };
@@ -152,9 +152,9 @@ fn WeighRow(
             }
         });
     };
-    let unit = Signal::derive(move || day.state.manner.get().units.mass.symbol());
-    let label = Signal::derive(move || say!("{}, really", name.get()));
-    let id = format!("real-{}-{}", at.stream, at.line);
+    let unit = Signal::derive(move || day.state.options.get().units.mass.symbol());
+    let label = Signal::derive(move || tr!("{value}, really", value = name.get()));
+    let id = format!("real-{}-{}", at.part, at.line);
     view! {
         <li class:done=is_in>
             <label class="tick-box">
@@ -162,7 +162,7 @@ fn WeighRow(
                 <span class="name">{name}</span>
                 <span class="large">{to_weigh}</span>
             </label>
-            <span class="quiet">{say!("untared, the scale shows ")}{shows}</span>
+            <span class="quiet">{tr!("untared, the scale shows ")}{shows}</span>
             <NumberBox id label unit figure take=Callback::new(take) />
         </li>
     }

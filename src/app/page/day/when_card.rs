@@ -2,35 +2,39 @@
 
 use leptos::prelude::*;
 
-use super::answers::Day;
 use super::fields::NIGHT;
 use super::loads_box::LoadsBox;
+use super::results::Day;
 use crate::app::part::{Choice, FieldBox};
 use crate::app::state::memo;
 use crate::engine::plan::Aim;
 use crate::sheet::Moment;
 use crate::sheet::civil::Clock;
 use crate::sheet::day::{Sleep, Target};
-use crate::words::{read, say, write};
+use crate::text::{format, read, tr};
 
 /// What times are found from.
 #[component]
 pub fn WhenCard() -> impl IntoView {
     let day = Day::here();
-    let backwards =
-        memo(move || !matches!(day.wishes.with(|wishes| wishes.target), Target::From(_)));
+    let backwards = memo(move || {
+        !matches!(
+            day.settings.with(|settings| settings.target),
+            Target::From(_)
+        )
+    });
     let aim = memo(move || {
         day.read(|planned| {
             let (Aim::Table(at) | Aim::From(at)) = planned.aim;
             day.zone
-                .with_value(|zone| write::box_date_and_clock(at, zone))
+                .with_value(|zone| format::box_date_and_clock(at, zone))
         })
         .unwrap_or_default()
     });
     let aim_at = move |at: Moment| {
         let back = backwards.get_untracked();
-        day.wish(|wishes| {
-            wishes.target = if back {
+        day.wish(|settings| {
+            settings.target = if back {
                 Target::Table(at)
             } else {
                 Target::From(at)
@@ -50,8 +54,8 @@ pub fn WhenCard() -> impl IntoView {
         let Some((table, begins)) = solved else {
             return;
         };
-        day.wish(|wishes| {
-            wishes.target = if back {
+        day.wish(|settings| {
+            settings.target = if back {
                 Target::Table(Moment::from_instant(table))
             } else {
                 Target::From(Moment::from_instant(begins))
@@ -59,20 +63,20 @@ pub fn WhenCard() -> impl IntoView {
         });
     };
     view! {
-        <section class="card" aria-label=say!("When")>
+        <section class="card" aria-label=tr!("When")>
             <header>
-                <h2>{say!("When")}</h2>
+                <h2>{tr!("When")}</h2>
             </header>
             <div class="body">
                 <Choice
                     id="aim".to_owned()
-                    label=say!("The time you set").to_owned()
-                    answers=vec![(true, say!("Bread on the table")), (false, say!("Start of the work"))]
+                    label=tr!("The time you set").to_owned()
+                    answers=vec![(true, tr!("Bread on the table")), (false, tr!("Start of the work"))]
                     holds=backwards
                     chosen=Callback::new(turn)
                 />
                 <div class="clock-box">
-                    <label for="aim-at">{move || if backwards.get() { say!("On the table at") } else { say!("Start at") }}</label>
+                    <label for="aim-at">{move || if backwards.get() { tr!("On the table at") } else { tr!("Start at") }}</label>
                     <input id="aim-at" type="datetime-local" prop:value=aim on:change:target=move |event| typed(event.target().value()) />
                 </div>
                 <SleepBoxes />
@@ -88,7 +92,7 @@ pub fn FridgeCard() -> impl IntoView {
     view! {
         <details class="card fold">
             <summary>
-                <span class="title">{say!("Fridge and oven")}</span>
+                <span class="title">{tr!("Fridge and oven")}</span>
             </summary>
             <div class="body">
                 <div class="boxes">
@@ -104,19 +108,19 @@ pub fn FridgeCard() -> impl IntoView {
 #[component]
 fn SleepBoxes() -> impl IntoView {
     let day = Day::here();
-    let sleep = memo(move || day.wishes.with(|wishes| wishes.sleep));
+    let sleep = memo(move || day.settings.with(|settings| settings.sleep));
     let shown =
-        move |pick: fn(Sleep) -> Clock| sleep.get().map(|sleep| write::box_clock(pick(sleep)));
+        move |pick: fn(Sleep) -> Clock| sleep.get().map(|sleep| format::box_clock(pick(sleep)));
     let set = move |text: String, put: fn(&mut Sleep, Clock)| {
         if let Some(clock) = read::clock(&text) {
-            day.wish(|wishes| {
-                if let Some(sleep) = &mut wishes.sleep {
+            day.wish(|settings| {
+                if let Some(sleep) = &mut settings.sleep {
                     put(sleep, clock);
                 }
             });
         }
     };
-    let usual = crate::sheet::day::DayWishes::default().sleep;
+    let usual = crate::sheet::day::DaySettings::default().sleep;
     view! {
         <div class="tick-box">
             <label>
@@ -125,21 +129,21 @@ fn SleepBoxes() -> impl IntoView {
                     prop:checked=move || sleep.get().is_some()
                     on:change:target=move |event| {
                         let sleeps = event.target().checked();
-                        day.wish(|wishes| wishes.sleep = if sleeps { usual } else { None });
+                        day.wish(|settings| settings.sleep = if sleeps { usual } else { None });
                     }
                 />
-                {say!("No work while I sleep")}
+                {tr!("No work while I sleep")}
             </label>
         </div>
         <Show when=move || sleep.get().is_some()>
             <div class="clock-boxes">
                 <div class="clock-box">
-                    <label for="sleep-from">{say!("Asleep from")}</label>
+                    <label for="sleep-from">{tr!("Asleep from")}</label>
                     <input id="sleep-from" type="time" prop:value=move || shown(|sleep| sleep.from).unwrap_or_default()
                         on:change:target=move |event| set(event.target().value(), |sleep, clock| sleep.from = clock) />
                 </div>
                 <div class="clock-box">
-                    <label for="sleep-until">{say!("until")}</label>
+                    <label for="sleep-until">{tr!("until")}</label>
                     <input id="sleep-until" type="time" prop:value=move || shown(|sleep| sleep.until).unwrap_or_default()
                         on:change:target=move |event| set(event.target().value(), |sleep, clock| sleep.until = clock) />
                 </div>
@@ -152,7 +156,7 @@ fn SleepBoxes() -> impl IntoView {
 #[component]
 fn Hands() -> impl IntoView {
     let day = Day::here();
-    let helped = memo(move || !day.wishes.with(|wishes| wishes.one_pair_of_hands));
+    let helped = memo(move || !day.settings.with(|settings| settings.one_pair_of_hands));
     view! {
         <div class="tick-box">
             <label>
@@ -161,10 +165,10 @@ fn Hands() -> impl IntoView {
                     prop:checked=helped
                     on:change:target=move |event| {
                         let helped = event.target().checked();
-                        day.wish(|wishes| wishes.one_pair_of_hands = !helped);
+                        day.wish(|settings| settings.one_pair_of_hands = !helped);
                     }
                 />
-                {say!("Somebody helps: two things can be done at once")}
+                {tr!("Somebody helps: two things can be done at once")}
             </label>
         </div>
     }

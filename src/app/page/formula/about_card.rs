@@ -3,15 +3,15 @@
 use leptos::prelude::*;
 
 use crate::app::part::{Card, PickOne, TextBox};
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::engine::formula::Bread;
 use crate::sheet::Sheet;
-use crate::words::{name, say};
+use crate::text::{name, tr};
 
 /// Name, kind of bread and note.
 #[component]
 pub fn AboutCard() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let words = memo(move || state.with(|sheet| sheet.name.clone()));
     let bread = memo(move || state.with(|sheet| sheet.bread));
     let note = memo(move || state.with(|sheet| sheet.note.clone()));
@@ -19,24 +19,24 @@ pub fn AboutCard() -> impl IntoView {
         .map(|bread| (bread, name::bread(bread).to_owned()))
         .to_vec();
     view! {
-        <Card title=say!("About it")>
+        <Card title=tr!("About it")>
             <div class="body">
                 <TextBox
                     id="name"
-                    label=say!("Name")
+                    label=tr!("Name")
                     words
                     typed=move |typed| state.type_in("name", |sheet| sheet.name = typed)
                     most=Sheet::NAME_LENGTH
                 />
                 <PickOne
                     id="bread"
-                    label=say!("Kind of bread, which decides what is usual")
+                    label=tr!("Kind of bread, which decides what is usual")
                     answers=Signal::stored(breads)
                     holds=bread
                     chosen=move |bread| state.edit(|sheet| sheet.bread = bread)
                 />
                 <div class="text-box">
-                    <label for="note">{say!("Note")}</label>
+                    <label for="note">{tr!("Note")}</label>
                     <textarea
                         id="note"
                         maxlength=Sheet::NOTE_LENGTH

@@ -3,21 +3,21 @@
 use leptos::prelude::*;
 
 use crate::app::part::AdviceCard;
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::engine::formula::{Caution, cautions};
-use crate::words::{Advice, caution, name, say};
+use crate::text::{Advice, caution, name, tr};
 
 /// Cautions about the formula, each one with what to do.
 #[component]
 pub fn Cautions() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let found = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         state.with(|sheet| {
             let found = cautions(&sheet.formula, sheet.bread).unwrap_or_default();
             found
                 .iter()
-                .map(|one| (title(one), caution::formula(one, &sheet.formula, manner)))
+                .map(|one| (title(one), caution::formula(one, &sheet.formula, options)))
                 .collect::<Vec<(String, Advice)>>()
         })
     });
@@ -49,10 +49,10 @@ fn OneCaution(
 fn title(caution: &Caution) -> String {
     match caution {
         Caution::Outside { usual, .. } => name::figure(usual.figure).to_owned(),
-        Caution::SugarSlowsYeast { .. } => say!("Sugar slows yeast").to_owned(),
-        Caution::SaltSlowsYeast { .. } => say!("Salt slows yeast").to_owned(),
-        Caution::MuchMilkPowder { .. } => say!("Much milk powder").to_owned(),
-        Caution::PasteTooDry { .. } => say!("A dry paste").to_owned(),
-        Caution::RawFlour => say!("Raw flour").to_owned(),
+        Caution::SugarSlowsYeast { .. } => tr!("Sugar slows yeast").to_owned(),
+        Caution::SaltSlowsYeast { .. } => tr!("Salt slows yeast").to_owned(),
+        Caution::MuchMilkPowder { .. } => tr!("Much milk powder").to_owned(),
+        Caution::PasteTooDry { .. } => tr!("A dry paste").to_owned(),
+        Caution::RawFlour => tr!("Raw flour").to_owned(),
     }
 }

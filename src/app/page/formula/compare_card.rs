@@ -2,13 +2,13 @@
 
 use leptos::prelude::*;
 
-use crate::app::later;
+use crate::app::lazy;
 use crate::app::part::{Button, Card, PickOne};
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::sheet::{Sheet, ShelfEntry};
-use crate::words::{
+use crate::text::{
     compared::{self, Row},
-    say,
+    tr,
 };
 
 /// This formula beside another one of the shelf, once that is asked for.
@@ -17,10 +17,10 @@ pub fn CompareCard() -> impl IntoView {
     let asked = RwSignal::new(false);
     let ask = move |()| asked.set(true);
     view! {
-        <Card title=say!("Side by side")>
+        <Card title=tr!("Side by side")>
             <div class="body">
-                <Show when=move || asked.get() fallback=move || view! { <Button says=say!("Lay another formula beside it") tapped=ask /> }>
-                    {later::compare()}
+                <Show when=move || asked.get() fallback=move || view! { <Button says=tr!("Lay another formula beside it") tapped=ask /> }>
+                    {lazy::compare()}
                 </Show>
             </div>
         </Card>
@@ -30,7 +30,7 @@ pub fn CompareCard() -> impl IntoView {
 /// The formulas there are, and the one that is chosen.
 #[component]
 pub fn Compare() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let chosen = RwSignal::new(0_usize);
     let others = memo(move || {
         let open = state.open_id.get();
@@ -59,32 +59,32 @@ pub fn Compare() -> impl IntoView {
         state.look_at(&id)
     });
     view! {
-        <PickOne id="beside" label=say!("This formula beside") answers holds=chosen chosen=move |place| chosen.set(place) />
-        {move || other.get().map(|other| view! { <Beside other /> })}
+        <PickOne id="beside" label=tr!("This formula beside") answers holds=chosen chosen=move |place| chosen.set(place) />
+        {move || other.get().map(|other| view! { <Workspace other /> })}
     }
 }
 
 /// The two side by side.
 #[component]
-fn Beside(
+fn Workspace(
     /// The other formula.
     other: Sheet,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let name = other.name.clone();
     let rows = memo(move || {
-        let manner = state.manner.get();
-        state.with(|sheet| compared::rows(&other.formula, &sheet.formula, manner))
+        let options = state.options.get();
+        state.with(|sheet| compared::rows(&other.formula, &sheet.formula, options))
     });
     let drawn = move || rows.get().into_iter().map(row).collect_view();
     view! {
         <table class="plain-table compare">
             <thead>
                 <tr>
-                    <th scope="col">{say!("Of flour")}</th>
+                    <th scope="col">{tr!("Of flour")}</th>
                     <th scope="col">{name}</th>
-                    <th scope="col">{say!("This one")}</th>
-                    <th scope="col">{say!("Points")}</th>
+                    <th scope="col">{tr!("This one")}</th>
+                    <th scope="col">{tr!("Points")}</th>
                 </tr>
             </thead>
             <tbody>{drawn}</tbody>

@@ -1,6 +1,6 @@
 //! All other figures of the dough, each with what a trial changes.
 
-use crate::words::say;
+use crate::text::tr;
 use leptos::prelude::*;
 
 use crate::app::part::{Card, MassFigure, ShareFigure};
@@ -25,7 +25,7 @@ const SHARES: [Figure; 11] = [
 #[component]
 pub fn FiguresCard() -> impl IntoView {
     view! {
-        <Card title=say!("Of all flour") aside=say!("tap a figure for its working")>
+        <Card title=tr!("Of all flour") aside=tr!("tap a figure for its working")>
             <div class="body">
                 <div class="figures">
                     <MassFigure figure=Figure::Flour />

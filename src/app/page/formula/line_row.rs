@@ -1,14 +1,14 @@
-//! One ingredient of a stream: its weight and its baker's percentage, either of which can be set.
+//! One ingredient of a part: its weight and its baker's percentage, either of which can be set.
 
 use leptos::prelude::*;
 
 use crate::app::part::NumberBox;
-use crate::app::state::{Opened, State, memo};
+use crate::app::state::{AppState, DialogKind, memo, use_app_state};
 use crate::engine::formula::{LineAt, percentage, set_mass, set_percentage};
 use crate::sheet::Sheet;
-use crate::words::{Trouble, line, name, read, say, write};
+use crate::text::{Trouble, format, line, name, read, tr};
 
-/// The numbers of a row. Worked out in one go, so that the sheet has one reader a line. The manner
+/// The numbers of a row. Worked out in one go, so that the sheet has one reader a line. The options
 /// of writing is not followed: a place is drawn anew when that changes.
 #[derive(Clone, Debug, Default, PartialEq)]
 struct Numbers {
@@ -19,31 +19,31 @@ struct Numbers {
 }
 
 impl Numbers {
-    fn of(state: State, at: LineAt) -> Option<Self> {
-        let (manner, basis) = (state.manner.get_untracked(), state.basis.get());
-        let sheet = state.stands();
+    fn of(state: AppState, at: LineAt) -> Option<Self> {
+        let (options, basis) = (state.options.get_untracked(), state.basis.get());
+        let sheet = state.current();
         let line = sheet.formula.line(at)?;
-        let kept = |sheet: &Sheet| sheet.formula.line(at).map(|line| line.mass);
+        let saved = |sheet: &Sheet| sheet.formula.line(at).map(|line| line.mass);
         Some(Self {
-            mass: write::box_mass(line.mass, manner),
+            mass: format::box_mass(line.mass, options),
             percent: percentage(&sheet.formula, at, basis)
-                .map(|share| write::box_share(share.share, manner))
+                .map(|share| format::box_share(share.share, options))
                 .unwrap_or_default(),
-            changed: state.is_trial() && state.with_kept(kept) != Some(line.mass),
+            changed: state.is_trial() && state.with_saved(saved) != Some(line.mass),
         })
     }
 }
 
 /// The words of a row: its food, and what is said of it. They seldom change with the numbers.
-fn words(state: State, at: LineAt) -> Option<(String, String)> {
-    let manner = state.manner.get_untracked();
-    let sheet = state.stands();
+fn words(state: AppState, at: LineAt) -> Option<(String, String)> {
+    let options = state.options.get_untracked();
+    let sheet = state.current();
     let line = sheet.formula.line(at)?;
     let food = name::food_short(&line.food).into_owned();
-    Some((food, line::said(line, manner)))
+    Some((food, line::said(line, options)))
 }
 
-/// One ingredient of a stream; a tap on its name opens what can be done with it.
+/// One ingredient of a part; a tap on its name opens what can be done with it.
 #[component]
 pub fn LineRow(
     /// Where it stands.
@@ -52,7 +52,7 @@ pub fn LineRow(
     #[prop(optional)]
     weight_only: bool,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let words = memo(move || words(state, at).unwrap_or_default());
     let numbers = memo(move || Numbers::of(state, at).unwrap_or_default());
     let text = move |look: fn(&Numbers) -> &String| {
@@ -63,7 +63,7 @@ pub fn LineRow(
     let changed = Signal::derive(move || numbers.with(|numbers| numbers.changed));
     view! {
         <div class="line" class:one-box=weight_only role="group" aria-label=food>
-            <button type="button" class="food" aria-haspopup="dialog" on:click=move |_| state.open(Opened::Line(at))>
+            <button type="button" class="food" aria-haspopup="dialog" on:click=move |_| state.open(DialogKind::Line(at))>
                 <span class="name">{food}</span>
                 <span class="said">{said}</span>
             </button>
@@ -80,18 +80,18 @@ fn MassBox(
     changed: Signal<bool>,
     figure: Signal<String>,
 ) -> impl IntoView {
-    let state = State::here();
-    let id = format!("mass-{}-{}", at.stream, at.line);
+    let state = use_app_state();
+    let id = format!("mass-{}-{}", at.part, at.line);
     let from = id.clone();
     let take = move |text: String| {
-        let manner = state.manner.get_untracked();
-        let mass = read::mass(&text, manner).map_err(|error| error.sentence(manner))?;
+        let options = state.options.get_untracked();
+        let mass = read::mass(&text, options).map_err(|error| error.sentence(options))?;
         state
             .change(&from, |formula| set_mass(formula, at, mass))
-            .map_err(|error| error.sentence(manner))
+            .map_err(|error| error.sentence(options))
     };
-    let label = Signal::derive(move || say!("{}, weight", food.get()));
-    let unit = state.manner.get_untracked().units.mass.symbol();
+    let label = Signal::derive(move || tr!("{value}, weight", value = food.get()));
+    let unit = state.options.get_untracked().units.mass.symbol();
     view! { <NumberBox id label unit figure changed take=Callback::new(take) /> }
 }
 
@@ -102,17 +102,17 @@ fn PercentBox(
     changed: Signal<bool>,
     figure: Signal<String>,
 ) -> impl IntoView {
-    let state = State::here();
-    let id = format!("percent-{}-{}", at.stream, at.line);
+    let state = use_app_state();
+    let id = format!("percent-{}-{}", at.part, at.line);
     let from = id.clone();
     let take = move |text: String| {
-        let manner = state.manner.get_untracked();
+        let options = state.options.get_untracked();
         let basis = state.basis.get_untracked();
-        let share = read::share(&text, manner).map_err(|error| error.sentence(manner))?;
+        let share = read::share(&text, options).map_err(|error| error.sentence(options))?;
         state
             .change(&from, |formula| set_percentage(formula, at, basis, share))
-            .map_err(|error| error.sentence(manner))
+            .map_err(|error| error.sentence(options))
     };
-    let label = Signal::derive(move || say!("{}, of flour", food.get()));
+    let label = Signal::derive(move || tr!("{value}, of flour", value = food.get()));
     view! { <NumberBox id label unit="%" figure changed take=Callback::new(take) /> }
 }

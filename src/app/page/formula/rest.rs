@@ -1,4 +1,4 @@
-//! The rest of the place: what follows from the streams, and what is said of them.
+//! The rest of the place: what follows from the parts, and what is said of them.
 
 use leptos::context::Provider;
 use leptos::prelude::*;
@@ -10,12 +10,12 @@ use super::figures_card::FiguresCard;
 use super::target_card::TargetCard;
 use super::water_card::WaterCard;
 use super::what_ifs::WhatIfs;
-use crate::app::state::State;
+use crate::app::state::use_app_state;
 
-/// All cards but those of the streams.
+/// All cards but those of the parts.
 #[component]
 pub fn FormulaRest() -> impl IntoView {
-    let (state, told) = State::here().in_card();
+    let (state, told) = use_app_state().card_scope();
     view! {
         <div class="cards">
             <WaterCard />

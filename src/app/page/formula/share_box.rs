@@ -4,55 +4,54 @@
 use leptos::prelude::*;
 
 use crate::app::part::NumberBox;
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::engine::formula::{
-    Formula, FormulaError, StreamKind, StreamTotals, set_paste_ratio, set_stream_share,
-    stream_totals,
+    Formula, FormulaError, PartKind, PartTotals, part_totals, set_part_share, set_paste_ratio,
 };
 use crate::engine::quantity::Share;
-use crate::words::{Trouble, language::text, message, read, write};
+use crate::text::{Trouble, format, language::text, read, tr_noop};
 
-/// A figure of a stream that can be set, the bread held.
+/// A figure of a part that can be set, the bread held.
 #[derive(Clone, Copy)]
 struct Settable {
     id: &'static str,
     label: &'static str,
-    look: fn(&StreamTotals) -> Option<Share>,
+    look: fn(&PartTotals) -> Option<Share>,
     set: fn(&Formula, usize, Share) -> Result<Formula, FormulaError>,
 }
 
 const SHARE: Settable = Settable {
     id: "share",
-    label: message!("Its share of all flour"),
+    label: tr_noop!("Its share of all flour"),
     look: |totals| Some(totals.flour_share),
-    set: set_stream_share,
+    set: set_part_share,
 };
 
 const RATIO: Settable = Settable {
     id: "ratio",
-    label: message!("Liquid on its own flour"),
-    look: StreamTotals::liquid_to_flour,
+    label: tr_noop!("Liquid on its own flour"),
+    look: PartTotals::liquid_to_flour,
     set: set_paste_ratio,
 };
 
-/// The two figures of a paste or preferment; nothing for other streams.
+/// The two figures of a paste or preferment; nothing for other parts.
 #[component]
 pub fn ShareRows(
-    /// Which stream.
-    stream: usize,
+    /// Which part.
+    part: usize,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let is_made_ahead = move || {
         state.with(|sheet| {
-            let own = sheet.formula.streams.get(stream);
-            own.is_some_and(|own| matches!(own.kind, StreamKind::Paste | StreamKind::Preferment))
+            let own = sheet.formula.parts.get(part);
+            own.is_some_and(|own| matches!(own.kind, PartKind::Paste | PartKind::Preferment))
         })
     };
     view! {
         <Show when=is_made_ahead>
             <div class="held">
-                <SettableBox stream settable=SHARE />
-                <SettableBox stream settable=RATIO />
+                <SettableBox part settable=SHARE />
+                <SettableBox part settable=RATIO />
             </div>
         </Show>
     }
@@ -60,32 +59,32 @@ pub fn ShareRows(
 
 #[component]
 fn SettableBox(
-    /// Which stream.
-    stream: usize,
+    /// Which part.
+    part: usize,
     /// Which figure.
     settable: Settable,
 ) -> impl IntoView {
-    let state = State::here();
-    let id = format!("{}-{stream}", settable.id);
+    let state = use_app_state();
+    let id = format!("{}-{part}", settable.id);
     let of = move |sheet: &crate::sheet::Sheet| {
-        let totals = stream_totals(&sheet.formula, stream).ok()?;
+        let totals = part_totals(&sheet.formula, part).ok()?;
         (settable.look)(&totals)
     };
     let figure = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         state
             .with(of)
-            .map(|share| write::box_share(share, manner))
+            .map(|share| format::box_share(share, options))
             .unwrap_or_default()
     });
-    let changed = memo(move || state.is_trial() && state.with(of) != state.with_kept(of));
+    let changed = memo(move || state.is_trial() && state.with(of) != state.with_saved(of));
     let from = id.clone();
     let take = move |text: String| {
-        let manner = state.manner.get_untracked();
-        let share = read::share(&text, manner).map_err(|error| error.sentence(manner))?;
+        let options = state.options.get_untracked();
+        let share = read::share(&text, options).map_err(|error| error.sentence(options))?;
         state
-            .change(&from, |formula| (settable.set)(formula, stream, share))
-            .map_err(|error| error.sentence(manner))
+            .change(&from, |formula| (settable.set)(formula, part, share))
+            .map_err(|error| error.sentence(options))
     };
     view! { <NumberBox id label=text(settable.label) unit="%" figure changed take=Callback::new(take) /> }
 }

@@ -3,10 +3,10 @@
 use leptos::prelude::*;
 
 use crate::app::part::{Card, NumberBox, PickOne};
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::engine::formula::{Figure, FormulaError, LineAt, Target, reach};
 use crate::sheet::Sheet;
-use crate::words::{Trouble, line, name, read, say, write};
+use crate::text::{Trouble, format, line, name, read, tr};
 
 /// The figures that can be set.
 const SETTABLE: [Figure; 7] = [
@@ -22,7 +22,7 @@ const SETTABLE: [Figure; 7] = [
 /// A figure is set, and one ingredient gives way.
 #[component]
 pub fn TargetCard() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let figure = RwSignal::new(Figure::TrueWater);
     let asked = RwSignal::new(None::<LineAt>);
     let gives_way = memo(move || {
@@ -46,15 +46,15 @@ pub fn TargetCard() -> impl IntoView {
     let choose = move |chosen: Figure| {
         figure.set(chosen);
         asked.set(None);
-        state.settle();
+        state.reset_inputs();
     };
     view! {
-        <Card title=say!("Set a figure") aside=say!("tried, not kept")>
+        <Card title=tr!("Set a figure") aside=tr!("tried, not kept")>
             <div class="body">
                 <div class="fields">
-                    <PickOne id="target-figure" label=say!("Which") answers=Signal::stored(figures) holds=figure chosen=choose />
+                    <PickOne id="target-figure" label=tr!("Which") answers=Signal::stored(figures) holds=figure chosen=choose />
                     <TargetBox figure gives_way />
-                    <PickOne id="target-line" label=say!("What gives way") answers=lines holds=gives_way chosen=move |at| asked.set(at) />
+                    <PickOne id="target-line" label=tr!("What gives way") answers=lines holds=gives_way chosen=move |at| asked.set(at) />
                 </div>
             </div>
         </Card>
@@ -69,23 +69,23 @@ fn TargetBox(
     /// The line that gives way.
     gives_way: Memo<Option<LineAt>>,
 ) -> impl IntoView {
-    let state = State::here();
-    let stands = memo(move || {
-        let (manner, figure) = (state.manner.get(), figure.get());
+    let state = use_app_state();
+    let current = memo(move || {
+        let (options, figure) = (state.options.get(), figure.get());
         let share = state.figures.with(|figures| figures.now.share(figure));
         share
-            .map(|share| write::box_share(share, manner))
+            .map(|share| format::box_share(share, options))
             .unwrap_or_default()
     });
     let take = move |text: String| {
-        let manner = state.manner.get_untracked();
-        let share = read::share(&text, manner).map_err(|error| error.sentence(manner))?;
+        let options = state.options.get_untracked();
+        let share = read::share(&text, options).map_err(|error| error.sentence(options))?;
         let at = gives_way
             .get_untracked()
-            .ok_or_else(|| FormulaError::NothingGivesWay.sentence(manner))?;
+            .ok_or_else(|| FormulaError::NothingGivesWay.sentence(options))?;
         let target = Target::OfFlour(figure.get_untracked(), share);
         let sheet = state.sheet();
-        let reached = reach(&sheet.formula, target, at).map_err(|error| error.sentence(manner))?;
+        let reached = reach(&sheet.formula, target, at).map_err(|error| error.sentence(options))?;
         state.begin_trial();
         state.put(
             Sheet {
@@ -96,6 +96,7 @@ fn TargetBox(
         );
         Ok(())
     };
-    let label = Signal::derive(move || say!("{}, of flour", name::figure(figure.get())));
-    view! { <NumberBox id="target" label unit="%" figure=stands take=Callback::new(take) /> }
+    let label =
+        Signal::derive(move || tr!("{value}, of flour", value = name::figure(figure.get())));
+    view! { <NumberBox id="target" label unit="%" figure=current take=Callback::new(take) /> }
 }

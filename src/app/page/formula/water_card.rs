@@ -3,38 +3,38 @@
 use leptos::prelude::*;
 
 use crate::app::part::{Card, Choice, MoistureFigure, ShareFigure, WaterLedger};
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::engine::formula::{Figure, Form, FormulaError, WaterLedger as Ledger};
-use crate::words::{Trouble, name, picture, say};
+use crate::text::{Trouble, chart, name, tr};
 
 /// The water of the dough.
 #[component]
 pub fn WaterCard() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let form = RwSignal::new(Form::AsWritten);
     let ledger = memo(move || {
         let form = form.get();
         state.with(|sheet| Ledger::of(&sheet.formula, form))
     });
     let why = memo(move || {
-        let manner = state.manner.get();
-        ledger.with(|ledger| ledger.as_ref().err().map(|error| error.sentence(manner)))
+        let options = state.options.get();
+        ledger.with(|ledger| ledger.as_ref().err().map(|error| error.sentence(options)))
     });
     view! {
-        <Card title=say!("Who brought the water")>
+        <Card title=tr!("Who brought the water")>
             <div class="body follows">
                 <Show when=move || why.with(Option::is_none) fallback=move || view! { <p>{why.get()}</p> }>
                     <Bar ledger />
                     <Misses form />
                 </Show>
-                <h3>{say!("The water, counted four ways")}</h3>
+                <h3>{tr!("The water, counted four ways")}</h3>
                 <div class="figures">
                     <ShareFigure figure=Figure::PouredWater />
                     <ShareFigure figure=Figure::Liquids />
                     <ShareFigure figure=Figure::TrueWater />
                     <MoistureFigure />
                 </div>
-                <h3>{say!("Where it sits")}</h3>
+                <h3>{tr!("Where it sits")}</h3>
                 <div class="figures">
                     <ShareFigure figure=Figure::WaterInPaste />
                     <ShareFigure figure=Figure::WaterInPreferment />
@@ -51,22 +51,22 @@ fn Bar(
     /// The ledger.
     ledger: Memo<Result<Ledger, FormulaError>>,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let bar = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         ledger.with(|ledger| {
             ledger
                 .as_ref()
-                .map(|ledger| picture::water_bar(ledger, manner))
+                .map(|ledger| chart::water_bar(ledger, options))
                 .unwrap_or_default()
         })
     });
     let twin = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         ledger.with(|ledger| {
             ledger
                 .as_ref()
-                .map(|ledger| picture::water_ledger(ledger, manner))
+                .map(|ledger| chart::water_ledger(ledger, options))
                 .unwrap_or_default()
         })
     });
@@ -79,7 +79,7 @@ fn Misses(
     /// Which weights are counted.
     form: RwSignal<Form>,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let any = memo(move || {
         state.with(|sheet| {
             Ledger::of(&sheet.formula, Form::AsMade)
@@ -96,7 +96,7 @@ fn Misses(
     };
     view! {
         <Show when=move || any.get()>
-            <Choice id="form" label=say!("Counted") answers=answers() holds=form chosen=move |chosen| form.set(chosen) />
+            <Choice id="form" label=tr!("Counted") answers=answers() holds=form chosen=move |chosen| form.set(chosen) />
         </Show>
     }
 }

@@ -2,26 +2,26 @@
 
 use leptos::prelude::*;
 
-use crate::app::browser::announce::announce;
+use crate::app::browser::live_region::announce;
 use crate::app::part::{Button, Card};
-use crate::app::state::{State, memo};
+use crate::app::state::{AppState, memo, use_app_state};
 use crate::engine::formula::WhatIf;
 use crate::sheet::Sheet;
-use crate::words::{Trouble, name, say, tried};
+use crate::text::{Trouble, name, tr, trial};
 
 /// Trials that are one tap away.
 #[component]
 pub fn WhatIfs() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let refused = RwSignal::new(None::<String>);
     let offered = memo(move || state.with(|sheet| WhatIf::offered(&sheet.formula)));
     let tap = move |what_if: WhatIf| view! { <Button says=name::what_if(what_if) tapped=move |()| refused.set(attempt(state, what_if)) /> };
     view! {
-        <Card title=say!("What if") aside=say!("tried, not kept")>
+        <Card title=tr!("What if") aside=tr!("tried, not kept")>
             <div class="body">
                 <div class="taps">
                     <Show when=move || !state.is_trial()>
-                        <Button says=say!("Change things without keeping them") tapped=move |()| state.begin_trial() />
+                        <Button says=tr!("Change things without keeping them") tapped=move |()| state.begin_trial() />
                     </Show>
                     <For each=move || offered.get() key=|what_if| *what_if let(what_if)>
                         {tap(what_if)}
@@ -34,19 +34,20 @@ pub fn WhatIfs() -> impl IntoView {
 }
 
 /// Tries it; gives in words why it cannot be, where it cannot.
-fn attempt(state: State, what_if: WhatIf) -> Option<String> {
-    let manner = state.manner.get_untracked();
+fn attempt(state: AppState, what_if: WhatIf) -> Option<String> {
+    let options = state.options.get_untracked();
     let sheet = state.sheet();
     match what_if.of(&sheet.formula) {
         Ok(formula) => {
             let attempt = Sheet { formula, ..sheet };
-            let said = untrack(|| state.with_kept(|kept| tried::changed(kept, &attempt, manner)));
+            let said =
+                untrack(|| state.with_saved(|saved| trial::changed(saved, &attempt, options)));
             announce(&said);
             state.attempt(attempt);
             None
         }
         Err(error) => {
-            let said = error.sentence(manner);
+            let said = error.sentence(options);
             announce(&said);
             Some(said)
         }

@@ -5,12 +5,12 @@ use leptos::prelude::*;
 use super::HeatAnswers;
 use super::ways::TakeIt;
 use crate::app::part::AdviceCard;
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::engine::heat::{CookedPaste, LiquidAnswer};
-use crate::words::{
+use crate::text::{
     Advice, Trouble,
     heat::{self, Morning},
-    say,
+    tr,
 };
 
 /// What will not work, where something does not.
@@ -26,18 +26,18 @@ pub fn HeatAdvice() -> impl IntoView {
 /// No liquid reaches what is wanted.
 #[component]
 fn Unreachable() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = HeatAnswers::here();
     let advice = memo(move || {
-        let manner = state.manner.get();
-        let wanted = answers.wishes.with(|wishes| wishes.dough);
+        let options = state.options.get();
+        let wanted = answers.settings.with(|settings| settings.dough);
         answers
             .read_bowl(|bowl| match &bowl.liquid {
                 Ok(answer @ LiquidAnswer::OutOfReach(_)) => {
                     let morning = Morning {
                         bowlful: &bowl.bowlful,
                         wanted,
-                        manner,
+                        options,
                     };
                     Some(heat::liquid(answer, morning))
                 }
@@ -56,7 +56,7 @@ fn Unreachable() -> impl IntoView {
     };
     let is_there = memo(move || advice.with(Option::is_some));
     view! {
-        <AdviceCard title=say!("The dough this morning") advice working=Callback::new(working) />
+        <AdviceCard title=tr!("The dough this morning") advice working=Callback::new(working) />
         <Show when=move || is_there.get()>
             <TakeIt />
         </Show>
@@ -66,14 +66,14 @@ fn Unreachable() -> impl IntoView {
 /// The paste falls short.
 #[component]
 fn ColdPaste() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = HeatAnswers::here();
     let advice = memo(move || {
-        let manner = state.manner.get();
-        short(answers, |cooked| heat::paste(cooked, manner))
+        let options = state.options.get();
+        short(answers, |cooked| heat::paste(cooked, options))
     });
     let working = move |()| untrack(|| short(answers, CookedPaste::working).unwrap_or_default());
-    view! { <AdviceCard title=say!("The paste") advice working=Callback::new(working) /> }
+    view! { <AdviceCard title=tr!("The paste") advice working=Callback::new(working) /> }
 }
 
 /// Something of the first paste that falls short.
@@ -88,18 +88,18 @@ fn short<T>(answers: HeatAnswers, look: impl FnOnce(&CookedPaste) -> T) -> Optio
 /// Why nothing can be said of the bowl.
 #[component]
 fn NoBowl() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = HeatAnswers::here();
     let advice = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         answers.bowl.with(|bowl| {
             let error = bowl.as_ref().err()?;
             Some(Advice {
-                means: say!("No dough temperature can be worked out.").into(),
-                to_do: error.sentence(manner).into(),
-                source: say!("by definition").into(),
+                means: tr!("No dough temperature can be worked out.").into(),
+                to_do: error.sentence(options).into(),
+                source: tr!("by definition").into(),
             })
         })
     });
-    view! { <AdviceCard title=say!("The dough") advice /> }
+    view! { <AdviceCard title=tr!("The dough") advice /> }
 }

@@ -6,43 +6,43 @@ use super::HeatAnswers;
 use super::phases::Phases;
 use super::wish_fields::KNOWN;
 use crate::app::part::{AdviceCard, FieldBox, Figure, Shown};
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::engine::heat::{BakeTime, Programme};
 use crate::engine::kitchen::Baking;
 use crate::engine::working::Line;
-use crate::words::{Manner, Trouble, heat, say, write};
+use crate::text::{FormatOptions, Trouble, format, heat, tr};
 
 /// The bake.
 #[component]
 pub fn BakeCard() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = HeatAnswers::here();
     let core = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         read(answers, |baking| {
-            heat::core(&baking.core, baking.boils, manner)
+            heat::core(&baking.core, baking.boils, options)
         })
         .unwrap_or_default()
     });
     let time = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         read(answers, |baking| {
             baking
                 .time
                 .as_ref()
                 .ok()
-                .map(|time| heat::bake_time(time, manner))
+                .map(|time| heat::bake_time(time, options))
         })
         .flatten()
     });
     let trouble = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         read(answers, |baking| {
             baking
                 .time
                 .as_ref()
                 .err()
-                .map(|error| error.sentence(manner))
+                .map(|error| error.sentence(options))
         })
         .flatten()
     });
@@ -58,24 +58,24 @@ pub fn BakeCard() -> impl IntoView {
     };
     let known = KNOWN.map(|field| view! { <FieldBox field /> });
     view! {
-        <section class="card" aria-label=say!("The bake")>
+        <section class="card" aria-label=tr!("The bake")>
             <header>
-                <h2>{say!("The bake")}</h2>
-                <span class="quiet">{say!("the middle is the test")}</span>
+                <h2>{tr!("The bake")}</h2>
+                <span class="quiet">{tr!("the middle is the test")}</span>
             </header>
             <div class="body">
                 <p class="follows"><strong>{core}</strong></p>
                 <Phases />
-                <AdviceCard title=say!("How long") advice=time working=Callback::new(working) />
+                <AdviceCard title=tr!("How long") advice=time working=Callback::new(working) />
                 {move || trouble.get().map(|said| view! { <p class="trouble" role="status">{said}</p> })}
-                <h3>{say!("A bake that came out well")}</h3>
+                <h3>{tr!("A bake that came out well")}</h3>
                 <div class="boxes">{known}</div>
             </div>
             <div class="figures">
-                <BakeFigure label=say!("One setting, as a still oven") look=|baking, manner| {
-                    baking.programme.as_ref().map_or_else(|error| error.sentence(manner), |programme| write::temperature(programme.mean_as_still, manner))
+                <BakeFigure label=tr!("One setting, as a still oven") look=|baking, options| {
+                    baking.programme.as_ref().map_or_else(|error| error.sentence(options), |programme| format::temperature(programme.mean_as_still, options))
                 } working=|baking| baking.programme.as_ref().map(Programme::working).unwrap_or_default() />
-                <BakeFigure label=say!("Middle") look=|baking, manner| write::temperature_range(baking.core.from, baking.core.to, manner) working=Baking::core_working />
+                <BakeFigure label=tr!("Middle") look=|baking, options| format::temperature_range(baking.core.from, baking.core.to, options) working=Baking::core_working />
                 <LossFigure />
             </div>
         </section>
@@ -91,17 +91,17 @@ fn BakeFigure(
     /// What it is called.
     label: &'static str,
     /// The figure, written out.
-    look: fn(&Baking, Manner) -> String,
+    look: fn(&Baking, FormatOptions) -> String,
     /// How it came about.
     working: fn(&Baking) -> Vec<Line>,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = HeatAnswers::here();
     let shown = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         Shown {
-            value: read(answers, |baking| look(baking, manner))
-                .unwrap_or_else(|| say!("none").to_owned()),
+            value: read(answers, |baking| look(baking, options))
+                .unwrap_or_else(|| tr!("none").to_owned()),
             was: None,
         }
     });
@@ -112,12 +112,12 @@ fn BakeFigure(
 /// What the oven takes from the dough, as the batch has it.
 #[component]
 fn LossFigure() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let batch = crate::app::page::BatchAnswers::here();
     let shown = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         Shown {
-            value: batch.read(|scaled| write::mass(scaled.lost_baking, manner)),
+            value: batch.read(|scaled| format::mass(scaled.lost_baking, options)),
             was: None,
         }
     });
@@ -129,5 +129,5 @@ fn LossFigure() -> impl IntoView {
                 .unwrap_or_default()
         })
     };
-    view! { <Figure label=say!("Lost in the oven") shown working=Callback::new(working) /> }
+    view! { <Figure label=tr!("Lost in the oven") shown working=Callback::new(working) /> }
 }

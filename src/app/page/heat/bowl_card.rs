@@ -3,62 +3,66 @@
 use leptos::prelude::*;
 
 use super::HeatAnswers;
-use super::keys::DoughFigure;
+use super::key_figures::DoughFigure;
 use super::standing_fold::StandingFold;
 use super::temperatures::Temperatures;
 use super::ways::take;
 use super::wish_fields::{MIXING, MIXING_BOWL, STANDING, WANTED};
 use crate::app::part::{BowlBalance, Button, FieldBox};
-use crate::app::state::{State, after_frame, memo};
+use crate::app::state::{after_frame, memo, use_app_state};
 use crate::engine::heat::{Dough, LiquidAnswer, Surroundings, dough_remedies};
 use crate::engine::kitchen::Kitchen;
 use crate::engine::quantity::Temperature;
-use crate::words::{
+use crate::text::{
+    chart::{balance_bars, bowl_balance},
+    format,
     heat::{self, Morning},
-    picture::{balance_bars, bowl_balance},
-    say, write,
+    tr,
 };
 
 /// The bowl this morning.
 #[component]
 pub fn BowlCard() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = HeatAnswers::here();
     let wanted = memo(move || {
-        let manner = state.manner.get();
-        answers
-            .wishes
-            .with(|wishes| say!("wanted {}", write::temperature(wishes.dough, manner)))
+        let options = state.options.get();
+        answers.settings.with(|settings| {
+            tr!(
+                "wanted {value}",
+                value = format::temperature(settings.dough, options)
+            )
+        })
     });
     let bars = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         let bars = answers.read_bowl(|bowl| {
             answers
                 .made
-                .with(|formula| balance_bars(&bowl.shares, formula, &bowl.bowlful, manner))
+                .with(|formula| balance_bars(&bowl.shares, formula, &bowl.bowlful, options))
         });
         bars.unwrap_or_default()
     });
     let told = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         let told = answers.read_bowl(|bowl| {
             answers
                 .made
-                .with(|formula| bowl_balance(&bowl.shares, formula, &bowl.bowlful, manner))
+                .with(|formula| bowl_balance(&bowl.shares, formula, &bowl.bowlful, options))
         });
         told.unwrap_or_default()
     });
     let sum = memo(move || {
-        let manner = state.manner.get();
-        let wanted = answers.wishes.with(|wishes| wishes.dough);
+        let options = state.options.get();
+        let wanted = answers.settings.with(|settings| settings.dough);
         answers
-            .read_bowl(|bowl| heat::balance_sum(&bowl.came, wanted, manner))
+            .read_bowl(|bowl| heat::balance_sum(&bowl.came, wanted, options))
             .unwrap_or_default()
     });
     view! {
-        <section class="card" aria-label=say!("In the bowl this morning")>
+        <section class="card" aria-label=tr!("In the bowl this morning")>
             <header>
-                <h2>{say!("In the bowl this morning")}</h2>
+                <h2>{tr!("In the bowl this morning")}</h2>
                 <span class="quiet">{wanted}</span>
             </header>
             <div class="body">
@@ -70,7 +74,7 @@ pub fn BowlCard() -> impl IntoView {
                 </div>
                 <BowlBalance bars told />
                 <p class="follows">{sum}</p>
-                <p class="quiet">{move || heat::trust_dough(state.manner.get())}</p>
+                <p class="quiet">{move || heat::trust_dough(state.options.get())}</p>
                 <LiquidLine />
                 <Ways />
             </div>
@@ -86,7 +90,7 @@ pub fn BowlCard() -> impl IntoView {
 /// How warm the liquid should be, where one is in reach, with a button that makes it so.
 #[component]
 fn LiquidLine() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = HeatAnswers::here();
     let at = memo(move || {
         answers
@@ -97,15 +101,15 @@ fn LiquidLine() -> impl IntoView {
             .flatten()
     });
     let said = memo(move || {
-        let manner = state.manner.get();
-        let wanted = answers.wishes.with(|wishes| wishes.dough);
+        let options = state.options.get();
+        let wanted = answers.settings.with(|settings| settings.dough);
         answers
             .read_bowl(|bowl| {
                 let answer = bowl.liquid.as_ref().ok()?;
                 let morning = Morning {
                     bowlful: &bowl.bowlful,
                     wanted,
-                    manner,
+                    options,
                 };
                 Some(heat::liquid(answer, morning).sentence())
             })
@@ -113,9 +117,14 @@ fn LiquidLine() -> impl IntoView {
             .unwrap_or_default()
     });
     let says = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         at.get()
-            .map(|at| say!("Take it at {}", write::temperature(at, manner)))
+            .map(|at| {
+                tr!(
+                    "Take it at {value}",
+                    value = format::temperature(at, options)
+                )
+            })
             .unwrap_or_default()
     });
     let is_there = memo(move || at.get().is_some());
@@ -132,32 +141,36 @@ fn LiquidLine() -> impl IntoView {
 /// What else brings it there with the liquid as it is: looked for after the frame.
 #[component]
 fn Ways() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = HeatAnswers::here();
     let asked: Memo<Option<(Dough, Temperature, Surroundings)>> = memo(move || {
         let dough = answers.read_bowl(|bowl| bowl.bowlful.dough.clone())?;
         let around = state.kitchen.with(Kitchen::surroundings);
-        Some((dough, answers.wishes.with(|wishes| wishes.dough), around))
+        Some((
+            dough,
+            answers.settings.with(|settings| settings.dough),
+            around,
+        ))
     });
     let found = after_frame(asked, |(dough, wanted, around)| {
         dough_remedies(dough, *wanted, around).ok()
     });
     let ways = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         let standing = answers
             .read_bowl(|bowl| heat::standing_names(&bowl.bowlful))
             .flatten()
             .unwrap_or_default();
         found.with(|found| {
             let ways = found.iter().flatten();
-            ways.map(|way| heat::remedy(way, &standing, manner))
+            ways.map(|way| heat::remedy(way, &standing, options))
                 .collect::<Vec<_>>()
         })
     });
     let is_there = memo(move || ways.with(|ways| !ways.is_empty()));
     view! {
         <Show when=move || is_there.get()>
-            <h3>{say!("With the liquid as it is, one of these by itself")}</h3>
+            <h3>{tr!("With the liquid as it is, one of these by itself")}</h3>
             <ul class="ways-list follows">
                 {move || ways.get().into_iter().map(|way| view! { <li>{way}</li> }).collect_view()}
             </ul>

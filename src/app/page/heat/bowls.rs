@@ -3,15 +3,15 @@
 use leptos::prelude::*;
 
 use crate::app::part::{Button, NumberBox, PickOne, Picture, TextBox};
-use crate::app::state::{State, memo};
+use crate::app::state::{AppState, memo, use_app_state};
 use crate::engine::heat::Material;
 use crate::engine::kitchen::{Bowl, Kitchen};
-use crate::words::{Trouble, language::told, name, read, say, write};
+use crate::text::{Trouble, format, language::tr_dynamic, name, read, tr};
 
 /// The bowls, and which of them is for paste and which for dough.
 #[component]
 pub fn Bowls() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let count = memo(move || state.kitchen.with(|kitchen| kitchen.bowls.len()));
     let names = memo(move || {
         state.kitchen.with(|kitchen| {
@@ -19,7 +19,7 @@ pub fn Bowls() -> impl IntoView {
             let mut names: Vec<(Option<usize>, String)> = numbered
                 .map(|(at, bowl)| (Some(at), name::called(&bowl.name).into_owned()))
                 .collect();
-            names.push((None, say!("none that counts").to_owned()));
+            names.push((None, tr!("none that counts").to_owned()));
             names
         })
     });
@@ -27,24 +27,24 @@ pub fn Bowls() -> impl IntoView {
     let mixing = memo(move || state.kitchen.with(|kitchen| kitchen.mixing_bowl));
     view! {
         <div class="boxes">
-            <PickOne id="kitchen-paste-bowl" label=say!("Bowl for the paste") answers=names holds=paste chosen=move |bowl| change(state, |kitchen| kitchen.paste_bowl = bowl) />
-            <PickOne id="kitchen-mixing-bowl" label=say!("Bowl for mixing") answers=names holds=mixing chosen=move |bowl| change(state, |kitchen| kitchen.mixing_bowl = bowl) />
+            <PickOne id="kitchen-paste-bowl" label=tr!("Bowl for the paste") answers=names holds=paste chosen=move |bowl| change(state, |kitchen| kitchen.paste_bowl = bowl) />
+            <PickOne id="kitchen-mixing-bowl" label=tr!("Bowl for mixing") answers=names holds=mixing chosen=move |bowl| change(state, |kitchen| kitchen.mixing_bowl = bowl) />
         </div>
         <For each=move || 0..count.get() key=|bowl| *bowl let(bowl)>
             <OneBowl bowl />
         </For>
-        <Button says=say!("Add a bowl") class="bare" picture=Picture::Add tapped=move |()| change(state, Kitchen::add_bowl) idle=Signal::derive(move || count.get() >= Kitchen::MOST_BOWLS) />
+        <Button says=tr!("Add a bowl") class="bare" picture=Picture::Add tapped=move |()| change(state, Kitchen::add_bowl) idle=Signal::derive(move || count.get() >= Kitchen::MOST_BOWLS) />
     }
 }
 
-fn change(state: State, change: impl FnOnce(&mut Kitchen)) {
+fn change(state: AppState, change: impl FnOnce(&mut Kitchen)) {
     let mut kitchen = state.kitchen.get_untracked();
     change(&mut kitchen);
     state.set_kitchen(kitchen);
 }
 
 /// Changes a bowl, as typed or picked in the box `from`.
-fn on_bowl(state: State, bowl: usize, from: &str, alter: impl FnOnce(&mut Bowl)) {
+fn on_bowl(state: AppState, bowl: usize, from: &str, alter: impl FnOnce(&mut Bowl)) {
     let mut kitchen = state.kitchen.get_untracked();
     if let Some(own) = kitchen.bowls.get_mut(bowl) {
         alter(own);
@@ -57,13 +57,13 @@ fn OneBowl(
     /// Which one.
     bowl: usize,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let own = move |kitchen: &Kitchen| kitchen.bowls.get(bowl).cloned();
     let words = memo(move || {
         state
             .kitchen
             .with(own)
-            .map(|own| told(&own.name).into_owned())
+            .map(|own| tr_dynamic(&own.name).into_owned())
             .unwrap_or_default()
     });
     let material = memo(move || {
@@ -73,11 +73,11 @@ fn OneBowl(
             .map_or(Material::Steel, |own| own.material)
     });
     let figure = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         state
             .kitchen
             .with(own)
-            .map(|own| write::box_mass(own.mass, manner))
+            .map(|own| format::box_mass(own.mass, options))
             .unwrap_or_default()
     });
     let materials = Signal::derive(|| {
@@ -86,22 +86,22 @@ fn OneBowl(
             .to_vec()
     });
     let take = move |text: String| {
-        let manner = state.manner.get_untracked();
-        let mass = read::mass(&text, manner).map_err(|error| error.sentence(manner))?;
+        let options = state.options.get_untracked();
+        let mass = read::mass(&text, options).map_err(|error| error.sentence(options))?;
         on_bowl(state, bowl, "bowl-mass", |own| own.mass = mass);
         Ok(())
     };
-    let unit = Signal::derive(move || state.manner.get().units.mass.symbol());
-    let label = Signal::derive(move || say!("{}, empty", name::called(&words.get())));
+    let unit = Signal::derive(move || state.options.get().units.mass.symbol());
+    let label = Signal::derive(move || tr!("{value}, empty", value = name::called(&words.get())));
     view! {
         <fieldset class="phase">
             <legend class="heard">{move || name::called(&words.get()).into_owned()}</legend>
             <div class="boxes">
-                <TextBox id=format!("bowl-name-{bowl}") label=say!("Name") words typed=move |name: String| on_bowl(state, bowl, "bowl-name", |own| own.name = name) most=Kitchen::NAME_LENGTH />
-                <PickOne id=BOWL_MATERIALS.get(bowl).copied().unwrap_or("bowl-material") label=say!("Made of") answers=materials holds=material chosen=move |made_of| on_bowl(state, bowl, "bowl-material", |own| own.material = made_of) />
+                <TextBox id=format!("bowl-name-{bowl}") label=tr!("Name") words typed=move |name: String| on_bowl(state, bowl, "bowl-name", |own| own.name = name) most=Kitchen::NAME_LENGTH />
+                <PickOne id=BOWL_MATERIALS.get(bowl).copied().unwrap_or("bowl-material") label=tr!("Made of") answers=materials holds=material chosen=move |made_of| on_bowl(state, bowl, "bowl-material", |own| own.material = made_of) />
                 <NumberBox id=format!("bowl-mass-{bowl}") label unit figure take=Callback::new(take) />
             </div>
-            <Button says=say!("Take this bowl away") class="bare risky" tapped=move |()| change(state, |kitchen| kitchen.remove_bowl(bowl)) />
+            <Button says=tr!("Take this bowl away") class="bare risky" tapped=move |()| change(state, |kitchen| kitchen.remove_bowl(bowl)) />
         </fieldset>
     }
 }

@@ -1,54 +1,51 @@
-//! What is cooled and how: which stream, how hot, how thick, where it stands, whose rules.
+//! What is cooled and how: which part, how hot, how thick, where it stands, whose rules.
 
 use leptos::prelude::*;
 
 use super::HeatAnswers;
 use super::wish_fields::{BENCH, ICE, THICK};
 use crate::app::part::{Choice, FieldBox, NumberBox, PickOne, degrees};
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::engine::heat::{RuleSet, Shape};
-use crate::words::{
-    Trouble, name,
+use crate::text::{
+    Trouble, format, name,
     read::{self, ReadError},
-    say, write,
+    tr,
 };
 
-/// Which stream is cooled, where there are several; how hot it comes off, where that is not known.
+/// Which part is cooled, where there are several; how hot it comes off, where that is not known.
 #[component]
 pub fn WhatCools() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = HeatAnswers::here();
-    let several = memo(move || answers.coolable.with(|streams| streams.len() > 1));
-    let streams = memo(move || {
+    let several = memo(move || answers.coolable.with(|parts| parts.len() > 1));
+    let parts = memo(move || {
         answers
             .coolable
             .get()
             .into_iter()
-            .map(|stream| (Some(stream), state.with(|sheet| name_of(sheet, stream))))
+            .map(|part| (Some(part), state.with(|sheet| name_of(sheet, part))))
             .collect::<Vec<_>>()
     });
     let by_hand = memo(move || {
-        let stream = answers.cools.get()?;
-        answers
-            .read_paste(stream, |_| ())
-            .is_none()
-            .then_some(stream)
+        let part = answers.cools.get()?;
+        answers.read_paste(part, |_| ()).is_none().then_some(part)
     });
     view! {
         <div class="boxes">
             <Show when=move || several.get()>
-                <PickOne id="cooling-stream" label=say!("What cools") answers=streams holds=answers.cools chosen=move |stream| answers.picked.set(stream) />
+                <PickOne id="cooling-stream" label=tr!("What cools") answers=parts holds=answers.cools chosen=move |part| answers.picked.set(part) />
             </Show>
-            {move || by_hand.get().map(|stream| view! { <ComesOff stream /> })}
+            {move || by_hand.get().map(|part| view! { <ComesOff part /> })}
         </div>
     }
 }
 
-fn name_of(sheet: &crate::sheet::Sheet, stream: usize) -> String {
+fn name_of(sheet: &crate::sheet::Sheet, part: usize) -> String {
     sheet
         .formula
-        .streams
-        .get(stream)
+        .parts
+        .get(part)
         .map(|own| own.name.clone())
         .unwrap_or_default()
 }
@@ -56,46 +53,46 @@ fn name_of(sheet: &crate::sheet::Sheet, stream: usize) -> String {
 /// How hot a filling comes off the heat; empty where it is not cooked.
 #[component]
 fn ComesOff(
-    /// Where its stream stands.
-    stream: usize,
+    /// Where its part stands.
+    part: usize,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let figure = memo(move || {
-        let manner = state.manner.get();
-        let at = state.with(|sheet| sheet.formula.streams.get(stream)?.temperature);
-        at.map(|at| write::box_temperature(at, manner))
+        let options = state.options.get();
+        let at = state.with(|sheet| sheet.formula.parts.get(part)?.temperature);
+        at.map(|at| format::box_temperature(at, options))
             .unwrap_or_default()
     });
-    let id = format!("cooling-from-{stream}");
+    let id = format!("cooling-from-{part}");
     let from = id.clone();
     let take = move |text: String| {
-        let manner = state.manner.get_untracked();
-        let at = match read::temperature(&text, manner) {
+        let options = state.options.get_untracked();
+        let at = match read::temperature(&text, options) {
             Ok(at) => Some(at),
             Err(ReadError::Empty) => None,
-            Err(error) => return Err(error.sentence(manner)),
+            Err(error) => return Err(error.sentence(options)),
         };
         state.type_in(&from, |sheet| {
-            if let Some(own) = sheet.formula.streams.get_mut(stream) {
+            if let Some(own) = sheet.formula.parts.get_mut(part) {
                 own.temperature = at;
             }
         });
         Ok(())
     };
-    let unit = Signal::derive(move || degrees(state.manner.get()));
-    view! { <NumberBox id label=say!("Comes off the heat at") unit figure take=Callback::new(take) /> }
+    let unit = Signal::derive(move || degrees(state.options.get()));
+    view! { <NumberBox id label=tr!("Comes off the heat at") unit figure take=Callback::new(take) /> }
 }
 
 /// How it is cooled, and whose rules hold.
 #[component]
 pub fn CoolingBoxes() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let shapes = Shape::ALL.map(|shape| (shape, name::shape(shape))).to_vec();
     let holds = memo(move || state.with(|sheet| sheet.heat.cooling.shape));
     let lid = memo(move || state.with(|sheet| sheet.heat.cooling.lid));
     let lids = vec![
-        (true, say!("Under a lid")),
-        (false, say!("Open or film on it")),
+        (true, tr!("Under a lid")),
+        (false, tr!("Open or film on it")),
     ];
     let rules = memo(move || state.kitchen.with(|kitchen| kitchen.rules));
     let all_rules = Signal::derive(|| {
@@ -113,9 +110,9 @@ pub fn CoolingBoxes() -> impl IntoView {
             <FieldBox field=THICK />
             <FieldBox field=BENCH />
             <FieldBox field=ICE />
-            <PickOne id="heat-rules" label=say!("Food-safety rules") answers=all_rules holds=rules chosen=Callback::new(set_rules) />
+            <PickOne id="heat-rules" label=tr!("Food-safety rules") answers=all_rules holds=rules chosen=Callback::new(set_rules) />
         </div>
-        <Choice id="heat-shape" label=say!("Shape") answers=shapes holds chosen=move |shape| state.edit(|sheet| sheet.heat.cooling.shape = shape) />
-        <Choice id="heat-lid" label=say!("Cover") answers=lids holds=lid chosen=move |lid| state.edit(|sheet| sheet.heat.cooling.lid = lid) />
+        <Choice id="heat-shape" label=tr!("Shape") answers=shapes holds chosen=move |shape| state.edit(|sheet| sheet.heat.cooling.shape = shape) />
+        <Choice id="heat-lid" label=tr!("Cover") answers=lids holds=lid chosen=move |lid| state.edit(|sheet| sheet.heat.cooling.lid = lid) />
     }
 }

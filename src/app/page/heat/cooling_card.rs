@@ -5,21 +5,22 @@ use leptos::prelude::*;
 use super::HeatAnswers;
 use super::cooling_boxes::{CoolingBoxes, WhatCools};
 use crate::app::part::{AdviceCard, CoolingCurve};
-use crate::app::state::{State, after_frame, memo};
+use crate::app::state::{after_frame, memo, use_app_state};
 use crate::engine::heat::{Cooled, HeatError};
 use crate::engine::kitchen::CoolingPlan;
-use crate::words::{
-    Trouble, heat,
+use crate::text::{
+    Trouble,
+    chart::{self, CoolingDrawing},
+    heat,
     language::text,
-    picture::{self, CoolingDrawing},
-    say,
+    tr,
 };
 
 /// Cooling a paste or a cooked filling; nothing where there is neither.
 #[component]
 pub fn CoolingCard() -> impl IntoView {
     let answers = HeatAnswers::here();
-    let any = memo(move || answers.coolable.with(|streams| !streams.is_empty()));
+    let any = memo(move || answers.coolable.with(|parts| !parts.is_empty()));
     view! {
         <Show when=move || any.get()>
             <Cools />
@@ -29,45 +30,45 @@ pub fn CoolingCard() -> impl IntoView {
 
 #[component]
 fn Cools() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = HeatAnswers::here();
     let plan: Memo<Option<Result<CoolingPlan, HeatError>>> =
         memo(move || answers.cooling_plan(state));
     let good = memo(move || plan.get().and_then(Result::ok));
     let cooled = memo(move || good.get().and_then(|plan| plan.follow().ok()));
     let trouble = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         plan.get()
             .and_then(Result::err)
-            .map(|error| error.sentence(manner))
+            .map(|error| error.sentence(options))
     });
     let cold = memo(move || plan.with(Option::is_none));
     let rules = memo(move || state.kitchen.with(|kitchen| kitchen.rules));
     let verdict = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         cooled.with(|cooled| {
             cooled
                 .as_ref()
-                .map(|cooled| heat::verdict(cooled, rules.get(), manner))
+                .map(|cooled| heat::verdict(cooled, rules.get(), options))
         })
     });
     let working = move |()| {
         cooled.with_untracked(|cooled| cooled.as_ref().map(Cooled::working).unwrap_or_default())
     };
     view! {
-        <section class="card" data-stream="paste" aria-label=say!("Cooling")>
+        <section class="card" data-part="paste" aria-label=tr!("Cooling")>
             <header>
-                <h2>{say!("Cooling")}</h2>
-                <span class="quiet">{say!("the middle counts")}</span>
+                <h2>{tr!("Cooling")}</h2>
+                <span class="quiet">{tr!("the middle counts")}</span>
             </header>
             <div class="body">
                 <WhatCools />
                 {move || trouble.get().map(|said| view! { <p class="trouble" role="status">{said}</p> })}
                 <Show when=move || cold.get()>
-                    <p class="quiet">{say!("If it is cooked, say how hot it comes off the heat.")}</p>
+                    <p class="quiet">{tr!("If it is cooked, say how hot it comes off the heat.")}</p>
                 </Show>
                 <Curve good cooled />
-                <AdviceCard title=say!("Fast enough?") advice=verdict working=Callback::new(working) />
+                <AdviceCard title=tr!("Fast enough?") advice=verdict working=Callback::new(working) />
                 <LimitByLimit cooled />
                 <p class="quiet">{text(heat::TRUST_COOLING)}</p>
                 <WhatHelps good />
@@ -79,24 +80,24 @@ fn Cools() -> impl IntoView {
 
 #[component]
 fn Curve(good: Memo<Option<CoolingPlan>>, cooled: Memo<Option<Cooled>>) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let drawing = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         let stays = good.get()?.stays();
         cooled.with(|cooled| {
             cooled
                 .as_ref()
-                .map(|cooled| CoolingDrawing::of(cooled, &stays, manner))
+                .map(|cooled| CoolingDrawing::of(cooled, &stays, options))
         })
     });
     let told = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         let stays = good.get().map(|plan| plan.stays()).unwrap_or_default();
         cooled
             .with(|cooled| {
                 cooled
                     .as_ref()
-                    .map(|cooled| picture::cooling_curve(cooled, &stays, manner))
+                    .map(|cooled| chart::cooling_curve(cooled, &stays, options))
             })
             .unwrap_or_default()
     });
@@ -110,13 +111,13 @@ fn Curve(good: Memo<Option<CoolingPlan>>, cooled: Memo<Option<Cooled>>) -> impl 
 /// Each limit of the rules, passed or not.
 #[component]
 fn LimitByLimit(cooled: Memo<Option<Cooled>>) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let limits = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         cooled.with(|cooled| {
             let stages = cooled.iter().flat_map(|cooled| &cooled.stages);
             stages
-                .map(|stage| heat::stage_verdict(stage, manner))
+                .map(|stage| heat::stage_verdict(stage, options))
                 .collect::<Vec<_>>()
         })
     });
@@ -130,24 +131,24 @@ fn LimitByLimit(cooled: Memo<Option<Cooled>>) -> impl IntoView {
 /// When it must be in the fridge, and what makes it pass: looked for after the frame.
 #[component]
 fn WhatHelps(good: Memo<Option<CoolingPlan>>) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let advice = after_frame(good, |plan: &CoolingPlan| plan.advise().ok());
     let bench = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         advice
             .with(|advice| {
                 advice
                     .as_ref()
-                    .map(|advice| heat::bench_at_most(advice, manner))
+                    .map(|advice| heat::bench_at_most(advice, options))
             })
             .unwrap_or_default()
     });
     let remedies = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         advice.with(|advice| {
             let remedies = advice.iter().flat_map(|advice| &advice.remedies);
             remedies
-                .map(|remedy| heat::cooling_remedy(remedy, manner))
+                .map(|remedy| heat::cooling_remedy(remedy, options))
                 .collect::<Vec<_>>()
         })
     });

@@ -4,18 +4,18 @@ use leptos::prelude::*;
 
 use super::HeatAnswers;
 use crate::app::part::{Figure, Shown};
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::engine::heat::FactorMethod;
 use crate::engine::kitchen::factor_method_for;
-use crate::words::{Trouble, heat, say, write};
+use crate::text::{Trouble, format, heat, tr};
 
 /// The handbook's sum, and why it differs.
 #[component]
 pub fn FactorCard() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = HeatAnswers::here();
     let factor = memo(move || {
-        let wanted = answers.wishes.with(|wishes| wishes.dough);
+        let wanted = answers.settings.with(|settings| settings.dough);
         answers.read_bowl(|bowl| {
             state
                 .kitchen
@@ -23,22 +23,22 @@ pub fn FactorCard() -> impl IntoView {
         })
     });
     let shown = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         let value = factor.with(|factor| match factor {
-            Some(Ok(factor)) => write::temperature(factor.water, manner),
-            Some(Err(error)) => error.sentence(manner),
-            None => say!("none").to_owned(),
+            Some(Ok(factor)) => format::temperature(factor.water, options),
+            Some(Err(error)) => error.sentence(options),
+            None => tr!("none").to_owned(),
         });
         Shown { value, was: None }
     });
     let differs = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         answers
             .read_bowl(|bowl| {
                 bowl.liquid
                     .as_ref()
                     .ok()
-                    .map(|answer| heat::factor_differs(answer, manner))
+                    .map(|answer| heat::factor_differs(answer, options))
             })
             .flatten()
             .unwrap_or_default()
@@ -52,11 +52,11 @@ pub fn FactorCard() -> impl IntoView {
     view! {
         <details class="card fold">
             <summary>
-                <span class="title">{say!("The handbook’s sum")}</span>
-                <span class="quiet">{say!("for those who teach it")}</span>
+                <span class="title">{tr!("The handbook’s sum")}</span>
+                <span class="quiet">{tr!("for those who teach it")}</span>
             </summary>
             <div class="figures">
-                <Figure label=say!("Liquid by the handbook’s sum") shown working=Callback::new(working) />
+                <Figure label=tr!("Liquid by the handbook’s sum") shown working=Callback::new(working) />
             </div>
             <div class="body follows">
                 <p>{differs}</p>

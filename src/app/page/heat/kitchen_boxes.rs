@@ -3,15 +3,14 @@
 use leptos::prelude::*;
 
 use crate::app::part::{NumberBox, degrees, minutes};
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::engine::kitchen::{BoilsBy, Kitchen};
-use crate::words::{
-    Manner, Trouble,
+use crate::text::{
+    FormatOptions, Trouble, format,
     language::text,
-    message,
     read::{self, ReadError},
+    tr_noop,
     unit::HeightUnit,
-    write,
 };
 
 /// A number of the kitchen: where it stands, how it is written and read.
@@ -22,11 +21,11 @@ pub struct KitchenField {
     /// What is asked for.
     pub label: &'static str,
     /// Its unit.
-    pub unit: fn(Manner) -> &'static str,
+    pub unit: fn(FormatOptions) -> &'static str,
     /// The number, written for a box.
-    pub look: fn(&Kitchen, Manner) -> String,
+    pub look: fn(&Kitchen, FormatOptions) -> String,
     /// Reads a text into the kitchen.
-    pub set: fn(&mut Kitchen, &str, Manner) -> Result<(), ReadError>,
+    pub set: fn(&mut Kitchen, &str, FormatOptions) -> Result<(), ReadError>,
 }
 
 /// The box of a number of the kitchen.
@@ -35,27 +34,27 @@ pub fn KitchenBox(
     /// Which number.
     field: KitchenField,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let figure = memo(move || {
-        let manner = state.manner.get();
-        state.kitchen.with(|kitchen| (field.look)(kitchen, manner))
+        let options = state.options.get();
+        state.kitchen.with(|kitchen| (field.look)(kitchen, options))
     });
     let take = move |text: String| {
-        let manner = state.manner.get_untracked();
+        let options = state.options.get_untracked();
         let mut kitchen = state.kitchen.get_untracked();
-        (field.set)(&mut kitchen, &text, manner).map_err(|error| error.sentence(manner))?;
+        (field.set)(&mut kitchen, &text, options).map_err(|error| error.sentence(options))?;
         state.type_kitchen(field.id, kitchen);
         Ok(())
     };
-    let unit = Signal::derive(move || (field.unit)(state.manner.get()));
+    let unit = Signal::derive(move || (field.unit)(state.options.get()));
     view! { <NumberBox id=field.id label=text(field.label) unit figure take=Callback::new(take) /> }
 }
 
-const fn kept(
+const fn saved(
     id: &'static str,
     label: &'static str,
-    look: fn(&Kitchen, Manner) -> String,
-    set: fn(&mut Kitchen, &str, Manner) -> Result<(), ReadError>,
+    look: fn(&Kitchen, FormatOptions) -> String,
+    set: fn(&mut Kitchen, &str, FormatOptions) -> Result<(), ReadError>,
 ) -> KitchenField {
     KitchenField {
         id,
@@ -68,29 +67,29 @@ const fn kept(
 
 /// Room, flour, fridge, tap.
 pub const TEMPERATURES: [KitchenField; 4] = [
-    kept(
+    saved(
         "kitchen-room",
-        message!("Room"),
-        |kitchen, manner| write::box_temperature(kitchen.room, manner),
-        |kitchen, text, manner| read::temperature(text, manner).map(|read| kitchen.room = read),
+        tr_noop!("Room"),
+        |kitchen, options| format::box_temperature(kitchen.room, options),
+        |kitchen, text, options| read::temperature(text, options).map(|read| kitchen.room = read),
     ),
-    kept(
+    saved(
         "kitchen-flour",
-        message!("Flour"),
-        |kitchen, manner| write::box_temperature(kitchen.flour, manner),
-        |kitchen, text, manner| read::temperature(text, manner).map(|read| kitchen.flour = read),
+        tr_noop!("Flour"),
+        |kitchen, options| format::box_temperature(kitchen.flour, options),
+        |kitchen, text, options| read::temperature(text, options).map(|read| kitchen.flour = read),
     ),
-    kept(
+    saved(
         "kitchen-fridge",
-        message!("Fridge"),
-        |kitchen, manner| write::box_temperature(kitchen.fridge, manner),
-        |kitchen, text, manner| read::temperature(text, manner).map(|read| kitchen.fridge = read),
+        tr_noop!("Fridge"),
+        |kitchen, options| format::box_temperature(kitchen.fridge, options),
+        |kitchen, text, options| read::temperature(text, options).map(|read| kitchen.fridge = read),
     ),
-    kept(
+    saved(
         "kitchen-tap",
-        message!("Tap"),
-        |kitchen, manner| write::box_temperature(kitchen.tap, manner),
-        |kitchen, text, manner| read::temperature(text, manner).map(|read| kitchen.tap = read),
+        tr_noop!("Tap"),
+        |kitchen, options| format::box_temperature(kitchen.tap, options),
+        |kitchen, text, options| read::temperature(text, options).map(|read| kitchen.tap = read),
     ),
 ];
 
@@ -98,20 +97,20 @@ pub const TEMPERATURES: [KitchenField; 4] = [
 pub const MIXER: [KitchenField; 2] = [
     KitchenField {
         id: "kitchen-friction",
-        label: message!("Mixing warms dough by"),
-        unit: |manner| write::rate_symbol(manner.units.temperature),
-        look: |kitchen, manner| write::box_warming_rate(kitchen.mixer.friction, manner),
-        set: |kitchen, text, manner| {
-            read::warming_rate(text, manner).map(|read| kitchen.mixer.friction = read)
+        label: tr_noop!("Mixing warms dough by"),
+        unit: |options| format::rate_symbol(options.units.temperature),
+        look: |kitchen, options| format::box_warming_rate(kitchen.mixer.friction, options),
+        set: |kitchen, text, options| {
+            read::warming_rate(text, options).map(|read| kitchen.mixer.friction = read)
         },
     },
     KitchenField {
         id: "kitchen-mixing",
-        label: message!("Mixing usually takes"),
+        label: tr_noop!("Mixing usually takes"),
         unit: minutes,
-        look: |kitchen, manner| write::box_minutes(kitchen.mixer.minutes, manner),
-        set: |kitchen, text, manner| {
-            read::minutes(text, manner).map(|read| kitchen.mixer.minutes = read)
+        look: |kitchen, options| format::box_minutes(kitchen.mixer.minutes, options),
+        set: |kitchen, text, options| {
+            read::minutes(text, options).map(|read| kitchen.mixer.minutes = read)
         },
     },
 ];
@@ -119,27 +118,27 @@ pub const MIXER: [KitchenField; 2] = [
 /// How high it stands.
 pub const ALTITUDE: KitchenField = KitchenField {
     id: "kitchen-altitude",
-    label: message!("Above the sea"),
-    unit: |manner| HeightUnit::of(manner.units).symbol(),
-    look: |kitchen, manner| match kitchen.boils_by {
-        BoilsBy::Altitude(altitude) => write::box_altitude(altitude, manner),
+    label: tr_noop!("Above the sea"),
+    unit: |options| HeightUnit::of(options.units).symbol(),
+    look: |kitchen, options| match kitchen.boils_by {
+        BoilsBy::Altitude(altitude) => format::box_altitude(altitude, options),
         BoilsBy::Pressure(_) => String::new(),
     },
-    set: |kitchen, text, manner| {
-        read::altitude(text, manner).map(|read| kitchen.boils_by = BoilsBy::Altitude(read))
+    set: |kitchen, text, options| {
+        read::altitude(text, options).map(|read| kitchen.boils_by = BoilsBy::Altitude(read))
     },
 };
 
 /// What a barometer shows.
 pub const PRESSURE: KitchenField = KitchenField {
     id: "kitchen-pressure",
-    label: message!("Air pressure here today"),
+    label: tr_noop!("Air pressure here today"),
     unit: |_| "hPa",
-    look: |kitchen, manner| match kitchen.boils_by {
-        BoilsBy::Pressure(pressure) => write::box_pressure(pressure, manner),
+    look: |kitchen, options| match kitchen.boils_by {
+        BoilsBy::Pressure(pressure) => format::box_pressure(pressure, options),
         BoilsBy::Altitude(_) => String::new(),
     },
-    set: |kitchen, text, manner| {
-        read::pressure(text, manner).map(|read| kitchen.boils_by = BoilsBy::Pressure(read))
+    set: |kitchen, text, options| {
+        read::pressure(text, options).map(|read| kitchen.boils_by = BoilsBy::Pressure(read))
     },
 };

@@ -4,18 +4,18 @@ use leptos::prelude::*;
 
 use super::bowls::Bowls;
 use super::kitchen_boxes::{ALTITUDE, KitchenBox, MIXER, PRESSURE, TEMPERATURES};
-use crate::app::browser::announce::announce;
+use crate::app::browser::live_region::announce;
 use crate::app::part::{Button, Choice, PickOne, Picture, ScaleBoxes, TextBox};
-use crate::app::state::{State, memo};
+use crate::app::state::{AppState, memo, use_app_state};
 use crate::engine::heat::HeatFrom;
 use crate::engine::kitchen::{BoilsBy, Kitchen, Oven};
 use crate::sheet;
-use crate::words::{language::told, name, notice, say, write};
+use crate::text::{format, language::tr_dynamic, name, notice, tr};
 
 /// The kitchen: its four temperatures in sight, all else in a fold.
 #[component]
 pub fn KitchenCard() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let called = memo(move || {
         state
             .kitchen
@@ -24,9 +24,9 @@ pub fn KitchenCard() -> impl IntoView {
     let temperatures = TEMPERATURES.map(|field| view! { <KitchenBox field /> });
     let mixer = MIXER.map(|field| view! { <KitchenBox field /> });
     view! {
-        <section class="card" aria-label=say!("The kitchen")>
+        <section class="card" aria-label=tr!("The kitchen")>
             <header>
-                <h2>{say!("The kitchen")}</h2>
+                <h2>{tr!("The kitchen")}</h2>
                 <span class="quiet">{called}</span>
             </header>
             <div class="body">
@@ -35,8 +35,8 @@ pub fn KitchenCard() -> impl IntoView {
             </div>
             <details class="fold within">
                 <summary>
-                    <span class="title">{say!("All of this kitchen")}</span>
-                    <span class="quiet">{say!("height, mixer, oven, scales, bowls, other kitchens")}</span>
+                    <span class="title">{tr!("All of this kitchen")}</span>
+                    <span class="quiet">{tr!("height, mixer, oven, scales, bowls, other kitchens")}</span>
                 </summary>
                 <div class="body">
                     <Height />
@@ -52,7 +52,7 @@ pub fn KitchenCard() -> impl IntoView {
 }
 
 /// The kitchens by name, and which of them is this one.
-fn names(state: State) -> Memo<Vec<(usize, String)>> {
+fn names(state: AppState) -> Memo<Vec<(usize, String)>> {
     memo(move || {
         state.with_kitchens(|kitchens| {
             kitchens
@@ -64,21 +64,21 @@ fn names(state: State) -> Memo<Vec<(usize, String)>> {
     })
 }
 
-fn turn(state: State, change: impl FnOnce(sheet::Kitchens) -> sheet::Kitchens) {
+fn turn(state: AppState, change: impl FnOnce(sheet::Kitchens) -> sheet::Kitchens) {
     state.set_kitchens(change(untrack(|| state.with_kitchens(Clone::clone))));
-    state.settle();
+    state.reset_inputs();
 }
 
 /// Which kitchen it is, where there are several.
 #[component]
 fn WhichKitchen() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let names = names(state);
     let here = memo(move || state.with_kitchens(sheet::Kitchens::chosen));
     let several = memo(move || names.with(|names| names.len() > 1));
     view! {
         <Show when=move || several.get()>
-            <PickOne id="kitchen-here" label=say!("Bake in") answers=names holds=here chosen=move |at: usize| turn(state, |kitchens| kitchens.choose(at)) />
+            <PickOne id="kitchen-here" label=tr!("Bake in") answers=names holds=here chosen=move |at: usize| turn(state, |kitchens| kitchens.choose(at)) />
         </Show>
     }
 }
@@ -86,11 +86,11 @@ fn WhichKitchen() -> impl IntoView {
 /// Its name, and other kitchens.
 #[component]
 fn Kitchens() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let words = memo(move || {
         state
             .kitchen
-            .with(|kitchen| told(&kitchen.name).into_owned())
+            .with(|kitchen| tr_dynamic(&kitchen.name).into_owned())
     });
     let count = memo(move || state.with_kitchens(|kitchens| kitchens.all().count()));
     let several = move || count.get() > 1;
@@ -107,16 +107,14 @@ fn Kitchens() -> impl IntoView {
     let add = move |()| {
         let like = state.kitchen.get_untracked().another();
         turn(state, |kitchens| kitchens.with(like));
-        announce(say!(
-            "Another kitchen, like the one before. Give it a name."
-        ));
+        announce(tr!("Another kitchen, like the one before. Give it a name."));
     };
     view! {
-        <TextBox id="kitchen-name" label=say!("Its name") words typed=rename most=Kitchen::NAME_LENGTH />
+        <TextBox id="kitchen-name" label=tr!("Its name") words typed=rename most=Kitchen::NAME_LENGTH />
         <div class="buttons">
-            <Button says=say!("Add a kitchen") class="bare" picture=Picture::Add tapped=add idle=full />
+            <Button says=tr!("Add a kitchen") class="bare" picture=Picture::Add tapped=add idle=full />
             <Show when=several>
-                <Button says=say!("Take this kitchen away") class="bare risky" tapped=take_away />
+                <Button says=tr!("Take this kitchen away") class="bare risky" tapped=take_away />
             </Show>
         </div>
     }
@@ -125,38 +123,38 @@ fn Kitchens() -> impl IntoView {
 /// What decides where water boils.
 #[component]
 fn Height() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let by_altitude = memo(move || {
         state
             .kitchen
             .with(|kitchen| matches!(kitchen.boils_by, BoilsBy::Altitude(_)))
     });
     let answers = vec![
-        (true, say!("By height")),
-        (false, say!("By the day’s pressure")),
+        (true, tr!("By height")),
+        (false, tr!("By the day’s pressure")),
     ];
     let chosen = move |by_altitude: bool| {
         let mut kitchen = state.kitchen.get_untracked();
         kitchen.boil_by(by_altitude);
         state.set_kitchen(kitchen);
-        state.settle();
+        state.reset_inputs();
     };
     let boils = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         state
             .kitchen
             .with(|kitchen| {
                 kitchen.boiling().map(|boiling| {
-                    say!(
-                        "Water boils at {} here.",
-                        write::temperature(boiling.temperature, manner)
+                    tr!(
+                        "Water boils at {value} here.",
+                        value = format::temperature(boiling.temperature, options)
                     )
                 })
             })
             .unwrap_or_default()
     });
     view! {
-        <Choice id="kitchen-boils-by" label=say!("Where water boils") answers holds=by_altitude chosen=Callback::new(chosen) />
+        <Choice id="kitchen-boils-by" label=tr!("Where water boils") answers holds=by_altitude chosen=Callback::new(chosen) />
         <div class="boxes">
             <Show when=move || by_altitude.get() fallback=|| view! { <KitchenBox field=PRESSURE /> }>
                 <KitchenBox field=ALTITUDE />
@@ -169,7 +167,7 @@ fn Height() -> impl IntoView {
 /// What the oven can do.
 #[component]
 fn OvenChoices() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let fan = memo(move || state.kitchen.with(|kitchen| kitchen.oven.fan));
     let from = memo(move || state.kitchen.with(|kitchen| kitchen.oven.from));
     let set = move |change: &dyn Fn(&mut Oven)| {
@@ -177,12 +175,12 @@ fn OvenChoices() -> impl IntoView {
         change(&mut kitchen.oven);
         state.set_kitchen(kitchen);
     };
-    let fans = vec![(false, say!("Still")), (true, say!("Fan"))];
+    let fans = vec![(false, tr!("Still")), (true, tr!("Fan"))];
     let ways = HeatFrom::ALL
         .map(|from| (from, name::heat_from(from)))
         .to_vec();
     view! {
-        <Choice id="kitchen-fan" label=say!("Oven") answers=fans holds=fan chosen=move |fan| set(&|oven| oven.fan = fan) />
-        <Choice id="kitchen-heat-from" label=say!("Its heat comes from") answers=ways holds=from chosen=move |from| set(&|oven| oven.from = from) />
+        <Choice id="kitchen-fan" label=tr!("Oven") answers=fans holds=fan chosen=move |fan| set(&|oven| oven.fan = fan) />
+        <Choice id="kitchen-heat-from" label=tr!("Its heat comes from") answers=ways holds=from chosen=move |from| set(&|oven| oven.from = from) />
     }
 }

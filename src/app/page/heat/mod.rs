@@ -1,26 +1,26 @@
 //! Heat: what temperature, and is it safe?
 
 mod advice;
-mod answers;
 mod bake_card;
 mod bowl_card;
 mod bowls;
 mod cooling_boxes;
 mod cooling_card;
 mod factor_card;
-mod keys;
+mod key_figures;
 mod kitchen_boxes;
 mod kitchen_card;
 mod paste_card;
 mod paste_figure;
 mod phases;
 mod place;
+mod results;
 mod standing_fold;
 mod steam;
 mod temperatures;
 mod ways;
 mod wish_fields;
 
-pub use answers::HeatAnswers;
-pub use keys::HeatKeys;
+pub use key_figures::HeatKeys;
 pub use place::HeatPlace;
+pub use results::HeatAnswers;

@@ -7,66 +7,60 @@ use super::paste_figure::{PasteFigure, boils_at, comes_to, starch_cooked};
 use super::steam::{SteamFigure, WeighedBox};
 use super::wish_fields::{DROP, PASTE_BOWL};
 use crate::app::part::FieldBox;
-use crate::app::state::{State, memo};
-use crate::words::{Trouble, heat, say};
+use crate::app::state::{memo, use_app_state};
+use crate::text::{Trouble, heat, tr};
 
 /// A paste.
 #[component]
 pub fn PasteCard(
-    /// Where its stream stands.
-    stream: usize,
+    /// Where its part stands.
+    part: usize,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = HeatAnswers::here();
     // Bowl and kettle are the same for all pastes: asked for once.
     let first = memo(move || {
         answers
             .pastes
-            .with(|pastes| pastes.first().is_some_and(|(at, _)| *at == stream))
+            .with(|pastes| pastes.first().is_some_and(|(at, _)| *at == part))
     });
     let name = memo(move || {
         state
-            .with(|sheet| {
-                sheet
-                    .formula
-                    .streams
-                    .get(stream)
-                    .map(|own| own.name.clone())
-            })
+            .with(|sheet| sheet.formula.parts.get(part).map(|own| own.name.clone()))
             .unwrap_or_default()
     });
     let said = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         answers
             .pastes
             .with(|pastes| {
                 let cooked = pastes
                     .iter()
-                    .find(|(at, _)| *at == stream)
+                    .find(|(at, _)| *at == part)
                     .map(|(_, cooked)| cooked);
                 cooked.map(|cooked| match cooked {
-                    Ok(cooked) => heat::paste(cooked, manner).sentence(),
-                    Err(error) => error.sentence(manner),
+                    Ok(cooked) => heat::paste(cooked, options).sentence(),
+                    Err(error) => error.sentence(options),
                 })
             })
             .unwrap_or_default()
     });
     let flours = memo(move || {
-        let manner = state.manner.get();
-        let said = answers.read_paste(stream, |cooked| {
+        let options = state.options.get();
+        let said = answers.read_paste(part, |cooked| {
             cooked
                 .flours
                 .iter()
-                .map(|flour| heat::flour_cooks(flour, manner))
+                .map(|flour| heat::flour_cooks(flour, options))
                 .collect::<Vec<_>>()
         });
         said.unwrap_or_default()
     });
     view! {
-        <section class="card" data-stream="paste" aria-label=move || name.get()>
+        <section class="card" data-part="paste" aria-label=move || name.get()>
             <header>
                 <h2>{name}</h2>
-                <span class="quiet">{say!("just after stirring")}</span>
+                <span class="quiet">{tr!("just after stirring")}</span>
             </header>
             <div class="body">
                 <p class="follows">{said}</p>
@@ -75,18 +69,18 @@ pub fn PasteCard(
                         <FieldBox field=PASTE_BOWL />
                         <FieldBox field=DROP />
                     </Show>
-                    <WeighedBox stream />
+                    <WeighedBox part />
                 </div>
                 <ul class="ways-list follows">
                     {move || flours.get().into_iter().map(|flour| view! { <li>{flour}</li> }).collect_view()}
                 </ul>
-                <p class="quiet">{move || heat::trust_paste(state.manner.get())}</p>
+                <p class="quiet">{move || heat::trust_paste(state.options.get())}</p>
             </div>
             <div class="figures">
-                <PasteFigure stream label=say!("Water boils here at") look=boils_at />
-                <PasteFigure stream label=say!("Paste comes to") look=comes_to />
-                <PasteFigure stream label=say!("Starch cooked") look=starch_cooked />
-                <SteamFigure stream />
+                <PasteFigure part label=tr!("Water boils here at") look=boils_at />
+                <PasteFigure part label=tr!("Paste comes to") look=comes_to />
+                <PasteFigure part label=tr!("Starch cooked") look=starch_cooked />
+                <SteamFigure part />
             </div>
         </section>
     }

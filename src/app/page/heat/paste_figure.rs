@@ -4,40 +4,40 @@ use leptos::prelude::*;
 
 use super::HeatAnswers;
 use crate::app::part::{Figure, Shown};
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::engine::heat::CookedPaste;
 use crate::engine::quantity::Temperature;
-use crate::words::{Manner, say, write};
+use crate::text::{FormatOptions, format, tr};
 
 /// How a figure is shown: of the paste as it is, beside the one before the trial.
-type Look = fn(&CookedPaste, Option<&CookedPaste>, Manner) -> Shown;
+type Look = fn(&CookedPaste, Option<&CookedPaste>, FormatOptions) -> Shown;
 
 /// A figure of a paste.
 #[component]
 pub fn PasteFigure(
     /// What it is called.
     label: &'static str,
-    /// Where its stream stands; the first paste where none is named.
+    /// Where its part stands; the first paste where none is named.
     #[prop(optional)]
-    stream: Option<usize>,
+    part: Option<usize>,
     /// How it is shown.
     look: Look,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = HeatAnswers::here();
-    let at = move || stream.or_else(|| answers.first_paste());
+    let at = move || part.or_else(|| answers.first_paste());
     let shown = memo(move || {
-        let manner = state.manner.get();
-        let shown = at().and_then(|stream| {
-            answers.read_paste(stream, |now| {
-                answers.with_paste_before(stream, |before| look(now, before, manner))
+        let options = state.options.get();
+        let shown = at().and_then(|part| {
+            answers.read_paste(part, |now| {
+                answers.with_paste_before(part, |before| look(now, before, options))
             })
         });
-        shown.unwrap_or_else(|| Shown::plain(say!("none").to_owned()))
+        shown.unwrap_or_else(|| Shown::plain(tr!("none").to_owned()))
     });
     let working = move |()| {
         untrack(|| {
-            let lines = at().and_then(|stream| answers.read_paste(stream, CookedPaste::working));
+            let lines = at().and_then(|part| answers.read_paste(part, CookedPaste::working));
             lines.unwrap_or_default()
         })
     };
@@ -45,34 +45,38 @@ pub fn PasteFigure(
 }
 
 /// A temperature, with what it was and by how much it differs.
-pub fn warmth(now: Temperature, before: Option<Temperature>, manner: Manner) -> Shown {
+pub fn warmth(now: Temperature, before: Option<Temperature>, options: FormatOptions) -> Shown {
     let said = |before| {
         (
-            write::temperature(before, manner),
-            write::temperature_change(now - before, manner),
+            format::temperature(before, options),
+            format::temperature_change(now - before, options),
         )
     };
-    Shown::changed(write::temperature(now, manner), before.map(said))
+    Shown::changed(format::temperature(now, options), before.map(said))
 }
 
 /// How warm it comes to be.
-pub fn comes_to(now: &CookedPaste, before: Option<&CookedPaste>, manner: Manner) -> Shown {
+pub fn comes_to(now: &CookedPaste, before: Option<&CookedPaste>, options: FormatOptions) -> Shown {
     let before = before.map(|before| before.temperature);
-    warmth(now.temperature, before, manner)
+    warmth(now.temperature, before, options)
 }
 
 /// How much of its starch is cooked.
-pub fn starch_cooked(now: &CookedPaste, before: Option<&CookedPaste>, manner: Manner) -> Shown {
+pub fn starch_cooked(
+    now: &CookedPaste,
+    before: Option<&CookedPaste>,
+    options: FormatOptions,
+) -> Shown {
     let said = |before: &CookedPaste| {
         (
-            write::share(before.cooked, manner),
-            write::points_change(before.cooked, now.cooked, manner),
+            format::share(before.cooked, options),
+            format::points_change(before.cooked, now.cooked, options),
         )
     };
-    Shown::changed(write::share(now.cooked, manner), before.map(said))
+    Shown::changed(format::share(now.cooked, options), before.map(said))
 }
 
 /// At what temperature water boils here; no trial changes that.
-pub fn boils_at(now: &CookedPaste, _before: Option<&CookedPaste>, manner: Manner) -> Shown {
-    Shown::plain(write::temperature(now.boils, manner))
+pub fn boils_at(now: &CookedPaste, _before: Option<&CookedPaste>, options: FormatOptions) -> Shown {
+    Shown::plain(format::temperature(now.boils, options))
 }

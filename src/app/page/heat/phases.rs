@@ -4,19 +4,19 @@ use leptos::prelude::*;
 
 use super::HeatAnswers;
 use crate::app::part::{Button, Choice, NumberBox, Picture, degrees, minutes};
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::engine::heat::{HeatFrom, Phase};
-use crate::engine::kitchen::BakeWishes;
-use crate::words::{
-    Manner, Trouble, heat, name,
+use crate::engine::kitchen::BakeSettings;
+use crate::text::{
+    FormatOptions, Trouble, format, heat, name,
     read::{self, ReadError},
-    say, write,
+    tr,
 };
 
 /// The phases of the programme.
 #[component]
 pub fn Phases() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let count = memo(move || state.with(|sheet| sheet.heat.bake.phases.len()));
     let add = move |()| {
         let oven = state.kitchen.with_untracked(|kitchen| kitchen.oven);
@@ -26,7 +26,7 @@ pub fn Phases() -> impl IntoView {
         <For each=move || 0..count.get() key=|phase| *phase let(phase)>
             <OnePhase phase />
         </For>
-        <Button says=say!("Add a phase") class="bare" picture=Picture::Add tapped=add idle=Signal::derive(move || count.get() >= BakeWishes::MOST_PHASES) />
+        <Button says=tr!("Add a phase") class="bare" picture=Picture::Add tapped=add idle=Signal::derive(move || count.get() >= BakeSettings::MOST_PHASES) />
     }
 }
 
@@ -35,7 +35,7 @@ fn OnePhase(
     /// Which one.
     phase: usize,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = HeatAnswers::here();
     let own = move |look: fn(&Phase) -> HeatFrom| {
         state.with(|sheet| {
@@ -52,15 +52,15 @@ fn OnePhase(
         state.with(|sheet| sheet.heat.bake.phases.get(phase).is_some_and(|own| own.fan))
     });
     let said = memo(move || {
-        let manner = state.manner.get();
-        reviewed(answers, phase, |one| heat::phase(one, manner)).unwrap_or_default()
+        let options = state.options.get();
+        reviewed(answers, phase, |one| heat::phase(one, options)).unwrap_or_default()
     });
     let advice =
         memo(move || reviewed(answers, phase, |one| heat::phase_advice(one.advice)).flatten());
     let ways = HeatFrom::ALL
         .map(|from| (from, name::heat_from(from)))
         .to_vec();
-    let fans = vec![(false, say!("Still")), (true, say!("Fan"))];
+    let fans = vec![(false, tr!("Still")), (true, tr!("Fan"))];
     let set = move |change: fn(&mut Phase, HeatFrom, bool), from: HeatFrom, fan: bool| {
         state.edit(|sheet| {
             if let Some(own) = sheet.heat.bake.phases.get_mut(phase) {
@@ -71,21 +71,24 @@ fn OnePhase(
     let remove = move |()| {
         state.edit(|sheet| sheet.heat.bake.remove_phase(phase));
     };
-    let label = say!("Phase {}", write::count(place(phase), Manner::default()));
+    let label = tr!(
+        "Phase {value}",
+        value = format::count(place(phase), FormatOptions::default())
+    );
     view! {
         <fieldset class="phase">
             <legend>{label}</legend>
             <div class="boxes">
-                <PhaseBox phase label=say!("Minutes") unit=minutes look=|own, manner| write::box_minutes(own.minutes, manner)
-                    set=|own, text, manner| read::minutes(text, manner).map(|read| own.minutes = read) />
-                <PhaseBox phase label=say!("Oven") unit=degrees look=|own, manner| write::box_temperature(own.temperature, manner)
-                    set=|own, text, manner| read::temperature(text, manner).map(|read| own.temperature = read) />
+                <PhaseBox phase label=tr!("Minutes") unit=minutes look=|own, options| format::box_minutes(own.minutes, options)
+                    set=|own, text, options| read::minutes(text, options).map(|read| own.minutes = read) />
+                <PhaseBox phase label=tr!("Oven") unit=degrees look=|own, options| format::box_temperature(own.temperature, options)
+                    set=|own, text, options| read::temperature(text, options).map(|read| own.temperature = read) />
             </div>
-            <Choice id=format!("phase-from-{phase}") label=say!("Heat from") answers=ways holds=from chosen=move |from| set(|own, from, _| own.from = from, from, false) />
-            <Choice id=format!("phase-fan-{phase}") label=say!("Air") answers=fans holds=fan chosen=move |fan| set(|own, _, fan| own.fan = fan, HeatFrom::Both, fan) />
+            <Choice id=format!("phase-from-{phase}") label=tr!("Heat from") answers=ways holds=from chosen=move |from| set(|own, from, _| own.from = from, from, false) />
+            <Choice id=format!("phase-fan-{phase}") label=tr!("Air") answers=fans holds=fan chosen=move |fan| set(|own, _, fan| own.fan = fan, HeatFrom::Both, fan) />
             <p class="quiet follows">{said}</p>
             {move || advice.get().map(|said| view! { <p class="caution">{said}</p> })}
-            <Button says=say!("Take this phase away") class="bare risky" tapped=remove />
+            <Button says=tr!("Take this phase away") class="bare risky" tapped=remove />
         </fieldset>
     }
 }
@@ -112,17 +115,17 @@ fn PhaseBox(
     /// What is asked for.
     label: &'static str,
     /// Its unit.
-    unit: fn(Manner) -> &'static str,
+    unit: fn(FormatOptions) -> &'static str,
     /// The number, written for a box.
-    look: fn(&Phase, Manner) -> String,
+    look: fn(&Phase, FormatOptions) -> String,
     /// Reads a text into the phase.
-    set: fn(&mut Phase, &str, Manner) -> Result<(), ReadError>,
+    set: fn(&mut Phase, &str, FormatOptions) -> Result<(), ReadError>,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let id = format!("phase-{}-{phase}", label.to_lowercase());
     let from = id.clone();
     let figure = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         state
             .with(|sheet| {
                 sheet
@@ -130,19 +133,19 @@ fn PhaseBox(
                     .bake
                     .phases
                     .get(phase)
-                    .map(|own| look(own, manner))
+                    .map(|own| look(own, options))
             })
             .unwrap_or_default()
     });
     let take = move |text: String| {
-        let manner = state.manner.get_untracked();
+        let options = state.options.get_untracked();
         let mut sheet = state.sheet();
         if let Some(own) = sheet.heat.bake.phases.get_mut(phase) {
-            set(own, &text, manner).map_err(|error| error.sentence(manner))?;
+            set(own, &text, options).map_err(|error| error.sentence(options))?;
             state.put(sheet, Some(&from));
         }
         Ok(())
     };
-    let unit = Signal::derive(move || unit(state.manner.get()));
+    let unit = Signal::derive(move || unit(state.options.get()));
     view! { <NumberBox id label unit figure take=Callback::new(take) /> }
 }

@@ -12,11 +12,11 @@ use super::kitchen_card::KitchenCard;
 use super::paste_card::PasteCard;
 use crate::app::page::HEADING;
 use crate::app::part::AdviceCard;
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::sheet::Place;
-use crate::words::{
+use crate::text::{
     caution::{Step, safety},
-    name, say,
+    name, tr,
 };
 
 /// What temperature, and is it safe?
@@ -26,7 +26,7 @@ pub fn HeatPlace() -> impl IntoView {
     let pastes = memo(move || {
         answers
             .pastes
-            .with(|pastes| pastes.iter().map(|(stream, _)| *stream).collect::<Vec<_>>())
+            .with(|pastes| pastes.iter().map(|(part, _)| *part).collect::<Vec<_>>())
     });
     let any = move || pastes.with(|pastes| !pastes.is_empty());
     view! {
@@ -36,19 +36,19 @@ pub fn HeatPlace() -> impl IntoView {
             <KitchenCard />
             <BowlCard />
             <FactorCard />
-            <Safety title=say!("At the mixer") step=Step::Mixing />
-            <For each=move || pastes.get() key=|stream| *stream let(stream)>
-                <PasteCard stream />
+            <Safety title=tr!("At the mixer") step=Step::Mixing />
+            <For each=move || pastes.get() key=|part| *part let(part)>
+                <PasteCard part />
             </For>
             <Show when=any>
-                <Safety title=say!("Boiling water and steam") step=Step::Scalding />
+                <Safety title=tr!("Boiling water and steam") step=Step::Scalding />
             </Show>
             <CoolingCard />
             <Show when=any>
-                <Safety title=say!("Keeping paste and dough cold") step=Step::KeepingCold />
+                <Safety title=tr!("Keeping paste and dough cold") step=Step::KeepingCold />
             </Show>
             <BakeCard />
-            <Safety title=say!("At the oven") step=Step::Baking />
+            <Safety title=tr!("At the oven") step=Step::Baking />
         </div>
     }
 }
@@ -60,7 +60,7 @@ fn Safety(
     /// The step of the work.
     step: Step,
 ) -> impl IntoView {
-    let state = State::here();
-    let advice = memo(move || Some(safety(step, state.manner.get())));
+    let state = use_app_state();
+    let advice = memo(move || Some(safety(step, state.options.get())));
     view! { <AdviceCard title advice /> }
 }

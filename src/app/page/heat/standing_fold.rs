@@ -1,34 +1,34 @@
-//! Standing out in the morning: how long each cold stream takes, in a fold, after the frame.
+//! Standing out in the morning: how long each cold part takes, in a fold, after the frame.
 
 use leptos::prelude::*;
 
 use super::HeatAnswers;
-use crate::app::state::{State, after_frame, memo};
+use crate::app::state::{after_frame, memo, use_app_state};
 use crate::engine::formula::Formula;
 use crate::engine::kitchen::{Kitchen, warming};
-use crate::words::{heat, say};
+use crate::text::{heat, tr};
 
 /// How long each paste and preferment takes to warm in this room.
 #[component]
 pub fn StandingFold() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = HeatAnswers::here();
     let asked: Memo<Option<(Formula, Kitchen)>> =
         memo(move || Some((answers.made.get(), state.kitchen.get())));
     let found = after_frame(asked, |(formula, kitchen)| warming(formula, kitchen).ok());
     let said = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         found.with(|found| {
             let all = found.iter().flatten();
-            let named = |stream: usize| {
+            let named = |part: usize| {
                 answers.made.with(|made| {
-                    made.streams
-                        .get(stream)
+                    made.parts
+                        .get(part)
                         .map(|own| own.name.clone())
                         .unwrap_or_default()
                 })
             };
-            all.map(|one| heat::warming(one, &named(one.stream), manner))
+            all.map(|one| heat::warming(one, &named(one.part), options))
                 .collect::<Vec<_>>()
         })
     });
@@ -38,8 +38,8 @@ pub fn StandingFold() -> impl IntoView {
         <Show when=move || any.get()>
             <details class="fold within">
                 <summary>
-                    <span class="title">{say!("How long to stand out")}</span>
-                    <span class="quiet">{say!("each in one ball, out of the fridge")}</span>
+                    <span class="title">{tr!("How long to stand out")}</span>
+                    <span class="quiet">{tr!("each in one ball, out of the fridge")}</span>
                 </summary>
                 <div class="body follows">
                     <ul class="ways-list">

@@ -4,81 +4,80 @@ use leptos::prelude::*;
 
 use super::HeatAnswers;
 use crate::app::part::{Figure, NumberBox, Shown};
-use crate::app::state::{State, memo};
+use crate::app::state::{memo, use_app_state};
 use crate::engine::heat::SteamLoss;
 use crate::engine::kitchen::{steam_of, weigh_cooked};
 use crate::engine::quantity::Temperature;
-use crate::words::{Trouble, read, say, write};
+use crate::text::{Trouble, format, read, tr};
 
 /// How hot a paste is taken to be where that is not known: any does, for only the heat carried
 /// off rests on it.
 const BOIL: Temperature = Temperature::known(100.0);
 
-fn loss(answers: HeatAnswers, stream: usize) -> Option<SteamLoss> {
+fn loss(answers: HeatAnswers, part: usize) -> Option<SteamLoss> {
     let at = answers
-        .read_paste(stream, |paste| paste.temperature)
+        .read_paste(part, |paste| paste.temperature)
         .unwrap_or(BOIL);
     answers
         .made
-        .with(|made| steam_of(made.streams.get(stream)?, at).ok())
+        .with(|made| steam_of(made.parts.get(part)?, at).ok())
 }
 
 /// What the cooked paste weighed, for this batch; kept with the formula as steam.
 #[component]
 pub fn WeighedBox(
-    /// Where its stream stands.
-    stream: usize,
+    /// Where its part stands.
+    part: usize,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = HeatAnswers::here();
     let figure = memo(move || {
-        let manner = state.manner.get();
-        loss(answers, stream)
-            .map(|loss| write::box_mass(loss.after, manner))
+        let options = state.options.get();
+        loss(answers, part)
+            .map(|loss| format::box_mass(loss.after, options))
             .unwrap_or_default()
     });
-    let id = format!("paste-weighed-{stream}");
+    let id = format!("paste-weighed-{part}");
     let from = id.clone();
     let take = move |text: String| {
-        let manner = state.manner.get_untracked();
-        let after = read::mass(&text, manner).map_err(|error| error.sentence(manner))?;
+        let options = state.options.get_untracked();
+        let after = read::mass(&text, options).map_err(|error| error.sentence(options))?;
         let made = answers.made.get_untracked();
         let mut sheet = state.sheet();
-        if let (Some(written), Some(made)) = (
-            sheet.formula.streams.get_mut(stream),
-            made.streams.get(stream),
-        ) {
-            weigh_cooked(written, made, after, BOIL).map_err(|error| error.sentence(manner))?;
+        if let (Some(written), Some(made)) =
+            (sheet.formula.parts.get_mut(part), made.parts.get(part))
+        {
+            weigh_cooked(written, made, after, BOIL).map_err(|error| error.sentence(options))?;
             state.put(sheet, Some(&from));
         }
         Ok(())
     };
-    let unit = Signal::derive(move || state.manner.get().units.mass.symbol());
-    view! { <NumberBox id label=say!("Weighs once cooked, bowl off") unit figure take=Callback::new(take) /> }
+    let unit = Signal::derive(move || state.options.get().units.mass.symbol());
+    view! { <NumberBox id label=tr!("Weighs once cooked, bowl off") unit figure take=Callback::new(take) /> }
 }
 
 /// What went off as steam.
 #[component]
 pub fn SteamFigure(
-    /// Where its stream stands.
-    stream: usize,
+    /// Where its part stands.
+    part: usize,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = HeatAnswers::here();
     let shown = memo(move || {
-        let manner = state.manner.get();
-        let value = loss(answers, stream).map(|loss| write::mass(loss.lost, manner));
+        let options = state.options.get();
+        let value = loss(answers, part).map(|loss| format::mass(loss.lost, options));
         Shown {
-            value: value.unwrap_or_else(|| say!("none").to_owned()),
+            value: value.unwrap_or_else(|| tr!("none").to_owned()),
             was: None,
         }
     });
     let working = move |()| {
         untrack(|| {
-            loss(answers, stream)
+            loss(answers, part)
                 .map(|loss| loss.working())
                 .unwrap_or_default()
         })
     };
-    view! { <Figure label=say!("Went off as steam") shown working=Callback::new(working) /> }
+    view! { <Figure label=tr!("Went off as steam") shown working=Callback::new(working) /> }
 }

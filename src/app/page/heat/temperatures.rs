@@ -4,14 +4,14 @@ use leptos::prelude::*;
 
 use super::HeatAnswers;
 use crate::app::part::NumberBox;
-use crate::app::state::{State, memo};
-use crate::engine::kitchen::Whence;
+use crate::app::state::{memo, use_app_state};
+use crate::engine::kitchen::LoadSource;
 use crate::engine::quantity::Temperature;
 use crate::sheet::Sheet;
-use crate::words::{
-    Trouble, name,
+use crate::text::{
+    Trouble, format, name,
     read::{self, ReadError},
-    say, write,
+    tr,
 };
 
 /// Every temperature of the bowl, each in a box; in a fold that stays closed until it is wanted.
@@ -27,8 +27,8 @@ pub fn Temperatures() -> impl IntoView {
     view! {
         <details class="fold within">
             <summary>
-                <span class="title">{say!("Temperatures one by one")}</span>
-                <span class="quiet">{say!("empty a box: as it is kept")}</span>
+                <span class="title">{tr!("Temperatures one by one")}</span>
+                <span class="quiet">{tr!("empty a box: as it is kept")}</span>
             </summary>
             <div class="body boxes">
                 <For each=keyed key=|from| spelt(*from) let(from)>
@@ -39,29 +39,25 @@ pub fn Temperatures() -> impl IntoView {
     }
 }
 
-fn spelt(from: Whence) -> String {
+fn spelt(from: LoadSource) -> String {
     match from {
-        Whence::Stream(stream) => format!("warm-{stream}"),
-        Whence::Line(at) => format!("warm-{}-{}", at.stream, at.line),
+        LoadSource::Part(part) => format!("warm-{part}"),
+        LoadSource::Line(at) => format!("warm-{}-{}", at.part, at.line),
     }
 }
 
 #[component]
 fn OneTemperature(
     /// Whose.
-    from: Whence,
+    from: LoadSource,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = HeatAnswers::here();
     let name = memo(move || {
         state
             .with(|sheet| match from {
-                Whence::Stream(stream) => sheet
-                    .formula
-                    .streams
-                    .get(stream)
-                    .map(|own| own.name.clone()),
-                Whence::Line(at) => sheet
+                LoadSource::Part(part) => sheet.formula.parts.get(part).map(|own| own.name.clone()),
+                LoadSource::Line(at) => sheet
                     .formula
                     .line(at)
                     .map(|line| name::food_short(&line.food).into_owned()),
@@ -69,43 +65,43 @@ fn OneTemperature(
             .unwrap_or_default()
     });
     let figure = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         let at = answers.made.with(|formula| {
             let stores = state.kitchen.with(|kitchen| kitchen.stores(formula));
             match from {
-                Whence::Stream(stream) => Some(stores.stream(stream)),
-                Whence::Line(at) => formula
+                LoadSource::Part(part) => Some(stores.part(part)),
+                LoadSource::Line(at) => formula
                     .line(at)
                     .map(|line| stores.line(at, line.food.role())),
             }
         });
-        at.map(|at| write::box_temperature(at, manner))
+        at.map(|at| format::box_temperature(at, options))
             .unwrap_or_default()
     });
     let id = spelt(from);
     let box_id = id.clone();
     let take = move |text: String| {
-        let manner = state.manner.get_untracked();
-        let at = match read::temperature(&text, manner) {
+        let options = state.options.get_untracked();
+        let at = match read::temperature(&text, options) {
             Ok(at) => Some(at),
             Err(ReadError::Empty) => None,
-            Err(error) => return Err(error.sentence(manner)),
+            Err(error) => return Err(error.sentence(options)),
         };
         state.type_in(&box_id, |sheet| put(sheet, from, at));
         Ok(())
     };
-    let unit = Signal::derive(move || state.manner.get().units.temperature.symbol());
+    let unit = Signal::derive(move || state.options.get().units.temperature.symbol());
     view! { <NumberBox id label=name unit figure take=Callback::new(take) /> }
 }
 
-fn put(sheet: &mut Sheet, from: Whence, at: Option<Temperature>) {
+fn put(sheet: &mut Sheet, from: LoadSource, at: Option<Temperature>) {
     match from {
-        Whence::Stream(stream) => {
-            if let Some(own) = sheet.formula.streams.get_mut(stream) {
+        LoadSource::Part(part) => {
+            if let Some(own) = sheet.formula.parts.get_mut(part) {
                 own.temperature = at;
             }
         }
-        Whence::Line(place) => {
+        LoadSource::Line(place) => {
             if let Some(line) = sheet.formula.line_mut(place) {
                 line.temperature = at;
             }

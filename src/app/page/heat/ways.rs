@@ -3,14 +3,14 @@
 use leptos::prelude::*;
 
 use super::HeatAnswers;
-use super::answers::Bowl;
-use crate::app::browser::announce::announce;
+use super::results::Bowl;
+use crate::app::browser::live_region::announce;
 use crate::app::part::Button;
-use crate::app::state::{State, memo};
+use crate::app::state::{AppState, memo, use_app_state};
 use crate::engine::heat::{DoughRemedy, DoughStep, LiquidAnswer};
 use crate::engine::kitchen::{pour_at, take_step};
 use crate::engine::quantity::Temperature;
-use crate::words::{Trouble, heat, picture::begun, say};
+use crate::text::{Trouble, chart::begun, heat, tr};
 
 /// The first ways out of an unreachable target, each a button: the liquid at its best, and a step.
 #[component]
@@ -51,13 +51,13 @@ fn Way(
     /// The step.
     remedy: DoughRemedy,
 ) -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let answers = HeatAnswers::here();
     let says = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         let said = answers.read_bowl(|bowl| {
             let standing = heat::standing_names(&bowl.bowlful).unwrap_or_default();
-            heat::step(remedy.step, &standing, manner)
+            heat::step(remedy.step, &standing, options)
         });
         begun(&said.unwrap_or_default())
     });
@@ -66,7 +66,7 @@ fn Way(
 
 /// Makes the liquid as warm as said, and takes a step.
 pub fn take(
-    state: State,
+    state: AppState,
     answers: HeatAnswers,
     liquid: Option<Temperature>,
     step: Option<DoughStep>,
@@ -82,9 +82,9 @@ pub fn take(
     });
     match taken {
         Ok(()) => {
-            state.edit(|kept| *kept = sheet);
-            announce(say!("Done. Undo takes it back."));
+            state.edit(|saved| *saved = sheet);
+            announce(tr!("Done. Undo takes it back."));
         }
-        Err(error) => announce(&error.sentence(state.manner.get_untracked())),
+        Err(error) => announce(&error.sentence(state.options.get_untracked())),
     }
 }

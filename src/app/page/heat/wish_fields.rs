@@ -1,154 +1,144 @@
 //! The numbers that can be asked of heat.
 
 use crate::app::part::{Wish, degrees, minutes};
-use crate::words::{
-    Manner, message,
-    read::{self, ReadError},
-    unit::ThicknessUnit,
-    write,
-};
+use crate::text::{FormatOptions, format, read, tr_noop, unit::ThicknessUnit};
 
-fn thickness(manner: Manner) -> &'static str {
-    ThicknessUnit::of(manner.units).symbol()
-}
-
-/// Nothing where nothing is typed: then it is as usual.
-fn or_usual<T>(
-    text: &str,
-    manner: Manner,
-    read: fn(&str, Manner) -> Result<T, ReadError>,
-) -> Result<Option<T>, ReadError> {
-    match read(text, manner) {
-        Ok(read) => Ok(Some(read)),
-        Err(ReadError::Empty) => Ok(None),
-        Err(error) => Err(error),
-    }
+fn thickness(options: FormatOptions) -> &'static str {
+    ThicknessUnit::of(options.units).symbol()
 }
 
 /// How warm the dough is to come off the mixer.
 pub const WANTED: Wish = Wish {
     id: "heat-wanted",
-    label: message!("Dough wanted at"),
+    label: tr_noop!("Dough wanted at"),
     unit: degrees,
-    look: |wishes, _, manner| write::box_temperature(wishes.dough, manner),
-    set: |wishes, text, manner| read::temperature(text, manner).map(|read| wishes.dough = read),
+    get: |settings, _, options| format::box_temperature(settings.dough, options),
+    set: |settings, text, options| {
+        read::temperature(text, options).map(|read| settings.dough = read)
+    },
 };
 
 /// How long the dough is mixed.
 pub const MIXING: Wish = Wish {
     id: "heat-mixing",
-    label: message!("Mixing"),
+    label: tr_noop!("Mixing"),
     unit: minutes,
-    look: |wishes, kitchen, manner| {
-        write::box_minutes(wishes.mixing.unwrap_or(kitchen.mixer.minutes), manner)
+    get: |settings, kitchen, options| {
+        format::box_minutes(settings.mixing.unwrap_or(kitchen.mixer.minutes), options)
     },
-    set: |wishes, text, manner| {
-        or_usual(text, manner, read::minutes).map(|read| wishes.mixing = read)
+    set: |settings, text, options| {
+        read::optional(text, options, read::minutes).map(|read| settings.mixing = read)
     },
 };
 
 /// How long pastes and preferments stand out.
 pub const STANDING: Wish = Wish {
     id: "heat-standing",
-    label: message!("Cold streams stand out"),
+    label: tr_noop!("Cold streams stand out"),
     unit: minutes,
-    look: |wishes, _, manner| write::box_minutes(wishes.standing, manner),
-    set: |wishes, text, manner| read::minutes(text, manner).map(|read| wishes.standing = read),
+    get: |settings, _, options| format::box_minutes(settings.standing, options),
+    set: |settings, text, options| {
+        read::minutes(text, options).map(|read| settings.standing = read)
+    },
 };
 
 /// How warm the mixing bowl is.
 pub const MIXING_BOWL: Wish = Wish {
     id: "heat-mixing-bowl",
-    label: message!("Mixing bowl at"),
+    label: tr_noop!("Mixing bowl at"),
     unit: degrees,
-    look: |wishes, kitchen, manner| {
-        write::box_temperature(wishes.mixing_bowl.unwrap_or(kitchen.room), manner)
+    get: |settings, kitchen, options| {
+        format::box_temperature(settings.mixing_bowl.unwrap_or(kitchen.room), options)
     },
-    set: |wishes, text, manner| {
-        or_usual(text, manner, read::temperature).map(|read| wishes.mixing_bowl = read)
+    set: |settings, text, options| {
+        read::optional(text, options, read::temperature).map(|read| settings.mixing_bowl = read)
     },
 };
 
 /// How warm the paste's bowl is.
 pub const PASTE_BOWL: Wish = Wish {
     id: "heat-paste-bowl",
-    label: message!("Bowl at"),
+    label: tr_noop!("Bowl at"),
     unit: degrees,
-    look: |wishes, kitchen, manner| {
-        write::box_temperature(wishes.paste.bowl.unwrap_or(kitchen.room), manner)
+    get: |settings, kitchen, options| {
+        format::box_temperature(settings.paste.bowl.unwrap_or(kitchen.room), options)
     },
-    set: |wishes, text, manner| {
-        or_usual(text, manner, read::temperature).map(|read| wishes.paste.bowl = read)
+    set: |settings, text, options| {
+        read::optional(text, options, read::temperature).map(|read| settings.paste.bowl = read)
     },
 };
 
 /// What the liquid loses on its way.
 pub const DROP: Wish = Wish {
     id: "heat-drop",
-    label: message!("Lost from kettle to bowl"),
+    label: tr_noop!("Lost from kettle to bowl"),
     unit: degrees,
-    look: |wishes, _, manner| write::box_degrees(wishes.paste.drop, manner),
-    set: |wishes, text, manner| {
-        read::degrees_lost(text, manner).map(|read| wishes.paste.drop = read)
+    get: |settings, _, options| format::box_degrees(settings.paste.drop, options),
+    set: |settings, text, options| {
+        read::degrees_lost(text, options).map(|read| settings.paste.drop = read)
     },
 };
 
 /// How thick it is as it cools.
 pub const THICK: Wish = Wish {
     id: "heat-thick",
-    label: message!("Thick through the middle"),
+    label: tr_noop!("Thick through the middle"),
     unit: thickness,
-    look: |wishes, _, manner| write::box_thickness(wishes.cooling.thick, manner),
-    set: |wishes, text, manner| {
-        read::thickness(text, manner).map(|read| wishes.cooling.thick = read)
+    get: |settings, _, options| format::box_thickness(settings.cooling.thick, options),
+    set: |settings, text, options| {
+        read::thickness(text, options).map(|read| settings.cooling.thick = read)
     },
 };
 
 /// How long it stays on the bench.
 pub const BENCH: Wish = Wish {
     id: "heat-bench",
-    label: message!("On the bench"),
+    label: tr_noop!("On the bench"),
     unit: minutes,
-    look: |wishes, _, manner| write::box_minutes(wishes.cooling.bench, manner),
-    set: |wishes, text, manner| read::minutes(text, manner).map(|read| wishes.cooling.bench = read),
+    get: |settings, _, options| format::box_minutes(settings.cooling.bench, options),
+    set: |settings, text, options| {
+        read::minutes(text, options).map(|read| settings.cooling.bench = read)
+    },
 };
 
 /// How long it stands in ice water.
 pub const ICE: Wish = Wish {
     id: "heat-ice",
-    label: message!("In ice water"),
+    label: tr_noop!("In ice water"),
     unit: minutes,
-    look: |wishes, _, manner| write::box_minutes(wishes.cooling.ice, manner),
-    set: |wishes, text, manner| read::minutes(text, manner).map(|read| wishes.cooling.ice = read),
+    get: |settings, _, options| format::box_minutes(settings.cooling.ice, options),
+    set: |settings, text, options| {
+        read::minutes(text, options).map(|read| settings.cooling.ice = read)
+    },
 };
 
 /// The known bake.
 pub const KNOWN: [Wish; 3] = [
     Wish {
         id: "heat-known-minutes",
-        label: message!("It took"),
+        label: tr_noop!("It took"),
         unit: minutes,
-        look: |wishes, _, manner| write::box_minutes(wishes.bake.known.minutes, manner),
-        set: |wishes, text, manner| {
-            read::minutes(text, manner).map(|read| wishes.bake.known.minutes = read)
+        get: |settings, _, options| format::box_minutes(settings.bake.known.minutes, options),
+        set: |settings, text, options| {
+            read::minutes(text, options).map(|read| settings.bake.known.minutes = read)
         },
     },
     Wish {
         id: "heat-known-oven",
-        label: message!("Oven, as a still one"),
+        label: tr_noop!("Oven, as a still one"),
         unit: degrees,
-        look: |wishes, _, manner| write::box_temperature(wishes.bake.known.oven, manner),
-        set: |wishes, text, manner| {
-            read::temperature(text, manner).map(|read| wishes.bake.known.oven = read)
+        get: |settings, _, options| format::box_temperature(settings.bake.known.oven, options),
+        set: |settings, text, options| {
+            read::temperature(text, options).map(|read| settings.bake.known.oven = read)
         },
     },
     Wish {
         id: "heat-known-piece",
-        label: message!("A piece weighed"),
-        unit: |manner| manner.units.mass.symbol(),
-        look: |wishes, _, manner| write::box_mass(wishes.bake.known.piece, manner),
-        set: |wishes, text, manner| {
-            read::mass(text, manner).map(|read| wishes.bake.known.piece = read)
+        label: tr_noop!("A piece weighed"),
+        unit: |options| options.units.mass.symbol(),
+        get: |settings, _, options| format::box_mass(settings.bake.known.piece, options),
+        set: |settings, text, options| {
+            read::mass(text, options).map(|read| settings.bake.known.piece = read)
         },
     },
 ];

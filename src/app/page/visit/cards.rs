@@ -6,9 +6,9 @@ use leptos::prelude::*;
 use crate::app::browser::offline;
 use crate::app::page::{BatchAnswers, TinCard, WantedCard};
 use crate::app::part::{Button, weigh_row, weigh_table};
-use crate::app::state::{Desk, State, memo};
-use crate::words::handed::{about, bench_card, steps};
-use crate::words::{name, notice, say};
+use crate::app::state::{WorkspaceStore, memo, use_app_state};
+use crate::text::share::{about, bench_card, steps};
+use crate::text::{name, notice, tr};
 
 /// What a visitor sees first.
 #[component]
@@ -27,25 +27,25 @@ pub fn VisitCards() -> impl IntoView {
 /// What this is, and whether it works with no signal by now.
 #[component]
 fn HandedCard() -> impl IntoView {
-    let state = State::here();
-    let kept = RwSignal::new(None);
-    offline::when_kept(kept);
-    let offline = move || match kept.get() {
+    let state = use_app_state();
+    let saved = RwSignal::new(None);
+    offline::when_kept(saved);
+    let offline = move || match saved.get() {
         Some(true) => notice::offline_ready(),
         Some(false) => notice::offline_never(),
         None => notice::offline_soon(),
     };
     view! {
-        <section class="card" aria-label=say!("Handed to you")>
+        <section class="card" aria-label=tr!("Handed to you")>
             <header>
-                <h2>{say!("Handed to you")}</h2>
+                <h2>{tr!("Handed to you")}</h2>
             </header>
             <div class="body">
-                <p>{say!("Say how many pieces you make, or which tin you have, and every weight follows. A tap on a figure shows how it came about.")}</p>
+                <p>{tr!("Say how many pieces you make, or which tin you have, and every weight follows. A tap on a figure shows how it came about.")}</p>
                 <p role="status" class="follows"><b>{offline}</b></p>
                 <Show when=move || !state.is_trial()>
                     <div class="buttons">
-                        <Button says=say!("Try something without changing it") tapped=move |()| state.begin_trial() />
+                        <Button says=tr!("Try something without changing it") tapped=move |()| state.begin_trial() />
                     </div>
                 </Show>
             </div>
@@ -56,26 +56,26 @@ fn HandedCard() -> impl IntoView {
 /// What to weigh for the batch, and what must be named.
 #[component]
 fn WeighCard() -> impl IntoView {
-    let state = State::here();
-    let (answers, desk) = (BatchAnswers::here(), Desk::here());
+    let state = use_app_state();
+    let (answers, desk) = (BatchAnswers::here(), WorkspaceStore::here());
     let card = memo(move || {
         let (scaled, rounded) = (answers.scaled.get().ok()?, answers.rounded.get()?);
-        let (sheet, manner) = (state.stands(), state.manner.get());
+        let (sheet, options) = (state.current(), state.options.get());
         Some(
             desk.pantry
-                .with(|pantry| bench_card(&sheet, &scaled, &rounded, pantry, None, manner)),
+                .with(|pantry| bench_card(&sheet, &scaled, &rounded, pantry, None, options)),
         )
     });
     move || {
         card.get().map(|card| {
             view! {
-                <section class="card" aria-label=say!("What to weigh")>
+                <section class="card" aria-label=tr!("What to weigh")>
                     <header>
-                        <h2>{say!("What to weigh")}</h2>
+                        <h2>{tr!("What to weigh")}</h2>
                         <span class="quiet">{card.made}</span>
                     </header>
                     <div class="body">
-                        {card.streams.into_iter().map(weigh_table).collect_view()}
+                        {card.parts.into_iter().map(weigh_table).collect_view()}
                         <p><b>{card.allergens}</b></p>
                     </div>
                     <Measures />
@@ -102,10 +102,10 @@ fn Measures() -> impl IntoView {
     view! {
         <details class="fold within">
             <summary>
-                <span class="title">{say!("In cups and spoons, only about")}</span>
+                <span class="title">{tr!("In cups and spoons, only about")}</span>
             </summary>
             <div class="body">
-                <p class="quiet">{say!("A cup holds more or less with every hand; weigh where you can. By the table of weights of the USDA, release 28.")}</p>
+                <p class="quiet">{tr!("A cup holds more or less with every hand; weigh where you can. By the table of weights of the USDA, release 28.")}</p>
                 <table class="label-table">
                     <tbody>{move || told.get().into_iter().map(weigh_row).collect_view()}</tbody>
                 </table>
@@ -114,18 +114,18 @@ fn Measures() -> impl IntoView {
     }
 }
 
-/// What to do, stream by stream, each with its cautions.
+/// What to do, part by part, each with its cautions.
 #[component]
 fn StepsCard() -> impl IntoView {
-    let state = State::here();
+    let state = use_app_state();
     let told = memo(move || {
-        let manner = state.manner.get();
+        let options = state.options.get();
         state.with(|sheet| {
-            let names = sheet.formula.streams.iter().map(|one| one.name.clone());
-            names.zip(steps(sheet, manner)).collect::<Vec<_>>()
+            let names = sheet.formula.parts.iter().map(|one| one.name.clone());
+            names.zip(steps(sheet, options)).collect::<Vec<_>>()
         })
     });
-    let stream = |(name, steps): (String, Vec<String>)| {
+    let part = |(name, steps): (String, Vec<String>)| {
         let steps = steps.into_iter().map(|step| view! { <li>{step}</li> });
         view! {
             <h3>{name}</h3>
@@ -133,11 +133,11 @@ fn StepsCard() -> impl IntoView {
         }
     };
     view! {
-        <section class="card" aria-label=say!("What to do")>
+        <section class="card" aria-label=tr!("What to do")>
             <header>
-                <h2>{say!("What to do")}</h2>
+                <h2>{tr!("What to do")}</h2>
             </header>
-            <div class="body">{move || told.get().into_iter().map(stream).collect_view()}</div>
+            <div class="body">{move || told.get().into_iter().map(part).collect_view()}</div>
         </section>
     }
 }

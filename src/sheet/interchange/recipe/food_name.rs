@@ -2,7 +2,7 @@
 
 use super::food_words::{ALONE, BESIDE, OTHER, WORDS};
 use super::measure::singular;
-use crate::engine::larder::{Food, Label, Listed, OwnFood, Role};
+use crate::engine::ingredients::{Food, Label, Listed, OwnFood, Role};
 use crate::sheet::interchange::csv::full_name;
 use crate::sheet::plain;
 

@@ -2,7 +2,7 @@
 
 use super::household::weight;
 use super::measure::MeasureUnit;
-use crate::engine::larder::Food;
+use crate::engine::ingredients::Food;
 use crate::engine::quantity::{Mass, whole};
 
 /// Below so many tablespoons a weight is told in spoons alone.
@@ -29,7 +29,7 @@ pub fn in_measures(food: &Food, mass: Mass) -> Option<Vec<(MeasureUnit, u32)>> {
         return (quarters > 0).then(|| vec![(MeasureUnit::Whole, quarters)]);
     }
     let tablespoons = of(MeasureUnit::Tablespoon)?;
-    let parts = if tablespoons < 1.0 {
+    let components = if tablespoons < 1.0 {
         let quarters = whole(libm::round(of(MeasureUnit::Teaspoon)? * 4.0));
         vec![(MeasureUnit::Teaspoon, quarters)]
     } else if tablespoons < CUPS_FROM {
@@ -51,9 +51,12 @@ pub fn in_measures(food: &Food, mass: Mass) -> Option<Vec<(MeasureUnit, u32)>> {
             ),
         ]
     };
-    let parts: Vec<_> = parts.into_iter().filter(|(_, count)| *count > 0).collect();
+    let components: Vec<_> = components
+        .into_iter()
+        .filter(|(_, count)| *count > 0)
+        .collect();
     let few = tablespoons <= MOST_CUPS * TABLESPOONS_IN_CUP;
-    (few && !parts.is_empty()).then_some(parts)
+    (few && !components.is_empty()).then_some(components)
 }
 
 /// To the half, counted in quarters.

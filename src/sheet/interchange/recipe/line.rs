@@ -5,7 +5,7 @@ use super::food_name::food;
 use super::household;
 use super::measure::{MeasureUnit, Unit};
 use super::token::tokens;
-use crate::engine::larder::Food;
+use crate::engine::ingredients::Food;
 use crate::engine::quantity::Mass;
 
 /// How an amount was come by.

@@ -7,12 +7,12 @@ use super::error::RecipeError;
 use super::line::{Found, Unread, read};
 use super::plain_html::{linked_data, plain};
 use super::sections::{heading, kind};
-use crate::engine::batch::{Losses, Wanted};
-use crate::engine::formula::{Bread, Formula, Line, LineAt, Stream, StreamKind};
+use crate::engine::batch::{BatchTarget, Losses};
+use crate::engine::formula::{Bread, Formula, Line, LineAt, Part, PartKind};
 use crate::engine::quantity::{Mass, Temperature};
+use crate::sheet::enum_names::PARTS;
 use crate::sheet::record::Tree;
-use crate::sheet::spelling::STREAMS;
-use crate::sheet::{Batch, HeatWishes, Sheet, plain as plain_text};
+use crate::sheet::{Batch, HeatSettings, Sheet, plain as plain_text};
 
 /// A heading among the ingredients.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -20,7 +20,7 @@ pub struct Heading {
     /// What it is called.
     pub name: String,
     /// What becomes of what stands below it.
-    pub kind: StreamKind,
+    pub kind: PartKind,
 }
 
 /// What became of a line.
@@ -105,8 +105,8 @@ fn understood(recipe: &Tree) -> Result<ReadRecipe, RecipeError> {
         return Err(RecipeError::NoIngredients);
     }
     let sections = sections(field(recipe, "recipeInstructions"));
-    let (streams, lines) = streams(&written, &sections);
-    if streams.is_empty() {
+    let (parts, lines) = parts(&written, &sections);
+    if parts.is_empty() {
         return Err(RecipeError::NothingUnderstood);
     }
     let (note, note_cut) = note(recipe);
@@ -119,15 +119,15 @@ fn understood(recipe: &Tree) -> Result<ReadRecipe, RecipeError> {
             name
         },
         bread: Bread::default(),
-        formula: Formula { streams },
+        formula: Formula { parts },
         batch: Batch {
-            wanted: Wanted::default(),
+            wanted: BatchTarget::default(),
             losses: Losses::default(),
             pieces: pieces(recipe),
             syrup_at: Temperature::known(40.0),
             tin: None,
         },
-        heat: HeatWishes::default(),
+        heat: HeatSettings::default(),
         note,
     };
     Ok(ReadRecipe {
@@ -150,7 +150,7 @@ fn sections(instructions: Option<&Tree>) -> Vec<Heading> {
             let name = texts(field(item, "name")).into_iter().next()?;
             let told = texts(field(item, "additionalType")).into_iter().next();
             let known = told.and_then(|word| {
-                let found = STREAMS.iter().find(|(_, spelt)| *spelt == word);
+                let found = PARTS.iter().find(|(_, spelt)| *spelt == word);
                 found.map(|(kind, _)| *kind)
             });
             let kind = known.unwrap_or_else(|| kind(&name));
@@ -159,13 +159,13 @@ fn sections(instructions: Option<&Tree>) -> Vec<Heading> {
         .collect()
 }
 
-/// The streams of all lines that were understood, and what became of each line.
-fn streams(written: &[String], sections: &[Heading]) -> (Vec<Stream>, Vec<RecipeLine>) {
-    let mut streams: Vec<Stream> = Vec::new();
+/// The parts of all lines that were understood, and what became of each line.
+fn parts(written: &[String], sections: &[Heading]) -> (Vec<Part>, Vec<RecipeLine>) {
+    let mut parts: Vec<Part> = Vec::new();
     let mut lines = Vec::new();
     let mut under = Heading {
         name: "Dough".to_owned(),
-        kind: StreamKind::Final,
+        kind: PartKind::Final,
     };
     let mut count = 0;
     for text in written {
@@ -181,7 +181,7 @@ fn streams(written: &[String], sections: &[Heading]) -> (Vec<Stream>, Vec<Recipe
             match read(cut.unwrap_or(text)) {
                 Ok(found) if count < Formula::MOST_LINES => {
                     count += 1;
-                    let at = place(&mut streams, aside.unwrap_or(&under), &found);
+                    let at = place(&mut parts, aside.unwrap_or(&under), &found);
                     at.map_or(Understood::Not(Unread::TooMany), |at| {
                         Understood::Line(at, Box::new(found))
                     })
@@ -193,21 +193,21 @@ fn streams(written: &[String], sections: &[Heading]) -> (Vec<Stream>, Vec<Recipe
         let text = text.clone();
         lines.push(RecipeLine { text, understood });
     }
-    (streams, lines)
+    (parts, lines)
 }
 
-/// Puts a line into its stream, which is begun where it is not there yet.
-fn place(streams: &mut Vec<Stream>, under: &Heading, found: &Found) -> Option<LineAt> {
-    let name = plain_text::name(&under.name, Sheet::STREAM_NAME_LENGTH);
-    let known = streams
+/// Puts a line into its part, which is begun where it is not there yet.
+fn place(parts: &mut Vec<Part>, under: &Heading, found: &Found) -> Option<LineAt> {
+    let name = plain_text::name(&under.name, Sheet::PART_NAME_LENGTH);
+    let known = parts
         .iter()
         .position(|one| one.name == name && one.kind == under.kind);
-    let stream = known.unwrap_or(streams.len());
+    let part = known.unwrap_or(parts.len());
     if known.is_none() {
-        if streams.len() >= Formula::MOST_STREAMS {
+        if parts.len() >= Formula::MOST_PARTS {
             return None;
         }
-        streams.push(Stream {
+        parts.push(Part {
             kind: under.kind,
             name,
             lines: Vec::new(),
@@ -215,10 +215,10 @@ fn place(streams: &mut Vec<Stream>, under: &Heading, found: &Found) -> Option<Li
             temperature: None,
         });
     }
-    let lines = &mut streams.get_mut(stream)?.lines;
+    let lines = &mut parts.get_mut(part)?.lines;
     lines.push(Line::new(found.food.clone(), found.mass));
     let line = lines.len().checked_sub(1)?;
-    Some(LineAt { stream, line })
+    Some(LineAt { part, line })
 }
 
 /// What it makes, where a number says so.

@@ -1,9 +1,9 @@
-//! Sections: which stream a part of a recipe is.
+//! Sections: which part a part of a recipe is.
 
-use crate::engine::formula::StreamKind;
+use crate::engine::formula::PartKind;
 
 /// Words that tell what becomes of a part, the more telling ones first.
-const TELLING: &[(&[&str], StreamKind)] = &[
+const TELLING: &[(&[&str], PartKind)] = &[
     (
         &[
             "tangzhong",
@@ -14,7 +14,7 @@ const TELLING: &[(&[&str], StreamKind)] = &[
             "porridge",
             "water roux",
         ],
-        StreamKind::Paste,
+        PartKind::Paste,
     ),
     (
         &[
@@ -27,26 +27,26 @@ const TELLING: &[(&[&str], StreamKind)] = &[
             "night dough",
             "pre-dough",
         ],
-        StreamKind::Preferment,
+        PartKind::Preferment,
     ),
-    (&["wash", "brush"], StreamKind::Wash),
-    (&["filling", "inside"], StreamKind::Filling),
+    (&["wash", "brush"], PartKind::Wash),
+    (&["filling", "inside"], PartKind::Filling),
     (
         &[
             "topping", "glaze", "icing", "frosting", "syrup", "sauce", "drizzle", "streusel",
             "finish",
         ],
-        StreamKind::Topping,
+        PartKind::Topping,
     ),
 ];
 
 /// What becomes of a part with such a name; the final dough where the name does not tell.
-pub(super) fn kind(name: &str) -> StreamKind {
+pub(super) fn kind(name: &str) -> PartKind {
     let small = name.to_lowercase();
     let found = TELLING
         .iter()
         .find(|(words, _)| words.iter().any(|word| small.contains(word)));
-    found.map_or(StreamKind::Final, |(_, kind)| *kind)
+    found.map_or(PartKind::Final, |(_, kind)| *kind)
 }
 
 /// The name in a heading: "For the filling:" is "Filling"; none for a line that is no heading.

@@ -43,9 +43,9 @@ fn until(letters: &[char], at: &mut usize, inside: bool) -> Vec<Token> {
                 return found;
             }
             digit if digit.is_ascii_digit() => found.push(number(letters, at)),
-            sign if part(sign).is_some() => {
+            sign if component(sign).is_some() => {
                 *at += 1;
-                found.push(exactly(part(sign).unwrap_or_default()));
+                found.push(exactly(component(sign).unwrap_or_default()));
             }
             letter if letter.is_alphabetic() => found.push(word(letters, at)),
             '-' | '–' | '—' | '~' => {
@@ -113,7 +113,7 @@ fn word(letters: &[char], at: &mut usize) -> Token {
 }
 
 /// What a one-character fraction stands for.
-const fn part(sign: char) -> Option<f64> {
+const fn component(sign: char) -> Option<f64> {
     Some(match sign {
         '½' => 0.5,
         '⅓' => 1.0 / 3.0,

@@ -2,21 +2,21 @@
 
 use std::borrow::Cow;
 
-use crate::engine::batch::{Wanted, scale};
-use crate::engine::formula::{Line, Stream};
+use crate::engine::batch::{BatchTarget, scale};
+use crate::engine::formula::{Line, Part};
 use crate::engine::nutrition::{Nutrient, Nutrients, energy_eu, nutrition};
 use crate::engine::quantity::{Factor, Mass};
+use crate::sheet::enum_names::{PARTS, spelt};
 use crate::sheet::interchange::csv::full_name;
 use crate::sheet::record::Tree;
-use crate::sheet::spelling::{STREAMS, spelt};
 use crate::sheet::{Batch, Sheet};
 
 type Fields<'t> = Vec<(Cow<'t, str>, Tree<'t>)>;
 
-/// The sheet as a recipe, made once. `steps` has the sentences for each stream, in the order of the
+/// The sheet as a recipe, made once. `steps` has the sentences for each part, in the order of the
 /// formula. What one piece holds is told where it can be worked out.
 ///
-/// Each ingredient carries the name of its stream in brackets; the sections of the instructions
+/// Each ingredient carries the name of its part in brackets; the sections of the instructions
 /// have the same names, so that what was written can be read back whole.
 ///
 /// Source: schema.org, types `Recipe`, `HowToSection`, `HowToStep` and `NutritionInformation`.
@@ -32,32 +32,31 @@ pub fn write_recipe(sheet: &Sheet, steps: &[Vec<String>]) -> String {
     }
     let pieces = sheet.batch.pieces.get();
     fields.push(("recipeYield".into(), text(pieces.to_string())));
-    let ingredients = sheet.formula.streams.iter().flat_map(ingredients);
+    let ingredients = sheet.formula.parts.iter().flat_map(ingredients);
     fields.push(("recipeIngredient".into(), Tree::List(ingredients.collect())));
     let sections = sheet
         .formula
-        .streams
+        .parts
         .iter()
         .enumerate()
-        .map(|(at, stream)| section(stream, steps.get(at).map_or(&[], Vec::as_slice)));
+        .map(|(at, part)| section(part, steps.get(at).map_or(&[], Vec::as_slice)));
     fields.push(("recipeInstructions".into(), Tree::List(sections.collect())));
     fields.extend(piece(sheet).map(|told| ("nutrition".into(), told)));
     Tree::Fields(fields).to_string()
 }
 
-fn ingredients(stream: &Stream) -> impl Iterator<Item = Tree<'static>> + use<'_> {
+fn ingredients(part: &Part) -> impl Iterator<Item = Tree<'static>> + use<'_> {
     let ingredient = |line: &Line| {
         let (grams, food) = (line.mass.grams(), full_name(&line.food));
-        text(format!("{grams} g {food} ({})", stream.name))
+        text(format!("{grams} g {food} ({})", part.name))
     };
-    stream
-        .lines
+    part.lines
         .iter()
         .filter(|line| line.mass > Mass::ZERO)
         .map(ingredient)
 }
 
-fn section(stream: &Stream, steps: &[String]) -> Tree<'static> {
+fn section(part: &Part, steps: &[String]) -> Tree<'static> {
     let step = |sentence: &String| {
         Tree::Fields(vec![
             ("@type".into(), text("HowToStep")),
@@ -66,8 +65,8 @@ fn section(stream: &Stream, steps: &[String]) -> Tree<'static> {
     };
     Tree::Fields(vec![
         ("@type".into(), text("HowToSection")),
-        ("name".into(), text(stream.name.clone())),
-        ("additionalType".into(), text(spelt(stream.kind, STREAMS))),
+        ("name".into(), text(part.name.clone())),
+        ("additionalType".into(), text(spelt(part.kind, PARTS))),
         (
             "itemListElement".into(),
             Tree::List(steps.iter().map(step).collect()),
@@ -78,7 +77,7 @@ fn section(stream: &Stream, steps: &[String]) -> Tree<'static> {
 /// What one piece holds as it is eaten. The vocabulary wants a number and its unit in one text.
 fn piece(sheet: &Sheet) -> Option<Tree<'static>> {
     let Batch { losses, pieces, .. } = &sheet.batch;
-    let once = Wanted::Times(Factor::ONE);
+    let once = BatchTarget::Times(Factor::ONE);
     let made = scale(&sheet.formula, once, *losses, *pieces).ok()?;
     let (mass, held) = nutrition(&made).ok()?.in_piece();
     told(mass, &held)

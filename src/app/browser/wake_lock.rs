@@ -1,0 +1,61 @@
+//! Wake: the screen stays on while the bench is looked at, where the device allows it.
+
+use std::cell::{Cell, RefCell};
+
+use js_sys::{Array, Function, Promise, Reflect};
+use leptos::prelude::*;
+use wasm_bindgen::{JsCast, JsValue};
+use wasm_bindgen_futures::JsFuture;
+
+thread_local! {
+    static WANTED: Cell<bool> = const { Cell::new(false) };
+    static WATCHED: Cell<bool> = const { Cell::new(false) };
+    static HELD: RefCell<Option<JsValue>> = const { RefCell::new(None) };
+}
+
+fn method(of: &JsValue, name: &str) -> Option<Function> {
+    Reflect::get(of, &name.into()).ok()?.dyn_into().ok()
+}
+
+/// `SaveError` the screen on, from now on and each time the page comes back to the front.
+pub fn keep() {
+    WANTED.set(true);
+    if !WATCHED.replace(true) {
+        std::mem::forget(window_event_listener_untyped("visibilitychange", |_| {
+            hold();
+        }));
+        std::mem::forget(window_event_listener_untyped("focus", |_| hold()));
+    }
+    hold();
+}
+
+/// Lets the screen go dark again.
+pub fn let_go() {
+    WANTED.set(false);
+    if let Some(held) = HELD.take()
+        && let Some(release) = method(&held, "release")
+    {
+        // Already let go where the browser did so by itself.
+        let _released = release.call0(&held);
+    }
+}
+
+/// Asks for it; a refusal does no harm.
+fn hold() {
+    if !WANTED.get() || document().hidden() {
+        return;
+    }
+    let asked = || -> Option<Promise> {
+        let lock = Reflect::get(&window().navigator(), &"wakeLock".into()).ok()?;
+        let request = method(&lock, "request")?;
+        let screen = Array::of1(&"screen".into());
+        request.apply(&lock, &screen).ok()?.dyn_into().ok()
+    };
+    if let Some(asked) = asked() {
+        leptos::task::spawn_local(async move {
+            if let Ok(held) = JsFuture::from(asked).await {
+                HELD.replace(Some(held));
+            }
+        });
+    }
+}

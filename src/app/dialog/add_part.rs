@@ -1,0 +1,52 @@
+//! Adding a part: which kind it is to be.
+
+use leptos::prelude::*;
+
+use crate::app::part::Button;
+use crate::app::state::use_app_state;
+use crate::engine::formula::{Part, PartKind};
+use crate::engine::quantity::Mass;
+use crate::text::{name, notice};
+
+/// The kinds of part, found by what they are called.
+pub(super) struct Kinds;
+
+/// The kinds of part, found by what they are called.
+pub(super) const KINDS: Kinds = Kinds;
+
+impl Kinds {
+    /// The kind with this name.
+    pub(super) fn called(self, text: &str) -> Option<PartKind> {
+        PartKind::ALL
+            .into_iter()
+            .find(|kind| name::part_kind(*kind) == text)
+    }
+}
+
+/// Adds a part of a kind that is chosen.
+#[component]
+pub fn AddPart() -> impl IntoView {
+    let state = use_app_state();
+    let add = move |kind: PartKind| {
+        state.edit(|sheet| {
+            sheet.formula.parts.push(Part {
+                kind,
+                name: name::part_kind(kind).to_owned(),
+                lines: Vec::new(),
+                steam: Mass::ZERO,
+                temperature: None,
+            });
+            // In the order of the work; parts of one kind stay in theirs.
+            sheet.formula.parts.sort_by_key(|part| part.kind);
+        });
+        state.close();
+    };
+    let buttons = PartKind::ALL
+        .into_iter()
+        .map(|kind| view! { <Button says=name::part_kind(kind) tapped=move |()| add(kind) /> })
+        .collect_view();
+    let has_room = state.sheet().formula.has_room_for_a_part();
+    let full = (!has_room).then(|| view! { <p>{notice::parts_full()}</p> });
+    let menu = has_room.then(|| view! { <div class="menu">{buttons}</div> });
+    view! { {full} {menu} }
+}

@@ -1,0 +1,79 @@
+//! Taking in: formulas from a file, with what could not be read.
+
+use leptos::prelude::*;
+use wasm_bindgen_futures::spawn_local;
+
+use crate::app::browser::file::{self, FileTrouble};
+use crate::app::browser::live_region::announce;
+use crate::app::state::{AppState, use_app_state};
+use crate::sheet::Added;
+use crate::sheet::record::{FILE_LIMIT, Opened, read_file};
+use crate::text::{FormatOptions, Trouble, import_report, notice, tr};
+
+/// Takes formulas in from a file.
+#[component]
+pub fn TakeIn() -> impl IntoView {
+    let state = use_app_state();
+    let said = RwSignal::new(Vec::<String>::new());
+    let take = move |input: web_sys::HtmlInputElement| {
+        let options = state.options.get_untracked();
+        if state.trial.with_untracked(Option::is_some) {
+            said.set(vec![
+                tr!("A trial is on. Keep it or drop it first.").to_owned(),
+            ]);
+            return;
+        }
+        let Some(file) = file::chosen(&input) else {
+            return;
+        };
+        let most = u32::try_from(FILE_LIMIT).map_or(f64::MAX, f64::from);
+        spawn_local(async move {
+            let says = match file::text(file, most).await {
+                Ok(text) => opened(state, &text, options),
+                Err(FileTrouble::TooLarge(bytes)) => {
+                    vec![notice::file_too_large(bytes, most, options)]
+                }
+                Err(FileTrouble::Refused) => vec![notice::file_refused().to_owned()],
+            };
+            announce(&says.join(" "));
+            said.set(says);
+        });
+    };
+    let sentences = move || {
+        said.get()
+            .into_iter()
+            .map(|said| view! { <p>{said}</p> })
+            .collect_view()
+    };
+    view! {
+        <h3>{tr!("Take in")}</h3>
+        <label class="button file">
+            {tr!("Open a file of formulas")}
+            <input type="file" class="heard" accept=".json,application/json" on:change:target=move |event| take(event.target()) />
+        </label>
+        <div role="status">{sentences}</div>
+    }
+}
+
+/// Puts what a file holds onto the shelf; says what came of it.
+fn opened(state: AppState, text: &str, options: FormatOptions) -> Vec<String> {
+    match read_file(text) {
+        Ok(found) => {
+            let added = state.import_all(&found);
+            told(&found, added, options)
+        }
+        Err(error) => vec![error.sentence(options)],
+    }
+}
+
+fn told(found: &Opened, added: Added, options: FormatOptions) -> Vec<String> {
+    let refused = found.refused.iter().map(|error| error.sentence(options));
+    let beside = import_report::beside(added);
+    let nothing_else = beside.is_none() || !found.formulas.is_empty();
+    nothing_else
+        .then(|| import_report::taken_in(found.formulas.len()))
+        .into_iter()
+        .chain(beside)
+        .chain(refused)
+        .collect()
+}

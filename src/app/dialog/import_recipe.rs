@@ -1,0 +1,85 @@
+//! A recipe taken in: read as far as it can be understood, told line by line, then shelved.
+
+use leptos::prelude::*;
+use wasm_bindgen_futures::spawn_local;
+
+use crate::app::browser::file::{self, FileTrouble};
+use crate::app::browser::live_region::announce;
+use crate::app::part::Button;
+use crate::app::state::use_app_state;
+use crate::sheet::interchange::{ReadRecipe, read_recipe};
+use crate::text::{
+    Trouble, notice,
+    share::{ImportedLine, RecipeView, recipe},
+    tr,
+};
+
+/// The most bytes of a file that is opened.
+const MOST: f64 = 4_000_000.0;
+
+/// Takes a recipe in from a file.
+#[component]
+pub fn TakeRecipe() -> impl IntoView {
+    let state = use_app_state();
+    let read = RwSignal::new(None::<ReadRecipe>);
+    let said = RwSignal::new(String::new());
+    let take = move |input: web_sys::HtmlInputElement| {
+        let options = state.options.get_untracked();
+        let Some(file) = file::chosen(&input) else {
+            return;
+        };
+        spawn_local(async move {
+            let (found, says) = match file::text(file, MOST).await {
+                Ok(text) => match read_recipe(&text) {
+                    Ok(found) => {
+                        let title = recipe(&found, options).title;
+                        (Some(found), title)
+                    }
+                    Err(error) => (None, error.sentence(options)),
+                },
+                Err(FileTrouble::TooLarge(bytes)) => {
+                    (None, notice::file_too_large(bytes, MOST, options))
+                }
+                Err(FileTrouble::Refused) => (None, notice::file_refused().to_owned()),
+            };
+            announce(&says);
+            said.set(says);
+            read.set(found);
+        });
+    };
+    let told =
+        move || read.with(|read| read.as_ref().map(|read| recipe(read, state.options.get())));
+    let shelve = move |()| {
+        if let Some(found) = read.get_untracked() {
+            state.open_new(&found.sheet);
+            announce(tr!("The recipe is on the shelf and open."));
+            state.close();
+        }
+    };
+    view! {
+        <h3>{tr!("Take in a recipe")}</h3>
+        <p class="quiet">{tr!("A page saved from the browser, or recipe data by itself (schema.org). It is read here; nothing is sent anywhere.")}</p>
+        <label class="button file">
+            {tr!("Open a recipe")}
+            <input type="file" class="heard" accept=".html,.htm,.json,.jsonld,text/html,application/ld+json" on:change:target=move |event| take(event.target()) />
+        </label>
+        <p role="status">{said}</p>
+        {move || told().map(|told| view! { <Lines told /> <Button says=tr!("Put it on the shelf") class="chief" tapped=shelve /> })}
+    }
+}
+
+/// What became of each line.
+#[component]
+fn Lines(
+    /// What is told.
+    told: RecipeView,
+) -> impl IntoView {
+    let line = |line: ImportedLine| {
+        let class = if line.taken { "taken" } else { "not-taken" };
+        view! { <li class=class><b>{line.text}</b> <br /> {line.says}</li> }
+    };
+    view! {
+        <ul class="plain recipe-lines">{told.lines.into_iter().map(line).collect_view()}</ul>
+        {told.left_out.map(|left| view! { <p class="quiet">{left}</p> })}
+    }
+}

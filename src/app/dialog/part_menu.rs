@@ -1,0 +1,149 @@
+//! Part menu: name, kind, order and steam of one part.
+
+use leptos::prelude::*;
+
+use super::add_part::KINDS;
+use crate::app::browser::live_region::announce;
+use crate::app::part::{Button, NumberBox, Picture, TextBox};
+use crate::app::state::use_app_state;
+use crate::engine::formula::PartKind;
+use crate::sheet::Sheet;
+use crate::text::{Trouble, format, name, read, tr};
+
+/// What can be done with a part.
+#[component]
+pub fn PartMenu(
+    /// Which one.
+    part: usize,
+) -> impl IntoView {
+    let state = use_app_state();
+    let words = Signal::derive(move || {
+        state.with(|sheet| {
+            sheet
+                .formula
+                .parts
+                .get(part)
+                .map(|own| own.name.clone())
+                .unwrap_or_default()
+        })
+    });
+    let typed = move |typed: String| {
+        state.type_in("stream-name", |sheet| {
+            if let Some(own) = sheet.formula.parts.get_mut(part) {
+                own.name = typed;
+            }
+        });
+    };
+    view! {
+        <TextBox id="stream-name" label=tr!("Name") words typed most=Sheet::PART_NAME_LENGTH />
+        <Kind part />
+        <Steam part />
+        <Arrange part name=words />
+    }
+}
+
+/// Earlier, or away.
+#[component]
+fn Arrange(
+    /// Which part.
+    part: usize,
+    /// As the user calls it.
+    name: Signal<String>,
+) -> impl IntoView {
+    let state = use_app_state();
+    let earlier = move |()| {
+        state.edit(|sheet| {
+            sheet.part_earlier(part);
+        });
+        state.close();
+    };
+    let remove = move |()| {
+        let gone = name.get_untracked();
+        state.edit(|sheet| {
+            sheet.remove_part(part);
+        });
+        state.close();
+        announce(&tr!("{gone} removed. Undo brings it back.", gone = gone));
+    };
+    view! {
+        <div class="menu">
+            <Button says=tr!("Earlier in the order of work") tapped=earlier idle=Signal::derive(move || part == 0) />
+            <Button says=tr!("Remove with all that is in it") class="risky" picture=Picture::Remove tapped=remove />
+        </div>
+    }
+}
+
+/// What becomes of it.
+#[component]
+fn Kind(
+    /// Which part.
+    part: usize,
+) -> impl IntoView {
+    let state = use_app_state();
+    let holds = move || state.with(|sheet| sheet.formula.parts.get(part).map(|own| own.kind));
+    let chosen = move |kind: Option<PartKind>| {
+        state.edit(|sheet| {
+            if let (Some(own), Some(kind)) = (sheet.formula.parts.get_mut(part), kind) {
+                own.kind = kind;
+            }
+        });
+    };
+    let options = PartKind::ALL
+        .into_iter()
+        .map(|kind| {
+            view! {
+                <option value=name::part_kind(kind) prop:selected=move || holds() == Some(kind)>{name::part_kind(kind)}</option>
+            }
+        })
+        .collect_view();
+    view! {
+        <div class="text-box">
+            <label for="stream-kind">{tr!("What it is")}</label>
+            <select id="stream-kind" on:change:target=move |event| chosen(KINDS.called(&event.target().value()))>
+                {options}
+            </select>
+        </div>
+    }
+}
+
+/// The steam that was lost, found by weighing.
+#[component]
+fn Steam(
+    /// Which part.
+    part: usize,
+) -> impl IntoView {
+    let state = use_app_state();
+    let figure = Signal::derive(move || {
+        let options = state.options.get();
+        state.with(|sheet| {
+            let own = sheet.formula.parts.get(part);
+            own.map(|own| format::box_mass(own.steam, options))
+                .unwrap_or_default()
+        })
+    });
+    let take = move |text: String| {
+        let options = state.options.get_untracked();
+        let steam = read::mass(&text, options).map_err(|error| error.sentence(options))?;
+        state.type_in("steam", |sheet| {
+            if let Some(own) = sheet.formula.parts.get_mut(part) {
+                own.steam = steam;
+            }
+        });
+        Ok(())
+    };
+    let unit = Signal::derive(move || state.options.get().units.mass.symbol());
+    let is_paste = move || {
+        state.with(|sheet| {
+            sheet
+                .formula
+                .parts
+                .get(part)
+                .is_some_and(|own| own.kind == PartKind::Paste)
+        })
+    };
+    view! {
+        <Show when=is_paste>
+            <NumberBox id=format!("steam-{part}") label=tr!("Lost as steam, by weighing") unit figure take=Callback::new(take) />
+        </Show>
+    }
+}

@@ -1,0 +1,73 @@
+//! The formula as a file that other programs and people read.
+
+use leptos::prelude::*;
+
+use crate::app::browser::{clock, file};
+use crate::app::part::Button;
+use crate::app::state::use_app_state;
+use crate::sheet::Sheet;
+use crate::sheet::interchange::{csv, write_recipe};
+use crate::text::{
+    FormatOptions,
+    language::text,
+    notice,
+    share::{markdown, plain_text, steps},
+    tr, tr_noop,
+};
+
+/// Writes a sheet in one form.
+type Write = fn(&Sheet, FormatOptions) -> String;
+
+/// The forms there are: what the button says, the ending, the kind, how it is written.
+const FORMS: [(&str, &str, &str, Write); 4] = [
+    (
+        tr_noop!("Table for spreadsheets (CSV)"),
+        "csv",
+        "text/csv",
+        |sheet, _| csv(&sheet.formula),
+    ),
+    (
+        tr_noop!("Recipe for other programs"),
+        "recipe.json",
+        "application/ld+json",
+        |sheet, options| write_recipe(sheet, &steps(sheet, options)),
+    ),
+    (
+        tr_noop!("Plain text"),
+        "txt",
+        "text/plain;charset=utf-8",
+        plain_text,
+    ),
+    (
+        tr_noop!("Markdown"),
+        "md",
+        "text/markdown;charset=utf-8",
+        markdown,
+    ),
+];
+
+/// The formula in other forms.
+#[component]
+pub fn TextsOut() -> impl IntoView {
+    let state = use_app_state();
+    let refused = RwSignal::new("");
+    let save = move |ending: &str, kind: &str, write: Write| {
+        let options = state.options.get_untracked();
+        let text = untrack(|| state.with_saved(|sheet| write(sheet, options)));
+        let name = format!("softcrumb-{}.{ending}", clock::today());
+        let saved = file::save(&name, kind, &text);
+        refused.set(if saved.is_ok() {
+            ""
+        } else {
+            notice::file_refused()
+        });
+    };
+    let buttons = FORMS.map(|(says, ending, kind, write)| {
+        view! { <Button says=text(says) tapped=move |()| save(ending, kind, write) /> }
+    });
+    view! {
+        <h3>{tr!("In other forms")}</h3>
+        <div class="buttons">{buttons}</div>
+        <p class="trouble">{refused}</p>
+    }
+}

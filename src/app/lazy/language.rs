@@ -1,0 +1,54 @@
+//! Another language is a file of its own, which loads when it is first spoken.
+
+use std::cell::RefCell;
+
+use crate::app::browser::{catalogue, locale};
+use crate::sheet::Language;
+use crate::text::language::{Catalogue, set_catalogue};
+
+thread_local! {
+    /// Catalogues that have come.
+    static CAME: RefCell<Vec<(Language, &'static Catalogue)>> = const { RefCell::new(Vec::new()) };
+}
+
+/// The language that is wanted: the one chosen, else the first the browser asks for.
+pub fn wanted(chosen: Option<Language>) -> Language {
+    chosen.unwrap_or_else(|| {
+        let tags = locale::wanted();
+        Language::first_of(tags.iter().map(String::as_str))
+    })
+}
+
+/// Speaks a language from now on; whether its texts came. Where they did not, nothing changes.
+///
+/// Numbers and dates follow the browser, unless the language was chosen here.
+pub async fn load(chosen: Option<Language>) -> bool {
+    let language = wanted(chosen);
+    let catalogue = match language {
+        Language::English => None,
+        Language::Spanish | Language::Japanese => {
+            let Some(catalogue) = came(language).await else {
+                return false;
+            };
+            Some(catalogue)
+        }
+    };
+    set_catalogue(catalogue);
+    locale::choose(chosen.map(Language::tag));
+    locale::mark(language.tag(), language.direction());
+    true
+}
+
+/// The catalogue of a language, asked for once.
+async fn came(language: Language) -> Option<&'static Catalogue> {
+    let known = CAME.with_borrow(|came| {
+        let found = came.iter().find(|(own, _)| *own == language);
+        found.map(|(_, catalogue)| *catalogue)
+    });
+    if known.is_some() {
+        return known;
+    }
+    let read = Catalogue::read(catalogue::fetch(language.tag()).await?).ok()?;
+    CAME.with_borrow_mut(|came| came.push((language, read)));
+    Some(read)
+}

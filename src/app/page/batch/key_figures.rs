@@ -1,0 +1,49 @@
+//! The three figures of the place: dough to mix, pieces, factor.
+
+use leptos::prelude::*;
+
+use super::BatchAnswers;
+use crate::app::part::{Figure, Shown};
+use crate::app::state::{memo, use_app_state};
+use crate::engine::batch::{BatchFigure, Scaled};
+use crate::text::{FormatOptions, format, tr, weighing};
+
+/// The three figures that the place is about.
+#[component]
+pub fn BatchKeys() -> impl IntoView {
+    view! {
+        <BatchFigureBox label=tr!("Dough to mix") figure=BatchFigure::Mixed look=|scaled, options| format::mass(scaled.mixed, options) />
+        <BatchFigureBox label=tr!("Pieces") figure=BatchFigure::Each look=|scaled, options| weighing::pieces(&scaled.pieces, options) />
+        <BatchFigureBox label=tr!("Of the formula") figure=BatchFigure::Factor look=|scaled, options| format::factor(scaled.factor, options) />
+    }
+}
+
+/// A figure of the batch that opens to its working.
+#[component]
+pub fn BatchFigureBox(
+    /// What it is called.
+    label: &'static str,
+    /// Which figure.
+    figure: BatchFigure,
+    /// The figure, written out.
+    look: fn(&Scaled, FormatOptions) -> String,
+) -> impl IntoView {
+    let state = use_app_state();
+    let answers = BatchAnswers::here();
+    let shown = memo(move || {
+        let options = state.options.get();
+        Shown::beside(
+            answers.read(|scaled| look(scaled, options)),
+            answers.read_before(|scaled| look(scaled, options)),
+        )
+    });
+    let working = move |()| {
+        answers.scaled.with_untracked(|scaled| {
+            let scaled = scaled.as_ref().ok();
+            scaled
+                .map(|scaled| scaled.working_of(figure))
+                .unwrap_or_default()
+        })
+    };
+    view! { <Figure label shown working=Callback::new(working) /> }
+}

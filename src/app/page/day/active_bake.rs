@@ -1,0 +1,100 @@
+//! The bake under way, kept for as long as the page is open, with its timers, which ring wherever
+//! in the app the user is.
+
+use std::cell::OnceCell;
+
+use leptos::prelude::*;
+
+use crate::app::browser::live_region::announce;
+use crate::app::browser::storage::StorageTrouble;
+use crate::app::browser::{alarm, clock, storage};
+use crate::app::state::AppState;
+use crate::sheet::day::Bench;
+use crate::sheet::key;
+use crate::sheet::record::{read_bench, write_bench};
+use crate::sheet::{Moment, Place};
+use crate::text::{name, notice, tr};
+
+thread_local! {
+    static BENCH: OnceCell<ArcRwSignal<Option<Bench>>> = const { OnceCell::new() };
+}
+
+fn shared(state: AppState) -> ArcRwSignal<Option<Bench>> {
+    BENCH.with(|bench| {
+        bench
+            .get_or_init(|| {
+                let bench = ArcRwSignal::new(saved());
+                let watched = bench.clone();
+                clock::every_second_for_ever(move || ring(state, &watched));
+                let followed = bench.clone();
+                storage::watch(move |changed| {
+                    // What another tab goes on with is not written over with what stood here.
+                    if changed.is_none_or(|key| key == key::BENCH) {
+                        followed.set(saved());
+                    }
+                });
+                bench
+            })
+            .clone()
+    })
+}
+
+fn saved() -> Option<Bench> {
+    let saved = storage::get(key::BENCH).ok().flatten();
+    saved.and_then(|text| read_bench(&text).ok())
+}
+
+/// The bake under way.
+pub fn bench(state: AppState) -> RwSignal<Option<Bench>> {
+    shared(state).into()
+}
+
+/// Has the timers of the bake under way ring from now on.
+pub fn watch_timers(state: AppState) {
+    let bench = shared(state);
+    // Those that were over while the page was closed ring at once.
+    ring(state, &bench);
+}
+
+/// `SaveError` it as it stands now, or takes it away where there is none.
+///
+/// # Errors
+/// What storage says against it.
+pub fn keep(state: AppState) -> Result<(), StorageTrouble> {
+    match shared(state).with_untracked(|bench| bench.as_ref().map(write_bench)) {
+        Some(text) => storage::set(key::BENCH, &text),
+        None => {
+            storage::remove(key::BENCH);
+            Ok(())
+        }
+    }
+}
+
+/// Rings for every timer that is over and has not been heard; away from the bench it is also shown.
+fn ring(state: AppState, bench: &ArcRwSignal<Option<Bench>>) {
+    let now = Moment::from_milliseconds(clock::milliseconds()).unwrap_or_default();
+    let over = bench.with_untracked(|bench| {
+        let timers = bench.as_ref().map(|bench| bench.over(now));
+        let steps = timers.into_iter().flatten().map(|timer| timer.step.work);
+        steps.map(name::work).collect::<Vec<_>>()
+    });
+    if over.is_empty() {
+        return;
+    }
+    bench.update(|bench| {
+        if let Some(bench) = bench {
+            bench.hear(now);
+        }
+    });
+    // Told in the room already; storage that is full does not stop it.
+    if let Some(text) = bench.with_untracked(|bench| bench.as_ref().map(write_bench)) {
+        let _kept = storage::set(key::BENCH, &text);
+    }
+    let what = over.join(tr!(", "));
+    alarm::ring(&what);
+    let said = notice::timer_over(&what);
+    announce(&said);
+    if state.place.get_untracked() != Place::Day {
+        state.timer_alert.set(Some(said));
+    }
+}

@@ -1,0 +1,77 @@
+//! What is in the way of the plan, and what solves it, each with one tap.
+
+use leptos::prelude::*;
+
+use super::results::Day;
+use crate::app::part::Button;
+use crate::app::state::memo;
+use crate::engine::plan::{Change, Edit};
+use crate::sheet::Moment;
+use crate::sheet::day::Target;
+use crate::text::{day as told, tr};
+
+/// What cannot be kept, and what solves it.
+#[component]
+pub fn InTheWay() -> impl IntoView {
+    let day = Day::here();
+    let found = memo(move || {
+        let options = day.state.options.get();
+        let formula = day.state.with(|sheet| sheet.formula.clone());
+        let found = day.read(|planned| {
+            let (plan, solved) = (&planned.plan, &planned.solved);
+            day.zone.with_value(|zone| {
+                let troubles = solved.conflicts.iter();
+                let troubles =
+                    troubles.map(|one| told::conflict(one, plan, &formula, zone, options));
+                let changes = solved.changes.iter();
+                let changes =
+                    changes.map(|one| (*one, told::change(one, plan, &formula, zone, options)));
+                (troubles.collect::<Vec<_>>(), changes.collect::<Vec<_>>())
+            })
+        });
+        found.unwrap_or_default()
+    });
+    let way = move |(change, said): (Change, String)| view! { <li><Button says=said tapped=move |()| take(day, change) /></li> };
+    move || {
+        let (troubles, changes) = found.get();
+        (!troubles.is_empty()).then(|| {
+            let listed = troubles.into_iter().map(|said| view! { <li>{said}</li> });
+            let solves = (!changes.is_empty()).then(|| {
+                view! {
+                    <h3>{tr!("Any one of these solves it")}</h3>
+                    <ul class="ways">{changes.into_iter().map(way).collect_view()}</ul>
+                }
+            });
+            view! {
+                <div class="advice" role="status">
+                    <h3>{tr!("In the way")}</h3>
+                    <ul>{listed.collect_view()}</ul>
+                    {solves}
+                </div>
+            }
+        })
+    }
+}
+
+/// Makes a change: at the bench for this bake alone, else for the plan.
+fn take(day: Day, change: Change) {
+    match change {
+        Change::TableLater(at) | Change::TableEarlier(at) => {
+            let table = Target::Table(Moment::from_instant(at));
+            day.wish(|settings| settings.target = table);
+        }
+        Change::LetLast { step, minutes, .. } => {
+            let at =
+                untrack(|| day.read(|planned| planned.plan.steps().get(step).map(|one| one.at)));
+            let Some(step) = at.flatten() else {
+                return;
+            };
+            if untrack(|| day.own_bench.with(Option::is_some)) {
+                day.change_bench(|bench| bench.let_last(step, minutes));
+            } else {
+                day.edit(Edit::Duration { step, minutes });
+            }
+        }
+        Change::HelpingHand => day.wish(|settings| settings.one_pair_of_hands = false),
+    }
+}

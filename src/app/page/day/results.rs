@@ -1,0 +1,254 @@
+//! Answers about the day: what its plan goes by, the plan itself, the log and what it teaches.
+
+use leptos::prelude::*;
+
+use super::active_bake;
+use super::stored::{keep, read};
+use crate::app::browser::{clock, storage};
+use crate::app::page::BatchAnswers;
+use crate::app::state::{AppState, SaveError, memo, use_app_state};
+use crate::engine::formula::{Form, Formula};
+use crate::engine::learn::{Learnt, learn};
+use crate::engine::plan::{Edit, PlanError};
+use crate::engine::quantity::{Instant, Minutes};
+use crate::engine::rise::yeast_activity;
+use crate::sheet::civil::Zone;
+use crate::sheet::day::{Bake, Bench, DayAsked, DaySettings, Log, Planned, as_weighed, planned};
+use crate::sheet::record::{read_day, read_log, write_day, write_log};
+use crate::sheet::{Id, Moment, Sheet, key};
+
+/// How far around now the zone's clock is asked.
+const AROUND: f64 = 24.0 * 60.0;
+
+/// A bake that was taken out of the log, with its photo.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Taken {
+    /// The bake.
+    pub bake: Bake,
+    /// Its photo.
+    pub photo: Option<String>,
+}
+
+/// Answers about the day, and what they are found from.
+#[derive(Clone, Copy)]
+pub struct Day {
+    /// The state of the page.
+    pub state: AppState,
+    /// What the plan of the open formula goes by.
+    pub settings: RwSignal<DaySettings>,
+    /// The log.
+    pub log: RwSignal<Log>,
+    /// The log as it was read or kept last.
+    log_text: StoredValue<Option<String>>,
+    /// The bake that was taken out of the log last.
+    pub taken: RwSignal<Option<Taken>>,
+    /// The bake under way, of whichever formula.
+    pub bench: RwSignal<Option<Bench>>,
+    /// The bake under way, where it is one of the open formula.
+    pub own_bench: Memo<Option<Bench>>,
+    /// Whether the bench is looked at, and not the plan.
+    pub at_bench: RwSignal<bool>,
+    /// This second.
+    pub now: RwSignal<Moment>,
+    /// This minute.
+    pub minute: Memo<Instant>,
+    /// The zone of the clock on the wall.
+    pub zone: StoredValue<Zone>,
+    /// What the bakes of this kitchen teach.
+    pub learnt: Memo<Learnt>,
+    /// The formula as it is weighed in the bake under way.
+    pub weighed: Memo<Option<Formula>>,
+    /// The plan with its times.
+    pub planned: Memo<Result<Planned, PlanError>>,
+}
+
+impl Day {
+    /// The answers for the formula that is open, whichever that is.
+    fn of(state: AppState) -> Self {
+        let bench = active_bake::bench(state);
+        let now = RwSignal::new(clock_now());
+        let minute = memo(move || now.get().instant().minute());
+        let zone = StoredValue::new(zone_here(now.get_untracked().instant()));
+        let settings = RwSignal::new(DaySettings::default());
+        let log = RwSignal::new(read(key::LOG, read_log, state).unwrap_or_default());
+        let learnt = memo(move || {
+            let kitchen = state.kitchen.get();
+            let own = state.open_id.get();
+            let noted = log.with(|log| log.noted(&kitchen.name, own.as_ref()));
+            learn(&noted, kitchen.mixer.friction)
+        });
+        let own_bench = memo(move || {
+            let open = state.open_id.get();
+            bench.get().filter(|bench| bench.bake.formula == open)
+        });
+        let batch = BatchAnswers::here();
+        let weighed = memo(move || {
+            let bench = own_bench.get()?;
+            let any = bench.weighed.iter().any(|weighing| weighing.mass.is_some());
+            let formula = batch.read_rounded(|rounded| Some(rounded.formula.clone()))?;
+            any.then(|| as_weighed(&formula, &bench))
+        });
+        let day = Self {
+            state,
+            settings,
+            log,
+            log_text: StoredValue::new(storage::get(key::LOG).ok().flatten()),
+            taken: RwSignal::new(None),
+            bench,
+            own_bench,
+            at_bench: RwSignal::new(bench.with_untracked(Option::is_some)),
+            now,
+            minute,
+            zone,
+            learnt,
+            weighed,
+            // Found from all the others, and put in below.
+            planned: memo(|| Err(PlanError::NoSteps)),
+        };
+        let planned = memo(move || day.plan_of(&state.current()));
+        storage::watch(move |changed| day.take_in(changed.as_deref()));
+        Self { planned, ..day }
+    }
+
+    /// The answers of this page.
+    pub fn here() -> Self {
+        use_app_state().page_singleton(Self::of)
+    }
+
+    /// The plan of a sheet, with all else as it is.
+    pub fn plan_of(self, sheet: &Sheet) -> Result<Planned, PlanError> {
+        self.asked(sheet, planned)
+    }
+
+    /// Asks something of the day of a sheet.
+    pub fn asked<T>(self, sheet: &Sheet, ask: impl FnOnce(&DayAsked) -> T) -> T {
+        ask(&DayAsked {
+            sheet,
+            kitchen: &self.state.kitchen.get(),
+            settings: &self.settings.get(),
+            learnt: &self.learnt.get(),
+            weighed: self.weighed.get().as_ref(),
+            zone: &self.zone.get_value(),
+            now: Moment::from_instant(self.minute.get()),
+            bench: self.own_bench.get().as_ref(),
+        })
+    }
+
+    /// Takes what the plan of the formula that is now open goes by. Rises that are known of no
+    /// dough yet are known of the one that is kept.
+    pub fn open(self) {
+        // A file that was taken in elsewhere may have brought bakes; a long log is read but once.
+        let text = storage::get(key::LOG).ok().flatten();
+        let is_new = self.log_text.with_value(|before| *before != text);
+        if let Some(log) = text
+            .filter(|_| is_new)
+            .and_then(|_| read(key::LOG, read_log, self.state))
+        {
+            self.log.set(log);
+            self.log_text
+                .set_value(storage::get(key::LOG).ok().flatten());
+        }
+        let id = self.formula_id();
+        let saved = id
+            .as_ref()
+            .and_then(|id| read(&key::of_day(id), read_day, self.state));
+        let mut settings = saved.unwrap_or_default();
+        if settings.rises.dough.is_none() {
+            let dough = untrack(|| {
+                self.state
+                    .with_saved(|sheet| yeast_activity(&sheet.formula, Form::AsMade))
+            });
+            settings.rises.dough = dough.ok();
+            // Saved with the first look, so that it is not lost when the formula is changed; where
+            // there is no room for it, all else goes on.
+            if let Some(id) = id {
+                let _kept = storage::set(&key::of_day(&id), &write_day(&settings));
+            }
+        }
+        self.settings.set(settings);
+    }
+
+    /// Notes that the known rises are of the dough as it stands now.
+    pub fn know_this_dough(self) {
+        let dough = untrack(|| {
+            self.state
+                .with(|sheet| yeast_activity(&sheet.formula, Form::AsMade))
+        });
+        self.wish(|settings| settings.rises.dough = dough.ok());
+    }
+
+    /// The formula that is open; a visitor's copy has none.
+    pub fn formula_id(self) -> Option<Id> {
+        self.state.open_id.get_untracked()
+    }
+
+    /// Changes what the plan goes by, and keeps it.
+    pub fn wish(self, change: impl FnOnce(&mut DaySettings)) {
+        self.settings.update(change);
+        if let Some(id) = self.formula_id() {
+            let text = self.settings.with_untracked(write_day);
+            keep(&key::of_day(&id), &text, self.state);
+        }
+    }
+
+    /// Changes a step of the plan.
+    pub fn edit(self, edit: Edit) {
+        self.wish(|settings| settings.add(edit));
+    }
+
+    /// Changes the log, and keeps it. Whether it could be kept.
+    pub fn change_log(self, change: impl FnOnce(&mut Log)) -> bool {
+        self.log.update(change);
+        let text = self.log.with_untracked(write_log);
+        let saved = keep(key::LOG, &text, self.state);
+        if saved {
+            self.log_text.set_value(Some(text));
+        }
+        saved
+    }
+
+    /// Changes the bake under way, and keeps it.
+    pub fn change_bench(self, change: impl FnOnce(&mut Bench)) {
+        self.bench.update(|bench| {
+            if let Some(bench) = bench {
+                change(bench);
+            }
+        });
+        if let Err(trouble) = active_bake::keep(self.state) {
+            self.state.save_error.set(Some(SaveError::Storage(trouble)));
+        }
+    }
+
+    /// A look at the plan, where there is one.
+    pub fn read<T>(self, look: impl FnOnce(&Planned) -> T) -> Option<T> {
+        self.planned.with(|planned| planned.as_ref().ok().map(look))
+    }
+
+    /// Takes in what another tab has kept.
+    fn take_in(self, changed: Option<&str>) {
+        if changed.is_none_or(|key| key == key::LOG) {
+            let log = read(key::LOG, read_log, self.state);
+            self.log.set(log.unwrap_or_default());
+        }
+        let own = self.formula_id().map(|id| key::of_day(&id));
+        if let (Some(own), Some(changed)) = (own, changed)
+            && own == changed
+            && let Some(settings) = read(&own, read_day, self.state)
+        {
+            self.settings.set(settings);
+        }
+    }
+}
+
+/// Now.
+pub fn clock_now() -> Moment {
+    Moment::from_milliseconds(clock::milliseconds()).unwrap_or_default()
+}
+
+/// The zone of this device, for some weeks around now.
+fn zone_here(now: Instant) -> Zone {
+    let around = Minutes::from_hours(AROUND).unwrap_or(Minutes::ZERO);
+    Zone::asked(now.earlier(around), now.later(around), |at| {
+        clock::minutes_ahead(Moment::from_instant(at).milliseconds())
+    })
+}

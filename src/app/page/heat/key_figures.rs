@@ -1,0 +1,42 @@
+//! The three figures of the place: dough, paste, starch.
+
+use crate::text::tr;
+use leptos::prelude::*;
+
+use super::HeatAnswers;
+use super::paste_figure::{PasteFigure, comes_to, starch_cooked, warmth};
+use crate::app::part::{Figure, Shown};
+use crate::app::state::{memo, use_app_state};
+
+/// The three figures that the place is about.
+#[component]
+pub fn HeatKeys() -> impl IntoView {
+    view! {
+        <DoughFigure />
+        <PasteFigure label=tr!("Paste") look=comes_to />
+        <PasteFigure label=tr!("Starch cooked") look=starch_cooked />
+    }
+}
+
+/// How warm the dough comes off the mixer.
+#[component]
+pub fn DoughFigure() -> impl IntoView {
+    let state = use_app_state();
+    let answers = HeatAnswers::here();
+    let shown = memo(move || {
+        let options = state.options.get();
+        let Some(now) = answers.read_bowl(|bowl| bowl.came.temperature) else {
+            return Shown::plain(tr!("none").to_owned());
+        };
+        let before = answers.before.with(|before| before.as_ref()?.dough);
+        warmth(now, before, options)
+    });
+    let working = move |()| {
+        untrack(|| {
+            answers
+                .read_bowl(|bowl| bowl.came.working())
+                .unwrap_or_default()
+        })
+    };
+    view! { <Figure label=tr!("Dough comes off at") shown working=Callback::new(working) /> }
+}

@@ -1,0 +1,141 @@
+//! Filing: formulas and what is kept beside them, written to a file and taken in from one.
+
+use leptos::prelude::*;
+
+use super::persistence::now;
+use super::{AppState, SaveError, WorkspaceStore};
+use crate::app::browser::{random, storage};
+use crate::sheet::record::{
+    FormulaInFile, Opened, RecordError, read_class, read_day, read_log, read_pantry, read_tins,
+    write_day, write_file, write_log, write_sheet,
+};
+use crate::sheet::{Added, Id, Shelf, Workspace, key};
+
+impl AppState {
+    /// The formula that is open, as the text of a file.
+    pub fn file_of_one(self) -> String {
+        let sheet = untrack(|| self.with_saved(Clone::clone));
+        let one = FormulaInFile {
+            id: self.open_id.get_untracked(),
+            changed: None,
+            binned: None,
+            sheet,
+        };
+        write_file(&[one], &Workspace::default())
+    }
+
+    /// All formulas, those in the bin included, and all that is kept beside them, as the text of a
+    /// file. What cannot be opened is not in it.
+    pub fn file_of_all(self) -> String {
+        self.flush();
+        let all = self.shelf.with_untracked(filed);
+        write_file(&all, &self.beside())
+    }
+
+    /// Puts the formulas of a file onto the shelf; the first of them is opened. A formula that is
+    /// there already is put beside it, not over it. Of what is kept beside them, what is not here
+    /// yet is added; gives what that was.
+    pub fn import_all(self, opened: &Opened) -> Added {
+        let added = self.put_beside(&opened.beside);
+        let mut first = None;
+        let mut shelf = self.shelf.get_untracked();
+        for one in &opened.formulas {
+            let known = one.id.clone().filter(|id| shelf.standing_of(id).is_none());
+            let id = known.unwrap_or_else(|| Id::from_random(random::bits()));
+            if let Err(trouble) = storage::set(&key::of_formula(&id), &write_sheet(&one.sheet)) {
+                self.report_save_error(SaveError::Storage(trouble));
+                break;
+            }
+            shelf.put(&id, &one.sheet, one.changed.unwrap_or_else(now));
+            match one.binned {
+                Some(at) => drop(shelf.bin(&id, at).then_some(())),
+                None => first = first.or(Some(id)),
+            }
+        }
+        self.shelf.set(shelf);
+        self.write_index();
+        match first {
+            Some(id) => drop(self.open_formula(&id).then_some(())),
+            // What shows plans and log reads them anew.
+            None => self.open_id.notify(),
+        }
+        added
+    }
+
+    /// What is kept beside the formulas.
+    fn beside(self) -> Workspace {
+        let ids = storage::all().into_iter().filter_map(|(key, text)| {
+            let settings = read_day(&text).ok();
+            Some((key::day_of(&key)?, settings?))
+        });
+        Workspace {
+            kitchens: Some(untrack(|| self.with_kitchens(Clone::clone))),
+            tins: saved(key::TINS, read_tins).unwrap_or_default(),
+            pantry: saved(key::PANTRY, read_pantry).unwrap_or_default(),
+            class: saved(key::CLASS, read_class),
+            days: ids.collect(),
+            log: saved(key::LOG, read_log).unwrap_or_default(),
+        }
+    }
+
+    /// Adds what is not here yet. What cannot be opened here is left as it is.
+    fn put_beside(self, file: &Workspace) -> Added {
+        let here = self.beside();
+        let (joined, added) = here.clone().joined_by(file);
+        let desk = self.with_root_owner(WorkspaceStore::here);
+        if added.kitchens > 0
+            && let Some(kitchens) = joined.kitchens
+        {
+            self.set_kitchens(kitchens);
+        }
+        if joined.tins != here.tins && can_write(key::TINS, read_tins) {
+            desk.set_tins(joined.tins);
+        }
+        if joined.pantry != here.pantry && can_write(key::PANTRY, read_pantry) {
+            desk.set_pantry(|pantry| *pantry = joined.pantry);
+        }
+        if let Some(class) = joined.class.filter(|_| added.class) {
+            desk.set_wishes(class);
+        }
+        if added.bakes > 0 && can_write(key::LOG, read_log) {
+            self.keep_small(key::LOG, &write_log(&joined.log));
+        }
+        let new = joined.days.iter().skip(here.days.len());
+        for (id, settings) in new.filter(|_| added.days > 0) {
+            self.keep_small(&key::of_day(id), &write_day(settings));
+        }
+        added
+    }
+}
+
+/// What stands under a key, where it can be opened.
+fn saved<T>(key: &str, read: fn(&str) -> Result<T, RecordError>) -> Option<T> {
+    read(&storage::get(key).ok().flatten()?).ok()
+}
+
+/// Whether nothing is lost by writing under a key.
+fn can_write<T>(key: &str, read: fn(&str) -> Result<T, RecordError>) -> bool {
+    match storage::get(key) {
+        Ok(Some(text)) => read(&text).is_ok(),
+        Ok(None) => true,
+        Err(_) => false,
+    }
+}
+
+/// Every formula of the shelf and the bin that can be opened.
+fn filed(shelf: &Shelf) -> Vec<FormulaInFile> {
+    let shelved = shelf.shelved().into_iter().map(|entry| (entry, None));
+    let binned = shelf.binned().into_iter();
+    let binned = binned.map(|(entry, since)| (entry, Some(since)));
+    shelved
+        .chain(binned)
+        .filter_map(|(entry, binned)| {
+            Some(FormulaInFile {
+                id: Some(entry.id.clone()),
+                changed: Some(entry.changed),
+                binned,
+                sheet: AppState::read(&entry.id).ok().flatten()?,
+            })
+        })
+        .collect()
+}

@@ -1,0 +1,127 @@
+//! Shelving: the index of all formulas, kept in step with their records and with other tabs.
+
+use leptos::prelude::*;
+
+use super::persistence::now;
+use super::{AppState, SaveError};
+use crate::app::browser::{clock, random, storage};
+use crate::app::lazy::records;
+use crate::sheet::record::{write_sheet, write_shelf};
+use crate::sheet::{Id, Sheet, Shelf, key};
+
+impl AppState {
+    /// Notes that the open formula changed. Its line in the index is written once the typing rests.
+    pub(super) fn note_change(self) {
+        self.changes_since_backup
+            .update_untracked(|changes| *changes = changes.saturating_add(1));
+        self.index_dirty.set_value(true);
+        clock::debounce(move || self.flush());
+    }
+
+    /// Brings the open formula's line in the index up to date, and writes the index.
+    pub fn flush(self) {
+        let Some(id) = self.open_id.get_untracked() else {
+            return;
+        };
+        if !self.index_dirty.get_value() {
+            return;
+        }
+        self.index_dirty.set_value(false);
+        self.changes_since_backup.notify();
+        self.shelf
+            .update(|shelf| untrack(|| self.with_saved(|sheet| shelf.put(&id, sheet, now()))));
+        self.write_index();
+    }
+
+    /// Writes the index, brought together with what other tabs have written.
+    ///
+    /// An index of a newer release is left as it is. Where theirs cannot be read yet, it waits.
+    pub(super) fn write_index(self) {
+        records::then(move || self.write_index_now());
+    }
+
+    fn write_index_now(self) {
+        self.merge_shelf();
+        let text = self.shelf.with_untracked(write_shelf);
+        let changes_since_backup = self.changes_since_backup.get_untracked().to_string();
+        let saved = storage::set(key::SHELF, &text)
+            .and_then(|()| storage::set(key::UNFILED, &changes_since_backup));
+        if let Err(trouble) = saved {
+            self.report_save_error(SaveError::Storage(trouble));
+        }
+    }
+
+    /// Brings in what other tabs have written into the index.
+    pub(super) fn merge_shelf(self) {
+        if let Ok(Some(text)) = storage::get(key::SHELF)
+            && let Some(Ok(theirs)) = records::shelf(&text)
+        {
+            let mine = self.shelf.get_untracked();
+            let both = mine.clone().merge(theirs);
+            if both != mine {
+                self.shelf.set(both);
+            }
+        }
+    }
+
+    /// Puts a sheet onto the shelf under a new id; it is not opened.
+    pub fn shelve(self, sheet: &Sheet) -> Id {
+        let id = Id::from_random(random::bits());
+        self.shelve_as(&id, sheet);
+        id
+    }
+
+    /// Puts a sheet onto the shelf under an id.
+    pub(super) fn shelve_as(self, id: &Id, sheet: &Sheet) {
+        if let Err(trouble) = storage::set(&key::of_formula(id), &write_sheet(sheet)) {
+            self.report_save_error(SaveError::Storage(trouble));
+        }
+        self.shelf.update(|shelf| shelf.put(id, sheet, now()));
+        self.write_index();
+    }
+
+    /// Puts a formula into the bin. The open one stays open, as a visitor's copy.
+    pub fn bin(self, id: &Id) {
+        self.shelf.update(|shelf| {
+            shelf.bin(id, now());
+        });
+        self.write_index();
+        if self.open_id.get_untracked().as_ref() == Some(id) {
+            self.open_id.set(None);
+        }
+    }
+
+    /// Takes a formula out of the bin.
+    pub fn restore(self, id: &Id) {
+        self.shelf.update(|shelf| {
+            shelf.restore(id, now());
+        });
+        self.write_index();
+    }
+
+    /// Empties the bin for good.
+    pub fn empty_bin(self) {
+        let mut gone = Vec::new();
+        self.shelf.update(|shelf| gone = shelf.empty_bin(now()));
+        Self::forget_trials(&gone);
+        for id in gone {
+            storage::remove(&key::of_formula(&id));
+        }
+        self.write_index();
+    }
+
+    /// An index made from the records that are there.
+    pub(super) fn from_records() -> Shelf {
+        let records: Vec<(Id, String)> = storage::all()
+            .into_iter()
+            .filter_map(|(key, text)| Some((key::formula_of(&key)?, text)))
+            .collect();
+        records::repair(&records, now()).unwrap_or_default()
+    }
+
+    /// Notes that everything has been saved to a file.
+    pub fn note_filed(self) {
+        self.changes_since_backup.set(0);
+        self.write_index();
+    }
+}

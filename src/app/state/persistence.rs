@@ -1,0 +1,171 @@
+//! Keeping: each change of the open sheet goes to storage, and what other tabs keep comes back.
+
+use leptos::prelude::*;
+use wasm_bindgen_futures::spawn_local;
+
+use super::{AppState, SaveError};
+use crate::app::browser::storage::StorageTrouble;
+use crate::app::browser::{address, clock, storage};
+use crate::app::lazy::{links, records, ring_timers};
+use crate::sheet::record::write_sheet;
+use crate::sheet::{Fragment, Id, Moment, Place, Sheet, key};
+use crate::text::name;
+
+impl AppState {
+    /// What follows the sheet: storage, address; and the trial's own record.
+    pub fn follow(self) {
+        Effect::new(move |before: Option<Option<(Id, String)>>| {
+            let id = self.open_id.get()?;
+            let record = self.saved.with(|sheet| write_sheet(sheet));
+            let saved = Some((id.clone(), record.clone()));
+            // The first run finds what was just read; an open formula that changed is kept.
+            if let Some((old_id, old)) = before.flatten()
+                && old_id == id
+                && old != record
+            {
+                self.write(&id, &record);
+            }
+            saved
+        });
+        Effect::new(move |before: Option<(String, String, Place)>| {
+            let place = self.place.get();
+            let name = self.saved.with(|sheet| sheet.name.clone());
+            let title = format!("{}: {}", name, name::place(place));
+            let fragment = self.fragment(place);
+            let (old_title, old_fragment, old_place) = before.unwrap_or_default();
+            if title != old_title {
+                address::title(&title);
+            }
+            // Browsers refuse an address that changes with every key. A tap on another place has
+            // put that into the address, though, and a visitor's copy must not be lost by it.
+            let is_typing = !old_fragment.is_empty() && place == old_place;
+            if is_typing && self.open_id.with(Option::is_none) {
+                clock::debounce(move || self.write_address());
+            } else if fragment != old_fragment || place != old_place {
+                address::replace(&fragment);
+            }
+            (title, fragment, place)
+        });
+        self.follow_trial();
+    }
+
+    /// Writes the address for what stands open now, which may have been kept since it was typed.
+    fn write_address(self) {
+        address::replace(&untrack(|| self.fragment(self.place.get())));
+    }
+
+    /// What the address says. A visitor's copy lives in it, so that it outlasts a reload.
+    fn fragment(self, place: Place) -> String {
+        let is_visit = self.open_id.with(Option::is_none);
+        let visit = is_visit.then(|| self.with_saved(links::write)).flatten();
+        if is_visit && visit.is_none() {
+            self.await_links();
+        }
+        let fragment = match visit {
+            Some(Ok(text)) => Fragment::SharedFormula(text),
+            Some(Err(_)) | None => Fragment::Place(place),
+        };
+        fragment.write()
+    }
+
+    /// Loads what writes links, then writes the address anew.
+    fn await_links(self) {
+        spawn_local(async move {
+            if links::load().await {
+                self.write_address();
+            }
+        });
+    }
+
+    /// Puts the open formula's record into storage; its line in the index follows a little later.
+    fn write(self, id: &Id, record: &str) {
+        match storage::set(&key::of_formula(id), record) {
+            Ok(()) => {
+                // There is room again; what is of a newer release stays so.
+                let has_room = |keeps: &Option<SaveError>| {
+                    matches!(
+                        keeps,
+                        Some(SaveError::Storage(
+                            StorageTrouble::Full | StorageTrouble::Blocked
+                        ))
+                    )
+                };
+                if self.save_error.with_untracked(has_room) {
+                    self.save_error.set(None);
+                }
+                self.note_change();
+            }
+            Err(trouble) => self.report_save_error(SaveError::Storage(trouble)),
+        }
+    }
+
+    /// Says what keeping came up against, once.
+    pub(super) fn report_save_error(self, keeps: SaveError) {
+        if self
+            .save_error
+            .with_untracked(|said| said.as_ref() != Some(&keeps))
+        {
+            self.save_error.set(Some(keeps));
+        }
+    }
+
+    /// Follows what other tabs keep.
+    pub fn follow_other_tabs(self) {
+        storage::watch(move |changed| records::then(move || self.take_in(changed.as_deref())));
+    }
+
+    fn take_in(self, changed: Option<&str>) {
+        match changed {
+            Some(key::SHELF) | None => self.merge_shelf(),
+            Some(key::SETTINGS) => self.read_settings(),
+            Some(key::KITCHEN) => {
+                if let Some(theirs) = self.read_kitchens() {
+                    records::follow_kitchens(self, theirs);
+                }
+            }
+            Some(key::BENCH) => ring_timers(self),
+            Some(other) => {
+                let id = key::formula_of(other);
+                if id.is_some() && id == self.open_id.get_untracked() {
+                    self.take_from_other_tab(other);
+                }
+            }
+        }
+    }
+
+    fn take_from_other_tab(self, key: &str) {
+        let Ok(Some(text)) = storage::get(key) else {
+            return;
+        };
+        match records::sheet(&text) {
+            Some(Ok(sheet)) => {
+                let revision = self.next_revision();
+                self.history
+                    .update(|history| history.change(sheet, None, revision));
+                self.reset_inputs();
+            }
+            Some(Err(error)) => self.report_save_error(SaveError::Record(key.to_owned(), error)),
+            None => {}
+        }
+    }
+
+    /// The sheet kept under an id.
+    ///
+    /// # Errors
+    /// What keeping came up against; `None` where nothing is kept under it, or cannot be read yet.
+    pub(super) fn read(id: &Id) -> Result<Option<Sheet>, SaveError> {
+        let key = key::of_formula(id);
+        match storage::get(&key) {
+            Ok(Some(text)) => records::sheet(&text)
+                .transpose()
+                .map_err(|error| SaveError::Record(key, error)),
+            Ok(None) => Ok(None),
+            Err(trouble) => Err(SaveError::Storage(trouble)),
+        }
+    }
+}
+
+/// Now.
+pub(super) fn now() -> Moment {
+    Moment::from_milliseconds(clock::milliseconds()).unwrap_or_default()
+}

@@ -1,0 +1,250 @@
+//! Opening: what the page begins with, and another formula put in place of the open one.
+
+use leptos::prelude::*;
+
+use super::{AppState, SaveError, is_newer};
+use crate::app::browser::{address, storage, theme};
+use crate::app::lazy::{links, records};
+use crate::sheet::link::LinkError;
+use crate::sheet::record::{RecordError, write_settings};
+use crate::sheet::{Fragment, History, Id, Kitchens, Settings, Sheet, Theme, key};
+use crate::text::{error::Trouble, example, language::text, notice, tr_noop};
+
+/// Why a link is not opened while a trial is on.
+const TRIAL_FIRST: &str = tr_noop!("A trial is on. Keep it or drop it, then open the link again.");
+
+impl AppState {
+    /// Reads what is kept, or lays out the examples on a first visit; then what the address asks.
+    ///
+    /// `first` is shown where nothing is kept and nothing can be. Where something is kept, what
+    /// reads records is to be loaded before.
+    pub fn begin(first: &Sheet) -> Self {
+        let state = Self::new(first.clone());
+        if storage::is_untouched() {
+            state.lay_out_examples();
+        } else {
+            state.read_settings();
+            if let Some(kitchens) = state.read_kitchens() {
+                state.kitchens.set(History::new(kitchens));
+            }
+            state.read_shelf();
+            state.open_last();
+        }
+        state.navigate(&address::fragment());
+        state
+    }
+
+    /// Opens what was open last, else what was changed last.
+    fn open_last(self) {
+        let open = storage::get(key::OPEN).ok().flatten();
+        let opened = open
+            .and_then(|text| Id::from_text(&text))
+            .is_some_and(|id| self.open_formula(&id));
+        if !opened {
+            self.open_any();
+        }
+    }
+
+    fn read_shelf(self) {
+        match storage::get(key::SHELF) {
+            Ok(Some(text)) => match records::shelf(&text) {
+                Some(Ok(shelf)) => self.shelf.set(shelf),
+                Some(Err(error)) => self.mend_shelf(&text, error),
+                None => {}
+            },
+            Ok(None) => self.find_lost(),
+            Err(trouble) => self.report_save_error(SaveError::Storage(trouble)),
+        }
+        let changes_since_backup = storage::get(key::UNFILED).ok().flatten();
+        self.changes_since_backup.set(
+            changes_since_backup
+                .and_then(|text| text.parse().ok())
+                .unwrap_or_default(),
+        );
+    }
+
+    /// Makes the index anew from the records. One that is damaged is put aside as it was; one of a
+    /// newer release is left where it is.
+    fn mend_shelf(self, text: &str, error: RecordError) {
+        let key = if is_newer(&error) {
+            key::SHELF.to_owned()
+        } else {
+            let aside = format!("{}.damaged", key::SHELF);
+            self.keep_text(&aside, text);
+            aside
+        };
+        self.report_save_error(SaveError::Record(key, error));
+        self.shelf.set(Self::from_records());
+    }
+
+    /// The index is lost: it is made anew, and where there is no formula the examples are laid out.
+    fn find_lost(self) {
+        let found = Self::from_records();
+        if found.shelved().is_empty() {
+            self.lay_out_examples();
+        } else {
+            self.shelf.set(found);
+        }
+    }
+
+    /// Shelves the examples and opens the first, as a visitor's copy where it cannot be kept.
+    fn lay_out_examples(self) {
+        let examples = example::examples();
+        // The last put is the last changed, which is the first of the list.
+        for (id, sheet) in examples.iter().rev() {
+            self.shelve_as(id, sheet);
+        }
+        if let Some((id, sheet)) = examples.into_iter().next() {
+            let is_kept = self.save_error.with_untracked(Option::is_none);
+            if is_kept {
+                self.keep_text(key::OPEN, id.as_text());
+            }
+            self.show(sheet, is_kept.then_some(id));
+        }
+    }
+
+    /// Reads the settings; what cannot be read is left as it is, and the usual ones hold.
+    pub(super) fn read_settings(self) {
+        if let Some(settings) = self.read_small(key::SETTINGS, records::settings) {
+            self.settings.set(settings);
+        }
+        self.show_theme();
+    }
+
+    /// Reads the kitchens; what cannot be read is left as it is.
+    pub(super) fn read_kitchens(self) -> Option<Kitchens> {
+        self.read_small(key::KITCHEN, records::kitchens)
+    }
+
+    /// Reads one of the small records; says so where it cannot be opened.
+    fn read_small<T>(
+        self,
+        key: &str,
+        read: fn(&str) -> Option<Result<T, RecordError>>,
+    ) -> Option<T> {
+        let text = storage::get(key).ok().flatten()?;
+        match read(&text)? {
+            Ok(record) => Some(record),
+            Err(error) => {
+                self.report_save_error(SaveError::Record(key.to_owned(), error));
+                None
+            }
+        }
+    }
+
+    /// Changes the settings, and keeps them.
+    pub fn set_settings(self, settings: Settings) {
+        self.settings.set(settings);
+        self.reset_inputs();
+        self.show_theme();
+        self.keep_text(key::SETTINGS, &write_settings(settings));
+    }
+
+    /// `SaveError` one of the small records.
+    pub(super) fn keep_small(self, key: &str, text: &str) {
+        self.keep_text(key, text);
+    }
+
+    /// Says that a record cannot be opened.
+    pub(super) fn say_unread(self, key: &str, error: RecordError) {
+        self.report_save_error(SaveError::Record(key.to_owned(), error));
+    }
+
+    fn keep_text(self, key: &str, text: &str) {
+        if let Err(trouble) = storage::set(key, text) {
+            self.report_save_error(SaveError::Storage(trouble));
+        }
+    }
+
+    fn show_theme(self) {
+        theme::set(match self.settings.get_untracked().theme {
+            Theme::Device => None,
+            Theme::Light => Some("light"),
+            Theme::Dark => Some("dark"),
+        });
+    }
+
+    /// Opens a formula that is kept. `false` when it cannot be opened; the reason is then shown.
+    pub fn open_formula(self, id: &Id) -> bool {
+        match Self::read(id) {
+            Ok(Some(sheet)) => {
+                self.keep_text(key::OPEN, id.as_text());
+                self.show(sheet, Some(id.clone()));
+                true
+            }
+            Ok(None) => false,
+            Err(trouble) => {
+                self.report_save_error(trouble);
+                false
+            }
+        }
+    }
+
+    /// A formula that is kept, to be looked at beside the open one.
+    pub fn look_at(self, id: &Id) -> Option<Sheet> {
+        Self::read(id).ok().flatten()
+    }
+
+    /// Opens the formula that was changed last and can be. Where there is none, what the page began
+    /// with stays, as a visitor's copy.
+    fn open_any(self) {
+        let ids: Vec<Id> = self.shelf.with_untracked(|shelf| {
+            let entries = shelf.shelved().into_iter();
+            entries.map(|entry| entry.id.clone()).collect()
+        });
+        let _opened = ids.iter().any(|id| self.open_formula(id));
+    }
+
+    /// Whether a visitor's copy stands open that could be kept. Where nothing can be, that is not
+    /// offered.
+    pub fn is_visit(self) -> bool {
+        let refused = |keeps: &Option<SaveError>| matches!(keeps, Some(SaveError::Storage(_)));
+        self.open_id.with(Option::is_none) && !self.save_error.with(refused)
+    }
+
+    /// `SaveError` the visitor's copy that is open, as a formula of the shelf.
+    pub fn keep_visit(self) {
+        let id = self.shelve(&untrack(|| self.with_saved(Clone::clone)));
+        self.keep_text(key::OPEN, id.as_text());
+        self.open_id.set(Some(id));
+    }
+
+    /// Shelves a sheet and opens it.
+    pub fn open_new(self, sheet: &Sheet) {
+        let id = self.shelve(sheet);
+        self.open_formula(&id);
+    }
+
+    /// Puts a sheet in place of the open one, with a history of its own.
+    fn show(self, sheet: Sheet, id: Option<Id>) {
+        self.flush();
+        self.trial.set(None);
+        self.open_id.set(id);
+        self.history.set(History::new(sheet));
+        self.reset_inputs();
+        self.find_trial();
+    }
+
+    /// Does what the part of the address behind `#` asks for.
+    pub fn navigate(self, fragment: &str) {
+        self.link_trouble.set(None);
+        match Fragment::read(fragment) {
+            Fragment::Empty => {}
+            Fragment::Place(place) => self.place.set(place),
+            Fragment::SharedFormula(_) if self.trial.with_untracked(Option::is_some) => {
+                self.link_trouble.set(Some(text(TRIAL_FIRST).to_owned()));
+            }
+            Fragment::SharedFormula(text) => match links::read(&text) {
+                Some(Ok(sheet)) => self.show(sheet, None),
+                Some(Err(error)) => self.say_of_link(&error),
+                None => self.link_trouble.set(Some(notice::not_loaded().to_owned())),
+            },
+            Fragment::Unknown => self.say_of_link(&LinkError::NotALink),
+        }
+    }
+
+    fn say_of_link(self, error: &LinkError) {
+        let said = error.sentence(self.options.get_untracked());
+        self.link_trouble.set(Some(said));
+    }
+}

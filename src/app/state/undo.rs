@@ -1,0 +1,75 @@
+//! Back and forward: one row of steps, whether they changed the formula, a trial or the kitchen.
+
+use leptos::prelude::*;
+
+use super::AppState;
+use crate::app::lazy::records;
+use crate::sheet::{History, Kitchens};
+
+/// What a step back or forward has changed.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Stepped {
+    /// The formula, or the trial on it.
+    Formula,
+    /// The kitchen.
+    Kitchen,
+}
+
+impl AppState {
+    /// Goes the step back that was made last. A trial that is back where it began is dropped.
+    pub fn undo(self) -> Stepped {
+        let of_sheet = self.trial.with_untracked(|trial| match trial {
+            Some(trial) => Some(trial.last()),
+            None => self.history.with_untracked(History::last),
+        });
+        if self.kitchens.with_untracked(History::last) > of_sheet {
+            return self.step_kitchens(History::undo);
+        }
+        if !self.step(History::undo) && self.trial.with_untracked(Option::is_some) {
+            self.trial.set(None);
+        }
+        self.reset_inputs();
+        Stepped::Formula
+    }
+
+    /// Goes the step forward again that was undone last.
+    pub fn redo(self) -> Stepped {
+        let of_sheet = self.trial.with_untracked(|trial| match trial {
+            Some(trial) => trial.steps.next(),
+            None => self.history.with_untracked(History::next),
+        });
+        let of_kitchen = self.kitchens.with_untracked(History::next);
+        if of_kitchen.is_some_and(|revision| of_sheet.is_none_or(|other| revision < other)) {
+            return self.step_kitchens(History::redo);
+        }
+        self.step(History::redo);
+        self.reset_inputs();
+        Stepped::Formula
+    }
+
+    fn step_kitchens(self, step: fn(&mut History<Kitchens>) -> bool) -> Stepped {
+        self.kitchens.update(|kitchens| {
+            step(kitchens);
+        });
+        self.end_step();
+        records::then(move || records::keep_kitchens(self));
+        self.reset_inputs();
+        Stepped::Kitchen
+    }
+
+    /// Whether there is a step to go back.
+    pub fn can_undo(self) -> bool {
+        self.is_trial()
+            || self.history.with(History::can_undo)
+            || self.kitchens.with(History::can_undo)
+    }
+
+    /// Whether there is a step to go forward.
+    pub fn can_redo(self) -> bool {
+        self.kitchens.with(History::can_redo)
+            || self.trial.with(|trial| match trial {
+                Some(trial) => trial.steps.can_redo(),
+                None => self.history.with(History::can_redo),
+            })
+    }
+}

@@ -1,0 +1,158 @@
+//! Cures: how to weigh what is too little for the scale.
+
+use crate::engine::formula::{Line, Part};
+use crate::engine::ingredients::Role;
+use crate::engine::quantity::{Division, Mass, MassChange, Share, whole};
+
+/// What helps where rounding changes a line by more than 2 %.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Cures {
+    /// The coarsest pocket scale on which the error stays within 2 %; none when none does.
+    pub pocket_scale: Option<PocketScale>,
+    /// A yeast solution, for yeast only.
+    pub solution: Option<SolutionCure>,
+}
+
+/// A line on a pocket scale.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct PocketScale {
+    /// Its division.
+    pub division: Division,
+    /// What it would show.
+    pub weighed: Mass,
+    /// Weighed less exact.
+    pub error: MassChange,
+}
+
+/// A yeast solution, or why there is none.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum SolutionCure {
+    /// How to make and weigh it.
+    Take(YeastSolution),
+    /// Even 21 times the yeast is below what the scale shows.
+    StillBelowScale {
+        /// The solution that would have to be weighed.
+        solution: Mass,
+    },
+    /// The part holds too little plain water to give up.
+    NotEnoughWater {
+        /// Plain water the solution would bring.
+        brings: Mass,
+        /// Plain water in the part.
+        water: Mass,
+    },
+}
+
+/// Yeast stirred into twenty times its weight of water, so that the scale can show it.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct YeastSolution {
+    /// The yeast that is wanted, exact.
+    pub wanted: Mass,
+    /// The division of the scale everything here is weighed on.
+    pub division: Division,
+    /// Yeast to stir in.
+    pub stir_in_yeast: Mass,
+    /// Water to stir it into.
+    pub stir_in_water: Mass,
+    /// Solution to weigh into the part, exact: 21 times the yeast.
+    pub solution_exact: Mass,
+    /// Solution to weigh into the part, rounded.
+    pub solution: Mass,
+    /// The yeast that is in it.
+    pub yeast: Mass,
+    /// The water that is in it.
+    pub water: Mass,
+    /// Plain water of the part before.
+    pub part_water: Mass,
+    /// Plain water of the part left to weigh, exact.
+    pub water_left_exact: Mass,
+    /// Plain water of the part left to weigh, rounded.
+    pub water_left: Mass,
+    /// Yeast in the solution less yeast wanted.
+    pub error: MassChange,
+    /// The size of that error as a share of the yeast wanted.
+    pub error_share: Option<Share>,
+}
+
+/// Parts of water to one of yeast.
+pub(super) const PARTS_WATER: f64 = 20.0;
+/// Parts of solution to one of yeast.
+pub(super) const PARTS_SOLUTION: f64 = 21.0;
+
+/// What helps with a line whose rounding error passes 2 %; `main` is the kitchen scale.
+pub(super) fn cures(part: &Part, line: &Line, main: Division) -> Cures {
+    let solution = (line.food.role() == Role::Yeast)
+        .then(|| yeast_solution(part, line.mass, main))
+        .flatten();
+    Cures {
+        pocket_scale: pocket_scale(line.mass),
+        solution,
+    }
+}
+
+/// The coarsest division of 0.1 g or finer on which the error stays within 2 %.
+fn pocket_scale(exact: Mass) -> Option<PocketScale> {
+    Division::ALL
+        .into_iter()
+        .rev()
+        .filter(|division| division.grams() <= 0.1)
+        .map(|division| {
+            let weighed = division.nearest(exact);
+            PocketScale {
+                division,
+                weighed,
+                error: weighed - exact,
+            }
+        })
+        .find(|cure| {
+            cure.error.size().grams() <= super::round::RoundedLine::MOST_ERROR * exact.grams()
+        })
+}
+
+/// A solution of 1 part of yeast in 20 of water: weigh 21 times the yeast, and take the water it
+/// brings off the plain water of the same part.
+///
+/// Enough is stirred for the next whole division of yeast; what is not weighed in is thrown away.
+/// Source: common practice.
+fn yeast_solution(part: &Part, wanted: Mass, division: Division) -> Option<SolutionCure> {
+    let solution_exact = Mass::from_grams(wanted.grams() * PARTS_SOLUTION).ok()?;
+    let solution = division.nearest(solution_exact);
+    if solution <= Mass::ZERO {
+        return Some(SolutionCure::StillBelowScale {
+            solution: solution_exact,
+        });
+    }
+    let yeast = Mass::from_grams(solution.grams() / PARTS_SOLUTION).ok()?;
+    let water = Mass::from_grams(yeast.grams() * PARTS_WATER).ok()?;
+    let part_water: Mass = part
+        .lines
+        .iter()
+        .filter(|line| line.food.role() == Role::Water)
+        .map(|line| line.mass)
+        .sum();
+    if water > part_water {
+        return Some(SolutionCure::NotEnoughWater {
+            brings: water,
+            water: part_water,
+        });
+    }
+    let components = whole(yeast.grams() / division.grams() - 1e-9).saturating_add(1);
+    let stir_in_yeast = division.times(components);
+    let water_left_exact = part_water.less(water);
+    let error = yeast - wanted;
+    Some(SolutionCure::Take(YeastSolution {
+        wanted,
+        division,
+        stir_in_yeast,
+        stir_in_water: Mass::from_grams(stir_in_yeast.grams() * PARTS_WATER).ok()?,
+        solution_exact,
+        solution,
+        yeast,
+        water,
+        part_water,
+        water_left_exact,
+        water_left: division.nearest(water_left_exact),
+        error,
+        error_share: error.size().share_of(wanted),
+    }))
+}

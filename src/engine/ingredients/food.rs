@@ -1,0 +1,69 @@
+//! Food: an ingredient of the larder, or one of the user's own.
+
+use super::{Allergen, Composition, Constituent, Listed, OwnFood, Role, Source};
+
+/// What a line of a formula holds.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Food {
+    /// A row of the larder.
+    Listed(Listed),
+    /// The user's own.
+    Own(OwnFood),
+}
+
+impl Food {
+    /// What it is called.
+    #[must_use]
+    pub fn name(&self) -> &str {
+        match self {
+            Self::Listed(listed) => listed.row().name,
+            Self::Own(own) => &own.name,
+        }
+    }
+
+    /// What it does in a dough.
+    #[must_use]
+    pub fn role(&self) -> Role {
+        match self {
+            Self::Listed(listed) => listed.row().role,
+            Self::Own(own) => own.role,
+        }
+    }
+
+    /// What it is made of.
+    #[must_use]
+    pub fn composition(&self) -> Composition {
+        match self {
+            Self::Listed(listed) => listed.row().composition(),
+            Self::Own(own) => own.composition(),
+        }
+    }
+
+    /// What must be named.
+    #[must_use]
+    pub fn allergens(&self) -> &[Allergen] {
+        match self {
+            Self::Listed(listed) => listed.row().allergens,
+            Self::Own(own) => &own.allergens,
+        }
+    }
+
+    /// The parts of its composition that no table or label gives: worked out, or counted as none
+    /// for want of a figure.
+    #[must_use]
+    pub fn worked_out(&self) -> Vec<Constituent> {
+        match self {
+            Self::Listed(listed) => listed.row().worked_out().collect(),
+            Self::Own(own) => own.worked_out(),
+        }
+    }
+
+    /// Where its composition was read.
+    #[must_use]
+    pub fn source(&self) -> Source {
+        match self {
+            Self::Listed(listed) => listed.row().source,
+            Self::Own(_) => Source::Label,
+        }
+    }
+}

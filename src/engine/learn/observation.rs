@@ -1,0 +1,71 @@
+//! What a bake noted, as far as something can be learnt from it.
+
+use crate::engine::quantity::{Mass, Minutes, Share, Temperature, WarmingRate};
+
+/// How long something took, beside what was expected before anything was learnt.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct MeasuredDuration {
+    /// What the formula's own statement gave for that day.
+    pub expected: Minutes,
+    /// What it really took.
+    pub minutes: Minutes,
+}
+
+/// What something weighed before and after.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Weighed {
+    /// Before.
+    pub before: Mass,
+    /// After.
+    pub after: Mass,
+}
+
+/// What a bake noted. Nothing of it need be there.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Observation {
+    /// How warm the dough would have been without the mixer's work, by that day's balance.
+    pub unmixed: Option<Temperature>,
+    /// How warm it really was.
+    pub dough: Option<Temperature>,
+    /// How long it was mixed.
+    pub mixing: Option<Minutes>,
+    /// The dough: what went in, and what lay on the bench to be divided.
+    pub bowl: Option<Weighed>,
+    /// The bread: the dough that went into the oven, and the bread that came out.
+    pub oven_loss: Option<Weighed>,
+    /// The rise in one piece.
+    pub bulk: Option<MeasuredDuration>,
+    /// The rise in the tin.
+    pub proof: Option<MeasuredDuration>,
+    /// The bake, until the middle was hot enough.
+    pub bake: Option<MeasuredDuration>,
+}
+
+impl Observation {
+    /// How fast the mixer warmed the dough; `None` where it was not noted or makes no sense.
+    #[must_use]
+    pub fn friction(&self) -> Option<WarmingRate> {
+        let rise = self.dough? - self.unmixed?;
+        let minutes = self.mixing?.minutes();
+        let sense = rise.kelvin() > 0.0 && minutes > 0.0;
+        sense
+            .then(|| WarmingRate::from_kelvin_per_minute(rise.kelvin() / minutes).ok())
+            .flatten()
+    }
+}
+
+impl Weighed {
+    /// What was lost, as a share of what there was; none where it gained.
+    #[must_use]
+    pub fn lost(&self) -> Option<Share> {
+        self.before.less(self.after).share_of(self.before)
+    }
+}
+
+impl MeasuredDuration {
+    /// How many times as long as expected.
+    pub(super) fn times(&self) -> Option<f64> {
+        let (took, expected) = (self.minutes.minutes(), self.expected.minutes());
+        (took > 0.0 && expected > 0.0).then(|| took / expected)
+    }
+}

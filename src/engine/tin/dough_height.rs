@@ -1,0 +1,94 @@
+//! `DoughHeight`: how high the risen dough comes against the rim.
+
+use super::error::TinError;
+use super::room::Room;
+use super::shape::Tin;
+use super::usual::DOUGH_ROOM;
+use crate::engine::quantity::{Factor, Length, Mass, Share, SpecificVolume, Volume};
+
+/// How high dough stands in a tin.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct DoughHeight {
+    /// Dough in one tin.
+    pub dough: Mass,
+    /// Room a gram takes before it rises.
+    pub at_rest: SpecificVolume,
+    /// How many times its first volume.
+    pub rise: Factor,
+    /// The room it takes then.
+    pub risen: Volume,
+    /// Room in the tin.
+    pub tin: Volume,
+    /// The tin's depth.
+    pub deep: Length,
+    /// How high it stands, as a share of the depth; above one when over the rim.
+    pub of_rim: Share,
+    /// How far below the rim, where it is below by a tenth of a millimetre or more.
+    pub below: Option<Length>,
+    /// How far above the rim, taken as if the sides went on straight up.
+    pub above: Option<Length>,
+    /// How many times its first volume the dough is when it is level with the rim.
+    pub level_at: Factor,
+    /// How far up the sides, for the working: the share found, up to one.
+    pub(super) up_the_side: f64,
+    pub(super) rim_area: f64,
+}
+
+const HALVINGS: u32 = 60;
+
+/// How high so much dough stands in one tin when it has risen to so many times its first volume.
+///
+/// The height is where the room below it equals the room the dough takes; it is found by sixty
+/// halvings. What does not fit is set on the rim's own area, so that a dome's mean height comes
+/// out.
+///
+/// Source: geometry; dough at rest: see [`DOUGH_ROOM`].
+///
+/// # Errors
+/// [`TinError`] for a tray, a ring without room, or dough that weighs nothing.
+pub fn dough_height(tin: &Tin, dough: Mass, rise: Factor) -> Result<DoughHeight, TinError> {
+    if dough <= Mass::ZERO {
+        return Err(TinError::NoDough);
+    }
+    let room = Room::of(tin)?;
+    let volume = room.volume()?;
+    let first = dough.grams() * DOUGH_ROOM.cubic_centimetres_per_gram();
+    let risen = Volume::from_cubic_centimetres(first * rise.number())?;
+    let fits = volume.cubic_centimetres().min(risen.cubic_centimetres());
+    let up_the_side = if risen >= volume {
+        1.0
+    } else {
+        found(&room, fits)
+    };
+    let crown = (risen.cubic_centimetres() - fits) / room.at_rim();
+    let height = up_the_side * room.deep() + crown;
+    let off = |centimetres: f64| Length::from_metres(centimetres / 100.0).ok();
+    Ok(DoughHeight {
+        dough,
+        at_rest: DOUGH_ROOM,
+        rise,
+        risen,
+        tin: volume,
+        deep: Length::from_metres(room.deep() / 100.0)?,
+        of_rim: Share::from_fraction(height / room.deep())?,
+        below: off(room.deep() - height),
+        above: off(crown),
+        level_at: Factor::from_number(volume.cubic_centimetres() / first)?,
+        up_the_side,
+        rim_area: room.at_rim(),
+    })
+}
+
+/// The part of the depth up to which there is so much room.
+fn found(room: &Room, wanted: f64) -> f64 {
+    let (mut low, mut high) = (0.0, 1.0);
+    for _ in 0..HALVINGS {
+        let middle = (low + high) / 2.0;
+        if room.up_to(middle) < wanted {
+            low = middle;
+        } else {
+            high = middle;
+        }
+    }
+    (low + high) / 2.0
+}

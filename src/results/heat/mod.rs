@@ -1,0 +1,1 @@
+//! Heat: a formula in a kitchen, from the temperatures it starts at to the bake.

@@ -1,0 +1,19 @@
+//! Cautions: what to know before going on, what to do about it, and who says so.
+
+mod advice;
+mod batch;
+mod chocolate;
+mod formula;
+mod rounding;
+mod safety;
+mod seizing;
+
+pub(in crate::text) use advice::celsius;
+
+pub use advice::Advice;
+pub use batch::batch;
+pub use chocolate::{fill, keeping, minimum_water, syrup};
+pub use formula::formula;
+pub use rounding::rounding;
+pub use safety::{LOCAL_RULES, Step, safety};
+pub use seizing::{from_seizing, seized};

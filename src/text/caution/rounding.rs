@@ -1,0 +1,79 @@
+//! A line that the scale rounds by too much, and its cure.
+
+use super::Advice;
+use super::advice::COMMON_PRACTICE;
+use crate::engine::batch::{Cures, PocketScale, RoundedLine, Shown, SolutionCure, YeastSolution};
+use crate::text::{format, format_options::FormatOptions, tr};
+
+/// What to know about a line whose rounding passes 2 %; `None` where it does not.
+#[must_use]
+pub fn rounding(food: &str, line: &RoundedLine, options: FormatOptions) -> Option<Advice> {
+    let cures = line.cures.as_ref()?;
+    let exact = format::mass(line.exact, options);
+    let means = match (line.shown, line.error_share) {
+        (Shown::AsWeighed, Some(off)) => tr!(
+            "{food}: for {exact} the scale shows {first}, which is {second} off.",
+            food = food,
+            exact = exact,
+            first = format::mass_weighed(line.weighed, line.division, options),
+            second = format::share(off, options)
+        ),
+        (Shown::AsWeighed | Shown::BelowScale, _) => tr!(
+            "{food}: {exact} is too little for a scale that steps by {value}.",
+            food = food,
+            exact = exact,
+            value = format::division(line.division, options)
+        ),
+    };
+    Some(Advice::new(means, cure(cures, options), COMMON_PRACTICE))
+}
+
+/// What helps.
+fn cure(cures: &Cures, options: FormatOptions) -> String {
+    let pocket = cures.pocket_scale.map(|scale| pocket(&scale, options));
+    let solution = cures.solution.as_ref().map(|cure| solution(cure, options));
+    match (pocket, solution) {
+        (Some(pocket), Some(solution)) => format!("{pocket} {solution}"),
+        (Some(only), None) | (None, Some(only)) => only,
+        (None, None) => tr!(
+            "Make a larger batch, or measure it into several batches at once and \
+                         share it out."
+        )
+        .to_owned(),
+    }
+}
+
+fn pocket(scale: &PocketScale, options: FormatOptions) -> String {
+    tr!(
+        "Weigh {first} on a pocket scale that steps by {second}.",
+        first = format::mass_weighed(scale.weighed, scale.division, options),
+        second = format::division(scale.division, options)
+    )
+}
+
+fn solution(cure: &SolutionCure, options: FormatOptions) -> String {
+    match cure {
+        SolutionCure::Take(take) => take_solution(take, options),
+        SolutionCure::StillBelowScale { .. } => tr!(
+            "Even stirred into twenty times its weight of water it is too little for this scale."
+        )
+        .to_owned(),
+        SolutionCure::NotEnoughWater { brings, water } => tr!(
+            "Stirred into water it would bring {first} of water, more than the {second} this stream has.",
+            first = format::mass(*brings, options),
+            second = format::mass(*water, options)
+        ),
+    }
+}
+
+fn take_solution(take: &YeastSolution, options: FormatOptions) -> String {
+    let weigh = |mass| format::mass_weighed(mass, take.division, options);
+    tr!(
+        "Or stir {first} of yeast into {second} of water, weigh {third} of that into the dough, and pour only {fourth} \
+         of this stream’s water.",
+        first = weigh(take.stir_in_yeast),
+        second = weigh(take.stir_in_water),
+        third = weigh(take.solution),
+        fourth = weigh(take.water_left)
+    )
+}

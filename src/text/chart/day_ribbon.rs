@@ -1,0 +1,283 @@
+//! The day ribbon: two days as one strip, with a lane each for paste, preferment, dough, chocolate.
+
+use crate::engine::formula::Formula;
+use crate::engine::plan::{Plan, Solved, Span, StepAt, StepKind, Timed};
+use crate::engine::quantity::{Instant, Minutes};
+use crate::sheet::civil::{Clock, Zone};
+use crate::text::{format, format_options::FormatOptions, language::text, name, tr, tr_noop};
+
+use super::Tick;
+
+/// A stretch of one lane.
+#[derive(Clone, Debug, PartialEq)]
+pub struct RibbonBlock {
+    /// Which step of the plan's list.
+    pub step: usize,
+    /// Where it begins.
+    pub x: f64,
+    /// How wide it is.
+    pub width: f64,
+    /// How much of that, from its beginning, is work.
+    pub work: f64,
+    /// The top of its lane.
+    pub y: f64,
+    /// What it is called, for pointing at.
+    pub name: String,
+}
+
+/// A lane of the ribbon.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Lane {
+    /// What is in it.
+    pub name: String,
+    /// Its top.
+    pub y: f64,
+}
+
+/// The ribbon laid out on a field of [`DayRibbon::WIDTH`] by its height.
+#[derive(Clone, Debug, PartialEq)]
+pub struct DayRibbon {
+    /// How high it is.
+    pub height: f64,
+    /// The lanes that have something in them.
+    pub lanes: Vec<Lane>,
+    /// The steps.
+    pub blocks: Vec<RibbonBlock>,
+    /// Where the baker sleeps: left edge and width.
+    pub asleep: Vec<(f64, f64)>,
+    /// Hours along the foot.
+    pub hours: Vec<Tick>,
+    /// Midnights, with the day that begins.
+    pub days: Vec<Tick>,
+    /// Now, where it falls into the ribbon.
+    pub now: Option<f64>,
+}
+
+/// Which lane a step belongs to: those of [`LANES`], then one for each later load.
+fn lane(at: StepAt) -> usize {
+    match at.work {
+        StepKind::Scald | StepKind::CoolPaste | StepKind::ChillPaste => 0,
+        StepKind::MixPreferment | StepKind::StandPreferment | StepKind::ChillPreferment => 1,
+        StepKind::WarmUp
+        | StepKind::Mix
+        | StepKind::ButterIn
+        | StepKind::Bulk
+        | StepKind::Divide
+        | StepKind::Round
+        | StepKind::Rest
+        | StepKind::Shape
+        | StepKind::Tin
+        | StepKind::Proof
+        | StepKind::Drizzle
+        | StepKind::Brush
+        | StepKind::Bake
+        | StepKind::Cool
+        | StepKind::Own => 2,
+        StepKind::Melt => 3,
+        StepKind::LaterDough | StepKind::LaterProof | StepKind::Refill | StepKind::LaterBake => {
+            LANES.len() + usize::from(at.of).saturating_sub(2).min(MOST_LOADS - 1)
+        }
+    }
+}
+
+const LANES: [&str; 4] = [
+    tr_noop!("Paste"),
+    tr_noop!("Preferment"),
+    tr_noop!("Dough"),
+    tr_noop!("Chocolate"),
+];
+/// The most later loads that have a lane of their own; the rest share the last.
+const MOST_LOADS: usize = 8;
+/// What a lane is called.
+fn lane_name(lane: usize) -> String {
+    LANES.get(lane).map_or_else(
+        || {
+            tr!(
+                "Load {value}",
+                value = (lane + 2).saturating_sub(LANES.len())
+            )
+        },
+        |name| text(name).to_owned(),
+    )
+}
+
+const TOP: f64 = 18.0;
+const LANE: f64 = 38.0;
+/// Room for the lane's name above its blocks.
+const NAME: f64 = 14.0;
+const BLOCK: f64 = 20.0;
+/// Narrower than this nothing can be seen.
+const LEAST: f64 = 2.0;
+
+struct Scale {
+    from: i64,
+    seconds: f64,
+}
+
+impl Scale {
+    fn x(&self, at: Instant) -> f64 {
+        let by = seconds(at.seconds() - self.from);
+        DayRibbon::WIDTH * (by / self.seconds).clamp(0.0, 1.0)
+    }
+}
+
+/// Seconds of a plan as a number; a plan of more than a century is cut off.
+fn seconds(seconds: i64) -> f64 {
+    u32::try_from(seconds).map_or(
+        if seconds < 0 {
+            0.0
+        } else {
+            f64::from(u32::MAX)
+        },
+        f64::from,
+    )
+}
+
+impl DayRibbon {
+    /// Width of the field.
+    pub const WIDTH: f64 = 720.0;
+    /// How high a block is.
+    pub const BLOCK: f64 = BLOCK;
+    /// The top of the first lane.
+    pub const TOP: f64 = TOP;
+
+    /// Lays out a plan with its times.
+    #[must_use]
+    pub fn of(
+        plan: &Plan,
+        solved: &Solved,
+        formula: &Formula,
+        asleep: &[Span],
+        now: Instant,
+        zone: &Zone,
+    ) -> Self {
+        let half = Minutes::from_minutes(30.0).unwrap_or(Minutes::ZERO);
+        let (from, until) = (solved.begins.earlier(half), solved.table.later(half));
+        let scale = Scale {
+            from: from.seconds(),
+            seconds: seconds(until.seconds() - from.seconds()).max(1.0),
+        };
+        let used: Vec<usize> = (0..LANES.len() + MOST_LOADS)
+            .filter(|lanes| plan.steps().iter().any(|step| lane(step.at) == *lanes))
+            .collect();
+        let lanes: Vec<Lane> = used
+            .iter()
+            .enumerate()
+            .map(|(row, at)| Lane {
+                name: lane_name(*at),
+                y: top(row),
+            })
+            .collect();
+        let row = |at| used.iter().position(|one| *one == lane(at)).unwrap_or(0);
+        let pairs = plan.steps().iter().zip(&solved.steps).enumerate();
+        let blocks = pairs
+            .map(|(place, (step, timed))| {
+                let called = name::step(step, formula);
+                block(place, timed, top(row(step.at)) + NAME, called, &scale)
+            })
+            .collect();
+        Self {
+            height: top(used.len()) + 22.0,
+            lanes,
+            blocks,
+            asleep: asleep
+                .iter()
+                .map(|span| (scale.x(span.from), scale.x(span.until) - scale.x(span.from)))
+                .filter(|(_, width)| *width > 0.0)
+                .collect(),
+            hours: hours(&scale, from, until, zone),
+            days: days(&scale, from, until, zone),
+            now: (now > from && now < until).then(|| scale.x(now)),
+        }
+    }
+}
+
+fn top(row: usize) -> f64 {
+    let row = u16::try_from(row).unwrap_or(u16::MAX);
+    TOP + LANE * f64::from(row)
+}
+
+fn block(step: usize, timed: &Timed, y: f64, name: String, scale: &Scale) -> RibbonBlock {
+    let x = scale.x(timed.begins);
+    let width = (scale.x(timed.ends) - x).max(LEAST);
+    let work = scale.x(timed.hands_until) - x;
+    let work = if timed.hands_until > timed.begins {
+        work.max(LEAST)
+    } else {
+        0.0
+    };
+    RibbonBlock {
+        step,
+        x,
+        width,
+        work: work.min(width),
+        y,
+        name,
+    }
+}
+
+/// Every third, sixth or twelfth hour of the clock, but for midnight.
+fn hours(scale: &Scale, from: Instant, until: Instant, zone: &Zone) -> Vec<Tick> {
+    let step = if scale.seconds <= 40.0 * 3600.0 { 3 } else { 6 };
+    every(from, until, zone, step)
+        .filter(|(clock, _)| clock.minutes() > 0)
+        .map(|(clock, at)| Tick {
+            at: scale.x(at),
+            text: format::clock(clock),
+        })
+        .collect()
+}
+
+fn days(scale: &Scale, from: Instant, until: Instant, zone: &Zone) -> Vec<Tick> {
+    every(from, until, zone, 24)
+        .map(|(_, at)| Tick {
+            at: scale.x(at),
+            text: format::date(at, zone),
+        })
+        .collect()
+}
+
+/// Every so many hours of the clock between two points in time, at most a month of them.
+fn every(
+    from: Instant,
+    until: Instant,
+    zone: &Zone,
+    hours: u16,
+) -> impl Iterator<Item = (Clock, Instant)> {
+    let first = zone.civil(from).date;
+    let days = (0..31).map(move |day| first.plus(day));
+    let clocks = (0..24_u16).step_by(usize::from(hours.max(1)));
+    days.flat_map(move |date| {
+        let clocks = clocks.clone().filter_map(|hour| Clock::from_hour(hour, 0));
+        clocks.map(move |clock| (clock, zone.instant(date, clock).first()))
+    })
+    .filter(move |(_, at)| *at > from && *at < until)
+}
+
+/// The ribbon in words: from when to when, and how much of it is work.
+#[must_use]
+pub fn day_ribbon(plan: &Plan, solved: &Solved, zone: &Zone, options: FormatOptions) -> String {
+    let hands: f64 = plan.steps().iter().map(|step| step.hands.minutes()).sum();
+    let all = solved.table.since(solved.begins);
+    let longest = solved
+        .steps
+        .iter()
+        .zip(plan.steps())
+        .map(|(timed, step)| timed.lasts.minutes() - step.hands.minutes())
+        .fold(0.0, f64::max);
+    let minutes = |minutes: f64| {
+        format::minutes(
+            Minutes::from_minutes(minutes).unwrap_or(Minutes::ZERO),
+            options,
+        )
+    };
+    tr!(
+        "The work begins {first} and the bread is on the table {second}, {third} later. {fourth} of that is work; the \
+         longest wait is {fifth}.",
+        first = format::day_and_clock(solved.begins, zone),
+        second = format::day_and_clock(solved.table, zone),
+        third = format::minutes(all, options),
+        fourth = minutes(hands),
+        fifth = minutes(longest)
+    )
+}

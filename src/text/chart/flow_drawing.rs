@@ -1,0 +1,251 @@
+//! The flow curve laid out for drawing: where each line and word of it stands.
+
+use std::fmt::Write;
+
+use super::flow_label::{Spot, place};
+use super::flow_scale::{BOTTOM, LEFT, RIGHT, Scale, TOP};
+use crate::engine::chocolate::{Flow, FlowCurve, Handling, Syrup};
+use crate::engine::quantity::Share;
+use crate::text::{format, format_options::FormatOptions, name, tr};
+
+/// A strip of the picture in which a syrup of one kind stands.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Band {
+    /// What a syrup does there: "drizzles".
+    pub name: &'static str,
+    /// Its upper edge.
+    pub y: f64,
+    /// How high it is.
+    pub height: f64,
+    /// Where its name stands; none where there is no room for one.
+    pub name_y: Option<f64>,
+    /// Whether it is one of every other.
+    pub shaded: bool,
+}
+
+/// A word at a place along an edge.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Tick {
+    /// How far along.
+    pub at: f64,
+    /// What is written there.
+    pub text: String,
+}
+
+/// A line from top to bottom with its word.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Mark {
+    /// How far across.
+    pub x: f64,
+    /// What is written above it.
+    pub text: String,
+    /// Whether the word ends at the line, not begins there.
+    pub ends: bool,
+}
+
+impl Mark {
+    /// How wide the field is on its left.
+    #[must_use]
+    pub fn beyond_left(&self) -> f64 {
+        (self.x - LEFT).max(0.0)
+    }
+
+    /// Where its word begins or ends.
+    #[must_use]
+    pub fn word_x(&self) -> f64 {
+        if self.ends {
+            self.x - 4.0
+        } else {
+            self.x + 4.0
+        }
+    }
+}
+
+/// The flow curve laid out on a field of [`FlowDrawing::WIDTH`] by [`FlowDrawing::HEIGHT`].
+#[derive(Clone, Debug, PartialEq)]
+pub struct FlowDrawing {
+    /// The kinds of syrup, thick to thin.
+    pub bands: Vec<Band>,
+    /// Thicknesses at which one kind becomes the next.
+    pub up: Vec<Tick>,
+    /// Liquid to 100 of chocolate.
+    pub across: Vec<Tick>,
+    /// Where it stops seizing, with its word; none where it flows with any liquid.
+    pub seizes: Option<Mark>,
+    /// The handbook's least liquid; none where it is off the picture.
+    pub rule: Option<Mark>,
+    /// The curve, as the outline of a path.
+    pub line: String,
+    /// Where this syrup stands, with its two words.
+    pub here: Spot,
+}
+
+impl FlowDrawing {
+    /// Width of the field.
+    pub const WIDTH: f64 = 340.0;
+    /// Height of the field.
+    pub const HEIGHT: f64 = 284.0;
+    /// Edges of the curve's own field.
+    pub const LEFT: f64 = LEFT;
+    /// See [`FlowDrawing::LEFT`].
+    pub const RIGHT: f64 = RIGHT;
+    /// See [`FlowDrawing::LEFT`].
+    pub const TOP: f64 = TOP;
+    /// See [`FlowDrawing::LEFT`].
+    pub const BOTTOM: f64 = BOTTOM;
+    /// Width of the curve's own field.
+    pub const ACROSS: f64 = RIGHT - LEFT;
+    /// Its height.
+    pub const DOWN: f64 = BOTTOM - TOP;
+    /// Where the names of the kinds begin.
+    pub const NAMES: f64 = RIGHT + 5.0;
+    /// Where the thicknesses at the left end.
+    pub const FIGURES: f64 = LEFT - 5.0;
+
+    /// Lays out a syrup's flow curve.
+    #[must_use]
+    pub fn of(syrup: &Syrup, curve: &FlowCurve, options: FormatOptions) -> Self {
+        let scale = Scale::of(curve);
+        let points = points(curve, &scale);
+        let below = curve.seizes_below;
+        Self {
+            bands: bands(&scale),
+            up: thicknesses(&scale, options),
+            across: amounts(&scale, options),
+            seizes: (below != Some(Share::NONE)).then(|| seizes(below, &scale, options)),
+            rule: rule(syrup, &scale, options),
+            line: outline(&points),
+            here: here(syrup, curve, &scale, &points, options),
+        }
+    }
+}
+
+/// The curve in the field's own units, from where it stops seizing.
+fn points(curve: &FlowCurve, scale: &Scale) -> Vec<(f64, f64)> {
+    let start = curve
+        .seizes_below
+        .filter(|below| *below > Share::NONE)
+        .map(|below| (scale.x(below), TOP));
+    let flowing = curve.points.iter().filter_map(|point| {
+        let y = scale.y(point.thickness?);
+        Some((scale.x(point.liquid_on_chocolate), y))
+    });
+    start.into_iter().chain(flowing).collect()
+}
+
+fn outline(points: &[(f64, f64)]) -> String {
+    let mut line = String::new();
+    for (index, (x, y)) in points.iter().enumerate() {
+        let pen = if index == 0 { 'M' } else { 'L' };
+        // Writing into a string cannot fail.
+        let _written = write!(line, "{pen}{x:.1} {y:.1}");
+    }
+    line
+}
+
+fn bands(scale: &Scale) -> Vec<Band> {
+    let mut bands = Vec::new();
+    let mut lower = BOTTOM;
+    for (index, handling) in Handling::ALL.into_iter().enumerate() {
+        let upper = handling.below().map_or(TOP, |end| scale.y(end));
+        let height = lower - upper;
+        if height > 0.0 {
+            bands.push(Band {
+                name: name::handling(handling),
+                y: upper,
+                height,
+                name_y: (height >= 15.0).then_some((upper + lower) / 2.0 + 4.0),
+                shaded: index % 2 == 0,
+            });
+        }
+        lower = upper;
+    }
+    bands.reverse();
+    bands
+}
+
+/// Where one kind becomes the next, as long as the figures do not touch.
+fn thicknesses(scale: &Scale, options: FormatOptions) -> Vec<Tick> {
+    let mut ticks: Vec<Tick> = Vec::new();
+    for end in Handling::ALL.into_iter().filter_map(Handling::below) {
+        let at = scale.y(end) + 4.0;
+        let inside = at < BOTTOM && at > TOP + 22.0;
+        let clear = ticks.last().is_none_or(|before| before.at - at >= 15.0);
+        if inside && clear {
+            let text = format::plain(end.pascal_seconds(), 2, options.numbers);
+            ticks.push(Tick { at, text });
+        }
+    }
+    ticks
+}
+
+fn amounts(scale: &Scale, options: FormatOptions) -> Vec<Tick> {
+    let step = scale.step();
+    (0..=8)
+        .map(|count| f64::from(count) * step)
+        .filter_map(|percent| Share::from_percent(percent).ok())
+        .filter(|share| *share <= scale.to)
+        .map(|share| Tick {
+            at: scale.x(share),
+            text: to_hundred(share, options),
+        })
+        .collect()
+}
+
+fn seizes(below: Option<Share>, scale: &Scale, options: FormatOptions) -> Mark {
+    let (x, text) = match below {
+        Some(below) => (
+            scale.x(below),
+            tr!("seizes below {value}", value = to_hundred(below, options)),
+        ),
+        None => (RIGHT, tr!("seizes").to_owned()),
+    };
+    Mark {
+        x,
+        text,
+        ends: false,
+    }
+}
+
+fn rule(syrup: &Syrup, scale: &Scale, options: FormatOptions) -> Option<Mark> {
+    let needed = syrup.liquid_by_rule()?.share_of(syrup.chocolate)?;
+    (needed <= scale.to).then(|| {
+        let x = scale.x(needed);
+        Mark {
+            x,
+            text: tr!(
+                "handbook’s least {value}",
+                value = to_hundred(needed, options)
+            ),
+            ends: x > (LEFT + RIGHT) / 2.0,
+        }
+    })
+}
+
+fn here(
+    syrup: &Syrup,
+    curve: &FlowCurve,
+    scale: &Scale,
+    points: &[(f64, f64)],
+    options: FormatOptions,
+) -> Spot {
+    let amount = curve.here.liquid_on_chocolate;
+    let second = match syrup.flow {
+        Flow::MeltedOnly => tr!("melted").to_owned(),
+        Flow::Seized => tr!("seizes").to_owned(),
+        Flow::Flows { thickness, .. } => format::viscosity(thickness, options),
+    };
+    // What does not flow has no thickness: it stands at the foot, in the part that seizes.
+    let y = curve
+        .here
+        .thickness
+        .map_or(BOTTOM - 12.0, |thickness| scale.y(thickness));
+    let first = tr!("{value} to 100", value = to_hundred(amount, options));
+    place((scale.x(amount), y), [first, second], points)
+}
+
+/// Liquid to 100 of chocolate.
+fn to_hundred(liquid_on_chocolate: Share, options: FormatOptions) -> String {
+    let components = liquid_on_chocolate.percent();
+    format::plain(components, usize::from(components < 10.0), options.numbers)
+}

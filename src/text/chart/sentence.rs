@@ -1,0 +1,24 @@
+//! Putting a sentence together.
+
+use crate::text::tr;
+
+/// "a", "a and b", "a, b and c"; `None` for nothing.
+pub(in crate::text) fn listed(components: &[String]) -> Option<String> {
+    match components.split_last()? {
+        (only, []) => Some(only.clone()),
+        (last, others) => Some(tr!(
+            "{value} and {last}",
+            value = others.join(tr!(", ")),
+            last = last
+        )),
+    }
+}
+
+/// With a capital first.
+#[must_use]
+pub fn begun(text: &str) -> String {
+    let mut characters = text.chars();
+    let first = characters.next().map(char::to_uppercase);
+    let first: String = first.into_iter().flatten().collect();
+    format!("{first}{}", characters.as_str())
+}

@@ -1,0 +1,86 @@
+//! What is in the way of a plan, and what solves it.
+
+use crate::engine::formula::Formula;
+use crate::engine::plan::{Change, Conflict, Plan};
+use crate::sheet::civil::Zone;
+use crate::text::{format, format_options::FormatOptions, name, tr};
+
+/// What cannot be kept.
+#[must_use]
+pub fn conflict(
+    conflict: &Conflict,
+    plan: &Plan,
+    formula: &Formula,
+    zone: &Zone,
+    options: FormatOptions,
+) -> String {
+    let called = |step: usize| called(plan, step, formula);
+    let minutes = |time| format::minutes(time, options);
+    match conflict {
+        Conflict::TooLate { step, by } => tr!(
+            "“{first}” would have to begin {second} sooner than it can.",
+            first = called(*step),
+            second = minutes(*by)
+        ),
+        Conflict::Waits { step, by } => tr!(
+            "After “{first}” the dough would wait {second} too long.",
+            first = called(*step),
+            second = minutes(*by)
+        ),
+        Conflict::Asleep {
+            step,
+            begins,
+            wakes,
+        } => tr!(
+            "“{first}” would begin {second}, while you sleep until {third}.",
+            first = called(*step),
+            second = format::day_and_clock(*begins, zone),
+            third = format::clock_at(*wakes, zone)
+        ),
+        Conflict::HandsFull { step, other, by } => tr!(
+            "“{first}” and “{second}” want the same hands for {third}.",
+            first = called(*step),
+            second = called(*other),
+            third = minutes(*by)
+        ),
+    }
+}
+
+/// What solves all of it, as something to do.
+#[must_use]
+pub fn change(
+    change: &Change,
+    plan: &Plan,
+    formula: &Formula,
+    zone: &Zone,
+    options: FormatOptions,
+) -> String {
+    match change {
+        Change::TableLater(at) => {
+            tr!(
+                "Have the bread on the table later, {value}.",
+                value = format::day_and_clock(*at, zone)
+            )
+        }
+        Change::TableEarlier(at) => tr!(
+            "Have the bread on the table earlier, {value}.",
+            value = format::day_and_clock(*at, zone)
+        ),
+        Change::LetLast {
+            step,
+            minutes,
+            longer,
+        } => tr!(
+            "Let “{first}” last {second}, {third} than its limits say.",
+            first = called(plan, *step, formula),
+            second = format::minutes(*minutes, options),
+            third = if *longer { tr!("longer") } else { tr!("less") }
+        ),
+        Change::HelpingHand => tr!("Have somebody help at that time.").to_owned(),
+    }
+}
+
+fn called(plan: &Plan, step: usize, formula: &Formula) -> String {
+    let step = plan.steps().get(step);
+    step.map_or_else(String::new, |step| name::step(step, formula))
+}

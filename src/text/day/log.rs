@@ -1,0 +1,96 @@
+//! The log in sentences: bakes taken in from a file, and photos.
+
+use crate::sheet::day::LogImport;
+use crate::text::format_options::FormatOptions;
+use crate::text::{format, tr};
+
+/// What came of bakes that were taken in, and of so many photos that had no room.
+#[must_use]
+pub fn taken_in(taken: &LogImport, photos_left: u32, options: FormatOptions) -> Vec<String> {
+    let count = |number: u32| format::count(number, options);
+    let added = u32::try_from(taken.added.len()).unwrap_or(u32::MAX);
+    let mut said = vec![match added {
+        0 => tr!("No bake of this file is new here.").to_owned(),
+        1 => tr!("One bake was taken in.").to_owned(),
+        many => tr!("{many} bakes were taken in.", many = count(many)),
+    }];
+    match taken.there {
+        0 => {}
+        1 => said.push(tr!("One was there already, and is left as it is.").to_owned()),
+        many => said.push(tr!(
+            "{many} were there already, and are left as they are.",
+            many = count(many)
+        )),
+    }
+    match taken.no_room {
+        0 => {}
+        1 => said.push(tr!("One older bake was left out: the log is full.").to_owned()),
+        many => said.push(tr!(
+            "{many} older bakes were left out: the log is full.",
+            many = count(many)
+        )),
+    }
+    match photos_left {
+        0 => {}
+        1 => said.push(tr!("One photo was left out: there is no room for more.").to_owned()),
+        many => said.push(tr!(
+            "{many} photos were left out: there is no room for more.",
+            many = count(many)
+        )),
+    }
+    said
+}
+
+/// What a photo is called for those who do not see it.
+#[must_use]
+pub fn photo_of(name: &str, date: &str) -> String {
+    tr!("Photo of “{name}”, baked {date}", name = name, date = date)
+}
+
+/// A photo is kept.
+#[must_use]
+pub fn photo_kept() -> &'static str {
+    tr!("The photo is kept with the bake, drawn small, on this device only.")
+}
+
+/// A photo was taken away.
+#[must_use]
+pub fn photo_gone() -> &'static str {
+    tr!("The photo is gone.")
+}
+
+/// There is no room for another photo.
+#[must_use]
+pub fn photos_full() -> &'static str {
+    tr!(
+        "There is no room for another photo. Take one away from an older bake, or save the log to \
+         a file first. Nothing else is lost."
+    )
+}
+
+/// The file is no picture.
+#[must_use]
+pub fn not_a_picture() -> &'static str {
+    tr!("This file is not a picture. Choose a photo.")
+}
+
+/// The browser can make no picture of the file.
+#[must_use]
+pub fn picture_broken() -> &'static str {
+    tr!(
+        "This picture cannot be opened here: it is damaged, or of a kind this browser does not \
+         know. Choose another."
+    )
+}
+
+/// The file is larger than what is opened.
+#[must_use]
+pub fn photo_too_large(bytes: f64, most: f64, options: FormatOptions) -> String {
+    let megabytes = |bytes: f64| format::significant(bytes / 1e6, 2, options.numbers);
+    tr!(
+        "This file has {has}\u{A0}MB, more than the {most}\u{A0}MB a photo may have. Choose a \
+         smaller one.",
+        has = megabytes(bytes),
+        most = megabytes(most)
+    )
+}

@@ -1,0 +1,185 @@
+//! Rises in sentences: when a dough is up, what that rests on, what to look for.
+
+use crate::engine::kitchen::Night;
+use crate::engine::plan::StepKind;
+use crate::engine::quantity::{Instant, Minutes, Temperature};
+use crate::engine::rise::{Basis, Cardinal, ReferenceRise, Risen};
+use crate::sheet::civil::Zone;
+use crate::text::{format, format_options::FormatOptions, tr};
+
+/// "52 min to 75 min".
+#[must_use]
+pub fn rise_range(risen: &Risen, options: FormatOptions) -> String {
+    let soonest = format::minutes(risen.soonest, options);
+    match risen.latest {
+        Some(latest) => tr!(
+            "{soonest} to {value}",
+            soonest = soonest,
+            value = format::minutes(latest, options)
+        ),
+        None => tr!("{soonest} or more", soonest = soonest),
+    }
+}
+
+/// When a dough that began then is up.
+#[must_use]
+pub fn up_at(risen: &Risen, began: Instant, zone: &Zone, options: FormatOptions) -> String {
+    let likely = format::clock_at(began.later(risen.due), zone);
+    let first = format::clock_at(began.later(risen.soonest), zone);
+    match risen.latest {
+        Some(latest) => tr!(
+            "Up between {first} and {second}, most likely at {likely}, after {third}.",
+            first = first,
+            second = format::clock_at(began.later(latest), zone),
+            likely = likely,
+            third = format::minutes(risen.due, options)
+        ),
+        None => tr!(
+            "Up at {likely} or later. It is too cold here to say more.",
+            likely = likely
+        ),
+    }
+}
+
+/// What a rise rests on: "the formula’s own 60 min at 26 °C".
+#[must_use]
+pub fn rests(anchor: &ReferenceRise, options: FormatOptions) -> String {
+    let time = format::minutes(anchor.time, options);
+    let at = format::temperature(anchor.at, options);
+    match anchor.basis {
+        Basis::Usual => tr!(
+            "Rests on what is usual: {time} at {at}.",
+            time = time,
+            at = at
+        ),
+        Basis::Stated => tr!(
+            "Rests on what the formula says of itself: {time} at {at}. Nine rises in ten should \
+             lie within {value}.",
+            time = time,
+            at = at,
+            value = format::share(anchor.spread, options)
+        ),
+        Basis::Bakes(1) => tr!(
+            "Rests on one bake of yours: {time} at {at}.",
+            time = time,
+            at = at
+        ),
+        Basis::Bakes(count) => tr!(
+            "Rests on {first} bakes of yours: {time} at {at}. Nine in ten lie within {second}.",
+            first = format::count(u32::from(count), options),
+            time = time,
+            at = at,
+            second = format::share(anchor.spread, options)
+        ),
+    }
+}
+
+/// How this room compares with where the known rise was.
+#[must_use]
+pub fn room_against_anchor(risen: &Risen, here: Temperature, options: FormatOptions) -> String {
+    let anchor = risen.asked.anchor;
+    let (now, then) = (risen.due.minutes(), anchor.time.minutes());
+    let (at, here) = (
+        format::temperature(anchor.at, options),
+        format::temperature(here, options),
+    );
+    let by = Minutes::from_minutes((now - then).abs()).unwrap_or(Minutes::ZERO);
+    let differs = format::about_minutes(by, options);
+    if by.minutes() < 1.0 {
+        tr!(
+            "With {here} around it the dough takes as long as the known rise at {at}.",
+            here = here,
+            at = at
+        )
+    } else if now > then {
+        tr!(
+            "With {here} around it the dough takes {differs} longer than the known rise at {at}.",
+            here = here,
+            differs = differs,
+            at = at
+        )
+    } else {
+        tr!(
+            "With {here} around it the dough takes {differs} less than the known rise at {at}.",
+            here = here,
+            differs = differs,
+            at = at
+        )
+    }
+}
+
+/// What a preferment’s night comes to, beside never and at once chilled.
+#[must_use]
+pub fn night(night: &Night, options: FormatOptions) -> String {
+    let minutes = |time| format::minutes(time, options);
+    tr!(
+        "Over bench and fridge its yeast does as much as in {first} at {second}. Left out all that time it \
+         would be {third}, in the fridge from the start {fourth}.",
+        first = minutes(night.equivalent_time.equals),
+        second = format::temperature(night.equivalent_time.at, options),
+        third = minutes(night.never_chilled.equals),
+        fourth = minutes(night.chilled_at_once.equals)
+    )
+}
+
+/// What to look for, since the dough and not the clock says when it is up.
+#[must_use]
+pub fn looks(work: StepKind) -> &'static str {
+    match work {
+        StepKind::Bulk => tr!(
+            "Look for a dough of about twice its size, domed and light; a floured fingertip leaves \
+             a dent that comes back slowly."
+        ),
+        StepKind::Proof => {
+            tr!(
+                "Look for pieces that touch and fill their gaps; a gentle press leaves a dent that \
+             comes back slowly and not all the way."
+            )
+        }
+        StepKind::StandPreferment | StepKind::ChillPreferment => {
+            tr!(
+                "Look for a preferment that has grown by half or more, smells of yeast and fruit, and \
+             has not sunk in the middle."
+            )
+        }
+        StepKind::Rest => tr!("Look for pieces that can be flattened and no longer spring back."),
+        StepKind::LaterDough | StepKind::LaterProof => of_a_later_load(work),
+        StepKind::Scald
+        | StepKind::CoolPaste
+        | StepKind::ChillPaste
+        | StepKind::MixPreferment
+        | StepKind::WarmUp
+        | StepKind::Mix
+        | StepKind::ButterIn
+        | StepKind::Divide
+        | StepKind::Round
+        | StepKind::Shape
+        | StepKind::Tin
+        | StepKind::Melt
+        | StepKind::Drizzle
+        | StepKind::Brush
+        | StepKind::Bake
+        | StepKind::Cool
+        | StepKind::Own
+        | StepKind::Refill
+        | StepKind::LaterBake => "",
+    }
+}
+
+/// What to do with what waits for its turn in the oven.
+fn of_a_later_load(work: StepKind) -> &'static str {
+    if matches!(work, StepKind::LaterDough) {
+        tr!("This dough goes the same way as the first, that much later: mix, rise, shape, rise.")
+    } else {
+        tr!(
+            "Until it is due, keep this load’s shaped pieces in the fridge, covered; look for pieces \
+         that touch and fill their gaps."
+        )
+    }
+}
+
+/// How the fastest temperature for a dough is told, beside the trust it deserves.
+#[must_use]
+pub(super) fn best(options: FormatOptions) -> String {
+    format::temperature(Cardinal::DOUGH.best(), options)
+}

@@ -1,0 +1,106 @@
+//! A step of the plan as a line: when, what, how long, how much of it is work.
+
+use super::rise::looks;
+use crate::engine::formula::Formula;
+use crate::engine::plan::{Step, StepKind, Timed};
+use crate::engine::quantity::Minutes;
+use crate::sheet::civil::Zone;
+use crate::text::{caution, format, format_options::FormatOptions, name, tr};
+
+/// A step as a line of the plan.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Told {
+    /// When it begins: "21:10".
+    pub clock: String,
+    /// On which day: "Sat 28 March".
+    pub day: String,
+    /// What it is called.
+    pub name: String,
+    /// How long, and how much of it is work.
+    pub lasts: String,
+    /// What to look for; may be empty.
+    pub looks: &'static str,
+}
+
+/// A step as a line of the plan.
+#[must_use]
+pub fn told(
+    step: &Step,
+    timed: &Timed,
+    formula: &Formula,
+    zone: &Zone,
+    options: FormatOptions,
+) -> Told {
+    Told {
+        clock: format::clock_at(timed.begins, zone),
+        day: format::date(timed.begins, zone),
+        name: name::step(step, formula),
+        lasts: lasts(step, timed, options),
+        looks: looks(step.at.work),
+    }
+}
+
+/// "14 min of work", "12 h, 2 min of it work", "72 min (60 min to 86 min), 2 min of it work".
+fn lasts(step: &Step, timed: &Timed, options: FormatOptions) -> String {
+    let minutes = |time| format::minutes(time, options);
+    let all = match step.over_between {
+        Some((soonest, latest)) if soonest < latest => tr!(
+            "{first} ({second} to {third})",
+            first = minutes(timed.lasts),
+            second = minutes(soonest),
+            third = minutes(latest)
+        ),
+        Some(_) | None => minutes(timed.lasts),
+    };
+    let waits = timed.lasts > step.hands;
+    if !waits {
+        tr!("{all} of work", all = all)
+    } else if step.hands > Minutes::ZERO {
+        tr!(
+            "{all}, {value} of it work",
+            all = all,
+            value = minutes(step.hands)
+        )
+    } else {
+        tr!("{all}, no work", all = all)
+    }
+}
+
+/// What safety asks for at a step.
+#[must_use]
+pub const fn caution_of(work: StepKind) -> Option<caution::Step> {
+    match work {
+        StepKind::Scald => Some(caution::Step::Scalding),
+        StepKind::CoolPaste | StepKind::ChillPaste => Some(caution::Step::CoolingPaste),
+        StepKind::StandPreferment | StepKind::ChillPreferment | StepKind::WarmUp => {
+            Some(caution::Step::KeepingCold)
+        }
+        StepKind::Mix | StepKind::ButterIn => Some(caution::Step::Mixing),
+        StepKind::MixPreferment | StepKind::Divide | StepKind::Shape | StepKind::LaterDough => {
+            Some(caution::Step::RawDough)
+        }
+        StepKind::Melt | StepKind::Drizzle => Some(caution::Step::HotChocolate),
+        StepKind::Bake | StepKind::Refill | StepKind::LaterBake => Some(caution::Step::Baking),
+        StepKind::Cool => Some(caution::Step::Allergens),
+        StepKind::Bulk
+        | StepKind::Round
+        | StepKind::Rest
+        | StepKind::Tin
+        | StepKind::Proof
+        | StepKind::Brush
+        | StepKind::Own
+        | StepKind::LaterProof => None,
+    }
+}
+
+/// How long until something: "in 25 min", "now", "12 min ago".
+#[must_use]
+pub fn before_it(left: Minutes, gone: Minutes, options: FormatOptions) -> String {
+    if left.minutes() >= 0.5 {
+        tr!("in {value}", value = format::minutes(left, options))
+    } else if gone.minutes() >= 0.5 {
+        tr!("{value} ago", value = format::minutes(gone, options))
+    } else {
+        tr!("now").to_owned()
+    }
+}

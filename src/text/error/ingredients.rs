@@ -1,0 +1,15 @@
+//! Trouble with ingredients, in words.
+
+use super::Trouble;
+use crate::engine::ingredients::UnknownIngredient;
+use crate::text::{format_options::FormatOptions, tr};
+
+impl Trouble for UnknownIngredient {
+    fn sentence(&self, _: FormatOptions) -> String {
+        tr!(
+            "Ingredient number {value} is not in this larder. Bring the app up to date, or choose \
+             another ingredient.",
+            value = self.number
+        )
+    }
+}

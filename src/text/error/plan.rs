@@ -1,0 +1,34 @@
+//! What stands in the way of a plan, in words.
+
+use super::Trouble;
+use crate::engine::plan::PlanError;
+use crate::text::{format, format_options::FormatOptions, tr};
+
+impl Trouble for PlanError {
+    fn sentence(&self, options: FormatOptions) -> String {
+        match self {
+            Self::NoSteps => tr!("Every step has been left out. Put one back.").to_owned(),
+            Self::TooManySteps { most } => tr!(
+                "There are more than {value} steps. Leave some out.",
+                value = format::count(u32::try_from(*most).unwrap_or(u32::MAX), options)
+            ),
+            Self::NoSuchInput { .. } => tr!(
+                "A step waits for one that is no longer there. Put it back, or leave this one out."
+            )
+            .to_owned(),
+            Self::GoesInCircles { .. } => {
+                tr!("Some steps wait for each other in a circle. Move one of them.").to_owned()
+            }
+            Self::NoSuchRange {
+                least,
+                wished,
+                most,
+            } => tr!(
+                "At least {first}, as wished {second}, at most {third}: the three must rise. Change one of them.",
+                first = format::minutes(*least, options),
+                second = format::minutes(*wished, options),
+                third = format::minutes(*most, options)
+            ),
+        }
+    }
+}

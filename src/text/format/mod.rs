@@ -1,0 +1,34 @@
+//! Writing figures: rounding for the eye happens here, and nowhere else.
+//!
+//! A figure is printed with the digits it deserves, in the options of this device, with a
+//! no-break space before its unit. What is rounded here is never fed back into a sum.
+
+mod bought;
+mod boxed;
+mod change;
+mod clock;
+mod figure;
+mod heat;
+mod quantity;
+
+pub use bought::{
+    box_money, box_room, declared, declared_energy, millimetres, money, room, volume,
+};
+pub use boxed::{
+    box_count, box_factor, box_mass, box_parts, box_share, box_temperature, box_viscosity,
+};
+pub use change::{
+    factor_change, from_to, mass_change, mass_range, points_change, range, relative_change,
+    share_range, temperature_change, temperature_range,
+};
+pub use clock::{box_clock, box_date_and_clock, clock, clock_at, date, day_and_clock};
+pub use figure::{figure, plain, significant};
+pub use heat::{
+    about_minutes, altitude, box_altitude, box_degrees, box_minutes, box_pressure, box_thickness,
+    box_warming_rate, degrees_off, heat, minutes, minutes_range, pressure, rate_symbol, thickness,
+    warming_rate,
+};
+pub use quantity::{
+    count, division, factor, mass, mass_weighed, of_flour, ratio, share, temperature, times,
+    viscosity,
+};

@@ -1,0 +1,104 @@
+//! The bake: phases, time, core.
+
+use crate::engine::heat::{
+    BakeTime, CoreTarget, HeatFrom, PhaseAdvice, ReviewedPhase, still_to_fan,
+};
+use crate::engine::quantity::Temperature;
+use crate::text::{
+    Advice, format,
+    format_options::FormatOptions,
+    tr,
+    unit::{TemperatureUnit, Units},
+};
+
+/// One phase: when, and what any oven is set to, still or fan, in either unit.
+#[must_use]
+pub fn phase(phase: &ReviewedPhase, options: FormatOptions) -> String {
+    let until = tr!(
+        "{first} to {second}",
+        first = format::minutes(phase.begins, options),
+        second = format::minutes(phase.ends, options)
+    );
+    let from = match phase.phase.from {
+        HeatFrom::Both => tr!("above and below"),
+        HeatFrom::Top => tr!("above"),
+        HeatFrom::Bottom => tr!("below"),
+    };
+    let still = both_units(phase.as_still, options);
+    let fan = still_to_fan(phase.as_still).map_or_else(
+        |_| String::new(),
+        |fan| tr!(", a fan oven {value}", value = both_units(fan, options)),
+    );
+    tr!(
+        "{until}, heat from {from}. A still oven: {still}{fan}.",
+        until = until,
+        from = from,
+        still = still,
+        fan = fan
+    )
+}
+
+/// A temperature in the unit that is set and, in brackets, in the other: "180 °C (356 °F)".
+fn both_units(at: Temperature, options: FormatOptions) -> String {
+    let temperature = match options.units.temperature {
+        TemperatureUnit::Celsius => TemperatureUnit::Fahrenheit,
+        TemperatureUnit::Fahrenheit => TemperatureUnit::Celsius,
+    };
+    let units = Units {
+        temperature,
+        ..options.units
+    };
+    let other = FormatOptions { units, ..options };
+    format!(
+        "{} ({})",
+        format::temperature(at, options),
+        format::temperature(at, other)
+    )
+}
+
+/// What to do as a phase begins; `None` for nothing.
+#[must_use]
+pub fn phase_advice(advice: PhaseAdvice) -> Option<&'static str> {
+    match advice {
+        PhaseAdvice::Leave => None,
+        PhaseAdvice::Tent => Some(tr!(
+            "Cover it with foil: a rich top would brown too much by the end."
+        )),
+        PhaseAdvice::MoveDown => Some(tr!(
+            "Move it a shelf down: heat from above alone browns it before the middle is done."
+        )),
+    }
+}
+
+/// How long it takes, scaled from the known bake.
+#[must_use]
+pub fn bake_time(time: &BakeTime, options: FormatOptions) -> Advice {
+    Advice {
+        means: tr!(
+            "From the known bake: {value}.",
+            value = format::minutes_range(time.from, time.to, options)
+        )
+        .into(),
+        to_do: tr!(
+            "Time is a hint; the temperature in the middle is the test. Look from the first \
+                of the two on."
+        )
+        .into(),
+        source: tr!("conduction, Carslaw and Jaeger 1959; ovens differ: common practice").into(),
+    }
+}
+
+/// How hot the middle should be.
+#[must_use]
+pub fn core(core: &CoreTarget, boils: Temperature, options: FormatOptions) -> String {
+    let range = format::temperature_range(core.from, core.to, options);
+    if core.capped {
+        tr!(
+            "Done at {range} in the middle. Water boils at {value} here, and the crumb gets no hotter.",
+            range = range,
+            value = format::temperature(boils, options)
+        )
+    } else {
+        tr!("Done at {range} in the middle.", range = range)
+    }
+}

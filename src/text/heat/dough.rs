@@ -1,0 +1,142 @@
+//! The dough's temperature: what the liquid can do, and what else can.
+
+use super::names::{self, standing_names};
+use super::step::step;
+use crate::engine::heat::{DoughRemedy, DoughTemperature, LiquidAnswer, OutOfReach};
+use crate::engine::kitchen::MixerLoad;
+use crate::engine::quantity::Temperature;
+use crate::text::{
+    Advice, chart::begun, format, format_options::FormatOptions, language::text, tr, tr_noop,
+};
+
+/// A bowl in the morning and what is wanted of it.
+#[derive(Clone, Copy, Debug)]
+pub struct Morning<'m> {
+    /// The bowl.
+    pub bowlful: &'m MixerLoad,
+    /// What is wanted.
+    pub wanted: Temperature,
+    /// How numbers are told.
+    pub options: FormatOptions,
+}
+
+const SOURCE: &str = tr_noop!("balance of heat, Choi and Okos 1986; friction: common practice");
+
+/// How many ways out are named in one sentence.
+const NAMED: usize = 2;
+
+/// What the liquids are called.
+#[must_use]
+pub fn liquid_name(bowlful: &MixerLoad) -> String {
+    names::liquid_name(bowlful)
+}
+
+/// What the liquid can do for the dough: how warm it must be, or that it cannot, and what else can.
+#[must_use]
+pub fn liquid(answer: &LiquidAnswer, morning: Morning) -> Advice {
+    let degrees = |at| format::temperature(at, morning.options);
+    let name = names::liquid_name(morning.bowlful);
+    match answer {
+        LiquidAnswer::At { liquid, .. } => Advice {
+            means: tr!(
+                "{first} at {second}.",
+                first = begun(&name),
+                second = degrees(*liquid)
+            )
+            .into(),
+            to_do: tr!(
+                "With everything else as it stands, that brings the dough to {value}.",
+                value = degrees(morning.wanted)
+            )
+            .into(),
+            source: text(SOURCE).into(),
+        },
+        LiquidAnswer::OutOfReach(out) => out_of_reach(out, &name, morning),
+    }
+}
+
+fn out_of_reach(out: &OutOfReach, name: &str, morning: Morning) -> Advice {
+    let degrees = |at| format::temperature(at, morning.options);
+    let too_cold = out.dough.temperature < morning.wanted;
+    let best = if too_cold {
+        tr!(
+            "At {first}, the warmest that yeast bears, the {name} takes it to {second}.",
+            first = degrees(out.best),
+            name = name,
+            second = degrees(out.dough.temperature)
+        )
+    } else {
+        tr!(
+            "Even at {first} the {name} leaves it at {second}.",
+            first = degrees(out.best),
+            name = name,
+            second = degrees(out.dough.temperature)
+        )
+    };
+    Advice {
+        means: tr!(
+            "No {name} temperature reaches {value}.",
+            name = name,
+            value = degrees(morning.wanted)
+        )
+        .into(),
+        to_do: format!("{best} {}", ways_out(&out.remedies, morning)).into(),
+        source: text(SOURCE).into(),
+    }
+}
+
+/// What else can be done, in one sentence.
+fn ways_out(remedies: &[DoughRemedy], morning: Morning) -> String {
+    let standing = standing_names(morning.bowlful).unwrap_or_default();
+    let said = |remedy: &DoughRemedy| step(remedy.step, &standing, morning.options);
+    let enough: Vec<String> = remedies
+        .iter()
+        .filter(|remedy| remedy.enough)
+        .take(NAMED)
+        .map(said)
+        .collect();
+    if !enough.is_empty() {
+        return begun(&format!("{}.", enough.join(tr!(", or "))));
+    }
+    let together: Vec<String> = remedies.iter().take(NAMED).map(said).collect();
+    if together.is_empty() {
+        return tr!("Choose another dough temperature, or wait until the room is another.")
+            .to_owned();
+    }
+    tr!(
+        "{first}; one by itself is not enough. {second}",
+        first = begun(&together.join(tr!(", and "))),
+        second = tr!("Or let it rise longer at the temperature it has.")
+    )
+}
+
+/// What is left over when all in the bowl is as warm as is wanted.
+#[must_use]
+pub fn balance_sum(came: &DoughTemperature, wanted: Temperature, options: FormatOptions) -> String {
+    let off = came.temperature - wanted;
+    let (came, wanted) = (
+        format::temperature(came.temperature, options),
+        format::temperature(wanted, options),
+    );
+    let off_by = format::degrees_off(off, options);
+    if off.kelvin().abs() < 0.05 {
+        tr!(
+            "Together they make a dough of {came}, as wanted.",
+            came = came
+        )
+    } else if off.kelvin() < 0.0 {
+        tr!(
+            "Together they make a dough of {came}: {off_by} below the {wanted} wanted.",
+            came = came,
+            off_by = off_by,
+            wanted = wanted
+        )
+    } else {
+        tr!(
+            "Together they make a dough of {came}: {off_by} above the {wanted} wanted.",
+            came = came,
+            off_by = off_by,
+            wanted = wanted
+        )
+    }
+}

@@ -1,0 +1,39 @@
+//! The handbook's factor method, and why it differs from the balance of heat.
+
+use crate::engine::heat::{FactorMethod, LiquidAnswer};
+use crate::text::{format, format_options::FormatOptions, tr};
+
+/// What the handbook's sum comes to.
+#[must_use]
+pub fn factor_method(factor: &FactorMethod, options: FormatOptions) -> String {
+    tr!(
+        "By the handbook’s sum the liquid should be at {value}.",
+        value = format::temperature(factor.water, options)
+    )
+}
+
+/// Why it differs from the balance of heat.
+#[must_use]
+pub fn factor_differs(answer: &LiquidAnswer, options: FormatOptions) -> String {
+    let balance = match answer {
+        LiquidAnswer::At { liquid, .. } => {
+            tr!(
+                "The balance of heat says {value}.",
+                value = format::temperature(*liquid, options)
+            )
+        }
+        LiquidAnswer::OutOfReach(out) => match out.wanted {
+            Some(wanted) => tr!(
+                "The balance of heat would need {value}, which no dough may be given.",
+                value = format::temperature(wanted, options)
+            ),
+            None => tr!("By the balance of heat no liquid could do it.").to_owned(),
+        },
+    };
+    tr!(
+        "{balance} The sum gives every temperature the same weight, whatever it weighs in the \
+         bowl, and leaves the bowl and flour’s own warming out; the less liquid there is, the \
+         further it is off.",
+        balance = balance
+    )
+}

@@ -1,0 +1,90 @@
+//! The paste: whether it gets hot enough, and what to do where it does not.
+
+use crate::engine::heat::{CookedFlour, CookedPaste, Limit, PasteRemedy};
+use crate::text::{
+    Advice, chart::begun, format, format_options::FormatOptions, language::text, name, tr, tr_noop,
+};
+
+const SOURCE: &str =
+    tr_noop!("balance of heat; cooking ranges of each grain; water for starch: Donovan 1979");
+
+/// How hot the paste gets and how much of its starch cooks.
+#[must_use]
+pub fn paste(cooked: &CookedPaste, options: FormatOptions) -> Advice {
+    let hot = format::temperature(cooked.temperature, options);
+    let share = format::share(cooked.cooked, options);
+    if cooked.remedies.is_empty() {
+        return Advice {
+            means: tr!(
+                "The paste comes to {hot} and {share} of its starch cooks.",
+                hot = hot,
+                share = share
+            )
+            .into(),
+            to_do: tr!("Stir fast, cover it, and let it rest.").into(),
+            source: text(SOURCE).into(),
+        };
+    }
+    let ways: Vec<String> = cooked
+        .remedies
+        .iter()
+        .map(|remedy| paste_remedy(remedy, options))
+        .collect();
+    Advice {
+        means: tr!(
+            "The paste comes only to {hot}: {share} of its starch cooks.",
+            hot = hot,
+            share = share
+        )
+        .into(),
+        to_do: format!("{}.", begun(&ways.join(tr!(", or ")))).into(),
+        source: text(SOURCE).into(),
+    }
+}
+
+/// One thing that mends a paste, to be put into a sentence.
+#[must_use]
+pub fn paste_remedy(remedy: &PasteRemedy, options: FormatOptions) -> String {
+    match *remedy {
+        PasteRemedy::WarmBowl { to } => {
+            tr!(
+                "warm the bowl to {value} first",
+                value = format::temperature(to, options)
+            )
+        }
+        PasteRemedy::MoreHeat { liquid } => {
+            tr!(
+                "pour {value} more, boiling, for its heat",
+                value = format::mass(liquid, options)
+            )
+        }
+        PasteRemedy::MoreWater { liquid } => tr!(
+            "pour {value} more, for the starch lacks water",
+            value = format::mass(liquid, options)
+        ),
+        PasteRemedy::Stove { to, .. } => tr!(
+            "finish it on the stove, stirring, to {value}",
+            value = format::temperature(to, options)
+        ),
+    }
+}
+
+/// How one flour fares, and what holds it back.
+#[must_use]
+pub fn flour_cooks(flour: &CookedFlour, options: FormatOptions) -> String {
+    let cooks = flour.grain.cooks();
+    let range = format::temperature_range(cooks.begins, cooks.ends, options);
+    let why = match flour.limit {
+        Limit::None => tr!("all of it cooks").to_owned(),
+        Limit::Temperature => tr!("it is not hot enough for the rest").to_owned(),
+        Limit::Water => tr!("there is too little water for the rest").to_owned(),
+    };
+    tr!(
+        "{first}: {second} cooked. {third} starch cooks at {range}; {why}.",
+        first = flour.of,
+        second = format::share(flour.cooked, options),
+        third = begun(name::grain(flour.grain)),
+        range = range,
+        why = why
+    )
+}

@@ -1,0 +1,14 @@
+//! Language: every sentence of the page in the language it is read in, out of one catalogue each.
+//!
+//! The English text stands where it is used and is the message's own key:
+//! `tr!("The paste comes to {hot}.", hot = hot)`. The other languages' catalogues lie beside this file
+//! in the gettext format (`*.po`); the build fails where one lacks a message. English needs none.
+
+mod catalogue;
+mod languages;
+mod tr;
+mod translate;
+
+pub use catalogue::{Catalogue, CatalogueError};
+pub(crate) use tr::{check_places, tr, tr_noop};
+pub use translate::{filled, set_catalogue, text, tr_dynamic};

@@ -1,0 +1,56 @@
+//! A line in words: what is said below the name of an ingredient, and what marks a part.
+
+use super::format;
+use super::format_options::FormatOptions;
+use crate::engine::formula::{Formula, Line, LineAt};
+use crate::engine::ingredients::{Food, Role};
+use crate::text::{language::text, name, tr};
+
+/// What is said below an ingredient's name: its kind, what was really poured, how it counts.
+#[must_use]
+pub fn said(line: &Line, options: FormatOptions) -> String {
+    let detail = match &line.food {
+        Food::Listed(listed) => text(listed.row().detail),
+        Food::Own(_) => tr!("of your own"),
+    };
+    let poured = line
+        .poured
+        .map(|poured| tr!("poured {value}", value = format::mass(poured, options)));
+    let counts = match (line.is_flour(), line.food.role() == Role::Flour) {
+        (true, false) => Some(tr!("counts as flour").to_owned()),
+        (false, true) => Some(tr!("not counted as flour").to_owned()),
+        (true, true) | (false, false) => None,
+    };
+    let detail = (!detail.is_empty()).then(|| detail.to_owned());
+    [detail, poured, counts]
+        .into_iter()
+        .flatten()
+        .collect::<Vec<_>>()
+        .join("; ")
+}
+
+/// The letter that marks a part, by its order from zero: A, B, C, …
+#[must_use]
+pub fn mark(part: usize) -> char {
+    ('A'..='Z').nth(part).unwrap_or('·')
+}
+
+/// Every line of the dough by ingredient and part: "Whole milk (C, Final dough)".
+#[must_use]
+pub fn all_of_dough(formula: &Formula) -> Vec<(LineAt, String)> {
+    let parts = formula.parts.iter().enumerate();
+    parts
+        .filter(|(_, own)| own.kind.in_dough())
+        .flat_map(|(part, own)| {
+            own.lines.iter().enumerate().map(move |(line, written)| {
+                let says = format!(
+                    "{} ({}, {})",
+                    name::food_short(&written.food),
+                    mark(part),
+                    own.name
+                );
+                (LineAt { part, line }, says)
+            })
+        })
+        .collect()
+}

@@ -1,0 +1,49 @@
+//! What can be done with a syrup, and how it keeps.
+
+use crate::engine::chocolate::{Flow, Handling, KeepsAs};
+use crate::text::tr;
+
+/// What a thickness is for.
+#[must_use]
+pub fn handling(handling: Handling) -> &'static str {
+    match handling {
+        Handling::RunsThin => tr!("Runs thin"),
+        Handling::Dips => tr!("Dip or brush"),
+        Handling::Drizzles => tr!("Drizzle"),
+        Handling::Pipes => tr!("Pipe"),
+        Handling::Spreads => tr!("Spread"),
+        Handling::Stiff => tr!("Too stiff"),
+    }
+}
+
+/// What a thickness looks like.
+#[must_use]
+pub fn handling_looks(handling: Handling) -> &'static str {
+    match handling {
+        Handling::RunsThin => tr!("runs off like milk and soaks in"),
+        Handling::Dips => tr!("coats what is dipped or brushed"),
+        Handling::Drizzles => tr!("runs from a bag or a spoon in a thread"),
+        Handling::Pipes => tr!("comes from a bag when pressed and keeps its line"),
+        Handling::Spreads => tr!("stays where the knife puts it"),
+        Handling::Stiff => tr!("is too stiff to work"),
+    }
+}
+
+/// How a syrup behaves, in a word or two.
+#[must_use]
+pub fn flow(flow: Flow) -> &'static str {
+    match flow {
+        Flow::MeltedOnly => tr!("No water added"),
+        Flow::Seized => tr!("Seizes"),
+        Flow::Flows { handling: kind, .. } => handling(kind),
+    }
+}
+
+/// How a syrup keeps.
+#[must_use]
+pub fn keeps_as(keeps: KeepsAs) -> &'static str {
+    match keeps {
+        KeepsAs::FreshFood => tr!("Keeps like fresh food"),
+        KeepsAs::MouldsSlowly => tr!("Keeps longer, but can grow mould"),
+    }
+}

@@ -1,0 +1,99 @@
+//! What materials, shapes, rules and ways of heating are called.
+
+use std::borrow::Cow;
+
+use crate::engine::chocolate::Lumps;
+use crate::engine::heat::{Grain, HeatFrom, Material, RuleSet, Shape};
+use crate::text::{language::tr_dynamic, tr};
+
+/// What a material is called.
+#[must_use]
+pub fn material(material: Material) -> &'static str {
+    match material {
+        Material::Steel => tr!("Steel"),
+        Material::Aluminium => tr!("Aluminium"),
+        Material::Copper => tr!("Copper"),
+        Material::Glass => tr!("Glass"),
+        Material::Ceramic => tr!("Stoneware or china"),
+        Material::Plastic => tr!("Plastic"),
+        Material::Wood => tr!("Wood"),
+    }
+}
+
+/// What a kitchen or a bowl is called: in the language of the page where the name is our own.
+#[must_use]
+pub fn called(name: &str) -> Cow<'_, str> {
+    if name.trim().is_empty() {
+        tr!("without a name").into()
+    } else {
+        tr_dynamic(name)
+    }
+}
+
+/// What a shape is called, as something lies or stands in the kitchen.
+#[must_use]
+pub fn shape(shape: Shape) -> &'static str {
+    match shape {
+        Shape::Slab => tr!("Flat in a dish"),
+        Shape::Cylinder => tr!("Roll or tall jar"),
+        Shape::Sphere => tr!("Heap in a bowl"),
+    }
+}
+
+/// What a set of rules is called.
+#[must_use]
+pub fn rule_set(rules: RuleSet) -> &'static str {
+    match rules {
+        RuleSet::Strictest => tr!("Strictest of all"),
+        RuleSet::UnitedStates => tr!("United States"),
+        RuleSet::UnitedKingdom => tr!("United Kingdom"),
+        RuleSet::France => tr!("France"),
+    }
+}
+
+/// A set of rules inside a sentence: "the rules of France".
+#[must_use]
+pub fn rules_of(rules: RuleSet) -> &'static str {
+    match rules {
+        RuleSet::Strictest => tr!("the strictest of the rules"),
+        RuleSet::UnitedStates => tr!("the rules of the United States"),
+        RuleSet::UnitedKingdom => tr!("the rules of the United Kingdom"),
+        RuleSet::France => tr!("the rules of France"),
+    }
+}
+
+/// Where an oven's heat comes from.
+#[must_use]
+pub fn heat_from(from: HeatFrom) -> &'static str {
+    match from {
+        HeatFrom::Both => tr!("Both"),
+        HeatFrom::Top => tr!("Top"),
+        HeatFrom::Bottom => tr!("Bottom"),
+    }
+}
+
+/// What a grain is called.
+#[must_use]
+pub fn grain(grain: Grain) -> &'static str {
+    match grain {
+        Grain::Wheat => tr!("wheat"),
+        Grain::Rye => tr!("rye"),
+        Grain::Rice => tr!("rice"),
+        Grain::Maize => tr!("maize"),
+        Grain::Potato => tr!("potato"),
+        Grain::Tapioca => tr!("tapioca"),
+        Grain::Oat => tr!("oat"),
+        Grain::Barley => tr!("barley"),
+        Grain::Buckwheat => tr!("buckwheat"),
+    }
+}
+
+/// What is to be seen of lumps.
+#[must_use]
+pub fn lumps(lumps: Lumps) -> &'static str {
+    match lumps {
+        Lumps::None => tr!("no lumps"),
+        Lumps::Few => tr!("a few lumps"),
+        Lumps::Clear => tr!("clear lumps"),
+    }
+}

@@ -1,0 +1,21 @@
+//! Names: what things are called on the page, in one place, so that another language can come.
+
+mod batch;
+mod chocolate;
+mod class;
+mod day;
+mod formula;
+mod heat;
+mod ingredients;
+mod label;
+mod place;
+
+pub use batch::{wanted, wanted_kind, way};
+pub use chocolate::{flow, handling, handling_looks, keeps_as};
+pub use class::{law, link_part, measure, nutrient, tin_kind, tin_measure};
+pub use day::{step, step_at, weekday, work};
+pub use formula::{basis, bread, figure, form, part_kind, what_if};
+pub use heat::{called, grain, heat_from, lumps, material, rule_set, rules_of, shape};
+pub use ingredients::{allergen, allergen_list, food, food_short, role, source};
+pub use label::{component, label_line};
+pub use place::{place, place_asks};

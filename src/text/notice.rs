@@ -1,0 +1,209 @@
+//! Notices: short sentences about keeping, sharing and being offline.
+
+use super::format;
+use super::format_options::FormatOptions;
+use crate::text::tr;
+
+/// Another language did not load.
+#[must_use]
+pub fn language_not_loaded() -> &'static str {
+    tr!("The texts of this language did not come. Try again with a signal; nothing has changed.")
+}
+
+/// The browser keeps nothing for this page.
+#[must_use]
+pub fn storage_blocked() -> &'static str {
+    tr!(
+        "This browser keeps nothing for this page, so changes last only until it is closed. Save the \
+     formula to a file, or allow the page to keep data."
+    )
+}
+
+/// There is no room left in the browser's storage.
+#[must_use]
+pub fn storage_full() -> &'static str {
+    tr!(
+        "There is no room left to keep the last change. Save the formula to a file, then empty the \
+     bin or delete what you no longer need."
+    )
+}
+
+/// What was kept cannot be read; the file can still be had.
+#[must_use]
+pub fn storage_damaged() -> &'static str {
+    tr!(
+        "Something kept here was damaged and cannot be opened. It is left as it is: save it to a file \
+     before you clear it."
+    )
+}
+
+/// What was kept is of a newer release.
+#[must_use]
+pub fn storage_newer() -> &'static str {
+    tr!(
+        "What is kept here was written by a newer release, and is left as it is. Reload the page to \
+     bring the app up to date."
+    )
+}
+
+/// A trial is on, and what it began from was changed in another tab meanwhile.
+#[must_use]
+pub fn trial_parted() -> &'static str {
+    tr!(
+        "The formula was changed elsewhere since this trial began. Keep the trial as a copy and both \
+     stay; keep it over the other, and one step back brings that one back."
+    )
+}
+
+/// A step back in the kitchen, which may be out of sight.
+#[must_use]
+pub fn kitchen_undone() -> &'static str {
+    tr!("Undone: the last change of the kitchen.")
+}
+
+/// A step forward in the kitchen, which may be out of sight.
+#[must_use]
+pub fn kitchen_redone() -> &'static str {
+    tr!("Done again: the change of the kitchen.")
+}
+
+/// A kitchen was taken away.
+#[must_use]
+pub fn kitchen_gone() -> &'static str {
+    tr!("The kitchen is taken away. Undo brings it back.")
+}
+
+/// Asks before the bin is emptied.
+#[must_use]
+pub fn empty_the_bin(count: usize) -> String {
+    match count {
+        1 => tr!("The formula in the bin will be gone, and nothing brings it back.").to_owned(),
+        more => {
+            tr!(
+                "All {more} formulas in the bin will be gone, and nothing brings them back.",
+                more = more
+            )
+        }
+    }
+}
+
+/// The bin is empty now.
+#[must_use]
+pub fn bin_emptied() -> &'static str {
+    tr!("The bin is empty.")
+}
+
+/// A part of the page is on its way.
+#[must_use]
+pub fn loading() -> &'static str {
+    tr!("Opening …")
+}
+
+/// A part of the page did not come.
+#[must_use]
+pub fn not_loaded() -> &'static str {
+    tr!(
+        "This part of the page could not be loaded. It is kept for use without a signal soon after \
+     the first visit; try again with a signal."
+    )
+}
+
+/// The page cannot be drawn.
+#[must_use]
+pub fn not_started() -> &'static str {
+    tr!(
+        "Softcrumb could not start here. Load the page again with a signal; if that does not help, a \
+     newer browser will. What you saved is still on this device."
+    )
+}
+
+/// The device has no signal.
+#[must_use]
+pub fn offline_ready() -> &'static str {
+    tr!("Ready to work with no signal.")
+}
+
+/// The page is not yet whole on this device.
+#[must_use]
+pub fn offline_soon() -> &'static str {
+    tr!("Stay on this page a moment: what it takes to work with no signal is still coming.")
+}
+
+/// The browser keeps nothing for use without a signal.
+#[must_use]
+pub fn offline_never() -> &'static str {
+    tr!("This browser keeps no pages, so without a signal this one does not open again.")
+}
+
+/// A newer release waits.
+#[must_use]
+pub fn new_release() -> &'static str {
+    tr!("A newer release is ready. Load it when it suits you; nothing you typed is lost.")
+}
+
+/// A timer is over, told away from the bench.
+#[must_use]
+pub fn timer_over(what: &str) -> String {
+    tr!("The time is up: {what}.", what = what)
+}
+
+/// The figures do not belong to what is typed.
+#[must_use]
+pub fn last_good() -> &'static str {
+    tr!("These are the last good figures. They follow again once the marked box can be read.")
+}
+
+/// A formula came with a link.
+#[must_use]
+pub fn visitor() -> &'static str {
+    tr!(
+        "This formula came with a link. Scale it and try things out: your own shelf stays as it is \
+     until you keep it."
+    )
+}
+
+/// The browser would not read or save a file.
+#[must_use]
+pub fn file_refused() -> &'static str {
+    tr!("The browser did not let the file through. Try again, or choose another place for it.")
+}
+
+/// A formula has as many ingredients as it may have.
+#[must_use]
+pub fn lines_full() -> &'static str {
+    tr!(
+        "This formula has as many ingredients as one may have. Take one out, or split it into two \
+     formulas."
+    )
+}
+
+/// A formula has as many parts as it may have.
+#[must_use]
+pub fn parts_full() -> &'static str {
+    tr!(
+        "This formula has as many streams as one may have. Take one out, or split it into two \
+     formulas."
+    )
+}
+
+/// A file is larger than what is opened.
+#[must_use]
+pub fn file_too_large(bytes: f64, most: f64, options: FormatOptions) -> String {
+    let megabytes = |bytes: f64| format::significant(bytes / 1e6, 2, options.numbers);
+    tr!(
+        "This file has {first}\u{A0}MB, more than the {second}\u{A0}MB a formula file may have. Choose a \
+         file that was saved here.",
+        first = megabytes(bytes),
+        second = megabytes(most)
+    )
+}
+
+/// Many changes since the last file.
+#[must_use]
+pub fn save_a_file(changes: u32, options: FormatOptions) -> String {
+    tr!(
+        "There were {value} changes since the last file. Save one, so that nothing hangs on this \
+         browser alone.",
+        value = format::plain(f64::from(changes), 0, options.numbers)
+    )
+}

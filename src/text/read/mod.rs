@@ -1,0 +1,23 @@
+//! Reading what was typed: text to quantity, or what is in the way.
+//!
+//! Text is read as people write it: a comma or a point, spaces, grouped thousands, fractions,
+//! digits of other scripts, a unit behind the number. Nothing typed can make it fail any other
+//! way than with a [`ReadError`], whose sentence is in `text::error`.
+
+mod bought;
+mod clock;
+mod error;
+mod heat;
+mod number;
+mod optional;
+mod parsed;
+mod quantity;
+mod typed;
+mod unit_behind;
+
+pub use bought::{money, room};
+pub use clock::{clock, date_and_clock};
+pub use error::{Limit, Measure, ReadError};
+pub use heat::{altitude, degrees_lost, minutes, pressure, thickness, warming_rate};
+pub use optional::optional;
+pub use quantity::{count, division, factor, mass, share, temperature, viscosity};

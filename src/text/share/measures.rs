@@ -1,0 +1,34 @@
+//! Weights in cups and spoons, which are only about.
+
+use crate::engine::ingredients::Food;
+use crate::engine::quantity::Mass;
+use crate::sheet::interchange::in_measures;
+use crate::text::name;
+
+/// About how many cups and spoons a weight is: "1¾ cups + 1 tablespoon"; none where no table says.
+#[must_use]
+pub fn about(food: &Food, mass: Mass) -> Option<String> {
+    let components = in_measures(food, mass)?.into_iter();
+    let told = components.map(|(unit, quarters)| {
+        let (one, several) = name::measure(unit);
+        let noun = if quarters > 4 { several } else { one };
+        format!("{}\u{A0}{noun}", count(quarters))
+    });
+    Some(told.collect::<Vec<_>>().join(" + "))
+}
+
+/// A count in quarters as cooks write it.
+fn count(quarters: u32) -> String {
+    let wholes = quarters.checked_div(4).unwrap_or_default();
+    let component = match quarters.checked_rem(4) {
+        Some(1) => "¼",
+        Some(2) => "½",
+        Some(3) => "¾",
+        _ => "",
+    };
+    if wholes == 0 {
+        component.to_owned()
+    } else {
+        format!("{wholes}{component}")
+    }
+}

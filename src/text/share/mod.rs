@@ -1,0 +1,19 @@
+//! What is handed out and taken in, told: a formula as text, its steps, a code, a recipe that was read.
+
+mod code;
+mod fit;
+mod measures;
+mod paper;
+mod recipe;
+mod shortened;
+mod steps;
+mod text;
+
+pub use code::{CodeView, code};
+pub use fit::{Density, Fit, Paper, code_side};
+pub use measures::about;
+pub use paper::{BenchCard, ClassSheet, SheetRow, before_printing, bench_card, class_sheet};
+pub use recipe::{ImportedLine, RecipeView, recipe};
+pub use shortened::{Shortened, shortened};
+pub use steps::steps;
+pub use text::{markdown, plain_text};

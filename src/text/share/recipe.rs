@@ -1,0 +1,147 @@
+//! A recipe that was read, line by line: what was understood, and what was not.
+
+use crate::engine::ingredients::Food;
+use crate::sheet::interchange::{Amount, Found, ReadRecipe, Understood};
+use crate::text::{Trouble, format, format_options::FormatOptions, name, tr};
+
+/// A line of the recipe and what became of it.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct ImportedLine {
+    /// As it was written.
+    pub text: String,
+    /// What became of it.
+    pub says: String,
+    /// Whether it is in the formula, or heads lines that are.
+    pub taken: bool,
+    /// Whether its weight is only approximate.
+    pub approximate: bool,
+}
+
+/// A recipe that was read.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct RecipeView {
+    /// "9 of 11 lines were understood, 4 of them only about."
+    pub title: String,
+    /// Line by line.
+    pub lines: Vec<ImportedLine>,
+    /// What else was left out.
+    pub left_out: Option<String>,
+}
+
+/// What became of each line of a recipe.
+#[must_use]
+pub fn recipe(read: &ReadRecipe, options: FormatOptions) -> RecipeView {
+    let lines: Vec<ImportedLine> = read
+        .lines
+        .iter()
+        .map(|line| {
+            let (says, taken, approximate) = told(&line.understood, options);
+            let text = line.text.clone();
+            ImportedLine {
+                text,
+                says,
+                taken,
+                approximate,
+            }
+        })
+        .collect();
+    RecipeView {
+        title: title(&lines, options),
+        left_out: left_out(read),
+        lines,
+    }
+}
+
+fn title(lines: &[ImportedLine], options: FormatOptions) -> String {
+    let count = |wanted: &dyn Fn(&ImportedLine) -> bool| {
+        let found = lines.iter().filter(|line| wanted(line)).count();
+        u32::try_from(found).unwrap_or(u32::MAX)
+    };
+    let taken = count(&|line| line.taken);
+    let about = count(&|line| line.approximate);
+    let whole = tr!(
+        "{first} of {second} lines were understood",
+        first = format::count(taken, options),
+        second = format::count(count(&|_| true), options)
+    );
+    if about == 0 {
+        format!("{whole}.")
+    } else {
+        tr!(
+            "{whole}, {value} of them only about: weigh those once.",
+            whole = whole,
+            value = format::count(about, options)
+        )
+    }
+}
+
+fn told(understood: &Understood, options: FormatOptions) -> (String, bool, bool) {
+    match understood {
+        Understood::Heading(heading) => {
+            let kind = name::part_kind(heading.kind).to_lowercase();
+            (
+                tr!("Heads the lines below it, as {kind}.", kind = kind),
+                true,
+                false,
+            )
+        }
+        Understood::Line(_, found) => {
+            let approximate = found.range || matches!(found.amount, Amount::Approximate { .. });
+            (line(found, options), true, approximate)
+        }
+        Understood::Not(unread) => (unread.sentence(options), false, false),
+    }
+}
+
+fn line(found: &Found, options: FormatOptions) -> String {
+    let food = match &found.food {
+        Food::Own(own) => tr!(
+            "{value}, an ingredient of your own without figures yet",
+            value = own.name
+        ),
+        Food::Listed(_) => name::food(&found.food),
+    };
+    let mass = format::mass(found.mass, options);
+    let range = if found.range {
+        tr!(" The middle of the range was taken.")
+    } else {
+        ""
+    };
+    match found.amount {
+        Amount::Weighed => tr!(
+            "{mass} of {food}.{range}",
+            mass = mass,
+            food = food,
+            range = range
+        ),
+        Amount::Approximate { count, unit, each } => {
+            let (one, several) = name::measure(unit);
+            let noun = if count > 1.0 { several } else { one };
+            let count = format::significant(count, 3, options.numbers);
+            let each = format::mass(each, options);
+            tr!(
+                "About {mass} of {food}: {count} {noun} at {each} each (USDA, table of weights).{range}",
+                mass = mass,
+                food = food,
+                count = count,
+                noun = noun,
+                each = each,
+                range = range
+            )
+        }
+    }
+}
+
+fn left_out(read: &ReadRecipe) -> Option<String> {
+    let mut left = Vec::new();
+    if read.note_cut {
+        left.push(tr!("The note was too long and was cut short.").to_owned());
+    }
+    if !read.unused.is_empty() {
+        left.push(tr!(
+            "Not taken over: {value}.",
+            value = read.unused.join(tr!(", "))
+        ));
+    }
+    (!left.is_empty()).then(|| left.join(" "))
+}

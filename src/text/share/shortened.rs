@@ -1,0 +1,75 @@
+//! What can be left out of a link, each with what it saves, and what was left out already.
+
+use crate::sheet::interchange::{LinkPart, Shorter, SquareCode, shorter};
+use crate::sheet::{Sheet, link};
+use crate::text::format_options::FormatOptions;
+use crate::text::{format, name, tr};
+
+/// One thing to leave out of a link, or to put back.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Shortened {
+    /// What.
+    pub component: LinkPart,
+    /// Whether it is left out now.
+    pub is_out: bool,
+    /// What a tap does, and what that saves.
+    pub says: String,
+}
+
+/// What can be left out of the link of what is `kept`, what saves most first, then what was
+/// `left_out` already. Before the text of a link stand so many characters of an `address`.
+#[must_use]
+pub fn shortened(
+    kept: &Sheet,
+    left_out: &[LinkPart],
+    address: usize,
+    options: FormatOptions,
+) -> Vec<Shortened> {
+    let handed = left_out.iter().fold(kept.clone(), |sheet, component| {
+        component.left_out_of(&sheet)
+    });
+    let most = SquareCode::MOST_BYTES.saturating_sub(address);
+    let is_long = link::length(&handed) > most;
+    let still_in = shorter(&handed, most).into_iter();
+    let still_in = still_in.map(|one| Shortened {
+        component: one.component,
+        is_out: false,
+        says: leave_out(one, is_long, options),
+    });
+    let gone = left_out.iter().map(|component| {
+        let others = left_out.iter().filter(|one| *one != component);
+        let with = others.fold(kept.clone(), |sheet, one| one.left_out_of(&sheet));
+        let saved = link::length(&with).saturating_sub(link::length(&handed));
+        Shortened {
+            component: *component,
+            is_out: true,
+            says: tr!(
+                "Put {part} back: {more} characters more",
+                part = name::link_part(*component),
+                more = counted(saved, options)
+            ),
+        }
+    });
+    still_in.chain(gone).collect()
+}
+
+fn leave_out(one: Shorter, is_long: bool, options: FormatOptions) -> String {
+    let (component, saves) = (name::link_part(one.component), counted(one.saves, options));
+    if is_long && one.enough {
+        tr!(
+            "Leave out {part}: {saves} characters less, which is enough for a code",
+            part = component,
+            saves = saves
+        )
+    } else {
+        tr!(
+            "Leave out {part}: {saves} characters less",
+            part = component,
+            saves = saves
+        )
+    }
+}
+
+fn counted(count: usize, options: FormatOptions) -> String {
+    format::count(u32::try_from(count).unwrap_or(u32::MAX), options)
+}

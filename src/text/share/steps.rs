@@ -1,0 +1,87 @@
+//! The steps of a formula in sentences, part by part, each with the caution that belongs to it.
+
+use crate::engine::formula::{Part, PartKind};
+use crate::sheet::Sheet;
+use crate::text::{
+    caution::{Step, safety},
+    chart::listed,
+    format_options::FormatOptions,
+    tr,
+};
+
+/// What to do with each part, in the order of the formula: the work, then the usual cautions.
+#[must_use]
+pub fn steps(sheet: &Sheet, options: FormatOptions) -> Vec<Vec<String>> {
+    let parts = sheet.formula.parts.iter().zip(work(sheet));
+    parts
+        .map(|(part, mut steps)| {
+            let cautions = of_kind(part.kind).iter();
+            steps.extend(cautions.map(|step| safety(*step, options).sentence()));
+            steps
+        })
+        .collect()
+}
+
+/// What to do with each part, without the cautions.
+pub(super) fn work(sheet: &Sheet) -> Vec<Vec<String>> {
+    let ahead = |part: &&Part| matches!(part.kind, PartKind::Paste | PartKind::Preferment);
+    let parts = || sheet.formula.parts.iter();
+    let ahead: Vec<String> = parts()
+        .filter(ahead)
+        .map(|part| part.name.clone())
+        .collect();
+    parts().map(|part| of_part(part.kind, &ahead)).collect()
+}
+
+/// Every caution that belongs to one of the parts, each once, in the order of the work.
+pub(super) fn cautions(sheet: &Sheet, options: FormatOptions) -> Vec<String> {
+    let wanted = |step: &Step| {
+        let mut parts = sheet.formula.parts.iter();
+        parts.any(|part| of_kind(part.kind).contains(step))
+    };
+    let all = Step::ALL.into_iter().filter(wanted);
+    all.map(|step| safety(step, options).sentence()).collect()
+}
+
+/// The cautions of a kind of part.
+const fn of_kind(kind: PartKind) -> &'static [Step] {
+    match kind {
+        PartKind::Paste => &[Step::Scalding, Step::CoolingPaste],
+        PartKind::Preferment => &[Step::KeepingCold],
+        PartKind::Final => &[Step::Mixing, Step::RawDough, Step::Baking],
+        PartKind::Topping => &[Step::HotChocolate],
+        PartKind::Filling | PartKind::Wash => &[],
+    }
+}
+
+fn of_part(kind: PartKind, ahead: &[String]) -> Vec<String> {
+    match kind {
+        PartKind::Paste => vec![
+            tr!("Pour the boiling liquid on the flour, stir until no dry spot is left, cover and cool.")
+                .to_owned(),
+        ],
+        PartKind::Preferment => {
+            vec![tr!("Mix to a stiff dough, cover, and leave it in the fridge overnight.").to_owned()]
+        }
+        PartKind::Final => {
+            let mut steps = Vec::new();
+            if let Some(list) = listed(ahead) {
+                steps.push(tr!("Put {list} into the mixer, cold.", list = list));
+            }
+            steps.push(
+                tr!("Mix everything to a smooth, stretchy dough; let it rise, divide, shape, and let \
+                 it rise again.")
+                    .to_owned(),
+            );
+            steps.push(tr!("Bake until the middle is done by the thermometer.").to_owned());
+            steps
+        }
+        PartKind::Filling => {
+            vec![tr!("Share it out among the pieces and close them well.").to_owned()]
+        }
+        PartKind::Topping => {
+            vec![tr!("Stir it smooth and spread or pour it on the bread.").to_owned()]
+        }
+        PartKind::Wash => vec![tr!("Stir it smooth and brush it on before baking.").to_owned()],
+    }
+}

@@ -1,0 +1,125 @@
+//! Weighing: a line of the batch as it goes on the scale, and what the scale does to the dough.
+
+use super::format;
+use super::format_options::FormatOptions;
+use crate::engine::batch::{Divided, Losses, Pieces, Portion, Rounded, RoundedLine, Shown};
+use crate::text::tr;
+
+/// A line of the batch as it goes on the scale.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Weighed {
+    /// What the scale shows: "312 g"; what is below it.
+    pub shows: String,
+    /// What is exact, and what rounding does.
+    pub said: String,
+    /// Whether the error passes what needs no thought.
+    pub off: bool,
+}
+
+/// A line of the batch as it goes on the scale.
+#[must_use]
+pub fn line(line: &RoundedLine, options: FormatOptions) -> Weighed {
+    let mut said = vec![tr!(
+        "exact {value}",
+        value = format::mass(line.exact, options)
+    )];
+    let shows = match line.shown {
+        Shown::AsWeighed => format::mass_weighed(line.weighed, line.division, options),
+        Shown::BelowScale => tr!("below the scale").to_owned(),
+    };
+    if line.weighed != line.exact {
+        let error = format::mass_change(line.error, options);
+        said.push(match line.error_share {
+            Some(share) if line.cures.is_some() && line.shown == Shown::AsWeighed => {
+                tr!(
+                    "{error}, {value} off",
+                    error = error,
+                    value = format::share(share, options)
+                )
+            }
+            Some(_) | None => error,
+        });
+    }
+    said.extend(percentage(line, options));
+    if line.on_pocket_scale {
+        said.push(tr!("pocket scale").to_owned());
+    }
+    Weighed {
+        shows,
+        said: said.join(" · "),
+        off: line.cures.is_some(),
+    }
+}
+
+/// The baker's percentage, exact and as weighed where that differs to the eye.
+fn percentage(line: &RoundedLine, options: FormatOptions) -> Option<String> {
+    let exact = format::share(line.percent_exact?, options);
+    let weighed = format::share(line.percent_weighed?, options);
+    Some(if exact == weighed {
+        exact
+    } else {
+        format::from_to(&exact, &weighed)
+    })
+}
+
+/// The dough as weighed and what that changes: "901 g, −0.2 %".
+#[must_use]
+pub fn dough_change(rounded: &Rounded, options: FormatOptions) -> String {
+    let weighed = format::mass(rounded.dough_weighed, options);
+    match format::relative_change(rounded.dough_exact, rounded.dough_weighed, options) {
+        Some(change) => format!("{weighed}, {change}"),
+        None => weighed,
+    }
+}
+
+/// What weighing does to the true water: "67.2 % → 67.1 %".
+#[must_use]
+pub fn water_change(rounded: &Rounded, options: FormatOptions) -> Option<String> {
+    let exact = format::share(rounded.true_water_exact?, options);
+    let weighed = format::share(rounded.true_water_weighed?, options);
+    Some(if exact == weighed {
+        weighed
+    } else {
+        format::from_to(&exact, &weighed)
+    })
+}
+
+/// What dough is divided into: "9 × 70 g".
+#[must_use]
+pub fn pieces(pieces: &Pieces, options: FormatOptions) -> String {
+    let count = format::count(pieces.count.get(), options);
+    format!("{count}\u{A0}×\u{A0}{}", format::mass(pieces.each, options))
+}
+
+/// How dough is divided, at a glance: "4 of 71 g, 5 of 70 g".
+#[must_use]
+pub fn divided(divided: &Divided, options: FormatOptions) -> String {
+    let portion = |portion: &Portion| {
+        let each = format::mass_weighed(portion.each, divided.division, options);
+        tr!(
+            "{value} of {each}",
+            value = format::count(portion.count, options),
+            each = each
+        )
+    };
+    if divided.heavier.count == 0 {
+        portion(&divided.lighter)
+    } else {
+        format!(
+            "{}, {}",
+            portion(&divided.heavier),
+            portion(&divided.lighter)
+        )
+    }
+}
+
+/// Losses in a few words: "6 g and 0.5 % before the oven, 10.5 % in it".
+#[must_use]
+pub fn losses(losses: &Losses, options: FormatOptions) -> String {
+    tr!(
+        "{first} and {second} before the oven, {third} in it",
+        first = format::mass(losses.residue, options),
+        second = format::share(losses.residue_share.plus(losses.dividing), options),
+        third = format::share(losses.bake, options)
+    )
+}

@@ -1,0 +1,111 @@
+//! Working: one step of a sum, as it is shown on the page.
+
+use super::format;
+use super::format_options::{FormatOptions, NumberStyle};
+use crate::engine::working::{Given, Line};
+use crate::text::language::tr_dynamic;
+
+/// A letter of a rule: "m1", "whole milk", "250 g".
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Letter {
+    /// The letter itself.
+    pub letter: String,
+    /// What it stands for; may be empty.
+    pub of: String,
+    /// Its number and unit, rounded for the eye.
+    pub figure: String,
+}
+
+/// One step of a sum in words and figures.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Worked {
+    /// The rule in letters: "M = 100 × A / D".
+    pub rule: String,
+    /// The rule with its numbers: "100 × 402 / 960".
+    pub put_in: String,
+    /// What comes out: "41.88 %".
+    pub result: String,
+    /// What comes out is called; may be empty.
+    pub result_of: String,
+    /// The letters, in the order of the rule.
+    pub letters: Vec<Letter>,
+    /// The work the rule is taken from.
+    pub source: String,
+}
+
+/// A step of a sum as it is shown. Rounded for the eye: the sum itself was done in full.
+#[must_use]
+pub fn worked(line: &Line, options: FormatOptions) -> Worked {
+    Worked {
+        rule: format!("{} = {}", line.gives.letter, signs(&line.rule)),
+        put_in: signs(&put_in(line, options.numbers)),
+        result: figure(&line.gives, options.numbers),
+        result_of: tr_dynamic(&line.gives.of).into_owned(),
+        letters: line
+            .with
+            .iter()
+            .map(|given| Letter {
+                letter: given.letter.clone().into_owned(),
+                of: tr_dynamic(&given.of).into_owned(),
+                figure: figure(given, options.numbers),
+            })
+            .collect(),
+        source: tr_dynamic(&line.source).into_owned(),
+    }
+}
+
+/// The rule with each letter's number in its place.
+fn put_in(line: &Line, style: NumberStyle) -> String {
+    let mut text = String::new();
+    let mut word = String::new();
+    for character in line.rule.chars().chain(std::iter::once(' ')) {
+        if character.is_alphanumeric() || character == '_' || character == '.' {
+            word.push(character);
+        } else {
+            text.push_str(&number_for(&word, &line.with, style));
+            word.clear();
+            text.push(character);
+        }
+    }
+    text.trim_end().to_owned()
+}
+
+/// A word of the rule: its number where it is a letter, itself where it is none.
+fn number_for(word: &str, with: &[Given], style: NumberStyle) -> String {
+    match with.iter().find(|given| given.letter == word) {
+        Some(given) if given.value < 0.0 => format!("({})", number(given, style)),
+        Some(given) => number(given, style),
+        None if word
+            .chars()
+            .all(|character| character.is_ascii_digit() || character == '.') =>
+        {
+            word.replace('.', &style.decimal.to_string())
+        }
+        None => word.to_owned(),
+    }
+}
+
+/// The signs of the blackboard for those of the keyboard.
+fn signs(rule: &str) -> String {
+    rule.replace('*', "×").replace('-', "−")
+}
+
+/// A number with its unit.
+fn figure(given: &Given, style: NumberStyle) -> String {
+    let number = number(given, style);
+    if given.unit.is_empty() {
+        number
+    } else {
+        format!("{number}\u{A0}{}", given.unit)
+    }
+}
+
+/// A number with digits enough to follow the sum on paper.
+fn number(given: &Given, style: NumberStyle) -> String {
+    match given.unit {
+        "g" | "%" | "°C" | "min" if given.value.abs() >= 1.0 => {
+            format::plain(given.value, 2, style)
+        }
+        _ => format::significant(given.value, 4, style),
+    }
+}

@@ -1,0 +1,179 @@
+//! Questions about heat at the ends of every range are answered or refused.
+
+use softcrumb::engine::heat::{
+    Air, Body, Cooling, Dough, Exposure, Handling, HeatPart, Item, Matter, RuleSet, Shape,
+    ThermalMaterial, advise, boiling_at, boiling_under, cool, follow, ice_for, ice_in_water, mix,
+    stand,
+};
+use softcrumb::engine::quantity::{
+    Altitude, Heat, Length, Mass, Pressure, SurfaceCoefficient, Temperature, WarmingRate,
+};
+
+use crate::heat_cases::{celsius, grams, minutes};
+
+/// The ends of a range, their neighbours, and some between.
+fn ends(low: f64, high: f64) -> [f64; 7] {
+    let middle = f64::midpoint(low, high);
+    [
+        low,
+        low.next_up(),
+        low.midpoint(middle),
+        middle,
+        middle.midpoint(high),
+        high.next_down(),
+        high,
+    ]
+}
+
+#[test]
+fn water_boils_somewhere_at_every_altitude_and_pressure() {
+    for metres in ends(*Altitude::RANGE.start(), *Altitude::RANGE.end()) {
+        boiling_at(Altitude::from_metres(metres).unwrap()).unwrap();
+    }
+    for hectopascals in ends(*Pressure::RANGE.start(), *Pressure::RANGE.end()) {
+        boiling_under(Pressure::from_hectopascals(hectopascals).unwrap()).unwrap();
+    }
+}
+
+#[test]
+fn mixes_at_the_ends_of_their_ranges_are_answered_or_refused() {
+    let masses = ends(0.0, *Mass::RANGE.end());
+    let temperatures = ends(*Temperature::RANGE.start(), *Temperature::RANGE.end());
+    for stuff in [
+        ThermalMaterial::Food(Matter::WATER),
+        ThermalMaterial::Ice,
+        ThermalMaterial::Food(Matter::ICE),
+    ] {
+        for mass in masses {
+            for t in temperatures {
+                for other in temperatures {
+                    let component = |mass, stuff, t| HeatPart {
+                        of: "".into(),
+                        mass: grams(mass),
+                        stuff,
+                        temperature: celsius(t),
+                    };
+                    let components = [
+                        component(mass, stuff, t),
+                        component(50.0, ThermalMaterial::Food(Matter::WATER), other),
+                    ];
+                    if let Ok(mixed) = mix(&components, Heat::ZERO) {
+                        assert!(mixed.temperature.celsius().is_finite());
+                        assert!(mixed.capacity.joules_per_kelvin() > 0.0);
+                    }
+                    let _ = ice_in_water(grams(mass), celsius(t), celsius(other), celsius(-1.0));
+                }
+            }
+        }
+    }
+}
+
+#[test]
+fn cooling_at_the_ends_of_every_range_is_answered() {
+    let h = ends(
+        *SurfaceCoefficient::RANGE.start(),
+        *SurfaceCoefficient::RANGE.end(),
+    );
+    for half in ends(*Length::RANGE.start(), *Length::RANGE.end()) {
+        for shape in Shape::ALL {
+            for h in h {
+                for (start, air) in [(-40.0, 350.0), (350.0, -40.0), (20.0, 20.0)] {
+                    let half = Length::from_metres(half).unwrap();
+                    let between = (celsius(start), celsius(air));
+                    let body = Body::of(&Matter::WATER, grams(0.0), shape, half, between).unwrap();
+                    let coefficient =
+                        SurfaceCoefficient::from_watts_per_square_metre_kelvin(h).unwrap();
+                    let air = Air {
+                        temperature: celsius(air),
+                        coefficient,
+                    };
+                    for m in [0.0, 1e-9, 720.0, 40_000.0] {
+                        let curve = follow(
+                            &body,
+                            celsius(start),
+                            &[Exposure {
+                                minutes: minutes(m),
+                                air,
+                            }],
+                        );
+                        let end = *curve.unwrap().end().unwrap();
+                        assert!(
+                            end.mean.celsius().is_finite() && end.surface.celsius().is_finite()
+                        );
+                    }
+                }
+            }
+        }
+    }
+}
+
+#[test]
+fn advice_on_cooling_and_standing_is_given_for_every_rule_set_and_size() {
+    for rules in RuleSet::ALL {
+        for half in [0.002, 0.02, 0.2] {
+            for start in [-10.0, 4.0, 30.0, 100.0] {
+                let half = Length::from_metres(half).unwrap();
+                let between = (celsius(start), celsius(4.0));
+                let body =
+                    Body::of(&Matter::WATER, grams(500.0), Shape::Slab, half, between).unwrap();
+                let cooling = Cooling {
+                    body,
+                    start: celsius(start),
+                    bench: Air::still(celsius(20.0)),
+                    on_bench: minutes(60.0),
+                    fridge: Air::still(celsius(4.0)),
+                    rules,
+                };
+                let (cooled, advice) = (cool(&cooling).unwrap(), advise(&cooling).unwrap());
+                assert!(!cooled.passes || advice.remedies.is_empty());
+                assert!(start > 5.0 || cooled.passes);
+                let _ = stand(
+                    &body,
+                    celsius(start),
+                    Air::still(celsius(20.0)),
+                    celsius(16.0),
+                );
+            }
+        }
+    }
+}
+
+#[test]
+fn ice_is_never_more_than_the_water() {
+    let item = |stuff, mass, t, handling| Item {
+        component: HeatPart {
+            of: "".into(),
+            mass: grams(mass),
+            stuff,
+            temperature: celsius(t),
+        },
+        handling,
+    };
+    for water in [0.1, 10.0, 400.0] {
+        for target in [0.0, 10.0, 24.0, 60.0] {
+            let dough = Dough {
+                items: vec![
+                    item(
+                        ThermalMaterial::Food(Matter::WATER),
+                        water,
+                        20.0,
+                        Handling::Water,
+                    ),
+                    item(
+                        ThermalMaterial::Food(Matter::WATER),
+                        500.0,
+                        30.0,
+                        Handling::Flour,
+                    ),
+                ],
+                vessel: None,
+                dry_flour: grams(300.0),
+                friction: WarmingRate::from_kelvin_per_minute(0.0).unwrap(),
+                minutes: minutes(5.0),
+            };
+            let answer = ice_for(&dough, celsius(target), celsius(-18.0)).unwrap();
+            assert!(answer.ice.grams() <= water);
+            assert!(answer.falls_short || answer.temperature.celsius() <= target + 1e-9);
+        }
+    }
+}

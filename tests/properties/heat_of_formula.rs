@@ -1,0 +1,109 @@
+//! A whole formula's dough and pastes as heat sees them: nothing is lost on the way.
+
+use proptest::prelude::*;
+use softcrumb::engine::formula::{Form, Formula, PartKind};
+use softcrumb::engine::heat::{
+    Component, Dough, LiquidAnswer, LiquidRange, Material, MixerEffect, StartTemperatures,
+    Surroundings, ThermalMaterial, Vessel, cook, dough_of, dough_temperature, liquid_for, paste_of,
+};
+use softcrumb::engine::quantity::Mass;
+
+use crate::dough::{cases, likely, wild};
+use crate::heat_cases::{celsius, grams, minutes};
+
+fn stores() -> StartTemperatures {
+    StartTemperatures {
+        room: celsius(18.0),
+        flour: celsius(18.0),
+        tap: celsius(12.0),
+        fridge: celsius(4.0),
+        lines: Vec::new(),
+        parts: Vec::new(),
+    }
+}
+
+fn mixer() -> MixerEffect {
+    MixerEffect {
+        vessel: Some(Vessel::new(Material::Steel, grams(900.0), celsius(18.0)).unwrap()),
+        friction: Dough::MIXER,
+        minutes: minutes(8.0),
+    }
+}
+
+fn around() -> Surroundings {
+    Surroundings {
+        room: celsius(18.0),
+        fridge: celsius(4.0),
+        freezer: celsius(-18.0),
+        liquid: LiquidRange::default(),
+    }
+}
+
+/// The dough's lines as made, less the steam, g.
+fn made(formula: &Formula) -> f64 {
+    let parts = formula.dough_parts();
+    parts
+        .map(|part| {
+            let lines: Mass = part.lines.iter().map(|line| Form::AsMade.mass(line)).sum();
+            lines.less(part.steam).grams()
+        })
+        .sum()
+}
+
+proptest! {
+    #![proptest_config(cases(500))]
+
+    #[test]
+    fn a_likely_dough_keeps_its_mass_and_has_a_temperature(formula in likely()) {
+        let dough = dough_of(&formula, &stores(), &mixer()).unwrap();
+        let mass: f64 = dough.items.iter().map(|item| item.component.mass.grams()).sum();
+        prop_assert!((mass - made(&formula)).abs() < 1e-6 * mass);
+        let answer = dough_temperature(&dough).unwrap();
+        prop_assert!((4.0..40.0).contains(&answer.temperature.celsius()));
+        match liquid_for(&dough, celsius(25.0), &around()).unwrap() {
+            LiquidAnswer::At { dough, .. } => {
+                prop_assert!((dough.temperature.celsius() - 25.0).abs() < 1e-6);
+            }
+            // Within a tenth of a degree the dough is there, and nothing more need be done.
+            LiquidAnswer::OutOfReach(answer) => prop_assert!(
+                answer.short.kelvin().abs() <= 0.1 || !answer.remedies.is_empty()
+            ),
+        }
+    }
+
+    #[test]
+    fn pastes_keep_their_water(formula in likely()) {
+        for (place, part) in formula.parts.iter().enumerate() {
+            if part.kind != PartKind::Paste {
+                continue;
+            }
+            let Some(paste) = paste_of(part, place, &stores(), celsius(99.0), None).unwrap() else {
+                continue;
+            };
+            let water: f64 = part
+                .lines
+                .iter()
+                .map(|line| {
+                    let matter = softcrumb::engine::heat::Matter::of(&line.food.composition());
+                    let share = matter.unwrap().share(Component::Water).fraction();
+                    Form::AsMade.mass(line).grams() * share
+                })
+                .sum();
+            let flours: f64 = paste.flours.iter().map(|one| one.mass.grams()).sum();
+            prop_assert!(flours > 0.0);
+            if let Ok(cooked) = cook(&paste) {
+                prop_assert!((cooked.water.grams() - water).abs() < 1e-6 * water.max(1.0));
+                prop_assert!(cooked.cooked.fraction() <= 1.0 + 1e-12);
+            }
+            prop_assert!(paste.others.iter().all(|component| matches!(component.stuff, ThermalMaterial::Food(_))));
+        }
+    }
+
+    #[test]
+    fn a_wild_formula_is_answered_or_refused(formula in wild()) {
+        if let Ok(dough) = dough_of(&formula, &stores(), &mixer()) {
+            let _ = dough_temperature(&dough);
+            let _ = liquid_for(&dough, celsius(25.0), &around());
+        }
+    }
+}

@@ -1,0 +1,233 @@
+//! Every caution says what it means, what to do and who says so.
+
+use super::format_options::{american, british};
+use super::plain_speech::is_plain;
+use softcrumb::engine::batch::{
+    BatchCaution, Cures, PocketScale, RoundedLine, Shown, SolutionCure, YeastSolution,
+};
+use softcrumb::engine::formula::LineAt;
+use softcrumb::engine::formula::{Bread, Caution, Formula, Part, PartKind};
+use softcrumb::engine::quantity::{Division, Mass, Share};
+use softcrumb::text::Advice;
+use softcrumb::text::caution::{self, LOCAL_RULES, Step};
+
+/// All three parts are there, told plainly.
+pub(crate) fn is_whole(advice: &Advice) {
+    is_plain(&advice.means);
+    is_plain(&advice.to_do);
+    is_plain(&advice.sentence());
+    assert!(!advice.source.is_empty());
+}
+
+pub(crate) fn p(percent: f64) -> Share {
+    Share::from_percent(percent).unwrap()
+}
+
+fn one_paste() -> Formula {
+    Formula {
+        parts: vec![Part {
+            kind: PartKind::Paste,
+            name: "Rye scald".to_owned(),
+            lines: Vec::new(),
+            steam: Mass::ZERO,
+            temperature: None,
+        }],
+    }
+}
+
+#[test]
+fn every_step_with_a_risk_has_its_caution() {
+    for step in Step::ALL {
+        is_whole(&caution::safety(step, british()));
+    }
+    is_plain(LOCAL_RULES);
+}
+
+/// Source: FDA, *Food Code 2022*, section 3-501.14(A): 57 °C (135 °F) to 21 °C (70 °F) within 2
+/// hours, to 5 °C (41 °F) within 6 hours in all.
+#[test]
+fn the_cooling_limits_are_those_of_the_code() {
+    for (options, limits) in [
+        (
+            british(),
+            "from 57_°C to 21_°C within 2 hours and to 5_°C within 6 hours in all",
+        ),
+        (
+            american(),
+            "from 135_°F to 70_°F within 2 hours and to 41_°F within 6 hours in all",
+        ),
+    ] {
+        let to_do = caution::safety(Step::CoolingPaste, options).to_do;
+        assert!(to_do.replace('\u{A0}', "_").contains(limits), "{to_do}");
+    }
+}
+
+#[test]
+fn cautions_about_a_formula_are_told() {
+    let mut all = vec![
+        Caution::SugarSlowsYeast {
+            sugar: p(12.0),
+            begins: p(5.0),
+            certain: p(7.0),
+        },
+        Caution::SaltSlowsYeast {
+            salt: p(3.0),
+            begins: p(2.5),
+        },
+        Caution::MuchMilkPowder {
+            powder: p(8.0),
+            begins: p(6.0),
+        },
+        Caution::RawFlour,
+    ];
+    for part in [0, 7] {
+        all.push(Caution::PasteTooDry {
+            part,
+            water_to_starch: p(120.0),
+            complete: p(150.0),
+        });
+    }
+    for bread in Bread::ALL {
+        for usual in bread.usual() {
+            let low = Share::from_fraction(usual.low.fraction() / 2.0).unwrap();
+            let high = Share::from_fraction(usual.high.fraction() * 2.0).unwrap();
+            for value in [low, high] {
+                all.push(Caution::Outside { usual, value });
+            }
+        }
+    }
+    for caution in &all {
+        is_whole(&caution::formula(caution, &one_paste(), british()));
+    }
+}
+
+#[test]
+fn a_dry_paste_is_called_by_its_own_name() {
+    let dry = |part| Caution::PasteTooDry {
+        part,
+        water_to_starch: p(120.0),
+        complete: p(150.0),
+    };
+    let advice = caution::formula(&dry(0), &one_paste(), british());
+    assert!(
+        advice
+            .means
+            .starts_with("“Rye scald” has 1.2 g of water to 1 g of starch. Below 1.5 g"),
+        "{}",
+        advice.means
+    );
+    let advice = caution::formula(&dry(7), &one_paste(), british());
+    assert!(
+        advice.means.starts_with("The paste has"),
+        "{}",
+        advice.means
+    );
+}
+
+pub(crate) fn g(grams: f64) -> Mass {
+    Mass::from_grams(grams).unwrap()
+}
+
+#[test]
+fn cautions_about_a_batch_are_told() {
+    is_whole(&caution::batch(
+        &BatchCaution::BakesAwayMoreThanWater {
+            lost: g(500.0),
+            water: g(300.0),
+        },
+        british(),
+    ));
+    is_whole(&caution::batch(
+        &BatchCaution::LargeLosses { share: p(14.0) },
+        british(),
+    ));
+}
+
+/// 0.7 g of yeast on a scale that steps by 1 g, with any cures.
+fn little_yeast(shown: Shown, cures: Option<Cures>) -> RoundedLine {
+    let weighed = if shown == Shown::AsWeighed {
+        g(1.0)
+    } else {
+        g(0.0)
+    };
+    RoundedLine {
+        at: LineAt { part: 0, line: 0 },
+        exact: g(0.7),
+        division: Division::ONE_GRAM,
+        on_pocket_scale: false,
+        weighed,
+        shown,
+        error: weighed - g(0.7),
+        error_share: (weighed - g(0.7)).size().share_of(g(0.7)),
+        percent_exact: None,
+        percent_weighed: None,
+        cures,
+    }
+}
+
+fn solution() -> YeastSolution {
+    YeastSolution {
+        wanted: g(0.7),
+        division: Division::ONE_GRAM,
+        stir_in_yeast: g(1.0),
+        stir_in_water: g(20.0),
+        solution_exact: g(14.7),
+        solution: g(15.0),
+        yeast: g(15.0 / 21.0),
+        water: g(300.0 / 21.0),
+        part_water: g(74.0),
+        water_left_exact: g(74.0 - 300.0 / 21.0),
+        water_left: g(60.0),
+        error: g(15.0 / 21.0) - g(0.7),
+        error_share: (g(15.0 / 21.0) - g(0.7)).size().share_of(g(0.7)),
+    }
+}
+
+#[test]
+fn a_line_the_scale_cannot_show_gets_its_cure() {
+    let pocket_scale = Some(PocketScale {
+        division: Division::from_mass(g(0.1)).unwrap(),
+        weighed: g(0.7),
+        error: g(0.7) - g(0.7),
+    });
+    let take = Some(SolutionCure::Take(solution()));
+    let cures = Cures {
+        pocket_scale,
+        solution: take,
+    };
+    let told = caution::rounding(
+        "Instant yeast",
+        &little_yeast(Shown::AsWeighed, Some(cures)),
+        british(),
+    )
+    .unwrap();
+    is_whole(&told);
+    assert_eq!(
+        told.sentence().replace('\u{A0}', "_"),
+        "Instant yeast: for 0.7_g the scale shows 1_g, which is 42.9_% off. Weigh 0.7_g on a \
+         pocket scale that steps by 0.1_g. Or stir 1_g of yeast into 20_g of water, weigh 15_g \
+         of that into the dough, and pour only 60_g of this stream’s water."
+    );
+    for pocket_scale in [pocket_scale, None] {
+        for solution in [
+            take,
+            Some(SolutionCure::StillBelowScale { solution: g(0.2) }),
+            Some(SolutionCure::NotEnoughWater {
+                brings: g(14.0),
+                water: g(3.0),
+            }),
+            None,
+        ] {
+            for shown in [Shown::AsWeighed, Shown::BelowScale] {
+                let cures = Cures {
+                    pocket_scale,
+                    solution,
+                };
+                let line = little_yeast(shown, Some(cures));
+                is_whole(&caution::rounding("Yeast", &line, british()).unwrap());
+            }
+        }
+    }
+    let fine = little_yeast(Shown::AsWeighed, None);
+    assert_eq!(caution::rounding("Yeast", &fine, british()), None);
+}

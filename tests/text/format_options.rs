@@ -1,0 +1,40 @@
+//! The manners the tests speak in.
+
+use proptest::prelude::ProptestConfig;
+use softcrumb::text::{FormatOptions, MassUnit, NumberStyle, TemperatureUnit, Units};
+
+/// Points, commas between thousands, grams and Celsius.
+pub(crate) fn british() -> FormatOptions {
+    FormatOptions::default()
+}
+
+/// Commas, points between thousands.
+pub(crate) fn german() -> FormatOptions {
+    FormatOptions {
+        numbers: NumberStyle {
+            decimal: ',',
+            group: Some('.'),
+        },
+        ..british()
+    }
+}
+
+/// Ounces and Fahrenheit.
+pub(crate) fn american() -> FormatOptions {
+    FormatOptions {
+        units: Units {
+            mass: MassUnit::Ounces,
+            temperature: TemperatureUnit::Fahrenheit,
+        },
+        ..british()
+    }
+}
+
+/// So many generated cases, with no file left behind.
+pub(crate) fn cases(cases: u32) -> ProptestConfig {
+    ProptestConfig {
+        cases,
+        failure_persistence: None,
+        ..ProptestConfig::default()
+    }
+}

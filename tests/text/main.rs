@@ -1,0 +1,44 @@
+//! Numbers and sentences: what was typed and what came of it.
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing,
+    reason = "a test that fails should say where"
+)]
+#![allow(clippy::too_many_lines, reason = "a table is one thing, however long")]
+#![allow(
+    clippy::disallowed_methods,
+    reason = "generated sizes need not agree with the phone's"
+)]
+
+mod bench;
+mod cautions;
+mod cautions_of_chocolate;
+mod class;
+mod corrections;
+mod days;
+mod errors;
+mod errors_of_files;
+mod errors_of_reading;
+mod flow_drawing;
+mod format_options;
+mod formula_page;
+mod heat;
+mod import_report;
+mod language;
+mod loads;
+mod names;
+mod paper_fit;
+mod pictures;
+mod plain_speech;
+mod reading;
+mod reading_anything;
+mod reading_others;
+mod round_trip;
+mod shared;
+mod units;
+mod weighing;
+mod whole_examples;
+mod working;
+mod writing;

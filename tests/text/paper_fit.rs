@@ -1,0 +1,111 @@
+//! How paper is set: large letters where they fit, larger paper where they do not, and that said.
+
+use softcrumb::engine::batch::{Weighing, round, scale};
+use softcrumb::engine::class::{ClassSettings, class, oven};
+use softcrumb::engine::formula::{Formula, Part};
+use softcrumb::engine::quantity::Division;
+use softcrumb::sheet::interchange::{SquareCode, square_code};
+use softcrumb::sheet::{Pantry, Sheet, examples};
+use softcrumb::text::FormatOptions;
+use softcrumb::text::share::{
+    BenchCard, ClassSheet, Density, Paper, before_printing, bench_card, class_sheet, code_side,
+};
+
+fn code() -> SquareCode {
+    square_code(&"x".repeat(480)).unwrap()
+}
+
+fn paper(sheet: &Sheet) -> (BenchCard, ClassSheet) {
+    let options = FormatOptions::default();
+    let batch = &sheet.batch;
+    let scaled = scale(&sheet.formula, batch.wanted, batch.losses, batch.pieces).unwrap();
+    let scales = Weighing {
+        main: Division::ONE_GRAM,
+        pocket: None,
+    };
+    let rounded = round(&scaled.formula, scales);
+    let settings = ClassSettings::default();
+    let made = class(&sheet.formula, settings, batch.losses, batch.pieces).unwrap();
+    let loads = oven(made.loaves.try_into().unwrap(), settings.oven).unwrap();
+    let told = softcrumb::text::class::class(&made, &loads, scales, options);
+    let (pantry, code) = (Pantry::default(), code());
+    (
+        bench_card(sheet, &scaled, &rounded, &pantry, Some(&code), options),
+        class_sheet(sheet, &told, &pantry, Some(&code), options),
+    )
+}
+
+/// The first example with its parts so many times over.
+fn times(parts: usize) -> Sheet {
+    let (_, mut sheet) = examples().remove(0);
+    let all: Vec<Part> = sheet.formula.parts.clone();
+    sheet.formula = Formula {
+        parts: all.into_iter().cycle().take(parts).collect(),
+    };
+    sheet
+}
+
+#[test]
+fn examples_fit_the_small_card_and_nothing_is_to_be_said() {
+    for (_, sheet) in examples() {
+        let (card, large) = paper(&sheet);
+        assert_eq!((card.fit.paper, card.fit.one_page), (Paper::A5, true));
+        assert!(large.fit.one_page && large.fit.density != Density::Closest);
+        assert_eq!(large.tables.len(), 1);
+        let said = before_printing(Some(&card), Some(&large));
+        assert!(said.is_empty(), "{said:?}");
+    }
+}
+
+#[test]
+fn more_is_set_closer_then_on_larger_paper_which_is_said() {
+    let order = |card: &BenchCard| {
+        let paper = u8::from(card.fit.paper == Paper::A4);
+        let density = match card.fit.density {
+            Density::Roomy => 0,
+            Density::Close => 1,
+            Density::Closest => 2,
+        };
+        3 * paper + density
+    };
+    let cards: Vec<(BenchCard, ClassSheet)> = (4..=24).map(|count| paper(&times(count))).collect();
+    assert!(cards.is_sorted_by_key(|(card, _)| order(card)));
+    let (card, large) = cards.last().unwrap();
+    assert_eq!(card.fit.paper, Paper::A4);
+    assert_eq!(large.tables.len(), 2);
+    // Both tables together have every row, and each begins with the name of its part.
+    let rows: usize = large.tables.iter().map(Vec::len).sum();
+    let lines: usize = card.parts.iter().map(|part| part.lines.len()).sum();
+    assert_eq!(rows, lines);
+    assert!(large.tables.iter().all(|rows| rows[0].begins.is_some()));
+    let said = before_printing(Some(card), Some(large));
+    assert!(said[0].contains("A4 or Letter") || said[0].contains("more than one page"));
+}
+
+/// What cannot be printed, or has no code, is said beforehand.
+#[test]
+fn a_page_that_cannot_be_is_said_before() {
+    let (mut card, mut large) = paper(&times(5));
+    card.code = None;
+    card.fit.one_page = false;
+    large.fit.one_page = false;
+    let said = before_printing(Some(&card), Some(&large));
+    assert_eq!(said.len(), 3);
+    assert!(said[2].contains("too long for a square code"));
+    assert_eq!(before_printing(None, Some(&large)).len(), 1);
+}
+
+/// 480 characters: version 17 at the second level, 85 squares; with four on each side 93 × 0.42 mm.
+/// Source: ISO/IEC 18004, table 7 (version 17, level M: 504 bytes).
+#[test]
+fn a_code_is_as_large_on_paper_as_its_squares_ask() {
+    let code = code();
+    assert_eq!(code.side, 85);
+    assert!((code_side(&code) - 39.06).abs() < 1e-9);
+    let (card, _) = paper(&examples().remove(0).1);
+    assert!(
+        card.code
+            .unwrap()
+            .starts_with("<svg width=\"39.1mm\" height=\"39.1mm\" ")
+    );
+}

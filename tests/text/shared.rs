@@ -1,0 +1,247 @@
+//! What is handed out and taken in, in words: text, Markdown, steps, codes, recipes line by line.
+
+use super::errors::told;
+use super::format_options::{american, british, german};
+use super::plain_speech::is_plain;
+use std::num::NonZeroU32;
+
+use softcrumb::engine::batch::{Weighing, round, scale};
+use softcrumb::engine::class::{ClassSettings, class, oven};
+use softcrumb::engine::quantity::Division;
+use softcrumb::sheet::interchange::{
+    LinkPart, MeasureUnit, RecipeError, SquareCodeError, Unread, read_recipe,
+};
+use softcrumb::sheet::{Pantry, examples, link};
+use softcrumb::text::share::{
+    CodeView, bench_card, class_sheet, code, markdown, plain_text, recipe, shortened, steps,
+};
+
+#[test]
+fn plain_text_has_every_ingredient_with_its_weight() {
+    for (_, sheet) in examples() {
+        let text = plain_text(&sheet, british());
+        assert!(text.starts_with(&sheet.name) && text.contains(sheet.note.as_str()));
+        for part in &sheet.formula.parts {
+            assert!(text.contains(&part.name));
+            for line in &part.lines {
+                assert!(text.contains(line.food.name()), "{text}");
+            }
+        }
+        assert!(!text.contains("NaN"));
+    }
+    let (_, sheet) = examples().remove(0);
+    assert!(
+        plain_text(&sheet, british())
+            .contains("  58\u{A0}g  Strong white bread flour, wheat, 12 % protein  (12.1\u{A0}%)")
+    );
+    assert!(plain_text(&sheet, german()).contains("8,6\u{A0}g  Salt"));
+    assert!(plain_text(&sheet, american()).contains("oz  Salt"));
+}
+
+#[test]
+fn markdown_is_a_table_and_its_own_signs_are_held() {
+    let (_, mut sheet) = examples().remove(0);
+    sheet.name = "A *bold* | <b>loaf</b>".to_owned();
+    let text = markdown(&sheet, british());
+    assert!(
+        text.starts_with("# A \\*bold\\* \\| \\<b\\>loaf\\</b\\>\n"),
+        "{text}"
+    );
+    let rows = text.lines().filter(|line| line.starts_with('|')).count();
+    let lines: usize = sheet
+        .formula
+        .parts
+        .iter()
+        .map(|part| part.lines.len())
+        .sum();
+    assert_eq!(rows, lines + 2 * sheet.formula.parts.len());
+    for row in text.lines().filter(|line| line.starts_with('|')) {
+        assert_eq!(row.replace("\\|", "").matches('|').count(), 4, "{row}");
+    }
+}
+
+#[test]
+fn every_part_has_its_steps() {
+    for (_, sheet) in examples() {
+        let all = steps(&sheet, british());
+        assert_eq!(all.len(), sheet.formula.parts.len());
+        for sentence in all.iter().flatten() {
+            is_plain(sentence);
+        }
+    }
+}
+
+#[test]
+fn a_code_is_drawn_or_it_is_said_what_to_leave_out() {
+    let (_, mut sheet) = examples().remove(0);
+    let whole = |sheet: &softcrumb::sheet::Sheet| {
+        format!("https://bread.example/#{}", link::write(sheet).unwrap())
+    };
+    let CodeView::Drawn { svg, says, .. } = code(&sheet, &whole(&sheet), british()) else {
+        panic!("the example fits")
+    };
+    assert!(svg.starts_with("<svg ") && svg.ends_with("</svg>"));
+    is_plain(&says);
+    let words = (0_u32..2000).filter_map(|n| char::from_u32(0x4e00 + n * 7919 % 20_000));
+    sheet.note = words.take(1500).collect();
+    let CodeView::TooLong { says } = code(&sheet, &whole(&sheet), british()) else {
+        panic!("the note is too long")
+    };
+    is_plain(&says);
+    leaves_out_the_note_and_puts_it_back(&sheet);
+}
+
+fn leaves_out_the_note_and_puts_it_back(sheet: &softcrumb::sheet::Sheet) {
+    let whole = shortened(sheet, &[], 23, british());
+    assert_eq!(
+        (whole[0].component, whole[0].is_out),
+        (LinkPart::Note, false)
+    );
+    let says = &whole[0].says;
+    assert!(says.starts_with("Leave out the note: "), "{says}");
+    assert!(says.ends_with("less, which is enough for a code"), "{says}");
+    let less = shortened(sheet, &[LinkPart::Note, LinkPart::Heat], 23, british());
+    let gone: Vec<LinkPart> = less
+        .iter()
+        .filter(|one| one.is_out)
+        .map(|one| one.component)
+        .collect();
+    assert_eq!(gone, [LinkPart::Note, LinkPart::Heat]);
+    let back = less
+        .iter()
+        .find(|one| one.component == LinkPart::Note)
+        .unwrap();
+    // What leaving it out saves is what putting it back costs.
+    let number = |says: &str| -> String { says.chars().filter(char::is_ascii_digit).collect() };
+    let heat_out = LinkPart::Heat.left_out_of(sheet);
+    let saved = link::length(&heat_out) - link::length(&LinkPart::Note.left_out_of(&heat_out));
+    assert_eq!(number(&back.says), saved.to_string());
+    assert!(!less.iter().any(|one| one.says.contains("enough")));
+}
+
+const RECIPE: &str = r#"{"@type":"Recipe","name":"Test buns","recipeIngredient":["For the filling:",
+"100 g dark chocolate","2 cups flour","1-2 tsp salt","100 g sour cherries","salt","1 cup kumquats"],
+"prepTime":"PT1H"}"#;
+
+#[test]
+fn a_recipe_is_told_line_by_line() {
+    let read = read_recipe(RECIPE).unwrap();
+    for options in [british(), german(), american()] {
+        let view = recipe(&read, options);
+        is_plain(&view.title);
+        view.lines.iter().for_each(|line| is_plain(&line.says));
+        is_plain(&view.left_out.unwrap());
+    }
+    let view = recipe(&read, british());
+    assert_eq!(
+        view.title,
+        "5 of 7 lines were understood, 2 of them only about: weigh those once."
+    );
+    assert_eq!(
+        view.lines[2].says,
+        "About 250\u{A0}g of Plain white flour, wheat, 10 % protein: 2 cups at 125\u{A0}g each (USDA, table of weights)."
+    );
+    assert!(
+        view.lines[3].approximate
+            && view.lines[3]
+                .says
+                .ends_with("The middle of the range was taken.")
+    );
+    assert_eq!(view.left_out.unwrap(), "Not taken over: prepTime.");
+}
+
+#[test]
+fn everything_in_the_way_of_codes_and_recipes_is_told() {
+    told(&RecipeError::TooLarge {
+        bytes: 9_000_000,
+        most: 4_000_000,
+    });
+    told(&RecipeError::NotJson { line: 3, column: 9 });
+    told(&RecipeError::NoRecipe);
+    told(&RecipeError::NoIngredients);
+    told(&RecipeError::NothingUnderstood);
+    told(&SquareCodeError::TooLong {
+        bytes: 2310,
+        most: 1732,
+    });
+    told(&SquareCodeError::Empty);
+    told(&Unread::NoAmount);
+    told(&Unread::NoFood);
+    told(&Unread::OffScale);
+    told(&Unread::TooMany);
+    for unit in [
+        MeasureUnit::Cup,
+        MeasureUnit::Tablespoon,
+        MeasureUnit::Teaspoon,
+        MeasureUnit::Millilitre,
+        MeasureUnit::Stick,
+        MeasureUnit::Packet,
+        MeasureUnit::Whole,
+    ] {
+        told(&Unread::NoWeight {
+            unit,
+            food: "kumquats".to_owned(),
+        });
+    }
+}
+
+fn on_paper(
+    at: usize,
+    options: softcrumb::text::FormatOptions,
+) -> (
+    softcrumb::text::share::BenchCard,
+    softcrumb::text::share::ClassSheet,
+) {
+    let (_, sheet) = examples().remove(at);
+    let batch = &sheet.batch;
+    let scaled = scale(&sheet.formula, batch.wanted, batch.losses, batch.pieces).unwrap();
+    let scales = Weighing {
+        main: Division::ONE_GRAM,
+        pocket: None,
+    };
+    let rounded = round(&scaled.formula, scales);
+    let settings = ClassSettings::default();
+    let made = class(&sheet.formula, settings, batch.losses, batch.pieces).unwrap();
+    let loads = oven(NonZeroU32::new(made.loaves).unwrap(), settings.oven).unwrap();
+    let told = softcrumb::text::class::class(&made, &loads, scales, options);
+    let pantry = Pantry::default();
+    (
+        bench_card(&sheet, &scaled, &rounded, &pantry, None, options),
+        class_sheet(&sheet, &told, &pantry, None, options),
+    )
+}
+
+#[test]
+fn card_and_sheet_hold_every_ingredient_and_every_caution() {
+    for at in 0..4 {
+        let (_, sheet) = examples().remove(at);
+        let lines: usize = sheet
+            .formula
+            .parts
+            .iter()
+            .map(|part| part.lines.len())
+            .sum();
+        for options in [british(), german(), american()] {
+            let (card, paper) = on_paper(at, options);
+            let weighed: usize = card.parts.iter().map(|part| part.lines.len()).sum();
+            assert_eq!((weighed, paper.tables.concat().len()), (lines, lines));
+            assert_eq!(card.steps.len(), sheet.formula.parts.len());
+            for row in paper.tables.iter().flatten() {
+                assert_eq!(row.cells.len(), paper.columns.len());
+                assert!(row.cells.iter().all(|cell| !cell.is_empty()));
+            }
+            let begun = paper
+                .tables
+                .iter()
+                .flatten()
+                .filter(|row| row.begins.is_some())
+                .count();
+            assert_eq!(begun, sheet.formula.parts.len());
+            for said in card.cautions.iter().chain(&paper.cautions) {
+                is_plain(said);
+            }
+            is_plain(&card.allergens);
+            assert!(card.cautions.len() >= 4 && card.cautions == paper.cautions);
+        }
+    }
+}

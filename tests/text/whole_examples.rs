@@ -1,0 +1,127 @@
+//! All that is said about the examples a newcomer finds, in every options.
+
+use super::format_options::{american, british, german};
+use super::plain_speech::is_plain;
+use softcrumb::engine::batch::{Weighing, round, scale};
+use softcrumb::engine::chocolate::Syrup;
+use softcrumb::engine::formula::{Form, WaterLedger, cautions};
+use softcrumb::engine::quantity::Division;
+use softcrumb::engine::working::Line;
+use softcrumb::sheet::{Sheet, examples};
+use softcrumb::text::{Advice, FormatOptions, caution, chart, name, notice, working};
+
+fn is_whole(advice: &Advice) {
+    is_plain(&advice.sentence());
+    assert!(!advice.source.is_empty());
+}
+
+/// Steps of a sum: every letter has become a number, and every number is one.
+fn steps(lines: &[Line], options: FormatOptions) {
+    assert!(!lines.is_empty());
+    for line in lines {
+        let worked = working::worked(line, options);
+        let shown = format!("{} {} {}", worked.rule, worked.put_in, worked.result);
+        assert!(
+            !shown.contains("NaN") && !shown.contains("not known"),
+            "{shown}"
+        );
+        let between = |one: char| !one.is_alphanumeric();
+        for given in &line.with {
+            let left = worked
+                .put_in
+                .split(between)
+                .any(|word| word == given.letter);
+            assert!(!left, "{} is left in {}", given.letter, worked.put_in);
+        }
+        assert!(!worked.source.is_empty());
+    }
+}
+
+/// What is said about the dough.
+fn dough(sheet: &Sheet, options: FormatOptions) {
+    for found in cautions(&sheet.formula, sheet.bread).unwrap() {
+        is_whole(&caution::formula(&found, &sheet.formula, options));
+    }
+    let ledger = WaterLedger::of(&sheet.formula, Form::AsMade).unwrap();
+    is_plain(&chart::water_ledger(&ledger, options));
+    steps(&ledger.working(), options);
+    let allergens: Vec<_> = sheet
+        .formula
+        .parts
+        .iter()
+        .flat_map(|part| &part.lines)
+        .flat_map(|line| line.food.allergens())
+        .collect();
+    is_plain(&name::allergen_list(allergens));
+}
+
+/// What is said about the batch, on a scale that shows whole grams only.
+fn batch(sheet: &Sheet, options: FormatOptions) {
+    let scaled = scale(
+        &sheet.formula,
+        sheet.batch.wanted,
+        sheet.batch.losses,
+        sheet.batch.pieces,
+    )
+    .unwrap();
+    steps(&scaled.working(), options);
+    for found in &scaled.cautions {
+        is_whole(&caution::batch(found, options));
+    }
+    let weighing = Weighing {
+        main: Division::ONE_GRAM,
+        pocket: None,
+    };
+    for line in &round(&scaled.formula, weighing).lines {
+        let food = sheet.formula.line(line.at).unwrap().food.name();
+        if let Some(advice) = caution::rounding(food, line, options) {
+            is_whole(&advice);
+        }
+    }
+    for part in &scaled.formula.parts {
+        if let Ok(syrup) = Syrup::of(part, sheet.batch.syrup_at) {
+            is_plain(&chart::flow_curve(&syrup, &syrup.curve(), options));
+            steps(&syrup.working(), options);
+            steps(&syrup.keeping.working(), options);
+            is_whole(&caution::keeping(&syrup.keeping, options));
+            for found in &syrup.cautions {
+                is_whole(&caution::syrup(found, options));
+            }
+        }
+    }
+}
+
+#[test]
+fn all_that_is_said_about_the_examples_is_plain() {
+    let all = examples();
+    assert!(all.len() >= 4);
+    for (_, sheet) in &all {
+        for options in [british(), german(), american()] {
+            dough(sheet, options);
+            batch(sheet, options);
+        }
+    }
+}
+
+#[test]
+fn notices_are_plain() {
+    for notice in [
+        notice::storage_blocked(),
+        notice::storage_full(),
+        notice::storage_damaged(),
+        notice::storage_newer(),
+        notice::trial_parted(),
+        notice::kitchen_undone(),
+        notice::kitchen_redone(),
+        notice::kitchen_gone(),
+        notice::offline_ready(),
+        notice::new_release(),
+        notice::last_good(),
+        notice::visitor(),
+        notice::file_refused(),
+    ] {
+        is_plain(notice);
+    }
+    is_plain(&notice::file_too_large(5e7, 8e6, german()));
+    is_plain(&notice::save_a_file(40, british()));
+}
