@@ -25,9 +25,7 @@ export function path() {
 }
 
 const QUIET = ['--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking',
-  '--disable-component-update', '--disable-sync',
-  // The browser's own word for what a control is called (walker/in_page.mjs).
-  '--enable-blink-features=ComputedAccessibilityInfo'];
+  '--disable-component-update', '--disable-sync'];
 
 /// Starts it, out of sight. The sandbox is left out only for root, who cannot have one.
 export function start() {

@@ -33,7 +33,13 @@ async function walk(desk, jobs, stored) {
     for (let batch = batches.shift(); batch; batch = batches.shift()) {
       const { size, start } = batch[0][1];
       const visitor = await new Visitor(desk.browser, desk.address, { size, start, stored: stored[start] }).open();
-      for (const [at, job] of batch) results[at] = { ...job, ...(await visitor.go(job)) };
+      for (const [at, job] of batch) {
+        results[at] = { ...job, ...(await visitor.go(job)) };
+        for (const trouble of results[at].troubles.filter((one) => !heard.has(one))) {
+          heard.add(trouble);
+          console.log(`  ${way(results[at])}\n      ${trouble}`);
+        }
+      }
       await visitor.close();
     }
   };
@@ -41,14 +47,9 @@ async function walk(desk, jobs, stored) {
   return results;
 }
 
-/// Each trouble once, with the number of times and the first way to it.
-function told(results) {
-  const all = results.flatMap(({ size, start, place, path, troubles }) => troubles.map((trouble) => ({
-    trouble, way: [size, start, place, ...path.map(({ key, variant }) => `${key} [${variant.kind}]`)].join(' > '),
-  })));
-  const alikes = grouped(all, ({ trouble, way }) => `${trouble} ${way.split(' > ').at(-1)}`);
-  return alikes.map((alike) => `${alike[0].trouble}\n    ${alike.length} ×, first: ${alike[0].way}`);
-}
+const heard = new Set();
+const way = ({ size, start, place, path }) =>
+  [size, start, place, ...path.map(({ key, variant }) => `${key} [${variant.kind}]`)].join(' > ');
 
 test('every control can be pressed, from every start', async (desk) => {
   const starts = Object.keys(STARTS).filter((start) => wanted(Object.keys(STARTS), start));
@@ -58,15 +59,12 @@ test('every control can be pressed, from every start', async (desk) => {
     .flatMap((place) => SIZES.filter((size) => wanted(SIZES, size)).map((size) => ({ size, start, place, path: [] }))));
   let found = await walk(desk, doors, stored);
   const plan = new Plan({ seed: SEED, isEveryday });
-  const results = [...found];
   let presses = 0;
   for (let jobs = plan.next(found); jobs.length > 0; jobs = plan.next(found)) {
-    console.log(`  ${jobs.length} presses to do`);
+    console.log(`  ${jobs.length} presses to do, at ${(performance.now() / 1000).toFixed(0)} s`);
     found = await walk(desk, jobs, stored);
     presses += jobs.length;
-    results.push(...found);
   }
   console.log(`  walker: ${plan.known.size} controls, pressed or typed into ${presses} times, from ${doors.length} openings of a place`);
-  const troubles = told(results);
-  assert.ok(troubles.length === 0, `${troubles.length} troubles\n${troubles.join('\n')}`);
+  assert.equal(heard.size, 0, 'kinds of trouble, each told above where it was first met');
 }, { seconds: 6 * 60 * 60, alone: true });

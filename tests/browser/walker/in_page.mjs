@@ -8,7 +8,8 @@ export function install() {
   /// What can be pressed: the page, or the dialog over it.
   const scope = () => document.querySelector('dialog[open]') ?? document.body;
   const numberless = (words) => words.replace(/[\d.,:½¼¾]+/g, '#').replace(/\s+/g, ' ').trim();
-  const isCardLaidOut = (card) => { card.style.contentVisibility = 'visible'; };
+  /// What is far off the screen is not laid out, and would have neither words nor names.
+  const layOut = () => document.querySelectorAll('main .card').forEach((card) => { card.style.contentVisibility = 'visible'; });
 
   /// The print dialog would hold the page.
   window.print = () => {};
@@ -26,22 +27,41 @@ export function install() {
     await frame();
   }
 
-  /// The landmark, card, row or set of answers that holds an element, by its name.
+  /// The words of an element, without those that are only drawn.
+  function text(element) {
+    if (!element?.querySelector('[aria-hidden=true]')) return element?.textContent.trim() ?? '';
+    const heard = element.cloneNode(true);
+    heard.querySelectorAll('[aria-hidden=true]').forEach((drawn) => drawn.remove());
+    return heard.textContent.trim();
+  }
+
+  /// What assistive technology calls an element (W3C, Accessible Name and Description Computation 1.2, in the
+  /// order of its steps). The browser's own word takes milliseconds for each, so it is worked out here.
+  function nameOf(element) {
+    const by = element.getAttribute('aria-labelledby')?.split(' ').map((id) => text(document.getElementById(id))).join(' ');
+    const label = [...(element.labels ?? [])].map(text).join(' ').trim();
+    const isBox = element.matches('input, select, textarea');
+    return by || element.ariaLabel?.trim() || label || (isBox ? '' : text(element)) || element.title;
+  }
+
+  /// The landmarks, cards, rows and sets of answers that hold an element, by their names.
   function around(element) {
     const names = [];
-    for (let at = element.parentElement?.closest(AROUND); at; at = at.parentElement?.closest(AROUND)) names.unshift(at.computedName);
+    for (let at = element.parentElement?.closest(AROUND); at; at = at.parentElement?.closest(AROUND)) {
+      names.unshift(at.matches('fieldset') ? text(at.querySelector('legend')) : at.ariaLabel ?? '');
+    }
     return names.filter(Boolean).map(numberless).join('/');
   }
-  const AROUND = 'section, nav, fieldset, [role=group], [role=region], details, dialog';
+  const AROUND = 'section, nav, fieldset, [role=group], [role=region]';
 
   function described(element) {
     const type = element.tagName === 'INPUT' ? element.type : element.tagName.toLowerCase();
-    const name = element.computedName;
+    const name = nameOf(element);
     const isDialog = element.closest('dialog') !== null;
     const own = type === 'radio' ? `${element.name} ${name}` : element.id || name;
     return {
       key: `${around(element)} ${type} ${type === 'radio' || !element.id ? numberless(own) : own}`,
-      kind: `${isDialog ? numberless(scope().computedName) : ''} ${type} ${numberless(own)}`,
+      kind: `${isDialog ? numberless(nameOf(scope())) : ''} ${type} ${numberless(own)}`,
       type, name, list: element.className,
       isClose: isDialog && name === 'Close',
       isInDialog: isDialog,
@@ -54,6 +74,7 @@ export function install() {
 
   /// Every control in reach, each with a key that finds it again in a page of the same state.
   function controls() {
+    layOut();
     const times = new Map();
     const all = [...scope().querySelectorAll(CONTROLS)].filter((one) => one.checkVisibility());
     return all.map((element) => {
@@ -107,8 +128,7 @@ export function install() {
 
   /// Every word that is seen, heard or stands in a box.
   function words() {
-    // What is far off the screen is not laid out, and its words would be left out.
-    document.querySelectorAll('main .card').forEach(isCardLaidOut);
+    layOut();
     const heard = [...document.querySelectorAll('[aria-label], [title]')].flatMap((one) => [one.ariaLabel ?? '', one.title]);
     const typed = [...document.querySelectorAll('input, textarea')].map((one) => one.value);
     const unseen = [...document.querySelectorAll('.heard')].map((one) => one.textContent);
@@ -118,7 +138,7 @@ export function install() {
   /// The page as it is after a press.
   function seen() {
     const all = controls().map(({ element, ...found }) => found);
-    return { controls: all, words: words(), dialog: document.querySelector('dialog[open]')?.computedName };
+    return { controls: all, words: words(), isDialog: document.querySelector('dialog[open]') !== null };
   }
 
   window.walker = { settled, unfold, aim, box, find, seen };

@@ -6,6 +6,9 @@ import { install } from './in_page.mjs';
 import { NOW, STARTS, WHERE } from './starts.mjs';
 import { numbersFor } from './values.mjs';
 
+/// Said because the service worker is left out: it would only take time.
+const OURS = /Service Worker registration blocked/;
+
 export class Visitor {
   constructor(browser, address, { size, start, stored }) {
     Object.assign(this, { browser, address, size, start, stored, troubles: [] });
@@ -22,7 +25,7 @@ export class Visitor {
     await this.context.addInitScript(install);
     this.context.on('weberror', (error) => this.troubles.push(`error: ${error.error().message}`));
     this.context.on('console', (line) => {
-      if (line.type() === 'error' || line.type() === 'warning') this.troubles.push(`console: ${line.text()}`);
+      if (['error', 'warning'].includes(line.type()) && !OURS.test(line.text())) this.troubles.push(`console: ${line.text()}`);
     });
     this.page = await this.context.newPage();
     this.page.setDefaultTimeout(15_000);
@@ -135,7 +138,7 @@ export class Visitor {
     const after = await this.in('box', key);
     if (variant.kind === 'bad' && !(after?.isWrong && after.said)) this.troubles.push(`“${variant.value}” is not told to be wrong`);
     if (after?.isWrong || after?.text === before.text) return;
-    const isDialog = path.length > 1 && (await this.in('seen')).dialog !== undefined;
+    const isDialog = path.length > 1 && (await this.in('seen')).isDialog;
     if (isDialog) await this.page.keyboard.press('Escape');
     await this.in('settled');
     const undo = this.page.getByRole('banner').getByRole('button', { name: 'Undo', exact: true });
