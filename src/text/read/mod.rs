@@ -1,4 +1,4 @@
-//! Reading what was typed: text to quantity, or what is in the way.
+//! Reading typed text: text to quantity, or a [`ReadError`].
 //!
 //! Text is read as people write it: a comma or a point, spaces, grouped thousands, fractions,
 //! digits of other scripts, a unit behind the number. Nothing typed can make it fail any other
