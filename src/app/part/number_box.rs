@@ -83,7 +83,8 @@ impl Memory {
         let taken = if is_same {
             Ok(())
         } else {
-            self.take.run(text.clone())
+            let id = self.id.get_value();
+            self.state.typed_in(&id, || self.take.run(text.clone()))
         };
         let trouble = taken.err().unwrap_or_default();
         if !trouble.is_empty() {

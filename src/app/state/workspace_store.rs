@@ -39,7 +39,13 @@ impl WorkspaceStore {
 
     /// Takes in what another tab has kept under a key, or under any where none is told.
     fn take_in(self, changed: Option<&str>) {
-        let told = |key: &str| changed.is_none_or(|changed| changed == key);
+        let told = |key: &'static str| {
+            let is_told = changed.is_none_or(|changed| changed == key);
+            if is_told {
+                self.state.forget_changes(key);
+            }
+            is_told
+        };
         if told(key::TINS) {
             let _taken = read(self.state, key::TINS, read_tins).map(|tins| self.tins.set(tins));
         }
@@ -65,20 +71,41 @@ impl WorkspaceStore {
 
     /// Changes the user's tins, and keeps them.
     pub fn set_tins(self, tins: Vec<SavedTin>) {
+        let change = [self.tins.get_untracked(), tins.clone()];
+        self.put_tins(tins);
+        let put = |tins| Self::here().put_tins(tins);
+        self.state.note_step(key::TINS, change, put);
+    }
+
+    fn put_tins(self, tins: Vec<SavedTin>) {
         self.state.keep_small(key::TINS, &write_tins(&tins));
         self.tins.set(tins);
     }
 
     /// Changes the pantry, and keeps it.
     pub fn set_pantry(self, change: impl FnOnce(&mut Pantry)) {
-        let mut pantry = self.pantry.get_untracked();
+        let before = self.pantry.get_untracked();
+        let mut pantry = before.clone();
         change(&mut pantry);
+        self.put_pantry(pantry.clone());
+        let put = |pantry| Self::here().put_pantry(pantry);
+        self.state.note_step(key::PANTRY, [before, pantry], put);
+    }
+
+    fn put_pantry(self, pantry: Pantry) {
         self.state.keep_small(key::PANTRY, &write_pantry(&pantry));
         self.pantry.set(pantry);
     }
 
     /// Changes what is wanted of a class, and keeps it.
     pub fn set_wishes(self, settings: ClassSettings) {
+        let change = [self.settings.get_untracked(), settings];
+        self.put_class(settings);
+        let put = |settings| Self::here().put_class(settings);
+        self.state.note_step(key::CLASS, change, put);
+    }
+
+    fn put_class(self, settings: ClassSettings) {
         self.state.keep_small(key::CLASS, &write_class(&settings));
         self.settings.set(settings);
     }

@@ -169,12 +169,15 @@ fn take_bench(
     change: impl FnOnce(&mut Bench),
 ) -> Result<(), String> {
     untrack(|| {
-        let mut bench = answers.bench(state);
+        let before = answers.bench(state);
+        let mut bench = before.clone();
         change(&mut bench);
         if let Some(Err(error)) = answers.divided(&bench) {
             return Err(error.sentence(state.options.get()));
         }
-        answers.bench.set(bench);
+        answers.bench.set(bench.clone());
+        let put = |bench| BatchAnswers::here().bench.set(bench);
+        state.note_step("dividing", [before, bench], put);
         Ok(())
     })
 }

@@ -17,6 +17,9 @@ use crate::sheet::day::{Bake, Bench, DayAsked, DaySettings, Log, Planned, as_wei
 use crate::sheet::record::{read_day, read_log, write_day, write_log};
 use crate::sheet::{Id, Moment, Sheet, key};
 
+/// What the steps of a plan's settings are noted under.
+const DAY: &str = "day";
+
 /// How far around now the zone's clock is asked.
 const AROUND: f64 = 24.0 * 60.0;
 
@@ -184,10 +187,25 @@ impl Day {
 
     /// Changes what the plan goes by, and keeps it.
     pub fn wish(self, change: impl FnOnce(&mut DaySettings)) {
-        self.settings.update(change);
-        if let Some(id) = self.formula_id() {
-            let text = self.settings.with_untracked(write_day);
-            keep(&key::of_day(&id), &text, self.state);
+        let before = self.settings.get_untracked();
+        let mut settings = before.clone();
+        change(&mut settings);
+        let id = self.formula_id();
+        self.put_settings(id.as_ref(), settings.clone());
+        let change = [(id.clone(), before), (id, settings)];
+        let put = |(id, settings): (Option<Id>, DaySettings)| {
+            Self::here().put_settings(id.as_ref(), settings);
+        };
+        self.state.note_step(DAY, change, put);
+    }
+
+    /// Stores what the plan of a formula goes by, and shows it where that is open.
+    fn put_settings(self, id: Option<&Id>, settings: DaySettings) {
+        if let Some(id) = id {
+            keep(&key::of_day(id), &write_day(&settings), self.state);
+        }
+        if self.formula_id().as_ref() == id {
+            self.settings.set(settings);
         }
     }
 
@@ -209,11 +227,19 @@ impl Day {
 
     /// Changes the bake under way, and keeps it.
     pub fn change_bench(self, change: impl FnOnce(&mut Bench)) {
-        self.bench.update(|bench| {
-            if let Some(bench) = bench {
-                change(bench);
-            }
-        });
+        let before = self.bench.get_untracked();
+        let mut bench = before.clone();
+        if let Some(bench) = &mut bench {
+            change(bench);
+        }
+        self.put_bench(bench.clone());
+        let put = |bench| Self::here().put_bench(bench);
+        self.state.note_step(key::BENCH, [before, bench], put);
+    }
+
+    /// Stores the bake under way.
+    fn put_bench(self, bench: Option<Bench>) {
+        self.bench.set(bench);
         if let Err(trouble) = active_bake::keep(self.state) {
             self.state.save_error.set(Some(SaveError::Storage(trouble)));
         }
@@ -226,6 +252,9 @@ impl Day {
 
     /// Takes in what another tab has kept.
     fn take_in(self, changed: Option<&str>) {
+        if changed.is_none_or(|key| key == key::BENCH) {
+            self.state.forget_changes(key::BENCH);
+        }
         if changed.is_none_or(|key| key == key::LOG) {
             let log = read(key::LOG, read_log, self.state);
             self.log.set(log.unwrap_or_default());
@@ -235,6 +264,7 @@ impl Day {
             && own == changed
             && let Some(settings) = read(&own, read_day, self.state)
         {
+            self.state.forget_changes(DAY);
             self.settings.set(settings);
         }
     }
