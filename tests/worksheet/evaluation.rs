@@ -13,7 +13,7 @@ use softcrumb::engine::formula::{
 };
 use softcrumb::engine::plan::PlanError;
 use softcrumb::engine::quantity::{Division, Mass};
-use softcrumb::sheet::day::Planned;
+use softcrumb::results::day::Planned;
 
 use crate::asked::Asked;
 use crate::day::work_out;

@@ -14,7 +14,8 @@ use crate::app::page::HEADING;
 use crate::app::part::Button;
 use crate::app::state::memo;
 use crate::engine::plan::StepAt;
-use crate::sheet::day::{Bench, Timer, note_times};
+use crate::results::day::note_times;
+use crate::sheet::day::{Bench, Timer};
 use crate::sheet::{Moment, key};
 use crate::text::{
     caution,

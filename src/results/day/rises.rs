@@ -1,11 +1,10 @@
 //! The rises of a formula in this kitchen, each along the temperatures its dough goes through.
 
-use super::place::Kitchen;
-use super::settings::HeatSettings;
 use crate::engine::formula::{Formula, PartKind};
 use crate::engine::heat::{
     Air, Body, Curve, Exposure, HeatError, Matter, Probe, Shape, follow_on, part_matter,
 };
+use crate::engine::kitchen::{HeatSettings, Kitchen};
 use crate::engine::quantity::{Factor, Length, Mass, Minutes, Temperature};
 use crate::engine::rise::{
     Basis, Cardinal, EquivalentTime, ReferenceRise, RiseAsked, RiseError, RiseSettings, Risen,

@@ -1,12 +1,12 @@
 //! Weighed again: what makes up for a weight that missed.
 
-use super::bench::Bench;
 use super::observed::as_weighed;
 use crate::engine::formula::{Figure, Figures, Form, Formula, LineAt};
 use crate::engine::heat::dough_temperature;
 use crate::engine::ingredients::Role;
 use crate::engine::kitchen::{HeatSettings, Kitchen, bowlful};
 use crate::engine::quantity::{Mass, TemperatureChange};
+use crate::sheet::day::Bench;
 
 /// Something to be added, and what the line then comes to.
 #[derive(Clone, Copy, Debug, PartialEq)]

@@ -1,11 +1,12 @@
 //! Made up: how the plan moved since a bake began, and what makes up for a rise that goes otherwise.
 
-use super::bench::{Bench, PlanSnapshot};
-use super::planned::{DayAsked, Planned, heat, rises};
-use crate::engine::kitchen::{RisePlace, Rising, WhichRise, rise_place, rising};
+use super::day_results::{DayAsked, Planned, heat, rises};
+use super::rise_place::{RisePlace, WhichRise, rise_place};
+use super::rises::{Rising, rising};
 use crate::engine::plan::{StepAt, StepKind};
 use crate::engine::quantity::{Minutes, Temperature};
 use crate::sheet::Moment;
+use crate::sheet::day::{Bench, PlanSnapshot};
 
 /// A rise that takes another time than it was to take, or begins later.
 #[derive(Clone, Copy, Debug, PartialEq)]

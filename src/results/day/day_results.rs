@@ -1,17 +1,16 @@
 //! Planned: a formula's rises, steps and times in one kitchen, by one clock.
 
-use super::bake::Bake;
-use super::bench::Bench;
-use super::settings::{DaySettings, Target};
+use super::rises::{Known, Rising, rising};
 use crate::engine::formula::{Form, Formula};
-use crate::engine::kitchen::{HeatSettings, Kitchen, Known, Rising, TimesAsked, rising, times};
+use crate::engine::kitchen::{HeatSettings, Kitchen, TimesAsked, times};
 use crate::engine::learn::Learnt;
 use crate::engine::plan::{
     Aim, Around, Done, DurationRange, Plan, PlanError, Solved, edited, solve, usual,
 };
 use crate::engine::quantity::{Factor, Instant, Minutes};
-use crate::engine::rise::{RiseError, RiseSettings, YeastActivity, yeast_activity};
+use crate::engine::rise::{RiseError, RiseSettings, Risen, Stated, YeastActivity, yeast_activity};
 use crate::sheet::civil::{Clock, Zone, nights};
+use crate::sheet::day::{Bake, Bench, DaySettings, Target};
 use crate::sheet::{Moment, Sheet};
 
 /// What a plan is made from.
@@ -75,6 +74,8 @@ pub fn planned(asked: &DayAsked) -> Result<Planned, PlanError> {
     } = asked;
     let (known, doughs, rising) = rises_now(asked);
     let times_asked = TimesAsked {
+        bulk: over(&rising.bulk, settings.rises.bulk),
+        proof: over(&rising.proof, settings.rises.proof),
         chill: settings.in_fridge()?,
         loads: settings.loads,
         pieces: sheet.batch.pieces.get(),
@@ -84,7 +85,6 @@ pub fn planned(asked: &DayAsked) -> Result<Planned, PlanError> {
         kitchen,
         &sheet.heat,
         &settings.rises,
-        &rising,
         &times_asked,
     );
     let programme = all_of(&times.bake);
@@ -105,6 +105,17 @@ pub fn planned(asked: &DayAsked) -> Result<Planned, PlanError> {
         programme,
         bake: all_of(&times.bake),
     })
+}
+
+/// Soonest, likely, latest; what the formula says of itself where the rise cannot be worked out.
+fn over(risen: &Result<Risen, RiseError>, stated: Stated) -> [Minutes; 3] {
+    match risen {
+        Ok(risen) => {
+            let latest = risen.latest.unwrap_or(risen.due);
+            [risen.soonest, risen.due, latest]
+        }
+        Err(_) => [stated.time; 3],
+    }
 }
 
 fn all_of(phases: &[Minutes]) -> Minutes {

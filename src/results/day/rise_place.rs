@@ -1,9 +1,8 @@
 //! A place to rise in: how warm it must be there for a dough to be up in a wished time.
 
-use super::place::Kitchen;
-use super::rising::{Known, rising};
-use super::settings::HeatSettings;
+use super::rises::{Known, rising};
 use crate::engine::formula::Formula;
+use crate::engine::kitchen::{HeatSettings, Kitchen};
 use crate::engine::quantity::{Minutes, Temperature};
 use crate::engine::rise::RiseSettings;
 

@@ -1,9 +1,6 @@
 //! Observed: what a bake shows at a step, noted so that it can be learnt from.
 
-use super::bake::Bake;
-use super::bench::Bench;
-use super::planned::Planned;
-use super::settings::DaySettings;
+use super::day_results::Planned;
 use crate::engine::formula::Formula;
 use crate::engine::heat::dough_temperature;
 use crate::engine::kitchen::{Kitchen, bowlful};
@@ -11,6 +8,7 @@ use crate::engine::learn::{MeasuredDuration, Weighed};
 use crate::engine::plan::StepKind;
 use crate::engine::quantity::{Mass, Minutes, Temperature, WarmingRate};
 use crate::engine::rise::{ReferenceRise, RiseError, Risen};
+use crate::sheet::day::{Bake, Bench, DaySettings};
 use crate::sheet::{Moment, Sheet};
 
 /// How warm a dough would come off the mixer if mixing did not warm it.
