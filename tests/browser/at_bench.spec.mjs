@@ -43,7 +43,7 @@ test('what rings timers is not loaded where none runs', async (desk) => {
   const loaded = () => page.evaluate(() => performance.getEntriesByType('resource').map(({ name }) => name).filter((name) => name.includes('split_')));
   await page.reload();
   await ready(page);
-  await page.waitForTimeout(500);
+  await page.waitForLoadState('networkidle');
   assert.ok((await loaded()).every((name) => !name.includes('split_day')), (await loaded()).join());
 });
 

@@ -4,7 +4,7 @@ import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { ready } from './launch.mjs';
 import { Formula } from './pages/formula.mjs';
-import { all, fill, KEYS, openKey, openRecord, put, refuseAll, withhold } from './pages/storage.mjs';
+import { all, fill, KEYS, openKey, openRecord, put, refuseAll, withhold, written } from './pages/storage.mjs';
 import { drawn, until } from './pages/whole.mjs';
 import { test } from './promises.mjs';
 
@@ -89,7 +89,7 @@ test('a damaged formula is left as it is, said so, and the others open', async (
     await formula.notice('damaged').waitFor();
     await formula.page.getByRole('main').getByRole('textbox').first().waitFor();
     await formula.saysNothingWrong();
-    await page.waitForTimeout(1200);
+    await written(page);
     assert.equal((await all(page))[key], text, 'it is left as it is');
     const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: 'Save to a file' }).click()]);
     assert.equal(readFileSync(await download.path(), 'utf8'), text, 'and can be saved as it is');
@@ -100,7 +100,7 @@ test('damage under any other key keeps no formula from opening', async (desk) =>
   const { page } = await desk.open('phone');
   const formula = new Formula(page);
   await formula.type(salt(formula), '9.4');
-  await page.waitForTimeout(1200);
+  await written(page);
   // The index last: with it goes which formula was changed last.
   for (const name of ['open', 'settings', 'kitchen', 'unfiled', 'shelf']) {
     for (const text of DAMAGE) {
@@ -127,7 +127,7 @@ test('what a newer release has written is never overwritten', async (desk) => {
     const box = page.getByRole('main').getByRole('textbox').first();
     await formula.type(box, '61');
     await formula.type(box, '62');
-    await page.waitForTimeout(1200);
+    await written(page);
     assert.equal((await all(page))[under], text, `${under} is left as it is`);
     await formula.saysNothingWrong();
     await page.evaluate((kept) => { localStorage.clear(); for (const [key, text] of Object.entries(kept)) localStorage.setItem(key, text); }, kept);
@@ -150,7 +150,7 @@ test('two open pages follow each other and overwrite nothing', async (desk) => {
   await one.type(salt(one), '9.7');
   await until(() => salt(other).inputValue(), (text) => text === '9.7', 'still');
   assert.equal(await milk(other).inputValue(), '130');
-  await page.waitForTimeout(1500);
+  await Promise.all([written(page), written(other.page)]);
   await reloaded(one);
   assert.deepEqual([await salt(one).inputValue(), await milk(one).inputValue()], ['9.7', '130']);
 });

@@ -104,12 +104,14 @@ test('a box off the screen keeps what is typed into it, and everything follows',
   const box = page.weight('Chocolate and water', 'Water');
   await page.page.evaluate(() => scrollTo(0, 0));
   await drawn(page.page);
-  const shown = await box.evaluate((box) => {
+  const percent = page.percent('Chocolate and water', 'Water');
+  const before = await percent.inputValue();
+  await box.evaluate((box) => {
     box.value = '31,50';
     box.dispatchEvent(new InputEvent('input', { bubbles: true }));
-    return new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(() => done(box.value), 100))));
   });
-  assert.equal(shown, '31,50', 'the text stays as typed');
+  await until(() => percent.inputValue(), (text) => text !== before, 'its percentage follows');
+  assert.equal(await box.inputValue(), '31,50', 'the text stays as typed');
   await page.page.reload();
   await ready(page.page);
   assert.equal(await box.inputValue(), '31.5', 'and is kept');

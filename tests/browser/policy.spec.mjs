@@ -113,7 +113,8 @@ test('a string does not run as a script, nor does one put into the page, and no 
     script.textContent = 'window.ranInline = true';
     document.body.append(script);
     const other = await fetch('http://127.0.0.1:9/').then(() => 'allowed', () => 'refused');
-    await new Promise((done) => setTimeout(done, 100));
+    // Timers of the same length run in the order they were set.
+    await new Promise((done) => setTimeout(done));
     return { string: window.ranString ?? false, inline: window.ranInline ?? false, other };
   });
   assert.deepEqual(tried, { string: false, inline: false, other: 'refused' });

@@ -3,7 +3,7 @@
 import assert from 'node:assert/strict';
 import { ready } from './launch.mjs';
 import { Formula } from './pages/formula.mjs';
-import { all, keptForGood } from './pages/storage.mjs';
+import { all, keptForGood, written } from './pages/storage.mjs';
 import { drawn } from './pages/whole.mjs';
 import { test } from './promises.mjs';
 
@@ -24,7 +24,7 @@ test('a trial shows old and new beside each figure, and dropped it has changed n
   assert.match((await value(page, 'True water')).was, /points?, was 64\.7/);
   assert.equal((await value(page, 'Salt')).was, undefined, 'what does not change says nothing');
   await page.trial.getByText(/Whole milk.*112.*160/).waitFor();
-  await page.page.waitForTimeout(1200);
+  await written(page.page);
   assert.deepEqual(await keptForGood(page.page), kept, 'nothing of it is kept for good');
   await page.dropTrial();
   await page.trial.waitFor({ state: 'hidden' });

@@ -3,7 +3,7 @@
 import assert from 'node:assert/strict';
 import { ready } from './launch.mjs';
 import { Formula } from './pages/formula.mjs';
-import { all, openKey, openRecord, put } from './pages/storage.mjs';
+import { all, openKey, openRecord, put, written } from './pages/storage.mjs';
 import { drawn, saysNothingWrong } from './pages/whole.mjs';
 import { test } from './promises.mjs';
 
@@ -111,7 +111,7 @@ for (const place of ['Formula', 'Batch', 'Heat', 'Chocolate', 'Day']) {
     const kinds = new Map(ids.map((id) => [id.replace(/-?\d+/g, ''), id]).reverse());
     for (const id of kinds.values()) await tryBox(page, id);
     assert.ok(kinds.size >= 2, [...kinds.keys()].join());
-    await page.page.waitForTimeout(1200);
+    await written(page.page);
     assert.deepEqual(changedKeys(kept, await all(page.page), true), [], 'nothing of it is kept, later either');
   });
 }

@@ -99,18 +99,25 @@ export function install() {
     }
   }
 
+  /// What is pressed for a control: itself, or the label of one that is not drawn.
+  function pressed(element) {
+    return element.matches('input.heard, .choice input') ? element.labels?.[0] ?? element : element;
+  }
+
   /// Brings a control to the middle; gives the point to press, and what covers it there, if anything.
   async function aim(key) {
+    // What is laid out only when it is seen moves the rest a little: the second time it stays.
+    for (let turn = 0; turn < 2; turn += 1) {
+      const element = find(key);
+      if (!element) return undefined;
+      pressed(element).scrollIntoView({ block: 'center', behavior: 'instant' });
+      // A link that only the keyboard reaches shows when it has the focus.
+      if (element.matches('.skip')) element.focus();
+      await frame();
+    }
     const element = find(key);
     if (!element) return undefined;
-    const isUnseen = element.matches('input.heard, .choice input');
-    const target = isUnseen ? element.labels?.[0] ?? element : element;
-    target.scrollIntoView({ block: 'center', behavior: 'instant' });
-    await frame();
-    target.scrollIntoView({ block: 'center', behavior: 'instant' });
-    // A link that only the keyboard reaches shows when it has the focus.
-    if (element.matches('.skip')) element.focus();
-    await frame();
+    const target = pressed(element);
     const { left, top, width, height } = target.getClientRects()[0] ?? target.getBoundingClientRect();
     const [x, y] = [left + width / 2, top + height / 2];
     const hit = document.elementFromPoint(x, y);
