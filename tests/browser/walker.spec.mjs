@@ -4,7 +4,7 @@
 //! words such as SOFTCRUMB_WALK=all,phone,trial,Day take those sizes, starts and places only.
 
 import assert from 'node:assert/strict';
-import { test } from './promises.mjs';
+import { test } from './registry.mjs';
 import { grouped, Plan } from './walker/plan.mjs';
 import { placesOf, snapshot, STARTS } from './walker/starts.mjs';
 import { Visitor } from './walker/visitor.mjs';
@@ -24,7 +24,7 @@ const SIZES = ['phone', 'wide'];
 const PLACES = placesOf('first example');
 
 /// Does all jobs, a few visitors at once; gives the results in the order of the jobs.
-async function walk(desk, jobs, stored) {
+async function walk(session, jobs, stored) {
   const groups = grouped([...jobs.entries()], ([, job]) => `${job.size} ${job.start}`);
   const batches = groups.flatMap((group) =>
     Array.from({ length: Math.ceil(group.length / BATCH) }, (_, at) => group.slice(at * BATCH, (at + 1) * BATCH)));
@@ -32,7 +32,7 @@ async function walk(desk, jobs, stored) {
   const next = async () => {
     for (let batch = batches.shift(); batch; batch = batches.shift()) {
       const { size, start } = batch[0][1];
-      const visitor = await new Visitor(desk.browser, desk.address, { size, start, stored: stored[start] }).open();
+      const visitor = await new Visitor(session.browser, session.address, { size, start, stored: stored[start] }).open();
       for (const [at, job] of batch) {
         results[at] = { ...job, ...(await visitor.go(job)) };
         for (const trouble of results[at].troubles.filter((one) => !heard.has(one))) {
@@ -51,18 +51,18 @@ const heard = new Set();
 const way = ({ size, start, place, path }) =>
   [size, start, place, ...path.map(({ key, variant }) => `${key} [${variant.kind}]`)].join(' > ');
 
-test('every control can be pressed, from every start', async (desk) => {
+test('every control can be pressed, from every start', async (session) => {
   const starts = Object.keys(STARTS).filter((start) => wanted(Object.keys(STARTS), start));
   const stored = {};
-  for (const start of starts) stored[start] = await snapshot(desk.browser, desk.address, start);
+  for (const start of starts) stored[start] = await snapshot(session.browser, session.address, start);
   const doors = starts.flatMap((start) => placesOf(start).filter((place) => wanted(PLACES, place))
     .flatMap((place) => SIZES.filter((size) => wanted(SIZES, size)).map((size) => ({ size, start, place, path: [] }))));
-  let found = await walk(desk, doors, stored);
+  let found = await walk(session, doors, stored);
   const plan = new Plan({ seed: SEED, isEveryday });
   let presses = 0;
   for (let jobs = plan.next(found); jobs.length > 0; jobs = plan.next(found)) {
     console.log(`  ${jobs.length} presses to do, at ${(performance.now() / 1000).toFixed(0)} s`);
-    found = await walk(desk, jobs, stored);
+    found = await walk(session, jobs, stored);
     presses += jobs.length;
   }
   console.log(`  walker: ${plan.known.size} controls, pressed or typed into ${presses} times, from ${doors.length} openings of a place`);

@@ -5,7 +5,7 @@ import { ready, SCREENS } from '../launch.mjs';
 import { DayPage } from '../pages/day.mjs';
 import { Formula } from '../pages/formula.mjs';
 import { PLACES } from '../pages/views.mjs';
-import { drawn } from '../pages/whole.mjs';
+import { drawn } from '../pages/app_page.mjs';
 
 const SAMPLES = new URL('../../sheet/samples/', import.meta.url);
 const RECIPE = new URL('../../sheet/recipes/chocolate_buns.json', import.meta.url);

@@ -1,7 +1,7 @@
 //! One visitor of the walker: comes to a place in a fresh state, goes down a path of presses, and looks what came of it.
 
 import { SCREENS } from '../launch.mjs';
-import { wrongIn } from '../pages/whole.mjs';
+import { wrongIn } from '../pages/app_page.mjs';
 import { install } from './in_page.mjs';
 import { NOW, STARTS, WHERE } from './starts.mjs';
 import { numbersFor } from './values.mjs';

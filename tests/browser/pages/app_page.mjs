@@ -5,7 +5,7 @@ import assert from 'node:assert/strict';
 /// What must never be read on the page: a figure that went wrong, or a value of the code's own.
 const WRONG = /\b(NaN|inf|infinity|undefined|null|panicked)\b|(say|message)!\(|Some\(|\[object |\{\{/i;
 
-export class Whole {
+export class AppPage {
   constructor(page) {
     this.page = page;
     this.shelfButton = page.getByRole('button', { name: /^Shelf, open: / });
