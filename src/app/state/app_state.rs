@@ -7,6 +7,7 @@ use leptos::html::Dialog;
 use leptos::prelude::*;
 
 use super::displayed::{Displayed, follow_after_frame};
+use super::journal::Journal;
 use super::{DialogKind, memo};
 use crate::app::browser::locale;
 use crate::app::browser::storage::StorageTrouble;
@@ -51,6 +52,8 @@ pub struct AppState {
     pub settings: RwSignal<Settings>,
     /// All kitchens and which of them is the one here, with the steps to it.
     pub kitchens: RwSignal<History<Kitchens>>,
+    /// The steps that changed what is stored beside formula and kitchen.
+    pub(super) journal: RwSignal<Journal>,
     /// What is true of the kitchen here.
     pub kitchen: Memo<Kitchen>,
     /// How often another language has been chosen on this page.
@@ -127,6 +130,7 @@ impl AppState {
             current,
             settings,
             kitchens,
+            journal: RwSignal::new(Journal::default()),
             kitchen: memo(move || kitchens.with(|all| all.now().here().clone())),
             language_revision,
             options: memo(move || {

@@ -40,6 +40,7 @@ impl AppState {
             steps.last() == Some(revision)
         };
         if self.kitchens.try_update(changed).unwrap_or_default() {
+            self.leave_journal();
             self.step(|steps| {
                 steps.end_step();
                 steps.forget_undone();

@@ -7,6 +7,7 @@ mod change;
 mod dialogs;
 mod displayed;
 mod invalid_inputs;
+mod journal;
 mod kitchens;
 mod language;
 mod library_index;

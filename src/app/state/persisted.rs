@@ -79,7 +79,7 @@ impl<T> Clone for Persisted<T> {
 
 impl<T> Copy for Persisted<T> {}
 
-impl<T: Keyed + Clone + Default + Send + Sync> Persisted<T> {
+impl<T: Keyed + Clone + Default + PartialEq + Send + Sync> Persisted<T> {
     /// Reads it; from then on it follows what other tabs write.
     pub fn new(state: AppState) -> Self {
         let persisted = Self {
@@ -116,6 +116,20 @@ impl<T: Keyed + Clone + Default + Send + Sync> Persisted<T> {
         self.value.with_untracked(look)
     }
 
+    /// Changes it as a step that can be undone, and writes it.
+    pub fn change(self, change: impl FnOnce(&mut T)) {
+        let before = self.get_untracked();
+        let mut after = before.clone();
+        change(&mut after);
+        self.put(after.clone());
+        let put = move |value| self.put(value);
+        self.state.note_step(T::KEY, [before, after], put);
+    }
+
+    fn put(self, value: T) {
+        self.update(|own| *own = value);
+    }
+
     /// Changes it, and writes it. Whether it was written.
     pub fn update(self, change: impl FnOnce(&mut T)) -> bool {
         self.value.update(change);
@@ -134,6 +148,7 @@ impl<T: Keyed + Clone + Default + Send + Sync> Persisted<T> {
             Ok(text) if self.text.with_value(|before| *before == text) => {}
             Ok(text) => match text.as_deref().map(T::read).transpose() {
                 Ok(read) => {
+                    self.state.forget_changes(T::KEY);
                     self.value.set(read.unwrap_or_default());
                     self.text.set_value(text);
                 }

@@ -2,6 +2,7 @@
 
 use leptos::prelude::*;
 
+use super::journal::Journal;
 use super::persisted::stored_by;
 use super::{AppState, SaveError, is_newer};
 use crate::app::browser::{address, storage, theme};
@@ -191,6 +192,7 @@ impl AppState {
         self.trial.set(None);
         self.open_id.set(id);
         self.history.set(History::new(sheet));
+        self.journal.set(Journal::default());
         self.reset_inputs();
         self.find_trial();
     }

@@ -23,7 +23,7 @@ pub fn TinShelf() -> impl IntoView {
     });
     let save = move |()| {
         if let Some(tin) = here.get_untracked() {
-            desk.tins.update(|all| {
+            desk.tins.change(|all| {
                 all.tins.push(SavedTin {
                     name: name::tin_kind(tin.kind()).to_owned(),
                     tin,
@@ -33,7 +33,7 @@ pub fn TinShelf() -> impl IntoView {
         }
     };
     let forget = move |()| {
-        desk.tins.update(|all| {
+        desk.tins.change(|all| {
             all.tins
                 .retain(|saved| Some(saved.tin) != here.get_untracked());
         });

@@ -17,6 +17,9 @@ use crate::sheet::day::{Bake, Bench, DaySettings, Log};
 use crate::sheet::{Id, Moment, Sheet};
 use crate::storage::{Record, key};
 
+/// What the steps of a plan's settings are noted under.
+const DAY: &str = "day";
+
 /// How far around now the zone's clock is asked.
 const AROUND: f64 = 24.0 * 60.0;
 
@@ -172,10 +175,25 @@ impl Day {
 
     /// Changes what the plan goes by, and keeps it.
     pub fn wish(self, change: impl FnOnce(&mut DaySettings)) {
-        self.settings.update(change);
-        if let Some(id) = self.formula_id() {
-            let text = self.settings.with_untracked(Record::write);
-            self.state.write_text(&key::of_day(&id), &text);
+        let before = self.settings.get_untracked();
+        let mut settings = before.clone();
+        change(&mut settings);
+        let id = self.formula_id();
+        self.put_settings(id.as_ref(), settings.clone());
+        let change = [(id.clone(), before), (id, settings)];
+        let put = |(id, settings): (Option<Id>, DaySettings)| {
+            Self::here().put_settings(id.as_ref(), settings);
+        };
+        self.state.note_step(DAY, change, put);
+    }
+
+    /// Stores the settings of a formula's plan, and shows them if that formula is open.
+    fn put_settings(self, id: Option<&Id>, settings: DaySettings) {
+        if let Some(id) = id {
+            self.state.write_record(&key::of_day(id), &settings);
+        }
+        if self.formula_id().as_ref() == id {
+            self.settings.set(settings);
         }
     }
 
@@ -191,11 +209,19 @@ impl Day {
 
     /// Changes the bake under way, and keeps it.
     pub fn change_bench(self, change: impl FnOnce(&mut Bench)) {
-        self.bench.update(|bench| {
-            if let Some(bench) = bench {
-                change(bench);
-            }
-        });
+        let before = self.bench.get_untracked();
+        let mut bench = before.clone();
+        if let Some(bench) = &mut bench {
+            change(bench);
+        }
+        self.put_bench(bench.clone());
+        let put = |bench| Self::here().put_bench(bench);
+        self.state.note_step(key::BENCH, [before, bench], put);
+    }
+
+    /// Stores the bake under way.
+    fn put_bench(self, bench: Option<Bench>) {
+        self.bench.set(bench);
         if let Err(trouble) = active_bake::keep(self.state) {
             self.state.report(SaveError::Storage(trouble));
         }
@@ -208,11 +234,15 @@ impl Day {
 
     /// Takes in what another tab has kept.
     fn take_in(self, changed: Option<&str>) {
+        if changed.is_none_or(|key| key == key::BENCH) {
+            self.state.forget_changes(key::BENCH);
+        }
         let own = self.formula_id().map(|id| key::of_day(&id));
         if let (Some(own), Some(changed)) = (own, changed)
             && own == changed
             && let Some(settings) = self.state.reported(stored(&own))
         {
+            self.state.forget_changes(DAY);
             self.settings.set(settings);
         }
     }

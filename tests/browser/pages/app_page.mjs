@@ -5,7 +5,7 @@ import assert from 'node:assert/strict';
 /// What must never be read on the page: a figure that went wrong, or a value of the code's own.
 const WRONG = /\b(NaN|inf|infinity|undefined|null|panicked)\b|(say|message)!\(|Some\(|\[object |\{\{/i;
 
-export class Whole {
+export class AppPage {
   constructor(page) {
     this.page = page;
     this.shelfButton = page.getByRole('button', { name: /^Shelf, open: / });
@@ -123,8 +123,13 @@ export class Whole {
 
 /// No figure that went wrong is among these words.
 export function saysNothingWrong(words) {
+  assert.equal(wrongIn(words), undefined);
+}
+
+/// A figure that went wrong, with the words around it; undefined where there is none.
+export function wrongIn(words) {
   const found = words.match(WRONG);
-  assert.equal(found, null, `“${found?.[0]}” in: ${around(words, found?.index)}`);
+  return found ? `“${found[0]}” in: ${around(words, found.index)}` : undefined;
 }
 
 function around(words, at = 0) {

@@ -4,16 +4,16 @@ import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 
-export class HandOut {
-  /// `whole`: the page around it (whole.mjs), on which “Hand out” is opened.
-  constructor(whole) {
-    this.whole = whole;
-    this.dialog = whole.dialog;
-    this.said = whole.dialog.getByRole('status').filter({ hasText: /\S/ });
+export class Share {
+  /// `app`: the page around it (app_page.mjs), on which “Hand out” is opened.
+  constructor(app) {
+    this.app = app;
+    this.dialog = app.dialog;
+    this.said = app.dialog.getByRole('status').filter({ hasText: /\S/ });
   }
 
   async open() {
-    await this.whole.openTool('Hand out');
+    await this.app.openTool('Hand out');
     return this;
   }
 
@@ -25,7 +25,7 @@ export class HandOut {
   /// What a button saves: the file's name and text.
   async save(button) {
     const [download] = await Promise.all([
-      this.whole.page.waitForEvent('download'),
+      this.app.page.waitForEvent('download'),
       this.dialog.getByRole('button', { name: button, exact: true }).click(),
     ]);
     return { name: download.suggestedFilename(), text: readFileSync(await download.path(), 'utf8') };

@@ -5,8 +5,8 @@ import { readFileSync } from 'node:fs';
 import { ready } from './launch.mjs';
 import { Formula } from './pages/formula.mjs';
 import { keptForGood, openRecord, put, trials } from './pages/storage.mjs';
-import { until } from './pages/whole.mjs';
-import { test } from './promises.mjs';
+import { until } from './pages/app_page.mjs';
+import { test } from './registry.mjs';
 
 const milk = (page) => page.weight('Final dough', 'Whole milk');
 const salt = (page) => page.weight('Final dough', 'Salt');
@@ -16,7 +16,7 @@ const NAME = 'Lantern Lane chocolate loaf';
 
 /// The weight of an ingredient of the final dough, in the record that is open.
 async function kept(page, food) {
-  const lines = (await openRecord(page.page)).formula.streams.flatMap((stream) => stream.lines);
+  const lines = (await openRecord(page.page)).formula.streams.flatMap((part) => part.lines);
   return lines.find((line) => line.name === food).mass_g;
 }
 
@@ -34,16 +34,16 @@ async function waits(page, count) {
 }
 
 /// A trial in which the milk is 160 g in place of 112.
-async function tried(desk, at) {
-  const visit = await desk.open('phone', { at });
+async function tried(session, at) {
+  const visit = await session.open('phone', { at });
   const page = new Formula(visit.page);
   await page.tryOut();
   await page.type(milk(page), '160');
   return { ...visit, page };
 }
 
-test('a trial is still on after a reload, and the formula is as it was kept', async (desk) => {
-  const { page } = await tried(desk);
+test('a trial is still on after a reload, and the formula is as it was kept', async (session) => {
+  const { page } = await tried(session);
   const before = await keptForGood(page.page);
   const figures = await page.keyFigures();
   for (let turn = 0; turn < 3; turn += 1) {
@@ -64,8 +64,8 @@ test('a trial is still on after a reload, and the formula is as it was kept', as
   assert.deepEqual(await trials(page.page), {}, 'kept for good, the trial is gone');
 });
 
-test('a trial waits when its tab is closed, and one that is dropped does not come back', async (desk) => {
-  const { page, context, address } = await tried(desk);
+test('a trial waits when its tab is closed, and one that is dropped does not come back', async (session) => {
+  const { page, context, address } = await tried(session);
   await page.page.close();
   const later = await another(context, address);
   await later.trial.getByText(/Whole milk.*112.*160/).waitFor();
@@ -80,8 +80,8 @@ test('a trial waits when its tab is closed, and one that is dropped does not com
   assert.equal(await milk(later).inputValue(), '112');
 });
 
-test('a trial whose tab is slow to go is taken up as soon as that is gone', async (desk) => {
-  const { page, context, address } = await tried(desk);
+test('a trial whose tab is slow to go is taken up as soon as that is gone', async (session) => {
+  const { page, context, address } = await tried(session);
   const other = await another(context, address);
   await waits(other, 1);
   assert.equal(await other.trial.count(), 0);
@@ -90,8 +90,8 @@ test('a trial whose tab is slow to go is taken up as soon as that is gone', asyn
   assert.equal(Object.keys(await trials(other.page)).length, 1);
 });
 
-test('a trial whose tab goes later changes nothing under the user’s hands, and waits for the next opening', async (desk) => {
-  const { page, context, address } = await tried(desk);
+test('a trial whose tab goes later changes nothing under the user’s hands, and waits for the next opening', async (session) => {
+  const { page, context, address } = await tried(session);
   const other = await another(context, address);
   await waits(other, 1);
   await other.page.getByRole('main').press('Shift');
@@ -104,8 +104,8 @@ test('a trial whose tab goes later changes nothing under the user’s hands, and
   await other.trial.getByText(/Whole milk.*112.*160/).waitFor();
 });
 
-test('a trial belongs to its tab: another that is open beside it shows the formula as it is kept', async (desk) => {
-  const { page, context, address } = await tried(desk);
+test('a trial belongs to its tab: another that is open beside it shows the formula as it is kept', async (session) => {
+  const { page, context, address } = await tried(session);
   const other = await another(context, address);
   await waits(other, 1);
   assert.equal(await other.trial.count(), 0);
@@ -118,8 +118,8 @@ test('a trial belongs to its tab: another that is open beside it shows the formu
   assert.equal(Object.keys(await trials(page.page)).length, 1);
 });
 
-test('changed in another tab meanwhile, a trial is kept as a copy, and nothing typed is lost', async (desk) => {
-  const { page, context, address } = await tried(desk);
+test('changed in another tab meanwhile, a trial is kept as a copy, and nothing typed is lost', async (session) => {
+  const { page, context, address } = await tried(session);
   const other = await another(context, address);
   await other.type(salt(other), '9.5');
   await page.trial.getByText('changed elsewhere since this trial began').waitFor();
@@ -139,8 +139,8 @@ test('changed in another tab meanwhile, a trial is kept as a copy, and nothing t
   await until(() => salt(page).inputValue(), (text) => text === '9.5', 'what the other tab typed is on the shelf');
 });
 
-test('changed in another tab meanwhile, a trial kept over it is undone to what the other tab typed', async (desk) => {
-  const { page, context, address } = await tried(desk);
+test('changed in another tab meanwhile, a trial kept over it is undone to what the other tab typed', async (session) => {
+  const { page, context, address } = await tried(session);
   const other = await another(context, address);
   await other.type(salt(other), '9.5');
   await page.trial.getByText('changed elsewhere').waitFor();
@@ -152,8 +152,8 @@ test('changed in another tab meanwhile, a trial kept over it is undone to what t
   assert.equal(await kept(page, 'Salt'), 9.5);
 });
 
-test('a formula changed while its trial waited says so when that is taken up', async (desk) => {
-  const { page, context, address } = await tried(desk);
+test('a formula changed while its trial waited says so when that is taken up', async (session) => {
+  const { page, context, address } = await tried(session);
   const other = await another(context, address);
   await salt(other).click();
   await page.page.close();
@@ -166,8 +166,8 @@ test('a formula changed while its trial waited says so when that is taken up', a
   assert.deepEqual([await milk(other).inputValue(), await salt(other).inputValue()], ['112', '9.5']);
 });
 
-test('a damaged trial keeps no formula from opening, and is left as it is', async (desk) => {
-  const { page } = await desk.open('phone');
+test('a damaged trial keeps no formula from opening, and is left as it is', async (session) => {
+  const { page } = await session.open('phone');
   const formula = new Formula(page);
   const id = await page.evaluate(() => localStorage.getItem('softcrumb.open'));
   const key = `softcrumb.trial.${id}.aaaa`;
@@ -182,8 +182,8 @@ test('a damaged trial keeps no formula from opening, and is left as it is', asyn
   }
 });
 
-test('a trial of a formula that came with a link waits for that link', async (desk) => {
-  const { page } = await desk.open('phone', { at: `#loaf=${SAMPLE}` });
+test('a trial of a formula that came with a link waits for that link', async (session) => {
+  const { page } = await session.open('phone', { at: `#loaf=${SAMPLE}` });
   const visit = new Formula(page);
   const box = visit.weight('Final <b>dough</b>', 'Whole milk');
   const before = await box.inputValue();

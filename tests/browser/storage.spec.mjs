@@ -4,15 +4,15 @@ import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { ready } from './launch.mjs';
 import { Formula } from './pages/formula.mjs';
-import { all, fill, KEYS, openKey, openRecord, put, refuseAll, withhold } from './pages/storage.mjs';
-import { drawn, until } from './pages/whole.mjs';
-import { test } from './promises.mjs';
+import { all, fill, KEYS, openKey, openRecord, put, refuseAll, withhold, written } from './pages/storage.mjs';
+import { drawn, until } from './pages/app_page.mjs';
+import { test } from './registry.mjs';
 
 const salt = (page) => page.weight('Final dough', 'Salt');
 
 /// What a record says of the salt, in grams.
 function saltOf(record) {
-  const lines = record.formula.streams.flatMap((stream) => stream.lines);
+  const lines = record.formula.streams.flatMap((part) => part.lines);
   return lines.find((line) => line.name === 'Salt').mass_g;
 }
 
@@ -31,8 +31,8 @@ async function reloaded(page) {
   await drawn(page.page);
 }
 
-test('each change is kept as it is typed: a page closed right after opens with it', async (desk) => {
-  const { context, page, address } = await desk.open('phone');
+test('each change is kept as it is typed: a page closed right after opens with it', async (session) => {
+  const { context, page, address } = await session.open('phone');
   const formula = new Formula(page);
   await formula.type(salt(formula), '9.25');
   assert.equal(saltOf(await openRecord(page)), 9.25, 'kept by the next frame');
@@ -46,8 +46,8 @@ test('each change is kept as it is typed: a page closed right after opens with i
   await later.page.getByRole('heading', { level: 1, name: 'Batch' }).waitFor({ state: 'attached' });
 });
 
-test('a storage that is full is said so, work goes on, and the formula can be saved to a file', async (desk) => {
-  const { page } = await desk.open('phone');
+test('a storage that is full is said so, work goes on, and the formula can be saved to a file', async (session) => {
+  const { page } = await session.open('phone');
   const formula = new Formula(page);
   await fill(page);
   await formula.type(salt(formula), '9.123456789012345');
@@ -62,8 +62,8 @@ test('a storage that is full is said so, work goes on, and the formula can be sa
 });
 
 for (const [name, before] of [['refuses every call', refuseAll], ['is withheld', withhold]]) {
-  test(`a storage that ${name} is said so, work goes on, and the formula can be saved to a file`, async (desk) => {
-    const { page } = await desk.open('phone', { before });
+  test(`a storage that ${name} is said so, work goes on, and the formula can be saved to a file`, async (session) => {
+    const { page } = await session.open('phone', { before });
     const formula = new Formula(page);
     await formula.notice('This browser keeps nothing for this page').waitFor();
     assert.equal(await formula.name(), 'Lantern Lane chocolate loaf');
@@ -78,8 +78,8 @@ for (const [name, before] of [['refuses every call', refuseAll], ['is withheld',
 
 const DAMAGE = ['', 'rubbish', '{"softcrumb":"formula","version":1', '[]', 'null', '{"softcrumb":"formula","version":1,"name":7}'];
 
-test('a damaged formula is left as it is, said so, and the others open', async (desk) => {
-  const { page } = await desk.open('phone');
+test('a damaged formula is left as it is, said so, and the others open', async (session) => {
+  const { page } = await session.open('phone');
   const formula = new Formula(page);
   const key = await openKey(page);
   for (const text of DAMAGE) {
@@ -89,18 +89,18 @@ test('a damaged formula is left as it is, said so, and the others open', async (
     await formula.notice('damaged').waitFor();
     await formula.page.getByRole('main').getByRole('textbox').first().waitFor();
     await formula.saysNothingWrong();
-    await page.waitForTimeout(1200);
+    await written(page);
     assert.equal((await all(page))[key], text, 'it is left as it is');
     const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: 'Save to a file' }).click()]);
     assert.equal(readFileSync(await download.path(), 'utf8'), text, 'and can be saved as it is');
   }
 });
 
-test('damage under any other key keeps no formula from opening', async (desk) => {
-  const { page } = await desk.open('phone');
+test('damage under any other key keeps no formula from opening', async (session) => {
+  const { page } = await session.open('phone');
   const formula = new Formula(page);
   await formula.type(salt(formula), '9.4');
-  await page.waitForTimeout(1200);
+  await written(page);
   // The index last: with it goes which formula was changed last.
   for (const name of ['open', 'settings', 'kitchen', 'unfiled', 'shelf']) {
     for (const text of DAMAGE) {
@@ -112,8 +112,8 @@ test('damage under any other key keeps no formula from opening', async (desk) =>
   }
 });
 
-test('what a newer release has written is never overwritten', async (desk) => {
-  const { page } = await desk.open('phone');
+test('what a newer release has written is never overwritten', async (session) => {
+  const { page } = await session.open('phone');
   const formula = new Formula(page);
   const key = await openKey(page);
   const newer = (text) => text.replace('"version":1', '"version":99');
@@ -127,7 +127,7 @@ test('what a newer release has written is never overwritten', async (desk) => {
     const box = page.getByRole('main').getByRole('textbox').first();
     await formula.type(box, '61');
     await formula.type(box, '62');
-    await page.waitForTimeout(1200);
+    await written(page);
     assert.equal((await all(page))[under], text, `${under} is left as it is`);
     await formula.saysNothingWrong();
     await page.evaluate((kept) => { localStorage.clear(); for (const [key, text] of Object.entries(kept)) localStorage.setItem(key, text); }, kept);
@@ -135,22 +135,22 @@ test('what a newer release has written is never overwritten', async (desk) => {
   }
 });
 
-test('two open pages follow each other and overwrite nothing', async (desk) => {
-  const { context, page, address } = await desk.open('phone');
+test('two open pages follow each other and overwrite nothing', async (session) => {
+  const { context, page, address } = await session.open('phone');
   const one = new Formula(page);
   const other = new Formula(await context.newPage());
   await other.page.goto(address);
   await ready(other.page);
   await one.type(salt(one), '9.5');
   await until(() => salt(other).inputValue(), (text) => text === '9.5', 'the other page follows');
-  const milk = (whole) => whole.weight('Final dough', 'Whole milk');
+  const milk = (app) => app.weight('Final dough', 'Whole milk');
   await other.type(milk(other), '130');
   await until(() => milk(one).inputValue(), (text) => text === '130', 'and back');
   assert.equal(await salt(one).inputValue(), '9.5');
   await one.type(salt(one), '9.7');
   await until(() => salt(other).inputValue(), (text) => text === '9.7', 'still');
   assert.equal(await milk(other).inputValue(), '130');
-  await page.waitForTimeout(1500);
+  await Promise.all([written(page), written(other.page)]);
   await reloaded(one);
   assert.deepEqual([await salt(one).inputValue(), await milk(one).inputValue()], ['9.7', '130']);
 });
