@@ -204,10 +204,13 @@ fn before(saved: &Sheet, kitchen: &Kitchen) -> Before {
 fn bowl(formula: &Formula, kitchen: &Kitchen, settings: &HeatSettings) -> Result<Bowl, HeatError> {
     let bowlful = bowlful(formula, kitchen, settings)?;
     let came = dough_temperature(&bowlful.dough)?;
-    let around = kitchen.surroundings();
     Ok(Bowl {
         shares: shares(&bowlful, &came, settings.dough)?,
-        liquid: liquid_for(&bowlful.dough, settings.dough, &around),
+        liquid: liquid_for(
+            &bowlful.dough,
+            settings.dough,
+            kitchen.surroundings().liquid,
+        ),
         bowlful,
         came,
     })
