@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use super::persistence::now;
 use super::{AppState, SaveError};
-use crate::app::browser::{clock, random, storage};
+use crate::app::browser::{random, storage};
 use crate::app::lazy::records;
 use crate::sheet::{Id, Sheet, Shelf};
 use crate::storage::{Record, key};
@@ -15,7 +15,7 @@ impl AppState {
         self.changes_since_backup
             .update_untracked(|changes| *changes = changes.saturating_add(1));
         self.index_dirty.set_value(true);
-        clock::debounce(move || self.flush());
+        self.index_debounce.run(move || self.flush());
     }
 
     /// Brings the open formula's line in the index up to date, and writes the index.

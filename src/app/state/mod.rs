@@ -3,7 +3,9 @@
 mod after_frame;
 mod app_state;
 mod backup;
+mod card_scope;
 mod change;
+mod dialog_kind;
 mod dialogs;
 mod displayed;
 mod invalid_inputs;
@@ -22,8 +24,9 @@ mod undo;
 mod workspace_store;
 
 pub use after_frame::after_frame;
-pub use app_state::{AppState, DisplayedFigures, SaveError, is_newer, use_app_state};
-pub use dialogs::{DialogKind, PickFor};
+pub use app_state::{AppState, SaveError, is_newer, use_app_state};
+pub use dialog_kind::{DialogKind, PickFor};
+pub use displayed::DisplayedFigures;
 pub use memo::memo;
 pub use persisted::{Persisted, stored};
 pub use undo::Stepped;

@@ -41,7 +41,7 @@ impl AppState {
             // put that into the address, though, and a visitor's copy must not be lost by it.
             let is_typing = !old_fragment.is_empty() && place == old_place;
             if is_typing && self.open_id.with(Option::is_none) {
-                clock::debounce(move || self.write_address());
+                self.address_debounce.run(move || self.write_address());
             } else if fragment != old_fragment || place != old_place {
                 address::replace(&fragment);
             }

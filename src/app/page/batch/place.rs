@@ -12,8 +12,7 @@ use super::scales_card::ScalesCard;
 use super::wanted_card::WantedCard;
 use super::weighing::Weighing;
 use super::weighing_aids::WeighingAids;
-use crate::app::lazy;
-use crate::app::page::HEADING;
+use crate::app::page::{ClassCards, HEADING};
 use crate::app::part::AdviceCard;
 use crate::app::state::{memo, use_app_state};
 use crate::engine::batch::BatchCaution;
@@ -42,7 +41,7 @@ pub fn BatchPlace() -> impl IntoView {
                 <MakeFormula />
             </Show>
         </div>
-        {lazy::class()}
+        <ClassCards />
     }
 }
 
