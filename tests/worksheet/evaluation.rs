@@ -1,15 +1,17 @@
 //! One whole evaluation: every sum of the engine for one document.
 
-use softcrumb::engine::batch::{
-    BatchError, Divided, Rounded, Scaled, Weighing, divide, round, scale,
-};
+use softcrumb::engine::batch::{BatchError, Divided, Scaled, divide};
 use softcrumb::engine::chocolate::{ChocolateError, Fill, LiquidNeeded};
 use softcrumb::engine::formula::{
     Compared, Form, Formula, FormulaError, PartKind, Reached, reach, set_part_share,
 };
 use softcrumb::engine::plan::PlanError;
-use softcrumb::engine::quantity::{Division, Mass};
+use softcrumb::engine::quantity::Mass;
 use softcrumb::results;
+use softcrumb::results::batch::{
+    self, BatchResults,
+    dividing::{self, DoughOnBench},
+};
 use softcrumb::results::chocolate::{SyrupResults, filling, syrup_at};
 use softcrumb::results::day::Planned;
 use softcrumb::results::formula::FormulaResults;
@@ -21,8 +23,7 @@ use crate::heat::Heat;
 /// Everything that follows from one document.
 pub(crate) struct Evaluation {
     pub(crate) formula: FormulaResults,
-    pub(crate) scaled: Result<Scaled, BatchError>,
-    pub(crate) rounded: Option<Rounded>,
+    pub(crate) batch: BatchResults,
     pub(crate) divided: Option<Result<Divided, BatchError>>,
     pub(crate) fills: Vec<(usize, Result<Fill, ChocolateError>)>,
     pub(crate) syrups: Vec<(usize, Result<SyrupSums, ChocolateError>)>,
@@ -43,20 +44,14 @@ pub(crate) struct SyrupSums {
 impl Evaluation {
     /// Works out everything.
     pub(crate) fn of(asked: &Asked) -> Self {
-        let (formula, batch) = (&asked.sheet.formula, &asked.sheet.batch);
-        let scaled = scale(formula, batch.wanted, batch.losses, batch.pieces);
-        let scales = asked.kitchen.scales;
-        let weighing = Weighing::from_masses(scales.main, scales.pocket).ok();
-        let made = scaled.as_ref().ok();
-        let main = weighing.map_or(Division::ONE_GRAM, |weighing| weighing.main);
+        let formula = &asked.sheet.formula;
+        let batch = batch::of(&asked.sheet, asked.kitchen.scales);
+        let made = batch.scaled.as_ref().ok();
         Self {
             formula: results::formula::of(&asked.sheet),
-            rounded: made
-                .zip(weighing)
-                .map(|(made, weighing)| round(&made.formula, weighing)),
-            divided: made.map(|made| divide(made.needed, made.pieces.count, main)),
+            divided: dividing::of(&batch, DoughOnBench::default()).map(|dividing| dividing.divided),
             fills: made.map_or_else(Vec::new, fills),
-            syrups: syrups(asked, made.map_or(formula, |made| &made.formula)),
+            syrups: syrups(asked, &batch.formula),
             compared: asked
                 .before
                 .as_ref()
@@ -66,11 +61,10 @@ impl Evaluation {
             divisions: divisions(asked),
             day: day(asked),
             heat: (!asked.without_heat).then(|| {
-                let formula = made.map_or(formula, |made| &made.formula);
                 let piece = made.map_or(Mass::ZERO, |made| made.pieces.each);
-                Heat::of(asked, formula, piece)
+                Heat::of(asked, &batch.formula, piece)
             }),
-            scaled,
+            batch,
         }
     }
 }

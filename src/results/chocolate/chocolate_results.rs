@@ -9,6 +9,7 @@ use crate::engine::formula::{Formula, PartKind};
 use crate::engine::heat::HeatError;
 use crate::engine::kitchen::{Kitchen, MeltSettings, melting};
 use crate::engine::quantity::Temperature;
+use crate::results::batch::BatchResults;
 use crate::sheet::Sheet;
 
 /// A syrup with its flow curve.
@@ -72,23 +73,24 @@ pub struct ChocolateResults {
     pub melt: Option<Result<MeltResults, HeatError>>,
 }
 
-/// What follows from the filling and the syrup of a sheet. `scaled` is its batch; without one the
-/// formula is melted as it is written, and the filling of a piece is not known.
+/// What follows from the filling and the syrup of a sheet and its batch.
 ///
 /// ```
-/// use softcrumb::results::chocolate;
+/// use softcrumb::results::{batch, chocolate};
 /// use softcrumb::sheet::{Kitchen, examples};
 ///
 /// let (_, sheet) = examples().remove(0);
-/// let results = chocolate::of(&sheet, &Kitchen::default(), None);
+/// let kitchen = Kitchen::default();
+/// let batch = batch::of(&sheet, kitchen.scales);
+/// let results = chocolate::of(&sheet, &kitchen, &batch);
 /// let syrup = results.syrup.unwrap().unwrap().syrup;
 /// assert!(syrup.least_liquid.unwrap() < syrup.liquid);
 /// ```
 #[must_use]
-pub fn of(sheet: &Sheet, kitchen: &Kitchen, scaled: Option<&Scaled>) -> ChocolateResults {
+pub fn of(sheet: &Sheet, kitchen: &Kitchen, batch: &BatchResults) -> ChocolateResults {
     let formula = &sheet.formula;
+    let scaled = batch.scaled.as_ref().ok();
     let syrup_part = formula.first_part(PartKind::Topping);
-    let made = scaled.map_or(formula, |scaled| &scaled.formula);
     ChocolateResults {
         filling: formula
             .first_part(PartKind::Filling)
@@ -98,7 +100,7 @@ pub fn of(sheet: &Sheet, kitchen: &Kitchen, scaled: Option<&Scaled>) -> Chocolat
             }),
         syrup_part,
         syrup: syrup_part.and_then(|part| syrup_at(formula, part, sheet.batch.syrup_at)),
-        melt: syrup_part.and_then(|part| melted(made, part, kitchen, &sheet.heat.melt)),
+        melt: syrup_part.and_then(|part| melted(&batch.formula, part, kitchen, &sheet.heat.melt)),
     }
 }
 

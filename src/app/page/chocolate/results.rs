@@ -27,8 +27,8 @@ impl ChocolateAnswers {
             let sheet = state.current();
             state.kitchen.with(|kitchen| {
                 batch
-                    .scaled
-                    .with(|scaled| chocolate::of(&sheet, kitchen, scaled.as_ref().ok()))
+                    .results
+                    .with(|batch| chocolate::of(&sheet, kitchen, batch))
             })
         });
         Self {
