@@ -1,4 +1,4 @@
-//! Spelling: the word each choice is kept under. A word, once released, is never changed.
+//! The stored name of each enum variant. A released name never changes.
 //!
 //! Links keep a choice by its place in these tables, so a new one goes to the end.
 
@@ -123,7 +123,7 @@ pub(super) const WORKS: &[(StepKind, &str)] = &[
     (StepKind::LaterBake, "later_bake"),
 ];
 
-/// The word for `value`; a test holds that every choice has one.
+/// The stored name of `value`; a test checks that every variant has one.
 pub(super) fn spelt<T: PartialEq>(value: T, table: &[(T, &'static str)]) -> &'static str {
     let found = table.iter().find(|(known, _)| *known == value);
     found.map_or("", |(_, word)| word)

@@ -1,5 +1,5 @@
-//! Examples: what a newcomer finds on the shelf. Made up for this project: the evening class, the
-//! mill and the formulas are nobody's.
+//! The example formulas of a first visit. Invented for this project: the evening class, the mill
+//! and the formulas belong to nobody.
 
 use std::num::NonZeroU16;
 
@@ -157,9 +157,8 @@ const RYE_LOAF: Example = (
     ],
 );
 
-/// Four formulas for a shelf that has never been used: the one that opens first, then a plain
-/// dough, one with eggs, one with a rye scald. Each has an id of its own that never changes, so
-/// that two pages opened at once do not set them out twice.
+/// Gives the four examples: the one that opens first, a plain dough, one with eggs, one with a rye
+/// scald. Each has a fixed id, so that two pages opened at once do not add them twice.
 #[must_use]
 pub fn examples() -> Vec<(Id, Sheet)> {
     let all = [CHOCOLATE_LOAF, PLAIN_LOAF, EGG_LOAF, RYE_LOAF];
@@ -200,7 +199,7 @@ fn part((kind, name, steam, lines): &ExamplePart) -> Option<Part> {
     })
 }
 
-/// What a class loses: a film of dough in the bowl, a little at the scraper, water in the oven.
+/// Losses in a class: dough left in the bowl and on the scraper, water lost in the oven.
 fn losses() -> Option<Losses> {
     Some(Losses {
         residue: mass(6.0)?,
@@ -215,7 +214,7 @@ fn mass(grams: f64) -> Option<Mass> {
     Mass::from_grams(grams).ok()
 }
 
-/// The tin of each example, mm inside: rim, bottom, depth. Made up, and right for the dough.
+/// The tin of each example, inside, mm: rim, bottom, depth. Invented to fit the dough.
 fn tin(id: &str) -> Option<Tin> {
     let across = |(long, wide)| {
         Some(Across {

@@ -1,4 +1,4 @@
-//! A sheet: one formula as it is kept, with the batch that is wanted of it.
+//! A formula sheet: one formula as stored, with its batch, heat settings and note.
 
 use std::num::NonZeroU16;
 
@@ -8,43 +8,43 @@ use crate::engine::kitchen::HeatSettings;
 use crate::engine::quantity::Temperature;
 use crate::sheet::TinUse;
 
-/// What is wanted of a formula this time.
+/// The batch of a formula.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Batch {
-    /// How much.
+    /// The target.
     pub wanted: BatchTarget,
-    /// What is lost on the way.
+    /// Losses.
     pub losses: Losses,
-    /// The pieces that the formula, made once, is divided into.
+    /// The number of pieces of the formula made once.
     pub pieces: NonZeroU16,
-    /// How warm the syrup is when it is used.
+    /// Temperature of the syrup at use.
     pub syrup_at: Temperature,
-    /// The tins it is made in, and how it lies in them; none where it is made without.
+    /// The tins and how the dough lies in them; `None` without a tin.
     pub tin: Option<TinUse>,
 }
 
-/// One formula as it is kept.
+/// One formula as stored.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Sheet {
-    /// As the user calls it; at most [`Sheet::NAME_LENGTH`] characters.
+    /// The user's name for it; at most [`Sheet::NAME_LENGTH`] characters.
     pub name: String,
     /// The kind of bread.
     pub bread: Bread,
     /// The formula.
     pub formula: Formula,
-    /// What is wanted of it.
+    /// The batch.
     pub batch: Batch,
-    /// What it asks of heat.
+    /// Heat settings.
     pub heat: HeatSettings,
-    /// The user's own words; at most [`Sheet::NOTE_LENGTH`] characters.
+    /// The user's note; at most [`Sheet::NOTE_LENGTH`] characters.
     pub note: String,
 }
 
 impl Sheet {
-    /// The most characters a name may have.
+    /// Most characters of a name.
     pub const NAME_LENGTH: usize = 80;
-    /// The most characters a note may have.
+    /// Most characters of a note.
     pub const NOTE_LENGTH: usize = 2000;
-    /// The most characters a part's name may have.
+    /// Most characters of a part's name.
     pub const PART_NAME_LENGTH: usize = 60;
 }

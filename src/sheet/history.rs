@@ -1,11 +1,11 @@
-//! History: undo and redo.
+//! Undo and redo.
 
 use std::collections::VecDeque;
 
-/// Something as it is now, as it was before, and as it was before that was undone.
+/// A value with the earlier values to undo to and the undone ones to redo.
 ///
-/// Formula and kitchens have a history each. Their steps are numbered in one row, so that whoever
-/// holds both can take back the one that was made last.
+/// Formula and kitchens have a history each. Their steps share one numbering, so that undo takes
+/// the latest of both.
 #[derive(Clone, Debug, PartialEq)]
 pub struct History<T> {
     past: VecDeque<Step<T>>,
@@ -15,18 +15,18 @@ pub struct History<T> {
     editing: Option<String>,
 }
 
-/// What stood on the other side of a step, and the step's number.
+/// The value on the other side of a step, and the number of the step.
 #[derive(Clone, Debug, PartialEq)]
 struct Step<T> {
     other: T,
-    turn: u64,
+    revision: u64,
 }
 
 impl<T: PartialEq> History<T> {
-    /// The most steps that can be undone; the oldest are forgotten.
+    /// Most steps that can be undone; older ones are dropped.
     pub const MOST: usize = 100;
 
-    /// A history that begins with `first`.
+    /// Starts a history with `first`.
     #[must_use]
     pub const fn new(first: T) -> Self {
         Self {
@@ -37,22 +37,22 @@ impl<T: PartialEq> History<T> {
         }
     }
 
-    /// How it is now.
+    /// The current value.
     #[must_use]
     pub const fn now(&self) -> &T {
         &self.now
     }
 
-    /// Changes it, as step number `turn`. Changes in a row with the same `edit` are one step, so
-    /// that undo takes back a number and not its last digit. A change to the same is none.
-    pub fn change(&mut self, to: T, edit: Option<&str>, turn: u64) {
+    /// Changes the value, as step number `revision`. Successive changes with the same `edit` are one
+    /// step, so that undo removes a number and not its last digit. An equal value is no change.
+    pub fn change(&mut self, to: T, edit: Option<&str>, revision: u64) {
         if to == self.now {
             return;
         }
         let goes_on = edit.is_some() && edit == self.editing.as_deref();
         let other = std::mem::replace(&mut self.now, to);
         if !goes_on {
-            self.past.push_back(Step { other, turn });
+            self.past.push_back(Step { other, revision });
             if self.past.len() > Self::MOST {
                 self.past.pop_front();
             }
@@ -61,8 +61,8 @@ impl<T: PartialEq> History<T> {
         self.editing = edit.map(str::to_owned);
     }
 
-    /// Ends the step: the next change is one of its own, whatever box it comes from.
-    pub fn settle(&mut self) {
+    /// Ends the step: the next change is a new step, whatever box it comes from.
+    pub fn end_step(&mut self) {
         self.editing = None;
     }
 
@@ -78,24 +78,24 @@ impl<T: PartialEq> History<T> {
         !self.future.is_empty()
     }
 
-    /// The number of the step that undo takes back; none where there is none.
+    /// The number of the step that undo would take; `None` if there is none.
     #[must_use]
     pub fn last(&self) -> Option<u64> {
-        self.past.back().map(|step| step.turn)
+        self.past.back().map(|step| step.revision)
     }
 
-    /// The number of the step that redo takes again; none where there is none.
+    /// The number of the step that redo would take; `None` if there is none.
     #[must_use]
     pub fn next(&self) -> Option<u64> {
-        self.future.last().map(|step| step.turn)
+        self.future.last().map(|step| step.revision)
     }
 
-    /// Forgets what was undone: something else was changed since.
+    /// Drops the undone steps, after a change elsewhere.
     pub fn forget_undone(&mut self) {
         self.future.clear();
     }
 
-    /// Takes back the last step. `false` when there is none.
+    /// Undoes the last step. `false` if there is none.
     pub fn undo(&mut self) -> bool {
         self.editing = None;
         self.past.pop_back().is_some_and(|step| {
@@ -105,7 +105,7 @@ impl<T: PartialEq> History<T> {
         })
     }
 
-    /// Takes the last step that was undone again. `false` when there is none.
+    /// Redoes the last undone step. `false` if there is none.
     pub fn redo(&mut self) -> bool {
         self.editing = None;
         self.future.pop().is_some_and(|step| {
@@ -115,11 +115,11 @@ impl<T: PartialEq> History<T> {
         })
     }
 
-    /// Goes over a step; gives it as it is seen from there.
+    /// Moves the current value across a step.
     fn stepped(&mut self, step: Step<T>) -> Step<T> {
         Step {
             other: std::mem::replace(&mut self.now, step.other),
-            turn: step.turn,
+            revision: step.revision,
         }
     }
 }

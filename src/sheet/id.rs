@@ -1,4 +1,4 @@
-//! Id: the name a formula is kept under, short and without meaning.
+//! The id of a stored formula: short, without meaning.
 
 /// One to twenty-six letters `a`–`z` and digits `2`–`7` (the alphabet of RFC 4648, section 6).
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]

@@ -1,4 +1,4 @@
-//! Keys: where each record stands in the browser's storage.
+//! The key of each record in the browser's storage.
 
 use super::Id;
 
@@ -8,9 +8,9 @@ pub const SHELF: &str = "softcrumb.shelf";
 pub const KITCHEN: &str = "softcrumb.kitchen";
 /// The user's tins.
 pub const TINS: &str = "softcrumb.tins";
-/// Packs, prices and what packets say of allergens.
+/// Packs, prices and the allergens on packets.
 pub const PANTRY: &str = "softcrumb.pantry";
-/// What is wanted of a class.
+/// The settings of a class.
 pub const CLASS: &str = "softcrumb.class";
 /// The settings.
 pub const SETTINGS: &str = "softcrumb.settings";
@@ -24,7 +24,7 @@ pub const LOG: &str = "softcrumb.log";
 /// The bake under way.
 pub const BENCH: &str = "softcrumb.bench";
 
-/// So many changes after which saving to a file is suggested.
+/// Number of changes after which saving to a file is suggested.
 pub const FILE_SUGGESTED: u32 = 200;
 
 const FORMULA: &str = "softcrumb.formula.";
@@ -50,7 +50,7 @@ pub fn formula_of(key: &str) -> Option<Id> {
     Id::from_text(key.strip_prefix(FORMULA)?)
 }
 
-/// The key of what one formula's plan goes by.
+/// The key of the plan settings of a formula.
 #[must_use]
 pub fn of_day(formula: &Id) -> String {
     format!("{DAY}{}", formula.as_text())

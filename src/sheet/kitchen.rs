@@ -1,8 +1,8 @@
-//! Kitchens: those the user has described, by name, one of them chosen.
+//! The user's kitchens by name, one of them chosen.
 
 use crate::engine::kitchen::Kitchen;
 
-/// The user's kitchens, at least one, and which of them is the one here.
+/// The user's kitchens, at least one, and which of them is chosen.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Kitchens {
     before: Vec<Kitchen>,
@@ -17,10 +17,10 @@ impl Default for Kitchens {
 }
 
 impl Kitchens {
-    /// The most kitchens there may be.
+    /// Most kitchens.
     pub const MOST: usize = 20;
 
-    /// One kitchen, which is the one here.
+    /// One kitchen, which is the chosen one.
     #[must_use]
     pub const fn only(kitchen: Kitchen) -> Self {
         Self {
@@ -30,8 +30,8 @@ impl Kitchens {
         }
     }
 
-    /// Several, of which the one at `chosen` is here, or the first where there is no such; the
-    /// usual one where there is none at all.
+    /// Several kitchens of which the one at `chosen` is the chosen one, or else the first; the
+    /// default kitchen if the list is empty.
     #[must_use]
     pub fn of(kitchens: Vec<Kitchen>, chosen: usize) -> Self {
         let chosen = if chosen < kitchens.len() { chosen } else { 0 };
@@ -44,18 +44,18 @@ impl Kitchens {
         }
     }
 
-    /// The one here.
+    /// The chosen kitchen.
     #[must_use]
     pub const fn here(&self) -> &Kitchen {
         &self.here
     }
 
-    /// The one here, to be changed.
+    /// The chosen kitchen, mutable.
     pub const fn here_mut(&mut self) -> &mut Kitchen {
         &mut self.here
     }
 
-    /// Where in the list the one here stands.
+    /// The index of the chosen kitchen.
     #[must_use]
     pub const fn chosen(&self) -> usize {
         self.before.len()
@@ -67,7 +67,7 @@ impl Kitchens {
         self.before.iter().chain(here).chain(&self.after)
     }
 
-    /// Goes to another; nowhere else where there is no such.
+    /// Chooses another; no change if there is no such kitchen.
     #[must_use]
     pub fn choose(self, chosen: usize) -> Self {
         let now = self.chosen();
@@ -76,7 +76,7 @@ impl Kitchens {
         Self::of(all, chosen)
     }
 
-    /// Adds one at the end and goes there; nothing where there are as many as there may be.
+    /// Adds a kitchen at the end and chooses it; no change at [`Self::MOST`].
     #[must_use]
     pub fn with(self, kitchen: Kitchen) -> Self {
         let mut all = self.into_list();
@@ -87,7 +87,7 @@ impl Kitchens {
         Self::of(all, last)
     }
 
-    /// Takes the one here away and goes to the one before it; the last one stays.
+    /// Removes the chosen kitchen and chooses the one before it; the last one stays.
     #[must_use]
     pub fn remove_here(self) -> Self {
         let now = self.chosen();

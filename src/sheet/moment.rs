@@ -1,4 +1,4 @@
-//! Moment: when something was kept, given by whoever knows the time.
+//! A point in time as stored, in milliseconds; the caller provides it.
 
 use std::ops::RangeInclusive;
 

@@ -1,9 +1,10 @@
-//! Plain text: names as people type them, without characters that nobody can see.
+//! Names and notes as typed, without invisible characters.
 
-/// A name on one line: control characters and direction marks taken out, cut to `most` characters.
+/// Makes a name of one line: removes control characters and direction marks, cuts to `most`
+/// characters.
 ///
 /// Letters of every script stay, right-to-left ones included; markup is text like any other. What
-/// is taken out can make a name read as something else than it is (Unicode Standard Annex #9).
+/// is removed can make a name read as something else (Unicode Standard Annex #9).
 #[must_use]
 pub fn name(text: &str, most: usize) -> String {
     let spaced = text
@@ -18,7 +19,7 @@ pub fn name(text: &str, most: usize) -> String {
         .to_owned()
 }
 
-/// A note: as [`name()`], but its line breaks stay and its ends are left alone.
+/// Makes a note: like [`name()`], with line breaks and outer spaces kept.
 #[must_use]
 pub fn note(text: &str, most: usize) -> String {
     let one_kind = text.replace("\r\n", "\n").replace('\r', "\n");

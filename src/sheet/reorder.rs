@@ -1,4 +1,4 @@
-//! Arranging: lines and parts moved or taken away, with the batch still asking for the same.
+//! Moving and removing lines and parts; the batch target follows its line.
 
 use super::Sheet;
 use crate::engine::batch::BatchTarget;
@@ -6,7 +6,7 @@ use crate::engine::formula::LineAt;
 use crate::engine::quantity::Mass;
 
 impl Sheet {
-    /// Takes a line away. `false` when it is not there.
+    /// Removes a line. `false` if there is no such line.
     pub fn remove_line(&mut self, at: LineAt) -> bool {
         let Some(own) = self.formula.parts.get_mut(at.part) else {
             return false;
@@ -26,7 +26,7 @@ impl Sheet {
         true
     }
 
-    /// Moves a line to the end of another part. `false` when either is not there.
+    /// Moves a line to the end of another part. `false` if there is no such line or part.
     pub fn move_line(&mut self, at: LineAt, to: usize) -> bool {
         let (Some(line), Some(end)) = (
             self.formula.line(at).cloned(),
@@ -54,7 +54,7 @@ impl Sheet {
         true
     }
 
-    /// Takes a part away with all that is in it. `false` when it is not there.
+    /// Removes a part with its lines. `false` if there is no such part.
     pub fn remove_part(&mut self, part: usize) -> bool {
         if part >= self.formula.parts.len() {
             return false;
@@ -71,7 +71,7 @@ impl Sheet {
         true
     }
 
-    /// Puts a part one place earlier. `false` when it is the first, or not there.
+    /// Moves a part one place up. `false` if it is the first, or does not exist.
     pub fn part_earlier(&mut self, part: usize) -> bool {
         let Some(before) = part.checked_sub(1) else {
             return false;
@@ -91,7 +91,7 @@ impl Sheet {
         true
     }
 
-    /// The line whose weight on hand the batch goes by, where it does.
+    /// The line whose weight in stock is the batch target, if any.
     fn asked(&self) -> Option<(LineAt, Mass)> {
         match self.batch.wanted {
             BatchTarget::OnHand { at, mass } => Some((at, mass)),
@@ -103,7 +103,7 @@ impl Sheet {
         }
     }
 
-    /// Lets the batch follow its line; where that is gone, the formula is made once.
+    /// Updates the batch target after its line has moved; without the line, the formula is made once.
     fn follow(&mut self, moved: impl FnOnce(LineAt) -> Option<LineAt>) {
         if let Some((at, mass)) = self.asked() {
             self.batch.wanted = match moved(at) {

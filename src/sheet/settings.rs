@@ -1,4 +1,4 @@
-//! Settings: how figures and pages are shown; nothing that is calculated depends on them.
+//! Display settings; no calculation depends on them.
 
 /// The units that figures are shown and typed in.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -13,7 +13,7 @@ pub enum Units {
 /// Light or dark.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub enum Theme {
-    /// As the device is set.
+    /// The device's setting.
     #[default]
     Device,
     /// Light.
@@ -22,10 +22,10 @@ pub enum Theme {
     Dark,
 }
 
-/// A language the page can be read in.
+/// A language of the page.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
 pub enum Language {
-    /// English, which the page is written in.
+    /// English, the language of the source texts.
     #[default]
     English,
     /// Spanish.
@@ -38,7 +38,7 @@ impl Language {
     /// All of them, in the order the switch shows them.
     pub const ALL: [Self; 3] = [Self::English, Self::Spanish, Self::Japanese];
 
-    /// Its tag, as IETF BCP 47 has it.
+    /// Its IETF BCP 47 tag.
     #[must_use]
     pub const fn tag(self) -> &'static str {
         match self {
@@ -49,13 +49,13 @@ impl Language {
     }
 }
 
-/// How figures and pages are shown.
+/// Display settings.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub struct Settings {
     /// The units.
     pub units: Units,
     /// Light or dark.
     pub theme: Theme,
-    /// The language; none where it is the browser's.
+    /// The language; `None` for the browser's.
     pub language: Option<Language>,
 }

@@ -1,46 +1,46 @@
-//! Trial: a formula changed without being kept, with the formula it began from.
+//! A trial: changes to a formula that are not saved, with the formula they began from.
 
 use super::{History, Sheet};
 
-/// A trial: what it began from, and what was made of it since.
+/// Unsaved changes to a formula.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Trial {
-    /// The sheet as it was kept when the trial began.
+    /// The saved sheet at the beginning of the trial.
     pub base: Sheet,
-    /// The sheet as it is tried, with the steps to it.
+    /// The changed sheet, with its undo steps.
     pub steps: History<Sheet>,
     /// The number of the step that began it.
-    pub turn: u64,
+    pub revision: u64,
 }
 
 impl Trial {
-    /// A trial that begins with what is kept.
+    /// Begins a trial from the saved sheet.
     #[must_use]
-    pub fn on(kept: Sheet, turn: u64) -> Self {
+    pub fn on(kept: Sheet, revision: u64) -> Self {
         Self {
             steps: History::new(kept.clone()),
             base: kept,
-            turn,
+            revision,
         }
     }
 
-    /// A trial that was left and is taken up again; one step back is where it began.
+    /// Resumes a trial; undo leads back to its beginning.
     #[must_use]
-    pub fn again(base: Sheet, tried: Sheet, turn: u64) -> Self {
-        let mut trial = Self::on(base, turn);
-        trial.steps.change(tried, None, turn);
+    pub fn again(base: Sheet, tried: Sheet, revision: u64) -> Self {
+        let mut trial = Self::on(base, revision);
+        trial.steps.change(tried, None, revision);
         trial
     }
 
-    /// Whether what is kept is no longer what it began from: another page has changed it.
+    /// Whether the saved sheet has changed since the trial began (in another tab).
     #[must_use]
     pub fn is_parted(&self, kept: &Sheet) -> bool {
         self.base != *kept
     }
 
-    /// The number of the step that undo takes back: its beginning where nothing was changed yet.
+    /// The number of the step that undo would take: the trial's beginning if nothing has changed.
     #[must_use]
     pub fn last(&self) -> u64 {
-        self.steps.last().unwrap_or(self.turn)
+        self.steps.last().unwrap_or(self.revision)
     }
 }

@@ -1,16 +1,16 @@
-//! The examples in the language that is spoken.
+//! The examples in the language of the page.
 
 use super::language::tr_dynamic;
 use crate::sheet::{self, Id, Sheet};
 
-/// What a newcomer finds on the shelf, in the language that is spoken.
+/// Gives the example formulas in the language of the page.
 #[must_use]
 pub fn examples() -> Vec<(Id, Sheet)> {
     let all = sheet::examples().into_iter();
     all.map(|(id, sheet)| (id, in_words(sheet))).collect()
 }
 
-/// A sheet of our own making, its names in the language that is spoken.
+/// Translates the names in an example.
 #[must_use]
 pub fn in_words(mut sheet: Sheet) -> Sheet {
     sheet.name = tr_dynamic(&sheet.name).into_owned();

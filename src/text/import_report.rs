@@ -1,9 +1,9 @@
-//! Files in words: what came of taking one in.
+//! The report on an imported file.
 
 use crate::sheet::Added;
 use crate::text::{chart::listed, tr};
 
-/// How many formulas were put onto the shelf.
+/// Says how many formulas were imported.
 #[must_use]
 pub fn taken_in(formulas: usize) -> String {
     match formulas {
@@ -16,7 +16,7 @@ pub fn taken_in(formulas: usize) -> String {
     }
 }
 
-/// What was added beside the formulas; nothing where nothing was new.
+/// Says what else was imported; `None` if nothing was new.
 #[must_use]
 pub fn beside(added: Added) -> Option<String> {
     let counted = |count: usize, [one, several]: [&str; 2]| match count {

@@ -1,4 +1,4 @@
-//! A line in words: what is said below the name of an ingredient, and what marks a part.
+//! The notes below an ingredient's name, and the letters of parts.
 
 use super::format;
 use super::format_options::FormatOptions;
@@ -6,7 +6,7 @@ use crate::engine::formula::{Formula, Line, LineAt};
 use crate::engine::ingredients::{Food, Role};
 use crate::text::{language::text, name, tr};
 
-/// What is said below an ingredient's name: its kind, what was really poured, how it counts.
+/// Gives the notes below an ingredient's name: its kind, its actual weight, how it counts.
 #[must_use]
 pub fn said(line: &Line, options: FormatOptions) -> String {
     let detail = match &line.food {
@@ -29,13 +29,13 @@ pub fn said(line: &Line, options: FormatOptions) -> String {
         .join("; ")
 }
 
-/// The letter that marks a part, by its order from zero: A, B, C, …
+/// Gives the letter of a part by its index: A, B, C, …
 #[must_use]
 pub fn mark(part: usize) -> char {
     ('A'..='Z').nth(part).unwrap_or('·')
 }
 
-/// Every line of the dough by ingredient and part: "Whole milk (C, Final dough)".
+/// Labels every line of the dough by ingredient and part: "Whole milk (C, Final dough)".
 #[must_use]
 pub fn all_of_dough(formula: &Formula) -> Vec<(LineAt, String)> {
     let parts = formula.parts.iter().enumerate();

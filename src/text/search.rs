@@ -1,11 +1,11 @@
-//! Searching: whether an ingredient is meant by what was typed.
+//! Search among ingredients and formulas.
 
 use crate::engine::ingredients::Listed;
 
 use super::language::text;
 use super::name;
 
-/// Whether each word that was typed begins a word of the ingredient's name, detail or role.
+/// Whether each typed word begins a word of the ingredient's name, detail or role.
 #[must_use]
 pub fn finds(typed: &str, listed: Listed) -> bool {
     let row = listed.row();
@@ -22,7 +22,7 @@ pub fn finds(typed: &str, listed: Listed) -> bool {
     )
 }
 
-/// Whether each word that was typed begins a word of a name.
+/// Whether each typed word begins a word of a name.
 #[must_use]
 pub fn finds_name(typed: &str, name: &str) -> bool {
     let whole = name.to_lowercase();

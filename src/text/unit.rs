@@ -31,10 +31,10 @@ pub enum MassUnit {
 }
 
 impl MassUnit {
-    /// Both, in the order the switch shows them.
+    /// Both, in the order of the switch.
     pub const ALL: [Self; 2] = [Self::Grams, Self::Ounces];
 
-    /// The unit as printed.
+    /// The symbol as printed.
     #[must_use]
     pub const fn symbol(self) -> &'static str {
         match self {
@@ -43,7 +43,7 @@ impl MassUnit {
         }
     }
 
-    /// A weight in this unit.
+    /// Converts a weight to this unit.
     #[must_use]
     pub fn number_of(self, mass: Mass) -> f64 {
         mass.grams() / self.grams()
@@ -70,10 +70,10 @@ pub enum TemperatureUnit {
 }
 
 impl TemperatureUnit {
-    /// Both, in the order the switch shows them.
+    /// Both, in the order of the switch.
     pub const ALL: [Self; 2] = [Self::Celsius, Self::Fahrenheit];
 
-    /// The unit as printed.
+    /// The symbol as printed.
     #[must_use]
     pub const fn symbol(self) -> &'static str {
         match self {
@@ -82,7 +82,7 @@ impl TemperatureUnit {
         }
     }
 
-    /// A temperature on this scale: `t/°F = 1.8 t/°C + 32`.
+    /// Converts a temperature to this scale: `t/°F = 1.8 t/°C + 32`.
     ///
     /// Source: NIST Special Publication 811 (2008), appendix B.8, "degree Fahrenheit".
     #[must_use]
@@ -95,7 +95,7 @@ impl TemperatureUnit {
         }
     }
 
-    /// A change of temperature in degrees of this scale.
+    /// Converts a change of temperature to degrees of this scale.
     #[must_use]
     pub fn degrees_of(self, change: TemperatureChange) -> f64 {
         match self {
@@ -104,7 +104,7 @@ impl TemperatureUnit {
         }
     }
 
-    /// The temperature that reads `number` on this scale: `t/°C = (t/°F − 32) / 1.8`.
+    /// Converts degrees of this scale to a temperature: `t/°C = (t/°F − 32) / 1.8`.
     ///
     /// # Errors
     /// [`OutOfRange`] outside [`Temperature::RANGE`].
@@ -126,7 +126,7 @@ pub const METRES_IN_INCH: f64 = 0.0254;
 /// Metres in one foot, exactly: twelve inches.
 pub const METRES_IN_FOOT: f64 = 0.3048;
 
-/// What the thickness of a food is shown in.
+/// Unit of a food's thickness.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum ThicknessUnit {
     /// Centimetres.
@@ -136,7 +136,7 @@ pub enum ThicknessUnit {
 }
 
 impl ThicknessUnit {
-    /// The one that goes with the units chosen.
+    /// The one that belongs to the chosen units.
     #[must_use]
     pub const fn of(units: Units) -> Self {
         match units.mass {
@@ -145,7 +145,7 @@ impl ThicknessUnit {
         }
     }
 
-    /// The unit as printed.
+    /// The symbol as printed.
     #[must_use]
     pub const fn symbol(self) -> &'static str {
         match self {
@@ -163,14 +163,14 @@ impl ThicknessUnit {
         }
     }
 
-    /// A length in this unit.
+    /// Converts a length to this unit.
     #[must_use]
     pub fn number_of(self, length: Length) -> f64 {
         length.metres() / self.metres()
     }
 }
 
-/// What a height above the sea is shown in.
+/// Unit of an altitude.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum HeightUnit {
     /// Metres.
@@ -180,7 +180,7 @@ pub enum HeightUnit {
 }
 
 impl HeightUnit {
-    /// The one that goes with the units chosen.
+    /// The one that belongs to the chosen units.
     #[must_use]
     pub const fn of(units: Units) -> Self {
         match units.mass {
@@ -189,7 +189,7 @@ impl HeightUnit {
         }
     }
 
-    /// The unit as printed.
+    /// The symbol as printed.
     #[must_use]
     pub const fn symbol(self) -> &'static str {
         match self {
@@ -207,7 +207,7 @@ impl HeightUnit {
         }
     }
 
-    /// A height in this unit.
+    /// Converts an altitude to this unit.
     #[must_use]
     pub fn number_of(self, altitude: Altitude) -> f64 {
         altitude.metres() / self.metres()

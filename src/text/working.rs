@@ -1,39 +1,39 @@
-//! Working: one step of a sum, as it is shown on the page.
+//! The working of a figure, as text: one step of a calculation.
 
 use super::format;
 use super::format_options::{FormatOptions, NumberStyle};
 use crate::engine::working::{Given, Line};
 use crate::text::language::tr_dynamic;
 
-/// A letter of a rule: "m1", "whole milk", "250 g".
+/// A symbol of a rule: "m1", "whole milk", "250 g".
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Letter {
-    /// The letter itself.
+    /// The symbol.
     pub letter: String,
-    /// What it stands for; may be empty.
+    /// Its meaning; may be empty.
     pub of: String,
-    /// Its number and unit, rounded for the eye.
+    /// Its value and unit, rounded for display.
     pub figure: String,
 }
 
-/// One step of a sum in words and figures.
+/// One step of a calculation as text.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Worked {
-    /// The rule in letters: "M = 100 × A / D".
+    /// The rule in symbols: "M = 100 × A / D".
     pub rule: String,
     /// The rule with its numbers: "100 × 402 / 960".
     pub put_in: String,
-    /// What comes out: "41.88 %".
+    /// The result: "41.88 %".
     pub result: String,
-    /// What comes out is called; may be empty.
+    /// The name of the result; may be empty.
     pub result_of: String,
-    /// The letters, in the order of the rule.
+    /// The symbols, in the order of the rule.
     pub letters: Vec<Letter>,
-    /// The work the rule is taken from.
+    /// The source of the rule.
     pub source: String,
 }
 
-/// A step of a sum as it is shown. Rounded for the eye: the sum itself was done in full.
+/// Formats a step of a calculation; rounds for display only.
 #[must_use]
 pub fn worked(line: &Line, options: FormatOptions) -> Worked {
     Worked {
@@ -54,7 +54,7 @@ pub fn worked(line: &Line, options: FormatOptions) -> Worked {
     }
 }
 
-/// The rule with each letter's number in its place.
+/// Replaces each symbol of the rule by its number.
 fn put_in(line: &Line, style: NumberStyle) -> String {
     let mut text = String::new();
     let mut word = String::new();
@@ -70,7 +70,7 @@ fn put_in(line: &Line, style: NumberStyle) -> String {
     text.trim_end().to_owned()
 }
 
-/// A word of the rule: its number where it is a letter, itself where it is none.
+/// Replaces a token by its number if it is a symbol.
 fn number_for(word: &str, with: &[Given], style: NumberStyle) -> String {
     match with.iter().find(|given| given.letter == word) {
         Some(given) if given.value < 0.0 => format!("({})", number(given, style)),
@@ -85,12 +85,12 @@ fn number_for(word: &str, with: &[Given], style: NumberStyle) -> String {
     }
 }
 
-/// The signs of the blackboard for those of the keyboard.
+/// Typographic operators in place of ASCII ones.
 fn signs(rule: &str) -> String {
     rule.replace('*', "×").replace('-', "−")
 }
 
-/// A number with its unit.
+/// Formats a number with its unit.
 fn figure(given: &Given, style: NumberStyle) -> String {
     let number = number(given, style);
     if given.unit.is_empty() {
@@ -100,7 +100,7 @@ fn figure(given: &Given, style: NumberStyle) -> String {
     }
 }
 
-/// A number with digits enough to follow the sum on paper.
+/// Formats a number with enough digits to recompute the step by hand.
 fn number(given: &Given, style: NumberStyle) -> String {
     match given.unit {
         "g" | "%" | "°C" | "min" if given.value.abs() >= 1.0 => {

@@ -1,4 +1,4 @@
-//! The files of the project, read for the tests of this folder.
+//! Reads the project's files for the tests of this folder.
 
 use std::fs;
 use std::path::Path;
@@ -9,7 +9,7 @@ pub(crate) struct Read {
     pub(crate) text: String,
 }
 
-/// All files below `folder` whose name ends in one of `ends`; none is a mistake of the test.
+/// All files below `folder` whose name ends in one of `ends`; panics if there are none.
 pub(crate) fn below(folder: &str, ends: &[&str]) -> Vec<Read> {
     let root = Path::new(env!("CARGO_MANIFEST_DIR"));
     let mut found = Vec::new();

@@ -4,7 +4,7 @@ use crate::files::{below, code};
 
 const LAYERS: [&str; 5] = ["engine", "sheet", "results", "text", "app"];
 
-/// Every layer that a text names through `crate::`, grouped or not.
+/// Every layer that a source text names through `crate::`, grouped or not.
 fn named(text: &str) -> Vec<String> {
     let mut found = Vec::new();
     for piece in code(text).split("crate::").skip(1) {
@@ -41,7 +41,7 @@ fn word(text: &str) -> String {
 }
 
 #[test]
-fn no_room_looks_upwards() {
+fn no_module_names_a_layer_above_its_own() {
     let mut upward = Vec::new();
     let mut looked_at = 0;
     for (rank, layer) in LAYERS.iter().enumerate() {
@@ -59,14 +59,14 @@ fn no_room_looks_upwards() {
 }
 
 #[test]
-fn the_reader_of_names_finds_each_way_of_writing_them() {
+fn names_are_found_in_groups_and_in_paths() {
     let text = "use crate::engine::heat;\nuse crate::{sheet::{a, engine}, text};\n// crate::app\nlet x = crate::app::start();";
     assert_eq!(named(text), ["engine", "sheet", "text", "app"]);
 }
 
-/// The browser's libraries are named on the page only, and the browser itself in one room of it.
+/// Only the page names the browser's libraries.
 #[test]
-fn the_browser_stays_in_its_room() {
+fn only_the_page_names_the_browsers_libraries() {
     for layer in ["engine", "sheet", "results", "text"] {
         for file in below(&format!("src/{layer}"), &[".rs"]) {
             for library in ["leptos", "web_sys", "js_sys", "wasm_bindgen", "gloo"] {

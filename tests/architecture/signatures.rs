@@ -1,4 +1,4 @@
-//! No bare number in a public signature of the engine: a gram is not a degree.
+//! No bare number in a public signature of the engine.
 
 use crate::files::{below, code};
 
@@ -15,13 +15,13 @@ fn public_functions(text: &str) -> Vec<String> {
     found
 }
 
-/// Quantities make and read bare numbers, and working shows them; nothing else does.
+/// Only quantities and working take or give bare numbers.
 #[test]
-fn the_engine_speaks_in_quantities() {
+fn public_functions_of_the_engine_take_and_give_quantities() {
     let mut bare = Vec::new();
     for file in below("src/engine", &[".rs"]) {
         let may = ["src/engine/quantity/", "src/engine/working/"];
-        if may.iter().any(|room| file.path.starts_with(room)) {
+        if may.iter().any(|folder| file.path.starts_with(folder)) {
             continue;
         }
         for function in public_functions(&file.text) {
@@ -34,7 +34,7 @@ fn the_engine_speaks_in_quantities() {
 }
 
 #[test]
-fn the_reader_of_signatures_sees_those_over_several_lines() {
+fn signatures_over_several_lines_are_read() {
     let text = "pub fn a(\n    b: f64,\n) -> C {\n    d\n}\npub(crate) fn e(f: f64) {}\n";
     assert_eq!(public_functions(text), ["a(\n    b: f64,\n) -> C"]);
 }

@@ -1,4 +1,4 @@
-//! Manners of every file: a first line that says its job, a length one can read, no words left behind.
+//! Rules for every file: a first line that says its job, at most 300 lines, a name, nothing unfinished.
 
 use crate::files::{Read, below};
 
@@ -25,7 +25,7 @@ fn every_file_says_its_job_in_its_first_line() {
 }
 
 #[test]
-fn every_file_can_be_read_at_a_sitting() {
+fn no_file_is_longer_than_300_lines() {
     let mut files = ours();
     files.extend(below("style", &[".css", ".svg"]));
     let long: Vec<String> = files
@@ -37,7 +37,7 @@ fn every_file_can_be_read_at_a_sitting() {
 }
 
 #[test]
-fn no_file_is_named_after_nothing() {
+fn no_file_has_an_empty_name_such_as_utils() {
     for file in ours() {
         let name = file.path.rsplit('/').next().unwrap();
         for empty in [
@@ -49,7 +49,7 @@ fn no_file_is_named_after_nothing() {
 }
 
 #[test]
-fn nothing_unfinished_or_skipped_stays() {
+fn nothing_is_unfinished_or_skipped() {
     let words = [
         concat!("dbg", "!("),
         concat!("todo", "!("),

@@ -29,7 +29,7 @@ fn a_number_typed_digit_by_digit_is_one_step() {
 fn leaving_the_box_ends_the_step() {
     let mut history = History::new(named("start"));
     history.change(named("1"), Some("salt"), 0);
-    history.settle();
+    history.end_step();
     history.change(named("2"), Some("salt"), 0);
     assert!(history.undo());
     assert_eq!(history.now().name, "1");

@@ -1,4 +1,4 @@
-//! Every sum that cannot be done has its words.
+//! Every error of the engine has its message.
 
 use super::format_options::{american, british, german};
 use super::plain_speech::is_plain;
@@ -12,7 +12,7 @@ use softcrumb::engine::quantity::{
 };
 use softcrumb::text::Trouble;
 
-/// Numbers that no quantity takes.
+/// Numbers outside every range.
 pub(crate) fn out_of_range() -> Vec<OutOfRange> {
     [
         f64::NAN,
@@ -29,7 +29,7 @@ pub(crate) fn out_of_range() -> Vec<OutOfRange> {
     .to_vec()
 }
 
-/// Told plainly, in every options.
+/// The message in all format options.
 pub(crate) fn told(trouble: &impl Trouble) {
     for options in [british(), german(), american()] {
         is_plain(&trouble.sentence(options));
@@ -37,7 +37,7 @@ pub(crate) fn told(trouble: &impl Trouble) {
 }
 
 #[test]
-fn everything_that_can_be_asked_of_a_formula_in_vain_is_told() {
+fn every_error_of_a_formula_has_a_message() {
     let mut all = vec![
         FormulaError::NoFlour,
         FormulaError::NoFlourIn { part: 0 },
@@ -65,12 +65,12 @@ fn everything_that_can_be_asked_of_a_formula_in_vain_is_told() {
 }
 
 #[test]
-fn an_unknown_ingredient_is_told() {
+fn an_unknown_ingredient_has_a_message() {
     told(&UnknownIngredient { number: 999 });
 }
 
 #[test]
-fn every_batch_that_cannot_be_made_is_told() {
+fn every_error_of_a_batch_has_a_message() {
     let g = |grams| Mass::from_grams(grams).unwrap();
     let at = LineAt { part: 0, line: 9 };
     let losses = |mixed| BatchError::LossesTakeAll {
@@ -98,7 +98,7 @@ fn every_batch_that_cannot_be_made_is_told() {
 }
 
 #[test]
-fn a_step_that_no_scale_has_is_told() {
+fn a_division_that_no_scale_has_has_a_message() {
     let error = NoSuchDivision {
         mass: Mass::from_grams(0.3).unwrap(),
     };
@@ -110,7 +110,7 @@ fn a_step_that_no_scale_has_is_told() {
 }
 
 #[test]
-fn every_syrup_that_cannot_be_had_is_told() {
+fn every_error_of_a_syrup_has_a_message() {
     let thick = |pascal_seconds| Viscosity::from_pascal_seconds(pascal_seconds).unwrap();
     let mass = Mass::from_grams(60.0).unwrap();
     let mut all = vec![
@@ -140,7 +140,7 @@ fn every_syrup_that_cannot_be_had_is_told() {
 }
 
 #[test]
-fn every_label_that_cannot_be_true_is_told() {
+fn every_error_of_a_label_has_a_message() {
     let p = |percent| Share::from_percent(percent).unwrap();
     let mut all = vec![
         LabelError::NameEmpty,
@@ -172,7 +172,7 @@ fn every_label_that_cannot_be_true_is_told() {
 }
 
 #[test]
-fn every_question_of_heat_without_an_answer_is_told() {
+fn every_error_of_heat_has_a_message() {
     let c = |celsius| Temperature::from_celsius(celsius).unwrap();
     let g = |grams| Mass::from_grams(grams).unwrap();
     let mut all = vec![

@@ -1,11 +1,11 @@
-//! Every link and file that cannot be opened has its words.
+//! Every error of links and files has its message.
 
 use super::errors::{out_of_range, told};
 use softcrumb::sheet::link::LinkError;
 use softcrumb::sheet::record::{Expected, RecordError, RecordFault};
 
 #[test]
-fn every_link_that_cannot_be_opened_is_told() {
+fn every_error_of_a_link_has_a_message() {
     let mut all = vec![
         LinkError::Empty,
         LinkError::NotALink,
@@ -25,7 +25,7 @@ fn every_link_that_cannot_be_opened_is_told() {
 }
 
 #[test]
-fn every_file_that_cannot_be_opened_is_told() {
+fn every_error_of_a_file_has_a_message() {
     let mut all = vec![
         RecordFault::TooLarge {
             bytes: 50_000_000,

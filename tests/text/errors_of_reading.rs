@@ -1,4 +1,4 @@
-//! Everything that cannot be read has its words.
+//! Every error of reading a number has its message.
 
 use super::errors::told;
 use super::format_options::{american, british};
@@ -20,7 +20,7 @@ const MEASURES: [Measure; 8] = [
 ];
 
 #[test]
-fn everything_that_cannot_be_read_is_told() {
+fn every_error_of_reading_has_a_message() {
     let limits = [
         Limit::Mass(Mass::from_grams(1e6).unwrap()),
         Limit::Share(Share::from_percent(1e4).unwrap()),
@@ -60,7 +60,7 @@ fn everything_that_cannot_be_read_is_told() {
 }
 
 #[test]
-fn what_was_typed_is_answered_in_these_words() {
+fn the_messages_read_as_expected() {
     for (typed, answer) in [
         ("", "Nothing is typed here. Type a number."),
         (
@@ -99,7 +99,7 @@ proptest! {
     #![proptest_config(super::format_options::cases(2_000))]
 
     #[test]
-    fn whatever_is_typed_the_answer_is_plain(typed in "\\PC{0,24}") {
+    fn every_message_is_a_whole_plain_sentence(typed in "\\PC{0,24}") {
         if let Err(error) = read::mass(&typed, british()) {
             is_plain(&error.sentence(british()));
         }

@@ -1,4 +1,4 @@
-//! The manners the tests speak in.
+//! Format options for the tests.
 
 use proptest::prelude::ProptestConfig;
 use softcrumb::text::{FormatOptions, MassUnit, NumberStyle, TemperatureUnit, Units};
@@ -30,7 +30,7 @@ pub(crate) fn american() -> FormatOptions {
     }
 }
 
-/// So many generated cases, with no file left behind.
+/// A number of generated cases, without a file of failures.
 pub(crate) fn cases(cases: u32) -> ProptestConfig {
     ProptestConfig {
         cases,

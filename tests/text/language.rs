@@ -1,4 +1,4 @@
-//! Texts in other languages: looked up, and filled in their own order.
+//! Translations: found, and filled in their own order of places.
 
 use softcrumb::sheet::Language;
 use softcrumb::text::language::{
@@ -30,7 +30,11 @@ fn a_text_is_given_in_the_language_of_the_catalogue() {
     with_catalogue(lines, || {
         assert_eq!(text("Flour"), "Harina");
         assert_eq!(tr_dynamic("Water"), "Agua");
-        assert_eq!(text("Salt"), "Salt", "what is not known stays English");
+        assert_eq!(
+            text("Salt"),
+            "Salt",
+            "a text without translation stays English"
+        );
     });
     assert_eq!(text("Flour"), "Flour");
 }
@@ -49,7 +53,7 @@ fn a_translation_may_put_its_places_in_another_order() {
 }
 
 #[test]
-fn what_is_put_in_is_never_read_as_a_place() {
+fn values_are_never_read_as_places() {
     assert_eq!(
         filled("{name}: {value}", &[&"{value}", &"{name}"]),
         "{value}: {name}"
@@ -57,7 +61,7 @@ fn what_is_put_in_is_never_read_as_a_place() {
 }
 
 #[test]
-fn values_and_places_that_do_not_match_leave_a_gap_at_most() {
+fn a_place_without_a_value_stays_empty() {
     assert_eq!(filled("{a} and {b}", &[&"a"]), "a and ");
     assert_eq!(filled("{a} and {b", &[&"a"]), "a and b");
     assert_eq!(filled("a } b", &[&"x"]), "a } b");
@@ -71,7 +75,7 @@ fn a_file_that_is_no_catalogue_is_refused() {
     );
 }
 
-/// Source: IETF BCP 47 (RFC 5646): a tag's first part is the language; letters of either size.
+/// Source: IETF BCP 47 (RFC 5646): a tag's first part is the language; case does not matter.
 #[test]
 fn the_first_language_the_browser_asks_for_is_taken() {
     for (tags, language) in [

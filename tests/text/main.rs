@@ -1,4 +1,4 @@
-//! Numbers and sentences: what was typed and what came of it.
+//! Numbers and sentences: reading, formatting, messages.
 #![allow(
     clippy::unwrap_used,
     clippy::expect_used,

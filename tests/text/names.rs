@@ -35,7 +35,7 @@ fn names_of_a_kind_differ() {
 }
 
 #[test]
-fn what_is_wanted_is_said_in_words() {
+fn batch_targets_are_named() {
     let g = |grams| Mass::from_grams(grams).unwrap();
     let n = |count| NonZeroU16::new(count).unwrap();
     let at = LineAt { part: 0, line: 0 };
@@ -104,7 +104,7 @@ fn allergens_are_listed_once_in_the_order_of_the_law() {
 }
 
 #[test]
-fn every_ingredient_says_where_it_was_read() {
+fn every_ingredient_names_its_source() {
     for listed in Listed::all() {
         assert!(name::source(listed.row().source).len() > 20);
     }

@@ -1,4 +1,4 @@
-//! How paper is set: large letters where they fit, larger paper where they do not, and that said.
+//! Layout of printed pages: the largest type that fits, larger paper with a warning where none does.
 
 use softcrumb::engine::batch::{Weighing, round, scale};
 use softcrumb::engine::class::{ClassSettings, class, oven};
@@ -35,7 +35,7 @@ fn paper(sheet: &Sheet) -> (BenchCard, ClassSheet) {
     )
 }
 
-/// The first example with its parts so many times over.
+/// The first example with its parts repeated.
 fn times(parts: usize) -> Sheet {
     let (_, mut sheet) = examples().remove(0);
     let all: Vec<Part> = sheet.formula.parts.clone();
@@ -46,7 +46,7 @@ fn times(parts: usize) -> Sheet {
 }
 
 #[test]
-fn examples_fit_the_small_card_and_nothing_is_to_be_said() {
+fn the_examples_fit_the_small_card_without_a_warning() {
     for (_, sheet) in examples() {
         let (card, large) = paper(&sheet);
         assert_eq!((card.fit.paper, card.fit.one_page), (Paper::A5, true));
@@ -58,7 +58,7 @@ fn examples_fit_the_small_card_and_nothing_is_to_be_said() {
 }
 
 #[test]
-fn more_is_set_closer_then_on_larger_paper_which_is_said() {
+fn a_longer_formula_is_set_smaller_then_on_larger_paper_with_a_warning() {
     let order = |card: &BenchCard| {
         let paper = u8::from(card.fit.paper == Paper::A4);
         let density = match card.fit.density {
@@ -82,9 +82,9 @@ fn more_is_set_closer_then_on_larger_paper_which_is_said() {
     assert!(said[0].contains("A4 or Letter") || said[0].contains("more than one page"));
 }
 
-/// What cannot be printed, or has no code, is said beforehand.
+/// A page that cannot be printed whole, or has no code, has a warning.
 #[test]
-fn a_page_that_cannot_be_is_said_before() {
+fn a_page_that_does_not_fit_has_a_warning() {
     let (mut card, mut large) = paper(&times(5));
     card.code = None;
     card.fit.one_page = false;
@@ -98,7 +98,7 @@ fn a_page_that_cannot_be_is_said_before() {
 /// 480 characters: version 17 at the second level, 85 squares; with four on each side 93 × 0.42 mm.
 /// Source: ISO/IEC 18004, table 7 (version 17, level M: 504 bytes).
 #[test]
-fn a_code_is_as_large_on_paper_as_its_squares_ask() {
+fn a_code_on_paper_has_the_size_of_its_modules() {
     let code = code();
     assert_eq!(code.side, 85);
     assert!((code_side(&code) - 39.06).abs() < 1e-9);

@@ -1,6 +1,6 @@
-//! What every sentence owes the reader.
+//! Rules for every sentence of the page.
 
-/// Words that no sentence may hold.
+/// Words that no sentence may contain.
 const BANNED: [&str; 8] = [
     "invalid", "error", "nan", "inf ", "infinit", "illegal", "fail", "wrong",
 ];

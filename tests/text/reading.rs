@@ -1,4 +1,4 @@
-//! Weights: tables of what was typed and what came of it.
+//! Reading weights: typed texts and their results.
 
 use super::format_options::{american, british, german};
 use super::reading_others::close;
@@ -88,7 +88,7 @@ fn ounces_and_pounds_are_read_as_grams() {
 }
 
 #[test]
-fn a_mark_before_three_digits_is_asked_about_unless_it_is_this_devices_own() {
+fn a_mark_before_three_digits_is_ambiguous_unless_it_is_this_devices_decimal_mark() {
     assert_eq!(
         read::mass("1,234", british()),
         Err(ReadError::Unclear {
@@ -110,7 +110,7 @@ fn a_mark_before_three_digits_is_asked_about_unless_it_is_this_devices_own() {
 }
 
 #[test]
-fn what_is_no_weight_is_answered() {
+fn a_text_that_is_no_weight_is_refused_with_its_reason() {
     let other = |got| ReadError::OtherUnit {
         wanted: Measure::Mass,
         got,
@@ -176,4 +176,15 @@ fn what_is_no_weight_is_answered() {
 fn a_very_long_text_is_no_number() {
     let long = "1".repeat(50_000_000);
     assert_eq!(read::mass(&long, british()), Err(ReadError::NotANumber));
+}
+
+#[test]
+fn an_optional_box_may_be_empty_and_still_refuses_words() {
+    let read = |text| read::optional(text, british(), read::mass);
+    assert_eq!(read(" "), Ok(None));
+    assert_eq!(
+        read("120").map(|mass| mass.map(Mass::grams)),
+        Ok(Some(120.0))
+    );
+    assert_eq!(read("much"), Err(ReadError::NotANumber));
 }

@@ -1,11 +1,11 @@
-//! Whatever is typed is read or answered.
+//! Any typed text is read or refused with a reason.
 
 use super::format_options::{american, british, cases, german};
 use proptest::prelude::*;
 use softcrumb::engine::quantity::{Factor, Mass, Share, Temperature, Viscosity};
 use softcrumb::text::read;
 
-/// Reads a text as everything there is; only returning counts.
+/// Reads a text as every quantity; it only has to return.
 fn read_as_all(typed: &str) {
     for options in [british(), german(), american()] {
         if let Ok(mass) = read::mass(typed, options) {
@@ -36,19 +36,19 @@ proptest! {
     #![proptest_config(cases(10_000))]
 
     #[test]
-    fn any_text_is_read_or_answered(typed in "\\PC{0,24}") {
+    fn any_text_is_read_or_refused(typed in "\\PC{0,24}") {
         read_as_all(&typed);
     }
 
     #[test]
-    fn any_text_close_to_a_number_is_read_or_answered(
+    fn any_text_close_to_a_number_is_read_or_refused(
         typed in "[-+−]?[0-9٠-٩０-９ .,'’/½eE+\u{A0}-]{0,20}[ a-zA-Z°%×·]{0,5}[0-9]{0,3}"
     ) {
         read_as_all(&typed);
     }
 
     #[test]
-    fn any_characters_at_all_are_read_or_answered(typed in any::<String>()) {
+    fn any_characters_at_all_are_read_or_refused(typed in any::<String>()) {
         read_as_all(&typed);
     }
 }

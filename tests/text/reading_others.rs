@@ -1,10 +1,10 @@
-//! Shares, temperatures, factors, counts, divisions, thickness: what was typed, what came of it.
+//! Reading shares, temperatures, factors, counts, divisions, viscosities.
 
 use super::format_options::{american, british};
 use softcrumb::engine::quantity::{Factor, Share, Temperature, Viscosity};
 use softcrumb::text::read::{self, Limit, Measure, ReadError};
 
-/// Equal, but for what binary digits do to sums.
+/// Equal up to binary rounding.
 pub(crate) fn close(got: f64, wanted: f64, typed: &str) {
     let room = 1e-9 * wanted.abs().max(1.0);
     assert!(
@@ -170,7 +170,7 @@ fn whole_things_are_counted() {
 }
 
 #[test]
-fn a_division_is_a_step_that_scales_have() {
+fn a_division_is_one_that_scales_have() {
     for (typed, wanted) in [("1", 1.0), ("0,1 g", 0.1), ("0.01", 0.01), ("10 mg", 0.01)] {
         for options in [british(), american()] {
             let division = read::division(typed, options).unwrap();
@@ -189,7 +189,7 @@ fn a_division_is_a_step_that_scales_have() {
 }
 
 #[test]
-fn thickness_is_read_in_pascal_seconds() {
+fn viscosities_are_read_in_pascal_seconds() {
     for (typed, wanted) in [
         ("0,3", 0.3),
         ("0.3 Pa·s", 0.3),

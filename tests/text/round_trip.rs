@@ -1,12 +1,12 @@
-//! What is printed is read back as the same, within the digits printed.
+//! A formatted figure is read back as the same quantity, within the printed digits.
 
 use super::format_options::{american, british, cases, german};
 use proptest::prelude::*;
 use softcrumb::engine::quantity::{Factor, Mass, Share, Temperature, Viscosity};
 use softcrumb::text::{FormatOptions, NumberStyle, format, read};
 
-/// All manners, with thousands set apart so that they cannot be taken for decimals.
-fn manners() -> impl Strategy<Value = FormatOptions> {
+/// All format options whose thousands cannot be taken for decimals.
+fn all_options() -> impl Strategy<Value = FormatOptions> {
     let spaced = |options: FormatOptions| FormatOptions {
         numbers: NumberStyle {
             group: Some('\u{202F}'),
@@ -21,7 +21,7 @@ fn manners() -> impl Strategy<Value = FormatOptions> {
     ])
 }
 
-/// From a twentieth to the end of the range, all sizes alike.
+/// From 0.05 to the end of the range, evenly by order of magnitude.
 fn size(most: f64) -> impl Strategy<Value = f64> {
     (0.05_f64.ln()..most.ln()).prop_map(f64::exp)
 }
@@ -32,7 +32,7 @@ proptest! {
     /// Tolerances: half of the last digit that is printed. In ounces that is 0.05 oz from ten
     /// ounces on (1.4175 g), 0.005 oz from one (0.14175 g), 0.0005 oz below (0.014175 g).
     #[test]
-    fn weights_come_back(grams in size(999_000.0), options in manners()) {
+    fn weights_are_read_back(grams in size(999_000.0), options in all_options()) {
         let text = format::mass(Mass::from_grams(grams).unwrap(), options);
         let back = read::mass(&text, options).unwrap().grams();
         let half = if options.units == american().units {
@@ -52,7 +52,7 @@ proptest! {
     }
 
     #[test]
-    fn weights_in_boxes_come_back(grams in size(999_000.0), options in manners()) {
+    fn weights_in_boxes_are_read_back(grams in size(999_000.0), options in all_options()) {
         let text = format::box_mass(Mass::from_grams(grams).unwrap(), options);
         let back = read::mass(&text, options).unwrap().grams();
         let half = if options.units == american().units { 0.0005 * 28.35 } else { 0.005 };
@@ -60,7 +60,7 @@ proptest! {
     }
 
     #[test]
-    fn shares_come_back(percent in size(9_000.0), options in manners()) {
+    fn shares_are_read_back(percent in size(9_000.0), options in all_options()) {
         let share = Share::from_percent(percent).unwrap();
         let half = match percent {
             percent if percent < 10.0 => 0.005,
@@ -74,7 +74,7 @@ proptest! {
     }
 
     #[test]
-    fn temperatures_come_back(celsius in -39.0..349.0, options in manners()) {
+    fn temperatures_are_read_back(celsius in -39.0..349.0, options in all_options()) {
         let temperature = Temperature::from_celsius(celsius).unwrap();
         let half = match options.units.temperature {
             softcrumb::text::TemperatureUnit::Celsius if celsius.abs() < 100.0 => 0.05,
@@ -89,7 +89,7 @@ proptest! {
     }
 
     #[test]
-    fn factors_come_back(number in size(999_000.0), options in manners()) {
+    fn factors_are_read_back(number in size(999_000.0), options in all_options()) {
         let factor = Factor::from_number(number).unwrap();
         let back = read::factor(&format::factor(factor, options), options).unwrap();
         prop_assert!((back.number() / number - 1.0).abs() <= 0.0005 * 1.01);
@@ -99,7 +99,7 @@ proptest! {
 
     /// Two figures: within half of one in ten.
     #[test]
-    fn thickness_comes_back(thickness in size(9_900.0), options in manners()) {
+    fn viscosities_are_read_back(thickness in size(9_900.0), options in all_options()) {
         let viscosity = Viscosity::from_pascal_seconds(thickness / 10.0).unwrap();
         let back = read::viscosity(&format::viscosity(viscosity, options), options).unwrap();
         let ratio = back.pascal_seconds() / viscosity.pascal_seconds();
@@ -107,7 +107,7 @@ proptest! {
     }
 
     #[test]
-    fn counts_come_back(count in 1_u16.., options in manners()) {
+    fn counts_are_read_back(count in 1_u16.., options in all_options()) {
         let text = format::box_count(count, options);
         prop_assert_eq!(read::count(&text, options).unwrap().get(), count);
         let text = format::count(count, options);

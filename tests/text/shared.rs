@@ -1,4 +1,4 @@
-//! What is handed out and taken in, in words: text, Markdown, steps, codes, recipes line by line.
+//! Sharing and importing: text, Markdown, steps, codes, recipes line by line.
 
 use super::errors::told;
 use super::format_options::{american, british, german};
@@ -39,7 +39,7 @@ fn plain_text_has_every_ingredient_with_its_weight() {
 }
 
 #[test]
-fn markdown_is_a_table_and_its_own_signs_are_held() {
+fn markdown_is_a_table_with_its_own_characters_escaped() {
     let (_, mut sheet) = examples().remove(0);
     sheet.name = "A *bold* | <b>loaf</b>".to_owned();
     let text = markdown(&sheet, british());
@@ -72,7 +72,7 @@ fn every_part_has_its_steps() {
 }
 
 #[test]
-fn a_code_is_drawn_or_it_is_said_what_to_leave_out() {
+fn a_code_is_drawn_or_the_parts_to_leave_out_are_offered() {
     let (_, mut sheet) = examples().remove(0);
     let whole = |sheet: &softcrumb::sheet::Sheet| {
         format!("https://bread.example/#{}", link::write(sheet).unwrap())
@@ -124,7 +124,7 @@ const RECIPE: &str = r#"{"@type":"Recipe","name":"Test buns","recipeIngredient":
 "prepTime":"PT1H"}"#;
 
 #[test]
-fn a_recipe_is_told_line_by_line() {
+fn a_recipe_is_reported_line_by_line() {
     let read = read_recipe(RECIPE).unwrap();
     for options in [british(), german(), american()] {
         let view = recipe(&read, options);
@@ -151,7 +151,7 @@ fn a_recipe_is_told_line_by_line() {
 }
 
 #[test]
-fn everything_in_the_way_of_codes_and_recipes_is_told() {
+fn every_error_of_codes_and_recipes_has_a_message() {
     told(&RecipeError::TooLarge {
         bytes: 9_000_000,
         most: 4_000_000,

@@ -1,4 +1,4 @@
-//! Lines of working as they are shown.
+//! Formatting steps of working.
 
 use super::format_options::{british, german};
 use softcrumb::engine::working::{Line, given};
@@ -36,12 +36,12 @@ fn a_line_shows_rule_numbers_result_and_source() {
 }
 
 #[test]
-fn numbers_follow_the_manner_of_the_device() {
+fn numbers_follow_the_format_options() {
     assert_eq!(worked(&moisture(), german()).put_in, "100 × 402,26 / 960,5");
 }
 
 #[test]
-fn letters_inside_other_letters_and_names_of_functions_stay() {
+fn symbols_inside_other_words_and_names_of_functions_stay() {
     let line = Line {
         rule: "max(m1 * w1 - m, 0.5) ^ exp".into(),
         with: vec![

@@ -1,4 +1,4 @@
-//! Tables of quantities and how they are printed. `_` stands for the no-break space.
+//! Formatting quantities; `_` is the no-break space.
 
 use super::format_options::{american, british, german};
 use proptest::prelude::*;
@@ -72,7 +72,7 @@ fn ounces_turn_into_pounds() {
 }
 
 #[test]
-fn a_scales_own_digits_are_kept() {
+fn a_weight_has_the_digits_of_its_scale() {
     for (grams, division, wanted) in [
         (4.0, 0.1, "4.0_g"),
         (4.0, 0.01, "4.00_g"),
@@ -133,7 +133,7 @@ fn ratios_begin_or_end_with_one() {
 }
 
 #[test]
-fn thickness_has_two_figures() {
+fn viscosities_have_two_figures() {
     for (pascal_seconds, wanted) in [
         (0.2812, "0.28_Pa·s"),
         (0.0042, "4.2_mPa·s"),
@@ -247,7 +247,7 @@ fn halves_go_up_as_typed() {
 }
 
 #[test]
-fn what_is_no_number_is_never_printed_as_one() {
+fn nan_and_infinity_are_never_printed() {
     for value in [f64::NAN, f64::INFINITY, f64::NEG_INFINITY, f64::MAX] {
         let text = format::figure(value, 2, NumberStyle::default());
         assert_eq!(text, "not known");

@@ -1,37 +1,38 @@
-//! What a formula asks of heat, as something numbers are typed into.
+//! The heat settings of a sheet as data with fields.
 
-use super::field_box::{Field, Held, told};
+use super::field::{Field, FieldData, FieldError};
 use crate::app::state::{AppState, use_app_state};
 use crate::engine::kitchen::HeatSettings;
 use crate::text::read::ReadError;
 
-/// A number of what is asked of heat.
+/// A number of the heat settings.
 pub type Wish = Field<HeatSettings>;
 
-impl Held for HeatSettings {
-    type Through = AppState;
+impl FieldData for HeatSettings {
+    type Source = AppState;
+    type Error = ReadError;
 
-    fn through() -> AppState {
+    fn source() -> AppState {
         use_app_state()
     }
 
-    fn now(state: AppState, look: &dyn Fn(&Self) -> String) -> String {
-        state.with(|sheet| look(&sheet.heat))
+    fn read(state: AppState, get: &dyn Fn(&Self) -> String) -> String {
+        state.with(|sheet| get(&sheet.heat))
     }
 
-    fn saved(state: AppState, look: &dyn Fn(&Self) -> String) -> Option<String> {
+    fn read_saved(state: AppState, get: &dyn Fn(&Self) -> String) -> Option<String> {
         state
             .is_trial()
-            .then(|| state.with_saved(|sheet| look(&sheet.heat)))
+            .then(|| state.with_saved(|sheet| get(&sheet.heat)))
     }
 
     fn change(
         state: AppState,
         from: &'static str,
         set: &dyn Fn(&mut Self) -> Result<(), ReadError>,
-    ) -> Result<(), String> {
+    ) -> Result<(), FieldError<ReadError>> {
         let mut sheet = state.sheet();
-        set(&mut sheet.heat).map_err(told(state))?;
+        set(&mut sheet.heat)?;
         state.put(sheet, Some(from));
         Ok(())
     }

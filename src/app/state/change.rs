@@ -63,11 +63,11 @@ impl AppState {
 
     /// Ends the step that is being typed: what is typed next is another.
     pub fn end_step(self) {
-        self.kitchens.update_untracked(History::settle);
-        self.history.update_untracked(History::settle);
+        self.kitchens.update_untracked(History::end_step);
+        self.history.update_untracked(History::end_step);
         self.trial.update_untracked(|trial| {
             if let Some(trial) = trial {
-                trial.steps.settle();
+                trial.steps.end_step();
             }
         });
     }

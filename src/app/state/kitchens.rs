@@ -41,7 +41,7 @@ impl AppState {
         };
         if self.kitchens.try_update(changed).unwrap_or_default() {
             self.step(|steps| {
-                steps.settle();
+                steps.end_step();
                 steps.forget_undone();
                 true
             });
@@ -57,7 +57,7 @@ impl AppState {
         {
             self.kitchens.update(History::forget_undone);
         }
-        self.kitchens.update_untracked(History::settle);
+        self.kitchens.update_untracked(History::end_step);
     }
 
     /// `SaveError` the kitchens as they stand.

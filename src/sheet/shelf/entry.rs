@@ -1,35 +1,35 @@
-//! An entry of the shelf: what is known of a formula without opening it.
+//! An entry of the shelf: the summary of a stored formula.
 
 use std::cmp::Ordering;
 
 use crate::engine::quantity::Mass;
 use crate::sheet::{Id, Moment};
 
-/// What the shelf shows of a formula.
+/// The summary of a stored formula.
 #[derive(Clone, Debug, PartialEq)]
 pub struct ShelfEntry {
-    /// The id it is kept under.
+    /// Its id.
     pub id: Id,
-    /// As the user calls it.
+    /// Its name.
     pub name: String,
-    /// The weight of its dough, as the formula asks for it.
+    /// Dough weight of the formula.
     pub dough: Mass,
     /// When it was last changed.
     pub changed: Moment,
 }
 
-/// Where a formula is.
+/// State of an entry.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Standing {
     /// On the shelf.
     Shelved,
     /// In the bin.
     Binned,
-    /// Removed for good; remembered so that another page does not bring it back.
+    /// Deleted for good; recorded so that another tab does not restore it.
     Gone,
 }
 
-/// An entry with its place, and since when it is there.
+/// An entry with its state and the time of its last change of state.
 #[derive(Clone, Debug, PartialEq)]
 pub(in crate::sheet) struct Slot {
     pub(in crate::sheet) entry: ShelfEntry,
@@ -38,7 +38,7 @@ pub(in crate::sheet) struct Slot {
 }
 
 impl Slot {
-    /// Which of two states of one entry is the later; never equal unless they are the same.
+    /// Orders two states of one entry by time; equal only if they are the same.
     pub(super) fn age(&self, other: &Self) -> Ordering {
         let ms = |moment: Moment| moment.milliseconds();
         let (mine, theirs) = (&self.entry, &other.entry);

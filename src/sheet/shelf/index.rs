@@ -1,19 +1,19 @@
-//! The index itself: put, bin, restore, empty.
+//! The index of formulas: add, bin, restore, empty the bin.
 
 use super::{ShelfEntry, Slot, Standing};
 use crate::engine::quantity::Mass;
 use crate::sheet::{Id, Moment, Sheet, plain};
 
-/// All formulas kept, sorted by id.
+/// The stored formulas, sorted by id.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Shelf {
     pub(in crate::sheet) slots: Vec<Slot>,
 }
 
 impl Shelf {
-    /// The most entries there may be, those in the bin included.
+    /// Most entries, those in the bin included.
     pub const MOST: usize = 20_000;
-    /// The most removed formulas that are remembered.
+    /// Most deleted formulas that are recorded.
     pub(in crate::sheet) const MOST_GONE: usize = 500;
 
     /// The formulas on the shelf, the last changed first.
@@ -44,13 +44,13 @@ impl Shelf {
         (slot.standing != Standing::Gone).then_some(&slot.entry)
     }
 
-    /// Where a formula is; `None` when nothing is known of it.
+    /// The state of a formula; `None` if it is unknown.
     #[must_use]
     pub fn standing_of(&self, id: &Id) -> Option<Standing> {
         self.slot(id).map(|slot| slot.standing)
     }
 
-    /// Puts a formula on the shelf, or notes that it changed. Its record is kept apart.
+    /// Adds a formula to the shelf, or updates its summary. Its record is stored separately.
     pub fn put(&mut self, id: &Id, sheet: &Sheet, now: Moment) {
         let entry = ShelfEntry {
             id: id.clone(),
@@ -61,12 +61,12 @@ impl Shelf {
         self.place(entry, Standing::Shelved, now);
     }
 
-    /// Puts a formula of the shelf into the bin. `false` when it is not on the shelf.
+    /// Moves a formula from the shelf into the bin. `false` if it is not on the shelf.
     pub fn bin(&mut self, id: &Id, now: Moment) -> bool {
         self.shift(id, Standing::Shelved, Standing::Binned, now)
     }
 
-    /// Takes a formula out of the bin. `false` when it is not in it.
+    /// Restores a formula from the bin. `false` if it is not in it.
     pub fn restore(&mut self, id: &Id, now: Moment) -> bool {
         self.shift(id, Standing::Binned, Standing::Shelved, now)
     }

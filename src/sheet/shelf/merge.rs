@@ -7,9 +7,9 @@ use std::vec::IntoIter;
 use super::{Shelf, Slot};
 
 impl Shelf {
-    /// This index and one read from storage, brought together.
+    /// Merges this index with another.
     ///
-    /// Whichever way round, in whatever order, and however often, the outcome is the same.
+    /// Commutative, associative and idempotent.
     #[must_use]
     pub fn merge(self, other: Self) -> Self {
         let mut mine = self.slots.into_iter().peekable();
@@ -21,7 +21,7 @@ impl Shelf {
     }
 }
 
-/// The slot with the lowest id of both; the later state where both have it.
+/// Takes the slot with the lowest id of both; the later state if both have it.
 fn next_slot(
     mine: &mut Peekable<IntoIter<Slot>>,
     theirs: &mut Peekable<IntoIter<Slot>>,

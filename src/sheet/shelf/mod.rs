@@ -1,4 +1,4 @@
-//! The shelf: an index of all formulas kept, those in the bin included.
+//! The shelf: an index of all stored formulas, those in the bin included.
 //!
 //! Two open pages may each change the index. Every entry carries the moment it last changed its
 //! place, and [`Shelf::merge`] takes the later of the two: the order of merging does not matter.

@@ -1,25 +1,25 @@
-//! Repair: the index made to agree with the records that are really there.
+//! Repairs the index so that it agrees with the stored records.
 
 use super::{Shelf, ShelfEntry, Standing};
 use crate::sheet::record::{RecordError, read_sheet};
 use crate::sheet::{Id, Moment};
 
-/// An index that agrees with the records, and what was found on the way.
+/// A repaired index and what was found.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Repaired {
     /// The index.
     pub shelf: Shelf,
-    /// Records that cannot be opened. They are not in the index, and are to be left as they are.
+    /// Records that cannot be read. They are not in the index; leave them untouched.
     pub unread: Vec<(Id, RecordError)>,
-    /// Entries whose record is no longer there.
+    /// Entries without a record.
     pub missing: Vec<ShelfEntry>,
 }
 
 impl Shelf {
-    /// Brings in records the index does not know, and drops entries without a record.
+    /// Adds records that the index does not know and removes entries without a record.
     ///
-    /// Starting from an empty index, this makes a lost one anew; what was in the bin is then on
-    /// the shelf. Records of entries already known are not opened.
+    /// From an empty index this rebuilds a lost one; what was in the bin is then on the shelf.
+    /// Records of known entries are not read.
     #[must_use]
     pub fn repair<'t>(
         self,

@@ -1,23 +1,23 @@
-//! What a caution says.
+//! The text of a caution.
 
 use std::borrow::Cow;
 
 use crate::engine::quantity::{Mass, Share, Temperature};
 use crate::text::{format, format_options::FormatOptions, language::text, tr_noop};
 
-/// What a caution says: what it means, what to do, who says so.
+/// The text of a caution: meaning, remedy, source.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Advice {
-    /// What it means.
+    /// Its meaning.
     pub means: Cow<'static, str>,
-    /// What to do about it.
+    /// The remedy.
     pub to_do: Cow<'static, str>,
-    /// The work it is taken from, or "common practice".
+    /// The source, or "common practice".
     pub source: Cow<'static, str>,
 }
 
 impl Advice {
-    /// A caution from its three parts.
+    /// Makes a caution from its three texts.
     pub(super) fn new(
         means: impl Into<Cow<'static, str>>,
         to_do: impl Into<Cow<'static, str>>,
@@ -33,17 +33,17 @@ impl Advice {
         }
     }
 
-    /// What it means and what to do, in one text.
+    /// Meaning and remedy in one text.
     #[must_use]
     pub fn sentence(&self) -> String {
         format!("{} {}", self.means, self.to_do)
     }
 }
 
-/// What bakers do and pass on, where no work is cited.
+/// The source of a rule of the trade without a cited work.
 pub(super) const COMMON_PRACTICE: &str = tr_noop!("common practice");
 
-/// A limit of a rule, in °C or °F; empty only for what no thermometer shows.
+/// Formats a limit in °C or °F; empty outside [`Temperature::RANGE`].
 pub(in crate::text) fn celsius(limit: f64, options: FormatOptions) -> String {
     Temperature::from_celsius(limit).map_or_else(
         |_| String::new(),
@@ -51,7 +51,7 @@ pub(in crate::text) fn celsius(limit: f64, options: FormatOptions) -> String {
     )
 }
 
-/// Limits of a rule, in °C or °F; empty only for what no thermometer shows.
+/// Formats two limits in °C or °F; empty outside [`Temperature::RANGE`].
 pub(super) fn celsius_range(low: f64, high: f64, options: FormatOptions) -> String {
     match (
         Temperature::from_celsius(low),
@@ -62,13 +62,13 @@ pub(super) fn celsius_range(low: f64, high: f64, options: FormatOptions) -> Stri
     }
 }
 
-/// A range of a rule in percent.
+/// Formats a range in percent.
 pub(super) fn percent_range(low: f64, high: f64, options: FormatOptions) -> String {
     let share = |percent| Share::from_percent(percent).unwrap_or(Share::NONE);
     format::share_range(share(low), share(high), options)
 }
 
-/// A weight of a rule.
+/// Formats a weight.
 pub(super) fn grams(grams: f64) -> Mass {
     Mass::from_grams(grams).unwrap_or(Mass::ZERO)
 }

@@ -1,4 +1,4 @@
-//! Cautions: what to know before going on, what to do about it, and who says so.
+//! Cautions: what to know, what to do, and the source.
 
 mod advice;
 mod batch;

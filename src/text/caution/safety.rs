@@ -4,11 +4,11 @@ use super::Advice;
 use super::advice::{COMMON_PRACTICE, celsius};
 use crate::text::{format_options::FormatOptions, language::text, tr, tr_noop};
 
-/// Stands with every safety caution.
+/// Ends every safety caution.
 pub const LOCAL_RULES: &str =
     tr_noop!("Your local food-safety rules and the maker’s instructions come first.");
 
-/// A step of the work with a risk of its own.
+/// A step of the work with a specific risk.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum Step {
     /// Pouring boiling water on flour.
@@ -43,7 +43,7 @@ impl Step {
     ];
 }
 
-/// The caution of a step.
+/// Gives the caution of a step.
 #[must_use]
 pub fn safety(step: Step, options: FormatOptions) -> Advice {
     let (means, to_do, source) = match step {

@@ -1,4 +1,4 @@
-//! Pictures in words: the text twin of each drawing, for who cannot see it.
+//! Charts: the geometry and the text alternative of each drawing.
 
 mod bowl_balance;
 mod cooling_curve;

@@ -1,4 +1,4 @@
-//! Putting a sentence together.
+//! Joining texts into a sentence.
 
 use crate::text::tr;
 
@@ -14,7 +14,7 @@ pub(in crate::text) fn listed(components: &[String]) -> Option<String> {
     }
 }
 
-/// With a capital first.
+/// Capitalises the first letter.
 #[must_use]
 pub fn begun(text: &str) -> String {
     let mut characters = text.chars();

@@ -1,4 +1,4 @@
-//! What keeps a recipe from being read and a code from being drawn, in words.
+//! Messages for recipes that cannot be imported and codes that cannot be drawn.
 
 use super::Trouble;
 use super::reported::megabytes;

@@ -1,4 +1,4 @@
-//! What is wrong with a link, in words.
+//! Messages for links that cannot be opened.
 
 use super::Trouble;
 use super::reported::number_outside;

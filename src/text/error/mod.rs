@@ -1,7 +1,7 @@
-//! Trouble: what is wrong, and what to do about it, in a sentence or two.
+//! Error messages: what is wrong and what to do, in a sentence or two.
 //!
-//! One match for each kind of trouble, with no catch-all: a new one does not compile until
-//! it has its words.
+//! One match for each error type, without a catch-all: a new variant does not compile until it
+//! has its message.
 
 mod batch;
 mod chocolate;

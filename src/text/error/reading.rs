@@ -1,4 +1,4 @@
-//! What was typed and cannot be read, in words.
+//! Messages for text that cannot be read as a number.
 
 use super::Trouble;
 use crate::text::{
@@ -58,7 +58,7 @@ impl Trouble for ReadError {
     }
 }
 
-/// A number of another kind than asked for.
+/// Says that the unit measures something else.
 fn other_unit(wanted: Measure, got: Measure) -> String {
     let to_do = how_to_type(wanted);
     if wanted == Measure::Mass && got == Measure::Volume {
@@ -76,7 +76,7 @@ fn other_unit(wanted: Measure, got: Measure) -> String {
     }
 }
 
-/// The kind of thing a number counts.
+/// Names what a number measures.
 fn kind(measure: Measure) -> &'static str {
     match measure {
         Measure::Mass => tr!("a weight"),
@@ -92,7 +92,7 @@ fn kind(measure: Measure) -> &'static str {
     }
 }
 
-/// How each kind is typed.
+/// Gives an example of each kind.
 fn how_to_type(measure: Measure) -> &'static str {
     match measure {
         Measure::Mass => tr!("Type the number alone, or with g, kg, oz or lb."),
@@ -107,7 +107,7 @@ fn how_to_type(measure: Measure) -> &'static str {
     }
 }
 
-/// A sentence to go on with, after a semicolon.
+/// Appends a clause after a semicolon.
 fn lower(sentence: &str) -> String {
     let mut characters = sentence.chars();
     let first = characters
@@ -116,7 +116,7 @@ fn lower(sentence: &str) -> String {
     format!("{}{}", first.unwrap_or_default(), characters.as_str())
 }
 
-/// The most or least that is taken, printed.
+/// Formats a limit.
 fn limit(limit: Limit, options: FormatOptions) -> String {
     match limit {
         Limit::Mass(mass) => format::mass(mass, options),
@@ -134,7 +134,7 @@ fn limit(limit: Limit, options: FormatOptions) -> String {
     }
 }
 
-/// A number as it can be typed.
+/// Formats a number as it can be typed.
 fn bare(number: f64, options: FormatOptions) -> String {
     let style = NumberStyle {
         group: None,

@@ -1,15 +1,15 @@
-//! What it takes to be told in words.
+//! The trait of errors that have a message.
 
 use crate::engine::quantity::{Division, OutOfRange};
 use crate::text::{format, format_options::FormatOptions, tr};
 
-/// Something that stands in the way, and can be told in words.
+/// An error with a message for the user.
 pub trait Trouble {
-    /// What is wrong, and what to do: one sentence or a few, each ending with a full stop.
+    /// Says what is wrong and what to do, in one sentence or a few, each with a full stop.
     fn sentence(&self, options: FormatOptions) -> String;
 }
 
-/// An answer too large or too small for any kitchen.
+/// Message for a result too large or too small for any kitchen.
 pub(super) fn off_scale() -> String {
     tr!(
         "The answer is too large or too small for any scale. Look for \
@@ -18,7 +18,7 @@ pub(super) fn off_scale() -> String {
     .to_owned()
 }
 
-/// A number that lies outside what its kind can be.
+/// Message for a number outside the range of its quantity.
 pub(super) fn number_outside(what: &str, out: &OutOfRange, options: FormatOptions) -> String {
     let number = |value| format::significant(value, 6, options.numbers);
     let (least, most) = (number(*out.range.start()), number(*out.range.end()));
@@ -43,7 +43,7 @@ pub(super) fn number_outside(what: &str, out: &OutOfRange, options: FormatOption
     }
 }
 
-/// A size of a file in megabytes.
+/// Formats a file size in megabytes.
 pub(super) fn megabytes(bytes: usize, options: FormatOptions) -> String {
     let bytes = u32::try_from(bytes).map_or(f64::from(u32::MAX), f64::from);
     format!(
@@ -52,7 +52,7 @@ pub(super) fn megabytes(bytes: usize, options: FormatOptions) -> String {
     )
 }
 
-/// A step that no scale has.
+/// Message for a division that no scale has.
 pub(super) fn no_such_division(options: FormatOptions) -> String {
     let steps = Division::ALL.map(|one| format::plain(one.grams(), 2, options.numbers));
     let [others @ .., last] = &steps;

@@ -1,4 +1,4 @@
-//! What tins, labels and tills are told in: volumes, room, energy, money, lengths across.
+//! Formatting volumes, tin volume per gram, energy, money, lengths across.
 
 use super::figure::{figure, plain, significant};
 use super::quantity::{GAP, with_unit};
@@ -17,14 +17,14 @@ pub fn volume(volume: Volume, options: FormatOptions) -> String {
     }
 }
 
-/// Room for dough: "3.9 cm³/g".
+/// Tin volume per gram of dough: "3.9 cm³/g".
 #[must_use]
 pub fn room(room: SpecificVolume, options: FormatOptions) -> String {
     let number = plain(room.cubic_centimetres_per_gram(), 2, options.numbers);
     with_unit(&number, "cm³/g")
 }
 
-/// Money, with what the user calls it behind: "12.40 kr"; a plain figure without a name.
+/// Money, with the user's currency: "12.40 kr"; a plain figure without a name.
 #[must_use]
 pub fn money(money: Money, currency: &str, options: FormatOptions) -> String {
     with_unit(&figure(money.amount(), 2, options.numbers), currency)
@@ -36,7 +36,7 @@ pub fn box_money(money: Money, options: FormatOptions) -> String {
     super::boxed::boxed(money.amount(), 2, options)
 }
 
-/// Room for a box: "3.9".
+/// Tin volume per gram for a box: "3.9".
 #[must_use]
 pub fn box_room(room: SpecificVolume, options: FormatOptions) -> String {
     super::boxed::boxed(room.cubic_centimetres_per_gram(), 2, options)

@@ -31,7 +31,7 @@ pub fn box_temperature(temperature: Temperature, options: FormatOptions) -> Stri
     boxed(options.units.temperature.number_of(temperature), 1, options)
 }
 
-/// How many times over: "1.25".
+/// A factor: "1.25".
 #[must_use]
 pub fn box_factor(factor: Factor, options: FormatOptions) -> String {
     let (number, places) = to_significant(factor.number(), 6);

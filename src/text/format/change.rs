@@ -5,7 +5,7 @@ use super::quantity::{degrees, grams, with_unit};
 use crate::engine::quantity::{Factor, Mass, MassChange, Share, Temperature, TemperatureChange};
 use crate::text::{format_options::FormatOptions, language::text, tr, tr_noop, unit::MassUnit};
 
-/// What is said when nothing can be seen to change.
+/// The text for a change that rounds to zero.
 const NO_CHANGE: &str = tr_noop!("no change");
 
 /// A change of weight: "+12 g", "−3.5 g", "no change".
@@ -119,7 +119,7 @@ pub fn temperature_range(low: Temperature, high: Temperature, options: FormatOpt
     with_unit(&figures, scale.symbol())
 }
 
-/// A size with a sign in front; "no change" where it rounds to nought.
+/// A size with a sign in front; "no change" where it rounds to zero.
 fn signed(change: f64, places: usize, write: impl Fn(f64) -> String) -> String {
     match digits(change, places) {
         Some(digits) if digits.is_nought() => text(NO_CHANGE).to_owned(),

@@ -17,7 +17,7 @@ const NOISE: f64 = 5e-10;
 /// The most decimals printed.
 const MOST_PLACES: usize = 9;
 
-/// A number with `places` decimals, trailing noughts kept.
+/// A number with `places` decimals, trailing zeros kept.
 #[must_use]
 pub fn figure(value: f64, places: usize, style: NumberStyle) -> String {
     match digits(value, places) {
@@ -26,7 +26,7 @@ pub fn figure(value: f64, places: usize, style: NumberStyle) -> String {
     }
 }
 
-/// A number with at most `places` decimals, trailing noughts dropped: 12.50 is 12.5.
+/// A number with at most `places` decimals, trailing zeros dropped: 12.50 is 12.5.
 #[must_use]
 pub fn plain(value: f64, places: usize, style: NumberStyle) -> String {
     match digits(value, places) {
@@ -35,7 +35,7 @@ pub fn plain(value: f64, places: usize, style: NumberStyle) -> String {
     }
 }
 
-/// A number to so many significant figures, trailing noughts after the point dropped.
+/// A number to so many significant figures, trailing zeros after the point dropped.
 #[must_use]
 pub fn significant(value: f64, figures: usize, style: NumberStyle) -> String {
     let (value, places) = to_significant(value, figures);
@@ -50,14 +50,14 @@ pub(super) struct Digits {
 }
 
 impl Digits {
-    /// Without the noughts behind that say nothing.
+    /// Removes trailing zeros.
     pub(super) fn trimmed(mut self) -> Self {
         self.components
             .truncate(self.components.trim_end_matches('0').len());
         self
     }
 
-    /// Whether it came out as nought.
+    /// Whether it rounds to zero.
     pub(super) fn is_nought(&self) -> bool {
         self.whole
             .chars()

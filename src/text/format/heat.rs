@@ -1,4 +1,4 @@
-//! What heat is told in: times, thicknesses, heights, pressures, rates, heat.
+//! Formatting the quantities of heat: times, thicknesses, heights, pressures, rates, heat.
 
 use super::figure::{MINUS, plain, significant};
 use super::quantity::{GAP, with_unit};
@@ -35,7 +35,7 @@ pub fn minutes(time: Minutes, options: FormatOptions) -> String {
     }
 }
 
-/// A time as a hand can keep it: to the minute below ten, to five minutes below an hour, to
+/// A time as a baker can keep it: to the minute below ten, to five minutes below an hour, to
 /// ten above.
 #[must_use]
 pub fn about_minutes(time: Minutes, options: FormatOptions) -> String {

@@ -1,7 +1,7 @@
-//! Writing figures: rounding for the eye happens here, and nowhere else.
+//! Formatting figures: rounding for display happens here and nowhere else.
 //!
-//! A figure is printed with the digits it deserves, in the options of this device, with a
-//! no-break space before its unit. What is rounded here is never fed back into a sum.
+//! A figure is printed with the digits it deserves, by the user's format options, with a
+//! no-break space before its unit. What is rounded here is never used in a calculation.
 
 mod bought;
 mod boxed;

@@ -66,13 +66,13 @@ pub fn temperature(temperature: Temperature, options: FormatOptions) -> String {
     with_unit(&text, scale.symbol())
 }
 
-/// How many times over: "× 1.25".
+/// A factor: "× 1.25".
 #[must_use]
 pub fn factor(factor: Factor, options: FormatOptions) -> String {
     format!("×{GAP}{}", significant(factor.number(), 4, options.numbers))
 }
 
-/// How many times over, as a baker says it: "× 2.8".
+/// A factor for bakers: "× 2.8".
 #[must_use]
 pub fn times(factor: Factor, options: FormatOptions) -> String {
     format!("×{GAP}{}", significant(factor.number(), 2, options.numbers))

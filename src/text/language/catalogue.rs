@@ -1,27 +1,27 @@
-//! Catalogue: what each English text is in one other language.
+//! The translations of all texts into one language.
 
 use thiserror::Error;
 
-/// What can be wrong with a catalogue.
+/// Why a catalogue cannot be read.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Error)]
 pub enum CatalogueError {
-    /// A line without a tab: English, tab, translation are wanted.
+    /// A line has no tab between English text and translation.
     #[error("line {line} is no pair of texts")]
     NoPair {
-        /// Which line, from 1.
+        /// Number of the line, from 1.
         line: usize,
     },
 }
 
-/// What each English text is in one other language. It stands for as long as the page is open.
+/// The translations of all texts into one language; lives until the page closes.
 #[derive(Debug)]
 pub struct Catalogue {
-    /// English and translation, by the English text.
+    /// Pairs of English text and translation, sorted by the English text.
     pairs: Vec<(&'static str, &'static str)>,
 }
 
 impl Catalogue {
-    /// Reads a catalogue as the build writes it: a line each, the English text, a tab, the translation.
+    /// Reads a catalogue as the build writes it: per line the English text, a tab, the translation.
     ///
     /// # Errors
     /// [`CatalogueError::NoPair`] for a line of another kind.
@@ -39,7 +39,7 @@ impl Catalogue {
         Ok(Box::leak(Box::new(Self { pairs })))
     }
 
-    /// What an English text is in this language, where it is known.
+    /// Finds the translation of an English text.
     #[must_use]
     pub fn find(&self, english: &str) -> Option<&'static str> {
         let at = self

@@ -1,9 +1,9 @@
-//! What is to be known of a language before anything is said in it.
+//! The languages of the page: own name, direction, choice by browser tags.
 
 use crate::sheet::Language;
 
 impl Language {
-    /// What its own speakers call it.
+    /// Its name in the language itself.
     #[must_use]
     pub const fn own_name(self) -> &'static str {
         match self {
@@ -13,7 +13,7 @@ impl Language {
         }
     }
 
-    /// Which way it is written: `ltr`, or `rtl` for a language that runs from right to left.
+    /// Its direction: `ltr` or `rtl`.
     #[must_use]
     pub const fn direction(self) -> &'static str {
         match self {
@@ -21,7 +21,7 @@ impl Language {
         }
     }
 
-    /// The first of these tags that is a language of the page; English where none is.
+    /// Picks the first of these BCP 47 tags that the page has; English if there is none.
     #[must_use]
     pub fn first_of<'a>(tags: impl IntoIterator<Item = &'a str>) -> Self {
         let mut known = tags.into_iter().filter_map(|tag| {

@@ -1,4 +1,4 @@
-//! Language: every sentence of the page in the language it is read in, out of one catalogue each.
+//! Translation: every text of the page in the user's language, from one catalogue a language.
 //!
 //! The English text stands where it is used and is the message's own key:
 //! `tr!("The paste comes to {hot}.", hot = hot)`. The other languages' catalogues lie beside this file

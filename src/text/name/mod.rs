@@ -1,4 +1,4 @@
-//! Names: what things are called on the page, in one place, so that another language can come.
+//! Display names of everything that has one.
 
 mod batch;
 mod chocolate;

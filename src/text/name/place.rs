@@ -1,9 +1,9 @@
-//! What the places are called.
+//! Display names of the places.
 
 use crate::sheet::Place;
 use crate::text::tr;
 
-/// What a place is called.
+/// Name of a place.
 #[must_use]
 pub fn place(place: Place) -> &'static str {
     match place {

@@ -1,20 +1,20 @@
-//! What can be in the way of reading a number.
+//! Errors of reading a number.
 
 use crate::engine::quantity::{
     Altitude, Factor, Length, Mass, Minutes, Pressure, Share, Temperature, TemperatureChange,
     Viscosity, WarmingRate,
 };
 
-/// What kind of thing a number counts.
+/// What a number measures.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum Measure {
     /// A weight.
     Mass,
-    /// So many hundredths of something.
+    /// A percentage.
     Share,
-    /// How hot.
+    /// A temperature.
     Temperature,
-    /// How many times over.
+    /// A factor.
     Times,
     /// Whole things: pieces, tins, students.
     Count,
@@ -30,7 +30,7 @@ pub enum Measure {
     Pressure,
 }
 
-/// The most or least that is taken.
+/// A limit of a quantity.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Limit {
     /// For a weight.
@@ -59,7 +59,7 @@ pub enum Limit {
     Degrees(TemperatureChange),
 }
 
-/// Why what was typed is not taken.
+/// Why a text is not accepted.
 #[derive(Clone, Copy, Debug, PartialEq, thiserror::Error)]
 pub enum ReadError {
     /// Nothing is typed.
@@ -85,7 +85,7 @@ pub enum ReadError {
     /// More digits than any scale shows.
     #[error("more than {most} digits")]
     TooManyDigits {
-        /// The most that are taken.
+        /// The most digits accepted.
         most: usize,
     },
     /// Below zero, where that means nothing.
@@ -114,16 +114,16 @@ pub enum ReadError {
         /// What the unit is for.
         got: Measure,
     },
-    /// More than is taken.
+    /// Above the limit.
     #[error("more than {most:?}")]
     TooLarge {
-        /// The most that is taken.
+        /// The upper limit.
         most: Limit,
     },
-    /// Less than is taken.
+    /// Below the limit.
     #[error("less than {least:?}")]
     TooSmall {
-        /// The least that is taken.
+        /// The lower limit.
         least: Limit,
     },
 }

@@ -1,4 +1,4 @@
-//! Text to what heat is told in: times, thicknesses, heights, pressures, rates.
+//! Text to the quantities of heat: times, thicknesses, heights, pressures, rates.
 
 use super::number::number;
 use super::quantity::{not_below_zero, one, one_above_zero, outside};
@@ -13,10 +13,10 @@ use crate::text::{
     unit::{HeightUnit, TemperatureUnit, ThicknessUnit},
 };
 
-/// Reads a time, minutes unless a unit is typed: "50", "1 h 20 min", "1,5 h".
+/// Reads a time, minutes unless the text has a unit: "50", "1 h 20 min", "1,5 h".
 ///
 /// # Errors
-/// [`ReadError`] saying what is in the way.
+/// [`ReadError`] when the text is no such quantity, or lies outside its range.
 pub fn minutes(text: &str, options: FormatOptions) -> Result<Minutes, ReadError> {
     let mut sum = 0.0;
     let mut unit_before = f64::INFINITY;
@@ -37,10 +37,10 @@ pub fn minutes(text: &str, options: FormatOptions) -> Result<Minutes, ReadError>
     Minutes::from_minutes(sum).map_err(|out| outside(&out, Minutes::from_minutes, Limit::Minutes))
 }
 
-/// Reads a thickness, in centimetres or inches unless a unit is typed: "3", "25 mm".
+/// Reads a thickness, in centimetres or inches unless the text has a unit: "3", "25 mm".
 ///
 /// # Errors
-/// [`ReadError`] saying what is in the way.
+/// [`ReadError`] when the text is no such quantity, or lies outside its range.
 pub fn thickness(text: &str, options: FormatOptions) -> Result<Length, ReadError> {
     let (figure, unit) = one_above_zero(text, Measure::Length, options)?;
     let in_one = if let UnitBehind::Metres(in_one) = unit {
@@ -52,10 +52,10 @@ pub fn thickness(text: &str, options: FormatOptions) -> Result<Length, ReadError
         .map_err(|out| outside(&out, Length::from_metres, Limit::Length))
 }
 
-/// Reads a height above the sea, in metres or feet unless a unit is typed: "1250", "-300 m".
+/// Reads a height above the sea, in metres or feet unless the text has a unit: "1250", "-300 m".
 ///
 /// # Errors
-/// [`ReadError`] saying what is in the way.
+/// [`ReadError`] when the text is no such quantity, or lies outside its range.
 pub fn altitude(text: &str, options: FormatOptions) -> Result<Altitude, ReadError> {
     let typed = typed(text)?;
     let sign = if typed.minus { -1.0 } else { 1.0 };
@@ -69,10 +69,10 @@ pub fn altitude(text: &str, options: FormatOptions) -> Result<Altitude, ReadErro
         .map_err(|out| outside(&out, Altitude::from_metres, Limit::Altitude))
 }
 
-/// Reads a pressure, in hPa unless a unit is typed: "1013", "101.3 kPa".
+/// Reads a pressure, in hPa unless the text has a unit: "1013", "101.3 kPa".
 ///
 /// # Errors
-/// [`ReadError`] saying what is in the way.
+/// [`ReadError`] when the text is no such quantity, or lies outside its range.
 pub fn pressure(text: &str, options: FormatOptions) -> Result<Pressure, ReadError> {
     let (figure, unit) = one_above_zero(text, Measure::Pressure, options)?;
     let in_one = if let UnitBehind::Hectopascals(in_one) = unit {
@@ -87,7 +87,7 @@ pub fn pressure(text: &str, options: FormatOptions) -> Result<Pressure, ReadErro
 /// Reads how fast mixing warms a dough, degrees a minute: "1", "0,8".
 ///
 /// # Errors
-/// [`ReadError`] saying what is in the way.
+/// [`ReadError`] when the text is no such quantity, or lies outside its range.
 pub fn warming_rate(text: &str, options: FormatOptions) -> Result<WarmingRate, ReadError> {
     let kelvin = degrees(text, options)?;
     WarmingRate::from_kelvin_per_minute(kelvin)
@@ -97,7 +97,7 @@ pub fn warming_rate(text: &str, options: FormatOptions) -> Result<WarmingRate, R
 /// Reads how much cooler something gets: "2", "3.5 °F".
 ///
 /// # Errors
-/// [`ReadError`] saying what is in the way.
+/// [`ReadError`] when the text is no such quantity, or lies outside its range.
 pub fn degrees_lost(text: &str, options: FormatOptions) -> Result<TemperatureChange, ReadError> {
     let most = 60.0;
     let from = |kelvin: f64| {

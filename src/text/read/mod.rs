@@ -1,4 +1,4 @@
-//! Reading what was typed: text to quantity, or what is in the way.
+//! Reading typed text: text to quantity, or a [`ReadError`].
 //!
 //! Text is read as people write it: a comma or a point, spaces, grouped thousands, fractions,
 //! digits of other scripts, a unit behind the number. Nothing typed can make it fail any other
@@ -9,6 +9,7 @@ mod clock;
 mod error;
 mod heat;
 mod number;
+mod optional;
 mod parsed;
 mod quantity;
 mod typed;
@@ -18,4 +19,5 @@ pub use bought::{money, room};
 pub use clock::{clock, date_and_clock};
 pub use error::{Limit, Measure, ReadError};
 pub use heat::{altitude, degrees_lost, minutes, pressure, thickness, warming_rate};
+pub use optional::optional;
 pub use quantity::{count, division, factor, mass, share, temperature, viscosity};

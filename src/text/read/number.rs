@@ -13,7 +13,7 @@ const MOST_DIGITS: usize = 18;
 /// three digits follow, it may as well stand for thousands, and the reader is asked.
 ///
 /// # Errors
-/// [`ReadError`] saying what is in the way.
+/// [`ReadError`] when the text is no such quantity, or lies outside its range.
 pub(super) fn number(text: &str, style: NumberStyle) -> Result<f64, ReadError> {
     let digits = text.chars().filter(char::is_ascii_digit);
     if digits.skip_while(|digit| *digit == '0').count() > MOST_DIGITS {

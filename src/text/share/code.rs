@@ -1,4 +1,4 @@
-//! The square code of a link: what is drawn, or why it cannot be.
+//! The square code of a link, or the reason why there is none.
 
 use crate::sheet::Sheet;
 use crate::sheet::interchange::{SquareCode, square_code, svg};
@@ -7,23 +7,23 @@ use crate::text::{Trouble, format_options::FormatOptions, tr};
 /// The square code of a link.
 #[derive(Clone, Debug, PartialEq)]
 pub enum CodeView {
-    /// It is drawn.
+    /// A code.
     Drawn {
         /// The code itself.
         code: SquareCode,
-        /// As a picture.
+        /// Its drawing.
         svg: String,
-        /// What it is, for who cannot see it.
+        /// Its text alternative.
         says: String,
     },
-    /// It is too long to be drawn.
+    /// The link is too long for a code.
     TooLong {
-        /// Why.
+        /// The reason, as a sentence.
         says: String,
     },
 }
 
-/// The square code of a sheet whose link is `whole`.
+/// Makes the square code of a link.
 #[must_use]
 pub fn code(sheet: &Sheet, whole: &str, options: FormatOptions) -> CodeView {
     match square_code(whole) {

@@ -1,53 +1,53 @@
-//! Fit: how large the letters of a printed page can be so that all of it stands on that one page.
+//! The largest type size at which a printed page fits on one sheet.
 
 use super::paper::{BenchCard, ClassSheet};
 use crate::sheet::interchange::SquareCode;
 
-/// How close together a page is set.
+/// Type size of a page.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Density {
-    /// Large letters.
+    /// Large.
     Roomy,
-    /// Middling ones.
+    /// Medium.
     Close,
-    /// The smallest that can be read on a bench.
+    /// The smallest that is legible at the bench.
     Closest,
 }
 
 /// A sheet of paper.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Paper {
-    /// The small one of the bench card.
+    /// A5, for the bench card.
     A5,
-    /// A large one: what is printed here fits A4 and Letter.
+    /// The area that A4 and Letter share.
     A4,
 }
 
-/// How a page is set.
+/// Layout of a page.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Fit {
-    /// On what.
+    /// Paper size.
     pub paper: Paper,
-    /// How close.
+    /// Type size.
     pub density: Density,
-    /// Whether all of it stands on one page then.
+    /// Whether everything fits on one page.
     pub one_page: bool,
 }
 
 const ALL: [Density; 3] = [Density::Roomy, Density::Close, Density::Closest];
 
-/// A square of a code on paper, mm. Common practice: 0.4 mm are read by a phone at arm's length.
+/// Side of one module of a square code on paper, mm. Common practice: a phone reads 0.4 mm at arm's length.
 const SQUARE: f64 = 0.42;
-/// A point in mm.
+/// One point, mm.
 const POINT: f64 = 25.4 / 72.0;
-/// Line height, and what a row of a table has around it, in parts of the letter.
+/// Line height and padding of a table row, relative to the type size.
 const LINE: f64 = 1.25;
 const ROW: f64 = 1.55;
-/// How wide a letter is, in parts of its height; the widest of the usual screen faces.
+/// Mean width of a letter relative to its size, for the widest of the usual screen fonts.
 const LETTER: f64 = 0.56;
-/// Safety notes are set smaller.
+/// Type size of safety notes relative to the text.
 const SAFETY: f64 = 0.78;
-/// Room that a page keeps for what is not counted.
+/// Reserve for what is not measured, relative to the page.
 const SLACK: f64 = 0.94;
 
 impl Density {
@@ -68,7 +68,7 @@ impl Paper {
         }
     }
 
-    /// Width and height that can be printed on, mm; of the large one what A4 and Letter share.
+    /// Printable width and height, mm.
     const fn size(self) -> (f64, f64) {
         match self {
             Self::A5 => (132.0, 194.0),
@@ -77,13 +77,13 @@ impl Paper {
     }
 }
 
-/// The side of a code on paper with its quiet margin, mm.
+/// Side of a code on paper with its quiet zone, mm.
 #[must_use]
 pub fn code_side(code: &SquareCode) -> f64 {
     f64::from(code.side + 2 * SquareCode::MARGIN) * SQUARE
 }
 
-/// A page as it is measured: its letters, its width, how many columns lists have.
+/// Measures of a page: type size, width, columns of its lists.
 struct Set {
     letter: f64,
     width: f64,
@@ -95,21 +95,21 @@ impl Set {
         self.letter * LINE
     }
 
-    /// The height of a paragraph, so many times the width of the page, its letters so much smaller.
+    /// Height of a paragraph of a given width and relative type size.
     fn paragraph(&self, text: &str, width: f64, times: f64) -> f64 {
         let letters = (self.width * width / (self.letter * times * LETTER)).max(1.0);
         let lines = libm::ceil(counted(text.chars().count()) / letters).max(1.0);
         (lines * LINE + 0.25) * self.letter * times
     }
 
-    /// The height of notes in columns, their letters so much smaller.
+    /// Height of notes in columns at a relative type size.
     fn notes(&self, notes: &[String], times: f64) -> f64 {
         let width = 0.92 / self.columns;
         let each = notes.iter().map(|note| self.paragraph(note, width, times));
         each.sum::<f64>() / self.columns + self.line() * times
     }
 
-    /// The rows of a table, where a name may take two lines.
+    /// Height of a table whose names may take two lines.
     fn rows(&self, rows: usize) -> f64 {
         counted(rows) * self.letter * ROW
     }
@@ -119,7 +119,7 @@ fn counted(count: usize) -> f64 {
     u32::try_from(count).map_or(f64::MAX, f64::from)
 }
 
-/// The first way of setting that holds what `height` measures.
+/// Finds the first layout that holds the height which `height` measures.
 fn first(papers: &[Paper], height: impl Fn(&Set) -> f64) -> Fit {
     let ways = papers
         .iter()
@@ -150,7 +150,7 @@ fn first(papers: &[Paper], height: impl Fn(&Set) -> f64) -> Fit {
     last
 }
 
-/// How a bench card is set: small where it fits, else large.
+/// Finds the layout of a bench card: A5 if it fits, else A4 or Letter.
 pub(super) fn card(card: &BenchCard, code: f64) -> Fit {
     first(&[Paper::A5, Paper::A4], |set| {
         let rows = card.parts.iter().map(|part| part.lines.len() + 2);
@@ -165,7 +165,7 @@ pub(super) fn card(card: &BenchCard, code: f64) -> Fit {
     })
 }
 
-/// How a class sheet is set.
+/// Finds the layout of a class sheet.
 pub(super) fn sheet(sheet: &ClassSheet, code: f64) -> Fit {
     first(&[Paper::A4], |set| {
         let tables = sheet.tables.iter().map(Vec::len).max().unwrap_or_default();

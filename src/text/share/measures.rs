@@ -1,11 +1,11 @@
-//! Weights in cups and spoons, which are only about.
+//! Weights in cups and spoons, which are approximate.
 
 use crate::engine::ingredients::Food;
 use crate::engine::quantity::Mass;
 use crate::sheet::interchange::in_measures;
 use crate::text::name;
 
-/// About how many cups and spoons a weight is: "1¾ cups + 1 tablespoon"; none where no table says.
+/// Converts a weight to cups and spoons, approximately: "1¾ cups + 1 tablespoon"; `None` without a published measure.
 #[must_use]
 pub fn about(food: &Food, mass: Mass) -> Option<String> {
     let components = in_measures(food, mass)?.into_iter();
@@ -17,7 +17,7 @@ pub fn about(food: &Food, mass: Mass) -> Option<String> {
     Some(told.collect::<Vec<_>>().join(" + "))
 }
 
-/// A count in quarters as cooks write it.
+/// Writes a number of quarters with fraction signs.
 fn count(quarters: u32) -> String {
     let wholes = quarters.checked_div(4).unwrap_or_default();
     let component = match quarters.checked_rem(4) {

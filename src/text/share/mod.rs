@@ -1,4 +1,4 @@
-//! What is handed out and taken in, told: a formula as text, its steps, a code, a recipe that was read.
+//! Sharing and importing: a formula as text, its steps, its code, its printed pages, and the report on an imported recipe.
 
 mod code;
 mod fit;

@@ -1,4 +1,4 @@
-//! What is printed: the bench card and the class sheet, each on one page.
+//! The printed pages: the bench card and the class sheet, each on one page.
 
 use super::fit::{self, Density, Fit, Paper, code_side};
 use super::steps::{cautions, work};
@@ -14,35 +14,35 @@ use crate::text::{
     name, tr, weighing,
 };
 
-/// Before it is measured.
+/// The layout before the page is measured.
 const ROOMY: Fit = Fit {
     paper: Paper::A5,
     density: Density::Roomy,
     one_page: true,
 };
 
-/// The card that lies on the bench.
+/// A bench card.
 #[derive(Clone, Debug, PartialEq)]
 pub struct BenchCard {
     /// The formula's name.
     pub title: String,
     /// "Soft tin bread, 10 × 92 g".
     pub made: String,
-    /// What to weigh, part by part.
+    /// Weights, part by part.
     pub parts: Vec<PartLines>,
-    /// What to do, part by part.
+    /// Steps, part by part.
     pub steps: Vec<(String, Vec<String>)>,
     /// Allergens.
     pub allergens: String,
-    /// What to take care of.
+    /// Cautions.
     pub cautions: Vec<String>,
     /// The square code of the link, as a picture of its size on paper.
     pub code: Option<String>,
-    /// How it is set.
+    /// Paper size and type size.
     pub fit: Fit,
 }
 
-/// The card of a batch for the bench, with the code of its link.
+/// Makes the bench card of a batch, with the square code of its link.
 #[must_use]
 pub fn bench_card(
     sheet: &Sheet,
@@ -79,7 +79,7 @@ pub fn bench_card(
     card
 }
 
-/// A code as a picture of its size on paper.
+/// Draws a code at its size on paper.
 fn on_paper(code: &SquareCode) -> String {
     let side = code_side(code);
     let size = format!("<svg width=\"{side:.1}mm\" height=\"{side:.1}mm\" ");
@@ -103,14 +103,14 @@ fn weighed(sheet: &Sheet, rounded: &Rounded, options: FormatOptions) -> Vec<Part
     all.filter(|part| !part.lines.is_empty()).collect()
 }
 
-/// Every caution that belongs to a part, once, and who decides.
+/// Lists the cautions of all parts, each once, then the authority that decides.
 fn all_cautions(sheet: &Sheet, options: FormatOptions) -> Vec<String> {
     let mut all = cautions(sheet, options);
     all.push(text(LOCAL_RULES).to_owned());
     all
 }
 
-/// What is to be known before the two are printed; nothing where all is as usual.
+/// Warnings before printing; `None` if there are none.
 #[must_use]
 pub fn before_printing(card: Option<&BenchCard>, sheet: Option<&ClassSheet>) -> Vec<&'static str> {
     let (Some(card), Some(sheet)) = (card, sheet) else {
@@ -142,41 +142,41 @@ pub fn before_printing(card: Option<&BenchCard>, sheet: Option<&ClassSheet>) -> 
 /// A row of the class sheet.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct SheetRow {
-    /// The part that begins here.
+    /// Name of the part that begins here.
     pub begins: Option<String>,
     /// The ingredient.
     pub food: String,
-    /// What each kind of bench weighs, then everything together.
+    /// Weight for each kind of bench, then the total.
     pub cells: Vec<String>,
 }
 
-/// The sheet for the teacher and the wall.
+/// A class sheet.
 #[derive(Clone, Debug, PartialEq)]
 pub struct ClassSheet {
     /// The formula's name.
     pub title: String,
-    /// How large the class is.
+    /// Size of the class.
     pub class: String,
-    /// What stands over each column of weights.
+    /// Heads of the weight columns.
     pub columns: Vec<String>,
-    /// Ingredient by ingredient; where there are very many, in two tables side by side.
+    /// Rows by ingredient, in two tables side by side where they are many.
     pub tables: Vec<Vec<SheetRow>>,
     /// Bowls, then oven loads.
     pub notes: Vec<String>,
     /// Allergens.
     pub allergens: String,
-    /// What to take care of.
+    /// Cautions.
     pub cautions: Vec<String>,
     /// The square code of the link, as a picture of its size on paper.
     pub code: Option<String>,
-    /// How it is set.
+    /// Paper size and type size.
     pub fit: Fit,
 }
 
-/// The most rows that stand below each other.
+/// Most rows of one table.
 const MOST_ROWS: usize = 34;
 
-/// The sheet of a class, with the code of its formula's link.
+/// Makes the sheet of a class, with the square code of the formula's link.
 #[must_use]
 pub fn class_sheet(
     sheet: &Sheet,
@@ -211,7 +211,7 @@ pub fn class_sheet(
     paper
 }
 
-/// The rows in one table, or in two where they are very many; the second says its part again.
+/// Splits the rows into one table or two; the second repeats the name of its part.
 fn side_by_side(mut rows: Vec<SheetRow>) -> Vec<Vec<SheetRow>> {
     if rows.len() <= MOST_ROWS {
         return vec![rows];

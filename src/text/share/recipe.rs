@@ -1,34 +1,34 @@
-//! A recipe that was read, line by line: what was understood, and what was not.
+//! The report on an imported recipe, line by line.
 
 use crate::engine::ingredients::Food;
 use crate::sheet::interchange::{Amount, Found, ReadRecipe, Understood};
 use crate::text::{Trouble, format, format_options::FormatOptions, name, tr};
 
-/// A line of the recipe and what became of it.
+/// A line of an imported recipe and its result.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct ImportedLine {
-    /// As it was written.
+    /// The line as written.
     pub text: String,
-    /// What became of it.
+    /// Its result.
     pub says: String,
-    /// Whether it is in the formula, or heads lines that are.
+    /// Whether it is in the formula, or is the heading of lines that are.
     pub taken: bool,
     /// Whether its weight is only approximate.
     pub approximate: bool,
 }
 
-/// A recipe that was read.
+/// The report on an imported recipe.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct RecipeView {
     /// "9 of 11 lines were understood, 4 of them only about."
     pub title: String,
     /// Line by line.
     pub lines: Vec<ImportedLine>,
-    /// What else was left out.
+    /// Other notes.
     pub left_out: Option<String>,
 }
 
-/// What became of each line of a recipe.
+/// Reports on each line of an imported recipe.
 #[must_use]
 pub fn recipe(read: &ReadRecipe, options: FormatOptions) -> RecipeView {
     let lines: Vec<ImportedLine> = read

@@ -1,18 +1,18 @@
-//! What can be left out of a link, each with what it saves, and what was left out already.
+//! What can be left out of a link to shorten it, with the characters saved.
 
 use crate::sheet::interchange::{LinkPart, Shorter, SquareCode, shorter};
 use crate::sheet::{Sheet, link};
 use crate::text::format_options::FormatOptions;
 use crate::text::{format, name, tr};
 
-/// One thing to leave out of a link, or to put back.
+/// Something to leave out of a link, or to restore.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Shortened {
-    /// What.
+    /// Which.
     pub component: LinkPart,
-    /// Whether it is left out now.
+    /// Whether it is left out at present.
     pub is_out: bool,
-    /// What a tap does, and what that saves.
+    /// Label of its button, with the characters saved.
     pub says: String,
 }
 

@@ -1,10 +1,10 @@
-//! A formula as text that anyone can read: plain, or in Markdown.
+//! A formula as plain text or Markdown.
 
 use crate::engine::formula::{Basis, LineAt, percentage};
 use crate::sheet::Sheet;
 use crate::text::{format, format_options::FormatOptions, name, tr};
 
-/// A formula as plain text: every part with its weights and baker's percentages.
+/// Writes a formula as plain text: every part with its weights and baker's percentages.
 #[must_use]
 pub fn plain_text(sheet: &Sheet, options: FormatOptions) -> String {
     let mut text = format!("{}\n{}\n", sheet.name, name::bread(sheet.bread));
@@ -29,7 +29,7 @@ pub fn plain_text(sheet: &Sheet, options: FormatOptions) -> String {
     text
 }
 
-/// A formula in Markdown: a table for each part.
+/// Writes a formula in Markdown, a table for each part.
 #[must_use]
 pub fn markdown(sheet: &Sheet, options: FormatOptions) -> String {
     let mut text = format!(
@@ -56,7 +56,7 @@ pub fn markdown(sheet: &Sheet, options: FormatOptions) -> String {
     text
 }
 
-/// Food, weight and baker's percentage of each line of a part.
+/// Ingredient, weight and baker's percentage of each line of a part.
 fn rows(sheet: &Sheet, part: usize, options: FormatOptions) -> Vec<(String, String, String)> {
     let lines = sheet
         .formula
@@ -80,7 +80,7 @@ fn rows(sheet: &Sheet, part: usize, options: FormatOptions) -> Vec<(String, Stri
         .collect()
 }
 
-/// Signs that Markdown would take for its own, held by a backslash.
+/// Escapes the characters that have a meaning in Markdown.
 fn escaped(text: &str) -> String {
     let mut held = String::new();
     for letter in text.chars() {

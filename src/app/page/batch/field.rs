@@ -1,40 +1,42 @@
-//! The batch, as something numbers are typed into.
+//! The batch as data with fields.
 
 use super::results::scale_sheet;
-use crate::app::part::{Field, Held, told};
+use crate::app::part::{Field, FieldData, FieldError};
 use crate::app::state::{AppState, use_app_state};
+use crate::engine::batch::BatchError;
 use crate::sheet::Batch;
 use crate::text::read::ReadError;
 
 /// A number of the batch.
 pub type BatchField = Field<Batch>;
 
-impl Held for Batch {
-    type Through = AppState;
+impl FieldData for Batch {
+    type Source = AppState;
+    type Error = BatchError;
 
-    fn through() -> AppState {
+    fn source() -> AppState {
         use_app_state()
     }
 
-    fn now(state: AppState, look: &dyn Fn(&Self) -> String) -> String {
-        state.with(|sheet| look(&sheet.batch))
+    fn read(state: AppState, get: &dyn Fn(&Self) -> String) -> String {
+        state.with(|sheet| get(&sheet.batch))
     }
 
-    fn saved(state: AppState, look: &dyn Fn(&Self) -> String) -> Option<String> {
+    fn read_saved(state: AppState, get: &dyn Fn(&Self) -> String) -> Option<String> {
         state
             .is_trial()
-            .then(|| state.with_saved(|sheet| look(&sheet.batch)))
+            .then(|| state.with_saved(|sheet| get(&sheet.batch)))
     }
 
-    /// What makes a batch impossible is not taken.
+    /// Rejects a batch that cannot be scaled.
     fn change(
         state: AppState,
         from: &'static str,
         set: &dyn Fn(&mut Self) -> Result<(), ReadError>,
-    ) -> Result<(), String> {
+    ) -> Result<(), FieldError<BatchError>> {
         let mut sheet = state.sheet();
-        set(&mut sheet.batch).map_err(told(state))?;
-        scale_sheet(&sheet).map_err(told(state))?;
+        set(&mut sheet.batch)?;
+        scale_sheet(&sheet).map_err(FieldError::Rejected)?;
         state.put(sheet, Some(from));
         Ok(())
     }

@@ -1,7 +1,7 @@
 //! The numbers of the batch that can be typed: what is wanted, and what is lost.
 
 use super::field::BatchField as Field;
-use crate::app::part::of_mass;
+use crate::app::part::{no_unit, of_mass};
 use crate::engine::batch::{BatchTarget, Way};
 use crate::engine::quantity::Share;
 use crate::text::{FormatOptions, format, read, read::ReadError, tr_noop};
@@ -22,7 +22,7 @@ const TIMES: Field = Field {
     id: "wanted-times",
     label: tr_noop!("Times the formula"),
     unit: |_| "×",
-    look: |batch, _, options| {
+    get: |batch, _, options| {
         let BatchTarget::Times(times) = batch.wanted else {
             return String::new();
         };
@@ -38,7 +38,7 @@ const DOUGH: Field = Field {
     id: "wanted-dough",
     label: tr_noop!("Dough, ready to divide"),
     unit: of_mass,
-    look: |batch, _, options| {
+    get: |batch, _, options| {
         let BatchTarget::Dough(mass) = batch.wanted else {
             return String::new();
         };
@@ -53,8 +53,8 @@ const DOUGH: Field = Field {
 const COUNT: Field = Field {
     id: "wanted-pieces",
     label: tr_noop!("Pieces"),
-    unit: |_| "",
-    look: |batch, _, options| {
+    unit: no_unit,
+    get: |batch, _, options| {
         let BatchTarget::Pieces { count, .. } = batch.wanted else {
             return String::new();
         };
@@ -72,7 +72,7 @@ const EACH: Field = Field {
     id: "wanted-each",
     label: tr_noop!("Dough in each"),
     unit: of_mass,
-    look: |batch, _, options| {
+    get: |batch, _, options| {
         let BatchTarget::Pieces { each, .. } = batch.wanted else {
             return String::new();
         };
@@ -90,7 +90,7 @@ const FLOUR: Field = Field {
     id: "wanted-flour",
     label: tr_noop!("Flour on hand"),
     unit: of_mass,
-    look: |batch, _, options| {
+    get: |batch, _, options| {
         let BatchTarget::FlourOnHand(mass) = batch.wanted else {
             return String::new();
         };
@@ -106,7 +106,7 @@ const ON_HAND: Field = Field {
     id: "wanted-on-hand",
     label: tr_noop!("How much there is"),
     unit: of_mass,
-    look: |batch, _, options| {
+    get: |batch, _, options| {
         let BatchTarget::OnHand { mass, .. } = batch.wanted else {
             return String::new();
         };
@@ -123,8 +123,8 @@ const ON_HAND: Field = Field {
 const STUDENTS: Field = Field {
     id: "wanted-students",
     label: tr_noop!("Students"),
-    unit: |_| "",
-    look: |batch, _, options| {
+    unit: no_unit,
+    get: |batch, _, options| {
         let BatchTarget::Class { students, .. } = batch.wanted else {
             return String::new();
         };
@@ -141,8 +141,8 @@ const STUDENTS: Field = Field {
 const LOAVES: Field = Field {
     id: "wanted-loaves",
     label: tr_noop!("Loaves for each"),
-    unit: |_| "",
-    look: |batch, _, options| {
+    unit: no_unit,
+    get: |batch, _, options| {
         let BatchTarget::Class { loaves, .. } = batch.wanted else {
             return String::new();
         };
@@ -160,7 +160,7 @@ const LOAF: Field = Field {
     id: "wanted-loaf",
     label: tr_noop!("Dough in a loaf"),
     unit: of_mass,
-    look: |batch, _, options| {
+    get: |batch, _, options| {
         let BatchTarget::Class { loaf, .. } = batch.wanted else {
             return String::new();
         };
@@ -178,8 +178,8 @@ const LOAF: Field = Field {
 pub const PIECES: Field = Field {
     id: "batch-pieces",
     label: tr_noop!("Pieces from the formula made once"),
-    unit: |_| "",
-    look: |batch, _, options| format::box_count(batch.pieces.get(), options),
+    unit: no_unit,
+    get: |batch, _, options| format::box_count(batch.pieces.get(), options),
     set: |batch, text, options| {
         batch.pieces = read::count(text, options)?;
         Ok(())
@@ -192,7 +192,7 @@ pub const LOSSES: [Field; 5] = [
         id: "loss-residue",
         label: tr_noop!("Left in bowls, whatever the batch"),
         unit: of_mass,
-        look: |batch, _, options| format::box_mass(batch.losses.residue, options),
+        get: |batch, _, options| format::box_mass(batch.losses.residue, options),
         set: |batch, text, options| {
             batch.losses.residue = read::mass(text, options)?;
             Ok(())
@@ -202,21 +202,21 @@ pub const LOSSES: [Field; 5] = [
         id: "loss-share",
         label: tr_noop!("Left in bowls, of the dough"),
         unit: |_| "%",
-        look: |batch, _, options| format::box_share(batch.losses.residue_share, options),
+        get: |batch, _, options| format::box_share(batch.losses.residue_share, options),
         set: |batch, text, options| share(&mut batch.losses.residue_share, text, options),
     },
     Field {
         id: "loss-dividing",
         label: tr_noop!("At dividing, of the dough"),
         unit: |_| "%",
-        look: |batch, _, options| format::box_share(batch.losses.dividing, options),
+        get: |batch, _, options| format::box_share(batch.losses.dividing, options),
         set: |batch, text, options| share(&mut batch.losses.dividing, text, options),
     },
     Field {
         id: "loss-bake",
         label: tr_noop!("In the oven and cooling"),
         unit: |_| "%",
-        look: |batch, _, options| format::box_share(batch.losses.bake, options),
+        get: |batch, _, options| format::box_share(batch.losses.bake, options),
         set: |batch, text, options| share(&mut batch.losses.bake, text, options),
     },
     STAYS,
@@ -227,7 +227,7 @@ pub const STAYS: Field = Field {
     id: "loss-topping",
     label: tr_noop!("Chocolate left in bag and bowl"),
     unit: |_| "%",
-    look: |batch, _, options| format::box_share(batch.losses.topping, options),
+    get: |batch, _, options| format::box_share(batch.losses.topping, options),
     set: |batch, text, options| share(&mut batch.losses.topping, text, options),
 };
 

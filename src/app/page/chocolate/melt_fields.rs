@@ -1,35 +1,20 @@
 //! The numbers of melting that can be typed.
 
 use crate::app::part::{Wish, degrees};
-use crate::engine::quantity::Temperature;
-use crate::text::{
-    FormatOptions, format,
-    read::{self, ReadError},
-    tr_noop,
-    unit::ThicknessUnit,
-};
-
-/// Nothing where nothing is typed: then it is as usual.
-fn temperature(text: &str, options: FormatOptions) -> Result<Option<Temperature>, ReadError> {
-    match read::temperature(text, options) {
-        Ok(read) => Ok(Some(read)),
-        Err(ReadError::Empty) => Ok(None),
-        Err(error) => Err(error),
-    }
-}
+use crate::text::{format, read, tr_noop, unit::ThicknessUnit};
 
 /// How hot the liquid is poured.
 pub const LIQUID: Wish = Wish {
     id: "melt-liquid",
     label: tr_noop!("Liquid poured at"),
     unit: degrees,
-    look: |settings, kitchen, options| {
+    get: |settings, kitchen, options| {
         let at = settings.melt.liquid.or_else(|| kitchen.off_the_boil().ok());
         at.map(|at| format::box_temperature(at, options))
             .unwrap_or_default()
     },
     set: |settings, text, options| {
-        temperature(text, options).map(|read| settings.melt.liquid = read)
+        read::optional(text, options, read::temperature).map(|read| settings.melt.liquid = read)
     },
 };
 
@@ -38,11 +23,11 @@ pub const CHOCOLATE: Wish = Wish {
     id: "melt-chocolate",
     label: tr_noop!("Chocolate at"),
     unit: degrees,
-    look: |settings, kitchen, options| {
+    get: |settings, kitchen, options| {
         format::box_temperature(settings.melt.chocolate.unwrap_or(kitchen.room), options)
     },
     set: |settings, text, options| {
-        temperature(text, options).map(|read| settings.melt.chocolate = read)
+        read::optional(text, options, read::temperature).map(|read| settings.melt.chocolate = read)
     },
 };
 
@@ -51,10 +36,12 @@ pub const BOWL: Wish = Wish {
     id: "melt-bowl",
     label: tr_noop!("Bowl at"),
     unit: degrees,
-    look: |settings, kitchen, options| {
+    get: |settings, kitchen, options| {
         format::box_temperature(settings.melt.bowl.unwrap_or(kitchen.room), options)
     },
-    set: |settings, text, options| temperature(text, options).map(|read| settings.melt.bowl = read),
+    set: |settings, text, options| {
+        read::optional(text, options, read::temperature).map(|read| settings.melt.bowl = read)
+    },
 };
 
 /// How large the pieces are across.
@@ -62,7 +49,7 @@ pub const PIECES: Wish = Wish {
     id: "melt-pieces",
     label: tr_noop!("Chopped to, across"),
     unit: |options| ThicknessUnit::of(options.units).symbol(),
-    look: |settings, _, options| format::box_thickness(settings.melt.pieces, options),
+    get: |settings, _, options| format::box_thickness(settings.melt.pieces, options),
     set: |settings, text, options| {
         read::thickness(text, options).map(|read| settings.melt.pieces = read)
     },

@@ -1,40 +1,37 @@
-//! What a plan goes by, as something numbers are typed into.
+//! The settings of a day's plan as data with fields.
 
 use leptos::prelude::*;
 
 use super::results::Day;
-use crate::app::part::{Field, Held, told};
+use crate::app::part::{Field, FieldData, FieldError};
+use crate::engine::plan::PlanError;
 use crate::sheet::day::DaySettings;
 use crate::text::read::ReadError;
 
-/// A number that a plan goes by.
+/// A number of the settings of a day's plan.
 pub type DayField = Field<DaySettings>;
 
-impl Held for DaySettings {
-    type Through = Day;
+impl FieldData for DaySettings {
+    type Source = Day;
+    type Error = PlanError;
 
-    fn through() -> Day {
+    fn source() -> Day {
         Day::here()
     }
 
-    fn now(day: Day, look: &dyn Fn(&Self) -> String) -> String {
-        day.settings.with(look)
+    fn read(day: Day, get: &dyn Fn(&Self) -> String) -> String {
+        day.settings.with(get)
     }
 
-    /// No trial touches it.
-    fn saved(_: Day, _: &dyn Fn(&Self) -> String) -> Option<String> {
-        None
-    }
-
-    /// Limits of the fridge that are in no order are not taken.
+    /// Rejects limits of the fridge that are in no order.
     fn change(
         day: Day,
         _: &'static str,
         set: &dyn Fn(&mut Self) -> Result<(), ReadError>,
-    ) -> Result<(), String> {
+    ) -> Result<(), FieldError<PlanError>> {
         let mut settings = day.settings.get_untracked();
-        set(&mut settings).map_err(told(day.state))?;
-        settings.in_fridge().map_err(told(day.state))?;
+        set(&mut settings)?;
+        settings.in_fridge().map_err(FieldError::Rejected)?;
         day.wish(|saved| *saved = settings);
         Ok(())
     }

@@ -3,9 +3,8 @@
 use std::num::NonZeroU16;
 
 use super::field::DayField as Field;
-use crate::app::part::{degrees, minutes};
-use crate::engine::quantity::Temperature;
-use crate::text::{FormatOptions, format, read, read::ReadError, tr_noop};
+use crate::app::part::{degrees, minutes, no_unit};
+use crate::text::{format, read, tr_noop};
 
 /// What a formula says of its rises.
 pub const RISES: [Field; 7] = [
@@ -13,7 +12,7 @@ pub const RISES: [Field; 7] = [
         id: "bulk-time",
         label: tr_noop!("Known bulk rise"),
         unit: minutes,
-        look: |settings, _, options| format::box_minutes(settings.rises.bulk.time, options),
+        get: |settings, _, options| format::box_minutes(settings.rises.bulk.time, options),
         set: |settings, text, options| {
             settings.rises.bulk.time = read::minutes(text, options)?;
             Ok(())
@@ -23,7 +22,7 @@ pub const RISES: [Field; 7] = [
         id: "bulk-at",
         label: tr_noop!("Dough at"),
         unit: degrees,
-        look: |settings, _, options| format::box_temperature(settings.rises.bulk.at, options),
+        get: |settings, _, options| format::box_temperature(settings.rises.bulk.at, options),
         set: |settings, text, options| {
             settings.rises.bulk.at = read::temperature(text, options)?;
             Ok(())
@@ -33,7 +32,7 @@ pub const RISES: [Field; 7] = [
         id: "proof-time",
         label: tr_noop!("Known proof"),
         unit: minutes,
-        look: |settings, _, options| format::box_minutes(settings.rises.proof.time, options),
+        get: |settings, _, options| format::box_minutes(settings.rises.proof.time, options),
         set: |settings, text, options| {
             settings.rises.proof.time = read::minutes(text, options)?;
             Ok(())
@@ -43,7 +42,7 @@ pub const RISES: [Field; 7] = [
         id: "proof-at",
         label: tr_noop!("Pieces at"),
         unit: degrees,
-        look: |settings, _, options| format::box_temperature(settings.rises.proof.at, options),
+        get: |settings, _, options| format::box_temperature(settings.rises.proof.at, options),
         set: |settings, text, options| {
             settings.rises.proof.at = read::temperature(text, options)?;
             Ok(())
@@ -53,11 +52,11 @@ pub const RISES: [Field; 7] = [
         id: "bulk-place",
         label: tr_noop!("Dough rises in a place at"),
         unit: degrees,
-        look: |settings, kitchen, options| {
+        get: |settings, kitchen, options| {
             format::box_temperature(settings.rises.bulk_place.unwrap_or(kitchen.room), options)
         },
         set: |settings, text, options| {
-            settings.rises.bulk_place = or_room(text, options)?;
+            settings.rises.bulk_place = read::optional(text, options, read::temperature)?;
             Ok(())
         },
     },
@@ -65,11 +64,11 @@ pub const RISES: [Field; 7] = [
         id: "proof-place",
         label: tr_noop!("Pieces proof in a place at"),
         unit: degrees,
-        look: |settings, kitchen, options| {
+        get: |settings, kitchen, options| {
             format::box_temperature(settings.rises.proof_place.unwrap_or(kitchen.room), options)
         },
         set: |settings, text, options| {
-            settings.rises.proof_place = or_room(text, options)?;
+            settings.rises.proof_place = read::optional(text, options, read::temperature)?;
             Ok(())
         },
     },
@@ -77,7 +76,7 @@ pub const RISES: [Field; 7] = [
         id: "bench-rest",
         label: tr_noop!("Bench rest"),
         unit: minutes,
-        look: |settings, _, options| format::box_minutes(settings.rises.rest, options),
+        get: |settings, _, options| format::box_minutes(settings.rises.rest, options),
         set: |settings, text, options| {
             settings.rises.rest = read::minutes(text, options)?;
             Ok(())
@@ -85,22 +84,13 @@ pub const RISES: [Field; 7] = [
     },
 ];
 
-/// The room where nothing is typed.
-fn or_room(text: &str, options: FormatOptions) -> Result<Option<Temperature>, ReadError> {
-    match read::temperature(text, options) {
-        Ok(read) => Ok(Some(read)),
-        Err(ReadError::Empty) => Ok(None),
-        Err(error) => Err(error),
-    }
-}
-
 /// The preferment's night.
 pub const NIGHT: [Field; 4] = [
     Field {
         id: "preferment-stands",
         label: tr_noop!("Preferment stands"),
         unit: minutes,
-        look: |settings, _, options| format::box_minutes(settings.rises.bench, options),
+        get: |settings, _, options| format::box_minutes(settings.rises.bench, options),
         set: |settings, text, options| {
             settings.rises.bench = read::minutes(text, options)?;
             Ok(())
@@ -110,7 +100,7 @@ pub const NIGHT: [Field; 4] = [
         id: "fridge-wished",
         label: tr_noop!("Fridge, as wished"),
         unit: minutes,
-        look: |settings, _, options| format::box_minutes(settings.rises.fridge, options),
+        get: |settings, _, options| format::box_minutes(settings.rises.fridge, options),
         set: |settings, text, options| {
             settings.rises.fridge = read::minutes(text, options)?;
             Ok(())
@@ -120,7 +110,7 @@ pub const NIGHT: [Field; 4] = [
         id: "fridge-least",
         label: tr_noop!("Fridge, at least"),
         unit: minutes,
-        look: |settings, _, options| format::box_minutes(settings.fridge.least, options),
+        get: |settings, _, options| format::box_minutes(settings.fridge.least, options),
         set: |settings, text, options| {
             settings.fridge.least = read::minutes(text, options)?;
             Ok(())
@@ -130,7 +120,7 @@ pub const NIGHT: [Field; 4] = [
         id: "fridge-most",
         label: tr_noop!("Fridge, at most"),
         unit: minutes,
-        look: |settings, _, options| format::box_minutes(settings.fridge.most, options),
+        get: |settings, _, options| format::box_minutes(settings.fridge.most, options),
         set: |settings, text, options| {
             settings.fridge.most = read::minutes(text, options)?;
             Ok(())
@@ -142,8 +132,8 @@ pub const NIGHT: [Field; 4] = [
 pub const LOADS: Field = Field {
     id: "oven-loads",
     label: tr_noop!("Oven loads"),
-    unit: |_| "",
-    look: |settings, _, options| format::box_count(settings.loads.count.get(), options),
+    unit: no_unit,
+    get: |settings, _, options| format::box_count(settings.loads.count.get(), options),
     set: |settings, text, options| {
         let count = read::count(text, options)?;
         settings.loads.count = count.min(NonZeroU16::new(99).unwrap_or(NonZeroU16::MIN));
@@ -156,7 +146,7 @@ pub const BETWEEN: Field = Field {
     id: "oven-between",
     label: tr_noop!("Between two loads"),
     unit: minutes,
-    look: |settings, _, options| format::box_minutes(settings.loads.between, options),
+    get: |settings, _, options| format::box_minutes(settings.loads.between, options),
     set: |settings, text, options| {
         settings.loads.between = read::minutes(text, options)?;
         Ok(())

@@ -1,28 +1,10 @@
 //! The numbers that can be asked of heat.
 
 use crate::app::part::{Wish, degrees, minutes};
-use crate::text::{
-    FormatOptions, format,
-    read::{self, ReadError},
-    tr_noop,
-    unit::ThicknessUnit,
-};
+use crate::text::{FormatOptions, format, read, tr_noop, unit::ThicknessUnit};
 
 fn thickness(options: FormatOptions) -> &'static str {
     ThicknessUnit::of(options.units).symbol()
-}
-
-/// Nothing where nothing is typed: then it is as usual.
-fn or_usual<T>(
-    text: &str,
-    options: FormatOptions,
-    read: fn(&str, FormatOptions) -> Result<T, ReadError>,
-) -> Result<Option<T>, ReadError> {
-    match read(text, options) {
-        Ok(read) => Ok(Some(read)),
-        Err(ReadError::Empty) => Ok(None),
-        Err(error) => Err(error),
-    }
 }
 
 /// How warm the dough is to come off the mixer.
@@ -30,7 +12,7 @@ pub const WANTED: Wish = Wish {
     id: "heat-wanted",
     label: tr_noop!("Dough wanted at"),
     unit: degrees,
-    look: |settings, _, options| format::box_temperature(settings.dough, options),
+    get: |settings, _, options| format::box_temperature(settings.dough, options),
     set: |settings, text, options| {
         read::temperature(text, options).map(|read| settings.dough = read)
     },
@@ -41,11 +23,11 @@ pub const MIXING: Wish = Wish {
     id: "heat-mixing",
     label: tr_noop!("Mixing"),
     unit: minutes,
-    look: |settings, kitchen, options| {
+    get: |settings, kitchen, options| {
         format::box_minutes(settings.mixing.unwrap_or(kitchen.mixer.minutes), options)
     },
     set: |settings, text, options| {
-        or_usual(text, options, read::minutes).map(|read| settings.mixing = read)
+        read::optional(text, options, read::minutes).map(|read| settings.mixing = read)
     },
 };
 
@@ -54,7 +36,7 @@ pub const STANDING: Wish = Wish {
     id: "heat-standing",
     label: tr_noop!("Cold streams stand out"),
     unit: minutes,
-    look: |settings, _, options| format::box_minutes(settings.standing, options),
+    get: |settings, _, options| format::box_minutes(settings.standing, options),
     set: |settings, text, options| {
         read::minutes(text, options).map(|read| settings.standing = read)
     },
@@ -65,11 +47,11 @@ pub const MIXING_BOWL: Wish = Wish {
     id: "heat-mixing-bowl",
     label: tr_noop!("Mixing bowl at"),
     unit: degrees,
-    look: |settings, kitchen, options| {
+    get: |settings, kitchen, options| {
         format::box_temperature(settings.mixing_bowl.unwrap_or(kitchen.room), options)
     },
     set: |settings, text, options| {
-        or_usual(text, options, read::temperature).map(|read| settings.mixing_bowl = read)
+        read::optional(text, options, read::temperature).map(|read| settings.mixing_bowl = read)
     },
 };
 
@@ -78,11 +60,11 @@ pub const PASTE_BOWL: Wish = Wish {
     id: "heat-paste-bowl",
     label: tr_noop!("Bowl at"),
     unit: degrees,
-    look: |settings, kitchen, options| {
+    get: |settings, kitchen, options| {
         format::box_temperature(settings.paste.bowl.unwrap_or(kitchen.room), options)
     },
     set: |settings, text, options| {
-        or_usual(text, options, read::temperature).map(|read| settings.paste.bowl = read)
+        read::optional(text, options, read::temperature).map(|read| settings.paste.bowl = read)
     },
 };
 
@@ -91,7 +73,7 @@ pub const DROP: Wish = Wish {
     id: "heat-drop",
     label: tr_noop!("Lost from kettle to bowl"),
     unit: degrees,
-    look: |settings, _, options| format::box_degrees(settings.paste.drop, options),
+    get: |settings, _, options| format::box_degrees(settings.paste.drop, options),
     set: |settings, text, options| {
         read::degrees_lost(text, options).map(|read| settings.paste.drop = read)
     },
@@ -102,7 +84,7 @@ pub const THICK: Wish = Wish {
     id: "heat-thick",
     label: tr_noop!("Thick through the middle"),
     unit: thickness,
-    look: |settings, _, options| format::box_thickness(settings.cooling.thick, options),
+    get: |settings, _, options| format::box_thickness(settings.cooling.thick, options),
     set: |settings, text, options| {
         read::thickness(text, options).map(|read| settings.cooling.thick = read)
     },
@@ -113,7 +95,7 @@ pub const BENCH: Wish = Wish {
     id: "heat-bench",
     label: tr_noop!("On the bench"),
     unit: minutes,
-    look: |settings, _, options| format::box_minutes(settings.cooling.bench, options),
+    get: |settings, _, options| format::box_minutes(settings.cooling.bench, options),
     set: |settings, text, options| {
         read::minutes(text, options).map(|read| settings.cooling.bench = read)
     },
@@ -124,7 +106,7 @@ pub const ICE: Wish = Wish {
     id: "heat-ice",
     label: tr_noop!("In ice water"),
     unit: minutes,
-    look: |settings, _, options| format::box_minutes(settings.cooling.ice, options),
+    get: |settings, _, options| format::box_minutes(settings.cooling.ice, options),
     set: |settings, text, options| {
         read::minutes(text, options).map(|read| settings.cooling.ice = read)
     },
@@ -136,7 +118,7 @@ pub const KNOWN: [Wish; 3] = [
         id: "heat-known-minutes",
         label: tr_noop!("It took"),
         unit: minutes,
-        look: |settings, _, options| format::box_minutes(settings.bake.known.minutes, options),
+        get: |settings, _, options| format::box_minutes(settings.bake.known.minutes, options),
         set: |settings, text, options| {
             read::minutes(text, options).map(|read| settings.bake.known.minutes = read)
         },
@@ -145,7 +127,7 @@ pub const KNOWN: [Wish; 3] = [
         id: "heat-known-oven",
         label: tr_noop!("Oven, as a still one"),
         unit: degrees,
-        look: |settings, _, options| format::box_temperature(settings.bake.known.oven, options),
+        get: |settings, _, options| format::box_temperature(settings.bake.known.oven, options),
         set: |settings, text, options| {
             read::temperature(text, options).map(|read| settings.bake.known.oven = read)
         },
@@ -154,7 +136,7 @@ pub const KNOWN: [Wish; 3] = [
         id: "heat-known-piece",
         label: tr_noop!("A piece weighed"),
         unit: |options| options.units.mass.symbol(),
-        look: |settings, _, options| format::box_mass(settings.bake.known.piece, options),
+        get: |settings, _, options| format::box_mass(settings.bake.known.piece, options),
         set: |settings, text, options| {
             read::mass(text, options).map(|read| settings.bake.known.piece = read)
         },
