@@ -1,15 +1,14 @@
 //! The rises of a formula in this kitchen, each along the temperatures its dough goes through.
 
 use crate::engine::formula::{Formula, PartKind};
-use crate::engine::heat::{
-    Air, Body, Curve, Exposure, HeatError, Matter, Probe, Shape, follow_on, part_matter,
-};
-use crate::engine::kitchen::{HeatSettings, Kitchen};
+use crate::engine::heat::{Air, Body, Curve, Exposure, HeatError, Matter, Probe, Shape, follow_on};
 use crate::engine::quantity::{Factor, Length, Mass, Minutes, Temperature};
 use crate::engine::rise::{
     Basis, Cardinal, EquivalentTime, ReferenceRise, RiseAsked, RiseError, RiseSettings, Risen,
     equivalent_time, rise,
 };
+use crate::results::heat::part_matter;
+use crate::sheet::{HeatSettings, Kitchen};
 
 /// What each rise is scaled from.
 #[derive(Clone, Copy, Debug, PartialEq)]

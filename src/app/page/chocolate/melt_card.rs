@@ -9,7 +9,7 @@ use crate::app::part::{AdviceCard, FieldBox, Figure, KitchenLink, MeltCurve, Sho
 use crate::app::state::{after_frame, memo, use_app_state};
 use crate::engine::chocolate::{Melted, Melting, melt, melt_remedies};
 use crate::engine::heat::HeatError;
-use crate::engine::kitchen::melting;
+use crate::results::heat::melting;
 use crate::text::{
     FormatOptions, Trouble,
     chart::{MeltDrawing, melt_curve},
