@@ -2,11 +2,11 @@
 
 use leptos::prelude::*;
 
-use crate::app::page::{BatchAnswers, made as scaled_formula};
+use crate::app::page::BatchAnswers;
 use crate::app::state::{AppState, memo, use_app_state};
-use crate::engine::batch::Scaled;
 use crate::engine::formula::Formula;
 use crate::engine::heat::CookedPaste;
+use crate::results::batch::scaled_formula;
 use crate::results::heat::{
     CoolingResult, HeatBefore, HeatInput, HeatResults, MixingResult, PasteResult,
 };
@@ -34,10 +34,8 @@ impl HeatAnswers {
         let settings = memo(move || state.with(|sheet| sheet.heat.clone()));
         let picked = RwSignal::new(None::<usize>);
         let of = move |formula: &Formula, settings: &HeatSettings| {
-            let piece = batch.scaled.with(|scaled| {
-                let each = |scaled: &Scaled| scaled.pieces.each;
-                scaled.as_ref().map(each).unwrap_or_default()
-            });
+            let piece = batch.read_scaled(|scaled| scaled.pieces.each);
+            let piece = piece.unwrap_or_default();
             let bread = state.with(|sheet| sheet.bread);
             state.kitchen.with(|kitchen| {
                 HeatResults::of(&HeatInput {
