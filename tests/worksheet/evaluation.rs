@@ -1,8 +1,6 @@
 //! One whole evaluation: every sum of the engine for one document.
 
-use softcrumb::engine::batch::{
-    BatchError, Divided, Rounded, Scaled, Weighing, divide, round, scale,
-};
+use softcrumb::engine::batch::{BatchError, Divided, Scaled, divide};
 use softcrumb::engine::chocolate::{
     ChocolateError, Fill, FillAsked, FlowCurve, LiquidNeeded, Syrup, fill,
 };
@@ -12,7 +10,11 @@ use softcrumb::engine::formula::{
     set_part_share,
 };
 use softcrumb::engine::plan::PlanError;
-use softcrumb::engine::quantity::{Division, Mass};
+use softcrumb::engine::quantity::Mass;
+use softcrumb::results::batch::{
+    self, BatchResults,
+    dividing::{self, DoughOnBench},
+};
 use softcrumb::results::day::Planned;
 
 use crate::asked::Asked;
@@ -32,8 +34,7 @@ pub(crate) struct Evaluation {
     pub(crate) percentages: Vec<Both>,
     pub(crate) parts: Vec<Result<PartTotals, FormulaError>>,
     pub(crate) cautions: Result<Vec<Caution>, FormulaError>,
-    pub(crate) scaled: Result<Scaled, BatchError>,
-    pub(crate) rounded: Option<Rounded>,
+    pub(crate) batch: BatchResults,
     pub(crate) divided: Option<Result<Divided, BatchError>>,
     pub(crate) fills: Vec<(usize, Result<Fill, ChocolateError>)>,
     pub(crate) syrups: Vec<(usize, Result<SyrupSums, ChocolateError>)>,
@@ -55,13 +56,10 @@ pub(crate) struct SyrupSums {
 impl Evaluation {
     /// Works out everything.
     pub(crate) fn of(asked: &Asked) -> Self {
-        let (formula, batch) = (&asked.sheet.formula, &asked.sheet.batch);
+        let formula = &asked.sheet.formula;
         let forms = [Form::AsWritten, Form::AsMade];
-        let scaled = scale(formula, batch.wanted, batch.losses, batch.pieces);
-        let scales = asked.kitchen.scales;
-        let weighing = Weighing::from_masses(scales.main, scales.pocket).ok();
-        let made = scaled.as_ref().ok();
-        let main = weighing.map_or(Division::ONE_GRAM, |weighing| weighing.main);
+        let batch = batch::of(&asked.sheet, asked.kitchen.scales);
+        let made = batch.scaled.as_ref().ok();
         Self {
             figures: forms.map(|form| Figures::of(formula, form)),
             water: forms.map(|form| WaterLedger::of(formula, form)),
@@ -70,12 +68,9 @@ impl Evaluation {
                 .map(|at| part_totals(formula, at))
                 .collect(),
             cautions: cautions(formula, asked.sheet.bread),
-            rounded: made
-                .zip(weighing)
-                .map(|(made, weighing)| round(&made.formula, weighing)),
-            divided: made.map(|made| divide(made.needed, made.pieces.count, main)),
+            divided: dividing::of(&batch, DoughOnBench::default()).map(|dividing| dividing.divided),
             fills: made.map_or_else(Vec::new, fills),
-            syrups: syrups(asked, made.map_or(formula, |made| &made.formula)),
+            syrups: syrups(asked, &batch.formula),
             compared: asked
                 .before
                 .as_ref()
@@ -85,11 +80,10 @@ impl Evaluation {
             divisions: divisions(asked),
             day: day(asked),
             heat: (!asked.without_heat).then(|| {
-                let formula = made.map_or(formula, |made| &made.formula);
                 let piece = made.map_or(Mass::ZERO, |made| made.pieces.each);
-                Heat::of(asked, formula, piece)
+                Heat::of(asked, &batch.formula, piece)
             }),
-            scaled,
+            batch,
         }
     }
 }

@@ -8,9 +8,7 @@ mod formula;
 mod heat;
 mod visit;
 
-pub use batch::{
-    BatchAnswers, BatchKeys, BatchPlace, STAYS, WantedCard, WeighLine, made, scale_sheet,
-};
+pub use batch::{BatchAnswers, BatchKeys, BatchPlace, STAYS, WantedCard, WeighLine};
 pub use chocolate::{ChocolateAnswers, ChocolateKeys, ChocolatePlace};
 pub use class::{ClassCards, TinCard};
 pub use day::{DayKeys, day_place, watch_timers};

@@ -51,10 +51,10 @@ fn of_formula(evaluation: &Evaluation, all: &mut Lines) {
 }
 
 fn of_batch(evaluation: &Evaluation, all: &mut Lines) {
-    if let Ok(scaled) = &evaluation.scaled {
+    if let Ok(scaled) = &evaluation.batch.scaled {
         add(all, "batch", scaled.working());
     }
-    if let Some(rounded) = &evaluation.rounded {
+    if let Some(rounded) = &evaluation.batch.rounded {
         add(all, "rounding", rounded.working());
         for line in &rounded.lines {
             add(all, "rounding", rounded.line_working(line.at));

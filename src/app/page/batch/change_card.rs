@@ -42,9 +42,8 @@ fn RoundedFigure(
         }
     });
     let working = move |()| {
-        answers
-            .rounded
-            .with_untracked(|rounded| rounded.as_ref().map(Rounded::working).unwrap_or_default())
+        let lines = untrack(|| answers.read_rounded(|rounded| Some(rounded.working())));
+        lines.unwrap_or_default()
     };
     view! { <Figure label shown working=Callback::new(working) /> }
 }

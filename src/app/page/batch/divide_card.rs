@@ -1,51 +1,24 @@
 //! Dividing: the dough that is really on the bench, into pieces that add up to it.
 
-use std::num::NonZeroU16;
-
 use leptos::prelude::*;
 
 use super::BatchAnswers;
+use super::bench_boxes::BenchBoxes;
 use crate::app::part::{Button, Figure, NumberBox, Shown};
 use crate::app::state::{AppState, memo, use_app_state};
-use crate::engine::batch::{BatchError, Divided, divide};
-use crate::engine::quantity::Mass;
-use crate::sheet::Id;
+use crate::engine::batch::Divided;
+use crate::results::batch::dividing::{self, DividingResults, DoughOnBench};
 use crate::text::{Trouble, chart, format, read, tr, weighing};
 
-/// The dough that is really on the bench; what is not said is taken from the batch.
-#[derive(Clone, Default, PartialEq)]
-pub struct Bench {
-    /// The formula this belongs to.
-    of: Option<Id>,
-    dough: Option<Mass>,
-    pieces: Option<NonZeroU16>,
-}
-
 impl BatchAnswers {
-    fn bench(self, state: AppState) -> Bench {
-        let id = state.open_id.get();
-        let bench = self.bench.get();
-        if bench.of == id {
-            bench
-        } else {
-            Bench {
-                of: id,
-                ..Bench::default()
-            }
-        }
+    fn dough_on_bench(self, state: AppState) -> DoughOnBench {
+        let formula = state.open_id.get();
+        self.bench.with(|bench| bench.dough(formula.as_ref()))
     }
 
-    /// The dough as it would be divided; none where there is no batch.
-    fn divided(self, bench: &Bench) -> Option<Result<Divided, BatchError>> {
-        self.scaled.with(|scaled| {
-            let scaled = scaled.as_ref().ok()?;
-            let pieces = bench.pieces.map_or(scaled.pieces.count, Into::into);
-            Some(divide(
-                bench.dough.unwrap_or(scaled.needed),
-                pieces,
-                self.weighing.get().main,
-            ))
-        })
+    fn dividing(self, state: AppState) -> Option<DividingResults> {
+        let bench = self.dough_on_bench(state);
+        self.results.with(|results| dividing::of(results, bench))
     }
 }
 
@@ -54,7 +27,7 @@ impl BatchAnswers {
 pub fn DivideCard() -> impl IntoView {
     let state = use_app_state();
     let answers = BatchAnswers::here();
-    let divided = memo(move || answers.divided(&answers.bench(state)));
+    let divided = memo(move || answers.dividing(state).map(|dividing| dividing.divided));
     let told = memo(move || {
         let options = state.options.get();
         divided.with(|divided| match divided {
@@ -71,9 +44,9 @@ pub fn DivideCard() -> impl IntoView {
         was: None,
     });
     let working = move |()| {
-        divided.with_untracked(|divided| match divided {
-            Some(Ok(divided)) => divided.working(),
-            Some(Err(_)) | None => Vec::new(),
+        divided.with_untracked(|divided| {
+            let divided = divided.as_ref().and_then(|divided| divided.as_ref().ok());
+            divided.map(Divided::working).unwrap_or_default()
         })
     };
     view! {
@@ -99,16 +72,13 @@ pub fn DivideCard() -> impl IntoView {
 fn Forget() -> impl IntoView {
     let state = use_app_state();
     let answers = BatchAnswers::here();
-    let is_said = move || {
-        let bench = answers.bench(state);
-        bench.dough.is_some() || bench.pieces.is_some()
-    };
+    let is_typed = move || answers.dough_on_bench(state) != DoughOnBench::default();
     let forget = move |()| {
-        answers.bench.set(Bench::default());
+        answers.bench.set(BenchBoxes::default());
         state.reset_inputs();
     };
     view! {
-        <Show when=is_said>
+        <Show when=is_typed>
             <Button says=tr!("Take the batch’s own figures again") tapped=forget />
         </Show>
     }
@@ -120,18 +90,15 @@ fn DoughBox() -> impl IntoView {
     let answers = BatchAnswers::here();
     let figure = memo(move || {
         let options = state.options.get();
-        let said = answers.bench(state).dough;
-        answers.scaled.with(|scaled| {
-            let needed = scaled.as_ref().ok().map(|scaled| scaled.needed);
-            said.or(needed)
-                .map(|mass| format::box_mass(mass, options))
-                .unwrap_or_default()
-        })
+        let dividing = answers.dividing(state);
+        dividing
+            .map(|dividing| format::box_mass(dividing.dough, options))
+            .unwrap_or_default()
     });
     let take = move |text: String| {
         let options = state.options.get_untracked();
         let mass = read::mass(&text, options).map_err(|error| error.sentence(options))?;
-        take_bench(state, answers, |bench| bench.dough = Some(mass))
+        set_bench(state, answers, |bench| bench.dough = Some(mass))
     };
     let unit = Signal::derive(move || state.options.get().units.mass.symbol());
     view! { <NumberBox id="bench-dough" label=tr!("Dough really on the bench") unit figure take=Callback::new(take) /> }
@@ -143,38 +110,34 @@ fn PiecesBox() -> impl IntoView {
     let answers = BatchAnswers::here();
     let figure = memo(move || {
         let options = state.options.get();
-        let said = answers
-            .bench(state)
-            .pieces
-            .map(|count| u32::from(count.get()));
-        answers.scaled.with(|scaled| {
-            let count = scaled.as_ref().ok().map(|scaled| scaled.pieces.count.get());
-            said.or(count)
-                .map(|count| format::box_count(count, options))
-                .unwrap_or_default()
-        })
+        let dividing = answers.dividing(state);
+        dividing
+            .map(|dividing| format::box_count(dividing.pieces.get(), options))
+            .unwrap_or_default()
     });
     let take = move |text: String| {
         let options = state.options.get_untracked();
         let count = read::count(&text, options).map_err(|error| error.sentence(options))?;
-        take_bench(state, answers, |bench| bench.pieces = Some(count))
+        set_bench(state, answers, |bench| bench.pieces = Some(count))
     };
     view! { <NumberBox id="bench-pieces" label=tr!("Into pieces") unit="" figure take=Callback::new(take) /> }
 }
 
-/// Takes what is really there, where it can be divided.
-fn take_bench(
+/// Changes what is on the bench, where it can be divided.
+fn set_bench(
     state: AppState,
     answers: BatchAnswers,
-    change: impl FnOnce(&mut Bench),
+    change: impl FnOnce(&mut DoughOnBench),
 ) -> Result<(), String> {
     untrack(|| {
-        let mut bench = answers.bench(state);
+        let mut bench = answers.dough_on_bench(state);
         change(&mut bench);
-        if let Some(Err(error)) = answers.divided(&bench) {
+        let dividing = answers.results.with(|results| dividing::of(results, bench));
+        if let Some(Err(error)) = dividing.map(|dividing| dividing.divided) {
             return Err(error.sentence(state.options.get()));
         }
-        answers.bench.set(bench);
+        let formula = state.open_id.get();
+        answers.bench.set(BenchBoxes::of(formula, bench));
         Ok(())
     })
 }

@@ -2,19 +2,19 @@
 
 use super::field::BatchField as Field;
 use crate::app::part::{no_unit, of_mass};
-use crate::engine::batch::{BatchTarget, Way};
+use crate::engine::batch::{BatchTarget, TargetKind};
 use crate::engine::quantity::Share;
 use crate::text::{FormatOptions, format, read, read::ReadError, tr_noop};
 
-/// The numbers that belong to one way of asking.
-pub const fn of_way(way: Way) -> &'static [Field] {
-    match way {
-        Way::Times => &[TIMES],
-        Way::Dough => &[DOUGH],
-        Way::Pieces => &[COUNT, EACH],
-        Way::FlourOnHand => &[FLOUR],
-        Way::OnHand => &[ON_HAND],
-        Way::Class => &[STUDENTS, LOAVES, LOAF],
+/// The numbers of a kind of target.
+pub const fn of_kind(kind: TargetKind) -> &'static [Field] {
+    match kind {
+        TargetKind::Times => &[TIMES],
+        TargetKind::Dough => &[DOUGH],
+        TargetKind::Pieces => &[COUNT, EACH],
+        TargetKind::FlourOnHand => &[FLOUR],
+        TargetKind::OnHand => &[ON_HAND],
+        TargetKind::Class => &[STUDENTS, LOAVES, LOAF],
     }
 }
 

@@ -29,7 +29,7 @@ pub fn WeighLine(
     let weighed = memo(move || {
         let options = state.options.get();
         let found = answers.read_rounded(|rounded| {
-            let line = rounded.lines.iter().find(|line| line.at == at)?;
+            let line = rounded.line(at)?;
             Some(weighing::line(line, options))
         });
         found.unwrap_or_default()
@@ -38,7 +38,7 @@ pub fn WeighLine(
         state.open(DialogKind::Working {
             title: food.get_untracked(),
             value: weighed.with_untracked(|weighed| weighed.shows.clone()),
-            lines: worked(state, answers, at),
+            lines: working(state, answers, at),
         });
     };
     view! {
@@ -50,16 +50,10 @@ pub fn WeighLine(
     }
 }
 
-/// From the formula's weight to the exact one, and from there to what the scale shows.
-fn worked(state: AppState, answers: BatchAnswers, at: LineAt) -> Vec<Line> {
+/// The steps from the formula's weight to what the scale shows.
+fn working(state: AppState, answers: BatchAnswers, at: LineAt) -> Vec<Line> {
     let sheet = state.sheet();
-    let scaled = answers.scaled.get_untracked().ok();
-    let exact = scaled.and_then(|scaled| scaled.line_working(&sheet.formula, at));
-    let rounded = answers
-        .rounded
-        .with_untracked(|rounded| rounded.as_ref().map(|rounded| rounded.line_working(at)));
-    exact
-        .into_iter()
-        .chain(rounded.unwrap_or_default())
-        .collect()
+    answers
+        .results
+        .with_untracked(|results| results.weighing_working(&sheet.formula, at))
 }

@@ -5,56 +5,34 @@ use leptos::prelude::*;
 use super::{BatchAnswers, WeighLine};
 use crate::app::part::part_word;
 use crate::app::state::{memo, use_app_state};
-use crate::engine::formula::{LineAt, PartKind};
+use crate::results::batch::weighing::{PartToWeigh, parts_to_weigh};
 use crate::text::{format, line, tr};
-
-/// What a card needs to know before its lines.
-#[derive(Clone, PartialEq, Eq, Hash)]
-struct Heading {
-    part: usize,
-    kind: PartKind,
-    name: String,
-    lines: usize,
-}
 
 /// All parts with what to weigh into them.
 #[component]
 pub fn Weighing() -> impl IntoView {
     let state = use_app_state();
-    let headings = memo(move || {
-        state.with(|sheet| {
-            let parts = sheet.formula.parts.iter().enumerate();
-            let headings = parts.map(|(part, own)| Heading {
-                part,
-                kind: own.kind,
-                name: own.name.clone(),
-                lines: own.lines.len(),
-            });
-            headings
-                .filter(|heading| heading.lines > 0)
-                .collect::<Vec<_>>()
-        })
-    });
+    let parts = memo(move || state.with(|sheet| parts_to_weigh(&sheet.formula)));
     view! {
-        <For each=move || headings.get() key=Clone::clone let(heading)>
-            <PartToWeigh heading />
+        <For each=move || parts.get() key=Clone::clone let(part)>
+            <PartCard part />
         </For>
     }
 }
 
 #[component]
-fn PartToWeigh(
+fn PartCard(
     /// Which part.
-    heading: Heading,
+    part: PartToWeigh,
 ) -> impl IntoView {
     let state = use_app_state();
     let answers = BatchAnswers::here();
-    let Heading {
+    let PartToWeigh {
         part,
         kind,
         name,
         lines,
-    } = heading;
+    } = part;
     let in_all = memo(move || {
         let options = state.options.get();
         answers.read_rounded(|rounded| {
@@ -65,9 +43,8 @@ fn PartToWeigh(
         })
     });
     let label = tr!("To weigh: {name}", name = name);
-    let rows = (0..lines)
-        .map(|line| view! { <li><WeighLine at=LineAt { part, line } /></li> })
-        .collect_view();
+    let row = |at| view! { <li><WeighLine at /></li> };
+    let rows = lines.into_iter().map(row).collect_view();
     view! {
         <section class="card weighing" data-part=part_word(kind) aria-label=label>
             <header>

@@ -79,8 +79,7 @@ fn syrup_of(sheet: &Sheet, part: usize) -> Option<Result<Syrup, ChocolateError>>
 
 /// The filling of this batch, from what is made of it.
 fn fill_of(batch: BatchAnswers, part: usize) -> Option<Result<Fill, ChocolateError>> {
-    batch.scaled.with(|scaled| {
-        let scaled = scaled.as_ref().ok()?;
+    let filled = batch.read_scaled(|scaled| {
         let made: Mass = scaled.formula.parts.get(part)?.mass();
         Some(fill(
             FillAsked::Total(made),
@@ -88,5 +87,6 @@ fn fill_of(batch: BatchAnswers, part: usize) -> Option<Result<Fill, ChocolateErr
             scaled.pieces.each,
             scaled.losses.topping,
         ))
-    })
+    });
+    filled.flatten()
 }

@@ -5,9 +5,10 @@ use leptos::prelude::*;
 use crate::app::part::{Button, PickOne};
 use crate::app::state::{WorkspaceStore, memo, use_app_state};
 use crate::engine::ingredients::Allergen;
+use crate::results::batch::allergens::{of, unmarked};
 use crate::text::{
+    allergens::{self, AllergenLine},
     caution::LOCAL_RULES,
-    class::{AllergenLine, allergens},
     language::text,
     name, tr,
 };
@@ -20,8 +21,9 @@ pub fn AllergenCard() -> impl IntoView {
     let told = memo(move || {
         let law = desk.law.get();
         state.with(|sheet| {
-            let marks = desk.pantry.with(|pantry| pantry.marks(&sheet.formula));
-            allergens(&sheet.formula, &marks, law)
+            let formula = &sheet.formula;
+            let found = desk.pantry.with(|pantry| of(formula, pantry, law));
+            allergens::view(&found, formula)
         })
     });
     let lines = |lines: Vec<AllergenLine>| {
@@ -62,9 +64,7 @@ pub fn Marked(
     let answers = memo(move || {
         let marked = holds.get();
         let mut all: Vec<(Option<Allergen>, String)> = vec![(None, tr!("add one").to_owned())];
-        let left = Allergen::ALL
-            .into_iter()
-            .filter(|one| !marked.contains(one));
+        let left = unmarked(&marked).into_iter();
         all.extend(left.map(|one| (Some(one), name::allergen(one).to_owned())));
         all
     });

@@ -14,7 +14,7 @@ use crate::app::state::memo;
 #[component]
 pub fn ClassCards() -> impl IntoView {
     let answers = BatchAnswers::here();
-    let current = memo(move || answers.scaled.with(Result::is_ok));
+    let current = memo(move || answers.is_scaled());
     view! {
         <Show when=move || current.get()>
             <div class="newspaper">

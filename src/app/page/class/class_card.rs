@@ -1,21 +1,18 @@
 //! The class: what each bench weighs out, everything together, bowls and oven loads.
 
-use std::num::NonZeroU32;
-
 use leptos::prelude::*;
 
 use super::class_boxes::ClassBoxes;
 use crate::app::browser::focus;
 use crate::app::browser::live_region::announce;
-use crate::app::page::{BatchAnswers, HEADING};
+use crate::app::page::HEADING;
 use crate::app::part::{AdviceCard, Button, weigh_table};
 use crate::app::state::{WorkspaceStore, memo, use_app_state};
-use crate::engine::batch::BatchTarget;
-use crate::engine::class::{class, oven};
+use crate::results::batch::class;
 use crate::sheet::Place;
 use crate::text::{
-    Trouble,
-    class::{BenchView, ClassView, class as told_of},
+    self, Trouble,
+    class::{BenchView, ClassView},
     tr,
 };
 
@@ -24,43 +21,28 @@ use crate::text::{
 pub fn ClassCard() -> impl IntoView {
     let state = use_app_state();
     let desk = WorkspaceStore::here();
-    let answers = BatchAnswers::here();
-    let loads = memo(move || {
+    let scales = memo(move || state.kitchen.with(|kitchen| kitchen.scales));
+    let results = memo(move || {
         let settings = desk.settings.get();
-        let loaves = NonZeroU32::new(settings.loaves_in_all()).unwrap_or(NonZeroU32::MIN);
-        oven(loaves, settings.oven)
+        state.with(|sheet| class::of(sheet, &settings, scales.get()))
     });
     let told = memo(move || {
-        let (options, settings) = (state.options.get(), desk.settings.get());
-        state.with(|sheet| {
-            let made = class(
-                &sheet.formula,
-                settings,
-                sheet.batch.losses,
-                sheet.batch.pieces,
-            )
-            .map_err(|error| error.sentence(options))?;
-            let loads = loads.get().map_err(|error| error.sentence(options))?;
-            Ok(told_of(&made, &loads, answers.weighing.get(), options))
-        })
+        let options = state.options.get();
+        results
+            .with(|results| text::class::view(results, options))
+            .map_err(|error| error.sentence(options))
     });
     let advice = memo(move || {
         told.with(|told: &Result<ClassView, String>| told.as_ref().ok()?.stagger.clone())
     });
     let make = move |()| {
         let settings = desk.settings.get_untracked();
-        state.edit(|sheet| {
-            sheet.batch.wanted = BatchTarget::Class {
-                students: settings.students,
-                loaves: settings.loaves,
-                loaf: settings.loaf,
-            };
-        });
+        state.edit(|sheet| sheet.batch.wanted = settings.target());
         announce(tr!("The batch is now the whole class’s."));
     };
     let plan = move |()| {
-        let loads = loads.get_untracked().map(|loads| loads.as_planned());
-        if loads.is_ok_and(|loads| desk.plan_loads(loads)) {
+        let oven = results.with_untracked(|results| results.oven.clone());
+        if oven.is_ok_and(|oven| desk.plan_loads(oven.as_planned())) {
             state.place.set(Place::Day);
             focus::to_the_top();
             focus::move_to(HEADING);
@@ -68,7 +50,8 @@ pub fn ClassCard() -> impl IntoView {
         }
     };
     // A visitor's copy keeps no plan; there Day itself offers the loads.
-    let is_kept = move || state.open_id.with(Option::is_some) && loads.with(Result::is_ok);
+    let can_plan =
+        move || state.open_id.with(Option::is_some) && results.with(|results| results.oven.is_ok());
     view! {
         <details class="card fold" id="class">
             <summary>
@@ -84,7 +67,7 @@ pub fn ClassCard() -> impl IntoView {
                 }}
                 <div class="buttons">
                     <Button says=tr!("Make the batch the whole class’s") tapped=make />
-                    <Show when=is_kept>
+                    <Show when=can_plan>
                         <Button says=tr!("Plan the day with these oven loads") tapped=plan />
                     </Show>
                 </div>

@@ -1,17 +1,16 @@
 //! Nutrition: a table by one of two laws, each row opening to its working.
 
-use std::num::NonZeroU32;
-
 use leptos::prelude::*;
 
 use crate::app::page::BatchAnswers;
 use crate::app::part::Choice;
 use crate::app::state::{DialogKind, WorkspaceStore, memo, use_app_state};
 use crate::engine::nutrition::LabelLaw;
+use crate::results::batch::nutrition;
 use crate::text::{
-    Trouble,
-    class::{NutritionRow, NutritionView, nutrition},
-    name, tr,
+    self, Trouble, name,
+    nutrition::{NutritionRow, NutritionView},
+    tr,
 };
 
 /// What is in the bread.
@@ -22,12 +21,10 @@ pub fn NutritionCard() -> impl IntoView {
     let answers = BatchAnswers::here();
     let told = memo(move || {
         let (options, law) = (state.options.get(), desk.law.get());
-        let tins = state.with(|sheet| sheet.batch.tin.map(|used| used.tins.count));
-        answers.scaled.with(|scaled| {
-            let scaled = scaled.as_ref().ok()?;
-            let found = nutrition(scaled, tins.map(NonZeroU32::from), law, options);
-            Some(found.map_err(|error| error.sentence(options)))
-        })
+        let found =
+            state.with(|sheet| answers.read_scaled(|scaled| nutrition::of(sheet, scaled, law)))?;
+        let view = found.map(|found| text::nutrition::view(&found, options));
+        Some(view.map_err(|error| error.sentence(options)))
     });
     let laws = LabelLaw::ALL.map(|law| (law, name::law(law))).to_vec();
     view! {

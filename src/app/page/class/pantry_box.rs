@@ -7,7 +7,7 @@ use crate::app::part::{Field, FieldBox, FieldData, FieldError, PickOne, no_unit,
 use crate::app::state::{WorkspaceStore, memo, use_app_state};
 use crate::engine::ingredients::{Allergen, Food};
 use crate::engine::quantity::Mass;
-use crate::engine::shopping::needs;
+use crate::results::batch::shopping::ingredients;
 use crate::sheet::PantryItem;
 use crate::text::{format, name, read, read::ReadError, tr, tr_noop};
 
@@ -15,10 +15,7 @@ use crate::text::{format, name, read, read::ReadError, tr, tr_noop};
 #[component]
 pub fn PantryBox() -> impl IntoView {
     let state = use_app_state();
-    let foods = memo(move || {
-        let all = state.with(|sheet| needs(&sheet.formula));
-        all.into_iter().map(|need| need.food).collect::<Vec<Food>>()
-    });
+    let foods = memo(move || state.with(|sheet| ingredients(&sheet.formula)));
     let chosen = RwSignal::new(0_usize);
     let answers = memo(move || {
         let named = |(at, food): (usize, &Food)| (at, name::food(food));

@@ -9,11 +9,11 @@ use crate::app::browser::live_region::announce;
 use crate::app::page::BatchAnswers;
 use crate::app::part::{Button, Figure, Shown, TextBox};
 use crate::app::state::{WorkspaceStore, memo, use_app_state};
-use crate::engine::shopping::{needs, shopping};
+use crate::results::batch::shopping;
 use crate::sheet::{Pantry, plain};
 use crate::text::{
-    Trouble,
-    class::{ShoppingRow, ShoppingView, shopping as told_of},
+    self, Trouble,
+    shopping::{ShoppingRow, ShoppingView},
     tr,
 };
 
@@ -25,14 +25,12 @@ pub fn ShoppingCard() -> impl IntoView {
     let answers = BatchAnswers::here();
     let told = memo(move || {
         let options = state.options.get();
-        answers.scaled.with(|scaled| {
-            let scaled = scaled.as_ref().ok()?;
-            let found = desk.pantry.with(|pantry| {
-                let list = shopping(needs(&scaled.formula), &pantry.packs(&scaled.formula));
-                list.map(|list| told_of(&list, scaled.pieces.count, &pantry.currency, options))
-            });
-            Some(found.map_err(|error| error.sentence(options)))
-        })
+        let found = desk.pantry.with(|pantry| {
+            let found = answers.read_scaled(|scaled| shopping::of(scaled, pantry))?;
+            let view = found.map(|found| text::shopping::view(&found, &pantry.currency, options));
+            Some(view)
+        })?;
+        Some(found.map_err(|error| error.sentence(options)))
     });
     let currency = memo(move || desk.pantry.with(|pantry| pantry.currency.clone()));
     let name_money = move |text: String| {

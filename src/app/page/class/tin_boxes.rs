@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use crate::app::part::{Choice, Field, FieldBox, FieldData, FieldError, NumberBox, no_unit};
 use crate::app::state::{AppState, memo, use_app_state};
-use crate::engine::tin::{TinKind, TinMeasure};
+use crate::engine::tin::TinMeasure;
 use crate::sheet::TinUse;
 use crate::text::{Trouble, format, name, read, read::ReadError, tr, tr_noop, unit::ThicknessUnit};
 
@@ -23,10 +23,7 @@ pub fn TinBoxes() -> impl IntoView {
             .map(|(measure, _)| measure)
             .collect::<Vec<TinMeasure>>()
     });
-    let can_have_lid = memo(move || {
-        let kind = used.get().map(|used| used.tins.tin.kind());
-        matches!(kind, Some(TinKind::Loaf | TinKind::Round))
-    });
+    let can_have_lid = memo(move || used.get().is_some_and(|used| used.tins.tin.can_have_lid()));
     let lidded = memo(move || used.get().is_some_and(|used| used.tins.tin.lidded));
     let close = move |lid: bool| {
         change(state, |used| used.tins.tin = used.tins.tin.with_lid(lid));
@@ -68,14 +65,10 @@ fn MeasureBox(
     let figure = memo(move || {
         let options = state.options.get();
         state.with(|sheet| {
-            let all = sheet
-                .batch
-                .tin
-                .map(|used| used.tins.tin.measures())
-                .unwrap_or_default();
-            let found = all.into_iter().find(|(one, _)| *one == measure);
-            found
-                .map(|(_, length)| format::box_thickness(length, options))
+            let used = sheet.batch.tin.as_ref();
+            let length = used.and_then(|used| used.tins.tin.measure(measure));
+            length
+                .map(|length| format::box_thickness(length, options))
                 .unwrap_or_default()
         })
     });

@@ -8,14 +8,13 @@ use super::tin_shelf::TinShelf;
 use crate::app::browser::live_region::announce;
 use crate::app::page::BatchAnswers;
 use crate::app::part::{AdviceCard, Button, Figure, PickOne, Shown};
-use crate::app::state::{memo, use_app_state};
+use crate::app::state::{DialogKind, memo, use_app_state};
 use crate::engine::batch::BatchTarget;
 use crate::engine::tin::TinKind;
+use crate::engine::working::Line;
+use crate::results::batch::tins;
 use crate::sheet::TinUse;
-use crate::text::{
-    class::{TinView, tin},
-    name, tr,
-};
+use crate::text::{self, chart::TinPlan, name, tins::TinView, tr};
 
 /// The tins of the batch.
 #[component]
@@ -24,11 +23,8 @@ pub fn TinCard() -> impl IntoView {
     let answers = BatchAnswers::here();
     let told = memo(move || {
         let options = state.options.get();
-        let (used, bread) = state.with(|sheet| (sheet.batch.tin, sheet.bread));
-        let used = used?;
-        answers
-            .scaled
-            .with(|scaled| Some(tin(&used, bread, scaled.as_ref().ok()?, options)))
+        let tins = state.with(|sheet| answers.read_scaled(|scaled| tins::of(sheet, scaled)));
+        tins.flatten().map(|tins| text::tins::view(&tins, options))
     });
     let kind = memo(move || state.with(|sheet| sheet.batch.tin.map(|used| used.tins.tin.kind())));
     let kinds = memo(move || {
@@ -79,23 +75,16 @@ fn Told(
             was: None,
         })
     };
-    let working = Callback::new(move |()| {
-        told.with_untracked(|told| {
-            told.as_ref()
-                .map(|told| told.working.clone())
-                .unwrap_or_default()
+    let working = move |look: fn(&TinView) -> &Vec<Line>| {
+        Callback::new(move |()| {
+            told.with_untracked(|told| told.as_ref().map(look).cloned().unwrap_or_default())
         })
-    });
-    let stand_working = Callback::new(move |()| {
-        told.with_untracked(|told| {
-            told.as_ref()
-                .map(|told| told.stand_working.clone())
-                .unwrap_or_default()
-        })
-    });
+    };
+    let height_working = working(|told| &told.height_working);
+    let working = working(|told| &told.working);
     let advice = memo(move || told.with(|told| told.as_ref()?.advice.clone()));
     let plan = memo(move || told.with(|told| told.as_ref().map(|told| told.plan.clone())));
-    let stand = text(|told| told.stand.clone());
+    let height = text(|told| told.height.clone());
     let uneven = text(|told| told.uneven.clone().unwrap_or_default());
     let fill = move |()| {
         let dough = told.with_untracked(|told| told.as_ref()?.dough);
@@ -113,11 +102,11 @@ fn Told(
         <p class="quiet follows">{figure(|told| told.usual.clone()).get_untracked().value}</p>
         <AdviceCard title=tr!("The tin and the dough") advice />
         <Plan plan />
-        <p class="follows">{move || stand.get()}</p>
+        <p class="follows">{move || height.get()}</p>
         <p class="follows">{move || uneven.get()}</p>
         <div class="buttons">
             <Button says=tr!("Make the batch for these tins") tapped=fill />
-            <Opens says=tr!("How the height came about") title=tr!("Height of the dough") value=stand working=stand_working />
+            <Opens says=tr!("How the height came about") title=tr!("Height of the dough") value=height working=height_working />
         </div>
     }
 }
@@ -126,7 +115,7 @@ fn Told(
 #[component]
 fn Plan(
     /// The plan.
-    plan: Memo<Option<Result<crate::text::chart::TinPlan, String>>>,
+    plan: Memo<Option<Result<TinPlan, String>>>,
 ) -> impl IntoView {
     move || match plan.get() {
         Some(Ok(plan)) => view! { <TinDrawing plan /> }.into_any(),
@@ -145,11 +134,11 @@ fn Opens(
     /// What it led to.
     value: Memo<String>,
     /// The steps.
-    working: Callback<(), Vec<crate::engine::working::Line>>,
+    working: Callback<(), Vec<Line>>,
 ) -> impl IntoView {
     let state = use_app_state();
     let open = move |()| {
-        state.open(crate::app::state::DialogKind::Working {
+        state.open(DialogKind::Working {
             title: title.to_owned(),
             value: value.get_untracked(),
             lines: working.run(()),

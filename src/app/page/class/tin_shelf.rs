@@ -3,13 +3,13 @@
 use leptos::prelude::*;
 
 use crate::app::browser::live_region::announce;
-use crate::app::page::BatchAnswers;
 use crate::app::part::{Button, PickOne};
 use crate::app::state::{AppState, WorkspaceStore, memo, use_app_state};
-use crate::engine::batch::BatchTarget;
-use crate::engine::tin::{Tin, Tins, convert};
-use crate::sheet::{SavedTin, TinUse};
-use crate::text::{Trouble, class::tin_measures, name, tr};
+use crate::engine::quantity::Mass;
+use crate::engine::tin::Tin;
+use crate::results::batch::{scale, tins};
+use crate::sheet::SavedTin;
+use crate::text::{Trouble, name, tins::measures, tr};
 
 /// The user's own tins.
 #[component]
@@ -19,8 +19,7 @@ pub fn TinShelf() -> impl IntoView {
     let here = memo(move || state.with(|sheet| sheet.batch.tin.map(|used| used.tins.tin)));
     let is_saved = memo(move || {
         let tin = here.get();
-        desk.tins
-            .with(|all| all.tins.iter().any(|saved| Some(saved.tin) == tin))
+        tin.is_some_and(|tin| desk.tins.with(|saved| tins::is_saved(&tin, &saved.tins)))
     });
     let save = move |()| {
         if let Some(tin) = here.get_untracked() {
@@ -48,7 +47,7 @@ pub fn TinShelf() -> impl IntoView {
             for (at, saved) in saved.tins.iter().enumerate() {
                 all.push((
                     Some(at),
-                    format!("{}: {}", saved.name, tin_measures(&saved.tin, options)),
+                    format!("{}: {}", saved.name, measures(&saved.tin, options)),
                 ));
             }
         });
@@ -80,44 +79,29 @@ fn take(state: AppState, desk: WorkspaceStore, at: Option<usize>, carry: bool) {
         .tins
         .with_untracked(|all| at.and_then(|at| all.tins.get(at).map(|saved| saved.tin)));
     let Some(tin) = found else { return };
-    let before = state.sheet().batch.tin;
-    let dough = match before {
-        Some(before) if carry => match carried(before, tin) {
-            Ok(dough) => Some(dough),
+    let dough = if carry {
+        match carried_over(state, tin) {
+            Ok(dough) => dough,
             Err(says) => {
                 announce(&says);
                 return;
             }
-        },
-        _ => None,
-    };
-    state.edit(|sheet| {
-        let count = before.map(|before| before.tins.count);
-        let mut used = before.unwrap_or_else(|| TinUse::of(tin));
-        used.tins = Tins {
-            tin,
-            count: count.unwrap_or(used.tins.count),
-        };
-        sheet.batch.tin = Some(used);
-        if let Some(dough) = dough {
-            sheet.batch.wanted = BatchTarget::Dough(dough);
         }
-    });
+    } else {
+        None
+    };
+    state.edit(|sheet| sheet.batch = tins::in_tin(&sheet.batch, tin, dough));
     announce(tr!(
         "The formula is now baked in this tin. Undo brings the old one back."
     ));
 }
 
-/// The dough that fills the new tins as the old ones were filled.
-fn carried(before: TinUse, tin: Tin) -> Result<crate::engine::quantity::Mass, String> {
-    let state = use_app_state();
-    let options = state.options.get_untracked();
-    let to = Tins {
-        tin,
-        count: before.tins.count,
-    };
-    let scaled = BatchAnswers::here().scaled.get_untracked();
-    let needed = scaled.map_err(|error| error.sentence(options))?.needed;
-    let carried = convert(before.tins, to, needed).map_err(|error| error.sentence(options))?;
-    Ok(carried.now)
+/// The dough that fills the new tins as the old ones were filled; none where there were none.
+fn carried_over(state: AppState, tin: Tin) -> Result<Option<Mass>, String> {
+    let (sheet, options) = (state.sheet(), state.options.get_untracked());
+    if sheet.batch.tin.is_none() {
+        return Ok(None);
+    }
+    let scaled = scale(&sheet).map_err(|error| error.sentence(options))?;
+    tins::carried_over(&sheet, &scaled, tin).map_err(|error| error.sentence(options))
 }

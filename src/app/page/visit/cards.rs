@@ -59,12 +59,11 @@ fn WeighCard() -> impl IntoView {
     let state = use_app_state();
     let (answers, desk) = (BatchAnswers::here(), WorkspaceStore::here());
     let card = memo(move || {
-        let (scaled, rounded) = (answers.scaled.get().ok()?, answers.rounded.get()?);
         let (sheet, options) = (state.current(), state.options.get());
-        Some(
+        answers.results.with(|batch| {
             desk.pantry
-                .with(|pantry| bench_card(&sheet, &scaled, &rounded, pantry, None, options)),
-        )
+                .with(|pantry| bench_card(&sheet, batch, pantry, None, options))
+        })
     });
     move || {
         card.get().map(|card| {

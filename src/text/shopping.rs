@@ -1,9 +1,9 @@
 //! The shopping list: what is needed, how many packs, what it costs, and as text to share.
 
-use std::num::NonZeroU32;
-
-use crate::engine::shopping::{Item, Shopping};
+use crate::engine::quantity::Money;
+use crate::engine::shopping::Item;
 use crate::engine::working::Line;
+use crate::results::batch::shopping::ShoppingResults;
 use crate::text::{format, format_options::FormatOptions, name, tr};
 
 /// A row of the list.
@@ -40,14 +40,10 @@ pub struct ShoppingView {
     pub working: Vec<Line>,
 }
 
-/// The shopping list of a batch in so many pieces.
+/// The shopping list of a batch, its cost in a currency as the user calls it.
 #[must_use]
-pub fn shopping(
-    list: &Shopping,
-    pieces: NonZeroU32,
-    currency: &str,
-    options: FormatOptions,
-) -> ShoppingView {
+pub fn view(shopping: &ShoppingResults, currency: &str, options: FormatOptions) -> ShoppingView {
+    let list = &shopping.list;
     let rows: Vec<ShoppingRow> = list
         .items
         .iter()
@@ -61,26 +57,17 @@ pub fn shopping(
     let text = bought
         .map(|(_, row)| format!("{}: {}\n", row.name, text_of(row)))
         .collect();
-    // Without any price there is no cost to tell, and nought would be untrue.
-    let priced = list.items.iter().any(|item| item.used.is_some());
-    let money = |amount| {
-        if priced {
-            format::money(amount, currency, options)
-        } else {
-            tr!("no price yet").to_owned()
-        }
+    let money = |amount: Option<Money>| match amount {
+        Some(amount) => format::money(amount, currency, options),
+        None => tr!("no price yet").to_owned(),
     };
     ShoppingView {
-        used: money(list.used),
-        each: money(list.used.among(pieces.get())),
-        paid: money(list.paid),
+        used: money(shopping.used),
+        each: money(shopping.each),
+        paid: money(shopping.paid),
         missing: missing(list.unpriced, options),
         text,
-        working: if priced {
-            vec![list.working()]
-        } else {
-            Vec::new()
-        },
+        working: shopping.used.iter().map(|_| list.working()).collect(),
         rows,
     }
 }

@@ -1,19 +1,20 @@
-//! Allergens as a sheet: what is in the bread, what may be, and who says so.
+//! Allergens in words: what is in the bread, what may be, and what says so.
 
 use crate::engine::formula::{Formula, LineAt};
-use crate::engine::nutrition::{AllergenRow, LabelLaw, Marks, Telling, allergens as found};
+use crate::engine::nutrition::{AllergenRow, Telling};
+use crate::results::batch::allergens::AllergenResults;
 use crate::text::{chart::listed, language::text, name, tr, tr_noop};
 
-/// One allergen and who tells of it.
+/// An allergen, and what says so.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct AllergenLine {
     /// What it is called.
     pub name: &'static str,
-    /// Who says so: "Whole milk; Butter (packet)".
+    /// What says so: "Whole milk; Butter (packet)".
     pub told_by: String,
 }
 
-/// Allergens of a formula as a sheet.
+/// The allergens of a formula in words.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct AllergenView {
     /// In the bread.
@@ -22,7 +23,7 @@ pub struct AllergenView {
     pub may_contain: Vec<AllergenLine>,
     /// All of it as sentences.
     pub says: String,
-    /// What it cannot know.
+    /// What this cannot know.
     pub note: &'static str,
 }
 
@@ -31,20 +32,13 @@ const NOTE: &str = tr_noop!(
                     and kitchens differ: read every packet, and mark what it says."
 );
 
-/// The allergens of a formula that a law wants named.
+/// The allergens of a formula in words; `formula` is the one they were found in.
 #[must_use]
-pub fn allergens(formula: &Formula, marks: &Marks, law: LabelLaw) -> AllergenView {
-    let rows = found(formula, marks, law);
-    let lines = |contained: bool| -> Vec<AllergenLine> {
-        let kept = rows.iter().filter(|row| row.contained() == contained);
-        kept.map(|row| line(row, formula)).collect()
-    };
-    let (contains, may_contain) = (lines(true), lines(false));
-    let mut says = vec![name::allergen_list(
-        rows.iter()
-            .filter(|row| row.contained())
-            .map(|row| &row.allergen),
-    )];
+pub fn view(found: &AllergenResults, formula: &Formula) -> AllergenView {
+    let line = |row| line(row, formula);
+    let may_contain: Vec<AllergenLine> = found.possible().map(line).collect();
+    let contained = found.contained().map(|row| &row.allergen);
+    let mut says = vec![name::allergen_list(contained)];
     let perhaps: Vec<String> = may_contain
         .iter()
         .map(|line| {
@@ -56,7 +50,7 @@ pub fn allergens(formula: &Formula, marks: &Marks, law: LabelLaw) -> AllergenVie
         .collect();
     says.extend(listed(&perhaps).map(|list| tr!("May contain {list}.", list = list)));
     AllergenView {
-        contains,
+        contains: found.contained().map(line).collect(),
         may_contain,
         says: says.join(" "),
         note: text(NOTE),

@@ -1,15 +1,9 @@
-//! Tins: how much they take, whether that suits, how high it rises, how the pieces lie.
+//! Tins in words: how much they take, whether that suits, how high it rises, how the pieces lie.
 
-use std::num::{NonZeroU16, NonZeroU32};
-
-use crate::engine::batch::Scaled;
-use crate::engine::formula::Bread;
 use crate::engine::quantity::{Length, Mass, SpecificVolume};
-use crate::engine::tin::{
-    Across, DoughHeight, Filling, Fullness, Tin, TinError, TinShape, dough_height, filling, layout,
-};
+use crate::engine::tin::{Across, DoughHeight, Filling, Fullness, Tin, TinError, TinShape};
 use crate::engine::working::Line;
-use crate::sheet::TinUse;
+use crate::results::batch::tins::TinResults;
 use crate::text::{
     Trouble,
     caution::Advice,
@@ -19,7 +13,7 @@ use crate::text::{
     tr,
 };
 
-/// Everything told about the tins of a batch.
+/// The tins of a batch in words.
 #[derive(Clone, Debug, PartialEq)]
 pub struct TinView {
     /// Room in one tin: "3.62 l"; why there is none.
@@ -34,82 +28,60 @@ pub struct TinView {
     pub usual: String,
     /// Too full, too empty.
     pub advice: Option<Advice>,
-    /// How high it stands.
-    pub stand: String,
-    /// How pieces lie, or why they do not.
+    /// How high the risen dough reaches.
+    pub height: String,
+    /// How pieces lie, or why they cannot be laid out.
     pub plan: Result<TinPlan, String>,
-    /// Where pieces do not share out evenly among tins.
+    /// Said where pieces do not share out evenly among tins.
     pub uneven: Option<String>,
-    /// How the dough for the tins came about.
+    /// The steps that lead to the dough for the tins.
     pub working: Vec<Line>,
-    /// How the height came about.
-    pub stand_working: Vec<Line>,
+    /// The steps that lead to the height.
+    pub height_working: Vec<Line>,
 }
 
-/// The tins of a batch.
+/// The tins of a batch in words.
 #[must_use]
-pub fn tin(used: &TinUse, bread: Bread, scaled: &Scaled, options: FormatOptions) -> TinView {
-    let filled = filling(used.tins, bread, used.room, Some(scaled.needed));
-    let stands = dough_height(&used.tins.tin, in_one(used, scaled), used.rise);
-    let (in_tin, uneven) = pieces_in(used, scaled.pieces.count, options);
-    let each = scaled.pieces.each;
-    let laid = layout(&used.tins.tin, in_tin, used.rows, each, used.rise);
+pub fn view(tins: &TinResults, options: FormatOptions) -> TinView {
+    let filled = tins.filling.as_ref();
     let told = |error: &TinError| error.sentence(options);
     let figure = |look: &dyn Fn(&Filling) -> Option<String>| {
-        let found = filled.as_ref().ok().and_then(look);
+        let found = filled.ok().and_then(look);
         found.unwrap_or_else(|| tr!("not known").to_owned())
     };
+    let lidded = tins.used.tins.tin.lidded;
     TinView {
-        room: match &filled {
+        room: match filled {
             Ok(filled) => format::volume(filled.volume, options),
             Err(error) => told(error),
         },
         wanted: figure(&|filled| Some(format::mass(filled.all, options))),
         found: figure(&|filled| Some(format::room(filled.found?, options))),
         usual: figure(&|filled| Some(usual(filled, options))),
-        dough: filled.as_ref().ok().map(|filled| filled.all),
-        advice: filled.as_ref().ok().and_then(|one| advice(one, options)),
-        stand: match &stands {
-            Ok(stands) => height(stands, used.tins.tin.lidded, options),
+        dough: filled.ok().map(|filled| filled.all),
+        advice: filled.ok().and_then(|one| advice(one, options)),
+        height: match &tins.height {
+            Ok(found) => height(found, lidded, options),
             Err(error) => told(error),
         },
-        plan: match laid {
-            Ok(laid) => Ok(tin_plan(&laid, options)),
-            Err(error) => Err(told(&error)),
+        plan: match &tins.layout {
+            Ok(layout) => Ok(tin_plan(layout, options)),
+            Err(error) => Err(told(error)),
         },
-        uneven,
-        working: filled.as_ref().map(Filling::working).unwrap_or_default(),
-        stand_working: stands
+        uneven: tins.uneven.map(|pieces| {
+            tr!(
+                "{first} pieces do not share out evenly among {second} tins: some hold one less.",
+                first = format::count(pieces.get(), options),
+                second = format::count(tins.used.tins.count.get(), options)
+            )
+        }),
+        working: filled.map(Filling::working).unwrap_or_default(),
+        height_working: tins
+            .height
             .as_ref()
             .map(DoughHeight::working)
             .unwrap_or_default(),
     }
-}
-
-/// Dough in one tin.
-fn in_one(used: &TinUse, scaled: &Scaled) -> Mass {
-    let count = f64::from(used.tins.count.get());
-    Mass::from_grams(scaled.needed.grams() / count).unwrap_or_default()
-}
-
-/// Pieces in one tin, and what is said where they do not share out evenly.
-fn pieces_in(
-    used: &TinUse,
-    pieces: NonZeroU32,
-    options: FormatOptions,
-) -> (NonZeroU16, Option<String>) {
-    let tins = NonZeroU32::from(used.tins.count);
-    let each = pieces.get().div_ceil(tins.get());
-    let even = pieces.get().is_multiple_of(tins.get());
-    let uneven = (!even).then(|| {
-        tr!(
-            "{first} pieces do not share out evenly among {second} tins: some hold one less.",
-            first = format::count(pieces.get(), options),
-            second = format::count(tins.get(), options)
-        )
-    });
-    let each = u16::try_from(each).ok().and_then(NonZeroU16::new);
-    (each.unwrap_or(NonZeroU16::MAX), uneven)
 }
 
 fn usual(filled: &Filling, options: FormatOptions) -> String {
@@ -153,10 +125,10 @@ fn advice(filled: &Filling, options: FormatOptions) -> Option<Advice> {
     })
 }
 
-fn height(stands: &DoughHeight, lidded: bool, options: FormatOptions) -> String {
-    let rise = format::times(stands.rise, options);
-    let level = format::times(stands.level_at, options);
-    let at = match (stands.above, stands.below) {
+fn height(found: &DoughHeight, lidded: bool, options: FormatOptions) -> String {
+    let rise = format::times(found.rise, options);
+    let level = format::times(found.level_at, options);
+    let at = match (found.above, found.below) {
         (Some(_), _) if lidded => tr!("it fills the tin and presses against the lid").to_owned(),
         (Some(above), _) => tr!(
             "it stands {value} above the rim",
@@ -180,7 +152,7 @@ fn height(stands: &DoughHeight, lidded: bool, options: FormatOptions) -> String 
 
 /// What a tin measures: "31 × 13 cm at the rim, 30 × 12 cm at the bottom, 9.5 cm deep".
 #[must_use]
-pub fn tin_measures(tin: &Tin, options: FormatOptions) -> String {
+pub fn measures(tin: &Tin, options: FormatOptions) -> String {
     let text = match tin.shape {
         TinShape::Rectangle { top, bottom, deep } => tr!(
             "{first} at the rim, {second} at the bottom, {third} deep",
@@ -194,27 +166,21 @@ pub fn tin_measures(tin: &Tin, options: FormatOptions) -> String {
             bottom,
             tube,
             deep,
-        } => {
-            let tube = format::thickness(tube, options);
-            tr!(
-                "{value}, tube {tube}",
-                value = round(top, bottom, deep, options),
-                tube = tube
-            )
-        }
+        } => tr!(
+            "{value}, tube {tube}",
+            value = round(top, bottom, deep, options),
+            tube = format::thickness(tube, options)
+        ),
         TinShape::Muffin {
             top,
             bottom,
             deep,
             cups,
-        } => {
-            let cups = format::count(cups.get(), options);
-            tr!(
-                "{cups} cups, each {value}",
-                cups = cups,
-                value = round(top, bottom, deep, options)
-            )
-        }
+        } => tr!(
+            "{cups} cups, each {value}",
+            cups = format::count(cups.get(), options),
+            value = round(top, bottom, deep, options)
+        ),
         TinShape::Tray { across } => sides(across, options),
     };
     if tin.lidded {
