@@ -4,14 +4,11 @@ use leptos::prelude::*;
 
 use super::BatchAnswers;
 use super::baked_card::BakedCard;
-use super::change_card::ChangeCard;
-use super::divide_card::DivideCard;
-use super::losses_card::LossesCard;
+use super::dividing::DivideCard;
+use super::losses::LossesCard;
 use super::make_formula::MakeFormula;
-use super::scales_card::ScalesCard;
-use super::wanted_card::WantedCard;
-use super::weighing::Weighing;
-use super::weighing_aids::WeighingAids;
+use super::target::WantedCard;
+use super::weighing::{ChangeCard, ScalesCard, Weighing, WeighingAids};
 use crate::app::lazy;
 use crate::app::page::HEADING;
 use crate::app::part::AdviceCard;

@@ -2,8 +2,8 @@
 
 use leptos::prelude::*;
 
-use super::bench_boxes::BenchBoxes;
-use super::previous_targets::PreviousTargets;
+use super::dividing::BenchBoxes;
+use super::target::PreviousTargets;
 use crate::app::state::{AppState, memo, use_app_state};
 use crate::engine::batch::{BatchFigure, Rounded, Scaled};
 use crate::engine::formula::Formula;

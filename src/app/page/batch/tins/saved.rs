@@ -13,7 +13,7 @@ use crate::text::{Trouble, name, tins::measures, tr};
 
 /// The user's own tins.
 #[component]
-pub fn TinShelf() -> impl IntoView {
+pub fn SavedTins() -> impl IntoView {
     let state = use_app_state();
     let desk = WorkspaceStore::here();
     let here = memo(move || state.with(|sheet| sheet.batch.tin.map(|used| used.tins.tin)));

@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use super::allergen_card::Marked;
+use crate::app::page::batch::allergens::Marked;
 use crate::app::part::{Field, FieldBox, FieldData, FieldError, PickOne, no_unit, of_mass};
 use crate::app::state::{WorkspaceStore, memo, use_app_state};
 use crate::engine::ingredients::{Allergen, Food};

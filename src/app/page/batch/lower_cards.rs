@@ -1,18 +1,18 @@
-//! All cards of the lower half, where there is a batch to speak of.
+//! The lower half of Batch, loaded after the upper half: tins, shopping, labels, the class.
 
 use leptos::prelude::*;
 
-use super::allergen_card::AllergenCard;
-use super::class_card::ClassCard;
-use super::nutrition_card::NutritionCard;
-use super::shopping_card::ShoppingCard;
-use super::tin_card::TinCard;
-use crate::app::page::BatchAnswers;
+use super::BatchAnswers;
+use super::allergens::AllergenCard;
+use super::class::ClassCard;
+use super::nutrition::NutritionCard;
+use super::shopping::ShoppingCard;
+use super::tins::TinCard;
 use crate::app::state::memo;
 
-/// Tins, labels, shopping and the class.
+/// The cards of the lower half, where there is a batch.
 #[component]
-pub fn ClassCards() -> impl IntoView {
+pub fn LowerCards() -> impl IntoView {
     let answers = BatchAnswers::here();
     let current = memo(move || answers.is_scaled());
     view! {

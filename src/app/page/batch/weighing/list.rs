@@ -2,7 +2,8 @@
 
 use leptos::prelude::*;
 
-use super::{BatchAnswers, WeighLine};
+use super::line::WeighLine;
+use crate::app::page::BatchAnswers;
 use crate::app::part::part_word;
 use crate::app::state::{memo, use_app_state};
 use crate::results::batch::weighing::{PartToWeigh, parts_to_weigh};

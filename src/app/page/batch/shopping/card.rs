@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 use wasm_bindgen_futures::spawn_local;
 
-use super::pantry_box::PantryBox;
+use super::pantry::PantryBox;
 use crate::app::browser::clipboard;
 use crate::app::browser::live_region::announce;
 use crate::app::page::BatchAnswers;

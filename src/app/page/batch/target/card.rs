@@ -2,9 +2,9 @@
 
 use leptos::prelude::*;
 
-use super::BatchAnswers;
 use super::fields::{PIECES, of_kind};
 use super::on_hand::OnHandPick;
+use crate::app::page::BatchAnswers;
 use crate::app::part::{FieldBox, PickOne};
 use crate::app::state::{AppState, memo, use_app_state};
 use crate::engine::batch::TargetKind;

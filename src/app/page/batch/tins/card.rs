@@ -2,9 +2,9 @@
 
 use leptos::prelude::*;
 
-use super::tin_boxes::TinBoxes;
-use super::tin_plan::TinDrawing;
-use super::tin_shelf::TinShelf;
+use super::fields::TinBoxes;
+use super::plan::TinDrawing;
+use super::saved::SavedTins;
 use crate::app::browser::live_region::announce;
 use crate::app::page::BatchAnswers;
 use crate::app::part::{AdviceCard, Button, Figure, PickOne, Shown};
@@ -50,7 +50,7 @@ pub fn TinCard() -> impl IntoView {
                     <TinBoxes />
                     <Told told />
                 </Show>
-                <TinShelf />
+                <SavedTins />
             </div>
         </section>
     }

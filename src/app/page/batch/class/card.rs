@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use super::class_boxes::ClassBoxes;
+use super::fields::ClassBoxes;
 use crate::app::browser::focus;
 use crate::app::browser::live_region::announce;
 use crate::app::page::HEADING;

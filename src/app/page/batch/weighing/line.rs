@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use super::BatchAnswers;
+use crate::app::page::BatchAnswers;
 use crate::app::state::{AppState, DialogKind, memo, use_app_state};
 use crate::engine::formula::LineAt;
 use crate::engine::working::Line;

@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use super::BatchAnswers;
+use crate::app::page::BatchAnswers;
 use crate::app::part::Button;
 use crate::app::state::{DialogKind, memo, use_app_state};
 use crate::engine::batch::Rounded;

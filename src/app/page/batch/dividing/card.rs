@@ -2,8 +2,8 @@
 
 use leptos::prelude::*;
 
-use super::BatchAnswers;
 use super::bench_boxes::BenchBoxes;
+use crate::app::page::BatchAnswers;
 use crate::app::part::{Button, Figure, NumberBox, Shown};
 use crate::app::state::{AppState, memo, use_app_state};
 use crate::engine::batch::Divided;
