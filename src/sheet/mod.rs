@@ -6,6 +6,7 @@ pub mod civil;
 pub mod day;
 mod examples;
 mod formula_sheet;
+mod heat_settings;
 mod history;
 mod id;
 mod kitchen;
@@ -21,12 +22,14 @@ mod tins;
 mod trial;
 mod workspace;
 
-pub use crate::engine::kitchen::{HeatSettings, Kitchen, Scales};
 pub use examples::examples;
 pub use formula_sheet::{Batch, Sheet};
+pub use heat_settings::{
+    BakeSettings, CoolingSettings, HeatSettings, KnownBake, MeltSettings, PasteSettings,
+};
 pub use history::History;
 pub use id::Id;
-pub use kitchen::Kitchens;
+pub use kitchen::{BoilsBy, Bowl, Kitchen, Kitchens, Mixer, Oven, Scales};
 pub use moment::Moment;
 pub use pantry::{FoodKey, Pantry, PantryItem};
 pub use place::Place;

@@ -4,10 +4,10 @@ use serde::{Deserialize, Serialize};
 
 use crate::engine::formula::{Formula, LineAt};
 use crate::engine::heat::{HeatFrom, Phase, Shape};
-use crate::engine::kitchen::{
+use crate::engine::quantity::{Length, Mass, Minutes, Temperature, TemperatureChange};
+use crate::sheet::{
     BakeSettings, CoolingSettings, HeatSettings, KnownBake, MeltSettings, PasteSettings,
 };
-use crate::engine::quantity::{Length, Mass, Minutes, Temperature, TemperatureChange};
 
 use super::LinkError;
 use super::choice::Choice;

@@ -2,10 +2,10 @@
 
 use serde::{Deserialize, Serialize};
 
-use crate::engine::kitchen::Kitchen;
 use crate::engine::learn::Observation;
 use crate::engine::plan::{StepAt, StepKind};
 use crate::engine::quantity::Temperature;
+use crate::sheet::Kitchen;
 use crate::sheet::day::{Bake, DoneStep};
 use crate::sheet::{Id, Moment, Sheet};
 

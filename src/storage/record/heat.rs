@@ -3,10 +3,10 @@
 use serde::{Deserialize, Serialize};
 
 use crate::engine::heat::{HeatFrom, Phase, Shape};
-use crate::engine::kitchen::{
+use crate::engine::quantity::{Length, Mass, Minutes, Temperature, TemperatureChange};
+use crate::sheet::{
     BakeSettings, CoolingSettings, HeatSettings, KnownBake, MeltSettings, PasteSettings,
 };
-use crate::engine::quantity::{Length, Mass, Minutes, Temperature, TemperatureChange};
 use crate::storage::enum_names::{HEAT_FROM, SHAPES};
 
 use super::read::described;

@@ -3,9 +3,9 @@
 use serde::{Deserialize, Serialize};
 
 use crate::engine::heat::{HeatFrom, Material, RuleSet};
-use crate::engine::kitchen::{BoilsBy, Bowl, Kitchen, Mixer, Oven, Scales};
 use crate::engine::quantity::{Altitude, Mass, Minutes, Pressure, Temperature, WarmingRate};
 use crate::sheet::Kitchens;
+use crate::sheet::{BoilsBy, Bowl, Kitchen, Mixer, Oven, Scales};
 use crate::storage::enum_names::{MATERIALS, RULES};
 
 use super::error::{RecordError, RecordFault};

@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use crate::engine::formula::{Bread, Formula};
-use crate::engine::kitchen::HeatSettings;
+use crate::sheet::HeatSettings;
 use crate::sheet::{Batch, Sheet};
 use crate::storage::enum_names::BREADS;
 
