@@ -118,8 +118,7 @@ fn is_name(text: &str) -> bool {
     let is_rule = [" × ", " / ", " + ", " − ", "^"]
         .iter()
         .any(|sign| text.contains(sign));
-    let is_code =
-        !text.contains(' ') && (text.contains(['(', '{', '/']) || text.ends_with("loaf"));
+    let is_code = !text.contains(' ') && (text.contains(['(', '{', '/']) || text.ends_with("loaf"));
     has_word && !is_rule && !is_code
 }
 
