@@ -2,7 +2,9 @@
 
 use proptest::prelude::*;
 use softcrumb::engine::formula::PartKind;
-use softcrumb::engine::heat::{HeatError, LiquidAnswer, cook, dough_temperature, liquid_for};
+use softcrumb::engine::heat::{
+    HeatError, LiquidAnswer, LiquidRange, cook, dough_remedies, dough_temperature, liquid_for,
+};
 use softcrumb::engine::kitchen::{
     HeatSettings, Kitchen, LoadSource, bowlful, cooling_plan, paste, pour_at, shares, steam_of,
     stirred_in, take_step, warming, weigh_cooked,
@@ -72,7 +74,7 @@ fn who_brings_and_who_takes_heat_adds_up() {
                 .sum();
             let off = (came.temperature - wanted).kelvin();
             assert!(sum * off >= -1e-6, "{sum} J, {off} K");
-            let answer = liquid_for(&bowl.dough, wanted, &kitchen.surroundings()).unwrap();
+            let answer = liquid_for(&bowl.dough, wanted, LiquidRange::default()).unwrap();
             if let LiquidAnswer::At { liquid, .. } = answer {
                 pour_at(&mut sheet.formula, liquid).unwrap();
                 let poured = bowlful(&sheet.formula, &kitchen, &sheet.heat).unwrap();
@@ -98,11 +100,13 @@ fn a_step_that_is_taken_reaches_what_it_promised() {
     for (_, sheet) in examples() {
         let bowl = bowlful(&sheet.formula, &kitchen, &sheet.heat).unwrap();
         let around = kitchen.surroundings();
-        let Ok(LiquidAnswer::OutOfReach(out)) = liquid_for(&bowl.dough, sheet.heat.dough, &around)
+        let wanted = sheet.heat.dough;
+        let Ok(LiquidAnswer::OutOfReach(out)) = liquid_for(&bowl.dough, wanted, around.liquid)
         else {
             continue;
         };
-        for remedy in &out.remedies {
+        let at_best = bowl.dough.poured_at(out.best);
+        for remedy in &dough_remedies(&at_best, wanted, &around).unwrap() {
             let (mut formula, mut settings) = (sheet.formula.clone(), sheet.heat.clone());
             pour_at(&mut formula, out.best).unwrap();
             take_step(&mut formula, &mut settings, bowl.dough.minutes, remedy.step).unwrap();

@@ -3,12 +3,13 @@
 use proptest::prelude::*;
 use softcrumb::engine::formula::Form;
 use softcrumb::engine::heat::{Air, Curve, Exposure, follow};
-use softcrumb::engine::kitchen::{HeatSettings, Kitchen, Known, night, rising};
+use softcrumb::engine::kitchen::{HeatSettings, Kitchen};
 use softcrumb::engine::quantity::{Factor, Minutes, Share, Temperature};
 use softcrumb::engine::rise::{
     Cardinal, ReferenceRise, RiseAsked, RiseError, RiseSettings, equivalent_time, rise, steady,
     yeast_activity,
 };
+use softcrumb::results::day::{Known, night, rising};
 use softcrumb::sheet::examples;
 
 use crate::dough::cases;

@@ -1,18 +1,17 @@
 //! What makes up for a bake that goes otherwise: warmth, time, weights.
 
 use softcrumb::engine::formula::{Figure, Figures, Form, LineAt};
-use softcrumb::engine::kitchen::{
-    HeatSettings, Known, WhichRise, measured_at, rise_place, rising, time_to_target,
-};
+use softcrumb::engine::kitchen::{HeatSettings, measured_at, time_to_target};
 use softcrumb::engine::learn::Learnt;
 use softcrumb::engine::plan::StepKind;
 use softcrumb::engine::quantity::{Mass, Minutes, Temperature};
 use softcrumb::engine::rise::RiseSettings;
-use softcrumb::sheet::civil::Zone;
-use softcrumb::sheet::day::{
-    Bake, Bench, DayAsked, DaySettings, Planned, add_more, as_weighed, gives, planned, promise,
-    rise_off,
+use softcrumb::results::day::{
+    DayAsked, Known, Planned, WhichRise, add_more, as_weighed, gives, planned, promise, rise_off,
+    rise_place, rising,
 };
+use softcrumb::sheet::civil::Zone;
+use softcrumb::sheet::day::{Bake, Bench, DaySettings};
 use softcrumb::sheet::{Id, Kitchen, Moment, Sheet, examples};
 
 use crate::days::{minutes, ms, step};

@@ -4,11 +4,11 @@ use softcrumb::engine::formula::LineAt;
 use softcrumb::engine::learn::Learnt;
 use softcrumb::engine::plan::{Edit, StepKind, weighed_at};
 use softcrumb::engine::quantity::{Mass, Temperature};
-use softcrumb::sheet::civil::Zone;
-use softcrumb::sheet::day::{
-    Bake, Bench, DayAsked, DaySettings, Planned, as_weighed, note_bread, note_dough, note_times,
-    planned, unmixed,
+use softcrumb::results::day::{
+    DayAsked, Planned, as_weighed, note_bread, note_dough, note_times, planned, unmixed,
 };
+use softcrumb::sheet::civil::Zone;
+use softcrumb::sheet::day::{Bake, Bench, DaySettings};
 use softcrumb::sheet::{Id, Kitchen, Sheet, examples};
 
 use crate::days::{minutes, ms, step};
@@ -167,7 +167,7 @@ fn a_changed_length_replaces_the_one_before_and_own_steps_have_numbers() {
 fn an_open_table_is_an_afternoon_with_a_night_before_it() {
     for hour in 0..48_u32 {
         let now = ms(1_774_634_400_000.0 + f64::from(hour) * 3.6e6);
-        let table = softcrumb::sheet::day::open_table(&Zone::fixed(60), now);
+        let table = softcrumb::results::day::open_table(&Zone::fixed(60), now);
         let ahead = table.since(now.instant());
         assert!(
             (20.0..=44.0).contains(&ahead.hours()),

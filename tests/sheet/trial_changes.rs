@@ -7,8 +7,9 @@ use softcrumb::engine::learn::Learnt;
 use softcrumb::engine::plan::StepKind;
 use softcrumb::engine::quantity::{Factor, Mass, Temperature};
 use softcrumb::engine::rise::{RiseError, yeast_activity};
+use softcrumb::results::day::{DayAsked, Planned, as_weighed, planned};
 use softcrumb::sheet::civil::Zone;
-use softcrumb::sheet::day::{Bake, Bench, DayAsked, DaySettings, Planned, as_weighed, planned};
+use softcrumb::sheet::day::{Bake, Bench, DaySettings};
 use softcrumb::sheet::{Id, Kitchen, Sheet, examples};
 
 use crate::days::{minutes, ms, step};

@@ -4,11 +4,12 @@ use super::days::{celsius, friday, minutes, plan};
 use super::format_options::{american, british};
 use super::plain_speech::is_plain;
 use softcrumb::engine::formula::{Form, LineAt};
-use softcrumb::engine::kitchen::{RisePlace, StillNeeds, WhichRise};
+use softcrumb::engine::kitchen::StillNeeds;
 use softcrumb::engine::quantity::{Factor, Mass, Share, TemperatureChange};
 use softcrumb::engine::rise::{YeastActivity, yeast_activity};
+use softcrumb::results::day::{RiseOff, RisePlace, WhichRise, add_more, promise};
 use softcrumb::sheet::civil::Zone;
-use softcrumb::sheet::day::{Bake, Bench, LogImport, RiseOff, Target, add_more, promise};
+use softcrumb::sheet::day::{Bake, Bench, LogImport, Target};
 use softcrumb::sheet::{Id, examples};
 use softcrumb::text::day;
 

@@ -1,7 +1,8 @@
 //! Heat told in sentences: advice with numbers and a way out.
 
 use softcrumb::engine::heat::{
-    HeatFrom, Phase, RuleSet, cook, dough_temperature, liquid_for, review,
+    HeatFrom, LiquidAnswer, Phase, RuleSet, cook, dough_remedies, dough_temperature, liquid_for,
+    review,
 };
 use softcrumb::engine::kitchen::{Kitchen, bowlful, cooling_plan, paste, shares, warming};
 use softcrumb::engine::quantity::{
@@ -42,10 +43,16 @@ fn cold() -> Kitchen {
 fn an_unreachable_target_is_told_with_the_best_and_ways_out() {
     let (sheet, kitchen) = (example(), cold());
     let bowl = bowlful(&sheet.formula, &kitchen, &sheet.heat).unwrap();
-    let answer = liquid_for(&bowl.dough, sheet.heat.dough, &kitchen.surroundings()).unwrap();
+    let answer = liquid_for(&bowl.dough, sheet.heat.dough, kitchen.surroundings().liquid).unwrap();
+    let LiquidAnswer::OutOfReach(out) = &answer else {
+        panic!("reached");
+    };
+    let at_best = bowl.dough.poured_at(out.best);
+    let remedies = dough_remedies(&at_best, sheet.heat.dough, &kitchen.surroundings()).unwrap();
     let morning = Morning {
         bowlful: &bowl,
         wanted: sheet.heat.dough,
+        remedies: Some(&remedies),
         options: FormatOptions::default(),
     };
     let advice = heat::liquid(&answer, morning);

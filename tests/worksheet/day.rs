@@ -5,8 +5,9 @@ use std::borrow::Cow;
 use softcrumb::engine::learn::Learnt;
 use softcrumb::engine::plan::PlanError;
 use softcrumb::engine::quantity::{Instant, Minutes};
+use softcrumb::results::day::{DayAsked, Planned, planned};
 use softcrumb::sheet::civil::Zone;
-use softcrumb::sheet::day::{DayAsked, DaySettings, Planned, planned};
+use softcrumb::sheet::day::DaySettings;
 use softcrumb::sheet::record::{Tree, read_day};
 use softcrumb::sheet::{Kitchen, Moment, Sheet};
 

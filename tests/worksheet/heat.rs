@@ -4,14 +4,14 @@ use softcrumb::engine::chocolate::{Melted, Melting, melt};
 use softcrumb::engine::formula::{Formula, PartKind};
 use softcrumb::engine::heat::{
     Boiling, CookedPaste, Cooled, Curve, DoughRemedy, DoughTemperature, FactorMethod, HeatError,
-    LiquidAnswer, boiling_at, boiling_under, cook, dough_remedies, dough_temperature, follow,
-    liquid_for,
+    LiquidAnswer, boiling_at, boiling_under, cook, dough_temperature, follow, liquid_for,
 };
 use softcrumb::engine::kitchen::{
     Baking, BoilsBy, CoolingPlan, HeatShare, MixerLoad, baking, bowlful, cooling_plan,
     factor_method_for, melting, paste, shares,
 };
 use softcrumb::engine::quantity::Mass;
+use softcrumb::results::heat::DoughQuestion;
 
 use crate::asked::Asked;
 use crate::asked_heat::CoolingAsked;
@@ -41,6 +41,7 @@ pub(crate) struct BowlSums {
     pub(crate) came: DoughTemperature,
     pub(crate) shares: Vec<HeatShare>,
     pub(crate) liquid: Result<LiquidAnswer, HeatError>,
+    pub(crate) at_best: Vec<DoughRemedy>,
     pub(crate) ways: Vec<DoughRemedy>,
     pub(crate) factor: Result<FactorMethod, HeatError>,
 }
@@ -105,11 +106,21 @@ fn bowl(asked: &Asked, made: &Formula) -> Result<BowlSums, HeatError> {
     let (kitchen, settings) = (&asked.kitchen, &asked.sheet.heat);
     let bowlful = bowlful(made, kitchen, settings)?;
     let came = dough_temperature(&bowlful.dough)?;
-    let around = kitchen.surroundings();
+    let liquid = liquid_for(
+        &bowlful.dough,
+        settings.dough,
+        kitchen.surroundings().liquid,
+    );
+    let at_best = liquid.as_ref().ok().and_then(|liquid| {
+        DoughQuestion::at_best(&bowlful, liquid, settings.dough, kitchen)?.remedies()
+    });
     Ok(BowlSums {
         shares: shares(&bowlful, &came, settings.dough)?,
-        liquid: liquid_for(&bowlful.dough, settings.dough, &around),
-        ways: dough_remedies(&bowlful.dough, settings.dough, &around)?,
+        liquid,
+        at_best: at_best.unwrap_or_default(),
+        ways: DoughQuestion::as_it_is(&bowlful, settings.dough, kitchen)
+            .remedies()
+            .unwrap_or_default(),
         factor: factor_method_for(&bowlful, kitchen, settings.dough),
         bowlful,
         came,

@@ -4,13 +4,13 @@ use super::body::Body;
 use super::dough::{Dough, Handling, Item};
 use super::error::HeatError;
 use super::grain::Grain;
+use super::heat_part::{HeatPart, ThermalMaterial};
 use super::material::Vessel;
 use super::matter::Matter;
-use super::mix::{HeatPart, ThermalMaterial};
 use super::paste::{Paste, Scalded};
 use crate::engine::formula::{Form, Formula, Line, LineAt, Part, PartKind};
 use crate::engine::ingredients::Role;
-use crate::engine::quantity::{Length, Mass, Minutes, Temperature, TemperatureChange, WarmingRate};
+use crate::engine::quantity::{Mass, Minutes, Temperature, WarmingRate};
 
 /// How warm things are before they go into the bowl.
 #[derive(Clone, Debug, PartialEq)]
@@ -136,7 +136,7 @@ pub fn paste_of(
         liquid: Mass::ZERO,
         liquid_matter: Matter::WATER,
         boils,
-        drop: TemperatureChange::from_kelvin(Paste::DROP)?,
+        drop: Paste::DROP,
         vessel,
     };
     let mut liquids = Vec::new();
@@ -188,10 +188,7 @@ fn part_of(line: &Line, temperature: Temperature) -> Result<HeatPart, HeatError>
 
 fn whole(part: &Part, temperature: Temperature, room: Temperature) -> Result<Item, HeatError> {
     let (mass, matter) = part_matter(part)?;
-    // Its size is found from its mass; any will do to begin with.
-    let any = Length::from_metres(0.05)?;
-    let shape = super::Shape::Sphere;
-    let ball = Body::of(&matter, mass, shape, any, (temperature, room))?.ball()?;
+    let ball = Body::ball_of(&matter, mass, (temperature, room))?;
     Ok(Item {
         component: HeatPart {
             of: part.name.clone().into(),

@@ -12,8 +12,6 @@ mod melting;
 mod mixer_load;
 mod paste;
 mod place;
-mod rise_place;
-mod rising;
 mod settings;
 mod standing;
 mod start_temperatures;
@@ -30,8 +28,6 @@ pub use melting::melting;
 pub use mixer_load::{LoadSource, MixerLoad, bowlful, factor_method_for};
 pub use paste::paste;
 pub use place::{BoilsBy, Kitchen};
-pub use rise_place::{RisePlace, WhichRise, rise_place};
-pub use rising::{Known, Night, Rising, night, rising};
 pub use settings::{
     BakeSettings, CoolingSettings, HeatSettings, KnownBake, MeltSettings, PasteSettings,
 };

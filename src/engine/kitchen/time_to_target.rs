@@ -11,7 +11,7 @@ use crate::engine::heat::{
     Air, Body, Curve, Exposure, Handling, HeatError, Probe, cook, follow_on, part_matter,
 };
 use crate::engine::plan::StepKind;
-use crate::engine::quantity::{Length, Minutes, Temperature};
+use crate::engine::quantity::{Minutes, Temperature};
 
 /// What a measured temperature asks for.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -109,15 +109,7 @@ fn chilling(
             .body
     } else {
         let (mass, matter) = part_matter(own)?;
-        let any = Length::from_metres(0.05)?;
-        Body::of(
-            &matter,
-            mass,
-            heat.cooling.shape,
-            any,
-            (measured, kitchen.fridge),
-        )?
-        .ball()?
+        Body::ball_of(&matter, mass, (measured, kitchen.fridge))?
     };
     let fridge = Air::still(kitchen.fridge);
     // A fridge that is no colder than that can do no more than come near itself.

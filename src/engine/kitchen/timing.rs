@@ -3,13 +3,12 @@
 use super::cooling::cooling_plan;
 use super::paste::paste;
 use super::place::Kitchen;
-use super::rising::Rising;
 use super::settings::HeatSettings;
 use crate::engine::formula::{Formula, PartKind};
 use crate::engine::heat::{HeatError, Probe, cook, follow_on};
 use crate::engine::plan::{DurationRange, Loads, Times};
 use crate::engine::quantity::{Minutes, Temperature};
-use crate::engine::rise::{RiseError, RiseSettings, Risen, Stated};
+use crate::engine::rise::RiseSettings;
 
 /// Cold enough to be kept, °C.
 const COLD: Temperature = Temperature::known(5.0);
@@ -26,7 +25,6 @@ pub fn times(
     kitchen: &Kitchen,
     heat: &HeatSettings,
     rises: &RiseSettings,
-    rising: &Rising,
     asked: &TimesAsked,
 ) -> Times {
     let cooling = heat.cooling.bench.minutes() + heat.cooling.ice.minutes();
@@ -37,9 +35,9 @@ pub fn times(
         chill: asked.chill,
         warm_up: heat.standing,
         mix: heat.mixing.unwrap_or(kitchen.mixer.minutes),
-        bulk: over(&rising.bulk, rises.bulk),
+        bulk: asked.bulk,
         rest: rises.rest,
-        proof: over(&rising.proof, rises.proof),
+        proof: asked.proof,
         bake: heat.bake.phases.iter().map(|phase| phase.minutes).collect(),
         loads: asked.loads,
         pieces: asked.pieces,
@@ -49,23 +47,16 @@ pub fn times(
 /// What is asked of the times, beside formula and kitchen.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct TimesAsked {
+    /// The bulk rise: soonest, likely, latest.
+    pub bulk: [Minutes; 3],
+    /// The proof: soonest, likely, latest.
+    pub proof: [Minutes; 3],
     /// How long a preferment may be in the fridge.
     pub chill: DurationRange,
     /// How often the oven is filled.
     pub loads: Loads,
     /// How many pieces there are.
     pub pieces: u16,
-}
-
-/// Soonest, likely, latest.
-fn over(risen: &Result<Risen, RiseError>, stated: Stated) -> [Minutes; 3] {
-    match risen {
-        Ok(risen) => {
-            let latest = risen.latest.unwrap_or(risen.due);
-            [risen.soonest, risen.due, latest]
-        }
-        Err(_) => [stated.time; 3],
-    }
 }
 
 /// How long a paste is in the fridge: until its middle is cold at the least, a day at the most, and

@@ -22,7 +22,7 @@ impl Clock {
     }
 
     /// As this project's own defaults have it; midnight where no clock shows it.
-    pub(in crate::sheet) const fn known(hour: u16, minute: u16) -> Self {
+    pub(crate) const fn known(hour: u16, minute: u16) -> Self {
         if hour < 24 && minute < 60 {
             Self(hour * 60 + minute)
         } else {

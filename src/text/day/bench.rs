@@ -2,8 +2,9 @@
 
 use crate::engine::formula::{Figure, Figures, Form, Formula};
 use crate::engine::quantity::{Mass, Minutes, Temperature, TemperatureChange};
+use crate::results::day::{AddMore, as_weighed};
 use crate::sheet::Moment;
-use crate::sheet::day::{AddMore, Bench, Timer, as_weighed};
+use crate::sheet::day::{Bench, Timer};
 use crate::text::{format, format_options::FormatOptions, name, tr};
 
 /// How a timer stands: "12 min left", "over for 3 min".

@@ -2,11 +2,12 @@
 
 use super::bench::dough_off;
 use crate::engine::formula::Formula;
-use crate::engine::kitchen::{StillNeeds, WhichRise};
+use crate::engine::kitchen::StillNeeds;
 use crate::engine::plan::StepAt;
 use crate::engine::quantity::{Instant, Minutes, Temperature};
+use crate::results::day::{Planned, RiseOff, WhichRise, gives};
 use crate::sheet::civil::Zone;
-use crate::sheet::day::{Bench, Planned, RiseOff, gives};
+use crate::sheet::day::Bench;
 use crate::text::{format, format_options::FormatOptions, name, tr};
 
 /// What is smaller than this is no difference, min.

@@ -1,9 +1,9 @@
 //! Rises in sentences: when a dough is up, what that rests on, what to look for.
 
-use crate::engine::kitchen::Night;
 use crate::engine::plan::StepKind;
 use crate::engine::quantity::{Instant, Minutes, Temperature};
 use crate::engine::rise::{Basis, Cardinal, ReferenceRise, Risen};
+use crate::results::day::Night;
 use crate::sheet::civil::Zone;
 use crate::text::{format, format_options::FormatOptions, tr};
 

@@ -6,7 +6,7 @@ use crate::engine::plan::{Step, Timed};
 use crate::engine::quantity::Factor;
 use crate::engine::rise::YeastActivity;
 use crate::engine::working::{Line, given};
-use crate::sheet::day::Planned;
+use crate::results::day::Planned;
 use crate::text::{format, format_options::FormatOptions, name, tr};
 
 /// From the first step to the table: how long each step on that way lasts, and their sum.

@@ -1,13 +1,12 @@
 //! The day's results: rises, nights, the plan with its times, the calendar file.
 
 use serde_json::{Value, json};
-use softcrumb::engine::kitchen::Night;
 use softcrumb::engine::plan::{Step, Timed};
 use softcrumb::engine::quantity::{Instant, Minutes};
 use softcrumb::engine::rise::{RiseError, Risen};
+use softcrumb::results::day::{Night, Planned};
 use softcrumb::sheet::calendar::{self, Event};
 use softcrumb::sheet::civil::Zone;
-use softcrumb::sheet::day::Planned;
 use softcrumb::text::{FormatOptions, day, name};
 
 use crate::asked::Asked;

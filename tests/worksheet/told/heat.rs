@@ -146,13 +146,13 @@ fn bowl(sums: &BowlSums) -> Value {
             "of": component.of, "mass_g": component.mass.grams(), "at_c": component.temperature.celsius(),
         })).collect::<Vec<_>>(),
         "shares": sums.shares.iter().map(share).collect::<Vec<_>>(),
-        "liquid": or_error(&sums.liquid, "formula", liquid),
+        "liquid": or_error(&sums.liquid, "formula", |answer| liquid(answer, &sums.at_best)),
         "ways": sums.ways.iter().map(dough_remedy).collect::<Vec<_>>(),
         "factor_method_c": or_error(&sums.factor, "heat", |factor| json!(factor.water.celsius())),
     })
 }
 
-fn liquid(answer: &LiquidAnswer) -> Value {
+fn liquid(answer: &LiquidAnswer, remedies: &[DoughRemedy]) -> Value {
     match answer {
         LiquidAnswer::At { liquid, dough } => json!({
             "reached": true, "liquid_c": liquid.celsius(), "dough_c": dough.temperature.celsius(),
@@ -161,7 +161,7 @@ fn liquid(answer: &LiquidAnswer) -> Value {
             "reached": false, "wanted_c": out.wanted.map(Temperature::celsius),
             "best_c": out.best.celsius(), "dough_c": out.dough.temperature.celsius(),
             "short_k": out.short.kelvin(),
-            "remedies": out.remedies.iter().map(dough_remedy).collect::<Vec<_>>(),
+            "remedies": remedies.iter().map(dough_remedy).collect::<Vec<_>>(),
         }),
     }
 }

@@ -14,8 +14,9 @@ use crate::app::page::HEADING;
 use crate::app::part::Button;
 use crate::app::state::memo;
 use crate::engine::plan::StepAt;
+use crate::results::day::note_times;
 use crate::sheet::Moment;
-use crate::sheet::day::{Bench, Timer, note_times};
+use crate::sheet::day::{Bench, Timer};
 use crate::text::{
     caution,
     day::{self as told, caution_of},

@@ -6,10 +6,9 @@ use super::conflicts::InTheWay;
 use super::results::Day;
 use crate::app::part::Button;
 use crate::app::state::memo;
-use crate::engine::kitchen::WhichRise;
 use crate::engine::plan::{StepAt, StepKind};
 use crate::engine::quantity::Temperature;
-use crate::sheet::day::rise_off;
+use crate::results::day::{WhichRise, rise_off};
 use crate::text::{day as told, tr};
 
 /// What goes otherwise than planned at a step, and what makes up for it.

@@ -7,8 +7,8 @@ use crate::app::part::{Figure, Shown};
 use crate::app::state::memo;
 use crate::engine::formula::Formula;
 use crate::engine::working::Line;
+use crate::results::day::Planned;
 use crate::sheet::civil::Zone;
-use crate::sheet::day::Planned;
 use crate::text::{FormatOptions, day as told, format, tr};
 
 /// The three figures that the place is about.

@@ -9,7 +9,7 @@ use crate::app::part::NumberBox;
 use crate::app::state::memo;
 use crate::engine::plan::StepKind;
 use crate::engine::quantity::Mass;
-use crate::sheet::day::{note_bread, note_dough, unmixed};
+use crate::results::day::{note_bread, note_dough, unmixed};
 use crate::text::{Trouble, day as told, format, read, tr};
 
 /// The boxes of a step, where something is measured at it.

@@ -12,8 +12,9 @@ use crate::engine::learn::{Learnt, learn};
 use crate::engine::plan::{Edit, PlanError};
 use crate::engine::quantity::{Instant, Minutes};
 use crate::engine::rise::yeast_activity;
+use crate::results::day::{DayAsked, Planned, as_weighed, planned};
 use crate::sheet::civil::Zone;
-use crate::sheet::day::{Bake, Bench, DayAsked, DaySettings, Log, Planned, as_weighed, planned};
+use crate::sheet::day::{Bake, Bench, DaySettings, Log};
 use crate::sheet::record::{read_day, read_log, write_day, write_log};
 use crate::sheet::{Id, Moment, Sheet, key};
 

@@ -7,7 +7,7 @@ use super::results::Day;
 use crate::app::part::{Button, FieldBox, Figure, RiseCurve, Shown};
 use crate::app::state::memo;
 use crate::engine::rise::{RiseError, Risen};
-use crate::sheet::day::Planned;
+use crate::results::day::Planned;
 use crate::text::{Trouble, chart, day as told, format, tr};
 
 /// When the dough is up.

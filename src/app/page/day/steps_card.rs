@@ -8,8 +8,9 @@ use super::step_row::StepRow;
 use crate::app::browser::random;
 use crate::app::part::Button;
 use crate::app::state::memo;
+use crate::results::day::promise;
 use crate::sheet::Id;
-use crate::sheet::day::{Bake, Bench, promise};
+use crate::sheet::day::{Bake, Bench};
 use crate::text::{day as told, tr};
 
 /// The steps, and the way to the bench.

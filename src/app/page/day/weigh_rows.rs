@@ -9,7 +9,7 @@ use crate::app::state::memo;
 use crate::engine::formula::LineAt;
 use crate::engine::plan::{StepAt, weighed_at};
 use crate::engine::quantity::Mass;
-use crate::sheet::day::{AddMore, add_more, warmed_by_weights};
+use crate::results::day::{AddMore, add_more, warmed_by_weights};
 use crate::text::{Trouble, day as told, format, name, read, tr};
 
 /// The lines of a step.

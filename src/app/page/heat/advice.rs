@@ -3,10 +3,12 @@
 use leptos::prelude::*;
 
 use super::HeatAnswers;
+use super::results::Bowl;
 use super::ways::TakeIt;
 use crate::app::part::AdviceCard;
-use crate::app::state::{memo, use_app_state};
+use crate::app::state::{after_frame, memo, use_app_state};
 use crate::engine::heat::{CookedPaste, LiquidAnswer};
+use crate::results::heat::DoughQuestion;
 use crate::text::{
     Advice, Trouble,
     heat::{self, Morning},
@@ -28,19 +30,31 @@ pub fn HeatAdvice() -> impl IntoView {
 fn Unreachable() -> impl IntoView {
     let state = use_app_state();
     let answers = HeatAnswers::here();
+    let wanted = move || answers.settings.with(|settings| settings.dough);
+    let question = memo(move || {
+        let of = |bowl: &Bowl| {
+            let answer = bowl.liquid.as_ref().ok()?;
+            state
+                .kitchen
+                .with(|kitchen| DoughQuestion::at_best(&bowl.bowlful, answer, wanted(), kitchen))
+        };
+        answers.read_bowl(of).flatten()
+    });
+    let remedies = after_frame(question, DoughQuestion::remedies);
     let advice = memo(move || {
         let options = state.options.get();
-        let wanted = answers.settings.with(|settings| settings.dough);
+        let wanted = wanted();
         answers
             .read_bowl(|bowl| match &bowl.liquid {
-                Ok(answer @ LiquidAnswer::OutOfReach(_)) => {
+                Ok(answer @ LiquidAnswer::OutOfReach(_)) => remedies.with(|remedies| {
                     let morning = Morning {
                         bowlful: &bowl.bowlful,
                         wanted,
+                        remedies: remedies.as_deref(),
                         options,
                     };
                     Some(heat::liquid(answer, morning))
-                }
+                }),
                 Ok(LiquidAnswer::At { .. }) | Err(_) => None,
             })
             .flatten()
@@ -58,7 +72,7 @@ fn Unreachable() -> impl IntoView {
     view! {
         <AdviceCard title=tr!("The dough this morning") advice working=Callback::new(working) />
         <Show when=move || is_there.get()>
-            <TakeIt />
+            <TakeIt remedies />
         </Show>
     }
 }

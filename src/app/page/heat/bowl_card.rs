@@ -10,9 +10,8 @@ use super::ways::take;
 use super::wish_fields::{MIXING, MIXING_BOWL, STANDING, WANTED};
 use crate::app::part::{BowlBalance, Button, FieldBox};
 use crate::app::state::{after_frame, memo, use_app_state};
-use crate::engine::heat::{Dough, LiquidAnswer, Surroundings, dough_remedies};
-use crate::engine::kitchen::Kitchen;
-use crate::engine::quantity::Temperature;
+use crate::engine::heat::LiquidAnswer;
+use crate::results::heat::DoughQuestion;
 use crate::text::{
     chart::{balance_bars, bowl_balance},
     format,
@@ -109,6 +108,7 @@ fn LiquidLine() -> impl IntoView {
                 let morning = Morning {
                     bowlful: &bowl.bowlful,
                     wanted,
+                    remedies: None,
                     options,
                 };
                 Some(heat::liquid(answer, morning).sentence())
@@ -143,18 +143,15 @@ fn LiquidLine() -> impl IntoView {
 fn Ways() -> impl IntoView {
     let state = use_app_state();
     let answers = HeatAnswers::here();
-    let asked: Memo<Option<(Dough, Temperature, Surroundings)>> = memo(move || {
-        let dough = answers.read_bowl(|bowl| bowl.bowlful.dough.clone())?;
-        let around = state.kitchen.with(Kitchen::surroundings);
-        Some((
-            dough,
-            answers.settings.with(|settings| settings.dough),
-            around,
-        ))
+    let question = memo(move || {
+        let wanted = answers.settings.with(|settings| settings.dough);
+        answers.read_bowl(|bowl| {
+            state
+                .kitchen
+                .with(|kitchen| DoughQuestion::as_it_is(&bowl.bowlful, wanted, kitchen))
+        })
     });
-    let found = after_frame(asked, |(dough, wanted, around)| {
-        dough_remedies(dough, *wanted, around).ok()
-    });
+    let found = after_frame(question, DoughQuestion::remedies);
     let ways = memo(move || {
         let options = state.options.get();
         let standing = answers

@@ -14,20 +14,20 @@ use crate::text::{Trouble, chart::begun, heat, tr};
 
 /// The first ways out of an unreachable target, each a button: the liquid at its best, and a step.
 #[component]
-pub fn TakeIt() -> impl IntoView {
+pub fn TakeIt(
+    /// What else brings the dough there, once that is worked out.
+    remedies: RwSignal<Option<Vec<DoughRemedy>>>,
+) -> impl IntoView {
     let answers = HeatAnswers::here();
     let ways = memo(move || {
         let found = answers.read_bowl(|bowl| match &bowl.liquid {
-            Ok(LiquidAnswer::OutOfReach(out)) => {
-                let takes = out
-                    .remedies
-                    .iter()
-                    .filter(|remedy| can_be_taken(remedy.step));
-                takes
+            Ok(LiquidAnswer::OutOfReach(out)) => remedies.with(|remedies| {
+                let all = remedies.iter().flatten();
+                all.filter(|remedy| can_be_taken(remedy.step))
                     .take(2)
                     .map(|remedy| (Some(out.best), *remedy))
                     .collect()
-            }
+            }),
             Ok(LiquidAnswer::At { .. }) | Err(_) => Vec::new(),
         });
         found.unwrap_or_default()
