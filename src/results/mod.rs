@@ -5,5 +5,7 @@
 //! nothing here reads a clock, keeps state or writes a sentence.
 
 pub mod batch;
+pub mod chocolate;
 pub mod day;
+pub mod formula;
 pub mod heat;
