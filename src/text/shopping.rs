@@ -17,8 +17,6 @@ pub struct ShoppingRow {
     pub buy: String,
     /// What the part that is used costs; empty where the price is not known.
     pub cost: String,
-    /// How packs and cost came about.
-    pub working: Vec<Line>,
 }
 
 /// The shopping list with its cost.
@@ -126,7 +124,6 @@ fn row(item: &Item, currency: &str, options: FormatOptions) -> ShoppingRow {
             .used
             .map(|cost| format::money(cost, currency, options))
             .unwrap_or_default(),
-        working: item.working(),
     }
 }
 

@@ -148,10 +148,12 @@ fn every_loaf_is_in_one_load_and_no_load_is_too_large() {
                     let most = plan.loads.iter().map(|load| load.loaves).max().unwrap();
                     let least = plan.loads.iter().map(|load| load.loaves).min().unwrap();
                     assert!(most - least <= 1);
-                    for loaf in 1..=loaves {
-                        assert!(plan.load_of(loaf).is_some());
+                    let mut next = 1;
+                    for load in &plan.loads {
+                        assert_eq!(load.first, next);
+                        next += load.loaves;
                     }
-                    assert_eq!(plan.load_of(loaves + 1), None);
+                    assert_eq!(next, loaves + 1);
                     for pair in plan.loads.windows(2) {
                         let gap = pair[1].goes_in.minutes() - pair[0].comes_out.minutes();
                         assert!((gap - 7.0).abs() < 1e-9);

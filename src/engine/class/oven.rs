@@ -92,16 +92,6 @@ impl OvenPlan {
         }
     }
 
-    /// The load a loaf is in, both counted from one.
-    #[must_use]
-    pub fn load_of(&self, loaf: u32) -> Option<u32> {
-        let found = self
-            .loads
-            .iter()
-            .position(|load| (load.first..load.first + load.loaves).contains(&loaf))?;
-        u32::try_from(found + 1).ok()
-    }
-
     /// Whether the last load's dough, begun with the first, would wait longer than so much.
     #[must_use]
     pub fn waits_longer_than(&self, longest: Minutes) -> bool {

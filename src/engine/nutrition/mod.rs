@@ -2,6 +2,7 @@
 //! composition tables, never a label in law.
 
 mod contains;
+mod declare;
 mod declared;
 mod declared_eu;
 mod declared_us;
@@ -13,7 +14,8 @@ mod nutrients;
 mod working;
 
 pub use contains::{AllergenRow, FoodMark, Marks, Telling, allergens};
-pub use declared::{Declared, DeclaredEnergy, DeclaredLine, declare};
+pub use declare::declare;
+pub use declared::{Declared, DeclaredEnergy, DeclaredLine};
 pub use eaten::{Nutrition, nutrition};
 pub use energy::{energy_eu, energy_us};
 pub use error::NutritionError;

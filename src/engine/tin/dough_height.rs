@@ -4,15 +4,13 @@ use super::error::TinError;
 use super::room::Room;
 use super::shape::Tin;
 use super::usual::DOUGH_ROOM;
-use crate::engine::quantity::{Factor, Length, Mass, Share, SpecificVolume, Volume};
+use crate::engine::quantity::{Factor, Length, Mass, Share, Volume};
 
 /// How high dough stands in a tin.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct DoughHeight {
     /// Dough in one tin.
     pub dough: Mass,
-    /// Room a gram takes before it rises.
-    pub at_rest: SpecificVolume,
     /// How many times its first volume.
     pub rise: Factor,
     /// The room it takes then.
@@ -65,7 +63,6 @@ pub fn dough_height(tin: &Tin, dough: Mass, rise: Factor) -> Result<DoughHeight,
     let off = |centimetres: f64| Length::from_metres(centimetres / 100.0).ok();
     Ok(DoughHeight {
         dough,
-        at_rest: DOUGH_ROOM,
         rise,
         risen,
         tin: volume,

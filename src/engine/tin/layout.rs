@@ -7,8 +7,9 @@ use super::error::TinError;
 use super::grid::{Grid, MOST_PIECES, best};
 use super::round_layout::{around, in_round};
 use super::shape::{Across, Tin, TinShape};
+use super::spot::{Spot, spot};
 use super::usual::DOUGH_ROOM;
-use crate::engine::quantity::{Factor, Length, Mass, Share};
+use crate::engine::quantity::{Factor, Length, Mass};
 
 /// What is drawn round the pieces: the bottom of the tin.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -26,15 +27,6 @@ pub enum Outline {
     },
     /// Cups, each where a piece lies.
     Cups(Grid),
-}
-
-/// Where a piece lies: its middle, as a share of the outline's length and width.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Spot {
-    /// Along the length.
-    pub along: Share,
-    /// Along the width.
-    pub across: Share,
 }
 
 /// How two neighbours lie.
@@ -182,15 +174,6 @@ fn in_rows(grid: Grid, pieces: NonZeroU16) -> Vec<Spot> {
         }
     }
     spots
-}
-
-/// A spot from fractions of one.
-pub(super) fn spot(along: f64, across: f64) -> Spot {
-    let share = |component: f64| Share::from_fraction(component).unwrap_or(Share::NONE);
-    Spot {
-        along: share(along),
-        across: share(across),
-    }
 }
 
 fn between(place: Length, ball: Length) -> Between {

@@ -10,6 +10,7 @@ mod measure;
 mod room;
 mod round_layout;
 mod shape;
+mod spot;
 mod usual;
 mod working;
 
@@ -18,8 +19,9 @@ pub use dough_height::{DoughHeight, dough_height};
 pub use error::TinError;
 pub use filling::{Filling, Fullness, filling};
 pub use grid::{Grid, MOST_PIECES, grids};
-pub use layout::{Between, Layout, Outline, Spot, layout};
+pub use layout::{Between, Layout, Outline, layout};
 pub use measure::{TinKind, TinMeasure};
 pub use room::Room;
 pub use shape::{Across, Tin, TinShape, Tins};
+pub use spot::Spot;
 pub use usual::{DOUGH_ROOM, UsualRoom};

@@ -4,7 +4,7 @@ use std::f64::consts::PI;
 use std::num::NonZeroU16;
 
 use super::error::TinError;
-use super::layout::{Spot, spot};
+use super::spot::{Spot, spot};
 use crate::engine::quantity::Length;
 
 /// Pieces in a round tin, and the circle each has to itself: outer circle first.

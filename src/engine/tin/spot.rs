@@ -1,0 +1,21 @@
+//! Spot: where a piece lies in its tin.
+
+use crate::engine::quantity::Share;
+
+/// Where a piece lies: its middle, as a share of the outline's length and width.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Spot {
+    /// Along the length.
+    pub along: Share,
+    /// Along the width.
+    pub across: Share,
+}
+
+/// A spot from fractions of one.
+pub(super) fn spot(along: f64, across: f64) -> Spot {
+    let share = |component: f64| Share::from_fraction(component).unwrap_or(Share::NONE);
+    Spot {
+        along: share(along),
+        across: share(across),
+    }
+}
