@@ -1,18 +1,17 @@
 //! The chocolate of a part about to be melted by its liquid.
 
-use super::place::Kitchen;
-use super::settings::MeltSettings;
 use crate::engine::chocolate::Melting;
 use crate::engine::formula::Part;
 use crate::engine::heat::{HeatError, Matter};
 use crate::engine::ingredients::Role;
 use crate::engine::quantity::Mass;
+use crate::sheet::{Kitchen, MeltSettings};
 
 /// A topping's or filling's chocolate with all that is poured on it.
 ///
 /// # Errors
-/// [`HeatError::EmptyBowl`] when there is no chocolate; [`HeatError::NoLiquid`] when nothing is
-/// poured; [`HeatError::UnknownFood`] where nothing is known of an ingredient.
+/// [`HeatError::NoChocolate`] when there is none; [`HeatError::NothingPoured`] when there is no
+/// liquid; [`HeatError::UnknownFood`] for a food whose composition is empty.
 pub fn melting(
     part: &Part,
     kitchen: &Kitchen,
@@ -32,12 +31,12 @@ pub fn melting(
     }
     let liquid: Mass = liquids.iter().map(|(mass, _)| *mass).sum();
     if liquid <= Mass::ZERO {
-        return Err(HeatError::NoLiquid);
+        return Err(HeatError::NothingPoured);
     }
     let off_the_boil = kitchen.off_the_boil()?;
     Ok(Melting {
         chocolate,
-        fat: fat.share_of(chocolate).ok_or(HeatError::EmptyBowl)?,
+        fat: fat.share_of(chocolate).ok_or(HeatError::NoChocolate)?,
         chocolate_at: settings.chocolate.unwrap_or(kitchen.room),
         pieces: Some(settings.pieces),
         liquid,

@@ -1,13 +1,13 @@
 //! Cooling a part as it is wished: on the bench, in ice water, in the fridge.
 
-use super::place::Kitchen;
-use super::settings::CoolingSettings;
-use crate::engine::formula::Part;
+use super::part_matter::part_matter;
+use super::paste::PasteResult;
+use crate::engine::formula::{Formula, Part, PartKind};
 use crate::engine::heat::{
-    Air, Body, Cooled, Cooling, CoolingAdvice, Exposure, HeatError, advise, cool_through,
-    part_matter,
+    Air, Body, Cooled, Cooling, CoolingAdvice, Exposure, HeatError, IN_FRIDGE, advise, cool_through,
 };
-use crate::engine::quantity::{Length, Minutes, SurfaceCoefficient, Temperature};
+use crate::engine::quantity::{Length, Mass, Minutes, SurfaceCoefficient, Temperature};
+use crate::sheet::{CoolingSettings, Kitchen};
 
 /// A cooling that can be followed.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -22,8 +22,8 @@ pub struct CoolingPlan {
 /// one on the other, `(1/(1/9 + 1/9) + 9) / 2` W/(m²·K).
 const COVERED: SurfaceCoefficient = SurfaceCoefficient::known(6.75);
 
-/// How long the fridge is followed, min.
-const IN_FRIDGE: Minutes = Minutes::known(720.0);
+/// The temperature at which a paste or preferment counts as chilled. Common practice.
+pub(super) const CHILLED: Temperature = Temperature::known(5.0);
 
 /// A part that is `start` warm throughout, cooled as it is wished.
 ///
@@ -90,6 +90,71 @@ impl CoolingPlan {
     pub fn advise(&self) -> Result<CoolingAdvice, HeatError> {
         advise(&self.cooling)
     }
+}
+
+/// The cooling of a part.
+#[derive(Clone, Debug, PartialEq)]
+pub struct CoolingResult {
+    /// The place of the part in the formula.
+    pub part: usize,
+    /// Whether its temperature comes from cooking it as a paste, not from the user.
+    pub is_paste: bool,
+    /// How it is cooled; `None` where it is not known how hot it is.
+    pub plan: Option<Result<CoolingPlan, HeatError>>,
+    /// How that goes.
+    pub cooled: Option<Cooled>,
+}
+
+impl CoolingResult {
+    /// Follows a part from what its paste came to, or from its own temperature.
+    #[must_use]
+    pub fn of(
+        formula: &Formula,
+        part: usize,
+        pastes: &[PasteResult],
+        kitchen: &Kitchen,
+        settings: &CoolingSettings,
+    ) -> Self {
+        let paste = pastes.iter().find(|paste| paste.part == part);
+        let cooked = paste.and_then(|paste| paste.cooked.as_ref().ok());
+        let own = formula.parts.get(part);
+        let start = cooked
+            .map(|cooked| cooked.temperature)
+            .or_else(|| own?.temperature);
+        let plan = own
+            .zip(start)
+            .map(|(own, start)| cooling_plan(own, start, kitchen, settings));
+        let good = plan.as_ref().and_then(|plan| plan.as_ref().ok());
+        Self {
+            part,
+            is_paste: cooked.is_some(),
+            cooled: good.and_then(|plan| plan.follow().ok()),
+            plan,
+        }
+    }
+
+    /// The plan, where the cooling can be followed.
+    #[must_use]
+    pub fn good_plan(&self) -> Option<&CoolingPlan> {
+        self.plan.as_ref()?.as_ref().ok()
+    }
+
+    /// Why the cooling cannot be followed.
+    #[must_use]
+    pub fn error(&self) -> Option<&HeatError> {
+        self.plan.as_ref()?.as_ref().err()
+    }
+}
+
+/// Parts with something in them that is cooked, or may be: pastes, fillings, toppings.
+#[must_use]
+pub fn coolable(formula: &Formula) -> Vec<usize> {
+    let numbered = formula.parts.iter().enumerate();
+    let hot = numbered.filter(|(_, own)| match own.kind {
+        PartKind::Paste | PartKind::Filling | PartKind::Topping => own.mass() > Mass::ZERO,
+        PartKind::Preferment | PartKind::Final | PartKind::Wash => false,
+    });
+    hot.map(|(part, _)| part).collect()
 }
 
 /// The air round something that is cooled.

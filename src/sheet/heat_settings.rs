@@ -1,7 +1,7 @@
 //! Wishes: what a formula asks of heat, where the kitchen does not decide it.
 
-use super::equipment::Oven;
-use crate::engine::heat::{HeatFrom, Phase, Shape};
+use super::kitchen::Oven;
+use crate::engine::heat::{HeatFrom, Paste, Phase, Shape};
 use crate::engine::quantity::{Length, Mass, Minutes, Temperature, TemperatureChange};
 
 /// What a formula asks of heat.
@@ -103,7 +103,7 @@ impl Default for PasteSettings {
     fn default() -> Self {
         Self {
             bowl: None,
-            drop: TemperatureChange::known(2.0),
+            drop: Paste::DROP,
         }
     }
 }

@@ -1,9 +1,8 @@
 //! The kitchen itself: room, fridge, tap, height, and what stands in it.
 
 use super::equipment::{Bowl, Mixer, Oven, Scales};
-use super::settings::PasteSettings;
 use crate::engine::heat::{
-    Boiling, HeatError, LiquidRange, Material, RuleSet, Surroundings, Vessel, boiling_at,
+    Boiling, HeatError, LiquidRange, Material, Paste, RuleSet, Surroundings, Vessel, boiling_at,
     boiling_under,
 };
 use crate::engine::quantity::{Altitude, Division, Mass, Pressure, Temperature};
@@ -104,9 +103,7 @@ impl Kitchen {
     /// [`HeatError::OffScale`] never within the ranges of altitude and pressure.
     pub fn off_the_boil(&self) -> Result<Temperature, HeatError> {
         let boils = self.boiling()?.temperature.celsius();
-        Ok(Temperature::from_celsius(
-            boils - PasteSettings::default().drop.kelvin(),
-        )?)
+        Ok(Temperature::from_celsius(boils - Paste::DROP.kelvin())?)
     }
 
     /// Adds a steel bowl of no weight yet; nothing where there are as many as there may be.
@@ -166,8 +163,11 @@ impl Kitchen {
         }
     }
 
-    /// The bowl at a place of its list, this warm.
-    pub(super) fn vessel(
+    /// The bowl at a place of its list, this warm, or as warm as the room.
+    ///
+    /// # Errors
+    /// [`HeatError::OffScale`] never.
+    pub fn vessel(
         &self,
         bowl: Option<usize>,
         at: Option<Temperature>,

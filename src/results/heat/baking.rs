@@ -1,7 +1,5 @@
 //! Baking a formula in this kitchen: its programme, its core, and its time scaled from a known bake.
 
-use super::place::Kitchen;
-use super::settings::{BakeSettings, HeatSettings};
 use crate::engine::formula::Bread;
 use crate::engine::heat::{
     BakeSetting, BakeTime, CoreTarget, Crumb, HeatError, Programme, bake_time, core_target, review,
@@ -9,6 +7,7 @@ use crate::engine::heat::{
 };
 use crate::engine::quantity::{Factor, Mass, Temperature};
 use crate::engine::working::{Line, given};
+use crate::sheet::{BakeSettings, HeatSettings, Kitchen};
 
 /// A bake seen at once.
 #[derive(Clone, Debug, PartialEq)]
@@ -58,7 +57,7 @@ fn time(
     settings: &BakeSettings,
 ) -> Result<BakeTime, HeatError> {
     let known = settings.known;
-    let weight = piece.share_of(known.piece).ok_or(HeatError::EmptyBowl)?;
+    let weight = piece.share_of(known.piece).ok_or(HeatError::NoKnownPiece)?;
     let thickness = thickness_of(Factor::from_number(weight.fraction())?)?;
     let from = BakeSetting {
         oven: known.oven,

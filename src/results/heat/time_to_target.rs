@@ -1,17 +1,15 @@
 //! Still needs: how long a paste or preferment that was measured must stay where it is, until it is
 //! as warm as the plan has it.
 
-use super::cooling::cooling_plan;
-use super::mixer_load::{LoadSource, bowlful};
-use super::paste::paste;
-use super::place::Kitchen;
-use super::settings::HeatSettings;
+use super::cooling::{CHILLED, cooling_plan};
+use super::mixer_load::{LoadSource, mixer_load};
+use super::part_matter::{part_at, part_matter};
+use super::paste::stirred_at;
 use crate::engine::formula::{Formula, PartKind};
-use crate::engine::heat::{
-    Air, Body, Curve, Exposure, Handling, HeatError, Probe, cook, follow_on, part_matter,
-};
+use crate::engine::heat::{Air, Body, Exposure, Handling, HeatError, Probe, follow_coarsely};
 use crate::engine::plan::StepKind;
 use crate::engine::quantity::{Minutes, Temperature};
+use crate::sheet::{HeatSettings, Kitchen};
 
 /// What a measured temperature asks for.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -24,20 +22,17 @@ pub struct StillNeeds {
     pub in_ice: Option<Minutes>,
 }
 
-/// Cold enough to be kept, °C.
-const COLD: Temperature = Temperature::known(5.0);
 /// How long it is followed, min: a day.
 const FOLLOWED: Minutes = Minutes::known(1440.0);
-const CELLS: usize = 16;
-const STEPS: u16 = 8;
 
 /// What a paste or preferment that is `measured` warm throughout still needs at a step: to be as
 /// cool as the plan has it when it goes into the fridge, cold in the middle when it comes out, as
 /// warm as the plan has it when it goes into the bowl.
 ///
 /// # Errors
-/// [`HeatError::EmptyBowl`] at a step where nothing is cooled or warmed, and for a part that is
-/// not there; [`HeatError::NeverReached`] where a day is not enough.
+/// [`HeatError::NoTarget`] at a step where nothing is cooled or warmed; [`HeatError::NoPart`] for a
+/// part that is not there; [`HeatError::NoPaste`] for a part without flour or liquid that should
+/// cool as a paste; [`HeatError::NeverReached`] where a day is not enough.
 pub fn time_to_target(
     formula: &Formula,
     kitchen: &Kitchen,
@@ -52,7 +47,7 @@ pub fn time_to_target(
     } else if work == StepKind::WarmUp {
         warming_up(formula, kitchen, heat, part, measured)
     } else {
-        Err(HeatError::EmptyBowl)
+        Err(HeatError::NoTarget)
     }
 }
 
@@ -78,13 +73,12 @@ fn cooling(
     part: usize,
     measured: Temperature,
 ) -> Result<StillNeeds, HeatError> {
-    let own = formula.parts.get(part).ok_or(HeatError::EmptyBowl)?;
-    let hot = paste(formula, part, kitchen, &heat.paste)?.ok_or(HeatError::NoFlour)?;
-    let hot = cook(&hot)?.temperature;
+    let own = part_at(formula, part)?;
+    let hot = stirred_at(formula, part, kitchen, &heat.paste)?;
     let plan = cooling_plan(own, hot, kitchen, &heat.cooling)?;
     let body = plan.cooling.body;
     let out = Minutes::from_minutes(heat.cooling.bench.minutes() + heat.cooling.ice.minutes())?;
-    let planned = follow_on::<CELLS>(&body, hot, &plan.stays(), STEPS)?;
+    let planned = follow_coarsely(&body, hot, &plan.stays())?;
     let wanted = planned.at(out, Probe::Mean).unwrap_or(measured);
     let there = until(&body, measured, plan.cooling.bench, (wanted, Probe::Mean))?;
     let in_ice = until(&body, measured, Air::ice_bath(), (wanted, Probe::Mean)).ok();
@@ -102,7 +96,7 @@ fn chilling(
     part: usize,
     measured: Temperature,
 ) -> Result<StillNeeds, HeatError> {
-    let own = formula.parts.get(part).ok_or(HeatError::EmptyBowl)?;
+    let own = part_at(formula, part)?;
     let body = if own.kind == PartKind::Paste {
         cooling_plan(own, measured, kitchen, &heat.cooling)?
             .cooling
@@ -114,7 +108,7 @@ fn chilling(
     let fridge = Air::still(kitchen.fridge);
     // A fridge that is no colder than that can do no more than come near itself.
     let near = Temperature::from_celsius(kitchen.fridge.celsius() + 1.0)?;
-    let wanted = COLD.max_of(near);
+    let wanted = CHILLED.max_of(near);
     Ok(StillNeeds {
         wanted,
         there: until(&body, measured, fridge, (wanted, Probe::Centre))?,
@@ -129,23 +123,15 @@ fn warming_up(
     part: usize,
     measured: Temperature,
 ) -> Result<StillNeeds, HeatError> {
-    let cold = bowlful(formula, kitchen, &HeatSettings::default())?;
-    let stood = bowlful(formula, kitchen, heat)?;
-    let place = cold
-        .from
-        .iter()
-        .position(|from| *from == LoadSource::Part(part));
-    let place = place.ok_or(HeatError::EmptyBowl)?;
-    let (item, warm) = cold
-        .dough
-        .items
-        .get(place)
-        .zip(stood.dough.items.get(place))
-        .ok_or(HeatError::EmptyBowl)?;
+    part_at(formula, part)?;
+    let load = mixer_load(formula, kitchen, heat)?;
+    // Fillings and toppings do not go into the mixer, nor does what weighs nothing.
+    let item = load.item(LoadSource::Part(part));
+    let item = item.ok_or(HeatError::NoTarget)?;
     let Handling::Standing(body) = item.handling else {
-        return Err(HeatError::EmptyBowl);
+        return Err(HeatError::NoTarget);
     };
-    let wanted = warm.component.temperature;
+    let wanted = item.component.temperature;
     Ok(StillNeeds {
         wanted,
         there: until(
@@ -173,7 +159,7 @@ fn until(
         minutes: FOLLOWED,
         air,
     };
-    let course: Curve = follow_on::<CELLS>(body, start, &[stay], STEPS)?;
+    let course = follow_coarsely(body, start, &[stay])?;
     course
         .reaches(wanted, place, Minutes::ZERO)
         .ok_or(HeatError::NeverReached {

@@ -1,16 +1,16 @@
 //! Taking advice: a liquid made as warm as it should be, a step that brings a dough there.
 
-use super::settings::HeatSettings;
 use crate::engine::formula::{Formula, Line, PartKind};
 use crate::engine::heat::{DoughStep, HeatError};
 use crate::engine::ingredients::Role;
 use crate::engine::quantity::{Minutes, Temperature};
+use crate::sheet::HeatSettings;
 
 /// Has all water and other liquids of the final dough go in this warm, to a tenth of a degree.
 ///
 /// # Errors
 /// [`HeatError::OffScale`] never.
-pub fn pour_at(formula: &mut Formula, liquid: Temperature) -> Result<(), HeatError> {
+pub fn set_liquid_temperature(formula: &mut Formula, liquid: Temperature) -> Result<(), HeatError> {
     let liquid = tenth(liquid)?;
     let is_liquid =
         |line: &Line| !line.is_flour() && matches!(line.food.role(), Role::Water | Role::Liquid);
@@ -23,7 +23,7 @@ pub fn pour_at(formula: &mut Formula, liquid: Temperature) -> Result<(), HeatErr
 ///
 /// # Errors
 /// [`HeatError::OffScale`] when a time passes [`Minutes::RANGE`].
-pub fn take_step(
+pub fn apply_step(
     formula: &mut Formula,
     settings: &mut HeatSettings,
     mixes: Minutes,
@@ -50,6 +50,21 @@ pub fn take_step(
         DoughStep::Ice { .. } => {}
     }
     Ok(())
+}
+
+/// Whether the page can apply a step; ice is the baker's to weigh.
+#[must_use]
+pub const fn applicable(step: DoughStep) -> bool {
+    match step {
+        DoughStep::StandOut { .. }
+        | DoughStep::MixLonger { .. }
+        | DoughStep::MixShorter { .. }
+        | DoughStep::WarmBowl { .. }
+        | DoughStep::ChillBowl { .. }
+        | DoughStep::WarmFlour { .. }
+        | DoughStep::ChillFlour { .. } => true,
+        DoughStep::Ice { .. } => false,
+    }
 }
 
 fn put(formula: &mut Formula, which: impl Fn(&Line) -> bool, at: Temperature) {

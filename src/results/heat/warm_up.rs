@@ -1,11 +1,10 @@
 //! Standing out: how long each cold paste or preferment takes to warm in this room.
 
-use super::mixer_load::{LoadSource, bowlful};
-use super::place::Kitchen;
-use super::settings::HeatSettings;
+use super::mixer_load::{LoadSource, mixer_load};
 use crate::engine::formula::Formula;
 use crate::engine::heat::{Air, Handling, HeatError, stand};
 use crate::engine::quantity::{Minutes, Temperature};
+use crate::sheet::{HeatSettings, Kitchen};
 
 /// How one of them warms.
 #[derive(Clone, Debug, PartialEq)]
@@ -25,9 +24,9 @@ const TOLD: [f64; 3] = [10.0, 15.0, 20.0];
 /// 20 °C warm on the whole; those it passes only after a day, or never, are left out.
 ///
 /// # Errors
-/// Those of [`bowlful`].
+/// Those of [`mixer_load`].
 pub fn warming(formula: &Formula, kitchen: &Kitchen) -> Result<Vec<Warming>, HeatError> {
-    let cold = bowlful(formula, kitchen, &HeatSettings::default())?;
+    let cold = mixer_load(formula, kitchen, &HeatSettings::default())?;
     let mut found = Vec::new();
     for (item, from) in cold.dough.items.iter().zip(&cold.from) {
         let (Handling::Standing(body), LoadSource::Part(part)) = (item.handling, *from) else {

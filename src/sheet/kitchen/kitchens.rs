@@ -1,6 +1,6 @@
 //! The user's kitchens by name, one of them chosen.
 
-use crate::engine::kitchen::Kitchen;
+use super::Kitchen;
 
 /// The user's kitchens, at least one, and which of them is chosen.
 #[derive(Clone, Debug, PartialEq)]

@@ -1,17 +1,15 @@
 //! How long each step of a formula takes in this kitchen: cooling, rises, mixing, baking.
 
-use super::cooling::cooling_plan;
-use super::paste::paste;
-use super::place::Kitchen;
-use super::settings::HeatSettings;
+use super::cooling::{CHILLED, cooling_plan};
+use super::part_matter::part_at;
+use super::paste::stirred_at;
 use crate::engine::formula::{Formula, PartKind};
-use crate::engine::heat::{HeatError, Probe, cook, follow_on};
+use crate::engine::heat::{HeatError, Probe, follow_coarsely};
 use crate::engine::plan::{DurationRange, Loads, Times};
-use crate::engine::quantity::{Minutes, Temperature};
+use crate::engine::quantity::Minutes;
 use crate::engine::rise::RiseSettings;
+use crate::sheet::{HeatSettings, Kitchen};
 
-/// Cold enough to be kept, °C.
-const COLD: Temperature = Temperature::known(5.0);
 /// What a paste needs in the fridge where its cooling cannot be followed, min. Common practice.
 const COOLS: f64 = 180.0;
 /// The longest a paste is kept, min: a day. Common practice.
@@ -88,13 +86,12 @@ fn cold_after(
     kitchen: &Kitchen,
     heat: &HeatSettings,
 ) -> Result<f64, HeatError> {
-    let own = formula.parts.get(part).ok_or(HeatError::EmptyBowl)?;
-    let paste = paste(formula, part, kitchen, &heat.paste)?.ok_or(HeatError::NoFlour)?;
-    let hot = cook(&paste)?.temperature;
+    let own = part_at(formula, part)?;
+    let hot = stirred_at(formula, part, kitchen, &heat.paste)?;
     let plan = cooling_plan(own, hot, kitchen, &heat.cooling)?;
-    // To the nearest five minutes, so half the cells and steps will do.
-    let course = follow_on::<16>(&plan.cooling.body, hot, &plan.stays(), 8)?;
-    let cold = course.reaches(COLD, Probe::Centre, Minutes::ZERO);
+    // Rounded to five minutes.
+    let course = follow_coarsely(&plan.cooling.body, hot, &plan.stays())?;
+    let cold = course.reaches(CHILLED, Probe::Centre, Minutes::ZERO);
     Ok(cold.map_or(COOLS, Minutes::minutes))
 }
 
