@@ -8,9 +8,15 @@ use crate::text::{format_options::FormatOptions, language::text, tr, tr_noop, un
 /// The text for a change that rounds to zero.
 const NO_CHANGE: &str = tr_noop!("no change");
 
-/// A change of weight: "+12 g", "−3.5 g", "no change".
+/// A change of weight from old to new: "+12 g", "−3.5 g", "no change".
 #[must_use]
-pub fn mass_change(change: MassChange, options: FormatOptions) -> String {
+pub fn mass_change(old: Mass, new: Mass, options: FormatOptions) -> String {
+    mass_difference(new - old, options)
+}
+
+/// A difference of weight: "+12 g", "−3.5 g", "no change".
+#[must_use]
+pub fn mass_difference(change: MassChange, options: FormatOptions) -> String {
     match options.units.mass {
         MassUnit::Grams => signed(change.grams(), 2, |size| grams(size, options.numbers)),
         MassUnit::Ounces => {
