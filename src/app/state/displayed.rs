@@ -5,7 +5,8 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use super::memo;
-use crate::engine::formula::{Figures, Form};
+use crate::engine::formula::Figures;
+use crate::results::formula;
 use crate::sheet::Sheet;
 
 /// The sheets that the page shows.
@@ -60,11 +61,12 @@ pub struct DisplayedFigures {
 
 /// The figures of what is displayed.
 pub(super) fn figures(displayed: Memo<Displayed>) -> Memo<DisplayedFigures> {
-    let of = |sheet: &Sheet| Figures::of(&sheet.formula, Form::AsWritten);
     memo(move || {
         displayed.with(|displayed| DisplayedFigures {
-            now: of(&displayed.current),
-            saved: displayed.is_trial.then(|| of(&displayed.saved)),
+            now: formula::figures(&displayed.current),
+            saved: displayed
+                .is_trial
+                .then(|| formula::figures(&displayed.saved)),
         })
     })
 }

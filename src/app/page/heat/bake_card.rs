@@ -121,13 +121,6 @@ fn LossFigure() -> impl IntoView {
             was: None,
         }
     });
-    let working = move |()| {
-        batch.scaled.with_untracked(|scaled| {
-            scaled
-                .as_ref()
-                .map(|scaled| scaled.working_of(crate::engine::batch::BatchFigure::Baked))
-                .unwrap_or_default()
-        })
-    };
+    let working = move |()| batch.working_of(crate::engine::batch::BatchFigure::Baked);
     view! { <Figure label=tr!("Lost in the oven") shown working=Callback::new(working) /> }
 }

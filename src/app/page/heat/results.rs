@@ -3,7 +3,7 @@
 
 use leptos::prelude::*;
 
-use crate::app::page::{BatchAnswers, made};
+use crate::app::page::BatchAnswers;
 use crate::app::state::{AppState, memo, use_app_state};
 use crate::engine::formula::{Formula, PartKind};
 use crate::engine::heat::{
@@ -14,6 +14,7 @@ use crate::engine::kitchen::{
     cooling_plan, paste, shares,
 };
 use crate::engine::quantity::{Mass, Temperature};
+use crate::results::batch::scaled_formula;
 use crate::sheet::Sheet;
 
 /// A paste of the formula: where its part stands, and how it comes out.
@@ -95,12 +96,8 @@ impl HeatAnswers {
             }),
             baking: memo(move || {
                 let bread = state.with(|sheet| sheet.bread);
-                let piece = batch.scaled.with(|scaled| {
-                    scaled
-                        .as_ref()
-                        .map(|scaled| scaled.pieces.each)
-                        .unwrap_or_default()
-                });
+                let piece = batch.read_scaled(|scaled| scaled.pieces.each);
+                let piece = piece.unwrap_or_default();
                 state.kitchen.with(|kitchen| {
                     settings.with(|settings| baking(bread, piece, kitchen, settings))
                 })
@@ -193,7 +190,7 @@ fn pastes(formula: &Formula, kitchen: &Kitchen, settings: &HeatSettings) -> Vec<
 }
 
 fn before(saved: &Sheet, kitchen: &Kitchen) -> Before {
-    let made = made(saved);
+    let made = scaled_formula(saved);
     let bowl = bowl(&made, kitchen, &saved.heat);
     Before {
         dough: bowl.ok().map(|bowl| bowl.came.temperature),
