@@ -7,6 +7,7 @@ use super::LowerCards;
 use super::baked_card::BakedCard;
 use super::dividing::DivideCard;
 use super::losses::LossesCard;
+use super::lower_cards::LowerCards;
 use super::make_formula::MakeFormula;
 use super::target::WantedCard;
 use super::weighing::{ChangeCard, ScalesCard, Weighing, WeighingAids};
