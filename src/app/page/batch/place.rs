@@ -3,7 +3,6 @@
 use leptos::prelude::*;
 
 use super::BatchAnswers;
-use super::LowerCards;
 use super::baked_card::BakedCard;
 use super::dividing::DivideCard;
 use super::losses::LossesCard;
