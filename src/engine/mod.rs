@@ -1,7 +1,7 @@
 //! The arithmetic and the physics of the dough.
 //!
 //! No web, clock, randomness or storage, and no sentences for users. Every public function
-//! returns for every argument. In reading order: quantities, the larder of ingredients, the
+//! returns for every argument. In reading order: quantities, numerical methods, the larder of ingredients, the
 //! formula and its water, the batch, tins, nutrition, shopping, the class, heat, chocolate, the
 //! rise, the plan, what bakes teach, and what a line of working is.
 
@@ -13,6 +13,7 @@ pub mod heat;
 pub mod ingredients;
 pub mod kitchen;
 pub mod learn;
+pub mod numerics;
 pub mod nutrition;
 pub mod plan;
 pub mod quantity;

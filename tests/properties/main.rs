@@ -27,6 +27,7 @@ mod heat_of_formula;
 mod kitchen;
 mod learn;
 mod link;
+mod numerics;
 mod plan;
 mod plan_by_force;
 mod plan_cases;

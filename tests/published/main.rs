@@ -24,6 +24,7 @@ mod factor_method;
 mod keeping;
 mod melt;
 mod mixes;
+mod numerics;
 mod nutrition;
 mod own_label;
 mod paste;

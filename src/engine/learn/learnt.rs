@@ -2,7 +2,7 @@
 
 use super::evidence::{Before, Entry, Evidence};
 use super::observation::{MeasuredDuration, Observation};
-use super::robust_mean::{RobustMean, middle};
+use crate::engine::numerics::{RobustMean, robust_mean};
 use crate::engine::quantity::{Factor, Minutes, Share, WarmingRate};
 use crate::engine::rise::{Basis, ReferenceRise};
 use crate::engine::working::Line;
@@ -122,7 +122,7 @@ fn by_factor(entries: &[(usize, f64)], usual: f64, unit: &'static str) -> Option
     if few {
         logs.push(libm::log(usual));
     }
-    let middle = middle(&logs, LEAST_FACTOR)?;
+    let middle = robust_mean(&logs, LEAST_FACTOR)?;
     let kept = middle.kept.iter().copied();
     let before = few && middle.kept.last() == Some(&true);
     let mut rests = rests(entries, kept, unit, spread(&middle)?);
@@ -133,7 +133,7 @@ fn by_factor(entries: &[(usize, f64)], usual: f64, unit: &'static str) -> Option
 
 fn share(entries: &[(usize, f64)]) -> Option<LearntShare> {
     let values: Vec<f64> = entries.iter().map(|(_, value)| *value).collect();
-    let middle = middle(&values, LEAST_SHARE)?;
+    let middle = robust_mean(&values, LEAST_SHARE)?;
     let rests = rests(entries, middle.kept.iter().copied(), "", Share::NONE);
     let share = Share::from_fraction(middle.mean.max(0.0)).ok()?;
     Some(LearntShare { share, rests })

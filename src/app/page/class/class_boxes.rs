@@ -2,19 +2,33 @@
 
 use leptos::prelude::*;
 
-use crate::app::part::NumberBox;
-use crate::app::state::{WorkspaceStore, memo, use_app_state};
+use crate::app::part::{Field, FieldBox, FieldData, FieldError, minutes, no_unit, of_mass};
+use crate::app::state::WorkspaceStore;
 use crate::engine::class::ClassSettings;
-use crate::text::{FormatOptions, Trouble, format, language::text, read, read::ReadError, tr_noop};
+use crate::text::{format, read, read::ReadError, tr_noop};
 
-/// A number of the class.
-#[derive(Clone, Copy)]
-struct Field {
-    id: &'static str,
-    label: &'static str,
-    unit: Option<&'static str>,
-    look: fn(&ClassSettings, FormatOptions) -> String,
-    set: fn(&mut ClassSettings, &str, FormatOptions) -> Result<(), ReadError>,
+impl FieldData for ClassSettings {
+    type Source = WorkspaceStore;
+    type Error = ReadError;
+
+    fn source() -> WorkspaceStore {
+        WorkspaceStore::here()
+    }
+
+    fn read(workspace: WorkspaceStore, get: &dyn Fn(&Self) -> String) -> String {
+        workspace.settings.with(get)
+    }
+
+    fn change(
+        workspace: WorkspaceStore,
+        _: &'static str,
+        set: &dyn Fn(&mut Self) -> Result<(), ReadError>,
+    ) -> Result<(), FieldError<ReadError>> {
+        let mut settings = workspace.settings.get_untracked();
+        set(&mut settings)?;
+        workspace.set_wishes(settings);
+        Ok(())
+    }
 }
 
 macro_rules! counted {
@@ -22,8 +36,8 @@ macro_rules! counted {
         Field {
             id: $id,
             label: $label,
-            unit: Some(""),
-            look: |settings, options| format::box_count(settings.$($place).+.get(), options),
+            unit: no_unit,
+            get: |settings, _, options| format::box_count(settings.$($place).+.get(), options),
             set: |settings, text, options| {
                 settings.$($place).+ = read::count(text, options)?;
                 Ok(())
@@ -37,8 +51,8 @@ macro_rules! timed {
         Field {
             id: $id,
             label: $label,
-            unit: Some("min"),
-            look: |settings, options| format::box_minutes(settings.oven.$place, options),
+            unit: minutes,
+            get: |settings, _, options| format::box_minutes(settings.oven.$place, options),
             set: |settings, text, options| {
                 settings.oven.$place = read::minutes(text, options)?;
                 Ok(())
@@ -47,15 +61,15 @@ macro_rules! timed {
     };
 }
 
-const FIELDS: [Field; 8] = [
+const FIELDS: [Field<ClassSettings>; 8] = [
     counted!("class-students", tr_noop!("Students in the room"), students),
     counted!("class-bench", tr_noop!("At one bench"), at_bench),
     counted!("class-loaves", tr_noop!("Loaves each"), loaves),
     Field {
         id: "class-loaf",
         label: tr_noop!("Dough for one loaf"),
-        unit: None,
-        look: |settings, options| format::box_mass(settings.loaf, options),
+        unit: of_mass,
+        get: |settings, _, options| format::box_mass(settings.loaf, options),
         set: |settings, text, options| {
             settings.loaf = read::mass(text, options)?;
             Ok(())
@@ -64,8 +78,8 @@ const FIELDS: [Field; 8] = [
     Field {
         id: "class-shown",
         label: tr_noop!("Loaves the teacher makes"),
-        unit: Some(""),
-        look: |settings, options| format::box_count(settings.shown, options),
+        unit: no_unit,
+        get: |settings, _, options| format::box_count(settings.shown, options),
         set: |settings, text, options| {
             settings.shown = match text.trim() {
                 "0" => 0,
@@ -86,33 +100,6 @@ const FIELDS: [Field; 8] = [
 /// The boxes of the class.
 #[component]
 pub fn ClassBoxes() -> impl IntoView {
-    let boxes = FIELDS.map(|field| view! { <WishBox field /> });
+    let boxes = FIELDS.map(|field| view! { <FieldBox field /> });
     view! { <div class="boxes">{boxes}</div> }
-}
-
-#[component]
-fn WishBox(
-    /// Which number.
-    field: Field,
-) -> impl IntoView {
-    let state = use_app_state();
-    let desk = WorkspaceStore::here();
-    let figure = memo(move || {
-        let options = state.options.get();
-        desk.settings
-            .with(|settings| (field.look)(settings, options))
-    });
-    let take = move |text: String| {
-        let options = state.options.get_untracked();
-        let mut settings = desk.settings.get_untracked();
-        (field.set)(&mut settings, &text, options).map_err(|error| error.sentence(options))?;
-        desk.set_wishes(settings);
-        Ok(())
-    };
-    let unit = Signal::derive(move || {
-        field
-            .unit
-            .unwrap_or_else(|| state.options.get().units.mass.symbol())
-    });
-    view! { <NumberBox id=field.id label=text(field.label) unit figure take=Callback::new(take) /> }
 }

@@ -3,15 +3,13 @@
 use leptos::prelude::*;
 
 use super::allergen_card::Marked;
-use crate::app::part::{NumberBox, PickOne};
+use crate::app::part::{Field, FieldBox, FieldData, FieldError, PickOne, no_unit, of_mass};
 use crate::app::state::{WorkspaceStore, memo, use_app_state};
 use crate::engine::ingredients::{Allergen, Food};
 use crate::engine::quantity::Mass;
 use crate::engine::shopping::needs;
 use crate::sheet::PantryItem;
-use crate::text::{
-    FormatOptions, Trouble, format, language::text, name, read, read::ReadError, tr, tr_noop,
-};
+use crate::text::{format, name, read, read::ReadError, tr, tr_noop};
 
 /// The ingredient that is looked at, and what is known of it.
 #[component]
@@ -29,13 +27,17 @@ pub fn PantryBox() -> impl IntoView {
     let food = memo(move || {
         foods.with(|foods| foods.get(chosen.get()).or_else(|| foods.first()).cloned())
     });
+    provide_context(ItemSource {
+        workspace: WorkspaceStore::here(),
+        food,
+    });
     view! {
         <h3>{tr!("Pantry")}</h3>
         <PickOne id="pantry-food" label=tr!("Ingredient") answers holds=chosen chosen=Callback::new(move |at| chosen.set(at)) />
         <div class="boxes">
-            <ItemBox field=PACK food />
-            <ItemBox field=PRICE food />
-            <ItemBox field=ON_HAND food />
+            <FieldBox field=PACK />
+            <FieldBox field=PRICE />
+            <FieldBox field=ON_HAND />
         </div>
         <Packet id="packet-contains" label=tr!("Its packet says: contains") food look=|item| &item.contains set=|item, marked| item.contains = marked />
         <Packet id="packet-may" label=tr!("Its packet says: may contain") food look=|item| &item.may_contain set=|item, marked| item.may_contain = marked />
@@ -76,27 +78,60 @@ fn Packet(
     view! { <Marked id label holds changed=Callback::new(changed) /> }
 }
 
-/// A number of an item.
+/// The ingredient of the boxes, and where its item is stored.
 #[derive(Clone, Copy)]
-struct ItemField {
-    id: &'static str,
-    label: &'static str,
-    is_mass: bool,
-    look: fn(&PantryItem, FormatOptions) -> String,
-    set: fn(&mut PantryItem, &str, FormatOptions) -> Result<(), ReadError>,
+pub struct ItemSource {
+    workspace: WorkspaceStore,
+    food: Memo<Option<Food>>,
+}
+
+/// A number of an item.
+type ItemField = Field<PantryItem>;
+
+impl FieldData for PantryItem {
+    type Source = ItemSource;
+    type Error = ReadError;
+
+    fn source() -> ItemSource {
+        expect_context()
+    }
+
+    fn read(source: ItemSource, get: &dyn Fn(&Self) -> String) -> String {
+        let food = source.food.get();
+        source.workspace.pantry.with(|pantry| {
+            let item = food.as_ref().and_then(|food| pantry.item(food));
+            item.map(get).unwrap_or_default()
+        })
+    }
+
+    fn change(
+        source: ItemSource,
+        _: &'static str,
+        set: &dyn Fn(&mut Self) -> Result<(), ReadError>,
+    ) -> Result<(), FieldError<ReadError>> {
+        let Some(food) = source.food.get_untracked() else {
+            return Ok(());
+        };
+        let mut pantry = source.workspace.pantry.get_untracked();
+        if let Some(item) = pantry.item_mut(&food) {
+            set(item)?;
+        }
+        source.workspace.set_pantry(|saved| *saved = pantry);
+        Ok(())
+    }
 }
 
 const PACK: ItemField = ItemField {
     id: "pantry-pack",
     label: tr_noop!("One pack holds"),
-    is_mass: true,
-    look: |item, options| {
+    unit: of_mass,
+    get: |item, _, options| {
         item.holds
             .map(|mass| format::box_mass(mass, options))
             .unwrap_or_default()
     },
     set: |item, text, options| {
-        item.holds = unless_empty(text, |text| read::mass(text, options))?;
+        item.holds = read::optional(text, options, read::mass)?;
         // A pack that holds nothing is no pack.
         item.holds = item.holds.filter(|mass| *mass > Mass::ZERO);
         Ok(())
@@ -106,14 +141,14 @@ const PACK: ItemField = ItemField {
 const PRICE: ItemField = ItemField {
     id: "pantry-price",
     label: tr_noop!("One pack costs"),
-    is_mass: false,
-    look: |item, options| {
+    unit: no_unit,
+    get: |item, _, options| {
         item.price
             .map(|money| format::box_money(money, options))
             .unwrap_or_default()
     },
     set: |item, text, options| {
-        item.price = unless_empty(text, |text| read::money(text, options))?;
+        item.price = read::optional(text, options, read::money)?;
         Ok(())
     },
 };
@@ -121,60 +156,10 @@ const PRICE: ItemField = ItemField {
 const ON_HAND: ItemField = ItemField {
     id: "pantry-on-hand",
     label: tr_noop!("There is already"),
-    is_mass: true,
-    look: |item, options| format::box_mass(item.on_hand, options),
+    unit: of_mass,
+    get: |item, _, options| format::box_mass(item.on_hand, options),
     set: |item, text, options| {
-        item.on_hand = unless_empty(text, |text| read::mass(text, options))?.unwrap_or_default();
+        item.on_hand = read::optional(text, options, read::mass)?.unwrap_or_default();
         Ok(())
     },
 };
-
-fn unless_empty<T>(
-    text: &str,
-    read: impl FnOnce(&str) -> Result<T, ReadError>,
-) -> Result<Option<T>, ReadError> {
-    if text.trim().is_empty() {
-        Ok(None)
-    } else {
-        read(text).map(Some)
-    }
-}
-
-#[component]
-fn ItemBox(
-    /// Which number.
-    field: ItemField,
-    /// Of which ingredient.
-    food: Memo<Option<Food>>,
-) -> impl IntoView {
-    let state = use_app_state();
-    let desk = WorkspaceStore::here();
-    let figure = memo(move || {
-        let (options, food) = (state.options.get(), food.get());
-        desk.pantry.with(|pantry| {
-            let item = food.as_ref().and_then(|food| pantry.item(food));
-            item.map(|item| (field.look)(item, options))
-                .unwrap_or_default()
-        })
-    });
-    let take = move |text: String| {
-        let options = state.options.get_untracked();
-        let Some(food) = food.get_untracked() else {
-            return Ok(());
-        };
-        let mut pantry = desk.pantry.get_untracked();
-        if let Some(item) = pantry.item_mut(&food) {
-            (field.set)(item, &text, options).map_err(|error| error.sentence(options))?;
-        }
-        desk.set_pantry(|saved| *saved = pantry);
-        Ok(())
-    };
-    let unit = Signal::derive(move || {
-        if field.is_mass {
-            state.options.get().units.mass.symbol()
-        } else {
-            ""
-        }
-    });
-    view! { <NumberBox id=field.id label=text(field.label) unit figure take=Callback::new(take) /> }
-}

@@ -2,13 +2,11 @@
 
 use leptos::prelude::*;
 
-use crate::app::part::{Choice, NumberBox};
+use crate::app::part::{Choice, Field, FieldBox, FieldData, FieldError, NumberBox, no_unit};
 use crate::app::state::{AppState, memo, use_app_state};
 use crate::engine::tin::{TinKind, TinMeasure};
 use crate::sheet::TinUse;
-use crate::text::{
-    FormatOptions, Trouble, format, language::text, name, read, tr, tr_noop, unit::ThicknessUnit,
-};
+use crate::text::{Trouble, format, name, read, read::ReadError, tr, tr_noop, unit::ThicknessUnit};
 
 /// The boxes of the tin.
 #[component]
@@ -38,10 +36,10 @@ pub fn TinBoxes() -> impl IntoView {
             <For each=move || measures.get() key=|one| *one let(measure)>
                 <MeasureBox measure />
             </For>
-            <UseBox field=COUNT />
-            <UseBox field=ROWS />
-            <UseBox field=ROOM />
-            <UseBox field=RISE />
+            <FieldBox field=COUNT />
+            <FieldBox field=ROWS />
+            <FieldBox field=ROOM />
+            <FieldBox field=RISE />
         </div>
         <Show when=move || can_have_lid.get()>
             <Choice id="tin-lid" label=tr!("Lid") answers=vec![(false, tr!("open")), (true, tr!("with a lid"))] holds=lidded chosen=Callback::new(close) />
@@ -96,21 +94,41 @@ fn MeasureBox(
     view! { <NumberBox id label=name::tin_measure(measure).to_owned() unit figure take=Callback::new(take) /> }
 }
 
-/// A number of how the formula lies in its tins.
-#[derive(Clone, Copy)]
-struct UseField {
-    id: &'static str,
-    label: &'static str,
-    unit: &'static str,
-    look: fn(&TinUse, FormatOptions) -> String,
-    set: fn(&mut TinUse, &str, FormatOptions) -> Result<(), read::ReadError>,
+/// A number of how the formula is placed in its tins.
+type TinField = Field<TinUse>;
+
+impl FieldData for TinUse {
+    type Source = AppState;
+    type Error = ReadError;
+
+    fn source() -> AppState {
+        use_app_state()
+    }
+
+    fn read(state: AppState, get: &dyn Fn(&Self) -> String) -> String {
+        let used = state.with(|sheet| sheet.batch.tin);
+        used.as_ref().map(get).unwrap_or_default()
+    }
+
+    fn change(
+        state: AppState,
+        from: &'static str,
+        set: &dyn Fn(&mut Self) -> Result<(), ReadError>,
+    ) -> Result<(), FieldError<ReadError>> {
+        let mut sheet = state.sheet();
+        if let Some(used) = &mut sheet.batch.tin {
+            set(used)?;
+        }
+        state.put(sheet, Some(from));
+        Ok(())
+    }
 }
 
-const COUNT: UseField = UseField {
+const COUNT: TinField = TinField {
     id: "tin-count",
     label: tr_noop!("Tins"),
-    unit: "",
-    look: |used, options| format::box_count(used.tins.count.get(), options),
+    unit: no_unit,
+    get: |used, _, options| format::box_count(used.tins.count.get(), options),
     set: |used, text, options| {
         used.tins.count = read::count(text, options)?;
         Ok(())
@@ -118,83 +136,44 @@ const COUNT: UseField = UseField {
 };
 
 /// Empty leaves it to the tin.
-const ROWS: UseField = UseField {
+const ROWS: TinField = TinField {
     id: "tin-rows",
     label: tr_noop!("Rows of pieces, empty for the best"),
-    unit: "",
-    look: |used, options| {
+    unit: no_unit,
+    get: |used, _, options| {
         used.rows
             .map(|rows| format::box_count(rows.get(), options))
             .unwrap_or_default()
     },
     set: |used, text, options| {
-        used.rows = unless_empty(text, |text| read::count(text, options))?;
+        used.rows = read::optional(text, options, read::count)?;
         Ok(())
     },
 };
 
 /// Empty leaves it to the kind of bread.
-const ROOM: UseField = UseField {
+const ROOM: TinField = TinField {
     id: "tin-room",
     label: tr_noop!("Room for a gram, empty for the usual"),
-    unit: "cm³",
-    look: |used, options| {
+    unit: |_| "cm³",
+    get: |used, _, options| {
         used.room
             .map(|room| format::box_room(room, options))
             .unwrap_or_default()
     },
     set: |used, text, options| {
-        used.room = unless_empty(text, |text| read::room(text, options))?;
+        used.room = read::optional(text, options, read::room)?;
         Ok(())
     },
 };
 
-const RISE: UseField = UseField {
+const RISE: TinField = TinField {
     id: "tin-rise",
     label: tr_noop!("Risen to, times its first volume"),
-    unit: "×",
-    look: |used, options| format::box_factor(used.rise, options),
+    unit: |_| "×",
+    get: |used, _, options| format::box_factor(used.rise, options),
     set: |used, text, options| {
         used.rise = read::factor(text, options)?;
         Ok(())
     },
 };
-
-fn unless_empty<T>(
-    text: &str,
-    read: impl FnOnce(&str) -> Result<T, read::ReadError>,
-) -> Result<Option<T>, read::ReadError> {
-    if text.trim().is_empty() {
-        Ok(None)
-    } else {
-        read(text).map(Some)
-    }
-}
-
-#[component]
-fn UseBox(
-    /// Which number.
-    field: UseField,
-) -> impl IntoView {
-    let state = use_app_state();
-    let figure = memo(move || {
-        let options = state.options.get();
-        state.with(|sheet| {
-            sheet
-                .batch
-                .tin
-                .map(|used| (field.look)(&used, options))
-                .unwrap_or_default()
-        })
-    });
-    let take = move |text: String| {
-        let options = state.options.get_untracked();
-        let mut sheet = state.sheet();
-        if let Some(used) = &mut sheet.batch.tin {
-            (field.set)(used, &text, options).map_err(|error| error.sentence(options))?;
-        }
-        state.put(sheet, Some(field.id));
-        Ok(())
-    };
-    view! { <NumberBox id=field.id label=text(field.label) unit=field.unit figure take=Callback::new(take) /> }
-}

@@ -2,93 +2,83 @@
 
 use leptos::prelude::*;
 
-use crate::app::part::{NumberBox, degrees, minutes};
-use crate::app::state::{memo, use_app_state};
+use crate::app::part::{Field, FieldData, FieldError, degrees, minutes};
+use crate::app::state::{AppState, use_app_state};
 use crate::engine::kitchen::{BoilsBy, Kitchen};
 use crate::text::{
-    FormatOptions, Trouble, format,
-    language::text,
+    FormatOptions, format,
     read::{self, ReadError},
     tr_noop,
     unit::HeightUnit,
 };
 
-/// A number of the kitchen: where it stands, how it is written and read.
-#[derive(Clone, Copy)]
-pub struct KitchenField {
-    /// Unique on the page.
-    pub id: &'static str,
-    /// What is asked for.
-    pub label: &'static str,
-    /// Its unit.
-    pub unit: fn(FormatOptions) -> &'static str,
-    /// The number, written for a box.
-    pub look: fn(&Kitchen, FormatOptions) -> String,
-    /// Reads a text into the kitchen.
-    pub set: fn(&mut Kitchen, &str, FormatOptions) -> Result<(), ReadError>,
-}
+/// A number of the kitchen.
+type KitchenField = Field<Kitchen>;
 
-/// The box of a number of the kitchen.
-#[component]
-pub fn KitchenBox(
-    /// Which number.
-    field: KitchenField,
-) -> impl IntoView {
-    let state = use_app_state();
-    let figure = memo(move || {
-        let options = state.options.get();
-        state.kitchen.with(|kitchen| (field.look)(kitchen, options))
-    });
-    let take = move |text: String| {
-        let options = state.options.get_untracked();
+impl FieldData for Kitchen {
+    type Source = AppState;
+    type Error = ReadError;
+
+    fn source() -> AppState {
+        use_app_state()
+    }
+
+    fn read(state: AppState, get: &dyn Fn(&Self) -> String) -> String {
+        state.kitchen.with(get)
+    }
+
+    fn change(
+        state: AppState,
+        from: &'static str,
+        set: &dyn Fn(&mut Self) -> Result<(), ReadError>,
+    ) -> Result<(), FieldError<ReadError>> {
         let mut kitchen = state.kitchen.get_untracked();
-        (field.set)(&mut kitchen, &text, options).map_err(|error| error.sentence(options))?;
-        state.type_kitchen(field.id, kitchen);
+        set(&mut kitchen)?;
+        state.type_kitchen(from, kitchen);
         Ok(())
-    };
-    let unit = Signal::derive(move || (field.unit)(state.options.get()));
-    view! { <NumberBox id=field.id label=text(field.label) unit figure take=Callback::new(take) /> }
+    }
 }
 
-const fn saved(
+/// A temperature of the kitchen.
+const fn temperature(
     id: &'static str,
     label: &'static str,
-    look: fn(&Kitchen, FormatOptions) -> String,
+    get: fn(&Kitchen, &Kitchen, FormatOptions) -> String,
     set: fn(&mut Kitchen, &str, FormatOptions) -> Result<(), ReadError>,
 ) -> KitchenField {
     KitchenField {
         id,
         label,
         unit: degrees,
-        look,
+        get,
         set,
     }
 }
 
 /// Room, flour, fridge, tap.
 pub const TEMPERATURES: [KitchenField; 4] = [
-    saved(
+    temperature(
         "kitchen-room",
         tr_noop!("Room"),
-        |kitchen, options| format::box_temperature(kitchen.room, options),
+        |kitchen, _, options| format::box_temperature(kitchen.room, options),
         |kitchen, text, options| read::temperature(text, options).map(|read| kitchen.room = read),
     ),
-    saved(
+    temperature(
         "kitchen-flour",
         tr_noop!("Flour"),
-        |kitchen, options| format::box_temperature(kitchen.flour, options),
+        |kitchen, _, options| format::box_temperature(kitchen.flour, options),
         |kitchen, text, options| read::temperature(text, options).map(|read| kitchen.flour = read),
     ),
-    saved(
+    temperature(
         "kitchen-fridge",
         tr_noop!("Fridge"),
-        |kitchen, options| format::box_temperature(kitchen.fridge, options),
+        |kitchen, _, options| format::box_temperature(kitchen.fridge, options),
         |kitchen, text, options| read::temperature(text, options).map(|read| kitchen.fridge = read),
     ),
-    saved(
+    temperature(
         "kitchen-tap",
         tr_noop!("Tap"),
-        |kitchen, options| format::box_temperature(kitchen.tap, options),
+        |kitchen, _, options| format::box_temperature(kitchen.tap, options),
         |kitchen, text, options| read::temperature(text, options).map(|read| kitchen.tap = read),
     ),
 ];
@@ -99,7 +89,7 @@ pub const MIXER: [KitchenField; 2] = [
         id: "kitchen-friction",
         label: tr_noop!("Mixing warms dough by"),
         unit: |options| format::rate_symbol(options.units.temperature),
-        look: |kitchen, options| format::box_warming_rate(kitchen.mixer.friction, options),
+        get: |kitchen, _, options| format::box_warming_rate(kitchen.mixer.friction, options),
         set: |kitchen, text, options| {
             read::warming_rate(text, options).map(|read| kitchen.mixer.friction = read)
         },
@@ -108,7 +98,7 @@ pub const MIXER: [KitchenField; 2] = [
         id: "kitchen-mixing",
         label: tr_noop!("Mixing usually takes"),
         unit: minutes,
-        look: |kitchen, options| format::box_minutes(kitchen.mixer.minutes, options),
+        get: |kitchen, _, options| format::box_minutes(kitchen.mixer.minutes, options),
         set: |kitchen, text, options| {
             read::minutes(text, options).map(|read| kitchen.mixer.minutes = read)
         },
@@ -120,7 +110,7 @@ pub const ALTITUDE: KitchenField = KitchenField {
     id: "kitchen-altitude",
     label: tr_noop!("Above the sea"),
     unit: |options| HeightUnit::of(options.units).symbol(),
-    look: |kitchen, options| match kitchen.boils_by {
+    get: |kitchen, _, options| match kitchen.boils_by {
         BoilsBy::Altitude(altitude) => format::box_altitude(altitude, options),
         BoilsBy::Pressure(_) => String::new(),
     },
@@ -134,7 +124,7 @@ pub const PRESSURE: KitchenField = KitchenField {
     id: "kitchen-pressure",
     label: tr_noop!("Air pressure here today"),
     unit: |_| "hPa",
-    look: |kitchen, options| match kitchen.boils_by {
+    get: |kitchen, _, options| match kitchen.boils_by {
         BoilsBy::Pressure(pressure) => format::box_pressure(pressure, options),
         BoilsBy::Altitude(_) => String::new(),
     },

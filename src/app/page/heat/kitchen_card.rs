@@ -3,9 +3,9 @@
 use leptos::prelude::*;
 
 use super::bowls::Bowls;
-use super::kitchen_boxes::{ALTITUDE, KitchenBox, MIXER, PRESSURE, TEMPERATURES};
+use super::kitchen_boxes::{ALTITUDE, MIXER, PRESSURE, TEMPERATURES};
 use crate::app::browser::live_region::announce;
-use crate::app::part::{Button, Choice, PickOne, Picture, ScaleBoxes, TextBox};
+use crate::app::part::{Button, Choice, FieldBox, PickOne, Picture, ScaleBoxes, TextBox};
 use crate::app::state::{AppState, memo, use_app_state};
 use crate::engine::heat::HeatFrom;
 use crate::engine::kitchen::{BoilsBy, Kitchen, Oven};
@@ -21,8 +21,8 @@ pub fn KitchenCard() -> impl IntoView {
             .kitchen
             .with(|kitchen| name::called(&kitchen.name).into_owned())
     });
-    let temperatures = TEMPERATURES.map(|field| view! { <KitchenBox field /> });
-    let mixer = MIXER.map(|field| view! { <KitchenBox field /> });
+    let temperatures = TEMPERATURES.map(|field| view! { <FieldBox field /> });
+    let mixer = MIXER.map(|field| view! { <FieldBox field /> });
     view! {
         <section class="card" aria-label=tr!("The kitchen")>
             <header>
@@ -156,8 +156,8 @@ fn Height() -> impl IntoView {
     view! {
         <Choice id="kitchen-boils-by" label=tr!("Where water boils") answers holds=by_altitude chosen=Callback::new(chosen) />
         <div class="boxes">
-            <Show when=move || by_altitude.get() fallback=|| view! { <KitchenBox field=PRESSURE /> }>
-                <KitchenBox field=ALTITUDE />
+            <Show when=move || by_altitude.get() fallback=|| view! { <FieldBox field=PRESSURE /> }>
+                <FieldBox field=ALTITUDE />
             </Show>
             <p class="quiet follows">{boils}</p>
         </div>
