@@ -36,6 +36,10 @@ pub struct DayResults {
     pub order: Vec<usize>,
     /// The nights between the first step and the table.
     pub asleep: Vec<Span>,
+    /// How long hands are needed in all.
+    pub hands: Minutes,
+    /// The longest wait within a step.
+    pub longest_wait: Minutes,
     /// The baking time of one load by the programme.
     pub programme: Minutes,
     /// The baking time of one load as this oven bakes.
@@ -105,6 +109,8 @@ pub fn of(input: &DayInput) -> Result<DayResults, PlanError> {
         bulk_place: input.rise_settings().bulk_place.unwrap_or(kitchen.room),
         order: by_start(&solved),
         asleep: asleep(input, solved.begins, solved.table),
+        hands: hands(&plan),
+        longest_wait: longest_wait(&plan, &solved),
         plan,
         aim,
         solved,
@@ -143,6 +149,16 @@ fn by_start(solved: &Solved) -> Vec<usize> {
     let mut order: Vec<usize> = (0..solved.steps.len()).collect();
     order.sort_by_key(|place| solved.steps.get(*place).map(|timed| timed.begins));
     order
+}
+
+fn hands(plan: &Plan) -> Minutes {
+    held(plan.steps().iter().map(|step| step.hands.minutes()).sum())
+}
+
+fn longest_wait(plan: &Plan, solved: &Solved) -> Minutes {
+    let steps = solved.steps.iter().zip(plan.steps());
+    let waits = steps.map(|(timed, step)| timed.lasts.minutes() - step.hands.minutes());
+    held(waits.fold(0.0, f64::max))
 }
 
 /// The nights between two times; none where the baker works through.

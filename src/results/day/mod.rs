@@ -2,7 +2,7 @@
 //!
 //! [`of`] is the entry of the place. The others answer for one feature of it, where its answer is
 //! needed on its own or is too slow for every key: the step at the bench ([`step_position`],
-//! [`weighed_lines`], [`weighing_effect`], [`part_warmth`], [`step_corrections`]), the beginning and
+//! [`step_weighing`], [`weighing_effect`], [`part_warmth`], [`step_corrections`]), the beginning and
 //! the end of a bake ([`begin_bake`], [`finish_bake`]), oven loads and what the log has taught.
 
 mod bench;
@@ -45,7 +45,7 @@ pub use rises::{PrefermentRise, ReferenceRises, Rises, preferment_rise, rises};
 pub use target::open_target;
 pub use weighed_formula::as_weighed;
 pub use weighing::{
-    Addition, WeighedLine, WeighingDifference, WeighingEffect, additions, weighed_lines,
-    weighing_effect,
+    Addition, StepWeighing, WeighedLine, WeighingDifference, WeighingEffect, additions,
+    step_weighing, weighing_effect,
 };
 pub use which_rise::WhichRise;

@@ -11,6 +11,27 @@ use crate::engine::plan::{StepAt, weighed_at};
 use crate::engine::quantity::{Mass, Share, TemperatureChange};
 use crate::sheet::day::{Bench, Weighing};
 
+/// The lines to weigh at a step, in the order of the formula.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct StepWeighing {
+    /// The lines.
+    pub lines: Vec<WeighedLine>,
+}
+
+impl StepWeighing {
+    /// A line by its place in the formula.
+    #[must_use]
+    pub fn line(&self, at: LineAt) -> Option<WeighedLine> {
+        self.lines.iter().find(|line| line.at == at).copied()
+    }
+
+    /// The places of the lines in the formula.
+    #[must_use]
+    pub fn places(&self) -> Vec<LineAt> {
+        self.lines.iter().map(|line| line.at).collect()
+    }
+}
+
 /// A line to weigh at a step.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct WeighedLine {
@@ -26,21 +47,21 @@ pub struct WeighedLine {
     pub mass: Option<Mass>,
 }
 
-/// The lines to weigh at a step, in the order of the formula.
+/// What is weighed at a step.
 #[must_use]
-pub fn weighed_lines(input: &DayInput, results: &DayResults, step: StepAt) -> Vec<WeighedLine> {
+pub fn step_weighing(input: &DayInput, results: &DayResults, step: StepAt) -> StepWeighing {
     let rounded = input.rounded.map(|rounded| rounded.lines.as_slice());
     let target = |at: LineAt| {
         let mut lines = rounded.unwrap_or_default().iter();
         lines.find(|line| line.at == at).map(|line| line.weighed)
     };
     let mut untared = Mass::ZERO;
-    let mut found = Vec::new();
+    let mut lines = Vec::new();
     for at in weighed_at(step, &results.plan, &input.sheet.formula) {
         let target = target(at);
         untared = [untared, target.unwrap_or(Mass::ZERO)].into_iter().sum();
         let weighing = input.bench.and_then(|bench| bench.weighing(at));
-        found.push(WeighedLine {
+        lines.push(WeighedLine {
             at,
             target,
             untared,
@@ -48,7 +69,7 @@ pub fn weighed_lines(input: &DayInput, results: &DayResults, step: StepAt) -> Ve
             mass: weighing.and_then(|weighing| weighing.mass).or(target),
         });
     }
-    found
+    StepWeighing { lines }
 }
 
 /// What the masses that were really weighed do to the dough.
