@@ -189,6 +189,14 @@ impl Formula {
         self.parts.iter().filter(|part| part.kind.in_dough())
     }
 
+    /// The parts other than the one at `part`, each with its index.
+    pub fn parts_beside(&self, part: usize) -> impl Iterator<Item = (usize, &Part)> {
+        self.parts
+            .iter()
+            .enumerate()
+            .filter(move |(other, _)| *other != part)
+    }
+
     /// The weight of the dough, as the formula asks for it.
     #[must_use]
     pub fn dough(&self) -> Mass {

@@ -2,7 +2,7 @@
 
 use super::figure::{digits, plain};
 use super::quantity::{degrees, grams, with_unit};
-use crate::engine::quantity::{Factor, Mass, MassChange, Share, Temperature, TemperatureChange};
+use crate::engine::quantity::{Mass, MassChange, Share, Temperature, TemperatureChange};
 use crate::text::{format_options::FormatOptions, language::text, tr, tr_noop, unit::MassUnit};
 
 /// The text for a change that rounds to zero.
@@ -65,12 +65,16 @@ pub fn temperature_change(change: TemperatureChange, options: FormatOptions) -> 
     })
 }
 
-/// A change of a factor: "× 1.1", from old to new.
+/// A temperature before a change, and the change: "24 °C", "+2.5 °C".
 #[must_use]
-pub fn factor_change(old: Factor, new: Factor, options: FormatOptions) -> String {
-    Factor::from_number(new.number() / old.number()).map_or_else(
-        |_| text(NO_CHANGE).to_owned(),
-        |times| super::factor(times, options),
+pub fn warmed_from(
+    before: Temperature,
+    now: Temperature,
+    options: FormatOptions,
+) -> (String, String) {
+    (
+        super::temperature(before, options),
+        temperature_change(now - before, options),
     )
 }
 

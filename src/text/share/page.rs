@@ -87,3 +87,9 @@ pub struct ClassSheet {
     /// Paper size and type size.
     pub fit: Fit,
 }
+
+/// The number of columns of a weight table: the names, then the weights.
+#[must_use]
+pub const fn column_count(weights: &[String]) -> usize {
+    weights.len() + 1
+}

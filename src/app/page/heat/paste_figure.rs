@@ -46,12 +46,7 @@ pub fn PasteFigure(
 
 /// A temperature, with what it was and by how much it differs.
 pub fn warmth(now: Temperature, before: Option<Temperature>, options: FormatOptions) -> Shown {
-    let said = |before| {
-        (
-            format::temperature(before, options),
-            format::temperature_change(now - before, options),
-        )
-    };
+    let said = |before| format::warmed_from(before, now, options);
     Shown::changed(format::temperature(now, options), before.map(said))
 }
 
