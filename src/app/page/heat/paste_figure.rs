@@ -7,7 +7,7 @@ use crate::app::part::{Figure, Shown};
 use crate::app::state::{memo, use_app_state};
 use crate::engine::heat::CookedPaste;
 use crate::engine::quantity::Temperature;
-use crate::text::{FormatOptions, format, tr};
+use crate::text::{FormatOptions, format, heat, tr};
 
 /// How a figure is shown: of the paste as it is, beside the one before the trial.
 type Look = fn(&CookedPaste, Option<&CookedPaste>, FormatOptions) -> Shown;
