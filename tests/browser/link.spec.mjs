@@ -67,6 +67,24 @@ test('a visitor’s copy is kept with one tap and is there at the next visit', a
   await app.notice('This formula came with a link').waitFor({ state: 'hidden' });
 });
 
+/// In the page: grams of dough that the index holds of a formula.
+function doughInIndex(name) {
+  return JSON.parse(localStorage.getItem('softcrumb.shelf')).entries.find((entry) => entry.name === name).dough_g;
+}
+
+/// The address and the index are each written a second after typing; neither may hold up the other.
+test('a copy that is kept between two keys leaves both address and index up to date', async (desk) => {
+  const { page } = await desk.open('phone', { at: at(SAMPLE) });
+  const whole = new Formula(page);
+  const milk = whole.weight('Final <b>dough</b>', 'Whole milk');
+  await whole.type(milk, '150');
+  await page.getByRole('button', { name: 'Keep it', exact: true }).click();
+  const kept = await page.evaluate(doughInIndex, NAME);
+  await whole.type(milk, '160');
+  await page.waitForFunction(`(${doughInIndex})(${JSON.stringify(NAME)}) > ${kept}`);
+  assert.equal(new URL(page.url()).hash, '#formula');
+});
+
 const SPOILT = [
   ['cut in half', SAMPLE.slice(0, SAMPLE.length / 2), /cut short or changed/],
   ['one character less', SAMPLE.slice(0, -1), /cut short or changed/],

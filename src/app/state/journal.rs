@@ -114,7 +114,7 @@ impl AppState {
         self,
         store: &'static str,
         [before, after]: [T; 2],
-        put: fn(T),
+        put: impl Fn(T) + Clone + Send + Sync + 'static,
     ) {
         if before == after {
             return;
@@ -126,7 +126,10 @@ impl AppState {
             let step = Step {
                 revision,
                 store,
-                undo: Arc::new(move || put(before.clone())),
+                undo: Arc::new({
+                    let put = put.clone();
+                    move || put(before.clone())
+                }),
                 redo: Arc::new(move || put(after.clone())),
             };
             journal.add(step, is_next);

@@ -11,8 +11,8 @@ mod working;
 
 use serde_json::{Value, json};
 use softcrumb::engine::formula::Formula;
-use softcrumb::sheet::link;
-use softcrumb::sheet::record::write_sheet;
+use softcrumb::storage::Record;
+use softcrumb::storage::link;
 
 use crate::asked::{Asked, VERSION};
 use crate::error::or_error;
@@ -30,7 +30,7 @@ pub(crate) fn told(asked: &Asked, evaluation: &Evaluation) -> Value {
         "day": day::told(asked, evaluation),
         "heat": evaluation.heat.as_ref().map(|heat| heat::told(asked, heat)),
         "tin": class::tin(asked, evaluation),
-        "nutrition": class::nutrition(evaluation),
+        "nutrition": class::nutrition(asked, evaluation),
         "allergens": class::allergens(asked),
         "shopping": class::shopping(asked, evaluation),
         "class": class::class(asked),
@@ -38,7 +38,7 @@ pub(crate) fn told(asked: &Asked, evaluation: &Evaluation) -> Value {
         "recipe": hand_out::recipe(asked),
         "working": working::told(&working(evaluation)),
         "link": or_error(&link::write(&asked.sheet), "", |text| json!(text)),
-        "record": write_sheet(&asked.sheet),
+        "record": asked.sheet.write(),
     })
 }
 

@@ -15,8 +15,9 @@ use crate::app::part::Button;
 use crate::app::state::memo;
 use crate::engine::plan::StepAt;
 use crate::results::day::note_times;
+use crate::sheet::Moment;
 use crate::sheet::day::{Bench, Timer};
-use crate::sheet::{Moment, key};
+use crate::storage::key;
 use crate::text::{
     caution,
     day::{self as told, caution_of},
