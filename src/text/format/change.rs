@@ -65,19 +65,6 @@ pub fn temperature_change(change: TemperatureChange, options: FormatOptions) -> 
     })
 }
 
-/// A temperature before a change, and the change: "24 °C", "+2.5 °C".
-#[must_use]
-pub fn warmed_from(
-    before: Temperature,
-    now: Temperature,
-    options: FormatOptions,
-) -> (String, String) {
-    (
-        super::temperature(before, options),
-        temperature_change(now - before, options),
-    )
-}
-
 /// Old and new side by side: "312 g → 330 g".
 #[must_use]
 pub fn from_to(old: &str, new: &str) -> String {

@@ -46,7 +46,7 @@ pub fn PasteFigure(
 
 /// A temperature, with what it was and by how much it differs.
 pub fn warmth(now: Temperature, before: Option<Temperature>, options: FormatOptions) -> Shown {
-    let said = |before| format::warmed_from(before, now, options);
+    let said = |before| heat::before_and_change(before, now, options);
     Shown::changed(format::temperature(now, options), before.map(said))
 }
 
