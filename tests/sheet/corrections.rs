@@ -132,13 +132,12 @@ fn no_other_place_is_nearer_to_the_wished_time() {
 #[test]
 fn a_paste_that_is_too_warm_must_wait_and_the_colder_it_is_the_less() {
     let (sheet, kitchen, heat) = (first(), Kitchen::default(), HeatSettings::default());
-    let needs = |work, celsius| {
-        time_to_target(&sheet.formula, &kitchen, &heat, (work, 0), at(celsius)).unwrap()
-    };
+    let needs =
+        |work, celsius| time_to_target(&sheet.formula, &kitchen, &heat, (work, 0), at(celsius));
     for work in [StepKind::CoolPaste, StepKind::ChillPaste] {
         let mut before = Minutes::ZERO;
         for celsius in [4.0, 8.0, 15.0, 25.0, 40.0, 60.0, 75.0] {
-            let needs = needs(work, celsius);
+            let needs = needs(work, celsius).unwrap();
             assert!(needs.there >= before, "{work:?} {celsius}");
             assert_eq!(needs.there > Minutes::ZERO, at(celsius) > needs.wanted);
             if let Some(ice) = needs.in_ice {
@@ -148,6 +147,13 @@ fn a_paste_that_is_too_warm_must_wait_and_the_colder_it_is_the_less() {
         }
         assert!(before > minutes(5.0));
     }
+    let nothing = needs(StepKind::Bulk, 5.0);
+    assert!(nothing.is_err());
+}
+
+#[test]
+fn a_preferment_out_of_the_fridge_needs_less_time_the_warmer_it_is() {
+    let (sheet, kitchen) = (first(), Kitchen::default());
     let warm_up = HeatSettings {
         standing: minutes(60.0),
         ..HeatSettings::default()
@@ -173,14 +179,6 @@ fn a_paste_that_is_too_warm_must_wait_and_the_colder_it_is_the_less() {
         [1]
     );
     assert!(measured_at(StepKind::Bulk, 0, &sheet.formula).is_empty());
-    let nothing = time_to_target(
-        &sheet.formula,
-        &kitchen,
-        &heat,
-        (StepKind::Bulk, 0),
-        at(5.0),
-    );
-    assert!(nothing.is_err());
 }
 
 /// Every temperature that can be typed is answered.

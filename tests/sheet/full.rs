@@ -80,6 +80,10 @@ fn part(kind: PartKind, name: &str, lines: Vec<Line>) -> Part {
 }
 
 /// A formula with every field that there is.
+#[allow(
+    clippy::too_many_lines,
+    reason = "one value with every field set, a line a field"
+)]
 pub(crate) fn sheet() -> Sheet {
     let mut paste = part(
         PartKind::Paste,
@@ -158,6 +162,10 @@ fn batch() -> Batch {
     }
 }
 
+#[allow(
+    clippy::too_many_lines,
+    reason = "one value with every field set, a line a field"
+)]
 fn heat() -> HeatSettings {
     let phase = |m: f64, at: f64, from, fan| Phase {
         minutes: minutes(m),

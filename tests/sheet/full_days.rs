@@ -19,6 +19,10 @@ fn celsius(c: f64) -> Temperature {
 }
 
 /// A plan with every field that there is, and a change of every kind of step.
+#[allow(
+    clippy::too_many_lines,
+    reason = "one value with every field set, a line a field"
+)]
 pub(crate) fn day() -> DaySettings {
     let share = |component: f64| Share::from_fraction(component).unwrap();
     let mut edits: Vec<Edit> = StepKind::ALL

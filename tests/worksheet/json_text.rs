@@ -14,13 +14,15 @@ pub(crate) fn json_text(json: &Json) -> String {
             format!("[{}]", items.join(","))
         }
         Json::Fields(fields) => {
-            let field = |(key, value): &(_, Json)| format!("{}:{}", quoted(key), json_text(value));
+            let field = |(key, value): &(std::borrow::Cow<str>, Json)| {
+                format!("{}:{}", quoted(key), json_text(value))
+            };
             let fields: Vec<String> = fields.iter().map(field).collect();
             format!("{{{}}}", fields.join(","))
         }
     }
 }
 
-fn quoted(text: &std::borrow::Cow<str>) -> String {
-    serde_json::Value::from(text.as_ref()).to_string()
+fn quoted(text: &str) -> String {
+    serde_json::Value::from(text).to_string()
 }

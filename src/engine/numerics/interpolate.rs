@@ -96,5 +96,5 @@ fn crossing(low: (f64, f64), high: (f64, f64), level: f64) -> Option<f64> {
     } else {
         0.0
     };
-    crosses.then(|| low.0 + share * (high.0 - low.0))
+    crosses.then_some(low.0 + share * (high.0 - low.0))
 }

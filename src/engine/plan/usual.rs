@@ -58,43 +58,13 @@ pub fn usual(formula: &Formula, times: &Times) -> Result<Plan, PlanError> {
         }
     }
     let ahead = inputs.clone();
-    if !inputs.is_empty() && times.warm_up > Minutes::ZERO {
-        let hands = minutes(2.0);
-        inputs = vec![making.add(
-            StepKind::WarmUp,
-            0,
-            DurationRange::just(times.warm_up),
-            hands,
-            inputs,
-        )];
-    }
-    let mixing = minutes(5.0 + times.mix.minutes());
-    let mut last = making.add(
-        StepKind::Mix,
-        0,
-        DurationRange::just(mixing),
-        mixing,
-        inputs,
-    );
-    if has_butter(formula) {
-        last = making.busy(StepKind::ButterIn, 6.0, last);
-    }
+    let mut last = making.dough(formula, times, inputs);
     last = making.rises(StepKind::Bulk, times.bulk, last);
     last = making.pieces(formula, times, last);
     let shaped = last;
     last = making.rises(StepKind::Proof, times.proof, last);
     last = making.top(formula, last);
-    for (phase, lasts) in times.bake.iter().enumerate() {
-        let of = u16::try_from(phase).unwrap_or(u16::MAX);
-        let hands = minutes(lasts.minutes().min(2.0));
-        last = making.add(
-            StepKind::Bake,
-            of,
-            DurationRange::just(*lasts),
-            hands,
-            vec![last],
-        );
-    }
+    last = making.bake(times, last);
     last = later_loads(&mut making.steps, times.loads, (&ahead, shaped), last);
     let cool = DurationRange::between(minutes(30.0), minutes(60.0), minutes(720.0))?;
     making.add(StepKind::Cool, 0, cool, minutes(5.0), vec![last]);
@@ -113,6 +83,33 @@ impl Making {
         self.steps
             .push(Step::new(StepAt { work, of }, lasts, hands, after));
         self.steps.len().saturating_sub(1)
+    }
+
+    /// Warming up what is cold, mixing, and butter: after `inputs`.
+    fn dough(&mut self, formula: &Formula, times: &Times, mut inputs: Vec<usize>) -> usize {
+        if !inputs.is_empty() && times.warm_up > Minutes::ZERO {
+            let lasts = DurationRange::just(times.warm_up);
+            inputs = vec![self.add(StepKind::WarmUp, 0, lasts, minutes(2.0), inputs)];
+        }
+        let mixing = minutes(5.0 + times.mix.minutes());
+        let lasts = DurationRange::just(mixing);
+        let mixed = self.add(StepKind::Mix, 0, lasts, mixing, inputs);
+        if has_butter(formula) {
+            self.busy(StepKind::ButterIn, 6.0, mixed)
+        } else {
+            mixed
+        }
+    }
+
+    /// The phases of the baking programme.
+    fn bake(&mut self, times: &Times, after: usize) -> usize {
+        let phases = times.bake.iter().enumerate();
+        phases.fold(after, |last, (phase, lasts)| {
+            let of = u16::try_from(phase).unwrap_or(u16::MAX);
+            let hands = minutes(lasts.minutes().min(2.0));
+            let range = DurationRange::just(*lasts);
+            self.add(StepKind::Bake, of, range, hands, vec![last])
+        })
     }
 
     /// A step that is all work.

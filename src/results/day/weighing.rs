@@ -134,7 +134,7 @@ fn differences(formula: &Formula, bench: &Bench) -> impl Iterator<Item = Weighin
     let weighed = bench.weighed.iter();
     weighed.filter_map(|Weighing { at, mass }| {
         let (actual, target) = ((*mass)?, formula.line(*at)?.mass);
-        (actual < target || actual > target).then_some(WeighingDifference {
+        (actual != target).then_some(WeighingDifference {
             at: *at,
             target,
             actual,

@@ -74,7 +74,7 @@ pub fn line(sheet: &Sheet, saved: Option<&Sheet>, at: LineAt, basis: Basis) -> O
     })
 }
 
-/// The numbers of one part; `None` where the sheet has no such part. `saved` is as for [`line`].
+/// The numbers of one part; `None` where the sheet has no such part. `saved` is as for [`line()`].
 ///
 /// ```
 /// use softcrumb::results::formula;

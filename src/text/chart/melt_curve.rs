@@ -71,14 +71,7 @@ impl MeltDrawing {
                     text: degrees(celsius, options),
                 })
                 .collect(),
-            up: [0.0, 0.5, 1.0]
-                .into_iter()
-                .filter_map(|solid| Share::from_fraction(solid).ok())
-                .map(|solid| Tick {
-                    at: y(solid),
-                    text: format::share(solid, options),
-                })
-                .collect(),
+            up: shares(options),
             melted: Mark {
                 x: melted,
                 text: tr!(
@@ -103,6 +96,18 @@ impl MeltDrawing {
             ),
         }
     }
+}
+
+/// The ticks of the upward axis.
+fn shares(options: FormatOptions) -> Vec<Tick> {
+    [0.0, 0.5, 1.0]
+        .into_iter()
+        .filter_map(|solid| Share::from_fraction(solid).ok())
+        .map(|solid| Tick {
+            at: y(solid),
+            text: format::share(solid, options),
+        })
+        .collect()
 }
 
 fn outline() -> String {
