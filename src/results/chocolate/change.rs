@@ -28,20 +28,23 @@ pub enum FillingTarget {
 }
 
 impl ChocolateResults {
-    /// The formula with so much filling; as it is where it has no filling that is known of.
+    /// The formula with so much filling; as it is where it has no filling.
     ///
     /// # Errors
-    /// As [`fill`] and [`set_filling`].
+    /// Why the present filling cannot be worked out; as [`fill`] and [`set_filling`].
     pub fn with_filling(
         &self,
         formula: &Formula,
         target: FillingTarget,
     ) -> Result<Formula, SetError> {
-        let Some((part, Ok(now))) = self.filling.as_ref().and_then(|filling| {
-            let fill = filling.fill.as_ref()?;
-            Some((filling.part, fill.as_ref()))
-        }) else {
+        let Some(filling) = &self.filling else {
             return Ok(formula.clone());
+        };
+        let part = filling.part;
+        let now = match &filling.fill {
+            Some(Ok(now)) => now,
+            Some(Err(error)) => return Err(error.clone().into()),
+            None => return Err(ChocolateError::NoDough.into()),
         };
         let asked = |asked| fill(asked, now.pieces, now.dough_each, now.stays);
         let of_dough = match target {
@@ -53,10 +56,10 @@ impl ChocolateResults {
     }
 
     /// The formula with so much chocolate to one part of liquid in the syrup; as it is where it has
-    /// no syrup that can be worked out.
+    /// no syrup.
     ///
     /// # Errors
-    /// As [`Syrup::liquid_at`](crate::engine::chocolate::Syrup::liquid_at) and [`set_liquid`].
+    /// Why the present syrup cannot be worked out; as [`Syrup::liquid_at`](crate::engine::chocolate::Syrup::liquid_at) and [`set_liquid`].
     pub fn with_chocolate_for_one(
         &self,
         formula: &Formula,
@@ -65,11 +68,10 @@ impl ChocolateResults {
         self.with_liquid(formula, |found| found.syrup.liquid_at(ratio))
     }
 
-    /// The formula with as much liquid as makes the syrup so thick; as it is where it has no syrup
-    /// that can be worked out.
+    /// The formula with as much liquid as makes the syrup so thick; as it is where it has no syrup.
     ///
     /// # Errors
-    /// As [`Syrup::liquid_for`](crate::engine::chocolate::Syrup::liquid_for) and [`set_liquid`].
+    /// Why the present syrup cannot be worked out; as [`Syrup::liquid_for`](crate::engine::chocolate::Syrup::liquid_for) and [`set_liquid`].
     pub fn with_thickness(
         &self,
         formula: &Formula,
@@ -85,7 +87,8 @@ impl ChocolateResults {
     ) -> Result<Formula, SetError> {
         match (self.syrup_part, &self.syrup) {
             (Some(part), Some(Ok(found))) => Ok(set_liquid(formula, part, liquid(found)?)?),
-            _ => Ok(formula.clone()),
+            (Some(_), Some(Err(error))) => Err(error.clone().into()),
+            (Some(_) | None, _) => Ok(formula.clone()),
         }
     }
 }

@@ -28,7 +28,7 @@ export class Visitor {
       if (['error', 'warning'].includes(line.type()) && !OURS.test(line.text())) this.troubles.push(`console: ${line.text()}`);
     });
     this.page = await this.context.newPage();
-    this.page.setDefaultTimeout(15_000);
+    this.page.setDefaultTimeout(60_000);
     return this;
   }
 
@@ -96,7 +96,8 @@ export class Visitor {
       box = await this.in('box', key);
       if (!box?.isWrong) break;
     }
-    if (box?.isWrong) this.troubles.push(`takes no number near ${text}: ${box.said}`);
+    // A formula may have no room for any number; then the box says why.
+    if (box?.isWrong && !box.said) this.troubles.push(`takes no number near ${text}, and does not say why`);
     await handle.evaluate((box) => box.blur());
   }
 
