@@ -21,7 +21,7 @@ pub mod state;
 use leptos::prelude::*;
 use wasm_bindgen_futures::spawn_local;
 
-use crate::sheet::Fragment;
+use crate::storage::Fragment;
 use browser::{address, clock, focus, offline, persist, splash, storage};
 use lazy::{language, links, records};
 use shell::Whole;

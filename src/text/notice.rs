@@ -67,6 +67,18 @@ pub fn kitchen_redone() -> &'static str {
     tr!("Done again: the change of the kitchen.")
 }
 
+/// An undone change of what is stored beside formula and kitchen, which may be out of sight.
+#[must_use]
+pub fn beside_undone() -> &'static str {
+    tr!("Undone: the last change of plan, bench, class or supplies.")
+}
+
+/// A redone change of the same.
+#[must_use]
+pub fn beside_redone() -> &'static str {
+    tr!("Done again: the change of plan, bench, class or supplies.")
+}
+
 /// A kitchen was taken away.
 #[must_use]
 pub fn kitchen_gone() -> &'static str {

@@ -1,8 +1,8 @@
-//! Layers: engine ← sheet ← results ← text ← app. A module names its own layer and those to the left.
+//! Layers: engine ← sheet ← storage ← results ← text ← app. A module names its own layer and those to the left.
 
 use crate::files::{below, code};
 
-const LAYERS: [&str; 5] = ["engine", "sheet", "results", "text", "app"];
+const LAYERS: [&str; 6] = ["engine", "sheet", "storage", "results", "text", "app"];
 
 /// Every layer that a source text names through `crate::`, grouped or not.
 fn named(text: &str) -> Vec<String> {
@@ -67,7 +67,7 @@ fn names_are_found_in_groups_and_in_paths() {
 /// Only the page names the browser's libraries.
 #[test]
 fn only_the_page_names_the_browsers_libraries() {
-    for layer in ["engine", "sheet", "results", "text"] {
+    for layer in ["engine", "sheet", "storage", "results", "text"] {
         for file in below(&format!("src/{layer}"), &[".rs"]) {
             for library in ["leptos", "web_sys", "js_sys", "wasm_bindgen", "gloo"] {
                 assert!(

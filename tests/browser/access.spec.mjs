@@ -4,14 +4,14 @@ import assert from 'node:assert/strict';
 import { breaches as breaks } from './launch.mjs';
 import { Formula } from './pages/formula.mjs';
 import { each } from './pages/views.mjs';
-import { drawn } from './pages/whole.mjs';
-import { test } from './promises.mjs';
+import { drawn } from './pages/app_page.mjs';
+import { test } from './registry.mjs';
 
 for (const screen of ['phone', 'wide']) {
   for (const colorScheme of ['light', 'dark']) {
-    test(`no place and no dialog breaks an accessibility rule (${screen}, ${colorScheme})`, async (desk) => {
+    test(`no place and no dialog breaks an accessibility rule (${screen}, ${colorScheme})`, async (session) => {
       const breaches = [];
-      await each(await desk.open(screen, { colorScheme }), async (name, page) => {
+      await each(await session.open(screen, { colorScheme }), async (name, page) => {
         breaches.push(...(await breaks(page.page)).map((breach) => `${name}: ${breach}`));
       });
       assert.deepEqual(breaches, []);
@@ -19,8 +19,8 @@ for (const screen of ['phone', 'wide']) {
   }
 }
 
-test('a box that cannot be read and a trial break no rule either', async (desk) => {
-  const page = new Formula((await desk.open('phone')).page);
+test('a box that cannot be read and a trial break no rule either', async (session) => {
+  const page = new Formula((await session.open('phone')).page);
   await page.type(page.weight('Final dough', 'Salt'), 'some');
   assert.deepEqual(await breaks(page.page), []);
 });
@@ -59,9 +59,9 @@ for (const [name, how] of [
   ['text of twice the size', { viewport: { width: 360, height: 640 }, large: true }],
   ['text of twice the size on a wide screen', { viewport: { width: 1280, height: 800 }, large: true }],
 ]) {
-  test(`nothing scrolls sideways and no word is cut off: ${name}`, async (desk) => {
+  test(`nothing scrolls sideways and no word is cut off: ${name}`, async (session) => {
     const { large, ...more } = how;
-    const visit = await desk.open('phone', more);
+    const visit = await session.open('phone', more);
     // The browser's own setting for larger text: 16 px is the usual size.
     if (large) await (await visit.context.newCDPSession(visit.page)).send('Page.setFontSizes', { fontSizes: { standard: 32, fixed: 26 } });
     await drawn(visit.page);
@@ -76,9 +76,9 @@ for (const [name, how] of [
   }, { seconds: 120 });
 }
 
-test('everything that can be tapped is at least 48 px high and wide', async (desk) => {
+test('everything that can be tapped is at least 48 px high and wide', async (session) => {
   const small = [];
-  await each(await desk.open('phone'), async (name, page) => {
+  await each(await session.open('phone'), async (name, page) => {
     const found = await page.page.evaluate(() => {
       const root = document.querySelector('dialog[open]') ?? document.body;
       const targets = [...root.querySelectorAll('button, a[href], input, select, textarea, summary, [tabindex="0"]')]
@@ -96,9 +96,9 @@ test('everything that can be tapped is at least 48 px high and wide', async (des
   assert.deepEqual(small, []);
 }, { seconds: 120 });
 
-test('everything has a name for those who listen, and no name stands for two things', async (desk) => {
+test('everything has a name for those who listen, and no name stands for two things', async (session) => {
   const found = [];
-  await each(await desk.open('phone'), async (name, page) => {
+  await each(await session.open('phone'), async (name, page) => {
     const tree = await page.page.locator('body').ariaSnapshot();
     for (const line of tree.split('\n')) {
       if (/^\s*- (button|link|textbox|searchbox|combobox|radio|checkbox|spinbutton|img|region|dialog|heading)\b(?! ")/.test(line)) {
@@ -124,8 +124,8 @@ function focused(page) {
   });
 }
 
-test('with the keys alone: skip to the figures, change one, open its working, come back, undo', async (desk) => {
-  const { page } = await desk.open('wide');
+test('with the keys alone: skip to the figures, change one, open its working, come back, undo', async (session) => {
+  const { page } = await session.open('wide');
   const formula = new Formula(page);
   const press = async (key) => {
     await page.keyboard.press(key);
@@ -162,9 +162,9 @@ test('with the keys alone: skip to the figures, change one, open its working, co
   assert.ok(await formula.tool('Undo').evaluate((button) => button === document.activeElement), 'undo keeps the focus at its end');
 });
 
-test('what has the focus can be seen: it has an outline, and nothing that sticks lies over it', async (desk) => {
+test('what has the focus can be seen: it has an outline, and nothing that sticks lies over it', async (session) => {
   for (const screen of ['phone', 'wide']) {
-    const { page } = await desk.open(screen);
+    const { page } = await session.open(screen);
     const hidden = [];
     for (let step = 0; step < 70; step += 1) {
       await page.keyboard.press('Tab');
@@ -185,8 +185,8 @@ test('what has the focus can be seen: it has an outline, and nothing that sticks
   }
 }, { seconds: 120 });
 
-test('every dialog opens on its title, closes by Escape, and gives the focus back', async (desk) => {
-  const { page } = await desk.open('wide');
+test('every dialog opens on its title, closes by Escape, and gives the focus back', async (session) => {
+  const { page } = await session.open('wide');
   const { DIALOGS } = await import('./pages/views.mjs');
   const formula = new Formula(page);
   for (const [name, open] of Object.entries(DIALOGS).filter(([name]) => name !== 'an own ingredient')) {
@@ -201,8 +201,8 @@ test('every dialog opens on its title, closes by Escape, and gives the focus bac
   }
 });
 
-test('forced colours and reduced motion: all is still told apart, and nothing moves', async (desk) => {
-  const visit = await desk.open('phone', { forcedColors: 'active', reducedMotion: 'reduce' });
+test('forced colours and reduced motion: all is still told apart, and nothing moves', async (session) => {
+  const visit = await session.open('phone', { forcedColors: 'active', reducedMotion: 'reduce' });
   await each(visit, async (name, page) => {
     const moving = await page.page.evaluate(() => document.getAnimations().length);
     assert.equal(moving, 0, name);

@@ -5,8 +5,8 @@ import { axe, breaches, ready, shot } from './launch.mjs';
 import { plain } from './pages/batch.mjs';
 import { Formula } from './pages/formula.mjs';
 import { onFriday } from './pages/day.mjs';
-import { drawn, until } from './pages/whole.mjs';
-import { test } from './promises.mjs';
+import { drawn, until } from './pages/app_page.mjs';
+import { test } from './registry.mjs';
 
 /// Runs in the page before it opens: notes each shake.
 const noteShakes = () => {
@@ -16,8 +16,8 @@ const noteShakes = () => {
 
 const step = async (day) => plain(await day.bench.innerText());
 
-test('a timer rings in whatever place the user is, also after a reload there', async (desk) => {
-  const { page, day } = await onFriday(desk, 'phone', { before: noteShakes });
+test('a timer rings in whatever place the user is, also after a reload there', async (session) => {
+  const { page, day } = await onFriday(session, 'phone', { before: noteShakes });
   await day.start();
   await day.goTo('Melt and thin the chocolate');
   await day.startTimer();
@@ -38,17 +38,17 @@ test('a timer rings in whatever place the user is, also after a reload there', a
   await alert.waitFor({ state: 'detached' });
 });
 
-test('what rings timers is not loaded where none runs', async (desk) => {
-  const { page } = await desk.open('phone');
+test('what rings timers is not loaded where none runs', async (session) => {
+  const { page } = await session.open('phone');
   const loaded = () => page.evaluate(() => performance.getEntriesByType('resource').map(({ name }) => name).filter((name) => name.includes('split_')));
   await page.reload();
   await ready(page);
-  await page.waitForTimeout(500);
+  await page.waitForLoadState('networkidle');
   assert.ok((await loaded()).every((name) => !name.includes('split_day')), (await loaded()).join());
 });
 
-test('a dough off the mixer too cold: a longer rise, or a warmer place with one tap', async (desk) => {
-  const { page, day } = await onFriday(desk);
+test('a dough off the mixer too cold: a longer rise, or a warmer place with one tap', async (session) => {
+  const { page, day } = await onFriday(session);
   await day.start();
   await day.goTo('Weigh and mix the dough');
   await page.getByLabel(/Dough came off at/).fill('22');
@@ -65,8 +65,8 @@ test('a dough off the mixer too cold: a longer rise, or a warmer place with one 
   assert.deepEqual(await breaches(page), []);
 });
 
-test('a paste that is not cold enough must wait, and its timer is set with one tap', async (desk) => {
-  const { page, day } = await onFriday(desk);
+test('a paste that is not cold enough must wait, and its timer is set with one tap', async (session) => {
+  const { page, day } = await onFriday(session);
   await day.start();
   await day.goTo('Let the paste cool');
   const box = page.getByLabel(/^Scald is at/);
@@ -82,8 +82,8 @@ test('a paste that is not cold enough must wait, and its timer is set with one t
   assert.equal(await box.getAttribute('aria-invalid'), 'true');
 });
 
-test('a bake that runs late says what gives way, and one tap moves the table', async (desk) => {
-  const { page, day } = await onFriday(desk);
+test('a bake that runs late says what gives way, and one tap moves the table', async (session) => {
+  const { page, day } = await onFriday(session);
   await day.start();
   await page.clock.fastForward('20:00:00');
   const told = await until(() => step(day), (said) => /late\./.test(said), 'it is said to be late');
@@ -95,8 +95,8 @@ test('a bake that runs late says what gives way, and one tap moves the table', a
   await shot(page, 'bench-late-phone');
 });
 
-test('when a step really began can be put right, and the plan follows', async (desk) => {
-  const { page, day } = await onFriday(desk);
+test('when a step really began can be put right, and the plan follows', async (session) => {
+  const { page, day } = await onFriday(session);
   await day.start();
   await day.goTo('Bulk rise');
   await day.startTimer();
@@ -109,8 +109,8 @@ test('when a step really began can be put right, and the plan follows', async (d
   assert.equal(await box.inputValue(), '16:40');
 });
 
-test('a bake of another formula keeps its bench, and is found again', async (desk) => {
-  const { page, day } = await onFriday(desk);
+test('a bake of another formula keeps its bench, and is found again', async (session) => {
+  const { page, day } = await onFriday(session);
   await day.start();
   const first = await day.at();
   const formula = new Formula(page);
@@ -124,8 +124,8 @@ test('a bake of another formula keeps its bench, and is found again', async (des
   assert.equal(await day.at(), first);
 });
 
-test('a trial of more yeast shows old beside new in the head, and the known rises stay those of their dough', async (desk) => {
-  const { page, day } = await onFriday(desk);
+test('a trial of more yeast shows old beside new in the head, and the known rises stay those of their dough', async (session) => {
+  const { page, day } = await onFriday(session);
   const before = await until(() => day.keys(), (keys) => keys['Bulk rise']?.value, 'the figures stand');
   assert.deepEqual(Object.keys(before), ['Start', 'Bulk rise', 'On the table']);
   assert.ok(Object.values(before).every(({ was }) => was === ''));
@@ -151,8 +151,8 @@ test('a trial of more yeast shows old beside new in the head, and the known rise
 });
 
 for (const [screen, colorScheme] of [['phone', 'light'], ['phone', 'dark'], ['wide', 'light'], ['wide', 'dark']]) {
-  test(`the bench can be read and used by everyone (${screen}, ${colorScheme})`, async (desk) => {
-    const { page, day } = await onFriday(desk, screen, { colorScheme });
+  test(`the bench can be read and used by everyone (${screen}, ${colorScheme})`, async (session) => {
+    const { page, day } = await onFriday(session, screen, { colorScheme });
     await shot(page, `plan-${screen}-${colorScheme}`);
     await day.start();
     await day.goTo('Weigh and mix the dough');

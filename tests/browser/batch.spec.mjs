@@ -3,12 +3,12 @@
 import assert from 'node:assert/strict';
 import { axe, shot } from './launch.mjs';
 import { BatchPage, plain, whole } from './pages/batch.mjs';
-import { test } from './promises.mjs';
+import { test } from './registry.mjs';
 
 const SCREENS = ['phone', 'wide'];
 
-async function nineOfSeventy(desk, screen, options) {
-  const { page } = await desk.open(screen, options);
+async function nineOfSeventy(session, screen, options) {
+  const { page } = await session.open(screen, options);
   const batch = await new BatchPage(page).open();
   await batch.ask('Pieces');
   await batch.box('Pieces').fill('9');
@@ -19,8 +19,8 @@ async function nineOfSeventy(desk, screen, options) {
 /// 9 × 70 = 630 g of dough in pieces; (630 + 6) / (1 − 0.005) = 639.196 g mixed, from the example's
 /// losses of 6 g and 0.5 %; the example's dough is 934.6 g less 5 g of steam, so × 0.6876.
 for (const screen of SCREENS) {
-  test(`scaled to 9 pieces of 70 g (${screen})`, async (desk) => {
-    const { page, batch } = await nineOfSeventy(desk, screen);
+  test(`scaled to 9 pieces of 70 g (${screen})`, async (session) => {
+    const { page, batch } = await nineOfSeventy(session, screen);
     assert.equal(plain(await batch.key('Dough to mix')), '639 g');
     assert.equal(plain(await batch.key('Pieces')), '9 × 70 g');
     assert.equal(plain(await batch.key('Of the formula')), '× 0.6876');
@@ -30,8 +30,8 @@ for (const screen of SCREENS) {
 
 /// 0.6 × 0.6876 = 0.4126 g of yeast on a scale of whole grams: nothing. 21 times as much solution is
 /// 8.66 g, so 9 g.
-test('what is below the scale is told, with a pocket scale and a yeast solution', async (desk) => {
-  const { page, batch } = await nineOfSeventy(desk, 'phone');
+test('what is below the scale is told, with a pocket scale and a yeast solution', async (session) => {
+  const { page, batch } = await nineOfSeventy(session, 'phone');
   const { shows, said } = await batch.line('Night dough', /yeast/i);
   assert.equal(shows, 'below the scale');
   assert.match(said, /exact 0\.41 g/);
@@ -49,8 +49,8 @@ test('what is below the scale is told, with a pocket scale and a yeast solution'
 });
 
 /// 58 × 0.6876 = 39.88 g, so 40 g with +0.12 g.
-test('each line shows the exact weight, the scale’s, and the error', async (desk) => {
-  const { page, batch } = await nineOfSeventy(desk, 'wide');
+test('each line shows the exact weight, the scale’s, and the error', async (session) => {
+  const { page, batch } = await nineOfSeventy(session, 'wide');
   const { shows, said } = await batch.line('Scald', /flour/i);
   assert.equal(shows, '40 g');
   assert.match(said, /exact 39\.9 g · \+0\.12 g/);
@@ -61,16 +61,16 @@ test('each line shows the exact weight, the scale’s, and the error', async (de
 });
 
 /// 631 = 9 × 70 + 1.
-test('the dough on the bench divides into pieces that add up to it', async (desk) => {
-  const { batch } = await nineOfSeventy(desk, 'phone');
+test('the dough on the bench divides into pieces that add up to it', async (session) => {
+  const { batch } = await nineOfSeventy(session, 'phone');
   await batch.box('Dough really on the bench').fill('631');
   const text = plain(await batch.card('Dividing').innerText());
   assert.match(text, /1 of 71 g, 8 of 70 g/);
   assert.match(text, /631 g in all/);
 });
 
-test('another way of asking keeps what was typed in the others, readable or not', async (desk) => {
-  const { batch } = await nineOfSeventy(desk, 'phone');
+test('another way of asking keeps what was typed in the others, readable or not', async (session) => {
+  const { batch } = await nineOfSeventy(session, 'phone');
   const mixed = await batch.key('Dough to mix');
   await batch.ask('A class');
   assert.equal(await batch.key('Dough to mix'), mixed, 'the batch is as large as before');
@@ -86,8 +86,8 @@ test('another way of asking keeps what was typed in the others, readable or not'
   assert.equal(await batch.box('Dough in each').getAttribute('aria-invalid'), 'true');
 });
 
-test('losses that take all of the dough are refused in words at the box', async (desk) => {
-  const { page, batch } = await nineOfSeventy(desk, 'phone');
+test('losses that take all of the dough are refused in words at the box', async (session) => {
+  const { page, batch } = await nineOfSeventy(session, 'phone');
   const mixed = await batch.key('Dough to mix');
   await page.getByText('Losses', { exact: true }).click();
   await batch.box('Left in bowls, of the dough').fill('100');
@@ -95,8 +95,8 @@ test('losses that take all of the dough are refused in words at the box', async 
   assert.equal(await batch.key('Dough to mix'), mixed, 'the last good figure stays');
 });
 
-test('the batch becomes the formula, and undo brings the old weights back', async (desk) => {
-  const { page, batch } = await nineOfSeventy(desk, 'phone');
+test('the batch becomes the formula, and undo brings the old weights back', async (session) => {
+  const { page, batch } = await nineOfSeventy(session, 'phone');
   await page.getByRole('button', { name: 'Make this the formula' }).click();
   assert.equal(plain(await batch.key('Of the formula')), '× 1');
   assert.equal(plain(await batch.key('Dough to mix')), '639 g');
@@ -106,8 +106,8 @@ test('the batch becomes the formula, and undo brings the old weights back', asyn
 
 for (const screen of SCREENS) {
   for (const colorScheme of ['light', 'dark']) {
-    test(`Batch is open to all and nothing hangs over the edge (${screen}, ${colorScheme})`, async (desk) => {
-      const { page } = await nineOfSeventy(desk, screen, { colorScheme });
+    test(`Batch is open to all and nothing hangs over the edge (${screen}, ${colorScheme})`, async (session) => {
+      const { page } = await nineOfSeventy(session, screen, { colorScheme });
       await page.getByText('Losses', { exact: true }).click();
       await whole(page);
       assert.deepEqual(await axe(page), []);
@@ -117,7 +117,7 @@ for (const screen of SCREENS) {
   }
 }
 
-test('Batch fits 320 px', async (desk) => {
-  const { page } = await nineOfSeventy(desk, 'phone', { viewport: { width: 320, height: 640 } });
+test('Batch fits 320 px', async (session) => {
+  const { page } = await nineOfSeventy(session, 'phone', { viewport: { width: 320, height: 640 } });
   assert.equal(await page.evaluate(() => document.documentElement.scrollWidth > innerWidth), false);
 });

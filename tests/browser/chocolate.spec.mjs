@@ -4,18 +4,18 @@ import assert from 'node:assert/strict';
 import { axe, shot } from './launch.mjs';
 import { plain, whole } from './pages/batch.mjs';
 import { ChocolatePage } from './pages/chocolate.mjs';
-import { test } from './promises.mjs';
+import { test } from './registry.mjs';
 
 const SCREENS = ['phone', 'wide'];
 
-async function open(desk, screen = 'phone', options) {
-  const { page } = await desk.open(screen, options);
+async function open(session, screen = 'phone', options) {
+  const { page } = await session.open(screen, options);
   return { page, chocolate: await new ChocolatePage(page).open() };
 }
 
 for (const screen of SCREENS) {
-  test(`a syrup set by its thickness takes its liquid, and the other way round (${screen})`, async (desk) => {
-    const { page, chocolate } = await open(desk, screen);
+  test(`a syrup set by its thickness takes its liquid, and the other way round (${screen})`, async (session) => {
+    const { page, chocolate } = await open(session, screen);
     const liquid = chocolate.box('Water, weight');
     const before = Number(await liquid.inputValue());
     const thickness = Number(await chocolate.box('Thickness').inputValue());
@@ -30,16 +30,16 @@ for (const screen of SCREENS) {
   });
 }
 
-test('what the syrup should do pours its liquid', async (desk) => {
-  const { page, chocolate } = await open(desk);
+test('what the syrup should do pours its liquid', async (session) => {
+  const { page, chocolate } = await open(session);
   await page.getByRole('radio', { name: 'Dip or brush' }).check();
   const thickness = Number(await chocolate.box('Thickness').inputValue());
   assert.ok(thickness >= 0.06 && thickness < 0.15, String(thickness));
   assert.match(plain(await chocolate.card('Will it run?').innerText()), /coats what is dipped or brushed/);
 });
 
-test('too little liquid is told as seizing, with how much it takes', async (desk) => {
-  const { chocolate } = await open(desk);
+test('too little liquid is told as seizing, with how much it takes', async (session) => {
+  const { chocolate } = await open(session);
   await chocolate.box('Water, weight').fill('4');
   const advice = plain(await chocolate.card('It seizes').innerText());
   assert.match(advice, /Pour at least [\d.]+ g/);
@@ -49,8 +49,8 @@ test('too little liquid is told as seizing, with how much it takes', async (desk
   await chocolate.card('It seizes').waitFor({ state: 'detached' });
 });
 
-test('the filling is set in each piece, in all or as a share, and undone', async (desk) => {
-  const { page, chocolate } = await open(desk);
+test('the filling is set in each piece, in all or as a share, and undone', async (session) => {
+  const { page, chocolate } = await open(session);
   await chocolate.box('In each piece').fill('8');
   const total = Number(await chocolate.box('To make in all').inputValue());
   assert.ok(Math.abs(total - 80 / 0.93) < 0.01, `10 pieces of 8 g, 7 % staying behind: ${total}`);
@@ -60,8 +60,8 @@ test('the filling is set in each piece, in all or as a share, and undone', async
   await chocolate.card('Much filling').waitFor({ state: 'detached' });
 });
 
-test('a formula with no syrup is offered one, in one step that can be undone', async (desk) => {
-  const { page, chocolate } = await open(desk);
+test('a formula with no syrup is offered one, in one step that can be undone', async (session) => {
+  const { page, chocolate } = await open(session);
   await page.getByRole('link', { name: 'Formula' }).click();
   await page.getByRole('heading', { name: 'Chocolate and water' }).getByRole('button').click();
   await page.getByRole('dialog').getByRole('button', { name: /Remove/ }).click();
@@ -73,8 +73,8 @@ test('a formula with no syrup is offered one, in one step that can be undone', a
   await page.getByRole('button', { name: 'Add a syrup' }).waitFor();
 });
 
-test('the curve is told in words too, and its words do not touch', async (desk) => {
-  const { page, chocolate } = await open(desk);
+test('the curve is told in words too, and its words do not touch', async (session) => {
+  const { page, chocolate } = await open(session);
   for (const grams of ['2', '9', '14', '18', '30', '60', '300']) {
     await chocolate.box('Water, weight').fill(grams);
     const picture = page.getByRole('img', { name: /of liquid to 100 g of chocolate/ });
@@ -89,8 +89,8 @@ test('the curve is told in words too, and its words do not touch', async (desk) 
 
 for (const screen of SCREENS) {
   for (const colorScheme of ['light', 'dark']) {
-    test(`Chocolate is open to all and nothing hangs over the edge (${screen}, ${colorScheme})`, async (desk) => {
-      const { page } = await open(desk, screen, { colorScheme });
+    test(`Chocolate is open to all and nothing hangs over the edge (${screen}, ${colorScheme})`, async (session) => {
+      const { page } = await open(session, screen, { colorScheme });
       await whole(page);
       assert.deepEqual(await axe(page), []);
       assert.equal(await page.evaluate(() => document.documentElement.scrollWidth > innerWidth), false);
@@ -99,7 +99,7 @@ for (const screen of SCREENS) {
   }
 }
 
-test('Chocolate fits 320 px', async (desk) => {
-  const { page } = await open(desk, 'phone', { viewport: { width: 320, height: 640 } });
+test('Chocolate fits 320 px', async (session) => {
+  const { page } = await open(session, 'phone', { viewport: { width: 320, height: 640 } });
   assert.equal(await page.evaluate(() => document.documentElement.scrollWidth > innerWidth), false);
 });

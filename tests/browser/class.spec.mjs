@@ -4,10 +4,10 @@ import assert from 'node:assert/strict';
 import { axe, ready, shot } from './launch.mjs';
 import { BatchPage, plain, whole } from './pages/batch.mjs';
 import { DayPage } from './pages/day.mjs';
-import { test } from './promises.mjs';
+import { test } from './registry.mjs';
 
-async function opened(desk, screen = 'phone', options) {
-  const { page } = await desk.open(screen, options);
+async function opened(session, screen = 'phone', options) {
+  const { page } = await session.open(screen, options);
   const batch = await new BatchPage(page).open();
   await page.getByRole('region', { name: 'Tin', exact: true }).waitFor();
   return { page, batch };
@@ -19,8 +19,8 @@ const unfold = (page, title) => page.locator('summary').filter({ hasText: title 
 
 /// 9.5 cm deep, 31 × 13 at the rim, 30 × 12 at the bottom: 9.5/6·(403 + 360 + 61·25) = 3622.7 cm³; at
 /// 3.9 cm³/g 929 g.
-test('the example’s tin tells its room, its dough and how the pieces lie', async (desk) => {
-  const { page } = await opened(desk);
+test('the example’s tin tells its room, its dough and how the pieces lie', async (session) => {
+  const { page } = await opened(session);
   const told = await text(tin(page));
   assert.match(told, /3\.62 l/);
   assert.match(told, /929 g/);
@@ -30,8 +30,8 @@ test('the example’s tin tells its room, its dough and how the pieces lie', asy
   assert.match(await text(page.getByRole('dialog')), /n × V \/ r/);
 });
 
-test('a small tin is too full, and one tap makes the batch right for it', async (desk) => {
-  const { page, batch } = await opened(desk);
+test('a small tin is too full, and one tap makes the batch right for it', async (session) => {
+  const { page, batch } = await opened(session);
   await page.getByRole('textbox', { name: /^Depth/ }).fill('5');
   const advice = page.getByRole('region', { name: 'The tin and the dough' });
   assert.match(await text(advice), /too much dough.*Take at least/s);
@@ -44,8 +44,8 @@ test('a small tin is too full, and one tap makes the batch right for it', async 
   assert.ok(await batch.key('Dough to mix'));
 });
 
-test('a tin of mine is kept, and the dough is carried over to it', async (desk) => {
-  const { page, batch } = await opened(desk);
+test('a tin of mine is kept, and the dough is carried over to it', async (session) => {
+  const { page, batch } = await opened(session);
   const before = await batch.key('Dough to mix');
   await page.getByRole('button', { name: 'Save this tin among mine' }).click();
   await page.getByRole('combobox', { name: 'Baked in' }).selectOption({ label: 'Round tin' });
@@ -57,8 +57,8 @@ test('a tin of mine is kept, and the dough is carried over to it', async (desk) 
   await page.getByRole('button', { name: 'Take it from my tins' }).waitFor();
 });
 
-test('a price in the pantry gives the cost, and both are there after a reload', async (desk) => {
-  const { page } = await opened(desk);
+test('a price in the pantry gives the cost, and both are there after a reload', async (session) => {
+  const { page } = await opened(session);
   await unfold(page, 'Shopping and cost');
   await page.getByRole('textbox', { name: /^One pack holds/ }).fill('2000');
   await page.getByRole('textbox', { name: /^One pack costs/ }).fill('24.5');
@@ -71,8 +71,8 @@ test('a price in the pantry gives the cost, and both are there after a reload', 
   assert.match(await text(first), /5\.71 kr/);
 });
 
-test('nutrition is a table by either law, each row opening to its working', async (desk) => {
-  const { page } = await opened(desk);
+test('nutrition is a table by either law, each row opening to its working', async (session) => {
+  const { page } = await opened(session);
   await unfold(page, 'Nutrition');
   const table = page.locator('.label-table').first();
   assert.match(await text(table), /Energy.*kJ \/ \d+ kcal.*of which saturates.*Salt/s);
@@ -82,8 +82,8 @@ test('nutrition is a table by either law, each row opening to its working', asyn
   assert.match(await text(page.getByRole('dialog')), /100 × \(S × k \+ T\) \/ B/);
 });
 
-test('allergens are told with who says so, and what the kitchen adds', async (desk) => {
-  const { page } = await opened(desk);
+test('allergens are told with who says so, and what the kitchen adds', async (session) => {
+  const { page } = await opened(session);
   const card = page.getByRole('region', { name: 'Allergens' });
   assert.match(await text(card), /Contains wheat \(gluten\)/);
   await card.getByRole('combobox', { name: 'May come from your kitchen' }).selectOption({ label: 'Hazelnuts' });
@@ -93,8 +93,8 @@ test('allergens are told with who says so, and what the kitchen adds', async (de
 });
 
 /// Twelve students and the teacher: 13 loaves, six at a time: 5, 4 and 4.
-test('a class of twelve is told bench by bench and load by load', async (desk) => {
-  const { page, batch } = await opened(desk);
+test('a class of twelve is told bench by bench and load by load', async (session) => {
+  const { page, batch } = await opened(session);
   await unfold(page, 'Class');
   const card = page.locator('#class');
   const told = await text(card);
@@ -108,8 +108,8 @@ test('a class of twelve is told bench by bench and load by load', async (desk) =
 });
 
 /// 13 loaves, six at a time: three loads; each dough and each bake begins as much later than the one before.
-test('the class’s oven loads become steps of the plan, each in its turn', async (desk) => {
-  const { page } = await opened(desk);
+test('the class’s oven loads become steps of the plan, each in its turn', async (session) => {
+  const { page } = await opened(session);
   await unfold(page, 'Class');
   await page.getByRole('button', { name: 'Plan the day with these oven loads' }).click();
   await page.getByRole('heading', { level: 1, name: 'Day' }).waitFor({ state: 'attached' });
@@ -135,8 +135,8 @@ test('the class’s oven loads become steps of the plan, each in its turn', asyn
 });
 
 /// One oven place for thirteen loaves: more steps than a plan may have, which is said.
-test('more loads than a plan can hold are answered in words', async (desk) => {
-  const { page } = await opened(desk);
+test('more loads than a plan can hold are answered in words', async (session) => {
+  const { page } = await opened(session);
   await new DayPage(page).open();
   await unfold(page, 'Fridge and oven');
   await page.getByRole('textbox', { name: /^Oven loads/ }).fill('40');
@@ -145,10 +145,10 @@ test('more loads than a plan can hold are answered in words', async (desk) => {
   await page.getByRole('region', { name: 'Steps' }).getByText('Load 2: proof in its turn').waitFor();
 });
 
-test('a price, a tin and a class follow from one tab to the other', async (desk) => {
-  const { page, context } = { ...(await opened(desk)), context: desk.visits[0].context };
+test('a price, a tin and a class follow from one tab to the other', async (session) => {
+  const { page, context } = { ...(await opened(session)), context: session.visits[0].context };
   const other = await context.newPage();
-  await other.goto(desk.address);
+  await other.goto(session.address);
   await ready(other);
   await new BatchPage(other).open();
   for (const one of [page, other]) await unfold(one, 'Shopping and cost');
@@ -164,8 +164,8 @@ test('a price, a tin and a class follow from one tab to the other', async (desk)
 
 for (const screen of ['phone', 'wide']) {
   for (const colorScheme of ['light', 'dark']) {
-    test(`the lower half of Batch is open to all (${screen}, ${colorScheme})`, async (desk) => {
-      const { page } = await opened(desk, screen, { colorScheme });
+    test(`the lower half of Batch is open to all (${screen}, ${colorScheme})`, async (session) => {
+      const { page } = await opened(session, screen, { colorScheme });
       for (const title of ['Shopping and cost', 'Nutrition', 'Class']) await unfold(page, title);
       await whole(page);
       assert.deepEqual(await axe(page), []);
@@ -175,8 +175,8 @@ for (const screen of ['phone', 'wide']) {
   }
 }
 
-test('the lower half of Batch fits 320 px', async (desk) => {
-  const { page } = await opened(desk, 'phone', { viewport: { width: 320, height: 640 } });
+test('the lower half of Batch fits 320 px', async (session) => {
+  const { page } = await opened(session, 'phone', { viewport: { width: 320, height: 640 } });
   for (const title of ['Shopping and cost', 'Nutrition', 'Class']) await unfold(page, title);
   assert.equal(await page.evaluate(() => document.documentElement.scrollWidth > innerWidth), false);
 });

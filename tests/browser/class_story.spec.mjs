@@ -1,26 +1,26 @@
 //! The story of a class: a teacher plans and prints it, a student opens the code, bakes in an own tin, without a signal.
 
 import assert from 'node:assert/strict';
-import { axe, kept, ready, shot } from './launch.mjs';
+import { axe, cached, ready, shot } from './launch.mjs';
 import { read, withoutPrinter } from './decode.mjs';
 import { BatchPage, plain, whole } from './pages/batch.mjs';
-import { HandOut } from './pages/hand_out.mjs';
-import { drawn, until, Whole } from './pages/whole.mjs';
-import { test } from './promises.mjs';
+import { Share } from './pages/share.mjs';
+import { drawn, until, AppPage } from './pages/app_page.mjs';
+import { test } from './registry.mjs';
 
 /// What a printer leaves free.
 const EDGES = { top: '10mm', bottom: '10mm', left: '10mm', right: '10mm' };
 const NAME = 'Lantern Lane chocolate loaf';
 
 /// The teacher's desk: a class of twelve in pairs, its sheet printed, the code on the screen.
-async function teach(desk) {
-  const { page } = await desk.open('wide', { before: withoutPrinter });
+async function teach(session) {
+  const { page } = await session.open('wide', { before: withoutPrinter });
   await new BatchPage(page).open();
   await page.locator('summary').filter({ hasText: 'Class' }).click();
   await page.getByRole('textbox', { name: /^Students in the room/ }).fill('12');
   await page.getByRole('textbox', { name: /^At one bench/ }).fill('2');
   assert.match(plain(await page.locator('#class').innerText()), /12 students at 6 benches, 13 loaves/);
-  const out = await new HandOut(new Whole(page)).open();
+  const out = await new Share(new AppPage(page)).open();
   const link = await out.link();
   await page.getByRole('button', { name: 'Print the class sheet (A4 or Letter)' }).click();
   await page.locator('.class-sheet').waitFor({ state: 'attached' });
@@ -31,23 +31,23 @@ async function teach(desk) {
   return { link, printed, seen };
 }
 
-/// What is to be weighed, stream by stream, as it is read.
+/// What is to be weighed, part by part, as it is read.
 const weights = async (page) => plain(await page.getByRole('region', { name: 'What to weigh' }).innerText());
 
-test('a class of twelve: planned, printed, opened from the code on a phone, scaled, kept, without a signal', async (desk) => {
-  const { link, printed, seen } = await teach(desk);
+test('a class of twelve: planned, printed, opened from the code on a phone, scaled, kept, without a signal', async (session) => {
+  const { link, printed, seen } = await teach(session);
   assert.equal(printed.pages, 1);
   assert.deepEqual(printed.codes, [link], 'the code on paper opens the formula');
   assert.match(printed.text, /12 students at 6 benches/);
   assert.deepEqual(seen.codes, [link], 'and so does the code on the screen');
 
-  const student = await desk.open('phone', { at: seen.codes[0].slice(desk.address.length) });
+  const student = await session.open('phone', { at: seen.codes[0].slice(session.address.length) });
   const { page, context } = student;
-  const at = new Whole(page);
+  const at = new AppPage(page);
   assert.equal(await at.name(), NAME);
   await at.notice('This formula came with a link').waitFor();
   await page.getByText('Ready to work with no signal.').waitFor();
-  await kept(page);
+  await cached(page);
   const steps = plain(await page.getByRole('region', { name: 'What to do' }).innerText());
   assert.match(steps, /Pour the boiling liquid on the flour/);
   assert.match(steps, /fridge overnight/);
@@ -87,10 +87,10 @@ async function scaleToOwnTin(page) {
   assert.match(await weights(page), /7 × /);
 }
 
-test('a visitor tries something, looks how a figure came about, and nothing is kept by that', async (desk) => {
-  const teacher = await desk.open('wide');
-  const link = await (await new HandOut(new Whole(teacher.page)).open()).link();
-  const { page } = await desk.open('phone', { at: link.slice(desk.address.length) });
+test('a visitor tries something, looks how a figure came about, and nothing is kept by that', async (session) => {
+  const teacher = await session.open('wide');
+  const link = await (await new Share(new AppPage(teacher.page)).open()).link();
+  const { page } = await session.open('phone', { at: link.slice(session.address.length) });
   await page.getByRole('region', { name: 'Handed to you' }).waitFor();
   await page.getByRole('button', { name: 'Try something without changing it' }).click();
   await page.getByRole('region', { name: 'Trial' }).waitFor();
@@ -99,16 +99,16 @@ test('a visitor tries something, looks how a figure came about, and nothing is k
   await until(() => weights(page), (now) => now !== before, 'a trial shows in what is weighed');
   await page.getByRole('button', { name: 'Drop', exact: true }).click();
   await until(() => weights(page), (now) => now === before, 'dropped, all is as it was');
-  await new Whole(page).keyFigure('True water').click();
+  await new AppPage(page).keyFigure('True water').click();
   await page.getByRole('dialog').waitFor();
 });
 
 for (const screen of ['phone', 'wide']) {
   for (const colorScheme of ['light', 'dark']) {
-    test(`what a visitor sees is open to all (${screen}, ${colorScheme})`, async (desk) => {
-      const teacher = await desk.open('wide');
-      const link = await (await new HandOut(new Whole(teacher.page)).open()).link();
-      const { page } = await desk.open(screen, { at: link.slice(desk.address.length), colorScheme });
+    test(`what a visitor sees is open to all (${screen}, ${colorScheme})`, async (session) => {
+      const teacher = await session.open('wide');
+      const link = await (await new Share(new AppPage(teacher.page)).open()).link();
+      const { page } = await session.open(screen, { at: link.slice(session.address.length), colorScheme });
       await page.getByText('Ready to work with no signal.').waitFor();
       await shot(page, `visit-${screen}-${colorScheme}`);
       await whole(page);

@@ -2,15 +2,15 @@
 
 import assert from 'node:assert/strict';
 import { readFile } from 'node:fs/promises';
-import { breaches, kept, ready } from './launch.mjs';
+import { breaches, cached, ready } from './launch.mjs';
 import { plain } from './pages/batch.mjs';
 import { onFriday } from './pages/day.mjs';
-import { drawn, until } from './pages/whole.mjs';
-import { test } from './promises.mjs';
+import { drawn, until } from './pages/app_page.mjs';
+import { test } from './registry.mjs';
 
 for (const screen of ['phone', 'wide']) {
-  test(`a plan for tomorrow afternoon stands ready, with no work at night (${screen})`, async (desk) => {
-    const { page, day } = await onFriday(desk, screen);
+  test(`a plan for tomorrow afternoon stands ready, with no work at night (${screen})`, async (session) => {
+    const { page, day } = await onFriday(session, screen);
     assert.equal(await day.table.inputValue(), '2026-03-28T16:00');
     const steps = await day.listed();
     assert.equal(steps.at(-1).name, 'Cool');
@@ -26,8 +26,8 @@ for (const screen of ['phone', 'wide']) {
 }
 
 /// The night from Saturday to Sunday has no hour from one to two.
-test('a plan for Sunday keeps its times by the clock on the wall, across the change of clocks', async (desk) => {
-  const { day } = await onFriday(desk);
+test('a plan for Sunday keeps its times by the clock on the wall, across the change of clocks', async (session) => {
+  const { day } = await onFriday(session);
   await day.table.fill('2026-03-29T16:00');
   await day.table.dispatchEvent('change');
   const steps = await until(() => day.listed(), (steps) => /Sun 29/.test(steps.at(-1).said), 'the plan moves to Sunday');
@@ -39,8 +39,8 @@ test('a plan for Sunday keeps its times by the clock on the wall, across the cha
   assert.equal(byWall, Number(hours) * 60 + Number(over) + 60, 'an hour more on the wall than in the fridge');
 });
 
-test('a table that is too soon is told, and one tap puts it right', async (desk) => {
-  const { page, day } = await onFriday(desk);
+test('a table that is too soon is told, and one tap puts it right', async (session) => {
+  const { page, day } = await onFriday(session);
   await day.table.fill('2026-03-27T22:00');
   await day.table.dispatchEvent('change');
   await page.getByText('In the way').waitFor();
@@ -51,9 +51,9 @@ test('a table that is too soon is told, and one tap puts it right', async (desk)
   assert.match(await day.table.inputValue(), /^2026-03-28T/, 'it is kept');
 });
 
-test('a whole bake at the bench, with a reload in the middle, offline, is kept in the log', async (desk) => {
-  const { context, page, day } = await onFriday(desk);
-  await kept(page);
+test('a whole bake at the bench, with a reload in the middle, offline, is kept in the log', async (session) => {
+  const { context, page, day } = await onFriday(session);
+  await cached(page);
   await context.setOffline(true);
   await day.start();
   const first = await day.at();
@@ -81,8 +81,8 @@ test('a whole bake at the bench, with a reload in the middle, offline, is kept i
   await until(() => day.log.locator('summary').count(), (count) => count === 1, 'the bake is still in the log');
 });
 
-test('an actual weight tells at once what it does to the water, and how to make up for it', async (desk) => {
-  const { page, day } = await onFriday(desk);
+test('an actual weight tells at once what it does to the water, and how to make up for it', async (session) => {
+  const { page, day } = await onFriday(session);
   await day.start();
   await day.goTo('Scald the paste');
   const box = page.getByLabel(/^Water, really/);
@@ -96,8 +96,8 @@ test('an actual weight tells at once what it does to the water, and how to make 
   await page.getByText(/True water comes to/).waitFor({ state: 'detached' });
 });
 
-test('two timers outlast a reload, and are told when they are over', async (desk) => {
-  const { page, day } = await onFriday(desk);
+test('two timers outlast a reload, and are told when they are over', async (session) => {
+  const { page, day } = await onFriday(session);
   await day.start();
   await day.goTo('Bulk rise');
   await day.startTimer();
@@ -113,8 +113,8 @@ test('two timers outlast a reload, and are told when they are over', async (desk
   await until(() => day.timersSay(), (said) => said.some((one) => /over/.test(one)), 'the shorter is over');
 });
 
-test('a device that refuses notices, sound, shaking and a waking screen still bakes', async (desk) => {
-  const { page, day } = await onFriday(desk, 'phone', {
+test('a device that refuses notices, sound, shaking and a waking screen still bakes', async (session) => {
+  const { page, day } = await onFriday(session, 'phone', {
     before: () => {
       for (const name of ['Notification', 'AudioContext']) delete window[name];
       Object.defineProperty(navigator, 'wakeLock', { value: { request: () => Promise.reject(new Error('no')) } });
@@ -129,8 +129,8 @@ test('a device that refuses notices, sound, shaking and a waking screen still ba
   assert.ok(await day.at());
 });
 
-test('the calendar file holds every step at its time', async (desk) => {
-  const { page, day } = await onFriday(desk);
+test('the calendar file holds every step at its time', async (session) => {
+  const { page, day } = await onFriday(session);
   const steps = await day.listed();
   const coming = page.waitForEvent('download');
   await page.getByRole('button', { name: 'Save as a calendar file' }).click();
@@ -152,8 +152,8 @@ test('the calendar file holds every step at its time', async (desk) => {
   }
 });
 
-test('a step is lengthened, left out and added, and the usual steps come back', async (desk) => {
-  const { page, day } = await onFriday(desk);
+test('a step is lengthened, left out and added, and the usual steps come back', async (session) => {
+  const { page, day } = await onFriday(session);
   const step = (name) => day.steps.getByRole('listitem').filter({ has: page.getByText(name, { exact: true }) });
   await step('Bench rest').locator('summary').click();
   await step('Bench rest').getByLabel(/^Lasts/).fill('25');

@@ -3,24 +3,24 @@
 import assert from 'node:assert/strict';
 import { ready } from './launch.mjs';
 import { Formula } from './pages/formula.mjs';
-import { HandOut } from './pages/hand_out.mjs';
+import { Share } from './pages/share.mjs';
 import { Shelf } from './pages/shelf.mjs';
 import { all, openRecord } from './pages/storage.mjs';
-import { test } from './promises.mjs';
+import { test } from './registry.mjs';
 
 const EXAMPLES = ['Egg and butter loaf', 'Lantern Lane chocolate loaf', 'Rye scald loaf', 'Toast loaf for the class'];
 
 const sheets = async (page) => Object.entries(await all(page))
   .filter(([key]) => key.startsWith('softcrumb.formula.')).map(([, text]) => text).sort();
 
-test('the link that is handed out opens elsewhere as the same formula, and is at most 600 characters', async (desk) => {
-  const { page } = await desk.open('phone');
+test('the link that is handed out opens elsewhere as the same formula, and is at most 600 characters', async (session) => {
+  const { page } = await session.open('phone');
   const formula = new Formula(page);
   await formula.type(formula.weight('Final dough', 'Salt'), '9.1');
   const record = await openRecord(page);
-  const link = await (await new HandOut(formula).open()).link();
-  assert.ok(link.length <= 600 + desk.address.length, `${link.length} characters`);
-  const other = await desk.open('phone', { at: new URL(link).hash });
+  const link = await (await new Share(formula).open()).link();
+  assert.ok(link.length <= 600 + session.address.length, `${link.length} characters`);
+  const other = await session.open('phone', { at: new URL(link).hash });
   const visitor = new Formula(other.page);
   assert.equal(await visitor.name(), 'Lantern Lane chocolate loaf');
   assert.equal(await visitor.weight('Final dough', 'Salt').inputValue(), '9.1');
@@ -28,22 +28,22 @@ test('the link that is handed out opens elsewhere as the same formula, and is at
   assert.deepEqual(await openRecord(other.page), record, 'nothing is lost on the way');
 });
 
-test('a file of all formulas taken in elsewhere brings every one, whole', async (desk) => {
-  const { page } = await desk.open('phone');
+test('a file of all formulas taken in elsewhere brings every one, whole', async (session) => {
+  const { page } = await session.open('phone');
   const formula = new Formula(page);
   await formula.type(formula.weight('Final dough', 'Salt'), '9.1');
-  const { name, text } = await (await new HandOut(formula).open()).save('Save all formulas');
+  const { name, text } = await (await new Share(formula).open()).save('Save all formulas');
   assert.match(name, /^softcrumb-.*\.json$/);
   const kept = await sheets(page);
-  const other = new Formula((await desk.open('phone')).page);
-  const said = await (await new HandOut(other).open()).take(text);
+  const other = new Formula((await session.open('phone')).page);
+  const said = await (await new Share(other).open()).take(text);
   assert.match(said, /4|four/i);
   const there = await sheets(other.page);
   for (const sheet of kept) assert.ok(there.includes(sheet), sheet.slice(0, 80));
 });
 
-test('a file of everything brings tins, prices and class along, says so, and adds nothing twice', async (desk) => {
-  const { page } = await desk.open('phone');
+test('a file of everything brings tins, prices and class along, says so, and adds nothing twice', async (session) => {
+  const { page } = await session.open('phone');
   const formula = new Formula(page);
   await formula.go('Batch');
   await page.getByRole('button', { name: 'Save this tin among mine' }).click();
@@ -51,10 +51,10 @@ test('a file of everything brings tins, prices and class along, says so, and add
   await page.getByRole('textbox', { name: /^One pack holds/ }).fill('2000');
   await page.getByRole('textbox', { name: /^One pack costs/ }).fill('24.5');
   await page.getByRole('textbox', { name: /^Students in the room/ }).fill('9');
-  const { text } = await (await new HandOut(formula).open()).save('Save all formulas');
-  const other = new Formula((await desk.open('phone')).page);
+  const { text } = await (await new Share(formula).open()).save('Save all formulas');
+  const other = new Formula((await session.open('phone')).page);
   await other.go('Batch');
-  const hand = await new HandOut(other).open();
+  const hand = await new Share(other).open();
   const said = await hand.take(text);
   assert.match(said, /Added: one tin, the packet of one ingredient and the class\. What was here stays as it is\./);
   await other.close();
@@ -68,10 +68,10 @@ test('a file of everything brings tins, prices and class along, says so, and add
   for (const key of ['softcrumb.tins', 'softcrumb.pantry', 'softcrumb.class']) assert.equal((await all(other.page))[key], before[key]);
 });
 
-test('a file of one formula holds just that one', async (desk) => {
-  const { page } = await desk.open('phone');
+test('a file of one formula holds just that one', async (session) => {
+  const { page } = await session.open('phone');
   const formula = new Formula(page);
-  const { text } = await (await new HandOut(formula).open()).save('Save this formula');
+  const { text } = await (await new Share(formula).open()).save('Save this formula');
   assert.ok(text.includes('Lantern Lane chocolate loaf') && !text.includes('Rye scald loaf'));
 });
 
@@ -85,14 +85,14 @@ const BAD_FILES = [
   ['that is a picture', Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0, 0xff, 0xfe]), /cut short or changed|holds no formula/],
 ];
 
-test('a file that cannot be taken in is answered in words, and nothing is changed', async (desk) => {
-  const { page } = await desk.open('phone');
+test('a file that cannot be taken in is answered in words, and nothing is changed', async (session) => {
+  const { page } = await session.open('phone');
   const formula = new Formula(page);
   // The index is written a moment after the first visit.
   await page.waitForFunction(() => localStorage.getItem('softcrumb.shelf') !== null);
   const before = await all(page);
   for (const [what, text, answer] of BAD_FILES) {
-    const hand = await new HandOut(formula).open();
+    const hand = await new Share(formula).open();
     assert.match(await hand.take(text), answer, `a file ${what}`);
     await formula.saysNothingWrong();
     await formula.close();
@@ -100,8 +100,8 @@ test('a file that cannot be taken in is answered in words, and nothing is change
   }
 });
 
-test('a formula put into the bin is off the shelf, and comes back whole', async (desk) => {
-  const { page } = await desk.open('phone');
+test('a formula put into the bin is off the shelf, and comes back whole', async (session) => {
+  const { page } = await session.open('phone');
   const formula = new Formula(page);
   const shelf = await new Shelf(formula).open();
   assert.deepEqual((await shelf.names()).sort(), EXAMPLES);
@@ -121,8 +121,8 @@ test('a formula put into the bin is off the shelf, and comes back whole', async 
   await formula.saysNothingWrong();
 });
 
-test('after many changes the shelf asks for a file, until there is one', async (desk) => {
-  const { page } = await desk.open('phone');
+test('after many changes the shelf asks for a file, until there is one', async (session) => {
+  const { page } = await session.open('phone');
   const formula = new Formula(page);
   const shelf = new Shelf(formula);
   const asks = formula.dialog.getByText(/changes since the last file/);
@@ -135,14 +135,14 @@ test('after many changes the shelf asks for a file, until there is one', async (
   await shelf.open();
   await asks.waitFor();
   await formula.close();
-  await (await new HandOut(formula).open()).save('Save all formulas');
+  await (await new Share(formula).open()).save('Save all formulas');
   await formula.close();
   await shelf.open();
   assert.equal(await asks.count(), 0);
 });
 
-test('the bin is emptied only when that has been said twice, and then for good', async (desk) => {
-  const { page } = await desk.open('phone');
+test('the bin is emptied only when that has been said twice, and then for good', async (session) => {
+  const { page } = await session.open('phone');
   const shelf = await new Shelf(new Formula(page)).open();
   await shelf.bin('Rye scald loaf');
   await shelf.openBin();

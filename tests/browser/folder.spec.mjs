@@ -2,14 +2,14 @@
 
 import assert from 'node:assert/strict';
 import { serve } from './host.mjs';
-import { kept, ready } from './launch.mjs';
-import { test } from './promises.mjs';
+import { cached, ready } from './launch.mjs';
+import { test } from './registry.mjs';
 
-test('below a sub-folder the page opens, is kept, and opens again without a signal', async (desk) => {
+test('below a sub-folder the page opens, is kept, and opens again without a signal', async (session) => {
   const host = await serve(undefined, '/bread/soft/');
   try {
-    const { context, page, address, requests } = await desk.open('phone', { address: host.address });
-    await kept(page);
+    const { context, page, address, requests } = await session.open('phone', { address: host.address });
+    await cached(page);
     assert.ok(address.endsWith('/bread/soft/'));
     assert.deepEqual(requests.filter((url) => !url.startsWith(address)), []);
     await context.setOffline(true);

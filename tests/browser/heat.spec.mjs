@@ -3,13 +3,13 @@
 import assert from 'node:assert/strict';
 import { breaches, shot } from './launch.mjs';
 import { HeatPage, plain } from './pages/heat.mjs';
-import { test } from './promises.mjs';
+import { test } from './registry.mjs';
 
 const SCREENS = ['phone', 'wide'];
 
 /// A school kitchen on a winter morning.
-async function coldMorning(desk, screen = 'phone', options) {
-  const { page } = await desk.open(screen, options);
+async function coldMorning(session, screen = 'phone', options) {
+  const { page } = await session.open(screen, options);
   const heat = await new HeatPage(page).open();
   await heat.box('Room').fill('14');
   await heat.box('Flour').first().fill('13');
@@ -18,8 +18,8 @@ async function coldMorning(desk, screen = 'phone', options) {
   return { page, heat };
 }
 
-test('the cold morning: no milk reaches 25 °C, and taking the advice does', async (desk) => {
-  const { page, heat } = await coldMorning(desk);
+test('the cold morning: no milk reaches 25 °C, and taking the advice does', async (session) => {
+  const { page, heat } = await coldMorning(session);
   const before = await heat.degrees('Dough comes off at');
   assert.ok(before < 25, `a cold bowl makes a cold dough, not ${before}`);
   const advice = await heat.text('The dough this morning');
@@ -38,8 +38,8 @@ test('the cold morning: no milk reaches 25 °C, and taking the advice does', asy
   assert.ok(await heat.degrees('Dough comes off at') < after, 'undo takes it back');
 });
 
-test('in a warm room the milk does it alone, and a tap sets it', async (desk) => {
-  const { page } = await desk.open('phone');
+test('in a warm room the milk does it alone, and a tap sets it', async (session) => {
+  const { page } = await session.open('phone');
   const heat = await new HeatPage(page).open();
   await heat.box('Dough wanted at').fill('22');
   const take = page.getByRole('button', { name: /^Take it at/ });
@@ -48,8 +48,8 @@ test('in a warm room the milk does it alone, and a tap sets it', async (desk) =>
   assert.ok(Math.abs(await heat.degrees('Dough comes off at') - 22) <= 0.1);
 });
 
-test('a figure opens to its working', async (desk) => {
-  const { page } = await coldMorning(desk);
+test('a figure opens to its working', async (session) => {
+  const { page } = await coldMorning(session);
   await page.getByRole('region', { name: 'Key figures' }).getByRole('button', { name: /Dough comes off at/ }).click();
   await page.getByRole('dialog').locator('.coming').waitFor({ state: 'detached' });
   const dialog = plain(await page.getByRole('dialog').innerText());
@@ -58,8 +58,8 @@ test('a figure opens to its working', async (desk) => {
 });
 
 /// 1.5 cm of paste under a lid: fast enough for the Food Code's two stages, not for 63 to 8 °C in 90 min.
-test('switching the rules changes the verdict, and what helps is told with times', async (desk) => {
-  const { page } = await desk.open('phone');
+test('switching the rules changes the verdict, and what helps is told with times', async (session) => {
+  const { page } = await session.open('phone');
   const heat = await new HeatPage(page).open();
   await heat.box('Thick through the middle').fill('1.5');
   await heat.rules().selectOption('Strictest of all');
@@ -72,8 +72,8 @@ test('switching the rules changes the verdict, and what helps is told with times
   await page.getByText(/fast enough for the rules of the United States/).waitFor();
 });
 
-test('a filling that is cooked is cooled too', async (desk) => {
-  const { page } = await desk.open('phone');
+test('a filling that is cooked is cooled too', async (session) => {
+  const { page } = await session.open('phone');
   const heat = await new HeatPage(page).open();
   await page.getByRole('combobox', { name: 'What cools' }).selectOption('Inside each ball');
   await page.getByText('If it is cooked, say how hot').waitFor();
@@ -84,8 +84,8 @@ test('a filling that is cooked is cooled too', async (desk) => {
   await heat.card('Fast enough?').waitFor({ state: 'detached' });
 });
 
-test('the cooked paste on the scale tells its steam, and a paste cannot gain', async (desk) => {
-  const { page } = await desk.open('phone');
+test('the cooked paste on the scale tells its steam, and a paste cannot gain', async (session) => {
+  const { page } = await session.open('phone');
   const heat = await new HeatPage(page).open();
   const weighed = heat.box('Weighs once cooked, bowl off');
   const steam = page.getByRole('button', { name: /Went off as steam/ }).locator('.value');
@@ -97,8 +97,8 @@ test('the cooked paste on the scale tells its steam, and a paste cannot gain', a
   assert.equal(plain(await steam.innerText()), '9 g');
 });
 
-test('a high kitchen boils cooler, and its paste follows', async (desk) => {
-  const { page } = await desk.open('phone');
+test('a high kitchen boils cooler, and its paste follows', async (session) => {
+  const { page } = await session.open('phone');
   const heat = await new HeatPage(page).open();
   const low = await heat.degrees('Paste');
   await page.getByText('All of this kitchen').click();
@@ -110,8 +110,8 @@ test('a high kitchen boils cooler, and its paste follows', async (desk) => {
   await page.getByText(/Water boils at 100.°C here/).waitFor();
 });
 
-test('the scales of the kitchen are those of the batch', async (desk) => {
-  const { page } = await desk.open('phone');
+test('the scales of the kitchen are those of the batch', async (session) => {
+  const { page } = await session.open('phone');
   await new HeatPage(page).open();
   await page.getByText('All of this kitchen').click();
   await page.getByRole('combobox', { name: 'Kitchen scale' }).selectOption('5 g');
@@ -120,8 +120,8 @@ test('the scales of the kitchen are those of the batch', async (desk) => {
   assert.equal(plain(picked), '5 g');
 });
 
-test('what cannot be read is answered at its box, and the last figures stand', async (desk) => {
-  const { heat } = await coldMorning(desk);
+test('what cannot be read is answered at its box, and the last figures stand', async (session) => {
+  const { heat } = await coldMorning(session);
   const before = await heat.key('Dough comes off at');
   for (const text of ['', 'warm', '1e99', '--4', '400 °C', '5 g']) {
     await heat.box('Room').fill(text);
@@ -133,8 +133,8 @@ test('what cannot be read is answered at its box, and the last figures stand', a
   assert.equal(await heat.box('Room').getAttribute('aria-invalid'), null);
 });
 
-test('kitchens are added, named, chosen, kept, taken away and brought back', async (desk) => {
-  const { page, heat } = await coldMorning(desk);
+test('kitchens are added, named, chosen, kept, taken away and brought back', async (session) => {
+  const { page, heat } = await coldMorning(session);
   const fold = () => page.getByText('All of this kitchen').click();
   await fold();
   await page.getByRole('button', { name: 'Add a kitchen' }).click();
@@ -152,8 +152,8 @@ test('kitchens are added, named, chosen, kept, taken away and brought back', asy
   assert.equal(await heat.box('Room').inputValue(), '14');
 });
 
-test('undo and redo reach the kitchen, in the order of the work, from any place', async (desk) => {
-  const { page } = await desk.open('phone');
+test('undo and redo reach the kitchen, in the order of the work, from any place', async (session) => {
+  const { page } = await session.open('phone');
   const heat = await new HeatPage(page).open();
   const [undo, redo] = ['Undo', 'Redo'].map((name) => page.getByRole('button', { name }));
   const idle = async (button) => (await button.getAttribute('aria-disabled')) === 'true';
@@ -200,8 +200,8 @@ test('undo and redo reach the kitchen, in the order of the work, from any place'
   assert.equal(await room(), first);
 });
 
-test('a change of the kitchen during a trial is undone before the trial is', async (desk) => {
-  const { page } = await desk.open('phone');
+test('a change of the kitchen during a trial is undone before the trial is', async (session) => {
+  const { page } = await session.open('phone');
   const trial = page.getByRole('region', { name: 'Trial' });
   await page.getByRole('button', { name: 'Change things without keeping them' }).click();
   const heat = await new HeatPage(page).open();
@@ -218,8 +218,8 @@ test('a change of the kitchen during a trial is undone before the trial is', asy
   await trial.waitFor({ state: 'hidden' });
 });
 
-test('chocolate and hot water leave more lumps in a cold kitchen', async (desk) => {
-  const { page } = await coldMorning(desk);
+test('chocolate and hot water leave more lumps in a cold kitchen', async (session) => {
+  const { page } = await coldMorning(session);
   await page.getByRole('link', { name: 'Chocolate' }).click();
   const card = page.getByRole('region', { name: 'Will it melt?' });
   await card.waitFor();
@@ -232,8 +232,8 @@ test('chocolate and hot water leave more lumps in a cold kitchen', async (desk) 
 
 for (const screen of SCREENS) {
   for (const colorScheme of ['light', 'dark']) {
-    test(`Heat is open to all and nothing hangs over the edge (${screen}, ${colorScheme})`, async (desk) => {
-      const { page } = await coldMorning(desk, screen, { colorScheme });
+    test(`Heat is open to all and nothing hangs over the edge (${screen}, ${colorScheme})`, async (session) => {
+      const { page } = await coldMorning(session, screen, { colorScheme });
       for (const fold of ['All of this kitchen', 'Temperatures one by one', 'How long to stand out', 'The handbook’s sum']) {
         await page.getByText(fold, { exact: true }).click();
       }
@@ -244,7 +244,7 @@ for (const screen of SCREENS) {
   }
 }
 
-test('Heat fits 320 px', async (desk) => {
-  const { page } = await coldMorning(desk, 'phone', { viewport: { width: 320, height: 640 } });
+test('Heat fits 320 px', async (session) => {
+  const { page } = await coldMorning(session, 'phone', { viewport: { width: 320, height: 640 } });
   assert.equal(await page.evaluate(() => document.documentElement.scrollWidth > innerWidth), false);
 });

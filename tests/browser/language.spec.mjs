@@ -1,11 +1,11 @@
 //! Languages: the page in Spanish and Japanese, by the browser's wish or the user's.
 
 import assert from 'node:assert/strict';
-import { breaches, kept, ready } from './launch.mjs';
-import { test } from './promises.mjs';
+import { breaches, cached, ready } from './launch.mjs';
+import { test } from './registry.mjs';
 import { Formula } from './pages/formula.mjs';
 import { Settings } from './pages/settings.mjs';
-import { drawn } from './pages/whole.mjs';
+import { drawn } from './pages/app_page.mjs';
 
 /// Words of the page in each language: places in their order, and the word of the settings.
 const PLACES = {
@@ -18,9 +18,9 @@ function places(page) {
   return page.getByRole('navigation').getByRole('link').allInnerTexts();
 }
 
-test('a browser that asks for Spanish or Japanese is answered in it, with its numbers', async (desk) => {
+test('a browser that asks for Spanish or Japanese is answered in it, with its numbers', async (session) => {
   for (const [locale, tag] of [['es-ES', 'es'], ['ja-JP', 'ja'], ['fr-FR', 'en']]) {
-    const { page } = await desk.open('phone', { locale });
+    const { page } = await session.open('phone', { locale });
     assert.equal(await new Settings(page).language(), tag);
     assert.deepEqual((await places(page)).map((word) => word.trim()), PLACES[tag]);
     // Numbers as the browser's own Intl writes them in that locale.
@@ -31,8 +31,8 @@ test('a browser that asks for Spanish or Japanese is answered in it, with its nu
   }
 });
 
-test('another language is chosen in the settings, holds at once and at the next visit, and loses nothing', async (desk) => {
-  const { page } = await desk.open('phone', { locale: 'en-GB' });
+test('another language is chosen in the settings, holds at once and at the next visit, and loses nothing', async (session) => {
+  const { page } = await session.open('phone', { locale: 'en-GB' });
   await drawn(page);
   const box = page.getByRole('main').getByRole('textbox').first();
   await box.fill('12 blocks');
@@ -53,9 +53,9 @@ test('another language is chosen in the settings, holds at once and at the next 
   assert.deepEqual((await places(page)).map((word) => word.trim()), PLACES.en);
 });
 
-test('a language is there in flight mode, though it was never spoken before', async (desk) => {
-  const { page, context } = await desk.open('phone');
-  await kept(page);
+test('a language is there in flight mode, though it was never spoken before', async (session) => {
+  const { page, context } = await session.open('phone');
+  await cached(page);
   await context.setOffline(true);
   const settings = new Settings(page);
   await settings.open();
@@ -66,8 +66,8 @@ test('a language is there in flight mode, though it was never spoken before', as
   assert.deepEqual((await places(page)).map((word) => word.trim()), PLACES.ja);
 });
 
-test('texts that do not come are told, and the page stays as it is', async (desk) => {
-  const { page, context } = await desk.open('phone', { allow: [/Failed to load resource/, /registration blocked/], serviceWorkers: 'block' });
+test('texts that do not come are told, and the page stays as it is', async (session) => {
+  const { page, context } = await session.open('phone', { allow: [/Failed to load resource/, /registration blocked/], serviceWorkers: 'block' });
   await context.route(/\/es\.[0-9a-f]+\.txt/, (route) => route.abort());
   const settings = new Settings(page);
   await settings.open();
@@ -76,9 +76,9 @@ test('texts that do not come are told, and the page stays as it is', async (desk
   assert.equal(await settings.language(), 'en');
 });
 
-test('every place stands in each language without a breach of the accessibility rules or a sideways scroll', async (desk) => {
+test('every place stands in each language without a breach of the accessibility rules or a sideways scroll', async (session) => {
   for (const locale of ['es-ES', 'ja-JP']) {
-    const { page } = await desk.open('phone', { locale });
+    const { page } = await session.open('phone', { locale });
     const formula = new Formula(page);
     for (const place of ['formula', 'batch', 'heat', 'chocolate', 'day']) {
       await page.evaluate((at) => { location.hash = at; }, place);

@@ -1,4 +1,4 @@
-//! A visitor's desk: opens the page as a phone or a wide screen does, and notes whatever goes wrong.
+//! A test's session: opens the page as on a phone or a wide screen, and collects every error.
 
 import assert from 'node:assert/strict';
 import { mkdirSync, readFileSync } from 'node:fs';
@@ -9,23 +9,23 @@ export const SCREENS = {
   phone: { viewport: { width: 360, height: 640 }, deviceScaleFactor: 2, isMobile: true, hasTouch: true },
   wide: { viewport: { width: 1280, height: 800 } },
 };
-/// How long a promise waits for what should be there at once.
+/// How long a test waits for what should be there at once, in milliseconds.
 const PATIENCE = 10_000;
 const SHOTS = fileURLToPath(new URL('./shots/', import.meta.url));
 const RULES = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
 
-export class Desk {
+export class Session {
   constructor(browser, address) {
     this.browser = browser;
     this.address = address;
     this.visits = [];
   }
 
-  /// Opens the page in a clean profile. `allow`: patterns of troubles that this promise is about.
+  /// Opens the page in a clean profile. `allow`: patterns of errors that the test is about.
   /// Other options go to the browser as they are (colorScheme, reducedMotion, locale, …).
   async open(screen = 'phone', { at = '', address = this.address, allow = [], before, ...more } = {}) {
     const context = await this.browser.newContext({ ...SCREENS[screen], ...more });
-    const visit = { context, allow, troubles: [], requests: [], address };
+    const visit = { context, allow, errors: [], requests: [], address };
     this.visits.push(visit);
     watch(visit);
     context.setDefaultTimeout(PATIENCE);
@@ -37,14 +37,14 @@ export class Desk {
     return visit;
   }
 
-  /// Ends all visits; any trouble that was not allowed fails the promise.
+  /// Closes all visits; an error that was not allowed fails the test.
   async leave(check) {
-    const troubles = [];
+    const errors = [];
     for (const visit of this.visits) {
-      troubles.push(...visit.troubles.filter((trouble) => !visit.allow.some((pattern) => pattern.test(trouble))));
+      errors.push(...visit.errors.filter((error) => !visit.allow.some((pattern) => pattern.test(error))));
       await visit.context.close();
     }
-    if (check) assert.deepEqual(troubles, [], 'nothing goes wrong behind the page');
+    if (check) assert.deepEqual(errors, [], 'nothing goes wrong behind the page');
   }
 }
 
@@ -57,13 +57,13 @@ function noteViolations() {
 function watch(visit) {
   const own = new URL(visit.address).origin;
   visit.context.on('console', (line) => {
-    if (line.type() === 'error' || line.type() === 'warning') visit.troubles.push(`console: ${line.text()}`);
+    if (line.type() === 'error' || line.type() === 'warning') visit.errors.push(`console: ${line.text()}`);
   });
-  visit.context.on('weberror', (error) => visit.troubles.push(`error: ${error.error().message}`));
+  visit.context.on('weberror', (error) => visit.errors.push(`error: ${error.error().message}`));
   visit.context.on('request', (request) => {
     visit.requests.push(request.url());
     const address = new URL(request.url());
-    if (address.protocol.startsWith('http') && address.origin !== own) visit.troubles.push(`leaves: ${request.url()}`);
+    if (address.protocol.startsWith('http') && address.origin !== own) visit.errors.push(`leaves: ${request.url()}`);
   });
 }
 
@@ -72,8 +72,8 @@ export async function ready(page) {
   await page.waitForFunction(() => document.readyState === 'complete' && !document.getElementById('waiting'));
 }
 
-/// Waits until the service worker keeps all files and answers for the page.
-export async function kept(page) {
+/// Waits until the service worker has cached all files and answers for the page.
+export async function cached(page) {
   await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
   await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
 }
@@ -88,8 +88,8 @@ export async function axe(page) {
 /// What they find when nothing of the page lies below the bar of places.
 export async function breaches(page) {
   const { width, height } = page.viewportSize();
-  const whole = await page.evaluate(() => document.documentElement.scrollHeight);
-  await page.setViewportSize({ width, height: whole + 200 });
+  const full = await page.evaluate(() => document.documentElement.scrollHeight);
+  await page.setViewportSize({ width, height: full + 200 });
   const found = await axe(page);
   await page.setViewportSize({ width, height });
   return found;

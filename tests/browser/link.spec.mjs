@@ -5,8 +5,8 @@ import { readFileSync } from 'node:fs';
 import { ready } from './launch.mjs';
 import { Formula } from './pages/formula.mjs';
 import { all } from './pages/storage.mjs';
-import { drawn } from './pages/whole.mjs';
-import { test } from './promises.mjs';
+import { drawn } from './pages/app_page.mjs';
+import { test } from './registry.mjs';
 
 /// A link that the first release has written; it opens for ever.
 const SAMPLE = readFileSync(new URL('../sheet/samples/v1.links.txt', import.meta.url), 'utf8').split('\n')[0];
@@ -34,37 +34,55 @@ function crc32(bytes) {
   return ~sum >>> 0;
 }
 
-test('a link opens in a clean profile as a visitor’s copy that can be changed and is not kept', async (desk) => {
-  const { page } = await desk.open('phone', { at: at(SAMPLE) });
-  const whole = new Formula(page);
-  assert.equal(await whole.name(), NAME);
-  await whole.notice('This formula came with a link').waitFor();
-  assert.equal((await whole.streams()).length, 6);
+test('a link opens in a clean profile as a visitor’s copy that can be changed and is not kept', async (session) => {
+  const { page } = await session.open('phone', { at: at(SAMPLE) });
+  const app = new Formula(page);
+  assert.equal(await app.name(), NAME);
+  await app.notice('This formula came with a link').waitFor();
+  assert.equal((await app.parts()).length, 6);
   const before = await all(page);
-  await whole.type(whole.weight('Final <b>dough</b>', 'Whole milk'), '150');
-  assert.equal(await whole.percent('Final <b>dough</b>', 'Whole milk').inputValue() === '', false);
+  await app.type(app.weight('Final <b>dough</b>', 'Whole milk'), '150');
+  assert.equal(await app.percent('Final <b>dough</b>', 'Whole milk').inputValue() === '', false);
   for (const place of ['Batch', 'Chocolate', 'Formula']) {
-    await whole.go(place);
-    await whole.saysNothingWrong();
+    await app.go(place);
+    await app.saysNothingWrong();
   }
   assert.deepEqual(await all(page), before, 'the visitor’s own shelf stays as it is');
   assert.equal(await formulas(page), 4, 'the four examples');
   await page.reload();
   await ready(page);
-  assert.equal(await whole.name(), NAME, 'the copy outlasts a reload, whatever place was looked at');
-  assert.equal(await whole.weight('Final <b>dough</b>', 'Whole milk').inputValue(), '150');
+  assert.equal(await app.name(), NAME, 'the copy outlasts a reload, whatever place was looked at');
+  assert.equal(await app.weight('Final <b>dough</b>', 'Whole milk').inputValue(), '150');
 });
 
-test('a visitor’s copy is kept with one tap and is there at the next visit', async (desk) => {
-  const { page, address } = await desk.open('phone', { at: at(SAMPLE) });
-  const whole = new Formula(page);
+test('a visitor’s copy is kept with one tap and is there at the next visit', async (session) => {
+  const { page, address } = await session.open('phone', { at: at(SAMPLE) });
+  const app = new Formula(page);
   await page.getByRole('button', { name: 'Keep it', exact: true }).click();
-  await whole.notice('This formula came with a link').waitFor({ state: 'hidden' });
+  await app.notice('This formula came with a link').waitFor({ state: 'hidden' });
   assert.equal(await formulas(page), 5);
   await page.goto(`${address}?later`);
   await ready(page);
-  assert.equal(await whole.name(), NAME);
-  await whole.notice('This formula came with a link').waitFor({ state: 'hidden' });
+  assert.equal(await app.name(), NAME);
+  await app.notice('This formula came with a link').waitFor({ state: 'hidden' });
+});
+
+/// In the page: grams of dough that the index holds of a formula.
+function doughInIndex(name) {
+  return JSON.parse(localStorage.getItem('softcrumb.shelf')).entries.find((entry) => entry.name === name).dough_g;
+}
+
+/// The address and the index are each written a second after typing; neither may hold up the other.
+test('a copy that is kept between two keys leaves both address and index up to date', async (desk) => {
+  const { page } = await desk.open('phone', { at: at(SAMPLE) });
+  const whole = new Formula(page);
+  const milk = whole.weight('Final <b>dough</b>', 'Whole milk');
+  await whole.type(milk, '150');
+  await page.getByRole('button', { name: 'Keep it', exact: true }).click();
+  const kept = await page.evaluate(doughInIndex, NAME);
+  await whole.type(milk, '160');
+  await page.waitForFunction(`(${doughInIndex})(${JSON.stringify(NAME)}) > ${kept}`);
+  assert.equal(new URL(page.url()).hash, '#formula');
 });
 
 const SPOILT = [
@@ -78,31 +96,31 @@ const SPOILT = [
 ];
 
 for (const [name, link, answer] of SPOILT) {
-  test(`a link that is ${name} is answered in words, and the own formula stands`, async (desk) => {
-    const { page } = await desk.open('phone', { at: at(link) });
-    const whole = new Formula(page);
+  test(`a link that is ${name} is answered in words, and the own formula stands`, async (session) => {
+    const { page } = await session.open('phone', { at: at(link) });
+    const app = new Formula(page);
     const alert = page.getByRole('alert').filter({ hasText: answer });
     await alert.waitFor();
-    assert.equal(await whole.name(), 'Lantern Lane chocolate loaf');
+    assert.equal(await app.name(), 'Lantern Lane chocolate loaf');
     assert.equal(await formulas(page), 4);
-    await whole.saysNothingWrong();
+    await app.saysNothingWrong();
     await alert.getByRole('button', { name: 'Close' }).click();
     await alert.waitFor({ state: 'hidden' });
-    await whole.type(whole.weight('Final dough', 'Salt'), '9');
-    assert.equal(await whole.canUndo(), true, 'work goes on');
+    await app.type(app.weight('Final dough', 'Salt'), '9');
+    assert.equal(await app.canUndo(), true, 'work goes on');
   });
 }
 
-test('a link opened while another formula stands open puts nothing of that at risk', async (desk) => {
-  const { page } = await desk.open('phone');
-  const whole = new Formula(page);
-  await whole.type(whole.weight('Final dough', 'Salt'), '9.1');
+test('a link opened while another formula stands open puts nothing of that at risk', async (session) => {
+  const { page } = await session.open('phone');
+  const app = new Formula(page);
+  await app.type(app.weight('Final dough', 'Salt'), '9.1');
   await page.evaluate((hash) => { location.hash = hash; }, at(SAMPLE));
-  await whole.notice('This formula came with a link').waitFor();
-  assert.equal(await whole.name(), NAME);
-  await page.goto(desk.address);
+  await app.notice('This formula came with a link').waitFor();
+  assert.equal(await app.name(), NAME);
+  await page.goto(session.address);
   await page.reload();
   await ready(page);
   await drawn(page);
-  assert.equal(await whole.weight('Final dough', 'Salt').inputValue(), '9.1');
+  assert.equal(await app.weight('Final dough', 'Salt').inputValue(), '9.1');
 });

@@ -6,8 +6,8 @@ import { axe, breaches, ready, shot } from './launch.mjs';
 import { plain } from './pages/batch.mjs';
 import { onFriday } from './pages/day.mjs';
 import { all, put } from './pages/storage.mjs';
-import { until } from './pages/whole.mjs';
-import { test } from './promises.mjs';
+import { until } from './pages/app_page.mjs';
+import { test } from './registry.mjs';
 
 /// A picture made in the browser: noise, which hardly packs, so that it must be drawn down.
 function picture(page, wide, high, kind = 'image/png') {
@@ -28,8 +28,8 @@ function picture(page, wide, high, kind = 'image/png') {
 }
 
 /// A log of one bake, opened.
-async function withBake(desk, screen = 'phone', more = {}) {
-  const { page, day } = await onFriday(desk, screen, more);
+async function withBake(session, screen = 'phone', more = {}) {
+  const { page, day } = await onFriday(session, screen, more);
   await day.start();
   await page.getByRole('button', { name: 'Stop here, keep it in the log' }).click();
   await day.log.locator('summary').first().click();
@@ -40,8 +40,8 @@ const file = (name, mimeType, buffer) => ({ name, mimeType, buffer });
 const choose = (day) => day.log.getByLabel('Choose a photo');
 const photos = async (page) => Object.entries(await all(page)).filter(([key]) => key.startsWith('softcrumb.photo.'));
 
-test('a photo is drawn down, kept with the bake, shown with words for those who do not see it, and taken away', async (desk) => {
-  const { page, day } = await withBake(desk);
+test('a photo is drawn down, kept with the bake, shown with words for those who do not see it, and taken away', async (session) => {
+  const { page, day } = await withBake(session);
   assert.equal(await day.log.getByLabel('Take a photo').getAttribute('capture'), 'environment');
   await choose(day).setInputFiles(file('bread.png', 'image/png', await picture(page, 1600, 1200)));
   const shown = day.log.getByRole('img', { name: /Photo of “Lantern Lane chocolate loaf”, baked Fri 27 March/ });
@@ -63,8 +63,8 @@ test('a photo is drawn down, kept with the bake, shown with words for those who 
   assert.deepEqual(await photos(page), []);
 });
 
-test('a small photo of any kind the browser knows is not made larger', async (desk) => {
-  const { page, day } = await withBake(desk);
+test('a small photo of any kind the browser knows is not made larger', async (session) => {
+  const { page, day } = await withBake(session);
   for (const kind of ['image/jpeg', 'image/webp']) {
     await choose(day).setInputFiles(file('bread', kind, await picture(page, 90, 200, kind)));
     const size = await until(
@@ -83,8 +83,8 @@ const HOSTILE = [
   ['31 MB', file('a.jpg', 'image/jpeg', Buffer.alloc(31_000_000, 1)), /31.MB, more than the 30.MB/],
 ];
 
-test('what is no photo is answered in words, and what is there stays', async (desk) => {
-  const { page, day } = await withBake(desk);
+test('what is no photo is answered in words, and what is there stays', async (session) => {
+  const { page, day } = await withBake(session);
   const cut = (await picture(page, 300, 300)).subarray(0, 200);
   await choose(day).setInputFiles(file('bread.png', 'image/png', await picture(page, 300, 300)));
   await day.log.getByRole('img').waitFor();
@@ -100,8 +100,8 @@ test('what is no photo is answered in words, and what is there stays', async (de
   assert.ok(!/^1$/.test(await page.title()));
 }, { seconds: 120 });
 
-test('where there is no room for another photo it is said, and nothing else is lost', async (desk) => {
-  const { page, day } = await withBake(desk);
+test('where there is no room for another photo it is said, and nothing else is lost', async (session) => {
+  const { page, day } = await withBake(session);
   for (let more = 0; more < 24; more += 1) await put(page, `softcrumb.photo.zzz${more}`, `data:image/jpeg;base64,${'A'.repeat(70_000)}`);
   const before = await all(page);
   await choose(day).setInputFiles(file('bread.png', 'image/png', await picture(page, 800, 800)));
@@ -118,13 +118,13 @@ const save = async (page, name) => {
 const takeIn = (day) => day.log.getByLabel('Take in a log from a file');
 const says = (day, words) => until(async () => plain(await day.log.innerText()), (said) => words.test(said), `${words}`);
 
-test('the log goes out to a file and comes back elsewhere, photo and all, and twice is not doubled', async (desk) => {
-  const { page, day } = await withBake(desk);
+test('the log goes out to a file and comes back elsewhere, photo and all, and twice is not doubled', async (session) => {
+  const { page, day } = await withBake(session);
   await choose(day).setInputFiles(file('bread.png', 'image/png', await picture(page, 300, 300)));
   await day.log.getByRole('img').waitFor();
   const text = await save(page, 'Save the log to a file');
   const kept = await all(page);
-  const other = await onFriday(desk);
+  const other = await onFriday(session);
   await takeIn(other.day).setInputFiles(file('log.json', 'application/json', text));
   await says(other.day, /One bake was taken in/);
   const there = await all(other.page);
@@ -136,14 +136,14 @@ test('the log goes out to a file and comes back elsewhere, photo and all, and tw
   assert.equal(await other.day.log.locator('summary').count(), 1);
 });
 
-test('a file that is damaged, newer, another kind or too large changes nothing and is told', async (desk) => {
-  const { page, day } = await withBake(desk);
-  const whole = (await save(page, 'Save the log to a file')).toString();
+test('a file that is damaged, newer, another kind or too large changes nothing and is told', async (session) => {
+  const { page, day } = await withBake(session);
+  const saved = (await save(page, 'Save the log to a file')).toString();
   const before = await all(page);
   const wrong = [
-    [whole.slice(0, 150), /cut short or changed/], ['', /nothing in the file/], ['{"a":1}', /Choose a file that was saved here/],
-    [whole.replace('"version":1', '"version":9'), /newer release/], [whole.replace('"log"', '"formulas"'), /something else/],
-    [whole.replace(/"began_ms":\d+/, '"began_ms":"x"').replace(/"id":"[a-z2-7]+"/, '"id":"abcabc"'), /It stands at “bakes\[0\]\.began_ms”/],
+    [saved.slice(0, 150), /cut short or changed/], ['', /nothing in the file/], ['{"a":1}', /Choose a file that was saved here/],
+    [saved.replace('"version":1', '"version":9'), /newer release/], [saved.replace('"log"', '"formulas"'), /something else/],
+    [saved.replace(/"began_ms":\d+/, '"began_ms":"x"').replace(/"id":"[a-z2-7]+"/, '"id":"abcabc"'), /It stands at “bakes\[0\]\.began_ms”/],
     ['['.repeat(100_000), /cut short or changed/],
   ];
   for (const [text, words] of wrong) {
@@ -155,8 +155,8 @@ test('a file that is damaged, newer, another kind or too large changes nothing a
   assert.deepEqual(await all(page), before);
 });
 
-test('a bake taken out of the log comes back with its photo', async (desk) => {
-  const { page, day } = await withBake(desk);
+test('a bake taken out of the log comes back with its photo', async (session) => {
+  const { page, day } = await withBake(session);
   await choose(day).setInputFiles(file('bread.png', 'image/png', await picture(page, 300, 300)));
   await day.log.getByRole('img').waitFor();
   const before = await all(page);

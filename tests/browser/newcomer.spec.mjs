@@ -3,10 +3,10 @@
 import assert from 'node:assert/strict';
 import { ready } from './launch.mjs';
 import { Formula } from './pages/formula.mjs';
-import { drawn, until } from './pages/whole.mjs';
-import { test } from './promises.mjs';
+import { drawn, until } from './pages/app_page.mjs';
+import { test } from './registry.mjs';
 
-/// The example's weights in grams, as the class has them; the first ones of each stream are its flours.
+/// The example's weights in grams, as the class has them; the first ones of each part are its flours.
 const EXAMPLE = {
   Scald: { 'Strong white bread flour': 58, 'Medium rye flour': 14, Water: 112 },
   'Night dough': { 'Strong white bread flour': 144, Water: 74, 'Instant yeast': 0.6 },
@@ -21,10 +21,10 @@ async function valueOf(page, label) {
   return (await page.keyFigures()).find((figure) => figure.label === label).value;
 }
 
-test('the first visit opens on a worked example with every figure there', async (desk) => {
-  const page = new Formula((await desk.open('phone')).page);
+test('the first visit opens on a worked example with every figure there', async (session) => {
+  const page = new Formula((await session.open('phone')).page);
   assert.equal(await page.name(), 'Lantern Lane chocolate loaf');
-  assert.deepEqual(await page.streams(),
+  assert.deepEqual(await page.parts(),
     ['Scald', 'Night dough', 'Final dough', 'Inside each ball', 'Chocolate and water']);
   const figures = await page.keyFigures();
   assert.equal(figures.length, 3);
@@ -34,19 +34,19 @@ test('the first visit opens on a worked example with every figure there', async 
   for (const box of await page.page.getByRole('main').getByRole('textbox').all()) {
     assert.notEqual(await box.inputValue(), '', await box.getAttribute('id'));
   }
-  for (const [stream, lines] of Object.entries(EXAMPLE)) {
+  for (const [part, lines] of Object.entries(EXAMPLE)) {
     for (const [food, grams] of Object.entries(lines)) {
-      assert.equal(number(await page.weight(stream, food).inputValue()), grams);
-      const share = await page.percent(stream, food).inputValue();
-      close(number(share), (100 * grams) / FLOUR, 0.05, `${food} in ${stream}`);
+      assert.equal(number(await page.weight(part, food).inputValue()), grams);
+      const share = await page.percent(part, food).inputValue();
+      close(number(share), (100 * grams) / FLOUR, 0.05, `${food} in ${part}`);
     }
   }
   assert.equal(await page.canUndo(), false, 'nothing has been changed yet');
   await page.saysNothingWrong();
 });
 
-test('one changed weight moves its percentage and every figure by the next frame', async (desk) => {
-  const page = new Formula((await desk.open('phone')).page);
+test('one changed weight moves its percentage and every figure by the next frame', async (session) => {
+  const page = new Formula((await session.open('phone')).page);
   const before = await page.keyFigures();
   await page.type(page.weight('Final dough', 'Whole milk'), '160');
   close(number(await page.percent('Final dough', 'Whole milk').inputValue()), (100 * 160) / FLOUR, 0.05, 'milk');
@@ -79,8 +79,8 @@ async function typeAndRead(weight) {
   return { before, first, second };
 }
 
-test('what is on the screen follows a weight in the next frame, all that is off it in the frame after', async (desk) => {
-  const { page } = await desk.open('phone');
+test('what is on the screen follows a weight in the next frame, all that is off it in the frame after', async (session) => {
+  const { page } = await session.open('phone');
   await new Formula(page).figure('Scalded flour').first().waitFor({ state: 'attached' });
   // Until the browser has looked where each card stands.
   await drawn(page);
@@ -98,25 +98,27 @@ test('what is on the screen follows a weight in the next frame, all that is off 
   }
 });
 
-test('a box off the screen keeps what is typed into it, and everything follows', async (desk) => {
-  const page = new Formula((await desk.open('phone')).page);
+test('a box off the screen keeps what is typed into it, and everything follows', async (session) => {
+  const page = new Formula((await session.open('phone')).page);
   await page.figure('Scalded flour').first().waitFor({ state: 'attached' });
   const box = page.weight('Chocolate and water', 'Water');
   await page.page.evaluate(() => scrollTo(0, 0));
   await drawn(page.page);
-  const shown = await box.evaluate((box) => {
+  const percent = page.percent('Chocolate and water', 'Water');
+  const before = await percent.inputValue();
+  await box.evaluate((box) => {
     box.value = '31,50';
     box.dispatchEvent(new InputEvent('input', { bubbles: true }));
-    return new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(() => done(box.value), 100))));
   });
-  assert.equal(shown, '31,50', 'the text stays as typed');
+  await until(() => percent.inputValue(), (text) => text !== before, 'its percentage follows');
+  assert.equal(await box.inputValue(), '31,50', 'the text stays as typed');
   await page.page.reload();
   await ready(page.page);
   assert.equal(await box.inputValue(), '31.5', 'and is kept');
 });
 
-test('cards below the streams that do not come are said in words, and one tap asks for them again', async (desk) => {
-  const { page, context } = await desk.open('phone', { allow: [/split_formula|Failed to fetch|ERR_FAILED|TypeError|Service Worker/], serviceWorkers: 'block' });
+test('cards below the parts that do not come are said in words, and one tap asks for them again', async (session) => {
+  const { page, context } = await session.open('phone', { allow: [/split_formula|Failed to fetch|ERR_FAILED|TypeError|Service Worker/], serviceWorkers: 'block' });
   let lost = true;
   await context.route(/split_formula/, (asked) => (lost ? asked.abort() : asked.continue()));
   await page.reload();
@@ -132,8 +134,8 @@ test('cards below the streams that do not come are said in words, and one tap as
   assert.equal(await again.count(), 0);
 });
 
-test('a changed percentage moves the weight, whichever way a number is typed', async (desk) => {
-  const page = new Formula((await desk.open('phone')).page);
+test('a changed percentage moves the weight, whichever way a number is typed', async (session) => {
+  const page = new Formula((await session.open('phone')).page);
   for (const [typed, percent] of [['30', 30], ['12,5', 12.5], ['7.25 %', 7.25], ['½', 0.5]]) {
     await page.type(page.percent('Final dough', 'White sugar'), typed);
     close(number(await page.weight('Final dough', 'White sugar').inputValue()), (percent * FLOUR) / 100, 0.05, typed);
@@ -141,8 +143,8 @@ test('a changed percentage moves the weight, whichever way a number is typed', a
   }
 });
 
-test('a figure opens to its working: rule, numbers put in, source, and the figure itself', async (desk) => {
-  const page = new Formula((await desk.open('phone')).page);
+test('a figure opens to its working: rule, numbers put in, source, and the figure itself', async (session) => {
+  const page = new Formula((await session.open('phone')).page);
   for (const label of ['True water', 'Dough', 'Salt']) {
     const value = await valueOf(page, label);
     await page.keyFigure(label).click();

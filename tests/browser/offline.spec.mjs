@@ -6,16 +6,16 @@ import { readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { createServer, request as pipe } from 'node:http';
 import { join } from 'node:path';
 import { copy, DIST, serve } from './host.mjs';
-import { kept, ready } from './launch.mjs';
-import { test } from './promises.mjs';
+import { cached, ready } from './launch.mjs';
+import { test } from './registry.mjs';
 
 /// Which version stands on the page: its description is in the shell, and no place of the page changes it.
 const version = (page) => page.evaluate(() => document.querySelector('meta[name=description]').content.split(':')[0]);
 const cacheNames = (page) => page.evaluate(() => caches.keys());
 
-test('after the first load the page opens in flight mode: on a reload, in a new tab, from a link', async (desk) => {
-  const { context, page, address } = await desk.open('phone');
-  await kept(page);
+test('after the first load the page opens in flight mode: on a reload, in a new tab, from a link', async (session) => {
+  const { context, page, address } = await session.open('phone');
+  await cached(page);
   await context.setOffline(true);
   await page.reload();
   await ready(page);
@@ -30,9 +30,9 @@ test('after the first load the page opens in flight mode: on a reload, in a new 
   }
 });
 
-test('every file of the page is kept together', async (desk) => {
-  const { page, address } = await desk.open('phone');
-  await kept(page);
+test('every file of the page is kept together', async (session) => {
+  const { page, address } = await session.open('phone');
+  await cached(page);
   const found = await page.evaluate(async () => {
     const [name] = await caches.keys();
     const requests = await (await caches.open(name)).keys();
@@ -57,11 +57,11 @@ async function counter(address) {
   return { sent, address: `http://127.0.0.1:${server.address().port}/`, stop: () => server.close() };
 }
 
-test('what the first load brought is not sent a second time to be kept', async (desk) => {
-  const { sent, address, stop } = await counter(desk.address);
+test('what the first load brought is not sent a second time to be kept', async (session) => {
+  const { sent, address, stop } = await counter(session.address);
   try {
-    const { page } = await desk.open('phone', { address });
-    await kept(page);
+    const { page } = await session.open('phone', { address });
+    await cached(page);
     assert.ok(sent['/'] === 1 && Object.keys(sent).length > 5);
     const twice = Object.entries(sent).filter(([, times]) => times > 1);
     assert.deepEqual(twice, []);
@@ -85,12 +85,12 @@ async function publish(folder, { broken = false } = {}) {
   }
 }
 
-test('a new version waits until it is told to take over, then replaces the old one whole', async (desk) => {
+test('a new version waits until it is told to take over, then replaces the old one whole', async (session) => {
   const { folder, remove } = await copy();
   const host = await serve(folder);
   try {
-    const { context, page } = await desk.open('phone', { address: host.address });
-    await kept(page);
+    const { context, page } = await session.open('phone', { address: host.address });
+    await cached(page);
     const [first] = await cacheNames(page);
     // A second tab stays open, so that there is no moment without a page while the first one loads again.
     const other = await context.newPage();
@@ -115,12 +115,12 @@ test('a new version waits until it is told to take over, then replaces the old o
   }
 });
 
-test('a host that is half changed is not kept: the old version stays whole', async (desk) => {
+test('a host that is half changed is not kept: the old version stays whole', async (session) => {
   const { folder, remove } = await copy();
   const host = await serve(folder);
   try {
-    const { context, page } = await desk.open('phone', { address: host.address, allow: [/Failed to find a valid digest|addAll/] });
-    await kept(page);
+    const { context, page } = await session.open('phone', { address: host.address, allow: [/Failed to find a valid digest|addAll/] });
+    await cached(page);
     await publish(folder, { broken: true });
     const state = await page.evaluate(async () => {
       const registration = await navigator.serviceWorker.getRegistration();

@@ -2,8 +2,8 @@
 
 import assert from 'node:assert/strict';
 import { Formula } from './pages/formula.mjs';
-import { drawn } from './pages/whole.mjs';
-import { test } from './promises.mjs';
+import { drawn } from './pages/app_page.mjs';
+import { test } from './registry.mjs';
 
 const NEW = 'Maple syrup';
 
@@ -15,38 +15,38 @@ async function pick(page, food) {
   await drawn(page.page);
 }
 
-/// Every line of the formula: its stream, its place there, its ingredient, its weight.
+/// Every line of the formula: its part, its place there, its ingredient, its weight.
 async function lines(page) {
   const all = [];
-  for (const stream of await page.streams()) {
-    const rows = page.stream(stream).getByRole('group');
+  for (const part of await page.parts()) {
+    const rows = page.part(part).getByRole('group');
     for (let place = 0; place < await rows.count(); place += 1) {
       const row = rows.nth(place);
       const weight = await row.getByRole('textbox').first().inputValue();
-      all.push({ stream, place, food: await row.getAttribute('aria-label'), weight });
+      all.push({ part, place, food: await row.getAttribute('aria-label'), weight });
     }
   }
   return all;
 }
 
-test('every ingredient of a formula can be changed for another, its weight stays, and undo brings it back', async (desk) => {
-  const page = new Formula((await desk.open('phone')).page);
+test('every ingredient of a formula can be changed for another, its weight stays, and undo brings it back', async (session) => {
+  const page = new Formula((await session.open('phone')).page);
   const before = await lines(page);
   assert.ok(before.length > 10, `${before.length} lines`);
-  for (const [at, { stream, food, weight }] of before.entries()) {
-    await page.openLine(stream, food);
+  for (const [at, { part, food, weight }] of before.entries()) {
+    await page.openLine(part, food);
     await page.dialog.getByRole('button', { name: 'Change the ingredient' }).click();
     await page.dialog.getByRole('heading', { name: `In place of ${food}` }).waitFor();
     await pick(page, NEW);
     const after = await lines(page);
-    assert.deepEqual([after[at].food, after[at].weight], [NEW, weight], `${stream}, ${food}`);
+    assert.deepEqual([after[at].food, after[at].weight], [NEW, weight], `${part}, ${food}`);
     await page.undo();
     assert.deepEqual(await lines(page), before);
   }
 }, { seconds: 120 });
 
-test('an ingredient of one’s own takes the place of another', async (desk) => {
-  const page = new Formula((await desk.open('phone')).page);
+test('an ingredient of one’s own takes the place of another', async (session) => {
+  const page = new Formula((await session.open('phone')).page);
   await page.openLine('Final dough', 'White sugar');
   await page.dialog.getByRole('button', { name: 'Change the ingredient' }).click();
   await page.dialog.getByRole('button', { name: 'An ingredient of my own' }).click();
@@ -56,10 +56,10 @@ test('an ingredient of one’s own takes the place of another', async (desk) => 
   assert.equal(await page.line('Final dough', 'White sugar').count(), 0);
 });
 
-test('an ingredient picked for the syrup is a new line of it, its weight still open', async (desk) => {
-  const page = new Formula((await desk.open('phone')).page);
+test('an ingredient picked for the syrup is a new line of it, its weight still open', async (session) => {
+  const page = new Formula((await session.open('phone')).page);
   await page.go('Chocolate');
-  const syrup = page.stream('Syrup for the top');
+  const syrup = page.part('Syrup for the top');
   const count = await syrup.getByRole('group').count();
   await syrup.getByRole('button', { name: 'Add to the syrup' }).click();
   await pick(page, NEW);

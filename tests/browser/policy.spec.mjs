@@ -6,8 +6,8 @@ import { readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { request } from 'node:http';
 import { join } from 'node:path';
 import { copy, DIST, serve } from './host.mjs';
-import { kept } from './launch.mjs';
-import { test } from './promises.mjs';
+import { cached } from './launch.mjs';
+import { test } from './registry.mjs';
 
 /// A plain request, headers as given: what a browser sends could be unpacked on the way.
 function ask(address, { method = 'GET', path, headers = {} } = {}) {
@@ -84,7 +84,7 @@ test('the page repeats the policy, and every script and style is held to its sum
   assert.equal(held, 4, 'script, the one that loads pieces, style sheet, boot script');
 });
 
-test('a binary that is not the one built is not run, and the page says what to do', async (desk) => {
+test('a binary that is not the one built is not run, and the page says what to do', async (session) => {
   const { folder, remove } = await copy();
   const host = await serve(folder);
   try {
@@ -93,7 +93,7 @@ test('a binary that is not the one built is not run, and the page says what to d
     // A section of no effect: the binary stays a sound one, it is only not ours.
     await writeFile(join(folder, wasm), Buffer.concat([bytes, Buffer.from([0, 2, 1, 0x78])]));
     for (const end of ['br', 'gz']) await rm(join(folder, `${wasm}.${end}`));
-    const context = await desk.browser.newContext();
+    const context = await session.browser.newContext();
     const page = await context.newPage();
     await page.goto(host.address);
     await page.getByText('could not start').waitFor();
@@ -104,8 +104,8 @@ test('a binary that is not the one built is not run, and the page says what to d
   }
 });
 
-test('a string does not run as a script, nor does one put into the page, and no other origin is asked', async (desk) => {
-  const { page } = await desk.open('wide', { allow: [/policy: |Content Security Policy|Refused to/] });
+test('a string does not run as a script, nor does one put into the page, and no other origin is asked', async (session) => {
+  const { page } = await session.open('wide', { allow: [/policy: |Content Security Policy|Refused to/] });
   const tried = await page.evaluate(async () => {
     // The driver's own words go round the policy; a string handed to a timer does not.
     setTimeout('window.ranString = true');
@@ -113,19 +113,20 @@ test('a string does not run as a script, nor does one put into the page, and no 
     script.textContent = 'window.ranInline = true';
     document.body.append(script);
     const other = await fetch('http://127.0.0.1:9/').then(() => 'allowed', () => 'refused');
-    await new Promise((done) => setTimeout(done, 100));
+    // Timers of the same length run in the order they were set.
+    await new Promise((done) => setTimeout(done));
     return { string: window.ranString ?? false, inline: window.ranInline ?? false, other };
   });
   assert.deepEqual(tried, { string: false, inline: false, other: 'refused' });
-  const heard = desk.visits[0].troubles.filter((trouble) => trouble.includes('policy: '));
+  const heard = session.visits[0].errors.filter((error) => error.includes('policy: '));
   for (const directive of ['script-src', 'script-src-elem', 'connect-src']) {
     assert.ok(heard.some((line) => line.includes(directive)), `${directive} in ${heard.join(' | ')}`);
   }
 });
 
-test('every request stays at home, and no built file names another address to load from', async (desk) => {
-  const { page, requests, address } = await desk.open('phone');
-  await kept(page);
+test('every request stays at home, and no built file names another address to load from', async (session) => {
+  const { page, requests, address } = await session.open('phone');
+  await cached(page);
   assert.ok(requests.length >= 5);
   assert.deepEqual(requests.filter((url) => !url.startsWith(address)), []);
   for (const name of (await files()).filter((name) => /\.(html|css|webmanifest)$/.test(name))) {

@@ -1,11 +1,11 @@
-//! Keeps every promise in *.spec.mjs, a few at once. `node run.mjs offline size` takes these files only.
+//! Runs the tests of *.spec.mjs, a few at once. `node run.mjs offline size` takes these files only.
 
 import { readdirSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import { start } from './browser.mjs';
 import { serve } from './host.mjs';
-import { Desk } from './launch.mjs';
-import { read } from './promises.mjs';
+import { Session } from './launch.mjs';
+import { read } from './registry.mjs';
 
 const here = new URL('./', import.meta.url);
 const wanted = process.argv.slice(2);
@@ -13,10 +13,10 @@ const pictures = process.env.SOFTCRUMB_SHOTS ? ['shots.mjs'] : [];
 const files = [...readdirSync(here).filter((name) => name.endsWith('.spec.mjs')).sort(), ...pictures]
   .filter((name) => wanted.length === 0 || wanted.some((word) => name.startsWith(word)));
 
-/// How many promises are kept at once: with two cores, a third is worth its while, because each waits a lot.
+/// How many tests run at once: on two cores a third one pays, because each waits a lot.
 const AT_ONCE = Number(process.env.SOFTCRUMB_AT_ONCE ?? Math.min(3, availableParallelism() + 1));
-const strays = [];
-process.on('unhandledRejection', (trouble) => strays.push(trouble));
+const rejections = [];
+process.on('unhandledRejection', (error) => rejections.push(error));
 
 const hosted = process.env.SOFTCRUMB_ADDRESS ? undefined : await serve();
 const address = process.env.SOFTCRUMB_ADDRESS ?? hosted.address;
@@ -25,7 +25,7 @@ let passed = 0;
 let failed = 0;
 for (const file of files) {
   console.log(file);
-  await tryAll(await read(new URL(file, here), file));
+  await tryAll(await read(new URL(file, here)));
 }
 await browser.close();
 hosted?.stop();
@@ -34,38 +34,38 @@ console.log(`in ${(performance.now() / 1000).toFixed(0)} s, ${AT_ONCE} at once`)
 console.log(`${passed} passed, ${failed} failed`);
 process.exit(failed > 0 || passed === 0 ? 1 : 0);
 
-/// Each promise has a browser context of its own, so that several are kept at once; those that take the time are not.
-async function tryAll(promises) {
-  const waiting = promises.filter((promise) => !promise.alone);
+/// Each test has browser contexts of its own, so that several run at once; those that measure time run alone.
+async function tryAll(tests) {
+  const waiting = tests.filter((test) => !test.alone);
   const next = async () => {
     while (waiting.length > 0) await tryOne(waiting.shift());
   };
   await Promise.all(Array.from({ length: AT_ONCE }, next));
-  for (const promise of promises.filter(({ alone }) => alone)) await tryOne(promise);
+  for (const test of tests.filter(({ alone }) => alone)) await tryOne(test);
 }
 
-async function tryOne({ name, keep, seconds }) {
-  const desk = new Desk(browser, address);
+async function tryOne({ name, run, seconds }) {
+  const session = new Session(browser, address);
   const begun = performance.now();
-  let trouble;
+  let error;
   try {
-    await within(seconds, keep(desk));
+    await within(seconds, run(session));
   } catch (caught) {
-    trouble = caught;
+    error = caught;
   }
   try {
-    await desk.leave(!trouble);
+    await session.leave(!error);
   } catch (caught) {
-    trouble ??= caught;
+    error ??= caught;
   }
-  trouble ??= strays.splice(0)[0];
+  error ??= rejections.splice(0)[0];
   const took = `${((performance.now() - begun) / 1000).toFixed(1)} s`;
-  if (trouble) {
+  if (error) {
     failed += 1;
-    console.log(`  FAILED  ${name} (${took})\n${String(trouble.stack ?? trouble).replace(/^/gm, '      ')}`);
+    console.log(`  FAILED  ${name} (${took})\n${String(error.stack ?? error).replace(/^/gm, '      ')}`);
   } else {
     passed += 1;
-    console.log(`  kept    ${name} (${took})`);
+    console.log(`  passed  ${name} (${took})`);
   }
 }
 

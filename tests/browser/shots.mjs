@@ -5,7 +5,7 @@ import { readdirSync, statSync } from 'node:fs';
 import { shot } from './launch.mjs';
 import { Formula } from './pages/formula.mjs';
 import { PLACES } from './pages/views.mjs';
-import { test } from './promises.mjs';
+import { test } from './registry.mjs';
 
 const SHOTS = new URL('./shots/', import.meta.url);
 const MOST = 700_000;
@@ -13,8 +13,8 @@ const MOST = 700_000;
 for (const [screen, colorScheme] of [['phone', 'light'], ['phone', 'dark'], ['wide', 'light']]) {
   // Together they may weigh 700 KB: on a wide screen one place says how all are laid out.
   const places = screen === 'wide' ? PLACES.slice(0, 1) : PLACES;
-  test(`pictures: ${screen}, ${colorScheme}`, async (desk) => {
-    const formula = new Formula((await desk.open(screen, { colorScheme, deviceScaleFactor: 1 })).page);
+  test(`pictures: ${screen}, ${colorScheme}`, async (session) => {
+    const formula = new Formula((await session.open(screen, { colorScheme, deviceScaleFactor: 1 })).page);
     for (const place of places) {
       await formula.go(place);
       await shot(formula.page, `${place.toLowerCase()}-${screen}-${colorScheme}`);

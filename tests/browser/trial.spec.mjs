@@ -3,16 +3,16 @@
 import assert from 'node:assert/strict';
 import { ready } from './launch.mjs';
 import { Formula } from './pages/formula.mjs';
-import { all, keptForGood } from './pages/storage.mjs';
-import { drawn } from './pages/whole.mjs';
-import { test } from './promises.mjs';
+import { all, keptForGood, written } from './pages/storage.mjs';
+import { drawn } from './pages/app_page.mjs';
+import { test } from './registry.mjs';
 
 const milk = (page) => page.weight('Final dough', 'Whole milk');
 const value = async (page, label) => (await page.keyFigures()).find((figure) => figure.label === label);
 const number = (text) => Number(text.match(/-?[\d.]+/)[0]);
 
-test('a trial shows old and new beside each figure, and dropped it has changed nothing', async (desk) => {
-  const page = new Formula((await desk.open('phone')).page);
+test('a trial shows old and new beside each figure, and dropped it has changed nothing', async (session) => {
+  const page = new Formula((await session.open('phone')).page);
   const figures = await page.keyFigures();
   const kept = await all(page.page);
   await page.tryOut();
@@ -24,7 +24,7 @@ test('a trial shows old and new beside each figure, and dropped it has changed n
   assert.match((await value(page, 'True water')).was, /points?, was 64\.7/);
   assert.equal((await value(page, 'Salt')).was, undefined, 'what does not change says nothing');
   await page.trial.getByText(/Whole milk.*112.*160/).waitFor();
-  await page.page.waitForTimeout(1200);
+  await written(page.page);
   assert.deepEqual(await keptForGood(page.page), kept, 'nothing of it is kept for good');
   await page.dropTrial();
   await page.trial.waitFor({ state: 'hidden' });
@@ -33,8 +33,8 @@ test('a trial shows old and new beside each figure, and dropped it has changed n
   assert.deepEqual(await all(page.page), kept);
 });
 
-test('a trial that is kept is there after a reload, and one step back undoes it', async (desk) => {
-  const page = new Formula((await desk.open('phone')).page);
+test('a trial that is kept is there after a reload, and one step back undoes it', async (session) => {
+  const page = new Formula((await session.open('phone')).page);
   await page.tryOut();
   await page.type(milk(page), '160');
   await page.type(page.weight('Final dough', 'Salt'), '9.6');
@@ -51,8 +51,8 @@ test('a trial that is kept is there after a reload, and one step back undoes it'
   assert.deepEqual([await milk(page).inputValue(), await page.weight('Final dough', 'Salt').inputValue()], ['160', '9.6']);
 });
 
-test('undo takes back the steps of a trial, then drops it, then goes on with what was kept', async (desk) => {
-  const page = new Formula((await desk.open('phone')).page);
+test('undo takes back the steps of a trial, then drops it, then goes on with what was kept', async (session) => {
+  const page = new Formula((await session.open('phone')).page);
   await page.type(milk(page), '120');
   await page.tryOut();
   await page.type(milk(page), '160');
@@ -70,8 +70,8 @@ test('undo takes back the steps of a trial, then drops it, then goes on with wha
   assert.equal(await page.canUndo(), false);
 });
 
-test('each box is one step back, in the order of the work, and forward again', async (desk) => {
-  const page = new Formula((await desk.open('phone')).page);
+test('each box is one step back, in the order of the work, and forward again', async (session) => {
+  const page = new Formula((await session.open('phone')).page);
   const steps = [['Whole milk', '112', '120'], ['Salt', '8.6', '9'], ['White sugar', '53', '60']];
   for (const [food, , to] of steps) {
     const box = page.weight('Final dough', food);
@@ -95,8 +95,8 @@ test('each box is one step back, in the order of the work, and forward again', a
 const WHAT_IFS = [['Two points more water', 2], ['Two points less water', -2], ['Water for half the milk', 0], ['A quarter less paste', 0]];
 
 for (const [name, points] of WHAT_IFS) {
-  test(`one tap tries “${name}”, says what changes, and keeps nothing`, async (desk) => {
-    const page = new Formula((await desk.open('phone')).page);
+  test(`one tap tries “${name}”, says what changes, and keeps nothing`, async (session) => {
+    const page = new Formula((await session.open('phone')).page);
     const before = number((await value(page, 'True water')).value);
     const kept = await all(page.page);
     await page.whatIf(name);
@@ -113,8 +113,8 @@ for (const [name, points] of WHAT_IFS) {
   });
 }
 
-test('a what-if that this dough cannot do is answered in words, and tries nothing', async (desk) => {
-  const page = new Formula((await desk.open('phone')).page);
+test('a what-if that this dough cannot do is answered in words, and tries nothing', async (session) => {
+  const page = new Formula((await session.open('phone')).page);
   // Without its milk and yolk the example's final dough has no liquid left that could give way.
   await page.type(milk(page), '0');
   await page.type(page.weight('Final dough', 'Egg yolk'), '0');
@@ -124,8 +124,8 @@ test('a what-if that this dough cannot do is answered in words, and tries nothin
   assert.equal(await page.trial.count(), 0);
 });
 
-test('a trial goes along to the other places, with old and new in their key figures', async (desk) => {
-  const page = new Formula((await desk.open('phone')).page);
+test('a trial goes along to the other places, with old and new in their key figures', async (session) => {
+  const page = new Formula((await session.open('phone')).page);
   await page.tryOut();
   await page.type(milk(page), '160');
   await page.go('Batch');
@@ -148,8 +148,8 @@ test('a trial goes along to the other places, with old and new in their key figu
   assert.equal((await value(page, 'Dough to mix')).was, undefined);
 });
 
-test('more hot water in the paste shows old and new of paste and starch', async (desk) => {
-  const page = new Formula((await desk.open('phone')).page);
+test('more hot water in the paste shows old and new of paste and starch', async (session) => {
+  const page = new Formula((await session.open('phone')).page);
   await page.tryOut();
   await page.type(page.weight('Scald', 'Water'), '60');
   await page.go('Heat');

@@ -3,9 +3,9 @@
 import assert from 'node:assert/strict';
 import { ready } from './launch.mjs';
 import { Formula } from './pages/formula.mjs';
-import { all, openKey, openRecord, put } from './pages/storage.mjs';
-import { drawn, saysNothingWrong } from './pages/whole.mjs';
-import { test } from './promises.mjs';
+import { all, openKey, openRecord, put, written } from './pages/storage.mjs';
+import { drawn, saysNothingWrong } from './pages/app_page.mjs';
+import { test } from './registry.mjs';
 
 /// What no box takes, whatever it is for.
 const NEVER = ['', ' ', 'abc', '-', '.', ',', '1e99', '-1e99', 'NaN', 'Infinity', '-inf', '∞', '1..2', '1,2,3', '1 2', '5 bananas',
@@ -99,8 +99,8 @@ async function tryBox(page, id) {
 }
 
 for (const place of ['Formula', 'Batch', 'Heat', 'Chocolate', 'Day']) {
-  test(`${place}: every kind of box answers bad input in words and keeps the text and the last good figures`, async (desk) => {
-    const page = new Formula((await desk.open('phone')).page);
+  test(`${place}: every kind of box answers bad input in words and keeps the text and the last good figures`, async (session) => {
+    const page = new Formula((await session.open('phone')).page);
     await page.go(place);
     const main = page.page.getByRole('main');
     await page.page.waitForFunction((opening) => document.querySelector('main input')
@@ -111,13 +111,13 @@ for (const place of ['Formula', 'Batch', 'Heat', 'Chocolate', 'Day']) {
     const kinds = new Map(ids.map((id) => [id.replace(/-?\d+/g, ''), id]).reverse());
     for (const id of kinds.values()) await tryBox(page, id);
     assert.ok(kinds.size >= 2, [...kinds.keys()].join());
-    await page.page.waitForTimeout(1200);
+    await written(page.page);
     assert.deepEqual(changedKeys(kept, await all(page.page), true), [], 'nothing of it is kept, later either');
   });
 }
 
-test('a weight is read however it is written, with a unit behind it or none', async (desk) => {
-  const page = new Formula((await desk.open('phone')).page);
+test('a weight is read however it is written, with a unit behind it or none', async (session) => {
+  const page = new Formula((await session.open('phone')).page);
   const box = page.weight('Final dough', 'White sugar');
   for (const [typed, grams] of WEIGHTS) {
     await page.type(box, typed);
@@ -128,8 +128,8 @@ test('a weight is read however it is written, with a unit behind it or none', as
   }
 });
 
-test('where the browser writes a comma, figures have one, and either mark is read', async (desk) => {
-  const page = new Formula((await desk.open('phone', { locale: 'de-DE' })).page);
+test('where the browser writes a comma, figures have one, and either mark is read', async (session) => {
+  const page = new Formula((await session.open('phone', { locale: 'de-DE' })).page);
   assert.ok((await page.keyFigures()).some(({ value }) => /\d,\d/.test(value)));
   for (const typed of ['9,6', '9.6']) {
     await page.type(page.weight('Final dough', 'Salt'), typed);
@@ -138,8 +138,8 @@ test('where the browser writes a comma, figures have one, and either mark is rea
   await page.saysNothingWrong();
 });
 
-test('the last good figures are dimmed while a box cannot be read, and follow again once it can', async (desk) => {
-  const page = new Formula((await desk.open('phone')).page);
+test('the last good figures are dimmed while a box cannot be read, and follow again once it can', async (session) => {
+  const page = new Formula((await session.open('phone')).page);
   const dim = () => page.keyFigure('Dough').evaluate((figure) => Number(getComputedStyle(figure).opacity));
   assert.equal(await dim(), 1);
   await page.type(page.weight('Final dough', 'Salt'), 'some');
@@ -150,8 +150,8 @@ test('the last good figures are dimmed while a box cannot be read, and follow ag
   assert.equal(await dim(), 1);
 });
 
-test('text that cannot be read is still there after a look at another place', async (desk) => {
-  const page = new Formula((await desk.open('phone')).page);
+test('text that cannot be read is still there after a look at another place', async (session) => {
+  const page = new Formula((await session.open('phone')).page);
   const box = page.weight('Final dough', 'Salt');
   await page.type(box, '8,,6');
   await page.go('Batch');
@@ -164,10 +164,10 @@ test('text that cannot be read is still there after a look at another place', as
 const NAMES = ['<img src=x onerror="document.title=1">', '</script><b>bold', 'خبز طري بالشوكولاتة', 'שלום \u202E olleh',
   '{{name}} ${1}', '🍞'.repeat(20), 'x'.repeat(120), '   '];
 
-test('names with markup, of any script and of any length are shown as they were typed', async (desk) => {
-  const page = new Formula((await desk.open('phone')).page);
+test('names with markup, of any script and of any length are shown as they were typed', async (session) => {
+  const page = new Formula((await session.open('phone')).page);
   for (const name of NAMES) {
-    await page.openStream((await page.streams())[0]);
+    await page.openPart((await page.parts())[0]);
     const box = page.dialog.getByRole('textbox', { name: 'Name' });
     await box.fill(name);
     await drawn(page.page);
@@ -176,17 +176,17 @@ test('names with markup, of any script and of any length are shown as they were 
     const wide = await page.page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
     assert.ok(wide <= 0, `“${name}” makes the page ${wide} px too wide`);
     await page.saysNothingWrong([name]);
-    const shown = await page.streams();
+    const shown = await page.parts();
     await page.page.reload();
     await ready(page.page);
     // A sign that turns the reading direction round is left out: it could make a name read as another.
     // Spaces around a name are no part of it.
-    assert.deepEqual(await page.streams(), shown.map((name) => name.replace('\u202E', '').trim()), `“${name}” is there again`);
+    assert.deepEqual(await page.parts(), shown.map((name) => name.replace('\u202E', '').trim()), `“${name}” is there again`);
   }
 });
 
-test('a hundred ingredients can be put in, and stay quick to type into', async (desk) => {
-  const { page } = await desk.open('phone');
+test('a hundred ingredients can be put in, and stay quick to type into', async (session) => {
+  const { page } = await session.open('phone');
   const formula = new Formula(page);
   const key = await openKey(page);
   const record = await openRecord(page);
@@ -195,7 +195,7 @@ test('a hundred ingredients can be put in, and stay quick to type into', async (
   await put(page, key, JSON.stringify(record));
   await page.reload();
   await ready(page);
-  const shown = () => formula.stream('Final dough').getByRole('group').count();
+  const shown = () => formula.part('Final dough').getByRole('group').count();
   assert.equal(await shown(), 100);
   await formula.add('Final dough', 'Water');
   assert.equal(await shown(), 101);
@@ -214,10 +214,10 @@ test('a hundred ingredients can be put in, and stay quick to type into', async (
   assert.equal(await shown(), 101);
 }, { alone: true });
 
-test('more streams than a formula may have are refused in words, and what is there opens again', async (desk) => {
-  const { page } = await desk.open('phone');
+test('more parts than a formula may have are refused in words, and what is there opens again', async (session) => {
+  const { page } = await session.open('phone');
   const formula = new Formula(page);
-  const streams = () => page.getByRole('main').getByRole('button', { name: 'Add an ingredient' }).count();
+  const parts = () => page.getByRole('main').getByRole('button', { name: 'Add an ingredient' }).count();
   for (let more = 0; more < 14; more += 1) {
     await page.getByRole('main').getByRole('button', { name: 'Add a stream' }).click();
     await formula.dialog.waitFor();
@@ -229,11 +229,11 @@ test('more streams than a formula may have are refused in words, and what is the
     }
     await formula.dialog.waitFor({ state: 'hidden' });
   }
-  const there = await streams();
+  const there = await parts();
   assert.equal(there, 12);
   await formula.saysNothingWrong();
   await page.reload();
   await ready(page);
   assert.equal(await formula.name(), 'Lantern Lane chocolate loaf');
-  assert.equal(await streams(), there, 'all that was shown is there again');
+  assert.equal(await parts(), there, 'all that was shown is there again');
 });

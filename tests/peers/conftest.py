@@ -1,4 +1,4 @@
-"""The worksheet, found or built once, and a thousand documents asked in one go."""
+"""Finds or builds the worksheet program, and sends it many documents in one run."""
 
 import json
 import os
@@ -7,13 +7,13 @@ import subprocess
 
 import pytest
 
-import drawn
+import generated
 
 ROOT = pathlib.Path(__file__).resolve().parents[2]
 
 
 def find_worksheet():
-    """The built worksheet: where SOFTCRUMB_WORKSHEET says, else built by cargo."""
+    """The path of the worksheet program: SOFTCRUMB_WORKSHEET, else what cargo builds."""
     named = os.environ.get("SOFTCRUMB_WORKSHEET")
     if named:
         return named
@@ -30,7 +30,7 @@ def find_worksheet():
 
 @pytest.fixture(scope="session")
 def ask():
-    """A function from documents (or lines of text) to results."""
+    """A function that gives the results of documents, or of lines of text."""
     program = find_worksheet()
 
     def answer(documents):
@@ -47,12 +47,12 @@ def ask():
 
 
 def refuse(constant):
-    """No NaN and no infinity reaches a result."""
+    """Fails on NaN and infinity in a result."""
     raise AssertionError(f"{constant} in a result")
 
 
 @pytest.fixture(scope="session")
 def pairs(ask):
-    """Four hundred drawn documents, each with its results."""
-    documents = drawn.documents(400)
+    """Four hundred generated documents, each with its result."""
+    documents = generated.documents(400)
     return list(zip(documents, ask(documents), strict=True))

@@ -1,4 +1,4 @@
-"""The dough worked out anew, in exact fractions, from the weights and the printed table."""
+"""Computes the dough independently, in exact fractions, from the weights and the printed table."""
 
 from fractions import Fraction
 
@@ -61,7 +61,7 @@ def add_line(sums, kind, line, grams):
         sums[f"water_in_{kind}"] += grams * water
         sums["sugars"] += grams * food["sugars"]
         sums["fat"] += grams * food["fat"]
-    # What the baker counts as flour is flour, and is not poured as well.
+    # What the baker counts as flour is flour only, not a poured liquid.
     if role == "water" and not flour:
         sums["poured_water"] += grams
     poured = role in ("water", "liquid") or (role == "egg" and water > Fraction(1, 10))

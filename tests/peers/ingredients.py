@@ -1,8 +1,8 @@
-"""Composition of the ingredients the peers draw from, read from the printed table itself.
+"""Composition of the ingredients in the generated documents, read from the printed table.
 
-Source: USDA National Nutrient Database for Standard Reference, Release 28 (2016), as copied to
-tests/published/data/usda_sr28.csv; which number of the ingredients is which food of the table is
-written in tests/ingredients/numbers.csv. A blank cell counts as none. Water is plain water.
+Source: USDA National Nutrient Database for Standard Reference, Release 28 (2016), in
+tests/published/data/usda_sr28.csv; tests/ingredients/numbers.csv maps our ingredient numbers to the
+table's foods. A blank cell counts as zero. Water is plain water.
 """
 
 import csv
@@ -44,12 +44,12 @@ def read():
     for role, numbers in ROLES.items():
         for number in numbers:
             if role == "water":
-                made_of = {part: Fraction(0) for part in COLUMNS} | {
+                composition = {part: Fraction(0) for part in COLUMNS} | {
                     "water": Fraction(1), "ash": Fraction("0.001")}
             else:
                 row = table[codes[number]]
-                made_of = {p: Fraction(row[c] or "0") / 100 for p, c in COLUMNS.items()}
-            ingredients[number] = {"role": role, **made_of}
+                composition = {p: Fraction(row[c] or "0") / 100 for p, c in COLUMNS.items()}
+            ingredients[number] = {"role": role, **composition}
     return ingredients
 
 

@@ -1,10 +1,10 @@
-"""The body of a link read anew: postcard's wire format, as its specification gives it."""
+"""Decodes the body of a link by the specification of postcard's wire format."""
 
 import struct
 
 
 class Body:
-    """Bytes taken one after another."""
+    """Reads bytes one after another."""
 
     def __init__(self, data):
         self.data, self.at = data, 0
@@ -76,7 +76,7 @@ class Body:
         return [self.number(), self.number(), self.byte(), self.byte()]
 
     def heat(self):
-        """What a formula asks of heat, field by field: n a number, m one that may be missing."""
+        """The heat settings, field by field: n a number, m an optional one."""
         fields = [self.number() if kind == "n" else self.maybe(self.number) for kind in "nmnmmnn"]
         fields += [self.byte(), self.byte(), self.number(), self.number(), self.many(self.phase)]
         return fields + [self.number() if kind == "n" else self.maybe(self.number) for kind in "nnnmmmn"]

@@ -1,4 +1,4 @@
-"""Scaling against a root finder on the mass balance, rounding against decimals, dividing exactly."""
+"""Scaling against a root finder on the mass balance, rounding and dividing against exact decimals."""
 
 from decimal import ROUND_HALF_UP, Decimal
 from fractions import Fraction
@@ -10,15 +10,15 @@ import dough
 
 
 def balance(document):
-    """Dough in pieces, and what is used of the ingredient on hand, as functions of the factor."""
+    """Dough in pieces, factor of the other parts, and use of an ingredient, as functions of the factor."""
     streams, losses = document["formula"]["streams"], document["batch"]["losses"]
     inside = [s for s in streams if s["kind"] in dough.IN_DOUGH]
     lines = sum(l["mass_g"] for s in inside for l in s["lines"])
     steam = sum(s.get("steam_g", 0) for s in inside)
-    kept = 1 - losses["residue_share"] - losses["dividing_share"]
+    remaining = 1 - losses["residue_share"] - losses["dividing_share"]
 
     def needed(factor):
-        return factor * (lines - steam) * kept - losses["residue_g"]
+        return factor * (lines - steam) * remaining - losses["residue_g"]
 
     def beside(factor):
         return needed(factor) / (lines - steam) / (1 - losses["topping_share"])
@@ -30,8 +30,8 @@ def balance(document):
     return needed, beside, used
 
 
-def wish(document):
-    """What must be nought at the right factor; None where the factor itself is asked for."""
+def residual(document):
+    """The function that is zero at the right factor; None where the factor itself is given."""
     wanted = document["batch"]["wanted"]
     needed, _, used = balance(document)
     by = wanted["by"]
@@ -59,7 +59,7 @@ def test_the_factor_is_the_root_of_the_mass_balance(pairs):
             continue
         wanted = document["batch"]["wanted"]
         seen.add(wanted["by"])
-        difference = wish(document)
+        difference = residual(document)
         factor = wanted.get("times") if difference is None else brentq(
             difference, -1.0, 1e7, xtol=1e-13, rtol=1e-14, maxiter=500)
         assert scaled["factor"] == pytest.approx(factor, rel=1e-9)
@@ -70,7 +70,7 @@ def test_the_factor_is_the_root_of_the_mass_balance(pairs):
     assert agreed > 350 and len(seen) == 6, (agreed, seen)
 
 
-def test_no_gram_is_lost_between_scale_and_table(pairs):
+def test_mass_is_conserved_from_weighing_to_the_table(pairs):
     for document, result in pairs:
         scaled = result["batch"]["scaled"]
         if "error" in scaled:
@@ -108,7 +108,7 @@ def test_rounding_agrees_with_decimal_arithmetic(pairs):
     assert rounded > 4_000, (rounded, ties)
 
 
-def test_a_cure_stands_exactly_where_the_error_passes_two_in_a_hundred(pairs):
+def test_a_weighing_aid_is_given_exactly_where_the_error_exceeds_2_percent(pairs):
     solutions = 0
     for _, result in pairs:
         for line in (result["batch"]["rounded"] or {"lines": []})["lines"]:
@@ -129,16 +129,16 @@ def test_a_cure_stands_exactly_where_the_error_passes_two_in_a_hundred(pairs):
 
 def test_pieces_add_up_exactly(pairs):
     for document, result in pairs:
-        for asked, told in zip(document["divide"], result["batch"]["divide"], strict=True):
-            step = Fraction(str(asked["division_g"]))
-            steps = int(Fraction(str(asked["dough_g"])) / step)
-            each, over = divmod(steps, asked["pieces"])
+        for request, answer in zip(document["divide"], result["batch"]["divide"], strict=True):
+            step = Fraction(str(request["division_g"]))
+            steps = int(Fraction(str(request["dough_g"])) / step)
+            each, over = divmod(steps, request["pieces"])
             if each == 0:
-                assert told["error"]["kind"] == "TooLittleToDivide"
+                assert answer["error"]["kind"] == "TooLittleToDivide"
                 continue
-            assert told["divisions"] == steps
-            assert (told["heavier"]["count"], told["heavier"]["divisions"]) == (over, each + 1)
-            assert (told["lighter"]["count"], told["lighter"]["divisions"]) == (asked["pieces"] - over, each)
-            total = over * (each + 1) * step + (asked["pieces"] - over) * each * step
-            rest = Fraction(str(asked["dough_g"])) - total
-            assert told["below_division_g"] == pytest.approx(float(rest), abs=1e-9)
+            assert answer["divisions"] == steps
+            assert (answer["heavier"]["count"], answer["heavier"]["divisions"]) == (over, each + 1)
+            assert (answer["lighter"]["count"], answer["lighter"]["divisions"]) == (request["pieces"] - over, each)
+            total = over * (each + 1) * step + (request["pieces"] - over) * each * step
+            rest = Fraction(str(request["dough_g"])) - total
+            assert answer["below_division_g"] == pytest.approx(float(rest), abs=1e-9)

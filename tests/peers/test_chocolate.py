@@ -1,4 +1,4 @@
-"""Filling and syrup worked out anew: numpy for the table, scipy for the way back."""
+"""Filling and syrup computed independently: numpy interpolates the table, scipy finds the root."""
 
 import numpy
 import pytest
@@ -44,7 +44,7 @@ def parts(lines):
 
 
 def suspension(mix, t, packing=0.68):
-    """Crowding and thickness (Pa·s, None when packed): Krieger and Dougherty (1959)."""
+    """Volume fraction and viscosity (Pa·s, None when packed): Krieger and Dougherty (1959)."""
     soluble = numpy.interp(t, numpy.arange(0, 101, 5), SOLUBLE) / 100
     dissolved = min(mix["sugars"], soluble * mix["water"])
     rho = densities(t)
@@ -61,29 +61,29 @@ def suspension(mix, t, packing=0.68):
 
 
 def toppings(pairs):
-    """Each topping with chocolate, as it was scaled: temperature, lines, and what was told."""
+    """Each scaled topping: document, lines, and the result for it."""
     for document, result in pairs:
-        for told in result["chocolate"]["syrups"]:
-            stream = document["formula"]["streams"][told["stream"]]
+        for answer in result["chocolate"]["syrups"]:
+            stream = document["formula"]["streams"][answer["stream"]]
             scaled = result["batch"]["scaled"]
             weights = [l["mass_g"] for l in stream["lines"]] if "error" in scaled else (
-                scaled["lines_g"][told["stream"]])
+                scaled["lines_g"][answer["stream"]])
             lines = list(zip((l["ingredient"] for l in stream["lines"]), weights, strict=True))
-            yield document, lines, told
+            yield document, lines, answer
 
 
 def of_role(lines, chocolate):
     return [(n, g) for n, g in lines if (INGREDIENTS[n]["role"] == "chocolate") == chocolate]
 
 
-def test_thickness_agrees_with_the_model_worked_out_anew(pairs):
+def test_thickness_agrees_with_an_independent_computation_of_the_model(pairs):
     flowing = seized = 0
-    for document, lines, told in toppings(pairs):
-        if "error" in told:
-            assert told["error"]["kind"] == "NoChocolate"
+    for document, lines, answer in toppings(pairs):
+        if "error" in answer:
+            assert answer["error"]["kind"] == "NoChocolate"
             assert sum(grams for _, grams in of_role(lines, True)) == 0
             continue
-        syrup = told["syrup"]
+        syrup = answer["syrup"]
         crowding, thickness = suspension(parts(lines), document["batch"]["syrup_at_c"])
         assert syrup["crowding_share"] == pytest.approx(crowding, rel=1e-9)
         if syrup["flow"] == "melted_only":
@@ -98,16 +98,16 @@ def test_thickness_agrees_with_the_model_worked_out_anew(pairs):
     assert flowing > 100 and seized > 5, (flowing, seized)
 
 
-def test_liquid_for_a_wished_thickness_is_where_a_root_finder_finds_it(pairs):
+def test_liquid_for_a_target_thickness_agrees_with_a_root_finder(pairs):
     found = 0
-    for document, lines, told in toppings(pairs):
-        if "error" in told:
+    for document, lines, answer in toppings(pairs):
+        if "error" in answer:
             continue
         t = document["batch"]["syrup_at_c"]
         solid, liquid = of_role(lines, True), of_role(lines, False)
         poured = sum(g for _, g in liquid)
         if poured == 0:
-            liquid, poured = [(None, 1.0)], 1.0  # plain water stands in
+            liquid, poured = [(None, 1.0)], 1.0  # plain water instead
         if any(n and INGREDIENTS[n]["role"] not in ("water", "liquid") for n, _ in liquid):
             continue  # a thick liquid may give one thickness twice
 
@@ -115,7 +115,7 @@ def test_liquid_for_a_wished_thickness_is_where_a_root_finder_finds_it(pairs):
             pour = [(n, g * grams / poured) for n, g in liquid]
             return suspension(parts(solid + pour), t)[1]
 
-        for needed in told["liquid_for"]:
+        for needed in answer["liquid_for"]:
             if "error" in needed:
                 assert needed["error"]["kind"] in ("TooThin", "TooThick")
                 continue
@@ -130,17 +130,17 @@ def test_liquid_for_a_wished_thickness_is_where_a_root_finder_finds_it(pairs):
     assert found > 150, found
 
 
-def test_the_filling_is_shared_out_without_loss(pairs):
+def test_the_filling_is_divided_without_loss(pairs):
     filled = 0
     for document, result in pairs:
-        for told in result["chocolate"]["fills"]:
-            if "error" in told:
+        for answer in result["chocolate"]["fills"]:
+            if "error" in answer:
                 continue
-            made = sum(result["batch"]["scaled"]["lines_g"][told["stream"]])
+            made = sum(result["batch"]["scaled"]["lines_g"][answer["stream"]])
             stays = document["batch"]["losses"]["topping_share"]
-            assert told["to_make_g"] == pytest.approx(made, rel=1e-9)
-            assert told["each_g"] * told["pieces"] == pytest.approx(made * (1 - stays), rel=1e-9)
-            share = told["each_g"] / result["batch"]["scaled"]["piece_g"]
-            assert ("heavy" in told["cautions"]) == (share > 0.12)
+            assert answer["to_make_g"] == pytest.approx(made, rel=1e-9)
+            assert answer["each_g"] * answer["pieces"] == pytest.approx(made * (1 - stays), rel=1e-9)
+            share = answer["each_g"] / result["batch"]["scaled"]["piece_g"]
+            assert ("heavy" in answer["cautions"]) == (share > 0.12)
             filled += 1
     assert filled > 150

@@ -9,16 +9,16 @@ import pytest
 from scipy.integrate import quad
 from scipy.optimize import brentq
 
-import drawn
+import generated
 from ingredients import INGREDIENTS, rows
 
 DOUGH = 0.85  # cm³ a gram before it rises
 
 
-def tin(draw):
-    metre = lambda low, high: round(draw.uniform(low, high), 3)
-    shape = draw.choice(["rectangle", "round", "ring", "muffin", "tray"])
-    deep, lidded = metre(0.03, 0.15), draw.random() < 0.3
+def tin(rng):
+    metre = lambda low, high: round(rng.uniform(low, high), 3)
+    shape = rng.choice(["rectangle", "round", "ring", "muffin", "tray"])
+    deep, lidded = metre(0.03, 0.15), rng.random() < 0.3
     if shape == "rectangle":
         one = {"top_long_m": metre(0.2, 0.4), "top_wide_m": metre(0.08, 0.2),
                "bottom_long_m": metre(0.2, 0.4), "bottom_wide_m": metre(0.08, 0.2), "deep_m": deep}
@@ -30,12 +30,12 @@ def tin(draw):
         if shape == "ring":
             one["tube_m"] = metre(0.02, 0.1)
         if shape == "muffin":
-            one["cups"] = draw.choice([6, 12, 24])
+            one["cups"] = rng.choice([6, 12, 24])
     return {"shape": shape, "lidded": lidded, **one}
 
 
 def area(one, part):
-    """The level area at a part of the depth, cm²."""
+    """The horizontal area at a fraction of the depth, cm²."""
     between = lambda low, high: 100 * (one[low] + (one[high] - one[low]) * part)
     if one["shape"] == "rectangle":
         return between("bottom_long_m", "top_long_m") * between("bottom_wide_m", "top_wide_m")
@@ -51,42 +51,42 @@ def volume(one, part=1.0):
 
 @pytest.fixture(scope="module")
 def classes(ask):
-    """Documents with tins, packs and a class, each with its results."""
-    draw = random.Random(512)
-    documents = drawn.documents(200, seed=77)
+    """Documents with tins, packs and a class, each with its result."""
+    rng = random.Random(512)
+    documents = generated.documents(200, seed=77)
     for one in documents:
         used = sorted({l["ingredient"] for s in one["formula"]["streams"] for l in s["lines"]})
-        one["batch"]["tin"] = {"tin": tin(draw), "count": draw.randrange(1, 5),
-                               "rise": round(draw.uniform(1, 5), 2)}
+        one["batch"]["tin"] = {"tin": tin(rng), "count": rng.randrange(1, 5),
+                               "rise": round(rng.uniform(1, 5), 2)}
         one["pantry"] = {"currency": "kr", "items": [
-            {"ingredient": number, "pack_g": draw.choice([7, 250, 500, 1000, 1500.5]),
-             "price": round(draw.uniform(0, 40), 2), "on_hand_g": draw.choice([0, 0, 100, 5000])}
-            for number in used if draw.random() < 0.7]}
-        one["class"] = {"students": draw.randrange(1, 30), "at_bench": draw.randrange(1, 4),
-                        "loaves": draw.randrange(1, 4), "loaf_g": round(draw.uniform(200, 900), 1),
-                        "shown": draw.randrange(0, 3),
-                        "oven": {"places": draw.randrange(1, 12), "bake_min": draw.randrange(15, 60),
-                                 "between_min": draw.randrange(0, 20)}}
+            {"ingredient": number, "pack_g": rng.choice([7, 250, 500, 1000, 1500.5]),
+             "price": round(rng.uniform(0, 40), 2), "on_hand_g": rng.choice([0, 0, 100, 5000])}
+            for number in used if rng.random() < 0.7]}
+        one["class"] = {"students": rng.randrange(1, 30), "at_bench": rng.randrange(1, 4),
+                        "loaves": rng.randrange(1, 4), "loaf_g": round(rng.uniform(200, 900), 1),
+                        "shown": rng.randrange(0, 3),
+                        "oven": {"places": rng.randrange(1, 12), "bake_min": rng.randrange(15, 60),
+                                 "between_min": rng.randrange(0, 20)}}
     return list(zip(documents, ask(documents), strict=True))
 
 
-def test_tins_hold_what_quadrature_says_and_dough_stands_where_a_root_finder_puts_it(classes):
+def test_tin_volume_agrees_with_quadrature_and_dough_height_with_a_root_finder(classes):
     seen = set()
     for document, result in classes:
         if result["tin"] is None:
             continue
-        used, told = document["batch"]["tin"], result["tin"]
+        used, answer = document["batch"]["tin"], result["tin"]
         one = used["tin"]
         if one["shape"] == "tray":
-            assert told["filling"]["error"]["kind"] == "NoSides"
+            assert answer["filling"]["error"]["kind"] == "NoSides"
             continue
         whole = volume(one)
-        assert told["filling"]["volume_cm3"] == pytest.approx(whole, rel=1e-9)
-        room = told["filling"]["room_cm3_per_g"]
-        assert told["filling"]["dough_g"] == pytest.approx(used["count"] * whole / room, rel=1e-9)
+        assert answer["filling"]["volume_cm3"] == pytest.approx(whole, rel=1e-9)
+        room = answer["filling"]["room_cm3_per_g"]
+        assert answer["filling"]["dough_g"] == pytest.approx(used["count"] * whole / room, rel=1e-9)
         each = result["batch"]["scaled"]["needed_g"] / used["count"]
         risen = each * DOUGH * used["rise"]
-        stand = told["stand"]
+        stand = answer["stand"]
         assert stand["risen_cm3"] == pytest.approx(risen, rel=1e-9)
         assert stand["level_at"] == pytest.approx(whole / each / DOUGH, rel=1e-9)
         if risen >= whole:
@@ -98,18 +98,18 @@ def test_tins_hold_what_quadrature_says_and_dough_stands_where_a_root_finder_put
     assert len(seen) >= 7, seen
 
 
-def test_pieces_lie_apart_from_each_other(classes):
+def test_pieces_lie_apart(classes):
     laid = 0
     for document, result in classes:
-        told = (result["tin"] or {}).get("layout", {"error": 1})
-        if "error" in told or document["batch"]["tin"]["tin"]["shape"] not in ("round", "ring"):
+        answer = (result["tin"] or {}).get("layout", {"error": 1})
+        if "error" in answer or document["batch"]["tin"]["tin"]["shape"] not in ("round", "ring"):
             continue
         one = document["batch"]["tin"]["tin"]
-        points = [(x * one["bottom_m"], y * one["bottom_m"]) for x, y in told["spots"]]
+        points = [(x * one["bottom_m"], y * one["bottom_m"]) for x, y in answer["spots"]]
         for at, first in enumerate(points):
             for second in points[at + 1:]:
-                # Two circles of pieces may come a little nearer than a place where they pass.
-                assert math.dist(first, second) >= told["place_m"] * 0.5 - 1e-9
+                # Where two circles of pieces meet, pieces may be nearer than a diameter.
+                assert math.dist(first, second) >= answer["place_m"] * 0.5 - 1e-9
         laid += len(points) > 1
     assert laid > 10
 
@@ -120,17 +120,17 @@ def table():
     return found, numbers
 
 
-HELD = {"fat_g": "fat", "protein_g": "protein", "fibre_g": "fibre", "sugars_g": "sugars", "alcohol_g": "alcohol"}
+NUTRIENTS = {"fat_g": "fat", "protein_g": "protein", "fibre_g": "fibre", "sugars_g": "sugars", "alcohol_g": "alcohol"}
 
 
 def test_nutrition_is_the_sum_of_the_table(classes):
     compared = 0
     for document, result in classes:
-        told, scaled = result["nutrition"], result["batch"]["scaled"]
-        if told is None or "error" in told:
+        answer, scaled = result["nutrition"], result["batch"]["scaled"]
+        if answer is None or "error" in answer:
             continue
         losses, reaches = document["batch"]["losses"], scaled["needed_g"] / scaled["mixed_g"]
-        sums = dict.fromkeys([*HELD, "carbohydrate_g"], 0.0)
+        sums = dict.fromkeys([*NUTRIENTS, "carbohydrate_g"], 0.0)
         beside = 0.0
         for stream, weights in zip(document["formula"]["streams"], scaled["lines_g"], strict=True):
             inside = stream["kind"] in ("paste", "preferment", "final")
@@ -138,19 +138,19 @@ def test_nutrition_is_the_sum_of_the_table(classes):
             for line, grams in zip(stream["lines"], weights, strict=True):
                 food = INGREDIENTS[line["ingredient"]]
                 beside += 0 if inside else grams * times
-                for key, part in HELD.items():
+                for key, part in NUTRIENTS.items():
                     sums[key] += grams * times * float(food[part])
                 sums["carbohydrate_g"] += grams * times * max(0.0, float(food["carbohydrate"] - food["fibre"]))
         mass = scaled["needed_g"] - scaled["lost_baking_g"] + beside
-        assert told["mass_g"] == pytest.approx(mass, rel=1e-9)
+        assert answer["mass_g"] == pytest.approx(mass, rel=1e-9)
         for key, amount in sums.items():
-            assert told["all"][key] == pytest.approx(amount, rel=1e-9, abs=1e-9), key
-            hundred = told["hundred_grams"]["exact"][key]
+            assert answer["all"][key] == pytest.approx(amount, rel=1e-9, abs=1e-9), key
+            hundred = answer["hundred_grams"]["exact"][key]
             assert hundred == pytest.approx(100 * amount / mass, rel=1e-9, abs=1e-9), key
-        exact = told["hundred_grams"]["exact"]
+        exact = answer["hundred_grams"]["exact"]
         kcal = (4 * (exact["carbohydrate_g"] + exact["protein_g"]) + 9 * exact["fat_g"]
                 + 2 * exact["fibre_g"] + 7 * exact["alcohol_g"])
-        assert abs(told["hundred_grams"]["eu"]["kilocalories"] - kcal) <= 0.5 + 1e-9
+        assert abs(answer["hundred_grams"]["eu"]["kilocalories"] - kcal) <= 0.5 + 1e-9
         compared += 1
     assert compared > 120, compared
 
@@ -158,8 +158,8 @@ def test_nutrition_is_the_sum_of_the_table(classes):
 def test_packs_and_money_agree_with_exact_fractions(classes):
     bought = 0
     for document, result in classes:
-        told, scaled = result["shopping"], result["batch"]["scaled"]
-        if told is None or "error" in told:
+        answer, scaled = result["shopping"], result["batch"]["scaled"]
+        if answer is None or "error" in answer:
             continue
         needs = {}
         for stream, weights in zip(document["formula"]["streams"], scaled["lines_g"], strict=True):
@@ -167,9 +167,9 @@ def test_packs_and_money_agree_with_exact_fractions(classes):
                 if grams > 0:
                     needs[line["ingredient"]] = needs.get(line["ingredient"], 0.0) + grams
         packs = {item["ingredient"]: item for item in document["pantry"]["items"]}
-        assert len(told["items"]) == len(needs)
+        assert len(answer["items"]) == len(needs)
         used = Fraction(0)
-        for item, (number, grams) in zip(told["items"], needs.items(), strict=True):
+        for item, (number, grams) in zip(answer["items"], needs.items(), strict=True):
             assert item["needed_g"] == pytest.approx(grams, rel=1e-12)
             pack = packs.get(number)
             if pack is None:
@@ -177,50 +177,50 @@ def test_packs_and_money_agree_with_exact_fractions(classes):
                 continue
             missing = max(Fraction(0), Fraction(item["needed_g"]) - pack["on_hand_g"])
             exact = missing / Fraction(pack["pack_g"])
-            # What is within a millionth of a pack counts as the pack.
+            # A shortfall of less than a millionth of a pack counts as none.
             assert item["packs"] == max(0, math.ceil(exact - Fraction(1, 1_000_000)))
             cost = Fraction(pack["price"]) * Fraction(item["needed_g"]) / Fraction(pack["pack_g"])
             assert item["used"] == pytest.approx(float(cost), rel=1e-9)
             assert item["paid"] == pytest.approx(item["packs"] * pack["price"], rel=1e-12)
             used += cost
             bought += 1
-        assert told["used"] == pytest.approx(float(used), rel=1e-9)
+        assert answer["used"] == pytest.approx(float(used), rel=1e-9)
     assert bought > 500
 
 
-def test_a_class_is_shared_out_to_the_last_loaf_and_gram(classes):
+def test_loaves_and_grams_of_all_benches_add_up_to_the_class(classes):
     shared = 0
     for document, result in classes:
-        told, wish = result["class"], document["class"]
-        if "error" in told:
+        answer, request = result["class"], document["class"]
+        if "error" in answer:
             continue
-        assert told["loaves"] == wish["students"] * wish["loaves"] + wish["shown"]
-        assert sum(b["count"] * b["students"] for b in told["benches"]) == wish["students"]
-        assert sum(b["count"] * b["loaves"] for b in told["benches"]) == told["loaves"]
-        assert told["stations"] == math.ceil(wish["students"] / wish["at_bench"])
-        for s, lines in enumerate(told["total_g"]):
+        assert answer["loaves"] == request["students"] * request["loaves"] + request["shown"]
+        assert sum(b["count"] * b["students"] for b in answer["benches"]) == request["students"]
+        assert sum(b["count"] * b["loaves"] for b in answer["benches"]) == answer["loaves"]
+        assert answer["stations"] == math.ceil(request["students"] / request["at_bench"])
+        for s, lines in enumerate(answer["total_g"]):
             for l, grams in enumerate(lines):
-                each = sum(b["count"] * b["lines_g"][s][l] for b in told["benches"])
+                each = sum(b["count"] * b["lines_g"][s][l] for b in answer["benches"])
                 assert grams == pytest.approx(each, rel=1e-10, abs=1e-12)
-        oven = wish["oven"]
-        count = math.ceil(told["loaves"] / oven["places"])
+        oven = request["oven"]
+        count = math.ceil(answer["loaves"] / oven["places"])
         if count > 60:
-            assert told["oven"]["error"]["kind"] == "TooManyLoads"
+            assert answer["oven"]["error"]["kind"] == "TooManyLoads"
             continue
-        loads = told["oven"]["loads"]
-        assert len(loads) == count and sum(load["loaves"] for load in loads) == told["loaves"]
+        loads = answer["oven"]["loads"]
+        assert len(loads) == count and sum(load["loaves"] for load in loads) == answer["loaves"]
         for at, load in enumerate(loads):
-            assert load["loaves"] in (told["loaves"] // count, told["loaves"] // count + 1)
+            assert load["loaves"] in (answer["loaves"] // count, answer["loaves"] // count + 1)
             assert load["goes_in_min"] == pytest.approx(at * (oven["bake_min"] + oven["between_min"]))
         shared += 1
     assert shared > 120, shared
 
 
-def test_a_class_that_is_spoilt_is_named(classes, ask):
-    spoilt = []
+def test_an_invalid_class_is_reported(classes, ask):
+    invalid = []
     for key, value in [("students", 0), ("loaf_g", -1), ("oven", {"places": 1.5}), ("pupils", 3)]:
         one = copy.deepcopy(classes[0][0])
         one["class"][key] = value
-        spoilt.append(one)
-    kinds = [answer["error"]["kind"] for answer in ask(spoilt)]
+        invalid.append(one)
+    kinds = [answer["error"]["kind"] for answer in ask(invalid)]
     assert kinds == ["OutOfRange", "OutOfRange", "NotWhole", "UnknownField"]

@@ -1,4 +1,4 @@
-"""Rises, plans and calendar files against Python's zones, scipy's integrals and the icalendar package."""
+"""Rises, plans and calendar files against Python's time zones, scipy's integrals and icalendar."""
 
 import copy
 import datetime as dt
@@ -11,13 +11,13 @@ import pytest
 from scipy.integrate import cumulative_trapezoid
 
 ZONES = ("Europe/London", "America/New_York", "Australia/Lord_Howe")
-# Nights of 2026 on which clocks change there, and one on which nowhere does.
+# Nights of 2026 on which clocks change in one of the zones, and one without a change.
 NIGHTS = ("2026-03-28", "2026-10-24", "2026-03-07", "2026-10-31", "2026-04-04", "2026-10-03", "2026-06-13")
 UTC = dt.timezone.utc
 
 
 def offsets(zone, now):
-    """The zone as a table, found hour by hour from Python's own rules."""
+    """The zone's offsets as a table, from Python's own rules."""
     table, before = [], None
     start = int(now.timestamp()) // 3600 * 3600 - 40 * 86400
     for seconds in range(start, start + 80 * 86400, 1800):
@@ -28,25 +28,25 @@ def offsets(zone, now):
     return table
 
 
-def document(base, zone, now, **wishes):
+def document(base, zone, now, **settings):
     one = copy.deepcopy(base)
-    one["day"] = {"now_s": int(now.timestamp()), "offsets": offsets(zone, now), **wishes}
+    one["day"] = {"now_s": int(now.timestamp()), "offsets": offsets(zone, now), **settings}
     return one
 
 
 @pytest.fixture(scope="module")
 def days(pairs, ask):
-    """For each zone and night: a plan for the next afternoon, with what it was asked with."""
-    draw = random.Random(4)
+    """For each zone and night: a plan for the next afternoon, with its document."""
+    rng = random.Random(4)
     bases = [d for d, r in pairs if "error" not in r["batch"]["scaled"]][:40]
     asked = []
     for name in ZONES:
         zone = zoneinfo.ZoneInfo(name)
         for night in NIGHTS:
-            for base in draw.sample(bases, 4):
-                evening = dt.datetime.fromisoformat(night).replace(hour=draw.randrange(12, 19), tzinfo=zone)
+            for base in rng.sample(bases, 4):
+                evening = dt.datetime.fromisoformat(night).replace(hour=rng.randrange(12, 19), tzinfo=zone)
                 table = evening + dt.timedelta(days=1)
-                table = table.replace(hour=draw.randrange(11, 20), minute=draw.choice((0, 15, 30)))
+                table = table.replace(hour=rng.randrange(11, 20), minute=rng.choice((0, 15, 30)))
                 asked.append((zone, evening, document(base, zone, evening, table_ms=int(table.timestamp() * 1000))))
     answers = ask([d for _, _, d in asked])
     found = [(z, n, d, a["day"]) for (z, n, d), a in zip(asked, answers, strict=True)]
@@ -54,7 +54,7 @@ def days(pairs, ask):
     return found
 
 
-def test_the_clock_on_the_wall_is_that_of_the_zone(days):
+def test_local_times_are_those_of_the_time_zone(days):
     checked = 0
     for zone, _, _, day in days:
         for step in day["steps"]:
@@ -66,7 +66,7 @@ def test_the_clock_on_the_wall_is_that_of_the_zone(days):
 
 
 def test_no_work_at_night_and_nothing_before_its_inputs(days):
-    kept = 0
+    without_conflict = 0
     for zone, now, document, day in days:
         assert day["table_s"] * 1000 == document["day"]["table_ms"]
         for step in day["steps"]:
@@ -77,7 +77,7 @@ def test_no_work_at_night_and_nothing_before_its_inputs(days):
         if day["conflicts"]:
             assert day["conflicts"][0]["kind"] in ("Asleep", "TooLate", "HandsFull")
             continue
-        kept += 1
+        without_conflict += 1
         assert day["begins_s"] >= now.timestamp()
         for step in day["steps"]:
             if step["hands_min"] == 0:
@@ -85,10 +85,10 @@ def test_no_work_at_night_and_nothing_before_its_inputs(days):
             for at in (step["begins_s"], step["begins_s"] + min(step["hands_min"] * 60, lasts) - 1):
                 wall = dt.datetime.fromtimestamp(at, zone).time()
                 assert dt.time(6, 30) <= wall < dt.time(23, 0), (step, wall)
-    assert kept > 50
+    assert without_conflict > 50
 
 
-def test_the_calendar_is_read_by_another_program(days):
+def test_another_program_reads_the_calendar(days):
     for _, now, _, day in days:
         text = day["calendar"]
         assert all(len(line.encode()) <= 75 for line in text.split("\r\n"))
@@ -125,7 +125,7 @@ def test_a_rise_is_the_integral_along_its_temperature(days):
                 continue
             time, warm, done, volume = np.array(risen["min_c_done_volume"]).T
             needed = float(rate(risen["known_at_c"])) * risen["known_min"]
-            # A finer sum, on the straight lines between the moments.
+            # A finer sum, with temperature interpolated linearly between the samples.
             fine = np.linspace(time[0], time[-1], 20_001)
             work = cumulative_trapezoid(rate(np.interp(fine, time, warm)), fine, initial=0.0)
             for key, share in (("soonest_min", 1 / 1.2), ("due_min", 1.0), ("latest_min", 1.2)):
@@ -136,29 +136,29 @@ def test_a_rise_is_the_integral_along_its_temperature(days):
     assert rises > 100
 
 
-def test_a_dough_as_warm_as_its_room_is_the_closed_form(pairs, ask):
+def test_a_dough_at_room_temperature_follows_the_closed_form(pairs, ask):
     now = dt.datetime(2026, 6, 13, 12, tzinfo=UTC)
     rises = {"bulk": {"minutes": 55, "at_c": 26}, "proof": {"minutes": 50, "at_c": 28}}
     asked = []
     for base, _ in pairs[:20]:
         one = document(base, UTC_ZONE, now, rises=rises)
-        # The dough comes off the mixer at 25 °C, and stays there.
+        # The dough leaves the mixer at 25 °C and stays at that temperature.
         one["kitchen"] = {"room_c": 25}
         asked.append(one)
-    held = 0
+    compared = 0
     for answer in ask(asked):
         for key, minutes, at in (("bulk", 55, 26.0), ("proof", 50, 28.0)):
             risen = answer["day"][key]
             if "error" not in risen:
                 assert risen["due_min"] == pytest.approx(minutes * float(rate(at)) / float(rate(25.0)), rel=1e-9)
-                held += 1
-    assert held > 30
+                compared += 1
+    assert compared > 30
 
 
 UTC_ZONE = zoneinfo.ZoneInfo("UTC")
 
 
-HOSTILE = [
+INVALID = [
     ({"now_s": -1}, "day.now_s"), ({}, "day.now_s"), ({"now_s": "x"}, "day.now_s"),
     ({"now_s": 1, "offsets": 5}, "day.offsets"), ({"now_s": 1, "offsets": [{}]}, "day.offsets[0].from_s"),
     ({"now_s": 1, "loads": 0}, "day.loads"), ({"now_s": 1, "x": 0}, "day.x"),
@@ -166,8 +166,8 @@ HOSTILE = [
 ]
 
 
-def test_a_day_that_cannot_be_is_named_with_the_way_to_it(pairs, ask):
+def test_an_invalid_day_is_reported_with_its_path(pairs, ask):
     base = pairs[0][0]
-    answers = ask([{**base, "day": day} for day, _ in HOSTILE])
-    for (_, path), answer in zip(HOSTILE, answers, strict=True):
+    answers = ask([{**base, "day": day} for day, _ in INVALID])
+    for (_, path), answer in zip(INVALID, answers, strict=True):
         assert answer["error"]["path"] == path, answer

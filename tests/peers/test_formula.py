@@ -16,21 +16,21 @@ def test_every_figure_agrees_with_exact_fractions(pairs):
     for document, result in pairs:
         for form, made in (("as_written", False), ("as_made", True)):
             exact = dough.figures(document["formula"], made)
-            told = result["formula"][form]["figures"]
-            assert set(told) == set(exact) | {"moisture"}
+            answer = result["formula"][form]["figures"]
+            assert set(answer) == set(exact) | {"moisture"}
             for figure, grams in exact.items():
-                near(told[figure]["mass_g"], grams, exact["dough"])
+                near(answer[figure]["mass_g"], grams, exact["dough"])
                 if exact["flour"] > 0:
-                    near(told[figure]["share"], grams / exact["flour"], exact["dough"] / exact["flour"])
+                    near(answer[figure]["share"], grams / exact["flour"], exact["dough"] / exact["flour"])
                 else:
-                    assert told[figure]["share"] is None
+                    assert answer[figure]["share"] is None
                 compared += 2
             if exact["dough"] > 0:
-                near(told["moisture"]["share"], exact["total_water"] / exact["dough"])
+                near(answer["moisture"]["share"], exact["total_water"] / exact["dough"])
     assert compared > 20_000
 
 
-def test_the_water_ledger_adds_up_to_what_its_lines_bring(pairs):
+def test_the_water_account_adds_up_to_the_water_of_its_lines(pairs):
     for document, result in pairs:
         exact = dough.figures(document["formula"], made=True)
         water = result["formula"]["as_made"]["water"]
@@ -52,22 +52,22 @@ def test_both_percentages_of_every_line(pairs):
     for document, result in pairs:
         formula = document["formula"]
         all_flour = dough.figures(formula)["flour"]
-        for told in result["formula"]["lines"]:
-            stream = formula["streams"][told["stream"]]
-            grams = dough.weight(stream["lines"][told["line"]], made=False)
+        for answer in result["formula"]["lines"]:
+            stream = formula["streams"][answer["stream"]]
+            grams = dough.weight(stream["lines"][answer["line"]], made=False)
             own_flour = sum(dough.weight(l, False) for l in stream["lines"] if dough.is_flour(l))
             for key, flour, kind in (("of_all_flour", all_flour, "NoFlour"),
                                      ("of_own_stream", own_flour, "NoFlourIn")):
                 if flour > 0:
-                    near(told[key], grams / flour)
+                    near(answer[key], grams / flour)
                 else:
-                    assert told[key]["error"]["kind"] == kind
+                    assert answer[key]["error"]["kind"] == kind
                 compared += 1
     assert compared > 5_000
 
 
 def test_formulas_in_ounces_have_the_percentages_of_their_ounces(ask):
-    """Weights in ounces through pint's registry: the ratio of two weights knows no unit."""
+    """Weights in ounces through pint's registry: the ratio of two weights has no unit."""
     import pint
 
     ounce = pint.UnitRegistry()("1 ounce")
@@ -78,8 +78,8 @@ def test_formulas_in_ounces_have_the_percentages_of_their_ounces(ask):
                           "losses": {}, "pieces": 2,
                           "syrup_at_c": pint.UnitRegistry().Quantity(104, "degF").to("degC").magnitude}}
     [result] = ask([document])
-    for told, weight in zip(result["formula"]["lines"], ounces.values(), strict=True):
-        near(told["of_all_flour"], weight / 17.25)
+    for answer, weight in zip(result["formula"]["lines"], ounces.values(), strict=True):
+        near(answer["of_all_flour"], weight / 17.25)
     near(result["batch"]["scaled"]["needed_g"], 907.18474)  # two pounds, by definition
     near(result["batch"]["scaled"]["factor"], 32 / sum(ounces.values()))
 
@@ -88,8 +88,8 @@ def test_a_comparison_gives_old_new_and_difference(pairs):
     gone = 0
     for document, result in pairs:
         before, after = dough.figures(document["before"]), dough.figures(document["formula"])
-        told = result["formula"]["compared"]
-        for figure, sides in told["figures"].items():
+        answer = result["formula"]["compared"]
+        for figure, sides in answer["figures"].items():
             size = max(before["dough"], after["dough"], 1)
             near(sides["old_g"], before[figure], size)
             near(sides["new_g"], after[figure], size)
@@ -100,12 +100,12 @@ def test_a_comparison_gives_old_new_and_difference(pairs):
                 near(sides["change_points"], points, size)
             else:
                 assert sides["change_points"] is None
-        # Every line of either formula stands in just one pair, and pairs hold one ingredient.
+        # Every line of either formula is in exactly one pair, and a pair has one ingredient.
         for key, formula in (("old_at", document["before"]), ("new_at", document["formula"])):
-            there = [tuple(pair[key]) for pair in told["lines"] if pair[key]]
+            there = [tuple(pair[key]) for pair in answer["lines"] if pair[key]]
             places = [(s, n) for s, one in enumerate(formula["streams"]) for n in range(len(one["lines"]))]
             assert sorted(there) == places
-        for pair in told["lines"]:
+        for pair in answer["lines"]:
             if pair["old_at"] and pair["new_at"]:
                 old, new = (formula["streams"][s]["lines"][n]["ingredient"] for formula, (s, n) in (
                     (document["before"], pair["old_at"]), (document["formula"], pair["new_at"])))

@@ -1,4 +1,4 @@
-"""Heat worked out anew: scipy follows conduction as a system of equations, IAPWS tells the boil."""
+"""Heat computed independently: scipy solves conduction as a system of equations, IAPWS gives boiling points."""
 
 import math
 import random
@@ -15,23 +15,23 @@ CASES = 220
 POWER = {"slab": 0, "cylinder": 1, "sphere": 2}
 
 
-def draw_cooling(draw):
-    half = 10 ** draw.uniform(-2.3, -1.2)
-    conductivity = draw.uniform(0.2, 0.6)
-    density = draw.uniform(900, 1300)
-    specific = draw.uniform(1800, 4100)
-    start = draw.uniform(2, 95)
-    stays = [{"minutes": draw.uniform(10, 240), "air_c": draw.uniform(0, 30),
-              "coefficient_w_per_m2_k": 10 ** draw.uniform(0.7, 2.2)} for _ in range(draw.randrange(1, 4))]
+def random_cooling(rng):
+    half = 10 ** rng.uniform(-2.3, -1.2)
+    conductivity = rng.uniform(0.2, 0.6)
+    density = rng.uniform(900, 1300)
+    specific = rng.uniform(1800, 4100)
+    start = rng.uniform(2, 95)
+    stays = [{"minutes": rng.uniform(10, 240), "air_c": rng.uniform(0, 30),
+              "coefficient_w_per_m2_k": 10 ** rng.uniform(0.7, 2.2)} for _ in range(rng.randrange(1, 4))]
     whole = sum(stay["minutes"] for stay in stays)
-    return {"shape": draw.choice(list(POWER)), "half_m": half, "mass_g": 300,
+    return {"shape": rng.choice(list(POWER)), "half_m": half, "mass_g": 300,
             "specific_heat_j_per_kg_k": specific, "conductivity_w_per_m_k": conductivity,
             "density_kg_per_m3": density, "start_c": start, "stays": stays,
             "times_min": [whole * part for part in (0.15, 0.4, 0.7, 1.0)]}
 
 
-def follow(case, cells=60, rtol=1e-8):
-    """Finite volumes in space, scipy's BDF in time; centre, mean and surface at the times asked."""
+def solve(case, cells=60, rtol=1e-8):
+    """Finite volumes in space, scipy's BDF in time; centre, mean and surface at the given times."""
     power, half = POWER[case["shape"]], case["half_m"]
     k, rho, c = (case[key] for key in ("conductivity_w_per_m_k", "density_kg_per_m3", "specific_heat_j_per_kg_k"))
     edges = numpy.linspace(0, half, cells + 1)
@@ -64,15 +64,15 @@ def follow(case, cells=60, rtol=1e-8):
 
 def test_cooling_agrees_with_a_general_solver(ask):
     """Within half a per cent of the largest difference of temperature there is, at every time."""
-    draw = random.Random(61)
-    cases = [draw_cooling(draw) for _ in range(CASES)]
+    rng = random.Random(61)
+    cases = [random_cooling(rng) for _ in range(CASES)]
     document = {"worksheet": 1, "formula": {"streams": []}, "coolings": cases}
     results = ask([document])[0]["heat"]["coolings"]
     worst = 0.0
     for case, result in zip(cases, results, strict=True):
         airs = [stay["air_c"] for stay in case["stays"]]
         span = max(*airs, case["start_c"]) - min(*airs, case["start_c"])
-        for ours, theirs in zip(result["at"], follow(case), strict=True):
+        for ours, theirs in zip(result["at"], solve(case), strict=True):
             pairs = zip((ours["centre_c"], ours["mean_c"], ours["surface_c"]), theirs, strict=True)
             worst = max(worst, *(abs(one - other) / max(span, 1.0) for one, other in pairs))
     print(f"{CASES} coolings, worst difference {100 * worst:.3f} % of the span")
@@ -81,9 +81,9 @@ def test_cooling_agrees_with_a_general_solver(ask):
 
 def test_water_boils_as_iapws_says(ask):
     """Within 0.02 °C of IAPWS-IF97 by pressure, and by altitude through ISO 2533:1975."""
-    draw = random.Random(62)
-    pressures = [draw.uniform(500, 1080) for _ in range(CASES)]
-    altitudes = [draw.uniform(-400, 5000) for _ in range(CASES)]
+    rng = random.Random(62)
+    pressures = [rng.uniform(500, 1080) for _ in range(CASES)]
+    altitudes = [rng.uniform(-400, 5000) for _ in range(CASES)]
     asked = [{"pressure_hpa": p} for p in pressures] + [{"altitude_m": z} for z in altitudes]
     document = {"worksheet": 1, "formula": {"streams": []}, "boilings": asked}
     boils = [one["boils_c"] for one in ask([document])[0]["heat"]["boilings"]]
@@ -104,8 +104,8 @@ HEATS = {
     "fibre": (1845.9, 1.8306, -4.6509e-3), "ash": (1092.6, 1.8896, -3.6817e-3)}
 
 
-def held(food, t):
-    """Heat above 0 °C in a kilogram of moist food, J."""
+def enthalpy(food, t):
+    """Enthalpy of a kilogram of moist food above 0 °C, J."""
     shares = {part: float(food[part]) for part in HEATS}
     shares["carbohydrate"] = max(shares["carbohydrate"] - shares["fibre"], 0.0)
     whole = sum(shares.values())
@@ -113,15 +113,15 @@ def held(food, t):
                for (a, b, c), share in zip(HEATS.values(), shares.values(), strict=True))
 
 
-def test_a_bowl_settles_where_brentq_finds_the_balance(ask):
+def test_the_bowl_temperature_agrees_with_a_root_finder_on_the_heat_balance(ask):
     """Flour, water and milk in a bowl, each at its own temperature: the same to 0.01 °C."""
-    draw = random.Random(63)
+    rng = random.Random(63)
     documents, truths = [], []
     for _ in range(CASES):
-        lines = [(1, draw.uniform(100, 900)), (200, draw.uniform(20, 500)), (300, draw.uniform(20, 500))]
-        warm = [draw.uniform(2, 40) for _ in lines]
-        friction, minutes, bowl_g = draw.uniform(0, 2), draw.uniform(0, 15), draw.uniform(0, 2000)
-        room = draw.uniform(5, 35)
+        lines = [(1, rng.uniform(100, 900)), (200, rng.uniform(20, 500)), (300, rng.uniform(20, 500))]
+        warm = [rng.uniform(2, 40) for _ in lines]
+        friction, minutes, bowl_g = rng.uniform(0, 2), rng.uniform(0, 15), rng.uniform(0, 2000)
+        room = rng.uniform(5, 35)
         documents.append({
             "worksheet": 1,
             "formula": {"streams": [{"kind": "final", "name": "", "lines": [
@@ -131,14 +131,14 @@ def test_a_bowl_settles_where_brentq_finds_the_balance(ask):
                         "mixer": {"friction_k_per_min": friction, "mixing_min": minutes}},
         })
         parts = [(grams / 1000, INGREDIENTS[number], at) for (number, grams), at in zip(lines, warm, strict=True)]
-        # Half of the bowl warms, 477 J/(kg·K); flour gives 15.1 J/g as it takes up water.
+        # Half of the bowl warms up, 477 J/(kg·K); flour gives 15.1 J/g as it takes up water.
         steel, gained = bowl_g / 2000 * 477, 15.1 * lines[0][1]
 
-        def lacks(t, parts=parts, steel=steel, gained=gained, room=room):
-            foods = sum(mass * (held(food, t) - held(food, at)) for mass, food, at in parts)
+        def missing_heat(t, parts=parts, steel=steel, gained=gained, room=room):
+            foods = sum(mass * (enthalpy(food, t) - enthalpy(food, at)) for mass, food, at in parts)
             return foods + steel * (t - room) - gained
 
-        truths.append(brentq(lacks, -20, 90) + friction * minutes)
+        truths.append(brentq(missing_heat, -20, 90) + friction * minutes)
     for result, truth in zip(ask(documents), truths, strict=True):
         assert math.isclose(result["heat"]["bowl"]["dough_c"], truth, abs_tol=0.01)
 

@@ -11,7 +11,7 @@ import zxingcpp
 from PIL import Image
 from pyld import jsonld
 
-import drawn
+import generated
 from ingredients import INGREDIENTS, rows
 
 TESTS = pathlib.Path(__file__).resolve().parents[1]
@@ -19,14 +19,14 @@ SCHEMA = "https://schema.org/"
 
 
 @pytest.fixture(scope="module")
-def handed(ask):
-    """A hundred and fifty drawn documents with what is handed out of them."""
-    documents = [{**one, "hand_out": True} for one in drawn.documents(150, seed=99)]
+def exported(ask):
+    """A hundred and fifty generated documents with their exports."""
+    documents = [{**one, "hand_out": True} for one in generated.documents(150, seed=99)]
     return list(zip(documents, ask(documents), strict=True))
 
 
 def picture_of(rows):
-    """Rows of 0 and 1 as a picture, with the quiet margin of four squares."""
+    """Rows of 0 and 1 as a picture, with the quiet zone of four squares."""
     side, dots = len(rows), 5
     picture = Image.new("L", (side + 8, side + 8), 255)
     for y, row in enumerate(rows):
@@ -42,9 +42,9 @@ def decoded(picture):
     return found[0].text
 
 
-def test_every_code_is_decoded_to_its_link(handed):
+def test_every_code_is_decoded_to_its_link(exported):
     versions, levels = set(), set()
-    for _, result in handed:
+    for _, result in exported:
         code = result["hand_out"]["code"]
         assert code["text"].endswith(result["link"])
         assert decoded(picture_of(code["rows"])) == code["text"]
@@ -54,8 +54,8 @@ def test_every_code_is_decoded_to_its_link(handed):
     assert len(versions) > 5 and max(versions) <= 20, versions
 
 
-def test_the_png_is_the_same_code(handed):
-    for _, result in handed[:40]:
+def test_the_png_is_the_same_code(exported):
+    for _, result in exported[:40]:
         code = result["hand_out"]["code"]
         picture = Image.open(io.BytesIO(base64.b64decode(code["png_base64"])))
         picture.load()
@@ -63,8 +63,8 @@ def test_the_png_is_the_same_code(handed):
         assert decoded(picture.convert("L")) == code["text"]
 
 
-def test_the_table_is_read_back(handed):
-    for document, result in handed:
+def test_the_table_is_read_back(exported):
+    for document, result in exported:
         rows = list(csv.DictReader(io.StringIO(result["hand_out"]["csv"], newline="")))
         lines = [(s, l) for s in document["formula"]["streams"] for l in s["lines"]]
         assert len(rows) == len(lines)
@@ -80,13 +80,13 @@ def test_the_table_is_read_back(handed):
 
 
 def context(url, _options):
-    """The vocabulary's own context, as far as a recipe needs it: every word is one of its own."""
+    """A context in which every term belongs to the vocabulary; enough for a recipe."""
     assert url.rstrip("/") in ("https://schema.org", "http://schema.org")
     return {"contextUrl": None, "documentUrl": url, "document": {"@context": {"@vocab": SCHEMA}}}
 
 
 def allowed():
-    """What each class of the vocabulary may have; a recipe has what a how-to has."""
+    """The properties of each class of the vocabulary; a recipe has those of a how-to."""
     found = {}
     with open(TESTS / "published/data/schemaorg_recipe.csv", encoding="utf-8", newline="") as file:
         for row in csv.DictReader(file):
@@ -111,9 +111,9 @@ def check(node, known):
                 check(value, known)
 
 
-def test_recipes_are_what_a_json_ld_processor_takes_for_recipes(handed):
+def test_a_json_ld_processor_reads_the_recipes(exported):
     known = allowed()
-    for document, result in handed[:120]:
+    for document, result in exported[:120]:
         expanded = jsonld.expand(json.loads(result["hand_out"]["recipe"]), {"documentLoader": context})
         assert len(expanded) == 1
         recipe = expanded[0]
@@ -125,14 +125,14 @@ def test_recipes_are_what_a_json_ld_processor_takes_for_recipes(handed):
         assert len(sections) == len(document["formula"]["streams"])
 
 
-TOLD = {"fatContent": "fat", "saturatedFatContent": "saturates", "sugarContent": "sugars",
+NUTRIENTS = {"fatContent": "fat", "saturatedFatContent": "saturates", "sugarContent": "sugars",
         "fiberContent": "fibre", "proteinContent": "protein"}
 
 
 def amounts(document, scaled):
-    """What all pieces hold, g, by the printed table: the dough as far as it reaches them, and what is beside it."""
+    """Nutrients of all pieces, g, by the printed table: the dough that reaches them, and the other parts."""
     losses, reaches = document["batch"]["losses"], scaled["needed_g"] / scaled["mixed_g"]
-    held, beside = dict.fromkeys([*TOLD.values(), "carbohydrate", "sodium"], 0.0), 0.0
+    nutrients, beside = dict.fromkeys([*NUTRIENTS.values(), "carbohydrate", "sodium"], 0.0), 0.0
     table = {int(row["ndb"]): row for row in rows("published/data/usda_sr28.csv")}
     codes = {int(r["number"]): int(r["code"]) for r in rows("ingredients/numbers.csv") if r["table"] == "sr28"}
     for stream, weights in zip(document["formula"]["streams"], scaled["lines_g"], strict=True):
@@ -141,18 +141,18 @@ def amounts(document, scaled):
         for line, weight in zip(stream["lines"], weights, strict=True):
             food, grams = INGREDIENTS[line["ingredient"]], weight * times
             beside += 0 if inside else grams
-            # Ciqual 2020, 18066, tap water: 2.4 mg of sodium; all others drawn are of the other table.
+            # Ciqual 2020, 18066, tap water: 2.4 mg of sodium; all other ingredients are in the other table.
             printed = table.get(codes.get(line["ingredient"]), {"sodium_mg": 2.4})
             for part in ("fat", "sugars", "fibre", "protein"):
-                held[part] += grams * float(food[part])
-            held["saturates"] += grams * float(printed.get("saturated_fat_g") or 0) / 100
-            held["sodium"] += grams * float(printed.get("sodium_mg") or 0) / 100_000
-            held["carbohydrate"] += grams * max(0.0, float(food["carbohydrate"] - food["fibre"]))
-    return held, scaled["needed_g"] - scaled["lost_baking_g"] + beside
+                nutrients[part] += grams * float(food[part])
+            nutrients["saturates"] += grams * float(printed.get("saturated_fat_g") or 0) / 100
+            nutrients["sodium"] += grams * float(printed.get("sodium_mg") or 0) / 100_000
+            nutrients["carbohydrate"] += grams * max(0.0, float(food["carbohydrate"] - food["fibre"]))
+    return nutrients, scaled["needed_g"] - scaled["lost_baking_g"] + beside
 
 
-def test_the_recipe_tells_what_a_piece_holds(ask):
-    documents = [{**one, "hand_out": True} for one in drawn.documents(120, seed=71)]
+def test_the_recipe_states_the_nutrients_of_a_piece(ask):
+    documents = [{**one, "hand_out": True} for one in generated.documents(120, seed=71)]
     for one in documents:
         one["batch"]["wanted"] = {"by": "times", "times": 1}
     compared = 0
@@ -163,26 +163,26 @@ def test_the_recipe_tells_what_a_piece_holds(ask):
             continue
         node = recipe[SCHEMA + "nutrition"][0]
         assert node["@type"] == [SCHEMA + "NutritionInformation"]
-        said = {key.removeprefix(SCHEMA): value[0]["@value"].split() for key, value in node.items() if key != "@type"}
-        held, mass = amounts(document, result["batch"]["scaled"])
+        stated = {key.removeprefix(SCHEMA): value[0]["@value"].split() for key, value in node.items() if key != "@type"}
+        nutrients, mass = amounts(document, result["batch"]["scaled"])
         pieces = document["batch"]["pieces"]
         near = lambda key, unit, exact, digit: (
-            said[key][1] == unit and abs(float(said[key][0]) - exact) <= digit / 2 + 1e-9 * (1 + exact))
+            stated[key][1] == unit and abs(float(stated[key][0]) - exact) <= digit / 2 + 1e-9 * (1 + exact))
         assert near("servingSize", "g", mass / pieces, 0.1)
-        for key, part in {**TOLD, "carbohydrateContent": "carbohydrate"}.items():
-            assert near(key, "g", held[part] / pieces, 0.1), key
-        assert near("sodiumContent", "mg", 1000 * held["sodium"] / pieces, 1)
-        # Regulation (EU) No 1169/2011, annex XIV; no ingredient drawn here holds alcohol unless it says so.
+        for key, part in {**NUTRIENTS, "carbohydrateContent": "carbohydrate"}.items():
+            assert near(key, "g", nutrients[part] / pieces, 0.1), key
+        assert near("sodiumContent", "mg", 1000 * nutrients["sodium"] / pieces, 1)
+        # Regulation (EU) No 1169/2011, annex XIV; compared only without alcohol.
         if result["nutrition"]["all"]["alcohol_g"] == 0:
-            kcal = 4 * (held["carbohydrate"] + held["protein"]) + 9 * held["fat"] + 2 * held["fibre"]
+            kcal = 4 * (nutrients["carbohydrate"] + nutrients["protein"]) + 9 * nutrients["fat"] + 2 * nutrients["fibre"]
             assert near("calories", "kcal", kcal / pieces, 1)
         compared += 1
     assert compared > 60, compared
 
 
-def test_what_was_written_is_read_back_by_the_engine(handed, ask):
+def test_exported_recipes_are_imported_unchanged(exported, ask):
     documents, written = [], []
-    for document, result in handed[:120]:
+    for document, result in exported[:120]:
         if any(l["mass_g"] > 0 for s in document["formula"]["streams"] for l in s["lines"]):
             documents.append({"worksheet": 1, "formula": {"streams": []}, "recipe": result["hand_out"]["recipe"]})
             written.append(document)
@@ -194,8 +194,8 @@ def test_what_was_written_is_read_back_by_the_engine(handed, ask):
         assert sorted(got) == sorted(asked)
 
 
-def test_every_recipe_of_the_table_is_a_recipe_to_the_processor_too():
-    """The documents the reader is tried with are linked data, where they are no whole page."""
+def test_the_processor_reads_every_sample_recipe():
+    """The sample documents of the recipe reader are JSON-LD, except those that are whole pages."""
     seen = 0
     for path in sorted((TESTS / "sheet/recipes").glob("*.json")):
         expanded = jsonld.expand(json.loads(path.read_text(encoding="utf-8")), {"documentLoader": context})

@@ -1,4 +1,4 @@
-"""The catalogues of the other languages, read by a gettext library that is none of ours."""
+"""The translations, read by an independent gettext library."""
 
 import re
 import string
@@ -11,26 +11,19 @@ FOLDER = Path(__file__).parents[2] / "src/text/language"
 LANGUAGES = ["es", "ja"]
 
 
-def places(text):
-    """Places in braces as Python's own formatter reads them; those without a name by their number."""
-    names, nameless = set(), 0
-    for _, name, _, _ in string.Formatter().parse(text):
-        if name == "":
-            nameless += 1
-            names.add(str(nameless))
-        elif name is not None:
-            names.add(name)
-    return names
+def placeholders(text):
+    """Placeholders in braces, as Python's own formatter reads them."""
+    return {name for _, name, _, _ in string.Formatter().parse(text) if name is not None}
 
 
 @pytest.mark.parametrize("tag", LANGUAGES)
-def test_every_text_is_translated_with_the_same_places(tag):
+def test_every_text_is_translated_with_the_same_placeholders(tag):
     catalogue = polib.pofile(str(FOLDER / f"{tag}.po"))
     assert catalogue.metadata["Language"] == tag
     assert len(catalogue) > 1000
     assert not catalogue.untranslated_entries() and not catalogue.fuzzy_entries()
     for entry in catalogue:
-        assert places(entry.msgid) == places(entry.msgstr), entry.msgid
+        assert placeholders(entry.msgid) == placeholders(entry.msgstr), entry.msgid
 
 
 def test_the_languages_have_the_same_texts():

@@ -1,4 +1,4 @@
-"""Links opened by Python's own base64, zlib and CRC-32, and read by a reader of our own here."""
+"""Links decoded by Python's base64, zlib and CRC-32, and by a reader written here."""
 
 import base64
 import json
@@ -11,22 +11,22 @@ KINDS = ["paste", "preferment", "final", "filling", "topping", "wash"]
 SAMPLES = pathlib.Path(__file__).resolve().parents[1] / "sheet" / "samples"
 
 
-def unsealed(text):
-    """The body of a link, its length and checksum proved."""
+def body_of(text):
+    """The body of a link, after checks of its length and checksum."""
     data = base64.urlsafe_b64decode(text + "=" * (-len(text) % 4))
-    sealed, check = data[:-4], int.from_bytes(data[-4:], "little")
-    assert zlib.crc32(sealed) == check
-    version, form, length, body = sealed[0], sealed[1], int.from_bytes(sealed[2:4], "little"), sealed[4:]
+    frame, check = data[:-4], int.from_bytes(data[-4:], "little")
+    assert zlib.crc32(frame) == check
+    version, form, length, body = frame[0], frame[1], int.from_bytes(frame[2:4], "little"), frame[4:]
     assert (version, length) == (1, len(body))
     return zlib.decompress(body, wbits=-15) if form == 1 else body
 
 
-def test_every_link_holds_just_the_formula(pairs):
+def test_every_link_holds_the_formula(pairs):
     longest = 0
     for document, result in pairs:
         text = result["link"]
         longest = max(longest, len(text))
-        sheet = Body(unsealed(text)).sheet()
+        sheet = Body(body_of(text)).sheet()
         streams = document["formula"]["streams"]
         assert [KINDS[s["kind"]] for s in sheet["streams"]] == [s["kind"] for s in streams]
         for packed, stream in zip(sheet["streams"], streams, strict=True):
@@ -44,10 +44,10 @@ def test_every_link_holds_just_the_formula(pairs):
     assert longest <= 600
 
 
-def test_the_frozen_links_open_here_too():
+def test_the_frozen_links_are_read():
     first, second = (SAMPLES / "v1.links.txt").read_text().split()
-    assert Body(unsealed(first)).sheet()["name"] == "Frozen sample"
-    own = Body(unsealed(second)).sheet()["own"]
+    assert Body(body_of(first)).sheet()["name"] == "Frozen sample"
+    own = Body(body_of(second)).sheet()["own"]
     assert own[0]["name"] == "Mill No. 7 dark bar"
 
 
@@ -56,13 +56,13 @@ def lines(name):
 
 
 def test_every_frozen_link_holds_the_figures_of_the_record_beside_it():
-    """Nothing of the app takes part: the records are read by Python's JSON, the links above."""
+    """None of our code takes part: Python reads the records, the reader above the links."""
     pairs = [*zip(lines("v1.examples.links.txt"), lines("v1.examples.jsonl"), strict=True),
              *zip(lines("v1.full.links.txt"), lines("v1.full.formula.json"), strict=True),
              *zip(lines("v1.drawn.links.txt"), lines("v1.drawn_formulas.jsonl"), strict=True)]
     assert len(pairs) == 65
     for link, text in pairs:
-        sheet, record = Body(unsealed(link)).sheet(), json.loads(text)
+        sheet, record = Body(body_of(link)).sheet(), json.loads(text)
         assert (sheet["name"], sheet["note"]) == (record["name"], record["note"])
         assert sheet["pieces"] == record["batch"]["pieces"]
         assert sheet["losses"] == list(record["batch"]["losses"].values())

@@ -1,4 +1,4 @@
-"""Records against their JSON Schema, and hostile documents against the worksheet."""
+"""Records against their JSON Schema, and invalid documents against the worksheet."""
 
 import copy
 import json
@@ -50,21 +50,21 @@ WRONG = [
 ]
 
 
-def test_what_the_schema_refuses_the_reader_refuses_too(pairs, ask, validator):
+def test_the_reader_rejects_what_the_schema_rejects(pairs, ask, validator):
     document, result = pairs[0]
     record = json.loads(result["record"])
-    spoilt = []
+    invalid = []
     for change, _ in WRONG:
         one = copy.deepcopy(record)
         change(one)
         assert not validator.is_valid(one)
-        spoilt.append({"worksheet": 1, **{k: one[k] for k in ("bread", "formula", "batch")}})
-    for (_, kind), answer in zip(WRONG, ask(spoilt), strict=True):
+        invalid.append({"worksheet": 1, **{k: one[k] for k in ("bread", "formula", "batch")}})
+    for (_, kind), answer in zip(WRONG, ask(invalid), strict=True):
         assert answer["error"]["kind"] == kind, answer
         assert answer["error"]["path"].split(".")[0] in ("formula", "batch")
 
 
-def test_hostile_lines_are_answered_one_by_one(ask):
+def test_each_invalid_line_gets_an_error(ask):
     hostile = [
         "{", "[]", "null", "\"\"", "[" * 5000, "{\"worksheet\":1e999}", "{\"worksheet\":NaN}",
         "{\"worksheet\":1,\"worksheet\":1,\"formula\":{\"streams\":[]}}",

@@ -1,4 +1,4 @@
-"""Targets against a root finder, stream shares against what they promise to hold."""
+"""Targets against a root finder, stream shares against the conservation of each ingredient."""
 
 import copy
 from collections import defaultdict
@@ -13,7 +13,7 @@ MOST = 1_000_000.0
 
 
 def missing(document, target):
-    """How far the figure is from its target, as a function of the weight that gives way."""
+    """The distance of the figure from its target, as a function of the adjusted weight."""
     formula = copy.deepcopy(document["formula"])
     line = formula["streams"][target["stream"]]["lines"][target["line"]]
 
@@ -25,19 +25,19 @@ def missing(document, target):
     return difference
 
 
-def test_targets_are_reached_where_a_root_finder_finds_them(pairs):
+def test_targets_agree_with_a_root_finder(pairs):
     reached = refused = 0
     for document, result in pairs[:200]:
-        for target, told in zip(document["targets"], result["formula"]["targets"], strict=True):
+        for target, answer in zip(document["targets"], result["formula"]["targets"], strict=True):
             difference = missing(document, target)
             low, high = difference(0.0), difference(MOST)
-            if "error" in told:
-                assert told["error"]["kind"] in ("BelowZero", "CannotMove", "NoFlour", "OffScale")
-                assert low * high >= 0, (target, told)
+            if "error" in answer:
+                assert answer["error"]["kind"] in ("BelowZero", "CannotMove", "NoFlour", "OffScale")
+                assert low * high >= 0, (target, answer)
                 refused += 1
                 continue
             root = 0.0 if low == 0 else brentq(difference, 0.0, MOST, xtol=1e-12, rtol=1e-14)
-            assert told["after_g"] == pytest.approx(root, rel=1e-9, abs=1e-9)
+            assert answer["after_g"] == pytest.approx(root, rel=1e-9, abs=1e-9)
             reached += 1
     assert reached > 250 and refused > 10, (reached, refused)
 
@@ -52,13 +52,13 @@ def overall(streams, weights):
     return sums
 
 
-def test_a_streams_share_changes_and_the_bread_does_not(pairs):
-    held = refused = 0
+def test_a_streams_share_changes_and_the_whole_dough_does_not(pairs):
+    compared = refused = 0
     for document, result in pairs:
         streams = document["formula"]["streams"]
         before = [[line["mass_g"] for line in stream["lines"]] for stream in streams]
-        told = result["formula"]["stream_shares"]
-        for wanted, one in zip(document["stream_shares"], told, strict=True):
+        answer = result["formula"]["stream_shares"]
+        for wanted, one in zip(document["stream_shares"], answer, strict=True):
             if "error" in one:
                 refused += 1
                 continue
@@ -73,5 +73,5 @@ def test_a_streams_share_changes_and_the_bread_does_not(pairs):
             flour = sum(g for l, g in zip(own["lines"], after[wanted["stream"]]) if dough.is_flour(l))
             everything = float(dough.figures(document["formula"])["flour"])
             assert flour / everything == pytest.approx(wanted["share"], rel=1e-9)
-            held += 1
-    assert held > 50, (held, refused)
+            compared += 1
+    assert compared > 50, (compared, refused)

@@ -1,4 +1,4 @@
-"""Every line of working, worked out by Python's own arithmetic."""
+"""Every line of working, evaluated by Python."""
 
 import math
 
@@ -15,8 +15,8 @@ def test_every_line_of_working_adds_up(pairs):
         for line in result["working"]:
             rule = line["rule"].replace("×", "*").replace("−", "-").replace("^", "**").replace("·", "*")
             letters = {given["letter"]: given["value"] for given in line["with"]}
-            got = eval(rule, KNOWN, letters)  # the rules are our own, and hold nothing but sums
-            # A difference of two nearly equal numbers keeps the rounding of the larger.
+            got = eval(rule, KNOWN, letters)  # the rules are our own and hold arithmetic only
+            # A difference of nearly equal numbers has the rounding error of the larger.
             size = max([abs(value) for value in letters.values()], default=1.0)
             assert line["gives"]["value"] == pytest.approx(got, rel=1e-9, abs=1e-11 * size), line
             assert line["source"], line

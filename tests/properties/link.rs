@@ -8,10 +8,9 @@ use proptest::prelude::*;
 use softcrumb::engine::batch::{BatchTarget, Losses};
 use softcrumb::engine::formula::{Bread, Formula};
 use softcrumb::engine::quantity::{Factor, Share, Temperature};
-use softcrumb::sheet::record::{
-    read_file, read_kitchen, read_settings, read_sheet, read_shelf, write_sheet,
-};
-use softcrumb::sheet::{Batch, Fragment, HeatSettings, Id, Sheet, key, link, plain};
+use softcrumb::sheet::{Batch, HeatSettings, Id, Kitchen, Settings, Sheet, Shelf, plain};
+use softcrumb::storage::record::{FormulaFile, Record};
+use softcrumb::storage::{Fragment, key, link};
 
 use super::dough::{cases, likely};
 
@@ -58,7 +57,7 @@ proptest! {
         let sheet = sheet_of(formula, times, lost, pieces);
         let text = link::write(&sheet).unwrap();
         prop_assert_eq!(link::read(&text), Ok(sheet.clone()));
-        prop_assert_eq!(read_sheet(&write_sheet(&sheet)), Ok(sheet));
+        prop_assert_eq!(Sheet::read(&sheet.write()), Ok(sheet));
     }
 
     #[test]
@@ -93,11 +92,11 @@ proptest! {
     #[test]
     fn any_text_is_answered_by_every_reader(text in any::<String>()) {
         prop_assert!(link::read(&text).is_err());
-        prop_assert!(read_sheet(&text).is_err());
-        prop_assert!(read_kitchen(&text).is_err());
-        prop_assert!(read_settings(&text).is_err());
-        prop_assert!(read_shelf(&text).is_err());
-        prop_assert!(read_file(&text).is_err());
+        prop_assert!(Sheet::read(&text).is_err());
+        prop_assert!(Kitchen::read(&text).is_err());
+        prop_assert!(Settings::read(&text).is_err());
+        prop_assert!(Shelf::read(&text).is_err());
+        prop_assert!(FormulaFile::read(&text).is_err());
         prop_assert_eq!(key::formula_of(&text), None);
         let again = Fragment::read(&Fragment::read(&text).write());
         let unknown_is_dropped = [Fragment::Empty, Fragment::read(&text)];
@@ -106,8 +105,8 @@ proptest! {
 
     #[test]
     fn any_json_is_answered(text in r#"[\[\]{}:,"a-z0-9eE+.\\ -]{0,120}"#) {
-        prop_assert!(read_sheet(&text).is_err());
-        prop_assert!(read_file(&text).is_err());
+        prop_assert!(Sheet::read(&text).is_err());
+        prop_assert!(FormulaFile::read(&text).is_err());
     }
 
     #[test]

@@ -1,8 +1,9 @@
 //! Civil time: calendar, zones, and nights on which clocks are changed.
 
 use softcrumb::engine::quantity::Instant;
+use softcrumb::sheet::Moment;
 use softcrumb::sheet::civil::{Civil, Clock, Date, Met, Weekday, Zone, nights};
-use softcrumb::sheet::{Moment, calendar};
+use softcrumb::storage::calendar;
 
 fn at(seconds: i64) -> Instant {
     Instant::from_seconds(seconds).unwrap()

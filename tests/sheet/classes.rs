@@ -5,13 +5,12 @@ use softcrumb::engine::ingredients::Allergen;
 use softcrumb::engine::nutrition::LabelLaw;
 use softcrumb::engine::quantity::{Mass, Money};
 use softcrumb::results::batch::{allergens, scale, shopping};
-use softcrumb::sheet::record::{
-    RecordError, RecordFault, read_class, read_pantry, read_sheet, read_tins, write_class,
-    write_pantry, write_sheet, write_tins,
-};
+use softcrumb::sheet::Sheet;
 use softcrumb::sheet::{FoodKey, Pantry, examples};
+use softcrumb::storage::record::{Record, RecordError, RecordFault};
 
 use crate::drawn::Draw;
+use crate::written::{read_tins, write_tins};
 
 const TINS: &str = include_str!("samples/v1.tins.json");
 const PANTRY: &str = include_str!("samples/v1.pantry.json");
@@ -24,9 +23,9 @@ fn two_thousand_of_each_come_back() {
         let tins = draw.tins();
         assert_eq!(read_tins(&write_tins(&tins)), Ok(tins));
         let pantry = draw.pantry();
-        assert_eq!(read_pantry(&write_pantry(&pantry)), Ok(pantry));
+        assert_eq!(Pantry::read(&pantry.write()), Ok(pantry));
         let class = draw.class();
-        assert_eq!(read_class(&write_class(&class)), Ok(class));
+        assert_eq!(ClassSettings::read(&class.write()), Ok(class));
     }
 }
 
@@ -35,23 +34,23 @@ fn the_frozen_samples_open_and_are_written_again_as_they_were() {
     let tins = read_tins(TINS).unwrap();
     assert_eq!(tins.len(), 5);
     assert_eq!(write_tins(&tins), TINS.trim_end());
-    let pantry = read_pantry(PANTRY).unwrap();
+    let pantry = Pantry::read(PANTRY).unwrap();
     assert_eq!(pantry.currency, "kr");
     assert_eq!(
         pantry.items[1].food,
         FoodKey::Own("Mill No. 7 dark bar".to_owned())
     );
-    assert_eq!(write_pantry(&pantry), PANTRY.trim_end());
-    let class = read_class(CLASS).unwrap();
+    assert_eq!(pantry.write(), PANTRY.trim_end());
+    let class = ClassSettings::read(CLASS).unwrap();
     assert_eq!((class.students.get(), class.at_bench.get()), (13, 2));
-    assert_eq!(write_class(&class), CLASS.trim_end());
+    assert_eq!(class.write(), CLASS.trim_end());
 }
 
 #[test]
 fn what_is_not_there_is_as_usual() {
-    let class = read_class(r#"{"softcrumb":"class","version":1}"#);
+    let class = ClassSettings::read(r#"{"softcrumb":"class","version":1}"#);
     assert_eq!(class, Ok(ClassSettings::default()));
-    let pantry = read_pantry(r#"{"softcrumb":"pantry","version":1,"items":[]}"#);
+    let pantry = Pantry::read(r#"{"softcrumb":"pantry","version":1,"items":[]}"#);
     assert_eq!(pantry, Ok(Pantry::default()));
     let tins = read_tins(r#"{"softcrumb":"tins","version":1,"tins":[]}"#);
     assert_eq!(tins, Ok(Vec::new()));
@@ -98,21 +97,29 @@ fn what_is_spoilt_in_a_tin_is_named_with_the_way_to_it() {
 fn what_is_spoilt_in_pantry_and_class_is_named_with_the_way_to_it() {
     number(
         "items[0].price",
-        spoilt(PANTRY, ("\"price\":24.5", "\"price\":-1"), read_pantry),
+        spoilt(PANTRY, ("\"price\":24.5", "\"price\":-1"), Pantry::read),
     );
     let own = spoilt(
         PANTRY,
         ("\"ingredient\":1,", "\"ingredient\":1,\"own\":\"x\","),
-        read_pantry,
+        Pantry::read,
     );
     assert_eq!(own, ("items[0].own".to_owned(), RecordFault::Twice));
-    let nut = spoilt(PANTRY, ("\"hazelnuts\"", "\"acorns\""), read_pantry);
+    let nut = spoilt(PANTRY, ("\"hazelnuts\"", "\"acorns\""), Pantry::read);
     assert!(matches!(nut.1, RecordFault::UnknownWord { .. }));
     number(
         "at_bench",
-        spoilt(CLASS, ("\"at_bench\":2", "\"at_bench\":0"), read_class),
+        spoilt(
+            CLASS,
+            ("\"at_bench\":2", "\"at_bench\":0"),
+            ClassSettings::read,
+        ),
     );
-    let half = spoilt(CLASS, ("\"students\":13", "\"students\":12.5"), read_class);
+    let half = spoilt(
+        CLASS,
+        ("\"students\":13", "\"students\":12.5"),
+        ClassSettings::read,
+    );
     assert!(matches!(half.1, RecordFault::NotWhole { .. }));
 }
 
@@ -120,7 +127,7 @@ fn what_is_spoilt_in_pantry_and_class_is_named_with_the_way_to_it() {
 fn an_ingredient_stands_in_the_pantry_once() {
     let item = r#"{"ingredient":1,"contains":[],"may_contain":[]}"#;
     let text = format!(r#"{{"softcrumb":"pantry","version":1,"items":[{item},{item}]}}"#);
-    let error = read_pantry(&text).unwrap_err();
+    let error = Pantry::read(&text).unwrap_err();
     assert_eq!(
         (error.path.as_str(), error.fault),
         ("items[1]", RecordFault::Twice)
@@ -132,11 +139,11 @@ fn one_kind_of_record_is_not_taken_for_another() {
     for text in [TINS, PANTRY, CLASS] {
         let kinds = [
             read_tins(text).is_ok(),
-            read_pantry(text).is_ok(),
-            read_class(text).is_ok(),
+            Pantry::read(text).is_ok(),
+            ClassSettings::read(text).is_ok(),
         ];
         assert_eq!(kinds.iter().filter(|one| **one).count(), 1);
-        assert!(read_sheet(text).is_err());
+        assert!(Sheet::read(text).is_err());
         let newer = text.replacen("\"version\":1", "\"version\":2", 1);
         let fault = read_tins(&newer).unwrap_err().fault;
         assert_eq!(fault, RecordFault::Newer { version: 2 });
@@ -170,7 +177,7 @@ fn the_pantry_knows_the_foods_of_a_formula() {
 fn a_formula_without_a_tin_opens() {
     let (_, mut sheet) = examples().remove(0);
     sheet.batch.tin = None;
-    let text = write_sheet(&sheet);
+    let text = sheet.write();
     assert!(!text.contains("\"tin\""));
-    assert_eq!(read_sheet(&text), Ok(sheet));
+    assert_eq!(Sheet::read(&text), Ok(sheet));
 }

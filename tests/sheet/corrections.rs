@@ -1,7 +1,6 @@
 //! What makes up for a bake that goes otherwise: warmth, time, weights.
 
 use softcrumb::engine::formula::{Figure, Figures, Form, LineAt};
-use softcrumb::engine::kitchen::{HeatSettings, measured_at, time_to_target};
 use softcrumb::engine::learn::Learnt;
 use softcrumb::engine::plan::StepKind;
 use softcrumb::engine::quantity::{Mass, Minutes, Temperature};
@@ -10,6 +9,8 @@ use softcrumb::results::day::{
     DayAsked, Known, Planned, WhichRise, add_more, as_weighed, gives, planned, promise, rise_off,
     rise_place, rising,
 };
+use softcrumb::results::heat::{measured_at, time_to_target};
+use softcrumb::sheet::HeatSettings;
 use softcrumb::sheet::civil::Zone;
 use softcrumb::sheet::day::{Bake, Bench, DaySettings};
 use softcrumb::sheet::{Id, Kitchen, Moment, Sheet, examples};

@@ -9,8 +9,8 @@ use softcrumb::sheet::civil::Clock;
 use softcrumb::sheet::day::{
     Bake, Bench, DaySettings, Log, Measured, PlanSnapshot, Resets, Sleep, Target,
 };
-use softcrumb::sheet::record::{read_bench, read_day, read_log, write_bench, write_day, write_log};
 use softcrumb::sheet::{Id, Moment};
+use softcrumb::storage::record::Record;
 
 pub(crate) fn ms(milliseconds: f64) -> Moment {
     Moment::from_milliseconds(milliseconds).unwrap()
@@ -141,32 +141,32 @@ pub(crate) fn bench() -> Bench {
 
 #[test]
 fn everything_comes_back() {
-    assert_eq!(read_day(&write_day(&settings())), Ok(settings()));
+    assert_eq!(DaySettings::read(&settings().write()), Ok(settings()));
     let sleepless = DaySettings {
         sleep: None,
         target: Target::From(ms(1.0)),
         ..DaySettings::default()
     };
-    assert_eq!(read_day(&write_day(&sleepless)), Ok(sleepless));
+    assert_eq!(DaySettings::read(&sleepless.write()), Ok(sleepless));
     let mut for_a_class = DaySettings::default();
     for_a_class.loads.between = minutes(12.5);
     for_a_class.loads.staggered = true;
-    assert_eq!(read_day(&write_day(&for_a_class)), Ok(for_a_class));
+    assert_eq!(DaySettings::read(&for_a_class.write()), Ok(for_a_class));
     assert_eq!(
-        read_day(&write_day(&DaySettings::default())),
+        DaySettings::read(&DaySettings::default().write()),
         Ok(DaySettings::default())
     );
-    assert_eq!(read_log(&write_log(&log())), Ok(log()));
-    assert_eq!(read_log(&write_log(&Log::default())), Ok(Log::default()));
-    assert_eq!(read_bench(&write_bench(&bench())), Ok(bench()));
+    assert_eq!(Log::read(&log().write()), Ok(log()));
+    assert_eq!(Log::read(&Log::default().write()), Ok(Log::default()));
+    assert_eq!(Bench::read(&bench().write()), Ok(bench()));
 }
 
 #[test]
 fn what_is_left_out_is_as_usual() {
     let least = r#"{"softcrumb":"day","version":1}"#;
-    assert_eq!(read_day(least), Ok(DaySettings::default()));
+    assert_eq!(DaySettings::read(least), Ok(DaySettings::default()));
     let least = r#"{"softcrumb":"log","version":1,"bakes":[{"id":"a","began_ms":0}]}"#;
-    assert_eq!(read_log(least).unwrap().bakes().len(), 1);
+    assert_eq!(Log::read(least).unwrap().bakes().len(), 1);
 }
 
 #[test]
@@ -223,9 +223,9 @@ fn rises_teach_their_own_formula_and_nothing_teaches_before_its_reset() {
 #[allow(clippy::disallowed_methods, reason = "a test of time needs a clock")]
 fn a_log_of_five_hundred_bakes_opens_at_once() {
     let log = Log::of((0..500).map(bake).collect(), Resets::default());
-    let text = write_log(&log);
+    let text = log.write();
     let begun = std::time::Instant::now();
-    assert_eq!(read_log(&text).unwrap().bakes().len(), 500);
+    assert_eq!(Log::read(&text).unwrap().bakes().len(), 500);
     let took = begun.elapsed().as_millis();
     eprintln!("500 bakes, {} KB, read in {took} ms", text.len() / 1024);
     // Unoptimised and on a busy machine; on a quarter of a processor the page has 100 ms.

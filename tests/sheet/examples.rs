@@ -2,7 +2,8 @@
 
 use softcrumb::engine::formula::{Caution, Form, PartKind, WaterLedger, cautions};
 use softcrumb::engine::ingredients::Role;
-use softcrumb::sheet::{Sheet, examples, link};
+use softcrumb::sheet::{Sheet, examples};
+use softcrumb::storage::link;
 
 fn main_example() -> Sheet {
     examples().into_iter().next().unwrap().1

@@ -1,10 +1,10 @@
 //! Files handed out: the calendar of a plan, and the log as a table.
 
 use softcrumb::engine::quantity::Instant;
-use softcrumb::sheet::calendar::{Event, write};
 use softcrumb::sheet::civil::Zone;
-use softcrumb::sheet::csv;
 use softcrumb::sheet::day::Log;
+use softcrumb::storage::calendar::{Event, write};
+use softcrumb::storage::csv;
 
 use crate::days::{bake, log};
 

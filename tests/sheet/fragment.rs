@@ -1,6 +1,7 @@
 //! The part of the address behind `#`.
 
-use softcrumb::sheet::{Fragment, Place, examples, link};
+use softcrumb::sheet::{Place, examples};
+use softcrumb::storage::{Fragment, link};
 
 #[test]
 fn every_place_and_every_link_reads_back() {

@@ -1,16 +1,17 @@
 //! Frozen samples of all that the release of November 2026 writes: each opens as what it was read
 //! as then, and is written again as it stands. Files are added, never changed.
 
+use softcrumb::engine::class::ClassSettings;
+use softcrumb::sheet::Pantry;
+use softcrumb::sheet::Shelf;
+use softcrumb::sheet::day::DaySettings;
+use softcrumb::sheet::day::Log;
 use std::fmt::Debug;
 
 use softcrumb::sheet::day::Bench;
-use softcrumb::sheet::record::{
-    LogFile, RecordError, read_bench, read_class, read_day, read_kitchen, read_kitchens, read_log,
-    read_log_file, read_pantry, read_settings, read_sheet, read_shelf, read_tins, read_trial,
-    write_bench, write_class, write_day, write_kitchen, write_kitchens, write_log, write_log_file,
-    write_pantry, write_settings, write_sheet, write_shelf, write_tins, write_trial,
-};
-use softcrumb::sheet::{Kitchen, Kitchens, Language, Settings, Sheet, Theme, Trial, Units, link};
+use softcrumb::sheet::{Kitchen, Kitchens, Language, Settings, Sheet, Theme, Trial, Units};
+use softcrumb::storage::link;
+use softcrumb::storage::record::{LogFile, Record, RecordError, SavedTins, SavedTrial};
 
 use crate::days::bench;
 use crate::{full, full_days};
@@ -60,8 +61,8 @@ fn the_examples_open_from_record_and_link() {
     let sheets = each_opens(
         include_str!("samples/v1.examples.jsonl"),
         4,
-        read_sheet,
-        write_sheet,
+        Sheet::read,
+        Record::write,
     );
     links_agree(include_str!("samples/v1.examples.links.txt"), &sheets);
     let parts: Vec<usize> = sheets.iter().map(|s| s.formula.parts.len()).collect();
@@ -72,8 +73,8 @@ fn the_examples_open_from_record_and_link() {
 fn a_formula_with_every_field_opens_from_record_and_link() {
     let sheet = opens(
         include_str!("samples/v1.full.formula.json"),
-        read_sheet,
-        write_sheet,
+        Sheet::read,
+        Record::write,
     );
     assert_eq!(sheet, full::sheet());
     links_agree(include_str!("samples/v1.full.links.txt"), &[sheet]);
@@ -85,8 +86,8 @@ fn drawn_formulas_open_from_record_and_link() {
     let sheets = each_opens(
         include_str!("samples/v1.drawn_formulas.jsonl"),
         60,
-        read_sheet,
-        write_sheet,
+        Sheet::read,
+        Record::write,
     );
     links_agree(include_str!("samples/v1.drawn.links.txt"), &sheets);
 }
@@ -95,33 +96,32 @@ fn drawn_formulas_open_from_record_and_link() {
 fn kitchens_with_every_field_open() {
     let all = opens(
         include_str!("samples/v1.full.kitchens.json"),
-        read_kitchens,
-        write_kitchens,
+        Kitchens::read,
+        Record::write,
     );
     let three = vec![full::high(), full::stormy(), Kitchen::default()];
     assert_eq!(all, Kitchens::of(three, 1));
     let one = opens(
         include_str!("samples/v1.full.kitchen.json"),
-        read_kitchen,
-        write_kitchen,
+        Kitchen::read,
+        Record::write,
     );
     assert_eq!(one, full::high());
     each_opens(
         include_str!("samples/v1.drawn_kitchens.jsonl"),
         30,
-        read_kitchen,
-        write_kitchen,
+        Kitchen::read,
+        Record::write,
     );
 }
 
 #[test]
 fn every_setting_opens() {
-    let write = |settings: &Settings| write_settings(*settings);
     let all = each_opens(
         include_str!("samples/v1.every_setting.jsonl"),
         24,
-        read_settings,
-        write,
+        Settings::read,
+        Record::write,
     );
     let languages = [None].into_iter().chain(Language::ALL.map(Some));
     let expected: Vec<Settings> = languages
@@ -143,20 +143,20 @@ fn every_setting_opens() {
 fn days_with_every_field_open() {
     let day = opens(
         include_str!("samples/v1.full.day.json"),
-        read_day,
-        write_day,
+        DaySettings::read,
+        Record::write,
     );
     assert_eq!(day, full_days::day());
     let night = opens(
         include_str!("samples/v1.sleepless.day.json"),
-        read_day,
-        write_day,
+        DaySettings::read,
+        Record::write,
     );
     assert_eq!(night, full_days::sleepless());
     let bench_read = opens(
         include_str!("samples/v1.full.bench.json"),
-        read_bench,
-        write_bench,
+        Bench::read,
+        Record::write,
     );
     assert_eq!(bench_read, full_bench());
 }
@@ -172,15 +172,14 @@ fn full_bench() -> Bench {
 fn a_log_with_every_field_opens_by_itself_and_as_a_file() {
     let log = opens(
         include_str!("samples/v1.full.log.json"),
-        read_log,
-        write_log,
+        Log::read,
+        Record::write,
     );
     assert_eq!(log, full_days::log());
-    let write = |file: &LogFile| write_log_file(&file.log, &file.photos);
     let file = opens(
         include_str!("samples/v1.full.log_file.json"),
-        read_log_file,
-        write,
+        LogFile::read,
+        Record::write,
     );
     assert_eq!(file.log, full_days::log());
     assert_eq!(file.photos, [(full_days::bake().id, PHOTO.to_owned())]);
@@ -189,29 +188,28 @@ fn a_log_with_every_field_opens_by_itself_and_as_a_file() {
 
 #[test]
 fn tins_pantries_classes_and_the_index_open() {
-    let write = |tins: &Vec<_>| write_tins(tins);
     each_opens(
         include_str!("samples/v1.drawn_tins.jsonl"),
         20,
-        read_tins,
-        write,
+        SavedTins::read,
+        Record::write,
     );
     each_opens(
         include_str!("samples/v1.drawn_pantries.jsonl"),
         20,
-        read_pantry,
-        write_pantry,
+        Pantry::read,
+        Record::write,
     );
     each_opens(
         include_str!("samples/v1.drawn_classes.jsonl"),
         20,
-        read_class,
-        write_class,
+        ClassSettings::read,
+        Record::write,
     );
     let sample = include_str!("samples/v1.drawn.shelf.json");
-    let shelf = read_shelf(sample).unwrap();
-    let again = write_shelf(&shelf);
-    assert_eq!(read_shelf(&again).as_ref(), Ok(&shelf));
+    let shelf = Shelf::read(sample).unwrap();
+    let again = shelf.write();
+    assert_eq!(Shelf::read(&again).as_ref(), Ok(&shelf));
     assert_eq!(json(&again), light(json(sample)));
     assert_eq!((shelf.shelved().len(), shelf.binned().len()), (21, 10));
 }
@@ -233,13 +231,13 @@ fn light(mut shelf: serde_json::Value) -> serde_json::Value {
 #[test]
 fn a_trial_of_the_full_formula_opens() {
     let read = |text: &str| {
-        let (base, tried) = read_trial(text)?;
-        Ok(Trial::again(base, tried, 7))
+        let saved = SavedTrial::read(text)?;
+        Ok(Trial::again(saved.base, saved.tried, 7))
     };
     let trial = opens(
         include_str!("samples/v1.full.trial.json"),
         read,
-        write_trial,
+        |trial: &Trial| SavedTrial::of(trial).write(),
     );
     assert_eq!(trial.base, full::sheet());
     assert_eq!(trial.steps.now().name, "Everything, tried");

@@ -2,15 +2,12 @@
 
 use softcrumb::engine::class::ClassSettings;
 use softcrumb::sheet::day::{DaySettings, Log};
-use softcrumb::sheet::record::{
-    Opened, read_class, read_day, read_file, read_kitchen, read_kitchens, read_log, read_pantry,
-    read_settings, read_shelf, read_tins, write_class, write_day, write_file, write_kitchen,
-    write_kitchens, write_log, write_pantry, write_settings, write_shelf, write_tins,
-};
 use softcrumb::sheet::{Id, Kitchen, Kitchens, Pantry, Settings, Shelf, Workspace};
+use softcrumb::storage::record::{FormulaFile, Record, SavedTins};
 
 use crate::days::ms;
 use crate::frozen::opens;
+use crate::written::read_tins;
 use crate::{full, full_days};
 
 /// What each record says where nothing was ever set.
@@ -20,33 +17,35 @@ fn records_of_a_first_visit_open_as_usual() {
     let line = |at: usize| samples.lines().nth(at).unwrap();
     assert_eq!(samples.lines().count(), 10);
     let usual = Kitchen::default();
-    assert_eq!(opens(line(0), read_kitchen, write_kitchen), usual);
+    assert_eq!(opens(line(0), Kitchen::read, Record::write), usual);
     let usual = Kitchens::default();
-    assert_eq!(opens(line(1), read_kitchens, write_kitchens), usual);
-    let write = |tins: &Vec<_>| write_tins(tins);
-    assert_eq!(opens(line(2), read_tins, write), []);
+    assert_eq!(opens(line(1), Kitchens::read, Record::write), usual);
+    assert_eq!(opens(line(2), SavedTins::read, Record::write).tins, []);
     let usual = Pantry::default();
-    assert_eq!(opens(line(3), read_pantry, write_pantry), usual);
+    assert_eq!(opens(line(3), Pantry::read, Record::write), usual);
     let usual = ClassSettings::default();
-    assert_eq!(opens(line(4), read_class, write_class), usual);
+    assert_eq!(opens(line(4), ClassSettings::read, Record::write), usual);
     let usual = DaySettings::default();
-    assert_eq!(opens(line(5), read_day, write_day), usual);
-    assert_eq!(opens(line(6), read_log, write_log), Log::default());
-    let write = |settings: &Settings| write_settings(*settings);
-    assert_eq!(opens(line(7), read_settings, write), Settings::default());
-    assert_eq!(opens(line(8), read_shelf, write_shelf), Shelf::default());
-    let write = |opened: &Opened| write_file(&opened.formulas, &opened.beside);
-    assert_eq!(opens(line(9), read_file, write), Opened::default());
+    assert_eq!(opens(line(5), DaySettings::read, Record::write), usual);
+    assert_eq!(opens(line(6), Log::read, Record::write), Log::default());
+    assert_eq!(
+        opens(line(7), Settings::read, Record::write),
+        Settings::default()
+    );
+    assert_eq!(opens(line(8), Shelf::read, Record::write), Shelf::default());
+    assert_eq!(
+        opens(line(9), FormulaFile::read, Record::write),
+        FormulaFile::default()
+    );
 }
 
 /// Every formula and all that is kept beside them, in one file.
 #[test]
 fn a_file_of_everything_opens_whole() {
-    let write = |opened: &Opened| write_file(&opened.formulas, &opened.beside);
     let opened = opens(
         include_str!("samples/v1.full.everything.json"),
-        read_file,
-        write,
+        FormulaFile::read,
+        Record::write,
     );
     assert_eq!(opened.refused, []);
     let ids: Vec<Option<Id>> = opened.formulas.iter().map(|one| one.id.clone()).collect();
@@ -72,8 +71,8 @@ fn a_file_of_everything_opens_whole() {
     let drawn = |samples: &'static str| samples.lines().nth(1).unwrap();
     let tins = read_tins(drawn(include_str!("samples/v1.drawn_tins.jsonl")));
     assert_eq!(Ok(&beside.tins), tins.as_ref());
-    let pantry = read_pantry(drawn(include_str!("samples/v1.drawn_pantries.jsonl")));
+    let pantry = Pantry::read(drawn(include_str!("samples/v1.drawn_pantries.jsonl")));
     assert_eq!(Ok(&beside.pantry), pantry.as_ref());
-    let class = read_class(drawn(include_str!("samples/v1.drawn_classes.jsonl")));
+    let class = ClassSettings::read(drawn(include_str!("samples/v1.drawn_classes.jsonl")));
     assert_eq!(beside.class, class.ok());
 }

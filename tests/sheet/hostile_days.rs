@@ -1,26 +1,22 @@
 //! Records of the day that are damaged, doubled or out of range: each is answered, with the way.
 
 use softcrumb::engine::plan::{Edit, StepKind};
+use softcrumb::sheet::day::Bench;
 use softcrumb::sheet::day::DaySettings;
-use softcrumb::sheet::record::{
-    RecordError, RecordFault, read_bench, read_day, read_log, write_bench, write_day, write_log,
-};
+use softcrumb::sheet::day::Log;
+use softcrumb::storage::record::{Record, RecordError, RecordFault};
 
 use crate::days::{bench, log, settings, step};
 
 #[test]
 fn every_cut_of_a_record_is_refused() {
-    for text in [
-        write_day(&settings()),
-        write_log(&log()),
-        write_bench(&bench()),
-    ] {
+    for text in [settings().write(), log().write(), bench().write()] {
         for (end, _) in text.char_indices() {
             let cut = &text[..end];
             let opened = [
-                read_day(cut).is_ok(),
-                read_log(cut).is_ok(),
-                read_bench(cut).is_ok(),
+                DaySettings::read(cut).is_ok(),
+                Log::read(cut).is_ok(),
+                Bench::read(cut).is_ok(),
             ];
             assert_eq!(opened, [false; 3], "{cut}");
         }
@@ -36,7 +32,7 @@ fn refused<T: std::fmt::Debug>(read: Result<T, RecordError>, path: &str) -> Reco
 
 #[test]
 fn what_cannot_be_is_named_with_the_way_to_it() {
-    let day = |from: &str, to: &str| read_day(&write_day(&settings()).replacen(from, to, 1));
+    let day = |from: &str, to: &str| DaySettings::read(&settings().write().replacen(from, to, 1));
     refused(
         day("\"from_min\":1335", "\"from_min\":1440"),
         "sleep.from_min",
@@ -65,13 +61,17 @@ fn what_cannot_be_is_named_with_the_way_to_it() {
 
 #[test]
 fn what_cannot_be_of_log_and_bench_is_named_with_the_way_to_it() {
-    let log = |from: &str, to: &str| read_log(&write_log(&log()).replacen(from, to, 1));
-    let bench = |from: &str, to: &str| read_bench(&write_bench(&bench()).replacen(from, to, 1));
+    let log = |from: &str, to: &str| Log::read(&log().write().replacen(from, to, 1));
+    let bench = |from: &str, to: &str| Bench::read(&bench().write().replacen(from, to, 1));
     refused(
         log("\"dough_c\":25.5", "\"dough_c\":\"warm\""),
         "bakes[0].noted.dough_c",
     );
-    refused(log("\"began_ms\":", "\"began_ms\":-1,\"x\":"), "bakes[0].x");
+    refused(log("\"began_ms\":", "\"x\":1,\"began_ms\":"), "bakes[0].x");
+    refused(
+        log("\"began_ms\":", "\"began_ms\":-1,\"x\":"),
+        "bakes[0].began_ms",
+    );
     refused(
         bench("\"lasts_min\":61.5", "\"lasts_min\":-1"),
         "promised[0].lasts_min",
@@ -97,10 +97,10 @@ fn what_cannot_be_of_log_and_bench_is_named_with_the_way_to_it() {
 
 #[test]
 fn what_is_newer_or_too_much_is_told() {
-    let day = |from: &str, to: &str| read_day(&write_day(&settings()).replacen(from, to, 1));
+    let day = |from: &str, to: &str| DaySettings::read(&settings().write().replacen(from, to, 1));
     let newer = day("\"version\":1", "\"version\":2");
     assert_eq!(refused(newer, "version"), RecordFault::Newer { version: 2 });
-    assert!(read_log(&write_day(&settings())).is_err());
+    assert!(Log::read(&settings().write()).is_err());
     let many = vec![
         Edit::LeftOut {
             step: step(StepKind::Own, 1)
@@ -112,7 +112,7 @@ fn what_is_newer_or_too_much_is_told() {
         ..settings()
     };
     assert_eq!(
-        refused(read_day(&write_day(&many)), "edits"),
+        refused(DaySettings::read(&many.write()), "edits"),
         RecordFault::TooMany { most: 60 }
     );
 }

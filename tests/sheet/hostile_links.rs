@@ -4,8 +4,8 @@ use base64::Engine;
 use base64::engine::general_purpose::URL_SAFE_NO_PAD;
 
 use crate::drawn::Draw;
-use softcrumb::sheet::link::{self, LinkError};
 use softcrumb::sheet::{Sheet, examples};
+use softcrumb::storage::link::{self, LinkError};
 
 /// Every single-bit flip of every character, those that leave no text left out.
 fn flips(text: &str) -> impl Iterator<Item = String> {

@@ -1,21 +1,23 @@
 //! Records that are damaged, hostile, or of a later release: each answered, with the way to it.
 
 use softcrumb::engine::quantity::Mass;
-use softcrumb::sheet::record::{
-    Expected, FILE_LIMIT, RECORD_LIMIT, RecordError, RecordFault, read_file, read_kitchen,
-    read_settings, read_sheet, read_shelf, write_kitchen, write_sheet,
-};
+use softcrumb::sheet::Settings;
+use softcrumb::sheet::Sheet;
+use softcrumb::sheet::Shelf;
 use softcrumb::sheet::{Kitchen, examples};
+use softcrumb::storage::record::{
+    Expected, FILE_LIMIT, FormulaFile, RECORD_LIMIT, Record, RecordError, RecordFault,
+};
 
 fn main_record() -> String {
-    write_sheet(&examples().remove(0).1)
+    Record::write(&examples().remove(0).1)
 }
 
 /// The main example with the first `from` replaced.
 fn with(from: &str, to: &str) -> RecordError {
     let text = main_record();
     assert!(text.contains(from), "{from} is not in {text}");
-    read_sheet(&text.replacen(from, to, 1)).unwrap_err()
+    Sheet::read(&text.replacen(from, to, 1)).unwrap_err()
 }
 
 fn is_at(error: &RecordError, path: &str) {
@@ -65,7 +67,7 @@ fn what_is_no_number_is_none() {
     // A number too small for anything is nought, and nought can be weighed.
     let text = main_record().replacen("\"mass_g\":8.6", "\"mass_g\":1e-999", 1);
     assert_eq!(
-        read_sheet(&text).unwrap().formula.parts[2].lines[6].mass,
+        Sheet::read(&text).unwrap().formula.parts[2].lines[6].mass,
         Mass::ZERO
     );
 }
@@ -111,7 +113,7 @@ fn an_ingredient_of_a_later_release_is_named_as_the_record_names_it() {
 #[test]
 fn the_number_decides_and_the_name_is_for_people() {
     let text = main_record().replacen("Medium rye flour", "Rubbish", 1);
-    assert_eq!(read_sheet(&text), Ok(examples().remove(0).1));
+    assert_eq!(Sheet::read(&text), Ok(examples().remove(0).1));
 }
 
 #[test]
@@ -137,7 +139,7 @@ fn versions_nought_and_two_are_answered_as_what_they_are() {
     // A newer record is told before anything in it is looked at.
     let text = r#"{"softcrumb":"formula","version":7,"dough":{"new":true}}"#;
     assert_eq!(
-        read_sheet(text).unwrap_err().fault,
+        Sheet::read(text).unwrap_err().fault,
         RecordFault::Newer { version: 7 }
     );
 }
@@ -153,27 +155,27 @@ fn what_is_not_ours_or_something_else_of_ours_is_told_apart() {
         r#"{"softcrumb":1}"#,
     ] {
         assert_eq!(
-            read_sheet(text).unwrap_err().fault,
+            Sheet::read(text).unwrap_err().fault,
             RecordFault::NotOurs,
             "{text}"
         );
     }
-    let error = read_sheet(&write_kitchen(&Kitchen::default())).unwrap_err();
+    let error = Sheet::read(&Kitchen::default().write()).unwrap_err();
     assert_eq!(
         error.fault,
         RecordFault::OtherKind {
             found: "kitchen".to_owned()
         }
     );
-    assert!(read_kitchen(&main_record()).is_err());
-    assert!(read_settings(&main_record()).is_err());
-    assert!(read_shelf(&main_record()).is_err());
+    assert!(Kitchen::read(&main_record()).is_err());
+    assert!(Settings::read(&main_record()).is_err());
+    assert!(Shelf::read(&main_record()).is_err());
 }
 
 #[test]
 fn nothing_at_all_is_said_to_be_nothing() {
     for text in ["", " ", "\n\t ", "\u{feff}"] {
-        assert_eq!(read_sheet(text).unwrap_err().fault, RecordFault::Empty);
+        assert_eq!(Sheet::read(text).unwrap_err().fault, RecordFault::Empty);
     }
 }
 
@@ -184,10 +186,10 @@ fn too_much_text_is_refused_unread() {
         bytes: text.len(),
         most: RECORD_LIMIT,
     };
-    assert_eq!(read_sheet(&text).unwrap_err().fault, too_large);
+    assert_eq!(Sheet::read(&text).unwrap_err().fault, too_large);
     let text = "x".repeat(FILE_LIMIT + 1);
     assert!(matches!(
-        read_file(&text).unwrap_err().fault,
+        FormulaFile::read(&text).unwrap_err().fault,
         RecordFault::TooLarge { .. }
     ));
 }
@@ -197,13 +199,13 @@ fn deep_nesting_and_endless_lists_are_refused() {
     for (open, close) in [("[", "]"), ("{\"a\":", "}")] {
         let text = format!("{}1{}", open.repeat(100_000), close.repeat(100_000));
         assert!(matches!(
-            read_sheet(&text).unwrap_err().fault,
+            Sheet::read(&text).unwrap_err().fault,
             RecordFault::Damaged { .. }
         ));
     }
     let many = format!("[{}0]", "0,".repeat(2_000_000));
     assert!(matches!(
-        read_file(&many).unwrap_err().fault,
+        FormulaFile::read(&many).unwrap_err().fault,
         RecordFault::Damaged { .. }
     ));
 }
@@ -213,7 +215,7 @@ fn every_cut_of_a_record_is_refused() {
     let text = main_record();
     for (end, _) in text.char_indices() {
         assert!(
-            read_sheet(&text[..end]).is_err(),
+            Sheet::read(&text[..end]).is_err(),
             "opened: {}",
             &text[..end]
         );
@@ -225,14 +227,14 @@ fn more_parts_lines_or_letters_than_there_may_be_are_refused() {
     let mut sheet = examples().remove(0).1;
     let part = sheet.formula.parts[0].clone();
     sheet.formula.parts = vec![part.clone(); 13];
-    let error = read_sheet(&write_sheet(&sheet)).unwrap_err();
+    let error = Sheet::read(&sheet.write()).unwrap_err();
     assert_eq!(error.fault, RecordFault::TooMany { most: 12 });
     is_at(&error, "formula.streams");
 
     let line = part.lines[0].clone();
     sheet.formula.parts = vec![part; 2];
     sheet.formula.parts[1].lines = vec![line; 199];
-    let error = read_sheet(&write_sheet(&sheet)).unwrap_err();
+    let error = Sheet::read(&sheet.write()).unwrap_err();
     assert_eq!(error.fault, RecordFault::TooMany { most: 200 });
 
     let long = "é".repeat(81);
@@ -248,7 +250,7 @@ fn a_name_loses_what_nobody_can_see_and_keeps_the_rest() {
         "\u{202e}خبز \\u0000<b>x</b>\\u202d",
         1,
     );
-    assert_eq!(read_sheet(&text).unwrap().name, "خبز <b>x</b>");
+    assert_eq!(Sheet::read(&text).unwrap().name, "خبز <b>x</b>");
 }
 
 #[test]
@@ -264,8 +266,10 @@ fn a_label_that_cannot_be_true_is_refused_with_the_way_to_it() {
 
 #[test]
 fn a_division_that_no_scale_has_is_refused() {
-    let text = write_kitchen(&Kitchen::default()).replace("\"main_g\":1", "\"main_g\":3");
-    let error = read_kitchen(&text).unwrap_err();
+    let text = Kitchen::default()
+        .write()
+        .replace("\"main_g\":1", "\"main_g\":3");
+    let error = Kitchen::read(&text).unwrap_err();
     is_at(&error, "scales.main_g");
     assert!(matches!(error.fault, RecordFault::Division(_)), "{error}");
 }

@@ -2,7 +2,7 @@
 
 use softcrumb::engine::ingredients::{Food, Ingredient, Listed, Source};
 use softcrumb::engine::quantity::Mass;
-use softcrumb::sheet::interchange::{
+use softcrumb::storage::interchange::{
     Amount, MeasureUnit, Understood, Unread, in_measures, read_recipe,
 };
 

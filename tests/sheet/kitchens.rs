@@ -1,7 +1,7 @@
 //! Kitchens: kept with every figure, several by name, one of them here.
 
-use softcrumb::sheet::record::{read_kitchen, read_kitchens, write_kitchen, write_kitchens};
 use softcrumb::sheet::{Kitchen, Kitchens};
+use softcrumb::storage::record::Record;
 
 use crate::drawn::Draw;
 
@@ -10,7 +10,7 @@ fn two_thousand_drawn_kitchens_come_back() {
     let mut draw = Draw(31);
     for _ in 0..2_000 {
         let kitchen = draw.kitchen();
-        assert_eq!(read_kitchen(&write_kitchen(&kitchen)), Ok(kitchen));
+        assert_eq!(Kitchen::read(&kitchen.write()), Ok(kitchen));
     }
 }
 
@@ -21,21 +21,21 @@ fn several_kitchens_come_back_with_the_one_here() {
         let all = (0..count).map(|_| draw.kitchen()).collect();
         let kitchens = Kitchens::of(all, count / 2);
         assert_eq!(kitchens.chosen(), count / 2);
-        assert_eq!(read_kitchens(&write_kitchens(&kitchens)), Ok(kitchens));
+        assert_eq!(Kitchens::read(&kitchens.write()), Ok(kitchens));
     }
 }
 
 #[test]
 fn the_record_of_one_kitchen_opens_as_the_only_one() {
     let kitchen = Draw(33).kitchen();
-    let kitchens = read_kitchens(&write_kitchen(&kitchen)).unwrap();
+    let kitchens = Kitchens::read(&kitchen.write()).unwrap();
     assert_eq!(kitchens, Kitchens::only(kitchen));
 }
 
 #[test]
 fn what_a_kitchen_does_not_say_is_as_usual() {
     let text = r#"{"softcrumb":"kitchen","version":1,"room_c":15}"#;
-    let cold = read_kitchen(text).unwrap();
+    let cold = Kitchen::read(text).unwrap();
     assert_eq!(cold.room.celsius(), 15.0);
     let usual = Kitchen {
         room: cold.room,
@@ -47,9 +47,9 @@ fn what_a_kitchen_does_not_say_is_as_usual() {
 #[test]
 fn a_bowl_that_is_not_there_is_refused_with_its_place() {
     let text = r#"{"softcrumb":"kitchen","version":1,"bowls":[{"material":"glass","mass_g":900}],"paste_bowl":1}"#;
-    assert_eq!(read_kitchen(text).unwrap_err().path, "paste_bowl");
+    assert_eq!(Kitchen::read(text).unwrap_err().path, "paste_bowl");
     let both = r#"{"softcrumb":"kitchen","version":1,"altitude_m":9,"pressure_hpa":1000}"#;
-    assert_eq!(read_kitchen(both).unwrap_err().path, "pressure_hpa");
+    assert_eq!(Kitchen::read(both).unwrap_err().path, "pressure_hpa");
 }
 
 #[test]

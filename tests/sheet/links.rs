@@ -1,7 +1,8 @@
 //! Links: what was handed out is what opens.
 
 use crate::drawn::Draw;
-use softcrumb::sheet::{examples, link};
+use softcrumb::sheet::examples;
+use softcrumb::storage::link;
 
 #[test]
 fn every_example_opens_from_its_link() {

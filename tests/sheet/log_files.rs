@@ -2,9 +2,10 @@
 
 use softcrumb::sheet::Id;
 use softcrumb::sheet::day::{Bake, Log, Resets};
-use softcrumb::sheet::record::{RecordFault, read_log, read_log_file, write_log, write_log_file};
+use softcrumb::storage::record::{LogFile, Record, RecordFault};
 
 use crate::days::{bake, log};
+use crate::written::write_log_file;
 
 const PHOTO: &str = "data:image/jpeg;base64,/9j/4AAQSkZJRg==";
 
@@ -20,22 +21,22 @@ fn with_photo() -> (Log, Vec<(Id, String)>) {
 #[test]
 fn the_log_and_its_photos_come_back_whole() {
     let (log, photos) = with_photo();
-    let found = read_log_file(&write_log_file(&log, &photos)).unwrap();
+    let found = LogFile::read(&write_log_file(&log, &photos)).unwrap();
     assert_eq!(
         (found.log, found.photos, found.refused),
         (log, photos, vec![])
     );
-    let nothing = read_log_file(&write_log_file(&Log::default(), &[])).unwrap();
+    let nothing = LogFile::read(&write_log_file(&Log::default(), &[])).unwrap();
     assert_eq!(nothing.log, Log::default());
     // The log as it is kept is a file too, and the file is read where the log is.
-    let kept = read_log_file(&write_log(&crate::days::log())).unwrap();
+    let kept = LogFile::read(&Record::write(&crate::days::log())).unwrap();
     assert_eq!(kept.log, crate::days::log());
 }
 
 #[test]
 fn a_log_of_the_most_bakes_comes_back_whole() {
     let log = Log::of((0..2000).map(bake).collect(), Resets::default());
-    let found = read_log_file(&write_log_file(&log, &[])).unwrap();
+    let found = LogFile::read(&write_log_file(&log, &[])).unwrap();
     assert_eq!(found.log.bakes().len(), Log::MOST);
     assert_eq!(found.log, log);
 }
@@ -88,7 +89,7 @@ fn every_cut_of_a_file_is_refused_and_never_stops_the_page() {
     let (log, photos) = with_photo();
     let text = write_log_file(&log, &photos);
     for (end, _) in text.char_indices() {
-        assert!(read_log_file(&text[..end]).is_err(), "{end}");
+        assert!(LogFile::read(&text[..end]).is_err(), "{end}");
     }
 }
 
@@ -102,7 +103,7 @@ fn a_file_with_any_one_byte_changed_is_read_within_bounds_or_refused() {
             let mut bytes = text.clone().into_bytes();
             bytes[at] = other;
             let changed = String::from_utf8_lossy(&bytes);
-            if let Ok(found) = read_log_file(&changed) {
+            if let Ok(found) = LogFile::read(&changed) {
                 assert!(found.log.bakes().len() <= 2);
                 for bake in found.log.bakes() {
                     assert!(bake.note.chars().count() <= Bake::NOTE_LENGTH);
@@ -121,7 +122,7 @@ fn a_bad_bake_or_photo_does_not_stand_in_the_way_of_the_others() {
     let text = write_log_file(&log, &photos);
     let refused = |from: &str, to: &str| {
         assert!(text.contains(from), "{from}");
-        let found = read_log_file(&text.replacen(from, to, 1)).unwrap();
+        let found = LogFile::read(&text.replacen(from, to, 1)).unwrap();
         let paths: Vec<String> = found
             .refused
             .iter()
@@ -147,14 +148,14 @@ fn a_bad_bake_or_photo_does_not_stand_in_the_way_of_the_others() {
     }
     // A photo of no bake of the file is left out.
     let stray = vec![(Id::from_random(77), PHOTO.to_owned())];
-    let found = read_log_file(&write_log_file(&log, &stray)).unwrap();
+    let found = LogFile::read(&write_log_file(&log, &stray)).unwrap();
     assert_eq!(found.photos, []);
 }
 
 #[test]
 fn files_of_other_kinds_and_of_newer_releases_are_told_apart() {
-    let text = write_log(&log());
-    let fault = |text: &str| read_log_file(text).unwrap_err().fault;
+    let text = log().write();
+    let fault = |text: &str| LogFile::read(text).unwrap_err().fault;
     assert_eq!(fault(""), RecordFault::Empty);
     assert!(matches!(fault("{}"), RecordFault::NotOurs));
     assert!(matches!(
@@ -167,7 +168,7 @@ fn files_of_other_kinds_and_of_newer_releases_are_told_apart() {
     );
     let huge = " ".repeat(12_000_001);
     assert!(matches!(fault(&huge), RecordFault::TooLarge { .. }));
-    assert!(read_log(&text).is_ok());
+    assert!(Log::read(&text).is_ok());
     let deep = "[".repeat(200_000);
-    assert!(read_log_file(&deep).is_err());
+    assert!(LogFile::read(&deep).is_err());
 }

@@ -48,3 +48,4 @@ mod tables;
 mod trial_changes;
 mod trials;
 mod workspace;
+mod written;

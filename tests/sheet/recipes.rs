@@ -3,10 +3,10 @@
 use std::collections::BTreeMap;
 
 use softcrumb::engine::ingredients::Food;
-use softcrumb::sheet::interchange::{
+use softcrumb::sheet::{Sheet, examples};
+use softcrumb::storage::interchange::{
     Amount, ReadRecipe, RecipeError, Understood, Unread, read_recipe, write_recipe,
 };
-use softcrumb::sheet::{Sheet, examples};
 
 const FOLDER: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/tests/sheet/recipes/");
 

@@ -1,24 +1,23 @@
 //! Records: what was kept is what comes back, to the last bit.
 
 use crate::drawn::Draw;
+use crate::written::write_file;
 use softcrumb::engine::quantity::Mass;
-use softcrumb::sheet::record::{
-    FormulaInFile, is_newer, read_file, read_kitchen, read_settings, read_sheet, write_file,
-    write_kitchen, write_settings, write_sheet,
-};
+use softcrumb::sheet::Sheet;
 use softcrumb::sheet::{
     Id, Kitchen, Kitchens, Language, Moment, Scales, Settings, Theme, Units, Workspace, examples,
 };
+use softcrumb::storage::record::{FormulaFile, FormulaInFile, Record, is_newer};
 
 #[test]
 fn every_example_comes_back_and_says_what_it_is_first() {
     for (_, sheet) in examples() {
-        let text = write_sheet(&sheet);
+        let text = sheet.write();
         assert!(
             text.starts_with(r#"{"softcrumb":"formula","version":1,"#),
             "{text}"
         );
-        assert_eq!(read_sheet(&text), Ok(sheet));
+        assert_eq!(Sheet::read(&text), Ok(sheet));
     }
 }
 
@@ -27,7 +26,7 @@ fn five_thousand_drawn_sheets_come_back() {
     let mut draw = Draw(7);
     for _ in 0..5_000 {
         let sheet = draw.sheet();
-        assert_eq!(read_sheet(&write_sheet(&sheet)), Ok(sheet));
+        assert_eq!(Sheet::read(&sheet.write()), Ok(sheet));
     }
 }
 
@@ -38,7 +37,7 @@ fn every_weight_comes_back_to_the_last_bit() {
     for _ in 0..20_000 {
         let mass = draw.mass();
         sheet.formula.parts[0].lines[0].mass = mass;
-        let back = read_sheet(&write_sheet(&sheet)).unwrap();
+        let back = Sheet::read(&sheet.write()).unwrap();
         let back = back.formula.parts[0].lines[0].mass;
         assert_eq!(back.grams().to_bits(), mass.grams().to_bits());
     }
@@ -47,8 +46,8 @@ fn every_weight_comes_back_to_the_last_bit() {
 #[test]
 fn a_byte_order_mark_and_spaces_between_do_no_harm() {
     let sheet = examples().remove(1).1;
-    let text = write_sheet(&sheet).replace(",\"", " ,\r\n\t\"");
-    assert_eq!(read_sheet(&format!("\u{feff}{text}\n")), Ok(sheet));
+    let text = sheet.write().replace(",\"", " ,\r\n\t\"");
+    assert_eq!(Sheet::read(&format!("\u{feff}{text}\n")), Ok(sheet));
 }
 
 #[test]
@@ -68,7 +67,7 @@ fn kitchen_and_settings_come_back() {
             scales,
             ..Kitchen::default()
         };
-        assert_eq!(read_kitchen(&write_kitchen(&kitchen)), Ok(kitchen));
+        assert_eq!(Kitchen::read(&kitchen.write()), Ok(kitchen));
     }
     for units in [Units::Grams, Units::Ounces] {
         for theme in [Theme::Device, Theme::Light, Theme::Dark] {
@@ -83,7 +82,7 @@ fn kitchen_and_settings_come_back() {
                     theme,
                     language,
                 };
-                assert_eq!(read_settings(&write_settings(settings)), Ok(settings));
+                assert_eq!(Settings::read(&settings.write()), Ok(settings));
             }
         }
     }
@@ -105,7 +104,7 @@ fn a_file_of_all_formulas_loses_nothing() {
         kitchens: Some(Kitchens::default()),
         ..Workspace::default()
     };
-    let opened = read_file(&write_file(&filed, &beside)).unwrap();
+    let opened = FormulaFile::read(&write_file(&filed, &beside)).unwrap();
     assert_eq!(opened.formulas, filed);
     assert_eq!(opened.beside, beside);
     assert_eq!(opened.refused, []);
@@ -114,7 +113,7 @@ fn a_file_of_all_formulas_loses_nothing() {
 #[test]
 fn the_record_of_one_formula_is_a_file_too() {
     let sheet = examples().remove(2).1;
-    let opened = read_file(&write_sheet(&sheet)).unwrap();
+    let opened = FormulaFile::read(&sheet.write()).unwrap();
     assert_eq!(opened.formulas.len(), 1);
     assert_eq!(opened.formulas[0].sheet, sheet);
 }
@@ -130,7 +129,7 @@ fn one_spoilt_formula_does_not_keep_the_others_shut() {
     let filed: Vec<FormulaInFile> = examples().into_iter().map(one).collect();
     let text =
         write_file(&filed, &Workspace::default()).replacen("\"mass_g\":430", "\"mass_g\":-430", 1);
-    let opened = read_file(&text).unwrap();
+    let opened = FormulaFile::read(&text).unwrap();
     assert_eq!(opened.formulas.len(), 3);
     assert_eq!(opened.refused.len(), 1);
     assert_eq!(
@@ -142,6 +141,8 @@ fn one_spoilt_formula_does_not_keep_the_others_shut() {
 #[test]
 fn a_record_of_a_newer_release_is_known_by_its_beginning() {
     let newer = |text: &str| text.replacen("\"version\":1", "\"version\":2", 1);
+    let written = examples().remove(0).1.write();
+    let is_newer = |kept: &str| is_newer(kept, &written);
     for kept in [
         include_str!("samples/v1.formula.json"),
         include_str!("samples/v1.settings.json"),

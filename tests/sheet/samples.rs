@@ -1,12 +1,16 @@
 //! Frozen samples: what a released version has written opens for ever. Files are added, never
 //! changed.
 
-use softcrumb::sheet::record::{
-    FormulaInFile, read_bench, read_day, read_file, read_kitchen, read_kitchens, read_log,
-    read_log_file, read_settings, read_sheet, read_shelf, read_trial, write_bench, write_day,
-    write_kitchen, write_kitchens, write_log, write_log_file, write_sheet, write_trial,
-};
-use softcrumb::sheet::{Kitchen, Settings, Trial, link};
+use crate::written::write_log_file;
+use softcrumb::sheet::Kitchens;
+use softcrumb::sheet::Sheet;
+use softcrumb::sheet::Shelf;
+use softcrumb::sheet::day::Bench;
+use softcrumb::sheet::day::DaySettings;
+use softcrumb::sheet::day::Log;
+use softcrumb::sheet::{Kitchen, Settings, Trial};
+use softcrumb::storage::link;
+use softcrumb::storage::record::{FormulaFile, FormulaInFile, LogFile, Record, SavedTrial};
 
 /// Each version's samples: a formula, and what else it writes.
 const V1_FORMULA: &str = include_str!("samples/v1.formula.json");
@@ -20,7 +24,7 @@ const V1_LINKS: &str = include_str!("samples/v1.links.txt");
 
 #[test]
 fn version_1_formulas_open_with_every_figure() {
-    let sheet = read_sheet(V1_FORMULA).unwrap();
+    let sheet = Sheet::read(V1_FORMULA).unwrap();
     assert_eq!(sheet.name, "Frozen sample");
     assert_eq!(sheet.formula.parts.len(), 6);
     let grams: f64 = sheet
@@ -37,35 +41,35 @@ fn version_1_formulas_open_with_every_figure() {
     assert_eq!(at.celsius(), 6.5);
     assert_eq!(sheet.note, "Two lines\nof words, with \"quotes\".");
     // The release that added nothing writes the very same text.
-    assert_eq!(write_sheet(&sheet), V1_FORMULA.trim_end());
+    assert_eq!(sheet.write(), V1_FORMULA.trim_end());
 }
 
 #[test]
 fn version_1_own_ingredients_open() {
-    let sheet = read_sheet(V1_OWN).unwrap();
+    let sheet = Sheet::read(V1_OWN).unwrap();
     let food = &sheet.formula.parts[0].lines[0].food;
     assert_eq!(food.name(), "Mill No. 7 dark bar");
     assert_eq!(food.allergens().len(), 2);
-    assert_eq!(write_sheet(&sheet), V1_OWN.trim_end());
+    assert_eq!(sheet.write(), V1_OWN.trim_end());
 }
 
 #[test]
 fn version_1_kitchen_settings_and_shelf_open() {
-    let kitchen = read_kitchen(V1_KITCHEN).unwrap();
+    let kitchen = Kitchen::read(V1_KITCHEN).unwrap();
     assert_ne!(kitchen, Kitchen::default());
-    assert_eq!(write_kitchen(&kitchen), V1_KITCHEN.trim_end());
-    let kitchens = read_kitchens(V1_KITCHENS).unwrap();
+    assert_eq!(kitchen.write(), V1_KITCHEN.trim_end());
+    let kitchens = Kitchens::read(V1_KITCHENS).unwrap();
     assert_eq!((kitchens.all().count(), kitchens.chosen()), (2, 1));
     assert_eq!(kitchens.all().next(), Some(&kitchen));
-    assert_eq!(write_kitchens(&kitchens), V1_KITCHENS.trim_end());
-    assert_ne!(read_settings(V1_SETTINGS), Ok(Settings::default()));
-    let shelf = read_shelf(V1_SHELF).unwrap();
+    assert_eq!(kitchens.write(), V1_KITCHENS.trim_end());
+    assert_ne!(Settings::read(V1_SETTINGS), Ok(Settings::default()));
+    let shelf = Shelf::read(V1_SHELF).unwrap();
     assert_eq!((shelf.shelved().len(), shelf.binned().len()), (2, 1));
 }
 
 #[test]
 fn version_1_files_open_whole() {
-    let opened = read_file(V1_FILE).unwrap();
+    let opened = FormulaFile::read(V1_FILE).unwrap();
     assert_eq!(opened.refused, []);
     let names: Vec<&str> = opened
         .formulas
@@ -81,9 +85,9 @@ fn version_1_links_open_as_the_same_formulas() {
     let links: Vec<&str> = V1_LINKS.lines().collect();
     assert_eq!(
         link::read(links[0]).unwrap(),
-        read_sheet(V1_FORMULA).unwrap()
+        Sheet::read(V1_FORMULA).unwrap()
     );
-    assert_eq!(link::read(links[1]).unwrap(), read_sheet(V1_OWN).unwrap());
+    assert_eq!(link::read(links[1]).unwrap(), Sheet::read(V1_OWN).unwrap());
 }
 
 const V1_DAY: &str = include_str!("samples/v1.day.json");
@@ -92,18 +96,18 @@ const V1_BENCH: &str = include_str!("samples/v1.bench.json");
 
 #[test]
 fn version_1_days_logs_and_benches_open_with_every_figure() {
-    let day = read_day(V1_DAY).unwrap();
+    let day = DaySettings::read(V1_DAY).unwrap();
     assert_eq!(day.edits.len(), 4);
     assert_eq!(day.rises.proof_place.unwrap().celsius(), 29.5);
-    assert_eq!(write_day(&day), V1_DAY.trim_end());
-    let log = read_log(V1_LOG).unwrap();
+    assert_eq!(day.write(), V1_DAY.trim_end());
+    let log = Log::read(V1_LOG).unwrap();
     let names: Vec<&str> = log.bakes().iter().map(|bake| bake.name.as_str()).collect();
     assert_eq!(names, ["Evening class loaf"; 2]);
     assert_eq!(log.bakes()[0].noted.bowl.unwrap().after.grams(), 893.5);
-    assert_eq!(write_log(&log), V1_LOG.trim_end());
-    let bench = read_bench(V1_BENCH).unwrap();
+    assert_eq!(log.write(), V1_LOG.trim_end());
+    let bench = Bench::read(V1_BENCH).unwrap();
     assert_eq!((bench.timers.len(), bench.weighed.len()), (2, 2));
-    assert_eq!(write_bench(&bench), V1_BENCH.trim_end());
+    assert_eq!(bench.write(), V1_BENCH.trim_end());
 }
 
 const V1_DAY_KNOWN: &str = include_str!("samples/v1.day_known.json");
@@ -113,15 +117,15 @@ const V1_LOG_FILE: &str = include_str!("samples/v1.log_file.json");
 /// Known rises with their dough, a bench with what was promised and made up, a log with a photo.
 #[test]
 fn version_1_days_with_all_that_came_later_open_with_every_figure() {
-    let day = read_day(V1_DAY_KNOWN).unwrap();
+    let day = DaySettings::read(V1_DAY_KNOWN).unwrap();
     assert_eq!(day.rises.dough.unwrap().yeast.fraction(), 0.025);
     assert_eq!(day.rises.bulk_place.unwrap().celsius(), 27.0);
-    assert_eq!(write_day(&day), V1_DAY_KNOWN.trim_end());
-    let bench = read_bench(V1_BENCH_MADE_UP).unwrap();
+    assert_eq!(day.write(), V1_DAY_KNOWN.trim_end());
+    let bench = Bench::read(V1_BENCH_MADE_UP).unwrap();
     assert_eq!((bench.promised.len(), bench.measured.len()), (1, 1));
     assert_eq!((bench.edits.len(), bench.proof_place.is_some()), (1, true));
-    assert_eq!(write_bench(&bench), V1_BENCH_MADE_UP.trim_end());
-    let file = read_log_file(V1_LOG_FILE).unwrap();
+    assert_eq!(bench.write(), V1_BENCH_MADE_UP.trim_end());
+    let file = LogFile::read(V1_LOG_FILE).unwrap();
     assert_eq!((file.log.bakes().len(), file.photos.len()), (2, 1));
     assert_eq!(
         write_log_file(&file.log, &file.photos),
@@ -133,11 +137,11 @@ const V1_TRIAL: &str = include_str!("samples/v1.trial.json");
 
 #[test]
 fn version_1_trials_open_with_what_they_began_from() {
-    let (base, tried) = read_trial(V1_TRIAL).unwrap();
-    assert_eq!(base, read_sheet(V1_FORMULA).unwrap());
+    let SavedTrial { base, tried } = SavedTrial::read(V1_TRIAL).unwrap();
+    assert_eq!(base, Sheet::read(V1_FORMULA).unwrap());
     assert_eq!(tried.name, "Frozen sample, tried");
     assert_eq!(
-        write_trial(&Trial::again(base, tried, 1)),
+        SavedTrial::of(&Trial::again(base, tried, 1)).write(),
         V1_TRIAL.trim_end()
     );
 }

@@ -1,8 +1,9 @@
 //! The shelf: nothing is lost, whatever two pages do to it.
 
 use crate::drawn::Draw;
-use softcrumb::sheet::record::{RecordFault, read_shelf, write_sheet, write_shelf};
-use softcrumb::sheet::{Id, Moment, Shelf, Standing, examples, key};
+use softcrumb::sheet::{Id, Moment, Shelf, Standing, examples};
+use softcrumb::storage::record::{Record, RecordFault};
+use softcrumb::storage::{key, repair};
 
 fn at(ms: u32) -> Moment {
     Moment::from_milliseconds(f64::from(ms)).unwrap()
@@ -119,7 +120,7 @@ fn the_index_comes_back_from_its_record() {
     let mut draw = Draw(11);
     for _ in 0..2_000 {
         let shelf = drawn(&mut draw);
-        assert_eq!(read_shelf(&write_shelf(&shelf)), Ok(shelf));
+        assert_eq!(Shelf::read(&shelf.write()), Ok(shelf));
     }
 }
 
@@ -127,10 +128,10 @@ fn the_index_comes_back_from_its_record() {
 fn a_lost_index_is_made_anew_from_the_records() {
     let texts: Vec<(Id, String)> = examples()
         .iter()
-        .map(|(id, sheet)| (id.clone(), write_sheet(sheet)))
+        .map(|(id, sheet)| (id.clone(), sheet.write()))
         .collect();
     let records = || texts.iter().map(|(id, text)| (id.clone(), text.as_str()));
-    let repaired = Shelf::default().repair(records(), at(9));
+    let repaired = repair(Shelf::default(), records(), at(9));
     assert_eq!(repaired.unread, []);
     assert_eq!(repaired.missing, []);
     let names = |shelf: &Shelf| -> Vec<String> {
@@ -146,7 +147,7 @@ fn a_lost_index_is_made_anew_from_the_records() {
     got.sort();
     assert_eq!(got, expected);
     assert_eq!(
-        repaired.shelf.clone().repair(records(), at(10)).shelf,
+        repair(repaired.shelf.clone(), records(), at(10)).shelf,
         repaired.shelf
     );
 }
@@ -155,7 +156,8 @@ fn a_lost_index_is_made_anew_from_the_records() {
 fn a_record_that_cannot_be_opened_and_one_that_is_missing_are_both_told() {
     let shelf = shelf_of_examples();
     let newer = r#"{"softcrumb":"formula","version":2}"#;
-    let repaired = shelf.repair(
+    let repaired = repair(
+        shelf,
         [(id("later"), newer), (id("eggloaf"), "not looked at")],
         at(9),
     );
@@ -170,7 +172,7 @@ fn a_record_that_cannot_be_opened_and_one_that_is_missing_are_both_told() {
 
 #[test]
 fn a_damaged_index_is_refused_and_not_half_read() {
-    let text = write_shelf(&shelf_of_examples());
+    let text = shelf_of_examples().write();
     for (from, to) in [
         ("\"id\":\"eggloaf\"", "\"id\":\"../x\""),
         ("\"id\":\"eggloaf\"", "\"id\":\"ryeloaf\""),
@@ -179,10 +181,10 @@ fn a_damaged_index_is_refused_and_not_half_read() {
         ("\"changed_ms\":1000", "\"changed_ms\":1e300"),
     ] {
         assert!(text.contains(from));
-        assert!(read_shelf(&text.replacen(from, to, 1)).is_err(), "{to}");
+        assert!(Shelf::read(&text.replacen(from, to, 1)).is_err(), "{to}");
     }
     for end in (0..text.len()).filter(|end| text.is_char_boundary(*end)) {
-        assert!(read_shelf(&text[..end]).is_err());
+        assert!(Shelf::read(&text[..end]).is_err());
     }
 }
 
@@ -198,7 +200,7 @@ fn the_index_forgets_old_removals_but_never_a_formula() {
             shelf.empty_bin(at(n * 10 + 2));
         }
     }
-    let back = read_shelf(&write_shelf(&shelf)).unwrap();
+    let back = Shelf::read(&shelf.write()).unwrap();
     assert_eq!(back.shelved().len(), 100);
     assert_eq!(back.standing_of(&Id::from_random(100)), None);
     assert_eq!(

@@ -1,9 +1,10 @@
 //! Square codes against the table of the standard, and their pictures against their squares.
 
-use softcrumb::sheet::interchange::{
+use softcrumb::sheet::examples;
+use softcrumb::storage::interchange::{
     Level, LinkPart, SquareCode, SquareCodeError, png, shorter, square_code, svg,
 };
-use softcrumb::sheet::{examples, link};
+use softcrumb::storage::link;
 
 const TABLE: &str = include_str!("../published/data/qr_capacity.csv");
 

@@ -4,7 +4,7 @@ use softcrumb::engine::formula::{Line, Part, PartKind};
 use softcrumb::engine::ingredients::{Food, Label, OwnFood, Role};
 use softcrumb::engine::quantity::Mass;
 use softcrumb::sheet::examples;
-use softcrumb::sheet::interchange::csv;
+use softcrumb::storage::interchange::csv;
 
 #[test]
 fn every_ingredient_is_a_line_with_its_weight_and_percentages() {

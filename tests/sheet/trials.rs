@@ -1,8 +1,10 @@
 //! Trials: what is tried is kept apart from what it began from, and comes back with it.
 
 use crate::drawn::Draw;
-use softcrumb::sheet::record::{is_newer, read_sheet, read_trial, write_sheet, write_trial};
-use softcrumb::sheet::{Id, Trial, examples, key};
+use softcrumb::sheet::Sheet;
+use softcrumb::sheet::{Id, Trial, examples};
+use softcrumb::storage::key;
+use softcrumb::storage::record::{Record, SavedTrial, is_newer};
 
 #[test]
 fn a_drawn_trial_comes_back_with_what_it_began_from() {
@@ -10,28 +12,29 @@ fn a_drawn_trial_comes_back_with_what_it_began_from() {
     for _ in 0..500 {
         let (base, tried) = (draw.sheet(), draw.sheet());
         let trial = Trial::again(base.clone(), tried.clone(), 3);
-        let text = write_trial(&trial);
+        let text = SavedTrial::of(&trial).write();
         assert!(text.starts_with(r#"{"softcrumb":"trial","version":1,"#));
-        assert_eq!(read_trial(&text), Ok((base, tried)));
+        assert_eq!(SavedTrial::read(&text), Ok(SavedTrial { base, tried }));
     }
 }
 
 #[test]
 fn a_trial_cut_short_anywhere_is_an_error_and_never_a_formula() {
     let (_, base) = examples().remove(0);
-    let text = write_trial(&Trial::on(base.clone(), 1));
+    let text = SavedTrial::of(&Trial::on(base.clone(), 1)).write();
     for (end, _) in text.char_indices() {
-        assert!(read_trial(&text[..end]).is_err(), "cut at {end}");
+        assert!(SavedTrial::read(&text[..end]).is_err(), "cut at {end}");
     }
     assert!(
-        read_sheet(&text).is_err(),
+        Sheet::read(&text).is_err(),
         "a trial is not taken for a formula"
     );
     assert!(
-        read_trial(&write_sheet(&base)).is_err(),
+        SavedTrial::read(&base.write()).is_err(),
         "nor the other way"
     );
-    assert!(is_newer(&text.replace("\"version\":1", "\"version\":99")));
+    let newer = text.replace("\"version\":1", "\"version\":99");
+    assert!(is_newer(&newer, &text) && !is_newer(&text, &newer) && !is_newer(&text, &text));
 }
 
 #[test]

@@ -3,11 +3,12 @@
 
 use softcrumb::engine::quantity::Mass;
 use softcrumb::sheet::day::{DaySettings, Log, Resets};
-use softcrumb::sheet::record::{read_file, write_file};
 use softcrumb::sheet::{Added, FoodKey, Id, Kitchen, Kitchens, Pantry, PantryItem, Workspace};
+use softcrumb::storage::record::{FormulaFile, Record};
 
 use crate::days;
 use crate::drawn::Draw;
+use crate::written::write_file;
 
 fn drawn(draw: &mut Draw) -> Workspace {
     let kitchens = Kitchens::of(vec![draw.kitchen(), draw.kitchen()], 1);
@@ -26,7 +27,7 @@ fn a_file_of_everything_loses_nothing() {
     let mut draw = Draw(41);
     for _ in 0..300 {
         let beside = drawn(&mut draw);
-        let opened = read_file(&write_file(&[], &beside)).unwrap();
+        let opened = FormulaFile::read(&write_file(&[], &beside)).unwrap();
         assert_eq!(opened.refused, []);
         assert_eq!(opened.beside, beside);
         assert_eq!(Workspace::default().joined_by(&beside).0, beside);
@@ -41,12 +42,12 @@ fn a_file_of_everything_loses_nothing() {
 /// What a file of the first releases has, a frozen sample of it, and one of now.
 #[test]
 fn older_files_open_and_this_release_s_own_stays_as_it_is() {
-    let old = read_file(include_str!("samples/v1.formulas.json")).unwrap();
+    let old = FormulaFile::read(include_str!("samples/v1.formulas.json")).unwrap();
     let kitchens = old.beside.kitchens.unwrap();
     assert_eq!(kitchens.all().count(), 1);
     assert_ne!(kitchens.here(), &Kitchen::default());
     let text = include_str!("samples/v1.everything.json");
-    let opened = read_file(text).unwrap();
+    let opened = FormulaFile::read(text).unwrap();
     assert_eq!(opened.refused, []);
     assert_eq!(opened.beside.tins.len(), 5);
     assert_eq!(opened.beside.pantry.items.len(), 2);
@@ -73,7 +74,7 @@ fn one_spoilt_part_is_named_and_does_not_keep_the_others_shut() {
     ] {
         let spoilt = text.replacen(right, wrong, 1);
         assert_ne!(spoilt, text, "{right}");
-        let opened = read_file(&spoilt).unwrap();
+        let opened = FormulaFile::read(&spoilt).unwrap();
         assert_eq!(opened.formulas.len(), 2);
         let paths: Vec<&str> = opened.refused.iter().map(|one| one.path.as_str()).collect();
         assert_eq!(paths, [path]);

@@ -1,8 +1,8 @@
 //! Every error of links and files has its message.
 
 use super::errors::{out_of_range, told};
-use softcrumb::sheet::link::LinkError;
-use softcrumb::sheet::record::{Expected, RecordError, RecordFault};
+use softcrumb::storage::link::LinkError;
+use softcrumb::storage::record::{Expected, RecordError, RecordFault};
 
 #[test]
 fn every_error_of_a_link_has_a_message() {

@@ -4,10 +4,11 @@ use softcrumb::engine::heat::{
     HeatFrom, LiquidAnswer, Phase, RuleSet, cook, dough_remedies, dough_temperature, liquid_for,
     review,
 };
-use softcrumb::engine::kitchen::{Kitchen, bowlful, cooling_plan, paste, shares, warming};
 use softcrumb::engine::quantity::{
     Altitude, Heat, Length, Minutes, Temperature, TemperatureChange, WarmingRate,
 };
+use softcrumb::results::heat::{cooling_plan, mixer_load, paste, shares, warming};
+use softcrumb::sheet::Kitchen;
 use softcrumb::sheet::{Sheet, examples};
 use softcrumb::text::chart::{CoolingDrawing, bowl_balance, cooling_curve};
 use softcrumb::text::heat::{self, Morning};
@@ -42,7 +43,7 @@ fn cold() -> Kitchen {
 #[test]
 fn an_unreachable_target_is_told_with_the_best_and_ways_out() {
     let (sheet, kitchen) = (example(), cold());
-    let bowl = bowlful(&sheet.formula, &kitchen, &sheet.heat).unwrap();
+    let bowl = mixer_load(&sheet.formula, &kitchen, &sheet.heat).unwrap();
     let answer = liquid_for(&bowl.dough, sheet.heat.dough, kitchen.surroundings().liquid).unwrap();
     let LiquidAnswer::OutOfReach(out) = &answer else {
         panic!("reached");
@@ -75,7 +76,7 @@ fn an_unreachable_target_is_told_with_the_best_and_ways_out() {
 #[test]
 fn the_balance_names_the_fridge_cold_parts_among_those_who_take() {
     let (sheet, kitchen) = (example(), cold());
-    let bowl = bowlful(&sheet.formula, &kitchen, &sheet.heat).unwrap();
+    let bowl = mixer_load(&sheet.formula, &kitchen, &sheet.heat).unwrap();
     let came = dough_temperature(&bowl.dough).unwrap();
     let shares = shares(&bowl, &came, sheet.heat.dough).unwrap();
     let told = plain(&bowl_balance(

@@ -4,8 +4,8 @@ use softcrumb::engine::class::ClassSettings;
 use softcrumb::engine::formula::{Formula, Part};
 use softcrumb::engine::quantity::Division;
 use softcrumb::results::batch::{self, class};
-use softcrumb::sheet::interchange::{SquareCode, square_code};
 use softcrumb::sheet::{Pantry, Scales, Sheet, examples};
+use softcrumb::storage::interchange::{SquareCode, square_code};
 use softcrumb::text::FormatOptions;
 use softcrumb::text::share::{
     BenchCard, ClassSheet, Density, Paper, before_printing, bench_card, class_sheet, code_side,

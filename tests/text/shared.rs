@@ -5,10 +5,11 @@ use super::format_options::{american, british, german};
 use super::plain_speech::is_plain;
 use softcrumb::engine::class::ClassSettings;
 use softcrumb::results::batch::{self, class};
-use softcrumb::sheet::interchange::{
+use softcrumb::sheet::{Kitchen, Pantry, examples};
+use softcrumb::storage::interchange::{
     LinkPart, MeasureUnit, RecipeError, SquareCodeError, Unread, read_recipe,
 };
-use softcrumb::sheet::{Kitchen, Pantry, examples, link};
+use softcrumb::storage::link;
 use softcrumb::text::share::{
     CodeView, bench_card, class_sheet, code, markdown, plain_text, recipe, shortened, steps,
 };

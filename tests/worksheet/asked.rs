@@ -5,13 +5,14 @@ use std::num::NonZeroU32;
 
 use softcrumb::engine::formula::{Formula, LineAt, Target};
 use softcrumb::engine::quantity::{Division, Mass, OutOfRange, Share, Viscosity};
-use softcrumb::sheet::record::{Tree, read_kitchen, read_sheet, write_kitchen, write_sheet};
 use softcrumb::sheet::{Kitchen, Sheet, examples};
+use softcrumb::storage::{Json, Record};
 
 use crate::asked_heat::HeatAsked;
 use crate::class::{self, AskedClass};
 use crate::day::{self, AskedDay};
 use crate::error::Trouble;
+use crate::json_text::json_text;
 use crate::spelling::figure;
 
 /// The version of documents and results.
@@ -78,7 +79,7 @@ impl Asked {
 
     /// Reads one document.
     pub(crate) fn read(line: &str) -> Read<Self> {
-        let tree = Tree::parse(line).map_err(|(line, column)| {
+        let tree = Json::parse(line).map_err(|(line, column)| {
             let message = format!("not JSON at line {line}, column {column}");
             Trouble::new("", "Damaged", &message)
         })?;
@@ -106,60 +107,60 @@ impl Asked {
 
 /// The record of that kind, made of some fields of the document: read like any other record, so
 /// that a field twice or a number out of range is found there.
-pub(crate) fn record(kind: &'static str, fields: Vec<(Cow<'_, str>, Tree<'_>)>) -> String {
+pub(crate) fn record(kind: &'static str, fields: Vec<(Cow<'_, str>, Json<'_>)>) -> String {
     let mut all = vec![
-        ("softcrumb".into(), Tree::Text(kind.into())),
-        ("version".into(), Tree::Number(1.0)),
+        ("softcrumb".into(), Json::Text(kind.into())),
+        ("version".into(), Json::Number(1.0)),
     ];
     all.extend(fields);
-    Tree::Fields(all).to_string()
+    json_text(&Json::Fields(all))
 }
 
 /// What stands in for a batch that is left out: the formula once, nothing lost.
 const BATCH: &str = r#"{"wanted":{"by":"times","times":1},"losses":{},"pieces":1,"syrup_at_c":40}"#;
 
-fn sheet(tree: &Tree) -> Read<Sheet> {
-    let once = Tree::parse(BATCH).unwrap_or(Tree::Nothing);
+fn sheet(tree: &Json) -> Read<Sheet> {
+    let once = Json::parse(BATCH).unwrap_or(Json::Nothing);
     let mut fields = vec![
-        ("name".into(), Tree::Text("".into())),
-        ("note".into(), Tree::Text("".into())),
+        ("name".into(), Json::Text("".into())),
+        ("note".into(), Json::Text("".into())),
         (
             "bread".into(),
             get(tree, "bread")
                 .cloned()
-                .unwrap_or(Tree::Text("soft_tin".into())),
+                .unwrap_or(Json::Text("soft_tin".into())),
         ),
         ("batch".into(), get(tree, "batch").cloned().unwrap_or(once)),
     ];
     fields.extend(get(tree, "formula").map(|formula| ("formula".into(), formula.clone())));
     fields.extend(get(tree, "heat").map(|heat| ("heat".into(), heat.clone())));
-    read_sheet(&record("formula", fields)).map_err(|error| Trouble::of_record(&error, ""))
+    Sheet::read(&record("formula", fields)).map_err(|error| Trouble::of_record(&error, ""))
 }
 
 /// The older formula, under `before` as the other is under `formula`.
-fn before(tree: &Tree) -> Read<Option<Formula>> {
+fn before(tree: &Json) -> Read<Option<Formula>> {
     let Some(before) = get(tree, "before") else {
         return Ok(None);
     };
-    let document = Tree::Fields(vec![("formula".into(), before.clone())]);
+    let document = Json::Fields(vec![("formula".into(), before.clone())]);
     let inside = |trouble: Trouble| trouble.renamed("formula", "before");
     sheet(&document)
         .map(|sheet| Some(sheet.formula))
         .map_err(inside)
 }
 
-fn kitchen(tree: &Tree) -> Read<Kitchen> {
+fn kitchen(tree: &Json) -> Read<Kitchen> {
     match get(tree, "kitchen") {
         None => Ok(Kitchen::default()),
-        Some(Tree::Fields(fields)) => read_kitchen(&record("kitchen", fields.clone()))
+        Some(Json::Fields(fields)) => Kitchen::read(&record("kitchen", fields.clone()))
             .map_err(|error| Trouble::of_record(&error, "kitchen")),
         Some(_) => Err(Trouble::new("kitchen", "WrongType", "expected fields")),
     }
 }
 
-fn target(tree: &Tree) -> Read<(Target, LineAt)> {
+fn target(tree: &Json) -> Read<(Target, LineAt)> {
     known(tree, &["figure", "share", "mass_g", "stream", "line"])?;
-    let Some(Tree::Text(word)) = get(tree, "figure") else {
+    let Some(Json::Text(word)) = get(tree, "figure") else {
         return Err(Trouble::new(
             "figure",
             "Missing",
@@ -183,13 +184,13 @@ fn target(tree: &Tree) -> Read<(Target, LineAt)> {
     Ok((target, at))
 }
 
-fn part_share(tree: &Tree) -> Read<(usize, Share)> {
+fn part_share(tree: &Json) -> Read<(usize, Share)> {
     known(tree, &["stream", "share"])?;
     let share = Share::from_fraction(number(tree, "share")?);
     Ok((place(tree, "stream")?, in_range("share", share)?))
 }
 
-fn divide(tree: &Tree) -> Read<(Mass, NonZeroU32, Division)> {
+fn divide(tree: &Json) -> Read<(Mass, NonZeroU32, Division)> {
     known(tree, &["dough_g", "pieces", "division_g"])?;
     let dough = in_range("dough_g", Mass::from_grams(number(tree, "dough_g")?))?;
     let pieces = u32::try_from(place(tree, "pieces")?)
@@ -203,8 +204,8 @@ fn divide(tree: &Tree) -> Read<(Mass, NonZeroU32, Division)> {
 }
 
 /// An object with these keys only, each at most once.
-pub(crate) fn known(tree: &Tree, keys: &[&str]) -> Read<()> {
-    let Tree::Fields(fields) = tree else {
+pub(crate) fn known(tree: &Json, keys: &[&str]) -> Read<()> {
+    let Json::Fields(fields) = tree else {
         return Err(Trouble::new("", "WrongType", "expected fields"));
     };
     for (at, (key, _)) in fields.iter().enumerate() {
@@ -218,8 +219,8 @@ pub(crate) fn known(tree: &Tree, keys: &[&str]) -> Read<()> {
     Ok(())
 }
 
-pub(crate) fn get<'t>(tree: &'t Tree<'t>, wanted: &str) -> Option<&'t Tree<'t>> {
-    let Tree::Fields(fields) = tree else {
+pub(crate) fn get<'t>(tree: &'t Json<'t>, wanted: &str) -> Option<&'t Json<'t>> {
+    let Json::Fields(fields) = tree else {
         return None;
     };
     let found = fields.iter().find(|(key, _)| key == wanted);
@@ -227,23 +228,23 @@ pub(crate) fn get<'t>(tree: &'t Tree<'t>, wanted: &str) -> Option<&'t Tree<'t>> 
 }
 
 /// Every item of a list that may be left out.
-pub(crate) fn each<T>(tree: &Tree, key: &str, read: impl Fn(&Tree) -> Read<T>) -> Read<Vec<T>> {
+pub(crate) fn each<T>(tree: &Json, key: &str, read: impl Fn(&Json) -> Read<T>) -> Read<Vec<T>> {
     let items = match get(tree, key) {
         None => return Ok(Vec::new()),
-        Some(Tree::List(items)) => items.iter().enumerate(),
+        Some(Json::List(items)) => items.iter().enumerate(),
         Some(_) => return Err(Trouble::new(key, "WrongType", "expected a list")),
     };
     let inside = |(at, item)| read(item).map_err(|trouble: Trouble| trouble.inside(key, at));
     items.map(inside).collect()
 }
 
-pub(crate) fn number(tree: &Tree, key: &str) -> Read<f64> {
+pub(crate) fn number(tree: &Json, key: &str) -> Read<f64> {
     let value = get(tree, key).ok_or_else(|| Trouble::new(key, "Missing", "missing"))?;
     plain_number(value, key)
 }
 
-fn plain_number(tree: &Tree, path: &str) -> Read<f64> {
-    if let Tree::Number(number) = tree {
+fn plain_number(tree: &Json, path: &str) -> Read<f64> {
+    if let Json::Number(number) = tree {
         Ok(*number)
     } else {
         Err(Trouble::new(path, "WrongType", "expected a number"))
@@ -255,7 +256,7 @@ pub(crate) fn in_range<T>(path: &str, made: Result<T, OutOfRange>) -> Read<T> {
 }
 
 /// A whole number from zero to 65535.
-fn place(tree: &Tree, key: &str) -> Read<usize> {
+fn place(tree: &Json, key: &str) -> Read<usize> {
     let value = number(tree, key)?;
     let found = (0..=u16::MAX).find(|at| f64::from(*at).total_cmp(&value).is_eq());
     let found = found.ok_or_else(|| Trouble::new(key, "OutOfRange", "0 to 65535, whole"));
@@ -264,21 +265,21 @@ fn place(tree: &Tree, key: &str) -> Read<usize> {
 
 /// The first example as a document, for a start.
 pub(crate) fn example() -> String {
-    let sheet = write_sheet(&examples().remove(0).1);
-    let kitchen = write_kitchen(&Kitchen::default());
-    let (sheet, kitchen) = (Tree::parse(&sheet), Tree::parse(&kitchen));
+    let sheet = Record::write(&examples().remove(0).1);
+    let kitchen = Kitchen::default().write();
+    let (sheet, kitchen) = (Json::parse(&sheet), Json::parse(&kitchen));
     let (Ok(sheet), Ok(kitchen)) = (sheet, kitchen) else {
         return String::new();
     };
-    let mut fields = vec![("worksheet".into(), Tree::Number(f64::from(VERSION)))];
+    let mut fields = vec![("worksheet".into(), Json::Number(f64::from(VERSION)))];
     for key in ["bread", "formula", "batch", "heat"] {
         fields.extend(get(&sheet, key).map(|value| (key.into(), value.clone())));
     }
-    if let Tree::Fields(kitchen) = kitchen {
+    if let Json::Fields(kitchen) = kitchen {
         let own = kitchen
             .into_iter()
             .filter(|(key, _)| !matches!(key.as_ref(), "softcrumb" | "version"));
-        fields.push(("kitchen".into(), Tree::Fields(own.collect())));
+        fields.push(("kitchen".into(), Json::Fields(own.collect())));
     }
-    Tree::Fields(fields).to_string()
+    json_text(&Json::Fields(fields))
 }

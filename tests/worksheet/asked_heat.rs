@@ -1,12 +1,12 @@
 //! What is asked about heat beside the formula: bare bodies to be cooled, heights to boil at.
 
 use softcrumb::engine::heat::{Air, Body, Exposure, Probe, Shape};
-use softcrumb::engine::kitchen::BoilsBy;
 use softcrumb::engine::quantity::{
     Altitude, Conductivity, Density, Length, Mass, Minutes, Pressure, SpecificHeat,
     SurfaceCoefficient, Temperature,
 };
-use softcrumb::sheet::record::Tree;
+use softcrumb::sheet::BoilsBy;
+use softcrumb::storage::Json;
 
 use crate::asked::{Read, each, get, in_range, known, number};
 use crate::error::Trouble;
@@ -30,7 +30,7 @@ pub(crate) struct CoolingAsked {
 pub(crate) const PLACES: [Probe; 3] = [Probe::Centre, Probe::Mean, Probe::Surface];
 
 impl HeatAsked {
-    pub(crate) fn read(tree: &Tree) -> Read<Self> {
+    pub(crate) fn read(tree: &Json) -> Read<Self> {
         Ok(Self {
             coolings: each(tree, "coolings", cooling)?,
             boilings: each(tree, "boilings", boils_by)?,
@@ -38,7 +38,7 @@ impl HeatAsked {
     }
 }
 
-fn cooling(tree: &Tree) -> Read<CoolingAsked> {
+fn cooling(tree: &Json) -> Read<CoolingAsked> {
     let keys = [
         "shape",
         "half_m",
@@ -59,7 +59,7 @@ fn cooling(tree: &Tree) -> Read<CoolingAsked> {
     })
 }
 
-fn body(tree: &Tree) -> Read<Body> {
+fn body(tree: &Json) -> Read<Body> {
     Ok(Body {
         shape: shape(tree)?,
         half: quantity(tree, "half_m", Length::from_metres)?,
@@ -82,15 +82,15 @@ fn body(tree: &Tree) -> Read<Body> {
     })
 }
 
-fn minutes(tree: &Tree) -> Read<Minutes> {
-    if let Tree::Number(minutes) = tree {
+fn minutes(tree: &Json) -> Read<Minutes> {
+    if let Json::Number(minutes) = tree {
         in_range("", Minutes::from_minutes(*minutes))
     } else {
         Err(Trouble::new("", "WrongType", "expected a number"))
     }
 }
 
-fn stay(tree: &Tree) -> Read<Exposure> {
+fn stay(tree: &Json) -> Read<Exposure> {
     known(tree, &["minutes", "air_c", "coefficient_w_per_m2_k"])?;
     Ok(Exposure {
         minutes: quantity(tree, "minutes", Minutes::from_minutes)?,
@@ -105,9 +105,9 @@ fn stay(tree: &Tree) -> Read<Exposure> {
     })
 }
 
-fn shape(tree: &Tree) -> Read<Shape> {
+fn shape(tree: &Json) -> Read<Shape> {
     let word = match get(tree, "shape") {
-        Some(Tree::Text(word)) => word.as_ref(),
+        Some(Json::Text(word)) => word.as_ref(),
         _ => "",
     };
     let found = Shape::ALL
@@ -116,7 +116,7 @@ fn shape(tree: &Tree) -> Read<Shape> {
     found.ok_or_else(|| Trouble::new("shape", "UnknownWord", word))
 }
 
-fn boils_by(tree: &Tree) -> Read<BoilsBy> {
+fn boils_by(tree: &Json) -> Read<BoilsBy> {
     known(tree, &["altitude_m", "pressure_hpa"])?;
     if get(tree, "altitude_m").is_some() {
         let altitude = quantity(tree, "altitude_m", Altitude::from_metres)?;
@@ -127,7 +127,7 @@ fn boils_by(tree: &Tree) -> Read<BoilsBy> {
 }
 
 fn quantity<T>(
-    tree: &Tree,
+    tree: &Json,
     key: &str,
     from: fn(f64) -> Result<T, softcrumb::engine::quantity::OutOfRange>,
 ) -> Read<T> {

@@ -2,7 +2,7 @@
 
 use softcrumb::engine::class::ClassSettings;
 use softcrumb::sheet::Pantry;
-use softcrumb::sheet::record::{RecordError, Tree, read_class, read_pantry};
+use softcrumb::storage::{Json, Record, RecordError};
 
 use crate::asked::{get, record};
 use crate::error::Trouble;
@@ -17,29 +17,29 @@ pub(crate) struct AskedClass {
 }
 
 /// Reads `pantry`, `class` and `recipe`, each of which may be left out.
-pub(crate) fn read(tree: &Tree) -> Result<AskedClass, Trouble> {
+pub(crate) fn read(tree: &Json) -> Result<AskedClass, Trouble> {
     let recipe = match get(tree, "recipe") {
         None => None,
-        Some(Tree::Text(text)) => Some(text.clone().into_owned()),
+        Some(Json::Text(text)) => Some(text.clone().into_owned()),
         Some(_) => return Err(Trouble::new("recipe", "WrongType", "expected a text")),
     };
-    let hand_out = matches!(get(tree, "hand_out"), Some(Tree::Truth(true)));
+    let hand_out = matches!(get(tree, "hand_out"), Some(Json::Truth(true)));
     Ok(AskedClass {
         hand_out,
-        pantry: component(tree, "pantry", read_pantry)?.unwrap_or_default(),
-        settings: component(tree, "class", read_class)?,
+        pantry: component(tree, "pantry", Pantry::read)?.unwrap_or_default(),
+        settings: component(tree, "class", ClassSettings::read)?,
         recipe,
     })
 }
 
 fn component<T>(
-    tree: &Tree,
+    tree: &Json,
     key: &'static str,
     read: impl Fn(&str) -> Result<T, RecordError>,
 ) -> Result<Option<T>, Trouble> {
     match get(tree, key) {
         None => Ok(None),
-        Some(Tree::Fields(fields)) => read(&record(key, fields.clone()))
+        Some(Json::Fields(fields)) => read(&record(key, fields.clone()))
             .map(Some)
             .map_err(|error| Trouble::of_record(&error, key)),
         Some(_) => Err(Trouble::new(key, "WrongType", "expected fields")),

@@ -8,8 +8,8 @@ use softcrumb::engine::quantity::{Instant, Minutes};
 use softcrumb::results::day::{DayAsked, Planned, planned};
 use softcrumb::sheet::civil::Zone;
 use softcrumb::sheet::day::DaySettings;
-use softcrumb::sheet::record::{Tree, read_day};
 use softcrumb::sheet::{Kitchen, Moment, Sheet};
+use softcrumb::storage::{Json, Record};
 
 use crate::asked::{get, known, number, record};
 use crate::error::Trouble;
@@ -40,21 +40,21 @@ impl AskedDay {
 const OWN: [&str; 2] = ["now_s", "offsets"];
 
 /// Reads `day`; nothing where it is left out.
-pub(crate) fn read(tree: &Tree) -> Result<Option<AskedDay>, Trouble> {
+pub(crate) fn read(tree: &Json) -> Result<Option<AskedDay>, Trouble> {
     let Some(day) = get(tree, "day") else {
         return Ok(None);
     };
-    let Tree::Fields(fields) = day else {
+    let Json::Fields(fields) = day else {
         return Err(Trouble::new("day", "WrongType", "expected fields"));
     };
     let inside = |trouble: Trouble| trouble.below("day");
-    let settings: Vec<(Cow<str>, Tree)> = fields
+    let settings: Vec<(Cow<str>, Json)> = fields
         .iter()
         .filter(|(key, _)| !OWN.contains(&key.as_ref()))
         .cloned()
         .collect();
-    let settings =
-        read_day(&record("day", settings)).map_err(|error| Trouble::of_record(&error, "day"))?;
+    let settings = DaySettings::read(&record("day", settings))
+        .map_err(|error| Trouble::of_record(&error, "day"))?;
     let now = number(day, "now_s").map_err(inside)?;
     let now = Moment::from_milliseconds(now * 1000.0)
         .map_err(|error| Trouble::new("day.now_s", "OutOfRange", &error.to_string()))?;
@@ -70,10 +70,10 @@ pub(crate) fn read(tree: &Tree) -> Result<Option<AskedDay>, Trouble> {
 const AROUND: f64 = 24.0 * 40.0;
 
 /// The zone of a list of `{"from_s", "ahead_min"}`, in rising order; UTC before and without it.
-fn zone(day: &Tree, now: Instant) -> Result<Zone, Trouble> {
+fn zone(day: &Json, now: Instant) -> Result<Zone, Trouble> {
     let mut table: Vec<(f64, f64)> = Vec::new();
     if let Some(offsets) = get(day, "offsets") {
-        let Tree::List(items) = offsets else {
+        let Json::List(items) = offsets else {
             return Err(Trouble::new("offsets", "WrongType", "expected a list"));
         };
         for (at, item) in items.iter().enumerate() {

@@ -3,7 +3,7 @@
 use std::fmt::{Debug, Display};
 
 use serde_json::{Value, json};
-use softcrumb::sheet::record::RecordError;
+use softcrumb::storage::record::RecordError;
 
 use crate::spelling::name;
 

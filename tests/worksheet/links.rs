@@ -2,8 +2,9 @@
 //! and the largest there may be.
 
 use softcrumb::engine::formula::{Formula, Line, Part};
-use softcrumb::sheet::interchange::{SquareCode, square_code};
-use softcrumb::sheet::{Sheet, examples, link};
+use softcrumb::sheet::{Sheet, examples};
+use softcrumb::storage::interchange::{SquareCode, square_code};
+use softcrumb::storage::link;
 
 /// What stands before the text of a link: an address as a small host may have it.
 const ADDRESS: &str = "https://bread.example/softcrumb/#loaf=";

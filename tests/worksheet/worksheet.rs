@@ -16,6 +16,7 @@ mod day;
 mod error;
 mod evaluation;
 mod heat;
+mod json_text;
 mod links;
 mod spelling;
 mod timing;

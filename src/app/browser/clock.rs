@@ -1,6 +1,6 @@
 //! The clock: today's date, this moment, and a while later.
 
-use std::cell::Cell;
+use std::mem;
 use std::time::Duration;
 
 use js_sys::Date;
@@ -36,34 +36,43 @@ pub fn minutes_ahead(milliseconds: f64) -> i64 {
     ahead_of(Date::new(&milliseconds.into()).get_timezone_offset())
 }
 
-/// Calls `told` every second for as long as the part of the page that asks is shown.
-pub fn every_second(told: impl Fn() + 'static) {
-    let every = set_interval_with_handle(told, Duration::from_secs(1)).ok();
+/// Runs `callback` every second until the view that asks for it is removed.
+pub fn every_second(callback: impl Fn() + 'static) {
+    let interval = set_interval_with_handle(callback, Duration::from_secs(1)).ok();
     on_cleanup(move || {
-        if let Some(every) = every {
-            every.clear();
+        if let Some(interval) = interval {
+            interval.clear();
         }
     });
 }
 
-/// Calls `told` every second for as long as the page is open.
-pub fn every_second_for_ever(told: impl Fn() + 'static) {
-    set_interval(told, Duration::from_secs(1));
+/// Runs `callback` every second until the page closes.
+pub fn every_second_for_ever(callback: impl Fn() + 'static) {
+    set_interval(callback, Duration::from_secs(1));
 }
 
-thread_local! {
-    static RESTING: Cell<Option<TimeoutHandle>> = const { Cell::new(None) };
+/// A timer that starts anew with each request: one for each use, so that no use cancels another.
+#[derive(Clone, Copy, Default)]
+pub struct Debounce {
+    timer: StoredValue<Option<TimeoutHandle>>,
 }
 
-/// Calls `done` a second after the last time this was asked for.
-pub fn debounce(done: impl FnOnce() + 'static) {
-    let handle = set_timeout_with_handle(done, Duration::from_secs(1)).ok();
-    if let Some(earlier) = RESTING.replace(handle) {
-        earlier.clear();
+impl Debounce {
+    /// Runs `callback` one second after the last request.
+    pub fn run(self, callback: impl FnOnce() + 'static) {
+        let timer = set_timeout_with_handle(callback, Duration::from_secs(1)).ok();
+        let earlier = self
+            .timer
+            .try_update_value(|held| mem::replace(held, timer));
+        if let Some(earlier) = earlier.flatten() {
+            earlier.clear();
+        }
     }
 }
 
-/// Calls `done` each time the page is about to be hidden or closed.
-pub fn on_leaving(done: impl Fn() + 'static) {
-    std::mem::forget(window_event_listener_untyped("pagehide", move |_| done()));
+/// Runs `callback` each time the page is about to be hidden or closed.
+pub fn on_leaving(callback: impl Fn() + 'static) {
+    mem::forget(window_event_listener_untyped("pagehide", move |_| {
+        callback();
+    }));
 }

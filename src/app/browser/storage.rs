@@ -3,8 +3,8 @@
 use gloo_storage::{LocalStorage, Storage};
 use leptos::prelude::*;
 
-use crate::sheet::key::is_ours;
-use crate::sheet::record::is_newer;
+use crate::storage::key::is_ours;
+use crate::storage::record::is_newer;
 
 /// Why storage did not take or give a text.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -38,7 +38,7 @@ pub fn get(key: &str) -> Result<Option<String>, StorageTrouble> {
 /// # Errors
 /// [`StorageTrouble`] when it was not kept.
 pub fn set(key: &str, text: &str) -> Result<(), StorageTrouble> {
-    if get(key)?.is_some_and(|there| is_newer(&there)) {
+    if get(key)?.is_some_and(|there| is_newer(&there, text)) {
         return Err(StorageTrouble::Newer);
     }
     store()?.set_item(key, text).map_err(|error| {

@@ -7,7 +7,7 @@ use crate::app::browser::file::{self, FileTrouble};
 use crate::app::browser::live_region::announce;
 use crate::app::state::{AppState, use_app_state};
 use crate::sheet::Added;
-use crate::sheet::record::{FILE_LIMIT, Opened, read_file};
+use crate::storage::record::{FILE_LIMIT, FormulaFile, Record};
 use crate::text::{FormatOptions, Trouble, import_report, notice, tr};
 
 /// Takes formulas in from a file.
@@ -57,7 +57,7 @@ pub fn TakeIn() -> impl IntoView {
 
 /// Puts what a file holds onto the shelf; says what came of it.
 fn opened(state: AppState, text: &str, options: FormatOptions) -> Vec<String> {
-    match read_file(text) {
+    match FormulaFile::read(text) {
         Ok(found) => {
             let added = state.import_all(&found);
             told(&found, added, options)
@@ -66,7 +66,7 @@ fn opened(state: AppState, text: &str, options: FormatOptions) -> Vec<String> {
     }
 }
 
-fn told(found: &Opened, added: Added, options: FormatOptions) -> Vec<String> {
+fn told(found: &FormulaFile, added: Added, options: FormatOptions) -> Vec<String> {
     let refused = found.refused.iter().map(|error| error.sentence(options));
     let beside = import_report::beside(added);
     let nothing_else = beside.is_none() || !found.formulas.is_empty();

@@ -7,7 +7,7 @@ use crate::app::browser::file::{self, FileTrouble};
 use crate::app::browser::live_region::announce;
 use crate::app::part::Button;
 use crate::app::state::use_app_state;
-use crate::sheet::interchange::{ReadRecipe, read_recipe};
+use crate::storage::interchange::{ReadRecipe, read_recipe};
 use crate::text::{
     Trouble, notice,
     share::{ImportedLine, RecipeView, recipe},

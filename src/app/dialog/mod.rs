@@ -27,5 +27,4 @@ pub use part_menu::PartMenu;
 pub use picker::Picker;
 pub use settings::SettingsDialog;
 pub use share::HandOutDialog;
-pub use share_code::HandMore;
 pub use shelf::ShelfDialog;

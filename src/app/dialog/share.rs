@@ -3,11 +3,11 @@
 use leptos::prelude::*;
 
 use super::import_file::TakeIn;
+use super::share_code::HandMore;
 use super::share_fold::Handed;
 use super::share_link::LinkOut;
 use crate::app::browser::clock;
 use crate::app::browser::file::{self, FileTrouble};
-use crate::app::lazy;
 use crate::app::part::Button;
 use crate::app::state::use_app_state;
 use crate::text::{notice, tr};
@@ -26,7 +26,7 @@ pub fn HandOutDialog() -> impl IntoView {
         </Show>
         <LinkOut />
         <FilesOut />
-        {lazy::hand()}
+        <HandMore />
         <TakeIn />
     }
 }

@@ -9,7 +9,7 @@ use super::share_text::TextsOut;
 use crate::app::browser::{clock, file};
 use crate::app::part::Button;
 use crate::app::state::{memo, use_app_state};
-use crate::sheet::interchange::{SquareCode, png};
+use crate::storage::interchange::{SquareCode, png};
 use crate::text::{
     share::{CodeView, code},
     tr,

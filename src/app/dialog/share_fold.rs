@@ -4,9 +4,10 @@ use leptos::prelude::*;
 
 use crate::app::browser::address;
 use crate::app::state::AppState;
-use crate::sheet::interchange::LinkPart;
-use crate::sheet::link::LinkError;
-use crate::sheet::{Fragment, Sheet, link};
+use crate::sheet::Sheet;
+use crate::storage::interchange::LinkPart;
+use crate::storage::link::LinkError;
+use crate::storage::{Fragment, link};
 
 /// What is handed out, and what is left out of it.
 #[derive(Clone, Copy)]

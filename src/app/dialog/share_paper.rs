@@ -10,7 +10,7 @@ use crate::app::part::Button;
 use crate::app::state::{AppState, WorkspaceStore, memo, use_app_state};
 use crate::results::batch;
 use crate::sheet::Sheet;
-use crate::sheet::interchange::{SquareCode, square_code};
+use crate::storage::interchange::{SquareCode, square_code};
 use crate::text::share::{BenchCard, ClassSheet, before_printing, bench_card, class_sheet};
 use crate::text::{self, tr};
 

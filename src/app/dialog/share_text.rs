@@ -6,7 +6,7 @@ use crate::app::browser::{clock, file};
 use crate::app::part::Button;
 use crate::app::state::use_app_state;
 use crate::sheet::Sheet;
-use crate::sheet::interchange::{csv, write_recipe};
+use crate::storage::interchange::{csv, write_recipe};
 use crate::text::{
     FormatOptions,
     language::text,

@@ -6,7 +6,8 @@ use crate::app::browser::clock;
 use crate::app::browser::live_region::announce;
 use crate::app::part::{Button, IconButton, Picture};
 use crate::app::state::{memo, use_app_state};
-use crate::sheet::{Id, Sheet, ShelfEntry, key};
+use crate::sheet::{Id, Sheet, ShelfEntry};
+use crate::storage::key;
 use crate::text::{example, format, notice, search, tr};
 
 /// How many are drawn at first, and with each tap on "more": a thousand would take too long.

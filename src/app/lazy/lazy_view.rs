@@ -1,58 +1,54 @@
-//! Slot: where a piece appears as soon as it is there; words where it does not come.
+//! Lazy view: draws a view of a chunk as soon as that is loaded; offers to try again where it is not.
 
 use std::future::Future;
 use std::pin::{Pin, pin};
 use std::task::{Context, Poll, Waker};
 
 use leptos::prelude::*;
-use leptos::wasm_split::SplitLoaderError;
 use wasm_bindgen_futures::spawn_local;
 
 use crate::app::part::Button;
 use crate::text::{notice, tr};
 
-/// What an entry gives: the view, or that it could not be loaded.
-pub type Piece = Result<AnyView, SplitLoaderError>;
-
-/// What the slot knows of its piece.
+/// Whether a chunk is loaded.
 #[derive(Clone, Copy, PartialEq)]
 enum LoadState {
     /// It is loading, or has not been asked for.
-    NotYet,
-    /// It is there.
-    Here,
-    /// It did not come.
-    Lost,
+    Pending,
+    /// It is loaded.
+    Loaded,
+    /// It could not be loaded.
+    Failed,
 }
 
-/// A piece, drawn at once where it has been loaded before, else as soon as it has come.
+/// A view of a chunk, drawn at once where that is loaded, else as soon as it is.
 ///
-/// `arrived` is called where it had to be waited for.
-pub fn later(
+/// `arrived` is called where the chunk had to be waited for.
+pub fn lazy_view(
     load: fn() -> Pin<Box<dyn Future<Output = bool>>>,
     draw: Box<dyn Fn() -> Option<AnyView> + Send>,
     arrived: fn(),
 ) -> AnyView {
-    let came = RwSignal::new(LoadState::NotYet);
+    let load_state = RwSignal::new(LoadState::Pending);
     let ask = move || {
         spawn_local(async move {
-            let is_here = load().await;
-            // Whoever asked may have gone elsewhere meanwhile.
-            let gone = came.try_set(if is_here {
-                LoadState::Here
+            let is_loaded = load().await;
+            // The view may have been removed meanwhile.
+            let removed = load_state.try_set(if is_loaded {
+                LoadState::Loaded
             } else {
-                LoadState::Lost
+                LoadState::Failed
             });
-            if is_here && gone.is_none() {
+            if is_loaded && removed.is_none() {
                 arrived();
             }
         });
     };
     let again = move |()| {
-        came.set(LoadState::NotYet);
+        load_state.set(LoadState::Pending);
     };
     let inside = move || {
-        if came.get() == LoadState::Lost {
+        if load_state.get() == LoadState::Failed {
             return view! {
                 <div class="notice" role="alert">
                     <p>{notice::not_loaded()}</p>
@@ -70,10 +66,10 @@ pub fn later(
     inside.into_any()
 }
 
-/// What comes without waiting.
-pub fn at_once<T>(asked: impl Future<Output = T>) -> Option<T> {
-    match pin!(asked).poll(&mut Context::from_waker(Waker::noop())) {
-        Poll::Ready(given) => Some(given),
+/// The value of a future that is ready without waiting.
+pub fn now_or_never<T>(future: impl Future<Output = T>) -> Option<T> {
+    match pin!(future).poll(&mut Context::from_waker(Waker::noop())) {
+        Poll::Ready(value) => Some(value),
         Poll::Pending => None,
     }
 }

@@ -1,37 +1,34 @@
-//! Records: reading what is kept is a piece of its own, which a first visit begins without.
+//! Records are read by a chunk, because a first visit has none.
 //!
-//! Everything here gives none where the piece is not loaded; nothing may be taken as absent then.
+//! Every function gives none where the chunk is not loaded; that never means that a record is absent.
 
 use wasm_bindgen_futures::spawn_local;
 
-use super::entry_points;
-use super::lazy_view::at_once;
+use super::chunks::storage::{StorageChunk, storage};
+use super::lazy_view::now_or_never;
 use crate::app::state::AppState;
-use crate::sheet::record::RecordError;
 use crate::sheet::{Id, Kitchens, Moment, Settings, Sheet, Shelf};
+use crate::storage::record::RecordError;
 
 /// What reading a record gives.
 type Read<T> = Option<Result<T, RecordError>>;
 
-/// Loads what reads records; whether it came.
+/// Loads what reads records; `false` where that fails.
 pub async fn load() -> bool {
-    entry_points::load_read_sheet().await.is_ok()
-        && entry_points::load_read_shelf().await.is_ok()
-        && entry_points::load_read_settings().await.is_ok()
-        && entry_points::load_repair().await.is_ok()
-        && entry_points::load_keep_trial().await.is_ok()
-        && entry_points::load_find_trial().await.is_ok()
-        && entry_points::load_keep_kitchens().await.is_ok()
-        && entry_points::load_follow_kitchens().await.is_ok()
-        && entry_points::load_read_kitchens().await.is_ok()
+    storage().await.is_ok()
 }
 
-/// Whether that is loaded; asks for it where it is not.
+/// The functions of the chunk, where it is loaded.
+pub(super) fn chunk() -> Option<StorageChunk> {
+    now_or_never(storage())?.ok()
+}
+
+/// Whether the chunk is loaded; asks for it where it is not.
 pub fn are_here() -> bool {
-    matches!(at_once(entry_points::load_read_kitchens()), Some(Ok(())))
+    chunk().is_some()
 }
 
-/// Does something as soon as records can be read: at once where they can.
+/// Runs `act` as soon as records can be read: at once where they can.
 pub fn then(act: impl FnOnce() + 'static) {
     if are_here() {
         act();
@@ -46,45 +43,53 @@ pub fn then(act: impl FnOnce() + 'static) {
 
 /// Reads a formula.
 pub fn sheet(text: &str) -> Read<Sheet> {
-    at_once(entry_points::read_sheet(text))?.ok()
+    Some((chunk()?.read_sheet)(text))
 }
 
 /// Reads the index.
 pub fn shelf(text: &str) -> Read<Shelf> {
-    at_once(entry_points::read_shelf(text))?.ok()
+    Some((chunk()?.read_shelf)(text))
 }
 
 /// Reads the settings.
 pub fn settings(text: &str) -> Read<Settings> {
-    at_once(entry_points::read_settings(text))?.ok()
+    Some((chunk()?.read_settings)(text))
 }
 
 /// Reads the kitchens.
 pub fn kitchens(text: &str) -> Read<Kitchens> {
-    at_once(entry_points::read_kitchens(text))?.ok()
+    Some((chunk()?.read_kitchens)(text))
 }
 
-/// An index made from the records that are there.
+/// Makes an index from the records that are there.
 pub fn repair(records: &[(Id, String)], now: Moment) -> Option<Shelf> {
-    at_once(entry_points::repair(records, now))?.ok()
+    Some((chunk()?.repair_shelf)(records, now))
 }
 
-/// Has the record of the trial be as the trial is.
+/// Writes the trial's record, or removes it where no trial is on.
 pub fn keep_trial(state: AppState) {
-    let _done = at_once(entry_points::keep_trial(state));
+    if let Some(chunk) = chunk() {
+        (chunk.write_trial)(state);
+    }
 }
 
-/// Looks for a trial of the open formula that was left.
+/// Looks for a waiting trial of the open formula.
 pub fn find_trial(state: AppState) {
-    let _done = at_once(entry_points::find_trial(state));
+    if let Some(chunk) = chunk() {
+        (chunk.find_trial)(state);
+    }
 }
 
-/// `SaveError` the kitchens as they stand.
+/// Writes the record of the kitchens.
 pub fn keep_kitchens(state: AppState) {
-    let _done = at_once(entry_points::keep_kitchens(state));
+    if let Some(chunk) = chunk() {
+        (chunk.write_kitchens)(state);
+    }
 }
 
-/// Takes in the kitchens as another tab has kept them.
+/// Takes over the kitchens that another tab has written.
 pub fn follow_kitchens(state: AppState, theirs: Kitchens) {
-    let _done = at_once(entry_points::follow_kitchens(state, theirs));
+    if let Some(chunk) = chunk() {
+        (chunk.follow_kitchens)(state, theirs);
+    }
 }

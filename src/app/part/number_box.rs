@@ -75,6 +75,19 @@ impl Memory {
         })
     }
 
+    /// The box is left: one that was left empty and means something shows what holds.
+    fn leave(self) {
+        self.state.end_step();
+        let is_blank = self.typed.with_untracked(|typed| {
+            typed
+                .as_ref()
+                .is_some_and(|typed| typed.text.trim().is_empty() && typed.trouble.is_empty())
+        });
+        if is_blank {
+            self.typed.set(None);
+        }
+    }
+
     /// Takes a text as it was typed.
     fn read(self, text: String) {
         self.state.show_now();
@@ -83,7 +96,8 @@ impl Memory {
         let taken = if is_same {
             Ok(())
         } else {
-            self.take.run(text.clone())
+            let id = self.id.get_value();
+            self.state.typed_in(&id, || self.take.run(text.clone()))
         };
         let trouble = taken.err().unwrap_or_default();
         if !trouble.is_empty() {
@@ -146,7 +160,7 @@ pub fn NumberBox(
                     aria-invalid=move || is_unread().then_some("true")
                     aria-describedby=move || is_unread().then(|| described.clone())
                     on:input:target=move |event| own.read(event.target().value())
-                    on:change=move |_| own.state.end_step()
+                    on:change=move |_| own.leave()
                 />
                 <span class="unit">{unit}</span>
             </label>

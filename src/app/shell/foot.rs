@@ -7,8 +7,9 @@ use crate::app::browser::{clock, file, offline};
 use crate::app::lazy;
 use crate::app::part::Button;
 use crate::app::state::{SaveError, is_newer, use_app_state};
-use crate::sheet::record::write_sheet;
-use crate::sheet::{Fragment, Place};
+use crate::sheet::Place;
+use crate::storage::Fragment;
+use crate::storage::Record;
 use crate::text::{notice, tr};
 
 /// The foot of the page.
@@ -65,7 +66,7 @@ fn Unkept(
             SaveError::Record(key, _) => storage::get(key).ok().flatten(),
             SaveError::Storage(_) => None,
         };
-        let text = text.unwrap_or_else(|| untrack(|| state.with_saved(write_sheet)));
+        let text = text.unwrap_or_else(|| untrack(|| state.with_saved(Record::write)));
         // Where even this is refused, the line stays as it is.
         let _refused = file::save(
             &format!("softcrumb-{}.json", clock::today()),

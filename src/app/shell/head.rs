@@ -15,10 +15,12 @@ pub fn Head() -> impl IntoView {
     let undo = move || match state.undo() {
         Stepped::Formula => announce(tr!("Undone")),
         Stepped::Kitchen => state.tell(notice::kitchen_undone()),
+        Stepped::Beside => state.tell(notice::beside_undone()),
     };
     let redo = move || match state.redo() {
         Stepped::Formula => announce(tr!("Done again")),
         Stepped::Kitchen => state.tell(notice::kitchen_redone()),
+        Stepped::Beside => state.tell(notice::beside_redone()),
     };
     view! {
         <header class="head">

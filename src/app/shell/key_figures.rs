@@ -12,6 +12,6 @@ pub fn Keys() -> impl IntoView {
     let state = use_app_state();
     move || {
         state.options.track();
-        lazy::keys(state.place.get()).unwrap_or_else(|| view! { <FormulaKeys /> }.into_any())
+        lazy::key_figures(state.place.get()).unwrap_or_else(|| view! { <FormulaKeys /> }.into_any())
     }
 }

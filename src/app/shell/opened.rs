@@ -15,7 +15,7 @@ pub fn OpenedDialog() -> impl IntoView {
             .opened
             .with(|opened| opened.as_ref().map(DialogKind::title).unwrap_or_default())
     });
-    let inside = move || state.opened.get().map(lazy::over);
+    let inside = move || state.opened.get().map(lazy::dialog);
     view! {
         <Dialog title node=state.dialog closed=move || state.leave_dialog()>
             {inside}

@@ -4,7 +4,8 @@ use leptos::prelude::*;
 
 use crate::app::part::{Icon, Picture};
 use crate::app::state::use_app_state;
-use crate::sheet::{Fragment, Place};
+use crate::sheet::Place;
+use crate::storage::Fragment;
 use crate::text::{name, tr};
 
 /// The icon of a place.

@@ -6,15 +6,16 @@ use std::sync::Arc;
 use leptos::html::Dialog;
 use leptos::prelude::*;
 
-use super::displayed::{Displayed, follow_after_frame};
+use super::displayed::{Displayed, DisplayedFigures, figures, follow_after_frame};
+use super::journal::Journal;
 use super::{DialogKind, memo};
+use crate::app::browser::clock::Debounce;
 use crate::app::browser::locale;
 use crate::app::browser::storage::StorageTrouble;
 use crate::app::lazy::language;
-use crate::engine::formula::{Basis, Figures};
-use crate::results::formula;
-use crate::sheet::record::{RecordError, RecordFault};
+use crate::engine::formula::Basis;
 use crate::sheet::{self, History, Id, Kitchen, Kitchens, Place, Settings, Sheet, Shelf, Trial};
+use crate::storage::record::{RecordError, RecordFault};
 use crate::text::{FormatOptions, MassUnit, TemperatureUnit, Units};
 
 /// What keeping came up against.
@@ -24,15 +25,6 @@ pub enum SaveError {
     Storage(StorageTrouble),
     /// What stands under this key cannot be opened; it is left as it is.
     Record(String, RecordError),
-}
-
-/// The figures of the dough. In one, so that what shows a figure has one thing to follow.
-#[derive(Clone, Debug, PartialEq)]
-pub struct DisplayedFigures {
-    /// As it stands.
-    pub now: Figures,
-    /// As it is kept, while a trial is on.
-    pub saved: Option<Figures>,
 }
 
 /// The state of the page. Small enough to be copied into every closure.
@@ -52,6 +44,8 @@ pub struct AppState {
     pub settings: RwSignal<Settings>,
     /// All kitchens and which of them is the one here, with the steps to it.
     pub kitchens: RwSignal<History<Kitchens>>,
+    /// The steps that changed what is stored beside formula and kitchen.
+    pub(super) journal: RwSignal<Journal>,
     /// What is true of the kitchen here.
     pub kitchen: Memo<Kitchen>,
     /// How often another language has been chosen on this page.
@@ -89,6 +83,10 @@ pub struct AppState {
     pub save_error: RwSignal<Option<SaveError>>,
     /// Whether the index is behind the open formula.
     pub index_dirty: StoredValue<bool>,
+    /// Delays writing the index while the user types.
+    pub(super) index_debounce: Debounce,
+    /// Delays writing the address while the user types.
+    pub(super) address_debounce: Debounce,
     /// Changes since formulas were last saved to a file.
     pub changes_since_backup: RwSignal<u32>,
     /// What is wrong with the link in the address, if anything.
@@ -128,6 +126,7 @@ impl AppState {
             current,
             settings,
             kitchens,
+            journal: RwSignal::new(Journal::default()),
             kitchen: memo(move || kitchens.with(|all| all.now().here().clone())),
             language_revision,
             options: memo(move || {
@@ -154,6 +153,8 @@ impl AppState {
             open_id: RwSignal::new(None),
             save_error: RwSignal::new(None),
             index_dirty: StoredValue::new(false),
+            index_debounce: Debounce::default(),
+            address_debounce: Debounce::default(),
             changes_since_backup: RwSignal::new(0),
             link_trouble: RwSignal::new(None),
             newer_version: RwSignal::new(false),
@@ -186,18 +187,6 @@ impl AppState {
 /// Only where the page is around: in a component, an effect or [`AppState::with_root_owner`].
 pub fn use_app_state() -> AppState {
     expect_context::<AppState>()
-}
-
-/// The figures of what is displayed.
-pub(super) fn figures(displayed: Memo<Displayed>) -> Memo<DisplayedFigures> {
-    memo(move || {
-        displayed.with(|displayed| DisplayedFigures {
-            now: formula::figures(&displayed.current),
-            saved: displayed
-                .is_trial
-                .then(|| formula::figures(&displayed.saved)),
-        })
-    })
 }
 
 /// The units a setting stands for.

@@ -2,14 +2,15 @@
 
 use leptos::prelude::*;
 
+use super::persisted::stored;
 use super::persistence::now;
 use super::{AppState, SaveError, WorkspaceStore};
 use crate::app::browser::{random, storage};
-use crate::sheet::record::{
-    FormulaInFile, Opened, RecordError, read_class, read_day, read_log, read_pantry, read_tins,
-    write_day, write_file, write_log, write_sheet,
-};
-use crate::sheet::{Added, Id, Shelf, Workspace, key};
+use crate::sheet::day::{DaySettings, Log};
+use crate::sheet::{Added, Id, Pantry, Shelf, Workspace};
+use crate::storage::Record;
+use crate::storage::key::{self, Keyed};
+use crate::storage::record::{FormulaFile, FormulaInFile, SavedTins};
 
 impl AppState {
     /// The formula that is open, as the text of a file.
@@ -21,29 +22,37 @@ impl AppState {
             binned: None,
             sheet,
         };
-        write_file(&[one], &Workspace::default())
+        let file = FormulaFile {
+            formulas: vec![one],
+            ..FormulaFile::default()
+        };
+        file.write()
     }
 
     /// All formulas, those in the bin included, and all that is kept beside them, as the text of a
     /// file. What cannot be opened is not in it.
     pub fn file_of_all(self) -> String {
         self.flush();
-        let all = self.shelf.with_untracked(filed);
-        write_file(&all, &self.beside())
+        let file = FormulaFile {
+            formulas: self.shelf.with_untracked(filed),
+            beside: self.beside(),
+            refused: Vec::new(),
+        };
+        file.write()
     }
 
     /// Puts the formulas of a file onto the shelf; the first of them is opened. A formula that is
     /// there already is put beside it, not over it. Of what is kept beside them, what is not here
     /// yet is added; gives what that was.
-    pub fn import_all(self, opened: &Opened) -> Added {
+    pub fn import_all(self, opened: &FormulaFile) -> Added {
         let added = self.put_beside(&opened.beside);
         let mut first = None;
         let mut shelf = self.shelf.get_untracked();
         for one in &opened.formulas {
             let known = one.id.clone().filter(|id| shelf.standing_of(id).is_none());
             let id = known.unwrap_or_else(|| Id::from_random(random::bits()));
-            if let Err(trouble) = storage::set(&key::of_formula(&id), &write_sheet(&one.sheet)) {
-                self.report_save_error(SaveError::Storage(trouble));
+            if let Err(trouble) = storage::set(&key::of_formula(&id), &one.sheet.write()) {
+                self.report(SaveError::Storage(trouble));
                 break;
             }
             shelf.put(&id, &one.sheet, one.changed.unwrap_or_else(now));
@@ -65,16 +74,16 @@ impl AppState {
     /// What is kept beside the formulas.
     fn beside(self) -> Workspace {
         let ids = storage::all().into_iter().filter_map(|(key, text)| {
-            let settings = read_day(&text).ok();
+            let settings = DaySettings::read(&text).ok();
             Some((key::day_of(&key)?, settings?))
         });
         Workspace {
             kitchens: Some(untrack(|| self.with_kitchens(Clone::clone))),
-            tins: saved(key::TINS, read_tins).unwrap_or_default(),
-            pantry: saved(key::PANTRY, read_pantry).unwrap_or_default(),
-            class: saved(key::CLASS, read_class),
+            tins: saved::<SavedTins>().unwrap_or_default().tins,
+            pantry: saved().unwrap_or_default(),
+            class: saved(),
             days: ids.collect(),
-            log: saved(key::LOG, read_log).unwrap_or_default(),
+            log: saved().unwrap_or_default(),
         }
     }
 
@@ -88,38 +97,34 @@ impl AppState {
         {
             self.set_kitchens(kitchens);
         }
-        if joined.tins != here.tins && can_write(key::TINS, read_tins) {
-            desk.set_tins(joined.tins);
+        if joined.tins != here.tins && can_write::<SavedTins>() {
+            desk.tins.update(|saved| saved.tins = joined.tins);
         }
-        if joined.pantry != here.pantry && can_write(key::PANTRY, read_pantry) {
-            desk.set_pantry(|pantry| *pantry = joined.pantry);
+        if joined.pantry != here.pantry && can_write::<Pantry>() {
+            desk.pantry.update(|pantry| *pantry = joined.pantry);
         }
         if let Some(class) = joined.class.filter(|_| added.class) {
-            desk.set_wishes(class);
+            desk.settings.update(|settings| *settings = class);
         }
-        if added.bakes > 0 && can_write(key::LOG, read_log) {
-            self.keep_small(key::LOG, &write_log(&joined.log));
+        if added.bakes > 0 && can_write::<Log>() {
+            self.write_record(key::LOG, &joined.log);
         }
         let new = joined.days.iter().skip(here.days.len());
         for (id, settings) in new.filter(|_| added.days > 0) {
-            self.keep_small(&key::of_day(id), &write_day(settings));
+            self.write_record(&key::of_day(id), settings);
         }
         added
     }
 }
 
-/// What stands under a key, where it can be opened.
-fn saved<T>(key: &str, read: fn(&str) -> Result<T, RecordError>) -> Option<T> {
-    read(&storage::get(key).ok().flatten()?).ok()
+/// What is kept under its own key, where it can be opened.
+fn saved<T: Keyed>() -> Option<T> {
+    stored(T::KEY).ok().flatten()
 }
 
-/// Whether nothing is lost by writing under a key.
-fn can_write<T>(key: &str, read: fn(&str) -> Result<T, RecordError>) -> bool {
-    match storage::get(key) {
-        Ok(Some(text)) => read(&text).is_ok(),
-        Ok(None) => true,
-        Err(_) => false,
-    }
+/// Whether nothing is lost by writing under its key.
+fn can_write<T: Keyed>() -> bool {
+    stored::<T>(T::KEY).is_ok()
 }
 
 /// Every formula of the shelf and the bin that can be opened.

@@ -5,6 +5,7 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use super::AppState;
+use super::journal::Journal;
 use crate::engine::formula::Formula;
 use crate::sheet::{History, Sheet, Trial};
 
@@ -53,6 +54,7 @@ impl AppState {
         });
         if is_new {
             self.leave_kitchens();
+            self.leave_journal();
         }
     }
 
@@ -70,6 +72,7 @@ impl AppState {
     pub fn end_step(self) {
         self.kitchens.update_untracked(History::end_step);
         self.history.update_untracked(History::end_step);
+        self.journal.update_untracked(Journal::end_step);
         self.trial.update_untracked(|trial| {
             if let Some(trial) = trial {
                 trial.steps.end_step();

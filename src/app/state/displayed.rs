@@ -2,12 +2,11 @@
 
 use std::sync::Arc;
 
-use leptos::html::Section;
 use leptos::prelude::*;
 
-use super::app_state::figures;
-use super::{AppState, memo};
-use crate::app::browser::visibility;
+use super::memo;
+use crate::engine::formula::Figures;
+use crate::results::formula;
 use crate::sheet::Sheet;
 
 /// The sheets that the page shows.
@@ -51,37 +50,23 @@ pub(super) fn follow_after_frame(displayed: Memo<Displayed>) -> RwSignal<Display
     deferred
 }
 
-impl AppState {
-    /// The state for what stands in a card, which need not follow at once while it is off the
-    /// screen; and the mark by which the card is known.
-    pub fn card_scope(self) -> (Self, NodeRef<Section>) {
-        // Until the browser has looked, a card counts as seen.
-        let is_seen = RwSignal::new(true);
-        let card = NodeRef::<Section>::new();
-        card.on_load(move |card| visibility::watch(&card, is_seen));
-        let (now, deferred) = (self.displayed, self.deferred);
-        let displayed = memo(move || {
-            if is_seen.get() {
-                now.get()
-            } else {
-                deferred.get()
-            }
-        });
-        let own = Self {
-            displayed,
-            figures: figures(displayed),
-            is_visible: Some(is_seen),
-            ..self
-        };
-        (own, card)
-    }
+/// The figures of the dough. In one, so that what shows a figure has one thing to follow.
+#[derive(Clone, Debug, PartialEq)]
+pub struct DisplayedFigures {
+    /// As it stands.
+    pub now: Figures,
+    /// As it is kept, while a trial is on.
+    pub saved: Option<Figures>,
+}
 
-    /// Has the card that something is typed into follow at once, wherever it stands.
-    pub fn show_now(self) {
-        if let Some(is_visible) = self.is_visible
-            && !is_visible.get_untracked()
-        {
-            is_visible.set(true);
-        }
-    }
+/// The figures of what is displayed.
+pub(super) fn figures(displayed: Memo<Displayed>) -> Memo<DisplayedFigures> {
+    memo(move || {
+        displayed.with(|displayed| DisplayedFigures {
+            now: formula::figures(&displayed.current),
+            saved: displayed
+                .is_trial
+                .then(|| formula::figures(&displayed.saved)),
+        })
+    })
 }

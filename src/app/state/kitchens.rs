@@ -3,8 +3,8 @@
 use leptos::prelude::*;
 
 use super::AppState;
-use crate::sheet::record::write_kitchens;
-use crate::sheet::{History, Kitchen, Kitchens, key};
+use crate::sheet::{History, Kitchen, Kitchens};
+use crate::storage::{Record, key};
 
 impl AppState {
     /// Looks at all kitchens.
@@ -40,6 +40,7 @@ impl AppState {
             steps.last() == Some(revision)
         };
         if self.kitchens.try_update(changed).unwrap_or_default() {
+            self.leave_journal();
             self.step(|steps| {
                 steps.end_step();
                 steps.forget_undone();
@@ -62,8 +63,8 @@ impl AppState {
 
     /// `SaveError` the kitchens as they stand.
     pub fn keep_kitchens(self) {
-        let record = untrack(|| self.with_kitchens(write_kitchens));
-        self.keep_small(key::KITCHEN, &record);
+        let record = untrack(|| self.with_kitchens(Record::write));
+        self.write_text(key::KITCHEN, &record);
     }
 
     /// Takes in the kitchens as another tab has kept them.

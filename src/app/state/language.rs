@@ -4,18 +4,18 @@ use leptos::prelude::*;
 use wasm_bindgen_futures::spawn_local;
 
 use super::AppState;
+use super::persisted::stored_by;
 use crate::app::browser::live_region::announce;
-use crate::app::browser::storage;
 use crate::app::lazy::{language, records};
-use crate::sheet::record::write_settings;
-use crate::sheet::{Language, Settings, key};
+use crate::sheet::{Language, Settings};
+use crate::storage::key;
 use crate::text::notice;
 
 impl AppState {
     /// The language that was chosen and kept, before there is a page; none where the browser decides.
     pub fn language_saved() -> Option<Language> {
-        let text = storage::get(key::SETTINGS).ok().flatten()?;
-        records::settings(&text)?.ok()?.language
+        let settings = stored_by(key::SETTINGS, records::settings);
+        settings.ok().flatten()?.language
     }
 
     /// Changes the language, and keeps it once its texts have come; what they do not come for is told.
@@ -28,7 +28,7 @@ impl AppState {
                     ..self.settings.get_untracked()
                 };
                 self.settings.set(settings);
-                self.keep_small(key::SETTINGS, &write_settings(settings));
+                self.write_record(key::SETTINGS, &settings);
                 self.language_revision
                     .set(self.language_revision.get_untracked().wrapping_add(1));
             } else {

@@ -4,10 +4,10 @@ use leptos::prelude::*;
 
 use super::persistence::now;
 use super::{AppState, SaveError};
-use crate::app::browser::{clock, random, storage};
+use crate::app::browser::{random, storage};
 use crate::app::lazy::records;
-use crate::sheet::record::{write_sheet, write_shelf};
-use crate::sheet::{Id, Sheet, Shelf, key};
+use crate::sheet::{Id, Sheet, Shelf};
+use crate::storage::{Record, key};
 
 impl AppState {
     /// Notes that the open formula changed. Its line in the index is written once the typing rests.
@@ -15,7 +15,7 @@ impl AppState {
         self.changes_since_backup
             .update_untracked(|changes| *changes = changes.saturating_add(1));
         self.index_dirty.set_value(true);
-        clock::debounce(move || self.flush());
+        self.index_debounce.run(move || self.flush());
     }
 
     /// Brings the open formula's line in the index up to date, and writes the index.
@@ -42,12 +42,12 @@ impl AppState {
 
     fn write_index_now(self) {
         self.merge_shelf();
-        let text = self.shelf.with_untracked(write_shelf);
+        let text = self.shelf.with_untracked(Record::write);
         let changes_since_backup = self.changes_since_backup.get_untracked().to_string();
         let saved = storage::set(key::SHELF, &text)
             .and_then(|()| storage::set(key::UNFILED, &changes_since_backup));
         if let Err(trouble) = saved {
-            self.report_save_error(SaveError::Storage(trouble));
+            self.report(SaveError::Storage(trouble));
         }
     }
 
@@ -73,8 +73,8 @@ impl AppState {
 
     /// Puts a sheet onto the shelf under an id.
     pub(super) fn shelve_as(self, id: &Id, sheet: &Sheet) {
-        if let Err(trouble) = storage::set(&key::of_formula(id), &write_sheet(sheet)) {
-            self.report_save_error(SaveError::Storage(trouble));
+        if let Err(trouble) = storage::set(&key::of_formula(id), &sheet.write()) {
+            self.report(SaveError::Storage(trouble));
         }
         self.shelf.update(|shelf| shelf.put(id, sheet, now()));
         self.write_index();

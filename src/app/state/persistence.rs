@@ -3,12 +3,13 @@
 use leptos::prelude::*;
 use wasm_bindgen_futures::spawn_local;
 
+use super::persisted::stored_by;
 use super::{AppState, SaveError};
 use crate::app::browser::storage::StorageTrouble;
 use crate::app::browser::{address, clock, storage};
 use crate::app::lazy::{links, records, ring_timers};
-use crate::sheet::record::write_sheet;
-use crate::sheet::{Fragment, Id, Moment, Place, Sheet, key};
+use crate::sheet::{Id, Moment, Place, Sheet};
+use crate::storage::{Fragment, Record, key};
 use crate::text::name;
 
 impl AppState {
@@ -16,7 +17,7 @@ impl AppState {
     pub fn follow(self) {
         Effect::new(move |before: Option<Option<(Id, String)>>| {
             let id = self.open_id.get()?;
-            let record = self.saved.with(|sheet| write_sheet(sheet));
+            let record = self.saved.with(|sheet| sheet.write());
             let saved = Some((id.clone(), record.clone()));
             // The first run finds what was just read; an open formula that changed is kept.
             if let Some((old_id, old)) = before.flatten()
@@ -40,7 +41,7 @@ impl AppState {
             // put that into the address, though, and a visitor's copy must not be lost by it.
             let is_typing = !old_fragment.is_empty() && place == old_place;
             if is_typing && self.open_id.with(Option::is_none) {
-                clock::debounce(move || self.write_address());
+                self.address_debounce.run(move || self.write_address());
             } else if fragment != old_fragment || place != old_place {
                 address::replace(&fragment);
             }
@@ -95,17 +96,7 @@ impl AppState {
                 }
                 self.note_change();
             }
-            Err(trouble) => self.report_save_error(SaveError::Storage(trouble)),
-        }
-    }
-
-    /// Says what keeping came up against, once.
-    pub(super) fn report_save_error(self, keeps: SaveError) {
-        if self
-            .save_error
-            .with_untracked(|said| said.as_ref() != Some(&keeps))
-        {
-            self.save_error.set(Some(keeps));
+            Err(trouble) => self.report(SaveError::Storage(trouble)),
         }
     }
 
@@ -134,18 +125,11 @@ impl AppState {
     }
 
     fn take_from_other_tab(self, key: &str) {
-        let Ok(Some(text)) = storage::get(key) else {
-            return;
-        };
-        match records::sheet(&text) {
-            Some(Ok(sheet)) => {
-                let revision = self.next_revision();
-                self.history
-                    .update(|history| history.change(sheet, None, revision));
-                self.reset_inputs();
-            }
-            Some(Err(error)) => self.report_save_error(SaveError::Record(key.to_owned(), error)),
-            None => {}
+        if let Some(sheet) = self.reported(stored_by(key, records::sheet)) {
+            let revision = self.next_revision();
+            self.history
+                .update(|history| history.change(sheet, None, revision));
+            self.reset_inputs();
         }
     }
 
@@ -154,14 +138,7 @@ impl AppState {
     /// # Errors
     /// What keeping came up against; `None` where nothing is kept under it, or cannot be read yet.
     pub(super) fn read(id: &Id) -> Result<Option<Sheet>, SaveError> {
-        let key = key::of_formula(id);
-        match storage::get(&key) {
-            Ok(Some(text)) => records::sheet(&text)
-                .transpose()
-                .map_err(|error| SaveError::Record(key, error)),
-            Ok(None) => Ok(None),
-            Err(trouble) => Err(SaveError::Storage(trouble)),
-        }
+        stored_by(&key::of_formula(id), records::sheet)
     }
 }
 

@@ -2,12 +2,15 @@
 
 use leptos::prelude::*;
 
+use super::journal::Journal;
+use super::persisted::stored_by;
 use super::{AppState, SaveError, is_newer};
 use crate::app::browser::{address, storage, theme};
 use crate::app::lazy::{links, records};
-use crate::sheet::link::LinkError;
-use crate::sheet::record::{RecordError, write_settings};
-use crate::sheet::{Fragment, History, Id, Kitchens, Settings, Sheet, Theme, key};
+use crate::sheet::{History, Id, Kitchens, Settings, Sheet, Theme};
+use crate::storage::RecordError;
+use crate::storage::link::LinkError;
+use crate::storage::{Fragment, key};
 use crate::text::{error::Trouble, example, language::text, notice, tr_noop};
 
 /// Why a link is not opened while a trial is on.
@@ -53,7 +56,7 @@ impl AppState {
                 None => {}
             },
             Ok(None) => self.find_lost(),
-            Err(trouble) => self.report_save_error(SaveError::Storage(trouble)),
+            Err(trouble) => self.report(SaveError::Storage(trouble)),
         }
         let changes_since_backup = storage::get(key::UNFILED).ok().flatten();
         self.changes_since_backup.set(
@@ -70,10 +73,10 @@ impl AppState {
             key::SHELF.to_owned()
         } else {
             let aside = format!("{}.damaged", key::SHELF);
-            self.keep_text(&aside, text);
+            self.write_text(&aside, text);
             aside
         };
-        self.report_save_error(SaveError::Record(key, error));
+        self.report(SaveError::Record(key, error));
         self.shelf.set(Self::from_records());
     }
 
@@ -97,7 +100,7 @@ impl AppState {
         if let Some((id, sheet)) = examples.into_iter().next() {
             let is_kept = self.save_error.with_untracked(Option::is_none);
             if is_kept {
-                self.keep_text(key::OPEN, id.as_text());
+                self.write_text(key::OPEN, id.as_text());
             }
             self.show(sheet, is_kept.then_some(id));
         }
@@ -105,7 +108,7 @@ impl AppState {
 
     /// Reads the settings; what cannot be read is left as it is, and the usual ones hold.
     pub(super) fn read_settings(self) {
-        if let Some(settings) = self.read_small(key::SETTINGS, records::settings) {
+        if let Some(settings) = self.reported(stored_by(key::SETTINGS, records::settings)) {
             self.settings.set(settings);
         }
         self.show_theme();
@@ -113,23 +116,7 @@ impl AppState {
 
     /// Reads the kitchens; what cannot be read is left as it is.
     pub(super) fn read_kitchens(self) -> Option<Kitchens> {
-        self.read_small(key::KITCHEN, records::kitchens)
-    }
-
-    /// Reads one of the small records; says so where it cannot be opened.
-    fn read_small<T>(
-        self,
-        key: &str,
-        read: fn(&str) -> Option<Result<T, RecordError>>,
-    ) -> Option<T> {
-        let text = storage::get(key).ok().flatten()?;
-        match read(&text)? {
-            Ok(record) => Some(record),
-            Err(error) => {
-                self.report_save_error(SaveError::Record(key.to_owned(), error));
-                None
-            }
-        }
+        self.reported(stored_by(key::KITCHEN, records::kitchens))
     }
 
     /// Changes the settings, and keeps them.
@@ -137,23 +124,7 @@ impl AppState {
         self.settings.set(settings);
         self.reset_inputs();
         self.show_theme();
-        self.keep_text(key::SETTINGS, &write_settings(settings));
-    }
-
-    /// `SaveError` one of the small records.
-    pub(super) fn keep_small(self, key: &str, text: &str) {
-        self.keep_text(key, text);
-    }
-
-    /// Says that a record cannot be opened.
-    pub(super) fn say_unread(self, key: &str, error: RecordError) {
-        self.report_save_error(SaveError::Record(key.to_owned(), error));
-    }
-
-    fn keep_text(self, key: &str, text: &str) {
-        if let Err(trouble) = storage::set(key, text) {
-            self.report_save_error(SaveError::Storage(trouble));
-        }
+        self.write_record(key::SETTINGS, &settings);
     }
 
     fn show_theme(self) {
@@ -168,13 +139,13 @@ impl AppState {
     pub fn open_formula(self, id: &Id) -> bool {
         match Self::read(id) {
             Ok(Some(sheet)) => {
-                self.keep_text(key::OPEN, id.as_text());
+                self.write_text(key::OPEN, id.as_text());
                 self.show(sheet, Some(id.clone()));
                 true
             }
             Ok(None) => false,
             Err(trouble) => {
-                self.report_save_error(trouble);
+                self.report(trouble);
                 false
             }
         }
@@ -205,7 +176,7 @@ impl AppState {
     /// `SaveError` the visitor's copy that is open, as a formula of the shelf.
     pub fn keep_visit(self) {
         let id = self.shelve(&untrack(|| self.with_saved(Clone::clone)));
-        self.keep_text(key::OPEN, id.as_text());
+        self.write_text(key::OPEN, id.as_text());
         self.open_id.set(Some(id));
     }
 
@@ -221,6 +192,7 @@ impl AppState {
         self.trial.set(None);
         self.open_id.set(id);
         self.history.set(History::new(sheet));
+        self.journal.set(Journal::default());
         self.reset_inputs();
         self.find_trial();
     }

@@ -7,7 +7,8 @@ use leptos::prelude::*;
 use super::AppState;
 use crate::app::browser::storage;
 use crate::app::lazy::records;
-use crate::sheet::{Id, Sheet, Trial, key};
+use crate::sheet::{Id, Sheet, Trial};
+use crate::storage::key;
 use crate::text::tr;
 
 impl AppState {

@@ -8,8 +8,9 @@ use leptos::prelude::*;
 use super::{AppState, SaveError};
 use crate::app::browser::presses::presses;
 use crate::app::browser::{random, storage, tabs};
-use crate::sheet::record::{read_trial, write_trial};
-use crate::sheet::{Id, Trial, key};
+use crate::sheet::{Id, Trial};
+use crate::storage::record::SavedTrial;
+use crate::storage::{Record, key};
 
 /// This tab, among those that are open.
 #[derive(Clone)]
@@ -45,14 +46,14 @@ impl AppState {
         let id = self.open_id.get_untracked();
         let record = self
             .trial
-            .with_untracked(|trial| trial.as_ref().map(write_trial));
+            .with_untracked(|trial| trial.as_ref().map(|trial| SavedTrial::of(trial).write()));
         let key = record.as_ref().map(|_| key::of_trial(id.as_ref(), &tab.id));
         let old = tab.key.get_value();
         if let Some(old) = old.filter(|old| key.as_ref() != Some(old)) {
             storage::remove(&old);
         }
         if let (Some(key), Some(record)) = (&key, &record) {
-            self.keep_small(key, record);
+            self.write_text(key, record);
         }
         tab.key.set_value(key);
     }
@@ -84,8 +85,8 @@ impl AppState {
 
     /// Goes on with a trial that was left. One on a visitor's copy only where that stands open.
     fn take_up(self, key: &str, text: &str) {
-        match read_trial(text) {
-            Ok((base, tried)) => {
+        match SavedTrial::read(text) {
+            Ok(SavedTrial { base, tried }) => {
                 let is_visit = self.open_id.with_untracked(Option::is_none);
                 let is_other = is_visit && untrack(|| self.with_saved(|saved| *saved != base));
                 if !is_other {
@@ -95,7 +96,7 @@ impl AppState {
                     self.reset_inputs();
                 }
             }
-            Err(error) => self.report_save_error(SaveError::Record(key.to_owned(), error)),
+            Err(error) => self.report(SaveError::Record(key.to_owned(), error)),
         }
     }
 }

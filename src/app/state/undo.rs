@@ -1,8 +1,9 @@
-//! Back and forward: one row of steps, whether they changed the formula, a trial or the kitchen.
+//! Undo and redo: one row of steps, whether they changed the formula, a trial, the kitchen or what is stored beside them.
 
 use leptos::prelude::*;
 
 use super::AppState;
+use super::journal::Journal;
 use crate::app::lazy::records;
 use crate::sheet::{History, Kitchens};
 
@@ -13,6 +14,8 @@ pub enum Stepped {
     Formula,
     /// The kitchen.
     Kitchen,
+    /// What is stored beside them: tins, pantry, class, plan, bench.
+    Beside,
 }
 
 impl AppState {
@@ -22,7 +25,13 @@ impl AppState {
             Some(trial) => Some(trial.last()),
             None => self.history.with_untracked(History::last),
         });
-        if self.kitchens.with_untracked(History::last) > of_sheet {
+        let of_kitchen = self.kitchens.with_untracked(History::last);
+        let beside = self.journal.with_untracked(Journal::last);
+        if beside > of_sheet.max(of_kitchen) {
+            self.step_journal(true);
+            return Stepped::Beside;
+        }
+        if of_kitchen > of_sheet {
             return self.step_kitchens(History::undo);
         }
         if !self.step(History::undo) && self.trial.with_untracked(Option::is_some) {
@@ -39,7 +48,13 @@ impl AppState {
             None => self.history.with_untracked(History::next),
         });
         let of_kitchen = self.kitchens.with_untracked(History::next);
-        if of_kitchen.is_some_and(|revision| of_sheet.is_none_or(|other| revision < other)) {
+        let beside = self.journal.with_untracked(Journal::next);
+        let first = [of_sheet, of_kitchen, beside].into_iter().flatten().min();
+        if beside.is_some() && beside == first {
+            self.step_journal(false);
+            return Stepped::Beside;
+        }
+        if of_kitchen.is_some() && of_kitchen == first {
             return self.step_kitchens(History::redo);
         }
         self.step(History::redo);
@@ -62,11 +77,13 @@ impl AppState {
         self.is_trial()
             || self.history.with(History::can_undo)
             || self.kitchens.with(History::can_undo)
+            || self.journal.with(|journal| journal.last().is_some())
     }
 
     /// Whether there is a step to go forward.
     pub fn can_redo(self) -> bool {
         self.kitchens.with(History::can_redo)
+            || self.journal.with(|journal| journal.next().is_some())
             || self.trial.with(|trial| match trial {
                 Some(trial) => trial.steps.can_redo(),
                 None => self.history.with(History::can_redo),

@@ -1,86 +1,41 @@
-//! The desk: what is kept for tins, the pantry and the class, read when it is first asked for.
+//! What is kept for tins, the pantry and the class, read when it is first asked for.
 
 use leptos::prelude::*;
 
+use super::persisted::{Persisted, stored};
 use super::{AppState, use_app_state};
-use crate::app::browser::storage;
 use crate::engine::class::ClassSettings;
 use crate::engine::nutrition::LabelLaw;
 use crate::engine::plan::Loads;
-use crate::sheet::record::{
-    RecordError, read_class, read_day, read_pantry, read_tins, write_class, write_day,
-    write_pantry, write_tins,
-};
-use crate::sheet::{Pantry, SavedTin, key};
+use crate::sheet::Pantry;
+use crate::sheet::day::DaySettings;
+use crate::storage::key;
+use crate::storage::record::SavedTins;
 
 /// What is kept for tins, the pantry and the class.
 #[derive(Clone, Copy)]
 pub struct WorkspaceStore {
     /// The user's tins.
-    pub tins: RwSignal<Vec<SavedTin>>,
+    pub tins: Persisted<SavedTins>,
     /// Packs, prices, and what packets say.
-    pub pantry: RwSignal<Pantry>,
+    pub pantry: Persisted<Pantry>,
     /// What is wanted of a class.
-    pub settings: RwSignal<ClassSettings>,
+    pub settings: Persisted<ClassSettings>,
     /// Whose law labels go by; not kept.
     pub law: RwSignal<LabelLaw>,
     state: AppState,
 }
 
 impl WorkspaceStore {
-    /// The desk of this page. What other tabs keep comes onto it too.
+    /// The one of this page.
     pub fn here() -> Self {
-        use_app_state().page_singleton(|state| {
-            let desk = Self::of(state);
-            storage::watch(move |changed| desk.take_in(changed.as_deref()));
-            desk
-        })
-    }
-
-    /// Takes in what another tab has kept under a key, or under any where none is told.
-    fn take_in(self, changed: Option<&str>) {
-        let told = |key: &str| changed.is_none_or(|changed| changed == key);
-        if told(key::TINS) {
-            let _taken = read(self.state, key::TINS, read_tins).map(|tins| self.tins.set(tins));
-        }
-        if told(key::PANTRY) {
-            let found = read(self.state, key::PANTRY, read_pantry);
-            let _taken = found.map(|pantry| self.pantry.set(pantry));
-        }
-        if told(key::CLASS) {
-            let found = read(self.state, key::CLASS, read_class);
-            let _taken = found.map(|settings| self.settings.set(settings));
-        }
-    }
-
-    fn of(state: AppState) -> Self {
-        Self {
-            tins: RwSignal::new(read(state, key::TINS, read_tins).unwrap_or_default()),
-            pantry: RwSignal::new(read(state, key::PANTRY, read_pantry).unwrap_or_default()),
-            settings: RwSignal::new(read(state, key::CLASS, read_class).unwrap_or_default()),
+        use_app_state().page_singleton(|state| Self {
+            tins: Persisted::new(state),
+            pantry: Persisted::new(state),
+            settings: Persisted::new(state),
             law: RwSignal::new(LabelLaw::default()),
             state,
-        }
-    }
-
-    /// Changes the user's tins, and keeps them.
-    pub fn set_tins(self, tins: Vec<SavedTin>) {
-        self.state.keep_small(key::TINS, &write_tins(&tins));
-        self.tins.set(tins);
-    }
-
-    /// Changes the pantry, and keeps it.
-    pub fn set_pantry(self, change: impl FnOnce(&mut Pantry)) {
-        let mut pantry = self.pantry.get_untracked();
-        change(&mut pantry);
-        self.state.keep_small(key::PANTRY, &write_pantry(&pantry));
-        self.pantry.set(pantry);
-    }
-
-    /// Changes what is wanted of a class, and keeps it.
-    pub fn set_wishes(self, settings: ClassSettings) {
-        self.state.keep_small(key::CLASS, &write_class(&settings));
-        self.settings.set(settings);
+        })
     }
 
     /// Puts loads of the oven into the plan of the open formula, and keeps it. `false` where there
@@ -90,22 +45,17 @@ impl WorkspaceStore {
             return false;
         };
         let key = key::of_day(&id);
-        let is_kept = matches!(storage::get(&key), Ok(Some(_)));
-        let found = read(self.state, &key, read_day);
-        if is_kept && found.is_none() {
-            return false;
+        match stored::<DaySettings>(&key) {
+            Ok(found) => {
+                let mut settings = found.unwrap_or_default();
+                settings.loads = loads;
+                self.state.write_record(&key, &settings);
+                true
+            }
+            Err(error) => {
+                self.state.report(error);
+                false
+            }
         }
-        let mut settings = found.unwrap_or_default();
-        settings.loads = loads;
-        self.state.keep_small(&key, &write_day(&settings));
-        true
     }
-}
-
-/// What stands under a key; what cannot be opened is said, and left as it is.
-fn read<T>(state: AppState, key: &str, read: fn(&str) -> Result<T, RecordError>) -> Option<T> {
-    let text = storage::get(key).ok().flatten()?;
-    read(&text)
-        .map_err(|error| state.say_unread(key, error))
-        .ok()
 }

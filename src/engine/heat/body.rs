@@ -127,19 +127,6 @@ impl Body {
         Ok(Self::with(&properties, mass, Shape::Sphere, radius))
     }
 
-    /// The same food as a ball.
-    ///
-    /// # Errors
-    /// [`HeatError::OffScale`] when it is too small or too large to be handled.
-    pub fn ball(self) -> Result<Self, HeatError> {
-        let cube = 3.0 * self.volume() / (4.0 * std::f64::consts::PI);
-        Ok(Self {
-            shape: Shape::Sphere,
-            half: Length::from_metres(libm::cbrt(cube))?,
-            ..self
-        })
-    }
-
     const fn with(properties: &Properties, mass: Mass, shape: Shape, half: Length) -> Self {
         Self {
             shape,

@@ -7,10 +7,11 @@ use crate::engine::chocolate::{
 };
 use crate::engine::formula::{Formula, PartKind};
 use crate::engine::heat::HeatError;
-use crate::engine::kitchen::{Kitchen, MeltSettings, melting};
 use crate::engine::quantity::Temperature;
 use crate::results::batch::BatchResults;
+use crate::results::heat::melting;
 use crate::sheet::Sheet;
+use crate::sheet::{Kitchen, MeltSettings};
 
 /// A syrup with its flow curve.
 #[derive(Clone, Debug, PartialEq)]

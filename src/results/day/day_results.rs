@@ -2,15 +2,16 @@
 
 use super::rises::{Known, Rising, rising};
 use crate::engine::formula::{Form, Formula};
-use crate::engine::kitchen::{HeatSettings, Kitchen, TimesAsked, times};
 use crate::engine::learn::Learnt;
 use crate::engine::plan::{
     Aim, Around, Done, DurationRange, Plan, PlanError, Solved, edited, solve, usual,
 };
 use crate::engine::quantity::{Factor, Instant, Minutes};
 use crate::engine::rise::{RiseError, RiseSettings, Risen, Stated, YeastActivity, yeast_activity};
+use crate::results::heat::{TimesAsked, times};
 use crate::sheet::civil::{Clock, Zone, nights};
 use crate::sheet::day::{Bake, Bench, DaySettings, Target};
+use crate::sheet::{HeatSettings, Kitchen};
 use crate::sheet::{Moment, Sheet};
 
 /// What a plan is made from.

@@ -2,9 +2,9 @@
 
 use super::rises::{Known, rising};
 use crate::engine::formula::Formula;
-use crate::engine::kitchen::{HeatSettings, Kitchen};
 use crate::engine::quantity::{Minutes, Temperature};
 use crate::engine::rise::RiseSettings;
+use crate::sheet::{HeatSettings, Kitchen};
 
 /// Which of the two rises.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

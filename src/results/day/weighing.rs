@@ -4,9 +4,10 @@ use super::observed::as_weighed;
 use crate::engine::formula::{Figure, Figures, Form, Formula, LineAt};
 use crate::engine::heat::dough_temperature;
 use crate::engine::ingredients::Role;
-use crate::engine::kitchen::{HeatSettings, Kitchen, bowlful};
 use crate::engine::quantity::{Mass, TemperatureChange};
+use crate::results::heat::mixer_load;
 use crate::sheet::day::Bench;
+use crate::sheet::{HeatSettings, Kitchen};
 
 /// Something to be added, and what the line then comes to.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -100,7 +101,7 @@ pub fn warmed_by_weights(
     heat: &HeatSettings,
 ) -> Option<TemperatureChange> {
     let comes_off = |formula: &Formula| {
-        let bowl = bowlful(formula, kitchen, heat).ok()?;
+        let bowl = mixer_load(formula, kitchen, heat).ok()?;
         Some(dough_temperature(&bowl.dough).ok()?.temperature)
     };
     Some(comes_off(&as_weighed(formula, bench))? - comes_off(formula)?)

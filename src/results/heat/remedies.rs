@@ -1,9 +1,10 @@
 //! What brings a dough to its temperature: worked out after the frame, from a question that is cheap
 //! to compare.
 
+use super::mixer_load::MixerLoad;
 use crate::engine::heat::{Dough, DoughRemedy, LiquidAnswer, Surroundings, dough_remedies};
-use crate::engine::kitchen::{Kitchen, MixerLoad};
 use crate::engine::quantity::Temperature;
+use crate::sheet::Kitchen;
 
 /// A dough that may miss its temperature, and what surrounds it.
 #[derive(Clone, Debug, PartialEq)]

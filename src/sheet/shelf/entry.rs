@@ -31,10 +31,13 @@ pub enum Standing {
 
 /// An entry with its state and the time of its last change of state.
 #[derive(Clone, Debug, PartialEq)]
-pub(in crate::sheet) struct Slot {
-    pub(in crate::sheet) entry: ShelfEntry,
-    pub(in crate::sheet) standing: Standing,
-    pub(in crate::sheet) since: Moment,
+pub struct Slot {
+    /// The entry.
+    pub entry: ShelfEntry,
+    /// Where the formula is.
+    pub standing: Standing,
+    /// Since when.
+    pub since: Moment,
 }
 
 impl Slot {

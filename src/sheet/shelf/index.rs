@@ -7,14 +7,38 @@ use crate::sheet::{Id, Moment, Sheet, plain};
 /// The stored formulas, sorted by id.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Shelf {
-    pub(in crate::sheet) slots: Vec<Slot>,
+    pub(super) slots: Vec<Slot>,
 }
 
 impl Shelf {
     /// Most entries, those in the bin included.
     pub const MOST: usize = 20_000;
     /// Most deleted formulas that are recorded.
-    pub(in crate::sheet) const MOST_GONE: usize = 500;
+    pub const MOST_GONE: usize = 500;
+
+    /// An index of these slots, in any order; none where a formula is there twice.
+    #[must_use]
+    pub fn of(mut slots: Vec<Slot>) -> Option<Self> {
+        slots.sort_by(|one, other| one.entry.id.cmp(&other.entry.id));
+        let doubled = slots
+            .windows(2)
+            .any(|pair| matches!(pair, [one, other] if one.entry.id == other.entry.id));
+        (!doubled).then_some(Self { slots })
+    }
+
+    /// All slots, sorted by id.
+    #[must_use]
+    pub fn slots(&self) -> &[Slot] {
+        &self.slots
+    }
+
+    /// Keeps only the slots that `is_kept` answers for, and gives back the entries of the others.
+    pub fn retain(&mut self, is_kept: impl Fn(&Slot) -> bool) -> Vec<ShelfEntry> {
+        let slots = std::mem::take(&mut self.slots);
+        let (kept, lost): (Vec<_>, Vec<_>) = slots.into_iter().partition(is_kept);
+        self.slots = kept;
+        lost.into_iter().map(|slot| slot.entry).collect()
+    }
 
     /// The formulas on the shelf, the last changed first.
     #[must_use]

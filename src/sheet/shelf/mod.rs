@@ -6,10 +6,6 @@
 mod entry;
 mod index;
 mod merge;
-mod repair;
 
-pub use entry::{ShelfEntry, Standing};
+pub use entry::{ShelfEntry, Slot, Standing};
 pub use index::Shelf;
-pub use repair::Repaired;
-
-pub(super) use entry::Slot;

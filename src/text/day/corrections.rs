@@ -2,10 +2,10 @@
 
 use super::bench::dough_off;
 use crate::engine::formula::Formula;
-use crate::engine::kitchen::StillNeeds;
 use crate::engine::plan::StepAt;
 use crate::engine::quantity::{Instant, Minutes, Temperature};
 use crate::results::day::{Planned, RiseOff, WhichRise, gives};
+use crate::results::heat::StillNeeds;
 use crate::sheet::civil::Zone;
 use crate::sheet::day::Bench;
 use crate::text::{format, format_options::FormatOptions, name, tr};

@@ -2,7 +2,7 @@
 
 use super::Trouble;
 use super::reported::megabytes;
-use crate::sheet::interchange::{RecipeError, SquareCodeError, Unread};
+use crate::storage::interchange::{RecipeError, SquareCodeError, Unread};
 use crate::text::{format, format_options::FormatOptions, name, tr};
 
 impl Trouble for RecipeError {

@@ -2,7 +2,7 @@
 
 use super::Trouble;
 use super::reported::number_outside;
-use crate::sheet::link::LinkError;
+use crate::storage::link::LinkError;
 use crate::text::{format_options::FormatOptions, tr};
 
 impl Trouble for LinkError {

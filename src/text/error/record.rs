@@ -2,7 +2,7 @@
 
 use super::Trouble;
 use super::reported::number_outside;
-use crate::sheet::record::{Expected, RecordError, RecordFault};
+use crate::storage::record::{Expected, RecordError, RecordFault};
 use crate::text::{format_options::FormatOptions, tr};
 
 impl Trouble for RecordError {

@@ -3,8 +3,8 @@
 use super::names::{self, standing_names};
 use super::step::step;
 use crate::engine::heat::{DoughRemedy, DoughTemperature, LiquidAnswer, OutOfReach};
-use crate::engine::kitchen::MixerLoad;
 use crate::engine::quantity::Temperature;
+use crate::results::heat::MixerLoad;
 use crate::text::{
     Advice, chart::begun, format, format_options::FormatOptions, language::text, tr, tr_noop,
 };

@@ -2,7 +2,7 @@
 
 use crate::engine::nutrition::{LabelLaw, Nutrient};
 use crate::engine::tin::{TinKind, TinMeasure};
-use crate::sheet::interchange::{LinkPart, MeasureUnit};
+use crate::storage::interchange::{LinkPart, MeasureUnit};
 use crate::text::tr;
 
 /// What a kind of tin is called.

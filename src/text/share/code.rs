@@ -1,7 +1,7 @@
 //! The square code of a link, or the reason why there is none.
 
 use crate::sheet::Sheet;
-use crate::sheet::interchange::{SquareCode, square_code, svg};
+use crate::storage::interchange::{SquareCode, square_code, svg};
 use crate::text::{Trouble, format_options::FormatOptions, tr};
 
 /// The square code of a link.

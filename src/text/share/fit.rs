@@ -1,7 +1,7 @@
 //! The largest type size at which a printed page fits on one sheet.
 
 use super::paper::{BenchCard, ClassSheet};
-use crate::sheet::interchange::SquareCode;
+use crate::storage::interchange::SquareCode;
 
 /// Type size of a page.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -3,7 +3,7 @@
 use crate::engine::batch::Rounded;
 use crate::engine::ingredients::Food;
 use crate::engine::quantity::Mass;
-use crate::sheet::interchange::in_measures;
+use crate::storage::interchange::in_measures;
 use crate::text::name;
 
 /// The lines of a batch that a table of measures knows: the ingredient, and about how many cups

@@ -4,8 +4,8 @@ use super::fit::{self, Density, Fit, Paper, code_side};
 use super::steps::{cautions, work};
 use crate::engine::nutrition::LabelLaw;
 use crate::results::batch::{self, BatchResults};
-use crate::sheet::interchange::{SquareCode, svg};
 use crate::sheet::{Pantry, Sheet};
+use crate::storage::interchange::{SquareCode, svg};
 use crate::text::{
     allergens,
     caution::LOCAL_RULES,

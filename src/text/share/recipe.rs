@@ -1,7 +1,7 @@
 //! The report on an imported recipe, line by line.
 
 use crate::engine::ingredients::Food;
-use crate::sheet::interchange::{Amount, Found, ReadRecipe, Understood};
+use crate::storage::interchange::{Amount, Found, ReadRecipe, Understood};
 use crate::text::{Trouble, format, format_options::FormatOptions, name, tr};
 
 /// A line of an imported recipe and its result.

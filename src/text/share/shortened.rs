@@ -1,7 +1,8 @@
 //! What can be left out of a link to shorten it, with the characters saved.
 
-use crate::sheet::interchange::{LinkPart, Shorter, SquareCode, shorter};
-use crate::sheet::{Sheet, link};
+use crate::sheet::Sheet;
+use crate::storage::interchange::{LinkPart, Shorter, SquareCode, shorter};
+use crate::storage::link;
 use crate::text::format_options::FormatOptions;
 use crate::text::{format, name, tr};
 

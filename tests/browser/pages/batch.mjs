@@ -26,9 +26,9 @@ export class BatchPage {
     await this.page.getByRole('combobox', { name: 'Ask for it by' }).selectOption(way);
   }
 
-  /// What the weighing list says of an ingredient of a stream: shown, and said below.
-  async line(stream, food) {
-    const row = this.page.getByRole('region', { name: `To weigh: ${stream}` }).getByRole('button', { name: food }).first();
+  /// What the weighing list says of an ingredient of a part: shown, and said below.
+  async line(part, food) {
+    const row = this.page.getByRole('region', { name: `To weigh: ${part}` }).getByRole('button', { name: food }).first();
     const text = (part) => row.locator(part).innerText();
     return { shows: plain(await text('.shows')), said: plain(await text('.said')) };
   }

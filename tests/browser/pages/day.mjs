@@ -1,15 +1,15 @@
 //! The Day place, found by roles and labels.
 
 import { ready } from '../launch.mjs';
-import { drawn } from './whole.mjs';
+import { drawn } from './app_page.mjs';
 
 /// Friday, 27 March 2026, 17:00 in London: clocks go forward on the Sunday.
 const FRIDAY = new Date('2026-03-27T17:00:00Z');
 const LONDON = { timezoneId: 'Europe/London', locale: 'en-GB' };
 
 /// Opens the place on that Friday, in London.
-export async function onFriday(desk, screen = 'phone', more = {}) {
-  const visit = await desk.open(screen, { ...LONDON, ...more });
+export async function onFriday(session, screen = 'phone', more = {}) {
+  const visit = await session.open(screen, { ...LONDON, ...more });
   await visit.page.clock.install({ time: FRIDAY });
   await visit.page.reload();
   await ready(visit.page);

@@ -1,28 +1,28 @@
-//! The Formula place: streams, and ingredients with a weight and a percentage each.
+//! The Formula place: parts, and ingredients with a weight and a percentage each.
 
-import { drawn, Whole } from './whole.mjs';
+import { drawn, AppPage } from './app_page.mjs';
 
-export class Formula extends Whole {
-  stream(name) {
+export class Formula extends AppPage {
+  part(name) {
     return this.page.getByRole('region', { name, exact: true });
   }
 
-  /// Names of the streams in their order.
-  async streams() {
+  /// Names of the parts in their order.
+  async parts() {
     const cards = this.page.getByRole('main').getByRole('region').filter({ has: this.page.locator('.line') });
     return cards.evaluateAll((all) => all.map((card) => card.ariaLabel));
   }
 
-  line(stream, food) {
-    return this.stream(stream).getByRole('group', { name: food, exact: true });
+  line(part, food) {
+    return this.part(part).getByRole('group', { name: food, exact: true });
   }
 
-  weight(stream, food) {
-    return this.stream(stream).getByRole('textbox', { name: begins(`${food}, weight`) });
+  weight(part, food) {
+    return this.part(part).getByRole('textbox', { name: begins(`${food}, weight`) });
   }
 
-  percent(stream, food) {
-    return this.stream(stream).getByRole('textbox', { name: begins(`${food}, of flour`) });
+  percent(part, food) {
+    return this.part(part).getByRole('textbox', { name: begins(`${food}, of flour`) });
   }
 
   /// Types into a box and waits for the next frame.
@@ -42,19 +42,19 @@ export class Formula extends Whole {
     await drawn(this.page);
   }
 
-  async openLine(stream, food) {
-    await this.line(stream, food).getByRole('button').first().click();
+  async openLine(part, food) {
+    await this.line(part, food).getByRole('button').first().click();
     await this.opened();
   }
 
-  async openStream(name) {
-    await this.stream(name).getByRole('heading', { level: 2 }).getByRole('button').click();
+  async openPart(name) {
+    await this.part(name).getByRole('heading', { level: 2 }).getByRole('button').click();
     await this.opened();
   }
 
   /// Adds an ingredient by searching for it.
-  async add(stream, food) {
-    await this.stream(stream).getByRole('button', { name: 'Add an ingredient' }).click();
+  async add(part, food) {
+    await this.part(part).getByRole('button', { name: 'Add an ingredient' }).click();
     await this.dialog.getByRole('searchbox', { name: 'Search by name' }).fill(food);
     await this.dialog.getByRole('button', { name: begins(food) }).first().click();
     await drawn(this.page);

@@ -1,8 +1,8 @@
 //! The settings: units, language, light or dark.
 
-import { drawn, Whole } from './whole.mjs';
+import { drawn, AppPage } from './app_page.mjs';
 
-export class Settings extends Whole {
+export class Settings extends AppPage {
   /// Opens them, whatever language the page is in.
   async open() {
     await this.page.getByRole('banner').getByRole('button', { name: /^(Settings|Ajustes|設定)$/ }).click();

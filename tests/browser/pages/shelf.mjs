@@ -1,16 +1,16 @@
 //! The shelf: the formulas that are kept, and the bin.
 
-import { drawn } from './whole.mjs';
+import { drawn } from './app_page.mjs';
 
 export class Shelf {
-  /// `whole`: the page around it (whole.mjs), on which the shelf is opened.
-  constructor(whole) {
-    this.whole = whole;
-    this.dialog = whole.dialog;
+  /// `app`: the page around it (app_page.mjs), on which the shelf is opened.
+  constructor(app) {
+    this.app = app;
+    this.dialog = app.dialog;
   }
 
   async open() {
-    await this.whole.openShelf();
+    await this.app.openShelf();
     return this;
   }
 
@@ -20,19 +20,19 @@ export class Shelf {
 
   /// Names of the formulas on it, the one changed last first.
   async names() {
-    const rows = this.dialog.getByRole('listitem').filter({ has: this.whole.page.getByRole('button', { name: 'bin' }) });
+    const rows = this.dialog.getByRole('listitem').filter({ has: this.app.page.getByRole('button', { name: 'bin' }) });
     return rows.evaluateAll((all) => all.map((row) => row.querySelector('button > span').textContent));
   }
 
   async pick(name) {
     await this.row(name).getByRole('button').first().click();
     await this.dialog.waitFor({ state: 'hidden' });
-    await drawn(this.whole.page);
+    await drawn(this.app.page);
   }
 
   async bin(name) {
     await this.row(name).getByRole('button', { name: 'bin' }).click();
-    await drawn(this.whole.page);
+    await drawn(this.app.page);
   }
 
   /// Asks for the bin to be emptied; it is asked back.
@@ -47,6 +47,6 @@ export class Shelf {
 
   async putBack(name) {
     await this.row(name).getByRole('button', { name: new RegExp(`^Put back ?: ${name}$`) }).click();
-    await drawn(this.whole.page);
+    await drawn(this.app.page);
   }
 }

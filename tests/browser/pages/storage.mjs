@@ -20,6 +20,11 @@ export async function trials(page) {
   return Object.fromEntries(Object.entries(await all(page)).filter(([key]) => key.startsWith('softcrumb.trial.')));
 }
 
+/// Has the page write now what it writes a moment after a change, as it does when it is left.
+export function written(page) {
+  return page.evaluate(() => { window.dispatchEvent(new PageTransitionEvent('pagehide')); });
+}
+
 /// Puts a text under a key.
 export function put(page, key, text) {
   return page.evaluate(([key, text]) => localStorage.setItem(key, text), [key, text]);

@@ -1,11 +1,11 @@
 //! Every place and every dialog, by name, and how a user gets there.
 
 import { Formula } from './formula.mjs';
-import { drawn } from './whole.mjs';
+import { drawn } from './app_page.mjs';
 
 export const PLACES = ['Formula', 'Batch', 'Heat', 'Chocolate', 'Day'];
 
-const STREAM = 'Final dough';
+const PART = 'Final dough';
 
 /// Opens each dialog of the page; the Formula place stands below.
 export const DIALOGS = {
@@ -16,14 +16,14 @@ export const DIALOGS = {
     await page.keyFigure('True water').click();
     await page.opened();
   },
-  'an ingredient': (page) => page.openLine(STREAM, 'Whole milk'),
-  'a stream': (page) => page.openStream('Scald'),
-  'a new stream': async (page) => {
+  'an ingredient': (page) => page.openLine(PART, 'Whole milk'),
+  'a part': (page) => page.openPart('Scald'),
+  'a new part': async (page) => {
     await page.page.getByRole('button', { name: 'Add a stream' }).click();
     await page.opened();
   },
   'picking an ingredient': async (page) => {
-    await page.stream(STREAM).getByRole('button', { name: 'Add an ingredient' }).click();
+    await page.part(PART).getByRole('button', { name: 'Add an ingredient' }).click();
     await page.opened();
   },
   'an own ingredient': async (page) => {

@@ -5,8 +5,8 @@ use softcrumb::engine::plan::{Step, Timed};
 use softcrumb::engine::quantity::{Instant, Minutes};
 use softcrumb::engine::rise::{RiseError, Risen};
 use softcrumb::results::day::{Night, Planned};
-use softcrumb::sheet::calendar::{self, Event};
 use softcrumb::sheet::civil::Zone;
+use softcrumb::storage::calendar::{self, Event};
 use softcrumb::text::{FormatOptions, day, name};
 
 use crate::asked::Asked;

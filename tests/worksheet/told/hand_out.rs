@@ -3,11 +3,11 @@
 use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
 use serde_json::{Value, json};
-use softcrumb::sheet::interchange::{
+use softcrumb::storage::Record;
+use softcrumb::storage::interchange::{
     RecipeLine, SquareCode, Understood, csv, png, read_recipe, square_code, svg, write_recipe,
 };
-use softcrumb::sheet::link;
-use softcrumb::sheet::record::write_sheet;
+use softcrumb::storage::link;
 use softcrumb::text::FormatOptions;
 use softcrumb::text::share::steps;
 
@@ -53,7 +53,7 @@ pub(super) fn recipe(asked: &Asked) -> Value {
         json!({
             "lines": read.lines.iter().map(line).collect::<Vec<_>>(),
             "unused": read.unused, "note_cut": read.note_cut,
-            "record": write_sheet(&read.sheet),
+            "record": read.sheet.write(),
         })
     })
 }

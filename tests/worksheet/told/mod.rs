@@ -11,8 +11,8 @@ mod working;
 
 use serde_json::{Value, json};
 use softcrumb::engine::formula::Formula;
-use softcrumb::sheet::link;
-use softcrumb::sheet::record::write_sheet;
+use softcrumb::storage::Record;
+use softcrumb::storage::link;
 
 use crate::asked::{Asked, VERSION};
 use crate::error::or_error;
@@ -38,7 +38,7 @@ pub(crate) fn told(asked: &Asked, evaluation: &Evaluation) -> Value {
         "recipe": hand_out::recipe(asked),
         "working": working::told(&working(evaluation)),
         "link": or_error(&link::write(&asked.sheet), "", |text| json!(text)),
-        "record": write_sheet(&asked.sheet),
+        "record": asked.sheet.write(),
     })
 }
 

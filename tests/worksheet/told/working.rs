@@ -103,24 +103,23 @@ fn of_day(evaluation: &Evaluation, all: &mut Lines) {
 }
 
 fn of_heat(heat: &Heat, all: &mut Lines) {
-    if let Ok(boiling) = &heat.boiling {
+    let results = &heat.results;
+    if let Ok(boiling) = &results.boiling {
         add(all, "boiling", boiling.working());
     }
-    for sums in heat
-        .pastes
-        .iter()
-        .filter_map(|(_, sums)| sums.as_ref().ok())
-    {
-        add(all, "paste", sums.cooked.working());
-        add(all, "cooling", sums.cooled.working());
+    for (paste, cooling) in results.pastes.iter().zip(&heat.paste_coolings) {
+        if let (Ok(cooked), Some(cooled)) = (&paste.cooked, &cooling.cooled) {
+            add(all, "paste", cooked.working());
+            add(all, "cooling", cooled.working());
+        }
     }
-    if let Ok(bowl) = &heat.bowl {
-        add(all, "dough_temperature", bowl.came.working());
-        if let Ok(factor) = &bowl.factor {
+    if let Ok(mixing) = &results.mixing {
+        add(all, "dough_temperature", mixing.dough.working());
+        if let Ok(factor) = &mixing.factor {
             add(all, "factor_method", factor.working());
         }
     }
-    if let Ok(baking) = &heat.baking {
+    if let Ok(baking) = &results.baking {
         add(all, "core", baking.core_working());
         if let Ok(programme) = &baking.programme {
             add(all, "programme", programme.working());

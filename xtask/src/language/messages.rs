@@ -117,11 +117,9 @@ fn is_name(text: &str) -> bool {
         .any(|three| three.iter().all(u8::is_ascii_lowercase));
     let is_rule = [" × ", " / ", " + ", " − ", "^"]
         .iter()
-        .any(|sign| text.contains(sign))
-        || (!text.contains(' ') && text.contains(['(', '{']));
-    let is_unit = text.contains('/') && !text.contains(' ');
-    let is_key = text.ends_with("loaf") && !text.contains(' ');
-    has_word && !is_rule && !is_unit && !is_key
+        .any(|sign| text.contains(sign));
+    let is_code = !text.contains(' ') && (text.contains(['(', '{', '/']) || text.ends_with("loaf"));
+    has_word && !is_rule && !is_code
 }
 
 /// The value of a string literal.

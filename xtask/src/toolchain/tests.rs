@@ -1,78 +1,64 @@
 //! Finding a compiler, on mock machines.
 
 use super::{Preference, TARGET, Toolchain, find};
-use std::cell::{Cell, RefCell};
+use crate::paths;
+use std::cell::RefCell;
 use std::fs;
 use std::path::PathBuf;
 
-/// A machine whose programs answer from these fields; its files lie in a folder of its own.
+/// A machine: what is on it, and the commands that installed something.
 struct Mock {
-    root: PathBuf,
-    target_installed: Cell<bool>,
-    debian_version: Cell<Option<&'static str>>,
-    wasm_ld: Cell<bool>,
-    network: bool,
-    is_root: bool,
-    /// The commands that install something.
+    has: RefCell<Vec<&'static str>>,
     installs: RefCell<Vec<String>>,
 }
 
-const NEW: Option<&str> = Some("rustc 1.96.0 (ac68faa20 2026-05-25)");
-
 impl Mock {
-    /// A machine with a default toolchain and its linker, but no compiler for the target.
-    fn new(name: &str, network: bool, is_root: bool) -> Self {
-        let root = std::env::temp_dir().join(format!("softcrumb-{}-{name}", std::process::id()));
-        for folder in ["target", "host/bin", "usr/lib/rustlib/src/rust/library/std"] {
-            fs::create_dir_all(root.join(folder)).unwrap();
+    fn with(has: &[&'static str]) -> Self {
+        for folder in ["host/bin", "usr/lib/rustlib/src/rust/library/std"] {
+            fs::create_dir_all(folder_of_mocks().join(folder)).unwrap();
         }
-        fs::write(root.join("host/bin/rust-lld"), "").unwrap();
+        fs::write(folder_of_mocks().join("host/bin/rust-lld"), "").unwrap();
         Self {
-            root,
-            target_installed: Cell::default(),
-            debian_version: Cell::default(),
-            wasm_ld: Cell::default(),
-            network,
-            is_root,
+            has: RefCell::new(has.to_vec()),
             installs: RefCell::default(),
         }
     }
 
+    fn has(&self, what: &str) -> bool {
+        self.has.borrow().contains(&what)
+    }
+
     fn run(&self, program: &str, arguments: &[&str]) -> Option<String> {
-        let path = |below: &str| self.root.join(below).display().to_string();
-        let debian = self.debian_version.get();
-        match (program, arguments) {
-            ("rustc", ["--print", "target-libdir", "--target", TARGET]) => {
-                let folder = if self.target_installed.get() {
-                    "target"
-                } else {
-                    "nowhere"
-                };
-                Some(path(folder))
-            }
-            ("rustc", ["--print", "target-libdir"]) => Some(path("host/lib")),
-            ("/usr/bin/rustc", ["--version"]) => debian.map(str::to_owned),
-            ("/usr/bin/rustc", ["--print", "sysroot"]) => debian.map(|_| path("usr")),
-            ("/usr/bin/rustc", ["-vV"]) => debian.map(|_| "LLVM version: 22.1.3".to_owned()),
-            ("wasm-ld-22", ["--version"]) => self.wasm_ld.get().then(String::new),
-            ("id", ["-u"]) => Some(if self.is_root { "0" } else { "1000" }.to_owned()),
-            ("apt-get", ["--version"]) => Some("apt 2".to_owned()),
+        let path = |folder: &str| folder_of_mocks().join(folder).display().to_string();
+        let answer = match (program, arguments) {
+            ("rustc", [.., "--target", TARGET]) if self.has("target") => path("host"),
+            ("rustc", ["--print", "target-libdir"]) if self.has("rust-lld") => path("host/lib"),
+            ("/usr/bin/rustc", ["--version"]) if self.has("1.63") => "rustc 1.63.0".to_owned(),
+            ("/usr/bin/rustc", ["--version"]) if self.has("1.96") => "rustc 1.96.0 (a)".to_owned(),
+            ("/usr/bin/rustc", ["--print", "sysroot"]) => path("usr"),
+            ("/usr/bin/rustc", ["-vV"]) if self.has("1.96") => "LLVM version: 22.1".to_owned(),
+            ("wasm-ld-22", _) if self.has("lld-22") => String::new(),
+            ("id", ["-u"]) if self.has("root") => "0".to_owned(),
+            ("apt-get", ["--version"]) => String::new(),
             ("rustup", ["target", ..]) | ("apt-get", ["install", ..]) => {
                 let command = format!("{program} {}", arguments.join(" "));
                 self.installs.borrow_mut().push(command);
-                self.network.then(|| self.install(arguments))
+                return self.has("network").then(|| self.install(arguments));
             }
-            _ => None,
-        }
+            _ => return None,
+        };
+        Some(answer)
     }
 
     fn install(&self, names: &[&str]) -> String {
-        self.target_installed
-            .set(self.target_installed.get() || names.contains(&TARGET));
-        self.wasm_ld
-            .set(self.wasm_ld.get() || names.contains(&"lld-22"));
-        if names.contains(&"rustc-web") {
-            self.debian_version.set(NEW);
+        for (name, brings) in [
+            (TARGET, "target"),
+            ("rustc-web", "1.96"),
+            ("lld-22", "lld-22"),
+        ] {
+            if names.contains(&name) {
+                self.has.borrow_mut().push(brings);
+            }
         }
         String::new()
     }
@@ -82,42 +68,47 @@ impl Mock {
         find(&run, preference).map_err(|error| error.to_string())
     }
 
-    /// Debian's compiler with the linker of the default toolchain.
-    fn debian(&self) -> Result<Toolchain, String> {
-        let linker = self.root.join("host/bin/rust-lld");
-        Ok(Toolchain::Debian { linker })
-    }
-
-    fn remove_linker(&self) {
-        fs::remove_file(self.root.join("host/bin/rust-lld")).unwrap();
-    }
-
-    fn installed_only_by(&self, program: &str) -> bool {
+    fn installs_start_with(&self, program: &str) -> bool {
         let installs = self.installs.borrow();
         !installs.is_empty() && installs.iter().all(|command| command.starts_with(program))
     }
 }
 
-impl Drop for Mock {
-    fn drop(&mut self) {
-        let _removed = fs::remove_dir_all(&self.root);
+fn folder_of_mocks() -> PathBuf {
+    paths::target().join("mock-toolchain")
+}
+
+/// Debian's compiler with the linker of the default toolchain.
+fn debian() -> Result<Toolchain, String> {
+    let linker = folder_of_mocks().join("host/bin/rust-lld");
+    Ok(Toolchain::Debian { linker })
+}
+
+#[test]
+fn what_is_there_is_used_and_nothing_is_installed() {
+    for (has, preference, expected) in [
+        (vec!["1.96"], Preference::Any, debian()),
+        (
+            vec!["1.96", "target"],
+            Preference::Any,
+            Ok(Toolchain::Installed),
+        ),
+        (vec!["1.96", "target"], Preference::Debian, debian()),
+        (
+            vec!["1.96", "target"],
+            Preference::Rustup,
+            Ok(Toolchain::Installed),
+        ),
+    ] {
+        let machine = Mock::with(&[&has[..], &["rust-lld", "root", "network"]].concat());
+        assert_eq!(machine.find(preference), expected);
+        assert!(machine.installs.borrow().is_empty());
     }
 }
 
 #[test]
-fn what_is_installed_is_used_and_nothing_is_installed() {
-    let machine = Mock::new("installed", true, true);
-    machine.debian_version.set(NEW);
-    assert_eq!(machine.find(Preference::Any), machine.debian());
-    machine.target_installed.set(true);
-    assert_eq!(machine.find(Preference::Any), Ok(Toolchain::Installed));
-    assert_eq!(machine.find(Preference::Debian), machine.debian());
-    assert!(machine.installs.borrow().is_empty());
-}
-
-#[test]
 fn the_target_is_added_before_packages_are_installed() {
-    let machine = Mock::new("rustup", true, true);
+    let machine = Mock::with(&["rust-lld", "root", "network"]);
     assert_eq!(machine.find(Preference::Any), Ok(Toolchain::Installed));
     let added = ["rustup target add wasm32-unknown-unknown"];
     assert_eq!(*machine.installs.borrow(), added);
@@ -125,59 +116,37 @@ fn the_target_is_added_before_packages_are_installed() {
 
 #[test]
 fn a_preference_excludes_the_other_way_with_and_without_a_network() {
-    for network in [true, false] {
-        let machine = Mock::new("preference", network, true);
-        machine.target_installed.set(true);
-        assert_eq!(machine.find(Preference::Debian).is_ok(), network);
-        assert!(machine.installed_only_by("apt-get"));
-        let machine = Mock::new("preference", network, true);
-        machine.debian_version.set(NEW);
-        assert_eq!(machine.find(Preference::Rustup).is_ok(), network);
-        assert!(machine.installed_only_by("rustup"));
+    for network in ["network", "no network"] {
+        let machine = Mock::with(&["target", "rust-lld", "root", network]);
+        let found = machine.find(Preference::Debian);
+        assert_eq!(found.is_ok(), network == "network");
+        assert!(machine.installs_start_with("apt-get"));
+        let machine = Mock::with(&["1.96", "rust-lld", "root", network]);
+        let found = machine.find(Preference::Rustup);
+        assert_eq!(found.is_ok(), network == "network");
+        assert!(machine.installs_start_with("rustup"));
     }
 }
 
 #[test]
-fn packages_are_installed_by_root_only_and_named_to_others() {
-    let machine = Mock::new("root", true, true);
-    assert_eq!(machine.find(Preference::Debian), machine.debian());
-    let machine = Mock::new("root", true, false);
+fn others_than_root_are_told_the_command_and_an_old_compiler_is_not_used() {
+    let machine = Mock::with(&["1.63", "rust-lld", "network"]);
     let error = machine.find(Preference::Debian).unwrap_err();
-    assert!(
-        error.contains("apt-get install --no-install-recommends rustc-web cargo-web rust-web-src`")
-    );
+    let command = "apt-get install --no-install-recommends rustc-web cargo-web rust-web-src`";
+    assert!(error.contains(command));
     assert!(machine.installs.borrow().is_empty());
-    let error = Mock::new("root", false, false)
-        .find(Preference::Any)
-        .unwrap_err();
+    let error = Mock::with(&[]).find(Preference::Any).unwrap_err();
     assert!(error.contains("rustup target add wasm32-unknown-unknown"));
 }
 
 #[test]
-fn an_old_compiler_of_debian_is_not_used() {
-    let machine = Mock::new("old", false, false);
-    machine.debian_version.set(Some("rustc 1.63.0"));
-    assert!(machine.find(Preference::Debian).is_err());
-}
-
-#[test]
 fn without_a_bundled_linker_the_one_of_the_compiler_s_llvm_is_installed() {
-    let machine = Mock::new("linker", true, true);
-    machine.remove_linker();
+    let machine = Mock::with(&["root", "network"]);
     let linker = PathBuf::from("wasm-ld-22");
-    assert_eq!(
-        machine.find(Preference::Debian),
-        Ok(Toolchain::Debian { linker })
-    );
-    let machine = Mock::new("linker", false, false);
-    machine.remove_linker();
-    machine.debian_version.set(NEW);
-    assert!(
-        machine
-            .find(Preference::Debian)
-            .unwrap_err()
-            .contains("lld-22")
-    );
+    let expected = Ok(Toolchain::Debian { linker });
+    assert_eq!(machine.find(Preference::Debian), expected);
+    let error = Mock::with(&["1.96"]).find(Preference::Debian).unwrap_err();
+    assert!(error.contains("lld-22"));
 }
 
 #[test]

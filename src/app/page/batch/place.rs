@@ -3,13 +3,13 @@
 use leptos::prelude::*;
 
 use super::BatchAnswers;
+use super::LowerCards;
 use super::baked_card::BakedCard;
 use super::dividing::DivideCard;
 use super::losses::LossesCard;
 use super::make_formula::MakeFormula;
 use super::target::WantedCard;
 use super::weighing::{ChangeCard, ScalesCard, Weighing, WeighingAids};
-use crate::app::lazy;
 use crate::app::page::HEADING;
 use crate::app::part::AdviceCard;
 use crate::app::state::{memo, use_app_state};
@@ -39,7 +39,7 @@ pub fn BatchPlace() -> impl IntoView {
                 <MakeFormula />
             </Show>
         </div>
-        {lazy::class()}
+        <LowerCards />
     }
 }
 

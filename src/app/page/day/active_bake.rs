@@ -8,11 +8,10 @@ use leptos::prelude::*;
 use crate::app::browser::live_region::announce;
 use crate::app::browser::storage::StorageTrouble;
 use crate::app::browser::{alarm, clock, storage};
-use crate::app::state::AppState;
+use crate::app::state::{AppState, stored};
 use crate::sheet::day::Bench;
-use crate::sheet::key;
-use crate::sheet::record::{read_bench, write_bench};
 use crate::sheet::{Moment, Place};
+use crate::storage::{Record, key};
 use crate::text::{name, notice, tr};
 
 thread_local! {
@@ -23,14 +22,14 @@ fn shared(state: AppState) -> ArcRwSignal<Option<Bench>> {
     BENCH.with(|bench| {
         bench
             .get_or_init(|| {
-                let bench = ArcRwSignal::new(saved());
+                let bench = ArcRwSignal::new(saved(state));
                 let watched = bench.clone();
                 clock::every_second_for_ever(move || ring(state, &watched));
                 let followed = bench.clone();
                 storage::watch(move |changed| {
                     // What another tab goes on with is not written over with what stood here.
                     if changed.is_none_or(|key| key == key::BENCH) {
-                        followed.set(saved());
+                        followed.set(saved(state));
                     }
                 });
                 bench
@@ -39,9 +38,8 @@ fn shared(state: AppState) -> ArcRwSignal<Option<Bench>> {
     })
 }
 
-fn saved() -> Option<Bench> {
-    let saved = storage::get(key::BENCH).ok().flatten();
-    saved.and_then(|text| read_bench(&text).ok())
+fn saved(state: AppState) -> Option<Bench> {
+    state.reported(stored(key::BENCH))
 }
 
 /// The bake under way.
@@ -61,7 +59,7 @@ pub fn watch_timers(state: AppState) {
 /// # Errors
 /// What storage says against it.
 pub fn keep(state: AppState) -> Result<(), StorageTrouble> {
-    match shared(state).with_untracked(|bench| bench.as_ref().map(write_bench)) {
+    match shared(state).with_untracked(|bench| bench.as_ref().map(Record::write)) {
         Some(text) => storage::set(key::BENCH, &text),
         None => {
             storage::remove(key::BENCH);
@@ -87,7 +85,7 @@ fn ring(state: AppState, bench: &ArcRwSignal<Option<Bench>>) {
         }
     });
     // Told in the room already; storage that is full does not stop it.
-    if let Some(text) = bench.with_untracked(|bench| bench.as_ref().map(write_bench)) {
+    if let Some(text) = bench.with_untracked(|bench| bench.as_ref().map(Record::write)) {
         let _kept = storage::set(key::BENCH, &text);
     }
     let what = over.join(tr!(", "));

@@ -3,6 +3,7 @@
 use leptos::prelude::*;
 
 use super::results::{Day, clock_now};
+use crate::app::part::ClockBox;
 use crate::app::state::memo;
 use crate::engine::plan::StepAt;
 use crate::engine::quantity::Instant;
@@ -23,10 +24,11 @@ pub fn BeganBox(
             done.find(|done| done.step == step)
                 .map(|done| done.began.instant())
         });
-        began.map(|at| {
+        let write = |at| {
             day.zone
                 .with_value(|zone| format::box_clock(zone.civil(at).clock))
-        })
+        };
+        began.map(write).unwrap_or_default()
     });
     let typed = move |text: String| {
         let Some(clock) = read::clock(&text) else {
@@ -41,14 +43,7 @@ pub fn BeganBox(
             bench.bake.began_at(step, Moment::from_instant(at));
         });
     };
-    let id = "step-began";
-    view! {
-        <div class="clock-box">
-            <label for=id>{tr!("Really begun at")}</label>
-            <input id=id type="time" prop:value=move || began.get().unwrap_or_default()
-                on:change:target=move |event| typed(event.target().value()) />
-        </div>
-    }
+    view! { <ClockBox id="step-began" label=tr!("Really begun at") figure=began take=typed /> }
 }
 
 /// When the clock on the wall last showed this.

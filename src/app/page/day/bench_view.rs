@@ -17,6 +17,7 @@ use crate::engine::plan::StepAt;
 use crate::results::day::note_times;
 use crate::sheet::Moment;
 use crate::sheet::day::{Bench, Timer};
+use crate::storage::key;
 use crate::text::{
     caution,
     day::{self as told, caution_of},
@@ -211,6 +212,8 @@ pub fn finish(day: Day) {
     }
     day.at_bench.set(false);
     day.bench.set(None);
+    // The log has it now; no step back at the bench may bring it to both.
+    day.state.forget_changes(key::BENCH);
     // Nothing is left to be kept.
     let _cleared = active_bake::keep(day.state);
 }

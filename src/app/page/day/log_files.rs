@@ -10,9 +10,9 @@ use crate::app::browser::file::{self, FileTrouble};
 use crate::app::browser::live_region::announce;
 use crate::app::part::Button;
 use crate::app::state::memo;
-use crate::sheet::csv;
 use crate::sheet::day::LogImport;
-use crate::sheet::record::{FILE_LIMIT, LogFile, read_log_file, write_log_file};
+use crate::storage::csv;
+use crate::storage::record::{FILE_LIMIT, LogFile, Record};
 use crate::text::{FormatOptions, Trouble, day as told, notice, tr};
 
 /// The log as files.
@@ -34,9 +34,13 @@ pub fn LogFiles() -> impl IntoView {
         saved(file::save("softcrumb-log.csv", "text/csv", &text));
     };
     let whole = move |()| {
-        let text = day
-            .log
-            .with_untracked(|log| write_log_file(log, &photos::all(log)));
+        let log = day.log.get_untracked();
+        let file = LogFile {
+            photos: photos::all(&log),
+            log,
+            refused: Vec::new(),
+        };
+        let text = file.write();
         saved(file::save("softcrumb-log.json", "application/json", &text));
     };
     let take = move |input: HtmlInputElement| {
@@ -47,7 +51,7 @@ pub fn LogFiles() -> impl IntoView {
         let most = u32::try_from(FILE_LIMIT).map_or(f64::MAX, f64::from);
         spawn_local(async move {
             let says = match file::text(file, most).await {
-                Ok(text) => match read_log_file(&text) {
+                Ok(text) => match LogFile::read(&text) {
                     Ok(found) => taken_in(day, found, options),
                     Err(error) => vec![error.sentence(options)],
                 },

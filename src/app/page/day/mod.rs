@@ -21,7 +21,6 @@ mod ribbon_card;
 mod rise_card;
 mod step_row;
 mod steps_card;
-mod stored;
 mod warmth_boxes;
 mod weigh_rows;
 mod when_card;

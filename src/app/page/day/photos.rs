@@ -2,9 +2,10 @@
 //! crowd out what cannot be taken again.
 
 use crate::app::browser::storage::{self, StorageTrouble};
+use crate::sheet::Id;
 use crate::sheet::day::{Bake, Log};
-use crate::sheet::record::Photo;
-use crate::sheet::{Id, key};
+use crate::storage::key;
+use crate::storage::record::Photo;
 
 /// The most characters of all photos together: a third of what a browser keeps.
 const MOST: usize = 1_600_000;

@@ -3,10 +3,9 @@
 use leptos::prelude::*;
 
 use super::active_bake;
-use super::stored::{keep, read};
 use crate::app::browser::{clock, storage};
 use crate::app::page::BatchAnswers;
-use crate::app::state::{AppState, SaveError, memo, use_app_state};
+use crate::app::state::{AppState, Persisted, SaveError, memo, stored, use_app_state};
 use crate::engine::formula::{Form, Formula};
 use crate::engine::learn::{Learnt, learn};
 use crate::engine::plan::{Edit, PlanError};
@@ -15,8 +14,11 @@ use crate::engine::rise::yeast_activity;
 use crate::results::day::{DayAsked, Planned, as_weighed, planned};
 use crate::sheet::civil::Zone;
 use crate::sheet::day::{Bake, Bench, DaySettings, Log};
-use crate::sheet::record::{read_day, read_log, write_day, write_log};
-use crate::sheet::{Id, Moment, Sheet, key};
+use crate::sheet::{Id, Moment, Sheet};
+use crate::storage::{Record, key};
+
+/// What the steps of a plan's settings are noted under.
+const DAY: &str = "day";
 
 /// How far around now the zone's clock is asked.
 const AROUND: f64 = 24.0 * 60.0;
@@ -38,9 +40,7 @@ pub struct Day {
     /// What the plan of the open formula goes by.
     pub settings: RwSignal<DaySettings>,
     /// The log.
-    pub log: RwSignal<Log>,
-    /// The log as it was read or kept last.
-    log_text: StoredValue<Option<String>>,
+    pub log: Persisted<Log>,
     /// The bake that was taken out of the log last.
     pub taken: RwSignal<Option<Taken>>,
     /// The bake under way, of whichever formula.
@@ -71,7 +71,7 @@ impl Day {
         let minute = memo(move || now.get().instant().minute());
         let zone = StoredValue::new(zone_here(now.get_untracked().instant()));
         let settings = RwSignal::new(DaySettings::default());
-        let log = RwSignal::new(read(key::LOG, read_log, state).unwrap_or_default());
+        let log = Persisted::<Log>::new(state);
         let learnt = memo(move || {
             let kitchen = state.kitchen.get();
             let own = state.open_id.get();
@@ -93,7 +93,6 @@ impl Day {
             state,
             settings,
             log,
-            log_text: StoredValue::new(storage::get(key::LOG).ok().flatten()),
             taken: RwSignal::new(None),
             bench,
             own_bench,
@@ -138,22 +137,13 @@ impl Day {
     /// Takes what the plan of the formula that is now open goes by. Rises that are known of no
     /// dough yet are known of the one that is kept.
     pub fn open(self) {
-        // A file that was taken in elsewhere may have brought bakes; a long log is read but once.
-        let text = storage::get(key::LOG).ok().flatten();
-        let is_new = self.log_text.with_value(|before| *before != text);
-        if let Some(log) = text
-            .filter(|_| is_new)
-            .and_then(|_| read(key::LOG, read_log, self.state))
-        {
-            self.log.set(log);
-            self.log_text
-                .set_value(storage::get(key::LOG).ok().flatten());
-        }
+        // A file that was taken in elsewhere may have brought bakes.
+        self.log.refresh();
         let id = self.formula_id();
         let saved = id
             .as_ref()
-            .and_then(|id| read(&key::of_day(id), read_day, self.state));
-        let mut settings = saved.unwrap_or_default();
+            .and_then(|id| self.state.reported(stored(&key::of_day(id))));
+        let mut settings: DaySettings = saved.unwrap_or_default();
         if settings.rises.dough.is_none() {
             let dough = untrack(|| {
                 self.state
@@ -163,7 +153,7 @@ impl Day {
             // Saved with the first look, so that it is not lost when the formula is changed; where
             // there is no room for it, all else goes on.
             if let Some(id) = id {
-                let _kept = storage::set(&key::of_day(&id), &write_day(&settings));
+                let _kept = storage::set(&key::of_day(&id), &settings.write());
             }
         }
         self.settings.set(settings);
@@ -185,10 +175,25 @@ impl Day {
 
     /// Changes what the plan goes by, and keeps it.
     pub fn wish(self, change: impl FnOnce(&mut DaySettings)) {
-        self.settings.update(change);
-        if let Some(id) = self.formula_id() {
-            let text = self.settings.with_untracked(write_day);
-            keep(&key::of_day(&id), &text, self.state);
+        let before = self.settings.get_untracked();
+        let mut settings = before.clone();
+        change(&mut settings);
+        let id = self.formula_id();
+        self.put_settings(id.as_ref(), settings.clone());
+        let change = [(id.clone(), before), (id, settings)];
+        let put = |(id, settings): (Option<Id>, DaySettings)| {
+            Self::here().put_settings(id.as_ref(), settings);
+        };
+        self.state.note_step(DAY, change, put);
+    }
+
+    /// Stores the settings of a formula's plan, and shows them if that formula is open.
+    fn put_settings(self, id: Option<&Id>, settings: DaySettings) {
+        if let Some(id) = id {
+            self.state.write_record(&key::of_day(id), &settings);
+        }
+        if self.formula_id().as_ref() == id {
+            self.settings.set(settings);
         }
     }
 
@@ -199,24 +204,26 @@ impl Day {
 
     /// Changes the log, and keeps it. Whether it could be kept.
     pub fn change_log(self, change: impl FnOnce(&mut Log)) -> bool {
-        self.log.update(change);
-        let text = self.log.with_untracked(write_log);
-        let saved = keep(key::LOG, &text, self.state);
-        if saved {
-            self.log_text.set_value(Some(text));
-        }
-        saved
+        self.log.update(change)
     }
 
     /// Changes the bake under way, and keeps it.
     pub fn change_bench(self, change: impl FnOnce(&mut Bench)) {
-        self.bench.update(|bench| {
-            if let Some(bench) = bench {
-                change(bench);
-            }
-        });
+        let before = self.bench.get_untracked();
+        let mut bench = before.clone();
+        if let Some(bench) = &mut bench {
+            change(bench);
+        }
+        self.put_bench(bench.clone());
+        let put = |bench| Self::here().put_bench(bench);
+        self.state.note_step(key::BENCH, [before, bench], put);
+    }
+
+    /// Stores the bake under way.
+    fn put_bench(self, bench: Option<Bench>) {
+        self.bench.set(bench);
         if let Err(trouble) = active_bake::keep(self.state) {
-            self.state.save_error.set(Some(SaveError::Storage(trouble)));
+            self.state.report(SaveError::Storage(trouble));
         }
     }
 
@@ -227,15 +234,15 @@ impl Day {
 
     /// Takes in what another tab has kept.
     fn take_in(self, changed: Option<&str>) {
-        if changed.is_none_or(|key| key == key::LOG) {
-            let log = read(key::LOG, read_log, self.state);
-            self.log.set(log.unwrap_or_default());
+        if changed.is_none_or(|key| key == key::BENCH) {
+            self.state.forget_changes(key::BENCH);
         }
         let own = self.formula_id().map(|id| key::of_day(&id));
         if let (Some(own), Some(changed)) = (own, changed)
             && own == changed
-            && let Some(settings) = read(&own, read_day, self.state)
+            && let Some(settings) = self.state.reported(stored(&own))
         {
+            self.state.forget_changes(DAY);
             self.settings.set(settings);
         }
     }

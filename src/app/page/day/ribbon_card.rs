@@ -7,8 +7,8 @@ use super::results::Day;
 use crate::app::browser::file;
 use crate::app::part::{Button, DayRibbonPicture};
 use crate::app::state::memo;
-use crate::sheet::calendar::{self, Event};
 use crate::sheet::civil;
+use crate::storage::calendar::{self, Event};
 use crate::text::{chart, day as told, name, tr};
 
 /// The ribbon.

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use super::fields::NIGHT;
 use super::loads_box::LoadsBox;
 use super::results::Day;
-use crate::app::part::{Choice, FieldBox};
+use crate::app::part::{Choice, ClockBox, FieldBox};
 use crate::app::state::memo;
 use crate::engine::plan::Aim;
 use crate::sheet::Moment;
@@ -75,10 +75,13 @@ pub fn WhenCard() -> impl IntoView {
                     holds=backwards
                     chosen=Callback::new(turn)
                 />
-                <div class="clock-box">
-                    <label for="aim-at">{move || if backwards.get() { tr!("On the table at") } else { tr!("Start at") }}</label>
-                    <input id="aim-at" type="datetime-local" prop:value=aim on:change:target=move |event| typed(event.target().value()) />
-                </div>
+                <ClockBox
+                    id="aim-at"
+                    label=Signal::derive(move || if backwards.get() { tr!("On the table at") } else { tr!("Start at") })
+                    dated=true
+                    figure=aim
+                    take=typed
+                />
                 <SleepBoxes />
                 <Hands />
             </div>
@@ -109,8 +112,12 @@ pub fn FridgeCard() -> impl IntoView {
 fn SleepBoxes() -> impl IntoView {
     let day = Day::here();
     let sleep = memo(move || day.settings.with(|settings| settings.sleep));
-    let shown =
-        move |pick: fn(Sleep) -> Clock| sleep.get().map(|sleep| format::box_clock(pick(sleep)));
+    let shown = move |pick: fn(Sleep) -> Clock| {
+        memo(move || {
+            let clock = sleep.get().map(|sleep| format::box_clock(pick(sleep)));
+            clock.unwrap_or_default()
+        })
+    };
     let set = move |text: String, put: fn(&mut Sleep, Clock)| {
         if let Some(clock) = read::clock(&text) {
             day.wish(|settings| {
@@ -137,16 +144,8 @@ fn SleepBoxes() -> impl IntoView {
         </div>
         <Show when=move || sleep.get().is_some()>
             <div class="clock-boxes">
-                <div class="clock-box">
-                    <label for="sleep-from">{tr!("Asleep from")}</label>
-                    <input id="sleep-from" type="time" prop:value=move || shown(|sleep| sleep.from).unwrap_or_default()
-                        on:change:target=move |event| set(event.target().value(), |sleep, clock| sleep.from = clock) />
-                </div>
-                <div class="clock-box">
-                    <label for="sleep-until">{tr!("until")}</label>
-                    <input id="sleep-until" type="time" prop:value=move || shown(|sleep| sleep.until).unwrap_or_default()
-                        on:change:target=move |event| set(event.target().value(), |sleep, clock| sleep.until = clock) />
-                </div>
+                <ClockBox id="sleep-from" label=tr!("Asleep from") figure=shown(|sleep| sleep.from) take=move |text| set(text, |sleep, clock| sleep.from = clock) />
+                <ClockBox id="sleep-until" label=tr!("until") figure=shown(|sleep| sleep.until) take=move |text| set(text, |sleep, clock| sleep.until = clock) />
             </div>
         </Show>
     }

@@ -2,6 +2,7 @@
 
 mod about_card;
 mod cautions;
+mod compare;
 mod compare_card;
 mod figures_card;
 mod key_figures;
@@ -14,7 +15,7 @@ mod target_card;
 mod water_card;
 mod what_ifs;
 
-pub use compare_card::Compare;
+pub use compare::Compare;
 pub use key_figures::FormulaKeys;
 pub use line_row::LineRow;
 pub use place::FormulaPlace;

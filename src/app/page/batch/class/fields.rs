@@ -26,7 +26,7 @@ impl FieldData for ClassSettings {
     ) -> Result<(), FieldError<ReadError>> {
         let mut settings = workspace.settings.get_untracked();
         set(&mut settings)?;
-        workspace.set_wishes(settings);
+        workspace.settings.change(|saved| *saved = settings);
         Ok(())
     }
 }

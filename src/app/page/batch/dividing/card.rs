@@ -137,7 +137,11 @@ fn set_bench(
             return Err(error.sentence(state.options.get()));
         }
         let formula = state.open_id.get();
-        answers.bench.set(BenchBoxes::of(formula, bench));
+        let after = BenchBoxes::of(formula, bench);
+        let before = answers.bench.get();
+        answers.bench.set(after.clone());
+        let put = |boxes| BatchAnswers::here().bench.set(boxes);
+        state.note_step("dividing", [before, after], put);
         Ok(())
     })
 }

@@ -34,7 +34,8 @@ pub fn ShoppingCard() -> impl IntoView {
     });
     let currency = memo(move || desk.pantry.with(|pantry| pantry.currency.clone()));
     let name_money = move |text: String| {
-        desk.set_pantry(|pantry| pantry.currency = plain::name(&text, Pantry::CURRENCY_LENGTH));
+        desk.pantry
+            .update(|pantry| pantry.currency = plain::name(&text, Pantry::CURRENCY_LENGTH));
     };
     view! {
         <details class="card fold">

@@ -65,7 +65,7 @@ fn Packet(
     });
     let changed = move |marked| {
         if let Some(food) = food.get_untracked() {
-            desk.set_pantry(|pantry| {
+            desk.pantry.change(|pantry| {
                 if let Some(item) = pantry.item_mut(&food) {
                     set(item, marked);
                 }
@@ -113,7 +113,7 @@ impl FieldData for PantryItem {
         if let Some(item) = pantry.item_mut(&food) {
             set(item)?;
         }
-        source.workspace.set_pantry(|saved| *saved = pantry);
+        source.workspace.pantry.change(|saved| *saved = pantry);
         Ok(())
     }
 }

@@ -19,31 +19,32 @@ pub fn SavedTins() -> impl IntoView {
     let here = memo(move || state.with(|sheet| sheet.batch.tin.map(|used| used.tins.tin)));
     let is_saved = memo(move || {
         let tin = here.get();
-        tin.is_some_and(|tin| desk.tins.with(|saved| tins::is_saved(&tin, saved)))
+        tin.is_some_and(|tin| desk.tins.with(|saved| tins::is_saved(&tin, &saved.tins)))
     });
     let save = move |()| {
         if let Some(tin) = here.get_untracked() {
-            let mut tins = desk.tins.get_untracked();
-            tins.push(SavedTin {
-                name: name::tin_kind(tin.kind()).to_owned(),
-                tin,
+            desk.tins.change(|all| {
+                all.tins.push(SavedTin {
+                    name: name::tin_kind(tin.kind()).to_owned(),
+                    tin,
+                });
             });
-            desk.set_tins(tins);
             announce(tr!("This tin is now among your tins."));
         }
     };
     let forget = move |()| {
-        let mut tins = desk.tins.get_untracked();
-        tins.retain(|saved| Some(saved.tin) != here.get_untracked());
-        desk.set_tins(tins);
+        desk.tins.change(|all| {
+            all.tins
+                .retain(|saved| Some(saved.tin) != here.get_untracked());
+        });
         announce(tr!("This tin is no longer among your tins."));
     };
     let listed = memo(move || {
         let options = state.options.get();
         let mut all: Vec<(Option<usize>, String)> =
             vec![(None, tr!("choose one of your tins").to_owned())];
-        desk.tins.with(|tins| {
-            for (at, saved) in tins.iter().enumerate() {
+        desk.tins.with(|saved| {
+            for (at, saved) in saved.tins.iter().enumerate() {
                 all.push((
                     Some(at),
                     format!("{}: {}", saved.name, measures(&saved.tin, options)),
@@ -52,7 +53,7 @@ pub fn SavedTins() -> impl IntoView {
         });
         all
     });
-    let some = memo(move || desk.tins.with(|tins| !tins.is_empty()));
+    let some = memo(move || desk.tins.with(|saved| !saved.tins.is_empty()));
     let is_here = memo(move || here.get().is_some());
     view! {
         <div class="buttons">
@@ -76,7 +77,7 @@ pub fn SavedTins() -> impl IntoView {
 fn take(state: AppState, desk: WorkspaceStore, at: Option<usize>, carry: bool) {
     let found = desk
         .tins
-        .with_untracked(|tins| at.and_then(|at| tins.get(at).map(|saved| saved.tin)));
+        .with_untracked(|all| at.and_then(|at| all.tins.get(at).map(|saved| saved.tin)));
     let Some(tin) = found else { return };
     let dough = if carry {
         match carried_over(state, tin) {

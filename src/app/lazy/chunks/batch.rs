@@ -1,0 +1,38 @@
+//! Batch, and the cards of a visitor, which show the batch.
+
+use leptos::prelude::*;
+use leptos::wasm_split::wasm_split;
+
+use super::{Draw, Entry, chunk_view};
+use crate::app::page::{BatchKeys, BatchPlace, VisitCards};
+
+/// What the chunk holds.
+pub struct BatchChunk {
+    place: Draw,
+    key_figures: Draw,
+    visit: Draw,
+}
+
+#[wasm_split(batch, wasm_split_path = ::leptos::wasm_split, fallible)]
+fn batch() -> Entry<BatchChunk> {
+    Ok(BatchChunk {
+        place: || view! { <BatchPlace /> }.into_any(),
+        key_figures: || view! { <BatchKeys /> }.into_any(),
+        visit: || view! { <VisitCards /> }.into_any(),
+    })
+}
+
+/// The place.
+pub fn place(arrived: fn()) -> AnyView {
+    chunk_view!(batch.place, arrived)
+}
+
+/// Its key figures.
+pub fn key_figures() -> AnyView {
+    chunk_view!(batch.key_figures)
+}
+
+/// What a visitor sees first of a formula that came with a link.
+pub fn visit() -> AnyView {
+    chunk_view!(batch.visit)
+}

@@ -1,0 +1,44 @@
+//! Reading and writing what a first visit has none of: links and records.
+
+use leptos::wasm_split::wasm_split;
+
+use super::Entry;
+use crate::app::state::AppState;
+use crate::sheet::{Id, Kitchens, Moment, Settings, Sheet, Shelf};
+use crate::storage::link::{self, LinkError};
+use crate::storage::{Record, RecordError, repair};
+
+/// What the chunk holds.
+pub struct StorageChunk {
+    pub read_link: fn(&str) -> Result<Sheet, LinkError>,
+    pub write_link: fn(&Sheet) -> Result<String, LinkError>,
+    pub read_sheet: fn(&str) -> Result<Sheet, RecordError>,
+    pub read_shelf: fn(&str) -> Result<Shelf, RecordError>,
+    pub read_settings: fn(&str) -> Result<Settings, RecordError>,
+    pub read_kitchens: fn(&str) -> Result<Kitchens, RecordError>,
+    pub repair_shelf: fn(&[(Id, String)], Moment) -> Shelf,
+    pub write_trial: fn(AppState),
+    pub find_trial: fn(AppState),
+    pub write_kitchens: fn(AppState),
+    pub follow_kitchens: fn(AppState, Kitchens),
+}
+
+#[wasm_split(kept, wasm_split_path = ::leptos::wasm_split, fallible)]
+pub fn storage() -> Entry<StorageChunk> {
+    Ok(StorageChunk {
+        read_link: link::read,
+        write_link: link::write,
+        read_sheet: Sheet::read,
+        read_shelf: Shelf::read,
+        read_settings: Settings::read,
+        read_kitchens: Kitchens::read,
+        repair_shelf: |records, now| {
+            let texts = records.iter().map(|(id, text)| (id.clone(), text.as_str()));
+            repair(Shelf::default(), texts, now).shelf
+        },
+        write_trial: AppState::keep_trial_record,
+        find_trial: AppState::look_for_trial,
+        write_kitchens: AppState::keep_kitchens,
+        follow_kitchens: AppState::follow_kitchens,
+    })
+}

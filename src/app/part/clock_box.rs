@@ -1,0 +1,38 @@
+//! Clock box: a labelled box for a time of day, or for a date and a time.
+
+use leptos::prelude::*;
+
+/// A labelled box for a time. A text that is no time, or is not taken, gives way to the figure.
+#[component]
+pub fn ClockBox(
+    /// Unique on the page.
+    id: &'static str,
+    /// What is asked for: "Asleep from".
+    #[prop(into)]
+    label: Signal<&'static str>,
+    /// Whether the date is asked for too.
+    #[prop(optional)]
+    dated: bool,
+    /// The time as it stands, written for a box.
+    #[prop(into)]
+    figure: Signal<String>,
+    /// Takes a text.
+    #[prop(into)]
+    take: Callback<String>,
+) -> impl IntoView {
+    let kind = if dated { "datetime-local" } else { "time" };
+    view! {
+        <div class="clock-box">
+            <label for=id>{label}</label>
+            <input
+                id=id
+                type=kind
+                prop:value=figure
+                on:change:target=move |event| {
+                    take.run(event.target().value());
+                    event.target().set_value(&figure.get_untracked());
+                }
+            />
+        </div>
+    }
+}

@@ -1,0 +1,84 @@
+//! Links: one sheet as a short text for the part of an address behind `#`, which no server sees.
+//!
+//! `write` packs a sheet, frames it with version, length and checksum, and spells it in letters,
+//! digits, `-` and `_`. `read` undoes that and takes nothing on trust.
+//!
+//! Each version has a layout of its own, which never changes. What is added later becomes the next
+//! version: the layout before it, and the new fields behind. Variants have numbers of their own.
+
+mod choice;
+mod error;
+mod frame;
+mod heat;
+mod number;
+mod own;
+mod packed;
+mod tagged;
+mod tin;
+mod unpack;
+
+#[cfg(test)]
+mod next;
+
+pub use error::LinkError;
+pub use frame::LONGEST;
+
+use crate::sheet::Sheet;
+
+/// The version this release writes.
+pub const VERSION: u8 = 1;
+
+/// Reads the body of one version.
+type Layout<T> = fn(&[u8]) -> Result<T, LinkError>;
+
+/// The layouts of all versions, the first version first.
+const LAYOUTS: [Layout<Sheet>; 1] = [first];
+
+/// Writes a sheet as the text of a link.
+///
+/// # Errors
+/// [`LinkError::TooLong`] when the sheet needs more than [`LONGEST`] characters.
+pub fn write(sheet: &Sheet) -> Result<String, LinkError> {
+    frame::close(VERSION, &body(sheet)?)
+}
+
+fn body(sheet: &Sheet) -> Result<Vec<u8>, LinkError> {
+    let packed = packed::Packed::of(sheet);
+    postcard::to_allocvec(&packed).map_err(|_| LinkError::Damaged)
+}
+
+/// How many characters the text of a sheet's link would have, however many that are.
+#[must_use]
+pub fn length(sheet: &Sheet) -> usize {
+    body(sheet).map_or(0, |body| frame::spelt(VERSION, &body).len())
+}
+
+/// Reads the text of a link.
+///
+/// # Errors
+/// [`LinkError`] for anything that [`write()`] has not written.
+pub fn read(text: &str) -> Result<Sheet, LinkError> {
+    read_by(text, &LAYOUTS)
+}
+
+/// Reads a link by the layout of its version.
+fn read_by<T>(text: &str, layouts: &[Layout<T>]) -> Result<T, LinkError> {
+    let newest = u8::try_from(layouts.len()).unwrap_or(u8::MAX);
+    let (version, body) = frame::open(text, newest)?;
+    let place = usize::from(version).checked_sub(1);
+    let layout = place.and_then(|place| layouts.get(place));
+    layout.ok_or(LinkError::Damaged)?(&body)
+}
+
+/// The first version.
+fn first(body: &[u8]) -> Result<Sheet, LinkError> {
+    unpack::sheet(whole(body)?)
+}
+
+/// A body of which nothing is left over.
+fn whole<'b, T: serde::Deserialize<'b>>(body: &'b [u8]) -> Result<T, LinkError> {
+    match postcard::take_from_bytes(body) {
+        Ok((packed, [])) => Ok(packed),
+        Ok(_) | Err(_) => Err(LinkError::Damaged),
+    }
+}

@@ -1,0 +1,64 @@
+//! What is wanted of a class, as a record; what is not there is as usual.
+
+use std::num::NonZeroU16;
+
+use serde::{Deserialize, Serialize};
+
+use crate::engine::class::{ClassSettings, OvenSettings};
+use crate::engine::quantity::{Mass, Minutes};
+
+use super::Record;
+use super::number::{Count, Small};
+use super::read::described;
+
+described! {
+    ClassSettings: ClassRecord;
+    OvenSettings: OvenRecord;
+}
+
+impl Record for ClassSettings {
+    const KIND: &'static str = "class";
+}
+
+#[derive(Deserialize, Serialize)]
+#[serde(
+    remote = "ClassSettings",
+    default = "ClassSettings::default",
+    deny_unknown_fields
+)]
+struct ClassRecord {
+    #[serde(with = "Count::<{ u16::MAX }>")]
+    students: NonZeroU16,
+    #[serde(with = "Count::<{ u16::MAX }>")]
+    at_bench: NonZeroU16,
+    #[serde(with = "Count::<{ u16::MAX }>")]
+    loaves: NonZeroU16,
+    #[serde(rename = "loaf_g")]
+    loaf: Mass,
+    #[serde(with = "Small")]
+    shown: u16,
+    oven: OvenSettings,
+}
+
+#[derive(Deserialize, Serialize)]
+#[serde(remote = "OvenSettings", deny_unknown_fields)]
+struct OvenRecord {
+    #[serde(default = "places", with = "Count::<{ u16::MAX }>")]
+    places: NonZeroU16,
+    #[serde(rename = "bake_min", default = "bake")]
+    bake: Minutes,
+    #[serde(rename = "between_min", default = "between")]
+    between: Minutes,
+}
+
+fn places() -> NonZeroU16 {
+    ClassSettings::default().oven.places
+}
+
+fn bake() -> Minutes {
+    ClassSettings::default().oven.bake
+}
+
+fn between() -> Minutes {
+    ClassSettings::default().oven.between
+}

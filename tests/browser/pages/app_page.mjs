@@ -1,0 +1,154 @@
+//! What stands around every place, as a user knows it: name, tools, key figures, notices, trial, dialog.
+
+import assert from 'node:assert/strict';
+
+/// What must never be read on the page: a figure that went wrong, or a value of the code's own.
+const WRONG = /\b(NaN|inf|infinity|undefined|null|panicked)\b|(say|message)!\(|Some\(|\[object |\{\{/i;
+
+export class AppPage {
+  constructor(page) {
+    this.page = page;
+    this.shelfButton = page.getByRole('button', { name: /^Shelf, open: / });
+    this.keys = page.getByRole('region', { name: 'Key figures' });
+    this.trial = page.getByRole('region', { name: 'Trial' });
+    this.dialog = page.getByRole('dialog');
+    this.stale = page.getByText('These are the last good figures.');
+  }
+
+  /// The name of the formula that is open.
+  async name() {
+    return (await this.shelfButton.textContent()).replace('Shelf, open: ', '').trim();
+  }
+
+  tool(name) {
+    return this.page.getByRole('banner').getByRole('button', { name, exact: true });
+  }
+
+  async canUndo() {
+    return (await this.tool('Undo').getAttribute('aria-disabled')) !== 'true';
+  }
+
+  async undo() {
+    await this.tool('Undo').click();
+    await drawn(this.page);
+  }
+
+  async redo() {
+    await this.tool('Redo').click();
+    await drawn(this.page);
+  }
+
+  place(name) {
+    return this.page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name, exact: true });
+  }
+
+  async go(name) {
+    await this.place(name).click();
+    await this.page.getByRole('heading', { level: 1, name, exact: true }).waitFor({ state: 'attached' });
+    await drawn(this.page);
+  }
+
+  /// A figure that opens to its working, by what it is called.
+  figure(label) {
+    return this.page.getByRole('button').filter({ has: this.page.getByText(label, { exact: true }) });
+  }
+
+  keyFigure(label) {
+    return this.keys.getByRole('button').filter({ has: this.page.getByText(label, { exact: true }) });
+  }
+
+  /// The key figures as they are read: number with unit, name, and what a trial says of it.
+  async keyFigures() {
+    const all = await this.keys.getByRole('button').evaluateAll((buttons) =>
+      buttons.map((button) => [...button.children].map((part) => part.textContent)));
+    return all.map(([value, label, was]) => ({ value, label, was }));
+  }
+
+  async keepTrial() {
+    await this.trial.getByRole('button', { name: 'Keep', exact: true }).click();
+    await drawn(this.page);
+  }
+
+  async dropTrial() {
+    await this.trial.getByRole('button', { name: 'Drop', exact: true }).click();
+    await drawn(this.page);
+  }
+
+  /// Waits until the dialog stands there with all that is in it.
+  async opened() {
+    await this.dialog.waitFor();
+    await this.dialog.locator('.coming').waitFor({ state: 'detached' });
+  }
+
+  async openShelf() {
+    await this.shelfButton.click();
+    await this.opened();
+  }
+
+  async openTool(name) {
+    await this.tool(name).click();
+    await this.opened();
+  }
+
+  async close() {
+    await this.dialog.getByRole('button', { name: 'Close', exact: true }).click();
+    await this.dialog.waitFor({ state: 'hidden' });
+  }
+
+  /// A quiet line of the foot, or an alert there, that says this.
+  notice(words) {
+    return this.page.locator('[role=status], [role=alert]').filter({ hasText: words }).filter({ visible: true });
+  }
+
+  /// Every word of the page: what is seen, what stands in boxes, and what is only heard.
+  async words() {
+    return this.page.evaluate(() => {
+      // What is far off the screen is not laid out, and its words would be left out.
+      for (const card of document.querySelectorAll('main .card')) card.style.contentVisibility = 'visible';
+      const heard = [...document.querySelectorAll('[aria-label], [title]')]
+        .flatMap((element) => [element.ariaLabel, element.title]);
+      const typed = [...document.querySelectorAll('input')].map((box) => box.value);
+      return [document.title, document.body.innerText, ...document.querySelectorAll('.heard'), ...heard, ...typed]
+        .map((words) => words?.textContent ?? words ?? '').join('\n');
+    });
+  }
+
+  /// No figure that went wrong is anywhere on the page; `typed` is left out, as the user's own words.
+  async saysNothingWrong(typed = []) {
+    let words = await this.words();
+    for (const own of typed.filter((own) => own !== '')) words = words.replaceAll(own, '');
+    saysNothingWrong(words);
+  }
+}
+
+/// No figure that went wrong is among these words.
+export function saysNothingWrong(words) {
+  assert.equal(wrongIn(words), undefined);
+}
+
+/// A figure that went wrong, with the words around it; undefined where there is none.
+export function wrongIn(words) {
+  const found = words.match(WRONG);
+  return found ? `“${found[0]}” in: ${around(words, found.index)}` : undefined;
+}
+
+function around(words, at = 0) {
+  return words.slice(Math.max(0, at - 80), at + 80);
+}
+
+/// Waits for the next frame to be drawn: a change shows in all figures by then.
+export function drawn(page) {
+  return page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(() => done()))));
+}
+
+/// Waits until what is asked for holds; says what it was else.
+export async function until(look, holds, what) {
+  const end = performance.now() + 10_000;
+  let seen = await look();
+  while (!holds(seen)) {
+    assert.ok(performance.now() < end, `${what}: ${JSON.stringify(seen)}`);
+    await new Promise((done) => setTimeout(done, 50));
+    seen = await look();
+  }
+  return seen;
+}

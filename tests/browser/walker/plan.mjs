@@ -1,0 +1,64 @@
+//! Which controls are pressed: every one from every start, or each kind of control once.
+
+import { createHash } from 'node:crypto';
+import { variants } from './values.mjs';
+
+/// Longer than this, alike controls are a list, of which a few stand for all.
+const LIST = 25;
+const OF_LIST = { everyday: 3, all: 5 };
+/// A path is at most so many presses long.
+const DEPTH = { everyday: 4, all: 5 };
+
+const seeded = (seed, text) => createHash('sha256').update(`${seed} ${text}`).digest().readUInt32BE();
+
+/// Those with the same key together, in the order of the first of each.
+export function grouped(all, key) {
+  const groups = new Map();
+  for (const one of all) groups.set(key(one), [...(groups.get(key(one)) ?? []), one]);
+  return [...groups.values()];
+}
+
+export class Plan {
+  /// `everyday`: each kind of control once; else each control at every start.
+  constructor({ seed, isEveryday }) {
+    Object.assign(this, { seed, mode: isEveryday ? 'everyday' : 'all', known: new Set() });
+  }
+
+  /// The jobs that follow from what was seen: each control that is new, with each thing to do with it.
+  next(found) {
+    const candidates = found.flatMap((one) => this.shortened(one).map((control) => ({ ...one, control })));
+    if (this.mode === 'everyday') {
+      const order = (one) => seeded(this.seed, `${one.size} ${one.start} ${one.place} ${one.control.key}`);
+      candidates.sort((a, b) => order(a) - order(b));
+    }
+    const jobs = [];
+    for (const { size, start, place, path, control } of candidates) {
+      const mark = this.mark({ size, start, place, path, control });
+      if (path.length >= DEPTH[this.mode] || this.known.has(mark)) continue;
+      this.known.add(mark);
+      for (const variant of variants(control)) {
+        jobs.push({ size, start, place, path: [...path, { key: control.key, variant }], control });
+      }
+    }
+    return jobs;
+  }
+
+  /// By what two controls are told apart.
+  mark({ size, start, place, path, control }) {
+    const where = control.isAround ? '' : place;
+    if (this.mode === 'everyday' || control.isClose) return `${where} ${control.kind}`;
+    const opened = control.isInDialog ? path.map((step) => step.key).join('>') : '';
+    return `${size} ${start} ${where} ${opened} ${control.key}`;
+  }
+
+  /// The controls of one view, long lists of alike ones cut down to a few, chosen by the seed.
+  shortened({ size, start, path, seen: { controls } }) {
+    const lists = grouped(controls, ({ type, list, isInDialog }) => `${type} ${list} ${isInDialog}`);
+    return lists.flatMap((alike) => {
+      const isWhole = alike.length <= LIST || !alike[0].isInDialog;
+      if (isWhole) return alike;
+      const order = (one) => seeded(this.seed, `${size} ${start} ${path.map(({ key }) => key)} ${one.key}`);
+      return alike.sort((a, b) => order(a) - order(b)).slice(0, OF_LIST[this.mode]);
+    });
+  }
+}
