@@ -55,7 +55,7 @@ pub fn line(line: &RoundedLine, options: FormatOptions) -> Weighed {
         Shown::BelowScale => tr!("below the scale").to_owned(),
     };
     if line.weighed != line.exact {
-        let error = format::mass_change(line.error, options);
+        let error = format::mass_difference(line.error, options);
         said.push(match line.error_share {
             Some(share) if line.aids.is_some() && line.shown == Shown::AsWeighed => {
                 tr!(

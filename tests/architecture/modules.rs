@@ -168,7 +168,8 @@ impl<'ast> Visit<'ast> for Named {
             .iter()
             .map(|one| one.ident.to_string())
             .collect();
-        if matches!(names[0].as_str(), "crate" | "super") {
+        // A path of one name is the visibility `pub(super)`.
+        if names.len() > 1 && matches!(names[0].as_str(), "crate" | "super") {
             self.paths.push(names);
         }
         syn::visit::visit_path(self, path);

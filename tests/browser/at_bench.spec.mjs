@@ -5,7 +5,7 @@ import { axe, breaches, ready, shot } from './launch.mjs';
 import { plain } from './pages/batch.mjs';
 import { Formula } from './pages/formula.mjs';
 import { onFriday } from './pages/day.mjs';
-import { drawn, until } from './pages/app_page.mjs';
+import { counts, drawn, until } from './pages/app_page.mjs';
 import { test } from './registry.mjs';
 
 /// Runs in the page before it opens: notes each shake.
@@ -27,7 +27,7 @@ test('a timer rings in whatever place the user is, also after a reload there', a
   const bells = page.waitForRequest(/split_day/);
   await page.reload();
   await ready(page);
-  assert.equal(await page.getByRole('heading', { level: 1, name: 'Formula' }).count(), 1, 'it opens where it was left');
+  await counts(page.getByRole('heading', { level: 1, name: 'Formula' }), 1, 'it opens where it was left');
   await bells;
   await page.clock.fastForward('20:00');
   const alert = page.getByRole('alert').filter({ hasText: 'The time is up: Melt and thin the chocolate.' });

@@ -4,6 +4,7 @@ import assert from 'node:assert/strict';
 import { axe, shot } from './launch.mjs';
 import { plain, whole } from './pages/batch.mjs';
 import { ChocolatePage } from './pages/chocolate.mjs';
+import { reads } from './pages/app_page.mjs';
 import { test } from './registry.mjs';
 
 const SCREENS = ['phone', 'wide'];
@@ -35,7 +36,7 @@ test('what the syrup should do pours its liquid', async (session) => {
   await page.getByRole('radio', { name: 'Dip or brush' }).check();
   const thickness = Number(await chocolate.box('Thickness').inputValue());
   assert.ok(thickness >= 0.06 && thickness < 0.15, String(thickness));
-  assert.match(plain(await chocolate.card('Will it run?').innerText()), /coats what is dipped or brushed/);
+  await reads(chocolate.card('Will it run?'), /coats what is dipped or brushed/);
 });
 
 test('too little liquid is told as seizing, with how much it takes', async (session) => {
@@ -43,7 +44,7 @@ test('too little liquid is told as seizing, with how much it takes', async (sess
   await chocolate.box('Water, weight').fill('4');
   const advice = plain(await chocolate.card('It seizes').innerText());
   assert.match(advice, /Pour at least [\d.]+ g/);
-  assert.match(plain(await chocolate.card('Will it run?').innerText()), /It seizes below [\d.]+ g of liquid, and [\d.]+ g is missing/);
+  await reads(chocolate.card('Will it run?'), /It seizes below [\d.]+ g of liquid, and [\d.]+ g is missing/);
   const least = Number(advice.match(/at least ([\d.]+)/)[1]);
   await chocolate.box('Water, weight').fill(String(least + 1));
   await chocolate.card('It seizes').waitFor({ state: 'detached' });

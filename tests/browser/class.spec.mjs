@@ -4,6 +4,7 @@ import assert from 'node:assert/strict';
 import { axe, ready, shot } from './launch.mjs';
 import { BatchPage, plain, whole } from './pages/batch.mjs';
 import { DayPage } from './pages/day.mjs';
+import { counts, reads } from './pages/app_page.mjs';
 import { test } from './registry.mjs';
 
 async function opened(session, screen = 'phone', options) {
@@ -25,7 +26,7 @@ test('the example’s tin tells its room, its dough and how the pieces lie', asy
   assert.match(told, /3\.62 l/);
   assert.match(told, /929 g/);
   assert.match(told, /2 by 5 pieces/);
-  assert.equal(await tin(page).locator('svg .put-in').count(), 10);
+  await counts(tin(page).locator('svg .put-in'), 10);
   await tin(page).getByRole('button', { name: /Dough that suits/ }).click();
   assert.match(await text(page.getByRole('dialog')), /n × V \/ r/);
 });
@@ -74,7 +75,7 @@ test('a price in the pantry gives the cost, and both are there after a reload', 
 test('nutrition is a table by either law, each row opening to its working', async (session) => {
   const { page } = await opened(session);
   await unfold(page, 'Nutrition');
-  const table = page.locator('.label-table').first();
+  const table = page.getByRole('table').first();
   assert.match(await text(table), /Energy.*kJ \/ \d+ kcal.*of which saturates.*Salt/s);
   await page.getByRole('radio', { name: 'United States' }).check();
   assert.match(await text(table), /Total fat.*Sodium.*mg/s);
@@ -126,7 +127,7 @@ test('the class’s oven loads become steps of the plan, each in its turn', asyn
   const doughs = ['Load 2: dough from the bowl to the oven', 'Load 3: dough from the bowl to the oven'].map(begins);
   assert.equal(doughs[1] - doughs[0], bakes[1] - bakes[0]);
   await unfold(page, 'Fridge and oven');
-  assert.match(plain(await page.locator('main').innerText()), /3 loads, \d+ min apart/);
+  await reads(page.getByRole('main'), /3 loads, \d+ min apart/);
   await shot(page, 'day-loads-phone');
   await page.getByRole('radio', { name: 'are shaped together' }).check();
   const together = (await day.listed()).map((step) => step.name);
@@ -140,7 +141,7 @@ test('more loads than a plan can hold are answered in words', async (session) =>
   await new DayPage(page).open();
   await unfold(page, 'Fridge and oven');
   await page.getByRole('textbox', { name: /^Oven loads/ }).fill('40');
-  assert.match(plain(await page.locator('main').innerText()), /No plan can be made/);
+  await reads(page.getByRole('main'), /No plan can be made/);
   await page.getByRole('textbox', { name: /^Oven loads/ }).fill('2');
   await page.getByRole('region', { name: 'Steps' }).getByText('Load 2: proof in its turn').waitFor();
 });

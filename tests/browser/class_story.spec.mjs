@@ -5,7 +5,7 @@ import { axe, cached, ready, shot } from './launch.mjs';
 import { read, withoutPrinter } from './decode.mjs';
 import { BatchPage, plain, whole } from './pages/batch.mjs';
 import { Share } from './pages/share.mjs';
-import { drawn, until, AppPage } from './pages/app_page.mjs';
+import { AppPage, drawn, reads, until } from './pages/app_page.mjs';
 import { test } from './registry.mjs';
 
 /// What a printer leaves free.
@@ -19,7 +19,7 @@ async function teach(session) {
   await page.locator('summary').filter({ hasText: 'Class' }).click();
   await page.getByRole('textbox', { name: /^Students in the room/ }).fill('12');
   await page.getByRole('textbox', { name: /^At one bench/ }).fill('2');
-  assert.match(plain(await page.locator('#class').innerText()), /12 students at 6 benches, 13 loaves/);
+  await reads(page.locator('#class'), /12 students at 6 benches, 13 loaves/);
   const out = await new Share(new AppPage(page)).open();
   const link = await out.link();
   await page.getByRole('button', { name: 'Print the class sheet (A4 or Letter)' }).click();
@@ -78,7 +78,7 @@ async function scaleToOwnTin(page) {
     await page.getByRole('textbox', { name }).fill(text);
   }
   const tin = page.getByRole('region', { name: 'Tin', exact: true });
-  assert.match(plain(await tin.innerText()), /2\.51 l.*644 g/s);
+  await reads(tin, /2\.51 l.*644 g/s);
   await page.getByRole('button', { name: 'Make the batch for these tins' }).click();
   await until(() => weights(page), (now) => now !== before, 'the weights follow the tin');
   // Pieces can be asked for as well, with nothing to set up before.

@@ -3,9 +3,8 @@
 import assert from 'node:assert/strict';
 import { readFile } from 'node:fs/promises';
 import { breaches, cached, ready } from './launch.mjs';
-import { plain } from './pages/batch.mjs';
 import { onFriday } from './pages/day.mjs';
-import { drawn, until } from './pages/app_page.mjs';
+import { counts, drawn, reads, until } from './pages/app_page.mjs';
 import { test } from './registry.mjs';
 
 for (const screen of ['phone', 'wide']) {
@@ -19,8 +18,8 @@ for (const screen of ['phone', 'wide']) {
       const awake = hour * 60 + minute >= 390 && hour < 23;
       assert.ok(awake || /no work/.test(said), `${name} at ${clock}: ${said}`);
     }
-    assert.equal(await page.getByText('In the way').count(), 0);
-    assert.match(plain(await day.card('Two days').innerText()), /on the table Sat 16:00/);
+    await counts(page.getByText('In the way'), 0);
+    await reads(day.card('Two days'), /on the table Sat 16:00/);
     assert.deepEqual(await breaches(page), []);
   });
 }
@@ -75,7 +74,7 @@ test('a whole bake at the bench, with a reload in the middle, offline, is kept i
   await page.getByLabel(/Bread out of the oven/).fill('810');
   await page.getByRole('button', { name: 'Finish, and keep it in the log' }).click();
   await day.log.locator('summary').first().click();
-  assert.match(plain(await day.log.innerText()), /Dough at 22 °C.*lost in the oven 11\.5 %/s);
+  await reads(day.log, /Dough at 22 °C.*lost in the oven 11\.5 %/s);
   await page.reload();
   await ready(page);
   await until(() => day.log.locator('summary').count(), (count) => count === 1, 'the bake is still in the log');

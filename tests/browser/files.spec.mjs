@@ -6,6 +6,7 @@ import { Formula } from './pages/formula.mjs';
 import { Share } from './pages/share.mjs';
 import { Shelf } from './pages/shelf.mjs';
 import { all, openRecord } from './pages/storage.mjs';
+import { counts } from './pages/app_page.mjs';
 import { test } from './registry.mjs';
 
 const EXAMPLES = ['Egg and butter loaf', 'Lantern Lane chocolate loaf', 'Rye scald loaf', 'Toast loaf for the class'];
@@ -127,7 +128,7 @@ test('after many changes the shelf asks for a file, until there is one', async (
   const shelf = new Shelf(formula);
   const asks = formula.dialog.getByText(/changes since the last file/);
   await shelf.open();
-  assert.equal(await asks.count(), 0, 'not on the first visit');
+  await counts(asks, 0, 'not on the first visit');
   await formula.close();
   await page.evaluate(() => localStorage.setItem('softcrumb.unfiled', '500'));
   await page.reload();
@@ -138,7 +139,7 @@ test('after many changes the shelf asks for a file, until there is one', async (
   await (await new Share(formula).open()).save('Save all formulas');
   await formula.close();
   await shelf.open();
-  assert.equal(await asks.count(), 0);
+  await counts(asks, 0);
 });
 
 test('the bin is emptied only when that has been said twice, and then for good', async (session) => {
@@ -156,5 +157,5 @@ test('the bin is emptied only when that has been said twice, and then for good',
   await ready(page);
   await shelf.open();
   assert.deepEqual((await shelf.names()).sort(), EXAMPLES.filter((name) => name !== 'Rye scald loaf'));
-  assert.equal(await shelf.dialog.getByText('The bin', { exact: true }).count(), 0);
+  await counts(shelf.dialog.getByText('The bin', { exact: true }), 0);
 });

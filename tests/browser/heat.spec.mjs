@@ -3,6 +3,7 @@
 import assert from 'node:assert/strict';
 import { breaches, shot } from './launch.mjs';
 import { HeatPage, plain } from './pages/heat.mjs';
+import { counts, reads } from './pages/app_page.mjs';
 import { test } from './registry.mjs';
 
 const SCREENS = ['phone', 'wide'];
@@ -77,7 +78,7 @@ test('a filling that is cooked is cooled too', async (session) => {
   const heat = await new HeatPage(page).open();
   await page.getByRole('combobox', { name: 'What cools' }).selectOption('Inside each ball');
   await page.getByText('If it is cooked, say how hot').waitFor();
-  assert.equal(await heat.card('Fast enough?').count(), 0);
+  await counts(heat.card('Fast enough?'), 0);
   await heat.box('Comes off the heat at').fill('90');
   assert.match(await heat.text('Fast enough?'), /fast enough|too slowly/);
   await heat.box('Comes off the heat at').fill('');
@@ -227,7 +228,7 @@ test('chocolate and hot water leave more lumps in a cold kitchen', async (sessio
   const cold = await settles();
   await page.getByRole('textbox', { name: 'Chocolate at' }).fill('24');
   assert.ok(await settles() > cold);
-  assert.match(plain(await card.innerText()), /steam/);
+  await reads(card, /steam/);
 });
 
 for (const screen of SCREENS) {

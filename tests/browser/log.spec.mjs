@@ -6,7 +6,7 @@ import { axe, breaches, ready, shot } from './launch.mjs';
 import { plain } from './pages/batch.mjs';
 import { onFriday } from './pages/day.mjs';
 import { all, put } from './pages/storage.mjs';
-import { until } from './pages/app_page.mjs';
+import { counts, until } from './pages/app_page.mjs';
 import { test } from './registry.mjs';
 
 /// A picture made in the browser: noise, which hardly packs, so that it must be drawn down.
@@ -107,7 +107,7 @@ test('where there is no room for another photo it is said, and nothing else is l
   await choose(day).setInputFiles(file('bread.png', 'image/png', await picture(page, 800, 800)));
   await until(async () => plain(await day.log.innerText()), (said) => /no room for another photo/.test(said), 'it is said');
   assert.deepEqual(await all(page), before);
-  assert.equal(await day.log.getByRole('img').count(), 0);
+  await counts(day.log.getByRole('img'), 0);
 });
 
 const save = async (page, name) => {
@@ -133,7 +133,7 @@ test('the log goes out to a file and comes back elsewhere, photo and all, and tw
   await takeIn(other.day).setInputFiles(file('log.json', 'application/json', text));
   await says(other.day, /No bake of this file is new here\..*One was there already/s);
   assert.equal((await all(other.page))['softcrumb.log'], kept['softcrumb.log']);
-  assert.equal(await other.day.log.locator('summary').count(), 1);
+  await counts(other.day.log.locator('summary'), 1);
 });
 
 test('a file that is damaged, newer, another kind or too large changes nothing and is told', async (session) => {

@@ -3,7 +3,7 @@
 import assert from 'node:assert/strict';
 import { ready } from './launch.mjs';
 import { Formula } from './pages/formula.mjs';
-import { drawn, until } from './pages/app_page.mjs';
+import { counts, drawn, reads, until } from './pages/app_page.mjs';
 import { test } from './registry.mjs';
 
 /// The example's weights in grams, as the class has them; the first ones of each part are its flours.
@@ -131,7 +131,7 @@ test('cards below the parts that do not come are said in words, and one tap asks
   lost = false;
   await again.click();
   await formula.figure('Scalded flour').first().waitFor();
-  assert.equal(await again.count(), 0);
+  await counts(again, 0);
 });
 
 test('a changed percentage moves the weight, whichever way a number is typed', async (session) => {
@@ -152,7 +152,7 @@ test('a figure opens to its working: rule, numbers put in, source, and the figur
     await until(() => page.page.evaluate(() => document.activeElement.textContent), (focused) => focused === label, 'focus');
     const steps = page.dialog.getByRole('listitem');
     await steps.first().waitFor();
-    for (const step of await steps.all()) assert.match(await step.innerText(), /=[\s\S]*Source: \S/);
+    for (const step of await steps.all()) await reads(step, /=[\s\S]*Source: \S/);
     // A weight is followed by what it is of the flour, so the figure need not be the last.
     const sums = (await steps.allInnerTexts()).map((step) => number(step.split('=').at(-1)));
     assert.ok(sums.some((sum) => Math.abs(sum - number(value)) <= 0.051), `${label} ${value}: ${sums}`);

@@ -2,7 +2,7 @@
 
 import assert from 'node:assert/strict';
 import { Formula } from './pages/formula.mjs';
-import { drawn } from './pages/app_page.mjs';
+import { counts, drawn } from './pages/app_page.mjs';
 import { test } from './registry.mjs';
 
 const NEW = 'Maple syrup';
@@ -53,7 +53,7 @@ test('an ingredient of one’s own takes the place of another', async (session) 
   await page.dialog.getByRole('textbox', { name: 'Name' }).fill('Date syrup');
   await page.dialog.getByRole('button', { name: 'Use it' }).click();
   await page.line('Final dough', 'Date syrup').waitFor();
-  assert.equal(await page.line('Final dough', 'White sugar').count(), 0);
+  await counts(page.line('Final dough', 'White sugar'), 0);
 });
 
 test('an ingredient picked for the syrup is a new line of it, its weight still open', async (session) => {
@@ -64,5 +64,5 @@ test('an ingredient picked for the syrup is a new line of it, its weight still o
   await syrup.getByRole('button', { name: 'Add to the syrup' }).click();
   await pick(page, NEW);
   await syrup.getByRole('group', { name: NEW }).waitFor();
-  assert.equal(await syrup.getByRole('group').count(), count + 1);
+  await counts(syrup.getByRole('group'), count + 1);
 });

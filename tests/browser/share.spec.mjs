@@ -4,10 +4,9 @@ import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { read, withoutPrinter } from './decode.mjs';
 import { axe, shot } from './launch.mjs';
-import { plain } from './pages/batch.mjs';
 import { Share } from './pages/share.mjs';
 import { openRecord } from './pages/storage.mjs';
-import { AppPage } from './pages/app_page.mjs';
+import { AppPage, counts, reads } from './pages/app_page.mjs';
 import { test } from './registry.mjs';
 
 const RECIPES = new URL('../sheet/recipes/', import.meta.url);
@@ -94,7 +93,7 @@ for (const [parts, paper] of [[3, 'A5'], [5, undefined], [6, 'A4']]) {
     await page.getByRole('heading', { name: 'On paper' }).waitFor();
     const large = await page.getByText('the bench card is set for A4 or Letter').isVisible();
     if (paper) assert.equal(large, paper === 'A4', 'it is told before printing');
-    assert.equal(await page.getByText('take more than one page').count(), 0);
+    await counts(page.getByText('take more than one page'), 0);
     const link = await out.link();
     await page.getByRole('button', { name: CARD }).click();
     await page.locator('.paper').waitFor({ state: 'attached' });
@@ -172,10 +171,10 @@ test('a recipe is taken in line by line and put on the shelf', async (session) =
     });
   };
   await take('understood.csv');
-  assert.match(plain(await dialog.getByText(/no recipe in the form/).innerText()), /makes sense up to line 1/);
+  await reads(dialog.getByText(/no recipe in the form/), /makes sense up to line 1/);
   await take('unknown_foods.json');
   const lines = dialog.locator('.recipe-lines');
-  assert.match(plain(await lines.innerText()), /1 cup date syrup\s+Nothing published says what one cup/);
+  await reads(lines, /1 cup date syrup\s+Nothing published says what one cup/);
   await take('whole_page.html');
   await dialog.getByRole('button', { name: 'Put it on the shelf' }).click();
   const at = new AppPage(page);

@@ -4,7 +4,7 @@ import assert from 'node:assert/strict';
 import { ready } from './launch.mjs';
 import { Formula } from './pages/formula.mjs';
 import { all, keptForGood, written } from './pages/storage.mjs';
-import { drawn } from './pages/app_page.mjs';
+import { counts, drawn } from './pages/app_page.mjs';
 import { test } from './registry.mjs';
 
 const milk = (page) => page.weight('Final dough', 'Whole milk');
@@ -118,10 +118,10 @@ test('a what-if that this dough cannot do is answered in words, and tries nothin
   // Without its milk and yolk the example's final dough has no liquid left that could give way.
   await page.type(milk(page), '0');
   await page.type(page.weight('Final dough', 'Egg yolk'), '0');
-  assert.equal(await page.page.getByRole('button', { name: 'Water for half the milk' }).count(), 0, 'what means nothing is not offered');
+  await counts(page.page.getByRole('button', { name: 'Water for half the milk' }), 0, 'what means nothing is not offered');
   await page.whatIf('Two points more water');
   await page.page.getByRole('main').locator('.trouble').filter({ hasText: /[.]$/ }).waitFor();
-  assert.equal(await page.trial.count(), 0);
+  await counts(page.trial, 0);
 });
 
 test('a trial goes along to the other places, with old and new in their key figures', async (session) => {
@@ -158,5 +158,5 @@ test('more hot water in the paste shows old and new of paste and starch', async 
     assert.match(was, new RegExp(`, was [\\d.]+.${unit}$`), label);
     assert.notEqual(number(now), number(was.split(', was ')[1]), label);
   }
-  assert.equal(await page.page.getByRole('region', { name: 'Scald' }).getByText(/, was/).count(), 2, 'and in its card');
+  await counts(page.page.getByRole('region', { name: 'Scald' }).getByText(/, was/), 2, 'and in its card');
 });

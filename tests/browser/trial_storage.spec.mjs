@@ -5,7 +5,7 @@ import { readFileSync } from 'node:fs';
 import { ready } from './launch.mjs';
 import { Formula } from './pages/formula.mjs';
 import { keptForGood, openRecord, put, trials } from './pages/storage.mjs';
-import { until } from './pages/app_page.mjs';
+import { counts, until } from './pages/app_page.mjs';
 import { test } from './registry.mjs';
 
 const milk = (page) => page.weight('Final dough', 'Whole milk');
@@ -76,7 +76,7 @@ test('a trial waits when its tab is closed, and one that is dropped does not com
   await ready(later.page);
   await later.page.waitForLoadState('networkidle');
   assert.deepEqual(await trials(later.page), {});
-  assert.equal(await later.trial.count(), 0);
+  await counts(later.trial, 0);
   assert.equal(await milk(later).inputValue(), '112');
 });
 
@@ -84,7 +84,7 @@ test('a trial whose tab is slow to go is taken up as soon as that is gone', asyn
   const { page, context, address } = await tried(session);
   const other = await another(context, address);
   await waits(other, 1);
-  assert.equal(await other.trial.count(), 0);
+  await counts(other.trial, 0);
   await page.page.close();
   await other.trial.getByText(/Whole milk.*112.*160/).waitFor();
   assert.equal(Object.keys(await trials(other.page)).length, 1);
@@ -97,7 +97,7 @@ test('a trial whose tab goes later changes nothing under the user’s hands, and
   await other.page.getByRole('main').press('Shift');
   await page.page.close();
   await waits(other, 0);
-  assert.equal(await other.trial.count(), 0);
+  await counts(other.trial, 0);
   assert.equal(await milk(other).inputValue(), '112');
   await other.page.reload();
   await ready(other.page);
@@ -108,7 +108,7 @@ test('a trial belongs to its tab: another that is open beside it shows the formu
   const { page, context, address } = await tried(session);
   const other = await another(context, address);
   await waits(other, 1);
-  assert.equal(await other.trial.count(), 0);
+  await counts(other.trial, 0);
   assert.equal(await milk(other).inputValue(), '112');
   await other.tryOut();
   await other.type(salt(other), '9');
@@ -123,7 +123,7 @@ test('changed in another tab meanwhile, a trial is kept as a copy, and nothing t
   const other = await another(context, address);
   await other.type(salt(other), '9.5');
   await page.trial.getByText('changed elsewhere since this trial began').waitFor();
-  assert.equal(await page.trial.getByRole('button', { name: 'Keep', exact: true }).count(), 0);
+  await counts(page.trial.getByRole('button', { name: 'Keep', exact: true }), 0);
   assert.equal(await milk(page).inputValue(), '160', 'what is tried stands as it was typed');
   await page.trial.getByRole('button', { name: 'Keep as a copy' }).click();
   await page.trial.waitFor({ state: 'hidden' });
@@ -177,7 +177,7 @@ test('a damaged trial keeps no formula from opening, and is left as it is', asyn
     await ready(page);
     await formula.notice(/damaged|newer release/).waitFor();
     assert.equal(await milk(formula).inputValue(), '112');
-    assert.equal(await formula.trial.count(), 0);
+    await counts(formula.trial, 0);
     assert.equal((await trials(page))[key], text);
   }
 });

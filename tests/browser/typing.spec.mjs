@@ -4,7 +4,7 @@ import assert from 'node:assert/strict';
 import { ready } from './launch.mjs';
 import { Formula } from './pages/formula.mjs';
 import { all, openKey, openRecord, put, written } from './pages/storage.mjs';
-import { drawn, saysNothingWrong } from './pages/app_page.mjs';
+import { counts, drawn, saysNothingWrong } from './pages/app_page.mjs';
 import { test } from './registry.mjs';
 
 /// What no box takes, whatever it is for.
@@ -172,7 +172,7 @@ test('names with markup, of any script and of any length are shown as they were 
     await box.fill(name);
     await drawn(page.page);
     await page.close();
-    assert.equal(await page.page.locator('main img, main b').count(), 0, 'no markup comes to life');
+    await counts(page.page.locator('main img, main b'), 0, 'no markup comes to life');
     const wide = await page.page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
     assert.ok(wide <= 0, `“${name}” makes the page ${wide} px too wide`);
     await page.saysNothingWrong([name]);

@@ -12,6 +12,7 @@ mod batch;
 mod batch_rounding;
 mod batch_ways;
 mod batches;
+mod cases;
 mod chocolate_sides;
 mod classes;
 mod dough;

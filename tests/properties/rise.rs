@@ -1,4 +1,4 @@
-//! Rises at every temperature: the closed form, the colder the slower, the night in between.
+//! Rises at every temperature: the closed form, colder is slower, chilled preferments lie between.
 
 use proptest::prelude::*;
 use softcrumb::engine::formula::Form;
@@ -8,7 +8,7 @@ use softcrumb::engine::rise::{
     Cardinal, ReferenceRise, RiseAsked, RiseError, RiseSettings, equivalent_time, rise, steady,
     yeast_activity,
 };
-use softcrumb::results::day::{Known, night, rising};
+use softcrumb::results::day::{ReferenceRises, preferment_rise, rises};
 use softcrumb::sheet::examples;
 use softcrumb::sheet::{HeatSettings, Kitchen};
 
@@ -98,9 +98,9 @@ proptest! {
         }
     }
 
-    /// The night of a preferment that stands first lies between never chilled and chilled at once.
+    /// A preferment chilled after a while on the bench lies between never and at once chilled.
     #[test]
-    fn a_night_after_the_bench_lies_between_bench_and_fridge(
+    fn bench_then_fridge_lies_between_bench_only_and_fridge_only(
         bench in 1.0..240.0f64, fridge in 60.0..1800.0f64,
         room in 12.0..35.0f64, cold in 1.5..8.0f64,
     ) {
@@ -115,9 +115,9 @@ proptest! {
             ..RiseSettings::default()
         };
         let (_, sheet) = examples().remove(0);
-        let night = night(&sheet.formula, 1, &kitchen, &settings, celsius(26.0)).unwrap();
-        prop_assert!(night.chilled_at_once.equals < night.equivalent_time.equals);
-        prop_assert!(night.equivalent_time.equals < night.never_chilled.equals);
+        let rise = preferment_rise(&sheet.formula, 1, &kitchen, &settings, celsius(26.0)).unwrap();
+        prop_assert!(rise.chilled_at_once.equals < rise.equivalent_time.equals);
+        prop_assert!(rise.equivalent_time.equals < rise.never_chilled.equals);
     }
 }
 
@@ -140,14 +140,14 @@ fn a_dough_that_warms_is_up_between_the_times_of_both_ends() {
             ..HeatSettings::default()
         };
         let settings = RiseSettings::default();
-        let rising = rising(
+        let rises = rises(
             &sheet.formula,
             &kitchen,
             &heat,
             &settings,
-            &Known::stated(&settings),
+            &ReferenceRises::stated(&settings),
         );
-        let due = rising.bulk.unwrap().due.minutes();
+        let due = rises.bulk.unwrap().due.minutes();
         let (one, other) = (at(start), at(place));
         assert!(
             due > one.min(other) && due < one.max(other),
@@ -162,7 +162,7 @@ fn the_sum_along_the_course_does_not_depend_on_its_steps() {
     let (_, sheet) = examples().remove(0);
     let kitchen = Kitchen::default();
     let settings = RiseSettings::default();
-    let coarse = night(&sheet.formula, 1, &kitchen, &settings, celsius(26.0)).unwrap();
+    let coarse = preferment_rise(&sheet.formula, 1, &kitchen, &settings, celsius(26.0)).unwrap();
     let mut quarters = Vec::new();
     for (total, place) in [
         (settings.bench, kitchen.room),

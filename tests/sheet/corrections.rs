@@ -1,4 +1,4 @@
-//! What makes up for a bake that goes otherwise: warmth, time, weights.
+//! Corrections of a bake that deviates: temperature, time, masses.
 
 use softcrumb::engine::formula::{Figure, Figures, Form, LineAt};
 use softcrumb::engine::learn::Learnt;
@@ -6,8 +6,8 @@ use softcrumb::engine::plan::StepKind;
 use softcrumb::engine::quantity::{Mass, Minutes, Temperature};
 use softcrumb::engine::rise::RiseSettings;
 use softcrumb::results::day::{
-    DayAsked, Known, Planned, WhichRise, add_more, as_weighed, gives, planned, promise, rise_off,
-    rise_place, rising,
+    self, DayInput, DayResults, DurationChange, ReferenceRises, WhichRise, additions, as_weighed,
+    duration_changes, plan_snapshot, rise_deviation, rise_place, rises,
 };
 use softcrumb::results::heat::{measured_at, time_to_target};
 use softcrumb::sheet::HeatSettings;
@@ -28,45 +28,48 @@ fn first() -> Sheet {
     examples().remove(0).1
 }
 
-fn asked<T>(bench: &Bench, now: Moment, ask: impl FnOnce(&DayAsked) -> T) -> T {
-    ask(&DayAsked {
+fn asked<T>(bench: &Bench, now: Moment, ask: impl FnOnce(&DayInput) -> T) -> T {
+    ask(&DayInput {
         sheet: &first(),
         kitchen: &Kitchen::default(),
         settings: &DaySettings::default(),
         learnt: &Learnt::default(),
-        weighed: None,
+        rounded: None,
         zone: &Zone::default(),
         now,
         bench: Some(bench),
     })
 }
 
-fn plan(bench: &Bench, now: Moment) -> Planned {
-    asked(bench, now, |asked| planned(asked).unwrap())
+fn plan(bench: &Bench, now: Moment) -> DayResults {
+    asked(bench, now, |asked| day::of(asked).unwrap())
 }
 
 /// A bake that begins as planned.
 fn begun() -> Bench {
     let mut bench = Bench::new(Bake::new(Id::from_random(1), ms(NOW)));
-    bench.promised = promise(&plan(&bench, ms(NOW)));
+    bench.promised = plan_snapshot(&plan(&bench, ms(NOW)));
     bench
 }
 
 #[test]
-fn a_cold_dough_takes_longer_and_a_warmer_place_makes_up_for_it() {
+fn a_cold_dough_takes_longer_and_a_warmer_place_corrects_it() {
     let mut bench = begun();
     let off = |bench: &Bench| {
         asked(bench, ms(NOW), |asked| {
-            rise_off(asked, &planned(asked).unwrap(), WhichRise::Bulk)
+            rise_deviation(asked, &day::of(asked).unwrap(), WhichRise::Bulk)
         })
     };
     assert_eq!(off(&bench), None, "nothing is off yet");
     bench.bake.noted.dough = Some(at(22.0));
     let cold = off(&bench).unwrap();
-    assert!(cold.now.minutes() > cold.wished.minutes() + 3.0, "{cold:?}");
+    assert!(
+        cold.now.minutes() > cold.planned.minutes() + 3.0,
+        "{cold:?}"
+    );
     let place = cold.place.unwrap();
     assert!(place.at > Kitchen::default().room, "{place:?}");
-    let miss = (place.due.minutes() - cold.wished.minutes()).abs();
+    let miss = (place.due.minutes() - cold.planned.minutes()).abs();
     assert!(miss < 5.0, "{cold:?}");
     // Taken, the plan has it up in that time.
     bench.bulk_place = Some(place.at);
@@ -77,7 +80,7 @@ fn a_cold_dough_takes_longer_and_a_warmer_place_makes_up_for_it() {
     bench.bulk_place = None;
     bench.bake.noted.dough = Some(at(29.0));
     let warm = off(&bench).unwrap();
-    assert!(warm.now < warm.wished && warm.place.unwrap().at < Kitchen::default().room);
+    assert!(warm.now < warm.planned && warm.place.unwrap().at < Kitchen::default().room);
 }
 
 #[test]
@@ -88,7 +91,7 @@ fn a_rise_that_begins_late_is_up_in_time_in_a_warmer_place() {
     let late = promised.instant().later(minutes(20.0));
     bench.bake.begin(bulk, Moment::from_instant(late));
     let off = asked(&bench, Moment::from_instant(late), |asked| {
-        rise_off(asked, &planned(asked).unwrap(), WhichRise::Bulk)
+        rise_deviation(asked, &day::of(asked).unwrap(), WhichRise::Bulk)
     });
     let off = off.unwrap();
     assert!((off.late.minutes() - 20.0).abs() < 0.1, "{off:?}");
@@ -101,7 +104,7 @@ fn a_rise_that_begins_late_is_up_in_time_in_a_warmer_place() {
 fn no_other_place_is_nearer_to_the_wished_time() {
     let (sheet, kitchen) = (first(), Kitchen::default());
     let settings = RiseSettings::default();
-    let known = Known::stated(&settings);
+    let known = ReferenceRises::stated(&settings);
     let heat = HeatSettings {
         dough: at(23.0),
         ..HeatSettings::default()
@@ -111,8 +114,8 @@ fn no_other_place_is_nearer_to_the_wished_time() {
             bulk_place: Some(at(celsius)),
             ..settings
         };
-        let rising = rising(&sheet.formula, &kitchen, &heat, &settings, &known);
-        rising.bulk.ok().map(|risen| risen.due.minutes())
+        let rises = rises(&sheet.formula, &kitchen, &heat, &settings, &known);
+        rises.bulk.ok().map(|risen| risen.due.minutes())
     };
     for wanted in [20.0, 45.0, 60.0, 75.0, 100.0, 160.0, 400.0] {
         let asked = (WhichRise::Bulk, minutes(wanted));
@@ -210,13 +213,13 @@ fn what_falls_short_is_added_and_what_is_over_is_made_up_for_with_flour() {
         bench.weigh(water, Mass::from_grams(grams).ok());
         bench
     };
-    let short = add_more(&formula, &weighed(104.0));
+    let short = additions(&formula, &weighed(104.0));
     assert_eq!(short.len(), 1);
     assert_eq!((short[0].at, short[0].more.grams()), (water, 8.0));
     assert!(short[0].as_asked);
-    assert_eq!(add_more(&formula, &weighed(112.0)), []);
+    assert_eq!(additions(&formula, &weighed(112.0)), []);
     let mut bench = weighed(120.0);
-    let over = add_more(&formula, &bench);
+    let over = additions(&formula, &bench);
     assert_eq!(over.len(), 1);
     assert!(!over[0].as_asked && over[0].more.grams() > 5.0, "{over:?}");
     // Taken, the dough has the water it was to have, and nothing more is asked for.
@@ -228,19 +231,21 @@ fn what_falls_short_is_added_and_what_is_over_is_made_up_for_with_flour() {
     };
     let made = as_weighed(&formula, &bench);
     assert!((share(&made).fraction() - share(&formula).fraction()).abs() < 1e-4);
-    assert_eq!(add_more(&formula, &bench), []);
+    assert_eq!(additions(&formula, &bench), []);
 }
 
 #[test]
 fn what_gives_way_is_what_lasts_otherwise_than_promised() {
     let mut bench = begun();
-    assert_eq!(gives(&plan(&bench, ms(NOW)), &bench), []);
+    assert_eq!(duration_changes(&plan(&bench, ms(NOW)), &bench), []);
     let proof = step(StepKind::Proof, 0);
     let was = bench.promised(proof).unwrap().lasts;
     bench.let_last(proof, minutes(was.minutes() + 30.0));
-    let given = gives(&plan(&bench, ms(NOW)), &bench);
-    assert!(
-        given.contains(&(proof, was, minutes(was.minutes() + 30.0))),
-        "{given:?}"
-    );
+    let given = duration_changes(&plan(&bench, ms(NOW)), &bench);
+    let change = DurationChange {
+        step: proof,
+        planned: was,
+        now: minutes(was.minutes() + 30.0),
+    };
+    assert!(given.contains(&change), "{given:?}");
 }

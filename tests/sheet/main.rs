@@ -14,6 +14,7 @@
 )]
 
 mod bench;
+mod bench_results;
 mod civil;
 mod classes;
 mod corrections;
@@ -44,6 +45,7 @@ mod reorder;
 mod samples;
 mod shelf;
 mod square_codes;
+mod step_corrections;
 mod tables;
 mod trial_changes;
 mod trials;

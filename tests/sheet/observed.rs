@@ -5,7 +5,8 @@ use softcrumb::engine::learn::Learnt;
 use softcrumb::engine::plan::{Edit, StepKind, weighed_at};
 use softcrumb::engine::quantity::{Mass, Temperature};
 use softcrumb::results::day::{
-    DayAsked, Planned, as_weighed, note_bread, note_dough, note_times, planned, unmixed,
+    self, DayInput, DayResults, as_weighed, note_bread, note_dough, note_durations,
+    unmixed_temperature,
 };
 use softcrumb::sheet::civil::Zone;
 use softcrumb::sheet::day::{Bake, Bench, DaySettings};
@@ -21,18 +22,18 @@ fn first() -> Sheet {
     examples().remove(0).1
 }
 
-fn plan(sheet: &Sheet, bake: Option<&Bake>, room: f64) -> Planned {
+fn plan(sheet: &Sheet, bake: Option<&Bake>, room: f64) -> DayResults {
     let kitchen = Kitchen {
         room: Temperature::from_celsius(room).unwrap(),
         ..Kitchen::default()
     };
     let bench = bake.cloned().map(Bench::new);
-    planned(&DayAsked {
+    day::of(&DayInput {
         sheet,
         kitchen: &kitchen,
         settings: &DaySettings::default(),
         learnt: &Learnt::default(),
-        weighed: None,
+        rounded: None,
         zone: &Zone::default(),
         now: ms(1_774_634_400_000.0),
         bench: bench.as_ref(),
@@ -50,12 +51,15 @@ fn bake() -> Bake {
 fn a_dough_without_the_mixers_work_is_cooler_by_its_friction() {
     let sheet = first();
     let kitchen = Kitchen::default();
-    let cold = unmixed(&sheet, &kitchen).unwrap().celsius();
+    let cold = unmixed_temperature(&sheet, &kitchen).unwrap().celsius();
     assert!((0.0..25.0).contains(&cold), "{cold}");
     let mut warmer = kitchen.clone();
     warmer.mixer.friction =
         softcrumb::engine::quantity::WarmingRate::from_kelvin_per_minute(3.0).unwrap();
-    assert_eq!(unmixed(&sheet, &warmer), unmixed(&sheet, &kitchen));
+    assert_eq!(
+        unmixed_temperature(&sheet, &warmer),
+        unmixed_temperature(&sheet, &kitchen)
+    );
 }
 
 #[test]
@@ -77,17 +81,17 @@ fn times_are_noted_once_a_work_is_over_from_its_first_step_to_its_last() {
     let mut bake = bake();
     let at = |min: f64| ms(1_774_634_400_000.0 + min * 60_000.0);
     bake.begin(step(StepKind::Bulk, 0), at(0.0));
-    note_times(&mut bake, &planned, &settings, minutes(25.0));
+    note_durations(&mut bake, &planned, &settings);
     assert_eq!(bake.noted.bulk, None, "it is under way");
     bake.end(step(StepKind::Bulk, 0), at(70.0));
     for (phase, from, until) in [(0, 100.0, 112.0), (1, 112.0, 127.0)] {
         bake.begin(step(StepKind::Bake, phase), at(from));
         bake.end(step(StepKind::Bake, phase), at(until));
     }
-    note_times(&mut bake, &planned, &settings, minutes(25.0));
+    note_durations(&mut bake, &planned, &settings);
     let bulk = bake.noted.bulk.unwrap();
     assert_eq!(bulk.minutes, minutes(70.0));
-    let due = planned.rising.bulk.as_ref().unwrap().due;
+    let due = planned.rises.bulk.as_ref().unwrap().due;
     assert!((bulk.expected.minutes() - due.minutes()).abs() < 1e-9);
     assert_eq!(bake.noted.bake.unwrap().minutes, minutes(27.0));
     assert_eq!(bake.noted.proof, None);
@@ -98,7 +102,7 @@ fn a_dough_that_came_out_cold_is_planned_with_as_it_is() {
     let sheet = first();
     let mut cold = bake();
     cold.noted.dough = Temperature::from_celsius(19.0).ok();
-    let due = |planned: &Planned| planned.rising.bulk.as_ref().unwrap().due;
+    let due = |planned: &DayResults| planned.rises.bulk.as_ref().unwrap().due;
     let (usual, later) = (plan(&sheet, None, 24.0), plan(&sheet, Some(&cold), 24.0));
     assert!(due(&later) > due(&usual));
 }
@@ -167,7 +171,7 @@ fn a_changed_length_replaces_the_one_before_and_own_steps_have_numbers() {
 fn an_open_table_is_an_afternoon_with_a_night_before_it() {
     for hour in 0..48_u32 {
         let now = ms(1_774_634_400_000.0 + f64::from(hour) * 3.6e6);
-        let table = softcrumb::results::day::open_table(&Zone::fixed(60), now);
+        let table = day::open_target(&Zone::fixed(60), now);
         let ahead = table.since(now.instant());
         assert!(
             (20.0..=44.0).contains(&ahead.hours()),

@@ -1,13 +1,14 @@
 //! A dough that is tried, or weighed otherwise, against the dough its known rises are of.
 
 use proptest::prelude::*;
-use softcrumb::engine::formula::{Form, Formula, LineAt};
+use softcrumb::engine::batch::{Weighing, round};
+use softcrumb::engine::formula::{Form, LineAt};
 use softcrumb::engine::ingredients::Role;
 use softcrumb::engine::learn::Learnt;
 use softcrumb::engine::plan::StepKind;
-use softcrumb::engine::quantity::{Factor, Mass, Temperature};
+use softcrumb::engine::quantity::{Division, Factor, Mass, Temperature};
 use softcrumb::engine::rise::{RiseError, yeast_activity};
-use softcrumb::results::day::{DayAsked, Planned, as_weighed, planned};
+use softcrumb::results::day::{self, DayInput, DayResults};
 use softcrumb::sheet::civil::Zone;
 use softcrumb::sheet::day::{Bake, Bench, DaySettings};
 use softcrumb::sheet::{Id, Kitchen, Sheet, examples};
@@ -19,20 +20,24 @@ fn at(celsius: f64) -> Temperature {
 }
 
 /// In a room as warm as the dough, so that the closed form holds.
-fn plan_of(sheet: &Sheet, settings: &DaySettings, weighed: Option<&Formula>) -> Planned {
+fn plan_of(sheet: &Sheet, settings: &DaySettings, bench: Option<&Bench>) -> DayResults {
     let kitchen = Kitchen {
         room: at(25.0),
         ..Kitchen::default()
     };
-    planned(&DayAsked {
+    let weighing = Weighing {
+        main: Division::from_mass(Mass::from_grams(0.01).unwrap()).unwrap(),
+        pocket: None,
+    };
+    day::of(&DayInput {
         sheet,
         kitchen: &kitchen,
         settings,
         learnt: &Learnt::default(),
-        weighed,
+        rounded: Some(&round(&sheet.formula, weighing)),
         zone: &Zone::default(),
         now: ms(1_774_634_400_000.0),
-        bench: None,
+        bench,
     })
     .unwrap()
 }
@@ -55,8 +60,8 @@ fn with(sheet: &Sheet, role: Role, times: f64) -> Sheet {
     sheet
 }
 
-fn bulk(planned: &Planned) -> f64 {
-    planned.rising.bulk.as_ref().unwrap().due.minutes()
+fn bulk(planned: &DayResults) -> f64 {
+    planned.rises.bulk.as_ref().unwrap().due.minutes()
 }
 
 #[test]
@@ -79,9 +84,9 @@ fn twice_the_yeast_takes_half_the_time_in_both_rises_and_in_the_plan() {
             plan_of(&with(&sheet, Role::Yeast, 2.0), &settings, None),
         );
         assert!((bulk(&kept) / bulk(&tried) - 2.0).abs() < 1e-6);
-        let proof = |planned: &Planned| planned.rising.proof.as_ref().unwrap().due.minutes();
+        let proof = |planned: &DayResults| planned.rises.proof.as_ref().unwrap().due.minutes();
         assert!((proof(&kept) / proof(&tried) - 2.0).abs() < 1e-3);
-        let step = |planned: &Planned| {
+        let step = |planned: &DayResults| {
             let place = planned.plan.place(step(StepKind::Bulk, 0)).unwrap();
             planned.solved.steps[place].lasts.minutes()
         };
@@ -118,8 +123,8 @@ fn another_yeast_of_the_same_dry_matter_takes_as_long() {
 fn a_dough_with_no_yeast_left_is_said_not_to_rise_and_the_plan_still_stands() {
     let (_, sheet) = examples().remove(0);
     let planned = plan_of(&with(&sheet, Role::Yeast, 0.0), &wishes_of(&sheet), None);
-    assert_eq!(planned.rising.bulk, Err(RiseError::NoYeast));
-    assert_eq!(planned.rising.proof, Err(RiseError::NoYeast));
+    assert_eq!(planned.rises.bulk, Err(RiseError::NoYeast));
+    assert_eq!(planned.rises.proof, Err(RiseError::NoYeast));
     assert!(!planned.solved.steps.is_empty());
 }
 
@@ -127,7 +132,7 @@ fn a_dough_with_no_yeast_left_is_said_not_to_rise_and_the_plan_still_stands() {
 #[test]
 fn yeast_that_was_weighed_twice_over_counts_as_it_was_weighed() {
     let (_, sheet) = examples().remove(0);
-    let mut bench = Bench::new(Bake::new(Id::from_random(1), ms(0.0)));
+    let mut bench = Bench::new(Bake::new(Id::from_random(1), ms(1_774_634_400_000.0)));
     for (part, own) in sheet.formula.parts.iter().enumerate() {
         for (line, one) in own.lines.iter().enumerate() {
             if one.food.role() == Role::Yeast {
@@ -136,11 +141,10 @@ fn yeast_that_was_weighed_twice_over_counts_as_it_was_weighed() {
             }
         }
     }
-    let weighed = as_weighed(&sheet.formula, &bench);
     let settings = wishes_of(&sheet);
     let (asked, got) = (
         plan_of(&sheet, &settings, None),
-        plan_of(&sheet, &settings, Some(&weighed)),
+        plan_of(&sheet, &settings, Some(&bench)),
     );
     assert!((bulk(&asked) / bulk(&got) - 2.0).abs() < 1e-6);
 }
@@ -160,12 +164,12 @@ fn the_plan_bakes_as_the_log_has_found_the_oven_to() {
     };
     let learnt = learn(&[noted; 5], Kitchen::default().mixer.friction);
     let plan = |learnt: &Learnt| {
-        planned(&DayAsked {
+        day::of(&DayInput {
             sheet: &sheet,
             kitchen: &Kitchen::default(),
             settings: &DaySettings::default(),
             learnt,
-            weighed: None,
+            rounded: None,
             zone: &Zone::default(),
             now: ms(1_774_634_400_000.0),
             bench: None,
@@ -175,7 +179,7 @@ fn the_plan_bakes_as_the_log_has_found_the_oven_to() {
     let (usual, own) = (plan(&Learnt::default()), plan(&learnt));
     assert!((own.bake.minutes() / usual.bake.minutes() - 1.2).abs() < 1e-6);
     assert_eq!(own.programme, usual.programme);
-    let baked = |planned: &Planned| {
+    let baked = |planned: &DayResults| {
         let steps = planned.plan.steps().iter().zip(&planned.solved.steps);
         let bakes = steps.filter(|(step, _)| step.at.work == StepKind::Bake);
         bakes.map(|(_, timed)| timed.lasts.minutes()).sum::<f64>()
@@ -194,7 +198,7 @@ proptest! {
         let settings = wishes_of(&sheet);
         let due = |role, times| {
             let planned = plan_of(&with(&sheet, role, times), &settings, None);
-            planned.rising.bulk.map_or(f64::INFINITY, |risen| risen.due.minutes())
+            planned.rises.bulk.map_or(f64::INFINITY, |risen| risen.due.minutes())
         };
         for (role, faster) in [(Role::Yeast, true), (Role::Sugar, false), (Role::Salt, false)] {
             let (few, many) = (due(role, less), due(role, less * more));

@@ -1,12 +1,13 @@
 //! The bench in words: actual weights, timers, clocks, what one bake noted.
 
-use super::days::{celsius, friday, minutes};
+use super::days::{celsius, effect_of, friday, minutes};
 use super::format_options::british;
 use super::plain_speech::is_plain;
 use softcrumb::engine::formula::LineAt;
 use softcrumb::engine::learn::{MeasuredDuration, Observation};
 use softcrumb::engine::plan::{StepAt, StepKind};
 use softcrumb::engine::quantity::Mass;
+use softcrumb::results::day::WeighingEffect;
 use softcrumb::sheet::civil::Zone;
 use softcrumb::sheet::day::{Bake, Bench, Timer};
 use softcrumb::sheet::{Id, Moment, examples};
@@ -15,13 +16,16 @@ use softcrumb::text::{day, format, read};
 #[test]
 fn what_one_bake_noted_is_told() {
     let mut noted = Observation::default();
-    assert_eq!(day::noted(&noted, british()), "Nothing was measured.");
+    assert_eq!(
+        day::observations(&noted, british()),
+        "Nothing was measured."
+    );
     noted.dough = Some(celsius(22.0));
     noted.bulk = Some(MeasuredDuration {
         expected: minutes(60.0),
         minutes: minutes(75.0),
     });
-    let said = day::noted(&noted, british()).replace('\u{A0}', " ");
+    let said = day::observations(&noted, british()).replace('\u{A0}', " ");
     assert_eq!(
         said,
         "Dough at 22 °C and bulk rise 75 min, 60 min expected."
@@ -30,14 +34,18 @@ fn what_one_bake_noted_is_told() {
 }
 
 #[test]
-fn an_actual_weight_is_told_with_what_makes_up_for_it() {
+fn an_actual_mass_is_told_with_its_effect() {
     let formula = examples().remove(0).1.formula;
     let bake = Bake::new(Id::from_random(1), friday());
     let said = |grams: Option<f64>| {
         let mut bench = Bench::new(bake.clone());
         let mass = grams.map(|g| Mass::from_grams(g).unwrap());
         bench.weigh(LineAt { part: 0, line: 2 }, mass);
-        day::weighed_off(&formula, &bench, british()).replace('\u{A0}', " ")
+        let effect = WeighingEffect {
+            warming: None,
+            ..effect_of(&bench)
+        };
+        day::weighing_effect(&effect, &formula, british()).replace('\u{A0}', " ")
     };
     assert_eq!(said(None), "");
     assert_eq!(said(Some(112.0)), "");
@@ -55,7 +63,7 @@ fn an_actual_weight_is_told_with_what_makes_up_for_it() {
     is_plain(&short);
     is_plain(&over);
     for (got, word) in [(22.0, "later"), (27.0, "sooner"), (25.0, "just as wished")] {
-        let said = day::dough_off(celsius(25.0), celsius(got), british());
+        let said = day::dough_deviation(celsius(25.0), celsius(got), british());
         assert!(said.contains(word), "{said}");
         is_plain(&said);
     }

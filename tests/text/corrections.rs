@@ -1,4 +1,4 @@
-//! What goes otherwise at the bench, in words, and the log's own sentences.
+//! Deviations at the bench in sentences, and those of the log.
 
 use super::days::{celsius, friday, minutes, plan};
 use super::format_options::{american, british};
@@ -6,7 +6,10 @@ use super::plain_speech::is_plain;
 use softcrumb::engine::formula::{Form, LineAt};
 use softcrumb::engine::quantity::{Factor, Mass, Share, TemperatureChange};
 use softcrumb::engine::rise::{YeastActivity, yeast_activity};
-use softcrumb::results::day::{RiseOff, RisePlace, WhichRise, add_more, promise};
+use softcrumb::results::day::{
+    DayResults, Doughs, PartWarmth, ReadyTime, RiseDeviation, RisePlace, StartDeviation,
+    StepCorrections, WeighingEffect, WhichRise, additions, duration_changes, plan_snapshot,
+};
 use softcrumb::results::heat::StillNeeds;
 use softcrumb::sheet::civil::Zone;
 use softcrumb::sheet::day::{Bake, Bench, LogImport, Target};
@@ -19,94 +22,88 @@ fn plain(text: &str) -> String {
 
 #[test]
 fn a_step_that_begins_off_its_time_says_so() {
-    let at = friday().instant();
     let zone = Zone::default();
-    let said = |minutes_late: f64| {
-        let begins = if minutes_late < 0.0 {
-            at.earlier(minutes(-minutes_late))
-        } else {
-            at.later(minutes(minutes_late))
+    let said = |by: f64, late: bool| {
+        let start = StartDeviation {
+            planned: friday().instant(),
+            by: minutes(by),
+            late,
         };
-        day::off_time(at, begins, &zone, british()).map(|said| plain(&said))
+        plain(&day::start_deviation(&start, &zone, british()))
     };
-    assert_eq!(said(2.0), None);
-    let late = said(22.0).unwrap();
+    let late = said(22.0, true);
     assert_eq!(late, "This was to begin at 18:00: it is 22 min late.");
-    let early = said(-15.0).unwrap();
+    let early = said(15.0, false);
     assert_eq!(early, "This was to begin at 18:00: it is 15 min early.");
     is_plain(&late);
     is_plain(&early);
 }
 
 #[test]
-fn a_rise_that_goes_otherwise_is_told_with_the_place_that_makes_up_for_it() {
-    let off = RiseOff {
+fn a_rise_that_deviates_is_told_with_the_place_that_corrects_it() {
+    let place = RisePlace {
+        at: celsius(29.0),
+        due: minutes(61.0),
+    };
+    let rise = RiseDeviation {
         which: WhichRise::Bulk,
-        wished: minutes(60.0),
+        planned: minutes(60.0),
         now: minutes(78.0),
         late: minutes(0.0),
-        place: Some(RisePlace {
-            at: celsius(29.0),
-            due: minutes(61.0),
-        }),
+        place: Some(place),
         chosen: None,
     };
-    let dough = Some((celsius(25.0), celsius(22.0)));
-    let said = plain(&day::rise_off(&off, dough, british()).join(" "));
+    let said = |rise: RiseDeviation, dough| {
+        let corrections = StepCorrections {
+            rise: Some(rise),
+            dough,
+            ..StepCorrections::default()
+        };
+        plain(&day::rise_deviation(&corrections, british()).join(" "))
+    };
+    let cold = said(rise, Some((celsius(25.0), celsius(22.0))));
     assert_eq!(
-        said,
+        cold,
         "The dough is at 22 °C instead of 25 °C: it rises later than planned. The bulk rise takes \
          78 min instead of 60 min."
     );
-    is_plain(&said);
-    let (at, tap) = day::place_for(&off, british()).unwrap();
-    assert_eq!(at, celsius(29.0));
+    is_plain(&cold);
+    let tap = day::rise_place(&place, rise.now, british());
     assert_eq!(plain(&tap), "Put it in a warmer place, 29 °C: up in 61 min");
-    let (_, tap) = day::place_for(&off, american()).unwrap();
+    let tap = day::rise_place(&place, rise.now, american());
     assert!(plain(&tap).contains("84 °F"), "{tap}");
-    // Where it is put already, or where nothing is gained, nothing is offered.
-    let put = RiseOff {
-        chosen: Some(celsius(29.0)),
-        ..off
-    };
-    assert_eq!(day::place_for(&put, british()), None);
-    let none = RiseOff {
-        now: minutes(60.5),
-        ..off
-    };
-    assert_eq!(day::place_for(&none, british()), None);
-    let late = RiseOff {
+    let late = RiseDeviation {
         which: WhichRise::Proof,
         now: minutes(60.0),
         late: minutes(20.0),
-        ..off
+        ..rise
     };
-    let said = plain(&day::rise_off(&late, dough, british()).join(" "));
-    assert_eq!(said, "It begins 20 min later than planned.");
+    assert_eq!(said(late, None), "It begins 20 min later than planned.");
 }
 
 #[test]
 fn a_paste_is_told_to_wait_or_to_go_on() {
-    let needs = |there: f64| StillNeeds {
-        wanted: celsius(40.0),
-        there: minutes(there),
-        in_ice: Some(minutes(4.0)),
+    let said = |wait: Option<f64>| {
+        let there = minutes(wait.unwrap_or(0.0));
+        let warmth = PartWarmth {
+            measured: celsius(55.0),
+            needs: Ok(StillNeeds {
+                wanted: celsius(40.0),
+                there,
+                in_ice: Some(minutes(4.0)),
+            }),
+            wait: wait.map(minutes),
+            in_ice: Some(minutes(4.0)),
+        };
+        plain(&day::part_warmth("Scald", &warmth, british()))
     };
-    let said = |there: f64| {
-        plain(&day::time_to_target(
-            "Scald",
-            celsius(55.0),
-            &needs(there),
-            british(),
-        ))
-    };
-    let wait = said(17.0);
+    let wait = said(Some(17.0));
     assert_eq!(
         wait,
         "Scald is at 55 °C; the plan has it at 40 °C by now. It needs about 20 min more."
     );
     is_plain(&wait);
-    assert!(said(0.0).ends_with("it can go on."), "{}", said(0.0));
+    assert!(said(None).ends_with("it can go on."), "{}", said(None));
     assert_eq!(
         plain(&day::wait_for(minutes(17.0), british())),
         "Wait 17 min more"
@@ -114,25 +111,52 @@ fn a_paste_is_told_to_wait_or_to_go_on() {
 }
 
 #[test]
-fn what_has_moved_is_told_step_by_step_with_the_table() {
+fn what_has_changed_is_told_step_by_step_with_the_table() {
     let (_, sheet) = examples().remove(0);
     let before = plan(&sheet, 21.0, Target::Open);
     let mut bench = Bench::new(Bake::new(Id::from_random(1), friday()));
-    bench.promised = promise(&before);
-    let told = |planned| {
+    bench.promised = plan_snapshot(&before);
+    let told = |results: &DayResults, ready| {
         let zone = Zone::default();
-        day::moved(planned, &bench, &sheet.formula, &zone, british())
+        let corrections = StepCorrections {
+            durations: duration_changes(results, &bench),
+            ready,
+            ..StepCorrections::default()
+        };
+        day::plan_changes(
+            &corrections,
+            &results.plan,
+            &sheet.formula,
+            &zone,
+            british(),
+        )
     };
-    assert!(told(&before).is_empty(), "{:?}", told(&before));
+    assert!(told(&before, None).is_empty());
     let colder = plan(&sheet, 15.0, Target::Open);
-    let said = told(&colder);
-    assert!(
-        said.iter()
-            .any(|said| said.starts_with("“Bulk rise” lasts")),
-        "{said:?}"
+    let (planned, now) = (
+        before.solved.table,
+        before.solved.table.later(minutes(30.0)),
     );
-    for sentence in &said {
-        is_plain(sentence);
+    for (ready, last) in [
+        (
+            ReadyTime::Kept(planned),
+            "Bread is on the table Sat 16:00, as planned.",
+        ),
+        (
+            ReadyTime::Moved { planned, now },
+            "Bread is on the table Sat 16:30 instead of Sat 16:00.",
+        ),
+    ] {
+        let said = told(&colder, Some(ready));
+        assert!(
+            said.iter()
+                .any(|said| said.starts_with("“Bulk rise” lasts")),
+            "{said:?}"
+        );
+        assert_eq!(said.last().map(|said| plain(said)).as_deref(), Some(last));
+        for sentence in &said {
+            is_plain(sentence);
+        }
     }
 }
 
@@ -143,8 +167,8 @@ fn what_is_added_names_the_food_and_the_weight() {
     let water = LineAt { part: 0, line: 2 };
     let mut said = |grams: f64| {
         bench.weigh(water, Mass::from_grams(grams).ok());
-        let more = add_more(&formula, &bench);
-        plain(&day::add_more(&more[0], &formula, british()))
+        let more = additions(&formula, &bench);
+        plain(&day::addition(&more[0], &formula, british()))
     };
     assert_eq!(said(104.0), "Added: 8 g of Water, and it is as asked");
     let flour = said(120.0);
@@ -153,11 +177,15 @@ fn what_is_added_names_the_food_and_the_weight() {
         "{flour}"
     );
     let warmer = |kelvin: f64| {
-        let by = TemperatureChange::from_kelvin(kelvin).unwrap();
-        day::warmed_by_weights(by, british()).map(|said| plain(&said))
+        let effect = WeighingEffect {
+            true_water: Some((Share::WHOLE, Share::WHOLE)),
+            warming: TemperatureChange::from_kelvin(kelvin).ok(),
+            ..WeighingEffect::default()
+        };
+        plain(&day::weighing_effect(&effect, &formula, british()))
     };
-    assert_eq!(warmer(0.05), None);
-    is_plain(&warmer(-0.4).unwrap());
+    assert_eq!(warmer(0.05), "");
+    is_plain(&warmer(-0.4));
 }
 
 #[test]
@@ -167,7 +195,9 @@ fn another_dough_is_told_with_what_is_in_it() {
     let twice = Share::from_fraction(then.yeast.fraction() * 2.0).unwrap();
     let now = YeastActivity::of(twice, then.sugar, then.salt).unwrap();
     let times = now.against(&then).unwrap();
-    let said = plain(&day::yeast_activity((&now, &then), times, british()).unwrap());
+    let told =
+        |now, reference, times| day::yeast_activity(&Doughs { now, reference }, times, british());
+    let said = plain(&told(now, then, times).unwrap());
     assert!(
         said.starts_with("This dough rises 2 times as fast as the one"),
         "{said}"
@@ -176,15 +206,12 @@ fn another_dough_is_told_with_what_is_in_it() {
     assert!(!said.contains("sugar") && !said.contains("salt"), "{said}");
     is_plain(&said);
     let slower = then.against(&now).unwrap();
-    let said = day::yeast_activity((&then, &now), slower, british()).unwrap();
+    let said = told(then, now, slower).unwrap();
     assert!(
         said.starts_with("This dough takes 2 times as long"),
         "{said}"
     );
-    assert_eq!(
-        day::yeast_activity((&now, &now), Factor::ONE, british()),
-        None
-    );
+    assert_eq!(told(now, now, Factor::ONE), None);
 }
 
 #[test]

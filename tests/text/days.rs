@@ -3,13 +3,14 @@
 use super::errors::{out_of_range, told};
 use super::format_options::{american, british, german};
 use super::plain_speech::is_plain;
+use softcrumb::engine::batch::{Weighing, round};
 use softcrumb::engine::learn::{Learnt, MeasuredDuration, Observation, learn};
 use softcrumb::engine::plan::{Aim, Around, Conflict, PlanError, StepKind, solve};
-use softcrumb::engine::quantity::{Instant, Minutes, Share, Temperature, WarmingRate};
+use softcrumb::engine::quantity::{Division, Instant, Minutes, Share, Temperature, WarmingRate};
 use softcrumb::engine::rise::{Basis, ReferenceRise, RiseError};
-use softcrumb::results::day::{DayAsked, Planned, planned};
+use softcrumb::results::day::{DayInput, DayResults, WeighingEffect, of, weighing_effect};
 use softcrumb::sheet::civil::Zone;
-use softcrumb::sheet::day::{DaySettings, Target};
+use softcrumb::sheet::day::{Bench, DaySettings, Target};
 use softcrumb::sheet::{Kitchen, Moment, Sheet, examples};
 use softcrumb::text::chart::{DayRibbon, RiseDrawing, day_ribbon, rise_curve};
 use softcrumb::text::{day, format, name};
@@ -27,7 +28,7 @@ pub(crate) fn friday() -> Moment {
     Moment::from_milliseconds(1_774_634_400_000.0).unwrap()
 }
 
-pub(crate) fn plan(sheet: &Sheet, room: f64, target: Target) -> Planned {
+pub(crate) fn plan(sheet: &Sheet, room: f64, target: Target) -> DayResults {
     let kitchen = Kitchen {
         room: celsius(room),
         ..Kitchen::default()
@@ -36,17 +37,36 @@ pub(crate) fn plan(sheet: &Sheet, room: f64, target: Target) -> Planned {
         target,
         ..DaySettings::default()
     };
-    planned(&DayAsked {
+    of(&DayInput {
         sheet,
         kitchen: &kitchen,
         settings: &settings,
         learnt: &Learnt::default(),
-        weighed: None,
+        rounded: None,
         zone: &Zone::default(),
         now: friday(),
         bench: None,
     })
     .unwrap()
+}
+
+/// What the masses weighed at the bench do to the first example.
+pub(crate) fn effect_of(bench: &Bench) -> WeighingEffect {
+    let sheet = examples().remove(0).1;
+    let weighing = Weighing {
+        main: Division::ONE_GRAM,
+        pocket: None,
+    };
+    weighing_effect(&DayInput {
+        sheet: &sheet,
+        kitchen: &Kitchen::default(),
+        settings: &DaySettings::default(),
+        learnt: &Learnt::default(),
+        rounded: Some(&round(&sheet.formula, weighing)),
+        zone: &Zone::default(),
+        now: friday(),
+        bench: Some(bench),
+    })
 }
 
 #[test]
@@ -74,7 +94,7 @@ fn steps_are_told_with_clock_length_and_work() {
     let pairs = planned.plan.steps().iter().zip(&planned.solved.steps);
     let told: Vec<String> = pairs
         .map(|(step, timed)| {
-            let told = day::told(step, timed, &sheet.formula, &Zone::default(), british());
+            let told = day::step_line(step, timed, &sheet.formula, &Zone::default(), british());
             format!("{} {} {}: {}", told.day, told.clock, told.name, told.lasts)
         })
         .collect();
@@ -96,11 +116,9 @@ fn rises_and_nights_are_told_plainly() {
     let (_, sheet) = examples().remove(0);
     for room in [14.0, 21.0, 26.0, 32.0] {
         let planned = plan(&sheet, room, Target::Open);
-        let bulk = planned.rising.bulk.as_ref().unwrap();
+        let bulk = planned.rises.bulk.as_ref().unwrap();
         for options in [british(), german(), american()] {
-            let began = friday().instant();
-            is_plain(&day::up_at(bulk, began, &Zone::default(), options));
-            is_plain(&day::room_against_anchor(bulk, celsius(room), options));
+            is_plain(&day::rise_difference(bulk, celsius(room), options));
             is_plain(&rise_curve(bulk, options));
             is_plain(&day::trust(options));
             for basis in [
@@ -113,17 +131,17 @@ fn rises_and_nights_are_told_plainly() {
                     basis,
                     ..bulk.asked.anchor
                 };
-                is_plain(&day::rests(&anchor, options));
+                is_plain(&day::basis(&anchor, options));
             }
-            for night in &planned.rising.nights {
-                is_plain(&day::night(night.as_ref().unwrap(), options));
+            for rise in &planned.rises.preferments {
+                is_plain(&day::preferment_rise(rise.as_ref().unwrap(), options));
             }
         }
     }
     for work in StepKind::ALL {
-        let looks = day::looks(work);
-        if !looks.is_empty() {
-            is_plain(looks);
+        let signs = day::signs(work);
+        if !signs.is_empty() {
+            is_plain(signs);
         }
     }
 }
@@ -204,7 +222,7 @@ fn what_bakes_taught_says_what_it_rests_on() {
     let usual = WarmingRate::from_kelvin_per_minute(1.0).unwrap();
     let bakes = [70.0, 72.0, 200.0, 71.0, 69.0].map(bake);
     let learnt = learn(&bakes, usual);
-    let told = day::figure(&learnt, british());
+    let told = day::learnt_figures(&learnt, british());
     assert_eq!(told.len(), 2);
     assert_eq!(told[0].2, "Rests on 5 bakes.");
     assert_eq!(
@@ -215,7 +233,7 @@ fn what_bakes_taught_says_what_it_rests_on() {
         assert!(!value.is_empty());
         is_plain(&rests);
     }
-    assert!(day::figure(&Learnt::default(), british()).is_empty());
+    assert!(day::learnt_figures(&Learnt::default(), british()).is_empty());
 }
 
 #[test]
@@ -225,27 +243,15 @@ fn pictures_stay_on_their_field_and_have_a_twin() {
             let planned = plan(&sheet, room, Target::Open);
             let now = friday().instant();
             let zone = Zone::default();
-            let ribbon = DayRibbon::of(
-                &planned.plan,
-                &planned.solved,
-                &sheet.formula,
-                &[],
-                now,
-                &zone,
-            );
+            let ribbon = DayRibbon::of(&planned, &sheet.formula, now, &zone);
             assert_eq!(ribbon.blocks.len(), planned.plan.steps().len());
             for block in &ribbon.blocks {
                 assert!(block.x >= 0.0 && block.x + block.work <= DayRibbon::WIDTH + 2.0);
                 assert!(block.y + DayRibbon::BLOCK <= ribbon.height);
             }
             assert!(!ribbon.days.is_empty() || sheet.name.starts_with("Toast"));
-            is_plain(&day_ribbon(
-                &planned.plan,
-                &planned.solved,
-                &zone,
-                british(),
-            ));
-            let drawing = RiseDrawing::of(planned.rising.bulk.as_ref().unwrap(), british());
+            is_plain(&day_ribbon(&planned, &zone, british()));
+            let drawing = RiseDrawing::of(planned.rises.bulk.as_ref().unwrap(), british());
             assert!(drawing.soonest < drawing.due && drawing.due < drawing.latest);
             assert!(drawing.here.starts_with('M') && drawing.known.starts_with('M'));
             assert!(!drawing.here.contains("NaN"));

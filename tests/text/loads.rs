@@ -2,12 +2,13 @@
 
 use std::num::{NonZeroU16, NonZeroU32};
 
-use softcrumb::engine::class::{OvenSettings, oven};
+use softcrumb::engine::class::{ClassSettings, OvenSettings, oven};
 use softcrumb::engine::formula::Formula;
 use softcrumb::engine::plan::{Loads, StepAt, StepKind};
 use softcrumb::engine::quantity::Minutes;
-use softcrumb::text::day::{class_loads, loads, programme_differs};
-use softcrumb::text::{FormatOptions, name};
+use softcrumb::results::day::{bake_difference, load_times};
+use softcrumb::text::day::{class_loads, loads};
+use softcrumb::text::{FormatOptions, day, name};
 
 fn minutes(minutes: f64) -> Minutes {
     Minutes::from_minutes(minutes).unwrap()
@@ -25,12 +26,8 @@ fn of(count: u16, staggered: bool) -> Loads {
 #[test]
 fn loads_say_how_far_apart_they_are_and_what_becomes_of_the_dough() {
     let told = |count, staggered| {
-        let told = loads(
-            of(count, staggered),
-            minutes(25.0),
-            FormatOptions::default(),
-        );
-        told.map(|told| told.replace('\u{a0}', " "))
+        let times = load_times(of(count, staggered), minutes(25.0));
+        times.map(|times| loads(&times, FormatOptions::default()).replace('\u{a0}', " "))
     };
     assert_eq!(told(1, true), None);
     let own = told(3, true).unwrap();
@@ -55,10 +52,16 @@ fn the_class_offers_its_loads_and_says_where_its_bake_is_another() {
     let said = class_loads(&plan, FormatOptions::default());
     assert_eq!(said, "Plan the class’s 13 loaves, 3 loads");
     assert_eq!(plan.as_planned(), of(3, true));
+    let class = ClassSettings {
+        oven: settings,
+        ..ClassSettings::default()
+    };
     let differs = |programme| {
-        let said = programme_differs(settings.bake, minutes(programme), FormatOptions::default());
+        let differs = bake_difference(&class, of(3, true), minutes(programme));
+        let said = differs.map(|both| day::bake_difference(both, FormatOptions::default()));
         said.map(|said| said.replace('\u{a0}', " "))
     };
+    assert_eq!(bake_difference(&class, of(3, false), minutes(34.0)), None);
     assert_eq!(differs(30.4), None);
     let said = differs(34.0).unwrap();
     assert!(said.contains("bakes 34 min") && said.contains("says 30 min"));

@@ -1,45 +1,45 @@
-//! The working of rises: speeds, times, nights, `yeast_activity`.
+//! The working of rises: speeds, times, preferments, yeast activity.
 
 use softcrumb::engine::formula::Form;
 use softcrumb::engine::quantity::{Factor, Temperature};
 use softcrumb::engine::rise::{Cardinal, RiseSettings, yeast_activity};
-use softcrumb::results::day::{Known, rising};
+use softcrumb::results::day::{ReferenceRises, rises};
 use softcrumb::sheet::examples;
 use softcrumb::sheet::{HeatSettings, Kitchen};
 
 use crate::rule_evaluator::adds_up;
 
 #[test]
-fn rises_and_nights_of_every_example_add_up() {
+fn rises_and_preferments_of_every_example_add_up() {
     let settings = RiseSettings::default();
-    let mut nights = 0;
+    let mut preferments = 0;
     for (_, sheet) in examples() {
         for room in [12.0, 21.0, 33.0] {
             let kitchen = Kitchen {
                 room: Temperature::from_celsius(room).unwrap(),
                 ..Kitchen::default()
             };
-            let known = Known {
+            let references = ReferenceRises {
                 yeast_activity: Factor::from_number(1.3).unwrap(),
-                ..Known::stated(&settings)
+                ..ReferenceRises::stated(&settings)
             };
             let heat = HeatSettings::default();
-            let rising = rising(&sheet.formula, &kitchen, &heat, &settings, &known);
-            adds_up(&rising.bulk.unwrap().working());
-            adds_up(&rising.proof.unwrap().working());
-            for night in rising.nights {
-                let night = night.unwrap();
-                adds_up(&night.equivalent_time.working());
-                adds_up(&night.never_chilled.working());
-                nights += 1;
+            let rises = rises(&sheet.formula, &kitchen, &heat, &settings, &references);
+            adds_up(&rises.bulk.unwrap().working());
+            adds_up(&rises.proof.unwrap().working());
+            for rise in rises.preferments {
+                let rise = rise.unwrap();
+                adds_up(&rise.equivalent_time.working());
+                adds_up(&rise.never_chilled.working());
+                preferments += 1;
             }
         }
     }
-    assert_eq!(nights, 9);
+    assert_eq!(preferments, 9);
 }
 
 #[test]
-fn the_vigour_of_two_doughs_adds_up() {
+fn the_relative_yeast_activity_of_two_doughs_adds_up() {
     let all: Vec<_> = examples()
         .iter()
         .map(|(_, sheet)| yeast_activity(&sheet.formula, Form::AsMade).unwrap())

@@ -5,7 +5,7 @@ use std::borrow::Cow;
 use softcrumb::engine::learn::Learnt;
 use softcrumb::engine::plan::PlanError;
 use softcrumb::engine::quantity::{Instant, Minutes};
-use softcrumb::results::day::{DayAsked, Planned, planned};
+use softcrumb::results::day::{self, DayInput, DayResults};
 use softcrumb::sheet::civil::Zone;
 use softcrumb::sheet::day::DaySettings;
 use softcrumb::sheet::{Kitchen, Moment, Sheet};
@@ -101,8 +101,8 @@ pub(crate) fn work_out(
     asked: &AskedDay,
     sheet: &Sheet,
     kitchen: &Kitchen,
-) -> Result<Planned, PlanError> {
-    planned(&DayAsked {
+) -> Result<DayResults, PlanError> {
+    day::of(&DayInput {
         sheet,
         kitchen,
         settings: &asked.settings,
@@ -110,7 +110,7 @@ pub(crate) fn work_out(
 
         zone: &asked.zone,
         now: asked.now,
-        weighed: None,
+        rounded: None,
         bench: None,
     })
 }

@@ -13,7 +13,7 @@ use softcrumb::results::batch::{
     dividing::{self, DoughOnBench},
 };
 use softcrumb::results::chocolate::{SyrupResults, filling, syrup_at};
-use softcrumb::results::day::Planned;
+use softcrumb::results::day::DayResults;
 use softcrumb::results::formula::FormulaResults;
 
 use crate::asked::Asked;
@@ -31,7 +31,7 @@ pub(crate) struct Evaluation {
     pub(crate) targets: Vec<Result<Reached, FormulaError>>,
     pub(crate) part_shares: Vec<Result<Formula, FormulaError>>,
     pub(crate) divisions: Vec<Result<Divided, BatchError>>,
-    pub(crate) day: Option<Result<Planned, PlanError>>,
+    pub(crate) day: Option<Result<DayResults, PlanError>>,
     pub(crate) heat: Option<Heat>,
 }
 
@@ -69,7 +69,7 @@ impl Evaluation {
     }
 }
 
-fn day(asked: &Asked) -> Option<Result<Planned, PlanError>> {
+fn day(asked: &Asked) -> Option<Result<DayResults, PlanError>> {
     let wanted = asked.day.as_ref()?;
     Some(work_out(wanted, &asked.sheet, &asked.kitchen))
 }

@@ -142,10 +142,7 @@ fn Moves(
     let others: Vec<(usize, String)> = state
         .sheet()
         .formula
-        .parts
-        .iter()
-        .enumerate()
-        .filter(|(part, _)| *part != at.part)
+        .parts_beside(at.part)
         .map(|(part, other)| (part, other.name.clone()))
         .collect();
     let to = move |part: usize| {

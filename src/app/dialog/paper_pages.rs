@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use crate::text::share::{BenchCard, ClassSheet, Density, Paper, SheetRow};
+use crate::text::share::{BenchCard, ClassSheet, Density, Paper, SheetRow, column_count};
 
 const fn set(density: Density) -> &'static str {
     match density {
@@ -108,7 +108,7 @@ pub fn SheetPage(
 }
 
 fn table(columns: Vec<String>, rows: Vec<SheetRow>) -> impl IntoView {
-    let span = (columns.len() + 1).to_string();
+    let span = column_count(&columns).to_string();
     let heads = columns
         .into_iter()
         .map(|head| view! { <th scope="col">{head}</th> });

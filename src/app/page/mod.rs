@@ -7,9 +7,7 @@ mod formula;
 mod heat;
 mod visit;
 
-pub use batch::{
-    BatchAnswers, BatchKeys, BatchPlace, LowerCards, STAYS, TinCard, WantedCard, WeighLine,
-};
+pub use batch::{BatchAnswers, BatchKeys, BatchPlace, STAYS, TinCard, WantedCard, WeighLine};
 pub use chocolate::{ChocolateAnswers, ChocolateKeys, ChocolatePlace};
 pub use day::{DayKeys, day_place, watch_timers};
 pub use formula::{Compare, FormulaKeys, FormulaPlace, FormulaRest, LineRow};

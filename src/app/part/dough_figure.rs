@@ -49,7 +49,7 @@ pub fn MassFigure(
             was: old.filter(|old| *old != new).map(|old| {
                 was_by(
                     &format::mass(old, options),
-                    &format::mass_change(new - old, options),
+                    &format::mass_change(old, new, options),
                 )
             }),
         }

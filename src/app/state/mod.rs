@@ -10,6 +10,7 @@ mod dialogs;
 mod displayed;
 mod invalid_inputs;
 mod journal;
+mod journal_steps;
 mod kitchens;
 mod language;
 mod library_index;

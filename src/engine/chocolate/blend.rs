@@ -1,7 +1,7 @@
 //! Blend: several foods poured together, as grams of each part.
 
 use crate::engine::ingredients::Composition;
-use crate::engine::quantity::Mass;
+use crate::engine::quantity::{Mass, Share};
 
 /// A food with its mass.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -10,6 +10,17 @@ pub struct Portioned {
     pub composition: Composition,
     /// How much of it there is.
     pub mass: Mass,
+}
+
+/// Some chocolate with what its packet says.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct ChocolatePart {
+    /// What it is made of.
+    pub composition: Composition,
+    /// How much of it there is.
+    pub mass: Mass,
+    /// Cocoa as printed on the packet, where it is.
+    pub cocoa: Option<Share>,
 }
 
 /// Grams of each part. Carbohydrate is split so that no gram is counted twice.

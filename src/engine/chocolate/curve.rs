@@ -69,7 +69,7 @@ impl Syrup {
         CurvePoint {
             liquid_on_chocolate: Share::from_fraction(on_chocolate).unwrap_or(Share::NONE),
             thickness: mix
-                .pascal_seconds(&self.components.around)
+                .pascal_seconds(&self.components.conditions)
                 .and_then(|eta| Viscosity::from_pascal_seconds(eta).ok()),
         }
     }

@@ -1,8 +1,9 @@
 //! Melting: where chocolate and hot liquid settle, and how much stays in lumps.
 
+use crate::engine::heat::settle;
 use crate::engine::heat::{HeatError, HeatPart, Matter, Mixed, ThermalMaterial, Vessel};
-use crate::engine::heat::{Reading, read_table, settle};
 use crate::engine::quantity::{Heat, HeatPerMass, Length, Mass, Share, SpecificHeat, Temperature};
+use crate::engine::working::TableReading;
 
 /// Chocolate about to be melted by a hot liquid.
 #[derive(Clone, Debug, PartialEq)]
@@ -57,7 +58,7 @@ pub struct Melted {
     pub fat: Share,
     /// How warm it was.
     pub chocolate_at: Temperature,
-    pub(super) reading: Reading,
+    pub(super) reading: TableReading,
 }
 
 /// What melts a gram of cocoa butter.
@@ -103,8 +104,8 @@ pub fn solid_fat(at: Temperature) -> Result<Share, HeatError> {
     Ok(Share::from_fraction(solid(at.celsius()).value)?)
 }
 
-fn solid(celsius: f64) -> Reading {
-    read_table(&SOLID, celsius)
+fn solid(celsius: f64) -> TableReading {
+    TableReading::of(&SOLID, celsius)
 }
 
 /// Where chocolate and hot liquid settle, and how much of the chocolate stays in lumps.

@@ -1,6 +1,6 @@
 //! Minimum water: the handbook rule for how much water chocolate needs so as not to seize.
 
-use super::syrup::ChocolatePart;
+use super::blend::ChocolatePart;
 use crate::engine::quantity::{Mass, Share};
 
 /// What the handbook rule says of a syrup.

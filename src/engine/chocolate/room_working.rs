@@ -1,15 +1,15 @@
 //! How the room of grains, drops and sugared water came about, line by line.
 
 use super::blend::Blend;
-use super::suspension::{Surroundings, Suspension};
+use super::suspension::{MixConditions, Suspension};
 use crate::engine::working::{Given, Line, given};
 
 const DENSITIES: &str =
     "densities: Choi and Okos, Food Engineering and Process Applications vol. 1 (1986) 93";
 
 /// The room of fat, of solids, of sugar grains and of sugared water: mass by density.
-pub(super) fn room_lines(all: &Blend, mix: &Suspension, around: &Surroundings) -> [Line; 4] {
-    let d = &around.densities;
+pub(super) fn room_lines(all: &Blend, mix: &Suspension, conditions: &MixConditions) -> [Line; 4] {
+    let d = &conditions.densities;
     let by_density = |rule: &'static str, with: Vec<Given>, gives: Given| Line {
         rule: rule.into(),
         with,
@@ -27,7 +27,7 @@ pub(super) fn room_lines(all: &Blend, mix: &Suspension, around: &Surroundings) -
         ),
         by_density(
             "P / p + X / x + O / o + A / a",
-            solids(all, around),
+            solids(all, conditions),
             given("v", "room of cocoa and milk solids", mix.solids_room, "cm³"),
         ),
         by_density(
@@ -38,12 +38,12 @@ pub(super) fn room_lines(all: &Blend, mix: &Suspension, around: &Surroundings) -
             ],
             given("v", "room of sugar grains", mix.grains_room, "cm³"),
         ),
-        sugared_water_line(all, mix, around),
+        sugared_water_line(all, mix, conditions),
     ]
 }
 
-fn solids(all: &Blend, around: &Surroundings) -> Vec<Given> {
-    let d = &around.densities;
+fn solids(all: &Blend, conditions: &MixConditions) -> Vec<Given> {
+    let d = &conditions.densities;
     vec![
         given("P", "protein", all.protein, "g"),
         given("p", "its density", d.protein, "g/cm³"),
@@ -56,8 +56,8 @@ fn solids(all: &Blend, around: &Surroundings) -> Vec<Given> {
     ]
 }
 
-fn sugared_water_line(all: &Blend, mix: &Suspension, around: &Surroundings) -> Line {
-    let d = &around.densities;
+fn sugared_water_line(all: &Blend, mix: &Suspension, conditions: &MixConditions) -> Line {
+    let d = &conditions.densities;
     let mut rule = "W / w + d / c".to_owned();
     let mut with = vec![
         given("W", "water", all.water, "g"),

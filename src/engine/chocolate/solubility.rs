@@ -1,6 +1,7 @@
 //! Solubility: how much sugar water takes up.
 
 use crate::engine::quantity::{Share, Temperature};
+use crate::engine::working::TableReading;
 
 /// The table the solubility of sugar is read from.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -12,19 +13,48 @@ pub enum SolubilityTable {
     Sokolovsky,
 }
 
-/// Grams of sucrose that 100 g of water take up, every 5 °C from 0 °C.
+/// Grams of sucrose that 100 g of water take up, against °C.
 ///
 /// Source: Mohos, *Confectionery and Chocolate Engineering* (2010), Table A2.2.
-const IN_HUNDRED_WATER: [f64; 21] = [
-    179.2, 184.7, 190.5, 197.0, 203.9, 211.4, 219.9, 228.4, 238.1, 248.7, 260.4, 273.1, 287.3,
-    302.9, 320.5, 339.9, 362.1, 386.8, 415.7, 448.6, 487.2,
+const IN_HUNDRED_WATER: [(f64, f64); 21] = [
+    (0.0, 179.2),
+    (5.0, 184.7),
+    (10.0, 190.5),
+    (15.0, 197.0),
+    (20.0, 203.9),
+    (25.0, 211.4),
+    (30.0, 219.9),
+    (35.0, 228.4),
+    (40.0, 238.1),
+    (45.0, 248.7),
+    (50.0, 260.4),
+    (55.0, 273.1),
+    (60.0, 287.3),
+    (65.0, 302.9),
+    (70.0, 320.5),
+    (75.0, 339.9),
+    (80.0, 362.1),
+    (85.0, 386.8),
+    (90.0, 415.7),
+    (95.0, 448.6),
+    (100.0, 487.2),
 ];
 
-/// Sucrose in a saturated solution, per cent by mass, every 10 °C from 0 °C.
+/// Sucrose in a saturated solution, per cent by mass, against °C.
 ///
 /// Source: Mohos, *Confectionery and Chocolate Engineering* (2010), Table A2.3.
-const IN_HUNDRED_SOLUTION: [f64; 11] = [
-    64.18, 65.58, 67.09, 68.70, 70.42, 72.25, 74.18, 76.22, 78.36, 80.84, 82.97,
+const IN_HUNDRED_SOLUTION: [(f64, f64); 11] = [
+    (0.0, 64.18),
+    (10.0, 65.58),
+    (20.0, 67.09),
+    (30.0, 68.70),
+    (40.0, 70.42),
+    (50.0, 72.25),
+    (60.0, 74.18),
+    (70.0, 76.22),
+    (80.0, 78.36),
+    (90.0, 80.84),
+    (100.0, 82.97),
 ];
 
 impl SolubilityTable {
@@ -47,7 +77,7 @@ impl SolubilityTable {
     /// differ: lactose dissolves less, fructose more.
     #[must_use]
     pub fn sugar_on_water(self, temperature: Temperature) -> Share {
-        let read = self.read(temperature).value();
+        let read = self.read(temperature).value;
         let fraction = match self {
             Self::Antokolskaya => read / 100.0,
             Self::Sokolovsky => read / (100.0 - read),
@@ -55,55 +85,12 @@ impl SolubilityTable {
         Share::from_fraction(fraction).unwrap_or(Share::NONE)
     }
 
-    /// The two rows that are read, in the table's own unit.
-    pub(super) fn read(self, temperature: Temperature) -> Reading {
-        let t = temperature.celsius().clamp(0.0, 100.0);
+    /// What the table says, in its own unit.
+    pub(super) fn read(self, temperature: Temperature) -> TableReading {
+        let celsius = temperature.celsius();
         match self {
-            Self::Antokolskaya => Reading::of(&IN_HUNDRED_WATER, 5.0, t),
-            Self::Sokolovsky => Reading::of(&IN_HUNDRED_SOLUTION, 10.0, t),
+            Self::Antokolskaya => TableReading::of(&IN_HUNDRED_WATER, celsius),
+            Self::Sokolovsky => TableReading::of(&IN_HUNDRED_SOLUTION, celsius),
         }
-    }
-}
-
-/// A value between two rows of a table.
-#[derive(Clone, Copy, Debug, Default, PartialEq)]
-pub(super) struct Reading {
-    /// °C asked for.
-    pub(super) t: f64,
-    /// °C of the lower row.
-    pub(super) from: f64,
-    /// °C between the rows.
-    pub(super) step: f64,
-    /// What the lower row says.
-    pub(super) low: f64,
-    /// What the upper row says.
-    pub(super) high: f64,
-}
-
-impl Reading {
-    /// Finds the rows about `t` in a table that starts at 0 °C and goes in even steps.
-    fn of(table: &[f64], step: f64, t: f64) -> Self {
-        let mut found = Self::default();
-        let mut from = 0.0;
-        for pair in table.windows(2) {
-            if let [low, high] = *pair
-                && from <= t
-            {
-                found = Self {
-                    t,
-                    from,
-                    step,
-                    low,
-                    high,
-                };
-            }
-            from += step;
-        }
-        found
-    }
-
-    /// On a straight line between the rows.
-    pub(super) fn value(self) -> f64 {
-        self.low + (self.high - self.low) * (self.t - self.from) / self.step
     }
 }

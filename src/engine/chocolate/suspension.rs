@@ -48,7 +48,7 @@ impl Default for SyrupModel {
 
 /// What does not change while liquid is poured: temperature, densities, solubility.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub(super) struct Surroundings {
+pub(super) struct MixConditions {
     /// °C, held to the range of the tables' equations.
     pub(super) celsius: f64,
     /// Sugar that a gram of water takes up, g.
@@ -61,7 +61,7 @@ pub(super) struct Surroundings {
     pub(super) densities: Densities,
 }
 
-impl Surroundings {
+impl MixConditions {
     pub(super) fn new(model: SyrupModel, temperature: Temperature) -> Self {
         let celsius = temperature.celsius().clamp(0.0, 100.0);
         let limit = model.limit();
@@ -101,9 +101,9 @@ impl Suspension {
     ///
     /// Sugar dissolves up to its solubility; all sugars count as sucrose. Fat is drops; protein,
     /// fibre, ash and other carbohydrate are grains.
-    pub(super) fn of(blend: &Blend, around: &Surroundings) -> Self {
-        let d = &around.densities;
-        let dissolved = blend.sugars.min(around.solubility * blend.water);
+    pub(super) fn of(blend: &Blend, conditions: &MixConditions) -> Self {
+        let d = &conditions.densities;
+        let dissolved = blend.sugars.min(conditions.solubility * blend.water);
         let grains = blend.sugars - dissolved;
         let solvent = blend.water + blend.alcohol;
         let liquid = solvent + dissolved;
@@ -136,13 +136,13 @@ impl Suspension {
     }
 
     /// Whether grains and drops still move past each other.
-    pub(super) fn flows(&self, around: &Surroundings) -> bool {
-        self.crowding < around.packed
+    pub(super) fn flows(&self, conditions: &MixConditions) -> bool {
+        self.crowding < conditions.packed
     }
 
     /// Viscosity of the sugared water, Pa·s.
-    pub(super) fn liquid_viscosity(&self, around: &Surroundings) -> f64 {
-        genotelle(self.sugar_percent, around.celsius) / 1000.0
+    pub(super) fn liquid_viscosity(&self, conditions: &MixConditions) -> f64 {
+        genotelle(self.sugar_percent, conditions.celsius) / 1000.0
     }
 
     /// How many times thicker grains and drops make it; `None` when they are packed.
@@ -150,15 +150,15 @@ impl Suspension {
     /// `η / η₀ = (1 − φ / φₘ)^(−2.5·φₘ)`, with φ the share of grains and drops.
     ///
     /// Source: Krieger and Dougherty, Trans. Soc. Rheol. 3 (1959) 137 (from memory).
-    pub(super) fn thickening(&self, around: &Surroundings) -> Option<f64> {
-        let slack = 1.0 - self.crowding / around.limit;
-        self.flows(around)
-            .then(|| libm::pow(slack, -SyrupModel::INTRINSIC * around.limit))
+    pub(super) fn thickening(&self, conditions: &MixConditions) -> Option<f64> {
+        let slack = 1.0 - self.crowding / conditions.limit;
+        self.flows(conditions)
+            .then(|| libm::pow(slack, -SyrupModel::INTRINSIC * conditions.limit))
     }
 
     /// Viscosity of it all, Pa·s; `None` when packed.
-    pub(super) fn pascal_seconds(&self, around: &Surroundings) -> Option<f64> {
-        self.thickening(around)
-            .map(|times| times * self.liquid_viscosity(around))
+    pub(super) fn pascal_seconds(&self, conditions: &MixConditions) -> Option<f64> {
+        self.thickening(conditions)
+            .map(|times| times * self.liquid_viscosity(conditions))
     }
 }

@@ -1,25 +1,14 @@
 //! Syrup: chocolate thinned with a liquid, how thick it is and how far from seizing.
 
-use super::blend::{Blend, Portioned};
+use super::blend::{Blend, ChocolatePart, Portioned};
 use super::error::ChocolateError;
 use super::handling::Handling;
 use super::keeping::Keeping;
 use super::minimum_water::MinimumWater;
-use super::suspension::{Surroundings, Suspension, SyrupModel};
+use super::suspension::{MixConditions, Suspension, SyrupModel};
 use super::syrup_caution::{SyrupCaution, cautions};
-use crate::engine::ingredients::Composition;
+use super::syrup_parts::SyrupParts;
 use crate::engine::quantity::{Factor, Mass, Share, Temperature, Viscosity};
-
-/// Some chocolate with what its packet says.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct ChocolatePart {
-    /// What it is made of.
-    pub composition: Composition,
-    /// How much of it there is.
-    pub mass: Mass,
-    /// Cocoa as printed on the packet, where it is.
-    pub cocoa: Option<Share>,
-}
 
 /// How a syrup behaves.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -83,24 +72,6 @@ pub struct Syrup {
     pub(super) components: SyrupParts,
 }
 
-/// The two sides of a syrup, ready to be poured together in any ratio without allocating.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub(super) struct SyrupParts {
-    pub(super) chocolate: Blend,
-    /// One gram of the liquids, in the ratio they stand in.
-    pub(super) liquid: Blend,
-    pub(super) around: Surroundings,
-    /// Where the syrup itself stands.
-    pub(super) now: Suspension,
-}
-
-impl SyrupParts {
-    /// The mixture with so many grams of liquid.
-    pub(super) fn with(&self, liquid: f64) -> Suspension {
-        Suspension::of(&self.chocolate.plus(liquid, &self.liquid), &self.around)
-    }
-}
-
 impl Syrup {
     /// A syrup of chocolates and liquids.
     ///
@@ -139,13 +110,13 @@ impl Syrup {
         } else {
             Blend::one_gram_of_water()
         };
-        let around = Surroundings::new(model, temperature);
+        let conditions = MixConditions::new(model, temperature);
         let all = solid.plus(1.0, &poured);
         let components = SyrupParts {
             chocolate: solid,
             liquid: one_gram,
-            around,
-            now: Suspension::of(&all, &around),
+            conditions,
+            now: Suspension::of(&all, &conditions),
         };
         Self::assemble(chocolate, components, &poured, &all, temperature, model)
     }
@@ -175,11 +146,11 @@ impl Syrup {
             fat: Mass::from_grams(all.fat)?,
             sugar_in_water: Share::from_percent(now.sugar_percent)?,
             water_thickness: Viscosity::from_pascal_seconds(
-                now.liquid_viscosity(&components.around),
+                now.liquid_viscosity(&components.conditions),
             )?,
             crowding: Share::from_fraction(now.crowding)?,
             thickening: now
-                .thickening(&components.around)
+                .thickening(&components.conditions)
                 .map(|times| Factor::from_number(times.min(1e6)))
                 .transpose()?,
             flow: flow(&components, water_brought)?,
@@ -192,7 +163,9 @@ impl Syrup {
             cautions: Vec::new(),
             components,
         };
-        syrup.cautions = cautions(&syrup, all);
+        let sugar_left = (water_brought > Mass::ZERO).then_some(syrup.undissolved);
+        let slack = syrup.thickening.map(|_| syrup.slack());
+        syrup.cautions = cautions(temperature, sugar_left.unwrap_or_default(), slack, all);
         Ok(syrup)
     }
 
@@ -200,7 +173,7 @@ impl Syrup {
     /// are.
     #[must_use]
     pub fn slack(&self) -> Share {
-        let limit = self.components.around.limit;
+        let limit = self.components.conditions.limit;
         Share::from_fraction(1.0 - self.components.now.crowding / limit).unwrap_or(Share::NONE)
     }
 
@@ -217,7 +190,7 @@ fn flow(components: &SyrupParts, water_brought: Mass) -> Result<Flow, ChocolateE
     if water_brought <= Mass::ZERO {
         return Ok(Flow::MeltedOnly);
     }
-    match components.now.pascal_seconds(&components.around) {
+    match components.now.pascal_seconds(&components.conditions) {
         Some(eta) => {
             let thickness = Viscosity::from_pascal_seconds(eta)?;
             Ok(Flow::Flows {

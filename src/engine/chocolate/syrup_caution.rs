@@ -1,7 +1,6 @@
 //! Doubts about a syrup.
 
 use super::blend::Blend;
-use super::syrup::Syrup;
 use crate::engine::quantity::{Mass, Share, Temperature};
 
 /// A doubt about a syrup's figures.
@@ -47,11 +46,20 @@ impl SyrupCaution {
     /// Melting of cocoa butter's form V, °C. Source: Wille and Lutton, JAOCS 43 (1966) 491 (from
     /// memory).
     pub const COCOA_BUTTER_MELTS: f64 = 33.8;
+    /// A slack below this share of the packing is near seizing (an estimate of our own).
+    const NEAR: f64 = 0.1;
+    /// Alcohol beyond this share of the water is said to be left out (an estimate of our own).
+    const ALCOHOL: f64 = 0.02;
 }
 
-/// All doubts about a syrup.
-pub(super) fn cautions(syrup: &Syrup, all: &Blend) -> Vec<SyrupCaution> {
-    let temperature = syrup.temperature;
+/// All doubts about a syrup: how warm it is, how much sugar is left as grains in its water, how far
+/// it is from being packed, and what it is made of.
+pub(super) fn cautions(
+    temperature: Temperature,
+    sugar_left: Mass,
+    slack: Option<Share>,
+    all: &Blend,
+) -> Vec<SyrupCaution> {
     let t = temperature.celsius();
     let mut cautions = vec![SyrupCaution::WithinAFactorOfTwo];
     if !(SyrupCaution::TABLE_FROM..=SyrupCaution::TABLE_TO).contains(&t) {
@@ -60,17 +68,17 @@ pub(super) fn cautions(syrup: &Syrup, all: &Blend) -> Vec<SyrupCaution> {
     if t < SyrupCaution::COCOA_BUTTER_MELTS {
         cautions.push(SyrupCaution::SetsAtThisTemperature { temperature });
     }
-    if syrup.undissolved > Mass::ZERO && syrup.water_brought > Mass::ZERO {
-        cautions.push(SyrupCaution::SugarLeft {
-            undissolved: syrup.undissolved,
-        });
+    if sugar_left > Mass::ZERO {
+        let undissolved = sugar_left;
+        cautions.push(SyrupCaution::SugarLeft { undissolved });
     }
-    let slack = syrup.slack();
-    if syrup.thickening.is_some() && slack.fraction() < 0.1 {
+    if let Some(slack) = slack
+        && slack.fraction() < SyrupCaution::NEAR
+    {
         cautions.push(SyrupCaution::NearSeizing { slack });
     }
-    let alcohol = Mass::from_grams(all.alcohol).unwrap_or(Mass::ZERO);
-    if all.alcohol > 0.02 * all.water {
+    if all.alcohol > SyrupCaution::ALCOHOL * all.water {
+        let alcohol = Mass::from_grams(all.alcohol).unwrap_or(Mass::ZERO);
         cautions.push(SyrupCaution::Alcohol { alcohol });
     }
     cautions

@@ -1,9 +1,9 @@
 //! A syrup from a part: which lines are the chocolate, and how much to make for a batch.
 
-use super::blend::Portioned;
+use super::blend::{ChocolatePart, Portioned};
 use super::error::ChocolateError;
 use super::suspension::SyrupModel;
-use super::syrup::{ChocolatePart, Syrup};
+use super::syrup::Syrup;
 use crate::engine::formula::Part;
 use crate::engine::ingredients::{Food, Role};
 use crate::engine::quantity::{Factor, Mass, Share, Temperature};

@@ -6,7 +6,7 @@ use super::minimum_water::MinimumWater;
 use super::room_working::{crowding_line, room_lines};
 use super::solubility::SolubilityTable;
 use super::sugar_solution::{mole_fraction, temperature_term};
-use super::suspension::{Surroundings, Suspension};
+use super::suspension::{MixConditions, Suspension};
 use super::syrup::{Flow, Syrup};
 use super::syrup_of_part::SyrupAmounts;
 use crate::engine::quantity::{Mass, Viscosity};
@@ -21,15 +21,15 @@ impl Syrup {
     #[must_use]
     pub fn working(&self) -> Vec<Line> {
         let now = &self.components.now;
-        let around = &self.components.around;
+        let conditions = &self.components.conditions;
         let mut lines = vec![self.water_line()];
         lines.extend(self.solubility_lines());
         lines.push(self.dissolved_line());
-        lines.extend(room_lines(&self.blend(), now, around));
+        lines.extend(room_lines(&self.blend(), now, conditions));
         lines.push(crowding_line(now));
-        lines.extend(sugared_water_lines(now, around));
+        lines.extend(sugared_water_lines(now, conditions));
         if let Flow::Flows { thickness, .. } = self.flow {
-            lines.push(thickness_line(now, around, thickness));
+            lines.push(thickness_line(now, conditions, thickness));
         }
         lines
     }
@@ -107,19 +107,9 @@ impl Syrup {
             SolubilityTable::Antokolskaya => ("sugar in 100 g of water", "g"),
             SolubilityTable::Sokolovsky => ("sugar in the saturated solution", "%"),
         };
-        let value = given("s", name, read.value(), unit);
-        let mut lines = vec![Line {
-            rule: "a + (b − a) × (t − u) / v".into(),
-            with: vec![
-                given("a", "lower row", read.low, unit),
-                given("b", "upper row", read.high, unit),
-                given("t", "temperature, held to the table", read.t, "°C"),
-                given("u", "temperature of the lower row", read.from, "°C"),
-                given("v", "from row to row", read.step, "K"),
-            ],
-            gives: value.clone(),
-            source: table.source().into(),
-        }];
+        let value = given("s", name, read.value, unit);
+        let at = given("t", "temperature", read.at, "°C");
+        let mut lines = vec![read.working(at, value.clone(), table.source())];
         if table == SolubilityTable::Sokolovsky {
             lines.push(Line {
                 rule: "100 × s / (100 − s)".into(),
@@ -127,7 +117,7 @@ impl Syrup {
                 gives: given(
                     "s",
                     "sugar in 100 g of water",
-                    100.0 * self.components.around.solubility,
+                    100.0 * self.components.conditions.solubility,
                     "g",
                 ),
                 source: "by definition".into(),
@@ -144,7 +134,7 @@ impl Syrup {
                 given(
                     "s",
                     "sugar in 100 g of water",
-                    100.0 * self.components.around.solubility,
+                    100.0 * self.components.conditions.solubility,
                     "g",
                 ),
                 grams("W", "water", self.water),
@@ -160,8 +150,8 @@ impl LiquidNeeded {
     #[must_use]
     pub fn working(&self) -> Vec<Line> {
         let mut lines = vec![crowding_line(&self.mix)];
-        lines.extend(sugared_water_lines(&self.mix, &self.around));
-        lines.push(thickness_line(&self.mix, &self.around, self.gives));
+        lines.extend(sugared_water_lines(&self.mix, &self.conditions));
+        lines.push(thickness_line(&self.mix, &self.conditions, self.gives));
         lines
     }
 }
@@ -203,9 +193,9 @@ impl SyrupAmounts {
     }
 }
 
-fn sugared_water_lines(mix: &Suspension, around: &Surroundings) -> [Line; 3] {
+fn sugared_water_lines(mix: &Suspension, conditions: &MixConditions) -> [Line; 3] {
     let percent = mix.sugar_percent;
-    let t = around.celsius;
+    let t = conditions.celsius;
     let n = given("N", "mole fraction of sugar", mole_fraction(percent), "");
     let p = given("P", "temperature term", temperature_term(t), "");
     [
@@ -224,30 +214,30 @@ fn sugared_water_lines(mix: &Suspension, around: &Surroundings) -> [Line; 3] {
         Line {
             rule: "10^(22.46 × N − 0.114 + P × (1.1 + 43.1 × N^1.25)) / 1000".into(),
             with: vec![n, p],
-            gives: sugared_water(mix, around),
+            gives: sugared_water(mix, conditions),
             source: GENOTELLE.into(),
         },
     ]
 }
 
-fn thickness_line(mix: &Suspension, around: &Surroundings, thickness: Viscosity) -> Line {
+fn thickness_line(mix: &Suspension, conditions: &MixConditions, thickness: Viscosity) -> Line {
     Line {
         rule: "E / (1 − v / p)^(2.5 × p)".into(),
         with: vec![
-            sugared_water(mix, around),
+            sugared_water(mix, conditions),
             given("v", "share of grains and drops", mix.crowding, ""),
-            given("p", "share at which they are packed", around.limit, ""),
+            given("p", "share at which they are packed", conditions.limit, ""),
         ],
         gives: given("H", "thickness", thickness.pascal_seconds(), "Pa·s"),
         source: KRIEGER.into(),
     }
 }
 
-fn sugared_water(mix: &Suspension, around: &Surroundings) -> Given {
+fn sugared_water(mix: &Suspension, conditions: &MixConditions) -> Given {
     given(
         "E",
         "thickness of the sugared water",
-        mix.liquid_viscosity(around),
+        mix.liquid_viscosity(conditions),
         "Pa·s",
     )
 }

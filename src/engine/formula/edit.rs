@@ -1,7 +1,6 @@
 //! Changing one part while the bread stays what it is: what a paste or preferment takes up
 //! leaves the final dough, and what it sets free goes back there.
 
-use super::figure::{is_liquid, is_water};
 use super::{Formula, FormulaError, Line, Part, PartKind};
 use crate::engine::quantity::{Mass, Share};
 
@@ -47,7 +46,7 @@ pub fn set_paste_ratio(
     }
     let wanted = own.flour().component(ratio);
     match factor(wanted, own.liquid()) {
-        Some(factor) => scale_held(formula, part, factor?, is_liquid),
+        Some(factor) => scale_held(formula, part, factor?, Line::is_liquid),
         None => pour_water(formula, part, wanted),
     }
 }
@@ -183,7 +182,7 @@ fn pour_water(formula: &Formula, part: usize, wanted: Mass) -> Result<Formula, F
     let mut changed = formula.clone();
     let water = finals(&mut changed)
         .flat_map(|part| part.lines.iter())
-        .find(|line| is_water(line))
+        .find(|line| line.is_water())
         .map(|line| Line::new(line.food.clone(), Mass::ZERO))
         .ok_or_else(|| nothing.clone())?;
     settle(&mut changed, &water, wanted)?;

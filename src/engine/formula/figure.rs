@@ -148,34 +148,6 @@ impl Figure {
     }
 }
 
-/// Whether a line is plain water.
-pub(super) fn is_water(line: &Line) -> bool {
-    line.food.role() == Role::Water && !line.is_flour()
-}
-
-/// Whether a line is poured: water, milk and other liquids, eggs. Dried egg is not, nor is
-/// anything that counts as flour.
-pub(super) fn is_liquid(line: &Line) -> bool {
-    if line.is_flour() {
-        return false;
-    }
-    match line.food.role() {
-        Role::Water | Role::Liquid => true,
-        Role::Egg => line.food.composition().water.fraction() > DRIED,
-        Role::Flour
-        | Role::Fat
-        | Role::Sugar
-        | Role::Salt
-        | Role::Yeast
-        | Role::Dairy
-        | Role::Chocolate
-        | Role::Inclusion => false,
-    }
-}
-
-/// What has less water than this is dried.
-const DRIED: f64 = 0.1;
-
 const fn when(counts: bool) -> Share {
     if counts { Share::WHOLE } else { Share::NONE }
 }
@@ -196,8 +168,8 @@ impl Contribution {
             kind,
             role: line.food.role(),
             is_flour: line.is_flour(),
-            is_water: is_water(line),
-            is_liquid: is_liquid(line),
+            is_water: line.is_water(),
+            is_liquid: line.is_liquid(),
             made_of: line.food.composition(),
         }
     }
@@ -231,6 +203,6 @@ impl Contribution {
     }
 
     fn is_milk_powder(&self) -> bool {
-        self.role == Role::Dairy && self.made_of.water.fraction() < DRIED
+        self.role == Role::Dairy && self.made_of.water < Composition::DRIED
     }
 }

@@ -1,7 +1,6 @@
 //! Parts and lines: what a formula is written in.
 
-use super::figure::is_liquid;
-use crate::engine::ingredients::{Food, Role};
+use crate::engine::ingredients::{Composition, Food, Role};
 use crate::engine::quantity::{Mass, Temperature};
 
 /// What becomes of a part.
@@ -79,6 +78,33 @@ impl Line {
         self.counts_as_flour
             .unwrap_or(self.food.role() == Role::Flour)
     }
+
+    /// Whether it is plain water.
+    #[must_use]
+    pub fn is_water(&self) -> bool {
+        self.food.role() == Role::Water && !self.is_flour()
+    }
+
+    /// Whether it is poured: water, milk and other liquids, eggs. Dried egg is not, nor is anything
+    /// that counts as flour.
+    #[must_use]
+    pub fn is_liquid(&self) -> bool {
+        if self.is_flour() {
+            return false;
+        }
+        match self.food.role() {
+            Role::Water | Role::Liquid => true,
+            Role::Egg => self.food.composition().water > Composition::DRIED,
+            Role::Flour
+            | Role::Fat
+            | Role::Sugar
+            | Role::Salt
+            | Role::Yeast
+            | Role::Dairy
+            | Role::Chocolate
+            | Role::Inclusion => false,
+        }
+    }
 }
 
 /// Ingredients that are handled together.
@@ -130,7 +156,7 @@ impl Part {
     pub fn liquid(&self) -> Mass {
         self.lines
             .iter()
-            .filter(|line| is_liquid(line))
+            .filter(|line| line.is_liquid())
             .map(|line| line.mass)
             .sum()
     }
@@ -161,6 +187,14 @@ impl Formula {
     /// The parts that make up the dough.
     pub fn dough_parts(&self) -> impl Iterator<Item = &Part> {
         self.parts.iter().filter(|part| part.kind.in_dough())
+    }
+
+    /// The parts other than the one at `part`, each with its index.
+    pub fn parts_beside(&self, part: usize) -> impl Iterator<Item = (usize, &Part)> {
+        self.parts
+            .iter()
+            .enumerate()
+            .filter(move |(other, _)| *other != part)
     }
 
     /// The weight of the dough, as the formula asks for it.

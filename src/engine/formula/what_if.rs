@@ -1,6 +1,5 @@
 //! What if: trials that a baker makes again and again, each one step from the formula.
 
-use super::figure::{is_liquid, is_water};
 use super::swap::as_much_water;
 use super::{
     Figure, Figures, Form, Formula, FormulaError, Line, LineAt, Part, PartKind, Target, reach,
@@ -46,7 +45,7 @@ impl WhatIf {
             final_lines(formula).any(|(_, line)| chosen(line) && line.mass > Mass::ZERO)
         };
         let mut offered = vec![Self::MoreWater, Self::LessWater];
-        if has(is_water) {
+        if has(Line::is_water) {
             offered.push(Self::MilkForWater);
         } else if has(is_milk_line) {
             offered.push(Self::WaterForMilk);
@@ -93,7 +92,7 @@ pub fn giving_way(formula: &Formula) -> Option<LineAt> {
             .max_by(|(_, one), (_, other)| one.mass.grams().total_cmp(&other.mass.grams()))
             .map(|(at, _)| at)
     };
-    heaviest(is_water).or_else(|| heaviest(is_liquid))
+    heaviest(Line::is_water).or_else(|| heaviest(Line::is_liquid))
 }
 
 fn final_lines(formula: &Formula) -> impl Iterator<Item = (LineAt, &Line)> {
@@ -146,7 +145,7 @@ fn usual_milk(formula: &Formula) -> Option<Food> {
 /// [`FormulaError::NothingGivesWay`] where the final dough has no plain water;
 /// [`FormulaError::CannotMove`] for a milk without water; [`FormulaError::TooManyLines`].
 pub fn milk_for_water(formula: &Formula, milk: &Food) -> Result<Formula, FormulaError> {
-    half_as(formula, is_water, milk)
+    half_as(formula, Line::is_water, milk)
 }
 
 /// The formula with half of the chosen lines of the final dough taken as another food that brings

@@ -1,43 +1,28 @@
 //! The balance of heat of several parts: one curve for all, and where it passes a wanted amount.
 
-use std::ops::RangeInclusive;
-
 use super::error::HeatError;
 use super::heat_part::{HeatPart, ThermalMaterial};
 use super::ice;
 use super::matter::HeatCurve;
+use crate::engine::numerics::root;
 use crate::engine::quantity::{OutOfRange, Temperature};
 
-/// Halvings of the range of temperature: 390 K / 2⁶⁰ is far below what a thermometer shows.
-const HALVINGS: u8 = 60;
-
-/// Where a rising function passes through zero within `range`.
-pub(crate) fn rising_root(
-    function: impl Fn(f64) -> f64,
-    range: RangeInclusive<f64>,
-) -> Result<f64, HeatError> {
-    let (mut low, mut high) = (*range.start(), *range.end());
-    let off = |value: f64| {
+/// The temperature, °C, at which a function that rises with it passes through zero.
+///
+/// # Errors
+/// [`HeatError::OffScale`] when that is outside [`Temperature::RANGE`].
+pub(crate) fn temperature_at_zero(function: impl Fn(f64) -> f64) -> Result<f64, HeatError> {
+    root(function, Temperature::RANGE).map_err(|none| {
+        let value = if none.at_start > 0.0 {
+            f64::NEG_INFINITY
+        } else {
+            f64::INFINITY
+        };
         HeatError::OffScale(OutOfRange {
             value,
-            range: range.clone(),
+            range: Temperature::RANGE,
         })
-    };
-    if function(low) > 0.0 {
-        return Err(off(f64::NEG_INFINITY));
-    }
-    if function(high) < 0.0 {
-        return Err(off(f64::INFINITY));
-    }
-    for _ in 0..HALVINGS {
-        let middle = low.midpoint(high);
-        if function(middle) < 0.0 {
-            low = middle;
-        } else {
-            high = middle;
-        }
-    }
-    Ok(low.midpoint(high))
+    })
 }
 
 /// All parts as one curve, with the heat they hold before they are mixed.
@@ -84,7 +69,7 @@ impl Balance {
 
     /// Where all parts settle with `gained` joules from outside, °C.
     pub(crate) fn settles_with(&self, gained: f64) -> Result<f64, HeatError> {
-        rising_root(|t| self.taken_at(t) - gained, Temperature::RANGE)
+        temperature_at_zero(|t| self.taken_at(t) - gained)
     }
 
     /// Whether there is nothing to warm.

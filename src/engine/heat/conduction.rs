@@ -3,6 +3,7 @@
 use super::body::{Air, Body};
 use super::error::HeatError;
 use super::grid::Grid;
+use crate::engine::numerics::{first_crossing, interpolate};
 use crate::engine::quantity::{Heat, Minutes, Temperature};
 
 /// Some time in one surrounding.
@@ -187,40 +188,20 @@ impl Curve {
     /// does not get there in the time followed. Between moments the straight line is taken.
     #[must_use]
     pub fn reaches(&self, target: Temperature, place: Probe, after: Minutes) -> Option<Minutes> {
-        let goal = target.celsius();
-        let mut before: Option<(f64, f64)> = None;
-        for moment in &self.moments {
-            let (time, warm) = (moment.time.minutes(), moment.at(place).celsius());
-            if let Some((earlier, was)) = before
-                && time >= after.minutes()
-                && (was - goal) * (warm - goal) <= 0.0
-                && (was - warm).abs() > 0.0
-            {
-                let when = earlier + (time - earlier) * (was - goal) / (was - warm);
-                return Minutes::from_minutes(when.max(after.minutes())).ok();
-            }
-            before = Some((time, warm));
-        }
-        None
+        let when = first_crossing(self.points(place), target.celsius(), after.minutes())?;
+        Minutes::from_minutes(when).ok()
     }
 
     /// How warm a place is at a time; its end for all later times.
     #[must_use]
     pub fn at(&self, time: Minutes, place: Probe) -> Option<Temperature> {
-        let mut before = self.moments.first()?;
-        for moment in &self.moments {
-            if moment.time >= time {
-                let span = moment.time.minutes() - before.time.minutes();
-                let (low, high) = (before.at(place).celsius(), moment.at(place).celsius());
-                let share = if span > 0.0 {
-                    (time.minutes() - before.time.minutes()) / span
-                } else {
-                    0.0
-                };
-                return Temperature::from_celsius(low + share * (high - low)).ok();
-            }
-            before = moment;
-        }
-        Some(before.at(place))
+        let celsius = interpolate(self.points(place), time.minutes())?;
+        Temperature::from_celsius(celsius).ok()
+    }
+
+    /// Minutes and °C of a place, moment by moment.
+    fn points(&self, place: Probe) -> impl Iterator<Item = (f64, f64)> {
+        let moments = self.moments.iter();
+        moments.map(move |moment| (moment.time.minutes(), moment.at(place).celsius()))
     }
 }

@@ -9,8 +9,8 @@ use super::grain::Grain;
 use super::mix::{Mixed, settle};
 use super::paste::{Paste, Scalded};
 use super::paste_remedy::{PasteRemedy, remedies};
-use super::table::{Reading, read};
 use crate::engine::quantity::{Heat, Mass, Share, Temperature, TemperatureChange};
+use crate::engine::working::TableReading;
 
 /// What holds a flour's starch back.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -40,7 +40,7 @@ pub struct CookedFlour {
     pub cooked: Share,
     /// Which of the two holds it back.
     pub limit: Limit,
-    pub(super) temperature_reading: Reading,
+    pub(super) temperature_reading: TableReading,
 }
 
 /// A paste just after stirring.
@@ -66,7 +66,7 @@ pub struct CookedPaste {
     pub cooked: Share,
     /// What to do where it falls short; empty where it does not.
     pub remedies: Vec<PasteRemedy>,
-    pub(super) water_reading: Reading,
+    pub(super) water_reading: TableReading,
 }
 
 /// Share of starch cooked against grams of water to a gram of starch.
@@ -87,7 +87,7 @@ pub fn cook(paste: &Paste) -> Result<CookedPaste, HeatError> {
     let starch = paste.starch();
     let water = paste.water();
     let per_starch = water.share_of(starch).ok_or(HeatError::NoFlour)?;
-    let water_reading = read(&BY_WATER, per_starch.fraction());
+    let water_reading = TableReading::of(&BY_WATER, per_starch.fraction());
     let poured = Temperature::from_celsius(paste.boils.celsius() - paste.drop.kelvin())?;
     let components = paste.components(poured);
     let absorbed = |t: f64| paste.absorbed(t, water_reading.value);

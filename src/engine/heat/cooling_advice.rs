@@ -3,6 +3,7 @@
 use super::cooling::{Cooling, cool};
 use super::cooling_remedy::{CoolingRemedy, remedies};
 use super::error::HeatError;
+use crate::engine::numerics::try_first_true;
 use crate::engine::quantity::Minutes;
 
 /// What would have to be done.
@@ -15,6 +16,9 @@ pub struct CoolingAdvice {
     pub remedies: Vec<CoolingRemedy>,
 }
 
+/// The longest time on the bench that is tried, min.
+const LONGEST: f64 = 512.0;
+
 /// Finds how long it may stay on the bench, and what makes it pass where it does not.
 ///
 /// Each is found by trying: some forty runs of the solver, so it is asked for after the frame.
@@ -22,17 +26,20 @@ pub struct CoolingAdvice {
 /// # Errors
 /// [`HeatError::OffScale`] never within the ranges of the quantities.
 pub fn advise(cooling: &Cooling) -> Result<CoolingAdvice, HeatError> {
-    let passes = |minutes: u16| -> Result<bool, HeatError> {
-        let on_bench = Minutes::from_minutes(f64::from(minutes))?;
-        Ok(cool(&Cooling {
+    let fails = |minutes: f64| -> Result<bool, HeatError> {
+        let on_bench = Minutes::from_minutes(minutes)?;
+        let cooled = cool(&Cooling {
             on_bench,
             ..*cooling
-        })?
-        .passes)
+        })?;
+        Ok(!cooled.passes)
     };
-    let bench_at_most = match last_that_holds(passes)? {
-        Some(minutes) => Some(Minutes::from_minutes(f64::from(minutes))?),
-        None => None,
+    // Nine halvings of 512 minutes end at whole minutes.
+    let first_failing = try_first_true(0.0..=LONGEST, 9, fails)?.unwrap_or(LONGEST);
+    let bench_at_most = if first_failing > 0.0 {
+        Some(Minutes::from_minutes(first_failing - 1.0)?)
+    } else {
+        None
     };
     let remedies = if cool(cooling)?.passes {
         Vec::new()
@@ -43,21 +50,4 @@ pub fn advise(cooling: &Cooling) -> Result<CoolingAdvice, HeatError> {
         bench_at_most,
         remedies,
     })
-}
-
-/// The largest number below 512 for which `holds`, where it holds for all smaller ones; `None`
-/// where it does not even hold for 0.
-fn last_that_holds(
-    holds: impl Fn(u16) -> Result<bool, HeatError>,
-) -> Result<Option<u16>, HeatError> {
-    if !holds(0)? {
-        return Ok(None);
-    }
-    let mut found = 0;
-    for bit in [256, 128, 64, 32, 16, 8, 4, 2, 1] {
-        if holds(found + bit)? {
-            found += bit;
-        }
-    }
-    Ok(Some(found))
 }

@@ -6,6 +6,7 @@ use super::dough::{Dough, Handling, Item, comes_off};
 use super::error::HeatError;
 use super::ice_share::ice_for;
 use super::surroundings::Surroundings;
+use crate::engine::numerics::try_first_true;
 use crate::engine::quantity::{Mass, Minutes, Temperature};
 
 /// One thing that could be done.
@@ -72,7 +73,7 @@ const LONGER_AT_MOST: f64 = 6.0;
 const WARM_AT_MOST: Temperature = Temperature::known(40.0);
 /// How near is near enough, K.
 const NEAR: f64 = 0.1;
-const HALVINGS: u8 = 14; // to half a second of standing, thousandths of a degree
+const HALVINGS: u32 = 14; // to half a second of standing, thousandths of a degree
 
 /// What would bring a dough there, its liquid left as it is: what is enough by itself first, then
 /// by how near it gets; nothing where it is there, to a tenth of a degree.
@@ -140,19 +141,11 @@ fn least(
     let (start, end) = (reaches(0.0)?, reaches(1.0)?);
     let warming = end > start;
     let passed = |t: Temperature| if warming { t >= target } else { t <= target };
-    if !passed(end) {
-        return Ok((1.0, end));
+    let found = try_first_true(0.0..=1.0, HALVINGS, |share| reaches(share).map(passed))?;
+    match found {
+        Some(share) => Ok((share, reaches(share)?)),
+        None => Ok((1.0, end)),
     }
-    let (mut low, mut high) = (0.0, 1.0);
-    for _ in 0..HALVINGS {
-        let middle = f64::midpoint(low, high);
-        if passed(reaches(middle)?) {
-            high = middle;
-        } else {
-            low = middle;
-        }
-    }
-    Ok((high, reaches(high)?))
 }
 
 fn stand_out(

@@ -1,8 +1,8 @@
 //! Grains: between which temperatures the starch of each flour cooks.
 
-use super::table::{Reading, read};
 use crate::engine::ingredients::Food;
 use crate::engine::quantity::Temperature;
+use crate::engine::working::TableReading;
 
 /// Where a flour's starch comes from.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
@@ -110,9 +110,9 @@ impl Grain {
     }
 
     /// How much of its starch a temperature cooks, given enough water, as a fraction.
-    pub(super) fn cooked_at(self, celsius: f64) -> Reading {
+    pub(super) fn cooked_at(self, celsius: f64) -> TableReading {
         let range = self.cooks();
-        read(
+        TableReading::of(
             &[
                 (range.begins.celsius(), 0.0),
                 (range.half.celsius(), 0.5),

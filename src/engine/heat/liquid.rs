@@ -1,6 +1,6 @@
 //! Liquid: how warm it must be for the dough to come off the mixer as wished.
 
-use super::balance::{Balance, rising_root};
+use super::balance::{Balance, temperature_at_zero};
 use super::dough::{Dough, DoughTemperature, HEAT_OF_HYDRATION, Handling, dough_temperature};
 use super::error::HeatError;
 use super::heat_part::HeatPart;
@@ -82,7 +82,7 @@ fn wanted_liquid(dough: &Dough, target: Temperature) -> Result<Option<Temperatur
     let lacking = Balance::of(&others).taken_at(settles) - hydration;
     // The liquids hold this much at the end, so they must have held that and the rest before.
     let holds = liquid.held_at(settles) + lacking;
-    let found = rising_root(|t| liquid.held_at(t) - holds, Temperature::RANGE);
+    let found = temperature_at_zero(|t| liquid.held_at(t) - holds);
     Ok(found.ok().and_then(|t| Temperature::from_celsius(t).ok()))
 }
 

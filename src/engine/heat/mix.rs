@@ -2,7 +2,7 @@
 
 use std::borrow::Cow;
 
-use super::balance::{Balance, rising_root};
+use super::balance::{Balance, temperature_at_zero};
 use super::error::HeatError;
 use super::heat_part::HeatPart;
 use super::matter::TemperatureStep;
@@ -70,7 +70,7 @@ pub(crate) fn settle(
         return Err(HeatError::EmptyBowl);
     }
     let lacking = |t: f64| balance.taken_at(t) + absorbed(t) - gained.joules();
-    let temperature = Temperature::from_celsius(rising_root(lacking, Temperature::RANGE)?)?;
+    let temperature = Temperature::from_celsius(temperature_at_zero(lacking)?)?;
     if balance.ice && temperature.celsius() < 0.0 {
         return Err(HeatError::IceLeft);
     }

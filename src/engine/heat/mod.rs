@@ -36,7 +36,6 @@ mod properties;
 mod rule_set;
 mod steam;
 mod surroundings;
-mod table;
 mod warm_up;
 
 pub use bake::{
@@ -74,4 +73,3 @@ pub use warm_up::{Stood, stand};
 
 pub(crate) use balance::Balance;
 pub(crate) use mix::settle;
-pub(crate) use table::{Reading, read as read_table};

@@ -34,6 +34,9 @@ pub struct Composition {
 }
 
 impl Composition {
+    /// A food with less water than this is dried.
+    pub(crate) const DRIED: Share = Share::in_hundred(10.0);
+
     /// One part of it.
     #[must_use]
     pub const fn component(&self, component: Constituent) -> Share {

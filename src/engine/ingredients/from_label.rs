@@ -16,7 +16,7 @@
 //!   **alcohol** not printed are none.
 //! - A label that says nothing at all: water, fat, sugar and salt are taken for the pure thing.
 
-use super::{Composition, Constituent, Label, LabelLine, OwnFood, Role};
+use super::{Composition, Constituent, Label, LabelLine, Role};
 use crate::engine::quantity::Share;
 
 /// Source: Regulation (EU) No 1169/2011, annex I, point 11: salt = sodium × 2.5.
@@ -51,12 +51,23 @@ const fn minerals_with_protein(role: Role) -> Share {
     }
 }
 
+/// What a composition is worked out from.
+#[derive(Clone, Copy)]
+pub(super) struct Labelled<'a> {
+    /// What the ingredient does in a dough.
+    pub(super) role: Role,
+    /// What its label says.
+    pub(super) label: &'a Label,
+    /// Cocoa that is not cocoa butter, where it is plain chocolate and that is known.
+    pub(super) fat_free_cocoa: Option<Share>,
+}
+
 /// What it is made of.
-pub(super) fn composition(food: &OwnFood) -> Composition {
-    if food.label == Label::default() {
+pub(super) fn composition(food: Labelled) -> Composition {
+    if *food.label == Label::default() {
         return pure(food.role);
     }
-    let label = &food.label;
+    let label = food.label;
     let sugars = sugars(food);
     let fibre = fibre(food, sugars);
     let available = available_carbohydrate(food, sugars, fibre);
@@ -84,8 +95,8 @@ pub(super) fn composition(food: &OwnFood) -> Composition {
 ///
 /// Starch is among them where carbohydrate leaves room for it. Alcohol is not: a drink's label
 /// gives it by volume, and no line here asks for it.
-pub(super) fn worked_out(food: &OwnFood) -> Vec<Constituent> {
-    let label = &food.label;
+pub(super) fn worked_out(food: Labelled) -> Vec<Constituent> {
+    let label = food.label;
     let made_of = composition(food);
     let no_carbohydrate = label.carbohydrate.is_none() || label.fibre.is_none();
     let room_for_starch = made_of.carbohydrate.less(made_of.fibre) > made_of.sugars;
@@ -153,7 +164,7 @@ fn sodium_of(salt: Share) -> Share {
 }
 
 /// Ash: the minerals that come with protein, and never less than the salt.
-fn ash(food: &OwnFood) -> Share {
+fn ash(food: Labelled) -> Share {
     let protein = food.label.known(LabelLine::Protein);
     let minerals = protein.component(minerals_with_protein(food.role));
     let salt = food.label.known(LabelLine::Salt);
@@ -161,15 +172,15 @@ fn ash(food: &OwnFood) -> Share {
 }
 
 /// Sugars: as printed; else all of a syrup's carbohydrate, or what is not cocoa in plain chocolate.
-fn sugars(food: &OwnFood) -> Share {
-    let label = &food.label;
+fn sugars(food: Labelled) -> Share {
+    let label = food.label;
     if label.sugars.is_some() {
         return label.known(LabelLine::Sugars);
     }
     let carbohydrate = label.known(LabelLine::Carbohydrate);
     match (food.role, label.cocoa) {
         (Role::Sugar, _) => carbohydrate,
-        (Role::Chocolate, Some(cocoa)) if food.fat_free_cocoa().is_some() => {
+        (Role::Chocolate, Some(cocoa)) if food.fat_free_cocoa.is_some() => {
             let water = label.water.unwrap_or(WATER_OF_CHOCOLATE);
             let sugars = Share::WHOLE.less(cocoa).less(water);
             let room = open(food, label.known(LabelLine::Fibre), water);
@@ -180,9 +191,9 @@ fn sugars(food: &OwnFood) -> Share {
 }
 
 /// Fibre: as printed; else that of the fat-free cocoa of plain chocolate, as far as there is room.
-fn fibre(food: &OwnFood, sugars: Share) -> Share {
-    let label = &food.label;
-    match food.fat_free_cocoa() {
+fn fibre(food: Labelled, sugars: Share) -> Share {
+    let label = food.label;
+    match food.fat_free_cocoa {
         Some(cocoa) if label.fibre.is_none() => {
             let fibre = cocoa.component(FIBRE_OF_FAT_FREE_COCOA);
             let carbohydrate = label
@@ -197,8 +208,8 @@ fn fibre(food: &OwnFood, sugars: Share) -> Share {
 
 /// Carbohydrate without fibre: as printed; else what is left where everything else is known, and
 /// never less than the sugars.
-fn available_carbohydrate(food: &OwnFood, sugars: Share, fibre: Share) -> Share {
-    let label = &food.label;
+fn available_carbohydrate(food: Labelled, sugars: Share, fibre: Share) -> Share {
+    let label = food.label;
     if label.carbohydrate.is_some() {
         return label.known(LabelLine::Carbohydrate);
     }
@@ -213,8 +224,8 @@ fn available_carbohydrate(food: &OwnFood, sugars: Share, fibre: Share) -> Share 
 
 /// Water: as printed; else what is left where fat, carbohydrate and protein are known, or the
 /// little a chocolate holds.
-fn water(food: &OwnFood, available: Share, fibre: Share) -> Share {
-    let label = &food.label;
+fn water(food: Labelled, available: Share, fibre: Share) -> Share {
+    let label = food.label;
     if label.water.is_some() {
         return label.known(LabelLine::Water);
     }
@@ -231,8 +242,8 @@ fn water(food: &OwnFood, available: Share, fibre: Share) -> Share {
 }
 
 /// What fat, protein and ash leave of the whole, and then two more parts.
-fn open(food: &OwnFood, one: Share, other: Share) -> Share {
-    let label = &food.label;
+fn open(food: Labelled, one: Share, other: Share) -> Share {
+    let label = food.label;
     let taken = [
         fat(label),
         label.known(LabelLine::Protein),

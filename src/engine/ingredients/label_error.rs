@@ -1,6 +1,6 @@
 //! What can be wrong with an ingredient of the user's own.
 
-use super::{Label, LabelLine, OwnFood};
+use super::{Label, LabelLine};
 use crate::engine::quantity::Share;
 
 /// Why an ingredient of the user's own is not taken.
@@ -69,13 +69,13 @@ impl LabelError {
     pub const ALLOWED: f64 = 3.0;
 }
 
-/// Holds a name against what can be shown.
-pub(super) fn check_name(name: &str) -> Result<(), LabelError> {
+/// Checks that a name of at most so many characters can be shown.
+pub(super) fn check_name(name: &str, most: usize) -> Result<(), LabelError> {
     let length = name.chars().count();
     if name.trim().is_empty() {
         return Err(LabelError::NameEmpty);
     }
-    if length > OwnFood::NAME_LENGTH {
+    if length > most {
         return Err(LabelError::NameTooLong { length });
     }
     match name.chars().find(|letter| unprintable(*letter)) {

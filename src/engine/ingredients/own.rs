@@ -1,5 +1,6 @@
 //! The user's own ingredients.
 
+use super::from_label::Labelled;
 use super::label_error::{check_label, check_name};
 use super::{Allergen, Composition, Constituent, Label, LabelError, Role, from_label};
 use crate::engine::quantity::Share;
@@ -49,20 +50,28 @@ impl OwnFood {
     /// # Errors
     /// [`LabelError`] when the name cannot be shown or the label cannot be true.
     pub fn check(&self) -> Result<(), LabelError> {
-        check_name(&self.name)?;
+        check_name(&self.name, Self::NAME_LENGTH)?;
         check_label(&self.label)
     }
 
     /// What it is made of, as far as the label lets it be worked out: see [`Self::worked_out`].
     #[must_use]
     pub fn composition(&self) -> Composition {
-        from_label::composition(self)
+        from_label::composition(self.labelled())
     }
 
     /// The parts the label does not give, which [`Self::composition`] works out or counts as none.
     #[must_use]
     pub fn worked_out(&self) -> Vec<Constituent> {
-        from_label::worked_out(self)
+        from_label::worked_out(self.labelled())
+    }
+
+    fn labelled(&self) -> Labelled<'_> {
+        Labelled {
+            role: self.role,
+            label: &self.label,
+            fat_free_cocoa: self.fat_free_cocoa(),
+        }
     }
 
     /// Cocoa that is not cocoa butter, for a chocolate without milk whose cocoa and fat are known.

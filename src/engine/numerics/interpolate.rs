@@ -1,7 +1,7 @@
 //! Piecewise linear interpolation in a sorted table, and its inverse.
 
 /// Two neighbouring points of a table, as (x, y); equal where x lies beyond an end.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub struct Segment {
     /// The last point at or before x.
     pub low: (f64, f64),

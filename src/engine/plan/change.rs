@@ -1,8 +1,8 @@
 //! Changes: what solves the conflicts of a plan, each by itself.
 
 use super::course::Course;
+use super::forwards::forwards;
 use super::search::search;
-use super::solve::forwards;
 use crate::engine::quantity::{Instant, Minutes, minutes_of};
 
 /// Something that leaves nothing in the way. Steps are named by their place in the plan's list.

@@ -1,7 +1,7 @@
 //! Course: a plan in whole seconds, and when each step falls, as late as it can.
 
+use super::conditions::{Around, Done};
 use super::order::Plan;
-use super::solve::{Around, Done};
 use crate::engine::quantity::seconds_of;
 
 /// One step in whole seconds.

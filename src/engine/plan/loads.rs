@@ -31,6 +31,21 @@ impl Loads {
         }
     }
 
+    /// The most loads there may be.
+    pub const MOST: NonZeroU16 = NonZeroU16::MIN.saturating_add(98);
+
+    /// Whether there is more than one.
+    #[must_use]
+    pub const fn are_several(self) -> bool {
+        self.count.get() > 1
+    }
+
+    /// From the start of one load to the start of the next: `bake + between`.
+    #[must_use]
+    pub fn apart(self, bake: Minutes) -> Minutes {
+        held(bake.minutes() + self.between.minutes())
+    }
+
     /// From the first load into the oven to the last out of it.
     #[must_use]
     pub fn from_first_to_last(self, bake: Minutes) -> Minutes {

@@ -6,11 +6,13 @@
 //! and further loads of the oven (`loads`).
 
 mod change;
+mod conditions;
 mod conflict;
 mod cost;
 mod course;
 mod edit;
 mod error;
+mod forwards;
 mod loads;
 mod order;
 mod search;
@@ -20,12 +22,13 @@ mod usual;
 mod weighing;
 
 pub use change::Change;
+pub use conditions::{Around, Done, Span};
 pub use conflict::Conflict;
 pub use edit::{Edit, edited};
 pub use error::PlanError;
 pub use loads::Loads;
 pub use order::Plan;
-pub use solve::{Aim, Around, Done, Solved, Span, Timed, keeping, solve};
+pub use solve::{Aim, Solved, Timed, keeping, solve};
 pub use step::{DurationRange, Step, StepAt, StepKind};
 pub use usual::{Times, usual};
 pub use weighing::weighed_at;

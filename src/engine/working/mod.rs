@@ -4,5 +4,7 @@
 //! into lines. `tests/working/` reads every rule by school arithmetic and must get the answer.
 
 mod line;
+mod table_reading;
 
 pub use line::{Given, Line, given};
+pub(crate) use table_reading::TableReading;

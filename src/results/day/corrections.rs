@@ -1,122 +1,143 @@
-//! Made up: how the plan moved since a bake began, and what makes up for a rise that goes otherwise.
+//! Corrections: how the bake under way deviates from the plan it began with.
 
-use super::day_results::{DayAsked, Planned, heat, rises};
-use super::rise_place::{RisePlace, WhichRise, rise_place};
-use super::rises::{Rising, rising};
-use crate::engine::plan::{StepAt, StepKind};
-use crate::engine::quantity::{Minutes, Temperature};
+use super::day_results::DayResults;
+use super::input::DayInput;
+use super::rise_correction::{RiseDeviation, rise_deviation};
+use super::which_rise::WhichRise;
+use crate::engine::plan::StepAt;
+use crate::engine::quantity::{Instant, Minutes, Temperature};
 use crate::sheet::Moment;
 use crate::sheet::day::{Bench, PlanSnapshot};
 
-/// A rise that takes another time than it was to take, or begins later.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct RiseOff {
-    /// Which of the two.
-    pub which: WhichRise,
-    /// How long it was to take.
-    pub wished: Minutes,
-    /// How long it takes where it is put now.
-    pub now: Minutes,
-    /// How much later than promised it begins; no time where it does not.
-    pub late: Minutes,
-    /// A place in which it is up when it was to be, or as near to it as can be.
-    pub place: Option<RisePlace>,
-    /// Where it was put to make up for it.
-    pub chosen: Option<Temperature>,
+/// Everything that deviates at a step of the bake under way.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct StepCorrections {
+    /// The step starts late or early.
+    pub start: Option<StartDeviation>,
+    /// Steps that are not over and last longer or shorter.
+    pub durations: Vec<DurationChange>,
+    /// What becomes of the time the bread is ready.
+    pub ready: Option<ReadyTime>,
+    /// The dough's wished and measured temperature, at a step of the bulk rise.
+    pub dough: Option<(Temperature, Temperature)>,
+    /// The rise that belongs to the step.
+    pub rise: Option<RiseDeviation>,
 }
 
-/// What is smaller than this is no difference, min.
-const NOTHING: f64 = 2.0;
+/// A step that starts late or early.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct StartDeviation {
+    /// When it was to start.
+    pub planned: Instant,
+    /// By how much it is off.
+    pub by: Minutes,
+    /// Late, and not early.
+    pub late: bool,
+}
 
-/// How the plan stands, to be kept when a bake begins.
+/// A step whose duration has changed since the bake began.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct DurationChange {
+    /// Which step.
+    pub step: StepAt,
+    /// How long it was to last.
+    pub planned: Minutes,
+    /// How long it lasts.
+    pub now: Minutes,
+}
+
+/// What becomes of the time the bread is ready.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum ReadyTime {
+    /// It has moved.
+    Moved {
+        /// When it was to be ready.
+        planned: Instant,
+        /// When it is ready.
+        now: Instant,
+    },
+    /// It stays, although durations have changed.
+    Kept(Instant),
+}
+
+/// A duration that differs by less is as planned, min.
+const SAME_DURATION: f64 = 2.0;
+/// A time that differs by less is as planned, min.
+const SAME_TIME: f64 = 3.0;
+
+/// The plan's times as they are when a bake begins.
 #[must_use]
-pub fn promise(planned: &Planned) -> Vec<PlanSnapshot> {
-    let steps = planned.plan.steps().iter().zip(&planned.solved.steps);
-    let promised = steps.map(|(step, timed)| PlanSnapshot {
+pub fn plan_snapshot(results: &DayResults) -> Vec<PlanSnapshot> {
+    let steps = results.steps().map(|(step, timed)| PlanSnapshot {
         step: step.at,
         begins: Moment::from_instant(timed.begins),
         lasts: timed.lasts,
     });
-    promised.collect()
+    steps.collect()
 }
 
-/// The steps that are not over and last otherwise than promised: which, how long they were to last,
-/// how long they do.
+/// How the bake under way deviates at a step; nothing without a bake.
 #[must_use]
-pub fn gives(planned: &Planned, bench: &Bench) -> Vec<(StepAt, Minutes, Minutes)> {
-    let is_over = |at: StepAt| {
-        let mut done = bench.bake.steps.iter();
-        done.any(|done| done.step == at && done.ended.is_some())
+pub fn step_corrections(input: &DayInput, results: &DayResults, step: StepAt) -> StepCorrections {
+    let Some(bench) = input.bench else {
+        return StepCorrections::default();
     };
-    let steps = planned.plan.steps().iter().zip(&planned.solved.steps);
-    let found = steps.filter_map(|(step, timed)| {
-        let was = bench.promised(step.at)?.lasts;
-        let off = (was.minutes() - timed.lasts.minutes()).abs();
-        (!is_over(step.at) && off >= NOTHING).then_some((step.at, was, timed.lasts))
+    let which = WhichRise::of_step(step.work);
+    let durations = duration_changes(results, bench);
+    let measured = bench
+        .bake
+        .noted
+        .dough
+        .filter(|_| which == Some(WhichRise::Bulk));
+    StepCorrections {
+        start: start(results, bench, step),
+        ready: ready(results, bench, !durations.is_empty()),
+        durations,
+        dough: measured.map(|measured| (input.sheet.heat.dough, measured)),
+        rise: which.and_then(|which| rise_deviation(input, results, which)),
+    }
+}
+
+fn start(results: &DayResults, bench: &Bench, step: StepAt) -> Option<StartDeviation> {
+    let planned = bench.promised(step)?.begins.instant();
+    let began = bench.bake.began(step).map(Moment::instant);
+    let now = began.or_else(|| Some(results.find(step)?.1.begins))?;
+    deviation(planned, now)
+}
+
+/// By how much a step is off; `None` below [`SAME_TIME`].
+fn deviation(planned: Instant, now: Instant) -> Option<StartDeviation> {
+    let late = now > planned;
+    let by = if late {
+        now.since(planned)
+    } else {
+        planned.since(now)
+    };
+    (by.minutes() >= SAME_TIME).then_some(StartDeviation { planned, by, late })
+}
+
+/// The steps that are not over and last longer or shorter than planned.
+#[must_use]
+pub fn duration_changes(results: &DayResults, bench: &Bench) -> Vec<DurationChange> {
+    let found = results.steps().filter_map(|(step, timed)| {
+        let planned = bench.promised(step.at)?.lasts;
+        let off = (planned.minutes() - timed.lasts.minutes()).abs();
+        let changed = !bench.bake.is_over(step.at) && off >= SAME_DURATION;
+        changed.then_some(DurationChange {
+            step: step.at,
+            planned,
+            now: timed.lasts,
+        })
     });
     found.collect()
 }
 
-/// How a rise of the bake under way goes otherwise than it was to, and what makes up for it;
-/// nothing where it goes as it was to, is over, or cannot be worked out.
-#[must_use]
-pub fn rise_off(asked: &DayAsked, planned: &Planned, which: WhichRise) -> Option<RiseOff> {
-    let bench = asked.bench?;
-    let late = late(planned, bench, which)?;
-    let now = due(&planned.rising, which)?;
-    // As it was to be: a dough as warm as wished, in its usual place.
-    let usual = asked.settings.rises;
-    let (formula, kitchen, known) = (&asked.sheet.formula, asked.kitchen, &planned.known);
-    let as_wished = rising(formula, kitchen, &asked.sheet.heat, &usual, known);
-    let wished = due(&as_wished, which)?;
-    let chosen = match which {
-        WhichRise::Bulk => bench.bulk_place,
-        WhichRise::Proof => bench.proof_place,
-    };
-    let off = (now.minutes() - wished.minutes()).abs() >= NOTHING;
-    if !off && late <= Minutes::ZERO && chosen.is_none() {
-        return None;
+fn ready(results: &DayResults, bench: &Bench, any_changed: bool) -> Option<ReadyTime> {
+    let planned = bench.promised_table()?;
+    let now = results.solved.table;
+    if deviation(planned, now).is_some() {
+        return Some(ReadyTime::Moved { planned, now });
     }
-    let wanted = Minutes::from_minutes((wished.minutes() - late.minutes()).max(0.0)).ok()?;
-    let (heat, rises) = (heat(asked), rises(asked));
-    Some(RiseOff {
-        which,
-        wished,
-        now,
-        late,
-        place: rise_place(formula, kitchen, &heat, &rises, known, (which, wanted)),
-        chosen,
-    })
-}
-
-fn due(rising: &Rising, which: WhichRise) -> Option<Minutes> {
-    let risen = match which {
-        WhichRise::Bulk => &rising.bulk,
-        WhichRise::Proof => &rising.proof,
-    };
-    risen.as_ref().ok().map(|risen| risen.due)
-}
-
-/// How much later than promised it begins; nothing where it is over, or was never promised.
-fn late(planned: &Planned, bench: &Bench, which: WhichRise) -> Option<Minutes> {
-    let work = match which {
-        WhichRise::Bulk => StepKind::Bulk,
-        WhichRise::Proof => StepKind::Proof,
-    };
-    let at = StepAt { work, of: 0 };
-    let done = bench.bake.steps.iter().find(|done| done.step == at);
-    if done.is_some_and(|done| done.ended.is_some()) {
-        return None;
-    }
-    let planned_at = planned.plan.place(at)?;
-    let begins = match done {
-        Some(done) => done.began.instant(),
-        None => planned.solved.steps.get(planned_at)?.begins,
-    };
-    let late = begins.since(bench.promised(at)?.begins.instant());
-    Some(if late.minutes() >= NOTHING {
-        late
-    } else {
-        Minutes::ZERO
-    })
+    let kept = any_changed && results.solved.conflicts.is_empty();
+    kept.then_some(ReadyTime::Kept(planned))
 }

@@ -1,82 +1,88 @@
-//! Planned: a formula's rises, steps and times in one kitchen, by one clock.
+//! `of`: a formula's rises, steps and times in one kitchen, by the local clock.
 
-use super::rises::{Known, Rising, rising};
-use crate::engine::formula::{Form, Formula};
+use super::expected_rises::{Doughs, expected_rises};
+use super::input::DayInput;
+use super::rises::{ReferenceRises, Rises};
+use super::target::target;
 use crate::engine::learn::Learnt;
 use crate::engine::plan::{
-    Aim, Around, Done, DurationRange, Plan, PlanError, Solved, edited, solve, usual,
+    Aim, Around, Done, Plan, PlanError, Solved, Span, Step, StepAt, Timed, edited, solve, usual,
 };
-use crate::engine::quantity::{Factor, Instant, Minutes};
-use crate::engine::rise::{RiseError, RiseSettings, Risen, Stated, YeastActivity, yeast_activity};
+use crate::engine::quantity::{Instant, Minutes, Temperature};
+use crate::engine::rise::{RiseError, Risen, Stated};
 use crate::results::heat::{TimesAsked, times};
-use crate::sheet::civil::{Clock, Zone, nights};
-use crate::sheet::day::{Bake, Bench, DaySettings, Target};
-use crate::sheet::{HeatSettings, Kitchen};
-use crate::sheet::{Moment, Sheet};
+use crate::sheet::Moment;
+use crate::sheet::civil::nights;
+use crate::sheet::day::Bake;
 
-/// What a plan is made from.
-#[derive(Clone, Copy, Debug)]
-pub struct DayAsked<'a> {
-    /// The formula, with its batch and what it asks of heat.
-    pub sheet: &'a Sheet,
-    /// The kitchen.
-    pub kitchen: &'a Kitchen,
-    /// What the plan goes by.
-    pub settings: &'a DaySettings,
-    /// What bakes have taught.
-    pub learnt: &'a Learnt,
-    /// The formula as it was really weighed, where a bake is under way.
-    pub weighed: Option<&'a Formula>,
-    /// The zone of the clock on the wall.
-    pub zone: &'a Zone,
-    /// Now.
-    pub now: Moment,
-    /// The bake under way, if there is one.
-    pub bench: Option<&'a Bench>,
-}
-
-/// A plan with its times.
+/// Every number of the day that does not depend on the step at the bench.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Planned {
-    /// What the rises are scaled from.
-    pub known: Known,
-    /// What is in the dough, and what was in that of the known rises, where that is noted.
-    pub doughs: Option<(YeastActivity, YeastActivity)>,
+pub struct DayResults {
+    /// The rises that all others are scaled from.
+    pub references: ReferenceRises,
+    /// The dough now and that of the reference rises, where the latter is noted.
+    pub doughs: Option<Doughs>,
     /// The rises.
-    pub rising: Rising,
-    /// The steps.
+    pub rises: Rises,
+    /// The temperature of the place where the dough rises.
+    pub bulk_place: Temperature,
+    /// The steps, each after all it waits for.
     pub plan: Plan,
-    /// What the times were found from.
+    /// The time the plan is solved from.
     pub aim: Aim,
-    /// Their times.
+    /// The times of the steps.
     pub solved: Solved,
-    /// The bake of one load, as the programme has it.
+    /// The places of the steps in the plan's list, in the order of their start times.
+    pub order: Vec<usize>,
+    /// The nights between the first step and the table.
+    pub asleep: Vec<Span>,
+    /// How long hands are needed in all.
+    pub hands: Minutes,
+    /// The longest wait within a step.
+    pub longest_wait: Minutes,
+    /// The baking time of one load by the programme.
     pub programme: Minutes,
-    /// The bake of one load, as this oven bakes.
+    /// The baking time of one load as this oven bakes.
     pub bake: Minutes,
 }
 
-/// When bread is on the table where nobody has said, and how far off it is at the least.
-const TEA: Clock = Clock::known(16, 0);
-const AHEAD: i64 = 20 * 3600;
-/// How far around the table nights are looked at.
-const AROUND_DAYS: f64 = 6.0;
+/// How far around the target nights are looked for.
+const NIGHTS_WITHIN_DAYS: f64 = 6.0;
 
-/// A formula's plan.
+/// The rises of a formula, its steps and their times.
+///
+/// ```
+/// use softcrumb::engine::learn::Learnt;
+/// use softcrumb::results::day::{self, DayInput};
+/// use softcrumb::sheet::{Kitchen, Moment, civil::Zone, day::DaySettings, examples};
+///
+/// let (_, sheet) = examples().remove(0);
+/// let results = day::of(&DayInput {
+///     sheet: &sheet,
+///     kitchen: &Kitchen::default(),
+///     settings: &DaySettings::default(),
+///     learnt: &Learnt::default(),
+///     rounded: None,
+///     zone: &Zone::default(),
+///     now: Moment::from_milliseconds(1_774_634_400_000.0)?, // Friday, 27 March 2026, 18:00
+///     bench: None,
+/// })?;
+/// // Ready on Saturday at 16:00, with nothing in the way.
+/// assert_eq!(results.solved.table.seconds(), 1_774_713_600);
+/// assert!(results.solved.conflicts.is_empty());
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
 ///
 /// # Errors
-/// [`PlanError`] where fridge limits are in no order, or nothing is left of the steps.
-pub fn planned(asked: &DayAsked) -> Result<Planned, PlanError> {
-    let DayAsked {
-        sheet,
-        kitchen,
-        settings,
-        ..
-    } = asked;
-    let (known, doughs, rising) = rises_now(asked);
-    let times_asked = TimesAsked {
-        bulk: over(&rising.bulk, settings.rises.bulk),
-        proof: over(&rising.proof, settings.rises.proof),
+/// [`PlanError::NoSuchRange`] where the least time in the fridge is more than the most;
+/// [`PlanError::NoSteps`] where every step is left out; [`PlanError::TooManySteps`] for very many
+/// parts or loads.
+pub fn of(input: &DayInput) -> Result<DayResults, PlanError> {
+    let (sheet, kitchen, settings) = (input.sheet, input.kitchen, input.settings);
+    let expected = expected_rises(input);
+    let asked = TimesAsked {
+        bulk: over(&expected.rises.bulk, settings.rises.bulk),
+        proof: over(&expected.rises.proof, settings.rises.proof),
         chill: settings.in_fridge()?,
         loads: settings.loads,
         pieces: sheet.batch.pieces.get(),
@@ -86,29 +92,34 @@ pub fn planned(asked: &DayAsked) -> Result<Planned, PlanError> {
         kitchen,
         &sheet.heat,
         &settings.rises,
-        &times_asked,
+        &asked,
     );
-    let programme = all_of(&times.bake);
-    times.bake = as_this_oven_bakes(&times.bake, asked.learnt);
+    let programme = sum(&times.bake);
+    times.bake = as_this_oven_bakes(&times.bake, input.learnt);
     let mut plan = edited(&usual(&sheet.formula, &times)?, &settings.edits)?;
-    if let Some(bench) = asked.bench {
+    if let Some(bench) = input.bench {
         plan = edited(&plan, &bench.edits)?;
     }
-    let aim = aim(asked);
-    let solved = solve(&plan, aim, &around(asked, &plan, aim));
-    Ok(Planned {
-        known,
-        doughs,
-        rising,
+    let aim = target(input);
+    let solved = solve(&plan, aim, &around(input, &plan, aim));
+    Ok(DayResults {
+        references: expected.references,
+        doughs: expected.doughs,
+        rises: expected.rises,
+        bulk_place: input.rise_settings().bulk_place.unwrap_or(kitchen.room),
+        order: by_start(&solved),
+        asleep: asleep(input, solved.begins, solved.table),
+        hands: hands(&plan),
+        longest_wait: longest_wait(&plan, &solved),
         plan,
         aim,
         solved,
         programme,
-        bake: all_of(&times.bake),
+        bake: sum(&times.bake),
     })
 }
 
-/// Soonest, likely, latest; what the formula says of itself where the rise cannot be worked out.
+/// Soonest, likely, latest; the stated time where the rise cannot be worked out.
 fn over(risen: &Result<Risen, RiseError>, stated: Stated) -> [Minutes; 3] {
     match risen {
         Ok(risen) => {
@@ -119,123 +130,52 @@ fn over(risen: &Result<Risen, RiseError>, stated: Stated) -> [Minutes; 3] {
     }
 }
 
-fn all_of(phases: &[Minutes]) -> Minutes {
+fn sum(phases: &[Minutes]) -> Minutes {
     held(phases.iter().map(|phase| phase.minutes()).sum())
 }
 
-/// The phases of the programme, each so many times as long as the log has found bakes to take.
+/// The phases of the programme, each scaled by the factor that the log has taught.
 fn as_this_oven_bakes(phases: &[Minutes], learnt: &Learnt) -> Vec<Minutes> {
-    let times = learnt
+    let factor = learnt
         .bake
         .as_ref()
         .map_or(1.0, |bake| bake.factor.number());
     let phases = phases.iter();
-    phases.map(|phase| held(phase.minutes() * times)).collect()
+    phases.map(|phase| held(phase.minutes() * factor)).collect()
 }
 
-/// The rises, and what they are scaled from.
-fn rises_now(asked: &DayAsked) -> (Known, Option<(YeastActivity, YeastActivity)>, Rising) {
-    let compared = doughs(asked).and_then(|doughs| {
-        let times = doughs.map_or(Ok(Factor::ONE), |(now, then)| now.against(&then))?;
-        Ok((doughs, times))
-    });
-    let (doughs, yeast_activity, tired) = match compared {
-        Ok((doughs, times)) => (doughs, times, None),
-        Err(error) => (None, Factor::ONE, Some(error)),
-    };
-    let known = known(asked, yeast_activity);
-    let (formula, heat) = (&asked.sheet.formula, heat(asked));
-    let mut rising = rising(formula, asked.kitchen, &heat, &rises(asked), &known);
-    if let Some(error) = tired {
-        rising.bulk = Err(error.clone());
-        rising.proof = Err(error);
-    }
-    (known, doughs, rising)
+/// The places of the steps in the order of their start times; the plan's order where these are equal.
+fn by_start(solved: &Solved) -> Vec<usize> {
+    let mut order: Vec<usize> = (0..solved.steps.len()).collect();
+    order.sort_by_key(|place| solved.steps.get(*place).map(|timed| timed.begins));
+    order
 }
 
-/// What the formula asks of heat; a dough that is there is as warm as it really is.
-pub(super) fn heat(asked: &DayAsked) -> HeatSettings {
-    let mut heat = asked.sheet.heat.clone();
-    if let Some(warm) = bake(asked).and_then(|bake| bake.noted.dough) {
-        heat.dough = warm;
-    }
-    heat
+fn hands(plan: &Plan) -> Minutes {
+    held(plan.steps().iter().map(|step| step.hands.minutes()).sum())
 }
 
-fn bake<'a>(asked: &DayAsked<'a>) -> Option<&'a Bake> {
-    asked.bench.map(|bench| &bench.bake)
+fn longest_wait(plan: &Plan, solved: &Solved) -> Minutes {
+    let steps = solved.steps.iter().zip(plan.steps());
+    let waits = steps.map(|(timed, step)| timed.lasts.minutes() - step.hands.minutes());
+    held(waits.fold(0.0, f64::max))
 }
 
-/// Where this bake rises, where it was put elsewhere than usual.
-pub(super) fn rises(asked: &DayAsked) -> RiseSettings {
-    let mut rises = asked.settings.rises;
-    if let Some(bench) = asked.bench {
-        rises.bulk_place = bench.bulk_place.or(rises.bulk_place);
-        rises.proof_place = bench.proof_place.or(rises.proof_place);
-    }
-    rises
+/// The nights between two times; none where the baker works through.
+fn asleep(input: &DayInput, from: Instant, until: Instant) -> Vec<Span> {
+    input.settings.sleep.map_or_else(Vec::new, |sleep| {
+        nights(input.zone, (sleep.from, sleep.until), from, until)
+    })
 }
 
-/// What is in the dough, of the formula as it stands or as it was really weighed, and what was in
-/// that of the known rises; nothing where nobody has noted that.
-fn doughs(asked: &DayAsked) -> Result<Option<(YeastActivity, YeastActivity)>, RiseError> {
-    let Some(then) = asked.settings.rises.dough else {
-        return Ok(None);
-    };
-    let formula = asked.weighed.unwrap_or(&asked.sheet.formula);
-    Ok(Some((yeast_activity(formula, Form::AsMade)?, then)))
-}
-
-/// What the formula says of its rises, as this kitchen has taught it.
-fn known(asked: &DayAsked, yeast_activity: Factor) -> Known {
-    let stated = Known::stated(&asked.settings.rises);
-    let learnt = |factor: &Option<crate::engine::learn::LearntFactor>, anchor| {
-        factor
-            .as_ref()
-            .map_or(anchor, |factor| factor.anchor(anchor))
-    };
-    Known {
-        bulk: learnt(&asked.learnt.bulk, stated.bulk),
-        proof: learnt(&asked.learnt.proof, stated.proof),
-        yeast_activity,
-    }
-}
-
-fn aim(asked: &DayAsked) -> Aim {
-    match asked.settings.target {
-        Target::Table(at) => Aim::Table(at.instant()),
-        Target::From(at) => Aim::From(at.instant()),
-        // A bake that has begun keeps the table it began with.
-        Target::Open => {
-            let began = bake(asked).map_or(asked.now, |bake| bake.began);
-            Aim::Table(open_table(asked.zone, began))
-        }
-    }
-}
-
-/// The next afternoon that leaves time for a night in between.
-#[must_use]
-pub fn open_table(zone: &Zone, now: Moment) -> Instant {
-    let soonest = now.instant().seconds().saturating_add(AHEAD);
-    let today = zone.civil(now.instant()).date;
-    let days = (0..4).map(|days| zone.instant(today.plus(days), TEA).last());
-    days.into_iter()
-        .find(|at| at.seconds() >= soonest)
-        .unwrap_or(now.instant())
-}
-
-fn around(asked: &DayAsked, plan: &Plan, aim: Aim) -> Around {
+fn around(input: &DayInput, plan: &Plan, aim: Aim) -> Around {
     let (Aim::Table(at) | Aim::From(at)) = aim;
-    let days = Minutes::from_hours(AROUND_DAYS * 24.0).unwrap_or(Minutes::ZERO);
-    let asleep = asked.settings.sleep.map_or_else(Vec::new, |sleep| {
-        let (from, until) = (at.earlier(days), at.later(days));
-        nights(asked.zone, (sleep.from, sleep.until), from, until)
-    });
+    let days = Minutes::from_hours(NIGHTS_WITHIN_DAYS * 24.0).unwrap_or(Minutes::ZERO);
     Around {
-        asleep,
-        now: Some(asked.now.instant()),
-        done: bake(asked).map_or_else(Vec::new, |bake| done(bake, plan)),
-        one_pair_of_hands: asked.settings.one_pair_of_hands,
+        asleep: asleep(input, at.earlier(days), at.later(days)),
+        now: Some(input.now.instant()),
+        done: input.bake().map_or_else(Vec::new, |bake| done(bake, plan)),
+        one_pair_of_hands: input.settings.one_pair_of_hands,
     }
 }
 
@@ -255,10 +195,24 @@ fn held(minutes: f64) -> Minutes {
     Minutes::from_minutes(minutes.clamp(0.0, *Minutes::RANGE.end())).unwrap_or(Minutes::ZERO)
 }
 
-impl Planned {
-    /// How long a step of the plan is wished to last, and may.
+impl DayResults {
+    /// The steps with their times, in the order of the plan's list.
+    pub fn steps(&self) -> impl Iterator<Item = (&Step, &Timed)> {
+        self.plan.steps().iter().zip(&self.solved.steps)
+    }
+
+    /// The step at a place of the plan's list, with its times.
     #[must_use]
-    pub fn lasts(&self, step: usize) -> Option<DurationRange> {
-        self.plan.steps().get(step).map(|step| step.lasts)
+    pub fn step(&self, place: usize) -> Option<(&Step, &Timed)> {
+        self.plan
+            .steps()
+            .get(place)
+            .zip(self.solved.steps.get(place))
+    }
+
+    /// A step with its times; `None` where the plan does not have it.
+    #[must_use]
+    pub fn find(&self, at: StepAt) -> Option<(&Step, &Timed)> {
+        self.step(self.plan.place(at)?)
     }
 }

@@ -1,15 +1,51 @@
-//! The day: rises, steps with their times, the bench, and what corrects a bake that goes otherwise.
+//! The day: rises, the steps with their times, the bench, and what corrects a bake that deviates.
+//!
+//! [`of`] is the entry of the place. The others answer for one feature of it, where its answer is
+//! needed on its own or is too slow for every key: the step at the bench ([`step_position`],
+//! [`step_weighing`], [`weighing_effect`], [`part_warmth`], [`step_corrections`]), the beginning and
+//! the end of a bake ([`begin_bake`], [`finish_bake`]), oven loads and what the log has taught.
 
+mod bench;
 mod corrections;
+mod critical_path;
 mod day_results;
-mod observed;
+mod expected_rises;
+mod input;
+mod learning;
+mod observations;
+mod oven_loads;
+mod part_warmth;
+mod rise_correction;
 mod rise_place;
 mod rises;
+mod target;
+mod weighed_formula;
 mod weighing;
+mod which_rise;
 
-pub use corrections::{RiseOff, gives, promise, rise_off};
-pub use day_results::{DayAsked, Planned, open_table, planned};
-pub use observed::{as_weighed, note_bread, note_dough, note_times, unmixed};
-pub use rise_place::{RisePlace, WhichRise, rise_place};
-pub use rises::{Known, Night, Rising, night, rising};
-pub use weighing::{AddMore, add_more, warmed_by_weights};
+pub use bench::{StepPosition, begin_bake, finish_bake, last_time, step_position};
+pub use corrections::{
+    DurationChange, ReadyTime, StartDeviation, StepCorrections, duration_changes, plan_snapshot,
+    step_corrections,
+};
+pub use critical_path::{PathItem, critical_path};
+pub use day_results::{DayResults, of};
+pub use expected_rises::Doughs;
+pub use input::DayInput;
+pub use learning::{learnt, learnt_oven, with_learnt_friction, with_learnt_losses};
+pub use observations::{
+    Measurement, measurement_at, mixing_time, note_bread, note_dough, note_dough_temperature,
+    note_durations, unmixed_temperature,
+};
+pub use oven_loads::{LoadTimes, bake_difference, class_loads, load_times};
+pub use part_warmth::{PartWarmth, part_warmth};
+pub use rise_correction::{RiseDeviation, rise_deviation};
+pub use rise_place::{RisePlace, rise_place};
+pub use rises::{PrefermentRise, ReferenceRises, Rises, preferment_rise, rises};
+pub use target::open_target;
+pub use weighed_formula::as_weighed;
+pub use weighing::{
+    Addition, StepWeighing, WeighedLine, WeighingDifference, WeighingEffect, additions,
+    step_weighing, weighing_effect,
+};
+pub use which_rise::WhichRise;

@@ -1,53 +1,44 @@
-//! A place to rise in: how warm it must be there for a dough to be up in a wished time.
+//! The place for a rise: the air temperature at which it is done nearest to a wished time.
 
-use super::rises::{Known, rising};
+use super::rises::{ReferenceRises, rises};
+use super::which_rise::WhichRise;
 use crate::engine::formula::Formula;
 use crate::engine::quantity::{Minutes, Temperature};
 use crate::engine::rise::RiseSettings;
 use crate::sheet::{HeatSettings, Kitchen};
 
-/// Which of the two rises.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum WhichRise {
-    /// The dough in one piece.
-    Bulk,
-    /// The pieces in the tin.
-    Proof,
-}
-
-/// Somewhere to rise.
+/// A place to rise in.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct RisePlace {
-    /// How warm it is there.
+    /// The temperature of its air.
     pub at: Temperature,
-    /// When the dough is up there.
+    /// How long the rise takes there.
     pub due: Minutes,
 }
 
-/// The coldest and the warmest place a dough is put to rise, whole °C: a cool cellar, and a proofing
-/// box before butter runs out of a dough. Common practice.
+/// The coolest and the warmest place for a rise, whole °C: a cool cellar, and a proofing box just
+/// below the temperature at which butter runs out of a dough. Common practice.
 const COOLEST: u8 = 10;
 const WARMEST: u8 = 35;
 
-/// Among places of whole degrees, the one where a rise is due nearest to `wanted`; `None` where the
-/// dough is up in none of them.
+/// The place, in whole degrees, where a rise takes nearest to the wanted time; `None` where it is not
+/// done within a day in any.
 ///
-/// The warmer the place, the sooner: up to 35 °C yeast only gets faster, so halving finds it.
+/// Up to 35 °C yeast only gets faster, so a warmer place is always sooner, and bisection finds it.
 #[must_use]
 pub fn rise_place(
     formula: &Formula,
     kitchen: &Kitchen,
     heat: &HeatSettings,
     settings: &RiseSettings,
-    known: &Known,
+    references: &ReferenceRises,
     (which, wanted): (WhichRise, Minutes),
 ) -> Option<RisePlace> {
     let try_at = |celsius: u8| {
         let at = Temperature::from_celsius(f64::from(celsius)).ok()?;
-        let due = due_at(formula, kitchen, heat, settings, known, (which, at))?;
+        let due = due_at(formula, kitchen, heat, settings, references, (which, at))?;
         Some(RisePlace { at, due })
     };
-    // At `warm` it is up in time, at `cool` it is not, or it is not up at all.
     let (mut cool, mut warm) = (COOLEST, WARMEST);
     let in_time = |place: &RisePlace| place.due <= wanted;
     let warmest = try_at(warm)?;
@@ -75,7 +66,7 @@ fn due_at(
     kitchen: &Kitchen,
     heat: &HeatSettings,
     settings: &RiseSettings,
-    known: &Known,
+    references: &ReferenceRises,
     (which, at): (WhichRise, Temperature),
 ) -> Option<Minutes> {
     let mut settings = *settings;
@@ -83,10 +74,6 @@ fn due_at(
         WhichRise::Bulk => settings.bulk_place = Some(at),
         WhichRise::Proof => settings.proof_place = Some(at),
     }
-    let rising = rising(formula, kitchen, heat, &settings, known);
-    let risen = match which {
-        WhichRise::Bulk => rising.bulk,
-        WhichRise::Proof => rising.proof,
-    };
-    risen.ok().map(|risen| risen.due)
+    let rises = rises(formula, kitchen, heat, &settings, references);
+    rises.of(which).ok().map(|risen| risen.due)
 }

@@ -1,5 +1,6 @@
-//! The rises of a formula in this kitchen, each along the temperatures its dough goes through.
+//! The rises of a formula in a kitchen, each along the simulated temperature of its dough.
 
+use super::which_rise::WhichRise;
 use crate::engine::formula::{Formula, PartKind};
 use crate::engine::heat::{
     Air, Body, Curve, Exposure, HeatError, Matter, Probe, Shape, follow_coarsely,
@@ -12,48 +13,48 @@ use crate::engine::rise::{
 use crate::results::heat::part_matter;
 use crate::sheet::{HeatSettings, Kitchen};
 
-/// What each rise is scaled from.
+/// The rises that all others are scaled from.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Known {
+pub struct ReferenceRises {
     /// The dough in one piece.
     pub bulk: ReferenceRise,
     /// The pieces in the tin.
     pub proof: ReferenceRise,
-    /// How many times as fast as the doughs of the known rises, for what is in it.
+    /// The dough's yeast activity relative to that of the reference rises.
     pub yeast_activity: Factor,
 }
 
-/// A preferment's evening and night.
+/// A preferment's rise, on the bench and then in the fridge.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Night {
+pub struct PrefermentRise {
     /// Which part.
     pub part: usize,
-    /// How warm it was all along.
+    /// Its temperature over time.
     pub course: Curve,
-    /// What its yeast did.
+    /// The work of its yeast.
     pub equivalent_time: EquivalentTime,
-    /// What it would have done in the fridge from the start.
+    /// The same, in the fridge from the start.
     pub chilled_at_once: EquivalentTime,
-    /// What it would have done on the bench all along.
+    /// The same, on the bench all the time.
     pub never_chilled: EquivalentTime,
 }
 
 /// Every rise of a formula.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Rising {
+pub struct Rises {
     /// The dough in one piece.
     pub bulk: Result<Risen, RiseError>,
     /// The pieces in the tin.
     pub proof: Result<Risen, RiseError>,
-    /// Each preferment's night.
-    pub nights: Vec<Result<Night, RiseError>>,
+    /// The preferments, in the order of their parts.
+    pub preferments: Vec<Result<PrefermentRise, RiseError>>,
 }
 
-/// How long a rise is followed, min: a day.
-const FOLLOWED: Minutes = Minutes::known(1440.0);
+/// How long a rise is simulated, min: a day.
+const SIMULATED: Minutes = Minutes::known(1440.0);
 
-impl Known {
-    /// What the formula itself says.
+impl ReferenceRises {
+    /// The formula's own statement.
     #[must_use]
     pub const fn stated(settings: &RiseSettings) -> Self {
         Self {
@@ -64,72 +65,105 @@ impl Known {
     }
 }
 
-/// Every rise of a formula in this kitchen.
+/// Every rise of a formula in a kitchen.
 ///
-/// The dough stands in the room as a ball, unless it is put elsewhere; the pieces start as warm as it then is and proof close
-/// together, as a loaf 2½ times as long as it is thick. A preferment starts as warm as the room.
+/// The dough rises as a ball in the room, or in the place set for it. The pieces start at the
+/// temperature it ends with and proof close together, as a loaf 2½ times as long as it is thick. A
+/// preferment starts at the temperature of the room.
+///
+/// ```
+/// use softcrumb::sheet::{HeatSettings, Kitchen};
+/// use softcrumb::engine::rise::RiseSettings;
+/// use softcrumb::results::day::{ReferenceRises, rises};
+/// use softcrumb::sheet::examples;
+///
+/// let (_, sheet) = examples().remove(0);
+/// let (kitchen, heat, settings) =
+///     (Kitchen::default(), HeatSettings::default(), RiseSettings::default());
+/// let references = ReferenceRises::stated(&settings);
+/// let rises = rises(&sheet.formula, &kitchen, &heat, &settings, &references);
+/// // A room that is cooler than the dough of the reference rise makes it slower.
+/// assert!(rises.bulk?.due > settings.bulk.time);
+/// # Ok::<(), softcrumb::engine::rise::RiseError>(())
+/// ```
 #[must_use]
-pub fn rising(
+pub fn rises(
     formula: &Formula,
     kitchen: &Kitchen,
     heat: &HeatSettings,
     settings: &RiseSettings,
-    known: &Known,
-) -> Rising {
+    references: &ReferenceRises,
+) -> Rises {
     let body = whole_dough(formula, (heat.dough, kitchen.room));
     let bulk = body
         .as_ref()
         .map_err(|error| RiseError::from(error.clone()))
         .and_then(|body| {
             let place = settings.bulk_place.unwrap_or(kitchen.room);
-            stands(body, heat.dough, place, known.bulk, known, settings)
+            rise_in(
+                body,
+                (heat.dough, place),
+                references.bulk,
+                references,
+                settings,
+            )
         });
     let proof = body.map_err(RiseError::from).and_then(|body| {
-        let warm = bulk.as_ref().ok().and_then(end_of).unwrap_or(heat.dough);
+        let warm = bulk
+            .as_ref()
+            .ok()
+            .and_then(end_temperature)
+            .unwrap_or(heat.dough);
         let place = settings.proof_place.unwrap_or(kitchen.room);
-        stands(&loaf(body)?, warm, place, known.proof, known, settings)
+        rise_in(
+            &loaf(body)?,
+            (warm, place),
+            references.proof,
+            references,
+            settings,
+        )
     });
     let numbered = formula.parts.iter().enumerate();
     let preferments = numbered.filter(|(_, own)| own.kind == PartKind::Preferment);
-    let nights = preferments
-        .map(|(part, _)| night(formula, part, kitchen, settings, known.bulk.at))
+    let preferments = preferments
+        .map(|(part, _)| preferment_rise(formula, part, kitchen, settings, references.bulk.at))
         .collect();
-    Rising {
+    Rises {
         bulk,
         proof,
-        nights,
+        preferments,
     }
 }
 
-fn stands(
+/// The rise of a body that starts at one temperature in still air of another.
+fn rise_in(
     body: &Body,
-    start: Temperature,
-    place: Temperature,
+    (start, air): (Temperature, Temperature),
     anchor: ReferenceRise,
-    known: &Known,
+    references: &ReferenceRises,
     settings: &RiseSettings,
 ) -> Result<Risen, RiseError> {
     let stay = Exposure {
-        minutes: FOLLOWED,
-        air: Air::still(place),
+        minutes: SIMULATED,
+        air: Air::still(air),
     };
     let course = follow_coarsely(body, start, &[stay])?;
     let asked = RiseAsked {
         anchor,
         cardinal: Cardinal::DOUGH,
-        yeast_activity: known.yeast_activity,
+        yeast_activity: references.yeast_activity,
         volume: settings.volume,
     };
     rise(&course, &asked)
 }
 
-/// How warm a dough is when it is up.
-fn end_of(risen: &Risen) -> Option<Temperature> {
+/// The temperature of a dough at the end of its rise.
+fn end_temperature(risen: &Risen) -> Option<Temperature> {
     let after = risen.points.iter().find(|point| point.time >= risen.due);
     after.or(risen.points.last()).map(|point| point.temperature)
 }
 
-/// All of the dough as one ball.
+/// The whole dough as one ball.
 fn whole_dough(formula: &Formula, between: (Temperature, Temperature)) -> Result<Body, HeatError> {
     let mut components: Vec<(Mass, Matter)> = Vec::new();
     for part in formula.dough_parts() {
@@ -152,17 +186,18 @@ fn loaf(ball: Body) -> Result<Body, HeatError> {
     })
 }
 
-/// What a preferment does on the bench and in the fridge, against a dough at `at`.
+/// The rise of a preferment on the bench and in the fridge, as an equivalent time at `at`.
 ///
 /// # Errors
-/// [`RiseError::Heat`] where it weighs nothing.
-pub fn night(
+/// [`RiseError::Heat`] where it weighs nothing; [`RiseError::AnchorAtRest`] where yeast does not
+/// work at `at`.
+pub fn preferment_rise(
     formula: &Formula,
     part: usize,
     kitchen: &Kitchen,
     settings: &RiseSettings,
     at: Temperature,
-) -> Result<Night, RiseError> {
+) -> Result<PrefermentRise, RiseError> {
     let own = formula.parts.get(part).ok_or(HeatError::NoPart)?;
     let (mass, matter) = part_matter(own)?;
     let between = (kitchen.room, kitchen.fridge);
@@ -172,28 +207,41 @@ pub fn night(
         minutes,
         air: Air::still(place),
     };
-    let follow_stays = |stays: &[Exposure]| -> Result<(Curve, EquivalentTime), RiseError> {
+    let simulate = |stays: &[Exposure]| -> Result<(Curve, EquivalentTime), RiseError> {
         let course = follow_coarsely(&body, kitchen.room, stays)?;
         let equivalent_time = equivalent_time(&course, Cardinal::DOUGH, at)?;
         Ok((course, equivalent_time))
     };
-    let (course, equivalent_time) = follow_stays(&[
+    let (course, equivalent_time) = simulate(&[
         stay(settings.bench, kitchen.room),
         stay(settings.fridge, kitchen.fridge),
     ])?;
-    Ok(Night {
+    Ok(PrefermentRise {
         part,
         course,
         equivalent_time,
-        chilled_at_once: follow_stays(&[stay(all, kitchen.fridge)])?.1,
-        never_chilled: follow_stays(&[stay(all, kitchen.room)])?.1,
+        chilled_at_once: simulate(&[stay(all, kitchen.fridge)])?.1,
+        never_chilled: simulate(&[stay(all, kitchen.room)])?.1,
     })
 }
 
-impl Night {
-    /// How warm it is on the whole when it comes out of the fridge.
+impl Rises {
+    /// One of the two rises of the dough.
+    ///
+    /// # Errors
+    /// Why it cannot be worked out.
+    pub const fn of(&self, which: WhichRise) -> Result<&Risen, &RiseError> {
+        match which {
+            WhichRise::Bulk => self.bulk.as_ref(),
+            WhichRise::Proof => self.proof.as_ref(),
+        }
+    }
+}
+
+impl PrefermentRise {
+    /// Its mean temperature as it leaves the fridge.
     #[must_use]
-    pub fn comes_out(&self) -> Option<Temperature> {
+    pub fn end_temperature(&self) -> Option<Temperature> {
         let end = self.course.end()?;
         Some(end.at(Probe::Mean))
     }

@@ -1,75 +1,193 @@
-//! Weighed again: what makes up for a weight that missed.
+//! Weighing at the bench: the lines of a step, what a deviating mass does, and what makes up for it.
 
-use super::observed::as_weighed;
+use super::day_results::DayResults;
+use super::input::DayInput;
+use super::weighed_formula::as_weighed;
 use crate::engine::formula::{Figure, Figures, Form, Formula, LineAt};
 use crate::engine::heat::dough_temperature;
 use crate::engine::ingredients::Role;
-use crate::engine::quantity::{Mass, TemperatureChange};
+use crate::engine::plan::{StepAt, weighed_at};
+use crate::engine::quantity::{Mass, Share, TemperatureChange};
 use crate::results::heat::mixer_load;
-use crate::sheet::day::Bench;
-use crate::sheet::{HeatSettings, Kitchen};
+use crate::sheet::day::{Bench, Weighing};
 
-/// Something to be added, and what the line then comes to.
+/// The lines to weigh at a step, in the order of the formula.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct StepWeighing {
+    /// The lines.
+    pub lines: Vec<WeighedLine>,
+}
+
+impl StepWeighing {
+    /// A line by its place in the formula.
+    #[must_use]
+    pub fn line(&self, at: LineAt) -> Option<WeighedLine> {
+        self.lines.iter().find(|line| line.at == at).copied()
+    }
+
+    /// The places of the lines in the formula.
+    #[must_use]
+    pub fn places(&self) -> Vec<LineAt> {
+        self.lines.iter().map(|line| line.at).collect()
+    }
+}
+
+/// A line to weigh at a step.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct AddMore {
+pub struct WeighedLine {
+    /// Which line.
+    pub at: LineAt,
+    /// The mass to weigh; `None` where the batch cannot be worked out.
+    pub target: Option<Mass>,
+    /// The reading of a scale that was not tared since the first line of the step.
+    pub untared: Mass,
+    /// Whether it has been weighed.
+    pub is_weighed: bool,
+    /// The mass to show as weighed: the actual one, else the target.
+    pub mass: Option<Mass>,
+}
+
+/// What is weighed at a step.
+#[must_use]
+pub fn step_weighing(input: &DayInput, results: &DayResults, step: StepAt) -> StepWeighing {
+    let rounded = input.rounded.map(|rounded| rounded.lines.as_slice());
+    let target = |at: LineAt| {
+        let mut lines = rounded.unwrap_or_default().iter();
+        lines.find(|line| line.at == at).map(|line| line.weighed)
+    };
+    let mut untared = Mass::ZERO;
+    let mut lines = Vec::new();
+    for at in weighed_at(step, &results.plan, &input.sheet.formula) {
+        let target = target(at);
+        untared = [untared, target.unwrap_or(Mass::ZERO)].into_iter().sum();
+        let weighing = input.bench.and_then(|bench| bench.weighing(at));
+        lines.push(WeighedLine {
+            at,
+            target,
+            untared,
+            is_weighed: weighing.is_some(),
+            mass: weighing.and_then(|weighing| weighing.mass).or(target),
+        });
+    }
+    StepWeighing { lines }
+}
+
+/// What the masses that were really weighed do to the dough.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct WeighingEffect {
+    /// The lines of which another mass was weighed.
+    pub differences: Vec<WeighingDifference>,
+    /// True water on the flour: as asked, and as weighed.
+    pub true_water: Option<(Share, Share)>,
+    /// How much warmer the dough comes off the mixer.
+    pub warming: Option<TemperatureChange>,
+    /// What can be added to make up for it.
+    pub additions: Vec<Addition>,
+}
+
+/// A line of which another mass was weighed than was asked for.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct WeighingDifference {
+    /// Which line.
+    pub at: LineAt,
+    /// The mass asked for.
+    pub target: Mass,
+    /// The mass weighed.
+    pub actual: Mass,
+}
+
+/// Something to add, and the mass the line then has.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Addition {
     /// To which line.
     pub at: LineAt,
     /// How much.
     pub more: Mass,
-    /// What has gone in of it then.
+    /// The mass of the line afterwards.
     pub then: Mass,
-    /// Whether that is what was asked for.
+    /// Whether that is the mass asked for.
     pub as_asked: bool,
 }
 
-/// What is smaller than this is not weighed again, g.
-const NOTHING: f64 = 0.5;
-
-/// What can be added to make up for weights that missed: the rest of what fell short; flour, where
-/// too much water went in otherwise.
+/// What the masses weighed in the bake under way do; nothing without a bake or a batch.
 #[must_use]
-pub fn add_more(formula: &Formula, bench: &Bench) -> Vec<AddMore> {
-    let mut found = Vec::new();
-    for weighing in &bench.weighed {
-        let asked = formula.line(weighing.at).map(|line| line.mass);
-        if let Some((asked, got)) = asked.zip(weighing.mass)
-            && got < asked
-        {
-            found.push(AddMore {
-                at: weighing.at,
-                more: asked.less(got),
-                then: asked,
-                as_asked: true,
-            });
-        }
+pub fn weighing_effect(input: &DayInput) -> WeighingEffect {
+    let (Some(bench), Some(rounded)) = (input.bench, input.rounded) else {
+        return WeighingEffect::default();
+    };
+    let formula = &rounded.formula;
+    let actual = as_weighed(formula, bench);
+    // The steam that a paste loses is missing from both.
+    let water = |formula| {
+        let figures = Figures::of(formula, Form::AsMade);
+        figures.share(Figure::TrueWater).ok()
+    };
+    WeighingEffect {
+        differences: differences(formula, bench).collect(),
+        true_water: water(formula).zip(water(&actual)),
+        warming: warming(input, formula, &actual),
+        additions: additions(formula, bench),
     }
+}
+
+fn differences(formula: &Formula, bench: &Bench) -> impl Iterator<Item = WeighingDifference> {
+    let weighed = bench.weighed.iter();
+    weighed.filter_map(|Weighing { at, mass }| {
+        let (actual, target) = ((*mass)?, formula.line(*at)?.mass);
+        (actual < target || actual > target).then_some(WeighingDifference {
+            at: *at,
+            target,
+            actual,
+        })
+    })
+}
+
+/// How much warmer the dough of the masses weighed comes off the mixer.
+fn warming(input: &DayInput, asked: &Formula, actual: &Formula) -> Option<TemperatureChange> {
+    let temperature = |formula: &Formula| {
+        let load = mixer_load(formula, input.kitchen, &input.sheet.heat).ok()?;
+        Some(dough_temperature(&load.dough).ok()?.temperature)
+    };
+    Some(temperature(actual)? - temperature(asked)?)
+}
+
+/// Less flour than this is not added, g.
+const NEGLIGIBLE: f64 = 0.5;
+
+/// What can be added: the rest of every line that fell short; where none did and there is too much
+/// water, flour.
+#[must_use]
+pub fn additions(formula: &Formula, bench: &Bench) -> Vec<Addition> {
+    let short = differences(formula, bench).filter(|line| line.actual < line.target);
+    let found: Vec<Addition> = short
+        .map(|line| Addition {
+            at: line.at,
+            more: line.target.less(line.actual),
+            then: line.target,
+            as_asked: true,
+        })
+        .collect();
     if found.is_empty() {
-        found.extend(more_flour(formula, bench));
+        return more_flour(formula, bench).into_iter().collect();
     }
     found
 }
 
-/// Flour that brings the true water back to what was asked, where there is too much of it.
-fn more_flour(formula: &Formula, bench: &Bench) -> Option<AddMore> {
-    let made = as_weighed(formula, bench);
-    // Steam that a paste loses is missing from both.
+/// The flour that brings true water on flour back to what was asked: `water / ratio − flour`.
+fn more_flour(formula: &Formula, bench: &Bench) -> Option<Addition> {
+    let actual = as_weighed(formula, bench);
     let (asked, got) = (
         Figures::of(formula, Form::AsMade),
-        Figures::of(&made, Form::AsMade),
+        Figures::of(&actual, Form::AsMade),
     );
     let ratio = asked.share(Figure::TrueWater).ok()?.fraction();
     let flour = got.mass(Figure::TrueWater).grams() / ratio;
     let more = Mass::from_grams(flour - got.mass(Figure::Flour).grams()).ok()?;
-    let over = bench.weighed.iter().find(|weighing| {
-        let asked = formula.line(weighing.at).map(|line| line.mass);
-        asked
-            .zip(weighing.mass)
-            .is_some_and(|(asked, got)| got > asked)
-    })?;
+    let over = differences(formula, bench).find(|line| line.actual > line.target)?;
     let at = flour_near(formula, over.at)?;
     let there = bench.weighing(at).and_then(|weighing| weighing.mass);
     let there = there.or_else(|| formula.line(at).map(|line| line.mass))?;
-    (more.grams() >= NOTHING).then(|| AddMore {
+    (more.grams() >= NEGLIGIBLE).then(|| Addition {
         at,
         more,
         then: [there, more].into_iter().sum(),
@@ -77,7 +195,7 @@ fn more_flour(formula: &Formula, bench: &Bench) -> Option<AddMore> {
     })
 }
 
-/// The first flour of the same part, else of any.
+/// The first flour of the same part, else the first of all.
 fn flour_near(formula: &Formula, near: LineAt) -> Option<LineAt> {
     let parts = formula.parts.iter().enumerate();
     let mut flours = parts.flat_map(|(part, own)| {
@@ -90,19 +208,4 @@ fn flour_near(formula: &Formula, near: LineAt) -> Option<LineAt> {
         .chain(flours)
         .find(|at| at.part == near.part);
     Some(same.unwrap_or(first))
-}
-
-/// How much warmer the dough comes off the mixer for what really went in.
-#[must_use]
-pub fn warmed_by_weights(
-    formula: &Formula,
-    bench: &Bench,
-    kitchen: &Kitchen,
-    heat: &HeatSettings,
-) -> Option<TemperatureChange> {
-    let comes_off = |formula: &Formula| {
-        let bowl = mixer_load(formula, kitchen, heat).ok()?;
-        Some(dough_temperature(&bowl.dough).ok()?.temperature)
-    };
-    Some(comes_off(&as_weighed(formula, bench))? - comes_off(formula)?)
 }

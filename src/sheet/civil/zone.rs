@@ -2,7 +2,7 @@
 
 use super::clock::Clock;
 use super::date::Date;
-use crate::engine::quantity::{Instant, whole};
+use crate::engine::quantity::{Instant, Minutes, whole};
 
 const DAY: i64 = 86_400;
 
@@ -37,6 +37,8 @@ pub struct Zone {
 
 /// How far apart offsets are asked for, s: half a day; two changes are never that near.
 const STRIDE: i64 = 43_200;
+/// How far around a point in time the offset is asked for, days.
+const AROUND_DAYS: f64 = 60.0;
 /// Offsets that are no clock's are taken as UTC, s.
 const FARTHEST: i64 = 64_800;
 
@@ -80,6 +82,13 @@ impl Zone {
             at = next;
         }
         zone
+    }
+
+    /// Asks for the offset within sixty days around a point in time.
+    #[must_use]
+    pub fn around(at: Instant, offset: impl Fn(Instant) -> i64) -> Self {
+        let days = Minutes::from_hours(AROUND_DAYS * 24.0).unwrap_or(Minutes::ZERO);
+        Self::asked(at.earlier(days), at.later(days), offset)
     }
 
     /// Seconds the clock is ahead of UTC then.

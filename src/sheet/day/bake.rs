@@ -90,6 +90,20 @@ impl Bake {
             })
     }
 
+    /// When a step began; `None` where it has not.
+    #[must_use]
+    pub fn began(&self, step: StepAt) -> Option<Moment> {
+        let mut done = self.steps.iter();
+        done.find(|done| done.step == step).map(|done| done.began)
+    }
+
+    /// Whether a step is over.
+    #[must_use]
+    pub fn is_over(&self, step: StepAt) -> bool {
+        let mut done = self.steps.iter();
+        done.any(|done| done.step == step && done.ended.is_some())
+    }
+
     /// Notes that a step begins; one that has begun already keeps its beginning.
     pub fn begin(&mut self, step: StepAt, now: Moment) {
         let there = self.steps.iter().any(|done| done.step == step);

@@ -137,13 +137,22 @@ impl Bench {
         if self.edits.len() < Edit::MOST {
             self.edits.push(Edit::Duration { step, minutes });
         }
-        let began = self.bake.steps.iter().find(|done| done.step == step);
-        let ends = began.map(|done| Moment::from_instant(done.began.instant().later(minutes)));
+        let began = self.bake.began(step);
+        let ends = began.map(|began| Moment::from_instant(began.instant().later(minutes)));
         if let Some(ends) = ends
             && self.timers.iter().any(|timer| timer.step == step)
         {
             self.set_timer(step, ends);
         }
+    }
+
+    /// Lets a step last for this long from now on, with a timer; it begins now if it has not begun.
+    pub fn wait(&mut self, step: StepAt, now: Moment, minutes: Minutes) {
+        self.bake.begin(step, now);
+        let began = self.bake.began(step).unwrap_or(now);
+        let ends = now.instant().later(minutes);
+        self.let_last(step, ends.since(began.instant()));
+        self.set_timer(step, Moment::from_instant(ends));
     }
 
     /// Goes on from one step to the next, or to the end of the bake.
@@ -192,12 +201,12 @@ impl Bench {
     /// The timers that are over and have not been heard.
     pub fn over(&self, now: Moment) -> impl Iterator<Item = &Timer> {
         let timers = self.timers.iter();
-        timers.filter(move |timer| !timer.heard && timer.ends <= now)
+        timers.filter(move |timer| !timer.heard && timer.is_over(now))
     }
 
     /// Notes that every timer that is over has been heard.
     pub fn hear(&mut self, now: Moment) {
-        for timer in self.timers.iter_mut().filter(|timer| timer.ends <= now) {
+        for timer in self.timers.iter_mut().filter(|timer| timer.is_over(now)) {
             timer.heard = true;
         }
     }
@@ -210,6 +219,16 @@ impl Bench {
         }
     }
 
+    /// Takes back that a line was weighed.
+    pub fn unweigh(&mut self, at: LineAt) {
+        self.weighed.retain(|weighing| weighing.at != at);
+    }
+
+    /// Stops a step's timer.
+    pub fn stop_timer(&mut self, step: StepAt) {
+        self.timers.retain(|timer| timer.step != step);
+    }
+
     /// What was noted of a line; `None` where it has not been weighed.
     #[must_use]
     pub fn weighing(&self, at: LineAt) -> Option<&Weighing> {
@@ -218,6 +237,12 @@ impl Bench {
 }
 
 impl Timer {
+    /// Whether it is over.
+    #[must_use]
+    pub fn is_over(&self, now: Moment) -> bool {
+        self.ends <= now
+    }
+
     /// How long it still runs; no time where it is over.
     #[must_use]
     pub fn left(&self, now: Moment) -> Minutes {

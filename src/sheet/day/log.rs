@@ -64,6 +64,12 @@ impl Log {
         &self.bakes
     }
 
+    /// A bake by its id.
+    #[must_use]
+    pub fn bake(&self, id: &Id) -> Option<&Bake> {
+        self.bakes.iter().find(|bake| bake.id == *id)
+    }
+
     /// Adds a bake, or puts it in place of the one with its id; the oldest goes where there are
     /// too many.
     pub fn put(&mut self, bake: Bake) {

@@ -1,8 +1,9 @@
 //! The day ribbon: two days as one strip, with a lane each for paste, preferment, dough, chocolate.
 
 use crate::engine::formula::Formula;
-use crate::engine::plan::{Plan, Solved, Span, StepAt, StepKind, Timed};
+use crate::engine::plan::{StepAt, StepKind, Timed};
 use crate::engine::quantity::{Instant, Minutes};
+use crate::results::day::DayResults;
 use crate::sheet::civil::{Clock, Zone};
 use crate::text::{format, format_options::FormatOptions, language::text, name, tr, tr_noop};
 
@@ -143,14 +144,8 @@ impl DayRibbon {
 
     /// Lays out a plan with its times.
     #[must_use]
-    pub fn of(
-        plan: &Plan,
-        solved: &Solved,
-        formula: &Formula,
-        asleep: &[Span],
-        now: Instant,
-        zone: &Zone,
-    ) -> Self {
+    pub fn of(results: &DayResults, formula: &Formula, now: Instant, zone: &Zone) -> Self {
+        let (plan, solved) = (&results.plan, &results.solved);
         let half = Minutes::from_minutes(30.0).unwrap_or(Minutes::ZERO);
         let (from, until) = (solved.begins.earlier(half), solved.table.later(half));
         let scale = Scale {
@@ -180,7 +175,8 @@ impl DayRibbon {
             height: top(used.len()) + 22.0,
             lanes,
             blocks,
-            asleep: asleep
+            asleep: results
+                .asleep
                 .iter()
                 .map(|span| (scale.x(span.from), scale.x(span.until) - scale.x(span.from)))
                 .filter(|(_, width)| *width > 0.0)
@@ -256,28 +252,16 @@ fn every(
 
 /// The ribbon in words: from when to when, and how much of it is work.
 #[must_use]
-pub fn day_ribbon(plan: &Plan, solved: &Solved, zone: &Zone, options: FormatOptions) -> String {
-    let hands: f64 = plan.steps().iter().map(|step| step.hands.minutes()).sum();
-    let all = solved.table.since(solved.begins);
-    let longest = solved
-        .steps
-        .iter()
-        .zip(plan.steps())
-        .map(|(timed, step)| timed.lasts.minutes() - step.hands.minutes())
-        .fold(0.0, f64::max);
-    let minutes = |minutes: f64| {
-        format::minutes(
-            Minutes::from_minutes(minutes).unwrap_or(Minutes::ZERO),
-            options,
-        )
-    };
+pub fn day_ribbon(results: &DayResults, zone: &Zone, options: FormatOptions) -> String {
+    let solved = &results.solved;
+    let minutes = |minutes| format::minutes(minutes, options);
     tr!(
         "The work begins {first} and the bread is on the table {second}, {third} later. {fourth} of that is work; the \
          longest wait is {fifth}.",
         first = format::day_and_clock(solved.begins, zone),
         second = format::day_and_clock(solved.table, zone),
-        third = format::minutes(all, options),
-        fourth = minutes(hands),
-        fifth = minutes(longest)
+        third = minutes(solved.table.since(solved.begins)),
+        fourth = minutes(results.hands),
+        fifth = minutes(results.longest_wait)
     )
 }

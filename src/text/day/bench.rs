@@ -1,13 +1,13 @@
-//! The bench in sentences: what is weighed, what an actual weight does, how a timer stands.
+//! The bench in sentences: timers, and what deviating masses and temperatures do.
 
-use crate::engine::formula::{Figure, Figures, Form, Formula};
-use crate::engine::quantity::{Mass, Minutes, Temperature, TemperatureChange};
-use crate::results::day::{AddMore, as_weighed};
+use crate::engine::formula::Formula;
+use crate::engine::quantity::{Minutes, Temperature, TemperatureChange};
+use crate::results::day::{Addition, WeighingDifference, WeighingEffect};
 use crate::sheet::Moment;
-use crate::sheet::day::{Bench, Timer};
+use crate::sheet::day::Timer;
 use crate::text::{format, format_options::FormatOptions, name, tr};
 
-/// How a timer stands: "12 min left", "over for 3 min".
+/// What is left of a timer: "12 min left", "over for 3 min".
 #[must_use]
 pub fn timer(timer: &Timer, now: Moment, options: FormatOptions) -> String {
     let left = timer.left(now);
@@ -33,30 +33,20 @@ fn countdown(left: Minutes, options: FormatOptions) -> String {
     format!("{minutes:.0}:{over:02.0}")
 }
 
-/// What the weights that really went in do to the dough; empty where they do nothing.
+/// What the masses that were weighed do to the dough; empty where they do nothing.
 #[must_use]
-pub fn weighed_off(formula: &Formula, bench: &Bench, options: FormatOptions) -> String {
-    let made = as_weighed(formula, bench);
-    // Steam that a paste loses is missing from both.
-    let share = |formula| {
-        Figures::of(formula, Form::AsMade)
-            .share(Figure::TrueWater)
-            .ok()
-    };
-    let (Some(asked), Some(got)) = (share(formula), share(&made)) else {
+pub fn weighing_effect(
+    effect: &WeighingEffect,
+    formula: &Formula,
+    options: FormatOptions,
+) -> String {
+    let Some((asked, got)) = effect.true_water else {
         return String::new();
     };
-    let mut said = Vec::new();
-    for weighing in &bench.weighed {
-        if let (Some(mass), Some(line)) = (weighing.mass, formula.line(weighing.at)) {
-            said.extend(miss(
-                &name::food_short(&line.food),
-                line.mass,
-                mass,
-                options,
-            ));
-        }
-    }
+    let differences = effect.differences.iter();
+    let mut said: Vec<String> = differences
+        .filter_map(|difference| weighing_difference(difference, formula, options))
+        .collect();
     let (asked, got) = (format::share(asked, options), format::share(got, options));
     if asked != got {
         said.push(tr!(
@@ -65,25 +55,29 @@ pub fn weighed_off(formula: &Formula, bench: &Bench, options: FormatOptions) -> 
             asked = asked
         ));
     }
+    said.extend(effect.warming.and_then(|by| dough_warming(by, options)));
     said.join(" ")
 }
 
 /// "Water is 4 g short."
-fn miss(food: &str, asked: Mass, got: Mass, options: FormatOptions) -> Option<String> {
-    let off = (got - asked).size();
-    let said = format::mass(off, options);
-    if got < asked {
-        Some(tr!("{food} is {said} short.", food = food, said = said))
-    } else if got > asked {
-        Some(tr!("{food} is {said} over.", food = food, said = said))
+fn weighing_difference(
+    difference: &WeighingDifference,
+    formula: &Formula,
+    options: FormatOptions,
+) -> Option<String> {
+    let food = name::food_short(&formula.line(difference.at)?.food);
+    let (asked, got) = (difference.target, difference.actual);
+    let said = format::mass((got - asked).size(), options);
+    Some(if got < asked {
+        tr!("{food} is {said} short.", food = food, said = said)
     } else {
-        None
-    }
+        tr!("{food} is {said} over.", food = food, said = said)
+    })
 }
 
-/// What can be added, as something to tap: "Add 8 g of Water".
+/// A button for something that was added: "Added: 8 g of Water, and it is as asked".
 #[must_use]
-pub fn add_more(more: &AddMore, formula: &Formula, options: FormatOptions) -> String {
+pub fn addition(more: &Addition, formula: &Formula, options: FormatOptions) -> String {
     let food = formula
         .line(more.at)
         .map(|line| name::food_short(&line.food));
@@ -103,10 +97,8 @@ pub fn add_more(more: &AddMore, formula: &Formula, options: FormatOptions) -> St
     }
 }
 
-/// What the weights that really went in do to the dough's temperature; nothing where that is less
-/// than can be measured.
-#[must_use]
-pub fn warmed_by_weights(by: TemperatureChange, options: FormatOptions) -> Option<String> {
+/// What the masses that were weighed do to the dough temperature; `None` below a tenth of a kelvin.
+fn dough_warming(by: TemperatureChange, options: FormatOptions) -> Option<String> {
     if by.kelvin().abs() < 0.1 {
         return None;
     }
@@ -117,9 +109,9 @@ pub fn warmed_by_weights(by: TemperatureChange, options: FormatOptions) -> Optio
     ))
 }
 
-/// What the dough's real temperature does to its rise: against what was wished.
+/// What the measured dough temperature does to the rise, against the wished one.
 #[must_use]
-pub fn dough_off(wished: Temperature, got: Temperature, options: FormatOptions) -> String {
+pub fn dough_deviation(wished: Temperature, got: Temperature, options: FormatOptions) -> String {
     let (asked, warm) = (
         format::temperature(wished, options),
         format::temperature(got, options),

@@ -1,161 +1,136 @@
-//! How a bake moves against its plan, and what makes up for it.
+//! How a bake deviates from its plan, and what corrects it, in sentences.
 
-use super::bench::dough_off;
+use super::bench::dough_deviation;
 use crate::engine::formula::Formula;
-use crate::engine::plan::StepAt;
-use crate::engine::quantity::{Instant, Minutes, Temperature};
-use crate::results::day::{Planned, RiseOff, WhichRise, gives};
-use crate::results::heat::StillNeeds;
+use crate::engine::plan::Plan;
+use crate::engine::quantity::Minutes;
+use crate::results::day::{
+    DurationChange, PartWarmth, ReadyTime, RiseDeviation, RisePlace, StartDeviation,
+    StepCorrections, WhichRise,
+};
 use crate::sheet::civil::Zone;
-use crate::sheet::day::Bench;
+use crate::text::error::Trouble;
 use crate::text::{format, format_options::FormatOptions, name, tr};
 
-/// What is smaller than this is no difference, min.
-const NOTHING: f64 = 3.0;
-
-/// How much later or sooner a step begins than promised; nothing where it is about on time.
+/// How much later or earlier a step starts than planned.
 #[must_use]
-pub fn off_time(
-    promised: Instant,
-    begins: Instant,
-    zone: &Zone,
-    options: FormatOptions,
-) -> Option<String> {
-    let (late, soon) = (begins.since(promised), promised.since(begins));
-    let then = format::clock_at(promised, zone);
-    if late.minutes() >= NOTHING {
-        let late = format::minutes(late, options);
-        Some(tr!(
+pub fn start_deviation(start: &StartDeviation, zone: &Zone, options: FormatOptions) -> String {
+    let then = format::clock_at(start.planned, zone);
+    let by = format::minutes(start.by, options);
+    if start.late {
+        tr!(
             "This was to begin at {then}: it is {late} late.",
             then = then,
-            late = late
-        ))
-    } else if soon.minutes() >= NOTHING {
-        let soon = format::minutes(soon, options);
-        Some(tr!(
+            late = by
+        )
+    } else {
+        tr!(
             "This was to begin at {then}: it is {soon} early.",
             then = then,
-            soon = soon
-        ))
-    } else {
-        None
+            soon = by
+        )
     }
 }
 
-/// What of the plan has moved since the bake began, a sentence each.
+/// What of the plan has changed since the bake began, a sentence each.
 #[must_use]
-pub fn moved(
-    planned: &Planned,
-    bench: &Bench,
+pub fn plan_changes(
+    corrections: &StepCorrections,
+    plan: &Plan,
     formula: &Formula,
     zone: &Zone,
     options: FormatOptions,
 ) -> Vec<String> {
-    let mut said: Vec<String> = gives(planned, bench)
-        .into_iter()
-        .map(|(at, was, now)| gives_way(at, was, now, planned, formula, options))
+    let durations = corrections.durations.iter();
+    let mut said: Vec<String> = durations
+        .map(|change| duration_change(change, plan, formula, options))
         .collect();
-    if let Some(promised) = bench.promised_table() {
-        let table = planned.solved.table;
-        let off = table.since(promised).minutes() + promised.since(table).minutes();
-        let (now, then) = (
-            format::day_and_clock(table, zone),
-            format::day_and_clock(promised, zone),
-        );
-        if off >= NOTHING {
-            said.push(tr!(
-                "Bread is on the table {now} instead of {then}.",
-                now = now,
-                then = then
-            ));
-        } else if !said.is_empty() && planned.solved.conflicts.is_empty() {
-            said.push(tr!(
-                "Bread is on the table {then}, as planned.",
-                then = then
-            ));
-        }
-    }
+    let time = |at| format::day_and_clock(at, zone);
+    said.extend(corrections.ready.map(|ready| match ready {
+        ReadyTime::Moved { planned, now } => tr!(
+            "Bread is on the table {now} instead of {then}.",
+            now = time(now),
+            then = time(planned)
+        ),
+        ReadyTime::Kept(planned) => tr!(
+            "Bread is on the table {then}, as planned.",
+            then = time(planned)
+        ),
+    }));
     said
 }
 
-fn gives_way(
-    at: StepAt,
-    was: Minutes,
-    now: Minutes,
-    planned: &Planned,
+fn duration_change(
+    change: &DurationChange,
+    plan: &Plan,
     formula: &Formula,
     options: FormatOptions,
 ) -> String {
-    let steps = planned.plan.steps();
-    let step = steps.iter().find(|step| step.at == at);
+    let step = plan.place(change.step);
+    let step = step.and_then(|place| plan.steps().get(place));
     let called = step.map_or_else(
-        || name::step_at(at, formula),
+        || name::step_at(change.step, formula),
         |step| name::step(step, formula),
     );
-    let (was, now) = (format::minutes(was, options), format::minutes(now, options));
     tr!(
         "“{called}” lasts {now} instead of {was}.",
         called = called,
-        now = now,
-        was = was
+        now = format::minutes(change.now, options),
+        was = format::minutes(change.planned, options)
     )
 }
 
-/// What is off about a rise: the dough's temperature, its beginning, how long it takes.
+/// What deviates about a rise: the dough's temperature, its duration, its start.
 #[must_use]
-pub fn rise_off(
-    off: &RiseOff,
-    dough: Option<(Temperature, Temperature)>,
-    options: FormatOptions,
-) -> Vec<String> {
-    let mut said = Vec::new();
-    if let (Some((wished, got)), WhichRise::Bulk) = (dough, off.which) {
-        said.push(dough_off(wished, got, options));
-    }
-    let (now, wished) = (
-        format::minutes(off.now, options),
-        format::minutes(off.wished, options),
-    );
-    if now != wished {
-        said.push(match off.which {
-            WhichRise::Bulk => tr!(
-                "The bulk rise takes {now} instead of {wished}.",
-                now = now,
-                wished = wished
-            ),
-            WhichRise::Proof => tr!(
-                "The proof takes {now} instead of {wished}.",
-                now = now,
-                wished = wished
-            ),
-        });
-    }
-    if off.late > Minutes::ZERO {
-        let late = format::minutes(off.late, options);
+pub fn rise_deviation(corrections: &StepCorrections, options: FormatOptions) -> Vec<String> {
+    let dough = corrections.dough;
+    let mut said: Vec<String> = dough
+        .map(|(wished, measured)| dough_deviation(wished, measured, options))
+        .into_iter()
+        .collect();
+    let Some(rise) = corrections.rise else {
+        return said;
+    };
+    said.extend(rise_duration(&rise, options));
+    if rise.late > Minutes::ZERO {
+        let late = format::minutes(rise.late, options);
         said.push(tr!("It begins {late} later than planned.", late = late));
     }
-    if let Some(place) = off.chosen {
+    if let Some(place) = rise.chosen {
         let place = format::temperature(place, options);
         said.push(tr!("It is put where it is {place}.", place = place));
     }
     said
 }
 
-/// A place that makes up for it, as something to tap; nothing where none does better.
+/// "The proof takes 50 min instead of 60 min."; `None` where both read the same.
+fn rise_duration(rise: &RiseDeviation, options: FormatOptions) -> Option<String> {
+    let (now, wished) = (
+        format::minutes(rise.now, options),
+        format::minutes(rise.planned, options),
+    );
+    (now != wished).then(|| match rise.which {
+        WhichRise::Bulk => tr!(
+            "The bulk rise takes {now} instead of {wished}.",
+            now = now,
+            wished = wished
+        ),
+        WhichRise::Proof => tr!(
+            "The proof takes {now} instead of {wished}.",
+            now = now,
+            wished = wished
+        ),
+    })
+}
+
+/// A button for the place that brings a rise back on time.
 #[must_use]
-pub fn place_for(off: &RiseOff, options: FormatOptions) -> Option<(Temperature, String)> {
-    let place = off.place?;
-    let wanted = off.wished.minutes() - off.late.minutes();
-    let miss = |due: Minutes| (due.minutes() - wanted).abs();
-    // Where it is now does as well.
-    if off.chosen == Some(place.at) || miss(place.due) + 1.0 > miss(off.now) {
-        return None;
-    }
+pub fn rise_place(place: &RisePlace, now: Minutes, options: FormatOptions) -> String {
     let (at, due) = (
         format::temperature(place.at, options),
         format::minutes(place.due, options),
     );
-    let said = if place.due < off.now {
+    if place.due < now {
         tr!(
             "Put it in a warmer place, {at}: up in {due}",
             at = at,
@@ -167,48 +142,45 @@ pub fn place_for(off: &RiseOff, options: FormatOptions) -> Option<(Temperature, 
             at = at,
             due = due
         )
-    };
-    Some((place.at, said))
+    }
 }
 
-/// What a measured paste or preferment still needs.
+/// What a measured paste or preferment still needs, or why that cannot be worked out.
 #[must_use]
-pub fn time_to_target(
-    called: &str,
-    at: Temperature,
-    needs: &StillNeeds,
-    options: FormatOptions,
-) -> String {
+pub fn part_warmth(called: &str, warmth: &PartWarmth, options: FormatOptions) -> String {
+    let needs = match &warmth.needs {
+        Ok(needs) => needs,
+        Err(error) => return error.sentence(options),
+    };
     let (at, wanted) = (
-        format::temperature(at, options),
+        format::temperature(warmth.measured, options),
         format::temperature(needs.wanted, options),
     );
-    if needs.there.minutes() < 1.0 {
+    let Some(wait) = warmth.wait else {
         return tr!(
             "{called} is at {at}, and {wanted} is enough: it can go on.",
             called = called,
             at = at,
             wanted = wanted
         );
-    }
-    let there = format::about_minutes(needs.there, options);
+    };
     tr!(
         "{called} is at {at}; the plan has it at {wanted} by now. It needs about {there} more.",
         called = called,
         at = at,
         wanted = wanted,
-        there = there
+        there = format::about_minutes(wait, options)
     )
 }
 
-/// Waiting for it, as something to tap.
+/// A button for waiting.
 #[must_use]
 pub fn wait_for(minutes: Minutes, options: FormatOptions) -> String {
     let minutes = format::minutes(minutes, options);
     tr!("Wait {minutes} more", minutes = minutes)
 }
 
-/// Ice water instead, as something to tap.
+/// A button for ice water instead.
 #[must_use]
 pub fn ice_for(minutes: Minutes, options: FormatOptions) -> String {
     let minutes = format::minutes(minutes, options);

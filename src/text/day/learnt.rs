@@ -1,7 +1,7 @@
-//! What bakes taught, and what each figure rests on.
+//! What the log has taught, and the evidence for each figure.
 
-use super::rise::best;
-use crate::engine::learn::{Evidence, Learnt, Observation};
+use super::rise::best_temperature;
+use crate::engine::learn::{Evidence, Learnt, LearntFactor, Observation};
 use crate::text::{
     chart::{begun, listed},
     format,
@@ -9,15 +9,15 @@ use crate::text::{
     tr,
 };
 
-/// How many bakes a figure rests on, and how many were left aside.
+/// How many bakes a figure rests on, and how many were left out as outliers.
 #[must_use]
-pub fn rests_on(rests: &Evidence, options: FormatOptions) -> String {
+pub fn evidence(evidence: &Evidence, options: FormatOptions) -> String {
     let count = |number: u32| format::count(number, options);
-    let kept = match rests.bakes() {
+    let kept = match evidence.bakes() {
         1 => tr!("Rests on 1 bake").to_owned(),
         many => tr!("Rests on {value} bakes", value = count(u32::from(many))),
     };
-    let aside = u32::try_from(rests.left_aside().count()).unwrap_or(u32::MAX);
+    let aside = u32::try_from(evidence.left_aside().count()).unwrap_or(u32::MAX);
     match aside {
         0 => format!("{kept}."),
         1 => tr!(
@@ -32,9 +32,9 @@ pub fn rests_on(rests: &Evidence, options: FormatOptions) -> String {
     }
 }
 
-/// What one bake noted, in a sentence; what it did not is left out.
+/// What was measured in one bake, in a sentence.
 #[must_use]
-pub fn noted(noted: &Observation, options: FormatOptions) -> String {
+pub fn observations(noted: &Observation, options: FormatOptions) -> String {
     let mut said = Vec::new();
     if let Some(dough) = noted.dough {
         said.push(tr!(
@@ -70,16 +70,19 @@ pub fn noted(noted: &Observation, options: FormatOptions) -> String {
     }
 }
 
-/// Every figure that was learnt: its name, its value, what it rests on.
+/// Every figure that was learnt: its name, its value, its evidence.
 #[must_use]
-pub fn figure(learnt: &Learnt, options: FormatOptions) -> Vec<(&'static str, String, String)> {
+pub fn learnt_figures(
+    learnt: &Learnt,
+    options: FormatOptions,
+) -> Vec<(&'static str, String, String)> {
     let mut found = Vec::new();
     if let Some(friction) = &learnt.friction {
         let rate = format::warming_rate(friction.rate, options);
         found.push((
             tr!("The mixer warms the dough by"),
             rate,
-            rests_on(&friction.rests, options),
+            evidence(&friction.rests, options),
         ));
     }
     let shares = [
@@ -89,7 +92,7 @@ pub fn figure(learnt: &Learnt, options: FormatOptions) -> Vec<(&'static str, Str
     for (name, share) in shares {
         if let Some(share) = share {
             let value = format::share(share.share, options);
-            found.push((name, value, rests_on(&share.rests, options)));
+            found.push((name, value, evidence(&share.rests, options)));
         }
     }
     let factors = [
@@ -100,7 +103,7 @@ pub fn figure(learnt: &Learnt, options: FormatOptions) -> Vec<(&'static str, Str
     for (name, factor) in factors {
         if let Some(factor) = factor {
             let value = format::factor(factor.factor, options);
-            found.push((name, value, rests_on(&factor.rests, options)));
+            found.push((name, value, evidence(&factor.rests, options)));
         }
     }
     found
@@ -113,24 +116,20 @@ pub fn trust(options: FormatOptions) -> String {
         "Between 15 and 32 °C the speed of a rise is known to about a fifth; near {value} it changes \
          little, and in the fridge nobody has measured it well. Note your own rises, and they \
          count instead.",
-        value = best(options)
+        value = best_temperature(options)
     )
 }
 
-/// What bakes taught of the oven, where the plan goes by it; nothing where it bakes as expected.
+/// The factor by which the plan lengthens or shortens the bake, and its evidence.
 #[must_use]
-pub fn oven(learnt: &Learnt, options: FormatOptions) -> Option<String> {
-    let bake = learnt.bake.as_ref()?;
-    if (bake.factor.number() - 1.0).abs() < 0.01 {
-        return None;
-    }
+pub fn oven(bake: &LearntFactor, options: FormatOptions) -> String {
     let (times, rests) = (
         format::factor(bake.factor, options),
-        rests_on(&bake.rests, options),
+        evidence(&bake.rests, options),
     );
-    Some(tr!(
+    tr!(
         "The plan has the bake {times} as long as the programme, as your oven bakes. {rests}",
         times = times,
         rests = rests
-    ))
+    )
 }

@@ -1,21 +1,17 @@
-//! The loads of the oven in sentences: how far apart they are, and what becomes of the later ones.
+//! Oven loads in sentences: how far apart they are, and what becomes of the later ones.
 
 use crate::engine::class::OvenPlan;
-use crate::engine::plan::Loads;
 use crate::engine::quantity::Minutes;
+use crate::results::day::LoadTimes;
 use crate::text::{format, format_options::FormatOptions, tr};
 
-/// How far apart the loads are, and what that asks of the dough; nothing for a single load.
+/// How far apart the loads are, and what that asks of the dough.
 #[must_use]
-pub fn loads(loads: Loads, bake: Minutes, options: FormatOptions) -> Option<String> {
-    if loads.count.get() < 2 {
-        return None;
-    }
-    let count = format::count(loads.count.get(), options);
-    let apart = bake.minutes() + loads.between.minutes();
-    let apart = format::minutes(Minutes::from_minutes(apart).unwrap_or(bake), options);
-    let all = format::minutes(loads.from_first_to_last(bake), options);
-    Some(if loads.staggered {
+pub fn loads(times: &LoadTimes, options: FormatOptions) -> String {
+    let count = format::count(times.loads.count.get(), options);
+    let apart = format::minutes(times.apart, options);
+    let all = format::minutes(times.in_all, options);
+    if times.loads.staggered {
         tr!(
             "{count} loads, {apart} apart, {all} from the first in to the last out. Each load’s \
              dough begins as much later than the one before; the steps say when.",
@@ -32,10 +28,10 @@ pub fn loads(loads: Loads, bake: Minutes, options: FormatOptions) -> Option<Stri
             apart = apart,
             all = all
         )
-    })
+    }
 }
 
-/// What the class asks of the oven, as something to take over.
+/// A button that takes the class's loads over into the plan.
 #[must_use]
 pub fn class_loads(class: &OvenPlan, options: FormatOptions) -> String {
     let loads = u32::try_from(class.loads.len()).unwrap_or(u32::MAX);
@@ -53,20 +49,13 @@ pub fn class_loads(class: &OvenPlan, options: FormatOptions) -> String {
     }
 }
 
-/// What is said where the class card has another baking time than the programme the plan goes by.
+/// The class card has another baking time than the programme the plan goes by.
 #[must_use]
-pub fn programme_differs(
-    class: Minutes,
-    programme: Minutes,
-    options: FormatOptions,
-) -> Option<String> {
-    let off = (class.minutes() - programme.minutes()).abs();
-    (off >= 1.0).then(|| {
-        tr!(
-            "By the programme in Heat one load bakes {first}, and the plan goes by that; the class \
-             card in Batch says {second}.",
-            first = format::minutes(programme, options),
-            second = format::minutes(class, options)
-        )
-    })
+pub fn bake_difference((class, programme): (Minutes, Minutes), options: FormatOptions) -> String {
+    tr!(
+        "By the programme in Heat one load bakes {first}, and the plan goes by that; the class \
+         card in Batch says {second}.",
+        first = format::minutes(programme, options),
+        second = format::minutes(class, options)
+    )
 }

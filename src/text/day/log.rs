@@ -1,4 +1,4 @@
-//! The log in sentences: bakes taken in from a file, and photos.
+//! The log in sentences: bakes imported from a file, photos, a bake of another formula.
 
 use crate::sheet::day::LogImport;
 use crate::text::format_options::FormatOptions;
@@ -92,5 +92,14 @@ pub fn photo_too_large(bytes: f64, most: f64, options: FormatOptions) -> String 
          smaller one.",
         has = megabytes(bytes),
         most = megabytes(most)
+    )
+}
+
+/// A bake of another formula is under way.
+#[must_use]
+pub fn other_bake(name: &str) -> String {
+    tr!(
+        "A bake of “{name}” is under way. One at a time can be followed at the bench.",
+        name = name
     )
 }

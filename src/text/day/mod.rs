@@ -1,24 +1,30 @@
-//! The day told in sentences: rises, nights, what is in the way of a plan, what bakes taught.
+//! The day in sentences: steps, rises, conflicts, the bench, corrections, the log.
 
 mod bench;
+mod calendar;
 mod conflict;
 mod corrections;
+mod dough;
 mod learnt;
 mod loads;
 mod log;
+mod path;
 mod rise;
 mod step;
-mod way;
 
-pub use bench::{add_more, dough_off, timer, warmed_by_weights, weighed_off};
+pub use bench::{addition, dough_deviation, timer, weighing_effect};
+pub use calendar::calendar_events;
 pub use conflict::{change, conflict};
-pub use corrections::{ice_for, moved, off_time, place_for, rise_off, time_to_target, wait_for};
-pub use learnt::{figure, noted, oven, rests_on, trust};
-pub use loads::{class_loads, loads, programme_differs};
-pub use log::{
-    not_a_picture, photo_gone, photo_kept, photo_of, photo_too_large, photos_full, picture_broken,
-    taken_in,
+pub use corrections::{
+    ice_for, part_warmth, plan_changes, rise_deviation, rise_place, start_deviation, wait_for,
 };
-pub use rise::{looks, night, rests, rise_range, room_against_anchor, up_at};
-pub use step::{Told, before_it, caution_of, told};
-pub use way::{bulk, other_bake, rises_working, way_working, yeast_activity};
+pub use dough::yeast_activity;
+pub use learnt::{evidence, learnt_figures, observations, oven, trust};
+pub use loads::{bake_difference, class_loads, loads};
+pub use log::{
+    not_a_picture, other_bake, photo_gone, photo_kept, photo_of, photo_too_large, photos_full,
+    picture_broken, taken_in,
+};
+pub use path::{bulk, path_working, rise_working};
+pub use rise::{basis, preferment_rise, rise_difference, rise_range, signs};
+pub use step::{StepLine, caution_of, step_line};

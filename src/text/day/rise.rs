@@ -1,10 +1,9 @@
-//! Rises in sentences: when a dough is up, what that rests on, what to look for.
+//! Rises in sentences: how long they take, what that is scaled from, what to look for.
 
 use crate::engine::plan::StepKind;
-use crate::engine::quantity::{Instant, Minutes, Temperature};
+use crate::engine::quantity::{Minutes, Temperature};
 use crate::engine::rise::{Basis, Cardinal, ReferenceRise, Risen};
-use crate::results::day::Night;
-use crate::sheet::civil::Zone;
+use crate::results::day::PrefermentRise;
 use crate::text::{format, format_options::FormatOptions, tr};
 
 /// "52 min to 75 min".
@@ -21,29 +20,9 @@ pub fn rise_range(risen: &Risen, options: FormatOptions) -> String {
     }
 }
 
-/// When a dough that began then is up.
+/// The reference rise that a rise is scaled from, and its spread.
 #[must_use]
-pub fn up_at(risen: &Risen, began: Instant, zone: &Zone, options: FormatOptions) -> String {
-    let likely = format::clock_at(began.later(risen.due), zone);
-    let first = format::clock_at(began.later(risen.soonest), zone);
-    match risen.latest {
-        Some(latest) => tr!(
-            "Up between {first} and {second}, most likely at {likely}, after {third}.",
-            first = first,
-            second = format::clock_at(began.later(latest), zone),
-            likely = likely,
-            third = format::minutes(risen.due, options)
-        ),
-        None => tr!(
-            "Up at {likely} or later. It is too cold here to say more.",
-            likely = likely
-        ),
-    }
-}
-
-/// What a rise rests on: "the formula’s own 60 min at 26 °C".
-#[must_use]
-pub fn rests(anchor: &ReferenceRise, options: FormatOptions) -> String {
+pub fn basis(anchor: &ReferenceRise, options: FormatOptions) -> String {
     let time = format::minutes(anchor.time, options);
     let at = format::temperature(anchor.at, options);
     match anchor.basis {
@@ -74,9 +53,9 @@ pub fn rests(anchor: &ReferenceRise, options: FormatOptions) -> String {
     }
 }
 
-/// How this room compares with where the known rise was.
+/// How much longer or shorter a rise is than the reference rise.
 #[must_use]
-pub fn room_against_anchor(risen: &Risen, here: Temperature, options: FormatOptions) -> String {
+pub fn rise_difference(risen: &Risen, here: Temperature, options: FormatOptions) -> String {
     let anchor = risen.asked.anchor;
     let (now, then) = (risen.due.minutes(), anchor.time.minutes());
     let (at, here) = (
@@ -108,24 +87,24 @@ pub fn room_against_anchor(risen: &Risen, here: Temperature, options: FormatOpti
     }
 }
 
-/// What a preferment’s night comes to, beside never and at once chilled.
+/// A preferment's rise as an equivalent time, beside that of one never chilled or chilled at once.
 #[must_use]
-pub fn night(night: &Night, options: FormatOptions) -> String {
+pub fn preferment_rise(rise: &PrefermentRise, options: FormatOptions) -> String {
     let minutes = |time| format::minutes(time, options);
     tr!(
         "Over bench and fridge its yeast does as much as in {first} at {second}. Left out all that time it \
          would be {third}, in the fridge from the start {fourth}.",
-        first = minutes(night.equivalent_time.equals),
-        second = format::temperature(night.equivalent_time.at, options),
-        third = minutes(night.never_chilled.equals),
-        fourth = minutes(night.chilled_at_once.equals)
+        first = minutes(rise.equivalent_time.equals),
+        second = format::temperature(rise.equivalent_time.at, options),
+        third = minutes(rise.never_chilled.equals),
+        fourth = minutes(rise.chilled_at_once.equals)
     )
 }
 
-/// What to look for, since the dough and not the clock says when it is up.
+/// What to look for at a step, since the dough and not the clock says when it is done.
 #[must_use]
-pub fn looks(work: StepKind) -> &'static str {
-    match work {
+pub fn signs(kind: StepKind) -> &'static str {
+    match kind {
         StepKind::Bulk => tr!(
             "Look for a dough of about twice its size, domed and light; a floured fingertip leaves \
              a dent that comes back slowly."
@@ -143,7 +122,7 @@ pub fn looks(work: StepKind) -> &'static str {
             )
         }
         StepKind::Rest => tr!("Look for pieces that can be flattened and no longer spring back."),
-        StepKind::LaterDough | StepKind::LaterProof => of_a_later_load(work),
+        StepKind::LaterDough | StepKind::LaterProof => of_a_later_load(kind),
         StepKind::Scald
         | StepKind::CoolPaste
         | StepKind::ChillPaste
@@ -167,8 +146,8 @@ pub fn looks(work: StepKind) -> &'static str {
 }
 
 /// What to do with what waits for its turn in the oven.
-fn of_a_later_load(work: StepKind) -> &'static str {
-    if matches!(work, StepKind::LaterDough) {
+fn of_a_later_load(kind: StepKind) -> &'static str {
+    if matches!(kind, StepKind::LaterDough) {
         tr!("This dough goes the same way as the first, that much later: mix, rise, shape, rise.")
     } else {
         tr!(
@@ -178,8 +157,8 @@ fn of_a_later_load(work: StepKind) -> &'static str {
     }
 }
 
-/// How the fastest temperature for a dough is told, beside the trust it deserves.
+/// The temperature at which a dough rises fastest.
 #[must_use]
-pub(super) fn best(options: FormatOptions) -> String {
+pub(super) fn best_temperature(options: FormatOptions) -> String {
     format::temperature(Cardinal::DOUGH.best(), options)
 }

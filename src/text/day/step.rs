@@ -1,6 +1,6 @@
 //! A step of the plan as a line: when, what, how long, how much of it is work.
 
-use super::rise::looks;
+use super::rise::signs;
 use crate::engine::formula::Formula;
 use crate::engine::plan::{Step, StepKind, Timed};
 use crate::engine::quantity::Minutes;
@@ -9,7 +9,7 @@ use crate::text::{caution, format, format_options::FormatOptions, name, tr};
 
 /// A step as a line of the plan.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Told {
+pub struct StepLine {
     /// When it begins: "21:10".
     pub clock: String,
     /// On which day: "Sat 28 March".
@@ -19,24 +19,24 @@ pub struct Told {
     /// How long, and how much of it is work.
     pub lasts: String,
     /// What to look for; may be empty.
-    pub looks: &'static str,
+    pub signs: &'static str,
 }
 
-/// A step as a line of the plan.
+/// Writes a step as a line of the plan.
 #[must_use]
-pub fn told(
+pub fn step_line(
     step: &Step,
     timed: &Timed,
     formula: &Formula,
     zone: &Zone,
     options: FormatOptions,
-) -> Told {
-    Told {
+) -> StepLine {
+    StepLine {
         clock: format::clock_at(timed.begins, zone),
         day: format::date(timed.begins, zone),
         name: name::step(step, formula),
         lasts: lasts(step, timed, options),
-        looks: looks(step.at.work),
+        signs: signs(step.at.work),
     }
 }
 
@@ -68,8 +68,8 @@ fn lasts(step: &Step, timed: &Timed, options: FormatOptions) -> String {
 
 /// What safety asks for at a step.
 #[must_use]
-pub const fn caution_of(work: StepKind) -> Option<caution::Step> {
-    match work {
+pub const fn caution_of(kind: StepKind) -> Option<caution::Step> {
+    match kind {
         StepKind::Scald => Some(caution::Step::Scalding),
         StepKind::CoolPaste | StepKind::ChillPaste => Some(caution::Step::CoolingPaste),
         StepKind::StandPreferment | StepKind::ChillPreferment | StepKind::WarmUp => {
@@ -90,17 +90,5 @@ pub const fn caution_of(work: StepKind) -> Option<caution::Step> {
         | StepKind::Brush
         | StepKind::Own
         | StepKind::LaterProof => None,
-    }
-}
-
-/// How long until something: "in 25 min", "now", "12 min ago".
-#[must_use]
-pub fn before_it(left: Minutes, gone: Minutes, options: FormatOptions) -> String {
-    if left.minutes() >= 0.5 {
-        tr!("in {value}", value = format::minutes(left, options))
-    } else if gone.minutes() >= 0.5 {
-        tr!("{value} ago", value = format::minutes(gone, options))
-    } else {
-        tr!("now").to_owned()
     }
 }

@@ -2,15 +2,21 @@
 
 use super::figure::{digits, plain};
 use super::quantity::{degrees, grams, with_unit};
-use crate::engine::quantity::{Factor, Mass, MassChange, Share, Temperature, TemperatureChange};
+use crate::engine::quantity::{Mass, MassChange, Share, Temperature, TemperatureChange};
 use crate::text::{format_options::FormatOptions, language::text, tr, tr_noop, unit::MassUnit};
 
 /// The text for a change that rounds to zero.
 const NO_CHANGE: &str = tr_noop!("no change");
 
-/// A change of weight: "+12 g", "−3.5 g", "no change".
+/// A change of weight from old to new: "+12 g", "−3.5 g", "no change".
 #[must_use]
-pub fn mass_change(change: MassChange, options: FormatOptions) -> String {
+pub fn mass_change(old: Mass, new: Mass, options: FormatOptions) -> String {
+    mass_difference(new - old, options)
+}
+
+/// A difference of weight: "+12 g", "−3.5 g", "no change".
+#[must_use]
+pub fn mass_difference(change: MassChange, options: FormatOptions) -> String {
     match options.units.mass {
         MassUnit::Grams => signed(change.grams(), 2, |size| grams(size, options.numbers)),
         MassUnit::Ounces => {
@@ -57,15 +63,6 @@ pub fn temperature_change(change: TemperatureChange, options: FormatOptions) -> 
     signed(scale.degrees_of(change), 1, |size| {
         with_unit(&plain(size, 1, options.numbers), scale.symbol())
     })
-}
-
-/// A change of a factor: "× 1.1", from old to new.
-#[must_use]
-pub fn factor_change(old: Factor, new: Factor, options: FormatOptions) -> String {
-    Factor::from_number(new.number() / old.number()).map_or_else(
-        |_| text(NO_CHANGE).to_owned(),
-        |times| super::factor(times, options),
-    )
 }
 
 /// Old and new side by side: "312 g → 330 g".

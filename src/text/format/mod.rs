@@ -18,7 +18,7 @@ pub use boxed::{
     box_count, box_factor, box_mass, box_parts, box_share, box_temperature, box_viscosity,
 };
 pub use change::{
-    factor_change, from_to, mass_change, mass_range, points_change, range, relative_change,
+    from_to, mass_change, mass_difference, mass_range, points_change, range, relative_change,
     share_range, temperature_change, temperature_range,
 };
 pub use clock::{box_clock, box_date_and_clock, clock, clock_at, date, day_and_clock};

@@ -1,6 +1,7 @@
 //! Heat told in sentences: what comes out, what is in the way, what to do, with numbers.
 
 mod bake;
+mod before;
 mod cooling;
 mod dough;
 mod factor;
@@ -12,6 +13,7 @@ mod step;
 mod trust;
 
 pub use bake::{bake_time, core, phase, phase_advice};
+pub use before::before_and_change;
 pub use cooling::{bench_at_most, cooling_remedy, stage, stage_verdict, verdict};
 pub use dough::{Morning, balance_sum, liquid, liquid_name};
 pub use factor::{factor_differs, factor_method};

@@ -1,38 +1,7 @@
 //! The largest type size at which a printed page fits on one sheet.
 
-use super::paper::{BenchCard, ClassSheet};
+use super::page::{BenchCard, ClassSheet, Density, Fit, Paper};
 use crate::storage::interchange::SquareCode;
-
-/// Type size of a page.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Density {
-    /// Large.
-    Roomy,
-    /// Medium.
-    Close,
-    /// The smallest that is legible at the bench.
-    Closest,
-}
-
-/// A sheet of paper.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Paper {
-    /// A5, for the bench card.
-    A5,
-    /// The area that A4 and Letter share.
-    A4,
-}
-
-/// Layout of a page.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Fit {
-    /// Paper size.
-    pub paper: Paper,
-    /// Type size.
-    pub density: Density,
-    /// Whether everything fits on one page.
-    pub one_page: bool,
-}
 
 const ALL: [Density; 3] = [Density::Roomy, Density::Close, Density::Closest];
 

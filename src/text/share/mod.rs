@@ -1,8 +1,10 @@
-//! Sharing and importing: a formula as text, its steps, its code, its printed pages, and the report on an imported recipe.
+//! Sharing and importing: a formula as text, its steps, its code, its printed pages, and the
+//! report on an imported recipe.
 
 mod code;
 mod fit;
 mod measures;
+mod page;
 mod paper;
 mod recipe;
 mod shortened;
@@ -10,9 +12,10 @@ mod steps;
 mod text;
 
 pub use code::{CodeView, code};
-pub use fit::{Density, Fit, Paper, code_side};
+pub use fit::code_side;
 pub use measures::{about, in_cups};
-pub use paper::{BenchCard, ClassSheet, SheetRow, before_printing, bench_card, class_sheet};
+pub use page::{BenchCard, ClassSheet, Density, Fit, Paper, SheetRow, column_count};
+pub use paper::{before_printing, bench_card, class_sheet};
 pub use recipe::{ImportedLine, RecipeView, recipe};
 pub use shortened::{Shortened, shortened};
 pub use steps::steps;

@@ -1,6 +1,7 @@
-//! The printed pages: the bench card and the class sheet, each on one page.
+//! Makes the printed pages: the bench card and the class sheet, each on one page.
 
-use super::fit::{self, Density, Fit, Paper, code_side};
+use super::fit::{self, code_side};
+use super::page::{BenchCard, ClassSheet, Density, Fit, Paper, SheetRow};
 use super::steps::{cautions, work};
 use crate::engine::nutrition::LabelLaw;
 use crate::results::batch::{self, BatchResults};
@@ -22,27 +23,6 @@ const ROOMY: Fit = Fit {
     density: Density::Roomy,
     one_page: true,
 };
-
-/// A bench card.
-#[derive(Clone, Debug, PartialEq)]
-pub struct BenchCard {
-    /// The formula's name.
-    pub title: String,
-    /// "Soft tin bread, 10 × 92 g".
-    pub made: String,
-    /// Weights, part by part.
-    pub parts: Vec<PartWeights>,
-    /// Steps, part by part.
-    pub steps: Vec<(String, Vec<String>)>,
-    /// Allergens.
-    pub allergens: String,
-    /// Cautions.
-    pub cautions: Vec<String>,
-    /// The square code of the link, as a picture of its size on paper.
-    pub code: Option<String>,
-    /// Paper size and type size.
-    pub fit: Fit,
-}
 
 /// Makes the bench card of a batch, with the square code of its link; none where there is no batch.
 #[must_use]
@@ -127,40 +107,6 @@ pub fn before_printing(card: Option<&BenchCard>, sheet: Option<&ClassSheet>) -> 
         ));
     }
     said
-}
-
-/// A row of the class sheet.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct SheetRow {
-    /// Name of the part that begins here.
-    pub begins: Option<String>,
-    /// The ingredient.
-    pub food: String,
-    /// Weight for each kind of bench, then the total.
-    pub cells: Vec<String>,
-}
-
-/// A class sheet.
-#[derive(Clone, Debug, PartialEq)]
-pub struct ClassSheet {
-    /// The formula's name.
-    pub title: String,
-    /// Size of the class.
-    pub class: String,
-    /// Heads of the weight columns.
-    pub columns: Vec<String>,
-    /// Rows by ingredient, in two tables side by side where they are many.
-    pub tables: Vec<Vec<SheetRow>>,
-    /// Bowls, then oven loads.
-    pub notes: Vec<String>,
-    /// Allergens.
-    pub allergens: String,
-    /// Cautions.
-    pub cautions: Vec<String>,
-    /// The square code of the link, as a picture of its size on paper.
-    pub code: Option<String>,
-    /// Paper size and type size.
-    pub fit: Fit,
 }
 
 /// Most rows of one table.

@@ -141,6 +141,16 @@ export function drawn(page) {
   return page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(() => done()))));
 }
 
+/// Waits until an element's words match; every space counts as a plain one.
+export function reads(locator, pattern, what = `it reads ${pattern}`) {
+  return until(async () => (await locator.innerText()).replaceAll(/[\u00a0\u202f]/g, ' '), (words) => pattern.test(words), what);
+}
+
+/// Waits until there are so many of an element.
+export function counts(locator, count, what = `there are ${count}`) {
+  return until(() => locator.count(), (seen) => seen === count, what);
+}
+
 /// Waits until what is asked for holds; says what it was else.
 export async function until(look, holds, what) {
   const end = performance.now() + 10_000;

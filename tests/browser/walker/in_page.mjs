@@ -145,7 +145,9 @@ export function install() {
   /// The page as it is after a press.
   function seen() {
     const all = controls().map(({ element, ...found }) => found);
-    return { controls: all, words: words(), isDialog: document.querySelector('dialog[open]') !== null };
+    const place = text(document.querySelector('nav [aria-current=page]'));
+    const formula = text(document.querySelector('header [aria-haspopup=dialog]'));
+    return { controls: all, words: words(), place, formula, isDialog: document.querySelector('dialog[open]') !== null };
   }
 
   window.walker = { settled, unfold, aim, box, find, seen };

@@ -21,19 +21,22 @@ export function grouped(all, key) {
 export class Plan {
   /// `everyday`: each kind of control once; else each control at every start.
   constructor({ seed, isEveryday }) {
-    Object.assign(this, { seed, mode: isEveryday ? 'everyday' : 'all', known: new Set() });
+    Object.assign(this, { seed, mode: isEveryday ? 'everyday' : 'all', known: new Set(), formulas: new Map() });
   }
 
   /// The jobs that follow from what was seen: each control that is new, with each thing to do with it.
   next(found) {
-    const candidates = found.flatMap((one) => this.shortened(one).map((control) => ({ ...one, control })));
+    for (const { size, start, path, seen } of found) if (path.length === 0) this.formulas.set(`${size} ${start}`, seen.formula);
+    // Another formula that was opened on the way is walked from its own start.
+    const own = found.filter(({ size, start, seen }) => seen.formula === this.formulas.get(`${size} ${start}`));
+    const candidates = own.flatMap((one) => this.shortened(one).map((control) => ({ ...one, control })));
     if (this.mode === 'everyday') {
       const order = (one) => seeded(this.seed, `${one.size} ${one.start} ${one.place} ${one.control.key}`);
       candidates.sort((a, b) => order(a) - order(b));
     }
     const jobs = [];
-    for (const { size, start, place, path, control } of candidates) {
-      const mark = this.mark({ size, start, place, path, control });
+    for (const { size, start, place, path, seen, control } of candidates) {
+      const mark = this.mark({ size, start, path, seen, control });
       if (path.length >= DEPTH[this.mode] || this.known.has(mark)) continue;
       this.known.add(mark);
       for (const variant of variants(control)) {
@@ -44,9 +47,10 @@ export class Plan {
   }
 
   /// By what two controls are told apart.
-  mark({ size, start, place, path, control }) {
-    const where = control.isAround ? '' : place;
-    if (this.mode === 'everyday' || control.isClose) return `${where} ${control.kind}`;
+  mark({ size, start, path, seen, control }) {
+    if (control.isClose) return `${this.mode === 'all' ? size : ''} Close`;
+    const where = control.isAround ? '' : seen.place;
+    if (this.mode === 'everyday') return `${where} ${control.kind}`;
     const opened = control.isInDialog ? path.map((step) => step.key).join('>') : '';
     return `${size} ${start} ${where} ${opened} ${control.key}`;
   }

@@ -117,7 +117,7 @@ export class Visitor {
       return { seen, troubles: this.troubles };
     } catch (error) {
       this.troubles.push(`stopped: ${error.message.split('\n')[0]}`);
-      return { seen: { controls: [] }, troubles: this.troubles };
+      return { seen: { controls: [], place }, troubles: this.troubles };
     }
   }
 

@@ -4,9 +4,9 @@ use serde_json::{Value, json};
 use softcrumb::engine::plan::{Step, Timed};
 use softcrumb::engine::quantity::{Instant, Minutes};
 use softcrumb::engine::rise::{RiseError, Risen};
-use softcrumb::results::day::{Night, Planned};
+use softcrumb::results::day::{DayResults, PrefermentRise};
 use softcrumb::sheet::civil::Zone;
-use softcrumb::storage::calendar::{self, Event};
+use softcrumb::storage::calendar;
 use softcrumb::text::{FormatOptions, day, name};
 
 use crate::asked::Asked;
@@ -22,14 +22,14 @@ pub(super) fn told(asked: &Asked, evaluation: &Evaluation) -> Value {
     or_error(planned, "day", |planned| whole(asked, wanted, planned))
 }
 
-fn whole(asked: &Asked, wanted: &AskedDay, planned: &Planned) -> Value {
+fn whole(asked: &Asked, wanted: &AskedDay, planned: &DayResults) -> Value {
     let solved = &planned.solved;
-    let pairs = || planned.plan.steps().iter().zip(&solved.steps);
-    let steps: Vec<Value> = pairs()
+    let steps: Vec<Value> = planned
+        .steps()
         .map(|(one, timed)| step(one, timed, asked, &wanted.zone))
         .collect();
-    let nights = planned.rising.nights.iter();
-    let nights = nights.map(|night| or_error(night, "formula", self::night));
+    let nights = planned.rises.preferments.iter();
+    let nights = nights.map(|rise| or_error(rise, "formula", preferment));
     let conflicts = solved.conflicts.iter().map(|conflict| {
         let formula = &asked.sheet.formula;
         let zone = &wanted.zone;
@@ -43,7 +43,7 @@ fn whole(asked: &Asked, wanted: &AskedDay, planned: &Planned) -> Value {
         json!({ "kind": spelt(conflict), "told": said })
     });
     json!({
-        "bulk": rise(&planned.rising.bulk), "proof": rise(&planned.rising.proof),
+        "bulk": rise(&planned.rises.bulk), "proof": rise(&planned.rises.proof),
         "nights": nights.collect::<Vec<_>>(), "steps": steps,
         "begins_s": solved.begins.seconds(), "table_s": solved.table.seconds(),
         "conflicts": conflicts.collect::<Vec<_>>(),
@@ -74,13 +74,13 @@ fn rise(risen: &Result<Risen, RiseError>) -> Value {
     })
 }
 
-fn night(night: &Night) -> Value {
+fn preferment(rise: &PrefermentRise) -> Value {
     json!({
-        "stream": night.part, "at_c": night.equivalent_time.at.celsius(),
-        "equals_min": night.equivalent_time.equals.minutes(),
-        "never_chilled_equals_min": night.never_chilled.equals.minutes(),
-        "chilled_at_once_equals_min": night.chilled_at_once.equals.minutes(),
-        "comes_out_c": night.comes_out().map(|at| at.celsius()),
+        "stream": rise.part, "at_c": rise.equivalent_time.at.celsius(),
+        "equals_min": rise.equivalent_time.equals.minutes(),
+        "never_chilled_equals_min": rise.never_chilled.equals.minutes(),
+        "chilled_at_once_equals_min": rise.chilled_at_once.equals.minutes(),
+        "comes_out_c": rise.end_temperature().map(|at| at.celsius()),
     })
 }
 
@@ -104,21 +104,7 @@ fn local(at: Instant, zone: &Zone) -> String {
     format!("{year:04}-{month:02}-{day:02}T{hour:02}:{minute:02}:{second:02}")
 }
 
-fn calendar(asked: &Asked, wanted: &AskedDay, planned: &Planned) -> String {
-    let events: Vec<Event> = planned
-        .plan
-        .steps()
-        .iter()
-        .zip(&planned.solved.steps)
-        .enumerate()
-        .map(|(place, (step, timed))| Event {
-            uid: format!("step-{place}@softcrumb"),
-            begins: timed.begins,
-            ends: timed.ends,
-            summary: name::step(step, &asked.sheet.formula),
-            description: day::looks(step.at.work).to_owned(),
-            announced: step.hands > Minutes::ZERO,
-        })
-        .collect();
+fn calendar(asked: &Asked, wanted: &AskedDay, planned: &DayResults) -> String {
+    let events = day::calendar_events(planned, &asked.sheet.formula, "step");
     calendar::write(&events, wanted.now.instant())
 }

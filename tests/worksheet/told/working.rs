@@ -90,14 +90,14 @@ fn of_chocolate(evaluation: &Evaluation, all: &mut Lines) {
 
 fn of_day(evaluation: &Evaluation, all: &mut Lines) {
     if let Some(Ok(planned)) = &evaluation.day {
-        for risen in [&planned.rising.bulk, &planned.rising.proof]
+        for risen in [&planned.rises.bulk, &planned.rises.proof]
             .into_iter()
             .flatten()
         {
             add(all, "rise", risen.working());
         }
-        for night in planned.rising.nights.iter().flatten() {
-            add(all, "night", night.equivalent_time.working());
+        for rise in planned.rises.preferments.iter().flatten() {
+            add(all, "night", rise.equivalent_time.working());
         }
     }
 }

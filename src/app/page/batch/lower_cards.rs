@@ -1,4 +1,4 @@
-//! The lower half of Batch, loaded after the upper half: tins, shopping, labels, the class.
+//! The lower half of Batch: tins, shopping, labels, the class.
 
 use leptos::prelude::*;
 

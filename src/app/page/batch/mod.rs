@@ -22,7 +22,6 @@ mod weighing;
 
 pub use key_figures::BatchKeys;
 pub use losses::STAYS;
-pub use lower_cards::LowerCards;
 pub use place::BatchPlace;
 pub use results::BatchAnswers;
 pub use target::WantedCard;

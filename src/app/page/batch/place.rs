@@ -3,10 +3,10 @@
 use leptos::prelude::*;
 
 use super::BatchAnswers;
-use super::LowerCards;
 use super::baked_card::BakedCard;
 use super::dividing::DivideCard;
 use super::losses::LossesCard;
+use super::lower_cards::LowerCards;
 use super::make_formula::MakeFormula;
 use super::target::WantedCard;
 use super::weighing::{ChangeCard, ScalesCard, Weighing, WeighingAids};

@@ -6,9 +6,8 @@ use super::results::{Day, clock_now};
 use crate::app::part::ClockBox;
 use crate::app::state::memo;
 use crate::engine::plan::StepAt;
-use crate::engine::quantity::Instant;
+use crate::results::day::last_time;
 use crate::sheet::Moment;
-use crate::sheet::civil::{Clock, Zone};
 use crate::text::{format, read, tr};
 
 /// The box of the time a step began.
@@ -19,16 +18,12 @@ pub fn BeganBox(
 ) -> impl IntoView {
     let day = Day::here();
     let began = memo(move || {
-        let began = day.own_bench.with(|bench| {
-            let mut done = bench.as_ref()?.bake.steps.iter();
-            done.find(|done| done.step == step)
-                .map(|done| done.began.instant())
-        });
-        let write = |at| {
+        let began = day.own_bench.with(|bench| bench.as_ref()?.bake.began(step));
+        let shown = began.map(|began| {
             day.zone
-                .with_value(|zone| format::box_clock(zone.civil(at).clock))
-        };
-        began.map(write).unwrap_or_default()
+                .with_value(|zone| format::box_clock(zone.civil(began.instant()).clock))
+        });
+        shown.unwrap_or_default()
     });
     let typed = move |text: String| {
         let Some(clock) = read::clock(&text) else {
@@ -44,11 +39,4 @@ pub fn BeganBox(
         });
     };
     view! { <ClockBox id="step-began" label=tr!("Really begun at") figure=began take=typed /> }
-}
-
-/// When the clock on the wall last showed this.
-fn last_time(clock: Clock, now: Instant, zone: &Zone) -> Instant {
-    let today = zone.civil(now).date;
-    let days = [0, -1].map(|days| zone.instant(today.plus(days), clock).first());
-    days.into_iter().find(|at| *at <= now).unwrap_or(now)
 }

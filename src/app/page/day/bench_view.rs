@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use super::active_bake;
 use super::began_box::BeganBox;
-use super::corrections::MakeUps;
+use super::corrections::StepCorrections;
 use super::measures::Measures;
 use super::results::{Day, clock_now};
 use super::warmth_boxes::WarmthBoxes;
@@ -14,13 +14,13 @@ use crate::app::page::HEADING;
 use crate::app::part::Button;
 use crate::app::state::memo;
 use crate::engine::plan::StepAt;
-use crate::results::day::note_times;
+use crate::results::day::{finish_bake, step_position};
 use crate::sheet::Moment;
-use crate::sheet::day::{Bench, Timer};
+use crate::sheet::day::Timer;
 use crate::storage::key;
 use crate::text::{
     caution,
-    day::{self as told, caution_of},
+    day::{self as day_text, StepLine, caution_of},
     name, tr,
 };
 
@@ -30,45 +30,22 @@ pub fn BenchView() -> impl IntoView {
     let day = Day::here();
     wake_lock::keep();
     on_cleanup(wake_lock::let_go);
-    // The steps in the order of their times.
-    let order = memo(move || {
-        let order = day.read(|planned| {
-            let pairs = planned.plan.steps().iter().zip(&planned.solved.steps);
-            let mut order: Vec<_> = pairs.map(|(step, timed)| (timed.begins, step.at)).collect();
-            order.sort();
-            order.into_iter().map(|(_, at)| at).collect::<Vec<_>>()
-        });
-        order.unwrap_or_default()
+    let position = memo(move || {
+        day.results.with(|results| {
+            day.bench
+                .with(|bench| step_position(results.as_ref().ok(), bench.as_ref()))
+        })
     });
-    let at = memo(move || {
-        let here = day
-            .bench
-            .with(|bench| bench.as_ref().and_then(|bench| bench.at));
-        let first = order.with(|order| order.first().copied());
-        here.filter(|here| order.with(|order| order.contains(here)))
-            .or(first)
-    });
-    let beside = move |back: bool| {
-        let order = order.get_untracked();
-        let place = order
-            .iter()
-            .position(|one| Some(*one) == at.get_untracked())?;
-        let next = if back {
-            place.checked_sub(1)?
-        } else {
-            place.checked_add(1)?
-        };
-        order.get(next).copied()
-    };
+    let at = memo(move || position.get().current);
     let go = move |to: StepAt| {
         day.change_bench(|bench| bench.at = Some(to));
         focus::to_the_top();
         focus::move_to(HEADING);
     };
     let next = move |()| {
-        let to = beside(false);
-        if let (Some(from), Ok(planned)) = (at.get_untracked(), day.planned.get_untracked()) {
-            day.change_bench(|bench| bench.go_on(&planned.plan, from, to, clock_now()));
+        let to = position.get_untracked().next;
+        if let (Some(from), Ok(results)) = (at.get_untracked(), day.results.get_untracked()) {
+            day.change_bench(|bench| bench.go_on(&results.plan, from, to, clock_now()));
         }
         match to {
             Some(to) => go(to),
@@ -76,14 +53,14 @@ pub fn BenchView() -> impl IntoView {
         }
     };
     let back = move |()| {
-        if let Some(to) = beside(true) {
+        if let Some(to) = position.get_untracked().previous {
             go(to);
         }
     };
-    let is_first = Signal::derive(move || at.get() == order.with(|order| order.first().copied()));
-    let is_last = Signal::derive(move || at.get() == order.with(|order| order.last().copied()));
+    let is_first = Signal::derive(move || position.get().previous.is_none());
+    let is_last = move || position.get().next.is_none();
     let goes_on = Signal::derive(move || {
-        if is_last.get() {
+        if is_last() {
             tr!("Finish, and keep it in the log")
         } else {
             tr!("Done, next")
@@ -116,16 +93,12 @@ fn OneStep(
     let line = memo(move || {
         let options = day.state.options.get();
         let formula = day.state.with(|sheet| sheet.formula.clone());
-        day.read(|planned| {
-            let place = planned.plan.place(step)?;
-            let (one, timed) = (
-                planned.plan.steps().get(place)?,
-                planned.solved.steps.get(place)?,
-            );
-            let told = day
+        day.read(|results| {
+            let (one, timed) = results.find(step)?;
+            let line = day
                 .zone
-                .with_value(|zone| told::told(one, timed, &formula, zone, options));
-            Some((told, one.timer(timed.lasts)))
+                .with_value(|zone| day_text::step_line(one, timed, &formula, zone, options));
+            Some((line, one.timer(timed.lasts)))
         })
         .flatten()
     });
@@ -144,21 +117,21 @@ fn OneStep(
         let options = day.state.options.get();
         caution_of(step.work).map(|step| caution::safety(step, options).sentence())
     });
-    let part = move |pick: fn(told::Told) -> String| {
-        move || line.get().map(|(told, _)| pick(told)).unwrap_or_default()
+    let part = move |pick: fn(StepLine) -> String| {
+        move || line.get().map(|(line, _)| pick(line)).unwrap_or_default()
     };
     view! {
         <section class="card one-step" aria-label=tr!("This step")>
-            <h2>{part(|told| told.name)}</h2>
-            <p class="large">{part(|told| told.clock)}</p>
-            <p>{part(|told| told.lasts)}</p>
+            <h2>{part(|line| line.name)}</h2>
+            <p class="large">{part(|line| line.clock)}</p>
+            <p>{part(|line| line.lasts)}</p>
             <Button says=tr!("Start its timer") class="chief" tapped=start />
             <WeighRows step />
-            <Measures work=step.work />
+            <Measures kind=step.work />
             <WarmthBoxes step />
             <BeganBox step />
-            <MakeUps step />
-            <p>{part(|told| told.looks.to_owned())}</p>
+            <StepCorrections step />
+            <p>{part(|line| line.signs.to_owned())}</p>
             {move || said.get().map(|said| view! { <p class="advice">{said}</p> })}
         </section>
     }
@@ -180,10 +153,9 @@ fn Timers() -> impl IntoView {
         let step = timer.step;
         let called = day.state.with(|sheet| name::step_at(step, &sheet.formula));
         let over = timer.clone();
-        let current = move || told::timer(&timer, day.now.get(), day.state.options.get());
-        let is_over = move || over.ends <= day.now.get();
-        let stop =
-            move |()| day.change_bench(|bench| bench.timers.retain(|timer| timer.step != step));
+        let current = move || day_text::timer(&timer, day.now.get(), day.state.options.get());
+        let is_over = move || over.is_over(day.now.get());
+        let stop = move |()| day.change_bench(|bench| bench.stop_timer(step));
         view! {
             <li class:over=is_over>
                 <span class="name">{called}</span>
@@ -201,13 +173,10 @@ fn Timers() -> impl IntoView {
 pub fn finish(day: Day) {
     // Times are learnt from the plan of the same formula only.
     let own = day.own_bench.with_untracked(Option::is_some);
-    let planned = day.planned.get_untracked().ok().filter(|_| own);
+    let results = day.results.get_untracked().ok().filter(|_| own);
     let settings = day.settings.get_untracked();
-    let bench = day.bench.get_untracked();
-    if let Some(Bench { mut bake, .. }) = bench {
-        if let Some(planned) = planned {
-            note_times(&mut bake, &planned, &settings, planned.programme);
-        }
+    if let Some(bench) = day.bench.get_untracked() {
+        let bake = finish_bake(bench, results.as_ref(), &settings);
         day.change_log(|log| log.put(bake));
     }
     day.at_bench.set(false);

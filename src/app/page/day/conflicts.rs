@@ -1,4 +1,4 @@
-//! What is in the way of the plan, and what solves it, each with one tap.
+//! The conflicts of a plan, with a button for each change that solves them.
 
 use leptos::prelude::*;
 
@@ -8,34 +8,34 @@ use crate::app::state::memo;
 use crate::engine::plan::{Change, Edit};
 use crate::sheet::Moment;
 use crate::sheet::day::Target;
-use crate::text::{day as told, tr};
+use crate::text::{day as day_text, tr};
 
-/// What cannot be kept, and what solves it.
+/// The conflicts, and the changes that solve them.
 #[component]
-pub fn InTheWay() -> impl IntoView {
+pub fn Conflicts() -> impl IntoView {
     let day = Day::here();
     let found = memo(move || {
         let options = day.state.options.get();
         let formula = day.state.with(|sheet| sheet.formula.clone());
-        let found = day.read(|planned| {
-            let (plan, solved) = (&planned.plan, &planned.solved);
+        let found = day.read(|results| {
+            let (plan, solved) = (&results.plan, &results.solved);
             day.zone.with_value(|zone| {
-                let troubles = solved.conflicts.iter();
-                let troubles =
-                    troubles.map(|one| told::conflict(one, plan, &formula, zone, options));
+                let conflicts = solved.conflicts.iter();
+                let conflicts =
+                    conflicts.map(|one| day_text::conflict(one, plan, &formula, zone, options));
                 let changes = solved.changes.iter();
                 let changes =
-                    changes.map(|one| (*one, told::change(one, plan, &formula, zone, options)));
-                (troubles.collect::<Vec<_>>(), changes.collect::<Vec<_>>())
+                    changes.map(|one| (*one, day_text::change(one, plan, &formula, zone, options)));
+                (conflicts.collect::<Vec<_>>(), changes.collect::<Vec<_>>())
             })
         });
         found.unwrap_or_default()
     });
-    let way = move |(change, said): (Change, String)| view! { <li><Button says=said tapped=move |()| take(day, change) /></li> };
+    let way = move |(change, said): (Change, String)| view! { <li><Button says=said tapped=move |()| make(day, change) /></li> };
     move || {
-        let (troubles, changes) = found.get();
-        (!troubles.is_empty()).then(|| {
-            let listed = troubles.into_iter().map(|said| view! { <li>{said}</li> });
+        let (conflicts, changes) = found.get();
+        (!conflicts.is_empty()).then(|| {
+            let listed = conflicts.into_iter().map(|said| view! { <li>{said}</li> });
             let solves = (!changes.is_empty()).then(|| {
                 view! {
                     <h3>{tr!("Any one of these solves it")}</h3>
@@ -54,15 +54,14 @@ pub fn InTheWay() -> impl IntoView {
 }
 
 /// Makes a change: at the bench for this bake alone, else for the plan.
-fn take(day: Day, change: Change) {
+fn make(day: Day, change: Change) {
     match change {
         Change::TableLater(at) | Change::TableEarlier(at) => {
             let table = Target::Table(Moment::from_instant(at));
             day.wish(|settings| settings.target = table);
         }
         Change::LetLast { step, minutes, .. } => {
-            let at =
-                untrack(|| day.read(|planned| planned.plan.steps().get(step).map(|one| one.at)));
+            let at = untrack(|| day.read(|results| results.step(step).map(|(step, _)| step.at)));
             let Some(step) = at.flatten() else {
                 return;
             };

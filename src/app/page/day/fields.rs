@@ -1,9 +1,8 @@
 //! The numbers that a plan goes by.
 
-use std::num::NonZeroU16;
-
 use super::field::DayField as Field;
 use crate::app::part::{degrees, minutes, no_unit};
+use crate::engine::plan::Loads;
 use crate::text::{format, read, tr_noop};
 
 /// What a formula says of its rises.
@@ -136,7 +135,7 @@ pub const LOADS: Field = Field {
     get: |settings, _, options| format::box_count(settings.loads.count.get(), options),
     set: |settings, text, options| {
         let count = read::count(text, options)?;
-        settings.loads.count = count.min(NonZeroU16::new(99).unwrap_or(NonZeroU16::MIN));
+        settings.loads.count = count.min(Loads::MOST);
         Ok(())
     },
 };

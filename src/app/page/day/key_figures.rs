@@ -7,24 +7,24 @@ use crate::app::part::{Figure, Shown};
 use crate::app::state::memo;
 use crate::engine::formula::Formula;
 use crate::engine::working::Line;
-use crate::results::day::Planned;
+use crate::results::day::{DayResults, WhichRise};
 use crate::sheet::civil::Zone;
-use crate::text::{FormatOptions, day as told, format, tr};
+use crate::text::{FormatOptions, day as day_text, format, tr};
 
 /// The three figures that the place is about.
 #[component]
 pub fn DayKeys() -> impl IntoView {
     let day = Day::here();
-    // The plan of the formula as it is kept, while a trial of it is on.
+    // The results of the saved formula, while a trial of it is on.
     let saved = memo(move || {
         let state = day.state;
-        let plan = state.is_trial().then(|| day.plan_of(&state.saved()));
-        plan.and_then(Result::ok)
+        let results = state.is_trial().then(|| day.results_of(&state.saved()));
+        results.and_then(Result::ok)
     });
     view! {
-        <PlanFigure label=tr!("Start") saved look=|planned, zone, _| format::day_and_clock(planned.solved.begins, zone) working=told::way_working />
-        <PlanFigure label=tr!("Bulk rise") saved look=|planned, _, options| told::bulk(planned, options) working=|planned, _| told::rises_working(planned) />
-        <PlanFigure label=tr!("On the table") saved look=|planned, zone, _| format::day_and_clock(planned.solved.table, zone) working=told::way_working />
+        <PlanFigure label=tr!("Start") saved look=|results, zone, _| format::day_and_clock(results.solved.begins, zone) working=day_text::path_working />
+        <PlanFigure label=tr!("Bulk rise") saved look=|results, _, options| day_text::bulk(results, options) working=|results, _| day_text::rise_working(results, WhichRise::Bulk) />
+        <PlanFigure label=tr!("On the table") saved look=|results, zone, _| format::day_and_clock(results.solved.table, zone) working=day_text::path_working />
     }
 }
 
@@ -33,17 +33,17 @@ pub fn DayKeys() -> impl IntoView {
 fn PlanFigure(
     /// What it is called.
     label: &'static str,
-    /// The plan as it is kept, while a trial is on.
-    saved: Memo<Option<Planned>>,
+    /// The results of the saved formula, while a trial is on.
+    saved: Memo<Option<DayResults>>,
     /// The figure, written out.
-    look: fn(&Planned, &Zone, FormatOptions) -> String,
-    /// How it came about.
-    working: fn(&Planned, &Formula) -> Vec<Line>,
+    look: fn(&DayResults, &Zone, FormatOptions) -> String,
+    /// Its working.
+    working: fn(&DayResults, &Formula) -> Vec<Line>,
 ) -> impl IntoView {
     let day = Day::here();
-    let written = move |planned: &Planned| {
+    let written = move |results: &DayResults| {
         let options = day.state.options.get();
-        day.zone.with_value(|zone| look(planned, zone, options))
+        day.zone.with_value(|zone| look(results, zone, options))
     };
     let shown = memo(move || {
         let value = day.read(written);
@@ -53,7 +53,7 @@ fn PlanFigure(
     let working = move |()| {
         untrack(|| {
             let formula = day.state.sheet().formula;
-            day.read(|planned| working(planned, &formula))
+            day.read(|results| working(results, &formula))
                 .unwrap_or_default()
         })
     };

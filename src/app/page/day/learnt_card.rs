@@ -1,14 +1,13 @@
-//! What the bakes of this kitchen taught, with how many bakes each figure rests on.
+//! What the log has taught of this kitchen, with the evidence for each figure.
 
 use leptos::prelude::*;
 
 use super::results::{Day, clock_now};
 use crate::app::part::Button;
 use crate::app::state::memo;
-use crate::engine::learn::LearntShare;
-use crate::engine::quantity::Mass;
+use crate::results::day::{with_learnt_friction, with_learnt_losses};
 use crate::sheet::day::Resets;
-use crate::text::{day as told, tr};
+use crate::text::{day as day_text, tr};
 
 /// What bakes taught.
 #[component]
@@ -16,36 +15,28 @@ pub fn LearntCard() -> impl IntoView {
     let day = Day::here();
     let figures = memo(move || {
         day.learnt
-            .with(|learnt| told::figure(learnt, day.state.options.get()))
+            .with(|learnt| day_text::learnt_figures(learnt, day.state.options.get()))
     });
     let learns = memo(move || figures.with(|figures| !figures.is_empty()));
-    let friction = memo(move || {
-        day.learnt
-            .with(|learnt| learnt.friction.as_ref().map(|it| it.rate))
-    });
+    let friction = memo(move || day.learnt.with(|learnt| learnt.friction.is_some()));
     let take = move |()| {
-        if let Some(rate) = friction.get_untracked() {
-            let mut kitchen = day.state.kitchen.get_untracked();
-            kitchen.mixer.friction = rate;
+        let kitchen = day.state.kitchen.get_untracked();
+        let learnt = day.learnt.get_untracked();
+        if let Some(kitchen) = with_learnt_friction(&kitchen, &learnt) {
             day.state.set_kitchen(kitchen);
         }
     };
     let losses = memo(move || {
-        day.learnt.with(|learnt| {
-            let share = |learnt: &Option<LearntShare>| learnt.as_ref().map(|it| it.share);
-            (share(&learnt.residue), share(&learnt.oven_loss))
-        })
+        let losses = day.state.with(|sheet| sheet.batch.losses);
+        day.learnt
+            .with(|learnt| with_learnt_losses(losses, learnt).is_some())
     });
     let take_losses = move |()| {
-        let (residue, oven) = losses.get_untracked();
+        let learnt = day.learnt.get_untracked();
         day.state.edit(|sheet| {
-            let losses = &mut sheet.batch.losses;
-            // What was learnt is all that stays behind, however large the batch.
-            if let Some(residue) = residue {
-                losses.residue = Mass::ZERO;
-                losses.residue_share = residue;
+            if let Some(losses) = with_learnt_losses(sheet.batch.losses, &learnt) {
+                sheet.batch.losses = losses;
             }
-            losses.bake = oven.unwrap_or(losses.bake);
         });
     };
     let forget = move |()| {
@@ -75,10 +66,10 @@ pub fn LearntCard() -> impl IntoView {
                     }).collect_view()}
                 </dl>
                 <div class="body buttons">
-                    <Show when=move || friction.get().is_some()>
+                    <Show when=move || friction.get()>
                         <Button says=tr!("Use this friction for the kitchen") tapped=take />
                     </Show>
-                    <Show when=move || losses.get() != (None, None)>
+                    <Show when=move || losses.get()>
                         <Button says=tr!("Use these losses for the batch") tapped=take_losses />
                     </Show>
                     <Button says=tr!("Forget it and learn anew") class="risky" tapped=forget />

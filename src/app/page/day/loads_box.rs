@@ -1,7 +1,5 @@
 //! The loads of the oven: how many, how far apart, from one dough or each from its own.
 
-use std::num::NonZeroU32;
-
 use leptos::prelude::*;
 
 use super::fields::{BETWEEN, LOADS};
@@ -9,20 +7,21 @@ use super::results::Day;
 use crate::app::browser::live_region::announce;
 use crate::app::part::{Button, Choice, FieldBox};
 use crate::app::state::{WorkspaceStore, memo};
-use crate::engine::class::{OvenPlan, oven};
-use crate::text::{day as told, tr};
+use crate::results::day::{bake_difference, class_loads, load_times};
+use crate::text::{day as day_text, tr};
 
 /// The loads of the oven.
 #[component]
 pub fn LoadsBox() -> impl IntoView {
     let day = Day::here();
     let staggered = memo(move || day.settings.with(|settings| settings.loads.staggered));
-    let several = memo(move || day.settings.with(|settings| settings.loads.count.get() > 1));
+    let several = memo(move || day.settings.with(|settings| settings.loads.are_several()));
     let said = memo(move || {
         let options = day.state.options.get();
         let loads = day.settings.with(|settings| settings.loads);
-        day.read(|planned| told::loads(loads, planned.bake, options))
+        day.read(|results| load_times(loads, results.bake))
             .flatten()
+            .map(|times| day_text::loads(&times, options))
             .unwrap_or_default()
     });
     let answers = vec![
@@ -53,20 +52,22 @@ pub fn LoadsBox() -> impl IntoView {
 fn ClassLoads() -> impl IntoView {
     let day = Day::here();
     let desk = WorkspaceStore::here();
-    let class = memo(move || class_oven(desk));
+    let class = memo(move || desk.settings.with(class_loads));
     let says = Signal::derive(move || {
         let options = day.state.options.get();
         class
             .get()
-            .map(|class| told::class_loads(&class, options))
+            .map(|class| day_text::class_loads(&class, options))
             .unwrap_or_default()
     });
     let differs = memo(move || {
         let options = day.state.options.get();
-        let is_class = day.settings.with(|settings| settings.loads.staggered);
-        let bake = desk.settings.with(|settings| settings.oven.bake);
-        let programme = day.read(|planned| planned.bake).filter(|_| is_class)?;
-        told::programme_differs(bake, programme, options)
+        let loads = day.settings.with(|settings| settings.loads);
+        let bake = day.read(|results| results.bake)?;
+        let differs = desk
+            .settings
+            .with(|class| bake_difference(class, loads, bake))?;
+        Some(day_text::bake_difference(differs, options))
     });
     let take = move |()| {
         if let Some(loads) = class.get_untracked().map(|class| class.as_planned()) {
@@ -80,12 +81,4 @@ fn ClassLoads() -> impl IntoView {
         </Show>
         {move || differs.get().map(|said| view! { <p class="quiet">{said}</p> })}
     }
-}
-
-/// The oven's loads of the class on the desk.
-fn class_oven(desk: WorkspaceStore) -> Option<OvenPlan> {
-    desk.settings.with(|settings| {
-        let loaves = NonZeroU32::new(settings.loaves_in_all())?;
-        oven(loaves, settings.oven).ok()
-    })
 }

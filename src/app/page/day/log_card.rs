@@ -10,7 +10,7 @@ use crate::app::part::Button;
 use crate::app::state::memo;
 use crate::sheet::day::Bake;
 use crate::sheet::{Id, plain};
-use crate::text::{day as told, format, tr};
+use crate::text::{day as day_text, format, tr};
 
 /// So many bakes are shown at first, and so many more each time.
 const MORE: usize = 40;
@@ -73,10 +73,7 @@ fn LogRow(
     let id = StoredValue::new(id);
     let look = move |look: &dyn Fn(&Bake) -> String| {
         day.log.with(|log| {
-            let bake = log
-                .bakes()
-                .iter()
-                .find(|bake| id.with_value(|id| bake.id == *id));
+            let bake = id.with_value(|id| log.bake(id));
             bake.map(look).unwrap_or_default()
         })
     };
@@ -86,14 +83,11 @@ fn LogRow(
                 .with_value(|zone| format::date(bake.began.instant(), zone))
         })
     };
-    let noted = move || look(&|bake| told::noted(&bake.noted, day.state.options.get()));
+    let noted = move || look(&|bake| day_text::observations(&bake.noted, day.state.options.get()));
     let change = move |change: &dyn Fn(&mut Bake)| {
         day.change_log(|log| {
-            let bake = log
-                .bakes()
-                .iter()
-                .find(|bake| id.with_value(|id| bake.id == *id));
-            if let Some(mut bake) = bake.cloned() {
+            let bake = id.with_value(|id| log.bake(id).cloned());
+            if let Some(mut bake) = bake {
                 change(&mut bake);
                 log.put(bake);
             }
@@ -109,7 +103,7 @@ fn LogRow(
             let date = day
                 .zone
                 .with_value(|zone| format::date(bake.began.instant(), zone));
-            told::photo_of(&bake.name, &date)
+            day_text::photo_of(&bake.name, &date)
         })
     });
     // What is folded away is drawn when it is first unfolded: there may be very many bakes.

@@ -13,7 +13,7 @@ use crate::app::state::memo;
 use crate::sheet::day::LogImport;
 use crate::storage::csv;
 use crate::storage::record::{FILE_LIMIT, LogFile, Record};
-use crate::text::{FormatOptions, Trouble, day as told, notice, tr};
+use crate::text::{FormatOptions, Trouble, day as day_text, notice, tr};
 
 /// The log as files.
 #[component]
@@ -101,7 +101,7 @@ fn taken_in(day: Day, found: LogFile, options: FormatOptions) -> Vec<String> {
     if left > 0 {
         day.change_log(|own| own.look_for_photos(|of| photos::photo(of).is_some()));
     }
-    let mut says = told::taken_in(&taken, left, options);
+    let mut says = day_text::taken_in(&taken, left, options);
     says.extend(refused.iter().map(|error| error.sentence(options)));
     says
 }

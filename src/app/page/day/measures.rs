@@ -1,4 +1,4 @@
-//! What is measured at a step: the dough's temperature, its weight, the bread's.
+//! The boxes of a step for what is measured at it: dough temperature, dough mass, bread mass.
 
 use leptos::prelude::*;
 
@@ -9,23 +9,22 @@ use crate::app::part::NumberBox;
 use crate::app::state::memo;
 use crate::engine::plan::StepKind;
 use crate::engine::quantity::Mass;
-use crate::results::day::{note_bread, note_dough, unmixed};
-use crate::text::{Trouble, day as told, format, read, tr};
+use crate::results::day::{
+    Measurement, measurement_at, mixing_time, note_bread, note_dough, note_dough_temperature,
+};
+use crate::text::{Trouble, day as day_text, format, read, tr};
 
 /// The boxes of a step, where something is measured at it.
 #[component]
 pub fn Measures(
-    /// What is done.
-    work: StepKind,
+    /// What is done in it.
+    kind: StepKind,
 ) -> impl IntoView {
-    if matches!(work, StepKind::Mix | StepKind::ButterIn) {
-        view! { <DoughBoxes /> }.into_any()
-    } else if work == StepKind::Divide {
-        view! { <DoughWeight /> }.into_any()
-    } else if work == StepKind::Cool {
-        view! { <BreadWeight /> }.into_any()
-    } else {
-        ().into_any()
+    match measurement_at(kind) {
+        Some(Measurement::DoughTemperature) => view! { <DoughBoxes /> }.into_any(),
+        Some(Measurement::DoughMass) => view! { <DoughMass /> }.into_any(),
+        Some(Measurement::BreadMass) => view! { <BreadMass /> }.into_any(),
+        None => ().into_any(),
     }
 }
 
@@ -33,36 +32,31 @@ pub fn Measures(
 #[component]
 fn DoughBoxes() -> impl IntoView {
     let day = Day::here();
-    let noted = move || {
-        day.bench
-            .with(|bench| bench.as_ref().map(|bench| bench.bake.noted))
-            .unwrap_or_default()
-    };
     let warm = memo(move || {
         let options = day.state.options.get();
-        noted()
-            .dough
+        let dough = day
+            .bench
+            .with(|bench| bench.as_ref().and_then(|bench| bench.bake.noted.dough));
+        dough
             .map(|at| format::box_temperature(at, options))
             .unwrap_or_default()
     });
     let minutes = memo(move || {
         let options = day.state.options.get();
-        let wished = day.state.with(|sheet| sheet.heat.mixing);
-        let usual = day.state.kitchen.with(|kitchen| kitchen.mixer.minutes);
-        format::box_minutes(noted().mixing.or(wished).unwrap_or(usual), options)
+        let kitchen = day.state.kitchen.get();
+        let minutes = day.bench.with(|bench| {
+            let bake = bench.as_ref().map(|bench| &bench.bake);
+            day.state.with(|sheet| mixing_time(bake, sheet, &kitchen))
+        });
+        format::box_minutes(minutes, options)
     });
     let take_warm = move |text: String| {
         let options = day.state.options.get_untracked();
         let warm = read::temperature(&text, options).map_err(|error| error.sentence(options))?;
         let sheet = day.state.sheet();
         let kitchen = day.state.kitchen.get_untracked();
-        let usual = sheet.heat.mixing.unwrap_or(kitchen.mixer.minutes);
-        let unmixed = unmixed(&sheet, &kitchen);
         day.change_bench(|bench| {
-            let noted = &mut bench.bake.noted;
-            noted.dough = Some(warm);
-            noted.unmixed = unmixed;
-            noted.mixing = noted.mixing.or(Some(usual));
+            note_dough_temperature(&mut bench.bake, &sheet, &kitchen, warm);
         });
         Ok(())
     };
@@ -83,7 +77,7 @@ fn DoughBoxes() -> impl IntoView {
 
 /// What lies on the bench to be divided.
 #[component]
-fn DoughWeight() -> impl IntoView {
+fn DoughMass() -> impl IntoView {
     let day = Day::here();
     let answers = BatchAnswers::here();
     let figure = memo(move || {
@@ -111,7 +105,7 @@ fn DoughWeight() -> impl IntoView {
 
 /// What comes out of the oven.
 #[component]
-fn BreadWeight() -> impl IntoView {
+fn BreadMass() -> impl IntoView {
     let day = Day::here();
     let figure = memo(move || {
         let options = day.state.options.get();
@@ -149,7 +143,7 @@ fn BreadPhoto() -> impl IntoView {
         let date = day
             .zone
             .with_value(|zone| format::date(bake.began.instant(), zone));
-        let alt = Signal::stored(told::photo_of(&bake.name, &date));
+        let alt = Signal::stored(day_text::photo_of(&bake.name, &date));
         view! { <PhotoBox bake=bake.id alt has /> }
     })
 }

@@ -11,7 +11,7 @@ use crate::app::part::Button;
 use crate::app::state::use_app_state;
 use crate::sheet::Id;
 use crate::sheet::day::Bake;
-use crate::text::{day as told, tr};
+use crate::text::{day as day_text, tr};
 
 /// The photo of a bake, or the ways to one.
 #[component]
@@ -46,7 +46,7 @@ pub fn PhotoBox(
                         Some(Ok(())) => {
                             has.run(true);
                             let _gone = shown.try_set(Some(text));
-                            say_it(told::photo_kept().to_owned());
+                            say_it(day_text::photo_kept().to_owned());
                         }
                         Some(Err(trouble)) => say_it(no_room(trouble).to_owned()),
                         None => {}
@@ -60,7 +60,7 @@ pub fn PhotoBox(
         bake.with_value(photos::remove);
         has.run(false);
         shown.set(None);
-        say_it(told::photo_gone().to_owned());
+        say_it(day_text::photo_gone().to_owned());
     };
     let picture = move || {
         shown.get().map(|text| {
@@ -92,7 +92,7 @@ fn no_room(trouble: crate::app::browser::storage::StorageTrouble) -> &'static st
     use crate::app::browser::storage::StorageTrouble;
     use crate::text::notice;
     match trouble {
-        StorageTrouble::Full => told::photos_full(),
+        StorageTrouble::Full => day_text::photos_full(),
         StorageTrouble::Blocked => notice::storage_blocked(),
         StorageTrouble::Newer => notice::storage_newer(),
     }
@@ -100,8 +100,10 @@ fn no_room(trouble: crate::app::browser::storage::StorageTrouble) -> &'static st
 
 fn refused(trouble: photo::PhotoTrouble, options: crate::text::FormatOptions) -> String {
     match trouble {
-        photo::PhotoTrouble::TooLarge(bytes) => told::photo_too_large(bytes, photo::MOST, options),
-        photo::PhotoTrouble::NotAPicture => told::not_a_picture().to_owned(),
-        photo::PhotoTrouble::Broken => told::picture_broken().to_owned(),
+        photo::PhotoTrouble::TooLarge(bytes) => {
+            day_text::photo_too_large(bytes, photo::MOST, options)
+        }
+        photo::PhotoTrouble::NotAPicture => day_text::not_a_picture().to_owned(),
+        photo::PhotoTrouble::Broken => day_text::picture_broken().to_owned(),
     }
 }

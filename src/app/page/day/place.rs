@@ -51,7 +51,7 @@ fn Whole() -> impl IntoView {
 #[component]
 fn Plan() -> impl IntoView {
     let day = Day::here();
-    let current = memo(move || day.planned.with(Result::is_ok));
+    let current = memo(move || day.results.with(Result::is_ok));
     view! {
         <div class="newspaper">
             <WhenCard />
@@ -74,8 +74,8 @@ fn Why() -> impl IntoView {
     let day = Day::here();
     let why = memo(move || {
         let options = day.state.options.get();
-        day.planned
-            .with(|planned| planned.as_ref().err().map(|error| error.sentence(options)))
+        day.results
+            .with(|results| results.as_ref().err().map(|error| error.sentence(options)))
     });
     move || {
         why.get().map(|why| {

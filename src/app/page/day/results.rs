@@ -1,4 +1,4 @@
-//! Answers about the day: what its plan goes by, the plan itself, the log and what it teaches.
+//! The state of the day and its results: settings, log, bake under way, plan.
 
 use leptos::prelude::*;
 
@@ -6,12 +6,12 @@ use super::active_bake;
 use crate::app::browser::{clock, storage};
 use crate::app::page::BatchAnswers;
 use crate::app::state::{AppState, Persisted, SaveError, memo, stored, use_app_state};
-use crate::engine::formula::{Form, Formula};
-use crate::engine::learn::{Learnt, learn};
+use crate::engine::formula::Form;
+use crate::engine::learn::Learnt;
 use crate::engine::plan::{Edit, PlanError};
-use crate::engine::quantity::{Instant, Minutes};
+use crate::engine::quantity::Instant;
 use crate::engine::rise::yeast_activity;
-use crate::results::day::{DayAsked, Planned, as_weighed, planned};
+use crate::results::day::{self, DayInput, DayResults, learnt};
 use crate::sheet::civil::Zone;
 use crate::sheet::day::{Bake, Bench, DaySettings, Log};
 use crate::sheet::{Id, Moment, Sheet};
@@ -19,9 +19,6 @@ use crate::storage::{Record, key};
 
 /// What the steps of a plan's settings are noted under.
 const DAY: &str = "day";
-
-/// How far around now the zone's clock is asked.
-const AROUND: f64 = 24.0 * 60.0;
 
 /// A bake that was taken out of the log, with its photo.
 #[derive(Clone, Debug, PartialEq)]
@@ -57,10 +54,10 @@ pub struct Day {
     pub zone: StoredValue<Zone>,
     /// What the bakes of this kitchen teach.
     pub learnt: Memo<Learnt>,
-    /// The formula as it is weighed in the bake under way.
-    pub weighed: Memo<Option<Formula>>,
-    /// The plan with its times.
-    pub planned: Memo<Result<Planned, PlanError>>,
+    /// The batch, as the scales show it.
+    pub batch: BatchAnswers,
+    /// The results: rises, plan and times.
+    pub results: Memo<Result<DayResults, PlanError>>,
 }
 
 impl Day {
@@ -72,22 +69,14 @@ impl Day {
         let zone = StoredValue::new(zone_here(now.get_untracked().instant()));
         let settings = RwSignal::new(DaySettings::default());
         let log = Persisted::<Log>::new(state);
-        let learnt = memo(move || {
+        let taught = memo(move || {
             let kitchen = state.kitchen.get();
             let own = state.open_id.get();
-            let noted = log.with(|log| log.noted(&kitchen.name, own.as_ref()));
-            learn(&noted, kitchen.mixer.friction)
+            log.with(|log| learnt(log, &kitchen, own.as_ref()))
         });
         let own_bench = memo(move || {
             let open = state.open_id.get();
             bench.get().filter(|bench| bench.bake.formula == open)
-        });
-        let batch = BatchAnswers::here();
-        let weighed = memo(move || {
-            let bench = own_bench.get()?;
-            let any = bench.weighed.iter().any(|weighing| weighing.mass.is_some());
-            let formula = batch.read_rounded(|rounded| Some(rounded.formula.clone()))?;
-            any.then(|| as_weighed(&formula, &bench))
         });
         let day = Self {
             state,
@@ -100,14 +89,14 @@ impl Day {
             now,
             minute,
             zone,
-            learnt,
-            weighed,
-            // Found from all the others, and put in below.
-            planned: memo(|| Err(PlanError::NoSteps)),
+            learnt: taught,
+            batch: BatchAnswers::here(),
+            // Follows from all the others, and is put in below.
+            results: memo(|| Err(PlanError::NoSteps)),
         };
-        let planned = memo(move || day.plan_of(&state.current()));
+        let results = memo(move || day.results_of(&state.current()));
         storage::watch(move |changed| day.take_in(changed.as_deref()));
-        Self { planned, ..day }
+        Self { results, ..day }
     }
 
     /// The answers of this page.
@@ -115,22 +104,31 @@ impl Day {
         use_app_state().page_singleton(Self::of)
     }
 
-    /// The plan of a sheet, with all else as it is.
-    pub fn plan_of(self, sheet: &Sheet) -> Result<Planned, PlanError> {
-        self.asked(sheet, planned)
+    /// The results of a sheet, with all else as it is.
+    pub fn results_of(self, sheet: &Sheet) -> Result<DayResults, PlanError> {
+        self.with_input(sheet, day::of)
     }
 
-    /// Asks something of the day of a sheet.
-    pub fn asked<T>(self, sheet: &Sheet, ask: impl FnOnce(&DayAsked) -> T) -> T {
-        ask(&DayAsked {
+    /// Runs a function of the results on a sheet, with all else as it is.
+    pub fn with_input<T>(self, sheet: &Sheet, run: impl FnOnce(&DayInput) -> T) -> T {
+        run(&DayInput {
             sheet,
             kitchen: &self.state.kitchen.get(),
             settings: &self.settings.get(),
             learnt: &self.learnt.get(),
-            weighed: self.weighed.get().as_ref(),
+            rounded: self.batch.results.get().rounded.as_ref(),
             zone: &self.zone.get_value(),
             now: Moment::from_instant(self.minute.get()),
             bench: self.own_bench.get().as_ref(),
+        })
+    }
+
+    /// Runs a function of the results on the sheet that is shown and its plan, where there is one.
+    pub fn with_results<T>(self, run: impl FnOnce(&DayInput, &DayResults) -> T) -> Option<T> {
+        let sheet = self.state.current();
+        self.results.with(|results| {
+            let results = results.as_ref().ok()?;
+            Some(self.with_input(&sheet, |input| run(input, results)))
         })
     }
 
@@ -227,9 +225,9 @@ impl Day {
         }
     }
 
-    /// A look at the plan, where there is one.
-    pub fn read<T>(self, look: impl FnOnce(&Planned) -> T) -> Option<T> {
-        self.planned.with(|planned| planned.as_ref().ok().map(look))
+    /// A figure of the results, where there is a plan.
+    pub fn read<T>(self, look: impl FnOnce(&DayResults) -> T) -> Option<T> {
+        self.results.with(|results| results.as_ref().ok().map(look))
     }
 
     /// Takes in what another tab has kept.
@@ -255,8 +253,7 @@ pub fn clock_now() -> Moment {
 
 /// The zone of this device, for some weeks around now.
 fn zone_here(now: Instant) -> Zone {
-    let around = Minutes::from_hours(AROUND).unwrap_or(Minutes::ZERO);
-    Zone::asked(now.earlier(around), now.later(around), |at| {
+    Zone::around(now, |at| {
         clock::minutes_ahead(Moment::from_instant(at).milliseconds())
     })
 }

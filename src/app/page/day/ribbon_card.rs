@@ -1,15 +1,14 @@
-//! The ribbon of two days, what is in the way, and what solves it.
+//! The ribbon of two days, the plan's conflicts, and its calendar file.
 
 use leptos::prelude::*;
 
-use super::conflicts::InTheWay;
+use super::conflicts::Conflicts;
 use super::results::Day;
 use crate::app::browser::file;
 use crate::app::part::{Button, DayRibbonPicture};
 use crate::app::state::memo;
-use crate::sheet::civil;
-use crate::storage::calendar::{self, Event};
-use crate::text::{chart, day as told, name, tr};
+use crate::storage::calendar;
+use crate::text::{chart, day as day_text, tr};
 
 /// The ribbon.
 #[component]
@@ -19,22 +18,16 @@ pub fn RibbonCard() -> impl IntoView {
     let drawing = memo(move || {
         let now = day.minute.get();
         let formula = formula();
-        day.read(|planned| {
-            let (plan, solved) = (&planned.plan, &planned.solved);
-            day.zone.with_value(|zone| {
-                let asleep = day.settings.with(|settings| settings.sleep).map(|sleep| {
-                    civil::nights(zone, (sleep.from, sleep.until), solved.begins, solved.table)
-                });
-                let asleep = asleep.unwrap_or_default();
-                chart::DayRibbon::of(plan, solved, &formula, &asleep, now, zone)
-            })
+        day.read(|results| {
+            day.zone
+                .with_value(|zone| chart::DayRibbon::of(results, &formula, now, zone))
         })
     });
     let said = memo(move || {
         let options = day.state.options.get();
-        let said = day.read(|planned| {
+        let said = day.read(|results| {
             day.zone
-                .with_value(|zone| chart::day_ribbon(&planned.plan, &planned.solved, zone, options))
+                .with_value(|zone| chart::day_ribbon(results, zone, options))
         });
         said.unwrap_or_default()
     });
@@ -46,7 +39,7 @@ pub fn RibbonCard() -> impl IntoView {
             <div class="body follows">
                 {move || drawing.get().map(|drawing| view! { <DayRibbonPicture drawing told=said /> })}
                 <p role="status">{said}</p>
-                <InTheWay />
+                <Conflicts />
             </div>
             <div class="body buttons">
                 <Button says=tr!("Save as a calendar file") tapped=move |()| hand_out(day) />
@@ -60,20 +53,7 @@ fn hand_out(day: Day) {
     let formula = day.state.sheet().formula;
     let id = day.formula_id();
     let id = id.as_ref().map_or("visit", |id| id.as_text());
-    let events = untrack(|| {
-        day.read(|planned| {
-            let steps = planned.plan.steps().iter().zip(&planned.solved.steps);
-            let events = steps.enumerate().map(|(place, (step, timed))| Event {
-                uid: format!("{id}-{place}-{}@softcrumb", timed.begins.seconds()),
-                begins: timed.begins,
-                ends: timed.ends,
-                summary: name::step(step, &formula),
-                description: told::looks(step.at.work).to_owned(),
-                announced: timed.hands_until > timed.begins,
-            });
-            events.collect::<Vec<_>>()
-        })
-    });
+    let events = untrack(|| day.read(|results| day_text::calendar_events(results, &formula, id)));
     let text = calendar::write(
         &events.unwrap_or_default(),
         day.now.get_untracked().instant(),

@@ -8,7 +8,7 @@ use crate::app::state::memo;
 use crate::engine::plan::{Edit, Step, StepAt};
 use crate::text::{
     Trouble, caution,
-    day::{self as told, Told, caution_of},
+    day::{self as day_text, StepLine, caution_of},
     format, read, tr,
 };
 
@@ -22,15 +22,14 @@ pub fn StepRow(
     let line = memo(move || {
         let options = day.state.options.get();
         let formula = day.state.with(|sheet| sheet.formula.clone());
-        day.read(|planned| {
-            let step = planned.plan.steps().get(place)?;
-            let timed = planned.solved.steps.get(place)?;
+        day.read(|results| {
+            let (step, timed) = results.step(place)?;
             day.zone
-                .with_value(|zone| Some(told::told(step, timed, &formula, zone, options)))
+                .with_value(|zone| Some(day_text::step_line(step, timed, &formula, zone, options)))
         })
         .flatten()
     });
-    let part = move |pick: fn(Told) -> String| move || line.get().map(pick).unwrap_or_default();
+    let part = move |pick: fn(StepLine) -> String| move || line.get().map(pick).unwrap_or_default();
     let opened = RwSignal::new(false);
     view! {
         <li class="step">
@@ -41,7 +40,7 @@ pub fn StepRow(
                     <span class="quiet">{part(|line| line.day)}" · "{part(|line| line.lasts)}</span>
                 </summary>
                 <Show when=move || opened.get()>
-                    <p>{part(|line| line.looks.to_owned())}</p>
+                    <p>{part(|line| line.signs.to_owned())}</p>
                     <Safety place />
                     <Change place />
                 </Show>
@@ -59,7 +58,7 @@ fn Safety(
     let day = Day::here();
     let said = memo(move || {
         let options = day.state.options.get();
-        let step = day.read(|planned| planned.plan.steps().get(place).map(|step| step.at.work));
+        let step = day.read(|results| results.step(place).map(|(step, _)| step.at.work));
         let step = step.flatten().and_then(caution_of)?;
         Some(caution::safety(step, options).sentence())
     });
@@ -77,12 +76,12 @@ fn Change(
 ) -> impl IntoView {
     let day = Day::here();
     let at = memo(move || {
-        day.read(|planned| planned.plan.steps().get(place).map(|step| step.at))
+        day.read(|results| results.step(place).map(|(step, _)| step.at))
             .flatten()
     });
     let figure = memo(move || {
         let options = day.state.options.get();
-        let lasts = day.read(|planned| planned.solved.steps.get(place).map(|timed| timed.lasts));
+        let lasts = day.read(|results| results.step(place).map(|(_, timed)| timed.lasts));
         lasts
             .flatten()
             .map(|lasts| format::box_minutes(lasts, options))

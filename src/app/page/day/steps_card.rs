@@ -8,29 +8,25 @@ use super::step_row::StepRow;
 use crate::app::browser::random;
 use crate::app::part::Button;
 use crate::app::state::memo;
-use crate::results::day::promise;
+use crate::results::day::{begin_bake, learnt_oven};
 use crate::sheet::Id;
-use crate::sheet::day::{Bake, Bench};
-use crate::text::{day as told, tr};
+use crate::text::{day as day_text, tr};
 
 /// The steps, and the way to the bench.
 #[component]
 pub fn StepsCard() -> impl IntoView {
     let day = Day::here();
-    // By their times: what is begun first stands first.
     let order = memo(move || {
-        let order = day.read(|planned| {
-            let mut order: Vec<usize> = (0..planned.plan.steps().len()).collect();
-            let begins = |place: &usize| planned.solved.steps.get(*place).map(|timed| timed.begins);
-            order.sort_by_key(begins);
-            order
-        });
-        order.unwrap_or_default()
+        day.read(|results| results.order.clone())
+            .unwrap_or_default()
     });
     let oven = memo(move || {
         let options = day.state.options.get();
-        day.learnt
-            .with(|learnt| told::oven(learnt, options).unwrap_or_default())
+        day.learnt.with(|learnt| {
+            let oven = learnt_oven(learnt);
+            oven.map(|oven| day_text::oven(oven, options))
+                .unwrap_or_default()
+        })
     });
     let edited = memo(move || day.settings.with(|settings| !settings.edits.is_empty()));
     let begun = memo(move || day.own_bench.with(Option::is_some));
@@ -78,7 +74,7 @@ fn OtherBake() -> impl IntoView {
         day.bench
             .with(|bench| bench.as_ref().map(|bench| bench.bake.clone()))
     };
-    let said = move || bake().map(|bake| told::other_bake(&bake.name));
+    let said = move || bake().map(|bake| day_text::other_bake(&bake.name));
     let open = move |()| {
         let of = untrack(bake).and_then(|bake| bake.formula);
         if of.is_some_and(|of| day.state.open_formula(&of)) {
@@ -92,16 +88,17 @@ fn OtherBake() -> impl IntoView {
     }
 }
 
-/// A bake begins.
+/// Begins a bake.
 fn begin(day: Day) {
-    let mut bake = Bake::new(Id::from_random(random::bits()), clock_now());
-    bake.formula = day.formula_id();
-    bake.name = day.state.sheet().name;
-    let kitchen = day.state.kitchen.get_untracked();
-    bake.room = Some(kitchen.room);
-    bake.kitchen = kitchen.name;
-    let mut bench = Bench::new(bake);
-    bench.promised = untrack(|| day.read(promise)).unwrap_or_default();
+    let id = Id::from_random(random::bits());
+    let (formula, now) = (day.formula_id(), clock_now());
+    let sheet = day.state.sheet();
+    let bench = untrack(|| {
+        day.results.with(|results| {
+            let results = results.as_ref().ok();
+            day.with_input(&sheet, |input| begin_bake(id, formula, now, input, results))
+        })
+    });
     day.bench.set(Some(bench));
     // Saved at once, so that nothing is lost from here on.
     day.change_bench(|_| {});

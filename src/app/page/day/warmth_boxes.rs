@@ -8,10 +8,10 @@ use crate::app::part::{Button, NumberBox};
 use crate::app::state::memo;
 use crate::engine::plan::StepAt;
 use crate::engine::quantity::Minutes;
-use crate::results::heat::{StillNeeds, measured_at, time_to_target};
-use crate::sheet::Moment;
+use crate::results::day::{PartWarmth, part_warmth};
+use crate::results::heat::measured_at;
 use crate::sheet::day::Measured;
-use crate::text::{Trouble, day as told, format, read, tr};
+use crate::text::{FormatOptions, Trouble, day as day_text, format, read, tr};
 
 /// A box for each paste and preferment of a step.
 #[component]
@@ -70,39 +70,24 @@ fn WarmthBox(
         });
         Ok(())
     };
-    let needs = memo(move || {
-        let found = found.get()?;
-        let kitchen = day.state.kitchen.get();
-        Some(day.state.with(|sheet| {
-            let at = (step.work, part);
-            time_to_target(&sheet.formula, &kitchen, &sheet.heat, at, found.at)
-        }))
+    let warmth = memo(move || {
+        let sheet = day.state.current();
+        day.with_input(&sheet, |input| part_warmth(input, step, part))
     });
     let said = memo(move || {
         let options = day.state.options.get();
-        let (found, needs) = (found.get()?, needs.get()?);
-        Some(match needs {
-            Ok(needs) => name.with(|name| told::time_to_target(name, found.at, &needs, options)),
-            Err(error) => error.sentence(options),
-        })
+        let warmth = warmth.get()?;
+        Some(name.with(|name| day_text::part_warmth(name, &warmth, options)))
     });
     let ways = memo(move || {
         let options = day.state.options.get();
-        let needs = needs.get().and_then(Result::ok);
-        let needs = needs.filter(|needs| needs.there.minutes() >= 1.0);
-        needs.map(|needs| ways(&needs, options)).unwrap_or_default()
+        warmth
+            .get()
+            .map(|warmth| ways(&warmth, options))
+            .unwrap_or_default()
     });
-    // It lasts from its beginning until then, and its timer rings then.
     let wait = move |minutes: Minutes| {
-        let now = clock_now();
-        let ends = Moment::from_instant(now.instant().later(minutes));
-        day.change_bench(|bench| {
-            bench.bake.begin(step, now);
-            let began = bench.bake.steps.iter().find(|done| done.step == step);
-            let began = began.map_or(now, |done| done.began);
-            bench.let_last(step, ends.instant().since(began.instant()));
-            bench.set_timer(step, ends);
-        });
+        day.change_bench(|bench| bench.wait(step, clock_now(), minutes));
     };
     let unit = Signal::derive(move || day.state.options.get().units.temperature.symbol());
     let label = Signal::derive(move || tr!("{value} is at", value = name.get()));
@@ -117,10 +102,8 @@ fn WarmthBox(
 }
 
 /// What can be tapped.
-fn ways(needs: &StillNeeds, options: crate::text::FormatOptions) -> Vec<(Minutes, String)> {
-    let mut ways = vec![(needs.there, told::wait_for(needs.there, options))];
-    if let Some(ice) = needs.in_ice {
-        ways.push((ice, told::ice_for(ice, options)));
-    }
-    ways
+fn ways(warmth: &PartWarmth, options: FormatOptions) -> Vec<(Minutes, String)> {
+    let wait = warmth.wait.map(|it| (it, day_text::wait_for(it, options)));
+    let ice = warmth.in_ice.map(|it| (it, day_text::ice_for(it, options)));
+    wait.into_iter().chain(ice).collect()
 }

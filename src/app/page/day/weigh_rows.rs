@@ -1,16 +1,17 @@
-//! What is weighed at a step: line by line, with what the scale shows as the bowl fills.
+//! The lines to weigh at a step, what deviating masses do, and what makes up for them.
 
 use leptos::prelude::*;
 
 use super::results::Day;
-use crate::app::page::BatchAnswers;
 use crate::app::part::{Button, NumberBox};
 use crate::app::state::memo;
 use crate::engine::formula::LineAt;
-use crate::engine::plan::{StepAt, weighed_at};
+use crate::engine::plan::StepAt;
 use crate::engine::quantity::Mass;
-use crate::results::day::{AddMore, add_more, warmed_by_weights};
-use crate::text::{Trouble, day as told, format, name, read, tr};
+use crate::results::day::{
+    Addition, StepWeighing, WeighedLine, WeighingEffect, step_weighing, weighing_effect,
+};
+use crate::text::{Trouble, day as day_text, format, name, read, tr};
 
 /// The lines of a step.
 #[component]
@@ -19,83 +20,69 @@ pub fn WeighRows(
     step: StepAt,
 ) -> impl IntoView {
     let day = Day::here();
-    let answers = BatchAnswers::here();
     let lines = memo(move || {
-        let formula = day.state.with(|sheet| sheet.formula.clone());
-        day.read(|planned| weighed_at(step, &planned.plan, &formula))
+        day.with_results(|input, results| step_weighing(input, results, step))
             .unwrap_or_default()
     });
-    let any = memo(move || lines.with(|lines| !lines.is_empty()));
-    let off = memo(move || {
+    let places = memo(move || lines.with(StepWeighing::places));
+    let any = memo(move || places.with(|places| !places.is_empty()));
+    let effect = memo(move || {
+        let sheet = day.state.current();
+        day.with_input(&sheet, weighing_effect)
+    });
+    let said = memo(move || {
         let options = day.state.options.get();
-        let formula = answers.read_rounded(|rounded| Some(rounded.formula.clone()));
-        let bench = day.own_bench.get();
-        let said = formula.zip(bench).map(|(formula, bench)| {
-            let water = told::weighed_off(&formula, &bench, options);
-            let kitchen = day.state.kitchen.get();
-            let warmer = day
-                .state
-                .with(|sheet| warmed_by_weights(&formula, &bench, &kitchen, &sheet.heat));
-            let warmer = warmer.and_then(|by| told::warmed_by_weights(by, options));
-            [water, warmer.unwrap_or_default()].join(" ")
-        });
-        said.unwrap_or_default()
+        day.state.with(|sheet| {
+            effect.with(|effect| day_text::weighing_effect(effect, &sheet.formula, options))
+        })
     });
     view! {
         <Show when=move || any.get()>
             <ol class="to-weigh">
-                <For each=move || lines.get() key=|at| *at let(at)>
+                <For each=move || places.get() key=|at| *at let(at)>
                     <WeighRow at lines />
                 </For>
             </ol>
         </Show>
-        <p class="weighed-off" role="status">{off}</p>
-        <AddedMore />
+        <p class="weighed-off" role="status">{said}</p>
+        <Additions effect />
     }
 }
 
-/// What was added to make up for a weight that missed, to be tapped.
+/// A button for each thing that can be added to make up for a deviating mass.
 #[component]
-fn AddedMore() -> impl IntoView {
+fn Additions(
+    /// What the masses that were weighed do.
+    effect: Memo<WeighingEffect>,
+) -> impl IntoView {
     let day = Day::here();
-    let answers = BatchAnswers::here();
     let ways = memo(move || {
         let options = day.state.options.get();
-        let formula = answers.read_rounded(|rounded| Some(rounded.formula.clone()));
-        let both = formula.zip(day.own_bench.get());
-        let ways = both.map(|(formula, bench)| {
-            let ways = add_more(&formula, &bench).into_iter();
-            let said = |more: AddMore| (more, told::add_more(&more, &formula, options));
-            ways.map(said).collect::<Vec<_>>()
-        });
-        ways.unwrap_or_default()
+        let additions = effect.with(|effect| effect.additions.clone());
+        day.state.with(|sheet| {
+            let additions = additions.into_iter();
+            let said = |more: Addition| (more, day_text::addition(&more, &sheet.formula, options));
+            additions.map(said).collect::<Vec<_>>()
+        })
     });
-    let way = move |(more, said): (AddMore, String)| {
+    let way = move |(more, said): (Addition, String)| {
         let then = (!more.as_asked).then_some(more.then);
         view! { <Button says=said tapped=move |()| day.change_bench(|bench| bench.weigh(more.at, then)) /> }
     };
     view! { <div class="buttons">{move || ways.get().into_iter().map(way).collect_view()}</div> }
 }
 
-/// One line: what to weigh, what the scale then shows, and what really went in.
+/// One line: the mass to weigh, the untared reading of the scale, and the mass that was weighed.
 #[component]
 fn WeighRow(
-    /// Where it stands.
+    /// Which line of the formula.
     at: LineAt,
-    /// All lines of the step, in their order.
-    lines: Memo<Vec<LineAt>>,
+    /// The lines of the step.
+    lines: Memo<StepWeighing>,
 ) -> impl IntoView {
     let day = Day::here();
-    let answers = BatchAnswers::here();
-    let asked = move |at: LineAt| {
-        answers.read_rounded(|rounded| {
-            rounded
-                .lines
-                .iter()
-                .find(|line| line.at == at)
-                .map(|line| line.weighed)
-        })
-    };
+    let line = memo(move || lines.with(|lines| lines.line(at)));
+    let mass = move |pick: fn(WeighedLine) -> Option<Mass>| line.get().and_then(pick);
     let name = memo(move || {
         day.state
             .with(|sheet| {
@@ -108,32 +95,20 @@ fn WeighRow(
     });
     let to_weigh = memo(move || {
         let options = day.state.options.get();
-        asked(at)
+        mass(|line| line.target)
             .map(|mass| format::mass(mass, options))
             .unwrap_or_default()
     });
-    // What the scale shows when nothing is tared between the lines.
     let shows = memo(move || {
         let options = day.state.options.get();
-        let lines = lines.get();
-        let until = lines
-            .iter()
-            .take_while(|line| **line != at)
-            .chain(std::iter::once(&at));
-        let sum: Mass = until.filter_map(|line| asked(*line)).sum();
-        format::mass(sum, options)
+        mass(|line| Some(line.untared))
+            .map(|mass| format::mass(mass, options))
+            .unwrap_or_default()
     });
-    let is_in = memo(move || {
-        day.bench.with(|bench| {
-            bench
-                .as_ref()
-                .is_some_and(|bench| bench.weighing(at).is_some())
-        })
-    });
+    let is_in = memo(move || line.get().is_some_and(|line| line.is_weighed));
     let figure = memo(move || {
         let options = day.state.options.get();
-        let real = day.bench.with(|bench| bench.as_ref()?.weighing(at)?.mass);
-        real.or_else(|| asked(at))
+        mass(|line| line.mass)
             .map(|mass| format::box_mass(mass, options))
             .unwrap_or_default()
     });
@@ -148,7 +123,7 @@ fn WeighRow(
             if is_in {
                 bench.weigh(at, None);
             } else {
-                bench.weighed.retain(|weighing| weighing.at != at);
+                bench.unweigh(at);
             }
         });
     };

@@ -7,7 +7,7 @@ use crate::app::part::{Figure, Shown};
 use crate::app::state::{memo, use_app_state};
 use crate::engine::heat::CookedPaste;
 use crate::engine::quantity::Temperature;
-use crate::text::{FormatOptions, format, tr};
+use crate::text::{FormatOptions, format, heat, tr};
 
 /// How a figure is shown: of the paste as it is, beside the one before the trial.
 type Look = fn(&CookedPaste, Option<&CookedPaste>, FormatOptions) -> Shown;
@@ -46,12 +46,7 @@ pub fn PasteFigure(
 
 /// A temperature, with what it was and by how much it differs.
 pub fn warmth(now: Temperature, before: Option<Temperature>, options: FormatOptions) -> Shown {
-    let said = |before| {
-        (
-            format::temperature(before, options),
-            format::temperature_change(now - before, options),
-        )
-    };
+    let said = |before| heat::before_and_change(before, now, options);
     Shown::changed(format::temperature(now, options), before.map(said))
 }
 

@@ -1,0 +1,100 @@
+//! The bench: a bake's beginning and end, and the step it is at.
+
+use super::corrections::plan_snapshot;
+use super::day_results::DayResults;
+use super::input::DayInput;
+use super::observations::note_durations;
+use crate::engine::plan::StepAt;
+use crate::engine::quantity::Instant;
+use crate::sheet::civil::{Clock, Zone};
+use crate::sheet::day::{Bake, Bench, DaySettings};
+use crate::sheet::{Id, Moment};
+
+/// The step at the bench, with the ones before and after it by start time.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct StepPosition {
+    /// The step shown: the one chosen, else the first.
+    pub current: Option<StepAt>,
+    /// The step before it; `None` at the first.
+    pub previous: Option<StepAt>,
+    /// The step after it; `None` at the last.
+    pub next: Option<StepAt>,
+}
+
+/// The step at the bench.
+///
+/// ```
+/// use softcrumb::results::day::{StepPosition, step_position};
+///
+/// // Without a plan there is no step.
+/// assert_eq!(step_position(None, None), StepPosition::default());
+/// ```
+#[must_use]
+pub fn step_position(results: Option<&DayResults>, bench: Option<&Bench>) -> StepPosition {
+    let Some(results) = results else {
+        return StepPosition::default();
+    };
+    let step = |place: usize| results.plan.steps().get(place).map(|step| step.at);
+    let order: Vec<StepAt> = results
+        .order
+        .iter()
+        .filter_map(|place| step(*place))
+        .collect();
+    let chosen = bench.and_then(|bench| bench.at);
+    let chosen = chosen.and_then(|chosen| order.iter().position(|at| *at == chosen));
+    let at = chosen.unwrap_or(0);
+    let neighbour = |place: Option<usize>| place.and_then(|place| order.get(place)).copied();
+    StepPosition {
+        current: order.get(at).copied(),
+        previous: neighbour(at.checked_sub(1)),
+        next: neighbour(at.checked_add(1)),
+    }
+}
+
+/// A bake that begins now, with the plan's times as they are now.
+#[must_use]
+pub fn begin_bake(
+    id: Id,
+    formula: Option<Id>,
+    now: Moment,
+    input: &DayInput,
+    results: Option<&DayResults>,
+) -> Bench {
+    let mut bake = Bake::new(id, now);
+    bake.formula = formula;
+    bake.name.clone_from(&input.sheet.name);
+    bake.room = Some(input.kitchen.room);
+    bake.kitchen.clone_from(&input.kitchen.name);
+    let mut bench = Bench::new(bake);
+    bench.promised = results.map(plan_snapshot).unwrap_or_default();
+    bench
+}
+
+/// The bake as it goes into the log; its durations are noted where the plan is that of its formula.
+#[must_use]
+pub fn finish_bake(bench: Bench, results: Option<&DayResults>, settings: &DaySettings) -> Bake {
+    let mut bake = bench.bake;
+    if let Some(results) = results {
+        note_durations(&mut bake, results, settings);
+    }
+    bake
+}
+
+/// The last time before now, today or yesterday, at which the local clock showed this; else now.
+///
+/// ```
+/// use softcrumb::engine::quantity::Instant;
+/// use softcrumb::results::day::last_time;
+/// use softcrumb::sheet::civil::{Clock, Zone};
+///
+/// let noon = Instant::from_seconds(12 * 3600)?;
+/// let at = |hour| last_time(Clock::from_hour(hour, 0).unwrap_or_default(), noon, &Zone::default());
+/// assert_eq!(at(11).seconds(), 11 * 3600);
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+#[must_use]
+pub fn last_time(clock: Clock, now: Instant, zone: &Zone) -> Instant {
+    let today = zone.civil(now).date;
+    let days = [0, -1].map(|days| zone.instant(today.plus(days), clock).first());
+    days.into_iter().find(|at| *at <= now).unwrap_or(now)
+}

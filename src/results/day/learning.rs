@@ -1,0 +1,60 @@
+//! Learning: what the log teaches of this kitchen and formula, and how it is taken over.
+
+use crate::engine::batch::Losses;
+use crate::engine::learn::{Learnt, LearntFactor, learn};
+use crate::engine::quantity::Mass;
+use crate::sheet::Id;
+use crate::sheet::Kitchen;
+use crate::sheet::day::Log;
+
+/// A factor nearer to one than this is not worth a sentence.
+const NEGLIGIBLE: f64 = 0.01;
+
+/// What the log teaches of a kitchen; of rises, only for the formula that is open.
+///
+/// ```
+/// use softcrumb::engine::learn::Learnt;
+/// use softcrumb::results::day::learnt;
+/// use softcrumb::sheet::{Kitchen, day::Log};
+///
+/// // An empty log teaches nothing.
+/// assert_eq!(learnt(&Log::default(), &Kitchen::default(), None), Learnt::default());
+/// ```
+#[must_use]
+pub fn learnt(log: &Log, kitchen: &Kitchen, formula: Option<&Id>) -> Learnt {
+    learn(&log.noted(&kitchen.name, formula), kitchen.mixer.friction)
+}
+
+/// The factor of the bake, where it differs from the programme by a hundredth or more.
+#[must_use]
+pub fn learnt_oven(learnt: &Learnt) -> Option<&LearntFactor> {
+    let bake = learnt.bake.as_ref();
+    bake.filter(|bake| (bake.factor.number() - 1.0).abs() >= NEGLIGIBLE)
+}
+
+/// The kitchen with the friction that was learnt; `None` where none was.
+#[must_use]
+pub fn with_learnt_friction(kitchen: &Kitchen, learnt: &Learnt) -> Option<Kitchen> {
+    let mut kitchen = kitchen.clone();
+    kitchen.mixer.friction = learnt.friction.as_ref()?.rate;
+    Some(kitchen)
+}
+
+/// The batch's losses with those that were learnt; `None` where none were.
+///
+/// A learnt residue is all that stays behind, however large the batch: it replaces the fixed one.
+#[must_use]
+pub fn with_learnt_losses(losses: Losses, learnt: &Learnt) -> Option<Losses> {
+    if learnt.residue.is_none() && learnt.oven_loss.is_none() {
+        return None;
+    }
+    let mut losses = losses;
+    if let Some(residue) = &learnt.residue {
+        losses.residue = Mass::ZERO;
+        losses.residue_share = residue.share;
+    }
+    if let Some(oven) = &learnt.oven_loss {
+        losses.bake = oven.share;
+    }
+    Some(losses)
+}

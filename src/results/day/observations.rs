@@ -1,0 +1,124 @@
+//! Observations: what is measured at a step and noted in the bake, so that later bakes learn from it.
+
+use super::day_results::DayResults;
+use crate::engine::heat::dough_temperature;
+use crate::engine::learn::{MeasuredDuration, Weighed};
+use crate::engine::plan::StepKind;
+use crate::engine::quantity::{Mass, Minutes, Temperature, WarmingRate};
+use crate::engine::rise::{ReferenceRise, RiseError, Risen};
+use crate::results::heat::mixer_load;
+use crate::sheet::Kitchen;
+use crate::sheet::day::{Bake, DaySettings};
+use crate::sheet::{Moment, Sheet};
+
+/// What is measured at a step, beside the temperatures of pastes and preferments.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Measurement {
+    /// The temperature of the dough as it comes off the mixer, and the mixing time.
+    DoughTemperature,
+    /// The mass of the dough on the bench, before it is divided.
+    DoughMass,
+    /// The mass of the bread out of the oven.
+    BreadMass,
+}
+
+/// What is measured at a kind of step.
+#[must_use]
+pub fn measurement_at(kind: StepKind) -> Option<Measurement> {
+    if matches!(kind, StepKind::Mix | StepKind::ButterIn) {
+        Some(Measurement::DoughTemperature)
+    } else if kind == StepKind::Divide {
+        Some(Measurement::DoughMass)
+    } else {
+        (kind == StepKind::Cool).then_some(Measurement::BreadMass)
+    }
+}
+
+/// The dough temperature at which the ingredients would settle without the mixer's work.
+#[must_use]
+pub fn unmixed_temperature(sheet: &Sheet, kitchen: &Kitchen) -> Option<Temperature> {
+    let mut dough = mixer_load(&sheet.formula, kitchen, &sheet.heat).ok()?.dough;
+    dough.friction = WarmingRate::from_kelvin_per_minute(0.0).ok()?;
+    Some(dough_temperature(&dough).ok()?.temperature)
+}
+
+/// The mixing time: as noted in the bake, else as the formula sets it, else the kitchen's.
+#[must_use]
+pub fn mixing_time(bake: Option<&Bake>, sheet: &Sheet, kitchen: &Kitchen) -> Minutes {
+    let noted = bake.and_then(|bake| bake.noted.mixing);
+    noted.or(sheet.heat.mixing).unwrap_or(kitchen.mixer.minutes)
+}
+
+/// Notes the measured dough temperature, with what friction is learnt from: the temperature without
+/// the mixer's work, and the mixing time where none is noted.
+pub fn note_dough_temperature(
+    bake: &mut Bake,
+    sheet: &Sheet,
+    kitchen: &Kitchen,
+    measured: Temperature,
+) {
+    let mixing = mixing_time(Some(bake), sheet, kitchen);
+    bake.noted.dough = Some(measured);
+    bake.noted.unmixed = unmixed_temperature(sheet, kitchen);
+    bake.noted.mixing = Some(mixing);
+}
+
+/// Notes the mass of the dough on the bench, and the mass that went into the bowl.
+pub fn note_dough(bake: &mut Bake, into_bowl: Mass, on_bench: Mass) {
+    bake.noted.bowl = Some(Weighed {
+        before: into_bowl,
+        after: on_bench,
+    });
+}
+
+/// Notes the mass of the bread, against the dough that was divided; nothing where that was not noted.
+pub fn note_bread(bake: &mut Bake, bread: Mass) {
+    bake.noted.oven_loss = bake.noted.bowl.map(|bowl| Weighed {
+        before: bowl.after,
+        after: bread,
+    });
+}
+
+/// Notes the durations of rises and bake that are over, against those expected for that day from
+/// the formula's own statement.
+pub fn note_durations(bake: &mut Bake, results: &DayResults, settings: &DaySettings) {
+    let rises = &settings.rises;
+    let bulk = ReferenceRise::stated(rises.bulk.time, rises.bulk.at);
+    let proof = ReferenceRise::stated(rises.proof.time, rises.proof.at);
+    let (bulk, proof) = (
+        expected(&results.rises.bulk, bulk),
+        expected(&results.rises.proof, proof),
+    );
+    let programme = Some(results.programme);
+    bake.noted.bulk = measured(bake, StepKind::Bulk, bulk).or(bake.noted.bulk);
+    bake.noted.proof = measured(bake, StepKind::Proof, proof).or(bake.noted.proof);
+    bake.noted.bake = measured(bake, StepKind::Bake, programme).or(bake.noted.bake);
+}
+
+/// The duration by the formula's own statement: `due · stated / reference`, where the reference is
+/// the time that the log has taught.
+fn expected(risen: &Result<Risen, RiseError>, stated: ReferenceRise) -> Option<Minutes> {
+    let risen = risen.as_ref().ok()?;
+    let reference = risen.asked.anchor.time.minutes();
+    let due = risen.due.minutes() * stated.time.minutes();
+    (reference > 0.0)
+        .then(|| Minutes::from_minutes(due / reference).ok())
+        .flatten()
+}
+
+/// From the start of the first step of a kind to the end of the last; `None` while one is under way.
+fn measured(bake: &Bake, kind: StepKind, expected: Option<Minutes>) -> Option<MeasuredDuration> {
+    let steps: Vec<(Moment, Option<Moment>)> = bake
+        .steps
+        .iter()
+        .filter(|done| done.step.work == kind)
+        .map(|done| (done.began, done.ended))
+        .collect();
+    let began = steps.iter().map(|(began, _)| began.instant()).min()?;
+    let ended: Option<Vec<_>> = steps.iter().map(|(_, ended)| *ended).collect();
+    let ended = ended?.into_iter().map(Moment::instant).max()?;
+    Some(MeasuredDuration {
+        expected: expected?,
+        minutes: ended.since(began),
+    })
+}

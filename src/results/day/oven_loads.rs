@@ -1,0 +1,60 @@
+//! Oven loads: their times, the loads of the class, and where the class bakes for another time.
+
+use std::num::NonZeroU32;
+
+use crate::engine::class::{ClassSettings, OvenPlan, oven};
+use crate::engine::plan::Loads;
+use crate::engine::quantity::Minutes;
+
+/// The times of several oven loads.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct LoadTimes {
+    /// The loads.
+    pub loads: Loads,
+    /// From the start of one load to the start of the next.
+    pub apart: Minutes,
+    /// From the first load in to the last load out.
+    pub in_all: Minutes,
+}
+
+/// A baking time that differs by less is the same, min.
+const SAME: f64 = 1.0;
+
+/// The times of several loads that bake for `bake` each; `None` for a single load.
+///
+/// ```
+/// use softcrumb::engine::{plan::Loads, quantity::Minutes};
+/// use softcrumb::results::day::load_times;
+///
+/// let loads = Loads { between: Minutes::from_minutes(10.0)?, ..Loads::of(3.try_into()?) };
+/// let times = load_times(loads, Minutes::from_minutes(25.0)?);
+/// // 3 × 25 min of baking and 2 × 10 min in between.
+/// assert_eq!(times.map(|times| times.in_all.minutes()), Some(95.0));
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+#[must_use]
+pub fn load_times(loads: Loads, bake: Minutes) -> Option<LoadTimes> {
+    loads.are_several().then(|| LoadTimes {
+        loads,
+        apart: loads.apart(bake),
+        in_all: loads.from_first_to_last(bake),
+    })
+}
+
+/// The oven loads of the class; `None` where there are no loaves, or too many loads.
+#[must_use]
+pub fn class_loads(class: &ClassSettings) -> Option<OvenPlan> {
+    let loaves = NonZeroU32::new(class.loaves_in_all())?;
+    oven(loaves, class.oven).ok()
+}
+
+/// The class's baking time and the plan's, where they differ and the plan has the class's loads.
+#[must_use]
+pub fn bake_difference(
+    class: &ClassSettings,
+    loads: Loads,
+    bake: Minutes,
+) -> Option<(Minutes, Minutes)> {
+    let differs = (class.oven.bake.minutes() - bake.minutes()).abs() >= SAME;
+    (loads.staggered && differs).then_some((class.oven.bake, bake))
+}

@@ -1,0 +1,41 @@
+//! The measured temperature of a paste or preferment at a step, and how long it still needs.
+
+use super::input::DayInput;
+use crate::engine::heat::HeatError;
+use crate::engine::plan::StepAt;
+use crate::engine::quantity::{Minutes, Temperature};
+use crate::results::heat::{StillNeeds, time_to_target};
+
+/// A measured paste or preferment.
+#[derive(Clone, Debug, PartialEq)]
+pub struct PartWarmth {
+    /// The temperature that was measured.
+    pub measured: Temperature,
+    /// The temperature it needs to reach, and how long that takes.
+    pub needs: Result<StillNeeds, HeatError>,
+    /// How long to leave it where it is; `None` where it can go on.
+    pub wait: Option<Minutes>,
+    /// How long to stand it in ice water instead, where that cools it.
+    pub in_ice: Option<Minutes>,
+}
+
+/// A shorter wait is none, min.
+const NEGLIGIBLE: f64 = 1.0;
+
+/// What a paste or preferment that was measured at a step still needs; `None` where none was.
+#[must_use]
+pub fn part_warmth(input: &DayInput, step: StepAt, part: usize) -> Option<PartWarmth> {
+    let number = u16::try_from(part).ok()?;
+    let measured = input.bench?.found(step, number)?.at;
+    let sheet = input.sheet;
+    let at = (step.work, part);
+    let needs = time_to_target(&sheet.formula, input.kitchen, &sheet.heat, at, measured);
+    let waits = needs.as_ref().ok();
+    let waits = waits.filter(|needs| needs.there.minutes() >= NEGLIGIBLE);
+    Some(PartWarmth {
+        measured,
+        wait: waits.map(|needs| needs.there),
+        in_ice: waits.and_then(|needs| needs.in_ice),
+        needs,
+    })
+}

@@ -1,0 +1,101 @@
+//! A rise of the bake under way that deviates, and the place that brings it back on time.
+
+use super::day_results::DayResults;
+use super::input::DayInput;
+use super::rise_place::{RisePlace, rise_place};
+use super::rises::{Rises, rises};
+use super::which_rise::WhichRise;
+use crate::engine::quantity::{Minutes, Temperature};
+use crate::sheet::Moment;
+use crate::sheet::day::Bench;
+
+/// A rise that takes another time than it was to take, or begins later.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct RiseDeviation {
+    /// Which of the two.
+    pub which: WhichRise,
+    /// How long it was to take.
+    pub planned: Minutes,
+    /// How long it takes where it is put now.
+    pub now: Minutes,
+    /// How much later than planned it begins; zero where it is on time or early.
+    pub late: Minutes,
+    /// A place in which it is done when it was to be, or nearer to it than where it is now.
+    pub place: Option<RisePlace>,
+    /// The place that was chosen for this bake.
+    pub chosen: Option<Temperature>,
+}
+
+/// Less than this is no deviation, min.
+const NEGLIGIBLE: f64 = 2.0;
+/// A place has to bring the rise nearer to its time by more than this, min.
+const WORTH_MOVING: f64 = 1.0;
+
+/// How a rise of the bake under way deviates; `None` where it does not, is over, or is not known.
+#[must_use]
+pub fn rise_deviation(
+    input: &DayInput,
+    results: &DayResults,
+    which: WhichRise,
+) -> Option<RiseDeviation> {
+    let bench = input.bench?;
+    let late = late(results, bench, which)?;
+    let now = due(&results.rises, which)?;
+    // As planned: a dough of the wished temperature, in its usual place.
+    let usual = input.settings.rises;
+    let (formula, kitchen) = (&input.sheet.formula, input.kitchen);
+    let references = &results.references;
+    let as_planned = rises(formula, kitchen, &input.sheet.heat, &usual, references);
+    let planned = due(&as_planned, which)?;
+    let chosen = match which {
+        WhichRise::Bulk => bench.bulk_place,
+        WhichRise::Proof => bench.proof_place,
+    };
+    let deviates = (now.minutes() - planned.minutes()).abs() >= NEGLIGIBLE;
+    if !deviates && late <= Minutes::ZERO && chosen.is_none() {
+        return None;
+    }
+    let left = planned.minutes() - late.minutes();
+    let wanted = Minutes::from_minutes(left.max(0.0)).ok()?;
+    let (heat, settings) = (input.heat_settings(), input.rise_settings());
+    let place = rise_place(
+        formula,
+        kitchen,
+        &heat,
+        &settings,
+        references,
+        (which, wanted),
+    );
+    let miss = |due: Minutes| (due.minutes() - left).abs();
+    let is_better =
+        |place: &RisePlace| chosen != Some(place.at) && miss(place.due) + WORTH_MOVING <= miss(now);
+    Some(RiseDeviation {
+        which,
+        planned,
+        now,
+        late,
+        place: place.filter(is_better),
+        chosen,
+    })
+}
+
+fn due(rises: &Rises, which: WhichRise) -> Option<Minutes> {
+    rises.of(which).ok().map(|risen| risen.due)
+}
+
+/// How much later than planned it begins; `None` where it is over, or was not planned.
+fn late(results: &DayResults, bench: &Bench, which: WhichRise) -> Option<Minutes> {
+    let at = which.step();
+    if bench.bake.is_over(at) {
+        return None;
+    }
+    let (_, timed) = results.find(at)?;
+    let began = bench.bake.began(at).map(Moment::instant);
+    let begins = began.unwrap_or(timed.begins);
+    let late = begins.since(bench.promised(at)?.begins.instant());
+    Some(if late.minutes() >= NEGLIGIBLE {
+        late
+    } else {
+        Minutes::ZERO
+    })
+}

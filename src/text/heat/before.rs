@@ -1,0 +1,17 @@
+//! A temperature beside the one before a trial.
+
+use crate::engine::quantity::Temperature;
+use crate::text::{format, format_options::FormatOptions};
+
+/// The temperature before, and the change since.
+#[must_use]
+pub fn before_and_change(
+    before: Temperature,
+    now: Temperature,
+    options: FormatOptions,
+) -> (String, String) {
+    (
+        format::temperature(before, options),
+        format::temperature_change(now - before, options),
+    )
+}
