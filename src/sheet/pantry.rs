@@ -3,16 +3,16 @@
 use crate::engine::ingredients::{Allergen, Food};
 use crate::engine::quantity::{Mass, Money};
 
-/// Which ingredient: a row of the larder, or one of the user's own by name.
+/// Which ingredient: a row of the tables, or one of the user's own by name.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum FoodKey {
-    /// A row of the larder.
+    /// A row of the tables, by its number.
     Listed(u16),
     /// The user's own.
     Own(String),
 }
 
-/// What is known of one ingredient.
+/// What the user has noted about one ingredient.
 #[derive(Clone, Debug, PartialEq)]
 pub struct PantryItem {
     /// Which.
@@ -54,18 +54,17 @@ impl FoodKey {
 impl Pantry {
     /// The most characters the name of the money may have.
     pub const CURRENCY_LENGTH: usize = 8;
-    /// The most ingredients that are kept.
+    /// The most ingredients that are stored.
     pub const MOST: usize = 500;
 
-    /// What is known of a food.
+    /// The notes on a food.
     #[must_use]
     pub fn item(&self, food: &Food) -> Option<&PantryItem> {
         let key = FoodKey::of(food);
         self.items.iter().find(|item| item.food == key)
     }
 
-    /// What is known of a food, to be changed; begun where nothing is known, none where the pantry
-    /// is full.
+    /// The notes on a food, to be changed; new where there are none, `None` where the pantry is full.
     pub fn item_mut(&mut self, food: &Food) -> Option<&mut PantryItem> {
         let key = FoodKey::of(food);
         let known = self.items.iter().position(|item| item.food == key);

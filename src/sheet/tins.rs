@@ -1,4 +1,4 @@
-//! Tins: those the user has, by name, and how a formula lies in one.
+//! Tins: the user's own by name, and how a formula lies in them.
 
 use std::num::NonZeroU16;
 
@@ -17,18 +17,18 @@ pub struct SavedTin {
 impl SavedTin {
     /// The most characters a name may have.
     pub const NAME_LENGTH: usize = 60;
-    /// The most tins that are kept.
+    /// The most tins that are stored.
     pub const MOST: usize = 60;
 }
 
-/// The tins a formula is made in, and how it lies in them.
+/// The tins of a formula, and how it lies in them.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct TinUse {
     /// The tins.
     pub tins: Tins,
     /// Rows of pieces; none leaves it to the tin.
     pub rows: Option<NonZeroU16>,
-    /// Room for a gram of dough; none leaves it to the kind of bread.
+    /// Volume of tin for a gram of dough; none leaves it to the kind of bread.
     pub room: Option<SpecificVolume>,
     /// How many times its first volume the dough has when it goes into the oven.
     pub rise: Factor,

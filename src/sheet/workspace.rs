@@ -1,4 +1,4 @@
-//! What is kept beside the formulas, and two of it brought together without loss.
+//! The workspace: everything stored besides formulas, and merging two of them without loss.
 
 use super::day::{DaySettings, Log};
 use super::pantry::{Pantry, PantryItem};
@@ -7,7 +7,7 @@ use crate::engine::class::ClassSettings;
 use crate::engine::ingredients::Allergen;
 use crate::engine::quantity::Mass;
 
-/// What is kept beside the formulas.
+/// Everything stored besides formulas.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Workspace {
     /// The kitchens.
@@ -16,15 +16,15 @@ pub struct Workspace {
     pub tins: Vec<SavedTin>,
     /// Packs, prices, and what packets say.
     pub pantry: Pantry,
-    /// What is wanted of a class.
+    /// The settings of the class.
     pub class: Option<ClassSettings>,
-    /// The plans that were changed, each with the formula it belongs to.
+    /// The plans that were changed, each with its formula.
     pub days: Vec<(Id, DaySettings)>,
     /// The log of bakes.
     pub log: Log,
 }
 
-/// What was new in something that was taken in.
+/// What an import added.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub struct Added {
     /// Kitchens.
@@ -33,7 +33,7 @@ pub struct Added {
     pub tins: usize,
     /// Ingredients of the pantry.
     pub foods: usize,
-    /// What is wanted of a class.
+    /// The settings of a class.
     pub class: bool,
     /// Plans.
     pub days: usize,
@@ -42,8 +42,8 @@ pub struct Added {
 }
 
 impl Workspace {
-    /// This, with what another has and this has not. What is here stays as it is; what was never
-    /// touched here is taken over.
+    /// Adds what `other` has and this workspace lacks. Own data stays; data still at its default is
+    /// replaced.
     #[must_use]
     pub fn joined_by(mut self, other: &Self) -> (Self, Added) {
         let mut added = Added::default();
@@ -83,7 +83,7 @@ impl Workspace {
         (self, added)
     }
 
-    /// Gives how many kitchens were new.
+    /// Adds kitchens; returns how many were new.
     fn join_kitchens(&mut self, theirs: &Kitchens) -> usize {
         let untouched = Kitchens::default();
         let here = self.kitchens.take().unwrap_or_default();
@@ -106,7 +106,7 @@ impl Workspace {
 }
 
 impl Pantry {
-    /// Takes over what another pantry knows and this does not. Gives of how many ingredients.
+    /// Adds what another pantry notes and this one does not; returns for how many ingredients.
     fn join(&mut self, other: &Self) -> usize {
         if self.currency.is_empty() {
             self.currency.clone_from(&other.currency);
@@ -128,7 +128,7 @@ impl Pantry {
 }
 
 impl PantryItem {
-    /// Takes over what is not known here; gives whether anything was.
+    /// Adds what is not noted here; returns whether anything was.
     fn join(&mut self, other: &Self) -> bool {
         let before = self.clone();
         self.holds = self.holds.or(other.holds);

@@ -34,7 +34,7 @@ pub struct ShoppingView {
     pub missing: Option<String>,
     /// The list as text.
     pub text: String,
-    /// How the whole cost came about.
+    /// The step that leads to the whole cost.
     pub working: Vec<Line>,
 }
 

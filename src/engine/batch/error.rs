@@ -1,11 +1,11 @@
-//! What can keep a batch from being worked out.
+//! Errors of scaling and dividing a batch.
 
 use std::num::NonZeroU32;
 
 use crate::engine::formula::LineAt;
 use crate::engine::quantity::{Division, Mass, OutOfRange, Share};
 
-/// Why there is no answer about a batch.
+/// Why a batch cannot be scaled or divided.
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum BatchError {
     /// Flour is on hand, but the formula holds none.
@@ -14,16 +14,16 @@ pub enum BatchError {
     /// The formula's dough weighs nothing.
     #[error("the formula holds no dough")]
     NoDough,
-    /// No line stands where the ingredient on hand was said to be.
-    #[error("no line stands at {at:?}")]
+    /// The formula has no line `at`.
+    #[error("no line at {at:?}")]
     NotInFormula {
-        /// Where a line was looked for.
+        /// The line that the target names.
         at: LineAt,
     },
-    /// The formula asks for none of the ingredient on hand.
-    #[error("the formula asks for none of what stands at {at:?}")]
+    /// The formula holds none of the ingredient on hand.
+    #[error("the formula holds none of the ingredient at {at:?}")]
     NoneInFormula {
-        /// Where it stands.
+        /// The line that the target names.
         at: LineAt,
     },
     /// Nothing would be left to divide.
@@ -39,7 +39,7 @@ pub enum BatchError {
     /// The dough is too little for a division of the scale a piece.
     #[error("{dough:?} is less than {pieces} times {division:?}")]
     TooLittleToDivide {
-        /// The dough there is.
+        /// The dough.
         dough: Mass,
         /// The pieces wanted.
         pieces: NonZeroU32,

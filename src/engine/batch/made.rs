@@ -1,4 +1,4 @@
-//! Making a batch the formula: every line as large as the batch has it.
+//! A batch as a formula: every line at the mass of the batch.
 
 use super::error::BatchError;
 use super::scale::{Scaled, scaled_formula};

@@ -5,7 +5,7 @@ use crate::engine::formula::{Figure, Figures, Form, Formula, Line, LineAt};
 use crate::engine::ingredients::Role;
 use crate::engine::quantity::{Division, Mass, MassChange, NoSuchDivision, Share};
 
-/// The scales in the room.
+/// The divisions of the scales.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Weighing {
     /// The kitchen scale.
@@ -36,7 +36,7 @@ impl Weighing {
     }
 }
 
-/// How a line comes out on its scale.
+/// What a scale shows of a line.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Shown {
     /// The scale shows it.
@@ -48,7 +48,7 @@ pub enum Shown {
 /// One line as the scale shows it.
 #[derive(Clone, Debug, PartialEq)]
 pub struct RoundedLine {
-    /// Where it stands.
+    /// Which line.
     pub at: LineAt,
     /// The exact mass.
     pub exact: Mass,
@@ -58,7 +58,7 @@ pub struct RoundedLine {
     pub on_pocket_scale: bool,
     /// The mass to weigh; nothing when [`Shown::BelowScale`].
     pub weighed: Mass,
-    /// Whether the scale shows it at all.
+    /// What the scale shows of it.
     pub shown: Shown,
     /// Weighed less exact; never more than half a division either way.
     pub error: MassChange,

@@ -1,4 +1,4 @@
-//! How rounded weights and their aids came about, line by line.
+//! The working of rounded weights and weighing aids.
 
 use super::divide::Divided;
 use super::round::{Rounded, RoundedLine};
@@ -11,7 +11,7 @@ const BY_DEFINITION: &str = "by definition";
 const PRACTICE: &str = "common practice";
 
 impl RoundedLine {
-    /// How the weight, its error and its percentages came about.
+    /// The steps that lead to the weight, its error and the size of that error.
     #[must_use]
     pub fn working(&self) -> Vec<Line> {
         let mut lines = vec![
@@ -24,7 +24,7 @@ impl RoundedLine {
 }
 
 impl PocketScale {
-    /// How the weight on the pocket scale came about.
+    /// The step that leads to the weight on the pocket scale.
     #[must_use]
     pub fn working(&self) -> Vec<Line> {
         vec![divisions(self.division, self.weighed, "to weigh")]
@@ -32,7 +32,7 @@ impl PocketScale {
 }
 
 impl Rounded {
-    /// How one line's weight, error and percentages came about; empty where there is no such line.
+    /// The steps that lead to a line's weight, error and percentages; none for a line that does not exist.
     #[must_use]
     pub fn line_working(&self, at: LineAt) -> Vec<Line> {
         let Some(line) = self.line(at) else {
@@ -54,7 +54,7 @@ impl Rounded {
         lines
     }
 
-    /// How the true water of the weighed dough came about, beside the exact one.
+    /// The steps that lead to the true water, exact and as weighed, and to the change of the dough.
     #[must_use]
     pub fn working(&self) -> Vec<Line> {
         let sides = [
@@ -96,7 +96,7 @@ impl Rounded {
 }
 
 impl YeastSolution {
-    /// How the amounts of the solution came about.
+    /// The steps that lead to the amounts of the solution.
     #[must_use]
     pub fn working(&self) -> Vec<Line> {
         let mut lines = vec![
@@ -136,7 +136,7 @@ impl YeastSolution {
 }
 
 impl Divided {
-    /// How the pieces add up to the dough.
+    /// The steps that add the pieces up to the dough.
     #[must_use]
     pub fn working(&self) -> Vec<Line> {
         let sum = self.division.times(self.divisions);

@@ -1,4 +1,4 @@
-//! Scaling: the formula made as large as what is wanted.
+//! Scaling: a formula scaled to a batch target.
 
 use std::num::{NonZeroU16, NonZeroU32};
 
@@ -17,7 +17,7 @@ pub struct Pieces {
     pub each: Mass,
 }
 
-/// A doubt about a batch.
+/// A caution about a batch.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum BatchCaution {
     /// More would be lost in the oven than the dough holds water.
@@ -34,12 +34,12 @@ pub enum BatchCaution {
     },
 }
 
-/// A formula made as large as what is wanted, with the numbers met on the way.
+/// A formula scaled to a batch target, with the numbers met on the way.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Scaled {
-    /// What was wanted.
+    /// The target.
     pub wanted: BatchTarget,
-    /// What is lost on the way.
+    /// The losses.
     pub losses: Losses,
     /// What the factor was found from.
     pub basis: FactorBasis,
@@ -76,19 +76,19 @@ pub struct Scaled {
     pub baked_each: Mass,
     /// The formula with every line at its exact mass.
     pub formula: Formula,
-    /// Doubts.
+    /// Cautions.
     pub cautions: Vec<BatchCaution>,
 }
 
-/// Makes the formula as large as what is wanted; `pieces` is what it is divided into, made once.
+/// Scales a formula to a batch target; `pieces` is what the formula, made once, is divided into.
 ///
 /// Dough mixed = (dough needed + residue) / (1 − residue share − dividing share), all in g; the
 /// factor is dough mixed / (the formula's dough − its steam). Fillings, toppings and washes follow
 /// the dough that reaches the pieces and are divided by (1 − what stays in bag and bowl). An
-/// ingredient on hand is counted wherever it stands in the formula. Losses in the oven are water
-/// only. Weighings that missed are left out: a batch starts from what the formula asks for.
+/// ingredient on hand is counted in every line of the formula. Losses in the oven are water
+/// only. Actual masses of an earlier batch are dropped.
 ///
-/// Source: mass kept (by definition).
+/// Source: conservation of mass (by definition).
 ///
 /// # Errors
 /// [`BatchError`] when the formula has no dough, or none of what is on hand, when the losses take
@@ -140,7 +140,7 @@ pub fn scale(
     })
 }
 
-/// What the dough is divided into: as wanted, or as the formula is, grown with the batch.
+/// What the dough is divided into: the target's pieces, or the formula's times the factor.
 fn divided(
     wanted: BatchTarget,
     factor: Factor,
@@ -162,7 +162,7 @@ fn divided(
     Ok(Pieces { count, each })
 }
 
-/// The formula with every line at its exact mass; weighings that missed are forgotten.
+/// The formula with every line at its exact mass; actual masses are dropped.
 pub(super) fn scaled_formula(
     formula: &Formula,
     factor: Factor,
@@ -191,7 +191,7 @@ fn filling(scaled: &Formula, stays: Share) -> Mass {
     made.component(Share::WHOLE.less(stays))
 }
 
-/// Doubts about what is lost.
+/// The cautions about losses.
 fn cautions(scaled: &Formula, needed: Mass, mixed: Mass, lost: Mass) -> Vec<BatchCaution> {
     let mut cautions = Vec::new();
     let water: Mass = scaled
@@ -211,7 +211,7 @@ fn cautions(scaled: &Formula, needed: Mass, mixed: Mass, lost: Mass) -> Vec<Batc
     cautions
 }
 
-/// A mass so many times over, still on the scale.
+/// A mass times a factor.
 pub(super) fn product(mass: Mass, factor: Factor) -> Result<Mass, BatchError> {
     Ok(Mass::from_grams(mass.grams() * factor.number())?)
 }

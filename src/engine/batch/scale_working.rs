@@ -1,4 +1,4 @@
-//! How a scaled batch came about, line by line.
+//! The working of a scaled batch.
 
 use super::scale::Scaled;
 use super::target::BatchTarget;
@@ -10,7 +10,7 @@ use crate::engine::working::{Given, Line, given};
 const MASS_KEPT: &str = "mass kept (by definition)";
 
 impl Scaled {
-    /// How the factor, the dough and the pieces came about.
+    /// The steps that lead to the factor, the dough and the pieces.
     #[must_use]
     pub fn working(&self) -> Vec<Line> {
         let mut lines = Vec::new();
@@ -35,7 +35,7 @@ impl Scaled {
         lines
     }
 
-    /// How the exact mass of one line came about; `original` is the formula that was scaled.
+    /// The step that leads to the exact mass of a line; `original` is the formula that was scaled.
     #[must_use]
     pub fn line_working(&self, original: &Formula, at: LineAt) -> Option<Line> {
         let in_dough = original.parts.get(at.part)?.kind.in_dough();

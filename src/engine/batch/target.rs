@@ -1,11 +1,11 @@
-//! What is wanted of a batch, and what is lost on the way.
+//! The batch target, and the losses.
 
 use std::num::NonZeroU16;
 
 use crate::engine::formula::LineAt;
 use crate::engine::quantity::{Factor, Mass, Share};
 
-/// What is wanted; each fixes how many times the formula is made.
+/// How much is made; each kind fixes the factor the formula is scaled by.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum BatchTarget {
     /// So many times the formula.
@@ -21,7 +21,7 @@ pub enum BatchTarget {
     },
     /// All of the flour there is.
     FlourOnHand(Mass),
-    /// All there is of one ingredient, wherever it stands in the formula.
+    /// All there is of one ingredient, in all lines of the formula.
     OnHand {
         /// A line that holds the ingredient.
         at: LineAt,

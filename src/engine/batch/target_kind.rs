@@ -1,11 +1,11 @@
-//! Ways of asking: the same batch asked for in another way.
+//! Kinds of batch target, and the target of another kind for the same batch.
 
 use super::scale::Scaled;
 use super::target::BatchTarget;
 use crate::engine::formula::{Formula, LineAt};
 use crate::engine::quantity::Mass;
 
-/// A way of asking for a batch.
+/// A kind of batch target.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum TargetKind {
     /// So many times the formula.
@@ -24,7 +24,7 @@ pub enum TargetKind {
 }
 
 impl TargetKind {
-    /// Every way there is.
+    /// Every kind, in the order lists are shown.
     pub const ALL: [Self; 6] = [
         Self::Times,
         Self::Dough,
@@ -42,7 +42,7 @@ impl TargetKind {
 }
 
 impl BatchTarget {
-    /// The way this is asked for.
+    /// Its kind.
     #[must_use]
     pub const fn kind(&self) -> TargetKind {
         match self {
@@ -57,10 +57,10 @@ impl BatchTarget {
 }
 
 impl Scaled {
-    /// The same batch asked for in another way, so that changing the way changes nothing else.
+    /// The target of a kind that asks for this batch.
     ///
-    /// Where so many pieces or students cannot be named, or there is none of an ingredient, the
-    /// nearest that can be asked for stands in.
+    /// Counts are cut to 65 535; without an ingredient that weighs something, the first line is
+    /// named.
     #[must_use]
     pub fn target_of_kind(&self, kind: TargetKind) -> BatchTarget {
         match kind {
@@ -80,7 +80,7 @@ impl Scaled {
         }
     }
 
-    /// The same batch asked for by all there is of the ingredient of one line.
+    /// The target that asks for this batch by all there is of the ingredient of a line.
     #[must_use]
     pub fn target_by_ingredient(&self, at: LineAt) -> BatchTarget {
         let food = self.formula.line(at).map(|line| &line.food);
@@ -100,7 +100,7 @@ impl Scaled {
     }
 }
 
-/// Where the heaviest line stands that is no flour: flour on hand is a way of its own.
+/// The heaviest line that is no flour: flour on hand is a kind of its own.
 fn heaviest(formula: &Formula) -> LineAt {
     let mut found = (LineAt { part: 0, line: 0 }, Mass::ZERO);
     for (part, own) in formula.parts.iter().enumerate() {

@@ -1,11 +1,11 @@
-//! Yield: how much dough comes out of a formula, and the factor that gives what is wanted.
+//! Yield: how much dough a formula gives, and the factor that meets a target.
 
 use super::error::BatchError;
 use super::target::{BatchTarget, Losses};
 use crate::engine::formula::{Formula, Line, LineAt, Part};
 use crate::engine::quantity::{Factor, Mass, Share};
 
-/// What a factor was found from.
+/// What a factor follows from.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum FactorBasis {
     /// The factor itself was asked for.
@@ -60,7 +60,7 @@ impl Yields {
         Ok(yields)
     }
 
-    /// The dough that reaches the pieces when so much is mixed.
+    /// The dough that reaches the pieces of `mixed` dough.
     pub(super) fn needed(&self, mixed: Mass) -> Result<Mass, BatchError> {
         let needed = mixed.grams() * self.kept - self.losses.residue.grams();
         if needed <= 0.0 {
@@ -69,7 +69,7 @@ impl Yields {
         Ok(Mass::from_grams(needed)?)
     }
 
-    /// How many times the formula gives what is wanted, and what that was found from.
+    /// The factor that meets a target, and what it follows from.
     pub(super) fn factor(
         &self,
         formula: &Formula,
@@ -98,14 +98,14 @@ impl Yields {
         }
     }
 
-    /// How many times the formula gives so many grams of dough in pieces.
+    /// The factor for a mass of dough in pieces, g.
     fn for_dough(&self, needed: f64) -> Result<(Factor, FactorBasis), BatchError> {
         let mixed = (needed + self.losses.residue.grams()) / self.kept;
         let factor = Factor::from_number(mixed / self.mixable.grams())?;
         Ok((factor, FactorBasis::Dough))
     }
 
-    /// How many times the formula uses up an ingredient, wherever it stands.
+    /// The factor that uses up an ingredient in all its lines.
     ///
     /// In the dough it grows with the factor; beside the dough with the dough that reaches the
     /// pieces, which is the factor less the fixed residue. Both are straight lines, so the sum is

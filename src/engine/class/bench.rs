@@ -1,4 +1,4 @@
-//! Benches: what each of them weighs out, and what that comes to for the teacher.
+//! Benches: what each weighs, and the total.
 
 use std::num::{NonZeroU16, NonZeroU32};
 
@@ -8,7 +8,7 @@ use crate::engine::batch::{BatchTarget, Losses, Scaled, scale};
 use crate::engine::formula::Formula;
 use crate::engine::quantity::Mass;
 
-/// So many benches that weigh out the same.
+/// Benches that weigh the same.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Bench {
     /// How many of them.
@@ -24,7 +24,7 @@ pub struct Bench {
 /// A class: its benches, and everything together.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Class {
-    /// What is wanted.
+    /// The settings.
     pub settings: ClassSettings,
     /// Benches, the full ones first, then one with fewer students, then the teacher's.
     pub benches: Vec<Bench>,

@@ -14,15 +14,15 @@ pub struct BowlNeed {
     pub kind: PartKind,
     /// How many bowls.
     pub count: u32,
-    /// What lies in each.
+    /// The mass in each.
     pub holds: Mass,
-    /// The room each should have.
+    /// The least volume of each.
     pub room: Volume,
 }
 
 /// The bowls of a class, bench by bench.
 ///
-/// A bowl should have so many times the room of what lies in it: 2 for a paste that is stirred,
+/// The volume of a bowl is a multiple of the dough in it: 2 for a paste that is stirred,
 /// 4 for a preferment, which may treble, 3 for a dough that doubles, 2 for anything else. The final
 /// dough's bowl takes pastes and preferments too.
 ///

@@ -1,9 +1,9 @@
-//! What can keep a class from being worked out.
+//! Errors of a class.
 
 use crate::engine::batch::BatchError;
 use crate::engine::quantity::OutOfRange;
 
-/// Why there is no answer about a class.
+/// Why the figures of a class cannot be computed.
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum ClassError {
     /// The batch of one bench has no answer.
@@ -17,7 +17,7 @@ pub enum ClassError {
         /// The most that are planned.
         most: u32,
     },
-    /// A weight or a time that cannot be true.
+    /// A weight or a time outside its range.
     #[error("off the scale: {0}")]
     OffScale(#[from] OutOfRange),
 }

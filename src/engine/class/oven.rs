@@ -92,7 +92,7 @@ impl OvenPlan {
         }
     }
 
-    /// Whether the last load's dough, begun with the first, would wait longer than so much.
+    /// Whether the last load's dough, begun with the first, would wait longer than `longest`.
     #[must_use]
     pub fn waits_longer_than(&self, longest: Minutes) -> bool {
         let waits = self.loads.last().map_or(Minutes::ZERO, |load| load.goes_in);

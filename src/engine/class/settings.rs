@@ -1,11 +1,11 @@
-//! What is wanted of a class.
+//! The settings of a class.
 
 use std::num::NonZeroU16;
 
 use crate::engine::batch::BatchTarget;
 use crate::engine::quantity::{Mass, Minutes};
 
-/// What is wanted of a class.
+/// The settings of a class.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct ClassSettings {
     /// How many students.
@@ -22,7 +22,7 @@ pub struct ClassSettings {
     pub oven: OvenSettings,
 }
 
-/// What is true of the oven of a class.
+/// The oven of a class.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct OvenSettings {
     /// Loaves that go in at once, all ovens together.

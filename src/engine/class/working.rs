@@ -1,11 +1,11 @@
-//! How a class's figures came about, line by line.
+//! The working of a class and its oven.
 
 use super::bench::Class;
 use super::oven::OvenPlan;
 use crate::engine::working::{Line, given};
 
 impl Class {
-    /// How the number of loaves and their dough came about.
+    /// The steps that lead to the number of loaves and their dough.
     #[must_use]
     pub fn working(&self) -> Vec<Line> {
         let loaves = f64::from(self.loaves);
@@ -39,7 +39,7 @@ impl Class {
 }
 
 impl OvenPlan {
-    /// How the time until everything is baked came about.
+    /// The step that leads to the time until everything is baked.
     #[must_use]
     pub fn working(&self) -> Vec<Line> {
         let loads = f64::from(u32::try_from(self.loads.len()).unwrap_or(u32::MAX));

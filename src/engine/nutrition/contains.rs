@@ -1,4 +1,4 @@
-//! What must be named: allergens by the ingredients, and by the user's own marks.
+//! Allergens by the ingredients, and by the user's own marks.
 
 use super::law::{LabelLaw, UsMajor};
 use crate::engine::formula::{Formula, LineAt};
@@ -24,10 +24,10 @@ pub struct Marks {
     pub kitchen: Vec<Allergen>,
 }
 
-/// Who says so.
+/// What says that an allergen is in the bread, or may be.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Telling {
-    /// The ingredient itself, by what it is.
+    /// The ingredient itself.
     Ingredient(LineAt),
     /// The user's mark on an ingredient: it contains it.
     Marked(LineAt),
@@ -37,12 +37,12 @@ pub enum Telling {
     Kitchen,
 }
 
-/// One allergen, and all that tells of it.
+/// An allergen, and all that says so.
 #[derive(Clone, Debug, PartialEq)]
 pub struct AllergenRow {
     /// Which.
     pub allergen: Allergen,
-    /// Who says so, each line once.
+    /// What says so, each line once.
     pub told_by: Vec<Telling>,
 }
 
@@ -56,7 +56,7 @@ impl AllergenRow {
     }
 }
 
-/// Every allergen of a formula that the law names, in the law's order, with who tells of it.
+/// Every allergen of a formula that the law names, in the law's order, with what says so.
 ///
 /// What is not listed is not thereby absent: only packets and kitchens can tell that.
 ///

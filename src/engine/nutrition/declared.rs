@@ -44,7 +44,7 @@ pub(super) fn nearest(value: f64, step: f64) -> f64 {
     f64::from(whole(value / step + 0.5 + 1e-9)) * step
 }
 
-/// So many grams with so many decimals.
+/// An amount in grams with its decimals.
 pub(super) fn amount(grams: f64, places: u8) -> Declared {
     let mass = Mass::from_grams(grams).unwrap_or_default();
     Declared::Amount { mass, places }

@@ -37,7 +37,7 @@ pub struct Nutrition {
 /// fillings, toppings and washes less what stays in bag and bowl. What is lost as steam and in the
 /// oven is water only, so it makes the bread lighter and takes nothing else.
 ///
-/// Source: mass kept (by definition); composition of each ingredient.
+/// Source: conservation of mass (by definition); composition of each ingredient.
 ///
 /// # Errors
 /// [`NutritionError::MoreThanWater`] when the oven would take more than the water there is;
@@ -92,14 +92,14 @@ fn water_of(line: &Line) -> Mass {
 }
 
 impl Nutrition {
-    /// In so much of the bread.
+    /// The nutrients of a portion.
     #[must_use]
     pub fn in_portion(&self, portion: Mass) -> Nutrients {
         self.all
             .component(portion.share_of(self.mass).unwrap_or(Share::NONE))
     }
 
-    /// In a hundred grams.
+    /// The nutrients of a hundred grams.
     #[must_use]
     pub fn in_hundred_grams(&self) -> Nutrients {
         self.in_portion(Mass::known(100.0))

@@ -1,8 +1,8 @@
-//! What can keep the nutrition of a batch from being worked out.
+//! Errors of nutrition.
 
 use crate::engine::quantity::{Mass, OutOfRange};
 
-/// Why there is no answer about nutrition.
+/// Why the nutrition of a batch cannot be computed.
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum NutritionError {
     /// More would be lost in the oven than there is water.
@@ -16,7 +16,7 @@ pub enum NutritionError {
     /// Nothing is left to eat.
     #[error("nothing is left to eat")]
     NothingLeft,
-    /// An answer too large to be true.
+    /// An answer outside the range of its quantity.
     #[error("off the scale: {0}")]
     OffScale(#[from] OutOfRange),
 }

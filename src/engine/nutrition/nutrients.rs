@@ -26,7 +26,7 @@ pub enum Nutrient {
     Sodium,
 }
 
-/// So much of each, in one portion of food.
+/// The nutrients of a portion of food.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub struct Nutrients {
     /// Fat.
@@ -53,7 +53,7 @@ pub struct Nutrients {
 pub(super) const SALT_OF_SODIUM: f64 = 2.5;
 
 impl Nutrients {
-    /// What so much of a food holds.
+    /// The nutrients of a mass of food.
     #[must_use]
     pub fn of(mass: Mass, made_of: &Composition) -> Self {
         Self {
@@ -68,7 +68,7 @@ impl Nutrients {
         }
     }
 
-    /// One of them.
+    /// The mass of one nutrient.
     #[must_use]
     pub fn of_one(&self, nutrient: Nutrient) -> Mass {
         match nutrient {
@@ -92,7 +92,7 @@ impl Nutrients {
         self.with(other, |one, another| one + another)
     }
 
-    /// So much of it all.
+    /// A share of each.
     #[must_use]
     pub fn component(self, share: Share) -> Self {
         self.with(self, |one, _| one.component(share))

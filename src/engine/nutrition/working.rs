@@ -1,4 +1,4 @@
-//! How nutrition came about, line by line.
+//! The working of nutrition.
 
 use super::eaten::Nutrition;
 use super::law::LabelLaw;
@@ -7,7 +7,7 @@ use crate::engine::quantity::{FoodEnergy, Mass};
 use crate::engine::working::{Given, Line, given};
 
 impl Nutrition {
-    /// How one nutrient in a hundred grams came about.
+    /// The steps that lead to a nutrient in a hundred grams.
     #[must_use]
     pub fn working_of(&self, nutrient: Nutrient) -> Vec<Line> {
         let salt = nutrient == Nutrient::Salt;
@@ -52,7 +52,7 @@ impl Nutrition {
         }
     }
 
-    /// How the weight of all pieces came about.
+    /// The step that leads to the weight of all pieces.
     #[must_use]
     pub fn working_of_weight(&self, needed: Mass) -> Line {
         Line {
@@ -69,7 +69,7 @@ impl Nutrition {
 }
 
 impl Nutrients {
-    /// How their energy came about: kilojoules and kilocalories for the EU, kilocalories for the US.
+    /// The steps that lead to their energy: kilojoules and kilocalories for the EU, kilocalories for the US.
     #[must_use]
     pub fn working_of_energy(&self, law: LabelLaw, energy: FoodEnergy) -> Vec<Line> {
         match law {

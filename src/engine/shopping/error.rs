@@ -1,4 +1,4 @@
-//! What can keep a shopping list from being worked out.
+//! Errors of a shopping list.
 
 use crate::engine::quantity::OutOfRange;
 

@@ -89,7 +89,7 @@ pub(super) fn item(need: Need, pack: Option<&Pack>) -> Result<Item, ShoppingErro
     })
 }
 
-/// Whole packs that hold so much.
+/// The fewest whole packs that hold `to_buy`.
 fn packs(to_buy: Mass, holds: Mass) -> u32 {
     let exact = to_buy.grams() / holds.grams() - 1e-6;
     if exact <= 0.0 {

@@ -1,10 +1,10 @@
-//! Needs: each ingredient once, however many parts it stands in.
+//! Needs: each ingredient once, from all parts together.
 
 use crate::engine::formula::Formula;
 use crate::engine::ingredients::Food;
 use crate::engine::quantity::Mass;
 
-/// So much of an ingredient, from all parts together.
+/// The mass of an ingredient in all parts together.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Need {
     /// The ingredient.
@@ -13,7 +13,7 @@ pub struct Need {
     pub mass: Mass,
 }
 
-/// Every ingredient of a formula once, in the order it first appears; nothing of nothing.
+/// Every ingredient of a formula once, in the order it first appears; lines without a mass are left out.
 #[must_use]
 pub fn needs(formula: &Formula) -> Vec<Need> {
     let mut needs: Vec<Need> = Vec::new();

@@ -1,4 +1,4 @@
-//! How a cost came about, line by line.
+//! The working of packs and costs.
 
 use super::item::Item;
 use super::list::Shopping;
@@ -6,7 +6,7 @@ use crate::engine::quantity::{Mass, Money};
 use crate::engine::working::{Given, Line, given};
 
 impl Item {
-    /// How its packs, its rest and its cost came about.
+    /// The steps that lead to its packs and its cost.
     #[must_use]
     pub fn working(&self) -> Vec<Line> {
         let (Some(holds), Some(packs)) = (self.pack, self.packs) else {
@@ -51,7 +51,7 @@ impl Item {
 }
 
 impl Shopping {
-    /// How the whole cost of what is used came about: the sum of the items that have a price.
+    /// The step that leads to the cost of what is used: the sum of the items that have a price.
     #[must_use]
     pub fn working(&self) -> Line {
         let mut rule = Vec::new();

@@ -1,4 +1,4 @@
-//! Converting: a dough that suits one tin, made to suit another.
+//! Converting a dough from one set of tins to another.
 
 use super::error::TinError;
 use super::room::{Room, cm};
@@ -26,8 +26,8 @@ pub struct Converted {
 
 /// Carries a dough that suits `from` to `to`, filled just as full.
 ///
-/// The dough grows by the room: factor = volume after × tins / (volume before × tins). Between
-/// two trays it grows by the area.
+/// The dough grows with the volume: factor = volume after × tins / (volume before × tins); between
+/// two trays with the area.
 ///
 /// Source: geometry.
 ///

@@ -1,4 +1,4 @@
-//! `DoughHeight`: how high the risen dough comes against the rim.
+//! Dough height: how high the risen dough reaches against the rim.
 
 use super::error::TinError;
 use super::room::Room;
@@ -6,24 +6,24 @@ use super::shape::Tin;
 use super::usual::DOUGH_ROOM;
 use crate::engine::quantity::{Factor, Length, Mass, Share, Volume};
 
-/// How high dough stands in a tin.
+/// How high dough reaches in a tin.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct DoughHeight {
     /// Dough in one tin.
     pub dough: Mass,
     /// How many times its first volume.
     pub rise: Factor,
-    /// The room it takes then.
+    /// The volume of the risen dough.
     pub risen: Volume,
-    /// Room in the tin.
+    /// Volume of the tin.
     pub tin: Volume,
     /// The tin's depth.
     pub deep: Length,
-    /// How high it stands, as a share of the depth; above one when over the rim.
+    /// Its height as a share of the depth; above one when over the rim.
     pub of_rim: Share,
     /// How far below the rim, where it is below by a tenth of a millimetre or more.
     pub below: Option<Length>,
-    /// How far above the rim, taken as if the sides went on straight up.
+    /// How far above the rim, as if the sides continued straight up.
     pub above: Option<Length>,
     /// How many times its first volume the dough is when it is level with the rim.
     pub level_at: Factor,
@@ -34,16 +34,17 @@ pub struct DoughHeight {
 
 const HALVINGS: u32 = 60;
 
-/// How high so much dough stands in one tin when it has risen to so many times its first volume.
+/// The height of `dough` in one tin when it has risen to `rise` times its first volume.
 ///
-/// The height is where the room below it equals the room the dough takes; it is found by sixty
-/// halvings. What does not fit is set on the rim's own area, so that a dome's mean height comes
-/// out.
+/// At that height the tin's volume below equals the dough's. Dough that does not fit is spread over
+/// the area at the rim, which gives the mean height of the dome.
 ///
 /// Source: geometry; dough at rest: see [`DOUGH_ROOM`].
 ///
 /// # Errors
-/// [`TinError`] for a tray, a ring without room, or dough that weighs nothing.
+/// [`TinError::NoSides`] for a tray; [`TinError::TubeFillsTin`] for a ring whose tube fills it;
+/// [`TinError::NoDough`] when the dough weighs nothing; [`TinError::OffScale`] when an answer leaves
+/// its range.
 pub fn dough_height(tin: &Tin, dough: Mass, rise: Factor) -> Result<DoughHeight, TinError> {
     if dough <= Mass::ZERO {
         return Err(TinError::NoDough);
@@ -76,7 +77,7 @@ pub fn dough_height(tin: &Tin, dough: Mass, rise: Factor) -> Result<DoughHeight,
     })
 }
 
-/// The part of the depth up to which there is so much room.
+/// The share of the depth up to which the tin holds `wanted` cm³.
 fn found(room: &Room, wanted: f64) -> f64 {
     let (mut low, mut high) = (0.0, 1.0);
     for _ in 0..HALVINGS {

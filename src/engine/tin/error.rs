@@ -1,10 +1,10 @@
-//! What can keep a tin from being worked out.
+//! Errors about tins.
 
 use std::num::NonZeroU16;
 
 use crate::engine::quantity::OutOfRange;
 
-/// Why there is no answer about a tin.
+/// Why a figure of a tin cannot be computed.
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum TinError {
     /// A tray has no sides, so nothing says how much dough it holds.
@@ -13,7 +13,7 @@ pub enum TinError {
     /// The tube of a ring leaves no room at the bottom.
     #[error("the tube fills the tin")]
     TubeFillsTin,
-    /// There is no dough to speak of.
+    /// The dough weighs nothing.
     #[error("no dough")]
     NoDough,
     /// More pieces than are laid out and drawn.
@@ -24,7 +24,7 @@ pub enum TinError {
         /// The most there may be.
         most: u16,
     },
-    /// An answer too small or too large to be true.
+    /// An answer outside the range of its quantity.
     #[error("off the scale: {0}")]
     OffScale(#[from] OutOfRange),
 }

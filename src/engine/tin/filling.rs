@@ -1,4 +1,4 @@
-//! Filling: how much dough tins take, and whether what goes in is too much or too little.
+//! Filling: how much dough tins take, and whether a batch is too much or too little for them.
 
 use super::error::TinError;
 use super::room::Room;
@@ -7,24 +7,24 @@ use super::usual::UsualRoom;
 use crate::engine::formula::Bread;
 use crate::engine::quantity::{Mass, SpecificVolume, Volume};
 
-/// Whether so much dough suits a tin.
+/// Whether the dough suits the tin.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Fullness {
-    /// It runs over the rim or strains against the lid: so much less dough in each tin is usual.
+    /// It runs over the rim or strains against the lid: too much dough.
     TooFull {
-        /// At least so much is too much.
+        /// The least to take out of each tin.
         over: Mass,
     },
     /// As is usual.
     Right,
-    /// It stays low, or the lid shapes nothing: so much more dough in each tin is usual.
+    /// It stays low, or the lid shapes nothing: too little dough.
     TooEmpty {
-        /// At least so much is missing.
+        /// The least to add to each tin.
         short: Mass,
     },
 }
 
-/// So many tins, the dough they take, and how what is there suits them.
+/// Tins, the dough they take, and whether the dough of a batch suits them.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Filling {
     /// The tins.
@@ -33,31 +33,32 @@ pub struct Filling {
     pub volume: Volume,
     /// What is usual.
     pub usual: UsualRoom,
-    /// The room a gram is given where tins are filled as wished.
+    /// The volume for a gram of dough that `each` and `all` go by.
     pub wished: SpecificVolume,
-    /// Dough for one tin, filled as wished.
+    /// Dough for one tin at `wished`.
     pub each: Mass,
-    /// Dough for all tins, filled as wished.
+    /// Dough for all tins at `wished`.
     pub all: Mass,
-    /// The dough there is for all tins; none where it was not asked.
+    /// The dough of the batch for all tins, where it is given.
     pub there: Option<Mass>,
-    /// The dough there is for one.
+    /// The dough of the batch for one tin.
     pub there_each: Option<Mass>,
-    /// The room a gram of it has; none where that is beyond every tin.
+    /// The volume of tin for a gram of it; none outside the range of a specific volume.
     pub found: Option<SpecificVolume>,
-    /// How it suits.
+    /// Whether it suits.
     pub fullness: Option<Fullness>,
 }
 
 /// How much dough goes into the tins, and whether the dough `there` suits them.
 ///
-/// Dough for a tin = its volume / (room for a gram), cm³ over cm³/g. The usual room goes by the
-/// kind of bread; `wished` overrules it.
+/// Dough for a tin = its volume / (volume for a gram), cm³ over cm³/g. The usual volume depends on
+/// the kind of bread; `wished` overrides it.
 ///
 /// Source: common practice; see [`UsualRoom`].
 ///
 /// # Errors
-/// [`TinError`] for a tray, a ring without room, dough that weighs nothing, or a tonne of it.
+/// [`TinError::NoSides`] for a tray; [`TinError::TubeFillsTin`] for a ring whose tube fills it;
+/// [`TinError::NoDough`] when the dough weighs nothing; [`TinError::OffScale`] for a tonne of it.
 pub fn filling(
     tins: Tins,
     bread: Bread,

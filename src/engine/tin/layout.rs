@@ -157,7 +157,7 @@ const fn unruled(outline: Outline, spots: Vec<Spot>, place: Length) -> Laid {
     }
 }
 
-/// Row by row; a row that is not full stands in the middle.
+/// Row by row; a row that is not full is centred.
 fn in_rows(grid: Grid, pieces: NonZeroU16) -> Vec<Spot> {
     let (rows, columns) = (grid.rows.get(), grid.columns.get());
     let mut spots = Vec::new();

@@ -161,7 +161,7 @@ impl Tin {
     }
 }
 
-/// Where a measure stands in a shape.
+/// The field of a shape that holds a measure.
 const fn place(shape: &mut TinShape, measure: TinMeasure) -> Option<&mut Length> {
     use TinMeasure as M;
     Some(match (shape, measure) {

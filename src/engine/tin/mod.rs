@@ -1,4 +1,4 @@
-//! Tins: how much room they have, how much dough that takes, how pieces lie in them.
+//! Tins: their volume, the dough they take, how pieces lie in them.
 
 mod convert;
 mod dough_height;

@@ -1,4 +1,4 @@
-//! Room: how much a tin holds, up to its rim or up to any height.
+//! Capacity: the volume of a tin up to its rim or to any height.
 
 use std::f64::consts::PI;
 use std::num::NonZeroU16;
@@ -7,7 +7,7 @@ use super::error::TinError;
 use super::shape::{Tin, TinShape};
 use crate::engine::quantity::{Length, Volume};
 
-/// The room in a tin: its level area grows with the height t, from 0 at the bottom to 1 at the
+/// The volume of a tin: its level area grows with the height t, from 0 at the bottom to 1 at the
 /// rim, as `a + b·t + c·t²`. For straight sides that is exact.
 ///
 /// The volume up to t is `h·(a·t + b·t²/2 + c·t³/3)`; for a flared rectangle with top a × b,
@@ -19,19 +19,19 @@ use crate::engine::quantity::{Length, Volume};
 pub struct Room {
     /// Level area at the bottom, cm².
     level: f64,
-    /// What it grows by, cm².
+    /// Coefficient of t, cm².
     grows: f64,
-    /// What its growth grows by, cm².
+    /// Coefficient of t², cm².
     curves: f64,
     /// Depth, cm.
     deep: f64,
 }
 
 impl Room {
-    /// The room of one tin, all of its cups together.
+    /// The capacity of one tin, all of its cups together.
     ///
     /// # Errors
-    /// [`TinError::NoSides`] for a tray; [`TinError::TubeFillsTin`] for a ring without room.
+    /// [`TinError::NoSides`] for a tray; [`TinError::TubeFillsTin`] for a ring whose tube fills it.
     pub fn of(tin: &Tin) -> Result<Self, TinError> {
         match tin.shape {
             TinShape::Rectangle { top, bottom, deep } => {
@@ -88,7 +88,7 @@ impl Room {
         }
     }
 
-    /// Up to the rim.
+    /// The volume up to the rim.
     ///
     /// # Errors
     /// [`TinError::OffScale`] when it is larger than any tin.
@@ -96,7 +96,7 @@ impl Room {
         Ok(Volume::from_cubic_centimetres(self.up_to(1.0))?)
     }
 
-    /// Up to a part of the depth, cm³.
+    /// The volume up to a share of the depth, cm³.
     pub(super) fn up_to(&self, component: f64) -> f64 {
         let area = self.level + component * (self.grows / 2.0 + component * self.curves / 3.0);
         self.deep * component * area

@@ -47,7 +47,7 @@ fn outermost(pieces: u16) -> u16 {
     }
 }
 
-/// Pieces around the tube of a ring, and the room each has.
+/// Pieces around the tube of a ring, and the circle each has to itself.
 pub(super) fn around(
     pieces: NonZeroU16,
     across: Length,

@@ -1,15 +1,15 @@
-//! What is usual: how much room a gram of dough is given in a tin, by kind of bread.
+//! The usual volume of tin for a gram of dough, by kind of bread.
 
 use super::shape::{Tin, TinShape};
 use crate::engine::formula::Bread;
 use crate::engine::quantity::SpecificVolume;
 
-/// Room for a gram of dough, from the fullest tin that is usual to the emptiest.
+/// Volume of tin for a gram of dough, from the fullest usual tin to the emptiest.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct UsualRoom {
     /// The fullest.
     pub least: SpecificVolume,
-    /// What is taken unless something else is asked for.
+    /// The default.
     pub taken: SpecificVolume,
     /// The emptiest.
     pub most: SpecificVolume,
@@ -17,7 +17,7 @@ pub struct UsualRoom {
     pub source: &'static str,
 }
 
-/// The room a gram of dough takes before it rises, 0.85 cm³/g.
+/// The specific volume of dough before it rises, 0.85 cm³/g.
 ///
 /// Source: a handbook of sourdough biotechnology, Table 3.4 (specific volume of dough).
 pub const DOUGH_ROOM: SpecificVolume = SpecificVolume::known(0.85);

@@ -1,4 +1,4 @@
-//! How the figures of a tin came about, line by line.
+//! The working of the figures of a tin.
 
 use super::convert::Converted;
 use super::dough_height::DoughHeight;
@@ -14,7 +14,7 @@ const GEOMETRY: &str = "geometry";
 const PI: &str = "3.141592653589793";
 
 impl Tin {
-    /// How its volume came about; none for a tray.
+    /// The step that leads to its volume; none for a tray.
     #[must_use]
     pub fn working(&self) -> Option<Line> {
         let volume = Room::of(self).ok()?.volume().ok()?.cubic_centimetres();
@@ -75,7 +75,7 @@ fn round(top: Length, bottom: Length, deep: Length) -> Vec<Given> {
 }
 
 impl Filling {
-    /// How the dough for the tins came about, and what the dough there is finds in them.
+    /// The steps that lead to the dough for the tins, and to the volume a gram of the batch has.
     #[must_use]
     pub fn working(&self) -> Vec<Line> {
         let volume = given("V", "room in a tin", self.volume.cubic_centimetres(), "cm³");
@@ -103,7 +103,7 @@ impl Filling {
 }
 
 impl DoughHeight {
-    /// How the height came about: the room the dough takes, and how high that reaches.
+    /// The steps that lead to the height: the volume of the risen dough, and how high it reaches.
     #[must_use]
     pub fn working(&self) -> Vec<Line> {
         let risen = self.risen.cubic_centimetres();
@@ -142,7 +142,7 @@ impl DoughHeight {
 }
 
 impl Layout {
-    /// How the size of a ball came about.
+    /// The step that leads to the size of a ball.
     #[must_use]
     pub fn working(&self, each: Mass) -> Line {
         Line {
@@ -158,7 +158,7 @@ impl Layout {
 }
 
 impl Converted {
-    /// How the dough for the other tins came about.
+    /// The step that leads to the dough for the other tins.
     #[must_use]
     pub fn working(&self) -> Vec<Line> {
         let (unit, of) = if self.by_area {

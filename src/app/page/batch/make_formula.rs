@@ -1,4 +1,4 @@
-//! Making this batch the formula.
+//! The card that makes the batch the formula.
 
 use leptos::prelude::*;
 

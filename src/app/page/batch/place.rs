@@ -1,4 +1,4 @@
-//! The place: what is wanted, what to weigh, how to divide.
+//! The place: target, losses, weights, dividing.
 
 use leptos::prelude::*;
 
@@ -43,7 +43,7 @@ pub fn BatchPlace() -> impl IntoView {
     }
 }
 
-/// Why there is no answer, where there is none.
+/// Why there is no batch, where there is none.
 #[component]
 fn Why() -> impl IntoView {
     let state = use_app_state();
@@ -67,7 +67,7 @@ fn Why() -> impl IntoView {
     }
 }
 
-/// Doubts about what is lost.
+/// The cautions about losses.
 #[component]
 fn Doubts() -> impl IntoView {
     let state = use_app_state();

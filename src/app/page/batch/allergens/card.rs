@@ -1,4 +1,4 @@
-//! Allergens: what is in the bread and who says so, and what may come from the kitchen.
+//! The card of allergens: what is in the bread, what says so, and what may come from the kitchen.
 
 use leptos::prelude::*;
 
@@ -12,7 +12,7 @@ use crate::text::{
     name, tr,
 };
 
-/// What must be named.
+/// The allergens of the bread.
 #[component]
 pub fn AllergenCard() -> impl IntoView {
     let state = use_app_state();

@@ -1,4 +1,4 @@
-//! Losses: what is lost on the way, in a card that stays closed until it is wanted.
+//! The card of losses, closed until it is opened.
 
 use leptos::prelude::*;
 
@@ -7,7 +7,7 @@ use crate::app::part::FieldBox;
 use crate::app::state::{memo, use_app_state};
 use crate::text::{tr, weighing};
 
-/// What is lost on the way.
+/// The losses.
 #[component]
 pub fn LossesCard() -> impl IntoView {
     let state = use_app_state();

@@ -5,7 +5,7 @@ use crate::app::part::of_mass;
 use crate::engine::quantity::Share;
 use crate::text::{FormatOptions, format, read, read::ReadError, tr_noop};
 
-/// What is lost on the way.
+/// The losses.
 pub const LOSSES: [Field; 5] = [
     Field {
         id: "loss-residue",
@@ -41,7 +41,7 @@ pub const LOSSES: [Field; 5] = [
     STAYS,
 ];
 
-/// What stays in bag and bowl.
+/// The share of syrup and filling that stays in bag and bowl.
 pub const STAYS: Field = Field {
     id: "loss-topping",
     label: tr_noop!("Chocolate left in bag and bowl"),

@@ -47,7 +47,7 @@ pub fn NutritionCard() -> impl IntoView {
 
 #[component]
 fn Table(
-    /// What is told.
+    /// What it shows.
     told: NutritionView,
 ) -> impl IntoView {
     let state = use_app_state();

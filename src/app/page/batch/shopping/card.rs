@@ -61,7 +61,7 @@ pub fn ShoppingCard() -> impl IntoView {
 
 #[component]
 fn List(
-    /// What is told.
+    /// What it shows.
     told: ShoppingView,
 ) -> impl IntoView {
     let ShoppingView {

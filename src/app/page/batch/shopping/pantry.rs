@@ -11,7 +11,7 @@ use crate::results::batch::shopping::ingredients;
 use crate::sheet::PantryItem;
 use crate::text::{format, name, read, read::ReadError, tr, tr_noop};
 
-/// The ingredient that is looked at, and what is known of it.
+/// A chosen ingredient, and the notes on it.
 #[component]
 pub fn PantryBox() -> impl IntoView {
     let state = use_app_state();

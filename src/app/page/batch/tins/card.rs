@@ -61,7 +61,7 @@ type Look = fn(&TinView) -> String;
 /// What follows from the tin.
 #[component]
 fn Told(
-    /// What is told of it.
+    /// What it shows.
     told: Memo<Option<TinView>>,
 ) -> impl IntoView {
     let state = use_app_state();

@@ -44,7 +44,7 @@ pub fn TinBoxes() -> impl IntoView {
     }
 }
 
-/// Changes the tin that stands, as one step.
+/// Changes the tin, as one step.
 fn change(state: AppState, change: impl FnOnce(&mut TinUse)) {
     state.edit(|sheet| {
         if let Some(used) = &mut sheet.batch.tin {

@@ -1,4 +1,4 @@
-//! The user's own tins: saved, taken, and the dough carried over to another.
+//! The user's own tins: saved, chosen, and the dough carried over to another.
 
 use leptos::prelude::*;
 

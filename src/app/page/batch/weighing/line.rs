@@ -8,10 +8,10 @@ use crate::engine::formula::LineAt;
 use crate::engine::working::Line;
 use crate::text::{name, weighing};
 
-/// One line to weigh; a tap shows how it came about.
+/// One line to weigh; a tap opens its working.
 #[component]
 pub fn WeighLine(
-    /// Where it stands.
+    /// Which line.
     at: LineAt,
 ) -> impl IntoView {
     let state = use_app_state();
