@@ -188,6 +188,12 @@ impl Formula {
         lines < Self::MOST_LINES
     }
 
+    /// The parts other than `part`, with their places.
+    pub fn other_parts(&self, part: usize) -> impl Iterator<Item = (usize, &Part)> {
+        let parts = self.parts.iter().enumerate();
+        parts.filter(move |(place, _)| *place != part)
+    }
+
     /// Every line with where it stands, in the order of the formula.
     pub fn lines(&self) -> impl Iterator<Item = (LineAt, &Line)> {
         let parts = self.parts.iter().enumerate();

@@ -163,6 +163,14 @@ pub struct ClassSheet {
     pub fit: Fit,
 }
 
+impl ClassSheet {
+    /// Columns of a table: the ingredient's and those of weights.
+    #[must_use]
+    pub fn all_columns(&self) -> usize {
+        self.columns.len().saturating_add(1)
+    }
+}
+
 /// Most rows of one table.
 const MOST_ROWS: usize = 34;
 

@@ -1,7 +1,7 @@
 //! What can be left out of a link to shorten it, with the characters saved.
 
 use crate::sheet::interchange::{LinkPart, Shorter, SquareCode, shorter};
-use crate::sheet::{Sheet, link};
+use crate::sheet::{Fragment, Sheet, link};
 use crate::text::format_options::FormatOptions;
 use crate::text::{format, name, tr};
 
@@ -17,18 +17,18 @@ pub struct Shortened {
 }
 
 /// What can be left out of the link of what is `kept`, what saves most first, then what was
-/// `left_out` already. Before the text of a link stand so many characters of an `address`.
+/// `left_out` already. The link begins with the address of the page, `page`.
 #[must_use]
 pub fn shortened(
     kept: &Sheet,
     left_out: &[LinkPart],
-    address: usize,
+    page: &str,
     options: FormatOptions,
 ) -> Vec<Shortened> {
     let handed = left_out.iter().fold(kept.clone(), |sheet, component| {
         component.left_out_of(&sheet)
     });
-    let most = SquareCode::MOST_BYTES.saturating_sub(address);
+    let most = SquareCode::MOST_BYTES.saturating_sub(before_the_formula(page));
     let is_long = link::length(&handed) > most;
     let still_in = shorter(&handed, most).into_iter();
     let still_in = still_in.map(|one| Shortened {
@@ -51,6 +51,12 @@ pub fn shortened(
         }
     });
     still_in.chain(gone).collect()
+}
+
+/// Characters of a link before its formula.
+fn before_the_formula(page: &str) -> usize {
+    let empty = Fragment::SharedFormula(String::new()).write();
+    page.len().saturating_add(empty.len())
 }
 
 fn leave_out(one: Shorter, is_long: bool, options: FormatOptions) -> String {
