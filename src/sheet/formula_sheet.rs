@@ -47,4 +47,17 @@ impl Sheet {
     pub const NOTE_LENGTH: usize = 2000;
     /// Most characters of a part's name.
     pub const PART_NAME_LENGTH: usize = 60;
+
+    /// This sheet with another formula; the replaced one is not copied.
+    #[must_use]
+    pub fn with_formula(&self, formula: Formula) -> Self {
+        Self {
+            name: self.name.clone(),
+            bread: self.bread,
+            formula,
+            batch: self.batch.clone(),
+            heat: self.heat.clone(),
+            note: self.note.clone(),
+        }
+    }
 }

@@ -1,15 +1,16 @@
 //! Undo and redo.
 
 use std::collections::VecDeque;
+use std::sync::Arc;
 
 /// A value with the earlier values to undo to and the undone ones to redo.
 ///
 /// Formula and kitchens have a history each. Their steps share one numbering, so that undo takes
-/// the latest of both.
+/// the latest of both. Values are shared, so that neither a step nor a reader copies one.
 #[derive(Clone, Debug, PartialEq)]
 pub struct History<T> {
     past: VecDeque<Step<T>>,
-    now: T,
+    now: Arc<T>,
     future: Vec<Step<T>>,
     /// The box being typed into, whose next change belongs to the last one.
     editing: Option<String>,
@@ -18,7 +19,7 @@ pub struct History<T> {
 /// The value on the other side of a step, and the number of the step.
 #[derive(Clone, Debug, PartialEq)]
 struct Step<T> {
-    other: T,
+    other: Arc<T>,
     revision: u64,
 }
 
@@ -28,10 +29,10 @@ impl<T: PartialEq> History<T> {
 
     /// Starts a history with `first`.
     #[must_use]
-    pub const fn new(first: T) -> Self {
+    pub fn new(first: T) -> Self {
         Self {
             past: VecDeque::new(),
-            now: first,
+            now: Arc::new(first),
             future: Vec::new(),
             editing: None,
         }
@@ -39,18 +40,24 @@ impl<T: PartialEq> History<T> {
 
     /// The current value.
     #[must_use]
-    pub const fn now(&self) -> &T {
+    pub fn now(&self) -> &T {
         &self.now
+    }
+
+    /// The current value, shared.
+    #[must_use]
+    pub fn shared(&self) -> Arc<T> {
+        Arc::clone(&self.now)
     }
 
     /// Changes the value, as step number `revision`. Successive changes with the same `edit` are one
     /// step, so that undo removes a number and not its last digit. An equal value is no change.
     pub fn change(&mut self, to: T, edit: Option<&str>, revision: u64) {
-        if to == self.now {
+        if to == *self.now {
             return;
         }
         let goes_on = edit.is_some() && edit == self.editing.as_deref();
-        let other = std::mem::replace(&mut self.now, to);
+        let other = std::mem::replace(&mut self.now, Arc::new(to));
         if !goes_on {
             self.past.push_back(Step { other, revision });
             if self.past.len() > Self::MOST {

@@ -2,6 +2,7 @@
 
 use super::format;
 use super::format_options::FormatOptions;
+use crate::sheet::key;
 use crate::text::tr;
 
 /// Another language did not load.
@@ -210,12 +211,14 @@ pub fn file_too_large(bytes: f64, most: f64, options: FormatOptions) -> String {
     )
 }
 
-/// Many changes since the last file.
+/// Suggests a file once there are many changes since the last one.
 #[must_use]
-pub fn save_a_file(changes: u32, options: FormatOptions) -> String {
-    tr!(
-        "There were {value} changes since the last file. Save one, so that nothing hangs on this \
-         browser alone.",
-        value = format::plain(f64::from(changes), 0, options.numbers)
-    )
+pub fn save_a_file(changes: u32, options: FormatOptions) -> Option<String> {
+    (changes >= key::FILE_SUGGESTED).then(|| {
+        tr!(
+            "There were {value} changes since the last file. Save one, so that nothing hangs on this \
+             browser alone.",
+            value = format::plain(f64::from(changes), 0, options.numbers)
+        )
+    })
 }

@@ -14,6 +14,9 @@ use softcrumb::text::share::{
     CodeView, bench_card, class_sheet, code, markdown, plain_text, recipe, shortened, steps,
 };
 
+/// With the words before the formula, 23 characters.
+const PAGE: &str = "http://a.example/";
+
 #[test]
 fn plain_text_has_every_ingredient_with_its_weight() {
     for (_, sheet) in examples() {
@@ -90,7 +93,7 @@ fn a_code_is_drawn_or_the_parts_to_leave_out_are_offered() {
 }
 
 fn leaves_out_the_note_and_puts_it_back(sheet: &softcrumb::sheet::Sheet) {
-    let whole = shortened(sheet, &[], 23, british());
+    let whole = shortened(sheet, &[], PAGE, british());
     assert_eq!(
         (whole[0].component, whole[0].is_out),
         (LinkPart::Note, false)
@@ -98,7 +101,7 @@ fn leaves_out_the_note_and_puts_it_back(sheet: &softcrumb::sheet::Sheet) {
     let says = &whole[0].says;
     assert!(says.starts_with("Leave out the note: "), "{says}");
     assert!(says.ends_with("less, which is enough for a code"), "{says}");
-    let less = shortened(sheet, &[LinkPart::Note, LinkPart::Heat], 23, british());
+    let less = shortened(sheet, &[LinkPart::Note, LinkPart::Heat], PAGE, british());
     let gone: Vec<LinkPart> = less
         .iter()
         .filter(|one| one.is_out)

@@ -123,5 +123,6 @@ fn notices_are_plain() {
         is_plain(notice);
     }
     is_plain(&notice::file_too_large(5e7, 8e6, german()));
-    is_plain(&notice::save_a_file(40, british()));
+    assert_eq!(notice::save_a_file(199, british()), None);
+    is_plain(&notice::save_a_file(200, british()).unwrap());
 }

@@ -9,8 +9,13 @@ use web_sys::{Blob, BlobPropertyBag, File, HtmlAnchorElement, HtmlInputElement, 
 /// Why a file was not read or saved.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum FileTrouble {
-    /// It is larger than what was asked for; so many bytes.
-    TooLarge(f64),
+    /// It is larger than allowed.
+    TooLarge {
+        /// Its size in bytes.
+        bytes: f64,
+        /// The most bytes allowed.
+        most: f64,
+    },
     /// The browser would not.
     Refused,
 }
@@ -64,13 +69,14 @@ pub fn chosen(input: &HtmlInputElement) -> Option<File> {
     file
 }
 
-/// Reads a file as text, when it is not above so many bytes.
+/// Reads a file of at most `most` bytes as text.
 ///
 /// # Errors
 /// [`FileTrouble`] when it is larger, or cannot be read.
-pub async fn text(file: File, most: f64) -> Result<String, FileTrouble> {
-    if file.size() > most {
-        return Err(FileTrouble::TooLarge(file.size()));
+pub async fn text(file: File, most: usize) -> Result<String, FileTrouble> {
+    let (bytes, most) = (file.size(), u32::try_from(most).map_or(f64::MAX, f64::from));
+    if bytes > most {
+        return Err(FileTrouble::TooLarge { bytes, most });
     }
     let text = JsFuture::from(file.text())
         .await

@@ -7,21 +7,6 @@ use crate::app::state::use_app_state;
 use crate::engine::formula::{Part, PartKind};
 use crate::text::{name, notice};
 
-/// The kinds of part, found by what they are called.
-pub(super) struct Kinds;
-
-/// The kinds of part, found by what they are called.
-pub(super) const KINDS: Kinds = Kinds;
-
-impl Kinds {
-    /// The kind with this name.
-    pub(super) fn called(self, text: &str) -> Option<PartKind> {
-        PartKind::ALL
-            .into_iter()
-            .find(|kind| name::part_kind(*kind) == text)
-    }
-}
-
 /// Adds a part of a kind that is chosen.
 #[component]
 pub fn AddPart() -> impl IntoView {

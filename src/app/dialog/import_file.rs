@@ -26,11 +26,10 @@ pub fn TakeIn() -> impl IntoView {
         let Some(file) = file::chosen(&input) else {
             return;
         };
-        let most = u32::try_from(FILE_LIMIT).map_or(f64::MAX, f64::from);
         spawn_local(async move {
-            let says = match file::text(file, most).await {
+            let says = match file::text(file, FILE_LIMIT).await {
                 Ok(text) => opened(state, &text, options),
-                Err(FileTrouble::TooLarge(bytes)) => {
+                Err(FileTrouble::TooLarge { bytes, most }) => {
                     vec![notice::file_too_large(bytes, most, options)]
                 }
                 Err(FileTrouble::Refused) => vec![notice::file_refused().to_owned()],

@@ -7,15 +7,12 @@ use crate::app::browser::file::{self, FileTrouble};
 use crate::app::browser::live_region::announce;
 use crate::app::part::Button;
 use crate::app::state::use_app_state;
-use crate::storage::interchange::{ReadRecipe, read_recipe};
+use crate::storage::interchange::{RECIPE_LIMIT, ReadRecipe, read_recipe};
 use crate::text::{
     Trouble, notice,
     share::{ImportedLine, RecipeView, recipe},
     tr,
 };
-
-/// The most bytes of a file that is opened.
-const MOST: f64 = 4_000_000.0;
 
 /// Takes a recipe in from a file.
 #[component]
@@ -29,7 +26,7 @@ pub fn TakeRecipe() -> impl IntoView {
             return;
         };
         spawn_local(async move {
-            let (found, says) = match file::text(file, MOST).await {
+            let (found, says) = match file::text(file, RECIPE_LIMIT).await {
                 Ok(text) => match read_recipe(&text) {
                     Ok(found) => {
                         let title = recipe(&found, options).title;
@@ -37,8 +34,8 @@ pub fn TakeRecipe() -> impl IntoView {
                     }
                     Err(error) => (None, error.sentence(options)),
                 },
-                Err(FileTrouble::TooLarge(bytes)) => {
-                    (None, notice::file_too_large(bytes, MOST, options))
+                Err(FileTrouble::TooLarge { bytes, most }) => {
+                    (None, notice::file_too_large(bytes, most, options))
                 }
                 Err(FileTrouble::Refused) => (None, notice::file_refused().to_owned()),
             };

@@ -114,11 +114,9 @@ fn Poured(
     });
     let take = move |text: String| {
         let options = state.options.get_untracked();
-        // An empty box takes the note away again.
-        let poured = match text.trim() {
-            "" => None,
-            text => Some(read::mass(text, options).map_err(|error| error.sentence(options))?),
-        };
+        // An empty box removes the note.
+        let poured =
+            read::optional(&text, options, read::mass).map_err(|error| error.sentence(options))?;
         state.type_in("poured", |sheet| {
             if let Some(line) = sheet.formula.line_mut(at) {
                 line.poured = poured;
@@ -139,10 +137,10 @@ fn Moves(
     at: LineAt,
 ) -> impl IntoView {
     let state = use_app_state();
-    let others: Vec<(usize, String)> = state
-        .sheet()
+    let sheet = state.sheet();
+    let others: Vec<(usize, String)> = sheet
         .formula
-        .parts_beside(at.part)
+        .other_parts(at.part)
         .map(|(part, other)| (part, other.name.clone()))
         .collect();
     let to = move |part: usize| {

@@ -61,10 +61,8 @@ fn LabelBox(
     });
     let take = move |text: String| {
         let options = state.options.get_untracked();
-        let share = match text.trim() {
-            "" => None,
-            text => Some(read::share(text, options).map_err(|error| error.sentence(options))?),
-        };
+        let share =
+            read::optional(&text, options, read::share).map_err(|error| error.sentence(options))?;
         form.label
             .update(|label| *label = label.with_line(line, share));
         Ok(())

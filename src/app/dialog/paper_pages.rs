@@ -82,6 +82,7 @@ pub fn SheetPage(
     /// What stands on it.
     sheet: ClassSheet,
 ) -> impl IntoView {
+    let span = sheet.all_columns().to_string();
     let ClassSheet {
         title,
         class,
@@ -95,7 +96,7 @@ pub fn SheetPage(
     } = sheet;
     let tables = tables
         .into_iter()
-        .map(|rows| table(columns.clone(), rows))
+        .map(|rows| table(columns.clone(), rows, &span))
         .collect_view();
     view! {
         <article class=format!("paper class-sheet {}", set(fit.density))>
@@ -107,14 +108,14 @@ pub fn SheetPage(
     }
 }
 
-fn table(columns: Vec<String>, rows: Vec<SheetRow>) -> impl IntoView {
-    let span = column_count(&columns).to_string();
+/// One table; the name of a group spans all its columns.
+fn table(columns: Vec<String>, rows: Vec<SheetRow>, span: &str) -> AnyView {
     let heads = columns
         .into_iter()
         .map(|head| view! { <th scope="col">{head}</th> });
     let rows = rows.into_iter().map(|row| {
         let cells = row.cells.into_iter().map(|cell| view! { <td>{cell}</td> });
-        let span = span.clone();
+        let span = span.to_owned();
         view! {
             {row.begins.map(|name| view! { <tr class="begins"><th colspan=span scope="colgroup">{name}</th></tr> })}
             <tr><th scope="row">{row.food}</th>{cells.collect_view()}</tr>
@@ -126,4 +127,5 @@ fn table(columns: Vec<String>, rows: Vec<SheetRow>) -> impl IntoView {
             <tbody>{rows.collect_view()}</tbody>
         </table>
     }
+    .into_any()
 }

@@ -2,9 +2,8 @@
 
 use leptos::prelude::*;
 
-use super::add_part::KINDS;
 use crate::app::browser::live_region::announce;
-use crate::app::part::{Button, NumberBox, Picture, TextBox};
+use crate::app::part::{Button, NumberBox, PickOne, Picture, TextBox};
 use crate::app::state::use_app_state;
 use crate::engine::formula::PartKind;
 use crate::sheet::Sheet;
@@ -80,7 +79,9 @@ fn Kind(
     part: usize,
 ) -> impl IntoView {
     let state = use_app_state();
-    let holds = move || state.with(|sheet| sheet.formula.parts.get(part).map(|own| own.kind));
+    let holds = Signal::derive(move || {
+        state.with(|sheet| sheet.formula.parts.get(part).map(|own| own.kind))
+    });
     let chosen = move |kind: Option<PartKind>| {
         state.edit(|sheet| {
             if let (Some(own), Some(kind)) = (sheet.formula.parts.get_mut(part), kind) {
@@ -88,22 +89,10 @@ fn Kind(
             }
         });
     };
-    let options = PartKind::ALL
-        .into_iter()
-        .map(|kind| {
-            view! {
-                <option value=name::part_kind(kind) prop:selected=move || holds() == Some(kind)>{name::part_kind(kind)}</option>
-            }
-        })
-        .collect_view();
-    view! {
-        <div class="text-box">
-            <label for="stream-kind">{tr!("What it is")}</label>
-            <select id="stream-kind" on:change:target=move |event| chosen(KINDS.called(&event.target().value()))>
-                {options}
-            </select>
-        </div>
-    }
+    let kinds = PartKind::ALL
+        .map(|kind| (Some(kind), name::part_kind(kind).to_owned()))
+        .to_vec();
+    view! { <PickOne id="stream-kind" label=tr!("What it is") answers=Signal::stored(kinds) holds chosen /> }
 }
 
 /// The steam that was lost, found by weighing.

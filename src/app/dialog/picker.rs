@@ -38,14 +38,7 @@ fn Larder(
 ) -> impl IntoView {
     let wanted = RwSignal::new(String::new());
     let group = move |role: Role| {
-        let rows = memo(move || {
-            let of_role = Listed::all().filter(|listed| listed.row().role == role);
-            wanted.with(|wanted| {
-                of_role
-                    .filter(|listed| search::finds(wanted, *listed))
-                    .collect::<Vec<Listed>>()
-            })
-        });
+        let rows = memo(move || wanted.with(|wanted| search::ingredients(wanted, role)));
         view! { <Group role rows pick /> }
     };
     view! {

@@ -70,9 +70,3 @@ pub fn whole_link(sheet: &Sheet) -> Result<String, LinkError> {
         Fragment::SharedFormula(text).write()
     ))
 }
-
-/// How many characters of a whole link stand before the text that [`link::write`] gives.
-pub fn before_the_text() -> usize {
-    let nothing = Fragment::SharedFormula(String::new()).write();
-    address::page().len().saturating_add(nothing.len())
-}

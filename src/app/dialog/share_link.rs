@@ -3,9 +3,9 @@
 use leptos::prelude::*;
 use wasm_bindgen_futures::spawn_local;
 
-use super::share_fold::{Handed, before_the_text, whole_link};
+use super::share_fold::{Handed, whole_link};
 use crate::app::browser::live_region::announce;
-use crate::app::browser::{clipboard, share};
+use crate::app::browser::{address, clipboard, share};
 use crate::app::part::Button;
 use crate::app::state::{memo, use_app_state};
 use crate::text::share::{Shortened, shortened};
@@ -65,8 +65,12 @@ fn Shorten() -> impl IntoView {
     let handed = Handed::here();
     let told = memo(move || {
         let options = state.options.get();
-        let address = before_the_text();
-        shortened(&handed.saved(), &handed.left_out.get(), address, options)
+        shortened(
+            &handed.saved(),
+            &handed.left_out.get(),
+            &address::page(),
+            options,
+        )
     });
     let button = move |one: Shortened| {
         let part = one.component;

@@ -7,7 +7,6 @@ use crate::app::browser::live_region::announce;
 use crate::app::part::{Button, IconButton, Picture};
 use crate::app::state::{memo, use_app_state};
 use crate::sheet::{Id, Sheet, ShelfEntry};
-use crate::storage::key;
 use crate::text::{example, format, notice, search, tr};
 
 /// How many are drawn at first, and with each tap on "more": a thousand would take too long.
@@ -34,9 +33,8 @@ fn Nudge() -> impl IntoView {
     let state = use_app_state();
     move || {
         let changes = state.changes_since_backup.get();
-        (changes >= key::FILE_SUGGESTED).then(|| {
-            view! { <p class="advice">{notice::save_a_file(changes, state.options.get())}</p> }
-        })
+        notice::save_a_file(changes, state.options.get())
+            .map(|advice| view! { <p class="advice">{advice}</p> })
     }
 }
 
@@ -68,16 +66,7 @@ fn Formulas() -> impl IntoView {
     let wanted = RwSignal::new(String::new());
     let drawn = RwSignal::new(AT_ONCE);
     let found = memo(move || {
-        let found =
-            |entry: &&ShelfEntry| wanted.with(|wanted| search::finds_name(wanted, &entry.name));
-        state.shelf.with(|shelf| {
-            shelf
-                .shelved()
-                .into_iter()
-                .filter(found)
-                .cloned()
-                .collect::<Vec<_>>()
-        })
+        wanted.with(|wanted| state.shelf.with(|shelf| search::formulas(wanted, shelf)))
     });
     let shown =
         move || found.with(|found| found.iter().take(drawn.get()).cloned().collect::<Vec<_>>());

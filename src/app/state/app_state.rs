@@ -107,10 +107,9 @@ impl AppState {
         let settings = RwSignal::new(Settings::default());
         let kitchens = RwSignal::new(History::new(Kitchens::default()));
         let language_revision = RwSignal::new(0);
-        let now = |history: &History<Sheet>| Arc::new(history.now().clone());
-        let saved = memo(move || history.with(now));
+        let saved = memo(move || history.with(History::shared));
         let current = memo(move || {
-            let tried = trial.with(|trial| trial.as_ref().map(|trial| now(&trial.steps)));
+            let tried = trial.with(|trial| trial.as_ref().map(|trial| trial.steps.shared()));
             tried.unwrap_or_else(|| saved.get())
         });
         let displayed = memo(move || Displayed {

@@ -99,9 +99,9 @@ impl AppState {
         from: &str,
         change: impl FnOnce(&Formula) -> Result<Formula, E>,
     ) -> Result<(), E> {
-        let mut sheet = self.sheet();
-        sheet.formula = change(&sheet.formula)?;
-        self.put(sheet, Some(from));
+        let current = self.current.get_untracked();
+        let formula = change(&current.formula)?;
+        self.put(current.with_formula(formula), Some(from));
         Ok(())
     }
 

@@ -189,14 +189,6 @@ impl Formula {
         self.parts.iter().filter(|part| part.kind.in_dough())
     }
 
-    /// The parts other than the one at `part`, each with its index.
-    pub fn parts_beside(&self, part: usize) -> impl Iterator<Item = (usize, &Part)> {
-        self.parts
-            .iter()
-            .enumerate()
-            .filter(move |(other, _)| *other != part)
-    }
-
     /// The weight of the dough, as the formula asks for it.
     #[must_use]
     pub fn dough(&self) -> Mass {
@@ -220,6 +212,12 @@ impl Formula {
     pub fn has_room(&self) -> bool {
         let lines: usize = self.parts.iter().map(|part| part.lines.len()).sum();
         lines < Self::MOST_LINES
+    }
+
+    /// The parts other than `part`, with their places.
+    pub fn other_parts(&self, part: usize) -> impl Iterator<Item = (usize, &Part)> {
+        let parts = self.parts.iter().enumerate();
+        parts.filter(move |(place, _)| *place != part)
     }
 
     /// Every line with where it stands, in the order of the formula.

@@ -13,8 +13,8 @@ mod svg;
 pub use csv::csv;
 pub use png::png;
 pub use recipe::{
-    Amount, Found, Heading, MeasureUnit, ReadRecipe, RecipeError, RecipeLine, Understood, Unread,
-    in_measures, read_recipe, write_recipe,
+    Amount, Found, Heading, MeasureUnit, RECIPE_LIMIT, ReadRecipe, RecipeError, RecipeLine,
+    Understood, Unread, in_measures, read_recipe, write_recipe,
 };
 pub use shorter::{Omission as LinkPart, Shorter, shorter};
 pub use square_code::{Level, SquareCode, SquareCodeError, square_code};

@@ -88,8 +88,10 @@ pub struct ClassSheet {
     pub fit: Fit,
 }
 
-/// The number of columns of a weight table: the names, then the weights.
-#[must_use]
-pub const fn column_count(weights: &[String]) -> usize {
-    weights.len() + 1
+impl ClassSheet {
+    /// Columns of a table: the ingredient's and those of weights.
+    #[must_use]
+    pub const fn all_columns(&self) -> usize {
+        self.columns.len().saturating_add(1)
+    }
 }

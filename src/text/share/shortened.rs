@@ -2,7 +2,7 @@
 
 use crate::sheet::Sheet;
 use crate::storage::interchange::{LinkPart, Shorter, SquareCode, shorter};
-use crate::storage::link;
+use crate::storage::{Fragment, link};
 use crate::text::format_options::FormatOptions;
 use crate::text::{format, name, tr};
 
@@ -18,18 +18,18 @@ pub struct Shortened {
 }
 
 /// What can be left out of the link of what is `kept`, what saves most first, then what was
-/// `left_out` already. Before the text of a link stand so many characters of an `address`.
+/// `left_out` already. The link begins with the address of the page, `page`.
 #[must_use]
 pub fn shortened(
     kept: &Sheet,
     left_out: &[LinkPart],
-    address: usize,
+    page: &str,
     options: FormatOptions,
 ) -> Vec<Shortened> {
     let handed = left_out.iter().fold(kept.clone(), |sheet, component| {
         component.left_out_of(&sheet)
     });
-    let most = SquareCode::MOST_BYTES.saturating_sub(address);
+    let most = SquareCode::MOST_BYTES.saturating_sub(before_the_formula(page));
     let is_long = link::length(&handed) > most;
     let still_in = shorter(&handed, most).into_iter();
     let still_in = still_in.map(|one| Shortened {
@@ -52,6 +52,12 @@ pub fn shortened(
         }
     });
     still_in.chain(gone).collect()
+}
+
+/// Characters of a link before its formula.
+fn before_the_formula(page: &str) -> usize {
+    let empty = Fragment::SharedFormula(String::new()).write();
+    page.len().saturating_add(empty.len())
 }
 
 fn leave_out(one: Shorter, is_long: bool, options: FormatOptions) -> String {

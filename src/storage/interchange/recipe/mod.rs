@@ -19,5 +19,5 @@ pub use error::RecipeError;
 pub use in_measures::in_measures;
 pub use line::{Amount, Found, Unread};
 pub use measure::MeasureUnit;
-pub use read::{Heading, ReadRecipe, RecipeLine, Understood, read_recipe};
+pub use read::{Heading, RECIPE_LIMIT, ReadRecipe, RecipeLine, Understood, read_recipe};
 pub use write::write_recipe;

@@ -56,8 +56,8 @@ pub struct ReadRecipe {
     pub note_cut: bool,
 }
 
-/// The most bytes that are read.
-const MOST: usize = 4_000_000;
+/// Most bytes of a file with a recipe.
+pub const RECIPE_LIMIT: usize = 4_000_000;
 
 const USED: [&str; 7] = [
     "name",
@@ -74,9 +74,12 @@ const USED: [&str; 7] = [
 /// # Errors
 /// [`RecipeError`] when there is no recipe, or nothing of it can be understood.
 pub fn read_recipe(text: &str) -> Result<ReadRecipe, RecipeError> {
-    if text.len() > MOST {
+    if text.len() > RECIPE_LIMIT {
         let bytes = text.len();
-        return Err(RecipeError::TooLarge { bytes, most: MOST });
+        return Err(RecipeError::TooLarge {
+            bytes,
+            most: RECIPE_LIMIT,
+        });
     }
     let text = text.trim_start_matches('\u{feff}');
     let mut trouble = None;
