@@ -11,7 +11,6 @@ pub mod class;
 pub mod formula;
 pub mod heat;
 pub mod ingredients;
-pub mod kitchen;
 pub mod learn;
 pub mod numerics;
 pub mod nutrition;

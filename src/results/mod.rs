@@ -4,5 +4,8 @@
 //! paper and the calendar call these entries and assemble nothing themselves. Time is an argument;
 //! nothing here reads a clock, keeps state or writes a sentence.
 
+pub mod batch;
+pub mod chocolate;
 pub mod day;
+pub mod formula;
 pub mod heat;

@@ -4,8 +4,8 @@ use std::num::NonZeroU16;
 
 use crate::engine::batch::{BatchTarget, Losses};
 use crate::engine::formula::{Bread, Formula};
-use crate::engine::kitchen::HeatSettings;
 use crate::engine::quantity::Temperature;
+use crate::sheet::HeatSettings;
 use crate::sheet::TinUse;
 
 /// The batch of a formula.

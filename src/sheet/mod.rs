@@ -11,6 +11,7 @@ mod enum_names;
 mod examples;
 mod formula_sheet;
 mod fragment;
+mod heat_settings;
 mod history;
 mod id;
 pub mod interchange;
@@ -18,24 +19,26 @@ pub mod key;
 mod kitchen;
 pub mod link;
 mod moment;
+mod new_sheet;
 mod pantry;
 pub mod plain;
 pub mod record;
 mod reorder;
-mod scaled;
 mod settings;
 mod shelf;
 mod tins;
 mod trial;
 mod workspace;
 
-pub use crate::engine::kitchen::{HeatSettings, Kitchen, Scales};
 pub use examples::examples;
 pub use formula_sheet::{Batch, Sheet};
 pub use fragment::{Fragment, Place};
+pub use heat_settings::{
+    BakeSettings, CoolingSettings, HeatSettings, KnownBake, MeltSettings, PasteSettings,
+};
 pub use history::History;
 pub use id::Id;
-pub use kitchen::Kitchens;
+pub use kitchen::{BoilsBy, Bowl, Kitchen, Kitchens, Mixer, Oven, Scales};
 pub use moment::Moment;
 pub use pantry::{FoodKey, Pantry, PantryItem};
 pub use settings::{Language, Settings, Theme, Units};

@@ -1,10 +1,7 @@
 //! The pantry: how each ingredient is bought, and what its packet says beyond its name.
 
-use crate::engine::formula::Formula;
 use crate::engine::ingredients::{Allergen, Food};
-use crate::engine::nutrition::{FoodMark, Marks};
 use crate::engine::quantity::{Mass, Money};
-use crate::engine::shopping::Pack;
 
 /// Which ingredient: a row of the larder, or one of the user's own by name.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -89,41 +86,4 @@ impl Pantry {
         };
         self.items.get_mut(at)
     }
-
-    /// How the ingredients of a formula are bought.
-    #[must_use]
-    pub fn packs(&self, formula: &Formula) -> Vec<Pack> {
-        let of = |food: &Food| {
-            let item = self.item(food)?;
-            Some(Pack {
-                food: food.clone(),
-                holds: item.holds,
-                price: item.price,
-                on_hand: item.on_hand,
-            })
-        };
-        foods(formula).filter_map(of).collect()
-    }
-
-    /// What the packets of a formula's ingredients say.
-    #[must_use]
-    pub fn marks(&self, formula: &Formula) -> Marks {
-        let of = |food: &Food| {
-            let item = self.item(food)?;
-            Some(FoodMark {
-                food: food.clone(),
-                contains: item.contains.clone(),
-                may_contain: item.may_contain.clone(),
-            })
-        };
-        Marks {
-            foods: foods(formula).filter_map(of).collect(),
-            kitchen: self.kitchen.clone(),
-        }
-    }
-}
-
-fn foods(formula: &Formula) -> impl Iterator<Item = &Food> {
-    let lines = formula.parts.iter().flat_map(|part| &part.lines);
-    lines.map(|line| &line.food)
 }

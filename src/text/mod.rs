@@ -1,5 +1,6 @@
 //! Numbers and sentences: reading what was typed, writing figures, saying what is wrong.
 
+pub mod allergens;
 pub mod caution;
 pub mod chart;
 pub mod class;
@@ -15,9 +16,12 @@ pub mod language;
 pub mod line;
 pub mod name;
 pub mod notice;
+pub mod nutrition;
 pub mod read;
 pub mod search;
 pub mod share;
+pub mod shopping;
+pub mod tins;
 pub mod trial;
 pub mod unit;
 pub mod weighing;

@@ -1,7 +1,7 @@
 //! Weighing: a line of the batch as it goes on the scale, and what the scale does to the dough.
 
-use super::format;
 use super::format_options::FormatOptions;
+use super::{format, name};
 use crate::engine::batch::{Divided, Losses, Pieces, Portion, Rounded, RoundedLine, Shown};
 use crate::text::tr;
 
@@ -14,6 +14,33 @@ pub struct Weighed {
     pub said: String,
     /// Whether the error passes what needs no thought.
     pub off: bool,
+}
+
+/// What to weigh of a part.
+#[derive(Clone, Debug, PartialEq)]
+pub struct PartWeights {
+    /// The part.
+    pub name: String,
+    /// Each ingredient with what the scale shows.
+    pub lines: Vec<(String, String)>,
+}
+
+/// What to weigh of each part that has lines.
+#[must_use]
+pub fn part_weights(rounded: &Rounded, options: FormatOptions) -> Vec<PartWeights> {
+    let numbered = rounded.formula.parts.iter().enumerate();
+    let all = numbered.map(|(at, part)| {
+        let own = rounded.lines.iter().filter(|line| line.at.part == at);
+        let lines = own.filter_map(|own| {
+            let food = &rounded.formula.line(own.at)?.food;
+            Some((name::food(food), line(own, options).shows))
+        });
+        PartWeights {
+            name: part.name.clone(),
+            lines: lines.collect(),
+        }
+    });
+    all.filter(|part| !part.lines.is_empty()).collect()
 }
 
 /// A line of the batch as it goes on the scale.
@@ -30,7 +57,7 @@ pub fn line(line: &RoundedLine, options: FormatOptions) -> Weighed {
     if line.weighed != line.exact {
         let error = format::mass_change(line.error, options);
         said.push(match line.error_share {
-            Some(share) if line.cures.is_some() && line.shown == Shown::AsWeighed => {
+            Some(share) if line.aids.is_some() && line.shown == Shown::AsWeighed => {
                 tr!(
                     "{error}, {value} off",
                     error = error,
@@ -47,7 +74,7 @@ pub fn line(line: &RoundedLine, options: FormatOptions) -> Weighed {
     Weighed {
         shows,
         said: said.join(" · "),
-        off: line.cures.is_some(),
+        off: line.aids.is_some(),
     }
 }
 

@@ -3,7 +3,7 @@
 use std::num::NonZeroU32;
 
 use proptest::prelude::*;
-use softcrumb::engine::batch::{Cures, Shown, SolutionCure, Weighing, divide, round};
+use softcrumb::engine::batch::{Shown, SolutionAid, Weighing, WeighingAids, divide, round};
 use softcrumb::engine::formula::{Formula, LineAt};
 use softcrumb::engine::quantity::{Division, Mass, Share};
 
@@ -28,11 +28,11 @@ fn rounding_is_bounded_by_half_a_division_a_line() {
                 let nothing = line.exact > Mass::ZERO && line.weighed == Mass::ZERO;
                 assert_eq!(line.shown == Shown::BelowScale, nothing, "{line:?}");
                 let share = line.error_share.map_or(0.0, Share::fraction);
-                assert_eq!(line.cures.is_some(), share > 0.02, "{line:?}");
+                assert_eq!(line.aids.is_some(), share > 0.02, "{line:?}");
                 if formula.parts[line.at.part].kind.in_dough() {
                     allowed += half;
                 }
-                cures_hold(&formula, line.at, line.cures);
+                cures_hold(&formula, line.at, line.aids);
             }
             let change = rounded.dough_weighed - rounded.dough_exact;
             assert!(change.size().grams() <= allowed + 1e-6);
@@ -41,14 +41,14 @@ fn rounding_is_bounded_by_half_a_division_a_line() {
         .unwrap();
 }
 
-/// What a cure says can be done.
-fn cures_hold(formula: &Formula, at: LineAt, cures: Option<Cures>) {
-    let Some(cures) = cures else { return };
+/// What a aid says can be done.
+fn cures_hold(formula: &Formula, at: LineAt, aids: Option<WeighingAids>) {
+    let Some(aids) = aids else { return };
     let exact = formula.line(at).unwrap().mass.grams();
-    if let Some(scale) = cures.pocket_scale {
+    if let Some(scale) = aids.pocket_scale {
         assert!(scale.error.size().grams() <= 0.02 * exact + 1e-12);
     }
-    if let Some(SolutionCure::Take(solution)) = cures.solution {
+    if let Some(SolutionAid::Take(solution)) = aids.solution {
         alike(
             solution.yeast.grams() * 21.0,
             solution.solution.grams(),

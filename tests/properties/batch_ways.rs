@@ -2,8 +2,9 @@
 
 use std::num::NonZeroU16;
 
-use softcrumb::engine::batch::{BatchFigure, BatchTarget, Scaled, Way, scale};
+use softcrumb::engine::batch::{BatchFigure, BatchTarget, Scaled, TargetKind, scale};
 use softcrumb::engine::quantity::{Factor, Mass};
+use softcrumb::results::batch::as_formula;
 use softcrumb::sheet::{Sheet, examples};
 
 use crate::batches::alike;
@@ -51,9 +52,9 @@ fn same_weights(one: &Scaled, other: &Scaled) {
 #[test]
 fn another_way_of_asking_changes_no_weight() {
     for (mut sheet, scaled) in asked() {
-        for way in Way::ALL {
-            let wanted = scaled.asked_as(way);
-            assert_eq!(wanted.way(), way);
+        for way in TargetKind::ALL {
+            let wanted = scaled.target_of_kind(way);
+            assert_eq!(wanted.kind(), way);
             sheet.batch.wanted = wanted;
             same_weights(&scaled, &batch(&sheet));
         }
@@ -63,7 +64,7 @@ fn another_way_of_asking_changes_no_weight() {
 #[test]
 fn a_batch_made_the_formula_gives_the_same_batch_at_once() {
     for (sheet, scaled) in asked() {
-        let made = sheet.made_from(&scaled).unwrap();
+        let made = as_formula(&sheet).unwrap();
         let again = batch(&made);
         alike(again.factor.number(), 1.0, "factor");
         same_weights(&scaled, &again);

@@ -5,7 +5,8 @@ use proptest::sample::select;
 use softcrumb::engine::chocolate::{Melting, melt, melt_remedies};
 use softcrumb::engine::heat::{
     Dough, Grain, Handling, HeatPart, Item, LiquidAnswer, LiquidRange, Material, Matter, Paste,
-    Scalded, Surroundings, ThermalMaterial, Vessel, cook, dough_temperature, liquid_for,
+    Scalded, Surroundings, ThermalMaterial, Vessel, cook, dough_remedies, dough_temperature,
+    liquid_for,
 };
 use softcrumb::engine::ingredients::Listed;
 use softcrumb::engine::quantity::{Length, Share, TemperatureChange, WarmingRate};
@@ -67,7 +68,7 @@ proptest! {
         dough in any_dough(),
         target in 5.0..40.0f64,
     ) {
-        match liquid_for(&dough, celsius(target), &around()) {
+        match liquid_for(&dough, celsius(target), around().liquid) {
             Ok(LiquidAnswer::At { liquid, dough: made }) => {
                 prop_assert!((0.0..=43.0).contains(&liquid.celsius()));
                 prop_assert!((made.temperature.celsius() - target).abs() < 1e-6);
@@ -80,7 +81,8 @@ proptest! {
                         || coldest.temperature.celsius() > target - 1e-6
                 );
                 let short = answer.short.kelvin().abs();
-                for remedy in &answer.remedies {
+                let at_best = dough.poured_at(answer.best);
+                for remedy in &dough_remedies(&at_best, celsius(target), &around()).unwrap() {
                     let left = (target - remedy.reaches.celsius()).abs();
                     prop_assert!(left <= short + 0.1, "{remedy:?} for {target}");
                     prop_assert_eq!(remedy.enough, left <= 0.1);

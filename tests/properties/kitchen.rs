@@ -2,13 +2,16 @@
 
 use proptest::prelude::*;
 use softcrumb::engine::formula::PartKind;
-use softcrumb::engine::heat::{HeatError, LiquidAnswer, cook, dough_temperature, liquid_for};
-use softcrumb::engine::kitchen::{
-    HeatSettings, Kitchen, LoadSource, bowlful, cooling_plan, paste, pour_at, shares, steam_of,
-    stirred_in, take_step, warming, weigh_cooked,
+use softcrumb::engine::heat::{
+    HeatError, LiquidAnswer, LiquidRange, cook, dough_remedies, dough_temperature, liquid_for,
 };
 use softcrumb::engine::quantity::{Mass, Minutes, Temperature};
+use softcrumb::results::heat::{
+    LoadSource, apply_step, cooling_plan, mixer_load, paste, set_liquid_temperature, shares,
+    steam_of, stirred_in, warming, weigh_cooked,
+};
 use softcrumb::sheet::examples;
+use softcrumb::sheet::{HeatSettings, Kitchen};
 
 use crate::dough::{cases, likely, wild};
 
@@ -22,7 +25,7 @@ proptest! {
     /// Each item of the bowl is told where it comes from, by its name there.
     #[test]
     fn every_item_of_the_bowl_knows_its_place_in_the_formula(formula in likely()) {
-        let bowl = bowlful(&formula, &Kitchen::default(), &HeatSettings::default()).unwrap();
+        let bowl = mixer_load(&formula, &Kitchen::default(), &HeatSettings::default()).unwrap();
         prop_assert_eq!(bowl.from.len(), bowl.dough.items.len());
         for (item, from) in bowl.dough.items.iter().zip(&bowl.from) {
             let name = match *from {
@@ -38,7 +41,7 @@ proptest! {
     fn a_kitchen_answers_for_any_formula(formula in wild(), degrees in -40.0..350.0f64) {
         let kitchen = Kitchen { room: celsius(degrees), ..Kitchen::default() };
         let settings = HeatSettings { standing: Minutes::from_minutes(30.0).unwrap(), ..HeatSettings::default() };
-        if let Ok(bowl) = bowlful(&formula, &kitchen, &settings)
+        if let Ok(bowl) = mixer_load(&formula, &kitchen, &settings)
             && let Ok(came) = dough_temperature(&bowl.dough)
         {
             let told = shares(&bowl, &came, settings.dough).unwrap();
@@ -63,7 +66,7 @@ fn who_brings_and_who_takes_heat_adds_up() {
     for (_, mut sheet) in examples() {
         for wanted in [12.0, 18.0, 25.0, 31.0] {
             let wanted = celsius(wanted);
-            let bowl = bowlful(&sheet.formula, &kitchen, &sheet.heat).unwrap();
+            let bowl = mixer_load(&sheet.formula, &kitchen, &sheet.heat).unwrap();
             let came = dough_temperature(&bowl.dough).unwrap();
             let sum: f64 = shares(&bowl, &came, wanted)
                 .unwrap()
@@ -72,10 +75,10 @@ fn who_brings_and_who_takes_heat_adds_up() {
                 .sum();
             let off = (came.temperature - wanted).kelvin();
             assert!(sum * off >= -1e-6, "{sum} J, {off} K");
-            let answer = liquid_for(&bowl.dough, wanted, &kitchen.surroundings()).unwrap();
+            let answer = liquid_for(&bowl.dough, wanted, LiquidRange::default()).unwrap();
             if let LiquidAnswer::At { liquid, .. } = answer {
-                pour_at(&mut sheet.formula, liquid).unwrap();
-                let poured = bowlful(&sheet.formula, &kitchen, &sheet.heat).unwrap();
+                set_liquid_temperature(&mut sheet.formula, liquid).unwrap();
+                let poured = mixer_load(&sheet.formula, &kitchen, &sheet.heat).unwrap();
                 let now = dough_temperature(&poured.dough).unwrap().temperature;
                 // The liquid is set to a tenth of a degree.
                 assert!((now - wanted).kelvin().abs() < 0.1, "{now:?}");
@@ -96,17 +99,19 @@ fn a_step_that_is_taken_reaches_what_it_promised() {
     };
     let mut taken = 0;
     for (_, sheet) in examples() {
-        let bowl = bowlful(&sheet.formula, &kitchen, &sheet.heat).unwrap();
+        let bowl = mixer_load(&sheet.formula, &kitchen, &sheet.heat).unwrap();
         let around = kitchen.surroundings();
-        let Ok(LiquidAnswer::OutOfReach(out)) = liquid_for(&bowl.dough, sheet.heat.dough, &around)
+        let wanted = sheet.heat.dough;
+        let Ok(LiquidAnswer::OutOfReach(out)) = liquid_for(&bowl.dough, wanted, around.liquid)
         else {
             continue;
         };
-        for remedy in &out.remedies {
+        let at_best = bowl.dough.poured_at(out.best);
+        for remedy in &dough_remedies(&at_best, wanted, &around).unwrap() {
             let (mut formula, mut settings) = (sheet.formula.clone(), sheet.heat.clone());
-            pour_at(&mut formula, out.best).unwrap();
-            take_step(&mut formula, &mut settings, bowl.dough.minutes, remedy.step).unwrap();
-            let after = bowlful(&formula, &kitchen, &settings).unwrap();
+            set_liquid_temperature(&mut formula, out.best).unwrap();
+            apply_step(&mut formula, &mut settings, bowl.dough.minutes, remedy.step).unwrap();
+            let after = mixer_load(&formula, &kitchen, &settings).unwrap();
             let now = dough_temperature(&after.dough).unwrap().temperature;
             assert!(
                 (now - remedy.reaches).kelvin().abs() < 0.15,
@@ -158,7 +163,7 @@ fn steam_is_kept_as_the_share_that_the_scale_missed() {
             let before = stirred_in(&twice).grams();
             let after = Mass::from_grams(before * 0.95).unwrap();
             let mut written = own.clone();
-            weigh_cooked(&mut written, &twice, after, at).unwrap();
+            weigh_cooked(&mut written, &twice, after).unwrap();
             let lost = steam_of(&written, at).unwrap();
             assert!((lost.share.fraction() - 0.05).abs() < 1e-9, "{lost:?}");
             assert!(
@@ -166,7 +171,7 @@ fn steam_is_kept_as_the_share_that_the_scale_missed() {
                 "{lost:?}"
             );
             let heavier = Mass::from_grams(before + 1.0).unwrap();
-            let refused = weigh_cooked(&mut written, &twice, heavier, at);
+            let refused = weigh_cooked(&mut written, &twice, heavier);
             assert!(
                 matches!(refused, Err(HeatError::Gained { .. })),
                 "{refused:?}"

@@ -3,14 +3,14 @@
 use proptest::prelude::*;
 use softcrumb::engine::formula::Form;
 use softcrumb::engine::heat::{Air, Curve, Exposure, follow};
-use softcrumb::engine::kitchen::{HeatSettings, Kitchen};
-use softcrumb::engine::quantity::{Factor, Minutes, Share, Temperature};
+use softcrumb::engine::quantity::{Factor, Minutes, Share};
 use softcrumb::engine::rise::{
     Cardinal, ReferenceRise, RiseAsked, RiseError, RiseSettings, equivalent_time, rise, steady,
     yeast_activity,
 };
 use softcrumb::results::day::{ReferenceRises, preferment_rise, rises};
 use softcrumb::sheet::examples;
+use softcrumb::sheet::{HeatSettings, Kitchen};
 
 use crate::dough::cases;
 use crate::heat_cases::{any_body, any_stay, celsius, minutes};
@@ -184,14 +184,10 @@ fn the_sum_along_the_course_does_not_depend_on_its_steps() {
 }
 
 fn ball_of(sheet: &softcrumb::sheet::Sheet, kitchen: &Kitchen) -> softcrumb::engine::heat::Body {
-    use softcrumb::engine::heat::{Body, Shape, part_matter};
+    use softcrumb::engine::heat::Body;
+    use softcrumb::results::heat::part_matter;
     let (mass, matter) = part_matter(&sheet.formula.parts[1]).unwrap();
-    let any = softcrumb::engine::quantity::Length::from_metres(0.05).unwrap();
-    let between: (Temperature, Temperature) = (kitchen.room, kitchen.fridge);
-    Body::of(&matter, mass, Shape::Sphere, any, between)
-        .unwrap()
-        .ball()
-        .unwrap()
+    Body::ball_of(&matter, mass, (kitchen.room, kitchen.fridge)).unwrap()
 }
 
 /// Twice the yeast is twice the `yeast_activity`, and half the time.

@@ -166,9 +166,9 @@ fn a_pinch_of_yeast_is_weighed_as_a_solution() {
     let rounded = round(&formula, weighing);
     let yeast = &rounded.lines[2];
     agrees(yeast.weighed.grams(), "0");
-    let cures = yeast.cures.unwrap();
-    agrees(cures.pocket_scale.unwrap().weighed.grams(), "0.3");
-    let Some(softcrumb::engine::batch::SolutionCure::Take(solution)) = cures.solution else {
+    let aids = yeast.aids.unwrap();
+    agrees(aids.pocket_scale.unwrap().weighed.grams(), "0.3");
+    let Some(softcrumb::engine::batch::SolutionAid::Take(solution)) = aids.solution else {
         panic!("no solution");
     };
     agrees(solution.solution.grams(), "6");

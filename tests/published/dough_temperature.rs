@@ -2,7 +2,7 @@
 
 use softcrumb::engine::heat::{
     Body, Dough, DoughStep, Handling, HeatPart, Item, LiquidAnswer, LiquidRange, Material, Matter,
-    Shape, Surroundings, ThermalMaterial, Vessel, dough_temperature, liquid_for,
+    Shape, Surroundings, ThermalMaterial, Vessel, dough_remedies, dough_temperature, liquid_for,
 };
 use softcrumb::engine::ingredients::Listed;
 use softcrumb::engine::quantity::{Length, Mass, Minutes, Temperature, WarmingRate};
@@ -107,23 +107,23 @@ fn no_milk_brings_a_dough_of_cold_parts_to_25_and_the_answer_says_what_does() {
         minutes: Minutes::from_minutes(8.0).unwrap(),
         ..cold_morning()
     };
-    let LiquidAnswer::OutOfReach(answer) = liquid_for(&dough, celsius(25.0), &around()).unwrap()
+    let LiquidAnswer::OutOfReach(answer) =
+        liquid_for(&dough, celsius(25.0), around().liquid).unwrap()
     else {
         panic!("reached");
     };
     agrees(answer.best.celsius(), "43");
     assert!(answer.wanted.is_none_or(|wanted| wanted > celsius(43.0)));
     assert!(answer.short.kelvin() > 0.5, "{:?}", answer.short);
-    let has =
-        |wanted: fn(&DoughStep) -> bool| answer.remedies.iter().any(|remedy| wanted(&remedy.step));
+    let remedies = dough_remedies(&dough.poured_at(answer.best), celsius(25.0), &around()).unwrap();
+    let has = |wanted: fn(&DoughStep) -> bool| remedies.iter().any(|remedy| wanted(&remedy.step));
     assert!(has(|step| matches!(step, DoughStep::StandOut { .. })));
     assert!(has(|step| matches!(step, DoughStep::MixLonger { .. })));
     assert!(has(|step| matches!(step, DoughStep::WarmBowl { .. })));
-    let enough: Vec<_> = answer.remedies.iter().map(|remedy| remedy.enough).collect();
+    let enough: Vec<_> = remedies.iter().map(|remedy| remedy.enough).collect();
     assert!(
         enough.is_sorted_by(|one, other| one >= other),
-        "{:?}",
-        answer.remedies
+        "{remedies:?}"
     );
 }
 
@@ -134,13 +134,14 @@ fn a_remedy_done_brings_the_dough_where_it_said() {
         minutes: Minutes::from_minutes(8.0).unwrap(),
         ..cold_morning()
     };
-    let LiquidAnswer::OutOfReach(answer) = liquid_for(&dough, celsius(25.0), &around()).unwrap()
+    let LiquidAnswer::OutOfReach(answer) =
+        liquid_for(&dough, celsius(25.0), around().liquid).unwrap()
     else {
         panic!("reached");
     };
     let at_best = dough.poured_at(answer.best);
     let mut held = 0;
-    for remedy in &answer.remedies {
+    for remedy in &dough_remedies(&at_best, celsius(25.0), &around()).unwrap() {
         let mut done = at_best.clone();
         match remedy.step {
             DoughStep::MixLonger { minutes } => {
@@ -172,7 +173,7 @@ fn liquid_poured_as_told_makes_the_dough_as_wished() {
         let LiquidAnswer::At {
             liquid,
             dough: made,
-        } = liquid_for(&dough, celsius(target), &around()).unwrap()
+        } = liquid_for(&dough, celsius(target), around().liquid).unwrap()
         else {
             panic!("{target} not reached");
         };
@@ -207,11 +208,13 @@ fn ice_in_a_warm_kitchen_brings_the_dough_down_to_its_target() {
         room: celsius(30.0),
         ..around()
     };
-    let LiquidAnswer::OutOfReach(answer) = liquid_for(&dough, celsius(24.0), &warm).unwrap() else {
+    let LiquidAnswer::OutOfReach(answer) = liquid_for(&dough, celsius(24.0), warm.liquid).unwrap()
+    else {
         panic!("reached");
     };
     agrees(answer.best.celsius(), "0");
-    let first = answer.remedies.first().unwrap();
+    let remedies = dough_remedies(&dough.poured_at(answer.best), celsius(24.0), &warm).unwrap();
+    let first = remedies.first().unwrap();
     let DoughStep::Ice { ice } = first.step else {
         panic!("{first:?}");
     };

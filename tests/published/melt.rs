@@ -60,7 +60,7 @@ fn four_to_one(room: f64) -> Melting {
     let boils = boiling_at(Altitude::from_metres(0.0).unwrap())
         .unwrap()
         .temperature;
-    let poured = celsius(boils.celsius() - Paste::DROP);
+    let poured = celsius(boils.celsius() - Paste::DROP.kelvin());
     Melting {
         chocolate: grams(100.0),
         fat: fat_of(1000),

@@ -5,7 +5,7 @@ use softcrumb::engine::heat::{
     latent_heat_of_boiling, steam_loss,
 };
 use softcrumb::engine::ingredients::Listed;
-use softcrumb::engine::quantity::{Altitude, Mass, Temperature, TemperatureChange};
+use softcrumb::engine::quantity::{Altitude, Mass, Temperature};
 
 use crate::printed::{agrees, agrees_within};
 
@@ -39,7 +39,7 @@ fn paste(water_to_flour: f64, vessel: Option<Vessel>) -> Paste {
         boils: boiling_at(Altitude::from_metres(100.0).unwrap())
             .unwrap()
             .temperature,
-        drop: TemperatureChange::from_kelvin(Paste::DROP).unwrap(),
+        drop: Paste::DROP,
         vessel,
     }
 }

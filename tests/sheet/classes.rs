@@ -2,7 +2,9 @@
 
 use softcrumb::engine::class::ClassSettings;
 use softcrumb::engine::ingredients::Allergen;
+use softcrumb::engine::nutrition::LabelLaw;
 use softcrumb::engine::quantity::{Mass, Money};
+use softcrumb::results::batch::{allergens, scale, shopping};
 use softcrumb::sheet::record::{
     RecordError, RecordFault, read_class, read_pantry, read_sheet, read_tins, write_class,
     write_pantry, write_sheet, write_tins,
@@ -154,13 +156,13 @@ fn the_pantry_knows_the_foods_of_a_formula() {
     assert_eq!(pantry.items.len(), 1);
     pantry.item_mut(flour).unwrap().on_hand = Mass::from_grams(200.0).unwrap();
     assert_eq!(pantry.items.len(), 1);
-    let packs = pantry.packs(formula);
-    assert!(packs.iter().all(|pack| pack.food == *flour));
-    assert!(!packs.is_empty());
-    assert_eq!(
-        pantry.marks(formula).foods[0].may_contain,
-        [Allergen::Lupin]
-    );
+    let bought = shopping::of(&scale(&sheet).unwrap(), &pantry).unwrap();
+    let known = bought.list.items.iter().filter(|item| item.pack.is_some());
+    let known: Vec<_> = known.map(|item| (&item.food, item.on_hand)).collect();
+    assert_eq!(known, [(flour, Mass::from_grams(200.0).unwrap())]);
+    let found = allergens::of(formula, &pantry, LabelLaw::Eu);
+    let possible: Vec<_> = found.possible().map(|row| row.allergen).collect();
+    assert_eq!(possible, [Allergen::Lupin]);
 }
 
 /// A formula that was kept before there were tins opens without one.

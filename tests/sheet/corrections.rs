@@ -1,7 +1,6 @@
 //! Corrections of a bake that deviates: temperature, time, masses.
 
 use softcrumb::engine::formula::{Figure, Figures, Form, LineAt};
-use softcrumb::engine::kitchen::{HeatSettings, measured_at, time_to_target};
 use softcrumb::engine::learn::Learnt;
 use softcrumb::engine::plan::StepKind;
 use softcrumb::engine::quantity::{Mass, Minutes, Temperature};
@@ -10,6 +9,8 @@ use softcrumb::results::day::{
     self, DayInput, DayResults, DurationChange, ReferenceRises, WhichRise, additions, as_weighed,
     duration_changes, plan_snapshot, rise_deviation, rise_place, rises,
 };
+use softcrumb::results::heat::{measured_at, time_to_target};
+use softcrumb::sheet::HeatSettings;
 use softcrumb::sheet::civil::Zone;
 use softcrumb::sheet::day::{Bake, Bench, DaySettings};
 use softcrumb::sheet::{Id, Kitchen, Moment, Sheet, examples};

@@ -1,12 +1,12 @@
 //! Kitchens, and what formulas ask of heat, drawn at random from a plain seed.
 
 use softcrumb::engine::heat::{HeatFrom, Material, Phase, RuleSet, Shape};
-use softcrumb::engine::kitchen::{
-    BakeSettings, BoilsBy, Bowl, CoolingSettings, HeatSettings, Kitchen, KnownBake, MeltSettings,
-    Mixer, Oven, PasteSettings, Scales,
-};
 use softcrumb::engine::quantity::{
     Altitude, Division, Length, Minutes, Pressure, Temperature, TemperatureChange, WarmingRate,
+};
+use softcrumb::sheet::{
+    BakeSettings, BoilsBy, Bowl, CoolingSettings, HeatSettings, Kitchen, KnownBake, MeltSettings,
+    Mixer, Oven, PasteSettings, Scales,
 };
 
 use crate::drawn::Draw;

@@ -4,15 +4,15 @@ use softcrumb::engine::batch::{BatchTarget, Losses};
 use softcrumb::engine::formula::{Bread, Formula, Line, LineAt, Part, PartKind};
 use softcrumb::engine::heat::{HeatFrom, Material, Phase, RuleSet, Shape};
 use softcrumb::engine::ingredients::{Allergen, Food, Label, Listed, OwnFood, Role};
-use softcrumb::engine::kitchen::{
-    BakeSettings, BoilsBy, Bowl, CoolingSettings, HeatSettings, Kitchen, KnownBake, MeltSettings,
-    Mixer, Oven, PasteSettings, Scales,
-};
 use softcrumb::engine::quantity::{
     Altitude, Factor, Length, Mass, Pressure, Share, SpecificVolume, Temperature,
     TemperatureChange, WarmingRate,
 };
 use softcrumb::engine::tin::{Tin, TinShape, Tins};
+use softcrumb::sheet::{
+    BakeSettings, BoilsBy, Bowl, CoolingSettings, HeatSettings, Kitchen, KnownBake, MeltSettings,
+    Mixer, Oven, PasteSettings, Scales,
+};
 use softcrumb::sheet::{Batch, Sheet, TinUse};
 
 use crate::days::minutes;

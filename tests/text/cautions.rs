@@ -3,7 +3,7 @@
 use super::format_options::{american, british};
 use super::plain_speech::is_plain;
 use softcrumb::engine::batch::{
-    BatchCaution, Cures, PocketScale, RoundedLine, Shown, SolutionCure, YeastSolution,
+    BatchCaution, PocketScale, RoundedLine, Shown, SolutionAid, WeighingAids, YeastSolution,
 };
 use softcrumb::engine::formula::LineAt;
 use softcrumb::engine::formula::{Bread, Caution, Formula, Part, PartKind};
@@ -143,8 +143,8 @@ fn cautions_about_a_batch_are_told() {
     ));
 }
 
-/// 0.7 g of yeast on a scale that steps by 1 g, with any cures.
-fn little_yeast(shown: Shown, cures: Option<Cures>) -> RoundedLine {
+/// 0.7 g of yeast on a scale that steps by 1 g, with any aids.
+fn little_yeast(shown: Shown, aids: Option<WeighingAids>) -> RoundedLine {
     let weighed = if shown == Shown::AsWeighed {
         g(1.0)
     } else {
@@ -161,7 +161,7 @@ fn little_yeast(shown: Shown, cures: Option<Cures>) -> RoundedLine {
         error_share: (weighed - g(0.7)).size().share_of(g(0.7)),
         percent_exact: None,
         percent_weighed: None,
-        cures,
+        aids,
     }
 }
 
@@ -190,14 +190,14 @@ fn a_line_the_scale_cannot_show_gets_its_cure() {
         weighed: g(0.7),
         error: g(0.7) - g(0.7),
     });
-    let take = Some(SolutionCure::Take(solution()));
-    let cures = Cures {
+    let take = Some(SolutionAid::Take(solution()));
+    let aids = WeighingAids {
         pocket_scale,
         solution: take,
     };
     let told = caution::rounding(
         "Instant yeast",
-        &little_yeast(Shown::AsWeighed, Some(cures)),
+        &little_yeast(Shown::AsWeighed, Some(aids)),
         british(),
     )
     .unwrap();
@@ -211,19 +211,19 @@ fn a_line_the_scale_cannot_show_gets_its_cure() {
     for pocket_scale in [pocket_scale, None] {
         for solution in [
             take,
-            Some(SolutionCure::StillBelowScale { solution: g(0.2) }),
-            Some(SolutionCure::NotEnoughWater {
+            Some(SolutionAid::StillBelowScale { solution: g(0.2) }),
+            Some(SolutionAid::NotEnoughWater {
                 brings: g(14.0),
                 water: g(3.0),
             }),
             None,
         ] {
             for shown in [Shown::AsWeighed, Shown::BelowScale] {
-                let cures = Cures {
+                let aids = WeighingAids {
                     pocket_scale,
                     solution,
                 };
-                let line = little_yeast(shown, Some(cures));
+                let line = little_yeast(shown, Some(aids));
                 is_whole(&caution::rounding("Yeast", &line, british()).unwrap());
             }
         }

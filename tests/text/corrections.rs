@@ -4,13 +4,13 @@ use super::days::{celsius, friday, minutes, plan};
 use super::format_options::{american, british};
 use super::plain_speech::is_plain;
 use softcrumb::engine::formula::{Form, LineAt};
-use softcrumb::engine::kitchen::StillNeeds;
 use softcrumb::engine::quantity::{Factor, Mass, Share, TemperatureChange};
 use softcrumb::engine::rise::{YeastActivity, yeast_activity};
 use softcrumb::results::day::{
     DayResults, Doughs, PartWarmth, ReadyTime, RiseDeviation, RisePlace, StartDeviation,
     StepCorrections, WeighingEffect, WhichRise, additions, duration_changes, plan_snapshot,
 };
+use softcrumb::results::heat::StillNeeds;
 use softcrumb::sheet::civil::Zone;
 use softcrumb::sheet::day::{Bake, Bench, LogImport, Target};
 use softcrumb::sheet::{Id, examples};

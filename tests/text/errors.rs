@@ -180,7 +180,13 @@ fn every_error_of_heat_has_a_message() {
         HeatError::UnknownFood,
         HeatError::IceLeft,
         HeatError::NoLiquid,
+        HeatError::NoPart,
         HeatError::NoFlour,
+        HeatError::NoPaste,
+        HeatError::NoChocolate,
+        HeatError::NothingPoured,
+        HeatError::NoTarget,
+        HeatError::NoKnownPiece,
         HeatError::Gained {
             before: g(180.0),
             after: g(190.0),

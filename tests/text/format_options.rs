@@ -30,6 +30,11 @@ pub(crate) fn american() -> FormatOptions {
     }
 }
 
+/// Each of these options.
+pub(crate) fn all() -> [FormatOptions; 3] {
+    [british(), german(), american()]
+}
+
 /// A number of generated cases, without a file of failures.
 pub(crate) fn cases(cases: u32) -> ProptestConfig {
     ProptestConfig {

@@ -1,12 +1,14 @@
 //! Heat told in sentences: advice with numbers and a way out.
 
 use softcrumb::engine::heat::{
-    HeatFrom, Phase, RuleSet, cook, dough_temperature, liquid_for, review,
+    HeatFrom, LiquidAnswer, Phase, RuleSet, cook, dough_remedies, dough_temperature, liquid_for,
+    review,
 };
-use softcrumb::engine::kitchen::{Kitchen, bowlful, cooling_plan, paste, shares, warming};
 use softcrumb::engine::quantity::{
     Altitude, Heat, Length, Minutes, Temperature, TemperatureChange, WarmingRate,
 };
+use softcrumb::results::heat::{cooling_plan, mixer_load, paste, shares, warming};
+use softcrumb::sheet::Kitchen;
 use softcrumb::sheet::{Sheet, examples};
 use softcrumb::text::chart::{CoolingDrawing, bowl_balance, cooling_curve};
 use softcrumb::text::heat::{self, Morning};
@@ -41,11 +43,17 @@ fn cold() -> Kitchen {
 #[test]
 fn an_unreachable_target_is_told_with_the_best_and_ways_out() {
     let (sheet, kitchen) = (example(), cold());
-    let bowl = bowlful(&sheet.formula, &kitchen, &sheet.heat).unwrap();
-    let answer = liquid_for(&bowl.dough, sheet.heat.dough, &kitchen.surroundings()).unwrap();
+    let bowl = mixer_load(&sheet.formula, &kitchen, &sheet.heat).unwrap();
+    let answer = liquid_for(&bowl.dough, sheet.heat.dough, kitchen.surroundings().liquid).unwrap();
+    let LiquidAnswer::OutOfReach(out) = &answer else {
+        panic!("reached");
+    };
+    let at_best = bowl.dough.poured_at(out.best);
+    let remedies = dough_remedies(&at_best, sheet.heat.dough, &kitchen.surroundings()).unwrap();
     let morning = Morning {
         bowlful: &bowl,
         wanted: sheet.heat.dough,
+        remedies: Some(&remedies),
         options: FormatOptions::default(),
     };
     let advice = heat::liquid(&answer, morning);
@@ -68,7 +76,7 @@ fn an_unreachable_target_is_told_with_the_best_and_ways_out() {
 #[test]
 fn the_balance_names_the_fridge_cold_parts_among_those_who_take() {
     let (sheet, kitchen) = (example(), cold());
-    let bowl = bowlful(&sheet.formula, &kitchen, &sheet.heat).unwrap();
+    let bowl = mixer_load(&sheet.formula, &kitchen, &sheet.heat).unwrap();
     let came = dough_temperature(&bowl.dough).unwrap();
     let shares = shares(&bowl, &came, sheet.heat.dough).unwrap();
     let told = plain(&bowl_balance(

@@ -1,11 +1,11 @@
 //! Layout of printed pages: the largest type that fits, larger paper with a warning where none does.
 
-use softcrumb::engine::batch::{Weighing, round, scale};
-use softcrumb::engine::class::{ClassSettings, class, oven};
+use softcrumb::engine::class::ClassSettings;
 use softcrumb::engine::formula::{Formula, Part};
 use softcrumb::engine::quantity::Division;
+use softcrumb::results::batch::{self, class};
 use softcrumb::sheet::interchange::{SquareCode, square_code};
-use softcrumb::sheet::{Pantry, Sheet, examples};
+use softcrumb::sheet::{Pantry, Scales, Sheet, examples};
 use softcrumb::text::FormatOptions;
 use softcrumb::text::share::{
     BenchCard, ClassSheet, Density, Paper, before_printing, bench_card, class_sheet, code_side,
@@ -17,20 +17,15 @@ fn code() -> SquareCode {
 
 fn paper(sheet: &Sheet) -> (BenchCard, ClassSheet) {
     let options = FormatOptions::default();
-    let batch = &sheet.batch;
-    let scaled = scale(&sheet.formula, batch.wanted, batch.losses, batch.pieces).unwrap();
-    let scales = Weighing {
-        main: Division::ONE_GRAM,
+    let scales = Scales {
+        main: Division::ONE_GRAM.mass(),
         pocket: None,
     };
-    let rounded = round(&scaled.formula, scales);
-    let settings = ClassSettings::default();
-    let made = class(&sheet.formula, settings, batch.losses, batch.pieces).unwrap();
-    let loads = oven(made.loaves.try_into().unwrap(), settings.oven).unwrap();
-    let told = softcrumb::text::class::class(&made, &loads, scales, options);
-    let (pantry, code) = (Pantry::default(), code());
+    let class = class::of(sheet, &ClassSettings::default(), scales);
+    let told = softcrumb::text::class::view(&class, options).unwrap();
+    let (batch, pantry, code) = (batch::of(sheet, scales), Pantry::default(), code());
     (
-        bench_card(sheet, &scaled, &rounded, &pantry, Some(&code), options),
+        bench_card(sheet, &batch, &pantry, Some(&code), options).unwrap(),
         class_sheet(sheet, &told, &pantry, Some(&code), options),
     )
 }

@@ -22,3 +22,11 @@ pub(crate) fn is_plain(sentence: &str) {
     let first = sentence.chars().next().unwrap();
     assert!(!first.is_lowercase(), "small letter first: {sentence:?}");
 }
+
+/// A figure that is there and is a number.
+pub(crate) fn has_figures(text: &str) {
+    assert!(!text.is_empty());
+    for word in ["NaN", "inf", "not known"] {
+        assert!(!text.contains(word), "{text}");
+    }
+}

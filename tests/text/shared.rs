@@ -3,15 +3,12 @@
 use super::errors::told;
 use super::format_options::{american, british, german};
 use super::plain_speech::is_plain;
-use std::num::NonZeroU32;
-
-use softcrumb::engine::batch::{Weighing, round, scale};
-use softcrumb::engine::class::{ClassSettings, class, oven};
-use softcrumb::engine::quantity::Division;
+use softcrumb::engine::class::ClassSettings;
+use softcrumb::results::batch::{self, class};
 use softcrumb::sheet::interchange::{
     LinkPart, MeasureUnit, RecipeError, SquareCodeError, Unread, read_recipe,
 };
-use softcrumb::sheet::{Pantry, examples, link};
+use softcrumb::sheet::{Kitchen, Pantry, examples, link};
 use softcrumb::text::share::{
     CodeView, bench_card, class_sheet, code, markdown, plain_text, recipe, shortened, steps,
 };
@@ -193,20 +190,12 @@ fn on_paper(
     softcrumb::text::share::ClassSheet,
 ) {
     let (_, sheet) = examples().remove(at);
-    let batch = &sheet.batch;
-    let scaled = scale(&sheet.formula, batch.wanted, batch.losses, batch.pieces).unwrap();
-    let scales = Weighing {
-        main: Division::ONE_GRAM,
-        pocket: None,
-    };
-    let rounded = round(&scaled.formula, scales);
-    let settings = ClassSettings::default();
-    let made = class(&sheet.formula, settings, batch.losses, batch.pieces).unwrap();
-    let loads = oven(NonZeroU32::new(made.loaves).unwrap(), settings.oven).unwrap();
-    let told = softcrumb::text::class::class(&made, &loads, scales, options);
-    let pantry = Pantry::default();
+    let scales = Kitchen::default().scales;
+    let class = class::of(&sheet, &ClassSettings::default(), scales);
+    let told = softcrumb::text::class::view(&class, options).unwrap();
+    let (batch, pantry) = (batch::of(&sheet, scales), Pantry::default());
     (
-        bench_card(&sheet, &scaled, &rounded, &pantry, None, options),
+        bench_card(&sheet, &batch, &pantry, None, options).unwrap(),
         class_sheet(&sheet, &told, &pantry, None, options),
     )
 }

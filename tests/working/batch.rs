@@ -1,9 +1,9 @@
-//! The working of scaling, rounding, cures and dividing.
+//! The working of scaling, rounding, aids and dividing.
 
 use std::num::{NonZeroU16, NonZeroU32};
 
 use softcrumb::engine::batch::{
-    BatchTarget, Losses, Scaled, SolutionCure, Weighing, divide, round, scale,
+    BatchTarget, Losses, Scaled, SolutionAid, Weighing, divide, round, scale,
 };
 use softcrumb::engine::formula::{Formula, Line, LineAt, Part, PartKind};
 use softcrumb::engine::ingredients::{Food, Listed};
@@ -129,11 +129,11 @@ fn rounding_and_its_cures_add_up_on_every_scale() {
             adds_up(&rounded.working());
             for line in &rounded.lines {
                 adds_up(&rounded.line_working(line.at));
-                let Some(cures) = line.cures else { continue };
-                if let Some(scale) = cures.pocket_scale {
+                let Some(aids) = line.aids else { continue };
+                if let Some(scale) = aids.pocket_scale {
                     adds_up(&scale.working());
                 }
-                if let Some(SolutionCure::Take(solution)) = cures.solution {
+                if let Some(SolutionAid::Take(solution)) = aids.solution {
                     adds_up(&solution.working());
                     solutions += 1;
                 }

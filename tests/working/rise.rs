@@ -1,11 +1,11 @@
 //! The working of rises: speeds, times, preferments, yeast activity.
 
 use softcrumb::engine::formula::Form;
-use softcrumb::engine::kitchen::{HeatSettings, Kitchen};
 use softcrumb::engine::quantity::{Factor, Temperature};
 use softcrumb::engine::rise::{Cardinal, RiseSettings, yeast_activity};
 use softcrumb::results::day::{ReferenceRises, rises};
 use softcrumb::sheet::examples;
+use softcrumb::sheet::{HeatSettings, Kitchen};
 
 use crate::rule_evaluator::adds_up;
 

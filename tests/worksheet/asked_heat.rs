@@ -1,11 +1,11 @@
 //! What is asked about heat beside the formula: bare bodies to be cooled, heights to boil at.
 
 use softcrumb::engine::heat::{Air, Body, Exposure, Probe, Shape};
-use softcrumb::engine::kitchen::BoilsBy;
 use softcrumb::engine::quantity::{
     Altitude, Conductivity, Density, Length, Mass, Minutes, Pressure, SpecificHeat,
     SurfaceCoefficient, Temperature,
 };
+use softcrumb::sheet::BoilsBy;
 use softcrumb::sheet::record::Tree;
 
 use crate::asked::{Read, each, get, in_range, known, number};

@@ -1,39 +1,29 @@
 //! One whole evaluation: every sum of the engine for one document.
 
-use softcrumb::engine::batch::{
-    BatchError, Divided, Rounded, Scaled, Weighing, divide, round, scale,
-};
-use softcrumb::engine::chocolate::{
-    ChocolateError, Fill, FillAsked, FlowCurve, LiquidNeeded, Syrup, fill,
-};
+use softcrumb::engine::batch::{BatchError, Divided, Scaled, divide};
+use softcrumb::engine::chocolate::{ChocolateError, Fill, LiquidNeeded};
 use softcrumb::engine::formula::{
-    Basis, Caution, Compared, Figures, Form, Formula, FormulaError, LineAt, Part, PartKind,
-    PartTotals, Percentage, Reached, WaterLedger, cautions, part_totals, percentage, reach,
-    set_part_share,
+    Compared, Form, Formula, FormulaError, PartKind, Reached, reach, set_part_share,
 };
 use softcrumb::engine::plan::PlanError;
-use softcrumb::engine::quantity::{Division, Mass};
+use softcrumb::engine::quantity::Mass;
+use softcrumb::results;
+use softcrumb::results::batch::{
+    self, BatchResults,
+    dividing::{self, DoughOnBench},
+};
+use softcrumb::results::chocolate::{SyrupResults, filling, syrup_at};
 use softcrumb::results::day::DayResults;
+use softcrumb::results::formula::FormulaResults;
 
 use crate::asked::Asked;
 use crate::day::work_out;
 use crate::heat::Heat;
 
-type Both = (
-    LineAt,
-    Result<Percentage, FormulaError>,
-    Result<Percentage, FormulaError>,
-);
-
 /// Everything that follows from one document.
 pub(crate) struct Evaluation {
-    pub(crate) figures: [Figures; 2],
-    pub(crate) water: [Result<WaterLedger, FormulaError>; 2],
-    pub(crate) percentages: Vec<Both>,
-    pub(crate) parts: Vec<Result<PartTotals, FormulaError>>,
-    pub(crate) cautions: Result<Vec<Caution>, FormulaError>,
-    pub(crate) scaled: Result<Scaled, BatchError>,
-    pub(crate) rounded: Option<Rounded>,
+    pub(crate) formula: FormulaResults,
+    pub(crate) batch: BatchResults,
     pub(crate) divided: Option<Result<Divided, BatchError>>,
     pub(crate) fills: Vec<(usize, Result<Fill, ChocolateError>)>,
     pub(crate) syrups: Vec<(usize, Result<SyrupSums, ChocolateError>)>,
@@ -47,35 +37,21 @@ pub(crate) struct Evaluation {
 
 /// A topping's syrup with its curve and the liquid for each thickness asked for.
 pub(crate) struct SyrupSums {
-    pub(crate) syrup: Syrup,
-    pub(crate) curve: FlowCurve,
+    pub(crate) found: SyrupResults,
     pub(crate) wished: Vec<Result<LiquidNeeded, ChocolateError>>,
 }
 
 impl Evaluation {
     /// Works out everything.
     pub(crate) fn of(asked: &Asked) -> Self {
-        let (formula, batch) = (&asked.sheet.formula, &asked.sheet.batch);
-        let forms = [Form::AsWritten, Form::AsMade];
-        let scaled = scale(formula, batch.wanted, batch.losses, batch.pieces);
-        let scales = asked.kitchen.scales;
-        let weighing = Weighing::from_masses(scales.main, scales.pocket).ok();
-        let made = scaled.as_ref().ok();
-        let main = weighing.map_or(Division::ONE_GRAM, |weighing| weighing.main);
+        let formula = &asked.sheet.formula;
+        let batch = batch::of(&asked.sheet, asked.kitchen.scales);
+        let made = batch.scaled.as_ref().ok();
         Self {
-            figures: forms.map(|form| Figures::of(formula, form)),
-            water: forms.map(|form| WaterLedger::of(formula, form)),
-            percentages: percentages(formula),
-            parts: (0..formula.parts.len())
-                .map(|at| part_totals(formula, at))
-                .collect(),
-            cautions: cautions(formula, asked.sheet.bread),
-            rounded: made
-                .zip(weighing)
-                .map(|(made, weighing)| round(&made.formula, weighing)),
-            divided: made.map(|made| divide(made.needed, made.pieces.count, main)),
+            formula: results::formula::of(&asked.sheet),
+            divided: dividing::of(&batch, DoughOnBench::default()).map(|dividing| dividing.divided),
             fills: made.map_or_else(Vec::new, fills),
-            syrups: syrups(asked, made.map_or(formula, |made| &made.formula)),
+            syrups: syrups(asked, &batch.formula),
             compared: asked
                 .before
                 .as_ref()
@@ -85,11 +61,10 @@ impl Evaluation {
             divisions: divisions(asked),
             day: day(asked),
             heat: (!asked.without_heat).then(|| {
-                let formula = made.map_or(formula, |made| &made.formula);
                 let piece = made.map_or(Mass::ZERO, |made| made.pieces.each);
-                Heat::of(asked, formula, piece)
+                Heat::of(asked, &batch.formula, piece)
             }),
-            scaled,
+            batch,
         }
     }
 }
@@ -120,55 +95,29 @@ fn divisions(asked: &Asked) -> Vec<Result<Divided, BatchError>> {
         .collect()
 }
 
-fn percentages(formula: &Formula) -> Vec<Both> {
-    let places = formula
-        .parts
-        .iter()
-        .enumerate()
-        .flat_map(|(part, own)| (0..own.lines.len()).map(move |line| LineAt { part, line }));
-    places
-        .map(|at| {
-            let of = |basis| percentage(formula, at, basis);
-            (at, of(Basis::AllFlour), of(Basis::OwnPart))
-        })
-        .collect()
-}
-
-fn of_kind(formula: &Formula, kind: PartKind) -> impl Iterator<Item = (usize, &Part)> {
+/// Where the parts of a kind stand: of several fillings or syrups the page shows the first.
+fn of_kind(formula: &Formula, kind: PartKind) -> impl Iterator<Item = usize> {
     let numbered = formula.parts.iter().enumerate();
-    numbered.filter(move |(_, part)| part.kind == kind)
+    let wanted = numbered.filter(move |(_, part)| part.kind == kind);
+    wanted.map(|(at, _)| at)
 }
 
 fn fills(made: &Scaled) -> Vec<(usize, Result<Fill, ChocolateError>)> {
     of_kind(&made.formula, PartKind::Filling)
-        .map(|(at, part)| {
-            let asked = FillAsked::Total(part.mass());
-            (
-                at,
-                fill(
-                    asked,
-                    made.pieces.count,
-                    made.pieces.each,
-                    made.losses.topping,
-                ),
-            )
-        })
+        .filter_map(|at| Some((at, filling(made, at)?)))
         .collect()
 }
 
 fn syrups(asked: &Asked, formula: &Formula) -> Vec<(usize, Result<SyrupSums, ChocolateError>)> {
     of_kind(formula, PartKind::Topping)
-        .map(|(at, part)| {
-            let sums = Syrup::of(part, asked.sheet.batch.syrup_at).map(|syrup| SyrupSums {
-                curve: syrup.curve(),
-                wished: asked
-                    .thickness
-                    .iter()
-                    .map(|wish| syrup.liquid_for(*wish))
-                    .collect(),
-                syrup,
+        .filter_map(|at| {
+            let found = syrup_at(formula, at, asked.sheet.batch.syrup_at)?;
+            let wishes = asked.thickness.iter();
+            let sums = found.map(|found| SyrupSums {
+                wished: wishes.map(|wish| found.syrup.liquid_for(*wish)).collect(),
+                found,
             });
-            (at, sums)
+            Some((at, sums))
         })
         .collect()
 }

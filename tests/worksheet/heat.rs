@@ -3,46 +3,36 @@
 use softcrumb::engine::chocolate::{Melted, Melting, melt};
 use softcrumb::engine::formula::{Formula, PartKind};
 use softcrumb::engine::heat::{
-    Boiling, CookedPaste, Cooled, Curve, DoughRemedy, DoughTemperature, FactorMethod, HeatError,
-    LiquidAnswer, boiling_at, boiling_under, cook, dough_remedies, dough_temperature, follow,
-    liquid_for,
-};
-use softcrumb::engine::kitchen::{
-    Baking, BoilsBy, CoolingPlan, HeatShare, MixerLoad, baking, bowlful, cooling_plan,
-    factor_method_for, melting, paste, shares,
+    Boiling, Curve, DoughRemedy, HeatError, boiling_at, boiling_under, follow,
 };
 use softcrumb::engine::quantity::Mass;
+use softcrumb::results::heat::{
+    CoolingResult, DoughQuestion, HeatInput, HeatResults, MixingResult, melting,
+};
+use softcrumb::sheet::BoilsBy;
 
 use crate::asked::Asked;
 use crate::asked_heat::CoolingAsked;
 
 /// Everything about heat that follows from one document.
 pub(crate) struct Heat {
-    pub(crate) boiling: Result<Boiling, HeatError>,
-    pub(crate) pastes: Vec<(usize, Result<PasteSums, HeatError>)>,
-    pub(crate) bowl: Result<BowlSums, HeatError>,
-    pub(crate) baking: Result<Baking, HeatError>,
+    pub(crate) results: HeatResults,
+    /// The cooling of each paste, in the order of the pastes. What makes it pass is worked out
+    /// where it is printed: that is slow, and the page too works it out after the frame.
+    pub(crate) paste_coolings: Vec<CoolingResult>,
+    pub(crate) remedies: Remedies,
     pub(crate) melts: Vec<(usize, Result<MeltSums, HeatError>)>,
     pub(crate) coolings: Vec<Result<Curve, HeatError>>,
     pub(crate) boilings: Vec<Result<Boiling, HeatError>>,
 }
 
-/// A paste, and how it cools. What makes it pass is looked for where it is told: that is slow,
-/// and the page too looks for it once all else has been drawn.
-pub(crate) struct PasteSums {
-    pub(crate) cooked: CookedPaste,
-    pub(crate) plan: CoolingPlan,
-    pub(crate) cooled: Cooled,
-}
-
-/// The bowl in the morning.
-pub(crate) struct BowlSums {
-    pub(crate) bowlful: MixerLoad,
-    pub(crate) came: DoughTemperature,
-    pub(crate) shares: Vec<HeatShare>,
-    pub(crate) liquid: Result<LiquidAnswer, HeatError>,
-    pub(crate) ways: Vec<DoughRemedy>,
-    pub(crate) factor: Result<FactorMethod, HeatError>,
+/// What else brings the dough to its temperature.
+#[derive(Default)]
+pub(crate) struct Remedies {
+    /// With the liquid at its best, where none is in reach.
+    pub(crate) at_best: Vec<DoughRemedy>,
+    /// With the liquid as it is.
+    pub(crate) as_it_is: Vec<DoughRemedy>,
 }
 
 /// Chocolate and hot liquid.
@@ -53,67 +43,60 @@ pub(crate) struct MeltSums {
 
 impl Heat {
     /// Works out everything, for the formula as large as it is made and pieces of this weight.
-    pub(crate) fn of(asked: &Asked, made: &Formula, piece: Mass) -> Self {
+    pub(crate) fn of(asked: &Asked, formula: &Formula, piece: Mass) -> Self {
         let (kitchen, settings) = (&asked.kitchen, &asked.sheet.heat);
-        let of_kind = |kind| {
-            let numbered = made.parts.iter().enumerate();
-            numbered.filter(move |(_, own)| own.kind == kind)
-        };
+        let results = HeatResults::of(&HeatInput {
+            formula,
+            piece,
+            bread: asked.sheet.bread,
+            settings,
+            kitchen,
+            picked: None,
+        });
+        let toppings = formula.parts.iter().enumerate();
+        let toppings = toppings.filter(|(_, own)| own.kind == PartKind::Topping);
         Self {
-            boiling: kitchen.boiling(),
-            pastes: of_kind(PartKind::Paste)
-                .filter_map(|(at, _)| Some((at, paste_sums(asked, made, at)?)))
-                .collect(),
-            bowl: bowl(asked, made),
-            baking: baking(asked.sheet.bread, piece, kitchen, settings),
-            melts: of_kind(PartKind::Topping)
+            paste_coolings: paste_coolings(asked, formula, &results),
+            remedies: results
+                .mixing
+                .as_ref()
+                .map(|mixing| remedies(asked, mixing))
+                .unwrap_or_default(),
+            melts: toppings
                 .map(|(at, own)| {
                     let asked = melting(own, kitchen, &settings.melt);
                     (at, asked.and_then(melt_sums))
                 })
                 .collect(),
             coolings: asked.heat.coolings.iter().map(cooling).collect(),
-            boilings: asked
-                .heat
-                .boilings
-                .iter()
-                .map(|by| match by {
-                    BoilsBy::Altitude(altitude) => boiling_at(*altitude),
-                    BoilsBy::Pressure(pressure) => boiling_under(*pressure),
-                })
-                .collect(),
+            boilings: asked.heat.boilings.iter().map(boiling).collect(),
+            results,
         }
     }
 }
 
-fn paste_sums(asked: &Asked, made: &Formula, at: usize) -> Option<Result<PasteSums, HeatError>> {
-    let (kitchen, settings) = (&asked.kitchen, &asked.sheet.heat);
-    let stirred = paste(made, at, kitchen, &settings.paste).transpose()?;
-    let own = made.parts.get(at)?;
-    Some(stirred.and_then(|stirred| {
-        let cooked = cook(&stirred)?;
-        let plan = cooling_plan(own, cooked.temperature, kitchen, &settings.cooling)?;
-        Ok(PasteSums {
-            cooled: plan.follow()?,
-            cooked,
-            plan,
+fn paste_coolings(asked: &Asked, formula: &Formula, results: &HeatResults) -> Vec<CoolingResult> {
+    let (kitchen, settings) = (&asked.kitchen, &asked.sheet.heat.cooling);
+    let shown = |part| results.cooling.as_ref().filter(|one| one.part == part);
+    let pastes = results.pastes.iter();
+    pastes
+        .map(|paste| {
+            let of = || CoolingResult::of(formula, paste.part, &results.pastes, kitchen, settings);
+            shown(paste.part).cloned().unwrap_or_else(of)
         })
-    }))
+        .collect()
 }
 
-fn bowl(asked: &Asked, made: &Formula) -> Result<BowlSums, HeatError> {
-    let (kitchen, settings) = (&asked.kitchen, &asked.sheet.heat);
-    let bowlful = bowlful(made, kitchen, settings)?;
-    let came = dough_temperature(&bowlful.dough)?;
-    let around = kitchen.surroundings();
-    Ok(BowlSums {
-        shares: shares(&bowlful, &came, settings.dough)?,
-        liquid: liquid_for(&bowlful.dough, settings.dough, &around),
-        ways: dough_remedies(&bowlful.dough, settings.dough, &around)?,
-        factor: factor_method_for(&bowlful, kitchen, settings.dough),
-        bowlful,
-        came,
-    })
+fn remedies(asked: &Asked, mixing: &MixingResult) -> Remedies {
+    let (kitchen, wanted) = (&asked.kitchen, asked.sheet.heat.dough);
+    let at_best = mixing.liquid.as_ref().ok().and_then(|liquid| {
+        DoughQuestion::at_best(&mixing.load, liquid, wanted, kitchen)?.remedies()
+    });
+    let as_it_is = DoughQuestion::as_it_is(&mixing.load, wanted, kitchen).remedies();
+    Remedies {
+        at_best: at_best.unwrap_or_default(),
+        as_it_is: as_it_is.unwrap_or_default(),
+    }
 }
 
 fn melt_sums(asked: Melting) -> Result<MeltSums, HeatError> {
@@ -121,6 +104,13 @@ fn melt_sums(asked: Melting) -> Result<MeltSums, HeatError> {
         melted: melt(&asked)?,
         asked,
     })
+}
+
+fn boiling(by: &BoilsBy) -> Result<Boiling, HeatError> {
+    match by {
+        BoilsBy::Altitude(altitude) => boiling_at(*altitude),
+        BoilsBy::Pressure(pressure) => boiling_under(*pressure),
+    }
 }
 
 fn cooling(asked: &CoolingAsked) -> Result<Curve, HeatError> {

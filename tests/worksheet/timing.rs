@@ -7,6 +7,7 @@ use std::time::{Duration, Instant};
 use serde_json::{Value, json};
 use softcrumb::engine::heat::{HeatError, follow};
 use softcrumb::engine::quantity::Viscosity;
+use softcrumb::results::heat::{CoolingPlan, CoolingResult};
 use softcrumb::sheet::{Kitchen, examples};
 
 use crate::asked::Asked;
@@ -54,9 +55,9 @@ pub(crate) fn time() -> Result<Timed, HeatError> {
     let cooling = turns(|| follow(&body, start, &stays));
     let evaluation = Evaluation::of(&asked);
     let later = turns(|| {
-        let pastes = evaluation.heat.iter().flat_map(|heat| &heat.pastes);
-        let pastes = pastes.filter_map(|(_, sums)| sums.as_ref().ok());
-        pastes.map(|sums| sums.plan.advise()).collect::<Vec<_>>()
+        let coolings = evaluation.heat.iter().flat_map(|heat| &heat.paste_coolings);
+        let plans = coolings.filter_map(CoolingResult::good_plan);
+        plans.map(CoolingPlan::advise).collect::<Vec<_>>()
     });
     let within =
         |took: &MeasuredDuration, budget: f64| cfg!(debug_assertions) || took.median <= budget;

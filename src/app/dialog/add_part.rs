@@ -5,7 +5,6 @@ use leptos::prelude::*;
 use crate::app::part::Button;
 use crate::app::state::use_app_state;
 use crate::engine::formula::{Part, PartKind};
-use crate::engine::quantity::Mass;
 use crate::text::{name, notice};
 
 /// The kinds of part, found by what they are called.
@@ -28,17 +27,8 @@ impl Kinds {
 pub fn AddPart() -> impl IntoView {
     let state = use_app_state();
     let add = move |kind: PartKind| {
-        state.edit(|sheet| {
-            sheet.formula.parts.push(Part {
-                kind,
-                name: name::part_kind(kind).to_owned(),
-                lines: Vec::new(),
-                steam: Mass::ZERO,
-                temperature: None,
-            });
-            // In the order of the work; parts of one kind stay in theirs.
-            sheet.formula.parts.sort_by_key(|part| part.kind);
-        });
+        let part = Part::empty(kind, name::part_kind(kind).to_owned());
+        state.edit(|sheet| sheet.formula.add_part(part));
         state.close();
     };
     let buttons = PartKind::ALL

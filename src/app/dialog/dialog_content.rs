@@ -5,7 +5,8 @@ use leptos::prelude::*;
 use super::{AddPart, HandOutDialog, LineMenu, PartMenu, Picker, SettingsDialog, ShelfDialog};
 use crate::app::part::WorkingList;
 use crate::app::state::{DialogKind, use_app_state};
-use crate::engine::formula::{Figure, Form, WaterLedger};
+use crate::engine::formula::Figure;
+use crate::results::formula::working;
 
 /// What stands open over the page.
 #[component]
@@ -38,13 +39,7 @@ fn OfDough(
     value: String,
 ) -> impl IntoView {
     let state = use_app_state();
-    let sheet = state.sheet();
-    let lines = match figure {
-        Some(figure) => figure.working(&sheet.formula),
-        None => WaterLedger::of(&sheet.formula, Form::AsWritten)
-            .map(|ledger| ledger.working())
-            .unwrap_or_default(),
-    };
+    let lines = working(&state.sheet(), figure);
     let options = state.options.get_untracked();
     view! { <p class="worked">{value}</p> <WorkingList lines options /> }
 }

@@ -1,23 +1,18 @@
 //! Paper: the bench card and the class sheet, and what is said before they are printed.
 
-use std::num::NonZeroU32;
-
 use leptos::portal::Portal;
 use leptos::prelude::*;
 
 use super::paper_pages::{CardPage, SheetPage};
 use super::share_fold::{Handed, whole_link};
 use crate::app::browser::print;
-use crate::app::page::{BatchAnswers, scale_sheet};
 use crate::app::part::Button;
 use crate::app::state::{AppState, WorkspaceStore, memo, use_app_state};
-use crate::engine::batch::round;
-use crate::engine::class::{class, oven};
+use crate::results::batch;
 use crate::sheet::Sheet;
 use crate::sheet::interchange::{SquareCode, square_code};
-use crate::text::class::class as told_of;
 use crate::text::share::{BenchCard, ClassSheet, before_printing, bench_card, class_sheet};
-use crate::text::tr;
+use crate::text::{self, tr};
 
 /// What is to be printed.
 #[derive(Clone, PartialEq)]
@@ -30,10 +25,10 @@ enum Page {
 #[component]
 pub fn PaperOut() -> impl IntoView {
     let state = use_app_state();
-    let (handed, answers) = (Handed::here(), BatchAnswers::here());
+    let handed = Handed::here();
     let page = RwSignal::new(None::<Page>);
-    let card = memo(move || card_of(state, answers, &handed.sheet()));
-    let sheet = memo(move || sheet_of(state, answers, &handed.sheet()));
+    let card = memo(move || card_of(state, &handed.sheet()));
+    let sheet = memo(move || sheet_of(state, &handed.sheet()));
     let print_it = move |made: Option<Page>| {
         if made.is_some() {
             page.set(made);
@@ -67,24 +62,20 @@ pub fn PaperOut() -> impl IntoView {
     }
 }
 
-/// The card of what is handed out, which is what its code opens.
-fn card_of(state: AppState, answers: BatchAnswers, sheet: &Sheet) -> Option<BenchCard> {
+/// The card of the shared sheet, which is what its code opens.
+fn card_of(state: AppState, sheet: &Sheet) -> Option<BenchCard> {
     let (options, desk) = (state.options.get(), WorkspaceStore::here());
-    let scaled = scale_sheet(sheet).ok()?;
-    let rounded = round(&scaled.formula, answers.weighing.get());
+    let batch = batch::of(sheet, state.kitchen.with(|kitchen| kitchen.scales));
     let code = code_of(sheet);
-    let card = desk
-        .pantry
-        .with(|pantry| bench_card(sheet, &scaled, &rounded, pantry, code.as_ref(), options));
-    Some(card)
+    desk.pantry
+        .with(|pantry| bench_card(sheet, &batch, pantry, code.as_ref(), options))
 }
 
-fn sheet_of(state: AppState, answers: BatchAnswers, sheet: &Sheet) -> Option<ClassSheet> {
+fn sheet_of(state: AppState, sheet: &Sheet) -> Option<ClassSheet> {
     let (options, desk) = (state.options.get(), WorkspaceStore::here());
-    let (settings, batch) = (desk.settings.get(), &sheet.batch);
-    let made = class(&sheet.formula, settings, batch.losses, batch.pieces).ok()?;
-    let loads = oven(NonZeroU32::new(made.loaves)?, settings.oven).ok()?;
-    let told = told_of(&made, &loads, answers.weighing.get(), options);
+    let scales = state.kitchen.with(|kitchen| kitchen.scales);
+    let class = batch::class::of(sheet, &desk.settings.get(), scales);
+    let told = text::class::view(&class, options).ok()?;
     let code = code_of(sheet);
     let paper = desk
         .pantry

@@ -10,8 +10,8 @@ use leptos::wasm_split::{SplitLoaderError, wasm_split};
 use super::lazy_view::Piece;
 use crate::app::dialog::{HandMore, Over};
 use crate::app::page::{
-    BatchKeys, BatchPlace, ChocolateKeys, ChocolatePlace, ClassCards, Compare, DayKeys,
-    FormulaRest, HeatKeys, HeatPlace, VisitCards, day_place, watch_timers,
+    BatchKeys, BatchPlace, ChocolateKeys, ChocolatePlace, Compare, DayKeys, FormulaRest, HeatKeys,
+    HeatPlace, LowerCards, VisitCards, day_place, watch_timers,
 };
 use crate::app::part::TrialBar;
 use crate::app::state::{AppState, DialogKind};
@@ -54,7 +54,7 @@ pub fn heat_keys() -> Piece {
 
 #[wasm_split(batch, wasm_split_path = ::leptos::wasm_split, preload(load_class), fallible)]
 pub fn class() -> Piece {
-    Ok(view! { <ClassCards /> }.into_any())
+    Ok(view! { <LowerCards /> }.into_any())
 }
 
 #[wasm_split(batch, wasm_split_path = ::leptos::wasm_split, preload(load_visit), fallible)]

@@ -2,17 +2,15 @@
 
 mod batch;
 mod chocolate;
-mod class;
 mod day;
 mod formula;
 mod heat;
 mod visit;
 
 pub use batch::{
-    BatchAnswers, BatchKeys, BatchPlace, STAYS, WantedCard, WeighLine, made, scale_sheet,
+    BatchAnswers, BatchKeys, BatchPlace, LowerCards, STAYS, TinCard, WantedCard, WeighLine,
 };
 pub use chocolate::{ChocolateAnswers, ChocolateKeys, ChocolatePlace};
-pub use class::{ClassCards, TinCard};
 pub use day::{DayKeys, day_place, watch_timers};
 pub use formula::{Compare, FormulaKeys, FormulaPlace, FormulaRest, LineRow};
 pub use heat::{HeatAnswers, HeatKeys, HeatPlace};

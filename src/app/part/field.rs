@@ -1,6 +1,6 @@
 //! Field: the description of one number box, and the data that the number belongs to.
 
-use crate::engine::kitchen::Kitchen;
+use crate::sheet::Kitchen;
 use crate::text::{FormatOptions, Trouble, read::ReadError};
 
 /// A number of `T`: its label and unit, how it is written for a box, how a typed text is stored.

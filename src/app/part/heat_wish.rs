@@ -2,7 +2,7 @@
 
 use super::field::{Field, FieldData, FieldError};
 use crate::app::state::{AppState, use_app_state};
-use crate::engine::kitchen::HeatSettings;
+use crate::sheet::HeatSettings;
 use crate::text::read::ReadError;
 
 /// A number of the heat settings.

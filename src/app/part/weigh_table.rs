@@ -2,10 +2,10 @@
 
 use leptos::prelude::*;
 
-use crate::text::class::PartLines;
+use crate::text::weighing::PartWeights;
 
 /// A part's ingredients, each with what to weigh of it.
-pub fn weigh_table(part: PartLines) -> impl IntoView {
+pub fn weigh_table(part: PartWeights) -> impl IntoView {
     view! {
         <table class="label-table">
             <caption>{part.name}</caption>

@@ -11,7 +11,8 @@ use super::{DialogKind, memo};
 use crate::app::browser::locale;
 use crate::app::browser::storage::StorageTrouble;
 use crate::app::lazy::language;
-use crate::engine::formula::{Basis, Figures, Form};
+use crate::engine::formula::{Basis, Figures};
+use crate::results::formula;
 use crate::sheet::record::{RecordError, RecordFault};
 use crate::sheet::{self, History, Id, Kitchen, Kitchens, Place, Settings, Sheet, Shelf, Trial};
 use crate::text::{FormatOptions, MassUnit, TemperatureUnit, Units};
@@ -189,11 +190,12 @@ pub fn use_app_state() -> AppState {
 
 /// The figures of what is displayed.
 pub(super) fn figures(displayed: Memo<Displayed>) -> Memo<DisplayedFigures> {
-    let of = |sheet: &Sheet| Figures::of(&sheet.formula, Form::AsWritten);
     memo(move || {
         displayed.with(|displayed| DisplayedFigures {
-            now: of(&displayed.current),
-            saved: displayed.is_trial.then(|| of(&displayed.saved)),
+            now: formula::figures(&displayed.current),
+            saved: displayed
+                .is_trial
+                .then(|| formula::figures(&displayed.saved)),
         })
     })
 }

@@ -33,6 +33,11 @@ impl AppState {
             .with(|displayed| Arc::clone(&displayed.saved))
     }
 
+    /// The sheet as it is kept, while a trial is on.
+    pub fn saved_in_trial(self) -> Option<Arc<Sheet>> {
+        self.is_trial().then(|| self.saved())
+    }
+
     /// The sheet as it stands now, not followed.
     pub fn sheet(self) -> Sheet {
         self.current.with_untracked(|sheet| Sheet::clone(sheet))

@@ -19,6 +19,6 @@ pub use figure::BatchFigure;
 pub use round::{Rounded, RoundedLine, Shown, Weighing, round};
 pub use scale::{BatchCaution, Pieces, Scaled, scale};
 pub use target::{BatchTarget, Losses};
-pub use target_kind::Way;
-pub use weighing_aid::{Cures, PocketScale, SolutionCure, YeastSolution};
+pub use target_kind::TargetKind;
+pub use weighing_aid::{PocketScale, SolutionAid, WeighingAids, YeastSolution};
 pub use yields::FactorBasis;

@@ -1,6 +1,6 @@
 //! Rounding: each line as the scale can show it, and what that changes.
 
-use super::weighing_aid::{Cures, cures};
+use super::weighing_aid::{WeighingAids, aids};
 use crate::engine::formula::{Figure, Figures, Form, Formula, Line, LineAt};
 use crate::engine::ingredients::Role;
 use crate::engine::quantity::{Division, Mass, MassChange, NoSuchDivision, Share};
@@ -68,13 +68,8 @@ pub struct RoundedLine {
     pub percent_exact: Option<Share>,
     /// Baker's percentage on all flour of the dough, as weighed.
     pub percent_weighed: Option<Share>,
-    /// What helps, where the error passes [`RoundedLine::MOST_ERROR`].
-    pub cures: Option<Cures>,
-}
-
-impl RoundedLine {
-    /// The error that asks for a cure, as a fraction: 2 % (common practice).
-    pub const MOST_ERROR: f64 = 0.02;
+    /// What helps, where the error passes [`WeighingAids::MOST_ERROR`].
+    pub aids: Option<WeighingAids>,
 }
 
 /// A formula as the scales show it.
@@ -105,9 +100,15 @@ pub struct Rounded {
 }
 
 impl Rounded {
+    /// One line; none where the formula has no such line.
+    #[must_use]
+    pub fn line(&self, at: LineAt) -> Option<&RoundedLine> {
+        self.lines.iter().find(|line| line.at == at)
+    }
+
     /// The lines whose error passes 2 %.
-    pub fn in_need_of_a_cure(&self) -> impl Iterator<Item = &RoundedLine> {
-        self.lines.iter().filter(|line| line.cures.is_some())
+    pub fn with_aids(&self) -> impl Iterator<Item = &RoundedLine> {
+        self.lines.iter().filter(|line| line.aids.is_some())
     }
 }
 
@@ -116,7 +117,7 @@ impl Rounded {
 /// A mass goes to the nearest division, half a division up. Yeast and salt go on the pocket scale
 /// where there is one. True water leaves out flour's own moisture, by convention, and steam.
 ///
-/// Source: rounding to the nearest (by definition); the 2 % that asks for a cure is common
+/// Source: rounding to the nearest (by definition); the 2 % that asks for an aid is common
 /// practice.
 #[must_use]
 pub fn round(exact: &Formula, weighing: Weighing) -> Rounded {
@@ -167,8 +168,8 @@ fn rounded_lines(
                 rounded.percent_weighed = rounded.weighed.share_of(flour_weighed);
             }
             let error = rounded.error_share.map_or(0.0, Share::fraction);
-            if error > RoundedLine::MOST_ERROR {
-                rounded.cures = Some(cures(part, line, weighing.main));
+            if error > WeighingAids::MOST_ERROR {
+                rounded.aids = Some(aids(part, line, weighing.main));
             }
             lines.push(rounded);
         }
@@ -176,7 +177,7 @@ fn rounded_lines(
     lines
 }
 
-/// One line as its scale shows it, percentages and cures still open.
+/// One line as its scale shows it, percentages and aids still open.
 fn one_line(at: LineAt, line: &Line, weighing: Weighing) -> RoundedLine {
     let (division, on_pocket_scale) = weighing.for_role(line.food.role());
     let exact = line.mass;
@@ -198,6 +199,6 @@ fn one_line(at: LineAt, line: &Line, weighing: Weighing) -> RoundedLine {
         error_share: error.size().share_of(exact),
         percent_exact: None,
         percent_weighed: None,
-        cures: None,
+        aids: None,
     }
 }

@@ -1,4 +1,4 @@
-//! How rounded weights and their cures came about, line by line.
+//! How rounded weights and their aids came about, line by line.
 
 use super::divide::Divided;
 use super::round::{Rounded, RoundedLine};
@@ -35,7 +35,7 @@ impl Rounded {
     /// How one line's weight, error and percentages came about; empty where there is no such line.
     #[must_use]
     pub fn line_working(&self, at: LineAt) -> Vec<Line> {
-        let Some(line) = self.lines.iter().find(|line| line.at == at) else {
+        let Some(line) = self.line(at) else {
             return Vec::new();
         };
         let mut lines = line.working();

@@ -7,7 +7,7 @@ use crate::engine::quantity::Mass;
 
 /// A way of asking for a batch.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub enum Way {
+pub enum TargetKind {
     /// So many times the formula.
     #[default]
     Times,
@@ -23,7 +23,7 @@ pub enum Way {
     Class,
 }
 
-impl Way {
+impl TargetKind {
     /// Every way there is.
     pub const ALL: [Self; 6] = [
         Self::Times,
@@ -33,19 +33,25 @@ impl Way {
         Self::OnHand,
         Self::Class,
     ];
+
+    /// Whether the target itself says how many pieces there are.
+    #[must_use]
+    pub const fn counts_pieces(self) -> bool {
+        matches!(self, Self::Pieces | Self::Class)
+    }
 }
 
 impl BatchTarget {
     /// The way this is asked for.
     #[must_use]
-    pub const fn way(&self) -> Way {
+    pub const fn kind(&self) -> TargetKind {
         match self {
-            Self::Times(_) => Way::Times,
-            Self::Dough(_) => Way::Dough,
-            Self::Pieces { .. } => Way::Pieces,
-            Self::FlourOnHand(_) => Way::FlourOnHand,
-            Self::OnHand { .. } => Way::OnHand,
-            Self::Class { .. } => Way::Class,
+            Self::Times(_) => TargetKind::Times,
+            Self::Dough(_) => TargetKind::Dough,
+            Self::Pieces { .. } => TargetKind::Pieces,
+            Self::FlourOnHand(_) => TargetKind::FlourOnHand,
+            Self::OnHand { .. } => TargetKind::OnHand,
+            Self::Class { .. } => TargetKind::Class,
         }
     }
 }
@@ -56,17 +62,17 @@ impl Scaled {
     /// Where so many pieces or students cannot be named, or there is none of an ingredient, the
     /// nearest that can be asked for stands in.
     #[must_use]
-    pub fn asked_as(&self, way: Way) -> BatchTarget {
-        match way {
-            Way::Times => BatchTarget::Times(self.factor),
-            Way::Dough => BatchTarget::Dough(self.needed),
-            Way::Pieces => BatchTarget::Pieces {
+    pub fn target_of_kind(&self, kind: TargetKind) -> BatchTarget {
+        match kind {
+            TargetKind::Times => BatchTarget::Times(self.factor),
+            TargetKind::Dough => BatchTarget::Dough(self.needed),
+            TargetKind::Pieces => BatchTarget::Pieces {
                 count: self.count(),
                 each: self.pieces.each,
             },
-            Way::FlourOnHand => BatchTarget::FlourOnHand(self.formula.flour()),
-            Way::OnHand => self.of_one(heaviest(&self.formula)),
-            Way::Class => BatchTarget::Class {
+            TargetKind::FlourOnHand => BatchTarget::FlourOnHand(self.formula.flour()),
+            TargetKind::OnHand => self.target_by_ingredient(heaviest(&self.formula)),
+            TargetKind::Class => BatchTarget::Class {
                 students: self.count(),
                 loaves: std::num::NonZeroU16::MIN,
                 loaf: self.pieces.each,
@@ -76,7 +82,7 @@ impl Scaled {
 
     /// The same batch asked for by all there is of the ingredient of one line.
     #[must_use]
-    pub fn of_one(&self, at: LineAt) -> BatchTarget {
+    pub fn target_by_ingredient(&self, at: LineAt) -> BatchTarget {
         let food = self.formula.line(at).map(|line| &line.food);
         let lines = self.formula.parts.iter().flat_map(|part| &part.lines);
         let mass: Mass = lines

@@ -1,4 +1,4 @@
-//! Cures: how to weigh what is too little for the scale.
+//! Weighing aids: how to weigh what is too little for the scale.
 
 use crate::engine::formula::{Line, Part};
 use crate::engine::ingredients::Role;
@@ -6,11 +6,16 @@ use crate::engine::quantity::{Division, Mass, MassChange, Share, whole};
 
 /// What helps where rounding changes a line by more than 2 %.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Cures {
+pub struct WeighingAids {
     /// The coarsest pocket scale on which the error stays within 2 %; none when none does.
     pub pocket_scale: Option<PocketScale>,
     /// A yeast solution, for yeast only.
-    pub solution: Option<SolutionCure>,
+    pub solution: Option<SolutionAid>,
+}
+
+impl WeighingAids {
+    /// The rounding error that asks for an aid, as a fraction: 2 % (common practice).
+    pub const MOST_ERROR: f64 = 0.02;
 }
 
 /// A line on a pocket scale.
@@ -26,7 +31,7 @@ pub struct PocketScale {
 
 /// A yeast solution, or why there is none.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub enum SolutionCure {
+pub enum SolutionAid {
     /// How to make and weigh it.
     Take(YeastSolution),
     /// Even 21 times the yeast is below what the scale shows.
@@ -80,11 +85,11 @@ pub(super) const PARTS_WATER: f64 = 20.0;
 pub(super) const PARTS_SOLUTION: f64 = 21.0;
 
 /// What helps with a line whose rounding error passes 2 %; `main` is the kitchen scale.
-pub(super) fn cures(part: &Part, line: &Line, main: Division) -> Cures {
+pub(super) fn aids(part: &Part, line: &Line, main: Division) -> WeighingAids {
     let solution = (line.food.role() == Role::Yeast)
         .then(|| yeast_solution(part, line.mass, main))
         .flatten();
-    Cures {
+    WeighingAids {
         pocket_scale: pocket_scale(line.mass),
         solution,
     }
@@ -104,9 +109,7 @@ fn pocket_scale(exact: Mass) -> Option<PocketScale> {
                 error: weighed - exact,
             }
         })
-        .find(|cure| {
-            cure.error.size().grams() <= super::round::RoundedLine::MOST_ERROR * exact.grams()
-        })
+        .find(|aid| aid.error.size().grams() <= WeighingAids::MOST_ERROR * exact.grams())
 }
 
 /// A solution of 1 part of yeast in 20 of water: weigh 21 times the yeast, and take the water it
@@ -114,11 +117,11 @@ fn pocket_scale(exact: Mass) -> Option<PocketScale> {
 ///
 /// Enough is stirred for the next whole division of yeast; what is not weighed in is thrown away.
 /// Source: common practice.
-fn yeast_solution(part: &Part, wanted: Mass, division: Division) -> Option<SolutionCure> {
+fn yeast_solution(part: &Part, wanted: Mass, division: Division) -> Option<SolutionAid> {
     let solution_exact = Mass::from_grams(wanted.grams() * PARTS_SOLUTION).ok()?;
     let solution = division.nearest(solution_exact);
     if solution <= Mass::ZERO {
-        return Some(SolutionCure::StillBelowScale {
+        return Some(SolutionAid::StillBelowScale {
             solution: solution_exact,
         });
     }
@@ -131,7 +134,7 @@ fn yeast_solution(part: &Part, wanted: Mass, division: Division) -> Option<Solut
         .map(|line| line.mass)
         .sum();
     if water > part_water {
-        return Some(SolutionCure::NotEnoughWater {
+        return Some(SolutionAid::NotEnoughWater {
             brings: water,
             water: part_water,
         });
@@ -140,7 +143,7 @@ fn yeast_solution(part: &Part, wanted: Mass, division: Division) -> Option<Solut
     let stir_in_yeast = division.times(components);
     let water_left_exact = part_water.less(water);
     let error = yeast - wanted;
-    Some(SolutionCure::Take(YeastSolution {
+    Some(SolutionAid::Take(YeastSolution {
         wanted,
         division,
         stir_in_yeast,

@@ -30,6 +30,15 @@ impl Handling {
         Self::Stiff,
     ];
 
+    /// The classes that a syrup can be made for: all but what is too stiff to work.
+    pub const WORKABLE: [Self; 5] = [
+        Self::RunsThin,
+        Self::Dips,
+        Self::Drizzles,
+        Self::Pipes,
+        Self::Spreads,
+    ];
+
     /// The thickness below which a class ends, Pa·s; none for the last.
     ///
     /// Common practice, set beside things everyone knows at kitchen temperature: milk 0.002,

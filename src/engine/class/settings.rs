@@ -2,6 +2,7 @@
 
 use std::num::NonZeroU16;
 
+use crate::engine::batch::BatchTarget;
 use crate::engine::quantity::{Mass, Minutes};
 
 /// What is wanted of a class.
@@ -37,6 +38,18 @@ impl ClassSettings {
     #[must_use]
     pub fn loaves_in_all(&self) -> u32 {
         u32::from(self.students.get()) * u32::from(self.loaves.get()) + u32::from(self.shown)
+    }
+}
+
+impl ClassSettings {
+    /// The batch target of the students' loaves.
+    #[must_use]
+    pub const fn target(&self) -> BatchTarget {
+        BatchTarget::Class {
+            students: self.students,
+            loaves: self.loaves,
+            loaf: self.loaf,
+        }
     }
 }
 

@@ -76,11 +76,10 @@ fn made_ahead(formula: &Formula, part: usize) -> Result<&Part, FormulaError> {
         .parts
         .get(part)
         .ok_or(FormulaError::NoSuchPart { part })?;
-    match own.kind {
-        PartKind::Paste | PartKind::Preferment => Ok(own),
-        PartKind::Final | PartKind::Filling | PartKind::Topping | PartKind::Wash => {
-            Err(FormulaError::NotMadeAhead { part })
-        }
+    if own.kind.is_made_ahead() {
+        Ok(own)
+    } else {
+        Err(FormulaError::NotMadeAhead { part })
     }
 }
 

@@ -81,6 +81,32 @@ impl Figure {
         Self::MilkPowder,
     ];
 
+    /// The figures that can be set as a share of the flour, one ingredient giving way.
+    pub const SETTABLE: [Self; 7] = [
+        Self::TrueWater,
+        Self::PouredWater,
+        Self::Salt,
+        Self::Sugar,
+        Self::Fat,
+        Self::FreshYeast,
+        Self::MilkPowder,
+    ];
+
+    /// The figures beside flour and water, each of interest as a share of the flour.
+    pub const MORE_SHARES: [Self; 11] = [
+        Self::ScaldedFlour,
+        Self::PrefermentedFlour,
+        Self::Paste,
+        Self::Preferment,
+        Self::Salt,
+        Self::Yeast,
+        Self::FreshYeast,
+        Self::Sugar,
+        Self::Sugars,
+        Self::Fat,
+        Self::MilkPowder,
+    ];
+
     /// Whether steam lost from a part of that kind is missing from the figure.
     pub(super) fn loses_steam_of(self, kind: PartKind) -> bool {
         let own = match kind {

@@ -37,6 +37,12 @@ impl PartKind {
     pub const fn in_dough(self) -> bool {
         matches!(self, Self::Paste | Self::Preferment | Self::Final)
     }
+
+    /// Whether the part is made ahead and mixed into the final dough.
+    #[must_use]
+    pub const fn is_made_ahead(self) -> bool {
+        matches!(self, Self::Paste | Self::Preferment)
+    }
 }
 
 /// One ingredient in one part.
@@ -95,6 +101,18 @@ impl Part {
     #[must_use]
     pub fn mass(&self) -> Mass {
         self.lines.iter().map(|line| line.mass).sum()
+    }
+
+    /// A part with nothing in it.
+    #[must_use]
+    pub const fn empty(kind: PartKind, name: String) -> Self {
+        Self {
+            kind,
+            name,
+            lines: Vec::new(),
+            steam: Mass::ZERO,
+            temperature: None,
+        }
     }
 
     /// The weight of what counts as flour in it.
@@ -168,6 +186,27 @@ impl Formula {
     pub fn has_room(&self) -> bool {
         let lines: usize = self.parts.iter().map(|part| part.lines.len()).sum();
         lines < Self::MOST_LINES
+    }
+
+    /// Every line with where it stands, in the order of the formula.
+    pub fn lines(&self) -> impl Iterator<Item = (LineAt, &Line)> {
+        let parts = self.parts.iter().enumerate();
+        parts.flat_map(|(part, own)| {
+            let lines = own.lines.iter().enumerate();
+            lines.map(move |(line, own)| (LineAt { part, line }, own))
+        })
+    }
+
+    /// The first part of a kind.
+    #[must_use]
+    pub fn first_part(&self, kind: PartKind) -> Option<usize> {
+        self.parts.iter().position(|part| part.kind == kind)
+    }
+
+    /// Adds a part in the order of the work, after the others of its kind.
+    pub fn add_part(&mut self, part: Part) {
+        self.parts.push(part);
+        self.parts.sort_by_key(|part| part.kind);
     }
 
     /// The line that stands there.

@@ -3,9 +3,9 @@
 use std::ops::RangeInclusive;
 
 use super::error::HeatError;
+use super::heat_part::{HeatPart, ThermalMaterial};
 use super::ice;
 use super::matter::HeatCurve;
-use super::mix::{HeatPart, ThermalMaterial};
 use crate::engine::quantity::{OutOfRange, Temperature};
 
 /// Halvings of the range of temperature: 390 K / 2⁶⁰ is far below what a thermometer shows.

@@ -105,48 +105,37 @@ impl Body {
         half: Length,
         between: (Temperature, Temperature),
     ) -> Result<Self, HeatError> {
-        let middle = between.0.celsius().midpoint(between.1.celsius());
-        let properties = Properties::of(food, Temperature::from_celsius(middle)?)?;
-        Ok(Self {
+        Ok(Self::with(&half_way(food, between)?, mass, shape, half))
+    }
+
+    /// All of this food as one ball, its properties taken half-way between the two temperatures.
+    ///
+    /// `r = (3·m / (4·π·ρ))^(1/3)`.
+    ///
+    /// # Errors
+    /// [`HeatError::OffScale`] when a property leaves its range, or the ball is too small or too
+    /// large to be handled.
+    pub fn ball_of(
+        food: &Matter,
+        mass: Mass,
+        between: (Temperature, Temperature),
+    ) -> Result<Self, HeatError> {
+        let properties = half_way(food, between)?;
+        let density = properties.density.kilograms_per_cubic_metre();
+        let cube = 3.0 * mass.grams() / 1000.0 / (4.0 * std::f64::consts::PI * density);
+        let radius = Length::from_metres(libm::cbrt(cube))?;
+        Ok(Self::with(&properties, mass, Shape::Sphere, radius))
+    }
+
+    const fn with(properties: &Properties, mass: Mass, shape: Shape, half: Length) -> Self {
+        Self {
             shape,
             half,
             mass,
             specific_heat: properties.specific_heat,
             conductivity: properties.conductivity,
             density: properties.density,
-        })
-    }
-
-    /// The same food as a ball.
-    ///
-    /// `r = (3·m / (4·π·ρ))^(1/3)`.
-    ///
-    /// # Errors
-    /// [`HeatError::OffScale`] when it is too small or too large to be handled.
-    pub fn ball(self) -> Result<Self, HeatError> {
-        let cube = 3.0 * self.volume() / (4.0 * std::f64::consts::PI);
-        Ok(Self {
-            shape: Shape::Sphere,
-            half: Length::from_metres(libm::cbrt(cube))?,
-            ..self
-        })
-    }
-
-    /// The same food spread in a dish of this width across, losing heat above and below.
-    ///
-    /// Half the depth is `m / (2·ρ·A)`.
-    ///
-    /// # Errors
-    /// [`HeatError::OffScale`] when it would be too thin or too deep to be handled.
-    pub fn in_dish(self, across: Length) -> Result<Self, HeatError> {
-        let radius = across.metres() / 2.0;
-        let area = std::f64::consts::PI * radius * radius;
-        let half = Length::from_metres(self.volume() / area / 2.0)?;
-        Ok(Self {
-            shape: Shape::Slab,
-            half,
-            ..self
-        })
+        }
     }
 
     /// One of `bowls` equal parts, of the same shape in the small: `half` shrinks as the cube root.
@@ -166,4 +155,10 @@ impl Body {
     pub(super) fn volume(&self) -> f64 {
         self.mass.grams() / 1000.0 / self.density.kilograms_per_cubic_metre()
     }
+}
+
+/// The properties of a food half-way between two temperatures.
+fn half_way(food: &Matter, between: (Temperature, Temperature)) -> Result<Properties, HeatError> {
+    let middle = between.0.celsius().midpoint(between.1.celsius());
+    Properties::of(food, Temperature::from_celsius(middle)?)
 }

@@ -67,6 +67,19 @@ pub fn follow(body: &Body, start: Temperature, stays: &[Exposure]) -> Result<Cur
     follow_on::<CELLS>(body, start, stays, STEPS)
 }
 
+/// As [`follow`], with half the cells and steps: for mean temperatures, which change slowly, and
+/// for times that are rounded to minutes.
+///
+/// # Errors
+/// [`HeatError::OffScale`] never within the ranges of the quantities.
+pub fn follow_coarsely(
+    body: &Body,
+    start: Temperature,
+    stays: &[Exposure],
+) -> Result<Curve, HeatError> {
+    follow_on::<16>(body, start, stays, 8)
+}
+
 /// As [`follow`], on a grid of `GRID` cells and with `steps` steps between two doublings: for
 /// showing how the answer depends on either.
 ///

@@ -2,7 +2,7 @@
 
 use super::body::{Air, Body, Shape};
 use super::conduction::Exposure;
-use super::cooling::{Cooled, Cooling, cool_through};
+use super::cooling::{Cooled, Cooling, IN_FRIDGE, cool_through};
 use super::error::HeatError;
 use crate::engine::quantity::{Length, Minutes, whole};
 
@@ -100,7 +100,7 @@ impl CoolingRemedy {
 
 fn in_fridge(cooling: &Cooling, body: &Body) -> Result<Cooled, HeatError> {
     let fridge = Exposure {
-        minutes: Minutes::from_minutes(720.0)?,
+        minutes: IN_FRIDGE,
         air: cooling.fridge,
     };
     cool_through(body, cooling.start, &[fridge], cooling.rules)
@@ -172,7 +172,7 @@ fn in_ice(cooling: &Cooling, body: &Body) -> Result<Option<(Minutes, Cooled)>, H
                 air: Air::ice_bath(),
             },
             Exposure {
-                minutes: Minutes::from_minutes(720.0)?,
+                minutes: IN_FRIDGE,
                 air: cooling.fridge,
             },
         ];

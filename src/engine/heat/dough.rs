@@ -3,8 +3,9 @@
 use super::balance::Balance;
 use super::body::Body;
 use super::error::HeatError;
+use super::heat_part::HeatPart;
 use super::material::Vessel;
-use super::mix::{HeatPart, Mixed, mix};
+use super::mix::{Mixed, mix};
 use crate::engine::quantity::{
     HeatPerMass, Mass, Minutes, Temperature, TemperatureChange, WarmingRate,
 };
@@ -75,8 +76,6 @@ impl Dough {
     /// Rise by a stand mixer at middle speed, until the log knows better. Common practice: 0.5 to
     /// 1 K/min slow, 1 to 2 fast.
     pub const MIXER: WarmingRate = WarmingRate::known(1.0);
-    /// Rise by hand, until the log knows better. Common practice: under 3 K in 10 minutes.
-    pub const BY_HAND: WarmingRate = WarmingRate::known(0.25);
 
     /// Everything that shares its heat, the bowl included.
     #[must_use]

@@ -5,7 +5,7 @@ use super::conduction::{Curve, Exposure, Probe, follow};
 use super::dough::{Dough, Handling, Item, comes_off};
 use super::error::HeatError;
 use super::ice_share::ice_for;
-use super::liquid::Surroundings;
+use super::surroundings::Surroundings;
 use crate::engine::quantity::{Mass, Minutes, Temperature};
 
 /// One thing that could be done.

@@ -1,13 +1,16 @@
-//! What can stand in the way of an answer about heat.
+//! Errors of heat: why a question has no answer.
 
 use crate::engine::quantity::{Mass, OutOfRange, Temperature};
 
 /// Why a question about heat has no answer.
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum HeatError {
-    /// Nothing in the bowl weighs anything.
+    /// Nothing that shares its heat weighs anything.
     #[error("nothing in the bowl")]
     EmptyBowl,
+    /// The formula has no such part.
+    #[error("no such part")]
+    NoPart,
     /// Nothing is known of what the food is made of.
     #[error("composition of the food is not known")]
     UnknownFood,
@@ -20,9 +23,21 @@ pub enum HeatError {
     /// There is no liquid whose temperature could be chosen.
     #[error("no liquid to warm or cool")]
     NoLiquid,
-    /// There is no flour in the paste.
+    /// There is no flour in the paste, or no starch in its flour.
     #[error("no flour in the paste")]
     NoFlour,
+    /// The part is not a paste: it has no flour, or no liquid to pour on it.
+    #[error("not a paste")]
+    NoPaste,
+    /// There is no chocolate to melt.
+    #[error("no chocolate")]
+    NoChocolate,
+    /// No liquid is poured on the chocolate.
+    #[error("no liquid poured on the chocolate")]
+    NothingPoured,
+    /// The step neither cools nor warms the part.
+    #[error("the step neither cools nor warms it")]
+    NoTarget,
     /// It weighs more after cooking than before.
     #[error("{after:?} after cooking is more than {before:?} before")]
     Gained {
@@ -47,6 +62,9 @@ pub enum HeatError {
         /// What the middle should reach.
         core: Temperature,
     },
+    /// The known bake's piece weighs nothing, so no piece can be compared with it.
+    #[error("the known bake's piece weighs nothing")]
+    NoKnownPiece,
     /// A programme without a phase, or without a minute in it.
     #[error("the programme is empty")]
     EmptyProgramme,

@@ -2,29 +2,10 @@
 
 use super::balance::{Balance, rising_root};
 use super::dough::{Dough, DoughTemperature, HEAT_OF_HYDRATION, Handling, dough_temperature};
-use super::dough_remedy::{DoughRemedy, dough_remedies};
 use super::error::HeatError;
-use super::mix::HeatPart;
+use super::heat_part::HeatPart;
+use super::surroundings::LiquidRange;
 use crate::engine::quantity::{Temperature, TemperatureChange};
-
-/// Between what the liquid can be kept.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct LiquidRange {
-    /// The coldest: ice water.
-    pub coldest: Temperature,
-    /// The hottest that yeast is safe with.
-    pub hottest: Temperature,
-}
-
-impl Default for LiquidRange {
-    /// Ice water to 43 °C. Common practice.
-    fn default() -> Self {
-        Self {
-            coldest: Temperature::known(0.0),
-            hottest: Temperature::known(43.0),
-        }
-    }
-}
 
 /// How warm the liquid must be.
 #[derive(Clone, Debug, PartialEq)]
@@ -40,7 +21,7 @@ pub enum LiquidAnswer {
     OutOfReach(OutOfReach),
 }
 
-/// The best the liquid can do, and what else would do.
+/// The best the liquid can do. What else would do: [`super::dough_remedies`].
 #[derive(Clone, Debug, PartialEq)]
 pub struct OutOfReach {
     /// What it would have to be, where a thermometer could show it.
@@ -51,21 +32,6 @@ pub struct OutOfReach {
     pub dough: DoughTemperature,
     /// How far the dough stays from the target: above zero where it stays too cold.
     pub short: TemperatureChange,
-    /// What else can be done, what is enough by itself first.
-    pub remedies: Vec<DoughRemedy>,
-}
-
-/// What surrounds the work, as far as remedies need it.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Surroundings {
-    /// The room, where cold things stand and warm up.
-    pub room: Temperature,
-    /// The fridge, where flour and bowl can be chilled.
-    pub fridge: Temperature,
-    /// The freezer, where ice comes from.
-    pub freezer: Temperature,
-    /// Between what the liquid can be kept.
-    pub liquid: LiquidRange,
 }
 
 /// How warm the liquids must be, all alike, for the dough to come off the mixer at `target`.
@@ -78,10 +44,9 @@ pub struct Surroundings {
 pub fn liquid_for(
     dough: &Dough,
     target: Temperature,
-    around: &Surroundings,
+    range: LiquidRange,
 ) -> Result<LiquidAnswer, HeatError> {
     let wanted = wanted_liquid(dough, target)?;
-    let range = around.liquid;
     if let Some(liquid) = wanted
         && liquid >= range.coldest
         && liquid <= range.hottest
@@ -96,13 +61,11 @@ pub fn liquid_for(
     } else {
         range.hottest
     };
-    let at_best = dough.poured_at(best);
-    let reached = dough_temperature(&at_best)?;
+    let reached = dough_temperature(&dough.poured_at(best))?;
     Ok(LiquidAnswer::OutOfReach(OutOfReach {
         wanted,
         best,
         short: target - reached.temperature,
-        remedies: dough_remedies(&at_best, target, around)?,
         dough: reached,
     }))
 }

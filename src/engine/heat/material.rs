@@ -1,7 +1,7 @@
 //! Bowls and pots: what they are made of, and how much of one warms with what is in it.
 
 use super::error::HeatError;
-use super::mix::{HeatPart, ThermalMaterial};
+use super::heat_part::{HeatPart, ThermalMaterial};
 use crate::engine::quantity::{Mass, Share, SpecificHeat, Temperature};
 
 /// What a bowl is made of.

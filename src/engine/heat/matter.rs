@@ -91,7 +91,7 @@ impl Matter {
     ///
     /// # Errors
     /// [`HeatError::EmptyBowl`] when nothing is left.
-    pub(super) fn dried(self, mass: Mass, steam: Mass) -> Result<Self, HeatError> {
+    pub(crate) fn dried(self, mass: Mass, steam: Mass) -> Result<Self, HeatError> {
         let mut shares = self.shares.map(|share| share * mass.grams());
         if let Some(water) = shares.first_mut() {
             *water = (*water - steam.grams()).max(0.0);

@@ -2,7 +2,7 @@
 
 use super::component::Component;
 use super::matter::TemperatureStep;
-use super::paste::{ENOUGH, Paste};
+use super::paste::Paste;
 use crate::engine::quantity::{Heat, Mass, Share, Temperature};
 
 /// One thing that would bring a paste to its goal, by itself.
@@ -32,8 +32,8 @@ pub enum PasteRemedy {
     },
 }
 
-/// Water to a gram of starch above which all of it can cook; see the table in `paste`.
-const PLENTY: f64 = 1.5;
+/// Below this share of all starch a paste counts as having fallen short. Common practice.
+const ENOUGH: f64 = 0.95;
 
 /// What would mend the paste, each by itself, easiest first; a bowl gets no hotter than what is
 /// poured into it. `lacking` is the heat the paste lacks to come to its goal.
@@ -91,25 +91,11 @@ fn more_heat(paste: &Paste, poured: Temperature, lacking: Heat) -> Option<PasteR
 }
 
 fn more_water(paste: &Paste) -> Option<PasteRemedy> {
-    let starch: Mass = paste
-        .flours
-        .iter()
-        .map(|one| one.mass.component(one.starch))
-        .sum();
-    let short = PLENTY * starch.grams() - paste.water().grams();
+    let short = Paste::PLENTY_OF_WATER * paste.starch().grams() - paste.water().grams();
     let of_liquid = paste.liquid_matter.share(Component::Water).fraction();
     if short <= 0.0 || of_liquid <= 0.0 {
         return None;
     }
     let liquid = Mass::from_grams(short / of_liquid).ok()?;
     Some(PasteRemedy::MoreWater { liquid })
-}
-
-impl Paste {
-    /// What it must reach: 65 °C, or where the last of its flours is cooked.
-    #[must_use]
-    pub fn goal(&self) -> Temperature {
-        let ends = self.flours.iter().map(|flour| flour.grain.cooks().ends);
-        ends.fold(Self::GOAL, Temperature::max_of)
-    }
 }

@@ -1,6 +1,6 @@
 //! How a paste's temperature and cooked share came about.
 
-use super::paste::{CookedFlour, CookedPaste};
+use super::cooked_paste::{CookedFlour, CookedPaste};
 use crate::engine::working::{Line, given};
 
 impl CookedPaste {

@@ -140,6 +140,14 @@ impl Tin {
         }
     }
 
+    /// One of its measures; none where it has no such measure.
+    #[must_use]
+    pub fn measure(&self, measure: TinMeasure) -> Option<Length> {
+        let mut measures = self.measures().into_iter();
+        let found = measures.find(|(own, _)| *own == measure);
+        found.map(|(_, length)| length)
+    }
+
     /// The same tin with another measure; itself where it has no such measure.
     ///
     /// # Errors

@@ -104,12 +104,17 @@ impl Tin {
     /// The same tin with a lid; a tray, a ring or a tin of cups has none.
     #[must_use]
     pub const fn with_lid(mut self, lidded: bool) -> Self {
-        self.lidded = lidded
-            && matches!(
-                self.shape,
-                TinShape::Rectangle { .. } | TinShape::Round { .. }
-            );
+        self.lidded = lidded && self.can_have_lid();
         self
+    }
+
+    /// Whether tins of this shape are made with a lid.
+    #[must_use]
+    pub const fn can_have_lid(&self) -> bool {
+        matches!(
+            self.shape,
+            TinShape::Rectangle { .. } | TinShape::Round { .. }
+        )
     }
 
     /// Cups in it: one for a tin that is no tin of cups.

@@ -4,13 +4,13 @@ use super::expected_rises::{Doughs, expected_rises};
 use super::input::DayInput;
 use super::rises::{ReferenceRises, Rises};
 use super::target::target;
-use crate::engine::kitchen::{TimesAsked, times};
 use crate::engine::learn::Learnt;
 use crate::engine::plan::{
     Aim, Around, Done, Plan, PlanError, Solved, Span, Step, StepAt, Timed, edited, solve, usual,
 };
 use crate::engine::quantity::{Instant, Minutes, Temperature};
 use crate::engine::rise::{RiseError, Risen, Stated};
+use crate::results::heat::{TimesAsked, times};
 use crate::sheet::Moment;
 use crate::sheet::civil::nights;
 use crate::sheet::day::Bake;

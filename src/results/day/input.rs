@@ -3,11 +3,11 @@
 use super::weighed_formula::as_weighed;
 use crate::engine::batch::Rounded;
 use crate::engine::formula::Formula;
-use crate::engine::kitchen::{HeatSettings, Kitchen};
 use crate::engine::learn::Learnt;
 use crate::engine::rise::RiseSettings;
 use crate::sheet::civil::Zone;
 use crate::sheet::day::{Bake, Bench, DaySettings};
+use crate::sheet::{HeatSettings, Kitchen};
 use crate::sheet::{Moment, Sheet};
 
 /// Everything the results of a day follow from.

@@ -1,10 +1,10 @@
 //! Learning: what the log teaches of this kitchen and formula, and how it is taken over.
 
 use crate::engine::batch::Losses;
-use crate::engine::kitchen::Kitchen;
 use crate::engine::learn::{Learnt, LearntFactor, learn};
 use crate::engine::quantity::Mass;
 use crate::sheet::Id;
+use crate::sheet::Kitchen;
 use crate::sheet::day::Log;
 
 /// A factor nearer to one than this is not worth a sentence.

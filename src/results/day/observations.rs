@@ -2,11 +2,12 @@
 
 use super::day_results::DayResults;
 use crate::engine::heat::dough_temperature;
-use crate::engine::kitchen::{Kitchen, bowlful};
 use crate::engine::learn::{MeasuredDuration, Weighed};
 use crate::engine::plan::StepKind;
 use crate::engine::quantity::{Mass, Minutes, Temperature, WarmingRate};
 use crate::engine::rise::{ReferenceRise, RiseError, Risen};
+use crate::results::heat::mixer_load;
+use crate::sheet::Kitchen;
 use crate::sheet::day::{Bake, DaySettings};
 use crate::sheet::{Moment, Sheet};
 
@@ -36,7 +37,7 @@ pub fn measurement_at(kind: StepKind) -> Option<Measurement> {
 /// The dough temperature at which the ingredients would settle without the mixer's work.
 #[must_use]
 pub fn unmixed_temperature(sheet: &Sheet, kitchen: &Kitchen) -> Option<Temperature> {
-    let mut dough = bowlful(&sheet.formula, kitchen, &sheet.heat).ok()?.dough;
+    let mut dough = mixer_load(&sheet.formula, kitchen, &sheet.heat).ok()?.dough;
     dough.friction = WarmingRate::from_kelvin_per_minute(0.0).ok()?;
     Some(dough_temperature(&dough).ok()?.temperature)
 }

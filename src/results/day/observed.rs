@@ -3,18 +3,19 @@
 use super::day_results::Planned;
 use crate::engine::formula::Formula;
 use crate::engine::heat::dough_temperature;
-use crate::engine::kitchen::{Kitchen, bowlful};
 use crate::engine::learn::{MeasuredDuration, Weighed};
 use crate::engine::plan::StepKind;
 use crate::engine::quantity::{Mass, Minutes, Temperature, WarmingRate};
 use crate::engine::rise::{ReferenceRise, RiseError, Risen};
+use crate::results::heat::mixer_load;
+use crate::sheet::Kitchen;
 use crate::sheet::day::{Bake, Bench, DaySettings};
 use crate::sheet::{Moment, Sheet};
 
 /// How warm a dough would come off the mixer if mixing did not warm it.
 #[must_use]
 pub fn unmixed(sheet: &Sheet, kitchen: &Kitchen) -> Option<Temperature> {
-    let mut dough = bowlful(&sheet.formula, kitchen, &sheet.heat).ok()?.dough;
+    let mut dough = mixer_load(&sheet.formula, kitchen, &sheet.heat).ok()?.dough;
     dough.friction = WarmingRate::from_kelvin_per_minute(0.0).ok()?;
     Some(dough_temperature(&dough).ok()?.temperature)
 }

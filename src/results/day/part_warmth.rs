@@ -2,9 +2,9 @@
 
 use super::input::DayInput;
 use crate::engine::heat::HeatError;
-use crate::engine::kitchen::{StillNeeds, time_to_target};
 use crate::engine::plan::StepAt;
 use crate::engine::quantity::{Minutes, Temperature};
+use crate::results::heat::{StillNeeds, time_to_target};
 
 /// A measured paste or preferment.
 #[derive(Clone, Debug, PartialEq)]

@@ -3,9 +3,9 @@
 use super::rises::{ReferenceRises, rises};
 use super::which_rise::WhichRise;
 use crate::engine::formula::Formula;
-use crate::engine::kitchen::{HeatSettings, Kitchen};
 use crate::engine::quantity::{Minutes, Temperature};
 use crate::engine::rise::RiseSettings;
+use crate::sheet::{HeatSettings, Kitchen};
 
 /// A place to rise in.
 #[derive(Clone, Copy, Debug, PartialEq)]

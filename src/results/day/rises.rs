@@ -3,14 +3,15 @@
 use super::which_rise::WhichRise;
 use crate::engine::formula::{Formula, PartKind};
 use crate::engine::heat::{
-    Air, Body, Curve, Exposure, HeatError, Matter, Probe, Shape, follow_on, part_matter,
+    Air, Body, Curve, Exposure, HeatError, Matter, Probe, Shape, follow_coarsely,
 };
-use crate::engine::kitchen::{HeatSettings, Kitchen};
 use crate::engine::quantity::{Factor, Length, Mass, Minutes, Temperature};
 use crate::engine::rise::{
     Basis, Cardinal, EquivalentTime, ReferenceRise, RiseAsked, RiseError, RiseSettings, Risen,
     equivalent_time, rise,
 };
+use crate::results::heat::part_matter;
+use crate::sheet::{HeatSettings, Kitchen};
 
 /// The rises that all others are scaled from.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -51,9 +52,6 @@ pub struct Rises {
 
 /// How long a rise is simulated, min: a day.
 const SIMULATED: Minutes = Minutes::known(1440.0);
-/// Half the cells and steps of a cooling: only the mean temperature counts, and it changes slowly.
-const CELLS: usize = 16;
-const STEPS: u16 = 8;
 
 impl ReferenceRises {
     /// The formula's own statement.
@@ -74,10 +72,9 @@ impl ReferenceRises {
 /// preferment starts at the temperature of the room.
 ///
 /// ```
-/// use softcrumb::engine::kitchen::{HeatSettings, Kitchen};
 /// use softcrumb::engine::rise::RiseSettings;
 /// use softcrumb::results::day::{ReferenceRises, rises};
-/// use softcrumb::sheet::examples;
+/// use softcrumb::sheet::{HeatSettings, Kitchen, examples};
 ///
 /// let (_, sheet) = examples().remove(0);
 /// let (kitchen, heat, settings) =
@@ -149,7 +146,7 @@ fn rise_in(
         minutes: SIMULATED,
         air: Air::still(air),
     };
-    let course = follow_on::<CELLS>(body, start, &[stay], STEPS)?;
+    let course = follow_coarsely(body, start, &[stay])?;
     let asked = RiseAsked {
         anchor,
         cardinal: Cardinal::DOUGH,
@@ -175,8 +172,7 @@ fn whole_dough(formula: &Formula, between: (Temperature, Temperature)) -> Result
     }
     let mass: Mass = components.iter().map(|(mass, _)| *mass).sum();
     let matter = Matter::blend(&components)?;
-    let any = Length::from_metres(0.05)?;
-    Body::of(&matter, mass, Shape::Sphere, any, between)?.ball()
+    Body::ball_of(&matter, mass, between)
 }
 
 /// A ball of dough as a loaf in its tin, 2½ times as long as thick: `r = (V / 5π)^(1/3)`.
@@ -201,18 +197,17 @@ pub fn preferment_rise(
     settings: &RiseSettings,
     at: Temperature,
 ) -> Result<PrefermentRise, RiseError> {
-    let own = formula.parts.get(part).ok_or(HeatError::EmptyBowl)?;
+    let own = formula.parts.get(part).ok_or(HeatError::NoPart)?;
     let (mass, matter) = part_matter(own)?;
-    let any = Length::from_metres(0.05)?;
     let between = (kitchen.room, kitchen.fridge);
-    let body = Body::of(&matter, mass, Shape::Sphere, any, between)?.ball()?;
+    let body = Body::ball_of(&matter, mass, between)?;
     let all = Minutes::from_minutes(settings.bench.minutes() + settings.fridge.minutes())?;
     let stay = |minutes, place| Exposure {
         minutes,
         air: Air::still(place),
     };
     let simulate = |stays: &[Exposure]| -> Result<(Curve, EquivalentTime), RiseError> {
-        let course = follow_on::<CELLS>(&body, kitchen.room, stays, STEPS)?;
+        let course = follow_coarsely(&body, kitchen.room, stays)?;
         let equivalent_time = equivalent_time(&course, Cardinal::DOUGH, at)?;
         Ok((course, equivalent_time))
     };

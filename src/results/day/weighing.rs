@@ -6,9 +6,9 @@ use super::weighed_formula::as_weighed;
 use crate::engine::formula::{Figure, Figures, Form, Formula, LineAt};
 use crate::engine::heat::dough_temperature;
 use crate::engine::ingredients::Role;
-use crate::engine::kitchen::bowlful;
 use crate::engine::plan::{StepAt, weighed_at};
 use crate::engine::quantity::{Mass, Share, TemperatureChange};
+use crate::results::heat::mixer_load;
 use crate::sheet::day::{Bench, Weighing};
 
 /// The lines to weigh at a step, in the order of the formula.
@@ -145,7 +145,7 @@ fn differences(formula: &Formula, bench: &Bench) -> impl Iterator<Item = Weighin
 /// How much warmer the dough of the masses weighed comes off the mixer.
 fn warming(input: &DayInput, asked: &Formula, actual: &Formula) -> Option<TemperatureChange> {
     let temperature = |formula: &Formula| {
-        let load = bowlful(formula, input.kitchen, &input.sheet.heat).ok()?;
+        let load = mixer_load(formula, input.kitchen, &input.sheet.heat).ok()?;
         Some(dough_temperature(&load.dough).ok()?.temperature)
     };
     Some(temperature(actual)? - temperature(asked)?)

@@ -4,11 +4,11 @@ use serde::{Deserialize, Serialize};
 
 use crate::engine::formula::{Formula, LineAt};
 use crate::engine::heat::Phase;
-use crate::engine::kitchen::{
-    BakeSettings, CoolingSettings, HeatSettings, KnownBake, MeltSettings, PasteSettings,
-};
 use crate::engine::quantity::{Length, Mass, Minutes, Temperature, TemperatureChange};
 use crate::sheet::enum_names::{HEAT_FROM, SHAPES};
+use crate::sheet::{
+    BakeSettings, CoolingSettings, HeatSettings, KnownBake, MeltSettings, PasteSettings,
+};
 
 use super::LinkError;
 use super::choice::{place, standing};

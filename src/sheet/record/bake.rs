@@ -1,6 +1,6 @@
 //! A bake in a record: of the log, or under way on the bench.
 
-use crate::engine::kitchen::Kitchen;
+use crate::sheet::Kitchen;
 use crate::sheet::day::{Bake, DoneStep};
 use crate::sheet::{Sheet, plain};
 

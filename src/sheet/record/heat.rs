@@ -1,11 +1,11 @@
 //! What a formula asks of heat, in a record; what is not there is as usual.
 
 use crate::engine::heat::Phase;
-use crate::engine::kitchen::{
-    BakeSettings, CoolingSettings, HeatSettings, KnownBake, MeltSettings, PasteSettings,
-};
 use crate::engine::quantity::{Length, Minutes, Temperature, TemperatureChange};
 use crate::sheet::enum_names::{HEAT_FROM, SHAPES, spelt};
+use crate::sheet::{
+    BakeSettings, CoolingSettings, HeatSettings, KnownBake, MeltSettings, PasteSettings,
+};
 
 use super::error::RecordError;
 use super::fields::{Fields, list, mass, minutes, number, temperature, truth, word};

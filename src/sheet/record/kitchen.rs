@@ -1,11 +1,11 @@
 //! Kitchens as records: one for a file, all of them for the browser's storage.
 
 use crate::engine::heat::{Material, RuleSet};
-use crate::engine::kitchen::{BoilsBy, Bowl, Kitchen, Mixer, Oven, Scales};
 use crate::engine::quantity::{Altitude, Division, Mass, Pressure, WarmingRate};
 use crate::sheet::enum_names::{HEAT_FROM, MATERIALS, RULES, spelt};
 use crate::sheet::kitchen::Kitchens;
 use crate::sheet::plain;
+use crate::sheet::{BoilsBy, Bowl, Kitchen, Mixer, Oven, Scales};
 
 use super::envelope::{RECORD_LIMIT, begin, fields, kind, open};
 use super::error::{RecordError, RecordFault};

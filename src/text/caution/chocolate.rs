@@ -139,3 +139,16 @@ pub fn keeping(keeping: &Keeping, options: FormatOptions) -> Advice {
         tr!("21 CFR 114.3 (from memory); Norrish, J. Food Technol. 1 (1966) 25"),
     )
 }
+
+/// What a caution about a syrup is about.
+#[must_use]
+pub fn syrup_title(doubt: SyrupCaution) -> &'static str {
+    match doubt {
+        SyrupCaution::WithinAFactorOfTwo => tr!("How far to trust the thickness"),
+        SyrupCaution::OutsideTable { .. } => tr!("Outside the tables"),
+        SyrupCaution::SetsAtThisTemperature { .. } => tr!("It stiffens as it stands"),
+        SyrupCaution::SugarLeft { .. } => tr!("Grainy"),
+        SyrupCaution::NearSeizing { .. } => tr!("Near seizing"),
+        SyrupCaution::Alcohol { .. } => tr!("Alcohol"),
+    }
+}

@@ -132,3 +132,16 @@ fn part_name(formula: &Formula, part: usize) -> String {
 fn ratio(share: Share, options: FormatOptions) -> String {
     format::plain(share.fraction(), 2, options.numbers)
 }
+
+/// What a caution about a formula is about.
+#[must_use]
+pub fn formula_title(caution: &Caution) -> String {
+    match caution {
+        Caution::Outside { usual, .. } => name::figure(usual.figure).to_owned(),
+        Caution::SugarSlowsYeast { .. } => tr!("Sugar slows yeast").to_owned(),
+        Caution::SaltSlowsYeast { .. } => tr!("Salt slows yeast").to_owned(),
+        Caution::MuchMilkPowder { .. } => tr!("Much milk powder").to_owned(),
+        Caution::PasteTooDry { .. } => tr!("A dry paste").to_owned(),
+        Caution::RawFlour => tr!("Raw flour").to_owned(),
+    }
+}

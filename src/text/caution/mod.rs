@@ -12,8 +12,8 @@ pub(in crate::text) use advice::celsius;
 
 pub use advice::Advice;
 pub use batch::batch;
-pub use chocolate::{fill, keeping, minimum_water, syrup};
-pub use formula::formula;
+pub use chocolate::{fill, keeping, minimum_water, syrup, syrup_title};
+pub use formula::{formula, formula_title};
 pub use rounding::rounding;
 pub use safety::{LOCAL_RULES, Step, safety};
 pub use seizing::{from_seizing, seized};

@@ -1,14 +1,16 @@
-//! A line that the scale rounds by too much, and its cure.
+//! A line that the scale rounds by too much, and its aid.
 
 use super::Advice;
 use super::advice::COMMON_PRACTICE;
-use crate::engine::batch::{Cures, PocketScale, RoundedLine, Shown, SolutionCure, YeastSolution};
+use crate::engine::batch::{
+    PocketScale, RoundedLine, Shown, SolutionAid, WeighingAids, YeastSolution,
+};
 use crate::text::{format, format_options::FormatOptions, tr};
 
 /// What to know about a line whose rounding passes 2 %; `None` where it does not.
 #[must_use]
 pub fn rounding(food: &str, line: &RoundedLine, options: FormatOptions) -> Option<Advice> {
-    let cures = line.cures.as_ref()?;
+    let aids = line.aids.as_ref()?;
     let exact = format::mass(line.exact, options);
     let means = match (line.shown, line.error_share) {
         (Shown::AsWeighed, Some(off)) => tr!(
@@ -25,13 +27,13 @@ pub fn rounding(food: &str, line: &RoundedLine, options: FormatOptions) -> Optio
             value = format::division(line.division, options)
         ),
     };
-    Some(Advice::new(means, cure(cures, options), COMMON_PRACTICE))
+    Some(Advice::new(means, aid(aids, options), COMMON_PRACTICE))
 }
 
 /// What helps.
-fn cure(cures: &Cures, options: FormatOptions) -> String {
-    let pocket = cures.pocket_scale.map(|scale| pocket(&scale, options));
-    let solution = cures.solution.as_ref().map(|cure| solution(cure, options));
+fn aid(aids: &WeighingAids, options: FormatOptions) -> String {
+    let pocket = aids.pocket_scale.map(|scale| pocket(&scale, options));
+    let solution = aids.solution.as_ref().map(|aid| solution(aid, options));
     match (pocket, solution) {
         (Some(pocket), Some(solution)) => format!("{pocket} {solution}"),
         (Some(only), None) | (None, Some(only)) => only,
@@ -51,14 +53,14 @@ fn pocket(scale: &PocketScale, options: FormatOptions) -> String {
     )
 }
 
-fn solution(cure: &SolutionCure, options: FormatOptions) -> String {
-    match cure {
-        SolutionCure::Take(take) => take_solution(take, options),
-        SolutionCure::StillBelowScale { .. } => tr!(
+fn solution(aid: &SolutionAid, options: FormatOptions) -> String {
+    match aid {
+        SolutionAid::Take(take) => take_solution(take, options),
+        SolutionAid::StillBelowScale { .. } => tr!(
             "Even stirred into twenty times its weight of water it is too little for this scale."
         )
         .to_owned(),
-        SolutionCure::NotEnoughWater { brings, water } => tr!(
+        SolutionAid::NotEnoughWater { brings, water } => tr!(
             "Stirred into water it would bring {first} of water, more than the {second} this stream has.",
             first = format::mass(*brings, options),
             second = format::mass(*water, options)

@@ -1,8 +1,8 @@
 //! The balance of the bowl: one bar for each who brings heat or takes it, and the same in words.
 
 use crate::engine::formula::{Formula, PartKind};
-use crate::engine::kitchen::{HeatShare, HeatSource, MixerLoad};
 use crate::engine::quantity::Heat;
+use crate::results::heat::{HeatShare, HeatSource, MixerLoad};
 use crate::text::{format, format_options::FormatOptions, heat, tr};
 
 use super::sentence::{begun, listed};

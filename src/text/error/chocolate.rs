@@ -3,6 +3,7 @@
 use super::Trouble;
 use super::reported::off_scale;
 use crate::engine::chocolate::ChocolateError;
+use crate::results::chocolate::SetError;
 use crate::text::{format, format_options::FormatOptions, tr};
 
 impl Trouble for ChocolateError {
@@ -46,6 +47,15 @@ impl Trouble for ChocolateError {
                 second = thick(*thickest)
             ),
             Self::OffScale(_) => off_scale(),
+        }
+    }
+}
+
+impl Trouble for SetError {
+    fn sentence(&self, options: FormatOptions) -> String {
+        match self {
+            Self::Chocolate(error) => error.sentence(options),
+            Self::Formula(error) => error.sentence(options),
         }
     }
 }

@@ -30,7 +30,25 @@ impl Trouble for HeatError {
                                water or milk to the final dough."
             )
             .to_owned(),
+            Self::NoPart => {
+                tr!("This part is no longer in the formula. Choose another part.").to_owned()
+            }
             Self::NoFlour => tr!("There is no flour in the paste. Add some first.").to_owned(),
+            Self::NoPaste => {
+                tr!("This part is no paste: it lacks flour, or liquid to pour on it. Add it first.")
+                    .to_owned()
+            }
+            Self::NoChocolate => {
+                tr!("There is no chocolate here to melt. Give it a weight.").to_owned()
+            }
+            Self::NothingPoured => {
+                tr!("Nothing is poured on the chocolate. Add a liquid to this part.").to_owned()
+            }
+            Self::NoTarget => tr!("Nothing is cooled or warmed at this step.").to_owned(),
+            Self::NoKnownPiece => {
+                tr!("The piece of the bake that came out well weighs nothing yet. Give its weight.")
+                    .to_owned()
+            }
             Self::Gained { before, after } => tr!(
                 "The paste weighs {first} after cooking and {second} before. It cannot gain: weigh it again, \
                  and take the bowl off.",

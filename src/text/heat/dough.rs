@@ -3,8 +3,8 @@
 use super::names::{self, standing_names};
 use super::step::step;
 use crate::engine::heat::{DoughRemedy, DoughTemperature, LiquidAnswer, OutOfReach};
-use crate::engine::kitchen::MixerLoad;
 use crate::engine::quantity::Temperature;
+use crate::results::heat::MixerLoad;
 use crate::text::{
     Advice, chart::begun, format, format_options::FormatOptions, language::text, tr, tr_noop,
 };
@@ -16,6 +16,8 @@ pub struct Morning<'m> {
     pub bowlful: &'m MixerLoad,
     /// What is wanted.
     pub wanted: Temperature,
+    /// What else brings it there with the liquid at its best; `None` until that is worked out.
+    pub remedies: Option<&'m [DoughRemedy]>,
     /// How numbers are told.
     pub options: FormatOptions,
 }
@@ -80,7 +82,10 @@ fn out_of_reach(out: &OutOfReach, name: &str, morning: Morning) -> Advice {
             value = degrees(morning.wanted)
         )
         .into(),
-        to_do: format!("{best} {}", ways_out(&out.remedies, morning)).into(),
+        to_do: match morning.remedies {
+            Some(remedies) => format!("{best} {}", ways_out(remedies, morning)).into(),
+            None => best.into(),
+        },
         source: text(SOURCE).into(),
     }
 }

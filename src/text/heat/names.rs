@@ -2,7 +2,7 @@
 
 use crate::engine::formula::Formula;
 use crate::engine::heat::Handling;
-use crate::engine::kitchen::{HeatSource, LoadSource, MixerLoad};
+use crate::results::heat::{HeatSource, LoadSource, MixerLoad};
 use crate::text::{chart::listed, tr};
 
 /// The liquids whose temperature can be chosen: "whole milk", or "liquid" where there are several.

@@ -1,6 +1,6 @@
 //! Standing out in the morning: how long each cold part takes, and when that is too long.
 
-use crate::engine::kitchen::Warming;
+use crate::results::heat::Warming;
 use crate::text::{format, format_options::FormatOptions, tr};
 
 /// From here on standing is a risk, min.

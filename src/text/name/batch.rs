@@ -1,28 +1,31 @@
-//! What the ways of asking for a batch are called.
+//! What batch targets are called.
 
-use crate::engine::batch::{BatchTarget, Way};
+use std::num::NonZeroU16;
+
+use crate::engine::batch::{BatchTarget, TargetKind};
+use crate::engine::quantity::Mass;
 use crate::text::{format, format_options::FormatOptions, tr};
 
-/// What a way of asking is called.
+/// What the kind of a target is called.
 #[must_use]
 pub fn wanted_kind(wanted: &BatchTarget) -> &'static str {
-    way(wanted.way())
+    target_kind(wanted.kind())
 }
 
-/// What a way of asking is called.
+/// What a kind of target is called.
 #[must_use]
-pub fn way(way: Way) -> &'static str {
-    match way {
-        Way::Times => tr!("Times the formula"),
-        Way::Dough => tr!("Weight of dough"),
-        Way::Pieces => tr!("Pieces"),
-        Way::FlourOnHand => tr!("Flour on hand"),
-        Way::OnHand => tr!("One ingredient on hand"),
-        Way::Class => tr!("A class"),
+pub fn target_kind(kind: TargetKind) -> &'static str {
+    match kind {
+        TargetKind::Times => tr!("Times the formula"),
+        TargetKind::Dough => tr!("Weight of dough"),
+        TargetKind::Pieces => tr!("Pieces"),
+        TargetKind::FlourOnHand => tr!("Flour on hand"),
+        TargetKind::OnHand => tr!("One ingredient on hand"),
+        TargetKind::Class => tr!("A class"),
     }
 }
 
-/// What is wanted, in words: "9 pieces of 70 g".
+/// A target in words: "9 pieces of 70 g".
 #[must_use]
 pub fn wanted(wanted: &BatchTarget, options: FormatOptions) -> String {
     match wanted {
@@ -55,18 +58,26 @@ pub fn wanted(wanted: &BatchTarget, options: FormatOptions) -> String {
             students,
             loaves,
             loaf,
-        } => {
-            let students = counted(students.get(), tr!("student"), tr!("students"), options);
-            let loaves = counted(loaves.get(), tr!("loaf"), tr!("loaves"), options);
-            let each = format::mass(*loaf, options);
-            tr!(
-                "{students}, {loaves} each, {each} of dough a loaf",
-                students = students,
-                loaves = loaves,
-                each = each
-            )
-        }
+        } => class_wanted(*students, *loaves, *loaf, options),
     }
+}
+
+/// "12 students, 1 loaf each, 450 g of dough a loaf".
+fn class_wanted(
+    students: NonZeroU16,
+    loaves: NonZeroU16,
+    loaf: Mass,
+    options: FormatOptions,
+) -> String {
+    let students = counted(students.get(), tr!("student"), tr!("students"), options);
+    let loaves = counted(loaves.get(), tr!("loaf"), tr!("loaves"), options);
+    let each = format::mass(loaf, options);
+    tr!(
+        "{students}, {loaves} each, {each} of dough a loaf",
+        students = students,
+        loaves = loaves,
+        each = each
+    )
 }
 
 /// A number with its noun.

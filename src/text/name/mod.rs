@@ -10,7 +10,7 @@ mod ingredients;
 mod label;
 mod place;
 
-pub use batch::{wanted, wanted_kind, way};
+pub use batch::{target_kind, wanted, wanted_kind};
 pub use chocolate::{flow, handling, handling_looks, keeps_as};
 pub use class::{law, link_part, measure, nutrient, tin_kind, tin_measure};
 pub use day::{step, step_at, weekday, work};

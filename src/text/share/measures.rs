@@ -1,9 +1,23 @@
 //! Weights in cups and spoons, which are approximate.
 
+use crate::engine::batch::Rounded;
 use crate::engine::ingredients::Food;
 use crate::engine::quantity::Mass;
 use crate::sheet::interchange::in_measures;
 use crate::text::name;
+
+/// The lines of a batch that a table of measures knows: the ingredient, and about how many cups
+/// and spoons it is.
+#[must_use]
+pub fn in_cups(rounded: &Rounded) -> Vec<(String, String)> {
+    let lines = rounded.lines.iter();
+    lines
+        .filter_map(|line| {
+            let food = &rounded.formula.line(line.at)?.food;
+            Some((name::food(food), about(food, line.weighed)?))
+        })
+        .collect()
+}
 
 /// Converts a weight to cups and spoons, approximately: "1¾ cups + 1 tablespoon"; `None` without a published measure.
 #[must_use]

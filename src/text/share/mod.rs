@@ -11,7 +11,7 @@ mod text;
 
 pub use code::{CodeView, code};
 pub use fit::{Density, Fit, Paper, code_side};
-pub use measures::about;
+pub use measures::{about, in_cups};
 pub use paper::{BenchCard, ClassSheet, SheetRow, before_printing, bench_card, class_sheet};
 pub use recipe::{ImportedLine, RecipeView, recipe};
 pub use shortened::{Shortened, shortened};

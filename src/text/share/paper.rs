@@ -2,16 +2,18 @@
 
 use super::fit::{self, Density, Fit, Paper, code_side};
 use super::steps::{cautions, work};
-use crate::engine::batch::{Rounded, Scaled};
 use crate::engine::nutrition::LabelLaw;
+use crate::results::batch::{self, BatchResults};
 use crate::sheet::interchange::{SquareCode, svg};
 use crate::sheet::{Pantry, Sheet};
 use crate::text::{
+    allergens,
     caution::LOCAL_RULES,
-    class::{ClassView, PartLines, allergens},
+    class::ClassView,
     format_options::FormatOptions,
     language::text,
-    name, tr, weighing,
+    name, tr,
+    weighing::{self, PartWeights, part_weights},
 };
 
 /// The layout before the page is measured.
@@ -29,7 +31,7 @@ pub struct BenchCard {
     /// "Soft tin bread, 10 × 92 g".
     pub made: String,
     /// Weights, part by part.
-    pub parts: Vec<PartLines>,
+    pub parts: Vec<PartWeights>,
     /// Steps, part by part.
     pub steps: Vec<(String, Vec<String>)>,
     /// Allergens.
@@ -42,17 +44,17 @@ pub struct BenchCard {
     pub fit: Fit,
 }
 
-/// Makes the bench card of a batch, with the square code of its link.
+/// Makes the bench card of a batch, with the square code of its link; none where there is no batch.
 #[must_use]
 pub fn bench_card(
     sheet: &Sheet,
-    scaled: &Scaled,
-    rounded: &Rounded,
+    batch: &BatchResults,
     pantry: &Pantry,
     code: Option<&SquareCode>,
     options: FormatOptions,
-) -> BenchCard {
-    let parts = weighed(sheet, rounded, options);
+) -> Option<BenchCard> {
+    let scaled = batch.scaled.as_ref().ok()?;
+    let rounded = batch.rounded.as_ref()?;
     let steps: Vec<(String, Vec<String>)> = sheet
         .formula
         .parts
@@ -60,7 +62,6 @@ pub fn bench_card(
         .zip(work(sheet))
         .map(|(part, work)| (part.name.clone(), work))
         .collect();
-    let marks = pantry.marks(&sheet.formula);
     let mut card = BenchCard {
         title: sheet.name.clone(),
         made: format!(
@@ -68,15 +69,21 @@ pub fn bench_card(
             name::bread(sheet.bread),
             weighing::pieces(&scaled.pieces, options)
         ),
-        allergens: allergens(&sheet.formula, &marks, LabelLaw::Eu).says,
+        allergens: allergens_of(sheet, pantry),
         cautions: all_cautions(sheet, options),
         code: code.map(on_paper),
         fit: ROOMY,
-        parts,
+        parts: part_weights(rounded, options),
         steps,
     };
     card.fit = fit::card(&card, code.map_or(0.0, code_side));
-    card
+    Some(card)
+}
+
+/// The allergens of a formula as sentences.
+fn allergens_of(sheet: &Sheet, pantry: &Pantry) -> String {
+    let found = batch::allergens::of(&sheet.formula, pantry, LabelLaw::Eu);
+    allergens::view(&found, &sheet.formula).says
 }
 
 /// Draws a code at its size on paper.
@@ -84,23 +91,6 @@ fn on_paper(code: &SquareCode) -> String {
     let side = code_side(code);
     let size = format!("<svg width=\"{side:.1}mm\" height=\"{side:.1}mm\" ");
     svg(code).replacen("<svg ", &size, 1)
-}
-
-fn weighed(sheet: &Sheet, rounded: &Rounded, options: FormatOptions) -> Vec<PartLines> {
-    let numbered = sheet.formula.parts.iter().enumerate();
-    let all = numbered.map(|(at, part)| PartLines {
-        name: part.name.clone(),
-        lines: rounded
-            .lines
-            .iter()
-            .filter(|line| line.at.part == at)
-            .filter_map(|line| {
-                let food = &rounded.formula.line(line.at)?.food;
-                Some((name::food(food), weighing::line(line, options).shows))
-            })
-            .collect(),
-    });
-    all.filter(|part| !part.lines.is_empty()).collect()
 }
 
 /// Lists the cautions of all parts, each once, then the authority that decides.
@@ -195,12 +185,11 @@ pub fn class_sheet(
     let mut notes = told.bowls.clone();
     notes.extend(told.loads.iter().cloned());
     notes.extend(told.stagger.iter().map(|advice| advice.to_do.to_string()));
-    let marks = pantry.marks(&sheet.formula);
     let mut paper = ClassSheet {
         title: sheet.name.clone(),
         class: told.title.clone(),
         columns,
-        allergens: allergens(&sheet.formula, &marks, LabelLaw::Eu).says,
+        allergens: allergens_of(sheet, pantry),
         cautions: all_cautions(sheet, options),
         code: code.map(on_paper),
         fit: ROOMY,
@@ -230,7 +219,7 @@ fn rows(told: &ClassView) -> Vec<SheetRow> {
     let mut rows = Vec::new();
     for (at, part) in told.total.iter().enumerate() {
         for (line, (food, total)) in part.lines.iter().enumerate() {
-            let of = |parts: &[PartLines]| {
+            let of = |parts: &[PartWeights]| {
                 let found = parts.get(at).and_then(|part| part.lines.get(line));
                 found.map(|(_, shows)| shows.clone()).unwrap_or_default()
             };

@@ -1,8 +1,8 @@
-//! The batch's results: scaling, rounding, cures, dividing.
+//! The batch's results: scaling, rounding, aids, dividing.
 
 use serde_json::{Value, json};
 use softcrumb::engine::batch::{
-    Cures, Divided, PocketScale, Rounded, RoundedLine, Scaled, SolutionCure,
+    Divided, PocketScale, Rounded, RoundedLine, Scaled, SolutionAid, WeighingAids,
 };
 use softcrumb::engine::quantity::Share;
 
@@ -14,8 +14,8 @@ use crate::spelling::snake;
 pub(super) fn told(evaluation: &Evaluation) -> Value {
     let divisions = evaluation.divisions.iter();
     json!({
-        "scaled": or_error(&evaluation.scaled, "batch", scaled),
-        "rounded": evaluation.rounded.as_ref().map(rounded),
+        "scaled": or_error(&evaluation.batch.scaled, "batch", scaled),
+        "rounded": evaluation.batch.rounded.as_ref().map(rounded),
         "divided": evaluation.divided.as_ref().map(|d| or_error(d, "batch", divided)),
         "divide": divisions.map(|d| or_error(d, "divide", divided)).collect::<Vec<_>>(),
     })
@@ -61,24 +61,24 @@ fn line(line: &RoundedLine) -> Value {
         "error_share": line.error_share.map(Share::fraction),
         "percent_exact_share": line.percent_exact.map(Share::fraction),
         "percent_weighed_share": line.percent_weighed.map(Share::fraction),
-        "cures": line.cures.as_ref().map(cures),
+        "cures": line.aids.as_ref().map(aids),
     })
 }
 
-fn cures(cures: &Cures) -> Value {
-    let pocket = |cure: PocketScale| {
+fn aids(aids: &WeighingAids) -> Value {
+    let pocket = |aid: PocketScale| {
         json!({
-            "division_g": cure.division.grams(), "weighed_g": cure.weighed.grams(),
-            "error_g": cure.error.grams(),
+            "division_g": aid.division.grams(), "weighed_g": aid.weighed.grams(),
+            "error_g": aid.error.grams(),
         })
     };
-    json!({ "pocket_scale": cures.pocket_scale.map(pocket), "solution": cures.solution.map(solution) })
+    json!({ "pocket_scale": aids.pocket_scale.map(pocket), "solution": aids.solution.map(solution) })
 }
 
-fn solution(cure: SolutionCure) -> Value {
-    let kind = snake(&cure);
-    match cure {
-        SolutionCure::Take(take) => json!({
+fn solution(aid: SolutionAid) -> Value {
+    let kind = snake(&aid);
+    match aid {
+        SolutionAid::Take(take) => json!({
             "kind": kind, "stir_in_yeast_g": take.stir_in_yeast.grams(),
             "stir_in_water_g": take.stir_in_water.grams(),
             "solution_exact_g": take.solution_exact.grams(), "solution_g": take.solution.grams(),
@@ -87,10 +87,10 @@ fn solution(cure: SolutionCure) -> Value {
             "water_left_exact_g": take.water_left_exact.grams(),
             "water_left_g": take.water_left.grams(), "error_g": take.error.grams(),
         }),
-        SolutionCure::StillBelowScale { solution } => {
+        SolutionAid::StillBelowScale { solution } => {
             json!({ "kind": kind, "solution_g": solution.grams() })
         }
-        SolutionCure::NotEnoughWater { brings, water } => {
+        SolutionAid::NotEnoughWater { brings, water } => {
             json!({ "kind": kind, "brings_g": brings.grams(), "water_g": water.grams() })
         }
     }

@@ -41,7 +41,7 @@ fn sums(sums: &SyrupSums) -> Value {
         .iter()
         .map(|w| or_error(w, "thickness_pa_s", needed));
     json!({
-        "syrup": syrup(&sums.syrup), "curve": curve(&sums.curve),
+        "syrup": syrup(&sums.found.syrup), "curve": curve(&sums.found.curve),
         "liquid_for": wished.collect::<Vec<_>>(),
     })
 }

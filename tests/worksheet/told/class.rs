@@ -1,49 +1,31 @@
 //! Results beside the batch: tins, nutrition, allergens, shopping, class.
 
-use std::num::{NonZeroU16, NonZeroU32};
-
 use serde_json::{Value, json};
-use softcrumb::engine::class::{self, Bench, BowlNeed, Load, OvenPlan, bowls, oven};
+use softcrumb::engine::class::{Bench, BowlNeed, Load, OvenPlan};
 use softcrumb::engine::nutrition::{
-    self, Declared, DeclaredLine, LabelLaw, Nutrients, Nutrition, declare,
+    AllergenRow, Declared, DeclaredLine, LabelLaw, Nutrients, NutritionError,
 };
 use softcrumb::engine::quantity::{Length, Mass, Money};
-use softcrumb::engine::shopping::{self, Item, needs};
-use softcrumb::engine::tin::{DoughHeight, Filling, Layout, Spot, dough_height, filling, layout};
+use softcrumb::engine::shopping::Item;
+use softcrumb::engine::tin::{DoughHeight, Filling, Layout, Spot};
+use softcrumb::results::batch::nutrition::{self, NutritionPortion, NutritionResults};
+use softcrumb::results::batch::shopping::{self, ShoppingResults};
+use softcrumb::results::batch::{allergens, class, tins};
 
-use super::weights;
 use crate::asked::Asked;
 use crate::error::or_error;
 use crate::evaluation::Evaluation;
 use crate::spelling::snake;
 
 pub(super) fn tin(asked: &Asked, evaluation: &Evaluation) -> Value {
-    let (Some(used), Ok(scaled)) = (asked.sheet.batch.tin, &evaluation.scaled) else {
+    let scaled = evaluation.batch.scaled.as_ref().ok();
+    let Some(tins) = scaled.and_then(|scaled| tins::of(&asked.sheet, scaled)) else {
         return Value::Null;
     };
-    let count = f64::from(used.tins.count.get());
-    let each = Mass::from_grams(scaled.needed.grams() / count).unwrap_or_default();
-    let filled = filling(used.tins, asked.sheet.bread, used.room, Some(scaled.needed));
-    let pieces = scaled
-        .pieces
-        .count
-        .get()
-        .div_ceil(u32::from(used.tins.count.get()));
-    let pieces = u16::try_from(pieces)
-        .ok()
-        .and_then(NonZeroU16::new)
-        .unwrap_or(NonZeroU16::MAX);
-    let laid = layout(
-        &used.tins.tin,
-        pieces,
-        used.rows,
-        scaled.pieces.each,
-        used.rise,
-    );
     json!({
-        "filling": or_error(&filled, "batch.tin", filled_told),
-        "stand": or_error(&dough_height(&used.tins.tin, each, used.rise), "batch.tin", stand_told),
-        "layout": or_error(&laid, "batch.tin", layout_told),
+        "filling": or_error(&tins.filling, "batch.tin", filled_told),
+        "stand": or_error(&tins.height, "batch.tin", stand_told),
+        "layout": or_error(&tins.layout, "batch.tin", layout_told),
     })
 }
 
@@ -77,21 +59,19 @@ fn layout_told(laid: &Layout) -> Value {
     })
 }
 
-pub(super) fn nutrition(evaluation: &Evaluation) -> Value {
-    let Ok(scaled) = &evaluation.scaled else {
+pub(super) fn nutrition(asked: &Asked, evaluation: &Evaluation) -> Value {
+    let Ok(scaled) = &evaluation.batch.scaled else {
         return Value::Null;
     };
-    or_error(
-        &nutrition::nutrition(scaled),
-        "batch",
-        |found: &Nutrition| {
-            let (piece, in_piece) = found.in_piece();
-            json!({
-                "mass_g": found.mass.grams(), "piece_g": piece.grams(), "all": held(&found.all),
-                "hundred_grams": both(&found.in_hundred_grams()), "piece": both(&in_piece),
-            })
-        },
-    )
+    let [eu, us] = LabelLaw::ALL.map(|law| nutrition::of(&asked.sheet, scaled, law));
+    or_error(&eu, "batch", |found: &NutritionResults| {
+        json!({
+            "mass_g": found.whole.mass.grams(), "piece_g": found.piece.mass.grams(),
+            "all": held(&found.whole.all),
+            "hundred_grams": both(&found.hundred_grams, &us, |us| &us.hundred_grams),
+            "piece": both(&found.piece, &us, |us| &us.piece),
+        })
+    })
 }
 
 fn held(held: &Nutrients) -> Value {
@@ -103,51 +83,55 @@ fn held(held: &Nutrients) -> Value {
     })
 }
 
-fn both(portion: &Nutrients) -> Value {
-    let of = |law| {
-        or_error(&declare(portion, law), "batch", |(energy, lines)| {
-            let line = |line: &DeclaredLine| {
-                json!({
-                    "nutrient": snake(&line.nutrient), "exact_g": line.exact.grams(),
-                    "declared": match line.declared {
-                        Declared::Nothing => json!(0),
-                        Declared::Below(limit) => json!({ "below_g": limit.grams() }),
-                        Declared::Amount { mass, places } => json!({ "g": mass.grams(), "places": places }),
-                    },
-                })
-            };
-            json!({
-                "kilojoules": energy.kilojoules, "kilocalories": energy.kilocalories,
-                "lines": lines.iter().map(line).collect::<Vec<_>>(),
-            })
+fn both(
+    eu: &NutritionPortion,
+    us: &Result<NutritionResults, NutritionError>,
+    portion: impl Fn(&NutritionResults) -> &NutritionPortion,
+) -> Value {
+    json!({
+        "exact": held(&eu.nutrients), "eu": declared(eu),
+        "us": or_error(us, "batch", |us| declared(portion(us))),
+    })
+}
+
+fn declared(portion: &NutritionPortion) -> Value {
+    let line = |line: &DeclaredLine| {
+        json!({
+            "nutrient": snake(&line.nutrient), "exact_g": line.exact.grams(),
+            "declared": match line.declared {
+                Declared::Nothing => json!(0),
+                Declared::Below(limit) => json!({ "below_g": limit.grams() }),
+                Declared::Amount { mass, places } => json!({ "g": mass.grams(), "places": places }),
+            },
         })
     };
-    json!({ "exact": held(portion), "eu": of(LabelLaw::Eu), "us": of(LabelLaw::Us) })
+    json!({
+        "kilojoules": portion.energy.kilojoules, "kilocalories": portion.energy.kilocalories,
+        "lines": portion.lines.iter().map(line).collect::<Vec<_>>(),
+    })
 }
 
 pub(super) fn allergens(asked: &Asked) -> Value {
     let formula = &asked.sheet.formula;
-    let marks = asked.class.pantry.marks(formula);
     let of = |law| {
-        let rows = nutrition::allergens(formula, &marks, law);
-        let row = |row: &nutrition::AllergenRow| {
+        let found = allergens::of(formula, &asked.class.pantry, law);
+        let row = |row: &AllergenRow| {
             json!({
                 "allergen": snake(&row.allergen), "contained": row.contained(),
                 "told_by": row.told_by.iter().map(snake).collect::<Vec<_>>(),
             })
         };
-        rows.iter().map(row).collect::<Vec<_>>()
+        found.rows.iter().map(row).collect::<Vec<_>>()
     };
     json!({ "eu": of(LabelLaw::Eu), "us": of(LabelLaw::Us) })
 }
 
 pub(super) fn shopping(asked: &Asked, evaluation: &Evaluation) -> Value {
-    let Ok(scaled) = &evaluation.scaled else {
+    let Ok(scaled) = &evaluation.batch.scaled else {
         return Value::Null;
     };
-    let packs = asked.class.pantry.packs(&scaled.formula);
-    let list = shopping::shopping(needs(&scaled.formula), &packs);
-    or_error(&list, "pantry", |list| {
+    let found = shopping::of(scaled, &asked.class.pantry);
+    or_error(&found, "pantry", |ShoppingResults { list, .. }| {
         let item = |item: &Item| {
             json!({
                 "name": item.food.name(), "needed_g": item.needed.grams(), "to_buy_g": item.to_buy.grams(),
@@ -166,13 +150,12 @@ pub(super) fn class(asked: &Asked) -> Value {
     let Some(settings) = asked.class.settings else {
         return Value::Null;
     };
-    let (sheet, batch) = (&asked.sheet, &asked.sheet.batch);
-    let made = class::class(&sheet.formula, settings, batch.losses, batch.pieces);
-    or_error(&made, "class", |made| {
+    let class = class::of(&asked.sheet, &settings, asked.kitchen.scales);
+    or_error(&class.weights, "class", |weights| {
         let bench = |bench: &Bench| {
             json!({
                 "count": bench.count, "students": bench.students, "loaves": bench.loaves,
-                "lines_g": weights(&bench.batch.formula),
+                "lines_g": super::weights(&bench.batch.formula),
             })
         };
         let bowl = |need: &BowlNeed| {
@@ -181,13 +164,13 @@ pub(super) fn class(asked: &Asked) -> Value {
                 "room_cm3": need.room.cubic_centimetres(),
             })
         };
-        let loaves = NonZeroU32::new(made.loaves).unwrap_or(NonZeroU32::MIN);
+        let made = &weights.class;
         json!({
             "stations": made.stations, "loaves": made.loaves, "dough_g": made.dough.grams(),
             "benches": made.benches.iter().map(bench).collect::<Vec<_>>(),
-            "total_g": weights(&made.total),
-            "bowls": bowls(made).iter().map(bowl).collect::<Vec<_>>(),
-            "oven": or_error(&oven(loaves, settings.oven), "class.oven", oven_told),
+            "total_g": super::weights(&made.total),
+            "bowls": weights.bowls.iter().map(bowl).collect::<Vec<_>>(),
+            "oven": or_error(&class.oven, "class.oven", oven_told),
         })
     })
 }

@@ -13,21 +13,27 @@ use crate::evaluation::Evaluation;
 use crate::spelling::snake;
 
 pub(super) fn told(evaluation: &Evaluation) -> Value {
-    let [written, made] = &evaluation.figures;
-    let [water_written, water_made] = &evaluation.water;
-    let lines = evaluation.percentages.iter().map(|(at, all, own)| {
+    let results = &evaluation.formula;
+    let lines = results.lines.iter().map(|line| {
         let share = |of: &Result<Percentage, FormulaError>| {
-            or_error(of, "formula", |percentage| json!(percentage.share.fraction()))
+            or_error(of, "formula", |percentage| {
+                json!(percentage.share.fraction())
+            })
         };
-        json!({ "stream": at.part, "line": at.line, "of_all_flour": share(all), "of_own_stream": share(own) })
+        json!({
+            "stream": line.at.part, "line": line.at.line,
+            "of_all_flour": share(&line.of_all_flour), "of_own_stream": share(&line.of_own_part),
+        })
     });
+    let totals = results.parts.iter().map(|part| &part.totals);
+    let water_of = |ledger| or_error(ledger, "formula", water);
     let cautions = |all: &Vec<Caution>| json!(all.iter().map(caution).collect::<Vec<_>>());
     json!({
-        "as_written": { "figures": figures(written), "water": or_error(water_written, "formula", water) },
-        "as_made": { "figures": figures(made), "water": or_error(water_made, "formula", water) },
+        "as_written": { "figures": figures(&results.as_written), "water": water_of(&results.water.as_written) },
+        "as_made": { "figures": figures(&results.as_made), "water": water_of(&results.water.as_made) },
         "lines": lines.collect::<Vec<_>>(),
-        "streams": evaluation.parts.iter().map(|s| or_error(s, "formula", part)).collect::<Vec<_>>(),
-        "cautions": or_error(&evaluation.cautions, "formula", cautions),
+        "streams": totals.map(|s| or_error(s, "formula", part)).collect::<Vec<_>>(),
+        "cautions": or_error(&results.cautions, "formula", cautions),
         "compared": evaluation.compared.as_ref().map(compared),
         "targets": evaluation.targets.iter().map(|t| or_error(t, "targets", reached)).collect::<Vec<_>>(),
         "stream_shares": evaluation.part_shares.iter()

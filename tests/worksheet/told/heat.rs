@@ -3,29 +3,32 @@
 use serde_json::{Value, json};
 use softcrumb::engine::chocolate::{MeltRemedy, melt_remedies};
 use softcrumb::engine::heat::{
-    BakeTime, Boiling, CookedFlour, Cooled, CoolingAdvice, CoolingRemedy, Curve, DoughRemedy,
-    DoughStep, LiquidAnswer, PasteRemedy, Programme, StageResult,
+    BakeTime, Boiling, CookedFlour, CookedPaste, Cooled, CoolingAdvice, CoolingRemedy, Curve,
+    DoughRemedy, DoughStep, HeatError, LiquidAnswer, PasteRemedy, Programme, StageResult,
 };
-use softcrumb::engine::kitchen::{Baking, HeatShare};
 use softcrumb::engine::quantity::{Minutes, Temperature};
+use softcrumb::results::heat::{
+    Baking, CoolingPlan, CoolingResult, HeatShare, MixingResult, PasteResult,
+};
 
 use crate::asked::Asked;
 use crate::asked_heat::PLACES;
 use crate::error::or_error;
-use crate::heat::{BowlSums, Heat, MeltSums, PasteSums};
+use crate::heat::{Heat, MeltSums, Remedies};
 use crate::spelling::snake;
 
 pub(super) fn told(asked: &Asked, heat: &Heat) -> Value {
-    let pastes = heat.pastes.iter();
+    let pastes = heat.results.pastes.iter().zip(&heat.paste_coolings);
     let melts = heat.melts.iter();
     let coolings = heat.coolings.iter().zip(&asked.heat.coolings);
     json!({
-        "boiling": or_error(&heat.boiling, "kitchen", boiling),
-        "pastes": pastes.map(|(at, sums)| json!({
-            "stream": at, "answer": or_error(sums, "formula", paste),
+        "boiling": or_error(&heat.results.boiling, "kitchen", boiling),
+        "pastes": pastes.map(|(one, cooling)| json!({
+            "stream": one.part,
+            "answer": or_error(&sums(one, cooling), "formula", paste),
         })).collect::<Vec<_>>(),
-        "bowl": or_error(&heat.bowl, "formula", bowl),
-        "baking": or_error(&heat.baking, "heat", baking),
+        "bowl": or_error(&heat.results.mixing, "formula", |mixing| bowl(mixing, &heat.remedies)),
+        "baking": or_error(&heat.results.baking, "heat", baking),
         "melts": melts.map(|(at, sums)| json!({
             "stream": at, "answer": or_error(sums, "formula", melted),
         })).collect::<Vec<_>>(),
@@ -43,17 +46,26 @@ fn boiling(boiling: &Boiling) -> Value {
     })
 }
 
-fn paste(sums: &PasteSums) -> Value {
-    let cooked = &sums.cooked;
+/// A paste with its cooling; why it cannot be had where either cannot.
+fn sums<'s>(
+    paste: &'s PasteResult,
+    cooling: &'s CoolingResult,
+) -> Result<(&'s CookedPaste, CoolingPlan, Option<&'s Cooled>), HeatError> {
+    let cooked = paste.cooked.as_ref().map_err(Clone::clone)?;
+    let plan = cooling.plan.clone().unwrap_or(Err(HeatError::NoTarget))?;
+    Ok((cooked, plan, cooling.cooled.as_ref()))
+}
+
+fn paste((cooked, plan, cooling): &(&CookedPaste, CoolingPlan, Option<&Cooled>)) -> Value {
     json!({
         "poured_c": cooked.poured.celsius(), "paste_c": cooked.temperature.celsius(),
         "water_g": cooked.water.grams(), "starch_g": cooked.starch.grams(),
         "cooked_share": cooked.cooked.fraction(),
         "flours": cooked.flours.iter().map(flour).collect::<Vec<_>>(),
         "remedies": cooked.remedies.iter().map(paste_remedy).collect::<Vec<_>>(),
-        "cooling": cooled(&sums.cooled),
-        "stays_min": sums.plan.stays().iter().map(|stay| stay.minutes.minutes()).collect::<Vec<_>>(),
-        "advice": or_error(&sums.plan.advise(), "formula", advice),
+        "cooling": cooling.map(cooled),
+        "stays_min": plan.stays().iter().map(|stay| stay.minutes.minutes()).collect::<Vec<_>>(),
+        "advice": or_error(&plan.advise(), "formula", advice),
     })
 }
 
@@ -129,8 +141,8 @@ fn advice(advice: &CoolingAdvice) -> Value {
     })
 }
 
-fn bowl(sums: &BowlSums) -> Value {
-    let dough = &sums.bowlful.dough;
+fn bowl(mixing: &MixingResult, remedies: &Remedies) -> Value {
+    let dough = &mixing.load.dough;
     let components = dough.components();
     let share = |share: &HeatShare| {
         json!({
@@ -139,20 +151,20 @@ fn bowl(sums: &BowlSums) -> Value {
         })
     };
     json!({
-        "dough_c": sums.came.temperature.celsius(),
-        "settles_c": sums.came.mixed.temperature.celsius(),
-        "rise_k": sums.came.rise.kelvin(), "dry_flour_g": dough.dry_flour.grams(),
+        "dough_c": mixing.dough.temperature.celsius(),
+        "settles_c": mixing.dough.mixed.temperature.celsius(),
+        "rise_k": mixing.dough.rise.kelvin(), "dry_flour_g": dough.dry_flour.grams(),
         "parts": components.iter().map(|component| json!({
             "of": component.of, "mass_g": component.mass.grams(), "at_c": component.temperature.celsius(),
         })).collect::<Vec<_>>(),
-        "shares": sums.shares.iter().map(share).collect::<Vec<_>>(),
-        "liquid": or_error(&sums.liquid, "formula", liquid),
-        "ways": sums.ways.iter().map(dough_remedy).collect::<Vec<_>>(),
-        "factor_method_c": or_error(&sums.factor, "heat", |factor| json!(factor.water.celsius())),
+        "shares": mixing.shares.iter().map(share).collect::<Vec<_>>(),
+        "liquid": or_error(&mixing.liquid, "formula", |answer| liquid(answer, &remedies.at_best)),
+        "ways": remedies.as_it_is.iter().map(dough_remedy).collect::<Vec<_>>(),
+        "factor_method_c": or_error(&mixing.factor, "heat", |factor| json!(factor.water.celsius())),
     })
 }
 
-fn liquid(answer: &LiquidAnswer) -> Value {
+fn liquid(answer: &LiquidAnswer, remedies: &[DoughRemedy]) -> Value {
     match answer {
         LiquidAnswer::At { liquid, dough } => json!({
             "reached": true, "liquid_c": liquid.celsius(), "dough_c": dough.temperature.celsius(),
@@ -161,7 +173,7 @@ fn liquid(answer: &LiquidAnswer) -> Value {
             "reached": false, "wanted_c": out.wanted.map(Temperature::celsius),
             "best_c": out.best.celsius(), "dough_c": out.dough.temperature.celsius(),
             "short_k": out.short.kelvin(),
-            "remedies": out.remedies.iter().map(dough_remedy).collect::<Vec<_>>(),
+            "remedies": remedies.iter().map(dough_remedy).collect::<Vec<_>>(),
         }),
     }
 }

@@ -30,7 +30,7 @@ pub(crate) fn told(asked: &Asked, evaluation: &Evaluation) -> Value {
         "day": day::told(asked, evaluation),
         "heat": evaluation.heat.as_ref().map(|heat| heat::told(asked, heat)),
         "tin": class::tin(asked, evaluation),
-        "nutrition": class::nutrition(evaluation),
+        "nutrition": class::nutrition(asked, evaluation),
         "allergens": class::allergens(asked),
         "shopping": class::shopping(asked, evaluation),
         "class": class::class(asked),

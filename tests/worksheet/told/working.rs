@@ -26,15 +26,18 @@ fn add(all: &mut Lines, of: &'static str, lines: Vec<Line>) {
 }
 
 fn of_formula(evaluation: &Evaluation, all: &mut Lines) {
-    for (_, of_all, of_own) in &evaluation.percentages {
-        for percentage in [of_all, of_own].into_iter().flatten() {
+    let results = &evaluation.formula;
+    for line in &results.lines {
+        let both = [&line.of_all_flour, &line.of_own_part];
+        for percentage in both.into_iter().flatten() {
             add(all, "percentage", percentage.working());
         }
     }
-    for water in evaluation.water.iter().flatten() {
+    let both = [&results.water.as_written, &results.water.as_made];
+    for water in both.into_iter().flatten() {
         add(all, "water", water.working());
     }
-    for part in evaluation.parts.iter().flatten() {
+    for part in results.parts.iter().flat_map(|part| &part.totals) {
         add(all, "stream", part.working());
     }
     if let Some(compared) = &evaluation.compared {
@@ -51,10 +54,10 @@ fn of_formula(evaluation: &Evaluation, all: &mut Lines) {
 }
 
 fn of_batch(evaluation: &Evaluation, all: &mut Lines) {
-    if let Ok(scaled) = &evaluation.scaled {
+    if let Ok(scaled) = &evaluation.batch.scaled {
         add(all, "batch", scaled.working());
     }
-    if let Some(rounded) = &evaluation.rounded {
+    if let Some(rounded) = &evaluation.batch.rounded {
         add(all, "rounding", rounded.working());
         for line in &rounded.lines {
             add(all, "rounding", rounded.line_working(line.at));
@@ -74,9 +77,10 @@ fn of_chocolate(evaluation: &Evaluation, all: &mut Lines) {
     }
     for (_, sums) in &evaluation.syrups {
         if let Ok(sums) = sums {
-            add(all, "syrup", sums.syrup.working());
-            add(all, "seizing", sums.syrup.seizing_working());
-            add(all, "keeping", sums.syrup.keeping.working());
+            let syrup = &sums.found.syrup;
+            add(all, "syrup", syrup.working());
+            add(all, "seizing", syrup.seizing_working());
+            add(all, "keeping", syrup.keeping.working());
             for needed in sums.wished.iter().flatten() {
                 add(all, "liquid", needed.working());
             }
@@ -99,24 +103,23 @@ fn of_day(evaluation: &Evaluation, all: &mut Lines) {
 }
 
 fn of_heat(heat: &Heat, all: &mut Lines) {
-    if let Ok(boiling) = &heat.boiling {
+    let results = &heat.results;
+    if let Ok(boiling) = &results.boiling {
         add(all, "boiling", boiling.working());
     }
-    for sums in heat
-        .pastes
-        .iter()
-        .filter_map(|(_, sums)| sums.as_ref().ok())
-    {
-        add(all, "paste", sums.cooked.working());
-        add(all, "cooling", sums.cooled.working());
+    for (paste, cooling) in results.pastes.iter().zip(&heat.paste_coolings) {
+        if let (Ok(cooked), Some(cooled)) = (&paste.cooked, &cooling.cooled) {
+            add(all, "paste", cooked.working());
+            add(all, "cooling", cooled.working());
+        }
     }
-    if let Ok(bowl) = &heat.bowl {
-        add(all, "dough_temperature", bowl.came.working());
-        if let Ok(factor) = &bowl.factor {
+    if let Ok(mixing) = &results.mixing {
+        add(all, "dough_temperature", mixing.dough.working());
+        if let Ok(factor) = &mixing.factor {
             add(all, "factor_method", factor.working());
         }
     }
-    if let Ok(baking) = &heat.baking {
+    if let Ok(baking) = &results.baking {
         add(all, "core", baking.core_working());
         if let Ok(programme) = &baking.programme {
             add(all, "programme", programme.working());

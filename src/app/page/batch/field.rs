@@ -1,9 +1,9 @@
 //! The batch as data with fields.
 
-use super::results::scale_sheet;
 use crate::app::part::{Field, FieldData, FieldError};
 use crate::app::state::{AppState, use_app_state};
 use crate::engine::batch::BatchError;
+use crate::results::batch::scale;
 use crate::sheet::Batch;
 use crate::text::read::ReadError;
 
@@ -36,7 +36,7 @@ impl FieldData for Batch {
     ) -> Result<(), FieldError<BatchError>> {
         let mut sheet = state.sheet();
         set(&mut sheet.batch)?;
-        scale_sheet(&sheet).map_err(FieldError::Rejected)?;
+        scale(&sheet).map_err(FieldError::Rejected)?;
         state.put(sheet, Some(from));
         Ok(())
     }

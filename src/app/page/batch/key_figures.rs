@@ -37,13 +37,6 @@ pub fn BatchFigureBox(
             answers.read_before(|scaled| look(scaled, options)),
         )
     });
-    let working = move |()| {
-        answers.scaled.with_untracked(|scaled| {
-            let scaled = scaled.as_ref().ok();
-            scaled
-                .map(|scaled| scaled.working_of(figure))
-                .unwrap_or_default()
-        })
-    };
+    let working = move |()| answers.working_of(figure);
     view! { <Figure label shown working=Callback::new(working) /> }
 }

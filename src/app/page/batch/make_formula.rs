@@ -6,7 +6,7 @@ use super::BatchAnswers;
 use crate::app::browser::live_region::announce;
 use crate::app::part::Button;
 use crate::app::state::{memo, use_app_state};
-use crate::engine::quantity::Factor;
+use crate::results::batch::{BatchResults, as_formula};
 use crate::text::{Trouble, tr};
 
 /// Puts the batch's weights in place of the formula's.
@@ -14,28 +14,16 @@ use crate::text::{Trouble, tr};
 pub fn MakeFormula() -> impl IntoView {
     let state = use_app_state();
     let answers = BatchAnswers::here();
-    let is_same = memo(move || {
-        answers.scaled.with(|scaled| {
-            scaled
-                .as_ref()
-                .is_ok_and(|scaled| scaled.factor == Factor::ONE)
-        })
-    });
-    let make = move |()| {
-        let sheet = state.sheet();
-        let Ok(scaled) = answers.scaled.get_untracked() else {
-            return;
-        };
-        match sheet.made_from(&scaled) {
-            Ok(made) => {
-                state.put(made, None);
-                state.reset_inputs();
-                announce(tr!(
-                    "The formula now has this batch’s weights. Undo brings the old ones back."
-                ));
-            }
-            Err(error) => announce(&error.sentence(state.options.get_untracked())),
+    let is_same = memo(move || answers.results.with(BatchResults::is_formula_once));
+    let make = move |()| match as_formula(&state.sheet()) {
+        Ok(made) => {
+            state.put(made, None);
+            state.reset_inputs();
+            announce(tr!(
+                "The formula now has this batch’s weights. Undo brings the old ones back."
+            ));
         }
+        Err(error) => announce(&error.sentence(state.options.get_untracked())),
     };
     view! {
         <section class="card" aria-label=tr!("Make this the formula")>

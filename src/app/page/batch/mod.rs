@@ -1,26 +1,30 @@
 //! Batch: how much of it, in what?
+//!
+//! A section of the place is a folder: its cards and its fields. What they show is computed by the
+//! module of the same name in `results::batch` and worded by `text`.
 
+mod allergens;
 mod baked_card;
-mod change_card;
-mod cures;
-mod divide_card;
+mod class;
+mod dividing;
 mod field;
-mod fields;
 mod key_figures;
-mod losses_card;
+mod losses;
+mod lower_cards;
 mod make_formula;
-mod on_hand;
+mod nutrition;
 mod place;
 mod results;
-mod scales_card;
-mod wanted_card;
-mod ways;
-mod weigh_line;
+mod shopping;
+mod target;
+mod tins;
 mod weighing;
 
-pub use fields::STAYS;
 pub use key_figures::BatchKeys;
+pub use losses::STAYS;
+pub use lower_cards::LowerCards;
 pub use place::BatchPlace;
-pub use results::{BatchAnswers, made, scale_sheet};
-pub use wanted_card::WantedCard;
-pub use weigh_line::WeighLine;
+pub use results::BatchAnswers;
+pub use target::WantedCard;
+pub use tins::TinCard;
+pub use weighing::WeighLine;

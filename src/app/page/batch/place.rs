@@ -4,14 +4,11 @@ use leptos::prelude::*;
 
 use super::BatchAnswers;
 use super::baked_card::BakedCard;
-use super::change_card::ChangeCard;
-use super::cures::Cures;
-use super::divide_card::DivideCard;
-use super::losses_card::LossesCard;
+use super::dividing::DivideCard;
+use super::losses::LossesCard;
 use super::make_formula::MakeFormula;
-use super::scales_card::ScalesCard;
-use super::wanted_card::WantedCard;
-use super::weighing::Weighing;
+use super::target::WantedCard;
+use super::weighing::{ChangeCard, ScalesCard, Weighing, WeighingAids};
 use crate::app::lazy;
 use crate::app::page::HEADING;
 use crate::app::part::AdviceCard;
@@ -24,7 +21,7 @@ use crate::text::{Trouble, caution, name, tr};
 #[component]
 pub fn BatchPlace() -> impl IntoView {
     let answers = BatchAnswers::here();
-    let current = memo(move || answers.scaled.with(Result::is_ok));
+    let current = memo(move || answers.is_scaled());
     view! {
         <h1 class="heard" id=HEADING tabindex="-1">{name::place(Place::Batch)}</h1>
         <div class="newspaper">
@@ -34,7 +31,7 @@ pub fn BatchPlace() -> impl IntoView {
             <Why />
             <Show when=move || current.get()>
                 <Doubts />
-                <Cures />
+                <WeighingAids />
                 <Weighing />
                 <ChangeCard />
                 <DivideCard />
@@ -53,9 +50,10 @@ fn Why() -> impl IntoView {
     let answers = BatchAnswers::here();
     let why = memo(move || {
         let options = state.options.get();
-        answers
-            .scaled
-            .with(|scaled| scaled.as_ref().err().map(|error| error.sentence(options)))
+        answers.results.with(|results| {
+            let error = results.scaled.as_ref().err()?;
+            Some(error.sentence(options))
+        })
     });
     move || {
         why.get().map(|why| {
@@ -75,12 +73,8 @@ fn Doubts() -> impl IntoView {
     let state = use_app_state();
     let answers = BatchAnswers::here();
     let doubts = memo(move || {
-        answers.scaled.with(|scaled| {
-            scaled
-                .as_ref()
-                .map(|scaled| scaled.cautions.clone())
-                .unwrap_or_default()
-        })
+        let cautions = answers.read_scaled(|scaled| scaled.cautions.clone());
+        cautions.unwrap_or_default()
     });
     let card = move |doubt: BatchCaution| {
         let advice = memo(move || Some(caution::batch(&doubt, state.options.get())));

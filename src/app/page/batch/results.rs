@@ -1,103 +1,84 @@
-//! Answers about the batch, shared by its place, its key figures and the chocolate.
+//! The results of the batch, shared by its place, its key figures, heat, chocolate and the day.
 
-use crate::text::tr;
 use leptos::prelude::*;
 
-use super::divide_card::Bench;
-use super::ways::Ways;
+use super::dividing::BenchBoxes;
+use super::target::PreviousTargets;
 use crate::app::state::{AppState, memo, use_app_state};
-use crate::engine::batch::{BatchError, Rounded, Scaled, Weighing, round, scale};
+use crate::engine::batch::{BatchFigure, Rounded, Scaled};
 use crate::engine::formula::Formula;
-use crate::engine::quantity::Division;
-use crate::sheet::Sheet;
+use crate::engine::working::Line;
+use crate::results::batch::{self, BatchResults};
+use crate::text::tr;
 
-/// Answers about the batch.
+/// The results of the batch.
 #[derive(Clone, Copy)]
 pub struct BatchAnswers {
-    /// The formula as large as what is wanted.
-    pub scaled: Memo<Result<Scaled, BatchError>>,
-    /// The same for the formula as it is kept, while a trial is on.
-    pub before: Memo<Option<Result<Scaled, BatchError>>>,
-    /// The formula as large as it is made; as it is written where no batch can be worked out.
+    /// The batch of the open formula.
+    pub results: Memo<BatchResults>,
+    /// The batch of the formula as it is saved, while a trial is open.
+    pub saved: Memo<Option<BatchResults>>,
+    /// The formula as it is made.
     pub made: Memo<Formula>,
-    /// The scales of the kitchen.
-    pub weighing: Memo<Weighing>,
-    /// The batch as those scales show it.
-    pub rounded: Memo<Option<Rounded>>,
-    /// What was asked for in ways that are not shown now.
-    pub ways: RwSignal<Ways>,
-    /// The dough that is really on the bench.
-    pub bench: RwSignal<Bench>,
+    /// The last target of each kind.
+    pub previous: RwSignal<PreviousTargets>,
+    /// What was typed about the dough on the bench.
+    pub bench: RwSignal<BenchBoxes>,
 }
 
 impl BatchAnswers {
-    /// The answers that follow from the state of the page.
+    /// The results that follow from the state of the page.
     pub fn of(state: AppState) -> Self {
-        let scaled = memo(move || state.with(scale_sheet));
-        let weighing = memo(move || {
-            let scales = state.kitchen.with(|kitchen| kitchen.scales);
-            Weighing::from_masses(scales.main, scales.pocket).unwrap_or(Weighing {
-                main: Division::ONE_GRAM,
-                pocket: None,
-            })
-        });
-        let before = memo(move || state.is_trial().then(|| state.with_saved(scale_sheet)));
+        let scales = memo(move || state.kitchen.with(|kitchen| kitchen.scales));
+        let results = memo(move || state.with(|sheet| batch::of(sheet, scales.get())));
         Self {
-            scaled,
-            before,
-            made: memo(move || {
-                scaled.with(|scaled| match scaled {
-                    Ok(scaled) => scaled.formula.clone(),
-                    Err(_) => state.with(|sheet| sheet.formula.clone()),
-                })
+            results,
+            saved: memo(move || {
+                let of = |sheet: &_| batch::of(sheet, scales.get());
+                state.is_trial().then(|| state.with_saved(of))
             }),
-            weighing,
-            rounded: memo(move || {
-                scaled.with(|scaled| {
-                    let scaled = scaled.as_ref().ok()?;
-                    Some(round(&scaled.formula, weighing.get()))
-                })
-            }),
-            ways: RwSignal::new(Ways::default()),
-            bench: RwSignal::new(Bench::default()),
+            made: memo(move || results.with(|results| results.formula.clone())),
+            previous: RwSignal::new(PreviousTargets::default()),
+            bench: RwSignal::new(BenchBoxes::default()),
         }
     }
 
-    /// The answers of this page, worked out from when they are first asked for.
+    /// The results of this page, computed from when they are first asked for.
     pub fn here() -> Self {
         use_app_state().page_singleton(Self::of)
     }
 
-    /// A figure of the batch, written out; what stands there where there is none.
-    pub fn read(self, look: impl Fn(&Scaled) -> String) -> String {
-        self.scaled.with(|scaled| match scaled {
-            Ok(scaled) => look(scaled),
-            Err(_) => tr!("not known").to_owned(),
-        })
+    /// Whether the formula can be scaled to its batch target.
+    pub fn is_scaled(self) -> bool {
+        self.results.with(|results| results.scaled.is_ok())
     }
 
-    /// The same figure before the trial, while one is on.
+    /// A figure of the scaled batch; none where it cannot be scaled.
+    pub fn read_scaled<T>(self, look: impl FnOnce(&Scaled) -> T) -> Option<T> {
+        self.results
+            .with(|results| results.scaled.as_ref().ok().map(look))
+    }
+
+    /// A figure of the batch, formatted.
+    pub fn read(self, look: impl Fn(&Scaled) -> String) -> String {
+        let found = self.read_scaled(look);
+        found.unwrap_or_else(|| tr!("not known").to_owned())
+    }
+
+    /// The same figure of the saved formula, while a trial is open.
     pub fn read_before(self, look: impl Fn(&Scaled) -> String) -> Option<String> {
-        self.before
-            .with(|before| before.as_ref()?.as_ref().ok().map(look))
+        self.saved
+            .with(|saved| saved.as_ref()?.scaled.as_ref().ok().map(look))
     }
 
     /// A figure of the rounded batch.
     pub fn read_rounded<T>(self, look: impl Fn(&Rounded) -> Option<T>) -> Option<T> {
-        self.rounded.with(|rounded| look(rounded.as_ref()?))
+        self.results.with(|results| look(results.rounded.as_ref()?))
     }
-}
 
-/// A sheet's formula made as large as what is wanted of it.
-///
-/// # Errors
-/// What keeps the batch from being worked out.
-pub fn scale_sheet(sheet: &Sheet) -> Result<Scaled, BatchError> {
-    let batch = &sheet.batch;
-    scale(&sheet.formula, batch.wanted, batch.losses, batch.pieces)
-}
-
-/// A sheet's formula as large as it is made; as it is written where no batch can be worked out.
-pub fn made(sheet: &Sheet) -> Formula {
-    scale_sheet(sheet).map_or_else(|_| sheet.formula.clone(), |scaled| scaled.formula)
+    /// The steps that lead to a figure of the batch.
+    pub fn working_of(self, figure: BatchFigure) -> Vec<Line> {
+        self.results
+            .with_untracked(|results| results.working_of(figure))
+    }
 }

@@ -4,9 +4,9 @@ use leptos::prelude::*;
 
 use crate::app::browser::live_region::announce;
 use crate::app::part::{Button, Picture};
-use crate::app::state::{AppState, use_app_state};
-use crate::engine::chocolate::{usual_filling, usual_syrup};
-use crate::engine::formula::{Part, PartKind};
+use crate::app::state::use_app_state;
+use crate::engine::formula::PartKind;
+use crate::results::chocolate::usual_part;
 use crate::text::{Trouble, language::text, name, notice, tr, tr_noop};
 
 /// Offers a part that the formula has not.
@@ -23,20 +23,17 @@ pub fn AddPartCard(
     }
     .map(text);
     let add = move |()| {
-        match begun(state, kind) {
-            Ok(Some(_)) if !state.sheet().formula.has_room_for_a_part() => {
+        let sheet = state.sheet();
+        match usual_part(&sheet, kind, name::part_kind(kind).to_owned()) {
+            Ok(Some(_)) if !sheet.formula.has_room_for_a_part() => {
                 announce(notice::parts_full());
             }
             Ok(Some(part)) => {
-                state.edit(|sheet| {
-                    sheet.formula.parts.push(part);
-                    // In the order of the work; parts of one kind stay in theirs.
-                    sheet.formula.parts.sort_by_key(|part| part.kind);
-                });
+                state.edit(|sheet| sheet.formula.add_part(part));
                 announce(tr!("Added to the formula. Undo takes it out again."));
             }
             Ok(None) => {}
-            Err(said) => announce(&said),
+            Err(error) => announce(&error.sentence(state.options.get_untracked())),
         }
     };
     view! {
@@ -67,15 +64,3 @@ const FILLING: [&str; 3] = [
         "This formula has none. Dark chocolate, 9 g to 100 g of dough, is a start; change it from there."
     ),
 ];
-
-fn begun(state: AppState, kind: PartKind) -> Result<Option<Part>, String> {
-    let sheet = state.sheet();
-    let name = name::part_kind(kind).to_owned();
-    let dough = sheet.formula.dough();
-    if kind == PartKind::Topping {
-        usual_syrup(dough, name, sheet.batch.syrup_at)
-            .map_err(|error| error.sentence(state.options.get_untracked()))
-    } else {
-        Ok(usual_filling(dough, name))
-    }
-}

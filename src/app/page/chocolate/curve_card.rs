@@ -25,12 +25,12 @@ pub fn CurveCard() -> impl IntoView {
     });
     let drawing = memo(move || {
         let options = state.options.get();
-        answers.read_syrup(|syrup| chart::FlowDrawing::of(syrup, &syrup.curve(), options))
+        answers.read_curve(|found| chart::FlowDrawing::of(&found.syrup, &found.curve, options))
     });
     let told = memo(move || {
         let options = state.options.get();
         answers
-            .read_syrup(|syrup| chart::flow_curve(syrup, &syrup.curve(), options))
+            .read_curve(|found| chart::flow_curve(&found.syrup, &found.curve, options))
             .unwrap_or_default()
     });
     let does = memo(move || {

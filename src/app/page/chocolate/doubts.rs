@@ -6,6 +6,7 @@ use super::ChocolateAnswers;
 use crate::app::part::AdviceCard;
 use crate::app::state::{memo, use_app_state};
 use crate::engine::chocolate::{Syrup, SyrupCaution};
+use crate::results::chocolate::SyrupResults;
 use crate::text::{caution, tr};
 
 /// What to know about the syrup.
@@ -25,15 +26,7 @@ pub fn Doubts() -> impl IntoView {
             .read_syrup(|syrup| caution::minimum_water(&syrup.rule, options))
             .flatten()
     });
-    // How far to trust the thickness is said beside its curve.
-    let doubts = memo(move || {
-        let all = answers
-            .read_syrup(|syrup| syrup.cautions.clone())
-            .unwrap_or_default();
-        all.into_iter()
-            .filter(|doubt| *doubt != SyrupCaution::WithinAFactorOfTwo)
-            .collect::<Vec<_>>()
-    });
+    let doubts = memo(move || answers.read_curve(SyrupResults::doubts).unwrap_or_default());
     let worked = move |()| {
         untrack(|| {
             answers
@@ -43,22 +36,11 @@ pub fn Doubts() -> impl IntoView {
     };
     let card = move |doubt: SyrupCaution| {
         let advice = memo(move || Some(caution::syrup(&doubt, state.options.get())));
-        view! { <AdviceCard title=title(doubt) advice /> }
+        view! { <AdviceCard title=caution::syrup_title(doubt) advice /> }
     };
     view! {
         <AdviceCard title=tr!("It seizes") advice=seized working=Callback::new(worked) />
         <AdviceCard title=tr!("Less water than the handbook asks for") advice=rule />
         {move || doubts.get().into_iter().map(card).collect_view()}
-    }
-}
-
-fn title(doubt: SyrupCaution) -> &'static str {
-    match doubt {
-        SyrupCaution::WithinAFactorOfTwo => tr!("How far to trust the thickness"),
-        SyrupCaution::OutsideTable { .. } => tr!("Outside the tables"),
-        SyrupCaution::SetsAtThisTemperature { .. } => tr!("It stiffens as it stands"),
-        SyrupCaution::SugarLeft { .. } => tr!("Grainy"),
-        SyrupCaution::NearSeizing { .. } => tr!("Near seizing"),
-        SyrupCaution::Alcohol { .. } => tr!("Alcohol"),
     }
 }

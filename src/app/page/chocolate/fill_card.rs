@@ -7,8 +7,10 @@ use super::food_row::FoodRows;
 use crate::app::page::BatchAnswers;
 use crate::app::part::{AdviceCard, Figure, NumberBox, Shown};
 use crate::app::state::{memo, use_app_state};
-use crate::engine::chocolate::{Fill, FillAsked, fill, set_filling};
-use crate::engine::quantity::{Mass, Share};
+use crate::engine::chocolate::Fill;
+use crate::engine::formula::Formula;
+use crate::results::chocolate::FillingTarget;
+use crate::text::read::ReadError;
 use crate::text::{FormatOptions, Trouble, caution, format, read, tr, weighing};
 
 /// The filling of this batch.
@@ -50,9 +52,9 @@ pub fn FillCard() -> impl IntoView {
             </header>
             <div class="body">
                 <div class="boxes">
-                    <FillBox id="fill-each" label=tr!("In each piece") unit look=|fill, options| format::box_mass(fill.each, options) set=by_each />
-                    <FillBox id="fill-total" label=tr!("To make in all") unit look=|fill, options| format::box_mass(fill.to_make, options) set=by_total />
-                    <FillBox id="fill-share" label=tr!("Of the dough") unit="%" look=|fill, options| format::box_share(fill.of_dough, options) set=by_share />
+                    <FillBox id="fill-each" label=tr!("In each piece") unit look=|fill, options| format::box_mass(fill.each, options) wanted=by_each />
+                    <FillBox id="fill-total" label=tr!("To make in all") unit look=|fill, options| format::box_mass(fill.to_make, options) wanted=by_total />
+                    <FillBox id="fill-share" label=tr!("Of the dough") unit="%" look=|fill, options| format::box_share(fill.of_dough, options) wanted=by_share />
                 </div>
                 <div class="figures"><Figure label=tr!("To make, with one piece spare") shown=spare working=Callback::new(working) /></div>
             </div>
@@ -63,28 +65,19 @@ pub fn FillCard() -> impl IntoView {
     }
 }
 
-/// From a text to the filling as a share of the dough, or what is in the way.
-type Set = fn(&str, &Fill, FormatOptions) -> Result<Share, String>;
+/// From a text to how much filling is wanted, or why it cannot be read.
+type ReadTarget = fn(&str, FormatOptions) -> Result<FillingTarget, ReadError>;
 
-fn by_each(text: &str, now: &Fill, options: FormatOptions) -> Result<Share, String> {
-    let mass = read::mass(text, options).map_err(|error| error.sentence(options))?;
-    asked(FillAsked::Each(mass), now, options)
+fn by_each(text: &str, options: FormatOptions) -> Result<FillingTarget, ReadError> {
+    read::mass(text, options).map(FillingTarget::Each)
 }
 
-fn by_total(text: &str, now: &Fill, options: FormatOptions) -> Result<Share, String> {
-    let mass: Mass = read::mass(text, options).map_err(|error| error.sentence(options))?;
-    asked(FillAsked::Total(mass), now, options)
+fn by_total(text: &str, options: FormatOptions) -> Result<FillingTarget, ReadError> {
+    read::mass(text, options).map(FillingTarget::Total)
 }
 
-fn by_share(text: &str, _: &Fill, options: FormatOptions) -> Result<Share, String> {
-    read::share(text, options).map_err(|error| error.sentence(options))
-}
-
-fn asked(asked: FillAsked, now: &Fill, options: FormatOptions) -> Result<Share, String> {
-    let filled = fill(asked, now.pieces, now.dough_each, now.stays);
-    filled
-        .map(|fill| fill.of_dough)
-        .map_err(|error| error.sentence(options))
+fn by_share(text: &str, options: FormatOptions) -> Result<FillingTarget, ReadError> {
+    read::share(text, options).map(FillingTarget::OfDough)
 }
 
 #[component]
@@ -99,7 +92,7 @@ fn FillBox(
     /// The figure, written for a box.
     look: fn(&Fill, FormatOptions) -> String,
     /// What a text asks for.
-    set: Set,
+    wanted: ReadTarget,
 ) -> impl IntoView {
     let state = use_app_state();
     let answers = ChocolateAnswers::here();
@@ -110,18 +103,14 @@ fn FillBox(
             .unwrap_or_default()
     });
     let take = move |text: String| {
-        untrack(|| {
-            let options = state.options.get();
-            let Some(part) = answers.filling.get() else {
-                return Ok(());
-            };
-            let Some(of_dough) = answers.read_fill(|fill| set(&text, fill, options)) else {
-                return Ok(());
-            };
-            let of_dough = of_dough?;
-            let filled = state.change(id, |formula| set_filling(formula, part, of_dough));
-            filled.map_err(|error| error.sentence(options))
-        })
+        let options = state.options.get_untracked();
+        let target = wanted(&text, options).map_err(|error| error.sentence(options))?;
+        let set = |formula: &Formula| {
+            let results = answers.now;
+            results.with_untracked(|results| results.with_filling(formula, target))
+        };
+        let set = state.change(id, set);
+        set.map_err(|error| error.sentence(options))
     };
     view! { <NumberBox id label unit figure take=Callback::new(take) /> }
 }

@@ -4,12 +4,11 @@ use leptos::prelude::*;
 
 use super::ChocolateAnswers;
 use super::melt_fields::{BOWL, CHOCOLATE, LIQUID, PIECES};
-use crate::app::page::BatchAnswers;
 use crate::app::part::{AdviceCard, FieldBox, Figure, KitchenLink, MeltCurve, Shown};
 use crate::app::state::{after_frame, memo, use_app_state};
-use crate::engine::chocolate::{Melted, Melting, melt, melt_remedies};
-use crate::engine::heat::HeatError;
-use crate::engine::kitchen::melting;
+use crate::engine::chocolate::Melted;
+use crate::engine::working::Line;
+use crate::results::chocolate::MeltResults;
 use crate::text::{
     FormatOptions, Trouble,
     chart::{MeltDrawing, melt_curve},
@@ -21,33 +20,14 @@ use crate::text::{
 pub fn MeltCard() -> impl IntoView {
     let state = use_app_state();
     let answers = ChocolateAnswers::here();
-    let batch = BatchAnswers::here();
-    let asked: Memo<Option<Result<Melting, HeatError>>> = memo(move || {
-        let settings = state.with(|sheet| sheet.heat.melt);
-        let part = answers.topping.get()?;
-        batch.made.with(|formula| {
-            let own = formula.parts.get(part)?;
-            Some(
-                state
-                    .kitchen
-                    .with(|kitchen| melting(own, kitchen, &settings)),
-            )
-        })
-    });
-    let good = memo(move || asked.get().and_then(Result::ok));
-    let input_resets: Memo<Option<Result<Melted, HeatError>>> = memo(move || {
-        asked
-            .get()
-            .map(|asked| asked.and_then(|asked| melt(&asked)))
-    });
     let trouble = memo(move || {
         let options = state.options.get();
-        input_resets.with(|input_resets| match input_resets {
+        answers.now.with(|now| match &now.melt {
             Some(Err(error)) => Some(error.sentence(options)),
             Some(Ok(_)) | None => None,
         })
     });
-    let melted = memo(move || input_resets.get().and_then(Result::ok));
+    let melt = memo(move || answers.read_melt(MeltResults::clone));
     view! {
         <section class="card" data-part="topping" aria-label=tr!("Will it melt?")>
             <header>
@@ -63,34 +43,33 @@ pub fn MeltCard() -> impl IntoView {
                 </div>
                 <KitchenLink />
                 {move || trouble.get().map(|said| view! { <p class="trouble" role="status">{said}</p> })}
-                <Curve melted />
-                <WhatMelts good melted />
+                <Curve melt />
+                <WhatMelts melt />
                 <Scorch />
             </div>
             <div class="figures">
-                <MeltFigure melted label=tr!("They settle at") look=|melted, options| format::temperature(melted.temperature, options) />
-                <MeltFigure melted label=tr!("Fat that stays solid") look=|melted, options| format::share(melted.unmelted, options) />
+                <MeltFigure melt label=tr!("They settle at") look=|melted, options| format::temperature(melted.temperature, options) />
+                <MeltFigure melt label=tr!("Fat that stays solid") look=|melted, options| format::share(melted.unmelted, options) />
             </div>
         </section>
     }
 }
 
 #[component]
-fn Curve(melted: Memo<Option<Melted>>) -> impl IntoView {
+fn Curve(
+    /// Chocolate and liquid, settled.
+    melt: Memo<Option<MeltResults>>,
+) -> impl IntoView {
     let state = use_app_state();
     let drawing = memo(move || {
         let options = state.options.get();
-        melted.with(|melted| {
-            melted
-                .as_ref()
-                .map(|melted| MeltDrawing::of(melted, options))
-        })
+        let of = |found: &MeltResults| MeltDrawing::of(&found.melted, options);
+        melt.with(|melt| melt.as_ref().map(of))
     });
     let told = memo(move || {
         let options = state.options.get();
-        melted
-            .with(|melted| melted.as_ref().map(|melted| melt_curve(melted, options)))
-            .unwrap_or_default()
+        let of = |found: &MeltResults| melt_curve(&found.melted, options);
+        melt.with(|melt| melt.as_ref().map(of)).unwrap_or_default()
     });
     move || {
         drawing
@@ -101,16 +80,16 @@ fn Curve(melted: Memo<Option<Melted>>) -> impl IntoView {
 
 /// What melts the lumps: looked for after the frame.
 #[component]
-fn WhatMelts(good: Memo<Option<Melting>>, melted: Memo<Option<Melted>>) -> impl IntoView {
+fn WhatMelts(
+    /// Chocolate and liquid, settled.
+    melt: Memo<Option<MeltResults>>,
+) -> impl IntoView {
     let state = use_app_state();
-    let remedies = after_frame(good, |asked: &Melting| {
-        let melted = melt(asked).ok()?;
-        melt_remedies(asked, &melted).ok()
-    });
+    let remedies = after_frame(melt, MeltResults::remedies);
     let advice = memo(move || {
         let options = state.options.get();
-        melted.with(|melted| {
-            let melted = melted.as_ref()?;
+        melt.with(|melt| {
+            let melted = &melt.as_ref()?.melted;
             remedies.with(|remedies| {
                 Some(heat::melted(
                     melted,
@@ -120,10 +99,14 @@ fn WhatMelts(good: Memo<Option<Melting>>, melted: Memo<Option<Melted>>) -> impl 
             })
         })
     });
-    let working = move |()| {
-        melted.with_untracked(|melted| melted.as_ref().map(Melted::working).unwrap_or_default())
-    };
+    let working = move |()| working(melt);
     view! { <AdviceCard title=tr!("Lumps") advice working=Callback::new(working) /> }
+}
+
+/// How the balance of heat came about.
+fn working(melt: Memo<Option<MeltResults>>) -> Vec<Line> {
+    let of = |found: &MeltResults| found.melted.working();
+    melt.with_untracked(|melt| melt.as_ref().map(of).unwrap_or_default())
 }
 
 #[component]
@@ -136,7 +119,7 @@ fn Scorch() -> impl IntoView {
 #[component]
 fn MeltFigure(
     /// Chocolate and liquid, settled.
-    melted: Memo<Option<Melted>>,
+    melt: Memo<Option<MeltResults>>,
     /// What it is called.
     label: &'static str,
     /// The figure, written out.
@@ -145,14 +128,9 @@ fn MeltFigure(
     let state = use_app_state();
     let shown = memo(move || {
         let options = state.options.get();
-        let value = melted.with(|melted| melted.as_ref().map(|melted| look(melted, options)));
-        Shown {
-            value: value.unwrap_or_else(|| tr!("none").to_owned()),
-            was: None,
-        }
+        let value = melt.with(|melt| Some(look(&melt.as_ref()?.melted, options)));
+        Shown::plain(value.unwrap_or_else(|| tr!("none").to_owned()))
     });
-    let working = move |()| {
-        melted.with_untracked(|melted| melted.as_ref().map(Melted::working).unwrap_or_default())
-    };
+    let working = move |()| working(melt);
     view! { <Figure label shown working=Callback::new(working) /> }
 }

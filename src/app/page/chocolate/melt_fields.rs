@@ -1,6 +1,7 @@
 //! The numbers of melting that can be typed.
 
 use crate::app::part::{Wish, degrees};
+use crate::results::chocolate::melt_temperatures;
 use crate::text::{format, read, tr_noop, unit::ThicknessUnit};
 
 /// How hot the liquid is poured.
@@ -9,8 +10,10 @@ pub const LIQUID: Wish = Wish {
     label: tr_noop!("Liquid poured at"),
     unit: degrees,
     get: |settings, kitchen, options| {
-        let at = settings.melt.liquid.or_else(|| kitchen.off_the_boil().ok());
-        at.map(|at| format::box_temperature(at, options))
+        let starts = melt_temperatures(&settings.melt, kitchen);
+        let liquid = starts.liquid;
+        liquid
+            .map(|at| format::box_temperature(at, options))
             .unwrap_or_default()
     },
     set: |settings, text, options| {
@@ -24,7 +27,8 @@ pub const CHOCOLATE: Wish = Wish {
     label: tr_noop!("Chocolate at"),
     unit: degrees,
     get: |settings, kitchen, options| {
-        format::box_temperature(settings.melt.chocolate.unwrap_or(kitchen.room), options)
+        let starts = melt_temperatures(&settings.melt, kitchen);
+        format::box_temperature(starts.chocolate, options)
     },
     set: |settings, text, options| {
         read::optional(text, options, read::temperature).map(|read| settings.melt.chocolate = read)
@@ -37,7 +41,8 @@ pub const BOWL: Wish = Wish {
     label: tr_noop!("Bowl at"),
     unit: degrees,
     get: |settings, kitchen, options| {
-        format::box_temperature(settings.melt.bowl.unwrap_or(kitchen.room), options)
+        let starts = melt_temperatures(&settings.melt, kitchen);
+        format::box_temperature(starts.bowl, options)
     },
     set: |settings, text, options| {
         read::optional(text, options, read::temperature).map(|read| settings.melt.bowl = read)

@@ -1,92 +1,82 @@
-//! Answers about filling and syrup, shared by the place and its key figures.
+//! The results about filling and syrup, shared by the place and its key figures.
 
 use leptos::prelude::*;
 
 use crate::app::page::BatchAnswers;
 use crate::app::state::{AppState, memo, use_app_state};
-use crate::engine::chocolate::{ChocolateError, Fill, FillAsked, Syrup, fill, first_of};
-use crate::engine::formula::PartKind;
-use crate::engine::quantity::Mass;
-use crate::sheet::Sheet;
+use crate::engine::chocolate::{ChocolateError, Fill, Syrup};
+use crate::results::chocolate::{self, ChocolateResults, MeltResults, SyrupResults};
 
-/// Answers about filling and syrup.
+/// The results about filling and syrup.
 #[derive(Clone, Copy)]
 pub struct ChocolateAnswers {
-    /// Which part is the filling; none where there is none.
+    /// All of them.
+    pub now: Memo<ChocolateResults>,
+    /// Which part is the filling; `None` where there is none.
     pub filling: Memo<Option<usize>>,
-    /// Which part is the syrup; none where there is none.
+    /// Which part is the syrup; `None` where there is none.
     pub topping: Memo<Option<usize>>,
-    /// The filling of this batch.
-    pub fill: Memo<Option<Result<Fill, ChocolateError>>>,
-    /// The syrup as the formula has it.
-    pub syrup: Memo<Option<Result<Syrup, ChocolateError>>>,
-    /// The same as it is kept, while a trial is on.
-    pub before: Memo<Option<Result<Syrup, ChocolateError>>>,
+    /// The syrup of the saved sheet, while a trial is on.
+    pub before: Memo<Option<Result<SyrupResults, ChocolateError>>>,
 }
 
 impl ChocolateAnswers {
-    /// The answers that follow from the state of the page.
+    /// The results that follow from the state of the page.
     pub fn of(state: AppState, batch: BatchAnswers) -> Self {
-        let first = move |kind| state.with(|sheet| first_of(&sheet.formula, kind));
-        let filling = memo(move || first(PartKind::Filling));
-        let topping = memo(move || first(PartKind::Topping));
+        let now = memo(move || {
+            let sheet = state.current();
+            state.kitchen.with(|kitchen| {
+                batch
+                    .results
+                    .with(|batch| chocolate::of(&sheet, kitchen, batch))
+            })
+        });
         Self {
-            filling,
-            topping,
-            fill: memo(move || fill_of(batch, filling.get()?)),
-            syrup: memo(move || state.with(|sheet| syrup_of(sheet, topping.get()?))),
+            now,
+            filling: memo(move || now.with(|now| now.filling.as_ref().map(|found| found.part))),
+            topping: memo(move || now.with(|now| now.syrup_part)),
             before: memo(move || {
-                let first = |sheet: &Sheet| first_of(&sheet.formula, PartKind::Topping);
-                state
-                    .is_trial()
-                    .then(|| state.with_saved(|saved| syrup_of(saved, first(saved)?)))
-                    .flatten()
+                let saved = state.is_trial().then(|| state.saved())?;
+                chocolate::syrup(&saved)
             }),
         }
     }
 
-    /// The answers of this page, worked out from when they are first asked for.
+    /// The results of this page, worked out from when they are first asked for.
     pub fn here() -> Self {
         use_app_state().page_singleton(|state| Self::of(state, BatchAnswers::here()))
     }
 
+    /// Something of the syrup and its curve, where there is one.
+    pub fn read_curve<T>(self, look: impl Fn(&SyrupResults) -> T) -> Option<T> {
+        self.now
+            .with(|now| now.syrup.as_ref()?.as_ref().ok().map(look))
+    }
+
     /// Something of the syrup, where there is one.
     pub fn read_syrup<T>(self, look: impl Fn(&Syrup) -> T) -> Option<T> {
-        self.syrup
-            .with(|syrup| syrup.as_ref()?.as_ref().ok().map(look))
+        self.read_curve(|found| look(&found.syrup))
     }
 
     /// Something of the syrup before the trial, while one is on.
     pub fn read_before<T>(self, look: impl Fn(&Syrup) -> T) -> Option<T> {
-        self.before
-            .with(|syrup| syrup.as_ref()?.as_ref().ok().map(look))
+        self.before.with(|before| {
+            let before = before.as_ref()?.as_ref().ok()?;
+            Some(look(&before.syrup))
+        })
     }
 
     /// Something of the filling, where there is one.
     pub fn read_fill<T>(self, look: impl Fn(&Fill) -> T) -> Option<T> {
-        self.fill.with(|fill| match fill {
-            Some(Ok(fill)) => Some(look(fill)),
-            Some(Err(_)) | None => None,
+        self.now.with(|now| {
+            let fill = now.filling.as_ref()?.fill.as_ref()?;
+            fill.as_ref().ok().map(look)
         })
     }
-}
 
-/// The syrup of a sheet, where that part is it.
-fn syrup_of(sheet: &Sheet, part: usize) -> Option<Result<Syrup, ChocolateError>> {
-    let part = sheet.formula.parts.get(part)?;
-    Some(Syrup::of(part, sheet.batch.syrup_at))
-}
-
-/// The filling of this batch, from what is made of it.
-fn fill_of(batch: BatchAnswers, part: usize) -> Option<Result<Fill, ChocolateError>> {
-    batch.scaled.with(|scaled| {
-        let scaled = scaled.as_ref().ok()?;
-        let made: Mass = scaled.formula.parts.get(part)?.mass();
-        Some(fill(
-            FillAsked::Total(made),
-            scaled.pieces.count,
-            scaled.pieces.each,
-            scaled.losses.topping,
-        ))
-    })
+    /// Something of the melting, where chocolate is melted.
+    pub fn read_melt<T>(self, look: impl Fn(&MeltResults) -> T) -> Option<T> {
+        self.now
+            .with(|now| now.melt.as_ref()?.as_ref().ok().map(look))
+    }
 }

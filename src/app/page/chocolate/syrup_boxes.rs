@@ -6,7 +6,8 @@ use super::ChocolateAnswers;
 use super::thickness::set_thickness;
 use crate::app::part::NumberBox;
 use crate::app::state::{memo, use_app_state};
-use crate::engine::chocolate::{Flow, set_liquid};
+use crate::engine::chocolate::Flow;
+use crate::engine::formula::Formula;
 use crate::text::{Trouble, format, read, tr};
 
 /// The figures that can be set in place of weights.
@@ -37,17 +38,12 @@ fn RatioBox() -> impl IntoView {
     let take = move |text: String| {
         let options = state.options.get_untracked();
         let ratio = read::factor(&text, options).map_err(|error| error.sentence(options))?;
-        untrack(|| {
-            let Some(part) = answers.topping.get() else {
-                return Ok(());
-            };
-            let Some(liquid) = answers.read_syrup(|syrup| syrup.liquid_at(ratio)) else {
-                return Ok(());
-            };
-            let liquid = liquid.map_err(|error| error.sentence(options))?;
-            let set = state.change("syrup-ratio", |formula| set_liquid(formula, part, liquid));
-            set.map_err(|error| error.sentence(options))
-        })
+        let set = |formula: &Formula| {
+            let results = answers.now;
+            results.with_untracked(|results| results.with_chocolate_for_one(formula, ratio))
+        };
+        let set = state.change("syrup-ratio", set);
+        set.map_err(|error| error.sentence(options))
     };
     view! { <NumberBox id="syrup-ratio" label=tr!("Chocolate to 1 of liquid") unit=": 1" figure take=Callback::new(take) /> }
 }

@@ -31,7 +31,7 @@ pub fn SyrupCard() -> impl IntoView {
     });
     let trouble = memo(move || {
         let options = state.options.get();
-        answers.syrup.with(|syrup| match syrup {
+        answers.now.with(|now| match &now.syrup {
             Some(Err(error)) => Some(error.sentence(options)),
             Some(Ok(_)) | None => None,
         })

@@ -6,7 +6,8 @@ use super::ChocolateAnswers;
 use crate::app::browser::live_region::announce;
 use crate::app::part::Choice;
 use crate::app::state::{AppState, memo, use_app_state};
-use crate::engine::chocolate::{Flow, Handling, set_liquid};
+use crate::engine::chocolate::{Flow, Handling};
+use crate::engine::formula::Formula;
 use crate::engine::quantity::Viscosity;
 use crate::text::{Trouble, name, tr};
 
@@ -20,18 +21,13 @@ pub fn set_thickness(
     from: &str,
     wished: Viscosity,
 ) -> Result<(), String> {
-    untrack(|| {
-        let options = state.options.get();
-        let Some(part) = answers.topping.get() else {
-            return Ok(());
-        };
-        let Some(needed) = answers.read_syrup(|syrup| syrup.liquid_for(wished)) else {
-            return Ok(());
-        };
-        let needed = needed.map_err(|error| error.sentence(options))?;
-        let set = state.change(from, |formula| set_liquid(formula, part, needed.liquid));
-        set.map_err(|error| error.sentence(options))
-    })
+    let options = state.options.get_untracked();
+    let set = |formula: &Formula| {
+        let results = answers.now;
+        results.with_untracked(|results| results.with_thickness(formula, wished))
+    };
+    let set = state.change(from, set);
+    set.map_err(|error| error.sentence(options))
 }
 
 /// What the syrup should do.
@@ -47,12 +43,9 @@ pub fn HandlingChoice() -> impl IntoView {
         });
         handling.flatten()
     });
-    // What is too stiff to work is no wish.
-    let settings = Handling::ALL
-        .into_iter()
-        .filter(|handling| *handling != Handling::Stiff)
+    let targets = Handling::WORKABLE
         .map(|handling| (Some(handling), name::handling(handling)))
-        .collect();
+        .to_vec();
     let chosen = move |handling: Option<Handling>| {
         let Some(wished) = handling.and_then(Handling::typical) else {
             return;
@@ -67,7 +60,7 @@ pub fn HandlingChoice() -> impl IntoView {
         refused.set(said);
     };
     view! {
-        <Choice id="syrup-wish" label=tr!("Pour so much liquid that it will") answers=settings holds chosen=Callback::new(chosen) />
+        <Choice id="syrup-wish" label=tr!("Pour so much liquid that it will") answers=targets holds chosen=Callback::new(chosen) />
         {move || (!refused.with(String::is_empty)).then(|| view! { <p class="trouble">{refused.get()}</p> })}
     }
 }

@@ -6,10 +6,10 @@ use leptos::prelude::*;
 use super::results::{Day, clock_now};
 use crate::app::part::{Button, NumberBox};
 use crate::app::state::memo;
-use crate::engine::kitchen::measured_at;
 use crate::engine::plan::StepAt;
 use crate::engine::quantity::Minutes;
 use crate::results::day::{PartWarmth, part_warmth};
+use crate::results::heat::measured_at;
 use crate::sheet::day::Measured;
 use crate::text::{FormatOptions, Trouble, day as day_text, format, read, tr};
 

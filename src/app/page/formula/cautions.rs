@@ -4,8 +4,8 @@ use leptos::prelude::*;
 
 use crate::app::part::AdviceCard;
 use crate::app::state::{memo, use_app_state};
-use crate::engine::formula::{Caution, cautions};
-use crate::text::{Advice, caution, name, tr};
+use crate::results::formula::cautions;
+use crate::text::{Advice, caution};
 
 /// Cautions about the formula, each one with what to do.
 #[component]
@@ -14,10 +14,13 @@ pub fn Cautions() -> impl IntoView {
     let found = memo(move || {
         let options = state.options.get();
         state.with(|sheet| {
-            let found = cautions(&sheet.formula, sheet.bread).unwrap_or_default();
+            let found = cautions(sheet).unwrap_or_default();
             found
                 .iter()
-                .map(|one| (title(one), caution::formula(one, &sheet.formula, options)))
+                .map(|one| {
+                    let advice = caution::formula(one, &sheet.formula, options);
+                    (caution::formula_title(one), advice)
+                })
                 .collect::<Vec<(String, Advice)>>()
         })
     });
@@ -43,16 +46,4 @@ fn OneCaution(
     });
     let advice = memo(move || found.with(|found| found.get(at).map(|one| one.1.clone())));
     view! { <AdviceCard title advice /> }
-}
-
-/// What a caution is about.
-fn title(caution: &Caution) -> String {
-    match caution {
-        Caution::Outside { usual, .. } => name::figure(usual.figure).to_owned(),
-        Caution::SugarSlowsYeast { .. } => tr!("Sugar slows yeast").to_owned(),
-        Caution::SaltSlowsYeast { .. } => tr!("Salt slows yeast").to_owned(),
-        Caution::MuchMilkPowder { .. } => tr!("Much milk powder").to_owned(),
-        Caution::PasteTooDry { .. } => tr!("A dry paste").to_owned(),
-        Caution::RawFlour => tr!("Raw flour").to_owned(),
-    }
 }

@@ -31,7 +31,7 @@ pub fn CompareCard() -> impl IntoView {
 #[component]
 pub fn Compare() -> impl IntoView {
     let state = use_app_state();
-    let chosen = RwSignal::new(0_usize);
+    let chosen = RwSignal::new(None::<usize>);
     let others = memo(move || {
         let open = state.open_id.get();
         state.shelf.with(|shelf| {
@@ -47,14 +47,12 @@ pub fn Compare() -> impl IntoView {
     });
     let answers = memo(move || {
         let names = others.get().into_iter().map(|(_, name)| name);
-        std::iter::once("nothing".to_owned())
-            .chain(names)
-            .enumerate()
-            .collect::<Vec<_>>()
+        let named = names.enumerate().map(|(place, name)| (Some(place), name));
+        let nothing = (None, tr!("nothing").to_owned());
+        std::iter::once(nothing).chain(named).collect::<Vec<_>>()
     });
     let other = memo(move || {
-        // The first answer is "nothing".
-        let place = chosen.get().checked_sub(1)?;
+        let place = chosen.get()?;
         let id = others.with(|others| others.get(place).map(|(id, _)| id.clone()))?;
         state.look_at(&id)
     });

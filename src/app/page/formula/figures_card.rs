@@ -6,21 +6,6 @@ use leptos::prelude::*;
 use crate::app::part::{Card, MassFigure, ShareFigure};
 use crate::engine::formula::Figure;
 
-/// Figures that are shown as a share of the flour.
-const SHARES: [Figure; 11] = [
-    Figure::ScaldedFlour,
-    Figure::PrefermentedFlour,
-    Figure::Paste,
-    Figure::Preferment,
-    Figure::Salt,
-    Figure::Yeast,
-    Figure::FreshYeast,
-    Figure::Sugar,
-    Figure::Sugars,
-    Figure::Fat,
-    Figure::MilkPowder,
-];
-
 /// All other figures of the dough.
 #[component]
 pub fn FiguresCard() -> impl IntoView {
@@ -29,7 +14,7 @@ pub fn FiguresCard() -> impl IntoView {
             <div class="body">
                 <div class="figures">
                     <MassFigure figure=Figure::Flour />
-                    {SHARES.map(|figure| view! { <ShareFigure figure /> }).into_iter().collect_view()}
+                    {Figure::MORE_SHARES.map(|figure| view! { <ShareFigure figure /> }).into_iter().collect_view()}
                 </div>
             </div>
         </Card>

@@ -4,9 +4,9 @@ use leptos::prelude::*;
 
 use crate::app::part::NumberBox;
 use crate::app::state::{AppState, DialogKind, memo, use_app_state};
-use crate::engine::formula::{LineAt, percentage, set_mass, set_percentage};
-use crate::sheet::Sheet;
-use crate::text::{Trouble, format, line, name, read, tr};
+use crate::engine::formula::{LineAt, set_mass, set_percentage};
+use crate::results::formula::line;
+use crate::text::{self, Trouble, format, name, read, tr};
 
 /// The numbers of a row. Worked out in one go, so that the sheet has one reader a line. The options
 /// of writing is not followed: a place is drawn anew when that changes.
@@ -21,15 +21,15 @@ struct Numbers {
 impl Numbers {
     fn of(state: AppState, at: LineAt) -> Option<Self> {
         let (options, basis) = (state.options.get_untracked(), state.basis.get());
-        let sheet = state.current();
-        let line = sheet.formula.line(at)?;
-        let saved = |sheet: &Sheet| sheet.formula.line(at).map(|line| line.mass);
+        let saved = state.saved_in_trial();
+        let line = line(&state.current(), saved.as_deref(), at, basis)?;
         Some(Self {
             mass: format::box_mass(line.mass, options),
-            percent: percentage(&sheet.formula, at, basis)
-                .map(|share| format::box_share(share.share, options))
+            percent: line
+                .percentage
+                .map(|share| format::box_share(share, options))
                 .unwrap_or_default(),
-            changed: state.is_trial() && state.with_saved(saved) != Some(line.mass),
+            changed: line.is_changed,
         })
     }
 }
@@ -40,7 +40,7 @@ fn words(state: AppState, at: LineAt) -> Option<(String, String)> {
     let sheet = state.current();
     let line = sheet.formula.line(at)?;
     let food = name::food_short(&line.food).into_owned();
-    Some((food, line::said(line, options)))
+    Some((food, text::line::said(line, options)))
 }
 
 /// One ingredient of a part; a tap on its name opens what can be done with it.

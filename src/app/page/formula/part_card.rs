@@ -8,6 +8,7 @@ use super::share_box::ShareRows;
 use crate::app::part::{Button, Picture, part_word};
 use crate::app::state::{DialogKind, PickFor, memo, use_app_state};
 use crate::engine::formula::LineAt;
+use crate::results::formula::{self as results, PartResults};
 use crate::text::{format, line, notice, tr};
 
 /// A part with its lines.
@@ -17,36 +18,28 @@ pub fn PartCard(
     part: usize,
 ) -> impl IntoView {
     let (state, card) = use_app_state().card_scope();
+    let results = memo(move || {
+        let saved = state.saved_in_trial();
+        results::part(&state.current(), saved.as_deref(), part)
+    });
     let name = memo(move || {
         state.with(|sheet| {
-            sheet
-                .formula
-                .parts
-                .get(part)
-                .map(|own| own.name.clone())
-                .unwrap_or_default()
+            let own = sheet.formula.parts.get(part);
+            own.map(|own| own.name.clone()).unwrap_or_default()
         })
     });
-    let kind = memo(move || state.with(|sheet| sheet.formula.parts.get(part).map(|own| own.kind)));
-    let lines = memo(move || {
-        state.with(|sheet| {
-            sheet
-                .formula
-                .parts
-                .get(part)
-                .map_or(0, |own| own.lines.len())
-        })
-    });
+    let kind = memo(move || results.with(|results| results.as_ref().map(|own| own.kind)));
+    let lines = memo(move || results.with(|own| own.as_ref().map_or(0, |own| own.lines)));
     view! {
         <Provider value=state>
             <section class="card stream" node_ref=card data-part=move || kind.get().map(part_word) aria-label=name>
-                <Head part name />
-                <ShareRows part />
+                <Head part name results />
+                <ShareRows part results />
                 <For each=move || 0..lines.get() key=|line| *line let(line)>
                     <LineRow at=LineAt { part, line } />
                 </For>
                 <footer>
-                    <Add part name />
+                    <Add part name results />
                 </footer>
             </section>
         </Provider>
@@ -60,15 +53,14 @@ fn Head(
     part: usize,
     /// As the user calls it.
     name: Memo<String>,
+    /// Its numbers.
+    results: Memo<Option<PartResults>>,
 ) -> impl IntoView {
     let state = use_app_state();
     let mass = memo(move || {
         let options = state.options.get();
-        state.with(|sheet| {
-            let own = sheet.formula.parts.get(part);
-            own.map(|own| format::mass(own.mass(), options))
-                .unwrap_or_default()
-        })
+        let mass = |own: &PartResults| format::mass(own.mass, options);
+        results.with(|own| own.as_ref().map(mass).unwrap_or_default())
     });
     let open = move |_| state.open(DialogKind::Part(part));
     view! {
@@ -91,6 +83,8 @@ fn Add(
     part: usize,
     /// As the user calls it.
     name: Memo<String>,
+    /// Its numbers.
+    results: Memo<Option<PartResults>>,
 ) -> impl IntoView {
     let state = use_app_state();
     let pick = move |()| {
@@ -99,7 +93,7 @@ fn Add(
             pick_for: PickFor::NewLine(part),
         });
     };
-    let has_room = memo(move || state.with(|sheet| sheet.formula.has_room()));
+    let has_room = memo(move || results.with(|own| own.as_ref().is_none_or(|own| own.has_room)));
     view! {
         <Show when=move || has_room.get() fallback=|| view! { <p class="quiet">{notice::lines_full()}</p> }>
             <Button says=tr!("Add an ingredient") class="bare" picture=Picture::Add tapped=pick />

@@ -5,10 +5,9 @@ use leptos::prelude::*;
 
 use crate::app::part::NumberBox;
 use crate::app::state::{memo, use_app_state};
-use crate::engine::formula::{
-    Formula, FormulaError, PartKind, PartTotals, part_totals, set_part_share, set_paste_ratio,
-};
+use crate::engine::formula::{Formula, FormulaError, set_part_share, set_paste_ratio};
 use crate::engine::quantity::Share;
+use crate::results::formula::{PartResults, SettableShare};
 use crate::text::{Trouble, format, language::text, read, tr_noop};
 
 /// A figure of a part that can be set, the bread held.
@@ -16,21 +15,21 @@ use crate::text::{Trouble, format, language::text, read, tr_noop};
 struct Settable {
     id: &'static str,
     label: &'static str,
-    look: fn(&PartTotals) -> Option<Share>,
+    look: fn(&PartResults) -> SettableShare,
     set: fn(&Formula, usize, Share) -> Result<Formula, FormulaError>,
 }
 
 const SHARE: Settable = Settable {
     id: "share",
     label: tr_noop!("Its share of all flour"),
-    look: |totals| Some(totals.flour_share),
+    look: |results| results.flour_share,
     set: set_part_share,
 };
 
 const RATIO: Settable = Settable {
     id: "ratio",
     label: tr_noop!("Liquid on its own flour"),
-    look: PartTotals::liquid_to_flour,
+    look: |results| results.liquid_to_flour,
     set: set_paste_ratio,
 };
 
@@ -39,19 +38,21 @@ const RATIO: Settable = Settable {
 pub fn ShareRows(
     /// Which part.
     part: usize,
+    /// Its numbers.
+    results: Memo<Option<PartResults>>,
 ) -> impl IntoView {
-    let state = use_app_state();
-    let is_made_ahead = move || {
-        state.with(|sheet| {
-            let own = sheet.formula.parts.get(part);
-            own.is_some_and(|own| matches!(own.kind, PartKind::Paste | PartKind::Preferment))
+    let is_made_ahead = memo(move || {
+        results.with(|results| {
+            results
+                .as_ref()
+                .is_some_and(|results| results.is_made_ahead)
         })
-    };
+    });
     view! {
-        <Show when=is_made_ahead>
+        <Show when=move || is_made_ahead.get()>
             <div class="held">
-                <SettableBox part settable=SHARE />
-                <SettableBox part settable=RATIO />
+                <SettableBox part results settable=SHARE />
+                <SettableBox part results settable=RATIO />
             </div>
         </Show>
     }
@@ -61,23 +62,22 @@ pub fn ShareRows(
 fn SettableBox(
     /// Which part.
     part: usize,
+    /// Its numbers.
+    results: Memo<Option<PartResults>>,
     /// Which figure.
     settable: Settable,
 ) -> impl IntoView {
     let state = use_app_state();
     let id = format!("{}-{part}", settable.id);
-    let of = move |sheet: &crate::sheet::Sheet| {
-        let totals = part_totals(&sheet.formula, part).ok()?;
-        (settable.look)(&totals)
-    };
+    let look = move || results.with(|results| results.as_ref().map(settable.look));
     let figure = memo(move || {
         let options = state.options.get();
-        state
-            .with(of)
+        let share = look().and_then(|settable| settable.share);
+        share
             .map(|share| format::box_share(share, options))
             .unwrap_or_default()
     });
-    let changed = memo(move || state.is_trial() && state.with(of) != state.with_saved(of));
+    let changed = memo(move || look().is_some_and(|settable| settable.is_changed));
     let from = id.clone();
     let take = move |text: String| {
         let options = state.options.get_untracked();

@@ -4,20 +4,9 @@ use leptos::prelude::*;
 
 use crate::app::part::{Card, NumberBox, PickOne};
 use crate::app::state::{memo, use_app_state};
-use crate::engine::formula::{Figure, FormulaError, LineAt, Target, reach};
-use crate::sheet::Sheet;
+use crate::engine::formula::{Figure, LineAt};
+use crate::results::formula::{gives_way, try_figure};
 use crate::text::{Trouble, format, line, name, read, tr};
-
-/// The figures that can be set.
-const SETTABLE: [Figure; 7] = [
-    Figure::TrueWater,
-    Figure::PouredWater,
-    Figure::Salt,
-    Figure::Sugar,
-    Figure::Fat,
-    Figure::FreshYeast,
-    Figure::MilkPowder,
-];
 
 /// A figure is set, and one ingredient gives way.
 #[component]
@@ -27,12 +16,9 @@ pub fn TargetCard() -> impl IntoView {
     let asked = RwSignal::new(None::<LineAt>);
     let gives_way = memo(move || {
         let (figure, asked) = (figure.get(), asked.get());
-        state.with(|sheet| {
-            let there = asked.filter(|at| sheet.formula.line(*at).is_some());
-            there.or_else(|| figure.gives_way(&sheet.formula))
-        })
+        state.with(|sheet| gives_way(sheet, figure, asked))
     });
-    let figures = SETTABLE
+    let figures = Figure::SETTABLE
         .map(|figure| (figure, name::figure(figure).to_owned()))
         .to_vec();
     let lines = memo(move || {
@@ -80,20 +66,11 @@ fn TargetBox(
     let take = move |text: String| {
         let options = state.options.get_untracked();
         let share = read::share(&text, options).map_err(|error| error.sentence(options))?;
-        let at = gives_way
-            .get_untracked()
-            .ok_or_else(|| FormulaError::NothingGivesWay.sentence(options))?;
-        let target = Target::OfFlour(figure.get_untracked(), share);
-        let sheet = state.sheet();
-        let reached = reach(&sheet.formula, target, at).map_err(|error| error.sentence(options))?;
+        let (figure, at) = (figure.get_untracked(), gives_way.get_untracked());
+        let tried = try_figure(&state.sheet(), figure, share, at);
+        let tried = tried.map_err(|error| error.sentence(options))?;
         state.begin_trial();
-        state.put(
-            Sheet {
-                formula: reached.formula,
-                ..sheet
-            },
-            Some("target"),
-        );
+        state.put(tried, Some("target"));
         Ok(())
     };
     let label =

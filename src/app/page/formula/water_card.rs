@@ -4,7 +4,8 @@ use leptos::prelude::*;
 
 use crate::app::part::{Card, Choice, MoistureFigure, ShareFigure, WaterLedger};
 use crate::app::state::{memo, use_app_state};
-use crate::engine::formula::{Figure, Form, FormulaError, WaterLedger as Ledger};
+use crate::engine::formula::{Figure, Form, WaterLedger as Ledger};
+use crate::results::formula::{WaterResults, water};
 use crate::text::{Trouble, chart, name, tr};
 
 /// The water of the dough.
@@ -12,20 +13,17 @@ use crate::text::{Trouble, chart, name, tr};
 pub fn WaterCard() -> impl IntoView {
     let state = use_app_state();
     let form = RwSignal::new(Form::AsWritten);
-    let ledger = memo(move || {
-        let form = form.get();
-        state.with(|sheet| Ledger::of(&sheet.formula, form))
-    });
+    let water = memo(move || state.with(water));
     let why = memo(move || {
-        let options = state.options.get();
-        ledger.with(|ledger| ledger.as_ref().err().map(|error| error.sentence(options)))
+        let (options, form) = (state.options.get(), form.get());
+        water.with(|water| water.of(form).err().map(|error| error.sentence(options)))
     });
     view! {
         <Card title=tr!("Who brought the water")>
             <div class="body follows">
                 <Show when=move || why.with(Option::is_none) fallback=move || view! { <p>{why.get()}</p> }>
-                    <Bar ledger />
-                    <Misses form />
+                    <Bar water form />
+                    <Misses water form />
                 </Show>
                 <h3>{tr!("The water, counted four ways")}</h3>
                 <div class="figures">
@@ -48,27 +46,21 @@ pub fn WaterCard() -> impl IntoView {
 /// The bar, where there is one.
 #[component]
 fn Bar(
-    /// The ledger.
-    ledger: Memo<Result<Ledger, FormulaError>>,
+    /// The water of the dough.
+    water: Memo<WaterResults>,
+    /// Which weights are counted.
+    form: RwSignal<Form>,
 ) -> impl IntoView {
     let state = use_app_state();
     let bar = memo(move || {
-        let options = state.options.get();
-        ledger.with(|ledger| {
-            ledger
-                .as_ref()
-                .map(|ledger| chart::water_bar(ledger, options))
-                .unwrap_or_default()
-        })
+        let (options, form) = (state.options.get(), form.get());
+        let drawn = |ledger: &Ledger| chart::water_bar(ledger, options);
+        water.with(|water| water.of(form).map(drawn).unwrap_or_default())
     });
     let twin = memo(move || {
-        let options = state.options.get();
-        ledger.with(|ledger| {
-            ledger
-                .as_ref()
-                .map(|ledger| chart::water_ledger(ledger, options))
-                .unwrap_or_default()
-        })
+        let (options, form) = (state.options.get(), form.get());
+        let told = |ledger: &Ledger| chart::water_ledger(ledger, options);
+        water.with(|water| water.of(form).map(told).unwrap_or_default())
     });
     view! { <WaterLedger bar twin /> }
 }
@@ -76,19 +68,12 @@ fn Bar(
 /// Steam and missed weighings in it or not, where there are any.
 #[component]
 fn Misses(
+    /// The water of the dough.
+    water: Memo<WaterResults>,
     /// Which weights are counted.
     form: RwSignal<Form>,
 ) -> impl IntoView {
-    let state = use_app_state();
-    let any = memo(move || {
-        state.with(|sheet| {
-            Ledger::of(&sheet.formula, Form::AsMade)
-                != Ledger::of(&sheet.formula, Form::AsWritten).map(|ledger| Ledger {
-                    form: Form::AsMade,
-                    ..ledger
-                })
-        })
-    });
+    let any = memo(move || water.with(|water| water.has_misses));
     let answers = move || {
         [Form::AsWritten, Form::AsMade]
             .map(|form| (form, name::form(form)))

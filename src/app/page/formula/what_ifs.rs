@@ -6,7 +6,7 @@ use crate::app::browser::live_region::announce;
 use crate::app::part::{Button, Card};
 use crate::app::state::{AppState, memo, use_app_state};
 use crate::engine::formula::WhatIf;
-use crate::sheet::Sheet;
+use crate::results::formula::{try_what_if, what_ifs};
 use crate::text::{Trouble, name, tr, trial};
 
 /// Trials that are one tap away.
@@ -14,7 +14,7 @@ use crate::text::{Trouble, name, tr, trial};
 pub fn WhatIfs() -> impl IntoView {
     let state = use_app_state();
     let refused = RwSignal::new(None::<String>);
-    let offered = memo(move || state.with(|sheet| WhatIf::offered(&sheet.formula)));
+    let offered = memo(move || state.with(what_ifs));
     let tap = move |what_if: WhatIf| view! { <Button says=name::what_if(what_if) tapped=move |()| refused.set(attempt(state, what_if)) /> };
     view! {
         <Card title=tr!("What if") aside=tr!("tried, not kept")>
@@ -36,14 +36,11 @@ pub fn WhatIfs() -> impl IntoView {
 /// Tries it; gives in words why it cannot be, where it cannot.
 fn attempt(state: AppState, what_if: WhatIf) -> Option<String> {
     let options = state.options.get_untracked();
-    let sheet = state.sheet();
-    match what_if.of(&sheet.formula) {
-        Ok(formula) => {
-            let attempt = Sheet { formula, ..sheet };
-            let said =
-                untrack(|| state.with_saved(|saved| trial::changed(saved, &attempt, options)));
+    match try_what_if(&state.sheet(), what_if) {
+        Ok(tried) => {
+            let said = untrack(|| state.with_saved(|saved| trial::changed(saved, &tried, options)));
             announce(&said);
-            state.attempt(attempt);
+            state.attempt(tried);
             None
         }
         Err(error) => {

@@ -5,8 +5,9 @@ use leptos::prelude::*;
 use super::HeatAnswers;
 use super::ways::TakeIt;
 use crate::app::part::AdviceCard;
-use crate::app::state::{memo, use_app_state};
+use crate::app::state::{after_frame, memo, use_app_state};
 use crate::engine::heat::{CookedPaste, LiquidAnswer};
+use crate::results::heat::{DoughQuestion, MixingResult};
 use crate::text::{
     Advice, Trouble,
     heat::{self, Morning},
@@ -28,26 +29,38 @@ pub fn HeatAdvice() -> impl IntoView {
 fn Unreachable() -> impl IntoView {
     let state = use_app_state();
     let answers = HeatAnswers::here();
+    let wanted = move || answers.settings.with(|settings| settings.dough);
+    let question = memo(move || {
+        let of = |mixing: &MixingResult| {
+            let answer = mixing.liquid.as_ref().ok()?;
+            state
+                .kitchen
+                .with(|kitchen| DoughQuestion::at_best(&mixing.load, answer, wanted(), kitchen))
+        };
+        answers.read_mixing(of).flatten()
+    });
+    let remedies = after_frame(question, DoughQuestion::remedies);
     let advice = memo(move || {
         let options = state.options.get();
-        let wanted = answers.settings.with(|settings| settings.dough);
+        let wanted = wanted();
         answers
-            .read_bowl(|bowl| match &bowl.liquid {
-                Ok(answer @ LiquidAnswer::OutOfReach(_)) => {
+            .read_mixing(|mixing| match &mixing.liquid {
+                Ok(answer @ LiquidAnswer::OutOfReach(_)) => remedies.with(|remedies| {
                     let morning = Morning {
-                        bowlful: &bowl.bowlful,
+                        bowlful: &mixing.load,
                         wanted,
+                        remedies: remedies.as_deref(),
                         options,
                     };
                     Some(heat::liquid(answer, morning))
-                }
+                }),
                 Ok(LiquidAnswer::At { .. }) | Err(_) => None,
             })
             .flatten()
     });
     let working = move |()| {
         untrack(|| {
-            let lines = answers.read_bowl(|bowl| match &bowl.liquid {
+            let lines = answers.read_mixing(|mixing| match &mixing.liquid {
                 Ok(LiquidAnswer::OutOfReach(out)) => out.dough.working(),
                 Ok(LiquidAnswer::At { .. }) | Err(_) => Vec::new(),
             });
@@ -58,7 +71,7 @@ fn Unreachable() -> impl IntoView {
     view! {
         <AdviceCard title=tr!("The dough this morning") advice working=Callback::new(working) />
         <Show when=move || is_there.get()>
-            <TakeIt />
+            <TakeIt remedies />
         </Show>
     }
 }
@@ -78,11 +91,9 @@ fn ColdPaste() -> impl IntoView {
 
 /// Something of the first paste that falls short.
 fn short<T>(answers: HeatAnswers, look: impl FnOnce(&CookedPaste) -> T) -> Option<T> {
-    answers.pastes.with(|pastes| {
-        let cooked = pastes.iter().filter_map(|(_, cooked)| cooked.as_ref().ok());
-        let mut short = cooked.filter(|cooked| !cooked.remedies.is_empty());
-        short.next().map(look)
-    })
+    answers
+        .results
+        .with(|results| results.short_paste().map(look))
 }
 
 /// Why nothing can be said of the bowl.
@@ -92,8 +103,8 @@ fn NoBowl() -> impl IntoView {
     let answers = HeatAnswers::here();
     let advice = memo(move || {
         let options = state.options.get();
-        answers.bowl.with(|bowl| {
-            let error = bowl.as_ref().err()?;
+        answers.results.with(|results| {
+            let error = results.mixing.as_ref().err()?;
             Some(Advice {
                 means: tr!("No dough temperature can be worked out.").into(),
                 to_do: error.sentence(options).into(),

@@ -8,8 +8,8 @@ use super::wish_fields::KNOWN;
 use crate::app::part::{AdviceCard, FieldBox, Figure, Shown};
 use crate::app::state::{memo, use_app_state};
 use crate::engine::heat::{BakeTime, Programme};
-use crate::engine::kitchen::Baking;
 use crate::engine::working::Line;
+use crate::results::heat::Baking;
 use crate::text::{FormatOptions, Trouble, format, heat, tr};
 
 /// The bake.
@@ -83,7 +83,9 @@ pub fn BakeCard() -> impl IntoView {
 }
 
 fn read<T>(answers: HeatAnswers, look: impl FnOnce(&Baking) -> T) -> Option<T> {
-    answers.baking.with(|baking| baking.as_ref().ok().map(look))
+    answers
+        .results
+        .with(|results| results.baking.as_ref().ok().map(look))
 }
 
 #[component]
@@ -121,13 +123,6 @@ fn LossFigure() -> impl IntoView {
             was: None,
         }
     });
-    let working = move |()| {
-        batch.scaled.with_untracked(|scaled| {
-            scaled
-                .as_ref()
-                .map(|scaled| scaled.working_of(crate::engine::batch::BatchFigure::Baked))
-                .unwrap_or_default()
-        })
-    };
+    let working = move |()| batch.working_of(crate::engine::batch::BatchFigure::Baked);
     view! { <Figure label=tr!("Lost in the oven") shown working=Callback::new(working) /> }
 }

@@ -10,9 +10,8 @@ use super::ways::take;
 use super::wish_fields::{MIXING, MIXING_BOWL, STANDING, WANTED};
 use crate::app::part::{BowlBalance, Button, FieldBox};
 use crate::app::state::{after_frame, memo, use_app_state};
-use crate::engine::heat::{Dough, LiquidAnswer, Surroundings, dough_remedies};
-use crate::engine::kitchen::Kitchen;
-use crate::engine::quantity::Temperature;
+use crate::engine::heat::LiquidAnswer;
+use crate::results::heat::DoughQuestion;
 use crate::text::{
     chart::{balance_bars, bowl_balance},
     format,
@@ -36,19 +35,19 @@ pub fn BowlCard() -> impl IntoView {
     });
     let bars = memo(move || {
         let options = state.options.get();
-        let bars = answers.read_bowl(|bowl| {
+        let bars = answers.read_mixing(|mixing| {
             answers
                 .made
-                .with(|formula| balance_bars(&bowl.shares, formula, &bowl.bowlful, options))
+                .with(|formula| balance_bars(&mixing.shares, formula, &mixing.load, options))
         });
         bars.unwrap_or_default()
     });
     let told = memo(move || {
         let options = state.options.get();
-        let told = answers.read_bowl(|bowl| {
+        let told = answers.read_mixing(|mixing| {
             answers
                 .made
-                .with(|formula| bowl_balance(&bowl.shares, formula, &bowl.bowlful, options))
+                .with(|formula| bowl_balance(&mixing.shares, formula, &mixing.load, options))
         });
         told.unwrap_or_default()
     });
@@ -56,7 +55,7 @@ pub fn BowlCard() -> impl IntoView {
         let options = state.options.get();
         let wanted = answers.settings.with(|settings| settings.dough);
         answers
-            .read_bowl(|bowl| heat::balance_sum(&bowl.came, wanted, options))
+            .read_mixing(|mixing| heat::balance_sum(&mixing.dough, wanted, options))
             .unwrap_or_default()
     });
     view! {
@@ -94,7 +93,7 @@ fn LiquidLine() -> impl IntoView {
     let answers = HeatAnswers::here();
     let at = memo(move || {
         answers
-            .read_bowl(|bowl| match &bowl.liquid {
+            .read_mixing(|mixing| match &mixing.liquid {
                 Ok(LiquidAnswer::At { liquid, .. }) => Some(*liquid),
                 Ok(LiquidAnswer::OutOfReach(_)) | Err(_) => None,
             })
@@ -104,11 +103,12 @@ fn LiquidLine() -> impl IntoView {
         let options = state.options.get();
         let wanted = answers.settings.with(|settings| settings.dough);
         answers
-            .read_bowl(|bowl| {
-                let answer = bowl.liquid.as_ref().ok()?;
+            .read_mixing(|mixing| {
+                let answer = mixing.liquid.as_ref().ok()?;
                 let morning = Morning {
-                    bowlful: &bowl.bowlful,
+                    bowlful: &mixing.load,
                     wanted,
+                    remedies: None,
                     options,
                 };
                 Some(heat::liquid(answer, morning).sentence())
@@ -143,22 +143,19 @@ fn LiquidLine() -> impl IntoView {
 fn Ways() -> impl IntoView {
     let state = use_app_state();
     let answers = HeatAnswers::here();
-    let asked: Memo<Option<(Dough, Temperature, Surroundings)>> = memo(move || {
-        let dough = answers.read_bowl(|bowl| bowl.bowlful.dough.clone())?;
-        let around = state.kitchen.with(Kitchen::surroundings);
-        Some((
-            dough,
-            answers.settings.with(|settings| settings.dough),
-            around,
-        ))
+    let question = memo(move || {
+        let wanted = answers.settings.with(|settings| settings.dough);
+        answers.read_mixing(|mixing| {
+            state
+                .kitchen
+                .with(|kitchen| DoughQuestion::as_it_is(&mixing.load, wanted, kitchen))
+        })
     });
-    let found = after_frame(asked, |(dough, wanted, around)| {
-        dough_remedies(dough, *wanted, around).ok()
-    });
+    let found = after_frame(question, DoughQuestion::remedies);
     let ways = memo(move || {
         let options = state.options.get();
         let standing = answers
-            .read_bowl(|bowl| heat::standing_names(&bowl.bowlful))
+            .read_mixing(|mixing| heat::standing_names(&mixing.load))
             .flatten()
             .unwrap_or_default();
         found.with(|found| {

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use crate::app::part::{Button, NumberBox, PickOne, Picture, TextBox};
 use crate::app::state::{AppState, memo, use_app_state};
 use crate::engine::heat::Material;
-use crate::engine::kitchen::{Bowl, Kitchen};
+use crate::sheet::{Bowl, Kitchen};
 use crate::text::{Trouble, format, language::tr_dynamic, name, read, tr};
 
 /// The bowls, and which of them is for paste and which for dough.

@@ -18,23 +18,24 @@ use crate::text::{
 pub fn WhatCools() -> impl IntoView {
     let state = use_app_state();
     let answers = HeatAnswers::here();
-    let several = memo(move || answers.coolable.with(|parts| parts.len() > 1));
+    let coolable = memo(move || answers.results.with(|results| results.coolable.clone()));
+    let several = memo(move || coolable.with(|parts| parts.len() > 1));
+    let cools = memo(move || answers.read_cooling(|cooling| cooling.part));
     let parts = memo(move || {
-        answers
-            .coolable
+        coolable
             .get()
             .into_iter()
             .map(|part| (Some(part), state.with(|sheet| name_of(sheet, part))))
             .collect::<Vec<_>>()
     });
     let by_hand = memo(move || {
-        let part = answers.cools.get()?;
-        answers.read_paste(part, |_| ()).is_none().then_some(part)
+        let part = answers.read_cooling(|cooling| (!cooling.is_paste).then_some(cooling.part));
+        part.flatten()
     });
     view! {
         <div class="boxes">
             <Show when=move || several.get()>
-                <PickOne id="cooling-stream" label=tr!("What cools") answers=parts holds=answers.cools chosen=move |part| answers.picked.set(part) />
+                <PickOne id="cooling-stream" label=tr!("What cools") answers=parts holds=cools chosen=move |part| answers.picked.set(part) />
             </Show>
             {move || by_hand.get().map(|part| view! { <ComesOff part /> })}
         </div>

@@ -6,8 +6,8 @@ use super::HeatAnswers;
 use super::cooling_boxes::{CoolingBoxes, WhatCools};
 use crate::app::part::{AdviceCard, CoolingCurve};
 use crate::app::state::{after_frame, memo, use_app_state};
-use crate::engine::heat::{Cooled, HeatError};
-use crate::engine::kitchen::CoolingPlan;
+use crate::engine::heat::Cooled;
+use crate::results::heat::CoolingPlan;
 use crate::text::{
     Trouble,
     chart::{self, CoolingDrawing},
@@ -20,7 +20,7 @@ use crate::text::{
 #[component]
 pub fn CoolingCard() -> impl IntoView {
     let answers = HeatAnswers::here();
-    let any = memo(move || answers.coolable.with(|parts| !parts.is_empty()));
+    let any = memo(move || answers.read_cooling(|_| ()).is_some());
     view! {
         <Show when=move || any.get()>
             <Cools />
@@ -32,17 +32,27 @@ pub fn CoolingCard() -> impl IntoView {
 fn Cools() -> impl IntoView {
     let state = use_app_state();
     let answers = HeatAnswers::here();
-    let plan: Memo<Option<Result<CoolingPlan, HeatError>>> =
-        memo(move || answers.cooling_plan(state));
-    let good = memo(move || plan.get().and_then(Result::ok));
-    let cooled = memo(move || good.get().and_then(|plan| plan.follow().ok()));
+    let good = memo(move || {
+        answers
+            .read_cooling(|cooling| cooling.good_plan().copied())
+            .flatten()
+    });
+    let cooled = memo(move || {
+        answers
+            .read_cooling(|cooling| cooling.cooled.clone())
+            .flatten()
+    });
     let trouble = memo(move || {
         let options = state.options.get();
-        plan.get()
-            .and_then(Result::err)
-            .map(|error| error.sentence(options))
+        answers
+            .read_cooling(|cooling| cooling.error().map(|error| error.sentence(options)))
+            .flatten()
     });
-    let cold = memo(move || plan.with(Option::is_none));
+    let cold = memo(move || {
+        answers
+            .read_cooling(|cooling| cooling.plan.is_none())
+            .unwrap_or_default()
+    });
     let rules = memo(move || state.kitchen.with(|kitchen| kitchen.rules));
     let verdict = memo(move || {
         let options = state.options.get();

@@ -6,7 +6,6 @@ use super::HeatAnswers;
 use crate::app::part::{Figure, Shown};
 use crate::app::state::{memo, use_app_state};
 use crate::engine::heat::FactorMethod;
-use crate::engine::kitchen::factor_method_for;
 use crate::text::{Trouble, format, heat, tr};
 
 /// The handbook's sum, and why it differs.
@@ -14,14 +13,7 @@ use crate::text::{Trouble, format, heat, tr};
 pub fn FactorCard() -> impl IntoView {
     let state = use_app_state();
     let answers = HeatAnswers::here();
-    let factor = memo(move || {
-        let wanted = answers.settings.with(|settings| settings.dough);
-        answers.read_bowl(|bowl| {
-            state
-                .kitchen
-                .with(|kitchen| factor_method_for(&bowl.bowlful, kitchen, wanted))
-        })
-    });
+    let factor = memo(move || answers.read_mixing(|mixing| mixing.factor.clone()));
     let shown = memo(move || {
         let options = state.options.get();
         let value = factor.with(|factor| match factor {
@@ -34,8 +26,9 @@ pub fn FactorCard() -> impl IntoView {
     let differs = memo(move || {
         let options = state.options.get();
         answers
-            .read_bowl(|bowl| {
-                bowl.liquid
+            .read_mixing(|mixing| {
+                mixing
+                    .liquid
                     .as_ref()
                     .ok()
                     .map(|answer| heat::factor_differs(answer, options))

@@ -25,7 +25,7 @@ pub fn DoughFigure() -> impl IntoView {
     let answers = HeatAnswers::here();
     let shown = memo(move || {
         let options = state.options.get();
-        let Some(now) = answers.read_bowl(|bowl| bowl.came.temperature) else {
+        let Some(now) = answers.read_mixing(|mixing| mixing.dough.temperature) else {
             return Shown::plain(tr!("none").to_owned());
         };
         let before = answers.before.with(|before| before.as_ref()?.dough);
@@ -34,7 +34,7 @@ pub fn DoughFigure() -> impl IntoView {
     let working = move |()| {
         untrack(|| {
             answers
-                .read_bowl(|bowl| bowl.came.working())
+                .read_mixing(|mixing| mixing.dough.working())
                 .unwrap_or_default()
         })
     };

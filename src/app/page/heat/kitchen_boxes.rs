@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use crate::app::part::{Field, FieldData, FieldError, degrees, minutes};
 use crate::app::state::{AppState, use_app_state};
-use crate::engine::kitchen::{BoilsBy, Kitchen};
+use crate::sheet::{BoilsBy, Kitchen};
 use crate::text::{
     FormatOptions, format,
     read::{self, ReadError},

@@ -8,8 +8,8 @@ use crate::app::browser::live_region::announce;
 use crate::app::part::{Button, Choice, FieldBox, PickOne, Picture, ScaleBoxes, TextBox};
 use crate::app::state::{AppState, memo, use_app_state};
 use crate::engine::heat::HeatFrom;
-use crate::engine::kitchen::{BoilsBy, Kitchen, Oven};
 use crate::sheet;
+use crate::sheet::{BoilsBy, Kitchen, Oven};
 use crate::text::{format, language::tr_dynamic, name, notice, tr};
 
 /// The kitchen: its four temperatures in sight, all else in a fold.

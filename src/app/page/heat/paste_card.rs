@@ -19,11 +19,7 @@ pub fn PasteCard(
     let state = use_app_state();
     let answers = HeatAnswers::here();
     // Bowl and kettle are the same for all pastes: asked for once.
-    let first = memo(move || {
-        answers
-            .pastes
-            .with(|pastes| pastes.first().is_some_and(|(at, _)| *at == part))
-    });
+    let first = memo(move || answers.first_paste() == Some(part));
     let name = memo(move || {
         state
             .with(|sheet| sheet.formula.parts.get(part).map(|own| own.name.clone()))
@@ -32,16 +28,9 @@ pub fn PasteCard(
     let said = memo(move || {
         let options = state.options.get();
         answers
-            .pastes
-            .with(|pastes| {
-                let cooked = pastes
-                    .iter()
-                    .find(|(at, _)| *at == part)
-                    .map(|(_, cooked)| cooked);
-                cooked.map(|cooked| match cooked {
-                    Ok(cooked) => heat::paste(cooked, options).sentence(),
-                    Err(error) => error.sentence(options),
-                })
+            .read_paste_result(part, |paste| match &paste.cooked {
+                Ok(cooked) => heat::paste(cooked, options).sentence(),
+                Err(error) => error.sentence(options),
             })
             .unwrap_or_default()
     });

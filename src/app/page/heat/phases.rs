@@ -6,7 +6,7 @@ use super::HeatAnswers;
 use crate::app::part::{Button, Choice, NumberBox, Picture, degrees, minutes};
 use crate::app::state::{memo, use_app_state};
 use crate::engine::heat::{HeatFrom, Phase};
-use crate::engine::kitchen::BakeSettings;
+use crate::sheet::BakeSettings;
 use crate::text::{
     FormatOptions, Trouble, format, heat, name,
     read::{self, ReadError},
@@ -102,8 +102,8 @@ fn reviewed<T>(
     phase: usize,
     look: impl FnOnce(&crate::engine::heat::ReviewedPhase) -> T,
 ) -> Option<T> {
-    answers.baking.with(|baking| {
-        let programme = baking.as_ref().ok()?.programme.as_ref().ok()?;
+    answers.results.with(|results| {
+        let programme = results.baking.as_ref().ok()?.programme.as_ref().ok()?;
         programme.phases.get(phase).map(look)
     })
 }

@@ -24,9 +24,13 @@ use crate::text::{
 pub fn HeatPlace() -> impl IntoView {
     let answers = HeatAnswers::here();
     let pastes = memo(move || {
-        answers
-            .pastes
-            .with(|pastes| pastes.iter().map(|(part, _)| *part).collect::<Vec<_>>())
+        answers.results.with(|results| {
+            results
+                .pastes
+                .iter()
+                .map(|paste| paste.part)
+                .collect::<Vec<_>>()
+        })
     });
     let any = move || pastes.with(|pastes| !pastes.is_empty());
     view! {

@@ -5,7 +5,8 @@ use leptos::prelude::*;
 use super::HeatAnswers;
 use crate::app::state::{after_frame, memo, use_app_state};
 use crate::engine::formula::Formula;
-use crate::engine::kitchen::{Kitchen, warming};
+use crate::results::heat::warming;
+use crate::sheet::Kitchen;
 use crate::text::{heat, tr};
 
 /// How long each paste and preferment takes to warm in this room.

@@ -6,21 +6,14 @@ use super::HeatAnswers;
 use crate::app::part::{Figure, NumberBox, Shown};
 use crate::app::state::{memo, use_app_state};
 use crate::engine::heat::SteamLoss;
-use crate::engine::kitchen::{steam_of, weigh_cooked};
-use crate::engine::quantity::Temperature;
+use crate::results::heat::weigh_cooked;
 use crate::text::{Trouble, format, read, tr};
 
-/// How hot a paste is taken to be where that is not known: any does, for only the heat carried
-/// off rests on it.
-const BOIL: Temperature = Temperature::known(100.0);
-
+/// What a paste loses as steam.
 fn loss(answers: HeatAnswers, part: usize) -> Option<SteamLoss> {
-    let at = answers
-        .read_paste(part, |paste| paste.temperature)
-        .unwrap_or(BOIL);
     answers
-        .made
-        .with(|made| steam_of(made.parts.get(part)?, at).ok())
+        .read_paste_result(part, |paste| paste.steam)
+        .flatten()
 }
 
 /// What the cooked paste weighed, for this batch; kept with the formula as steam.
@@ -47,7 +40,7 @@ pub fn WeighedBox(
         if let (Some(written), Some(made)) =
             (sheet.formula.parts.get_mut(part), made.parts.get(part))
         {
-            weigh_cooked(written, made, after, BOIL).map_err(|error| error.sentence(options))?;
+            weigh_cooked(written, made, after).map_err(|error| error.sentence(options))?;
             state.put(sheet, Some(&from));
         }
         Ok(())

@@ -5,8 +5,8 @@ use leptos::prelude::*;
 use super::HeatAnswers;
 use crate::app::part::NumberBox;
 use crate::app::state::{memo, use_app_state};
-use crate::engine::kitchen::LoadSource;
 use crate::engine::quantity::Temperature;
+use crate::results::heat::LoadSource;
 use crate::sheet::Sheet;
 use crate::text::{
     Trouble, format, name,
@@ -20,7 +20,7 @@ pub fn Temperatures() -> impl IntoView {
     let answers = HeatAnswers::here();
     let rows = memo(move || {
         answers
-            .read_bowl(|bowl| bowl.bowlful.from.clone())
+            .read_mixing(|mixing| mixing.load.from.clone())
             .unwrap_or_default()
     });
     let keyed = move || rows.get();
@@ -66,16 +66,9 @@ fn OneTemperature(
     });
     let figure = memo(move || {
         let options = state.options.get();
-        let at = answers.made.with(|formula| {
-            let stores = state.kitchen.with(|kitchen| kitchen.stores(formula));
-            match from {
-                LoadSource::Part(part) => Some(stores.part(part)),
-                LoadSource::Line(at) => formula
-                    .line(at)
-                    .map(|line| stores.line(at, line.food.role())),
-            }
-        });
-        at.map(|at| format::box_temperature(at, options))
+        let at = answers.read_mixing(|mixing| mixing.load.starts_at(from));
+        at.flatten()
+            .map(|at| format::box_temperature(at, options))
             .unwrap_or_default()
     });
     let id = spelt(from);

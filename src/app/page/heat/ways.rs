@@ -3,31 +3,30 @@
 use leptos::prelude::*;
 
 use super::HeatAnswers;
-use super::results::Bowl;
 use crate::app::browser::live_region::announce;
 use crate::app::part::Button;
 use crate::app::state::{AppState, memo, use_app_state};
 use crate::engine::heat::{DoughRemedy, DoughStep, LiquidAnswer};
-use crate::engine::kitchen::{pour_at, take_step};
 use crate::engine::quantity::Temperature;
+use crate::results::heat::{MixingResult, applicable, apply_step, set_liquid_temperature};
 use crate::text::{Trouble, chart::begun, heat, tr};
 
 /// The first ways out of an unreachable target, each a button: the liquid at its best, and a step.
 #[component]
-pub fn TakeIt() -> impl IntoView {
+pub fn TakeIt(
+    /// What else brings the dough there, once that is worked out.
+    remedies: RwSignal<Option<Vec<DoughRemedy>>>,
+) -> impl IntoView {
     let answers = HeatAnswers::here();
     let ways = memo(move || {
-        let found = answers.read_bowl(|bowl| match &bowl.liquid {
-            Ok(LiquidAnswer::OutOfReach(out)) => {
-                let takes = out
-                    .remedies
-                    .iter()
-                    .filter(|remedy| can_be_taken(remedy.step));
-                takes
+        let found = answers.read_mixing(|mixing| match &mixing.liquid {
+            Ok(LiquidAnswer::OutOfReach(out)) => remedies.with(|remedies| {
+                let all = remedies.iter().flatten();
+                all.filter(|remedy| applicable(remedy.step))
                     .take(2)
                     .map(|remedy| (Some(out.best), *remedy))
                     .collect()
-            }
+            }),
             Ok(LiquidAnswer::At { .. }) | Err(_) => Vec::new(),
         });
         found.unwrap_or_default()
@@ -37,11 +36,6 @@ pub fn TakeIt() -> impl IntoView {
             {move || ways.get().into_iter().map(|(liquid, remedy)| view! { <Way liquid remedy /> }).collect_view()}
         </div>
     }
-}
-
-/// Whether a step is one that the page can take.
-const fn can_be_taken(step: DoughStep) -> bool {
-    !matches!(step, DoughStep::Ice { .. })
 }
 
 #[component]
@@ -55,8 +49,8 @@ fn Way(
     let answers = HeatAnswers::here();
     let says = memo(move || {
         let options = state.options.get();
-        let said = answers.read_bowl(|bowl| {
-            let standing = heat::standing_names(&bowl.bowlful).unwrap_or_default();
+        let said = answers.read_mixing(|mixing| {
+            let standing = heat::standing_names(&mixing.load).unwrap_or_default();
             heat::step(remedy.step, &standing, options)
         });
         begun(&said.unwrap_or_default())
@@ -71,13 +65,15 @@ pub fn take(
     liquid: Option<Temperature>,
     step: Option<DoughStep>,
 ) {
-    let mixes = untrack(|| answers.read_bowl(|bowl: &Bowl| bowl.bowlful.dough.minutes));
+    let mixes = untrack(|| answers.read_mixing(|mixing: &MixingResult| mixing.load.dough.minutes));
     let Some(mixes) = mixes else { return };
     let mut sheet = state.sheet();
-    let poured = liquid.map_or(Ok(()), |liquid| pour_at(&mut sheet.formula, liquid));
+    let poured = liquid.map_or(Ok(()), |liquid| {
+        set_liquid_temperature(&mut sheet.formula, liquid)
+    });
     let taken = poured.and_then(|()| {
         step.map_or(Ok(()), |step| {
-            take_step(&mut sheet.formula, &mut sheet.heat, mixes, step)
+            apply_step(&mut sheet.formula, &mut sheet.heat, mixes, step)
         })
     });
     match taken {

@@ -7,8 +7,8 @@ use crate::app::browser::offline;
 use crate::app::page::{BatchAnswers, TinCard, WantedCard};
 use crate::app::part::{Button, weigh_row, weigh_table};
 use crate::app::state::{WorkspaceStore, memo, use_app_state};
-use crate::text::share::{about, bench_card, steps};
-use crate::text::{name, notice, tr};
+use crate::text::share::{bench_card, in_cups, steps};
+use crate::text::{notice, tr};
 
 /// What a visitor sees first.
 #[component]
@@ -59,12 +59,11 @@ fn WeighCard() -> impl IntoView {
     let state = use_app_state();
     let (answers, desk) = (BatchAnswers::here(), WorkspaceStore::here());
     let card = memo(move || {
-        let (scaled, rounded) = (answers.scaled.get().ok()?, answers.rounded.get()?);
         let (sheet, options) = (state.current(), state.options.get());
-        Some(
+        answers.results.with(|batch| {
             desk.pantry
-                .with(|pantry| bench_card(&sheet, &scaled, &rounded, pantry, None, options)),
-        )
+                .with(|pantry| bench_card(&sheet, batch, pantry, None, options))
+        })
     });
     move || {
         card.get().map(|card| {
@@ -90,13 +89,7 @@ fn WeighCard() -> impl IntoView {
 fn Measures() -> impl IntoView {
     let answers = BatchAnswers::here();
     let told = memo(move || {
-        let lines = answers.read_rounded(|rounded| {
-            let lines = rounded.lines.iter().filter_map(|line| {
-                let food = &rounded.formula.line(line.at)?.food;
-                Some((name::food(food), about(food, line.weighed)?))
-            });
-            Some(lines.collect::<Vec<_>>())
-        });
+        let lines = answers.read_rounded(|rounded| Some(in_cups(rounded)));
         lines.unwrap_or_default()
     });
     view! {

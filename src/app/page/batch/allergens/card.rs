@@ -1,0 +1,48 @@
+//! Allergens: what is in the bread and who says so, and what may come from the kitchen.
+
+use leptos::prelude::*;
+
+use super::marked::Marked;
+use crate::app::state::{WorkspaceStore, memo, use_app_state};
+use crate::results::batch::allergens::of;
+use crate::text::{
+    allergens::{self, AllergenLine},
+    caution::LOCAL_RULES,
+    language::text,
+    name, tr,
+};
+
+/// What must be named.
+#[component]
+pub fn AllergenCard() -> impl IntoView {
+    let state = use_app_state();
+    let desk = WorkspaceStore::here();
+    let told = memo(move || {
+        let law = desk.law.get();
+        state.with(|sheet| {
+            let formula = &sheet.formula;
+            let found = desk.pantry.with(|pantry| of(formula, pantry, law));
+            allergens::view(&found, formula)
+        })
+    });
+    let lines = |lines: Vec<AllergenLine>| {
+        let line = |line: AllergenLine| view! { <li><b>{line.name}</b>": " {line.told_by}</li> };
+        view! { <ul class="plain">{lines.into_iter().map(line).collect_view()}</ul> }
+    };
+    view! {
+        <section class="card" aria-label=tr!("Allergens")>
+            <header>
+                <h2>{tr!("Allergens")}</h2>
+                <span class="quiet">{move || name::law(desk.law.get())}</span>
+            </header>
+            <div class="body">
+                <p class="follows"><b>{move || told.with(|told| told.says.clone())}</b></p>
+                {move || lines(told.with(|told| told.contains.clone()))}
+                {move || lines(told.with(|told| told.may_contain.clone()))}
+                <p class="quiet">{move || told.with(|told| told.note)} " " {text(LOCAL_RULES)}</p>
+                <Marked id="kitchen-allergen" label=tr!("May come from your kitchen") holds=Signal::derive(move || desk.pantry.with(|pantry| pantry.kitchen.clone()))
+                    changed=Callback::new(move |marked| desk.set_pantry(|pantry| pantry.kitchen = marked)) />
+            </div>
+        </section>
+    }
+}

@@ -1,0 +1,51 @@
+//! Marked allergens: those that packets or the kitchen bring, to be added and taken away.
+
+use leptos::prelude::*;
+
+use crate::app::part::{Button, PickOne};
+use crate::app::state::memo;
+use crate::engine::ingredients::Allergen;
+use crate::results::batch::allergens::unmarked;
+use crate::text::{name, tr};
+
+/// Allergens that are marked, to be added to and taken from.
+#[component]
+pub fn Marked(
+    /// Unique on the page.
+    id: &'static str,
+    /// What they are marked as.
+    label: &'static str,
+    /// Those that are marked.
+    #[prop(into)]
+    holds: Signal<Vec<Allergen>>,
+    /// Called with all of them when one is added or taken away.
+    changed: Callback<Vec<Allergen>>,
+) -> impl IntoView {
+    let answers = memo(move || {
+        let marked = holds.get();
+        let mut all: Vec<(Option<Allergen>, String)> = vec![(None, tr!("add one").to_owned())];
+        let left = unmarked(&marked).into_iter();
+        all.extend(left.map(|one| (Some(one), name::allergen(one).to_owned())));
+        all
+    });
+    let add = move |one: Option<Allergen>| {
+        if let Some(one) = one {
+            let mut marked = holds.get_untracked();
+            marked.push(one);
+            changed.run(marked);
+        }
+    };
+    let taken = move |one: Allergen| {
+        let mut marked = holds.get_untracked();
+        marked.retain(|other| *other != one);
+        changed.run(marked);
+    };
+    let button = move |one: Allergen| {
+        let says = tr!("Take away: {value}", value = name::allergen(one));
+        view! { <Button says tapped=move |()| taken(one) /> }
+    };
+    view! {
+        <PickOne id label answers holds=Signal::stored(None) chosen=Callback::new(add) />
+        <div class="buttons">{move || holds.get().into_iter().map(button).collect_view()}</div>
+    }
+}

@@ -1,0 +1,100 @@
+//! The class: what each bench weighs out, everything together, bowls and oven loads.
+
+use leptos::prelude::*;
+
+use super::fields::ClassBoxes;
+use crate::app::browser::focus;
+use crate::app::browser::live_region::announce;
+use crate::app::page::HEADING;
+use crate::app::part::{AdviceCard, Button, weigh_table};
+use crate::app::state::{WorkspaceStore, memo, use_app_state};
+use crate::results::batch::class;
+use crate::sheet::Place;
+use crate::text::{
+    self, Trouble,
+    class::{BenchView, ClassView},
+    tr,
+};
+
+/// The class.
+#[component]
+pub fn ClassCard() -> impl IntoView {
+    let state = use_app_state();
+    let desk = WorkspaceStore::here();
+    let scales = memo(move || state.kitchen.with(|kitchen| kitchen.scales));
+    let results = memo(move || {
+        let settings = desk.settings.get();
+        state.with(|sheet| class::of(sheet, &settings, scales.get()))
+    });
+    let told = memo(move || {
+        let options = state.options.get();
+        results
+            .with(|results| text::class::view(results, options))
+            .map_err(|error| error.sentence(options))
+    });
+    let advice = memo(move || {
+        told.with(|told: &Result<ClassView, String>| told.as_ref().ok()?.stagger.clone())
+    });
+    let make = move |()| {
+        let settings = desk.settings.get_untracked();
+        state.edit(|sheet| sheet.batch.wanted = settings.target());
+        announce(tr!("The batch is now the whole class’s."));
+    };
+    let plan = move |()| {
+        let oven = results.with_untracked(|results| results.oven.clone());
+        if oven.is_ok_and(|oven| desk.plan_loads(oven.as_planned())) {
+            state.place.set(Place::Day);
+            focus::to_the_top();
+            focus::move_to(HEADING);
+            announce(tr!("The plan now has the class’s oven loads."));
+        }
+    };
+    // A visitor's copy keeps no plan; there Day itself offers the loads.
+    let can_plan =
+        move || state.open_id.with(Option::is_some) && results.with(|results| results.oven.is_ok());
+    view! {
+        <details class="card fold" id="class">
+            <summary>
+                <span class="title">{tr!("Class")}</span>
+                <span class="quiet">{move || told.with(|told| told.as_ref().map(|told| told.title.clone()).unwrap_or_default())}</span>
+            </summary>
+            <div class="body">
+                <ClassBoxes />
+                <AdviceCard title=tr!("The oven and the class") advice />
+                {move || match told.get() {
+                    Ok(told) => view! { <Sheet told /> }.into_any(),
+                    Err(says) => view! { <p class="trouble">{says}</p> }.into_any(),
+                }}
+                <div class="buttons">
+                    <Button says=tr!("Make the batch the whole class’s") tapped=make />
+                    <Show when=can_plan>
+                        <Button says=tr!("Plan the day with these oven loads") tapped=plan />
+                    </Show>
+                </div>
+            </div>
+        </details>
+    }
+}
+
+/// The class as a sheet.
+#[component]
+fn Sheet(
+    /// What is told.
+    told: ClassView,
+) -> impl IntoView {
+    let bench = |bench: BenchView| view! { <h3>{bench.title}</h3> {bench.parts.into_iter().map(weigh_table).collect_view()} };
+    let items = |all: Vec<String>| {
+        all.into_iter()
+            .map(|one| view! { <li>{one}</li> })
+            .collect_view()
+    };
+    view! {
+        {told.benches.into_iter().map(bench).collect_view()}
+        <h3>{tr!("Everything together")}</h3>
+        {told.total.into_iter().map(weigh_table).collect_view()}
+        <h3>{tr!("Bowls")}</h3>
+        <ul class="plain">{items(told.bowls)}</ul>
+        <h3>{tr!("Oven")}</h3>
+        <ul class="plain">{items(told.loads)}</ul>
+    }
+}

@@ -1,0 +1,143 @@
+//! Dividing: the dough that is really on the bench, into pieces that add up to it.
+
+use leptos::prelude::*;
+
+use super::bench_boxes::BenchBoxes;
+use crate::app::page::BatchAnswers;
+use crate::app::part::{Button, Figure, NumberBox, Shown};
+use crate::app::state::{AppState, memo, use_app_state};
+use crate::engine::batch::Divided;
+use crate::results::batch::dividing::{self, DividingResults, DoughOnBench};
+use crate::text::{Trouble, chart, format, read, tr, weighing};
+
+impl BatchAnswers {
+    fn dough_on_bench(self, state: AppState) -> DoughOnBench {
+        let formula = state.open_id.get();
+        self.bench.with(|bench| bench.dough(formula.as_ref()))
+    }
+
+    fn dividing(self, state: AppState) -> Option<DividingResults> {
+        let bench = self.dough_on_bench(state);
+        self.results.with(|results| dividing::of(results, bench))
+    }
+}
+
+/// The dough on the bench, divided.
+#[component]
+pub fn DivideCard() -> impl IntoView {
+    let state = use_app_state();
+    let answers = BatchAnswers::here();
+    let divided = memo(move || answers.dividing(state).map(|dividing| dividing.divided));
+    let told = memo(move || {
+        let options = state.options.get();
+        divided.with(|divided| match divided {
+            Some(Ok(divided)) => (
+                weighing::divided(divided, options),
+                chart::divided(divided, options),
+            ),
+            Some(Err(error)) => (tr!("not known").to_owned(), error.sentence(options)),
+            None => Default::default(),
+        })
+    });
+    let shown = memo(move || Shown {
+        value: told.with(|told| told.0.clone()),
+        was: None,
+    });
+    let working = move |()| {
+        divided.with_untracked(|divided| {
+            let divided = divided.as_ref().and_then(|divided| divided.as_ref().ok());
+            divided.map(Divided::working).unwrap_or_default()
+        })
+    };
+    view! {
+        <section class="card" aria-label=tr!("Dividing")>
+            <header>
+                <h2>{tr!("Dividing")}</h2>
+            </header>
+            <div class="body">
+                <div class="boxes">
+                    <DoughBox />
+                    <PiecesBox />
+                </div>
+                <div class="figures"><Figure label=tr!("Divide it into") shown working=Callback::new(working) /></div>
+                <p class="quiet follows">{move || told.with(|told| told.1.clone())}</p>
+                <Forget />
+            </div>
+        </section>
+    }
+}
+
+/// Goes back to the batch's own figures, where others were typed.
+#[component]
+fn Forget() -> impl IntoView {
+    let state = use_app_state();
+    let answers = BatchAnswers::here();
+    let is_typed = move || answers.dough_on_bench(state) != DoughOnBench::default();
+    let forget = move |()| {
+        answers.bench.set(BenchBoxes::default());
+        state.reset_inputs();
+    };
+    view! {
+        <Show when=is_typed>
+            <Button says=tr!("Take the batch’s own figures again") tapped=forget />
+        </Show>
+    }
+}
+
+#[component]
+fn DoughBox() -> impl IntoView {
+    let state = use_app_state();
+    let answers = BatchAnswers::here();
+    let figure = memo(move || {
+        let options = state.options.get();
+        let dividing = answers.dividing(state);
+        dividing
+            .map(|dividing| format::box_mass(dividing.dough, options))
+            .unwrap_or_default()
+    });
+    let take = move |text: String| {
+        let options = state.options.get_untracked();
+        let mass = read::mass(&text, options).map_err(|error| error.sentence(options))?;
+        set_bench(state, answers, |bench| bench.dough = Some(mass))
+    };
+    let unit = Signal::derive(move || state.options.get().units.mass.symbol());
+    view! { <NumberBox id="bench-dough" label=tr!("Dough really on the bench") unit figure take=Callback::new(take) /> }
+}
+
+#[component]
+fn PiecesBox() -> impl IntoView {
+    let state = use_app_state();
+    let answers = BatchAnswers::here();
+    let figure = memo(move || {
+        let options = state.options.get();
+        let dividing = answers.dividing(state);
+        dividing
+            .map(|dividing| format::box_count(dividing.pieces.get(), options))
+            .unwrap_or_default()
+    });
+    let take = move |text: String| {
+        let options = state.options.get_untracked();
+        let count = read::count(&text, options).map_err(|error| error.sentence(options))?;
+        set_bench(state, answers, |bench| bench.pieces = Some(count))
+    };
+    view! { <NumberBox id="bench-pieces" label=tr!("Into pieces") unit="" figure take=Callback::new(take) /> }
+}
+
+/// Changes what is on the bench, where it can be divided.
+fn set_bench(
+    state: AppState,
+    answers: BatchAnswers,
+    change: impl FnOnce(&mut DoughOnBench),
+) -> Result<(), String> {
+    untrack(|| {
+        let mut bench = answers.dough_on_bench(state);
+        change(&mut bench);
+        let dividing = answers.results.with(|results| dividing::of(results, bench));
+        if let Some(Err(error)) = dividing.map(|dividing| dividing.divided) {
+            return Err(error.sentence(state.options.get()));
+        }
+        let formula = state.open_id.get();
+        answers.bench.set(BenchBoxes::of(formula, bench));
+        Ok(())
+    })
+}

@@ -1,0 +1,7 @@
+//! Dividing the dough on the bench.
+
+mod bench_boxes;
+mod card;
+
+pub use bench_boxes::BenchBoxes;
+pub use card::DivideCard;

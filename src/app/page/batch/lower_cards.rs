@@ -1,0 +1,29 @@
+//! The lower half of Batch, loaded after the upper half: tins, shopping, labels, the class.
+
+use leptos::prelude::*;
+
+use super::BatchAnswers;
+use super::allergens::AllergenCard;
+use super::class::ClassCard;
+use super::nutrition::NutritionCard;
+use super::shopping::ShoppingCard;
+use super::tins::TinCard;
+use crate::app::state::memo;
+
+/// The cards of the lower half, where there is a batch.
+#[component]
+pub fn LowerCards() -> impl IntoView {
+    let answers = BatchAnswers::here();
+    let current = memo(move || answers.is_scaled());
+    view! {
+        <Show when=move || current.get()>
+            <div class="newspaper">
+                <TinCard />
+                <ShoppingCard />
+                <NutritionCard />
+                <AllergenCard />
+                <ClassCard />
+            </div>
+        </Show>
+    }
+}

@@ -1,0 +1,93 @@
+//! Nutrition: a table by one of two laws, each row opening to its working.
+
+use leptos::prelude::*;
+
+use crate::app::page::BatchAnswers;
+use crate::app::part::Choice;
+use crate::app::state::{DialogKind, WorkspaceStore, memo, use_app_state};
+use crate::engine::nutrition::LabelLaw;
+use crate::results::batch::nutrition;
+use crate::text::{
+    self, Trouble, name,
+    nutrition::{NutritionRow, NutritionView},
+    tr,
+};
+
+/// What is in the bread.
+#[component]
+pub fn NutritionCard() -> impl IntoView {
+    let state = use_app_state();
+    let desk = WorkspaceStore::here();
+    let answers = BatchAnswers::here();
+    let told = memo(move || {
+        let (options, law) = (state.options.get(), desk.law.get());
+        let found =
+            state.with(|sheet| answers.read_scaled(|scaled| nutrition::of(sheet, scaled, law)))?;
+        let view = found.map(|found| text::nutrition::view(&found, options));
+        Some(view.map_err(|error| error.sentence(options)))
+    });
+    let laws = LabelLaw::ALL.map(|law| (law, name::law(law))).to_vec();
+    view! {
+        <details class="card fold">
+            <summary>
+                <span class="title">{tr!("Nutrition")}</span>
+                <span class="quiet">{tr!("an estimate")}</span>
+            </summary>
+            <div class="body">
+                <Choice id="label-law" label=tr!("Rounded and named by the law of") answers=laws holds=desk.law chosen=Callback::new(move |law| desk.law.set(law)) />
+                {move || match told.get() {
+                    Some(Ok(told)) => view! { <Table told /> }.into_any(),
+                    Some(Err(says)) => view! { <p>{says}</p> }.into_any(),
+                    None => ().into_any(),
+                }}
+            </div>
+        </details>
+    }
+}
+
+#[component]
+fn Table(
+    /// What is told.
+    told: NutritionView,
+) -> impl IntoView {
+    let state = use_app_state();
+    let heads = told
+        .columns
+        .iter()
+        .map(|head| view! { <th scope="col">{head.clone()}</th> })
+        .collect_view();
+    let row = move |row: NutritionRow| {
+        let value = row.figures.first().cloned().unwrap_or_default();
+        let NutritionRow {
+            name,
+            figures,
+            working,
+        } = row;
+        let open = move |_| {
+            state.open(DialogKind::Working {
+                title: name.to_owned(),
+                value: value.clone(),
+                lines: working.clone(),
+            });
+        };
+        let cells = figures
+            .into_iter()
+            .map(|figure| view! { <td>{figure}</td> })
+            .collect_view();
+        view! {
+            <tr>
+                <th scope="row"><button type="button" class="row-opens" aria-haspopup="dialog" on:click=open>{name}</button></th>
+                {cells}
+            </tr>
+        }
+    };
+    view! {
+        <div class="table-holds">
+            <table class="label-table">
+                <thead><tr><td></td>{heads}</tr></thead>
+                <tbody>{told.rows.into_iter().map(row).collect_view()}</tbody>
+            </table>
+        </div>
+        <p class="quiet">{told.note}</p>
+    }
+}

@@ -1,0 +1,5 @@
+//! Nutrition, as a label law has it declared.
+
+mod card;
+
+pub use card::NutritionCard;

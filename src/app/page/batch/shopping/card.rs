@@ -1,0 +1,109 @@
+//! Shopping: what to buy in packs, ticked off as it goes into the basket, and what it costs.
+
+use leptos::prelude::*;
+use wasm_bindgen_futures::spawn_local;
+
+use super::pantry::PantryBox;
+use crate::app::browser::clipboard;
+use crate::app::browser::live_region::announce;
+use crate::app::page::BatchAnswers;
+use crate::app::part::{Button, Figure, Shown, TextBox};
+use crate::app::state::{WorkspaceStore, memo, use_app_state};
+use crate::results::batch::shopping;
+use crate::sheet::{Pantry, plain};
+use crate::text::{
+    self, Trouble,
+    shopping::{ShoppingRow, ShoppingView},
+    tr,
+};
+
+/// What to buy, and what it costs.
+#[component]
+pub fn ShoppingCard() -> impl IntoView {
+    let state = use_app_state();
+    let desk = WorkspaceStore::here();
+    let answers = BatchAnswers::here();
+    let told = memo(move || {
+        let options = state.options.get();
+        let found = desk.pantry.with(|pantry| {
+            let found = answers.read_scaled(|scaled| shopping::of(scaled, pantry))?;
+            let view = found.map(|found| text::shopping::view(&found, &pantry.currency, options));
+            Some(view)
+        })?;
+        Some(found.map_err(|error| error.sentence(options)))
+    });
+    let currency = memo(move || desk.pantry.with(|pantry| pantry.currency.clone()));
+    let name_money = move |text: String| {
+        desk.set_pantry(|pantry| pantry.currency = plain::name(&text, Pantry::CURRENCY_LENGTH));
+    };
+    view! {
+        <details class="card fold">
+            <summary>
+                <span class="title">{tr!("Shopping and cost")}</span>
+                <span class="quiet">{move || told.with(|told| match told {
+                    Some(Ok(told)) => told.used.clone(),
+                    Some(Err(_)) | None => String::new(),
+                })}</span>
+            </summary>
+            <div class="body">
+                {move || match told.get() {
+                    Some(Ok(told)) => view! { <List told /> }.into_any(),
+                    Some(Err(says)) => view! { <p>{says}</p> }.into_any(),
+                    None => ().into_any(),
+                }}
+                <TextBox id="currency" label=tr!("What your money is called") words=currency typed=Callback::new(name_money) most=Pantry::CURRENCY_LENGTH />
+                <PantryBox />
+            </div>
+        </details>
+    }
+}
+
+#[component]
+fn List(
+    /// What is told.
+    told: ShoppingView,
+) -> impl IntoView {
+    let ShoppingView {
+        rows,
+        used,
+        each,
+        paid,
+        missing,
+        text,
+        working,
+    } = told;
+    let copy = move |()| {
+        let text = text.clone();
+        spawn_local(async move {
+            announce(match clipboard::copy(text).await {
+                Ok(()) => tr!("Copied."),
+                Err(clipboard::NotCopied) => tr!("This browser does not copy by itself."),
+            });
+        });
+    };
+    let figure = |value: String| Signal::stored(Shown { value, was: None });
+    let working = Callback::new(move |()| working.clone());
+    view! {
+        <ul class="plain shopping">{rows.into_iter().map(row).collect_view()}</ul>
+        <div class="figures">
+            <Figure label=tr!("Used in this batch") shown=figure(used) working />
+            <Figure label=tr!("A piece") shown=figure(each) working />
+            <Figure label=tr!("Paid for whole packs") shown=figure(paid) working />
+        </div>
+        {missing.map(|missing| view! { <p class="quiet">{missing}</p> })}
+        <div class="buttons"><Button says=tr!("Copy the list") tapped=copy /></div>
+    }
+}
+
+/// A row one can tick off.
+fn row(row: ShoppingRow) -> impl IntoView {
+    view! {
+        <li>
+            <label class="tick">
+                <input type="checkbox" />
+                <span><b>{row.name}</b> " " {row.needed} <br /> <span class="quiet">{row.buy}</span></span>
+                <span class="cost">{row.cost}</span>
+            </label>
+        </li>
+    }
+}

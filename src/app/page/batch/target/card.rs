@@ -1,0 +1,72 @@
+//! The batch target: its kind, and its numbers.
+
+use leptos::prelude::*;
+
+use super::fields::{PIECES, of_kind};
+use super::on_hand::OnHandPick;
+use crate::app::page::BatchAnswers;
+use crate::app::part::{FieldBox, PickOne};
+use crate::app::state::{AppState, memo, use_app_state};
+use crate::engine::batch::TargetKind;
+use crate::results::batch::target;
+use crate::text::{name, tr};
+
+/// The prefix of the ids of all target boxes.
+const BOXES: &str = "wanted-";
+
+/// The batch target.
+#[component]
+pub fn WantedCard() -> impl IntoView {
+    let state = use_app_state();
+    let answers = BatchAnswers::here();
+    let kind = memo(move || state.with(|sheet| sheet.batch.wanted.kind()));
+    let kinds: Vec<(TargetKind, String)> = TargetKind::ALL
+        .into_iter()
+        .map(|kind| (kind, name::target_kind(kind).to_owned()))
+        .collect();
+    let boxes = move || {
+        let fields = of_kind(kind.get()).iter();
+        fields
+            .map(|field| view! { <FieldBox field=*field /> })
+            .collect_view()
+    };
+    view! {
+        <section class="card" aria-label=tr!("Wanted")>
+            <header>
+                <h2>{tr!("Wanted")}</h2>
+            </header>
+            <div class="body">
+                <PickOne id="way" label=tr!("Ask for it by") answers=kinds holds=kind chosen=move |kind| choose(state, answers, kind) />
+                <Show when=move || kind.get() == TargetKind::OnHand>
+                    <OnHandPick />
+                </Show>
+                <div class="boxes">{boxes}</div>
+                <Show when=move || !kind.get().counts_pieces()>
+                    <FieldBox field=PIECES />
+                </Show>
+            </div>
+        </section>
+    }
+}
+
+/// Chooses a kind of target: the last one of that kind, else the one for the same batch.
+fn choose(state: AppState, answers: BatchAnswers, kind: TargetKind) {
+    let mut sheet = state.sheet();
+    let kind_before = sheet.batch.wanted.kind();
+    let mut previous = answers.previous.get_untracked();
+    previous.keep_only(state.open_id.get_untracked());
+    previous.store(sheet.batch.wanted);
+    let Some(wanted) = target::of_kind(&sheet, kind, previous.target(kind)) else {
+        return;
+    };
+    let mut invalid = state.invalid_inputs.get_untracked();
+    let of_boxes = invalid
+        .extract_if(.., |id, _| id.starts_with(BOXES))
+        .collect();
+    previous.store_invalid_inputs(kind_before, of_boxes);
+    invalid.extend(previous.take_invalid_inputs(kind));
+    state.invalid_inputs.set(invalid);
+    answers.previous.set(previous);
+    sheet.batch.wanted = wanted;
+    state.put(sheet, None);
+}

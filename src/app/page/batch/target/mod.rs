@@ -1,0 +1,9 @@
+//! The batch target: its kind, its numbers, the ingredient on hand.
+
+mod card;
+mod fields;
+mod on_hand;
+mod previous;
+
+pub use card::WantedCard;
+pub use previous::PreviousTargets;

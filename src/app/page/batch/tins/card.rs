@@ -1,0 +1,148 @@
+//! The tins of the batch: which, how full, how high, and the plan from above.
+
+use leptos::prelude::*;
+
+use super::fields::TinBoxes;
+use super::plan::TinDrawing;
+use super::saved::SavedTins;
+use crate::app::browser::live_region::announce;
+use crate::app::page::BatchAnswers;
+use crate::app::part::{AdviceCard, Button, Figure, PickOne, Shown};
+use crate::app::state::{DialogKind, memo, use_app_state};
+use crate::engine::batch::BatchTarget;
+use crate::engine::tin::TinKind;
+use crate::engine::working::Line;
+use crate::results::batch::tins;
+use crate::sheet::TinUse;
+use crate::text::{self, chart::TinPlan, name, tins::TinView, tr};
+
+/// The tins of the batch.
+#[component]
+pub fn TinCard() -> impl IntoView {
+    let state = use_app_state();
+    let answers = BatchAnswers::here();
+    let told = memo(move || {
+        let options = state.options.get();
+        let tins = state.with(|sheet| answers.read_scaled(|scaled| tins::of(sheet, scaled)));
+        tins.flatten().map(|tins| text::tins::view(&tins, options))
+    });
+    let kind = memo(move || state.with(|sheet| sheet.batch.tin.map(|used| used.tins.tin.kind())));
+    let kinds = memo(move || {
+        let mut all = vec![(None, tr!("No tin").to_owned())];
+        all.extend(TinKind::ALL.map(|kind| (Some(kind), name::tin_kind(kind).to_owned())));
+        all
+    });
+    let choose = move |kind: Option<TinKind>| {
+        state.edit(|sheet| sheet.batch.tin = kind.map(|kind| TinUse::of(kind.tin())));
+    };
+    let there = memo(move || told.with(Option::is_some));
+    view! {
+        <section class="card" aria-label=tr!("Tin")>
+            <header>
+                <h2>{tr!("Tin")}</h2>
+                <span class="quiet">{tr!("inside measures")}</span>
+            </header>
+            <div class="body">
+                <div class="boxes">
+                    <PickOne id="tin-kind" label=tr!("Baked in") answers=kinds holds=kind chosen=Callback::new(choose) />
+                </div>
+                <Show when=move || there.get()>
+                    <TinBoxes />
+                    <Told told />
+                </Show>
+                <SavedTins />
+            </div>
+        </section>
+    }
+}
+
+type Look = fn(&TinView) -> String;
+
+/// What follows from the tin.
+#[component]
+fn Told(
+    /// What is told of it.
+    told: Memo<Option<TinView>>,
+) -> impl IntoView {
+    let state = use_app_state();
+    let text = move |look: Look| {
+        memo(move || told.with(|told| told.as_ref().map(look).unwrap_or_default()))
+    };
+    let figure = move |look: Look| {
+        let text = text(look);
+        memo(move || Shown {
+            value: text.get(),
+            was: None,
+        })
+    };
+    let working = move |look: fn(&TinView) -> &Vec<Line>| {
+        Callback::new(move |()| {
+            told.with_untracked(|told| told.as_ref().map(look).cloned().unwrap_or_default())
+        })
+    };
+    let height_working = working(|told| &told.height_working);
+    let working = working(|told| &told.working);
+    let advice = memo(move || told.with(|told| told.as_ref()?.advice.clone()));
+    let plan = memo(move || told.with(|told| told.as_ref().map(|told| told.plan.clone())));
+    let height = text(|told| told.height.clone());
+    let uneven = text(|told| told.uneven.clone().unwrap_or_default());
+    let fill = move |()| {
+        let dough = told.with_untracked(|told| told.as_ref()?.dough);
+        if let Some(dough) = dough {
+            state.edit(|sheet| sheet.batch.wanted = BatchTarget::Dough(dough));
+            announce(tr!("The batch is now as large as the tins want it."));
+        }
+    };
+    view! {
+        <div class="figures">
+            <Figure label=tr!("Room in one tin") shown=figure(|told| told.room.clone()) working />
+            <Figure label=tr!("Dough that suits the tins") shown=figure(|told| told.wanted.clone()) working />
+            <Figure label=tr!("This batch has") shown=figure(|told| told.found.clone()) working />
+        </div>
+        <p class="quiet follows">{figure(|told| told.usual.clone()).get_untracked().value}</p>
+        <AdviceCard title=tr!("The tin and the dough") advice />
+        <Plan plan />
+        <p class="follows">{move || height.get()}</p>
+        <p class="follows">{move || uneven.get()}</p>
+        <div class="buttons">
+            <Button says=tr!("Make the batch for these tins") tapped=fill />
+            <Opens says=tr!("How the height came about") title=tr!("Height of the dough") value=height working=height_working />
+        </div>
+    }
+}
+
+/// The plan from above, or why there is none.
+#[component]
+fn Plan(
+    /// The plan.
+    plan: Memo<Option<Result<TinPlan, String>>>,
+) -> impl IntoView {
+    move || match plan.get() {
+        Some(Ok(plan)) => view! { <TinDrawing plan /> }.into_any(),
+        Some(Err(says)) => view! { <p class="quiet">{says}</p> }.into_any(),
+        None => ().into_any(),
+    }
+}
+
+/// A button that opens a working.
+#[component]
+fn Opens(
+    /// What it says.
+    says: &'static str,
+    /// The title of the working.
+    title: &'static str,
+    /// What it led to.
+    value: Memo<String>,
+    /// The steps.
+    working: Callback<(), Vec<Line>>,
+) -> impl IntoView {
+    let state = use_app_state();
+    let open = move |()| {
+        state.open(DialogKind::Working {
+            title: title.to_owned(),
+            value: value.get_untracked(),
+            lines: working.run(()),
+        });
+    };
+    view! { <Button says class="bare" tapped=open /> }
+}

@@ -1,0 +1,172 @@
+//! The measures of the tin, and how the formula lies in it.
+
+use leptos::prelude::*;
+
+use crate::app::part::{Choice, Field, FieldBox, FieldData, FieldError, NumberBox, no_unit};
+use crate::app::state::{AppState, memo, use_app_state};
+use crate::engine::tin::TinMeasure;
+use crate::sheet::TinUse;
+use crate::text::{Trouble, format, name, read, read::ReadError, tr, tr_noop, unit::ThicknessUnit};
+
+/// The boxes of the tin.
+#[component]
+pub fn TinBoxes() -> impl IntoView {
+    let state = use_app_state();
+    let used = memo(move || state.with(|sheet| sheet.batch.tin));
+    let measures = memo(move || {
+        let measures = used
+            .get()
+            .map(|used| used.tins.tin.measures())
+            .unwrap_or_default();
+        measures
+            .into_iter()
+            .map(|(measure, _)| measure)
+            .collect::<Vec<TinMeasure>>()
+    });
+    let can_have_lid = memo(move || used.get().is_some_and(|used| used.tins.tin.can_have_lid()));
+    let lidded = memo(move || used.get().is_some_and(|used| used.tins.tin.lidded));
+    let close = move |lid: bool| {
+        change(state, |used| used.tins.tin = used.tins.tin.with_lid(lid));
+    };
+    view! {
+        <div class="boxes">
+            <For each=move || measures.get() key=|one| *one let(measure)>
+                <MeasureBox measure />
+            </For>
+            <FieldBox field=COUNT />
+            <FieldBox field=ROWS />
+            <FieldBox field=ROOM />
+            <FieldBox field=RISE />
+        </div>
+        <Show when=move || can_have_lid.get()>
+            <Choice id="tin-lid" label=tr!("Lid") answers=vec![(false, tr!("open")), (true, tr!("with a lid"))] holds=lidded chosen=Callback::new(close) />
+        </Show>
+    }
+}
+
+/// Changes the tin that stands, as one step.
+fn change(state: AppState, change: impl FnOnce(&mut TinUse)) {
+    state.edit(|sheet| {
+        if let Some(used) = &mut sheet.batch.tin {
+            change(used);
+        }
+    });
+}
+
+/// One measure of the tin.
+#[component]
+fn MeasureBox(
+    /// Which.
+    measure: TinMeasure,
+) -> impl IntoView {
+    let state = use_app_state();
+    let id = format!("tin-{measure:?}").to_lowercase();
+    let from = id.clone();
+    let figure = memo(move || {
+        let options = state.options.get();
+        state.with(|sheet| {
+            let used = sheet.batch.tin.as_ref();
+            let length = used.and_then(|used| used.tins.tin.measure(measure));
+            length
+                .map(|length| format::box_thickness(length, options))
+                .unwrap_or_default()
+        })
+    });
+    let take = move |text: String| {
+        let options = state.options.get_untracked();
+        let length = read::thickness(&text, options).map_err(|error| error.sentence(options))?;
+        let mut sheet = state.sheet();
+        if let Some(used) = &mut sheet.batch.tin {
+            let tin = used.tins.tin.with_measure(measure, length);
+            used.tins.tin = tin.map_err(|error| error.sentence(options))?;
+        }
+        state.put(sheet, Some(&from));
+        Ok(())
+    };
+    let unit = Signal::derive(move || ThicknessUnit::of(state.options.get().units).symbol());
+    view! { <NumberBox id label=name::tin_measure(measure).to_owned() unit figure take=Callback::new(take) /> }
+}
+
+/// A number of how the formula is placed in its tins.
+type TinField = Field<TinUse>;
+
+impl FieldData for TinUse {
+    type Source = AppState;
+    type Error = ReadError;
+
+    fn source() -> AppState {
+        use_app_state()
+    }
+
+    fn read(state: AppState, get: &dyn Fn(&Self) -> String) -> String {
+        let used = state.with(|sheet| sheet.batch.tin);
+        used.as_ref().map(get).unwrap_or_default()
+    }
+
+    fn change(
+        state: AppState,
+        from: &'static str,
+        set: &dyn Fn(&mut Self) -> Result<(), ReadError>,
+    ) -> Result<(), FieldError<ReadError>> {
+        let mut sheet = state.sheet();
+        if let Some(used) = &mut sheet.batch.tin {
+            set(used)?;
+        }
+        state.put(sheet, Some(from));
+        Ok(())
+    }
+}
+
+const COUNT: TinField = TinField {
+    id: "tin-count",
+    label: tr_noop!("Tins"),
+    unit: no_unit,
+    get: |used, _, options| format::box_count(used.tins.count.get(), options),
+    set: |used, text, options| {
+        used.tins.count = read::count(text, options)?;
+        Ok(())
+    },
+};
+
+/// Empty leaves it to the tin.
+const ROWS: TinField = TinField {
+    id: "tin-rows",
+    label: tr_noop!("Rows of pieces, empty for the best"),
+    unit: no_unit,
+    get: |used, _, options| {
+        used.rows
+            .map(|rows| format::box_count(rows.get(), options))
+            .unwrap_or_default()
+    },
+    set: |used, text, options| {
+        used.rows = read::optional(text, options, read::count)?;
+        Ok(())
+    },
+};
+
+/// Empty leaves it to the kind of bread.
+const ROOM: TinField = TinField {
+    id: "tin-room",
+    label: tr_noop!("Room for a gram, empty for the usual"),
+    unit: |_| "cm³",
+    get: |used, _, options| {
+        used.room
+            .map(|room| format::box_room(room, options))
+            .unwrap_or_default()
+    },
+    set: |used, text, options| {
+        used.room = read::optional(text, options, read::room)?;
+        Ok(())
+    },
+};
+
+const RISE: TinField = TinField {
+    id: "tin-rise",
+    label: tr_noop!("Risen to, times its first volume"),
+    unit: |_| "×",
+    get: |used, _, options| format::box_factor(used.rise, options),
+    set: |used, text, options| {
+        used.rise = read::factor(text, options)?;
+        Ok(())
+    },
+};

@@ -1,0 +1,8 @@
+//! Tins: how much they take, how full and how high, and the user's own.
+
+mod card;
+mod fields;
+mod plan;
+mod saved;
+
+pub use card::TinCard;

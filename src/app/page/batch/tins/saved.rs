@@ -1,0 +1,106 @@
+//! The user's own tins: saved, taken, and the dough carried over to another.
+
+use leptos::prelude::*;
+
+use crate::app::browser::live_region::announce;
+use crate::app::part::{Button, PickOne};
+use crate::app::state::{AppState, WorkspaceStore, memo, use_app_state};
+use crate::engine::quantity::Mass;
+use crate::engine::tin::Tin;
+use crate::results::batch::{scale, tins};
+use crate::sheet::SavedTin;
+use crate::text::{Trouble, name, tins::measures, tr};
+
+/// The user's own tins.
+#[component]
+pub fn SavedTins() -> impl IntoView {
+    let state = use_app_state();
+    let desk = WorkspaceStore::here();
+    let here = memo(move || state.with(|sheet| sheet.batch.tin.map(|used| used.tins.tin)));
+    let is_saved = memo(move || {
+        let tin = here.get();
+        tin.is_some_and(|tin| desk.tins.with(|saved| tins::is_saved(&tin, saved)))
+    });
+    let save = move |()| {
+        if let Some(tin) = here.get_untracked() {
+            let mut tins = desk.tins.get_untracked();
+            tins.push(SavedTin {
+                name: name::tin_kind(tin.kind()).to_owned(),
+                tin,
+            });
+            desk.set_tins(tins);
+            announce(tr!("This tin is now among your tins."));
+        }
+    };
+    let forget = move |()| {
+        let mut tins = desk.tins.get_untracked();
+        tins.retain(|saved| Some(saved.tin) != here.get_untracked());
+        desk.set_tins(tins);
+        announce(tr!("This tin is no longer among your tins."));
+    };
+    let listed = memo(move || {
+        let options = state.options.get();
+        let mut all: Vec<(Option<usize>, String)> =
+            vec![(None, tr!("choose one of your tins").to_owned())];
+        desk.tins.with(|tins| {
+            for (at, saved) in tins.iter().enumerate() {
+                all.push((
+                    Some(at),
+                    format!("{}: {}", saved.name, measures(&saved.tin, options)),
+                ));
+            }
+        });
+        all
+    });
+    let some = memo(move || desk.tins.with(|tins| !tins.is_empty()));
+    let is_here = memo(move || here.get().is_some());
+    view! {
+        <div class="buttons">
+            <Show when=move || is_here.get() && !is_saved.get()>
+                <Button says=tr!("Save this tin among mine") tapped=save />
+            </Show>
+            <Show when=move || is_saved.get()>
+                <Button says=tr!("Take it from my tins") tapped=forget />
+            </Show>
+        </div>
+        <Show when=move || some.get()>
+            <div class="boxes">
+                <PickOne id="tin-saved" label=tr!("Bake it in another tin, this dough") answers=listed holds=Signal::stored(None) chosen=Callback::new(move |at| take(state, desk, at, false)) />
+                <PickOne id="tin-carry" label=tr!("Carry it over to another tin, the dough growing with it") answers=listed holds=Signal::stored(None) chosen=Callback::new(move |at| take(state, desk, at, true)) />
+            </div>
+        </Show>
+    }
+}
+
+/// Takes one of the user's tins; with `carry` the dough grows from the old tin to the new.
+fn take(state: AppState, desk: WorkspaceStore, at: Option<usize>, carry: bool) {
+    let found = desk
+        .tins
+        .with_untracked(|tins| at.and_then(|at| tins.get(at).map(|saved| saved.tin)));
+    let Some(tin) = found else { return };
+    let dough = if carry {
+        match carried_over(state, tin) {
+            Ok(dough) => dough,
+            Err(says) => {
+                announce(&says);
+                return;
+            }
+        }
+    } else {
+        None
+    };
+    state.edit(|sheet| sheet.batch = tins::in_tin(&sheet.batch, tin, dough));
+    announce(tr!(
+        "The formula is now baked in this tin. Undo brings the old one back."
+    ));
+}
+
+/// The dough that fills the new tins as the old ones were filled; none where there were none.
+fn carried_over(state: AppState, tin: Tin) -> Result<Option<Mass>, String> {
+    let (sheet, options) = (state.sheet(), state.options.get_untracked());
+    if sheet.batch.tin.is_none() {
+        return Ok(None);
+    }
+    let scaled = scale(&sheet).map_err(|error| error.sentence(options))?;
+    tins::carried_over(&sheet, &scaled, tin).map_err(|error| error.sentence(options))
+}

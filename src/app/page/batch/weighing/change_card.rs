@@ -1,0 +1,49 @@
+//! What weighing changes in all: the dough, and its true water.
+
+use leptos::prelude::*;
+
+use crate::app::page::BatchAnswers;
+use crate::app::part::{Figure, Shown};
+use crate::app::state::{memo, use_app_state};
+use crate::engine::batch::Rounded;
+use crate::text::{FormatOptions, tr, weighing};
+
+/// What weighing changes in all.
+#[component]
+pub fn ChangeCard() -> impl IntoView {
+    view! {
+        <section class="card" aria-label=tr!("What the scale changes")>
+            <header>
+                <h2>{tr!("What the scale changes")}</h2>
+            </header>
+            <div class="figures">
+                <RoundedFigure label=tr!("Dough as weighed") look=|rounded, options| Some(weighing::dough_change(rounded, options)) />
+                <RoundedFigure label=tr!("True water") look=weighing::water_change />
+            </div>
+        </section>
+    }
+}
+
+#[component]
+fn RoundedFigure(
+    /// What it is called.
+    label: &'static str,
+    /// The figure, written out.
+    look: fn(&Rounded, FormatOptions) -> Option<String>,
+) -> impl IntoView {
+    let state = use_app_state();
+    let answers = BatchAnswers::here();
+    let shown = memo(move || {
+        let options = state.options.get();
+        let value = answers.read_rounded(|rounded| look(rounded, options));
+        Shown {
+            value: value.unwrap_or_else(|| tr!("none without flour").to_owned()),
+            was: None,
+        }
+    });
+    let working = move |()| {
+        let lines = untrack(|| answers.read_rounded(|rounded| Some(rounded.working())));
+        lines.unwrap_or_default()
+    };
+    view! { <Figure label shown working=Callback::new(working) /> }
+}

@@ -1,0 +1,59 @@
+//! One line to weigh: what the scale shows, what is exact, and what rounding does.
+
+use leptos::prelude::*;
+
+use crate::app::page::BatchAnswers;
+use crate::app::state::{AppState, DialogKind, memo, use_app_state};
+use crate::engine::formula::LineAt;
+use crate::engine::working::Line;
+use crate::text::{name, weighing};
+
+/// One line to weigh; a tap shows how it came about.
+#[component]
+pub fn WeighLine(
+    /// Where it stands.
+    at: LineAt,
+) -> impl IntoView {
+    let state = use_app_state();
+    let answers = BatchAnswers::here();
+    let food = memo(move || {
+        state
+            .with(|sheet| {
+                sheet
+                    .formula
+                    .line(at)
+                    .map(|line| name::food_short(&line.food).into_owned())
+            })
+            .unwrap_or_default()
+    });
+    let weighed = memo(move || {
+        let options = state.options.get();
+        let found = answers.read_rounded(|rounded| {
+            let line = rounded.line(at)?;
+            Some(weighing::line(line, options))
+        });
+        found.unwrap_or_default()
+    });
+    let open = move |_| {
+        state.open(DialogKind::Working {
+            title: food.get_untracked(),
+            value: weighed.with_untracked(|weighed| weighed.shows.clone()),
+            lines: working(state, answers, at),
+        });
+    };
+    view! {
+        <button type="button" class="weigh" class:off=move || weighed.with(|weighed| weighed.off) aria-haspopup="dialog" on:click=open>
+            <span class="name">{food}</span>
+            <span class="shows">{move || weighed.with(|weighed| weighed.shows.clone())}</span>
+            <span class="said">{move || weighed.with(|weighed| weighed.said.clone())}</span>
+        </button>
+    }
+}
+
+/// The steps from the formula's weight to what the scale shows.
+fn working(state: AppState, answers: BatchAnswers, at: LineAt) -> Vec<Line> {
+    let sheet = state.sheet();
+    answers
+        .results
+        .with_untracked(|results| results.weighing_working(&sheet.formula, at))
+}

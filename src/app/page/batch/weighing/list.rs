@@ -1,0 +1,62 @@
+//! The weighing list, part by part.
+
+use leptos::prelude::*;
+
+use super::line::WeighLine;
+use crate::app::page::BatchAnswers;
+use crate::app::part::part_word;
+use crate::app::state::{memo, use_app_state};
+use crate::results::batch::weighing::{PartToWeigh, parts_to_weigh};
+use crate::text::{format, line, tr};
+
+/// All parts with what to weigh into them.
+#[component]
+pub fn Weighing() -> impl IntoView {
+    let state = use_app_state();
+    let parts = memo(move || state.with(|sheet| parts_to_weigh(&sheet.formula)));
+    view! {
+        <For each=move || parts.get() key=Clone::clone let(part)>
+            <PartCard part />
+        </For>
+    }
+}
+
+#[component]
+fn PartCard(
+    /// Which part.
+    part: PartToWeigh,
+) -> impl IntoView {
+    let state = use_app_state();
+    let answers = BatchAnswers::here();
+    let PartToWeigh {
+        part,
+        kind,
+        name,
+        lines,
+    } = part;
+    let in_all = memo(move || {
+        let options = state.options.get();
+        answers.read_rounded(|rounded| {
+            Some(format::mass(
+                rounded.formula.parts.get(part)?.mass(),
+                options,
+            ))
+        })
+    });
+    let label = tr!("To weigh: {name}", name = name);
+    let row = |at| view! { <li><WeighLine at /></li> };
+    let rows = lines.into_iter().map(row).collect_view();
+    view! {
+        <section class="card weighing" data-part=part_word(kind) aria-label=label>
+            <header>
+                <h2>
+                    <span class="letter" aria-hidden="true">{line::mark(part)}</span>
+                    " "
+                    {name}
+                </h2>
+                <span class="quiet follows">{in_all}</span>
+            </header>
+            <ul>{rows}</ul>
+        </section>
+    }
+}

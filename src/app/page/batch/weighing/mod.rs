@@ -1,0 +1,13 @@
+//! What to weigh: the scales, each line, help for what is too little, and what rounding changes.
+
+mod aids;
+mod change_card;
+mod line;
+mod list;
+mod scales_card;
+
+pub use aids::WeighingAids;
+pub use change_card::ChangeCard;
+pub use line::WeighLine;
+pub use list::Weighing;
+pub use scales_card::ScalesCard;

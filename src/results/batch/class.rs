@@ -1,0 +1,81 @@
+//! The class: what each bench weighs, everything together, bowls, and the loads of the oven.
+
+use std::num::NonZeroU32;
+
+use super::batch_results::divisions;
+use crate::engine::batch::{Rounded, Weighing, round};
+use crate::engine::class::{Bench, BowlNeed, Class, ClassError, ClassSettings, OvenPlan, bowls};
+use crate::engine::class::{class, oven};
+use crate::engine::quantity::Minutes;
+use crate::sheet::{Scales, Sheet};
+
+/// A class and its oven.
+#[derive(Clone, Debug, PartialEq)]
+pub struct ClassResults {
+    /// What the benches weigh.
+    pub weights: Result<ClassWeights, ClassError>,
+    /// The loads of the oven.
+    pub oven: Result<OvenPlan, ClassError>,
+}
+
+/// What the benches of a class weigh.
+#[derive(Clone, Debug, PartialEq)]
+pub struct ClassWeights {
+    /// The benches, and everything together, exact.
+    pub class: Class,
+    /// Each kind of bench as the scales show it, in the order of [`Class::benches`].
+    pub benches: Vec<Rounded>,
+    /// Everything together as the scales show it.
+    pub total: Rounded,
+    /// The bowls of the benches.
+    pub bowls: Vec<BowlNeed>,
+}
+
+/// The longest a shaped dough may wait for the oven before it rises too far. Common practice.
+const LONGEST_WAIT: Minutes = Minutes::known(20.0);
+
+/// Shares a sheet's formula out among the benches of a class, and its loaves among oven loads.
+///
+/// ```
+/// use softcrumb::engine::class::ClassSettings;
+/// use softcrumb::results::batch::class;
+/// use softcrumb::sheet::{Kitchen, examples};
+///
+/// let (_, sheet) = examples().remove(0);
+/// let class = class::of(&sheet, &ClassSettings::default(), Kitchen::default().scales);
+///
+/// // Twelve students and the teacher make a loaf each; six go into the oven at once.
+/// assert_eq!(class.weights.unwrap().class.loaves, 13);
+/// assert_eq!(class.oven.unwrap().loads.len(), 3);
+/// ```
+#[must_use]
+pub fn of(sheet: &Sheet, settings: &ClassSettings, scales: Scales) -> ClassResults {
+    let loaves = NonZeroU32::new(settings.loaves_in_all()).unwrap_or(NonZeroU32::MIN);
+    ClassResults {
+        weights: weights(sheet, settings, divisions(scales)),
+        oven: oven(loaves, settings.oven),
+    }
+}
+
+fn weights(
+    sheet: &Sheet,
+    settings: &ClassSettings,
+    weighing: Weighing,
+) -> Result<ClassWeights, ClassError> {
+    let batch = &sheet.batch;
+    let class = class(&sheet.formula, *settings, batch.losses, batch.pieces)?;
+    let on_scales = |bench: &Bench| round(&bench.batch.formula, weighing);
+    Ok(ClassWeights {
+        benches: class.benches.iter().map(on_scales).collect(),
+        total: round(&class.total, weighing),
+        bowls: bowls(&class),
+        class,
+    })
+}
+
+/// When the last load goes in, where dough begun with the first load would wait too long for it.
+#[must_use]
+pub fn late_load(oven: &OvenPlan) -> Option<Minutes> {
+    let last = oven.loads.last().map_or(Minutes::ZERO, |load| load.goes_in);
+    oven.waits_longer_than(LONGEST_WAIT).then_some(last)
+}

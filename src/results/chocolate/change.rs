@@ -1,0 +1,91 @@
+//! Formulas with another filling or syrup: set by a share, a ratio, a thickness.
+
+use super::chocolate_results::{ChocolateResults, SyrupResults};
+use crate::engine::chocolate::{ChocolateError, FillAsked, fill, set_filling, set_liquid};
+use crate::engine::formula::{Formula, FormulaError};
+use crate::engine::quantity::{Factor, Mass, Share, Viscosity};
+
+/// Why a filling or a syrup cannot be set so.
+#[derive(Clone, Debug, PartialEq, thiserror::Error)]
+pub enum SetError {
+    /// The weight cannot be worked out.
+    #[error(transparent)]
+    Chocolate(#[from] ChocolateError),
+    /// The formula cannot take that weight.
+    #[error(transparent)]
+    Formula(#[from] FormulaError),
+}
+
+/// How much filling is wanted.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum FillingTarget {
+    /// So much in each piece.
+    Each(Mass),
+    /// So much in all, to make.
+    Total(Mass),
+    /// Such a share of the dough.
+    OfDough(Share),
+}
+
+impl ChocolateResults {
+    /// The formula with so much filling; as it is where it has no filling that is known of.
+    ///
+    /// # Errors
+    /// As [`fill`] and [`set_filling`].
+    pub fn with_filling(
+        &self,
+        formula: &Formula,
+        target: FillingTarget,
+    ) -> Result<Formula, SetError> {
+        let Some((part, Ok(now))) = self.filling.as_ref().and_then(|filling| {
+            let fill = filling.fill.as_ref()?;
+            Some((filling.part, fill.as_ref()))
+        }) else {
+            return Ok(formula.clone());
+        };
+        let asked = |asked| fill(asked, now.pieces, now.dough_each, now.stays);
+        let of_dough = match target {
+            FillingTarget::Each(mass) => asked(FillAsked::Each(mass))?.of_dough,
+            FillingTarget::Total(mass) => asked(FillAsked::Total(mass))?.of_dough,
+            FillingTarget::OfDough(share) => share,
+        };
+        Ok(set_filling(formula, part, of_dough)?)
+    }
+
+    /// The formula with so much chocolate to one part of liquid in the syrup; as it is where it has
+    /// no syrup that can be worked out.
+    ///
+    /// # Errors
+    /// As [`Syrup::liquid_at`](crate::engine::chocolate::Syrup::liquid_at) and [`set_liquid`].
+    pub fn with_chocolate_for_one(
+        &self,
+        formula: &Formula,
+        ratio: Factor,
+    ) -> Result<Formula, SetError> {
+        self.with_liquid(formula, |found| found.syrup.liquid_at(ratio))
+    }
+
+    /// The formula with as much liquid as makes the syrup so thick; as it is where it has no syrup
+    /// that can be worked out.
+    ///
+    /// # Errors
+    /// As [`Syrup::liquid_for`](crate::engine::chocolate::Syrup::liquid_for) and [`set_liquid`].
+    pub fn with_thickness(
+        &self,
+        formula: &Formula,
+        wished: Viscosity,
+    ) -> Result<Formula, SetError> {
+        self.with_liquid(formula, |found| Ok(found.syrup.liquid_for(wished)?.liquid))
+    }
+
+    fn with_liquid(
+        &self,
+        formula: &Formula,
+        liquid: impl Fn(&SyrupResults) -> Result<Mass, ChocolateError>,
+    ) -> Result<Formula, SetError> {
+        match (self.syrup_part, &self.syrup) {
+            (Some(part), Some(Ok(found))) => Ok(set_liquid(formula, part, liquid(found)?)?),
+            _ => Ok(formula.clone()),
+        }
+    }
+}

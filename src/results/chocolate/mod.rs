@@ -1,0 +1,12 @@
+//! Chocolate: the filling and the syrup of a sheet, how the syrup flows, keeps and melts.
+
+mod change;
+mod chocolate_results;
+mod usual_part;
+
+pub use change::{FillingTarget, SetError};
+pub use chocolate_results::{
+    ChocolateResults, FillingResults, MeltResults, MeltTemperatures, SyrupResults, filling,
+    melt_temperatures, melted, of, syrup, syrup_at,
+};
+pub use usual_part::usual_part;

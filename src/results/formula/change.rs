@@ -1,0 +1,57 @@
+//! Formulas that reach a figure, or that a trial asks for.
+
+use crate::engine::formula::{Figure, FormulaError, LineAt, Target, WhatIf, reach};
+use crate::engine::quantity::Share;
+use crate::sheet::Sheet;
+
+/// The line that changes when a figure is set: the one `asked` for while the formula has it, else
+/// the one that usually does. `None` where no line brings any of the figure.
+#[must_use]
+pub fn gives_way(sheet: &Sheet, figure: Figure, asked: Option<LineAt>) -> Option<LineAt> {
+    asked
+        .filter(|at| sheet.formula.line(*at).is_some())
+        .or_else(|| figure.gives_way(&sheet.formula))
+}
+
+/// The sheet with a figure set to a share of the flour, by changing the line at `at` alone.
+///
+/// ```
+/// use softcrumb::engine::formula::Figure;
+/// use softcrumb::engine::quantity::Share;
+/// use softcrumb::results::formula;
+/// use softcrumb::sheet::examples;
+///
+/// let (_, sheet) = examples().remove(0);
+/// let two = Share::from_percent(2.0).unwrap();
+/// let at = formula::gives_way(&sheet, Figure::Salt, None);
+/// let tried = formula::try_figure(&sheet, Figure::Salt, two, at).unwrap();
+/// let salt = formula::of(&tried).as_written.share(Figure::Salt).unwrap();
+/// assert!((salt.percent() - 2.0).abs() < 1e-9);
+/// ```
+///
+/// # Errors
+/// [`FormulaError::NothingGivesWay`] where `at` is none; else as [`reach`].
+pub fn try_figure(
+    sheet: &Sheet,
+    figure: Figure,
+    share: Share,
+    at: Option<LineAt>,
+) -> Result<Sheet, FormulaError> {
+    let at = at.ok_or(FormulaError::NothingGivesWay)?;
+    let reached = reach(&sheet.formula, Target::OfFlour(figure, share), at)?;
+    Ok(Sheet {
+        formula: reached.formula,
+        ..sheet.clone()
+    })
+}
+
+/// The sheet as a trial would have it.
+///
+/// # Errors
+/// As [`WhatIf::of`].
+pub fn try_what_if(sheet: &Sheet, what_if: WhatIf) -> Result<Sheet, FormulaError> {
+    Ok(Sheet {
+        formula: what_if.of(&sheet.formula)?,
+        ..sheet.clone()
+    })
+}

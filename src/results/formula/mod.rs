@@ -1,0 +1,14 @@
+//! Formula: what follows from the weights of a sheet, and the formulas that reach a figure.
+//!
+//! [`of`] gives everything that the place shows; [`line`] and [`part`] one row and one card of it,
+//! which the page draws first.
+
+mod change;
+mod formula_results;
+mod part_results;
+
+pub use change::{gives_way, try_figure, try_what_if};
+pub use formula_results::{
+    FormulaResults, LinePercentages, WaterResults, cautions, figures, of, water, what_ifs, working,
+};
+pub use part_results::{LineResults, PartResults, SettableShare, line, part};

@@ -1,0 +1,90 @@
+//! Taking advice: a liquid made as warm as it should be, a step that brings a dough there.
+
+use crate::engine::formula::{Formula, Line, PartKind};
+use crate::engine::heat::{DoughStep, HeatError};
+use crate::engine::ingredients::Role;
+use crate::engine::quantity::{Minutes, Temperature};
+use crate::sheet::HeatSettings;
+
+/// Has all water and other liquids of the final dough go in this warm, to a tenth of a degree.
+///
+/// # Errors
+/// [`HeatError::OffScale`] never.
+pub fn set_liquid_temperature(formula: &mut Formula, liquid: Temperature) -> Result<(), HeatError> {
+    let liquid = tenth(liquid)?;
+    let is_liquid =
+        |line: &Line| !line.is_flour() && matches!(line.food.role(), Role::Water | Role::Liquid);
+    put(formula, is_liquid, liquid);
+    Ok(())
+}
+
+/// Takes a step: longer standing or mixing, a warmer or colder bowl or flour. `mixes` is how long
+/// the dough is mixed now. Ice is the baker's to weigh and changes nothing here.
+///
+/// # Errors
+/// [`HeatError::OffScale`] when a time passes [`Minutes::RANGE`].
+pub fn apply_step(
+    formula: &mut Formula,
+    settings: &mut HeatSettings,
+    mixes: Minutes,
+    step: DoughStep,
+) -> Result<(), HeatError> {
+    match step {
+        DoughStep::StandOut { minutes } => {
+            let whole = libm::ceil(settings.standing.minutes() + minutes.minutes());
+            settings.standing = Minutes::from_minutes(whole)?;
+        }
+        DoughStep::MixLonger { minutes } => {
+            settings.mixing = Some(tenth_of_minute(mixes.minutes() + minutes.minutes())?);
+        }
+        DoughStep::MixShorter { minutes } => {
+            let left = (mixes.minutes() - minutes.minutes()).max(0.0);
+            settings.mixing = Some(tenth_of_minute(left)?);
+        }
+        DoughStep::WarmBowl { to } | DoughStep::ChillBowl { to } => {
+            settings.mixing_bowl = Some(tenth(to)?);
+        }
+        DoughStep::WarmFlour { to } | DoughStep::ChillFlour { to } => {
+            put(formula, Line::is_flour, tenth(to)?);
+        }
+        DoughStep::Ice { .. } => {}
+    }
+    Ok(())
+}
+
+/// Whether the page can apply a step; ice is the baker's to weigh.
+#[must_use]
+pub const fn applicable(step: DoughStep) -> bool {
+    match step {
+        DoughStep::StandOut { .. }
+        | DoughStep::MixLonger { .. }
+        | DoughStep::MixShorter { .. }
+        | DoughStep::WarmBowl { .. }
+        | DoughStep::ChillBowl { .. }
+        | DoughStep::WarmFlour { .. }
+        | DoughStep::ChillFlour { .. } => true,
+        DoughStep::Ice { .. } => false,
+    }
+}
+
+fn put(formula: &mut Formula, which: impl Fn(&Line) -> bool, at: Temperature) {
+    let finals = formula
+        .parts
+        .iter_mut()
+        .filter(|part| part.kind == PartKind::Final);
+    for line in finals.flat_map(|part| &mut part.lines) {
+        if which(line) {
+            line.temperature = Some(at);
+        }
+    }
+}
+
+/// As a thermometer can show it.
+fn tenth(at: Temperature) -> Result<Temperature, HeatError> {
+    let celsius = libm::round(at.celsius() * 10.0) / 10.0;
+    Ok(Temperature::from_celsius(celsius)?)
+}
+
+fn tenth_of_minute(minutes: f64) -> Result<Minutes, HeatError> {
+    Ok(Minutes::from_minutes(libm::round(minutes * 10.0) / 10.0)?)
+}

@@ -1,0 +1,141 @@
+//! All results about heat that the page shows at once.
+
+use super::baking::{Baking, baking};
+use super::cooling::{CoolingResult, coolable};
+use super::mixing::MixingResult;
+use super::paste::{PasteResult, pastes};
+use crate::engine::formula::{Bread, Formula};
+use crate::engine::heat::{Boiling, CookedPaste, HeatError};
+use crate::engine::quantity::{Mass, Temperature};
+use crate::sheet::{HeatSettings, Kitchen};
+
+/// What the results about heat follow from.
+#[derive(Clone, Copy, Debug)]
+pub struct HeatInput<'i> {
+    /// The formula, as large as it is made.
+    pub formula: &'i Formula,
+    /// The weight of a piece of dough.
+    pub piece: Mass,
+    /// The kind of bread.
+    pub bread: Bread,
+    /// The settings of heat.
+    pub settings: &'i HeatSettings,
+    /// The kitchen.
+    pub kitchen: &'i Kitchen,
+    /// The part whose cooling the user picked.
+    pub picked: Option<usize>,
+}
+
+/// All results about heat that the page shows at once.
+#[derive(Clone, Debug, PartialEq)]
+pub struct HeatResults {
+    /// Where water boils.
+    pub boiling: Result<Boiling, HeatError>,
+    /// The mix.
+    pub mixing: Result<MixingResult, HeatError>,
+    /// The pastes.
+    pub pastes: Vec<PasteResult>,
+    /// The parts that may be hot and have to be cooled.
+    pub coolable: Vec<usize>,
+    /// The cooling of the one that was picked, or of the first; `None` where nothing is to cool.
+    pub cooling: Option<CoolingResult>,
+    /// The bake.
+    pub baking: Result<Baking, HeatError>,
+}
+
+impl HeatResults {
+    /// Works out everything that is shown at once.
+    ///
+    /// ```
+    /// use softcrumb::engine::quantity::Mass;
+    /// use softcrumb::results::heat::{HeatInput, HeatResults};
+    /// use softcrumb::sheet::{Kitchen, examples};
+    ///
+    /// let (_, sheet) = examples().remove(0);
+    /// let results = HeatResults::of(&HeatInput {
+    ///     formula: &sheet.formula,
+    ///     piece: Mass::from_grams(80.0)?,
+    ///     bread: sheet.bread,
+    ///     settings: &sheet.heat,
+    ///     kitchen: &Kitchen::default(),
+    ///     picked: None,
+    /// });
+    /// let dough = results.mixing?.dough.temperature;
+    /// assert!((10.0..35.0).contains(&dough.celsius()));
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
+    #[must_use]
+    pub fn of(input: &HeatInput) -> Self {
+        let HeatInput {
+            formula,
+            kitchen,
+            settings,
+            ..
+        } = *input;
+        let pastes = pastes(formula, kitchen, settings);
+        let coolable = coolable(formula);
+        let picked = input.picked.filter(|picked| coolable.contains(picked));
+        let cooled = picked.or_else(|| coolable.first().copied());
+        Self {
+            boiling: kitchen.boiling(),
+            mixing: MixingResult::of(formula, kitchen, settings),
+            cooling: cooled
+                .map(|part| CoolingResult::of(formula, part, &pastes, kitchen, &settings.cooling)),
+            pastes,
+            coolable,
+            baking: baking(input.bread, input.piece, kitchen, settings),
+        }
+    }
+
+    /// The paste of a part, where it can be worked out.
+    #[must_use]
+    pub fn paste(&self, part: usize) -> Option<&CookedPaste> {
+        self.paste_result(part)?.cooked.as_ref().ok()
+    }
+
+    /// The result of the paste of a part.
+    #[must_use]
+    pub fn paste_result(&self, part: usize) -> Option<&PasteResult> {
+        self.pastes.iter().find(|paste| paste.part == part)
+    }
+
+    /// The first paste that does not come to what it must reach.
+    #[must_use]
+    pub fn short_paste(&self) -> Option<&CookedPaste> {
+        let cooked = self
+            .pastes
+            .iter()
+            .filter_map(|paste| paste.cooked.as_ref().ok());
+        cooked
+            .into_iter()
+            .find(|cooked| !cooked.remedies.is_empty())
+    }
+}
+
+/// The results of a saved formula beside which a trial is shown.
+#[derive(Clone, Debug, PartialEq)]
+pub struct HeatBefore {
+    /// The temperature of its dough off the mixer, where that can be worked out.
+    pub dough: Option<Temperature>,
+    /// Its pastes.
+    pub pastes: Vec<PasteResult>,
+}
+
+impl HeatBefore {
+    /// The results of a saved formula, as large as it is made.
+    #[must_use]
+    pub fn of(formula: &Formula, kitchen: &Kitchen, settings: &HeatSettings) -> Self {
+        let mixing = MixingResult::of(formula, kitchen, settings);
+        Self {
+            dough: mixing.ok().map(|mixing| mixing.dough.temperature),
+            pastes: pastes(formula, kitchen, settings),
+        }
+    }
+
+    /// The paste of a part, where it can be worked out.
+    #[must_use]
+    pub fn paste(&self, part: usize) -> Option<&CookedPaste> {
+        let found = self.pastes.iter().find(|paste| paste.part == part);
+        found?.cooked.as_ref().ok()
+    }
+}

@@ -1,0 +1,193 @@
+//! The mixer's load: everything that goes into the mixer, each at its own temperature.
+
+use super::part_matter::{heat_part, part_matter, weighs};
+use super::start_temperatures::{line_start, part_start};
+use crate::engine::formula::{Formula, Line, LineAt, Part, PartKind};
+use crate::engine::heat::{
+    Air, Body, Dough, Exposure, FactorMethod, Handling, HeatError, HeatPart, Item, Probe,
+    ThermalMaterial, factor_method, follow,
+};
+use crate::engine::ingredients::Role;
+use crate::engine::quantity::{Mass, Minutes, Temperature, TemperatureChange};
+use crate::sheet::{HeatSettings, Kitchen};
+
+/// The part or line of the formula that an item of the load is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum LoadSource {
+    /// A whole paste or preferment.
+    Part(usize),
+    /// A line of the final dough.
+    Line(LineAt),
+}
+
+/// A dough about to be mixed.
+#[derive(Clone, Debug, PartialEq)]
+pub struct MixerLoad {
+    /// The dough.
+    pub dough: Dough,
+    /// Where each item comes from, in the order of the dough's own.
+    pub from: Vec<LoadSource>,
+    /// The temperature each item has before it stands in the room, in the same order.
+    pub starts: Vec<Temperature>,
+}
+
+/// Everything that goes into the mixer: pastes and preferments whole, from the fridge unless they
+/// say otherwise, after standing in the room as set; lines of the final dough each by itself.
+///
+/// # Errors
+/// [`HeatError::UnknownFood`] for a food whose composition is empty; [`HeatError::EmptyBowl`] for a
+/// paste of which steam leaves nothing; [`HeatError::OffScale`] for a paste or preferment too large
+/// to be handled.
+pub fn mixer_load(
+    formula: &Formula,
+    kitchen: &Kitchen,
+    settings: &HeatSettings,
+) -> Result<MixerLoad, HeatError> {
+    let mut load = MixerLoad {
+        dough: Dough {
+            items: Vec::new(),
+            vessel: kitchen.vessel(kitchen.mixing_bowl, settings.mixing_bowl)?,
+            dry_flour: Mass::ZERO,
+            friction: kitchen.mixer.friction,
+            minutes: settings.mixing.unwrap_or(kitchen.mixer.minutes),
+        },
+        from: Vec::new(),
+        starts: Vec::new(),
+    };
+    for (place, part) in formula.parts.iter().enumerate() {
+        match part.kind {
+            PartKind::Paste | PartKind::Preferment => {
+                if part.lines.iter().any(weighs) {
+                    load.add(LoadSource::Part(place), whole(part, kitchen)?);
+                }
+            }
+            PartKind::Final => {
+                load.dough.dry_flour = load.dough.dry_flour + part.flour();
+                load.add_lines(part, place, kitchen)?;
+            }
+            PartKind::Filling | PartKind::Topping | PartKind::Wash => {}
+        }
+    }
+    if settings.standing > Minutes::ZERO {
+        for item in &mut load.dough.items {
+            stand_out(item, settings.standing, kitchen.room)?;
+        }
+    }
+    Ok(load)
+}
+
+impl MixerLoad {
+    fn add(&mut self, from: LoadSource, item: Item) {
+        self.from.push(from);
+        self.starts.push(item.component.temperature);
+        self.dough.items.push(item);
+    }
+
+    fn add_lines(&mut self, part: &Part, place: usize, kitchen: &Kitchen) -> Result<(), HeatError> {
+        for (line_place, line) in part.lines.iter().enumerate() {
+            if weighs(line) {
+                let at = LineAt {
+                    part: place,
+                    line: line_place,
+                };
+                let item = Item {
+                    component: heat_part(line, line_start(line, kitchen))?,
+                    handling: handling(line),
+                };
+                self.add(LoadSource::Line(at), item);
+            }
+        }
+        Ok(())
+    }
+
+    /// The item that a part or line is in this load; `None` where it is not in it.
+    #[must_use]
+    pub fn item(&self, source: LoadSource) -> Option<&Item> {
+        let mut items = self.from.iter().zip(&self.dough.items);
+        items
+            .find(|(from, _)| **from == source)
+            .map(|(_, item)| item)
+    }
+
+    /// The temperature a part or line starts at, before it stands in the room.
+    #[must_use]
+    pub fn starts_at(&self, source: LoadSource) -> Option<Temperature> {
+        let mut starts = self.from.iter().zip(&self.starts);
+        starts.find(|(from, _)| **from == source).map(|(_, at)| *at)
+    }
+}
+
+/// A paste or preferment as a ball that can stand in the room.
+fn whole(part: &Part, kitchen: &Kitchen) -> Result<Item, HeatError> {
+    let temperature = part_start(part, kitchen);
+    let (mass, matter) = part_matter(part)?;
+    let ball = Body::ball_of(&matter, mass, (temperature, kitchen.room))?;
+    Ok(Item {
+        component: HeatPart {
+            of: part.name.clone().into(),
+            mass,
+            stuff: ThermalMaterial::Food(matter),
+            temperature,
+        },
+        handling: Handling::Standing(ball),
+    })
+}
+
+fn handling(line: &Line) -> Handling {
+    match line.food.role() {
+        Role::Water => Handling::Water,
+        Role::Liquid => Handling::Liquid,
+        Role::Flour
+        | Role::Fat
+        | Role::Sugar
+        | Role::Salt
+        | Role::Yeast
+        | Role::Dairy
+        | Role::Egg
+        | Role::Chocolate
+        | Role::Inclusion => {
+            if line.is_flour() {
+                Handling::Flour
+            } else {
+                Handling::AsItIs
+            }
+        }
+    }
+}
+
+/// Warms a paste or preferment by its time in the room.
+fn stand_out(item: &mut Item, minutes: Minutes, room: Temperature) -> Result<(), HeatError> {
+    if let Handling::Standing(body) = item.handling {
+        let stay = Exposure {
+            minutes,
+            air: Air::still(room),
+        };
+        let curve = follow(&body, item.component.temperature, &[stay])?;
+        if let Some(warm) = curve.at(minutes, Probe::Mean) {
+            item.component.temperature = warm;
+        }
+    }
+    Ok(())
+}
+
+/// The handbook's factor method for the same load: room, flour and each paste or preferment, with
+/// the friction factor that stands for the same rise.
+///
+/// # Errors
+/// [`HeatError::OffScale`] when no liquid is that hot or cold.
+pub fn factor_method_for(
+    load: &MixerLoad,
+    kitchen: &Kitchen,
+    target: Temperature,
+) -> Result<FactorMethod, HeatError> {
+    let mut others = vec![kitchen.room, kitchen.flour];
+    for item in &load.dough.items {
+        if matches!(item.handling, Handling::Standing(_)) {
+            others.push(item.component.temperature);
+        }
+    }
+    let rate = load.dough.friction.kelvin_per_minute();
+    let count = others.iter().fold(1.0, |count, _| count + 1.0);
+    let friction = count * rate * load.dough.minutes.minutes();
+    factor_method(target, &others, TemperatureChange::from_kelvin(friction)?)
+}

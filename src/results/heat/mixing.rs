@@ -1,0 +1,58 @@
+//! Mixing: the temperature of the dough off the mixer, who brings heat and who takes it, and how
+//! warm the liquid should be.
+
+use super::heat_shares::{HeatShare, shares};
+use super::mixer_load::{MixerLoad, factor_method_for, mixer_load};
+use crate::engine::formula::Formula;
+use crate::engine::heat::{
+    DoughTemperature, FactorMethod, HeatError, LiquidAnswer, dough_temperature, liquid_for,
+};
+use crate::engine::quantity::Temperature;
+use crate::sheet::{HeatSettings, Kitchen};
+
+/// The mixer's load and the dough it makes.
+#[derive(Clone, Debug, PartialEq)]
+pub struct MixingResult {
+    /// Everything that goes in.
+    pub load: MixerLoad,
+    /// The dough it makes.
+    pub dough: DoughTemperature,
+    /// Who brings heat, and who takes it.
+    pub shares: Vec<HeatShare>,
+    /// How warm the liquid should be.
+    pub liquid: Result<LiquidAnswer, HeatError>,
+    /// How warm it should be by the handbook's sum.
+    pub factor: Result<FactorMethod, HeatError>,
+}
+
+impl MixingResult {
+    /// Works out everything about the mix.
+    ///
+    /// # Errors
+    /// Those of [`mixer_load`] and [`dough_temperature`].
+    pub fn of(
+        formula: &Formula,
+        kitchen: &Kitchen,
+        settings: &HeatSettings,
+    ) -> Result<Self, HeatError> {
+        let load = mixer_load(formula, kitchen, settings)?;
+        let dough = dough_temperature(&load.dough)?;
+        let range = kitchen.surroundings().liquid;
+        Ok(Self {
+            shares: shares(&load, &dough, settings.dough)?,
+            liquid: liquid_for(&load.dough, settings.dough, range),
+            factor: factor_method_for(&load, kitchen, settings.dough),
+            load,
+            dough,
+        })
+    }
+
+    /// The temperature of the liquid that brings the dough to what is wanted, where there is one.
+    #[must_use]
+    pub fn liquid_in_reach(&self) -> Option<Temperature> {
+        match &self.liquid {
+            Ok(LiquidAnswer::At { liquid, .. }) => Some(*liquid),
+            Ok(LiquidAnswer::OutOfReach(_)) | Err(_) => None,
+        }
+    }
+}

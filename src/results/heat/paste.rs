@@ -1,0 +1,105 @@
+//! The pastes of a formula in this kitchen: what goes into each, and how each is cooked.
+
+use super::part_matter::{heat_part, part_at};
+use super::start_temperatures::line_start;
+use super::steam::{BOIL, steam_of};
+use crate::engine::formula::{Form, Formula, PartKind};
+use crate::engine::heat::{CookedPaste, Grain, HeatError, Matter, Paste, Scalded, SteamLoss, cook};
+use crate::engine::ingredients::Role;
+use crate::engine::quantity::{Mass, Temperature};
+use crate::sheet::{HeatSettings, Kitchen, PasteSettings};
+
+/// A paste of the formula.
+#[derive(Clone, Debug, PartialEq)]
+pub struct PasteResult {
+    /// The place of its part in the formula.
+    pub part: usize,
+    /// The paste just after stirring.
+    pub cooked: Result<CookedPaste, HeatError>,
+    /// What it loses as steam, by the steam stored with its part.
+    pub steam: Option<SteamLoss>,
+}
+
+/// Every paste of a formula; parts without flour or liquid are left out.
+#[must_use]
+pub fn pastes(formula: &Formula, kitchen: &Kitchen, settings: &HeatSettings) -> Vec<PasteResult> {
+    let numbered = formula.parts.iter().enumerate();
+    numbered
+        .filter(|(_, own)| own.kind == PartKind::Paste)
+        .filter_map(|(part, own)| {
+            let asked = paste(formula, part, kitchen, &settings.paste).transpose()?;
+            let cooked = asked.and_then(|asked| cook(&asked));
+            let at = cooked.as_ref().map_or(BOIL, |cooked| cooked.temperature);
+            Some(PasteResult {
+                part,
+                cooked,
+                steam: steam_of(own, at).ok(),
+            })
+        })
+        .collect()
+}
+
+/// A part as a paste: its water and other liquids are poured boiling on the rest; `None` where it
+/// has no liquid or no flour, or is not there.
+///
+/// # Errors
+/// [`HeatError::UnknownFood`] for a food whose composition is empty.
+pub fn paste(
+    formula: &Formula,
+    part: usize,
+    kitchen: &Kitchen,
+    settings: &PasteSettings,
+) -> Result<Option<Paste>, HeatError> {
+    let Ok(own) = part_at(formula, part) else {
+        return Ok(None);
+    };
+    let mut paste = Paste {
+        flours: Vec::new(),
+        others: Vec::new(),
+        liquid: Mass::ZERO,
+        liquid_matter: Matter::WATER,
+        boils: kitchen.boiling()?.temperature,
+        drop: settings.drop,
+        vessel: kitchen.vessel(kitchen.paste_bowl, settings.bowl)?,
+    };
+    let mut liquids = Vec::new();
+    for line in &own.lines {
+        let matter = Matter::of(&line.food.composition())?;
+        if line.is_flour() {
+            paste.flours.push(Scalded {
+                of: line.food.name().to_owned().into(),
+                mass: Form::AsMade.mass(line),
+                matter,
+                starch: line.food.composition().starch,
+                grain: Grain::of(&line.food),
+                temperature: line_start(line, kitchen),
+            });
+        } else if matches!(line.food.role(), Role::Water | Role::Liquid) {
+            liquids.push((Form::AsMade.mass(line), matter));
+        } else {
+            paste
+                .others
+                .push(heat_part(line, line_start(line, kitchen))?);
+        }
+    }
+    paste.liquid = liquids.iter().map(|(mass, _)| *mass).sum();
+    if paste.flours.is_empty() || paste.liquid <= Mass::ZERO {
+        return Ok(None);
+    }
+    paste.liquid_matter = Matter::blend(&liquids)?;
+    Ok(Some(paste))
+}
+
+/// The temperature of a paste just after stirring.
+///
+/// # Errors
+/// [`HeatError::NoPaste`] where the part has no liquid or no flour; else those of [`cook`].
+pub(super) fn stirred_at(
+    formula: &Formula,
+    part: usize,
+    kitchen: &Kitchen,
+    settings: &PasteSettings,
+) -> Result<Temperature, HeatError> {
+    let paste = paste(formula, part, kitchen, settings)?.ok_or(HeatError::NoPaste)?;
+    Ok(cook(&paste)?.temperature)
+}

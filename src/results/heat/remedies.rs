@@ -1,0 +1,54 @@
+//! What brings a dough to its temperature: worked out after the frame, from a question that is cheap
+//! to compare.
+
+use super::mixer_load::MixerLoad;
+use crate::engine::heat::{Dough, DoughRemedy, LiquidAnswer, Surroundings, dough_remedies};
+use crate::engine::quantity::Temperature;
+use crate::sheet::Kitchen;
+
+/// A dough that may miss its temperature, and what surrounds it.
+#[derive(Clone, Debug, PartialEq)]
+pub struct DoughQuestion {
+    /// The dough.
+    pub dough: Dough,
+    /// The temperature wanted off the mixer.
+    pub wanted: Temperature,
+    /// Room, fridge and freezer.
+    pub surroundings: Surroundings,
+}
+
+impl DoughQuestion {
+    /// The dough with its liquid as it is.
+    #[must_use]
+    pub fn as_it_is(load: &MixerLoad, wanted: Temperature, kitchen: &Kitchen) -> Self {
+        Self {
+            dough: load.dough.clone(),
+            wanted,
+            surroundings: kitchen.surroundings(),
+        }
+    }
+
+    /// The dough with its liquid at its best; `None` where a liquid reaches what is wanted.
+    #[must_use]
+    pub fn at_best(
+        load: &MixerLoad,
+        liquid: &LiquidAnswer,
+        wanted: Temperature,
+        kitchen: &Kitchen,
+    ) -> Option<Self> {
+        match liquid {
+            LiquidAnswer::OutOfReach(out) => Some(Self {
+                dough: load.dough.poured_at(out.best),
+                wanted,
+                surroundings: kitchen.surroundings(),
+            }),
+            LiquidAnswer::At { .. } => None,
+        }
+    }
+
+    /// What else brings the dough there; `None` where its temperature cannot be worked out.
+    #[must_use]
+    pub fn remedies(&self) -> Option<Vec<DoughRemedy>> {
+        dough_remedies(&self.dough, self.wanted, &self.surroundings).ok()
+    }
+}

@@ -1,0 +1,29 @@
+//! The temperature each ingredient, paste and preferment starts at in this kitchen.
+
+use crate::engine::formula::{Line, Part};
+use crate::engine::ingredients::Role;
+use crate::engine::quantity::Temperature;
+use crate::sheet::Kitchen;
+
+/// The line's own temperature, or that of the place where such an ingredient is stored.
+#[must_use]
+pub fn line_start(line: &Line, kitchen: &Kitchen) -> Temperature {
+    line.temperature
+        .unwrap_or_else(|| stored_at(line.food.role(), kitchen))
+}
+
+/// The part's own temperature, or the fridge's.
+#[must_use]
+pub fn part_start(part: &Part, kitchen: &Kitchen) -> Temperature {
+    part.temperature.unwrap_or(kitchen.fridge)
+}
+
+/// Where such an ingredient is stored. Common practice.
+const fn stored_at(role: Role, kitchen: &Kitchen) -> Temperature {
+    match role {
+        Role::Flour => kitchen.flour,
+        Role::Water => kitchen.tap,
+        Role::Liquid | Role::Dairy | Role::Egg | Role::Yeast => kitchen.fridge,
+        Role::Fat | Role::Sugar | Role::Salt | Role::Chocolate | Role::Inclusion => kitchen.room,
+    }
+}

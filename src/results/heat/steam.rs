@@ -1,0 +1,38 @@
+//! A cooked paste weighed: what went off as steam, kept with the formula as it is written.
+
+use crate::engine::formula::{Form, Part};
+use crate::engine::heat::{HeatError, SteamLoss, steam_loss};
+use crate::engine::quantity::{Mass, Temperature};
+
+/// The temperature a paste is taken to lose its steam at where its own is not known. Only the heat
+/// carried off rests on it.
+pub(super) const BOIL: Temperature = Temperature::known(100.0);
+
+/// What a part weighs before any steam is lost.
+#[must_use]
+pub fn stirred_in(part: &Part) -> Mass {
+    let lines = part.lines.iter();
+    lines.map(|line| Form::AsMade.mass(line)).sum()
+}
+
+/// What a paste lost as steam, by the steam that is kept with it.
+///
+/// # Errors
+/// [`HeatError::EmptyBowl`] when nothing was stirred in.
+pub fn steam_of(part: &Part, at: Temperature) -> Result<SteamLoss, HeatError> {
+    let before = stirred_in(part);
+    steam_loss(before, before.less(part.steam), at)
+}
+
+/// Stores with `written` what a paste of the batch, `made` of it, weighed `after` cooking, its bowl
+/// taken off: the same share went off as steam, however much is made.
+///
+/// # Errors
+/// [`HeatError::Gained`] when it weighs more than was stirred in; [`HeatError::EmptyBowl`] when
+/// nothing was.
+pub fn weigh_cooked(written: &mut Part, made: &Part, after: Mass) -> Result<(), HeatError> {
+    // The share that went off does not rest on the temperature.
+    let loss = steam_loss(stirred_in(made), after, BOIL)?;
+    written.steam = stirred_in(written).component(loss.share);
+    Ok(())
+}

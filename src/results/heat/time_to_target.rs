@@ -1,0 +1,169 @@
+//! Still needs: how long a paste or preferment that was measured must stay where it is, until it is
+//! as warm as the plan has it.
+
+use super::cooling::{CHILLED, cooling_plan};
+use super::mixer_load::{LoadSource, mixer_load};
+use super::part_matter::{part_at, part_matter};
+use super::paste::stirred_at;
+use crate::engine::formula::{Formula, PartKind};
+use crate::engine::heat::{Air, Body, Exposure, Handling, HeatError, Probe, follow_coarsely};
+use crate::engine::plan::StepKind;
+use crate::engine::quantity::{Minutes, Temperature};
+use crate::sheet::{HeatSettings, Kitchen};
+
+/// What a measured temperature asks for.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct StillNeeds {
+    /// As warm as it should be by the end of the step.
+    pub wanted: Temperature,
+    /// How long it must stay where it is; no time where it is there.
+    pub there: Minutes,
+    /// How long in ice water instead, where something hot is to cool.
+    pub in_ice: Option<Minutes>,
+}
+
+/// How long it is followed, min: a day.
+const FOLLOWED: Minutes = Minutes::known(1440.0);
+
+/// What a paste or preferment that is `measured` warm throughout still needs at a step: to be as
+/// cool as the plan has it when it goes into the fridge, cold in the middle when it comes out, as
+/// warm as the plan has it when it goes into the bowl.
+///
+/// # Errors
+/// [`HeatError::NoTarget`] at a step where nothing is cooled or warmed; [`HeatError::NoPart`] for a
+/// part that is not there; [`HeatError::NoPaste`] for a part without flour or liquid that should
+/// cool as a paste; [`HeatError::NeverReached`] where a day is not enough.
+pub fn time_to_target(
+    formula: &Formula,
+    kitchen: &Kitchen,
+    heat: &HeatSettings,
+    (work, part): (StepKind, usize),
+    measured: Temperature,
+) -> Result<StillNeeds, HeatError> {
+    if work == StepKind::CoolPaste {
+        cooling(formula, kitchen, heat, part, measured)
+    } else if matches!(work, StepKind::ChillPaste | StepKind::ChillPreferment) {
+        chilling(formula, kitchen, heat, part, measured)
+    } else if work == StepKind::WarmUp {
+        warming_up(formula, kitchen, heat, part, measured)
+    } else {
+        Err(HeatError::NoTarget)
+    }
+}
+
+/// The parts that are measured at a step, by their place in the formula.
+#[must_use]
+pub fn measured_at(work: StepKind, of: u16, formula: &Formula) -> Vec<usize> {
+    let cools = matches!(
+        work,
+        StepKind::CoolPaste | StepKind::ChillPaste | StepKind::ChillPreferment
+    );
+    let parts = formula.parts.iter().enumerate();
+    let found = parts.filter(|(place, own)| {
+        let here = work == StepKind::WarmUp || (cools && *place == usize::from(of));
+        here && matches!(own.kind, PartKind::Paste | PartKind::Preferment)
+    });
+    found.map(|(place, _)| place).collect()
+}
+
+fn cooling(
+    formula: &Formula,
+    kitchen: &Kitchen,
+    heat: &HeatSettings,
+    part: usize,
+    measured: Temperature,
+) -> Result<StillNeeds, HeatError> {
+    let own = part_at(formula, part)?;
+    let hot = stirred_at(formula, part, kitchen, &heat.paste)?;
+    let plan = cooling_plan(own, hot, kitchen, &heat.cooling)?;
+    let body = plan.cooling.body;
+    let out = Minutes::from_minutes(heat.cooling.bench.minutes() + heat.cooling.ice.minutes())?;
+    let planned = follow_coarsely(&body, hot, &plan.stays())?;
+    let wanted = planned.at(out, Probe::Mean).unwrap_or(measured);
+    let there = until(&body, measured, plan.cooling.bench, (wanted, Probe::Mean))?;
+    let in_ice = until(&body, measured, Air::ice_bath(), (wanted, Probe::Mean)).ok();
+    Ok(StillNeeds {
+        wanted,
+        there,
+        in_ice: in_ice.filter(|_| there > Minutes::ZERO),
+    })
+}
+
+fn chilling(
+    formula: &Formula,
+    kitchen: &Kitchen,
+    heat: &HeatSettings,
+    part: usize,
+    measured: Temperature,
+) -> Result<StillNeeds, HeatError> {
+    let own = part_at(formula, part)?;
+    let body = if own.kind == PartKind::Paste {
+        cooling_plan(own, measured, kitchen, &heat.cooling)?
+            .cooling
+            .body
+    } else {
+        let (mass, matter) = part_matter(own)?;
+        Body::ball_of(&matter, mass, (measured, kitchen.fridge))?
+    };
+    let fridge = Air::still(kitchen.fridge);
+    // A fridge that is no colder than that can do no more than come near itself.
+    let near = Temperature::from_celsius(kitchen.fridge.celsius() + 1.0)?;
+    let wanted = CHILLED.max_of(near);
+    Ok(StillNeeds {
+        wanted,
+        there: until(&body, measured, fridge, (wanted, Probe::Centre))?,
+        in_ice: None,
+    })
+}
+
+fn warming_up(
+    formula: &Formula,
+    kitchen: &Kitchen,
+    heat: &HeatSettings,
+    part: usize,
+    measured: Temperature,
+) -> Result<StillNeeds, HeatError> {
+    part_at(formula, part)?;
+    let load = mixer_load(formula, kitchen, heat)?;
+    // Fillings and toppings do not go into the mixer, nor does what weighs nothing.
+    let item = load.item(LoadSource::Part(part));
+    let item = item.ok_or(HeatError::NoTarget)?;
+    let Handling::Standing(body) = item.handling else {
+        return Err(HeatError::NoTarget);
+    };
+    let wanted = item.component.temperature;
+    Ok(StillNeeds {
+        wanted,
+        there: until(
+            &body,
+            measured,
+            Air::still(kitchen.room),
+            (wanted, Probe::Mean),
+        )?,
+        in_ice: None,
+    })
+}
+
+/// How long until it is so warm there.
+fn until(
+    body: &Body,
+    start: Temperature,
+    air: Air,
+    (wanted, place): (Temperature, Probe),
+) -> Result<Minutes, HeatError> {
+    let cools = air.temperature < wanted;
+    if (cools && start <= wanted) || (!cools && start >= wanted) {
+        return Ok(Minutes::ZERO);
+    }
+    let stay = Exposure {
+        minutes: FOLLOWED,
+        air,
+    };
+    let course = follow_coarsely(body, start, &[stay])?;
+    course
+        .reaches(wanted, place, Minutes::ZERO)
+        .ok_or(HeatError::NeverReached {
+            target: wanted,
+            surroundings: air.temperature,
+        })
+}

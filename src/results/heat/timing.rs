@@ -1,0 +1,100 @@
+//! How long each step of a formula takes in this kitchen: cooling, rises, mixing, baking.
+
+use super::cooling::{CHILLED, cooling_plan};
+use super::part_matter::part_at;
+use super::paste::stirred_at;
+use crate::engine::formula::{Formula, PartKind};
+use crate::engine::heat::{HeatError, Probe, follow_coarsely};
+use crate::engine::plan::{DurationRange, Loads, Times};
+use crate::engine::quantity::Minutes;
+use crate::engine::rise::RiseSettings;
+use crate::sheet::{HeatSettings, Kitchen};
+
+/// What a paste needs in the fridge where its cooling cannot be followed, min. Common practice.
+const COOLS: f64 = 180.0;
+/// The longest a paste is kept, min: a day. Common practice.
+const KEEPS: f64 = 1440.0;
+
+/// How long the steps of a formula take. Where something cannot be worked out, what the formula
+/// says of itself stands in.
+#[must_use]
+pub fn times(
+    formula: &Formula,
+    kitchen: &Kitchen,
+    heat: &HeatSettings,
+    rises: &RiseSettings,
+    asked: &TimesAsked,
+) -> Times {
+    let cooling = heat.cooling.bench.minutes() + heat.cooling.ice.minutes();
+    Times {
+        cool_paste: held(cooling),
+        chill_paste: chill_paste(formula, kitchen, heat, rises),
+        stand: rises.bench,
+        chill: asked.chill,
+        warm_up: heat.standing,
+        mix: heat.mixing.unwrap_or(kitchen.mixer.minutes),
+        bulk: asked.bulk,
+        rest: rises.rest,
+        proof: asked.proof,
+        bake: heat.bake.phases.iter().map(|phase| phase.minutes).collect(),
+        loads: asked.loads,
+        pieces: asked.pieces,
+    }
+}
+
+/// What is asked of the times, beside formula and kitchen.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct TimesAsked {
+    /// The bulk rise: soonest, likely, latest.
+    pub bulk: [Minutes; 3],
+    /// The proof: soonest, likely, latest.
+    pub proof: [Minutes; 3],
+    /// How long a preferment may be in the fridge.
+    pub chill: DurationRange,
+    /// How often the oven is filled.
+    pub loads: Loads,
+    /// How many pieces there are.
+    pub pieces: u16,
+}
+
+/// How long a paste is in the fridge: until its middle is cold at the least, a day at the most, and
+/// overnight if nothing else decides.
+fn chill_paste(
+    formula: &Formula,
+    kitchen: &Kitchen,
+    heat: &HeatSettings,
+    rises: &RiseSettings,
+) -> DurationRange {
+    let mut parts = formula.parts.iter().enumerate();
+    let slowest = parts
+        .by_ref()
+        .filter(|(_, own)| own.kind == PartKind::Paste)
+        .map(|(part, _)| cold_after(formula, part, kitchen, heat).unwrap_or(COOLS))
+        .fold(0.0, f64::max);
+    let out = heat.cooling.bench.minutes() + heat.cooling.ice.minutes();
+    let least = (libm::ceil((slowest - out) / 5.0) * 5.0).clamp(30.0, KEEPS);
+    let lasts = DurationRange::between(held(least), held(least), held(KEEPS));
+    lasts
+        .unwrap_or(DurationRange::just(held(KEEPS)))
+        .wishing(rises.fridge)
+}
+
+/// When the middle of a paste is cold, from the scald on, min.
+fn cold_after(
+    formula: &Formula,
+    part: usize,
+    kitchen: &Kitchen,
+    heat: &HeatSettings,
+) -> Result<f64, HeatError> {
+    let own = part_at(formula, part)?;
+    let hot = stirred_at(formula, part, kitchen, &heat.paste)?;
+    let plan = cooling_plan(own, hot, kitchen, &heat.cooling)?;
+    // Rounded to five minutes.
+    let course = follow_coarsely(&plan.cooling.body, hot, &plan.stays())?;
+    let cold = course.reaches(CHILLED, Probe::Centre, Minutes::ZERO);
+    Ok(cold.map_or(COOLS, Minutes::minutes))
+}
+
+fn held(minutes: f64) -> Minutes {
+    Minutes::from_minutes(minutes.clamp(0.0, *Minutes::RANGE.end())).unwrap_or(Minutes::ZERO)
+}

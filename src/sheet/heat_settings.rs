@@ -1,0 +1,179 @@
+//! Wishes: what a formula asks of heat, where the kitchen does not decide it.
+
+use super::kitchen::Oven;
+use crate::engine::heat::{HeatFrom, Paste, Phase, Shape};
+use crate::engine::quantity::{Length, Mass, Minutes, Temperature, TemperatureChange};
+
+/// What a formula asks of heat.
+#[derive(Clone, Debug, PartialEq)]
+pub struct HeatSettings {
+    /// How warm the dough is to come off the mixer.
+    pub dough: Temperature,
+    /// How long it is mixed; `None` leaves it to the kitchen's mixer.
+    pub mixing: Option<Minutes>,
+    /// How long pastes and preferments stand in the room before they go in.
+    pub standing: Minutes,
+    /// How warm the mixing bowl is made beforehand; `None` leaves it as warm as the room.
+    pub mixing_bowl: Option<Temperature>,
+    /// The paste.
+    pub paste: PasteSettings,
+    /// How what is hot is cooled.
+    pub cooling: CoolingSettings,
+    /// The bake.
+    pub bake: BakeSettings,
+    /// Chocolate melted by a hot liquid.
+    pub melt: MeltSettings,
+}
+
+/// How a paste is stirred.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct PasteSettings {
+    /// How warm its bowl is made beforehand; `None` leaves it as warm as the room.
+    pub bowl: Option<Temperature>,
+    /// What the liquid loses between the boil and the bowl.
+    pub drop: TemperatureChange,
+}
+
+/// How a hot paste is cooled: bench, then ice water, then fridge.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct CoolingSettings {
+    /// How thick it is through the middle.
+    pub thick: Length,
+    /// Its shape.
+    pub shape: Shape,
+    /// Whether a lid with air under it covers it.
+    pub lid: bool,
+    /// How long it stays on the bench.
+    pub bench: Minutes,
+    /// How long it then stands in ice water.
+    pub ice: Minutes,
+}
+
+/// How it is baked.
+#[derive(Clone, Debug, PartialEq)]
+pub struct BakeSettings {
+    /// The programme; at most [`BakeSettings::MOST_PHASES`].
+    pub phases: Vec<Phase>,
+    /// A bake that is known to come out well, to scale from.
+    pub known: KnownBake,
+}
+
+/// A bake that is known to come out well.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct KnownBake {
+    /// How long it took.
+    pub minutes: Minutes,
+    /// The oven, as a still one.
+    pub oven: Temperature,
+    /// What a piece weighed, where it was known.
+    pub piece: Mass,
+}
+
+/// Chocolate melted by a hot liquid.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct MeltSettings {
+    /// How warm the chocolate is; `None` leaves it as warm as the room.
+    pub chocolate: Option<Temperature>,
+    /// How hot the liquid is poured; `None` leaves it at the boil less the drop.
+    pub liquid: Option<Temperature>,
+    /// How warm its bowl is; `None` leaves it as warm as the room.
+    pub bowl: Option<Temperature>,
+    /// How large the pieces of chocolate are across.
+    pub pieces: Length,
+}
+
+impl Default for HeatSettings {
+    /// A dough of 25 °C from a paste cooled 3 cm deep. Common practice for soft enriched doughs.
+    fn default() -> Self {
+        Self {
+            dough: Temperature::known(25.0),
+            mixing: None,
+            standing: Minutes::ZERO,
+            mixing_bowl: None,
+            paste: PasteSettings::default(),
+            cooling: CoolingSettings::default(),
+            bake: BakeSettings::default(),
+            melt: MeltSettings::default(),
+        }
+    }
+}
+
+impl Default for PasteSettings {
+    /// A bowl as warm as the room; 2 K lost on the way. Common practice.
+    fn default() -> Self {
+        Self {
+            bowl: None,
+            drop: Paste::DROP,
+        }
+    }
+}
+
+impl Default for CoolingSettings {
+    /// Spread 3 cm thick in a dish under a lid, half an hour on the bench, then the fridge.
+    fn default() -> Self {
+        Self {
+            thick: Length::known(0.03),
+            shape: Shape::Slab,
+            lid: true,
+            bench: Minutes::known(30.0),
+            ice: Minutes::ZERO,
+        }
+    }
+}
+
+impl BakeSettings {
+    /// The most phases a programme may have.
+    pub const MOST_PHASES: usize = 8;
+
+    /// Adds a phase like the last one, or one of this oven's; nothing where there are as many as
+    /// there may be.
+    pub fn add_phase(&mut self, oven: Oven) {
+        let phase = self.phases.last().copied().unwrap_or(Phase {
+            minutes: Minutes::known(10.0),
+            temperature: Temperature::known(180.0),
+            from: oven.from,
+            fan: oven.fan,
+        });
+        if self.phases.len() < Self::MOST_PHASES {
+            self.phases.push(phase);
+        }
+    }
+
+    /// Takes a phase away.
+    pub fn remove_phase(&mut self, phase: usize) {
+        if phase < self.phases.len() {
+            self.phases.remove(phase);
+        }
+    }
+}
+
+impl Default for BakeSettings {
+    /// One phase of 25 minutes at 180 °C, known to do for pieces of 85 g. Common practice.
+    fn default() -> Self {
+        Self {
+            phases: vec![Phase {
+                minutes: Minutes::known(25.0),
+                temperature: Temperature::known(180.0),
+                from: HeatFrom::Both,
+                fan: false,
+            }],
+            known: KnownBake {
+                minutes: Minutes::known(25.0),
+                oven: Temperature::known(180.0),
+                piece: Mass::known(85.0),
+            },
+        }
+    }
+}
+
+impl Default for MeltSettings {
+    /// Chocolate and bowl as warm as the room, chopped to 6 mm, liquid just off the boil.
+    fn default() -> Self {
+        Self {
+            chocolate: None,
+            liquid: None,
+            bowl: None,
+            pieces: Length::known(0.006),
+        }
+    }
+}

@@ -1,0 +1,143 @@
+//! The shopping list: what is needed, how many packs, what it costs, and as text to share.
+
+use crate::engine::quantity::Money;
+use crate::engine::shopping::Item;
+use crate::engine::working::Line;
+use crate::results::batch::shopping::ShoppingResults;
+use crate::text::{format, format_options::FormatOptions, name, tr};
+
+/// A row of the list.
+#[derive(Clone, Debug, PartialEq)]
+pub struct ShoppingRow {
+    /// The ingredient.
+    pub name: String,
+    /// What is needed: "1.2 kg".
+    pub needed: String,
+    /// What to buy: "2 packs of 1 kg, 800 g left over"; "from the tap".
+    pub buy: String,
+    /// What the part that is used costs; empty where the price is not known.
+    pub cost: String,
+    /// How packs and cost came about.
+    pub working: Vec<Line>,
+}
+
+/// The shopping list with its cost.
+#[derive(Clone, Debug, PartialEq)]
+pub struct ShoppingView {
+    /// Ingredient by ingredient.
+    pub rows: Vec<ShoppingRow>,
+    /// What everything that is used costs.
+    pub used: String,
+    /// What one piece costs.
+    pub each: String,
+    /// What is paid for whole packs.
+    pub paid: String,
+    /// What is missing from the cost, where prices are.
+    pub missing: Option<String>,
+    /// The list as text.
+    pub text: String,
+    /// How the whole cost came about.
+    pub working: Vec<Line>,
+}
+
+/// The shopping list of a batch, its cost in a currency as the user calls it.
+#[must_use]
+pub fn view(shopping: &ShoppingResults, currency: &str, options: FormatOptions) -> ShoppingView {
+    let list = &shopping.list;
+    let rows: Vec<ShoppingRow> = list
+        .items
+        .iter()
+        .map(|item| row(item, currency, options))
+        .collect();
+    let bought = list
+        .items
+        .iter()
+        .zip(&rows)
+        .filter(|(item, _)| !item.from_tap());
+    let text = bought
+        .map(|(_, row)| format!("{}: {}\n", row.name, text_of(row)))
+        .collect();
+    let money = |amount: Option<Money>| match amount {
+        Some(amount) => format::money(amount, currency, options),
+        None => tr!("no price yet").to_owned(),
+    };
+    ShoppingView {
+        used: money(shopping.used),
+        each: money(shopping.each),
+        paid: money(shopping.paid),
+        missing: missing(list.unpriced, options),
+        text,
+        working: shopping.used.iter().map(|_| list.working()).collect(),
+        rows,
+    }
+}
+
+/// What is said of ingredients without a price.
+fn missing(unpriced: u32, options: FormatOptions) -> Option<String> {
+    let (count, are) = match unpriced {
+        0 => return None,
+        1 => (tr!("One ingredient has").to_owned(), tr!("it is")),
+        more => (
+            tr!(
+                "{value} ingredients have",
+                value = format::count(more, options)
+            ),
+            tr!("they are"),
+        ),
+    };
+    Some(tr!(
+        "{count} no price yet, so {are} not in the cost. Give pack and price in the pantry.",
+        count = count,
+        are = are
+    ))
+}
+
+fn row(item: &Item, currency: &str, options: FormatOptions) -> ShoppingRow {
+    let buy = match (item.packs, item.pack) {
+        (Some(0), _) => tr!("there is enough").to_owned(),
+        (Some(packs), Some(pack)) => {
+            let noun = if packs == 1 {
+                tr!("pack")
+            } else {
+                tr!("packs")
+            };
+            let mut buy = tr!(
+                "{first}\u{A0}{noun} of {second}",
+                first = format::count(packs, options),
+                noun = noun,
+                second = format::mass(pack, options)
+            );
+            if let Some(left) = item.left {
+                buy.push_str(&tr!(
+                    ", {value} left over",
+                    value = format::mass(left, options)
+                ));
+            }
+            buy
+        }
+        _ if item.from_tap() => tr!("from the tap").to_owned(),
+        _ => format::mass(item.to_buy, options),
+    };
+    ShoppingRow {
+        name: name::food(&item.food),
+        needed: format::mass(item.needed, options),
+        buy,
+        cost: item
+            .used
+            .map(|cost| format::money(cost, currency, options))
+            .unwrap_or_default(),
+        working: item.working(),
+    }
+}
+
+fn text_of(row: &ShoppingRow) -> String {
+    if row.buy == row.needed {
+        row.needed.clone()
+    } else {
+        tr!(
+            "{first} needed, {second}",
+            first = row.needed,
+            second = row.buy
+        )
+    }
+}

@@ -1,0 +1,112 @@
+//! Tins in words: whole sentences and figures, however full the tins are.
+
+use std::num::NonZeroU16;
+
+use super::format_options::{all, british};
+use super::plain_speech::{has_figures, is_plain};
+use softcrumb::engine::batch::BatchTarget;
+use softcrumb::engine::quantity::{Factor, Length};
+use softcrumb::engine::tin::{Across, Tin, TinShape};
+use softcrumb::results::batch::{self, scale};
+use softcrumb::sheet::{Sheet, TinUse, examples};
+use softcrumb::text::tins::TinView;
+use softcrumb::text::{self, FormatOptions, name};
+
+fn tin_view(sheet: &Sheet, options: FormatOptions) -> TinView {
+    let tins = batch::tins::of(sheet, &scale(sheet).unwrap()).unwrap();
+    text::tins::view(&tins, options)
+}
+
+#[test]
+fn the_tins_of_the_examples_suit_them_and_have_every_figure() {
+    for (_, sheet) in examples() {
+        let used = sheet.batch.tin.unwrap();
+        for options in all() {
+            let view = tin_view(&sheet, options);
+            for text in [&view.room, &view.wanted, &view.found, &view.usual] {
+                has_figures(text);
+            }
+            is_plain(&view.height);
+            assert_eq!(view.advice, None, "{}: {view:?}", sheet.name);
+            assert_eq!(view.uneven, None);
+            is_plain(&view.plan.unwrap().says);
+            has_figures(&text::tins::measures(&used.tins.tin, options));
+        }
+    }
+}
+
+#[test]
+fn the_plan_keeps_every_piece_inside_the_tin() {
+    for (_, sheet) in examples() {
+        let view = tin_view(&sheet, british());
+        let plan = view.plan.unwrap();
+        assert_eq!(plan.put_in.len(), usize::from(sheet.batch.pieces.get()));
+        for one in plan.put_in.iter().chain(&plan.risen) {
+            assert!(one.radius > 1.0);
+            assert!(one.x - one.radius >= -1e-6 && one.x + one.radius <= plan.wide + 1e-6);
+            assert!(one.y - one.radius >= -1e-6 && one.y + one.radius <= plan.high + 1e-6);
+        }
+    }
+}
+
+/// Every shape, too little and too much in it, with a lid and without.
+#[test]
+fn every_tin_has_its_sentences_however_full_it_is() {
+    let length = |millimetres: u32| Length::from_metres(f64::from(millimetres) / 1000.0).unwrap();
+    let across = Across {
+        long: length(300),
+        wide: length(110),
+    };
+    let (top, bottom, deep) = (length(220), length(200), length(80));
+    let shapes = [
+        TinShape::Rectangle {
+            top: across,
+            bottom: across,
+            deep,
+        },
+        TinShape::Round { top, bottom, deep },
+        TinShape::Ring {
+            top,
+            bottom,
+            tube: length(60),
+            deep,
+        },
+        TinShape::Muffin {
+            top: length(70),
+            bottom: length(50),
+            deep: length(40),
+            cups: NonZeroU16::new(12).unwrap(),
+        },
+        TinShape::Tray { across },
+    ];
+    let (_, mut sheet) = examples().remove(0);
+    let mut advised = 0;
+    for shape in shapes {
+        let tin = Tin::open(shape).unwrap();
+        has_figures(name::tin_kind(tin.kind()));
+        for (measure, length) in tin.measures() {
+            has_figures(name::tin_measure(measure));
+            assert_eq!(tin.with_measure(measure, length), Ok(tin));
+        }
+        for (lidded, times) in [(false, 0.2), (true, 1.0), (false, 6.0), (true, 9.0)] {
+            let mut used = TinUse::of(Tin::open(shape).unwrap().with_lid(lidded));
+            used.tins.count = NonZeroU16::new(3).unwrap();
+            sheet.batch.tin = Some(used);
+            sheet.batch.wanted = BatchTarget::Times(Factor::from_number(times).unwrap());
+            for options in all() {
+                let view = tin_view(&sheet, options);
+                is_plain(&view.height);
+                if let Some(advice) = &view.advice {
+                    is_plain(&advice.sentence());
+                    advised += 1;
+                }
+                view.uneven.iter().for_each(|text| is_plain(text));
+                match &view.plan {
+                    Ok(plan) => is_plain(&plan.says),
+                    Err(says) => is_plain(says),
+                }
+            }
+        }
+    }
+    assert!(advised > 20, "{advised}");
+}
