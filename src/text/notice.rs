@@ -2,7 +2,7 @@
 
 use super::format;
 use super::format_options::FormatOptions;
-use crate::sheet::key;
+use crate::storage::key;
 use crate::text::tr;
 
 /// Another language did not load.

@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use crate::text::share::{BenchCard, ClassSheet, Density, Paper, SheetRow, column_count};
+use crate::text::share::{BenchCard, ClassSheet, Density, Paper, SheetRow};
 
 const fn set(density: Density) -> &'static str {
     match density {

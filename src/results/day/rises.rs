@@ -72,10 +72,9 @@ impl ReferenceRises {
 /// preferment starts at the temperature of the room.
 ///
 /// ```
-/// use softcrumb::sheet::{HeatSettings, Kitchen};
 /// use softcrumb::engine::rise::RiseSettings;
 /// use softcrumb::results::day::{ReferenceRises, rises};
-/// use softcrumb::sheet::examples;
+/// use softcrumb::sheet::{HeatSettings, Kitchen, examples};
 ///
 /// let (_, sheet) = examples().remove(0);
 /// let (kitchen, heat, settings) =

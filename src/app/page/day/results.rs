@@ -111,15 +111,17 @@ impl Day {
 
     /// Runs a function of the results on a sheet, with all else as it is.
     pub fn with_input<T>(self, sheet: &Sheet, run: impl FnOnce(&DayInput) -> T) -> T {
-        run(&DayInput {
-            sheet,
-            kitchen: &self.state.kitchen.get(),
-            settings: &self.settings.get(),
-            learnt: &self.learnt.get(),
-            rounded: self.batch.results.get().rounded.as_ref(),
-            zone: &self.zone.get_value(),
-            now: Moment::from_instant(self.minute.get()),
-            bench: self.own_bench.get().as_ref(),
+        self.batch.results.with(|batch| {
+            run(&DayInput {
+                sheet,
+                kitchen: &self.state.kitchen.get(),
+                settings: &self.settings.get(),
+                learnt: &self.learnt.get(),
+                rounded: batch.rounded.as_ref(),
+                zone: &self.zone.get_value(),
+                now: Moment::from_instant(self.minute.get()),
+                bench: self.own_bench.get().as_ref(),
+            })
         })
     }
 
