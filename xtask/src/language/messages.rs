@@ -13,12 +13,14 @@ pub(crate) type Messages = BTreeMap<String, String>;
 /// the engine and the examples give to things, which `tr_dynamic` looks up.
 pub(crate) fn all(src: &Path) -> Result<Messages> {
     let mut found = Messages::new();
-    let sources: [(&str, Extract); 5] = [
+    let sources: [(&str, Extract); 7] = [
         ("text", marked),
         ("app", marked),
         ("engine", names),
         ("sheet/examples.rs", names),
-        ("sheet/scaled.rs", names),
+        ("sheet/new_sheet.rs", names),
+        ("sheet/kitchen", names),
+        ("results", names),
     ];
     for (below, extract) in sources {
         collect(&src.join(below), src, extract, &mut found)?;
