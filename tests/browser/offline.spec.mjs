@@ -7,6 +7,7 @@ import { createServer, request as pipe } from 'node:http';
 import { join } from 'node:path';
 import { copy, DIST, serve } from './host.mjs';
 import { cached, ready } from './launch.mjs';
+import { until } from './pages/app_page.mjs';
 import { test } from './registry.mjs';
 
 /// Which version stands on the page: its description is in the shell, and no place of the page changes it.
@@ -103,9 +104,18 @@ test('a new version waits until it is told to take over, then replaces the old o
     await ready(page);
     assert.notEqual(await version(page), 'Later', 'the old version still answers');
     assert.equal((await cacheNames(page)).length, 2);
-    await page.waitForFunction(() => navigator.serviceWorker.getRegistration().then((found) => found.waiting !== null));
-    await page.evaluate(() => navigator.serviceWorker.getRegistration().then((found) => found.waiting.postMessage({ softcrumb: 'take over' })));
-    await page.waitForFunction((old) => caches.keys().then((names) => names.length === 1 && names[0] !== old), first);
+    await page.evaluate(async () => {
+      const isReplaced = new Promise((done) => navigator.serviceWorker.addEventListener('controllerchange', done, { once: true }));
+      let waiting = null;
+      // A new page is told of the waiting worker a moment after it is drawn.
+      while (!waiting) {
+        await new Promise((done) => setTimeout(done, 50));
+        ({ waiting } = await navigator.serviceWorker.getRegistration());
+      }
+      waiting.postMessage({ softcrumb: 'take over' });
+      await isReplaced;
+    });
+    await until(() => cacheNames(page), (names) => names.length === 1 && names[0] !== first, 'the files of the old version are gone');
     await page.reload();
     await ready(page);
     assert.equal(await version(page), 'Later');
@@ -113,7 +123,7 @@ test('a new version waits until it is told to take over, then replaces the old o
     host.stop();
     await remove();
   }
-});
+}, { alone: true });
 
 test('a host that is half changed is not kept: the old version stays whole', async (session) => {
   const { folder, remove } = await copy();
