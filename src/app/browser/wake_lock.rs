@@ -17,7 +17,7 @@ fn method(of: &JsValue, name: &str) -> Option<Function> {
     Reflect::get(of, &name.into()).ok()?.dyn_into().ok()
 }
 
-/// `SaveError` the screen on, from now on and each time the page comes back to the front.
+/// Keeps the screen on, from now on and each time the page comes back to the front.
 pub fn keep() {
     WANTED.set(true);
     if !WATCHED.replace(true) {

@@ -61,7 +61,7 @@ impl AppState {
         self.kitchens.update_untracked(History::end_step);
     }
 
-    /// `SaveError` the kitchens as they stand.
+    /// Saves the kitchens as they stand.
     pub fn keep_kitchens(self) {
         let record = untrack(|| self.with_kitchens(Record::write));
         self.write_text(key::KITCHEN, &record);

@@ -176,7 +176,7 @@ impl AppState {
         self.open_id.with(Option::is_none) && !self.save_error.with(refused)
     }
 
-    /// `SaveError` the visitor's copy that is open, as a formula of the shelf.
+    /// Saves the visitor's copy that is open, as a formula of the shelf.
     pub fn keep_visit(self) {
         let id = self.shelve(&untrack(|| self.with_saved(Clone::clone)));
         self.write_text(key::OPEN, id.as_text());

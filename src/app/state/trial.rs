@@ -46,7 +46,7 @@ impl AppState {
         self.reset_inputs();
     }
 
-    /// `SaveError` the trial; one step back undoes it.
+    /// Saves the trial; one step back undoes it.
     pub fn keep_trial(self) {
         if let Some(tried) = self.trial.get_untracked() {
             self.trial.set(None);
@@ -87,7 +87,7 @@ impl AppState {
         }
     }
 
-    /// `SaveError` the trial as a formula of its own, and opens that; the other stays as it is kept.
+    /// Saves the trial as a formula of its own, and opens that; the other stays as it is kept.
     pub fn keep_trial_apart(self) {
         let tried = self.sheet();
         self.trial.set(None);

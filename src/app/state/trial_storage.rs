@@ -40,7 +40,7 @@ fn held_by(tab: &str) -> String {
 }
 
 impl AppState {
-    /// `SaveError` the trial as it stands, or forgets it where it was kept for good or dropped.
+    /// Saves the trial as it stands, or forgets it where it was kept for good or dropped.
     pub fn keep_trial_record(self) {
         let tab = Tab::here(self);
         let id = self.open_id.get_untracked();

@@ -54,7 +54,7 @@ pub fn watch_timers(state: AppState) {
     ring(state, &bench);
 }
 
-/// `SaveError` it as it stands now, or takes it away where there is none.
+/// Saves it as it stands now, or takes it away where there is none.
 ///
 /// # Errors
 /// What storage says against it.

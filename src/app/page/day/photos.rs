@@ -16,7 +16,7 @@ pub fn photo(bake: &Id) -> Option<String> {
     Bake::is_photo(&saved).then_some(saved)
 }
 
-/// `SaveError` a photo for a bake, in place of the one it may have.
+/// Saves a photo for a bake, in place of the one it may have.
 ///
 /// # Errors
 /// [`StorageTrouble::Full`] where there are as many as there may be; what storage says.
