@@ -1,4 +1,4 @@
-//! All that is said about the examples a newcomer finds, in every options.
+//! All that is said about the examples a newcomer finds, in all format options.
 
 use super::format_options::{american, british, german};
 use super::plain_speech::is_plain;

@@ -1,9 +1,9 @@
 //! The batch: how much of a formula is made, weighed on which scale, divided into what.
 
+mod as_formula;
 mod divide;
 mod error;
 mod figure;
-mod made;
 mod round;
 mod round_working;
 mod scale;
