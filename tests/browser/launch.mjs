@@ -4,6 +4,7 @@ import assert from 'node:assert/strict';
 import { mkdirSync, readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { fileURLToPath } from 'node:url';
+import { KEYS } from './pages/storage.mjs';
 
 export const SCREENS = {
   phone: { viewport: { width: 360, height: 640 }, deviceScaleFactor: 2, isMobile: true, hasTouch: true },
@@ -21,9 +22,10 @@ export class Session {
     this.visits = [];
   }
 
-  /// Opens the page in a clean profile. `allow`: patterns of errors that the test is about.
+  /// Opens the page in a clean profile. `allow`: patterns of errors that the test is about;
+  /// `before`: what runs ahead of the page; `blocked`: the test has blocked storage, so that nothing is written.
   /// Other options go to the browser as they are (colorScheme, reducedMotion, locale, …).
-  async open(screen = 'phone', { at = '', address = this.address, allow = [], before, ...more } = {}) {
+  async open(screen = 'phone', { at = '', address = this.address, allow = [], before, blocked = false, ...more } = {}) {
     const context = await this.browser.newContext({ ...SCREENS[screen], ...more });
     const visit = { context, allow, errors: [], requests: [], address };
     this.visits.push(visit);
@@ -34,6 +36,7 @@ export class Session {
     visit.page = await context.newPage();
     await visit.page.goto(address + at);
     await ready(visit.page);
+    if (!blocked) await indexed(visit.page);
     return visit;
   }
 
@@ -70,6 +73,11 @@ function watch(visit) {
 /// Waits until the page has been drawn.
 export async function ready(page) {
   await page.waitForFunction(() => document.readyState === 'complete' && !document.getElementById('waiting'));
+}
+
+/// Waits until a first visit has written the index of its examples: it does so once the records' code is there.
+async function indexed(page) {
+  await page.waitForFunction((key) => localStorage.getItem(key) !== null, KEYS.shelf);
 }
 
 /// Waits until the service worker has cached all files and answers for the page.

@@ -63,7 +63,7 @@ test('a storage that is full is said so, work goes on, and the formula can be sa
 
 for (const [name, before] of [['refuses every call', refuseAll], ['is withheld', withhold]]) {
   test(`a storage that ${name} is said so, work goes on, and the formula can be saved to a file`, async (session) => {
-    const { page } = await session.open('phone', { before });
+    const { page } = await session.open('phone', { before, blocked: true });
     const formula = new Formula(page);
     await formula.notice('This browser keeps nothing for this page').waitFor();
     assert.equal(await formula.name(), 'Lantern Lane chocolate loaf');
