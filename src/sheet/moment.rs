@@ -50,9 +50,9 @@ impl Moment {
         Instant::held((i64::from(high) << 16) + i64::from(low))
     }
 
-    /// This moment, or just after `earlier` where a clock was set back.
+    /// This moment, or the one just after `earlier` if that is later.
     #[must_use]
-    pub(super) fn after(self, earlier: Self) -> Self {
+    pub fn after(self, earlier: Self) -> Self {
         Self(self.0.max(earlier.0 + 1.0).min(*Self::RANGE.end()))
     }
 }

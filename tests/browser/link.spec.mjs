@@ -5,7 +5,7 @@ import { readFileSync } from 'node:fs';
 import { ready } from './launch.mjs';
 import { Formula } from './pages/formula.mjs';
 import { all } from './pages/storage.mjs';
-import { drawn } from './pages/app_page.mjs';
+import { drawn, until } from './pages/app_page.mjs';
 import { test } from './registry.mjs';
 
 /// A link that the first release has written; it opens for ever.
@@ -73,15 +73,15 @@ function doughInIndex(name) {
 }
 
 /// The address and the index are each written a second after typing; neither may hold up the other.
-test('a copy that is kept between two keys leaves both address and index up to date', async (desk) => {
-  const { page } = await desk.open('phone', { at: at(SAMPLE) });
+test('a copy that is kept between two keys leaves both address and index up to date', async (session) => {
+  const { page } = await session.open('phone', { at: at(SAMPLE) });
   const whole = new Formula(page);
   const milk = whole.weight('Final <b>dough</b>', 'Whole milk');
   await whole.type(milk, '150');
   await page.getByRole('button', { name: 'Keep it', exact: true }).click();
   const kept = await page.evaluate(doughInIndex, NAME);
   await whole.type(milk, '160');
-  await page.waitForFunction(`(${doughInIndex})(${JSON.stringify(NAME)}) > ${kept}`);
+  await until(() => page.evaluate(doughInIndex, NAME), (grams) => grams > kept, 'the index has the new weight');
   assert.equal(new URL(page.url()).hash, '#formula');
 });
 

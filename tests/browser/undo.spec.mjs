@@ -27,7 +27,7 @@ test('each box of the class is one step back, in the order of the work, and forw
   await typed(students, '14');
   await typed(loaves, '3');
   await page.undo();
-  await page.page.getByText('Undone: the last change of plan, bench, class or supplies.').waitFor();
+  await page.page.getByRole('paragraph').filter({ hasText: 'Undone: the last change of plan, bench, class or supplies.' }).waitFor();
   await shows(loaves, '1');
   await shows(students, '14');
   await page.undo();

@@ -1,6 +1,6 @@
 //! Nothing that can be pressed breaks: every control of every place and dialog is pressed, each from a fresh state.
 //!
-//! The everyday run presses each kind of control once. SOFTCRUMB_WALK=all presses every control from every start;
+//! The everyday run presses each kind of control once; into a box it types one of a good value, a bad one and none. SOFTCRUMB_WALK=all presses every control from every start;
 //! words such as SOFTCRUMB_WALK=all,phone,trial,Day take those sizes, starts and places only.
 
 import assert from 'node:assert/strict';

@@ -6,7 +6,7 @@ use super::persistence::now;
 use super::{AppState, SaveError};
 use crate::app::browser::{random, storage};
 use crate::app::lazy::records;
-use crate::sheet::{Id, Sheet, Shelf};
+use crate::sheet::{Id, Moment, Sheet, Shelf};
 use crate::storage::{Record, key};
 
 impl AppState {
@@ -67,16 +67,16 @@ impl AppState {
     /// Puts a sheet onto the shelf under a new id; it is not opened.
     pub fn shelve(self, sheet: &Sheet) -> Id {
         let id = Id::from_random(random::bits());
-        self.shelve_as(&id, sheet);
+        self.shelve_as(&id, sheet, now());
         id
     }
 
-    /// Puts a sheet onto the shelf under an id.
-    pub(super) fn shelve_as(self, id: &Id, sheet: &Sheet) {
+    /// Puts a sheet onto the shelf under an id, as changed at a given moment.
+    pub(super) fn shelve_as(self, id: &Id, sheet: &Sheet, changed: Moment) {
         if let Err(trouble) = storage::set(&key::of_formula(id), &sheet.write()) {
             self.report(SaveError::Storage(trouble));
         }
-        self.shelf.update(|shelf| shelf.put(id, sheet, now()));
+        self.shelf.update(|shelf| shelf.put(id, sheet, changed));
         self.write_index();
     }
 

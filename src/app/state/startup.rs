@@ -4,6 +4,7 @@ use leptos::prelude::*;
 
 use super::journal::Journal;
 use super::persisted::stored_by;
+use super::persistence::now;
 use super::{AppState, SaveError, is_newer};
 use crate::app::browser::{address, storage, theme};
 use crate::app::lazy::{links, records};
@@ -94,8 +95,10 @@ impl AppState {
     fn lay_out_examples(self) {
         let examples = example::examples();
         // The last put is the last changed, which is the first of the list.
+        let mut changed = now();
         for (id, sheet) in examples.iter().rev() {
-            self.shelve_as(id, sheet);
+            self.shelve_as(id, sheet, changed);
+            changed = now().after(changed);
         }
         if let Some((id, sheet)) = examples.into_iter().next() {
             let is_kept = self.save_error.with_untracked(Option::is_none);

@@ -19,7 +19,7 @@ export function grouped(all, key) {
 }
 
 export class Plan {
-  /// `everyday`: each kind of control once; else each control at every start.
+  /// `everyday`: each kind of control once, in one way; else each control in every way at every start.
   constructor({ seed, isEveryday }) {
     Object.assign(this, { seed, mode: isEveryday ? 'everyday' : 'all', known: new Set(), formulas: new Map() });
   }
@@ -39,11 +39,16 @@ export class Plan {
       const mark = this.mark({ size, start, path, seen, control });
       if (path.length >= DEPTH[this.mode] || this.known.has(mark)) continue;
       this.known.add(mark);
-      for (const variant of variants(control)) {
+      for (const variant of this.share(variants(control), mark)) {
         jobs.push({ size, start, place, path: [...path, { key: control.key, variant }], control });
       }
     }
     return jobs;
+  }
+
+  /// Of the ways to use a control, an everyday run takes one, chosen by the seed.
+  share(all, mark) {
+    return this.mode === 'all' || all.length < 2 ? all : [all[seeded(this.seed, mark) % all.length]];
   }
 
   /// By what two controls are told apart.
