@@ -1,4 +1,4 @@
-//! The page: its places, drawn with Leptos from what the other layers say. It decides nothing.
+//! The page: its places, drawn with Leptos from what the other layers compute. It decides nothing.
 #![allow(unreachable_pub, reason = "#[component] writes its own `pub`")]
 #![allow(
     missing_docs,
@@ -24,13 +24,13 @@ use wasm_bindgen_futures::spawn_local;
 use crate::storage::Fragment;
 use browser::{address, clock, focus, offline, persist, splash, storage};
 use lazy::{language, links, records};
-use shell::Whole;
+use shell::AppRoot;
 use state::AppState;
 
-/// Draws the page into the document, once what this visit needs to begin with is loaded.
+/// Draws the page into the document, once the chunks that it needs at first are loaded.
 pub fn start() {
     spawn_local(async {
-        // Where something is kept it is read, or nothing is drawn: it must not look as if it were lost.
+        // What is stored is read, or nothing is drawn: data must never seem lost.
         if storage::is_untouched() || records::load().await {
             let chosen = AppState::language_saved();
             if !language::load(chosen).await {
@@ -39,14 +39,14 @@ pub fn start() {
             }
             load_for(&address::fragment()).await;
             draw();
-            splash::is_over();
+            splash::remove();
         } else {
-            splash::is_in_vain();
+            splash::show_failure();
         }
     });
 }
 
-/// Loads what it takes to obey the address. Where that does not come, obeying says so.
+/// Loads what the address needs. Where that fails, navigation reports it.
 async fn load_for(fragment: &str) {
     if matches!(Fragment::read(fragment), Fragment::SharedFormula(_)) {
         let _came = links::load().await;
@@ -62,7 +62,7 @@ fn draw() {
         provide_context(state);
         state.follow();
         state.follow_other_tabs();
-        lazy::ring_timers(state);
+        lazy::start_timers(state);
         clock::on_leaving(move || state.flush());
         offline::watch(state.newer_version);
         persist::ask();
@@ -72,7 +72,7 @@ fn draw() {
                 navigate(state, &fragment);
             });
         });
-        view! { <Whole /> }
+        view! { <AppRoot /> }
     });
 }
 

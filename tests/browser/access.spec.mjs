@@ -45,7 +45,7 @@ function clipped(page) {
     return [...root.querySelectorAll('button, a, label, p, span, h1, h2, h3, legend, td, th, dd, dt, li, input, select')]
       // A box for words scrolls within itself; one for a number must show all of it.
       .filter((element) => !element.matches('input:not([inputmode=decimal])'))
-      .filter((element) => element.clientWidth > 1 && element.checkVisibility({ visibilityProperty: true }) && !element.closest('.heard, .skip'))
+      .filter((element) => element.clientWidth > 1 && element.checkVisibility({ visibilityProperty: true }) && !element.closest('.visually-hidden, .skip'))
       .filter((element) => {
         const cuts = getComputedStyle(element).overflowY === 'hidden';
         return element.scrollWidth > element.clientWidth + 1 || (cuts && element.scrollHeight > element.clientHeight + 2);

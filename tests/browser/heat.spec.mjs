@@ -52,7 +52,7 @@ test('in a warm room the milk does it alone, and a tap sets it', async (session)
 test('a figure opens to its working', async (session) => {
   const { page } = await coldMorning(session);
   await page.getByRole('region', { name: 'Key figures' }).getByRole('button', { name: /Dough comes off at/ }).click();
-  await page.getByRole('dialog').locator('.coming').waitFor({ state: 'detached' });
+  await page.getByRole('dialog').locator('.loading').waitFor({ state: 'detached' });
   const dialog = plain(await page.getByRole('dialog').innerText());
   assert.match(dialog, /C1 × T1/);
   assert.match(dialog, /OpenStax/);

@@ -120,7 +120,7 @@ test('a what-if that this dough cannot do is answered in words, and tries nothin
   await page.type(page.weight('Final dough', 'Egg yolk'), '0');
   await counts(page.page.getByRole('button', { name: 'Water for half the milk' }), 0, 'what means nothing is not offered');
   await page.whatIf('Two points more water');
-  await page.page.getByRole('main').locator('.trouble').filter({ hasText: /[.]$/ }).waitFor();
+  await page.page.getByRole('main').locator('.error').filter({ hasText: /[.]$/ }).waitFor();
   await counts(page.trial, 0);
 });
 

@@ -45,7 +45,7 @@ async function typeAll({ id, texts }) {
   };
   const look = () => {
     const words = document.getElementById(box.getAttribute('aria-describedby') ?? '');
-    const heard = [...document.querySelectorAll('.heard')].map((one) => one.textContent);
+    const heard = [...document.querySelectorAll('.visually-hidden')].map((one) => one.textContent);
     const boxes = [...document.querySelectorAll('input')].filter((one) => one !== box).map((one) => one.value);
     const labels = [...document.querySelectorAll('[aria-label], [title]')].flatMap((one) => [one.ariaLabel ?? '', one.title]);
     return {

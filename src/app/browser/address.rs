@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 use wasm_bindgen::JsValue;
 
-/// The fragment as it stands, without its `#`.
+/// The current fragment, without its `#`.
 pub fn fragment() -> String {
     let hash = window().location().hash().unwrap_or_default();
     hash.strip_prefix('#').unwrap_or_default().to_owned()
@@ -23,10 +23,10 @@ pub fn replace(fragment: &str) {
     }
 }
 
-/// Calls `told` with the fragment each time the user or a link changes it.
-pub fn watch(told: impl Fn(String) + 'static) {
-    let watching = window_event_listener(leptos::ev::hashchange, move |_| told(fragment()));
-    // It is watched for as long as the page is open.
+/// Calls `callback` with the fragment each time the user or a link changes it.
+pub fn watch(callback: impl Fn(String) + 'static) {
+    let watching = window_event_listener(leptos::ev::hashchange, move |_| callback(fragment()));
+    // The listener lives as long as the page.
     std::mem::forget(watching);
 }
 

@@ -8,7 +8,7 @@ use web_sys::{Blob, BlobPropertyBag, File, HtmlAnchorElement, HtmlInputElement, 
 
 /// Why a file was not read or saved.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub enum FileTrouble {
+pub enum FileError {
     /// It is larger than allowed.
     TooLarge {
         /// Its size in bytes.
@@ -23,22 +23,22 @@ pub enum FileTrouble {
 /// Saves a text to the device under a name.
 ///
 /// # Errors
-/// [`FileTrouble::Refused`] where the browser will not.
-pub fn save(name: &str, kind: &str, text: &str) -> Result<(), FileTrouble> {
-    save_or(name, kind, text).map_err(|_| FileTrouble::Refused)
+/// [`FileError::Refused`] where the browser will not.
+pub fn save(name: &str, kind: &str, text: &str) -> Result<(), FileError> {
+    save_or(name, kind, text).map_err(|_| FileError::Refused)
 }
 
 /// Saves bytes to the device under a name.
 ///
 /// # Errors
-/// [`FileTrouble::Refused`] where the browser will not.
-pub fn save_bytes(name: &str, kind: &str, bytes: &[u8]) -> Result<(), FileTrouble> {
+/// [`FileError::Refused`] where the browser will not.
+pub fn save_bytes(name: &str, kind: &str, bytes: &[u8]) -> Result<(), FileError> {
     let bytes = js_sys::Uint8Array::from(bytes);
     let how = BlobPropertyBag::new();
     how.set_type(kind);
     Blob::new_with_u8_array_sequence_and_options(&Array::of1(&bytes), &how)
         .and_then(|blob| offer(name, &blob))
-        .map_err(|_| FileTrouble::Refused)
+        .map_err(|_| FileError::Refused)
 }
 
 fn save_or(name: &str, kind: &str, text: &str) -> Result<(), JsValue> {
@@ -54,7 +54,7 @@ fn offer(name: &str, blob: &Blob) -> Result<(), JsValue> {
     link.set_href(&address);
     link.set_download(name);
     link.click();
-    // The browser has taken hold of the file by the time the click returns to it.
+    // By then the browser has read the file.
     set_timeout(
         move || drop(Url::revoke_object_url(&address)),
         std::time::Duration::from_secs(30),
@@ -62,7 +62,7 @@ fn offer(name: &str, blob: &Blob) -> Result<(), JsValue> {
     Ok(())
 }
 
-/// The file chosen in a box, if any; the box is emptied so that the same file can be chosen again.
+/// The file chosen in an input, if any; the input is emptied so that the same file can be chosen again.
 pub fn chosen(input: &HtmlInputElement) -> Option<File> {
     let file = input.files()?.get(0);
     input.set_value("");
@@ -72,14 +72,14 @@ pub fn chosen(input: &HtmlInputElement) -> Option<File> {
 /// Reads a file of at most `most` bytes as text.
 ///
 /// # Errors
-/// [`FileTrouble`] when it is larger, or cannot be read.
-pub async fn text(file: File, most: usize) -> Result<String, FileTrouble> {
+/// [`FileError`] when it is larger, or cannot be read.
+pub async fn text(file: File, most: usize) -> Result<String, FileError> {
     let (bytes, most) = (file.size(), u32::try_from(most).map_or(f64::MAX, f64::from));
     if bytes > most {
-        return Err(FileTrouble::TooLarge { bytes, most });
+        return Err(FileError::TooLarge { bytes, most });
     }
     let text = JsFuture::from(file.text())
         .await
-        .map_err(|_| FileTrouble::Refused)?;
-    text.as_string().ok_or(FileTrouble::Refused)
+        .map_err(|_| FileError::Refused)?;
+    text.as_string().ok_or(FileError::Refused)
 }

@@ -1,4 +1,4 @@
-//! Focus: which part of the page the keys go to.
+//! Focus: the element that receives keys, and the scroll position.
 
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;

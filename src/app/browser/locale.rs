@@ -23,13 +23,13 @@ pub fn tag() -> &'static str {
     CHOSEN.get().unwrap_or("default")
 }
 
-/// The languages this browser asks for, the dearest first.
+/// The languages this browser asks for, the preferred first.
 pub fn wanted() -> Vec<String> {
     let tags = window().navigator().languages();
     tags.iter().filter_map(|tag| tag.as_string()).collect()
 }
 
-/// Says which language the page is in, and which way it runs.
+/// Marks the language and the direction of the page.
 pub fn mark(tag: &str, direction: &str) {
     let Some(root) = document().document_element() else {
         return;

@@ -1,4 +1,4 @@
-//! Working offline: a new version that stands ready waits here for a tap.
+//! Offline: the service worker, and a new version that waits for a tap.
 
 use js_sys::{Object, Reflect};
 use leptos::prelude::*;
@@ -7,7 +7,7 @@ use wasm_bindgen::closure::Closure;
 use wasm_bindgen_futures::{JsFuture, spawn_local};
 use web_sys::{ServiceWorkerContainer, ServiceWorkerRegistration, ServiceWorkerState};
 
-/// Sets `waiting` once a newer version stands ready beside the one that is open.
+/// Sets `waiting` once a newer version is installed beside the open one.
 pub fn watch(waiting: RwSignal<bool>) {
     let Some(container) = container() else { return };
     spawn_local(async move {
@@ -29,16 +29,16 @@ pub fn watch(waiting: RwSignal<bool>) {
     });
 }
 
-/// Tells, once it is known, whether everything is kept to work with no signal.
-pub fn when_kept(saved: RwSignal<Option<bool>>) {
+/// Sets `saved` to whether all files are cached for use offline, once that is known.
+pub fn when_cached(saved: RwSignal<Option<bool>>) {
     let Some(container) = container() else {
         saved.set(Some(false));
         return;
     };
     spawn_local(async move {
-        // The worker is ready only after it has kept every file.
+        // The worker is ready only after it has cached every file.
         let is_kept = registration(&container).await.is_some();
-        // Whoever asked may have gone elsewhere meanwhile.
+        // The view that asked may have been removed meanwhile.
         let _gone = saved.try_set(Some(is_kept));
     });
 }
@@ -53,7 +53,7 @@ pub fn take_over() {
         if let (Ok(_), Some(registration)) = (said, registration(&container).await)
             && let Some(worker) = registration.waiting()
         {
-            // Refused only where the worker is gone; the next visit has the new version then.
+            // Refused only where the worker has ended; the next visit has the new version then.
             let _refused = worker.post_message(&word);
         }
     });
@@ -70,7 +70,7 @@ async fn registration(container: &ServiceWorkerContainer) -> Option<ServiceWorke
     Some(ready.unchecked_into())
 }
 
-/// A listener that is kept for as long as the page is open.
+/// A listener that lives as long as the page.
 fn for_ever(heard: impl Fn() + 'static) -> js_sys::Function {
     Closure::<dyn Fn()>::new(heard)
         .into_js_value()

@@ -1,4 +1,4 @@
-//! Persistence: asking the browser not to throw away what is kept.
+//! Persistent storage: asks the browser not to delete what is stored.
 
 use leptos::prelude::*;
 use wasm_bindgen_futures::{JsFuture, spawn_local};
@@ -11,7 +11,7 @@ pub fn ask() {
     }
     spawn_local(async move {
         if let Ok(asked) = storage.persist() {
-            // Whether it is granted changes nothing here: everything is kept either way.
+            // Whether it is granted changes nothing here: everything is stored either way.
             let _granted = JsFuture::from(asked).await;
         }
     });

@@ -8,10 +8,10 @@ use web_sys::{CanvasRenderingContext2d, File, HtmlCanvasElement, ImageBitmap};
 
 /// Why a file did not become a photo.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub enum PhotoTrouble {
+pub enum PhotoError {
     /// It is larger than what is opened; so many bytes.
     TooLarge(f64),
-    /// It says of itself that it is something else.
+    /// Its media type is not that of a picture.
     NotAPicture,
     /// The browser can make no picture of it.
     Broken,
@@ -33,18 +33,18 @@ const TRIED: [(f64, f64); 5] = [
 /// place and camera is not in it.
 ///
 /// # Errors
-/// [`PhotoTrouble`].
-pub async fn small(file: File, longest: usize) -> Result<String, PhotoTrouble> {
+/// [`PhotoError`].
+pub async fn small(file: File, longest: usize) -> Result<String, PhotoError> {
     if file.size() > MOST {
-        return Err(PhotoTrouble::TooLarge(file.size()));
+        return Err(PhotoError::TooLarge(file.size()));
     }
     if !file.type_().starts_with("image/") {
-        return Err(PhotoTrouble::NotAPicture);
+        return Err(PhotoError::NotAPicture);
     }
-    let picture = opened(&file).await.ok_or(PhotoTrouble::Broken)?;
-    let mut found = Err(PhotoTrouble::Broken);
+    let picture = opened(&file).await.ok_or(PhotoError::Broken)?;
+    let mut found = Err(PhotoError::Broken);
     for (quality, side) in TRIED {
-        let text = drawn(&picture, quality, side).map_err(|_| PhotoTrouble::Broken)?;
+        let text = drawn(&picture, quality, side).map_err(|_| PhotoError::Broken)?;
         if text.len() <= longest {
             found = Ok(text);
             break;

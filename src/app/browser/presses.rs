@@ -8,7 +8,7 @@ thread_local! {
     static COUNT: Cell<u32> = Cell::new({
         for event in ["pointerdown", "keydown"] {
             let count = |_| COUNT.with(|count| count.set(count.get().wrapping_add(1)));
-            // Listens as long as the page is open.
+            // The listener lives as long as the page.
             std::mem::forget(window_event_listener_untyped(event, count));
         }
         0

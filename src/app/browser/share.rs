@@ -8,11 +8,11 @@ pub fn can() -> bool {
     js_sys::Reflect::has(&window().navigator(), &"share".into()).unwrap_or(false)
 }
 
-/// Offers a link under a title; what the user does with it is not told.
+/// Opens the share sheet with a link and a title; the result is not reported.
 pub fn link(title: &str, url: &str) {
     let data = ShareData::new();
     data.set_title(title);
     data.set_url(url);
-    // Given up by the user, or refused: either way nothing is to be done here.
-    let _told = window().navigator().share_with_data(&data);
+    // Cancelled by the user, or refused: nothing to do either way.
+    let _result = window().navigator().share_with_data(&data);
 }

@@ -1,18 +1,18 @@
-//! Waiting: the word in the shell that stands until the page is drawn.
+//! Splash: the text in the shell until the page is drawn.
 
 use leptos::prelude::*;
 
 use crate::text::notice;
 
-/// The page is drawn: the word goes.
-pub fn is_over() {
+/// Removes it once the page is drawn.
+pub fn remove() {
     if let Some(word) = document().get_element_by_id("waiting") {
         word.remove();
     }
 }
 
-/// The page cannot be drawn: the word says so.
-pub fn is_in_vain() {
+/// Shows that the page cannot be drawn.
+pub fn show_failure() {
     if let Some(word) = document().get_element_by_id("waiting") {
         word.set_text_content(Some(notice::not_started()));
     }

@@ -8,66 +8,66 @@ use crate::storage::record::is_newer;
 
 /// Why storage did not take or give a text.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum StorageTrouble {
-    /// The browser keeps nothing for this page.
+pub enum StorageError {
+    /// The browser stores nothing for this page.
     Blocked,
     /// There is no room left.
     Full,
-    /// What stands there is of a newer release, and stays.
+    /// A newer release has written the text there, which stays.
     Newer,
 }
 
-fn store() -> Result<web_sys::Storage, StorageTrouble> {
+fn store() -> Result<web_sys::Storage, StorageError> {
     // Asked here first, because `LocalStorage::raw` stops the page where storage is blocked.
     match window().local_storage() {
         Ok(Some(_)) => Ok(LocalStorage::raw()),
-        Ok(None) | Err(_) => Err(StorageTrouble::Blocked),
+        Ok(None) | Err(_) => Err(StorageError::Blocked),
     }
 }
 
 /// The text under a key, if there is one.
 ///
 /// # Errors
-/// [`StorageTrouble::Blocked`].
-pub fn get(key: &str) -> Result<Option<String>, StorageTrouble> {
-    store()?.get_item(key).map_err(|_| StorageTrouble::Blocked)
+/// [`StorageError::Blocked`].
+pub fn get(key: &str) -> Result<Option<String>, StorageError> {
+    store()?.get_item(key).map_err(|_| StorageError::Blocked)
 }
 
-/// Puts a text under a key, unless a newer release has written what stands there.
+/// Stores a text under a key, unless a newer release has written the text there.
 ///
 /// # Errors
-/// [`StorageTrouble`] when it was not kept.
-pub fn set(key: &str, text: &str) -> Result<(), StorageTrouble> {
+/// [`StorageError`] when it was not stored.
+pub fn set(key: &str, text: &str) -> Result<(), StorageError> {
     if get(key)?.is_some_and(|there| is_newer(&there, text)) {
-        return Err(StorageTrouble::Newer);
+        return Err(StorageError::Newer);
     }
     store()?.set_item(key, text).map_err(|error| {
-        // A browser with no room left says so by this name; any other is a refusal.
+        // Browsers report a full storage by this name; any other error is a refusal.
         let name = js_sys::Reflect::get(&error, &"name".into()).unwrap_or_default();
         if name.as_string().is_some_and(|name| name.contains("Quota")) {
-            StorageTrouble::Full
+            StorageError::Full
         } else {
-            StorageTrouble::Blocked
+            StorageError::Blocked
         }
     })
 }
 
-/// Whether nothing of ours has been kept here yet; not where storage is blocked.
+/// Whether no key of ours is stored yet; `false` where storage is blocked.
 pub fn is_untouched() -> bool {
     store().is_ok() && !keys().iter().any(|key| is_ours(key))
 }
 
-/// Takes the text under a key away.
+/// Removes the text under a key.
 pub fn remove(key: &str) {
     if let Ok(store) = store() {
-        // Refused only where storage is blocked, and then there is nothing to take away.
+        // Refused only where storage is blocked, and then there is nothing to remove.
         let _refused = store.remove_item(key);
     }
 }
 
-/// Calls `told` with the key, or none for all, each time another tab changes something.
-pub fn watch(told: impl Fn(Option<String>) + 'static) {
-    let watching = window_event_listener(leptos::ev::storage, move |event| told(event.key()));
+/// Calls `callback` with the key, or none for all, each time another tab changes something.
+pub fn watch(callback: impl Fn(Option<String>) + 'static) {
+    let watching = window_event_listener(leptos::ev::storage, move |event| callback(event.key()));
     std::mem::forget(watching);
 }
 
@@ -89,7 +89,7 @@ pub fn all() -> Vec<(String, String)> {
         .collect()
 }
 
-/// How many characters stand under those keys.
+/// Bytes stored under the matching keys.
 pub fn length_of_all(is_one: impl Fn(&str) -> bool) -> usize {
     let mut length = 0_usize;
     for (key, text) in all() {

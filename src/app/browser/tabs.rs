@@ -1,18 +1,18 @@
-//! Tabs: a name that this tab holds while it is open, and what waits until another tab lets go of its own.
+//! Tabs: a lock that this tab holds while it is open, and callbacks for when another tab releases its own.
 
 use js_sys::{Function, Promise, Reflect};
 use leptos::prelude::*;
 use wasm_bindgen::closure::Closure;
 use wasm_bindgen::{JsCast, JsValue};
 
-/// Holds a name until the tab is closed or left. Where the browser has no locks, nobody holds any.
+/// Holds the lock `name` until the tab is closed or left. Without locks in the browser, it does nothing.
 pub fn hold(name: &str) {
     let for_ever = Closure::once_into_js(|| Promise::new(&mut |_, _| ()));
     let _has_locks = request(name, &for_ever);
 }
 
-/// Calls `act` as soon as no tab holds a name: at once where none does. The browser lets go of the
-/// name of a tab that is closed, reloaded or has crashed, some time after that.
+/// Calls `act` as soon as no tab holds the lock `name`: at once where none does. The browser releases the
+/// lock of a tab some time after that was closed, reloaded or has crashed.
 pub fn once_free(name: &str, act: impl FnOnce() + 'static) {
     let act = Closure::once_into_js(act);
     if !request(name, &act) {

@@ -1,14 +1,14 @@
-//! In sight: whether a part of the page is on the screen.
+//! Visibility: whether an element is on the screen.
 
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 use wasm_bindgen::closure::Closure;
 use web_sys::{Element, IntersectionObserver, IntersectionObserverEntry, IntersectionObserverInit};
 
-/// `SaveError` `is_seen` in step with whether `part` is on the screen or next to it, for as long as both
-/// are there. Where the browser cannot tell, it stays as it is.
+/// Sets `is_seen` to whether `part` is on or near the screen, as long as both exist. Where the
+/// browser cannot observe it, `is_seen` does not change.
 pub fn watch(part: &Element, is_seen: RwSignal<bool>) {
-    let told = Closure::<dyn Fn(js_sys::Array)>::new(move |entries: js_sys::Array| {
+    let callback = Closure::<dyn Fn(js_sys::Array)>::new(move |entries: js_sys::Array| {
         let last = entries.pop().unchecked_into::<IntersectionObserverEntry>();
         let is_here = last.is_intersecting();
         if is_seen
@@ -20,9 +20,9 @@ pub fn watch(part: &Element, is_seen: RwSignal<bool>) {
     });
     let near = IntersectionObserverInit::new();
     near.set_root_margin("64px");
-    let told = told.into_js_value();
-    if let Ok(observer) = IntersectionObserver::new_with_options(told.unchecked_ref(), &near) {
-        // The browser keeps it for as long as the part.
+    let callback = callback.into_js_value();
+    if let Ok(observer) = IntersectionObserver::new_with_options(callback.unchecked_ref(), &near) {
+        // The browser holds it as long as the element.
         observer.observe(part);
     }
 }

@@ -1,4 +1,4 @@
-//! Wake: the screen stays on while the bench is looked at, where the device allows it.
+//! Wake lock: the screen stays on while the bench is shown, where the device allows it.
 
 use std::cell::{Cell, RefCell};
 
@@ -17,8 +17,8 @@ fn method(of: &JsValue, name: &str) -> Option<Function> {
     Reflect::get(of, &name.into()).ok()?.dyn_into().ok()
 }
 
-/// Keeps the screen on, from now on and each time the page comes back to the front.
-pub fn keep() {
+/// Requests that the screen stays on, now and each time the page is shown again.
+pub fn request() {
     WANTED.set(true);
     if !WATCHED.replace(true) {
         std::mem::forget(window_event_listener_untyped("visibilitychange", |_| {
@@ -29,18 +29,18 @@ pub fn keep() {
     hold();
 }
 
-/// Lets the screen go dark again.
-pub fn let_go() {
+/// Releases the lock.
+pub fn release() {
     WANTED.set(false);
     if let Some(held) = HELD.take()
         && let Some(release) = method(&held, "release")
     {
-        // Already let go where the browser did so by itself.
+        // The browser may have released it already.
         let _released = release.call0(&held);
     }
 }
 
-/// Asks for it; a refusal does no harm.
+/// Requests the lock; a refusal is ignored.
 fn hold() {
     if !WANTED.get() || document().hidden() {
         return;

@@ -18,7 +18,7 @@ pub fn AddPart() -> impl IntoView {
     };
     let buttons = PartKind::ALL
         .into_iter()
-        .map(|kind| view! { <Button says=name::part_kind(kind) tapped=move |()| add(kind) /> })
+        .map(|kind| view! { <Button label=name::part_kind(kind) on_tap=move |()| add(kind) /> })
         .collect_view();
     let has_room = state.sheet().formula.has_room_for_a_part();
     let full = (!has_room).then(|| view! { <p>{notice::parts_full()}</p> });

@@ -1,17 +1,17 @@
-//! What a dialog is filled with, by what was asked for.
+//! The content of the dialog, by its kind.
 
 use leptos::prelude::*;
 
-use super::{AddPart, HandOutDialog, LineMenu, PartMenu, Picker, SettingsDialog, ShelfDialog};
+use super::{AddPart, LineMenu, PartMenu, Picker, SettingsDialog, ShareDialog, ShelfDialog};
 use crate::app::part::WorkingList;
 use crate::app::state::{DialogKind, use_app_state};
 use crate::engine::formula::Figure;
 use crate::results::formula::working;
 
-/// What stands open over the page.
+/// The content of the open dialog.
 #[component]
-pub fn Over(
-    /// What was asked for.
+pub fn DialogContent(
+    /// The kind of dialog.
     opened: DialogKind,
 ) -> impl IntoView {
     match opened {
@@ -19,20 +19,22 @@ pub fn Over(
             let options = use_app_state().options.get_untracked();
             view! { <p class="worked">{value}</p> <WorkingList lines options /> }.into_any()
         }
-        DialogKind::OfDough { figure, value } => view! { <OfDough figure value /> }.into_any(),
+        DialogKind::DoughFigure { figure, value } => {
+            view! { <DoughFigure figure value /> }.into_any()
+        }
         DialogKind::Line(at) => view! { <LineMenu at /> }.into_any(),
         DialogKind::Part(part) => view! { <PartMenu part /> }.into_any(),
         DialogKind::AddPart => view! { <AddPart /> }.into_any(),
         DialogKind::Pick { pick_for, .. } => view! { <Picker pick_for /> }.into_any(),
         DialogKind::Shelf => view! { <ShelfDialog /> }.into_any(),
-        DialogKind::HandOut => view! { <HandOutDialog /> }.into_any(),
+        DialogKind::Share => view! { <ShareDialog /> }.into_any(),
         DialogKind::Settings => view! { <SettingsDialog /> }.into_any(),
     }
 }
 
-/// How a figure of the dough came about.
+/// The working of a figure of the dough.
 #[component]
-fn OfDough(
+fn DoughFigure(
     /// Which figure; the moisture where none.
     figure: Option<Figure>,
     /// The figure as it is shown.

@@ -1,24 +1,24 @@
-//! Taking in: formulas from a file, with what could not be read.
+//! Importing formulas from a file, with a report of what could not be read.
 
 use leptos::prelude::*;
 use wasm_bindgen_futures::spawn_local;
 
-use crate::app::browser::file::{self, FileTrouble};
+use crate::app::browser::file::{self, FileError};
 use crate::app::browser::live_region::announce;
 use crate::app::state::{AppState, use_app_state};
 use crate::sheet::Added;
 use crate::storage::record::{FILE_LIMIT, FormulaFile, Record};
 use crate::text::{FormatOptions, Trouble, import_report, notice, tr};
 
-/// Takes formulas in from a file.
+/// Imports formulas from a file.
 #[component]
-pub fn TakeIn() -> impl IntoView {
+pub fn ImportFile() -> impl IntoView {
     let state = use_app_state();
-    let said = RwSignal::new(Vec::<String>::new());
+    let report = RwSignal::new(Vec::<String>::new());
     let take = move |input: web_sys::HtmlInputElement| {
         let options = state.options.get_untracked();
         if state.trial.with_untracked(Option::is_some) {
-            said.set(vec![
+            report.set(vec![
                 tr!("A trial is on. Keep it or drop it first.").to_owned(),
             ]);
             return;
@@ -27,45 +27,46 @@ pub fn TakeIn() -> impl IntoView {
             return;
         };
         spawn_local(async move {
-            let says = match file::text(file, FILE_LIMIT).await {
-                Ok(text) => opened(state, &text, options),
-                Err(FileTrouble::TooLarge { bytes, most }) => {
+            let lines = match file::text(file, FILE_LIMIT).await {
+                Ok(text) => import(state, &text, options),
+                Err(FileError::TooLarge { bytes, most }) => {
                     vec![notice::file_too_large(bytes, most, options)]
                 }
-                Err(FileTrouble::Refused) => vec![notice::file_refused().to_owned()],
+                Err(FileError::Refused) => vec![notice::file_refused().to_owned()],
             };
-            announce(&says.join(" "));
-            said.set(says);
+            announce(&lines.join(" "));
+            report.set(lines);
         });
     };
     let sentences = move || {
-        said.get()
+        report
+            .get()
             .into_iter()
-            .map(|said| view! { <p>{said}</p> })
+            .map(|line| view! { <p>{line}</p> })
             .collect_view()
     };
     view! {
         <h3>{tr!("Take in")}</h3>
         <label class="button file">
             {tr!("Open a file of formulas")}
-            <input type="file" class="heard" accept=".json,application/json" on:change:target=move |event| take(event.target()) />
+            <input type="file" class="visually-hidden" accept=".json,application/json" on:change:target=move |event| take(event.target()) />
         </label>
         <div role="status">{sentences}</div>
     }
 }
 
-/// Puts what a file holds onto the shelf; says what came of it.
-fn opened(state: AppState, text: &str, options: FormatOptions) -> Vec<String> {
+/// Adds the formulas of a file to the shelf, and reports the result.
+fn import(state: AppState, text: &str, options: FormatOptions) -> Vec<String> {
     match FormulaFile::read(text) {
         Ok(found) => {
             let added = state.import_all(&found);
-            told(&found, added, options)
+            report(&found, added, options)
         }
         Err(error) => vec![error.sentence(options)],
     }
 }
 
-fn told(found: &FormulaFile, added: Added, options: FormatOptions) -> Vec<String> {
+fn report(found: &FormulaFile, added: Added, options: FormatOptions) -> Vec<String> {
     let refused = found.refused.iter().map(|error| error.sentence(options));
     let beside = import_report::beside(added);
     let nothing_else = beside.is_none() || !found.formulas.is_empty();

@@ -1,9 +1,9 @@
-//! A recipe taken in: read as far as it can be understood, told line by line, then shelved.
+//! Importing a recipe: read as far as it can be understood, shown line by line, then shelved.
 
 use leptos::prelude::*;
 use wasm_bindgen_futures::spawn_local;
 
-use crate::app::browser::file::{self, FileTrouble};
+use crate::app::browser::file::{self, FileError};
 use crate::app::browser::live_region::announce;
 use crate::app::part::Button;
 use crate::app::state::use_app_state;
@@ -14,12 +14,12 @@ use crate::text::{
     tr,
 };
 
-/// Takes a recipe in from a file.
+/// Imports a recipe from a file.
 #[component]
-pub fn TakeRecipe() -> impl IntoView {
+pub fn ImportRecipe() -> impl IntoView {
     let state = use_app_state();
     let read = RwSignal::new(None::<ReadRecipe>);
-    let said = RwSignal::new(String::new());
+    let status = RwSignal::new(String::new());
     let take = move |input: web_sys::HtmlInputElement| {
         let options = state.options.get_untracked();
         let Some(file) = file::chosen(&input) else {
@@ -34,17 +34,17 @@ pub fn TakeRecipe() -> impl IntoView {
                     }
                     Err(error) => (None, error.sentence(options)),
                 },
-                Err(FileTrouble::TooLarge { bytes, most }) => {
+                Err(FileError::TooLarge { bytes, most }) => {
                     (None, notice::file_too_large(bytes, most, options))
                 }
-                Err(FileTrouble::Refused) => (None, notice::file_refused().to_owned()),
+                Err(FileError::Refused) => (None, notice::file_refused().to_owned()),
             };
             announce(&says);
-            said.set(says);
+            status.set(says);
             read.set(found);
         });
     };
-    let told =
+    let view =
         move || read.with(|read| read.as_ref().map(|read| recipe(read, state.options.get())));
     let shelve = move |()| {
         if let Some(found) = read.get_untracked() {
@@ -58,25 +58,25 @@ pub fn TakeRecipe() -> impl IntoView {
         <p class="quiet">{tr!("A page saved from the browser, or recipe data by itself (schema.org). It is read here; nothing is sent anywhere.")}</p>
         <label class="button file">
             {tr!("Open a recipe")}
-            <input type="file" class="heard" accept=".html,.htm,.json,.jsonld,text/html,application/ld+json" on:change:target=move |event| take(event.target()) />
+            <input type="file" class="visually-hidden" accept=".html,.htm,.json,.jsonld,text/html,application/ld+json" on:change:target=move |event| take(event.target()) />
         </label>
-        <p role="status">{said}</p>
-        {move || told().map(|told| view! { <Lines told /> <Button says=tr!("Put it on the shelf") class="chief" tapped=shelve /> })}
+        <p role="status">{status}</p>
+        {move || view().map(|view| view! { <Lines view /> <Button label=tr!("Put it on the shelf") class="primary" on_tap=shelve /> })}
     }
 }
 
-/// What became of each line.
+/// The result of each line.
 #[component]
 fn Lines(
-    /// What is told.
-    told: RecipeView,
+    /// The results.
+    view: RecipeView,
 ) -> impl IntoView {
     let line = |line: ImportedLine| {
         let class = if line.taken { "taken" } else { "not-taken" };
         view! { <li class=class><b>{line.text}</b> <br /> {line.says}</li> }
     };
     view! {
-        <ul class="plain recipe-lines">{told.lines.into_iter().map(line).collect_view()}</ul>
-        {told.left_out.map(|left| view! { <p class="quiet">{left}</p> })}
+        <ul class="plain recipe-lines">{view.lines.into_iter().map(line).collect_view()}</ul>
+        {view.left_out.map(|left| view! { <p class="quiet">{left}</p> })}
     }
 }

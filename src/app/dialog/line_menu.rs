@@ -11,7 +11,7 @@ use crate::text::{Trouble, format, name, read, tr};
 /// What can be done with a line.
 #[component]
 pub fn LineMenu(
-    /// Where it stands.
+    /// The line's place in the formula.
     at: LineAt,
 ) -> impl IntoView {
     let state = use_app_state();
@@ -40,7 +40,7 @@ pub fn LineMenu(
 /// Whether it counts as flour.
 #[component]
 fn Counts(
-    /// Where the line stands.
+    /// The line's place in the formula.
     at: LineAt,
 ) -> impl IntoView {
     let state = use_app_state();
@@ -55,13 +55,13 @@ fn Counts(
         });
     };
     let answers = vec![(true, tr!("Yes")), (false, tr!("No"))];
-    view! { <Choice id="counts" label=tr!("Counts as flour, so as part of the 100 %") answers holds chosen /> }
+    view! { <Choice id="counts" label=tr!("Counts as flour, so as part of the 100 %") answers selected=holds on_select=chosen /> }
 }
 
 /// Another ingredient in its place.
 #[component]
 fn Change(
-    /// Where the line stands.
+    /// The line's place in the formula.
     at: LineAt,
     /// What it is now.
     food: Memo<String>,
@@ -73,13 +73,13 @@ fn Change(
             pick_for: PickFor::Swap(at),
         });
     };
-    view! { <Button says=tr!("Change the ingredient") tapped=pick /> }
+    view! { <Button label=tr!("Change the ingredient") on_tap=pick /> }
 }
 
 /// Away with it.
 #[component]
 fn Remove(
-    /// Where the line stands.
+    /// The line's place in the formula.
     at: LineAt,
     /// What it is.
     food: Memo<String>,
@@ -93,13 +93,13 @@ fn Remove(
         state.close();
         announce(&tr!("{gone} removed. Undo brings it back.", gone = gone));
     };
-    view! { <Button says=tr!("Remove") class="risky" picture=Picture::Remove tapped=remove /> }
+    view! { <Button label=tr!("Remove") class="danger" picture=Picture::Remove on_tap=remove /> }
 }
 
 /// What really went in, where a weighing missed.
 #[component]
 fn Poured(
-    /// Where the line stands.
+    /// The line's place in the formula.
     at: LineAt,
 ) -> impl IntoView {
     let state = use_app_state();
@@ -133,7 +133,7 @@ fn Poured(
 /// The other parts, each of which the line can be moved to.
 #[component]
 fn Moves(
-    /// Where the line stands.
+    /// The line's place in the formula.
     at: LineAt,
 ) -> impl IntoView {
     let state = use_app_state();
@@ -152,7 +152,7 @@ fn Moves(
     };
     let buttons = others
         .into_iter()
-        .map(|(part, name)| view! { <Button says=tr!("Move to {name}", name = name) tapped=move |()| to(part) /> })
+        .map(|(part, name)| view! { <Button label=tr!("Move to {name}", name = name) on_tap=move |()| to(part) /> })
         .collect_view();
     view! { <div class="buttons">{buttons}</div> }
 }

@@ -1,4 +1,4 @@
-//! Dialogs: what may stand open over a place.
+//! Dialogs that open over a place.
 
 mod add_part;
 mod dialog_content;
@@ -13,18 +13,18 @@ mod picker;
 mod settings;
 mod share;
 mod share_code;
-mod share_fold;
+mod share_content;
 mod share_link;
 mod share_paper;
 mod share_text;
 mod shelf;
 
 pub use add_part::AddPart;
-pub use dialog_content::Over;
+pub use dialog_content::DialogContent;
 pub use line_menu::LineMenu;
 pub use own_food::OwnFoodForm;
 pub use part_menu::PartMenu;
 pub use picker::Picker;
 pub use settings::SettingsDialog;
-pub use share::HandOutDialog;
+pub use share::ShareDialog;
 pub use shelf::ShelfDialog;

@@ -1,4 +1,4 @@
-//! The user's own ingredient, from what its packet says.
+//! The user's own ingredient, from the label on its packet.
 
 use leptos::prelude::*;
 
@@ -7,7 +7,7 @@ use crate::app::state::{memo, use_app_state};
 use crate::engine::ingredients::{Allergen, Food, Label, LabelLine, OwnFood, Role};
 use crate::text::{Trouble, format, name, read, tr};
 
-/// What has been typed into the form.
+/// The state of the form.
 #[derive(Clone, Copy)]
 struct Form {
     name: RwSignal<String>,
@@ -20,7 +20,7 @@ struct Form {
 #[component]
 pub fn OwnFoodForm(
     /// Called with the ingredient.
-    made: Callback<Food>,
+    on_done: Callback<Food>,
 ) -> impl IntoView {
     let form = Form {
         name: RwSignal::new(String::new()),
@@ -32,18 +32,18 @@ pub fn OwnFoodForm(
         .map(|role| (role, name::role(role).to_owned()))
         .to_vec();
     view! {
-        <TextBox id="own-name" label=tr!("Name") words=form.name typed=move |typed| form.name.set(typed) most=OwnFood::NAME_LENGTH />
-        <PickOne id="own-role" label=tr!("What it does in a dough") answers=Signal::stored(roles) holds=form.role chosen=move |role| form.role.set(role) />
+        <TextBox id="own-name" label=tr!("Name") text=form.name on_input=move |typed| form.name.set(typed) max_length=OwnFood::NAME_LENGTH />
+        <PickOne id="own-role" label=tr!("What it does in a dough") answers=Signal::stored(roles) selected=form.role on_select=move |role| form.role.set(role) />
         <p class="quiet">{tr!("From the packet, for 100 g. What it does not say is worked out, and marked so.")}</p>
         <div class="fields">
             {LabelLine::ALL.map(|line| view! { <LabelBox form line /> }).into_iter().collect_view()}
         </div>
         <AllergenBoxes form />
-        <UseIt form made />
+        <UseOwnFood form on_done />
     }
 }
 
-/// One line of the label; an empty box says nothing.
+/// One line of the label; an empty box leaves it unknown.
 #[component]
 fn LabelBox(
     /// The form.
@@ -71,7 +71,7 @@ fn LabelBox(
     view! { <NumberBox id=format!("label-{line:?}") label=name::label_line(line) unit="%" figure take=Callback::new(take) /> }
 }
 
-/// What must be named.
+/// Allergens.
 #[component]
 fn AllergenBoxes(
     /// The form.
@@ -104,16 +104,16 @@ fn AllergenBoxes(
     }
 }
 
-/// Takes the ingredient, or says what is in the way.
+/// Accepts the ingredient, or reports why it cannot.
 #[component]
-fn UseIt(
+fn UseOwnFood(
     /// The form.
     form: Form,
     /// Called with the ingredient.
-    made: Callback<Food>,
+    on_done: Callback<Food>,
 ) -> impl IntoView {
     let state = use_app_state();
-    let trouble = RwSignal::new(String::new());
+    let error_text = RwSignal::new(String::new());
     let take = move |()| {
         let (name, role) = (form.name.get_untracked(), form.role.get_untracked());
         match OwnFood::new(
@@ -122,12 +122,12 @@ fn UseIt(
             form.label.get_untracked(),
             form.allergens.get_untracked(),
         ) {
-            Ok(food) => made.run(Food::Own(food)),
-            Err(error) => trouble.set(error.sentence(state.options.get_untracked())),
+            Ok(food) => on_done.run(Food::Own(food)),
+            Err(error) => error_text.set(error.sentence(state.options.get_untracked())),
         }
     };
     view! {
-        <p class="trouble" role="alert">{trouble}</p>
-        <Button says=tr!("Use it") class="chief" idle=Signal::derive(move || state.is_stale()) tapped=take />
+        <p class="error" role="alert">{error_text}</p>
+        <Button label=tr!("Use it") class="primary" disabled=Signal::derive(move || state.is_stale()) on_tap=take />
     }
 }

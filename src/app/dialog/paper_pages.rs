@@ -41,7 +41,7 @@ fn head(title: String, made: String, allergens: String, code: Option<String>) ->
 /// The card for the bench.
 #[component]
 pub fn CardPage(
-    /// What stands on it.
+    /// Its content.
     card: BenchCard,
 ) -> impl IntoView {
     let BenchCard {
@@ -79,7 +79,7 @@ pub fn CardPage(
 /// The sheet for the teacher.
 #[component]
 pub fn SheetPage(
-    /// What stands on it.
+    /// Its content.
     sheet: ClassSheet,
 ) -> impl IntoView {
     let span = sheet.all_columns().to_string();

@@ -34,7 +34,7 @@ pub fn PartMenu(
         });
     };
     view! {
-        <TextBox id="stream-name" label=tr!("Name") words typed most=Sheet::PART_NAME_LENGTH />
+        <TextBox id="stream-name" label=tr!("Name") text=words on_input=typed max_length=Sheet::PART_NAME_LENGTH />
         <Kind part />
         <Steam part />
         <Arrange part name=words />
@@ -46,7 +46,7 @@ pub fn PartMenu(
 fn Arrange(
     /// Which part.
     part: usize,
-    /// As the user calls it.
+    /// Its name.
     name: Signal<String>,
 ) -> impl IntoView {
     let state = use_app_state();
@@ -66,13 +66,13 @@ fn Arrange(
     };
     view! {
         <div class="menu">
-            <Button says=tr!("Earlier in the order of work") tapped=earlier idle=Signal::derive(move || part == 0) />
-            <Button says=tr!("Remove with all that is in it") class="risky" picture=Picture::Remove tapped=remove />
+            <Button label=tr!("Earlier in the order of work") on_tap=earlier disabled=Signal::derive(move || part == 0) />
+            <Button label=tr!("Remove with all that is in it") class="danger" picture=Picture::Remove on_tap=remove />
         </div>
     }
 }
 
-/// What becomes of it.
+/// Its kind.
 #[component]
 fn Kind(
     /// Which part.
@@ -92,7 +92,7 @@ fn Kind(
     let kinds = PartKind::ALL
         .map(|kind| (Some(kind), name::part_kind(kind).to_owned()))
         .to_vec();
-    view! { <PickOne id="stream-kind" label=tr!("What it is") answers=Signal::stored(kinds) holds chosen /> }
+    view! { <PickOne id="stream-kind" label=tr!("What it is") answers=Signal::stored(kinds) selected=holds on_select=chosen /> }
 }
 
 /// The steam that was lost, found by weighing.

@@ -22,37 +22,37 @@ pub fn Picker(
         use_picked(state, pick_for, food);
     });
     view! {
-        <Show when=move || own.get() fallback=move || view! { <Larder own pick /> }>
-            <OwnFoodForm made=pick />
+        <Show when=move || own.get() fallback=move || view! { <IngredientList own pick /> }>
+            <OwnFoodForm on_done=pick />
         </Show>
     }
 }
 
-/// The larder, searched by name.
+/// The listed ingredients, searched by name.
 #[component]
-fn Larder(
+fn IngredientList(
     /// Set when the user asks for an ingredient of their own.
     own: RwSignal<bool>,
-    /// Called with what was picked.
+    /// Called with the picked ingredient.
     pick: Callback<Food>,
 ) -> impl IntoView {
-    let wanted = RwSignal::new(String::new());
+    let typed = RwSignal::new(String::new());
     let group = move |role: Role| {
-        let rows = memo(move || wanted.with(|wanted| search::ingredients(wanted, role)));
+        let rows = memo(move || typed.with(|typed| search::ingredients(typed, role)));
         view! { <Group role rows pick /> }
     };
     view! {
         <div class="picker">
-            <label class="heard" for="picker-search">{tr!("Search by name")}</label>
+            <label class="visually-hidden" for="picker-search">{tr!("Search by name")}</label>
             <input
                 id="picker-search"
                 class="search"
                 type="search"
                 autocomplete="off"
                 placeholder=tr!("Search by name")
-                on:input:target=move |event| wanted.set(event.target().value())
+                on:input:target=move |event| typed.set(event.target().value())
             />
-            <Button says=tr!("An ingredient of my own") class="bare" picture=Picture::Add tapped=move |()| own.set(true) />
+            <Button label=tr!("An ingredient of my own") class="bare" picture=Picture::Add on_tap=move |()| own.set(true) />
             {Role::ALL.map(group).into_iter().collect_view()}
         </div>
     }
@@ -65,7 +65,7 @@ fn Group(
     role: Role,
     /// Those that are found.
     rows: Memo<Vec<Listed>>,
-    /// Called with what was picked.
+    /// Called with the picked ingredient.
     pick: Callback<Food>,
 ) -> impl IntoView {
     let row = move |listed: Listed| {

@@ -22,7 +22,7 @@ pub fn SettingsDialog() -> impl IntoView {
         state.set_settings(Settings { theme, ..settings });
     };
     let language = memo(move || state.settings.get().language);
-    let trouble = RwSignal::new("");
+    let error = RwSignal::new("");
     let mut languages = vec![(None, tr!("the browser’s"))];
     languages.extend(Language::ALL.map(|language| (Some(language), language.own_name())));
     let numbers = move || format::plain(1234.5, 1, state.options.get().numbers);
@@ -31,23 +31,23 @@ pub fn SettingsDialog() -> impl IntoView {
             id="units"
             label=tr!("Units")
             answers=vec![(Units::Grams, tr!("grams, °C")), (Units::Ounces, tr!("ounces, pounds, °F"))]
-            holds=units
-            chosen=set_units
+            selected=units
+            on_select=set_units
         />
         <Choice
             id="language"
             label=tr!("Language")
             answers=languages
-            holds=language
-            chosen=move |chosen| state.choose_language(chosen, trouble)
+            selected=language
+            on_select=move |chosen| state.choose_language(chosen, error)
         />
-        <p class="trouble">{trouble}</p>
+        <p class="error">{error}</p>
         <Choice
             id="theme"
             label=tr!("Light or dark")
             answers=vec![(Theme::Device, tr!("as the device")), (Theme::Light, tr!("light")), (Theme::Dark, tr!("dark"))]
-            holds=theme
-            chosen=set_theme
+            selected=theme
+            on_select=set_theme
         />
         <p class="quiet">{tr!("Numbers are written as this browser writes them: ")}{numbers}{tr!(". A comma or a point can be typed.")}</p>
         <p class="quiet">{tr!("Everything is kept in this browser only. Nothing leaves the device but what you hand out.")}</p>

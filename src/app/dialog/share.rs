@@ -1,22 +1,22 @@
-//! Handing out: a link, a file of one formula or of all, paper; and a file taken in.
+//! Sharing: a link, files, paper and other formats; and importing.
 
 use leptos::prelude::*;
 
-use super::import_file::TakeIn;
-use super::share_code::HandMore;
-use super::share_fold::Handed;
-use super::share_link::LinkOut;
+use super::import_file::ImportFile;
+use super::share_code::ShareMore;
+use super::share_content::ShareContent;
+use super::share_link::ShareLink;
 use crate::app::browser::clock;
-use crate::app::browser::file::{self, FileTrouble};
+use crate::app::browser::file::{self, FileError};
 use crate::app::part::Button;
 use crate::app::state::use_app_state;
 use crate::text::{notice, tr};
 
-/// Hands the formula out.
+/// The dialog to share the formula.
 #[component]
-pub fn HandOutDialog() -> impl IntoView {
+pub fn ShareDialog() -> impl IntoView {
     let state = use_app_state();
-    provide_context(Handed::whole(state));
+    provide_context(ShareContent::all(state));
     view! {
         <Show when=move || state.is_stale()>
             <p class="advice">{tr!("A box cannot be read. Put it right first: what is handed out is the last good formula.")}</p>
@@ -24,19 +24,19 @@ pub fn HandOutDialog() -> impl IntoView {
         <Show when=move || state.is_trial()>
             <p class="advice">{tr!("A trial is on. What is handed out is the formula as it was kept.")}</p>
         </Show>
-        <LinkOut />
-        <FilesOut />
-        <HandMore />
-        <TakeIn />
+        <ShareLink />
+        <ShareFiles />
+        <ShareMore />
+        <ImportFile />
     }
 }
 
 /// The formula, or all of them, as a file.
 #[component]
-fn FilesOut() -> impl IntoView {
+fn ShareFiles() -> impl IntoView {
     let state = use_app_state();
     let refused = RwSignal::new("");
-    let say = move |saved: Result<(), FileTrouble>| {
+    let say = move |saved: Result<(), FileError>| {
         refused.set(if saved.is_ok() {
             ""
         } else {
@@ -62,9 +62,9 @@ fn FilesOut() -> impl IntoView {
     view! {
         <h3>{tr!("As a file")}</h3>
         <div class="buttons">
-            <Button says=tr!("Save this formula") tapped=one />
-            <Button says=tr!("Save all formulas") tapped=all />
+            <Button label=tr!("Save this formula") on_tap=one />
+            <Button label=tr!("Save all formulas") on_tap=all />
         </div>
-        <p class="trouble">{refused}</p>
+        <p class="error">{refused}</p>
     }
 }

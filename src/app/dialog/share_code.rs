@@ -1,11 +1,11 @@
-//! More ways of handing out: the square code, paper, other files; and a recipe taken in.
+//! More ways to share: the square code, paper, other formats; and importing a recipe.
 
 use leptos::prelude::*;
 
-use super::import_recipe::TakeRecipe;
-use super::share_fold::{Handed, whole_link};
-use super::share_paper::PaperOut;
-use super::share_text::TextsOut;
+use super::import_recipe::ImportRecipe;
+use super::share_content::{ShareContent, full_link};
+use super::share_paper::SharePaper;
+use super::share_text::ShareText;
 use crate::app::browser::{clock, file};
 use crate::app::part::Button;
 use crate::app::state::{memo, use_app_state};
@@ -15,29 +15,31 @@ use crate::text::{
     tr,
 };
 
-/// The square code, paper, other files; and a recipe taken in.
+/// The square code, paper, other formats, and the import of a recipe.
 #[component]
-pub fn HandMore() -> impl IntoView {
+pub fn ShareMore() -> impl IntoView {
     view! {
-        <CodeOut />
-        <PaperOut />
-        <TextsOut />
-        <TakeRecipe />
+        <ShareCode />
+        <SharePaper />
+        <ShareText />
+        <ImportRecipe />
     }
 }
 
-/// The link as a square code, or what to leave out so that it becomes one.
+/// The link as a square code, or a notice that it is too long for one.
 #[component]
-fn CodeOut() -> impl IntoView {
+fn ShareCode() -> impl IntoView {
     let state = use_app_state();
-    let handed = Handed::here();
-    let told = memo(move || {
-        let sheet = handed.sheet();
-        let whole = whole_link(&sheet).ok()?;
+    let content = ShareContent::here();
+    let view = memo(move || {
+        let sheet = content.sheet();
+        let whole = full_link(&sheet).ok()?;
         Some(code(&sheet, &whole, state.options.get()))
     });
-    move || match told.get() {
-        Some(CodeView::Drawn { code, svg, says }) => view! { <Drawn code svg says /> }.into_any(),
+    move || match view.get() {
+        Some(CodeView::Drawn { code, svg, says }) => {
+            view! { <Drawn code svg label=says /> }.into_any()
+        }
         Some(CodeView::TooLong { says }) => view! {
             <h3>{tr!("As a square code")}</h3>
             <p>{says}" "{tr!("Make it shorter above.")}</p>
@@ -52,13 +54,13 @@ fn CodeOut() -> impl IntoView {
 fn Drawn(
     /// The code.
     code: SquareCode,
-    /// As a picture.
+    /// Its picture.
     svg: String,
-    /// What it is.
-    says: String,
+    /// Its description.
+    label: String,
 ) -> impl IntoView {
     let refused = RwSignal::new("");
-    let saved = move |saved: Result<(), file::FileTrouble>| {
+    let saved = move |saved: Result<(), file::FileError>| {
         refused.set(if saved.is_ok() {
             ""
         } else {
@@ -67,17 +69,17 @@ fn Drawn(
     };
     let name = |ending: &str| format!("softcrumb-code-{}.{ending}", clock::today());
     let picture = svg.clone();
-    // The box around it says what it is.
+    // The element around it has the label.
     let svg = svg.replacen("<svg ", "<svg aria-hidden=\"true\" ", 1);
     let as_svg = move |()| saved(file::save(&name("svg"), "image/svg+xml", &picture));
     let as_png = move |()| saved(file::save_bytes(&name("png"), "image/png", &png(&code, 12)));
     view! {
         <h3>{tr!("As a square code")}</h3>
-        <div class="square-code" role="img" aria-label=says inner_html=svg></div>
+        <div class="square-code" role="img" aria-label=label inner_html=svg></div>
         <div class="buttons">
-            <Button says=tr!("Save the code as SVG") tapped=as_svg />
-            <Button says=tr!("Save the code as PNG") tapped=as_png />
+            <Button label=tr!("Save the code as SVG") on_tap=as_svg />
+            <Button label=tr!("Save the code as PNG") on_tap=as_png />
         </div>
-        <p class="trouble">{refused}</p>
+        <p class="error">{refused}</p>
     }
 }

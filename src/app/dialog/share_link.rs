@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 use wasm_bindgen_futures::spawn_local;
 
-use super::share_fold::{Handed, whole_link};
+use super::share_content::{ShareContent, full_link};
 use crate::app::browser::live_region::announce;
 use crate::app::browser::{address, clipboard, share};
 use crate::app::part::Button;
@@ -13,70 +13,70 @@ use crate::text::{Trouble, tr};
 
 /// The formula as a link.
 #[component]
-pub fn LinkOut() -> impl IntoView {
+pub fn ShareLink() -> impl IntoView {
     let state = use_app_state();
-    let handed = Handed::here();
-    let link = memo(move || whole_link(&handed.sheet()));
+    let content = ShareContent::here();
+    let link = memo(move || full_link(&content.sheet()));
     let text = move || link.with(|link| link.clone().unwrap_or_default());
-    let there = memo(move || link.with(Result::is_ok));
-    let said = RwSignal::new("");
+    let is_there = memo(move || link.with(Result::is_ok));
+    let status = RwSignal::new("");
     let copy = move |()| {
         spawn_local(async move {
             let copied = clipboard::copy(link.get_untracked().unwrap_or_default()).await;
-            let says = match copied {
+            let sentence = match copied {
                 Ok(()) => tr!("Copied."),
                 Err(clipboard::NotCopied) => {
                     tr!("This browser does not copy by itself: mark the link and copy it.")
                 }
             };
-            said.set(says);
-            announce(says);
+            status.set(sentence);
+            announce(sentence);
         });
     };
     let pass_on = move |()| {
         let name = untrack(|| state.with_saved(|sheet| sheet.name.clone()));
         share::link(&name, &link.get_untracked().unwrap_or_default());
     };
-    let trouble = move || {
+    let error = move || {
         let options = state.options.get();
         link.with(|link| link.as_ref().err().map(|error| error.sentence(options)))
     };
     view! {
-        <Show when=move || there.get()>
+        <Show when=move || is_there.get()>
             <div class="text-box">
                 <label for="link">{tr!("A link that holds the whole formula; nothing is sent anywhere")}</label>
                 <textarea id="link" readonly rows="3" prop:value=text></textarea>
             </div>
             <div class="buttons">
-                <Button says=tr!("Copy the link") class="chief" tapped=copy />
-                {share::can().then(|| view! { <Button says=tr!("Share the link") tapped=pass_on /> })}
+                <Button label=tr!("Copy the link") class="primary" on_tap=copy />
+                {share::can().then(|| view! { <Button label=tr!("Share the link") on_tap=pass_on /> })}
             </div>
-            <p class="quiet">{said}</p>
+            <p class="quiet">{status}</p>
         </Show>
-        {move || trouble().map(|said| view! { <p class="trouble" role="alert">{said}</p> })}
+        {move || error().map(|sentence| view! { <p class="error" role="alert">{sentence}</p> })}
         <Shorten />
     }
 }
 
-/// What can be left out of link and code, one tap each; the formula itself keeps it.
+/// Parts to leave out of link and code, one tap each; the stored formula does not change.
 #[component]
 fn Shorten() -> impl IntoView {
     let state = use_app_state();
-    let handed = Handed::here();
-    let told = memo(move || {
+    let content = ShareContent::here();
+    let parts = memo(move || {
         let options = state.options.get();
         shortened(
-            &handed.saved(),
-            &handed.left_out.get(),
+            &content.saved(),
+            &content.left_out.get(),
             &address::page(),
             options,
         )
     });
     let button = move |one: Shortened| {
         let part = one.component;
-        view! { <Button says=one.says tapped=move |()| handed.turn(part) /> }
+        view! { <Button label=one.says on_tap=move |()| content.toggle(part) /> }
     };
-    let any = memo(move || told.with(|told| !told.is_empty()));
+    let any = memo(move || parts.with(|parts| !parts.is_empty()));
     view! {
         <Show when=move || any.get()>
             <details class="fold within">
@@ -85,7 +85,7 @@ fn Shorten() -> impl IntoView {
                 </summary>
                 <div class="body">
                     <p class="quiet">{tr!("Only the link and its code lose it. The formula keeps everything.")}</p>
-                    <div class="buttons">{move || told.get().into_iter().map(button).collect_view()}</div>
+                    <div class="buttons">{move || parts.get().into_iter().map(button).collect_view()}</div>
                 </div>
             </details>
         </Show>

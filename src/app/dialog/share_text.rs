@@ -18,7 +18,7 @@ use crate::text::{
 /// Writes a sheet in one form.
 type Write = fn(&Sheet, FormatOptions) -> String;
 
-/// The forms there are: what the button says, the ending, the kind, how it is written.
+/// The formats: label of the button, file extension, media type, writer.
 const FORMS: [(&str, &str, &str, Write); 4] = [
     (
         tr_noop!("Table for spreadsheets (CSV)"),
@@ -48,7 +48,7 @@ const FORMS: [(&str, &str, &str, Write); 4] = [
 
 /// The formula in other forms.
 #[component]
-pub fn TextsOut() -> impl IntoView {
+pub fn ShareText() -> impl IntoView {
     let state = use_app_state();
     let refused = RwSignal::new("");
     let save = move |ending: &str, kind: &str, write: Write| {
@@ -63,11 +63,11 @@ pub fn TextsOut() -> impl IntoView {
         });
     };
     let buttons = FORMS.map(|(says, ending, kind, write)| {
-        view! { <Button says=text(says) tapped=move |()| save(ending, kind, write) /> }
+        view! { <Button label=text(says) on_tap=move |()| save(ending, kind, write) /> }
     });
     view! {
         <h3>{tr!("In other forms")}</h3>
         <div class="buttons">{buttons}</div>
-        <p class="trouble">{refused}</p>
+        <p class="error">{refused}</p>
     }
 }

@@ -1,4 +1,4 @@
-//! The shelf: the formulas that are kept, and the bin.
+//! The shelf: the stored formulas, and the bin.
 
 use leptos::prelude::*;
 
@@ -9,17 +9,17 @@ use crate::app::state::{memo, use_app_state};
 use crate::sheet::{Id, Sheet, ShelfEntry};
 use crate::text::{example, format, notice, search, tr};
 
-/// How many are drawn at first, and with each tap on "more": a thousand would take too long.
+/// Rows shown_rows at first, and added by each tap on "more": a thousand would take too long.
 const AT_ONCE: usize = 30;
 
-/// The formulas that are kept.
+/// The stored formulas.
 #[component]
 pub fn ShelfDialog() -> impl IntoView {
     let state = use_app_state();
     state.flush();
     view! {
-        <Nudge />
-        <Show when=move || state.is_trial() fallback=move || view! { <Begin /> }>
+        <FileSuggestion />
+        <Show when=move || state.is_trial() fallback=move || view! { <NewFormula /> }>
             <p class="advice">{tr!("A trial is on. Keep it or drop it before another formula is opened.")}</p>
         </Show>
         <Formulas />
@@ -27,9 +27,9 @@ pub fn ShelfDialog() -> impl IntoView {
     }
 }
 
-/// A word about saving to a file, after many changes.
+/// Suggests saving to a file, after many changes.
 #[component]
-fn Nudge() -> impl IntoView {
+fn FileSuggestion() -> impl IntoView {
     let state = use_app_state();
     move || {
         let changes = state.changes_since_backup.get();
@@ -40,7 +40,7 @@ fn Nudge() -> impl IntoView {
 
 /// A new formula, or a copy of the one that is open.
 #[component]
-fn Begin() -> impl IntoView {
+fn NewFormula() -> impl IntoView {
     let state = use_app_state();
     let open = move |sheet: &Sheet| {
         state.close();
@@ -53,8 +53,8 @@ fn Begin() -> impl IntoView {
     };
     view! {
         <div class="buttons">
-            <Button says=tr!("New formula") picture=Picture::Add tapped=new />
-            <Button says=tr!("Copy of this one") tapped=copy />
+            <Button label=tr!("New formula") picture=Picture::Add on_tap=new />
+            <Button label=tr!("Copy of this one") on_tap=copy />
         </div>
     }
 }
@@ -63,39 +63,45 @@ fn Begin() -> impl IntoView {
 #[component]
 fn Formulas() -> impl IntoView {
     let state = use_app_state();
-    let wanted = RwSignal::new(String::new());
-    let drawn = RwSignal::new(AT_ONCE);
-    let found = memo(move || {
-        wanted.with(|wanted| state.shelf.with(|shelf| search::formulas(wanted, shelf)))
-    });
-    let shown =
-        move || found.with(|found| found.iter().take(drawn.get()).cloned().collect::<Vec<_>>());
-    let more = move || found.with(|found| found.len() > drawn.get());
+    let typed = RwSignal::new(String::new());
+    let shown_rows = RwSignal::new(AT_ONCE);
+    let found =
+        memo(move || typed.with(|typed| state.shelf.with(|shelf| search::formulas(typed, shelf))));
+    let shown = move || {
+        found.with(|found| {
+            found
+                .iter()
+                .take(shown_rows.get())
+                .cloned()
+                .collect::<Vec<_>>()
+        })
+    };
+    let more = move || found.with(|found| found.len() > shown_rows.get());
     view! {
-        <label class="heard" for="shelf-search">{tr!("Search by name")}</label>
+        <label class="visually-hidden" for="shelf-search">{tr!("Search by name")}</label>
         <input
             id="shelf-search"
             class="search"
             type="search"
             autocomplete="off"
             placeholder=tr!("Search by name")
-            on:input:target=move |event| wanted.set(event.target().value())
+            on:input:target=move |event| typed.set(event.target().value())
         />
         <ul class="shelf">
             <For each=shown key=|entry| (entry.id.clone(), entry.name.clone()) let(entry)>
-                <Saved entry />
+                <FormulaRow entry />
             </For>
         </ul>
         <Show when=more>
-            <Button says=tr!("Show more") tapped=move |()| drawn.update(|drawn| *drawn = drawn.saturating_add(AT_ONCE)) />
+            <Button label=tr!("Show more") on_tap=move |()| shown_rows.update(|shown_rows| *shown_rows = shown_rows.saturating_add(AT_ONCE)) />
         </Show>
     }
 }
 
 /// One formula: opened on a tap, or put into the bin.
 #[component]
-fn Saved(
-    /// What is known of it.
+fn FormulaRow(
+    /// Its line in the index.
     entry: ShelfEntry,
 ) -> impl IntoView {
     let state = use_app_state();
@@ -124,7 +130,7 @@ fn Saved(
                 <span>{entry.name}</span>
                 <span class="quiet">{said}</span>
             </button>
-            <IconButton picture=Picture::Remove name=binned tapped=bin />
+            <IconButton picture=Picture::Remove name=binned on_tap=bin />
         </li>
     }
 }
@@ -150,7 +156,7 @@ fn Bin() -> impl IntoView {
                 <summary>{tr!("The bin")}</summary>
                 <ul class="shelf">
                     <For each=each key=|entry| entry.id.clone() let(entry)>
-                        <Binned id=entry.id name=entry.name />
+                        <BinRow id=entry.id name=entry.name />
                     </For>
                 </ul>
                 <EmptyBin count=Signal::derive(move || binned.with(Vec::len)) />
@@ -171,13 +177,13 @@ fn EmptyBin(
         state.empty_bin();
         announce(notice::bin_emptied());
     };
-    let first = move || view! { <Button says=tr!("Empty the bin for good") class="risky" tapped=move |()| asked.set(true) /> };
+    let first = move || view! { <Button label=tr!("Empty the bin for good") class="danger" on_tap=move |()| asked.set(true) /> };
     view! {
         <Show when=move || asked.get() fallback=first>
             <div class="notice" role="alert">
                 <p>{move || notice::empty_the_bin(count.get())}</p>
-                <Button says=tr!("Delete for good") class="risky" tapped=empty />
-                <Button says=tr!("Leave the bin as it is") tapped=move |()| asked.set(false) />
+                <Button label=tr!("Delete for good") class="danger" on_tap=empty />
+                <Button label=tr!("Leave the bin as it is") on_tap=move |()| asked.set(false) />
             </div>
         </Show>
     }
@@ -185,14 +191,15 @@ fn EmptyBin(
 
 /// One formula in the bin.
 #[component]
-fn Binned(
-    /// The id it is kept under.
+fn BinRow(
+    /// Its id.
     id: Id,
     /// As the user calls it.
     name: String,
 ) -> impl IntoView {
     let state = use_app_state();
-    let says = view! { {tr!("Put back")} <span class="heard">{format!(": {name}")}</span> };
+    let says =
+        view! { {tr!("Put back")} <span class="visually-hidden">{format!(": {name}")}</span> };
     view! {
         <li>
             <span>{name}</span>

@@ -1,4 +1,4 @@
-//! Another language is a file of its own, which loads when it is first spoken.
+//! The texts of another language are a file, loaded when the language is first used.
 
 use std::cell::RefCell;
 
@@ -7,7 +7,7 @@ use crate::sheet::Language;
 use crate::text::language::{Catalogue, set_catalogue};
 
 thread_local! {
-    /// Catalogues that have come.
+    /// Loaded catalogues.
     static CAME: RefCell<Vec<(Language, &'static Catalogue)>> = const { RefCell::new(Vec::new()) };
 }
 
@@ -19,7 +19,7 @@ pub fn wanted(chosen: Option<Language>) -> Language {
     })
 }
 
-/// Speaks a language from now on; whether its texts came. Where they did not, nothing changes.
+/// Switches to a language. `false` where its texts cannot be loaded; then nothing changes.
 ///
 /// Numbers and dates follow the browser, unless the language was chosen here.
 pub async fn load(chosen: Option<Language>) -> bool {
@@ -39,7 +39,7 @@ pub async fn load(chosen: Option<Language>) -> bool {
     true
 }
 
-/// The catalogue of a language, asked for once.
+/// The catalogue of a language, loaded once.
 async fn came(language: Language) -> Option<&'static Catalogue> {
     let known = CAME.with_borrow(|came| {
         let found = came.iter().find(|(own, _)| *own == language);

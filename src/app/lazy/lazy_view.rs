@@ -52,7 +52,7 @@ pub fn lazy_view(
             return view! {
                 <div class="notice" role="alert">
                     <p>{notice::not_loaded()}</p>
-                    <Button says=tr!("Try again") tapped=again />
+                    <Button label=tr!("Try again") on_tap=again />
                 </div>
             }
             .into_any();
@@ -61,7 +61,7 @@ pub fn lazy_view(
             return view;
         }
         ask();
-        view! { <p class="quiet coming" role="status">{notice::loading()}</p> }.into_any()
+        view! { <p class="quiet loading" role="status">{notice::loading()}</p> }.into_any()
     };
     inside.into_any()
 }

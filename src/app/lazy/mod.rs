@@ -8,7 +8,7 @@ mod places;
 pub mod records;
 
 pub use chunks::batch::visit;
-pub use chunks::day::ring_timers;
+pub use chunks::day::start_timers;
 pub use chunks::dialogs::{compare, dialog};
 pub use chunks::formula::{formula_rest, trial_bar};
 pub use places::{key_figures, place};

@@ -67,7 +67,7 @@ pub fn repair(records: &[(Id, String)], now: Moment) -> Option<Shelf> {
 }
 
 /// Writes the trial's record, or removes it where no trial is on.
-pub fn keep_trial(state: AppState) {
+pub fn write_trial(state: AppState) {
     if let Some(chunk) = chunk() {
         (chunk.write_trial)(state);
     }
@@ -81,7 +81,7 @@ pub fn find_trial(state: AppState) {
 }
 
 /// Writes the record of the kitchens.
-pub fn keep_kitchens(state: AppState) {
+pub fn write_kitchens(state: AppState) {
     if let Some(chunk) = chunk() {
         (chunk.write_kitchens)(state);
     }

@@ -1,4 +1,4 @@
-//! Advice card: what something means, what to do about it, who says so.
+//! Advice card: what something means, what to do about it, and the source.
 
 use std::borrow::Cow;
 
@@ -15,10 +15,10 @@ pub fn AdviceCard(
     /// What it is about.
     #[prop(into)]
     title: Signal<String>,
-    /// What it says.
+    /// The advice.
     #[prop(into)]
     advice: Signal<Option<Advice>>,
-    /// How its figures came about, where they can be opened.
+    /// The working of its figures, if it can be opened.
     #[prop(optional, into)]
     working: Option<Callback<(), Vec<Line>>>,
 ) -> impl IntoView {
@@ -52,7 +52,7 @@ pub fn AdviceCard(
                 <p>{text(|advice| &advice.means)}</p>
                 <p>{text(|advice| &advice.to_do)}</p>
                 <p class="quiet">{tr!("Source: ")}{text(|advice| &advice.source)}</p>
-                {working.map(|working| view! { <Button says=tr!("How this came about") class="bare" tapped=move |()| open(working) /> })}
+                {working.map(|working| view! { <Button label=tr!("How this came about") class="bare" on_tap=move |()| open(working) /> })}
             </section>
         </Show>
     }

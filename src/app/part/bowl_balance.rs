@@ -11,12 +11,12 @@ pub fn BowlBalance(
     /// The bars.
     #[prop(into)]
     bars: Signal<Vec<BalanceBar>>,
-    /// The same in words.
+    /// The text alternative.
     #[prop(into)]
-    told: Signal<String>,
+    description: Signal<String>,
 ) -> impl IntoView {
     view! {
-        <div class="balance follows" role="img" aria-label=move || told.get()>
+        <div class="balance follows" role="img" aria-label=move || description.get()>
             {move || bars.get().into_iter().map(bar).collect_view()}
         </div>
     }

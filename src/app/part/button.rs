@@ -1,4 +1,4 @@
-//! Buttons: one with words, one with an icon only.
+//! Buttons: one with a label, one with an icon only.
 
 use std::borrow::Cow;
 
@@ -6,57 +6,57 @@ use leptos::prelude::*;
 
 use super::{Icon, Picture};
 
-/// A button with words on it.
+/// A button with a label.
 #[component]
 pub fn Button(
     /// What it does: "Keep".
     #[prop(into)]
-    says: Signal<String>,
+    label: Signal<String>,
     /// Called on a tap.
     #[prop(into)]
-    tapped: Callback<()>,
-    /// Workspace `button`: "chief", "bare", "risky".
+    on_tap: Callback<()>,
+    /// Classes beside `button`: "primary", "bare", "danger".
     #[prop(optional)]
     class: &'static str,
-    /// Drawn before the words.
+    /// An icon before the label.
     #[prop(optional, into)]
     picture: Option<Picture>,
-    /// Whether there is nothing to do.
+    /// Whether it cannot be used now.
     #[prop(optional, into)]
-    idle: Signal<bool>,
+    disabled: Signal<bool>,
 ) -> impl IntoView {
     view! {
-        <button type="button" class=format!("button {class}") disabled=idle on:click=move |_| tapped.run(())>
+        <button type="button" class=format!("button {class}") disabled=disabled on:click=move |_| on_tap.run(())>
             {picture.map(|picture| view! { <Icon picture /> })}
-            {says}
+            {label}
         </button>
     }
 }
 
-/// A button that is an icon; its name is heard, and shown when pointed at.
+/// A button that is an icon; its name is read out, and shown when pointed at.
 #[component]
 pub fn IconButton(
-    /// What it shows.
+    /// The icon.
     picture: Picture,
     /// What it does: "Undo".
     #[prop(into)]
     name: Cow<'static, str>,
     /// Called on a tap.
     #[prop(into)]
-    tapped: Callback<()>,
-    /// Whether there is nothing to do.
+    on_tap: Callback<()>,
+    /// Whether it cannot be used now.
     #[prop(optional, into)]
-    idle: Signal<bool>,
+    disabled: Signal<bool>,
 ) -> impl IntoView {
-    // It stays reachable while idle, so that the focus is not lost when the last step is undone.
+    // It stays reachable while disabled, so that the focus is not lost when the last step is undone.
     view! {
         <button
             type="button"
             class="button bare"
             aria-label=name.clone()
             title=name
-            aria-disabled=move || idle.get().to_string()
-            on:click=move |_| if !idle.get_untracked() { tapped.run(()) }
+            aria-disabled=move || disabled.get().to_string()
+            on:click=move |_| if !disabled.get_untracked() { on_tap.run(()) }
         >
             <Icon picture />
         </button>

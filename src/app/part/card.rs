@@ -10,10 +10,10 @@ use crate::app::state::use_app_state;
 pub fn Card(
     /// What it is about.
     title: &'static str,
-    /// A quiet word beside the title.
+    /// A remark beside the title.
     #[prop(optional)]
     aside: &'static str,
-    /// What stands in it.
+    /// Its content.
     children: Children,
 ) -> impl IntoView {
     let (state, card) = use_app_state().card_scope();

@@ -1,54 +1,58 @@
-//! Choice: a row of answers of which one holds.
+//! Choice: a row of radio buttons.
 
 use leptos::prelude::*;
 
-use super::answers::{Answered, answered};
+use super::answers::Answers;
 
-/// A labelled row of answers of which one holds.
+/// A labelled row of radio buttons.
 #[component]
 pub fn Choice<T>(
-    /// Unique on the page; ties the answers together.
+    /// Unique on the page; groups the buttons.
     #[prop(into)]
     id: String,
-    /// What is asked: "Percent of".
+    /// The question: "Percent of".
     #[prop(into)]
     label: String,
-    /// The answers in their order, each with its words.
+    /// The answers in their order, each with its label.
     answers: Vec<(T, &'static str)>,
-    /// The one that holds.
+    /// The selected answer.
     #[prop(into)]
-    holds: Signal<T>,
-    /// Called with the one that was tapped.
+    selected: Signal<T>,
+    /// Called with the answer that was tapped.
     #[prop(into)]
-    chosen: Callback<T>,
+    on_select: Callback<T>,
 ) -> impl IntoView
 where
     T: Copy + PartialEq + Send + Sync + 'static,
 {
     let answers = answers
         .into_iter()
-        .map(|(answer, words)| (answer, words.to_owned()))
+        .map(|(answer, label)| (answer, label.to_owned()))
         .collect();
-    row(id, label, answered(Signal::stored(answers), holds, chosen))
+    row(
+        id,
+        label,
+        Answers::new(Signal::stored(answers), selected, on_select),
+    )
 }
 
-/// The row, whatever is chosen among: drawn into the page once.
-fn row(id: String, label: String, answered: Answered) -> AnyView {
-    let Answered {
-        words,
-        holds,
-        chosen,
-    } = answered;
-    let answers = words
+/// The row; not generic, so that the page holds it once.
+fn row(id: String, label: String, answers: Answers) -> AnyView {
+    let Answers {
+        labels,
+        selected,
+        on_select,
+    } = answers;
+    let buttons = labels
         .get_untracked()
         .into_iter()
         .enumerate()
-        .map(|(place, words)| {
-            let checked = Signal::derive(move || holds.get() == Some(place));
+        .map(|(index, label)| {
+            let checked = Signal::derive(move || selected.get() == Some(index));
             view! {
                 <label>
-                    <input type="radio" name=id.clone() prop:checked=checked on:change=move |_| chosen.run(place) />
-                    {words}
+                    <input type="radio" name=id.clone() prop:checked=checked on:change=move |_| on_select.run(index) />
+                    {label}
                 </label>
             }
         })
@@ -56,7 +60,7 @@ fn row(id: String, label: String, answered: Answered) -> AnyView {
     view! {
         <fieldset class="choice">
             <legend class="quiet">{label}</legend>
-            {answers}
+            {buttons}
         </fieldset>
     }
     .into_any()

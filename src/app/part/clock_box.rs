@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-/// A labelled box for a time. A text that is no time, or is not taken, gives way to the figure.
+/// A labelled box for a time. A text that is no time, or is rejected, is replaced by the current time.
 #[component]
 pub fn ClockBox(
     /// Unique on the page.
@@ -13,7 +13,7 @@ pub fn ClockBox(
     /// Whether the date is asked for too.
     #[prop(optional)]
     dated: bool,
-    /// The time as it stands, written for a box.
+    /// The current time, written for a box.
     #[prop(into)]
     figure: Signal<String>,
     /// Takes a text.

@@ -10,11 +10,11 @@ use crate::text::{
 /// The cooling curve, with its text twin.
 #[component]
 pub fn CoolingCurve(
-    /// Where everything stands.
+    /// The drawing.
     drawing: CoolingDrawing,
-    /// The same in words.
+    /// The text alternative.
     #[prop(into)]
-    told: Signal<String>,
+    description: Signal<String>,
 ) -> impl IntoView {
     let CoolingDrawing {
         stretches,
@@ -27,7 +27,7 @@ pub fn CoolingCurve(
     let field = format!("0 0 {} {}", CoolingDrawing::WIDTH, CoolingDrawing::HEIGHT);
     view! {
         <figure class="flow cooling">
-            <svg viewBox=field role="img" aria-label=move || told.get()>
+            <svg viewBox=field role="img" aria-label=move || description.get()>
                 {stretches.into_iter().map(stretch).collect_view()}
                 {up.into_iter().map(tick_up).collect_view()}
                 {across.into_iter().map(tick_across).collect_view()}

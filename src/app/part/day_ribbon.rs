@@ -10,11 +10,11 @@ use crate::text::{
 /// The ribbon, with its text twin.
 #[component]
 pub fn DayRibbonPicture(
-    /// Where everything stands.
+    /// The drawing.
     drawing: DayRibbon,
-    /// The same in words.
+    /// The text alternative.
     #[prop(into)]
-    told: Signal<String>,
+    description: Signal<String>,
 ) -> impl IntoView {
     let DayRibbon {
         height,
@@ -39,7 +39,7 @@ pub fn DayRibbonPicture(
     let now = now.map(|x| view! { <line class="now" x1=x x2=x y1="0" y2=height /> });
     view! {
         <figure class="ribbon" tabindex="0" role="group" aria-label=tr!("The ribbon of the plan")>
-            <svg viewBox=field role="img" aria-label=told>
+            <svg viewBox=field role="img" aria-label=description>
                 {asleep.into_iter().map(night).collect_view()}
                 {days.into_iter().map(midnight).collect_view()}
                 {lanes.into_iter().map(lane).collect_view()}

@@ -1,4 +1,4 @@
-//! Dialog: the browser's own, with a title and a way out; filled only while it is open.
+//! Dialog: the browser's own, with a title and a button to close it; it has content only while open.
 
 use leptos::html;
 use leptos::prelude::*;
@@ -18,10 +18,10 @@ pub fn Dialog(
     title: Signal<String>,
     /// The element, for whoever opens it.
     node: NodeRef<html::Dialog>,
-    /// Called once it is closed, however that came about.
+    /// Called when it is closed, by whatever means.
     #[prop(into)]
     closed: Callback<()>,
-    /// What is in it.
+    /// Its content.
     children: Children,
 ) -> impl IntoView {
     view! {
@@ -34,7 +34,7 @@ pub fn Dialog(
         >
             <header>
                 <h2 id=TITLE tabindex="-1">{title}</h2>
-                <IconButton picture=Picture::Close name=tr!("Close") tapped=move || dialog::close(node) />
+                <IconButton picture=Picture::Close name=tr!("Close") on_tap=move || dialog::close(node) />
             </header>
             <div class="body">{children()}</div>
         </dialog>

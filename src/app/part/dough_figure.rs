@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use super::figure::{Shown, Tapped, was_by};
+use super::figure::{FigureButton, Shown, was_by};
 use crate::app::state::{AppState, DialogKind, memo, use_app_state};
 use crate::engine::formula::{Figure, Figures, FormulaError};
 use crate::text::{Trouble, format, name, tr};
@@ -84,8 +84,8 @@ pub fn MoistureFigure() -> impl IntoView {
 /// The figure, to be tapped for how it came about; the moisture where `figure` is none.
 fn of_dough(state: AppState, figure: Option<Figure>, shown: Memo<Shown>) -> AnyView {
     let label = name::figure(figure.unwrap_or(Figure::TotalWater));
-    let open = move |value| state.open(DialogKind::OfDough { figure, value });
-    view! { <Tapped label shown open=Callback::new(open) /> }.into_any()
+    let open = move |value| state.open(DialogKind::DoughFigure { figure, value });
+    view! { <FigureButton label shown open=Callback::new(open) /> }.into_any()
 }
 
 /// A figure as it stands, and as it is kept while a trial is on. The options of writing is not

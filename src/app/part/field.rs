@@ -27,7 +27,7 @@ impl<T> Clone for Field<T> {
 
 impl<T> Copy for Field<T> {}
 
-/// Data with fields: where the page keeps it, and how it is changed.
+/// Data with fields: where it is stored, and how it is changed.
 pub trait FieldData: Sized + 'static {
     /// What the data is reached through, such as the state of the page.
     type Source: Copy + Send + Sync + 'static;

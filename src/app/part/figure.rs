@@ -1,4 +1,4 @@
-//! Figure: a number one can tap to see how it came about.
+//! Figure: a number that opens its working on a tap.
 
 use crate::text::tr;
 use leptos::prelude::*;
@@ -49,7 +49,7 @@ pub fn was_by(old: &str, difference: &str) -> String {
     )
 }
 
-/// A number one can tap to see how it came about.
+/// A number that opens its working on a tap.
 #[component]
 pub fn Figure(
     /// What it is: "true water".
@@ -58,7 +58,7 @@ pub fn Figure(
     /// The figure.
     #[prop(into)]
     shown: Signal<Shown>,
-    /// How it came about, asked for when it is tapped.
+    /// Its working, computed on a tap.
     #[prop(into)]
     working: Callback<(), Vec<Line>>,
 ) -> impl IntoView {
@@ -70,12 +70,12 @@ pub fn Figure(
             lines: working.run(()),
         });
     };
-    view! { <Tapped label shown open=Callback::new(open) /> }
+    view! { <FigureButton label shown open=Callback::new(open) /> }
 }
 
 /// A number one can tap.
 #[component]
-pub fn Tapped(
+pub fn FigureButton(
     /// What it is.
     #[prop(into)]
     label: Signal<String>,

@@ -10,11 +10,11 @@ use crate::text::{
 /// The flow curve, with its text twin.
 #[component]
 pub fn FlowCurve(
-    /// Where everything stands.
+    /// The drawing.
     drawing: FlowDrawing,
-    /// The same in words.
+    /// The text alternative.
     #[prop(into)]
-    told: Signal<String>,
+    description: Signal<String>,
 ) -> impl IntoView {
     let FlowDrawing {
         bands,
@@ -28,7 +28,7 @@ pub fn FlowCurve(
     let field = format!("0 0 {} {}", FlowDrawing::WIDTH, FlowDrawing::HEIGHT);
     view! {
         <figure class="flow">
-            <svg viewBox=field role="img" aria-label=told>
+            <svg viewBox=field role="img" aria-label=description>
                 <defs>
                     <pattern id="flow-hatch" width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
                         <line class="hatch" x1="0" y1="0" x2="0" y2="6" />

@@ -17,7 +17,7 @@ pub enum Picture {
     Day,
     /// Boxes on a shelf.
     Shelf,
-    /// A sheet being handed over.
+    /// A sheet with an arrow: share.
     HandOut,
     /// Two sliders.
     Settings,
@@ -47,7 +47,7 @@ impl Picture {
             }
             Self::Day => "M4 13a8 8 0 1 0 16 0a8 8 0 1 0-16 0M12 8v5l3 3M9 3h6",
             Self::Shelf => "M3 20h18M3 11h18M5 11V5h5v6M13 11V7h5v4M6 20v-5h7v5M16 20v-6h3v6",
-            Self::HandOut => "M6 10H5v10h14V10h-1M12 15V3M8 7l4-4 4 4",
+            Self::Share => "M6 10H5v10h14V10h-1M12 15V3M8 7l4-4 4 4",
             Self::Settings => "M4 8h8M17 8h3M4 16h3M12 16h8M14.5 5.5v5M9.5 13.5v5",
             Self::Undo => "M9 5 4 10l5 5M4 10h10a5 5 0 0 1 0 10h-3",
             Self::Redo => "M15 5l5 5-5 5M20 10H10a5 5 0 0 0 0 10h3",
@@ -59,7 +59,7 @@ impl Picture {
     }
 }
 
-/// An icon; what it means is said by the words beside it.
+/// An icon; the label beside it says what it means.
 #[component]
 pub fn Icon(
     /// What it shows.

@@ -7,11 +7,11 @@ use crate::text::chart::{MeltDrawing, Tick};
 /// The melt curve, with its text twin.
 #[component]
 pub fn MeltCurve(
-    /// Where everything stands.
+    /// The drawing.
     drawing: MeltDrawing,
-    /// The same in words.
+    /// The text alternative.
     #[prop(into)]
-    told: Signal<String>,
+    description: Signal<String>,
 ) -> impl IntoView {
     let MeltDrawing {
         line,
@@ -25,7 +25,7 @@ pub fn MeltCurve(
     let field = format!("0 0 {} {}", MeltDrawing::WIDTH, MeltDrawing::HEIGHT);
     view! {
         <figure class="flow">
-            <svg viewBox=field role="img" aria-label=move || told.get()>
+            <svg viewBox=field role="img" aria-label=move || description.get()>
                 {up.into_iter().map(tick_up).collect_view()}
                 {across.into_iter().map(tick_across).collect_view()}
                 <text class="unit ends" x=MeltDrawing::RIGHT y="202">{axis}</text>

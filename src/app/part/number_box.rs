@@ -1,4 +1,4 @@
-//! Number box: a labelled box for one number, which keeps the text as typed and says what is
+//! Number box: a labelled box for one number, which keeps the text as typed and reports what is
 //! wrong with it.
 
 use leptos::prelude::*;
@@ -6,29 +6,30 @@ use leptos::prelude::*;
 use crate::app::browser::live_region::announce;
 use crate::app::state::{AppState, memo, use_app_state};
 
-/// What was typed, and what came of it.
+/// A typed text and its effect.
 #[derive(Clone, PartialEq)]
 struct Typed {
     /// The text, never rewritten.
     text: String,
-    /// The figure as it stood right after; none while the text cannot be taken.
-    gave: Option<String>,
-    /// What is in the way.
-    trouble: String,
-    /// How often the page had been settled by then; once more, and the text is forgotten.
+    /// The figure right after it was stored; none where the text is invalid.
+    figure: Option<String>,
+    /// Why the text is invalid; empty where it is valid.
+    error: String,
+    /// How often inputs had been reset by then; after another reset the text is forgotten.
     input_resets: u32,
 }
 
 impl Typed {
-    /// Whether it is still what the box shows: nothing else has changed the figure since.
-    fn current(&self, figure: &str, input_resets: u32) -> bool {
-        self.input_resets == input_resets && self.gave.as_deref().is_none_or(|gave| gave == figure)
+    /// Whether the box still shows it: nothing else has changed the figure since.
+    fn is_current(&self, figure: &str, input_resets: u32) -> bool {
+        let is_same = self.figure.as_deref().is_none_or(|own| own == figure);
+        self.input_resets == input_resets && is_same
     }
 }
 
-/// The box's own memory.
+/// The state of one box.
 #[derive(Clone, Copy)]
-struct Memory {
+struct BoxState {
     state: AppState,
     id: StoredValue<String>,
     figure: Signal<String>,
@@ -36,13 +37,13 @@ struct Memory {
     typed: RwSignal<Option<Typed>>,
 }
 
-impl Memory {
+impl BoxState {
     fn new(id: &str, figure: Signal<String>, take: Callback<String, Result<(), String>>) -> Self {
         let state = use_app_state();
-        let unread = state.unread_text(id).map(|(text, trouble)| Typed {
+        let invalid = state.invalid_text(id).map(|(text, error)| Typed {
             text,
-            gave: None,
-            trouble,
+            figure: None,
+            error,
             input_resets: state.input_resets.get_untracked(),
         });
         Self {
@@ -50,76 +51,74 @@ impl Memory {
             id: StoredValue::new(id.to_owned()),
             figure,
             take,
-            typed: RwSignal::new(unread),
+            typed: RwSignal::new(invalid),
         }
     }
 
-    /// What it shows: what was typed while that stands, else the figure.
+    /// The text shown: the typed one while that is current, else the figure.
     fn text(self) -> String {
-        let typed = self.standing(|typed| typed.text.clone());
+        let typed = self.current(|typed| typed.text.clone());
         typed.unwrap_or_else(|| self.figure.get())
     }
 
-    /// What is in the way of reading it; empty when nothing is.
-    fn trouble(self) -> String {
-        self.standing(|typed| typed.trouble.clone())
+    /// Why the text is invalid; empty where it is valid.
+    fn error(self) -> String {
+        self.current(|typed| typed.error.clone())
             .unwrap_or_default()
     }
 
-    /// Something of what was typed, while that stands. A box nothing was typed into follows nothing.
-    fn standing(self, look: fn(&Typed) -> String) -> Option<String> {
+    /// Reads the typed text while that is current. Without one, nothing is followed.
+    fn current(self, read: fn(&Typed) -> String) -> Option<String> {
         self.typed.with(|typed| {
             let typed = typed.as_ref()?;
             let (figure, input_resets) = (self.figure.get(), self.state.input_resets.get());
-            typed.current(&figure, input_resets).then(|| look(typed))
+            typed.is_current(&figure, input_resets).then(|| read(typed))
         })
     }
 
-    /// The box is left: one that was left empty and means something shows what holds.
+    /// Ends the step when the box is left. One left empty, where that is valid, shows its default.
     fn leave(self) {
         self.state.end_step();
         let is_blank = self.typed.with_untracked(|typed| {
             typed
                 .as_ref()
-                .is_some_and(|typed| typed.text.trim().is_empty() && typed.trouble.is_empty())
+                .is_some_and(|typed| typed.text.trim().is_empty() && typed.error.is_empty())
         });
         if is_blank {
             self.typed.set(None);
         }
     }
 
-    /// Takes a text as it was typed.
-    fn read(self, text: String) {
+    /// Stores a text as it is typed.
+    fn input(self, text: String) {
         self.state.show_now();
-        // The figure typed back as it is shown changes nothing, though more digits stand behind it.
+        // Typing the shown figure changes nothing, though the stored number has more digits.
         let is_same = !text.trim().is_empty() && text.trim() == self.figure.get_untracked();
-        let taken = if is_same {
+        let stored = if is_same {
             Ok(())
         } else {
             let id = self.id.get_value();
             self.state.typed_in(&id, || self.take.run(text.clone()))
         };
-        let trouble = taken.err().unwrap_or_default();
-        if !trouble.is_empty() {
-            announce(&trouble);
+        let error = stored.err().unwrap_or_default();
+        if !error.is_empty() {
+            announce(&error);
         }
         self.id
-            .with_value(|id| self.state.note_unread(id, &text, &trouble));
-        let gave = trouble.is_empty().then(|| self.figure.get_untracked());
-        let input_resets = self.state.input_resets.get_untracked();
+            .with_value(|id| self.state.note_invalid(id, &text, &error));
         self.typed.set(Some(Typed {
             text,
-            gave,
-            trouble,
-            input_resets,
+            figure: error.is_empty().then(|| self.figure.get_untracked()),
+            error,
+            input_resets: self.state.input_resets.get_untracked(),
         }));
     }
 }
 
-/// A labelled box for one number with its unit inside.
+/// A labelled box for one number, with its unit inside.
 ///
-/// Where figures are tied to each other, the box shows what was typed for as long as the figure
-/// is the one it gave, and the figure itself once something else has changed it.
+/// It shows the typed text as long as the figure is the one which that gave, and the figure once
+/// something else has changed it.
 #[component]
 pub fn NumberBox(
     /// Unique on the page, the same for the same box at each visit.
@@ -131,24 +130,24 @@ pub fn NumberBox(
     /// The unit, shown in the box.
     #[prop(into)]
     unit: Signal<&'static str>,
-    /// The figure as it stands, written for a box.
+    /// The current figure, written for a box.
     #[prop(into)]
     figure: Signal<String>,
-    /// Reads a text and keeps what it says; or says why it cannot.
+    /// Reads and stores a text, or gives the reason why it cannot.
     #[prop(into)]
     take: Callback<String, Result<(), String>>,
     /// Whether a trial has changed it.
     #[prop(optional, into)]
     changed: Signal<bool>,
 ) -> impl IntoView {
-    let own = Memory::new(&id, figure, take);
+    let own = BoxState::new(&id, figure, take);
     let text = memo(move || own.text());
-    let trouble = memo(move || own.trouble());
-    let is_unread = move || trouble.with(|trouble| !trouble.is_empty());
-    let trouble_id = format!("{id}-trouble");
-    let described = trouble_id.clone();
+    let error = memo(move || own.error());
+    let is_invalid = move || error.with(|error| !error.is_empty());
+    let error_id = format!("{id}-error");
+    let described = error_id.clone();
     view! {
-        <div class="number-box" class:changed=changed class:unread=is_unread>
+        <div class="number-box" class:changed=changed class:invalid=is_invalid>
             <label for=id.clone()>{label}</label>
             <label class="field" for=id.clone()>
                 <input
@@ -157,14 +156,14 @@ pub fn NumberBox(
                     inputmode="decimal"
                     autocomplete="off"
                     prop:value=move || text.get()
-                    aria-invalid=move || is_unread().then_some("true")
-                    aria-describedby=move || is_unread().then(|| described.clone())
-                    on:input:target=move |event| own.read(event.target().value())
+                    aria-invalid=move || is_invalid().then_some("true")
+                    aria-describedby=move || is_invalid().then(|| described.clone())
+                    on:input:target=move |event| own.input(event.target().value())
                     on:change=move |_| own.leave()
                 />
                 <span class="unit">{unit}</span>
             </label>
-            {move || is_unread().then(|| view! { <p class="trouble" id=trouble_id.clone()>{trouble.get()}</p> })}
+            {move || is_invalid().then(|| view! { <p class="error" id=error_id.clone()>{error.get()}</p> })}
         </div>
     }
 }

@@ -1,60 +1,60 @@
-//! Pick one: a labelled list of answers that opens on a tap, of which one holds.
+//! Pick one: a labelled list that opens on a tap.
 
 use leptos::prelude::*;
 
-use super::answers::{Answered, answered};
+use super::answers::Answers;
 
-/// A labelled list of answers of which one holds.
+/// A labelled list from which one answer is selected.
 #[component]
 pub fn PickOne<T>(
     /// Unique on the page; ties the label to the list.
     id: &'static str,
-    /// What is asked: "Kitchen scale".
+    /// The question: "Kitchen scale".
     label: &'static str,
-    /// The answers in their order, each with its words.
+    /// The answers in their order, each with its label.
     #[prop(into)]
     answers: Signal<Vec<(T, String)>>,
-    /// The one that holds.
+    /// The selected answer.
     #[prop(into)]
-    holds: Signal<T>,
-    /// Called with the one that was picked.
+    selected: Signal<T>,
+    /// Called with the answer that was picked.
     #[prop(into)]
-    chosen: Callback<T>,
+    on_select: Callback<T>,
 ) -> impl IntoView
 where
     T: Copy + PartialEq + Send + Sync + 'static,
 {
-    list(id, label, answered(answers, holds, chosen))
+    list(id, label, Answers::new(answers, selected, on_select))
 }
 
-/// The list, whatever is picked among: drawn into the page once.
-fn list(id: &'static str, label: &'static str, answered: Answered) -> AnyView {
-    let Answered {
-        words,
-        holds,
-        chosen,
-    } = answered;
-    let option = move |(place, words): (usize, String)| {
-        let selected = Signal::derive(move || holds.get() == Some(place));
-        view! { <option value=place.to_string() prop:selected=selected>{words}</option> }
+/// The list; not generic, so that the page holds it once.
+fn list(id: &'static str, label: &'static str, answers: Answers) -> AnyView {
+    let Answers {
+        labels,
+        selected,
+        on_select,
+    } = answers;
+    let option = move |(index, label): (usize, String)| {
+        let selected = Signal::derive(move || selected.get() == Some(index));
+        view! { <option value=index.to_string() prop:selected=selected>{label}</option> }
     };
     let options = move || {
-        words
+        labels
             .get()
             .into_iter()
             .enumerate()
             .map(option)
             .collect_view()
     };
-    let pick = move |place: String| {
-        if let Ok(place) = place.parse() {
-            chosen.run(place);
+    let select = move |index: String| {
+        if let Ok(index) = index.parse() {
+            on_select.run(index);
         }
     };
     view! {
         <div class="pick-one">
             <label for=id>{label}</label>
-            <select id=id on:change:target=move |event| pick(event.target().value())>{options}</select>
+            <select id=id on:change:target=move |event| select(event.target().value())>{options}</select>
         </div>
     }
     .into_any()

@@ -10,11 +10,11 @@ use crate::text::{
 /// The rise curve, with its text twin.
 #[component]
 pub fn RiseCurve(
-    /// Where everything stands.
+    /// The drawing.
     drawing: RiseDrawing,
-    /// The same in words.
+    /// The text alternative.
     #[prop(into)]
-    told: Signal<String>,
+    description: Signal<String>,
 ) -> impl IntoView {
     let RiseDrawing {
         up,
@@ -37,7 +37,7 @@ pub fn RiseCurve(
         |tick: Tick| view! { <text class="tick middle" x=tick.at y="194">{tick.text}</text> };
     view! {
         <figure class="flow rise">
-            <svg viewBox=field role="img" aria-label=told>
+            <svg viewBox=field role="img" aria-label=description>
                 <path class="range" d=range />
                 <line class="rule" x1=RiseDrawing::LEFT x2=RiseDrawing::RIGHT y1=up_at y2=up_at />
                 {up.into_iter().map(left).collect_view()}

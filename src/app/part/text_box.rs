@@ -1,8 +1,8 @@
-//! Text box: one line of words, such as a name.
+//! Text box: one line of text, such as a name.
 
 use leptos::prelude::*;
 
-/// A labelled box for one line of words.
+/// A labelled box for one line of text.
 #[component]
 pub fn TextBox(
     /// Unique on the page; ties the label to the box.
@@ -11,14 +11,14 @@ pub fn TextBox(
     /// What is asked for: "Name".
     #[prop(into)]
     label: String,
-    /// The words as they stand.
+    /// The current text.
     #[prop(into)]
-    words: Signal<String>,
-    /// Called with what was typed.
+    text: Signal<String>,
+    /// Called with the typed text.
     #[prop(into)]
-    typed: Callback<String>,
-    /// The most characters there may be.
-    most: usize,
+    on_input: Callback<String>,
+    /// Most characters of the text.
+    max_length: usize,
 ) -> impl IntoView {
     view! {
         <div class="text-box">
@@ -27,9 +27,9 @@ pub fn TextBox(
                 id=id
                 type="text"
                 autocomplete="off"
-                maxlength=most
-                prop:value=words
-                on:input:target=move |event| typed.run(event.target().value())
+                maxlength=max_length
+                prop:value=text
+                on:input:target=move |event| on_input.run(event.target().value())
             />
         </div>
     }

@@ -1,4 +1,4 @@
-//! Trial bar: what was changed, drop it or keep it.
+//! Trial bar: the changes of a trial, with buttons to drop or keep them.
 
 use leptos::prelude::*;
 
@@ -7,7 +7,7 @@ use crate::app::browser::live_region::announce;
 use crate::app::state::{memo, use_app_state};
 use crate::text::{notice, tr, trial};
 
-/// The bar that stands there while a trial is on.
+/// The bar shown during a trial.
 #[component]
 pub fn TrialBar() -> impl IntoView {
     let state = use_app_state();
@@ -20,11 +20,11 @@ pub fn TrialBar() -> impl IntoView {
         announce(tr!("Trial dropped. The formula stands as it was kept."));
     };
     let keep_it = move || {
-        state.keep_trial();
+        state.save_trial();
         announce(tr!("Trial kept."));
     };
     let keep_apart = move || {
-        state.keep_trial_apart();
+        state.save_trial_as_copy();
         announce(tr!("Trial kept as a copy."));
     };
     let parted = memo(move || state.is_parted());
@@ -39,10 +39,10 @@ pub fn TrialBar() -> impl IntoView {
                 <p role="status">{notice::trial_parted()}</p>
             </Show>
             <div class="buttons">
-                <Button says=tr!("Drop") tapped=move |()| drop_it() />
-                <Show when=move || parted.get() fallback=move || view! { <Button says=tr!("Keep") class="chief" idle tapped=move |()| keep_it() /> }>
-                    <Button says=tr!("Keep over it") idle tapped=move |()| keep_it() />
-                    <Button says=tr!("Keep as a copy") class="chief" idle tapped=move |()| keep_apart() />
+                <Button label=tr!("Drop") on_tap=move |()| drop_it() />
+                <Show when=move || parted.get() fallback=move || view! { <Button label=tr!("Keep") class="primary" idle on_tap=move |()| keep_it() /> }>
+                    <Button label=tr!("Keep over it") idle on_tap=move |()| keep_it() />
+                    <Button label=tr!("Keep as a copy") class="primary" idle on_tap=move |()| keep_apart() />
                 </Show>
             </div>
         </section>

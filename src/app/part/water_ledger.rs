@@ -14,7 +14,7 @@ use crate::text::{
 pub fn WaterLedger(
     /// The ledger laid out.
     bar: Memo<WaterBar>,
-    /// The same in words.
+    /// The text alternative.
     twin: Memo<String>,
 ) -> impl IntoView {
     let count = memo(move || bar.with(|bar| bar.segments.len()));

@@ -1,4 +1,4 @@
-//! Working list: how a figure came about, step by step.
+//! Working list: the working of a figure, step by step.
 
 use leptos::prelude::*;
 

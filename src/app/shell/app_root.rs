@@ -1,4 +1,4 @@
-//! The whole page: header, place, foot, bar of places, and what may stand open over them.
+//! The root of the page: header, place, foot, bar of places, and the dialog.
 
 use crate::text::tr;
 use leptos::prelude::*;
@@ -13,27 +13,27 @@ use crate::app::page::{FormulaPlace, HEADING};
 use crate::app::state::use_app_state;
 use crate::sheet::Place;
 
-/// The whole page.
+/// The root of the page.
 #[component]
-pub fn Whole() -> impl IntoView {
+pub fn AppRoot() -> impl IntoView {
     let state = use_app_state();
-    // Another language draws all of it anew; what was typed stands in the state.
+    // Another language draws the page anew; typed texts are in the state.
     let whole = move || {
         state.language_revision.track();
-        view! { <Around /> }
+        view! { <Page /> }
     };
     view! { {whole} }
 }
 
-/// Everything in one language.
+/// The page in one language.
 #[component]
-fn Around() -> impl IntoView {
+fn Page() -> impl IntoView {
     let state = use_app_state();
     let skip = move |event: leptos::ev::MouseEvent| {
         event.prevent_default();
         focus::move_to(HEADING);
     };
-    // Another options of writing draws the place anew, so that its figures need not follow that too.
+    // Other format options draw the place anew, so that its figures need not follow them.
     let place = move || {
         state.options.track();
         lazy::place(state.place.get()).unwrap_or_else(|| view! { <FormulaPlace /> }.into_any())
@@ -50,7 +50,7 @@ fn Around() -> impl IntoView {
             <Foot />
             <Places />
         </div>
-        <p id=live_region::REGION class="heard" role="status"></p>
+        <p id=live_region::REGION class="visually-hidden" role="status"></p>
         <OpenedDialog />
     }
 }

@@ -1,8 +1,8 @@
-//! The foot: the trial that is on, and the quiet lines of storage, visit and new version.
+//! The foot: notices of storage, visit, timers and a new version, and the trial bar.
 
 use leptos::prelude::*;
 
-use crate::app::browser::storage::{self, StorageTrouble};
+use crate::app::browser::storage::{self, StorageError};
 use crate::app::browser::{clock, file, offline};
 use crate::app::lazy;
 use crate::app::part::Button;
@@ -21,17 +21,17 @@ pub fn Foot() -> impl IntoView {
             <Show when=move || state.newer_version.get()>
                 <div class="notice" role="status">
                     <p>{notice::new_release()}</p>
-                    <Button says=tr!("Open it") tapped=|()| offline::take_over() />
+                    <Button label=tr!("Open it") on_tap=|()| offline::take_over() />
                 </div>
             </Show>
-            {move || state.toast.get().map(|(_, said)| view! { <p class="notice">{said}</p> })}
-            {move || state.timer_alert.get().map(|said| view! { <Rang said /> })}
-            {move || state.save_error.get().map(|keeps| view! { <Unkept keeps /> })}
-            {move || state.link_trouble.get().map(|said| view! { <LinkTrouble said /> })}
+            {move || state.toast.get().map(|(_, sentence)| view! { <p class="notice">{sentence}</p> })}
+            {move || state.timer_alert.get().map(|sentence| view! { <TimerAlert sentence /> })}
+            {move || state.save_error.get().map(|error| view! { <SaveErrorNotice error /> })}
+            {move || state.link_error.get().map(|sentence| view! { <LinkErrorNotice sentence /> })}
             <Show when=move || state.is_visit()>
                 <div class="notice" role="status">
                     <p>{notice::visitor()}</p>
-                    <Button says=tr!("Keep it") tapped=move |()| state.keep_visit() />
+                    <Button label=tr!("Keep it") on_tap=move |()| state.save_visit() />
                 </div>
             </Show>
             <Show when=move || state.is_trial()>
@@ -41,33 +41,33 @@ pub fn Foot() -> impl IntoView {
     }
 }
 
-/// What keeping came up against, in words.
-fn said(keeps: &SaveError) -> &'static str {
-    match keeps {
-        SaveError::Storage(StorageTrouble::Blocked) => notice::storage_blocked(),
-        SaveError::Storage(StorageTrouble::Full) => notice::storage_full(),
-        SaveError::Storage(StorageTrouble::Newer) => notice::storage_newer(),
+/// The notice of a save error.
+fn sentence(error: &SaveError) -> &'static str {
+    match error {
+        SaveError::Storage(StorageError::Blocked) => notice::storage_blocked(),
+        SaveError::Storage(StorageError::Full) => notice::storage_full(),
+        SaveError::Storage(StorageError::Newer) => notice::storage_newer(),
         SaveError::Record(_, error) if is_newer(error) => notice::storage_newer(),
         SaveError::Record(..) => notice::storage_damaged(),
     }
 }
 
-/// One quiet line: something was not kept, and can be saved to a file.
+/// A notice: something was not saved, and can be saved to a file.
 #[component]
-fn Unkept(
-    /// What happened.
-    keeps: SaveError,
+fn SaveErrorNotice(
+    /// The error.
+    error: SaveError,
 ) -> impl IntoView {
     let state = use_app_state();
-    let said = said(&keeps);
+    let sentence = sentence(&error);
     let save = move || {
-        // What cannot be opened is saved as it stands; otherwise the formula that is open.
-        let text = match &keeps {
+        // A record that cannot be opened is saved unchanged; otherwise the open formula is saved.
+        let text = match &error {
             SaveError::Record(key, _) => storage::get(key).ok().flatten(),
             SaveError::Storage(_) => None,
         };
         let text = text.unwrap_or_else(|| untrack(|| state.with_saved(Record::write)));
-        // Where even this is refused, the line stays as it is.
+        // Where even this is refused, the notice stays.
         let _refused = file::save(
             &format!("softcrumb-{}.json", clock::today()),
             "application/json",
@@ -76,40 +76,40 @@ fn Unkept(
     };
     view! {
         <div class="notice" role="status">
-            <p>{said}</p>
-            <Button says=tr!("Save to a file") tapped=move |()| save() />
-            <Button says=tr!("Close") class="bare" tapped=move |()| state.save_error.set(None) />
+            <p>{sentence}</p>
+            <Button label=tr!("Save to a file") on_tap=move |()| save() />
+            <Button label=tr!("Close") class="bare" on_tap=move |()| state.save_error.set(None) />
         </div>
     }
 }
 
-/// One line: a timer of the bake under way is over.
+/// A notice: a timer of the active bake is over.
 #[component]
-fn Rang(
-    /// Which.
-    said: String,
+fn TimerAlert(
+    /// Its sentence.
+    sentence: String,
 ) -> impl IntoView {
     let state = use_app_state();
     view! {
         <div class="notice" role="alert">
-            <p>{said}</p>
+            <p>{sentence}</p>
             <a class="button" href=Fragment::Place(Place::Day).write()>{tr!("To the bench")}</a>
-            <Button says=tr!("Close") class="bare" tapped=move |()| state.timer_alert.set(None) />
+            <Button label=tr!("Close") class="bare" on_tap=move |()| state.timer_alert.set(None) />
         </div>
     }
 }
 
-/// One quiet line: the link in the address cannot be opened.
+/// A notice: the link in the address cannot be opened.
 #[component]
-fn LinkTrouble(
-    /// What is wrong with it.
-    said: String,
+fn LinkErrorNotice(
+    /// Its sentence.
+    sentence: String,
 ) -> impl IntoView {
     let state = use_app_state();
     view! {
         <div class="notice" role="alert">
-            <p>{said}</p>
-            <Button says=tr!("Close") tapped=move |()| state.link_trouble.set(None) />
+            <p>{sentence}</p>
+            <Button label=tr!("Close") on_tap=move |()| state.link_error.set(None) />
         </div>
     }
 }

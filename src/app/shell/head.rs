@@ -14,13 +14,13 @@ pub fn Head() -> impl IntoView {
     let state = use_app_state();
     let undo = move || match state.undo() {
         Stepped::Formula => announce(tr!("Undone")),
-        Stepped::Kitchen => state.tell(notice::kitchen_undone()),
-        Stepped::Beside => state.tell(notice::beside_undone()),
+        Stepped::Kitchen => state.show_toast(notice::kitchen_undone()),
+        Stepped::Beside => state.show_toast(notice::beside_undone()),
     };
     let redo = move || match state.redo() {
         Stepped::Formula => announce(tr!("Done again")),
-        Stepped::Kitchen => state.tell(notice::kitchen_redone()),
-        Stepped::Beside => state.tell(notice::beside_redone()),
+        Stepped::Kitchen => state.show_toast(notice::kitchen_redone()),
+        Stepped::Beside => state.show_toast(notice::beside_redone()),
     };
     view! {
         <header class="head">
@@ -28,15 +28,15 @@ pub fn Head() -> impl IntoView {
                 <button type="button" class="button bare name" aria-haspopup="dialog" on:click=move |_| state.open(DialogKind::Shelf)>
                     <Icon picture=Picture::Shelf />
                     <span>
-                        <span class="heard">{tr!("Shelf, open: ")}</span>
+                        <span class="visually-hidden">{tr!("Shelf, open: ")}</span>
                         {move || state.with(|sheet| sheet.name.clone())}
                     </span>
                 </button>
                 <div class="tools">
-                    <IconButton picture=Picture::Undo name=tr!("Undo") tapped=undo idle=memo(move || !state.can_undo()) />
-                    <IconButton picture=Picture::Redo name=tr!("Redo") tapped=redo idle=memo(move || !state.can_redo()) />
-                    <IconButton picture=Picture::HandOut name=tr!("Hand out") tapped=move || state.open(DialogKind::HandOut) />
-                    <IconButton picture=Picture::Settings name=tr!("Settings") tapped=move || state.open(DialogKind::Settings) />
+                    <IconButton picture=Picture::Undo name=tr!("Undo") on_tap=undo disabled=memo(move || !state.can_undo()) />
+                    <IconButton picture=Picture::Redo name=tr!("Redo") on_tap=redo disabled=memo(move || !state.can_redo()) />
+                    <IconButton picture=Picture::Share name=tr!("Hand out") on_tap=move || state.open(DialogKind::Share) />
+                    <IconButton picture=Picture::Settings name=tr!("Settings") on_tap=move || state.open(DialogKind::Settings) />
                 </div>
             </div>
             <section class="keys" aria-label=tr!("Key figures")>

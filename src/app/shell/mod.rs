@@ -1,4 +1,4 @@
-//! The shell: what stands around every place.
+//! The shell: header, foot and navigation around every place.
 
 mod app_root;
 mod foot;
@@ -7,4 +7,4 @@ mod key_figures;
 mod opened;
 mod places;
 
-pub use app_root::Whole;
+pub use app_root::AppRoot;

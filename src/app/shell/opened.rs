@@ -1,4 +1,4 @@
-//! What stands open over the page: one dialog, filled with what was asked for.
+//! The one dialog of the page, with the content that was asked for.
 
 use leptos::prelude::*;
 

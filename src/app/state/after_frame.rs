@@ -1,4 +1,4 @@
-//! Later: slow answers are looked for once the frame that asked for them has been drawn.
+//! Runs slow work after the frame, 40 ms after its input changed.
 
 use std::time::Duration;
 
@@ -22,7 +22,7 @@ where
         asked_last.set_value(revision);
         set_timeout(
             move || {
-                // Another place may have been opened meanwhile, and all of this be gone.
+                // The place that asked may have been left meanwhile.
                 if asked_last.try_get_value() == Some(revision) {
                     drop(answer.try_set(asked.as_ref().and_then(work)));
                 }

@@ -1,4 +1,4 @@
-//! The state of the page, handed to every part of it.
+//! The state of the page, passed to every component.
 
 use std::collections::BTreeMap;
 use std::sync::Arc;
@@ -11,42 +11,42 @@ use super::journal::Journal;
 use super::{DialogKind, memo};
 use crate::app::browser::clock::Debounce;
 use crate::app::browser::locale;
-use crate::app::browser::storage::StorageTrouble;
+use crate::app::browser::storage::StorageError;
 use crate::app::lazy::language;
 use crate::engine::formula::Basis;
 use crate::sheet::{self, History, Id, Kitchen, Kitchens, Place, Settings, Sheet, Shelf, Trial};
 use crate::storage::record::{RecordError, RecordFault};
 use crate::text::{FormatOptions, MassUnit, TemperatureUnit, Units};
 
-/// What keeping came up against.
+/// Why something was not saved or cannot be opened.
 #[derive(Clone, Debug, PartialEq)]
 pub enum SaveError {
-    /// The browser would not.
-    Storage(StorageTrouble),
-    /// What stands under this key cannot be opened; it is left as it is.
+    /// From the browser's storage.
+    Storage(StorageError),
+    /// The record under this key cannot be opened; it stays unchanged.
     Record(String, RecordError),
 }
 
 /// The state of the page. Small enough to be copied into every closure.
 #[derive(Clone, Copy)]
 pub struct AppState {
-    /// The sheet as it is kept, with the steps to it.
+    /// The saved sheet, with its undo steps.
     pub history: RwSignal<History<Sheet>>,
-    /// The sheet with changes that are not kept yet, with the steps to it.
+    /// The trial: changes that are not saved, with their undo steps.
     pub trial: RwSignal<Option<Trial>>,
     /// The number of the last step, whatever it changed.
     pub(super) revision: StoredValue<u64>,
-    /// The sheet as it is kept.
+    /// The saved sheet.
     pub(super) saved: Memo<Arc<Sheet>>,
-    /// The sheet as it stands: the trial where there is one.
+    /// The current sheet: that of the trial, if there is one.
     pub(super) current: Memo<Arc<Sheet>>,
     /// How figures and pages are shown.
     pub settings: RwSignal<Settings>,
-    /// All kitchens and which of them is the one here, with the steps to it.
+    /// All kitchens and which of them is in use, with undo steps.
     pub kitchens: RwSignal<History<Kitchens>>,
     /// The steps that changed what is stored beside formula and kitchen.
     pub(super) journal: RwSignal<Journal>,
-    /// What is true of the kitchen here.
+    /// The kitchen in use.
     pub kitchen: Memo<Kitchen>,
     /// How often another language has been chosen on this page.
     pub language_revision: RwSignal<u32>,
@@ -63,25 +63,25 @@ pub struct AppState {
     pub figures: Memo<DisplayedFigures>,
     /// Which flour is the hundred per cent.
     pub basis: RwSignal<Basis>,
-    /// Where the user is.
+    /// The place that is shown.
     pub place: RwSignal<Place>,
-    /// What the page has to say for a moment, of something that may be out of sight.
+    /// A sentence shown for some seconds, with its number.
     pub toast: RwSignal<Option<(u64, &'static str)>>,
-    /// What stands open over the page.
+    /// The open dialog.
     pub opened: RwSignal<Option<DialogKind>>,
-    /// The dialog it stands in.
+    /// The dialog element.
     pub dialog: NodeRef<Dialog>,
-    /// Texts that cannot be taken, by box: the text and what is in the way.
+    /// Texts that cannot be stored, by box, each with the reason.
     pub invalid_inputs: RwSignal<BTreeMap<String, (String, String)>>,
-    /// How often the boxes have been made to forget what was typed.
+    /// How often the boxes were made to forget typed texts.
     pub input_resets: RwSignal<u32>,
-    /// All formulas that are kept.
+    /// The index of the stored formulas.
     pub shelf: RwSignal<Shelf>,
-    /// Which of them is open; none for a visitor's copy, which is not kept.
+    /// The id of the open formula; none for a visitor's copy, which is not stored.
     pub open_id: RwSignal<Option<Id>>,
-    /// What keeping came up against, if anything.
+    /// The last save error, if any.
     pub save_error: RwSignal<Option<SaveError>>,
-    /// Whether the index is behind the open formula.
+    /// Whether the index has still to be written for the open formula.
     pub index_dirty: StoredValue<bool>,
     /// Delays writing the index while the user types.
     pub(super) index_debounce: Debounce,
@@ -89,18 +89,18 @@ pub struct AppState {
     pub(super) address_debounce: Debounce,
     /// Changes since formulas were last saved to a file.
     pub changes_since_backup: RwSignal<u32>,
-    /// What is wrong with the link in the address, if anything.
-    pub link_trouble: RwSignal<Option<String>>,
-    /// Whether a newer version of the page stands ready.
+    /// Why the link in the address cannot be opened, if so.
+    pub link_error: RwSignal<Option<String>>,
+    /// Whether a newer version of the page is installed.
     pub newer_version: RwSignal<bool>,
-    /// What is said of timers that rang while the user was away from the bench.
+    /// The notice of timers that are over while the bench is not shown.
     pub timer_alert: RwSignal<Option<String>>,
-    /// What lives as long as the page.
+    /// The owner of everything that lives as long as the page.
     pub(super) root: StoredValue<Owner>,
 }
 
 impl AppState {
-    /// The state of a page on which `sheet` stands.
+    /// The state of a page that shows `sheet`.
     pub fn new(sheet: Sheet) -> Self {
         let history = RwSignal::new(History::new(sheet));
         let trial = RwSignal::new(None::<Trial>);
@@ -155,7 +155,7 @@ impl AppState {
             index_debounce: Debounce::default(),
             address_debounce: Debounce::default(),
             changes_since_backup: RwSignal::new(0),
-            link_trouble: RwSignal::new(None),
+            link_error: RwSignal::new(None),
             newer_version: RwSignal::new(false),
             timer_alert: RwSignal::new(None),
             root: StoredValue::new(Owner::current().unwrap_or_default()),
@@ -164,8 +164,8 @@ impl AppState {
 
     /// Looks from the page itself, for what goes on after something was waited for: nothing of the
     /// page is around it then.
-    pub fn with_root_owner<T>(self, look: impl FnOnce() -> T) -> T {
-        self.root.get_value().with(look)
+    pub fn with_root_owner<T>(self, run: impl FnOnce() -> T) -> T {
+        self.root.get_value().with(run)
     }
 
     /// Something the page has one of, made when it is first asked for: for the page, whichever
@@ -188,7 +188,7 @@ pub fn use_app_state() -> AppState {
     expect_context::<AppState>()
 }
 
-/// The units a setting stands for.
+/// The units of a setting.
 const fn units(settings: Settings) -> Units {
     match settings.units {
         sheet::Units::Grams => Units {

@@ -8,10 +8,10 @@ use super::{AppState, memo};
 use crate::app::browser::visibility;
 
 impl AppState {
-    /// The state for what stands in a card, which need not follow at once while it is off the
-    /// screen; and the mark by which the card is known.
+    /// The state for the content of a card, which may follow a frame later while it is off the
+    /// screen; and the reference to the card's element.
     pub fn card_scope(self) -> (Self, NodeRef<Section>) {
-        // Until the browser has looked, a card counts as seen.
+        // Until the browser reports it, a card counts as visible.
         let is_seen = RwSignal::new(true);
         let card = NodeRef::<Section>::new();
         card.on_load(move |card| visibility::watch(&card, is_seen));
@@ -32,7 +32,7 @@ impl AppState {
         (own, card)
     }
 
-    /// Has the card that something is typed into follow at once, wherever it stands.
+    /// Makes the card that is typed into follow at once, on the screen or not.
     pub fn show_now(self) {
         if let Some(is_visible) = self.is_visible
             && !is_visible.get_untracked()

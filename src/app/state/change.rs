@@ -1,4 +1,4 @@
-//! Changes: the sheet as it stands, read and changed.
+//! Reading and changing the current sheet.
 
 use std::sync::Arc;
 
@@ -10,42 +10,42 @@ use crate::engine::formula::Formula;
 use crate::sheet::{History, Sheet, Trial};
 
 impl AppState {
-    /// Looks at the sheet as it stands: the trial where there is one, else what is kept.
-    pub fn with<T>(self, look: impl FnOnce(&Sheet) -> T) -> T {
-        look(&self.current())
+    /// Reads the current sheet: that of the trial, if there is one, else the saved one.
+    pub fn with<T>(self, read: impl FnOnce(&Sheet) -> T) -> T {
+        read(&self.current())
     }
 
-    /// Looks at the sheet as it is kept.
-    pub fn with_saved<T>(self, look: impl FnOnce(&Sheet) -> T) -> T {
-        look(&self.saved())
+    /// Reads the saved sheet.
+    pub fn with_saved<T>(self, read: impl FnOnce(&Sheet) -> T) -> T {
+        read(&self.saved())
     }
 
-    /// The sheet as it stands. Handed out whole, so that what looks at it stays small.
+    /// The current sheet. Not inlined, so that the many readers stay small.
     #[inline(never)]
     pub fn current(self) -> Arc<Sheet> {
         self.displayed
             .with(|displayed| Arc::clone(&displayed.current))
     }
 
-    /// The sheet as it is kept.
+    /// The saved sheet.
     #[inline(never)]
     pub fn saved(self) -> Arc<Sheet> {
         self.displayed
             .with(|displayed| Arc::clone(&displayed.saved))
     }
 
-    /// The sheet as it is kept, while a trial is on.
+    /// The saved sheet during a trial.
     pub fn saved_in_trial(self) -> Option<Arc<Sheet>> {
         self.is_trial().then(|| self.saved())
     }
 
-    /// The sheet as it stands now, not followed.
+    /// A copy of the current sheet, not followed.
     pub fn sheet(self) -> Sheet {
         self.current.with_untracked(|sheet| Sheet::clone(sheet))
     }
 
-    /// Puts another sheet in place of the one that stands. Changes in a row from the same box
-    /// are one step back.
+    /// Replaces the current sheet. Successive changes from the same box
+    /// are one undo step.
     pub fn put(self, sheet: Sheet, from: Option<&str>) {
         let revision = self.next_revision();
         let is_new = self.step(|steps| {
@@ -58,7 +58,7 @@ impl AppState {
         }
     }
 
-    /// The number of a step that is about to be made.
+    /// The number of the next step.
     pub(super) fn next_revision(self) -> u64 {
         self.revision
             .try_update_value(|revision| {
@@ -68,7 +68,7 @@ impl AppState {
             .unwrap_or_default()
     }
 
-    /// Ends the step that is being typed: what is typed next is another.
+    /// Ends the current step: the next change is a new one.
     pub fn end_step(self) {
         self.kitchens.update_untracked(History::end_step);
         self.history.update_untracked(History::end_step);
@@ -80,7 +80,7 @@ impl AppState {
         });
     }
 
-    /// Takes a step in the trial that is on, else in what is kept. Gives what the step gives.
+    /// Runs `step` on the history of the trial, if there is one, else of the saved sheet.
     pub(super) fn step(self, step: impl FnOnce(&mut History<Sheet>) -> bool) -> bool {
         if self.trial.with_untracked(Option::is_none) {
             return self.history.try_update(step).unwrap_or_default();
@@ -90,10 +90,10 @@ impl AppState {
         self.trial.try_update(stepped).unwrap_or_default()
     }
 
-    /// Puts another formula in place of the one that stands, typed into the box `from`.
+    /// Replaces the current formula, as typed into the box `from`.
     ///
     /// # Errors
-    /// What the change says against it; then nothing is changed.
+    /// The error of `change`; then nothing is changed.
     pub fn change<E>(
         self,
         from: &str,
@@ -105,7 +105,7 @@ impl AppState {
         Ok(())
     }
 
-    /// Changes the sheet in place, as one step that no box typed.
+    /// Changes the current sheet, as one step that belongs to no box.
     pub fn edit(self, change: impl FnOnce(&mut Sheet)) {
         let mut sheet = self.sheet();
         change(&mut sheet);
@@ -113,7 +113,7 @@ impl AppState {
         self.reset_inputs();
     }
 
-    /// Changes the sheet in place, as typed into the box `from`.
+    /// Changes the current sheet, as typed into the box `from`.
     pub fn type_in(self, from: &str, change: impl FnOnce(&mut Sheet)) {
         let mut sheet = self.sheet();
         change(&mut sheet);

@@ -4,10 +4,10 @@ use crate::engine::formula::{Figure, LineAt};
 use crate::engine::working::Line;
 use crate::text::{name, tr};
 
-/// What stands open over the page.
+/// A dialog.
 #[derive(Clone)]
 pub enum DialogKind {
-    /// How a figure came about.
+    /// The working of a figure.
     Working {
         /// What the figure is.
         title: String,
@@ -16,16 +16,16 @@ pub enum DialogKind {
         /// The steps.
         lines: Vec<Line>,
     },
-    /// How a figure of the dough came about: of its flour or by weight; its moisture where none.
-    OfDough {
+    /// The working of a figure of the dough: of its flour or by weight; of its moisture where none.
+    DoughFigure {
         /// Which figure.
         figure: Option<Figure>,
         /// The figure as it is shown.
         value: String,
     },
-    /// What can be done with a line.
+    /// The menu of a line.
     Line(LineAt),
-    /// What can be done with a part.
+    /// The menu of a part.
     Part(usize),
     /// A new part.
     AddPart,
@@ -36,15 +36,15 @@ pub enum DialogKind {
         /// What is done with it.
         pick_for: PickFor,
     },
-    /// The formulas that are kept.
+    /// The stored formulas.
     Shelf,
-    /// Handing the formula out.
+    /// Sharing and importing.
     HandOut,
     /// Settings.
     Settings,
 }
 
-/// What is done with an ingredient once it is picked. The view that asks for it may be gone by then.
+/// What is done with an ingredient once it is picked. The view that asked may have been removed by then.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum PickFor {
     /// A new line of this part, without a weight.
@@ -58,14 +58,14 @@ impl DialogKind {
     pub fn title(&self) -> String {
         match self {
             Self::Working { title, .. } | Self::Pick { title, .. } => title.clone(),
-            Self::OfDough { figure, .. } => {
+            Self::DoughFigure { figure, .. } => {
                 name::figure(figure.unwrap_or(Figure::TotalWater)).to_owned()
             }
             Self::Line(_) => tr!("This ingredient").to_owned(),
             Self::Part(_) => tr!("This stream").to_owned(),
             Self::AddPart => tr!("Add a stream").to_owned(),
             Self::Shelf => tr!("Shelf").to_owned(),
-            Self::HandOut => tr!("Hand out").to_owned(),
+            Self::Share => tr!("Hand out").to_owned(),
             Self::Settings => tr!("Settings").to_owned(),
         }
     }

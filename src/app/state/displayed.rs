@@ -1,4 +1,4 @@
-//! What is seen: at once what is on the screen, in the frame after what is not.
+//! The displayed sheets: current at once on the screen, a frame later off it.
 
 use std::sync::Arc;
 
@@ -12,15 +12,15 @@ use crate::sheet::Sheet;
 /// The sheets that the page shows.
 #[derive(Clone)]
 pub(super) struct Displayed {
-    /// As it stands: the trial where there is one.
+    /// The current sheet: that of the trial, if there is one.
     pub(super) current: Arc<Sheet>,
-    /// As it is kept.
+    /// The saved sheet.
     pub(super) saved: Arc<Sheet>,
     /// Whether a trial is on.
     pub(super) is_trial: bool,
 }
 
-/// Both are made anew only where they differ.
+/// Compares pointers: a sheet is replaced only where it differs.
 impl PartialEq for Displayed {
     fn eq(&self, other: &Self) -> bool {
         self.is_trial == other.is_trial
@@ -29,7 +29,7 @@ impl PartialEq for Displayed {
     }
 }
 
-/// The same in the frame after.
+/// The displayed sheets of the frame before.
 pub(super) fn follow_after_frame(displayed: Memo<Displayed>) -> RwSignal<Displayed> {
     let deferred = RwSignal::new(displayed.get_untracked());
     let is_asked = StoredValue::new(false);
@@ -50,12 +50,12 @@ pub(super) fn follow_after_frame(displayed: Memo<Displayed>) -> RwSignal<Display
     deferred
 }
 
-/// The figures of the dough. In one, so that what shows a figure has one thing to follow.
+/// The figures of the dough. One value, so that each view has one signal to follow.
 #[derive(Clone, Debug, PartialEq)]
 pub struct DisplayedFigures {
-    /// As it stands.
+    /// Of the current sheet.
     pub now: Figures,
-    /// As it is kept, while a trial is on.
+    /// Of the saved sheet, during a trial.
     pub saved: Option<Figures>,
 }
 

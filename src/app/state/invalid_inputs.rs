@@ -1,23 +1,25 @@
-//! Unread boxes: texts that cannot be taken, kept until they are put right or put aside.
+//! Invalid inputs: texts that cannot be stored, remembered until they are corrected or discarded.
+
+use std::collections::BTreeMap;
 
 use leptos::prelude::*;
 
 use super::AppState;
 
-/// What the note of a box in the dialog begins with.
+/// The prefix of the keys of boxes in the dialog.
 const IN_DIALOG: &str = "dialog/";
 
 impl AppState {
-    /// The text that could not be taken from a box, and why, where it still stands.
-    pub fn unread_text(self, id: &str) -> Option<(String, String)> {
-        let key = self.key(id);
-        // The page below the dialog may be drawn anew while that is open: its boxes have their own names.
+    /// The text of a box that could not be stored, and the reason.
+    pub fn invalid_text(self, id: &str) -> Option<(String, String)> {
+        let key = self.input_key(id);
+        // The page below an open dialog may be drawn anew: its boxes have keys without the prefix.
         self.invalid_inputs
-            .with_untracked(|unread| unread.get(&key).or_else(|| unread.get(id)).cloned())
+            .with_untracked(|inputs| inputs.get(&key).or_else(|| inputs.get(id)).cloned())
     }
 
-    /// Boxes in the dialog are noted apart, because they go with it.
-    fn key(self, id: &str) -> String {
+    /// The key of a box. Boxes in the dialog have their own, because they are forgotten with it.
+    fn input_key(self, id: &str) -> String {
         if self.opened.with_untracked(Option::is_some) {
             format!("{IN_DIALOG}{id}")
         } else {
@@ -25,50 +27,50 @@ impl AppState {
         }
     }
 
-    /// Forgets the boxes of the dialog, which is closed.
+    /// Forgets the inputs of the dialog, which was closed.
     pub fn leave_dialog(self) {
         self.opened.set(None);
-        let left = |key: &String| key.starts_with(IN_DIALOG);
+        let in_dialog = |key: &String| key.starts_with(IN_DIALOG);
         if self
             .invalid_inputs
-            .with_untracked(|unread| unread.keys().any(left))
+            .with_untracked(|inputs| inputs.keys().any(in_dialog))
         {
             self.invalid_inputs
-                .update(|unread| unread.retain(|key, _| !left(key)));
+                .update(|inputs| inputs.retain(|key, _| !in_dialog(key)));
         }
     }
 
-    /// Notes that a box can be read (`trouble` empty), or cannot.
-    pub fn note_unread(self, id: &str, text: &str, trouble: &str) {
-        let key = self.key(id);
-        let known = self
+    /// Remembers the text of a box with the reason why it cannot be stored; with an empty reason,
+    /// forgets it.
+    pub fn note_invalid(self, id: &str, text: &str, reason: &str) {
+        let key = self.input_key(id);
+        let is_known = self
             .invalid_inputs
-            .with_untracked(|unread| unread.contains_key(&key));
-        if !trouble.is_empty() {
-            self.invalid_inputs.update(|unread| {
-                drop(unread.insert(key, (text.to_owned(), trouble.to_owned())));
+            .with_untracked(|inputs| inputs.contains_key(&key));
+        if !reason.is_empty() {
+            self.invalid_inputs.update(|inputs| {
+                drop(inputs.insert(key, (text.to_owned(), reason.to_owned())));
             });
-        } else if known {
+        } else if is_known {
             self.invalid_inputs
-                .update(|unread| drop(unread.remove(&key)));
+                .update(|inputs| drop(inputs.remove(&key)));
         }
     }
 
-    /// Whether some box cannot be read, so that the figures are those from before.
+    /// Whether a box is invalid, so that the figures shown are the last good ones.
     pub fn is_stale(self) -> bool {
-        self.invalid_inputs.with(|unread| !unread.is_empty())
+        self.invalid_inputs.with(|inputs| !inputs.is_empty())
     }
 
-    /// Has every box forget what was typed: after undo, or when another sheet is opened.
+    /// Makes every box forget its text: after undo, or when another sheet is opened.
     pub fn reset_inputs(self) {
         self.input_resets
             .update(|times| *times = times.wrapping_add(1));
         if self
             .invalid_inputs
-            .with_untracked(|unread| !unread.is_empty())
+            .with_untracked(|inputs| !inputs.is_empty())
         {
-            self.invalid_inputs
-                .update(std::collections::BTreeMap::clear);
+            self.invalid_inputs.update(BTreeMap::clear);
         }
     }
 }

@@ -7,9 +7,9 @@ use crate::sheet::{History, Kitchen, Kitchens};
 use crate::storage::{Record, key};
 
 impl AppState {
-    /// Looks at all kitchens.
-    pub fn with_kitchens<T>(self, look: impl FnOnce(&Kitchens) -> T) -> T {
-        self.kitchens.with(|kitchens| look(kitchens.now()))
+    /// Reads all kitchens.
+    pub fn with_kitchens<T>(self, read: impl FnOnce(&Kitchens) -> T) -> T {
+        self.kitchens.with(|kitchens| read(kitchens.now()))
     }
 
     /// Changes the kitchen here and keeps it, as one step.
@@ -47,7 +47,7 @@ impl AppState {
                 true
             });
         }
-        self.keep_kitchens();
+        self.write_kitchens();
     }
 
     /// Ends what is being typed in the kitchen, and what was undone there: the formula was changed.
@@ -61,8 +61,8 @@ impl AppState {
         self.kitchens.update_untracked(History::end_step);
     }
 
-    /// Saves the kitchens as they stand.
-    pub fn keep_kitchens(self) {
+    /// Writes the record of the kitchens.
+    pub fn write_kitchens(self) {
         let record = untrack(|| self.with_kitchens(Record::write));
         self.write_text(key::KITCHEN, &record);
     }

@@ -1,4 +1,4 @@
-//! Speaking: the language of the page, changed while it is open.
+//! The language of the page, changed while it is open.
 
 use leptos::prelude::*;
 use wasm_bindgen_futures::spawn_local;
@@ -12,17 +12,17 @@ use crate::storage::key;
 use crate::text::notice;
 
 impl AppState {
-    /// The language that was chosen and kept, before there is a page; none where the browser decides.
+    /// The stored choice of language, before the page is drawn; none where the browser decides.
     pub fn language_saved() -> Option<Language> {
         let settings = stored_by(key::SETTINGS, records::settings);
         settings.ok().flatten()?.language
     }
 
-    /// Changes the language, and keeps it once its texts have come; what they do not come for is told.
-    pub fn choose_language(self, chosen: Option<Language>, trouble: RwSignal<&'static str>) {
+    /// Changes the language and stores the choice, once its texts are loaded; sets `error` where they are not.
+    pub fn choose_language(self, chosen: Option<Language>, error: RwSignal<&'static str>) {
         spawn_local(async move {
             if language::load(chosen).await {
-                trouble.set("");
+                error.set("");
                 let settings = Settings {
                     language: chosen,
                     ..self.settings.get_untracked()
@@ -32,7 +32,7 @@ impl AppState {
                 self.language_revision
                     .set(self.language_revision.get_untracked().wrapping_add(1));
             } else {
-                trouble.set(notice::language_not_loaded());
+                error.set(notice::language_not_loaded());
                 announce(notice::language_not_loaded());
             }
         });

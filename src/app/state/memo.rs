@@ -1,23 +1,23 @@
-//! Memos: built in one place, so that the page carries their machinery once for each kind of
+//! Memos, build by one function so that the binary has their code once for each type of
 //! value and not once for each closure.
 
 use leptos::prelude::*;
 
-/// Compute that is done again when what it looked at changes.
+/// A computation that runs again when one of its inputs changes.
 type Compute<T> = Box<dyn Fn() -> T + Send + Sync>;
 
-/// A value that follows what it was worked out from, and tells only when it differs.
-pub fn memo<T>(work: impl Fn() -> T + Send + Sync + 'static) -> Memo<T>
+/// A value that follows its inputs, and notifies only when it differs.
+pub fn memo<T>(compute: impl Fn() -> T + Send + Sync + 'static) -> Memo<T>
 where
     T: PartialEq + Send + Sync + 'static,
 {
-    built(Box::new(work))
+    build(Box::new(compute))
 }
 
 #[inline(never)]
-fn built<T>(work: Compute<T>) -> Memo<T>
+fn build<T>(compute: Compute<T>) -> Memo<T>
 where
     T: PartialEq + Send + Sync + 'static,
 {
-    Memo::new(move |_| work())
+    Memo::new(move |_| compute())
 }

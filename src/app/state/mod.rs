@@ -1,4 +1,4 @@
-//! `AppState`: the open sheet, what of the page belongs to it, and how it is kept.
+//! `AppState`: the open sheet, the state of the page around it, and their storage.
 
 mod after_frame;
 mod app_state;

@@ -106,14 +106,14 @@ impl<T: Keyed + Clone + Default + PartialEq + Send + Sync> Persisted<T> {
         self.value.get_untracked()
     }
 
-    /// Looks at it, and follows it.
-    pub fn with<O>(self, look: impl FnOnce(&T) -> O) -> O {
-        self.value.with(look)
+    /// Reads it, and follows it.
+    pub fn with<O>(self, read: impl FnOnce(&T) -> O) -> O {
+        self.value.with(read)
     }
 
-    /// Looks at it once.
-    pub fn with_untracked<O>(self, look: impl FnOnce(&T) -> O) -> O {
-        self.value.with_untracked(look)
+    /// Reads it once.
+    pub fn with_untracked<O>(self, read: impl FnOnce(&T) -> O) -> O {
+        self.value.with_untracked(read)
     }
 
     /// Changes it as a step that can be undone, and writes it.

@@ -5,9 +5,9 @@ use wasm_bindgen_futures::spawn_local;
 
 use super::persisted::stored_by;
 use super::{AppState, SaveError};
-use crate::app::browser::storage::StorageTrouble;
+use crate::app::browser::storage::StorageError;
 use crate::app::browser::{address, clock, storage};
-use crate::app::lazy::{links, records, ring_timers};
+use crate::app::lazy::{links, records, start_timers};
 use crate::sheet::{Id, Moment, Place, Sheet};
 use crate::storage::{Fragment, Record, key};
 use crate::text::name;
@@ -87,7 +87,7 @@ impl AppState {
                     matches!(
                         keeps,
                         Some(SaveError::Storage(
-                            StorageTrouble::Full | StorageTrouble::Blocked
+                            StorageError::Full | StorageError::Blocked
                         ))
                     )
                 };
@@ -114,7 +114,7 @@ impl AppState {
                     records::follow_kitchens(self, theirs);
                 }
             }
-            Some(key::BENCH) => ring_timers(self),
+            Some(key::BENCH) => start_timers(self),
             Some(other) => {
                 let id = key::formula_of(other);
                 if id.is_some() && id == self.open_id.get_untracked() {

@@ -155,7 +155,7 @@ impl AppState {
     }
 
     /// A formula that is kept, to be looked at beside the open one.
-    pub fn look_at(self, id: &Id) -> Option<Sheet> {
+    pub fn read_formula(self, id: &Id) -> Option<Sheet> {
         Self::read(id).ok().flatten()
     }
 
@@ -176,8 +176,8 @@ impl AppState {
         self.open_id.with(Option::is_none) && !self.save_error.with(refused)
     }
 
-    /// Saves the visitor's copy that is open, as a formula of the shelf.
-    pub fn keep_visit(self) {
+    /// Stores the visitor's copy as a formula of the shelf.
+    pub fn save_visit(self) {
         let id = self.shelve(&untrack(|| self.with_saved(Clone::clone)));
         self.write_text(key::OPEN, id.as_text());
         self.open_id.set(Some(id));
@@ -202,17 +202,17 @@ impl AppState {
 
     /// Does what the part of the address behind `#` asks for.
     pub fn navigate(self, fragment: &str) {
-        self.link_trouble.set(None);
+        self.link_error.set(None);
         match Fragment::read(fragment) {
             Fragment::Empty => {}
             Fragment::Place(place) => self.place.set(place),
             Fragment::SharedFormula(_) if self.trial.with_untracked(Option::is_some) => {
-                self.link_trouble.set(Some(text(TRIAL_FIRST).to_owned()));
+                self.link_error.set(Some(text(TRIAL_FIRST).to_owned()));
             }
             Fragment::SharedFormula(text) => match links::read(&text) {
                 Some(Ok(sheet)) => self.show(sheet, None),
                 Some(Err(error)) => self.say_of_link(&error),
-                None => self.link_trouble.set(Some(notice::not_loaded().to_owned())),
+                None => self.link_error.set(Some(notice::not_loaded().to_owned())),
             },
             Fragment::Unknown => self.say_of_link(&LinkError::NotALink),
         }
@@ -220,6 +220,6 @@ impl AppState {
 
     fn say_of_link(self, error: &LinkError) {
         let said = error.sentence(self.options.get_untracked());
-        self.link_trouble.set(Some(said));
+        self.link_error.set(Some(said));
     }
 }

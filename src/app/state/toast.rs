@@ -1,4 +1,4 @@
-//! Telling: a sentence that is seen and heard for a moment, of something that may be out of sight.
+//! Toast: a sentence shown and read out for some seconds, of something that may be off the screen.
 
 use std::time::Duration;
 
@@ -7,24 +7,24 @@ use leptos::prelude::*;
 use super::AppState;
 use crate::app::browser::live_region::announce;
 
-/// How long it is seen.
-const SEEN: Duration = Duration::from_secs(6);
+/// How long it is shown.
+const SHOWN_FOR: Duration = Duration::from_secs(6);
 
 impl AppState {
-    /// Says a sentence for a moment.
-    pub fn tell(self, said: &'static str) {
-        announce(said);
+    /// Shows a sentence for some seconds.
+    pub fn show_toast(self, sentence: &'static str) {
+        announce(sentence);
         let revision = self.next_revision();
-        self.toast.set(Some((revision, said)));
-        let over = move || {
-            // Something said since then is seen for its own while.
+        self.toast.set(Some((revision, sentence)));
+        let hide = move || {
+            // A later sentence is shown for its own time.
             if self
                 .toast
-                .with_untracked(|told| told.is_some_and(|(of, _)| of == revision))
+                .with_untracked(|toast| toast.is_some_and(|(of, _)| of == revision))
             {
                 self.toast.set(None);
             }
         };
-        set_timeout(over, SEEN);
+        set_timeout(hide, SHOWN_FOR);
     }
 }

@@ -1,4 +1,4 @@
-//! A trial: changes that are not kept until the user says so.
+//! A trial: changes that are saved only when the user decides so.
 
 use std::time::Duration;
 
@@ -12,12 +12,12 @@ use crate::storage::key;
 use crate::text::tr;
 
 impl AppState {
-    /// Whether a trial is on.
+    /// Whether there is a trial.
     pub fn is_trial(self) -> bool {
         self.displayed.with(|displayed| displayed.is_trial)
     }
 
-    /// Whether what is kept was changed elsewhere since the trial began.
+    /// Whether the saved sheet was changed in another tab since the trial began.
     pub fn is_parted(self) -> bool {
         self.trial.with(|trial| {
             let parted = |trial: &Trial| self.with_saved(|saved| trial.is_parted(saved));
@@ -25,7 +25,7 @@ impl AppState {
         })
     }
 
-    /// Begins a trial on the sheet as it stands; one that is on goes on.
+    /// Begins a trial of the current sheet; does nothing during a trial.
     pub fn begin_trial(self) {
         if self.trial.with_untracked(Option::is_none) {
             let trial = Trial::on(self.sheet(), self.next_revision());
@@ -33,21 +33,21 @@ impl AppState {
         }
     }
 
-    /// Tries another sheet without keeping it.
+    /// Shows another sheet as a trial.
     pub fn attempt(self, sheet: Sheet) {
         self.begin_trial();
         self.put(sheet, None);
         self.reset_inputs();
     }
 
-    /// Drops the trial; the sheet stands as it was kept.
+    /// Drops the trial.
     pub fn drop_trial(self) {
         self.trial.set(None);
         self.reset_inputs();
     }
 
-    /// Saves the trial; one step back undoes it.
-    pub fn keep_trial(self) {
+    /// Saves the trial, as one undo step.
+    pub fn save_trial(self) {
         if let Some(tried) = self.trial.get_untracked() {
             self.trial.set(None);
             self.put(tried.steps.now().clone(), None);
@@ -55,19 +55,19 @@ impl AppState {
         }
     }
 
-    /// Has the trial's record follow it; what writes it is loaded with the first trial.
+    /// Writes the trial's record after each change; its writer is loaded with the first trial.
     pub(super) fn follow_trial(self) {
         Effect::new(move |was_on: Option<bool>| {
             self.open_id.track();
             let is_on = self.is_trial();
             if is_on || was_on.unwrap_or_default() {
-                records::then(move || records::keep_trial(self));
+                records::then(move || records::write_trial(self));
             }
             is_on
         });
     }
 
-    /// Looks for a trial of the formula that was opened, once that is drawn.
+    /// Looks for a stored trial of the open formula, once that is drawn.
     pub(super) fn find_trial(self) {
         let look = move || {
             let begins = key::of_trials(self.open_id.get_untracked().as_ref());
@@ -78,7 +78,7 @@ impl AppState {
         set_timeout(look, Duration::ZERO);
     }
 
-    /// Forgets the trials of formulas that are deleted for good.
+    /// Removes the stored trials of deleted formulas.
     pub(super) fn forget_trials(gone: &[Id]) {
         let begins: Vec<String> = gone.iter().map(|id| key::of_trials(Some(id))).collect();
         let is_gone = |key: &String| begins.iter().any(|begins| key.starts_with(begins));
@@ -87,8 +87,8 @@ impl AppState {
         }
     }
 
-    /// Saves the trial as a formula of its own, and opens that; the other stays as it is kept.
-    pub fn keep_trial_apart(self) {
+    /// Saves the trial as a new formula, and opens it; the old formula does not change.
+    pub fn save_trial_as_copy(self) {
         let tried = self.sheet();
         self.trial.set(None);
         self.open_new(&tried.copied(&tr!("Copy of {name}", name = tried.name)));

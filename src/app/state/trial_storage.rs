@@ -40,8 +40,8 @@ fn held_by(tab: &str) -> String {
 }
 
 impl AppState {
-    /// Saves the trial as it stands, or forgets it where it was kept for good or dropped.
-    pub fn keep_trial_record(self) {
+    /// Writes the trial's record, or removes it where the trial was saved or dropped.
+    pub fn write_trial(self) {
         let tab = Tab::here(self);
         let id = self.open_id.get_untracked();
         let record = self
@@ -60,7 +60,7 @@ impl AppState {
 
     /// Takes up a trial of the open formula once the tab it belongs to is gone. Nothing changes under
     /// the user's hands: after the first press on this page, a trial waits for the next opening.
-    pub fn look_for_trial(self) {
+    pub fn resume_trial(self) {
         let id = self.open_id.get_untracked();
         let begins = key::of_trials(id.as_ref());
         let pressed = presses();

@@ -7,7 +7,7 @@ use super::journal::Journal;
 use crate::app::lazy::records;
 use crate::sheet::{History, Kitchens};
 
-/// What a step back or forward has changed.
+/// What undo or redo has changed.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Stepped {
     /// The formula, or the trial on it.
@@ -67,7 +67,7 @@ impl AppState {
             step(kitchens);
         });
         self.end_step();
-        records::then(move || records::keep_kitchens(self));
+        records::then(move || records::write_kitchens(self));
         self.reset_inputs();
         Stepped::Kitchen
     }

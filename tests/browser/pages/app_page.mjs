@@ -77,7 +77,7 @@ export class AppPage {
   /// Waits until the dialog stands there with all that is in it.
   async opened() {
     await this.dialog.waitFor();
-    await this.dialog.locator('.coming').waitFor({ state: 'detached' });
+    await this.dialog.locator('.loading').waitFor({ state: 'detached' });
   }
 
   async openShelf() {
@@ -108,7 +108,7 @@ export class AppPage {
       const heard = [...document.querySelectorAll('[aria-label], [title]')]
         .flatMap((element) => [element.ariaLabel, element.title]);
       const typed = [...document.querySelectorAll('input')].map((box) => box.value);
-      return [document.title, document.body.innerText, ...document.querySelectorAll('.heard'), ...heard, ...typed]
+      return [document.title, document.body.innerText, ...document.querySelectorAll('.visually-hidden'), ...heard, ...typed]
         .map((words) => words?.textContent ?? words ?? '').join('\n');
     });
   }

@@ -18,7 +18,7 @@ export function install() {
   async function settled() {
     await frame();
     const end = performance.now() + 8000;
-    while (document.getElementById('waiting') || document.querySelector('.coming')) {
+    while (document.getElementById('waiting') || document.querySelector('.loading')) {
       if (performance.now() > end) throw new Error('the page does not settle');
       await frame();
     }
@@ -101,7 +101,7 @@ export function install() {
 
   /// What is pressed for a control: itself, or the label of one that is not drawn.
   function pressed(element) {
-    return element.matches('input.heard, .choice input') ? element.labels?.[0] ?? element : element;
+    return element.matches('input.visually-hidden, .choice input') ? element.labels?.[0] ?? element : element;
   }
 
   /// Brings a control to the middle; gives the point to press, and what covers it there, if anything.
@@ -138,7 +138,7 @@ export function install() {
     layOut();
     const heard = [...document.querySelectorAll('[aria-label], [title]')].flatMap((one) => [one.ariaLabel ?? '', one.title]);
     const typed = [...document.querySelectorAll('input, textarea')].map((one) => one.value);
-    const unseen = [...document.querySelectorAll('.heard')].map((one) => one.textContent);
+    const unseen = [...document.querySelectorAll('.visually-hidden')].map((one) => one.textContent);
     return [document.title, document.body.innerText, ...unseen, ...heard, ...typed].join('\n');
   }
 

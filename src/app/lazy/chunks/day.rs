@@ -37,11 +37,11 @@ pub fn key_figures() -> AnyView {
 }
 
 /// Starts the timers of a bake under way, wherever the user is. Where none runs, nothing is loaded.
-pub fn ring_timers(state: AppState) {
+pub fn start_timers(state: AppState) {
     let bench = storage::get(key::BENCH).ok().flatten();
     if bench.is_some_and(|bench| bench.contains(NOT_HEARD)) {
         spawn_local(async move {
-            // Where the chunk cannot be loaded, the place itself says so when it is opened.
+            // Where the chunk cannot be loaded, the place reports it when it is opened.
             if let Ok(chunk) = day().await {
                 (chunk.watch_timers)(state);
             }

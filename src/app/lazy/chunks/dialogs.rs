@@ -4,7 +4,7 @@ use leptos::prelude::*;
 use leptos::wasm_split::wasm_split;
 
 use super::{Draw, Entry};
-use crate::app::dialog::Over;
+use crate::app::dialog::DialogContent;
 use crate::app::lazy::lazy_view::{lazy_view, now_or_never};
 use crate::app::lazy::records;
 use crate::app::page::Compare;
@@ -19,7 +19,7 @@ pub struct DialogChunk {
 #[wasm_split(over, wasm_split_path = ::leptos::wasm_split, fallible)]
 fn dialogs() -> Entry<DialogChunk> {
     Ok(DialogChunk {
-        content: |opened| view! { <Over opened /> }.into_any(),
+        content: |opened| view! { <DialogContent opened /> }.into_any(),
         compare: || view! { <Compare /> }.into_any(),
     })
 }

@@ -36,9 +36,9 @@ pub fn storage() -> Entry<StorageChunk> {
             let texts = records.iter().map(|(id, text)| (id.clone(), text.as_str()));
             repair(Shelf::default(), texts, now).shelf
         },
-        write_trial: AppState::keep_trial_record,
-        find_trial: AppState::look_for_trial,
-        write_kitchens: AppState::keep_kitchens,
+        write_trial: AppState::write_trial,
+        find_trial: AppState::resume_trial,
+        write_kitchens: AppState::write_kitchens,
         follow_kitchens: AppState::follow_kitchens,
     })
 }

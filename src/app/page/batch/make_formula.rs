@@ -29,7 +29,7 @@ pub fn MakeFormula() -> impl IntoView {
         <section class="card" aria-label=tr!("Make this the formula")>
             <div class="body make">
                 <p class="quiet">{tr!("Puts these weights, exact, in place of the formula’s. Undo brings the old ones back.")}</p>
-                <Button says=tr!("Make this the formula") idle=Signal::derive(move || is_same.get() || state.is_stale()) tapped=make />
+                <Button label=tr!("Make this the formula") disabled=Signal::derive(move || is_same.get() || state.is_stale()) on_tap=make />
             </div>
         </section>
     }

@@ -23,7 +23,7 @@ pub fn BatchPlace() -> impl IntoView {
     let answers = BatchAnswers::here();
     let current = memo(move || answers.is_scaled());
     view! {
-        <h1 class="heard" id=HEADING tabindex="-1">{name::place(Place::Batch)}</h1>
+        <h1 class="visually-hidden" id=HEADING tabindex="-1">{name::place(Place::Batch)}</h1>
         <div class="newspaper">
             <WantedCard />
             <LossesCard />

@@ -43,7 +43,7 @@ pub fn AddPartCard(
             </header>
             <div class="body">
                 <p>{asks}</p>
-                <Button says picture=Picture::Add tapped=add />
+                <Button label=says picture=Picture::Add on_tap=add />
             </div>
         </section>
     }

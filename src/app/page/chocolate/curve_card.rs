@@ -55,7 +55,7 @@ pub fn CurveCard() -> impl IntoView {
             </header>
             <div class="body follows">
                 <p role="status">{does}</p>
-                {move || drawing.get().map(|drawing| view! { <FlowCurve drawing told /> })}
+                {move || drawing.get().map(|drawing| view! { <FlowCurve drawing description=told /> })}
                 <p>{far}</p>
                 <p class="quiet">{trust}</p>
             </div>

@@ -42,7 +42,7 @@ pub fn MeltCard() -> impl IntoView {
                     <FieldBox field=PIECES />
                 </div>
                 <KitchenLink />
-                {move || trouble.get().map(|said| view! { <p class="trouble" role="status">{said}</p> })}
+                {move || trouble.get().map(|said| view! { <p class="error" role="status">{said}</p> })}
                 <Curve melt />
                 <WhatMelts melt />
                 <Scorch />
@@ -74,7 +74,7 @@ fn Curve(
     move || {
         drawing
             .get()
-            .map(|drawing| view! { <MeltCurve drawing told /> })
+            .map(|drawing| view! { <MeltCurve drawing description=told /> })
     }
 }
 

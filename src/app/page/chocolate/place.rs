@@ -30,7 +30,7 @@ pub fn ChocolatePlace() -> impl IntoView {
     let has_filling = memo(move || answers.filling.get().is_some());
     let hot = memo(move || Some(safety(Step::HotChocolate, state.options.get())));
     view! {
-        <h1 class="heard" id=HEADING tabindex="-1">{name::place(Place::Chocolate)}</h1>
+        <h1 class="visually-hidden" id=HEADING tabindex="-1">{name::place(Place::Chocolate)}</h1>
         <div class="newspaper">
             <Show when=move || has_syrup.get() fallback=|| view! { <AddPartCard kind=PartKind::Topping /> }>
                 <SyrupCard />

@@ -52,12 +52,12 @@ pub fn SyrupCard() -> impl IntoView {
             </header>
             {move || answers.topping.get().map(|part| view! { <FoodRows part /> })}
             <div class="body">
-                {move || trouble.get().map(|said| view! { <p class="trouble" role="status">{said}</p> })}
+                {move || trouble.get().map(|said| view! { <p class="error" role="status">{said}</p> })}
                 <SyrupBoxes />
                 <HandlingChoice />
             </div>
             <footer>
-                <Button says=tr!("Add to the syrup") class="bare" picture=Picture::Add tapped=pick />
+                <Button label=tr!("Add to the syrup") class="bare" picture=Picture::Add on_tap=pick />
             </footer>
         </section>
     }

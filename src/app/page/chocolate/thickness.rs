@@ -60,7 +60,7 @@ pub fn HandlingChoice() -> impl IntoView {
         refused.set(said);
     };
     view! {
-        <Choice id="syrup-wish" label=tr!("Pour so much liquid that it will") answers=targets holds chosen=Callback::new(chosen) />
-        {move || (!refused.with(String::is_empty)).then(|| view! { <p class="trouble">{refused.get()}</p> })}
+        <Choice id="syrup-wish" label=tr!("Pour so much liquid that it will") answers=targets selected=holds on_select=Callback::new(chosen) />
+        {move || (!refused.with(String::is_empty)).then(|| view! { <p class="error">{refused.get()}</p> })}
     }
 }

@@ -6,7 +6,7 @@ use std::cell::OnceCell;
 use leptos::prelude::*;
 
 use crate::app::browser::live_region::announce;
-use crate::app::browser::storage::StorageTrouble;
+use crate::app::browser::storage::StorageError;
 use crate::app::browser::{alarm, clock, storage};
 use crate::app::state::{AppState, stored};
 use crate::sheet::day::Bench;
@@ -58,7 +58,7 @@ pub fn watch_timers(state: AppState) {
 ///
 /// # Errors
 /// What storage says against it.
-pub fn keep(state: AppState) -> Result<(), StorageTrouble> {
+pub fn keep(state: AppState) -> Result<(), StorageError> {
     match shared(state).with_untracked(|bench| bench.as_ref().map(Record::write)) {
         Some(text) => storage::set(key::BENCH, &text),
         None => {

@@ -28,8 +28,8 @@ use crate::text::{
 #[component]
 pub fn BenchView() -> impl IntoView {
     let day = Day::here();
-    wake_lock::keep();
-    on_cleanup(wake_lock::let_go);
+    wake_lock::request();
+    on_cleanup(wake_lock::release);
     let position = memo(move || {
         day.results.with(|results| {
             day.bench
@@ -72,12 +72,12 @@ pub fn BenchView() -> impl IntoView {
             <Timers />
             {move || at.get().map(|step| view! { <OneStep step /> })}
             <div class="bench-buttons">
-                <Button says=tr!("Back") tapped=back idle=is_first />
-                <Button says=goes_on class="chief" tapped=next />
+                <Button label=tr!("Back") on_tap=back disabled=is_first />
+                <Button label=goes_on class="primary" on_tap=next />
             </div>
             <div class="buttons">
-                <Button says=tr!("See the plan") class="bare" tapped=move |()| day.at_bench.set(false) />
-                <Button says=tr!("Stop here, keep it in the log") class="bare" tapped=move |()| finish(day) />
+                <Button label=tr!("See the plan") class="bare" on_tap=move |()| day.at_bench.set(false) />
+                <Button label=tr!("Stop here, keep it in the log") class="bare" on_tap=move |()| finish(day) />
             </div>
         </div>
     }
@@ -125,7 +125,7 @@ fn OneStep(
             <h2>{part(|line| line.name)}</h2>
             <p class="large">{part(|line| line.clock)}</p>
             <p>{part(|line| line.lasts)}</p>
-            <Button says=tr!("Start its timer") class="chief" tapped=start />
+            <Button label=tr!("Start its timer") class="primary" on_tap=start />
             <WeighRows step />
             <Measures kind=step.work />
             <WarmthBoxes step />
@@ -160,7 +160,7 @@ fn Timers() -> impl IntoView {
             <li class:over=is_over>
                 <span class="name">{called}</span>
                 <span class="large" role="timer">{current}</span>
-                <Button says=tr!("Stop") tapped=stop />
+                <Button label=tr!("Stop") on_tap=stop />
             </li>
         }
     };

@@ -31,7 +31,7 @@ pub fn Conflicts() -> impl IntoView {
         });
         found.unwrap_or_default()
     });
-    let way = move |(change, said): (Change, String)| view! { <li><Button says=said tapped=move |()| make(day, change) /></li> };
+    let way = move |(change, said): (Change, String)| view! { <li><Button label=said on_tap=move |()| make(day, change) /></li> };
     move || {
         let (conflicts, changes) = found.get();
         (!conflicts.is_empty()).then(|| {

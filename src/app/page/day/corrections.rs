@@ -89,9 +89,9 @@ fn RiseCorrection(
             {move || said.get().into_iter().map(|said| view! { <p>{said}</p> }).collect_view()}
         </div>
         <div class="buttons">
-            {move || place.get().map(|(at, said)| view! { <Button says=said tapped=move |()| put(Some(at)) /> })}
+            {move || place.get().map(|(at, said)| view! { <Button label=said on_tap=move |()| put(Some(at)) /> })}
             <Show when=move || is_put.get()>
-                <Button says=tr!("Leave it where it usually stands") tapped=move |()| put(None) />
+                <Button label=tr!("Leave it where it usually stands") on_tap=move |()| put(None) />
             </Show>
         </div>
     }

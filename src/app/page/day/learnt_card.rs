@@ -67,12 +67,12 @@ pub fn LearntCard() -> impl IntoView {
                 </dl>
                 <div class="body buttons">
                     <Show when=move || friction.get()>
-                        <Button says=tr!("Use this friction for the kitchen") tapped=take />
+                        <Button label=tr!("Use this friction for the kitchen") on_tap=take />
                     </Show>
                     <Show when=move || losses.get()>
-                        <Button says=tr!("Use these losses for the batch") tapped=take_losses />
+                        <Button label=tr!("Use these losses for the batch") on_tap=take_losses />
                     </Show>
-                    <Button says=tr!("Forget it and learn anew") class="risky" tapped=forget />
+                    <Button label=tr!("Forget it and learn anew") class="danger" on_tap=forget />
                 </div>
             </section>
         </Show>

@@ -38,8 +38,8 @@ pub fn LoadsBox() -> impl IntoView {
                 id="load-doughs"
                 label=tr!("The doughs of all loads")
                 answers=answers.clone()
-                holds=staggered
-                chosen=Callback::new(move |staggered| day.wish(|settings| settings.loads.staggered = staggered))
+                selected=staggered
+                on_select=Callback::new(move |staggered| day.wish(|settings| settings.loads.staggered = staggered))
             />
         </Show>
         <p class="follows" role="status">{said}</p>
@@ -77,7 +77,7 @@ fn ClassLoads() -> impl IntoView {
     };
     view! {
         <Show when=move || class.with(Option::is_some)>
-            <div class="buttons"><Button says tapped=take /></div>
+            <div class="buttons"><Button label=says on_tap=take /></div>
         </Show>
         {move || differs.get().map(|said| view! { <p class="quiet">{said}</p> })}
     }

@@ -50,12 +50,12 @@ pub fn LogCard() -> impl IntoView {
             </ul>
             <Show when=move || more.get()>
                 <div class="body buttons">
-                    <Button says=tr!("Show older bakes") tapped=move |()| shown.update(|shown| *shown = shown.saturating_add(MORE)) />
+                    <Button label=tr!("Show older bakes") on_tap=move |()| shown.update(|shown| *shown = shown.saturating_add(MORE)) />
                 </div>
             </Show>
             <Show when=move || day.taken.with(Option::is_some)>
                 <div class="body buttons">
-                    <Button says=tr!("Put the bake back that was taken out") tapped=put_back />
+                    <Button label=tr!("Put the bake back that was taken out") on_tap=put_back />
                 </div>
             </Show>
             <LogFiles />
@@ -123,7 +123,7 @@ fn LogRow(
             <label for=box_id.clone()>{tr!("Note")}</label>
             <textarea id=box_id prop:value=move || look(&|bake| bake.note.clone()) on:change:target=move |event| note(event.target().value())></textarea>
             <PhotoBox bake=id.get_value() alt has />
-            <Button says=tr!("Take it out of the log") class="risky" tapped=remove />
+            <Button label=tr!("Take it out of the log") class="danger" on_tap=remove />
         }
     };
     view! {

@@ -6,7 +6,7 @@ use web_sys::HtmlInputElement;
 
 use super::photos;
 use super::results::Day;
-use crate::app::browser::file::{self, FileTrouble};
+use crate::app::browser::file::{self, FileError};
 use crate::app::browser::live_region::announce;
 use crate::app::part::Button;
 use crate::app::state::memo;
@@ -21,7 +21,7 @@ pub fn LogFiles() -> impl IntoView {
     let day = Day::here();
     let any = memo(move || day.log.with(|log| !log.bakes().is_empty()));
     let said = RwSignal::new(Vec::<String>::new());
-    let saved = move |saved: Result<(), FileTrouble>| {
+    let saved = move |saved: Result<(), FileError>| {
         said.set(match saved {
             Ok(()) => Vec::new(),
             Err(_) => vec![notice::file_refused().to_owned()],
@@ -54,10 +54,10 @@ pub fn LogFiles() -> impl IntoView {
                     Ok(found) => taken_in(day, found, options),
                     Err(error) => vec![error.sentence(options)],
                 },
-                Err(FileTrouble::TooLarge { bytes, most }) => {
+                Err(FileError::TooLarge { bytes, most }) => {
                     vec![notice::file_too_large(bytes, most, options)]
                 }
-                Err(FileTrouble::Refused) => vec![notice::file_refused().to_owned()],
+                Err(FileError::Refused) => vec![notice::file_refused().to_owned()],
             };
             announce(&says.join(" "));
             // Whoever asked may have gone elsewhere meanwhile.
@@ -67,12 +67,12 @@ pub fn LogFiles() -> impl IntoView {
     view! {
         <div class="body buttons">
             <Show when=move || any.get()>
-                <Button says=tr!("Save as a table") tapped=table />
-                <Button says=tr!("Save the log to a file") tapped=whole />
+                <Button label=tr!("Save as a table") on_tap=table />
+                <Button label=tr!("Save the log to a file") on_tap=whole />
             </Show>
             <label class="button file">
                 {tr!("Take in a log from a file")}
-                <input type="file" class="heard" accept=".json,application/json" on:change:target=move |event| take(event.target()) />
+                <input type="file" class="visually-hidden" accept=".json,application/json" on:change:target=move |event| take(event.target()) />
             </label>
         </div>
         <div class="body" role="status">

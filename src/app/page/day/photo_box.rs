@@ -66,7 +66,7 @@ pub fn PhotoBox(
         shown.get().map(|text| {
             view! {
                 <img class="photo" src=text alt=alt />
-                <Button says=tr!("Take the photo away") class="risky" tapped=remove />
+                <Button label=tr!("Take the photo away") class="danger" on_tap=remove />
             }
         })
     };
@@ -76,11 +76,11 @@ pub fn PhotoBox(
             <div class="buttons">
                 <label class="button file">
                     {tr!("Take a photo")}
-                    <input type="file" class="heard" accept="image/*" capture="environment" on:change:target=move |event| take(event.target()) />
+                    <input type="file" class="visually-hidden" accept="image/*" capture="environment" on:change:target=move |event| take(event.target()) />
                 </label>
                 <label class="button file">
                     {tr!("Choose a photo")}
-                    <input type="file" class="heard" accept="image/*" on:change:target=move |event| take(event.target()) />
+                    <input type="file" class="visually-hidden" accept="image/*" on:change:target=move |event| take(event.target()) />
                 </label>
             </div>
             <p role="status">{said}</p>
@@ -88,22 +88,22 @@ pub fn PhotoBox(
     }
 }
 
-fn no_room(trouble: crate::app::browser::storage::StorageTrouble) -> &'static str {
-    use crate::app::browser::storage::StorageTrouble;
+fn no_room(trouble: crate::app::browser::storage::StorageError) -> &'static str {
+    use crate::app::browser::storage::StorageError;
     use crate::text::notice;
     match trouble {
-        StorageTrouble::Full => day_text::photos_full(),
-        StorageTrouble::Blocked => notice::storage_blocked(),
-        StorageTrouble::Newer => notice::storage_newer(),
+        StorageError::Full => day_text::photos_full(),
+        StorageError::Blocked => notice::storage_blocked(),
+        StorageError::Newer => notice::storage_newer(),
     }
 }
 
-fn refused(trouble: photo::PhotoTrouble, options: crate::text::FormatOptions) -> String {
+fn refused(trouble: photo::PhotoError, options: crate::text::FormatOptions) -> String {
     match trouble {
-        photo::PhotoTrouble::TooLarge(bytes) => {
+        photo::PhotoError::TooLarge(bytes) => {
             day_text::photo_too_large(bytes, photo::MOST, options)
         }
-        photo::PhotoTrouble::NotAPicture => day_text::not_a_picture().to_owned(),
-        photo::PhotoTrouble::Broken => day_text::picture_broken().to_owned(),
+        photo::PhotoError::NotAPicture => day_text::not_a_picture().to_owned(),
+        photo::PhotoError::Broken => day_text::picture_broken().to_owned(),
     }
 }

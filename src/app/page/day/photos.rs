@@ -1,7 +1,7 @@
 //! The photos of bakes, each kept under the bake's own key; bounded in all, so that they never
 //! crowd out what cannot be taken again.
 
-use crate::app::browser::storage::{self, StorageTrouble};
+use crate::app::browser::storage::{self, StorageError};
 use crate::sheet::Id;
 use crate::sheet::day::{Bake, Log};
 use crate::storage::key;
@@ -19,12 +19,12 @@ pub fn photo(bake: &Id) -> Option<String> {
 /// Saves a photo for a bake, in place of the one it may have.
 ///
 /// # Errors
-/// [`StorageTrouble::Full`] where there are as many as there may be; what storage says.
-pub fn keep(bake: &Id, photo: &str) -> Result<(), StorageTrouble> {
+/// [`StorageError::Full`] where there are as many as there may be; what storage says.
+pub fn keep(bake: &Id, photo: &str) -> Result<(), StorageError> {
     let key = key::of_photo(bake);
     let others = storage::length_of_all(|other| key::is_photo(other) && other != key);
     if others.saturating_add(photo.len()) > MOST {
-        return Err(StorageTrouble::Full);
+        return Err(StorageError::Full);
     }
     storage::set(&key, photo)
 }

@@ -31,7 +31,7 @@ pub fn day_place() -> AnyView {
         view! { <Whole /> }
     };
     view! {
-        <h1 class="heard" id=HEADING tabindex="-1">{name::place(Place::Day)}</h1>
+        <h1 class="visually-hidden" id=HEADING tabindex="-1">{name::place(Place::Day)}</h1>
         {of}
     }
     .into_any()

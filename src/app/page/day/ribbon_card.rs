@@ -37,12 +37,12 @@ pub fn RibbonCard() -> impl IntoView {
                 <h2>{tr!("Two days")}</h2>
             </header>
             <div class="body follows">
-                {move || drawing.get().map(|drawing| view! { <DayRibbonPicture drawing told=said /> })}
+                {move || drawing.get().map(|drawing| view! { <DayRibbonPicture drawing description=said /> })}
                 <p role="status">{said}</p>
                 <Conflicts />
             </div>
             <div class="body buttons">
-                <Button says=tr!("Save as a calendar file") tapped=move |()| hand_out(day) />
+                <Button label=tr!("Save as a calendar file") on_tap=move |()| hand_out(day) />
             </div>
         </section>
     }

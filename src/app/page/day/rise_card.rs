@@ -72,7 +72,7 @@ fn OtherDough() -> impl IntoView {
         <p role="status">{move || said.get()}</p>
         <Show when=move || differs.get()>
             <div class="buttons">
-                <Button says=tr!("The known rises are of this dough") tapped=move |()| day.know_this_dough() />
+                <Button label=tr!("The known rises are of this dough") on_tap=move |()| day.know_this_dough() />
             </div>
         </Show>
     }
@@ -146,7 +146,7 @@ fn BulkPicture() -> impl IntoView {
     });
     view! {
         <p class="quiet">{current}</p>
-        {move || drawing.get().map(|drawing| view! { <RiseCurve drawing told=twin /> })}
+        {move || drawing.get().map(|drawing| view! { <RiseCurve drawing description=twin /> })}
         {move || said.get().into_iter().map(|said| view! { <p>{said}</p> }).collect_view()}
     }
 }

@@ -116,10 +116,10 @@ fn Change(
             <NumberBox id=format!("step-{place}-lasts") label=tr!("Lasts") unit=tr!("min") figure take=Callback::new(take) />
         </div>
         <div class="buttons">
-            <Button says=tr!("Before the step above") tapped=move |()| change(&|step| Edit::Sooner { step }) />
-            <Button says=tr!("Leave it out") class="risky" tapped=move |()| change(&|step| Edit::LeftOut { step }) />
+            <Button label=tr!("Before the step above") on_tap=move |()| change(&|step| Edit::Sooner { step }) />
+            <Button label=tr!("Leave it out") class="danger" on_tap=move |()| change(&|step| Edit::LeftOut { step }) />
         </div>
-        <TextBox id=format!("step-{place}-new") label=tr!("A step of your own after it") words=new typed=Callback::new(move |text| new.set(text)) most=Step::NAME_LENGTH />
-        <Button says=tr!("Add it") tapped=add />
+        <TextBox id=format!("step-{place}-new") label=tr!("A step of your own after it") text=new on_input=Callback::new(move |text| new.set(text)) max_length=Step::NAME_LENGTH />
+        <Button label=tr!("Add it") on_tap=add />
     }
 }

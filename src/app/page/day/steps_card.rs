@@ -47,13 +47,13 @@ pub fn StepsCard() -> impl IntoView {
                     <OtherBake />
                 </Show>
                 <Button
-                    idle=elsewhere
-                    says=Signal::derive(move || if begun.get() { tr!("Back to the bench") } else { tr!("Start at the bench") }.to_owned())
-                    class="chief"
-                    tapped=start
+                    disabled=elsewhere
+                    label=Signal::derive(move || if begun.get() { tr!("Back to the bench") } else { tr!("Start at the bench") }.to_owned())
+                    class="primary"
+                    on_tap=start
                 />
                 <Show when=move || edited.get()>
-                    <Button says=tr!("The usual steps again") tapped=move |()| day.wish(|settings| settings.edits.clear()) />
+                    <Button label=tr!("The usual steps again") on_tap=move |()| day.wish(|settings| settings.edits.clear()) />
                 </Show>
             </div>
             <p class="body quiet" role="status">{oven}</p>
@@ -83,8 +83,8 @@ fn OtherBake() -> impl IntoView {
     };
     view! {
         <p role="status">{said}</p>
-        <Button says=tr!("Open its formula and go to the bench") tapped=open />
-        <Button says=tr!("Stop that bake, keep it in the log") tapped=move |()| finish(day) />
+        <Button label=tr!("Open its formula and go to the bench") on_tap=open />
+        <Button label=tr!("Stop that bake, keep it in the log") on_tap=move |()| finish(day) />
     }
 }
 

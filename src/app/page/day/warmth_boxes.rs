@@ -91,7 +91,7 @@ fn WarmthBox(
     };
     let unit = Signal::derive(move || day.state.options.get().units.temperature.symbol());
     let label = Signal::derive(move || tr!("{value} is at", value = name.get()));
-    let way = move |(minutes, said): (Minutes, String)| view! { <Button says=said tapped=move |()| wait(minutes) /> };
+    let way = move |(minutes, said): (Minutes, String)| view! { <Button label=said on_tap=move |()| wait(minutes) /> };
     view! {
         <div class="boxes">
             <NumberBox id=format!("warmth-{part}") label unit figure take=Callback::new(take) />

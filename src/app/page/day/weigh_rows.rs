@@ -67,7 +67,7 @@ fn Additions(
     });
     let way = move |(more, said): (Addition, String)| {
         let then = (!more.as_asked).then_some(more.then);
-        view! { <Button says=said tapped=move |()| day.change_bench(|bench| bench.weigh(more.at, then)) /> }
+        view! { <Button label=said on_tap=move |()| day.change_bench(|bench| bench.weigh(more.at, then)) /> }
     };
     view! { <div class="buttons">{move || ways.get().into_iter().map(way).collect_view()}</div> }
 }

@@ -72,8 +72,8 @@ pub fn WhenCard() -> impl IntoView {
                     id="aim".to_owned()
                     label=tr!("The time you set").to_owned()
                     answers=vec![(true, tr!("Bread on the table")), (false, tr!("Start of the work"))]
-                    holds=backwards
-                    chosen=Callback::new(turn)
+                    selected=backwards
+                    on_select=Callback::new(turn)
                 />
                 <ClockBox
                     id="aim-at"

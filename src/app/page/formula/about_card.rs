@@ -24,16 +24,16 @@ pub fn AboutCard() -> impl IntoView {
                 <TextBox
                     id="name"
                     label=tr!("Name")
-                    words
-                    typed=move |typed| state.type_in("name", |sheet| sheet.name = typed)
-                    most=Sheet::NAME_LENGTH
+                    text=words
+                    on_input=move |typed| state.type_in("name", |sheet| sheet.name = typed)
+                    max_length=Sheet::NAME_LENGTH
                 />
                 <PickOne
                     id="bread"
                     label=tr!("Kind of bread, which decides what is usual")
                     answers=Signal::stored(breads)
-                    holds=bread
-                    chosen=move |bread| state.edit(|sheet| sheet.bread = bread)
+                    selected=bread
+                    on_select=move |bread| state.edit(|sheet| sheet.bread = bread)
                 />
                 <div class="text-box">
                     <label for="note">{tr!("Note")}</label>

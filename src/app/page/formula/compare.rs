@@ -37,10 +37,10 @@ pub fn Compare() -> impl IntoView {
     let other = memo(move || {
         let place = chosen.get()?;
         let id = others.with(|others| others.get(place).map(|(id, _)| id.clone()))?;
-        state.look_at(&id)
+        state.read_formula(&id)
     });
     view! {
-        <PickOne id="beside" label=tr!("This formula beside") answers holds=chosen chosen=move |place| chosen.set(place) />
+        <PickOne id="beside" label=tr!("This formula beside") answers selected=chosen on_select=move |place| chosen.set(place) />
         {move || other.get().map(|other| view! { <Workspace other /> })}
     }
 }

@@ -14,7 +14,7 @@ pub fn CompareCard() -> impl IntoView {
     view! {
         <Card title=tr!("Side by side")>
             <div class="body">
-                <Show when=move || asked.get() fallback=move || view! { <Button says=tr!("Lay another formula beside it") tapped=ask /> }>
+                <Show when=move || asked.get() fallback=move || view! { <Button label=tr!("Lay another formula beside it") on_tap=ask /> }>
                     {lazy::compare()}
                 </Show>
             </div>

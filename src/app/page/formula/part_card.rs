@@ -96,7 +96,7 @@ fn Add(
     let has_room = memo(move || results.with(|own| own.as_ref().is_none_or(|own| own.has_room)));
     view! {
         <Show when=move || has_room.get() fallback=|| view! { <p class="quiet">{notice::lines_full()}</p> }>
-            <Button says=tr!("Add an ingredient") class="bare" picture=Picture::Add tapped=pick />
+            <Button label=tr!("Add an ingredient") class="bare" picture=Picture::Add on_tap=pick />
         </Show>
     }
 }

@@ -24,8 +24,8 @@ pub fn FormulaPlace() -> impl IntoView {
                 id="basis"
                 label=tr!("Percentages")
                 answers=answers.to_vec()
-                holds=state.basis
-                chosen=move |basis| {
+                selected=state.basis
+                on_select=move |basis| {
                     state.basis.set(basis);
                     state.reset_inputs();
                 }
@@ -36,7 +36,7 @@ pub fn FormulaPlace() -> impl IntoView {
                 <For each=move || 0..parts.get() key=|part| *part let(part)>
                     <PartCard part />
                 </For>
-                <Button says=tr!("Add a stream") picture=Picture::Add tapped=move |()| state.open(DialogKind::AddPart) />
+                <Button label=tr!("Add a stream") picture=Picture::Add on_tap=move |()| state.open(DialogKind::AddPart) />
             </div>
             {lazy::formula_rest()}
         </div>

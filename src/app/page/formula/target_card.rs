@@ -38,9 +38,9 @@ pub fn TargetCard() -> impl IntoView {
         <Card title=tr!("Set a figure") aside=tr!("tried, not kept")>
             <div class="body">
                 <div class="fields">
-                    <PickOne id="target-figure" label=tr!("Which") answers=Signal::stored(figures) holds=figure chosen=choose />
+                    <PickOne id="target-figure" label=tr!("Which") answers=Signal::stored(figures) selected=figure on_select=choose />
                     <TargetBox figure gives_way />
-                    <PickOne id="target-line" label=tr!("What gives way") answers=lines holds=gives_way chosen=move |at| asked.set(at) />
+                    <PickOne id="target-line" label=tr!("What gives way") answers=lines selected=gives_way on_select=move |at| asked.set(at) />
                 </div>
             </div>
         </Card>

@@ -81,7 +81,7 @@ fn Misses(
     };
     view! {
         <Show when=move || any.get()>
-            <Choice id="form" label=tr!("Counted") answers=answers() holds=form chosen=move |chosen| form.set(chosen) />
+            <Choice id="form" label=tr!("Counted") answers=answers() selected=form on_select=move |chosen| form.set(chosen) />
         </Show>
     }
 }

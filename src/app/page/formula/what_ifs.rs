@@ -15,19 +15,19 @@ pub fn WhatIfs() -> impl IntoView {
     let state = use_app_state();
     let refused = RwSignal::new(None::<String>);
     let offered = memo(move || state.with(what_ifs));
-    let tap = move |what_if: WhatIf| view! { <Button says=name::what_if(what_if) tapped=move |()| refused.set(attempt(state, what_if)) /> };
+    let tap = move |what_if: WhatIf| view! { <Button label=name::what_if(what_if) on_tap=move |()| refused.set(attempt(state, what_if)) /> };
     view! {
         <Card title=tr!("What if") aside=tr!("tried, not kept")>
             <div class="body">
                 <div class="taps">
                     <Show when=move || !state.is_trial()>
-                        <Button says=tr!("Change things without keeping them") tapped=move |()| state.begin_trial() />
+                        <Button label=tr!("Change things without keeping them") on_tap=move |()| state.begin_trial() />
                     </Show>
                     <For each=move || offered.get() key=|what_if| *what_if let(what_if)>
                         {tap(what_if)}
                     </For>
                 </div>
-                {move || refused.get().map(|said| view! { <p class="trouble">{said}</p> })}
+                {move || refused.get().map(|said| view! { <p class="error">{said}</p> })}
             </div>
         </Card>
     }

@@ -67,7 +67,7 @@ pub fn BakeCard() -> impl IntoView {
                 <p class="follows"><strong>{core}</strong></p>
                 <Phases />
                 <AdviceCard title=tr!("How long") advice=time working=Callback::new(working) />
-                {move || trouble.get().map(|said| view! { <p class="trouble" role="status">{said}</p> })}
+                {move || trouble.get().map(|said| view! { <p class="error" role="status">{said}</p> })}
                 <h3>{tr!("A bake that came out well")}</h3>
                 <div class="boxes">{known}</div>
             </div>

@@ -71,7 +71,7 @@ pub fn BowlCard() -> impl IntoView {
                     <FieldBox field=STANDING />
                     <FieldBox field=MIXING_BOWL />
                 </div>
-                <BowlBalance bars told />
+                <BowlBalance bars description=told />
                 <p class="follows">{sum}</p>
                 <p class="quiet">{move || heat::trust_dough(state.options.get())}</p>
                 <LiquidLine />
@@ -132,7 +132,7 @@ fn LiquidLine() -> impl IntoView {
         <Show when=move || is_there.get()>
             <p class="follows liquid">{said}</p>
             <div class="buttons">
-                <Button says class="chief" tapped=move |()| take(state, answers, at.get_untracked(), None) />
+                <Button says class="primary" on_tap=move |()| take(state, answers, at.get_untracked(), None) />
             </div>
         </Show>
     }

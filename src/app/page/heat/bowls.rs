@@ -27,13 +27,13 @@ pub fn Bowls() -> impl IntoView {
     let mixing = memo(move || state.kitchen.with(|kitchen| kitchen.mixing_bowl));
     view! {
         <div class="boxes">
-            <PickOne id="kitchen-paste-bowl" label=tr!("Bowl for the paste") answers=names holds=paste chosen=move |bowl| change(state, |kitchen| kitchen.paste_bowl = bowl) />
-            <PickOne id="kitchen-mixing-bowl" label=tr!("Bowl for mixing") answers=names holds=mixing chosen=move |bowl| change(state, |kitchen| kitchen.mixing_bowl = bowl) />
+            <PickOne id="kitchen-paste-bowl" label=tr!("Bowl for the paste") answers=names selected=paste on_select=move |bowl| change(state, |kitchen| kitchen.paste_bowl = bowl) />
+            <PickOne id="kitchen-mixing-bowl" label=tr!("Bowl for mixing") answers=names selected=mixing on_select=move |bowl| change(state, |kitchen| kitchen.mixing_bowl = bowl) />
         </div>
         <For each=move || 0..count.get() key=|bowl| *bowl let(bowl)>
             <OneBowl bowl />
         </For>
-        <Button says=tr!("Add a bowl") class="bare" picture=Picture::Add tapped=move |()| change(state, Kitchen::add_bowl) idle=Signal::derive(move || count.get() >= Kitchen::MOST_BOWLS) />
+        <Button label=tr!("Add a bowl") class="bare" picture=Picture::Add on_tap=move |()| change(state, Kitchen::add_bowl) disabled=Signal::derive(move || count.get() >= Kitchen::MOST_BOWLS) />
     }
 }
 
@@ -95,13 +95,13 @@ fn OneBowl(
     let label = Signal::derive(move || tr!("{value}, empty", value = name::called(&words.get())));
     view! {
         <fieldset class="phase">
-            <legend class="heard">{move || name::called(&words.get()).into_owned()}</legend>
+            <legend class="visually-hidden">{move || name::called(&words.get()).into_owned()}</legend>
             <div class="boxes">
-                <TextBox id=format!("bowl-name-{bowl}") label=tr!("Name") words typed=move |name: String| on_bowl(state, bowl, "bowl-name", |own| own.name = name) most=Kitchen::NAME_LENGTH />
-                <PickOne id=BOWL_MATERIALS.get(bowl).copied().unwrap_or("bowl-material") label=tr!("Made of") answers=materials holds=material chosen=move |made_of| on_bowl(state, bowl, "bowl-material", |own| own.material = made_of) />
+                <TextBox id=format!("bowl-name-{bowl}") label=tr!("Name") text=words on_input=move |name: String| on_bowl(state, bowl, "bowl-name", |own| own.name = name) max_length=Kitchen::NAME_LENGTH />
+                <PickOne id=BOWL_MATERIALS.get(bowl).copied().unwrap_or("bowl-material") label=tr!("Made of") answers=materials selected=material on_select=move |made_of| on_bowl(state, bowl, "bowl-material", |own| own.material = made_of) />
                 <NumberBox id=format!("bowl-mass-{bowl}") label unit figure take=Callback::new(take) />
             </div>
-            <Button says=tr!("Take this bowl away") class="bare risky" tapped=move |()| change(state, |kitchen| kitchen.remove_bowl(bowl)) />
+            <Button label=tr!("Take this bowl away") class="bare danger" on_tap=move |()| change(state, |kitchen| kitchen.remove_bowl(bowl)) />
         </fieldset>
     }
 }

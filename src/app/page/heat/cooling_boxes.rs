@@ -35,7 +35,7 @@ pub fn WhatCools() -> impl IntoView {
     view! {
         <div class="boxes">
             <Show when=move || several.get()>
-                <PickOne id="cooling-stream" label=tr!("What cools") answers=parts holds=cools chosen=move |part| answers.picked.set(part) />
+                <PickOne id="cooling-stream" label=tr!("What cools") answers=parts selected=cools on_select=move |part| answers.picked.set(part) />
             </Show>
             {move || by_hand.get().map(|part| view! { <ComesOff part /> })}
         </div>
@@ -111,9 +111,9 @@ pub fn CoolingBoxes() -> impl IntoView {
             <FieldBox field=THICK />
             <FieldBox field=BENCH />
             <FieldBox field=ICE />
-            <PickOne id="heat-rules" label=tr!("Food-safety rules") answers=all_rules holds=rules chosen=Callback::new(set_rules) />
+            <PickOne id="heat-rules" label=tr!("Food-safety rules") answers=all_rules selected=rules on_select=Callback::new(set_rules) />
         </div>
-        <Choice id="heat-shape" label=tr!("Shape") answers=shapes holds chosen=move |shape| state.edit(|sheet| sheet.heat.cooling.shape = shape) />
-        <Choice id="heat-lid" label=tr!("Cover") answers=lids holds=lid chosen=move |lid| state.edit(|sheet| sheet.heat.cooling.lid = lid) />
+        <Choice id="heat-shape" label=tr!("Shape") answers=shapes selected=holds on_select=move |shape| state.edit(|sheet| sheet.heat.cooling.shape = shape) />
+        <Choice id="heat-lid" label=tr!("Cover") answers=lids selected=lid on_select=move |lid| state.edit(|sheet| sheet.heat.cooling.lid = lid) />
     }
 }

@@ -73,7 +73,7 @@ fn Cools() -> impl IntoView {
             </header>
             <div class="body">
                 <WhatCools />
-                {move || trouble.get().map(|said| view! { <p class="trouble" role="status">{said}</p> })}
+                {move || trouble.get().map(|said| view! { <p class="error" role="status">{said}</p> })}
                 <Show when=move || cold.get()>
                     <p class="quiet">{tr!("If it is cooked, say how hot it comes off the heat.")}</p>
                 </Show>
@@ -114,7 +114,7 @@ fn Curve(good: Memo<Option<CoolingPlan>>, cooled: Memo<Option<Cooled>>) -> impl 
     move || {
         drawing
             .get()
-            .map(|drawing| view! { <CoolingCurve drawing told /> })
+            .map(|drawing| view! { <CoolingCurve drawing description=told /> })
     }
 }
 

@@ -78,7 +78,7 @@ fn WhichKitchen() -> impl IntoView {
     let several = memo(move || names.with(|names| names.len() > 1));
     view! {
         <Show when=move || several.get()>
-            <PickOne id="kitchen-here" label=tr!("Bake in") answers=names holds=here chosen=move |at: usize| turn(state, |kitchens| kitchens.choose(at)) />
+            <PickOne id="kitchen-here" label=tr!("Bake in") answers=names selected=here on_select=move |at: usize| turn(state, |kitchens| kitchens.choose(at)) />
         </Show>
     }
 }
@@ -97,7 +97,7 @@ fn Kitchens() -> impl IntoView {
     let full = Signal::derive(move || count.get() >= sheet::Kitchens::MOST);
     let take_away = move |()| {
         turn(state, sheet::Kitchens::remove_here);
-        state.tell(notice::kitchen_gone());
+        state.show_toast(notice::kitchen_gone());
     };
     let rename = move |name: String| {
         let mut kitchen = state.kitchen.get_untracked();
@@ -110,11 +110,11 @@ fn Kitchens() -> impl IntoView {
         announce(tr!("Another kitchen, like the one before. Give it a name."));
     };
     view! {
-        <TextBox id="kitchen-name" label=tr!("Its name") words typed=rename most=Kitchen::NAME_LENGTH />
+        <TextBox id="kitchen-name" label=tr!("Its name") text=words on_input=rename max_length=Kitchen::NAME_LENGTH />
         <div class="buttons">
-            <Button says=tr!("Add a kitchen") class="bare" picture=Picture::Add tapped=add idle=full />
+            <Button label=tr!("Add a kitchen") class="bare" picture=Picture::Add on_tap=add disabled=full />
             <Show when=several>
-                <Button says=tr!("Take this kitchen away") class="bare risky" tapped=take_away />
+                <Button label=tr!("Take this kitchen away") class="bare danger" on_tap=take_away />
             </Show>
         </div>
     }
@@ -154,7 +154,7 @@ fn Height() -> impl IntoView {
             .unwrap_or_default()
     });
     view! {
-        <Choice id="kitchen-boils-by" label=tr!("Where water boils") answers holds=by_altitude chosen=Callback::new(chosen) />
+        <Choice id="kitchen-boils-by" label=tr!("Where water boils") answers selected=by_altitude on_select=Callback::new(chosen) />
         <div class="boxes">
             <Show when=move || by_altitude.get() fallback=|| view! { <FieldBox field=PRESSURE /> }>
                 <FieldBox field=ALTITUDE />
@@ -180,7 +180,7 @@ fn OvenChoices() -> impl IntoView {
         .map(|from| (from, name::heat_from(from)))
         .to_vec();
     view! {
-        <Choice id="kitchen-fan" label=tr!("Oven") answers=fans holds=fan chosen=move |fan| set(&|oven| oven.fan = fan) />
-        <Choice id="kitchen-heat-from" label=tr!("Its heat comes from") answers=ways holds=from chosen=move |from| set(&|oven| oven.from = from) />
+        <Choice id="kitchen-fan" label=tr!("Oven") answers=fans selected=fan on_select=move |fan| set(&|oven| oven.fan = fan) />
+        <Choice id="kitchen-heat-from" label=tr!("Its heat comes from") answers=ways selected=from on_select=move |from| set(&|oven| oven.from = from) />
     }
 }

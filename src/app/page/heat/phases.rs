@@ -26,7 +26,7 @@ pub fn Phases() -> impl IntoView {
         <For each=move || 0..count.get() key=|phase| *phase let(phase)>
             <OnePhase phase />
         </For>
-        <Button says=tr!("Add a phase") class="bare" picture=Picture::Add tapped=add idle=Signal::derive(move || count.get() >= BakeSettings::MOST_PHASES) />
+        <Button label=tr!("Add a phase") class="bare" picture=Picture::Add on_tap=add disabled=Signal::derive(move || count.get() >= BakeSettings::MOST_PHASES) />
     }
 }
 
@@ -84,11 +84,11 @@ fn OnePhase(
                 <PhaseBox phase label=tr!("Oven") unit=degrees look=|own, options| format::box_temperature(own.temperature, options)
                     set=|own, text, options| read::temperature(text, options).map(|read| own.temperature = read) />
             </div>
-            <Choice id=format!("phase-from-{phase}") label=tr!("Heat from") answers=ways holds=from chosen=move |from| set(|own, from, _| own.from = from, from, false) />
-            <Choice id=format!("phase-fan-{phase}") label=tr!("Air") answers=fans holds=fan chosen=move |fan| set(|own, _, fan| own.fan = fan, HeatFrom::Both, fan) />
+            <Choice id=format!("phase-from-{phase}") label=tr!("Heat from") answers=ways selected=from on_select=move |from| set(|own, from, _| own.from = from, from, false) />
+            <Choice id=format!("phase-fan-{phase}") label=tr!("Air") answers=fans selected=fan on_select=move |fan| set(|own, _, fan| own.fan = fan, HeatFrom::Both, fan) />
             <p class="quiet follows">{said}</p>
             {move || advice.get().map(|said| view! { <p class="caution">{said}</p> })}
-            <Button says=tr!("Take this phase away") class="bare risky" tapped=remove />
+            <Button label=tr!("Take this phase away") class="bare danger" on_tap=remove />
         </fieldset>
     }
 }

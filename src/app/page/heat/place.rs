@@ -34,7 +34,7 @@ pub fn HeatPlace() -> impl IntoView {
     });
     let any = move || pastes.with(|pastes| !pastes.is_empty());
     view! {
-        <h1 class="heard" id=HEADING tabindex="-1">{name::place(Place::Heat)}</h1>
+        <h1 class="visually-hidden" id=HEADING tabindex="-1">{name::place(Place::Heat)}</h1>
         <div class="newspaper">
             <HeatAdvice />
             <KitchenCard />

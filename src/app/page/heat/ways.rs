@@ -55,7 +55,7 @@ fn Way(
         });
         begun(&said.unwrap_or_default())
     });
-    view! { <Button says tapped=move |()| take(state, answers, liquid, Some(remedy.step)) /> }
+    view! { <Button says on_tap=move |()| take(state, answers, liquid, Some(remedy.step)) /> }
 }
 
 /// Makes the liquid as warm as said, and takes a step.

@@ -29,23 +29,23 @@ pub fn VisitCards() -> impl IntoView {
 fn HandedCard() -> impl IntoView {
     let state = use_app_state();
     let saved = RwSignal::new(None);
-    offline::when_kept(saved);
+    offline::when_cached(saved);
     let offline = move || match saved.get() {
         Some(true) => notice::offline_ready(),
         Some(false) => notice::offline_never(),
         None => notice::offline_soon(),
     };
     view! {
-        <section class="card" aria-label=tr!("Handed to you")>
+        <section class="card" aria-label=tr!("ShareContent to you")>
             <header>
-                <h2>{tr!("Handed to you")}</h2>
+                <h2>{tr!("ShareContent to you")}</h2>
             </header>
             <div class="body">
                 <p>{tr!("Say how many pieces you make, or which tin you have, and every weight follows. A tap on a figure shows how it came about.")}</p>
                 <p role="status" class="follows"><b>{offline}</b></p>
                 <Show when=move || !state.is_trial()>
                     <div class="buttons">
-                        <Button says=tr!("Try something without changing it") tapped=move |()| state.begin_trial() />
+                        <Button label=tr!("Try something without changing it") on_tap=move |()| state.begin_trial() />
                     </div>
                 </Show>
             </div>

@@ -40,7 +40,7 @@ pub fn AllergenCard() -> impl IntoView {
                 {move || lines(told.with(|told| told.contains.clone()))}
                 {move || lines(told.with(|told| told.may_contain.clone()))}
                 <p class="quiet">{move || told.with(|told| told.note)} " " {text(LOCAL_RULES)}</p>
-                <Marked id="kitchen-allergen" label=tr!("May come from your kitchen") holds=Signal::derive(move || desk.pantry.with(|pantry| pantry.kitchen.clone()))
+                <Marked id="kitchen-allergen" label=tr!("May come from your kitchen") selected=Signal::derive(move || desk.pantry.with(|pantry| pantry.kitchen.clone()))
                     changed=Callback::new(move |marked| { desk.pantry.change(|pantry| pantry.kitchen = marked); }) />
             </div>
         </section>

@@ -17,12 +17,12 @@ pub fn Marked(
     label: &'static str,
     /// Those that are marked.
     #[prop(into)]
-    holds: Signal<Vec<Allergen>>,
+    selected: Signal<Vec<Allergen>>,
     /// Called with all of them when one is added or taken away.
     changed: Callback<Vec<Allergen>>,
 ) -> impl IntoView {
     let answers = memo(move || {
-        let marked = holds.get();
+        let marked = selected.get();
         let mut all: Vec<(Option<Allergen>, String)> = vec![(None, tr!("add one").to_owned())];
         let left = unmarked(&marked).into_iter();
         all.extend(left.map(|one| (Some(one), name::allergen(one).to_owned())));
@@ -30,22 +30,22 @@ pub fn Marked(
     });
     let add = move |one: Option<Allergen>| {
         if let Some(one) = one {
-            let mut marked = holds.get_untracked();
+            let mut marked = selected.get_untracked();
             marked.push(one);
             changed.run(marked);
         }
     };
     let taken = move |one: Allergen| {
-        let mut marked = holds.get_untracked();
+        let mut marked = selected.get_untracked();
         marked.retain(|other| *other != one);
         changed.run(marked);
     };
     let button = move |one: Allergen| {
         let says = tr!("Take away: {value}", value = name::allergen(one));
-        view! { <Button says tapped=move |()| taken(one) /> }
+        view! { <Button says on_tap=move |()| taken(one) /> }
     };
     view! {
-        <PickOne id label answers holds=Signal::stored(None) chosen=Callback::new(add) />
-        <div class="buttons">{move || holds.get().into_iter().map(button).collect_view()}</div>
+        <PickOne id label answers selected=Signal::stored(None) on_select=Callback::new(add) />
+        <div class="buttons">{move || selected.get().into_iter().map(button).collect_view()}</div>
     }
 }

@@ -63,12 +63,12 @@ pub fn ClassCard() -> impl IntoView {
                 <AdviceCard title=tr!("The oven and the class") advice />
                 {move || match told.get() {
                     Ok(told) => view! { <Sheet told /> }.into_any(),
-                    Err(says) => view! { <p class="trouble">{says}</p> }.into_any(),
+                    Err(says) => view! { <p class="error">{says}</p> }.into_any(),
                 }}
                 <div class="buttons">
-                    <Button says=tr!("Make the batch the whole class’s") tapped=make />
+                    <Button label=tr!("Make the batch the whole class’s") on_tap=make />
                     <Show when=can_plan>
-                        <Button says=tr!("Plan the day with these oven loads") tapped=plan />
+                        <Button label=tr!("Plan the day with these oven loads") on_tap=plan />
                     </Show>
                 </div>
             </div>

@@ -79,7 +79,7 @@ fn Forget() -> impl IntoView {
     };
     view! {
         <Show when=is_typed>
-            <Button says=tr!("Take the batch’s own figures again") tapped=forget />
+            <Button label=tr!("Take the batch’s own figures again") on_tap=forget />
         </Show>
     }
 }

@@ -34,7 +34,7 @@ pub fn NutritionCard() -> impl IntoView {
                 <span class="quiet">{tr!("an estimate")}</span>
             </summary>
             <div class="body">
-                <Choice id="label-law" label=tr!("Rounded and named by the law of") answers=laws holds=desk.law chosen=Callback::new(move |law| desk.law.set(law)) />
+                <Choice id="label-law" label=tr!("Rounded and named by the law of") answers=laws selected=desk.law on_select=Callback::new(move |law| desk.law.set(law)) />
                 {move || match told.get() {
                     Some(Ok(told)) => view! { <Table told /> }.into_any(),
                     Some(Err(says)) => view! { <p>{says}</p> }.into_any(),

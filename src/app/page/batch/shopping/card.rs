@@ -52,7 +52,7 @@ pub fn ShoppingCard() -> impl IntoView {
                     Some(Err(says)) => view! { <p>{says}</p> }.into_any(),
                     None => ().into_any(),
                 }}
-                <TextBox id="currency" label=tr!("What your money is called") words=currency typed=Callback::new(name_money) most=Pantry::CURRENCY_LENGTH />
+                <TextBox id="currency" label=tr!("What your money is called") text=currency on_input=Callback::new(name_money) max_length=Pantry::CURRENCY_LENGTH />
                 <PantryBox />
             </div>
         </details>
@@ -92,7 +92,7 @@ fn List(
             <Figure label=tr!("Paid for whole packs") shown=figure(paid) working />
         </div>
         {missing.map(|missing| view! { <p class="quiet">{missing}</p> })}
-        <div class="buttons"><Button says=tr!("Copy the list") tapped=copy /></div>
+        <div class="buttons"><Button label=tr!("Copy the list") on_tap=copy /></div>
     }
 }
 

@@ -30,7 +30,7 @@ pub fn PantryBox() -> impl IntoView {
     });
     view! {
         <h3>{tr!("Pantry")}</h3>
-        <PickOne id="pantry-food" label=tr!("Ingredient") answers holds=chosen chosen=Callback::new(move |at| chosen.set(at)) />
+        <PickOne id="pantry-food" label=tr!("Ingredient") answers selected=chosen on_select=Callback::new(move |at| chosen.set(at)) />
         <div class="boxes">
             <FieldBox field=PACK />
             <FieldBox field=PRICE />
@@ -72,7 +72,7 @@ fn Packet(
             });
         }
     };
-    view! { <Marked id label holds changed=Callback::new(changed) /> }
+    view! { <Marked id label selected=holds changed=Callback::new(changed) /> }
 }
 
 /// The ingredient of the boxes, and where its item is stored.

@@ -36,7 +36,7 @@ pub fn WantedCard() -> impl IntoView {
                 <h2>{tr!("Wanted")}</h2>
             </header>
             <div class="body">
-                <PickOne id="way" label=tr!("Ask for it by") answers=kinds holds=kind chosen=move |kind| choose(state, answers, kind) />
+                <PickOne id="way" label=tr!("Ask for it by") answers=kinds selected=kind on_select=move |kind| choose(state, answers, kind) />
                 <Show when=move || kind.get() == TargetKind::OnHand>
                     <OnHandPick />
                 </Show>

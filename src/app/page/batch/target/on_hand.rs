@@ -31,5 +31,5 @@ pub fn OnHandPick() -> impl IntoView {
             state.reset_inputs();
         }
     };
-    view! { <PickOne id="wanted-food" label=tr!("Which ingredient") answers=foods holds chosen=Callback::new(chosen) /> }
+    view! { <PickOne id="wanted-food" label=tr!("Which ingredient") answers=foods selected=holds on_select=Callback::new(chosen) /> }
 }

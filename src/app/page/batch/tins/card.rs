@@ -44,7 +44,7 @@ pub fn TinCard() -> impl IntoView {
             </header>
             <div class="body">
                 <div class="boxes">
-                    <PickOne id="tin-kind" label=tr!("Baked in") answers=kinds holds=kind chosen=Callback::new(choose) />
+                    <PickOne id="tin-kind" label=tr!("Baked in") answers=kinds selected=kind on_select=Callback::new(choose) />
                 </div>
                 <Show when=move || there.get()>
                     <TinBoxes />
@@ -105,8 +105,8 @@ fn Told(
         <p class="follows">{move || height.get()}</p>
         <p class="follows">{move || uneven.get()}</p>
         <div class="buttons">
-            <Button says=tr!("Make the batch for these tins") tapped=fill />
-            <Opens says=tr!("How the height came about") title=tr!("Height of the dough") value=height working=height_working />
+            <Button label=tr!("Make the batch for these tins") on_tap=fill />
+            <Opens label=tr!("How the height came about") title=tr!("Height of the dough") value=height working=height_working />
         </div>
     }
 }
@@ -127,8 +127,8 @@ fn Plan(
 /// A button that opens a working.
 #[component]
 fn Opens(
-    /// What it says.
-    says: &'static str,
+    /// Its label.
+    label: &'static str,
     /// The title of the working.
     title: &'static str,
     /// What it led to.
@@ -144,5 +144,5 @@ fn Opens(
             lines: working.run(()),
         });
     };
-    view! { <Button says class="bare" tapped=open /> }
+    view! { <Button label class="bare" on_tap=open /> }
 }

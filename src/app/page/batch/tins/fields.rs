@@ -39,7 +39,7 @@ pub fn TinBoxes() -> impl IntoView {
             <FieldBox field=RISE />
         </div>
         <Show when=move || can_have_lid.get()>
-            <Choice id="tin-lid" label=tr!("Lid") answers=vec![(false, tr!("open")), (true, tr!("with a lid"))] holds=lidded chosen=Callback::new(close) />
+            <Choice id="tin-lid" label=tr!("Lid") answers=vec![(false, tr!("open")), (true, tr!("with a lid"))] selected=lidded on_select=Callback::new(close) />
         </Show>
     }
 }

@@ -58,16 +58,16 @@ pub fn SavedTins() -> impl IntoView {
     view! {
         <div class="buttons">
             <Show when=move || is_here.get() && !is_saved.get()>
-                <Button says=tr!("Save this tin among mine") tapped=save />
+                <Button label=tr!("Save this tin among mine") on_tap=save />
             </Show>
             <Show when=move || is_saved.get()>
-                <Button says=tr!("Take it from my tins") tapped=forget />
+                <Button label=tr!("Take it from my tins") on_tap=forget />
             </Show>
         </div>
         <Show when=move || some.get()>
             <div class="boxes">
-                <PickOne id="tin-saved" label=tr!("Bake it in another tin, this dough") answers=listed holds=Signal::stored(None) chosen=Callback::new(move |at| take(state, desk, at, false)) />
-                <PickOne id="tin-carry" label=tr!("Carry it over to another tin, the dough growing with it") answers=listed holds=Signal::stored(None) chosen=Callback::new(move |at| take(state, desk, at, true)) />
+                <PickOne id="tin-saved" label=tr!("Bake it in another tin, this dough") answers=listed selected=Signal::stored(None) on_select=Callback::new(move |at| take(state, desk, at, false)) />
+                <PickOne id="tin-carry" label=tr!("Carry it over to another tin, the dough growing with it") answers=listed selected=Signal::stored(None) on_select=Callback::new(move |at| take(state, desk, at, true)) />
             </div>
         </Show>
     }

@@ -66,7 +66,7 @@ fn WeighingAid(
             <div class="body">
                 <p>{means}</p>
                 <p>{to_do}</p>
-                <Button says=tr!("How this came about") class="bare" tapped=open />
+                <Button label=tr!("How this came about") class="bare" on_tap=open />
             </div>
         </details>
     }

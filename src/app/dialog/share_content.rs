@@ -1,4 +1,4 @@
-//! What is handed out: the formula as it is kept, less what was left out of its link.
+//! What is shared: the saved formula without the parts left out of its link.
 
 use leptos::prelude::*;
 
@@ -9,34 +9,34 @@ use crate::storage::interchange::LinkPart;
 use crate::storage::link::LinkError;
 use crate::storage::{Fragment, link};
 
-/// What is handed out, and what is left out of it.
+/// What is shared, and which parts are left out.
 #[derive(Clone, Copy)]
-pub struct Handed {
+pub struct ShareContent {
     state: AppState,
-    /// What is left out of link and code; the formula itself keeps it.
+    /// Parts left out of link and code; the stored formula does not change.
     pub left_out: RwSignal<Vec<LinkPart>>,
 }
 
-impl Handed {
-    /// Everything is handed out.
-    pub fn whole(state: AppState) -> Self {
+impl ShareContent {
+    /// Shares everything.
+    pub fn all(state: AppState) -> Self {
         Self {
             state,
             left_out: RwSignal::new(Vec::new()),
         }
     }
 
-    /// What this dialog hands out.
+    /// What the open dialog shares.
     pub fn here() -> Self {
         expect_context::<Self>()
     }
 
-    /// The formula as it is kept.
+    /// The saved formula.
     pub fn saved(self) -> Sheet {
         self.state.with_saved(Clone::clone)
     }
 
-    /// The same without what is left out.
+    /// The saved formula without the parts left out.
     pub fn sheet(self) -> Sheet {
         let saved = self.saved();
         self.left_out.with(|parts| {
@@ -46,8 +46,8 @@ impl Handed {
         })
     }
 
-    /// Leaves a part out, or takes it in again.
-    pub fn turn(self, part: LinkPart) {
+    /// Leaves a part out, or restores it.
+    pub fn toggle(self, part: LinkPart) {
         self.left_out.update(|parts| {
             if parts.contains(&part) {
                 parts.retain(|one| *one != part);
@@ -58,11 +58,11 @@ impl Handed {
     }
 }
 
-/// The whole link of a sheet.
+/// The link of a sheet, with the address of the page.
 ///
 /// # Errors
 /// [`LinkError::TooLong`].
-pub fn whole_link(sheet: &Sheet) -> Result<String, LinkError> {
+pub fn full_link(sheet: &Sheet) -> Result<String, LinkError> {
     let text = link::write(sheet)?;
     Ok(format!(
         "{}{}",
