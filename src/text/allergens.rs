@@ -1,7 +1,7 @@
 //! Allergens in words: what is in the bread, what may be, and what says so.
 
 use crate::engine::formula::{Formula, LineAt};
-use crate::engine::nutrition::{AllergenRow, Telling};
+use crate::engine::nutrition::{AllergenRow, AllergenSource};
 use crate::results::batch::allergens::AllergenResults;
 use crate::text::{chart::listed, language::text, name, tr, tr_noop};
 
@@ -11,7 +11,7 @@ pub struct AllergenLine {
     /// What it is called.
     pub name: &'static str,
     /// What says so: "Whole milk; Butter (packet)".
-    pub told_by: String,
+    pub sources: String,
 }
 
 /// The allergens of a formula in words.
@@ -65,12 +65,12 @@ fn line(row: &AllergenRow, formula: &Formula) -> AllergenLine {
             .unwrap_or_default()
     };
     let mut told: Vec<String> = Vec::new();
-    for telling in &row.told_by {
-        let one = match *telling {
-            Telling::Ingredient(at) => of(at),
-            Telling::Marked(at) => tr!("{value} (packet)", value = of(at)),
-            Telling::MayContain(at) => tr!("{value} (packet: may contain)", value = of(at)),
-            Telling::Kitchen => tr!("your kitchen").to_owned(),
+    for source in &row.sources {
+        let one = match *source {
+            AllergenSource::Ingredient(at) => of(at),
+            AllergenSource::Marked(at) => tr!("{value} (packet)", value = of(at)),
+            AllergenSource::MayContain(at) => tr!("{value} (packet: may contain)", value = of(at)),
+            AllergenSource::Kitchen => tr!("your kitchen").to_owned(),
         };
         if !told.contains(&one) {
             told.push(one);
@@ -78,6 +78,6 @@ fn line(row: &AllergenRow, formula: &Formula) -> AllergenLine {
     }
     AllergenLine {
         name: name::allergen(row.allergen),
-        told_by: told.join("; "),
+        sources: told.join("; "),
     }
 }

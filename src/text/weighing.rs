@@ -2,7 +2,7 @@
 
 use super::format_options::FormatOptions;
 use super::{format, name};
-use crate::engine::batch::{Divided, Losses, Pieces, Portion, Rounded, RoundedLine, Shown};
+use crate::engine::batch::{Divided, Losses, Pieces, Portion, Rounded, RoundedLine, ScaleReading};
 use crate::text::tr;
 
 /// A line of the batch as it goes on the scale.
@@ -50,14 +50,14 @@ pub fn line(line: &RoundedLine, options: FormatOptions) -> Weighed {
         "exact {value}",
         value = format::mass(line.exact, options)
     )];
-    let shows = match line.shown {
-        Shown::AsWeighed => format::mass_weighed(line.weighed, line.division, options),
-        Shown::BelowScale => tr!("below the scale").to_owned(),
+    let shows = match line.reading {
+        ScaleReading::AsWeighed => format::mass_weighed(line.weighed, line.division, options),
+        ScaleReading::BelowScale => tr!("below the scale").to_owned(),
     };
     if line.weighed != line.exact {
         let error = format::mass_difference(line.error, options);
         said.push(match line.error_share {
-            Some(share) if line.aids.is_some() && line.shown == Shown::AsWeighed => {
+            Some(share) if line.aids.is_some() && line.reading == ScaleReading::AsWeighed => {
                 tr!(
                     "{error}, {value} off",
                     error = error,

@@ -6,7 +6,7 @@ use softcrumb::engine::class::{
     Class, ClassError, ClassSettings, OvenSettings, bowls, class, oven,
 };
 use softcrumb::engine::quantity::{Mass, Minutes};
-use softcrumb::engine::tin::DOUGH_ROOM;
+use softcrumb::engine::tin::DOUGH_SPECIFIC_VOLUME;
 use softcrumb::sheet::{Sheet, examples};
 
 const COUNTS: [u16; 6] = [1, 2, 5, 12, 13, u16::MAX];
@@ -118,7 +118,7 @@ fn bowls_are_as_many_as_benches_and_large_enough() {
         assert_eq!(count, 8, "one at each of eight benches");
     }
     for need in &needs {
-        let least = need.holds.grams() * DOUGH_ROOM.cubic_centimetres_per_gram() * 2.0;
+        let least = need.holds.grams() * DOUGH_SPECIFIC_VOLUME.cubic_centimetres_per_gram() * 2.0;
         assert!(need.room.cubic_centimetres() >= least - 1e-9);
     }
 }

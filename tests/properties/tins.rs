@@ -5,7 +5,7 @@ use std::num::NonZeroU16;
 use softcrumb::engine::formula::Bread;
 use softcrumb::engine::quantity::{Factor, Length, Mass};
 use softcrumb::engine::tin::{
-    Across, MOST_PIECES, Room, Tin, TinError, TinShape, Tins, convert, dough_height, filling,
+    Across, MOST_PIECES, Capacity, Tin, TinError, TinShape, Tins, convert, dough_height, filling,
     layout,
 };
 
@@ -151,7 +151,7 @@ fn every_number_of_pieces_is_laid_out_or_refused() {
 #[test]
 fn what_fills_a_tin_stands_level_with_its_rim() {
     for tin in every_tin() {
-        let Ok(volume) = Room::of(&tin).and_then(|room| room.volume()) else {
+        let Ok(volume) = Capacity::of(&tin).and_then(|room| room.volume()) else {
             continue;
         };
         let Ok(dough) = Mass::from_grams(volume.cubic_centimetres() / 0.85 / 2.0) else {

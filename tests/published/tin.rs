@@ -5,7 +5,7 @@ use std::num::NonZeroU16;
 use softcrumb::engine::formula::Bread;
 use softcrumb::engine::quantity::{Factor, Length, Mass, SpecificVolume};
 use softcrumb::engine::tin::{
-    Across, Between, Fullness, Grid, Room, Tin, TinError, TinShape, Tins, convert, dough_height,
+    Across, Between, Fullness, Grid, Capacity, Tin, TinError, TinShape, Tins, convert, dough_height,
     filling, grids, layout,
 };
 
@@ -56,7 +56,7 @@ fn one(tin: Tin) -> Tins {
 }
 
 fn volume(tin: &Tin) -> f64 {
-    Room::of(tin).unwrap().volume().unwrap().cubic_centimetres()
+    Capacity::of(tin).unwrap().volume().unwrap().cubic_centimetres()
 }
 
 fn room(number: f64) -> SpecificVolume {
@@ -150,7 +150,7 @@ fn a_ring_whose_tube_fills_it_and_a_tray_are_refused() {
     let tray = Tin::open(TinShape::Tray {
         across: across(400.0, 300.0),
     });
-    assert_eq!(Room::of(&tray.unwrap()), Err(TinError::NoSides));
+    assert_eq!(Capacity::of(&tray.unwrap()), Err(TinError::NoSides));
 }
 
 /// Source: Tsuji culinary school (2016), 3.8 to 3.9 in open tins: 1650 cm³ take 423 to 434 g.

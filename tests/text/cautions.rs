@@ -3,7 +3,7 @@
 use super::format_options::{american, british};
 use super::plain_speech::is_plain;
 use softcrumb::engine::batch::{
-    BatchCaution, PocketScale, RoundedLine, Shown, SolutionAid, WeighingAids, YeastSolution,
+    BatchCaution, PocketScale, RoundedLine, ScaleReading, SolutionAid, WeighingAids, YeastSolution,
 };
 use softcrumb::engine::formula::LineAt;
 use softcrumb::engine::formula::{Bread, Caution, Formula, Part, PartKind};
@@ -144,8 +144,8 @@ fn cautions_about_a_batch_are_told() {
 }
 
 /// 0.7 g of yeast on a scale that steps by 1 g, with any aids.
-fn little_yeast(shown: Shown, aids: Option<WeighingAids>) -> RoundedLine {
-    let weighed = if shown == Shown::AsWeighed {
+fn little_yeast(reading: ScaleReading, aids: Option<WeighingAids>) -> RoundedLine {
+    let weighed = if reading == ScaleReading::AsWeighed {
         g(1.0)
     } else {
         g(0.0)
@@ -156,7 +156,7 @@ fn little_yeast(shown: Shown, aids: Option<WeighingAids>) -> RoundedLine {
         division: Division::ONE_GRAM,
         on_pocket_scale: false,
         weighed,
-        shown,
+        reading,
         error: weighed - g(0.7),
         error_share: (weighed - g(0.7)).size().share_of(g(0.7)),
         percent_exact: None,
@@ -197,7 +197,7 @@ fn a_line_the_scale_cannot_show_gets_its_cure() {
     };
     let told = caution::rounding(
         "Instant yeast",
-        &little_yeast(Shown::AsWeighed, Some(aids)),
+        &little_yeast(ScaleReading::AsWeighed, Some(aids)),
         british(),
     )
     .unwrap();
@@ -218,16 +218,16 @@ fn a_line_the_scale_cannot_show_gets_its_cure() {
             }),
             None,
         ] {
-            for shown in [Shown::AsWeighed, Shown::BelowScale] {
+            for reading in [ScaleReading::AsWeighed, ScaleReading::BelowScale] {
                 let aids = WeighingAids {
                     pocket_scale,
                     solution,
                 };
-                let line = little_yeast(shown, Some(aids));
+                let line = little_yeast(reading, Some(aids));
                 is_whole(&caution::rounding("Yeast", &line, british()).unwrap());
             }
         }
     }
-    let fine = little_yeast(Shown::AsWeighed, None);
+    let fine = little_yeast(ScaleReading::AsWeighed, None);
     assert_eq!(caution::rounding("Yeast", &fine, british()), None);
 }

@@ -56,7 +56,7 @@ fn each_allergen_is_named_with_its_source() {
         .iter()
         .find(|line| line.name == "Eggs")
         .unwrap();
-    assert_eq!(eggs.told_by, "Egg");
-    assert_eq!(view.may_contain[0].told_by, "your kitchen");
+    assert_eq!(eggs.sources, "Egg");
+    assert_eq!(view.may_contain[0].sources, "your kitchen");
     assert_eq!(us.may_contain.len(), 1);
 }

@@ -4,6 +4,7 @@ mod as_formula;
 mod divide;
 mod error;
 mod figure;
+
 mod round;
 mod round_working;
 mod scale;
@@ -16,7 +17,7 @@ mod yields;
 pub use divide::{Divided, Portion, divide};
 pub use error::BatchError;
 pub use figure::BatchFigure;
-pub use round::{Rounded, RoundedLine, Shown, Weighing, round};
+pub use round::{Rounded, RoundedLine, ScaleReading, Weighing, round};
 pub use scale::{BatchCaution, Pieces, Scaled, scale};
 pub use target::{BatchTarget, Losses};
 pub use target_kind::TargetKind;

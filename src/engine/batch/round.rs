@@ -38,7 +38,7 @@ impl Weighing {
 
 /// What a scale shows of a line.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Shown {
+pub enum ScaleReading {
     /// The scale shows it.
     AsWeighed,
     /// It is less than half a division: the scale would show nothing.
@@ -56,10 +56,10 @@ pub struct RoundedLine {
     pub division: Division,
     /// Whether that is the pocket scale.
     pub on_pocket_scale: bool,
-    /// The mass to weigh; nothing when [`Shown::BelowScale`].
+    /// The mass to weigh; nothing when [`ScaleReading::BelowScale`].
     pub weighed: Mass,
     /// What the scale shows of it.
-    pub shown: Shown,
+    pub reading: ScaleReading,
     /// Weighed less exact; never more than half a division either way.
     pub error: MassChange,
     /// The size of the error as a share of the exact mass; none where nothing is asked for.
@@ -183,10 +183,10 @@ fn one_line(at: LineAt, line: &Line, weighing: Weighing) -> RoundedLine {
     let exact = line.mass;
     let weighed = division.nearest(exact);
     let error = weighed - exact;
-    let shown = if exact > Mass::ZERO && weighed <= Mass::ZERO {
-        Shown::BelowScale
+    let reading = if exact > Mass::ZERO && weighed <= Mass::ZERO {
+        ScaleReading::BelowScale
     } else {
-        Shown::AsWeighed
+        ScaleReading::AsWeighed
     };
     RoundedLine {
         at,
@@ -194,7 +194,7 @@ fn one_line(at: LineAt, line: &Line, weighing: Weighing) -> RoundedLine {
         division,
         on_pocket_scale,
         weighed,
-        shown,
+        reading,
         error,
         error_share: error.size().share_of(exact),
         percent_exact: None,

@@ -3,7 +3,7 @@
 use super::bench::Class;
 use crate::engine::formula::PartKind;
 use crate::engine::quantity::{Mass, Volume};
-use crate::engine::tin::DOUGH_ROOM;
+use crate::engine::tin::DOUGH_SPECIFIC_VOLUME;
 
 /// Bowls for one part at one kind of bench.
 #[derive(Clone, Debug, PartialEq)]
@@ -26,7 +26,7 @@ pub struct BowlNeed {
 /// 4 for a preferment, which may treble, 3 for a dough that doubles, 2 for anything else. The final
 /// dough's bowl takes pastes and preferments too.
 ///
-/// Source: common practice; dough at rest: see [`DOUGH_ROOM`].
+/// Source: common practice; dough at rest: see [`DOUGH_SPECIFIC_VOLUME`].
 #[must_use]
 pub fn bowls(class: &Class) -> Vec<BowlNeed> {
     let mut found = Vec::new();
@@ -38,7 +38,7 @@ pub fn bowls(class: &Class) -> Vec<BowlNeed> {
                 PartKind::Final => (bench.batch.mixed, 3.0),
                 PartKind::Filling | PartKind::Topping | PartKind::Wash => (own.mass(), 2.0),
             };
-            let room = holds.grams() * DOUGH_ROOM.cubic_centimetres_per_gram() * times;
+            let room = holds.grams() * DOUGH_SPECIFIC_VOLUME.cubic_centimetres_per_gram() * times;
             found.push(BowlNeed {
                 part,
                 kind: own.kind,

@@ -1,7 +1,7 @@
 //! Nutrition and allergens: what is in the bread, and what must be named. Estimates from
 //! composition tables, never a label in law.
 
-mod contains;
+mod allergens;
 mod declare;
 mod declared;
 mod declared_eu;
@@ -13,7 +13,7 @@ mod law;
 mod nutrients;
 mod working;
 
-pub use contains::{AllergenRow, FoodMark, Marks, Telling, allergens};
+pub use allergens::{AllergenRow, FoodMark, Marks, AllergenSource, allergens};
 pub use declare::declare;
 pub use declared::{Declared, DeclaredEnergy, DeclaredLine};
 pub use eaten::{Nutrition, nutrition};

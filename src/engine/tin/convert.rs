@@ -1,7 +1,7 @@
 //! Converting a dough from one set of tins to another.
 
 use super::error::TinError;
-use super::room::{Room, cm};
+use super::capacity::{Capacity, cm};
 use super::shape::{Tin, TinShape, Tins};
 use crate::engine::quantity::{Factor, Mass};
 
@@ -55,7 +55,7 @@ pub fn convert(from: Tins, to: Tins, before: Mass) -> Result<Converted, TinError
 }
 
 fn volume(tin: &Tin) -> Result<f64, TinError> {
-    Ok(Room::of(tin)?.volume()?.cubic_centimetres())
+    Ok(Capacity::of(tin)?.volume()?.cubic_centimetres())
 }
 
 /// The area of a tray, cm².

@@ -1,9 +1,9 @@
 //! Dough height: how high the risen dough reaches against the rim.
 
 use super::error::TinError;
-use super::room::Room;
+use super::capacity::Capacity;
 use super::shape::Tin;
-use super::usual::DOUGH_ROOM;
+use super::usual::DOUGH_SPECIFIC_VOLUME;
 use crate::engine::quantity::{Factor, Length, Mass, Share, Volume};
 
 /// How high dough reaches in a tin.
@@ -39,7 +39,7 @@ const HALVINGS: u32 = 60;
 /// At that height the tin's volume below equals the dough's. Dough that does not fit is spread over
 /// the area at the rim, which gives the mean height of the dome.
 ///
-/// Source: geometry; dough at rest: see [`DOUGH_ROOM`].
+/// Source: geometry; dough at rest: see [`DOUGH_SPECIFIC_VOLUME`].
 ///
 /// # Errors
 /// [`TinError::NoSides`] for a tray; [`TinError::TubeFillsTin`] for a ring whose tube fills it;
@@ -49,9 +49,9 @@ pub fn dough_height(tin: &Tin, dough: Mass, rise: Factor) -> Result<DoughHeight,
     if dough <= Mass::ZERO {
         return Err(TinError::NoDough);
     }
-    let room = Room::of(tin)?;
+    let capacity = Capacity::of(tin)?;
     let volume = room.volume()?;
-    let first = dough.grams() * DOUGH_ROOM.cubic_centimetres_per_gram();
+    let first = dough.grams() * DOUGH_SPECIFIC_VOLUME.cubic_centimetres_per_gram();
     let risen = Volume::from_cubic_centimetres(first * rise.number())?;
     let fits = volume.cubic_centimetres().min(risen.cubic_centimetres());
     let up_the_side = if risen >= volume {
@@ -78,7 +78,7 @@ pub fn dough_height(tin: &Tin, dough: Mass, rise: Factor) -> Result<DoughHeight,
 }
 
 /// The share of the depth up to which the tin holds `wanted` cm³.
-fn found(room: &Room, wanted: f64) -> f64 {
+fn found(room: &Capacity, wanted: f64) -> f64 {
     let (mut low, mut high) = (0.0, 1.0);
     for _ in 0..HALVINGS {
         let middle = (low + high) / 2.0;

@@ -1,9 +1,9 @@
 //! Filling: how much dough tins take, and whether a batch is too much or too little for them.
 
 use super::error::TinError;
-use super::room::Room;
+use super::capacity::Capacity;
 use super::shape::Tins;
-use super::usual::UsualRoom;
+use super::usual::UsualSpecificVolume;
 use crate::engine::formula::Bread;
 use crate::engine::quantity::{Mass, SpecificVolume, Volume};
 
@@ -32,7 +32,7 @@ pub struct Filling {
     /// Room in one tin.
     pub volume: Volume,
     /// What is usual.
-    pub usual: UsualRoom,
+    pub usual: UsualSpecificVolume,
     /// The volume for a gram of dough that `each` and `all` go by.
     pub wished: SpecificVolume,
     /// Dough for one tin at `wished`.
@@ -54,7 +54,7 @@ pub struct Filling {
 /// Dough for a tin = its volume / (volume for a gram), cm³ over cm³/g. The usual volume depends on
 /// the kind of bread; `wished` overrides it.
 ///
-/// Source: common practice; see [`UsualRoom`].
+/// Source: common practice; see [`UsualSpecificVolume`].
 ///
 /// # Errors
 /// [`TinError::NoSides`] for a tray; [`TinError::TubeFillsTin`] for a ring whose tube fills it;
@@ -65,8 +65,8 @@ pub fn filling(
     wished: Option<SpecificVolume>,
     there: Option<Mass>,
 ) -> Result<Filling, TinError> {
-    let volume = Room::of(&tins.tin)?.volume()?;
-    let usual = UsualRoom::of(bread, &tins.tin);
+    let volume = Capacity::of(&tins.tin)?.volume()?;
+    let usual = UsualSpecificVolume::of(bread, &tins.tin);
     let wished = wished.unwrap_or(usual.taken);
     let each = volume.filled_at(wished)?;
     let count = f64::from(tins.count.get());
@@ -98,7 +98,7 @@ pub fn filling(
     })
 }
 
-fn fullness(volume: Volume, usual: UsualRoom, there: Mass) -> Result<Fullness, TinError> {
+fn fullness(volume: Volume, usual: UsualSpecificVolume, there: Mass) -> Result<Fullness, TinError> {
     let most = volume.filled_at(usual.least)?;
     let least = volume.filled_at(usual.most)?;
     Ok(if there > most {

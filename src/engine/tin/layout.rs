@@ -8,7 +8,7 @@ use super::grid::{Grid, MOST_PIECES, best};
 use super::round_layout::{around, in_round};
 use super::shape::{Across, Tin, TinShape};
 use super::spot::{Spot, spot};
-use super::usual::DOUGH_ROOM;
+use super::usual::DOUGH_SPECIFIC_VOLUME;
 use crate::engine::quantity::{Factor, Length, Mass};
 
 /// What is drawn round the pieces: the bottom of the tin.
@@ -66,7 +66,7 @@ pub struct Layout {
 /// A piece is taken as a ball of its dough: across = (6·m·v/π)^⅓, grown by the cube root of the
 /// rise. In a round tin pieces lie in circles, in a ring around the tube.
 ///
-/// Source: geometry; dough at rest: see [`DOUGH_ROOM`].
+/// Source: geometry; dough at rest: see [`DOUGH_SPECIFIC_VOLUME`].
 ///
 /// # Errors
 /// [`TinError::TooManyPieces`] above [`MOST_PIECES`]; [`TinError`] when a piece weighs nothing.
@@ -84,7 +84,7 @@ pub fn layout(
     if each <= Mass::ZERO {
         return Err(TinError::NoDough);
     }
-    let first = each.grams() * DOUGH_ROOM.cubic_centimetres_per_gram();
+    let first = each.grams() * DOUGH_SPECIFIC_VOLUME.cubic_centimetres_per_gram();
     let ball = |volume: f64| Length::from_metres(libm::cbrt(6.0 * volume / PI) / 100.0);
     let (put_in, risen) = (ball(first)?, ball(first * rise.number())?);
     let laid = lay(tin, pieces, rows)?;

@@ -6,7 +6,7 @@ use crate::engine::quantity::SpecificVolume;
 
 /// Volume of tin for a gram of dough, from the fullest usual tin to the emptiest.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct UsualRoom {
+pub struct UsualSpecificVolume {
     /// The fullest.
     pub least: SpecificVolume,
     /// The default.
@@ -20,7 +20,7 @@ pub struct UsualRoom {
 /// The specific volume of dough before it rises, 0.85 cm³/g.
 ///
 /// Source: a handbook of sourdough biotechnology, Table 3.4 (specific volume of dough).
-pub const DOUGH_ROOM: SpecificVolume = SpecificVolume::known(0.85);
+pub const DOUGH_SPECIFIC_VOLUME: SpecificVolume = SpecificVolume::known(0.85);
 
 const OPEN: &str = "Tsuji culinary school, column on tin sizes (2016): 3.8 to 3.9 in open tins; \
                     3.8 to 4.0 is usual for milk bread; common practice";
@@ -29,7 +29,7 @@ const RICH: &str = "common practice: 3.0 to 3.5 in brioche tins";
 const HEAVY: &str = "common practice: 2.2 to 3.0 for rye in tins";
 const CUPS: &str = "common practice: cups filled a third to a half";
 
-impl UsualRoom {
+impl UsualSpecificVolume {
     /// What is usual for a kind of bread in a tin.
     #[must_use]
     pub const fn of(bread: Bread, tin: &Tin) -> Self {

@@ -4,9 +4,9 @@ use super::convert::Converted;
 use super::dough_height::DoughHeight;
 use super::filling::Filling;
 use super::layout::Layout;
-use super::room::{Room, cm};
+use super::capacity::{Capacity, cm};
 use super::shape::{Tin, TinShape};
-use super::usual::DOUGH_ROOM;
+use super::usual::DOUGH_SPECIFIC_VOLUME;
 use crate::engine::quantity::{Length, Mass, SpecificVolume};
 use crate::engine::working::{Given, Line, given};
 
@@ -17,7 +17,7 @@ impl Tin {
     /// The step that leads to its volume; none for a tray.
     #[must_use]
     pub fn working(&self) -> Option<Line> {
-        let volume = Room::of(self).ok()?.volume().ok()?.cubic_centimetres();
+        let volume = Capacity::of(self).ok()?.volume().ok()?.cubic_centimetres();
         let (rule, with) = rule_of(&self.shape)?;
         Some(Line {
             rule: rule.into(),
@@ -114,7 +114,7 @@ impl DoughHeight {
                 rule: "m × v × f".into(),
                 with: vec![
                     grams("m", "dough in a tin", self.dough),
-                    room("v", "room a gram takes at first", DOUGH_ROOM),
+                    room("v", "room a gram takes at first", DOUGH_SPECIFIC_VOLUME),
                     given("f", "times its first volume", self.rise.number(), ""),
                 ],
                 gives: given("R", "room it takes", risen, "cm³"),
@@ -149,7 +149,7 @@ impl Layout {
             rule: format!("(6 × m × v / {PI}) ^ (1 / 3)").into(),
             with: vec![
                 grams("m", "one piece", each),
-                room("v", "room a gram takes at first", DOUGH_ROOM),
+                room("v", "room a gram takes at first", DOUGH_SPECIFIC_VOLUME),
             ],
             gives: long("d", "across the ball", self.ball),
             source: GEOMETRY.into(),

@@ -2,7 +2,7 @@
 //! for the scale.
 
 use super::BatchResults;
-use crate::engine::batch::{Shown, SolutionAid};
+use crate::engine::batch::{ScaleReading, SolutionAid};
 use crate::engine::formula::{Formula, LineAt, PartKind};
 use crate::engine::working::Line;
 
@@ -59,7 +59,7 @@ impl BatchResults {
         let lines = self.rounded.iter().flat_map(|rounded| rounded.with_aids());
         let hard = lines.map(|line| HardToWeigh {
             at: line.at,
-            below_scale: line.shown == Shown::BelowScale,
+            below_scale: line.reading == ScaleReading::BelowScale,
         });
         hard.collect()
     }

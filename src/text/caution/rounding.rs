@@ -3,7 +3,7 @@
 use super::Advice;
 use super::advice::COMMON_PRACTICE;
 use crate::engine::batch::{
-    PocketScale, RoundedLine, Shown, SolutionAid, WeighingAids, YeastSolution,
+    PocketScale, RoundedLine, ScaleReading, SolutionAid, WeighingAids, YeastSolution,
 };
 use crate::text::{format, format_options::FormatOptions, tr};
 
@@ -12,15 +12,15 @@ use crate::text::{format, format_options::FormatOptions, tr};
 pub fn rounding(food: &str, line: &RoundedLine, options: FormatOptions) -> Option<Advice> {
     let aids = line.aids.as_ref()?;
     let exact = format::mass(line.exact, options);
-    let means = match (line.shown, line.error_share) {
-        (Shown::AsWeighed, Some(off)) => tr!(
+    let means = match (line.reading, line.error_share) {
+        (ScaleReading::AsWeighed, Some(off)) => tr!(
             "{food}: for {exact} the scale shows {first}, which is {second} off.",
             food = food,
             exact = exact,
             first = format::mass_weighed(line.weighed, line.division, options),
             second = format::share(off, options)
         ),
-        (Shown::AsWeighed | Shown::BelowScale, _) => tr!(
+        (ScaleReading::AsWeighed | ScaleReading::BelowScale, _) => tr!(
             "{food}: {exact} is too little for a scale that steps by {value}.",
             food = food,
             exact = exact,

@@ -57,7 +57,7 @@ fn line(line: &RoundedLine) -> Value {
         "stream": line.at.part, "line": line.at.line,
         "exact_g": line.exact.grams(), "division_g": line.division.grams(),
         "on_pocket_scale": line.on_pocket_scale, "weighed_g": line.weighed.grams(),
-        "shown": snake(&line.shown), "error_g": line.error.grams(),
+        "shown": snake(&line.reading), "error_g": line.error.grams(),
         "error_share": line.error_share.map(Share::fraction),
         "percent_exact_share": line.percent_exact.map(Share::fraction),
         "percent_weighed_share": line.percent_weighed.map(Share::fraction),

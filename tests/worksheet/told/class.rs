@@ -118,7 +118,7 @@ pub(super) fn allergens(asked: &Asked) -> Value {
         let row = |row: &AllergenRow| {
             json!({
                 "allergen": snake(&row.allergen), "contained": row.contained(),
-                "told_by": row.told_by.iter().map(snake).collect::<Vec<_>>(),
+                "told_by": row.sources.iter().map(snake).collect::<Vec<_>>(),
             })
         };
         found.rows.iter().map(row).collect::<Vec<_>>()

@@ -16,32 +16,32 @@ use crate::text::{
 #[component]
 pub fn AllergenCard() -> impl IntoView {
     let state = use_app_state();
-    let desk = WorkspaceStore::here();
-    let told = memo(move || {
-        let law = desk.law.get();
+    let workspace = WorkspaceStore::here();
+    let view = memo(move || {
+        let law = workspace.law.get();
         state.with(|sheet| {
             let formula = &sheet.formula;
-            let found = desk.pantry.with(|pantry| of(formula, pantry, law));
+            let found = workspace.pantry.with(|pantry| of(formula, pantry, law));
             allergens::view(&found, formula)
         })
     });
     let lines = |lines: Vec<AllergenLine>| {
-        let line = |line: AllergenLine| view! { <li><b>{line.name}</b>": " {line.told_by}</li> };
+        let line = |line: AllergenLine| view! { <li><b>{line.name}</b>": " {line.sources}</li> };
         view! { <ul class="plain">{lines.into_iter().map(line).collect_view()}</ul> }
     };
     view! {
         <section class="card" aria-label=tr!("Allergens")>
             <header>
                 <h2>{tr!("Allergens")}</h2>
-                <span class="quiet">{move || name::law(desk.law.get())}</span>
+                <span class="quiet">{move || name::law(workspace.law.get())}</span>
             </header>
             <div class="body">
-                <p class="follows"><b>{move || told.with(|told| told.says.clone())}</b></p>
-                {move || lines(told.with(|told| told.contains.clone()))}
-                {move || lines(told.with(|told| told.may_contain.clone()))}
-                <p class="quiet">{move || told.with(|told| told.note)} " " {text(LOCAL_RULES)}</p>
-                <Marked id="kitchen-allergen" label=tr!("May come from your kitchen") selected=Signal::derive(move || desk.pantry.with(|pantry| pantry.kitchen.clone()))
-                    changed=Callback::new(move |marked| { desk.pantry.change(|pantry| pantry.kitchen = marked); }) />
+                <p class="follows"><b>{move || view.with(|view| view.says.clone())}</b></p>
+                {move || lines(view.with(|view| view.contains.clone()))}
+                {move || lines(view.with(|view| view.may_contain.clone()))}
+                <p class="quiet">{move || view.with(|view| view.note)} " " {text(LOCAL_RULES)}</p>
+                <Marked id="kitchen-allergen" label=tr!("May come from your kitchen") holds=Signal::derive(move || workspace.pantry.with(|pantry| pantry.kitchen.clone()))
+                    changed=Callback::new(move |marked| { workspace.pantry.change(|pantry| pantry.kitchen = marked); }) />
             </div>
         </section>
     }

@@ -20,29 +20,29 @@ use crate::text::{
 #[component]
 pub fn ClassCard() -> impl IntoView {
     let state = use_app_state();
-    let desk = WorkspaceStore::here();
+    let workspace = WorkspaceStore::here();
     let scales = memo(move || state.kitchen.with(|kitchen| kitchen.scales));
     let results = memo(move || {
-        let settings = desk.settings.get();
+        let settings = workspace.settings.get();
         state.with(|sheet| class::of(sheet, &settings, scales.get()))
     });
-    let told = memo(move || {
+    let view = memo(move || {
         let options = state.options.get();
         results
             .with(|results| text::class::view(results, options))
             .map_err(|error| error.sentence(options))
     });
     let advice = memo(move || {
-        told.with(|told: &Result<ClassView, String>| told.as_ref().ok()?.stagger.clone())
+        view.with(|view: &Result<ClassView, String>| view.as_ref().ok()?.stagger.clone())
     });
     let make = move |()| {
-        let settings = desk.settings.get_untracked();
+        let settings = workspace.settings.get_untracked();
         state.edit(|sheet| sheet.batch.wanted = settings.target());
         announce(tr!("The batch is now the whole class’s."));
     };
     let plan = move |()| {
         let oven = results.with_untracked(|results| results.oven.clone());
-        if oven.is_ok_and(|oven| desk.plan_loads(oven.as_planned())) {
+        if oven.is_ok_and(|oven| workspace.plan_loads(oven.as_planned())) {
             state.place.set(Place::Day);
             focus::to_the_top();
             focus::move_to(HEADING);
@@ -56,14 +56,14 @@ pub fn ClassCard() -> impl IntoView {
         <details class="card fold" id="class">
             <summary>
                 <span class="title">{tr!("Class")}</span>
-                <span class="quiet">{move || told.with(|told| told.as_ref().map(|told| told.title.clone()).unwrap_or_default())}</span>
+                <span class="quiet">{move || view.with(|view| view.as_ref().map(|view| view.title.clone()).unwrap_or_default())}</span>
             </summary>
             <div class="body">
                 <ClassBoxes />
                 <AdviceCard title=tr!("The oven and the class") advice />
-                {move || match told.get() {
-                    Ok(told) => view! { <Sheet told /> }.into_any(),
-                    Err(says) => view! { <p class="error">{says}</p> }.into_any(),
+                {move || match view.get() {
+                    Ok(view) => view! { <Sheet view /> }.into_any(),
+                    Err(says) => view! { <p class="trouble">{says}</p> }.into_any(),
                 }}
                 <div class="buttons">
                     <Button label=tr!("Make the batch the whole class’s") on_tap=make />
@@ -80,7 +80,7 @@ pub fn ClassCard() -> impl IntoView {
 #[component]
 fn Sheet(
     /// What it shows.
-    told: ClassView,
+    view: ClassView,
 ) -> impl IntoView {
     let bench = |bench: BenchView| view! { <h3>{bench.title}</h3> {bench.parts.into_iter().map(weigh_table).collect_view()} };
     let items = |all: Vec<String>| {
@@ -89,12 +89,12 @@ fn Sheet(
             .collect_view()
     };
     view! {
-        {told.benches.into_iter().map(bench).collect_view()}
+        {view.benches.into_iter().map(bench).collect_view()}
         <h3>{tr!("Everything together")}</h3>
-        {told.total.into_iter().map(weigh_table).collect_view()}
+        {view.total.into_iter().map(weigh_table).collect_view()}
         <h3>{tr!("Bowls")}</h3>
-        <ul class="plain">{items(told.bowls)}</ul>
+        <ul class="plain">{items(view.bowls)}</ul>
         <h3>{tr!("Oven")}</h3>
-        <ul class="plain">{items(told.loads)}</ul>
+        <ul class="plain">{items(view.loads)}</ul>
     }
 }

@@ -28,7 +28,7 @@ pub fn DivideCard() -> impl IntoView {
     let state = use_app_state();
     let answers = BatchAnswers::here();
     let divided = memo(move || answers.dividing(state).map(|dividing| dividing.divided));
-    let told = memo(move || {
+    let view = memo(move || {
         let options = state.options.get();
         divided.with(|divided| match divided {
             Some(Ok(divided)) => (
@@ -40,7 +40,7 @@ pub fn DivideCard() -> impl IntoView {
         })
     });
     let shown = memo(move || Shown {
-        value: told.with(|told| told.0.clone()),
+        value: view.with(|view| view.0.clone()),
         was: None,
     });
     let working = move |()| {
@@ -60,7 +60,7 @@ pub fn DivideCard() -> impl IntoView {
                     <PiecesBox />
                 </div>
                 <div class="figures"><Figure label=tr!("Divide it into") shown working=Callback::new(working) /></div>
-                <p class="quiet follows">{move || told.with(|told| told.1.clone())}</p>
+                <p class="quiet follows">{move || view.with(|view| view.1.clone())}</p>
                 <Forget />
             </div>
         </section>

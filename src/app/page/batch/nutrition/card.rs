@@ -17,10 +17,10 @@ use crate::text::{
 #[component]
 pub fn NutritionCard() -> impl IntoView {
     let state = use_app_state();
-    let desk = WorkspaceStore::here();
+    let workspace = WorkspaceStore::here();
     let answers = BatchAnswers::here();
-    let told = memo(move || {
-        let (options, law) = (state.options.get(), desk.law.get());
+    let view = memo(move || {
+        let (options, law) = (state.options.get(), workspace.law.get());
         let found =
             state.with(|sheet| answers.read_scaled(|scaled| nutrition::of(sheet, scaled, law)))?;
         let view = found.map(|found| text::nutrition::view(&found, options));
@@ -34,9 +34,9 @@ pub fn NutritionCard() -> impl IntoView {
                 <span class="quiet">{tr!("an estimate")}</span>
             </summary>
             <div class="body">
-                <Choice id="label-law" label=tr!("Rounded and named by the law of") answers=laws selected=desk.law on_select=Callback::new(move |law| desk.law.set(law)) />
-                {move || match told.get() {
-                    Some(Ok(told)) => view! { <Table told /> }.into_any(),
+                <Choice id="label-law" label=tr!("Rounded and named by the law of") answers=laws holds=workspace.law chosen=Callback::new(move |law| workspace.law.set(law)) />
+                {move || match view.get() {
+                    Some(Ok(view)) => view! { <Table view /> }.into_any(),
                     Some(Err(says)) => view! { <p>{says}</p> }.into_any(),
                     None => ().into_any(),
                 }}
@@ -48,10 +48,10 @@ pub fn NutritionCard() -> impl IntoView {
 #[component]
 fn Table(
     /// What it shows.
-    told: NutritionView,
+    view: NutritionView,
 ) -> impl IntoView {
     let state = use_app_state();
-    let heads = told
+    let heads = view
         .columns
         .iter()
         .map(|head| view! { <th scope="col">{head.clone()}</th> })
@@ -85,9 +85,9 @@ fn Table(
         <div class="table-holds">
             <table class="label-table">
                 <thead><tr><td></td>{heads}</tr></thead>
-                <tbody>{told.rows.into_iter().map(row).collect_view()}</tbody>
+                <tbody>{view.rows.into_iter().map(row).collect_view()}</tbody>
             </table>
         </div>
-        <p class="quiet">{told.note}</p>
+        <p class="quiet">{view.note}</p>
     }
 }

@@ -21,34 +21,35 @@ use crate::text::{
 #[component]
 pub fn ShoppingCard() -> impl IntoView {
     let state = use_app_state();
-    let desk = WorkspaceStore::here();
+    let workspace = WorkspaceStore::here();
     let answers = BatchAnswers::here();
-    let told = memo(move || {
+    let view = memo(move || {
         let options = state.options.get();
-        let found = desk.pantry.with(|pantry| {
+        let found = workspace.pantry.with(|pantry| {
             let found = answers.read_scaled(|scaled| shopping::of(scaled, pantry))?;
             let view = found.map(|found| text::shopping::view(&found, &pantry.currency, options));
             Some(view)
         })?;
         Some(found.map_err(|error| error.sentence(options)))
     });
-    let currency = memo(move || desk.pantry.with(|pantry| pantry.currency.clone()));
+    let currency = memo(move || workspace.pantry.with(|pantry| pantry.currency.clone()));
     let name_money = move |text: String| {
-        desk.pantry
+        workspace
+            .pantry
             .update(|pantry| pantry.currency = plain::name(&text, Pantry::CURRENCY_LENGTH));
     };
     view! {
         <details class="card fold">
             <summary>
                 <span class="title">{tr!("Shopping and cost")}</span>
-                <span class="quiet">{move || told.with(|told| match told {
-                    Some(Ok(told)) => told.used.clone(),
+                <span class="quiet">{move || view.with(|view| match view {
+                    Some(Ok(view)) => view.used.clone(),
                     Some(Err(_)) | None => String::new(),
                 })}</span>
             </summary>
             <div class="body">
-                {move || match told.get() {
-                    Some(Ok(told)) => view! { <List told /> }.into_any(),
+                {move || match view.get() {
+                    Some(Ok(view)) => view! { <List view /> }.into_any(),
                     Some(Err(says)) => view! { <p>{says}</p> }.into_any(),
                     None => ().into_any(),
                 }}
@@ -62,7 +63,7 @@ pub fn ShoppingCard() -> impl IntoView {
 #[component]
 fn List(
     /// What it shows.
-    told: ShoppingView,
+    view: ShoppingView,
 ) -> impl IntoView {
     let ShoppingView {
         rows,
@@ -72,7 +73,7 @@ fn List(
         missing,
         text,
         working,
-    } = told;
+    } = view;
     let copy = move |()| {
         let text = text.clone();
         spawn_local(async move {

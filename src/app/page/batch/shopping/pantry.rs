@@ -55,17 +55,17 @@ fn Packet(
     /// Changes them.
     set: fn(&mut PantryItem, Vec<Allergen>),
 ) -> impl IntoView {
-    let desk = WorkspaceStore::here();
+    let workspace = WorkspaceStore::here();
     let holds = Signal::derive(move || {
         let food = food.get();
-        desk.pantry.with(|pantry| {
+        workspace.pantry.with(|pantry| {
             let item = food.as_ref().and_then(|food| pantry.item(food));
             item.map(|item| look(item).clone()).unwrap_or_default()
         })
     });
     let changed = move |marked| {
         if let Some(food) = food.get_untracked() {
-            desk.pantry.change(|pantry| {
+            workspace.pantry.change(|pantry| {
                 if let Some(item) = pantry.item_mut(&food) {
                     set(item, marked);
                 }

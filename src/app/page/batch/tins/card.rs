@@ -21,7 +21,7 @@ use crate::text::{self, chart::TinPlan, name, tins::TinView, tr};
 pub fn TinCard() -> impl IntoView {
     let state = use_app_state();
     let answers = BatchAnswers::here();
-    let told = memo(move || {
+    let view = memo(move || {
         let options = state.options.get();
         let tins = state.with(|sheet| answers.read_scaled(|scaled| tins::of(sheet, scaled)));
         tins.flatten().map(|tins| text::tins::view(&tins, options))
@@ -35,7 +35,7 @@ pub fn TinCard() -> impl IntoView {
     let choose = move |kind: Option<TinKind>| {
         state.edit(|sheet| sheet.batch.tin = kind.map(|kind| TinUse::of(kind.tin())));
     };
-    let there = memo(move || told.with(Option::is_some));
+    let there = memo(move || view.with(Option::is_some));
     view! {
         <section class="card" aria-label=tr!("Tin")>
             <header>
@@ -48,7 +48,7 @@ pub fn TinCard() -> impl IntoView {
                 </div>
                 <Show when=move || there.get()>
                     <TinBoxes />
-                    <Told told />
+                    <TinFigures view />
                 </Show>
                 <SavedTins />
             </div>
@@ -60,13 +60,13 @@ type Look = fn(&TinView) -> String;
 
 /// What follows from the tin.
 #[component]
-fn Told(
+fn TinFigures(
     /// What it shows.
-    told: Memo<Option<TinView>>,
+    view: Memo<Option<TinView>>,
 ) -> impl IntoView {
     let state = use_app_state();
     let text = move |look: Look| {
-        memo(move || told.with(|told| told.as_ref().map(look).unwrap_or_default()))
+        memo(move || view.with(|view| view.as_ref().map(look).unwrap_or_default()))
     };
     let figure = move |look: Look| {
         let text = text(look);
@@ -77,17 +77,17 @@ fn Told(
     };
     let working = move |look: fn(&TinView) -> &Vec<Line>| {
         Callback::new(move |()| {
-            told.with_untracked(|told| told.as_ref().map(look).cloned().unwrap_or_default())
+            view.with_untracked(|view| view.as_ref().map(look).cloned().unwrap_or_default())
         })
     };
-    let height_working = working(|told| &told.height_working);
-    let working = working(|told| &told.working);
-    let advice = memo(move || told.with(|told| told.as_ref()?.advice.clone()));
-    let plan = memo(move || told.with(|told| told.as_ref().map(|told| told.plan.clone())));
-    let height = text(|told| told.height.clone());
-    let uneven = text(|told| told.uneven.clone().unwrap_or_default());
+    let height_working = working(|view| &view.height_working);
+    let working = working(|view| &view.working);
+    let advice = memo(move || view.with(|view| view.as_ref()?.advice.clone()));
+    let plan = memo(move || view.with(|view| view.as_ref().map(|view| view.plan.clone())));
+    let height = text(|view| view.height.clone());
+    let uneven = text(|view| view.uneven.clone().unwrap_or_default());
     let fill = move |()| {
-        let dough = told.with_untracked(|told| told.as_ref()?.dough);
+        let dough = view.with_untracked(|view| view.as_ref()?.dough);
         if let Some(dough) = dough {
             state.edit(|sheet| sheet.batch.wanted = BatchTarget::Dough(dough));
             announce(tr!("The batch is now as large as the tins want it."));
@@ -95,11 +95,11 @@ fn Told(
     };
     view! {
         <div class="figures">
-            <Figure label=tr!("Room in one tin") shown=figure(|told| told.room.clone()) working />
-            <Figure label=tr!("Dough that suits the tins") shown=figure(|told| told.wanted.clone()) working />
-            <Figure label=tr!("This batch has") shown=figure(|told| told.found.clone()) working />
+            <Figure label=tr!("Room in one tin") shown=figure(|view| view.room.clone()) working />
+            <Figure label=tr!("Dough that suits the tins") shown=figure(|view| view.wanted.clone()) working />
+            <Figure label=tr!("This batch has") shown=figure(|view| view.found.clone()) working />
         </div>
-        <p class="quiet follows">{figure(|told| told.usual.clone()).get_untracked().value}</p>
+        <p class="quiet follows">{figure(|view| view.usual.clone()).get_untracked().value}</p>
         <AdviceCard title=tr!("The tin and the dough") advice />
         <Plan plan />
         <p class="follows">{move || height.get()}</p>

@@ -15,15 +15,19 @@ use crate::text::{Trouble, name, tins::measures, tr};
 #[component]
 pub fn SavedTins() -> impl IntoView {
     let state = use_app_state();
-    let desk = WorkspaceStore::here();
+    let workspace = WorkspaceStore::here();
     let here = memo(move || state.with(|sheet| sheet.batch.tin.map(|used| used.tins.tin)));
     let is_saved = memo(move || {
         let tin = here.get();
-        tin.is_some_and(|tin| desk.tins.with(|saved| tins::is_saved(&tin, &saved.tins)))
+        tin.is_some_and(|tin| {
+            workspace
+                .tins
+                .with(|saved| tins::is_saved(&tin, &saved.tins))
+        })
     });
     let save = move |()| {
         if let Some(tin) = here.get_untracked() {
-            desk.tins.change(|all| {
+            workspace.tins.change(|all| {
                 all.tins.push(SavedTin {
                     name: name::tin_kind(tin.kind()).to_owned(),
                     tin,
@@ -33,7 +37,7 @@ pub fn SavedTins() -> impl IntoView {
         }
     };
     let forget = move |()| {
-        desk.tins.change(|all| {
+        workspace.tins.change(|all| {
             all.tins
                 .retain(|saved| Some(saved.tin) != here.get_untracked());
         });
@@ -43,7 +47,7 @@ pub fn SavedTins() -> impl IntoView {
         let options = state.options.get();
         let mut all: Vec<(Option<usize>, String)> =
             vec![(None, tr!("choose one of your tins").to_owned())];
-        desk.tins.with(|saved| {
+        workspace.tins.with(|saved| {
             for (at, saved) in saved.tins.iter().enumerate() {
                 all.push((
                     Some(at),
@@ -53,7 +57,7 @@ pub fn SavedTins() -> impl IntoView {
         });
         all
     });
-    let some = memo(move || desk.tins.with(|saved| !saved.tins.is_empty()));
+    let some = memo(move || workspace.tins.with(|saved| !saved.tins.is_empty()));
     let is_here = memo(move || here.get().is_some());
     view! {
         <div class="buttons">
@@ -66,16 +70,16 @@ pub fn SavedTins() -> impl IntoView {
         </div>
         <Show when=move || some.get()>
             <div class="boxes">
-                <PickOne id="tin-saved" label=tr!("Bake it in another tin, this dough") answers=listed selected=Signal::stored(None) on_select=Callback::new(move |at| take(state, desk, at, false)) />
-                <PickOne id="tin-carry" label=tr!("Carry it over to another tin, the dough growing with it") answers=listed selected=Signal::stored(None) on_select=Callback::new(move |at| take(state, desk, at, true)) />
+                <PickOne id="tin-saved" label=tr!("Bake it in another tin, this dough") answers=listed holds=Signal::stored(None) chosen=Callback::new(move |at| take(state, workspace, at, false)) />
+                <PickOne id="tin-carry" label=tr!("Carry it over to another tin, the dough growing with it") answers=listed holds=Signal::stored(None) chosen=Callback::new(move |at| take(state, workspace, at, true)) />
             </div>
         </Show>
     }
 }
 
 /// Takes one of the user's tins; with `carry` the dough grows from the old tin to the new.
-fn take(state: AppState, desk: WorkspaceStore, at: Option<usize>, carry: bool) {
-    let found = desk
+fn take(state: AppState, workspace: WorkspaceStore, at: Option<usize>, carry: bool) {
+    let found = workspace
         .tins
         .with_untracked(|all| at.and_then(|at| all.tins.get(at).map(|saved| saved.tin)));
     let Some(tin) = found else { return };

@@ -16,7 +16,7 @@ use crate::engine::quantity::{Length, Volume};
 ///
 /// Source: prismatoid and frustum of a cone (geometry).
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Room {
+pub struct Capacity {
     /// Level area at the bottom, cm².
     level: f64,
     /// Coefficient of t, cm².
@@ -27,7 +27,7 @@ pub struct Room {
     deep: f64,
 }
 
-impl Room {
+impl Capacity {
     /// The capacity of one tin, all of its cups together.
     ///
     /// # Errors

@@ -26,7 +26,7 @@ pub struct Marks {
 
 /// What says that an allergen is in the bread, or may be.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Telling {
+pub enum AllergenSource {
     /// The ingredient itself.
     Ingredient(LineAt),
     /// The user's mark on an ingredient: it contains it.
@@ -43,7 +43,7 @@ pub struct AllergenRow {
     /// Which.
     pub allergen: Allergen,
     /// What says so, each line once.
-    pub told_by: Vec<Telling>,
+    pub sources: Vec<AllergenSource>,
 }
 
 impl AllergenRow {
@@ -51,8 +51,8 @@ impl AllergenRow {
     #[must_use]
     pub fn contained(&self) -> bool {
         let certain =
-            |telling: &Telling| matches!(telling, Telling::Ingredient(_) | Telling::Marked(_));
-        self.told_by.iter().any(certain)
+            |source: &AllergenSource| matches!(source, AllergenSource::Ingredient(_) | AllergenSource::Marked(_));
+        self.sources.iter().any(certain)
     }
 }
 
@@ -69,12 +69,12 @@ pub fn allergens(formula: &Formula, marks: &Marks, law: LabelLaw) -> Vec<Allerge
         .filter(named)
         .map(|allergen| AllergenRow {
             allergen,
-            told_by: told_by(formula, marks, allergen),
+            sources: sources(formula, marks, allergen),
         });
-    rows.filter(|row| !row.told_by.is_empty()).collect()
+    rows.filter(|row| !row.sources.is_empty()).collect()
 }
 
-fn told_by(formula: &Formula, marks: &Marks, allergen: Allergen) -> Vec<Telling> {
+fn sources(formula: &Formula, marks: &Marks, allergen: Allergen) -> Vec<AllergenSource> {
     let mut told = Vec::new();
     for (part, own) in formula.parts.iter().enumerate() {
         for (line, written) in own.lines.iter().enumerate() {
@@ -87,20 +87,20 @@ fn told_by(formula: &Formula, marks: &Marks, allergen: Allergen) -> Vec<Telling>
         }
     }
     if marks.kitchen.contains(&allergen) {
-        told.push(Telling::Kitchen);
+        told.push(AllergenSource::Kitchen);
     }
     told
 }
 
-fn by_line(food: &Food, marks: &Marks, allergen: Allergen, at: LineAt) -> Option<Telling> {
+fn by_line(food: &Food, marks: &Marks, allergen: Allergen, at: LineAt) -> Option<AllergenSource> {
     if food.allergens().contains(&allergen) {
-        return Some(Telling::Ingredient(at));
+        return Some(AllergenSource::Ingredient(at));
     }
     let marked = || marks.foods.iter().filter(|mark| mark.food == *food);
     if marked().any(|mark| mark.contains.contains(&allergen)) {
-        return Some(Telling::Marked(at));
+        return Some(AllergenSource::Marked(at));
     }
     marked()
         .any(|mark| mark.may_contain.contains(&allergen))
-        .then_some(Telling::MayContain(at))
+        .then_some(AllergenSource::MayContain(at))
 }
