@@ -273,3 +273,24 @@ fn a_division_that_no_scale_has_is_refused() {
     is_at(&error, "scales.main_g");
     assert!(matches!(error.fault, RecordFault::Division(_)), "{error}");
 }
+
+/// What is written as fields is read from fields only, though its values stood in the right order.
+#[test]
+fn a_list_in_place_of_fields_is_refused() {
+    let fields = RecordFault::WrongType {
+        wanted: Expected::Fields,
+    };
+    let text = main_record();
+    let from = text.find("\"losses\":{").unwrap();
+    let to = from + text[from..].find('}').unwrap() + 1;
+    let listed = format!("{}\"losses\":[0,0,0,0,0]{}", &text[..from], &text[to..]);
+    let error = Sheet::read(&listed).unwrap_err();
+    is_at(&error, "batch.losses");
+    assert_eq!(error.fault, fields);
+    let error = with(
+        "{\"ingredient\":1001,\"name\":\"Dark chocolate\",\"mass_g\":85}",
+        "[1001,\"Dark chocolate\",85]",
+    );
+    is_at(&error, "formula.streams[3].lines[0]");
+    assert_eq!(error.fault, fields);
+}
