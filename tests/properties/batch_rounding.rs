@@ -26,7 +26,11 @@ fn rounding_is_bounded_by_half_a_division_a_line() {
                 let whole = line.division.times(line.division.whole_in(line.weighed));
                 alike(whole.grams(), line.weighed.grams(), "whole divisions");
                 let nothing = line.exact > Mass::ZERO && line.weighed == Mass::ZERO;
-                assert_eq!(line.reading == ScaleReading::BelowScale, nothing, "{line:?}");
+                assert_eq!(
+                    line.reading == ScaleReading::BelowScale,
+                    nothing,
+                    "{line:?}"
+                );
                 let share = line.error_share.map_or(0.0, Share::fraction);
                 assert_eq!(line.aids.is_some(), share > 0.02, "{line:?}");
                 if formula.parts[line.at.part].kind.in_dough() {

@@ -5,7 +5,7 @@ use std::num::NonZeroU16;
 use softcrumb::engine::formula::Bread;
 use softcrumb::engine::quantity::{Factor, Length, Mass};
 use softcrumb::engine::tin::{
-    Across, MOST_PIECES, Capacity, Tin, TinError, TinShape, Tins, convert, dough_height, filling,
+    Across, Capacity, MOST_PIECES, Tin, TinError, TinShape, Tins, convert, dough_height, filling,
     layout,
 };
 

@@ -6,8 +6,8 @@ use softcrumb::engine::batch::{Losses, Scaled, scale};
 use softcrumb::engine::formula::{Formula, LineAt};
 use softcrumb::engine::ingredients::{Allergen, Food, Listed};
 use softcrumb::engine::nutrition::{
-    EuGroup, FoodMark, LabelLaw, Marks, Nutrients, NutritionError, AllergenSource, UsMajor, allergens,
-    energy_eu, energy_us, nutrition,
+    AllergenSource, EuGroup, FoodMark, LabelLaw, Marks, Nutrients, NutritionError, UsMajor,
+    allergens, energy_eu, energy_us, nutrition,
 };
 use softcrumb::engine::quantity::{Mass, Share};
 use softcrumb::sheet::{Sheet, examples};
@@ -217,7 +217,10 @@ fn marks_add_to_what_the_ingredient_says_and_may_contain_stays_apart() {
     let all = allergens(&formula, &marks, LabelLaw::Eu);
     assert_eq!(all.len(), plain.len() + 4);
     let row = |wanted| all.iter().find(|row| row.allergen == wanted).unwrap();
-    assert_eq!(row(Allergen::Soybeans).sources, [AllergenSource::Marked(at)]);
+    assert_eq!(
+        row(Allergen::Soybeans).sources,
+        [AllergenSource::Marked(at)]
+    );
     assert!(row(Allergen::Soybeans).contained());
     assert!(!row(Allergen::Hazelnuts).contained());
     assert_eq!(row(Allergen::Sesame).sources, [AllergenSource::Kitchen]);

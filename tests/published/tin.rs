@@ -5,8 +5,8 @@ use std::num::NonZeroU16;
 use softcrumb::engine::formula::Bread;
 use softcrumb::engine::quantity::{Factor, Length, Mass, SpecificVolume};
 use softcrumb::engine::tin::{
-    Across, Between, Fullness, Grid, Capacity, Tin, TinError, TinShape, Tins, convert, dough_height,
-    filling, grids, layout,
+    Across, Between, Capacity, Fullness, Grid, Tin, TinError, TinShape, Tins, convert,
+    dough_height, filling, grids, layout,
 };
 
 use crate::printed::{agrees, agrees_within};
@@ -56,7 +56,11 @@ fn one(tin: Tin) -> Tins {
 }
 
 fn volume(tin: &Tin) -> f64 {
-    Capacity::of(tin).unwrap().volume().unwrap().cubic_centimetres()
+    Capacity::of(tin)
+        .unwrap()
+        .volume()
+        .unwrap()
+        .cubic_centimetres()
 }
 
 fn room(number: f64) -> SpecificVolume {

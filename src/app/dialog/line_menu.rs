@@ -44,7 +44,7 @@ fn Counts(
     at: LineAt,
 ) -> impl IntoView {
     let state = use_app_state();
-    let holds = Signal::derive(move || {
+    let selected = Signal::derive(move || {
         state.with(|sheet| sheet.formula.line(at).is_some_and(Line::is_flour))
     });
     let chosen = move |counts: bool| {
@@ -55,7 +55,7 @@ fn Counts(
         });
     };
     let answers = vec![(true, tr!("Yes")), (false, tr!("No"))];
-    view! { <Choice id="counts" label=tr!("Counts as flour, so as part of the 100 %") answers selected=holds on_select=chosen /> }
+    view! { <Choice id="counts" label=tr!("Counts as flour, so as part of the 100 %") answers selected on_select=chosen /> }
 }
 
 /// Another ingredient in its place.

@@ -79,7 +79,7 @@ fn Kind(
     part: usize,
 ) -> impl IntoView {
     let state = use_app_state();
-    let holds = Signal::derive(move || {
+    let selected = Signal::derive(move || {
         state.with(|sheet| sheet.formula.parts.get(part).map(|own| own.kind))
     });
     let chosen = move |kind: Option<PartKind>| {
@@ -92,7 +92,7 @@ fn Kind(
     let kinds = PartKind::ALL
         .map(|kind| (Some(kind), name::part_kind(kind).to_owned()))
         .to_vec();
-    view! { <PickOne id="stream-kind" label=tr!("What it is") answers=Signal::stored(kinds) selected=holds on_select=chosen /> }
+    view! { <PickOne id="stream-kind" label=tr!("What it is") answers=Signal::stored(kinds) selected on_select=chosen /> }
 }
 
 /// The steam that was lost, found by weighing.

@@ -18,7 +18,7 @@ pub enum Picture {
     /// Boxes on a shelf.
     Shelf,
     /// A sheet with an arrow: share.
-    HandOut,
+    Share,
     /// Two sliders.
     Settings,
     /// Back a step.

@@ -28,7 +28,7 @@ pub fn TrialBar() -> impl IntoView {
         announce(tr!("Trial kept as a copy."));
     };
     let parted = memo(move || state.is_parted());
-    let idle = Signal::derive(move || state.is_stale());
+    let disabled = Signal::derive(move || state.is_stale());
     view! {
         <section class="trial-bar" aria-label=tr!("Trial")>
             <p>
@@ -40,9 +40,9 @@ pub fn TrialBar() -> impl IntoView {
             </Show>
             <div class="buttons">
                 <Button label=tr!("Drop") on_tap=move |()| drop_it() />
-                <Show when=move || parted.get() fallback=move || view! { <Button label=tr!("Keep") class="primary" idle on_tap=move |()| keep_it() /> }>
-                    <Button label=tr!("Keep over it") idle on_tap=move |()| keep_it() />
-                    <Button label=tr!("Keep as a copy") class="primary" idle on_tap=move |()| keep_apart() />
+                <Show when=move || parted.get() fallback=move || view! { <Button label=tr!("Keep") class="primary" disabled on_tap=move |()| keep_it() /> }>
+                    <Button label=tr!("Keep over it") disabled on_tap=move |()| keep_it() />
+                    <Button label=tr!("Keep as a copy") class="primary" disabled on_tap=move |()| keep_apart() />
                 </Show>
             </div>
         </section>

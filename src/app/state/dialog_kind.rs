@@ -39,7 +39,7 @@ pub enum DialogKind {
     /// The stored formulas.
     Shelf,
     /// Sharing and importing.
-    HandOut,
+    Share,
     /// Settings.
     Settings,
 }

@@ -50,8 +50,12 @@ impl AllergenRow {
     /// Whether it is in the bread, and not only may be.
     #[must_use]
     pub fn contained(&self) -> bool {
-        let certain =
-            |source: &AllergenSource| matches!(source, AllergenSource::Ingredient(_) | AllergenSource::Marked(_));
+        let certain = |source: &AllergenSource| {
+            matches!(
+                source,
+                AllergenSource::Ingredient(_) | AllergenSource::Marked(_)
+            )
+        };
         self.sources.iter().any(certain)
     }
 }

@@ -1,7 +1,7 @@
 //! Converting a dough from one set of tins to another.
 
-use super::error::TinError;
 use super::capacity::{Capacity, cm};
+use super::error::TinError;
 use super::shape::{Tin, TinShape, Tins};
 use crate::engine::quantity::{Factor, Mass};
 

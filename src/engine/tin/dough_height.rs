@@ -1,7 +1,7 @@
 //! Dough height: how high the risen dough reaches against the rim.
 
-use super::error::TinError;
 use super::capacity::Capacity;
+use super::error::TinError;
 use super::shape::Tin;
 use super::usual::DOUGH_SPECIFIC_VOLUME;
 use crate::engine::quantity::{Factor, Length, Mass, Share, Volume};
@@ -50,39 +50,39 @@ pub fn dough_height(tin: &Tin, dough: Mass, rise: Factor) -> Result<DoughHeight,
         return Err(TinError::NoDough);
     }
     let capacity = Capacity::of(tin)?;
-    let volume = room.volume()?;
+    let volume = capacity.volume()?;
     let first = dough.grams() * DOUGH_SPECIFIC_VOLUME.cubic_centimetres_per_gram();
     let risen = Volume::from_cubic_centimetres(first * rise.number())?;
     let fits = volume.cubic_centimetres().min(risen.cubic_centimetres());
     let up_the_side = if risen >= volume {
         1.0
     } else {
-        found(&room, fits)
+        found(&capacity, fits)
     };
-    let crown = (risen.cubic_centimetres() - fits) / room.at_rim();
-    let height = up_the_side * room.deep() + crown;
+    let crown = (risen.cubic_centimetres() - fits) / capacity.at_rim();
+    let height = up_the_side * capacity.deep() + crown;
     let off = |centimetres: f64| Length::from_metres(centimetres / 100.0).ok();
     Ok(DoughHeight {
         dough,
         rise,
         risen,
         tin: volume,
-        deep: Length::from_metres(room.deep() / 100.0)?,
-        of_rim: Share::from_fraction(height / room.deep())?,
-        below: off(room.deep() - height),
+        deep: Length::from_metres(capacity.deep() / 100.0)?,
+        of_rim: Share::from_fraction(height / capacity.deep())?,
+        below: off(capacity.deep() - height),
         above: off(crown),
         level_at: Factor::from_number(volume.cubic_centimetres() / first)?,
         up_the_side,
-        rim_area: room.at_rim(),
+        rim_area: capacity.at_rim(),
     })
 }
 
 /// The share of the depth up to which the tin holds `wanted` cm³.
-fn found(room: &Capacity, wanted: f64) -> f64 {
+fn found(capacity: &Capacity, wanted: f64) -> f64 {
     let (mut low, mut high) = (0.0, 1.0);
     for _ in 0..HALVINGS {
         let middle = (low + high) / 2.0;
-        if room.up_to(middle) < wanted {
+        if capacity.up_to(middle) < wanted {
             low = middle;
         } else {
             high = middle;

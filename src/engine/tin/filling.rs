@@ -1,7 +1,7 @@
 //! Filling: how much dough tins take, and whether a batch is too much or too little for them.
 
-use super::error::TinError;
 use super::capacity::Capacity;
+use super::error::TinError;
 use super::shape::Tins;
 use super::usual::UsualSpecificVolume;
 use crate::engine::formula::Bread;

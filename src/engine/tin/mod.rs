@@ -1,5 +1,6 @@
 //! Tins: their volume, the dough they take, how pieces lie in them.
 
+mod capacity;
 mod convert;
 mod dough_height;
 mod error;
@@ -7,13 +8,13 @@ mod filling;
 mod grid;
 mod layout;
 mod measure;
-mod capacity;
 mod round_layout;
 mod shape;
 mod spot;
 mod usual;
 mod working;
 
+pub use capacity::Capacity;
 pub use convert::{Converted, convert};
 pub use dough_height::{DoughHeight, dough_height};
 pub use error::TinError;
@@ -21,7 +22,6 @@ pub use filling::{Filling, Fullness, filling};
 pub use grid::{Grid, MOST_PIECES, grids};
 pub use layout::{Between, Layout, Outline, layout};
 pub use measure::{TinKind, TinMeasure};
-pub use capacity::Capacity;
 pub use shape::{Across, Tin, TinShape, Tins};
 pub use spot::Spot;
 pub use usual::{DOUGH_SPECIFIC_VOLUME, UsualSpecificVolume};

@@ -1,10 +1,10 @@
 //! The working of the figures of a tin.
 
+use super::capacity::{Capacity, cm};
 use super::convert::Converted;
 use super::dough_height::DoughHeight;
 use super::filling::Filling;
 use super::layout::Layout;
-use super::capacity::{Capacity, cm};
 use super::shape::{Tin, TinShape};
 use super::usual::DOUGH_SPECIFIC_VOLUME;
 use crate::engine::quantity::{Length, Mass, SpecificVolume};

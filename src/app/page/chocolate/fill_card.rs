@@ -77,7 +77,7 @@ fn by_total(text: &str, options: FormatOptions) -> Result<FillingTarget, ReadErr
 }
 
 fn by_share(text: &str, options: FormatOptions) -> Result<FillingTarget, ReadError> {
-    read::share(text, options).map(FillingTarget::DoughFigure)
+    read::share(text, options).map(FillingTarget::OfDough)
 }
 
 #[component]

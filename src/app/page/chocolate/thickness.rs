@@ -36,7 +36,7 @@ pub fn HandlingChoice() -> impl IntoView {
     let state = use_app_state();
     let answers = ChocolateAnswers::here();
     let refused = RwSignal::new(String::new());
-    let holds = memo(move || {
+    let selected = memo(move || {
         let handling = answers.read_syrup(|syrup| match syrup.flow {
             Flow::Flows { handling, .. } => Some(handling),
             Flow::Seized | Flow::MeltedOnly => None,
@@ -60,7 +60,7 @@ pub fn HandlingChoice() -> impl IntoView {
         refused.set(said);
     };
     view! {
-        <Choice id="syrup-wish" label=tr!("Pour so much liquid that it will") answers=targets selected=holds on_select=Callback::new(chosen) />
+        <Choice id="syrup-wish" label=tr!("Pour so much liquid that it will") answers=targets selected on_select=Callback::new(chosen) />
         {move || (!refused.with(String::is_empty)).then(|| view! { <p class="error">{refused.get()}</p> })}
     }
 }

@@ -99,7 +99,7 @@ fn LiquidLine() -> impl IntoView {
             })
             .flatten()
     });
-    let said = memo(move || {
+    let sentence = memo(move || {
         let options = state.options.get();
         let wanted = answers.settings.with(|settings| settings.dough);
         answers
@@ -116,7 +116,7 @@ fn LiquidLine() -> impl IntoView {
             .flatten()
             .unwrap_or_default()
     });
-    let says = memo(move || {
+    let label = memo(move || {
         let options = state.options.get();
         at.get()
             .map(|at| {
@@ -130,9 +130,9 @@ fn LiquidLine() -> impl IntoView {
     let is_there = memo(move || at.get().is_some());
     view! {
         <Show when=move || is_there.get()>
-            <p class="follows liquid">{said}</p>
+            <p class="follows liquid">{sentence}</p>
             <div class="buttons">
-                <Button says class="primary" on_tap=move |()| take(state, answers, at.get_untracked(), None) />
+                <Button label class="primary" on_tap=move |()| take(state, answers, at.get_untracked(), None) />
             </div>
         </Show>
     }

@@ -89,7 +89,7 @@ fn ComesOff(
 pub fn CoolingBoxes() -> impl IntoView {
     let state = use_app_state();
     let shapes = Shape::ALL.map(|shape| (shape, name::shape(shape))).to_vec();
-    let holds = memo(move || state.with(|sheet| sheet.heat.cooling.shape));
+    let selected = memo(move || state.with(|sheet| sheet.heat.cooling.shape));
     let lid = memo(move || state.with(|sheet| sheet.heat.cooling.lid));
     let lids = vec![
         (true, tr!("Under a lid")),
@@ -113,7 +113,7 @@ pub fn CoolingBoxes() -> impl IntoView {
             <FieldBox field=ICE />
             <PickOne id="heat-rules" label=tr!("Food-safety rules") answers=all_rules selected=rules on_select=Callback::new(set_rules) />
         </div>
-        <Choice id="heat-shape" label=tr!("Shape") answers=shapes selected=holds on_select=move |shape| state.edit(|sheet| sheet.heat.cooling.shape = shape) />
+        <Choice id="heat-shape" label=tr!("Shape") answers=shapes selected on_select=move |shape| state.edit(|sheet| sheet.heat.cooling.shape = shape) />
         <Choice id="heat-lid" label=tr!("Cover") answers=lids selected=lid on_select=move |lid| state.edit(|sheet| sheet.heat.cooling.lid = lid) />
     }
 }

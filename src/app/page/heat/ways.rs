@@ -47,7 +47,7 @@ fn Way(
 ) -> impl IntoView {
     let state = use_app_state();
     let answers = HeatAnswers::here();
-    let says = memo(move || {
+    let label = memo(move || {
         let options = state.options.get();
         let said = answers.read_mixing(|mixing| {
             let standing = heat::standing_names(&mixing.load).unwrap_or_default();
@@ -55,7 +55,7 @@ fn Way(
         });
         begun(&said.unwrap_or_default())
     });
-    view! { <Button says on_tap=move |()| take(state, answers, liquid, Some(remedy.step)) /> }
+    view! { <Button label on_tap=move |()| take(state, answers, liquid, Some(remedy.step)) /> }
 }
 
 /// Makes the liquid as warm as said, and takes a step.

@@ -41,8 +41,8 @@ pub fn Marked(
         changed.run(marked);
     };
     let button = move |one: Allergen| {
-        let says = tr!("Take away: {value}", value = name::allergen(one));
-        view! { <Button says on_tap=move |()| taken(one) /> }
+        let label = tr!("Take away: {value}", value = name::allergen(one));
+        view! { <Button label on_tap=move |()| taken(one) /> }
     };
     view! {
         <PickOne id label answers selected=Signal::stored(None) on_select=Callback::new(add) />

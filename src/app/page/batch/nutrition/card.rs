@@ -34,7 +34,7 @@ pub fn NutritionCard() -> impl IntoView {
                 <span class="quiet">{tr!("an estimate")}</span>
             </summary>
             <div class="body">
-                <Choice id="label-law" label=tr!("Rounded and named by the law of") answers=laws holds=workspace.law chosen=Callback::new(move |law| workspace.law.set(law)) />
+                <Choice id="label-law" label=tr!("Rounded and named by the law of") answers=laws selected=workspace.law on_select=Callback::new(move |law| workspace.law.set(law)) />
                 {move || match view.get() {
                     Some(Ok(view)) => view! { <Table view /> }.into_any(),
                     Some(Err(says)) => view! { <p>{says}</p> }.into_any(),

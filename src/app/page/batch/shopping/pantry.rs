@@ -56,7 +56,7 @@ fn Packet(
     set: fn(&mut PantryItem, Vec<Allergen>),
 ) -> impl IntoView {
     let workspace = WorkspaceStore::here();
-    let holds = Signal::derive(move || {
+    let selected = Signal::derive(move || {
         let food = food.get();
         workspace.pantry.with(|pantry| {
             let item = food.as_ref().and_then(|food| pantry.item(food));
@@ -72,7 +72,7 @@ fn Packet(
             });
         }
     };
-    view! { <Marked id label selected=holds changed=Callback::new(changed) /> }
+    view! { <Marked id label selected changed=Callback::new(changed) /> }
 }
 
 /// The ingredient of the boxes, and where its item is stored.

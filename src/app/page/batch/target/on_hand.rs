@@ -22,7 +22,7 @@ pub fn OnHandPick() -> impl IntoView {
             named.collect::<Vec<(Option<LineAt>, String)>>()
         })
     });
-    let holds = memo(move || state.with(target::ingredient_on_hand));
+    let selected = memo(move || state.with(target::ingredient_on_hand));
     let chosen = move |at: Option<LineAt>| {
         let mut sheet = state.sheet();
         if let Some(wanted) = at.and_then(|at| target::by_ingredient(&sheet, at)) {
@@ -31,5 +31,5 @@ pub fn OnHandPick() -> impl IntoView {
             state.reset_inputs();
         }
     };
-    view! { <PickOne id="wanted-food" label=tr!("Which ingredient") answers=foods selected=holds on_select=Callback::new(chosen) /> }
+    view! { <PickOne id="wanted-food" label=tr!("Which ingredient") answers=foods selected on_select=Callback::new(chosen) /> }
 }

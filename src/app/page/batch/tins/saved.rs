@@ -70,8 +70,8 @@ pub fn SavedTins() -> impl IntoView {
         </div>
         <Show when=move || some.get()>
             <div class="boxes">
-                <PickOne id="tin-saved" label=tr!("Bake it in another tin, this dough") answers=listed holds=Signal::stored(None) chosen=Callback::new(move |at| take(state, workspace, at, false)) />
-                <PickOne id="tin-carry" label=tr!("Carry it over to another tin, the dough growing with it") answers=listed holds=Signal::stored(None) chosen=Callback::new(move |at| take(state, workspace, at, true)) />
+                <PickOne id="tin-saved" label=tr!("Bake it in another tin, this dough") answers=listed selected=Signal::stored(None) on_select=Callback::new(move |at| take(state, workspace, at, false)) />
+                <PickOne id="tin-carry" label=tr!("Carry it over to another tin, the dough growing with it") answers=listed selected=Signal::stored(None) on_select=Callback::new(move |at| take(state, workspace, at, true)) />
             </div>
         </Show>
     }
