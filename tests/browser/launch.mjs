@@ -11,7 +11,7 @@ export const SCREENS = {
   wide: { viewport: { width: 1280, height: 800 } },
 };
 /// How long a test waits for what should be there at once, in milliseconds.
-const PATIENCE = 10_000;
+const PATIENCE = 30_000;
 const SHOTS = fileURLToPath(new URL('./shots/', import.meta.url));
 const RULES = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
 

@@ -106,7 +106,7 @@ test('damage under any other key keeps no formula from opening', async (session)
     for (const text of DAMAGE) {
       await put(page, KEYS[name], text);
       await reloaded(formula);
-      assert.equal(await salt(formula).inputValue(), '9.4', `${name}: ${text}`);
+      assert.equal(await salt(formula).inputValue(), '9.4', `${name}: ${text}: ${JSON.stringify(await all(page)).slice(0,9000)}`);
       await formula.saysNothingWrong();
     }
   }

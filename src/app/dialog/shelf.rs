@@ -9,7 +9,7 @@ use crate::app::state::{memo, use_app_state};
 use crate::sheet::{Id, Sheet, ShelfEntry};
 use crate::text::{example, format, notice, search, tr};
 
-/// Rows shown_rows at first, and added by each tap on "more": a thousand would take too long.
+/// Rows `shown_rows` at first, and added by each tap on "more": a thousand would take too long.
 const AT_ONCE: usize = 30;
 
 /// The stored formulas.

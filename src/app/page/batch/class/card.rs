@@ -63,7 +63,7 @@ pub fn ClassCard() -> impl IntoView {
                 <AdviceCard title=tr!("The oven and the class") advice />
                 {move || match view.get() {
                     Ok(view) => view! { <Sheet view /> }.into_any(),
-                    Err(says) => view! { <p class="trouble">{says}</p> }.into_any(),
+                    Err(says) => view! { <p class="error">{says}</p> }.into_any(),
                 }}
                 <div class="buttons">
                     <Button label=tr!("Make the batch the whole class’s") on_tap=make />
