@@ -36,9 +36,9 @@ fn HandedCard() -> impl IntoView {
         None => notice::offline_soon(),
     };
     view! {
-        <section class="card" aria-label=tr!("ShareContent to you")>
+        <section class="card" aria-label=tr!("Handed to you")>
             <header>
-                <h2>{tr!("ShareContent to you")}</h2>
+                <h2>{tr!("Handed to you")}</h2>
             </header>
             <div class="body">
                 <p>{tr!("Say how many pieces you make, or which tin you have, and every weight follows. A tap on a figure shows how it came about.")}</p>
