@@ -37,4 +37,5 @@ mod syrup;
 mod table;
 mod tin;
 mod usual;
+mod vessel_cooling;
 mod water;

@@ -94,6 +94,19 @@ impl Saturation {
     }
 }
 
+/// The pressure of saturated vapour over water of so many °C, Pa; below 0 °C that at 0 °C.
+///
+/// Source: IAPWS, *Industrial Formulation 1997*, region 4, equation 30.
+pub(super) fn saturation_pressure(celsius: f64) -> f64 {
+    let t = celsius.clamp(0.0, 370.0) + 273.15;
+    let d = t - 0.238_555_575_678_49 / (t - 650.175_348_447_98);
+    let a = d * d + 1_167.052_145_276_7 * d - 724_213.167_032_06;
+    let b = -17.073_846_940_092 * d * d + 12_020.824_702_47 * d - 3_232_555.032_233_3;
+    let c = 14.915_108_613_53 * d * d - 4_823.265_736_159_1 * d + 405_113.405_420_57;
+    let root = 2.0 * c / (-b + libm::sqrt(b * b - 4.0 * a * c));
+    1e6 * root * root * root * root
+}
+
 impl Boiling {
     /// How it came about.
     #[must_use]

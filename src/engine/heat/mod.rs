@@ -19,6 +19,7 @@ mod core_target;
 mod dough;
 mod dough_remedy;
 mod error;
+mod evaporation;
 mod factor_method;
 mod grain;
 mod grid;
@@ -36,6 +37,9 @@ mod properties;
 mod rule_set;
 mod steam;
 mod surroundings;
+mod vessel_cooling;
+mod vessel_grid;
+mod vessel_solver;
 mod warm_up;
 
 pub use bake::{
@@ -54,6 +58,7 @@ pub use core_target::{CoreTarget, Crumb, core_target};
 pub use dough::{Dough, DoughTemperature, HEAT_OF_HYDRATION, Handling, Item, dough_temperature};
 pub use dough_remedy::{DoughRemedy, DoughStep, dough_remedies};
 pub use error::HeatError;
+pub use evaporation::{OpenAir, evaporated};
 pub use factor_method::{FactorMethod, factor_method};
 pub use grain::{CookingRange, Grain};
 pub use heat_part::{HeatPart, ThermalMaterial};
@@ -69,6 +74,7 @@ pub use properties::{Properties, Term};
 pub use rule_set::{RuleSet, Stage};
 pub use steam::{SteamLoss, latent_heat_of_boiling, steam_loss};
 pub use surroundings::{LiquidRange, Surroundings};
+pub use vessel_cooling::{Cover, Filling, VesselCourse, VesselStay, follow_in_vessel};
 pub use warm_up::{Stood, stand};
 
 pub(crate) use balance::Balance;
