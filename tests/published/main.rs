@@ -22,6 +22,7 @@ mod declared;
 mod dough_temperature;
 mod factor_method;
 mod keeping;
+mod loaf;
 mod melt;
 mod mixes;
 mod numerics;

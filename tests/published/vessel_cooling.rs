@@ -1,7 +1,9 @@
 //! Cooling in a vessel, against exact short cylinders, evaporation by the Lewis relation, and bowls.
 
 use crate::printed::agrees;
-use softcrumb::engine::heat::{Cover, Filling, OpenAir, Probe, VesselStay, evaporated, follow_in_vessel};
+use softcrumb::engine::heat::{
+    Cover, Filling, OpenAir, Probe, VesselStay, evaporated, follow_in_vessel,
+};
 use softcrumb::engine::quantity::{
     Conductivity, Density, HeatCapacity, Length, Mass, Minutes, SpecificHeat, SurfaceCoefficient,
     Temperature,
@@ -60,9 +62,12 @@ fn a_brass_cylinder_cools_as_the_product_of_slab_and_cylinder() {
         vessel: HeatCapacity::from_joules_per_kelvin(0.0),
         vessel_at: celsius(120.0),
     };
-    let course =
-        follow_in_vessel(&brass, celsius(120.0), &[stay(15.0, 25.0, 60.0, Cover::Surrounded)])
-            .unwrap();
+    let course = follow_in_vessel(
+        &brass,
+        celsius(120.0),
+        &[stay(15.0, 25.0, 60.0, Cover::Surrounded)],
+    )
+    .unwrap();
     let end = course.curve.end().unwrap();
     println!("{:?} {:?}", end, course.curve.moments.len());
     assert!((end.centre.celsius() - 62.73).abs() < 0.05, "{end:?}");
@@ -72,12 +77,30 @@ fn a_brass_cylinder_cools_as_the_product_of_slab_and_cylinder() {
 #[test]
 fn a_closed_bowl_of_even_coefficient_follows_the_exact_series() {
     for (target, exact) in [(30.0, 117.0), (23.0, 201.0), (21.0, 277.0)] {
-        let found = time_to(&bowl(), 65.0, stay(600.0, 20.0, 8.0, Cover::Surrounded), target);
+        let found = time_to(
+            &bowl(),
+            65.0,
+            stay(600.0, 20.0, 8.0, Cover::Surrounded),
+            target,
+        );
         println!("{target} {found} {exact}");
-        assert!((found / exact - 1.0).abs() < 0.02, "{target}: {found}, {exact}");
+        assert!(
+            (found / exact - 1.0).abs() < 0.02,
+            "{target}: {found}, {exact}"
+        );
     }
-    for (target, h, exact) in [(21.1, 6.0, 116.0), (5.0, 6.0, 4.8 * 60.0), (21.1, 11.0, 70.0), (5.0, 3.0, 11.9 * 60.0)] {
-        let found = time_to(&bowl(), 57.2, stay(900.0, 4.0, h, Cover::Surrounded), target);
+    for (target, h, exact) in [
+        (21.1, 6.0, 116.0),
+        (5.0, 6.0, 4.8 * 60.0),
+        (21.1, 11.0, 70.0),
+        (5.0, 3.0, 11.9 * 60.0),
+    ] {
+        let found = time_to(
+            &bowl(),
+            57.2,
+            stay(900.0, 4.0, h, Cover::Surrounded),
+            target,
+        );
         println!("{target} {h} {found} {exact}");
     }
 }
@@ -85,7 +108,12 @@ fn a_closed_bowl_of_even_coefficient_follows_the_exact_series() {
 #[test]
 fn open_and_closed() {
     for (target, exact) in [(30.0, 28.0), (23.0, 53.0), (21.0, 69.0)] {
-        let found = time_to(&bowl(), 65.0, stay(600.0, 20.0, 8.0, Cover::Open(OpenAir::HUMIDITY)), target);
+        let found = time_to(
+            &bowl(),
+            65.0,
+            stay(600.0, 20.0, 8.0, Cover::Open(OpenAir::HUMIDITY)),
+            target,
+        );
         println!("open {target} {found} {exact}");
     }
     for (target, exact) in [(30.0, 93.0), (23.0, 168.0), (21.0, 236.0)] {
@@ -93,19 +121,49 @@ fn open_and_closed() {
         println!("closed {target} {found} {exact}");
     }
     for start in [65.0, 75.0, 85.0] {
-        let course = follow_in_vessel(&bowl(), celsius(start), &[stay(600.0, 20.0, 8.0, Cover::Open(OpenAir::HUMIDITY))]).unwrap();
-        let when = course.curve.reaches(celsius(30.0), Probe::Mean, Minutes::ZERO).unwrap();
-        let at = course.curve.moments.iter().position(|m| m.time >= when).unwrap();
-        println!("{start}: {} g at 30, {} at end", course.evaporated[at].grams(), course.steam().grams());
+        let course = follow_in_vessel(
+            &bowl(),
+            celsius(start),
+            &[stay(600.0, 20.0, 8.0, Cover::Open(OpenAir::HUMIDITY))],
+        )
+        .unwrap();
+        let when = course
+            .curve
+            .reaches(celsius(30.0), Probe::Mean, Minutes::ZERO)
+            .unwrap();
+        let at = course
+            .curve
+            .moments
+            .iter()
+            .position(|m| m.time >= when)
+            .unwrap();
+        println!(
+            "{start}: {} g at 30, {} at end",
+            course.evaporated[at].grams(),
+            course.steam().grams()
+        );
     }
-    let air = OpenAir { temperature: celsius(20.0), humidity: OpenAir::HUMIDITY };
+    let air = OpenAir {
+        temperature: celsius(20.0),
+        humidity: OpenAir::HUMIDITY,
+    };
     for t in [40.0, 50.0, 60.0, 70.0, 80.0, 90.0] {
-        let steam = evaporated(celsius(t), air, Length::from_metres(0.12).unwrap(), minutes(1.0)).unwrap();
+        let steam = evaporated(
+            celsius(t),
+            air,
+            Length::from_metres(0.12).unwrap(),
+            minutes(1.0),
+        )
+        .unwrap();
         println!("{t} {}", steam.grams());
     }
     let begun = std::time::Instant::now();
     for _ in 0..100 {
-        let three = [stay(30.0, 20.0, 8.0, Cover::Open(OpenAir::HUMIDITY)), stay(20.0, 0.0, 150.0, Cover::Surrounded), stay(720.0, 4.0, 6.0, Cover::Closed)];
+        let three = [
+            stay(30.0, 20.0, 8.0, Cover::Open(OpenAir::HUMIDITY)),
+            stay(20.0, 0.0, 150.0, Cover::Surrounded),
+            stay(720.0, 4.0, 6.0, Cover::Closed),
+        ];
         std::hint::black_box(follow_in_vessel(&bowl(), celsius(65.0), &three).unwrap());
     }
     println!("{:?} a curve", begun.elapsed() / 100);

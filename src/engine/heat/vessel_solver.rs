@@ -36,7 +36,12 @@ impl<const LAYERS: usize, const RINGS: usize> Factored<LAYERS, RINGS> {
     }
 
     /// Puts a row in, divided by its pivot; gives what the next row needs.
-    pub(super) fn set(&mut self, (layer, ring): (usize, usize), row: &Row, after_before: f64) -> f64 {
+    pub(super) fn set(
+        &mut self,
+        (layer, ring): (usize, usize),
+        row: &Row,
+        after_before: f64,
+    ) -> f64 {
         let pivot = 1.0 / (row.diagonal + row.before * after_before);
         let after = -row.after * pivot;
         put(&mut self.own, layer, ring, row.capacity * pivot);
@@ -65,9 +70,7 @@ impl<const LAYERS: usize, const RINGS: usize> Factored<LAYERS, RINGS> {
 
     pub(super) fn solve_across(&self, cells: &mut Cells<LAYERS, RINGS>) {
         let factors = self.own.iter().zip(&self.before).zip(&self.after);
-        for ((layer, air), ((own, before), after)) in
-            cells.iter_mut().zip(&self.air).zip(factors)
-        {
+        for ((layer, air), ((own, before), after)) in cells.iter_mut().zip(&self.air).zip(factors) {
             let mut last = 0.0;
             for (((cell, own), before), air) in layer.iter_mut().zip(own).zip(before).zip(air) {
                 *cell = *cell * own + air - before * last;
@@ -112,4 +115,3 @@ fn put<const LAYERS: usize, const RINGS: usize>(
         *cell = value;
     }
 }
-
