@@ -30,6 +30,7 @@ mod nutrition;
 mod own_label;
 mod paste;
 mod printed;
+mod ripeness;
 mod rise;
 mod shopping;
 mod specific_heat;
