@@ -15,6 +15,7 @@ mod learning;
 mod observations;
 mod oven_loads;
 mod part_warmth;
+mod rise_comparison;
 mod rise_correction;
 mod rise_place;
 mod rises;
@@ -23,7 +24,9 @@ mod weighed_formula;
 mod weighing;
 mod which_rise;
 
-pub use bench::{StepPosition, begin_bake, finish_bake, last_time, step_position};
+pub use bench::{
+    StepPosition, TimerState, begin_bake, finish_bake, last_time, step_position, timer_state,
+};
 pub use corrections::{
     DurationChange, ReadyTime, StartDeviation, StepCorrections, duration_changes, plan_snapshot,
     step_corrections,
@@ -39,6 +42,7 @@ pub use observations::{
 };
 pub use oven_loads::{LoadTimes, bake_difference, class_loads, load_times};
 pub use part_warmth::{PartWarmth, part_warmth};
+pub use rise_comparison::{RiseDifference, RiseSpeed, rise_difference, rise_speed};
 pub use rise_correction::{RiseDeviation, rise_deviation};
 pub use rise_place::{RisePlace, rise_place};
 pub use rises::{PrefermentRise, ReferenceRises, Rises, preferment_rise, rises};

@@ -85,6 +85,17 @@ pub struct WeighingEffect {
     pub additions: Vec<Addition>,
 }
 
+/// A change of the dough temperature below this is not reported, K.
+const NOTICEABLE: f64 = 0.1;
+
+impl WeighingEffect {
+    /// The change of the dough temperature; `None` where it is too small to report.
+    #[must_use]
+    pub fn noticeable_warming(&self) -> Option<TemperatureChange> {
+        self.warming.filter(|by| by.kelvin().abs() >= NOTICEABLE)
+    }
+}
+
 /// A line of which another mass was weighed than was asked for.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct WeighingDifference {

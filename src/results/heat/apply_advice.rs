@@ -53,8 +53,7 @@ pub fn apply_step(
 }
 
 /// Whether the page can apply a step; ice is the baker's to weigh.
-#[must_use]
-pub const fn applicable(step: DoughStep) -> bool {
+pub(super) const fn applicable(step: DoughStep) -> bool {
     match step {
         DoughStep::StandOut { .. }
         | DoughStep::MixLonger { .. }

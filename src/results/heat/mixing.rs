@@ -7,7 +7,7 @@ use crate::engine::formula::Formula;
 use crate::engine::heat::{
     DoughTemperature, FactorMethod, HeatError, LiquidAnswer, dough_temperature, liquid_for,
 };
-use crate::engine::quantity::Temperature;
+use crate::engine::quantity::{Temperature, TemperatureChange};
 use crate::sheet::{HeatSettings, Kitchen};
 
 /// The mixer's load and the dough it makes.
@@ -23,6 +23,42 @@ pub struct MixingResult {
     pub liquid: Result<LiquidAnswer, HeatError>,
     /// How warm it should be by the handbook's sum.
     pub factor: Result<FactorMethod, HeatError>,
+}
+
+/// A dough's temperature beside the wanted one.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum DoughOffset {
+    /// The same to a tenth of a degree.
+    AsWanted,
+    /// Colder than wanted; the change is negative.
+    Below(TemperatureChange),
+    /// Warmer than wanted.
+    Above(TemperatureChange),
+}
+
+/// Temperatures nearer than this count as the same, K: half of a tenth.
+const SAME: f64 = 0.05;
+
+/// Compares a dough's temperature with the wanted one.
+///
+/// ```
+/// use softcrumb::engine::quantity::Temperature;
+/// use softcrumb::results::heat::{DoughOffset, dough_offset};
+///
+/// let wanted = Temperature::from_celsius(25.0)?;
+/// assert_eq!(dough_offset(wanted, wanted), DoughOffset::AsWanted);
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+#[must_use]
+pub fn dough_offset(dough: Temperature, wanted: Temperature) -> DoughOffset {
+    let offset = dough - wanted;
+    if offset.kelvin().abs() < SAME {
+        DoughOffset::AsWanted
+    } else if dough < wanted {
+        DoughOffset::Below(offset)
+    } else {
+        DoughOffset::Above(offset)
+    }
 }
 
 impl MixingResult {

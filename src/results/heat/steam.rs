@@ -1,6 +1,6 @@
 //! A cooked paste weighed: what went off as steam, kept with the formula as it is written.
 
-use crate::engine::formula::{Form, Part};
+use crate::engine::formula::{Form, Formula, Part};
 use crate::engine::heat::{HeatError, SteamLoss, steam_loss};
 use crate::engine::quantity::{Mass, Temperature};
 
@@ -35,4 +35,19 @@ pub fn weigh_cooked(written: &mut Part, made: &Part, after: Mass) -> Result<(), 
     let loss = steam_loss(stirred_in(made), after, BOIL)?;
     written.steam = stirred_in(written).component(loss.share);
     Ok(())
+}
+
+/// Stores with a part of `written` what that part of the batch, `made` of it, weighed after cooking.
+///
+/// # Errors
+/// [`HeatError::NoPart`] where either has no such part; those of [`weigh_cooked`].
+pub fn weigh_cooked_part(
+    written: &mut Formula,
+    made: &Formula,
+    part: usize,
+    after: Mass,
+) -> Result<(), HeatError> {
+    let written = written.parts.get_mut(part).ok_or(HeatError::NoPart)?;
+    let made = made.parts.get(part).ok_or(HeatError::NoPart)?;
+    weigh_cooked(written, made, after)
 }

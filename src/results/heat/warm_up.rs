@@ -17,8 +17,8 @@ pub struct Warming {
     pub times: Vec<(Temperature, Minutes)>,
 }
 
-/// The temperatures whose times are told, °C.
-const TOLD: [f64; 3] = [10.0, 15.0, 20.0];
+/// The temperatures whose times are listed, °C.
+const LISTED: [f64; 3] = [10.0, 15.0, 20.0];
 
 /// How long each cold paste and preferment must stand in the room, as a ball, to be 10, 15 and
 /// 20 °C warm on the whole; those it passes only after a day, or never, are left out.
@@ -36,8 +36,8 @@ pub fn warming(formula: &Formula, kitchen: &Kitchen) -> Result<Vec<Warming>, Hea
         if starts >= kitchen.room {
             continue;
         }
-        let mut times = Vec::with_capacity(TOLD.len());
-        for celsius in TOLD {
+        let mut times = Vec::with_capacity(LISTED.len());
+        for celsius in LISTED {
             let warm = Temperature::from_celsius(celsius)?;
             if warm > starts
                 && let Ok(stood) = stand(&body, starts, Air::still(kitchen.room), warm)
@@ -52,4 +52,14 @@ pub fn warming(formula: &Formula, kitchen: &Kitchen) -> Result<Vec<Warming>, Hea
         });
     }
     Ok(found)
+}
+
+/// Standing out for longer than this is a risk, min. Common practice: two hours in the room.
+const LONG: f64 = 120.0;
+
+/// Whether any of them stands out for so long that milk and eggs are at risk.
+#[must_use]
+pub fn is_long_standing(all: &[Warming]) -> bool {
+    let mut times = all.iter().flat_map(|one| &one.times);
+    times.any(|(_, minutes)| minutes.minutes() > LONG)
 }

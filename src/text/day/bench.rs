@@ -2,7 +2,7 @@
 
 use crate::engine::formula::Formula;
 use crate::engine::quantity::{Minutes, Temperature, TemperatureChange};
-use crate::results::day::{Addition, WeighingDifference, WeighingEffect};
+use crate::results::day::{Addition, TimerState, WeighingDifference, WeighingEffect, timer_state};
 use crate::sheet::Moment;
 use crate::sheet::day::Timer;
 use crate::text::{format, format_options::FormatOptions, name, tr};
@@ -10,15 +10,10 @@ use crate::text::{format, format_options::FormatOptions, name, tr};
 /// What is left of a timer: "12 min left", "over for 3 min".
 #[must_use]
 pub fn timer(timer: &Timer, now: Moment, options: FormatOptions) -> String {
-    let left = timer.left(now);
-    if left > Minutes::ZERO {
-        return tr!("{value} left", value = countdown(left, options));
-    }
-    let gone = now.instant().since(timer.ends.instant());
-    if gone.minutes() < 1.0 {
-        tr!("over now").to_owned()
-    } else {
-        tr!("over for {value}", value = format::minutes(gone, options))
+    match timer_state(timer, now) {
+        TimerState::Running(left) => tr!("{value} left", value = countdown(left, options)),
+        TimerState::JustEnded => tr!("over now").to_owned(),
+        TimerState::Ended(ago) => tr!("over for {value}", value = format::minutes(ago, options)),
     }
 }
 
@@ -55,7 +50,11 @@ pub fn weighing_effect(
             asked = asked
         ));
     }
-    said.extend(effect.warming.and_then(|by| dough_warming(by, options)));
+    said.extend(
+        effect
+            .noticeable_warming()
+            .map(|by| dough_warming(by, options)),
+    );
     said.join(" ")
 }
 
@@ -97,16 +96,13 @@ pub fn addition(more: &Addition, formula: &Formula, options: FormatOptions) -> S
     }
 }
 
-/// What the masses that were weighed do to the dough temperature; `None` below a tenth of a kelvin.
-fn dough_warming(by: TemperatureChange, options: FormatOptions) -> Option<String> {
-    if by.kelvin().abs() < 0.1 {
-        return None;
-    }
+/// What the masses that were weighed do to the dough temperature.
+fn dough_warming(by: TemperatureChange, options: FormatOptions) -> String {
     let by = format::temperature_change(by, options);
-    Some(tr!(
+    tr!(
         "By that, the temperature of the dough changes by {by}.",
         by = by
-    ))
+    )
 }
 
 /// What the measured dough temperature does to the rise, against the wished one.

@@ -3,13 +3,10 @@
 use leptos::prelude::*;
 
 use super::results::Day;
-use crate::app::part::{Field, FieldData, FieldError};
+use crate::app::part::{FieldData, FieldError};
 use crate::engine::plan::PlanError;
 use crate::sheet::day::DaySettings;
 use crate::text::read::ReadError;
-
-/// A number of the settings of a day's plan.
-pub type DayField = Field<DaySettings>;
 
 impl FieldData for DaySettings {
     type Source = Day;

@@ -3,8 +3,8 @@
 use leptos::prelude::*;
 
 use super::HeatAnswers;
+use super::fields::KNOWN;
 use super::phases::Phases;
-use super::wish_fields::KNOWN;
 use crate::app::part::{AdviceCard, FieldBox, Figure, Shown};
 use crate::app::state::{memo, use_app_state};
 use crate::engine::heat::{BakeTime, Programme};

@@ -3,11 +3,11 @@
 use leptos::prelude::*;
 
 use super::HeatAnswers;
+use super::fields::{MIXING, MIXING_BOWL, STANDING, WANTED};
 use super::key_figures::DoughFigure;
 use super::standing_fold::StandingFold;
 use super::temperatures::Temperatures;
 use super::ways::take;
-use super::wish_fields::{MIXING, MIXING_BOWL, STANDING, WANTED};
 use crate::app::part::{BowlBalance, Button, FieldBox};
 use crate::app::state::{after_frame, memo, use_app_state};
 use crate::engine::heat::LiquidAnswer;

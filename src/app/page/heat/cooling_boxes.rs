@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use super::HeatAnswers;
-use super::wish_fields::{BENCH, ICE, THICK};
+use super::fields::{BENCH, ICE, THICK};
 use crate::app::part::{Choice, FieldBox, NumberBox, PickOne, degrees};
 use crate::app::state::{memo, use_app_state};
 use crate::engine::heat::{RuleSet, Shape};

@@ -7,6 +7,7 @@ mod bowls;
 mod cooling_boxes;
 mod cooling_card;
 mod factor_card;
+mod fields;
 mod key_figures;
 mod kitchen_boxes;
 mod kitchen_card;
@@ -19,7 +20,6 @@ mod standing_fold;
 mod steam;
 mod temperatures;
 mod ways;
-mod wish_fields;
 
 pub use key_figures::HeatKeys;
 pub use place::HeatPlace;

@@ -3,9 +3,9 @@
 use leptos::prelude::*;
 
 use super::HeatAnswers;
+use super::fields::{DROP, PASTE_BOWL};
 use super::paste_figure::{PasteFigure, boils_at, comes_to, starch_cooked};
 use super::steam::{SteamFigure, WeighedBox};
-use super::wish_fields::{DROP, PASTE_BOWL};
 use crate::app::part::FieldBox;
 use crate::app::state::{memo, use_app_state};
 use crate::text::{Trouble, heat, tr};

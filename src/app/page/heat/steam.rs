@@ -6,7 +6,7 @@ use super::HeatAnswers;
 use crate::app::part::{Figure, NumberBox, Shown};
 use crate::app::state::{memo, use_app_state};
 use crate::engine::heat::SteamLoss;
-use crate::results::heat::weigh_cooked;
+use crate::results::heat::weigh_cooked_part;
 use crate::text::{Trouble, format, read, tr};
 
 /// What a paste loses as steam.
@@ -37,12 +37,9 @@ pub fn WeighedBox(
         let after = read::mass(&text, options).map_err(|error| error.sentence(options))?;
         let made = answers.made.get_untracked();
         let mut sheet = state.sheet();
-        if let (Some(written), Some(made)) =
-            (sheet.formula.parts.get_mut(part), made.parts.get(part))
-        {
-            weigh_cooked(written, made, after).map_err(|error| error.sentence(options))?;
-            state.put(sheet, Some(&from));
-        }
+        weigh_cooked_part(&mut sheet.formula, &made, part, after)
+            .map_err(|error| error.sentence(options))?;
+        state.put(sheet, Some(&from));
         Ok(())
     };
     let unit = Signal::derive(move || state.options.get().units.mass.symbol());

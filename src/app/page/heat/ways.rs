@@ -8,7 +8,7 @@ use crate::app::part::Button;
 use crate::app::state::{AppState, memo, use_app_state};
 use crate::engine::heat::{DoughRemedy, DoughStep, LiquidAnswer};
 use crate::engine::quantity::Temperature;
-use crate::results::heat::{MixingResult, applicable, apply_step, set_liquid_temperature};
+use crate::results::heat::{MixingResult, apply_step, offered_remedies, set_liquid_temperature};
 use crate::text::{Trouble, chart::begun, heat, tr};
 
 /// The first ways out of an unreachable target, each a button: the liquid at its best, and a step.
@@ -21,11 +21,9 @@ pub fn TakeIt(
     let ways = memo(move || {
         let found = answers.read_mixing(|mixing| match &mixing.liquid {
             Ok(LiquidAnswer::OutOfReach(out)) => remedies.with(|remedies| {
-                let all = remedies.iter().flatten();
-                all.filter(|remedy| applicable(remedy.step))
-                    .take(2)
-                    .map(|remedy| (Some(out.best), *remedy))
-                    .collect()
+                let offered = offered_remedies(remedies.as_deref().unwrap_or_default());
+                let offered = offered.into_iter();
+                offered.map(|remedy| (Some(out.best), remedy)).collect()
             }),
             Ok(LiquidAnswer::At { .. }) | Err(_) => Vec::new(),
         });

@@ -82,9 +82,6 @@ pub struct ItemSource {
     food: Memo<Option<Food>>,
 }
 
-/// A number of an item.
-type ItemField = Field<PantryItem>;
-
 impl FieldData for PantryItem {
     type Source = ItemSource;
     type Error = ReadError;
@@ -118,7 +115,7 @@ impl FieldData for PantryItem {
     }
 }
 
-const PACK: ItemField = ItemField {
+const PACK: Field<PantryItem> = Field {
     id: "pantry-pack",
     label: tr_noop!("One pack holds"),
     unit: of_mass,
@@ -135,7 +132,7 @@ const PACK: ItemField = ItemField {
     },
 };
 
-const PRICE: ItemField = ItemField {
+const PRICE: Field<PantryItem> = Field {
     id: "pantry-price",
     label: tr_noop!("One pack costs"),
     unit: no_unit,
@@ -150,7 +147,7 @@ const PRICE: ItemField = ItemField {
     },
 };
 
-const ON_HAND: ItemField = ItemField {
+const ON_HAND: Field<PantryItem> = Field {
     id: "pantry-on-hand",
     label: tr_noop!("There is already"),
     unit: of_mass,

@@ -87,9 +87,6 @@ fn MeasureBox(
     view! { <NumberBox id label=name::tin_measure(measure).to_owned() unit figure take=Callback::new(take) /> }
 }
 
-/// A number of how the formula is placed in its tins.
-type TinField = Field<TinUse>;
-
 impl FieldData for TinUse {
     type Source = AppState;
     type Error = ReadError;
@@ -117,7 +114,7 @@ impl FieldData for TinUse {
     }
 }
 
-const COUNT: TinField = TinField {
+const COUNT: Field<TinUse> = Field {
     id: "tin-count",
     label: tr_noop!("Tins"),
     unit: no_unit,
@@ -129,7 +126,7 @@ const COUNT: TinField = TinField {
 };
 
 /// Empty leaves it to the tin.
-const ROWS: TinField = TinField {
+const ROWS: Field<TinUse> = Field {
     id: "tin-rows",
     label: tr_noop!("Rows of pieces, empty for the best"),
     unit: no_unit,
@@ -145,7 +142,7 @@ const ROWS: TinField = TinField {
 };
 
 /// Empty leaves it to the kind of bread.
-const ROOM: TinField = TinField {
+const ROOM: Field<TinUse> = Field {
     id: "tin-room",
     label: tr_noop!("Room for a gram, empty for the usual"),
     unit: |_| "cm³",
@@ -160,7 +157,7 @@ const ROOM: TinField = TinField {
     },
 };
 
-const RISE: TinField = TinField {
+const RISE: Field<TinUse> = Field {
     id: "tin-rise",
     label: tr_noop!("Risen to, times its first volume"),
     unit: |_| "×",

@@ -1,6 +1,7 @@
 //! The numbers that can be asked of heat.
 
-use crate::app::part::{Wish, degrees, minutes};
+use crate::app::part::{Field, degrees, minutes};
+use crate::sheet::HeatSettings;
 use crate::text::{FormatOptions, format, read, tr_noop, unit::ThicknessUnit};
 
 fn thickness(options: FormatOptions) -> &'static str {
@@ -8,7 +9,7 @@ fn thickness(options: FormatOptions) -> &'static str {
 }
 
 /// How warm the dough is to come off the mixer.
-pub const WANTED: Wish = Wish {
+pub const WANTED: Field<HeatSettings> = Field {
     id: "heat-wanted",
     label: tr_noop!("Dough wanted at"),
     unit: degrees,
@@ -19,7 +20,7 @@ pub const WANTED: Wish = Wish {
 };
 
 /// How long the dough is mixed.
-pub const MIXING: Wish = Wish {
+pub const MIXING: Field<HeatSettings> = Field {
     id: "heat-mixing",
     label: tr_noop!("Mixing"),
     unit: minutes,
@@ -32,7 +33,7 @@ pub const MIXING: Wish = Wish {
 };
 
 /// How long pastes and preferments stand out.
-pub const STANDING: Wish = Wish {
+pub const STANDING: Field<HeatSettings> = Field {
     id: "heat-standing",
     label: tr_noop!("Cold streams stand out"),
     unit: minutes,
@@ -43,7 +44,7 @@ pub const STANDING: Wish = Wish {
 };
 
 /// How warm the mixing bowl is.
-pub const MIXING_BOWL: Wish = Wish {
+pub const MIXING_BOWL: Field<HeatSettings> = Field {
     id: "heat-mixing-bowl",
     label: tr_noop!("Mixing bowl at"),
     unit: degrees,
@@ -56,7 +57,7 @@ pub const MIXING_BOWL: Wish = Wish {
 };
 
 /// How warm the paste's bowl is.
-pub const PASTE_BOWL: Wish = Wish {
+pub const PASTE_BOWL: Field<HeatSettings> = Field {
     id: "heat-paste-bowl",
     label: tr_noop!("Bowl at"),
     unit: degrees,
@@ -69,7 +70,7 @@ pub const PASTE_BOWL: Wish = Wish {
 };
 
 /// What the liquid loses on its way.
-pub const DROP: Wish = Wish {
+pub const DROP: Field<HeatSettings> = Field {
     id: "heat-drop",
     label: tr_noop!("Lost from kettle to bowl"),
     unit: degrees,
@@ -80,7 +81,7 @@ pub const DROP: Wish = Wish {
 };
 
 /// How thick it is as it cools.
-pub const THICK: Wish = Wish {
+pub const THICK: Field<HeatSettings> = Field {
     id: "heat-thick",
     label: tr_noop!("Thick through the middle"),
     unit: thickness,
@@ -91,7 +92,7 @@ pub const THICK: Wish = Wish {
 };
 
 /// How long it stays on the bench.
-pub const BENCH: Wish = Wish {
+pub const BENCH: Field<HeatSettings> = Field {
     id: "heat-bench",
     label: tr_noop!("On the bench"),
     unit: minutes,
@@ -102,7 +103,7 @@ pub const BENCH: Wish = Wish {
 };
 
 /// How long it stands in ice water.
-pub const ICE: Wish = Wish {
+pub const ICE: Field<HeatSettings> = Field {
     id: "heat-ice",
     label: tr_noop!("In ice water"),
     unit: minutes,
@@ -113,8 +114,8 @@ pub const ICE: Wish = Wish {
 };
 
 /// The known bake.
-pub const KNOWN: [Wish; 3] = [
-    Wish {
+pub const KNOWN: [Field<HeatSettings>; 3] = [
+    Field {
         id: "heat-known-minutes",
         label: tr_noop!("It took"),
         unit: minutes,
@@ -123,7 +124,7 @@ pub const KNOWN: [Wish; 3] = [
             read::minutes(text, options).map(|read| settings.bake.known.minutes = read)
         },
     },
-    Wish {
+    Field {
         id: "heat-known-oven",
         label: tr_noop!("Oven, as a still one"),
         unit: degrees,
@@ -132,7 +133,7 @@ pub const KNOWN: [Wish; 3] = [
             read::temperature(text, options).map(|read| settings.bake.known.oven = read)
         },
     },
-    Wish {
+    Field {
         id: "heat-known-piece",
         label: tr_noop!("A piece weighed"),
         unit: |options| options.units.mass.symbol(),
