@@ -10,8 +10,9 @@ pub fn name(text: &str, most: usize) -> String {
     let spaced = text
         .chars()
         .map(|c| if c.is_whitespace() { ' ' } else { c });
-    let kept: String = spaced.filter(|c| !hidden(*c)).collect();
-    kept.trim()
+    let visible: String = spaced.filter(|c| !hidden(*c)).collect();
+    visible
+        .trim()
         .chars()
         .take(most)
         .collect::<String>()
@@ -23,10 +24,10 @@ pub fn name(text: &str, most: usize) -> String {
 #[must_use]
 pub fn note(text: &str, most: usize) -> String {
     let one_kind = text.replace("\r\n", "\n").replace('\r', "\n");
-    let kept = one_kind
+    let visible = one_kind
         .chars()
         .filter(|c| matches!(c, '\n' | '\t') || !hidden(*c));
-    kept.take(most).collect()
+    visible.take(most).collect()
 }
 
 /// Control characters, direction marks and overrides, invisible separators, the byte-order mark.

@@ -8,7 +8,7 @@ use crate::text::{language::text, name, tr};
 
 /// Gives the notes below an ingredient's name: its kind, its actual weight, how it counts.
 #[must_use]
-pub fn said(line: &Line, options: FormatOptions) -> String {
+pub fn wording(line: &Line, options: FormatOptions) -> String {
     let detail = match &line.food {
         Food::Listed(listed) => text(listed.row().detail),
         Food::Own(_) => tr!("of your own"),

@@ -8,13 +8,13 @@ use softcrumb::storage::record::RecordError;
 use crate::spelling::name;
 
 /// What is wrong, and where.
-pub(crate) struct Trouble {
+pub(crate) struct ErrorText {
     path: String,
     kind: String,
     message: String,
 }
 
-impl Trouble {
+impl ErrorText {
     pub(crate) fn new(path: &str, kind: &str, message: &str) -> Self {
         let (path, kind, message) = (path.to_owned(), kind.to_owned(), message.to_owned());
         Self {

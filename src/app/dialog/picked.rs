@@ -7,7 +7,7 @@ use crate::app::state::{AppState, PickFor};
 use crate::engine::formula::{Hold, Line, LineAt, swap};
 use crate::engine::ingredients::Food;
 use crate::engine::quantity::Mass;
-use crate::text::Trouble;
+use crate::text::ErrorText;
 
 /// Changes the formula as the picker was asked to.
 pub fn use_picked(state: AppState, pick_for: PickFor, food: Food) {

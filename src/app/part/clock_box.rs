@@ -18,7 +18,7 @@ pub fn ClockBox(
     figure: Signal<String>,
     /// Takes a text.
     #[prop(into)]
-    take: Callback<String>,
+    store: Callback<String>,
 ) -> impl IntoView {
     let kind = if dated { "datetime-local" } else { "time" };
     view! {
@@ -29,7 +29,7 @@ pub fn ClockBox(
                 type=kind
                 prop:value=figure
                 on:change:target=move |event| {
-                    take.run(event.target().value());
+                    store.run(event.target().value());
                     event.target().set_value(&figure.get_untracked());
                 }
             />

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use super::figure::{FigureButton, Shown, was_by};
 use crate::app::state::{AppState, DialogKind, memo, use_app_state};
 use crate::engine::formula::{Figure, Figures, FormulaError};
-use crate::text::{Trouble, format, name, tr};
+use crate::text::{ErrorText, format, name, tr};
 
 /// A figure of the dough as a share of its flour.
 #[component]
@@ -90,8 +90,8 @@ fn of_dough(state: AppState, figure: Option<Figure>, shown: Memo<Shown>) -> AnyV
 
 /// A figure as it stands, and as it is kept while a trial is on. The options of writing is not
 /// followed: a place is drawn anew when that changes.
-fn both<T>(state: AppState, look: impl Fn(&Figures) -> T) -> (T, Option<T>) {
+fn both<T>(state: AppState, select: impl Fn(&Figures) -> T) -> (T, Option<T>) {
     state
         .figures
-        .with(|figures| (look(&figures.now), figures.saved.as_ref().map(look)))
+        .with(|figures| (select(&figures.now), figures.saved.as_ref().map(select)))
 }

@@ -1,11 +1,11 @@
 //! Parts: what places are made of.
 
 mod advice_card;
-mod answers;
 mod bowl_balance;
 mod button;
 mod card;
 mod choice;
+mod choices;
 mod clock_box;
 mod cooling_curve;
 mod day_ribbon;

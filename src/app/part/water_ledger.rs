@@ -61,8 +61,8 @@ fn percent(at: f64) -> String {
 #[component]
 fn Piece(bar: Memo<WaterBar>, at: usize) -> impl IntoView {
     let piece = memo(move || bar.with(|bar| bar.segments.get(at).cloned()));
-    let place = move |look: fn(&WaterPiece) -> f64| {
-        move || piece.with(|piece| piece.as_ref().map(|piece| percent(look(piece))))
+    let place = move |select: fn(&WaterPiece) -> f64| {
+        move || piece.with(|piece| piece.as_ref().map(|piece| percent(select(piece))))
     };
     let has_letter = memo(move || {
         piece.with(|piece| {

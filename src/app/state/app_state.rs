@@ -126,7 +126,7 @@ impl AppState {
             settings,
             kitchens,
             journal: RwSignal::new(Journal::default()),
-            kitchen: memo(move || kitchens.with(|all| all.now().here().clone())),
+            kitchen: memo(move || kitchens.with(|all| all.now().current().clone())),
             language_revision,
             options: memo(move || {
                 language_revision.track();

@@ -51,8 +51,8 @@ impl AppState {
         for one in &opened.formulas {
             let known = one.id.clone().filter(|id| shelf.standing_of(id).is_none());
             let id = known.unwrap_or_else(|| Id::from_random(random::bits()));
-            if let Err(trouble) = storage::set(&key::of_formula(&id), &one.sheet.write()) {
-                self.report(SaveError::Storage(trouble));
+            if let Err(error) = storage::set(&key::of_formula(&id), &one.sheet.write()) {
+                self.report(SaveError::Storage(error));
                 break;
             }
             shelf.put(&id, &one.sheet, one.changed.unwrap_or_else(now));
@@ -89,27 +89,27 @@ impl AppState {
 
     /// Adds what is not here yet. What cannot be opened here is left as it is.
     fn put_beside(self, file: &Workspace) -> Added {
-        let here = self.beside();
-        let (joined, added) = here.clone().joined_by(file);
-        let desk = self.with_root_owner(WorkspaceStore::here);
+        let current = self.beside();
+        let (joined, added) = current.clone().joined_by(file);
+        let workspace = self.with_root_owner(WorkspaceStore::from_context);
         if added.kitchens > 0
             && let Some(kitchens) = joined.kitchens
         {
             self.set_kitchens(kitchens);
         }
-        if joined.tins != here.tins && can_write::<SavedTins>() {
-            desk.tins.update(|saved| saved.tins = joined.tins);
+        if joined.tins != current.tins && can_write::<SavedTins>() {
+            workspace.tins.update(|saved| saved.tins = joined.tins);
         }
-        if joined.pantry != here.pantry && can_write::<Pantry>() {
-            desk.pantry.update(|pantry| *pantry = joined.pantry);
+        if joined.pantry != current.pantry && can_write::<Pantry>() {
+            workspace.pantry.update(|pantry| *pantry = joined.pantry);
         }
         if let Some(class) = joined.class.filter(|_| added.class) {
-            desk.settings.update(|settings| *settings = class);
+            workspace.settings.update(|settings| *settings = class);
         }
         if added.bakes > 0 && can_write::<Log>() {
             self.write_record(key::LOG, &joined.log);
         }
-        let new = joined.days.iter().skip(here.days.len());
+        let new = joined.days.iter().skip(current.days.len());
         for (id, settings) in new.filter(|_| added.days > 0) {
             self.write_record(&key::of_day(id), settings);
         }

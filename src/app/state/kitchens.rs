@@ -24,7 +24,7 @@ impl AppState {
 
     fn put_kitchen(self, kitchen: Kitchen, from: Option<&str>) {
         let mut kitchens = untrack(|| self.with_kitchens(Clone::clone));
-        *kitchens.here_mut() = kitchen;
+        *kitchens.current_mut() = kitchen;
         self.put_kitchens(kitchens, from);
     }
 

@@ -46,8 +46,8 @@ impl AppState {
         let changes_since_backup = self.changes_since_backup.get_untracked().to_string();
         let saved = storage::set(key::SHELF, &text)
             .and_then(|()| storage::set(key::UNFILED, &changes_since_backup));
-        if let Err(trouble) = saved {
-            self.report(SaveError::Storage(trouble));
+        if let Err(error) = saved {
+            self.report(SaveError::Storage(error));
         }
     }
 
@@ -73,8 +73,8 @@ impl AppState {
 
     /// Puts a sheet onto the shelf under an id, as changed at a given moment.
     pub(super) fn shelve_as(self, id: &Id, sheet: &Sheet, changed: Moment) {
-        if let Err(trouble) = storage::set(&key::of_formula(id), &sheet.write()) {
-            self.report(SaveError::Storage(trouble));
+        if let Err(error) = storage::set(&key::of_formula(id), &sheet.write()) {
+            self.report(SaveError::Storage(error));
         }
         self.shelf.update(|shelf| shelf.put(id, sheet, changed));
         self.write_index();

@@ -34,7 +34,7 @@ impl AppState {
     pub fn report(self, error: SaveError) {
         if self
             .save_error
-            .with_untracked(|said| said.as_ref() != Some(&error))
+            .with_untracked(|wording| wording.as_ref() != Some(&error))
         {
             self.save_error.set(Some(error));
         }
@@ -51,8 +51,8 @@ impl AppState {
     /// Writes a text under a key, and reports what is in the way. Whether it was written.
     pub fn write_text(self, key: &str, text: &str) -> bool {
         let written = storage::set(key, text);
-        if let Err(trouble) = written {
-            self.report(SaveError::Storage(trouble));
+        if let Err(error) = written {
+            self.report(SaveError::Storage(error));
         }
         written.is_ok()
     }
@@ -156,7 +156,7 @@ impl<T: Keyed + Clone + Default + PartialEq + Send + Sync> Persisted<T> {
                     .state
                     .report(SaveError::Record(T::KEY.to_owned(), error)),
             },
-            Err(trouble) => self.state.report(SaveError::Storage(trouble)),
+            Err(error) => self.state.report(SaveError::Storage(error)),
         }
     }
 }

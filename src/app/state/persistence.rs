@@ -83,9 +83,9 @@ impl AppState {
         match storage::set(&key::of_formula(id), record) {
             Ok(()) => {
                 // There is room again; what is of a newer release stays so.
-                let has_room = |keeps: &Option<SaveError>| {
+                let has_room = |error: &Option<SaveError>| {
                     matches!(
-                        keeps,
+                        error,
                         Some(SaveError::Storage(
                             StorageError::Full | StorageError::Blocked
                         ))
@@ -96,16 +96,16 @@ impl AppState {
                 }
                 self.note_change();
             }
-            Err(trouble) => self.report(SaveError::Storage(trouble)),
+            Err(error) => self.report(SaveError::Storage(error)),
         }
     }
 
     /// Follows what other tabs keep.
     pub fn follow_other_tabs(self) {
-        storage::watch(move |changed| records::then(move || self.take_in(changed.as_deref())));
+        storage::watch(move |changed| records::then(move || self.sync_changed(changed.as_deref())));
     }
 
-    fn take_in(self, changed: Option<&str>) {
+    fn sync_changed(self, changed: Option<&str>) {
         match changed {
             Some(key::SHELF) | None => self.merge_shelf(),
             Some(key::SETTINGS) => self.read_settings(),

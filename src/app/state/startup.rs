@@ -12,7 +12,7 @@ use crate::sheet::{History, Id, Kitchens, Settings, Sheet, Theme};
 use crate::storage::RecordError;
 use crate::storage::link::LinkError;
 use crate::storage::{Fragment, key};
-use crate::text::{error::Trouble, example, language::text, notice, tr_noop};
+use crate::text::{error::ErrorText, example, language::text, notice, tr_noop};
 
 /// Why a link is not opened while a trial is on.
 const TRIAL_FIRST: &str = tr_noop!("A trial is on. Keep it or drop it, then open the link again.");
@@ -57,7 +57,7 @@ impl AppState {
                 None => {}
             },
             Ok(None) => self.find_lost(),
-            Err(trouble) => self.report(SaveError::Storage(trouble)),
+            Err(error) => self.report(SaveError::Storage(error)),
         }
         let changes_since_backup = storage::get(key::UNFILED).ok().flatten();
         self.changes_since_backup.set(
@@ -101,11 +101,11 @@ impl AppState {
             changed = now().after(changed);
         }
         if let Some((id, sheet)) = examples.into_iter().next() {
-            let is_kept = self.save_error.with_untracked(Option::is_none);
-            if is_kept {
+            let is_saved = self.save_error.with_untracked(Option::is_none);
+            if is_saved {
                 self.write_text(key::OPEN, id.as_text());
             }
-            self.show(sheet, is_kept.then_some(id));
+            self.show(sheet, is_saved.then_some(id));
         }
     }
 
@@ -147,8 +147,8 @@ impl AppState {
                 true
             }
             Ok(None) => false,
-            Err(trouble) => {
-                self.report(trouble);
+            Err(error) => {
+                self.report(error);
                 false
             }
         }
@@ -172,7 +172,7 @@ impl AppState {
     /// Whether a visitor's copy stands open that could be kept. Where nothing can be, that is not
     /// offered.
     pub fn is_visit(self) -> bool {
-        let refused = |keeps: &Option<SaveError>| matches!(keeps, Some(SaveError::Storage(_)));
+        let refused = |error: &Option<SaveError>| matches!(error, Some(SaveError::Storage(_)));
         self.open_id.with(Option::is_none) && !self.save_error.with(refused)
     }
 
@@ -219,7 +219,7 @@ impl AppState {
     }
 
     fn say_of_link(self, error: &LinkError) {
-        let said = error.sentence(self.options.get_untracked());
-        self.link_error.set(Some(said));
+        let wording = error.sentence(self.options.get_untracked());
+        self.link_error.set(Some(wording));
     }
 }

@@ -22,7 +22,7 @@ struct Tab {
 
 impl Tab {
     /// This tab, held from when it is first asked for.
-    fn here(state: AppState) -> Self {
+    fn from_context(state: AppState) -> Self {
         state.page_singleton(|_| {
             let id = Id::from_random(random::bits());
             tabs::hold(&held_by(id.as_text()));
@@ -42,7 +42,7 @@ fn held_by(tab: &str) -> String {
 impl AppState {
     /// Writes the trial's record, or removes it where the trial was saved or dropped.
     pub fn write_trial(self) {
-        let tab = Tab::here(self);
+        let tab = Tab::from_context(self);
         let id = self.open_id.get_untracked();
         let record = self
             .trial

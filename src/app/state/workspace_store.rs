@@ -28,7 +28,7 @@ pub struct WorkspaceStore {
 
 impl WorkspaceStore {
     /// The one of this page.
-    pub fn here() -> Self {
+    pub fn from_context() -> Self {
         use_app_state().page_singleton(|state| Self {
             tins: Persisted::new(state),
             pantry: Persisted::new(state),

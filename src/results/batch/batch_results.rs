@@ -114,13 +114,13 @@ pub fn scaled_formula(sheet: &Sheet) -> Formula {
 /// [`BatchError`] when the batch cannot be scaled, or when a line of it passes a tonne.
 pub fn as_formula(sheet: &Sheet) -> Result<Sheet, BatchError> {
     let scaled = scale(sheet)?;
-    let mut made = sheet.clone();
-    made.formula = scaled.as_formula(&sheet.formula)?;
-    made.batch.pieces = scaled.pieces.count.try_into().unwrap_or(NonZeroU16::MAX);
-    if let BatchTarget::Times(times) = &mut made.batch.wanted {
+    let mut batch = sheet.clone();
+    batch.formula = scaled.as_formula(&sheet.formula)?;
+    batch.batch.pieces = scaled.pieces.count.try_into().unwrap_or(NonZeroU16::MAX);
+    if let BatchTarget::Times(times) = &mut batch.batch.wanted {
         *times = Factor::ONE;
     }
-    Ok(made)
+    Ok(batch)
 }
 
 impl BatchResults {

@@ -129,9 +129,9 @@ pub fn syrup_at(
 /// The filling of one part of a batch; `None` where the batch has no such part.
 #[must_use]
 pub fn filling(scaled: &Scaled, part: usize) -> Option<Result<Fill, ChocolateError>> {
-    let made = scaled.formula.parts.get(part)?.mass();
+    let batch = scaled.formula.parts.get(part)?.mass();
     Some(fill(
-        FillAsked::Total(made),
+        FillAsked::Total(batch),
         scaled.pieces.count,
         scaled.pieces.each,
         scaled.losses.topping,

@@ -55,13 +55,13 @@ pub fn cooling_plan(
 impl CoolingPlan {
     /// Its surroundings, one after the other.
     #[must_use]
-    pub fn stays(&self) -> Vec<Exposure> {
-        let stays = [
+    pub fn exposures(&self) -> Vec<Exposure> {
+        let exposures = [
             (self.cooling.on_bench, self.cooling.bench),
             (self.ice, Air::ice_bath()),
             (IN_FRIDGE, self.cooling.fridge),
         ];
-        let there = stays
+        let there = exposures
             .into_iter()
             .filter(|(minutes, _)| *minutes > Minutes::ZERO);
         there
@@ -77,7 +77,7 @@ impl CoolingPlan {
         cool_through(
             &self.cooling.body,
             self.cooling.start,
-            &self.stays(),
+            &self.exposures(),
             self.cooling.rules,
         )
     }

@@ -158,11 +158,11 @@ fn handling(line: &Line) -> Handling {
 /// Warms a paste or preferment by its time in the room.
 fn stand_out(item: &mut Item, minutes: Minutes, room: Temperature) -> Result<(), HeatError> {
     if let Handling::Standing(body) = item.handling {
-        let stay = Exposure {
+        let exposure = Exposure {
             minutes,
             air: Air::still(room),
         };
-        let curve = follow(&body, item.component.temperature, &[stay])?;
+        let curve = follow(&body, item.component.temperature, &[exposure])?;
         if let Some(warm) = curve.at(minutes, Probe::Mean) {
             item.component.temperature = warm;
         }

@@ -24,30 +24,30 @@ pub fn steam_of(part: &Part, at: Temperature) -> Result<SteamLoss, HeatError> {
     steam_loss(before, before.less(part.steam), at)
 }
 
-/// Stores with `written` what a paste of the batch, `made` of it, weighed `after` cooking, its bowl
+/// Stores with `written` what a paste of the batch, `batch` of it, weighed `after` cooking, its bowl
 /// taken off: the same share went off as steam, however much is made.
 ///
 /// # Errors
 /// [`HeatError::Gained`] when it weighs more than was stirred in; [`HeatError::EmptyBowl`] when
 /// nothing was.
-pub fn weigh_cooked(written: &mut Part, made: &Part, after: Mass) -> Result<(), HeatError> {
+pub fn weigh_cooked(written: &mut Part, batch: &Part, after: Mass) -> Result<(), HeatError> {
     // The share that went off does not rest on the temperature.
-    let loss = steam_loss(stirred_in(made), after, BOIL)?;
+    let loss = steam_loss(stirred_in(batch), after, BOIL)?;
     written.steam = stirred_in(written).component(loss.share);
     Ok(())
 }
 
-/// Stores with a part of `written` what that part of the batch, `made` of it, weighed after cooking.
+/// Stores with a part of `written` what that part of the batch, `batch` of it, weighed after cooking.
 ///
 /// # Errors
 /// [`HeatError::NoPart`] where either has no such part; those of [`weigh_cooked`].
 pub fn weigh_cooked_part(
     written: &mut Formula,
-    made: &Formula,
+    batch: &Formula,
     part: usize,
     after: Mass,
 ) -> Result<(), HeatError> {
     let written = written.parts.get_mut(part).ok_or(HeatError::NoPart)?;
-    let made = made.parts.get(part).ok_or(HeatError::NoPart)?;
-    weigh_cooked(written, made, after)
+    let batch = batch.parts.get(part).ok_or(HeatError::NoPart)?;
+    weigh_cooked(written, batch, after)
 }

@@ -78,7 +78,7 @@ fn cooling(
     let plan = cooling_plan(own, hot, kitchen, &heat.cooling)?;
     let body = plan.cooling.body;
     let out = Minutes::from_minutes(heat.cooling.bench.minutes() + heat.cooling.ice.minutes())?;
-    let planned = follow_coarsely(&body, hot, &plan.stays())?;
+    let planned = follow_coarsely(&body, hot, &plan.exposures())?;
     let wanted = planned.at(out, Probe::Mean).unwrap_or(measured);
     let there = until(&body, measured, plan.cooling.bench, (wanted, Probe::Mean))?;
     let in_ice = until(&body, measured, Air::ice_bath(), (wanted, Probe::Mean)).ok();
@@ -155,11 +155,11 @@ fn until(
     if (cools && start <= wanted) || (!cools && start >= wanted) {
         return Ok(Minutes::ZERO);
     }
-    let stay = Exposure {
+    let exposure = Exposure {
         minutes: FOLLOWED,
         air,
     };
-    let course = follow_coarsely(body, start, &[stay])?;
+    let course = follow_coarsely(body, start, &[exposure])?;
     course
         .reaches(wanted, place, Minutes::ZERO)
         .ok_or(HeatError::NeverReached {

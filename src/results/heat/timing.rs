@@ -90,7 +90,7 @@ fn cold_after(
     let hot = stirred_at(formula, part, kitchen, &heat.paste)?;
     let plan = cooling_plan(own, hot, kitchen, &heat.cooling)?;
     // Rounded to five minutes.
-    let course = follow_coarsely(&plan.cooling.body, hot, &plan.stays())?;
+    let course = follow_coarsely(&plan.cooling.body, hot, &plan.exposures())?;
     let cold = course.reaches(CHILLED, Probe::Centre, Minutes::ZERO);
     Ok(cold.map_or(COOLS, Minutes::minutes))
 }

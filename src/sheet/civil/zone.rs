@@ -170,9 +170,9 @@ impl Met {
 /// A browser's offset, in minutes behind UTC, as whole minutes ahead of it; none for what no clock
 /// has.
 #[must_use]
-pub fn ahead_of(behind: f64) -> i64 {
-    let size = i64::from(whole(libm::round(behind.abs())));
-    if behind > 0.0 { -size } else { size }
+pub fn ahead_of(minutes_behind: f64) -> i64 {
+    let size = i64::from(whole(libm::round(minutes_behind.abs())));
+    if minutes_behind > 0.0 { -size } else { size }
 }
 
 /// The first second from `low` on at which the offset is no longer `now`; it is not at `high`.

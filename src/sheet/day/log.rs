@@ -82,25 +82,25 @@ impl Log {
 
     /// Takes in the bakes of another log, the newest first while there is room. What is here stays
     /// as it is; from when on bakes teach is taken over only where there were none.
-    pub fn take_in(&mut self, other: Self) -> LogImport {
+    pub fn import(&mut self, other: Self) -> LogImport {
         if self.bakes.is_empty() {
             self.resets = other.resets;
         }
-        let here: std::collections::BTreeSet<Id> =
+        let own: std::collections::BTreeSet<Id> =
             self.bakes.iter().map(|bake| bake.id.clone()).collect();
-        let mut taken = LogImport::default();
+        let mut imported = LogImport::default();
         for bake in other.bakes.into_iter().rev() {
-            if here.contains(&bake.id) {
-                taken.there = taken.there.saturating_add(1);
+            if own.contains(&bake.id) {
+                imported.there = imported.there.saturating_add(1);
             } else if self.bakes.len() < Self::MOST {
-                taken.added.push(bake.id.clone());
+                imported.added.push(bake.id.clone());
                 self.bakes.push(bake);
             } else {
-                taken.no_room = taken.no_room.saturating_add(1);
+                imported.no_room = imported.no_room.saturating_add(1);
             }
         }
         self.sort();
-        taken
+        imported
     }
 
     /// Notes of each bake that is said to have a photo whether there is one.
@@ -126,8 +126,8 @@ impl Log {
     /// only, all else whatever was baked.
     #[must_use]
     pub fn noted(&self, kitchen: &str, formula: Option<&Id>) -> Vec<Observation> {
-        let here = self.bakes.iter().filter(|bake| bake.kitchen == kitchen);
-        here.map(|bake| self.as_far_as_it_teaches(bake, formula))
+        let own = self.bakes.iter().filter(|bake| bake.kitchen == kitchen);
+        own.map(|bake| self.as_far_as_it_teaches(bake, formula))
             .collect()
     }
 

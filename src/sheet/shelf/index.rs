@@ -32,11 +32,11 @@ impl Shelf {
         &self.slots
     }
 
-    /// Keeps only the slots that `is_kept` answers for, and gives back the entries of the others.
-    pub fn retain(&mut self, is_kept: impl Fn(&Slot) -> bool) -> Vec<ShelfEntry> {
+    /// Keeps only the slots that `predicate` answers for, and gives back the entries of the others.
+    pub fn retain(&mut self, predicate: impl Fn(&Slot) -> bool) -> Vec<ShelfEntry> {
         let slots = std::mem::take(&mut self.slots);
-        let (kept, lost): (Vec<_>, Vec<_>) = slots.into_iter().partition(is_kept);
-        self.slots = kept;
+        let (retained, lost): (Vec<_>, Vec<_>) = slots.into_iter().partition(predicate);
+        self.slots = retained;
         lost.into_iter().map(|slot| slot.entry).collect()
     }
 

@@ -162,12 +162,12 @@ fn scale(cooled: &Cooled, binding: &[StageResult]) -> Scale {
 fn stretches(stays: &[Exposure], scale: &Scale) -> Vec<Stretch> {
     let mut begins = 0.0;
     let mut found = Vec::new();
-    for (place, stay) in stays.iter().enumerate() {
-        let ends = begins + stay.minutes.minutes();
+    for (place, exposure) in stays.iter().enumerate() {
+        let ends = begins + exposure.minutes.minutes();
         let (x, to) = (scale.x(begins), scale.x(ends));
         let words = if place + 1 == stays.len() {
             tr!("fridge")
-        } else if stay.air.temperature.celsius() <= 0.0 {
+        } else if exposure.air.temperature.celsius() <= 0.0 {
             tr!("ice")
         } else {
             tr!("bench")

@@ -77,7 +77,7 @@ pub struct FlowDrawing {
     /// The curve, as the outline of a path.
     pub line: String,
     /// Where this syrup stands, with its two words.
-    pub here: Spot,
+    pub current: Spot,
 }
 
 impl FlowDrawing {
@@ -115,7 +115,7 @@ impl FlowDrawing {
             seizes: (below != Some(Share::NONE)).then(|| seizes(below, &scale, options)),
             rule: rule(syrup, &scale, options),
             line: outline(&points),
-            here: here(syrup, curve, &scale, &points, options),
+            current: current(syrup, curve, &scale, &points, options),
         }
     }
 }
@@ -222,7 +222,7 @@ fn rule(syrup: &Syrup, scale: &Scale, options: FormatOptions) -> Option<Mark> {
     })
 }
 
-fn here(
+fn current(
     syrup: &Syrup,
     curve: &FlowCurve,
     scale: &Scale,

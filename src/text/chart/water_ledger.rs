@@ -1,6 +1,6 @@
 //! The water ledger in words.
 
-use super::sentence::{begun, listed};
+use super::sentence::{capitalized, listed};
 use crate::engine::formula::{Contributor, Water, WaterLedger};
 use crate::engine::quantity::Mass;
 use crate::text::{format, format_options::FormatOptions, tr};
@@ -43,7 +43,7 @@ fn where_it_sits(ledger: &WaterLedger, options: FormatOptions) -> Option<String>
     .into_iter()
     .flatten()
     .collect();
-    Some(format!("{}.", begun(&listed(&components)?)))
+    Some(format!("{}.", capitalized(&listed(&components)?)))
 }
 
 /// "Most of it is from Water 200 g, Whole milk 88 g, Egg 24 g."

@@ -39,23 +39,23 @@ pub fn weighing_effect(
         return String::new();
     };
     let differences = effect.differences.iter();
-    let mut said: Vec<String> = differences
+    let mut wording: Vec<String> = differences
         .filter_map(|difference| weighing_difference(difference, formula, options))
         .collect();
     let (asked, got) = (format::share(asked, options), format::share(got, options));
     if asked != got {
-        said.push(tr!(
+        wording.push(tr!(
             "True water comes to {got} instead of {asked}.",
             got = got,
             asked = asked
         ));
     }
-    said.extend(
+    wording.extend(
         effect
             .noticeable_warming()
             .map(|by| dough_warming(by, options)),
     );
-    said.join(" ")
+    wording.join(" ")
 }
 
 /// "Water is 4 g short."
@@ -66,11 +66,11 @@ fn weighing_difference(
 ) -> Option<String> {
     let food = name::food_short(&formula.line(difference.at)?.food);
     let (asked, got) = (difference.target, difference.actual);
-    let said = format::mass((got - asked).size(), options);
+    let wording = format::mass((got - asked).size(), options);
     Some(if got < asked {
-        tr!("{food} is {said} short.", food = food, said = said)
+        tr!("{food} is {said} short.", food = food, said = wording)
     } else {
-        tr!("{food} is {said} over.", food = food, said = said)
+        tr!("{food} is {said} over.", food = food, said = wording)
     })
 }
 

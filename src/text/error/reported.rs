@@ -4,7 +4,7 @@ use crate::engine::quantity::{Division, OutOfRange};
 use crate::text::{format, format_options::FormatOptions, tr};
 
 /// An error with a message for the user.
-pub trait Trouble {
+pub trait ErrorText {
     /// Says what is wrong and what to do, in one sentence or a few, each with a full stop.
     fn sentence(&self, options: FormatOptions) -> String;
 }

@@ -6,14 +6,14 @@ use crate::engine::heat::{DoughRemedy, DoughTemperature, LiquidAnswer, OutOfReac
 use crate::engine::quantity::Temperature;
 use crate::results::heat::{DoughOffset, MixerLoad, NamedRemedies, dough_offset, named_remedies};
 use crate::text::{
-    Advice, chart::begun, format, format_options::FormatOptions, language::text, tr, tr_noop,
+    Advice, chart::capitalized, format, format_options::FormatOptions, language::text, tr, tr_noop,
 };
 
 /// A bowl in the morning and what is wanted of it.
 #[derive(Clone, Copy, Debug)]
 pub struct Morning<'m> {
     /// The bowl.
-    pub bowlful: &'m MixerLoad,
+    pub load: &'m MixerLoad,
     /// What is wanted.
     pub wanted: Temperature,
     /// What else brings it there with the liquid at its best; `None` until that is worked out.
@@ -26,20 +26,20 @@ const SOURCE: &str = tr_noop!("balance of heat, Choi and Okos 1986; friction: co
 
 /// What the liquids are called.
 #[must_use]
-pub fn liquid_name(bowlful: &MixerLoad) -> String {
-    names::liquid_name(bowlful)
+pub fn liquid_name(load: &MixerLoad) -> String {
+    names::liquid_name(load)
 }
 
 /// What the liquid can do for the dough: how warm it must be, or that it cannot, and what else can.
 #[must_use]
 pub fn liquid(answer: &LiquidAnswer, morning: Morning) -> Advice {
     let degrees = |at| format::temperature(at, morning.options);
-    let name = names::liquid_name(morning.bowlful);
+    let name = names::liquid_name(morning.load);
     match answer {
         LiquidAnswer::At { liquid, .. } => Advice {
             means: tr!(
                 "{first} at {second}.",
-                first = begun(&name),
+                first = capitalized(&name),
                 second = degrees(*liquid)
             )
             .into(),
@@ -89,7 +89,7 @@ fn out_of_reach(out: &OutOfReach, name: &str, morning: Morning) -> Advice {
 
 /// What else can be done, in one sentence.
 fn ways_out(remedies: &[DoughRemedy], morning: Morning) -> String {
-    let standing = standing_names(morning.bowlful).unwrap_or_default();
+    let standing = standing_names(morning.load).unwrap_or_default();
     let joined = |remedies: Vec<DoughRemedy>, between: &str| {
         let steps = remedies.iter();
         let steps: Vec<String> = steps
@@ -98,10 +98,10 @@ fn ways_out(remedies: &[DoughRemedy], morning: Morning) -> String {
         steps.join(between)
     };
     match named_remedies(remedies) {
-        NamedRemedies::Enough(enough) => begun(&format!("{}.", joined(enough, tr!(", or ")))),
+        NamedRemedies::Enough(enough) => capitalized(&format!("{}.", joined(enough, tr!(", or ")))),
         NamedRemedies::Together(together) => tr!(
             "{first}; one by itself is not enough. {second}",
-            first = begun(&joined(together, tr!(", and "))),
+            first = capitalized(&joined(together, tr!(", and "))),
             second = tr!("Or let it rise longer at the temperature it has.")
         ),
         NamedRemedies::None => {

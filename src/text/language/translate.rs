@@ -65,10 +65,10 @@ pub fn filled(english: &'static str, values: &[&dyn Display]) -> String {
 fn pieces(text: &str) -> impl Iterator<Item = (&str, Option<&str>)> {
     let mut rest = Some(text);
     std::iter::from_fn(move || {
-        let here = rest?;
-        let Some((before, place)) = here.split_once('{') else {
+        let found = rest?;
+        let Some((before, place)) = found.split_once('{') else {
             rest = None;
-            return Some((here, None));
+            return Some((found, None));
         };
         let Some((name, after)) = place.split_once('}') else {
             rest = Some(place);

@@ -3,7 +3,7 @@
 use super::number::number;
 use super::quantity::{not_below_zero, one, one_above_zero, outside};
 use super::typed::typed;
-use super::unit_behind::UnitBehind;
+use super::unit_suffix::UnitSuffix;
 use super::{Limit, Measure, ReadError};
 use crate::engine::quantity::{
     Altitude, Length, Minutes, OutOfRange, Pressure, TemperatureChange, WarmingRate,
@@ -23,7 +23,7 @@ pub fn minutes(text: &str, options: FormatOptions) -> Result<Minutes, ReadError>
     for piece in &not_below_zero(text)? {
         let figure = number(&piece.number, options.numbers)?;
         let in_one =
-            if let UnitBehind::Minutes(in_one) = UnitBehind::wanted(&piece.unit, Measure::Time)? {
+            if let UnitSuffix::Minutes(in_one) = UnitSuffix::wanted(&piece.unit, Measure::Time)? {
                 in_one
             } else {
                 1.0
@@ -43,7 +43,7 @@ pub fn minutes(text: &str, options: FormatOptions) -> Result<Minutes, ReadError>
 /// [`ReadError`] when the text is no such quantity, or lies outside its range.
 pub fn thickness(text: &str, options: FormatOptions) -> Result<Length, ReadError> {
     let (figure, unit) = one_above_zero(text, Measure::Length, options)?;
-    let in_one = if let UnitBehind::Metres(in_one) = unit {
+    let in_one = if let UnitSuffix::Metres(in_one) = unit {
         in_one
     } else {
         ThicknessUnit::of(options.units).metres()
@@ -60,7 +60,7 @@ pub fn altitude(text: &str, options: FormatOptions) -> Result<Altitude, ReadErro
     let typed = typed(text)?;
     let sign = if typed.minus { -1.0 } else { 1.0 };
     let (figure, unit) = one(typed, Measure::Length, options)?;
-    let in_one = if let UnitBehind::Metres(in_one) = unit {
+    let in_one = if let UnitSuffix::Metres(in_one) = unit {
         in_one
     } else {
         HeightUnit::of(options.units).metres()
@@ -75,7 +75,7 @@ pub fn altitude(text: &str, options: FormatOptions) -> Result<Altitude, ReadErro
 /// [`ReadError`] when the text is no such quantity, or lies outside its range.
 pub fn pressure(text: &str, options: FormatOptions) -> Result<Pressure, ReadError> {
     let (figure, unit) = one_above_zero(text, Measure::Pressure, options)?;
-    let in_one = if let UnitBehind::Hectopascals(in_one) = unit {
+    let in_one = if let UnitSuffix::Hectopascals(in_one) = unit {
         in_one
     } else {
         1.0
@@ -117,7 +117,7 @@ pub fn degrees_lost(text: &str, options: FormatOptions) -> Result<TemperatureCha
 /// Degrees of a scale, as kelvin.
 fn degrees(text: &str, options: FormatOptions) -> Result<f64, ReadError> {
     let (figure, unit) = one_above_zero(text, Measure::Temperature, options)?;
-    let scale = if let UnitBehind::Degrees(scale) = unit {
+    let scale = if let UnitSuffix::Degrees(scale) = unit {
         scale
     } else {
         options.units.temperature

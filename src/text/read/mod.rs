@@ -13,7 +13,7 @@ mod optional;
 mod parsed;
 mod quantity;
 mod typed;
-mod unit_behind;
+mod unit_suffix;
 
 pub use bought::{money, room};
 pub use clock::{clock, date_and_clock};

@@ -96,7 +96,7 @@ fn decimal(text: &str, style: NumberStyle) -> Result<String, ReadError> {
         return if grouped {
             Ok(groups.concat())
         } else {
-            Err(trouble(&marks))
+            Err(error(&marks))
         };
     }
     let Some((components, wholes)) = groups.split_last() else {
@@ -118,7 +118,7 @@ fn decimal(text: &str, style: NumberStyle) -> Result<String, ReadError> {
     if self::grouped(earlier, wholes) {
         Ok(point)
     } else {
-        Err(trouble(&marks))
+        Err(error(&marks))
     }
 }
 
@@ -135,7 +135,7 @@ fn grouped(marks: &[char], groups: &[&str]) -> bool {
 }
 
 /// What is wrong with marks that make no number.
-fn trouble(marks: &[char]) -> ReadError {
+fn error(marks: &[char]) -> ReadError {
     if marks.contains(&' ') {
         ReadError::TwoNumbers
     } else {

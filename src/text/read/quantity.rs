@@ -5,7 +5,7 @@ use std::ops::RangeInclusive;
 
 use super::number::number;
 use super::typed::{Piece, Typed, typed};
-use super::unit_behind::UnitBehind;
+use super::unit_suffix::UnitSuffix;
 use super::{Limit, Measure, ReadError};
 use crate::engine::quantity::{Division, Factor, Mass, OutOfRange, Share, Temperature, Viscosity};
 use crate::text::{format_options::FormatOptions, unit::Units};
@@ -24,8 +24,8 @@ pub fn mass(text: &str, options: FormatOptions) -> Result<Mass, ReadError> {
     let several = pieces.len() > 1;
     for piece in &pieces {
         let figure = number(&piece.number, options.numbers)?;
-        let in_one = match UnitBehind::wanted(&piece.unit, Measure::Mass) {
-            Ok(UnitBehind::Grams(grams)) => grams,
+        let in_one = match UnitSuffix::wanted(&piece.unit, Measure::Mass) {
+            Ok(UnitSuffix::Grams(grams)) => grams,
             Ok(_) if !several => options.units.mass.grams(),
             Err(error) if !several => return Err(error),
             Ok(_) | Err(_) => return Err(ReadError::TwoNumbers),
@@ -58,7 +58,7 @@ pub fn temperature(text: &str, options: FormatOptions) -> Result<Temperature, Re
     let typed = typed(text)?;
     let minus = typed.minus;
     let (figure, unit) = one(typed, Measure::Temperature, options)?;
-    let scale = if let UnitBehind::Degrees(scale) = unit {
+    let scale = if let UnitSuffix::Degrees(scale) = unit {
         scale
     } else {
         options.units.temperature
@@ -120,7 +120,7 @@ pub fn division(text: &str, options: FormatOptions) -> Result<Division, ReadErro
 /// [`ReadError`] when the text is no such quantity, or lies outside its range.
 pub fn viscosity(text: &str, options: FormatOptions) -> Result<Viscosity, ReadError> {
     let (figure, unit) = one_above_zero(text, Measure::Thickness, options)?;
-    let in_one = if let UnitBehind::PascalSeconds(in_one) = unit {
+    let in_one = if let UnitSuffix::PascalSeconds(in_one) = unit {
         in_one
     } else {
         1.0
@@ -168,7 +168,7 @@ pub(super) fn one_above_zero(
     text: &str,
     wanted: Measure,
     options: FormatOptions,
-) -> Result<(f64, UnitBehind), ReadError> {
+) -> Result<(f64, UnitSuffix), ReadError> {
     let typed = typed(text)?;
     if typed.minus {
         return Err(ReadError::Minus);
@@ -181,10 +181,10 @@ pub(super) fn one(
     typed: Typed,
     wanted: Measure,
     options: FormatOptions,
-) -> Result<(f64, UnitBehind), ReadError> {
+) -> Result<(f64, UnitSuffix), ReadError> {
     let [piece] = typed.pieces.as_slice() else {
         return Err(ReadError::TwoNumbers);
     };
-    let unit = UnitBehind::wanted(&piece.unit, wanted)?;
+    let unit = UnitSuffix::wanted(&piece.unit, wanted)?;
     Ok((number(&piece.number, options.numbers)?, unit))
 }

@@ -126,11 +126,11 @@ fn has_number(text: &str) -> bool {
 
 /// A unit typed before its number ("× 2", "%65") is moved behind it.
 fn unit_in_front(pieces: &mut Vec<Piece>) {
-    if let [front, behind] = pieces.as_mut_slice()
+    if let [front, back] = pieces.as_mut_slice()
         && front.number.is_empty()
-        && behind.unit.is_empty()
+        && back.unit.is_empty()
     {
-        behind.unit = std::mem::take(&mut front.unit);
+        back.unit = std::mem::take(&mut front.unit);
         pieces.remove(0);
     }
 }

@@ -64,7 +64,7 @@ fn paste((cooked, plan, cooling): &(&CookedPaste, CoolingPlan, Option<&Cooled>))
         "flours": cooked.flours.iter().map(flour).collect::<Vec<_>>(),
         "remedies": cooked.remedies.iter().map(paste_remedy).collect::<Vec<_>>(),
         "cooling": cooling.map(cooled),
-        "stays_min": plan.stays().iter().map(|stay| stay.minutes.minutes()).collect::<Vec<_>>(),
+        "stays_min": plan.exposures().iter().map(|exposure| exposure.minutes.minutes()).collect::<Vec<_>>(),
         "advice": or_error(&plan.advise(), "formula", advice),
     })
 }

@@ -58,7 +58,7 @@ pub fn watch_timers(state: AppState) {
 ///
 /// # Errors
 /// What storage says against it.
-pub fn keep(state: AppState) -> Result<(), StorageError> {
+pub fn save(state: AppState) -> Result<(), StorageError> {
     match shared(state).with_untracked(|bench| bench.as_ref().map(Record::write)) {
         Some(text) => storage::set(key::BENCH, &text),
         None => {
@@ -86,13 +86,13 @@ fn ring(state: AppState, bench: &ArcRwSignal<Option<Bench>>) {
     });
     // Told in the room already; storage that is full does not stop it.
     if let Some(text) = bench.with_untracked(|bench| bench.as_ref().map(Record::write)) {
-        let _kept = storage::set(key::BENCH, &text);
+        let _saved = storage::set(key::BENCH, &text);
     }
     let what = over.join(tr!(", "));
     alarm::ring(&what);
-    let said = notice::timer_over(&what);
-    announce(&said);
+    let wording = notice::timer_over(&what);
+    announce(&wording);
     if state.place.get_untracked() != Place::Day {
-        state.timer_alert.set(Some(said));
+        state.timer_alert.set(Some(wording));
     }
 }

@@ -13,7 +13,7 @@ impl FieldData for DaySettings {
     type Error = PlanError;
 
     fn source() -> Day {
-        Day::here()
+        Day::from_context()
     }
 
     fn read(day: Day, get: &dyn Fn(&Self) -> String) -> String {
@@ -29,7 +29,7 @@ impl FieldData for DaySettings {
         let mut settings = day.settings.get_untracked();
         set(&mut settings)?;
         settings.in_fridge().map_err(FieldError::Rejected)?;
-        day.wish(|saved| *saved = settings);
+        day.change_settings(|saved| *saved = settings);
         Ok(())
     }
 }

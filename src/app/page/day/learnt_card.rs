@@ -12,7 +12,7 @@ use crate::text::{day as day_text, tr};
 /// What bakes taught.
 #[component]
 pub fn LearntCard() -> impl IntoView {
-    let day = Day::here();
+    let day = Day::from_context();
     let figures = memo(move || {
         day.learnt
             .with(|learnt| day_text::learnt_figures(learnt, day.state.options.get()))

@@ -20,7 +20,7 @@ pub fn photo(bake: &Id) -> Option<String> {
 ///
 /// # Errors
 /// [`StorageError::Full`] where there are as many as there may be; what storage says.
-pub fn keep(bake: &Id, photo: &str) -> Result<(), StorageError> {
+pub fn save(bake: &Id, photo: &str) -> Result<(), StorageError> {
     let key = key::of_photo(bake);
     let others = storage::length_of_all(|other| key::is_photo(other) && other != key);
     if others.saturating_add(photo.len()) > MOST {

@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use super::active_bake;
 use crate::app::browser::{clock, storage};
-use crate::app::page::BatchAnswers;
+use crate::app::page::BatchContext;
 use crate::app::state::{AppState, Persisted, SaveError, memo, stored, use_app_state};
 use crate::engine::formula::Form;
 use crate::engine::learn::Learnt;
@@ -22,7 +22,7 @@ const DAY: &str = "day";
 
 /// A bake that was taken out of the log, with its photo.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Taken {
+pub struct RemovedBake {
     /// The bake.
     pub bake: Bake,
     /// Its photo.
@@ -39,7 +39,7 @@ pub struct Day {
     /// The log.
     pub log: Persisted<Log>,
     /// The bake that was taken out of the log last.
-    pub taken: RwSignal<Option<Taken>>,
+    pub removed: RwSignal<Option<RemovedBake>>,
     /// The bake under way, of whichever formula.
     pub bench: RwSignal<Option<Bench>>,
     /// The bake under way, where it is one of the open formula.
@@ -55,13 +55,13 @@ pub struct Day {
     /// What the bakes of this kitchen teach.
     pub learnt: Memo<Learnt>,
     /// The batch, as the scales show it.
-    pub batch: BatchAnswers,
+    pub batch: BatchContext,
     /// The results: rises, plan and times.
     pub results: Memo<Result<DayResults, PlanError>>,
 }
 
 impl Day {
-    /// The answers for the formula that is open, whichever that is.
+    /// The context for the formula that is open, whichever that is.
     fn of(state: AppState) -> Self {
         let bench = active_bake::bench(state);
         let now = RwSignal::new(clock_now());
@@ -82,7 +82,7 @@ impl Day {
             state,
             settings,
             log,
-            taken: RwSignal::new(None),
+            removed: RwSignal::new(None),
             bench,
             own_bench,
             at_bench: RwSignal::new(bench.with_untracked(Option::is_some)),
@@ -90,17 +90,17 @@ impl Day {
             minute,
             zone,
             learnt: taught,
-            batch: BatchAnswers::here(),
+            batch: BatchContext::from_context(),
             // Follows from all the others, and is put in below.
             results: memo(|| Err(PlanError::NoSteps)),
         };
         let results = memo(move || day.results_of(&state.current()));
-        storage::watch(move |changed| day.take_in(changed.as_deref()));
+        storage::watch(move |changed| day.sync_changed(changed.as_deref()));
         Self { results, ..day }
     }
 
-    /// The answers of this page.
-    pub fn here() -> Self {
+    /// The context of this page.
+    pub fn from_context() -> Self {
         use_app_state().page_singleton(Self::of)
     }
 
@@ -153,7 +153,7 @@ impl Day {
             // Saved with the first look, so that it is not lost when the formula is changed; where
             // there is no room for it, all else goes on.
             if let Some(id) = id {
-                let _kept = storage::set(&key::of_day(&id), &settings.write());
+                let _saved = storage::set(&key::of_day(&id), &settings.write());
             }
         }
         self.settings.set(settings);
@@ -165,7 +165,7 @@ impl Day {
             self.state
                 .with(|sheet| yeast_activity(&sheet.formula, Form::AsMade))
         });
-        self.wish(|settings| settings.rises.dough = dough.ok());
+        self.change_settings(|settings| settings.rises.dough = dough.ok());
     }
 
     /// The formula that is open; a visitor's copy has none.
@@ -174,7 +174,7 @@ impl Day {
     }
 
     /// Changes what the plan goes by, and keeps it.
-    pub fn wish(self, change: impl FnOnce(&mut DaySettings)) {
+    pub fn change_settings(self, change: impl FnOnce(&mut DaySettings)) {
         let before = self.settings.get_untracked();
         let mut settings = before.clone();
         change(&mut settings);
@@ -182,7 +182,7 @@ impl Day {
         self.put_settings(id.as_ref(), settings.clone());
         let change = [(id.clone(), before), (id, settings)];
         let put = |(id, settings): (Option<Id>, DaySettings)| {
-            Self::here().put_settings(id.as_ref(), settings);
+            Self::from_context().put_settings(id.as_ref(), settings);
         };
         self.state.note_step(DAY, change, put);
     }
@@ -199,7 +199,7 @@ impl Day {
 
     /// Changes a step of the plan.
     pub fn edit(self, edit: Edit) {
-        self.wish(|settings| settings.add(edit));
+        self.change_settings(|settings| settings.add(edit));
     }
 
     /// Changes the log, and keeps it. Whether it could be kept.
@@ -215,25 +215,26 @@ impl Day {
             change(bench);
         }
         self.put_bench(bench.clone());
-        let put = |bench| Self::here().put_bench(bench);
+        let put = |bench| Self::from_context().put_bench(bench);
         self.state.note_step(key::BENCH, [before, bench], put);
     }
 
     /// Stores the bake under way.
     fn put_bench(self, bench: Option<Bench>) {
         self.bench.set(bench);
-        if let Err(trouble) = active_bake::keep(self.state) {
-            self.state.report(SaveError::Storage(trouble));
+        if let Err(error) = active_bake::save(self.state) {
+            self.state.report(SaveError::Storage(error));
         }
     }
 
     /// A figure of the results, where there is a plan.
-    pub fn read<T>(self, look: impl FnOnce(&DayResults) -> T) -> Option<T> {
-        self.results.with(|results| results.as_ref().ok().map(look))
+    pub fn read<T>(self, select: impl FnOnce(&DayResults) -> T) -> Option<T> {
+        self.results
+            .with(|results| results.as_ref().ok().map(select))
     }
 
     /// Takes in what another tab has kept.
-    fn take_in(self, changed: Option<&str>) {
+    fn sync_changed(self, changed: Option<&str>) {
         if changed.is_none_or(|key| key == key::BENCH) {
             self.state.forget_changes(key::BENCH);
         }

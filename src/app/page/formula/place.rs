@@ -23,7 +23,7 @@ pub fn FormulaPlace() -> impl IntoView {
             <Choice
                 id="basis"
                 label=tr!("Percentages")
-                answers=answers.to_vec()
+                choices=answers.to_vec()
                 selected=state.basis
                 on_select=move |basis| {
                     state.basis.set(basis);

@@ -15,14 +15,14 @@ use crate::app::state::use_app_state;
 /// All cards but those of the parts.
 #[component]
 pub fn FormulaRest() -> impl IntoView {
-    let (state, told) = use_app_state().card_scope();
+    let (state, section) = use_app_state().card_scope();
     view! {
         <div class="cards">
             <WaterCard />
             <WhatIfs />
             <TargetCard />
             <Provider value=state>
-                <section class="cards" node_ref=told>
+                <section class="cards" node_ref=section>
                     <Cautions />
                     <FiguresCard />
                 </section>

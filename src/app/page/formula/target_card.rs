@@ -6,7 +6,7 @@ use crate::app::part::{Card, NumberBox, PickOne};
 use crate::app::state::{memo, use_app_state};
 use crate::engine::formula::{Figure, LineAt};
 use crate::results::formula::{gives_way, try_figure};
-use crate::text::{Trouble, format, line, name, read, tr};
+use crate::text::{ErrorText, format, line, name, read, tr};
 
 /// A figure is set, and one ingredient gives way.
 #[component]
@@ -38,9 +38,9 @@ pub fn TargetCard() -> impl IntoView {
         <Card title=tr!("Set a figure") aside=tr!("tried, not kept")>
             <div class="body">
                 <div class="fields">
-                    <PickOne id="target-figure" label=tr!("Which") answers=Signal::stored(figures) selected=figure on_select=choose />
+                    <PickOne id="target-figure" label=tr!("Which") choices=Signal::stored(figures) selected=figure on_select=choose />
                     <TargetBox figure gives_way />
-                    <PickOne id="target-line" label=tr!("What gives way") answers=lines selected=gives_way on_select=move |at| asked.set(at) />
+                    <PickOne id="target-line" label=tr!("What gives way") choices=lines selected=gives_way on_select=move |at| asked.set(at) />
                 </div>
             </div>
         </Card>
@@ -63,7 +63,7 @@ fn TargetBox(
             .map(|share| format::box_share(share, options))
             .unwrap_or_default()
     });
-    let take = move |text: String| {
+    let store = move |text: String| {
         let options = state.options.get_untracked();
         let share = read::share(&text, options).map_err(|error| error.sentence(options))?;
         let (figure, at) = (figure.get_untracked(), gives_way.get_untracked());
@@ -75,5 +75,5 @@ fn TargetBox(
     };
     let label =
         Signal::derive(move || tr!("{value}, of flour", value = name::figure(figure.get())));
-    view! { <NumberBox id="target" label unit="%" figure=current take=Callback::new(take) /> }
+    view! { <NumberBox id="target" label unit="%" figure=current store=Callback::new(store) /> }
 }

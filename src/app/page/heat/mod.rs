@@ -15,12 +15,12 @@ mod paste_card;
 mod paste_figure;
 mod phases;
 mod place;
+mod remedy_buttons;
 mod results;
 mod standing_fold;
 mod steam;
 mod temperatures;
-mod ways;
 
 pub use key_figures::HeatKeys;
 pub use place::HeatPlace;
-pub use results::HeatAnswers;
+pub use results::HeatContext;

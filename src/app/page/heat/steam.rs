@@ -2,16 +2,16 @@
 
 use leptos::prelude::*;
 
-use super::HeatAnswers;
+use super::HeatContext;
 use crate::app::part::{Figure, NumberBox, Shown};
 use crate::app::state::{memo, use_app_state};
 use crate::engine::heat::SteamLoss;
 use crate::results::heat::weigh_cooked_part;
-use crate::text::{Trouble, format, read, tr};
+use crate::text::{ErrorText, format, read, tr};
 
 /// What a paste loses as steam.
-fn loss(answers: HeatAnswers, part: usize) -> Option<SteamLoss> {
-    answers
+fn loss(context: HeatContext, part: usize) -> Option<SteamLoss> {
+    context
         .read_paste_result(part, |paste| paste.steam)
         .flatten()
 }
@@ -23,27 +23,27 @@ pub fn WeighedBox(
     part: usize,
 ) -> impl IntoView {
     let state = use_app_state();
-    let answers = HeatAnswers::here();
+    let context = HeatContext::from_context();
     let figure = memo(move || {
         let options = state.options.get();
-        loss(answers, part)
+        loss(context, part)
             .map(|loss| format::box_mass(loss.after, options))
             .unwrap_or_default()
     });
     let id = format!("paste-weighed-{part}");
     let from = id.clone();
-    let take = move |text: String| {
+    let store = move |text: String| {
         let options = state.options.get_untracked();
         let after = read::mass(&text, options).map_err(|error| error.sentence(options))?;
-        let made = answers.made.get_untracked();
+        let scaled = context.scaled.get_untracked();
         let mut sheet = state.sheet();
-        weigh_cooked_part(&mut sheet.formula, &made, part, after)
+        weigh_cooked_part(&mut sheet.formula, &scaled, part, after)
             .map_err(|error| error.sentence(options))?;
         state.put(sheet, Some(&from));
         Ok(())
     };
     let unit = Signal::derive(move || state.options.get().units.mass.symbol());
-    view! { <NumberBox id label=tr!("Weighs once cooked, bowl off") unit figure take=Callback::new(take) /> }
+    view! { <NumberBox id label=tr!("Weighs once cooked, bowl off") unit figure store=Callback::new(store) /> }
 }
 
 /// What went off as steam.
@@ -53,10 +53,10 @@ pub fn SteamFigure(
     part: usize,
 ) -> impl IntoView {
     let state = use_app_state();
-    let answers = HeatAnswers::here();
+    let context = HeatContext::from_context();
     let shown = memo(move || {
         let options = state.options.get();
-        let value = loss(answers, part).map(|loss| format::mass(loss.lost, options));
+        let value = loss(context, part).map(|loss| format::mass(loss.lost, options));
         Shown {
             value: value.unwrap_or_else(|| tr!("none").to_owned()),
             was: None,
@@ -64,7 +64,7 @@ pub fn SteamFigure(
     });
     let working = move |()| {
         untrack(|| {
-            loss(answers, part)
+            loss(context, part)
                 .map(|loss| loss.working())
                 .unwrap_or_default()
         })

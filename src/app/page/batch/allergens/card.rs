@@ -16,7 +16,7 @@ use crate::text::{
 #[component]
 pub fn AllergenCard() -> impl IntoView {
     let state = use_app_state();
-    let workspace = WorkspaceStore::here();
+    let workspace = WorkspaceStore::from_context();
     let view = memo(move || {
         let law = workspace.law.get();
         state.with(|sheet| {

@@ -21,7 +21,7 @@ pub fn Marked(
     /// Called with all of them when one is added or taken away.
     changed: Callback<Vec<Allergen>>,
 ) -> impl IntoView {
-    let answers = memo(move || {
+    let choices = memo(move || {
         let marked = selected.get();
         let mut all: Vec<(Option<Allergen>, String)> = vec![(None, tr!("add one").to_owned())];
         let left = unmarked(&marked).into_iter();
@@ -35,17 +35,17 @@ pub fn Marked(
             changed.run(marked);
         }
     };
-    let taken = move |one: Allergen| {
+    let remove = move |one: Allergen| {
         let mut marked = selected.get_untracked();
         marked.retain(|other| *other != one);
         changed.run(marked);
     };
     let button = move |one: Allergen| {
         let label = tr!("Take away: {value}", value = name::allergen(one));
-        view! { <Button label on_tap=move |()| taken(one) /> }
+        view! { <Button label on_tap=move |()| remove(one) /> }
     };
     view! {
-        <PickOne id label answers selected=Signal::stored(None) on_select=Callback::new(add) />
+        <PickOne id label choices selected=Signal::stored(None) on_select=Callback::new(add) />
         <div class="buttons">{move || selected.get().into_iter().map(button).collect_view()}</div>
     }
 }

@@ -6,7 +6,9 @@ use crate::app::part::{Choice, Field, FieldBox, FieldData, FieldError, NumberBox
 use crate::app::state::{AppState, memo, use_app_state};
 use crate::engine::tin::TinMeasure;
 use crate::sheet::TinUse;
-use crate::text::{Trouble, format, name, read, read::ReadError, tr, tr_noop, unit::ThicknessUnit};
+use crate::text::{
+    ErrorText, format, name, read, read::ReadError, tr, tr_noop, unit::ThicknessUnit,
+};
 
 /// The boxes of the tin.
 #[component]
@@ -39,7 +41,7 @@ pub fn TinBoxes() -> impl IntoView {
             <FieldBox field=RISE />
         </div>
         <Show when=move || can_have_lid.get()>
-            <Choice id="tin-lid" label=tr!("Lid") answers=vec![(false, tr!("open")), (true, tr!("with a lid"))] selected=lidded on_select=Callback::new(close) />
+            <Choice id="tin-lid" label=tr!("Lid") choices=vec![(false, tr!("open")), (true, tr!("with a lid"))] selected=lidded on_select=Callback::new(close) />
         </Show>
     }
 }
@@ -72,7 +74,7 @@ fn MeasureBox(
                 .unwrap_or_default()
         })
     });
-    let take = move |text: String| {
+    let store = move |text: String| {
         let options = state.options.get_untracked();
         let length = read::thickness(&text, options).map_err(|error| error.sentence(options))?;
         let mut sheet = state.sheet();
@@ -84,7 +86,7 @@ fn MeasureBox(
         Ok(())
     };
     let unit = Signal::derive(move || ThicknessUnit::of(state.options.get().units).symbol());
-    view! { <NumberBox id label=name::tin_measure(measure).to_owned() unit figure take=Callback::new(take) /> }
+    view! { <NumberBox id label=name::tin_measure(measure).to_owned() unit figure store=Callback::new(store) /> }
 }
 
 impl FieldData for TinUse {

@@ -7,7 +7,7 @@ use crate::text::unit::{
 
 /// A unit that was recognised.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub(super) enum UnitBehind {
+pub(super) enum UnitSuffix {
     /// Nothing typed: the unit of this device is meant.
     Plain,
     /// A weight; so many grams in one.
@@ -34,7 +34,7 @@ pub(super) enum UnitBehind {
     Hectopascals(f64),
 }
 
-impl UnitBehind {
+impl UnitSuffix {
     /// Recognises a unit in small letters without blanks or points.
     pub(super) fn recognise(word: &str) -> Option<Self> {
         Some(match word {
