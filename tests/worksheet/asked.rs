@@ -143,7 +143,7 @@ fn before(tree: &Json) -> Read<Option<Formula>> {
         return Ok(None);
     };
     let document = Json::Fields(vec![("formula".into(), before.clone())]);
-    let inside = |trouble: ErrorText| trouble.renamed("formula", "before");
+    let inside = |error: ErrorText| error.renamed("formula", "before");
     sheet(&document)
         .map(|sheet| Some(sheet.formula))
         .map_err(inside)
@@ -234,7 +234,7 @@ pub(crate) fn each<T>(tree: &Json, key: &str, read: impl Fn(&Json) -> Read<T>) -
         Some(Json::List(items)) => items.iter().enumerate(),
         Some(_) => return Err(ErrorText::new(key, "WrongType", "expected a list")),
     };
-    let inside = |(at, item)| read(item).map_err(|trouble: ErrorText| trouble.inside(key, at));
+    let inside = |(at, item)| read(item).map_err(|error: ErrorText| error.inside(key, at));
     items.map(inside).collect()
 }
 

@@ -13,7 +13,7 @@ pub(crate) struct AskedClass {
     pub(crate) pantry: Pantry,
     pub(crate) settings: Option<ClassSettings>,
     pub(crate) recipe: Option<String>,
-    pub(crate) hand_out: bool,
+    pub(crate) share: bool,
 }
 
 /// Reads `pantry`, `class` and `recipe`, each of which may be left out.
@@ -23,9 +23,9 @@ pub(crate) fn read(tree: &Json) -> Result<AskedClass, ErrorText> {
         Some(Json::Text(text)) => Some(text.clone().into_owned()),
         Some(_) => return Err(ErrorText::new("recipe", "WrongType", "expected a text")),
     };
-    let hand_out = matches!(get(tree, "hand_out"), Some(Json::Truth(true)));
+    let share = matches!(get(tree, "hand_out"), Some(Json::Truth(true)));
     Ok(AskedClass {
-        hand_out,
+        share,
         pantry: component(tree, "pantry", Pantry::read)?.unwrap_or_default(),
         settings: component(tree, "class", ClassSettings::read)?,
         recipe,

@@ -47,7 +47,7 @@ pub(crate) fn read(tree: &Json) -> Result<Option<AskedDay>, ErrorText> {
     let Json::Fields(fields) = day else {
         return Err(ErrorText::new("day", "WrongType", "expected fields"));
     };
-    let inside = |trouble: ErrorText| trouble.below("day");
+    let inside = |error: ErrorText| error.below("day");
     let settings: Vec<(Cow<str>, Json)> = fields
         .iter()
         .filter(|(key, _)| !OWN.contains(&key.as_ref()))
@@ -81,7 +81,7 @@ fn zone(day: &Json, now: Instant) -> Result<Zone, ErrorText> {
                 known(item, &["from_s", "ahead_min"])?;
                 Ok((number(item, "from_s")?, number(item, "ahead_min")?))
             };
-            table.push(read().map_err(|trouble: ErrorText| trouble.inside("offsets", at))?);
+            table.push(read().map_err(|error: ErrorText| error.inside("offsets", at))?);
         }
     }
     let around = Minutes::from_hours(AROUND).unwrap_or(Minutes::ZERO);

@@ -60,7 +60,7 @@ impl ErrorText {
     }
 
     /// The line of results for a document that cannot be read.
-    pub(crate) fn told(&self) -> Value {
+    pub(crate) fn to_json(&self) -> Value {
         json!({ "worksheet": crate::asked::VERSION, "error": {
             "path": self.path, "kind": self.kind, "message": self.message,
         }})

@@ -77,7 +77,7 @@ pub(crate) fn time() -> Result<Timed, HeatError> {
 
 fn evaluate(asked: &Asked) -> (Evaluation, usize) {
     let evaluation = Evaluation::of(black_box(asked));
-    let lines = crate::told::working(&evaluation).len();
+    let lines = crate::json::working(&evaluation).len();
     (evaluation, lines)
 }
 

@@ -17,7 +17,7 @@ use crate::error::or_error;
 use crate::heat::{Heat, MeltSums, Remedies};
 use crate::spelling::snake;
 
-pub(super) fn told(asked: &Asked, heat: &Heat) -> Value {
+pub(super) fn to_json(asked: &Asked, heat: &Heat) -> Value {
     let pastes = heat.results.pastes.iter().zip(&heat.paste_coolings);
     let melts = heat.melts.iter();
     let coolings = heat.coolings.iter().zip(&asked.heat.coolings);

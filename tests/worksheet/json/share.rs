@@ -15,8 +15,8 @@ use crate::asked::Asked;
 use crate::error::or_error;
 use crate::spelling::{name, snake};
 
-pub(super) fn told(asked: &Asked) -> Value {
-    if !asked.class.hand_out {
+pub(super) fn to_json(asked: &Asked) -> Value {
+    if !asked.class.share {
         return Value::Null;
     }
     let sheet = &asked.sheet;
