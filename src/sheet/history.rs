@@ -68,7 +68,7 @@ impl<T: PartialEq> History<T> {
         self.editing = edit.map(str::to_owned);
     }
 
-    /// Ends the step: the next change is a new step, whatever box it comes from.
+    /// Ends the step: the next change is a new step, in whatever box it is typed.
     pub fn end_step(&mut self) {
         self.editing = None;
     }

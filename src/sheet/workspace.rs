@@ -42,7 +42,7 @@ pub struct Added {
 }
 
 impl Workspace {
-    /// Adds what `other` has and this workspace lacks. Own data stays; data still at its default is
+    /// Adds what `other` has and this workspace lacks. Own data is kept; data still at its default is
     /// replaced.
     #[must_use]
     pub fn joined_by(mut self, other: &Self) -> (Self, Added) {

@@ -16,7 +16,7 @@ pub struct Event {
     pub ends: Instant,
     /// What it is called.
     pub summary: String,
-    /// What is said about it; may be empty.
+    /// Its description; may be empty.
     pub description: String,
     /// Whether it is announced as it begins.
     pub announced: bool,

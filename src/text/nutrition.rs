@@ -26,7 +26,7 @@ pub struct NutritionView {
     pub note: &'static str,
 }
 
-/// Stands with every table.
+/// The note below every table.
 const NOTE: &str = tr_noop!(
     "An estimate from composition tables and your labels, with only water lost in \
                     the oven. It is no label in law: for bread that is sold, ask your authority."

@@ -32,7 +32,7 @@ pub struct TinView {
     pub height: String,
     /// How pieces lie, or why they cannot be laid out.
     pub plan: Result<TinPlan, String>,
-    /// Said where pieces do not share out evenly among tins.
+    /// The note where pieces do not divide evenly among tins.
     pub uneven: Option<String>,
     /// The steps that lead to the dough for the tins.
     pub working: Vec<Line>,

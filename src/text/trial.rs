@@ -1,4 +1,4 @@
-//! A trial in words: what it changes of the formula that is kept.
+//! A trial in words: what it changes of the saved formula.
 
 use super::format_options::FormatOptions;
 use super::{format, name};

@@ -1,11 +1,11 @@
-//! Weighing: a line of the batch as it goes on the scale, and what the scale does to the dough.
+//! Weighing: a line of the batch as it is weighed, and the effect of the scale's rounding.
 
 use super::format_options::FormatOptions;
 use super::{format, name};
 use crate::engine::batch::{Divided, Losses, Pieces, Portion, Rounded, RoundedLine, ScaleReading};
 use crate::text::tr;
 
-/// A line of the batch as it goes on the scale.
+/// A line of the batch as it is weighed.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Weighed {
     /// What the scale shows: "312 g"; what is below it.
@@ -43,7 +43,7 @@ pub fn part_weights(rounded: &Rounded, options: FormatOptions) -> Vec<PartWeight
     all.filter(|part| !part.lines.is_empty()).collect()
 }
 
-/// A line of the batch as it goes on the scale.
+/// A line of the batch as it is weighed.
 #[must_use]
 pub fn line(line: &RoundedLine, options: FormatOptions) -> Weighed {
     let mut wording = vec![tr!(

@@ -36,7 +36,7 @@ pub fn ask() {
     }
 }
 
-/// Waits for an answer and lets it be, whatever it is.
+/// Waits for a promise and ignores its result.
 async fn await_answer(answer: JsValue) {
     if let Ok(promise) = answer.dyn_into::<Promise>() {
         let _answered = JsFuture::from(promise).await;

@@ -22,7 +22,7 @@ pub fn once_free(name: &str, act: impl FnOnce() + 'static) {
 }
 
 /// Asks the browser for a lock; `granted` is called when it is this tab's turn, and the lock is held
-/// until what that gives is settled. Whether the browser has locks.
+/// until its promise is settled. Returns whether the browser has locks.
 fn request(name: &str, granted: &JsValue) -> bool {
     let asked = || -> Option<Promise> {
         let locks = Reflect::get(&window().navigator(), &"locks".into()).ok()?;

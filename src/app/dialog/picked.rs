@@ -28,7 +28,7 @@ fn add(state: AppState, part: usize, food: Food) {
     });
 }
 
-/// Replaces the ingredient of a line; its weight stays.
+/// Replaces the ingredient of a line, with the same weight.
 fn replace(state: AppState, at: LineAt, food: Food) {
     let changed = state.change("swap", |formula| swap(formula, at, food, Hold::Weight));
     if let Err(error) = changed {

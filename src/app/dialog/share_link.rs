@@ -1,4 +1,4 @@
-//! The formula as a link: copied, shared, and made shorter where that is wanted.
+//! The formula as a link: copied, shared, and shortened where wanted.
 
 use leptos::prelude::*;
 use wasm_bindgen_futures::spawn_local;

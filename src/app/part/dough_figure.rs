@@ -81,14 +81,14 @@ pub fn MoistureFigure() -> impl IntoView {
     of_dough(state, None, shown)
 }
 
-/// The figure, to be tapped for how it came about; the moisture where `figure` is none.
+/// The figure, which opens to its working; the moisture where `figure` is none.
 fn of_dough(state: AppState, figure: Option<Figure>, shown: Memo<Shown>) -> AnyView {
     let label = name::figure(figure.unwrap_or(Figure::TotalWater));
     let open = move |value| state.open(DialogKind::DoughFigure { figure, value });
     view! { <FigureButton label shown open=Callback::new(open) /> }.into_any()
 }
 
-/// A figure as it stands, and as it is kept while a trial is on. The options of writing is not
+/// A figure now, and the saved one while a trial is on. The format options are not
 /// followed: a place is drawn anew when that changes.
 fn both<T>(state: AppState, select: impl Fn(&Figures) -> T) -> (T, Option<T>) {
     state

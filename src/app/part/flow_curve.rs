@@ -1,4 +1,4 @@
-//! Flow curve: thickness against liquid, where this syrup stands, and where it seizes.
+//! Flow curve: thickness against liquid, the point of this syrup, and where it seizes.
 
 use leptos::prelude::*;
 

@@ -1,4 +1,4 @@
-//! Parts: what places are made of.
+//! Parts: the components that places share.
 
 mod advice_card;
 mod bowl_balance;

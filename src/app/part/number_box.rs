@@ -133,7 +133,7 @@ pub fn NumberBox(
     /// The current figure, written for a box.
     #[prop(into)]
     figure: Signal<String>,
-    /// Reads and stores a text, or gives the reason why it cannot.
+    /// Reads and stores a text, or returns the reason why it cannot.
     #[prop(into)]
     store: Callback<String, Result<(), String>>,
     /// Whether a trial has changed it.

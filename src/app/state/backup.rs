@@ -1,4 +1,4 @@
-//! Filing: formulas and what is kept beside them, written to a file and taken in from one.
+//! Backup: formulas and the workspace, written to a file and imported from one.
 
 use leptos::prelude::*;
 
@@ -29,7 +29,7 @@ impl AppState {
         file.write()
     }
 
-    /// All formulas, those in the bin included, and all that is kept beside them, as the text of a
+    /// All formulas, those in the bin included, and the workspace, as the text of a
     /// file. What cannot be opened is not in it.
     pub fn file_of_all(self) -> String {
         self.flush();
@@ -71,7 +71,7 @@ impl AppState {
         added
     }
 
-    /// What is kept beside the formulas.
+    /// The workspace: tins, pantry, class, days and log.
     fn beside(self) -> Workspace {
         let ids = storage::all().into_iter().filter_map(|(key, text)| {
             let settings = DaySettings::read(&text).ok();
@@ -117,7 +117,7 @@ impl AppState {
     }
 }
 
-/// What is kept under its own key, where it can be opened.
+/// The record under its own key, where it can be opened.
 fn saved<T: Keyed>() -> Option<T> {
     stored(T::KEY).ok().flatten()
 }

@@ -1,4 +1,4 @@
-//! Kitchens: what is true here, changed and kept at once, trial or not.
+//! Kitchens: changed and saved at once, trial or not.
 
 use leptos::prelude::*;
 
@@ -67,7 +67,7 @@ impl AppState {
         self.write_text(key::KITCHEN, &record);
     }
 
-    /// Takes in the kitchens as another tab has kept them.
+    /// Reads the kitchens that another tab has saved.
     pub fn follow_kitchens(self, theirs: Kitchens) {
         let revision = self.next_revision();
         self.kitchens

@@ -11,7 +11,7 @@ use crate::storage::{Record, RecordError};
 /// A reader that may not be loaded yet.
 pub type LazyReader<T> = fn(&str) -> Option<Result<T, RecordError>>;
 
-/// What stands under a key; none where nothing does, or its reader is not loaded yet.
+/// The value under a key; none where there is none, or its reader is not loaded yet.
 ///
 /// # Errors
 /// What storage says, or what is wrong with the record; it is left as it is.
@@ -101,7 +101,7 @@ impl<T: Keyed + Clone + Default + PartialEq + Send + Sync> Persisted<T> {
         self.value.get()
     }
 
-    /// A copy of it as it stands.
+    /// A copy of the current value.
     pub fn get_untracked(self) -> T {
         self.value.get_untracked()
     }
@@ -142,7 +142,7 @@ impl<T: Keyed + Clone + Default + PartialEq + Send + Sync> Persisted<T> {
     }
 
     /// Reads it again, where something else has written it. What cannot be opened is reported, and
-    /// what was read before stays.
+    /// the value read before is kept.
     pub fn refresh(self) {
         match storage::get(T::KEY) {
             Ok(text) if self.text.with_value(|before| *before == text) => {}

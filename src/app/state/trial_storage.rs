@@ -1,7 +1,7 @@
-//! The trial that is on, kept on the device: it outlasts a reload and the closing of its tab.
+//! The trial that is on, stored on the device: it outlasts a reload and the closing of its tab.
 //!
 //! Each tab keeps its own under its own key, so that none overwrites another. A tab holds a name
-//! while it is open; a trial whose tab no longer does is taken up by the next that opens the formula.
+//! while it is open; a trial whose tab is closed is adopted by the next that opens the formula.
 
 use leptos::prelude::*;
 
@@ -16,7 +16,7 @@ use crate::storage::{Record, key};
 #[derive(Clone)]
 struct Tab {
     id: Id,
-    /// The key under which its trial is kept, while one is.
+    /// The key under which its trial is stored, while there is one.
     key: StoredValue<Option<String>>,
 }
 
@@ -58,8 +58,8 @@ impl AppState {
         tab.key.set_value(key);
     }
 
-    /// Takes up a trial of the open formula once the tab it belongs to is gone. Nothing changes under
-    /// the user's hands: after the first press on this page, a trial waits for the next opening.
+    /// Adopts a trial of the open formula whose tab is closed. Nothing changes while
+    /// the user works: after the first press on this page, a trial waits for the next opening.
     pub fn resume_trial(self) {
         let id = self.open_id.get_untracked();
         let begins = key::of_trials(id.as_ref());
@@ -83,7 +83,7 @@ impl AppState {
         }
     }
 
-    /// Goes on with a trial that was left. One on a visitor's copy only where that stands open.
+    /// Resumes a trial that was left; one of a visitor's copy only where that is open.
     fn take_up(self, key: &str, text: &str) {
         match SavedTrial::read(text) {
             Ok(SavedTrial { base, tried }) => {

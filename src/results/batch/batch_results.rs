@@ -25,7 +25,7 @@ pub struct BatchResults {
 
 /// Scales a sheet's formula to its batch target and rounds it to the divisions of the scales.
 ///
-/// Scales whose division is none of [`Division::ALL`] are taken as one scale of 1 g.
+/// Scales whose division is none of [`Division::ALL`] count as one scale of 1 g.
 ///
 /// ```
 /// use softcrumb::results::batch;
@@ -97,7 +97,7 @@ pub fn scaled_formula(sheet: &Sheet) -> Formula {
 
 /// The sheet whose formula, made once, is the batch of this sheet.
 ///
-/// The batch target stays, except that so many times the formula becomes once.
+/// The batch target is kept, except that a multiple of the formula becomes 1.
 ///
 /// ```
 /// use softcrumb::results::batch;

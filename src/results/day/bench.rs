@@ -98,7 +98,7 @@ pub fn begin_bake(
     bench
 }
 
-/// The bake as it goes into the log; its durations are noted where the plan is that of its formula.
+/// The bake for the log; its durations are noted where the plan is that of its formula.
 #[must_use]
 pub fn finish_bake(bench: Bench, results: Option<&DayResults>, settings: &DaySettings) -> Bake {
     let mut bake = bench.bake;

@@ -56,7 +56,7 @@ pub enum ReadyTime {
         /// When it is ready.
         now: Instant,
     },
-    /// It stays, although durations have changed.
+    /// It is the same, although durations have changed.
     OnTime(Instant),
 }
 

@@ -36,7 +36,7 @@ pub struct DayResults {
     pub order: Vec<usize>,
     /// The nights between the first step and the table.
     pub asleep: Vec<Span>,
-    /// How long hands are needed in all.
+    /// The time of work in all.
     pub hands: Minutes,
     /// The longest wait within a step.
     pub longest_wait: Minutes,

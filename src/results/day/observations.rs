@@ -34,7 +34,7 @@ pub fn measurement_at(kind: StepKind) -> Option<Measurement> {
     }
 }
 
-/// The dough temperature at which the ingredients would settle without the mixer's work.
+/// The dough temperature without the mixer's work.
 #[must_use]
 pub fn unmixed_temperature(sheet: &Sheet, kitchen: &Kitchen) -> Option<Temperature> {
     let mut dough = mixer_load(&sheet.formula, kitchen, &sheet.heat).ok()?.dough;

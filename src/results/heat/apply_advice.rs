@@ -1,4 +1,4 @@
-//! Taking advice: a liquid made as warm as it should be, a step that brings a dough there.
+//! Applying advice: the temperature of the liquid, a step that brings a dough to its target.
 
 use crate::engine::formula::{Formula, Line, PartKind};
 use crate::engine::heat::{DoughStep, HeatError};
@@ -6,7 +6,7 @@ use crate::engine::ingredients::Role;
 use crate::engine::quantity::{Minutes, Temperature};
 use crate::sheet::HeatSettings;
 
-/// Has all water and other liquids of the final dough go in this warm, to a tenth of a degree.
+/// Sets the temperature of all water and other liquids of the final dough, to a tenth of a degree.
 ///
 /// # Errors
 /// [`HeatError::OffScale`] never.
@@ -18,7 +18,7 @@ pub fn set_liquid_temperature(formula: &mut Formula, liquid: Temperature) -> Res
     Ok(())
 }
 
-/// Takes a step: longer standing or mixing, a warmer or colder bowl or flour. `mixes` is how long
+/// Applies a step: longer standing or mixing, a warmer or colder bowl or flour. `mixes` is how long
 /// the dough is mixed now. Ice is the baker's to weigh and changes nothing here.
 ///
 /// # Errors

@@ -9,7 +9,7 @@ use crate::engine::quantity::{Factor, Mass, Temperature};
 use crate::engine::working::{Line, given};
 use crate::sheet::{BakeSettings, HeatSettings, Kitchen};
 
-/// A bake seen at once.
+/// All results of a bake.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Baking {
     /// Its programme.
@@ -24,7 +24,7 @@ pub struct Baking {
 
 /// Looks a bake over: programme, core, and how long pieces of this weight take.
 ///
-/// The dough goes in proofed, taken as warm as it came off the mixer for both bakes.
+/// The dough goes in proofed; both bakes assume its temperature off the mixer.
 ///
 /// # Errors
 /// [`HeatError::OffScale`] never within the ranges of the quantities.

@@ -30,7 +30,7 @@ pub enum HeatSource {
 pub struct HeatShare {
     /// Who.
     pub giver: HeatSource,
-    /// How warm it goes in, the mean where there are several; `None` for heat that no mass brings.
+    /// Its temperature as it goes in, the mean where there are several; `None` for heat without a mass.
     pub temperature: Option<Temperature>,
     /// The heat, below zero where it takes some.
     pub heat: Heat,

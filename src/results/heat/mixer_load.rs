@@ -27,7 +27,7 @@ pub struct MixerLoad {
     pub dough: Dough,
     /// Where each item comes from, in the order of the dough's own.
     pub from: Vec<LoadSource>,
-    /// The temperature each item has before it stands in the room, in the same order.
+    /// The temperature of each item before it warms in the room, in the same order.
     pub starts: Vec<Temperature>,
 }
 
@@ -109,7 +109,7 @@ impl MixerLoad {
             .map(|(_, item)| item)
     }
 
-    /// The temperature a part or line starts at, before it stands in the room.
+    /// The temperature a part or line starts at, before it warms in the room.
     #[must_use]
     pub fn starts_at(&self, source: LoadSource) -> Option<Temperature> {
         let mut starts = self.from.iter().zip(&self.starts);
@@ -171,7 +171,7 @@ fn stand_out(item: &mut Item, minutes: Minutes, room: Temperature) -> Result<(),
 }
 
 /// The handbook's factor method for the same load: room, flour and each paste or preferment, with
-/// the friction factor that stands for the same rise.
+/// the friction factor of the same rise.
 ///
 /// # Errors
 /// [`HeatError::OffScale`] when no liquid is that hot or cold.

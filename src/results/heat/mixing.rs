@@ -1,4 +1,4 @@
-//! Mixing: the temperature of the dough off the mixer, who brings heat and who takes it, and how
+//! Mixing: the temperature of the dough off the mixer, the heat that each ingredient adds, and how
 //! warm the liquid should be.
 
 use super::heat_shares::{HeatShare, shares};
@@ -17,7 +17,7 @@ pub struct MixingResult {
     pub load: MixerLoad,
     /// The dough it makes.
     pub dough: DoughTemperature,
-    /// Who brings heat, and who takes it.
+    /// The heat that each ingredient adds; negative where it takes heat.
     pub shares: Vec<HeatShare>,
     /// How warm the liquid should be.
     pub liquid: Result<LiquidAnswer, HeatError>,

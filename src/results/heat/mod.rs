@@ -1,6 +1,6 @@
 //! Heat: a formula in a kitchen, from the temperatures it starts at to the bake.
 //!
-//! [`HeatResults::of`] gives all that the page shows at once. What takes longer is asked for after
+//! [`HeatResults::of`] returns all that the page shows at once. What takes longer is requested after
 //! the frame: [`DoughQuestion::remedies`], [`CoolingPlan::advise`], [`warming`].
 
 mod apply_advice;

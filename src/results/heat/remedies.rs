@@ -1,4 +1,4 @@
-//! What brings a dough to its temperature: worked out after the frame, from a question that is cheap
+//! Remedies for a dough's temperature: worked out after the frame, from a question that is cheap
 //! to compare.
 
 use super::apply_advice::applicable;
@@ -47,7 +47,7 @@ impl DoughQuestion {
         }
     }
 
-    /// What else brings the dough there; `None` where its temperature cannot be worked out.
+    /// The remedies for the dough; `None` where its temperature cannot be worked out.
     #[must_use]
     pub fn remedies(&self) -> Option<Vec<DoughRemedy>> {
         dough_remedies(&self.dough, self.wanted, &self.surroundings).ok()

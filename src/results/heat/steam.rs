@@ -1,11 +1,11 @@
-//! A cooked paste weighed: what went off as steam, kept with the formula as it is written.
+//! A cooked paste weighed: its loss of steam, stored with the formula as it is written.
 
 use crate::engine::formula::{Form, Formula, Part};
 use crate::engine::heat::{HeatError, SteamLoss, steam_loss};
 use crate::engine::quantity::{Mass, Temperature};
 
-/// The temperature a paste is taken to lose its steam at where its own is not known. Only the heat
-/// carried off rests on it.
+/// The temperature at which a paste loses its steam, where its own is not known. Only the heat
+/// of the steam depends on it.
 pub(super) const BOIL: Temperature = Temperature::known(100.0);
 
 /// What a part weighs before any steam is lost.
@@ -15,7 +15,7 @@ pub fn stirred_in(part: &Part) -> Mass {
     lines.map(|line| Form::AsMade.mass(line)).sum()
 }
 
-/// What a paste lost as steam, by the steam that is kept with it.
+/// The steam loss of a paste, by the steam that is stored with it.
 ///
 /// # Errors
 /// [`HeatError::EmptyBowl`] when nothing was stirred in.
@@ -25,13 +25,13 @@ pub fn steam_of(part: &Part, at: Temperature) -> Result<SteamLoss, HeatError> {
 }
 
 /// Stores with `written` what a paste of the batch, `batch` of it, weighed `after` cooking, its bowl
-/// taken off: the same share went off as steam, however much is made.
+/// deducted: the same share is lost as steam, however large the batch.
 ///
 /// # Errors
 /// [`HeatError::Gained`] when it weighs more than was stirred in; [`HeatError::EmptyBowl`] when
 /// nothing was.
 pub fn weigh_cooked(written: &mut Part, batch: &Part, after: Mass) -> Result<(), HeatError> {
-    // The share that went off does not rest on the temperature.
+    // The share lost does not depend on the temperature.
     let loss = steam_loss(stirred_in(batch), after, BOIL)?;
     written.steam = stirred_in(written).component(loss.share);
     Ok(())

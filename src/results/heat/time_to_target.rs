@@ -1,4 +1,4 @@
-//! Still needs: how long a paste or preferment that was measured must stay where it is, until it is
+//! Time to target: how long a measured paste or preferment must stay where it is, until it is
 //! as warm as the plan has it.
 
 use super::cooling::{CHILLED, cooling_plan};
@@ -16,7 +16,7 @@ use crate::sheet::{HeatSettings, Kitchen};
 pub struct StillNeeds {
     /// As warm as it should be by the end of the step.
     pub wanted: Temperature,
-    /// How long it must stay where it is; no time where it is there.
+    /// How long it must stay where it is; zero where it has reached its target.
     pub there: Minutes,
     /// How long in ice water instead, where something hot is to cool.
     pub in_ice: Option<Minutes>,

@@ -6,12 +6,12 @@ use crate::engine::heat::{Air, Handling, HeatError, stand};
 use crate::engine::quantity::{Minutes, Temperature};
 use crate::sheet::{HeatSettings, Kitchen};
 
-/// How one of them warms.
+/// The warming of one of them.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Warming {
     /// Which part.
     pub part: usize,
-    /// How warm it comes out.
+    /// Its temperature at the start.
     pub starts: Temperature,
     /// How long until it is this warm on the whole, once stirred.
     pub times: Vec<(Temperature, Minutes)>,
@@ -57,7 +57,7 @@ pub fn warming(formula: &Formula, kitchen: &Kitchen) -> Result<Vec<Warming>, Hea
 /// Standing out for longer than this is a risk, min. Common practice: two hours in the room.
 const LONG: f64 = 120.0;
 
-/// Whether any of them stands out for so long that milk and eggs are at risk.
+/// Whether any of them takes so long that milk and eggs are at risk.
 #[must_use]
 pub fn is_long_standing(all: &[Warming]) -> bool {
     let mut times = all.iter().flat_map(|one| &one.times);

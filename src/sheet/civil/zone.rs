@@ -39,7 +39,7 @@ pub struct Zone {
 const STRIDE: i64 = 43_200;
 /// How far around a point in time the offset is asked for, days.
 const AROUND_DAYS: f64 = 60.0;
-/// Offsets that are no clock's are taken as UTC, s.
+/// Offsets outside this range count as UTC, s.
 const FARTHEST: i64 = 64_800;
 
 impl Zone {

@@ -87,7 +87,7 @@ impl Kitchens {
         Self::of(all, last)
     }
 
-    /// Removes the chosen kitchen and chooses the one before it; the last one stays.
+    /// Removes the chosen kitchen and chooses the one before it; the last one is never removed.
     #[must_use]
     pub fn remove_here(self) -> Self {
         let now = self.chosen();

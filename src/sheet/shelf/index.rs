@@ -32,7 +32,7 @@ impl Shelf {
         &self.slots
     }
 
-    /// Keeps only the slots that `predicate` answers for, and gives back the entries of the others.
+    /// Retains the slots for which `predicate` is true and returns the entries of the others.
     pub fn retain(&mut self, predicate: impl Fn(&Slot) -> bool) -> Vec<ShelfEntry> {
         let slots = std::mem::take(&mut self.slots);
         let (retained, lost): (Vec<_>, Vec<_>) = slots.into_iter().partition(predicate);
@@ -95,7 +95,7 @@ impl Shelf {
         self.shift(id, Standing::Binned, Standing::Shelved, now)
     }
 
-    /// Empties the bin. Gives the ids whose records are to be deleted.
+    /// Empties the bin. Returns the ids whose records are to be deleted.
     pub fn empty_bin(&mut self, now: Moment) -> Vec<Id> {
         let binned: Vec<Id> = self
             .standing(Standing::Binned)

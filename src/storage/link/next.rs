@@ -9,7 +9,7 @@ use super::tagged::tagged;
 use super::{LAYOUTS, Layout, LinkError, VERSION, frame, read, read_by, unpack, whole};
 use crate::sheet::Sheet;
 
-/// The second version: the first, and behind it a field that may be left out.
+/// The second version: the first, and after it a field that may be left out.
 #[derive(Deserialize, Serialize)]
 struct Second {
     first: Packed,

@@ -1,4 +1,4 @@
-//! The log as a file: bakes with their photos, read from others' hands one by one.
+//! The log as a file: bakes with their photos, each read on its own.
 
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 

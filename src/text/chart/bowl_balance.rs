@@ -12,7 +12,7 @@ use super::sentence::{capitalized, listed};
 pub struct BalanceBar {
     /// Who.
     pub name: String,
-    /// How warm it goes in; empty for what has no mass.
+    /// Its temperature as it goes in; empty for what has no mass.
     pub at: String,
     /// The heat, with its sign.
     pub heat: String,

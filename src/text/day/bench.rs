@@ -7,7 +7,7 @@ use crate::sheet::Moment;
 use crate::sheet::day::Timer;
 use crate::text::{format, format_options::FormatOptions, name, tr};
 
-/// What is left of a timer: "12 min left", "over for 3 min".
+/// The state of a timer: "12 min left", "over for 3 min".
 #[must_use]
 pub fn timer(timer: &Timer, now: Moment, options: FormatOptions) -> String {
     match timer_state(timer, now) {

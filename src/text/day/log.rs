@@ -4,7 +4,7 @@ use crate::sheet::day::LogImport;
 use crate::text::format_options::FormatOptions;
 use crate::text::{format, tr};
 
-/// What came of bakes that were taken in, and of so many photos that had no room.
+/// The report of an import: the bakes, and the number of photos without room.
 #[must_use]
 pub fn log_imported(imported: &LogImport, photos_left: u32, options: FormatOptions) -> Vec<String> {
     let count = |number: u32| format::count(number, options);
@@ -47,13 +47,13 @@ pub fn photo_of(name: &str, date: &str) -> String {
     tr!("Photo of “{name}”, baked {date}", name = name, date = date)
 }
 
-/// A photo is kept.
+/// A photo is saved.
 #[must_use]
 pub fn photo_kept() -> &'static str {
     tr!("The photo is kept with the bake, drawn small, on this device only.")
 }
 
-/// A photo was taken away.
+/// A photo was removed.
 #[must_use]
 pub fn photo_gone() -> &'static str {
     tr!("The photo is gone.")

@@ -1,4 +1,4 @@
-//! What stands in the way of an answer about heat, in words.
+//! Messages for errors of heat.
 
 use super::ErrorText;
 use super::reported::off_scale;

@@ -1,4 +1,4 @@
-//! Trouble with ingredients, in words.
+//! Messages for errors of ingredients.
 
 use super::ErrorText;
 use crate::engine::ingredients::UnknownIngredient;

@@ -1,4 +1,4 @@
-//! What keeps an ingredient of the user's own from being taken, in words.
+//! Messages for errors of an own ingredient's label.
 
 use super::ErrorText;
 use crate::engine::ingredients::{LabelError, OwnFood};

@@ -1,4 +1,4 @@
-//! What stands in the way of a plan, in words.
+//! Messages for errors of a plan.
 
 use super::ErrorText;
 use crate::engine::plan::PlanError;

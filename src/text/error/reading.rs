@@ -92,7 +92,7 @@ fn kind(measure: Measure) -> &'static str {
     }
 }
 
-/// Gives an example of each kind.
+/// Returns an example of each kind.
 fn how_to_type(measure: Measure) -> &'static str {
     match measure {
         Measure::Mass => tr!("Type the number alone, or with g, kg, oz or lb."),

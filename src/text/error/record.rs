@@ -1,4 +1,4 @@
-//! What is wrong with a file or with what was kept, in words.
+//! Messages for errors of files and records.
 
 use super::ErrorText;
 use super::reported::number_outside;

@@ -5,7 +5,7 @@ use crate::text::{format, format_options::FormatOptions, tr};
 
 /// An error with a message for the user.
 pub trait ErrorText {
-    /// Says what is wrong and what to do, in one sentence or a few, each with a full stop.
+    /// Returns what is wrong and what to do, in one sentence or a few, each with a full stop.
     fn sentence(&self, options: FormatOptions) -> String;
 }
 

@@ -1,4 +1,4 @@
-//! What stands in the way of an answer about a rise, in words.
+//! Messages for errors of a rise.
 
 use super::ErrorText;
 use super::reported::off_scale;

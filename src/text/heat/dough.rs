@@ -16,9 +16,9 @@ pub struct Morning<'m> {
     pub load: &'m MixerLoad,
     /// What is wanted.
     pub wanted: Temperature,
-    /// What else brings it there with the liquid at its best; `None` until that is worked out.
+    /// The remedies with the liquid at its best; `None` until they are worked out.
     pub remedies: Option<&'m [DoughRemedy]>,
-    /// How numbers are told.
+    /// The format of numbers.
     pub options: FormatOptions,
 }
 
@@ -30,7 +30,7 @@ pub fn liquid_name(load: &MixerLoad) -> String {
     names::liquid_name(load)
 }
 
-/// What the liquid can do for the dough: how warm it must be, or that it cannot, and what else can.
+/// The temperature that the liquid needs; where none reaches the target, the remedies.
 #[must_use]
 pub fn liquid(answer: &LiquidAnswer, morning: Morning) -> Advice {
     let degrees = |at| format::temperature(at, morning.options);
@@ -87,7 +87,7 @@ fn out_of_reach(out: &OutOfReach, name: &str, morning: Morning) -> Advice {
     }
 }
 
-/// What else can be done, in one sentence.
+/// The remedies, in one sentence.
 fn ways_out(remedies: &[DoughRemedy], morning: Morning) -> String {
     let standing = standing_names(morning.load).unwrap_or_default();
     let joined = |remedies: Vec<DoughRemedy>, between: &str| {

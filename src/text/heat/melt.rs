@@ -1,4 +1,4 @@
-//! Chocolate and hot liquid: where they settle, and what melts the lumps.
+//! Chocolate and hot liquid: their final temperature, and what melts the lumps.
 
 use crate::engine::chocolate::{Lumps, MeltRemedy, Melted};
 use crate::text::{
@@ -11,7 +11,7 @@ const SOURCE: &str = tr_noop!(
                       solid fat: Chaiseri and Dimick 1989 (from memory)"
 );
 
-/// Where they settle, and what to do about lumps.
+/// Their final temperature, and what to do about lumps.
 #[must_use]
 pub fn melted(melted: &Melted, remedies: &[MeltRemedy], options: FormatOptions) -> Advice {
     let at = format::temperature(melted.temperature, options);

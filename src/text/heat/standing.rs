@@ -33,7 +33,7 @@ pub fn warming(warming: &Warming, name: &str, options: FormatOptions) -> String 
     )
 }
 
-/// What is said where any of them takes long.
+/// The caution where any of them takes long.
 #[must_use]
 pub fn standing_long(all: &[Warming]) -> Option<&'static str> {
     is_long_standing(all).then_some(tr!(

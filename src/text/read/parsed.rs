@@ -12,7 +12,7 @@ const EXACT_POWER: i32 = 22;
 /// Powers beyond this give nothing or no end whatever the digits are.
 const LAST_POWER: i32 = 400;
 
-/// Gives the number, zero or more; infinite where it is beyond all numbers.
+/// Returns the number, zero or more; infinite where it is beyond all numbers.
 ///
 /// # Errors
 /// [`ReadError::NotANumber`] for anything but digits, one point, and a power with or without sign.

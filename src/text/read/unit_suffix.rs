@@ -1,4 +1,4 @@
-//! The unit behind a number: what it measures, and how much one of it is.
+//! The unit after a number: what it measures, and how much one of it is.
 
 use super::{Measure, ReadError};
 use crate::text::unit::{
@@ -16,7 +16,7 @@ pub(super) enum UnitSuffix {
     Percent,
     /// A degree on one of the scales.
     Degrees(TemperatureUnit),
-    /// A degree, the scale not said.
+    /// A degree, without its scale.
     SomeDegrees,
     /// Times over.
     Times,

@@ -27,7 +27,7 @@ pub struct BatchContext {
 }
 
 impl BatchContext {
-    /// The results that follow from the state of the page.
+    /// The results for the state of the page.
     pub fn of(state: AppState) -> Self {
         let scales = memo(move || state.kitchen.with(|kitchen| kitchen.scales));
         let results = memo(move || state.with(|sheet| batch::of(sheet, scales.get())));

@@ -7,7 +7,7 @@ use crate::app::part::AdviceCard;
 use crate::app::state::{memo, use_app_state};
 use crate::text::{caution, name};
 
-/// How the syrup must be kept.
+/// How to store the syrup.
 #[component]
 pub fn KeepingCard() -> impl IntoView {
     let state = use_app_state();

@@ -39,7 +39,7 @@ pub fn SyrupFigure(
     label: Signal<String>,
     /// The figure, written out.
     select: fn(&Syrup, FormatOptions) -> String,
-    /// How it came about.
+    /// Its working.
     working: fn(&Syrup) -> Vec<Line>,
 ) -> impl IntoView {
     let state = use_app_state();

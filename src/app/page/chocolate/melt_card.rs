@@ -1,4 +1,4 @@
-//! Will it melt? Where chocolate and hot liquid settle, what stays in lumps, and what melts them.
+//! Melting: the final temperature of chocolate and hot liquid, the lumps left, and their remedies.
 
 use leptos::prelude::*;
 
@@ -103,7 +103,7 @@ fn WhatMelts(
     view! { <AdviceCard title=tr!("Lumps") advice working=Callback::new(working) /> }
 }
 
-/// How the balance of heat came about.
+/// The working of the heat balance.
 fn working(melt: Memo<Option<MeltResults>>) -> Vec<Line> {
     let of = |found: &MeltResults| found.melted.working();
     melt.with_untracked(|melt| melt.as_ref().map(of).unwrap_or_default())

@@ -21,7 +21,7 @@ pub struct ChocolateContext {
 }
 
 impl ChocolateContext {
-    /// The results that follow from the state of the page.
+    /// The results for the state of the page.
     pub fn of(state: AppState, batch: BatchContext) -> Self {
         let now = memo(move || {
             let sheet = state.current();

@@ -1,4 +1,4 @@
-//! To weigh for this batch: filling and syrup, with what stays in bag and bowl.
+//! To weigh for this batch: filling and syrup, with what is lost in bag and bowl.
 
 use leptos::prelude::*;
 

@@ -1,4 +1,4 @@
-//! The bake under way, kept for as long as the page is open, with its timers, which ring wherever
+//! The bake under way, in memory while the page is open, with its timers, which ring wherever
 //! in the app the user is.
 
 use std::cell::OnceCell;
@@ -54,7 +54,7 @@ pub fn watch_timers(state: AppState) {
     ring(state, &bench);
 }
 
-/// Saves it as it stands now, or takes it away where there is none.
+/// Saves the current bake, or deletes the record where there is none.
 ///
 /// # Errors
 /// What storage says against it.

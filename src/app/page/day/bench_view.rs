@@ -169,7 +169,7 @@ fn Timers() -> impl IntoView {
     }
 }
 
-/// The bake is over: its times are noted, and it goes into the log.
+/// Ends the bake: notes its times and adds it to the log.
 pub fn finish(day: Day) {
     // Times are learnt from the plan of the same formula only.
     let own = day.own_bench.with_untracked(Option::is_some);

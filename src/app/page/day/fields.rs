@@ -1,4 +1,4 @@
-//! The numbers that a plan goes by.
+//! The fields of the plan settings.
 
 use crate::app::part::{Field, degrees, minutes, no_unit};
 use crate::engine::plan::Loads;

@@ -47,7 +47,7 @@ pub fn LoadsBox() -> impl IntoView {
     }
 }
 
-/// The loads of the class, to be taken over.
+/// The loads of the class, with a button that copies them.
 #[component]
 fn ClassLoads() -> impl IntoView {
     let day = Day::from_context();

@@ -81,7 +81,7 @@ pub fn LogFiles() -> impl IntoView {
     }
 }
 
-/// Puts what a file holds into the log; says what came of it.
+/// Imports a file into the log and returns a report.
 fn import_log(day: Day, found: LogFile, options: FormatOptions) -> Vec<String> {
     let LogFile {
         log,

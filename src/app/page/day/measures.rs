@@ -75,7 +75,7 @@ fn DoughBoxes() -> impl IntoView {
     }
 }
 
-/// What lies on the bench to be divided.
+/// The mass of dough on the bench, to be divided.
 #[component]
 fn DoughMass() -> impl IntoView {
     let day = Day::from_context();
@@ -103,7 +103,7 @@ fn DoughMass() -> impl IntoView {
     }
 }
 
-/// What comes out of the oven.
+/// The mass of bread out of the oven.
 #[component]
 fn BreadMass() -> impl IntoView {
     let day = Day::from_context();
@@ -130,7 +130,7 @@ fn BreadMass() -> impl IntoView {
     }
 }
 
-/// A photo of the bread, kept with the bake.
+/// A photo of the bread, stored with the bake.
 #[component]
 fn BreadPhoto() -> impl IntoView {
     let day = Day::from_context();

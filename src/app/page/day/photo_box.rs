@@ -1,4 +1,4 @@
-//! The photo of a bake: taken or chosen, drawn small, shown, taken away.
+//! The photo of a bake: taken or chosen, made small, shown, removed.
 
 use leptos::prelude::*;
 use wasm_bindgen_futures::spawn_local;

@@ -1,4 +1,4 @@
-//! The photos of bakes, each kept under the bake's own key; bounded in all, so that they never
+//! The photos of bakes, each stored under the bake's own key; bounded in all, so that they never
 //! crowd out what cannot be taken again.
 
 use crate::app::browser::storage::{self, StorageError};

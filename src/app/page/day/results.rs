@@ -20,7 +20,7 @@ use crate::storage::{Record, key};
 /// What the steps of a plan's settings are noted under.
 const DAY: &str = "day";
 
-/// A bake that was taken out of the log, with its photo.
+/// A bake that was removed from the log, with its photo.
 #[derive(Clone, Debug, PartialEq)]
 pub struct RemovedBake {
     /// The bake.
@@ -34,11 +34,11 @@ pub struct RemovedBake {
 pub struct Day {
     /// The state of the page.
     pub state: AppState,
-    /// What the plan of the open formula goes by.
+    /// The plan settings of the open formula.
     pub settings: RwSignal<DaySettings>,
     /// The log.
     pub log: Persisted<Log>,
-    /// The bake that was taken out of the log last.
+    /// The bake that was removed from the log last.
     pub removed: RwSignal<Option<RemovedBake>>,
     /// The bake under way, of whichever formula.
     pub bench: RwSignal<Option<Bench>>,
@@ -134,8 +134,8 @@ impl Day {
         })
     }
 
-    /// Takes what the plan of the formula that is now open goes by. Rises that are known of no
-    /// dough yet are known of the one that is kept.
+    /// Reads the plan settings of the formula that is now open. Known rises without a
+    /// dough belong to the saved one.
     pub fn open(self) {
         // A file that was taken in elsewhere may have brought bakes.
         self.log.refresh();
@@ -159,7 +159,7 @@ impl Day {
         self.settings.set(settings);
     }
 
-    /// Notes that the known rises are of the dough as it stands now.
+    /// Notes that the known rises are of the current dough.
     pub fn know_this_dough(self) {
         let dough = untrack(|| {
             self.state
@@ -173,7 +173,7 @@ impl Day {
         self.state.open_id.get_untracked()
     }
 
-    /// Changes what the plan goes by, and keeps it.
+    /// Changes the plan settings and saves them.
     pub fn change_settings(self, change: impl FnOnce(&mut DaySettings)) {
         let before = self.settings.get_untracked();
         let mut settings = before.clone();
@@ -202,7 +202,7 @@ impl Day {
         self.change_settings(|settings| settings.add(edit));
     }
 
-    /// Changes the log, and keeps it. Whether it could be kept.
+    /// Changes the log and saves it. Returns whether it could be saved.
     pub fn change_log(self, change: impl FnOnce(&mut Log)) -> bool {
         self.log.update(change)
     }
@@ -233,7 +233,7 @@ impl Day {
             .with(|results| results.as_ref().ok().map(select))
     }
 
-    /// Takes in what another tab has kept.
+    /// Reads what another tab has saved.
     fn sync_changed(self, changed: Option<&str>) {
         if changed.is_none_or(|key| key == key::BENCH) {
             self.state.forget_changes(key::BENCH);

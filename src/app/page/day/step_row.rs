@@ -15,7 +15,7 @@ use crate::text::{
 /// One step of the plan.
 #[component]
 pub fn StepRow(
-    /// Where it stands in the plan's list.
+    /// Its index in the plan's list.
     place: usize,
 ) -> impl IntoView {
     let day = Day::from_context();
@@ -52,7 +52,7 @@ pub fn StepRow(
 /// What safety asks for at it.
 #[component]
 fn Safety(
-    /// Where it stands.
+    /// Its index.
     place: usize,
 ) -> impl IntoView {
     let day = Day::from_context();
@@ -72,7 +72,7 @@ fn Safety(
 /// How it is changed.
 #[component]
 fn Change(
-    /// Where it stands.
+    /// Its index.
     place: usize,
 ) -> impl IntoView {
     let day = Day::from_context();

@@ -1,4 +1,4 @@
-//! How warm pastes and preferments really are at a step: what they still need, to be taken with one
+//! Measured temperatures of pastes and preferments at a step: the time they still need, set with one
 //! tap.
 
 use leptos::prelude::*;

@@ -46,7 +46,7 @@ fn words(state: AppState, at: LineAt) -> Option<(String, String)> {
 /// One ingredient of a part; a tap on its name opens what can be done with it.
 #[component]
 pub fn LineRow(
-    /// Where it stands.
+    /// Its index.
     at: LineAt,
     /// Whether its percentage is left out.
     #[prop(optional)]

@@ -1,4 +1,4 @@
-//! Targets: a figure is set exactly, and one ingredient gives way; tried, not kept.
+//! Targets: a figure is set exactly and one ingredient makes up the difference; tried, not saved.
 
 use leptos::prelude::*;
 
@@ -8,7 +8,7 @@ use crate::engine::formula::{Figure, LineAt};
 use crate::results::formula::{gives_way, try_figure};
 use crate::text::{ErrorText, format, line, name, read, tr};
 
-/// A figure is set, and one ingredient gives way.
+/// A figure is set, and one ingredient makes up the difference.
 #[component]
 pub fn TargetCard() -> impl IntoView {
     let state = use_app_state();
@@ -47,12 +47,12 @@ pub fn TargetCard() -> impl IntoView {
     }
 }
 
-/// The figure as it stands, to be set.
+/// The current figure, to be set.
 #[component]
 fn TargetBox(
     /// Which figure.
     figure: RwSignal<Figure>,
-    /// The line that gives way.
+    /// The line that makes up the difference.
     gives_way: Memo<Option<LineAt>>,
 ) -> impl IntoView {
     let state = use_app_state();

@@ -1,4 +1,4 @@
-//! The water: who brought it, counted four ways, and where it sits.
+//! The water: its sources, four measures of it, and its parts.
 
 use leptos::prelude::*;
 

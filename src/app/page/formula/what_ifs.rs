@@ -33,7 +33,7 @@ pub fn WhatIfs() -> impl IntoView {
     }
 }
 
-/// Tries it; gives in words why it cannot be, where it cannot.
+/// Tries it; returns the message of the error where it cannot be.
 fn attempt(state: AppState, what_if: WhatIf) -> Option<String> {
     let options = state.options.get_untracked();
     match try_what_if(&state.sheet(), what_if) {

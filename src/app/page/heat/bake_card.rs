@@ -94,7 +94,7 @@ fn BakeFigure(
     label: &'static str,
     /// The figure, written out.
     select: fn(&Baking, FormatOptions) -> String,
-    /// How it came about.
+    /// Its working.
     working: fn(&Baking) -> Vec<Line>,
 ) -> impl IntoView {
     let state = use_app_state();

@@ -1,4 +1,4 @@
-//! What is cooled and how: which part, how hot, how thick, where it stands, whose rules.
+//! What is cooled and how: which part, how hot, how thick, where, by which rules.
 
 use leptos::prelude::*;
 
@@ -13,7 +13,7 @@ use crate::text::{
     tr,
 };
 
-/// Which part is cooled, where there are several; how hot it comes off, where that is not known.
+/// Which part is cooled, where there are several; its temperature off the heat, where that is not known.
 #[component]
 pub fn WhatCools() -> impl IntoView {
     let state = use_app_state();
@@ -51,10 +51,10 @@ fn name_of(sheet: &crate::sheet::Sheet, part: usize) -> String {
         .unwrap_or_default()
 }
 
-/// How hot a filling comes off the heat; empty where it is not cooked.
+/// The temperature of a filling off the heat; empty where it is not cooked.
 #[component]
 fn ComesOff(
-    /// Where its part stands.
+    /// The index of its part.
     part: usize,
 ) -> impl IntoView {
     let state = use_app_state();

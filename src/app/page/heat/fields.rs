@@ -8,7 +8,7 @@ fn thickness(options: FormatOptions) -> &'static str {
     ThicknessUnit::of(options.units).symbol()
 }
 
-/// How warm the dough is to come off the mixer.
+/// The wanted temperature of the dough off the mixer.
 pub const WANTED: Field<HeatSettings> = Field {
     id: "heat-wanted",
     label: tr_noop!("Dough wanted at"),
@@ -91,7 +91,7 @@ pub const THICK: Field<HeatSettings> = Field {
     },
 };
 
-/// How long it stays on the bench.
+/// Its time on the bench.
 pub const BENCH: Field<HeatSettings> = Field {
     id: "heat-bench",
     label: tr_noop!("On the bench"),
@@ -102,7 +102,7 @@ pub const BENCH: Field<HeatSettings> = Field {
     },
 };
 
-/// How long it stands in ice water.
+/// Its time in ice water.
 pub const ICE: Field<HeatSettings> = Field {
     id: "heat-ice",
     label: tr_noop!("In ice water"),

@@ -18,7 +18,7 @@ pub fn HeatKeys() -> impl IntoView {
     }
 }
 
-/// How warm the dough comes off the mixer.
+/// The temperature of the dough off the mixer.
 #[component]
 pub fn DoughFigure() -> impl IntoView {
     let state = use_app_state();

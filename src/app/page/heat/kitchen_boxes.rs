@@ -102,7 +102,7 @@ pub const MIXER: [Field<Kitchen>; 2] = [
     },
 ];
 
-/// How high it stands.
+/// Its altitude.
 pub const ALTITUDE: Field<Kitchen> = Field {
     id: "kitchen-altitude",
     label: tr_noop!("Above the sea"),

@@ -13,7 +13,7 @@ use crate::text::{ErrorText, heat, tr};
 /// A paste.
 #[component]
 pub fn PasteCard(
-    /// Where its part stands.
+    /// The index of its part.
     part: usize,
 ) -> impl IntoView {
     let state = use_app_state();

@@ -17,7 +17,7 @@ type Select = fn(&CookedPaste, Option<&CookedPaste>, FormatOptions) -> Shown;
 pub fn PasteFigure(
     /// What it is called.
     label: &'static str,
-    /// Where its part stands; the first paste where none is named.
+    /// The index of its part; the first paste where there is none.
     #[prop(optional)]
     part: Option<usize>,
     /// How it is shown.
@@ -50,7 +50,7 @@ pub fn warmth(now: Temperature, before: Option<Temperature>, options: FormatOpti
     Shown::changed(format::temperature(now, options), before.map(wording))
 }
 
-/// How warm it comes to be.
+/// The temperature it reaches.
 pub fn comes_to(now: &CookedPaste, before: Option<&CookedPaste>, options: FormatOptions) -> Shown {
     let before = before.map(|before| before.temperature);
     warmth(now.temperature, before, options)

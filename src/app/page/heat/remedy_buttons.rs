@@ -1,4 +1,4 @@
-//! Ways to the wanted temperature: each in numbers, and taken by a tap.
+//! Remedies for a dough temperature out of reach: each in numbers, applied by a tap.
 
 use leptos::prelude::*;
 
@@ -11,7 +11,7 @@ use crate::engine::quantity::Temperature;
 use crate::results::heat::{MixingResult, apply_step, offered_remedies, set_liquid_temperature};
 use crate::text::{ErrorText, chart::capitalized, heat, tr};
 
-/// The first ways out of an unreachable target, each a button: the liquid at its best, and a step.
+/// The first remedies for an unreachable target, a button each: the liquid at its best, and a step.
 #[component]
 pub fn RemedyButtons(
     /// What else brings the dough there, once that is worked out.
@@ -38,7 +38,7 @@ pub fn RemedyButtons(
 
 #[component]
 fn RemedyButton(
-    /// How warm the liquid is made with it; none leaves it.
+    /// The temperature of the liquid with it; none leaves it.
     liquid: Option<Temperature>,
     /// The step.
     remedy: DoughRemedy,
@@ -56,7 +56,7 @@ fn RemedyButton(
     view! { <Button label on_tap=move |()| apply_remedy(state, context, liquid, Some(remedy.step)) /> }
 }
 
-/// Makes the liquid as warm as said, and takes a step.
+/// Sets the temperature of the liquid and applies a step.
 pub fn apply_remedy(
     state: AppState,
     context: HeatContext,

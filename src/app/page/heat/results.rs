@@ -28,7 +28,7 @@ pub struct HeatContext {
 }
 
 impl HeatContext {
-    /// The results that follow from the state of the page.
+    /// The results for the state of the page.
     pub fn of(state: AppState, batch: BatchContext) -> Self {
         let scaled = batch.scaled;
         let settings = memo(move || state.with(|sheet| sheet.heat.clone()));

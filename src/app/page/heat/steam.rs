@@ -16,10 +16,10 @@ fn loss(context: HeatContext, part: usize) -> Option<SteamLoss> {
         .flatten()
 }
 
-/// What the cooked paste weighed, for this batch; kept with the formula as steam.
+/// The mass of the cooked paste, for this batch; stored with the formula as steam.
 #[component]
 pub fn WeighedBox(
-    /// Where its part stands.
+    /// The index of its part.
     part: usize,
 ) -> impl IntoView {
     let state = use_app_state();
@@ -46,10 +46,10 @@ pub fn WeighedBox(
     view! { <NumberBox id label=tr!("Weighs once cooked, bowl off") unit figure store=Callback::new(store) /> }
 }
 
-/// What went off as steam.
+/// The mass lost as steam.
 #[component]
 pub fn SteamFigure(
-    /// Where its part stands.
+    /// The index of its part.
     part: usize,
 ) -> impl IntoView {
     let state = use_app_state();

@@ -1,4 +1,4 @@
-//! Temperatures one by one: each thing that goes into the mixer, as it is kept or as said here.
+//! Temperatures one by one: of each thing that goes into the mixer, by its storage or as typed here.
 
 use leptos::prelude::*;
 
@@ -14,7 +14,7 @@ use crate::text::{
     tr,
 };
 
-/// Every temperature of the bowl, each in a box; in a fold that stays closed until it is wanted.
+/// Every temperature of the bowl, each in a box; in a fold that is closed at first.
 #[component]
 pub fn Temperatures() -> impl IntoView {
     let context = HeatContext::from_context();

@@ -5,7 +5,7 @@ use super::measure::MeasureUnit;
 use crate::engine::ingredients::Food;
 use crate::engine::quantity::{Mass, whole};
 
-/// Below so many tablespoons a weight is told in spoons alone.
+/// Below so many tablespoons a weight is given in spoons alone.
 const CUPS_FROM: f64 = 4.0;
 const TABLESPOONS_IN_CUP: f64 = 16.0;
 /// More cups than this are no kitchen measure.

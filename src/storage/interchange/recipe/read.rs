@@ -19,7 +19,7 @@ use crate::storage::enum_names::PARTS;
 pub struct Heading {
     /// What it is called.
     pub name: String,
-    /// What becomes of what stands below it.
+    /// How the lines below it are read.
     pub kind: PartKind,
 }
 
@@ -28,7 +28,7 @@ pub struct Heading {
 pub enum Understood {
     /// It heads the lines below it.
     Heading(Heading),
-    /// It is an ingredient, and stands there in the formula.
+    /// It is an ingredient, at this place of the formula.
     Line(LineAt, Box<Found>),
     /// It could not be understood.
     Not(Unread),
@@ -199,7 +199,7 @@ fn parts(written: &[String], sections: &[Heading]) -> (Vec<Part>, Vec<RecipeLine
     (parts, lines)
 }
 
-/// Puts a line into its part, which is begun where it is not there yet.
+/// Adds a line to its part, which is created where there is none.
 fn place(parts: &mut Vec<Part>, under: &Heading, found: &Found) -> Option<LineAt> {
     let name = plain_text::name(&under.name, Sheet::PART_NAME_LENGTH);
     let known = parts

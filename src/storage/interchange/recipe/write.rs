@@ -65,7 +65,7 @@ struct Nutrition {
 }
 
 /// The sheet as a recipe, made once. `steps` has the sentences for each part, in the order of the
-/// formula. What one piece holds is told where it can be worked out.
+/// formula. The nutrition of one piece is written where it can be worked out.
 ///
 /// Each ingredient carries the name of its part in brackets; the sections of the instructions
 /// have the same names, so that what was written can be read back whole.

@@ -1,4 +1,4 @@
-//! The card of allergens: what is in the bread, what says so, and what may come from the kitchen.
+//! The card of allergens: those in the bread, their sources, and those that may come from the kitchen.
 
 use leptos::prelude::*;
 

@@ -1,4 +1,4 @@
-//! Marked allergens: those that packets or the kitchen bring, to be added and taken away.
+//! Marked allergens: those from packets or the kitchen, to be added and removed.
 
 use leptos::prelude::*;
 
@@ -8,7 +8,7 @@ use crate::engine::ingredients::Allergen;
 use crate::results::batch::allergens::unmarked;
 use crate::text::{name, tr};
 
-/// Allergens that are marked, to be added to and taken from.
+/// Marked allergens, to be added and removed.
 #[component]
 pub fn Marked(
     /// Unique on the page.
@@ -18,7 +18,7 @@ pub fn Marked(
     /// Those that are marked.
     #[prop(into)]
     selected: Signal<Vec<Allergen>>,
-    /// Called with all of them when one is added or taken away.
+    /// Called with all of them when one is added or removed.
     changed: Callback<Vec<Allergen>>,
 ) -> impl IntoView {
     let choices = memo(move || {

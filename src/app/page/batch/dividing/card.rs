@@ -67,7 +67,7 @@ pub fn DivideCard() -> impl IntoView {
     }
 }
 
-/// Goes back to the batch's own figures, where others were typed.
+/// Restores the batch's own figures, where others were typed.
 #[component]
 fn Forget() -> impl IntoView {
     let state = use_app_state();

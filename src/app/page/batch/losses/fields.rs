@@ -41,7 +41,7 @@ pub const LOSSES: [Field<Batch>; 5] = [
     STAYS,
 ];
 
-/// The share of syrup and filling that stays in bag and bowl.
+/// The share of syrup and filling that is lost in bag and bowl.
 pub const STAYS: Field<Batch> = Field {
     id: "loss-topping",
     label: tr_noop!("Chocolate left in bag and bowl"),

@@ -1,4 +1,4 @@
-//! The measures of the tin, and how the formula lies in it.
+//! The measures of the tin, and the layout of the formula in it.
 
 use leptos::prelude::*;
 
