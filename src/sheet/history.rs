@@ -50,8 +50,8 @@ impl<T: PartialEq> History<T> {
         Arc::clone(&self.now)
     }
 
-    /// Changes the value, as step number `revision`. Successive changes with the same `edit` are one
-    /// step, so that undo removes a number and not its last digit. An equal value is no change.
+    /// Changes the value, as step number `revision`. Successive changes with the same `edit` are
+    /// one step, so that undo removes a number and not its last digit. An equal value is no change.
     pub fn change(&mut self, to: T, edit: Option<&str>, revision: u64) {
         if to == *self.now {
             return;

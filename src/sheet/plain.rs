@@ -3,8 +3,8 @@
 /// Makes a name of one line: removes control characters and direction marks, cuts to `most`
 /// characters.
 ///
-/// Letters of every script are kept, right-to-left ones included; markup is text like any other. What
-/// is removed can make a name read as something else (Unicode Standard Annex #9).
+/// Letters of every script are kept, right-to-left ones included; markup is text like any other.
+/// What is removed can make a name read as something else (Unicode Standard Annex #9).
 #[must_use]
 pub fn name(text: &str, most: usize) -> String {
     let spaced = text

@@ -42,8 +42,8 @@ pub struct Added {
 }
 
 impl Workspace {
-    /// Adds what `other` has and this workspace lacks. Own data is kept; data still at its default is
-    /// replaced.
+    /// Adds what `other` has and this workspace lacks. Own data is kept; data still at its default
+    /// is replaced.
     #[must_use]
     pub fn joined_by(mut self, other: &Self) -> (Self, Added) {
         let mut added = Added::default();

@@ -14,7 +14,7 @@ pub struct Event {
     pub begins: Instant,
     /// When it ends.
     pub ends: Instant,
-    /// What it is called.
+    /// Its name.
     pub summary: String,
     /// Its description; may be empty.
     pub description: String,

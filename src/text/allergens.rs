@@ -8,7 +8,7 @@ use crate::text::{chart::listed, language::text, name, tr, tr_noop};
 /// An allergen, and what says so.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct AllergenLine {
-    /// What it is called.
+    /// Its name.
     pub name: &'static str,
     /// What says so: "Whole milk; Butter (packet)".
     pub sources: String,

@@ -7,7 +7,7 @@ use crate::text::{format, format_options::FormatOptions, language::text, name, t
 /// A row of the table.
 #[derive(Clone, Debug, PartialEq)]
 pub struct NutritionRow {
-    /// What it is called.
+    /// Its name.
     pub name: &'static str,
     /// One figure for each column.
     pub figures: Vec<String>,

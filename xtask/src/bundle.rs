@@ -1,4 +1,5 @@
-//! Writes the page's files: names with content hashes, checksums, the HTML, the service worker's list.
+//! Writes the page's files: names with content hashes, checksums, the HTML, the service worker's
+//! list.
 
 use crate::asset::{self, Asset};
 use crate::bind::Bound;
@@ -138,7 +139,8 @@ impl<'a> Page<'a> {
         Ok(())
     }
 
-    /// Writes the chunks; returns the script that loads them, with their names and checksums filled in.
+    /// Writes the chunks; returns the script that loads them, with their names and checksums filled
+    /// in.
     fn chunks(&mut self, mut loader: String, chunks: Vec<(String, Vec<u8>)>) -> Result<String> {
         let (large, small) = small_chunks::join(chunks);
         for (name, bytes) in large {
@@ -160,7 +162,8 @@ impl<'a> Page<'a> {
     }
 
     /// Writes the main script and the one that loads chunks. They import each other, so both names
-    /// carry the hash of both. Gives name and checksum of the first, and the second's line in the HTML.
+    /// carry the hash of both. Returns name and checksum of the first, and the second's line in the
+    /// HTML.
     fn scripts(
         &mut self,
         script: String,

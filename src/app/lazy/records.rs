@@ -1,6 +1,7 @@
 //! Records are read by a chunk, because a first visit has none.
 //!
-//! Every function returns none where the chunk is not loaded; that never means that a record is absent.
+//! Every function returns none where the chunk is not loaded; that never means that a record is
+//! absent.
 
 use wasm_bindgen_futures::spawn_local;
 

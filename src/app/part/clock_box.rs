@@ -2,7 +2,8 @@
 
 use leptos::prelude::*;
 
-/// A labelled box for a time. A text that is no time, or is rejected, is replaced by the current time.
+/// A labelled box for a time. A text that is no time, or is rejected, is replaced by the current
+/// time.
 #[component]
 pub fn ClockBox(
     /// Unique on the page.

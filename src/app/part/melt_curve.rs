@@ -1,4 +1,5 @@
-//! Melt curve: the solid share of the fat at each temperature, and the final temperature of the mix.
+//! Melt curve: the solid share of the fat at each temperature, and the final temperature of the
+//! mix.
 
 use leptos::prelude::*;
 

@@ -18,7 +18,8 @@ use crate::text::{error::ErrorText, example, language::text, notice, tr_noop};
 const TRIAL_FIRST: &str = tr_noop!("A trial is on. Keep it or drop it, then open the link again.");
 
 impl AppState {
-    /// Reads the saved records, or creates the examples on a first visit; then navigates to the address.
+    /// Reads the saved records, or creates the examples on a first visit; then navigates to the
+    /// address.
     ///
     /// `first` is shown where nothing is saved and nothing can be. Where something is saved, the
     /// chunk that reads records must be loaded before.
@@ -91,7 +92,8 @@ impl AppState {
         }
     }
 
-    /// Adds the examples to the shelf and opens the first, as a visitor's copy where it cannot be saved.
+    /// Adds the examples to the shelf and opens the first, as a visitor's copy where it cannot be
+    /// saved.
     fn lay_out_examples(self) {
         let examples = example::examples();
         // The last put is the last changed, which is the first of the list.
@@ -169,8 +171,8 @@ impl AppState {
         let _opened = ids.iter().any(|id| self.open_formula(id));
     }
 
-    /// Whether a visitor's copy is open that could be saved. Where nothing can be saved, that is not
-    /// offered.
+    /// Whether a visitor's copy is open that could be saved. Where nothing can be saved, that is
+    /// not offered.
     pub fn is_visit(self) -> bool {
         let refused = |error: &Option<SaveError>| matches!(error, Some(SaveError::Storage(_)));
         self.open_id.with(Option::is_none) && !self.save_error.with(refused)

@@ -1,4 +1,4 @@
-//! Undo and redo: one row of steps, whether they changed the formula, a trial, the kitchen or what is stored beside them.
+//! Undo and redo: one sequence of steps for the formula, trials, kitchens and the workspace.
 
 use leptos::prelude::*;
 

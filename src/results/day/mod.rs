@@ -2,8 +2,8 @@
 //!
 //! [`of`] is the entry of the place. The others answer for one feature of it, where its answer is
 //! needed on its own or is too slow for every key: the step at the bench ([`step_position`],
-//! [`step_weighing`], [`weighing_effect`], [`part_warmth`], [`step_corrections`]), the beginning and
-//! the end of a bake ([`begin_bake`], [`finish_bake`]), oven loads and what the log has taught.
+//! [`step_weighing`], [`weighing_effect`], [`part_warmth`], [`step_corrections`]), the beginning
+//! and the end of a bake ([`begin_bake`], [`finish_bake`]), oven loads and what the log has taught.
 
 mod bench;
 mod corrections;

@@ -1,4 +1,5 @@
-//! Weighing at the bench: the lines of a step, what a deviating mass does, and what makes up for it.
+//! Weighing at the bench: the lines of a step, what a deviating mass does, and what makes up for
+//! it.
 
 use super::day_results::DayResults;
 use super::input::DayInput;

@@ -1,4 +1,5 @@
-//! Baking a formula in this kitchen: its programme, its core, and its time scaled from a known bake.
+//! Baking a formula in this kitchen: its programme, its core, and its time scaled from a known
+//! bake.
 
 use crate::engine::formula::Bread;
 use crate::engine::heat::{

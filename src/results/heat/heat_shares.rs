@@ -30,7 +30,8 @@ pub enum HeatSource {
 pub struct HeatShare {
     /// Who.
     pub giver: HeatSource,
-    /// Its temperature as it goes in, the mean where there are several; `None` for heat without a mass.
+    /// Its temperature as it goes in, the mean where there are several; `None` for heat without a
+    /// mass.
     pub temperature: Option<Temperature>,
     /// The heat, below zero where it takes some.
     pub heat: Heat,

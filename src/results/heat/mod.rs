@@ -1,7 +1,7 @@
 //! Heat: a formula in a kitchen, from the temperatures it starts at to the bake.
 //!
-//! [`HeatResults::of`] returns all that the page shows at once. What takes longer is requested after
-//! the frame: [`DoughQuestion::remedies`], [`CoolingPlan::advise`], [`warming`].
+//! [`HeatResults::of`] returns all that the page shows at once. What takes longer is requested
+//! after the frame: [`DoughQuestion::remedies`], [`CoolingPlan::advise`], [`warming`].
 
 mod apply_advice;
 mod baking;

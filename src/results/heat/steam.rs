@@ -24,7 +24,7 @@ pub fn steam_of(part: &Part, at: Temperature) -> Result<SteamLoss, HeatError> {
     steam_loss(before, before.less(part.steam), at)
 }
 
-/// Stores with `written` what a paste of the batch, `batch` of it, weighed `after` cooking, its bowl
+/// Stores with `written` what a paste of `batch`, weighed `after` cooking without its bowl
 /// deducted: the same share is lost as steam, however large the batch.
 ///
 /// # Errors
@@ -37,7 +37,8 @@ pub fn weigh_cooked(written: &mut Part, batch: &Part, after: Mass) -> Result<(),
     Ok(())
 }
 
-/// Stores with a part of `written` what that part of the batch, `batch` of it, weighed after cooking.
+/// Stores with a part of `written` the steam that part lost in `batch`, which weighed `after`
+/// cooking.
 ///
 /// # Errors
 /// [`HeatError::NoPart`] where either has no such part; those of [`weigh_cooked`].

@@ -129,8 +129,8 @@ impl Bench {
             .find(|found| found.step == step && found.part == part)
     }
 
-    /// Sets how long a step of this bake lasts, in place of an earlier such change; its timer, if it
-    /// has one, follows.
+    /// Sets how long a step of this bake lasts, in place of an earlier such change; its timer, if
+    /// it has one, follows.
     pub fn let_last(&mut self, step: StepAt, minutes: Minutes) {
         let same = |edit: &Edit| matches!(edit, Edit::Duration { step: of, .. } if *of == step);
         self.edits.retain(|edit| !same(edit));

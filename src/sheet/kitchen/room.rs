@@ -132,8 +132,8 @@ impl Kitchen {
         self.mixing_bowl = follow(self.mixing_bowl);
     }
 
-    /// Sets whether altitude or the day's pressure decides where water boils; the boiling point is kept as near as
-    /// the other can tell it.
+    /// Sets whether altitude or the day's pressure decides where water boils; the boiling point is
+    /// kept as near as the other can hold it.
     pub fn boil_by(&mut self, altitude: bool) {
         let Ok(boiling) = self.boiling() else { return };
         self.boils_by = match (self.boils_by, altitude) {

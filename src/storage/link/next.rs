@@ -57,7 +57,8 @@ fn a_link_with_the_field_opens_there_and_is_newer_here() {
                 first: Packed::of(&sheet),
                 hydration,
             });
-            // The longest of the frozen links has no room for more; as it is, it stays short enough.
+            // The longest of the frozen links has no room for more; as it is, it stays short
+            // enough.
             let text = frame::spelt(2, &body.unwrap());
             assert_eq!(read_by(&text, &NEXT), Ok((sheet.clone(), hydration)));
             assert_eq!(read(&text), Err(LinkError::Newer { version: 2 }));

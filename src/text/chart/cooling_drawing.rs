@@ -1,5 +1,5 @@
-//! The cooling curve laid out for drawing: the temperature at the centre, its surroundings, and the walls
-//! that a rule sets, under which it must pass.
+//! The cooling curve laid out for drawing: the temperature at the centre, its surroundings, and the
+//! walls that a rule sets, under which it must pass.
 
 use std::fmt::Write;
 

@@ -61,7 +61,8 @@ pub fn filled(english: &'static str, values: &[&dyn Display]) -> String {
     filled
 }
 
-/// Splits a text at its placeholders in braces: the text before each, and its name; none at the end.
+/// Splits a text at its placeholders in braces: the text before each, and its name; none at the
+/// end.
 fn pieces(text: &str) -> impl Iterator<Item = (&str, Option<&str>)> {
     let mut rest = Some(text);
     std::iter::from_fn(move || {

@@ -5,7 +5,8 @@ use crate::storage::interchange::SquareCode;
 
 const ALL: [Density; 3] = [Density::Roomy, Density::Close, Density::Closest];
 
-/// Side of one module of a square code on paper, mm. Common practice: a phone reads 0.4 mm at arm's length.
+/// Side of one module of a square code on paper, mm. Common practice: a phone reads 0.4 mm at arm's
+/// length.
 const SQUARE: f64 = 0.42;
 /// One point, mm.
 const POINT: f64 = 25.4 / 72.0;

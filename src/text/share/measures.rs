@@ -19,7 +19,8 @@ pub fn in_cups(rounded: &Rounded) -> Vec<(String, String)> {
         .collect()
 }
 
-/// Converts a weight to cups and spoons, approximately: "1¾ cups + 1 tablespoon"; `None` without a published measure.
+/// Converts a weight to cups and spoons, approximately: "1¾ cups + 1 tablespoon"; `None` without a
+/// published measure.
 #[must_use]
 pub fn about(food: &Food, mass: Mass) -> Option<String> {
     let components = in_measures(food, mass)?.into_iter();

@@ -21,7 +21,7 @@ pub fn BatchKeys() -> impl IntoView {
 /// A figure of the batch that opens to its working.
 #[component]
 pub fn BatchFigureBox(
-    /// What it is called.
+    /// Its name.
     label: &'static str,
     /// Which figure.
     figure: BatchFigure,

@@ -17,7 +17,7 @@ use crate::engine::batch::BatchCaution;
 use crate::sheet::Place;
 use crate::text::{ErrorText, caution, name, tr};
 
-/// How much of it, in what?
+/// The place for the batch and its tins.
 #[component]
 pub fn BatchPlace() -> impl IntoView {
     let context = BatchContext::from_context();

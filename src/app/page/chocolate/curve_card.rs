@@ -1,4 +1,4 @@
-//! Will it run? The flow curve, how far seizing is, and what the handbook asks for.
+//! The card of the flow curve, the distance to seizing, and the handbook's minimum of water.
 
 use leptos::prelude::*;
 

@@ -1,4 +1,4 @@
-//! How the syrup keeps.
+//! The card on storing the syrup.
 
 use leptos::prelude::*;
 

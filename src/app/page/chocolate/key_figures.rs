@@ -34,7 +34,7 @@ fn thickness(syrup: &Syrup, options: FormatOptions) -> String {
 /// A figure of the syrup that opens to its working.
 #[component]
 pub fn SyrupFigure(
-    /// What it is called.
+    /// Its name.
     #[prop(into)]
     label: Signal<String>,
     /// The figure, written out.

@@ -78,7 +78,7 @@ fn Curve(
     }
 }
 
-/// What melts the lumps: looked for after the frame.
+/// What melts the lumps: computed after the frame.
 #[component]
 fn WhatMelts(
     /// Chocolate and liquid, settled.
@@ -120,7 +120,7 @@ fn Scorch() -> impl IntoView {
 fn MeltFigure(
     /// Chocolate and liquid, settled.
     melt: Memo<Option<MeltResults>>,
-    /// What it is called.
+    /// Its name.
     label: &'static str,
     /// The figure, written out.
     select: fn(&Melted, FormatOptions) -> String,

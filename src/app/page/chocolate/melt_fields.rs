@@ -5,7 +5,7 @@ use crate::results::chocolate::melt_temperatures;
 use crate::sheet::HeatSettings;
 use crate::text::{format, read, tr_noop, unit::ThicknessUnit};
 
-/// How hot the liquid is poured.
+/// The temperature of the liquid.
 pub const LIQUID: Field<HeatSettings> = Field {
     id: "melt-liquid",
     label: tr_noop!("Liquid poured at"),
@@ -22,7 +22,7 @@ pub const LIQUID: Field<HeatSettings> = Field {
     },
 };
 
-/// How warm the chocolate is.
+/// The temperature of the chocolate.
 pub const CHOCOLATE: Field<HeatSettings> = Field {
     id: "melt-chocolate",
     label: tr_noop!("Chocolate at"),
@@ -36,7 +36,7 @@ pub const CHOCOLATE: Field<HeatSettings> = Field {
     },
 };
 
-/// How warm its bowl is.
+/// The temperature of its bowl.
 pub const BOWL: Field<HeatSettings> = Field {
     id: "melt-bowl",
     label: tr_noop!("Bowl at"),

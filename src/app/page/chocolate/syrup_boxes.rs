@@ -69,7 +69,7 @@ fn ThicknessBox() -> impl IntoView {
     view! { <NumberBox id="syrup-thickness" label=tr!("Thickness") unit=tr!("Pa·s") figure store=Callback::new(store) /> }
 }
 
-/// How warm it is when it is used.
+/// The temperature at which it is used.
 #[component]
 fn TemperatureBox() -> impl IntoView {
     let state = use_app_state();

@@ -14,7 +14,7 @@ use crate::text::{ErrorText, name, tr};
 /// Pours as much liquid as makes the syrup so thick.
 ///
 /// # Errors
-/// What is in the way; then nothing is changed.
+/// The error; nothing is changed then.
 pub fn set_thickness(
     state: AppState,
     context: ChocolateContext,

@@ -47,7 +47,7 @@ pub fn bench(state: AppState) -> RwSignal<Option<Bench>> {
     shared(state).into()
 }
 
-/// Has the timers of the bake under way ring from now on.
+/// Starts ringing the timers of the bake under way.
 pub fn watch_timers(state: AppState) {
     let bench = shared(state);
     // Those that were over while the page was closed ring at once.
@@ -57,7 +57,7 @@ pub fn watch_timers(state: AppState) {
 /// Saves the current bake, or deletes the record where there is none.
 ///
 /// # Errors
-/// What storage says against it.
+/// The storage's error.
 pub fn save(state: AppState) -> Result<(), StorageError> {
     match shared(state).with_untracked(|bench| bench.as_ref().map(Record::write)) {
         Some(text) => storage::set(key::BENCH, &text),

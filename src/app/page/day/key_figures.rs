@@ -31,7 +31,7 @@ pub fn DayKeys() -> impl IntoView {
 /// A figure of the plan; with what it was, where a trial changes it.
 #[component]
 fn PlanFigure(
-    /// What it is called.
+    /// Its name.
     label: &'static str,
     /// The results of the saved formula, while a trial is on.
     saved: Memo<Option<DayResults>>,

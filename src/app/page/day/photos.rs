@@ -19,7 +19,7 @@ pub fn photo(bake: &Id) -> Option<String> {
 /// Saves a photo for a bake, in place of the one it may have.
 ///
 /// # Errors
-/// [`StorageError::Full`] where there are as many as there may be; what storage says.
+/// [`StorageError::Full`] where there are as many as there may be; the storage's error.
 pub fn save(bake: &Id, photo: &str) -> Result<(), StorageError> {
     let key = key::of_photo(bake);
     let others = storage::length_of_all(|other| key::is_photo(other) && other != key);

@@ -29,7 +29,7 @@ pub struct RemovedBake {
     pub photo: Option<String>,
 }
 
-/// Answers about the day, and what they are found from.
+/// Results for the day, and their inputs.
 #[derive(Clone, Copy)]
 pub struct Day {
     /// The state of the page.
@@ -52,7 +52,7 @@ pub struct Day {
     pub minute: Memo<Instant>,
     /// The zone of the clock on the wall.
     pub zone: StoredValue<Zone>,
-    /// What the bakes of this kitchen teach.
+    /// The estimates from the bakes of this kitchen.
     pub learnt: Memo<Learnt>,
     /// The batch, as the scales show it.
     pub batch: BatchContext,
@@ -104,12 +104,12 @@ impl Day {
         use_app_state().page_singleton(Self::of)
     }
 
-    /// The results of a sheet, with all else as it is.
+    /// The results of a sheet, with all other inputs unchanged.
     pub fn results_of(self, sheet: &Sheet) -> Result<DayResults, PlanError> {
         self.with_input(sheet, day::of)
     }
 
-    /// Runs a function of the results on a sheet, with all else as it is.
+    /// Runs a function of the results on a sheet, with all other inputs unchanged.
     pub fn with_input<T>(self, sheet: &Sheet, run: impl FnOnce(&DayInput) -> T) -> T {
         self.batch.results.with(|batch| {
             run(&DayInput {

@@ -55,7 +55,7 @@ pub fn RiseCard() -> impl IntoView {
     }
 }
 
-/// What yeast, sugar and salt make of the known rises, where the dough is not the one they are of.
+/// The effect of yeast, sugar and salt, where the dough is not that of the known rises.
 #[component]
 fn OtherDough() -> impl IntoView {
     let day = Day::from_context();
@@ -81,7 +81,7 @@ fn OtherDough() -> impl IntoView {
 /// A rise as a range, which opens to its working.
 #[component]
 fn RiseFigure(
-    /// What it is called.
+    /// Its name.
     label: &'static str,
     /// Which rise.
     which: WhichRise,

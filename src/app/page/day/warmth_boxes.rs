@@ -1,5 +1,5 @@
-//! Measured temperatures of pastes and preferments at a step: the time they still need, set with one
-//! tap.
+//! Measured temperatures of pastes and preferments at a step: the time they still need, set with
+//! one tap.
 
 use leptos::prelude::*;
 

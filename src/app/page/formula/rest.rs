@@ -1,4 +1,4 @@
-//! The rest of the place: what follows from the parts, and what is said of them.
+//! The lower cards of Formula: the results of the parts, and cautions.
 
 use leptos::context::Provider;
 use leptos::prelude::*;

@@ -1,4 +1,4 @@
-//! What a paste or preferment is of the whole: its share of the flour and its liquid to flour,
+//! The shares of a paste or preferment: its share of the flour and its liquid to flour,
 //! both settable with the bread as a whole held.
 
 use leptos::prelude::*;

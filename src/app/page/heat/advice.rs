@@ -1,4 +1,4 @@
-//! Advice first: what will not work this morning, and the way out.
+//! Advice first: targets out of reach, and the remedies.
 
 use leptos::prelude::*;
 
@@ -14,7 +14,7 @@ use crate::text::{
     tr,
 };
 
-/// What will not work, where something does not.
+/// The targets out of reach, where there are any.
 #[component]
 pub fn HeatAdvice() -> impl IntoView {
     view! {
@@ -96,7 +96,7 @@ fn short<T>(context: HeatContext, select: impl FnOnce(&CookedPaste) -> T) -> Opt
         .with(|results| results.short_paste().map(select))
 }
 
-/// Why nothing can be said of the bowl.
+/// The error of the bowl.
 #[component]
 fn NoBowl() -> impl IntoView {
     let state = use_app_state();

@@ -90,7 +90,7 @@ fn read<T>(context: HeatContext, select: impl FnOnce(&Baking) -> T) -> Option<T>
 
 #[component]
 fn BakeFigure(
-    /// What it is called.
+    /// Its name.
     label: &'static str,
     /// The figure, written out.
     select: fn(&Baking, FormatOptions) -> String,
@@ -111,7 +111,7 @@ fn BakeFigure(
     view! { <Figure label shown working=Callback::new(worked) /> }
 }
 
-/// What the oven takes from the dough, as the batch has it.
+/// The oven loss of the dough, from the batch.
 #[component]
 fn LossFigure() -> impl IntoView {
     let state = use_app_state();

@@ -1,4 +1,4 @@
-//! The bowl this morning: who brings heat and who takes it, what is wanted, and how to get there.
+//! The bowl: the heat that each ingredient adds, the target, and the remedies.
 
 use leptos::prelude::*;
 
@@ -138,7 +138,7 @@ fn LiquidLine() -> impl IntoView {
     }
 }
 
-/// What else brings it there with the liquid as it is: looked for after the frame.
+/// The remedies with the liquid as it is: computed after the frame.
 #[component]
 fn Ways() -> impl IntoView {
     let state = use_app_state();

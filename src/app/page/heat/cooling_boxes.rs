@@ -13,7 +13,8 @@ use crate::text::{
     tr,
 };
 
-/// Which part is cooled, where there are several; its temperature off the heat, where that is not known.
+/// Which part is cooled, where there are several; its temperature off the heat, where that is not
+/// known.
 #[component]
 pub fn WhatCools() -> impl IntoView {
     let state = use_app_state();

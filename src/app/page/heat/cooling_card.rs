@@ -138,7 +138,7 @@ fn LimitByLimit(cooled: Memo<Option<Cooled>>) -> impl IntoView {
     }
 }
 
-/// When it must be in the fridge, and what makes it pass: looked for after the frame.
+/// When it must be in the fridge, and what makes it pass: computed after the frame.
 #[component]
 fn WhatHelps(good: Memo<Option<CoolingPlan>>) -> impl IntoView {
     let state = use_app_state();

@@ -19,7 +19,7 @@ pub const WANTED: Field<HeatSettings> = Field {
     },
 };
 
-/// How long the dough is mixed.
+/// The mixing time of the dough.
 pub const MIXING: Field<HeatSettings> = Field {
     id: "heat-mixing",
     label: tr_noop!("Mixing"),
@@ -32,7 +32,7 @@ pub const MIXING: Field<HeatSettings> = Field {
     },
 };
 
-/// How long pastes and preferments stand out.
+/// The time for which pastes and preferments warm in the room.
 pub const STANDING: Field<HeatSettings> = Field {
     id: "heat-standing",
     label: tr_noop!("Cold streams stand out"),
@@ -43,7 +43,7 @@ pub const STANDING: Field<HeatSettings> = Field {
     },
 };
 
-/// How warm the mixing bowl is.
+/// The temperature of the mixing bowl.
 pub const MIXING_BOWL: Field<HeatSettings> = Field {
     id: "heat-mixing-bowl",
     label: tr_noop!("Mixing bowl at"),
@@ -56,7 +56,7 @@ pub const MIXING_BOWL: Field<HeatSettings> = Field {
     },
 };
 
-/// How warm the paste's bowl is.
+/// The temperature of the paste's bowl.
 pub const PASTE_BOWL: Field<HeatSettings> = Field {
     id: "heat-paste-bowl",
     label: tr_noop!("Bowl at"),
@@ -69,7 +69,7 @@ pub const PASTE_BOWL: Field<HeatSettings> = Field {
     },
 };
 
-/// What the liquid loses on its way.
+/// The cooling of the liquid before it is poured.
 pub const DROP: Field<HeatSettings> = Field {
     id: "heat-drop",
     label: tr_noop!("Lost from kettle to bowl"),

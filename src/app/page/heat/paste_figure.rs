@@ -15,12 +15,12 @@ type Select = fn(&CookedPaste, Option<&CookedPaste>, FormatOptions) -> Shown;
 /// A figure of a paste.
 #[component]
 pub fn PasteFigure(
-    /// What it is called.
+    /// Its name.
     label: &'static str,
     /// The index of its part; the first paste where there is none.
     #[prop(optional)]
     part: Option<usize>,
-    /// How it is shown.
+    /// Its format.
     select: Select,
 ) -> impl IntoView {
     let state = use_app_state();

@@ -19,7 +19,7 @@ use crate::text::{
     name, tr,
 };
 
-/// What temperature, and is it safe?
+/// The place for temperatures and food safety.
 #[component]
 pub fn HeatPlace() -> impl IntoView {
     let context = HeatContext::from_context();

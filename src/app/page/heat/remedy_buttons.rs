@@ -14,7 +14,7 @@ use crate::text::{ErrorText, chart::capitalized, heat, tr};
 /// The first remedies for an unreachable target, a button each: the liquid at its best, and a step.
 #[component]
 pub fn RemedyButtons(
-    /// What else brings the dough there, once that is worked out.
+    /// The remedies for the dough, once they are worked out.
     remedies: RwSignal<Option<Vec<DoughRemedy>>>,
 ) -> impl IntoView {
     let context = HeatContext::from_context();

@@ -19,7 +19,7 @@ pub struct HeatContext {
     pub scaled: Memo<Formula>,
     /// The settings of heat.
     pub settings: Memo<HeatSettings>,
-    /// All that is shown at once.
+    /// All results shown in the first frame.
     pub results: Memo<HeatResults>,
     /// The results before the trial, while one is on.
     pub before: Memo<Option<HeatBefore>>,

@@ -1,4 +1,5 @@
-//! Temperatures one by one: of each thing that goes into the mixer, by its storage or as typed here.
+//! Temperatures one by one: of each thing that goes into the mixer, by its storage or as typed
+//! here.
 
 use leptos::prelude::*;
 

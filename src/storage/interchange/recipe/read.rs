@@ -17,7 +17,7 @@ use crate::storage::enum_names::PARTS;
 /// A heading among the ingredients.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Heading {
-    /// What it is called.
+    /// Its name.
     pub name: String,
     /// How the lines below it are read.
     pub kind: PartKind,

@@ -1,4 +1,5 @@
-//! The card of allergens: those in the bread, their sources, and those that may come from the kitchen.
+//! The card of allergens: those in the bread, their sources, and those that may come from the
+//! kitchen.
 
 use leptos::prelude::*;
 

@@ -79,7 +79,7 @@ pub fn ClassCard() -> impl IntoView {
 /// The class as a sheet.
 #[component]
 fn Sheet(
-    /// What it shows.
+    /// Its content.
     view: ClassView,
 ) -> impl IntoView {
     let bench = |bench: BenchView| view! { <h3>{bench.title}</h3> {bench.parts.into_iter().map(weigh_table).collect_view()} };

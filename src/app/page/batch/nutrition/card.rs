@@ -47,7 +47,7 @@ pub fn NutritionCard() -> impl IntoView {
 
 #[component]
 fn Table(
-    /// What it shows.
+    /// Its content.
     view: NutritionView,
 ) -> impl IntoView {
     let state = use_app_state();

@@ -62,7 +62,7 @@ pub fn ShoppingCard() -> impl IntoView {
 
 #[component]
 fn List(
-    /// What it shows.
+    /// Its content.
     view: ShoppingView,
 ) -> impl IntoView {
     let ShoppingView {

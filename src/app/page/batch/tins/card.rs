@@ -61,7 +61,7 @@ type Select = fn(&TinView) -> String;
 /// What follows from the tin.
 #[component]
 fn TinFigures(
-    /// What it shows.
+    /// Its content.
     view: Memo<Option<TinView>>,
 ) -> impl IntoView {
     let state = use_app_state();

@@ -26,7 +26,7 @@ pub fn ChangeCard() -> impl IntoView {
 
 #[component]
 fn RoundedFigure(
-    /// What it is called.
+    /// Its name.
     label: &'static str,
     /// The figure, written out.
     select: fn(&Rounded, FormatOptions) -> Option<String>,
