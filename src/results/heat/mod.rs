@@ -20,7 +20,7 @@ mod time_to_target;
 mod timing;
 mod warm_up;
 
-pub use apply_advice::{apply_step, set_liquid_temperature};
+pub use apply_advice::{StepAmount, apply_step, set_liquid_temperature, step_amount};
 pub use baking::{Baking, baking};
 pub use cooling::{CoolingPlan, CoolingResult, coolable, cooling_plan};
 pub use heat_results::{HeatBefore, HeatInput, HeatResults};

@@ -4,11 +4,12 @@ use serde_json::{Value, json};
 use softcrumb::engine::chocolate::{MeltRemedy, melt_remedies};
 use softcrumb::engine::heat::{
     BakeTime, Boiling, CookedFlour, CookedPaste, Cooled, CoolingAdvice, CoolingRemedy, Curve,
-    DoughRemedy, DoughStep, HeatError, LiquidAnswer, PasteRemedy, Programme, StageResult,
+    DoughRemedy, HeatError, LiquidAnswer, PasteRemedy, Programme, StageResult,
 };
 use softcrumb::engine::quantity::{Minutes, Temperature};
 use softcrumb::results::heat::{
-    Baking, CoolingPlan, CoolingResult, HeatShare, MixingResult, PasteResult,
+    Baking, CoolingPlan, CoolingResult, HeatShare, MixingResult, PasteResult, StepAmount,
+    step_amount,
 };
 
 use crate::asked::Asked;
@@ -179,15 +180,10 @@ fn liquid(answer: &LiquidAnswer, remedies: &[DoughRemedy]) -> Value {
 }
 
 fn dough_remedy(remedy: &DoughRemedy) -> Value {
-    let (minutes, to, ice) = match remedy.step {
-        DoughStep::StandOut { minutes }
-        | DoughStep::MixLonger { minutes }
-        | DoughStep::MixShorter { minutes } => (Some(minutes.minutes()), None, None),
-        DoughStep::WarmBowl { to }
-        | DoughStep::WarmFlour { to }
-        | DoughStep::ChillFlour { to }
-        | DoughStep::ChillBowl { to } => (None, Some(to.celsius()), None),
-        DoughStep::Ice { ice } => (None, None, Some(ice.grams())),
+    let (minutes, to, ice) = match step_amount(remedy.step) {
+        StepAmount::Time(minutes) => (Some(minutes.minutes()), None, None),
+        StepAmount::To(to) => (None, Some(to.celsius()), None),
+        StepAmount::Ice(ice) => (None, None, Some(ice.grams())),
     };
     json!({
         "kind": snake(&remedy.step), "minutes": minutes, "to_c": to, "ice_g": ice,
