@@ -1,5 +1,4 @@
-//! Writes the page's files: names with content hashes, checksums, the HTML, the service worker's
-//! list.
+//! Writes the page's files: hashed names, checksums, the HTML, the service worker's list.
 
 use crate::asset::{self, Asset};
 use crate::bind::Bound;
@@ -139,8 +138,7 @@ impl<'a> Page<'a> {
         Ok(())
     }
 
-    /// Writes the chunks; returns the script that loads them, with their names and checksums filled
-    /// in.
+    /// Writes the chunks; returns the script that loads them, with names and checksums filled in.
     fn chunks(&mut self, mut loader: String, chunks: Vec<(String, Vec<u8>)>) -> Result<String> {
         let (large, small) = small_chunks::join(chunks);
         for (name, bytes) in large {

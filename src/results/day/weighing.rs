@@ -91,6 +91,12 @@ const NOTICEABLE: f64 = 0.1;
 
 impl WeighingEffect {
     /// The change of the dough temperature; `None` where it is too small to report.
+    ///
+    /// ```
+    /// use softcrumb::results::day::WeighingEffect;
+    ///
+    /// assert_eq!(WeighingEffect::default().noticeable_warming(), None);
+    /// ```
     #[must_use]
     pub fn noticeable_warming(&self) -> Option<TemperatureChange> {
         self.warming.filter(|by| by.kelvin().abs() >= NOTICEABLE)

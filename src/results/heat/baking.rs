@@ -27,6 +27,19 @@ pub struct Baking {
 ///
 /// The dough goes in proofed; both bakes assume its temperature off the mixer.
 ///
+/// ```
+/// use softcrumb::engine::formula::Bread;
+/// use softcrumb::engine::quantity::Mass;
+/// use softcrumb::results::heat::baking;
+/// use softcrumb::sheet::{HeatSettings, Kitchen};
+///
+/// let piece = Mass::from_grams(70.0).unwrap();
+/// let bake = baking(Bread::SweetBun, piece, &Kitchen::default(), &HeatSettings::default())?;
+/// // The core stays below the boiling point.
+/// assert!(bake.core.to < bake.boils);
+/// # Ok::<(), softcrumb::engine::heat::HeatError>(())
+/// ```
+///
 /// # Errors
 /// [`HeatError::OffScale`] never within the ranges of the quantities.
 pub fn baking(

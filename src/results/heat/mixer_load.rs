@@ -34,6 +34,18 @@ pub struct MixerLoad {
 /// Everything that goes into the mixer: pastes and preferments whole, from the fridge unless they
 /// say otherwise, after standing in the room as set; lines of the final dough each by itself.
 ///
+/// ```
+/// use softcrumb::results::heat::mixer_load;
+/// use softcrumb::sheet::{HeatSettings, Kitchen, examples};
+///
+/// let (_, sheet) = examples().remove(0);
+/// let load = mixer_load(&sheet.formula, &Kitchen::default(), &HeatSettings::default())?;
+/// // Each item has a source and a temperature at the start.
+/// assert_eq!(load.dough.items.len(), load.from.len());
+/// assert_eq!(load.dough.items.len(), load.starts.len());
+/// # Ok::<(), softcrumb::engine::heat::HeatError>(())
+/// ```
+///
 /// # Errors
 /// [`HeatError::UnknownFood`] for a food whose composition is empty; [`HeatError::EmptyBowl`] for a
 /// paste of which steam leaves nothing; [`HeatError::OffScale`] for a paste or preferment too large

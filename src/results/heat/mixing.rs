@@ -64,6 +64,18 @@ pub fn dough_offset(dough: Temperature, wanted: Temperature) -> DoughOffset {
 impl MixingResult {
     /// Works out everything about the mix.
     ///
+    /// ```
+    /// use softcrumb::results::heat::MixingResult;
+    /// use softcrumb::sheet::{HeatSettings, Kitchen, examples};
+    ///
+    /// let (_, sheet) = examples().remove(0);
+    /// let settings = HeatSettings::default();
+    /// let mixing = MixingResult::of(&sheet.formula, &Kitchen::default(), &settings)?;
+    /// // Mixing warms the dough.
+    /// assert!(mixing.dough.temperature > mixing.dough.mixed.temperature);
+    /// # Ok::<(), softcrumb::engine::heat::HeatError>(())
+    /// ```
+    ///
     /// # Errors
     /// Those of [`mixer_load`] and [`dough_temperature`].
     pub fn of(

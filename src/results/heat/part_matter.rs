@@ -14,6 +14,17 @@ pub(super) fn part_at(formula: &Formula, part: usize) -> Result<&Part, HeatError
 
 /// The mass and composition of a finished part, less its losses and its steam.
 ///
+/// ```
+/// use softcrumb::engine::quantity::Mass;
+/// use softcrumb::results::heat::part_matter;
+/// use softcrumb::sheet::examples;
+///
+/// let (_, sheet) = examples().remove(0);
+/// let (mass, _) = part_matter(&sheet.formula.parts[0])?;
+/// assert!(mass > Mass::ZERO);
+/// # Ok::<(), softcrumb::engine::heat::HeatError>(())
+/// ```
+///
 /// # Errors
 /// [`HeatError::EmptyBowl`] when nothing is left of it; [`HeatError::UnknownFood`] for a food whose
 /// composition is empty.

@@ -69,6 +69,12 @@ pub enum NamedRemedies {
 }
 
 /// Chooses the remedies to name: the first that are enough, else the first of all.
+///
+/// ```
+/// use softcrumb::results::heat::{NamedRemedies, named_remedies};
+///
+/// assert_eq!(named_remedies(&[]), NamedRemedies::None);
+/// ```
 #[must_use]
 pub fn named_remedies(all: &[DoughRemedy]) -> NamedRemedies {
     let enough = all.iter().filter(|remedy| remedy.enough);
@@ -85,6 +91,12 @@ pub fn named_remedies(all: &[DoughRemedy]) -> NamedRemedies {
 }
 
 /// Chooses the remedies that the page offers to apply.
+///
+/// ```
+/// use softcrumb::results::heat::offered_remedies;
+///
+/// assert!(offered_remedies(&[]).is_empty());
+/// ```
 #[must_use]
 pub fn offered_remedies(all: &[DoughRemedy]) -> Vec<DoughRemedy> {
     let applicable = all.iter().filter(|remedy| applicable(remedy.step));

@@ -9,6 +9,15 @@ use crate::engine::quantity::{Mass, Temperature};
 pub(super) const BOIL: Temperature = Temperature::known(100.0);
 
 /// What a part weighs before any steam is lost.
+///
+/// ```
+/// use softcrumb::engine::quantity::Mass;
+/// use softcrumb::results::heat::stirred_in;
+/// use softcrumb::sheet::examples;
+///
+/// let (_, sheet) = examples().remove(0);
+/// assert!(sheet.formula.parts.iter().all(|part| stirred_in(part) > Mass::ZERO));
+/// ```
 #[must_use]
 pub fn stirred_in(part: &Part) -> Mass {
     let lines = part.lines.iter();
@@ -24,8 +33,8 @@ pub fn steam_of(part: &Part, at: Temperature) -> Result<SteamLoss, HeatError> {
     steam_loss(before, before.less(part.steam), at)
 }
 
-/// Stores with `written` what a paste of `batch`, weighed `after` cooking without its bowl
-/// deducted: the same share is lost as steam, however large the batch.
+/// Stores with `written` the steam of a paste of `batch` that weighed `after` cooking, without its
+/// bowl: the same share is lost, however large the batch.
 ///
 /// # Errors
 /// [`HeatError::Gained`] when it weighs more than was stirred in; [`HeatError::EmptyBowl`] when
@@ -39,6 +48,20 @@ pub fn weigh_cooked(written: &mut Part, batch: &Part, after: Mass) -> Result<(),
 
 /// Stores with a part of `written` the steam that part lost in `batch`, which weighed `after`
 /// cooking.
+///
+/// ```
+/// use softcrumb::engine::quantity::Mass;
+/// use softcrumb::results::heat::{stirred_in, weigh_cooked_part};
+/// use softcrumb::sheet::examples;
+///
+/// let (_, sheet) = examples().remove(0);
+/// let (mut written, batch) = (sheet.formula.clone(), sheet.formula);
+/// let before = stirred_in(&batch.parts[0]);
+/// weigh_cooked_part(&mut written, &batch, 0, before)?;
+/// // A paste that weighs as much as before has lost no steam.
+/// assert_eq!(written.parts[0].steam, Mass::ZERO);
+/// # Ok::<(), softcrumb::engine::heat::HeatError>(())
+/// ```
 ///
 /// # Errors
 /// [`HeatError::NoPart`] where either has no such part; those of [`weigh_cooked`].

@@ -23,6 +23,17 @@ const LISTED: [f64; 3] = [10.0, 15.0, 20.0];
 /// How long each cold paste and preferment must stand in the room, as a ball, to be 10, 15 and
 /// 20 °C warm on the whole; those it passes only after a day, or never, are left out.
 ///
+/// ```
+/// use softcrumb::results::heat::warming;
+/// use softcrumb::sheet::{Kitchen, examples};
+///
+/// let (_, sheet) = examples().remove(0);
+/// let kitchen = Kitchen::default();
+/// let parts = warming(&sheet.formula, &kitchen)?;
+/// assert!(parts.iter().all(|part| part.starts == kitchen.fridge));
+/// # Ok::<(), softcrumb::engine::heat::HeatError>(())
+/// ```
+///
 /// # Errors
 /// Those of [`mixer_load`].
 pub fn warming(formula: &Formula, kitchen: &Kitchen) -> Result<Vec<Warming>, HeatError> {
@@ -58,6 +69,12 @@ pub fn warming(formula: &Formula, kitchen: &Kitchen) -> Result<Vec<Warming>, Hea
 const LONG: f64 = 120.0;
 
 /// Whether any of them takes so long that milk and eggs are at risk.
+///
+/// ```
+/// use softcrumb::results::heat::is_long_standing;
+///
+/// assert!(!is_long_standing(&[]));
+/// ```
 #[must_use]
 pub fn is_long_standing(all: &[Warming]) -> bool {
     let mut times = all.iter().flat_map(|one| &one.times);
