@@ -1,4 +1,4 @@
-//! Wishes: what a formula asks of heat, where the kitchen does not decide it.
+//! Heat settings: the temperatures and times of a formula that the kitchen does not decide.
 
 use super::kitchen::Oven;
 use crate::engine::heat::{HeatFrom, Paste, Phase, Shape};

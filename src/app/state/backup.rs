@@ -41,9 +41,8 @@ impl AppState {
         file.write()
     }
 
-    /// Puts the formulas of a file onto the shelf; the first of them is opened. A formula that is
-    /// there already is put beside it, not over it. Of what is kept beside them, what is not here
-    /// yet is added; gives what that was.
+    /// Adds the formulas of a file to the shelf and opens the first. A formula that is there already
+    /// is added as a copy. Adds to the workspace what it lacks, and returns what that was.
     pub fn import_all(self, opened: &FormulaFile) -> Added {
         let added = self.put_beside(&opened.beside);
         let mut first = None;

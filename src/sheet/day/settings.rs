@@ -90,7 +90,7 @@ impl DaySettings {
         }
     }
 
-    /// A step of one's own of ten minutes after another, with a number that no other has.
+    /// An own step of ten minutes after another step, with a new number.
     #[must_use]
     pub fn own_step(&self, after: StepAt, name: &str) -> Edit {
         let numbers = self.edits.iter().filter_map(|edit| match edit {

@@ -33,8 +33,8 @@ converted! { LogFile: LogFileRecord; }
 
 described! { PhotoRecord: PhotoRecord; }
 
-/// The log as it is kept is a file too. A bake or photo that cannot be read does not stand in the
-/// way of the others.
+/// The stored log is a file too. A bake or photo that cannot be read is left out; the others are
+/// read.
 impl Record for LogFile {
     const KIND: &'static str = Log::KIND;
     const LIMIT: usize = FILE_LIMIT;

@@ -87,14 +87,14 @@ pub trait Record: for<'t> InBraces<'t> + Serialize {
     }
 }
 
-/// Whether the stored text is of a newer release than the record to be written in its place: such
-/// a one is never overwritten.
+/// Whether the stored text is of a newer release than the record to be written in its place: that is
+/// never overwritten.
 ///
-/// Only the beginning of the texts is looked at, so that it can be asked before each keystroke is
-/// kept; every release writes kind and version first.
+/// Reads only the start of the texts, so that it is cheap enough before each save; every release
+/// writes kind and version first.
 #[must_use]
-pub fn is_newer(kept: &str, written: &str) -> bool {
+pub fn is_newer(stored: &str, written: &str) -> bool {
     let written = upgrade::version_of(written);
     // A text without a version is no record, and takes the place of anything.
-    written > 0 && upgrade::version_of(kept) > written
+    written > 0 && upgrade::version_of(stored) > written
 }

@@ -1,4 +1,4 @@
-//! What is handed out and taken in: a table, a recipe, a square code; a recipe that was read.
+//! Exports and imports: a table, a recipe, a square code; a recipe that was read.
 
 use base64::Engine;
 use base64::engine::general_purpose::STANDARD;

@@ -1,4 +1,4 @@
-//! Words recipes use for foods, and the row of the larder they mean.
+//! Words recipes use for foods, and the ingredient of the table they mean.
 
 /// All words that must be there, and the number of the ingredient. The first match counts, so the
 /// more exact ones are further up.
@@ -211,7 +211,7 @@ pub(super) const BESIDE: &[&str] = &[
     "and",
 ];
 
-/// Words that turn a food into another one that the larder does not have.
+/// Words that turn a food into another one that the table does not have.
 pub(super) const OTHER: &[&str] = &[
     "rising",
     "raising",

@@ -29,7 +29,7 @@ pub enum Amount {
 pub struct Found {
     /// The food.
     pub food: Food,
-    /// Whether the larder has no such food: it became one of the user's own, without figures.
+    /// Whether the table has no such food: it became one of the user's own, without figures.
     pub own: bool,
     /// How much.
     pub mass: Mass,
