@@ -27,7 +27,7 @@ impl Moment {
         }
     }
 
-    /// Gives milliseconds since 1970 began, UTC.
+    /// Returns milliseconds since 1970 began, UTC.
     #[must_use]
     pub const fn milliseconds(self) -> f64 {
         self.0

@@ -70,7 +70,7 @@ pub fn view(shopping: &ShoppingResults, currency: &str, options: FormatOptions) 
     }
 }
 
-/// What is said of ingredients without a price.
+/// The note on ingredients without a price.
 fn missing(unpriced: u32, options: FormatOptions) -> Option<String> {
     let (count, are) = match unpriced {
         0 => return None,

@@ -253,8 +253,8 @@ fn pictures_stay_on_their_field_and_have_a_twin() {
             is_plain(&day_ribbon(&planned, &zone, british()));
             let drawing = RiseDrawing::of(planned.rises.bulk.as_ref().unwrap(), british());
             assert!(drawing.soonest < drawing.due && drawing.due < drawing.latest);
-            assert!(drawing.here.starts_with('M') && drawing.known.starts_with('M'));
-            assert!(!drawing.here.contains("NaN"));
+            assert!(drawing.current.starts_with('M') && drawing.known.starts_with('M'));
+            assert!(!drawing.current.contains("NaN"));
             assert!(drawing.across.len() >= 3 && drawing.across.len() <= 8);
         }
     }

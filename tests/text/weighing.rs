@@ -23,7 +23,7 @@ fn a_line_says_what_is_shown_what_is_exact_and_what_it_does() {
     assert_eq!(weighed.shows, "1\u{A0}g");
     assert!(weighed.off);
     assert_eq!(
-        weighed.said,
+        weighed.wording,
         "exact 0.6\u{A0}g · +0.4\u{A0}g, 66.7\u{A0}% off · 0.13\u{A0}% → 0.21\u{A0}%"
     );
     assert!(caution::rounding("Yeast", line, british()).is_some());

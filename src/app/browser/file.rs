@@ -62,7 +62,8 @@ fn offer(name: &str, blob: &Blob) -> Result<(), JsValue> {
     Ok(())
 }
 
-/// The file chosen in an input, if any; the input is emptied so that the same file can be chosen again.
+/// The file chosen in an input, if any; the input is emptied so that the same file can be chosen
+/// again.
 pub fn chosen(input: &HtmlInputElement) -> Option<File> {
     let file = input.files()?.get(0);
     input.set_value("");

@@ -29,8 +29,8 @@ const TRIED: [(f64, f64); 5] = [
     (0.3, 240.0),
 ];
 
-/// A picture as the text of a `data:` address of at most `longest` characters. What the file says of
-/// place and camera is not in it.
+/// A picture as the text of a `data:` address of at most `longest` characters. What the file says
+/// of place and camera is not in it.
 ///
 /// # Errors
 /// [`PhotoError`].

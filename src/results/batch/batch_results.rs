@@ -25,7 +25,7 @@ pub struct BatchResults {
 
 /// Scales a sheet's formula to its batch target and rounds it to the divisions of the scales.
 ///
-/// Scales whose division is none of [`Division::ALL`] are taken as one scale of 1 g.
+/// Scales whose division is none of [`Division::ALL`] count as one scale of 1 g.
 ///
 /// ```
 /// use softcrumb::results::batch;
@@ -97,7 +97,7 @@ pub fn scaled_formula(sheet: &Sheet) -> Formula {
 
 /// The sheet whose formula, made once, is the batch of this sheet.
 ///
-/// The batch target stays, except that so many times the formula becomes once.
+/// The batch target is kept, except that a multiple of the formula becomes 1.
 ///
 /// ```
 /// use softcrumb::results::batch;
@@ -114,13 +114,13 @@ pub fn scaled_formula(sheet: &Sheet) -> Formula {
 /// [`BatchError`] when the batch cannot be scaled, or when a line of it passes a tonne.
 pub fn as_formula(sheet: &Sheet) -> Result<Sheet, BatchError> {
     let scaled = scale(sheet)?;
-    let mut made = sheet.clone();
-    made.formula = scaled.as_formula(&sheet.formula)?;
-    made.batch.pieces = scaled.pieces.count.try_into().unwrap_or(NonZeroU16::MAX);
-    if let BatchTarget::Times(times) = &mut made.batch.wanted {
+    let mut batch = sheet.clone();
+    batch.formula = scaled.as_formula(&sheet.formula)?;
+    batch.batch.pieces = scaled.pieces.count.try_into().unwrap_or(NonZeroU16::MAX);
+    if let BatchTarget::Times(times) = &mut batch.batch.wanted {
         *times = Factor::ONE;
     }
-    Ok(made)
+    Ok(batch)
 }
 
 impl BatchResults {

@@ -1,4 +1,5 @@
-//! Observations: what is measured at a step and noted in the bake, so that later bakes learn from it.
+//! Observations: what is measured at a step and noted in the bake, so that later bakes learn from
+//! it.
 
 use super::day_results::DayResults;
 use crate::engine::heat::dough_temperature;
@@ -34,7 +35,7 @@ pub fn measurement_at(kind: StepKind) -> Option<Measurement> {
     }
 }
 
-/// The dough temperature at which the ingredients would settle without the mixer's work.
+/// The dough temperature without the mixer's work.
 #[must_use]
 pub fn unmixed_temperature(sheet: &Sheet, kitchen: &Kitchen) -> Option<Temperature> {
     let mut dough = mixer_load(&sheet.formula, kitchen, &sheet.heat).ok()?.dough;
@@ -71,7 +72,8 @@ pub fn note_dough(bake: &mut Bake, into_bowl: Mass, on_bench: Mass) {
     });
 }
 
-/// Notes the mass of the bread, against the dough that was divided; nothing where that was not noted.
+/// Notes the mass of the bread, against the dough that was divided; nothing where that was not
+/// noted.
 pub fn note_bread(bake: &mut Bake, bread: Mass) {
     bake.noted.oven_loss = bake.noted.bowl.map(|bowl| Weighed {
         before: bowl.after,
@@ -106,7 +108,8 @@ fn expected(risen: &Result<Risen, RiseError>, stated: ReferenceRise) -> Option<M
         .flatten()
 }
 
-/// From the start of the first step of a kind to the end of the last; `None` while one is under way.
+/// From the start of the first step of a kind to the end of the last; `None` while one is under
+/// way.
 fn measured(bake: &Bake, kind: StepKind, expected: Option<Minutes>) -> Option<MeasuredDuration> {
     let steps: Vec<(Moment, Option<Moment>)> = bake
         .steps

@@ -21,8 +21,8 @@ pub struct RisePlace {
 const COOLEST: u8 = 10;
 const WARMEST: u8 = 35;
 
-/// The place, in whole degrees, where a rise takes nearest to the wanted time; `None` where it is not
-/// done within a day in any.
+/// The place, in whole degrees, where a rise takes nearest to the wanted time; `None` where it is
+/// not done within a day in any.
 ///
 /// Up to 35 °C yeast only gets faster, so a warmer place is always sooner, and bisection finds it.
 #[must_use]

@@ -27,12 +27,24 @@ pub struct MixerLoad {
     pub dough: Dough,
     /// Where each item comes from, in the order of the dough's own.
     pub from: Vec<LoadSource>,
-    /// The temperature each item has before it stands in the room, in the same order.
+    /// The temperature of each item before it warms in the room, in the same order.
     pub starts: Vec<Temperature>,
 }
 
 /// Everything that goes into the mixer: pastes and preferments whole, from the fridge unless they
 /// say otherwise, after standing in the room as set; lines of the final dough each by itself.
+///
+/// ```
+/// use softcrumb::results::heat::mixer_load;
+/// use softcrumb::sheet::{HeatSettings, Kitchen, examples};
+///
+/// let (_, sheet) = examples().remove(0);
+/// let load = mixer_load(&sheet.formula, &Kitchen::default(), &HeatSettings::default())?;
+/// // Each item has a source and a temperature at the start.
+/// assert_eq!(load.dough.items.len(), load.from.len());
+/// assert_eq!(load.dough.items.len(), load.starts.len());
+/// # Ok::<(), softcrumb::engine::heat::HeatError>(())
+/// ```
 ///
 /// # Errors
 /// [`HeatError::UnknownFood`] for a food whose composition is empty; [`HeatError::EmptyBowl`] for a
@@ -109,7 +121,7 @@ impl MixerLoad {
             .map(|(_, item)| item)
     }
 
-    /// The temperature a part or line starts at, before it stands in the room.
+    /// The temperature a part or line starts at, before it warms in the room.
     #[must_use]
     pub fn starts_at(&self, source: LoadSource) -> Option<Temperature> {
         let mut starts = self.from.iter().zip(&self.starts);
@@ -158,11 +170,11 @@ fn handling(line: &Line) -> Handling {
 /// Warms a paste or preferment by its time in the room.
 fn stand_out(item: &mut Item, minutes: Minutes, room: Temperature) -> Result<(), HeatError> {
     if let Handling::Standing(body) = item.handling {
-        let stay = Exposure {
+        let exposure = Exposure {
             minutes,
             air: Air::still(room),
         };
-        let curve = follow(&body, item.component.temperature, &[stay])?;
+        let curve = follow(&body, item.component.temperature, &[exposure])?;
         if let Some(warm) = curve.at(minutes, Probe::Mean) {
             item.component.temperature = warm;
         }
@@ -171,7 +183,7 @@ fn stand_out(item: &mut Item, minutes: Minutes, room: Temperature) -> Result<(),
 }
 
 /// The handbook's factor method for the same load: room, flour and each paste or preferment, with
-/// the friction factor that stands for the same rise.
+/// the friction factor of the same rise.
 ///
 /// # Errors
 /// [`HeatError::OffScale`] when no liquid is that hot or cold.

@@ -21,6 +21,17 @@ pub struct PasteResult {
 }
 
 /// Every paste of a formula; parts without flour or liquid are left out.
+///
+/// ```
+/// use softcrumb::engine::formula::PartKind;
+/// use softcrumb::results::heat::pastes;
+/// use softcrumb::sheet::{HeatSettings, Kitchen, examples};
+///
+/// let (_, sheet) = examples().remove(0);
+/// let results = pastes(&sheet.formula, &Kitchen::default(), &HeatSettings::default());
+/// let parts = sheet.formula.parts.iter();
+/// assert_eq!(results.len(), parts.filter(|part| part.kind == PartKind::Paste).count());
+/// ```
 #[must_use]
 pub fn pastes(formula: &Formula, kitchen: &Kitchen, settings: &HeatSettings) -> Vec<PasteResult> {
     let numbered = formula.parts.iter().enumerate();

@@ -39,7 +39,7 @@ pub struct Zone {
 const STRIDE: i64 = 43_200;
 /// How far around a point in time the offset is asked for, days.
 const AROUND_DAYS: f64 = 60.0;
-/// Offsets that are no clock's are taken as UTC, s.
+/// Offsets outside this range count as UTC, s.
 const FARTHEST: i64 = 64_800;
 
 impl Zone {
@@ -170,9 +170,9 @@ impl Met {
 /// A browser's offset, in minutes behind UTC, as whole minutes ahead of it; none for what no clock
 /// has.
 #[must_use]
-pub fn ahead_of(behind: f64) -> i64 {
-    let size = i64::from(whole(libm::round(behind.abs())));
-    if behind > 0.0 { -size } else { size }
+pub fn ahead_of(minutes_behind: f64) -> i64 {
+    let size = i64::from(whole(libm::round(minutes_behind.abs())));
+    if minutes_behind > 0.0 { -size } else { size }
 }
 
 /// The first second from `low` on at which the offset is no longer `now`; it is not at `high`.

@@ -1,5 +1,5 @@
-//! The cooling curve laid out for drawing: the middle's way down, where it stands, and the walls
-//! that a rule sets, under which it must pass.
+//! The cooling curve laid out for drawing: the temperature at the centre, its surroundings, and the
+//! walls that a rule sets, under which it must pass.
 
 use std::fmt::Write;
 
@@ -63,7 +63,7 @@ const LEFT: f64 = 40.0;
 const RIGHT: f64 = 332.0;
 const TOP: f64 = 26.0;
 const BOTTOM: f64 = 206.0;
-/// How wide a letter is taken to be, and how far the feet of two lines of words are apart.
+/// The assumed width of a letter, and the distance of two baselines.
 const LETTER: f64 = 6.6;
 const LINE: f64 = 14.0;
 /// Between a wall and its words.
@@ -106,7 +106,7 @@ impl CoolingDrawing {
     /// How high that field is.
     pub const DOWN: f64 = BOTTOM - TOP;
 
-    /// Lays out a cooling through these stays.
+    /// Lays out a cooling through these exposures.
     #[must_use]
     pub fn of(cooled: &Cooled, stays: &[Exposure], options: FormatOptions) -> Self {
         let binding = binding(&cooled.stages);
@@ -162,12 +162,12 @@ fn scale(cooled: &Cooled, binding: &[StageResult]) -> Scale {
 fn stretches(stays: &[Exposure], scale: &Scale) -> Vec<Stretch> {
     let mut begins = 0.0;
     let mut found = Vec::new();
-    for (place, stay) in stays.iter().enumerate() {
-        let ends = begins + stay.minutes.minutes();
+    for (place, exposure) in stays.iter().enumerate() {
+        let ends = begins + exposure.minutes.minutes();
         let (x, to) = (scale.x(begins), scale.x(ends));
         let words = if place + 1 == stays.len() {
             tr!("fridge")
-        } else if stay.air.temperature.celsius() <= 0.0 {
+        } else if exposure.air.temperature.celsius() <= 0.0 {
             tr!("ice")
         } else {
             tr!("bench")

@@ -107,7 +107,7 @@ const LANE: f64 = 38.0;
 /// Room for the lane's name above its blocks.
 const NAME: f64 = 14.0;
 const BLOCK: f64 = 20.0;
-/// Narrower than this nothing can be seen.
+/// The least visible width.
 const LEAST: f64 = 2.0;
 
 struct Scale {

@@ -5,7 +5,7 @@ use super::flow_scale::{BOTTOM, LEFT, RIGHT, TOP};
 /// A dot with two short lines of words beside it.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Spot {
-    /// Where the dot stands.
+    /// The position of the dot.
     pub x: f64,
     /// See [`Spot::x`].
     pub y: f64,
@@ -27,7 +27,7 @@ impl Spot {
     }
 }
 
-/// How wide a letter is taken to be, and how far the feet of two lines are apart.
+/// The assumed width of a letter, and the distance of two baselines.
 const LETTER: f64 = 7.2;
 const LINE: f64 = 15.0;
 /// Between dot and words, and between words and line.
@@ -96,7 +96,7 @@ impl Space {
     }
 }
 
-/// Whether the room lies in the picture and neither the dot nor the curve is in it.
+/// Whether the label's space is inside the chart, clear of the dot and the curve.
 fn is_clear(space: Space, dot: (f64, f64), curve: &[(f64, f64)]) -> bool {
     let inside = space.from >= LEFT && space.to <= RIGHT + 2.0;
     let crossed = curve.windows(2).any(|pair| match *pair {

@@ -34,7 +34,7 @@ pub struct TinPlan {
     pub says: String,
 }
 
-/// Around the plan, so that the edge's own line is seen.
+/// The margin around the plan, so that the edge's line is visible.
 const AROUND: f64 = 4.0;
 
 impl TinPlan {

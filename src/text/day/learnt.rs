@@ -3,7 +3,7 @@
 use super::rise::best_temperature;
 use crate::engine::learn::{Evidence, Learnt, LearntFactor, Observation};
 use crate::text::{
-    chart::{begun, listed},
+    chart::{capitalized, listed},
     format,
     format_options::FormatOptions,
     tr,
@@ -35,9 +35,9 @@ pub fn evidence(evidence: &Evidence, options: FormatOptions) -> String {
 /// What was measured in one bake, in a sentence.
 #[must_use]
 pub fn observations(noted: &Observation, options: FormatOptions) -> String {
-    let mut said = Vec::new();
+    let mut wording = Vec::new();
     if let Some(dough) = noted.dough {
-        said.push(tr!(
+        wording.push(tr!(
             "dough at {value}",
             value = format::temperature(dough, options)
         ));
@@ -48,7 +48,7 @@ pub fn observations(noted: &Observation, options: FormatOptions) -> String {
         (tr!("bake"), noted.bake),
     ] {
         if let Some(took) = took {
-            said.push(tr!(
+            wording.push(tr!(
                 "{name} {first}, {second} expected",
                 name = name,
                 first = format::minutes(took.minutes, options),
@@ -61,11 +61,11 @@ pub fn observations(noted: &Observation, options: FormatOptions) -> String {
         (tr!("lost in the oven"), noted.oven_loss),
     ] {
         if let Some(lost) = weighed.and_then(|weighed| weighed.lost()) {
-            said.push(format!("{name} {}", format::share(lost, options)));
+            wording.push(format!("{name} {}", format::share(lost, options)));
         }
     }
-    match listed(&said) {
-        Some(said) => format!("{}.", begun(&said)),
+    match listed(&wording) {
+        Some(wording) => format!("{}.", capitalized(&wording)),
         None => tr!("Nothing was measured.").to_owned(),
     }
 }

@@ -1,9 +1,9 @@
 //! Rises in sentences: how long they take, what that is scaled from, what to look for.
 
 use crate::engine::plan::StepKind;
-use crate::engine::quantity::{Minutes, Temperature};
+use crate::engine::quantity::Temperature;
 use crate::engine::rise::{Basis, Cardinal, ReferenceRise, Risen};
-use crate::results::day::PrefermentRise;
+use crate::results::day::{self, PrefermentRise, RiseDifference};
 use crate::text::{format, format_options::FormatOptions, tr};
 
 /// "52 min to 75 min".
@@ -57,33 +57,28 @@ pub fn basis(anchor: &ReferenceRise, options: FormatOptions) -> String {
 #[must_use]
 pub fn rise_difference(risen: &Risen, here: Temperature, options: FormatOptions) -> String {
     let anchor = risen.asked.anchor;
-    let (now, then) = (risen.due.minutes(), anchor.time.minutes());
     let (at, here) = (
         format::temperature(anchor.at, options),
         format::temperature(here, options),
     );
-    let by = Minutes::from_minutes((now - then).abs()).unwrap_or(Minutes::ZERO);
-    let differs = format::about_minutes(by, options);
-    if by.minutes() < 1.0 {
-        tr!(
+    match day::rise_difference(risen) {
+        RiseDifference::Same => tr!(
             "With {here} around it the dough takes as long as the known rise at {at}.",
             here = here,
             at = at
-        )
-    } else if now > then {
-        tr!(
+        ),
+        RiseDifference::Longer(by) => tr!(
             "With {here} around it the dough takes {differs} longer than the known rise at {at}.",
             here = here,
-            differs = differs,
+            differs = format::about_minutes(by, options),
             at = at
-        )
-    } else {
-        tr!(
+        ),
+        RiseDifference::Shorter(by) => tr!(
             "With {here} around it the dough takes {differs} less than the known rise at {at}.",
             here = here,
-            differs = differs,
+            differs = format::about_minutes(by, options),
             at = at
-        )
+        ),
     }
 }
 

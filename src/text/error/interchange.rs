@@ -1,11 +1,11 @@
 //! Messages for recipes that cannot be imported and codes that cannot be drawn.
 
-use super::Trouble;
+use super::ErrorText;
 use super::reported::megabytes;
 use crate::storage::interchange::{RecipeError, SquareCodeError, Unread};
 use crate::text::{format, format_options::FormatOptions, name, tr};
 
-impl Trouble for RecipeError {
+impl ErrorText for RecipeError {
     fn sentence(&self, options: FormatOptions) -> String {
         match self {
             Self::TooLarge { bytes, most } => tr!(
@@ -36,7 +36,7 @@ impl Trouble for RecipeError {
     }
 }
 
-impl Trouble for SquareCodeError {
+impl ErrorText for SquareCodeError {
     fn sentence(&self, options: FormatOptions) -> String {
         match self {
             Self::TooLong { bytes, most } => tr!(
@@ -49,7 +49,7 @@ impl Trouble for SquareCodeError {
     }
 }
 
-impl Trouble for Unread {
+impl ErrorText for Unread {
     fn sentence(&self, _: FormatOptions) -> String {
         match self {
             Self::NoAmount => tr!("It gives no amount, so it was left out.").to_owned(),

@@ -1,10 +1,10 @@
-//! What stands in the way of a plan, in words.
+//! Messages for errors of a plan.
 
-use super::Trouble;
+use super::ErrorText;
 use crate::engine::plan::PlanError;
 use crate::text::{format, format_options::FormatOptions, tr};
 
-impl Trouble for PlanError {
+impl ErrorText for PlanError {
     fn sentence(&self, options: FormatOptions) -> String {
         match self {
             Self::NoSteps => tr!("Every step has been left out. Put one back.").to_owned(),

@@ -4,8 +4,8 @@ use crate::engine::quantity::{Division, OutOfRange};
 use crate::text::{format, format_options::FormatOptions, tr};
 
 /// An error with a message for the user.
-pub trait Trouble {
-    /// Says what is wrong and what to do, in one sentence or a few, each with a full stop.
+pub trait ErrorText {
+    /// Returns what is wrong and what to do, in one sentence or a few, each with a full stop.
     fn sentence(&self, options: FormatOptions) -> String;
 }
 

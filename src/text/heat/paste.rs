@@ -2,7 +2,8 @@
 
 use crate::engine::heat::{CookedFlour, CookedPaste, Limit, PasteRemedy};
 use crate::text::{
-    Advice, chart::begun, format, format_options::FormatOptions, language::text, name, tr, tr_noop,
+    Advice, chart::capitalized, format, format_options::FormatOptions, language::text, name, tr,
+    tr_noop,
 };
 
 const SOURCE: &str =
@@ -25,7 +26,7 @@ pub fn paste(cooked: &CookedPaste, options: FormatOptions) -> Advice {
             source: text(SOURCE).into(),
         };
     }
-    let ways: Vec<String> = cooked
+    let steps: Vec<String> = cooked
         .remedies
         .iter()
         .map(|remedy| paste_remedy(remedy, options))
@@ -37,7 +38,7 @@ pub fn paste(cooked: &CookedPaste, options: FormatOptions) -> Advice {
             share = share
         )
         .into(),
-        to_do: format!("{}.", begun(&ways.join(tr!(", or ")))).into(),
+        to_do: format!("{}.", capitalized(&steps.join(tr!(", or ")))).into(),
         source: text(SOURCE).into(),
     }
 }
@@ -83,7 +84,7 @@ pub fn flour_cooks(flour: &CookedFlour, options: FormatOptions) -> String {
         "{first}: {second} cooked. {third} starch cooks at {range}; {why}.",
         first = flour.of,
         second = format::share(flour.cooked, options),
-        third = begun(name::grain(flour.grain)),
+        third = capitalized(name::grain(flour.grain)),
         range = range,
         why = why
     )

@@ -12,7 +12,7 @@ const EXACT_POWER: i32 = 22;
 /// Powers beyond this give nothing or no end whatever the digits are.
 const LAST_POWER: i32 = 400;
 
-/// Gives the number, zero or more; infinite where it is beyond all numbers.
+/// Returns the number, zero or more; infinite where it is beyond all numbers.
 ///
 /// # Errors
 /// [`ReadError::NotANumber`] for anything but digits, one point, and a power with or without sign.
@@ -35,8 +35,8 @@ pub(super) fn parsed(text: &str) -> Result<f64, ReadError> {
             .saturating_mul(10)
             .saturating_add(u64::from(digit - b'0'));
     }
-    let behind = i32::try_from(components.len()).unwrap_or(LAST_POWER);
-    Ok(times_ten_to(as_double(value), power - behind))
+    let decimals = i32::try_from(components.len()).unwrap_or(LAST_POWER);
+    Ok(times_ten_to(as_double(value), power - decimals))
 }
 
 fn whole_power(text: &str) -> Result<i32, ReadError> {
