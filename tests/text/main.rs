@@ -13,6 +13,8 @@
 )]
 
 mod bench;
+#[path = "../properties/cases.rs"]
+mod cases;
 mod cautions;
 mod cautions_of_chocolate;
 mod class;
