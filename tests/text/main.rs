@@ -32,6 +32,7 @@ mod labels;
 mod language;
 mod loads;
 mod names;
+mod of_source;
 mod paper_fit;
 mod pictures;
 mod plain_speech;
