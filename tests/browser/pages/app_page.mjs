@@ -146,6 +146,21 @@ export function reads(locator, pattern, what = `it reads ${pattern}`) {
   return until(async () => (await locator.innerText()).replaceAll(/[\u00a0\u202f]/g, ' '), (words) => pattern.test(words), what);
 }
 
+/// Waits until a box holds this text.
+export function holds(box, text, what = `the box holds ${text}`) {
+  return until(() => box.inputValue(), (seen) => seen === text, what);
+}
+
+/// Waits until a box is told as invalid, or no longer.
+export function isInvalid(box, invalid = true) {
+  return until(() => box.getAttribute('aria-invalid'), (seen) => (seen === 'true') === invalid, `invalid: ${invalid}`);
+}
+
+/// Waits until something that is asked of the page is this; every space counts as a plain one.
+export function is(look, wanted, what = `it is ${wanted}`) {
+  return until(async () => (await look()).replaceAll(/[\u00a0\u202f]/g, ' '), (seen) => seen === wanted, what);
+}
+
 /// Waits until there are so many of an element.
 export function counts(locator, count, what = `there are ${count}`) {
   return until(() => locator.count(), (seen) => seen === count, what);
