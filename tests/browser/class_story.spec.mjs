@@ -23,7 +23,7 @@ async function teach(session) {
   const out = await new Share(new AppPage(page)).open();
   const link = await out.link();
   await page.getByRole('button', { name: 'Print the class sheet (A4 or Letter)' }).click();
-  await page.locator('.class-sheet').waitFor({ state: 'attached' });
+  await page.getByRole('article', { includeHidden: true }).waitFor({ state: 'attached' });
   const printed = read(await page.pdf({ format: 'A4', margin: EDGES }), 'story-class-sheet.pdf');
   const code = out.dialog.getByRole('img', { name: /A square code/ });
   await code.evaluate((drawn) => drawn.scrollIntoView({ block: 'center' }));

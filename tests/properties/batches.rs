@@ -11,7 +11,7 @@ use softcrumb::engine::quantity::{Factor, Mass, Share};
 
 use crate::cases::cases;
 
-/// How many cases each property is tried on; two in three and more have an answer.
+/// How many cases each property is tried on; most have an answer.
 pub(crate) const CASES: u32 = 150_000;
 
 /// Flour, rye, water, milk, butter, sugar, salt, dried yeast, dark chocolate.

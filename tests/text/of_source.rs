@@ -11,9 +11,14 @@ use syn::{Ident, Item, ItemFn, LitStr, Macro};
 #[track_caller]
 pub(crate) fn has_every_variant<T: Debug>(all: &[T], name: &str, file: &str) {
     let items = syn::parse_file(file).unwrap().items;
-    let variants = items.into_iter().find_map(|item| match item {
-        Item::Enum(found) if found.ident == name => Some(found.variants),
-        _ => None,
+    let variants = items.into_iter().find_map(|item| {
+        if let Item::Enum(found) = item
+            && found.ident == name
+        {
+            Some(found.variants)
+        } else {
+            None
+        }
     });
     let wanted: BTreeSet<String> = variants
         .unwrap_or_else(|| panic!("no enum {name}"))
