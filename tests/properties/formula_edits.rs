@@ -15,7 +15,7 @@ use crate::dough::{any_mass, any_share, cases, places, wild};
 const BASES: [Basis; 2] = [Basis::AllFlour, Basis::OwnPart];
 
 proptest! {
-    #![proptest_config(cases(20_000))]
+    #![proptest_config(cases(crate::cases::cases(20_000)))]
 
     #[test]
     fn whatever_comes_through_the_doors_gives_numbers_or_a_reason(

@@ -20,7 +20,7 @@ fn mass_of(formula: &Formula, figure: Figure) -> f64 {
 }
 
 proptest! {
-    #![proptest_config(cases(20_000))]
+    #![proptest_config(cases(crate::cases::cases(20_000)))]
 
     #[test]
     fn the_parts_of_the_water_add_up(formula in likely(), steam in 0.0..40.0f64) {

@@ -142,19 +142,12 @@ fn after(bakes: u16) -> Held {
 
 #[test]
 fn after_five_bakes_friction_is_within_a_tenth_and_the_range_holds_nine_rises_in_ten() {
-    for bakes in [0, 1, 2, 3, 5, 8, 12] {
+    for bakes in [5, 8, 12] {
         let held = after(bakes);
-        eprintln!(
-            "after {bakes} bakes, of 1000 kitchens: friction within 10 % in {}, the next rise in \
-             its range in {}, oven within 10 % in {}, residue within 0.3 % in {}",
-            held.friction, held.rise_range, held.oven, held.residue
-        );
-        if bakes >= 5 {
-            assert!(held.friction >= 950, "{}", held.friction);
-            assert!(held.rise_range >= 900, "{}", held.rise_range);
-            assert!(held.oven >= 950, "{}", held.oven);
-            assert!(held.residue >= 950, "{}", held.residue);
-        }
+        assert!(held.friction >= 950, "{bakes}: {}", held.friction);
+        assert!(held.rise_range >= 900, "{bakes}: {}", held.rise_range);
+        assert!(held.oven >= 950, "{bakes}: {}", held.oven);
+        assert!(held.residue >= 950, "{bakes}: {}", held.residue);
     }
 }
 

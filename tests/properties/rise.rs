@@ -27,7 +27,7 @@ fn asked(anchor: ReferenceRise, yeast_activity: f64) -> RiseAsked {
 const LONG: f64 = 80_000.0;
 
 proptest! {
-    #![proptest_config(cases(20_000))]
+    #![proptest_config(cases(crate::cases::cases(20_000)))]
 
     #[test]
     fn a_constant_temperature_is_the_closed_form(

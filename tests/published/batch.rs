@@ -207,7 +207,8 @@ fn no_more_than_the_water_bakes_away() {
     }
 }
 
-/// Scales divide by 1, 2 or 5 of a hundredth, a tenth, a gram, and by ten grams; nothing else.
+/// Source: OIML R 76-1 (2006), 4.2.2 (from memory): a scale interval is 1, 2 or 5 times a power of
+/// ten. From a hundredth of a gram to ten grams are those of kitchens.
 #[test]
 fn divisions_are_those_that_scales_have() {
     for printed in [

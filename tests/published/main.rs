@@ -30,6 +30,7 @@ mod own_label;
 mod paste;
 mod printed;
 mod rise;
+mod rise_of_doughs;
 mod shopping;
 mod specific_heat;
 mod sugar_solution;

@@ -227,7 +227,6 @@ fn a_log_of_five_hundred_bakes_opens_at_once() {
     let begun = std::time::Instant::now();
     assert_eq!(Log::read(&text).unwrap().bakes().len(), 500);
     let took = begun.elapsed().as_millis();
-    eprintln!("500 bakes, {} KB, read in {took} ms", text.len() / 1024);
     // Unoptimised and on a busy machine; on a quarter of a processor the page has 100 ms.
     assert!(took < 400, "{took}");
 }

@@ -6,9 +6,9 @@ use softcrumb::storage::record::Record;
 use crate::drawn::Draw;
 
 #[test]
-fn two_thousand_drawn_kitchens_come_back() {
+fn drawn_kitchens_come_back() {
     let mut draw = Draw(31);
-    for _ in 0..2_000 {
+    for _ in 0..crate::cases::cases(2_000) {
         let kitchen = draw.kitchen();
         assert_eq!(Kitchen::read(&kitchen.write()), Ok(kitchen));
     }

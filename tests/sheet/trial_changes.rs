@@ -188,7 +188,7 @@ fn the_plan_bakes_as_the_log_has_found_the_oven_to() {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(120))]
+    #![proptest_config(ProptestConfig::with_cases(crate::cases::cases(600)))]
 
     #[test]
     fn more_yeast_is_never_slower_and_more_sugar_or_salt_never_faster(
