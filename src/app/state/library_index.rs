@@ -35,9 +35,14 @@ impl AppState {
 
     /// Writes the index, merged with what other tabs have written.
     ///
-    /// An index of a newer release is left as it is. Where theirs cannot be read yet, it waits.
+    /// An index of a newer release is left as it is. Where theirs cannot be read yet, it waits; a
+    /// first index has nothing to be merged with and is written at once.
     pub(super) fn write_index(self) {
-        records::then(move || self.write_index_now());
+        if matches!(storage::get(key::SHELF), Ok(None)) {
+            self.write_index_now();
+        } else {
+            records::then(move || self.write_index_now());
+        }
     }
 
     fn write_index_now(self) {
@@ -72,12 +77,17 @@ impl AppState {
     }
 
     /// Puts a sheet onto the shelf under an id, as changed at a given moment.
-    pub(super) fn shelve_as(self, id: &Id, sheet: &Sheet, changed: Moment) {
+    fn shelve_as(self, id: &Id, sheet: &Sheet, changed: Moment) {
+        self.store_as(id, sheet, changed);
+        self.write_index();
+    }
+
+    /// As [`Self::shelve_as`], without writing the index.
+    pub(super) fn store_as(self, id: &Id, sheet: &Sheet, changed: Moment) {
         if let Err(error) = storage::set(&key::of_formula(id), &sheet.write()) {
             self.report(SaveError::Storage(error));
         }
         self.shelf.update(|shelf| shelf.put(id, sheet, changed));
-        self.write_index();
     }
 
     /// Moves a formula to the bin. The open one is left open, as a visitor's copy.

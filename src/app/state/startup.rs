@@ -99,9 +99,10 @@ impl AppState {
         // The last put is the last changed, which is the first of the list.
         let mut changed = now();
         for (id, sheet) in examples.iter().rev() {
-            self.shelve_as(id, sheet, changed);
+            self.store_as(id, sheet, changed);
             changed = now().after(changed);
         }
+        self.write_index();
         if let Some((id, sheet)) = examples.into_iter().next() {
             let is_saved = self.save_error.with_untracked(Option::is_none);
             if is_saved {
