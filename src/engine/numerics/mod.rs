@@ -6,6 +6,6 @@ mod bisect;
 mod interpolate;
 mod robust;
 
-pub use bisect::{NoRoot, first_integer, first_true, root, try_first_true};
+pub use bisect::{NoRoot, first_integer, first_true, halve_integers, root, try_first_true};
 pub use interpolate::{Segment, first_crossing, interpolate, segment};
 pub use robust::{RobustMean, robust_mean};
