@@ -60,7 +60,7 @@ pub fn reach(formula: &Formula, target: Target, at: LineAt) -> Result<Reached, F
         .ok_or_else(|| cannot_move(line.food.name()))?;
     let component = Contribution::new(part.kind, line);
     let rest = Figures::of(&set_mass(formula, at, Mass::ZERO)?, Form::AsWritten);
-    let equation = Equation::new(target, &rest, &component);
+    let equation = Equation::new(target, &rest, &component)?;
     let after = equation.solve(line.food.name())?;
     Ok(Reached {
         formula: set_mass(formula, at, after)?,
@@ -98,20 +98,21 @@ struct Equation {
 }
 
 impl Equation {
-    fn new(target: Target, rest: &Figures, component: &Contribution) -> Self {
+    fn new(target: Target, rest: &Figures, component: &Contribution) -> Result<Self, FormulaError> {
         let (figure, whole, wanted) = match target {
             Target::OfFlour(figure, share) => (figure, Some(Figure::Flour), share.fraction()),
             Target::Moisture(share) => (Figure::TotalWater, Some(Figure::Dough), share.fraction()),
             Target::Weight(figure, mass) => (figure, None, mass.grams()),
         };
-        Self {
+        let rest_of_whole = whole.map(|whole| rest.try_mass(whole)).transpose()?;
+        Ok(Self {
             wanted,
-            rest: rest.mass(figure),
-            rest_of_whole: whole.map_or(Mass::ZERO, |whole| rest.mass(whole)),
+            rest: rest.try_mass(figure)?,
+            rest_of_whole: rest_of_whole.unwrap_or(Mass::ZERO),
             brings: figure.in_gram(component),
             brings_to_whole: whole.map_or(Share::NONE, |whole| whole.in_gram(component)),
             by_weight: whole.is_none(),
-        }
+        })
     }
 
     fn solve(&self, food: &str) -> Result<Mass, FormulaError> {

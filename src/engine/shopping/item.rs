@@ -55,6 +55,7 @@ impl Item {
 ///
 /// What is within a millionth of a pack counts as the pack.
 pub(super) fn item(need: Need, pack: Option<&Pack>) -> Result<Item, ShoppingError> {
+    need.mass.unsaturated()?;
     let on_hand = pack.map_or(Mass::ZERO, |pack| pack.on_hand);
     let (holds, price) = pack.map_or((None, None), |pack| (pack.holds, pack.price));
     if holds.is_some_and(|holds| holds <= Mass::ZERO) {
@@ -75,8 +76,10 @@ pub(super) fn item(need: Need, pack: Option<&Pack>) -> Result<Item, ShoppingErro
         (Some(price), Some(packs)) => Some(price.times(packs)?),
         _ => None,
     };
+    let held = bought.map(|bought| on_hand.try_add(bought)).transpose()?;
+    let left = held.map(|held| held.less(need.mass));
     Ok(Item {
-        left: bought.map(|bought| (on_hand + bought).less(need.mass)),
+        left,
         food: need.food,
         needed: need.mass,
         on_hand,

@@ -40,8 +40,8 @@ pub fn shopping(needs: Vec<Need>, packs: &[Pack]) -> Result<Shopping, ShoppingEr
         .filter(|item| item.used.is_none() && !item.from_tap())
         .count();
     Ok(Shopping {
-        used: Money::from_amount(all(|item| item.used).amount())?,
-        paid: Money::from_amount(all(|item| item.paid).amount())?,
+        used: all(|item| item.used).unsaturated()?,
+        paid: all(|item| item.paid).unsaturated()?,
         unpriced: u32::try_from(unpriced).unwrap_or(u32::MAX),
         items,
     })

@@ -170,7 +170,11 @@ fn whole_dough(formula: &Formula, between: (Temperature, Temperature)) -> Result
             components.push(part_matter(part)?);
         }
     }
-    let mass: Mass = components.iter().map(|(mass, _)| *mass).sum();
+    let mass = components
+        .iter()
+        .map(|(mass, _)| *mass)
+        .sum::<Mass>()
+        .unsaturated()?;
     let matter = Matter::blend(&components)?;
     Body::ball_of(&matter, mass, between)
 }

@@ -82,7 +82,11 @@ pub fn paste(
                 .push(heat_part(line, line_start(line, kitchen))?);
         }
     }
-    paste.liquid = liquids.iter().map(|(mass, _)| *mass).sum();
+    paste.liquid = liquids
+        .iter()
+        .map(|(mass, _)| *mass)
+        .sum::<Mass>()
+        .unsaturated()?;
     if paste.flours.is_empty() || paste.liquid <= Mass::ZERO {
         return Ok(None);
     }
