@@ -1,9 +1,9 @@
 //! The rise against published temperatures, times and doses.
 
-use softcrumb::engine::quantity::{Factor, Mass, Minutes, Share, Temperature};
+use softcrumb::engine::quantity::{Factor, Minutes, Share, Temperature};
 use softcrumb::engine::rise::{
-    Cardinal, ReferenceRise, RiseAsked, RiseError, Risen, YeastActivity, YeastKind, rise,
-    salt_factor, steady, sugar_factor,
+    Cardinal, ReferenceRise, RiseAsked, RiseError, Risen, YeastActivity, rise, salt_factor, steady,
+    sugar_factor,
 };
 
 use crate::printed::{agrees, agrees_within, number};
@@ -131,22 +131,6 @@ fn ten_kelvin_lie_between_growth_in_broth_and_the_rules_of_bakers() {
     // Its square against their product: nearer to the bakers, by ratio.
     let nearer = ten(Cardinal::DOUGH) * ten(Cardinal::DOUGH) > 2.083 * 1.43;
     assert!(nearer);
-}
-
-/// AACC, *Approved Methods of Analysis*, 89-01.01: about 30, 92 and 95 % of dry matter; so active
-/// dry and instant yeast count 0.326 and 0.316 of compressed.
-///
-/// A professional bread book prints 0.40 and 0.33: the second within half a tenth, the first with
-/// an allowance for cells lost in drying, which dry matter does not know.
-#[test]
-fn yeasts_are_exchanged_by_dry_matter() {
-    let fresh = Mass::from_grams(100.0).unwrap();
-    let grams = |kind| YeastKind::Fresh.as_other(fresh, kind).grams();
-    agrees(grams(YeastKind::ActiveDry) / 100.0, "0.326");
-    agrees(grams(YeastKind::Instant) / 100.0, "0.316");
-    agrees_within(grams(YeastKind::Instant) / 100.0, "0.33", 0.02);
-    let back = YeastKind::Instant.as_other(Mass::from_grams(31.578).unwrap(), YeastKind::Fresh);
-    agrees(back.grams(), "100.0");
 }
 
 /// Marek and Bushuk 1967, *Cereal Chemistry* 44:300–307: gas falls from 5 % of sugar on, and salt

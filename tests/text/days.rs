@@ -7,7 +7,7 @@ use softcrumb::engine::batch::{Weighing, round};
 use softcrumb::engine::learn::{Learnt, MeasuredDuration, Observation, learn};
 use softcrumb::engine::plan::{Aim, Around, Conflict, PlanError, StepKind, solve};
 use softcrumb::engine::quantity::{Division, Instant, Minutes, Share, Temperature, WarmingRate};
-use softcrumb::engine::rise::{Basis, ReferenceRise, RiseError};
+use softcrumb::engine::rise::{ReferenceBasis, ReferenceRise, RiseError};
 use softcrumb::results::day::{DayInput, DayResults, WeighingEffect, of, weighing_effect};
 use softcrumb::sheet::civil::Zone;
 use softcrumb::sheet::day::{Bench, DaySettings, Target};
@@ -122,10 +122,9 @@ fn rises_and_nights_are_told_plainly() {
             is_plain(&rise_curve(bulk, options));
             is_plain(&day::trust(options));
             for basis in [
-                Basis::Usual,
-                Basis::Stated,
-                Basis::Bakes(1),
-                Basis::Bakes(7),
+                ReferenceBasis::Stated,
+                ReferenceBasis::Bakes(1),
+                ReferenceBasis::Bakes(7),
             ] {
                 let anchor = ReferenceRise {
                     basis,

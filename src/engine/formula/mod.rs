@@ -1,6 +1,5 @@
 //! The formula: parts of ingredients, their percentages, and their water.
 
-mod account;
 mod bread;
 mod caution;
 mod compare;
@@ -20,7 +19,6 @@ mod water;
 mod water_working;
 mod what_if;
 
-pub use account::{Account, Entry};
 pub use bread::Bread;
 pub use caution::{Caution, cautions};
 pub use compare::{Compared, LinePair, Sides};

@@ -4,7 +4,7 @@ use super::evidence::{Before, Entry, Evidence};
 use super::observation::{MeasuredDuration, Observation};
 use crate::engine::numerics::{RobustMean, robust_mean};
 use crate::engine::quantity::{Factor, Minutes, Share, WarmingRate};
-use crate::engine::rise::{Basis, ReferenceRise};
+use crate::engine::rise::{ReferenceBasis, ReferenceRise};
 use crate::engine::working::Line;
 
 /// A warming rate that was learnt.
@@ -179,7 +179,7 @@ impl LearntFactor {
         ReferenceRise {
             time: time.unwrap_or(stated.time),
             at: stated.at,
-            basis: Basis::Bakes(self.rests.bakes()),
+            basis: ReferenceBasis::Bakes(self.rests.bakes()),
             spread: self.rests.spread,
         }
     }

@@ -7,7 +7,7 @@ use crate::engine::heat::{
 };
 use crate::engine::quantity::{Factor, Length, Mass, Minutes, Temperature};
 use crate::engine::rise::{
-    Basis, Cardinal, EquivalentTime, ReferenceRise, RiseAsked, RiseError, RiseSettings, Risen,
+    Cardinal, EquivalentTime, ReferenceRise, RiseAsked, RiseError, RiseSettings, Risen,
     equivalent_time, rise,
 };
 use crate::results::heat::part_matter;
@@ -58,8 +58,8 @@ impl ReferenceRises {
     #[must_use]
     pub const fn stated(settings: &RiseSettings) -> Self {
         Self {
-            bulk: settings.bulk.anchor(Basis::Stated),
-            proof: settings.proof.anchor(Basis::Stated),
+            bulk: settings.bulk.reference(),
+            proof: settings.proof.reference(),
             yeast_activity: Factor::ONE,
         }
     }
