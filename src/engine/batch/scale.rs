@@ -1,12 +1,13 @@
 //! Scaling: a formula scaled to a batch target.
 
+use crate::engine::numerics::whole;
 use std::num::{NonZeroU16, NonZeroU32};
 
 use super::error::BatchError;
 use super::target::{BatchTarget, Losses};
 use super::yields::{FactorBasis, Yields};
 use crate::engine::formula::{Formula, LineAt, Part, PartKind};
-use crate::engine::quantity::{Factor, Mass, Share, whole};
+use crate::engine::quantity::{Factor, Mass, Share};
 
 /// What the dough is divided into.
 #[derive(Clone, Copy, Debug, PartialEq)]

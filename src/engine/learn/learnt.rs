@@ -2,7 +2,7 @@
 
 use super::evidence::{Before, Entry, Evidence};
 use super::observation::{MeasuredDuration, Observation};
-use crate::engine::numerics::{RobustMean, robust_mean};
+use crate::engine::numerics::{RobustMean, float_from_usize, robust_mean};
 use crate::engine::quantity::{Factor, Minutes, Share, WarmingRate};
 use crate::engine::rise::{ReferenceBasis, ReferenceRise};
 use crate::engine::working::Line;
@@ -162,8 +162,8 @@ fn rests(
 /// The scatter of the kept entries, with what was believed before (a fifth, nine times in ten)
 /// weighed in as four entries, and the doubt of the mean itself added.
 fn spread(middle: &RobustMean) -> Option<Share> {
-    let count = middle.kept.iter().filter(|kept| **kept);
-    let count = count.fold(0.0, |count, _| count + 1.0);
+    let kept = middle.kept.iter().filter(|kept| **kept);
+    let count = float_from_usize(kept.count());
     let believed = libm::log1p(ReferenceRise::SPREAD.fraction()) / NINE_IN_TEN;
     let squares = BELIEF * believed * believed + middle.squares;
     let deviation = libm::sqrt(squares / (BELIEF + (count - 1.0)) * (1.0 + 1.0 / count));

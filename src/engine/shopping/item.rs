@@ -3,7 +3,8 @@
 use super::error::ShoppingError;
 use super::need::Need;
 use crate::engine::ingredients::{Food, Role};
-use crate::engine::quantity::{Mass, Money, whole};
+use crate::engine::numerics::whole;
+use crate::engine::quantity::{Mass, Money};
 
 /// How an ingredient is bought.
 #[derive(Clone, Debug, PartialEq)]

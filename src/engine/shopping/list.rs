@@ -3,6 +3,7 @@
 use super::error::ShoppingError;
 use super::item::{Item, Pack, item};
 use super::need::Need;
+use crate::engine::numerics::saturating_u32;
 use crate::engine::quantity::Money;
 
 /// A shopping list with its cost.
@@ -42,7 +43,7 @@ pub fn shopping(needs: Vec<Need>, packs: &[Pack]) -> Result<Shopping, ShoppingEr
     Ok(Shopping {
         used: all(|item| item.used).unsaturated()?,
         paid: all(|item| item.paid).unsaturated()?,
-        unpriced: u32::try_from(unpriced).unwrap_or(u32::MAX),
+        unpriced: saturating_u32(unpriced),
         items,
     })
 }

@@ -3,7 +3,7 @@
 use super::rises::{ReferenceRises, rises};
 use super::which_rise::WhichRise;
 use crate::engine::formula::Formula;
-use crate::engine::numerics::first_integer;
+use crate::engine::numerics::{first_integer, float_from_i64};
 use crate::engine::quantity::{Minutes, Temperature};
 use crate::engine::rise::RiseSettings;
 use crate::sheet::{HeatSettings, Kitchen};
@@ -36,8 +36,7 @@ pub fn rise_place(
     (which, wanted): (WhichRise, Minutes),
 ) -> Option<RisePlace> {
     let try_at = |celsius: i64| {
-        let celsius = i32::try_from(celsius).ok()?;
-        let at = Temperature::from_celsius(f64::from(celsius)).ok()?;
+        let at = Temperature::from_celsius(float_from_i64(celsius)).ok()?;
         let due = due_at(formula, kitchen, heat, settings, references, (which, at))?;
         Some(RisePlace { at, due })
     };

@@ -2,8 +2,8 @@
 
 use super::clock::Clock;
 use super::date::Date;
-use crate::engine::numerics::halve_integers;
-use crate::engine::quantity::{Instant, Minutes, whole};
+use crate::engine::numerics::{halve_integers, whole};
+use crate::engine::quantity::{Instant, Minutes};
 
 const DAY: i64 = 86_400;
 

@@ -1,6 +1,7 @@
 //! How warm pastes and preferments really are at a step: what they still need, to be taken with one
 //! tap.
 
+use crate::engine::numerics::saturating_u16;
 use leptos::prelude::*;
 
 use super::results::{Day, clock_now};
@@ -38,7 +39,7 @@ fn WarmthBox(
     part: usize,
 ) -> impl IntoView {
     let day = Day::here();
-    let of = u16::try_from(part).unwrap_or(u16::MAX);
+    let of = saturating_u16(part);
     let name = memo(move || {
         day.state.with(|sheet| {
             let own = sheet.formula.parts.get(part);
