@@ -2,8 +2,8 @@
 
 use proptest::prelude::*;
 use softcrumb::engine::formula::{
-    Basis, Bread, Compared, Figure, Figures, Form, Formula, Hold, LineAt, Target, WaterLedger,
-    WhatIf, cautions, part_totals, percentage, reach, scald, set_mass, set_part_mass,
+    Basis, Bread, Compared, Figure, FigureTarget, Figures, Form, Formula, Hold, LineAt,
+    WaterLedger, WhatIf, cautions, part_totals, percentage, reach, scald, set_mass, set_part_mass,
     set_part_share, set_paste_ratio, set_percentage, swap,
 };
 use softcrumb::engine::ingredients::{Food, Listed};
@@ -36,7 +36,7 @@ proptest! {
         changed.extend(BASES.map(|basis| set_percentage(&formula, at, basis, share)));
         changed.extend(WhatIf::ALL.map(|what_if| what_if.of(&formula)));
         for target in [
-            Target::OfFlour(figure, share), Target::Moisture(share), Target::Weight(figure, mass),
+            FigureTarget::OfFlour(figure, share), FigureTarget::Moisture(share), FigureTarget::Weight(figure, mass),
         ] {
             changed.push(reach(&formula, target, at).map(|reached| {
                 numbers_only(&reached.working());

@@ -1,7 +1,7 @@
 //! A dough that is tried, or weighed otherwise, against the dough its known rises are of.
 
 use proptest::prelude::*;
-use softcrumb::engine::batch::{Weighing, round};
+use softcrumb::engine::batch::{ScaleSettings, round};
 use softcrumb::engine::formula::{Form, LineAt};
 use softcrumb::engine::ingredients::Role;
 use softcrumb::engine::learn::Learnt;
@@ -25,7 +25,7 @@ fn plan_of(sheet: &Sheet, settings: &DaySettings, bench: Option<&Bench>) -> DayR
         room: at(25.0),
         ..Kitchen::default()
     };
-    let weighing = Weighing {
+    let weighing = ScaleSettings {
         main: Division::from_mass(Mass::from_grams(0.01).unwrap()).unwrap(),
         pocket: None,
     };

@@ -3,7 +3,7 @@
 use super::errors::{out_of_range, told};
 use super::format_options::{american, british, german};
 use super::plain_speech::is_plain;
-use softcrumb::engine::batch::{Weighing, round};
+use softcrumb::engine::batch::{ScaleSettings, round};
 use softcrumb::engine::learn::{Learnt, MeasuredDuration, Observation, learn};
 use softcrumb::engine::plan::{Aim, Around, Conflict, PlanError, StepKind, solve};
 use softcrumb::engine::quantity::{Division, Instant, Minutes, Share, Temperature, WarmingRate};
@@ -53,7 +53,7 @@ pub(crate) fn plan(sheet: &Sheet, room: f64, target: Target) -> DayResults {
 /// What the masses weighed at the bench do to the first example.
 pub(crate) fn effect_of(bench: &Bench) -> WeighingEffect {
     let sheet = examples().remove(0).1;
-    let weighing = Weighing {
+    let weighing = ScaleSettings {
         main: Division::ONE_GRAM,
         pocket: None,
     };

@@ -1,8 +1,8 @@
 //! The working of percentages, part totals, water, targets and comparisons.
 
 use softcrumb::engine::formula::{
-    Basis, Compared, Figure, Form, Formula, Line, LineAt, Part, PartKind, Target, WaterLedger,
-    WhatIf, part_totals, percentage, reach, scald,
+    Basis, Compared, Figure, FigureTarget, Form, Formula, Line, LineAt, Part, PartKind,
+    WaterLedger, WhatIf, part_totals, percentage, reach, scald,
 };
 use softcrumb::engine::ingredients::{Food, Listed};
 use softcrumb::engine::quantity::{Mass, Share};
@@ -90,7 +90,7 @@ fn what_gives_way_can_be_made_to() {
     for figure in [Figure::TrueWater, Figure::Salt, Figure::Sugar, Figure::Fat] {
         let at = figure.gives_way(&formula).unwrap();
         let wanted = Share::from_percent(90.0).unwrap();
-        let reached = reach(&formula, Target::OfFlour(figure, wanted), at);
+        let reached = reach(&formula, FigureTarget::OfFlour(figure, wanted), at);
         assert!(reached.is_ok(), "{figure:?} at {at:?}: {reached:?}");
     }
 }
@@ -128,11 +128,14 @@ fn targets_add_up() {
     let water = LineAt { part: 2, line: 2 };
     let flour = LineAt { part: 2, line: 0 };
     for (target, at) in [
-        (Target::OfFlour(Figure::TrueWater, share(76.0)), water),
-        (Target::OfFlour(Figure::TrueWater, share(76.0)), flour),
-        (Target::OfFlour(Figure::ScaldedFlour, share(12.0)), flour),
-        (Target::Moisture(share(45.0)), water),
-        (Target::Weight(Figure::Dough, grams(900.0)), water),
+        (FigureTarget::OfFlour(Figure::TrueWater, share(76.0)), water),
+        (FigureTarget::OfFlour(Figure::TrueWater, share(76.0)), flour),
+        (
+            FigureTarget::OfFlour(Figure::ScaldedFlour, share(12.0)),
+            flour,
+        ),
+        (FigureTarget::Moisture(share(45.0)), water),
+        (FigureTarget::Weight(Figure::Dough, grams(900.0)), water),
     ] {
         let reached = reach(&formula, target, at).unwrap();
         adds_up(&reached.working());

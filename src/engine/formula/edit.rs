@@ -104,13 +104,13 @@ fn scale_held(
     }
     for old in before {
         let new = old.mass.try_component(factor)?;
-        settle(&mut changed, &old, new)?;
+        balance_final_dough(&mut changed, &old, new)?;
     }
     Ok(changed)
 }
 
 /// Takes from the final dough what a line went up by, or gives it what the line went down by.
-fn settle(changed: &mut Formula, old: &Line, new: Mass) -> Result<(), FormulaError> {
+fn balance_final_dough(changed: &mut Formula, old: &Line, new: Mass) -> Result<(), FormulaError> {
     const ROUNDING: f64 = 1e-9;
     let there = held(changed, old)
         .map(|line| line.mass)
@@ -132,7 +132,7 @@ fn settle(changed: &mut Formula, old: &Line, new: Mass) -> Result<(), FormulaErr
             }
             Ok(())
         }
-        None => put(changed, old, left),
+        None => set_in_final_dough(changed, old, left),
     }
 }
 
@@ -151,7 +151,7 @@ fn finals(changed: &mut Formula) -> impl Iterator<Item = &mut Part> {
 }
 
 /// Lays so much of an ingredient into the final dough, where it weighed nothing before.
-fn put(changed: &mut Formula, like: &Line, mass: Mass) -> Result<(), FormulaError> {
+fn set_in_final_dough(changed: &mut Formula, like: &Line, mass: Mass) -> Result<(), FormulaError> {
     if let Some(line) = held(changed, like).next() {
         line.mass = mass;
         return Ok(());
@@ -185,7 +185,7 @@ fn pour_water(formula: &Formula, part: usize, wanted: Mass) -> Result<Formula, F
         .find(|line| line.is_water())
         .map(|line| Line::new(line.food.clone(), Mass::ZERO))
         .ok_or_else(|| nothing.clone())?;
-    settle(&mut changed, &water, wanted)?;
+    balance_final_dough(&mut changed, &water, wanted)?;
     let own = changed.parts.get_mut(part).ok_or(nothing)?;
     own.lines.push(Line {
         mass: wanted,

@@ -32,7 +32,7 @@ pub use percent::{
 };
 pub use scald::{Scald, scald};
 pub use swap::{Hold, swap};
-pub use target::{Reached, Target, reach};
+pub use target::{FigureTarget, Reached, reach};
 pub use usual::Usual;
 pub use water::{Contributor, Water, WaterLedger};
 pub use what_if::{WhatIf, giving_way, milk_for_water};

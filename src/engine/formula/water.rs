@@ -128,7 +128,7 @@ fn contributors(formula: &Formula, form: Form) -> Vec<Contributor> {
     from
 }
 
-/// What a food is called, borrowed where the larder holds it.
+/// The name of a food, borrowed where the ingredient table holds it.
 pub(super) fn name(food: &Food) -> Cow<'static, str> {
     match food {
         Food::Listed(listed) => Cow::Borrowed(listed.row().name),

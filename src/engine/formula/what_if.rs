@@ -2,8 +2,8 @@
 
 use super::swap::as_much_water;
 use super::{
-    Figure, Figures, Form, Formula, FormulaError, Line, LineAt, Part, PartKind, Target, reach,
-    set_part_share,
+    Figure, FigureTarget, Figures, Form, Formula, FormulaError, Line, LineAt, Part, PartKind,
+    reach, set_part_share,
 };
 use crate::engine::ingredients::{Allergen, Food, Listed, Role};
 use crate::engine::quantity::{Mass, OutOfRange, Share};
@@ -115,7 +115,7 @@ fn with_true_water(
 ) -> Result<Formula, FormulaError> {
     let at = giving_way(formula).ok_or(FormulaError::NothingGivesWay)?;
     let now = Figures::of(formula, Form::AsWritten).share(Figure::TrueWater)?;
-    let target = Target::OfFlour(Figure::TrueWater, change(now, TWO_POINTS)?);
+    let target = FigureTarget::OfFlour(Figure::TrueWater, change(now, TWO_POINTS)?);
     Ok(reach(formula, target, at)?.formula)
 }
 
@@ -127,7 +127,7 @@ fn is_milk_line(line: &Line) -> bool {
     is_milk(&line.food) && !line.is_flour()
 }
 
-/// The milk the dough has already, else the larder's first.
+/// The milk the dough has already, else the first of the ingredient table.
 fn usual_milk(formula: &Formula) -> Option<Food> {
     formula
         .dough_parts()

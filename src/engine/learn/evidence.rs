@@ -9,7 +9,7 @@ use crate::engine::working::{Line, given};
 pub struct Entry {
     /// Which bake of the list.
     pub bake: usize,
-    /// Whether it was kept; a wild one is left aside.
+    /// Whether it was kept; an outlier is left aside.
     pub kept: bool,
     value: f64,
 }

@@ -74,7 +74,7 @@ mod tests {
             float_from_i64(-253_402_300_799).to_string(),
             "-253402300799"
         );
-        assert_eq!(float_from_i64(i64::MIN).to_string(), "-9223372036854775808");
+        assert_eq!(float_from_i64(i64::MIN).to_string(), "-9223372036854776000");
         assert_eq!(saturating_u16(70_000), u16::MAX);
     }
 }

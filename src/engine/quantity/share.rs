@@ -39,7 +39,7 @@ impl Share {
 
     /// Takes grams in a hundred grams, as tables print them, at compile time.
     ///
-    /// Anything that is not a number from 0 to 100 counts as none; the larder's own test holds
+    /// Anything that is not a number from 0 to 100 counts as none; the ingredient table's own test holds
     /// that no row has such a number.
     #[must_use]
     pub(crate) const fn in_hundred(grams: f64) -> Self {

@@ -16,7 +16,7 @@ pub enum ReferenceBasis {
 pub struct ReferenceRise {
     /// How long.
     pub time: Minutes,
-    /// How warm the dough was on the whole.
+    /// The mean temperature of the dough.
     pub at: Temperature,
     /// What it rests on.
     pub basis: ReferenceBasis,

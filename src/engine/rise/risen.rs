@@ -26,7 +26,7 @@ pub struct RiseAsked {
 pub struct RisePoint {
     /// Since the beginning.
     pub time: Minutes,
-    /// The dough, on the whole.
+    /// The mean temperature of the dough.
     pub temperature: Temperature,
     /// How much of the rise is done; 1 when it is up.
     pub done: Share,
@@ -43,11 +43,11 @@ pub struct Risen {
     pub due: Minutes,
     /// Nine of ten are not up before.
     pub soonest: Minutes,
-    /// Nine of ten are up by then; `None` where that is later than was followed.
+    /// Nine of ten are up by then; `None` where the course ends before.
     pub latest: Option<Minutes>,
     /// How fast the yeast is at the temperature of the known rise.
     pub anchor_rate: Share,
-    /// How fast it was on the whole until the dough was up.
+    /// The mean rate of the yeast until the dough was up.
     pub mean_rate: Share,
     /// Moment by moment, up to the latest and somewhat beyond.
     pub points: Vec<RisePoint>,
@@ -131,7 +131,7 @@ fn points(
 }
 
 impl Risen {
-    /// How much of the rise is done after some time; the end of what was followed for all later.
+    /// How much of the rise is done after some time; its value at the end of the course for all later times.
     #[must_use]
     pub fn done_at(&self, time: Minutes) -> Share {
         let points = self.points.iter();

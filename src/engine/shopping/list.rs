@@ -1,7 +1,7 @@
 //! The list: every ingredient in packs, and what it all comes to.
 
 use super::error::ShoppingError;
-use super::item::{Item, Pack, item};
+use super::item::{Pack, ShoppingItem, item};
 use super::need::Need;
 use crate::engine::numerics::saturating_u32;
 use crate::engine::quantity::Money;
@@ -10,7 +10,7 @@ use crate::engine::quantity::Money;
 #[derive(Clone, Debug, PartialEq)]
 pub struct Shopping {
     /// Every ingredient once.
-    pub items: Vec<Item>,
+    pub items: Vec<ShoppingItem>,
     /// What the parts that are used cost, as far as prices are known.
     pub used: Money,
     /// What is paid for whole packs, as far as prices are known.
@@ -35,7 +35,7 @@ pub fn shopping(needs: Vec<Need>, packs: &[Pack]) -> Result<Shopping, ShoppingEr
         let pack = packs.iter().find(|pack| pack.food == need.food);
         items.push(item(need, pack)?);
     }
-    let all = |of: fn(&Item) -> Option<Money>| items.iter().filter_map(of).sum::<Money>();
+    let all = |of: fn(&ShoppingItem) -> Option<Money>| items.iter().filter_map(of).sum::<Money>();
     let unpriced = items
         .iter()
         .filter(|item| item.used.is_none() && !item.from_tap())
