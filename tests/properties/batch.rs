@@ -2,7 +2,7 @@
 
 use std::num::{NonZeroU16, NonZeroU32};
 
-use softcrumb::engine::batch::{BatchTarget, Losses, Scaled, Weighing, round, scale};
+use softcrumb::engine::batch::{BatchTarget, Losses, ScaleSettings, Scaled, round, scale};
 use softcrumb::engine::formula::{Formula, Line, LineAt, Part, PartKind};
 use softcrumb::engine::ingredients::{Food, Listed};
 use softcrumb::engine::quantity::{Division, Mass};
@@ -153,7 +153,7 @@ fn the_ends_of_every_range_are_answered() {
                     if let Ok(scaled) = scale(&formula, wanted, losses, NonZeroU16::MAX) {
                         assert!(scaled.baked_each.grams().is_finite());
                         let main = Division::ALL[0];
-                        let rounded = round(&scaled.formula, Weighing { main, pocket: None });
+                        let rounded = round(&scaled.formula, ScaleSettings { main, pocket: None });
                         assert!(rounded.dough_weighed.grams().is_finite());
                     }
                     seen += 1;

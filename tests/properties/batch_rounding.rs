@@ -3,16 +3,19 @@
 use std::num::NonZeroU32;
 
 use proptest::prelude::*;
-use softcrumb::engine::batch::{ScaleReading, SolutionAid, Weighing, WeighingAids, divide, round};
+use softcrumb::engine::batch::{
+    ScaleReading, ScaleSettings, SolutionAid, WeighingAids, divide, round,
+};
 use softcrumb::engine::formula::{Formula, LineAt};
 use softcrumb::engine::quantity::{Division, Mass, Share};
 
 use crate::batches::{CASES, alike, formula, grams, runner};
 use crate::cases::cases;
 
-fn weighing() -> impl Strategy<Value = Weighing> {
+fn weighing() -> impl Strategy<Value = ScaleSettings> {
     let division = || (0..Division::ALL.len()).prop_map(|at| Division::ALL[at]);
-    (division(), prop::option::of(division())).prop_map(|(main, pocket)| Weighing { main, pocket })
+    (division(), prop::option::of(division()))
+        .prop_map(|(main, pocket)| ScaleSettings { main, pocket })
 }
 
 #[test]

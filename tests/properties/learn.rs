@@ -1,6 +1,6 @@
 //! Learning from simulated kitchens: known truths, noise, and one wild entry in ten.
 
-use softcrumb::engine::learn::{MeasuredDuration, Observation, Weighed, learn};
+use softcrumb::engine::learn::{MeasuredDuration, Observation, WeighedLoss, learn};
 use softcrumb::engine::quantity::{Mass, Temperature, WarmingRate};
 use softcrumb::engine::rise::ReferenceRise;
 
@@ -70,7 +70,7 @@ impl Kitchen {
             unmixed: Temperature::from_celsius(unmixed).ok(),
             dough: Temperature::from_celsius(dough).ok(),
             mixing: Some(minutes(9.0)),
-            bowl: Some(Weighed {
+            bowl: Some(WeighedLoss {
                 before: Mass::from_grams(1000.0).unwrap(),
                 after: Mass::from_grams(1000.0 * (1.0 - lost)).unwrap(),
             }),

@@ -1,7 +1,7 @@
 //! The weighing list in words.
 
 use super::format_options::british;
-use softcrumb::engine::batch::{Weighing, round};
+use softcrumb::engine::batch::{ScaleSettings, round};
 use softcrumb::engine::formula::LineAt;
 use softcrumb::engine::quantity::Division;
 use softcrumb::sheet::examples;
@@ -12,7 +12,7 @@ use softcrumb::text::{caution, weighing};
 #[test]
 fn a_line_says_what_is_shown_what_is_exact_and_what_it_does() {
     let (_, sheet) = examples().into_iter().next().unwrap();
-    let whole = Weighing {
+    let whole = ScaleSettings {
         main: Division::ONE_GRAM,
         pocket: None,
     };

@@ -3,7 +3,7 @@
 use super::format_options::{american, british, german};
 use super::of_source::{filled, texts_of};
 use super::plain_speech::is_plain;
-use softcrumb::engine::batch::{Weighing, round, scale};
+use softcrumb::engine::batch::{ScaleSettings, round, scale};
 use softcrumb::engine::chocolate::Syrup;
 use softcrumb::engine::formula::{Form, WaterLedger, cautions};
 use softcrumb::engine::quantity::Division;
@@ -71,7 +71,7 @@ fn batch(sheet: &Sheet, options: FormatOptions) -> (u32, u32) {
     for found in &scaled.cautions {
         is_whole(&caution::batch(found, options));
     }
-    let weighing = Weighing {
+    let weighing = ScaleSettings {
         main: Division::ONE_GRAM,
         pocket: None,
     };

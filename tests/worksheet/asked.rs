@@ -3,7 +3,7 @@
 use std::borrow::Cow;
 use std::num::NonZeroU32;
 
-use softcrumb::engine::formula::{Formula, LineAt, Target};
+use softcrumb::engine::formula::{FigureTarget, Formula, LineAt};
 use softcrumb::engine::quantity::{Division, Mass, OutOfRange, Share, Viscosity};
 use softcrumb::sheet::{Kitchen, Sheet, examples};
 use softcrumb::storage::{Json, Record};
@@ -24,7 +24,7 @@ pub(crate) struct Asked {
     pub(crate) kitchen: Kitchen,
     /// A formula to lay beside, as the older of the two.
     pub(crate) before: Option<Formula>,
-    pub(crate) targets: Vec<(Target, LineAt)>,
+    pub(crate) targets: Vec<(FigureTarget, LineAt)>,
     pub(crate) part_shares: Vec<(usize, Share)>,
     pub(crate) divide: Vec<(Mass, NonZeroU32, Division)>,
     pub(crate) thickness: Vec<Viscosity>,
@@ -158,7 +158,7 @@ fn kitchen(tree: &Json) -> Read<Kitchen> {
     }
 }
 
-fn target(tree: &Json) -> Read<(Target, LineAt)> {
+fn target(tree: &Json) -> Read<(FigureTarget, LineAt)> {
     known(tree, &["figure", "share", "mass_g", "stream", "line"])?;
     let Some(Json::Text(word)) = get(tree, "figure") else {
         return Err(ErrorText::new(
@@ -171,10 +171,10 @@ fn target(tree: &Json) -> Read<(Target, LineAt)> {
     let target = match (figure(word), get(tree, "mass_g")) {
         (Some(figure), Some(_)) => {
             let mass = Mass::from_grams(number(tree, "mass_g")?);
-            Target::Weight(figure, in_range("mass_g", mass)?)
+            FigureTarget::Weight(figure, in_range("mass_g", mass)?)
         }
-        (Some(figure), None) => Target::OfFlour(figure, share()?),
-        (None, _) if word == "moisture" => Target::Moisture(share()?),
+        (Some(figure), None) => FigureTarget::OfFlour(figure, share()?),
+        (None, _) if word == "moisture" => FigureTarget::Moisture(share()?),
         (None, _) => return Err(ErrorText::new("figure", "UnknownWord", word)),
     };
     let at = LineAt {

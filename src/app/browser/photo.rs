@@ -77,5 +77,5 @@ fn drawn(picture: &ImageBitmap, quality: f64, side: f64) -> Result<String, JsVal
 
 /// Whole pixels, at least one.
 fn pixels(size: f64) -> u32 {
-    crate::engine::quantity::whole(size.max(1.0))
+    crate::engine::numerics::whole(size.max(1.0))
 }

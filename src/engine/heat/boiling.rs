@@ -95,7 +95,7 @@ impl Saturation {
 }
 
 impl Boiling {
-    /// How it came about.
+    /// The working, line by line.
     #[must_use]
     pub fn working(&self) -> Vec<Line> {
         let mut lines = Vec::with_capacity(6);

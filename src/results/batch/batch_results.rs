@@ -3,7 +3,8 @@
 use std::num::NonZeroU16;
 
 use crate::engine::batch::{
-    BatchError, BatchFigure, BatchTarget, Rounded, Scaled, Weighing, round, scale as scale_formula,
+    BatchError, BatchFigure, BatchTarget, Rounded, ScaleSettings, Scaled, round,
+    scale as scale_formula,
 };
 use crate::engine::formula::Formula;
 use crate::engine::quantity::{Division, Factor};
@@ -18,7 +19,7 @@ pub struct BatchResults {
     /// The formula as it is made: scaled, or as written where it cannot be scaled.
     pub formula: Formula,
     /// The divisions of the scales.
-    pub weighing: Weighing,
+    pub weighing: ScaleSettings,
     /// The scaled formula rounded to those divisions; none where it cannot be scaled.
     pub rounded: Option<Rounded>,
 }
@@ -58,8 +59,8 @@ pub fn of(sheet: &Sheet, scales: Scales) -> BatchResults {
 }
 
 /// The divisions of the scales; one scale of 1 g where either is none of [`Division::ALL`].
-pub(super) fn divisions(scales: Scales) -> Weighing {
-    Weighing::from_masses(scales.main, scales.pocket).unwrap_or(Weighing {
+pub(super) fn divisions(scales: Scales) -> ScaleSettings {
+    ScaleSettings::from_masses(scales.main, scales.pocket).unwrap_or(ScaleSettings {
         main: Division::ONE_GRAM,
         pocket: None,
     })

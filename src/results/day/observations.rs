@@ -3,7 +3,7 @@
 
 use super::day_results::DayResults;
 use crate::engine::heat::dough_temperature;
-use crate::engine::learn::{MeasuredDuration, Weighed};
+use crate::engine::learn::{MeasuredDuration, WeighedLoss};
 use crate::engine::plan::StepKind;
 use crate::engine::quantity::{Mass, Minutes, Temperature, WarmingRate};
 use crate::engine::rise::{ReferenceRise, RiseError, Risen};
@@ -66,7 +66,7 @@ pub fn note_dough_temperature(
 
 /// Notes the mass of the dough on the bench, and the mass that went into the bowl.
 pub fn note_dough(bake: &mut Bake, into_bowl: Mass, on_bench: Mass) {
-    bake.noted.bowl = Some(Weighed {
+    bake.noted.bowl = Some(WeighedLoss {
         before: into_bowl,
         after: on_bench,
     });
@@ -75,7 +75,7 @@ pub fn note_dough(bake: &mut Bake, into_bowl: Mass, on_bench: Mass) {
 /// Notes the mass of the bread, against the dough that was divided; nothing where that was not
 /// noted.
 pub fn note_bread(bake: &mut Bake, bread: Mass) {
-    bake.noted.oven_loss = bake.noted.bowl.map(|bowl| Weighed {
+    bake.noted.oven_loss = bake.noted.bowl.map(|bowl| WeighedLoss {
         before: bowl.after,
         after: bread,
     });

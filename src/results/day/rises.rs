@@ -7,7 +7,7 @@ use crate::engine::heat::{
 };
 use crate::engine::quantity::{Factor, Length, Mass, Minutes, Temperature};
 use crate::engine::rise::{
-    Basis, Cardinal, EquivalentTime, ReferenceRise, RiseAsked, RiseError, RiseSettings, Risen,
+    Cardinal, EquivalentTime, ReferenceRise, RiseAsked, RiseError, RiseSettings, Risen,
     equivalent_time, rise,
 };
 use crate::results::heat::part_matter;
@@ -58,8 +58,8 @@ impl ReferenceRises {
     #[must_use]
     pub const fn stated(settings: &RiseSettings) -> Self {
         Self {
-            bulk: settings.bulk.anchor(Basis::Stated),
-            proof: settings.proof.anchor(Basis::Stated),
+            bulk: settings.bulk.reference(),
+            proof: settings.proof.reference(),
             yeast_activity: Factor::ONE,
         }
     }
@@ -170,7 +170,11 @@ fn whole_dough(formula: &Formula, between: (Temperature, Temperature)) -> Result
             components.push(part_matter(part)?);
         }
     }
-    let mass: Mass = components.iter().map(|(mass, _)| *mass).sum();
+    let mass = components
+        .iter()
+        .map(|(mass, _)| *mass)
+        .sum::<Mass>()
+        .unsaturated()?;
     let matter = Matter::blend(&components)?;
     Body::ball_of(&matter, mass, between)
 }

@@ -2,7 +2,7 @@
 
 use super::mixer_load::{LoadSource, MixerLoad};
 use crate::engine::heat::{
-    DoughTemperature, HEAT_OF_HYDRATION, Handling, HeatError, HeatPart, Item, TemperatureStep,
+    DoughItem, DoughTemperature, HEAT_OF_HYDRATION, HeatError, HeatPart, LiquidUse, TemperatureStep,
 };
 use crate::engine::quantity::{Heat, HeatCapacity, Temperature};
 
@@ -92,12 +92,12 @@ fn friction(components: Vec<HeatPart>, mixed_dough: &DoughTemperature) -> Result
     Ok(all * mixed_dough.rise)
 }
 
-const fn giver(item: &Item, from: LoadSource) -> HeatSource {
+const fn giver(item: &DoughItem, from: LoadSource) -> HeatSource {
     match (from, item.handling) {
         (LoadSource::Part(part), _) => HeatSource::Part(part),
-        (LoadSource::Line(_), Handling::Flour) => HeatSource::Flour,
-        (LoadSource::Line(_), Handling::Water | Handling::Liquid) => HeatSource::Liquid,
-        (LoadSource::Line(_), Handling::Standing(_) | Handling::AsItIs) => HeatSource::Rest,
+        (LoadSource::Line(_), LiquidUse::Flour) => HeatSource::Flour,
+        (LoadSource::Line(_), LiquidUse::Water | LiquidUse::Liquid) => HeatSource::Liquid,
+        (LoadSource::Line(_), LiquidUse::Standing(_) | LiquidUse::AsItIs) => HeatSource::Rest,
     }
 }
 

@@ -4,7 +4,7 @@ use super::part_matter::{heat_part, part_matter, weighs};
 use super::start_temperatures::{line_start, part_start};
 use crate::engine::formula::{Formula, Line, LineAt, Part, PartKind};
 use crate::engine::heat::{
-    Air, Body, Dough, Exposure, FactorMethod, Handling, HeatError, HeatPart, Item, Probe,
+    Air, Body, Dough, DoughItem, Exposure, FactorMethod, HeatError, HeatPart, LiquidUse, Probe,
     ThermalMaterial, factor_method, follow,
 };
 use crate::engine::ingredients::Role;
@@ -89,7 +89,7 @@ pub fn mixer_load(
 }
 
 impl MixerLoad {
-    fn add(&mut self, from: LoadSource, item: Item) {
+    fn add(&mut self, from: LoadSource, item: DoughItem) {
         self.from.push(from);
         self.starts.push(item.component.temperature);
         self.dough.items.push(item);
@@ -102,7 +102,7 @@ impl MixerLoad {
                     part: place,
                     line: line_place,
                 };
-                let item = Item {
+                let item = DoughItem {
                     component: heat_part(line, line_start(line, kitchen))?,
                     handling: handling(line),
                 };
@@ -114,7 +114,7 @@ impl MixerLoad {
 
     /// The item that a part or line is in this load; `None` where it is not in it.
     #[must_use]
-    pub fn item(&self, source: LoadSource) -> Option<&Item> {
+    pub fn item(&self, source: LoadSource) -> Option<&DoughItem> {
         let mut items = self.from.iter().zip(&self.dough.items);
         items
             .find(|(from, _)| **from == source)
@@ -130,25 +130,25 @@ impl MixerLoad {
 }
 
 /// A paste or preferment as a ball that can stand in the room.
-fn whole(part: &Part, kitchen: &Kitchen) -> Result<Item, HeatError> {
+fn whole(part: &Part, kitchen: &Kitchen) -> Result<DoughItem, HeatError> {
     let temperature = part_start(part, kitchen);
     let (mass, matter) = part_matter(part)?;
     let ball = Body::ball_of(&matter, mass, (temperature, kitchen.room))?;
-    Ok(Item {
+    Ok(DoughItem {
         component: HeatPart {
             of: part.name.clone().into(),
             mass,
             stuff: ThermalMaterial::Food(matter),
             temperature,
         },
-        handling: Handling::Standing(ball),
+        handling: LiquidUse::Standing(ball),
     })
 }
 
-fn handling(line: &Line) -> Handling {
+fn handling(line: &Line) -> LiquidUse {
     match line.food.role() {
-        Role::Water => Handling::Water,
-        Role::Liquid => Handling::Liquid,
+        Role::Water => LiquidUse::Water,
+        Role::Liquid => LiquidUse::Liquid,
         Role::Flour
         | Role::Fat
         | Role::Sugar
@@ -159,17 +159,17 @@ fn handling(line: &Line) -> Handling {
         | Role::Chocolate
         | Role::Inclusion => {
             if line.is_flour() {
-                Handling::Flour
+                LiquidUse::Flour
             } else {
-                Handling::AsItIs
+                LiquidUse::AsItIs
             }
         }
     }
 }
 
 /// Warms a paste or preferment by its time in the room.
-fn stand_out(item: &mut Item, minutes: Minutes, room: Temperature) -> Result<(), HeatError> {
-    if let Handling::Standing(body) = item.handling {
+fn stand_out(item: &mut DoughItem, minutes: Minutes, room: Temperature) -> Result<(), HeatError> {
+    if let LiquidUse::Standing(body) = item.handling {
         let exposure = Exposure {
             minutes,
             air: Air::still(room),
@@ -194,7 +194,7 @@ pub fn factor_method_for(
 ) -> Result<FactorMethod, HeatError> {
     let mut others = vec![kitchen.room, kitchen.flour];
     for item in &load.dough.items {
-        if matches!(item.handling, Handling::Standing(_)) {
+        if matches!(item.handling, LiquidUse::Standing(_)) {
             others.push(item.component.temperature);
         }
     }

@@ -27,7 +27,7 @@ pub(super) fn part_at(formula: &Formula, part: usize) -> Result<&Part, HeatError
 ///
 /// # Errors
 /// [`HeatError::EmptyBowl`] when nothing is left of it; [`HeatError::UnknownFood`] for a food whose
-/// composition is empty.
+/// composition is empty; [`HeatError::OffScale`] for a tonne or more.
 pub fn part_matter(part: &Part) -> Result<(Mass, Matter), HeatError> {
     let mut foods = Vec::with_capacity(part.lines.len());
     for line in part.lines.iter().filter(|line| weighs(line)) {
@@ -36,7 +36,11 @@ pub fn part_matter(part: &Part) -> Result<(Mass, Matter), HeatError> {
             Matter::of(&line.food.composition())?,
         ));
     }
-    let mass: Mass = foods.iter().map(|(mass, _)| *mass).sum();
+    let mass = foods
+        .iter()
+        .map(|(mass, _)| *mass)
+        .sum::<Mass>()
+        .unsaturated()?;
     let matter = Matter::blend(&foods)?.dried(mass, part.steam)?;
     Ok((mass.less(part.steam), matter))
 }

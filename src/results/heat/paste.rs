@@ -88,12 +88,12 @@ pub fn paste(
         } else if matches!(line.food.role(), Role::Water | Role::Liquid) {
             liquids.push((Form::AsMade.mass(line), matter));
         } else {
-            paste
-                .others
-                .push(heat_part(line, line_start(line, kitchen))?);
+            let other = heat_part(line, line_start(line, kitchen))?;
+            paste.others.push(other);
         }
     }
-    paste.liquid = liquids.iter().map(|(mass, _)| *mass).sum();
+    let liquid: Mass = liquids.iter().map(|(mass, _)| *mass).sum();
+    paste.liquid = liquid.unsaturated()?;
     if paste.flours.is_empty() || paste.liquid <= Mass::ZERO {
         return Ok(None);
     }

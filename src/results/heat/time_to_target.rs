@@ -6,7 +6,7 @@ use super::mixer_load::{LoadSource, mixer_load};
 use super::part_matter::{part_at, part_matter};
 use super::paste::stirred_at;
 use crate::engine::formula::{Formula, PartKind};
-use crate::engine::heat::{Air, Body, Exposure, Handling, HeatError, Probe, follow_coarsely};
+use crate::engine::heat::{Air, Body, Exposure, HeatError, LiquidUse, Probe, follow_coarsely};
 use crate::engine::plan::StepKind;
 use crate::engine::quantity::{Minutes, Temperature};
 use crate::sheet::{HeatSettings, Kitchen};
@@ -128,7 +128,7 @@ fn warming_up(
     // Fillings and toppings do not go into the mixer, nor does what weighs nothing.
     let item = load.item(LoadSource::Part(part));
     let item = item.ok_or(HeatError::NoTarget)?;
-    let Handling::Standing(body) = item.handling else {
+    let LiquidUse::Standing(body) = item.handling else {
         return Err(HeatError::NoTarget);
     };
     let wanted = item.component.temperature;

@@ -2,7 +2,7 @@
 
 use super::mixer_load::{LoadSource, mixer_load};
 use crate::engine::formula::Formula;
-use crate::engine::heat::{Air, Handling, HeatError, stand};
+use crate::engine::heat::{Air, HeatError, LiquidUse, stand};
 use crate::engine::quantity::{Minutes, Temperature};
 use crate::sheet::{HeatSettings, Kitchen};
 
@@ -40,7 +40,7 @@ pub fn warming(formula: &Formula, kitchen: &Kitchen) -> Result<Vec<Warming>, Hea
     let cold = mixer_load(formula, kitchen, &HeatSettings::default())?;
     let mut found = Vec::new();
     for (item, from) in cold.dough.items.iter().zip(&cold.from) {
-        let (Handling::Standing(body), LoadSource::Part(part)) = (item.handling, *from) else {
+        let (LiquidUse::Standing(body), LoadSource::Part(part)) = (item.handling, *from) else {
             continue;
         };
         let starts = item.component.temperature;

@@ -2,7 +2,8 @@
 
 use super::clock::Clock;
 use super::date::Date;
-use crate::engine::quantity::{Instant, Minutes, whole};
+use crate::engine::numerics::{halve_integers, whole};
+use crate::engine::quantity::{Instant, Minutes};
 
 const DAY: i64 = 86_400;
 
@@ -175,20 +176,7 @@ pub fn ahead_of(minutes_behind: f64) -> i64 {
     if minutes_behind > 0.0 { -size } else { size }
 }
 
-/// The first second from `low` on at which the offset is no longer `now`; it is not at `high`.
+/// The first second after `low` at which the offset is no longer `now`; it is not at `high`.
 fn change(low: i64, high: i64, now: i64, ahead: &impl Fn(i64) -> i64) -> i64 {
-    let (mut low, mut high) = (low, high);
-    // Half a day is less than 2^16 s.
-    for _ in 0..17 {
-        if high - low <= 1 {
-            break;
-        }
-        let middle = (low + high).div_euclid(2);
-        if ahead(middle) == now {
-            low = middle;
-        } else {
-            high = middle;
-        }
-    }
-    high
+    halve_integers(low, high, 1, |at| ahead(at) != now)
 }

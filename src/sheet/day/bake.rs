@@ -135,15 +135,4 @@ impl Bake {
                 .map(|ended| if ended < began { began } else { ended });
         }
     }
-
-    /// Takes back that a step ended, or where it only began, that it began.
-    pub fn take_back(&mut self, step: StepAt) {
-        let under_way = |done: &DoneStep| done.step == step && done.ended.is_none();
-        if self.steps.iter().any(under_way) {
-            self.steps.retain(|done| done.step != step);
-        }
-        for done in self.steps.iter_mut().filter(|done| done.step == step) {
-            done.ended = None;
-        }
-    }
 }

@@ -6,6 +6,7 @@
 //! One flipped bit is a burst of at most 6 bits in the bytes, and CRC-32 finds every burst up to
 //! 32; a cut is found by the length.
 
+use crate::engine::numerics::saturating_u16;
 use base64::Engine;
 use base64::engine::general_purpose::URL_SAFE_NO_PAD;
 use crc::{CRC_32_ISO_HDLC, Crc, NoTable};
@@ -48,7 +49,7 @@ pub(super) fn spelt(version: u8, body: &[u8]) -> String {
     } else {
         (AS_IS, body)
     };
-    let length = u16::try_from(body.len()).unwrap_or(u16::MAX);
+    let length = saturating_u16(body.len());
     let [low, high] = length.to_le_bytes();
     let mut bytes = vec![version, form, low, high];
     bytes.extend_from_slice(body);

@@ -1,8 +1,7 @@
 //! Numbers in a link: a few bytes where they have few digits, all eight where they have more.
 
-use crate::engine::quantity::whole;
-
 use super::tagged::tagged;
+use crate::engine::numerics::whole;
 
 tagged! {
     /// A number, exact in every case.

@@ -1,6 +1,7 @@
 //! The cooling curve laid out for drawing: the temperature at the centre, its surroundings, and the
 //! walls that a rule sets, under which it must pass.
 
+use crate::engine::numerics::float_from_usize;
 use std::fmt::Write;
 
 use crate::engine::heat::{Cooled, Exposure, Probe, StageResult};
@@ -172,7 +173,7 @@ fn stretches(stays: &[Exposure], scale: &Scale) -> Vec<Stretch> {
         } else {
             tr!("bench")
         };
-        let letters = u32::try_from(words.len()).map_or(0.0, f64::from);
+        let letters = float_from_usize(words.len());
         let has_room = to - x > LETTER * letters;
         begins = ends;
         found.push(Stretch {
@@ -228,7 +229,7 @@ fn walls(binding: &[StageResult], scale: &Scale, options: FormatOptions) -> Vec<
                 first = format::temperature(stage.stage.to, options),
                 second = format::minutes(by, options)
             );
-            let letters = u32::try_from(text.chars().count()).map_or(0.0, f64::from);
+            let letters = float_from_usize(text.chars().count());
             let ends = x + LETTER * letters + AWAY > RIGHT;
             let wall = Wall {
                 x,

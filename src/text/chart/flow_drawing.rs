@@ -4,7 +4,7 @@ use std::fmt::Write;
 
 use super::flow_label::{Spot, place};
 use super::flow_scale::{BOTTOM, LEFT, RIGHT, Scale, TOP};
-use crate::engine::chocolate::{Flow, FlowCurve, Handling, Syrup};
+use crate::engine::chocolate::{Consistency, Flow, FlowCurve, Syrup};
 use crate::engine::quantity::Share;
 use crate::text::{format, format_options::FormatOptions, name, tr};
 
@@ -146,7 +146,7 @@ fn outline(points: &[(f64, f64)]) -> String {
 fn bands(scale: &Scale) -> Vec<Band> {
     let mut bands = Vec::new();
     let mut lower = BOTTOM;
-    for (index, handling) in Handling::ALL.into_iter().enumerate() {
+    for (index, handling) in Consistency::ALL.into_iter().enumerate() {
         let upper = handling.below().map_or(TOP, |end| scale.y(end));
         let height = lower - upper;
         if height > 0.0 {
@@ -167,7 +167,7 @@ fn bands(scale: &Scale) -> Vec<Band> {
 /// Where one kind becomes the next, as long as the figures do not touch.
 fn thicknesses(scale: &Scale, options: FormatOptions) -> Vec<Tick> {
     let mut ticks: Vec<Tick> = Vec::new();
-    for end in Handling::ALL.into_iter().filter_map(Handling::below) {
+    for end in Consistency::ALL.into_iter().filter_map(Consistency::below) {
         let at = scale.y(end) + 4.0;
         let inside = at < BOTTOM && at > TOP + 22.0;
         let clear = ticks.last().is_none_or(|before| before.at - at >= 15.0);

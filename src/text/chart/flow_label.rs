@@ -1,6 +1,7 @@
 //! Where the words about the syrup itself stand in the flow curve, so that no line runs through.
 
 use super::flow_scale::{BOTTOM, LEFT, RIGHT, TOP};
+use crate::engine::numerics::float_from_usize;
 
 /// A dot with two short lines of words beside it.
 #[derive(Clone, Debug, PartialEq)]
@@ -37,8 +38,7 @@ const CLEAR: f64 = 3.0;
 /// Sets the words where the curve does not run through them: above on the right if it can be.
 pub(super) fn place(dot: (f64, f64), lines: [String; 2], curve: &[(f64, f64)]) -> Spot {
     let longest = lines.iter().map(|line| line.chars().count()).max();
-    let letters = u32::try_from(longest.unwrap_or_default()).unwrap_or_default();
-    let width = LETTER * f64::from(letters);
+    let width = LETTER * float_from_usize(longest.unwrap_or_default());
     let (x, y) = dot;
     let beyond = beyond(curve, y);
     let tries = [

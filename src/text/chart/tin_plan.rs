@@ -1,5 +1,6 @@
 //! The plan of a tin seen from above, as it is drawn, and in words.
 
+use crate::engine::numerics::saturating_u32;
 use crate::engine::quantity::Length;
 use crate::engine::tin::{Between, Layout, Outline};
 use crate::text::{format, format_options::FormatOptions, tr};
@@ -102,7 +103,7 @@ fn mm(length: Length) -> f64 {
 }
 
 fn says(layout: &Layout, options: FormatOptions) -> String {
-    let pieces = u32::try_from(layout.spots.len()).unwrap_or(u32::MAX);
+    let pieces = saturating_u32(layout.spots.len());
     let lie = match (layout.outline, layout.grid) {
         (Outline::Cups(grid), _) => tr!(
             "{first} cups, {second} by {third}",

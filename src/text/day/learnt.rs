@@ -2,6 +2,7 @@
 
 use super::rise::best_temperature;
 use crate::engine::learn::{Evidence, Learnt, LearntFactor, Observation};
+use crate::engine::numerics::saturating_u32;
 use crate::text::{
     chart::{capitalized, listed},
     format,
@@ -17,7 +18,7 @@ pub fn evidence(evidence: &Evidence, options: FormatOptions) -> String {
         1 => tr!("Rests on 1 bake").to_owned(),
         many => tr!("Rests on {value} bakes", value = count(u32::from(many))),
     };
-    let aside = u32::try_from(evidence.left_aside().count()).unwrap_or(u32::MAX);
+    let aside = saturating_u32(evidence.left_aside().count());
     match aside {
         0 => format!("{kept}."),
         1 => tr!(

@@ -1,5 +1,6 @@
 //! The log in sentences: bakes imported from a file, photos, a bake of another formula.
 
+use crate::engine::numerics::saturating_u32;
 use crate::sheet::day::LogImport;
 use crate::text::format_options::FormatOptions;
 use crate::text::{format, tr};
@@ -8,7 +9,7 @@ use crate::text::{format, tr};
 #[must_use]
 pub fn log_imported(imported: &LogImport, photos_left: u32, options: FormatOptions) -> Vec<String> {
     let count = |number: u32| format::count(number, options);
-    let added = u32::try_from(imported.added.len()).unwrap_or(u32::MAX);
+    let added = saturating_u32(imported.added.len());
     let mut wording = vec![match added {
         0 => tr!("No bake of this file is new here.").to_owned(),
         1 => tr!("One bake was taken in.").to_owned(),

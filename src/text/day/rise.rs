@@ -2,7 +2,7 @@
 
 use crate::engine::plan::StepKind;
 use crate::engine::quantity::Temperature;
-use crate::engine::rise::{Basis, Cardinal, ReferenceRise, Risen};
+use crate::engine::rise::{Cardinal, ReferenceBasis, ReferenceRise, Risen};
 use crate::results::day::{self, PrefermentRise, RiseDifference};
 use crate::text::{format, format_options::FormatOptions, tr};
 
@@ -26,24 +26,19 @@ pub fn basis(anchor: &ReferenceRise, options: FormatOptions) -> String {
     let time = format::minutes(anchor.time, options);
     let at = format::temperature(anchor.at, options);
     match anchor.basis {
-        Basis::Usual => tr!(
-            "Rests on what is usual: {time} at {at}.",
-            time = time,
-            at = at
-        ),
-        Basis::Stated => tr!(
+        ReferenceBasis::Stated => tr!(
             "Rests on what the formula says of itself: {time} at {at}. Nine rises in ten should \
              lie within {value}.",
             time = time,
             at = at,
             value = format::share(anchor.spread, options)
         ),
-        Basis::Bakes(1) => tr!(
+        ReferenceBasis::Bakes(1) => tr!(
             "Rests on one bake of yours: {time} at {at}.",
             time = time,
             at = at
         ),
-        Basis::Bakes(count) => tr!(
+        ReferenceBasis::Bakes(count) => tr!(
             "Rests on {first} bakes of yours: {time} at {at}. Nine in ten lie within {second}.",
             first = format::count(u32::from(count), options),
             time = time,

@@ -2,6 +2,7 @@
 
 use super::ErrorText;
 use super::reported::megabytes;
+use crate::engine::numerics::saturating_u32;
 use crate::storage::interchange::{RecipeError, SquareCodeError, Unread};
 use crate::text::{format, format_options::FormatOptions, name, tr};
 
@@ -41,8 +42,8 @@ impl ErrorText for SquareCodeError {
         match self {
             Self::TooLong { bytes, most } => tr!(
                 "The link has {first} characters, and a code that phones still read holds {second}.",
-                first = format::count(u32::try_from(*bytes).unwrap_or(u32::MAX), options),
-                second = format::count(u32::try_from(*most).unwrap_or(u32::MAX), options)
+                first = format::count(saturating_u32(*bytes), options),
+                second = format::count(saturating_u32(*most), options)
             ),
             Self::Empty => tr!("There is nothing to draw a code of.").to_owned(),
         }

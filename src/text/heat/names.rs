@@ -1,7 +1,7 @@
 //! Who is in the bowl, by name.
 
 use crate::engine::formula::Formula;
-use crate::engine::heat::Handling;
+use crate::engine::heat::LiquidUse;
 use crate::results::heat::{HeatSource, LoadSource, MixerLoad};
 use crate::text::{chart::listed, tr};
 
@@ -11,7 +11,7 @@ pub(super) fn liquid_name(load: &MixerLoad) -> String {
         .dough
         .items
         .iter()
-        .filter(|item| matches!(item.handling, Handling::Water | Handling::Liquid));
+        .filter(|item| matches!(item.handling, LiquidUse::Water | LiquidUse::Liquid));
     let mut names: Vec<String> = liquids
         .map(|item| item.component.of.to_lowercase())
         .collect();
@@ -29,7 +29,7 @@ pub fn standing_names(load: &MixerLoad) -> Option<String> {
         .dough
         .items
         .iter()
-        .filter(|item| matches!(item.handling, Handling::Standing(_)));
+        .filter(|item| matches!(item.handling, LiquidUse::Standing(_)));
     let names: Vec<String> = standing
         .map(|item| item.component.of.clone().into_owned())
         .collect();
@@ -61,7 +61,7 @@ fn rest(load: &MixerLoad) -> String {
         .iter()
         .zip(&load.from)
         .filter(|(item, from)| {
-            matches!(from, LoadSource::Line(_)) && matches!(item.handling, Handling::AsItIs)
+            matches!(from, LoadSource::Line(_)) && matches!(item.handling, LiquidUse::AsItIs)
         });
     let names: Vec<String> = others
         .map(|(item, _)| item.component.of.to_lowercase())

@@ -1,6 +1,6 @@
 //! The paste: whether it gets hot enough, and what to do where it does not.
 
-use crate::engine::heat::{CookedFlour, CookedPaste, Limit, PasteRemedy};
+use crate::engine::heat::{CookedFlour, CookedPaste, PasteLimit, PasteRemedy};
 use crate::text::{
     Advice, chart::capitalized, format, format_options::FormatOptions, language::text, name, tr,
     tr_noop,
@@ -76,9 +76,9 @@ pub fn flour_cooks(flour: &CookedFlour, options: FormatOptions) -> String {
     let cooks = flour.grain.cooks();
     let range = format::temperature_range(cooks.begins, cooks.ends, options);
     let why = match flour.limit {
-        Limit::None => tr!("all of it cooks").to_owned(),
-        Limit::Temperature => tr!("it is not hot enough for the rest").to_owned(),
-        Limit::Water => tr!("there is too little water for the rest").to_owned(),
+        PasteLimit::None => tr!("all of it cooks").to_owned(),
+        PasteLimit::Temperature => tr!("it is not hot enough for the rest").to_owned(),
+        PasteLimit::Water => tr!("there is too little water for the rest").to_owned(),
     };
     tr!(
         "{first}: {second} cooked. {third} starch cooks at {range}; {why}.",

@@ -1,6 +1,7 @@
 //! The largest type size at which a printed page fits on one sheet.
 
 use super::page::{BenchCard, ClassSheet, Density, Fit, Paper};
+use crate::engine::numerics::float_from_usize;
 use crate::storage::interchange::SquareCode;
 
 const ALL: [Density; 3] = [Density::Roomy, Density::Close, Density::Closest];
@@ -68,7 +69,7 @@ impl Set {
     /// Height of a paragraph of a given width and relative type size.
     fn paragraph(&self, text: &str, width: f64, times: f64) -> f64 {
         let letters = (self.width * width / (self.letter * times * LETTER)).max(1.0);
-        let lines = libm::ceil(counted(text.chars().count()) / letters).max(1.0);
+        let lines = libm::ceil(float_from_usize(text.chars().count()) / letters).max(1.0);
         (lines * LINE + 0.25) * self.letter * times
     }
 
@@ -81,12 +82,8 @@ impl Set {
 
     /// Height of a table whose names may take two lines.
     fn rows(&self, rows: usize) -> f64 {
-        counted(rows) * self.letter * ROW
+        float_from_usize(rows) * self.letter * ROW
     }
-}
-
-fn counted(count: usize) -> f64 {
-    u32::try_from(count).map_or(f64::MAX, f64::from)
 }
 
 /// Finds the first layout that holds the height which `height` measures.
@@ -143,8 +140,8 @@ pub(super) fn sheet(sheet: &ClassSheet, code: f64) -> Fit {
         let wraps = if sheet.tables.len() > 1 { 1.1 } else { 1.0 };
         let parts = sheet.tables.iter().flatten();
         let headings = parts.filter(|row| row.begins.is_some()).count();
-        let rows =
-            wraps * set.rows(tables + 4) + set.rows(headings) / counted(sheet.tables.len().max(1));
+        let rows = wraps * set.rows(tables + 4)
+            + set.rows(headings) / float_from_usize(sheet.tables.len().max(1));
         let head = 3.0 * set.line() + set.paragraph(&sheet.allergens, 0.7, 1.0);
         head.max(code) + rows + set.notes(&sheet.notes, 1.0) + set.notes(&sheet.cautions, SAFETY)
     })

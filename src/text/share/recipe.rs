@@ -1,6 +1,7 @@
 //! The report on an imported recipe, line by line.
 
 use crate::engine::ingredients::Food;
+use crate::engine::numerics::saturating_u32;
 use crate::storage::interchange::{Amount, Found, ReadRecipe, Understood};
 use crate::text::{ErrorText, format, format_options::FormatOptions, name, tr};
 
@@ -54,8 +55,7 @@ pub fn recipe(read: &ReadRecipe, options: FormatOptions) -> RecipeView {
 
 fn title(lines: &[ImportedLine], options: FormatOptions) -> String {
     let count = |wanted: &dyn Fn(&ImportedLine) -> bool| {
-        let found = lines.iter().filter(|line| wanted(line)).count();
-        u32::try_from(found).unwrap_or(u32::MAX)
+        saturating_u32(lines.iter().filter(|line| wanted(line)).count())
     };
     let is_imported = count(&|line| line.is_imported);
     let about = count(&|line| line.approximate);

@@ -1,5 +1,6 @@
 //! What can be left out of a link to shorten it, with the characters saved.
 
+use crate::engine::numerics::saturating_u32;
 use crate::sheet::Sheet;
 use crate::storage::interchange::{LinkPart, Shorter, SquareCode, shorter};
 use crate::storage::{Fragment, link};
@@ -78,5 +79,5 @@ fn leave_out(one: Shorter, is_long: bool, options: FormatOptions) -> String {
 }
 
 fn counted(count: usize, options: FormatOptions) -> String {
-    format::count(u32::try_from(count).unwrap_or(u32::MAX), options)
+    format::count(saturating_u32(count), options)
 }

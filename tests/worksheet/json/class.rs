@@ -1,13 +1,13 @@
 //! Results beside the batch: tins, nutrition, allergens, shopping, class.
 
 use serde_json::{Value, json};
-use softcrumb::engine::class::{Bench, BowlNeed, Load, OvenPlan};
+use softcrumb::engine::class::{BenchBatch, BowlNeed, Load, OvenPlan};
 use softcrumb::engine::nutrition::{
     AllergenRow, Declared, DeclaredLine, LabelLaw, Nutrients, NutritionError,
 };
 use softcrumb::engine::quantity::{Length, Mass, Money};
-use softcrumb::engine::shopping::Item;
-use softcrumb::engine::tin::{DoughHeight, Filling, Layout, Spot};
+use softcrumb::engine::shopping::ShoppingItem;
+use softcrumb::engine::tin::{DoughHeight, Filling, Layout, PiecePosition};
 use softcrumb::results::batch::nutrition::{self, NutritionPortion, NutritionResults};
 use softcrumb::results::batch::shopping::{self, ShoppingResults};
 use softcrumb::results::batch::{allergens, class, tins};
@@ -50,7 +50,7 @@ fn dough_height_json(dough_height: &DoughHeight) -> Value {
 }
 
 fn layout_json(laid: &Layout) -> Value {
-    let spot = |spot: &Spot| json!([spot.along.fraction(), spot.across.fraction()]);
+    let spot = |spot: &PiecePosition| json!([spot.along.fraction(), spot.across.fraction()]);
     json!({
         "rows": laid.grid.map(|grid| grid.rows), "columns": laid.grid.map(|grid| grid.columns),
         "spots": laid.spots.iter().map(spot).collect::<Vec<_>>(),
@@ -132,7 +132,7 @@ pub(super) fn shopping(asked: &Asked, evaluation: &Evaluation) -> Value {
     };
     let found = shopping::of(scaled, &asked.class.pantry);
     or_error(&found, "pantry", |ShoppingResults { list, .. }| {
-        let item = |item: &Item| {
+        let item = |item: &ShoppingItem| {
             json!({
                 "name": item.food.name(), "needed_g": item.needed.grams(), "to_buy_g": item.to_buy.grams(),
                 "packs": item.packs, "left_g": item.left.map(Mass::grams),
@@ -152,7 +152,7 @@ pub(super) fn class(asked: &Asked) -> Value {
     };
     let class = class::of(&asked.sheet, &settings, asked.kitchen.scales);
     or_error(&class.weights, "class", |weights| {
-        let bench = |bench: &Bench| {
+        let bench = |bench: &BenchBatch| {
             json!({
                 "count": bench.count, "students": bench.students, "loaves": bench.loaves,
                 "lines_g": super::weights(&bench.batch.formula),

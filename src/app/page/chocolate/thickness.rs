@@ -6,7 +6,7 @@ use super::ChocolateContext;
 use crate::app::browser::live_region::announce;
 use crate::app::part::Choice;
 use crate::app::state::{AppState, memo, use_app_state};
-use crate::engine::chocolate::{Flow, Handling};
+use crate::engine::chocolate::{Consistency, Flow};
 use crate::engine::formula::Formula;
 use crate::engine::quantity::Viscosity;
 use crate::text::{ErrorText, name, tr};
@@ -43,11 +43,11 @@ pub fn HandlingChoice() -> impl IntoView {
         });
         handling.flatten()
     });
-    let targets = Handling::WORKABLE
+    let targets = Consistency::WORKABLE
         .map(|handling| (Some(handling), name::handling(handling)))
         .to_vec();
-    let chosen = move |handling: Option<Handling>| {
-        let Some(wished) = handling.and_then(Handling::typical) else {
+    let chosen = move |handling: Option<Consistency>| {
+        let Some(wished) = handling.and_then(Consistency::typical) else {
             return;
         };
         let wording = set_thickness(state, context, "syrup-wish", wished)

@@ -1,6 +1,7 @@
 //! Measured temperatures of pastes and preferments at a step: the time they still need, set with
 //! one tap.
 
+use crate::engine::numerics::saturating_u16;
 use leptos::prelude::*;
 
 use super::results::{Day, clock_now};
@@ -38,7 +39,7 @@ fn WarmthBox(
     part: usize,
 ) -> impl IntoView {
     let day = Day::from_context();
-    let of = u16::try_from(part).unwrap_or(u16::MAX);
+    let of = saturating_u16(part);
     let name = memo(move || {
         day.state.with(|sheet| {
             let own = sheet.formula.parts.get(part);

@@ -1,5 +1,6 @@
 //! The phases of the baking programme: minutes, oven, where the heat comes from, fan.
 
+use crate::engine::numerics::saturating_u32;
 use leptos::prelude::*;
 
 use super::HeatContext;
@@ -94,7 +95,7 @@ fn OnePhase(
 }
 
 fn place(phase: usize) -> u32 {
-    u32::try_from(phase).map_or(u32::MAX, |phase| phase.saturating_add(1))
+    saturating_u32(phase).saturating_add(1)
 }
 
 fn reviewed<T>(

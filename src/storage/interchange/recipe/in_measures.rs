@@ -3,7 +3,8 @@
 use super::household::weight;
 use super::measure::MeasureUnit;
 use crate::engine::ingredients::Food;
-use crate::engine::quantity::{Mass, whole};
+use crate::engine::numerics::whole;
+use crate::engine::quantity::Mass;
 
 /// Below so many tablespoons a weight is given in spoons alone.
 const CUPS_FROM: f64 = 4.0;
