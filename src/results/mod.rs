@@ -1,4 +1,4 @@
-//! What follows from a sheet, a kitchen and the log: pure functions, one module a place.
+//! Results of a sheet, a kitchen and the log: pure functions, one module a place.
 //!
 //! Each module has one entry that returns every number its place shows. The page, the worksheet,
 //! paper and the calendar call these entries and assemble nothing themselves. Time is an argument;

@@ -157,8 +157,8 @@ const RYE_LOAF: Example = (
     ],
 );
 
-/// Gives the four examples: the one that opens first, a plain dough, one with eggs, one with a rye
-/// scald. Each has a fixed id, so that two pages opened at once do not add them twice.
+/// Returns the four examples: the one that opens first, a plain dough, one with eggs, one with a
+/// rye scald. Each has a fixed id, so that two pages opened at once do not add them twice.
 #[must_use]
 pub fn examples() -> Vec<(Id, Sheet)> {
     let all = [CHOCOLATE_LOAF, PLAIN_LOAF, EGG_LOAF, RYE_LOAF];

@@ -19,7 +19,7 @@ pub struct Batch {
     pub pieces: NonZeroU16,
     /// Temperature of the syrup at use.
     pub syrup_at: Temperature,
-    /// The tins and how the dough lies in them; `None` without a tin.
+    /// The tins and the layout of the dough in them; `None` without a tin.
     pub tin: Option<TinUse>,
 }
 

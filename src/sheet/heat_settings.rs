@@ -1,4 +1,4 @@
-//! Wishes: what a formula asks of heat, where the kitchen does not decide it.
+//! Heat settings: the temperatures and times of a formula that the kitchen does not decide.
 
 use super::kitchen::Oven;
 use crate::engine::heat::{HeatFrom, Paste, Phase, Shape};
@@ -7,13 +7,13 @@ use crate::engine::quantity::{Length, Mass, Minutes, Temperature, TemperatureCha
 /// What a formula asks of heat.
 #[derive(Clone, Debug, PartialEq)]
 pub struct HeatSettings {
-    /// How warm the dough is to come off the mixer.
+    /// The wanted temperature of the dough off the mixer.
     pub dough: Temperature,
     /// How long it is mixed; `None` leaves it to the kitchen's mixer.
     pub mixing: Option<Minutes>,
     /// How long pastes and preferments stand in the room before they go in.
     pub standing: Minutes,
-    /// How warm the mixing bowl is made beforehand; `None` leaves it as warm as the room.
+    /// The temperature of the mixing bowl, warmed beforehand; `None` is that of the room.
     pub mixing_bowl: Option<Temperature>,
     /// The paste.
     pub paste: PasteSettings,
@@ -28,7 +28,7 @@ pub struct HeatSettings {
 /// How a paste is stirred.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct PasteSettings {
-    /// How warm its bowl is made beforehand; `None` leaves it as warm as the room.
+    /// The temperature of its bowl, warmed beforehand; `None` is that of the room.
     pub bowl: Option<Temperature>,
     /// What the liquid loses between the boil and the bowl.
     pub drop: TemperatureChange,
@@ -43,9 +43,9 @@ pub struct CoolingSettings {
     pub shape: Shape,
     /// Whether a lid with air under it covers it.
     pub lid: bool,
-    /// How long it stays on the bench.
+    /// Its time on the bench.
     pub bench: Minutes,
-    /// How long it then stands in ice water.
+    /// Its time in ice water after that.
     pub ice: Minutes,
 }
 

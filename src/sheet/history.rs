@@ -50,8 +50,8 @@ impl<T: PartialEq> History<T> {
         Arc::clone(&self.now)
     }
 
-    /// Changes the value, as step number `revision`. Successive changes with the same `edit` are one
-    /// step, so that undo removes a number and not its last digit. An equal value is no change.
+    /// Changes the value, as step number `revision`. Successive changes with the same `edit` are
+    /// one step, so that undo removes a number and not its last digit. An equal value is no change.
     pub fn change(&mut self, to: T, edit: Option<&str>, revision: u64) {
         if to == *self.now {
             return;
@@ -68,7 +68,7 @@ impl<T: PartialEq> History<T> {
         self.editing = edit.map(str::to_owned);
     }
 
-    /// Ends the step: the next change is a new step, whatever box it comes from.
+    /// Ends the step: the next change is a new step, in whatever box it is typed.
     pub fn end_step(&mut self) {
         self.editing = None;
     }

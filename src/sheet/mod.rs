@@ -1,4 +1,4 @@
-//! What is kept: formulas with their batch, the kitchen, the day and the log of bakes, as typed data.
+//! Sheet: formulas with their batch, the kitchen, the day and the log of bakes, as typed data.
 //!
 //! Everything here is plain data; the layer `storage` writes it down and reads it back.
 

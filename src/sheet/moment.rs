@@ -1,8 +1,9 @@
 //! A point in time as stored, in milliseconds; the caller provides it.
 
+use crate::engine::numerics::{float_from_i64, whole_i64};
 use std::ops::RangeInclusive;
 
-use crate::engine::quantity::{Instant, OutOfRange, whole};
+use crate::engine::quantity::{Instant, OutOfRange};
 
 /// A moment: whole milliseconds since 1970 began, UTC.
 #[derive(Clone, Copy, Debug, Default, PartialEq, PartialOrd)]
@@ -27,7 +28,7 @@ impl Moment {
         }
     }
 
-    /// Gives milliseconds since 1970 began, UTC.
+    /// Returns milliseconds since 1970 began, UTC.
     #[must_use]
     pub const fn milliseconds(self) -> f64 {
         self.0
@@ -36,18 +37,13 @@ impl Moment {
     /// The moment at which a point in time falls.
     #[must_use]
     pub fn from_instant(at: Instant) -> Self {
-        let high = u32::try_from(at.seconds() >> 16).unwrap_or(0);
-        let low = u32::try_from(at.seconds() & 0xffff).unwrap_or(0);
-        Self((f64::from(high) * 65_536.0 + f64::from(low)) * 1000.0)
+        Self(float_from_i64(at.seconds()) * 1000.0)
     }
 
     /// The point in time, to the second below.
     #[must_use]
     pub fn instant(self) -> Instant {
-        let seconds = libm::floor(self.0 / 1000.0);
-        let high = whole(seconds / 65_536.0);
-        let low = whole(seconds - f64::from(high) * 65_536.0);
-        Instant::held((i64::from(high) << 16) + i64::from(low))
+        Instant::held(whole_i64(self.0 / 1000.0))
     }
 
     /// This moment, or the one just after `earlier` if that is later.

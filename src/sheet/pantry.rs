@@ -64,7 +64,8 @@ impl Pantry {
         self.items.iter().find(|item| item.food == key)
     }
 
-    /// The notes on a food, to be changed; new where there are none, `None` where the pantry is full.
+    /// The notes on a food, to be changed; new where there are none, `None` where the pantry is
+    /// full.
     pub fn item_mut(&mut self, food: &Food) -> Option<&mut PantryItem> {
         let key = FoodKey::of(food);
         let known = self.items.iter().position(|item| item.food == key);

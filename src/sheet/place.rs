@@ -3,12 +3,12 @@
 /// One of the places of the page.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
 pub enum Place {
-    /// What is this dough?
+    /// The place for the formula.
     #[default]
     Formula,
-    /// How much of it, in what?
+    /// The place for the batch and its tins.
     Batch,
-    /// What temperature, and is it safe?
+    /// The place for temperatures and food safety.
     Heat,
     /// Will it run, will it melt?
     Chocolate,

@@ -3,15 +3,16 @@
 /// Makes a name of one line: removes control characters and direction marks, cuts to `most`
 /// characters.
 ///
-/// Letters of every script stay, right-to-left ones included; markup is text like any other. What
-/// is removed can make a name read as something else (Unicode Standard Annex #9).
+/// Letters of every script are kept, right-to-left ones included; markup is text like any other.
+/// What is removed can make a name read as something else (Unicode Standard Annex #9).
 #[must_use]
 pub fn name(text: &str, most: usize) -> String {
     let spaced = text
         .chars()
         .map(|c| if c.is_whitespace() { ' ' } else { c });
-    let kept: String = spaced.filter(|c| !hidden(*c)).collect();
-    kept.trim()
+    let visible: String = spaced.filter(|c| !hidden(*c)).collect();
+    visible
+        .trim()
         .chars()
         .take(most)
         .collect::<String>()
@@ -23,10 +24,10 @@ pub fn name(text: &str, most: usize) -> String {
 #[must_use]
 pub fn note(text: &str, most: usize) -> String {
     let one_kind = text.replace("\r\n", "\n").replace('\r', "\n");
-    let kept = one_kind
+    let visible = one_kind
         .chars()
         .filter(|c| matches!(c, '\n' | '\t') || !hidden(*c));
-    kept.take(most).collect()
+    visible.take(most).collect()
 }
 
 /// Control characters, direction marks and overrides, invisible separators, the byte-order mark.

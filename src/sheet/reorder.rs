@@ -103,7 +103,8 @@ impl Sheet {
         }
     }
 
-    /// Updates the batch target after its line has moved; without the line, the formula is made once.
+    /// Updates the batch target after its line has moved; without the line, the formula is made
+    /// once.
     fn follow(&mut self, moved: impl FnOnce(LineAt) -> Option<LineAt>) {
         if let Some((at, mass)) = self.asked() {
             self.batch.wanted = match moved(at) {

@@ -1,4 +1,4 @@
-//! Tins: the user's own by name, and how a formula lies in them.
+//! Tins: the user's own by name, and the layout of a formula in them.
 
 use std::num::NonZeroU16;
 
@@ -21,7 +21,7 @@ impl SavedTin {
     pub const MOST: usize = 60;
 }
 
-/// The tins of a formula, and how it lies in them.
+/// The tins of a formula, and its layout in them.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct TinUse {
     /// The tins.
@@ -30,7 +30,7 @@ pub struct TinUse {
     pub rows: Option<NonZeroU16>,
     /// Volume of tin for a gram of dough; none leaves it to the kind of bread.
     pub room: Option<SpecificVolume>,
-    /// How many times its first volume the dough has when it goes into the oven.
+    /// The volume of the dough as it goes into the oven, as a multiple of the first.
     pub rise: Factor,
 }
 

@@ -16,10 +16,10 @@ pub struct Trial {
 impl Trial {
     /// Begins a trial from the saved sheet.
     #[must_use]
-    pub fn on(kept: Sheet, revision: u64) -> Self {
+    pub fn on(saved: Sheet, revision: u64) -> Self {
         Self {
-            steps: History::new(kept.clone()),
-            base: kept,
+            steps: History::new(saved.clone()),
+            base: saved,
             revision,
         }
     }
@@ -34,8 +34,8 @@ impl Trial {
 
     /// Whether the saved sheet has changed since the trial began (in another tab).
     #[must_use]
-    pub fn is_parted(&self, kept: &Sheet) -> bool {
-        self.base != *kept
+    pub fn has_diverged(&self, saved: &Sheet) -> bool {
+        self.base != *saved
     }
 
     /// The number of the step that undo would take: the trial's beginning if nothing has changed.

@@ -42,8 +42,8 @@ pub struct Added {
 }
 
 impl Workspace {
-    /// Adds what `other` has and this workspace lacks. Own data stays; data still at its default is
-    /// replaced.
+    /// Adds what `other` has and this workspace lacks. Own data is kept; data still at its default
+    /// is replaced.
     #[must_use]
     pub fn joined_by(mut self, other: &Self) -> (Self, Added) {
         let mut added = Added::default();
@@ -51,22 +51,20 @@ impl Workspace {
             added.kitchens = self.join_kitchens(theirs);
         }
         for saved in &other.tins {
-            let is_here = self.tins.iter().any(|here| here.tin == saved.tin);
-            if !is_here && self.tins.len() < SavedTin::MOST {
+            let is_there = self.tins.iter().any(|own| own.tin == saved.tin);
+            if !is_there && self.tins.len() < SavedTin::MOST {
                 self.tins.push(saved.clone());
                 added.tins += 1;
             }
         }
         added.foods = self.pantry.join(&other.pantry);
-        let untouched = self
-            .class
-            .is_none_or(|here| here == ClassSettings::default());
+        let untouched = self.class.is_none_or(|own| own == ClassSettings::default());
         if untouched && other.class.is_some() && other.class != self.class {
             self.class = other.class;
             added.class = true;
         }
         for (id, settings) in &other.days {
-            if !self.days.iter().any(|(here, _)| here == id) {
+            if !self.days.iter().any(|(own, _)| own == id) {
                 self.days.push((id.clone(), settings.clone()));
                 added.days += 1;
             }
@@ -75,7 +73,7 @@ impl Workspace {
             self.log.resets = other.log.resets;
         }
         for bake in other.log.bakes() {
-            if !self.log.bakes().iter().any(|here| here.id == bake.id) {
+            if !self.log.bakes().iter().any(|own| own.id == bake.id) {
                 self.log.put(bake.clone());
                 added.bakes += 1;
             }
@@ -86,14 +84,14 @@ impl Workspace {
     /// Adds kitchens; returns how many were new.
     fn join_kitchens(&mut self, theirs: &Kitchens) -> usize {
         let untouched = Kitchens::default();
-        let here = self.kitchens.take().unwrap_or_default();
-        if here == untouched {
+        let own = self.kitchens.take().unwrap_or_default();
+        if own == untouched {
             let new = usize::from(*theirs != untouched) * theirs.all().count();
             self.kitchens = Some(theirs.clone());
             return new;
         }
-        let (chosen, before) = (here.chosen(), here.all().count());
-        let mut joined = here;
+        let (chosen, before) = (own.chosen(), own.all().count());
+        let mut joined = own;
         for kitchen in theirs.all() {
             if !joined.all().any(|one| one == kitchen) {
                 joined = joined.with(kitchen.clone());
@@ -115,9 +113,9 @@ impl Pantry {
         let mut new = 0;
         for item in &other.items {
             let room = self.items.len() < Self::MOST;
-            let found = self.items.iter_mut().find(|here| here.food == item.food);
-            if let Some(here) = found {
-                new += usize::from(here.join(item));
+            let found = self.items.iter_mut().find(|own| own.food == item.food);
+            if let Some(own) = found {
+                new += usize::from(own.join(item));
             } else if room {
                 self.items.push(item.clone());
                 new += 1;
@@ -142,8 +140,8 @@ impl PantryItem {
     }
 }
 
-fn take_over(here: &mut Vec<Allergen>, theirs: &[Allergen]) {
-    let new = theirs.iter().filter(|one| !here.contains(one));
+fn take_over(own: &mut Vec<Allergen>, theirs: &[Allergen]) {
+    let new = theirs.iter().filter(|one| !own.contains(one));
     let new: Vec<Allergen> = new.copied().collect();
-    here.extend(new);
+    own.extend(new);
 }

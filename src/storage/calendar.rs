@@ -14,9 +14,9 @@ pub struct Event {
     pub begins: Instant,
     /// When it ends.
     pub ends: Instant,
-    /// What it is called.
+    /// Its name.
     pub summary: String,
-    /// What is said about it; may be empty.
+    /// Its description; may be empty.
     pub description: String,
     /// Whether it is announced as it begins.
     pub announced: bool,

@@ -1,6 +1,6 @@
 //! CSV: the log of bakes as a table that any spreadsheet opens.
 
-use crate::engine::learn::{MeasuredDuration, Weighed};
+use crate::engine::learn::{MeasuredDuration, WeighedLoss};
 use crate::engine::quantity::{Mass, Minutes, Temperature};
 
 use crate::sheet::civil::Zone;
@@ -68,7 +68,7 @@ fn cells(bake: &Bake, zone: &Zone) -> Vec<String> {
     cells
 }
 
-fn weighings(weighed: Option<Weighed>) -> [String; 2] {
+fn weighings(weighed: Option<WeighedLoss>) -> [String; 2] {
     let grams = |mass: Option<Mass>| number(mass.map(Mass::grams));
     [
         grams(weighed.map(|weighed| weighed.before)),

@@ -1,6 +1,6 @@
 //! The stored name of each enum variant. A released name never changes.
 //!
-//! Links keep a choice by its place in these tables, so a new one goes to the end.
+//! Links store a choice by its index in these tables, so a new one is added at the end.
 
 use crate::engine::formula::{Bread, PartKind};
 use crate::engine::heat::{HeatFrom, Material, RuleSet, Shape};

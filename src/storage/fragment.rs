@@ -1,25 +1,25 @@
-//! Fragment: the part of the address behind `#`, which says what is open.
+//! Fragment: the part of the address after `#`, which names what is open.
 
 use crate::sheet::Place;
 
-/// What the part behind `#` asks for.
+/// The meaning of the fragment.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Fragment {
     /// Nothing.
     Empty,
     /// A place.
     Place(Place),
-    /// A formula handed out: the text of a link, not yet opened.
+    /// A shared formula: the text of a link, not yet opened.
     SharedFormula(String),
     /// Something else: a link spoilt on the way, or not ours.
     Unknown,
 }
 
-/// What a handed-out formula begins with.
+/// The prefix of a shared formula.
 const LOAF: &str = "loaf=";
 
 impl Fragment {
-    /// Reads the part behind `#`, with or without the `#`.
+    /// Reads the fragment, with or without the `#`.
     #[must_use]
     pub fn read(text: &str) -> Self {
         let text = text.strip_prefix('#').unwrap_or(text);
@@ -33,7 +33,7 @@ impl Fragment {
         place.map_or(Self::Unknown, Self::Place)
     }
 
-    /// Writes the part behind `#`, with the `#`.
+    /// Writes the fragment, with the `#`.
     #[must_use]
     pub fn write(&self) -> String {
         match self {

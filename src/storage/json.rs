@@ -1,5 +1,6 @@
 //! JSON as it was read: every key kept, in the order written, doubled ones included.
 
+use crate::engine::numerics::float_from_u64;
 use std::borrow::Cow;
 use std::cell::Cell;
 use std::fmt;
@@ -80,11 +81,11 @@ impl<'de> Visitor<'de> for Seed<'_> {
     }
 
     fn visit_u64<E>(self, number: u64) -> Result<Json<'de>, E> {
-        Ok(Json::Number(nearest(number)))
+        Ok(Json::Number(float_from_u64(number)))
     }
 
     fn visit_i64<E>(self, number: i64) -> Result<Json<'de>, E> {
-        let size = nearest(number.unsigned_abs());
+        let size = float_from_u64(number.unsigned_abs());
         Ok(Json::Number(if number < 0 { -size } else { size }))
     }
 
@@ -114,11 +115,4 @@ impl<'de> Visitor<'de> for Seed<'_> {
         }
         Ok(Json::Fields(fields))
     }
-}
-
-/// The nearest `f64` to a whole number: both halves fit exactly, so the sum rounds only once.
-fn nearest(number: u64) -> f64 {
-    let low = u32::try_from(number & 0xffff_ffff).unwrap_or(0);
-    let high = u32::try_from(number >> 32).unwrap_or(0);
-    f64::from(high) * 4_294_967_296.0 + f64::from(low)
 }

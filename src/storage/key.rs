@@ -78,7 +78,8 @@ pub fn of_photo(bake: &Id) -> String {
     format!("{PHOTO}{}", bake.as_text())
 }
 
-/// The key of the trial that an open page (`tab`) has on a formula; on a visitor's copy without one.
+/// The key of the trial that an open page (`tab`) has on a formula; on a visitor's copy without
+/// one.
 #[must_use]
 pub fn of_trial(formula: Option<&Id>, tab: &Id) -> String {
     format!("{}{}", of_trials(formula), tab.as_text())

@@ -1,4 +1,4 @@
-//! How what is kept is stored and sent: records (JSON), links, files, import and export.
+//! How data is stored and sent: records (JSON), links, files, import and export.
 //!
 //! Everything is read back through the same constructors as typing, and a failure says where.
 

@@ -8,7 +8,7 @@ use crate::text::{chart::listed, language::text, name, tr, tr_noop};
 /// An allergen, and what says so.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct AllergenLine {
-    /// What it is called.
+    /// Its name.
     pub name: &'static str,
     /// What says so: "Whole milk; Butter (packet)".
     pub sources: String,
@@ -64,7 +64,7 @@ fn line(row: &AllergenRow, formula: &Formula) -> AllergenLine {
             .map(|line| name::food_short(&line.food).into_owned())
             .unwrap_or_default()
     };
-    let mut told: Vec<String> = Vec::new();
+    let mut foods: Vec<String> = Vec::new();
     for source in &row.sources {
         let one = match *source {
             AllergenSource::Ingredient(at) => of(at),
@@ -72,12 +72,12 @@ fn line(row: &AllergenRow, formula: &Formula) -> AllergenLine {
             AllergenSource::MayContain(at) => tr!("{value} (packet: may contain)", value = of(at)),
             AllergenSource::Kitchen => tr!("your kitchen").to_owned(),
         };
-        if !told.contains(&one) {
-            told.push(one);
+        if !foods.contains(&one) {
+            foods.push(one);
         }
     }
     AllergenLine {
         name: name::allergen(row.allergen),
-        sources: told.join("; "),
+        sources: foods.join("; "),
     }
 }

@@ -1,6 +1,6 @@
 //! The class in words: what each bench weighs, the total, bowls, and the oven's loads.
 
-use crate::engine::class::{Bench, BowlNeed, Class, ClassError, OvenPlan};
+use crate::engine::class::{BenchBatch, BowlNeed, Class, ClassError, OvenPlan};
 use crate::results::batch::class::{ClassResults, ClassWeights, late_load};
 use crate::text::{
     caution::Advice,
@@ -73,7 +73,7 @@ fn title(class: &Class, options: FormatOptions) -> String {
     )
 }
 
-fn bench_title(bench: &Bench, options: FormatOptions) -> String {
+fn bench_title(bench: &BenchBatch, options: FormatOptions) -> String {
     let loaves = counted(bench.loaves.get(), [tr!("loaf"), tr!("loaves")], options);
     if bench.students == 0 {
         return tr!("The teacher’s bench, {loaves}", loaves = loaves);

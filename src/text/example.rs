@@ -3,7 +3,7 @@
 use super::language::tr_dynamic;
 use crate::sheet::{self, Id, Sheet};
 
-/// Gives the example formulas in the language of the page.
+/// Returns the example formulas in the language of the page.
 #[must_use]
 pub fn examples() -> Vec<(Id, Sheet)> {
     let all = sheet::examples().into_iter();

@@ -5,7 +5,7 @@ use crate::text::{chart::listed, tr};
 
 /// Says how many formulas were imported.
 #[must_use]
-pub fn taken_in(formulas: usize) -> String {
+pub fn formulas_imported(formulas: usize) -> String {
     match formulas {
         0 => tr!("No formula in this file could be taken in.").to_owned(),
         1 => tr!("One formula is on your shelf, and open.").to_owned(),

@@ -6,9 +6,9 @@ use crate::engine::formula::{Formula, Line, LineAt};
 use crate::engine::ingredients::{Food, Role};
 use crate::text::{language::text, name, tr};
 
-/// Gives the notes below an ingredient's name: its kind, its actual weight, how it counts.
+/// Returns the notes below an ingredient's name: its kind, its actual weight, how it counts.
 #[must_use]
-pub fn said(line: &Line, options: FormatOptions) -> String {
+pub fn wording(line: &Line, options: FormatOptions) -> String {
     let detail = match &line.food {
         Food::Listed(listed) => text(listed.row().detail),
         Food::Own(_) => tr!("of your own"),
@@ -29,7 +29,7 @@ pub fn said(line: &Line, options: FormatOptions) -> String {
         .join("; ")
 }
 
-/// Gives the letter of a part by its index: A, B, C, …
+/// Returns the letter of a part by its index: A, B, C, …
 #[must_use]
 pub fn mark(part: usize) -> char {
     ('A'..='Z').nth(part).unwrap_or('·')

@@ -28,7 +28,7 @@ pub mod weighing;
 pub mod working;
 
 pub use caution::Advice;
-pub use error::Trouble;
+pub use error::ErrorText;
 pub use format_options::{FormatOptions, NumberStyle};
 pub(crate) use language::{tr, tr_noop};
 pub use unit::{MassUnit, TemperatureUnit, Units};

@@ -29,7 +29,7 @@ pub fn storage_full() -> &'static str {
     )
 }
 
-/// What was kept cannot be read; the file can still be had.
+/// A record cannot be read; it can still be saved to a file.
 #[must_use]
 pub fn storage_damaged() -> &'static str {
     tr!(
@@ -38,7 +38,7 @@ pub fn storage_damaged() -> &'static str {
     )
 }
 
-/// What was kept is of a newer release.
+/// A record is of a newer release.
 #[must_use]
 pub fn storage_newer() -> &'static str {
     tr!(
@@ -80,7 +80,7 @@ pub fn beside_redone() -> &'static str {
     tr!("Done again: the change of plan, bench, class or supplies.")
 }
 
-/// A kitchen was taken away.
+/// A kitchen was removed.
 #[must_use]
 pub fn kitchen_gone() -> &'static str {
     tr!("The kitchen is taken away. Undo brings it back.")
@@ -154,7 +154,7 @@ pub fn new_release() -> &'static str {
     tr!("A newer release is ready. Load it when it suits you; nothing you typed is lost.")
 }
 
-/// A timer is over, told away from the bench.
+/// A timer is over, shown away from the bench.
 #[must_use]
 pub fn timer_over(what: &str) -> String {
     tr!("The time is up: {what}.", what = what)
@@ -166,7 +166,7 @@ pub fn last_good() -> &'static str {
     tr!("These are the last good figures. They follow again once the marked box can be read.")
 }
 
-/// A formula came with a link.
+/// A formula was opened by a link.
 #[must_use]
 pub fn visitor() -> &'static str {
     tr!(

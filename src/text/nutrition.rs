@@ -7,7 +7,7 @@ use crate::text::{format, format_options::FormatOptions, language::text, name, t
 /// A row of the table.
 #[derive(Clone, Debug, PartialEq)]
 pub struct NutritionRow {
-    /// What it is called.
+    /// Its name.
     pub name: &'static str,
     /// One figure for each column.
     pub figures: Vec<String>,
@@ -26,7 +26,7 @@ pub struct NutritionView {
     pub note: &'static str,
 }
 
-/// Stands with every table.
+/// The note below every table.
 const NOTE: &str = tr_noop!(
     "An estimate from composition tables and your labels, with only water lost in \
                     the oven. It is no label in law: for bread that is sold, ask your authority."

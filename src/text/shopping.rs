@@ -1,7 +1,7 @@
 //! The shopping list: what is needed, how many packs, what it costs, and as text to share.
 
 use crate::engine::quantity::Money;
-use crate::engine::shopping::Item;
+use crate::engine::shopping::ShoppingItem;
 use crate::engine::working::Line;
 use crate::results::batch::shopping::ShoppingResults;
 use crate::text::{format, format_options::FormatOptions, name, tr};
@@ -70,7 +70,7 @@ pub fn view(shopping: &ShoppingResults, currency: &str, options: FormatOptions) 
     }
 }
 
-/// What is said of ingredients without a price.
+/// The note on ingredients without a price.
 fn missing(unpriced: u32, options: FormatOptions) -> Option<String> {
     let (count, are) = match unpriced {
         0 => return None,
@@ -90,7 +90,7 @@ fn missing(unpriced: u32, options: FormatOptions) -> Option<String> {
     ))
 }
 
-fn row(item: &Item, currency: &str, options: FormatOptions) -> ShoppingRow {
+fn row(item: &ShoppingItem, currency: &str, options: FormatOptions) -> ShoppingRow {
     let buy = match (item.packs, item.pack) {
         (Some(0), _) => tr!("there is enough").to_owned(),
         (Some(packs), Some(pack)) => {

@@ -5,7 +5,7 @@ use crate::engine::tin::{Across, DoughHeight, Filling, Fullness, Tin, TinError, 
 use crate::engine::working::Line;
 use crate::results::batch::tins::TinResults;
 use crate::text::{
-    Trouble,
+    ErrorText,
     caution::Advice,
     chart::{TinPlan, tin_plan},
     format,
@@ -32,7 +32,7 @@ pub struct TinView {
     pub height: String,
     /// How pieces lie, or why they cannot be laid out.
     pub plan: Result<TinPlan, String>,
-    /// Said where pieces do not share out evenly among tins.
+    /// The note where pieces do not divide evenly among tins.
     pub uneven: Option<String>,
     /// The steps that lead to the dough for the tins.
     pub working: Vec<Line>,
@@ -44,7 +44,7 @@ pub struct TinView {
 #[must_use]
 pub fn view(tins: &TinResults, options: FormatOptions) -> TinView {
     let filled = tins.filling.as_ref();
-    let told = |error: &TinError| error.sentence(options);
+    let explain = |error: &TinError| error.sentence(options);
     let figure = |look: &dyn Fn(&Filling) -> Option<String>| {
         let found = filled.ok().and_then(look);
         found.unwrap_or_else(|| tr!("not known").to_owned())
@@ -53,7 +53,7 @@ pub fn view(tins: &TinResults, options: FormatOptions) -> TinView {
     TinView {
         room: match filled {
             Ok(filled) => format::volume(filled.volume, options),
-            Err(error) => told(error),
+            Err(error) => explain(error),
         },
         wanted: figure(&|filled| Some(format::mass(filled.all, options))),
         found: figure(&|filled| Some(format::room(filled.found?, options))),
@@ -62,11 +62,11 @@ pub fn view(tins: &TinResults, options: FormatOptions) -> TinView {
         advice: filled.ok().and_then(|one| advice(one, options)),
         height: match &tins.height {
             Ok(found) => height(found, lidded, options),
-            Err(error) => told(error),
+            Err(error) => explain(error),
         },
         plan: match &tins.layout {
             Ok(layout) => Ok(tin_plan(layout, options)),
-            Err(error) => Err(told(error)),
+            Err(error) => Err(explain(error)),
         },
         uneven: tins.uneven.map(|pieces| {
             tr!(

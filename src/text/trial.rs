@@ -1,4 +1,4 @@
-//! A trial in words: what it changes of the formula that is kept.
+//! A trial in words: what it changes of the saved formula.
 
 use super::format_options::FormatOptions;
 use super::{format, name};
@@ -9,25 +9,25 @@ use crate::text::tr;
 /// What a trial changes: "Water in Scalded paste, 150 g → 160 g"; how many things, where it is
 /// more than one.
 #[must_use]
-pub fn changed(kept: &Sheet, tried: &Sheet, options: FormatOptions) -> String {
-    let compared = Compared::of(&kept.formula, &tried.formula, Form::AsWritten);
+pub fn changed(saved: &Sheet, tried: &Sheet, options: FormatOptions) -> String {
+    let compared = Compared::of(&saved.formula, &tried.formula, Form::AsWritten);
     let moved: Vec<&LinePair> = compared
         .lines
         .iter()
         .filter(|pair| pair.sides.old != pair.sides.new)
         .collect();
     match moved.as_slice() {
-        [] if kept == tried => tr!("nothing is changed yet").to_owned(),
+        [] if saved == tried => tr!("nothing is changed yet").to_owned(),
         [] => tr!("the formula’s weights are as they were").to_owned(),
-        [pair] => one(pair, &kept.formula, &tried.formula, options),
+        [pair] => one(pair, &saved.formula, &tried.formula, options),
         several => tr!("{value} ingredients changed", value = several.len()),
     }
 }
 
-fn one(pair: &LinePair, kept: &Formula, tried: &Formula, options: FormatOptions) -> String {
+fn one(pair: &LinePair, saved: &Formula, tried: &Formula, options: FormatOptions) -> String {
     let line = match (pair.new_at, pair.old_at) {
         (Some(at), _) => tried.line(at),
-        (None, Some(at)) => kept.line(at),
+        (None, Some(at)) => saved.line(at),
         (None, None) => None,
     };
     let food = line

@@ -225,8 +225,8 @@ pub struct Units {
 
 impl From<crate::sheet::Units> for Units {
     /// The units of the one switch in the settings.
-    fn from(kept: crate::sheet::Units) -> Self {
-        match kept {
+    fn from(stored: crate::sheet::Units) -> Self {
+        match stored {
             crate::sheet::Units::Grams => Self::default(),
             crate::sheet::Units::Ounces => Self {
                 mass: MassUnit::Ounces,

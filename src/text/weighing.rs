@@ -1,17 +1,17 @@
-//! Weighing: a line of the batch as it goes on the scale, and what the scale does to the dough.
+//! Weighing: a line of the batch as it is weighed, and the effect of the scale's rounding.
 
 use super::format_options::FormatOptions;
 use super::{format, name};
 use crate::engine::batch::{Divided, Losses, Pieces, Portion, Rounded, RoundedLine, ScaleReading};
 use crate::text::tr;
 
-/// A line of the batch as it goes on the scale.
+/// A line of the batch as it is weighed.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Weighed {
     /// What the scale shows: "312 g"; what is below it.
     pub shows: String,
     /// What is exact, and what rounding does.
-    pub said: String,
+    pub wording: String,
     /// Whether the error passes what needs no thought.
     pub off: bool,
 }
@@ -43,10 +43,10 @@ pub fn part_weights(rounded: &Rounded, options: FormatOptions) -> Vec<PartWeight
     all.filter(|part| !part.lines.is_empty()).collect()
 }
 
-/// A line of the batch as it goes on the scale.
+/// A line of the batch as it is weighed.
 #[must_use]
 pub fn line(line: &RoundedLine, options: FormatOptions) -> Weighed {
-    let mut said = vec![tr!(
+    let mut wording = vec![tr!(
         "exact {value}",
         value = format::mass(line.exact, options)
     )];
@@ -56,7 +56,7 @@ pub fn line(line: &RoundedLine, options: FormatOptions) -> Weighed {
     };
     if line.weighed != line.exact {
         let error = format::mass_difference(line.error, options);
-        said.push(match line.error_share {
+        wording.push(match line.error_share {
             Some(share) if line.aids.is_some() && line.reading == ScaleReading::AsWeighed => {
                 tr!(
                     "{error}, {value} off",
@@ -67,13 +67,13 @@ pub fn line(line: &RoundedLine, options: FormatOptions) -> Weighed {
             Some(_) | None => error,
         });
     }
-    said.extend(percentage(line, options));
+    wording.extend(percentage(line, options));
     if line.on_pocket_scale {
-        said.push(tr!("pocket scale").to_owned());
+        wording.push(tr!("pocket scale").to_owned());
     }
     Weighed {
         shows,
-        said: said.join(" · "),
+        wording: wording.join(" · "),
         off: line.aids.is_some(),
     }
 }

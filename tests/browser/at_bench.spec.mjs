@@ -5,7 +5,7 @@ import { axe, breaches, ready, shot } from './launch.mjs';
 import { plain } from './pages/batch.mjs';
 import { Formula } from './pages/formula.mjs';
 import { onFriday } from './pages/day.mjs';
-import { counts, drawn, until } from './pages/app_page.mjs';
+import { counts, drawn, holds, is, isInvalid, until } from './pages/app_page.mjs';
 import { test } from './registry.mjs';
 
 /// Runs in the page before it opens: notes each shake.
@@ -79,7 +79,7 @@ test('a paste that is not cold enough must wait, and its timer is set with one t
   await box.fill('4');
   await until(() => step(day), (said) => /it can go on/.test(said), 'cold enough');
   await box.fill('99999');
-  assert.equal(await box.getAttribute('aria-invalid'), 'true');
+  await isInvalid(box);
 });
 
 test('a bake that runs late says what gives way, and one tap moves the table', async (session) => {
@@ -101,12 +101,12 @@ test('when a step really began can be put right, and the plan follows', async (s
   await day.goTo('Bulk rise');
   await day.startTimer();
   const box = page.getByLabel('Really begun at');
-  assert.equal(await box.inputValue(), '17:00');
+  await holds(box, '17:00');
   await box.fill('16:40');
   await box.dispatchEvent('change');
   await page.reload();
   await ready(page);
-  assert.equal(await box.inputValue(), '16:40');
+  await holds(box, '16:40');
 });
 
 test('a bake of another formula keeps its bench, and is found again', async (session) => {
@@ -118,10 +118,10 @@ test('a bake of another formula keeps its bench, and is found again', async (ses
   await formula.dialog.getByRole('button', { name: /Rye scald loaf/ }).first().click();
   await formula.dialog.waitFor({ state: 'hidden' });
   await page.getByText(/A bake of “Lantern Lane chocolate loaf” is under way/).waitFor();
-  assert.ok((await day.listed()).length > 5, 'the plan of the other formula stands');
+  await until(() => day.listed(), (steps) => steps.length > 5, 'the plan of the other formula stands');
   await page.getByRole('button', { name: 'Open its formula and go to the bench' }).click();
   await day.bench.waitFor();
-  assert.equal(await day.at(), first);
+  await is(() => day.at(), first);
 });
 
 test('a trial of more yeast shows old beside new in the head, and the known rises stay those of their dough', async (session) => {

@@ -2,8 +2,8 @@
 
 import assert from 'node:assert/strict';
 import { axe, shot } from './launch.mjs';
-import { BatchPage, plain, whole } from './pages/batch.mjs';
-import { reads } from './pages/app_page.mjs';
+import { BatchPage, whole } from './pages/batch.mjs';
+import { holds, is, isInvalid, reads, until } from './pages/app_page.mjs';
 import { test } from './registry.mjs';
 
 const SCREENS = ['phone', 'wide'];
@@ -22,9 +22,9 @@ async function nineOfSeventy(session, screen, options) {
 for (const screen of SCREENS) {
   test(`scaled to 9 pieces of 70 g (${screen})`, async (session) => {
     const { page, batch } = await nineOfSeventy(session, screen);
-    assert.equal(plain(await batch.key('Dough to mix')), '639 g');
-    assert.equal(plain(await batch.key('Pieces')), '9 × 70 g');
-    assert.equal(plain(await batch.key('Of the formula')), '× 0.6876');
+    await is(() => batch.key('Dough to mix'), '639 g');
+    await is(() => batch.key('Pieces'), '9 × 70 g');
+    await is(() => batch.key('Of the formula'), '× 0.6876');
     await shot(page, `batch-${screen}`);
   });
 }
@@ -33,28 +33,26 @@ for (const screen of SCREENS) {
 /// 8.66 g, so 9 g.
 test('what is below the scale is told, with a pocket scale and a yeast solution', async (session) => {
   const { page, batch } = await nineOfSeventy(session, 'phone');
-  const { shows, said } = await batch.line('Night dough', /yeast/i);
-  assert.equal(shows, 'below the scale');
-  assert.match(said, /exact 0\.41 g/);
+  const yeast = (look) => async () => (await batch.line('Night dough', /yeast/i))[look];
+  await is(yeast('shows'), 'below the scale');
+  await until(yeast('said'), (said) => /exact 0\.41 g/.test(said), 'the exact weight');
   const cures = batch.card('Hard to weigh');
   const cure = cures.getByRole('group').filter({ hasText: 'Night dough' });
-  const advice = plain(await cure.innerText());
-  assert.match(advice, /0\.42 g on a pocket scale that steps by 0\.02 g/);
-  assert.match(advice, /weigh 9 g of that/);
+  await reads(cure, /0\.42 g on a pocket scale that steps by 0\.02 g/);
+  await reads(cure, /weigh 9 g of that/);
   await page.getByRole('combobox', { name: /Pocket scale/ }).selectOption({ label: '0.01\u00a0g' });
-  const after = await batch.line('Night dough', /yeast/i);
-  assert.equal(after.shows, '0.41 g');
+  await is(yeast('shows'), '0.41 g');
   await cure.waitFor({ state: 'detached' });
   await page.reload();
-  assert.equal((await batch.line('Night dough', /yeast/i)).shows, '0.41 g', 'the pocket scale is kept');
+  await is(yeast('shows'), '0.41 g', 'the pocket scale is kept');
 });
 
 /// 58 × 0.6876 = 39.88 g, so 40 g with +0.12 g.
 test('each line shows the exact weight, the scale’s, and the error', async (session) => {
   const { page, batch } = await nineOfSeventy(session, 'wide');
-  const { shows, said } = await batch.line('Scald', /flour/i);
-  assert.equal(shows, '40 g');
-  assert.match(said, /exact 39\.9 g · \+0\.12 g/);
+  const flour = (look) => async () => (await batch.line('Scald', /flour/i))[look];
+  await is(flour('shows'), '40 g');
+  await until(flour('said'), (said) => /exact 39\.9 g · \+0\.12 g/.test(said), 'exact weight and error');
   await batch.card('To weigh: Scald').getByRole('button', { name: /flour/i }).first().click();
   const dialog = page.getByRole('dialog');
   await dialog.getByText(/m\s×\sf/).first().waitFor();
@@ -65,44 +63,45 @@ test('each line shows the exact weight, the scale’s, and the error', async (se
 test('the dough on the bench divides into pieces that add up to it', async (session) => {
   const { batch } = await nineOfSeventy(session, 'phone');
   await batch.box('Dough really on the bench').fill('631');
-  const text = plain(await batch.card('Dividing').innerText());
-  assert.match(text, /1 of 71 g, 8 of 70 g/);
-  assert.match(text, /631 g in all/);
+  await reads(batch.card('Dividing'), /1 of 71 g, 8 of 70 g/);
+  await reads(batch.card('Dividing'), /631 g in all/);
 });
 
 test('another way of asking keeps what was typed in the others, readable or not', async (session) => {
   const { batch } = await nineOfSeventy(session, 'phone');
-  const mixed = await batch.key('Dough to mix');
+  const mixed = '639 g';
+  await is(() => batch.key('Dough to mix'), mixed);
   await batch.ask('A class');
-  assert.equal(await batch.key('Dough to mix'), mixed, 'the batch is as large as before');
+  await is(() => batch.key('Dough to mix'), mixed, 'the batch is as large as before');
   await batch.box('Students').fill('12');
   await batch.ask('Pieces');
-  assert.equal(await batch.box('Pieces').inputValue(), '9');
-  assert.equal(await batch.box('Dough in each').inputValue(), '70');
+  await holds(batch.box('Pieces'), '9');
+  await holds(batch.box('Dough in each'), '70');
   await batch.box('Dough in each').fill('seventy');
   await batch.ask('A class');
-  assert.equal(await batch.box('Students').inputValue(), '12');
+  await holds(batch.box('Students'), '12');
   await batch.ask('Pieces');
-  assert.equal(await batch.box('Dough in each').inputValue(), 'seventy');
-  assert.equal(await batch.box('Dough in each').getAttribute('aria-invalid'), 'true');
+  await holds(batch.box('Dough in each'), 'seventy');
+  await isInvalid(batch.box('Dough in each'));
 });
 
 test('losses that take all of the dough are refused in words at the box', async (session) => {
   const { page, batch } = await nineOfSeventy(session, 'phone');
-  const mixed = await batch.key('Dough to mix');
+  const mixed = '639 g';
+  await is(() => batch.key('Dough to mix'), mixed);
   await page.getByText('Losses', { exact: true }).click();
   await batch.box('Left in bowls, of the dough').fill('100');
-  assert.equal(await batch.box('Left in bowls, of the dough').getAttribute('aria-invalid'), 'true');
-  assert.equal(await batch.key('Dough to mix'), mixed, 'the last good figure stays');
+  await isInvalid(batch.box('Left in bowls, of the dough'));
+  await is(() => batch.key('Dough to mix'), mixed, 'the last good figure stays');
 });
 
 test('the batch becomes the formula, and undo brings the old weights back', async (session) => {
   const { page, batch } = await nineOfSeventy(session, 'phone');
   await page.getByRole('button', { name: 'Make this the formula' }).click();
-  assert.equal(plain(await batch.key('Of the formula')), '× 1');
-  assert.equal(plain(await batch.key('Dough to mix')), '639 g');
+  await is(() => batch.key('Of the formula'), '× 1');
+  await is(() => batch.key('Dough to mix'), '639 g');
   await page.getByRole('button', { name: 'Undo' }).click();
-  assert.equal(plain(await batch.key('Of the formula')), '× 0.6876');
+  await is(() => batch.key('Of the formula'), '× 0.6876');
 });
 
 for (const screen of SCREENS) {

@@ -2,9 +2,9 @@
 
 import assert from 'node:assert/strict';
 import { axe, shot } from './launch.mjs';
-import { plain, whole } from './pages/batch.mjs';
+import { whole } from './pages/batch.mjs';
 import { ChocolatePage } from './pages/chocolate.mjs';
-import { reads } from './pages/app_page.mjs';
+import { holds, reads, until } from './pages/app_page.mjs';
 import { test } from './registry.mjs';
 
 const SCREENS = ['phone', 'wide'];
@@ -21,12 +21,11 @@ for (const screen of SCREENS) {
     const before = Number(await liquid.inputValue());
     const thickness = Number(await chocolate.box('Thickness').inputValue());
     await chocolate.box('Thickness').fill(String(thickness / 2));
-    const more = Number(await liquid.inputValue());
-    assert.ok(more > before, `${more} g thins more than ${before} g`);
+    await until(async () => Number(await liquid.inputValue()), (more) => more > before, `more than ${before} g thins it`);
     await liquid.fill(String(before));
-    assert.equal(Number(await chocolate.box('Thickness').inputValue()), thickness);
+    await until(async () => Number(await chocolate.box('Thickness').inputValue()), (seen) => seen === thickness, 'and back');
     await chocolate.box('Chocolate to 1 of liquid').fill('2');
-    assert.equal(await liquid.inputValue(), '32', 'half of the 64 g of chocolate');
+    await holds(liquid, '32', 'half of the 64 g of chocolate');
     await shot(page, `chocolate-${screen}`);
   });
 }
@@ -34,16 +33,14 @@ for (const screen of SCREENS) {
 test('what the syrup should do pours its liquid', async (session) => {
   const { page, chocolate } = await open(session);
   await page.getByRole('radio', { name: 'Dip or brush' }).check();
-  const thickness = Number(await chocolate.box('Thickness').inputValue());
-  assert.ok(thickness >= 0.06 && thickness < 0.15, String(thickness));
+  await until(async () => Number(await chocolate.box('Thickness').inputValue()), (thickness) => thickness >= 0.06 && thickness < 0.15, 'it dips');
   await reads(chocolate.card('Will it run?'), /coats what is dipped or brushed/);
 });
 
 test('too little liquid is told as seizing, with how much it takes', async (session) => {
   const { chocolate } = await open(session);
   await chocolate.box('Water, weight').fill('4');
-  const advice = plain(await chocolate.card('It seizes').innerText());
-  assert.match(advice, /Pour at least [\d.]+ g/);
+  const advice = await reads(chocolate.card('It seizes'), /Pour at least [\d.]+ g/);
   await reads(chocolate.card('Will it run?'), /It seizes below [\d.]+ g of liquid, and [\d.]+ g is missing/);
   const least = Number(advice.match(/at least ([\d.]+)/)[1]);
   await chocolate.box('Water, weight').fill(String(least + 1));
@@ -53,8 +50,8 @@ test('too little liquid is told as seizing, with how much it takes', async (sess
 test('the filling is set in each piece, in all or as a share, and undone', async (session) => {
   const { page, chocolate } = await open(session);
   await chocolate.box('In each piece').fill('8');
-  const total = Number(await chocolate.box('To make in all').inputValue());
-  assert.ok(Math.abs(total - 80 / 0.93) < 0.01, `10 pieces of 8 g, 7 % staying behind: ${total}`);
+  const total = async () => Number(await chocolate.box('To make in all').inputValue());
+  await until(total, (grams) => Math.abs(grams - 80 / 0.93) < 0.01, '10 pieces of 8 g, 7 % staying behind');
   await chocolate.box('In each piece').fill('20');
   await chocolate.card('Much filling').waitFor();
   await page.getByRole('button', { name: 'Undo' }).click();
@@ -68,8 +65,7 @@ test('a formula with no syrup is offered one, in one step that can be undone', a
   await page.getByRole('dialog').getByRole('button', { name: /Remove/ }).click();
   await chocolate.open();
   await page.getByRole('button', { name: 'Add a syrup' }).click();
-  const thickness = Number(await chocolate.box('Thickness').inputValue());
-  assert.ok(thickness >= 0.15 && thickness < 1, `it drizzles: ${thickness}`);
+  await until(async () => Number(await chocolate.box('Thickness').inputValue()), (thickness) => thickness >= 0.15 && thickness < 1, 'it drizzles');
   await page.getByRole('button', { name: 'Undo' }).click();
   await page.getByRole('button', { name: 'Add a syrup' }).waitFor();
 });

@@ -19,11 +19,11 @@ async function teach(session) {
   await page.locator('summary').filter({ hasText: 'Class' }).click();
   await page.getByRole('textbox', { name: /^Students in the room/ }).fill('12');
   await page.getByRole('textbox', { name: /^At one bench/ }).fill('2');
-  await reads(page.locator('#class'), /12 students at 6 benches, 13 loaves/);
+  await reads(page.getByRole('main').getByRole('group').filter({ has: page.getByText('Class', { exact: true }) }), /12 students at 6 benches, 13 loaves/);
   const out = await new Share(new AppPage(page)).open();
   const link = await out.link();
   await page.getByRole('button', { name: 'Print the class sheet (A4 or Letter)' }).click();
-  await page.locator('.class-sheet').waitFor({ state: 'attached' });
+  await page.getByRole('article', { includeHidden: true }).waitFor({ state: 'attached' });
   const printed = read(await page.pdf({ format: 'A4', margin: EDGES }), 'story-class-sheet.pdf');
   const code = out.dialog.getByRole('img', { name: /A square code/ });
   await code.evaluate((drawn) => drawn.scrollIntoView({ block: 'center' }));
@@ -84,7 +84,7 @@ async function scaleToOwnTin(page) {
   // Pieces can be asked for as well, with nothing to set up before.
   await page.getByRole('combobox', { name: 'Ask for it by' }).selectOption({ label: 'Pieces' });
   await page.getByRole('textbox', { name: /^Pieces/ }).first().fill('7');
-  assert.match(await weights(page), /7 × /);
+  await until(() => weights(page), (now) => /7 × /.test(now), 'seven pieces');
 }
 
 test('a visitor tries something, looks how a figure came about, and nothing is kept by that', async (session) => {

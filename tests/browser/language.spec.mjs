@@ -5,7 +5,7 @@ import { breaches, cached, ready } from './launch.mjs';
 import { test } from './registry.mjs';
 import { Formula } from './pages/formula.mjs';
 import { Settings } from './pages/settings.mjs';
-import { drawn } from './pages/app_page.mjs';
+import { drawn, holds } from './pages/app_page.mjs';
 
 /// Words of the page in each language: places in their order, and the word of the settings.
 const PLACES = {
@@ -42,7 +42,7 @@ test('another language is chosen in the settings, holds at once and at the next 
   assert.equal(await page.getByRole('dialog').isVisible(), true, 'the settings stay open');
   assert.deepEqual((await places(page)).map((word) => word.trim()), PLACES.es);
   await page.keyboard.press('Escape');
-  assert.equal(await page.getByRole('main').getByRole('textbox').first().inputValue(), '12 blocks', 'what cannot be read stays');
+  await holds(page.getByRole('main').getByRole('textbox').first(), '12 blocks', 'what cannot be read stays');
   await page.reload();
   await ready(page);
   assert.equal(await settings.language(), 'es');

@@ -5,7 +5,7 @@ import { readFileSync } from 'node:fs';
 import { ready } from './launch.mjs';
 import { Formula } from './pages/formula.mjs';
 import { all } from './pages/storage.mjs';
-import { drawn, until } from './pages/app_page.mjs';
+import { drawn, holds, until } from './pages/app_page.mjs';
 import { test } from './registry.mjs';
 
 /// A link that the first release has written; it opens for ever.
@@ -52,7 +52,7 @@ test('a link opens in a clean profile as a visitor’s copy that can be changed 
   await page.reload();
   await ready(page);
   assert.equal(await app.name(), NAME, 'the copy outlasts a reload, whatever place was looked at');
-  assert.equal(await app.weight('Final <b>dough</b>', 'Whole milk').inputValue(), '150');
+  await holds(app.weight('Final <b>dough</b>', 'Whole milk'), '150');
 });
 
 test('a visitor’s copy is kept with one tap and is there at the next visit', async (session) => {
@@ -122,5 +122,5 @@ test('a link opened while another formula stands open puts nothing of that at ri
   await page.reload();
   await ready(page);
   await drawn(page);
-  assert.equal(await app.weight('Final dough', 'Salt').inputValue(), '9.1');
+  await holds(app.weight('Final dough', 'Salt'), '9.1');
 });

@@ -60,7 +60,7 @@ test('a photo is drawn down, kept with the bake, shown with words for those who 
   await shown.waitFor();
   await day.log.getByRole('button', { name: 'Take the photo away' }).click();
   await shown.waitFor({ state: 'detached' });
-  assert.deepEqual(await photos(page), []);
+  await until(() => photos(page), (left) => left.length === 0, 'the photo is gone');
 });
 
 test('a small photo of any kind the browser knows is not made larger', async (session) => {
@@ -161,7 +161,7 @@ test('a bake taken out of the log comes back with its photo', async (session) =>
   await day.log.getByRole('img').waitFor();
   const before = await all(page);
   await day.log.getByRole('button', { name: 'Take it out of the log' }).click();
-  assert.deepEqual(await photos(page), []);
+  await until(() => photos(page), (left) => left.length === 0, 'the photo is gone');
   await page.getByRole('button', { name: 'Put the bake back that was taken out' }).click();
   assert.deepEqual(await all(page), before);
 });

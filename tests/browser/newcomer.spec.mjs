@@ -3,7 +3,7 @@
 import assert from 'node:assert/strict';
 import { ready } from './launch.mjs';
 import { Formula } from './pages/formula.mjs';
-import { counts, drawn, reads, until } from './pages/app_page.mjs';
+import { counts, drawn, holds, reads, until } from './pages/app_page.mjs';
 import { test } from './registry.mjs';
 
 /// The example's weights in grams, as the class has them; the first ones of each part are its flours.
@@ -111,10 +111,10 @@ test('a box off the screen keeps what is typed into it, and everything follows',
     box.dispatchEvent(new InputEvent('input', { bubbles: true }));
   });
   await until(() => percent.inputValue(), (text) => text !== before, 'its percentage follows');
-  assert.equal(await box.inputValue(), '31,50', 'the text stays as typed');
+  await holds(box, '31,50', 'the text stays as typed');
   await page.page.reload();
   await ready(page.page);
-  assert.equal(await box.inputValue(), '31.5', 'and is kept');
+  await holds(box, '31.5', 'and is kept');
 });
 
 test('cards below the parts that do not come are said in words, and one tap asks for them again', async (session) => {
@@ -139,7 +139,7 @@ test('a changed percentage moves the weight, whichever way a number is typed', a
   for (const [typed, percent] of [['30', 30], ['12,5', 12.5], ['7.25 %', 7.25], ['½', 0.5]]) {
     await page.type(page.percent('Final dough', 'White sugar'), typed);
     close(number(await page.weight('Final dough', 'White sugar').inputValue()), (percent * FLOUR) / 100, 0.05, typed);
-    assert.equal(await page.percent('Final dough', 'White sugar').inputValue(), typed, 'the text stays as typed');
+    await holds(page.percent('Final dough', 'White sugar'), typed, 'the text stays as typed');
   }
 });
 

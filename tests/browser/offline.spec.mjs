@@ -31,6 +31,20 @@ test('after the first load the page opens in flight mode: on a reload, in a new 
   }
 });
 
+test('a page that was opened past the worker is served by it a moment later, and works offline', async (session) => {
+  const { context, page } = await session.open('phone');
+  await cached(page);
+  const devtools = await context.newCDPSession(page);
+  await Promise.all([page.waitForEvent('load'), devtools.send('Page.reload', { ignoreCache: true })]);
+  await ready(page);
+  await cached(page);
+  await context.setOffline(true);
+  for (const place of ['Heat', 'Day']) {
+    await page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name: place, exact: true }).click();
+    await page.getByRole('heading', { level: 1, name: place, exact: true }).waitFor({ state: 'attached' });
+  }
+});
+
 test('every file of the page is kept together', async (session) => {
   const { page, address } = await session.open('phone');
   await cached(page);

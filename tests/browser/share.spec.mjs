@@ -58,7 +58,7 @@ for (const [button, paper] of [[CARD, 'A5'], [SHEET, 'A4'], [SHEET, 'Letter']]) 
     const { page, dialog } = await openShare(session);
     const link = await dialog.getByRole('textbox', { name: /^A link/ }).inputValue();
     await dialog.getByRole('button', { name: button, exact: true }).click();
-    await page.locator('.paper').waitFor({ state: 'attached' });
+    await page.getByRole('article', { includeHidden: true }).waitFor({ state: 'attached' });
     const found = await printed(page, paper, button === CARD ? 'card' : 'sheet');
     assert.deepEqual(found.codes, [link]);
     assert.match(found.text, /Lantern Lane chocolate loaf/);
@@ -96,14 +96,14 @@ for (const [parts, paper] of [[3, 'A5'], [5, undefined], [6, 'A4']]) {
     await counts(page.getByText('take more than one page'), 0);
     const link = await out.link();
     await page.getByRole('button', { name: CARD }).click();
-    await page.locator('.paper').waitFor({ state: 'attached' });
+    await page.getByRole('article', { includeHidden: true }).waitFor({ state: 'attached' });
     const card = await printed(page, large ? 'A4' : 'A5', `card-${parts * 8}`);
     if (large) await printed(page, 'Letter', `card-${parts * 8}`);
     assert.deepEqual(card.codes, [link]);
     assert.match(card.text, new RegExp(`Stream number ${parts} of`));
     assert.match(card.text, /Your local food-safety rules/);
     await page.getByRole('button', { name: SHEET }).click();
-    await page.locator('.class-sheet').waitFor({ state: 'attached' });
+    await page.getByRole('article', { includeHidden: true }).filter({ has: page.getByRole('columnheader', { includeHidden: true }) }).waitFor({ state: 'attached' });
     for (const sheet of ['A4', 'Letter']) {
       const found = await printed(page, sheet, `sheet-${parts * 8}`);
       assert.deepEqual(found.codes, [link]);
@@ -173,8 +173,8 @@ test('a recipe is taken in line by line and put on the shelf', async (session) =
   await take('understood.csv');
   await reads(dialog.getByText(/no recipe in the form/), /makes sense up to line 1/);
   await take('unknown_foods.json');
-  const lines = dialog.locator('.recipe-lines');
-  await reads(lines, /1 cup date syrup\s+Nothing published says what one cup/);
+  const line = dialog.getByRole('listitem').filter({ hasText: 'date syrup' });
+  await reads(line, /1 cup date syrup\s+Nothing published says what one cup/);
   await take('whole_page.html');
   await dialog.getByRole('button', { name: 'Put it on the shelf' }).click();
   const at = new AppPage(page);

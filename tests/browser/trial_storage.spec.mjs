@@ -5,7 +5,7 @@ import { readFileSync } from 'node:fs';
 import { ready } from './launch.mjs';
 import { Formula } from './pages/formula.mjs';
 import { keptForGood, openRecord, put, trials } from './pages/storage.mjs';
-import { counts, until } from './pages/app_page.mjs';
+import { counts, holds, is, until } from './pages/app_page.mjs';
 import { test } from './registry.mjs';
 
 const milk = (page) => page.weight('Final dough', 'Whole milk');
@@ -33,12 +33,21 @@ async function waits(page, count) {
   await until(waiting, (seen) => seen === count, 'trials that wait');
 }
 
+/// Waits until so many trials are stored.
+function stored(page, count) {
+  return until(async () => Object.keys(await trials(page.page)).length, (seen) => seen === count, 'trials that are stored');
+}
+
+const noTrials = (page) => stored(page, 0);
+
 /// A trial in which the milk is 160 g in place of 112.
 async function tried(session, at) {
   const visit = await session.open('phone', { at });
   const page = new Formula(visit.page);
   await page.tryOut();
   await page.type(milk(page), '160');
+  const record = async () => JSON.stringify(await trials(page.page));
+  await until(record, (text) => /\b160\b/.test(text), 'the trial is stored');
   return { ...visit, page };
 }
 
@@ -50,18 +59,18 @@ test('a trial is still on after a reload, and the formula is as it was kept', as
     await page.page.reload();
     await ready(page.page);
     await page.trial.getByText(/Whole milk.*112.*160/).waitFor();
-    assert.equal(await milk(page).inputValue(), '160');
-    assert.deepEqual(await page.keyFigures(), figures, 'with old and new beside each figure');
+    await holds(milk(page), '160');
+    await until(async () => JSON.stringify(await page.keyFigures()), (seen) => seen === JSON.stringify(figures), 'old and new beside each figure');
     assert.equal(await kept(page, 'Whole milk'), 112);
-    assert.equal(Object.keys(await trials(page.page)).length, 1, 'it is kept once');
+    await stored(page, 1);
   }
   assert.deepEqual(await keptForGood(page.page), before);
   await page.undo();
-  assert.equal(await milk(page).inputValue(), '112', 'one step back is where it began');
+  await holds(milk(page), '112', 'one step back is where it began');
   await page.redo();
   await page.keepTrial();
-  assert.equal(await kept(page, 'Whole milk'), 160);
-  assert.deepEqual(await trials(page.page), {}, 'kept for good, the trial is gone');
+  await until(() => kept(page, 'Whole milk'), (grams) => grams === 160, 'it is kept');
+  await noTrials(page);
 });
 
 test('a trial waits when its tab is closed, and one that is dropped does not come back', async (session) => {
@@ -71,13 +80,13 @@ test('a trial waits when its tab is closed, and one that is dropped does not com
   await later.trial.getByText(/Whole milk.*112.*160/).waitFor();
   assert.equal(await kept(later, 'Whole milk'), 112);
   await later.dropTrial();
-  assert.deepEqual(await trials(later.page), {});
+  await noTrials(later);
   await later.page.reload();
   await ready(later.page);
   await later.page.waitForLoadState('networkidle');
-  assert.deepEqual(await trials(later.page), {});
+  await noTrials(later);
   await counts(later.trial, 0);
-  assert.equal(await milk(later).inputValue(), '112');
+  await holds(milk(later), '112');
 });
 
 test('a trial whose tab is slow to go is taken up as soon as that is gone', async (session) => {
@@ -87,7 +96,7 @@ test('a trial whose tab is slow to go is taken up as soon as that is gone', asyn
   await counts(other.trial, 0);
   await page.page.close();
   await other.trial.getByText(/Whole milk.*112.*160/).waitFor();
-  assert.equal(Object.keys(await trials(other.page)).length, 1);
+  await stored(other, 1);
 });
 
 test('a trial whose tab goes later changes nothing under the user’s hands, and waits for the next opening', async (session) => {
@@ -98,7 +107,7 @@ test('a trial whose tab goes later changes nothing under the user’s hands, and
   await page.page.close();
   await waits(other, 0);
   await counts(other.trial, 0);
-  assert.equal(await milk(other).inputValue(), '112');
+  await holds(milk(other), '112');
   await other.page.reload();
   await ready(other.page);
   await other.trial.getByText(/Whole milk.*112.*160/).waitFor();
@@ -109,13 +118,13 @@ test('a trial belongs to its tab: another that is open beside it shows the formu
   const other = await another(context, address);
   await waits(other, 1);
   await counts(other.trial, 0);
-  assert.equal(await milk(other).inputValue(), '112');
+  await holds(milk(other), '112');
   await other.tryOut();
   await other.type(salt(other), '9');
-  assert.equal(Object.keys(await trials(page.page)).length, 2, 'each tab keeps its own');
+  await stored(page, 2);
   await other.dropTrial();
-  assert.equal(await milk(page).inputValue(), '160', 'the first goes on');
-  assert.equal(Object.keys(await trials(page.page)).length, 1);
+  await holds(milk(page), '160', 'the first goes on');
+  await stored(page, 1);
 });
 
 test('changed in another tab meanwhile, a trial is kept as a copy, and nothing typed is lost', async (session) => {
@@ -124,16 +133,19 @@ test('changed in another tab meanwhile, a trial is kept as a copy, and nothing t
   await other.type(salt(other), '9.5');
   await page.trial.getByText('changed elsewhere since this trial began').waitFor();
   await counts(page.trial.getByRole('button', { name: 'Keep', exact: true }), 0);
-  assert.equal(await milk(page).inputValue(), '160', 'what is tried stands as it was typed');
+  await holds(milk(page), '160', 'what is tried stands as it was typed');
   await page.trial.getByRole('button', { name: 'Keep as a copy' }).click();
   await page.trial.waitFor({ state: 'hidden' });
-  assert.equal(await page.name(), `Copy of ${NAME}`);
-  assert.deepEqual([await milk(page).inputValue(), await salt(page).inputValue()], ['160', '8.6']);
-  assert.deepEqual([await milk(other).inputValue(), await salt(other).inputValue()], ['112', '9.5'], 'the other tab keeps its own');
-  assert.deepEqual(await trials(page.page), {});
+  await is(() => page.name(), `Copy of ${NAME}`);
+  await holds(milk(page), '160');
+  await holds(salt(page), '8.6');
+  await holds(milk(other), '112', 'the other tab keeps its own');
+  await holds(salt(other), '9.5', 'the other tab keeps its own');
+  await noTrials(page);
   await page.page.reload();
   await ready(page.page);
-  assert.deepEqual([await milk(page).inputValue(), await salt(page).inputValue()], ['160', '8.6']);
+  await holds(milk(page), '160');
+  await holds(salt(page), '8.6');
   await page.openShelf();
   await page.dialog.getByRole('button', { name: new RegExp(`^${NAME}`) }).click();
   await until(() => salt(page).inputValue(), (text) => text === '9.5', 'what the other tab typed is on the shelf');
@@ -148,8 +160,9 @@ test('changed in another tab meanwhile, a trial kept over it is undone to what t
   await page.trial.waitFor({ state: 'hidden' });
   await until(() => milk(other).inputValue(), (text) => text === '160', 'the other tab follows');
   await page.undo();
-  assert.deepEqual([await milk(page).inputValue(), await salt(page).inputValue()], ['112', '9.5']);
-  assert.equal(await kept(page, 'Salt'), 9.5);
+  await holds(milk(page), '112');
+  await holds(salt(page), '9.5');
+  await until(() => kept(page, 'Salt'), (grams) => grams === 9.5, 'and is kept');
 });
 
 test('a formula changed while its trial waited says so when that is taken up', async (session) => {
@@ -161,9 +174,10 @@ test('a formula changed while its trial waited says so when that is taken up', a
   await other.page.reload();
   await ready(other.page);
   await other.trial.getByText('changed elsewhere since this trial began').waitFor();
-  assert.equal(await milk(other).inputValue(), '160');
+  await holds(milk(other), '160');
   await other.dropTrial();
-  assert.deepEqual([await milk(other).inputValue(), await salt(other).inputValue()], ['112', '9.5']);
+  await holds(milk(other), '112');
+  await holds(salt(other), '9.5');
 });
 
 test('a damaged trial keeps no formula from opening, and is left as it is', async (session) => {
@@ -176,7 +190,7 @@ test('a damaged trial keeps no formula from opening, and is left as it is', asyn
     await page.reload();
     await ready(page);
     await formula.notice(/damaged|newer release/).waitFor();
-    assert.equal(await milk(formula).inputValue(), '112');
+    await holds(milk(formula), '112');
     await counts(formula.trial, 0);
     assert.equal((await trials(page))[key], text);
   }
@@ -192,8 +206,8 @@ test('a trial of a formula that came with a link waits for that link', async (se
   await page.reload();
   await ready(page);
   await visit.trial.getByText(/Whole milk.*150/).waitFor();
-  assert.equal(await box.inputValue(), '150');
+  await holds(box, '150');
   await visit.dropTrial();
-  assert.equal(await box.inputValue(), before);
-  assert.deepEqual(await trials(page), {});
+  await holds(box, before);
+  await noTrials(visit);
 });

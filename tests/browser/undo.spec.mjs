@@ -4,10 +4,9 @@ import assert from 'node:assert/strict';
 import { onFriday } from './pages/day.mjs';
 import { Formula } from './pages/formula.mjs';
 import { all } from './pages/storage.mjs';
-import { counts, until } from './pages/app_page.mjs';
+import { counts, holds, until } from './pages/app_page.mjs';
 import { test } from './registry.mjs';
 
-const shows = (box, text) => until(() => box.inputValue(), (shown) => shown === text, `the box shows ${text}`);
 
 /// Types key by key, as on a keyboard.
 async function typed(box, text) {
@@ -28,18 +27,18 @@ test('each box of the class is one step back, in the order of the work, and forw
   await typed(loaves, '3');
   await page.undo();
   await page.page.getByRole('paragraph').filter({ hasText: 'Undone: the last change of plan, bench, class or supplies.' }).waitFor();
-  await shows(loaves, '1');
-  await shows(students, '14');
+  await holds(loaves, '1');
+  await holds(students, '14');
   await page.undo();
-  await shows(students, '12');
-  assert.match((await all(page.page))['softcrumb.class'], /"students":12/, 'and is stored');
+  await holds(students, '12');
+  await until(async () => (await all(page.page))['softcrumb.class'], (text) => /"students":12/.test(text), 'and is stored');
   await page.undo();
   assert.equal(await page.canUndo(), false);
   for (let step = 0; step < 3; step += 1) await page.redo();
-  await shows(students, '14');
-  await shows(loaves, '3');
+  await holds(students, '14');
+  await holds(loaves, '3');
   await page.go('Formula');
-  assert.equal(await salt.inputValue(), '9.1');
+  await holds(salt, '9.1');
 });
 
 test('what is changed after undo is not overwritten by redo', async (session) => {
@@ -51,7 +50,7 @@ test('what is changed after undo is not overwritten by redo', async (session) =>
   await page.undo();
   await page.go('Formula');
   await page.type(page.weight('Final dough', 'Salt'), '9.1');
-  assert.equal(await page.tool('Redo').getAttribute('aria-disabled'), 'true');
+  await until(() => page.tool('Redo').getAttribute('aria-disabled'), (seen) => seen === 'true', 'nothing to redo');
 });
 
 test('what is noted at the bench is taken back, and a bake that is in the log comes to no bench again', async (session) => {
@@ -63,12 +62,12 @@ test('what is noted at the bench is taken back, and a bake that is in the log co
   const before = await warm.inputValue();
   await typed(warm, '22');
   await app.undo();
-  await shows(warm, before);
+  await holds(warm, before);
   await typed(warm, '22');
   await page.getByRole('button', { name: 'Stop here, keep it in the log' }).click();
   await day.log.locator('summary').first().waitFor();
   while (await app.canUndo()) await app.undo();
-  assert.equal((await all(page))['softcrumb.bench'], undefined);
+  await until(async () => (await all(page))['softcrumb.bench'] ?? '', (text) => text === '', 'no bench is stored');
   await counts(day.log.locator('summary'), 1);
 });
 
@@ -79,9 +78,9 @@ test('a time that is not one gives way to the time that holds, and undo brings t
   const before = await asleep.inputValue();
   await asleep.fill('');
   await asleep.blur();
-  await shows(asleep, before);
+  await holds(asleep, before);
   await asleep.fill('21:30');
   await asleep.blur();
   await app.undo();
-  await shows(asleep, before);
+  await holds(asleep, before);
 });

@@ -48,7 +48,7 @@ fn side_by_side(made_of: &Composition) -> f64 {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::with_cases(20_000) })]
+    #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::with_cases(crate::cases::cases(20_000)) })]
 
     /// Even where the door was passed by: a record changed by hand, a line of 1e9 percent.
     #[test]

@@ -8,6 +8,8 @@
     reason = "helpers of a test binary are not 'in tests' to clippy"
 )]
 
+#[path = "../properties/cases.rs"]
+mod cases;
 mod every_label;
 mod labels;
 mod numbers;

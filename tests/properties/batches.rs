@@ -9,15 +9,17 @@ use softcrumb::engine::formula::{Formula, Line, LineAt, Part, PartKind};
 use softcrumb::engine::ingredients::{Food, Listed};
 use softcrumb::engine::quantity::{Factor, Mass, Share};
 
-/// How many cases each property is tried on; two in three and more have an answer.
-const CASES: u32 = 150_000;
+use crate::cases::cases;
+
+/// How many cases each property is tried on; most have an answer.
+pub(crate) const CASES: u32 = 150_000;
 
 /// Flour, rye, water, milk, butter, sugar, salt, dried yeast, dark chocolate.
 pub(crate) const FOODS: [u16; 9] = [1, 41, 200, 300, 500, 700, 800, 902, 1000];
 
 pub(crate) fn runner() -> TestRunner {
     TestRunner::new(Config {
-        cases: CASES,
+        cases: cases(CASES),
         failure_persistence: None,
         ..Config::default()
     })

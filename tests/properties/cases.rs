@@ -1,4 +1,5 @@
-//! How many cases the long sweeps run: a twentieth of them, or the percentage that is asked for.
+//! How many cases a long sweep runs: a twentieth of them, or the percentage that is asked for.
+//! Other test binaries take this file by its path.
 
 /// The number of cases of a sweep that has `full` cases in all.
 ///

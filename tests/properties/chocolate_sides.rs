@@ -2,7 +2,7 @@
 
 use softcrumb::engine::batch::scale;
 use softcrumb::engine::chocolate::{
-    Flow, Handling, Syrup, first_of, set_filling, set_liquid, usual_filling, usual_syrup,
+    Consistency, Flow, Syrup, first_of, set_filling, set_liquid, usual_filling, usual_syrup,
 };
 use softcrumb::engine::formula::PartKind;
 use softcrumb::engine::quantity::{Factor, Mass, Share, Temperature};
@@ -47,7 +47,7 @@ fn liquid_is_set_from_ratio_and_thickness_and_read_back() {
         let read = syrup(&set).chocolate_for_one().unwrap();
         alike(read.number(), ratio, "chocolate to one of liquid");
     }
-    for handling in [Handling::Dips, Handling::Drizzles, Handling::Pipes] {
+    for handling in [Consistency::Dips, Consistency::Drizzles, Consistency::Pipes] {
         let wished = handling.typical().unwrap();
         let needed = now.liquid_for(wished).unwrap();
         let set = set_liquid(&sheet.formula, part, needed.liquid).unwrap();
@@ -77,6 +77,6 @@ fn what_is_offered_to_begin_with_is_usual() {
         let Flow::Flows { handling, .. } = Syrup::of(&syrup, warm).unwrap().flow else {
             panic!("at {celsius} it does not flow");
         };
-        assert_eq!(handling, Handling::Drizzles);
+        assert_eq!(handling, Consistency::Drizzles);
     }
 }

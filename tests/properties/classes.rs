@@ -47,7 +47,7 @@ fn is_whole(sheet: &Sheet, made: &Class) {
     assert_eq!(made.loaves, loaves + u32::from(settings.shown));
     for (part, own) in made.total.parts.iter().enumerate() {
         for (line, written) in own.lines.iter().enumerate() {
-            let of = |bench: &softcrumb::engine::class::Bench| {
+            let of = |bench: &softcrumb::engine::class::BenchBatch| {
                 let one = bench.batch.formula.parts[part].lines[line].mass.grams();
                 one * f64::from(bench.count.get())
             };

@@ -2,8 +2,8 @@
 
 use proptest::prelude::*;
 use softcrumb::engine::formula::{
-    Compared, Figure, Figures, Form, Formula, FormulaError, Hold, Target, WaterLedger, WhatIf,
-    giving_way, reach, set_mass, swap,
+    Compared, Figure, FigureTarget, Figures, Form, Formula, FormulaError, Hold, WaterLedger,
+    WhatIf, giving_way, reach, set_mass, swap,
 };
 use softcrumb::engine::ingredients::{Food, Listed};
 use softcrumb::engine::quantity::{Mass, Share};
@@ -20,7 +20,7 @@ fn mass_of(formula: &Formula, figure: Figure) -> f64 {
 }
 
 proptest! {
-    #![proptest_config(cases(20_000))]
+    #![proptest_config(cases(crate::cases::cases(20_000)))]
 
     #[test]
     fn the_parts_of_the_water_add_up(formula in likely(), steam in 0.0..40.0f64) {
@@ -56,7 +56,7 @@ proptest! {
         let read = |formula: &Formula| {
             Figures::of(formula, Form::AsWritten).share(figure).map(Share::fraction)
         };
-        match reach(&formula, Target::OfFlour(figure, share), at) {
+        match reach(&formula, FigureTarget::OfFlour(figure, share), at) {
             Ok(reached) => {
                 let is = read(&reached.formula).unwrap();
                 prop_assert!(close(is, asked), "{} {}", is, asked);
@@ -84,13 +84,13 @@ proptest! {
     ) {
         let at = giving_way(&formula).unwrap();
         let moisture = Share::from_fraction(moisture).unwrap();
-        if let Ok(reached) = reach(&formula, Target::Moisture(moisture), at) {
+        if let Ok(reached) = reach(&formula, FigureTarget::Moisture(moisture), at) {
             let is = Figures::of(&reached.formula, Form::AsWritten).moisture().unwrap();
             prop_assert!(close(is.fraction(), moisture.fraction()));
         }
         let wanted = Mass::from_grams(dough).unwrap();
         let rest = formula.dough().grams() - formula.line(at).unwrap().mass.grams();
-        match reach(&formula, Target::Weight(Figure::Dough, wanted), at) {
+        match reach(&formula, FigureTarget::Weight(Figure::Dough, wanted), at) {
             Ok(reached) => prop_assert!(close(reached.formula.dough().grams(), dough)),
             Err(_) => prop_assert!(rest > dough),
         }

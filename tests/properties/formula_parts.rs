@@ -29,7 +29,7 @@ fn missing(formula: &Formula, part: usize, like: &Line, factor: f64) -> f64 {
 }
 
 proptest! {
-    #![proptest_config(cases(20_000))]
+    #![proptest_config(cases(crate::cases::cases(20_000)))]
 
     #[test]
     fn a_percentage_leads_back_to_its_weight(

@@ -1,7 +1,7 @@
 //! What cannot be done is refused with its own reason, and the formula is left alone.
 
 use softcrumb::engine::formula::{
-    Basis, Figure, Form, Formula, FormulaError, Hold, LineAt, PartKind, Target, WaterLedger,
+    Basis, Figure, FigureTarget, Form, Formula, FormulaError, Hold, LineAt, PartKind, WaterLedger,
     WhatIf, part_totals, percentage, reach, scald, set_mass, set_part_mass, set_part_share,
     set_paste_ratio, set_percentage, swap,
 };
@@ -125,16 +125,16 @@ fn a_full_formula_takes_no_line_more() {
 
 #[test]
 fn a_target_is_refused_for_what_stands_in_its_way() {
-    let water = |share| Target::OfFlour(Figure::TrueWater, percent(share));
+    let water = |share| FigureTarget::OfFlour(Figure::TrueWater, percent(share));
     // 80 g of water in the paste are 20 % already: 18 % would need 8 g less than none.
     below_zero(reach(&dough(), water(18.0), WATER), "Water", 8.0);
     // Oil brings no water.
     cannot_move(reach(&dough(), water(60.0), OIL), "Sunflower oil");
     // All flour is all flour, however much there is.
-    let all = Target::OfFlour(Figure::Flour, percent(90.0));
+    let all = FigureTarget::OfFlour(Figure::Flour, percent(90.0));
     cannot_move(reach(&dough(), all, FLOUR), "Strong white bread flour");
     // More wheat makes the rye's share smaller, never larger than the whole.
-    let scalded = |share| Target::OfFlour(Figure::ScaldedFlour, percent(share));
+    let scalded = |share| FigureTarget::OfFlour(Figure::ScaldedFlour, percent(share));
     below_zero(
         reach(&dough(), scalded(150.0), FLOUR),
         "Strong white bread flour",
@@ -151,7 +151,7 @@ fn a_target_is_refused_for_what_stands_in_its_way() {
     );
     // What lies on top is no part of the dough.
     cannot_move(reach(&dough(), water(60.0), at(TOPPING, 0)), "White sugar");
-    let light = Target::Weight(Figure::Dough, grams(400.0));
+    let light = FigureTarget::Weight(Figure::Dough, grams(400.0));
     below_zero(reach(&dough(), light, WATER), "Water", 92.0);
 }
 
@@ -184,7 +184,7 @@ fn what_is_not_there_is_named_by_its_place() {
     let no_line = FormulaError::NoSuchLine { at: nowhere };
     let no_part = FormulaError::NoSuchPart { part: 7 };
     let oil = Food::Listed(Listed::numbered(521).unwrap());
-    let target = Target::Weight(Figure::Dough, grams(1.0));
+    let target = FigureTarget::Weight(Figure::Dough, grams(1.0));
     for refused in [
         set_mass(&dough(), nowhere, grams(1.0)),
         set_percentage(&dough(), nowhere, Basis::AllFlour, percent(1.0)),

@@ -7,7 +7,6 @@ use softcrumb::engine::heat::{
 };
 use softcrumb::engine::quantity::{Heat, Length, Mass, SurfaceCoefficient};
 
-use crate::cases;
 use crate::dough::cases;
 use crate::heat_cases::{any_body, any_part, any_stay, celsius, grams, minutes};
 
@@ -33,7 +32,7 @@ fn took(stuff: &ThermalMaterial, mass: Mass, from: f64, to: f64) -> f64 {
 }
 
 proptest! {
-    #![proptest_config(cases(cases::cases(100_000)))]
+    #![proptest_config(cases(crate::cases::cases(100_000)))]
 
     #[test]
     fn heat_is_kept_in_every_mix(

@@ -4,8 +4,8 @@ use proptest::prelude::*;
 use proptest::sample::select;
 use softcrumb::engine::chocolate::{Melting, melt, melt_remedies};
 use softcrumb::engine::heat::{
-    Dough, Grain, Handling, HeatPart, Item, LiquidAnswer, LiquidRange, Material, Matter, Paste,
-    Scalded, Surroundings, ThermalMaterial, Vessel, cook, dough_remedies, dough_temperature,
+    Dough, DoughItem, Grain, HeatPart, LiquidAnswer, LiquidRange, LiquidUse, Material, Matter,
+    Paste, Scalded, Surroundings, ThermalMaterial, Vessel, cook, dough_remedies, dough_temperature,
     liquid_for,
 };
 use softcrumb::engine::ingredients::Listed;
@@ -16,24 +16,26 @@ use crate::heat_cases::{any_body, any_matter, any_part, celsius, grams, minutes}
 
 fn any_dough() -> impl Strategy<Value = Dough> {
     let handlings = [
-        Handling::Water,
-        Handling::Liquid,
-        Handling::Flour,
-        Handling::AsItIs,
+        LiquidUse::Water,
+        LiquidUse::Liquid,
+        LiquidUse::Flour,
+        LiquidUse::AsItIs,
     ];
-    let item = (any_part(), select(handlings.to_vec())).prop_map(|(component, handling)| Item {
-        component,
-        handling,
-    });
-    let standing = (any_body(), any_matter(), 0.0..10.0f64).prop_map(|(body, matter, t)| Item {
-        component: HeatPart {
-            of: "".into(),
-            mass: body.mass,
-            stuff: ThermalMaterial::Food(matter),
-            temperature: celsius(t),
-        },
-        handling: Handling::Standing(body),
-    });
+    let item =
+        (any_part(), select(handlings.to_vec())).prop_map(|(component, handling)| DoughItem {
+            component,
+            handling,
+        });
+    let standing =
+        (any_body(), any_matter(), 0.0..10.0f64).prop_map(|(body, matter, t)| DoughItem {
+            component: HeatPart {
+                of: "".into(),
+                mass: body.mass,
+                stuff: ThermalMaterial::Food(matter),
+                temperature: celsius(t),
+            },
+            handling: LiquidUse::Standing(body),
+        });
     let items = prop::collection::vec(prop_oneof![4 => item, 1 => standing], 1..7);
     (
         items,
@@ -90,7 +92,7 @@ proptest! {
             }
             Err(_) => {
                 let liquid = dough.items.iter().any(|item| {
-                    matches!(item.handling, Handling::Water | Handling::Liquid)
+                    matches!(item.handling, LiquidUse::Water | LiquidUse::Liquid)
                 });
                 // With a liquid only a dough off the thermometer's scale has no answer.
                 prop_assert!(!liquid || dough_temperature(&dough.poured_at(celsius(43.0))).is_err());

@@ -1,7 +1,7 @@
 //! Questions about heat at the ends of every range are answered or refused.
 
 use softcrumb::engine::heat::{
-    Air, Body, Cooling, Dough, Exposure, Handling, HeatPart, Item, Matter, RuleSet, Shape,
+    Air, Body, Cooling, Dough, DoughItem, Exposure, HeatPart, LiquidUse, Matter, RuleSet, Shape,
     ThermalMaterial, advise, boiling_at, boiling_under, cool, follow, ice_for, ice_in_water, mix,
     stand,
 };
@@ -140,7 +140,7 @@ fn advice_on_cooling_and_standing_is_given_for_every_rule_set_and_size() {
 
 #[test]
 fn ice_is_never_more_than_the_water() {
-    let item = |stuff, mass, t, handling| Item {
+    let item = |stuff, mass, t, handling| DoughItem {
         component: HeatPart {
             of: "".into(),
             mass: grams(mass),
@@ -157,13 +157,13 @@ fn ice_is_never_more_than_the_water() {
                         ThermalMaterial::Food(Matter::WATER),
                         water,
                         20.0,
-                        Handling::Water,
+                        LiquidUse::Water,
                     ),
                     item(
                         ThermalMaterial::Food(Matter::WATER),
                         500.0,
                         30.0,
-                        Handling::Flour,
+                        LiquidUse::Flour,
                     ),
                 ],
                 vessel: None,

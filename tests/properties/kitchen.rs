@@ -20,7 +20,7 @@ fn celsius(degrees: f64) -> Temperature {
 }
 
 proptest! {
-    #![proptest_config(cases(4_000))]
+    #![proptest_config(cases(crate::cases::cases(4_000)))]
 
     /// Each item of the bowl is told where it comes from, by its name there.
     #[test]

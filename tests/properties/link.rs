@@ -45,7 +45,7 @@ fn sealed(version: u8, form: u8, body: &[u8]) -> String {
 }
 
 proptest! {
-    #![proptest_config(cases(3_000))]
+    #![proptest_config(cases(crate::cases::cases(3_000)))]
 
     #[test]
     fn generated_doughs_open_from_link_and_record(

@@ -34,6 +34,7 @@ mod plan_by_force;
 mod plan_cases;
 mod plan_loads;
 mod plan_usual;
+mod quantities;
 mod rise;
 mod syrup;
 mod tins;

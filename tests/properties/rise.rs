@@ -27,7 +27,7 @@ fn asked(anchor: ReferenceRise, yeast_activity: f64) -> RiseAsked {
 const LONG: f64 = 80_000.0;
 
 proptest! {
-    #![proptest_config(cases(20_000))]
+    #![proptest_config(cases(crate::cases::cases(20_000)))]
 
     #[test]
     fn a_constant_temperature_is_the_closed_form(
@@ -199,7 +199,7 @@ fn twice_the_yeast_is_twice_as_fast_and_sugar_is_slower() {
     for part in &mut formula.parts {
         for line in &mut part.lines {
             if line.food.role() == softcrumb::engine::ingredients::Role::Yeast {
-                line.mass = line.mass.times(Factor::TWO);
+                line.mass = line.mass + line.mass;
             }
         }
     }
@@ -211,7 +211,7 @@ fn twice_the_yeast_is_twice_as_fast_and_sugar_is_slower() {
         .iter_mut()
         .find(|line| line.food.role() == softcrumb::engine::ingredients::Role::Sugar)
         .unwrap();
-    sugar.mass = sugar.mass.times(Factor::TWO);
+    sugar.mass = sugar.mass + sugar.mass;
     let sweet = yeast_activity(&formula, Form::AsWritten).unwrap();
     assert!(sweet.against(&twice).unwrap().number() < 1.0);
     formula.parts.retain(|part| {

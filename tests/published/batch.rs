@@ -2,7 +2,7 @@
 
 use std::num::{NonZeroU16, NonZeroU32};
 
-use softcrumb::engine::batch::{BatchTarget, Losses, Scaled, Weighing, divide, round, scale};
+use softcrumb::engine::batch::{BatchTarget, Losses, ScaleSettings, Scaled, divide, round, scale};
 use softcrumb::engine::formula::{Formula, Line, LineAt, Part, PartKind};
 use softcrumb::engine::ingredients::{Food, Listed};
 use softcrumb::engine::quantity::{Division, Mass, Share};
@@ -159,7 +159,7 @@ fn losses_are_added_before_dividing_and_taken_off_in_the_oven() {
 #[test]
 fn a_pinch_of_yeast_is_weighed_as_a_solution() {
     let formula = percent(&[(1, 100.0), (200, 60.0), (902, 0.3)]);
-    let weighing = Weighing {
+    let weighing = ScaleSettings {
         main: Division::ONE_GRAM,
         pocket: None,
     };
@@ -207,7 +207,8 @@ fn no_more_than_the_water_bakes_away() {
     }
 }
 
-/// Scales divide by 1, 2 or 5 of a hundredth, a tenth, a gram, and by ten grams; nothing else.
+/// Source: OIML R 76-1 (2006), 4.2.2 (from memory): a scale interval is 1, 2 or 5 times a power of
+/// ten. From a hundredth of a gram to ten grams are those of kitchens.
 #[test]
 fn divisions_are_those_that_scales_have() {
     for printed in [
@@ -218,7 +219,7 @@ fn divisions_are_those_that_scales_have() {
     }
     for printed in ["0", "0.001", "0.03", "0.3", "3", "10.1", "100"] {
         assert!(
-            Weighing::from_masses(grams(number(printed)), None).is_err(),
+            ScaleSettings::from_masses(grams(number(printed)), None).is_err(),
             "{printed}"
         );
     }

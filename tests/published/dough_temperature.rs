@@ -1,8 +1,9 @@
 //! Dough temperatures against facts of the trade.
 
 use softcrumb::engine::heat::{
-    Body, Dough, DoughStep, Handling, HeatPart, Item, LiquidAnswer, LiquidRange, Material, Matter,
-    Shape, Surroundings, ThermalMaterial, Vessel, dough_remedies, dough_temperature, liquid_for,
+    Body, Dough, DoughItem, DoughStep, HeatPart, LiquidAnswer, LiquidRange, LiquidUse, Material,
+    Matter, Shape, Surroundings, ThermalMaterial, Vessel, dough_remedies, dough_temperature,
+    liquid_for,
 };
 use softcrumb::engine::ingredients::Listed;
 use softcrumb::engine::quantity::{Length, Mass, Minutes, Temperature, WarmingRate};
@@ -51,7 +52,7 @@ fn cold_morning() -> Dough {
         Matter::blend(&[(grams(flour_g), flour), (grams(liquid_g), Matter::WATER)]).unwrap()
     };
     let (paste, preferment) = (wet(30.0, 60.0), wet(160.0, 90.0));
-    let item = |component: HeatPart, handling| Item {
+    let item = |component: HeatPart, handling| DoughItem {
         component,
         handling,
     };
@@ -59,19 +60,19 @@ fn cold_morning() -> Dough {
         items: vec![
             item(
                 food("paste", 88.0, paste, 4.0),
-                Handling::Standing(lump(88.0, &paste)),
+                LiquidUse::Standing(lump(88.0, &paste)),
             ),
             item(
                 food("preferment", 250.0, preferment, 4.0),
-                Handling::Standing(lump(250.0, &preferment)),
+                LiquidUse::Standing(lump(250.0, &preferment)),
             ),
-            item(food("milk", 45.0, matter(300), 4.0), Handling::Liquid),
-            item(food("flour", 110.0, flour, 17.0), Handling::Flour),
+            item(food("milk", 45.0, matter(300), 4.0), LiquidUse::Liquid),
+            item(food("flour", 110.0, flour, 17.0), LiquidUse::Flour),
             item(
                 food("sugar and salt", 30.0, matter(300), 17.0),
-                Handling::AsItIs,
+                LiquidUse::AsItIs,
             ),
-            item(food("butter", 30.0, matter(500), 17.0), Handling::AsItIs),
+            item(food("butter", 30.0, matter(500), 17.0), LiquidUse::AsItIs),
         ],
         vessel: Some(Vessel::new(Material::Steel, grams(900.0), celsius(17.0)).unwrap()),
         dry_flour: grams(110.0),
@@ -184,14 +185,14 @@ fn liquid_poured_as_told_makes_the_dough_as_wished() {
 
 /// 500 g of flour at 30 °C, 300 g of water, ten minutes at a fast speed.
 fn warm_kitchen() -> Dough {
-    let item = |component, handling| Item {
+    let item = |component, handling| DoughItem {
         component,
         handling,
     };
     Dough {
         items: vec![
-            item(food("flour", 500.0, matter(1), 30.0), Handling::Flour),
-            item(food("water", 300.0, Matter::WATER, 25.0), Handling::Water),
+            item(food("flour", 500.0, matter(1), 30.0), LiquidUse::Flour),
+            item(food("water", 300.0, Matter::WATER, 25.0), LiquidUse::Water),
         ],
         vessel: None,
         dry_flour: grams(500.0),
@@ -222,14 +223,14 @@ fn ice_in_a_warm_kitchen_brings_the_dough_down_to_its_target() {
     // Put in by hand: the water at 0 °C less the ice, the ice at −18 °C.
     let mut done = dough.poured_at(celsius(0.0));
     done.items[1].component.mass = grams(300.0).less(ice);
-    done.items.push(Item {
+    done.items.push(DoughItem {
         component: HeatPart {
             of: "ice".into(),
             mass: ice,
             stuff: ThermalMaterial::Ice,
             temperature: celsius(-18.0),
         },
-        handling: Handling::AsItIs,
+        handling: LiquidUse::AsItIs,
     });
     agrees_within(
         dough_temperature(&done).unwrap().temperature.celsius(),

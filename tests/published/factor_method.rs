@@ -1,7 +1,8 @@
 //! The handbooks' factor method against their examples, and against the balance of heat.
 
 use softcrumb::engine::heat::{
-    Dough, Handling, HeatPart, Item, Matter, ThermalMaterial, dough_temperature, factor_method,
+    Dough, DoughItem, HeatPart, LiquidUse, Matter, ThermalMaterial, dough_temperature,
+    factor_method,
 };
 use softcrumb::engine::ingredients::Listed;
 use softcrumb::engine::quantity::{Mass, Minutes, Temperature, TemperatureChange, WarmingRate};
@@ -59,13 +60,13 @@ fn the_factor_method_gives_the_water_of_the_handbooks() {
 #[test]
 fn the_factor_method_and_the_balance_agree_within_three_degrees() {
     let items = vec![
-        Item {
+        DoughItem {
             component: food("flour", 1000.0, matter(1), fahrenheit("65").celsius()),
-            handling: Handling::Flour,
+            handling: LiquidUse::Flour,
         },
-        Item {
+        DoughItem {
             component: food("water", 580.0, Matter::WATER, fahrenheit("65").celsius()),
-            handling: Handling::Water,
+            handling: LiquidUse::Water,
         },
     ];
     let dough = Dough {

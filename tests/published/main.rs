@@ -32,6 +32,7 @@ mod paste;
 mod printed;
 mod ripeness;
 mod rise;
+mod rise_of_doughs;
 mod shopping;
 mod specific_heat;
 mod sugar_solution;

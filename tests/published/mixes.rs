@@ -3,7 +3,7 @@
 use softcrumb::engine::heat::{HeatPart, Matter, ThermalMaterial, ice_in_water, mix};
 use softcrumb::engine::quantity::{Heat, Mass, SpecificHeat, Temperature};
 
-use crate::printed::{agrees, agrees_within, number};
+use crate::printed::{agrees, agrees_within, disagrees, number};
 
 fn celsius(t: f64) -> Temperature {
     Temperature::from_celsius(t).unwrap()
@@ -54,13 +54,17 @@ fn ice_in_place_of_water_is_less_than_ice_on_top_of_it() {
     );
 }
 
-/// Source: a bakers' short rule, fall × litres / 80: 30 L from 18 to 13 °C, 1.875 kg printed. The
-/// rule forgets that the melted ice must be warmed and that it replaces water: 1.54 kg are enough.
+/// Source: Gisslen's rule, water × fall / (tap + 112) in °F, for 30 L from 18 to 13 °C.
+///
+/// DISAGREEMENT: a bakers' short rule, fall × litres / 80, prints 1.875 kg. It forgets that the
+/// melted ice must be warmed and that it replaces water, and asks for a fifth too much.
 #[test]
 fn the_short_rule_over_80_asks_for_a_fifth_too_much_ice() {
     let answer = ice_in_water(grams(30_000.0), celsius(18.0), celsius(13.0), celsius(0.0)).unwrap();
-    agrees_within(answer.replacing.grams() / 1000.0, "1.536", 0.005);
-    agrees_within(1.875 / (answer.replacing.grams() / 1000.0), "1.22", 0.01);
+    let gisslen = 30.0 * (64.4 - 55.4) / (64.4 + 112.0);
+    let replacing = answer.replacing.grams() / 1000.0;
+    agrees_within(replacing, &gisslen.to_string(), 0.01);
+    disagrees(replacing, "1.875", 0.78..0.86);
 }
 
 /// Ice in a mix melts: the balance of the mix and the closed rule for ice water are one.

@@ -1,8 +1,8 @@
 //! Numerical methods against numpy, scipy and closed forms.
 
 use softcrumb::engine::numerics::{
-    first_crossing, first_integer, first_true, interpolate, robust_mean, root, segment,
-    try_first_true,
+    first_crossing, first_integer, first_true, halve_integers, interpolate, robust_mean, root,
+    segment, try_first_true,
 };
 
 use crate::printed::agrees;
@@ -111,6 +111,20 @@ fn a_whole_number_is_found_to_the_unit() {
             Some(edge)
         );
     }
+}
+
+/// Closed form: of a threshold anywhere in 17 h, the answer is at most one minute above it.
+#[test]
+fn whole_numbers_are_halved_to_the_step() {
+    for threshold in [1, 59, 60, 61, 30_000, 61_199, 61_200] {
+        let found = halve_integers(0, 61_200, 60, |x| x >= threshold);
+        assert!(
+            (threshold..threshold + 60).contains(&found),
+            "{found} for {threshold}"
+        );
+    }
+    assert_eq!(halve_integers(5, 9, 4, |_| panic!("evaluated")), 9);
+    assert_eq!(halve_integers(5, 7, 0, |x| x >= 6), 6);
 }
 
 /// Source: `scipy.stats.median_abs_deviation` of scipy 1.17.1 for the limits, `numpy.mean` and

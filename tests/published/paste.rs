@@ -1,7 +1,7 @@
 //! Pastes against facts of the trade.
 
 use softcrumb::engine::heat::{
-    Grain, Limit, Material, Matter, Paste, PasteRemedy, Scalded, Vessel, boiling_at, cook,
+    Grain, Material, Matter, Paste, PasteLimit, PasteRemedy, Scalded, Vessel, boiling_at, cook,
     latent_heat_of_boiling, steam_loss,
 };
 use softcrumb::engine::ingredients::Listed;
@@ -55,7 +55,7 @@ fn a_cold_heavy_bowl_misses_65_and_a_warmed_one_does_not() {
     let cold = cook(&paste(1.2, heavy_bowl(18.0))).unwrap();
     assert!(cold.temperature.celsius() < 65.0, "{:?}", cold.temperature);
     assert!(cold.cooked.fraction() < 0.5);
-    assert_eq!(cold.flours[0].limit, Limit::Temperature);
+    assert_eq!(cold.flours[0].limit, PasteLimit::Temperature);
     let warmed = cold.remedies.iter().find_map(|remedy| match remedy {
         PasteRemedy::WarmBowl { to } => Some(*to),
         PasteRemedy::MoreHeat { .. }
@@ -109,8 +109,8 @@ fn rice_misses_where_wheat_is_done() {
         "{:?}",
         cooked.temperature
     );
-    assert_eq!(cooked.flours[0].limit, Limit::None);
-    assert_eq!(cooked.flours[1].limit, Limit::Temperature);
+    assert_eq!(cooked.flours[0].limit, PasteLimit::None);
+    assert_eq!(cooked.flours[1].limit, PasteLimit::Temperature);
     assert!(
         matches!(cooked.remedies.last(), Some(PasteRemedy::Stove { to, .. }) if to.celsius() > 75.0)
     );

@@ -47,6 +47,19 @@ pub(crate) fn agrees_within(value: f64, printed: &str, allowed: f64) {
     );
 }
 
+/// Marks a disagreement: `value` misses a printed number, and lies this many times as high.
+///
+/// The caller says on the doc line why; where the two come to agree, the mark is to be taken away.
+#[track_caller]
+pub(crate) fn disagrees(value: f64, printed: &str, apart: std::ops::Range<f64>) {
+    let times = value / number(printed);
+    assert!(!apart.contains(&1.0), "{apart:?} is no disagreement");
+    assert!(
+        apart.contains(&times),
+        "{value} is {times} times {printed}, not {apart:?} times"
+    );
+}
+
 #[test]
 fn half_of_the_last_printed_digit_is_what_may_differ() {
     agrees(59.149, "59.1");

@@ -1,7 +1,7 @@
 //! Syrup: thickness, seizing and the handbook's rule, against what is known of them.
 
 use softcrumb::engine::chocolate::{
-    ChocolateError, ChocolatePart, Flow, Handling, Portioned, Syrup, SyrupModel,
+    ChocolateError, ChocolatePart, Consistency, Flow, Portioned, Syrup, SyrupModel,
 };
 use softcrumb::engine::formula::{Line, Part, PartKind};
 use softcrumb::engine::ingredients::{Composition, Food, Listed};
@@ -51,7 +51,7 @@ fn thickness(syrup: &Syrup) -> f64 {
     }
 }
 
-fn handling(syrup: &Syrup) -> Option<Handling> {
+fn handling(syrup: &Syrup) -> Option<Consistency> {
     match syrup.flow {
         Flow::Flows { handling, .. } => Some(handling),
         Flow::MeltedOnly | Flow::Seized => None,
@@ -70,11 +70,11 @@ fn dark_chocolate_seizes_pours_and_runs_thin_as_in_the_kitchen() {
     assert_eq!(syrup(DARK_60_TO_69, 8.0, 40.0).flow, Flow::Seized);
     assert_eq!(
         handling(&syrup(DARK_60_TO_69, 25.0, 40.0)),
-        Some(Handling::Drizzles)
+        Some(Consistency::Drizzles)
     );
     assert_eq!(
         handling(&syrup(DARK_60_TO_69, 40.0, 40.0)),
-        Some(Handling::RunsThin)
+        Some(Consistency::RunsThin)
     );
 }
 
@@ -90,7 +90,7 @@ fn unsweetened_chocolate_needs_about_forty_in_a_hundred() {
 fn four_parts_to_one_drizzle() {
     for chocolate in [1000, 1001, 1002, 1004, 1010, 1011, 1012] {
         let handling = handling(&syrup(chocolate, 25.0, 40.0));
-        assert_eq!(handling, Some(Handling::Drizzles), "{chocolate}");
+        assert_eq!(handling, Some(Consistency::Drizzles), "{chocolate}");
     }
 }
 

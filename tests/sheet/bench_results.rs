@@ -1,7 +1,7 @@
 //! Results at the bench: the step shown, what to weigh, what was measured, what was learnt.
 
-use softcrumb::engine::batch::{Losses, Rounded, Weighing, round};
-use softcrumb::engine::learn::{Learnt, MeasuredDuration, Observation, Weighed, learn};
+use softcrumb::engine::batch::{Losses, Rounded, ScaleSettings, round};
+use softcrumb::engine::learn::{Learnt, MeasuredDuration, Observation, WeighedLoss, learn};
 use softcrumb::engine::plan::{StepAt, StepKind};
 use softcrumb::engine::quantity::{Division, Mass, Temperature};
 use softcrumb::results::day::{
@@ -27,7 +27,7 @@ pub(crate) fn first() -> Sheet {
 }
 
 fn rounded(sheet: &Sheet) -> Rounded {
-    let weighing = Weighing {
+    let weighing = ScaleSettings {
         main: Division::ONE_GRAM,
         pocket: None,
     };
@@ -206,7 +206,7 @@ fn what_was_learnt_is_taken_over_and_all_else_stays() {
         unmixed: Some(celsius(16.0)),
         dough: Some(celsius(25.0)),
         mixing: Some(minutes(6.0)),
-        bowl: Some(Weighed {
+        bowl: Some(WeighedLoss {
             before: grams(1000.0),
             after: grams(980.0),
         }),

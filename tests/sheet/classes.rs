@@ -17,9 +17,9 @@ const PANTRY: &str = include_str!("samples/v1.pantry.json");
 const CLASS: &str = include_str!("samples/v1.class.json");
 
 #[test]
-fn two_thousand_of_each_come_back() {
+fn drawn_ones_of_each_come_back() {
     let mut draw = Draw(77);
-    for _ in 0..2_000 {
+    for _ in 0..crate::cases::cases(2_000) {
         let tins = draw.tins();
         assert_eq!(read_tins(&write_tins(&tins)), Ok(tins));
         let pantry = draw.pantry();

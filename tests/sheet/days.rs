@@ -1,7 +1,7 @@
 //! Records of the day: settings, log and bench come back as they were, and damage is answered.
 
 use softcrumb::engine::formula::LineAt;
-use softcrumb::engine::learn::{MeasuredDuration, Observation, Weighed};
+use softcrumb::engine::learn::{MeasuredDuration, Observation, WeighedLoss};
 use softcrumb::engine::plan::{Edit, Loads, StepAt, StepKind};
 use softcrumb::engine::quantity::{Mass, Minutes, Share, Temperature};
 use softcrumb::engine::rise::YeastActivity;
@@ -81,11 +81,11 @@ pub(crate) fn bake(number: u64) -> Bake {
         unmixed: Temperature::from_celsius(16.25).ok(),
         dough: Temperature::from_celsius(25.5).ok(),
         mixing: Some(minutes(9.5)),
-        bowl: Some(Weighed {
+        bowl: Some(WeighedLoss {
             before: grams(905.0),
             after: grams(893.5),
         }),
-        oven_loss: Some(Weighed {
+        oven_loss: Some(WeighedLoss {
             before: grams(850.0),
             after: grams(762.0),
         }),
@@ -227,7 +227,6 @@ fn a_log_of_five_hundred_bakes_opens_at_once() {
     let begun = std::time::Instant::now();
     assert_eq!(Log::read(&text).unwrap().bakes().len(), 500);
     let took = begun.elapsed().as_millis();
-    eprintln!("500 bakes, {} KB, read in {took} ms", text.len() / 1024);
     // Unoptimised and on a busy machine; on a quarter of a processor the page has 100 ms.
     assert!(took < 400, "{took}");
 }

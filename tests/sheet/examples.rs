@@ -96,7 +96,6 @@ fn every_scald_has_water_enough_for_its_starch() {
 #[test]
 fn the_first_fits_a_link_of_600_characters() {
     let text = link::write(&main_example()).unwrap();
-    println!("link of the first example: {} characters", text.len());
     assert!(text.len() <= 600, "{} characters", text.len());
 }
 

@@ -1,6 +1,6 @@
 //! A day and a log with every field set, spelt out: what the frozen samples were read as.
 
-use softcrumb::engine::learn::{MeasuredDuration, Observation, Weighed};
+use softcrumb::engine::learn::{MeasuredDuration, Observation, WeighedLoss};
 use softcrumb::engine::plan::{Edit, Loads, StepKind};
 use softcrumb::engine::quantity::{Factor, Mass, Share, Temperature};
 use softcrumb::engine::rise::{RiseSettings, Stated, YeastActivity};
@@ -93,7 +93,7 @@ pub(crate) fn sleepless() -> DaySettings {
 /// A bake with every field that there is.
 pub(crate) fn bake() -> Bake {
     let weighed = |before, after| {
-        Some(Weighed {
+        Some(WeighedLoss {
             before: grams(before),
             after: grams(after),
         })

@@ -6,9 +6,9 @@ use softcrumb::storage::record::Record;
 use crate::drawn::Draw;
 
 #[test]
-fn two_thousand_drawn_kitchens_come_back() {
+fn drawn_kitchens_come_back() {
     let mut draw = Draw(31);
-    for _ in 0..2_000 {
+    for _ in 0..crate::cases::cases(2_000) {
         let kitchen = draw.kitchen();
         assert_eq!(Kitchen::read(&kitchen.write()), Ok(kitchen));
     }
@@ -62,9 +62,9 @@ fn kitchens_are_added_chosen_and_taken_away() {
         kitchens.all().map(|one| one.name.clone()).collect()
     };
     let two = Kitchens::only(named("Home")).with(named("School"));
-    assert_eq!((two.here().name.as_str(), two.chosen()), ("School", 1));
+    assert_eq!((two.current().name.as_str(), two.chosen()), ("School", 1));
     let home = two.clone().choose(0);
-    assert_eq!(home.here().name, "Home");
+    assert_eq!(home.current().name, "Home");
     assert_eq!(names(&home), ["Home", "School"]);
     assert_eq!(home.clone().choose(9), home);
     let school = home.remove_here();

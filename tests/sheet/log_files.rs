@@ -49,9 +49,9 @@ fn bakes_that_are_there_are_not_doubled_and_stay_as_they_are() {
     here.put(own);
     let resets = here.resets;
     let file = Log::of(vec![bake(1), bake(2), bake(3)], Resets::default());
-    let taken = here.take_in(file.clone());
+    let imported = here.import(file.clone());
     assert_eq!(
-        (taken.added, taken.there, taken.no_room),
+        (imported.added, imported.there, imported.no_room),
         (vec![bake(3).id], 2, 0)
     );
     assert_eq!(here.bakes().len(), 3);
@@ -60,7 +60,7 @@ fn bakes_that_are_there_are_not_doubled_and_stay_as_they_are() {
         here.resets, resets,
         "a file of others does not make ours forget"
     );
-    let again = here.take_in(file);
+    let again = here.import(file);
     assert_eq!((again.added.len(), again.there), (0, 3));
     let began: Vec<f64> = here
         .bakes()
@@ -69,7 +69,7 @@ fn bakes_that_are_there_are_not_doubled_and_stay_as_they_are() {
         .collect();
     assert!(began.is_sorted());
     let mut empty = Log::default();
-    empty.take_in(log());
+    empty.import(log());
     assert_eq!(empty, log(), "an empty log takes all of it over");
 }
 
@@ -77,9 +77,9 @@ fn bakes_that_are_there_are_not_doubled_and_stay_as_they_are() {
 fn a_full_log_loses_none_of_its_own() {
     let mut here = Log::of((0..1999).map(bake).collect(), Resets::default());
     let file = Log::of((5000..5003).map(bake).collect(), Resets::default());
-    let taken = here.take_in(file);
-    assert_eq!((taken.added.len(), taken.no_room), (1, 2));
-    assert_eq!(taken.added, [bake(5002).id], "the newest of them");
+    let imported = here.import(file);
+    assert_eq!((imported.added.len(), imported.no_room), (1, 2));
+    assert_eq!(imported.added, [bake(5002).id], "the newest of them");
     assert_eq!(here.bakes().len(), Log::MOST);
     assert_eq!(here.bakes()[0].id, bake(0).id);
 }

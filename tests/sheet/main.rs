@@ -5,7 +5,6 @@
     clippy::expect_used,
     clippy::panic,
     clippy::indexing_slicing,
-    clippy::print_stdout,
     clippy::float_cmp,
     clippy::as_conversions,
     clippy::integer_division,
@@ -15,6 +14,8 @@
 
 mod bench;
 mod bench_results;
+#[path = "../properties/cases.rs"]
+mod cases;
 mod civil;
 mod classes;
 mod corrections;

@@ -106,7 +106,7 @@ fn a_clock_set_back_does_not_undo_the_last_change() {
 #[test]
 fn merging_gives_the_same_whatever_the_order() {
     let mut draw = Draw(10);
-    for _ in 0..5_000 {
+    for _ in 0..crate::cases::cases(5_000) {
         let (a, b, c) = (drawn(&mut draw), drawn(&mut draw), drawn(&mut draw));
         let ab = a.clone().merge(b.clone());
         assert_eq!(ab, b.clone().merge(a.clone()));
@@ -118,7 +118,7 @@ fn merging_gives_the_same_whatever_the_order() {
 #[test]
 fn the_index_comes_back_from_its_record() {
     let mut draw = Draw(11);
-    for _ in 0..2_000 {
+    for _ in 0..crate::cases::cases(2_000) {
         let shelf = drawn(&mut draw);
         assert_eq!(Shelf::read(&shelf.write()), Ok(shelf));
     }

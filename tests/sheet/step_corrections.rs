@@ -72,7 +72,7 @@ fn a_table_that_has_moved_is_told_and_one_that_is_kept_too() {
     let proof = step(StepKind::Proof, 0);
     let was = bench.promised(proof).unwrap().lasts;
     bench.let_last(proof, minutes(was.minutes() + 10.0));
-    assert!(matches!(ready(&bench), Some(ReadyTime::Kept(_))));
+    assert!(matches!(ready(&bench), Some(ReadyTime::OnTime(_))));
     for snapshot in &mut bench.promised {
         snapshot.begins = Moment::from_instant(snapshot.begins.instant().later(minutes(60.0)));
     }

@@ -1,12 +1,12 @@
 //! A dough that is tried, or weighed otherwise, against the dough its known rises are of.
 
 use proptest::prelude::*;
-use softcrumb::engine::batch::{Weighing, round};
+use softcrumb::engine::batch::{ScaleSettings, round};
 use softcrumb::engine::formula::{Form, LineAt};
 use softcrumb::engine::ingredients::Role;
 use softcrumb::engine::learn::Learnt;
 use softcrumb::engine::plan::StepKind;
-use softcrumb::engine::quantity::{Division, Factor, Mass, Temperature};
+use softcrumb::engine::quantity::{Division, Mass, Temperature};
 use softcrumb::engine::rise::{RiseError, yeast_activity};
 use softcrumb::results::day::{self, DayInput, DayResults};
 use softcrumb::sheet::civil::Zone;
@@ -25,7 +25,7 @@ fn plan_of(sheet: &Sheet, settings: &DaySettings, bench: Option<&Bench>) -> DayR
         room: at(25.0),
         ..Kitchen::default()
     };
-    let weighing = Weighing {
+    let weighing = ScaleSettings {
         main: Division::from_mass(Mass::from_grams(0.01).unwrap()).unwrap(),
         pocket: None,
     };
@@ -136,7 +136,7 @@ fn yeast_that_was_weighed_twice_over_counts_as_it_was_weighed() {
     for (part, own) in sheet.formula.parts.iter().enumerate() {
         for (line, one) in own.lines.iter().enumerate() {
             if one.food.role() == Role::Yeast {
-                let twice = one.mass.times(Factor::TWO);
+                let twice = one.mass + one.mass;
                 bench.weigh(LineAt { part, line }, Some(twice));
             }
         }
@@ -188,7 +188,7 @@ fn the_plan_bakes_as_the_log_has_found_the_oven_to() {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(120))]
+    #![proptest_config(ProptestConfig::with_cases(crate::cases::cases(600)))]
 
     #[test]
     fn more_yeast_is_never_slower_and_more_sugar_or_salt_never_faster(

@@ -43,9 +43,9 @@ fn a_trial_taken_up_again_goes_back_to_where_it_began_in_one_step() {
     let (base, tried) = (all[0].1.clone(), all[1].1.clone());
     let mut trial = Trial::again(base.clone(), tried.clone(), 5);
     assert_eq!((trial.steps.now(), trial.last()), (&tried, 5));
-    assert!(!trial.is_parted(&base));
+    assert!(!trial.has_diverged(&base));
     assert!(
-        trial.is_parted(&tried),
+        trial.has_diverged(&tried),
         "what is kept was changed meanwhile"
     );
     assert!(trial.steps.undo());

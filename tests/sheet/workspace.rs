@@ -45,7 +45,7 @@ fn older_files_open_and_this_release_s_own_stays_as_it_is() {
     let old = FormulaFile::read(include_str!("samples/v1.formulas.json")).unwrap();
     let kitchens = old.beside.kitchens.unwrap();
     assert_eq!(kitchens.all().count(), 1);
-    assert_ne!(kitchens.here(), &Kitchen::default());
+    assert_ne!(kitchens.current(), &Kitchen::default());
     let text = include_str!("samples/v1.everything.json");
     let opened = FormulaFile::read(text).unwrap();
     assert_eq!(opened.refused, []);
@@ -85,14 +85,14 @@ fn one_spoilt_part_is_named_and_does_not_keep_the_others_shut() {
 fn taking_the_same_in_twice_adds_nothing_the_second_time() {
     let mut draw = Draw(43);
     for _ in 0..200 {
-        let (here, file) = (drawn(&mut draw), drawn(&mut draw));
-        let (joined, _) = here.clone().joined_by(&file);
+        let (current, file) = (drawn(&mut draw), drawn(&mut draw));
+        let (joined, _) = current.clone().joined_by(&file);
         let (again, added) = joined.clone().joined_by(&file);
         assert_eq!(added, Added::default());
         assert_eq!(again, joined);
         // What was here is there still.
-        assert!(here.tins.iter().all(|tin| joined.tins.contains(tin)));
-        for item in &here.pantry.items {
+        assert!(current.tins.iter().all(|tin| joined.tins.contains(tin)));
+        for item in &current.pantry.items {
             let found = joined.pantry.items.iter().find(|one| one.food == item.food);
             let found = found.unwrap();
             assert_eq!(found.price, item.price.or(found.price));
@@ -128,7 +128,7 @@ fn what_is_here_stays_and_what_is_missing_is_filled_in() {
 #[test]
 fn a_plan_and_a_log_of_here_are_not_written_over() {
     let id = Id::from_random(5);
-    let here = Workspace {
+    let current = Workspace {
         days: vec![(id.clone(), DaySettings::default())],
         log: Log::of(vec![days::bake(1)], Resets::default()),
         ..Workspace::default()
@@ -138,7 +138,7 @@ fn a_plan_and_a_log_of_here_are_not_written_over() {
         log: days::log(),
         ..Workspace::default()
     };
-    let (joined, added) = here.joined_by(&file);
+    let (joined, added) = current.joined_by(&file);
     assert_eq!(joined.days, [(id, DaySettings::default())]);
     assert_eq!(joined.log.bakes().len(), 2);
     assert_eq!(joined.log.resets, Resets::default());

@@ -1,6 +1,7 @@
 //! Every caution says what it means, what to do and who says so.
 
 use super::format_options::{american, british};
+use super::of_source::has_every_variant;
 use super::plain_speech::is_plain;
 use softcrumb::engine::batch::{
     BatchCaution, PocketScale, RoundedLine, ScaleReading, SolutionAid, WeighingAids, YeastSolution,
@@ -96,6 +97,8 @@ fn cautions_about_a_formula_are_told() {
             }
         }
     }
+    let source = include_str!("../../src/engine/formula/caution.rs");
+    has_every_variant(&all, "Caution", source);
     for caution in &all {
         is_whole(&caution::formula(caution, &one_paste(), british()));
     }
@@ -130,17 +133,18 @@ pub(crate) fn g(grams: f64) -> Mass {
 
 #[test]
 fn cautions_about_a_batch_are_told() {
-    is_whole(&caution::batch(
-        &BatchCaution::BakesAwayMoreThanWater {
+    let all = [
+        BatchCaution::BakesAwayMoreThanWater {
             lost: g(500.0),
             water: g(300.0),
         },
-        british(),
-    ));
-    is_whole(&caution::batch(
-        &BatchCaution::LargeLosses { share: p(14.0) },
-        british(),
-    ));
+        BatchCaution::LargeLosses { share: p(14.0) },
+    ];
+    let source = include_str!("../../src/engine/batch/scale.rs");
+    has_every_variant(&all, "BatchCaution", source);
+    for caution in &all {
+        is_whole(&caution::batch(caution, british()));
+    }
 }
 
 /// 0.7 g of yeast on a scale that steps by 1 g, with any aids.

@@ -2,6 +2,7 @@
 
 use super::cautions::{g, is_whole, p};
 use super::format_options::british;
+use super::of_source::has_every_variant;
 use softcrumb::engine::chocolate::{
     ChocolatePart, FillAsked, FillCaution, Portioned, Syrup, SyrupCaution, SyrupModel, fill,
 };
@@ -37,7 +38,7 @@ fn syrup(water: f64, celsius: f64) -> Syrup {
 #[test]
 fn cautions_about_chocolate_are_told() {
     let temperature = Temperature::from_celsius(5.0).unwrap();
-    for caution in [
+    let all = [
         SyrupCaution::WithinAFactorOfTwo,
         SyrupCaution::OutsideTable { temperature },
         SyrupCaution::SetsAtThisTemperature { temperature },
@@ -46,8 +47,11 @@ fn cautions_about_chocolate_are_told() {
         },
         SyrupCaution::NearSeizing { slack: p(3.0) },
         SyrupCaution::Alcohol { alcohol: g(5.0) },
-    ] {
-        is_whole(&caution::syrup(&caution, british()));
+    ];
+    let source = include_str!("../../src/engine/chocolate/syrup_caution.rs");
+    has_every_variant(&all, "SyrupCaution", source);
+    for caution in &all {
+        is_whole(&caution::syrup(caution, british()));
     }
     let heavy = fill(
         FillAsked::Each(g(20.0)),
@@ -56,6 +60,8 @@ fn cautions_about_chocolate_are_told() {
         Share::NONE,
     )
     .unwrap();
+    let source = include_str!("../../src/engine/chocolate/fill.rs");
+    has_every_variant(&[FillCaution::Heavy], "FillCaution", source);
     is_whole(&caution::fill(FillCaution::Heavy, &heavy, british()));
 }
 

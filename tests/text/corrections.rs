@@ -139,7 +139,7 @@ fn what_has_changed_is_told_step_by_step_with_the_table() {
     );
     for (ready, last) in [
         (
-            ReadyTime::Kept(planned),
+            ReadyTime::OnTime(planned),
             "Bread is on the table Sat 16:00, as planned.",
         ),
         (
@@ -225,11 +225,11 @@ fn what_was_taken_into_the_log_is_told() {
     for (added, there, no_room, photos) in
         [(0, 0, 0, 0), (1, 1, 1, 1), (3, 2, 4, 5), (2000, 0, 0, 0)]
     {
-        for said in day::taken_in(&taken(added, there, no_room), photos, british()) {
+        for said in day::log_imported(&taken(added, there, no_room), photos, british()) {
             is_plain(&said);
         }
     }
-    let said = day::taken_in(&taken(0, 3, 0), 0, british()).join(" ");
+    let said = day::log_imported(&taken(0, 3, 0), 0, british()).join(" ");
     assert_eq!(
         said,
         "No bake of this file is new here. 3 were there already, and are left as they are."

@@ -3,11 +3,11 @@
 use super::errors::{out_of_range, told};
 use super::format_options::{american, british, german};
 use super::plain_speech::is_plain;
-use softcrumb::engine::batch::{Weighing, round};
+use softcrumb::engine::batch::{ScaleSettings, round};
 use softcrumb::engine::learn::{Learnt, MeasuredDuration, Observation, learn};
 use softcrumb::engine::plan::{Aim, Around, Conflict, PlanError, StepKind, solve};
 use softcrumb::engine::quantity::{Division, Instant, Minutes, Share, Temperature, WarmingRate};
-use softcrumb::engine::rise::{Basis, ReferenceRise, RiseError};
+use softcrumb::engine::rise::{ReferenceBasis, ReferenceRise, RiseError};
 use softcrumb::results::day::{DayInput, DayResults, WeighingEffect, of, weighing_effect};
 use softcrumb::sheet::civil::Zone;
 use softcrumb::sheet::day::{Bench, DaySettings, Target};
@@ -53,7 +53,7 @@ pub(crate) fn plan(sheet: &Sheet, room: f64, target: Target) -> DayResults {
 /// What the masses weighed at the bench do to the first example.
 pub(crate) fn effect_of(bench: &Bench) -> WeighingEffect {
     let sheet = examples().remove(0).1;
-    let weighing = Weighing {
+    let weighing = ScaleSettings {
         main: Division::ONE_GRAM,
         pocket: None,
     };
@@ -122,10 +122,9 @@ fn rises_and_nights_are_told_plainly() {
             is_plain(&rise_curve(bulk, options));
             is_plain(&day::trust(options));
             for basis in [
-                Basis::Usual,
-                Basis::Stated,
-                Basis::Bakes(1),
-                Basis::Bakes(7),
+                ReferenceBasis::Stated,
+                ReferenceBasis::Bakes(1),
+                ReferenceBasis::Bakes(7),
             ] {
                 let anchor = ReferenceRise {
                     basis,
@@ -253,8 +252,8 @@ fn pictures_stay_on_their_field_and_have_a_twin() {
             is_plain(&day_ribbon(&planned, &zone, british()));
             let drawing = RiseDrawing::of(planned.rises.bulk.as_ref().unwrap(), british());
             assert!(drawing.soonest < drawing.due && drawing.due < drawing.latest);
-            assert!(drawing.here.starts_with('M') && drawing.known.starts_with('M'));
-            assert!(!drawing.here.contains("NaN"));
+            assert!(drawing.current.starts_with('M') && drawing.known.starts_with('M'));
+            assert!(!drawing.current.contains("NaN"));
             assert!(drawing.across.len() >= 3 && drawing.across.len() <= 8);
         }
     }

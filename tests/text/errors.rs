@@ -10,7 +10,7 @@ use softcrumb::engine::ingredients::{LabelError, LabelLine, UnknownIngredient};
 use softcrumb::engine::quantity::{
     Division, Mass, NoSuchDivision, OutOfRange, Share, Temperature, Viscosity,
 };
-use softcrumb::text::Trouble;
+use softcrumb::text::ErrorText;
 
 /// Numbers outside every range.
 pub(crate) fn out_of_range() -> Vec<OutOfRange> {
@@ -30,7 +30,7 @@ pub(crate) fn out_of_range() -> Vec<OutOfRange> {
 }
 
 /// The message in all format options.
-pub(crate) fn told(trouble: &impl Trouble) {
+pub(crate) fn told(trouble: &impl ErrorText) {
     for options in [british(), german(), american()] {
         is_plain(&trouble.sentence(options));
     }

@@ -5,7 +5,7 @@ use super::format_options::{american, british};
 use super::plain_speech::is_plain;
 use proptest::prelude::*;
 use softcrumb::engine::quantity::{Factor, Mass, Share, Temperature, Viscosity};
-use softcrumb::text::Trouble;
+use softcrumb::text::ErrorText;
 use softcrumb::text::read::{self, Limit, Measure, ReadError};
 
 const MEASURES: [Measure; 8] = [

@@ -47,9 +47,9 @@ fn inside(x: f64, y: f64) -> bool {
 #[test]
 fn everything_stands_in_the_picture() {
     for (what, drawing) in drawings() {
-        assert!(inside(drawing.here.x, drawing.here.y), "{what}");
+        assert!(inside(drawing.current.x, drawing.current.y), "{what}");
         assert!(
-            inside(drawing.here.words_x, drawing.here.second_y()),
+            inside(drawing.current.words_x, drawing.current.second_y()),
             "{what}"
         );
         for tick in &drawing.across {

@@ -1,6 +1,6 @@
 //! What the formula's place says: the water bar, trials, comparing, searching.
 
-use softcrumb::engine::formula::{Figure, Form, LineAt, Target, WaterLedger, WhatIf, reach};
+use softcrumb::engine::formula::{Figure, FigureTarget, Form, LineAt, WaterLedger, WhatIf, reach};
 use softcrumb::engine::ingredients::Listed;
 use softcrumb::engine::quantity::{Mass, Share};
 use softcrumb::sheet::{Sheet, examples};
@@ -115,7 +115,7 @@ fn what_gives_way_brings_the_figure_there() {
     for figure in [Figure::TrueWater, Figure::Salt, Figure::Fat, Figure::Sugar] {
         let at = figure.gives_way(&formula).unwrap();
         let wanted = Share::from_percent(66.0).unwrap();
-        let reached = reach(&formula, Target::OfFlour(figure, wanted), at).unwrap();
+        let reached = reach(&formula, FigureTarget::OfFlour(figure, wanted), at).unwrap();
         assert_ne!(reached.before, reached.after, "{figure:?}");
     }
 }

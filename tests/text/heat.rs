@@ -51,7 +51,7 @@ fn an_unreachable_target_is_told_with_the_best_and_ways_out() {
     let at_best = bowl.dough.poured_at(out.best);
     let remedies = dough_remedies(&at_best, sheet.heat.dough, &kitchen.surroundings()).unwrap();
     let morning = Morning {
-        bowlful: &bowl,
+        load: &bowl,
         wanted: sheet.heat.dough,
         remedies: Some(&remedies),
         options: FormatOptions::default(),
@@ -118,9 +118,9 @@ fn a_cooling_is_told_with_its_verdict_and_its_times() {
         let said = plain(&heat::cooling_remedy(remedy, FormatOptions::default()));
         assert!(said.contains("in the middle after"), "{said}");
     }
-    let told = cooling_curve(&cooled, &plan.stays(), FormatOptions::default());
+    let told = cooling_curve(&cooled, &plan.exposures(), FormatOptions::default());
     assert!(told.contains("Fails, United Kingdom: from 63"), "{told}");
-    let drawing = CoolingDrawing::of(&cooled, &plan.stays(), FormatOptions::default());
+    let drawing = CoolingDrawing::of(&cooled, &plan.exposures(), FormatOptions::default());
     // Two limits bind: 8 °C soonest, 5 °C at last; the others are met when these are.
     assert_eq!(drawing.walls.len(), 2);
     assert!(drawing.walls.iter().any(|wall| !wall.passes));

@@ -1,7 +1,7 @@
 //! Files in words: what of a file was new.
 
 use softcrumb::sheet::Added;
-use softcrumb::text::import_report::{beside, taken_in};
+use softcrumb::text::import_report::{beside, formulas_imported};
 
 #[test]
 fn what_was_added_is_counted_and_nothing_is_said_of_nothing() {
@@ -19,5 +19,5 @@ fn what_was_added_is_counted_and_nothing_is_said_of_nothing() {
         "Added: one kitchen, 2 tins, 8 packets of ingredients, the class, one plan and 12 bakes of \
          the log. What was here stays as it is."
     );
-    assert!(taken_in(0).starts_with("No formula"));
+    assert!(formulas_imported(0).starts_with("No formula"));
 }

@@ -13,6 +13,8 @@
 )]
 
 mod bench;
+#[path = "../properties/cases.rs"]
+mod cases;
 mod cautions;
 mod cautions_of_chocolate;
 mod class;
@@ -30,6 +32,7 @@ mod labels;
 mod language;
 mod loads;
 mod names;
+mod of_source;
 mod paper_fit;
 mod pictures;
 mod plain_speech;

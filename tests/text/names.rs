@@ -2,7 +2,7 @@
 
 use super::format_options::british;
 use softcrumb::engine::batch::BatchTarget;
-use softcrumb::engine::chocolate::{Handling, KeepsAs};
+use softcrumb::engine::chocolate::{Consistency, KeepsAs};
 use softcrumb::engine::formula::{Bread, Figure, LineAt, PartKind, WhatIf};
 use softcrumb::engine::ingredients::{Allergen, Constituent, LabelLine, Listed, Role};
 use softcrumb::engine::quantity::{Factor, Mass};
@@ -24,8 +24,8 @@ fn names_of_a_kind_differ() {
     all_differ(PartKind::ALL.map(name::part_kind));
     all_differ(Bread::ALL.map(name::bread));
     all_differ(Figure::ALL.map(name::figure));
-    all_differ(Handling::ALL.map(name::handling));
-    all_differ(Handling::ALL.map(name::handling_looks));
+    all_differ(Consistency::ALL.map(name::handling));
+    all_differ(Consistency::ALL.map(name::handling_looks));
     all_differ([KeepsAs::FreshFood, KeepsAs::MouldsSlowly].map(name::keeps_as));
     all_differ(LabelLine::ALL.map(name::label_line));
     all_differ(Constituent::ALL.map(name::component));

@@ -33,7 +33,7 @@ fn read_as_all(typed: &str) {
 }
 
 proptest! {
-    #![proptest_config(cases(10_000))]
+    #![proptest_config(cases(crate::cases::cases(10_000)))]
 
     #[test]
     fn any_text_is_read_or_refused(typed in "\\PC{0,24}") {

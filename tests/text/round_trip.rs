@@ -27,7 +27,7 @@ fn size(most: f64) -> impl Strategy<Value = f64> {
 }
 
 proptest! {
-    #![proptest_config(cases(5_000))]
+    #![proptest_config(cases(crate::cases::cases(5_000)))]
 
     /// Tolerances: half of the last digit that is printed. In ounces that is 0.05 oz from ten
     /// ounces on (1.4175 g), 0.005 oz from one (0.14175 g), 0.0005 oz below (0.014175 g).

@@ -1,7 +1,7 @@
 //! The weighing list in words.
 
 use super::format_options::british;
-use softcrumb::engine::batch::{Weighing, round};
+use softcrumb::engine::batch::{ScaleSettings, round};
 use softcrumb::engine::formula::LineAt;
 use softcrumb::engine::quantity::Division;
 use softcrumb::sheet::examples;
@@ -12,7 +12,7 @@ use softcrumb::text::{caution, weighing};
 #[test]
 fn a_line_says_what_is_shown_what_is_exact_and_what_it_does() {
     let (_, sheet) = examples().into_iter().next().unwrap();
-    let whole = Weighing {
+    let whole = ScaleSettings {
         main: Division::ONE_GRAM,
         pocket: None,
     };
@@ -23,7 +23,7 @@ fn a_line_says_what_is_shown_what_is_exact_and_what_it_does() {
     assert_eq!(weighed.shows, "1\u{A0}g");
     assert!(weighed.off);
     assert_eq!(
-        weighed.said,
+        weighed.wording,
         "exact 0.6\u{A0}g · +0.4\u{A0}g, 66.7\u{A0}% off · 0.13\u{A0}% → 0.21\u{A0}%"
     );
     assert!(caution::rounding("Yeast", line, british()).is_some());

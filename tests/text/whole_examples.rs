@@ -1,8 +1,9 @@
 //! All that is said about the examples a newcomer finds, in all format options.
 
 use super::format_options::{american, british, german};
+use super::of_source::{filled, texts_of};
 use super::plain_speech::is_plain;
-use softcrumb::engine::batch::{Weighing, round, scale};
+use softcrumb::engine::batch::{ScaleSettings, round, scale};
 use softcrumb::engine::chocolate::Syrup;
 use softcrumb::engine::formula::{Form, WaterLedger, cautions};
 use softcrumb::engine::quantity::Division;
@@ -56,7 +57,9 @@ fn dough(sheet: &Sheet, options: FormatOptions) {
 }
 
 /// What is said about the batch, on a scale that shows whole grams only.
-fn batch(sheet: &Sheet, options: FormatOptions) {
+/// How many lines such a scale shows badly, and how many syrups there are.
+fn batch(sheet: &Sheet, options: FormatOptions) -> (u32, u32) {
+    let (mut rounded_badly, mut syrups) = (0, 0);
     let scaled = scale(
         &sheet.formula,
         sheet.batch.wanted,
@@ -68,7 +71,7 @@ fn batch(sheet: &Sheet, options: FormatOptions) {
     for found in &scaled.cautions {
         is_whole(&caution::batch(found, options));
     }
-    let weighing = Weighing {
+    let weighing = ScaleSettings {
         main: Division::ONE_GRAM,
         pocket: None,
     };
@@ -76,10 +79,12 @@ fn batch(sheet: &Sheet, options: FormatOptions) {
         let food = sheet.formula.line(line.at).unwrap().food.name();
         if let Some(advice) = caution::rounding(food, line, options) {
             is_whole(&advice);
+            rounded_badly += 1;
         }
     }
     for part in &scaled.formula.parts {
         if let Ok(syrup) = Syrup::of(part, sheet.batch.syrup_at) {
+            syrups += 1;
             is_plain(&chart::flow_curve(&syrup, &syrup.curve(), options));
             steps(&syrup.working(), options);
             steps(&syrup.keeping.working(), options);
@@ -89,39 +94,37 @@ fn batch(sheet: &Sheet, options: FormatOptions) {
             }
         }
     }
+    (rounded_badly, syrups)
 }
 
 #[test]
 fn all_that_is_said_about_the_examples_is_plain() {
     let all = examples();
     assert!(all.len() >= 4);
+    let (mut rounded_badly, mut syrups) = (0, 0);
     for (_, sheet) in &all {
         for options in [british(), german(), american()] {
             dough(sheet, options);
-            batch(sheet, options);
+            let seen = batch(sheet, options);
+            rounded_badly += seen.0;
+            syrups += seen.1;
         }
     }
+    assert!(rounded_badly > 0 && syrups > 0, "{rounded_badly} {syrups}");
 }
 
+/// Every text of the file of notices: a new one is held too.
 #[test]
 fn notices_are_plain() {
-    for notice in [
-        notice::storage_blocked(),
-        notice::storage_full(),
-        notice::storage_damaged(),
-        notice::storage_newer(),
-        notice::trial_parted(),
-        notice::kitchen_undone(),
-        notice::kitchen_redone(),
-        notice::kitchen_gone(),
-        notice::offline_ready(),
-        notice::new_release(),
-        notice::last_good(),
-        notice::visitor(),
-        notice::file_refused(),
-    ] {
-        is_plain(notice);
+    let texts = texts_of(include_str!("../../src/text/notice.rs"));
+    for (notice, text) in &texts {
+        // What stands where a part of the page will be is no sentence.
+        if notice != "loading" {
+            is_plain(&filled(text));
+        }
     }
+    let said: Vec<&str> = texts.iter().map(|(_, text)| text.as_str()).collect();
+    assert!(said.contains(&notice::storage_full()) && said.contains(&notice::file_refused()));
     is_plain(&notice::file_too_large(5e7, 8e6, german()));
     assert_eq!(notice::save_a_file(199, british()), None);
     is_plain(&notice::save_a_file(200, british()).unwrap());

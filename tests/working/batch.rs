@@ -3,7 +3,7 @@
 use std::num::{NonZeroU16, NonZeroU32};
 
 use softcrumb::engine::batch::{
-    BatchTarget, Losses, Scaled, SolutionAid, Weighing, divide, round, scale,
+    BatchTarget, Losses, ScaleSettings, Scaled, SolutionAid, divide, round, scale,
 };
 use softcrumb::engine::formula::{Formula, Line, LineAt, Part, PartKind};
 use softcrumb::engine::ingredients::{Food, Listed};
@@ -125,7 +125,7 @@ fn rounding_and_its_cures_add_up_on_every_scale() {
     let mut solutions = 0;
     for main in Division::ALL {
         for pocket in [None, Some(Division::ALL[0]), Some(Division::ALL[3])] {
-            let rounded = round(&scaled.formula, Weighing { main, pocket });
+            let rounded = round(&scaled.formula, ScaleSettings { main, pocket });
             adds_up(&rounded.working());
             for line in &rounded.lines {
                 adds_up(&rounded.line_working(line.at));

@@ -3,7 +3,7 @@
 use std::num::NonZeroU32;
 
 use softcrumb::engine::chocolate::{
-    ChocolatePart, FillAsked, Handling, Portioned, SolubilityTable, Syrup, SyrupModel, fill,
+    ChocolatePart, Consistency, FillAsked, Portioned, SolubilityTable, Syrup, SyrupModel, fill,
 };
 use softcrumb::engine::ingredients::{Composition, Listed};
 use softcrumb::engine::quantity::{Mass, Share, Temperature};
@@ -89,9 +89,9 @@ fn alcohol_and_salt_in_the_liquid_add_up_too() {
 #[test]
 fn liquid_for_each_class_adds_up() {
     let syrup = syrup(1001, 200, 30.0, 40.0, SolubilityTable::default());
-    for class in Handling::ALL {
+    for class in Consistency::ALL {
         let wished = class.typical().unwrap();
-        assert_eq!(Handling::of(wished), class);
+        assert_eq!(Consistency::of(wished), class);
         let needed = syrup.liquid_for(wished).unwrap();
         assert_eq!(needed.handling, class);
         adds_up(&needed.working());

@@ -1,7 +1,7 @@
 //! The working of percentages, part totals, water, targets and comparisons.
 
 use softcrumb::engine::formula::{
-    Account, Basis, Compared, Figure, Form, Formula, Line, LineAt, Part, PartKind, Target,
+    Basis, Compared, Figure, FigureTarget, Form, Formula, Line, LineAt, Part, PartKind,
     WaterLedger, WhatIf, part_totals, percentage, reach, scald,
 };
 use softcrumb::engine::ingredients::{Food, Listed};
@@ -90,7 +90,7 @@ fn what_gives_way_can_be_made_to() {
     for figure in [Figure::TrueWater, Figure::Salt, Figure::Sugar, Figure::Fat] {
         let at = figure.gives_way(&formula).unwrap();
         let wanted = Share::from_percent(90.0).unwrap();
-        let reached = reach(&formula, Target::OfFlour(figure, wanted), at);
+        let reached = reach(&formula, FigureTarget::OfFlour(figure, wanted), at);
         assert!(reached.is_ok(), "{figure:?} at {at:?}: {reached:?}");
     }
 }
@@ -114,12 +114,9 @@ fn the_water_ledger_adds_up_as_written_and_as_made() {
 }
 
 #[test]
-fn every_figure_adds_up_as_written_and_as_made() {
+fn a_scald_adds_up_as_written_and_as_made() {
     let formula = three_parts();
     for form in [Form::AsWritten, Form::AsMade] {
-        for figure in Figure::ALL {
-            adds_up(&Account::of(&formula, figure, form).working());
-        }
         adds_up(&scald(&formula, 0, form).unwrap().unwrap().working());
     }
 }
@@ -131,11 +128,14 @@ fn targets_add_up() {
     let water = LineAt { part: 2, line: 2 };
     let flour = LineAt { part: 2, line: 0 };
     for (target, at) in [
-        (Target::OfFlour(Figure::TrueWater, share(76.0)), water),
-        (Target::OfFlour(Figure::TrueWater, share(76.0)), flour),
-        (Target::OfFlour(Figure::ScaldedFlour, share(12.0)), flour),
-        (Target::Moisture(share(45.0)), water),
-        (Target::Weight(Figure::Dough, grams(900.0)), water),
+        (FigureTarget::OfFlour(Figure::TrueWater, share(76.0)), water),
+        (FigureTarget::OfFlour(Figure::TrueWater, share(76.0)), flour),
+        (
+            FigureTarget::OfFlour(Figure::ScaldedFlour, share(12.0)),
+            flour,
+        ),
+        (FigureTarget::Moisture(share(45.0)), water),
+        (FigureTarget::Weight(Figure::Dough, grams(900.0)), water),
     ] {
         let reached = reach(&formula, target, at).unwrap();
         adds_up(&reached.working());

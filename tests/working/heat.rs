@@ -2,10 +2,10 @@
 
 use softcrumb::engine::chocolate::{Melting, melt};
 use softcrumb::engine::heat::{
-    Air, BakeSetting, Body, Cooling, Dough, Grain, Handling, HeatFrom, HeatPart, Item, Material,
-    Matter, Paste, Phase, Properties, RuleSet, Scalded, Shape, ThermalMaterial, Vessel, bake_time,
-    boiling_at, boiling_under, cook, cool, dough_temperature, factor_method, ice_for, ice_in_water,
-    review, steam_loss,
+    Air, BakeSetting, Body, Cooling, Dough, DoughItem, Grain, HeatFrom, HeatPart, LiquidUse,
+    Material, Matter, Paste, Phase, Properties, RuleSet, Scalded, Shape, ThermalMaterial, Vessel,
+    bake_time, boiling_at, boiling_under, cook, cool, dough_temperature, factor_method, ice_for,
+    ice_in_water, review, steam_loss,
 };
 use softcrumb::engine::ingredients::Listed;
 use softcrumb::engine::quantity::{
@@ -73,16 +73,16 @@ fn boiling_adds_up_by_altitude_and_by_pressure() {
 }
 
 fn dough() -> Dough {
-    let item = |component, handling| Item {
+    let item = |component, handling| DoughItem {
         component,
         handling,
     };
     Dough {
         items: vec![
-            item(food(1, 300.0, 21.0), Handling::Flour),
-            item(food(200, 120.0, 17.0), Handling::Water),
-            item(food(300, 70.0, 4.0), Handling::Liquid),
-            item(food(500, 40.0, 18.0), Handling::AsItIs),
+            item(food(1, 300.0, 21.0), LiquidUse::Flour),
+            item(food(200, 120.0, 17.0), LiquidUse::Water),
+            item(food(300, 70.0, 4.0), LiquidUse::Liquid),
+            item(food(500, 40.0, 18.0), LiquidUse::AsItIs),
         ],
         vessel: Some(bowl(20.0)),
         dry_flour: grams(300.0),

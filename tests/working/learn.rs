@@ -1,6 +1,6 @@
 //! The working of what bakes teach.
 
-use softcrumb::engine::learn::{MeasuredDuration, Observation, Weighed, learn};
+use softcrumb::engine::learn::{MeasuredDuration, Observation, WeighedLoss, learn};
 use softcrumb::engine::quantity::{Mass, Minutes, Temperature, WarmingRate};
 
 use crate::rule_evaluator::adds_up;
@@ -18,11 +18,11 @@ fn bake(number: u16) -> Observation {
         unmixed: Temperature::from_celsius(16.0).ok(),
         dough: Temperature::from_celsius(16.0 + (9.0 + 0.2 * n) * wild).ok(),
         mixing: Some(minutes(9.0)),
-        bowl: Some(Weighed {
+        bowl: Some(WeighedLoss {
             before: grams(900.0),
             after: grams(885.0 - n),
         }),
-        oven_loss: Some(Weighed {
+        oven_loss: Some(WeighedLoss {
             before: grams(850.0),
             after: grams(760.0 + n),
         }),

@@ -3,7 +3,7 @@
 use std::borrow::Cow;
 use std::num::NonZeroU32;
 
-use softcrumb::engine::formula::{Formula, LineAt, Target};
+use softcrumb::engine::formula::{FigureTarget, Formula, LineAt};
 use softcrumb::engine::quantity::{Division, Mass, OutOfRange, Share, Viscosity};
 use softcrumb::sheet::{Kitchen, Sheet, examples};
 use softcrumb::storage::{Json, Record};
@@ -11,7 +11,7 @@ use softcrumb::storage::{Json, Record};
 use crate::asked_heat::HeatAsked;
 use crate::class::{self, AskedClass};
 use crate::day::{self, AskedDay};
-use crate::error::Trouble;
+use crate::error::ErrorText;
 use crate::json_text::json_text;
 use crate::spelling::figure;
 
@@ -24,7 +24,7 @@ pub(crate) struct Asked {
     pub(crate) kitchen: Kitchen,
     /// A formula to lay beside, as the older of the two.
     pub(crate) before: Option<Formula>,
-    pub(crate) targets: Vec<(Target, LineAt)>,
+    pub(crate) targets: Vec<(FigureTarget, LineAt)>,
     pub(crate) part_shares: Vec<(usize, Share)>,
     pub(crate) divide: Vec<(Mass, NonZeroU32, Division)>,
     pub(crate) thickness: Vec<Viscosity>,
@@ -35,7 +35,7 @@ pub(crate) struct Asked {
     pub(crate) class: AskedClass,
 }
 
-pub(crate) type Read<T> = Result<T, Trouble>;
+pub(crate) type Read<T> = Result<T, ErrorText>;
 
 /// The keys a document may have.
 const KEYS: &[&str] = &[
@@ -81,13 +81,13 @@ impl Asked {
     pub(crate) fn read(line: &str) -> Read<Self> {
         let tree = Json::parse(line).map_err(|(line, column)| {
             let message = format!("not JSON at line {line}, column {column}");
-            Trouble::new("", "Damaged", &message)
+            ErrorText::new("", "Damaged", &message)
         })?;
         let version = number(&tree, "worksheet")?;
         if version.total_cmp(&f64::from(VERSION)).is_ne() {
             let newer = version > f64::from(VERSION);
             let kind = if newer { "Newer" } else { "NoSuchVersion" };
-            return Err(Trouble::new("worksheet", kind, "this reads version 1"));
+            return Err(ErrorText::new("worksheet", kind, "this reads version 1"));
         }
         known(&tree, KEYS)?;
         let mut asked = Self::plain(sheet(&tree)?, kitchen(&tree)?);
@@ -134,7 +134,7 @@ fn sheet(tree: &Json) -> Read<Sheet> {
     ];
     fields.extend(get(tree, "formula").map(|formula| ("formula".into(), formula.clone())));
     fields.extend(get(tree, "heat").map(|heat| ("heat".into(), heat.clone())));
-    Sheet::read(&record("formula", fields)).map_err(|error| Trouble::of_record(&error, ""))
+    Sheet::read(&record("formula", fields)).map_err(|error| ErrorText::of_record(&error, ""))
 }
 
 /// The older formula, under `before` as the other is under `formula`.
@@ -143,7 +143,7 @@ fn before(tree: &Json) -> Read<Option<Formula>> {
         return Ok(None);
     };
     let document = Json::Fields(vec![("formula".into(), before.clone())]);
-    let inside = |trouble: Trouble| trouble.renamed("formula", "before");
+    let inside = |error: ErrorText| error.renamed("formula", "before");
     sheet(&document)
         .map(|sheet| Some(sheet.formula))
         .map_err(inside)
@@ -153,15 +153,15 @@ fn kitchen(tree: &Json) -> Read<Kitchen> {
     match get(tree, "kitchen") {
         None => Ok(Kitchen::default()),
         Some(Json::Fields(fields)) => Kitchen::read(&record("kitchen", fields.clone()))
-            .map_err(|error| Trouble::of_record(&error, "kitchen")),
-        Some(_) => Err(Trouble::new("kitchen", "WrongType", "expected fields")),
+            .map_err(|error| ErrorText::of_record(&error, "kitchen")),
+        Some(_) => Err(ErrorText::new("kitchen", "WrongType", "expected fields")),
     }
 }
 
-fn target(tree: &Json) -> Read<(Target, LineAt)> {
+fn target(tree: &Json) -> Read<(FigureTarget, LineAt)> {
     known(tree, &["figure", "share", "mass_g", "stream", "line"])?;
     let Some(Json::Text(word)) = get(tree, "figure") else {
-        return Err(Trouble::new(
+        return Err(ErrorText::new(
             "figure",
             "Missing",
             "expected a figure's name",
@@ -171,11 +171,11 @@ fn target(tree: &Json) -> Read<(Target, LineAt)> {
     let target = match (figure(word), get(tree, "mass_g")) {
         (Some(figure), Some(_)) => {
             let mass = Mass::from_grams(number(tree, "mass_g")?);
-            Target::Weight(figure, in_range("mass_g", mass)?)
+            FigureTarget::Weight(figure, in_range("mass_g", mass)?)
         }
-        (Some(figure), None) => Target::OfFlour(figure, share()?),
-        (None, _) if word == "moisture" => Target::Moisture(share()?),
-        (None, _) => return Err(Trouble::new("figure", "UnknownWord", word)),
+        (Some(figure), None) => FigureTarget::OfFlour(figure, share()?),
+        (None, _) if word == "moisture" => FigureTarget::Moisture(share()?),
+        (None, _) => return Err(ErrorText::new("figure", "UnknownWord", word)),
     };
     let at = LineAt {
         part: place(tree, "stream")?,
@@ -196,24 +196,24 @@ fn divide(tree: &Json) -> Read<(Mass, NonZeroU32, Division)> {
     let pieces = u32::try_from(place(tree, "pieces")?)
         .ok()
         .and_then(NonZeroU32::new);
-    let pieces = pieces.ok_or_else(|| Trouble::new("pieces", "OutOfRange", "1 to 65535"))?;
+    let pieces = pieces.ok_or_else(|| ErrorText::new("pieces", "OutOfRange", "1 to 65535"))?;
     let division = in_range("division_g", Mass::from_grams(number(tree, "division_g")?))?;
     let division = Division::from_mass(division)
-        .map_err(|error| Trouble::new("division_g", "NoSuchDivision", &error.to_string()))?;
+        .map_err(|error| ErrorText::new("division_g", "NoSuchDivision", &error.to_string()))?;
     Ok((dough, pieces, division))
 }
 
 /// An object with these keys only, each at most once.
 pub(crate) fn known(tree: &Json, keys: &[&str]) -> Read<()> {
     let Json::Fields(fields) = tree else {
-        return Err(Trouble::new("", "WrongType", "expected fields"));
+        return Err(ErrorText::new("", "WrongType", "expected fields"));
     };
     for (at, (key, _)) in fields.iter().enumerate() {
         if !keys.contains(&key.as_ref()) {
-            return Err(Trouble::new(key, "UnknownField", "unknown field"));
+            return Err(ErrorText::new(key, "UnknownField", "unknown field"));
         }
         if fields.iter().take(at).any(|(before, _)| before == key) {
-            return Err(Trouble::new(key, "Twice", "there twice"));
+            return Err(ErrorText::new(key, "Twice", "there twice"));
         }
     }
     Ok(())
@@ -232,14 +232,14 @@ pub(crate) fn each<T>(tree: &Json, key: &str, read: impl Fn(&Json) -> Read<T>) -
     let items = match get(tree, key) {
         None => return Ok(Vec::new()),
         Some(Json::List(items)) => items.iter().enumerate(),
-        Some(_) => return Err(Trouble::new(key, "WrongType", "expected a list")),
+        Some(_) => return Err(ErrorText::new(key, "WrongType", "expected a list")),
     };
-    let inside = |(at, item)| read(item).map_err(|trouble: Trouble| trouble.inside(key, at));
+    let inside = |(at, item)| read(item).map_err(|error: ErrorText| error.inside(key, at));
     items.map(inside).collect()
 }
 
 pub(crate) fn number(tree: &Json, key: &str) -> Read<f64> {
-    let value = get(tree, key).ok_or_else(|| Trouble::new(key, "Missing", "missing"))?;
+    let value = get(tree, key).ok_or_else(|| ErrorText::new(key, "Missing", "missing"))?;
     plain_number(value, key)
 }
 
@@ -247,19 +247,19 @@ fn plain_number(tree: &Json, path: &str) -> Read<f64> {
     if let Json::Number(number) = tree {
         Ok(*number)
     } else {
-        Err(Trouble::new(path, "WrongType", "expected a number"))
+        Err(ErrorText::new(path, "WrongType", "expected a number"))
     }
 }
 
 pub(crate) fn in_range<T>(path: &str, made: Result<T, OutOfRange>) -> Read<T> {
-    made.map_err(|error| Trouble::new(path, "OutOfRange", &error.to_string()))
+    made.map_err(|error| ErrorText::new(path, "OutOfRange", &error.to_string()))
 }
 
 /// A whole number from zero to 65535.
 fn place(tree: &Json, key: &str) -> Read<usize> {
     let value = number(tree, key)?;
     let found = (0..=u16::MAX).find(|at| f64::from(*at).total_cmp(&value).is_eq());
-    let found = found.ok_or_else(|| Trouble::new(key, "OutOfRange", "0 to 65535, whole"));
+    let found = found.ok_or_else(|| ErrorText::new(key, "OutOfRange", "0 to 65535, whole"));
     found.map(usize::from)
 }
 

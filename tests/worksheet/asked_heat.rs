@@ -9,7 +9,7 @@ use softcrumb::sheet::BoilsBy;
 use softcrumb::storage::Json;
 
 use crate::asked::{Read, each, get, in_range, known, number};
-use crate::error::Trouble;
+use crate::error::ErrorText;
 
 /// What is asked about heat beside the formula.
 #[derive(Default)]
@@ -86,7 +86,7 @@ fn minutes(tree: &Json) -> Read<Minutes> {
     if let Json::Number(minutes) = tree {
         in_range("", Minutes::from_minutes(*minutes))
     } else {
-        Err(Trouble::new("", "WrongType", "expected a number"))
+        Err(ErrorText::new("", "WrongType", "expected a number"))
     }
 }
 
@@ -113,7 +113,7 @@ fn shape(tree: &Json) -> Read<Shape> {
     let found = Shape::ALL
         .into_iter()
         .find(|shape| crate::spelling::snake(shape) == word);
-    found.ok_or_else(|| Trouble::new("shape", "UnknownWord", word))
+    found.ok_or_else(|| ErrorText::new("shape", "UnknownWord", word))
 }
 
 fn boils_by(tree: &Json) -> Read<BoilsBy> {

@@ -5,7 +5,7 @@ use softcrumb::sheet::Pantry;
 use softcrumb::storage::{Json, Record, RecordError};
 
 use crate::asked::{get, record};
-use crate::error::Trouble;
+use crate::error::ErrorText;
 
 /// What is asked beside the batch.
 #[derive(Default)]
@@ -13,19 +13,19 @@ pub(crate) struct AskedClass {
     pub(crate) pantry: Pantry,
     pub(crate) settings: Option<ClassSettings>,
     pub(crate) recipe: Option<String>,
-    pub(crate) hand_out: bool,
+    pub(crate) share: bool,
 }
 
 /// Reads `pantry`, `class` and `recipe`, each of which may be left out.
-pub(crate) fn read(tree: &Json) -> Result<AskedClass, Trouble> {
+pub(crate) fn read(tree: &Json) -> Result<AskedClass, ErrorText> {
     let recipe = match get(tree, "recipe") {
         None => None,
         Some(Json::Text(text)) => Some(text.clone().into_owned()),
-        Some(_) => return Err(Trouble::new("recipe", "WrongType", "expected a text")),
+        Some(_) => return Err(ErrorText::new("recipe", "WrongType", "expected a text")),
     };
-    let hand_out = matches!(get(tree, "hand_out"), Some(Json::Truth(true)));
+    let share = matches!(get(tree, "hand_out"), Some(Json::Truth(true)));
     Ok(AskedClass {
-        hand_out,
+        share,
         pantry: component(tree, "pantry", Pantry::read)?.unwrap_or_default(),
         settings: component(tree, "class", ClassSettings::read)?,
         recipe,
@@ -36,12 +36,12 @@ fn component<T>(
     tree: &Json,
     key: &'static str,
     read: impl Fn(&str) -> Result<T, RecordError>,
-) -> Result<Option<T>, Trouble> {
+) -> Result<Option<T>, ErrorText> {
     match get(tree, key) {
         None => Ok(None),
         Some(Json::Fields(fields)) => read(&record(key, fields.clone()))
             .map(Some)
-            .map_err(|error| Trouble::of_record(&error, key)),
-        Some(_) => Err(Trouble::new(key, "WrongType", "expected fields")),
+            .map_err(|error| ErrorText::of_record(&error, key)),
+        Some(_) => Err(ErrorText::new(key, "WrongType", "expected fields")),
     }
 }

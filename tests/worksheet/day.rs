@@ -12,7 +12,7 @@ use softcrumb::sheet::{Kitchen, Moment, Sheet};
 use softcrumb::storage::{Json, Record};
 
 use crate::asked::{get, known, number, record};
-use crate::error::Trouble;
+use crate::error::ErrorText;
 
 /// What is asked of a day.
 pub(crate) struct AskedDay {
@@ -40,24 +40,24 @@ impl AskedDay {
 const OWN: [&str; 2] = ["now_s", "offsets"];
 
 /// Reads `day`; nothing where it is left out.
-pub(crate) fn read(tree: &Json) -> Result<Option<AskedDay>, Trouble> {
+pub(crate) fn read(tree: &Json) -> Result<Option<AskedDay>, ErrorText> {
     let Some(day) = get(tree, "day") else {
         return Ok(None);
     };
     let Json::Fields(fields) = day else {
-        return Err(Trouble::new("day", "WrongType", "expected fields"));
+        return Err(ErrorText::new("day", "WrongType", "expected fields"));
     };
-    let inside = |trouble: Trouble| trouble.below("day");
+    let inside = |error: ErrorText| error.below("day");
     let settings: Vec<(Cow<str>, Json)> = fields
         .iter()
         .filter(|(key, _)| !OWN.contains(&key.as_ref()))
         .cloned()
         .collect();
     let settings = DaySettings::read(&record("day", settings))
-        .map_err(|error| Trouble::of_record(&error, "day"))?;
+        .map_err(|error| ErrorText::of_record(&error, "day"))?;
     let now = number(day, "now_s").map_err(inside)?;
     let now = Moment::from_milliseconds(now * 1000.0)
-        .map_err(|error| Trouble::new("day.now_s", "OutOfRange", &error.to_string()))?;
+        .map_err(|error| ErrorText::new("day.now_s", "OutOfRange", &error.to_string()))?;
     let zone = zone(day, now.instant()).map_err(inside)?;
     Ok(Some(AskedDay {
         settings,
@@ -70,18 +70,18 @@ pub(crate) fn read(tree: &Json) -> Result<Option<AskedDay>, Trouble> {
 const AROUND: f64 = 24.0 * 40.0;
 
 /// The zone of a list of `{"from_s", "ahead_min"}`, in rising order; UTC before and without it.
-fn zone(day: &Json, now: Instant) -> Result<Zone, Trouble> {
+fn zone(day: &Json, now: Instant) -> Result<Zone, ErrorText> {
     let mut table: Vec<(f64, f64)> = Vec::new();
     if let Some(offsets) = get(day, "offsets") {
         let Json::List(items) = offsets else {
-            return Err(Trouble::new("offsets", "WrongType", "expected a list"));
+            return Err(ErrorText::new("offsets", "WrongType", "expected a list"));
         };
         for (at, item) in items.iter().enumerate() {
             let read = || {
                 known(item, &["from_s", "ahead_min"])?;
                 Ok((number(item, "from_s")?, number(item, "ahead_min")?))
             };
-            table.push(read().map_err(|trouble: Trouble| trouble.inside("offsets", at))?);
+            table.push(read().map_err(|error: ErrorText| error.inside("offsets", at))?);
         }
     }
     let around = Minutes::from_hours(AROUND).unwrap_or(Minutes::ZERO);

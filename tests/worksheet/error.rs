@@ -8,13 +8,13 @@ use softcrumb::storage::record::RecordError;
 use crate::spelling::name;
 
 /// What is wrong, and where.
-pub(crate) struct Trouble {
+pub(crate) struct ErrorText {
     path: String,
     kind: String,
     message: String,
 }
 
-impl Trouble {
+impl ErrorText {
     pub(crate) fn new(path: &str, kind: &str, message: &str) -> Self {
         let (path, kind, message) = (path.to_owned(), kind.to_owned(), message.to_owned());
         Self {
@@ -60,7 +60,7 @@ impl Trouble {
     }
 
     /// The line of results for a document that cannot be read.
-    pub(crate) fn told(&self) -> Value {
+    pub(crate) fn to_json(&self) -> Value {
         json!({ "worksheet": crate::asked::VERSION, "error": {
             "path": self.path, "kind": self.kind, "message": self.message,
         }})

@@ -32,10 +32,12 @@ pub(crate) fn lines() -> Vec<String> {
         all.push((format!("large: {count} ingredients"), large));
         all.push(("the same with a full note".to_owned(), noted));
     }
-    all.iter().map(|(name, sheet)| told(name, sheet)).collect()
+    all.iter()
+        .map(|(name, sheet)| to_json(name, sheet))
+        .collect()
 }
 
-fn told(name: &str, sheet: &Sheet) -> String {
+fn to_json(name: &str, sheet: &Sheet) -> String {
     let Ok(text) = link::write(sheet) else {
         return format!("{name:<44} {:>5} characters: no link", link::length(sheet));
     };

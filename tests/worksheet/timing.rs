@@ -25,7 +25,7 @@ const BUDGET: f64 = 200.0;
 /// The same with heat, three coolings among it, rises and plan.
 const BUDGET_OF_ALL: f64 = 1000.0;
 
-/// The lines to print, and whether the budgets are kept; an unoptimised build has none.
+/// The lines to print, and whether the budgets are met; an unoptimised build has none.
 pub(crate) struct Timed {
     pub(crate) lines: Vec<String>,
     pub(crate) within_budget: bool,
@@ -77,7 +77,7 @@ pub(crate) fn time() -> Result<Timed, HeatError> {
 
 fn evaluate(asked: &Asked) -> (Evaluation, usize) {
     let evaluation = Evaluation::of(black_box(asked));
-    let lines = crate::told::working(&evaluation).len();
+    let lines = crate::json::working(&evaluation).len();
     (evaluation, lines)
 }
 

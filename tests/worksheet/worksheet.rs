@@ -16,11 +16,11 @@ mod day;
 mod error;
 mod evaluation;
 mod heat;
+mod json;
 mod json_text;
 mod links;
 mod spelling;
 mod timing;
-mod told;
 
 use std::io::{self, BufRead, Write};
 use std::process::ExitCode;
@@ -58,8 +58,8 @@ fn answer_all() -> io::Result<()> {
             continue;
         }
         let answer = match Asked::read(&line) {
-            Ok(asked) => told::told(&asked, &Evaluation::of(&asked)),
-            Err(trouble) => trouble.told(),
+            Ok(asked) => json::to_json(&asked, &Evaluation::of(&asked)),
+            Err(error) => error.to_json(),
         };
         writeln!(out, "{answer}")?;
         out.flush()?;

@@ -63,7 +63,7 @@ fn worksheet(option: &str) -> Result<bool> {
     Ok(command.status()?.success())
 }
 
-/// Builds a page from an example; gives its folder and its files.
+/// Builds a page from an example; returns its folder and its files.
 fn build_example(target: CargoTarget) -> Result<(PathBuf, Vec<Asset>)> {
     let folder = paths::target().join(target.name);
     let sources = build::sources(&build::compile(target)?, BASELINE_STYLES.to_owned())?;

@@ -100,7 +100,7 @@ pub(crate) fn start_in_background() -> Option<Background> {
     child.ok().map(Background)
 }
 
-/// Compiles for WebAssembly; gives the binary's path.
+/// Compiles for WebAssembly; returns the binary's path.
 pub(crate) fn compile(target: CargoTarget) -> Result<PathBuf> {
     let (mut cargo, folder, toolchain) = cargo(target)?;
     let is_first = !folder.join(TARGET).exists();

@@ -1,4 +1,4 @@
-//! Writes the page's files: names with content hashes, checksums, the HTML, the service worker's list.
+//! Writes the page's files: hashed names, checksums, the HTML, the service worker's list.
 
 use crate::asset::{self, Asset};
 use crate::bind::Bound;
@@ -30,10 +30,10 @@ pub(crate) struct Sources {
     pub(crate) icons: Vec<(String, Vec<u8>)>,
 }
 
-/// Writes the page into `folder`, replacing what was there; gives its files.
+/// Writes the page into `folder`, replacing its content; returns its files.
 ///
 /// It writes into a folder beside it first and swaps the two: a page that is being served is
-/// complete at any moment, and stays as it was when writing fails.
+/// complete at any moment, and is unchanged when writing fails.
 pub(crate) fn write(sources: Sources, folder: &Path) -> Result<Vec<Asset>> {
     let next = folder.with_extension("next");
     let assets = write_into(sources, &next)?;
@@ -122,7 +122,7 @@ impl<'a> Page<'a> {
         Ok(())
     }
 
-    /// Writes a file under a name with its content hash; gives that name and the checksum.
+    /// Writes a file under a name with its content hash; returns that name and the checksum.
     fn hashed(&mut self, name: &str, bytes: Vec<u8>) -> Result<(String, String)> {
         let name = asset::hashed_name(name, &bytes);
         let integrity = asset::integrity(&bytes);
@@ -138,7 +138,7 @@ impl<'a> Page<'a> {
         Ok(())
     }
 
-    /// Writes the chunks; gives the script that loads them, with their names and checksums filled in.
+    /// Writes the chunks; returns the script that loads them, with names and checksums filled in.
     fn chunks(&mut self, mut loader: String, chunks: Vec<(String, Vec<u8>)>) -> Result<String> {
         let (large, small) = small_chunks::join(chunks);
         for (name, bytes) in large {
@@ -160,7 +160,8 @@ impl<'a> Page<'a> {
     }
 
     /// Writes the main script and the one that loads chunks. They import each other, so both names
-    /// carry the hash of both. Gives name and checksum of the first, and the second's line in the HTML.
+    /// carry the hash of both. Returns name and checksum of the first, and the second's line in the
+    /// HTML.
     fn scripts(
         &mut self,
         script: String,
@@ -195,7 +196,7 @@ impl<'a> Page<'a> {
         Ok(((script_path, script_integrity), line))
     }
 
-    /// Writes the catalogues; gives a line of the HTML for each, with its path.
+    /// Writes the catalogues; returns a line of the HTML for each, with its path.
     fn languages(&mut self, catalogues: Vec<(String, String)>) -> Result<String> {
         let mut lines = Vec::new();
         for (tag, catalogue) in catalogues {
@@ -207,7 +208,7 @@ impl<'a> Page<'a> {
         Ok(lines.join("\n"))
     }
 
-    /// Writes the icons, and the manifest with their names filled in; gives the names of the
+    /// Writes the icons, and the manifest with their names filled in; returns the names of the
     /// manifest and of the SVG icon.
     fn manifest(
         &mut self,

@@ -3,7 +3,7 @@
 use anyhow::{Result, bail};
 use std::process::{Command, Stdio};
 
-/// Runs a program; gives what it prints, when it is there and succeeds. Tests pass a mock.
+/// Runs a program; returns its output, when it is there and succeeds. Tests pass a mock.
 pub(crate) type Run<'a> = &'a dyn Fn(&str, &[&str]) -> Option<String>;
 
 /// Runs a program of this machine.

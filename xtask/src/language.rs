@@ -60,7 +60,8 @@ pub(crate) fn run(arguments: &[String]) -> Result<()> {
     Ok(())
 }
 
-/// The catalogues as the page reads them, by tag: a line each, the English text, a tab, the translation.
+/// The catalogues as the page reads them, by tag: a line each, the English text, a tab, the
+/// translation.
 ///
 /// # Errors
 /// Names every text without a translation, and every translation with other placeholders.

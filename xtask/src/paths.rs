@@ -16,7 +16,7 @@ pub(crate) fn dist() -> PathBuf {
     root().join("dist")
 }
 
-/// The compiler's output folder: what cargo was told, else `target/`.
+/// The compiler's output folder: `CARGO_TARGET_DIR`, else `target/`.
 pub(crate) fn target() -> PathBuf {
     std::env::var_os("CARGO_TARGET_DIR").map_or_else(|| root().join("target"), PathBuf::from)
 }

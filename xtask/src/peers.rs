@@ -27,7 +27,8 @@ pub(crate) fn check() -> CheckReport {
     }
 }
 
-/// Creates the virtual environment, again when the list of libraries has changed; gives its Python.
+/// Creates the virtual environment, again when the list of libraries has changed; returns its
+/// Python.
 pub(crate) fn prepare() -> Result<PathBuf> {
     let folder = paths::root().join("tests/peers");
     let venv = folder.join("venv");

@@ -83,7 +83,7 @@ fn respond(request: Request, folder: &Path, under: &str) {
 }
 
 /// Sends one response a connection, by HTTP 1.0. With persistent connections the library keeps a
-/// thread for each, and a burst of requests may wait for a thread that is kept.
+/// thread for each, and a burst of requests may wait for an idle thread.
 fn send(request: Request, response: FileResponse) -> std::io::Result<()> {
     let is_head = *request.method() == Method::Head;
     let mut writer = request.into_writer();
@@ -124,7 +124,7 @@ fn find(request: &Request, folder: &Path, under: &str) -> Result<FileResponse, u
     Ok(response)
 }
 
-/// The file of that path, if it lies inside the folder: neither `..` nor a link leads out.
+/// The file of that path, if it is inside the folder: neither `..` nor a link leads out.
 fn file_inside(folder: &Path, path: &str) -> Option<PathBuf> {
     folder
         .join(path)

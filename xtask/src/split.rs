@@ -22,7 +22,7 @@ pub(crate) struct SplitPage {
     pub(crate) chunks: Vec<(String, Vec<u8>)>,
 }
 
-/// Splits the module at `compiled`; `SOFTCRUMB_SPLIT=1` prints which function lies where, and why.
+/// Splits the module at `compiled`; `SOFTCRUMB_SPLIT=1` prints the chunk of each function, and why.
 pub(crate) fn split(compiled: &Path) -> Result<SplitPage> {
     let module =
         fs::read(compiled).with_context(|| format!("{} cannot be read", compiled.display()))?;

@@ -32,12 +32,12 @@ pub fn ask() {
     if unasked.as_deref() == Some("default")
         && let Some(answer) = call(&notices, "requestPermission", &Array::new())
     {
-        leptos::task::spawn_local(settle(answer));
+        leptos::task::spawn_local(await_answer(answer));
     }
 }
 
-/// Waits for an answer and lets it be, whatever it is.
-async fn settle(answer: JsValue) {
+/// Waits for a promise and ignores its result.
+async fn await_answer(answer: JsValue) {
     if let Ok(promise) = answer.dyn_into::<Promise>() {
         let _answered = JsFuture::from(promise).await;
     }
@@ -85,7 +85,7 @@ fn notice(what: &str) -> Option<()> {
         if let Ok(worker) = JsFuture::from(ready).await
             && let Some(shown) = call(&worker, "showNotification", &with)
         {
-            settle(shown).await;
+            await_answer(shown).await;
         }
     });
     Some(())

@@ -15,7 +15,12 @@ try {
   }
   console.error(error);
 }
-navigator.serviceWorker?.register(new URL('./service_worker.js', import.meta.url)).catch(() => {});
+const worker = navigator.serviceWorker;
+worker?.register(new URL('./service_worker.js', import.meta.url)).catch(() => {});
+// A page that was opened while the worker became active is not served by it; offline it would miss what loads later.
+worker?.ready.then(({ active }) => {
+  if (!worker.controller) active.postMessage({ softcrumb: 'serve this page' });
+});
 
 // Compiles the binary while it loads and checks its checksum; browsers do not check that of a preloaded one yet.
 async function wasm(address, integrity) {

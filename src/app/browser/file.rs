@@ -1,5 +1,6 @@
 //! Files: one saved to the device, one read from it.
 
+use crate::engine::numerics::float_from_usize;
 use js_sys::Array;
 use leptos::prelude::*;
 use wasm_bindgen::{JsCast, JsValue};
@@ -62,7 +63,8 @@ fn offer(name: &str, blob: &Blob) -> Result<(), JsValue> {
     Ok(())
 }
 
-/// The file chosen in an input, if any; the input is emptied so that the same file can be chosen again.
+/// The file chosen in an input, if any; the input is emptied so that the same file can be chosen
+/// again.
 pub fn chosen(input: &HtmlInputElement) -> Option<File> {
     let file = input.files()?.get(0);
     input.set_value("");
@@ -74,7 +76,7 @@ pub fn chosen(input: &HtmlInputElement) -> Option<File> {
 /// # Errors
 /// [`FileError`] when it is larger, or cannot be read.
 pub async fn text(file: File, most: usize) -> Result<String, FileError> {
-    let (bytes, most) = (file.size(), u32::try_from(most).map_or(f64::MAX, f64::from));
+    let (bytes, most) = (file.size(), float_from_usize(most));
     if bytes > most {
         return Err(FileError::TooLarge { bytes, most });
     }

@@ -13,7 +13,8 @@ thread_local! {
     static CHOSEN: Cell<Option<&'static str>> = const { Cell::new(None) };
 }
 
-/// From now on numbers and dates are written as in this locale; for none, as the browser writes them.
+/// From now on numbers and dates are written as in this locale; for none, as the browser writes
+/// them.
 pub fn choose(tag: Option<&'static str>) {
     CHOSEN.set(tag);
 }

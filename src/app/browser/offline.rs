@@ -37,9 +37,9 @@ pub fn when_cached(saved: RwSignal<Option<bool>>) {
     };
     spawn_local(async move {
         // The worker is ready only after it has cached every file.
-        let is_kept = registration(&container).await.is_some();
+        let is_saved = registration(&container).await.is_some();
         // The view that asked may have been removed meanwhile.
-        let _gone = saved.try_set(Some(is_kept));
+        let _gone = saved.try_set(Some(is_saved));
     });
 }
 
@@ -49,8 +49,8 @@ pub fn take_over() {
     container.set_oncontrollerchange(Some(&for_ever(|| drop(window().location().reload()))));
     spawn_local(async move {
         let word = Object::new();
-        let said = Reflect::set(&word, &"softcrumb".into(), &"take over".into());
-        if let (Ok(_), Some(registration)) = (said, registration(&container).await)
+        let wording = Reflect::set(&word, &"softcrumb".into(), &"take over".into());
+        if let (Ok(_), Some(registration)) = (wording, registration(&container).await)
             && let Some(worker) = registration.waiting()
         {
             // Refused only where the worker has ended; the next visit has the new version then.

@@ -29,8 +29,8 @@ const TRIED: [(f64, f64); 5] = [
     (0.3, 240.0),
 ];
 
-/// A picture as the text of a `data:` address of at most `longest` characters. What the file says of
-/// place and camera is not in it.
+/// A picture as the text of a `data:` address of at most `longest` characters. What the file says
+/// of place and camera is not in it.
 ///
 /// # Errors
 /// [`PhotoError`].
@@ -77,5 +77,5 @@ fn drawn(picture: &ImageBitmap, quality: f64, side: f64) -> Result<String, JsVal
 
 /// Whole pixels, at least one.
 fn pixels(size: f64) -> u32 {
-    crate::engine::quantity::whole(size.max(1.0))
+    crate::engine::numerics::whole(size.max(1.0))
 }

@@ -45,6 +45,7 @@ self.addEventListener('activate', (event) => event.waitUntil(dropOlder()));
 // A new version waits until the user says so on the page.
 self.addEventListener('message', (event) => {
   if (event.data?.softcrumb === 'take over') self.skipWaiting();
+  if (event.data?.softcrumb === 'serve this page') event.waitUntil(self.clients.claim());
 });
 self.addEventListener('fetch', (event) => {
   const { request } = event;

@@ -8,7 +8,7 @@ use crate::app::browser::live_region::announce;
 use crate::app::state::{AppState, use_app_state};
 use crate::sheet::Added;
 use crate::storage::record::{FILE_LIMIT, FormulaFile, Record};
-use crate::text::{FormatOptions, Trouble, import_report, notice, tr};
+use crate::text::{ErrorText, FormatOptions, import_report, notice, tr};
 
 /// Imports formulas from a file.
 #[component]
@@ -71,7 +71,7 @@ fn report(found: &FormulaFile, added: Added, options: FormatOptions) -> Vec<Stri
     let beside = import_report::beside(added);
     let nothing_else = beside.is_none() || !found.formulas.is_empty();
     nothing_else
-        .then(|| import_report::taken_in(found.formulas.len()))
+        .then(|| import_report::formulas_imported(found.formulas.len()))
         .into_iter()
         .chain(beside)
         .chain(refused)

@@ -9,7 +9,7 @@ use crate::app::part::Button;
 use crate::app::state::use_app_state;
 use crate::storage::interchange::{RECIPE_LIMIT, ReadRecipe, read_recipe};
 use crate::text::{
-    Trouble, notice,
+    ErrorText, notice,
     share::{ImportedLine, RecipeView, recipe},
     tr,
 };
@@ -72,7 +72,11 @@ fn Lines(
     view: RecipeView,
 ) -> impl IntoView {
     let line = |line: ImportedLine| {
-        let class = if line.taken { "taken" } else { "not-taken" };
+        let class = if line.is_imported {
+            "taken"
+        } else {
+            "not-taken"
+        };
         view! { <li class=class><b>{line.text}</b> <br /> {line.says}</li> }
     };
     view! {

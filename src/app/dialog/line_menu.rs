@@ -6,7 +6,7 @@ use crate::app::browser::live_region::announce;
 use crate::app::part::{Button, Choice, NumberBox, Picture};
 use crate::app::state::{DialogKind, PickFor, memo, use_app_state};
 use crate::engine::formula::{Line, LineAt};
-use crate::text::{Trouble, format, name, read, tr};
+use crate::text::{ErrorText, format, name, read, tr};
 
 /// What can be done with a line.
 #[component]
@@ -54,8 +54,8 @@ fn Counts(
             }
         });
     };
-    let answers = vec![(true, tr!("Yes")), (false, tr!("No"))];
-    view! { <Choice id="counts" label=tr!("Counts as flour, so as part of the 100 %") answers selected on_select=chosen /> }
+    let choices = vec![(true, tr!("Yes")), (false, tr!("No"))];
+    view! { <Choice id="counts" label=tr!("Counts as flour, so as part of the 100 %") choices selected on_select=chosen /> }
 }
 
 /// Another ingredient in its place.
@@ -112,7 +112,7 @@ fn Poured(
                 .unwrap_or_default()
         })
     });
-    let take = move |text: String| {
+    let store = move |text: String| {
         let options = state.options.get_untracked();
         // An empty box removes the note.
         let poured =
@@ -126,7 +126,7 @@ fn Poured(
     };
     let unit = Signal::derive(move || state.options.get().units.mass.symbol());
     view! {
-        <NumberBox id=format!("poured-{}-{}", at.part, at.line) label=tr!("Really poured, if it missed") unit figure take=Callback::new(take) />
+        <NumberBox id=format!("poured-{}-{}", at.part, at.line) label=tr!("Really poured, if it missed") unit figure store=Callback::new(store) />
     }
 }
 

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use crate::app::part::{Button, NumberBox, PickOne, TextBox};
 use crate::app::state::{memo, use_app_state};
 use crate::engine::ingredients::{Allergen, Food, Label, LabelLine, OwnFood, Role};
-use crate::text::{Trouble, format, name, read, tr};
+use crate::text::{ErrorText, format, name, read, tr};
 
 /// The state of the form.
 #[derive(Clone, Copy)]
@@ -33,7 +33,7 @@ pub fn OwnFoodForm(
         .to_vec();
     view! {
         <TextBox id="own-name" label=tr!("Name") text=form.name on_input=move |typed| form.name.set(typed) max_length=OwnFood::NAME_LENGTH />
-        <PickOne id="own-role" label=tr!("What it does in a dough") answers=Signal::stored(roles) selected=form.role on_select=move |role| form.role.set(role) />
+        <PickOne id="own-role" label=tr!("What it does in a dough") choices=Signal::stored(roles) selected=form.role on_select=move |role| form.role.set(role) />
         <p class="quiet">{tr!("From the packet, for 100 g. What it does not say is worked out, and marked so.")}</p>
         <div class="fields">
             {LabelLine::ALL.map(|line| view! { <LabelBox form line /> }).into_iter().collect_view()}
@@ -59,7 +59,7 @@ fn LabelBox(
             .map(|share| format::box_share(share, options))
             .unwrap_or_default()
     });
-    let take = move |text: String| {
+    let store = move |text: String| {
         let options = state.options.get_untracked();
         let share =
             read::optional(&text, options, read::share).map_err(|error| error.sentence(options))?;
@@ -68,7 +68,7 @@ fn LabelBox(
         Ok(())
     };
     // In 100 g, so many grams are so many hundredths.
-    view! { <NumberBox id=format!("label-{line:?}") label=name::label_line(line) unit="%" figure take=Callback::new(take) /> }
+    view! { <NumberBox id=format!("label-{line:?}") label=name::label_line(line) unit="%" figure store=Callback::new(store) /> }
 }
 
 /// Allergens.
@@ -114,7 +114,7 @@ fn UseOwnFood(
 ) -> impl IntoView {
     let state = use_app_state();
     let error_text = RwSignal::new(String::new());
-    let take = move |()| {
+    let store = move |()| {
         let (name, role) = (form.name.get_untracked(), form.role.get_untracked());
         match OwnFood::new(
             &name,
@@ -128,6 +128,6 @@ fn UseOwnFood(
     };
     view! {
         <p class="error" role="alert">{error_text}</p>
-        <Button label=tr!("Use it") class="primary" disabled=Signal::derive(move || state.is_stale()) on_tap=take />
+        <Button label=tr!("Use it") class="primary" disabled=Signal::derive(move || state.is_stale()) on_tap=store />
     }
 }

@@ -7,7 +7,7 @@ use crate::app::part::{Button, NumberBox, PickOne, Picture, TextBox};
 use crate::app::state::use_app_state;
 use crate::engine::formula::PartKind;
 use crate::sheet::Sheet;
-use crate::text::{Trouble, format, name, read, tr};
+use crate::text::{ErrorText, format, name, read, tr};
 
 /// What can be done with a part.
 #[component]
@@ -92,7 +92,7 @@ fn Kind(
     let kinds = PartKind::ALL
         .map(|kind| (Some(kind), name::part_kind(kind).to_owned()))
         .to_vec();
-    view! { <PickOne id="stream-kind" label=tr!("What it is") answers=Signal::stored(kinds) selected on_select=chosen /> }
+    view! { <PickOne id="stream-kind" label=tr!("What it is") choices=Signal::stored(kinds) selected on_select=chosen /> }
 }
 
 /// The steam that was lost, found by weighing.
@@ -110,7 +110,7 @@ fn Steam(
                 .unwrap_or_default()
         })
     });
-    let take = move |text: String| {
+    let store = move |text: String| {
         let options = state.options.get_untracked();
         let steam = read::mass(&text, options).map_err(|error| error.sentence(options))?;
         state.type_in("steam", |sheet| {
@@ -132,7 +132,7 @@ fn Steam(
     };
     view! {
         <Show when=is_paste>
-            <NumberBox id=format!("steam-{part}") label=tr!("Lost as steam, by weighing") unit figure take=Callback::new(take) />
+            <NumberBox id=format!("steam-{part}") label=tr!("Lost as steam, by weighing") unit figure store=Callback::new(store) />
         </Show>
     }
 }

@@ -7,7 +7,7 @@ use crate::app::state::{AppState, PickFor};
 use crate::engine::formula::{Hold, Line, LineAt, swap};
 use crate::engine::ingredients::Food;
 use crate::engine::quantity::Mass;
-use crate::text::Trouble;
+use crate::text::ErrorText;
 
 /// Changes the formula as the picker was asked to.
 pub fn use_picked(state: AppState, pick_for: PickFor, food: Food) {
@@ -28,7 +28,7 @@ fn add(state: AppState, part: usize, food: Food) {
     });
 }
 
-/// Replaces the ingredient of a line; its weight stays.
+/// Replaces the ingredient of a line, with the same weight.
 fn replace(state: AppState, at: LineAt, food: Food) {
     let changed = state.change("swap", |formula| swap(formula, at, food, Hold::Weight));
     if let Err(error) = changed {

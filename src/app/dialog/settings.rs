@@ -30,14 +30,14 @@ pub fn SettingsDialog() -> impl IntoView {
         <Choice
             id="units"
             label=tr!("Units")
-            answers=vec![(Units::Grams, tr!("grams, °C")), (Units::Ounces, tr!("ounces, pounds, °F"))]
+            choices=vec![(Units::Grams, tr!("grams, °C")), (Units::Ounces, tr!("ounces, pounds, °F"))]
             selected=units
             on_select=set_units
         />
         <Choice
             id="language"
             label=tr!("Language")
-            answers=languages
+            choices=languages
             selected=language
             on_select=move |chosen| state.choose_language(chosen, error)
         />
@@ -45,7 +45,7 @@ pub fn SettingsDialog() -> impl IntoView {
         <Choice
             id="theme"
             label=tr!("Light or dark")
-            answers=vec![(Theme::Device, tr!("as the device")), (Theme::Light, tr!("light")), (Theme::Dark, tr!("dark"))]
+            choices=vec![(Theme::Device, tr!("as the device")), (Theme::Light, tr!("light")), (Theme::Dark, tr!("dark"))]
             selected=theme
             on_select=set_theme
         />

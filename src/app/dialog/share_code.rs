@@ -30,7 +30,7 @@ pub fn ShareMore() -> impl IntoView {
 #[component]
 fn ShareCode() -> impl IntoView {
     let state = use_app_state();
-    let content = ShareContent::here();
+    let content = ShareContent::from_context();
     let view = memo(move || {
         let sheet = content.sheet();
         let whole = full_link(&sheet).ok()?;

@@ -27,7 +27,7 @@ impl ShareContent {
     }
 
     /// What the open dialog shares.
-    pub fn here() -> Self {
+    pub fn from_context() -> Self {
         expect_context::<Self>()
     }
 

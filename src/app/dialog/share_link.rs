@@ -1,4 +1,4 @@
-//! The formula as a link: copied, shared, and made shorter where that is wanted.
+//! The formula as a link: copied, shared, and shortened where wanted.
 
 use leptos::prelude::*;
 use wasm_bindgen_futures::spawn_local;
@@ -9,13 +9,13 @@ use crate::app::browser::{address, clipboard, share};
 use crate::app::part::Button;
 use crate::app::state::{memo, use_app_state};
 use crate::text::share::{Shortened, shortened};
-use crate::text::{Trouble, tr};
+use crate::text::{ErrorText, tr};
 
 /// The formula as a link.
 #[component]
 pub fn ShareLink() -> impl IntoView {
     let state = use_app_state();
-    let content = ShareContent::here();
+    let content = ShareContent::from_context();
     let link = memo(move || full_link(&content.sheet()));
     let text = move || link.with(|link| link.clone().unwrap_or_default());
     let is_there = memo(move || link.with(Result::is_ok));
@@ -62,7 +62,7 @@ pub fn ShareLink() -> impl IntoView {
 #[component]
 fn Shorten() -> impl IntoView {
     let state = use_app_state();
-    let content = ShareContent::here();
+    let content = ShareContent::from_context();
     let parts = memo(move || {
         let options = state.options.get();
         shortened(

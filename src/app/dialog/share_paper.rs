@@ -25,7 +25,7 @@ enum Page {
 #[component]
 pub fn SharePaper() -> impl IntoView {
     let state = use_app_state();
-    let content = ShareContent::here();
+    let content = ShareContent::from_context();
     let page = RwSignal::new(None::<Page>);
     let card = memo(move || card_of(state, &content.sheet()));
     let sheet = memo(move || sheet_of(state, &content.sheet()));
@@ -65,7 +65,7 @@ pub fn SharePaper() -> impl IntoView {
 
 /// The card of the shared sheet, which is what its code opens.
 fn card_of(state: AppState, sheet: &Sheet) -> Option<BenchCard> {
-    let (options, workspace) = (state.options.get(), WorkspaceStore::here());
+    let (options, workspace) = (state.options.get(), WorkspaceStore::from_context());
     let batch = batch::of(sheet, state.kitchen.with(|kitchen| kitchen.scales));
     let code = code_of(sheet);
     workspace
@@ -74,7 +74,7 @@ fn card_of(state: AppState, sheet: &Sheet) -> Option<BenchCard> {
 }
 
 fn sheet_of(state: AppState, sheet: &Sheet) -> Option<ClassSheet> {
-    let (options, workspace) = (state.options.get(), WorkspaceStore::here());
+    let (options, workspace) = (state.options.get(), WorkspaceStore::from_context());
     let scales = state.kitchen.with(|kitchen| kitchen.scales);
     let class = batch::class::of(sheet, &workspace.settings.get(), scales);
     let view = text::class::view(&class, options).ok()?;

@@ -119,7 +119,7 @@ fn FormulaRow(
         announce(&tr!("{gone} is in the bin.", gone = gone));
     };
     let binned = tr!("Put {value} into the bin", value = entry.name);
-    let said = tr!(
+    let wording = tr!(
         "{first} of dough, {second}",
         first = format::mass(entry.dough, options),
         second = clock::day(entry.changed.milliseconds())
@@ -128,7 +128,7 @@ fn FormulaRow(
         <li>
             <button type="button" class="pick" aria-current=current on:click=open>
                 <span>{entry.name}</span>
-                <span class="quiet">{said}</span>
+                <span class="quiet">{wording}</span>
             </button>
             <IconButton picture=Picture::Remove name=binned on_tap=bin />
         </li>

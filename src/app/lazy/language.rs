@@ -8,7 +8,7 @@ use crate::text::language::{Catalogue, set_catalogue};
 
 thread_local! {
     /// Loaded catalogues.
-    static CAME: RefCell<Vec<(Language, &'static Catalogue)>> = const { RefCell::new(Vec::new()) };
+    static LOADED: RefCell<Vec<(Language, &'static Catalogue)>> = const { RefCell::new(Vec::new()) };
 }
 
 /// The language that is wanted: the one chosen, else the first the browser asks for.
@@ -27,7 +27,7 @@ pub async fn load(chosen: Option<Language>) -> bool {
     let catalogue = match language {
         Language::English => None,
         Language::Spanish | Language::Japanese => {
-            let Some(catalogue) = came(language).await else {
+            let Some(catalogue) = load_one(language).await else {
                 return false;
             };
             Some(catalogue)
@@ -40,15 +40,15 @@ pub async fn load(chosen: Option<Language>) -> bool {
 }
 
 /// The catalogue of a language, loaded once.
-async fn came(language: Language) -> Option<&'static Catalogue> {
-    let known = CAME.with_borrow(|came| {
-        let found = came.iter().find(|(own, _)| *own == language);
+async fn load_one(language: Language) -> Option<&'static Catalogue> {
+    let known = LOADED.with_borrow(|loaded| {
+        let found = loaded.iter().find(|(own, _)| *own == language);
         found.map(|(_, catalogue)| *catalogue)
     });
     if known.is_some() {
         return known;
     }
     let read = Catalogue::read(catalogue::fetch(language.tag()).await?).ok()?;
-    CAME.with_borrow_mut(|came| came.push((language, read)));
+    LOADED.with_borrow_mut(|loaded| loaded.push((language, read)));
     Some(read)
 }

@@ -1,4 +1,5 @@
-//! Lazy view: draws a view of a chunk as soon as that is loaded; offers to try again where it is not.
+//! Lazy view: draws a view of a chunk as soon as that is loaded; offers to try again where it is
+//! not.
 
 use std::future::Future;
 use std::pin::{Pin, pin};

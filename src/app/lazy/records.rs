@@ -1,6 +1,7 @@
 //! Records are read by a chunk, because a first visit has none.
 //!
-//! Every function gives none where the chunk is not loaded; that never means that a record is absent.
+//! Every function returns none where the chunk is not loaded; that never means that a record is
+//! absent.
 
 use wasm_bindgen_futures::spawn_local;
 
@@ -10,7 +11,7 @@ use crate::app::state::AppState;
 use crate::sheet::{Id, Kitchens, Moment, Settings, Sheet, Shelf};
 use crate::storage::record::RecordError;
 
-/// What reading a record gives.
+/// The result of reading a record.
 type Read<T> = Option<Result<T, RecordError>>;
 
 /// Loads what reads records; `false` where that fails.
@@ -68,9 +69,11 @@ pub fn repair(records: &[(Id, String)], now: Moment) -> Option<Shelf> {
 
 /// Writes the trial's record, or removes it where no trial is on.
 pub fn write_trial(state: AppState) {
-    if let Some(chunk) = chunk() {
-        (chunk.write_trial)(state);
-    }
+    then(move || {
+        if let Some(chunk) = chunk() {
+            (chunk.write_trial)(state);
+        }
+    });
 }
 
 /// Looks for a waiting trial of the open formula.

@@ -7,11 +7,11 @@ mod formula;
 mod heat;
 mod visit;
 
-pub use batch::{BatchAnswers, BatchKeys, BatchPlace, STAYS, TinCard, WantedCard, WeighLine};
-pub use chocolate::{ChocolateAnswers, ChocolateKeys, ChocolatePlace};
+pub use batch::{BatchContext, BatchKeys, BatchPlace, STAYS, TinCard, WantedCard, WeighLine};
+pub use chocolate::{ChocolateContext, ChocolateKeys, ChocolatePlace};
 pub use day::{DayKeys, day_place, watch_timers};
 pub use formula::{Compare, FormulaKeys, FormulaPlace, FormulaRest, LineRow};
-pub use heat::{HeatAnswers, HeatKeys, HeatPlace};
+pub use heat::{HeatContext, HeatKeys, HeatPlace};
 
 /// The id of the heading of the place that is shown.
 pub const HEADING: &str = "place";

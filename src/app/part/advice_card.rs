@@ -37,11 +37,11 @@ pub fn AdviceCard(
     };
     let is_there = memo(move || advice.with(Option::is_some));
     // Each text follows by itself, so that a figure in it that moves does not draw the card anew.
-    let text = move |look: fn(&Advice) -> &Cow<'static, str>| {
+    let text = move |select: fn(&Advice) -> &Cow<'static, str>| {
         move || {
             advice.with(|advice| {
-                let said = advice.as_ref().map(look);
-                said.map(ToString::to_string).unwrap_or_default()
+                let wording = advice.as_ref().map(select);
+                wording.map(ToString::to_string).unwrap_or_default()
             })
         }
     };

@@ -48,7 +48,8 @@ pub fn IconButton(
     #[prop(optional, into)]
     disabled: Signal<bool>,
 ) -> impl IntoView {
-    // It stays reachable while disabled, so that the focus is not lost when the last step is undone.
+    // It stays reachable while disabled, so that the focus is not lost when the last step is
+    // undone.
     view! {
         <button
             type="button"

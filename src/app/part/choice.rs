@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use super::answers::Answers;
+use super::choices::Choices;
 
 /// A labelled row of radio buttons.
 #[component]
@@ -13,36 +13,36 @@ pub fn Choice<T>(
     /// The question: "Percent of".
     #[prop(into)]
     label: String,
-    /// The answers in their order, each with its label.
-    answers: Vec<(T, &'static str)>,
-    /// The selected answer.
+    /// The choices in their order, each with its label.
+    choices: Vec<(T, &'static str)>,
+    /// The selected choice.
     #[prop(into)]
     selected: Signal<T>,
-    /// Called with the answer that was tapped.
+    /// Called with the choice that was tapped.
     #[prop(into)]
     on_select: Callback<T>,
 ) -> impl IntoView
 where
     T: Copy + PartialEq + Send + Sync + 'static,
 {
-    let answers = answers
+    let choices = choices
         .into_iter()
-        .map(|(answer, label)| (answer, label.to_owned()))
+        .map(|(choice, label)| (choice, label.to_owned()))
         .collect();
     row(
         id,
         label,
-        Answers::new(Signal::stored(answers), selected, on_select),
+        Choices::new(Signal::stored(choices), selected, on_select),
     )
 }
 
 /// The row; not generic, so that the page holds it once.
-fn row(id: String, label: String, answers: Answers) -> AnyView {
-    let Answers {
+fn row(id: String, label: String, choices: Choices) -> AnyView {
+    let Choices {
         labels,
         selected,
         on_select,
-    } = answers;
+    } = choices;
     let buttons = labels
         .get_untracked()
         .into_iter()

@@ -2,7 +2,8 @@
 
 use leptos::prelude::*;
 
-/// A labelled box for a time. A text that is no time, or is rejected, is replaced by the current time.
+/// A labelled box for a time. A text that is no time, or is rejected, is replaced by the current
+/// time.
 #[component]
 pub fn ClockBox(
     /// Unique on the page.
@@ -18,7 +19,7 @@ pub fn ClockBox(
     figure: Signal<String>,
     /// Takes a text.
     #[prop(into)]
-    take: Callback<String>,
+    store: Callback<String>,
 ) -> impl IntoView {
     let kind = if dated { "datetime-local" } else { "time" };
     view! {
@@ -29,7 +30,7 @@ pub fn ClockBox(
                 type=kind
                 prop:value=figure
                 on:change:target=move |event| {
-                    take.run(event.target().value());
+                    store.run(event.target().value());
                     event.target().set_value(&figure.get_untracked());
                 }
             />

@@ -1,4 +1,5 @@
-//! Dialog: the browser's own, with a title and a button to close it; it has content only while open.
+//! Dialog: the browser's own, with a title and a button to close it; it has content only while
+//! open.
 
 use leptos::html;
 use leptos::prelude::*;

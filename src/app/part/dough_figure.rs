@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use super::figure::{FigureButton, Shown, was_by};
 use crate::app::state::{AppState, DialogKind, memo, use_app_state};
 use crate::engine::formula::{Figure, Figures, FormulaError};
-use crate::text::{Trouble, format, name, tr};
+use crate::text::{ErrorText, format, name, tr};
 
 /// A figure of the dough as a share of its flour.
 #[component]
@@ -81,17 +81,17 @@ pub fn MoistureFigure() -> impl IntoView {
     of_dough(state, None, shown)
 }
 
-/// The figure, to be tapped for how it came about; the moisture where `figure` is none.
+/// The figure, which opens to its working; the moisture where `figure` is none.
 fn of_dough(state: AppState, figure: Option<Figure>, shown: Memo<Shown>) -> AnyView {
     let label = name::figure(figure.unwrap_or(Figure::TotalWater));
     let open = move |value| state.open(DialogKind::DoughFigure { figure, value });
     view! { <FigureButton label shown open=Callback::new(open) /> }.into_any()
 }
 
-/// A figure as it stands, and as it is kept while a trial is on. The options of writing is not
+/// A figure now, and the saved one while a trial is on. The format options are not
 /// followed: a place is drawn anew when that changes.
-fn both<T>(state: AppState, look: impl Fn(&Figures) -> T) -> (T, Option<T>) {
+fn both<T>(state: AppState, select: impl Fn(&Figures) -> T) -> (T, Option<T>) {
     state
         .figures
-        .with(|figures| (look(&figures.now), figures.saved.as_ref().map(look)))
+        .with(|figures| (select(&figures.now), figures.saved.as_ref().map(select)))
 }

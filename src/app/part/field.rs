@@ -1,7 +1,7 @@
 //! Field: the description of one number box, and the data that the number belongs to.
 
 use crate::sheet::Kitchen;
-use crate::text::{FormatOptions, Trouble, read::ReadError};
+use crate::text::{ErrorText, FormatOptions, read::ReadError};
 
 /// A number of `T`: its label and unit, how it is written for a box, how a typed text is stored.
 #[derive(Debug)]
@@ -33,7 +33,7 @@ pub trait FieldData: Sized + 'static {
     type Source: Copy + Send + Sync + 'static;
 
     /// Why a changed `Self` is not accepted.
-    type Error: Trouble;
+    type Error: ErrorText;
 
     /// The source, looked up where the box is drawn.
     fn source() -> Self::Source;
@@ -73,7 +73,7 @@ impl<E> From<ReadError> for FieldError<E> {
     }
 }
 
-impl<E: Trouble> Trouble for FieldError<E> {
+impl<E: ErrorText> ErrorText for FieldError<E> {
     fn sentence(&self, options: FormatOptions) -> String {
         match self {
             Self::Read(error) => error.sentence(options),

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use super::NumberBox;
 use super::field::{Field, FieldData};
 use crate::app::state::{memo, use_app_state};
-use crate::text::{Trouble, language::text};
+use crate::text::{ErrorText, language::text};
 
 /// The box of a number. A text that cannot be stored is reported at the box and changes nothing.
 #[component]
@@ -26,11 +26,11 @@ pub fn FieldBox<T: FieldData>(
         let saved = T::read_saved(source, &get);
         saved.is_some_and(|saved| figure.with(|now| *now != saved))
     });
-    let take = move |text: String| {
+    let store = move |text: String| {
         let options = state.options.get_untracked();
         T::change(source, field.id, &|data| (field.set)(data, &text, options))
             .map_err(|error| error.sentence(options))
     };
     let unit = Signal::derive(move || (field.unit)(state.options.get()));
-    view! { <NumberBox id=field.id label=text(field.label) unit figure changed take=Callback::new(take) /> }
+    view! { <NumberBox id=field.id label=text(field.label) unit figure changed store=Callback::new(store) /> }
 }

@@ -1,4 +1,4 @@
-//! Flow curve: thickness against liquid, where this syrup stands, and where it seizes.
+//! Flow curve: thickness against liquid, the point of this syrup, and where it seizes.
 
 use leptos::prelude::*;
 
@@ -23,7 +23,7 @@ pub fn FlowCurve(
         seizes,
         rule,
         line,
-        here,
+        current,
     } = drawing;
     let field = format!("0 0 {} {}", FlowDrawing::WIDTH, FlowDrawing::HEIGHT);
     view! {
@@ -42,7 +42,7 @@ pub fn FlowCurve(
                 <text class="unit ends" x=FlowDrawing::FIGURES y="49">{tr!("Pa·s")}</text>
                 {rule.map(handbook)}
                 <path class="curve" d=line />
-                {spot(here)}
+                {spot(current)}
             </svg>
         </figure>
     }

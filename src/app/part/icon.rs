@@ -62,7 +62,7 @@ impl Picture {
 /// An icon; the label beside it says what it means.
 #[component]
 pub fn Icon(
-    /// What it shows.
+    /// Its content.
     picture: Picture,
 ) -> impl IntoView {
     view! {

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use crate::app::state::{memo, use_app_state};
 use crate::text::{format, name, tr};
 
-/// The kitchen that counts here, with its room; a tap goes to it.
+/// The chosen kitchen, with its room; a tap opens it.
 #[component]
 pub fn KitchenLink() -> impl IntoView {
     let state = use_app_state();

@@ -1,4 +1,5 @@
-//! Melt curve: how much of the fat is solid at each temperature, and where chocolate and liquid settle.
+//! Melt curve: the solid share of the fat at each temperature, and the final temperature of the
+//! mix.
 
 use leptos::prelude::*;
 

@@ -1,11 +1,11 @@
-//! Parts: what places are made of.
+//! Parts: the components that places share.
 
 mod advice_card;
-mod answers;
 mod bowl_balance;
 mod button;
 mod card;
 mod choice;
+mod choices;
 mod clock_box;
 mod cooling_curve;
 mod day_ribbon;
@@ -15,7 +15,7 @@ mod field;
 mod field_box;
 mod figure;
 mod flow_curve;
-mod heat_wish;
+mod heat_settings;
 mod icon;
 mod kitchen_link;
 mod melt_curve;
@@ -44,7 +44,6 @@ pub use field::{Field, FieldData, FieldError, degrees, minutes, no_unit, of_mass
 pub use field_box::FieldBox;
 pub use figure::{Figure, Shown};
 pub use flow_curve::FlowCurve;
-pub use heat_wish::Wish;
 pub use icon::{Icon, Picture};
 pub use kitchen_link::KitchenLink;
 pub use melt_curve::MeltCurve;

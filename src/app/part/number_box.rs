@@ -33,12 +33,12 @@ struct BoxState {
     state: AppState,
     id: StoredValue<String>,
     figure: Signal<String>,
-    take: Callback<String, Result<(), String>>,
+    store: Callback<String, Result<(), String>>,
     typed: RwSignal<Option<Typed>>,
 }
 
 impl BoxState {
-    fn new(id: &str, figure: Signal<String>, take: Callback<String, Result<(), String>>) -> Self {
+    fn new(id: &str, figure: Signal<String>, store: Callback<String, Result<(), String>>) -> Self {
         let state = use_app_state();
         let invalid = state.invalid_text(id).map(|(text, error)| Typed {
             text,
@@ -50,7 +50,7 @@ impl BoxState {
             state,
             id: StoredValue::new(id.to_owned()),
             figure,
-            take,
+            store,
             typed: RwSignal::new(invalid),
         }
     }
@@ -98,7 +98,7 @@ impl BoxState {
             Ok(())
         } else {
             let id = self.id.get_value();
-            self.state.typed_in(&id, || self.take.run(text.clone()))
+            self.state.typed_in(&id, || self.store.run(text.clone()))
         };
         let error = stored.err().unwrap_or_default();
         if !error.is_empty() {
@@ -133,14 +133,14 @@ pub fn NumberBox(
     /// The current figure, written for a box.
     #[prop(into)]
     figure: Signal<String>,
-    /// Reads and stores a text, or gives the reason why it cannot.
+    /// Reads and stores a text, or returns the reason why it cannot.
     #[prop(into)]
-    take: Callback<String, Result<(), String>>,
+    store: Callback<String, Result<(), String>>,
     /// Whether a trial has changed it.
     #[prop(optional, into)]
     changed: Signal<bool>,
 ) -> impl IntoView {
-    let own = BoxState::new(&id, figure, take);
+    let own = BoxState::new(&id, figure, store);
     let text = memo(move || own.text());
     let error = memo(move || own.error());
     let is_invalid = move || error.with(|error| !error.is_empty());

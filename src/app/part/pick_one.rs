@@ -2,38 +2,38 @@
 
 use leptos::prelude::*;
 
-use super::answers::Answers;
+use super::choices::Choices;
 
-/// A labelled list from which one answer is selected.
+/// A labelled list from which one choice is selected.
 #[component]
 pub fn PickOne<T>(
     /// Unique on the page; ties the label to the list.
     id: &'static str,
     /// The question: "Kitchen scale".
     label: &'static str,
-    /// The answers in their order, each with its label.
+    /// The choices in their order, each with its label.
     #[prop(into)]
-    answers: Signal<Vec<(T, String)>>,
-    /// The selected answer.
+    choices: Signal<Vec<(T, String)>>,
+    /// The selected choice.
     #[prop(into)]
     selected: Signal<T>,
-    /// Called with the answer that was picked.
+    /// Called with the choice that was picked.
     #[prop(into)]
     on_select: Callback<T>,
 ) -> impl IntoView
 where
     T: Copy + PartialEq + Send + Sync + 'static,
 {
-    list(id, label, Answers::new(answers, selected, on_select))
+    list(id, label, Choices::new(choices, selected, on_select))
 }
 
 /// The list; not generic, so that the page holds it once.
-fn list(id: &'static str, label: &'static str, answers: Answers) -> AnyView {
-    let Answers {
+fn list(id: &'static str, label: &'static str, choices: Choices) -> AnyView {
+    let Choices {
         labels,
         selected,
         on_select,
-    } = answers;
+    } = choices;
     let option = move |(index, label): (usize, String)| {
         let selected = Signal::derive(move || selected.get() == Some(index));
         view! { <option value=index.to_string() prop:selected=selected>{label}</option> }

@@ -23,7 +23,7 @@ pub fn RiseCurve(
         due,
         latest,
         up_at,
-        here,
+        current,
         known,
     } = drawing;
     let field = format!("0 0 {} {}", RiseDrawing::WIDTH, RiseDrawing::HEIGHT);
@@ -43,7 +43,7 @@ pub fn RiseCurve(
                 {up.into_iter().map(left).collect_view()}
                 {across.into_iter().map(foot).collect_view()}
                 <path class="curve known" d=known />
-                <path class="curve" d=here />
+                <path class="curve" d=current />
                 <circle class="here" cx=due cy=up_at r="6" />
             </svg>
             <figcaption class="quiet">

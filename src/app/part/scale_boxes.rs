@@ -45,8 +45,8 @@ pub fn ScaleBoxes() -> impl IntoView {
         move |step: Option<Division>| set(&|scales| scales.pocket = step.map(Division::mass));
     view! {
         <div class="boxes">
-            <PickOne id="scale-main" label=tr!("Kitchen scale") answers=memo(steps) selected=main on_select=Callback::new(set_main) />
-            <PickOne id="scale-pocket" label=tr!("Pocket scale, for yeast and salt") answers=pocket_steps selected=pocket on_select=Callback::new(set_pocket) />
+            <PickOne id="scale-main" label=tr!("Kitchen scale") choices=memo(steps) selected=main on_select=Callback::new(set_main) />
+            <PickOne id="scale-pocket" label=tr!("Pocket scale, for yeast and salt") choices=pocket_steps selected=pocket on_select=Callback::new(set_pocket) />
         </div>
     }
 }

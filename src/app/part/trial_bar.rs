@@ -27,7 +27,7 @@ pub fn TrialBar() -> impl IntoView {
         state.save_trial_as_copy();
         announce(tr!("Trial kept as a copy."));
     };
-    let parted = memo(move || state.is_parted());
+    let has_diverged = memo(move || state.has_diverged());
     let disabled = Signal::derive(move || state.is_stale());
     view! {
         <section class="trial-bar" aria-label=tr!("Trial")>
@@ -35,12 +35,12 @@ pub fn TrialBar() -> impl IntoView {
                 <strong>{tr!("Trial: ")}</strong>
                 {changed}
             </p>
-            <Show when=move || parted.get()>
+            <Show when=move || has_diverged.get()>
                 <p role="status">{notice::trial_parted()}</p>
             </Show>
             <div class="buttons">
                 <Button label=tr!("Drop") on_tap=move |()| drop_it() />
-                <Show when=move || parted.get() fallback=move || view! { <Button label=tr!("Keep") class="primary" disabled on_tap=move |()| keep_it() /> }>
+                <Show when=move || has_diverged.get() fallback=move || view! { <Button label=tr!("Keep") class="primary" disabled on_tap=move |()| keep_it() /> }>
                     <Button label=tr!("Keep over it") disabled on_tap=move |()| keep_it() />
                     <Button label=tr!("Keep as a copy") class="primary" disabled on_tap=move |()| keep_apart() />
                 </Show>

@@ -1,4 +1,4 @@
-//! Water ledger: who brought the water, as one bar with its table.
+//! Water ledger: the sources of the water, as one bar with its table.
 
 use leptos::prelude::*;
 
@@ -9,7 +9,7 @@ use crate::text::{
     tr,
 };
 
-/// Who brought the water, as one bar with its table.
+/// The sources of the water, as one bar with its table.
 #[component]
 pub fn WaterLedger(
     /// The ledger laid out.
@@ -56,13 +56,13 @@ fn percent(at: f64) -> String {
     format!("{at}%")
 }
 
-/// A piece of the bar, with its letter where there is room. What it is drawn with stays; only
-/// where it stands follows.
+/// A piece of the bar, with its letter where there is room. Its elements are kept; only
+/// their positions change.
 #[component]
 fn Piece(bar: Memo<WaterBar>, at: usize) -> impl IntoView {
     let piece = memo(move || bar.with(|bar| bar.segments.get(at).cloned()));
-    let place = move |look: fn(&WaterPiece) -> f64| {
-        move || piece.with(|piece| piece.as_ref().map(|piece| percent(look(piece))))
+    let place = move |select: fn(&WaterPiece) -> f64| {
+        move || piece.with(|piece| piece.as_ref().map(|piece| percent(select(piece))))
     };
     let has_letter = memo(move || {
         piece.with(|piece| {

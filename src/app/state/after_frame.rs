@@ -4,7 +4,7 @@ use std::time::Duration;
 
 use leptos::prelude::*;
 
-/// The answer to `question`, worked out after the frame. The last one stands until the next is
+/// The answer to `question`, worked out after the frame. The last one is shown until the next is
 /// there; a question that is overtaken is never worked out.
 pub fn after_frame<Q, A>(
     question: Memo<Option<Q>>,

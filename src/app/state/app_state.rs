@@ -23,7 +23,7 @@ use crate::text::{FormatOptions, MassUnit, TemperatureUnit, Units};
 pub enum SaveError {
     /// From the browser's storage.
     Storage(StorageError),
-    /// The record under this key cannot be opened; it stays unchanged.
+    /// The record under this key cannot be opened; it is left unchanged.
     Record(String, RecordError),
 }
 
@@ -52,7 +52,7 @@ pub struct AppState {
     pub language_revision: RwSignal<u32>,
     /// How numbers are written and read here.
     pub options: Memo<FormatOptions>,
-    /// What the page shows follows this: the sheets as they are now or, in a card that lies off the
+    /// The page shows these: the sheets as they are now or, in a card that is off the
     /// screen, as they were a frame ago.
     pub(super) displayed: Memo<Displayed>,
     /// The sheets as they were a frame ago.
@@ -73,7 +73,7 @@ pub struct AppState {
     pub dialog: NodeRef<Dialog>,
     /// Texts that cannot be stored, by box, each with the reason.
     pub invalid_inputs: RwSignal<BTreeMap<String, (String, String)>>,
-    /// How often the boxes were made to forget typed texts.
+    /// How often the boxes were reset to their figures.
     pub input_resets: RwSignal<u32>,
     /// The index of the stored formulas.
     pub shelf: RwSignal<Shelf>,
@@ -126,7 +126,7 @@ impl AppState {
             settings,
             kitchens,
             journal: RwSignal::new(Journal::default()),
-            kitchen: memo(move || kitchens.with(|all| all.now().here().clone())),
+            kitchen: memo(move || kitchens.with(|all| all.now().current().clone())),
             language_revision,
             options: memo(move || {
                 language_revision.track();
@@ -168,7 +168,7 @@ impl AppState {
         self.root.get_value().with(run)
     }
 
-    /// Something the page has one of, made when it is first asked for: for the page, whichever
+    /// A value of which the page has one, created at first use: for the page, whichever
     /// card asks.
     pub fn page_singleton<T: Clone + Send + Sync + 'static>(self, make: fn(Self) -> T) -> T {
         use_context().unwrap_or_else(|| {

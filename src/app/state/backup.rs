@@ -1,4 +1,4 @@
-//! Filing: formulas and what is kept beside them, written to a file and taken in from one.
+//! Backup: formulas and the workspace, written to a file and imported from one.
 
 use leptos::prelude::*;
 
@@ -29,7 +29,7 @@ impl AppState {
         file.write()
     }
 
-    /// All formulas, those in the bin included, and all that is kept beside them, as the text of a
+    /// All formulas, those in the bin included, and the workspace, as the text of a
     /// file. What cannot be opened is not in it.
     pub fn file_of_all(self) -> String {
         self.flush();
@@ -41,9 +41,8 @@ impl AppState {
         file.write()
     }
 
-    /// Puts the formulas of a file onto the shelf; the first of them is opened. A formula that is
-    /// there already is put beside it, not over it. Of what is kept beside them, what is not here
-    /// yet is added; gives what that was.
+    /// Adds the formulas of a file to the shelf and opens the first. A formula that is there already
+    /// is added as a copy. Adds to the workspace what it lacks, and returns what that was.
     pub fn import_all(self, opened: &FormulaFile) -> Added {
         let added = self.put_beside(&opened.beside);
         let mut first = None;
@@ -51,8 +50,8 @@ impl AppState {
         for one in &opened.formulas {
             let known = one.id.clone().filter(|id| shelf.standing_of(id).is_none());
             let id = known.unwrap_or_else(|| Id::from_random(random::bits()));
-            if let Err(trouble) = storage::set(&key::of_formula(&id), &one.sheet.write()) {
-                self.report(SaveError::Storage(trouble));
+            if let Err(error) = storage::set(&key::of_formula(&id), &one.sheet.write()) {
+                self.report(SaveError::Storage(error));
                 break;
             }
             shelf.put(&id, &one.sheet, one.changed.unwrap_or_else(now));
@@ -71,7 +70,7 @@ impl AppState {
         added
     }
 
-    /// What is kept beside the formulas.
+    /// The workspace: tins, pantry, class, days and log.
     fn beside(self) -> Workspace {
         let ids = storage::all().into_iter().filter_map(|(key, text)| {
             let settings = DaySettings::read(&text).ok();
@@ -89,27 +88,27 @@ impl AppState {
 
     /// Adds what is not here yet. What cannot be opened here is left as it is.
     fn put_beside(self, file: &Workspace) -> Added {
-        let here = self.beside();
-        let (joined, added) = here.clone().joined_by(file);
-        let desk = self.with_root_owner(WorkspaceStore::here);
+        let current = self.beside();
+        let (joined, added) = current.clone().joined_by(file);
+        let workspace = self.with_root_owner(WorkspaceStore::from_context);
         if added.kitchens > 0
             && let Some(kitchens) = joined.kitchens
         {
             self.set_kitchens(kitchens);
         }
-        if joined.tins != here.tins && can_write::<SavedTins>() {
-            desk.tins.update(|saved| saved.tins = joined.tins);
+        if joined.tins != current.tins && can_write::<SavedTins>() {
+            workspace.tins.update(|saved| saved.tins = joined.tins);
         }
-        if joined.pantry != here.pantry && can_write::<Pantry>() {
-            desk.pantry.update(|pantry| *pantry = joined.pantry);
+        if joined.pantry != current.pantry && can_write::<Pantry>() {
+            workspace.pantry.update(|pantry| *pantry = joined.pantry);
         }
         if let Some(class) = joined.class.filter(|_| added.class) {
-            desk.settings.update(|settings| *settings = class);
+            workspace.settings.update(|settings| *settings = class);
         }
         if added.bakes > 0 && can_write::<Log>() {
             self.write_record(key::LOG, &joined.log);
         }
-        let new = joined.days.iter().skip(here.days.len());
+        let new = joined.days.iter().skip(current.days.len());
         for (id, settings) in new.filter(|_| added.days > 0) {
             self.write_record(&key::of_day(id), settings);
         }
@@ -117,7 +116,7 @@ impl AppState {
     }
 }
 
-/// What is kept under its own key, where it can be opened.
+/// The record under its own key, where it can be opened.
 fn saved<T: Keyed>() -> Option<T> {
     stored(T::KEY).ok().flatten()
 }

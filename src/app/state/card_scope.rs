@@ -1,4 +1,4 @@
-//! Card scope: the state that a card gives to what is drawn in it, which may follow a frame later.
+//! Card scope: the state for the content of a card, which may be updated a frame later.
 
 use leptos::html::Section;
 use leptos::prelude::*;
@@ -8,7 +8,7 @@ use super::{AppState, memo};
 use crate::app::browser::visibility;
 
 impl AppState {
-    /// The state for the content of a card, which may follow a frame later while it is off the
+    /// The state for the content of a card, which is updated a frame later while it is off the
     /// screen; and the reference to the card's element.
     pub fn card_scope(self) -> (Self, NodeRef<Section>) {
         // Until the browser reports it, a card counts as visible.
@@ -32,7 +32,7 @@ impl AppState {
         (own, card)
     }
 
-    /// Makes the card that is typed into follow at once, on the screen or not.
+    /// Updates the card that is typed into at once, on the screen or not.
     pub fn show_now(self) {
         if let Some(is_visible) = self.is_visible
             && !is_visible.get_untracked()

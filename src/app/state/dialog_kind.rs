@@ -44,7 +44,7 @@ pub enum DialogKind {
     Settings,
 }
 
-/// What is done with an ingredient once it is picked. The view that asked may have been removed by then.
+/// The use of an ingredient once it is picked; the view that asked may have been removed by then.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum PickFor {
     /// A new line of this part, without a weight.

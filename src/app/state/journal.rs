@@ -67,7 +67,7 @@ impl Journal {
         Some(restore)
     }
 
-    /// Adds a step. One that is typed on, with nothing else changed since, stays the same step.
+    /// Adds a step. Typing on in one box, with nothing else changed since, is one step.
     pub(super) fn add(&mut self, step: Step, is_next: bool) {
         self.future.clear();
         let typed = self.typing.as_mut().filter(|typing| typing.is_now);

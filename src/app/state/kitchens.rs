@@ -1,4 +1,4 @@
-//! Kitchens: what is true here, changed and kept at once, trial or not.
+//! Kitchens: changed and saved at once, trial or not.
 
 use leptos::prelude::*;
 
@@ -24,7 +24,7 @@ impl AppState {
 
     fn put_kitchen(self, kitchen: Kitchen, from: Option<&str>) {
         let mut kitchens = untrack(|| self.with_kitchens(Clone::clone));
-        *kitchens.here_mut() = kitchen;
+        *kitchens.current_mut() = kitchen;
         self.put_kitchens(kitchens, from);
     }
 
@@ -67,7 +67,7 @@ impl AppState {
         self.write_text(key::KITCHEN, &record);
     }
 
-    /// Takes in the kitchens as another tab has kept them.
+    /// Reads the kitchens that another tab has saved.
     pub fn follow_kitchens(self, theirs: Kitchens) {
         let revision = self.next_revision();
         self.kitchens

@@ -18,7 +18,8 @@ impl AppState {
         settings.ok().flatten()?.language
     }
 
-    /// Changes the language and stores the choice, once its texts are loaded; sets `error` where they are not.
+    /// Changes the language and stores the choice, once its texts are loaded; sets `error` where
+    /// they are not.
     pub fn choose_language(self, chosen: Option<Language>, error: RwSignal<&'static str>) {
         spawn_local(async move {
             if language::load(chosen).await {

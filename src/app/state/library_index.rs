@@ -1,4 +1,4 @@
-//! Shelving: the index of all formulas, kept in step with their records and with other tabs.
+//! Library index: the index of all formulas, in step with their records and with other tabs.
 
 use leptos::prelude::*;
 
@@ -33,11 +33,16 @@ impl AppState {
         self.write_index();
     }
 
-    /// Writes the index, brought together with what other tabs have written.
+    /// Writes the index, merged with what other tabs have written.
     ///
-    /// An index of a newer release is left as it is. Where theirs cannot be read yet, it waits.
+    /// An index of a newer release is left as it is. Where theirs cannot be read yet, it waits; a
+    /// first index has nothing to be merged with and is written at once.
     pub(super) fn write_index(self) {
-        records::then(move || self.write_index_now());
+        if matches!(storage::get(key::SHELF), Ok(None)) {
+            self.write_index_now();
+        } else {
+            records::then(move || self.write_index_now());
+        }
     }
 
     fn write_index_now(self) {
@@ -46,8 +51,8 @@ impl AppState {
         let changes_since_backup = self.changes_since_backup.get_untracked().to_string();
         let saved = storage::set(key::SHELF, &text)
             .and_then(|()| storage::set(key::UNFILED, &changes_since_backup));
-        if let Err(trouble) = saved {
-            self.report(SaveError::Storage(trouble));
+        if let Err(error) = saved {
+            self.report(SaveError::Storage(error));
         }
     }
 
@@ -72,15 +77,20 @@ impl AppState {
     }
 
     /// Puts a sheet onto the shelf under an id, as changed at a given moment.
-    pub(super) fn shelve_as(self, id: &Id, sheet: &Sheet, changed: Moment) {
-        if let Err(trouble) = storage::set(&key::of_formula(id), &sheet.write()) {
-            self.report(SaveError::Storage(trouble));
-        }
-        self.shelf.update(|shelf| shelf.put(id, sheet, changed));
+    fn shelve_as(self, id: &Id, sheet: &Sheet, changed: Moment) {
+        self.store_as(id, sheet, changed);
         self.write_index();
     }
 
-    /// Puts a formula into the bin. The open one stays open, as a visitor's copy.
+    /// As [`Self::shelve_as`], without writing the index.
+    pub(super) fn store_as(self, id: &Id, sheet: &Sheet, changed: Moment) {
+        if let Err(error) = storage::set(&key::of_formula(id), &sheet.write()) {
+            self.report(SaveError::Storage(error));
+        }
+        self.shelf.update(|shelf| shelf.put(id, sheet, changed));
+    }
+
+    /// Moves a formula to the bin. The open one is left open, as a visitor's copy.
     pub fn bin(self, id: &Id) {
         self.shelf.update(|shelf| {
             shelf.bin(id, now());
@@ -110,7 +120,7 @@ impl AppState {
         self.write_index();
     }
 
-    /// An index made from the records that are there.
+    /// An index of the records found.
     pub(super) fn from_records() -> Shelf {
         let records: Vec<(Id, String)> = storage::all()
             .into_iter()

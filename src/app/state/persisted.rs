@@ -11,7 +11,7 @@ use crate::storage::{Record, RecordError};
 /// A reader that may not be loaded yet.
 pub type LazyReader<T> = fn(&str) -> Option<Result<T, RecordError>>;
 
-/// What stands under a key; none where nothing does, or its reader is not loaded yet.
+/// The value under a key; none where there is none, or its reader is not loaded yet.
 ///
 /// # Errors
 /// What storage says, or what is wrong with the record; it is left as it is.
@@ -34,7 +34,7 @@ impl AppState {
     pub fn report(self, error: SaveError) {
         if self
             .save_error
-            .with_untracked(|said| said.as_ref() != Some(&error))
+            .with_untracked(|wording| wording.as_ref() != Some(&error))
         {
             self.save_error.set(Some(error));
         }
@@ -51,8 +51,8 @@ impl AppState {
     /// Writes a text under a key, and reports what is in the way. Whether it was written.
     pub fn write_text(self, key: &str, text: &str) -> bool {
         let written = storage::set(key, text);
-        if let Err(trouble) = written {
-            self.report(SaveError::Storage(trouble));
+        if let Err(error) = written {
+            self.report(SaveError::Storage(error));
         }
         written.is_ok()
     }
@@ -101,7 +101,7 @@ impl<T: Keyed + Clone + Default + PartialEq + Send + Sync> Persisted<T> {
         self.value.get()
     }
 
-    /// A copy of it as it stands.
+    /// A copy of the current value.
     pub fn get_untracked(self) -> T {
         self.value.get_untracked()
     }
@@ -142,7 +142,7 @@ impl<T: Keyed + Clone + Default + PartialEq + Send + Sync> Persisted<T> {
     }
 
     /// Reads it again, where something else has written it. What cannot be opened is reported, and
-    /// what was read before stays.
+    /// the value read before is kept.
     pub fn refresh(self) {
         match storage::get(T::KEY) {
             Ok(text) if self.text.with_value(|before| *before == text) => {}
@@ -156,7 +156,7 @@ impl<T: Keyed + Clone + Default + PartialEq + Send + Sync> Persisted<T> {
                     .state
                     .report(SaveError::Record(T::KEY.to_owned(), error)),
             },
-            Err(trouble) => self.state.report(SaveError::Storage(trouble)),
+            Err(error) => self.state.report(SaveError::Storage(error)),
         }
     }
 }

@@ -1,4 +1,4 @@
-//! Keeping: each change of the open sheet goes to storage, and what other tabs keep comes back.
+//! Persistence: each change of the open sheet is saved, and what other tabs save is read.
 
 use leptos::prelude::*;
 use wasm_bindgen_futures::spawn_local;
@@ -50,7 +50,7 @@ impl AppState {
         self.follow_trial();
     }
 
-    /// Writes the address for what stands open now, which may have been kept since it was typed.
+    /// Writes the address of the open formula, which may have been saved since it was typed.
     fn write_address(self) {
         address::replace(&untrack(|| self.fragment(self.place.get())));
     }
@@ -83,9 +83,9 @@ impl AppState {
         match storage::set(&key::of_formula(id), record) {
             Ok(()) => {
                 // There is room again; what is of a newer release stays so.
-                let has_room = |keeps: &Option<SaveError>| {
+                let has_room = |error: &Option<SaveError>| {
                     matches!(
-                        keeps,
+                        error,
                         Some(SaveError::Storage(
                             StorageError::Full | StorageError::Blocked
                         ))
@@ -96,16 +96,16 @@ impl AppState {
                 }
                 self.note_change();
             }
-            Err(trouble) => self.report(SaveError::Storage(trouble)),
+            Err(error) => self.report(SaveError::Storage(error)),
         }
     }
 
     /// Follows what other tabs keep.
     pub fn follow_other_tabs(self) {
-        storage::watch(move |changed| records::then(move || self.take_in(changed.as_deref())));
+        storage::watch(move |changed| records::then(move || self.sync_changed(changed.as_deref())));
     }
 
-    fn take_in(self, changed: Option<&str>) {
+    fn sync_changed(self, changed: Option<&str>) {
         match changed {
             Some(key::SHELF) | None => self.merge_shelf(),
             Some(key::SETTINGS) => self.read_settings(),
@@ -133,10 +133,10 @@ impl AppState {
         }
     }
 
-    /// The sheet kept under an id.
+    /// The sheet saved under an id.
     ///
     /// # Errors
-    /// What keeping came up against; `None` where nothing is kept under it, or cannot be read yet.
+    /// The error of reading it; `None` where there is no record, or its reader is not loaded yet.
     pub(super) fn read(id: &Id) -> Result<Option<Sheet>, SaveError> {
         stored_by(&key::of_formula(id), records::sheet)
     }

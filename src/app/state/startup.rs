@@ -1,4 +1,4 @@
-//! Opening: what the page begins with, and another formula put in place of the open one.
+//! Startup: what the page opens with, and opening another formula.
 
 use leptos::prelude::*;
 
@@ -12,16 +12,17 @@ use crate::sheet::{History, Id, Kitchens, Settings, Sheet, Theme};
 use crate::storage::RecordError;
 use crate::storage::link::LinkError;
 use crate::storage::{Fragment, key};
-use crate::text::{error::Trouble, example, language::text, notice, tr_noop};
+use crate::text::{error::ErrorText, example, language::text, notice, tr_noop};
 
 /// Why a link is not opened while a trial is on.
 const TRIAL_FIRST: &str = tr_noop!("A trial is on. Keep it or drop it, then open the link again.");
 
 impl AppState {
-    /// Reads what is kept, or lays out the examples on a first visit; then what the address asks.
+    /// Reads the saved records, or creates the examples on a first visit; then navigates to the
+    /// address.
     ///
-    /// `first` is shown where nothing is kept and nothing can be. Where something is kept, what
-    /// reads records is to be loaded before.
+    /// `first` is shown where nothing is saved and nothing can be. Where something is saved, the
+    /// chunk that reads records must be loaded before.
     pub fn begin(first: &Sheet) -> Self {
         let state = Self::new(first.clone());
         if storage::is_untouched() {
@@ -38,7 +39,7 @@ impl AppState {
         state
     }
 
-    /// Opens what was open last, else what was changed last.
+    /// Opens the formula that was open last, else the one changed last.
     fn open_last(self) {
         let open = storage::get(key::OPEN).ok().flatten();
         let opened = open
@@ -57,7 +58,7 @@ impl AppState {
                 None => {}
             },
             Ok(None) => self.find_lost(),
-            Err(trouble) => self.report(SaveError::Storage(trouble)),
+            Err(error) => self.report(SaveError::Storage(error)),
         }
         let changes_since_backup = storage::get(key::UNFILED).ok().flatten();
         self.changes_since_backup.set(
@@ -81,7 +82,7 @@ impl AppState {
         self.shelf.set(Self::from_records());
     }
 
-    /// The index is lost: it is made anew, and where there is no formula the examples are laid out.
+    /// Rebuilds a lost index; creates the examples where there is no formula.
     fn find_lost(self) {
         let found = Self::from_records();
         if found.shelved().is_empty() {
@@ -91,21 +92,23 @@ impl AppState {
         }
     }
 
-    /// Shelves the examples and opens the first, as a visitor's copy where it cannot be kept.
+    /// Adds the examples to the shelf and opens the first, as a visitor's copy where it cannot be
+    /// saved.
     fn lay_out_examples(self) {
         let examples = example::examples();
         // The last put is the last changed, which is the first of the list.
         let mut changed = now();
         for (id, sheet) in examples.iter().rev() {
-            self.shelve_as(id, sheet, changed);
+            self.store_as(id, sheet, changed);
             changed = now().after(changed);
         }
+        self.write_index();
         if let Some((id, sheet)) = examples.into_iter().next() {
-            let is_kept = self.save_error.with_untracked(Option::is_none);
-            if is_kept {
+            let is_saved = self.save_error.with_untracked(Option::is_none);
+            if is_saved {
                 self.write_text(key::OPEN, id.as_text());
             }
-            self.show(sheet, is_kept.then_some(id));
+            self.show(sheet, is_saved.then_some(id));
         }
     }
 
@@ -138,7 +141,7 @@ impl AppState {
         });
     }
 
-    /// Opens a formula that is kept. `false` when it cannot be opened; the reason is then shown.
+    /// Opens a saved formula. Returns `false` when it cannot be opened; the reason is then shown.
     pub fn open_formula(self, id: &Id) -> bool {
         match Self::read(id) {
             Ok(Some(sheet)) => {
@@ -147,20 +150,20 @@ impl AppState {
                 true
             }
             Ok(None) => false,
-            Err(trouble) => {
-                self.report(trouble);
+            Err(error) => {
+                self.report(error);
                 false
             }
         }
     }
 
-    /// A formula that is kept, to be looked at beside the open one.
+    /// A saved formula, to compare with the open one.
     pub fn read_formula(self, id: &Id) -> Option<Sheet> {
         Self::read(id).ok().flatten()
     }
 
-    /// Opens the formula that was changed last and can be. Where there is none, what the page began
-    /// with stays, as a visitor's copy.
+    /// Opens the formula that was changed last, of those that can be opened. Without one the first
+    /// sheet is left open, as a visitor's copy.
     fn open_any(self) {
         let ids: Vec<Id> = self.shelf.with_untracked(|shelf| {
             let entries = shelf.shelved().into_iter();
@@ -169,10 +172,10 @@ impl AppState {
         let _opened = ids.iter().any(|id| self.open_formula(id));
     }
 
-    /// Whether a visitor's copy stands open that could be kept. Where nothing can be, that is not
-    /// offered.
+    /// Whether a visitor's copy is open that could be saved. Where nothing can be saved, that is
+    /// not offered.
     pub fn is_visit(self) -> bool {
-        let refused = |keeps: &Option<SaveError>| matches!(keeps, Some(SaveError::Storage(_)));
+        let refused = |error: &Option<SaveError>| matches!(error, Some(SaveError::Storage(_)));
         self.open_id.with(Option::is_none) && !self.save_error.with(refused)
     }
 
@@ -183,13 +186,13 @@ impl AppState {
         self.open_id.set(Some(id));
     }
 
-    /// Shelves a sheet and opens it.
+    /// Adds a sheet to the shelf and opens it.
     pub fn open_new(self, sheet: &Sheet) {
         let id = self.shelve(sheet);
         self.open_formula(&id);
     }
 
-    /// Puts a sheet in place of the open one, with a history of its own.
+    /// Replaces the open sheet by another, with a history of its own.
     fn show(self, sheet: Sheet, id: Option<Id>) {
         self.flush();
         self.trial.set(None);
@@ -200,7 +203,7 @@ impl AppState {
         self.find_trial();
     }
 
-    /// Does what the part of the address behind `#` asks for.
+    /// Opens what the address's fragment names.
     pub fn navigate(self, fragment: &str) {
         self.link_error.set(None);
         match Fragment::read(fragment) {
@@ -219,7 +222,7 @@ impl AppState {
     }
 
     fn say_of_link(self, error: &LinkError) {
-        let said = error.sentence(self.options.get_untracked());
-        self.link_error.set(Some(said));
+        let wording = error.sentence(self.options.get_untracked());
+        self.link_error.set(Some(wording));
     }
 }

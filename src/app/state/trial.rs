@@ -18,10 +18,10 @@ impl AppState {
     }
 
     /// Whether the saved sheet was changed in another tab since the trial began.
-    pub fn is_parted(self) -> bool {
+    pub fn has_diverged(self) -> bool {
         self.trial.with(|trial| {
-            let parted = |trial: &Trial| self.with_saved(|saved| trial.is_parted(saved));
-            trial.as_ref().is_some_and(parted)
+            let has_diverged = |trial: &Trial| self.with_saved(|saved| trial.has_diverged(saved));
+            trial.as_ref().is_some_and(has_diverged)
         })
     }
 
@@ -69,13 +69,13 @@ impl AppState {
 
     /// Looks for a stored trial of the open formula, once that is drawn.
     pub(super) fn find_trial(self) {
-        let look = move || {
+        let select = move || {
             let begins = key::of_trials(self.open_id.get_untracked().as_ref());
             if storage::keys().iter().any(|key| key.starts_with(&begins)) {
                 records::then(move || records::find_trial(self));
             }
         };
-        set_timeout(look, Duration::ZERO);
+        set_timeout(select, Duration::ZERO);
     }
 
     /// Removes the stored trials of deleted formulas.

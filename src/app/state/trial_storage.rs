@@ -1,7 +1,7 @@
-//! The trial that is on, kept on the device: it outlasts a reload and the closing of its tab.
+//! The trial that is on, stored on the device: it outlasts a reload and the closing of its tab.
 //!
 //! Each tab keeps its own under its own key, so that none overwrites another. A tab holds a name
-//! while it is open; a trial whose tab no longer does is taken up by the next that opens the formula.
+//! while it is open; a trial whose tab is closed is adopted by the next that opens the formula.
 
 use leptos::prelude::*;
 
@@ -16,13 +16,13 @@ use crate::storage::{Record, key};
 #[derive(Clone)]
 struct Tab {
     id: Id,
-    /// The key under which its trial is kept, while one is.
+    /// The key under which its trial is stored, while there is one.
     key: StoredValue<Option<String>>,
 }
 
 impl Tab {
     /// This tab, held from when it is first asked for.
-    fn here(state: AppState) -> Self {
+    fn from_context(state: AppState) -> Self {
         state.page_singleton(|_| {
             let id = Id::from_random(random::bits());
             tabs::hold(&held_by(id.as_text()));
@@ -42,7 +42,7 @@ fn held_by(tab: &str) -> String {
 impl AppState {
     /// Writes the trial's record, or removes it where the trial was saved or dropped.
     pub fn write_trial(self) {
-        let tab = Tab::here(self);
+        let tab = Tab::from_context(self);
         let id = self.open_id.get_untracked();
         let record = self
             .trial
@@ -58,8 +58,8 @@ impl AppState {
         tab.key.set_value(key);
     }
 
-    /// Takes up a trial of the open formula once the tab it belongs to is gone. Nothing changes under
-    /// the user's hands: after the first press on this page, a trial waits for the next opening.
+    /// Adopts a trial of the open formula whose tab is closed. Nothing changes while
+    /// the user works: after the first press on this page, a trial waits for the next opening.
     pub fn resume_trial(self) {
         let id = self.open_id.get_untracked();
         let begins = key::of_trials(id.as_ref());
@@ -83,7 +83,7 @@ impl AppState {
         }
     }
 
-    /// Goes on with a trial that was left. One on a visitor's copy only where that stands open.
+    /// Resumes a trial that was left; one of a visitor's copy only where that is open.
     fn take_up(self, key: &str, text: &str) {
         match SavedTrial::read(text) {
             Ok(SavedTrial { base, tried }) => {

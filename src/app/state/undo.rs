@@ -1,4 +1,4 @@
-//! Undo and redo: one row of steps, whether they changed the formula, a trial, the kitchen or what is stored beside them.
+//! Undo and redo: one sequence of steps for the formula, trials, kitchens and the workspace.
 
 use leptos::prelude::*;
 
@@ -19,7 +19,7 @@ pub enum Stepped {
 }
 
 impl AppState {
-    /// Goes the step back that was made last. A trial that is back where it began is dropped.
+    /// Undoes the last step. A trial without changes is dropped.
     pub fn undo(self) -> Stepped {
         let of_sheet = self.trial.with_untracked(|trial| match trial {
             Some(trial) => Some(trial.last()),
@@ -41,7 +41,7 @@ impl AppState {
         Stepped::Formula
     }
 
-    /// Goes the step forward again that was undone last.
+    /// Redoes the step that was undone last.
     pub fn redo(self) -> Stepped {
         let of_sheet = self.trial.with_untracked(|trial| match trial {
             Some(trial) => trial.steps.next(),

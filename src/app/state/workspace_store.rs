@@ -1,4 +1,4 @@
-//! What is kept for tins, the pantry and the class, read when it is first asked for.
+//! The workspace: tins, the pantry and the class, read at first use.
 
 use leptos::prelude::*;
 
@@ -12,7 +12,7 @@ use crate::sheet::day::DaySettings;
 use crate::storage::key;
 use crate::storage::record::SavedTins;
 
-/// What is kept for tins, the pantry and the class.
+/// The records of tins, the pantry and the class.
 #[derive(Clone, Copy)]
 pub struct WorkspaceStore {
     /// The user's tins.
@@ -21,14 +21,14 @@ pub struct WorkspaceStore {
     pub pantry: Persisted<Pantry>,
     /// What is wanted of a class.
     pub settings: Persisted<ClassSettings>,
-    /// Whose law labels go by; not kept.
+    /// The labelling law; not saved.
     pub law: RwSignal<LabelLaw>,
     state: AppState,
 }
 
 impl WorkspaceStore {
     /// The one of this page.
-    pub fn here() -> Self {
+    pub fn from_context() -> Self {
         use_app_state().page_singleton(|state| Self {
             tins: Persisted::new(state),
             pantry: Persisted::new(state),
@@ -39,7 +39,7 @@ impl WorkspaceStore {
     }
 
     /// Puts loads of the oven into the plan of the open formula, and keeps it. `false` where there
-    /// is no plan to keep, or the one that is kept cannot be opened.
+    /// is no plan to save, or the saved one cannot be opened.
     pub fn plan_loads(self, loads: Loads) -> bool {
         let Some(id) = self.state.open_id.get_untracked() else {
             return false;

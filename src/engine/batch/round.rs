@@ -7,14 +7,14 @@ use crate::engine::quantity::{Division, Mass, MassChange, NoSuchDivision, Share}
 
 /// The divisions of the scales.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Weighing {
+pub struct ScaleSettings {
     /// The kitchen scale.
     pub main: Division,
     /// The pocket scale for yeast and salt, where there is one.
     pub pocket: Option<Division>,
 }
 
-impl Weighing {
+impl ScaleSettings {
     /// Takes the divisions as masses.
     ///
     /// # Errors
@@ -76,7 +76,7 @@ pub struct RoundedLine {
 #[derive(Clone, Debug, PartialEq)]
 pub struct Rounded {
     /// The scales.
-    pub weighing: Weighing,
+    pub weighing: ScaleSettings,
     /// Every line, part by part.
     pub lines: Vec<RoundedLine>,
     /// The formula with every line as weighed.
@@ -120,7 +120,7 @@ impl Rounded {
 /// Source: rounding to the nearest (by definition); the 2 % that asks for an aid is common
 /// practice.
 #[must_use]
-pub fn round(exact: &Formula, weighing: Weighing) -> Rounded {
+pub fn round(exact: &Formula, weighing: ScaleSettings) -> Rounded {
     let mut formula = exact.clone();
     for line in formula.parts.iter_mut().flat_map(|part| &mut part.lines) {
         // What was poured belongs to an earlier batch.
@@ -151,7 +151,7 @@ pub fn round(exact: &Formula, weighing: Weighing) -> Rounded {
 /// Every line as its scale shows it, part by part.
 fn rounded_lines(
     exact: &Formula,
-    weighing: Weighing,
+    weighing: ScaleSettings,
     flour_exact: Mass,
     flour_weighed: Mass,
 ) -> Vec<RoundedLine> {
@@ -178,7 +178,7 @@ fn rounded_lines(
 }
 
 /// One line as its scale shows it, percentages and aids still open.
-fn one_line(at: LineAt, line: &Line, weighing: Weighing) -> RoundedLine {
+fn one_line(at: LineAt, line: &Line, weighing: ScaleSettings) -> RoundedLine {
     let (division, on_pocket_scale) = weighing.for_role(line.food.role());
     let exact = line.mass;
     let weighed = division.nearest(exact);

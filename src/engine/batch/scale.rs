@@ -1,12 +1,13 @@
 //! Scaling: a formula scaled to a batch target.
 
+use crate::engine::numerics::whole;
 use std::num::{NonZeroU16, NonZeroU32};
 
 use super::error::BatchError;
 use super::target::{BatchTarget, Losses};
 use super::yields::{FactorBasis, Yields};
 use crate::engine::formula::{Formula, LineAt, Part, PartKind};
-use crate::engine::quantity::{Factor, Mass, Share, whole};
+use crate::engine::quantity::{Factor, Mass, Share};
 
 /// What the dough is divided into.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -101,8 +102,8 @@ pub fn scale(
 ) -> Result<Scaled, BatchError> {
     let yields = Yields::of(formula, losses)?;
     let (factor, basis) = yields.factor(formula, wanted)?;
-    let weighed_in = product(yields.dough, factor)?;
-    let steam = product(yields.steam, factor)?;
+    let weighed_in = yields.dough.try_times(factor)?;
+    let steam = yields.steam.try_times(factor)?;
     let mixed = weighed_in.less(steam);
     let needed = yields.needed(mixed)?;
     let beside = Factor::from_number(
@@ -112,7 +113,7 @@ pub fn scale(
     let scaled = scaled_formula(formula, factor, beside)?;
     let filling = filling(&scaled, losses.topping);
     let lost_baking = needed.component(losses.bake);
-    let baked = needed.less(lost_baking) + filling;
+    let baked = (needed.less(lost_baking) + filling).unsaturated()?;
     let baked_each = Mass::from_grams(baked.grams() / f64::from(divided.count.get()))?;
     let left_behind = losses.residue + mixed.component(losses.residue_share);
     let cautions = cautions(&scaled, needed, mixed, lost_baking);
@@ -171,9 +172,9 @@ pub(super) fn scaled_formula(
     let mut scaled = formula.clone();
     for part in &mut scaled.parts {
         let times = if part.kind.in_dough() { factor } else { beside };
-        part.steam = product(part.steam, times)?;
+        part.steam = part.steam.try_times(times)?;
         for line in &mut part.lines {
-            line.mass = product(line.mass, times)?;
+            line.mass = line.mass.try_times(times)?;
             line.poured = None;
         }
     }
@@ -209,11 +210,6 @@ fn cautions(scaled: &Formula, needed: Mass, mixed: Mass, lost: Mass) -> Vec<Batc
         cautions.push(BatchCaution::LargeLosses { share });
     }
     cautions
-}
-
-/// A mass times a factor.
-pub(super) fn product(mass: Mass, factor: Factor) -> Result<Mass, BatchError> {
-    Ok(Mass::from_grams(mass.grams() * factor.number())?)
 }
 
 impl Scaled {

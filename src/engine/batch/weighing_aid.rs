@@ -2,7 +2,8 @@
 
 use crate::engine::formula::{Line, Part};
 use crate::engine::ingredients::Role;
-use crate::engine::quantity::{Division, Mass, MassChange, Share, whole};
+use crate::engine::numerics::whole;
+use crate::engine::quantity::{Division, Mass, MassChange, Share};
 
 /// What helps where rounding changes a line by more than 2 %.
 #[derive(Clone, Copy, Debug, PartialEq)]

@@ -39,7 +39,7 @@ pub(super) struct Yields {
 
 impl Yields {
     pub(super) fn of(formula: &Formula, losses: Losses) -> Result<Self, BatchError> {
-        let dough = formula.dough();
+        let dough = formula.dough().unsaturated()?;
         let steam: Mass = formula.dough_parts().map(|part| part.steam).sum();
         let mixable = dough.less(steam);
         if mixable <= Mass::ZERO {
@@ -87,7 +87,7 @@ impl Yields {
                 loaf,
             } => self.for_dough(f64::from(students.get()) * f64::from(loaves.get()) * loaf.grams()),
             BatchTarget::FlourOnHand(mass) => {
-                let flour = formula.flour();
+                let flour = formula.flour().unsaturated()?;
                 if flour <= Mass::ZERO {
                     return Err(BatchError::NoFlour);
                 }
@@ -126,7 +126,7 @@ impl Yields {
                 .map(|line| line.mass)
                 .sum()
         };
-        let (in_dough, outside) = (held(true), held(false));
+        let (in_dough, outside) = (held(true).unsaturated()?, held(false).unsaturated()?);
         let beside = outside.grams() / (1.0 - self.losses.topping.fraction());
         let a_time = in_dough.grams() + beside * self.kept;
         if a_time <= 0.0 {

@@ -1,7 +1,7 @@
 //! Beginning: a filling or a syrup for a formula that has none.
 
 use super::error::ChocolateError;
-use super::handling::Handling;
+use super::handling::Consistency;
 use super::syrup::Syrup;
 use crate::engine::formula::{Line, Part, PartKind};
 use crate::engine::ingredients::{Food, Listed};
@@ -40,7 +40,7 @@ pub fn usual_syrup(
     let mut lines = vec![chocolate, Line::new(water, Mass::ZERO)];
     let dry = part(PartKind::Topping, name.clone(), lines.clone());
     let syrup = Syrup::of(&dry, temperature)?;
-    if let Some(wished) = Handling::Drizzles.typical()
+    if let Some(wished) = Consistency::Drizzles.typical()
         && let Some(poured) = lines.last_mut()
     {
         poured.mass = Division::ONE_GRAM.nearest(syrup.liquid_for(wished)?.liquid);

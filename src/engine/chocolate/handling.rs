@@ -1,10 +1,10 @@
-//! Handling: what a syrup of some thickness can be used for.
+//! Consistency: what a syrup of some viscosity can be used for.
 
 use crate::engine::quantity::Viscosity;
 
 /// What can be done with a syrup, from thin to thick.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub enum Handling {
+pub enum Consistency {
     /// Runs off like milk and soaks in.
     RunsThin,
     /// Coats what is dipped or brushed.
@@ -19,7 +19,7 @@ pub enum Handling {
     Stiff,
 }
 
-impl Handling {
+impl Consistency {
     /// Every class, from thin to thick.
     pub const ALL: [Self; 6] = [
         Self::RunsThin,

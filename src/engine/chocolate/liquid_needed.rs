@@ -1,7 +1,7 @@
 //! Liquid needed: from a wished thickness back to how much to pour.
 
 use super::error::ChocolateError;
-use super::handling::Handling;
+use super::handling::Consistency;
 use super::suspension::{MixConditions, Suspension};
 use super::syrup::Syrup;
 use crate::engine::quantity::{Mass, Share, Viscosity};
@@ -18,7 +18,7 @@ pub struct LiquidNeeded {
     /// The thickness it gives.
     pub gives: Viscosity,
     /// What that can be used for.
-    pub handling: Handling,
+    pub handling: Consistency,
     pub(super) mix: Suspension,
     pub(super) conditions: MixConditions,
 }
@@ -61,7 +61,7 @@ impl Syrup {
             liquid: Mass::from_grams(grams)?,
             liquid_on_chocolate: Share::from_fraction(grams / self.components.chocolate.total)?,
             gives,
-            handling: Handling::of(gives),
+            handling: Consistency::of(gives),
             mix,
             conditions: self.components.conditions,
         })

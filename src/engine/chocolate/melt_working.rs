@@ -9,7 +9,7 @@ const SOLID_FAT: &str =
     "solid share of cocoa butter: Chaiseri and Dimick 1989 (from memory), Wille and Lutton 1966";
 
 impl Melted {
-    /// How it came about.
+    /// The working, line by line.
     #[must_use]
     pub fn working(&self) -> Vec<Line> {
         let settled = given("T", "all together", self.temperature.celsius(), "°C");

@@ -31,7 +31,7 @@ pub use curve::{CurvePoint, FlowCurve};
 pub use defaults::{usual_filling, usual_syrup};
 pub use error::ChocolateError;
 pub use fill::{Fill, FillAsked, FillCaution, fill};
-pub use handling::Handling;
+pub use handling::Consistency;
 pub use keeping::{Keeping, KeepsAs, sugar_water_activity};
 pub use liquid_needed::LiquidNeeded;
 pub use melt::{

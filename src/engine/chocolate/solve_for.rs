@@ -19,7 +19,11 @@ pub fn set_filling(
     of_dough: Share,
 ) -> Result<Formula, FormulaError> {
     let steam: Mass = formula.dough_parts().map(|part| part.steam).sum();
-    let mass = formula.dough().less(steam).component(of_dough);
+    let mass = formula
+        .dough()
+        .unsaturated()?
+        .less(steam)
+        .try_component(of_dough)?;
     set_all(formula, part, mass)
 }
 
@@ -33,11 +37,14 @@ pub fn set_filling(
 pub fn set_liquid(formula: &Formula, part: usize, liquid: Mass) -> Result<Formula, FormulaError> {
     let mut changed = formula.clone();
     let own = part_mut(&mut changed, part)?;
-    let there: Mass = liquids(own).map(|line| line.mass).sum();
+    let there = liquids(own)
+        .map(|line| line.mass)
+        .sum::<Mass>()
+        .unsaturated()?;
     match liquid.share_of(there) {
         Some(times) => {
             for line in liquids(own) {
-                line.mass = Mass::from_grams(line.mass.component(times).grams())?;
+                line.mass = line.mass.try_component(times)?;
             }
         }
         None => {
@@ -80,16 +87,6 @@ impl Syrup {
         } else {
             None
         }
-    }
-
-    /// The liquid with which it seizes, as a share of the liquid there is; none where it flows
-    /// with none, or seizes with any.
-    #[must_use]
-    pub fn seizes_at(&self) -> Option<Share> {
-        let least = self.least_liquid?;
-        least
-            .share_of(self.liquid)
-            .filter(|share| *share > Share::NONE)
     }
 }
 

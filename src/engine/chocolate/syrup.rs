@@ -2,7 +2,7 @@
 
 use super::blend::{Blend, ChocolatePart, Portioned};
 use super::error::ChocolateError;
-use super::handling::Handling;
+use super::handling::Consistency;
 use super::keeping::Keeping;
 use super::minimum_water::MinimumWater;
 use super::suspension::{MixConditions, Suspension, SyrupModel};
@@ -22,7 +22,7 @@ pub enum Flow {
         /// How thick it is.
         thickness: Viscosity,
         /// What it can be used for.
-        handling: Handling,
+        handling: Consistency,
     },
 }
 
@@ -195,7 +195,7 @@ fn flow(components: &SyrupParts, water_brought: Mass) -> Result<Flow, ChocolateE
             let thickness = Viscosity::from_pascal_seconds(eta)?;
             Ok(Flow::Flows {
                 thickness,
-                handling: Handling::of(thickness),
+                handling: Consistency::of(thickness),
             })
         }
         None => Ok(Flow::Seized),

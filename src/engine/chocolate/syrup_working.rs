@@ -178,7 +178,7 @@ impl MinimumWater {
 }
 
 impl SyrupAmounts {
-    /// How the amounts came about.
+    /// The working of the amounts, line by line.
     #[must_use]
     pub fn working(&self) -> Vec<Line> {
         vec![Line {

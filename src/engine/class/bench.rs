@@ -10,7 +10,7 @@ use crate::engine::quantity::Mass;
 
 /// Benches that weigh the same.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Bench {
+pub struct BenchBatch {
     /// How many of them.
     pub count: NonZeroU32,
     /// Students at each; none at the teacher's.
@@ -27,7 +27,7 @@ pub struct Class {
     /// The settings.
     pub settings: ClassSettings,
     /// Benches, the full ones first, then one with fewer students, then the teacher's.
-    pub benches: Vec<Bench>,
+    pub benches: Vec<BenchBatch>,
     /// How many benches of students.
     pub stations: u32,
     /// All loaves, the teacher's included.
@@ -69,7 +69,7 @@ pub fn class(
             continue;
         };
         let dough = Mass::from_grams(settings.loaf.grams() * f64::from(loaves.get()))?;
-        benches.push(Bench {
+        benches.push(BenchBatch {
             count,
             students,
             loaves,
@@ -91,13 +91,13 @@ pub fn class(
 }
 
 /// All benches together, line by line.
-fn total(formula: &Formula, benches: &[Bench]) -> Result<Formula, ClassError> {
+fn total(formula: &Formula, benches: &[BenchBatch]) -> Result<Formula, ClassError> {
     let mut total = formula.clone();
     for (part, own) in total.parts.iter_mut().enumerate() {
-        let of = |bench: &Bench| bench.batch.formula.parts.get(part).map(|one| one.steam);
+        let of = |bench: &BenchBatch| bench.batch.formula.parts.get(part).map(|one| one.steam);
         own.steam = all(benches, of)?;
         for (line, written) in own.lines.iter_mut().enumerate() {
-            let of = |bench: &Bench| {
+            let of = |bench: &BenchBatch| {
                 let own = bench.batch.formula.parts.get(part)?;
                 own.lines.get(line).map(|one| one.mass)
             };
@@ -108,7 +108,10 @@ fn total(formula: &Formula, benches: &[Bench]) -> Result<Formula, ClassError> {
     Ok(total)
 }
 
-fn all(benches: &[Bench], of: impl Fn(&Bench) -> Option<Mass>) -> Result<Mass, ClassError> {
+fn all(
+    benches: &[BenchBatch],
+    of: impl Fn(&BenchBatch) -> Option<Mass>,
+) -> Result<Mass, ClassError> {
     let grams = benches.iter().map(|bench| {
         let one = of(bench).unwrap_or_default();
         one.grams() * f64::from(bench.count.get())

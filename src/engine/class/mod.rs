@@ -7,7 +7,7 @@ mod oven;
 mod settings;
 mod working;
 
-pub use bench::{Bench, Class, class};
+pub use bench::{BenchBatch, Class, class};
 pub use bowls::{BowlNeed, bowls};
 pub use error::ClassError;
 pub use oven::{Load, OvenPlan, oven};

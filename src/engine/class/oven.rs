@@ -1,11 +1,12 @@
 //! Oven loads: which loaves go in together, and when each load's dough must be ready.
 
+use crate::engine::numerics::{saturating_u16, whole};
 use std::num::{NonZeroU16, NonZeroU32};
 
 use super::error::ClassError;
 use super::settings::OvenSettings;
 use crate::engine::plan::Loads;
-use crate::engine::quantity::{Minutes, whole};
+use crate::engine::quantity::Minutes;
 
 /// The most loads that are planned.
 const MOST_LOADS: u32 = 60;
@@ -84,7 +85,7 @@ impl OvenPlan {
     /// The loads as a plan goes by them: each from a dough of its own.
     #[must_use]
     pub fn as_planned(&self) -> Loads {
-        let count = u16::try_from(self.loads.len()).unwrap_or(u16::MAX);
+        let count = saturating_u16(self.loads.len());
         Loads {
             count: NonZeroU16::new(count).unwrap_or(NonZeroU16::MIN),
             between: self.oven.between,

@@ -2,6 +2,7 @@
 
 use super::bench::Class;
 use super::oven::OvenPlan;
+use crate::engine::numerics::float_from_usize;
 use crate::engine::working::{Line, given};
 
 impl Class {
@@ -42,7 +43,7 @@ impl OvenPlan {
     /// The step that leads to the time until everything is baked.
     #[must_use]
     pub fn working(&self) -> Vec<Line> {
-        let loads = f64::from(u32::try_from(self.loads.len()).unwrap_or(u32::MAX));
+        let loads = float_from_usize(self.loads.len());
         vec![Line {
             rule: "(k − 1) × (b + w) + b".into(),
             with: vec![

@@ -30,7 +30,7 @@ impl Sides {
         Some(self.new_share? - self.old_share?)
     }
 
-    /// How the differences came about.
+    /// The working of the differences, line by line.
     #[must_use]
     pub fn working(&self) -> Vec<working::Line> {
         let mut lines = vec![working::Line {

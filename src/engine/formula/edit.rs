@@ -22,7 +22,7 @@ pub fn set_part_share(
     share: Share,
 ) -> Result<Formula, FormulaError> {
     let own = made_ahead(formula, part)?;
-    let wanted = formula.flour().component(share);
+    let wanted = formula.flour().unsaturated()?.try_component(share)?;
     let factor = factor(wanted, own.flour()).ok_or(FormulaError::NoFlourIn { part })??;
     scale_held(formula, part, factor, |_| true)
 }
@@ -44,8 +44,8 @@ pub fn set_paste_ratio(
     if own.flour() <= Mass::ZERO {
         return Err(FormulaError::NoFlourIn { part });
     }
-    let wanted = own.flour().component(ratio);
-    match factor(wanted, own.liquid()) {
+    let wanted = own.flour().unsaturated()?.try_component(ratio)?;
+    match factor(wanted, own.liquid().unsaturated()?) {
         Some(factor) => scale_held(formula, part, factor?, Line::is_liquid),
         None => pour_water(formula, part, wanted),
     }
@@ -63,9 +63,10 @@ pub fn set_part_mass(formula: &Formula, part: usize, mass: Mass) -> Result<Formu
         .parts
         .get_mut(part)
         .ok_or(FormulaError::NoSuchPart { part })?;
-    let factor = factor(mass, own.mass()).ok_or(FormulaError::NothingIn { part })??;
+    let factor =
+        factor(mass, own.mass().unsaturated()?).ok_or(FormulaError::NothingIn { part })??;
     for line in &mut own.lines {
-        line.mass = on_scale(line.mass.component(factor))?;
+        line.mass = line.mass.try_component(factor)?;
     }
     Ok(changed)
 }
@@ -87,10 +88,6 @@ fn factor(wanted: Mass, present: Mass) -> Option<Result<Share, FormulaError>> {
     (present > Mass::ZERO).then(|| Ok(Share::from_fraction(wanted.grams() / present.grams())?))
 }
 
-fn on_scale(mass: Mass) -> Result<Mass, FormulaError> {
-    Ok(Mass::from_grams(mass.grams())?)
-}
-
 fn scale_held(
     formula: &Formula,
     part: usize,
@@ -102,20 +99,23 @@ fn scale_held(
     if let Some(own) = changed.parts.get_mut(part) {
         for line in own.lines.iter_mut().filter(|line| chosen(line)) {
             before.push(line.clone());
-            line.mass = on_scale(line.mass.component(factor))?;
+            line.mass = line.mass.try_component(factor)?;
         }
     }
     for old in before {
-        let new = old.mass.component(factor);
-        settle(&mut changed, &old, new)?;
+        let new = old.mass.try_component(factor)?;
+        balance_final_dough(&mut changed, &old, new)?;
     }
     Ok(changed)
 }
 
 /// Takes from the final dough what a line went up by, or gives it what the line went down by.
-fn settle(changed: &mut Formula, old: &Line, new: Mass) -> Result<(), FormulaError> {
+fn balance_final_dough(changed: &mut Formula, old: &Line, new: Mass) -> Result<(), FormulaError> {
     const ROUNDING: f64 = 1e-9;
-    let there = held(changed, old).map(|line| line.mass).sum::<Mass>();
+    let there = held(changed, old)
+        .map(|line| line.mass)
+        .sum::<Mass>()
+        .unsaturated()?;
     let left = there.grams() + old.mass.grams() - new.grams();
     if left < -ROUNDING * new.grams() {
         return Err(FormulaError::BelowZero {
@@ -128,11 +128,11 @@ fn settle(changed: &mut Formula, old: &Line, new: Mass) -> Result<(), FormulaErr
         Some(factor) => {
             let factor = factor?;
             for line in held(changed, old) {
-                line.mass = line.mass.component(factor);
+                line.mass = line.mass.try_component(factor)?;
             }
             Ok(())
         }
-        None => put(changed, old, left),
+        None => set_in_final_dough(changed, old, left),
     }
 }
 
@@ -151,7 +151,7 @@ fn finals(changed: &mut Formula) -> impl Iterator<Item = &mut Part> {
 }
 
 /// Lays so much of an ingredient into the final dough, where it weighed nothing before.
-fn put(changed: &mut Formula, like: &Line, mass: Mass) -> Result<(), FormulaError> {
+fn set_in_final_dough(changed: &mut Formula, like: &Line, mass: Mass) -> Result<(), FormulaError> {
     if let Some(line) = held(changed, like).next() {
         line.mass = mass;
         return Ok(());
@@ -185,10 +185,10 @@ fn pour_water(formula: &Formula, part: usize, wanted: Mass) -> Result<Formula, F
         .find(|line| line.is_water())
         .map(|line| Line::new(line.food.clone(), Mass::ZERO))
         .ok_or_else(|| nothing.clone())?;
-    settle(&mut changed, &water, wanted)?;
+    balance_final_dough(&mut changed, &water, wanted)?;
     let own = changed.parts.get_mut(part).ok_or(nothing)?;
     own.lines.push(Line {
-        mass: on_scale(wanted)?,
+        mass: wanted,
         ..water
     });
     Ok(changed)

@@ -54,11 +54,8 @@ pub enum Figure {
 }
 
 impl Figure {
-    /// How many there are.
-    pub const COUNT: usize = 20;
-
     /// Every figure, in the order they are shown.
-    pub const ALL: [Self; Self::COUNT] = [
+    pub const ALL: [Self; 20] = [
         Self::Dough,
         Self::Flour,
         Self::PrefermentedFlour,
@@ -80,6 +77,9 @@ impl Figure {
         Self::Fat,
         Self::MilkPowder,
     ];
+
+    /// How many there are.
+    pub const COUNT: usize = Self::ALL.len();
 
     /// The figures that can be set as a share of the flour, one ingredient giving way.
     pub const SETTABLE: [Self; 7] = [

@@ -2,7 +2,7 @@
 
 use super::figure::Contribution;
 use super::{Figure, Formula, FormulaError, Line, Part};
-use crate::engine::quantity::{Mass, Share};
+use crate::engine::quantity::{Mass, OutOfRange, Share};
 
 /// Which weights are counted.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
@@ -88,6 +88,15 @@ impl Figures {
         one_of(&self.brought, figure).less(self.steam_missing_from(figure))
     }
 
+    /// As [`Figures::mass`].
+    ///
+    /// # Errors
+    /// [`OutOfRange`] where the sum saturated, see [`Mass::unsaturated`].
+    pub(super) fn try_mass(&self, figure: Figure) -> Result<Mass, OutOfRange> {
+        let brought = one_of(&self.brought, figure).unsaturated()?;
+        Ok(brought.less(self.steam_missing_from(figure)))
+    }
+
     /// The steam that is missing from a figure; nothing for what was poured or weighed.
     #[must_use]
     pub fn steam_missing_from(&self, figure: Figure) -> Mass {
@@ -98,16 +107,17 @@ impl Figures {
     ///
     /// # Errors
     /// [`FormulaError::NoFlour`] where the dough has none; [`FormulaError::OffScale`] where it
-    /// has next to none.
+    /// has next to none, or a weight saturated.
     pub fn share(&self, figure: Figure) -> Result<Share, FormulaError> {
-        of_flour(self.mass(figure), self.mass(Figure::Flour))
+        of_flour(self.try_mass(figure)?, self.try_mass(Figure::Flour)?)
     }
 
-    /// All water as a share of the dough: moisture, wet basis. `None` where there is no dough.
+    /// All water as a share of the dough: moisture, wet basis. `None` where there is no dough, or
+    /// more than a tonne.
     #[must_use]
     pub fn moisture(&self) -> Option<Share> {
-        self.mass(Figure::TotalWater)
-            .share_of(self.mass(Figure::Dough))
+        let dough = self.try_mass(Figure::Dough).ok()?;
+        self.mass(Figure::TotalWater).share_of(dough)
     }
 }
 
@@ -121,6 +131,7 @@ fn one_of(masses: &[Mass; Figure::COUNT], wanted: Figure) -> Mass {
 /// A weight as a share of flour.
 pub(super) fn of_flour(mass: Mass, flour: Mass) -> Result<Share, FormulaError> {
     if flour > Mass::ZERO {
+        let (mass, flour) = (mass.unsaturated()?, flour.unsaturated()?);
         Ok(Share::from_fraction(mass.grams() / flour.grams())?)
     } else {
         Err(FormulaError::NoFlour)

@@ -1,6 +1,5 @@
 //! The formula: parts of ingredients, their percentages, and their water.
 
-mod account;
 mod bread;
 mod caution;
 mod compare;
@@ -20,7 +19,6 @@ mod water;
 mod water_working;
 mod what_if;
 
-pub use account::{Account, Entry};
 pub use bread::Bread;
 pub use caution::{Caution, cautions};
 pub use compare::{Compared, LinePair, Sides};
@@ -34,7 +32,7 @@ pub use percent::{
 };
 pub use scald::{Scald, scald};
 pub use swap::{Hold, swap};
-pub use target::{Reached, Target, reach};
+pub use target::{FigureTarget, Reached, reach};
 pub use usual::Usual;
 pub use water::{Contributor, Water, WaterLedger};
 pub use what_if::{WhatIf, giving_way, milk_for_water};

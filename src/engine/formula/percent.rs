@@ -37,7 +37,7 @@ impl Percentage {
         Ok(Self { mass, flour, share })
     }
 
-    /// How it came about.
+    /// The working, line by line.
     #[must_use]
     pub fn working(&self) -> Vec<working::Line> {
         vec![working::Line {
@@ -156,7 +156,7 @@ impl PartTotals {
         self.liquid.share_of(self.flour)
     }
 
-    /// How they came about.
+    /// The working, line by line.
     #[must_use]
     pub fn working(&self) -> Vec<working::Line> {
         let all = given("F", "all flour of the dough", self.dough_flour.grams(), "g");

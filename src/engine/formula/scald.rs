@@ -51,7 +51,7 @@ pub fn scald(formula: &Formula, part: usize, form: Form) -> Result<Option<Scald>
 }
 
 impl Scald {
-    /// How the ratio came about.
+    /// The working of the ratio, line by line.
     #[must_use]
     pub fn working(&self) -> Vec<working::Line> {
         vec![working::Line {

@@ -1,6 +1,6 @@
 //! Swapping one ingredient for another.
 
-use super::{Figure, Figures, Form, Formula, FormulaError, LineAt, Target, reach};
+use super::{Figure, FigureTarget, Figures, Form, Formula, FormulaError, LineAt, reach};
 use crate::engine::ingredients::Food;
 use crate::engine::quantity::Mass;
 
@@ -46,7 +46,7 @@ pub fn swap(
         Hold::Weight | Hold::OwnWater => Ok(swapped),
         Hold::TrueWater(giving) => {
             let share = Figures::of(formula, Form::AsWritten).share(Figure::TrueWater)?;
-            let target = Target::OfFlour(Figure::TrueWater, share);
+            let target = FigureTarget::OfFlour(Figure::TrueWater, share);
             Ok(reach(&swapped, target, giving)?.formula)
         }
     }

@@ -7,7 +7,7 @@ use crate::engine::working::{Line, given};
 
 /// What is wanted of the dough as it is written.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub enum Target {
+pub enum FigureTarget {
     /// A figure as so much of the flour: true water, salt, prefermented flour, …
     OfFlour(Figure, Share),
     /// All water as so much of the dough: moisture, wet basis.
@@ -22,7 +22,7 @@ pub struct Reached {
     /// The formula that reaches it.
     pub formula: Formula,
     /// What was wanted.
-    pub target: Target,
+    pub target: FigureTarget,
     /// The line that gave way.
     pub at: LineAt,
     /// What it weighed before.
@@ -51,7 +51,7 @@ pub struct Reached {
 /// [`FormulaError::CannotMove`] where no weight of it reaches the target;
 /// [`FormulaError::NoFlour`] where no flour would be left to compare with;
 /// [`FormulaError::OffScale`].
-pub fn reach(formula: &Formula, target: Target, at: LineAt) -> Result<Reached, FormulaError> {
+pub fn reach(formula: &Formula, target: FigureTarget, at: LineAt) -> Result<Reached, FormulaError> {
     let line = formula.line(at).ok_or(FormulaError::NoSuchLine { at })?;
     let part = formula
         .parts
@@ -60,7 +60,7 @@ pub fn reach(formula: &Formula, target: Target, at: LineAt) -> Result<Reached, F
         .ok_or_else(|| cannot_move(line.food.name()))?;
     let component = Contribution::new(part.kind, line);
     let rest = Figures::of(&set_mass(formula, at, Mass::ZERO)?, Form::AsWritten);
-    let equation = Equation::new(target, &rest, &component);
+    let equation = Equation::new(target, &rest, &component)?;
     let after = equation.solve(line.food.name())?;
     Ok(Reached {
         formula: set_mass(formula, at, after)?,
@@ -98,20 +98,27 @@ struct Equation {
 }
 
 impl Equation {
-    fn new(target: Target, rest: &Figures, component: &Contribution) -> Self {
+    fn new(
+        target: FigureTarget,
+        rest: &Figures,
+        component: &Contribution,
+    ) -> Result<Self, FormulaError> {
         let (figure, whole, wanted) = match target {
-            Target::OfFlour(figure, share) => (figure, Some(Figure::Flour), share.fraction()),
-            Target::Moisture(share) => (Figure::TotalWater, Some(Figure::Dough), share.fraction()),
-            Target::Weight(figure, mass) => (figure, None, mass.grams()),
+            FigureTarget::OfFlour(figure, share) => (figure, Some(Figure::Flour), share.fraction()),
+            FigureTarget::Moisture(share) => {
+                (Figure::TotalWater, Some(Figure::Dough), share.fraction())
+            }
+            FigureTarget::Weight(figure, mass) => (figure, None, mass.grams()),
         };
-        Self {
+        let rest_of_whole = whole.map(|whole| rest.try_mass(whole)).transpose()?;
+        Ok(Self {
             wanted,
-            rest: rest.mass(figure),
-            rest_of_whole: whole.map_or(Mass::ZERO, |whole| rest.mass(whole)),
+            rest: rest.try_mass(figure)?,
+            rest_of_whole: rest_of_whole.unwrap_or(Mass::ZERO),
             brings: figure.in_gram(component),
             brings_to_whole: whole.map_or(Share::NONE, |whole| whole.in_gram(component)),
             by_weight: whole.is_none(),
-        }
+        })
     }
 
     fn solve(&self, food: &str) -> Result<Mass, FormulaError> {
@@ -161,17 +168,17 @@ impl Equation {
 }
 
 impl Reached {
-    /// How it came about.
+    /// The working, line by line.
     #[must_use]
     pub fn working(&self) -> Vec<Line> {
         let rest = given("A", "the figure without it", self.rest.grams(), "g");
         let brings = given("a", "a gram brings", self.brings.fraction(), "");
         let (rule, with) = match self.target {
-            Target::Weight(_, mass) => (
+            FigureTarget::Weight(_, mass) => (
                 "(M − A) / a",
                 vec![given("M", "wanted", mass.grams(), "g"), rest, brings],
             ),
-            Target::OfFlour(_, share) | Target::Moisture(share) => (
+            FigureTarget::OfFlour(_, share) | FigureTarget::Moisture(share) => (
                 "(t × B − A) / (a − t × b)",
                 vec![
                     given("t", "wanted", share.fraction(), ""),

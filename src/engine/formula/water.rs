@@ -80,15 +80,15 @@ impl WaterLedger {
     /// has next to none.
     pub fn of(formula: &Formula, form: Form) -> Result<Self, FormulaError> {
         let figures = Figures::of(formula, form);
-        let flour = figures.mass(Figure::Flour);
+        let flour = figures.try_mass(Figure::Flour)?;
         let water = |figure| {
-            let mass = figures.mass(figure);
+            let mass = figures.try_mass(figure)?;
             of_flour(mass, flour).map(|share| Water { mass, share })
         };
         Ok(Self {
             form,
             flour,
-            dough: figures.mass(Figure::Dough),
+            dough: figures.try_mass(Figure::Dough)?,
             poured: water(Figure::PouredWater)?,
             liquids: water(Figure::Liquids)?,
             true_water: water(Figure::TrueWater)?,
@@ -128,7 +128,7 @@ fn contributors(formula: &Formula, form: Form) -> Vec<Contributor> {
     from
 }
 
-/// What a food is called, borrowed where the larder holds it.
+/// The name of a food, borrowed where the ingredient table holds it.
 pub(super) fn name(food: &Food) -> Cow<'static, str> {
     match food {
         Food::Listed(listed) => Cow::Borrowed(listed.row().name),

@@ -1,9 +1,8 @@
 //! How the water ledger's figures came about, line by line.
 
-use super::account::{Entry, sum};
 use super::{Contributor, Water, WaterLedger};
-use crate::engine::quantity::Mass;
-use crate::engine::working::{Line, given};
+use crate::engine::quantity::{Mass, Share};
+use crate::engine::working::{Given, Line, given};
 
 impl WaterLedger {
     /// How the true and the total water came about, and their shares.
@@ -12,7 +11,7 @@ impl WaterLedger {
         let (of_flours, others): (Vec<_>, Vec<_>) = self.from.iter().partition(|one| one.is_flour);
         let true_water = self.true_water.mass;
         let mut lines = vec![
-            sum("W", "true water", &entries(&others), self.steam, true_water),
+            sum("W", "true water", &others, self.steam, true_water),
             self.share_line("W", "true water", self.true_water),
             self.share_line("P", "poured water", self.poured),
             self.share_line("L", "liquids", self.liquids),
@@ -34,7 +33,7 @@ impl WaterLedger {
 
     fn with_own_water(&self, of_flours: &[&Contributor]) -> Line {
         let total = self.total.mass;
-        let mut line = sum("A", "all water", &entries(of_flours), Mass::ZERO, total);
+        let mut line = sum("A", "all water", of_flours, Mass::ZERO, total);
         let true_water = self.true_water.mass.grams();
         line.rule = format!("W + {}", line.rule).into();
         line.with
@@ -55,13 +54,48 @@ impl WaterLedger {
     }
 }
 
-fn entries(from: &[&Contributor]) -> Vec<Entry> {
-    from.iter()
-        .map(|one| Entry {
-            at: one.at,
-            food: one.food.clone(),
-            mass: one.mass,
-            brings: one.water_content,
-        })
-        .collect()
+/// `m1 × c1 + m2 × c2 + … − S`; a share that is the whole is left out of its term.
+fn sum(
+    letter: &'static str,
+    of: &'static str,
+    from: &[&Contributor],
+    steam: Mass,
+    gives: Mass,
+) -> Line {
+    let mut rule = Vec::new();
+    let mut with: Vec<Given> = Vec::new();
+    for (count, one) in from.iter().enumerate() {
+        let (weight, content) = (format!("m{}", count + 1), format!("c{}", count + 1));
+        with.push(given(
+            weight.clone(),
+            one.food.clone(),
+            one.mass.grams(),
+            "g",
+        ));
+        if one.water_content == Share::WHOLE {
+            rule.push(weight);
+        } else {
+            with.push(given(
+                content.clone(),
+                "of it",
+                one.water_content.fraction(),
+                "",
+            ));
+            rule.push(format!("{weight} × {content}"));
+        }
+    }
+    if rule.is_empty() {
+        rule.push("0".to_owned());
+    }
+    let mut rule = rule.join(" + ");
+    if steam > Mass::ZERO {
+        rule.push_str(" − S");
+        with.push(given("S", "steam lost", steam.grams(), "g"));
+    }
+    Line {
+        rule: rule.into(),
+        with,
+        gives: given(letter, of, gives.grams(), "g"),
+        source: "composition of each ingredient".into(),
+    }
 }

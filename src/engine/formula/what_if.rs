@@ -2,11 +2,11 @@
 
 use super::swap::as_much_water;
 use super::{
-    Figure, Figures, Form, Formula, FormulaError, Line, LineAt, Part, PartKind, Target, reach,
-    set_part_share,
+    Figure, FigureTarget, Figures, Form, Formula, FormulaError, Line, LineAt, Part, PartKind,
+    reach, set_part_share,
 };
 use crate::engine::ingredients::{Allergen, Food, Listed, Role};
-use crate::engine::quantity::{Mass, Share};
+use crate::engine::quantity::{Mass, OutOfRange, Share};
 
 /// A trial.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -64,8 +64,8 @@ impl WhatIf {
     /// [`reach`] and [`set_part_share`] otherwise.
     pub fn of(self, formula: &Formula) -> Result<Formula, FormulaError> {
         match self {
-            Self::MoreWater => with_true_water(formula, Share::plus),
-            Self::LessWater => with_true_water(formula, Share::less),
+            Self::MoreWater => with_true_water(formula, Share::try_plus),
+            Self::LessWater => with_true_water(formula, |now, less| Ok(now.less(less))),
             Self::MilkForWater => {
                 let milk = usual_milk(formula).ok_or(FormulaError::NothingGivesWay)?;
                 milk_for_water(formula, &milk)
@@ -111,11 +111,11 @@ fn final_lines(formula: &Formula) -> impl Iterator<Item = (LineAt, &Line)> {
 
 fn with_true_water(
     formula: &Formula,
-    change: fn(Share, Share) -> Share,
+    change: fn(Share, Share) -> Result<Share, OutOfRange>,
 ) -> Result<Formula, FormulaError> {
     let at = giving_way(formula).ok_or(FormulaError::NothingGivesWay)?;
     let now = Figures::of(formula, Form::AsWritten).share(Figure::TrueWater)?;
-    let target = Target::OfFlour(Figure::TrueWater, change(now, TWO_POINTS));
+    let target = FigureTarget::OfFlour(Figure::TrueWater, change(now, TWO_POINTS)?);
     Ok(reach(formula, target, at)?.formula)
 }
 
@@ -127,7 +127,7 @@ fn is_milk_line(line: &Line) -> bool {
     is_milk(&line.food) && !line.is_flour()
 }
 
-/// The milk the dough has already, else the larder's first.
+/// The milk the dough has already, else the first of the ingredient table.
 fn usual_milk(formula: &Formula) -> Option<Food> {
     formula
         .dough_parts()
@@ -165,7 +165,7 @@ fn half_as(
     for at in places {
         if let Some(line) = changed.line_mut(at) {
             line.mass = line.mass.component(HALF);
-            water = water + line.mass.component(line.food.composition().water);
+            water = water.try_add(line.mass.component(line.food.composition().water))?;
         }
     }
     let mass = as_much_water(water, other)?;
@@ -174,7 +174,7 @@ fn half_as(
         .map(|(at, _)| at);
     let room = changed.has_room();
     if let Some(line) = there.and_then(|at| changed.line_mut(at)) {
-        line.mass = Mass::from_grams((line.mass + mass).grams())?;
+        line.mass = line.mass.try_add(mass)?;
     } else if !room {
         return Err(FormulaError::TooManyLines);
     } else if let Some(part) = changed.parts.get_mut(first.part) {
@@ -185,7 +185,7 @@ fn half_as(
 }
 
 fn less_paste(formula: &Formula) -> Result<Formula, FormulaError> {
-    let flour = formula.flour();
+    let flour = formula.flour().unsaturated()?;
     let mut changed = formula.clone();
     let mut found = false;
     for (part, own) in formula.parts.iter().enumerate() {

@@ -88,7 +88,7 @@ impl BakeSetting {
 }
 
 impl BakeTime {
-    /// How it came about.
+    /// The working, line by line.
     #[must_use]
     pub fn working(&self) -> Vec<Line> {
         vec![Line {

@@ -108,7 +108,7 @@ pub(super) fn saturation_pressure(celsius: f64) -> f64 {
 }
 
 impl Boiling {
-    /// How it came about.
+    /// The working, line by line.
     #[must_use]
     pub fn working(&self) -> Vec<Line> {
         let mut lines = Vec::with_capacity(6);

@@ -14,7 +14,7 @@ use crate::engine::working::TableReading;
 
 /// What holds a flour's starch back.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Limit {
+pub enum PasteLimit {
     /// It does not get hot enough.
     Temperature,
     /// There is not enough water for it.
@@ -39,7 +39,7 @@ pub struct CookedFlour {
     /// How much of it is cooked: the lesser of the two.
     pub cooked: Share,
     /// Which of the two holds it back.
-    pub limit: Limit,
+    pub limit: PasteLimit,
     pub(super) temperature_reading: TableReading,
 }
 
@@ -123,11 +123,11 @@ impl CookedFlour {
         let temperature_reading = flour.grain.cooked_at(at.celsius());
         let by_temperature = temperature_reading.value;
         let limit = if by_temperature.min(by_water) >= 1.0 {
-            Limit::None
+            PasteLimit::None
         } else if by_temperature <= by_water {
-            Limit::Temperature
+            PasteLimit::Temperature
         } else {
-            Limit::Water
+            PasteLimit::Water
         };
         Ok(Self {
             of: flour.of.clone(),

@@ -4,7 +4,8 @@ use super::body::{Air, Body, Shape};
 use super::conduction::Exposure;
 use super::cooling::{Cooled, Cooling, IN_FRIDGE, cool_through};
 use super::error::HeatError;
-use crate::engine::quantity::{Length, Minutes, whole};
+use crate::engine::numerics::whole;
+use crate::engine::quantity::{Length, Minutes};
 
 /// One thing that makes it pass, by itself, with the cooling it then does.
 #[derive(Clone, Debug, PartialEq)]

@@ -13,7 +13,7 @@ use crate::engine::working::{Line, given};
 
 /// How a thing that goes into the mixer can be handled.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub enum Handling {
+pub enum LiquidUse {
     /// Plain water: its temperature can be chosen, and some of it can go in as ice.
     Water,
     /// Another liquid: its temperature can be chosen.
@@ -28,18 +28,18 @@ pub enum Handling {
 
 /// One thing that goes into the mixer.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Item {
+pub struct DoughItem {
     /// What, how much and how warm.
     pub component: HeatPart,
     /// How it can be handled.
-    pub handling: Handling,
+    pub handling: LiquidUse,
 }
 
 /// A dough about to be mixed.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Dough {
     /// Everything that goes in.
-    pub items: Vec<Item>,
+    pub items: Vec<DoughItem>,
     /// What it is mixed in.
     pub vessel: Option<Vessel>,
     /// Flour that is still dry: that of pastes and preferments has had its heat of hydration.
@@ -96,7 +96,7 @@ impl Dough {
     }
 
     /// Itself with some of its items changed.
-    pub(super) fn with(&self, change: impl Fn(&mut Item)) -> Self {
+    pub(super) fn with(&self, change: impl Fn(&mut DoughItem)) -> Self {
         let mut changed = self.clone();
         changed.items.iter_mut().for_each(change);
         changed
@@ -151,7 +151,7 @@ pub(super) fn comes_off(dough: &Dough) -> Result<Temperature, HeatError> {
 }
 
 impl DoughTemperature {
-    /// How it came about.
+    /// The working, line by line.
     #[must_use]
     pub fn working(&self) -> Vec<Line> {
         let mut lines = vec![Line {

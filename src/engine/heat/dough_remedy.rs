@@ -2,7 +2,7 @@
 
 use super::body::Air;
 use super::conduction::{Curve, Exposure, Probe, follow};
-use super::dough::{Dough, Handling, Item, comes_off};
+use super::dough::{Dough, DoughItem, LiquidUse, comes_off};
 use super::error::HeatError;
 use super::ice_share::ice_for;
 use super::surroundings::Surroundings;
@@ -160,7 +160,7 @@ fn stand_out(
     let mut curves: Vec<Option<Curve>> = Vec::with_capacity(dough.items.len());
     for item in &dough.items {
         let mut curve = None;
-        if let Handling::Standing(body) = item.handling
+        if let LiquidUse::Standing(body) = item.handling
             && item.component.temperature < around.room
         {
             curve = Some(follow(&body, item.component.temperature, &[stay])?);
@@ -240,7 +240,8 @@ fn flour_to(
     too_cold: bool,
     step: fn(Temperature) -> DoughStep,
 ) -> Result<Option<DoughRemedy>, HeatError> {
-    let flour = |item: &&Item| item.handling == Handling::Flour && item.component.mass > Mass::ZERO;
+    let flour =
+        |item: &&DoughItem| item.handling == LiquidUse::Flour && item.component.mass > Mass::ZERO;
     let flours = dough.items.iter().filter(flour);
     // The flour that is farthest from the end is the first to move; the others join it on the way.
     let far = |t: &Temperature| (end - *t).kelvin().abs();
@@ -260,7 +261,7 @@ fn flour_to(
             } else {
                 item.component.temperature > goes
             };
-            if item.handling == Handling::Flour && moves {
+            if item.handling == LiquidUse::Flour && moves {
                 item.component.temperature = goes;
             }
         });

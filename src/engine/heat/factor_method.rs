@@ -48,7 +48,7 @@ pub fn factor_method(
 }
 
 impl FactorMethod {
-    /// How it came about.
+    /// The working, line by line.
     #[must_use]
     pub fn working(&self) -> Vec<Line> {
         let mut rule = "n × D".to_owned();

@@ -85,7 +85,7 @@ impl Grain {
         }
     }
 
-    /// The grain of a food of the larder; wheat where nothing else is known.
+    /// The grain of a listed food; wheat where nothing else is known.
     #[must_use]
     pub fn of(food: &Food) -> Self {
         match food {
@@ -94,7 +94,7 @@ impl Grain {
         }
     }
 
-    /// The larder keeps its flours and starches under these numbers for good.
+    /// The ingredient table keeps its flours and starches under these numbers for good.
     const fn numbered(number: u16) -> Self {
         match number {
             40..=49 => Self::Rye,

@@ -1,6 +1,7 @@
 //! The grid a body is cut into for conduction: cells of equal thickness from the middle outwards.
 
 use super::body::Shape;
+use crate::engine::numerics::float_from_usize;
 
 /// The part of a step that each of its two stages goes: 1 − 1/√2 makes it exact to second order
 /// and lets the fastest changes die out at once.
@@ -47,7 +48,7 @@ impl<const CELLS: usize> Grid<CELLS> {
     pub(super) fn new(shape: Shape, half: f64, conductivity: f64, heat_per_volume: f64) -> Self {
         let power = shape.power();
         let raise = |r: f64, times: u8| (0..times).fold(1.0, |product, _| product * r);
-        let count = f64::from(u16::try_from(CELLS).unwrap_or(u16::MAX)).max(1.0);
+        let count = float_from_usize(CELLS).max(1.0);
         let width = half / count;
         let mut grid = Self {
             capacity: [0.0; CELLS],

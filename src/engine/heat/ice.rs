@@ -81,7 +81,7 @@ pub fn ice_in_water(
 }
 
 impl IceWater {
-    /// How both came about.
+    /// The working, line by line.
     #[must_use]
     pub fn working(&self) -> Vec<Line> {
         let line = |rule: &'static str, letter: &'static str, of: &'static str, mass: Mass| Line {

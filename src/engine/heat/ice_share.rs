@@ -1,7 +1,7 @@
 //! Ice in a dough: how much of its water goes in as ice.
 
 use super::balance::Balance;
-use super::dough::{Dough, HEAT_OF_HYDRATION, Handling};
+use super::dough::{Dough, HEAT_OF_HYDRATION, LiquidUse};
 use super::error::HeatError;
 use super::ice::melting;
 use super::matter::Matter;
@@ -73,7 +73,7 @@ pub fn ice_for(
 impl Dough {
     /// All its plain water, and how warm that is.
     fn plain_water(&self) -> Option<(Mass, Temperature)> {
-        let plain = |item: &&super::Item| item.handling == Handling::Water;
+        let plain = |item: &&super::DoughItem| item.handling == LiquidUse::Water;
         let mass: Mass = self
             .items
             .iter()
@@ -86,7 +86,7 @@ impl Dough {
 }
 
 impl IceAnswer {
-    /// How it came about.
+    /// The working, line by line.
     #[must_use]
     pub fn working(&self) -> Vec<Line> {
         vec![Line {

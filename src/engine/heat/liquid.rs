@@ -1,7 +1,7 @@
 //! Liquid: how warm it must be for the dough to come off the mixer as wished.
 
 use super::balance::{Balance, temperature_at_zero};
-use super::dough::{Dough, DoughTemperature, HEAT_OF_HYDRATION, Handling, dough_temperature};
+use super::dough::{Dough, DoughTemperature, HEAT_OF_HYDRATION, LiquidUse, dough_temperature};
 use super::error::HeatError;
 use super::heat_part::HeatPart;
 use super::surroundings::LiquidRange;
@@ -91,16 +91,16 @@ impl Dough {
     #[must_use]
     pub fn poured_at(&self, liquid: Temperature) -> Self {
         self.with(|item| match item.handling {
-            Handling::Water | Handling::Liquid => item.component.temperature = liquid,
-            Handling::Flour | Handling::Standing(_) | Handling::AsItIs => {}
+            LiquidUse::Water | LiquidUse::Liquid => item.component.temperature = liquid,
+            LiquidUse::Flour | LiquidUse::Standing(_) | LiquidUse::AsItIs => {}
         })
     }
 
     /// Liquids whose temperature can be chosen, and all the rest, bowl included.
     fn split(&self) -> (Vec<HeatPart>, Vec<HeatPart>) {
         let chosen = self.items.iter().map(|item| match item.handling {
-            Handling::Water | Handling::Liquid => true,
-            Handling::Flour | Handling::Standing(_) | Handling::AsItIs => false,
+            LiquidUse::Water | LiquidUse::Liquid => true,
+            LiquidUse::Flour | LiquidUse::Standing(_) | LiquidUse::AsItIs => false,
         });
         let components = self.components().into_iter();
         let (liquids, others): (Vec<_>, Vec<_>) = components

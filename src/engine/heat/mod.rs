@@ -51,12 +51,14 @@ pub use body::{Air, Body, Shape};
 pub use boiling::{Boiling, boiling_at, boiling_under};
 pub use component::Component;
 pub use conduction::{Curve, Exposure, Probe, Sample, follow, follow_coarsely, follow_on};
-pub use cooked_paste::{CookedFlour, CookedPaste, Limit, cook};
+pub use cooked_paste::{CookedFlour, CookedPaste, PasteLimit, cook};
 pub use cooling::{Cooled, Cooling, IN_FRIDGE, StageResult, cool, cool_through};
 pub use cooling_advice::{CoolingAdvice, advise};
 pub use cooling_remedy::{CoolingRemedy, Laid};
 pub use core_target::{CoreTarget, Crumb, core_target};
-pub use dough::{Dough, DoughTemperature, HEAT_OF_HYDRATION, Handling, Item, dough_temperature};
+pub use dough::{
+    Dough, DoughItem, DoughTemperature, HEAT_OF_HYDRATION, LiquidUse, dough_temperature,
+};
 pub use dough_remedy::{DoughRemedy, DoughStep, dough_remedies};
 pub use error::HeatError;
 pub use evaporation::{OpenAir, evaporated};

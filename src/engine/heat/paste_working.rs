@@ -4,7 +4,7 @@ use super::cooked_paste::{CookedFlour, CookedPaste};
 use crate::engine::working::{Line, given};
 
 impl CookedPaste {
-    /// How it came about.
+    /// The working, line by line.
     #[must_use]
     pub fn working(&self) -> Vec<Line> {
         let mut lines = vec![Line {

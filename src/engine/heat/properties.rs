@@ -91,7 +91,7 @@ impl Properties {
         })
     }
 
-    /// How the three came about.
+    /// The working of the three, line by line.
     #[must_use]
     pub fn working(&self) -> Vec<Line> {
         let specific_heat = self.specific_heat.joules_per_kilogram_kelvin();

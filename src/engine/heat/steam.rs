@@ -55,7 +55,7 @@ pub fn steam_loss(before: Mass, after: Mass, at: Temperature) -> Result<SteamLos
 }
 
 impl SteamLoss {
-    /// How it came about.
+    /// The working, line by line.
     #[must_use]
     pub fn working(&self) -> Vec<Line> {
         let lost = given("S", "steam", self.lost.grams(), "g");

@@ -1,5 +1,6 @@
 //! What something learnt rests on: which bakes, which were left aside, how they scatter.
 
+use crate::engine::numerics::saturating_u16;
 use crate::engine::quantity::Share;
 use crate::engine::working::{Line, given};
 
@@ -8,7 +9,7 @@ use crate::engine::working::{Line, given};
 pub struct Entry {
     /// Which bake of the list.
     pub bake: usize,
-    /// Whether it was kept; a wild one is left aside.
+    /// Whether it was kept; an outlier is left aside.
     pub kept: bool,
     value: f64,
 }
@@ -50,7 +51,7 @@ impl Evidence {
     #[must_use]
     pub fn bakes(&self) -> u16 {
         let kept = self.entries.iter().filter(|entry| entry.kept);
-        kept.fold(0, |count: u16, _| count.saturating_add(1))
+        saturating_u16(kept.count())
     }
 
     /// Which bakes were left aside.

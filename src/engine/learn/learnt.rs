@@ -2,9 +2,9 @@
 
 use super::evidence::{Before, Entry, Evidence};
 use super::observation::{MeasuredDuration, Observation};
-use crate::engine::numerics::{RobustMean, robust_mean};
+use crate::engine::numerics::{RobustMean, float_from_usize, robust_mean};
 use crate::engine::quantity::{Factor, Minutes, Share, WarmingRate};
-use crate::engine::rise::{Basis, ReferenceRise};
+use crate::engine::rise::{ReferenceBasis, ReferenceRise};
 use crate::engine::working::Line;
 
 /// A warming rate that was learnt.
@@ -55,7 +55,7 @@ pub struct Learnt {
 const NEWEST: usize = 12;
 /// From so many entries on they stand without what was believed before.
 const ENOUGH: usize = 3;
-/// One entry alone is wild when it is more than so many times the usual, or less.
+/// A single entry is an outlier when it is more than so many times the usual, or less.
 const FAR: f64 = 2.5;
 /// What entries scatter at the least: 5 %, or two thousandths of a weight.
 const LEAST_FACTOR: f64 = 0.05;
@@ -69,7 +69,7 @@ const NINE_IN_TEN_OF_FEW: f64 = 1.860;
 
 /// What the bakes teach, oldest first. `usual` is the friction that holds until then.
 ///
-/// Each figure is the mean over at most the twelve newest bakes that noted it, wild entries left
+/// Each figure is the mean over at most the twelve newest bakes that noted it, outliers left
 /// aside; of one or two bakes only, what was believed before counts as one more.
 #[must_use]
 pub fn learn(bakes: &[Observation], usual: WarmingRate) -> Learnt {
@@ -122,20 +122,20 @@ fn by_factor(entries: &[(usize, f64)], usual: f64, unit: &'static str) -> Option
     if few {
         logs.push(libm::log(usual));
     }
-    let middle = robust_mean(&logs, LEAST_FACTOR)?;
-    let kept = middle.kept.iter().copied();
-    let before = few && middle.kept.last() == Some(&true);
-    let mut rests = rests(entries, kept, unit, spread(&middle)?);
+    let centre = robust_mean(&logs, LEAST_FACTOR)?;
+    let kept = centre.kept.iter().copied();
+    let before = few && centre.kept.last() == Some(&true);
+    let mut rests = rests(entries, kept, unit, spread(&centre)?);
     rests.by_factor = true;
     rests.before = before.then(|| Before::new(usual));
-    (rests.bakes() > 0).then(|| (libm::exp(middle.mean), rests))
+    (rests.bakes() > 0).then(|| (libm::exp(centre.mean), rests))
 }
 
 fn share(entries: &[(usize, f64)]) -> Option<LearntShare> {
     let values: Vec<f64> = entries.iter().map(|(_, value)| *value).collect();
-    let middle = robust_mean(&values, LEAST_SHARE)?;
-    let rests = rests(entries, middle.kept.iter().copied(), "", Share::NONE);
-    let share = Share::from_fraction(middle.mean.max(0.0)).ok()?;
+    let centre = robust_mean(&values, LEAST_SHARE)?;
+    let rests = rests(entries, centre.kept.iter().copied(), "", Share::NONE);
+    let share = Share::from_fraction(centre.mean.max(0.0)).ok()?;
     Some(LearntShare { share, rests })
 }
 
@@ -161,11 +161,11 @@ fn rests(
 ///
 /// The scatter of the kept entries, with what was believed before (a fifth, nine times in ten)
 /// weighed in as four entries, and the doubt of the mean itself added.
-fn spread(middle: &RobustMean) -> Option<Share> {
-    let count = middle.kept.iter().filter(|kept| **kept);
-    let count = count.fold(0.0, |count, _| count + 1.0);
+fn spread(centre: &RobustMean) -> Option<Share> {
+    let kept = centre.kept.iter().filter(|kept| **kept);
+    let count = float_from_usize(kept.count());
     let believed = libm::log1p(ReferenceRise::SPREAD.fraction()) / NINE_IN_TEN;
-    let squares = BELIEF * believed * believed + middle.squares;
+    let squares = BELIEF * believed * believed + centre.squares;
     let deviation = libm::sqrt(squares / (BELIEF + (count - 1.0)) * (1.0 + 1.0 / count));
     Share::from_fraction(libm::expm1(NINE_IN_TEN_OF_FEW * deviation)).ok()
 }
@@ -179,12 +179,12 @@ impl LearntFactor {
         ReferenceRise {
             time: time.unwrap_or(stated.time),
             at: stated.at,
-            basis: Basis::Bakes(self.rests.bakes()),
+            basis: ReferenceBasis::Bakes(self.rests.bakes()),
             spread: self.rests.spread,
         }
     }
 
-    /// How it came about.
+    /// The working, line by line.
     #[must_use]
     pub fn working(&self) -> Vec<Line> {
         let of = "times as long as expected";
@@ -193,7 +193,7 @@ impl LearntFactor {
 }
 
 impl LearntRate {
-    /// How it came about.
+    /// The working, line by line.
     #[must_use]
     pub fn working(&self) -> Vec<Line> {
         self.rests.working("mixer", self.rate.kelvin_per_minute())
@@ -201,7 +201,7 @@ impl LearntRate {
 }
 
 impl LearntShare {
-    /// How it came about.
+    /// The working, line by line.
     #[must_use]
     pub fn working(&self) -> Vec<Line> {
         self.rests.working("lost", self.share.fraction())

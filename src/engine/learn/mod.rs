@@ -9,4 +9,4 @@ mod observation;
 
 pub use evidence::{Entry, Evidence};
 pub use learnt::{Learnt, LearntFactor, LearntRate, LearntShare, learn};
-pub use observation::{MeasuredDuration, Observation, Weighed};
+pub use observation::{MeasuredDuration, Observation, WeighedLoss};

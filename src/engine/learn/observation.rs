@@ -13,7 +13,7 @@ pub struct MeasuredDuration {
 
 /// What something weighed before and after.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Weighed {
+pub struct WeighedLoss {
     /// Before.
     pub before: Mass,
     /// After.
@@ -30,9 +30,9 @@ pub struct Observation {
     /// How long it was mixed.
     pub mixing: Option<Minutes>,
     /// The dough: what went in, and what lay on the bench to be divided.
-    pub bowl: Option<Weighed>,
+    pub bowl: Option<WeighedLoss>,
     /// The bread: the dough that went into the oven, and the bread that came out.
-    pub oven_loss: Option<Weighed>,
+    pub oven_loss: Option<WeighedLoss>,
     /// The rise in one piece.
     pub bulk: Option<MeasuredDuration>,
     /// The rise in the tin.
@@ -54,7 +54,7 @@ impl Observation {
     }
 }
 
-impl Weighed {
+impl WeighedLoss {
     /// What was lost, as a share of what there was; none where it gained.
     #[must_use]
     pub fn lost(&self) -> Option<Share> {

@@ -93,21 +93,35 @@ pub fn first_integer(
     range: RangeInclusive<i64>,
     mut holds: impl FnMut(i64) -> bool,
 ) -> Option<i64> {
-    let (mut low, mut high) = range.into_inner();
+    let (low, high) = range.into_inner();
     if !holds(high) {
-        return None;
+        None
+    } else if low >= high {
+        Some(high)
+    } else if holds(low) {
+        Some(low)
+    } else {
+        Some(halve_integers(low, high, 1, holds))
     }
-    // Each round halves what lies between: 64 are enough for all of `i64`.
+}
+
+/// A whole number for which `holds` is true, at most `step` above one for which it is false.
+///
+/// `holds` is taken to be false at `low` and true at `high`, without evaluating it there; `high`
+/// is returned where both are no more than `step` apart. A step below one counts as one.
+pub fn halve_integers(low: i64, high: i64, step: i64, mut holds: impl FnMut(i64) -> bool) -> i64 {
+    let (mut low, mut high) = (low, high);
+    // Each round halves the distance: 64 are enough for all of `i64`.
     for _ in 0..=i64::BITS {
-        if low >= high {
+        if high.saturating_sub(low) <= step.max(1) {
             break;
         }
-        let middle = low.midpoint(high).min(high - 1);
+        let middle = low.midpoint(high);
         if holds(middle) {
             high = middle;
         } else {
-            low = middle + 1;
+            low = middle;
         }
     }
-    Some(high)
+    high
 }

@@ -1,11 +1,17 @@
-//! Numerical methods: interpolation in a table, bisection, and a mean that outliers do not move.
+//! Numerical methods: interpolation in a table, bisection, a mean that outliers do not move, and
+//! conversions between integers and floats.
 //!
 //! The only ones of the engine. Each returns for every argument, NaN and ∞ included.
 
 mod bisect;
+mod integer;
 mod interpolate;
 mod robust;
 
-pub use bisect::{NoRoot, first_integer, first_true, root, try_first_true};
+pub use bisect::{NoRoot, first_integer, first_true, halve_integers, root, try_first_true};
+pub(crate) use integer::{
+    float_from_i64, float_from_u64, float_from_usize, saturating_u16, saturating_u32, whole,
+    whole_i64,
+};
 pub use interpolate::{Segment, first_crossing, interpolate, segment};
 pub use robust::{RobustMean, robust_mean};

@@ -1,5 +1,7 @@
 //! A mean that single outliers do not move.
 
+use super::integer::float_from_usize;
+
 /// The mean of several values without their outliers.
 #[derive(Clone, Debug, PartialEq)]
 pub struct RobustMean {
@@ -31,7 +33,7 @@ pub fn robust_mean(values: &[f64], least_deviation: f64) -> Option<RobustMean> {
     let limit = OUTLIER * deviation;
     let kept: Vec<bool> = deviations.iter().map(|one| *one <= limit).collect();
     let good = || values.iter().zip(&kept).filter(|(_, kept)| **kept);
-    let count = good().fold(0.0, |count, _| count + 1.0);
+    let count = float_from_usize(good().count());
     if count <= 0.0 {
         return None;
     }

@@ -1,7 +1,8 @@
 //! A declared figure: an amount as a label gives it.
 
 use super::nutrients::Nutrient;
-use crate::engine::quantity::{Mass, whole};
+use crate::engine::numerics::whole;
+use crate::engine::quantity::Mass;
 
 /// A weight as it is declared.
 #[derive(Clone, Copy, Debug, PartialEq)]

@@ -2,7 +2,8 @@
 
 use super::declared::{Declared, DeclaredEnergy, amount, nearest};
 use super::nutrients::Nutrient;
-use crate::engine::quantity::{FoodEnergy, Mass, whole};
+use crate::engine::numerics::whole;
+use crate::engine::quantity::{FoodEnergy, Mass};
 
 /// The order of a declaration. Trans fat, cholesterol, added sugars, vitamins and minerals are
 /// not in the composition and are left out.

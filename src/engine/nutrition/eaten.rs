@@ -67,7 +67,7 @@ pub fn nutrition(scaled: &Scaled) -> Result<Nutrition, NutritionError> {
     if lost > water {
         return Err(NutritionError::MoreThanWater { lost, water });
     }
-    let mass = scaled.needed.less(lost) + beside_mass;
+    let mass = (scaled.needed.less(lost) + beside_mass).unsaturated()?;
     if mass <= Mass::ZERO {
         return Err(NutritionError::NothingLeft);
     }

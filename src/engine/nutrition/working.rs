@@ -51,21 +51,6 @@ impl Nutrition {
             source: "Regulation (EU) No 1169/2011, annex I".into(),
         }
     }
-
-    /// The step that leads to the weight of all pieces.
-    #[must_use]
-    pub fn working_of_weight(&self, needed: Mass) -> Line {
-        Line {
-            rule: "N − L + T".into(),
-            with: vec![
-                grams("N", "dough in pieces", needed),
-                grams("L", "water lost in the oven", self.lost),
-                grams("T", "fillings and toppings", self.beside_mass),
-            ],
-            gives: grams("B", "all pieces as eaten", self.mass),
-            source: "mass kept (by definition)".into(),
-        }
-    }
 }
 
 impl Nutrients {

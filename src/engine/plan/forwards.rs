@@ -2,6 +2,7 @@
 
 use super::course::Course;
 use super::search::{Found, search};
+use crate::engine::numerics::halve_integers;
 use crate::engine::quantity::{Minutes, seconds_of};
 
 /// How often the table is put off, looking for a time that can be kept.
@@ -32,23 +33,18 @@ pub(super) fn forwards(course: &Course, table: i64) -> (i64, Found) {
     best
 }
 
-/// The same, but no later than it must be: to the minute, by halving.
+/// The soonest table after `not_at` and up to the one that was found, to the minute.
 fn sooner(course: &Course, not_at: i64, found: (i64, Found)) -> (i64, Found) {
-    let (mut not_at, mut best) = (not_at, found);
-    // A night is less than 2^10 minutes.
-    for _ in 0..10 {
-        let middle = (not_at + best.0).div_euclid(2);
-        if best.0 - not_at <= 60 {
-            break;
+    let (latest, mut best) = found;
+    let table = halve_integers(not_at, latest, 60, |table| {
+        let tried = search(course, table);
+        let possible = tried.cost.hard == 0;
+        if possible {
+            best = tried;
         }
-        let tried = search(course, middle);
-        if tried.cost.hard == 0 {
-            best = (middle, tried);
-        } else {
-            not_at = middle;
-        }
-    }
-    best
+        possible
+    });
+    (table, best)
 }
 
 /// By how much later the first thing in the way is out of it.

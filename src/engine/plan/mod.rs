@@ -28,7 +28,7 @@ pub use edit::{Edit, edited};
 pub use error::PlanError;
 pub use loads::Loads;
 pub use order::Plan;
-pub use solve::{Aim, Solved, Timed, keeping, solve};
+pub use solve::{Aim, Solved, Timed, solve};
 pub use step::{DurationRange, Step, StepAt, StepKind};
 pub use usual::{Times, usual};
 pub use weighing::weighed_at;

@@ -96,14 +96,3 @@ pub fn solve(plan: &Plan, aim: Aim, around: &Around) -> Solved {
         changes,
     }
 }
-
-/// The plan with the lengths that were found as its settings, so that solving it again from either
-/// end leaves them as they are.
-#[must_use]
-pub fn keeping(plan: &Plan, solved: &Solved) -> Plan {
-    let mut steps = plan.clone().into_steps();
-    for (step, timed) in steps.iter_mut().zip(&solved.steps) {
-        step.lasts = step.lasts.wishing(timed.lasts);
-    }
-    Plan::of(steps).unwrap_or_else(|_| plan.clone())
-}

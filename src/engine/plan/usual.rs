@@ -6,6 +6,7 @@ use super::order::Plan;
 use super::step::{DurationRange, Step, StepAt, StepKind};
 use crate::engine::formula::{Formula, PartKind};
 use crate::engine::ingredients::Role;
+use crate::engine::numerics::saturating_u16;
 use crate::engine::quantity::{Mass, Minutes};
 
 /// How long the steps of a formula take, worked out beforehand or wished.
@@ -50,7 +51,7 @@ pub fn usual(formula: &Formula, times: &Times) -> Result<Plan, PlanError> {
     let mut making = Making { steps: Vec::new() };
     let mut inputs = Vec::new();
     for (part, own) in formula.parts.iter().enumerate() {
-        let of = u16::try_from(part).unwrap_or(u16::MAX);
+        let of = saturating_u16(part);
         match own.kind {
             PartKind::Paste => inputs.push(making.paste(of, times)),
             PartKind::Preferment => inputs.push(making.preferment(of, times)),
@@ -105,7 +106,7 @@ impl Making {
     fn bake(&mut self, times: &Times, after: usize) -> usize {
         let phases = times.bake.iter().enumerate();
         phases.fold(after, |last, (phase, lasts)| {
-            let of = u16::try_from(phase).unwrap_or(u16::MAX);
+            let of = saturating_u16(phase);
             let hands = minutes(lasts.minutes().min(2.0));
             let range = DurationRange::just(*lasts);
             self.add(StepKind::Bake, of, range, hands, vec![last])

@@ -1,7 +1,7 @@
 //! Division: the smallest step a scale shows.
 
 use super::Mass;
-use super::whole::whole;
+use crate::engine::numerics::whole;
 
 /// The smallest step a scale shows. Held in whole hundredths of a gram, one of [`Division::ALL`].
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]

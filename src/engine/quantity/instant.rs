@@ -1,10 +1,10 @@
 //! Instant: a point in time, counted from one that everybody agrees on.
 
+use crate::engine::numerics::{float_from_i64, whole};
 use std::ops::RangeInclusive;
 
 use super::out_of_range::OutOfRange;
 use super::time::Minutes;
-use super::whole::whole;
 
 /// A point in time: whole seconds since 1970 began, UTC. Whoever knows the time gives it; the
 /// engine has no clock.
@@ -24,8 +24,8 @@ impl Instant {
             Ok(Self(seconds))
         } else {
             Err(OutOfRange {
-                value: near(seconds),
-                range: near(*Self::RANGE.start())..=near(*Self::RANGE.end()),
+                value: float_from_i64(seconds),
+                range: float_from_i64(*Self::RANGE.start())..=float_from_i64(*Self::RANGE.end()),
             })
         }
     }
@@ -75,13 +75,6 @@ pub(crate) fn seconds_of(minutes: Minutes) -> i64 {
 /// Seconds as a length of time: none where they are below zero, at most what there may be.
 pub(crate) fn minutes_of(seconds: i64) -> Minutes {
     let most = *Minutes::RANGE.end();
-    let seconds = u32::try_from(seconds.max(0)).map_or(most * 60.0, f64::from);
+    let seconds = float_from_i64(seconds.max(0));
     Minutes::from_minutes((seconds / 60.0).min(most)).unwrap_or(Minutes::ZERO)
-}
-
-/// The nearest number to so many seconds.
-fn near(seconds: i64) -> f64 {
-    let low = u32::try_from(seconds & 0xffff_ffff).unwrap_or(0);
-    let high = i32::try_from(seconds >> 32).unwrap_or(0);
-    f64::from(high) * 4_294_967_296.0 + f64::from(low)
 }

@@ -3,7 +3,7 @@
 use std::iter::Sum;
 use std::ops::{Add, Neg, RangeInclusive, Sub};
 
-use super::out_of_range::{OutOfRange, within};
+use super::out_of_range::{OutOfRange, saturated, within};
 use super::{Factor, Share};
 
 /// How heavy something is. Held in grams, always finite, never below zero.
@@ -42,16 +42,50 @@ impl Mass {
         self.0
     }
 
-    /// This much of it: `share` 0.5 is half.
+    /// This much of it: `share` 0.5 is half. Saturates at the end of [`Mass::RANGE`].
     #[must_use]
     pub fn component(self, share: Share) -> Self {
-        Self(self.0 * share.fraction())
+        Self(saturated(self.0 * share.fraction(), Self::RANGE))
     }
 
-    /// The whole times a batch factor.
-    #[must_use]
-    pub fn times(self, factor: Factor) -> Self {
-        Self(self.0 * factor.number())
+    /// As [`Mass::component`], for a share that may be more than the whole.
+    ///
+    /// # Errors
+    /// [`OutOfRange`] when it is more than a tonne.
+    pub fn try_component(self, share: Share) -> Result<Self, OutOfRange> {
+        Self::from_grams(self.0 * share.fraction())
+    }
+
+    /// This mass times a batch factor.
+    ///
+    /// # Errors
+    /// [`OutOfRange`] when it is more than a tonne.
+    pub fn try_times(self, factor: Factor) -> Result<Self, OutOfRange> {
+        Self::from_grams(self.0 * factor.number())
+    }
+
+    /// Both together.
+    ///
+    /// # Errors
+    /// [`OutOfRange`] when they are more than a tonne.
+    pub fn try_add(self, other: Self) -> Result<Self, OutOfRange> {
+        Self::from_grams(self.0 + other.0)
+    }
+
+    /// A sum or product that did not saturate: everything below the end of [`Mass::RANGE`].
+    ///
+    /// # Errors
+    /// [`OutOfRange`] at the end of the range: what was added up may be more.
+    pub fn unsaturated(self) -> Result<Self, OutOfRange> {
+        let range = Self::RANGE;
+        if self.0 < *range.end() {
+            Ok(self)
+        } else {
+            Err(OutOfRange {
+                value: self.0,
+                range,
+            })
+        }
     }
 
     /// This mass as a share of `whole`; `None` where there is no whole to share.
@@ -69,20 +103,13 @@ impl Mass {
     pub fn less(self, other: Self) -> Self {
         Self((self.0 - other.0).max(0.0))
     }
-
-    /// This mass changed by `change`.
-    ///
-    /// # Errors
-    /// [`OutOfRange`] when less than nothing, or more than a tonne, would be left.
-    pub fn changed_by(self, change: MassChange) -> Result<Self, OutOfRange> {
-        Self::from_grams(self.0 + change.0)
-    }
 }
 
+/// Saturates at the end of [`Mass::RANGE`]; see [`Mass::try_add`] and [`Mass::unsaturated`].
 impl Add for Mass {
     type Output = Self;
     fn add(self, other: Self) -> Self {
-        Self(self.0 + other.0)
+        Self(saturated(self.0 + other.0, Self::RANGE))
     }
 }
 
@@ -93,17 +120,21 @@ impl Sub for Mass {
     }
 }
 
+/// Saturates at the end of [`Mass::RANGE`].
 impl Sum for Mass {
     fn sum<I: Iterator<Item = Self>>(masses: I) -> Self {
         masses.fold(Self::ZERO, Add::add)
     }
 }
 
-/// How much heavier or lighter. Held in grams, may be below zero.
+/// How much heavier or lighter. Held in grams, always finite, may be below zero.
 #[derive(Clone, Copy, Debug, Default, PartialEq, PartialOrd)]
 pub struct MassChange(f64);
 
 impl MassChange {
+    /// A tonne less to a tonne more, g.
+    pub const RANGE: RangeInclusive<f64> = -1_000_000.0..=1_000_000.0;
+
     /// Gives grams.
     #[must_use]
     pub const fn grams(self) -> f64 {
@@ -117,10 +148,11 @@ impl MassChange {
     }
 }
 
+/// Saturates at either end of [`MassChange::RANGE`].
 impl Add for MassChange {
     type Output = Self;
     fn add(self, other: Self) -> Self {
-        Self(self.0 + other.0)
+        Self(saturated(self.0 + other.0, Self::RANGE))
     }
 }
 
@@ -131,6 +163,7 @@ impl Neg for MassChange {
     }
 }
 
+/// Saturates at either end of [`MassChange::RANGE`].
 impl Sum for MassChange {
     fn sum<I: Iterator<Item = Self>>(changes: I) -> Self {
         changes.fold(Self(0.0), Add::add)

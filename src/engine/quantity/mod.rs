@@ -24,7 +24,6 @@ mod time;
 mod viscosity;
 mod volume;
 mod warming_rate;
-mod whole;
 
 pub use altitude::Altitude;
 pub use conductivity::Conductivity;
@@ -51,4 +50,3 @@ pub use time::Minutes;
 pub use viscosity::Viscosity;
 pub use volume::Volume;
 pub use warming_rate::WarmingRate;
-pub(crate) use whole::whole;

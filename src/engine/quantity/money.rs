@@ -4,7 +4,7 @@ use std::iter::Sum;
 use std::ops::{Add, RangeInclusive};
 
 use super::Share;
-use super::out_of_range::{OutOfRange, within};
+use super::out_of_range::{OutOfRange, saturated, within};
 
 /// An amount of money. Always finite, never below zero; its currency is only a name.
 #[derive(Clone, Copy, Debug, Default, PartialEq, PartialOrd)]
@@ -47,6 +47,22 @@ impl Money {
         Self::from_amount(self.0 * f64::from(count))
     }
 
+    /// A sum that did not saturate: everything below the end of [`Money::RANGE`].
+    ///
+    /// # Errors
+    /// [`OutOfRange`] at the end of the range: what was added up may be more.
+    pub fn unsaturated(self) -> Result<Self, OutOfRange> {
+        let range = Self::RANGE;
+        if self.0 < *range.end() {
+            Ok(self)
+        } else {
+            Err(OutOfRange {
+                value: self.0,
+                range,
+            })
+        }
+    }
+
     /// Shared among so many; all of it where there is nobody.
     #[must_use]
     pub fn among(self, count: u32) -> Self {
@@ -54,13 +70,15 @@ impl Money {
     }
 }
 
+/// Saturates at the end of [`Money::RANGE`].
 impl Add for Money {
     type Output = Self;
     fn add(self, other: Self) -> Self {
-        Self(self.0 + other.0)
+        Self(saturated(self.0 + other.0, Self::RANGE))
     }
 }
 
+/// Saturates at the end of [`Money::RANGE`].
 impl Sum for Money {
     fn sum<I: Iterator<Item = Self>>(amounts: I) -> Self {
         amounts.fold(Self::NONE, Add::add)

@@ -12,6 +12,13 @@ pub struct OutOfRange {
     pub range: RangeInclusive<f64>,
 }
 
+/// `value`, or the nearer end of `range`. Operands that lie within their own ranges never make NaN;
+/// NaN would give the start of the range.
+pub(crate) fn saturated(value: f64, range: RangeInclusive<f64>) -> f64 {
+    let (start, end) = range.into_inner();
+    value.max(start).min(end)
+}
+
 /// Gives `value` back when it lies within `range`.
 ///
 /// # Errors

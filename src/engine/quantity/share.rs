@@ -39,7 +39,7 @@ impl Share {
 
     /// Takes grams in a hundred grams, as tables print them, at compile time.
     ///
-    /// Anything that is not a number from 0 to 100 counts as none; the larder's own test holds
+    /// Anything that is not a number from 0 to 100 counts as none; the ingredient table's own test holds
     /// that no row has such a number.
     #[must_use]
     pub(crate) const fn in_hundred(grams: f64) -> Self {
@@ -62,13 +62,21 @@ impl Share {
         self.0 * 100.0
     }
 
-    /// The two together.
+    /// Both together. Saturates at the end of [`Share::RANGE`].
     #[must_use]
     pub const fn plus(self, other: Self) -> Self {
-        Self(self.0 + other.0)
+        Self((self.0 + other.0).min(*Self::RANGE.end()))
     }
 
-    /// This much of it: `share` 0.5 is half.
+    /// Both together.
+    ///
+    /// # Errors
+    /// [`OutOfRange`] beyond the end of [`Share::RANGE`].
+    pub fn try_plus(self, other: Self) -> Result<Self, OutOfRange> {
+        Self::from_fraction(self.0 + other.0)
+    }
+
+    /// This much of it: `share` 0.5 is half. Saturates at the end of [`Share::RANGE`].
     #[must_use]
     pub fn component(self, share: Self) -> Self {
         Self((self.0 * share.0).min(*Self::RANGE.end()))
@@ -94,11 +102,14 @@ impl Sub for Share {
     }
 }
 
-/// How much more or less of the whole. Held as a fraction, may be below zero.
+/// How much more or less of the whole. Held as a fraction, always finite, may be below zero.
 #[derive(Clone, Copy, Debug, Default, PartialEq, PartialOrd)]
 pub struct ShareChange(f64);
 
 impl ShareChange {
+    /// The whole of [`Share::RANGE`], less or more, as a fraction.
+    pub const RANGE: RangeInclusive<f64> = -1e8..=1e8;
+
     /// Gives the fraction.
     #[must_use]
     pub const fn fraction(self) -> f64 {

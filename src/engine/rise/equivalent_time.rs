@@ -11,7 +11,7 @@ use crate::engine::working::{Line, given};
 pub struct EquivalentTime {
     /// How long it took.
     pub took: Minutes,
-    /// How fast the yeast was on the whole, as a share of its fastest.
+    /// The mean rate of the yeast, as a share of its maximum.
     pub mean_rate: Share,
     /// The temperature it is held against.
     pub at: Temperature,
@@ -66,7 +66,7 @@ pub(super) fn sums(course: &Curve, cardinal: Cardinal) -> Vec<(f64, f64)> {
 }
 
 impl EquivalentTime {
-    /// How it came about.
+    /// The working, line by line.
     #[must_use]
     pub fn working(&self) -> Vec<Line> {
         vec![Line {

@@ -13,16 +13,14 @@ mod risen;
 mod settings;
 mod steady;
 mod working;
-mod yeast;
 mod yeast_activity;
 
 pub use cardinal::Cardinal;
 pub use equivalent_time::{EquivalentTime, equivalent_time};
 pub use error::RiseError;
-pub use reference_rise::{Basis, ReferenceRise};
+pub use reference_rise::{ReferenceBasis, ReferenceRise};
 pub use ripeness::{Ripeness, RipenessState, ripeness};
 pub use risen::{RiseAsked, RisePoint, Risen, rise};
 pub use settings::{RiseSettings, Stated};
 pub use steady::steady;
-pub use yeast::YeastKind;
 pub use yeast_activity::{YeastActivity, salt_factor, sugar_factor, yeast_activity};

@@ -4,9 +4,7 @@ use crate::engine::quantity::{Minutes, Share, Temperature};
 
 /// What a known rise rests on.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub enum Basis {
-    /// What is usual for such breads.
-    Usual,
+pub enum ReferenceBasis {
     /// What the formula says of itself.
     Stated,
     /// So many bakes of the log.
@@ -18,10 +16,10 @@ pub enum Basis {
 pub struct ReferenceRise {
     /// How long.
     pub time: Minutes,
-    /// How warm the dough was on the whole.
+    /// The mean temperature of the dough.
     pub at: Temperature,
     /// What it rests on.
-    pub basis: Basis,
+    pub basis: ReferenceBasis,
     /// How far such rises scatter: nine of ten lie between the time over and times one and this.
     pub spread: Share,
 }
@@ -36,7 +34,7 @@ impl ReferenceRise {
         Self {
             time,
             at,
-            basis: Basis::Stated,
+            basis: ReferenceBasis::Stated,
             spread: Self::SPREAD,
         }
     }

@@ -5,6 +5,7 @@ use super::equivalent_time::sums;
 use super::error::RiseError;
 use super::reference_rise::ReferenceRise;
 use crate::engine::heat::Curve;
+use crate::engine::numerics::{first_crossing, interpolate};
 use crate::engine::quantity::{Factor, Minutes, Share, Temperature};
 
 /// What is asked of a rise.
@@ -25,7 +26,7 @@ pub struct RiseAsked {
 pub struct RisePoint {
     /// Since the beginning.
     pub time: Minutes,
-    /// The dough, on the whole.
+    /// The mean temperature of the dough.
     pub temperature: Temperature,
     /// How much of the rise is done; 1 when it is up.
     pub done: Share,
@@ -42,11 +43,11 @@ pub struct Risen {
     pub due: Minutes,
     /// Nine of ten are not up before.
     pub soonest: Minutes,
-    /// Nine of ten are up by then; `None` where that is later than was followed.
+    /// Nine of ten are up by then; `None` where the course ends before.
     pub latest: Option<Minutes>,
     /// How fast the yeast is at the temperature of the known rise.
     pub anchor_rate: Share,
-    /// How fast it was on the whole until the dough was up.
+    /// The mean rate of the yeast until the dough was up.
     pub mean_rate: Share,
     /// Moment by moment, up to the latest and somewhat beyond.
     pub points: Vec<RisePoint>,
@@ -99,22 +100,10 @@ pub fn rise(course: &Curve, asked: &RiseAsked) -> Result<Risen, RiseError> {
     })
 }
 
-/// When the sum comes to `needed`, min; a straight line between moments.
+/// When the sum first equals `needed`, min; linear between two moments.
 fn reaches(sums: &[(f64, f64)], needed: f64) -> Option<f64> {
-    let mut before = (0.0, 0.0);
-    for (time, sum) in sums {
-        if *sum >= needed {
-            let grown = sum - before.1;
-            let on = if grown > 0.0 {
-                (needed - before.1) / grown
-            } else {
-                1.0
-            };
-            return Some(before.0 + on * (time - before.0));
-        }
-        before = (*time, *sum);
-    }
-    None
+    let points = std::iter::once((0.0, 0.0)).chain(sums.iter().copied());
+    first_crossing(points, needed, 0.0)
 }
 
 fn points(
@@ -142,24 +131,12 @@ fn points(
 }
 
 impl Risen {
-    /// How much of the rise is done after some time; the end of what was followed for all later.
+    /// How much of the rise is done after some time; its value at the end of the course for all later times.
     #[must_use]
     pub fn done_at(&self, time: Minutes) -> Share {
-        let mut before = (0.0, 0.0);
-        for point in &self.points {
-            let here = (point.time.minutes(), point.done.fraction());
-            if here.0 >= time.minutes() {
-                let span = here.0 - before.0;
-                let on = if span > 0.0 {
-                    (time.minutes() - before.0) / span
-                } else {
-                    0.0
-                };
-                let done = before.1 + on * (here.1 - before.1);
-                return Share::from_fraction(done).unwrap_or_default();
-            }
-            before = here;
-        }
-        Share::from_fraction(before.1).unwrap_or_default()
+        let points = self.points.iter();
+        let points = points.map(|point| (point.time.minutes(), point.done.fraction()));
+        let done = interpolate(std::iter::once((0.0, 0.0)).chain(points), time.minutes());
+        Share::from_fraction(done.unwrap_or(0.0)).unwrap_or_default()
     }
 }

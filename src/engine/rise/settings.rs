@@ -1,6 +1,6 @@
 //! Wishes: what a formula says of its own rises.
 
-use super::reference_rise::{Basis, ReferenceRise};
+use super::reference_rise::ReferenceRise;
 use super::yeast_activity::YeastActivity;
 use crate::engine::quantity::{Factor, Minutes, Temperature};
 
@@ -61,12 +61,9 @@ impl Default for RiseSettings {
 }
 
 impl Stated {
-    /// As an anchor.
+    /// The reference rise that it states.
     #[must_use]
-    pub const fn anchor(self, basis: Basis) -> ReferenceRise {
-        ReferenceRise {
-            basis,
-            ..ReferenceRise::stated(self.time, self.at)
-        }
+    pub const fn reference(self) -> ReferenceRise {
+        ReferenceRise::stated(self.time, self.at)
     }
 }

@@ -2,6 +2,7 @@
 
 use super::error::RiseError;
 use crate::engine::formula::{Figure, Figures, Form, Formula};
+use crate::engine::numerics::interpolate;
 use crate::engine::quantity::{Factor, Share};
 
 /// What is in a dough for its yeast and against it.
@@ -43,21 +44,8 @@ const SALT_TAKES: f64 = 0.06;
 /// common practice.
 #[must_use]
 pub fn sugar_factor(sugar: Share) -> Share {
-    let percent = sugar.percent();
-    let mut before = (0.0, 1.0);
-    for point in SUGAR {
-        if percent <= point.0 {
-            let span = point.0 - before.0;
-            let on = if span > 0.0 {
-                (percent - before.0) / span
-            } else {
-                0.0
-            };
-            return Share::from_fraction(before.1 + on * (point.1 - before.1)).unwrap_or_default();
-        }
-        before = point;
-    }
-    Share::from_fraction(before.1).unwrap_or_default()
+    let left = interpolate(SUGAR, sugar.percent());
+    Share::from_fraction(left.unwrap_or(1.0)).unwrap_or_default()
 }
 
 /// What so much salt on the flour leaves of the speed of a rise; never less than a tenth.

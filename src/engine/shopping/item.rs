@@ -3,7 +3,8 @@
 use super::error::ShoppingError;
 use super::need::Need;
 use crate::engine::ingredients::{Food, Role};
-use crate::engine::quantity::{Mass, Money, whole};
+use crate::engine::numerics::whole;
+use crate::engine::quantity::{Mass, Money};
 
 /// How an ingredient is bought.
 #[derive(Clone, Debug, PartialEq)]
@@ -20,7 +21,7 @@ pub struct Pack {
 
 /// One ingredient on the list.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Item {
+pub struct ShoppingItem {
     /// The ingredient.
     pub food: Food,
     /// What the batch takes.
@@ -43,7 +44,7 @@ pub struct Item {
     pub paid: Option<Money>,
 }
 
-impl Item {
+impl ShoppingItem {
     /// Whether it comes from the tap: it is weighed, but not bought.
     #[must_use]
     pub fn from_tap(&self) -> bool {
@@ -54,7 +55,8 @@ impl Item {
 /// A need in packs.
 ///
 /// What is within a millionth of a pack counts as the pack.
-pub(super) fn item(need: Need, pack: Option<&Pack>) -> Result<Item, ShoppingError> {
+pub(super) fn item(need: Need, pack: Option<&Pack>) -> Result<ShoppingItem, ShoppingError> {
+    need.mass.unsaturated()?;
     let on_hand = pack.map_or(Mass::ZERO, |pack| pack.on_hand);
     let (holds, price) = pack.map_or((None, None), |pack| (pack.holds, pack.price));
     if holds.is_some_and(|holds| holds <= Mass::ZERO) {
@@ -75,8 +77,10 @@ pub(super) fn item(need: Need, pack: Option<&Pack>) -> Result<Item, ShoppingErro
         (Some(price), Some(packs)) => Some(price.times(packs)?),
         _ => None,
     };
-    Ok(Item {
-        left: bought.map(|bought| (on_hand + bought).less(need.mass)),
+    let held = bought.map(|bought| on_hand.try_add(bought)).transpose()?;
+    let left = held.map(|held| held.less(need.mass));
+    Ok(ShoppingItem {
+        left,
         food: need.food,
         needed: need.mass,
         on_hand,

@@ -1,15 +1,16 @@
 //! The list: every ingredient in packs, and what it all comes to.
 
 use super::error::ShoppingError;
-use super::item::{Item, Pack, item};
+use super::item::{Pack, ShoppingItem, item};
 use super::need::Need;
+use crate::engine::numerics::saturating_u32;
 use crate::engine::quantity::Money;
 
 /// A shopping list with its cost.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Shopping {
     /// Every ingredient once.
-    pub items: Vec<Item>,
+    pub items: Vec<ShoppingItem>,
     /// What the parts that are used cost, as far as prices are known.
     pub used: Money,
     /// What is paid for whole packs, as far as prices are known.
@@ -34,15 +35,15 @@ pub fn shopping(needs: Vec<Need>, packs: &[Pack]) -> Result<Shopping, ShoppingEr
         let pack = packs.iter().find(|pack| pack.food == need.food);
         items.push(item(need, pack)?);
     }
-    let all = |of: fn(&Item) -> Option<Money>| items.iter().filter_map(of).sum::<Money>();
+    let all = |of: fn(&ShoppingItem) -> Option<Money>| items.iter().filter_map(of).sum::<Money>();
     let unpriced = items
         .iter()
         .filter(|item| item.used.is_none() && !item.from_tap())
         .count();
     Ok(Shopping {
-        used: Money::from_amount(all(|item| item.used).amount())?,
-        paid: Money::from_amount(all(|item| item.paid).amount())?,
-        unpriced: u32::try_from(unpriced).unwrap_or(u32::MAX),
+        used: all(|item| item.used).unsaturated()?,
+        paid: all(|item| item.paid).unsaturated()?,
+        unpriced: saturating_u32(unpriced),
         items,
     })
 }

@@ -7,6 +7,6 @@ mod need;
 mod working;
 
 pub use error::ShoppingError;
-pub use item::{Item, Pack};
+pub use item::{Pack, ShoppingItem};
 pub use list::{Shopping, shopping};
 pub use need::{Need, needs};

@@ -1,11 +1,11 @@
 //! The working of packs and costs.
 
-use super::item::Item;
+use super::item::ShoppingItem;
 use super::list::Shopping;
 use crate::engine::quantity::{Mass, Money};
 use crate::engine::working::{Given, Line, given};
 
-impl Item {
+impl ShoppingItem {
     /// The steps that lead to its packs and its cost.
     #[must_use]
     pub fn working(&self) -> Vec<Line> {

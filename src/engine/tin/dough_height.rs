@@ -4,6 +4,7 @@ use super::capacity::Capacity;
 use super::error::TinError;
 use super::shape::Tin;
 use super::usual::DOUGH_SPECIFIC_VOLUME;
+use crate::engine::numerics::root;
 use crate::engine::quantity::{Factor, Length, Mass, Share, Volume};
 
 /// How high dough reaches in a tin.
@@ -32,8 +33,6 @@ pub struct DoughHeight {
     pub(super) rim_area: f64,
 }
 
-const HALVINGS: u32 = 60;
-
 /// The height of `dough` in one tin when it has risen to `rise` times its first volume.
 ///
 /// At that height the tin's volume below equals the dough's. Dough that does not fit is spread over
@@ -57,7 +56,7 @@ pub fn dough_height(tin: &Tin, dough: Mass, rise: Factor) -> Result<DoughHeight,
     let up_the_side = if risen >= volume {
         1.0
     } else {
-        found(&capacity, fits)
+        filled_depth(&capacity, fits)
     };
     let crown = (risen.cubic_centimetres() - fits) / capacity.at_rim();
     let height = up_the_side * capacity.deep() + crown;
@@ -77,16 +76,8 @@ pub fn dough_height(tin: &Tin, dough: Mass, rise: Factor) -> Result<DoughHeight,
     })
 }
 
-/// The share of the depth up to which the tin holds `wanted` cm³.
-fn found(capacity: &Capacity, wanted: f64) -> f64 {
-    let (mut low, mut high) = (0.0, 1.0);
-    for _ in 0..HALVINGS {
-        let middle = (low + high) / 2.0;
-        if capacity.up_to(middle) < wanted {
-            low = middle;
-        } else {
-            high = middle;
-        }
-    }
-    (low + high) / 2.0
+/// The share of the depth up to which the tin holds `wanted` cm³; the whole depth where it holds
+/// less.
+fn filled_depth(capacity: &Capacity, wanted: f64) -> f64 {
+    root(|share| capacity.up_to(share) - wanted, 0.0..=1.0).unwrap_or(1.0)
 }

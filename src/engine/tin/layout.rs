@@ -7,7 +7,7 @@ use super::error::TinError;
 use super::grid::{Grid, MOST_PIECES, best};
 use super::round_layout::{around, in_round};
 use super::shape::{Across, Tin, TinShape};
-use super::spot::{Spot, spot};
+use super::spot::{PiecePosition, spot};
 use super::usual::DOUGH_SPECIFIC_VOLUME;
 use crate::engine::quantity::{Factor, Length, Mass};
 
@@ -48,7 +48,7 @@ pub struct Layout {
     /// Rows and columns; none in round tins and rings.
     pub grid: Option<Grid>,
     /// Where each piece lies.
-    pub spots: Vec<Spot>,
+    pub spots: Vec<PiecePosition>,
     /// Room for one piece: the side or the circle it has to itself.
     pub place: Length,
     /// Across one piece, rolled into a ball, when it is put in.
@@ -103,7 +103,7 @@ pub fn layout(
 struct Laid {
     outline: Outline,
     grid: Option<Grid>,
-    spots: Vec<Spot>,
+    spots: Vec<PiecePosition>,
     place: Length,
 }
 
@@ -148,7 +148,7 @@ fn lay(tin: &Tin, pieces: NonZeroU16, rows: Option<NonZeroU16>) -> Result<Laid, 
     }
 }
 
-const fn unruled(outline: Outline, spots: Vec<Spot>, place: Length) -> Laid {
+const fn unruled(outline: Outline, spots: Vec<PiecePosition>, place: Length) -> Laid {
     Laid {
         outline,
         grid: None,
@@ -158,7 +158,7 @@ const fn unruled(outline: Outline, spots: Vec<Spot>, place: Length) -> Laid {
 }
 
 /// Row by row; a row that is not full is centred.
-fn in_rows(grid: Grid, pieces: NonZeroU16) -> Vec<Spot> {
+fn in_rows(grid: Grid, pieces: NonZeroU16) -> Vec<PiecePosition> {
     let (rows, columns) = (grid.rows.get(), grid.columns.get());
     let mut spots = Vec::new();
     let mut left = pieces.get();

@@ -23,5 +23,5 @@ pub use grid::{Grid, MOST_PIECES, grids};
 pub use layout::{Between, Layout, Outline, layout};
 pub use measure::{TinKind, TinMeasure};
 pub use shape::{Across, Tin, TinShape, Tins};
-pub use spot::Spot;
+pub use spot::PiecePosition;
 pub use usual::{DOUGH_SPECIFIC_VOLUME, UsualSpecificVolume};

@@ -4,7 +4,7 @@ use std::f64::consts::PI;
 use std::num::NonZeroU16;
 
 use super::error::TinError;
-use super::spot::{Spot, spot};
+use super::spot::{PiecePosition, spot};
 use crate::engine::quantity::Length;
 
 /// Pieces in a round tin, and the circle each has to itself: outer circle first.
@@ -15,7 +15,7 @@ use crate::engine::quantity::Length;
 pub(super) fn in_round(
     pieces: NonZeroU16,
     across: Length,
-) -> Result<(Vec<Spot>, Length), TinError> {
+) -> Result<(Vec<PiecePosition>, Length), TinError> {
     let mut left = pieces.get();
     let mut radius = 0.5;
     let mut narrowest = 1.0_f64;
@@ -52,7 +52,7 @@ pub(super) fn around(
     pieces: NonZeroU16,
     across: Length,
     tube: Length,
-) -> Result<(Vec<Spot>, Length), TinError> {
+) -> Result<(Vec<PiecePosition>, Length), TinError> {
     let (outer, inner) = (across.metres() / 2.0, tube.metres() / 2.0);
     let middle = (outer + inner) / 2.0;
     let mut spots = Vec::new();
@@ -63,7 +63,7 @@ pub(super) fn around(
 }
 
 /// So many spots on a circle about the middle, the first at the top.
-fn circle(count: u16, radius: f64, spots: &mut Vec<Spot>) {
+fn circle(count: u16, radius: f64, spots: &mut Vec<PiecePosition>) {
     for at in 0..count {
         let turn = 2.0 * PI * f64::from(at) / f64::from(count);
         spots.push(spot(

@@ -3,7 +3,8 @@
 use std::num::NonZeroU16;
 
 use crate::engine::batch::{
-    BatchError, BatchFigure, BatchTarget, Rounded, Scaled, Weighing, round, scale as scale_formula,
+    BatchError, BatchFigure, BatchTarget, Rounded, ScaleSettings, Scaled, round,
+    scale as scale_formula,
 };
 use crate::engine::formula::Formula;
 use crate::engine::quantity::{Division, Factor};
@@ -18,14 +19,14 @@ pub struct BatchResults {
     /// The formula as it is made: scaled, or as written where it cannot be scaled.
     pub formula: Formula,
     /// The divisions of the scales.
-    pub weighing: Weighing,
+    pub weighing: ScaleSettings,
     /// The scaled formula rounded to those divisions; none where it cannot be scaled.
     pub rounded: Option<Rounded>,
 }
 
 /// Scales a sheet's formula to its batch target and rounds it to the divisions of the scales.
 ///
-/// Scales whose division is none of [`Division::ALL`] are taken as one scale of 1 g.
+/// Scales whose division is none of [`Division::ALL`] count as one scale of 1 g.
 ///
 /// ```
 /// use softcrumb::results::batch;
@@ -58,8 +59,8 @@ pub fn of(sheet: &Sheet, scales: Scales) -> BatchResults {
 }
 
 /// The divisions of the scales; one scale of 1 g where either is none of [`Division::ALL`].
-pub(super) fn divisions(scales: Scales) -> Weighing {
-    Weighing::from_masses(scales.main, scales.pocket).unwrap_or(Weighing {
+pub(super) fn divisions(scales: Scales) -> ScaleSettings {
+    ScaleSettings::from_masses(scales.main, scales.pocket).unwrap_or(ScaleSettings {
         main: Division::ONE_GRAM,
         pocket: None,
     })
@@ -97,7 +98,7 @@ pub fn scaled_formula(sheet: &Sheet) -> Formula {
 
 /// The sheet whose formula, made once, is the batch of this sheet.
 ///
-/// The batch target stays, except that so many times the formula becomes once.
+/// The batch target is kept, except that a multiple of the formula becomes 1.
 ///
 /// ```
 /// use softcrumb::results::batch;
@@ -114,13 +115,13 @@ pub fn scaled_formula(sheet: &Sheet) -> Formula {
 /// [`BatchError`] when the batch cannot be scaled, or when a line of it passes a tonne.
 pub fn as_formula(sheet: &Sheet) -> Result<Sheet, BatchError> {
     let scaled = scale(sheet)?;
-    let mut made = sheet.clone();
-    made.formula = scaled.as_formula(&sheet.formula)?;
-    made.batch.pieces = scaled.pieces.count.try_into().unwrap_or(NonZeroU16::MAX);
-    if let BatchTarget::Times(times) = &mut made.batch.wanted {
+    let mut batch = sheet.clone();
+    batch.formula = scaled.as_formula(&sheet.formula)?;
+    batch.batch.pieces = scaled.pieces.count.try_into().unwrap_or(NonZeroU16::MAX);
+    if let BatchTarget::Times(times) = &mut batch.batch.wanted {
         *times = Factor::ONE;
     }
-    Ok(made)
+    Ok(batch)
 }
 
 impl BatchResults {

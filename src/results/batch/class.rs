@@ -3,8 +3,10 @@
 use std::num::NonZeroU32;
 
 use super::batch_results::divisions;
-use crate::engine::batch::{Rounded, Weighing, round};
-use crate::engine::class::{Bench, BowlNeed, Class, ClassError, ClassSettings, OvenPlan, bowls};
+use crate::engine::batch::{Rounded, ScaleSettings, round};
+use crate::engine::class::{
+    BenchBatch, BowlNeed, Class, ClassError, ClassSettings, OvenPlan, bowls,
+};
 use crate::engine::class::{class, oven};
 use crate::engine::quantity::Minutes;
 use crate::sheet::{Scales, Sheet};
@@ -60,11 +62,11 @@ pub fn of(sheet: &Sheet, settings: &ClassSettings, scales: Scales) -> ClassResul
 fn weights(
     sheet: &Sheet,
     settings: &ClassSettings,
-    weighing: Weighing,
+    weighing: ScaleSettings,
 ) -> Result<ClassWeights, ClassError> {
     let batch = &sheet.batch;
     let class = class(&sheet.formula, *settings, batch.losses, batch.pieces)?;
-    let on_scales = |bench: &Bench| round(&bench.batch.formula, weighing);
+    let on_scales = |bench: &BenchBatch| round(&bench.batch.formula, weighing);
     Ok(ClassWeights {
         benches: class.benches.iter().map(on_scales).collect(),
         total: round(&class.total, weighing),

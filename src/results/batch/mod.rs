@@ -1,6 +1,6 @@
-//! Batch: the formula scaled to its target, as the scales show it, and what is made of it.
+//! Batch: the formula scaled to its target, as the scales show it, and its results.
 //!
-//! [`of`] gives the batch itself. What follows from a batch is a module each: how another target
+//! [`of`] returns the batch itself. Each result of a batch has a module: how another target
 //! asks for the same batch, what to weigh, how dough is divided, tins, labels, shopping, a class.
 
 pub mod allergens;

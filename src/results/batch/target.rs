@@ -8,7 +8,7 @@ use crate::sheet::Sheet;
 
 /// The target of another kind for the batch of a sheet.
 ///
-/// `previous`, the last target of that kind, is taken where the formula can still be scaled to it.
+/// `previous`, the last target of that kind, is used where the formula can still be scaled to it.
 /// Otherwise the target that asks for the same batch is given. None where no batch can be scaled.
 ///
 /// ```

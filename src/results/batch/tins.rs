@@ -12,7 +12,7 @@ use crate::sheet::{Batch, SavedTin, Sheet, TinUse};
 /// The tins of a batch.
 #[derive(Clone, Debug, PartialEq)]
 pub struct TinResults {
-    /// Tins and how the formula lies in them.
+    /// Tins and the layout of the formula in them.
     pub used: TinUse,
     /// How much dough the tins take, and whether the batch suits them.
     pub filling: Result<Filling, TinError>,

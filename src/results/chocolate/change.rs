@@ -59,7 +59,8 @@ impl ChocolateResults {
     /// no syrup.
     ///
     /// # Errors
-    /// Why the present syrup cannot be worked out; as [`Syrup::liquid_at`](crate::engine::chocolate::Syrup::liquid_at) and [`set_liquid`].
+    /// Why the present syrup cannot be worked out; as
+    /// [`Syrup::liquid_at`](crate::engine::chocolate::Syrup::liquid_at) and [`set_liquid`].
     pub fn with_chocolate_for_one(
         &self,
         formula: &Formula,
@@ -71,7 +72,8 @@ impl ChocolateResults {
     /// The formula with as much liquid as makes the syrup so thick; as it is where it has no syrup.
     ///
     /// # Errors
-    /// Why the present syrup cannot be worked out; as [`Syrup::liquid_for`](crate::engine::chocolate::Syrup::liquid_for) and [`set_liquid`].
+    /// Why the present syrup cannot be worked out; as
+    /// [`Syrup::liquid_for`](crate::engine::chocolate::Syrup::liquid_for) and [`set_liquid`].
     pub fn with_thickness(
         &self,
         formula: &Formula,

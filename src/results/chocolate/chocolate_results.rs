@@ -23,7 +23,7 @@ pub struct SyrupResults {
 }
 
 impl SyrupResults {
-    /// The doubts about its figures, without the one that is said beside the curve: how far to
+    /// The doubts about its figures, without the one that is shown beside the curve: how far to
     /// trust the thickness.
     #[must_use]
     pub fn doubts(&self) -> Vec<SyrupCaution> {
@@ -53,7 +53,7 @@ pub struct MeltResults {
 }
 
 impl MeltResults {
-    /// What melts the lumps that stay; `None` where it cannot be worked out. Takes some
+    /// The remedies for lumps; `None` where they cannot be worked out. Takes some
     /// milliseconds.
     #[must_use]
     pub fn remedies(&self) -> Option<Vec<MeltRemedy>> {
@@ -61,7 +61,7 @@ impl MeltResults {
     }
 }
 
-/// What follows from the filling and the syrup of a sheet; of several of a kind, the first.
+/// Results for the filling and the syrup of a sheet; of several of a kind, the first.
 #[derive(Clone, Debug, PartialEq)]
 pub struct ChocolateResults {
     /// The filling; `None` where the formula has none.
@@ -74,7 +74,7 @@ pub struct ChocolateResults {
     pub melt: Option<Result<MeltResults, HeatError>>,
 }
 
-/// What follows from the filling and the syrup of a sheet and its batch.
+/// Results for the filling and the syrup of a sheet and its batch.
 ///
 /// ```
 /// use softcrumb::results::{batch, chocolate};
@@ -129,9 +129,9 @@ pub fn syrup_at(
 /// The filling of one part of a batch; `None` where the batch has no such part.
 #[must_use]
 pub fn filling(scaled: &Scaled, part: usize) -> Option<Result<Fill, ChocolateError>> {
-    let made = scaled.formula.parts.get(part)?.mass();
+    let batch = scaled.formula.parts.get(part)?.mass();
     Some(fill(
-        FillAsked::Total(made),
+        FillAsked::Total(batch),
         scaled.pieces.count,
         scaled.pieces.each,
         scaled.losses.topping,

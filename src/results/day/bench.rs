@@ -5,9 +5,9 @@ use super::day_results::DayResults;
 use super::input::DayInput;
 use super::observations::note_durations;
 use crate::engine::plan::StepAt;
-use crate::engine::quantity::Instant;
+use crate::engine::quantity::{Instant, Minutes};
 use crate::sheet::civil::{Clock, Zone};
-use crate::sheet::day::{Bake, Bench, DaySettings};
+use crate::sheet::day::{Bake, Bench, DaySettings, Timer};
 use crate::sheet::{Id, Moment};
 
 /// The step at the bench, with the ones before and after it by start time.
@@ -19,6 +19,34 @@ pub struct StepPosition {
     pub previous: Option<StepAt>,
     /// The step after it; `None` at the last.
     pub next: Option<StepAt>,
+}
+
+/// A timer's state at a moment.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum TimerState {
+    /// It runs for this much longer.
+    Running(Minutes),
+    /// It ended less than a minute ago.
+    JustEnded,
+    /// It ended this long ago.
+    Ended(Minutes),
+}
+
+/// A timer that ended less than this ago has just ended, min.
+const JUST_ENDED: f64 = 1.0;
+
+/// A timer's state now.
+#[must_use]
+pub fn timer_state(timer: &Timer, now: Moment) -> TimerState {
+    let left = timer.left(now);
+    let ago = now.instant().since(timer.ends.instant());
+    if left > Minutes::ZERO {
+        TimerState::Running(left)
+    } else if ago.minutes() < JUST_ENDED {
+        TimerState::JustEnded
+    } else {
+        TimerState::Ended(ago)
+    }
 }
 
 /// The step at the bench.
@@ -70,7 +98,7 @@ pub fn begin_bake(
     bench
 }
 
-/// The bake as it goes into the log; its durations are noted where the plan is that of its formula.
+/// The bake for the log; its durations are noted where the plan is that of its formula.
 #[must_use]
 pub fn finish_bake(bench: Bench, results: Option<&DayResults>, settings: &DaySettings) -> Bake {
     let mut bake = bench.bake;

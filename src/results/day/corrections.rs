@@ -56,8 +56,8 @@ pub enum ReadyTime {
         /// When it is ready.
         now: Instant,
     },
-    /// It stays, although durations have changed.
-    Kept(Instant),
+    /// It is the same, although durations have changed.
+    OnTime(Instant),
 }
 
 /// A duration that differs by less is as planned, min.
@@ -138,6 +138,6 @@ fn ready(results: &DayResults, bench: &Bench, any_changed: bool) -> Option<Ready
     if deviation(planned, now).is_some() {
         return Some(ReadyTime::Moved { planned, now });
     }
-    let kept = any_changed && results.solved.conflicts.is_empty();
-    kept.then_some(ReadyTime::Kept(planned))
+    let is_on_time = any_changed && results.solved.conflicts.is_empty();
+    is_on_time.then_some(ReadyTime::OnTime(planned))
 }

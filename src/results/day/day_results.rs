@@ -36,7 +36,7 @@ pub struct DayResults {
     pub order: Vec<usize>,
     /// The nights between the first step and the table.
     pub asleep: Vec<Span>,
-    /// How long hands are needed in all.
+    /// The time of work in all.
     pub hands: Minutes,
     /// The longest wait within a step.
     pub longest_wait: Minutes,
@@ -144,7 +144,8 @@ fn as_this_oven_bakes(phases: &[Minutes], learnt: &Learnt) -> Vec<Minutes> {
     phases.map(|phase| held(phase.minutes() * factor)).collect()
 }
 
-/// The places of the steps in the order of their start times; the plan's order where these are equal.
+/// The places of the steps in the order of their start times; the plan's order where these are
+/// equal.
 fn by_start(solved: &Solved) -> Vec<usize> {
     let mut order: Vec<usize> = (0..solved.steps.len()).collect();
     order.sort_by_key(|place| solved.steps.get(*place).map(|timed| timed.begins));

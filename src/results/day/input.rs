@@ -56,7 +56,8 @@ impl<'a> DayInput<'a> {
         rises
     }
 
-    /// The batch with the masses that were really weighed; `None` where none differs from the batch.
+    /// The batch with the masses that were really weighed; `None` where none differs from the
+    /// batch.
     pub(super) fn weighed_formula(&self) -> Option<Formula> {
         let bench = self.bench?;
         let rounded = self.rounded?;

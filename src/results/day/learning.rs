@@ -1,4 +1,4 @@
-//! Learning: what the log teaches of this kitchen and formula, and how it is taken over.
+//! Learning: estimates from the log for this kitchen and formula, and applying them.
 
 use crate::engine::batch::Losses;
 use crate::engine::learn::{Learnt, LearntFactor, learn};
@@ -42,7 +42,7 @@ pub fn with_learnt_friction(kitchen: &Kitchen, learnt: &Learnt) -> Option<Kitche
 
 /// The batch's losses with those that were learnt; `None` where none were.
 ///
-/// A learnt residue is all that stays behind, however large the batch: it replaces the fixed one.
+/// A learnt residue is all that is lost, however large the batch: it replaces the fixed one.
 #[must_use]
 pub fn with_learnt_losses(losses: Losses, learnt: &Learnt) -> Option<Losses> {
     if learnt.residue.is_none() && learnt.oven_loss.is_none() {

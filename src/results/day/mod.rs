@@ -2,8 +2,8 @@
 //!
 //! [`of`] is the entry of the place. The others answer for one feature of it, where its answer is
 //! needed on its own or is too slow for every key: the step at the bench ([`step_position`],
-//! [`step_weighing`], [`weighing_effect`], [`part_warmth`], [`step_corrections`]), the beginning and
-//! the end of a bake ([`begin_bake`], [`finish_bake`]), oven loads and what the log has taught.
+//! [`step_weighing`], [`weighing_effect`], [`part_warmth`], [`step_corrections`]), the beginning
+//! and the end of a bake ([`begin_bake`], [`finish_bake`]), oven loads and what the log has taught.
 
 mod bench;
 mod corrections;
@@ -15,6 +15,7 @@ mod learning;
 mod observations;
 mod oven_loads;
 mod part_warmth;
+mod rise_comparison;
 mod rise_correction;
 mod rise_place;
 mod rises;
@@ -23,7 +24,9 @@ mod weighed_formula;
 mod weighing;
 mod which_rise;
 
-pub use bench::{StepPosition, begin_bake, finish_bake, last_time, step_position};
+pub use bench::{
+    StepPosition, TimerState, begin_bake, finish_bake, last_time, step_position, timer_state,
+};
 pub use corrections::{
     DurationChange, ReadyTime, StartDeviation, StepCorrections, duration_changes, plan_snapshot,
     step_corrections,
@@ -39,6 +42,7 @@ pub use observations::{
 };
 pub use oven_loads::{LoadTimes, bake_difference, class_loads, load_times};
 pub use part_warmth::{PartWarmth, part_warmth};
+pub use rise_comparison::{RiseDifference, RiseSpeed, rise_difference, rise_speed};
 pub use rise_correction::{RiseDeviation, rise_deviation};
 pub use rise_place::{RisePlace, rise_place};
 pub use rises::{PrefermentRise, ReferenceRises, Rises, preferment_rise, rises};

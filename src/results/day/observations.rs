@@ -1,8 +1,9 @@
-//! Observations: what is measured at a step and noted in the bake, so that later bakes learn from it.
+//! Observations: what is measured at a step and noted in the bake, so that later bakes learn from
+//! it.
 
 use super::day_results::DayResults;
 use crate::engine::heat::dough_temperature;
-use crate::engine::learn::{MeasuredDuration, Weighed};
+use crate::engine::learn::{MeasuredDuration, WeighedLoss};
 use crate::engine::plan::StepKind;
 use crate::engine::quantity::{Mass, Minutes, Temperature, WarmingRate};
 use crate::engine::rise::{ReferenceRise, RiseError, Risen};
@@ -34,7 +35,7 @@ pub fn measurement_at(kind: StepKind) -> Option<Measurement> {
     }
 }
 
-/// The dough temperature at which the ingredients would settle without the mixer's work.
+/// The dough temperature without the mixer's work.
 #[must_use]
 pub fn unmixed_temperature(sheet: &Sheet, kitchen: &Kitchen) -> Option<Temperature> {
     let mut dough = mixer_load(&sheet.formula, kitchen, &sheet.heat).ok()?.dough;
@@ -65,15 +66,16 @@ pub fn note_dough_temperature(
 
 /// Notes the mass of the dough on the bench, and the mass that went into the bowl.
 pub fn note_dough(bake: &mut Bake, into_bowl: Mass, on_bench: Mass) {
-    bake.noted.bowl = Some(Weighed {
+    bake.noted.bowl = Some(WeighedLoss {
         before: into_bowl,
         after: on_bench,
     });
 }
 
-/// Notes the mass of the bread, against the dough that was divided; nothing where that was not noted.
+/// Notes the mass of the bread, against the dough that was divided; nothing where that was not
+/// noted.
 pub fn note_bread(bake: &mut Bake, bread: Mass) {
-    bake.noted.oven_loss = bake.noted.bowl.map(|bowl| Weighed {
+    bake.noted.oven_loss = bake.noted.bowl.map(|bowl| WeighedLoss {
         before: bowl.after,
         after: bread,
     });
@@ -106,7 +108,8 @@ fn expected(risen: &Result<Risen, RiseError>, stated: ReferenceRise) -> Option<M
         .flatten()
 }
 
-/// From the start of the first step of a kind to the end of the last; `None` while one is under way.
+/// From the start of the first step of a kind to the end of the last; `None` while one is under
+/// way.
 fn measured(bake: &Bake, kind: StepKind, expected: Option<Minutes>) -> Option<MeasuredDuration> {
     let steps: Vec<(Moment, Option<Moment>)> = bake
         .steps

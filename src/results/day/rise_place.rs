@@ -3,6 +3,7 @@
 use super::rises::{ReferenceRises, rises};
 use super::which_rise::WhichRise;
 use crate::engine::formula::Formula;
+use crate::engine::numerics::{first_integer, float_from_i64};
 use crate::engine::quantity::{Minutes, Temperature};
 use crate::engine::rise::RiseSettings;
 use crate::sheet::{HeatSettings, Kitchen};
@@ -18,11 +19,11 @@ pub struct RisePlace {
 
 /// The coolest and the warmest place for a rise, whole °C: a cool cellar, and a proofing box just
 /// below the temperature at which butter runs out of a dough. Common practice.
-const COOLEST: u8 = 10;
-const WARMEST: u8 = 35;
+const COOLEST: i64 = 10;
+const WARMEST: i64 = 35;
 
-/// The place, in whole degrees, where a rise takes nearest to the wanted time; `None` where it is not
-/// done within a day in any.
+/// The place, in whole degrees, where a rise takes nearest to the wanted time; `None` where it is
+/// not done within a day in any.
 ///
 /// Up to 35 °C yeast only gets faster, so a warmer place is always sooner, and bisection finds it.
 #[must_use]
@@ -34,29 +35,17 @@ pub fn rise_place(
     references: &ReferenceRises,
     (which, wanted): (WhichRise, Minutes),
 ) -> Option<RisePlace> {
-    let try_at = |celsius: u8| {
-        let at = Temperature::from_celsius(f64::from(celsius)).ok()?;
+    let try_at = |celsius: i64| {
+        let at = Temperature::from_celsius(float_from_i64(celsius)).ok()?;
         let due = due_at(formula, kitchen, heat, settings, references, (which, at))?;
         Some(RisePlace { at, due })
     };
-    let (mut cool, mut warm) = (COOLEST, WARMEST);
-    let in_time = |place: &RisePlace| place.due <= wanted;
-    let warmest = try_at(warm)?;
-    if !in_time(&warmest) {
-        return Some(warmest);
-    }
-    if let Some(coolest) = try_at(cool).filter(in_time) {
-        return Some(coolest);
-    }
-    while warm - cool > 1 {
-        let middle = cool.midpoint(warm);
-        if try_at(middle).is_some_and(|place| in_time(&place)) {
-            warm = middle;
-        } else {
-            cool = middle;
-        }
-    }
-    let (soon, late) = (try_at(warm)?, try_at(cool));
+    let in_time = |celsius| try_at(celsius).is_some_and(|place| place.due <= wanted);
+    let Some(warm) = first_integer(COOLEST..=WARMEST, in_time) else {
+        return try_at(WARMEST);
+    };
+    let cooler = (warm > COOLEST).then_some(warm - 1);
+    let (soon, late) = (try_at(warm)?, cooler.and_then(try_at));
     let miss = |place: &RisePlace| (place.due.minutes() - wanted.minutes()).abs();
     Some(late.filter(|late| miss(late) < miss(&soon)).unwrap_or(soon))
 }

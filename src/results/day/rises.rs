@@ -7,7 +7,7 @@ use crate::engine::heat::{
 };
 use crate::engine::quantity::{Factor, Length, Mass, Minutes, Temperature};
 use crate::engine::rise::{
-    Basis, Cardinal, EquivalentTime, ReferenceRise, RiseAsked, RiseError, RiseSettings, Risen,
+    Cardinal, EquivalentTime, ReferenceRise, RiseAsked, RiseError, RiseSettings, Risen,
     equivalent_time, rise,
 };
 use crate::results::heat::part_matter;
@@ -58,8 +58,8 @@ impl ReferenceRises {
     #[must_use]
     pub const fn stated(settings: &RiseSettings) -> Self {
         Self {
-            bulk: settings.bulk.anchor(Basis::Stated),
-            proof: settings.proof.anchor(Basis::Stated),
+            bulk: settings.bulk.reference(),
+            proof: settings.proof.reference(),
             yeast_activity: Factor::ONE,
         }
     }
@@ -142,11 +142,11 @@ fn rise_in(
     references: &ReferenceRises,
     settings: &RiseSettings,
 ) -> Result<Risen, RiseError> {
-    let stay = Exposure {
+    let exposure = Exposure {
         minutes: SIMULATED,
         air: Air::still(air),
     };
-    let course = follow_coarsely(body, start, &[stay])?;
+    let course = follow_coarsely(body, start, &[exposure])?;
     let asked = RiseAsked {
         anchor,
         cardinal: Cardinal::DOUGH,
@@ -170,7 +170,11 @@ fn whole_dough(formula: &Formula, between: (Temperature, Temperature)) -> Result
             components.push(part_matter(part)?);
         }
     }
-    let mass: Mass = components.iter().map(|(mass, _)| *mass).sum();
+    let mass = components
+        .iter()
+        .map(|(mass, _)| *mass)
+        .sum::<Mass>()
+        .unsaturated()?;
     let matter = Matter::blend(&components)?;
     Body::ball_of(&matter, mass, between)
 }
@@ -202,25 +206,25 @@ pub fn preferment_rise(
     let between = (kitchen.room, kitchen.fridge);
     let body = Body::ball_of(&matter, mass, between)?;
     let all = Minutes::from_minutes(settings.bench.minutes() + settings.fridge.minutes())?;
-    let stay = |minutes, place| Exposure {
+    let exposure = |minutes, place| Exposure {
         minutes,
         air: Air::still(place),
     };
-    let simulate = |stays: &[Exposure]| -> Result<(Curve, EquivalentTime), RiseError> {
-        let course = follow_coarsely(&body, kitchen.room, stays)?;
+    let simulate = |exposures: &[Exposure]| -> Result<(Curve, EquivalentTime), RiseError> {
+        let course = follow_coarsely(&body, kitchen.room, exposures)?;
         let equivalent_time = equivalent_time(&course, Cardinal::DOUGH, at)?;
         Ok((course, equivalent_time))
     };
     let (course, equivalent_time) = simulate(&[
-        stay(settings.bench, kitchen.room),
-        stay(settings.fridge, kitchen.fridge),
+        exposure(settings.bench, kitchen.room),
+        exposure(settings.fridge, kitchen.fridge),
     ])?;
     Ok(PrefermentRise {
         part,
         course,
         equivalent_time,
-        chilled_at_once: simulate(&[stay(all, kitchen.fridge)])?.1,
-        never_chilled: simulate(&[stay(all, kitchen.room)])?.1,
+        chilled_at_once: simulate(&[exposure(all, kitchen.fridge)])?.1,
+        never_chilled: simulate(&[exposure(all, kitchen.room)])?.1,
     })
 }
 

@@ -1,4 +1,5 @@
-//! Weighing at the bench: the lines of a step, what a deviating mass does, and what makes up for it.
+//! Weighing at the bench: the lines of a step, what a deviating mass does, and what makes up for
+//! it.
 
 use super::day_results::DayResults;
 use super::input::DayInput;
@@ -83,6 +84,23 @@ pub struct WeighingEffect {
     pub warming: Option<TemperatureChange>,
     /// What can be added to make up for it.
     pub additions: Vec<Addition>,
+}
+
+/// A change of the dough temperature below this is not reported, K.
+const NOTICEABLE: f64 = 0.1;
+
+impl WeighingEffect {
+    /// The change of the dough temperature; `None` where it is too small to report.
+    ///
+    /// ```
+    /// use softcrumb::results::day::WeighingEffect;
+    ///
+    /// assert_eq!(WeighingEffect::default().noticeable_warming(), None);
+    /// ```
+    #[must_use]
+    pub fn noticeable_warming(&self) -> Option<TemperatureChange> {
+        self.warming.filter(|by| by.kelvin().abs() >= NOTICEABLE)
+    }
 }
 
 /// A line of which another mass was weighed than was asked for.

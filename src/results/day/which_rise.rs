@@ -13,6 +13,14 @@ pub enum WhichRise {
 
 impl WhichRise {
     /// The rise that a step belongs to: the bulk rise from mixing on, the proof from shaping on.
+    ///
+    /// ```
+    /// use softcrumb::engine::plan::StepKind;
+    /// use softcrumb::results::day::WhichRise;
+    ///
+    /// assert_eq!(WhichRise::of_step(StepKind::Mix), Some(WhichRise::Bulk));
+    /// assert_eq!(WhichRise::of_step(StepKind::Bake), None);
+    /// ```
     #[must_use]
     pub fn of_step(kind: StepKind) -> Option<Self> {
         if matches!(kind, StepKind::Mix | StepKind::ButterIn | StepKind::Bulk) {
@@ -24,6 +32,13 @@ impl WhichRise {
     }
 
     /// The step of the rise itself.
+    ///
+    /// ```
+    /// use softcrumb::engine::plan::StepKind;
+    /// use softcrumb::results::day::WhichRise;
+    ///
+    /// assert_eq!(WhichRise::Proof.step().work, StepKind::Proof);
+    /// ```
     #[must_use]
     pub const fn step(self) -> StepAt {
         let work = match self {

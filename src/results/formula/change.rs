@@ -1,6 +1,6 @@
 //! Formulas that reach a figure, or that a trial asks for.
 
-use crate::engine::formula::{Figure, FormulaError, LineAt, Target, WhatIf, reach};
+use crate::engine::formula::{Figure, FigureTarget, FormulaError, LineAt, WhatIf, reach};
 use crate::engine::quantity::Share;
 use crate::sheet::Sheet;
 
@@ -38,7 +38,7 @@ pub fn try_figure(
     at: Option<LineAt>,
 ) -> Result<Sheet, FormulaError> {
     let at = at.ok_or(FormulaError::NothingGivesWay)?;
-    let reached = reach(&sheet.formula, Target::OfFlour(figure, share), at)?;
+    let reached = reach(&sheet.formula, FigureTarget::OfFlour(figure, share), at)?;
     Ok(Sheet {
         formula: reached.formula,
         ..sheet.clone()

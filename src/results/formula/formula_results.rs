@@ -22,7 +22,7 @@ pub struct WaterResults {
 /// The baker's percentages of one line.
 #[derive(Clone, Debug, PartialEq)]
 pub struct LinePercentages {
-    /// Where the line stands.
+    /// The line's index.
     pub at: LineAt,
     /// On all flour of the dough.
     pub of_all_flour: Result<Percentage, FormulaError>,
@@ -30,7 +30,7 @@ pub struct LinePercentages {
     pub of_own_part: Result<Percentage, FormulaError>,
 }
 
-/// Everything that follows from the formula of a sheet.
+/// All results of a sheet's formula.
 #[derive(Clone, Debug, PartialEq)]
 pub struct FormulaResults {
     /// Every figure of the dough, by the weights the formula asks for.
@@ -49,7 +49,7 @@ pub struct FormulaResults {
     pub what_ifs: Vec<WhatIf>,
 }
 
-/// Everything that follows from the formula of a sheet.
+/// All results of a sheet's formula.
 ///
 /// ```
 /// use softcrumb::engine::formula::Figure;

@@ -1,7 +1,7 @@
-//! Formula: what follows from the weights of a sheet, and the formulas that reach a figure.
+//! Formula: the results of a sheet's weights, and the formulas that reach a figure.
 //!
-//! [`of`] gives everything that the place shows; [`line()`] and [`part`] one row and one card of it,
-//! which the page draws first.
+//! [`of`] returns everything that the place shows; [`line()`] and [`part`] one row and one card of
+//! it, which the page draws first.
 
 mod change;
 mod formula_results;

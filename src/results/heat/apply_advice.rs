@@ -1,12 +1,12 @@
-//! Taking advice: a liquid made as warm as it should be, a step that brings a dough there.
+//! Applying advice: the temperature of the liquid, a step that brings a dough to its target.
 
 use crate::engine::formula::{Formula, Line, PartKind};
 use crate::engine::heat::{DoughStep, HeatError};
 use crate::engine::ingredients::Role;
-use crate::engine::quantity::{Minutes, Temperature};
+use crate::engine::quantity::{Mass, Minutes, Temperature};
 use crate::sheet::HeatSettings;
 
-/// Has all water and other liquids of the final dough go in this warm, to a tenth of a degree.
+/// Sets the temperature of all water and other liquids of the final dough, to a tenth of a degree.
 ///
 /// # Errors
 /// [`HeatError::OffScale`] never.
@@ -18,7 +18,7 @@ pub fn set_liquid_temperature(formula: &mut Formula, liquid: Temperature) -> Res
     Ok(())
 }
 
-/// Takes a step: longer standing or mixing, a warmer or colder bowl or flour. `mixes` is how long
+/// Applies a step: longer standing or mixing, a warmer or colder bowl or flour. `mixes` is how long
 /// the dough is mixed now. Ice is the baker's to weigh and changes nothing here.
 ///
 /// # Errors
@@ -52,19 +52,45 @@ pub fn apply_step(
     Ok(())
 }
 
-/// Whether the page can apply a step; ice is the baker's to weigh.
+/// The amount of a step.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum StepAmount {
+    /// A time to add or take off.
+    Time(Minutes),
+    /// A temperature to reach beforehand.
+    To(Temperature),
+    /// A mass of ice.
+    Ice(Mass),
+}
+
+/// Returns the amount of a step.
+///
+/// ```
+/// use softcrumb::engine::heat::DoughStep;
+/// use softcrumb::engine::quantity::Minutes;
+/// use softcrumb::results::heat::{StepAmount, step_amount};
+///
+/// let minutes = Minutes::from_minutes(2.0)?;
+/// assert_eq!(step_amount(DoughStep::MixLonger { minutes }), StepAmount::Time(minutes));
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
 #[must_use]
-pub const fn applicable(step: DoughStep) -> bool {
+pub const fn step_amount(step: DoughStep) -> StepAmount {
     match step {
-        DoughStep::StandOut { .. }
-        | DoughStep::MixLonger { .. }
-        | DoughStep::MixShorter { .. }
-        | DoughStep::WarmBowl { .. }
-        | DoughStep::ChillBowl { .. }
-        | DoughStep::WarmFlour { .. }
-        | DoughStep::ChillFlour { .. } => true,
-        DoughStep::Ice { .. } => false,
+        DoughStep::StandOut { minutes }
+        | DoughStep::MixLonger { minutes }
+        | DoughStep::MixShorter { minutes } => StepAmount::Time(minutes),
+        DoughStep::WarmBowl { to }
+        | DoughStep::WarmFlour { to }
+        | DoughStep::ChillBowl { to }
+        | DoughStep::ChillFlour { to } => StepAmount::To(to),
+        DoughStep::Ice { ice } => StepAmount::Ice(ice),
     }
+}
+
+/// Whether the page can apply a step; ice is the baker's to weigh.
+pub(super) const fn applicable(step: DoughStep) -> bool {
+    !matches!(step_amount(step), StepAmount::Ice(_))
 }
 
 fn put(formula: &mut Formula, which: impl Fn(&Line) -> bool, at: Temperature) {

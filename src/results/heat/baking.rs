@@ -1,4 +1,5 @@
-//! Baking a formula in this kitchen: its programme, its core, and its time scaled from a known bake.
+//! Baking a formula in this kitchen: its programme, its core, and its time scaled from a known
+//! bake.
 
 use crate::engine::formula::Bread;
 use crate::engine::heat::{
@@ -9,7 +10,7 @@ use crate::engine::quantity::{Factor, Mass, Temperature};
 use crate::engine::working::{Line, given};
 use crate::sheet::{BakeSettings, HeatSettings, Kitchen};
 
-/// A bake seen at once.
+/// All results of a bake.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Baking {
     /// Its programme.
@@ -24,7 +25,20 @@ pub struct Baking {
 
 /// Looks a bake over: programme, core, and how long pieces of this weight take.
 ///
-/// The dough goes in proofed, taken as warm as it came off the mixer for both bakes.
+/// The dough goes in proofed; both bakes assume its temperature off the mixer.
+///
+/// ```
+/// use softcrumb::engine::formula::Bread;
+/// use softcrumb::engine::quantity::Mass;
+/// use softcrumb::results::heat::baking;
+/// use softcrumb::sheet::{HeatSettings, Kitchen};
+///
+/// let piece = Mass::from_grams(70.0).unwrap();
+/// let bake = baking(Bread::SweetBun, piece, &Kitchen::default(), &HeatSettings::default())?;
+/// // The core stays below the boiling point.
+/// assert!(bake.core.to < bake.boils);
+/// # Ok::<(), softcrumb::engine::heat::HeatError>(())
+/// ```
 ///
 /// # Errors
 /// [`HeatError::OffScale`] never within the ranges of the quantities.

@@ -14,7 +14,7 @@ use crate::sheet::{CoolingSettings, Kitchen};
 pub struct CoolingPlan {
     /// Bench and fridge, and whose rules hold.
     pub cooling: Cooling,
-    /// How long it stands in ice water between the two.
+    /// Its time in ice water between the two.
     pub ice: Minutes,
 }
 
@@ -55,13 +55,13 @@ pub fn cooling_plan(
 impl CoolingPlan {
     /// Its surroundings, one after the other.
     #[must_use]
-    pub fn stays(&self) -> Vec<Exposure> {
-        let stays = [
+    pub fn exposures(&self) -> Vec<Exposure> {
+        let exposures = [
             (self.cooling.on_bench, self.cooling.bench),
             (self.ice, Air::ice_bath()),
             (IN_FRIDGE, self.cooling.fridge),
         ];
-        let there = stays
+        let there = exposures
             .into_iter()
             .filter(|(minutes, _)| *minutes > Minutes::ZERO);
         there
@@ -69,7 +69,7 @@ impl CoolingPlan {
             .collect()
     }
 
-    /// Follows it and holds it against the rules.
+    /// Simulates the cooling and checks it against the rules.
     ///
     /// # Errors
     /// [`HeatError::OffScale`] never within the ranges of the quantities.
@@ -77,12 +77,12 @@ impl CoolingPlan {
         cool_through(
             &self.cooling.body,
             self.cooling.start,
-            &self.stays(),
+            &self.exposures(),
             self.cooling.rules,
         )
     }
 
-    /// Finds how long it may stay on the bench without ice water, and what makes it pass where it
+    /// Finds the longest time on the bench without ice water, and what makes it pass where it
     /// does not. Some forty runs: asked for after the frame.
     ///
     /// # Errors
@@ -101,12 +101,12 @@ pub struct CoolingResult {
     pub is_paste: bool,
     /// How it is cooled; `None` where it is not known how hot it is.
     pub plan: Option<Result<CoolingPlan, HeatError>>,
-    /// How that goes.
+    /// The simulation of that.
     pub cooled: Option<Cooled>,
 }
 
 impl CoolingResult {
-    /// Follows a part from what its paste came to, or from its own temperature.
+    /// Simulates a part from the temperature its paste reached, or from its own.
     #[must_use]
     pub fn of(
         formula: &Formula,

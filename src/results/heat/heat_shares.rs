@@ -2,7 +2,7 @@
 
 use super::mixer_load::{LoadSource, MixerLoad};
 use crate::engine::heat::{
-    DoughTemperature, HEAT_OF_HYDRATION, Handling, HeatError, HeatPart, Item, TemperatureStep,
+    DoughItem, DoughTemperature, HEAT_OF_HYDRATION, HeatError, HeatPart, LiquidUse, TemperatureStep,
 };
 use crate::engine::quantity::{Heat, HeatCapacity, Temperature};
 
@@ -30,7 +30,8 @@ pub enum HeatSource {
 pub struct HeatShare {
     /// Who.
     pub giver: HeatSource,
-    /// How warm it goes in, the mean where there are several; `None` for heat that no mass brings.
+    /// Its temperature as it goes in, the mean where there are several; `None` for heat without a
+    /// mass.
     pub temperature: Option<Temperature>,
     /// The heat, below zero where it takes some.
     pub heat: Heat,
@@ -44,13 +45,13 @@ pub struct HeatShare {
 /// # Errors
 /// [`HeatError::OffScale`] never within the ranges of the quantities.
 pub fn shares(
-    bowlful: &MixerLoad,
-    came: &DoughTemperature,
+    load: &MixerLoad,
+    mixed_dough: &DoughTemperature,
     wanted: Temperature,
 ) -> Result<Vec<HeatShare>, HeatError> {
-    let dough = &bowlful.dough;
+    let dough = &load.dough;
     let mut groups: Vec<Group> = Vec::new();
-    for (item, from) in dough.items.iter().zip(&bowlful.from) {
+    for (item, from) in dough.items.iter().zip(&load.from) {
         put(&mut groups, giver(item, *from), &item.component, wanted)?;
     }
     if let Some(vessel) = &dough.vessel {
@@ -71,32 +72,32 @@ pub fn shares(
     ));
     shares.push(by_itself(
         HeatSource::Mixer,
-        friction(dough.components(), came)?,
+        friction(dough.components(), mixed_dough)?,
     ));
     shares.retain(|share| share.heat != Heat::ZERO || share.temperature.is_some());
     Ok(shares)
 }
 
 /// What the mixer brings: all that is in the bowl, from where it settles to where it comes off.
-fn friction(components: Vec<HeatPart>, came: &DoughTemperature) -> Result<Heat, HeatError> {
+fn friction(components: Vec<HeatPart>, mixed_dough: &DoughTemperature) -> Result<Heat, HeatError> {
     let over = TemperatureStep {
-        from: came.mixed.temperature,
-        to: came.temperature,
+        from: mixed_dough.mixed.temperature,
+        to: mixed_dough.temperature,
     };
     let mut capacity = Vec::with_capacity(components.len());
     for component in components {
         capacity.push(component.specific_heat(over)? * component.mass);
     }
     let all: HeatCapacity = capacity.into_iter().sum();
-    Ok(all * came.rise)
+    Ok(all * mixed_dough.rise)
 }
 
-const fn giver(item: &Item, from: LoadSource) -> HeatSource {
+const fn giver(item: &DoughItem, from: LoadSource) -> HeatSource {
     match (from, item.handling) {
         (LoadSource::Part(part), _) => HeatSource::Part(part),
-        (LoadSource::Line(_), Handling::Flour) => HeatSource::Flour,
-        (LoadSource::Line(_), Handling::Water | Handling::Liquid) => HeatSource::Liquid,
-        (LoadSource::Line(_), Handling::Standing(_) | Handling::AsItIs) => HeatSource::Rest,
+        (LoadSource::Line(_), LiquidUse::Flour) => HeatSource::Flour,
+        (LoadSource::Line(_), LiquidUse::Water | LiquidUse::Liquid) => HeatSource::Liquid,
+        (LoadSource::Line(_), LiquidUse::Standing(_) | LiquidUse::AsItIs) => HeatSource::Rest,
     }
 }
 

@@ -29,7 +29,12 @@ pub fn melting(
             liquids.push((line.mass, Matter::of(&composition)?));
         }
     }
-    let liquid: Mass = liquids.iter().map(|(mass, _)| *mass).sum();
+    let chocolate = chocolate.unsaturated()?;
+    let liquid = liquids
+        .iter()
+        .map(|(mass, _)| *mass)
+        .sum::<Mass>()
+        .unsaturated()?;
     if liquid <= Mass::ZERO {
         return Err(HeatError::NothingPoured);
     }

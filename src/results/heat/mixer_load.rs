@@ -4,7 +4,7 @@ use super::part_matter::{heat_part, part_matter, weighs};
 use super::start_temperatures::{line_start, part_start};
 use crate::engine::formula::{Formula, Line, LineAt, Part, PartKind};
 use crate::engine::heat::{
-    Air, Body, Dough, Exposure, FactorMethod, Handling, HeatError, HeatPart, Item, Probe,
+    Air, Body, Dough, DoughItem, Exposure, FactorMethod, HeatError, HeatPart, LiquidUse, Probe,
     ThermalMaterial, factor_method, follow,
 };
 use crate::engine::ingredients::Role;
@@ -27,12 +27,24 @@ pub struct MixerLoad {
     pub dough: Dough,
     /// Where each item comes from, in the order of the dough's own.
     pub from: Vec<LoadSource>,
-    /// The temperature each item has before it stands in the room, in the same order.
+    /// The temperature of each item before it warms in the room, in the same order.
     pub starts: Vec<Temperature>,
 }
 
 /// Everything that goes into the mixer: pastes and preferments whole, from the fridge unless they
 /// say otherwise, after standing in the room as set; lines of the final dough each by itself.
+///
+/// ```
+/// use softcrumb::results::heat::mixer_load;
+/// use softcrumb::sheet::{HeatSettings, Kitchen, examples};
+///
+/// let (_, sheet) = examples().remove(0);
+/// let load = mixer_load(&sheet.formula, &Kitchen::default(), &HeatSettings::default())?;
+/// // Each item has a source and a temperature at the start.
+/// assert_eq!(load.dough.items.len(), load.from.len());
+/// assert_eq!(load.dough.items.len(), load.starts.len());
+/// # Ok::<(), softcrumb::engine::heat::HeatError>(())
+/// ```
 ///
 /// # Errors
 /// [`HeatError::UnknownFood`] for a food whose composition is empty; [`HeatError::EmptyBowl`] for a
@@ -77,7 +89,7 @@ pub fn mixer_load(
 }
 
 impl MixerLoad {
-    fn add(&mut self, from: LoadSource, item: Item) {
+    fn add(&mut self, from: LoadSource, item: DoughItem) {
         self.from.push(from);
         self.starts.push(item.component.temperature);
         self.dough.items.push(item);
@@ -90,7 +102,7 @@ impl MixerLoad {
                     part: place,
                     line: line_place,
                 };
-                let item = Item {
+                let item = DoughItem {
                     component: heat_part(line, line_start(line, kitchen))?,
                     handling: handling(line),
                 };
@@ -102,14 +114,14 @@ impl MixerLoad {
 
     /// The item that a part or line is in this load; `None` where it is not in it.
     #[must_use]
-    pub fn item(&self, source: LoadSource) -> Option<&Item> {
+    pub fn item(&self, source: LoadSource) -> Option<&DoughItem> {
         let mut items = self.from.iter().zip(&self.dough.items);
         items
             .find(|(from, _)| **from == source)
             .map(|(_, item)| item)
     }
 
-    /// The temperature a part or line starts at, before it stands in the room.
+    /// The temperature a part or line starts at, before it warms in the room.
     #[must_use]
     pub fn starts_at(&self, source: LoadSource) -> Option<Temperature> {
         let mut starts = self.from.iter().zip(&self.starts);
@@ -118,25 +130,25 @@ impl MixerLoad {
 }
 
 /// A paste or preferment as a ball that can stand in the room.
-fn whole(part: &Part, kitchen: &Kitchen) -> Result<Item, HeatError> {
+fn whole(part: &Part, kitchen: &Kitchen) -> Result<DoughItem, HeatError> {
     let temperature = part_start(part, kitchen);
     let (mass, matter) = part_matter(part)?;
     let ball = Body::ball_of(&matter, mass, (temperature, kitchen.room))?;
-    Ok(Item {
+    Ok(DoughItem {
         component: HeatPart {
             of: part.name.clone().into(),
             mass,
             stuff: ThermalMaterial::Food(matter),
             temperature,
         },
-        handling: Handling::Standing(ball),
+        handling: LiquidUse::Standing(ball),
     })
 }
 
-fn handling(line: &Line) -> Handling {
+fn handling(line: &Line) -> LiquidUse {
     match line.food.role() {
-        Role::Water => Handling::Water,
-        Role::Liquid => Handling::Liquid,
+        Role::Water => LiquidUse::Water,
+        Role::Liquid => LiquidUse::Liquid,
         Role::Flour
         | Role::Fat
         | Role::Sugar
@@ -147,22 +159,22 @@ fn handling(line: &Line) -> Handling {
         | Role::Chocolate
         | Role::Inclusion => {
             if line.is_flour() {
-                Handling::Flour
+                LiquidUse::Flour
             } else {
-                Handling::AsItIs
+                LiquidUse::AsItIs
             }
         }
     }
 }
 
 /// Warms a paste or preferment by its time in the room.
-fn stand_out(item: &mut Item, minutes: Minutes, room: Temperature) -> Result<(), HeatError> {
-    if let Handling::Standing(body) = item.handling {
-        let stay = Exposure {
+fn stand_out(item: &mut DoughItem, minutes: Minutes, room: Temperature) -> Result<(), HeatError> {
+    if let LiquidUse::Standing(body) = item.handling {
+        let exposure = Exposure {
             minutes,
             air: Air::still(room),
         };
-        let curve = follow(&body, item.component.temperature, &[stay])?;
+        let curve = follow(&body, item.component.temperature, &[exposure])?;
         if let Some(warm) = curve.at(minutes, Probe::Mean) {
             item.component.temperature = warm;
         }
@@ -171,7 +183,7 @@ fn stand_out(item: &mut Item, minutes: Minutes, room: Temperature) -> Result<(),
 }
 
 /// The handbook's factor method for the same load: room, flour and each paste or preferment, with
-/// the friction factor that stands for the same rise.
+/// the friction factor of the same rise.
 ///
 /// # Errors
 /// [`HeatError::OffScale`] when no liquid is that hot or cold.
@@ -182,7 +194,7 @@ pub fn factor_method_for(
 ) -> Result<FactorMethod, HeatError> {
     let mut others = vec![kitchen.room, kitchen.flour];
     for item in &load.dough.items {
-        if matches!(item.handling, Handling::Standing(_)) {
+        if matches!(item.handling, LiquidUse::Standing(_)) {
             others.push(item.component.temperature);
         }
     }

@@ -1,4 +1,4 @@
-//! Mixing: the temperature of the dough off the mixer, who brings heat and who takes it, and how
+//! Mixing: the temperature of the dough off the mixer, the heat that each ingredient adds, and how
 //! warm the liquid should be.
 
 use super::heat_shares::{HeatShare, shares};
@@ -7,7 +7,7 @@ use crate::engine::formula::Formula;
 use crate::engine::heat::{
     DoughTemperature, FactorMethod, HeatError, LiquidAnswer, dough_temperature, liquid_for,
 };
-use crate::engine::quantity::Temperature;
+use crate::engine::quantity::{Temperature, TemperatureChange};
 use crate::sheet::{HeatSettings, Kitchen};
 
 /// The mixer's load and the dough it makes.
@@ -17,7 +17,7 @@ pub struct MixingResult {
     pub load: MixerLoad,
     /// The dough it makes.
     pub dough: DoughTemperature,
-    /// Who brings heat, and who takes it.
+    /// The heat that each ingredient adds; negative where it takes heat.
     pub shares: Vec<HeatShare>,
     /// How warm the liquid should be.
     pub liquid: Result<LiquidAnswer, HeatError>,
@@ -25,8 +25,56 @@ pub struct MixingResult {
     pub factor: Result<FactorMethod, HeatError>,
 }
 
+/// A dough's temperature beside the wanted one.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum DoughOffset {
+    /// The same to a tenth of a degree.
+    AsWanted,
+    /// Colder than wanted; the change is negative.
+    Below(TemperatureChange),
+    /// Warmer than wanted.
+    Above(TemperatureChange),
+}
+
+/// Temperatures nearer than this count as the same, K: half of a tenth.
+const SAME: f64 = 0.05;
+
+/// Compares a dough's temperature with the wanted one.
+///
+/// ```
+/// use softcrumb::engine::quantity::Temperature;
+/// use softcrumb::results::heat::{DoughOffset, dough_offset};
+///
+/// let wanted = Temperature::from_celsius(25.0)?;
+/// assert_eq!(dough_offset(wanted, wanted), DoughOffset::AsWanted);
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+#[must_use]
+pub fn dough_offset(dough: Temperature, wanted: Temperature) -> DoughOffset {
+    let offset = dough - wanted;
+    if offset.kelvin().abs() < SAME {
+        DoughOffset::AsWanted
+    } else if dough < wanted {
+        DoughOffset::Below(offset)
+    } else {
+        DoughOffset::Above(offset)
+    }
+}
+
 impl MixingResult {
     /// Works out everything about the mix.
+    ///
+    /// ```
+    /// use softcrumb::results::heat::MixingResult;
+    /// use softcrumb::sheet::{HeatSettings, Kitchen, examples};
+    ///
+    /// let (_, sheet) = examples().remove(0);
+    /// let settings = HeatSettings::default();
+    /// let mixing = MixingResult::of(&sheet.formula, &Kitchen::default(), &settings)?;
+    /// // Mixing warms the dough.
+    /// assert!(mixing.dough.temperature > mixing.dough.mixed.temperature);
+    /// # Ok::<(), softcrumb::engine::heat::HeatError>(())
+    /// ```
     ///
     /// # Errors
     /// Those of [`mixer_load`] and [`dough_temperature`].

@@ -1,7 +1,7 @@
 //! Heat: a formula in a kitchen, from the temperatures it starts at to the bake.
 //!
-//! [`HeatResults::of`] gives all that the page shows at once. What takes longer is asked for after
-//! the frame: [`DoughQuestion::remedies`], [`CoolingPlan::advise`], [`warming`].
+//! [`HeatResults::of`] returns all that the page shows at once. What takes longer is requested
+//! after the frame: [`DoughQuestion::remedies`], [`CoolingPlan::advise`], [`warming`].
 
 mod apply_advice;
 mod baking;
@@ -20,19 +20,19 @@ mod time_to_target;
 mod timing;
 mod warm_up;
 
-pub use apply_advice::{applicable, apply_step, set_liquid_temperature};
+pub use apply_advice::{StepAmount, apply_step, set_liquid_temperature, step_amount};
 pub use baking::{Baking, baking};
 pub use cooling::{CoolingPlan, CoolingResult, coolable, cooling_plan};
 pub use heat_results::{HeatBefore, HeatInput, HeatResults};
 pub use heat_shares::{HeatShare, HeatSource, shares};
 pub use melting::melting;
 pub use mixer_load::{LoadSource, MixerLoad, factor_method_for, mixer_load};
-pub use mixing::MixingResult;
+pub use mixing::{DoughOffset, MixingResult, dough_offset};
 pub use part_matter::part_matter;
 pub use paste::{PasteResult, paste, pastes};
-pub use remedies::DoughQuestion;
+pub use remedies::{DoughQuestion, NamedRemedies, named_remedies, offered_remedies};
 pub use start_temperatures::{line_start, part_start};
-pub use steam::{steam_of, stirred_in, weigh_cooked};
+pub use steam::{steam_of, stirred_in, weigh_cooked, weigh_cooked_part};
 pub use time_to_target::{StillNeeds, measured_at, time_to_target};
 pub use timing::{TimesAsked, times};
-pub use warm_up::{Warming, warming};
+pub use warm_up::{Warming, is_long_standing, warming};

@@ -1,4 +1,4 @@
-//! What a part of a formula weighs and is made of, as heat takes it.
+//! The mass and thermal composition of a part of a formula.
 
 use crate::engine::formula::{Form, Formula, Line, Part};
 use crate::engine::heat::{HeatError, HeatPart, Matter, ThermalMaterial};
@@ -12,11 +12,22 @@ pub(super) fn part_at(formula: &Formula, part: usize) -> Result<&Part, HeatError
     formula.parts.get(part).ok_or(HeatError::NoPart)
 }
 
-/// What a part weighs and is made of once it is made: its losses and its steam are taken off.
+/// The mass and composition of a finished part, less its losses and its steam.
+///
+/// ```
+/// use softcrumb::engine::quantity::Mass;
+/// use softcrumb::results::heat::part_matter;
+/// use softcrumb::sheet::examples;
+///
+/// let (_, sheet) = examples().remove(0);
+/// let (mass, _) = part_matter(&sheet.formula.parts[0])?;
+/// assert!(mass > Mass::ZERO);
+/// # Ok::<(), softcrumb::engine::heat::HeatError>(())
+/// ```
 ///
 /// # Errors
 /// [`HeatError::EmptyBowl`] when nothing is left of it; [`HeatError::UnknownFood`] for a food whose
-/// composition is empty.
+/// composition is empty; [`HeatError::OffScale`] for a tonne or more.
 pub fn part_matter(part: &Part) -> Result<(Mass, Matter), HeatError> {
     let mut foods = Vec::with_capacity(part.lines.len());
     for line in part.lines.iter().filter(|line| weighs(line)) {
@@ -25,12 +36,16 @@ pub fn part_matter(part: &Part) -> Result<(Mass, Matter), HeatError> {
             Matter::of(&line.food.composition())?,
         ));
     }
-    let mass: Mass = foods.iter().map(|(mass, _)| *mass).sum();
+    let mass = foods
+        .iter()
+        .map(|(mass, _)| *mass)
+        .sum::<Mass>()
+        .unsaturated()?;
     let matter = Matter::blend(&foods)?.dried(mass, part.steam)?;
     Ok((mass.less(part.steam), matter))
 }
 
-/// Whether anything of a line goes in.
+/// Whether a line has any mass.
 pub(super) fn weighs(line: &Line) -> bool {
     Form::AsMade.mass(line) > Mass::ZERO
 }

@@ -21,6 +21,17 @@ pub struct PasteResult {
 }
 
 /// Every paste of a formula; parts without flour or liquid are left out.
+///
+/// ```
+/// use softcrumb::engine::formula::PartKind;
+/// use softcrumb::results::heat::pastes;
+/// use softcrumb::sheet::{HeatSettings, Kitchen, examples};
+///
+/// let (_, sheet) = examples().remove(0);
+/// let results = pastes(&sheet.formula, &Kitchen::default(), &HeatSettings::default());
+/// let parts = sheet.formula.parts.iter();
+/// assert_eq!(results.len(), parts.filter(|part| part.kind == PartKind::Paste).count());
+/// ```
 #[must_use]
 pub fn pastes(formula: &Formula, kitchen: &Kitchen, settings: &HeatSettings) -> Vec<PasteResult> {
     let numbered = formula.parts.iter().enumerate();
@@ -77,12 +88,12 @@ pub fn paste(
         } else if matches!(line.food.role(), Role::Water | Role::Liquid) {
             liquids.push((Form::AsMade.mass(line), matter));
         } else {
-            paste
-                .others
-                .push(heat_part(line, line_start(line, kitchen))?);
+            let other = heat_part(line, line_start(line, kitchen))?;
+            paste.others.push(other);
         }
     }
-    paste.liquid = liquids.iter().map(|(mass, _)| *mass).sum();
+    let liquid: Mass = liquids.iter().map(|(mass, _)| *mass).sum();
+    paste.liquid = liquid.unsaturated()?;
     if paste.flours.is_empty() || paste.liquid <= Mass::ZERO {
         return Ok(None);
     }

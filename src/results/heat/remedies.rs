@@ -1,6 +1,7 @@
-//! What brings a dough to its temperature: worked out after the frame, from a question that is cheap
+//! Remedies for a dough's temperature: worked out after the frame, from a question that is cheap
 //! to compare.
 
+use super::apply_advice::applicable;
 use super::mixer_load::MixerLoad;
 use crate::engine::heat::{Dough, DoughRemedy, LiquidAnswer, Surroundings, dough_remedies};
 use crate::engine::quantity::Temperature;
@@ -46,9 +47,58 @@ impl DoughQuestion {
         }
     }
 
-    /// What else brings the dough there; `None` where its temperature cannot be worked out.
+    /// The remedies for the dough; `None` where its temperature cannot be worked out.
     #[must_use]
     pub fn remedies(&self) -> Option<Vec<DoughRemedy>> {
         dough_remedies(&self.dough, self.wanted, &self.surroundings).ok()
     }
+}
+
+/// How many remedies are named or offered at once.
+const SHOWN: usize = 2;
+
+/// The remedies that are named to the baker.
+#[derive(Clone, Debug, PartialEq)]
+pub enum NamedRemedies {
+    /// Each of them is enough by itself.
+    Enough(Vec<DoughRemedy>),
+    /// None is enough by itself.
+    Together(Vec<DoughRemedy>),
+    /// There is none.
+    None,
+}
+
+/// Chooses the remedies to name: the first that are enough, else the first of all.
+///
+/// ```
+/// use softcrumb::results::heat::{NamedRemedies, named_remedies};
+///
+/// assert_eq!(named_remedies(&[]), NamedRemedies::None);
+/// ```
+#[must_use]
+pub fn named_remedies(all: &[DoughRemedy]) -> NamedRemedies {
+    let enough = all.iter().filter(|remedy| remedy.enough);
+    let enough: Vec<DoughRemedy> = enough.take(SHOWN).copied().collect();
+    if !enough.is_empty() {
+        return NamedRemedies::Enough(enough);
+    }
+    let together: Vec<DoughRemedy> = all.iter().take(SHOWN).copied().collect();
+    if together.is_empty() {
+        NamedRemedies::None
+    } else {
+        NamedRemedies::Together(together)
+    }
+}
+
+/// Chooses the remedies that the page offers to apply.
+///
+/// ```
+/// use softcrumb::results::heat::offered_remedies;
+///
+/// assert!(offered_remedies(&[]).is_empty());
+/// ```
+#[must_use]
+pub fn offered_remedies(all: &[DoughRemedy]) -> Vec<DoughRemedy> {
+    let applicable = all.iter().filter(|remedy| applicable(remedy.step));
+    applicable.take(SHOWN).copied().collect()
 }

@@ -13,6 +13,16 @@ pub fn line_start(line: &Line, kitchen: &Kitchen) -> Temperature {
 }
 
 /// The part's own temperature, or the fridge's.
+///
+/// ```
+/// use softcrumb::results::heat::part_start;
+/// use softcrumb::sheet::{Kitchen, examples};
+///
+/// let (_, sheet) = examples().remove(0);
+/// let kitchen = Kitchen::default();
+/// // Parts come from the fridge unless they have a temperature of their own.
+/// assert!(sheet.formula.parts.iter().all(|part| part_start(part, &kitchen) == kitchen.fridge));
+/// ```
 #[must_use]
 pub fn part_start(part: &Part, kitchen: &Kitchen) -> Temperature {
     part.temperature.unwrap_or(kitchen.fridge)

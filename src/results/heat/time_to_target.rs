@@ -1,4 +1,4 @@
-//! Still needs: how long a paste or preferment that was measured must stay where it is, until it is
+//! Time to target: how long a measured paste or preferment must stay where it is, until it is
 //! as warm as the plan has it.
 
 use super::cooling::{CHILLED, cooling_plan};
@@ -6,7 +6,7 @@ use super::mixer_load::{LoadSource, mixer_load};
 use super::part_matter::{part_at, part_matter};
 use super::paste::stirred_at;
 use crate::engine::formula::{Formula, PartKind};
-use crate::engine::heat::{Air, Body, Exposure, Handling, HeatError, Probe, follow_coarsely};
+use crate::engine::heat::{Air, Body, Exposure, HeatError, LiquidUse, Probe, follow_coarsely};
 use crate::engine::plan::StepKind;
 use crate::engine::quantity::{Minutes, Temperature};
 use crate::sheet::{HeatSettings, Kitchen};
@@ -16,7 +16,7 @@ use crate::sheet::{HeatSettings, Kitchen};
 pub struct StillNeeds {
     /// As warm as it should be by the end of the step.
     pub wanted: Temperature,
-    /// How long it must stay where it is; no time where it is there.
+    /// How long it must stay where it is; zero where it has reached its target.
     pub there: Minutes,
     /// How long in ice water instead, where something hot is to cool.
     pub in_ice: Option<Minutes>,
@@ -78,7 +78,7 @@ fn cooling(
     let plan = cooling_plan(own, hot, kitchen, &heat.cooling)?;
     let body = plan.cooling.body;
     let out = Minutes::from_minutes(heat.cooling.bench.minutes() + heat.cooling.ice.minutes())?;
-    let planned = follow_coarsely(&body, hot, &plan.stays())?;
+    let planned = follow_coarsely(&body, hot, &plan.exposures())?;
     let wanted = planned.at(out, Probe::Mean).unwrap_or(measured);
     let there = until(&body, measured, plan.cooling.bench, (wanted, Probe::Mean))?;
     let in_ice = until(&body, measured, Air::ice_bath(), (wanted, Probe::Mean)).ok();
@@ -128,7 +128,7 @@ fn warming_up(
     // Fillings and toppings do not go into the mixer, nor does what weighs nothing.
     let item = load.item(LoadSource::Part(part));
     let item = item.ok_or(HeatError::NoTarget)?;
-    let Handling::Standing(body) = item.handling else {
+    let LiquidUse::Standing(body) = item.handling else {
         return Err(HeatError::NoTarget);
     };
     let wanted = item.component.temperature;
@@ -155,11 +155,11 @@ fn until(
     if (cools && start <= wanted) || (!cools && start >= wanted) {
         return Ok(Minutes::ZERO);
     }
-    let stay = Exposure {
+    let exposure = Exposure {
         minutes: FOLLOWED,
         air,
     };
-    let course = follow_coarsely(body, start, &[stay])?;
+    let course = follow_coarsely(body, start, &[exposure])?;
     course
         .reaches(wanted, place, Minutes::ZERO)
         .ok_or(HeatError::NeverReached {

@@ -12,7 +12,7 @@ use crate::sheet::{HeatSettings, Kitchen};
 
 /// What a paste needs in the fridge where its cooling cannot be followed, min. Common practice.
 const COOLS: f64 = 180.0;
-/// The longest a paste is kept, min: a day. Common practice.
+/// The longest storage of a paste, min: a day. Common practice.
 const KEEPS: f64 = 1440.0;
 
 /// How long the steps of a formula take. Where something cannot be worked out, what the formula
@@ -90,7 +90,7 @@ fn cold_after(
     let hot = stirred_at(formula, part, kitchen, &heat.paste)?;
     let plan = cooling_plan(own, hot, kitchen, &heat.cooling)?;
     // Rounded to five minutes.
-    let course = follow_coarsely(&plan.cooling.body, hot, &plan.stays())?;
+    let course = follow_coarsely(&plan.cooling.body, hot, &plan.exposures())?;
     let cold = course.reaches(CHILLED, Probe::Centre, Minutes::ZERO);
     Ok(cold.map_or(COOLS, Minutes::minutes))
 }

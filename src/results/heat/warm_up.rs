@@ -2,26 +2,37 @@
 
 use super::mixer_load::{LoadSource, mixer_load};
 use crate::engine::formula::Formula;
-use crate::engine::heat::{Air, Handling, HeatError, stand};
+use crate::engine::heat::{Air, HeatError, LiquidUse, stand};
 use crate::engine::quantity::{Minutes, Temperature};
 use crate::sheet::{HeatSettings, Kitchen};
 
-/// How one of them warms.
+/// The warming of one of them.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Warming {
     /// Which part.
     pub part: usize,
-    /// How warm it comes out.
+    /// Its temperature at the start.
     pub starts: Temperature,
     /// How long until it is this warm on the whole, once stirred.
     pub times: Vec<(Temperature, Minutes)>,
 }
 
-/// The temperatures whose times are told, °C.
-const TOLD: [f64; 3] = [10.0, 15.0, 20.0];
+/// The temperatures whose times are listed, °C.
+const LISTED: [f64; 3] = [10.0, 15.0, 20.0];
 
 /// How long each cold paste and preferment must stand in the room, as a ball, to be 10, 15 and
 /// 20 °C warm on the whole; those it passes only after a day, or never, are left out.
+///
+/// ```
+/// use softcrumb::results::heat::warming;
+/// use softcrumb::sheet::{Kitchen, examples};
+///
+/// let (_, sheet) = examples().remove(0);
+/// let kitchen = Kitchen::default();
+/// let parts = warming(&sheet.formula, &kitchen)?;
+/// assert!(parts.iter().all(|part| part.starts == kitchen.fridge));
+/// # Ok::<(), softcrumb::engine::heat::HeatError>(())
+/// ```
 ///
 /// # Errors
 /// Those of [`mixer_load`].
@@ -29,15 +40,15 @@ pub fn warming(formula: &Formula, kitchen: &Kitchen) -> Result<Vec<Warming>, Hea
     let cold = mixer_load(formula, kitchen, &HeatSettings::default())?;
     let mut found = Vec::new();
     for (item, from) in cold.dough.items.iter().zip(&cold.from) {
-        let (Handling::Standing(body), LoadSource::Part(part)) = (item.handling, *from) else {
+        let (LiquidUse::Standing(body), LoadSource::Part(part)) = (item.handling, *from) else {
             continue;
         };
         let starts = item.component.temperature;
         if starts >= kitchen.room {
             continue;
         }
-        let mut times = Vec::with_capacity(TOLD.len());
-        for celsius in TOLD {
+        let mut times = Vec::with_capacity(LISTED.len());
+        for celsius in LISTED {
             let warm = Temperature::from_celsius(celsius)?;
             if warm > starts
                 && let Ok(stood) = stand(&body, starts, Air::still(kitchen.room), warm)
@@ -52,4 +63,20 @@ pub fn warming(formula: &Formula, kitchen: &Kitchen) -> Result<Vec<Warming>, Hea
         });
     }
     Ok(found)
+}
+
+/// Standing out for longer than this is a risk, min. Common practice: two hours in the room.
+const LONG: f64 = 120.0;
+
+/// Whether any of them takes so long that milk and eggs are at risk.
+///
+/// ```
+/// use softcrumb::results::heat::is_long_standing;
+///
+/// assert!(!is_long_standing(&[]));
+/// ```
+#[must_use]
+pub fn is_long_standing(all: &[Warming]) -> bool {
+    let mut times = all.iter().flat_map(|one| &one.times);
+    times.any(|(_, minutes)| minutes.minutes() > LONG)
 }

@@ -40,7 +40,7 @@ impl Date {
     /// The last of December 9999.
     const LAST: i64 = 2_932_896;
 
-    /// Takes days since the first of January 1970, brought into the years 1970 to 9999.
+    /// Takes days since the first of January 1970, clamped to the years 1970 to 9999.
     #[must_use]
     pub fn from_days(days: i64) -> Self {
         Self(days.clamp(0, Self::LAST))

@@ -1,4 +1,4 @@
-//! Nights: when somebody sleeps who goes by the clock.
+//! Nights: hours of sleep by the local clock.
 
 use super::clock::Clock;
 use super::zone::Zone;

@@ -2,7 +2,8 @@
 
 use super::clock::Clock;
 use super::date::Date;
-use crate::engine::quantity::{Instant, Minutes, whole};
+use crate::engine::numerics::{halve_integers, whole};
+use crate::engine::quantity::{Instant, Minutes};
 
 const DAY: i64 = 86_400;
 
@@ -39,7 +40,7 @@ pub struct Zone {
 const STRIDE: i64 = 43_200;
 /// How far around a point in time the offset is asked for, days.
 const AROUND_DAYS: f64 = 60.0;
-/// Offsets that are no clock's are taken as UTC, s.
+/// Offsets outside this range count as UTC, s.
 const FARTHEST: i64 = 64_800;
 
 impl Zone {
@@ -170,25 +171,12 @@ impl Met {
 /// A browser's offset, in minutes behind UTC, as whole minutes ahead of it; none for what no clock
 /// has.
 #[must_use]
-pub fn ahead_of(behind: f64) -> i64 {
-    let size = i64::from(whole(libm::round(behind.abs())));
-    if behind > 0.0 { -size } else { size }
+pub fn ahead_of(minutes_behind: f64) -> i64 {
+    let size = i64::from(whole(libm::round(minutes_behind.abs())));
+    if minutes_behind > 0.0 { -size } else { size }
 }
 
-/// The first second from `low` on at which the offset is no longer `now`; it is not at `high`.
+/// The first second after `low` at which the offset is no longer `now`; it is not at `high`.
 fn change(low: i64, high: i64, now: i64, ahead: &impl Fn(i64) -> i64) -> i64 {
-    let (mut low, mut high) = (low, high);
-    // Half a day is less than 2^16 s.
-    for _ in 0..17 {
-        if high - low <= 1 {
-            break;
-        }
-        let middle = (low + high).div_euclid(2);
-        if ahead(middle) == now {
-            low = middle;
-        } else {
-            high = middle;
-        }
-    }
-    high
+    halve_integers(low, high, 1, |at| ahead(at) != now)
 }

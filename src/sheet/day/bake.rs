@@ -19,7 +19,7 @@ pub struct DoneStep {
 /// A bake.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Bake {
-    /// The name it is kept under.
+    /// The name of the record.
     pub id: Id,
     /// The formula it was made by.
     pub formula: Option<Id>,
@@ -37,7 +37,7 @@ pub struct Bake {
     pub steps: Vec<DoneStep>,
     /// The baker's own words; at most [`Bake::NOTE_LENGTH`] characters.
     pub note: String,
-    /// Whether a photo is kept beside it.
+    /// Whether a photo is stored beside it.
     pub photo: bool,
 }
 
@@ -49,7 +49,7 @@ impl Bake {
     /// The most characters a photo may have, as the text of a `data:` address: 60 KB.
     pub const PHOTO_LENGTH: usize = 80_000;
 
-    /// A bake that has just begun.
+    /// A new bake.
     #[must_use]
     pub const fn new(id: Id, began: Moment) -> Self {
         Self {
@@ -75,7 +75,7 @@ impl Bake {
         }
     }
 
-    /// Whether a text is a photo that may be kept: a small picture, and nothing else.
+    /// Whether a text is a photo that may be stored: a small picture, and nothing else.
     #[must_use]
     pub fn is_photo(text: &str) -> bool {
         let kinds = ["data:image/jpeg;base64,", "data:image/webp;base64,"];
@@ -133,17 +133,6 @@ impl Bake {
             done.ended = done
                 .ended
                 .map(|ended| if ended < began { began } else { ended });
-        }
-    }
-
-    /// Takes back that a step ended, or where it only began, that it began.
-    pub fn take_back(&mut self, step: StepAt) {
-        let under_way = |done: &DoneStep| done.step == step && done.ended.is_none();
-        if self.steps.iter().any(under_way) {
-            self.steps.retain(|done| done.step != step);
-        }
-        for done in self.steps.iter_mut().filter(|done| done.step == step) {
-            done.ended = None;
         }
     }
 }

@@ -83,7 +83,7 @@ impl Bench {
     /// The most temperatures of pastes and preferments there may be.
     pub const MOST_MEASURED: usize = 60;
 
-    /// A bench with a bake that has just begun.
+    /// A bench with a new bake.
     #[must_use]
     pub const fn new(bake: Bake) -> Self {
         Self {
@@ -129,8 +129,8 @@ impl Bench {
             .find(|found| found.step == step && found.part == part)
     }
 
-    /// Has a step of this bake last so long, in place of an earlier such change; its timer, if it
-    /// has one, follows.
+    /// Sets how long a step of this bake lasts, in place of an earlier such change; its timer, if
+    /// it has one, follows.
     pub fn let_last(&mut self, step: StepAt, minutes: Minutes) {
         let same = |edit: &Edit| matches!(edit, Edit::Duration { step: of, .. } if *of == step);
         self.edits.retain(|edit| !same(edit));
@@ -155,9 +155,9 @@ impl Bench {
         self.set_timer(step, Moment::from_instant(ends));
     }
 
-    /// Goes on from one step to the next, or to the end of the bake.
+    /// Moves from one step to the next, or to the end of the bake.
     ///
-    /// A step that is all work is over when it is left; one that waits goes on by itself until a
+    /// A step of work ends when it is left; a waiting one runs by itself until a
     /// step begins that waits for it. At the end of the bake all is over.
     pub fn go_on(&mut self, plan: &Plan, from: StepAt, to: Option<StepAt>, now: Moment) {
         let step = |at: StepAt| plan.steps().iter().find(|step| step.at == at);

@@ -17,12 +17,12 @@ pub struct Resets {
     pub oven: Option<Moment>,
 }
 
-/// What came of bakes that were taken in.
+/// The result of importing bakes.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct LogImport {
     /// Those that were added.
     pub added: Vec<Id>,
-    /// How many were there already; they stay as they are.
+    /// How many were there already; they are left unchanged.
     pub there: u32,
     /// How many had no room.
     pub no_room: u32,
@@ -37,10 +37,10 @@ pub struct Log {
 }
 
 impl Log {
-    /// The most bakes that are kept.
+    /// The greatest number of bakes in the log.
     pub const MOST: usize = 2000;
 
-    /// Takes bakes in any order. Of two with the same id the later in the list stays.
+    /// Takes bakes in any order. Of two with the same id the later in the list is kept.
     #[must_use]
     pub fn of(bakes: Vec<Bake>, resets: Resets) -> Self {
         let mut log = Self {
@@ -70,7 +70,7 @@ impl Log {
         self.bakes.iter().find(|bake| bake.id == *id)
     }
 
-    /// Adds a bake, or puts it in place of the one with its id; the oldest goes where there are
+    /// Adds a bake, or replaces the one with its id; drops the oldest where there are
     /// too many.
     pub fn put(&mut self, bake: Bake) {
         self.bakes.retain(|other| other.id != bake.id);
@@ -80,27 +80,27 @@ impl Log {
         self.bakes.drain(..over);
     }
 
-    /// Takes in the bakes of another log, the newest first while there is room. What is here stays
-    /// as it is; from when on bakes teach is taken over only where there were none.
-    pub fn take_in(&mut self, other: Self) -> LogImport {
+    /// Imports the bakes of another log, the newest first while there is room. Own bakes are left
+    /// unchanged; the start of learning is adopted only where there were no bakes.
+    pub fn import(&mut self, other: Self) -> LogImport {
         if self.bakes.is_empty() {
             self.resets = other.resets;
         }
-        let here: std::collections::BTreeSet<Id> =
+        let own: std::collections::BTreeSet<Id> =
             self.bakes.iter().map(|bake| bake.id.clone()).collect();
-        let mut taken = LogImport::default();
+        let mut imported = LogImport::default();
         for bake in other.bakes.into_iter().rev() {
-            if here.contains(&bake.id) {
-                taken.there = taken.there.saturating_add(1);
+            if own.contains(&bake.id) {
+                imported.there = imported.there.saturating_add(1);
             } else if self.bakes.len() < Self::MOST {
-                taken.added.push(bake.id.clone());
+                imported.added.push(bake.id.clone());
                 self.bakes.push(bake);
             } else {
-                taken.no_room = taken.no_room.saturating_add(1);
+                imported.no_room = imported.no_room.saturating_add(1);
             }
         }
         self.sort();
-        taken
+        imported
     }
 
     /// Notes of each bake that is said to have a photo whether there is one.
@@ -110,7 +110,7 @@ impl Log {
         }
     }
 
-    /// Takes a bake out and gives it back.
+    /// Removes a bake and returns it.
     pub fn take(&mut self, id: &Id) -> Option<Bake> {
         let place = self.bakes.iter().position(|bake| bake.id == *id)?;
         Some(self.bakes.remove(place))
@@ -126,8 +126,8 @@ impl Log {
     /// only, all else whatever was baked.
     #[must_use]
     pub fn noted(&self, kitchen: &str, formula: Option<&Id>) -> Vec<Observation> {
-        let here = self.bakes.iter().filter(|bake| bake.kitchen == kitchen);
-        here.map(|bake| self.as_far_as_it_teaches(bake, formula))
+        let own = self.bakes.iter().filter(|bake| bake.kitchen == kitchen);
+        own.map(|bake| self.as_far_as_it_teaches(bake, formula))
             .collect()
     }
 

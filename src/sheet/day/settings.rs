@@ -1,4 +1,4 @@
-//! Wishes: what a formula's plan goes by, where the kitchen does not decide it.
+//! Day settings: the plan settings of a formula.
 
 use crate::engine::plan::{DurationRange, Edit, Loads, PlanError, Step, StepAt};
 use crate::engine::quantity::Minutes;
@@ -36,7 +36,7 @@ pub struct Fridge {
     pub most: Minutes,
 }
 
-/// What a formula's plan goes by.
+/// The plan settings of a formula.
 #[derive(Clone, Debug, PartialEq)]
 pub struct DaySettings {
     /// What the formula says of its rises.
@@ -47,7 +47,7 @@ pub struct DaySettings {
     pub sleep: Option<Sleep>,
     /// How long a preferment may be in the fridge.
     pub fridge: Fridge,
-    /// Whether there is but one pair of hands.
+    /// Whether one baker does all the work.
     pub one_pair_of_hands: bool,
     /// How often the oven is filled.
     pub loads: Loads,
@@ -90,7 +90,7 @@ impl DaySettings {
         }
     }
 
-    /// A step of one's own of ten minutes after another, with a number that no other has.
+    /// An own step of ten minutes after another step, with a new number.
     #[must_use]
     pub fn own_step(&self, after: StepAt, name: &str) -> Edit {
         let numbers = self.edits.iter().filter_map(|edit| match edit {
@@ -107,7 +107,7 @@ impl DaySettings {
         }
     }
 
-    /// How long a preferment is in the fridge: the wish, brought within the limits.
+    /// How long a preferment is in the fridge: the wished time, clamped to the limits.
     ///
     /// # Errors
     /// [`PlanError::NoSuchRange`] where the least is more than the most.

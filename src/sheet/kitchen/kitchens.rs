@@ -6,7 +6,7 @@ use super::Kitchen;
 #[derive(Clone, Debug, PartialEq)]
 pub struct Kitchens {
     before: Vec<Kitchen>,
-    here: Kitchen,
+    current: Kitchen,
     after: Vec<Kitchen>,
 }
 
@@ -25,7 +25,7 @@ impl Kitchens {
     pub const fn only(kitchen: Kitchen) -> Self {
         Self {
             before: Vec::new(),
-            here: kitchen,
+            current: kitchen,
             after: Vec::new(),
         }
     }
@@ -38,7 +38,7 @@ impl Kitchens {
         let mut before = kitchens;
         let mut from = before.split_off(chosen).into_iter();
         Self {
-            here: from.next().unwrap_or_default(),
+            current: from.next().unwrap_or_default(),
             after: from.collect(),
             before,
         }
@@ -46,13 +46,13 @@ impl Kitchens {
 
     /// The chosen kitchen.
     #[must_use]
-    pub const fn here(&self) -> &Kitchen {
-        &self.here
+    pub const fn current(&self) -> &Kitchen {
+        &self.current
     }
 
     /// The chosen kitchen, mutable.
-    pub const fn here_mut(&mut self) -> &mut Kitchen {
-        &mut self.here
+    pub const fn current_mut(&mut self) -> &mut Kitchen {
+        &mut self.current
     }
 
     /// The index of the chosen kitchen.
@@ -63,8 +63,8 @@ impl Kitchens {
 
     /// All of them, in the order they were added.
     pub fn all(&self) -> impl Iterator<Item = &Kitchen> {
-        let here = std::iter::once(&self.here);
-        self.before.iter().chain(here).chain(&self.after)
+        let current = std::iter::once(&self.current);
+        self.before.iter().chain(current).chain(&self.after)
     }
 
     /// Chooses another; no change if there is no such kitchen.
@@ -87,7 +87,7 @@ impl Kitchens {
         Self::of(all, last)
     }
 
-    /// Removes the chosen kitchen and chooses the one before it; the last one stays.
+    /// Removes the chosen kitchen and chooses the one before it; the last one is never removed.
     #[must_use]
     pub fn remove_here(self) -> Self {
         let now = self.chosen();
@@ -99,10 +99,10 @@ impl Kitchens {
     }
 
     fn into_list(self) -> Vec<Kitchen> {
-        let here = std::iter::once(self.here);
+        let current = std::iter::once(self.current);
         self.before
             .into_iter()
-            .chain(here)
+            .chain(current)
             .chain(self.after)
             .collect()
     }

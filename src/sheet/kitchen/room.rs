@@ -1,4 +1,4 @@
-//! The kitchen itself: room, fridge, tap, height, and what stands in it.
+//! The kitchen itself: room, fridge, tap, altitude, and its equipment.
 
 use super::equipment::{Bowl, Mixer, Oven, Scales};
 use crate::engine::heat::{
@@ -10,7 +10,7 @@ use crate::engine::quantity::{Altitude, Division, Mass, Pressure, Temperature};
 /// What decides where water boils.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum BoilsBy {
-    /// How high the kitchen stands, on a day of standard weather.
+    /// The kitchen's altitude, on a day of standard weather.
     Altitude(Altitude),
     /// What a barometer shows, not brought down to sea level.
     Pressure(Pressure),
@@ -25,7 +25,7 @@ pub struct Kitchen {
     pub scales: Scales,
     /// The room.
     pub room: Temperature,
-    /// Flour, where it is kept.
+    /// Flour, where it is stored.
     pub flour: Temperature,
     /// The fridge.
     pub fridge: Temperature,
@@ -132,8 +132,8 @@ impl Kitchen {
         self.mixing_bowl = follow(self.mixing_bowl);
     }
 
-    /// Has altitude or the day's pressure decide where water boils; what it was is kept as near as
-    /// the other can tell it.
+    /// Sets whether altitude or the day's pressure decides where water boils; the boiling point is
+    /// kept as near as the other can hold it.
     pub fn boil_by(&mut self, altitude: bool) {
         let Ok(boiling) = self.boiling() else { return };
         self.boils_by = match (self.boils_by, altitude) {

@@ -32,11 +32,11 @@ impl Shelf {
         &self.slots
     }
 
-    /// Keeps only the slots that `is_kept` answers for, and gives back the entries of the others.
-    pub fn retain(&mut self, is_kept: impl Fn(&Slot) -> bool) -> Vec<ShelfEntry> {
+    /// Retains the slots for which `predicate` is true and returns the entries of the others.
+    pub fn retain(&mut self, predicate: impl Fn(&Slot) -> bool) -> Vec<ShelfEntry> {
         let slots = std::mem::take(&mut self.slots);
-        let (kept, lost): (Vec<_>, Vec<_>) = slots.into_iter().partition(is_kept);
-        self.slots = kept;
+        let (retained, lost): (Vec<_>, Vec<_>) = slots.into_iter().partition(predicate);
+        self.slots = retained;
         lost.into_iter().map(|slot| slot.entry).collect()
     }
 
@@ -95,7 +95,7 @@ impl Shelf {
         self.shift(id, Standing::Binned, Standing::Shelved, now)
     }
 
-    /// Empties the bin. Gives the ids whose records are to be deleted.
+    /// Empties the bin. Returns the ids whose records are to be deleted.
     pub fn empty_bin(&mut self, now: Moment) -> Vec<Id> {
         let binned: Vec<Id> = self
             .standing(Standing::Binned)

@@ -10,7 +10,7 @@ const HEADS: &str =
 /// UTF-8. A percentage that cannot be had is left empty.
 ///
 /// A cell that a spreadsheet would take for a sum, because it begins with `=`, `+`, `-`, `@` or a
-/// tab, gets an apostrophe in front, so that a name that came in a link never reckons.
+/// tab, gets an apostrophe in front, so that a name from a link is never a formula.
 ///
 /// Source: RFC 4180.
 #[must_use]

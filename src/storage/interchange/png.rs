@@ -1,5 +1,6 @@
 //! A square code as a picture of dots: PNG, one bit a dot.
 
+use crate::engine::numerics::saturating_u32;
 use crc::{CRC_32_ISO_HDLC, Crc};
 use miniz_oxide::deflate::compress_to_vec_zlib;
 
@@ -64,7 +65,7 @@ fn rows(code: &SquareCode, dots: u16) -> Vec<u8> {
 }
 
 fn chunk(file: &mut Vec<u8>, kind: [u8; 4], data: &[u8]) {
-    let length = u32::try_from(data.len()).unwrap_or(u32::MAX);
+    let length = saturating_u32(data.len());
     let mut body = kind.to_vec();
     body.extend(data);
     file.extend(length.to_be_bytes());

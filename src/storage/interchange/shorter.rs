@@ -5,14 +5,14 @@ use crate::sheet::HeatSettings;
 use crate::sheet::Sheet;
 use crate::storage::link;
 
-/// Something that can be left out of what is handed out.
+/// A component that can be left out of a shared formula.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Omission {
     /// The note.
     Note,
     /// What the formula asks of heat.
     Heat,
-    /// The tin, and how the formula lies in it.
+    /// The tin, and the layout of the formula in it.
     Tin,
     /// The labels of the user's own ingredients.
     Labels,

@@ -71,7 +71,7 @@ impl SquareCode {
     }
 }
 
-/// Draws a text: at the second level while the code stays small, at the lowest when it must be
+/// Draws a text: at the second level while the code is small, at the lowest when it must be
 /// large; where there is room to spare, the level is raised without growing.
 ///
 /// # Errors

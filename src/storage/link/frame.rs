@@ -2,10 +2,11 @@
 //!
 //! version, form, length of the body (little-endian, two bytes), body, then CRC-32 over all of
 //! these (ISO-HDLC, little-endian, four bytes); all spelt in base64url without padding (RFC 4648,
-//! section 5). The checksum stands last in every version, so damage is told from a newer release.
+//! section 5). The checksum is last in every version, so damage is distinct from a newer release.
 //! One flipped bit is a burst of at most 6 bits in the bytes, and CRC-32 finds every burst up to
 //! 32; a cut is found by the length.
 
+use crate::engine::numerics::saturating_u16;
 use base64::Engine;
 use base64::engine::general_purpose::URL_SAFE_NO_PAD;
 use crc::{CRC_32_ISO_HDLC, Crc, NoTable};
@@ -48,7 +49,7 @@ pub(super) fn spelt(version: u8, body: &[u8]) -> String {
     } else {
         (AS_IS, body)
     };
-    let length = u16::try_from(body.len()).unwrap_or(u16::MAX);
+    let length = saturating_u16(body.len());
     let [low, high] = length.to_le_bytes();
     let mut bytes = vec![version, form, low, high];
     bytes.extend_from_slice(body);
@@ -56,7 +57,7 @@ pub(super) fn spelt(version: u8, body: &[u8]) -> String {
     URL_SAFE_NO_PAD.encode(bytes)
 }
 
-/// Opens the seal and gives the version, which is at most `newest`, and the body.
+/// Checks the frame and returns the version, which is at most `newest`, and the body.
 pub(super) fn open(text: &str, newest: u8) -> Result<(u8, Vec<u8>), LinkError> {
     if text.is_empty() {
         return Err(LinkError::Empty);

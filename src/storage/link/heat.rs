@@ -45,7 +45,7 @@ struct PackedPhase {
     fan: bool,
 }
 
-/// How warm a line goes in, or a whole part where there is no line.
+/// The temperature of a line as it goes in, or of a whole part where there is no line.
 #[derive(Debug, Deserialize, PartialEq, Serialize)]
 pub(super) struct PackedWarmth {
     part: u8,
@@ -163,7 +163,7 @@ impl PackedWarmth {
         found
     }
 
-    /// Gives it back to its line or part.
+    /// Sets it on its line or part.
     pub(super) fn put(&self, formula: &mut Formula) -> Unpacked<()> {
         let part = usize::from(self.part);
         let at = Some(temperature(self.at)?);

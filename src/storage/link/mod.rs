@@ -1,4 +1,4 @@
-//! Links: one sheet as a short text for the part of an address behind `#`, which no server sees.
+//! Links: one sheet as a short text for the fragment of an address, which no server receives.
 //!
 //! `write` packs a sheet, frames it with version, length and checksum, and spells it in letters,
 //! digits, `-` and `_`. `read` undoes that and takes nothing on trust.

@@ -9,7 +9,7 @@ use super::tagged::tagged;
 use super::{LAYOUTS, Layout, LinkError, VERSION, frame, read, read_by, unpack, whole};
 use crate::sheet::Sheet;
 
-/// The second version: the first, and behind it a field that may be left out.
+/// The second version: the first, and after it a field that may be left out.
 #[derive(Deserialize, Serialize)]
 struct Second {
     first: Packed,
@@ -57,7 +57,8 @@ fn a_link_with_the_field_opens_there_and_is_newer_here() {
                 first: Packed::of(&sheet),
                 hydration,
             });
-            // The longest of the frozen links has no room for more; as it is, it stays short enough.
+            // The longest of the frozen links has no room for more; as it is, it stays short
+            // enough.
             let text = frame::spelt(2, &body.unwrap());
             assert_eq!(read_by(&text, &NEXT), Ok((sheet.clone(), hydration)));
             assert_eq!(read(&text), Err(LinkError::Newer { version: 2 }));

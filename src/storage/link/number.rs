@@ -1,8 +1,7 @@
 //! Numbers in a link: a few bytes where they have few digits, all eight where they have more.
 
-use crate::engine::quantity::whole;
-
 use super::tagged::tagged;
+use crate::engine::numerics::whole;
 
 tagged! {
     /// A number, exact in every case.
@@ -22,9 +21,10 @@ impl Short {
     pub(super) fn of(number: f64) -> Self {
         let hundredths = nearest(number * 100.0).map(Self::Hundredths);
         let percent = nearest(number * 10_000.0).and_then(|n| u32::try_from(n).ok());
-        let ways = [hundredths, percent.map(Self::Percent)];
-        let exact = |way: &Self| way.value().total_cmp(&number).is_eq();
-        ways.into_iter()
+        let forms = [hundredths, percent.map(Self::Percent)];
+        let exact = |form: &Self| form.value().total_cmp(&number).is_eq();
+        forms
+            .into_iter()
             .flatten()
             .find(exact)
             .unwrap_or(Self::Full(number))

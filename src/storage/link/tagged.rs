@@ -56,7 +56,7 @@ macro_rules! tagged {
 }
 pub(super) use tagged;
 
-/// The field that follows.
+/// The next field.
 pub(super) fn next<'de, A: serde::de::SeqAccess<'de>, T: serde::Deserialize<'de>>(
     fields: &mut A,
 ) -> Result<T, A::Error> {

@@ -48,7 +48,7 @@ struct LossesRecord {
     topping: Share,
 }
 
-/// What can be wanted, by the word it is kept under.
+/// The kinds of target, by their words in the record.
 #[derive(Clone, Copy, Default, PartialEq)]
 enum By {
     #[default]

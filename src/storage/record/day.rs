@@ -1,4 +1,4 @@
-//! What a formula's plan goes by, as a record; what is not there is as usual.
+//! The plan settings of a formula, as a record; an absent field has its default.
 
 use std::fmt;
 use std::num::NonZeroU16;
@@ -128,7 +128,7 @@ impl TryFrom<DayRecord> for DaySettings {
     }
 }
 
-/// A sleep that is not there (`false`) is told apart from one that was never asked for.
+/// No sleep (`false`) is distinct from an absent field.
 struct Asleep;
 
 impl Asleep {

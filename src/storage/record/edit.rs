@@ -27,7 +27,7 @@ struct StepRecord {
     of: u16,
 }
 
-/// How a step is changed, by the word it is kept under.
+/// The changes of a step, by their words in the record.
 #[derive(Clone, Copy, PartialEq)]
 enum Change {
     Lasts,

@@ -46,7 +46,7 @@ pub enum RecordFault {
         /// What it says it is.
         found: String,
     },
-    /// Written by a later release than this one. It must be kept as it is.
+    /// Written by a later release than this one. It must be left unchanged.
     #[error("version {version} is newer than this release")]
     Newer {
         /// Its version.
@@ -88,7 +88,7 @@ pub enum RecordFault {
     /// A number that must be whole is not.
     #[error("{value} is not a whole number")]
     NotWhole {
-        /// The number as it came.
+        /// The number as written.
         value: f64,
     },
     /// More characters than the text may have.

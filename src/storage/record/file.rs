@@ -1,4 +1,4 @@
-//! A file of formulas: one, or all of them with what is kept beside; nothing is lost on the way.
+//! A file of formulas: one, or all of them with the workspace, without loss.
 
 use serde::{Deserialize, Serialize};
 
@@ -16,7 +16,7 @@ use super::{FILE_LIMIT, Record, head, upgrade};
 #[derive(Clone, Debug, Deserialize, PartialEq, Serialize)]
 #[serde(remote = "Self", deny_unknown_fields)]
 pub struct FormulaInFile {
-    /// The id it was kept under.
+    /// The id of its record.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub id: Option<Id>,
     /// When it was last changed.
@@ -29,12 +29,12 @@ pub struct FormulaInFile {
     pub sheet: Sheet,
 }
 
-/// A file of formulas, and what is kept beside them.
+/// A file of formulas, and the workspace.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct FormulaFile {
     /// The formulas that could be read.
     pub formulas: Vec<FormulaInFile>,
-    /// What is kept beside them.
+    /// The workspace.
     pub beside: Workspace,
     /// What is wrong with the others, one by one.
     pub refused: Vec<RecordError>,

@@ -63,7 +63,7 @@ struct LineRecord {
     at_c: Option<Temperature>,
 }
 
-/// The number of a row of the larder.
+/// The number of an ingredient of the table.
 #[derive(Clone, Copy, Deserialize, PartialEq, Eq, Serialize)]
 #[serde(transparent)]
 pub(super) struct Number(#[serde(with = "Small")] pub(super) u16);

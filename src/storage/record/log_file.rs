@@ -1,4 +1,4 @@
-//! The log as a file: bakes with their photos, read from others' hands one by one.
+//! The log as a file: bakes with their photos, each read on its own.
 
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 
@@ -33,8 +33,8 @@ converted! { LogFile: LogFileRecord; }
 
 described! { PhotoRecord: PhotoRecord; }
 
-/// The log as it is kept is a file too. A bake or photo that cannot be read does not stand in the
-/// way of the others.
+/// The stored log is a file too. A bake or photo that cannot be read is left out; the others are
+/// read.
 impl Record for LogFile {
     const KIND: &'static str = Log::KIND;
     const LIMIT: usize = FILE_LIMIT;

@@ -1,4 +1,4 @@
-//! Records: what is kept, as JSON that says what it is and which version, with a unit in the name
+//! Records: stored data, as JSON with its kind and version, with a unit in the name
 //! of every number (`mass_g`, `at_c`; a `…_share` is a fraction of one).
 //!
 //! A record struct describes the keys, by serde's derives; leaves are read through the same
@@ -54,10 +54,10 @@ pub const RECORD_LIMIT: usize = 5_000_000;
 /// The most bytes a file of formulas may have: all that a browser's storage can hold.
 pub const FILE_LIMIT: usize = 12_000_000;
 
-/// Something that is kept or sent as a text of its own.
+/// Data that is stored or sent as a text of its own.
 #[allow(private_bounds, reason = "how fields are taken is this module's own")]
 pub trait Record: for<'t> InBraces<'t> + Serialize {
-    /// The word for it, which stands first in its text.
+    /// Its word, which is first in its text.
     const KIND: &'static str;
 
     /// The version this release writes.
@@ -87,14 +87,14 @@ pub trait Record: for<'t> InBraces<'t> + Serialize {
     }
 }
 
-/// Whether the stored text is of a newer release than the record to be written in its place: such
-/// a one is never overwritten.
+/// Whether the stored text is of a newer release than the record to be written in its place: that is
+/// never overwritten.
 ///
-/// Only the beginning of the texts is looked at, so that it can be asked before each keystroke is
-/// kept; every release writes kind and version first.
+/// Reads only the start of the texts, so that it is cheap enough before each save; every release
+/// writes kind and version first.
 #[must_use]
-pub fn is_newer(kept: &str, written: &str) -> bool {
+pub fn is_newer(stored: &str, written: &str) -> bool {
     let written = upgrade::version_of(written);
     // A text without a version is no record, and takes the place of anything.
-    written > 0 && upgrade::version_of(kept) > written
+    written > 0 && upgrade::version_of(stored) > written
 }

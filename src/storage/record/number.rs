@@ -1,11 +1,12 @@
 //! Numbers in records: each quantity in the unit that its key names, through its own constructor.
 
+use crate::engine::numerics::{float_from_usize, saturating_u32};
 use std::num::NonZeroU16;
 
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 
 use crate::engine::quantity::{
-    self, Altitude, Division, Factor, Length, Mass, Minutes, Money, OutOfRange, Pressure, Share,
+    Altitude, Division, Factor, Length, Mass, Minutes, Money, OutOfRange, Pressure, Share,
     SpecificVolume, Temperature, TemperatureChange, WarmingRate,
 };
 use crate::sheet::Moment;
@@ -53,7 +54,7 @@ pub(super) fn whole(value: f64, least: u32, most: u32) -> Result<u32, RecordErro
     if !range.contains(&value) {
         return Err(OutOfRange { value, range }.into());
     }
-    let found = quantity::whole(value);
+    let found = crate::engine::numerics::whole(value);
     if f64::from(found) < value {
         return Err(RecordFault::NotWhole { value }.into());
     }
@@ -99,10 +100,9 @@ pub(super) fn place(place: usize, length: usize) -> Result<usize, RecordError> {
     if place < length {
         return Ok(place);
     }
-    let number = |of: usize| u32::try_from(of).map_or(f64::MAX, f64::from);
     Err(OutOfRange {
-        value: number(place),
-        range: 0.0..=number(length.saturating_sub(1)),
+        value: float_from_usize(place),
+        range: 0.0..=float_from_usize(length.saturating_sub(1)),
     }
     .into())
 }
@@ -112,11 +112,11 @@ pub(super) struct Place<const MOST: usize>;
 
 impl<const MOST: usize> Place<MOST> {
     pub(super) fn serialize<S: Serializer>(place: &usize, to: S) -> Result<S::Ok, S::Error> {
-        to.serialize_f64(u32::try_from(*place).map_or(0.0, f64::from))
+        to.serialize_f64(float_from_usize(*place))
     }
 
     pub(super) fn deserialize<'de, D: Deserializer<'de>>(from: D) -> Result<usize, D::Error> {
-        let most = u32::try_from(MOST).unwrap_or(u32::MAX).saturating_sub(1);
+        let most = saturating_u32(MOST).saturating_sub(1);
         let whole = read_whole(from, 0, most)?;
         Ok(usize::try_from(whole).unwrap_or(usize::MAX))
     }

@@ -2,14 +2,14 @@
 
 use serde::{Deserialize, Serialize};
 
-use crate::engine::learn::{MeasuredDuration, Observation, Weighed};
+use crate::engine::learn::{MeasuredDuration, Observation, WeighedLoss};
 use crate::engine::quantity::{Mass, Minutes, Temperature};
 
 use super::read::described;
 
 described! {
     Observation: NotedRecord;
-    Weighed: WeighedRecord;
+    WeighedLoss: WeighedRecord;
     MeasuredDuration: TookRecord;
 }
 
@@ -23,9 +23,9 @@ struct NotedRecord {
     #[serde(rename = "mixing_min", skip_serializing_if = "Option::is_none")]
     mixing: Option<Minutes>,
     #[serde(skip_serializing_if = "Option::is_none")]
-    bowl: Option<Weighed>,
+    bowl: Option<WeighedLoss>,
     #[serde(skip_serializing_if = "Option::is_none")]
-    oven_loss: Option<Weighed>,
+    oven_loss: Option<WeighedLoss>,
     #[serde(skip_serializing_if = "Option::is_none")]
     bulk: Option<MeasuredDuration>,
     #[serde(skip_serializing_if = "Option::is_none")]
@@ -35,7 +35,7 @@ struct NotedRecord {
 }
 
 #[derive(Deserialize, Serialize)]
-#[serde(remote = "Weighed", deny_unknown_fields)]
+#[serde(remote = "WeighedLoss", deny_unknown_fields)]
 struct WeighedRecord {
     #[serde(rename = "before_g")]
     before: Mass,

@@ -1,4 +1,4 @@
-//! What was refused inside serde, which carries errors as text only: kept beside it on the way out.
+//! The error of a value refused inside serde, which carries errors as text only: stored beside it.
 
 use std::cell::RefCell;
 

@@ -23,7 +23,7 @@ converted! {
     Slot: SlotRecord;
 }
 
-/// An index that cannot be read can be made anew with [`crate::storage::repair()`].
+/// An index that cannot be read can be rebuilt with [`crate::storage::repair()`].
 impl Record for Shelf {
     const KIND: &'static str = "shelf";
 }
@@ -41,7 +41,7 @@ struct SlotRecord {
     id: Id,
     #[serde(with = "Name::<{ Sheet::NAME_LENGTH }>")]
     name: String,
-    /// A sum, kept for show only: a hundred lines of a tonne may pass what a weight may be.
+    /// A sum, stored for display only: a hundred lines of a tonne may exceed the range of a weight.
     #[serde(default)]
     dough_g: f64,
     changed_ms: Moment,

@@ -11,7 +11,7 @@ use crate::sheet::{Id, plain};
 use super::error::RecordFault;
 use super::refused::refuse;
 
-/// A name on one line of at most `MOST` characters, made plain on both ways.
+/// A name on one line of at most `MOST` characters, cleaned when read and when written.
 pub(super) struct Name<const MOST: usize>;
 
 impl<const MOST: usize> Name<MOST> {
@@ -24,7 +24,7 @@ impl<const MOST: usize> Name<MOST> {
     }
 }
 
-/// A note of at most `MOST` characters, made plain on both ways.
+/// A note of at most `MOST` characters, cleaned when read and when written.
 pub(super) struct Note<const MOST: usize>;
 
 impl<const MOST: usize> Note<MOST> {

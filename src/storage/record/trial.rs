@@ -7,7 +7,7 @@ use crate::sheet::{Sheet, Trial};
 use super::Record;
 use super::read::described;
 
-/// What is kept of a trial: its steps are not.
+/// The stored part of a trial: without its steps.
 #[derive(Clone, Debug, Deserialize, PartialEq, Serialize)]
 #[serde(remote = "Self", deny_unknown_fields)]
 pub struct SavedTrial {
@@ -18,7 +18,7 @@ pub struct SavedTrial {
 }
 
 impl SavedTrial {
-    /// What is kept of `trial`.
+    /// The stored part of `trial`.
     #[must_use]
     pub fn of(trial: &Trial) -> Self {
         Self {

@@ -1,4 +1,4 @@
-//! Upgrade: records of earlier versions brought to this one, a function for each step.
+//! Upgrade: records of earlier versions converted to this one, a function for each step.
 
 use std::borrow::Cow;
 

@@ -111,7 +111,7 @@ pub fn minimum_water(rule: &MinimumWater, options: FormatOptions) -> Option<Advi
     })
 }
 
-/// How a syrup must be kept.
+/// How to store a syrup.
 #[must_use]
 pub fn keeping(keeping: &Keeping, options: FormatOptions) -> Advice {
     let free = format::plain(keeping.water_activity.fraction(), 2, options.numbers);

@@ -43,7 +43,7 @@ impl Step {
     ];
 }
 
-/// Gives the caution of a step.
+/// Returns the caution of a step.
 #[must_use]
 pub fn safety(step: Step, options: FormatOptions) -> Advice {
     let (means, to_do, source) = match step {

@@ -5,14 +5,14 @@ use crate::engine::quantity::Heat;
 use crate::results::heat::{HeatShare, HeatSource, MixerLoad};
 use crate::text::{format, format_options::FormatOptions, heat, tr};
 
-use super::sentence::{begun, listed};
+use super::sentence::{capitalized, listed};
 
 /// One bar.
 #[derive(Clone, Debug, PartialEq)]
 pub struct BalanceBar {
     /// Who.
     pub name: String,
-    /// How warm it goes in; empty for what has no mass.
+    /// Its temperature as it goes in; empty for what has no mass.
     pub at: String,
     /// The heat, with its sign.
     pub heat: String,
@@ -77,7 +77,7 @@ pub fn bowl_balance(
     bowlful: &MixerLoad,
     options: FormatOptions,
 ) -> String {
-    let said = |brings: bool| -> Option<String> {
+    let wording = |brings: bool| -> Option<String> {
         let some: Vec<String> = shares
             .iter()
             .filter(|share| (share.heat >= Heat::ZERO) == brings)
@@ -88,8 +88,8 @@ pub fn bowl_balance(
             .collect();
         listed(&some)
     };
-    let takes = said(false).map(|all| tr!("Heat is taken by {all}.", all = all));
-    let brings = said(true).map(|all| tr!("It is brought by {all}.", all = all));
+    let takes = wording(false).map(|all| tr!("Heat is taken by {all}.", all = all));
+    let brings = wording(true).map(|all| tr!("It is brought by {all}.", all = all));
     let sentences: Vec<String> = [takes, brings].into_iter().flatten().collect();
-    begun(&sentences.join(" "))
+    capitalized(&sentences.join(" "))
 }

@@ -12,11 +12,11 @@ pub fn cooling_curve(cooled: &Cooled, stays: &[Exposure], options: FormatOptions
     let mut sentences = Vec::new();
     let places: Vec<String> = stays
         .iter()
-        .map(|stay| {
+        .map(|exposure| {
             tr!(
                 "{first} at {second}",
-                first = format::minutes(stay.minutes, options),
-                second = format::temperature(stay.air.temperature, options)
+                first = format::minutes(exposure.minutes, options),
+                second = format::temperature(exposure.air.temperature, options)
             )
         })
         .collect();

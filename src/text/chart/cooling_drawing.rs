@@ -1,6 +1,7 @@
-//! The cooling curve laid out for drawing: the middle's way down, where it stands, and the walls
-//! that a rule sets, under which it must pass.
+//! The cooling curve laid out for drawing: the temperature at the centre, its surroundings, and the
+//! walls that a rule sets, under which it must pass.
 
+use crate::engine::numerics::float_from_usize;
 use std::fmt::Write;
 
 use crate::engine::heat::{Cooled, Exposure, Probe, StageResult};
@@ -63,7 +64,7 @@ const LEFT: f64 = 40.0;
 const RIGHT: f64 = 332.0;
 const TOP: f64 = 26.0;
 const BOTTOM: f64 = 206.0;
-/// How wide a letter is taken to be, and how far the feet of two lines of words are apart.
+/// The assumed width of a letter, and the distance of two baselines.
 const LETTER: f64 = 6.6;
 const LINE: f64 = 14.0;
 /// Between a wall and its words.
@@ -106,7 +107,7 @@ impl CoolingDrawing {
     /// How high that field is.
     pub const DOWN: f64 = BOTTOM - TOP;
 
-    /// Lays out a cooling through these stays.
+    /// Lays out a cooling through these exposures.
     #[must_use]
     pub fn of(cooled: &Cooled, stays: &[Exposure], options: FormatOptions) -> Self {
         let binding = binding(&cooled.stages);
@@ -162,17 +163,17 @@ fn scale(cooled: &Cooled, binding: &[StageResult]) -> Scale {
 fn stretches(stays: &[Exposure], scale: &Scale) -> Vec<Stretch> {
     let mut begins = 0.0;
     let mut found = Vec::new();
-    for (place, stay) in stays.iter().enumerate() {
-        let ends = begins + stay.minutes.minutes();
+    for (place, exposure) in stays.iter().enumerate() {
+        let ends = begins + exposure.minutes.minutes();
         let (x, to) = (scale.x(begins), scale.x(ends));
         let words = if place + 1 == stays.len() {
             tr!("fridge")
-        } else if stay.air.temperature.celsius() <= 0.0 {
+        } else if exposure.air.temperature.celsius() <= 0.0 {
             tr!("ice")
         } else {
             tr!("bench")
         };
-        let letters = u32::try_from(words.len()).map_or(0.0, f64::from);
+        let letters = float_from_usize(words.len());
         let has_room = to - x > LETTER * letters;
         begins = ends;
         found.push(Stretch {
@@ -228,7 +229,7 @@ fn walls(binding: &[StageResult], scale: &Scale, options: FormatOptions) -> Vec<
                 first = format::temperature(stage.stage.to, options),
                 second = format::minutes(by, options)
             );
-            let letters = u32::try_from(text.chars().count()).map_or(0.0, f64::from);
+            let letters = float_from_usize(text.chars().count());
             let ends = x + LETTER * letters + AWAY > RIGHT;
             let wall = Wall {
                 x,

@@ -1,6 +1,7 @@
 //! The day ribbon: two days as one strip, with a lane each for paste, preferment, dough, chocolate.
 
 use crate::engine::formula::Formula;
+use crate::engine::numerics::{float_from_i64, float_from_usize};
 use crate::engine::plan::{StepAt, StepKind, Timed};
 use crate::engine::quantity::{Instant, Minutes};
 use crate::results::day::DayResults;
@@ -107,7 +108,7 @@ const LANE: f64 = 38.0;
 /// Room for the lane's name above its blocks.
 const NAME: f64 = 14.0;
 const BLOCK: f64 = 20.0;
-/// Narrower than this nothing can be seen.
+/// The least visible width.
 const LEAST: f64 = 2.0;
 
 struct Scale {
@@ -124,14 +125,7 @@ impl Scale {
 
 /// Seconds of a plan as a number; a plan of more than a century is cut off.
 fn seconds(seconds: i64) -> f64 {
-    u32::try_from(seconds).map_or(
-        if seconds < 0 {
-            0.0
-        } else {
-            f64::from(u32::MAX)
-        },
-        f64::from,
-    )
+    float_from_i64(seconds.clamp(0, i64::from(u32::MAX)))
 }
 
 impl DayRibbon {
@@ -189,8 +183,7 @@ impl DayRibbon {
 }
 
 fn top(row: usize) -> f64 {
-    let row = u16::try_from(row).unwrap_or(u16::MAX);
-    TOP + LANE * f64::from(row)
+    TOP + LANE * float_from_usize(row)
 }
 
 fn block(step: usize, timed: &Timed, y: f64, name: String, scale: &Scale) -> RibbonBlock {

@@ -4,7 +4,7 @@ use crate::engine::chocolate::{Flow, FlowCurve, Syrup};
 use crate::engine::quantity::{Mass, Share};
 use crate::text::{format, format_options::FormatOptions, name, tr};
 
-/// The flow curve in words: where the syrup stands, and where it seizes.
+/// The flow curve in words: the point of the syrup, and where it seizes.
 #[must_use]
 pub fn flow_curve(syrup: &Syrup, curve: &FlowCurve, options: FormatOptions) -> String {
     format!(
@@ -14,7 +14,7 @@ pub fn flow_curve(syrup: &Syrup, curve: &FlowCurve, options: FormatOptions) -> S
     )
 }
 
-/// Where the syrup stands.
+/// The point of the syrup.
 fn stands(syrup: &Syrup, curve: &FlowCurve, options: FormatOptions) -> String {
     let at = format::temperature(syrup.temperature, options);
     let liquid = on_hundred(curve.here.liquid_on_chocolate, options);

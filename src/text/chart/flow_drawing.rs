@@ -1,14 +1,14 @@
-//! The flow curve laid out for drawing: where each line and word of it stands.
+//! The flow curve laid out for drawing: the position of each line and word.
 
 use std::fmt::Write;
 
 use super::flow_label::{Spot, place};
 use super::flow_scale::{BOTTOM, LEFT, RIGHT, Scale, TOP};
-use crate::engine::chocolate::{Flow, FlowCurve, Handling, Syrup};
+use crate::engine::chocolate::{Consistency, Flow, FlowCurve, Syrup};
 use crate::engine::quantity::Share;
 use crate::text::{format, format_options::FormatOptions, name, tr};
 
-/// A strip of the picture in which a syrup of one kind stands.
+/// A band of the chart for one kind of syrup.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Band {
     /// What a syrup does there: "drizzles".
@@ -17,7 +17,7 @@ pub struct Band {
     pub y: f64,
     /// How high it is.
     pub height: f64,
-    /// Where its name stands; none where there is no room for one.
+    /// The position of its name; none where there is no room for one.
     pub name_y: Option<f64>,
     /// Whether it is one of every other.
     pub shaded: bool,
@@ -76,8 +76,8 @@ pub struct FlowDrawing {
     pub rule: Option<Mark>,
     /// The curve, as the outline of a path.
     pub line: String,
-    /// Where this syrup stands, with its two words.
-    pub here: Spot,
+    /// The point of this syrup, with its two labels.
+    pub current: Spot,
 }
 
 impl FlowDrawing {
@@ -115,7 +115,7 @@ impl FlowDrawing {
             seizes: (below != Some(Share::NONE)).then(|| seizes(below, &scale, options)),
             rule: rule(syrup, &scale, options),
             line: outline(&points),
-            here: here(syrup, curve, &scale, &points, options),
+            current: current(syrup, curve, &scale, &points, options),
         }
     }
 }
@@ -146,7 +146,7 @@ fn outline(points: &[(f64, f64)]) -> String {
 fn bands(scale: &Scale) -> Vec<Band> {
     let mut bands = Vec::new();
     let mut lower = BOTTOM;
-    for (index, handling) in Handling::ALL.into_iter().enumerate() {
+    for (index, handling) in Consistency::ALL.into_iter().enumerate() {
         let upper = handling.below().map_or(TOP, |end| scale.y(end));
         let height = lower - upper;
         if height > 0.0 {
@@ -167,7 +167,7 @@ fn bands(scale: &Scale) -> Vec<Band> {
 /// Where one kind becomes the next, as long as the figures do not touch.
 fn thicknesses(scale: &Scale, options: FormatOptions) -> Vec<Tick> {
     let mut ticks: Vec<Tick> = Vec::new();
-    for end in Handling::ALL.into_iter().filter_map(Handling::below) {
+    for end in Consistency::ALL.into_iter().filter_map(Consistency::below) {
         let at = scale.y(end) + 4.0;
         let inside = at < BOTTOM && at > TOP + 22.0;
         let clear = ticks.last().is_none_or(|before| before.at - at >= 15.0);
@@ -222,7 +222,7 @@ fn rule(syrup: &Syrup, scale: &Scale, options: FormatOptions) -> Option<Mark> {
     })
 }
 
-fn here(
+fn current(
     syrup: &Syrup,
     curve: &FlowCurve,
     scale: &Scale,

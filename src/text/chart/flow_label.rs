@@ -1,11 +1,12 @@
 //! Where the words about the syrup itself stand in the flow curve, so that no line runs through.
 
 use super::flow_scale::{BOTTOM, LEFT, RIGHT, TOP};
+use crate::engine::numerics::float_from_usize;
 
 /// A dot with two short lines of words beside it.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Spot {
-    /// Where the dot stands.
+    /// The position of the dot.
     pub x: f64,
     /// See [`Spot::x`].
     pub y: f64,
@@ -27,7 +28,7 @@ impl Spot {
     }
 }
 
-/// How wide a letter is taken to be, and how far the feet of two lines are apart.
+/// The assumed width of a letter, and the distance of two baselines.
 const LETTER: f64 = 7.2;
 const LINE: f64 = 15.0;
 /// Between dot and words, and between words and line.
@@ -37,8 +38,7 @@ const CLEAR: f64 = 3.0;
 /// Sets the words where the curve does not run through them: above on the right if it can be.
 pub(super) fn place(dot: (f64, f64), lines: [String; 2], curve: &[(f64, f64)]) -> Spot {
     let longest = lines.iter().map(|line| line.chars().count()).max();
-    let letters = u32::try_from(longest.unwrap_or_default()).unwrap_or_default();
-    let width = LETTER * f64::from(letters);
+    let width = LETTER * float_from_usize(longest.unwrap_or_default());
     let (x, y) = dot;
     let beyond = beyond(curve, y);
     let tries = [
@@ -96,7 +96,7 @@ impl Space {
     }
 }
 
-/// Whether the room lies in the picture and neither the dot nor the curve is in it.
+/// Whether the label's space is inside the chart, clear of the dot and the curve.
 fn is_clear(space: Space, dot: (f64, f64), curve: &[(f64, f64)]) -> bool {
     let inside = space.from >= LEFT && space.to <= RIGHT + 2.0;
     let crossed = curve.windows(2).any(|pair| match *pair {

@@ -31,7 +31,7 @@ pub(super) struct Scale {
 }
 
 impl Scale {
-    /// The scales on which a curve can be seen.
+    /// The scales on which a curve is drawn.
     pub(super) fn of(curve: &FlowCurve) -> Self {
         let thinnest = curve
             .points

@@ -20,7 +20,7 @@ pub struct MeltDrawing {
     pub up: Vec<Tick>,
     /// Where all has melted.
     pub melted: Mark,
-    /// Where chocolate and liquid settle.
+    /// The final temperature of chocolate and liquid.
     pub settles: Mark,
     /// How high the curve is there.
     pub settles_y: f64,
@@ -57,7 +57,7 @@ impl MeltDrawing {
     /// See [`MeltDrawing::LEFT`].
     pub const BOTTOM: f64 = BOTTOM;
 
-    /// Lays out where chocolate and liquid settle.
+    /// Lays out the final temperature of chocolate and liquid.
     #[must_use]
     pub fn of(settled: &Melted, options: FormatOptions) -> Self {
         let at = x(settled.temperature.celsius());

@@ -30,5 +30,5 @@ pub use tin_plan::{PlanCircle, TinPlan, tin_plan};
 pub use water_bar::{WaterBar, WaterMark, WaterPiece, WaterRow, water_bar};
 pub use water_ledger::water_ledger;
 
-pub use sentence::begun;
+pub use sentence::capitalized;
 pub(super) use sentence::listed;

@@ -24,7 +24,7 @@ pub struct RiseDrawing {
     /// How high it then is.
     pub up_at: f64,
     /// This dough, as the outline of a path.
-    pub here: String,
+    pub current: String,
     /// The known rise, as the outline of a path.
     pub known: String,
 }
@@ -95,8 +95,9 @@ impl RiseDrawing {
             let minutes = scale.minutes * f64::from(component) / 40.0;
             (minutes, 1.0 + grown * minutes / known.max(0.1))
         });
-        let here = risen.points.iter();
-        let here = here.map(|point: &RisePoint| (point.time.minutes(), point.volume.number()));
+        let current = risen.points.iter();
+        let current =
+            current.map(|point: &RisePoint| (point.time.minutes(), point.volume.number()));
         Self {
             up: volumes(&scale, grown, options),
             across: hours(&scale, options),
@@ -104,7 +105,7 @@ impl RiseDrawing {
             due: scale.x(risen.due.minutes()),
             latest: scale.x(latest),
             up_at: scale.y(1.0 + grown),
-            here: scale.outline(here),
+            current: scale.outline(current),
             known: scale.outline(steady),
         }
     }

@@ -16,7 +16,7 @@ pub(in crate::text) fn listed(components: &[String]) -> Option<String> {
 
 /// Capitalises the first letter.
 #[must_use]
-pub fn begun(text: &str) -> String {
+pub fn capitalized(text: &str) -> String {
     let mut characters = text.chars();
     let first = characters.next().map(char::to_uppercase);
     let first: String = first.into_iter().flatten().collect();

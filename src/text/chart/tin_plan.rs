@@ -1,5 +1,6 @@
 //! The plan of a tin seen from above, as it is drawn, and in words.
 
+use crate::engine::numerics::saturating_u32;
 use crate::engine::quantity::Length;
 use crate::engine::tin::{Between, Layout, Outline};
 use crate::text::{format, format_options::FormatOptions, tr};
@@ -34,7 +35,7 @@ pub struct TinPlan {
     pub says: String,
 }
 
-/// Around the plan, so that the edge's own line is seen.
+/// The margin around the plan, so that the edge's line is visible.
 const AROUND: f64 = 4.0;
 
 impl TinPlan {
@@ -102,7 +103,7 @@ fn mm(length: Length) -> f64 {
 }
 
 fn says(layout: &Layout, options: FormatOptions) -> String {
-    let pieces = u32::try_from(layout.spots.len()).unwrap_or(u32::MAX);
+    let pieces = saturating_u32(layout.spots.len());
     let lie = match (layout.outline, layout.grid) {
         (Outline::Cups(grid), _) => tr!(
             "{first} cups, {second} by {third}",

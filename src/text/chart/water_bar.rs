@@ -18,7 +18,7 @@ pub struct WaterPiece {
     pub from: f64,
     /// How wide it is, in hundredths of the width.
     pub wide: f64,
-    /// Where its letter stands; `None` where there is no room for one.
+    /// The position of its letter; `None` where there is no room for one.
     pub letter_at: Option<f64>,
     /// The letter of its part.
     pub letter: char,
@@ -29,7 +29,7 @@ pub struct WaterPiece {
 /// A mark across the bar.
 #[derive(Clone, Debug, PartialEq)]
 pub struct WaterMark {
-    /// Where it stands, in hundredths of the width.
+    /// Its left edge, in hundredths of the width.
     pub at: f64,
     /// What it says.
     pub says: String,
@@ -44,7 +44,7 @@ pub struct WaterRow {
     pub letter: char,
     /// What becomes of its part.
     pub kind: PartKind,
-    /// Who brought it.
+    /// Its source.
     pub food: String,
     /// How much water that was.
     pub water: String,

@@ -1,6 +1,6 @@
 //! The water ledger in words.
 
-use super::sentence::{begun, listed};
+use super::sentence::{capitalized, listed};
 use crate::engine::formula::{Contributor, Water, WaterLedger};
 use crate::engine::quantity::Mass;
 use crate::text::{format, format_options::FormatOptions, tr};
@@ -8,7 +8,7 @@ use crate::text::{format, format_options::FormatOptions, tr};
 /// How many ingredients are named.
 const NAMED: usize = 3;
 
-/// The water ledger in words: how much, where it sits, who brought it.
+/// The water ledger in words: how much, in which parts, from which ingredients.
 #[must_use]
 pub fn water_ledger(ledger: &WaterLedger, options: FormatOptions) -> String {
     let mass = |mass| format::mass(mass, options);
@@ -43,7 +43,7 @@ fn where_it_sits(ledger: &WaterLedger, options: FormatOptions) -> Option<String>
     .into_iter()
     .flatten()
     .collect();
-    Some(format!("{}.", begun(&listed(&components)?)))
+    Some(format!("{}.", capitalized(&listed(&components)?)))
 }
 
 /// "Most of it is from Water 200 g, Whole milk 88 g, Egg 24 g."
@@ -56,7 +56,7 @@ fn who_brought_it(from: &[Contributor], options: FormatOptions) -> Option<String
     (!named.is_empty()).then(|| tr!("Most of it is from {value}.", value = named.join(tr!(", "))))
 }
 
-/// Each ingredient once, wherever it stands, most water first; flour is left out.
+/// Each ingredient once, whatever its part, most water first; flour is left out.
 fn together(from: &[Contributor]) -> Vec<(&str, Mass)> {
     let mut foods: Vec<(&str, Mass)> = Vec::new();
     for one in from.iter().filter(|one| !one.is_flour) {

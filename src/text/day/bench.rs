@@ -2,23 +2,18 @@
 
 use crate::engine::formula::Formula;
 use crate::engine::quantity::{Minutes, Temperature, TemperatureChange};
-use crate::results::day::{Addition, WeighingDifference, WeighingEffect};
+use crate::results::day::{Addition, TimerState, WeighingDifference, WeighingEffect, timer_state};
 use crate::sheet::Moment;
 use crate::sheet::day::Timer;
 use crate::text::{format, format_options::FormatOptions, name, tr};
 
-/// What is left of a timer: "12 min left", "over for 3 min".
+/// The state of a timer: "12 min left", "over for 3 min".
 #[must_use]
 pub fn timer(timer: &Timer, now: Moment, options: FormatOptions) -> String {
-    let left = timer.left(now);
-    if left > Minutes::ZERO {
-        return tr!("{value} left", value = countdown(left, options));
-    }
-    let gone = now.instant().since(timer.ends.instant());
-    if gone.minutes() < 1.0 {
-        tr!("over now").to_owned()
-    } else {
-        tr!("over for {value}", value = format::minutes(gone, options))
+    match timer_state(timer, now) {
+        TimerState::Running(left) => tr!("{value} left", value = countdown(left, options)),
+        TimerState::JustEnded => tr!("over now").to_owned(),
+        TimerState::Ended(ago) => tr!("over for {value}", value = format::minutes(ago, options)),
     }
 }
 
@@ -44,19 +39,23 @@ pub fn weighing_effect(
         return String::new();
     };
     let differences = effect.differences.iter();
-    let mut said: Vec<String> = differences
+    let mut wording: Vec<String> = differences
         .filter_map(|difference| weighing_difference(difference, formula, options))
         .collect();
     let (asked, got) = (format::share(asked, options), format::share(got, options));
     if asked != got {
-        said.push(tr!(
+        wording.push(tr!(
             "True water comes to {got} instead of {asked}.",
             got = got,
             asked = asked
         ));
     }
-    said.extend(effect.warming.and_then(|by| dough_warming(by, options)));
-    said.join(" ")
+    wording.extend(
+        effect
+            .noticeable_warming()
+            .map(|by| dough_warming(by, options)),
+    );
+    wording.join(" ")
 }
 
 /// "Water is 4 g short."
@@ -67,11 +66,11 @@ fn weighing_difference(
 ) -> Option<String> {
     let food = name::food_short(&formula.line(difference.at)?.food);
     let (asked, got) = (difference.target, difference.actual);
-    let said = format::mass((got - asked).size(), options);
+    let wording = format::mass((got - asked).size(), options);
     Some(if got < asked {
-        tr!("{food} is {said} short.", food = food, said = said)
+        tr!("{food} is {said} short.", food = food, said = wording)
     } else {
-        tr!("{food} is {said} over.", food = food, said = said)
+        tr!("{food} is {said} over.", food = food, said = wording)
     })
 }
 
@@ -97,16 +96,13 @@ pub fn addition(more: &Addition, formula: &Formula, options: FormatOptions) -> S
     }
 }
 
-/// What the masses that were weighed do to the dough temperature; `None` below a tenth of a kelvin.
-fn dough_warming(by: TemperatureChange, options: FormatOptions) -> Option<String> {
-    if by.kelvin().abs() < 0.1 {
-        return None;
-    }
+/// What the masses that were weighed do to the dough temperature.
+fn dough_warming(by: TemperatureChange, options: FormatOptions) -> String {
     let by = format::temperature_change(by, options);
-    Some(tr!(
+    tr!(
         "By that, the temperature of the dough changes by {by}.",
         by = by
-    ))
+    )
 }
 
 /// What the measured dough temperature does to the rise, against the wished one.

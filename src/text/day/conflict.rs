@@ -5,7 +5,7 @@ use crate::engine::plan::{Change, Conflict, Plan};
 use crate::sheet::civil::Zone;
 use crate::text::{format, format_options::FormatOptions, name, tr};
 
-/// What cannot be kept.
+/// The limits that a plan breaks.
 #[must_use]
 pub fn conflict(
     conflict: &Conflict,

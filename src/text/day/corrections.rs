@@ -9,7 +9,7 @@ use crate::results::day::{
     StepCorrections, WhichRise,
 };
 use crate::sheet::civil::Zone;
-use crate::text::error::Trouble;
+use crate::text::error::ErrorText;
 use crate::text::{format, format_options::FormatOptions, name, tr};
 
 /// How much later or earlier a step starts than planned.
@@ -42,22 +42,22 @@ pub fn plan_changes(
     options: FormatOptions,
 ) -> Vec<String> {
     let durations = corrections.durations.iter();
-    let mut said: Vec<String> = durations
+    let mut wording: Vec<String> = durations
         .map(|change| duration_change(change, plan, formula, options))
         .collect();
     let time = |at| format::day_and_clock(at, zone);
-    said.extend(corrections.ready.map(|ready| match ready {
+    wording.extend(corrections.ready.map(|ready| match ready {
         ReadyTime::Moved { planned, now } => tr!(
             "Bread is on the table {now} instead of {then}.",
             now = time(now),
             then = time(planned)
         ),
-        ReadyTime::Kept(planned) => tr!(
+        ReadyTime::OnTime(planned) => tr!(
             "Bread is on the table {then}, as planned.",
             then = time(planned)
         ),
     }));
-    said
+    wording
 }
 
 fn duration_change(
@@ -84,23 +84,23 @@ fn duration_change(
 #[must_use]
 pub fn rise_deviation(corrections: &StepCorrections, options: FormatOptions) -> Vec<String> {
     let dough = corrections.dough;
-    let mut said: Vec<String> = dough
+    let mut wording: Vec<String> = dough
         .map(|(wished, measured)| dough_deviation(wished, measured, options))
         .into_iter()
         .collect();
     let Some(rise) = corrections.rise else {
-        return said;
+        return wording;
     };
-    said.extend(rise_duration(&rise, options));
+    wording.extend(rise_duration(&rise, options));
     if rise.late > Minutes::ZERO {
         let late = format::minutes(rise.late, options);
-        said.push(tr!("It begins {late} later than planned.", late = late));
+        wording.push(tr!("It begins {late} later than planned.", late = late));
     }
     if let Some(place) = rise.chosen {
         let place = format::temperature(place, options);
-        said.push(tr!("It is put where it is {place}.", place = place));
+        wording.push(tr!("It is put where it is {place}.", place = place));
     }
-    said
+    wording
 }
 
 /// "The proof takes 50 min instead of 60 min."; `None` where both read the same.

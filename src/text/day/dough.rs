@@ -1,30 +1,27 @@
 //! The dough beside that of the reference rises, in sentences.
 
 use crate::engine::quantity::{Factor, Share};
-use crate::results::day::Doughs;
+use crate::results::day::{Doughs, RiseSpeed, rise_speed};
 use crate::text::{format, format_options::FormatOptions, tr};
 
 /// How much faster or slower this dough rises, and what in it differs; `None` where it is as fast.
 #[must_use]
 pub fn yeast_activity(doughs: &Doughs, activity: Factor, options: FormatOptions) -> Option<String> {
-    let times = activity.number();
-    if (times - 1.0).abs() < 0.005 {
-        return None;
-    }
-    let by = |times: f64| format::plain(times, 2, options.numbers);
-    let mut said = vec![if times > 1.0 {
-        tr!(
+    let by = |times: Factor| format::plain(times.number(), 2, options.numbers);
+    let speed = match rise_speed(activity) {
+        RiseSpeed::Same => return None,
+        RiseSpeed::Faster(times) => tr!(
             "This dough rises {by} times as fast as the one the known rises are of.",
             by = by(times)
-        )
-    } else {
-        tr!(
+        ),
+        RiseSpeed::Slower(times) => tr!(
             "This dough takes {by} times as long as the one the known rises are of.",
-            by = by(1.0 / times)
-        )
-    }];
-    said.extend(differences(doughs, options));
-    Some(said.join(" "))
+            by = by(times)
+        ),
+    };
+    let mut sentences = vec![speed];
+    sentences.extend(differences(doughs, options));
+    Some(sentences.join(" "))
 }
 
 /// A sentence for yeast, sugar and salt each, where they read differently.

@@ -2,8 +2,9 @@
 
 use super::rise::best_temperature;
 use crate::engine::learn::{Evidence, Learnt, LearntFactor, Observation};
+use crate::engine::numerics::saturating_u32;
 use crate::text::{
-    chart::{begun, listed},
+    chart::{capitalized, listed},
     format,
     format_options::FormatOptions,
     tr,
@@ -17,7 +18,7 @@ pub fn evidence(evidence: &Evidence, options: FormatOptions) -> String {
         1 => tr!("Rests on 1 bake").to_owned(),
         many => tr!("Rests on {value} bakes", value = count(u32::from(many))),
     };
-    let aside = u32::try_from(evidence.left_aside().count()).unwrap_or(u32::MAX);
+    let aside = saturating_u32(evidence.left_aside().count());
     match aside {
         0 => format!("{kept}."),
         1 => tr!(
@@ -35,9 +36,9 @@ pub fn evidence(evidence: &Evidence, options: FormatOptions) -> String {
 /// What was measured in one bake, in a sentence.
 #[must_use]
 pub fn observations(noted: &Observation, options: FormatOptions) -> String {
-    let mut said = Vec::new();
+    let mut wording = Vec::new();
     if let Some(dough) = noted.dough {
-        said.push(tr!(
+        wording.push(tr!(
             "dough at {value}",
             value = format::temperature(dough, options)
         ));
@@ -48,7 +49,7 @@ pub fn observations(noted: &Observation, options: FormatOptions) -> String {
         (tr!("bake"), noted.bake),
     ] {
         if let Some(took) = took {
-            said.push(tr!(
+            wording.push(tr!(
                 "{name} {first}, {second} expected",
                 name = name,
                 first = format::minutes(took.minutes, options),
@@ -61,11 +62,11 @@ pub fn observations(noted: &Observation, options: FormatOptions) -> String {
         (tr!("lost in the oven"), noted.oven_loss),
     ] {
         if let Some(lost) = weighed.and_then(|weighed| weighed.lost()) {
-            said.push(format!("{name} {}", format::share(lost, options)));
+            wording.push(format!("{name} {}", format::share(lost, options)));
         }
     }
-    match listed(&said) {
-        Some(said) => format!("{}.", begun(&said)),
+    match listed(&wording) {
+        Some(wording) => format!("{}.", capitalized(&wording)),
         None => tr!("Nothing was measured.").to_owned(),
     }
 }

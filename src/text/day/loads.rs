@@ -1,6 +1,7 @@
 //! Oven loads in sentences: how far apart they are, and what becomes of the later ones.
 
 use crate::engine::class::OvenPlan;
+use crate::engine::numerics::saturating_u32;
 use crate::engine::quantity::Minutes;
 use crate::results::day::LoadTimes;
 use crate::text::{format, format_options::FormatOptions, tr};
@@ -34,7 +35,7 @@ pub fn loads(times: &LoadTimes, options: FormatOptions) -> String {
 /// A button that takes the class's loads over into the plan.
 #[must_use]
 pub fn class_loads(class: &OvenPlan, options: FormatOptions) -> String {
-    let loads = u32::try_from(class.loads.len()).unwrap_or(u32::MAX);
+    let loads = saturating_u32(class.loads.len());
     let loaves = format::count(class.loaves.get(), options);
     match loads {
         1 => tr!(

@@ -1,44 +1,45 @@
 //! The log in sentences: bakes imported from a file, photos, a bake of another formula.
 
+use crate::engine::numerics::saturating_u32;
 use crate::sheet::day::LogImport;
 use crate::text::format_options::FormatOptions;
 use crate::text::{format, tr};
 
-/// What came of bakes that were taken in, and of so many photos that had no room.
+/// The report of an import: the bakes, and the number of photos without room.
 #[must_use]
-pub fn taken_in(taken: &LogImport, photos_left: u32, options: FormatOptions) -> Vec<String> {
+pub fn log_imported(imported: &LogImport, photos_left: u32, options: FormatOptions) -> Vec<String> {
     let count = |number: u32| format::count(number, options);
-    let added = u32::try_from(taken.added.len()).unwrap_or(u32::MAX);
-    let mut said = vec![match added {
+    let added = saturating_u32(imported.added.len());
+    let mut wording = vec![match added {
         0 => tr!("No bake of this file is new here.").to_owned(),
         1 => tr!("One bake was taken in.").to_owned(),
         many => tr!("{many} bakes were taken in.", many = count(many)),
     }];
-    match taken.there {
+    match imported.there {
         0 => {}
-        1 => said.push(tr!("One was there already, and is left as it is.").to_owned()),
-        many => said.push(tr!(
+        1 => wording.push(tr!("One was there already, and is left as it is.").to_owned()),
+        many => wording.push(tr!(
             "{many} were there already, and are left as they are.",
             many = count(many)
         )),
     }
-    match taken.no_room {
+    match imported.no_room {
         0 => {}
-        1 => said.push(tr!("One older bake was left out: the log is full.").to_owned()),
-        many => said.push(tr!(
+        1 => wording.push(tr!("One older bake was left out: the log is full.").to_owned()),
+        many => wording.push(tr!(
             "{many} older bakes were left out: the log is full.",
             many = count(many)
         )),
     }
     match photos_left {
         0 => {}
-        1 => said.push(tr!("One photo was left out: there is no room for more.").to_owned()),
-        many => said.push(tr!(
+        1 => wording.push(tr!("One photo was left out: there is no room for more.").to_owned()),
+        many => wording.push(tr!(
             "{many} photos were left out: there is no room for more.",
             many = count(many)
         )),
     }
-    said
+    wording
 }
 
 /// What a photo is called for those who do not see it.
@@ -47,13 +48,13 @@ pub fn photo_of(name: &str, date: &str) -> String {
     tr!("Photo of “{name}”, baked {date}", name = name, date = date)
 }
 
-/// A photo is kept.
+/// A photo is saved.
 #[must_use]
 pub fn photo_kept() -> &'static str {
     tr!("The photo is kept with the bake, drawn small, on this device only.")
 }
 
-/// A photo was taken away.
+/// A photo was removed.
 #[must_use]
 pub fn photo_gone() -> &'static str {
     tr!("The photo is gone.")

@@ -22,8 +22,8 @@ pub use dough::yeast_activity;
 pub use learnt::{evidence, learnt_figures, observations, oven, trust};
 pub use loads::{bake_difference, class_loads, loads};
 pub use log::{
-    not_a_picture, other_bake, photo_gone, photo_kept, photo_of, photo_too_large, photos_full,
-    picture_broken, taken_in,
+    log_imported, not_a_picture, other_bake, photo_gone, photo_kept, photo_of, photo_too_large,
+    photos_full, picture_broken,
 };
 pub use path::{bulk, path_working, rise_working};
 pub use rise::{basis, preferment_rise, rise_difference, rise_range, signs};

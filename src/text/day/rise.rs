@@ -1,9 +1,9 @@
 //! Rises in sentences: how long they take, what that is scaled from, what to look for.
 
 use crate::engine::plan::StepKind;
-use crate::engine::quantity::{Minutes, Temperature};
-use crate::engine::rise::{Basis, Cardinal, ReferenceRise, Risen};
-use crate::results::day::PrefermentRise;
+use crate::engine::quantity::Temperature;
+use crate::engine::rise::{Cardinal, ReferenceBasis, ReferenceRise, Risen};
+use crate::results::day::{self, PrefermentRise, RiseDifference};
 use crate::text::{format, format_options::FormatOptions, tr};
 
 /// "52 min to 75 min".
@@ -26,24 +26,19 @@ pub fn basis(anchor: &ReferenceRise, options: FormatOptions) -> String {
     let time = format::minutes(anchor.time, options);
     let at = format::temperature(anchor.at, options);
     match anchor.basis {
-        Basis::Usual => tr!(
-            "Rests on what is usual: {time} at {at}.",
-            time = time,
-            at = at
-        ),
-        Basis::Stated => tr!(
+        ReferenceBasis::Stated => tr!(
             "Rests on what the formula says of itself: {time} at {at}. Nine rises in ten should \
              lie within {value}.",
             time = time,
             at = at,
             value = format::share(anchor.spread, options)
         ),
-        Basis::Bakes(1) => tr!(
+        ReferenceBasis::Bakes(1) => tr!(
             "Rests on one bake of yours: {time} at {at}.",
             time = time,
             at = at
         ),
-        Basis::Bakes(count) => tr!(
+        ReferenceBasis::Bakes(count) => tr!(
             "Rests on {first} bakes of yours: {time} at {at}. Nine in ten lie within {second}.",
             first = format::count(u32::from(count), options),
             time = time,
@@ -57,33 +52,28 @@ pub fn basis(anchor: &ReferenceRise, options: FormatOptions) -> String {
 #[must_use]
 pub fn rise_difference(risen: &Risen, here: Temperature, options: FormatOptions) -> String {
     let anchor = risen.asked.anchor;
-    let (now, then) = (risen.due.minutes(), anchor.time.minutes());
     let (at, here) = (
         format::temperature(anchor.at, options),
         format::temperature(here, options),
     );
-    let by = Minutes::from_minutes((now - then).abs()).unwrap_or(Minutes::ZERO);
-    let differs = format::about_minutes(by, options);
-    if by.minutes() < 1.0 {
-        tr!(
+    match day::rise_difference(risen) {
+        RiseDifference::Same => tr!(
             "With {here} around it the dough takes as long as the known rise at {at}.",
             here = here,
             at = at
-        )
-    } else if now > then {
-        tr!(
+        ),
+        RiseDifference::Longer(by) => tr!(
             "With {here} around it the dough takes {differs} longer than the known rise at {at}.",
             here = here,
-            differs = differs,
+            differs = format::about_minutes(by, options),
             at = at
-        )
-    } else {
-        tr!(
+        ),
+        RiseDifference::Shorter(by) => tr!(
             "With {here} around it the dough takes {differs} less than the known rise at {at}.",
             here = here,
-            differs = differs,
+            differs = format::about_minutes(by, options),
             at = at
-        )
+        ),
     }
 }
 

@@ -14,7 +14,7 @@ pub struct StepLine {
     pub clock: String,
     /// On which day: "Sat 28 March".
     pub day: String,
-    /// What it is called.
+    /// Its name.
     pub name: String,
     /// How long, and how much of it is work.
     pub lasts: String,

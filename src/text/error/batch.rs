@@ -1,12 +1,12 @@
 //! What keeps a batch from being worked out, in words.
 
-use super::Trouble;
+use super::ErrorText;
 use super::reported::off_scale;
 use crate::engine::batch::BatchError;
 use crate::engine::quantity::NoSuchDivision;
 use crate::text::{format, format_options::FormatOptions, tr};
 
-impl Trouble for BatchError {
+impl ErrorText for BatchError {
     fn sentence(&self, options: FormatOptions) -> String {
         match self {
             Self::NoFlour => tr!(
@@ -48,7 +48,7 @@ impl Trouble for BatchError {
     }
 }
 
-impl Trouble for NoSuchDivision {
+impl ErrorText for NoSuchDivision {
     fn sentence(&self, options: FormatOptions) -> String {
         super::reported::no_such_division(options)
     }

@@ -1,12 +1,12 @@
 //! What keeps a filling or a syrup from being worked out, in words.
 
-use super::Trouble;
+use super::ErrorText;
 use super::reported::off_scale;
 use crate::engine::chocolate::ChocolateError;
 use crate::results::chocolate::SetError;
 use crate::text::{format, format_options::FormatOptions, tr};
 
-impl Trouble for ChocolateError {
+impl ErrorText for ChocolateError {
     fn sentence(&self, options: FormatOptions) -> String {
         let thick = |viscosity| format::viscosity(viscosity, options);
         match self {
@@ -51,7 +51,7 @@ impl Trouble for ChocolateError {
     }
 }
 
-impl Trouble for SetError {
+impl ErrorText for SetError {
     fn sentence(&self, options: FormatOptions) -> String {
         match self {
             Self::Chocolate(error) => error.sentence(options),

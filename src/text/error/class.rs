@@ -1,6 +1,6 @@
 //! What keeps tins, nutrition, shopping and a class from being worked out, in words.
 
-use super::Trouble;
+use super::ErrorText;
 use super::reported::off_scale;
 use crate::engine::class::ClassError;
 use crate::engine::nutrition::NutritionError;
@@ -8,7 +8,7 @@ use crate::engine::shopping::ShoppingError;
 use crate::engine::tin::TinError;
 use crate::text::{format, format_options::FormatOptions, tr};
 
-impl Trouble for TinError {
+impl ErrorText for TinError {
     fn sentence(&self, options: FormatOptions) -> String {
         match self {
             Self::NoSides => tr!(
@@ -34,7 +34,7 @@ impl Trouble for TinError {
     }
 }
 
-impl Trouble for NutritionError {
+impl ErrorText for NutritionError {
     fn sentence(&self, options: FormatOptions) -> String {
         match self {
             Self::MoreThanWater { lost, water } => tr!(
@@ -50,7 +50,7 @@ impl Trouble for NutritionError {
     }
 }
 
-impl Trouble for ShoppingError {
+impl ErrorText for ShoppingError {
     fn sentence(&self, _: FormatOptions) -> String {
         match self {
             Self::EmptyPack { name } => {
@@ -64,7 +64,7 @@ impl Trouble for ShoppingError {
     }
 }
 
-impl Trouble for ClassError {
+impl ErrorText for ClassError {
     fn sentence(&self, options: FormatOptions) -> String {
         match self {
             Self::Batch(error) => error.sentence(options),

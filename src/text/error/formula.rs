@@ -1,10 +1,10 @@
 //! What keeps a formula from answering, in words.
 
-use super::Trouble;
+use super::ErrorText;
 use crate::engine::formula::FormulaError;
 use crate::text::{format, format_options::FormatOptions, tr};
 
-impl Trouble for FormulaError {
+impl ErrorText for FormulaError {
     #[allow(clippy::too_many_lines, reason = "one arm for each trouble")]
     fn sentence(&self, options: FormatOptions) -> String {
         match self {

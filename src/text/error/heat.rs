@@ -1,11 +1,11 @@
-//! What stands in the way of an answer about heat, in words.
+//! Messages for errors of heat.
 
-use super::Trouble;
+use super::ErrorText;
 use super::reported::off_scale;
 use crate::engine::heat::HeatError;
 use crate::text::{format, format_options::FormatOptions, tr};
 
-impl Trouble for HeatError {
+impl ErrorText for HeatError {
     #[allow(clippy::too_many_lines, reason = "one arm for each trouble")]
     fn sentence(&self, options: FormatOptions) -> String {
         let degrees = |temperature| format::temperature(temperature, options);

@@ -1,10 +1,10 @@
-//! Trouble with ingredients, in words.
+//! Messages for errors of ingredients.
 
-use super::Trouble;
+use super::ErrorText;
 use crate::engine::ingredients::UnknownIngredient;
 use crate::text::{format_options::FormatOptions, tr};
 
-impl Trouble for UnknownIngredient {
+impl ErrorText for UnknownIngredient {
     fn sentence(&self, _: FormatOptions) -> String {
         tr!(
             "Ingredient number {value} is not in this larder. Bring the app up to date, or choose \

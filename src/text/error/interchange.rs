@@ -1,11 +1,12 @@
 //! Messages for recipes that cannot be imported and codes that cannot be drawn.
 
-use super::Trouble;
+use super::ErrorText;
 use super::reported::megabytes;
+use crate::engine::numerics::saturating_u32;
 use crate::storage::interchange::{RecipeError, SquareCodeError, Unread};
 use crate::text::{format, format_options::FormatOptions, name, tr};
 
-impl Trouble for RecipeError {
+impl ErrorText for RecipeError {
     fn sentence(&self, options: FormatOptions) -> String {
         match self {
             Self::TooLarge { bytes, most } => tr!(
@@ -36,20 +37,20 @@ impl Trouble for RecipeError {
     }
 }
 
-impl Trouble for SquareCodeError {
+impl ErrorText for SquareCodeError {
     fn sentence(&self, options: FormatOptions) -> String {
         match self {
             Self::TooLong { bytes, most } => tr!(
                 "The link has {first} characters, and a code that phones still read holds {second}.",
-                first = format::count(u32::try_from(*bytes).unwrap_or(u32::MAX), options),
-                second = format::count(u32::try_from(*most).unwrap_or(u32::MAX), options)
+                first = format::count(saturating_u32(*bytes), options),
+                second = format::count(saturating_u32(*most), options)
             ),
             Self::Empty => tr!("There is nothing to draw a code of.").to_owned(),
         }
     }
 }
 
-impl Trouble for Unread {
+impl ErrorText for Unread {
     fn sentence(&self, _: FormatOptions) -> String {
         match self {
             Self::NoAmount => tr!("It gives no amount, so it was left out.").to_owned(),

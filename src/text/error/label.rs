@@ -1,10 +1,10 @@
-//! What keeps an ingredient of the user's own from being taken, in words.
+//! Messages for errors of an own ingredient's label.
 
-use super::Trouble;
+use super::ErrorText;
 use crate::engine::ingredients::{LabelError, OwnFood};
 use crate::text::{format, format_options::FormatOptions, name, tr};
 
-impl Trouble for LabelError {
+impl ErrorText for LabelError {
     #[allow(clippy::too_many_lines, reason = "one arm for each trouble")]
     fn sentence(&self, options: FormatOptions) -> String {
         let share = |share| format::share(share, options);

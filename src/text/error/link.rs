@@ -1,11 +1,11 @@
 //! Messages for links that cannot be opened.
 
-use super::Trouble;
+use super::ErrorText;
 use super::reported::number_outside;
 use crate::storage::link::LinkError;
 use crate::text::{format_options::FormatOptions, tr};
 
-impl Trouble for LinkError {
+impl ErrorText for LinkError {
     #[allow(clippy::too_many_lines, reason = "one arm for each trouble")]
     fn sentence(&self, options: FormatOptions) -> String {
         match self {

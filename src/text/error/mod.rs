@@ -18,4 +18,4 @@ mod record;
 mod reported;
 mod rise;
 
-pub use reported::Trouble;
+pub use reported::ErrorText;

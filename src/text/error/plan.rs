@@ -1,16 +1,17 @@
-//! What stands in the way of a plan, in words.
+//! Messages for errors of a plan.
 
-use super::Trouble;
+use super::ErrorText;
+use crate::engine::numerics::saturating_u32;
 use crate::engine::plan::PlanError;
 use crate::text::{format, format_options::FormatOptions, tr};
 
-impl Trouble for PlanError {
+impl ErrorText for PlanError {
     fn sentence(&self, options: FormatOptions) -> String {
         match self {
             Self::NoSteps => tr!("Every step has been left out. Put one back.").to_owned(),
             Self::TooManySteps { most } => tr!(
                 "There are more than {value} steps. Leave some out.",
-                value = format::count(u32::try_from(*most).unwrap_or(u32::MAX), options)
+                value = format::count(saturating_u32(*most), options)
             ),
             Self::NoSuchInput { .. } => tr!(
                 "A step waits for one that is no longer there. Put it back, or leave this one out."

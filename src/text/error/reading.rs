@@ -1,6 +1,6 @@
 //! Messages for text that cannot be read as a number.
 
-use super::Trouble;
+use super::ErrorText;
 use crate::text::{
     format,
     format_options::{FormatOptions, NumberStyle},
@@ -8,7 +8,7 @@ use crate::text::{
     tr,
 };
 
-impl Trouble for ReadError {
+impl ErrorText for ReadError {
     #[allow(clippy::too_many_lines, reason = "one arm for each trouble")]
     fn sentence(&self, options: FormatOptions) -> String {
         match self {
@@ -92,7 +92,7 @@ fn kind(measure: Measure) -> &'static str {
     }
 }
 
-/// Gives an example of each kind.
+/// Returns an example of each kind.
 fn how_to_type(measure: Measure) -> &'static str {
     match measure {
         Measure::Mass => tr!("Type the number alone, or with g, kg, oz or lb."),

@@ -1,11 +1,11 @@
-//! What is wrong with a file or with what was kept, in words.
+//! Messages for errors of files and records.
 
-use super::Trouble;
+use super::ErrorText;
 use super::reported::number_outside;
 use crate::storage::record::{Expected, RecordError, RecordFault};
 use crate::text::{format_options::FormatOptions, tr};
 
-impl Trouble for RecordError {
+impl ErrorText for RecordError {
     fn sentence(&self, options: FormatOptions) -> String {
         let fault = self.fault.sentence(options);
         if self.path.is_empty() {
@@ -25,7 +25,7 @@ fn mend() -> &'static str {
     tr!("Mend that place in the file, or open an untouched copy.")
 }
 
-impl Trouble for RecordFault {
+impl ErrorText for RecordFault {
     #[allow(clippy::too_many_lines, reason = "one arm for each trouble")]
     fn sentence(&self, options: FormatOptions) -> String {
         match self {

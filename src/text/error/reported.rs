@@ -1,11 +1,12 @@
 //! The trait of errors that have a message.
 
+use crate::engine::numerics::float_from_usize;
 use crate::engine::quantity::{Division, OutOfRange};
 use crate::text::{format, format_options::FormatOptions, tr};
 
 /// An error with a message for the user.
-pub trait Trouble {
-    /// Says what is wrong and what to do, in one sentence or a few, each with a full stop.
+pub trait ErrorText {
+    /// Returns what is wrong and what to do, in one sentence or a few, each with a full stop.
     fn sentence(&self, options: FormatOptions) -> String;
 }
 
@@ -45,7 +46,7 @@ pub(super) fn number_outside(what: &str, out: &OutOfRange, options: FormatOption
 
 /// Formats a file size in megabytes.
 pub(super) fn megabytes(bytes: usize, options: FormatOptions) -> String {
-    let bytes = u32::try_from(bytes).map_or(f64::from(u32::MAX), f64::from);
+    let bytes = float_from_usize(bytes);
     format!(
         "{}\u{A0}MB",
         format::significant(bytes / 1e6, 2, options.numbers)

@@ -1,11 +1,11 @@
-//! What stands in the way of an answer about a rise, in words.
+//! Messages for errors of a rise.
 
-use super::Trouble;
+use super::ErrorText;
 use super::reported::off_scale;
 use crate::engine::rise::RiseError;
 use crate::text::{format, format_options::FormatOptions, tr};
 
-impl Trouble for RiseError {
+impl ErrorText for RiseError {
     fn sentence(&self, options: FormatOptions) -> String {
         let degrees = |at| format::temperature(at, options);
         match self {

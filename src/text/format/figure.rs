@@ -2,7 +2,7 @@
 
 use crate::text::{format_options::NumberStyle, language::text, tr_noop};
 
-/// Stands where a number cannot be had; the sentence beside it says why.
+/// Replaces a number that cannot be worked out; the sentence beside it says why.
 pub(super) const NOT_KNOWN: &str = tr_noop!("not known");
 
 /// A true minus sign.
@@ -11,7 +11,7 @@ pub(super) const MINUS: char = '\u{2212}';
 /// Four digits stand together; from five on, thousands are set apart.
 const GROUPED_FROM: usize = 5;
 
-/// What sums and binary digits may have taken from a half.
+/// The error that sums in binary digits may have at a half.
 const NOISE: f64 = 5e-10;
 
 /// The most decimals printed.

@@ -11,7 +11,7 @@ use crate::text::{
     unit::{HeightUnit, TemperatureUnit, ThicknessUnit},
 };
 
-/// From here on minutes are told in hours.
+/// From here on minutes are written in hours.
 const HOURS_FROM: f64 = 90.0;
 
 /// A time: "50 min", "1 h 52 min", "6 h".
@@ -157,7 +157,7 @@ pub fn box_degrees(change: TemperatureChange, options: FormatOptions) -> String 
     super::boxed::boxed(options.units.temperature.degrees_of(change), 1, options)
 }
 
-/// What stands behind a warming rate.
+/// The unit of a warming rate.
 #[must_use]
 pub const fn rate_symbol(unit: TemperatureUnit) -> &'static str {
     match unit {

@@ -1,4 +1,4 @@
-//! Each kind of quantity with the digits it deserves, its unit behind.
+//! Each kind of quantity with its number of digits and its unit.
 
 use super::figure::{digits, figure, plain, significant};
 use crate::engine::quantity::{Division, Factor, Mass, Share, Temperature, Viscosity};
@@ -8,7 +8,7 @@ use crate::text::{
     unit::{MassUnit, OUNCES_IN_POUND, TemperatureUnit},
 };
 
-/// Stands between a figure and its unit, so that no line ends between them.
+/// Separates a figure and its unit without a line break.
 pub(super) const GAP: char = '\u{A0}';
 
 /// From here on grams are printed as kilograms, to the gram.

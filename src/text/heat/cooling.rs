@@ -88,7 +88,7 @@ fn lower(sentence: &str) -> String {
     format!("{first}{}", characters.as_str())
 }
 
-/// How long it may stay on the bench.
+/// Its longest time on the bench.
 #[must_use]
 pub fn bench_at_most(advice: &CoolingAdvice, options: FormatOptions) -> String {
     match advice.bench_at_most {

@@ -4,45 +4,42 @@ use super::names::{self, standing_names};
 use super::step::step;
 use crate::engine::heat::{DoughRemedy, DoughTemperature, LiquidAnswer, OutOfReach};
 use crate::engine::quantity::Temperature;
-use crate::results::heat::MixerLoad;
+use crate::results::heat::{DoughOffset, MixerLoad, NamedRemedies, dough_offset, named_remedies};
 use crate::text::{
-    Advice, chart::begun, format, format_options::FormatOptions, language::text, tr, tr_noop,
+    Advice, chart::capitalized, format, format_options::FormatOptions, language::text, tr, tr_noop,
 };
 
 /// A bowl in the morning and what is wanted of it.
 #[derive(Clone, Copy, Debug)]
 pub struct Morning<'m> {
     /// The bowl.
-    pub bowlful: &'m MixerLoad,
+    pub load: &'m MixerLoad,
     /// What is wanted.
     pub wanted: Temperature,
-    /// What else brings it there with the liquid at its best; `None` until that is worked out.
+    /// The remedies with the liquid at its best; `None` until they are worked out.
     pub remedies: Option<&'m [DoughRemedy]>,
-    /// How numbers are told.
+    /// The format of numbers.
     pub options: FormatOptions,
 }
 
 const SOURCE: &str = tr_noop!("balance of heat, Choi and Okos 1986; friction: common practice");
 
-/// How many ways out are named in one sentence.
-const NAMED: usize = 2;
-
 /// What the liquids are called.
 #[must_use]
-pub fn liquid_name(bowlful: &MixerLoad) -> String {
-    names::liquid_name(bowlful)
+pub fn liquid_name(load: &MixerLoad) -> String {
+    names::liquid_name(load)
 }
 
-/// What the liquid can do for the dough: how warm it must be, or that it cannot, and what else can.
+/// The temperature that the liquid needs; where none reaches the target, the remedies.
 #[must_use]
 pub fn liquid(answer: &LiquidAnswer, morning: Morning) -> Advice {
     let degrees = |at| format::temperature(at, morning.options);
-    let name = names::liquid_name(morning.bowlful);
+    let name = names::liquid_name(morning.load);
     match answer {
         LiquidAnswer::At { liquid, .. } => Advice {
             means: tr!(
                 "{first} at {second}.",
-                first = begun(&name),
+                first = capitalized(&name),
                 second = degrees(*liquid)
             )
             .into(),
@@ -90,58 +87,57 @@ fn out_of_reach(out: &OutOfReach, name: &str, morning: Morning) -> Advice {
     }
 }
 
-/// What else can be done, in one sentence.
+/// The remedies, in one sentence.
 fn ways_out(remedies: &[DoughRemedy], morning: Morning) -> String {
-    let standing = standing_names(morning.bowlful).unwrap_or_default();
-    let said = |remedy: &DoughRemedy| step(remedy.step, &standing, morning.options);
-    let enough: Vec<String> = remedies
-        .iter()
-        .filter(|remedy| remedy.enough)
-        .take(NAMED)
-        .map(said)
-        .collect();
-    if !enough.is_empty() {
-        return begun(&format!("{}.", enough.join(tr!(", or "))));
+    let standing = standing_names(morning.load).unwrap_or_default();
+    let joined = |remedies: Vec<DoughRemedy>, between: &str| {
+        let steps = remedies.iter();
+        let steps: Vec<String> = steps
+            .map(|remedy| step(remedy.step, &standing, morning.options))
+            .collect();
+        steps.join(between)
+    };
+    match named_remedies(remedies) {
+        NamedRemedies::Enough(enough) => capitalized(&format!("{}.", joined(enough, tr!(", or ")))),
+        NamedRemedies::Together(together) => tr!(
+            "{first}; one by itself is not enough. {second}",
+            first = capitalized(&joined(together, tr!(", and "))),
+            second = tr!("Or let it rise longer at the temperature it has.")
+        ),
+        NamedRemedies::None => {
+            tr!("Choose another dough temperature, or wait until the room is another.").to_owned()
+        }
     }
-    let together: Vec<String> = remedies.iter().take(NAMED).map(said).collect();
-    if together.is_empty() {
-        return tr!("Choose another dough temperature, or wait until the room is another.")
-            .to_owned();
-    }
-    tr!(
-        "{first}; one by itself is not enough. {second}",
-        first = begun(&together.join(tr!(", and "))),
-        second = tr!("Or let it rise longer at the temperature it has.")
-    )
 }
 
-/// What is left over when all in the bowl is as warm as is wanted.
+/// The temperature of the dough, and how far it is from the wanted one.
 #[must_use]
-pub fn balance_sum(came: &DoughTemperature, wanted: Temperature, options: FormatOptions) -> String {
-    let off = came.temperature - wanted;
-    let (came, wanted) = (
-        format::temperature(came.temperature, options),
+pub fn balance_sum(
+    dough: &DoughTemperature,
+    wanted: Temperature,
+    options: FormatOptions,
+) -> String {
+    let offset = dough_offset(dough.temperature, wanted);
+    let (dough, wanted) = (
+        format::temperature(dough.temperature, options),
         format::temperature(wanted, options),
     );
-    let off_by = format::degrees_off(off, options);
-    if off.kelvin().abs() < 0.05 {
-        tr!(
+    match offset {
+        DoughOffset::AsWanted => tr!(
             "Together they make a dough of {came}, as wanted.",
-            came = came
-        )
-    } else if off.kelvin() < 0.0 {
-        tr!(
+            came = dough
+        ),
+        DoughOffset::Below(by) => tr!(
             "Together they make a dough of {came}: {off_by} below the {wanted} wanted.",
-            came = came,
-            off_by = off_by,
+            came = dough,
+            off_by = format::degrees_off(by, options),
             wanted = wanted
-        )
-    } else {
-        tr!(
+        ),
+        DoughOffset::Above(by) => tr!(
             "Together they make a dough of {came}: {off_by} above the {wanted} wanted.",
-            came = came,
-            off_by = off_by,
+            came = dough,
+            off_by = format::degrees_off(by, options),
             wanted = wanted
-        )
+        ),
     }
 }

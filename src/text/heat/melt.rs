@@ -1,8 +1,9 @@
-//! Chocolate and hot liquid: where they settle, and what melts the lumps.
+//! Chocolate and hot liquid: their final temperature, and what melts the lumps.
 
 use crate::engine::chocolate::{Lumps, MeltRemedy, Melted};
 use crate::text::{
-    Advice, chart::begun, format, format_options::FormatOptions, language::text, name, tr, tr_noop,
+    Advice, chart::capitalized, format, format_options::FormatOptions, language::text, name, tr,
+    tr_noop,
 };
 
 const SOURCE: &str = tr_noop!(
@@ -10,7 +11,7 @@ const SOURCE: &str = tr_noop!(
                       solid fat: Chaiseri and Dimick 1989 (from memory)"
 );
 
-/// Where they settle, and what to do about lumps.
+/// Their final temperature, and what to do about lumps.
 #[must_use]
 pub fn melted(melted: &Melted, remedies: &[MeltRemedy], options: FormatOptions) -> Advice {
     let at = format::temperature(melted.temperature, options);
@@ -24,15 +25,15 @@ pub fn melted(melted: &Melted, remedies: &[MeltRemedy], options: FormatOptions) 
             lumps = lumps
         ),
     };
-    let ways: Vec<String> = remedies
+    let steps: Vec<String> = remedies
         .iter()
         .map(|remedy| melt_remedy(remedy, options))
         .collect();
-    let to_do = if ways.is_empty() {
+    let to_do = if steps.is_empty() {
         tr!("Pour all of it at once, let it stand two minutes, then stir from the middle.")
             .to_owned()
     } else {
-        format!("{}.", begun(&ways.join(tr!(", or "))))
+        format!("{}.", capitalized(&steps.join(tr!(", or "))))
     };
     Advice {
         means: means.into(),

@@ -1,4 +1,4 @@
-//! Heat told in sentences: what comes out, what is in the way, what to do, with numbers.
+//! Heat in sentences: results, obstacles and remedies, with numbers.
 
 mod bake;
 mod before;

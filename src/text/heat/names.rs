@@ -1,17 +1,17 @@
 //! Who is in the bowl, by name.
 
 use crate::engine::formula::Formula;
-use crate::engine::heat::Handling;
+use crate::engine::heat::LiquidUse;
 use crate::results::heat::{HeatSource, LoadSource, MixerLoad};
 use crate::text::{chart::listed, tr};
 
 /// The liquids whose temperature can be chosen: "whole milk", or "liquid" where there are several.
-pub(super) fn liquid_name(bowlful: &MixerLoad) -> String {
-    let liquids = bowlful
+pub(super) fn liquid_name(load: &MixerLoad) -> String {
+    let liquids = load
         .dough
         .items
         .iter()
-        .filter(|item| matches!(item.handling, Handling::Water | Handling::Liquid));
+        .filter(|item| matches!(item.handling, LiquidUse::Water | LiquidUse::Liquid));
     let mut names: Vec<String> = liquids
         .map(|item| item.component.of.to_lowercase())
         .collect();
@@ -24,12 +24,12 @@ pub(super) fn liquid_name(bowlful: &MixerLoad) -> String {
 
 /// The pastes and preferments that can stand out: "Scald and Night dough"; `None` without any.
 #[must_use]
-pub fn standing_names(bowlful: &MixerLoad) -> Option<String> {
-    let standing = bowlful
+pub fn standing_names(load: &MixerLoad) -> Option<String> {
+    let standing = load
         .dough
         .items
         .iter()
-        .filter(|item| matches!(item.handling, Handling::Standing(_)));
+        .filter(|item| matches!(item.handling, LiquidUse::Standing(_)));
     let names: Vec<String> = standing
         .map(|item| item.component.of.clone().into_owned())
         .collect();
@@ -38,15 +38,15 @@ pub fn standing_names(bowlful: &MixerLoad) -> Option<String> {
 
 /// Who brings heat or takes it.
 #[must_use]
-pub fn giver(giver: HeatSource, formula: &Formula, bowlful: &MixerLoad) -> String {
+pub fn giver(giver: HeatSource, formula: &Formula, load: &MixerLoad) -> String {
     match giver {
         HeatSource::Part(part) => {
             let own = formula.parts.get(part);
             own.map(|own| own.name.clone()).unwrap_or_default()
         }
         HeatSource::Flour => tr!("flour").to_owned(),
-        HeatSource::Liquid => liquid_name(bowlful),
-        HeatSource::Rest => rest(bowlful),
+        HeatSource::Liquid => liquid_name(load),
+        HeatSource::Rest => rest(load),
         HeatSource::Bowl => tr!("bowl").to_owned(),
         HeatSource::Hydration => tr!("flour taking up water").to_owned(),
         HeatSource::Mixer => tr!("mixer").to_owned(),
@@ -54,14 +54,14 @@ pub fn giver(giver: HeatSource, formula: &Formula, bowlful: &MixerLoad) -> Strin
 }
 
 /// The one other thing there is, or "the rest".
-fn rest(bowlful: &MixerLoad) -> String {
-    let others = bowlful
+fn rest(load: &MixerLoad) -> String {
+    let others = load
         .dough
         .items
         .iter()
-        .zip(&bowlful.from)
+        .zip(&load.from)
         .filter(|(item, from)| {
-            matches!(from, LoadSource::Line(_)) && matches!(item.handling, Handling::AsItIs)
+            matches!(from, LoadSource::Line(_)) && matches!(item.handling, LiquidUse::AsItIs)
         });
     let names: Vec<String> = others
         .map(|(item, _)| item.component.of.to_lowercase())

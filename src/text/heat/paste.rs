@@ -1,8 +1,9 @@
 //! The paste: whether it gets hot enough, and what to do where it does not.
 
-use crate::engine::heat::{CookedFlour, CookedPaste, Limit, PasteRemedy};
+use crate::engine::heat::{CookedFlour, CookedPaste, PasteLimit, PasteRemedy};
 use crate::text::{
-    Advice, chart::begun, format, format_options::FormatOptions, language::text, name, tr, tr_noop,
+    Advice, chart::capitalized, format, format_options::FormatOptions, language::text, name, tr,
+    tr_noop,
 };
 
 const SOURCE: &str =
@@ -25,7 +26,7 @@ pub fn paste(cooked: &CookedPaste, options: FormatOptions) -> Advice {
             source: text(SOURCE).into(),
         };
     }
-    let ways: Vec<String> = cooked
+    let steps: Vec<String> = cooked
         .remedies
         .iter()
         .map(|remedy| paste_remedy(remedy, options))
@@ -37,7 +38,7 @@ pub fn paste(cooked: &CookedPaste, options: FormatOptions) -> Advice {
             share = share
         )
         .into(),
-        to_do: format!("{}.", begun(&ways.join(tr!(", or ")))).into(),
+        to_do: format!("{}.", capitalized(&steps.join(tr!(", or ")))).into(),
         source: text(SOURCE).into(),
     }
 }
@@ -75,15 +76,15 @@ pub fn flour_cooks(flour: &CookedFlour, options: FormatOptions) -> String {
     let cooks = flour.grain.cooks();
     let range = format::temperature_range(cooks.begins, cooks.ends, options);
     let why = match flour.limit {
-        Limit::None => tr!("all of it cooks").to_owned(),
-        Limit::Temperature => tr!("it is not hot enough for the rest").to_owned(),
-        Limit::Water => tr!("there is too little water for the rest").to_owned(),
+        PasteLimit::None => tr!("all of it cooks").to_owned(),
+        PasteLimit::Temperature => tr!("it is not hot enough for the rest").to_owned(),
+        PasteLimit::Water => tr!("there is too little water for the rest").to_owned(),
     };
     tr!(
         "{first}: {second} cooked. {third} starch cooks at {range}; {why}.",
         first = flour.of,
         second = format::share(flour.cooked, options),
-        third = begun(name::grain(flour.grain)),
+        third = capitalized(name::grain(flour.grain)),
         range = range,
         why = why
     )

@@ -1,10 +1,7 @@
 //! Standing out in the morning: how long each cold part takes, and when that is too long.
 
-use crate::results::heat::Warming;
+use crate::results::heat::{Warming, is_long_standing};
 use crate::text::{format, format_options::FormatOptions, tr};
-
-/// From here on standing is a risk, min.
-const LONG: f64 = 120.0;
 
 /// How one cold part warms: "Scald, from 4 °C: 10 °C after 35 min, 15 °C after 1 h 12 min."
 #[must_use]
@@ -36,14 +33,11 @@ pub fn warming(warming: &Warming, name: &str, options: FormatOptions) -> String 
     )
 }
 
-/// What is said where any of them takes long.
+/// The caution where any of them takes long.
 #[must_use]
 pub fn standing_long(all: &[Warming]) -> Option<&'static str> {
-    let mut times = all.iter().flat_map(|one| &one.times);
-    times
-        .any(|(_, minutes)| minutes.minutes() > LONG)
-        .then_some(tr!(
-            "More than two hours in the room is a risk for milk and eggs, and a preferment goes on \
+    is_long_standing(all).then_some(tr!(
+        "More than two hours in the room is a risk for milk and eggs, and a preferment goes on \
          rising: rather warm the liquid or mix longer."
-        ))
+    ))
 }

@@ -45,7 +45,7 @@ pub fn step(step: DoughStep, standing: &str, options: FormatOptions) -> String {
 /// What to do and what it reaches, as a sentence of its own.
 #[must_use]
 pub fn remedy(remedy: &DoughRemedy, standing: &str, options: FormatOptions) -> String {
-    let step = super::super::chart::begun(&step(remedy.step, standing, options));
+    let step = super::super::chart::capitalized(&step(remedy.step, standing, options));
     let reaches = format::temperature(remedy.reaches, options);
     if remedy.enough {
         tr!(

@@ -1,8 +1,8 @@
 //! `tr!`: a text of the page in the user's language, its values checked by the compiler.
 
-/// A text in the language of the page: `tr!("Weights")` gives `&'static str`.
+/// A text in the language of the page: `tr!("Weights")` is a `&'static str`.
 ///
-/// With values it fills the places in braces and gives a `String`:
+/// With values it fills the placeholders in braces and is a `String`:
 /// `tr!("The paste comes to {hot}.", hot = hot)`. Every place is named and has a value, and every
 /// value a place, in the order in which the places first appear; anything else does not compile.
 macro_rules! tr {
@@ -17,7 +17,7 @@ macro_rules! tr {
     }};
 }
 
-/// Marks a text that stays in English for now and is shown through
+/// Marks a text for translation; it is shown through
 /// [`tr_dynamic`](super::tr_dynamic).
 macro_rules! tr_noop {
     ($text:literal) => {
@@ -56,7 +56,7 @@ pub(crate) const fn check_places(text: &str, names: &[&str]) {
     assert!(known == names.len(), "a value has no place in braces");
 }
 
-/// Which of `names` stands in `text` from `start` to before `end`; their count where none does.
+/// Which of `names` is in `text` from `start` to before `end`; their count where none is.
 #[allow(
     clippy::indexing_slicing,
     reason = "runs in the compiler only, where a panic is a compile error"

@@ -16,7 +16,7 @@ pub fn set_catalogue(catalogue: Option<&'static Catalogue>) {
     CATALOGUE.set(catalogue);
 }
 
-/// Translates a text; gives it back in English where the catalogue lacks it.
+/// Translates a text; returns it in English where the catalogue lacks it.
 #[must_use]
 pub fn text(english: &'static str) -> &'static str {
     CATALOGUE
@@ -37,7 +37,7 @@ pub fn tr_dynamic(english: &str) -> Cow<'_, str> {
 /// Translates a text and fills its places in braces. The values stand in the order in which the
 /// places first appear in the English text.
 ///
-/// A place of the translation that the English text does not have stays empty; the build refuses
+/// A placeholder of the translation that the English text lacks is left empty; the build refuses
 /// such a translation.
 #[must_use]
 pub fn filled(english: &'static str, values: &[&dyn Display]) -> String {
@@ -61,14 +61,15 @@ pub fn filled(english: &'static str, values: &[&dyn Display]) -> String {
     filled
 }
 
-/// Splits a text at its places in braces: what stands before each, and its name; none at the end.
+/// Splits a text at its placeholders in braces: the text before each, and its name; none at the
+/// end.
 fn pieces(text: &str) -> impl Iterator<Item = (&str, Option<&str>)> {
     let mut rest = Some(text);
     std::iter::from_fn(move || {
-        let here = rest?;
-        let Some((before, place)) = here.split_once('{') else {
+        let found = rest?;
+        let Some((before, place)) = found.split_once('{') else {
             rest = None;
-            return Some((here, None));
+            return Some((found, None));
         };
         let Some((name, after)) = place.split_once('}') else {
             rest = Some(place);

@@ -1,31 +1,31 @@
 //! What can be done with a syrup, and how it keeps.
 
-use crate::engine::chocolate::{Flow, Handling, KeepsAs};
+use crate::engine::chocolate::{Consistency, Flow, KeepsAs};
 use crate::text::tr;
 
 /// What a thickness is for.
 #[must_use]
-pub fn handling(handling: Handling) -> &'static str {
+pub fn handling(handling: Consistency) -> &'static str {
     match handling {
-        Handling::RunsThin => tr!("Runs thin"),
-        Handling::Dips => tr!("Dip or brush"),
-        Handling::Drizzles => tr!("Drizzle"),
-        Handling::Pipes => tr!("Pipe"),
-        Handling::Spreads => tr!("Spread"),
-        Handling::Stiff => tr!("Too stiff"),
+        Consistency::RunsThin => tr!("Runs thin"),
+        Consistency::Dips => tr!("Dip or brush"),
+        Consistency::Drizzles => tr!("Drizzle"),
+        Consistency::Pipes => tr!("Pipe"),
+        Consistency::Spreads => tr!("Spread"),
+        Consistency::Stiff => tr!("Too stiff"),
     }
 }
 
 /// What a thickness looks like.
 #[must_use]
-pub fn handling_looks(handling: Handling) -> &'static str {
+pub fn handling_looks(handling: Consistency) -> &'static str {
     match handling {
-        Handling::RunsThin => tr!("runs off like milk and soaks in"),
-        Handling::Dips => tr!("coats what is dipped or brushed"),
-        Handling::Drizzles => tr!("runs from a bag or a spoon in a thread"),
-        Handling::Pipes => tr!("comes from a bag when pressed and keeps its line"),
-        Handling::Spreads => tr!("stays where the knife puts it"),
-        Handling::Stiff => tr!("is too stiff to work"),
+        Consistency::RunsThin => tr!("runs off like milk and soaks in"),
+        Consistency::Dips => tr!("coats what is dipped or brushed"),
+        Consistency::Drizzles => tr!("runs from a bag or a spoon in a thread"),
+        Consistency::Pipes => tr!("comes from a bag when pressed and keeps its line"),
+        Consistency::Spreads => tr!("stays where the knife puts it"),
+        Consistency::Stiff => tr!("is too stiff to work"),
     }
 }
 

@@ -30,7 +30,7 @@ pub fn called(name: &str) -> Cow<'_, str> {
     }
 }
 
-/// What a shape is called, as something lies or stands in the kitchen.
+/// The name of a shape, as a thing in the kitchen.
 #[must_use]
 pub fn shape(shape: Shape) -> &'static str {
     match shape {
@@ -88,7 +88,7 @@ pub fn grain(grain: Grain) -> &'static str {
     }
 }
 
-/// What is to be seen of lumps.
+/// The visible state of lumps.
 #[must_use]
 pub fn lumps(lumps: Lumps) -> &'static str {
     match lumps {

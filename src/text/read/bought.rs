@@ -8,7 +8,7 @@ use crate::text::format_options::FormatOptions;
 /// Reads money: "3", "12,40". The currency is set elsewhere.
 ///
 /// # Errors
-/// [`ReadError`] when the text is no such quantity, or lies outside its range.
+/// [`ReadError`] when the text is no such quantity, or is outside its range.
 pub fn money(text: &str, options: FormatOptions) -> Result<Money, ReadError> {
     let (figure, _) = one_above_zero(text, Measure::Times, options)?;
     Money::from_amount(figure).map_err(|_| ReadError::TooManyDigits { most: 9 })
@@ -17,7 +17,7 @@ pub fn money(text: &str, options: FormatOptions) -> Result<Money, ReadError> {
 /// Reads the tin volume per gram of dough, cm³/g: "3.9".
 ///
 /// # Errors
-/// [`ReadError`] when the text is no such quantity, or lies outside its range.
+/// [`ReadError`] when the text is no such quantity, or is outside its range.
 pub fn room(text: &str, options: FormatOptions) -> Result<SpecificVolume, ReadError> {
     let (figure, _) = one_above_zero(text, Measure::Times, options)?;
     SpecificVolume::from_cubic_centimetres_per_gram(figure).map_err(|out| {

@@ -100,7 +100,7 @@ pub enum ReadError {
     /// A step that no scale has.
     #[error("no such division")]
     NoSuchDivision,
-    /// A word behind the number that is no unit we know.
+    /// A word after the number that is no known unit.
     #[error("unknown unit where {wanted:?} is wanted")]
     UnknownUnit {
         /// What is asked for.

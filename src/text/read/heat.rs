@@ -3,7 +3,7 @@
 use super::number::number;
 use super::quantity::{not_below_zero, one, one_above_zero, outside};
 use super::typed::typed;
-use super::unit_behind::UnitBehind;
+use super::unit_suffix::UnitSuffix;
 use super::{Limit, Measure, ReadError};
 use crate::engine::quantity::{
     Altitude, Length, Minutes, OutOfRange, Pressure, TemperatureChange, WarmingRate,
@@ -16,14 +16,14 @@ use crate::text::{
 /// Reads a time, minutes unless the text has a unit: "50", "1 h 20 min", "1,5 h".
 ///
 /// # Errors
-/// [`ReadError`] when the text is no such quantity, or lies outside its range.
+/// [`ReadError`] when the text is no such quantity, or is outside its range.
 pub fn minutes(text: &str, options: FormatOptions) -> Result<Minutes, ReadError> {
     let mut sum = 0.0;
     let mut unit_before = f64::INFINITY;
     for piece in &not_below_zero(text)? {
         let figure = number(&piece.number, options.numbers)?;
         let in_one =
-            if let UnitBehind::Minutes(in_one) = UnitBehind::wanted(&piece.unit, Measure::Time)? {
+            if let UnitSuffix::Minutes(in_one) = UnitSuffix::wanted(&piece.unit, Measure::Time)? {
                 in_one
             } else {
                 1.0
@@ -40,10 +40,10 @@ pub fn minutes(text: &str, options: FormatOptions) -> Result<Minutes, ReadError>
 /// Reads a thickness, in centimetres or inches unless the text has a unit: "3", "25 mm".
 ///
 /// # Errors
-/// [`ReadError`] when the text is no such quantity, or lies outside its range.
+/// [`ReadError`] when the text is no such quantity, or is outside its range.
 pub fn thickness(text: &str, options: FormatOptions) -> Result<Length, ReadError> {
     let (figure, unit) = one_above_zero(text, Measure::Length, options)?;
-    let in_one = if let UnitBehind::Metres(in_one) = unit {
+    let in_one = if let UnitSuffix::Metres(in_one) = unit {
         in_one
     } else {
         ThicknessUnit::of(options.units).metres()
@@ -55,12 +55,12 @@ pub fn thickness(text: &str, options: FormatOptions) -> Result<Length, ReadError
 /// Reads a height above the sea, in metres or feet unless the text has a unit: "1250", "-300 m".
 ///
 /// # Errors
-/// [`ReadError`] when the text is no such quantity, or lies outside its range.
+/// [`ReadError`] when the text is no such quantity, or is outside its range.
 pub fn altitude(text: &str, options: FormatOptions) -> Result<Altitude, ReadError> {
     let typed = typed(text)?;
     let sign = if typed.minus { -1.0 } else { 1.0 };
     let (figure, unit) = one(typed, Measure::Length, options)?;
-    let in_one = if let UnitBehind::Metres(in_one) = unit {
+    let in_one = if let UnitSuffix::Metres(in_one) = unit {
         in_one
     } else {
         HeightUnit::of(options.units).metres()
@@ -72,10 +72,10 @@ pub fn altitude(text: &str, options: FormatOptions) -> Result<Altitude, ReadErro
 /// Reads a pressure, in hPa unless the text has a unit: "1013", "101.3 kPa".
 ///
 /// # Errors
-/// [`ReadError`] when the text is no such quantity, or lies outside its range.
+/// [`ReadError`] when the text is no such quantity, or is outside its range.
 pub fn pressure(text: &str, options: FormatOptions) -> Result<Pressure, ReadError> {
     let (figure, unit) = one_above_zero(text, Measure::Pressure, options)?;
-    let in_one = if let UnitBehind::Hectopascals(in_one) = unit {
+    let in_one = if let UnitSuffix::Hectopascals(in_one) = unit {
         in_one
     } else {
         1.0
@@ -87,7 +87,7 @@ pub fn pressure(text: &str, options: FormatOptions) -> Result<Pressure, ReadErro
 /// Reads how fast mixing warms a dough, degrees a minute: "1", "0,8".
 ///
 /// # Errors
-/// [`ReadError`] when the text is no such quantity, or lies outside its range.
+/// [`ReadError`] when the text is no such quantity, or is outside its range.
 pub fn warming_rate(text: &str, options: FormatOptions) -> Result<WarmingRate, ReadError> {
     let kelvin = degrees(text, options)?;
     WarmingRate::from_kelvin_per_minute(kelvin)
@@ -97,7 +97,7 @@ pub fn warming_rate(text: &str, options: FormatOptions) -> Result<WarmingRate, R
 /// Reads how much cooler something gets: "2", "3.5 °F".
 ///
 /// # Errors
-/// [`ReadError`] when the text is no such quantity, or lies outside its range.
+/// [`ReadError`] when the text is no such quantity, or is outside its range.
 pub fn degrees_lost(text: &str, options: FormatOptions) -> Result<TemperatureChange, ReadError> {
     let most = 60.0;
     let from = |kelvin: f64| {
@@ -117,7 +117,7 @@ pub fn degrees_lost(text: &str, options: FormatOptions) -> Result<TemperatureCha
 /// Degrees of a scale, as kelvin.
 fn degrees(text: &str, options: FormatOptions) -> Result<f64, ReadError> {
     let (figure, unit) = one_above_zero(text, Measure::Temperature, options)?;
-    let scale = if let UnitBehind::Degrees(scale) = unit {
+    let scale = if let UnitSuffix::Degrees(scale) = unit {
         scale
     } else {
         options.units.temperature

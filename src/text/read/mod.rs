@@ -1,7 +1,7 @@
 //! Reading typed text: text to quantity, or a [`ReadError`].
 //!
 //! Text is read as people write it: a comma or a point, spaces, grouped thousands, fractions,
-//! digits of other scripts, a unit behind the number. Nothing typed can make it fail any other
+//! digits of other scripts, a unit after the number. Nothing typed can make it fail any other
 //! way than with a [`ReadError`], whose sentence is in `text::error`.
 
 mod bought;
@@ -13,7 +13,7 @@ mod optional;
 mod parsed;
 mod quantity;
 mod typed;
-mod unit_behind;
+mod unit_suffix;
 
 pub use bought::{money, room};
 pub use clock::{clock, date_and_clock};

@@ -7,13 +7,13 @@ use crate::text::format_options::NumberStyle;
 /// More digits than any scale, label or pocket calculator shows.
 const MOST_DIGITS: usize = 18;
 
-/// Gives the number, zero or more; may be infinite for 1e999, which every range refuses.
+/// Returns the number, zero or more; may be infinite for 1e999, which every range refuses.
 ///
 /// One comma or point is the decimal mark; where it is not the mark of this device and exactly
 /// three digits follow, it may as well stand for thousands, and the reader is asked.
 ///
 /// # Errors
-/// [`ReadError`] when the text is no such quantity, or lies outside its range.
+/// [`ReadError`] when the text is no such quantity, or is outside its range.
 pub(super) fn number(text: &str, style: NumberStyle) -> Result<f64, ReadError> {
     let digits = text.chars().filter(char::is_ascii_digit);
     if digits.skip_while(|digit| *digit == '0').count() > MOST_DIGITS {
@@ -38,7 +38,7 @@ pub(super) fn number(text: &str, style: NumberStyle) -> Result<f64, ReadError> {
     }
 }
 
-/// What a one-character fraction stands for.
+/// The value of a one-character fraction.
 pub(super) const fn fraction_sign(character: char) -> Option<f64> {
     match character {
         '½' => Some(0.5),
@@ -96,7 +96,7 @@ fn decimal(text: &str, style: NumberStyle) -> Result<String, ReadError> {
         return if grouped {
             Ok(groups.concat())
         } else {
-            Err(trouble(&marks))
+            Err(error(&marks))
         };
     }
     let Some((components, wholes)) = groups.split_last() else {
@@ -118,7 +118,7 @@ fn decimal(text: &str, style: NumberStyle) -> Result<String, ReadError> {
     if self::grouped(earlier, wholes) {
         Ok(point)
     } else {
-        Err(trouble(&marks))
+        Err(error(&marks))
     }
 }
 
@@ -135,7 +135,7 @@ fn grouped(marks: &[char], groups: &[&str]) -> bool {
 }
 
 /// What is wrong with marks that make no number.
-fn trouble(marks: &[char]) -> ReadError {
+fn error(marks: &[char]) -> ReadError {
     if marks.contains(&' ') {
         ReadError::TwoNumbers
     } else {

@@ -6,13 +6,14 @@
 //! Source: W. D. Clinger, "How to read floating point numbers accurately", PLDI 1990, section 3.
 
 use super::ReadError;
+use crate::engine::numerics::float_from_u64;
 
 /// The greatest power of ten that a double holds exactly.
 const EXACT_POWER: i32 = 22;
 /// Powers beyond this give nothing or no end whatever the digits are.
 const LAST_POWER: i32 = 400;
 
-/// Gives the number, zero or more; infinite where it is beyond all numbers.
+/// Returns the number, zero or more; infinite where it is beyond all numbers.
 ///
 /// # Errors
 /// [`ReadError::NotANumber`] for anything but digits, one point, and a power with or without sign.
@@ -35,8 +36,8 @@ pub(super) fn parsed(text: &str) -> Result<f64, ReadError> {
             .saturating_mul(10)
             .saturating_add(u64::from(digit - b'0'));
     }
-    let behind = i32::try_from(components.len()).unwrap_or(LAST_POWER);
-    Ok(times_ten_to(as_double(value), power - behind))
+    let decimals = i32::try_from(components.len()).unwrap_or(LAST_POWER);
+    Ok(times_ten_to(float_from_u64(value), power - decimals))
 }
 
 fn whole_power(text: &str) -> Result<i32, ReadError> {
@@ -63,15 +64,6 @@ fn times_ten_to(value: f64, power: i32) -> f64 {
         left -= EXACT_POWER;
     }
     step(value, left)
-}
-
-/// The nearest double: exact up to 2⁵³.
-fn as_double(value: u64) -> f64 {
-    let [high, low] = [value >> 32, value & 0xffff_ffff].map(|half| {
-        // Each half fits.
-        f64::from(u32::try_from(half).unwrap_or(u32::MAX))
-    });
-    high * 4_294_967_296.0 + low
 }
 
 #[cfg(test)]

@@ -5,7 +5,7 @@ use std::ops::RangeInclusive;
 
 use super::number::number;
 use super::typed::{Piece, Typed, typed};
-use super::unit_behind::UnitBehind;
+use super::unit_suffix::UnitSuffix;
 use super::{Limit, Measure, ReadError};
 use crate::engine::quantity::{Division, Factor, Mass, OutOfRange, Share, Temperature, Viscosity};
 use crate::text::{format_options::FormatOptions, unit::Units};
@@ -16,7 +16,7 @@ const PERCENT: RangeInclusive<f64> = 0.0..=10_000.0;
 /// Reads a weight: "120", "0,5 kg", "4 oz", "1 lb 3 oz".
 ///
 /// # Errors
-/// [`ReadError`] when the text is no such quantity, or lies outside its range.
+/// [`ReadError`] when the text is no such quantity, or is outside its range.
 pub fn mass(text: &str, options: FormatOptions) -> Result<Mass, ReadError> {
     let mut grams = 0.0;
     let mut unit_before = f64::INFINITY;
@@ -24,8 +24,8 @@ pub fn mass(text: &str, options: FormatOptions) -> Result<Mass, ReadError> {
     let several = pieces.len() > 1;
     for piece in &pieces {
         let figure = number(&piece.number, options.numbers)?;
-        let in_one = match UnitBehind::wanted(&piece.unit, Measure::Mass) {
-            Ok(UnitBehind::Grams(grams)) => grams,
+        let in_one = match UnitSuffix::wanted(&piece.unit, Measure::Mass) {
+            Ok(UnitSuffix::Grams(grams)) => grams,
             Ok(_) if !several => options.units.mass.grams(),
             Err(error) if !several => return Err(error),
             Ok(_) | Err(_) => return Err(ReadError::TwoNumbers),
@@ -42,7 +42,7 @@ pub fn mass(text: &str, options: FormatOptions) -> Result<Mass, ReadError> {
 /// Reads a share in percent: "65", "65 %", "2,5".
 ///
 /// # Errors
-/// [`ReadError`] when the text is no such quantity, or lies outside its range.
+/// [`ReadError`] when the text is no such quantity, or is outside its range.
 pub fn share(text: &str, options: FormatOptions) -> Result<Share, ReadError> {
     let (figure, _) = one_above_zero(text, Measure::Share, options)?;
     within(figure, PERCENT)
@@ -53,12 +53,12 @@ pub fn share(text: &str, options: FormatOptions) -> Result<Share, ReadError> {
 /// Reads a temperature: "26", "26 °C", "78F", "-18".
 ///
 /// # Errors
-/// [`ReadError`] when the text is no such quantity, or lies outside its range.
+/// [`ReadError`] when the text is no such quantity, or is outside its range.
 pub fn temperature(text: &str, options: FormatOptions) -> Result<Temperature, ReadError> {
     let typed = typed(text)?;
     let minus = typed.minus;
     let (figure, unit) = one(typed, Measure::Temperature, options)?;
-    let scale = if let UnitBehind::Degrees(scale) = unit {
+    let scale = if let UnitSuffix::Degrees(scale) = unit {
         scale
     } else {
         options.units.temperature
@@ -72,7 +72,7 @@ pub fn temperature(text: &str, options: FormatOptions) -> Result<Temperature, Re
 /// Reads how many times over: "2", "× 1,5", "1/2".
 ///
 /// # Errors
-/// [`ReadError`] when the text is no such quantity, or lies outside its range.
+/// [`ReadError`] when the text is no such quantity, or is outside its range.
 pub fn factor(text: &str, options: FormatOptions) -> Result<Factor, ReadError> {
     let (figure, _) = one_above_zero(text, Measure::Times, options)?;
     Factor::from_number(figure).map_err(|out| outside(&out, Factor::from_number, Limit::Times))
@@ -81,7 +81,7 @@ pub fn factor(text: &str, options: FormatOptions) -> Result<Factor, ReadError> {
 /// Reads a number of whole things: "9", "12 students".
 ///
 /// # Errors
-/// [`ReadError`] when the text is no such quantity, or lies outside its range.
+/// [`ReadError`] when the text is no such quantity, or is outside its range.
 pub fn count(text: &str, options: FormatOptions) -> Result<NonZeroU16, ReadError> {
     let (figure, _) = one_above_zero(text, Measure::Count, options)?;
     if figure > f64::from(u16::MAX) {
@@ -104,7 +104,7 @@ pub fn count(text: &str, options: FormatOptions) -> Result<NonZeroU16, ReadError
 /// Reads the division of a scale, in grams unless the text has a unit: "1", "0,1 g".
 ///
 /// # Errors
-/// [`ReadError`] when the text is no such quantity, or lies outside its range.
+/// [`ReadError`] when the text is no such quantity, or is outside its range.
 pub fn division(text: &str, options: FormatOptions) -> Result<Division, ReadError> {
     let in_grams = FormatOptions {
         units: Units::default(),
@@ -117,10 +117,10 @@ pub fn division(text: &str, options: FormatOptions) -> Result<Division, ReadErro
 /// Reads a thickness: "0.3", "0,3 Pa·s", "300 mPa s".
 ///
 /// # Errors
-/// [`ReadError`] when the text is no such quantity, or lies outside its range.
+/// [`ReadError`] when the text is no such quantity, or is outside its range.
 pub fn viscosity(text: &str, options: FormatOptions) -> Result<Viscosity, ReadError> {
     let (figure, unit) = one_above_zero(text, Measure::Thickness, options)?;
-    let in_one = if let UnitBehind::PascalSeconds(in_one) = unit {
+    let in_one = if let UnitSuffix::PascalSeconds(in_one) = unit {
         in_one
     } else {
         1.0
@@ -144,7 +144,7 @@ pub(super) fn outside<T>(
     }
 }
 
-/// Gives `value` back when it lies within `range`.
+/// Returns `value` back when it is within `range`.
 fn within(value: f64, range: RangeInclusive<f64>) -> Result<f64, OutOfRange> {
     if range.contains(&value) {
         Ok(value)
@@ -168,7 +168,7 @@ pub(super) fn one_above_zero(
     text: &str,
     wanted: Measure,
     options: FormatOptions,
-) -> Result<(f64, UnitBehind), ReadError> {
+) -> Result<(f64, UnitSuffix), ReadError> {
     let typed = typed(text)?;
     if typed.minus {
         return Err(ReadError::Minus);
@@ -181,10 +181,10 @@ pub(super) fn one(
     typed: Typed,
     wanted: Measure,
     options: FormatOptions,
-) -> Result<(f64, UnitBehind), ReadError> {
+) -> Result<(f64, UnitSuffix), ReadError> {
     let [piece] = typed.pieces.as_slice() else {
         return Err(ReadError::TwoNumbers);
     };
-    let unit = UnitBehind::wanted(&piece.unit, wanted)?;
+    let unit = UnitSuffix::wanted(&piece.unit, wanted)?;
     Ok((number(&piece.number, options.numbers)?, unit))
 }

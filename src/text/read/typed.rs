@@ -1,29 +1,29 @@
-//! The text as typed, in one alphabet, cut into numbers and the words behind them.
+//! The text as typed, in one alphabet, split into numbers and the words after them.
 
 use super::ReadError;
 
 /// The most bytes looked at; a longer text is no number.
 const LONGEST: usize = 400;
 
-/// A number as typed, with the word behind it.
+/// A number as typed, with the word after it.
 #[derive(Debug, Default, PartialEq, Eq)]
 pub(super) struct Piece {
     /// Digits with their punctuation; may be empty.
     pub(super) number: String,
-    /// What stands behind, in small letters, no spaces; may be empty.
+    /// The word after it, in small letters, no spaces; may be empty.
     pub(super) unit: String,
 }
 
 /// A text cut up.
 #[derive(Debug, PartialEq, Eq)]
 pub(super) struct Typed {
-    /// Whether a minus stands in front.
+    /// Whether it has a minus sign.
     pub(super) minus: bool,
     /// The numbers with their units.
     pub(super) pieces: Vec<Piece>,
 }
 
-/// Cuts a text into numbers and the words behind them.
+/// Splits a text into numbers and the words after them.
 ///
 /// # Errors
 /// [`ReadError::Empty`] for blanks only, [`ReadError::NotANumber`] where there is no number.
@@ -105,7 +105,7 @@ fn pieces(text: &str) -> Vec<Piece> {
     pieces
 }
 
-/// Whether a character goes on with (or begins) a number.
+/// Whether a character continues (or begins) a number.
 fn in_number(before: char, character: char, next: char, in_unit: bool) -> bool {
     match character {
         '.' | ',' => !in_unit || next.is_ascii_digit(),
@@ -124,13 +124,13 @@ fn has_number(text: &str) -> bool {
     })
 }
 
-/// A unit typed before its number ("× 2", "%65") is moved behind it.
+/// A unit typed before its number ("× 2", "%65") is moved after it.
 fn unit_in_front(pieces: &mut Vec<Piece>) {
-    if let [front, behind] = pieces.as_mut_slice()
+    if let [front, back] = pieces.as_mut_slice()
         && front.number.is_empty()
-        && behind.unit.is_empty()
+        && back.unit.is_empty()
     {
-        behind.unit = std::mem::take(&mut front.unit);
+        back.unit = std::mem::take(&mut front.unit);
         pieces.remove(0);
     }
 }

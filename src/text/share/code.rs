@@ -2,7 +2,7 @@
 
 use crate::sheet::Sheet;
 use crate::storage::interchange::{SquareCode, square_code, svg};
-use crate::text::{Trouble, format_options::FormatOptions, tr};
+use crate::text::{ErrorText, format_options::FormatOptions, tr};
 
 /// The square code of a link.
 #[derive(Clone, Debug, PartialEq)]

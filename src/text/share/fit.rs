@@ -1,11 +1,13 @@
 //! The largest type size at which a printed page fits on one sheet.
 
 use super::page::{BenchCard, ClassSheet, Density, Fit, Paper};
+use crate::engine::numerics::float_from_usize;
 use crate::storage::interchange::SquareCode;
 
 const ALL: [Density; 3] = [Density::Roomy, Density::Close, Density::Closest];
 
-/// Side of one module of a square code on paper, mm. Common practice: a phone reads 0.4 mm at arm's length.
+/// Side of one module of a square code on paper, mm. Common practice: a phone reads 0.4 mm at arm's
+/// length.
 const SQUARE: f64 = 0.42;
 /// One point, mm.
 const POINT: f64 = 25.4 / 72.0;
@@ -67,7 +69,7 @@ impl Set {
     /// Height of a paragraph of a given width and relative type size.
     fn paragraph(&self, text: &str, width: f64, times: f64) -> f64 {
         let letters = (self.width * width / (self.letter * times * LETTER)).max(1.0);
-        let lines = libm::ceil(counted(text.chars().count()) / letters).max(1.0);
+        let lines = libm::ceil(float_from_usize(text.chars().count()) / letters).max(1.0);
         (lines * LINE + 0.25) * self.letter * times
     }
 
@@ -80,17 +82,13 @@ impl Set {
 
     /// Height of a table whose names may take two lines.
     fn rows(&self, rows: usize) -> f64 {
-        counted(rows) * self.letter * ROW
+        float_from_usize(rows) * self.letter * ROW
     }
-}
-
-fn counted(count: usize) -> f64 {
-    u32::try_from(count).map_or(f64::MAX, f64::from)
 }
 
 /// Finds the first layout that holds the height which `height` measures.
 fn first(papers: &[Paper], height: impl Fn(&Set) -> f64) -> Fit {
-    let ways = papers
+    let layouts = papers
         .iter()
         .flat_map(|paper| ALL.map(|density| (*paper, density)));
     let fits = |(paper, density): &(Paper, Density)| {
@@ -109,7 +107,7 @@ fn first(papers: &[Paper], height: impl Fn(&Set) -> f64) -> Fit {
         density: Density::Closest,
         one_page: false,
     };
-    if let Some((paper, density)) = ways.into_iter().find(fits) {
+    if let Some((paper, density)) = layouts.into_iter().find(fits) {
         last = Fit {
             paper,
             density,
@@ -141,9 +139,9 @@ pub(super) fn sheet(sheet: &ClassSheet, code: f64) -> Fit {
         // Heads of columns take up to four lines, and names in a half page two here and there.
         let wraps = if sheet.tables.len() > 1 { 1.1 } else { 1.0 };
         let parts = sheet.tables.iter().flatten();
-        let begun = parts.filter(|row| row.begins.is_some()).count();
-        let rows =
-            wraps * set.rows(tables + 4) + set.rows(begun) / counted(sheet.tables.len().max(1));
+        let headings = parts.filter(|row| row.begins.is_some()).count();
+        let rows = wraps * set.rows(tables + 4)
+            + set.rows(headings) / float_from_usize(sheet.tables.len().max(1));
         let head = 3.0 * set.line() + set.paragraph(&sheet.allergens, 0.7, 1.0);
         head.max(code) + rows + set.notes(&sheet.notes, 1.0) + set.notes(&sheet.cautions, SAFETY)
     })

@@ -19,16 +19,17 @@ pub fn in_cups(rounded: &Rounded) -> Vec<(String, String)> {
         .collect()
 }
 
-/// Converts a weight to cups and spoons, approximately: "1¾ cups + 1 tablespoon"; `None` without a published measure.
+/// Converts a weight to cups and spoons, approximately: "1¾ cups + 1 tablespoon"; `None` without a
+/// published measure.
 #[must_use]
 pub fn about(food: &Food, mass: Mass) -> Option<String> {
     let components = in_measures(food, mass)?.into_iter();
-    let told = components.map(|(unit, quarters)| {
+    let amounts = components.map(|(unit, quarters)| {
         let (one, several) = name::measure(unit);
         let noun = if quarters > 4 { several } else { one };
         format!("{}\u{A0}{noun}", count(quarters))
     });
-    Some(told.collect::<Vec<_>>().join(" + "))
+    Some(amounts.collect::<Vec<_>>().join(" + "))
 }
 
 /// Writes a number of quarters with fraction signs.

@@ -1,4 +1,4 @@
-//! The printed pages: what stands on a bench card and a class sheet, and their layout.
+//! The printed pages: the content of a bench card and a class sheet, and their layout.
 
 use crate::text::weighing::PartWeights;
 

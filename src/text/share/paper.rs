@@ -86,27 +86,27 @@ pub fn before_printing(card: Option<&BenchCard>, sheet: Option<&ClassSheet>) -> 
     let (Some(card), Some(sheet)) = (card, sheet) else {
         return vec![tr!("There is no batch to print. See what Batch says.")];
     };
-    let mut said = Vec::new();
+    let mut wording = Vec::new();
     if !card.fit.one_page {
-        said.push(tr!(
+        wording.push(tr!(
             "So many ingredients take more than one page for the bench, however small they are set."
         ));
     } else if card.fit.paper == Paper::A4 {
-        said.push(tr!(
+        wording.push(tr!(
             "So many ingredients do not fit A5: the bench card is set for A4 or Letter."
         ));
     }
     if !sheet.fit.one_page {
-        said.push(tr!(
+        wording.push(tr!(
             "So many ingredients take more than one page for the class, however small they are set."
         ));
     }
     if card.code.is_none() {
-        said.push(tr!(
+        wording.push(tr!(
             "The link is too long for a square code, so paper carries none. Make it shorter above."
         ));
     }
-    said
+    wording
 }
 
 /// Most rows of one table.
@@ -116,24 +116,24 @@ const MOST_ROWS: usize = 34;
 #[must_use]
 pub fn class_sheet(
     sheet: &Sheet,
-    told: &ClassView,
+    view: &ClassView,
     pantry: &Pantry,
     code: Option<&SquareCode>,
     options: FormatOptions,
 ) -> ClassSheet {
-    let mut columns: Vec<String> = told
+    let mut columns: Vec<String> = view
         .benches
         .iter()
         .map(|bench| bench.title.clone())
         .collect();
     columns.push(tr!("Everything together").to_owned());
-    let rows = rows(told);
-    let mut notes = told.bowls.clone();
-    notes.extend(told.loads.iter().cloned());
-    notes.extend(told.stagger.iter().map(|advice| advice.to_do.to_string()));
+    let rows = rows(view);
+    let mut notes = view.bowls.clone();
+    notes.extend(view.loads.iter().cloned());
+    notes.extend(view.stagger.iter().map(|advice| advice.to_do.to_string()));
     let mut paper = ClassSheet {
         title: sheet.name.clone(),
-        class: told.title.clone(),
+        class: view.title.clone(),
         columns,
         allergens: allergens_of(sheet, pantry),
         cautions: all_cautions(sheet, options),
@@ -152,8 +152,8 @@ fn side_by_side(mut rows: Vec<SheetRow>) -> Vec<Vec<SheetRow>> {
         return vec![rows];
     }
     let half = rows.len().div_ceil(2);
-    let begun = rows.iter().take(half + 1);
-    let part = begun.filter_map(|row| row.begins.clone()).next_back();
+    let first_half = rows.iter().take(half + 1);
+    let part = first_half.filter_map(|row| row.begins.clone()).next_back();
     let mut second = rows.split_off(half);
     if let Some(first) = second.first_mut() {
         first.begins = first.begins.take().or(part);
@@ -161,16 +161,16 @@ fn side_by_side(mut rows: Vec<SheetRow>) -> Vec<Vec<SheetRow>> {
     vec![rows, second]
 }
 
-fn rows(told: &ClassView) -> Vec<SheetRow> {
+fn rows(view: &ClassView) -> Vec<SheetRow> {
     let mut rows = Vec::new();
-    for (at, part) in told.total.iter().enumerate() {
+    for (at, part) in view.total.iter().enumerate() {
         for (line, (food, total)) in part.lines.iter().enumerate() {
             let of = |parts: &[PartWeights]| {
                 let found = parts.get(at).and_then(|part| part.lines.get(line));
                 found.map(|(_, shows)| shows.clone()).unwrap_or_default()
             };
             let mut cells: Vec<String> =
-                told.benches.iter().map(|bench| of(&bench.parts)).collect();
+                view.benches.iter().map(|bench| of(&bench.parts)).collect();
             cells.push(total.clone());
             rows.push(SheetRow {
                 begins: (line == 0).then(|| part.name.clone()),

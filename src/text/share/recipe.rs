@@ -1,8 +1,9 @@
 //! The report on an imported recipe, line by line.
 
 use crate::engine::ingredients::Food;
+use crate::engine::numerics::saturating_u32;
 use crate::storage::interchange::{Amount, Found, ReadRecipe, Understood};
-use crate::text::{Trouble, format, format_options::FormatOptions, name, tr};
+use crate::text::{ErrorText, format, format_options::FormatOptions, name, tr};
 
 /// A line of an imported recipe and its result.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -12,7 +13,7 @@ pub struct ImportedLine {
     /// Its result.
     pub says: String,
     /// Whether it is in the formula, or is the heading of lines that are.
-    pub taken: bool,
+    pub is_imported: bool,
     /// Whether its weight is only approximate.
     pub approximate: bool,
 }
@@ -35,12 +36,12 @@ pub fn recipe(read: &ReadRecipe, options: FormatOptions) -> RecipeView {
         .lines
         .iter()
         .map(|line| {
-            let (says, taken, approximate) = told(&line.understood, options);
+            let (says, is_imported, approximate) = understood_text(&line.understood, options);
             let text = line.text.clone();
             ImportedLine {
                 text,
                 says,
-                taken,
+                is_imported,
                 approximate,
             }
         })
@@ -54,14 +55,13 @@ pub fn recipe(read: &ReadRecipe, options: FormatOptions) -> RecipeView {
 
 fn title(lines: &[ImportedLine], options: FormatOptions) -> String {
     let count = |wanted: &dyn Fn(&ImportedLine) -> bool| {
-        let found = lines.iter().filter(|line| wanted(line)).count();
-        u32::try_from(found).unwrap_or(u32::MAX)
+        saturating_u32(lines.iter().filter(|line| wanted(line)).count())
     };
-    let taken = count(&|line| line.taken);
+    let is_imported = count(&|line| line.is_imported);
     let about = count(&|line| line.approximate);
     let whole = tr!(
         "{first} of {second} lines were understood",
-        first = format::count(taken, options),
+        first = format::count(is_imported, options),
         second = format::count(count(&|_| true), options)
     );
     if about == 0 {
@@ -75,7 +75,7 @@ fn title(lines: &[ImportedLine], options: FormatOptions) -> String {
     }
 }
 
-fn told(understood: &Understood, options: FormatOptions) -> (String, bool, bool) {
+fn understood_text(understood: &Understood, options: FormatOptions) -> (String, bool, bool) {
     match understood {
         Understood::Heading(heading) => {
             let kind = name::part_kind(heading.kind).to_lowercase();

@@ -1,5 +1,6 @@
 //! What can be left out of a link to shorten it, with the characters saved.
 
+use crate::engine::numerics::saturating_u32;
 use crate::sheet::Sheet;
 use crate::storage::interchange::{LinkPart, Shorter, SquareCode, shorter};
 use crate::storage::{Fragment, link};
@@ -17,30 +18,30 @@ pub struct Shortened {
     pub says: String,
 }
 
-/// What can be left out of the link of what is `kept`, what saves most first, then what was
+/// What can be left out of the link of what is `original`, what saves most first, then what was
 /// `left_out` already. The link begins with the address of the page, `page`.
 #[must_use]
 pub fn shortened(
-    kept: &Sheet,
+    original: &Sheet,
     left_out: &[LinkPart],
     page: &str,
     options: FormatOptions,
 ) -> Vec<Shortened> {
-    let handed = left_out.iter().fold(kept.clone(), |sheet, component| {
+    let shared = left_out.iter().fold(original.clone(), |sheet, component| {
         component.left_out_of(&sheet)
     });
     let most = SquareCode::MOST_BYTES.saturating_sub(before_the_formula(page));
-    let is_long = link::length(&handed) > most;
-    let still_in = shorter(&handed, most).into_iter();
+    let is_long = link::length(&shared) > most;
+    let still_in = shorter(&shared, most).into_iter();
     let still_in = still_in.map(|one| Shortened {
         component: one.component,
         is_out: false,
         says: leave_out(one, is_long, options),
     });
-    let gone = left_out.iter().map(|component| {
+    let removed = left_out.iter().map(|component| {
         let others = left_out.iter().filter(|one| *one != component);
-        let with = others.fold(kept.clone(), |sheet, one| one.left_out_of(&sheet));
-        let saved = link::length(&with).saturating_sub(link::length(&handed));
+        let with = others.fold(original.clone(), |sheet, one| one.left_out_of(&sheet));
+        let saved = link::length(&with).saturating_sub(link::length(&shared));
         Shortened {
             component: *component,
             is_out: true,
@@ -51,7 +52,7 @@ pub fn shortened(
             ),
         }
     });
-    still_in.chain(gone).collect()
+    still_in.chain(removed).collect()
 }
 
 /// Characters of a link before its formula.
@@ -78,5 +79,5 @@ fn leave_out(one: Shorter, is_long: bool, options: FormatOptions) -> String {
 }
 
 fn counted(count: usize, options: FormatOptions) -> String {
-    format::count(u32::try_from(count).unwrap_or(u32::MAX), options)
+    format::count(saturating_u32(count), options)
 }

@@ -9,7 +9,7 @@ use crate::text::{
     tr,
 };
 
-/// Gives the steps of each part in the order of the formula, then its cautions.
+/// Returns the steps of each part in the order of the formula, then its cautions.
 #[must_use]
 pub fn steps(sheet: &Sheet, options: FormatOptions) -> Vec<Vec<String>> {
     let parts = sheet.formula.parts.iter().zip(work(sheet));
@@ -22,7 +22,7 @@ pub fn steps(sheet: &Sheet, options: FormatOptions) -> Vec<Vec<String>> {
         .collect()
 }
 
-/// Gives the steps of each part without the cautions.
+/// Returns the steps of each part without the cautions.
 pub(super) fn work(sheet: &Sheet) -> Vec<Vec<String>> {
     let ahead = |part: &&Part| matches!(part.kind, PartKind::Paste | PartKind::Preferment);
     let parts = || sheet.formula.parts.iter();
@@ -33,7 +33,7 @@ pub(super) fn work(sheet: &Sheet) -> Vec<Vec<String>> {
     parts().map(|part| of_part(part.kind, &ahead)).collect()
 }
 
-/// Gives the cautions of all parts, each once, in the order of the work.
+/// Returns the cautions of all parts, each once, in the order of the work.
 pub(super) fn cautions(sheet: &Sheet, options: FormatOptions) -> Vec<String> {
     let wanted = |step: &Step| {
         let mut parts = sheet.formula.parts.iter();

@@ -2,6 +2,9 @@
 
 import assert from 'node:assert/strict';
 
+/// What stands in place of a part of the page that is on its way, in each language.
+const OPENING = /^(Opening|Abriendo|開いて)/;
+
 /// What must never be read on the page: a figure that went wrong, or a value of the code's own.
 const WRONG = /\b(NaN|inf|infinity|undefined|null|panicked)\b|(say|message)!\(|Some\(|\[object |\{\{/i;
 
@@ -77,7 +80,7 @@ export class AppPage {
   /// Waits until the dialog stands there with all that is in it.
   async opened() {
     await this.dialog.waitFor();
-    await this.dialog.locator('.loading').waitFor({ state: 'detached' });
+    await this.dialog.getByRole('status').filter({ hasText: OPENING }).waitFor({ state: 'detached' });
   }
 
   async openShelf() {
@@ -144,6 +147,26 @@ export function drawn(page) {
 /// Waits until an element's words match; every space counts as a plain one.
 export function reads(locator, pattern, what = `it reads ${pattern}`) {
   return until(async () => (await locator.innerText()).replaceAll(/[\u00a0\u202f]/g, ' '), (words) => pattern.test(words), what);
+}
+
+/// The number of a figure, which stands before its name.
+export function valueOf(figure) {
+  return figure.evaluate((button) => button.firstElementChild.textContent);
+}
+
+/// Waits until a box holds this text.
+export function holds(box, text, what = `the box holds ${text}`) {
+  return until(() => box.inputValue(), (seen) => seen === text, what);
+}
+
+/// Waits until a box is told as invalid, or no longer.
+export function isInvalid(box, invalid = true) {
+  return until(() => box.getAttribute('aria-invalid'), (seen) => (seen === 'true') === invalid, `invalid: ${invalid}`);
+}
+
+/// Waits until something that is asked of the page is this; every space counts as a plain one.
+export function is(look, wanted, what = `it is ${wanted}`) {
+  return until(async () => (await look()).replaceAll(/[\u00a0\u202f]/g, ' '), (seen) => seen === wanted, what);
 }
 
 /// Waits until there are so many of an element.

@@ -1,5 +1,7 @@
 //! The Batch place, found by roles and labels.
 
+import { valueOf } from './app_page.mjs';
+
 export class BatchPage {
   constructor(page) {
     this.page = page;
@@ -14,7 +16,7 @@ export class BatchPage {
 
   /// A key figure, as it is shown.
   key(label) {
-    return this.page.getByRole('region', { name: 'Key figures' }).getByRole('button', { name: label }).locator('.value').innerText();
+    return valueOf(this.page.getByRole('region', { name: 'Key figures' }).getByRole('button', { name: label }));
   }
 
   /// A box; its unit is heard behind its label.
@@ -29,8 +31,8 @@ export class BatchPage {
   /// What the weighing list says of an ingredient of a part: shown, and said below.
   async line(part, food) {
     const row = this.page.getByRole('region', { name: `To weigh: ${part}` }).getByRole('button', { name: food }).first();
-    const text = (part) => row.locator(part).innerText();
-    return { shows: plain(await text('.shows')), said: plain(await text('.said')) };
+    const [, shows, said] = await row.evaluate((one) => [...one.children].map((part) => part.textContent));
+    return { shows: plain(shows), said: plain(said) };
   }
 
   card(name) {

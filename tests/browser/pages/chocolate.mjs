@@ -1,5 +1,7 @@
 //! The Chocolate place, found by roles and labels.
 
+import { valueOf } from './app_page.mjs';
+
 export class ChocolatePage {
   constructor(page) {
     this.page = page;
@@ -14,7 +16,7 @@ export class ChocolatePage {
 
   /// A key figure, as it is shown.
   key(label) {
-    return this.page.getByRole('region', { name: 'Key figures' }).getByRole('button', { name: label }).locator('.value').innerText();
+    return valueOf(this.page.getByRole('region', { name: 'Key figures' }).getByRole('button', { name: label }));
   }
 
   /// A box; its unit is heard behind its label.

@@ -74,8 +74,8 @@ export class DayPage {
   async keys() {
     const figures = this.page.getByRole('region', { name: 'Key figures' }).getByRole('button');
     const all = await figures.evaluateAll((all) => all.map((one) =>
-      ['label', 'value', 'was'].map((part) => one.querySelector(`.${part}`)?.textContent.replaceAll('\u00a0', ' ') ?? '')));
-    return Object.fromEntries(all.map(([label, value, was]) => [label, { value, was }]));
+      [...one.children].map((part) => part.textContent.replaceAll('\u00a0', ' '))));
+    return Object.fromEntries(all.map(([value, label, was = '']) => [label, { value, was }]));
   }
 
   async startTimer() {

@@ -1,5 +1,6 @@
 //! The Heat place, found by roles and labels.
 
+import { valueOf } from './app_page.mjs';
 import { plain } from './batch.mjs';
 
 export class HeatPage {
@@ -17,7 +18,7 @@ export class HeatPage {
   /// A key figure, as it is shown.
   async key(label) {
     const keys = this.page.getByRole('region', { name: 'Key figures' });
-    return plain(await keys.getByRole('button', { name: label }).locator('.value').innerText());
+    return plain(await valueOf(keys.getByRole('button', { name: label })));
   }
 
   /// A key figure as a number.

@@ -35,7 +35,7 @@ pub(crate) fn read(path: &Path) -> Result<Pairs> {
     Ok(pairs)
 }
 
-/// Rewrites the catalogue with exactly these texts; gives how many were added and removed.
+/// Rewrites the catalogue with exactly these texts; returns how many were added and removed.
 pub(crate) fn update(path: &Path, tag: &str, messages: &Messages) -> Result<(usize, usize)> {
     let known = if path.exists() {
         read(path)?

@@ -32,7 +32,7 @@ pub fn key_figures() -> AnyView {
     chunk_view!(batch.key_figures)
 }
 
-/// What a visitor sees first of a formula that came with a link.
+/// The first view of a formula opened by a link.
 pub fn visit() -> AnyView {
     chunk_view!(batch.visit)
 }

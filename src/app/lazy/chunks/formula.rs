@@ -21,7 +21,7 @@ fn formula() -> Entry<FormulaChunk> {
     })
 }
 
-/// The cards of Formula below those of the parts, which come right after these are drawn.
+/// The cards of Formula below those of the parts, drawn in the frame after these.
 pub fn formula_rest() -> AnyView {
     chunk_view!(formula.rest)
 }

@@ -1,4 +1,4 @@
-//! Chunks: one file each, with the entry at which the build splits the binary and what it gives.
+//! Chunks: one file each, with the entry at which the build splits the binary and its value.
 #![allow(
     unsafe_code,
     reason = "the entry of a chunk is a symbol of the binary, written by the attribute; nothing here is unsafe by hand"
@@ -15,7 +15,7 @@ pub mod storage;
 use leptos::prelude::AnyView;
 use leptos::wasm_split::SplitLoaderError;
 
-/// What an entry gives, unless its chunk could not be loaded.
+/// The value of an entry, unless its chunk could not be loaded.
 type Entry<T> = Result<T, SplitLoaderError>;
 
 /// Draws a view of a chunk.

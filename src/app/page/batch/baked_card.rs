@@ -16,8 +16,8 @@ pub fn BakedCard() -> impl IntoView {
                 <span class="quiet">{tr!("filling included, topping not")}</span>
             </header>
             <div class="figures">
-                <BatchFigureBox label=tr!("One piece") figure=BatchFigure::BakedEach look=|scaled, options| format::mass(scaled.baked_each, options) />
-                <BatchFigureBox label=tr!("All together") figure=BatchFigure::Baked look=|scaled, options| format::mass(scaled.baked, options) />
+                <BatchFigureBox label=tr!("One piece") figure=BatchFigure::BakedEach select=|scaled, options| format::mass(scaled.baked_each, options) />
+                <BatchFigureBox label=tr!("All together") figure=BatchFigure::Baked select=|scaled, options| format::mass(scaled.baked, options) />
             </div>
         </section>
     }

@@ -1,14 +1,11 @@
 //! The batch as data with fields.
 
-use crate::app::part::{Field, FieldData, FieldError};
+use crate::app::part::{FieldData, FieldError};
 use crate::app::state::{AppState, use_app_state};
 use crate::engine::batch::BatchError;
 use crate::results::batch::scale;
 use crate::sheet::Batch;
 use crate::text::read::ReadError;
-
-/// A number of the batch.
-pub type BatchField = Field<Batch>;
 
 impl FieldData for Batch {
     type Source = AppState;

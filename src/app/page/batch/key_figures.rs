@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use super::BatchAnswers;
+use super::BatchContext;
 use crate::app::part::{Figure, Shown};
 use crate::app::state::{memo, use_app_state};
 use crate::engine::batch::{BatchFigure, Scaled};
@@ -12,31 +12,31 @@ use crate::text::{FormatOptions, format, tr, weighing};
 #[component]
 pub fn BatchKeys() -> impl IntoView {
     view! {
-        <BatchFigureBox label=tr!("Dough to mix") figure=BatchFigure::Mixed look=|scaled, options| format::mass(scaled.mixed, options) />
-        <BatchFigureBox label=tr!("Pieces") figure=BatchFigure::Each look=|scaled, options| weighing::pieces(&scaled.pieces, options) />
-        <BatchFigureBox label=tr!("Of the formula") figure=BatchFigure::Factor look=|scaled, options| format::factor(scaled.factor, options) />
+        <BatchFigureBox label=tr!("Dough to mix") figure=BatchFigure::Mixed select=|scaled, options| format::mass(scaled.mixed, options) />
+        <BatchFigureBox label=tr!("Pieces") figure=BatchFigure::Each select=|scaled, options| weighing::pieces(&scaled.pieces, options) />
+        <BatchFigureBox label=tr!("Of the formula") figure=BatchFigure::Factor select=|scaled, options| format::factor(scaled.factor, options) />
     }
 }
 
 /// A figure of the batch that opens to its working.
 #[component]
 pub fn BatchFigureBox(
-    /// What it is called.
+    /// Its name.
     label: &'static str,
     /// Which figure.
     figure: BatchFigure,
     /// The figure, written out.
-    look: fn(&Scaled, FormatOptions) -> String,
+    select: fn(&Scaled, FormatOptions) -> String,
 ) -> impl IntoView {
     let state = use_app_state();
-    let answers = BatchAnswers::here();
+    let context = BatchContext::from_context();
     let shown = memo(move || {
         let options = state.options.get();
         Shown::beside(
-            answers.read(|scaled| look(scaled, options)),
-            answers.read_before(|scaled| look(scaled, options)),
+            context.read(|scaled| select(scaled, options)),
+            context.read_before(|scaled| select(scaled, options)),
         )
     });
-    let working = move |()| answers.working_of(figure);
+    let working = move |()| context.working_of(figure);
     view! { <Figure label shown working=Callback::new(working) /> }
 }

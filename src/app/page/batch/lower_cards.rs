@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use super::BatchAnswers;
+use super::BatchContext;
 use super::allergens::AllergenCard;
 use super::class::ClassCard;
 use super::nutrition::NutritionCard;
@@ -13,8 +13,8 @@ use crate::app::state::memo;
 /// The cards of the lower half, where there is a batch.
 #[component]
 pub fn LowerCards() -> impl IntoView {
-    let answers = BatchAnswers::here();
-    let current = memo(move || answers.is_scaled());
+    let context = BatchContext::from_context();
+    let current = memo(move || context.is_scaled());
     view! {
         <Show when=move || current.get()>
             <div class="newspaper">

@@ -2,22 +2,22 @@
 
 use leptos::prelude::*;
 
-use super::BatchAnswers;
+use super::BatchContext;
 use crate::app::browser::live_region::announce;
 use crate::app::part::Button;
 use crate::app::state::{memo, use_app_state};
 use crate::results::batch::{BatchResults, as_formula};
-use crate::text::{Trouble, tr};
+use crate::text::{ErrorText, tr};
 
 /// Puts the batch's weights in place of the formula's.
 #[component]
 pub fn MakeFormula() -> impl IntoView {
     let state = use_app_state();
-    let answers = BatchAnswers::here();
-    let is_same = memo(move || answers.results.with(BatchResults::is_formula_once));
+    let context = BatchContext::from_context();
+    let is_same = memo(move || context.results.with(BatchResults::is_formula_once));
     let make = move |()| match as_formula(&state.sheet()) {
-        Ok(made) => {
-            state.put(made, None);
+        Ok(scaled) => {
+            state.put(scaled, None);
             state.reset_inputs();
             announce(tr!(
                 "The formula now has this batch’s weights. Undo brings the old ones back."

@@ -23,7 +23,7 @@ mod weighing;
 pub use key_figures::BatchKeys;
 pub use losses::STAYS;
 pub use place::BatchPlace;
-pub use results::BatchAnswers;
+pub use results::BatchContext;
 pub use target::WantedCard;
 pub use tins::TinCard;
 pub use weighing::WeighLine;

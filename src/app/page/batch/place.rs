@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use super::BatchAnswers;
+use super::BatchContext;
 use super::baked_card::BakedCard;
 use super::dividing::DivideCard;
 use super::losses::LossesCard;
@@ -15,13 +15,13 @@ use crate::app::part::AdviceCard;
 use crate::app::state::{memo, use_app_state};
 use crate::engine::batch::BatchCaution;
 use crate::sheet::Place;
-use crate::text::{Trouble, caution, name, tr};
+use crate::text::{ErrorText, caution, name, tr};
 
-/// How much of it, in what?
+/// The place for the batch and its tins.
 #[component]
 pub fn BatchPlace() -> impl IntoView {
-    let answers = BatchAnswers::here();
-    let current = memo(move || answers.is_scaled());
+    let context = BatchContext::from_context();
+    let current = memo(move || context.is_scaled());
     view! {
         <h1 class="visually-hidden" id=HEADING tabindex="-1">{name::place(Place::Batch)}</h1>
         <div class="newspaper">
@@ -47,10 +47,10 @@ pub fn BatchPlace() -> impl IntoView {
 #[component]
 fn Why() -> impl IntoView {
     let state = use_app_state();
-    let answers = BatchAnswers::here();
+    let context = BatchContext::from_context();
     let why = memo(move || {
         let options = state.options.get();
-        answers.results.with(|results| {
+        context.results.with(|results| {
             let error = results.scaled.as_ref().err()?;
             Some(error.sentence(options))
         })
@@ -71,9 +71,9 @@ fn Why() -> impl IntoView {
 #[component]
 fn Doubts() -> impl IntoView {
     let state = use_app_state();
-    let answers = BatchAnswers::here();
+    let context = BatchContext::from_context();
     let doubts = memo(move || {
-        let cautions = answers.read_scaled(|scaled| scaled.cautions.clone());
+        let cautions = context.read_scaled(|scaled| scaled.cautions.clone());
         cautions.unwrap_or_default()
     });
     let card = move |doubt: BatchCaution| {

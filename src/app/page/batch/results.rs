@@ -13,21 +13,21 @@ use crate::text::tr;
 
 /// The results of the batch.
 #[derive(Clone, Copy)]
-pub struct BatchAnswers {
+pub struct BatchContext {
     /// The batch of the open formula.
     pub results: Memo<BatchResults>,
     /// The batch of the formula as it is saved, while a trial is open.
     pub saved: Memo<Option<BatchResults>>,
     /// The formula as it is made.
-    pub made: Memo<Formula>,
+    pub scaled: Memo<Formula>,
     /// The last target of each kind.
     pub previous: RwSignal<PreviousTargets>,
     /// What was typed about the dough on the bench.
     pub bench: RwSignal<BenchBoxes>,
 }
 
-impl BatchAnswers {
-    /// The results that follow from the state of the page.
+impl BatchContext {
+    /// The results for the state of the page.
     pub fn of(state: AppState) -> Self {
         let scales = memo(move || state.kitchen.with(|kitchen| kitchen.scales));
         let results = memo(move || state.with(|sheet| batch::of(sheet, scales.get())));
@@ -37,14 +37,14 @@ impl BatchAnswers {
                 let of = |sheet: &_| batch::of(sheet, scales.get());
                 state.is_trial().then(|| state.with_saved(of))
             }),
-            made: memo(move || results.with(|results| results.formula.clone())),
+            scaled: memo(move || results.with(|results| results.formula.clone())),
             previous: RwSignal::new(PreviousTargets::default()),
             bench: RwSignal::new(BenchBoxes::default()),
         }
     }
 
     /// The results of this page, computed from when they are first asked for.
-    pub fn here() -> Self {
+    pub fn from_context() -> Self {
         use_app_state().page_singleton(Self::of)
     }
 
@@ -54,26 +54,27 @@ impl BatchAnswers {
     }
 
     /// A figure of the scaled batch; none where it cannot be scaled.
-    pub fn read_scaled<T>(self, look: impl FnOnce(&Scaled) -> T) -> Option<T> {
+    pub fn read_scaled<T>(self, select: impl FnOnce(&Scaled) -> T) -> Option<T> {
         self.results
-            .with(|results| results.scaled.as_ref().ok().map(look))
+            .with(|results| results.scaled.as_ref().ok().map(select))
     }
 
     /// A figure of the batch, formatted.
-    pub fn read(self, look: impl Fn(&Scaled) -> String) -> String {
-        let found = self.read_scaled(look);
+    pub fn read(self, select: impl Fn(&Scaled) -> String) -> String {
+        let found = self.read_scaled(select);
         found.unwrap_or_else(|| tr!("not known").to_owned())
     }
 
     /// The same figure of the saved formula, while a trial is open.
-    pub fn read_before(self, look: impl Fn(&Scaled) -> String) -> Option<String> {
+    pub fn read_before(self, select: impl Fn(&Scaled) -> String) -> Option<String> {
         self.saved
-            .with(|saved| saved.as_ref()?.scaled.as_ref().ok().map(look))
+            .with(|saved| saved.as_ref()?.scaled.as_ref().ok().map(select))
     }
 
     /// A figure of the rounded batch.
-    pub fn read_rounded<T>(self, look: impl Fn(&Rounded) -> Option<T>) -> Option<T> {
-        self.results.with(|results| look(results.rounded.as_ref()?))
+    pub fn read_rounded<T>(self, select: impl Fn(&Rounded) -> Option<T>) -> Option<T> {
+        self.results
+            .with(|results| select(results.rounded.as_ref()?))
     }
 
     /// The steps that lead to a figure of the batch.

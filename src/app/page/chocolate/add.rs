@@ -7,7 +7,7 @@ use crate::app::part::{Button, Picture};
 use crate::app::state::use_app_state;
 use crate::engine::formula::PartKind;
 use crate::results::chocolate::usual_part;
-use crate::text::{Trouble, language::text, name, notice, tr, tr_noop};
+use crate::text::{ErrorText, language::text, name, notice, tr, tr_noop};
 
 /// Offers a part that the formula has not.
 #[component]

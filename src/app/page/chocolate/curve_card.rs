@@ -1,8 +1,8 @@
-//! Will it run? The flow curve, how far seizing is, and what the handbook asks for.
+//! The card of the flow curve, the distance to seizing, and the handbook's minimum of water.
 
 use leptos::prelude::*;
 
-use super::ChocolateAnswers;
+use super::ChocolateContext;
 use super::key_figures::SyrupFigure;
 use crate::app::part::FlowCurve;
 use crate::app::state::{memo, use_app_state};
@@ -13,7 +13,7 @@ use crate::text::{caution, chart, format, name, tr};
 #[component]
 pub fn CurveCard() -> impl IntoView {
     let state = use_app_state();
-    let answers = ChocolateAnswers::here();
+    let context = ChocolateContext::from_context();
     let at = memo(move || {
         let options = state.options.get();
         state.with(|sheet| {
@@ -25,22 +25,22 @@ pub fn CurveCard() -> impl IntoView {
     });
     let drawing = memo(move || {
         let options = state.options.get();
-        answers.read_curve(|found| chart::FlowDrawing::of(&found.syrup, &found.curve, options))
+        context.read_curve(|found| chart::FlowDrawing::of(&found.syrup, &found.curve, options))
     });
-    let told = memo(move || {
+    let description = memo(move || {
         let options = state.options.get();
-        answers
+        context
             .read_curve(|found| chart::flow_curve(&found.syrup, &found.curve, options))
             .unwrap_or_default()
     });
     let does = memo(move || {
-        answers
+        context
             .read_syrup(|syrup| does(syrup.flow))
             .unwrap_or_default()
     });
     let far = memo(move || {
         let options = state.options.get();
-        answers
+        context
             .read_syrup(|syrup| caution::from_seizing(syrup, options))
             .unwrap_or_default()
     });
@@ -55,13 +55,13 @@ pub fn CurveCard() -> impl IntoView {
             </header>
             <div class="body follows">
                 <p role="status">{does}</p>
-                {move || drawing.get().map(|drawing| view! { <FlowCurve drawing description=told /> })}
+                {move || drawing.get().map(|drawing| view! { <FlowCurve drawing description=description /> })}
                 <p>{far}</p>
                 <p class="quiet">{trust}</p>
             </div>
             <div class="figures">
-                <SyrupFigure label=tr!("Least liquid that flows") look=|syrup, options| least(syrup, |mass| format::mass(mass, options)) working=Syrup::seizing_working />
-                <SyrupFigure label=tr!("Handbook’s least water") look=|syrup, options| format::mass(syrup.rule.needed, options) working=|syrup| syrup.rule.working(syrup.chocolate) />
+                <SyrupFigure label=tr!("Least liquid that flows") select=|syrup, options| least(syrup, |mass| format::mass(mass, options)) working=Syrup::seizing_working />
+                <SyrupFigure label=tr!("Handbook’s least water") select=|syrup, options| format::mass(syrup.rule.needed, options) working=|syrup| syrup.rule.working(syrup.chocolate) />
             </div>
         </section>
     }

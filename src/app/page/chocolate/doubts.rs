@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use super::ChocolateAnswers;
+use super::ChocolateContext;
 use crate::app::part::AdviceCard;
 use crate::app::state::{memo, use_app_state};
 use crate::engine::chocolate::{Syrup, SyrupCaution};
@@ -13,23 +13,23 @@ use crate::text::{caution, tr};
 #[component]
 pub fn Doubts() -> impl IntoView {
     let state = use_app_state();
-    let answers = ChocolateAnswers::here();
+    let context = ChocolateContext::from_context();
     let seized = memo(move || {
         let options = state.options.get();
-        answers
+        context
             .read_syrup(|syrup| caution::seized(syrup, options))
             .flatten()
     });
     let rule = memo(move || {
         let options = state.options.get();
-        answers
+        context
             .read_syrup(|syrup| caution::minimum_water(&syrup.rule, options))
             .flatten()
     });
-    let doubts = memo(move || answers.read_curve(SyrupResults::doubts).unwrap_or_default());
+    let doubts = memo(move || context.read_curve(SyrupResults::doubts).unwrap_or_default());
     let worked = move |()| {
         untrack(|| {
-            answers
+            context
                 .read_syrup(Syrup::seizing_working)
                 .unwrap_or_default()
         })

@@ -2,30 +2,30 @@
 
 use leptos::prelude::*;
 
-use super::ChocolateAnswers;
+use super::ChocolateContext;
 use super::food_row::FoodRows;
-use crate::app::page::BatchAnswers;
+use crate::app::page::BatchContext;
 use crate::app::part::{AdviceCard, Figure, NumberBox, Shown};
 use crate::app::state::{memo, use_app_state};
 use crate::engine::chocolate::Fill;
 use crate::engine::formula::Formula;
 use crate::results::chocolate::FillingTarget;
 use crate::text::read::ReadError;
-use crate::text::{FormatOptions, Trouble, caution, format, read, tr, weighing};
+use crate::text::{ErrorText, FormatOptions, caution, format, read, tr, weighing};
 
 /// The filling of this batch.
 #[component]
 pub fn FillCard() -> impl IntoView {
     let state = use_app_state();
-    let answers = ChocolateAnswers::here();
-    let batch = BatchAnswers::here();
+    let context = ChocolateContext::from_context();
+    let batch = BatchContext::from_context();
     let pieces = memo(move || {
         let options = state.options.get();
         batch.read(|scaled| weighing::pieces(&scaled.pieces, options))
     });
     let heavy = memo(move || {
         let options = state.options.get();
-        answers
+        context
             .read_fill(|fill| {
                 fill.cautions
                     .first()
@@ -36,13 +36,13 @@ pub fn FillCard() -> impl IntoView {
     let spare = memo(move || Shown {
         value: {
             let options = state.options.get();
-            answers
+            context
                 .read_fill(|fill| format::mass(fill.with_spare, options))
                 .unwrap_or_else(|| tr!("not known").to_owned())
         },
         was: None,
     });
-    let working = move |()| untrack(|| answers.read_fill(Fill::working).unwrap_or_default());
+    let working = move |()| untrack(|| context.read_fill(Fill::working).unwrap_or_default());
     let unit = Signal::derive(move || state.options.get().units.mass.symbol());
     view! {
         <section class="card" data-part="filling" aria-label=tr!("Filling")>
@@ -52,14 +52,14 @@ pub fn FillCard() -> impl IntoView {
             </header>
             <div class="body">
                 <div class="boxes">
-                    <FillBox id="fill-each" label=tr!("In each piece") unit look=|fill, options| format::box_mass(fill.each, options) wanted=by_each />
-                    <FillBox id="fill-total" label=tr!("To make in all") unit look=|fill, options| format::box_mass(fill.to_make, options) wanted=by_total />
-                    <FillBox id="fill-share" label=tr!("Of the dough") unit="%" look=|fill, options| format::box_share(fill.of_dough, options) wanted=by_share />
+                    <FillBox id="fill-each" label=tr!("In each piece") unit select=|fill, options| format::box_mass(fill.each, options) wanted=by_each />
+                    <FillBox id="fill-total" label=tr!("To make in all") unit select=|fill, options| format::box_mass(fill.to_make, options) wanted=by_total />
+                    <FillBox id="fill-share" label=tr!("Of the dough") unit="%" select=|fill, options| format::box_share(fill.of_dough, options) wanted=by_share />
                 </div>
                 <div class="figures"><Figure label=tr!("To make, with one piece spare") shown=spare working=Callback::new(working) /></div>
             </div>
             <p class="over quiet">{tr!("In the formula, made once:")}</p>
-            {move || answers.filling.get().map(|part| view! { <FoodRows part /> })}
+            {move || context.filling.get().map(|part| view! { <FoodRows part /> })}
         </section>
         <AdviceCard title=tr!("Much filling") advice=heavy working=Callback::new(working) />
     }
@@ -90,27 +90,27 @@ fn FillBox(
     #[prop(into)]
     unit: Signal<&'static str>,
     /// The figure, written for a box.
-    look: fn(&Fill, FormatOptions) -> String,
+    select: fn(&Fill, FormatOptions) -> String,
     /// What a text asks for.
     wanted: ReadTarget,
 ) -> impl IntoView {
     let state = use_app_state();
-    let answers = ChocolateAnswers::here();
+    let context = ChocolateContext::from_context();
     let figure = memo(move || {
         let options = state.options.get();
-        answers
-            .read_fill(|fill| look(fill, options))
+        context
+            .read_fill(|fill| select(fill, options))
             .unwrap_or_default()
     });
-    let take = move |text: String| {
+    let store = move |text: String| {
         let options = state.options.get_untracked();
         let target = wanted(&text, options).map_err(|error| error.sentence(options))?;
         let set = |formula: &Formula| {
-            let results = answers.now;
+            let results = context.now;
             results.with_untracked(|results| results.with_filling(formula, target))
         };
         let set = state.change(id, set);
         set.map_err(|error| error.sentence(options))
     };
-    view! { <NumberBox id label unit figure take=Callback::new(take) /> }
+    view! { <NumberBox id label unit figure store=Callback::new(store) /> }
 }

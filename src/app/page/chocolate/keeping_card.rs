@@ -1,28 +1,28 @@
-//! How the syrup keeps.
+//! The card on storing the syrup.
 
 use leptos::prelude::*;
 
-use super::ChocolateAnswers;
+use super::ChocolateContext;
 use crate::app::part::AdviceCard;
 use crate::app::state::{memo, use_app_state};
 use crate::text::{caution, name};
 
-/// How the syrup must be kept.
+/// How to store the syrup.
 #[component]
 pub fn KeepingCard() -> impl IntoView {
     let state = use_app_state();
-    let answers = ChocolateAnswers::here();
+    let context = ChocolateContext::from_context();
     let title = memo(move || {
-        let keeps = answers.read_syrup(|syrup| name::keeps_as(syrup.keeping.keeps_as));
+        let keeps = context.read_syrup(|syrup| name::keeps_as(syrup.keeping.keeps_as));
         keeps.unwrap_or_default().to_owned()
     });
     let advice = memo(move || {
         let options = state.options.get();
-        answers.read_syrup(|syrup| caution::keeping(&syrup.keeping, options))
+        context.read_syrup(|syrup| caution::keeping(&syrup.keeping, options))
     });
     let working = move |()| {
         untrack(|| {
-            answers
+            context
                 .read_syrup(|syrup| syrup.keeping.working())
                 .unwrap_or_default()
         })

@@ -1,8 +1,8 @@
-//! Will it melt? Where chocolate and hot liquid settle, what stays in lumps, and what melts them.
+//! Melting: the final temperature of chocolate and hot liquid, the lumps left, and their remedies.
 
 use leptos::prelude::*;
 
-use super::ChocolateAnswers;
+use super::ChocolateContext;
 use super::melt_fields::{BOWL, CHOCOLATE, LIQUID, PIECES};
 use crate::app::part::{AdviceCard, FieldBox, Figure, KitchenLink, MeltCurve, Shown};
 use crate::app::state::{after_frame, memo, use_app_state};
@@ -10,7 +10,7 @@ use crate::engine::chocolate::Melted;
 use crate::engine::working::Line;
 use crate::results::chocolate::MeltResults;
 use crate::text::{
-    FormatOptions, Trouble,
+    ErrorText, FormatOptions,
     chart::{MeltDrawing, melt_curve},
     format, heat, tr,
 };
@@ -19,15 +19,15 @@ use crate::text::{
 #[component]
 pub fn MeltCard() -> impl IntoView {
     let state = use_app_state();
-    let answers = ChocolateAnswers::here();
-    let trouble = memo(move || {
+    let context = ChocolateContext::from_context();
+    let error = memo(move || {
         let options = state.options.get();
-        answers.now.with(|now| match &now.melt {
+        context.now.with(|now| match &now.melt {
             Some(Err(error)) => Some(error.sentence(options)),
             Some(Ok(_)) | None => None,
         })
     });
-    let melt = memo(move || answers.read_melt(MeltResults::clone));
+    let melt = memo(move || context.read_melt(MeltResults::clone));
     view! {
         <section class="card" data-part="topping" aria-label=tr!("Will it melt?")>
             <header>
@@ -42,14 +42,14 @@ pub fn MeltCard() -> impl IntoView {
                     <FieldBox field=PIECES />
                 </div>
                 <KitchenLink />
-                {move || trouble.get().map(|said| view! { <p class="error" role="status">{said}</p> })}
+                {move || error.get().map(|wording| view! { <p class="error" role="status">{wording}</p> })}
                 <Curve melt />
                 <WhatMelts melt />
                 <Scorch />
             </div>
             <div class="figures">
-                <MeltFigure melt label=tr!("They settle at") look=|melted, options| format::temperature(melted.temperature, options) />
-                <MeltFigure melt label=tr!("Fat that stays solid") look=|melted, options| format::share(melted.unmelted, options) />
+                <MeltFigure melt label=tr!("They settle at") select=|melted, options| format::temperature(melted.temperature, options) />
+                <MeltFigure melt label=tr!("Fat that stays solid") select=|melted, options| format::share(melted.unmelted, options) />
             </div>
         </section>
     }
@@ -66,7 +66,7 @@ fn Curve(
         let of = |found: &MeltResults| MeltDrawing::of(&found.melted, options);
         melt.with(|melt| melt.as_ref().map(of))
     });
-    let told = memo(move || {
+    let description = memo(move || {
         let options = state.options.get();
         let of = |found: &MeltResults| melt_curve(&found.melted, options);
         melt.with(|melt| melt.as_ref().map(of)).unwrap_or_default()
@@ -74,11 +74,11 @@ fn Curve(
     move || {
         drawing
             .get()
-            .map(|drawing| view! { <MeltCurve drawing description=told /> })
+            .map(|drawing| view! { <MeltCurve drawing description=description /> })
     }
 }
 
-/// What melts the lumps: looked for after the frame.
+/// What melts the lumps: computed after the frame.
 #[component]
 fn WhatMelts(
     /// Chocolate and liquid, settled.
@@ -103,7 +103,7 @@ fn WhatMelts(
     view! { <AdviceCard title=tr!("Lumps") advice working=Callback::new(working) /> }
 }
 
-/// How the balance of heat came about.
+/// The working of the heat balance.
 fn working(melt: Memo<Option<MeltResults>>) -> Vec<Line> {
     let of = |found: &MeltResults| found.melted.working();
     melt.with_untracked(|melt| melt.as_ref().map(of).unwrap_or_default())
@@ -120,15 +120,15 @@ fn Scorch() -> impl IntoView {
 fn MeltFigure(
     /// Chocolate and liquid, settled.
     melt: Memo<Option<MeltResults>>,
-    /// What it is called.
+    /// Its name.
     label: &'static str,
     /// The figure, written out.
-    look: fn(&Melted, FormatOptions) -> String,
+    select: fn(&Melted, FormatOptions) -> String,
 ) -> impl IntoView {
     let state = use_app_state();
     let shown = memo(move || {
         let options = state.options.get();
-        let value = melt.with(|melt| Some(look(&melt.as_ref()?.melted, options)));
+        let value = melt.with(|melt| Some(select(&melt.as_ref()?.melted, options)));
         Shown::plain(value.unwrap_or_else(|| tr!("none").to_owned()))
     });
     let working = move |()| working(melt);

@@ -1,11 +1,12 @@
 //! The numbers of melting that can be typed.
 
-use crate::app::part::{Wish, degrees};
+use crate::app::part::{Field, degrees};
 use crate::results::chocolate::melt_temperatures;
+use crate::sheet::HeatSettings;
 use crate::text::{format, read, tr_noop, unit::ThicknessUnit};
 
-/// How hot the liquid is poured.
-pub const LIQUID: Wish = Wish {
+/// The temperature of the liquid.
+pub const LIQUID: Field<HeatSettings> = Field {
     id: "melt-liquid",
     label: tr_noop!("Liquid poured at"),
     unit: degrees,
@@ -21,8 +22,8 @@ pub const LIQUID: Wish = Wish {
     },
 };
 
-/// How warm the chocolate is.
-pub const CHOCOLATE: Wish = Wish {
+/// The temperature of the chocolate.
+pub const CHOCOLATE: Field<HeatSettings> = Field {
     id: "melt-chocolate",
     label: tr_noop!("Chocolate at"),
     unit: degrees,
@@ -35,8 +36,8 @@ pub const CHOCOLATE: Wish = Wish {
     },
 };
 
-/// How warm its bowl is.
-pub const BOWL: Wish = Wish {
+/// The temperature of its bowl.
+pub const BOWL: Field<HeatSettings> = Field {
     id: "melt-bowl",
     label: tr_noop!("Bowl at"),
     unit: degrees,
@@ -50,7 +51,7 @@ pub const BOWL: Wish = Wish {
 };
 
 /// How large the pieces are across.
-pub const PIECES: Wish = Wish {
+pub const PIECES: Field<HeatSettings> = Field {
     id: "melt-pieces",
     label: tr_noop!("Chopped to, across"),
     unit: |options| ThicknessUnit::of(options.units).symbol(),

@@ -18,4 +18,4 @@ mod weigh_card;
 
 pub use key_figures::ChocolateKeys;
 pub use place::ChocolatePlace;
-pub use results::ChocolateAnswers;
+pub use results::ChocolateContext;

@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use super::ChocolateAnswers;
+use super::ChocolateContext;
 use super::add::AddPartCard;
 use super::curve_card::CurveCard;
 use super::doubts::Doubts;
@@ -25,9 +25,9 @@ use crate::text::{
 #[component]
 pub fn ChocolatePlace() -> impl IntoView {
     let state = use_app_state();
-    let answers = ChocolateAnswers::here();
-    let has_syrup = memo(move || answers.topping.get().is_some());
-    let has_filling = memo(move || answers.filling.get().is_some());
+    let context = ChocolateContext::from_context();
+    let has_syrup = memo(move || context.topping.get().is_some());
+    let has_filling = memo(move || context.filling.get().is_some());
     let hot = memo(move || Some(safety(Step::HotChocolate, state.options.get())));
     view! {
         <h1 class="visually-hidden" id=HEADING tabindex="-1">{name::place(Place::Chocolate)}</h1>

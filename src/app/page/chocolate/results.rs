@@ -2,14 +2,14 @@
 
 use leptos::prelude::*;
 
-use crate::app::page::BatchAnswers;
+use crate::app::page::BatchContext;
 use crate::app::state::{AppState, memo, use_app_state};
 use crate::engine::chocolate::{ChocolateError, Fill, Syrup};
 use crate::results::chocolate::{self, ChocolateResults, MeltResults, SyrupResults};
 
 /// The results about filling and syrup.
 #[derive(Clone, Copy)]
-pub struct ChocolateAnswers {
+pub struct ChocolateContext {
     /// All of them.
     pub now: Memo<ChocolateResults>,
     /// Which part is the filling; `None` where there is none.
@@ -20,9 +20,9 @@ pub struct ChocolateAnswers {
     pub before: Memo<Option<Result<SyrupResults, ChocolateError>>>,
 }
 
-impl ChocolateAnswers {
-    /// The results that follow from the state of the page.
-    pub fn of(state: AppState, batch: BatchAnswers) -> Self {
+impl ChocolateContext {
+    /// The results for the state of the page.
+    pub fn of(state: AppState, batch: BatchContext) -> Self {
         let now = memo(move || {
             let sheet = state.current();
             state.kitchen.with(|kitchen| {
@@ -43,40 +43,40 @@ impl ChocolateAnswers {
     }
 
     /// The results of this page, worked out from when they are first asked for.
-    pub fn here() -> Self {
-        use_app_state().page_singleton(|state| Self::of(state, BatchAnswers::here()))
+    pub fn from_context() -> Self {
+        use_app_state().page_singleton(|state| Self::of(state, BatchContext::from_context()))
     }
 
     /// Something of the syrup and its curve, where there is one.
-    pub fn read_curve<T>(self, look: impl Fn(&SyrupResults) -> T) -> Option<T> {
+    pub fn read_curve<T>(self, select: impl Fn(&SyrupResults) -> T) -> Option<T> {
         self.now
-            .with(|now| now.syrup.as_ref()?.as_ref().ok().map(look))
+            .with(|now| now.syrup.as_ref()?.as_ref().ok().map(select))
     }
 
     /// Something of the syrup, where there is one.
-    pub fn read_syrup<T>(self, look: impl Fn(&Syrup) -> T) -> Option<T> {
-        self.read_curve(|found| look(&found.syrup))
+    pub fn read_syrup<T>(self, select: impl Fn(&Syrup) -> T) -> Option<T> {
+        self.read_curve(|found| select(&found.syrup))
     }
 
     /// Something of the syrup before the trial, while one is on.
-    pub fn read_before<T>(self, look: impl Fn(&Syrup) -> T) -> Option<T> {
+    pub fn read_before<T>(self, select: impl Fn(&Syrup) -> T) -> Option<T> {
         self.before.with(|before| {
             let before = before.as_ref()?.as_ref().ok()?;
-            Some(look(&before.syrup))
+            Some(select(&before.syrup))
         })
     }
 
     /// Something of the filling, where there is one.
-    pub fn read_fill<T>(self, look: impl Fn(&Fill) -> T) -> Option<T> {
+    pub fn read_fill<T>(self, select: impl Fn(&Fill) -> T) -> Option<T> {
         self.now.with(|now| {
             let fill = now.filling.as_ref()?.fill.as_ref()?;
-            fill.as_ref().ok().map(look)
+            fill.as_ref().ok().map(select)
         })
     }
 
     /// Something of the melting, where chocolate is melted.
-    pub fn read_melt<T>(self, look: impl Fn(&MeltResults) -> T) -> Option<T> {
+    pub fn read_melt<T>(self, select: impl Fn(&MeltResults) -> T) -> Option<T> {
         self.now
-            .with(|now| now.melt.as_ref()?.as_ref().ok().map(look))
+            .with(|now| now.melt.as_ref()?.as_ref().ok().map(select))
     }
 }

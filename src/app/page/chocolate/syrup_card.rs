@@ -2,19 +2,19 @@
 
 use leptos::prelude::*;
 
-use super::ChocolateAnswers;
+use super::ChocolateContext;
 use super::food_row::FoodRows;
 use super::syrup_boxes::SyrupBoxes;
 use super::thickness::HandlingChoice;
 use crate::app::part::{Button, Picture};
 use crate::app::state::{DialogKind, PickFor, memo, use_app_state};
-use crate::text::{Trouble, tr};
+use crate::text::{ErrorText, tr};
 
 /// The syrup of the formula.
 #[component]
 pub fn SyrupCard() -> impl IntoView {
     let state = use_app_state();
-    let answers = ChocolateAnswers::here();
+    let context = ChocolateContext::from_context();
     let name = memo(move || {
         state
             .with(|sheet| {
@@ -22,22 +22,22 @@ pub fn SyrupCard() -> impl IntoView {
                     sheet
                         .formula
                         .parts
-                        .get(answers.topping.get()?)?
+                        .get(context.topping.get()?)?
                         .name
                         .clone(),
                 )
             })
             .unwrap_or_default()
     });
-    let trouble = memo(move || {
+    let error = memo(move || {
         let options = state.options.get();
-        answers.now.with(|now| match &now.syrup {
+        context.now.with(|now| match &now.syrup {
             Some(Err(error)) => Some(error.sentence(options)),
             Some(Ok(_)) | None => None,
         })
     });
     let pick = move |()| {
-        if let Some(part) = answers.topping.get_untracked() {
+        if let Some(part) = context.topping.get_untracked() {
             state.open(DialogKind::Pick {
                 title: tr!("Add to the syrup").to_owned(),
                 pick_for: PickFor::NewLine(part),
@@ -50,9 +50,9 @@ pub fn SyrupCard() -> impl IntoView {
                 <h2>{tr!("Syrup for the top")}</h2>
                 <span class="quiet">{name}</span>
             </header>
-            {move || answers.topping.get().map(|part| view! { <FoodRows part /> })}
+            {move || context.topping.get().map(|part| view! { <FoodRows part /> })}
             <div class="body">
-                {move || trouble.get().map(|said| view! { <p class="error" role="status">{said}</p> })}
+                {move || error.get().map(|wording| view! { <p class="error" role="status">{wording}</p> })}
                 <SyrupBoxes />
                 <HandlingChoice />
             </div>

@@ -2,28 +2,28 @@
 
 use leptos::prelude::*;
 
-use super::ChocolateAnswers;
+use super::ChocolateContext;
 use crate::app::browser::live_region::announce;
 use crate::app::part::Choice;
 use crate::app::state::{AppState, memo, use_app_state};
-use crate::engine::chocolate::{Flow, Handling};
+use crate::engine::chocolate::{Consistency, Flow};
 use crate::engine::formula::Formula;
 use crate::engine::quantity::Viscosity;
-use crate::text::{Trouble, name, tr};
+use crate::text::{ErrorText, name, tr};
 
 /// Pours as much liquid as makes the syrup so thick.
 ///
 /// # Errors
-/// What is in the way; then nothing is changed.
+/// The error; nothing is changed then.
 pub fn set_thickness(
     state: AppState,
-    answers: ChocolateAnswers,
+    context: ChocolateContext,
     from: &str,
     wished: Viscosity,
 ) -> Result<(), String> {
     let options = state.options.get_untracked();
     let set = |formula: &Formula| {
-        let results = answers.now;
+        let results = context.now;
         results.with_untracked(|results| results.with_thickness(formula, wished))
     };
     let set = state.change(from, set);
@@ -34,33 +34,33 @@ pub fn set_thickness(
 #[component]
 pub fn HandlingChoice() -> impl IntoView {
     let state = use_app_state();
-    let answers = ChocolateAnswers::here();
+    let context = ChocolateContext::from_context();
     let refused = RwSignal::new(String::new());
     let selected = memo(move || {
-        let handling = answers.read_syrup(|syrup| match syrup.flow {
+        let handling = context.read_syrup(|syrup| match syrup.flow {
             Flow::Flows { handling, .. } => Some(handling),
             Flow::Seized | Flow::MeltedOnly => None,
         });
         handling.flatten()
     });
-    let targets = Handling::WORKABLE
+    let targets = Consistency::WORKABLE
         .map(|handling| (Some(handling), name::handling(handling)))
         .to_vec();
-    let chosen = move |handling: Option<Handling>| {
-        let Some(wished) = handling.and_then(Handling::typical) else {
+    let chosen = move |handling: Option<Consistency>| {
+        let Some(wished) = handling.and_then(Consistency::typical) else {
             return;
         };
-        let said = set_thickness(state, answers, "syrup-wish", wished)
+        let wording = set_thickness(state, context, "syrup-wish", wished)
             .err()
             .unwrap_or_default();
         state.reset_inputs();
-        if !said.is_empty() {
-            announce(&said);
+        if !wording.is_empty() {
+            announce(&wording);
         }
-        refused.set(said);
+        refused.set(wording);
     };
     view! {
-        <Choice id="syrup-wish" label=tr!("Pour so much liquid that it will") answers=targets selected on_select=Callback::new(chosen) />
+        <Choice id="syrup-wish" label=tr!("Pour so much liquid that it will") choices=targets selected on_select=Callback::new(chosen) />
         {move || (!refused.with(String::is_empty)).then(|| view! { <p class="error">{refused.get()}</p> })}
     }
 }

@@ -1,9 +1,9 @@
-//! To weigh for this batch: filling and syrup, with what stays in bag and bowl.
+//! To weigh for this batch: filling and syrup, with what is lost in bag and bowl.
 
 use leptos::prelude::*;
 
-use super::ChocolateAnswers;
-use crate::app::page::{BatchAnswers, STAYS, WeighLine};
+use super::ChocolateContext;
+use crate::app::page::{BatchContext, STAYS, WeighLine};
 use crate::app::part::FieldBox;
 use crate::app::state::{memo, use_app_state};
 use crate::engine::formula::LineAt;
@@ -13,14 +13,14 @@ use crate::text::{tr, weighing};
 #[component]
 pub fn WeighCard() -> impl IntoView {
     let state = use_app_state();
-    let answers = ChocolateAnswers::here();
-    let batch = BatchAnswers::here();
+    let context = ChocolateContext::from_context();
+    let batch = BatchContext::from_context();
     let pieces = memo(move || {
         let options = state.options.get();
         batch.read(|scaled| weighing::pieces(&scaled.pieces, options))
     });
     let parts = move || {
-        [answers.topping.get(), answers.filling.get()]
+        [context.topping.get(), context.filling.get()]
             .into_iter()
             .flatten()
     };

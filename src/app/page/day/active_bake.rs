@@ -1,4 +1,4 @@
-//! The bake under way, kept for as long as the page is open, with its timers, which ring wherever
+//! The bake under way, in memory while the page is open, with its timers, which ring wherever
 //! in the app the user is.
 
 use std::cell::OnceCell;
@@ -47,18 +47,18 @@ pub fn bench(state: AppState) -> RwSignal<Option<Bench>> {
     shared(state).into()
 }
 
-/// Has the timers of the bake under way ring from now on.
+/// Starts ringing the timers of the bake under way.
 pub fn watch_timers(state: AppState) {
     let bench = shared(state);
     // Those that were over while the page was closed ring at once.
     ring(state, &bench);
 }
 
-/// Saves it as it stands now, or takes it away where there is none.
+/// Saves the current bake, or deletes the record where there is none.
 ///
 /// # Errors
-/// What storage says against it.
-pub fn keep(state: AppState) -> Result<(), StorageError> {
+/// The storage's error.
+pub fn save(state: AppState) -> Result<(), StorageError> {
     match shared(state).with_untracked(|bench| bench.as_ref().map(Record::write)) {
         Some(text) => storage::set(key::BENCH, &text),
         None => {
@@ -86,13 +86,13 @@ fn ring(state: AppState, bench: &ArcRwSignal<Option<Bench>>) {
     });
     // Told in the room already; storage that is full does not stop it.
     if let Some(text) = bench.with_untracked(|bench| bench.as_ref().map(Record::write)) {
-        let _kept = storage::set(key::BENCH, &text);
+        let _saved = storage::set(key::BENCH, &text);
     }
     let what = over.join(tr!(", "));
     alarm::ring(&what);
-    let said = notice::timer_over(&what);
-    announce(&said);
+    let wording = notice::timer_over(&what);
+    announce(&wording);
     if state.place.get_untracked() != Place::Day {
-        state.timer_alert.set(Some(said));
+        state.timer_alert.set(Some(wording));
     }
 }

@@ -16,7 +16,7 @@ pub fn BeganBox(
     /// Which step.
     step: StepAt,
 ) -> impl IntoView {
-    let day = Day::here();
+    let day = Day::from_context();
     let began = memo(move || {
         let began = day.own_bench.with(|bench| bench.as_ref()?.bake.began(step));
         let shown = began.map(|began| {
@@ -38,5 +38,5 @@ pub fn BeganBox(
             bench.bake.began_at(step, Moment::from_instant(at));
         });
     };
-    view! { <ClockBox id="step-began" label=tr!("Really begun at") figure=began take=typed /> }
+    view! { <ClockBox id="step-began" label=tr!("Really begun at") figure=began store=typed /> }
 }

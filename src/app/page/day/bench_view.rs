@@ -27,7 +27,7 @@ use crate::text::{
 /// The bench.
 #[component]
 pub fn BenchView() -> impl IntoView {
-    let day = Day::here();
+    let day = Day::from_context();
     wake_lock::request();
     on_cleanup(wake_lock::release);
     let position = memo(move || {
@@ -89,7 +89,7 @@ fn OneStep(
     /// Which.
     step: StepAt,
 ) -> impl IntoView {
-    let day = Day::here();
+    let day = Day::from_context();
     let line = memo(move || {
         let options = day.state.options.get();
         let formula = day.state.with(|sheet| sheet.formula.clone());
@@ -113,7 +113,7 @@ fn OneStep(
             });
         }
     };
-    let said = memo(move || {
+    let wording = memo(move || {
         let options = day.state.options.get();
         caution_of(step.work).map(|step| caution::safety(step, options).sentence())
     });
@@ -132,7 +132,7 @@ fn OneStep(
             <BeganBox step />
             <StepCorrections step />
             <p>{part(|line| line.signs.to_owned())}</p>
-            {move || said.get().map(|said| view! { <p class="advice">{said}</p> })}
+            {move || wording.get().map(|wording| view! { <p class="advice">{wording}</p> })}
         </section>
     }
 }
@@ -140,7 +140,7 @@ fn OneStep(
 /// The timers, each with what is left of it.
 #[component]
 fn Timers() -> impl IntoView {
-    let day = Day::here();
+    let day = Day::from_context();
     let timers = memo(move || {
         day.bench.with(|bench| {
             bench
@@ -169,7 +169,7 @@ fn Timers() -> impl IntoView {
     }
 }
 
-/// The bake is over: its times are noted, and it goes into the log.
+/// Ends the bake: notes its times and adds it to the log.
 pub fn finish(day: Day) {
     // Times are learnt from the plan of the same formula only.
     let own = day.own_bench.with_untracked(Option::is_some);
@@ -184,5 +184,5 @@ pub fn finish(day: Day) {
     // The log has it now; no step back at the bench may bring it to both.
     day.state.forget_changes(key::BENCH);
     // Nothing is left to be kept.
-    let _cleared = active_bake::keep(day.state);
+    let _cleared = active_bake::save(day.state);
 }

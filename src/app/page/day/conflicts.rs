@@ -13,7 +13,7 @@ use crate::text::{day as day_text, tr};
 /// The conflicts, and the changes that solve them.
 #[component]
 pub fn Conflicts() -> impl IntoView {
-    let day = Day::here();
+    let day = Day::from_context();
     let found = memo(move || {
         let options = day.state.options.get();
         let formula = day.state.with(|sheet| sheet.formula.clone());
@@ -31,15 +31,17 @@ pub fn Conflicts() -> impl IntoView {
         });
         found.unwrap_or_default()
     });
-    let way = move |(change, said): (Change, String)| view! { <li><Button label=said on_tap=move |()| make(day, change) /></li> };
+    let button = move |(change, wording): (Change, String)| view! { <li><Button label=wording on_tap=move |()| make(day, change) /></li> };
     move || {
         let (conflicts, changes) = found.get();
         (!conflicts.is_empty()).then(|| {
-            let listed = conflicts.into_iter().map(|said| view! { <li>{said}</li> });
+            let listed = conflicts
+                .into_iter()
+                .map(|wording| view! { <li>{wording}</li> });
             let solves = (!changes.is_empty()).then(|| {
                 view! {
                     <h3>{tr!("Any one of these solves it")}</h3>
-                    <ul class="ways">{changes.into_iter().map(way).collect_view()}</ul>
+                    <ul class="ways">{changes.into_iter().map(button).collect_view()}</ul>
                 }
             });
             view! {
@@ -58,7 +60,7 @@ fn make(day: Day, change: Change) {
     match change {
         Change::TableLater(at) | Change::TableEarlier(at) => {
             let table = Target::Table(Moment::from_instant(at));
-            day.wish(|settings| settings.target = table);
+            day.change_settings(|settings| settings.target = table);
         }
         Change::LetLast { step, minutes, .. } => {
             let at = untrack(|| day.read(|results| results.step(step).map(|(step, _)| step.at)));
@@ -71,6 +73,6 @@ fn make(day: Day, change: Change) {
                 day.edit(Edit::Duration { step, minutes });
             }
         }
-        Change::HelpingHand => day.wish(|settings| settings.one_pair_of_hands = false),
+        Change::HelpingHand => day.change_settings(|settings| settings.one_pair_of_hands = false),
     }
 }

@@ -17,7 +17,7 @@ pub fn StepCorrections(
     /// Which step.
     step: StepAt,
 ) -> impl IntoView {
-    let day = Day::here();
+    let day = Day::from_context();
     let found = memo(move || {
         day.with_results(|input, results| step_corrections(input, results, step))
             .unwrap_or_default()
@@ -33,22 +33,22 @@ pub fn StepCorrections(
     let changes = memo(move || {
         let options = day.state.options.get();
         let formula = day.state.with(|sheet| sheet.formula.clone());
-        let said = day.read(|results| {
+        let wording = day.read(|results| {
             found.with(|found| {
                 day.zone.with_value(|zone| {
                     day_text::plan_changes(found, &results.plan, &formula, zone, options)
                 })
             })
         });
-        said.unwrap_or_default()
+        wording.unwrap_or_default()
     });
     let rise = WhichRise::of_step(step.work);
     view! {
         <div class="make-ups">
             {rise.map(|which| view! { <RiseCorrection which found /> })}
             <div role="status">
-                {move || start.get().map(|said| view! { <p>{said}</p> })}
-                {move || changes.get().into_iter().map(|said| view! { <p>{said}</p> }).collect_view()}
+                {move || start.get().map(|wording| view! { <p>{wording}</p> })}
+                {move || changes.get().into_iter().map(|wording| view! { <p>{wording}</p> }).collect_view()}
             </div>
             <Conflicts />
         </div>
@@ -63,8 +63,8 @@ fn RiseCorrection(
     /// How the bake deviates.
     found: Memo<Found>,
 ) -> impl IntoView {
-    let day = Day::here();
-    let said = memo(move || {
+    let day = Day::from_context();
+    let wording = memo(move || {
         let options = day.state.options.get();
         found.with(|found| day_text::rise_deviation(found, options))
     });
@@ -86,10 +86,10 @@ fn RiseCorrection(
     });
     view! {
         <div role="status">
-            {move || said.get().into_iter().map(|said| view! { <p>{said}</p> }).collect_view()}
+            {move || wording.get().into_iter().map(|wording| view! { <p>{wording}</p> }).collect_view()}
         </div>
         <div class="buttons">
-            {move || place.get().map(|(at, said)| view! { <Button label=said on_tap=move |()| put(Some(at)) /> })}
+            {move || place.get().map(|(at, wording)| view! { <Button label=wording on_tap=move |()| put(Some(at)) /> })}
             <Show when=move || is_put.get()>
                 <Button label=tr!("Leave it where it usually stands") on_tap=move |()| put(None) />
             </Show>

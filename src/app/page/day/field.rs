@@ -3,20 +3,17 @@
 use leptos::prelude::*;
 
 use super::results::Day;
-use crate::app::part::{Field, FieldData, FieldError};
+use crate::app::part::{FieldData, FieldError};
 use crate::engine::plan::PlanError;
 use crate::sheet::day::DaySettings;
 use crate::text::read::ReadError;
-
-/// A number of the settings of a day's plan.
-pub type DayField = Field<DaySettings>;
 
 impl FieldData for DaySettings {
     type Source = Day;
     type Error = PlanError;
 
     fn source() -> Day {
-        Day::here()
+        Day::from_context()
     }
 
     fn read(day: Day, get: &dyn Fn(&Self) -> String) -> String {
@@ -32,7 +29,7 @@ impl FieldData for DaySettings {
         let mut settings = day.settings.get_untracked();
         set(&mut settings)?;
         settings.in_fridge().map_err(FieldError::Rejected)?;
-        day.wish(|saved| *saved = settings);
+        day.change_settings(|saved| *saved = settings);
         Ok(())
     }
 }

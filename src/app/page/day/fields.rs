@@ -1,12 +1,12 @@
-//! The numbers that a plan goes by.
+//! The fields of the plan settings.
 
-use super::field::DayField as Field;
-use crate::app::part::{degrees, minutes, no_unit};
+use crate::app::part::{Field, degrees, minutes, no_unit};
 use crate::engine::plan::Loads;
+use crate::sheet::day::DaySettings;
 use crate::text::{format, read, tr_noop};
 
 /// What a formula says of its rises.
-pub const RISES: [Field; 7] = [
+pub const RISES: [Field<DaySettings>; 7] = [
     Field {
         id: "bulk-time",
         label: tr_noop!("Known bulk rise"),
@@ -84,7 +84,7 @@ pub const RISES: [Field; 7] = [
 ];
 
 /// The preferment's night.
-pub const NIGHT: [Field; 4] = [
+pub const NIGHT: [Field<DaySettings>; 4] = [
     Field {
         id: "preferment-stands",
         label: tr_noop!("Preferment stands"),
@@ -128,7 +128,7 @@ pub const NIGHT: [Field; 4] = [
 ];
 
 /// How often the oven is filled.
-pub const LOADS: Field = Field {
+pub const LOADS: Field<DaySettings> = Field {
     id: "oven-loads",
     label: tr_noop!("Oven loads"),
     unit: no_unit,
@@ -141,7 +141,7 @@ pub const LOADS: Field = Field {
 };
 
 /// From one load out to the next one in.
-pub const BETWEEN: Field = Field {
+pub const BETWEEN: Field<DaySettings> = Field {
     id: "oven-between",
     label: tr_noop!("Between two loads"),
     unit: minutes,

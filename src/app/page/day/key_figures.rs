@@ -14,7 +14,7 @@ use crate::text::{FormatOptions, day as day_text, format, tr};
 /// The three figures that the place is about.
 #[component]
 pub fn DayKeys() -> impl IntoView {
-    let day = Day::here();
+    let day = Day::from_context();
     // The results of the saved formula, while a trial of it is on.
     let saved = memo(move || {
         let state = day.state;
@@ -22,28 +22,28 @@ pub fn DayKeys() -> impl IntoView {
         results.and_then(Result::ok)
     });
     view! {
-        <PlanFigure label=tr!("Start") saved look=|results, zone, _| format::day_and_clock(results.solved.begins, zone) working=day_text::path_working />
-        <PlanFigure label=tr!("Bulk rise") saved look=|results, _, options| day_text::bulk(results, options) working=|results, _| day_text::rise_working(results, WhichRise::Bulk) />
-        <PlanFigure label=tr!("On the table") saved look=|results, zone, _| format::day_and_clock(results.solved.table, zone) working=day_text::path_working />
+        <PlanFigure label=tr!("Start") saved select=|results, zone, _| format::day_and_clock(results.solved.begins, zone) working=day_text::path_working />
+        <PlanFigure label=tr!("Bulk rise") saved select=|results, _, options| day_text::bulk(results, options) working=|results, _| day_text::rise_working(results, WhichRise::Bulk) />
+        <PlanFigure label=tr!("On the table") saved select=|results, zone, _| format::day_and_clock(results.solved.table, zone) working=day_text::path_working />
     }
 }
 
 /// A figure of the plan; with what it was, where a trial changes it.
 #[component]
 fn PlanFigure(
-    /// What it is called.
+    /// Its name.
     label: &'static str,
     /// The results of the saved formula, while a trial is on.
     saved: Memo<Option<DayResults>>,
     /// The figure, written out.
-    look: fn(&DayResults, &Zone, FormatOptions) -> String,
+    select: fn(&DayResults, &Zone, FormatOptions) -> String,
     /// Its working.
     working: fn(&DayResults, &Formula) -> Vec<Line>,
 ) -> impl IntoView {
-    let day = Day::here();
+    let day = Day::from_context();
     let written = move |results: &DayResults| {
         let options = day.state.options.get();
-        day.zone.with_value(|zone| look(results, zone, options))
+        day.zone.with_value(|zone| select(results, zone, options))
     };
     let shown = memo(move || {
         let value = day.read(written);

@@ -1,4 +1,4 @@
-//! What the log has taught of this kitchen, with the evidence for each figure.
+//! The estimates from the log for this kitchen, with the evidence for each figure.
 
 use leptos::prelude::*;
 
@@ -9,10 +9,10 @@ use crate::results::day::{with_learnt_friction, with_learnt_losses};
 use crate::sheet::day::Resets;
 use crate::text::{day as day_text, tr};
 
-/// What bakes taught.
+/// The estimates from bakes.
 #[component]
 pub fn LearntCard() -> impl IntoView {
-    let day = Day::here();
+    let day = Day::from_context();
     let figures = memo(move || {
         day.learnt
             .with(|learnt| day_text::learnt_figures(learnt, day.state.options.get()))

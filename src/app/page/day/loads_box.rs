@@ -13,10 +13,10 @@ use crate::text::{day as day_text, tr};
 /// The loads of the oven.
 #[component]
 pub fn LoadsBox() -> impl IntoView {
-    let day = Day::here();
+    let day = Day::from_context();
     let staggered = memo(move || day.settings.with(|settings| settings.loads.staggered));
     let several = memo(move || day.settings.with(|settings| settings.loads.are_several()));
-    let said = memo(move || {
+    let wording = memo(move || {
         let options = day.state.options.get();
         let loads = day.settings.with(|settings| settings.loads);
         day.read(|results| load_times(loads, results.bake))
@@ -37,22 +37,22 @@ pub fn LoadsBox() -> impl IntoView {
             <Choice
                 id="load-doughs"
                 label=tr!("The doughs of all loads")
-                answers=answers.clone()
+                choices=answers.clone()
                 selected=staggered
-                on_select=Callback::new(move |staggered| day.wish(|settings| settings.loads.staggered = staggered))
+                on_select=Callback::new(move |staggered| day.change_settings(|settings| settings.loads.staggered = staggered))
             />
         </Show>
-        <p class="follows" role="status">{said}</p>
+        <p class="follows" role="status">{wording}</p>
         <ClassLoads />
     }
 }
 
-/// The loads of the class, to be taken over.
+/// The loads of the class, with a button that copies them.
 #[component]
 fn ClassLoads() -> impl IntoView {
-    let day = Day::here();
-    let desk = WorkspaceStore::here();
-    let class = memo(move || desk.settings.with(class_loads));
+    let day = Day::from_context();
+    let workspace = WorkspaceStore::from_context();
+    let class = memo(move || workspace.settings.with(class_loads));
     let says = Signal::derive(move || {
         let options = day.state.options.get();
         class
@@ -64,14 +64,14 @@ fn ClassLoads() -> impl IntoView {
         let options = day.state.options.get();
         let loads = day.settings.with(|settings| settings.loads);
         let bake = day.read(|results| results.bake)?;
-        let differs = desk
+        let differs = workspace
             .settings
             .with(|class| bake_difference(class, loads, bake))?;
         Some(day_text::bake_difference(differs, options))
     });
     let take = move |()| {
         if let Some(loads) = class.get_untracked().map(|class| class.as_planned()) {
-            day.wish(|settings| settings.loads = loads);
+            day.change_settings(|settings| settings.loads = loads);
             announce(tr!("The plan now has the class’s oven loads."));
         }
     };
@@ -79,6 +79,6 @@ fn ClassLoads() -> impl IntoView {
         <Show when=move || class.with(Option::is_some)>
             <div class="buttons"><Button label=says on_tap=take /></div>
         </Show>
-        {move || differs.get().map(|said| view! { <p class="quiet">{said}</p> })}
+        {move || differs.get().map(|wording| view! { <p class="quiet">{wording}</p> })}
     }
 }

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use super::log_files::LogFiles;
 use super::photo_box::PhotoBox;
 use super::photos;
-use super::results::{Day, Taken};
+use super::results::{Day, RemovedBake};
 use crate::app::part::Button;
 use crate::app::state::memo;
 use crate::sheet::day::Bake;
@@ -18,7 +18,7 @@ const MORE: usize = 40;
 /// The bakes.
 #[component]
 pub fn LogCard() -> impl IntoView {
-    let day = Day::here();
+    let day = Day::from_context();
     let ids = memo(move || {
         day.log.with(|log| {
             let bakes = log.bakes().iter().rev();
@@ -29,10 +29,10 @@ pub fn LogCard() -> impl IntoView {
     let shown = RwSignal::new(MORE);
     let more = memo(move || ids.with(Vec::len) > shown.get());
     let put_back = move |()| {
-        if let Some(Taken { mut bake, photo }) = day.taken.get_untracked() {
-            bake.photo = photo.is_some_and(|photo| photos::keep(&bake.id, &photo).is_ok());
+        if let Some(RemovedBake { mut bake, photo }) = day.removed.get_untracked() {
+            bake.photo = photo.is_some_and(|photo| photos::save(&bake.id, &photo).is_ok());
             day.change_log(|log| log.put(bake));
-            day.taken.set(None);
+            day.removed.set(None);
         }
     };
     view! {
@@ -53,7 +53,7 @@ pub fn LogCard() -> impl IntoView {
                     <Button label=tr!("Show older bakes") on_tap=move |()| shown.update(|shown| *shown = shown.saturating_add(MORE)) />
                 </div>
             </Show>
-            <Show when=move || day.taken.with(Option::is_some)>
+            <Show when=move || day.removed.with(Option::is_some)>
                 <div class="body buttons">
                     <Button label=tr!("Put the bake back that was taken out") on_tap=put_back />
                 </div>
@@ -69,21 +69,22 @@ fn LogRow(
     /// Which.
     id: Id,
 ) -> impl IntoView {
-    let day = Day::here();
+    let day = Day::from_context();
     let id = StoredValue::new(id);
-    let look = move |look: &dyn Fn(&Bake) -> String| {
+    let select = move |select: &dyn Fn(&Bake) -> String| {
         day.log.with(|log| {
             let bake = id.with_value(|id| log.bake(id));
-            bake.map(look).unwrap_or_default()
+            bake.map(select).unwrap_or_default()
         })
     };
     let began = move || {
-        look(&|bake| {
+        select(&|bake| {
             day.zone
                 .with_value(|zone| format::date(bake.began.instant(), zone))
         })
     };
-    let noted = move || look(&|bake| day_text::observations(&bake.noted, day.state.options.get()));
+    let noted =
+        move || select(&|bake| day_text::observations(&bake.noted, day.state.options.get()));
     let change = move |change: &dyn Fn(&mut Bake)| {
         day.change_log(|log| {
             let bake = id.with_value(|id| log.bake(id).cloned());
@@ -99,7 +100,7 @@ fn LogRow(
     };
     let has = Callback::new(move |photo: bool| change(&|bake| bake.photo = photo));
     let alt = Signal::derive(move || {
-        look(&|bake| {
+        select(&|bake| {
             let date = day
                 .zone
                 .with_value(|zone| format::date(bake.began.instant(), zone));
@@ -111,17 +112,18 @@ fn LogRow(
     let remove = move |()| {
         let id = id.get_value();
         let photo = photos::photo(&id);
-        let mut taken = None;
-        day.change_log(|log| taken = log.take(&id));
+        let mut removed = None;
+        day.change_log(|log| removed = log.take(&id));
         photos::remove(&id);
-        day.taken.set(taken.map(|bake| Taken { bake, photo }));
+        day.removed
+            .set(removed.map(|bake| RemovedBake { bake, photo }));
     };
     let inside = move || {
         let box_id = id.with_value(|id| format!("note-{}", id.as_text()));
         view! {
             <p>{noted}</p>
             <label for=box_id.clone()>{tr!("Note")}</label>
-            <textarea id=box_id prop:value=move || look(&|bake| bake.note.clone()) on:change:target=move |event| note(event.target().value())></textarea>
+            <textarea id=box_id prop:value=move || select(&|bake| bake.note.clone()) on:change:target=move |event| note(event.target().value())></textarea>
             <PhotoBox bake=id.get_value() alt has />
             <Button label=tr!("Take it out of the log") class="danger" on_tap=remove />
         }
@@ -130,7 +132,7 @@ fn LogRow(
         <li>
             <details on:toggle=move |_| opened.set(true)>
                 <summary>
-                    <span class="name">{move || look(&|bake| bake.name.clone())}</span>
+                    <span class="name">{move || select(&|bake| bake.name.clone())}</span>
                     <span class="quiet">{began}</span>
                 </summary>
                 {move || opened.get().then(inside)}

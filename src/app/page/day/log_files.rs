@@ -13,16 +13,16 @@ use crate::app::state::memo;
 use crate::sheet::day::LogImport;
 use crate::storage::csv;
 use crate::storage::record::{FILE_LIMIT, LogFile, Record};
-use crate::text::{FormatOptions, Trouble, day as day_text, notice, tr};
+use crate::text::{ErrorText, FormatOptions, day as day_text, notice, tr};
 
 /// The log as files.
 #[component]
 pub fn LogFiles() -> impl IntoView {
-    let day = Day::here();
+    let day = Day::from_context();
     let any = memo(move || day.log.with(|log| !log.bakes().is_empty()));
-    let said = RwSignal::new(Vec::<String>::new());
+    let wording = RwSignal::new(Vec::<String>::new());
     let saved = move |saved: Result<(), FileError>| {
-        said.set(match saved {
+        wording.set(match saved {
             Ok(()) => Vec::new(),
             Err(_) => vec![notice::file_refused().to_owned()],
         });
@@ -51,7 +51,7 @@ pub fn LogFiles() -> impl IntoView {
         spawn_local(async move {
             let says = match file::text(file, FILE_LIMIT).await {
                 Ok(text) => match LogFile::read(&text) {
-                    Ok(found) => taken_in(day, found, options),
+                    Ok(found) => import_log(day, found, options),
                     Err(error) => vec![error.sentence(options)],
                 },
                 Err(FileError::TooLarge { bytes, most }) => {
@@ -61,7 +61,7 @@ pub fn LogFiles() -> impl IntoView {
             };
             announce(&says.join(" "));
             // Whoever asked may have gone elsewhere meanwhile.
-            let _gone = said.try_set(says);
+            let _gone = wording.try_set(says);
         });
     };
     view! {
@@ -76,31 +76,33 @@ pub fn LogFiles() -> impl IntoView {
             </label>
         </div>
         <div class="body" role="status">
-            {move || said.get().into_iter().map(|said| view! { <p>{said}</p> }).collect_view()}
+            {move || wording.get().into_iter().map(|wording| view! { <p>{wording}</p> }).collect_view()}
         </div>
     }
 }
 
-/// Puts what a file holds into the log; says what came of it.
-fn taken_in(day: Day, found: LogFile, options: FormatOptions) -> Vec<String> {
+/// Imports a file into the log and returns a report.
+fn import_log(day: Day, found: LogFile, options: FormatOptions) -> Vec<String> {
     let LogFile {
         log,
         photos: pictures,
         refused,
     } = found;
-    let mut taken = LogImport::default();
-    day.change_log(|own| taken = own.take_in(log));
+    let mut imported = LogImport::default();
+    day.change_log(|own| imported = own.import(log));
     let mut left = 0_u32;
-    let new = pictures.iter().filter(|(of, _)| taken.added.contains(of));
+    let new = pictures
+        .iter()
+        .filter(|(of, _)| imported.added.contains(of));
     for (of, picture) in new {
-        if photos::keep(of, picture).is_err() {
+        if photos::save(of, picture).is_err() {
             left = left.saturating_add(1);
         }
     }
     if left > 0 {
         day.change_log(|own| own.look_for_photos(|of| photos::photo(of).is_some()));
     }
-    let mut says = day_text::taken_in(&taken, left, options);
+    let mut says = day_text::log_imported(&imported, left, options);
     says.extend(refused.iter().map(|error| error.sentence(options)));
     says
 }

@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use super::photo_box::PhotoBox;
 use super::results::Day;
-use crate::app::page::BatchAnswers;
+use crate::app::page::BatchContext;
 use crate::app::part::NumberBox;
 use crate::app::state::memo;
 use crate::engine::plan::StepKind;
@@ -12,7 +12,7 @@ use crate::engine::quantity::Mass;
 use crate::results::day::{
     Measurement, measurement_at, mixing_time, note_bread, note_dough, note_dough_temperature,
 };
-use crate::text::{Trouble, day as day_text, format, read, tr};
+use crate::text::{ErrorText, day as day_text, format, read, tr};
 
 /// The boxes of a step, where something is measured at it.
 #[component]
@@ -31,7 +31,7 @@ pub fn Measures(
 /// How warm the dough is, and how long it was mixed.
 #[component]
 fn DoughBoxes() -> impl IntoView {
-    let day = Day::here();
+    let day = Day::from_context();
     let warm = memo(move || {
         let options = day.state.options.get();
         let dough = day
@@ -50,7 +50,7 @@ fn DoughBoxes() -> impl IntoView {
         });
         format::box_minutes(minutes, options)
     });
-    let take_warm = move |text: String| {
+    let store_warm = move |text: String| {
         let options = day.state.options.get_untracked();
         let warm = read::temperature(&text, options).map_err(|error| error.sentence(options))?;
         let sheet = day.state.sheet();
@@ -60,7 +60,7 @@ fn DoughBoxes() -> impl IntoView {
         });
         Ok(())
     };
-    let take_minutes = move |text: String| {
+    let store_minutes = move |text: String| {
         let options = day.state.options.get_untracked();
         let minutes = read::minutes(&text, options).map_err(|error| error.sentence(options))?;
         day.change_bench(|bench| bench.bake.noted.mixing = Some(minutes));
@@ -69,17 +69,17 @@ fn DoughBoxes() -> impl IntoView {
     let unit = Signal::derive(move || day.state.options.get().units.temperature.symbol());
     view! {
         <div class="boxes">
-            <NumberBox id="real-dough" label=tr!("Dough came off at") unit figure=warm take=Callback::new(take_warm) />
-            <NumberBox id="real-mixing" label=tr!("Mixed for") unit=tr!("min") figure=minutes take=Callback::new(take_minutes) />
+            <NumberBox id="real-dough" label=tr!("Dough came off at") unit figure=warm store=Callback::new(store_warm) />
+            <NumberBox id="real-mixing" label=tr!("Mixed for") unit=tr!("min") figure=minutes store=Callback::new(store_minutes) />
         </div>
     }
 }
 
-/// What lies on the bench to be divided.
+/// The mass of dough on the bench, to be divided.
 #[component]
 fn DoughMass() -> impl IntoView {
-    let day = Day::here();
-    let answers = BatchAnswers::here();
+    let day = Day::from_context();
+    let context = BatchContext::from_context();
     let figure = memo(move || {
         let options = day.state.options.get();
         let bowl = day
@@ -88,25 +88,25 @@ fn DoughMass() -> impl IntoView {
         bowl.map(|bowl| format::box_mass(bowl.after, options))
             .unwrap_or_default()
     });
-    let take = move |text: String| {
+    let store = move |text: String| {
         let options = day.state.options.get_untracked();
         let mass = read::mass(&text, options).map_err(|error| error.sentence(options))?;
-        let into = untrack(|| answers.read_rounded(|rounded| Some(rounded.dough_weighed)));
+        let into = untrack(|| context.read_rounded(|rounded| Some(rounded.dough_weighed)));
         day.change_bench(|bench| note_dough(&mut bench.bake, into.unwrap_or(Mass::ZERO), mass));
         Ok(())
     };
     let unit = Signal::derive(move || day.state.options.get().units.mass.symbol());
     view! {
         <div class="boxes">
-            <NumberBox id="real-on-bench" label=tr!("Dough on the bench") unit figure take=Callback::new(take) />
+            <NumberBox id="real-on-bench" label=tr!("Dough on the bench") unit figure store=Callback::new(store) />
         </div>
     }
 }
 
-/// What comes out of the oven.
+/// The mass of bread out of the oven.
 #[component]
 fn BreadMass() -> impl IntoView {
-    let day = Day::here();
+    let day = Day::from_context();
     let figure = memo(move || {
         let options = day.state.options.get();
         let lost = day
@@ -115,7 +115,7 @@ fn BreadMass() -> impl IntoView {
         lost.map(|lost| format::box_mass(lost.after, options))
             .unwrap_or_default()
     });
-    let take = move |text: String| {
+    let store = move |text: String| {
         let options = day.state.options.get_untracked();
         let mass = read::mass(&text, options).map_err(|error| error.sentence(options))?;
         day.change_bench(|bench| note_bread(&mut bench.bake, mass));
@@ -124,16 +124,16 @@ fn BreadMass() -> impl IntoView {
     let unit = Signal::derive(move || day.state.options.get().units.mass.symbol());
     view! {
         <div class="boxes">
-            <NumberBox id="real-bread" label=tr!("Bread out of the oven") unit figure take=Callback::new(take) />
+            <NumberBox id="real-bread" label=tr!("Bread out of the oven") unit figure store=Callback::new(store) />
         </div>
         <BreadPhoto />
     }
 }
 
-/// A photo of the bread, kept with the bake.
+/// A photo of the bread, stored with the bake.
 #[component]
 fn BreadPhoto() -> impl IntoView {
-    let day = Day::here();
+    let day = Day::from_context();
     let bake = untrack(|| {
         day.own_bench
             .with(|bench| bench.as_ref().map(|bench| bench.bake.clone()))

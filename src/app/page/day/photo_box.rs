@@ -1,4 +1,4 @@
-//! The photo of a bake: taken or chosen, drawn small, shown, taken away.
+//! The photo of a bake: taken or chosen, made small, shown, removed.
 
 use leptos::prelude::*;
 use wasm_bindgen_futures::spawn_local;
@@ -26,12 +26,12 @@ pub fn PhotoBox(
 ) -> impl IntoView {
     let state = use_app_state();
     let shown = RwSignal::new(photos::photo(&bake));
-    let said = RwSignal::new(String::new());
+    let wording = RwSignal::new(String::new());
     let bake = StoredValue::new(bake);
     let say_it = move |text: String| {
         announce(&text);
         // Whoever asked may have gone elsewhere meanwhile.
-        let _gone = said.try_set(text);
+        let _gone = wording.try_set(text);
     };
     let take = move |input: HtmlInputElement| {
         let options = state.options.get_untracked();
@@ -41,18 +41,18 @@ pub fn PhotoBox(
         spawn_local(async move {
             match photo::small(file, Bake::PHOTO_LENGTH).await {
                 Ok(text) => {
-                    let saved = bake.try_with_value(|bake| photos::keep(bake, &text));
+                    let saved = bake.try_with_value(|bake| photos::save(bake, &text));
                     match saved {
                         Some(Ok(())) => {
                             has.run(true);
                             let _gone = shown.try_set(Some(text));
                             say_it(day_text::photo_kept().to_owned());
                         }
-                        Some(Err(trouble)) => say_it(no_room(trouble).to_owned()),
+                        Some(Err(error)) => say_it(no_room(error).to_owned()),
                         None => {}
                     }
                 }
-                Err(trouble) => say_it(refused(trouble, options)),
+                Err(error) => say_it(refused(error, options)),
             }
         });
     };
@@ -83,23 +83,23 @@ pub fn PhotoBox(
                     <input type="file" class="visually-hidden" accept="image/*" on:change:target=move |event| take(event.target()) />
                 </label>
             </div>
-            <p role="status">{said}</p>
+            <p role="status">{wording}</p>
         </div>
     }
 }
 
-fn no_room(trouble: crate::app::browser::storage::StorageError) -> &'static str {
+fn no_room(error: crate::app::browser::storage::StorageError) -> &'static str {
     use crate::app::browser::storage::StorageError;
     use crate::text::notice;
-    match trouble {
+    match error {
         StorageError::Full => day_text::photos_full(),
         StorageError::Blocked => notice::storage_blocked(),
         StorageError::Newer => notice::storage_newer(),
     }
 }
 
-fn refused(trouble: photo::PhotoError, options: crate::text::FormatOptions) -> String {
-    match trouble {
+fn refused(error: photo::PhotoError, options: crate::text::FormatOptions) -> String {
+    match error {
         photo::PhotoError::TooLarge(bytes) => {
             day_text::photo_too_large(bytes, photo::MOST, options)
         }

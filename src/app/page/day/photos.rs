@@ -1,4 +1,4 @@
-//! The photos of bakes, each kept under the bake's own key; bounded in all, so that they never
+//! The photos of bakes, each stored under the bake's own key; bounded in all, so that they never
 //! crowd out what cannot be taken again.
 
 use crate::app::browser::storage::{self, StorageError};
@@ -19,8 +19,8 @@ pub fn photo(bake: &Id) -> Option<String> {
 /// Saves a photo for a bake, in place of the one it may have.
 ///
 /// # Errors
-/// [`StorageError::Full`] where there are as many as there may be; what storage says.
-pub fn keep(bake: &Id, photo: &str) -> Result<(), StorageError> {
+/// [`StorageError::Full`] where there are as many as there may be; the storage's error.
+pub fn save(bake: &Id, photo: &str) -> Result<(), StorageError> {
     let key = key::of_photo(bake);
     let others = storage::length_of_all(|other| key::is_photo(other) && other != key);
     if others.saturating_add(photo.len()) > MOST {

@@ -15,12 +15,12 @@ use crate::app::page::HEADING;
 use crate::app::state::{memo, use_app_state};
 
 use crate::sheet::Place;
-use crate::text::{Trouble, name, tr};
+use crate::text::{ErrorText, name, tr};
 
 /// When? The one door of this place.
 pub fn day_place() -> AnyView {
     let state = use_app_state();
-    let day = Day::here();
+    let day = Day::from_context();
     state.timer_alert.set(None);
     day.now.set(clock_now());
     clock::every_second(move || day.now.set(clock_now()));
@@ -28,7 +28,7 @@ pub fn day_place() -> AnyView {
     let of = move || {
         state.open_id.track();
         day.open();
-        view! { <Whole /> }
+        view! { <DayCards /> }
     };
     view! {
         <h1 class="visually-hidden" id=HEADING tabindex="-1">{name::place(Place::Day)}</h1>
@@ -38,8 +38,8 @@ pub fn day_place() -> AnyView {
 }
 
 #[component]
-fn Whole() -> impl IntoView {
-    let day = Day::here();
+fn DayCards() -> impl IntoView {
+    let day = Day::from_context();
     let at_bench = move || day.at_bench.get() && day.own_bench.with(Option::is_some);
     view! {
         <Show when=at_bench fallback=|| view! { <Plan /> }>
@@ -50,7 +50,7 @@ fn Whole() -> impl IntoView {
 
 #[component]
 fn Plan() -> impl IntoView {
-    let day = Day::here();
+    let day = Day::from_context();
     let current = memo(move || day.results.with(Result::is_ok));
     view! {
         <div class="newspaper">
@@ -71,7 +71,7 @@ fn Plan() -> impl IntoView {
 /// Why there is no plan, where there is none.
 #[component]
 fn Why() -> impl IntoView {
-    let day = Day::here();
+    let day = Day::from_context();
     let why = memo(move || {
         let options = day.state.options.get();
         day.results

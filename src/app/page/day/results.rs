@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use super::active_bake;
 use crate::app::browser::{clock, storage};
-use crate::app::page::BatchAnswers;
+use crate::app::page::BatchContext;
 use crate::app::state::{AppState, Persisted, SaveError, memo, stored, use_app_state};
 use crate::engine::formula::Form;
 use crate::engine::learn::Learnt;
@@ -20,26 +20,26 @@ use crate::storage::{Record, key};
 /// What the steps of a plan's settings are noted under.
 const DAY: &str = "day";
 
-/// A bake that was taken out of the log, with its photo.
+/// A bake that was removed from the log, with its photo.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Taken {
+pub struct RemovedBake {
     /// The bake.
     pub bake: Bake,
     /// Its photo.
     pub photo: Option<String>,
 }
 
-/// Answers about the day, and what they are found from.
+/// Results for the day, and their inputs.
 #[derive(Clone, Copy)]
 pub struct Day {
     /// The state of the page.
     pub state: AppState,
-    /// What the plan of the open formula goes by.
+    /// The plan settings of the open formula.
     pub settings: RwSignal<DaySettings>,
     /// The log.
     pub log: Persisted<Log>,
-    /// The bake that was taken out of the log last.
-    pub taken: RwSignal<Option<Taken>>,
+    /// The bake that was removed from the log last.
+    pub removed: RwSignal<Option<RemovedBake>>,
     /// The bake under way, of whichever formula.
     pub bench: RwSignal<Option<Bench>>,
     /// The bake under way, where it is one of the open formula.
@@ -52,16 +52,16 @@ pub struct Day {
     pub minute: Memo<Instant>,
     /// The zone of the clock on the wall.
     pub zone: StoredValue<Zone>,
-    /// What the bakes of this kitchen teach.
+    /// The estimates from the bakes of this kitchen.
     pub learnt: Memo<Learnt>,
     /// The batch, as the scales show it.
-    pub batch: BatchAnswers,
+    pub batch: BatchContext,
     /// The results: rises, plan and times.
     pub results: Memo<Result<DayResults, PlanError>>,
 }
 
 impl Day {
-    /// The answers for the formula that is open, whichever that is.
+    /// The context for the formula that is open, whichever that is.
     fn of(state: AppState) -> Self {
         let bench = active_bake::bench(state);
         let now = RwSignal::new(clock_now());
@@ -82,7 +82,7 @@ impl Day {
             state,
             settings,
             log,
-            taken: RwSignal::new(None),
+            removed: RwSignal::new(None),
             bench,
             own_bench,
             at_bench: RwSignal::new(bench.with_untracked(Option::is_some)),
@@ -90,26 +90,26 @@ impl Day {
             minute,
             zone,
             learnt: taught,
-            batch: BatchAnswers::here(),
+            batch: BatchContext::from_context(),
             // Follows from all the others, and is put in below.
             results: memo(|| Err(PlanError::NoSteps)),
         };
         let results = memo(move || day.results_of(&state.current()));
-        storage::watch(move |changed| day.take_in(changed.as_deref()));
+        storage::watch(move |changed| day.sync_changed(changed.as_deref()));
         Self { results, ..day }
     }
 
-    /// The answers of this page.
-    pub fn here() -> Self {
+    /// The context of this page.
+    pub fn from_context() -> Self {
         use_app_state().page_singleton(Self::of)
     }
 
-    /// The results of a sheet, with all else as it is.
+    /// The results of a sheet, with all other inputs unchanged.
     pub fn results_of(self, sheet: &Sheet) -> Result<DayResults, PlanError> {
         self.with_input(sheet, day::of)
     }
 
-    /// Runs a function of the results on a sheet, with all else as it is.
+    /// Runs a function of the results on a sheet, with all other inputs unchanged.
     pub fn with_input<T>(self, sheet: &Sheet, run: impl FnOnce(&DayInput) -> T) -> T {
         self.batch.results.with(|batch| {
             run(&DayInput {
@@ -134,8 +134,8 @@ impl Day {
         })
     }
 
-    /// Takes what the plan of the formula that is now open goes by. Rises that are known of no
-    /// dough yet are known of the one that is kept.
+    /// Reads the plan settings of the formula that is now open. Known rises without a
+    /// dough belong to the saved one.
     pub fn open(self) {
         // A file that was taken in elsewhere may have brought bakes.
         self.log.refresh();
@@ -153,19 +153,19 @@ impl Day {
             // Saved with the first look, so that it is not lost when the formula is changed; where
             // there is no room for it, all else goes on.
             if let Some(id) = id {
-                let _kept = storage::set(&key::of_day(&id), &settings.write());
+                let _saved = storage::set(&key::of_day(&id), &settings.write());
             }
         }
         self.settings.set(settings);
     }
 
-    /// Notes that the known rises are of the dough as it stands now.
+    /// Notes that the known rises are of the current dough.
     pub fn know_this_dough(self) {
         let dough = untrack(|| {
             self.state
                 .with(|sheet| yeast_activity(&sheet.formula, Form::AsMade))
         });
-        self.wish(|settings| settings.rises.dough = dough.ok());
+        self.change_settings(|settings| settings.rises.dough = dough.ok());
     }
 
     /// The formula that is open; a visitor's copy has none.
@@ -173,8 +173,8 @@ impl Day {
         self.state.open_id.get_untracked()
     }
 
-    /// Changes what the plan goes by, and keeps it.
-    pub fn wish(self, change: impl FnOnce(&mut DaySettings)) {
+    /// Changes the plan settings and saves them.
+    pub fn change_settings(self, change: impl FnOnce(&mut DaySettings)) {
         let before = self.settings.get_untracked();
         let mut settings = before.clone();
         change(&mut settings);
@@ -182,7 +182,7 @@ impl Day {
         self.put_settings(id.as_ref(), settings.clone());
         let change = [(id.clone(), before), (id, settings)];
         let put = |(id, settings): (Option<Id>, DaySettings)| {
-            Self::here().put_settings(id.as_ref(), settings);
+            Self::from_context().put_settings(id.as_ref(), settings);
         };
         self.state.note_step(DAY, change, put);
     }
@@ -199,10 +199,10 @@ impl Day {
 
     /// Changes a step of the plan.
     pub fn edit(self, edit: Edit) {
-        self.wish(|settings| settings.add(edit));
+        self.change_settings(|settings| settings.add(edit));
     }
 
-    /// Changes the log, and keeps it. Whether it could be kept.
+    /// Changes the log and saves it. Returns whether it could be saved.
     pub fn change_log(self, change: impl FnOnce(&mut Log)) -> bool {
         self.log.update(change)
     }
@@ -215,25 +215,26 @@ impl Day {
             change(bench);
         }
         self.put_bench(bench.clone());
-        let put = |bench| Self::here().put_bench(bench);
+        let put = |bench| Self::from_context().put_bench(bench);
         self.state.note_step(key::BENCH, [before, bench], put);
     }
 
     /// Stores the bake under way.
     fn put_bench(self, bench: Option<Bench>) {
         self.bench.set(bench);
-        if let Err(trouble) = active_bake::keep(self.state) {
-            self.state.report(SaveError::Storage(trouble));
+        if let Err(error) = active_bake::save(self.state) {
+            self.state.report(SaveError::Storage(error));
         }
     }
 
     /// A figure of the results, where there is a plan.
-    pub fn read<T>(self, look: impl FnOnce(&DayResults) -> T) -> Option<T> {
-        self.results.with(|results| results.as_ref().ok().map(look))
+    pub fn read<T>(self, select: impl FnOnce(&DayResults) -> T) -> Option<T> {
+        self.results
+            .with(|results| results.as_ref().ok().map(select))
     }
 
-    /// Takes in what another tab has kept.
-    fn take_in(self, changed: Option<&str>) {
+    /// Reads what another tab has saved.
+    fn sync_changed(self, changed: Option<&str>) {
         if changed.is_none_or(|key| key == key::BENCH) {
             self.state.forget_changes(key::BENCH);
         }

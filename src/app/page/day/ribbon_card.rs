@@ -13,7 +13,7 @@ use crate::text::{chart, day as day_text, tr};
 /// The ribbon.
 #[component]
 pub fn RibbonCard() -> impl IntoView {
-    let day = Day::here();
+    let day = Day::from_context();
     let formula = move || day.state.with(|sheet| sheet.formula.clone());
     let drawing = memo(move || {
         let now = day.minute.get();
@@ -23,13 +23,13 @@ pub fn RibbonCard() -> impl IntoView {
                 .with_value(|zone| chart::DayRibbon::of(results, &formula, now, zone))
         })
     });
-    let said = memo(move || {
+    let wording = memo(move || {
         let options = day.state.options.get();
-        let said = day.read(|results| {
+        let wording = day.read(|results| {
             day.zone
                 .with_value(|zone| chart::day_ribbon(results, zone, options))
         });
-        said.unwrap_or_default()
+        wording.unwrap_or_default()
     });
     view! {
         <section class="card" aria-label=tr!("Two days")>
@@ -37,8 +37,8 @@ pub fn RibbonCard() -> impl IntoView {
                 <h2>{tr!("Two days")}</h2>
             </header>
             <div class="body follows">
-                {move || drawing.get().map(|drawing| view! { <DayRibbonPicture drawing description=said /> })}
-                <p role="status">{said}</p>
+                {move || drawing.get().map(|drawing| view! { <DayRibbonPicture drawing description=wording /> })}
+                <p role="status">{wording}</p>
                 <Conflicts />
             </div>
             <div class="body buttons">

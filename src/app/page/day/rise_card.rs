@@ -8,15 +8,15 @@ use crate::app::part::{Button, FieldBox, Figure, RiseCurve, Shown};
 use crate::app::state::memo;
 use crate::engine::plan::StepKind;
 use crate::results::day::WhichRise;
-use crate::text::{Trouble, chart, day as day_text, format, tr};
+use crate::text::{ErrorText, chart, day as day_text, format, tr};
 
 /// When the dough is up.
 #[component]
 pub fn RiseCard() -> impl IntoView {
-    let day = Day::here();
+    let day = Day::from_context();
     let preferments = memo(move || {
         let options = day.state.options.get();
-        let said = day.read(|results| {
+        let wording = day.read(|results| {
             let rises = results.rises.preferments.iter();
             let rises = rises.map(|rise| match rise {
                 Ok(rise) => day_text::preferment_rise(rise, options),
@@ -24,7 +24,7 @@ pub fn RiseCard() -> impl IntoView {
             });
             rises.collect::<Vec<_>>()
         });
-        said.unwrap_or_default()
+        wording.unwrap_or_default()
     });
     let trust = memo(move || day_text::trust(day.state.options.get()));
     view! {
@@ -39,7 +39,7 @@ pub fn RiseCard() -> impl IntoView {
             <div class="body follows">
                 <BulkPicture />
                 <OtherDough />
-                {move || preferments.get().into_iter().map(|said| view! { <p>{said}</p> }).collect_view()}
+                {move || preferments.get().into_iter().map(|wording| view! { <p>{wording}</p> }).collect_view()}
                 <p class="quiet">{trust}</p>
             </div>
         </section>
@@ -55,11 +55,11 @@ pub fn RiseCard() -> impl IntoView {
     }
 }
 
-/// What yeast, sugar and salt make of the known rises, where the dough is not the one they are of.
+/// The effect of yeast, sugar and salt, where the dough is not that of the known rises.
 #[component]
 fn OtherDough() -> impl IntoView {
-    let day = Day::here();
-    let said = memo(move || {
+    let day = Day::from_context();
+    let wording = memo(move || {
         let options = day.state.options.get();
         day.read(|results| {
             let doughs = results.doughs.as_ref()?;
@@ -67,9 +67,9 @@ fn OtherDough() -> impl IntoView {
         })
         .flatten()
     });
-    let differs = memo(move || said.with(Option::is_some));
+    let differs = memo(move || wording.with(Option::is_some));
     view! {
-        <p role="status">{move || said.get()}</p>
+        <p role="status">{move || wording.get()}</p>
         <Show when=move || differs.get()>
             <div class="buttons">
                 <Button label=tr!("The known rises are of this dough") on_tap=move |()| day.know_this_dough() />
@@ -81,12 +81,12 @@ fn OtherDough() -> impl IntoView {
 /// A rise as a range, which opens to its working.
 #[component]
 fn RiseFigure(
-    /// What it is called.
+    /// Its name.
     label: &'static str,
     /// Which rise.
     which: WhichRise,
 ) -> impl IntoView {
-    let day = Day::here();
+    let day = Day::from_context();
     let shown = memo(move || {
         let options = day.state.options.get();
         let value = day.read(|results| match results.rises.of(which) {
@@ -110,7 +110,7 @@ fn RiseFigure(
 /// The bulk rise drawn, what it rests on, what to look for.
 #[component]
 fn BulkPicture() -> impl IntoView {
-    let day = Day::here();
+    let day = Day::from_context();
     let drawing = memo(move || {
         let options = day.state.options.get();
         day.read(|results| {
@@ -127,7 +127,7 @@ fn BulkPicture() -> impl IntoView {
         });
         twin.unwrap_or_default()
     });
-    let said = memo(move || {
+    let wording = memo(move || {
         let options = day.state.options.get();
         day.read(|results| match &results.rises.bulk {
             Ok(risen) => vec![
@@ -147,6 +147,6 @@ fn BulkPicture() -> impl IntoView {
     view! {
         <p class="quiet">{current}</p>
         {move || drawing.get().map(|drawing| view! { <RiseCurve drawing description=twin /> })}
-        {move || said.get().into_iter().map(|said| view! { <p>{said}</p> }).collect_view()}
+        {move || wording.get().into_iter().map(|wording| view! { <p>{wording}</p> }).collect_view()}
     }
 }

@@ -7,7 +7,7 @@ use crate::app::part::{Button, NumberBox, TextBox};
 use crate::app::state::memo;
 use crate::engine::plan::{Edit, Step, StepAt};
 use crate::text::{
-    Trouble, caution,
+    ErrorText, caution,
     day::{self as day_text, StepLine, caution_of},
     format, read, tr,
 };
@@ -15,10 +15,10 @@ use crate::text::{
 /// One step of the plan.
 #[component]
 pub fn StepRow(
-    /// Where it stands in the plan's list.
+    /// Its index in the plan's list.
     place: usize,
 ) -> impl IntoView {
-    let day = Day::here();
+    let day = Day::from_context();
     let line = memo(move || {
         let options = day.state.options.get();
         let formula = day.state.with(|sheet| sheet.formula.clone());
@@ -52,29 +52,30 @@ pub fn StepRow(
 /// What safety asks for at it.
 #[component]
 fn Safety(
-    /// Where it stands.
+    /// Its index.
     place: usize,
 ) -> impl IntoView {
-    let day = Day::here();
-    let said = memo(move || {
+    let day = Day::from_context();
+    let wording = memo(move || {
         let options = day.state.options.get();
         let step = day.read(|results| results.step(place).map(|(step, _)| step.at.work));
         let step = step.flatten().and_then(caution_of)?;
         Some(caution::safety(step, options).sentence())
     });
     move || {
-        said.get()
-            .map(|said| view! { <p class="advice">{said}</p> })
+        wording
+            .get()
+            .map(|wording| view! { <p class="advice">{wording}</p> })
     }
 }
 
 /// How it is changed.
 #[component]
 fn Change(
-    /// Where it stands.
+    /// Its index.
     place: usize,
 ) -> impl IntoView {
-    let day = Day::here();
+    let day = Day::from_context();
     let at = memo(move || {
         day.read(|results| results.step(place).map(|(step, _)| step.at))
             .flatten()
@@ -92,7 +93,7 @@ fn Change(
             day.edit(edit(step));
         }
     };
-    let take = move |text: String| {
+    let store = move |text: String| {
         let options = day.state.options.get_untracked();
         let minutes = read::minutes(&text, options).map_err(|error| error.sentence(options))?;
         change(&|step| Edit::Duration { step, minutes });
@@ -113,7 +114,7 @@ fn Change(
     };
     view! {
         <div class="boxes">
-            <NumberBox id=format!("step-{place}-lasts") label=tr!("Lasts") unit=tr!("min") figure take=Callback::new(take) />
+            <NumberBox id=format!("step-{place}-lasts") label=tr!("Lasts") unit=tr!("min") figure store=Callback::new(store) />
         </div>
         <div class="buttons">
             <Button label=tr!("Before the step above") on_tap=move |()| change(&|step| Edit::Sooner { step }) />

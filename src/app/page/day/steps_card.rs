@@ -15,7 +15,7 @@ use crate::text::{day as day_text, tr};
 /// The steps, and the way to the bench.
 #[component]
 pub fn StepsCard() -> impl IntoView {
-    let day = Day::here();
+    let day = Day::from_context();
     let order = memo(move || {
         day.read(|results| results.order.clone())
             .unwrap_or_default()
@@ -29,10 +29,10 @@ pub fn StepsCard() -> impl IntoView {
         })
     });
     let edited = memo(move || day.settings.with(|settings| !settings.edits.is_empty()));
-    let begun = memo(move || day.own_bench.with(Option::is_some));
-    let elsewhere = memo(move || day.bench.with(Option::is_some) && !begun.get());
+    let is_under_way = memo(move || day.own_bench.with(Option::is_some));
+    let elsewhere = memo(move || day.bench.with(Option::is_some) && !is_under_way.get());
     let start = move |()| {
-        if !begun.get_untracked() {
+        if !is_under_way.get_untracked() {
             begin(day);
         }
         day.at_bench.set(true);
@@ -48,12 +48,12 @@ pub fn StepsCard() -> impl IntoView {
                 </Show>
                 <Button
                     disabled=elsewhere
-                    label=Signal::derive(move || if begun.get() { tr!("Back to the bench") } else { tr!("Start at the bench") }.to_owned())
+                    label=Signal::derive(move || if is_under_way.get() { tr!("Back to the bench") } else { tr!("Start at the bench") }.to_owned())
                     class="primary"
                     on_tap=start
                 />
                 <Show when=move || edited.get()>
-                    <Button label=tr!("The usual steps again") on_tap=move |()| day.wish(|settings| settings.edits.clear()) />
+                    <Button label=tr!("The usual steps again") on_tap=move |()| day.change_settings(|settings| settings.edits.clear()) />
                 </Show>
             </div>
             <p class="body quiet" role="status">{oven}</p>
@@ -69,12 +69,12 @@ pub fn StepsCard() -> impl IntoView {
 /// A bake of another formula is under way: the way to it, or to its end.
 #[component]
 fn OtherBake() -> impl IntoView {
-    let day = Day::here();
+    let day = Day::from_context();
     let bake = move || {
         day.bench
             .with(|bench| bench.as_ref().map(|bench| bench.bake.clone()))
     };
-    let said = move || bake().map(|bake| day_text::other_bake(&bake.name));
+    let wording = move || bake().map(|bake| day_text::other_bake(&bake.name));
     let open = move |()| {
         let of = untrack(bake).and_then(|bake| bake.formula);
         if of.is_some_and(|of| day.state.open_formula(&of)) {
@@ -82,7 +82,7 @@ fn OtherBake() -> impl IntoView {
         }
     };
     view! {
-        <p role="status">{said}</p>
+        <p role="status">{wording}</p>
         <Button label=tr!("Open its formula and go to the bench") on_tap=open />
         <Button label=tr!("Stop that bake, keep it in the log") on_tap=move |()| finish(day) />
     }

@@ -1,6 +1,7 @@
-//! How warm pastes and preferments really are at a step: what they still need, to be taken with one
-//! tap.
+//! Measured temperatures of pastes and preferments at a step: the time they still need, set with
+//! one tap.
 
+use crate::engine::numerics::saturating_u16;
 use leptos::prelude::*;
 
 use super::results::{Day, clock_now};
@@ -11,7 +12,7 @@ use crate::engine::quantity::Minutes;
 use crate::results::day::{PartWarmth, part_warmth};
 use crate::results::heat::measured_at;
 use crate::sheet::day::Measured;
-use crate::text::{FormatOptions, Trouble, day as day_text, format, read, tr};
+use crate::text::{ErrorText, FormatOptions, day as day_text, format, read, tr};
 
 /// A box for each paste and preferment of a step.
 #[component]
@@ -19,7 +20,7 @@ pub fn WarmthBoxes(
     /// Which step.
     step: StepAt,
 ) -> impl IntoView {
-    let day = Day::here();
+    let day = Day::from_context();
     let parts = untrack(|| {
         day.state
             .with(|sheet| measured_at(step.work, step.of, &sheet.formula))
@@ -37,8 +38,8 @@ fn WarmthBox(
     /// Which part.
     part: usize,
 ) -> impl IntoView {
-    let day = Day::here();
-    let of = u16::try_from(part).unwrap_or(u16::MAX);
+    let day = Day::from_context();
+    let of = saturating_u16(part);
     let name = memo(move || {
         day.state.with(|sheet| {
             let own = sheet.formula.parts.get(part);
@@ -56,7 +57,7 @@ fn WarmthBox(
             .map(|found| format::box_temperature(found.at, options))
             .unwrap_or_default()
     });
-    let take = move |text: String| {
+    let store = move |text: String| {
         let options = day.state.options.get_untracked();
         let at = read::temperature(&text, options).map_err(|error| error.sentence(options))?;
         let when = clock_now();
@@ -74,16 +75,16 @@ fn WarmthBox(
         let sheet = day.state.current();
         day.with_input(&sheet, |input| part_warmth(input, step, part))
     });
-    let said = memo(move || {
+    let wording = memo(move || {
         let options = day.state.options.get();
         let warmth = warmth.get()?;
         Some(name.with(|name| day_text::part_warmth(name, &warmth, options)))
     });
-    let ways = memo(move || {
+    let buttons = memo(move || {
         let options = day.state.options.get();
         warmth
             .get()
-            .map(|warmth| ways(&warmth, options))
+            .map(|warmth| buttons(&warmth, options))
             .unwrap_or_default()
     });
     let wait = move |minutes: Minutes| {
@@ -91,18 +92,18 @@ fn WarmthBox(
     };
     let unit = Signal::derive(move || day.state.options.get().units.temperature.symbol());
     let label = Signal::derive(move || tr!("{value} is at", value = name.get()));
-    let way = move |(minutes, said): (Minutes, String)| view! { <Button label=said on_tap=move |()| wait(minutes) /> };
+    let button = move |(minutes, wording): (Minutes, String)| view! { <Button label=wording on_tap=move |()| wait(minutes) /> };
     view! {
         <div class="boxes">
-            <NumberBox id=format!("warmth-{part}") label unit figure take=Callback::new(take) />
+            <NumberBox id=format!("warmth-{part}") label unit figure store=Callback::new(store) />
         </div>
-        <p role="status">{move || said.get()}</p>
-        <div class="buttons">{move || ways.get().into_iter().map(way).collect_view()}</div>
+        <p role="status">{move || wording.get()}</p>
+        <div class="buttons">{move || buttons.get().into_iter().map(button).collect_view()}</div>
     }
 }
 
 /// What can be tapped.
-fn ways(warmth: &PartWarmth, options: FormatOptions) -> Vec<(Minutes, String)> {
+fn buttons(warmth: &PartWarmth, options: FormatOptions) -> Vec<(Minutes, String)> {
     let wait = warmth.wait.map(|it| (it, day_text::wait_for(it, options)));
     let ice = warmth.in_ice.map(|it| (it, day_text::ice_for(it, options)));
     wait.into_iter().chain(ice).collect()

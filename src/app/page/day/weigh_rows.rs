@@ -11,7 +11,7 @@ use crate::engine::quantity::Mass;
 use crate::results::day::{
     Addition, StepWeighing, WeighedLine, WeighingEffect, step_weighing, weighing_effect,
 };
-use crate::text::{Trouble, day as day_text, format, name, read, tr};
+use crate::text::{ErrorText, day as day_text, format, name, read, tr};
 
 /// The lines of a step.
 #[component]
@@ -19,7 +19,7 @@ pub fn WeighRows(
     /// Which step.
     step: StepAt,
 ) -> impl IntoView {
-    let day = Day::here();
+    let day = Day::from_context();
     let lines = memo(move || {
         day.with_results(|input, results| step_weighing(input, results, step))
             .unwrap_or_default()
@@ -30,7 +30,7 @@ pub fn WeighRows(
         let sheet = day.state.current();
         day.with_input(&sheet, weighing_effect)
     });
-    let said = memo(move || {
+    let wording = memo(move || {
         let options = day.state.options.get();
         day.state.with(|sheet| {
             effect.with(|effect| day_text::weighing_effect(effect, &sheet.formula, options))
@@ -44,7 +44,7 @@ pub fn WeighRows(
                 </For>
             </ol>
         </Show>
-        <p class="weighed-off" role="status">{said}</p>
+        <p class="weighed-off" role="status">{wording}</p>
         <Additions effect />
     }
 }
@@ -55,21 +55,22 @@ fn Additions(
     /// What the masses that were weighed do.
     effect: Memo<WeighingEffect>,
 ) -> impl IntoView {
-    let day = Day::here();
-    let ways = memo(move || {
+    let day = Day::from_context();
+    let buttons = memo(move || {
         let options = day.state.options.get();
         let additions = effect.with(|effect| effect.additions.clone());
         day.state.with(|sheet| {
             let additions = additions.into_iter();
-            let said = |more: Addition| (more, day_text::addition(&more, &sheet.formula, options));
-            additions.map(said).collect::<Vec<_>>()
+            let wording =
+                |more: Addition| (more, day_text::addition(&more, &sheet.formula, options));
+            additions.map(wording).collect::<Vec<_>>()
         })
     });
-    let way = move |(more, said): (Addition, String)| {
+    let button = move |(more, wording): (Addition, String)| {
         let then = (!more.as_asked).then_some(more.then);
-        view! { <Button label=said on_tap=move |()| day.change_bench(|bench| bench.weigh(more.at, then)) /> }
+        view! { <Button label=wording on_tap=move |()| day.change_bench(|bench| bench.weigh(more.at, then)) /> }
     };
-    view! { <div class="buttons">{move || ways.get().into_iter().map(way).collect_view()}</div> }
+    view! { <div class="buttons">{move || buttons.get().into_iter().map(button).collect_view()}</div> }
 }
 
 /// One line: the mass to weigh, the untared reading of the scale, and the mass that was weighed.
@@ -80,7 +81,7 @@ fn WeighRow(
     /// The lines of the step.
     lines: Memo<StepWeighing>,
 ) -> impl IntoView {
-    let day = Day::here();
+    let day = Day::from_context();
     let line = memo(move || lines.with(|lines| lines.line(at)));
     let mass = move |pick: fn(WeighedLine) -> Option<Mass>| line.get().and_then(pick);
     let name = memo(move || {
@@ -112,7 +113,7 @@ fn WeighRow(
             .map(|mass| format::box_mass(mass, options))
             .unwrap_or_default()
     });
-    let take = move |text: String| {
+    let store = move |text: String| {
         let options = day.state.options.get_untracked();
         let mass = read::mass(&text, options).map_err(|error| error.sentence(options))?;
         day.change_bench(|bench| bench.weigh(at, Some(mass)));
@@ -138,7 +139,7 @@ fn WeighRow(
                 <span class="large">{to_weigh}</span>
             </label>
             <span class="quiet">{tr!("untared, the scale shows ")}{shows}</span>
-            <NumberBox id label unit figure take=Callback::new(take) />
+            <NumberBox id label unit figure store=Callback::new(store) />
         </li>
     }
 }

@@ -16,7 +16,7 @@ use crate::text::{format, read, tr};
 /// What times are found from.
 #[component]
 pub fn WhenCard() -> impl IntoView {
-    let day = Day::here();
+    let day = Day::from_context();
     let backwards = memo(move || {
         !matches!(
             day.settings.with(|settings| settings.target),
@@ -33,7 +33,7 @@ pub fn WhenCard() -> impl IntoView {
     });
     let aim_at = move |at: Moment| {
         let back = backwards.get_untracked();
-        day.wish(|settings| {
+        day.change_settings(|settings| {
             settings.target = if back {
                 Target::Table(at)
             } else {
@@ -54,7 +54,7 @@ pub fn WhenCard() -> impl IntoView {
         let Some((table, begins)) = solved else {
             return;
         };
-        day.wish(|settings| {
+        day.change_settings(|settings| {
             settings.target = if back {
                 Target::Table(Moment::from_instant(table))
             } else {
@@ -71,7 +71,7 @@ pub fn WhenCard() -> impl IntoView {
                 <Choice
                     id="aim".to_owned()
                     label=tr!("The time you set").to_owned()
-                    answers=vec![(true, tr!("Bread on the table")), (false, tr!("Start of the work"))]
+                    choices=vec![(true, tr!("Bread on the table")), (false, tr!("Start of the work"))]
                     selected=backwards
                     on_select=Callback::new(turn)
                 />
@@ -80,7 +80,7 @@ pub fn WhenCard() -> impl IntoView {
                     label=Signal::derive(move || if backwards.get() { tr!("On the table at") } else { tr!("Start at") })
                     dated=true
                     figure=aim
-                    take=typed
+                    store=typed
                 />
                 <SleepBoxes />
                 <Hands />
@@ -110,7 +110,7 @@ pub fn FridgeCard() -> impl IntoView {
 /// When the baker sleeps.
 #[component]
 fn SleepBoxes() -> impl IntoView {
-    let day = Day::here();
+    let day = Day::from_context();
     let sleep = memo(move || day.settings.with(|settings| settings.sleep));
     let shown = move |pick: fn(Sleep) -> Clock| {
         memo(move || {
@@ -120,7 +120,7 @@ fn SleepBoxes() -> impl IntoView {
     };
     let set = move |text: String, put: fn(&mut Sleep, Clock)| {
         if let Some(clock) = read::clock(&text) {
-            day.wish(|settings| {
+            day.change_settings(|settings| {
                 if let Some(sleep) = &mut settings.sleep {
                     put(sleep, clock);
                 }
@@ -136,7 +136,7 @@ fn SleepBoxes() -> impl IntoView {
                     prop:checked=move || sleep.get().is_some()
                     on:change:target=move |event| {
                         let sleeps = event.target().checked();
-                        day.wish(|settings| settings.sleep = if sleeps { usual } else { None });
+                        day.change_settings(|settings| settings.sleep = if sleeps { usual } else { None });
                     }
                 />
                 {tr!("No work while I sleep")}
@@ -144,8 +144,8 @@ fn SleepBoxes() -> impl IntoView {
         </div>
         <Show when=move || sleep.get().is_some()>
             <div class="clock-boxes">
-                <ClockBox id="sleep-from" label=tr!("Asleep from") figure=shown(|sleep| sleep.from) take=move |text| set(text, |sleep, clock| sleep.from = clock) />
-                <ClockBox id="sleep-until" label=tr!("until") figure=shown(|sleep| sleep.until) take=move |text| set(text, |sleep, clock| sleep.until = clock) />
+                <ClockBox id="sleep-from" label=tr!("Asleep from") figure=shown(|sleep| sleep.from) store=move |text| set(text, |sleep, clock| sleep.from = clock) />
+                <ClockBox id="sleep-until" label=tr!("until") figure=shown(|sleep| sleep.until) store=move |text| set(text, |sleep, clock| sleep.until = clock) />
             </div>
         </Show>
     }
@@ -154,7 +154,7 @@ fn SleepBoxes() -> impl IntoView {
 /// Whether somebody helps.
 #[component]
 fn Hands() -> impl IntoView {
-    let day = Day::here();
+    let day = Day::from_context();
     let helped = memo(move || !day.settings.with(|settings| settings.one_pair_of_hands));
     view! {
         <div class="tick-box">
@@ -164,7 +164,7 @@ fn Hands() -> impl IntoView {
                     prop:checked=helped
                     on:change:target=move |event| {
                         let helped = event.target().checked();
-                        day.wish(|settings| settings.one_pair_of_hands = !helped);
+                        day.change_settings(|settings| settings.one_pair_of_hands = !helped);
                     }
                 />
                 {tr!("Somebody helps: two things can be done at once")}

@@ -31,7 +31,7 @@ pub fn AboutCard() -> impl IntoView {
                 <PickOne
                     id="bread"
                     label=tr!("Kind of bread, which decides what is usual")
-                    answers=Signal::stored(breads)
+                    choices=Signal::stored(breads)
                     selected=bread
                     on_select=move |bread| state.edit(|sheet| sheet.bread = bread)
                 />

@@ -28,7 +28,7 @@ pub fn Compare() -> impl IntoView {
                 .collect::<Vec<_>>()
         })
     });
-    let answers = memo(move || {
+    let choices = memo(move || {
         let names = others.get().into_iter().map(|(_, name)| name);
         let named = names.enumerate().map(|(place, name)| (Some(place), name));
         let nothing = (None, tr!("nothing").to_owned());
@@ -40,7 +40,7 @@ pub fn Compare() -> impl IntoView {
         state.read_formula(&id)
     });
     view! {
-        <PickOne id="beside" label=tr!("This formula beside") answers selected=chosen on_select=move |place| chosen.set(place) />
+        <PickOne id="beside" label=tr!("This formula beside") choices selected=chosen on_select=move |place| chosen.set(place) />
         {move || other.get().map(|other| view! { <Workspace other /> })}
     }
 }

@@ -6,7 +6,7 @@ use crate::app::part::NumberBox;
 use crate::app::state::{AppState, DialogKind, memo, use_app_state};
 use crate::engine::formula::{LineAt, set_mass, set_percentage};
 use crate::results::formula::line;
-use crate::text::{self, Trouble, format, name, read, tr};
+use crate::text::{self, ErrorText, format, name, read, tr};
 
 /// The numbers of a row. Worked out in one go, so that the sheet has one reader a line. The options
 /// of writing is not followed: a place is drawn anew when that changes.
@@ -40,13 +40,13 @@ fn words(state: AppState, at: LineAt) -> Option<(String, String)> {
     let sheet = state.current();
     let line = sheet.formula.line(at)?;
     let food = name::food_short(&line.food).into_owned();
-    Some((food, text::line::said(line, options)))
+    Some((food, text::line::wording(line, options)))
 }
 
 /// One ingredient of a part; a tap on its name opens what can be done with it.
 #[component]
 pub fn LineRow(
-    /// Where it stands.
+    /// Its index.
     at: LineAt,
     /// Whether its percentage is left out.
     #[prop(optional)]
@@ -55,17 +55,17 @@ pub fn LineRow(
     let state = use_app_state();
     let words = memo(move || words(state, at).unwrap_or_default());
     let numbers = memo(move || Numbers::of(state, at).unwrap_or_default());
-    let text = move |look: fn(&Numbers) -> &String| {
-        Signal::derive(move || numbers.with(|numbers| look(numbers).clone()))
+    let text = move |select: fn(&Numbers) -> &String| {
+        Signal::derive(move || numbers.with(|numbers| select(numbers).clone()))
     };
     let food = Signal::derive(move || words.with(|(food, _)| food.clone()));
-    let said = move || words.with(|(_, said)| said.clone());
+    let wording = move || words.with(|(_, wording)| wording.clone());
     let changed = Signal::derive(move || numbers.with(|numbers| numbers.changed));
     view! {
         <div class="line" class:one-box=weight_only role="group" aria-label=food>
             <button type="button" class="food" aria-haspopup="dialog" on:click=move |_| state.open(DialogKind::Line(at))>
                 <span class="name">{food}</span>
-                <span class="said">{said}</span>
+                <span class="said">{wording}</span>
             </button>
             <MassBox at food changed figure=text(|numbers| &numbers.mass) />
             {(!weight_only).then(|| view! { <PercentBox at food changed figure=text(|numbers| &numbers.percent) /> })}
@@ -83,7 +83,7 @@ fn MassBox(
     let state = use_app_state();
     let id = format!("mass-{}-{}", at.part, at.line);
     let from = id.clone();
-    let take = move |text: String| {
+    let store = move |text: String| {
         let options = state.options.get_untracked();
         let mass = read::mass(&text, options).map_err(|error| error.sentence(options))?;
         state
@@ -92,7 +92,7 @@ fn MassBox(
     };
     let label = Signal::derive(move || tr!("{value}, weight", value = food.get()));
     let unit = state.options.get_untracked().units.mass.symbol();
-    view! { <NumberBox id label unit figure changed take=Callback::new(take) /> }
+    view! { <NumberBox id label unit figure changed store=Callback::new(store) /> }
 }
 
 #[component]
@@ -105,7 +105,7 @@ fn PercentBox(
     let state = use_app_state();
     let id = format!("percent-{}-{}", at.part, at.line);
     let from = id.clone();
-    let take = move |text: String| {
+    let store = move |text: String| {
         let options = state.options.get_untracked();
         let basis = state.basis.get_untracked();
         let share = read::share(&text, options).map_err(|error| error.sentence(options))?;
@@ -114,5 +114,5 @@ fn PercentBox(
             .map_err(|error| error.sentence(options))
     };
     let label = Signal::derive(move || tr!("{value}, of flour", value = food.get()));
-    view! { <NumberBox id label unit="%" figure changed take=Callback::new(take) /> }
+    view! { <NumberBox id label unit="%" figure changed store=Callback::new(store) /> }
 }

@@ -1,4 +1,4 @@
-//! The place: its heading, the parts, and what follows from them.
+//! The place: its heading, the parts, and their results.
 
 use leptos::prelude::*;
 
@@ -11,7 +11,7 @@ use crate::engine::formula::Basis;
 use crate::sheet::Place;
 use crate::text::{name, tr};
 
-/// What is this dough?
+/// The place for the formula.
 #[component]
 pub fn FormulaPlace() -> impl IntoView {
     let state = use_app_state();
@@ -23,7 +23,7 @@ pub fn FormulaPlace() -> impl IntoView {
             <Choice
                 id="basis"
                 label=tr!("Percentages")
-                answers=answers.to_vec()
+                choices=answers.to_vec()
                 selected=state.basis
                 on_select=move |basis| {
                     state.basis.set(basis);

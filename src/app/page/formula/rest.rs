@@ -1,4 +1,4 @@
-//! The rest of the place: what follows from the parts, and what is said of them.
+//! The lower cards of Formula: the results of the parts, and cautions.
 
 use leptos::context::Provider;
 use leptos::prelude::*;
@@ -15,14 +15,14 @@ use crate::app::state::use_app_state;
 /// All cards but those of the parts.
 #[component]
 pub fn FormulaRest() -> impl IntoView {
-    let (state, told) = use_app_state().card_scope();
+    let (state, section) = use_app_state().card_scope();
     view! {
         <div class="cards">
             <WaterCard />
             <WhatIfs />
             <TargetCard />
             <Provider value=state>
-                <section class="cards" node_ref=told>
+                <section class="cards" node_ref=section>
                     <Cautions />
                     <FiguresCard />
                 </section>

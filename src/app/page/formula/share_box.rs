@@ -1,4 +1,4 @@
-//! What a paste or preferment is of the whole: its share of the flour and its liquid to flour,
+//! The shares of a paste or preferment: its share of the flour and its liquid to flour,
 //! both settable with the bread as a whole held.
 
 use leptos::prelude::*;
@@ -8,28 +8,28 @@ use crate::app::state::{memo, use_app_state};
 use crate::engine::formula::{Formula, FormulaError, set_part_share, set_paste_ratio};
 use crate::engine::quantity::Share;
 use crate::results::formula::{PartResults, SettableShare};
-use crate::text::{Trouble, format, language::text, read, tr_noop};
+use crate::text::{ErrorText, format, language::text, read, tr_noop};
 
 /// A figure of a part that can be set, the bread held.
 #[derive(Clone, Copy)]
 struct Settable {
     id: &'static str,
     label: &'static str,
-    look: fn(&PartResults) -> SettableShare,
+    select: fn(&PartResults) -> SettableShare,
     set: fn(&Formula, usize, Share) -> Result<Formula, FormulaError>,
 }
 
 const SHARE: Settable = Settable {
     id: "share",
     label: tr_noop!("Its share of all flour"),
-    look: |results| results.flour_share,
+    select: |results| results.flour_share,
     set: set_part_share,
 };
 
 const RATIO: Settable = Settable {
     id: "ratio",
     label: tr_noop!("Liquid on its own flour"),
-    look: |results| results.liquid_to_flour,
+    select: |results| results.liquid_to_flour,
     set: set_paste_ratio,
 };
 
@@ -69,22 +69,22 @@ fn SettableBox(
 ) -> impl IntoView {
     let state = use_app_state();
     let id = format!("{}-{part}", settable.id);
-    let look = move || results.with(|results| results.as_ref().map(settable.look));
+    let select = move || results.with(|results| results.as_ref().map(settable.select));
     let figure = memo(move || {
         let options = state.options.get();
-        let share = look().and_then(|settable| settable.share);
+        let share = select().and_then(|settable| settable.share);
         share
             .map(|share| format::box_share(share, options))
             .unwrap_or_default()
     });
-    let changed = memo(move || look().is_some_and(|settable| settable.is_changed));
+    let changed = memo(move || select().is_some_and(|settable| settable.is_changed));
     let from = id.clone();
-    let take = move |text: String| {
+    let store = move |text: String| {
         let options = state.options.get_untracked();
         let share = read::share(&text, options).map_err(|error| error.sentence(options))?;
         state
             .change(&from, |formula| (settable.set)(formula, part, share))
             .map_err(|error| error.sentence(options))
     };
-    view! { <NumberBox id label=text(settable.label) unit="%" figure changed take=Callback::new(take) /> }
+    view! { <NumberBox id label=text(settable.label) unit="%" figure changed store=Callback::new(store) /> }
 }

@@ -1,4 +1,4 @@
-//! Targets: a figure is set exactly, and one ingredient gives way; tried, not kept.
+//! Targets: a figure is set exactly and one ingredient makes up the difference; tried, not saved.
 
 use leptos::prelude::*;
 
@@ -6,9 +6,9 @@ use crate::app::part::{Card, NumberBox, PickOne};
 use crate::app::state::{memo, use_app_state};
 use crate::engine::formula::{Figure, LineAt};
 use crate::results::formula::{gives_way, try_figure};
-use crate::text::{Trouble, format, line, name, read, tr};
+use crate::text::{ErrorText, format, line, name, read, tr};
 
-/// A figure is set, and one ingredient gives way.
+/// A figure is set, and one ingredient makes up the difference.
 #[component]
 pub fn TargetCard() -> impl IntoView {
     let state = use_app_state();
@@ -38,21 +38,21 @@ pub fn TargetCard() -> impl IntoView {
         <Card title=tr!("Set a figure") aside=tr!("tried, not kept")>
             <div class="body">
                 <div class="fields">
-                    <PickOne id="target-figure" label=tr!("Which") answers=Signal::stored(figures) selected=figure on_select=choose />
+                    <PickOne id="target-figure" label=tr!("Which") choices=Signal::stored(figures) selected=figure on_select=choose />
                     <TargetBox figure gives_way />
-                    <PickOne id="target-line" label=tr!("What gives way") answers=lines selected=gives_way on_select=move |at| asked.set(at) />
+                    <PickOne id="target-line" label=tr!("What gives way") choices=lines selected=gives_way on_select=move |at| asked.set(at) />
                 </div>
             </div>
         </Card>
     }
 }
 
-/// The figure as it stands, to be set.
+/// The current figure, to be set.
 #[component]
 fn TargetBox(
     /// Which figure.
     figure: RwSignal<Figure>,
-    /// The line that gives way.
+    /// The line that makes up the difference.
     gives_way: Memo<Option<LineAt>>,
 ) -> impl IntoView {
     let state = use_app_state();
@@ -63,7 +63,7 @@ fn TargetBox(
             .map(|share| format::box_share(share, options))
             .unwrap_or_default()
     });
-    let take = move |text: String| {
+    let store = move |text: String| {
         let options = state.options.get_untracked();
         let share = read::share(&text, options).map_err(|error| error.sentence(options))?;
         let (figure, at) = (figure.get_untracked(), gives_way.get_untracked());
@@ -75,5 +75,5 @@ fn TargetBox(
     };
     let label =
         Signal::derive(move || tr!("{value}, of flour", value = name::figure(figure.get())));
-    view! { <NumberBox id="target" label unit="%" figure=current take=Callback::new(take) /> }
+    view! { <NumberBox id="target" label unit="%" figure=current store=Callback::new(store) /> }
 }

@@ -1,4 +1,4 @@
-//! The water: who brought it, counted four ways, and where it sits.
+//! The water: its sources, four measures of it, and its parts.
 
 use leptos::prelude::*;
 
@@ -6,7 +6,7 @@ use crate::app::part::{Card, Choice, MoistureFigure, ShareFigure, WaterLedger};
 use crate::app::state::{memo, use_app_state};
 use crate::engine::formula::{Figure, Form, WaterLedger as Ledger};
 use crate::results::formula::{WaterResults, water};
-use crate::text::{Trouble, chart, name, tr};
+use crate::text::{ErrorText, chart, name, tr};
 
 /// The water of the dough.
 #[component]
@@ -59,8 +59,8 @@ fn Bar(
     });
     let twin = memo(move || {
         let (options, form) = (state.options.get(), form.get());
-        let told = |ledger: &Ledger| chart::water_ledger(ledger, options);
-        water.with(|water| water.of(form).map(told).unwrap_or_default())
+        let describe = |ledger: &Ledger| chart::water_ledger(ledger, options);
+        water.with(|water| water.of(form).map(describe).unwrap_or_default())
     });
     view! { <WaterLedger bar twin /> }
 }
@@ -81,7 +81,7 @@ fn Misses(
     };
     view! {
         <Show when=move || any.get()>
-            <Choice id="form" label=tr!("Counted") answers=answers() selected=form on_select=move |chosen| form.set(chosen) />
+            <Choice id="form" label=tr!("Counted") choices=answers() selected=form on_select=move |chosen| form.set(chosen) />
         </Show>
     }
 }

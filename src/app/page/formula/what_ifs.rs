@@ -7,7 +7,7 @@ use crate::app::part::{Button, Card};
 use crate::app::state::{AppState, memo, use_app_state};
 use crate::engine::formula::WhatIf;
 use crate::results::formula::{try_what_if, what_ifs};
-use crate::text::{Trouble, name, tr, trial};
+use crate::text::{ErrorText, name, tr, trial};
 
 /// Trials that are one tap away.
 #[component]
@@ -27,26 +27,27 @@ pub fn WhatIfs() -> impl IntoView {
                         {tap(what_if)}
                     </For>
                 </div>
-                {move || refused.get().map(|said| view! { <p class="error">{said}</p> })}
+                {move || refused.get().map(|wording| view! { <p class="error">{wording}</p> })}
             </div>
         </Card>
     }
 }
 
-/// Tries it; gives in words why it cannot be, where it cannot.
+/// Tries it; returns the message of the error where it cannot be.
 fn attempt(state: AppState, what_if: WhatIf) -> Option<String> {
     let options = state.options.get_untracked();
     match try_what_if(&state.sheet(), what_if) {
         Ok(tried) => {
-            let said = untrack(|| state.with_saved(|saved| trial::changed(saved, &tried, options)));
-            announce(&said);
+            let wording =
+                untrack(|| state.with_saved(|saved| trial::changed(saved, &tried, options)));
+            announce(&wording);
             state.attempt(tried);
             None
         }
         Err(error) => {
-            let said = error.sentence(options);
-            announce(&said);
-            Some(said)
+            let wording = error.sentence(options);
+            announce(&wording);
+            Some(wording)
         }
     }
 }

@@ -1,20 +1,20 @@
-//! Advice first: what will not work this morning, and the way out.
+//! Advice first: targets out of reach, and the remedies.
 
 use leptos::prelude::*;
 
-use super::HeatAnswers;
-use super::ways::TakeIt;
+use super::HeatContext;
+use super::remedy_buttons::RemedyButtons;
 use crate::app::part::AdviceCard;
 use crate::app::state::{after_frame, memo, use_app_state};
 use crate::engine::heat::{CookedPaste, LiquidAnswer};
 use crate::results::heat::{DoughQuestion, MixingResult};
 use crate::text::{
-    Advice, Trouble,
+    Advice, ErrorText,
     heat::{self, Morning},
     tr,
 };
 
-/// What will not work, where something does not.
+/// The targets out of reach, where there are any.
 #[component]
 pub fn HeatAdvice() -> impl IntoView {
     view! {
@@ -28,8 +28,8 @@ pub fn HeatAdvice() -> impl IntoView {
 #[component]
 fn Unreachable() -> impl IntoView {
     let state = use_app_state();
-    let answers = HeatAnswers::here();
-    let wanted = move || answers.settings.with(|settings| settings.dough);
+    let context = HeatContext::from_context();
+    let wanted = move || context.settings.with(|settings| settings.dough);
     let question = memo(move || {
         let of = |mixing: &MixingResult| {
             let answer = mixing.liquid.as_ref().ok()?;
@@ -37,17 +37,17 @@ fn Unreachable() -> impl IntoView {
                 .kitchen
                 .with(|kitchen| DoughQuestion::at_best(&mixing.load, answer, wanted(), kitchen))
         };
-        answers.read_mixing(of).flatten()
+        context.read_mixing(of).flatten()
     });
     let remedies = after_frame(question, DoughQuestion::remedies);
     let advice = memo(move || {
         let options = state.options.get();
         let wanted = wanted();
-        answers
+        context
             .read_mixing(|mixing| match &mixing.liquid {
                 Ok(answer @ LiquidAnswer::OutOfReach(_)) => remedies.with(|remedies| {
                     let morning = Morning {
-                        bowlful: &mixing.load,
+                        load: &mixing.load,
                         wanted,
                         remedies: remedies.as_deref(),
                         options,
@@ -60,7 +60,7 @@ fn Unreachable() -> impl IntoView {
     });
     let working = move |()| {
         untrack(|| {
-            let lines = answers.read_mixing(|mixing| match &mixing.liquid {
+            let lines = context.read_mixing(|mixing| match &mixing.liquid {
                 Ok(LiquidAnswer::OutOfReach(out)) => out.dough.working(),
                 Ok(LiquidAnswer::At { .. }) | Err(_) => Vec::new(),
             });
@@ -71,7 +71,7 @@ fn Unreachable() -> impl IntoView {
     view! {
         <AdviceCard title=tr!("The dough this morning") advice working=Callback::new(working) />
         <Show when=move || is_there.get()>
-            <TakeIt remedies />
+            <RemedyButtons remedies />
         </Show>
     }
 }
@@ -80,30 +80,30 @@ fn Unreachable() -> impl IntoView {
 #[component]
 fn ColdPaste() -> impl IntoView {
     let state = use_app_state();
-    let answers = HeatAnswers::here();
+    let context = HeatContext::from_context();
     let advice = memo(move || {
         let options = state.options.get();
-        short(answers, |cooked| heat::paste(cooked, options))
+        short(context, |cooked| heat::paste(cooked, options))
     });
-    let working = move |()| untrack(|| short(answers, CookedPaste::working).unwrap_or_default());
+    let working = move |()| untrack(|| short(context, CookedPaste::working).unwrap_or_default());
     view! { <AdviceCard title=tr!("The paste") advice working=Callback::new(working) /> }
 }
 
 /// Something of the first paste that falls short.
-fn short<T>(answers: HeatAnswers, look: impl FnOnce(&CookedPaste) -> T) -> Option<T> {
-    answers
+fn short<T>(context: HeatContext, select: impl FnOnce(&CookedPaste) -> T) -> Option<T> {
+    context
         .results
-        .with(|results| results.short_paste().map(look))
+        .with(|results| results.short_paste().map(select))
 }
 
-/// Why nothing can be said of the bowl.
+/// The error of the bowl.
 #[component]
 fn NoBowl() -> impl IntoView {
     let state = use_app_state();
-    let answers = HeatAnswers::here();
+    let context = HeatContext::from_context();
     let advice = memo(move || {
         let options = state.options.get();
-        answers.results.with(|results| {
+        context.results.with(|results| {
             let error = results.mixing.as_ref().err()?;
             Some(Advice {
                 means: tr!("No dough temperature can be worked out.").into(),

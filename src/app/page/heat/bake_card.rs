@@ -2,31 +2,31 @@
 
 use leptos::prelude::*;
 
-use super::HeatAnswers;
+use super::HeatContext;
+use super::fields::KNOWN;
 use super::phases::Phases;
-use super::wish_fields::KNOWN;
 use crate::app::part::{AdviceCard, FieldBox, Figure, Shown};
 use crate::app::state::{memo, use_app_state};
 use crate::engine::heat::{BakeTime, Programme};
 use crate::engine::working::Line;
 use crate::results::heat::Baking;
-use crate::text::{FormatOptions, Trouble, format, heat, tr};
+use crate::text::{ErrorText, FormatOptions, format, heat, tr};
 
 /// The bake.
 #[component]
 pub fn BakeCard() -> impl IntoView {
     let state = use_app_state();
-    let answers = HeatAnswers::here();
+    let context = HeatContext::from_context();
     let core = memo(move || {
         let options = state.options.get();
-        read(answers, |baking| {
+        read(context, |baking| {
             heat::core(&baking.core, baking.boils, options)
         })
         .unwrap_or_default()
     });
     let time = memo(move || {
         let options = state.options.get();
-        read(answers, |baking| {
+        read(context, |baking| {
             baking
                 .time
                 .as_ref()
@@ -35,9 +35,9 @@ pub fn BakeCard() -> impl IntoView {
         })
         .flatten()
     });
-    let trouble = memo(move || {
+    let error = memo(move || {
         let options = state.options.get();
-        read(answers, |baking| {
+        read(context, |baking| {
             baking
                 .time
                 .as_ref()
@@ -47,7 +47,7 @@ pub fn BakeCard() -> impl IntoView {
         .flatten()
     });
     let working = move |()| {
-        let lines = read(answers, |baking| {
+        let lines = read(context, |baking| {
             baking
                 .time
                 .as_ref()
@@ -67,55 +67,55 @@ pub fn BakeCard() -> impl IntoView {
                 <p class="follows"><strong>{core}</strong></p>
                 <Phases />
                 <AdviceCard title=tr!("How long") advice=time working=Callback::new(working) />
-                {move || trouble.get().map(|said| view! { <p class="error" role="status">{said}</p> })}
+                {move || error.get().map(|wording| view! { <p class="error" role="status">{wording}</p> })}
                 <h3>{tr!("A bake that came out well")}</h3>
                 <div class="boxes">{known}</div>
             </div>
             <div class="figures">
-                <BakeFigure label=tr!("One setting, as a still oven") look=|baking, options| {
+                <BakeFigure label=tr!("One setting, as a still oven") select=|baking, options| {
                     baking.programme.as_ref().map_or_else(|error| error.sentence(options), |programme| format::temperature(programme.mean_as_still, options))
                 } working=|baking| baking.programme.as_ref().map(Programme::working).unwrap_or_default() />
-                <BakeFigure label=tr!("Middle") look=|baking, options| format::temperature_range(baking.core.from, baking.core.to, options) working=Baking::core_working />
+                <BakeFigure label=tr!("Middle") select=|baking, options| format::temperature_range(baking.core.from, baking.core.to, options) working=Baking::core_working />
                 <LossFigure />
             </div>
         </section>
     }
 }
 
-fn read<T>(answers: HeatAnswers, look: impl FnOnce(&Baking) -> T) -> Option<T> {
-    answers
+fn read<T>(context: HeatContext, select: impl FnOnce(&Baking) -> T) -> Option<T> {
+    context
         .results
-        .with(|results| results.baking.as_ref().ok().map(look))
+        .with(|results| results.baking.as_ref().ok().map(select))
 }
 
 #[component]
 fn BakeFigure(
-    /// What it is called.
+    /// Its name.
     label: &'static str,
     /// The figure, written out.
-    look: fn(&Baking, FormatOptions) -> String,
-    /// How it came about.
+    select: fn(&Baking, FormatOptions) -> String,
+    /// Its working.
     working: fn(&Baking) -> Vec<Line>,
 ) -> impl IntoView {
     let state = use_app_state();
-    let answers = HeatAnswers::here();
+    let context = HeatContext::from_context();
     let shown = memo(move || {
         let options = state.options.get();
         Shown {
-            value: read(answers, |baking| look(baking, options))
+            value: read(context, |baking| select(baking, options))
                 .unwrap_or_else(|| tr!("none").to_owned()),
             was: None,
         }
     });
-    let worked = move |()| untrack(|| read(answers, working).unwrap_or_default());
+    let worked = move |()| untrack(|| read(context, working).unwrap_or_default());
     view! { <Figure label shown working=Callback::new(worked) /> }
 }
 
-/// What the oven takes from the dough, as the batch has it.
+/// The oven loss of the dough, from the batch.
 #[component]
 fn LossFigure() -> impl IntoView {
     let state = use_app_state();
-    let batch = crate::app::page::BatchAnswers::here();
+    let batch = crate::app::page::BatchContext::from_context();
     let shown = memo(move || {
         let options = state.options.get();
         Shown {

@@ -1,13 +1,13 @@
-//! The bowl this morning: who brings heat and who takes it, what is wanted, and how to get there.
+//! The bowl: the heat that each ingredient adds, the target, and the remedies.
 
 use leptos::prelude::*;
 
-use super::HeatAnswers;
+use super::HeatContext;
+use super::fields::{MIXING, MIXING_BOWL, STANDING, WANTED};
 use super::key_figures::DoughFigure;
+use super::remedy_buttons::apply_remedy;
 use super::standing_fold::StandingFold;
 use super::temperatures::Temperatures;
-use super::ways::take;
-use super::wish_fields::{MIXING, MIXING_BOWL, STANDING, WANTED};
 use crate::app::part::{BowlBalance, Button, FieldBox};
 use crate::app::state::{after_frame, memo, use_app_state};
 use crate::engine::heat::LiquidAnswer;
@@ -23,10 +23,10 @@ use crate::text::{
 #[component]
 pub fn BowlCard() -> impl IntoView {
     let state = use_app_state();
-    let answers = HeatAnswers::here();
+    let context = HeatContext::from_context();
     let wanted = memo(move || {
         let options = state.options.get();
-        answers.settings.with(|settings| {
+        context.settings.with(|settings| {
             tr!(
                 "wanted {value}",
                 value = format::temperature(settings.dough, options)
@@ -35,26 +35,26 @@ pub fn BowlCard() -> impl IntoView {
     });
     let bars = memo(move || {
         let options = state.options.get();
-        let bars = answers.read_mixing(|mixing| {
-            answers
-                .made
+        let bars = context.read_mixing(|mixing| {
+            context
+                .scaled
                 .with(|formula| balance_bars(&mixing.shares, formula, &mixing.load, options))
         });
         bars.unwrap_or_default()
     });
-    let told = memo(move || {
+    let description = memo(move || {
         let options = state.options.get();
-        let told = answers.read_mixing(|mixing| {
-            answers
-                .made
+        let description = context.read_mixing(|mixing| {
+            context
+                .scaled
                 .with(|formula| bowl_balance(&mixing.shares, formula, &mixing.load, options))
         });
-        told.unwrap_or_default()
+        description.unwrap_or_default()
     });
     let sum = memo(move || {
         let options = state.options.get();
-        let wanted = answers.settings.with(|settings| settings.dough);
-        answers
+        let wanted = context.settings.with(|settings| settings.dough);
+        context
             .read_mixing(|mixing| heat::balance_sum(&mixing.dough, wanted, options))
             .unwrap_or_default()
     });
@@ -71,7 +71,7 @@ pub fn BowlCard() -> impl IntoView {
                     <FieldBox field=STANDING />
                     <FieldBox field=MIXING_BOWL />
                 </div>
-                <BowlBalance bars description=told />
+                <BowlBalance bars description=description />
                 <p class="follows">{sum}</p>
                 <p class="quiet">{move || heat::trust_dough(state.options.get())}</p>
                 <LiquidLine />
@@ -90,9 +90,9 @@ pub fn BowlCard() -> impl IntoView {
 #[component]
 fn LiquidLine() -> impl IntoView {
     let state = use_app_state();
-    let answers = HeatAnswers::here();
+    let context = HeatContext::from_context();
     let at = memo(move || {
-        answers
+        context
             .read_mixing(|mixing| match &mixing.liquid {
                 Ok(LiquidAnswer::At { liquid, .. }) => Some(*liquid),
                 Ok(LiquidAnswer::OutOfReach(_)) | Err(_) => None,
@@ -101,12 +101,12 @@ fn LiquidLine() -> impl IntoView {
     });
     let sentence = memo(move || {
         let options = state.options.get();
-        let wanted = answers.settings.with(|settings| settings.dough);
-        answers
+        let wanted = context.settings.with(|settings| settings.dough);
+        context
             .read_mixing(|mixing| {
                 let answer = mixing.liquid.as_ref().ok()?;
                 let morning = Morning {
-                    bowlful: &mixing.load,
+                    load: &mixing.load,
                     wanted,
                     remedies: None,
                     options,
@@ -132,44 +132,45 @@ fn LiquidLine() -> impl IntoView {
         <Show when=move || is_there.get()>
             <p class="follows liquid">{sentence}</p>
             <div class="buttons">
-                <Button label class="primary" on_tap=move |()| take(state, answers, at.get_untracked(), None) />
+                <Button label class="primary" on_tap=move |()| apply_remedy(state, context, at.get_untracked(), None) />
             </div>
         </Show>
     }
 }
 
-/// What else brings it there with the liquid as it is: looked for after the frame.
+/// The remedies with the liquid as it is: computed after the frame.
 #[component]
 fn Ways() -> impl IntoView {
     let state = use_app_state();
-    let answers = HeatAnswers::here();
+    let context = HeatContext::from_context();
     let question = memo(move || {
-        let wanted = answers.settings.with(|settings| settings.dough);
-        answers.read_mixing(|mixing| {
+        let wanted = context.settings.with(|settings| settings.dough);
+        context.read_mixing(|mixing| {
             state
                 .kitchen
                 .with(|kitchen| DoughQuestion::as_it_is(&mixing.load, wanted, kitchen))
         })
     });
     let found = after_frame(question, DoughQuestion::remedies);
-    let ways = memo(move || {
+    let remedies = memo(move || {
         let options = state.options.get();
-        let standing = answers
+        let standing = context
             .read_mixing(|mixing| heat::standing_names(&mixing.load))
             .flatten()
             .unwrap_or_default();
         found.with(|found| {
-            let ways = found.iter().flatten();
-            ways.map(|way| heat::remedy(way, &standing, options))
+            let remedies = found.iter().flatten();
+            remedies
+                .map(|remedy| heat::remedy(remedy, &standing, options))
                 .collect::<Vec<_>>()
         })
     });
-    let is_there = memo(move || ways.with(|ways| !ways.is_empty()));
+    let is_there = memo(move || remedies.with(|remedies| !remedies.is_empty()));
     view! {
         <Show when=move || is_there.get()>
             <h3>{tr!("With the liquid as it is, one of these by itself")}</h3>
             <ul class="ways-list follows">
-                {move || ways.get().into_iter().map(|way| view! { <li>{way}</li> }).collect_view()}
+                {move || remedies.get().into_iter().map(|remedy| view! { <li>{remedy}</li> }).collect_view()}
             </ul>
         </Show>
     }

@@ -6,7 +6,7 @@ use crate::app::part::{Button, NumberBox, PickOne, Picture, TextBox};
 use crate::app::state::{AppState, memo, use_app_state};
 use crate::engine::heat::Material;
 use crate::sheet::{Bowl, Kitchen};
-use crate::text::{Trouble, format, language::tr_dynamic, name, read, tr};
+use crate::text::{ErrorText, format, language::tr_dynamic, name, read, tr};
 
 /// The bowls, and which of them is for paste and which for dough.
 #[component]
@@ -27,8 +27,8 @@ pub fn Bowls() -> impl IntoView {
     let mixing = memo(move || state.kitchen.with(|kitchen| kitchen.mixing_bowl));
     view! {
         <div class="boxes">
-            <PickOne id="kitchen-paste-bowl" label=tr!("Bowl for the paste") answers=names selected=paste on_select=move |bowl| change(state, |kitchen| kitchen.paste_bowl = bowl) />
-            <PickOne id="kitchen-mixing-bowl" label=tr!("Bowl for mixing") answers=names selected=mixing on_select=move |bowl| change(state, |kitchen| kitchen.mixing_bowl = bowl) />
+            <PickOne id="kitchen-paste-bowl" label=tr!("Bowl for the paste") choices=names selected=paste on_select=move |bowl| change(state, |kitchen| kitchen.paste_bowl = bowl) />
+            <PickOne id="kitchen-mixing-bowl" label=tr!("Bowl for mixing") choices=names selected=mixing on_select=move |bowl| change(state, |kitchen| kitchen.mixing_bowl = bowl) />
         </div>
         <For each=move || 0..count.get() key=|bowl| *bowl let(bowl)>
             <OneBowl bowl />
@@ -85,7 +85,7 @@ fn OneBowl(
             .map(|one| (one, name::material(one).to_owned()))
             .to_vec()
     });
-    let take = move |text: String| {
+    let store = move |text: String| {
         let options = state.options.get_untracked();
         let mass = read::mass(&text, options).map_err(|error| error.sentence(options))?;
         on_bowl(state, bowl, "bowl-mass", |own| own.mass = mass);
@@ -98,8 +98,8 @@ fn OneBowl(
             <legend class="visually-hidden">{move || name::called(&words.get()).into_owned()}</legend>
             <div class="boxes">
                 <TextBox id=format!("bowl-name-{bowl}") label=tr!("Name") text=words on_input=move |name: String| on_bowl(state, bowl, "bowl-name", |own| own.name = name) max_length=Kitchen::NAME_LENGTH />
-                <PickOne id=BOWL_MATERIALS.get(bowl).copied().unwrap_or("bowl-material") label=tr!("Made of") answers=materials selected=material on_select=move |made_of| on_bowl(state, bowl, "bowl-material", |own| own.material = made_of) />
-                <NumberBox id=format!("bowl-mass-{bowl}") label unit figure take=Callback::new(take) />
+                <PickOne id=BOWL_MATERIALS.get(bowl).copied().unwrap_or("bowl-material") label=tr!("Made of") choices=materials selected=material on_select=move |made_of| on_bowl(state, bowl, "bowl-material", |own| own.material = made_of) />
+                <NumberBox id=format!("bowl-mass-{bowl}") label unit figure store=Callback::new(store) />
             </div>
             <Button label=tr!("Take this bowl away") class="bare danger" on_tap=move |()| change(state, |kitchen| kitchen.remove_bowl(bowl)) />
         </fieldset>

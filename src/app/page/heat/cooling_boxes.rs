@@ -1,26 +1,27 @@
-//! What is cooled and how: which part, how hot, how thick, where it stands, whose rules.
+//! What is cooled and how: which part, how hot, how thick, where, by which rules.
 
 use leptos::prelude::*;
 
-use super::HeatAnswers;
-use super::wish_fields::{BENCH, ICE, THICK};
+use super::HeatContext;
+use super::fields::{BENCH, ICE, THICK};
 use crate::app::part::{Choice, FieldBox, NumberBox, PickOne, degrees};
 use crate::app::state::{memo, use_app_state};
 use crate::engine::heat::{RuleSet, Shape};
 use crate::text::{
-    Trouble, format, name,
+    ErrorText, format, name,
     read::{self, ReadError},
     tr,
 };
 
-/// Which part is cooled, where there are several; how hot it comes off, where that is not known.
+/// Which part is cooled, where there are several; its temperature off the heat, where that is not
+/// known.
 #[component]
 pub fn WhatCools() -> impl IntoView {
     let state = use_app_state();
-    let answers = HeatAnswers::here();
-    let coolable = memo(move || answers.results.with(|results| results.coolable.clone()));
+    let context = HeatContext::from_context();
+    let coolable = memo(move || context.results.with(|results| results.coolable.clone()));
     let several = memo(move || coolable.with(|parts| parts.len() > 1));
-    let cools = memo(move || answers.read_cooling(|cooling| cooling.part));
+    let cools = memo(move || context.read_cooling(|cooling| cooling.part));
     let parts = memo(move || {
         coolable
             .get()
@@ -29,13 +30,13 @@ pub fn WhatCools() -> impl IntoView {
             .collect::<Vec<_>>()
     });
     let by_hand = memo(move || {
-        let part = answers.read_cooling(|cooling| (!cooling.is_paste).then_some(cooling.part));
+        let part = context.read_cooling(|cooling| (!cooling.is_paste).then_some(cooling.part));
         part.flatten()
     });
     view! {
         <div class="boxes">
             <Show when=move || several.get()>
-                <PickOne id="cooling-stream" label=tr!("What cools") answers=parts selected=cools on_select=move |part| answers.picked.set(part) />
+                <PickOne id="cooling-stream" label=tr!("What cools") choices=parts selected=cools on_select=move |part| context.picked.set(part) />
             </Show>
             {move || by_hand.get().map(|part| view! { <ComesOff part /> })}
         </div>
@@ -51,10 +52,10 @@ fn name_of(sheet: &crate::sheet::Sheet, part: usize) -> String {
         .unwrap_or_default()
 }
 
-/// How hot a filling comes off the heat; empty where it is not cooked.
+/// The temperature of a filling off the heat; empty where it is not cooked.
 #[component]
 fn ComesOff(
-    /// Where its part stands.
+    /// The index of its part.
     part: usize,
 ) -> impl IntoView {
     let state = use_app_state();
@@ -66,7 +67,7 @@ fn ComesOff(
     });
     let id = format!("cooling-from-{part}");
     let from = id.clone();
-    let take = move |text: String| {
+    let store = move |text: String| {
         let options = state.options.get_untracked();
         let at = match read::temperature(&text, options) {
             Ok(at) => Some(at),
@@ -81,7 +82,7 @@ fn ComesOff(
         Ok(())
     };
     let unit = Signal::derive(move || degrees(state.options.get()));
-    view! { <NumberBox id label=tr!("Comes off the heat at") unit figure take=Callback::new(take) /> }
+    view! { <NumberBox id label=tr!("Comes off the heat at") unit figure store=Callback::new(store) /> }
 }
 
 /// How it is cooled, and whose rules hold.
@@ -111,9 +112,9 @@ pub fn CoolingBoxes() -> impl IntoView {
             <FieldBox field=THICK />
             <FieldBox field=BENCH />
             <FieldBox field=ICE />
-            <PickOne id="heat-rules" label=tr!("Food-safety rules") answers=all_rules selected=rules on_select=Callback::new(set_rules) />
+            <PickOne id="heat-rules" label=tr!("Food-safety rules") choices=all_rules selected=rules on_select=Callback::new(set_rules) />
         </div>
-        <Choice id="heat-shape" label=tr!("Shape") answers=shapes selected on_select=move |shape| state.edit(|sheet| sheet.heat.cooling.shape = shape) />
-        <Choice id="heat-lid" label=tr!("Cover") answers=lids selected=lid on_select=move |lid| state.edit(|sheet| sheet.heat.cooling.lid = lid) />
+        <Choice id="heat-shape" label=tr!("Shape") choices=shapes selected on_select=move |shape| state.edit(|sheet| sheet.heat.cooling.shape = shape) />
+        <Choice id="heat-lid" label=tr!("Cover") choices=lids selected=lid on_select=move |lid| state.edit(|sheet| sheet.heat.cooling.lid = lid) />
     }
 }

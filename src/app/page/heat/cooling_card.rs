@@ -2,14 +2,14 @@
 
 use leptos::prelude::*;
 
-use super::HeatAnswers;
+use super::HeatContext;
 use super::cooling_boxes::{CoolingBoxes, WhatCools};
 use crate::app::part::{AdviceCard, CoolingCurve};
 use crate::app::state::{after_frame, memo, use_app_state};
 use crate::engine::heat::Cooled;
 use crate::results::heat::CoolingPlan;
 use crate::text::{
-    Trouble,
+    ErrorText,
     chart::{self, CoolingDrawing},
     heat,
     language::text,
@@ -19,8 +19,8 @@ use crate::text::{
 /// Cooling a paste or a cooked filling; nothing where there is neither.
 #[component]
 pub fn CoolingCard() -> impl IntoView {
-    let answers = HeatAnswers::here();
-    let any = memo(move || answers.read_cooling(|_| ()).is_some());
+    let context = HeatContext::from_context();
+    let any = memo(move || context.read_cooling(|_| ()).is_some());
     view! {
         <Show when=move || any.get()>
             <Cools />
@@ -31,25 +31,25 @@ pub fn CoolingCard() -> impl IntoView {
 #[component]
 fn Cools() -> impl IntoView {
     let state = use_app_state();
-    let answers = HeatAnswers::here();
+    let context = HeatContext::from_context();
     let good = memo(move || {
-        answers
+        context
             .read_cooling(|cooling| cooling.good_plan().copied())
             .flatten()
     });
     let cooled = memo(move || {
-        answers
+        context
             .read_cooling(|cooling| cooling.cooled.clone())
             .flatten()
     });
-    let trouble = memo(move || {
+    let error = memo(move || {
         let options = state.options.get();
-        answers
+        context
             .read_cooling(|cooling| cooling.error().map(|error| error.sentence(options)))
             .flatten()
     });
     let cold = memo(move || {
-        answers
+        context
             .read_cooling(|cooling| cooling.plan.is_none())
             .unwrap_or_default()
     });
@@ -73,7 +73,7 @@ fn Cools() -> impl IntoView {
             </header>
             <div class="body">
                 <WhatCools />
-                {move || trouble.get().map(|said| view! { <p class="error" role="status">{said}</p> })}
+                {move || error.get().map(|wording| view! { <p class="error" role="status">{wording}</p> })}
                 <Show when=move || cold.get()>
                     <p class="quiet">{tr!("If it is cooked, say how hot it comes off the heat.")}</p>
                 </Show>
@@ -93,28 +93,28 @@ fn Curve(good: Memo<Option<CoolingPlan>>, cooled: Memo<Option<Cooled>>) -> impl 
     let state = use_app_state();
     let drawing = memo(move || {
         let options = state.options.get();
-        let stays = good.get()?.stays();
+        let exposures = good.get()?.exposures();
         cooled.with(|cooled| {
             cooled
                 .as_ref()
-                .map(|cooled| CoolingDrawing::of(cooled, &stays, options))
+                .map(|cooled| CoolingDrawing::of(cooled, &exposures, options))
         })
     });
-    let told = memo(move || {
+    let description = memo(move || {
         let options = state.options.get();
-        let stays = good.get().map(|plan| plan.stays()).unwrap_or_default();
+        let exposures = good.get().map(|plan| plan.exposures()).unwrap_or_default();
         cooled
             .with(|cooled| {
                 cooled
                     .as_ref()
-                    .map(|cooled| chart::cooling_curve(cooled, &stays, options))
+                    .map(|cooled| chart::cooling_curve(cooled, &exposures, options))
             })
             .unwrap_or_default()
     });
     move || {
         drawing
             .get()
-            .map(|drawing| view! { <CoolingCurve drawing description=told /> })
+            .map(|drawing| view! { <CoolingCurve drawing description=description /> })
     }
 }
 
@@ -138,7 +138,7 @@ fn LimitByLimit(cooled: Memo<Option<Cooled>>) -> impl IntoView {
     }
 }
 
-/// When it must be in the fridge, and what makes it pass: looked for after the frame.
+/// When it must be in the fridge, and what makes it pass: computed after the frame.
 #[component]
 fn WhatHelps(good: Memo<Option<CoolingPlan>>) -> impl IntoView {
     let state = use_app_state();

@@ -2,18 +2,18 @@
 
 use leptos::prelude::*;
 
-use super::HeatAnswers;
+use super::HeatContext;
 use crate::app::part::{Figure, Shown};
 use crate::app::state::{memo, use_app_state};
 use crate::engine::heat::FactorMethod;
-use crate::text::{Trouble, format, heat, tr};
+use crate::text::{ErrorText, format, heat, tr};
 
 /// The handbook's sum, and why it differs.
 #[component]
 pub fn FactorCard() -> impl IntoView {
     let state = use_app_state();
-    let answers = HeatAnswers::here();
-    let factor = memo(move || answers.read_mixing(|mixing| mixing.factor.clone()));
+    let context = HeatContext::from_context();
+    let factor = memo(move || context.read_mixing(|mixing| mixing.factor.clone()));
     let shown = memo(move || {
         let options = state.options.get();
         let value = factor.with(|factor| match factor {
@@ -25,7 +25,7 @@ pub fn FactorCard() -> impl IntoView {
     });
     let differs = memo(move || {
         let options = state.options.get();
-        answers
+        context
             .read_mixing(|mixing| {
                 mixing
                     .liquid

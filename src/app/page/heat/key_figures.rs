@@ -3,7 +3,7 @@
 use crate::text::tr;
 use leptos::prelude::*;
 
-use super::HeatAnswers;
+use super::HeatContext;
 use super::paste_figure::{PasteFigure, comes_to, starch_cooked, warmth};
 use crate::app::part::{Figure, Shown};
 use crate::app::state::{memo, use_app_state};
@@ -13,27 +13,27 @@ use crate::app::state::{memo, use_app_state};
 pub fn HeatKeys() -> impl IntoView {
     view! {
         <DoughFigure />
-        <PasteFigure label=tr!("Paste") look=comes_to />
-        <PasteFigure label=tr!("Starch cooked") look=starch_cooked />
+        <PasteFigure label=tr!("Paste") select=comes_to />
+        <PasteFigure label=tr!("Starch cooked") select=starch_cooked />
     }
 }
 
-/// How warm the dough comes off the mixer.
+/// The temperature of the dough off the mixer.
 #[component]
 pub fn DoughFigure() -> impl IntoView {
     let state = use_app_state();
-    let answers = HeatAnswers::here();
+    let context = HeatContext::from_context();
     let shown = memo(move || {
         let options = state.options.get();
-        let Some(now) = answers.read_mixing(|mixing| mixing.dough.temperature) else {
+        let Some(now) = context.read_mixing(|mixing| mixing.dough.temperature) else {
             return Shown::plain(tr!("none").to_owned());
         };
-        let before = answers.before.with(|before| before.as_ref()?.dough);
+        let before = context.before.with(|before| before.as_ref()?.dough);
         warmth(now, before, options)
     });
     let working = move |()| {
         untrack(|| {
-            answers
+            context
                 .read_mixing(|mixing| mixing.dough.working())
                 .unwrap_or_default()
         })

@@ -12,9 +12,6 @@ use crate::text::{
     unit::HeightUnit,
 };
 
-/// A number of the kitchen.
-type KitchenField = Field<Kitchen>;
-
 impl FieldData for Kitchen {
     type Source = AppState;
     type Error = ReadError;
@@ -45,8 +42,8 @@ const fn temperature(
     label: &'static str,
     get: fn(&Kitchen, &Kitchen, FormatOptions) -> String,
     set: fn(&mut Kitchen, &str, FormatOptions) -> Result<(), ReadError>,
-) -> KitchenField {
-    KitchenField {
+) -> Field<Kitchen> {
+    Field {
         id,
         label,
         unit: degrees,
@@ -56,7 +53,7 @@ const fn temperature(
 }
 
 /// Room, flour, fridge, tap.
-pub const TEMPERATURES: [KitchenField; 4] = [
+pub const TEMPERATURES: [Field<Kitchen>; 4] = [
     temperature(
         "kitchen-room",
         tr_noop!("Room"),
@@ -84,8 +81,8 @@ pub const TEMPERATURES: [KitchenField; 4] = [
 ];
 
 /// Friction and minutes of the mixer.
-pub const MIXER: [KitchenField; 2] = [
-    KitchenField {
+pub const MIXER: [Field<Kitchen>; 2] = [
+    Field {
         id: "kitchen-friction",
         label: tr_noop!("Mixing warms dough by"),
         unit: |options| format::rate_symbol(options.units.temperature),
@@ -94,7 +91,7 @@ pub const MIXER: [KitchenField; 2] = [
             read::warming_rate(text, options).map(|read| kitchen.mixer.friction = read)
         },
     },
-    KitchenField {
+    Field {
         id: "kitchen-mixing",
         label: tr_noop!("Mixing usually takes"),
         unit: minutes,
@@ -105,8 +102,8 @@ pub const MIXER: [KitchenField; 2] = [
     },
 ];
 
-/// How high it stands.
-pub const ALTITUDE: KitchenField = KitchenField {
+/// Its altitude.
+pub const ALTITUDE: Field<Kitchen> = Field {
     id: "kitchen-altitude",
     label: tr_noop!("Above the sea"),
     unit: |options| HeightUnit::of(options.units).symbol(),
@@ -120,7 +117,7 @@ pub const ALTITUDE: KitchenField = KitchenField {
 };
 
 /// What a barometer shows.
-pub const PRESSURE: KitchenField = KitchenField {
+pub const PRESSURE: Field<Kitchen> = Field {
     id: "kitchen-pressure",
     label: tr_noop!("Air pressure here today"),
     unit: |_| "hPa",

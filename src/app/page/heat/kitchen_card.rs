@@ -74,11 +74,11 @@ fn turn(state: AppState, change: impl FnOnce(sheet::Kitchens) -> sheet::Kitchens
 fn WhichKitchen() -> impl IntoView {
     let state = use_app_state();
     let names = names(state);
-    let here = memo(move || state.with_kitchens(sheet::Kitchens::chosen));
+    let chosen = memo(move || state.with_kitchens(sheet::Kitchens::chosen));
     let several = memo(move || names.with(|names| names.len() > 1));
     view! {
         <Show when=move || several.get()>
-            <PickOne id="kitchen-here" label=tr!("Bake in") answers=names selected=here on_select=move |at: usize| turn(state, |kitchens| kitchens.choose(at)) />
+            <PickOne id="kitchen-here" label=tr!("Bake in") choices=names selected=chosen on_select=move |at: usize| turn(state, |kitchens| kitchens.choose(at)) />
         </Show>
     }
 }
@@ -129,7 +129,7 @@ fn Height() -> impl IntoView {
             .kitchen
             .with(|kitchen| matches!(kitchen.boils_by, BoilsBy::Altitude(_)))
     });
-    let answers = vec![
+    let choices = vec![
         (true, tr!("By height")),
         (false, tr!("By the day’s pressure")),
     ];
@@ -154,7 +154,7 @@ fn Height() -> impl IntoView {
             .unwrap_or_default()
     });
     view! {
-        <Choice id="kitchen-boils-by" label=tr!("Where water boils") answers selected=by_altitude on_select=Callback::new(chosen) />
+        <Choice id="kitchen-boils-by" label=tr!("Where water boils") choices selected=by_altitude on_select=Callback::new(chosen) />
         <div class="boxes">
             <Show when=move || by_altitude.get() fallback=|| view! { <FieldBox field=PRESSURE /> }>
                 <FieldBox field=ALTITUDE />
@@ -176,11 +176,11 @@ fn OvenChoices() -> impl IntoView {
         state.set_kitchen(kitchen);
     };
     let fans = vec![(false, tr!("Still")), (true, tr!("Fan"))];
-    let ways = HeatFrom::ALL
+    let choices = HeatFrom::ALL
         .map(|from| (from, name::heat_from(from)))
         .to_vec();
     view! {
-        <Choice id="kitchen-fan" label=tr!("Oven") answers=fans selected=fan on_select=move |fan| set(&|oven| oven.fan = fan) />
-        <Choice id="kitchen-heat-from" label=tr!("Its heat comes from") answers=ways selected=from on_select=move |from| set(&|oven| oven.from = from) />
+        <Choice id="kitchen-fan" label=tr!("Oven") choices=fans selected=fan on_select=move |fan| set(&|oven| oven.fan = fan) />
+        <Choice id="kitchen-heat-from" label=tr!("Its heat comes from") choices=choices selected=from on_select=move |from| set(&|oven| oven.from = from) />
     }
 }

@@ -2,32 +2,32 @@
 
 use leptos::prelude::*;
 
-use super::HeatAnswers;
+use super::HeatContext;
+use super::fields::{DROP, PASTE_BOWL};
 use super::paste_figure::{PasteFigure, boils_at, comes_to, starch_cooked};
 use super::steam::{SteamFigure, WeighedBox};
-use super::wish_fields::{DROP, PASTE_BOWL};
 use crate::app::part::FieldBox;
 use crate::app::state::{memo, use_app_state};
-use crate::text::{Trouble, heat, tr};
+use crate::text::{ErrorText, heat, tr};
 
 /// A paste.
 #[component]
 pub fn PasteCard(
-    /// Where its part stands.
+    /// The index of its part.
     part: usize,
 ) -> impl IntoView {
     let state = use_app_state();
-    let answers = HeatAnswers::here();
+    let context = HeatContext::from_context();
     // Bowl and kettle are the same for all pastes: asked for once.
-    let first = memo(move || answers.first_paste() == Some(part));
+    let first = memo(move || context.first_paste() == Some(part));
     let name = memo(move || {
         state
             .with(|sheet| sheet.formula.parts.get(part).map(|own| own.name.clone()))
             .unwrap_or_default()
     });
-    let said = memo(move || {
+    let wording = memo(move || {
         let options = state.options.get();
-        answers
+        context
             .read_paste_result(part, |paste| match &paste.cooked {
                 Ok(cooked) => heat::paste(cooked, options).sentence(),
                 Err(error) => error.sentence(options),
@@ -36,14 +36,14 @@ pub fn PasteCard(
     });
     let flours = memo(move || {
         let options = state.options.get();
-        let said = answers.read_paste(part, |cooked| {
+        let wording = context.read_paste(part, |cooked| {
             cooked
                 .flours
                 .iter()
                 .map(|flour| heat::flour_cooks(flour, options))
                 .collect::<Vec<_>>()
         });
-        said.unwrap_or_default()
+        wording.unwrap_or_default()
     });
     view! {
         <section class="card" data-part="paste" aria-label=move || name.get()>
@@ -52,7 +52,7 @@ pub fn PasteCard(
                 <span class="quiet">{tr!("just after stirring")}</span>
             </header>
             <div class="body">
-                <p class="follows">{said}</p>
+                <p class="follows">{wording}</p>
                 <div class="boxes">
                     <Show when=move || first.get()>
                         <FieldBox field=PASTE_BOWL />
@@ -66,9 +66,9 @@ pub fn PasteCard(
                 <p class="quiet">{move || heat::trust_paste(state.options.get())}</p>
             </div>
             <div class="figures">
-                <PasteFigure part label=tr!("Water boils here at") look=boils_at />
-                <PasteFigure part label=tr!("Paste comes to") look=comes_to />
-                <PasteFigure part label=tr!("Starch cooked") look=starch_cooked />
+                <PasteFigure part label=tr!("Water boils here at") select=boils_at />
+                <PasteFigure part label=tr!("Paste comes to") select=comes_to />
+                <PasteFigure part label=tr!("Starch cooked") select=starch_cooked />
                 <SteamFigure part />
             </div>
         </section>

@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use super::HeatAnswers;
+use super::HeatContext;
 use crate::app::part::{Figure, Shown};
 use crate::app::state::{memo, use_app_state};
 use crate::engine::heat::CookedPaste;
@@ -10,34 +10,34 @@ use crate::engine::quantity::Temperature;
 use crate::text::{FormatOptions, format, heat, tr};
 
 /// How a figure is shown: of the paste as it is, beside the one before the trial.
-type Look = fn(&CookedPaste, Option<&CookedPaste>, FormatOptions) -> Shown;
+type Select = fn(&CookedPaste, Option<&CookedPaste>, FormatOptions) -> Shown;
 
 /// A figure of a paste.
 #[component]
 pub fn PasteFigure(
-    /// What it is called.
+    /// Its name.
     label: &'static str,
-    /// Where its part stands; the first paste where none is named.
+    /// The index of its part; the first paste where there is none.
     #[prop(optional)]
     part: Option<usize>,
-    /// How it is shown.
-    look: Look,
+    /// Its format.
+    select: Select,
 ) -> impl IntoView {
     let state = use_app_state();
-    let answers = HeatAnswers::here();
-    let at = move || part.or_else(|| answers.first_paste());
+    let context = HeatContext::from_context();
+    let at = move || part.or_else(|| context.first_paste());
     let shown = memo(move || {
         let options = state.options.get();
         let shown = at().and_then(|part| {
-            answers.read_paste(part, |now| {
-                answers.with_paste_before(part, |before| look(now, before, options))
+            context.read_paste(part, |now| {
+                context.with_paste_before(part, |before| select(now, before, options))
             })
         });
         shown.unwrap_or_else(|| Shown::plain(tr!("none").to_owned()))
     });
     let working = move |()| {
         untrack(|| {
-            let lines = at().and_then(|part| answers.read_paste(part, CookedPaste::working));
+            let lines = at().and_then(|part| context.read_paste(part, CookedPaste::working));
             lines.unwrap_or_default()
         })
     };
@@ -46,11 +46,11 @@ pub fn PasteFigure(
 
 /// A temperature, with what it was and by how much it differs.
 pub fn warmth(now: Temperature, before: Option<Temperature>, options: FormatOptions) -> Shown {
-    let said = |before| heat::before_and_change(before, now, options);
-    Shown::changed(format::temperature(now, options), before.map(said))
+    let wording = |before| heat::before_and_change(before, now, options);
+    Shown::changed(format::temperature(now, options), before.map(wording))
 }
 
-/// How warm it comes to be.
+/// The temperature it reaches.
 pub fn comes_to(now: &CookedPaste, before: Option<&CookedPaste>, options: FormatOptions) -> Shown {
     let before = before.map(|before| before.temperature);
     warmth(now.temperature, before, options)
@@ -62,13 +62,13 @@ pub fn starch_cooked(
     before: Option<&CookedPaste>,
     options: FormatOptions,
 ) -> Shown {
-    let said = |before: &CookedPaste| {
+    let wording = |before: &CookedPaste| {
         (
             format::share(before.cooked, options),
             format::points_change(before.cooked, now.cooked, options),
         )
     };
-    Shown::changed(format::share(now.cooked, options), before.map(said))
+    Shown::changed(format::share(now.cooked, options), before.map(wording))
 }
 
 /// At what temperature water boils here; no trial changes that.

@@ -1,14 +1,15 @@
 //! The phases of the baking programme: minutes, oven, where the heat comes from, fan.
 
+use crate::engine::numerics::saturating_u32;
 use leptos::prelude::*;
 
-use super::HeatAnswers;
+use super::HeatContext;
 use crate::app::part::{Button, Choice, NumberBox, Picture, degrees, minutes};
 use crate::app::state::{memo, use_app_state};
 use crate::engine::heat::{HeatFrom, Phase};
 use crate::sheet::BakeSettings;
 use crate::text::{
-    FormatOptions, Trouble, format, heat, name,
+    ErrorText, FormatOptions, format, heat, name,
     read::{self, ReadError},
     tr,
 };
@@ -36,28 +37,28 @@ fn OnePhase(
     phase: usize,
 ) -> impl IntoView {
     let state = use_app_state();
-    let answers = HeatAnswers::here();
-    let own = move |look: fn(&Phase) -> HeatFrom| {
+    let context = HeatContext::from_context();
+    let own = move |select: fn(&Phase) -> HeatFrom| {
         state.with(|sheet| {
             sheet
                 .heat
                 .bake
                 .phases
                 .get(phase)
-                .map_or(HeatFrom::Both, look)
+                .map_or(HeatFrom::Both, select)
         })
     };
     let from = memo(move || own(|own| own.from));
     let fan = memo(move || {
         state.with(|sheet| sheet.heat.bake.phases.get(phase).is_some_and(|own| own.fan))
     });
-    let said = memo(move || {
+    let wording = memo(move || {
         let options = state.options.get();
-        reviewed(answers, phase, |one| heat::phase(one, options)).unwrap_or_default()
+        reviewed(context, phase, |one| heat::phase(one, options)).unwrap_or_default()
     });
     let advice =
-        memo(move || reviewed(answers, phase, |one| heat::phase_advice(one.advice)).flatten());
-    let ways = HeatFrom::ALL
+        memo(move || reviewed(context, phase, |one| heat::phase_advice(one.advice)).flatten());
+    let choices = HeatFrom::ALL
         .map(|from| (from, name::heat_from(from)))
         .to_vec();
     let fans = vec![(false, tr!("Still")), (true, tr!("Fan"))];
@@ -79,32 +80,32 @@ fn OnePhase(
         <fieldset class="phase">
             <legend>{label}</legend>
             <div class="boxes">
-                <PhaseBox phase label=tr!("Minutes") unit=minutes look=|own, options| format::box_minutes(own.minutes, options)
+                <PhaseBox phase label=tr!("Minutes") unit=minutes select=|own, options| format::box_minutes(own.minutes, options)
                     set=|own, text, options| read::minutes(text, options).map(|read| own.minutes = read) />
-                <PhaseBox phase label=tr!("Oven") unit=degrees look=|own, options| format::box_temperature(own.temperature, options)
+                <PhaseBox phase label=tr!("Oven") unit=degrees select=|own, options| format::box_temperature(own.temperature, options)
                     set=|own, text, options| read::temperature(text, options).map(|read| own.temperature = read) />
             </div>
-            <Choice id=format!("phase-from-{phase}") label=tr!("Heat from") answers=ways selected=from on_select=move |from| set(|own, from, _| own.from = from, from, false) />
-            <Choice id=format!("phase-fan-{phase}") label=tr!("Air") answers=fans selected=fan on_select=move |fan| set(|own, _, fan| own.fan = fan, HeatFrom::Both, fan) />
-            <p class="quiet follows">{said}</p>
-            {move || advice.get().map(|said| view! { <p class="caution">{said}</p> })}
+            <Choice id=format!("phase-from-{phase}") label=tr!("Heat from") choices=choices selected=from on_select=move |from| set(|own, from, _| own.from = from, from, false) />
+            <Choice id=format!("phase-fan-{phase}") label=tr!("Air") choices=fans selected=fan on_select=move |fan| set(|own, _, fan| own.fan = fan, HeatFrom::Both, fan) />
+            <p class="quiet follows">{wording}</p>
+            {move || advice.get().map(|wording| view! { <p class="caution">{wording}</p> })}
             <Button label=tr!("Take this phase away") class="bare danger" on_tap=remove />
         </fieldset>
     }
 }
 
 fn place(phase: usize) -> u32 {
-    u32::try_from(phase).map_or(u32::MAX, |phase| phase.saturating_add(1))
+    saturating_u32(phase).saturating_add(1)
 }
 
 fn reviewed<T>(
-    answers: HeatAnswers,
+    context: HeatContext,
     phase: usize,
-    look: impl FnOnce(&crate::engine::heat::ReviewedPhase) -> T,
+    select: impl FnOnce(&crate::engine::heat::ReviewedPhase) -> T,
 ) -> Option<T> {
-    answers.results.with(|results| {
+    context.results.with(|results| {
         let programme = results.baking.as_ref().ok()?.programme.as_ref().ok()?;
-        programme.phases.get(phase).map(look)
+        programme.phases.get(phase).map(select)
     })
 }
 
@@ -117,7 +118,7 @@ fn PhaseBox(
     /// Its unit.
     unit: fn(FormatOptions) -> &'static str,
     /// The number, written for a box.
-    look: fn(&Phase, FormatOptions) -> String,
+    select: fn(&Phase, FormatOptions) -> String,
     /// Reads a text into the phase.
     set: fn(&mut Phase, &str, FormatOptions) -> Result<(), ReadError>,
 ) -> impl IntoView {
@@ -133,11 +134,11 @@ fn PhaseBox(
                     .bake
                     .phases
                     .get(phase)
-                    .map(|own| look(own, options))
+                    .map(|own| select(own, options))
             })
             .unwrap_or_default()
     });
-    let take = move |text: String| {
+    let store = move |text: String| {
         let options = state.options.get_untracked();
         let mut sheet = state.sheet();
         if let Some(own) = sheet.heat.bake.phases.get_mut(phase) {
@@ -147,5 +148,5 @@ fn PhaseBox(
         Ok(())
     };
     let unit = Signal::derive(move || unit(state.options.get()));
-    view! { <NumberBox id label unit figure take=Callback::new(take) /> }
+    view! { <NumberBox id label unit figure store=Callback::new(store) /> }
 }

@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use super::HeatAnswers;
+use super::HeatContext;
 use super::advice::HeatAdvice;
 use super::bake_card::BakeCard;
 use super::bowl_card::BowlCard;
@@ -19,12 +19,12 @@ use crate::text::{
     name, tr,
 };
 
-/// What temperature, and is it safe?
+/// The place for temperatures and food safety.
 #[component]
 pub fn HeatPlace() -> impl IntoView {
-    let answers = HeatAnswers::here();
+    let context = HeatContext::from_context();
     let pastes = memo(move || {
-        answers.results.with(|results| {
+        context.results.with(|results| {
             results
                 .pastes
                 .iter()

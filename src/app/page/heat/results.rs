@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use crate::app::page::BatchAnswers;
+use crate::app::page::BatchContext;
 use crate::app::state::{AppState, memo, use_app_state};
 use crate::engine::formula::Formula;
 use crate::engine::heat::CookedPaste;
@@ -14,12 +14,12 @@ use crate::sheet::{HeatSettings, Sheet};
 
 /// The results about heat.
 #[derive(Clone, Copy)]
-pub struct HeatAnswers {
+pub struct HeatContext {
     /// The formula as large as it is made.
-    pub made: Memo<Formula>,
+    pub scaled: Memo<Formula>,
     /// The settings of heat.
     pub settings: Memo<HeatSettings>,
-    /// All that is shown at once.
+    /// All results shown in the first frame.
     pub results: Memo<HeatResults>,
     /// The results before the trial, while one is on.
     pub before: Memo<Option<HeatBefore>>,
@@ -27,10 +27,10 @@ pub struct HeatAnswers {
     pub picked: RwSignal<Option<usize>>,
 }
 
-impl HeatAnswers {
-    /// The results that follow from the state of the page.
-    pub fn of(state: AppState, batch: BatchAnswers) -> Self {
-        let made = batch.made;
+impl HeatContext {
+    /// The results for the state of the page.
+    pub fn of(state: AppState, batch: BatchContext) -> Self {
+        let scaled = batch.scaled;
         let settings = memo(move || state.with(|sheet| sheet.heat.clone()));
         let picked = RwSignal::new(None::<usize>);
         let of = move |formula: &Formula, settings: &HeatSettings| {
@@ -55,10 +55,10 @@ impl HeatAnswers {
                 .with(|kitchen| HeatBefore::of(&whole, kitchen, &saved.heat))
         };
         Self {
-            made,
+            scaled,
             settings,
             results: memo(move || {
-                made.with(|formula| settings.with(|settings| of(formula, settings)))
+                scaled.with(|formula| settings.with(|settings| of(formula, settings)))
             }),
             before: memo(move || state.is_trial().then(|| state.with_saved(before))),
             picked,
@@ -66,39 +66,39 @@ impl HeatAnswers {
     }
 
     /// The results of this page, worked out from when they are first asked for.
-    pub fn here() -> Self {
-        use_app_state().page_singleton(|state| Self::of(state, BatchAnswers::here()))
+    pub fn from_context() -> Self {
+        use_app_state().page_singleton(|state| Self::of(state, BatchContext::from_context()))
     }
 
     /// Something of the mix, where it can be worked out.
-    pub fn read_mixing<T>(self, look: impl FnOnce(&MixingResult) -> T) -> Option<T> {
+    pub fn read_mixing<T>(self, select: impl FnOnce(&MixingResult) -> T) -> Option<T> {
         self.results
-            .with(|results| results.mixing.as_ref().ok().map(look))
+            .with(|results| results.mixing.as_ref().ok().map(select))
     }
 
     /// Something of the paste of a part, where it can be worked out.
-    pub fn read_paste<T>(self, part: usize, look: impl FnOnce(&CookedPaste) -> T) -> Option<T> {
-        self.results.with(|results| results.paste(part).map(look))
+    pub fn read_paste<T>(self, part: usize, select: impl FnOnce(&CookedPaste) -> T) -> Option<T> {
+        self.results.with(|results| results.paste(part).map(select))
     }
 
     /// Something of the result of the paste of a part.
     pub fn read_paste_result<T>(
         self,
         part: usize,
-        look: impl FnOnce(&PasteResult) -> T,
+        select: impl FnOnce(&PasteResult) -> T,
     ) -> Option<T> {
         self.results
-            .with(|results| results.paste_result(part).map(look))
+            .with(|results| results.paste_result(part).map(select))
     }
 
     /// Looks at the paste of a part as it was before the trial, where one is on.
     pub fn with_paste_before<T>(
         self,
         part: usize,
-        look: impl FnOnce(Option<&CookedPaste>) -> T,
+        select: impl FnOnce(Option<&CookedPaste>) -> T,
     ) -> T {
         self.before
-            .with(|before| look(before.as_ref().and_then(|before| before.paste(part))))
+            .with(|before| select(before.as_ref().and_then(|before| before.paste(part))))
     }
 
     /// The place of the first paste's part, where there is one.
@@ -108,8 +108,8 @@ impl HeatAnswers {
     }
 
     /// Something of the cooling that is shown, where there is one.
-    pub fn read_cooling<T>(self, look: impl FnOnce(&CoolingResult) -> T) -> Option<T> {
+    pub fn read_cooling<T>(self, select: impl FnOnce(&CoolingResult) -> T) -> Option<T> {
         self.results
-            .with(|results| results.cooling.as_ref().map(look))
+            .with(|results| results.cooling.as_ref().map(select))
     }
 }

@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use super::HeatAnswers;
+use super::HeatContext;
 use crate::app::state::{after_frame, memo, use_app_state};
 use crate::engine::formula::Formula;
 use crate::results::heat::warming;
@@ -13,17 +13,18 @@ use crate::text::{heat, tr};
 #[component]
 pub fn StandingFold() -> impl IntoView {
     let state = use_app_state();
-    let answers = HeatAnswers::here();
+    let context = HeatContext::from_context();
     let asked: Memo<Option<(Formula, Kitchen)>> =
-        memo(move || Some((answers.made.get(), state.kitchen.get())));
+        memo(move || Some((context.scaled.get(), state.kitchen.get())));
     let found = after_frame(asked, |(formula, kitchen)| warming(formula, kitchen).ok());
-    let said = memo(move || {
+    let wording = memo(move || {
         let options = state.options.get();
         found.with(|found| {
             let all = found.iter().flatten();
             let named = |part: usize| {
-                answers.made.with(|made| {
-                    made.parts
+                context.scaled.with(|scaled| {
+                    scaled
+                        .parts
                         .get(part)
                         .map(|own| own.name.clone())
                         .unwrap_or_default()
@@ -34,7 +35,7 @@ pub fn StandingFold() -> impl IntoView {
         })
     });
     let long = memo(move || found.with(|found| found.as_deref().and_then(heat::standing_long)));
-    let any = memo(move || said.with(|said| !said.is_empty()));
+    let any = memo(move || wording.with(|wording| !wording.is_empty()));
     view! {
         <Show when=move || any.get()>
             <details class="fold within">
@@ -44,9 +45,9 @@ pub fn StandingFold() -> impl IntoView {
                 </summary>
                 <div class="body follows">
                     <ul class="ways-list">
-                        {move || said.get().into_iter().map(|said| view! { <li>{said}</li> }).collect_view()}
+                        {move || wording.get().into_iter().map(|wording| view! { <li>{wording}</li> }).collect_view()}
                     </ul>
-                    {move || long.get().map(|said| view! { <p class="caution">{said}</p> })}
+                    {move || long.get().map(|wording| view! { <p class="caution">{wording}</p> })}
                 </div>
             </details>
         </Show>

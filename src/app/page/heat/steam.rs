@@ -2,64 +2,61 @@
 
 use leptos::prelude::*;
 
-use super::HeatAnswers;
+use super::HeatContext;
 use crate::app::part::{Figure, NumberBox, Shown};
 use crate::app::state::{memo, use_app_state};
 use crate::engine::heat::SteamLoss;
-use crate::results::heat::weigh_cooked;
-use crate::text::{Trouble, format, read, tr};
+use crate::results::heat::weigh_cooked_part;
+use crate::text::{ErrorText, format, read, tr};
 
 /// What a paste loses as steam.
-fn loss(answers: HeatAnswers, part: usize) -> Option<SteamLoss> {
-    answers
+fn loss(context: HeatContext, part: usize) -> Option<SteamLoss> {
+    context
         .read_paste_result(part, |paste| paste.steam)
         .flatten()
 }
 
-/// What the cooked paste weighed, for this batch; kept with the formula as steam.
+/// The mass of the cooked paste, for this batch; stored with the formula as steam.
 #[component]
 pub fn WeighedBox(
-    /// Where its part stands.
+    /// The index of its part.
     part: usize,
 ) -> impl IntoView {
     let state = use_app_state();
-    let answers = HeatAnswers::here();
+    let context = HeatContext::from_context();
     let figure = memo(move || {
         let options = state.options.get();
-        loss(answers, part)
+        loss(context, part)
             .map(|loss| format::box_mass(loss.after, options))
             .unwrap_or_default()
     });
     let id = format!("paste-weighed-{part}");
     let from = id.clone();
-    let take = move |text: String| {
+    let store = move |text: String| {
         let options = state.options.get_untracked();
         let after = read::mass(&text, options).map_err(|error| error.sentence(options))?;
-        let made = answers.made.get_untracked();
+        let scaled = context.scaled.get_untracked();
         let mut sheet = state.sheet();
-        if let (Some(written), Some(made)) =
-            (sheet.formula.parts.get_mut(part), made.parts.get(part))
-        {
-            weigh_cooked(written, made, after).map_err(|error| error.sentence(options))?;
-            state.put(sheet, Some(&from));
-        }
+        weigh_cooked_part(&mut sheet.formula, &scaled, part, after)
+            .map_err(|error| error.sentence(options))?;
+        state.put(sheet, Some(&from));
         Ok(())
     };
     let unit = Signal::derive(move || state.options.get().units.mass.symbol());
-    view! { <NumberBox id label=tr!("Weighs once cooked, bowl off") unit figure take=Callback::new(take) /> }
+    view! { <NumberBox id label=tr!("Weighs once cooked, bowl off") unit figure store=Callback::new(store) /> }
 }
 
-/// What went off as steam.
+/// The mass lost as steam.
 #[component]
 pub fn SteamFigure(
-    /// Where its part stands.
+    /// The index of its part.
     part: usize,
 ) -> impl IntoView {
     let state = use_app_state();
-    let answers = HeatAnswers::here();
+    let context = HeatContext::from_context();
     let shown = memo(move || {
         let options = state.options.get();
-        let value = loss(answers, part).map(|loss| format::mass(loss.lost, options));
+        let value = loss(context, part).map(|loss| format::mass(loss.lost, options));
         Shown {
             value: value.unwrap_or_else(|| tr!("none").to_owned()),
             was: None,
@@ -67,7 +64,7 @@ pub fn SteamFigure(
     });
     let working = move |()| {
         untrack(|| {
-            loss(answers, part)
+            loss(context, part)
                 .map(|loss| loss.working())
                 .unwrap_or_default()
         })

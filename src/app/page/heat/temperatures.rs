@@ -1,25 +1,26 @@
-//! Temperatures one by one: each thing that goes into the mixer, as it is kept or as said here.
+//! Temperatures one by one: of each thing that goes into the mixer, by its storage or as typed
+//! here.
 
 use leptos::prelude::*;
 
-use super::HeatAnswers;
+use super::HeatContext;
 use crate::app::part::NumberBox;
 use crate::app::state::{memo, use_app_state};
 use crate::engine::quantity::Temperature;
 use crate::results::heat::LoadSource;
 use crate::sheet::Sheet;
 use crate::text::{
-    Trouble, format, name,
+    ErrorText, format, name,
     read::{self, ReadError},
     tr,
 };
 
-/// Every temperature of the bowl, each in a box; in a fold that stays closed until it is wanted.
+/// Every temperature of the bowl, each in a box; in a fold that is closed at first.
 #[component]
 pub fn Temperatures() -> impl IntoView {
-    let answers = HeatAnswers::here();
+    let context = HeatContext::from_context();
     let rows = memo(move || {
-        answers
+        context
             .read_mixing(|mixing| mixing.load.from.clone())
             .unwrap_or_default()
     });
@@ -52,7 +53,7 @@ fn OneTemperature(
     from: LoadSource,
 ) -> impl IntoView {
     let state = use_app_state();
-    let answers = HeatAnswers::here();
+    let context = HeatContext::from_context();
     let name = memo(move || {
         state
             .with(|sheet| match from {
@@ -66,14 +67,14 @@ fn OneTemperature(
     });
     let figure = memo(move || {
         let options = state.options.get();
-        let at = answers.read_mixing(|mixing| mixing.load.starts_at(from));
+        let at = context.read_mixing(|mixing| mixing.load.starts_at(from));
         at.flatten()
             .map(|at| format::box_temperature(at, options))
             .unwrap_or_default()
     });
     let id = spelt(from);
     let box_id = id.clone();
-    let take = move |text: String| {
+    let store = move |text: String| {
         let options = state.options.get_untracked();
         let at = match read::temperature(&text, options) {
             Ok(at) => Some(at),
@@ -84,7 +85,7 @@ fn OneTemperature(
         Ok(())
     };
     let unit = Signal::derive(move || state.options.get().units.temperature.symbol());
-    view! { <NumberBox id label=name unit figure take=Callback::new(take) /> }
+    view! { <NumberBox id label=name unit figure store=Callback::new(store) /> }
 }
 
 fn put(sheet: &mut Sheet, from: LoadSource, at: Option<Temperature>) {

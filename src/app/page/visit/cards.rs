@@ -4,7 +4,7 @@
 use leptos::prelude::*;
 
 use crate::app::browser::offline;
-use crate::app::page::{BatchAnswers, TinCard, WantedCard};
+use crate::app::page::{BatchContext, TinCard, WantedCard};
 use crate::app::part::{Button, weigh_row, weigh_table};
 use crate::app::state::{WorkspaceStore, memo, use_app_state};
 use crate::text::share::{bench_card, in_cups, steps};
@@ -57,11 +57,12 @@ fn HandedCard() -> impl IntoView {
 #[component]
 fn WeighCard() -> impl IntoView {
     let state = use_app_state();
-    let (answers, desk) = (BatchAnswers::here(), WorkspaceStore::here());
+    let (context, workspace) = (BatchContext::from_context(), WorkspaceStore::from_context());
     let card = memo(move || {
         let (sheet, options) = (state.current(), state.options.get());
-        answers.results.with(|batch| {
-            desk.pantry
+        context.results.with(|batch| {
+            workspace
+                .pantry
                 .with(|pantry| bench_card(&sheet, batch, pantry, None, options))
         })
     });
@@ -87,9 +88,9 @@ fn WeighCard() -> impl IntoView {
 /// The same in cups and spoons, where a table says what they weigh.
 #[component]
 fn Measures() -> impl IntoView {
-    let answers = BatchAnswers::here();
-    let told = memo(move || {
-        let lines = answers.read_rounded(|rounded| Some(in_cups(rounded)));
+    let context = BatchContext::from_context();
+    let rows = memo(move || {
+        let lines = context.read_rounded(|rounded| Some(in_cups(rounded)));
         lines.unwrap_or_default()
     });
     view! {
@@ -100,7 +101,7 @@ fn Measures() -> impl IntoView {
             <div class="body">
                 <p class="quiet">{tr!("A cup holds more or less with every hand; weigh where you can. By the table of weights of the USDA, release 28.")}</p>
                 <table class="label-table">
-                    <tbody>{move || told.get().into_iter().map(weigh_row).collect_view()}</tbody>
+                    <tbody>{move || rows.get().into_iter().map(weigh_row).collect_view()}</tbody>
                 </table>
             </div>
         </details>
@@ -111,7 +112,7 @@ fn Measures() -> impl IntoView {
 #[component]
 fn StepsCard() -> impl IntoView {
     let state = use_app_state();
-    let told = memo(move || {
+    let rows = memo(move || {
         let options = state.options.get();
         state.with(|sheet| {
             let names = sheet.formula.parts.iter().map(|one| one.name.clone());
@@ -130,7 +131,7 @@ fn StepsCard() -> impl IntoView {
             <header>
                 <h2>{tr!("What to do")}</h2>
             </header>
-            <div class="body">{move || told.get().into_iter().map(part).collect_view()}</div>
+            <div class="body">{move || rows.get().into_iter().map(part).collect_view()}</div>
         </section>
     }
 }

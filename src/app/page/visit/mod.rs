@@ -1,4 +1,4 @@
-//! A visit: what a student needs of a formula that was handed to them, with nothing to set up.
+//! A visit: what a student needs of a shared formula, with nothing to set up.
 
 mod cards;
 

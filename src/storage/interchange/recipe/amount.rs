@@ -107,7 +107,7 @@ fn article(word: &str) -> Option<f64> {
     })
 }
 
-/// The unit behind a number, and how many tokens it takes.
+/// The unit after a number, and how many tokens it takes.
 fn unit_after(next: Option<&Token>, after: Option<&Token>) -> (Option<Unit>, usize) {
     let word = |token: Option<&Token>| match token {
         Some(Token::Word(word)) => Some(word.as_str().to_owned()),

@@ -6,8 +6,8 @@ use crate::engine::ingredients::{Food, Label, Listed, OwnFood, Role};
 use crate::sheet::plain;
 use crate::storage::interchange::csv::full_name;
 
-/// The food a name means, and whether it had to be made the user's own; `letter_by_letter` is the
-/// name as it stands in the line.
+/// The food of a name, and whether it had to become an own ingredient; `letter_by_letter` is the
+/// name as written in the line.
 pub(super) fn food(name: &str, letter_by_letter: &str) -> Option<(Food, bool)> {
     if let Some(listed) = exactly(letter_by_letter).or_else(|| by_words(name)) {
         return Some((Food::Listed(listed), false));

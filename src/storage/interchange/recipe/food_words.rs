@@ -1,7 +1,7 @@
-//! Words recipes use for foods, and the row of the larder they mean.
+//! Words recipes use for foods, and the ingredient of the table they mean.
 
-/// All words that must be there, and the larder's number. The first that fits is taken, so what
-/// is more exact stands further up.
+/// All words that must be there, and the number of the ingredient. The first match counts, so the
+/// more exact ones are further up.
 pub(super) const WORDS: &[(&[&str], u16)] = &[
     (&["milk", "powder", "skim"], 341),
     (&["milk", "powder", "nonfat"], 341),
@@ -168,7 +168,7 @@ pub(super) const WORDS: &[(&[&str], u16)] = &[
     (&["water"], 200),
 ];
 
-/// The plainest of words, only where nothing else but one of [`BESIDE`] stands beside them.
+/// The plainest of words, only where nothing but one of [`BESIDE`] is beside them.
 pub(super) const ALONE: &[(&str, u16)] = &[
     ("flour", 2),
     ("sugar", 700),
@@ -211,7 +211,7 @@ pub(super) const BESIDE: &[&str] = &[
     "and",
 ];
 
-/// Words that turn a food into another one that the larder does not have.
+/// Words that turn a food into another one that the table does not have.
 pub(super) const OTHER: &[&str] = &[
     "rising",
     "raising",

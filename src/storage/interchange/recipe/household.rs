@@ -6,10 +6,10 @@ use crate::engine::quantity::Mass;
 /// Grams in a cup, a tablespoon, a teaspoon, and in one of it; nought where the table has none.
 struct Weights(u16, f64, f64, f64, f64);
 
-/// By the larder's numbers.
+/// By the ingredients' numbers.
 ///
 /// Source: USDA ARS, *National Nutrient Database for Standard Reference*, Release 28 (2016), table
-/// of weights, under the number each food of the larder has there. A cup of brown sugar is packed,
+/// of weights, under the number each ingredient has there. A cup of brown sugar is packed,
 /// of butter level, of chocolate in chips, of nuts chopped or whole as the table has it first; an
 /// egg is large; a lemon or orange is its juice.
 const WEIGHTS: &[Weights] = &[
@@ -128,7 +128,7 @@ const TEASPOONS_IN_TABLESPOON: f64 = 3.0;
 /// The US cup, ml.
 const CUP: f64 = 236.588_236_5;
 
-/// What one of a measure weighs, for a row of the larder; none where the table does not say.
+/// What one of a measure weighs, for an ingredient of the table; none where the table does not say.
 ///
 /// A spoon the table leaves out is a sixteenth, or a forty-eighth, of its cup; a millilitre its
 /// part of the cup; a cup it leaves out is sixteen tablespoons.

@@ -3,18 +3,19 @@
 use super::household::weight;
 use super::measure::MeasureUnit;
 use crate::engine::ingredients::Food;
-use crate::engine::quantity::{Mass, whole};
+use crate::engine::numerics::whole;
+use crate::engine::quantity::Mass;
 
-/// Below so many tablespoons a weight is told in spoons alone.
+/// Below so many tablespoons a weight is given in spoons alone.
 const CUPS_FROM: f64 = 4.0;
 const TABLESPOONS_IN_CUP: f64 = 16.0;
 /// More cups than this are no kitchen measure.
 const MOST_CUPS: f64 = 40.0;
 
-/// About how many cups and spoons a weight is, the larger first, each with its count in quarters: to
-/// the half tablespoon, or the quarter teaspoon where
-/// it is less than one; whole eggs where the table weighs one. None where the table has no measure
-/// of the food, where it is less than an eighth of a teaspoon, or more than forty cups.
+/// About how many cups and spoons a weight is, the larger first, each with its count in quarters:
+/// to the half tablespoon, or the quarter teaspoon where it is less than one; whole eggs where the
+/// table weighs one. None where the table has no measure of the food, where it is less than an
+/// eighth of a teaspoon, or more than forty cups.
 ///
 /// Source: as `weight`.
 #[must_use]

@@ -29,13 +29,13 @@ pub enum Amount {
 pub struct Found {
     /// The food.
     pub food: Food,
-    /// Whether the larder has no such food: it became one of the user's own, without figures.
+    /// Whether the table has no such food: it became one of the user's own, without figures.
     pub own: bool,
     /// How much.
     pub mass: Mass,
     /// How that was come by.
     pub amount: Amount,
-    /// Whether a range was given, of which the middle is taken.
+    /// Whether a range was given, of which the middle is used.
     pub range: bool,
 }
 
@@ -96,7 +96,7 @@ pub(super) fn read(line: &str) -> Result<Found, Unread> {
     }
 }
 
-/// The text behind "120 g ", for names that stand there letter by letter.
+/// The text after "120 g ", for names written letter by letter.
 fn behind_amount(line: &str) -> String {
     let mut words = line.splitn(3, ' ');
     let (_, _, rest) = (words.next(), words.next(), words.next());

@@ -17,9 +17,9 @@ use crate::storage::enum_names::PARTS;
 /// A heading among the ingredients.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Heading {
-    /// What it is called.
+    /// Its name.
     pub name: String,
-    /// What becomes of what stands below it.
+    /// How the lines below it are read.
     pub kind: PartKind,
 }
 
@@ -28,7 +28,7 @@ pub struct Heading {
 pub enum Understood {
     /// It heads the lines below it.
     Heading(Heading),
-    /// It is an ingredient, and stands there in the formula.
+    /// It is an ingredient, at this place of the formula.
     Line(LineAt, Box<Found>),
     /// It could not be understood.
     Not(Unread),
@@ -151,8 +151,8 @@ fn sections(instructions: Option<&Json>) -> Vec<Heading> {
         .filter(|item| is_a(item, "HowToSection"))
         .filter_map(|item| {
             let name = texts(field(item, "name")).into_iter().next()?;
-            let told = texts(field(item, "additionalType")).into_iter().next();
-            let known = told.and_then(|word| {
+            let stated = texts(field(item, "additionalType")).into_iter().next();
+            let known = stated.and_then(|word| {
                 let found = PARTS.iter().find(|(_, spelt)| *spelt == word);
                 found.map(|(kind, _)| *kind)
             });
@@ -199,7 +199,7 @@ fn parts(written: &[String], sections: &[Heading]) -> (Vec<Part>, Vec<RecipeLine
     (parts, lines)
 }
 
-/// Puts a line into its part, which is begun where it is not there yet.
+/// Adds a line to its part, which is created where there is none.
 fn place(parts: &mut Vec<Part>, under: &Heading, found: &Found) -> Option<LineAt> {
     let name = plain_text::name(&under.name, Sheet::PART_NAME_LENGTH);
     let known = parts
@@ -226,12 +226,12 @@ fn place(parts: &mut Vec<Part>, under: &Heading, found: &Found) -> Option<LineAt
 
 /// What it makes, where a number says so.
 fn pieces(recipe: &Json) -> NonZeroU16 {
-    let told = field(recipe, "recipeYield").or_else(|| field(recipe, "yield"));
-    let told = match told {
+    let stated = field(recipe, "recipeYield").or_else(|| field(recipe, "yield"));
+    let stated = match stated {
         Some(tree @ Json::Fields(_)) => texts(field(tree, "value")),
         other => texts(other),
     };
-    let digits = told.iter().find_map(|text| {
+    let digits = stated.iter().find_map(|text| {
         let from = text.trim_start_matches(|letter: char| !letter.is_ascii_digit());
         let end = from.find(|letter: char| !letter.is_ascii_digit());
         from.get(..end.unwrap_or(from.len()))?.parse::<u16>().ok()

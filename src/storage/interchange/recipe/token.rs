@@ -7,7 +7,7 @@ pub(super) enum Token {
     Number {
         /// Its value.
         value: f64,
-        /// Whether it stands for a range.
+        /// Whether it marks a range.
         range: bool,
     },
     /// A word in small letters.
@@ -112,7 +112,7 @@ fn word(letters: &[char], at: &mut usize) -> Token {
     Token::Word(text)
 }
 
-/// What a one-character fraction stands for.
+/// The value of a one-character fraction.
 const fn component(sign: char) -> Option<f64> {
     Some(match sign {
         '½' => 0.5,

@@ -65,7 +65,7 @@ struct Nutrition {
 }
 
 /// The sheet as a recipe, made once. `steps` has the sentences for each part, in the order of the
-/// formula. What one piece holds is told where it can be worked out.
+/// formula. The nutrition of one piece is written where it can be worked out.
 ///
 /// Each ingredient carries the name of its part in brackets; the sections of the instructions
 /// have the same names, so that what was written can be read back whole.
@@ -117,12 +117,12 @@ fn section<'t>(part: &'t Part, steps: &'t [String]) -> Section<'t> {
 fn piece(sheet: &Sheet) -> Option<Nutrition> {
     let Batch { losses, pieces, .. } = &sheet.batch;
     let once = BatchTarget::Times(Factor::ONE);
-    let made = scale(&sheet.formula, once, *losses, *pieces).ok()?;
-    let (mass, held) = nutrition(&made).ok()?.in_piece();
-    told(mass, &held)
+    let scaled = scale(&sheet.formula, once, *losses, *pieces).ok()?;
+    let (mass, held) = nutrition(&scaled).ok()?.in_piece();
+    per_piece(mass, &held)
 }
 
-fn told(mass: Mass, held: &Nutrients) -> Option<Nutrition> {
+fn per_piece(mass: Mass, held: &Nutrients) -> Option<Nutrition> {
     let energy = energy_eu(held).ok()?.kilocalories();
     let grams = |nutrient| format!("{:.1} g", held.of_one(nutrient).grams());
     let sodium = held.of_one(Nutrient::Sodium).grams() * 1000.0;

@@ -1,4 +1,5 @@
-//! The card of allergens: what is in the bread, what says so, and what may come from the kitchen.
+//! The card of allergens: those in the bread, their sources, and those that may come from the
+//! kitchen.
 
 use leptos::prelude::*;
 
@@ -16,7 +17,7 @@ use crate::text::{
 #[component]
 pub fn AllergenCard() -> impl IntoView {
     let state = use_app_state();
-    let workspace = WorkspaceStore::here();
+    let workspace = WorkspaceStore::from_context();
     let view = memo(move || {
         let law = workspace.law.get();
         state.with(|sheet| {

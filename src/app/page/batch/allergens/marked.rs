@@ -1,4 +1,4 @@
-//! Marked allergens: those that packets or the kitchen bring, to be added and taken away.
+//! Marked allergens: those from packets or the kitchen, to be added and removed.
 
 use leptos::prelude::*;
 
@@ -8,7 +8,7 @@ use crate::engine::ingredients::Allergen;
 use crate::results::batch::allergens::unmarked;
 use crate::text::{name, tr};
 
-/// Allergens that are marked, to be added to and taken from.
+/// Marked allergens, to be added and removed.
 #[component]
 pub fn Marked(
     /// Unique on the page.
@@ -18,10 +18,10 @@ pub fn Marked(
     /// Those that are marked.
     #[prop(into)]
     selected: Signal<Vec<Allergen>>,
-    /// Called with all of them when one is added or taken away.
+    /// Called with all of them when one is added or removed.
     changed: Callback<Vec<Allergen>>,
 ) -> impl IntoView {
-    let answers = memo(move || {
+    let choices = memo(move || {
         let marked = selected.get();
         let mut all: Vec<(Option<Allergen>, String)> = vec![(None, tr!("add one").to_owned())];
         let left = unmarked(&marked).into_iter();
@@ -35,17 +35,17 @@ pub fn Marked(
             changed.run(marked);
         }
     };
-    let taken = move |one: Allergen| {
+    let remove = move |one: Allergen| {
         let mut marked = selected.get_untracked();
         marked.retain(|other| *other != one);
         changed.run(marked);
     };
     let button = move |one: Allergen| {
         let label = tr!("Take away: {value}", value = name::allergen(one));
-        view! { <Button label on_tap=move |()| taken(one) /> }
+        view! { <Button label on_tap=move |()| remove(one) /> }
     };
     view! {
-        <PickOne id label answers selected=Signal::stored(None) on_select=Callback::new(add) />
+        <PickOne id label choices selected=Signal::stored(None) on_select=Callback::new(add) />
         <div class="buttons">{move || selected.get().into_iter().map(button).collect_view()}</div>
     }
 }

@@ -11,7 +11,7 @@ use crate::app::state::{WorkspaceStore, memo, use_app_state};
 use crate::results::batch::class;
 use crate::sheet::Place;
 use crate::text::{
-    self, Trouble,
+    self, ErrorText,
     class::{BenchView, ClassView},
     tr,
 };
@@ -20,7 +20,7 @@ use crate::text::{
 #[component]
 pub fn ClassCard() -> impl IntoView {
     let state = use_app_state();
-    let workspace = WorkspaceStore::here();
+    let workspace = WorkspaceStore::from_context();
     let scales = memo(move || state.kitchen.with(|kitchen| kitchen.scales));
     let results = memo(move || {
         let settings = workspace.settings.get();
@@ -79,7 +79,7 @@ pub fn ClassCard() -> impl IntoView {
 /// The class as a sheet.
 #[component]
 fn Sheet(
-    /// What it shows.
+    /// Its content.
     view: ClassView,
 ) -> impl IntoView {
     let bench = |bench: BenchView| view! { <h3>{bench.title}</h3> {bench.parts.into_iter().map(weigh_table).collect_view()} };

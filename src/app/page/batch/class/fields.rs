@@ -12,7 +12,7 @@ impl FieldData for ClassSettings {
     type Error = ReadError;
 
     fn source() -> WorkspaceStore {
-        WorkspaceStore::here()
+        WorkspaceStore::from_context()
     }
 
     fn read(workspace: WorkspaceStore, get: &dyn Fn(&Self) -> String) -> String {

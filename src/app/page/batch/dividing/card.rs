@@ -3,14 +3,14 @@
 use leptos::prelude::*;
 
 use super::bench_boxes::BenchBoxes;
-use crate::app::page::BatchAnswers;
+use crate::app::page::BatchContext;
 use crate::app::part::{Button, Figure, NumberBox, Shown};
 use crate::app::state::{AppState, memo, use_app_state};
 use crate::engine::batch::Divided;
 use crate::results::batch::dividing::{self, DividingResults, DoughOnBench};
-use crate::text::{Trouble, chart, format, read, tr, weighing};
+use crate::text::{ErrorText, chart, format, read, tr, weighing};
 
-impl BatchAnswers {
+impl BatchContext {
     fn dough_on_bench(self, state: AppState) -> DoughOnBench {
         let formula = state.open_id.get();
         self.bench.with(|bench| bench.dough(formula.as_ref()))
@@ -26,8 +26,8 @@ impl BatchAnswers {
 #[component]
 pub fn DivideCard() -> impl IntoView {
     let state = use_app_state();
-    let answers = BatchAnswers::here();
-    let divided = memo(move || answers.dividing(state).map(|dividing| dividing.divided));
+    let context = BatchContext::from_context();
+    let divided = memo(move || context.dividing(state).map(|dividing| dividing.divided));
     let view = memo(move || {
         let options = state.options.get();
         divided.with(|divided| match divided {
@@ -67,14 +67,14 @@ pub fn DivideCard() -> impl IntoView {
     }
 }
 
-/// Goes back to the batch's own figures, where others were typed.
+/// Restores the batch's own figures, where others were typed.
 #[component]
 fn Forget() -> impl IntoView {
     let state = use_app_state();
-    let answers = BatchAnswers::here();
-    let is_typed = move || answers.dough_on_bench(state) != DoughOnBench::default();
+    let context = BatchContext::from_context();
+    let is_typed = move || context.dough_on_bench(state) != DoughOnBench::default();
     let forget = move |()| {
-        answers.bench.set(BenchBoxes::default());
+        context.bench.set(BenchBoxes::default());
         state.reset_inputs();
     };
     view! {
@@ -87,60 +87,60 @@ fn Forget() -> impl IntoView {
 #[component]
 fn DoughBox() -> impl IntoView {
     let state = use_app_state();
-    let answers = BatchAnswers::here();
+    let context = BatchContext::from_context();
     let figure = memo(move || {
         let options = state.options.get();
-        let dividing = answers.dividing(state);
+        let dividing = context.dividing(state);
         dividing
             .map(|dividing| format::box_mass(dividing.dough, options))
             .unwrap_or_default()
     });
-    let take = move |text: String| {
+    let store = move |text: String| {
         let options = state.options.get_untracked();
         let mass = read::mass(&text, options).map_err(|error| error.sentence(options))?;
-        set_bench(state, answers, |bench| bench.dough = Some(mass))
+        set_bench(state, context, |bench| bench.dough = Some(mass))
     };
     let unit = Signal::derive(move || state.options.get().units.mass.symbol());
-    view! { <NumberBox id="bench-dough" label=tr!("Dough really on the bench") unit figure take=Callback::new(take) /> }
+    view! { <NumberBox id="bench-dough" label=tr!("Dough really on the bench") unit figure store=Callback::new(store) /> }
 }
 
 #[component]
 fn PiecesBox() -> impl IntoView {
     let state = use_app_state();
-    let answers = BatchAnswers::here();
+    let context = BatchContext::from_context();
     let figure = memo(move || {
         let options = state.options.get();
-        let dividing = answers.dividing(state);
+        let dividing = context.dividing(state);
         dividing
             .map(|dividing| format::box_count(dividing.pieces.get(), options))
             .unwrap_or_default()
     });
-    let take = move |text: String| {
+    let store = move |text: String| {
         let options = state.options.get_untracked();
         let count = read::count(&text, options).map_err(|error| error.sentence(options))?;
-        set_bench(state, answers, |bench| bench.pieces = Some(count))
+        set_bench(state, context, |bench| bench.pieces = Some(count))
     };
-    view! { <NumberBox id="bench-pieces" label=tr!("Into pieces") unit="" figure take=Callback::new(take) /> }
+    view! { <NumberBox id="bench-pieces" label=tr!("Into pieces") unit="" figure store=Callback::new(store) /> }
 }
 
 /// Changes what is on the bench, where it can be divided.
 fn set_bench(
     state: AppState,
-    answers: BatchAnswers,
+    context: BatchContext,
     change: impl FnOnce(&mut DoughOnBench),
 ) -> Result<(), String> {
     untrack(|| {
-        let mut bench = answers.dough_on_bench(state);
+        let mut bench = context.dough_on_bench(state);
         change(&mut bench);
-        let dividing = answers.results.with(|results| dividing::of(results, bench));
+        let dividing = context.results.with(|results| dividing::of(results, bench));
         if let Some(Err(error)) = dividing.map(|dividing| dividing.divided) {
             return Err(error.sentence(state.options.get()));
         }
         let formula = state.open_id.get();
         let after = BenchBoxes::of(formula, bench);
-        let before = answers.bench.get();
-        answers.bench.set(after.clone());
-        let put = |boxes| BatchAnswers::here().bench.set(boxes);
+        let before = context.bench.get();
+        context.bench.set(after.clone());
+        let put = |boxes| BatchContext::from_context().bench.set(boxes);
         state.note_step("dividing", [before, after], put);
         Ok(())
     })

@@ -11,7 +11,7 @@ use crate::text::{tr, weighing};
 #[component]
 pub fn LossesCard() -> impl IntoView {
     let state = use_app_state();
-    let said = memo(move || {
+    let wording = memo(move || {
         let options = state.options.get();
         state.with(|sheet| weighing::losses(&sheet.batch.losses, options))
     });
@@ -20,7 +20,7 @@ pub fn LossesCard() -> impl IntoView {
         <details class="card fold">
             <summary>
                 <span class="title">{tr!("Losses")}</span>
-                <span class="quiet">{said}</span>
+                <span class="quiet">{wording}</span>
             </summary>
             <div class="body">
                 <div class="boxes">{boxes}</div>

@@ -1,12 +1,12 @@
 //! The fields of the losses.
 
-use crate::app::page::batch::field::BatchField as Field;
-use crate::app::part::of_mass;
+use crate::app::part::{Field, of_mass};
 use crate::engine::quantity::Share;
+use crate::sheet::Batch;
 use crate::text::{FormatOptions, format, read, read::ReadError, tr_noop};
 
 /// The losses.
-pub const LOSSES: [Field; 5] = [
+pub const LOSSES: [Field<Batch>; 5] = [
     Field {
         id: "loss-residue",
         label: tr_noop!("Left in bowls, whatever the batch"),
@@ -41,8 +41,8 @@ pub const LOSSES: [Field; 5] = [
     STAYS,
 ];
 
-/// The share of syrup and filling that stays in bag and bowl.
-pub const STAYS: Field = Field {
+/// The share of syrup and filling that is lost in bag and bowl.
+pub const STAYS: Field<Batch> = Field {
     id: "loss-topping",
     label: tr_noop!("Chocolate left in bag and bowl"),
     unit: |_| "%",

@@ -2,13 +2,13 @@
 
 use leptos::prelude::*;
 
-use crate::app::page::BatchAnswers;
+use crate::app::page::BatchContext;
 use crate::app::part::Choice;
 use crate::app::state::{DialogKind, WorkspaceStore, memo, use_app_state};
 use crate::engine::nutrition::LabelLaw;
 use crate::results::batch::nutrition;
 use crate::text::{
-    self, Trouble, name,
+    self, ErrorText, name,
     nutrition::{NutritionRow, NutritionView},
     tr,
 };
@@ -17,12 +17,12 @@ use crate::text::{
 #[component]
 pub fn NutritionCard() -> impl IntoView {
     let state = use_app_state();
-    let workspace = WorkspaceStore::here();
-    let answers = BatchAnswers::here();
+    let workspace = WorkspaceStore::from_context();
+    let context = BatchContext::from_context();
     let view = memo(move || {
         let (options, law) = (state.options.get(), workspace.law.get());
         let found =
-            state.with(|sheet| answers.read_scaled(|scaled| nutrition::of(sheet, scaled, law)))?;
+            state.with(|sheet| context.read_scaled(|scaled| nutrition::of(sheet, scaled, law)))?;
         let view = found.map(|found| text::nutrition::view(&found, options));
         Some(view.map_err(|error| error.sentence(options)))
     });
@@ -34,7 +34,7 @@ pub fn NutritionCard() -> impl IntoView {
                 <span class="quiet">{tr!("an estimate")}</span>
             </summary>
             <div class="body">
-                <Choice id="label-law" label=tr!("Rounded and named by the law of") answers=laws selected=workspace.law on_select=Callback::new(move |law| workspace.law.set(law)) />
+                <Choice id="label-law" label=tr!("Rounded and named by the law of") choices=laws selected=workspace.law on_select=Callback::new(move |law| workspace.law.set(law)) />
                 {move || match view.get() {
                     Some(Ok(view)) => view! { <Table view /> }.into_any(),
                     Some(Err(says)) => view! { <p>{says}</p> }.into_any(),
@@ -47,7 +47,7 @@ pub fn NutritionCard() -> impl IntoView {
 
 #[component]
 fn Table(
-    /// What it shows.
+    /// Its content.
     view: NutritionView,
 ) -> impl IntoView {
     let state = use_app_state();

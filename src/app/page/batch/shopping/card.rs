@@ -6,13 +6,13 @@ use wasm_bindgen_futures::spawn_local;
 use super::pantry::PantryBox;
 use crate::app::browser::clipboard;
 use crate::app::browser::live_region::announce;
-use crate::app::page::BatchAnswers;
+use crate::app::page::BatchContext;
 use crate::app::part::{Button, Figure, Shown, TextBox};
 use crate::app::state::{WorkspaceStore, memo, use_app_state};
 use crate::results::batch::shopping;
 use crate::sheet::{Pantry, plain};
 use crate::text::{
-    self, Trouble,
+    self, ErrorText,
     shopping::{ShoppingRow, ShoppingView},
     tr,
 };
@@ -21,12 +21,12 @@ use crate::text::{
 #[component]
 pub fn ShoppingCard() -> impl IntoView {
     let state = use_app_state();
-    let workspace = WorkspaceStore::here();
-    let answers = BatchAnswers::here();
+    let workspace = WorkspaceStore::from_context();
+    let context = BatchContext::from_context();
     let view = memo(move || {
         let options = state.options.get();
         let found = workspace.pantry.with(|pantry| {
-            let found = answers.read_scaled(|scaled| shopping::of(scaled, pantry))?;
+            let found = context.read_scaled(|scaled| shopping::of(scaled, pantry))?;
             let view = found.map(|found| text::shopping::view(&found, &pantry.currency, options));
             Some(view)
         })?;
@@ -62,7 +62,7 @@ pub fn ShoppingCard() -> impl IntoView {
 
 #[component]
 fn List(
-    /// What it shows.
+    /// Its content.
     view: ShoppingView,
 ) -> impl IntoView {
     let ShoppingView {

@@ -17,7 +17,7 @@ pub fn PantryBox() -> impl IntoView {
     let state = use_app_state();
     let foods = memo(move || state.with(|sheet| ingredients(&sheet.formula)));
     let chosen = RwSignal::new(0_usize);
-    let answers = memo(move || {
+    let choices = memo(move || {
         let named = |(at, food): (usize, &Food)| (at, name::food(food));
         foods.with(|foods| foods.iter().enumerate().map(named).collect::<Vec<_>>())
     });
@@ -25,19 +25,19 @@ pub fn PantryBox() -> impl IntoView {
         foods.with(|foods| foods.get(chosen.get()).or_else(|| foods.first()).cloned())
     });
     provide_context(ItemSource {
-        workspace: WorkspaceStore::here(),
+        workspace: WorkspaceStore::from_context(),
         food,
     });
     view! {
         <h3>{tr!("Pantry")}</h3>
-        <PickOne id="pantry-food" label=tr!("Ingredient") answers selected=chosen on_select=Callback::new(move |at| chosen.set(at)) />
+        <PickOne id="pantry-food" label=tr!("Ingredient") choices selected=chosen on_select=Callback::new(move |at| chosen.set(at)) />
         <div class="boxes">
             <FieldBox field=PACK />
             <FieldBox field=PRICE />
             <FieldBox field=ON_HAND />
         </div>
-        <Packet id="packet-contains" label=tr!("Its packet says: contains") food look=|item| &item.contains set=|item, marked| item.contains = marked />
-        <Packet id="packet-may" label=tr!("Its packet says: may contain") food look=|item| &item.may_contain set=|item, marked| item.may_contain = marked />
+        <Packet id="packet-contains" label=tr!("Its packet says: contains") food select=|item| &item.contains set=|item, marked| item.contains = marked />
+        <Packet id="packet-may" label=tr!("Its packet says: may contain") food select=|item| &item.may_contain set=|item, marked| item.may_contain = marked />
     }
 }
 
@@ -51,16 +51,16 @@ fn Packet(
     /// The ingredient.
     food: Memo<Option<Food>>,
     /// The allergens of an item.
-    look: fn(&PantryItem) -> &Vec<Allergen>,
+    select: fn(&PantryItem) -> &Vec<Allergen>,
     /// Changes them.
     set: fn(&mut PantryItem, Vec<Allergen>),
 ) -> impl IntoView {
-    let workspace = WorkspaceStore::here();
+    let workspace = WorkspaceStore::from_context();
     let selected = Signal::derive(move || {
         let food = food.get();
         workspace.pantry.with(|pantry| {
             let item = food.as_ref().and_then(|food| pantry.item(food));
-            item.map(|item| look(item).clone()).unwrap_or_default()
+            item.map(|item| select(item).clone()).unwrap_or_default()
         })
     });
     let changed = move |marked| {
@@ -81,9 +81,6 @@ pub struct ItemSource {
     workspace: WorkspaceStore,
     food: Memo<Option<Food>>,
 }
-
-/// A number of an item.
-type ItemField = Field<PantryItem>;
 
 impl FieldData for PantryItem {
     type Source = ItemSource;
@@ -118,7 +115,7 @@ impl FieldData for PantryItem {
     }
 }
 
-const PACK: ItemField = ItemField {
+const PACK: Field<PantryItem> = Field {
     id: "pantry-pack",
     label: tr_noop!("One pack holds"),
     unit: of_mass,
@@ -135,7 +132,7 @@ const PACK: ItemField = ItemField {
     },
 };
 
-const PRICE: ItemField = ItemField {
+const PRICE: Field<PantryItem> = Field {
     id: "pantry-price",
     label: tr_noop!("One pack costs"),
     unit: no_unit,
@@ -150,7 +147,7 @@ const PRICE: ItemField = ItemField {
     },
 };
 
-const ON_HAND: ItemField = ItemField {
+const ON_HAND: Field<PantryItem> = Field {
     id: "pantry-on-hand",
     label: tr_noop!("There is already"),
     unit: of_mass,

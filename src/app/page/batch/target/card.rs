@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use super::fields::{PIECES, of_kind};
 use super::on_hand::OnHandPick;
-use crate::app::page::BatchAnswers;
+use crate::app::page::BatchContext;
 use crate::app::part::{FieldBox, PickOne};
 use crate::app::state::{AppState, memo, use_app_state};
 use crate::engine::batch::TargetKind;
@@ -18,7 +18,7 @@ const BOXES: &str = "wanted-";
 #[component]
 pub fn WantedCard() -> impl IntoView {
     let state = use_app_state();
-    let answers = BatchAnswers::here();
+    let context = BatchContext::from_context();
     let kind = memo(move || state.with(|sheet| sheet.batch.wanted.kind()));
     let kinds: Vec<(TargetKind, String)> = TargetKind::ALL
         .into_iter()
@@ -36,7 +36,7 @@ pub fn WantedCard() -> impl IntoView {
                 <h2>{tr!("Wanted")}</h2>
             </header>
             <div class="body">
-                <PickOne id="way" label=tr!("Ask for it by") answers=kinds selected=kind on_select=move |kind| choose(state, answers, kind) />
+                <PickOne id="way" label=tr!("Ask for it by") choices=kinds selected=kind on_select=move |kind| choose(state, context, kind) />
                 <Show when=move || kind.get() == TargetKind::OnHand>
                     <OnHandPick />
                 </Show>
@@ -50,10 +50,10 @@ pub fn WantedCard() -> impl IntoView {
 }
 
 /// Chooses a kind of target: the last one of that kind, else the one for the same batch.
-fn choose(state: AppState, answers: BatchAnswers, kind: TargetKind) {
+fn choose(state: AppState, context: BatchContext, kind: TargetKind) {
     let mut sheet = state.sheet();
     let kind_before = sheet.batch.wanted.kind();
-    let mut previous = answers.previous.get_untracked();
+    let mut previous = context.previous.get_untracked();
     previous.keep_only(state.open_id.get_untracked());
     previous.store(sheet.batch.wanted);
     let Some(wanted) = target::of_kind(&sheet, kind, previous.target(kind)) else {
@@ -66,7 +66,7 @@ fn choose(state: AppState, answers: BatchAnswers, kind: TargetKind) {
     previous.store_invalid_inputs(kind_before, of_boxes);
     invalid.extend(previous.take_invalid_inputs(kind));
     state.invalid_inputs.set(invalid);
-    answers.previous.set(previous);
+    context.previous.set(previous);
     sheet.batch.wanted = wanted;
     state.put(sheet, None);
 }

@@ -1,12 +1,12 @@
 //! The fields of the batch target.
 
-use crate::app::page::batch::field::BatchField as Field;
-use crate::app::part::{no_unit, of_mass};
+use crate::app::part::{Field, no_unit, of_mass};
 use crate::engine::batch::{BatchTarget, TargetKind};
+use crate::sheet::Batch;
 use crate::text::{format, read, tr_noop};
 
 /// The numbers of a kind of target.
-pub const fn of_kind(kind: TargetKind) -> &'static [Field] {
+pub const fn of_kind(kind: TargetKind) -> &'static [Field<Batch>] {
     match kind {
         TargetKind::Times => &[TIMES],
         TargetKind::Dough => &[DOUGH],
@@ -17,7 +17,7 @@ pub const fn of_kind(kind: TargetKind) -> &'static [Field] {
     }
 }
 
-const TIMES: Field = Field {
+const TIMES: Field<Batch> = Field {
     id: "wanted-times",
     label: tr_noop!("Times the formula"),
     unit: |_| "×",
@@ -33,7 +33,7 @@ const TIMES: Field = Field {
     },
 };
 
-const DOUGH: Field = Field {
+const DOUGH: Field<Batch> = Field {
     id: "wanted-dough",
     label: tr_noop!("Dough, ready to divide"),
     unit: of_mass,
@@ -49,7 +49,7 @@ const DOUGH: Field = Field {
     },
 };
 
-const COUNT: Field = Field {
+const COUNT: Field<Batch> = Field {
     id: "wanted-pieces",
     label: tr_noop!("Pieces"),
     unit: no_unit,
@@ -67,7 +67,7 @@ const COUNT: Field = Field {
     },
 };
 
-const EACH: Field = Field {
+const EACH: Field<Batch> = Field {
     id: "wanted-each",
     label: tr_noop!("Dough in each"),
     unit: of_mass,
@@ -85,7 +85,7 @@ const EACH: Field = Field {
     },
 };
 
-const FLOUR: Field = Field {
+const FLOUR: Field<Batch> = Field {
     id: "wanted-flour",
     label: tr_noop!("Flour on hand"),
     unit: of_mass,
@@ -101,7 +101,7 @@ const FLOUR: Field = Field {
     },
 };
 
-const ON_HAND: Field = Field {
+const ON_HAND: Field<Batch> = Field {
     id: "wanted-on-hand",
     label: tr_noop!("How much there is"),
     unit: of_mass,
@@ -119,7 +119,7 @@ const ON_HAND: Field = Field {
     },
 };
 
-const STUDENTS: Field = Field {
+const STUDENTS: Field<Batch> = Field {
     id: "wanted-students",
     label: tr_noop!("Students"),
     unit: no_unit,
@@ -137,7 +137,7 @@ const STUDENTS: Field = Field {
     },
 };
 
-const LOAVES: Field = Field {
+const LOAVES: Field<Batch> = Field {
     id: "wanted-loaves",
     label: tr_noop!("Loaves for each"),
     unit: no_unit,
@@ -155,7 +155,7 @@ const LOAVES: Field = Field {
     },
 };
 
-const LOAF: Field = Field {
+const LOAF: Field<Batch> = Field {
     id: "wanted-loaf",
     label: tr_noop!("Dough in a loaf"),
     unit: of_mass,
@@ -174,7 +174,7 @@ const LOAF: Field = Field {
 };
 
 /// The pieces that the formula, made once, is divided into.
-pub const PIECES: Field = Field {
+pub const PIECES: Field<Batch> = Field {
     id: "batch-pieces",
     label: tr_noop!("Pieces from the formula made once"),
     unit: no_unit,

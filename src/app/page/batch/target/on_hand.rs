@@ -31,5 +31,5 @@ pub fn OnHandPick() -> impl IntoView {
             state.reset_inputs();
         }
     };
-    view! { <PickOne id="wanted-food" label=tr!("Which ingredient") answers=foods selected on_select=Callback::new(chosen) /> }
+    view! { <PickOne id="wanted-food" label=tr!("Which ingredient") choices=foods selected on_select=Callback::new(chosen) /> }
 }

@@ -6,7 +6,7 @@ use super::fields::TinBoxes;
 use super::plan::TinDrawing;
 use super::saved::SavedTins;
 use crate::app::browser::live_region::announce;
-use crate::app::page::BatchAnswers;
+use crate::app::page::BatchContext;
 use crate::app::part::{AdviceCard, Button, Figure, PickOne, Shown};
 use crate::app::state::{DialogKind, memo, use_app_state};
 use crate::engine::batch::BatchTarget;
@@ -20,10 +20,10 @@ use crate::text::{self, chart::TinPlan, name, tins::TinView, tr};
 #[component]
 pub fn TinCard() -> impl IntoView {
     let state = use_app_state();
-    let answers = BatchAnswers::here();
+    let context = BatchContext::from_context();
     let view = memo(move || {
         let options = state.options.get();
-        let tins = state.with(|sheet| answers.read_scaled(|scaled| tins::of(sheet, scaled)));
+        let tins = state.with(|sheet| context.read_scaled(|scaled| tins::of(sheet, scaled)));
         tins.flatten().map(|tins| text::tins::view(&tins, options))
     });
     let kind = memo(move || state.with(|sheet| sheet.batch.tin.map(|used| used.tins.tin.kind())));
@@ -44,7 +44,7 @@ pub fn TinCard() -> impl IntoView {
             </header>
             <div class="body">
                 <div class="boxes">
-                    <PickOne id="tin-kind" label=tr!("Baked in") answers=kinds selected=kind on_select=Callback::new(choose) />
+                    <PickOne id="tin-kind" label=tr!("Baked in") choices=kinds selected=kind on_select=Callback::new(choose) />
                 </div>
                 <Show when=move || there.get()>
                     <TinBoxes />
@@ -56,28 +56,28 @@ pub fn TinCard() -> impl IntoView {
     }
 }
 
-type Look = fn(&TinView) -> String;
+type Select = fn(&TinView) -> String;
 
 /// What follows from the tin.
 #[component]
 fn TinFigures(
-    /// What it shows.
+    /// Its content.
     view: Memo<Option<TinView>>,
 ) -> impl IntoView {
     let state = use_app_state();
-    let text = move |look: Look| {
-        memo(move || view.with(|view| view.as_ref().map(look).unwrap_or_default()))
+    let text = move |select: Select| {
+        memo(move || view.with(|view| view.as_ref().map(select).unwrap_or_default()))
     };
-    let figure = move |look: Look| {
-        let text = text(look);
+    let figure = move |select: Select| {
+        let text = text(select);
         memo(move || Shown {
             value: text.get(),
             was: None,
         })
     };
-    let working = move |look: fn(&TinView) -> &Vec<Line>| {
+    let working = move |select: fn(&TinView) -> &Vec<Line>| {
         Callback::new(move |()| {
-            view.with_untracked(|view| view.as_ref().map(look).cloned().unwrap_or_default())
+            view.with_untracked(|view| view.as_ref().map(select).cloned().unwrap_or_default())
         })
     };
     let height_working = working(|view| &view.height_working);

@@ -1,4 +1,4 @@
-//! The measures of the tin, and how the formula lies in it.
+//! The measures of the tin, and the layout of the formula in it.
 
 use leptos::prelude::*;
 
@@ -6,7 +6,9 @@ use crate::app::part::{Choice, Field, FieldBox, FieldData, FieldError, NumberBox
 use crate::app::state::{AppState, memo, use_app_state};
 use crate::engine::tin::TinMeasure;
 use crate::sheet::TinUse;
-use crate::text::{Trouble, format, name, read, read::ReadError, tr, tr_noop, unit::ThicknessUnit};
+use crate::text::{
+    ErrorText, format, name, read, read::ReadError, tr, tr_noop, unit::ThicknessUnit,
+};
 
 /// The boxes of the tin.
 #[component]
@@ -39,7 +41,7 @@ pub fn TinBoxes() -> impl IntoView {
             <FieldBox field=RISE />
         </div>
         <Show when=move || can_have_lid.get()>
-            <Choice id="tin-lid" label=tr!("Lid") answers=vec![(false, tr!("open")), (true, tr!("with a lid"))] selected=lidded on_select=Callback::new(close) />
+            <Choice id="tin-lid" label=tr!("Lid") choices=vec![(false, tr!("open")), (true, tr!("with a lid"))] selected=lidded on_select=Callback::new(close) />
         </Show>
     }
 }
@@ -72,7 +74,7 @@ fn MeasureBox(
                 .unwrap_or_default()
         })
     });
-    let take = move |text: String| {
+    let store = move |text: String| {
         let options = state.options.get_untracked();
         let length = read::thickness(&text, options).map_err(|error| error.sentence(options))?;
         let mut sheet = state.sheet();
@@ -84,11 +86,8 @@ fn MeasureBox(
         Ok(())
     };
     let unit = Signal::derive(move || ThicknessUnit::of(state.options.get().units).symbol());
-    view! { <NumberBox id label=name::tin_measure(measure).to_owned() unit figure take=Callback::new(take) /> }
+    view! { <NumberBox id label=name::tin_measure(measure).to_owned() unit figure store=Callback::new(store) /> }
 }
-
-/// A number of how the formula is placed in its tins.
-type TinField = Field<TinUse>;
 
 impl FieldData for TinUse {
     type Source = AppState;
@@ -117,7 +116,7 @@ impl FieldData for TinUse {
     }
 }
 
-const COUNT: TinField = TinField {
+const COUNT: Field<TinUse> = Field {
     id: "tin-count",
     label: tr_noop!("Tins"),
     unit: no_unit,
@@ -129,7 +128,7 @@ const COUNT: TinField = TinField {
 };
 
 /// Empty leaves it to the tin.
-const ROWS: TinField = TinField {
+const ROWS: Field<TinUse> = Field {
     id: "tin-rows",
     label: tr_noop!("Rows of pieces, empty for the best"),
     unit: no_unit,
@@ -145,7 +144,7 @@ const ROWS: TinField = TinField {
 };
 
 /// Empty leaves it to the kind of bread.
-const ROOM: TinField = TinField {
+const ROOM: Field<TinUse> = Field {
     id: "tin-room",
     label: tr_noop!("Room for a gram, empty for the usual"),
     unit: |_| "cm³",
@@ -160,7 +159,7 @@ const ROOM: TinField = TinField {
     },
 };
 
-const RISE: TinField = TinField {
+const RISE: Field<TinUse> = Field {
     id: "tin-rise",
     label: tr_noop!("Risen to, times its first volume"),
     unit: |_| "×",

@@ -9,16 +9,16 @@ use crate::engine::quantity::Mass;
 use crate::engine::tin::Tin;
 use crate::results::batch::{scale, tins};
 use crate::sheet::SavedTin;
-use crate::text::{Trouble, name, tins::measures, tr};
+use crate::text::{ErrorText, name, tins::measures, tr};
 
 /// The user's own tins.
 #[component]
 pub fn SavedTins() -> impl IntoView {
     let state = use_app_state();
-    let workspace = WorkspaceStore::here();
-    let here = memo(move || state.with(|sheet| sheet.batch.tin.map(|used| used.tins.tin)));
+    let workspace = WorkspaceStore::from_context();
+    let current = memo(move || state.with(|sheet| sheet.batch.tin.map(|used| used.tins.tin)));
     let is_saved = memo(move || {
-        let tin = here.get();
+        let tin = current.get();
         tin.is_some_and(|tin| {
             workspace
                 .tins
@@ -26,7 +26,7 @@ pub fn SavedTins() -> impl IntoView {
         })
     });
     let save = move |()| {
-        if let Some(tin) = here.get_untracked() {
+        if let Some(tin) = current.get_untracked() {
             workspace.tins.change(|all| {
                 all.tins.push(SavedTin {
                     name: name::tin_kind(tin.kind()).to_owned(),
@@ -39,7 +39,7 @@ pub fn SavedTins() -> impl IntoView {
     let forget = move |()| {
         workspace.tins.change(|all| {
             all.tins
-                .retain(|saved| Some(saved.tin) != here.get_untracked());
+                .retain(|saved| Some(saved.tin) != current.get_untracked());
         });
         announce(tr!("This tin is no longer among your tins."));
     };
@@ -58,10 +58,10 @@ pub fn SavedTins() -> impl IntoView {
         all
     });
     let some = memo(move || workspace.tins.with(|saved| !saved.tins.is_empty()));
-    let is_here = memo(move || here.get().is_some());
+    let has_tin = memo(move || current.get().is_some());
     view! {
         <div class="buttons">
-            <Show when=move || is_here.get() && !is_saved.get()>
+            <Show when=move || has_tin.get() && !is_saved.get()>
                 <Button label=tr!("Save this tin among mine") on_tap=save />
             </Show>
             <Show when=move || is_saved.get()>
@@ -70,8 +70,8 @@ pub fn SavedTins() -> impl IntoView {
         </div>
         <Show when=move || some.get()>
             <div class="boxes">
-                <PickOne id="tin-saved" label=tr!("Bake it in another tin, this dough") answers=listed selected=Signal::stored(None) on_select=Callback::new(move |at| take(state, workspace, at, false)) />
-                <PickOne id="tin-carry" label=tr!("Carry it over to another tin, the dough growing with it") answers=listed selected=Signal::stored(None) on_select=Callback::new(move |at| take(state, workspace, at, true)) />
+                <PickOne id="tin-saved" label=tr!("Bake it in another tin, this dough") choices=listed selected=Signal::stored(None) on_select=Callback::new(move |at| take(state, workspace, at, false)) />
+                <PickOne id="tin-carry" label=tr!("Carry it over to another tin, the dough growing with it") choices=listed selected=Signal::stored(None) on_select=Callback::new(move |at| take(state, workspace, at, true)) />
             </div>
         </Show>
     }

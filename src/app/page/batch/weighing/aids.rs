@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use crate::app::page::BatchAnswers;
+use crate::app::page::BatchContext;
 use crate::app::part::Button;
 use crate::app::state::{DialogKind, memo, use_app_state};
 use crate::engine::batch::Rounded;
@@ -14,8 +14,8 @@ use crate::text::{caution, name, tr};
 /// Every line that is hard to weigh, in one card.
 #[component]
 pub fn WeighingAids() -> impl IntoView {
-    let answers = BatchAnswers::here();
-    let lines = memo(move || answers.results.with(BatchResults::hard_to_weigh));
+    let context = BatchContext::from_context();
+    let lines = memo(move || context.results.with(BatchResults::hard_to_weigh));
     let some = memo(move || lines.with(|lines| !lines.is_empty()));
     view! {
         <Show when=move || some.get()>
@@ -38,12 +38,12 @@ fn WeighingAid(
     line: HardToWeigh,
 ) -> impl IntoView {
     let state = use_app_state();
-    let answers = BatchAnswers::here();
+    let context = BatchContext::from_context();
     let at = line.at;
-    let title = memo(move || answers.read_rounded(|rounded| title(rounded, at)));
+    let title = memo(move || context.read_rounded(|rounded| title(rounded, at)));
     let advice = memo(move || {
         let options = state.options.get();
-        let found = answers.read_rounded(|rounded| {
+        let found = context.read_rounded(|rounded| {
             let food = name::food_short(&rounded.formula.line(at)?.food);
             caution::rounding(&food, rounded.line(at)?, options)
         });
@@ -55,7 +55,7 @@ fn WeighingAid(
         state.open(DialogKind::Working {
             title: title.get_untracked().unwrap_or_default(),
             value: untrack(means).unwrap_or_default(),
-            lines: answers
+            lines: context
                 .results
                 .with_untracked(|results| results.aid_working(at)),
         });

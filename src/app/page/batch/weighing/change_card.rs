@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use crate::app::page::BatchAnswers;
+use crate::app::page::BatchContext;
 use crate::app::part::{Figure, Shown};
 use crate::app::state::{memo, use_app_state};
 use crate::engine::batch::Rounded;
@@ -17,8 +17,8 @@ pub fn ChangeCard() -> impl IntoView {
                 <h2>{tr!("What the scale changes")}</h2>
             </header>
             <div class="figures">
-                <RoundedFigure label=tr!("Dough as weighed") look=|rounded, options| Some(weighing::dough_change(rounded, options)) />
-                <RoundedFigure label=tr!("True water") look=weighing::water_change />
+                <RoundedFigure label=tr!("Dough as weighed") select=|rounded, options| Some(weighing::dough_change(rounded, options)) />
+                <RoundedFigure label=tr!("True water") select=weighing::water_change />
             </div>
         </section>
     }
@@ -26,23 +26,23 @@ pub fn ChangeCard() -> impl IntoView {
 
 #[component]
 fn RoundedFigure(
-    /// What it is called.
+    /// Its name.
     label: &'static str,
     /// The figure, written out.
-    look: fn(&Rounded, FormatOptions) -> Option<String>,
+    select: fn(&Rounded, FormatOptions) -> Option<String>,
 ) -> impl IntoView {
     let state = use_app_state();
-    let answers = BatchAnswers::here();
+    let context = BatchContext::from_context();
     let shown = memo(move || {
         let options = state.options.get();
-        let value = answers.read_rounded(|rounded| look(rounded, options));
+        let value = context.read_rounded(|rounded| select(rounded, options));
         Shown {
             value: value.unwrap_or_else(|| tr!("none without flour").to_owned()),
             was: None,
         }
     });
     let working = move |()| {
-        let lines = untrack(|| answers.read_rounded(|rounded| Some(rounded.working())));
+        let lines = untrack(|| context.read_rounded(|rounded| Some(rounded.working())));
         lines.unwrap_or_default()
     };
     view! { <Figure label shown working=Callback::new(working) /> }

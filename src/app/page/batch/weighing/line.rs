@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use crate::app::page::BatchAnswers;
+use crate::app::page::BatchContext;
 use crate::app::state::{AppState, DialogKind, memo, use_app_state};
 use crate::engine::formula::LineAt;
 use crate::engine::working::Line;
@@ -15,7 +15,7 @@ pub fn WeighLine(
     at: LineAt,
 ) -> impl IntoView {
     let state = use_app_state();
-    let answers = BatchAnswers::here();
+    let context = BatchContext::from_context();
     let food = memo(move || {
         state
             .with(|sheet| {
@@ -28,7 +28,7 @@ pub fn WeighLine(
     });
     let weighed = memo(move || {
         let options = state.options.get();
-        let found = answers.read_rounded(|rounded| {
+        let found = context.read_rounded(|rounded| {
             let line = rounded.line(at)?;
             Some(weighing::line(line, options))
         });
@@ -38,22 +38,22 @@ pub fn WeighLine(
         state.open(DialogKind::Working {
             title: food.get_untracked(),
             value: weighed.with_untracked(|weighed| weighed.shows.clone()),
-            lines: working(state, answers, at),
+            lines: working(state, context, at),
         });
     };
     view! {
         <button type="button" class="weigh" class:off=move || weighed.with(|weighed| weighed.off) aria-haspopup="dialog" on:click=open>
             <span class="name">{food}</span>
             <span class="shows">{move || weighed.with(|weighed| weighed.shows.clone())}</span>
-            <span class="said">{move || weighed.with(|weighed| weighed.said.clone())}</span>
+            <span class="said">{move || weighed.with(|weighed| weighed.wording.clone())}</span>
         </button>
     }
 }
 
 /// The steps from the formula's weight to what the scale shows.
-fn working(state: AppState, answers: BatchAnswers, at: LineAt) -> Vec<Line> {
+fn working(state: AppState, context: BatchContext, at: LineAt) -> Vec<Line> {
     let sheet = state.sheet();
-    answers
+    context
         .results
         .with_untracked(|results| results.weighing_working(&sheet.formula, at))
 }

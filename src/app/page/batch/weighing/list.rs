@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use super::line::WeighLine;
-use crate::app::page::BatchAnswers;
+use crate::app::page::BatchContext;
 use crate::app::part::part_word;
 use crate::app::state::{memo, use_app_state};
 use crate::results::batch::weighing::{PartToWeigh, parts_to_weigh};
@@ -27,7 +27,7 @@ fn PartCard(
     part: PartToWeigh,
 ) -> impl IntoView {
     let state = use_app_state();
-    let answers = BatchAnswers::here();
+    let context = BatchContext::from_context();
     let PartToWeigh {
         part,
         kind,
@@ -36,7 +36,7 @@ fn PartCard(
     } = part;
     let in_all = memo(move || {
         let options = state.options.get();
-        answers.read_rounded(|rounded| {
+        context.read_rounded(|rounded| {
             Some(format::mass(
                 rounded.formula.parts.get(part)?.mass(),
                 options,

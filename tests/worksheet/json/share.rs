@@ -1,4 +1,4 @@
-//! What is handed out and taken in: a table, a recipe, a square code; a recipe that was read.
+//! Exports and imports: a table, a recipe, a square code; a recipe that was read.
 
 use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
@@ -15,8 +15,8 @@ use crate::asked::Asked;
 use crate::error::or_error;
 use crate::spelling::{name, snake};
 
-pub(super) fn told(asked: &Asked) -> Value {
-    if !asked.class.hand_out {
+pub(super) fn to_json(asked: &Asked) -> Value {
+    if !asked.class.share {
         return Value::Null;
     }
     let sheet = &asked.sheet;

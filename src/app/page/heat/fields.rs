@@ -1,14 +1,15 @@
 //! The numbers that can be asked of heat.
 
-use crate::app::part::{Wish, degrees, minutes};
+use crate::app::part::{Field, degrees, minutes};
+use crate::sheet::HeatSettings;
 use crate::text::{FormatOptions, format, read, tr_noop, unit::ThicknessUnit};
 
 fn thickness(options: FormatOptions) -> &'static str {
     ThicknessUnit::of(options.units).symbol()
 }
 
-/// How warm the dough is to come off the mixer.
-pub const WANTED: Wish = Wish {
+/// The wanted temperature of the dough off the mixer.
+pub const WANTED: Field<HeatSettings> = Field {
     id: "heat-wanted",
     label: tr_noop!("Dough wanted at"),
     unit: degrees,
@@ -18,8 +19,8 @@ pub const WANTED: Wish = Wish {
     },
 };
 
-/// How long the dough is mixed.
-pub const MIXING: Wish = Wish {
+/// The mixing time of the dough.
+pub const MIXING: Field<HeatSettings> = Field {
     id: "heat-mixing",
     label: tr_noop!("Mixing"),
     unit: minutes,
@@ -31,8 +32,8 @@ pub const MIXING: Wish = Wish {
     },
 };
 
-/// How long pastes and preferments stand out.
-pub const STANDING: Wish = Wish {
+/// The time for which pastes and preferments warm in the room.
+pub const STANDING: Field<HeatSettings> = Field {
     id: "heat-standing",
     label: tr_noop!("Cold streams stand out"),
     unit: minutes,
@@ -42,8 +43,8 @@ pub const STANDING: Wish = Wish {
     },
 };
 
-/// How warm the mixing bowl is.
-pub const MIXING_BOWL: Wish = Wish {
+/// The temperature of the mixing bowl.
+pub const MIXING_BOWL: Field<HeatSettings> = Field {
     id: "heat-mixing-bowl",
     label: tr_noop!("Mixing bowl at"),
     unit: degrees,
@@ -55,8 +56,8 @@ pub const MIXING_BOWL: Wish = Wish {
     },
 };
 
-/// How warm the paste's bowl is.
-pub const PASTE_BOWL: Wish = Wish {
+/// The temperature of the paste's bowl.
+pub const PASTE_BOWL: Field<HeatSettings> = Field {
     id: "heat-paste-bowl",
     label: tr_noop!("Bowl at"),
     unit: degrees,
@@ -68,8 +69,8 @@ pub const PASTE_BOWL: Wish = Wish {
     },
 };
 
-/// What the liquid loses on its way.
-pub const DROP: Wish = Wish {
+/// The cooling of the liquid before it is poured.
+pub const DROP: Field<HeatSettings> = Field {
     id: "heat-drop",
     label: tr_noop!("Lost from kettle to bowl"),
     unit: degrees,
@@ -80,7 +81,7 @@ pub const DROP: Wish = Wish {
 };
 
 /// How thick it is as it cools.
-pub const THICK: Wish = Wish {
+pub const THICK: Field<HeatSettings> = Field {
     id: "heat-thick",
     label: tr_noop!("Thick through the middle"),
     unit: thickness,
@@ -90,8 +91,8 @@ pub const THICK: Wish = Wish {
     },
 };
 
-/// How long it stays on the bench.
-pub const BENCH: Wish = Wish {
+/// Its time on the bench.
+pub const BENCH: Field<HeatSettings> = Field {
     id: "heat-bench",
     label: tr_noop!("On the bench"),
     unit: minutes,
@@ -101,8 +102,8 @@ pub const BENCH: Wish = Wish {
     },
 };
 
-/// How long it stands in ice water.
-pub const ICE: Wish = Wish {
+/// Its time in ice water.
+pub const ICE: Field<HeatSettings> = Field {
     id: "heat-ice",
     label: tr_noop!("In ice water"),
     unit: minutes,
@@ -113,8 +114,8 @@ pub const ICE: Wish = Wish {
 };
 
 /// The known bake.
-pub const KNOWN: [Wish; 3] = [
-    Wish {
+pub const KNOWN: [Field<HeatSettings>; 3] = [
+    Field {
         id: "heat-known-minutes",
         label: tr_noop!("It took"),
         unit: minutes,
@@ -123,7 +124,7 @@ pub const KNOWN: [Wish; 3] = [
             read::minutes(text, options).map(|read| settings.bake.known.minutes = read)
         },
     },
-    Wish {
+    Field {
         id: "heat-known-oven",
         label: tr_noop!("Oven, as a still one"),
         unit: degrees,
@@ -132,7 +133,7 @@ pub const KNOWN: [Wish; 3] = [
             read::temperature(text, options).map(|read| settings.bake.known.oven = read)
         },
     },
-    Wish {
+    Field {
         id: "heat-known-piece",
         label: tr_noop!("A piece weighed"),
         unit: |options| options.units.mass.symbol(),

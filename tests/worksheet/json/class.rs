@@ -1,13 +1,13 @@
 //! Results beside the batch: tins, nutrition, allergens, shopping, class.
 
 use serde_json::{Value, json};
-use softcrumb::engine::class::{Bench, BowlNeed, Load, OvenPlan};
+use softcrumb::engine::class::{BenchBatch, BowlNeed, Load, OvenPlan};
 use softcrumb::engine::nutrition::{
     AllergenRow, Declared, DeclaredLine, LabelLaw, Nutrients, NutritionError,
 };
 use softcrumb::engine::quantity::{Length, Mass, Money};
-use softcrumb::engine::shopping::Item;
-use softcrumb::engine::tin::{DoughHeight, Filling, Layout, Spot};
+use softcrumb::engine::shopping::ShoppingItem;
+use softcrumb::engine::tin::{DoughHeight, Filling, Layout, PiecePosition};
 use softcrumb::results::batch::nutrition::{self, NutritionPortion, NutritionResults};
 use softcrumb::results::batch::shopping::{self, ShoppingResults};
 use softcrumb::results::batch::{allergens, class, tins};
@@ -23,13 +23,13 @@ pub(super) fn tin(asked: &Asked, evaluation: &Evaluation) -> Value {
         return Value::Null;
     };
     json!({
-        "filling": or_error(&tins.filling, "batch.tin", filled_told),
-        "stand": or_error(&tins.height, "batch.tin", stand_told),
-        "layout": or_error(&tins.layout, "batch.tin", layout_told),
+        "filling": or_error(&tins.filling, "batch.tin", filling_json),
+        "stand": or_error(&tins.height, "batch.tin", dough_height_json),
+        "layout": or_error(&tins.layout, "batch.tin", layout_json),
     })
 }
 
-fn filled_told(filled: &Filling) -> Value {
+fn filling_json(filled: &Filling) -> Value {
     json!({
         "volume_cm3": filled.volume.cubic_centimetres(),
         "room_cm3_per_g": filled.wished.cubic_centimetres_per_gram(),
@@ -39,18 +39,18 @@ fn filled_told(filled: &Filling) -> Value {
     })
 }
 
-fn stand_told(stands: &DoughHeight) -> Value {
+fn dough_height_json(dough_height: &DoughHeight) -> Value {
     json!({
-        "risen_cm3": stands.risen.cubic_centimetres(),
-        "of_rim_share": stands.of_rim.fraction(),
-        "below_m": stands.below.map(Length::metres),
-        "above_m": stands.above.map(Length::metres),
-        "level_at": stands.level_at.number(),
+        "risen_cm3": dough_height.risen.cubic_centimetres(),
+        "of_rim_share": dough_height.of_rim.fraction(),
+        "below_m": dough_height.below.map(Length::metres),
+        "above_m": dough_height.above.map(Length::metres),
+        "level_at": dough_height.level_at.number(),
     })
 }
 
-fn layout_told(laid: &Layout) -> Value {
-    let spot = |spot: &Spot| json!([spot.along.fraction(), spot.across.fraction()]);
+fn layout_json(laid: &Layout) -> Value {
+    let spot = |spot: &PiecePosition| json!([spot.along.fraction(), spot.across.fraction()]);
     json!({
         "rows": laid.grid.map(|grid| grid.rows), "columns": laid.grid.map(|grid| grid.columns),
         "spots": laid.spots.iter().map(spot).collect::<Vec<_>>(),
@@ -132,7 +132,7 @@ pub(super) fn shopping(asked: &Asked, evaluation: &Evaluation) -> Value {
     };
     let found = shopping::of(scaled, &asked.class.pantry);
     or_error(&found, "pantry", |ShoppingResults { list, .. }| {
-        let item = |item: &Item| {
+        let item = |item: &ShoppingItem| {
             json!({
                 "name": item.food.name(), "needed_g": item.needed.grams(), "to_buy_g": item.to_buy.grams(),
                 "packs": item.packs, "left_g": item.left.map(Mass::grams),
@@ -152,7 +152,7 @@ pub(super) fn class(asked: &Asked) -> Value {
     };
     let class = class::of(&asked.sheet, &settings, asked.kitchen.scales);
     or_error(&class.weights, "class", |weights| {
-        let bench = |bench: &Bench| {
+        let bench = |bench: &BenchBatch| {
             json!({
                 "count": bench.count, "students": bench.students, "loaves": bench.loaves,
                 "lines_g": super::weights(&bench.batch.formula),
@@ -170,12 +170,12 @@ pub(super) fn class(asked: &Asked) -> Value {
             "benches": made.benches.iter().map(bench).collect::<Vec<_>>(),
             "total_g": super::weights(&made.total),
             "bowls": weights.bowls.iter().map(bowl).collect::<Vec<_>>(),
-            "oven": or_error(&class.oven, "class.oven", oven_told),
+            "oven": or_error(&class.oven, "class.oven", oven_json),
         })
     })
 }
 
-fn oven_told(plan: &OvenPlan) -> Value {
+fn oven_json(plan: &OvenPlan) -> Value {
     let load = |load: &Load| {
         json!({
             "first": load.first, "loaves": load.loaves,

@@ -1,12 +1,9 @@
 //! The heat settings of a sheet as data with fields.
 
-use super::field::{Field, FieldData, FieldError};
+use super::field::{FieldData, FieldError};
 use crate::app::state::{AppState, use_app_state};
 use crate::sheet::HeatSettings;
 use crate::text::read::ReadError;
-
-/// A number of the heat settings.
-pub type Wish = Field<HeatSettings>;
 
 impl FieldData for HeatSettings {
     type Source = AppState;

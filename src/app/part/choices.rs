@@ -1,22 +1,22 @@
-//! The answers of a choice by index, so that a choice of any type is drawn by the same code.
+//! Choices by index, so that choices of any type are drawn by the same code.
 
 use leptos::prelude::*;
 
-/// The labels of the answers, the index of the selected one, and what is called with another.
+/// The labels of the choices, the index of the selected one, and what is called with another.
 #[derive(Clone, Copy)]
-pub(super) struct Answers {
+pub(super) struct Choices {
     /// The labels, in their order.
     pub(super) labels: Signal<Vec<String>>,
-    /// The index of the selected answer.
+    /// The index of the selected choice.
     pub(super) selected: Signal<Option<usize>>,
     /// Called with the index of another.
     pub(super) on_select: Callback<usize>,
 }
 
-impl Answers {
-    /// Answers of any type, by index.
+impl Choices {
+    /// Takes choices of any type.
     pub(super) fn new<T>(
-        answers: Signal<Vec<(T, String)>>,
+        choices: Signal<Vec<(T, String)>>,
         selected: Signal<T>,
         on_select: Callback<T>,
     ) -> Self
@@ -25,15 +25,15 @@ impl Answers {
     {
         let index = move || {
             let selected = selected.get();
-            answers.with(|answers| answers.iter().position(|(answer, _)| *answer == selected))
+            choices.with(|choices| choices.iter().position(|(choice, _)| *choice == selected))
         };
         let labels = move || {
-            answers.with(|answers| answers.iter().map(|(_, label)| label.clone()).collect())
+            choices.with(|choices| choices.iter().map(|(_, label)| label.clone()).collect())
         };
         let select = move |index: usize| {
-            let at = |answers: &Vec<(T, String)>| answers.get(index).map(|(answer, _)| *answer);
-            if let Some(answer) = answers.with_untracked(at) {
-                on_select.run(answer);
+            let at = |choices: &Vec<(T, String)>| choices.get(index).map(|(choice, _)| *choice);
+            if let Some(choice) = choices.with_untracked(at) {
+                on_select.run(choice);
             }
         };
         Self {

@@ -12,7 +12,7 @@ use crate::error::or_error;
 use crate::evaluation::Evaluation;
 use crate::spelling::snake;
 
-pub(super) fn told(evaluation: &Evaluation) -> Value {
+pub(super) fn to_json(evaluation: &Evaluation) -> Value {
     let results = &evaluation.formula;
     let lines = results.lines.iter().map(|line| {
         let share = |of: &Result<Percentage, FormulaError>| {
@@ -69,8 +69,8 @@ fn figures(figures: &Figures) -> Value {
     let mut all = Map::new();
     for figure in Figure::ALL {
         let share = figures.share(figure).ok().map(|share| share.fraction());
-        let told = json!({ "mass_g": figures.mass(figure).grams(), "share": share });
-        all.insert(snake(&figure), told);
+        let value = json!({ "mass_g": figures.mass(figure).grams(), "share": share });
+        all.insert(snake(&figure), value);
     }
     let moisture = figures.moisture().map(|share| share.fraction());
     all.insert("moisture".to_owned(), json!({ "share": moisture }));

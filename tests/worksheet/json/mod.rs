@@ -5,8 +5,8 @@ mod chocolate;
 mod class;
 mod day;
 mod formula;
-mod hand_out;
 mod heat;
+mod share;
 mod working;
 
 use serde_json::{Value, json};
@@ -21,22 +21,22 @@ use crate::evaluation::Evaluation;
 pub(crate) use working::working;
 
 /// All results for one document.
-pub(crate) fn told(asked: &Asked, evaluation: &Evaluation) -> Value {
+pub(crate) fn to_json(asked: &Asked, evaluation: &Evaluation) -> Value {
     json!({
         "worksheet": VERSION,
-        "formula": formula::told(evaluation),
-        "batch": batch::told(evaluation),
-        "chocolate": chocolate::told(evaluation),
-        "day": day::told(asked, evaluation),
-        "heat": evaluation.heat.as_ref().map(|heat| heat::told(asked, heat)),
+        "formula": formula::to_json(evaluation),
+        "batch": batch::to_json(evaluation),
+        "chocolate": chocolate::to_json(evaluation),
+        "day": day::to_json(asked, evaluation),
+        "heat": evaluation.heat.as_ref().map(|heat| heat::to_json(asked, heat)),
         "tin": class::tin(asked, evaluation),
         "nutrition": class::nutrition(asked, evaluation),
         "allergens": class::allergens(asked),
         "shopping": class::shopping(asked, evaluation),
         "class": class::class(asked),
-        "hand_out": hand_out::told(asked),
-        "recipe": hand_out::recipe(asked),
-        "working": working::told(&working(evaluation)),
+        "hand_out": share::to_json(asked),
+        "recipe": share::recipe(asked),
+        "working": working::to_json(&working(evaluation)),
         "link": or_error(&link::write(&asked.sheet), "", |text| json!(text)),
         "record": asked.sheet.write(),
     })

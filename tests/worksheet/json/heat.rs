@@ -4,11 +4,12 @@ use serde_json::{Value, json};
 use softcrumb::engine::chocolate::{MeltRemedy, melt_remedies};
 use softcrumb::engine::heat::{
     BakeTime, Boiling, CookedFlour, CookedPaste, Cooled, CoolingAdvice, CoolingRemedy, Curve,
-    DoughRemedy, DoughStep, HeatError, LiquidAnswer, PasteRemedy, Programme, StageResult,
+    DoughRemedy, HeatError, LiquidAnswer, PasteRemedy, Programme, StageResult,
 };
 use softcrumb::engine::quantity::{Minutes, Temperature};
 use softcrumb::results::heat::{
-    Baking, CoolingPlan, CoolingResult, HeatShare, MixingResult, PasteResult,
+    Baking, CoolingPlan, CoolingResult, HeatShare, MixingResult, PasteResult, StepAmount,
+    step_amount,
 };
 
 use crate::asked::Asked;
@@ -17,7 +18,7 @@ use crate::error::or_error;
 use crate::heat::{Heat, MeltSums, Remedies};
 use crate::spelling::snake;
 
-pub(super) fn told(asked: &Asked, heat: &Heat) -> Value {
+pub(super) fn to_json(asked: &Asked, heat: &Heat) -> Value {
     let pastes = heat.results.pastes.iter().zip(&heat.paste_coolings);
     let melts = heat.melts.iter();
     let coolings = heat.coolings.iter().zip(&asked.heat.coolings);
@@ -64,7 +65,7 @@ fn paste((cooked, plan, cooling): &(&CookedPaste, CoolingPlan, Option<&Cooled>))
         "flours": cooked.flours.iter().map(flour).collect::<Vec<_>>(),
         "remedies": cooked.remedies.iter().map(paste_remedy).collect::<Vec<_>>(),
         "cooling": cooling.map(cooled),
-        "stays_min": plan.stays().iter().map(|stay| stay.minutes.minutes()).collect::<Vec<_>>(),
+        "stays_min": plan.exposures().iter().map(|exposure| exposure.minutes.minutes()).collect::<Vec<_>>(),
         "advice": or_error(&plan.advise(), "formula", advice),
     })
 }
@@ -179,15 +180,10 @@ fn liquid(answer: &LiquidAnswer, remedies: &[DoughRemedy]) -> Value {
 }
 
 fn dough_remedy(remedy: &DoughRemedy) -> Value {
-    let (minutes, to, ice) = match remedy.step {
-        DoughStep::StandOut { minutes }
-        | DoughStep::MixLonger { minutes }
-        | DoughStep::MixShorter { minutes } => (Some(minutes.minutes()), None, None),
-        DoughStep::WarmBowl { to }
-        | DoughStep::WarmFlour { to }
-        | DoughStep::ChillFlour { to }
-        | DoughStep::ChillBowl { to } => (None, Some(to.celsius()), None),
-        DoughStep::Ice { ice } => (None, None, Some(ice.grams())),
+    let (minutes, to, ice) = match step_amount(remedy.step) {
+        StepAmount::Time(minutes) => (Some(minutes.minutes()), None, None),
+        StepAmount::To(to) => (None, Some(to.celsius()), None),
+        StepAmount::Ice(ice) => (None, None, Some(ice.grams())),
     };
     json!({
         "kind": snake(&remedy.step), "minutes": minutes, "to_c": to, "ice_g": ice,

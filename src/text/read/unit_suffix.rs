@@ -1,4 +1,4 @@
-//! The unit behind a number: what it measures, and how much one of it is.
+//! The unit after a number: what it measures, and how much one of it is.
 
 use super::{Measure, ReadError};
 use crate::text::unit::{
@@ -7,7 +7,7 @@ use crate::text::unit::{
 
 /// A unit that was recognised.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub(super) enum UnitBehind {
+pub(super) enum UnitSuffix {
     /// Nothing typed: the unit of this device is meant.
     Plain,
     /// A weight; so many grams in one.
@@ -16,7 +16,7 @@ pub(super) enum UnitBehind {
     Percent,
     /// A degree on one of the scales.
     Degrees(TemperatureUnit),
-    /// A degree, the scale not said.
+    /// A degree, without its scale.
     SomeDegrees,
     /// Times over.
     Times,
@@ -34,7 +34,7 @@ pub(super) enum UnitBehind {
     Hectopascals(f64),
 }
 
-impl UnitBehind {
+impl UnitSuffix {
     /// Recognises a unit in small letters without blanks or points.
     pub(super) fn recognise(word: &str) -> Option<Self> {
         Some(match word {

@@ -134,7 +134,7 @@ fn of_heat(heat: &Heat, all: &mut Lines) {
 }
 
 /// The lines as JSON.
-pub(super) fn told(lines: &[(&'static str, Line)]) -> Value {
+pub(super) fn to_json(lines: &[(&'static str, Line)]) -> Value {
     let letter = |given: &Given| {
         json!({
             "letter": given.letter, "of": given.of, "value": given.value, "unit": given.unit,

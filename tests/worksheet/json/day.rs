@@ -15,7 +15,7 @@ use crate::error::or_error;
 use crate::evaluation::Evaluation;
 use crate::spelling::{name as spelt, snake};
 
-pub(super) fn told(asked: &Asked, evaluation: &Evaluation) -> Value {
+pub(super) fn to_json(asked: &Asked, evaluation: &Evaluation) -> Value {
     let (Some(wanted), Some(planned)) = (&asked.day, &evaluation.day) else {
         return Value::Null;
     };

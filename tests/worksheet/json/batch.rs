@@ -11,7 +11,7 @@ use crate::error::or_error;
 use crate::evaluation::Evaluation;
 use crate::spelling::snake;
 
-pub(super) fn told(evaluation: &Evaluation) -> Value {
+pub(super) fn to_json(evaluation: &Evaluation) -> Value {
     let divisions = evaluation.divisions.iter();
     json!({
         "scaled": or_error(&evaluation.batch.scaled, "batch", scaled),

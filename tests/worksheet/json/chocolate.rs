@@ -8,18 +8,18 @@ use crate::error::or_error;
 use crate::evaluation::{Evaluation, SyrupSums};
 use crate::spelling::snake;
 
-pub(super) fn told(evaluation: &Evaluation) -> Value {
+pub(super) fn to_json(evaluation: &Evaluation) -> Value {
     let fills = evaluation.fills.iter();
-    let fills = fills.map(|(at, told)| with_part(*at, or_error(told, "batch", fill)));
+    let fills = fills.map(|(at, result)| with_part(*at, or_error(result, "batch", fill)));
     let syrups = evaluation.syrups.iter();
-    let syrups = syrups.map(|(at, told)| with_part(*at, or_error(told, "formula", sums)));
+    let syrups = syrups.map(|(at, result)| with_part(*at, or_error(result, "formula", sums)));
     json!({ "fills": fills.collect::<Vec<_>>(), "syrups": syrups.collect::<Vec<_>>() })
 }
 
-fn with_part(at: usize, told: Value) -> Value {
+fn with_part(at: usize, value: Value) -> Value {
     let mut all = Map::new();
     all.insert("stream".to_owned(), json!(at));
-    if let Value::Object(fields) = told {
+    if let Value::Object(fields) = value {
         all.extend(fields);
     }
     Value::Object(all)
