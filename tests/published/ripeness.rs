@@ -53,9 +53,6 @@ fn printed_preferments_are_ripe_when_they_are_used() {
         (0.7, &[(24.0, 0.67), (4.0, 12.0)]),
     ];
     for (yeast, stays) in printed {
-        let found = after(yeast, stays);
-    }
-    for (yeast, stays) in printed {
         assert_eq!(
             after(yeast, stays).state,
             RipenessState::Ripe,
