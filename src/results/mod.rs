@@ -9,3 +9,4 @@ pub mod chocolate;
 pub mod day;
 pub mod formula;
 pub mod heat;
+pub mod run;

@@ -8,9 +8,8 @@ use softcrumb::engine::rise::{
     Cardinal, ReferenceRise, RiseAsked, RiseError, RiseSettings, equivalent_time, rise, steady,
     yeast_activity,
 };
-use softcrumb::results::day::{ReferenceRises, preferment_rise, rises};
-use softcrumb::sheet::examples;
-use softcrumb::sheet::{HeatSettings, Kitchen};
+use softcrumb::results::day::{ReferenceRises, RiseInput, preferment_rise, rises};
+use softcrumb::sheet::{Kitchen, examples};
 
 use crate::dough::cases;
 use crate::heat_cases::{any_body, any_stay, celsius, minutes};
@@ -135,18 +134,15 @@ fn a_dough_that_warms_is_up_between_the_times_of_both_ends() {
             room: celsius(place),
             ..Kitchen::default()
         };
-        let heat = HeatSettings {
-            dough: celsius(start),
-            ..HeatSettings::default()
-        };
         let settings = RiseSettings::default();
-        let rises = rises(
-            &sheet.formula,
-            &kitchen,
-            &heat,
-            &settings,
-            &ReferenceRises::stated(&settings),
-        );
+        let rises = rises(&RiseInput {
+            formula: &sheet.formula,
+            kitchen: &kitchen,
+            dough: celsius(start),
+            pieces: 9,
+            settings: &settings,
+            references: &ReferenceRises::of(&settings),
+        });
         let due = rises.bulk.unwrap().due.minutes();
         let (one, other) = (at(start), at(place));
         assert!(

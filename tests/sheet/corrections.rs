@@ -6,8 +6,8 @@ use softcrumb::engine::plan::StepKind;
 use softcrumb::engine::quantity::{Mass, Minutes, Temperature};
 use softcrumb::engine::rise::RiseSettings;
 use softcrumb::results::day::{
-    self, DayInput, DayResults, DurationChange, ReferenceRises, WhichRise, additions, as_weighed,
-    duration_changes, plan_snapshot, rise_deviation, rise_place, rises,
+    self, DayInput, DayResults, DurationChange, ReferenceRises, RiseInput, WhichRise, additions,
+    as_weighed, duration_changes, plan_snapshot, rise_deviation, rise_place, rises,
 };
 use softcrumb::results::heat::{measured_at, time_to_target};
 use softcrumb::sheet::HeatSettings;
@@ -104,22 +104,29 @@ fn a_rise_that_begins_late_is_up_in_time_in_a_warmer_place() {
 fn no_other_place_is_nearer_to_the_wished_time() {
     let (sheet, kitchen) = (first(), Kitchen::default());
     let settings = RiseSettings::default();
-    let known = ReferenceRises::stated(&settings);
-    let heat = HeatSettings {
+    let known = ReferenceRises::of(&settings);
+    let input = RiseInput {
+        formula: &sheet.formula,
+        kitchen: &kitchen,
         dough: at(23.0),
-        ..HeatSettings::default()
+        pieces: 9,
+        settings: &settings,
+        references: &known,
     };
     let due_at = |celsius: f64| {
         let settings = RiseSettings {
             bulk_place: Some(at(celsius)),
             ..settings
         };
-        let rises = rises(&sheet.formula, &kitchen, &heat, &settings, &known);
+        let rises = rises(&RiseInput {
+            settings: &settings,
+            ..input
+        });
         rises.bulk.ok().map(|risen| risen.due.minutes())
     };
     for wanted in [20.0, 45.0, 60.0, 75.0, 100.0, 160.0, 400.0] {
         let asked = (WhichRise::Bulk, minutes(wanted));
-        let place = rise_place(&sheet.formula, &kitchen, &heat, &settings, &known, asked).unwrap();
+        let place = rise_place(&input, asked).unwrap();
         let miss = (place.due.minutes() - wanted).abs();
         for celsius in 10..=35 {
             if let Some(due) = due_at(f64::from(celsius)) {

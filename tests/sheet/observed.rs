@@ -91,7 +91,7 @@ fn times_are_noted_once_a_work_is_over_from_its_first_step_to_its_last() {
     note_durations(&mut bake, &planned, &settings);
     let bulk = bake.noted.bulk.unwrap();
     assert_eq!(bulk.minutes, minutes(70.0));
-    let due = planned.rises.bulk.as_ref().unwrap().due;
+    let due = planned.run.rises.bulk.as_ref().unwrap().due;
     assert!((bulk.expected.minutes() - due.minutes()).abs() < 1e-9);
     assert_eq!(bake.noted.bake.unwrap().minutes, minutes(27.0));
     assert_eq!(bake.noted.proof, None);
@@ -102,7 +102,7 @@ fn a_dough_that_came_out_cold_is_planned_with_as_it_is() {
     let sheet = first();
     let mut cold = bake();
     cold.noted.dough = Temperature::from_celsius(19.0).ok();
-    let due = |planned: &DayResults| planned.rises.bulk.as_ref().unwrap().due;
+    let due = |planned: &DayResults| planned.run.rises.bulk.as_ref().unwrap().due;
     let (usual, later) = (plan(&sheet, None, 24.0), plan(&sheet, Some(&cold), 24.0));
     assert!(due(&later) > due(&usual));
 }

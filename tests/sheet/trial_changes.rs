@@ -42,7 +42,7 @@ fn plan_of(sheet: &Sheet, settings: &DaySettings, bench: Option<&Bench>) -> DayR
     .unwrap()
 }
 
-fn wishes_of(sheet: &Sheet) -> DaySettings {
+fn settings_of(sheet: &Sheet) -> DaySettings {
     let mut settings = DaySettings::default();
     settings.rises.dough = yeast_activity(&sheet.formula, Form::AsMade).ok();
     settings
@@ -61,36 +61,46 @@ fn with(sheet: &Sheet, role: Role, times: f64) -> Sheet {
 }
 
 fn bulk(planned: &DayResults) -> f64 {
-    planned.rises.bulk.as_ref().unwrap().due.minutes()
+    planned.run.rises.bulk.as_ref().unwrap().due.minutes()
 }
 
+/// Common practice: a dough of 1 % instant yeast, 10 % sugar and 1.8 % salt is the usual one, and a
+/// tenth of its yeast takes a night in the room, not an hour.
 #[test]
-fn the_dough_as_it_is_kept_rises_as_it_is_known_to() {
+fn a_new_formula_is_compared_with_a_usual_dough() {
     for (_, sheet) in examples() {
-        let known = plan_of(&sheet, &DaySettings::default(), None);
-        let noted = plan_of(&sheet, &wishes_of(&sheet), None);
-        assert!((bulk(&known) - bulk(&noted)).abs() < 1e-9);
-        assert_eq!(known.doughs, None);
+        let usual = plan_of(&sheet, &DaySettings::default(), None);
+        let noted = plan_of(&sheet, &settings_of(&sheet), None);
+        let times = usual.run.references.yeast_activity.number();
+        assert!((bulk(&noted) / bulk(&usual) / times - 1.0).abs() < 0.1);
+        let little = plan_of(
+            &with(&sheet, Role::Yeast, 0.1),
+            &DaySettings::default(),
+            None,
+        );
+        assert!(bulk(&little) > 6.0 * bulk(&usual), "{}", bulk(&little));
     }
 }
 
-/// Common practice: twice the yeast, half the time.
+/// Source: a table of gas from plain doughs (*Applied and Environmental Microbiology*): 5 % of fresh
+/// yeast gave 1.5 times the gas of 2.8 %; so twice the yeast is worth between 1.5 and 2 times as much.
 #[test]
-fn twice_the_yeast_takes_half_the_time_in_both_rises_and_in_the_plan() {
+fn twice_the_yeast_takes_little_more_than_half_the_time_in_both_rises_and_in_the_plan() {
     for (_, sheet) in examples() {
-        let settings = wishes_of(&sheet);
+        let settings = settings_of(&sheet);
         let (kept, tried) = (
             plan_of(&sheet, &settings, None),
             plan_of(&with(&sheet, Role::Yeast, 2.0), &settings, None),
         );
-        assert!((bulk(&kept) / bulk(&tried) - 2.0).abs() < 1e-6);
-        let proof = |planned: &DayResults| planned.rises.proof.as_ref().unwrap().due.minutes();
-        assert!((proof(&kept) / proof(&tried) - 2.0).abs() < 1e-3);
+        let times = tried.run.references.yeast_activity.number();
+        assert!((1.5..2.0).contains(&times), "{times}");
+        assert!((bulk(&kept) / bulk(&tried) / times - 1.0).abs() < 0.05);
         let step = |planned: &DayResults| {
             let place = planned.plan.place(step(StepKind::Bulk, 0)).unwrap();
             planned.solved.steps[place].lasts.minutes()
         };
-        assert!((step(&kept) / step(&tried) - 2.0).abs() < 0.02);
+        assert!((step(&kept) - bulk(&kept)).abs() < 1.0);
+        assert!((step(&tried) - bulk(&tried)).abs() < 1.0);
     }
 }
 
@@ -99,7 +109,7 @@ fn twice_the_yeast_takes_half_the_time_in_both_rises_and_in_the_plan() {
 fn another_yeast_of_the_same_dry_matter_takes_as_long() {
     use softcrumb::engine::ingredients::{Food, Listed};
     let (_, sheet) = examples().remove(0);
-    let settings = wishes_of(&sheet);
+    let settings = settings_of(&sheet);
     let mut fresh = sheet.clone();
     let lines = fresh.formula.parts.iter_mut();
     for line in lines.flat_map(|part| &mut part.lines) {
@@ -122,9 +132,9 @@ fn another_yeast_of_the_same_dry_matter_takes_as_long() {
 #[test]
 fn a_dough_with_no_yeast_left_is_said_not_to_rise_and_the_plan_still_stands() {
     let (_, sheet) = examples().remove(0);
-    let planned = plan_of(&with(&sheet, Role::Yeast, 0.0), &wishes_of(&sheet), None);
-    assert_eq!(planned.rises.bulk, Err(RiseError::NoYeast));
-    assert_eq!(planned.rises.proof, Err(RiseError::NoYeast));
+    let planned = plan_of(&with(&sheet, Role::Yeast, 0.0), &settings_of(&sheet), None);
+    assert_eq!(planned.run.rises.bulk, Err(RiseError::NoYeast));
+    assert_eq!(planned.run.rises.proof, Err(RiseError::NoYeast));
     assert!(!planned.solved.steps.is_empty());
 }
 
@@ -141,12 +151,12 @@ fn yeast_that_was_weighed_twice_over_counts_as_it_was_weighed() {
             }
         }
     }
-    let settings = wishes_of(&sheet);
+    let settings = settings_of(&sheet);
     let (asked, got) = (
         plan_of(&sheet, &settings, None),
         plan_of(&sheet, &settings, Some(&bench)),
     );
-    assert!((bulk(&asked) / bulk(&got) - 2.0).abs() < 1e-6);
+    assert!((1.5..2.0).contains(&(bulk(&asked) / bulk(&got))));
 }
 
 /// An oven that takes a fifth longer is planned with, and goes on being learnt against the programme.
@@ -195,10 +205,10 @@ proptest! {
         which in 0..4usize, less in 0.05..3.0f64, more in 1.0..4.0f64,
     ) {
         let (_, sheet) = examples().remove(which);
-        let settings = wishes_of(&sheet);
+        let settings = settings_of(&sheet);
         let due = |role, times| {
             let planned = plan_of(&with(&sheet, role, times), &settings, None);
-            planned.rises.bulk.map_or(f64::INFINITY, |risen| risen.due.minutes())
+            planned.run.rises.bulk.map_or(f64::INFINITY, |risen| risen.due.minutes())
         };
         for (role, faster) in [(Role::Yeast, true), (Role::Sugar, false), (Role::Salt, false)] {
             let (few, many) = (due(role, less), due(role, less * more));

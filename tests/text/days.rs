@@ -116,7 +116,7 @@ fn rises_and_nights_are_told_plainly() {
     let (_, sheet) = examples().remove(0);
     for room in [14.0, 21.0, 26.0, 32.0] {
         let planned = plan(&sheet, room, Target::Open);
-        let bulk = planned.rises.bulk.as_ref().unwrap();
+        let bulk = planned.run.rises.bulk.as_ref().unwrap();
         for options in [british(), german(), american()] {
             is_plain(&day::rise_difference(bulk, celsius(room), options));
             is_plain(&rise_curve(bulk, options));
@@ -132,7 +132,7 @@ fn rises_and_nights_are_told_plainly() {
                 };
                 is_plain(&day::basis(&anchor, options));
             }
-            for rise in &planned.rises.preferments {
+            for rise in &planned.run.rises.preferments {
                 is_plain(&day::preferment_rise(rise.as_ref().unwrap(), options));
             }
         }
@@ -250,7 +250,7 @@ fn pictures_stay_on_their_field_and_have_a_twin() {
             }
             assert!(!ribbon.days.is_empty() || sheet.name.starts_with("Toast"));
             is_plain(&day_ribbon(&planned, &zone, british()));
-            let drawing = RiseDrawing::of(planned.rises.bulk.as_ref().unwrap(), british());
+            let drawing = RiseDrawing::of(planned.run.rises.bulk.as_ref().unwrap(), british());
             assert!(drawing.soonest < drawing.due && drawing.due < drawing.latest);
             assert!(drawing.current.starts_with('M') && drawing.known.starts_with('M'));
             assert!(!drawing.current.contains("NaN"));

@@ -3,9 +3,8 @@
 use softcrumb::engine::formula::Form;
 use softcrumb::engine::quantity::{Factor, Temperature};
 use softcrumb::engine::rise::{Cardinal, RiseSettings, yeast_activity};
-use softcrumb::results::day::{ReferenceRises, rises};
-use softcrumb::sheet::examples;
-use softcrumb::sheet::{HeatSettings, Kitchen};
+use softcrumb::results::day::{ReferenceRises, RiseInput, rises};
+use softcrumb::sheet::{Kitchen, examples};
 
 use crate::rule_evaluator::adds_up;
 
@@ -21,16 +20,23 @@ fn rises_and_preferments_of_every_example_add_up() {
             };
             let references = ReferenceRises {
                 yeast_activity: Factor::from_number(1.3).unwrap(),
-                ..ReferenceRises::stated(&settings)
+                ..ReferenceRises::of(&settings)
             };
-            let heat = HeatSettings::default();
-            let rises = rises(&sheet.formula, &kitchen, &heat, &settings, &references);
+            let rises = rises(&RiseInput {
+                formula: &sheet.formula,
+                kitchen: &kitchen,
+                dough: Temperature::from_celsius(25.0).unwrap(),
+                pieces: 9,
+                settings: &settings,
+                references: &references,
+            });
             adds_up(&rises.bulk.unwrap().working());
             adds_up(&rises.proof.unwrap().working());
             for rise in rises.preferments {
                 let rise = rise.unwrap();
                 adds_up(&rise.equivalent_time.working());
                 adds_up(&rise.never_chilled.working());
+                adds_up(&rise.ripeness.unwrap().working());
                 preferments += 1;
             }
         }

@@ -5,6 +5,7 @@ use std::num::NonZeroU32;
 
 use softcrumb::engine::formula::{FigureTarget, Formula, LineAt};
 use softcrumb::engine::quantity::{Division, Mass, OutOfRange, Share, Viscosity};
+use softcrumb::engine::rise::RiseSettings;
 use softcrumb::sheet::{Kitchen, Sheet, examples};
 use softcrumb::storage::{Json, Record};
 
@@ -60,6 +61,12 @@ const KEYS: &[&str] = &[
 ];
 
 impl Asked {
+    /// The settings of the rises; the usual ones where no day is asked for.
+    pub(crate) fn rises(&self) -> RiseSettings {
+        let day = self.day.as_ref();
+        day.map_or_else(RiseSettings::default, |day| day.settings.rises)
+    }
+
     /// Only a sheet and a kitchen, nothing beside.
     pub(crate) fn plain(sheet: Sheet, kitchen: Kitchen) -> Self {
         Self {

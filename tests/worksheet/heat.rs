@@ -5,10 +5,12 @@ use softcrumb::engine::formula::{Formula, PartKind};
 use softcrumb::engine::heat::{
     Boiling, Curve, DoughRemedy, HeatError, boiling_at, boiling_under, follow,
 };
+use softcrumb::engine::learn::Learnt;
 use softcrumb::engine::quantity::Mass;
 use softcrumb::results::heat::{
     CoolingResult, DoughQuestion, HeatInput, HeatResults, MixingResult, melting,
 };
+use softcrumb::results::run::{Run, RunInput};
 use softcrumb::sheet::BoilsBy;
 
 use crate::asked::Asked;
@@ -45,6 +47,15 @@ impl Heat {
     /// Works out everything, for the formula as large as it is made and pieces of this weight.
     pub(crate) fn of(asked: &Asked, formula: &Formula, piece: Mass) -> Self {
         let (kitchen, settings) = (&asked.kitchen, &asked.sheet.heat);
+        let run = Run::of(&RunInput {
+            formula,
+            kitchen,
+            heat: settings,
+            rises: &asked.rises(),
+            pieces: asked.sheet.batch.pieces.get(),
+            learnt: &Learnt::default(),
+            measured_dough: None,
+        });
         let results = HeatResults::of(&HeatInput {
             formula,
             piece,
@@ -52,6 +63,7 @@ impl Heat {
             settings,
             kitchen,
             picked: None,
+            run: &run,
         });
         let toppings = formula.parts.iter().enumerate();
         let toppings = toppings.filter(|(_, own)| own.kind == PartKind::Topping);

@@ -9,7 +9,7 @@ mod visit;
 
 pub use batch::{BatchContext, BatchKeys, BatchPlace, STAYS, TinCard, WantedCard, WeighLine};
 pub use chocolate::{ChocolateContext, ChocolateKeys, ChocolatePlace};
-pub use day::{DayKeys, day_place, watch_timers};
+pub use day::{Day, DayKeys, day_place, watch_timers};
 pub use formula::{Compare, FormulaKeys, FormulaPlace, FormulaRest, LineRow};
 pub use heat::{HeatContext, HeatKeys, HeatPlace};
 

@@ -138,11 +138,11 @@ impl Body {
         }
     }
 
-    /// One of `bowls` equal parts, of the same shape in the small: `half` shrinks as the cube root.
+    /// One of `bowls` equal pieces, of the same shape in the small: `half` shrinks as the cube root.
     ///
     /// # Errors
     /// [`HeatError::OffScale`] when a part would be too small to be handled.
-    pub fn shared_out(self, bowls: u8) -> Result<Self, HeatError> {
+    pub fn shared_out(self, bowls: u16) -> Result<Self, HeatError> {
         let bowls = f64::from(bowls.max(1));
         Ok(Self {
             half: Length::from_metres(self.half.metres() / libm::cbrt(bowls))?,

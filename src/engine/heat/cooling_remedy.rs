@@ -187,7 +187,7 @@ fn in_ice(cooling: &Cooling, body: &Body) -> Result<Option<(Minutes, Cooled)>, H
 
 fn smaller_bowls(cooling: &Cooling) -> Result<Option<CoolingRemedy>, HeatError> {
     for bowls in BOWLS {
-        let body = cooling.body.shared_out(bowls)?;
+        let body = cooling.body.shared_out(u16::from(bowls))?;
         let cooled = in_fridge(cooling, &body)?;
         if cooled.passes {
             return Ok(Some(CoolingRemedy::SmallerBowls { bowls, cooled }));

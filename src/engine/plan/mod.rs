@@ -30,5 +30,5 @@ pub use loads::Loads;
 pub use order::Plan;
 pub use solve::{Aim, Solved, Timed, solve};
 pub use step::{DurationRange, Step, StepAt, StepKind};
-pub use usual::{Times, usual};
+pub use usual::{Times, shaping_time, usual};
 pub use weighing::weighed_at;

@@ -179,15 +179,13 @@ impl Making {
     }
 
     fn pieces(&mut self, formula: &Formula, times: &Times, after: usize) -> usize {
-        let each = f64::from(times.pieces);
-        let filled = has(formula, PartKind::Filling);
-        let divided = self.busy(StepKind::Divide, 3.0 + 0.4 * each, after);
-        let rounded = self.busy(StepKind::Round, 1.0 + 0.3 * each, divided);
+        let hands = PieceWork::of(formula, times.pieces);
+        let divided = self.busy(StepKind::Divide, hands.divide, after);
+        let rounded = self.busy(StepKind::Round, hands.round, divided);
         let rest = DurationRange::just(times.rest);
         let rested = self.add(StepKind::Rest, 0, rest, Minutes::ZERO, vec![rounded]);
-        let a_piece = if filled { 1.0 } else { 0.5 };
-        let shaped = self.busy(StepKind::Shape, 2.0 + a_piece * each, rested);
-        self.busy(StepKind::Tin, 1.0 + 0.1 * each, shaped)
+        let shaped = self.busy(StepKind::Shape, hands.shape, rested);
+        self.busy(StepKind::Tin, hands.tin, shaped)
     }
 
     /// What goes on top before the bake.
@@ -212,6 +210,36 @@ impl Making {
         }
         last
     }
+}
+
+/// The minutes of hands that pieces take between the two rises. Common practice.
+struct PieceWork {
+    divide: f64,
+    round: f64,
+    shape: f64,
+    tin: f64,
+}
+
+impl PieceWork {
+    fn of(formula: &Formula, pieces: u16) -> Self {
+        let each = f64::from(pieces);
+        let is_filled = has(formula, PartKind::Filling);
+        let a_piece = if is_filled { 1.0 } else { 0.5 };
+        Self {
+            divide: 3.0 + 0.4 * each,
+            round: 1.0 + 0.3 * each,
+            shape: 2.0 + a_piece * each,
+            tin: 1.0 + 0.1 * each,
+        }
+    }
+}
+
+/// The time from the end of the bulk rise to the pieces in their tin, with so much rest.
+#[must_use]
+pub fn shaping_time(formula: &Formula, pieces: u16, rest: Minutes) -> Minutes {
+    let hands = PieceWork::of(formula, pieces);
+    let work = hands.divide + hands.round + hands.shape + hands.tin;
+    minutes((work + rest.minutes()).min(*Minutes::RANGE.end()))
 }
 
 fn minutes(minutes: f64) -> Minutes {

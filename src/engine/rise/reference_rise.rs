@@ -5,6 +5,8 @@ use crate::engine::quantity::{Minutes, Share, Temperature};
 /// What a known rise rests on.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum ReferenceBasis {
+    /// A usual dough, to which this one is compared.
+    Usual,
     /// What the formula says of itself.
     Stated,
     /// So many bakes of the log.
@@ -27,6 +29,20 @@ pub struct ReferenceRise {
 impl ReferenceRise {
     /// How far rises scatter where no bake has been noted yet. Common practice.
     pub const SPREAD: Share = Share::in_hundred(20.0);
+
+    /// How far printed recipes of like doughs scatter: a quarter to a half. Common practice.
+    pub const USUAL_SPREAD: Share = Share::in_hundred(35.0);
+
+    /// A rise of a usual dough, to which this one is compared.
+    #[must_use]
+    pub const fn usual(time: Minutes, at: Temperature) -> Self {
+        Self {
+            time,
+            at,
+            basis: ReferenceBasis::Usual,
+            spread: Self::USUAL_SPREAD,
+        }
+    }
 
     /// What a formula says of itself.
     #[must_use]

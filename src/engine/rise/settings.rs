@@ -22,7 +22,8 @@ pub struct RiseSettings {
     pub rest: Minutes,
     /// The shaped pieces in the tin.
     pub proof: Stated,
-    /// What was in the dough of those rises; `None` where nobody has noted it.
+    /// What was in the dough of those rises; `None` for a usual dough,
+    /// [`YeastActivity::usual`].
     pub dough: Option<YeastActivity>,
     /// How warm it is where the dough rises; `None` leaves it in the room.
     pub bulk_place: Option<Temperature>,
@@ -57,6 +58,14 @@ impl Default for RiseSettings {
             fridge: Minutes::known(720.0),
             volume: Factor::TWO,
         }
+    }
+}
+
+impl RiseSettings {
+    /// Whether one of the two known rises is another than in `before`.
+    #[must_use]
+    pub fn states_other_rises_than(&self, before: &Self) -> bool {
+        self.bulk != before.bulk || self.proof != before.proof
     }
 }
 

@@ -2,7 +2,7 @@
 
 use super::cardinal::Cardinal;
 use super::risen::Risen;
-use super::yeast_activity::YeastActivity;
+use super::yeast_activity::{HALF_SPEED, YeastActivity};
 use crate::engine::quantity::{Factor, Temperature};
 use crate::engine::working::{Line, given};
 
@@ -58,7 +58,7 @@ impl YeastActivity {
     #[must_use]
     pub fn working(&self, other: &Self, gives: Factor) -> Vec<Line> {
         vec![Line {
-            rule: "Y × s × n / (Z × u × k)".into(),
+            rule: "Y / (1 + Y / h) × s × n / (Z / (1 + Z / h) × u × k)".into(),
             with: vec![
                 given("Y", "yeast now, as fresh", self.yeast.percent(), "%"),
                 given("s", "sugar leaves", self.sugar_leaves.fraction(), ""),
@@ -66,9 +66,10 @@ impl YeastActivity {
                 given("Z", "yeast then", other.yeast.percent(), "%"),
                 given("u", "sugar left", other.sugar_leaves.fraction(), ""),
                 given("k", "salt left", other.salt_leaves.fraction(), ""),
+                given("h", "yeast of which a gram works half as fast", HALF_SPEED, "%"),
             ],
             gives: given("v", "vigour", gives.number(), ""),
-            source: "yeast in proportion; sugar from 5 % on after Marek and Bushuk 1967, Cereal \
+            source: "much yeast brings less than its share, by a table of gas from plain doughs; sugar from 5 % on after Marek and Bushuk 1967, Cereal \
                      Chem. 44:300-307; the rest common practice"
                 .into(),
         }]

@@ -1,16 +1,14 @@
 //! `of`: a formula's rises, steps and times in one kitchen, by the local clock.
 
-use super::expected_rises::{Doughs, expected_rises};
 use super::input::DayInput;
-use super::rises::{ReferenceRises, Rises};
 use super::target::target;
 use crate::engine::learn::Learnt;
 use crate::engine::plan::{
     Aim, Around, Done, Plan, PlanError, Solved, Span, Step, StepAt, Timed, edited, solve, usual,
 };
 use crate::engine::quantity::{Instant, Minutes, Temperature};
-use crate::engine::rise::{RiseError, Risen, Stated};
 use crate::results::heat::{TimesAsked, times};
+use crate::results::run::{Run, between};
 use crate::sheet::Moment;
 use crate::sheet::civil::nights;
 use crate::sheet::day::Bake;
@@ -18,12 +16,8 @@ use crate::sheet::day::Bake;
 /// Every number of the day that does not depend on the step at the bench.
 #[derive(Clone, Debug, PartialEq)]
 pub struct DayResults {
-    /// The rises that all others are scaled from.
-    pub references: ReferenceRises,
-    /// The dough now and that of the reference rises, where the latter is noted.
-    pub doughs: Option<Doughs>,
-    /// The rises.
-    pub rises: Rises,
+    /// The run of the dough: its temperatures and rises, stage by stage.
+    pub run: Run,
     /// The temperature of the place where the dough rises.
     pub bulk_place: Temperature,
     /// The steps, each after all it waits for.
@@ -79,10 +73,10 @@ const NIGHTS_WITHIN_DAYS: f64 = 6.0;
 /// parts or loads.
 pub fn of(input: &DayInput) -> Result<DayResults, PlanError> {
     let (sheet, kitchen, settings) = (input.sheet, input.kitchen, input.settings);
-    let expected = expected_rises(input);
+    let run = input.run();
     let asked = TimesAsked {
-        bulk: over(&expected.rises.bulk, settings.rises.bulk),
-        proof: over(&expected.rises.proof, settings.rises.proof),
+        bulk: between(&run.rises.bulk, settings.rises.bulk.time),
+        proof: between(&run.rises.proof, settings.rises.proof.time),
         chill: settings.in_fridge()?,
         loads: settings.loads,
         pieces: sheet.batch.pieces.get(),
@@ -103,9 +97,7 @@ pub fn of(input: &DayInput) -> Result<DayResults, PlanError> {
     let aim = target(input);
     let solved = solve(&plan, aim, &around(input, &plan, aim));
     Ok(DayResults {
-        references: expected.references,
-        doughs: expected.doughs,
-        rises: expected.rises,
+        run,
         bulk_place: input.rise_settings().bulk_place.unwrap_or(kitchen.room),
         order: by_start(&solved),
         asleep: asleep(input, solved.begins, solved.table),
@@ -117,17 +109,6 @@ pub fn of(input: &DayInput) -> Result<DayResults, PlanError> {
         programme,
         bake: sum(&times.bake),
     })
-}
-
-/// Soonest, likely, latest; the stated time where the rise cannot be worked out.
-fn over(risen: &Result<Risen, RiseError>, stated: Stated) -> [Minutes; 3] {
-    match risen {
-        Ok(risen) => {
-            let latest = risen.latest.unwrap_or(risen.due);
-            [risen.soonest, risen.due, latest]
-        }
-        Err(_) => [stated.time; 3],
-    }
 }
 
 fn sum(phases: &[Minutes]) -> Minutes {

@@ -4,11 +4,13 @@ use super::weighed_formula::as_weighed;
 use crate::engine::batch::Rounded;
 use crate::engine::formula::Formula;
 use crate::engine::learn::Learnt;
+use crate::engine::quantity::Temperature;
 use crate::engine::rise::RiseSettings;
+use crate::results::batch::scaled_formula;
+use crate::results::run::{Run, RunInput};
 use crate::sheet::civil::Zone;
 use crate::sheet::day::{Bake, Bench, DaySettings};
-use crate::sheet::{HeatSettings, Kitchen};
-use crate::sheet::{Moment, Sheet};
+use crate::sheet::{Kitchen, Moment, Sheet};
 
 /// Everything the results of a day follow from.
 #[derive(Clone, Copy, Debug)]
@@ -37,13 +39,34 @@ impl<'a> DayInput<'a> {
         self.bench.map(|bench| &bench.bake)
     }
 
-    /// The heat settings of the sheet; a measured dough temperature replaces the wished one.
-    pub(super) fn heat_settings(&self) -> HeatSettings {
-        let mut heat = self.sheet.heat.clone();
-        if let Some(measured) = self.bake().and_then(|bake| bake.noted.dough) {
-            heat.dough = measured;
-        }
-        heat
+    /// The formula as large as it is made, with the masses that were really weighed.
+    pub(super) fn made(&self) -> Formula {
+        self.weighed_formula()
+            .unwrap_or_else(|| scaled_formula(self.sheet))
+    }
+
+    /// The run of this dough: as it is going, with what was measured and the places chosen for it.
+    #[must_use]
+    pub fn run(&self) -> Run {
+        let measured = self.bake().and_then(|bake| bake.noted.dough);
+        self.run_of(&self.made(), &self.rise_settings(), measured)
+    }
+
+    /// The run as it was planned: nothing measured, in the usual places.
+    pub(super) fn planned_run(&self) -> Run {
+        self.run_of(&self.made(), &self.settings.rises, None)
+    }
+
+    fn run_of(&self, made: &Formula, rises: &RiseSettings, dough: Option<Temperature>) -> Run {
+        Run::of(&RunInput {
+            formula: made,
+            kitchen: self.kitchen,
+            heat: &self.sheet.heat,
+            rises,
+            pieces: self.sheet.batch.pieces.get(),
+            learnt: self.learnt,
+            measured_dough: dough,
+        })
     }
 
     /// The rise settings; a place chosen for the bake under way replaces the usual one.

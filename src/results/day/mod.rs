@@ -9,7 +9,7 @@ mod bench;
 mod corrections;
 mod critical_path;
 mod day_results;
-mod expected_rises;
+mod doughs;
 mod input;
 mod learning;
 mod observations;
@@ -33,7 +33,7 @@ pub use corrections::{
 };
 pub use critical_path::{PathItem, critical_path};
 pub use day_results::{DayResults, of};
-pub use expected_rises::Doughs;
+pub use doughs::Doughs;
 pub use input::DayInput;
 pub use learning::{learnt, learnt_oven, with_learnt_friction, with_learnt_losses};
 pub use observations::{
@@ -45,7 +45,10 @@ pub use part_warmth::{PartWarmth, part_warmth};
 pub use rise_comparison::{RiseDifference, RiseSpeed, rise_difference, rise_speed};
 pub use rise_correction::{RiseDeviation, rise_deviation};
 pub use rise_place::{RisePlace, rise_place};
-pub use rises::{PrefermentRise, ReferenceRises, Rises, preferment_rise, rises};
+pub use rises::{
+    DoughTemperatures, PrefermentRise, ReferenceRises, RiseInput, Rises, preferment_course,
+    preferment_rise, rises,
+};
 pub use target::open_target;
 pub use weighed_formula::as_weighed;
 pub use weighing::{

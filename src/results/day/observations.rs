@@ -88,8 +88,8 @@ pub fn note_durations(bake: &mut Bake, results: &DayResults, settings: &DaySetti
     let bulk = ReferenceRise::stated(rises.bulk.time, rises.bulk.at);
     let proof = ReferenceRise::stated(rises.proof.time, rises.proof.at);
     let (bulk, proof) = (
-        expected(&results.rises.bulk, bulk),
-        expected(&results.rises.proof, proof),
+        expected(&results.run.rises.bulk, bulk),
+        expected(&results.run.rises.proof, proof),
     );
     let programme = Some(results.programme);
     bake.noted.bulk = measured(bake, StepKind::Bulk, bulk).or(bake.noted.bulk);

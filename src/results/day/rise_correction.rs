@@ -3,7 +3,7 @@
 use super::day_results::DayResults;
 use super::input::DayInput;
 use super::rise_place::{RisePlace, rise_place};
-use super::rises::{Rises, rises};
+use super::rises::{RiseInput, Rises};
 use super::which_rise::WhichRise;
 use crate::engine::quantity::{Minutes, Temperature};
 use crate::sheet::Moment;
@@ -40,13 +40,8 @@ pub fn rise_deviation(
 ) -> Option<RiseDeviation> {
     let bench = input.bench?;
     let late = late(results, bench, which)?;
-    let now = due(&results.rises, which)?;
-    // As planned: a dough of the wished temperature, in its usual place.
-    let usual = input.settings.rises;
-    let (formula, kitchen) = (&input.sheet.formula, input.kitchen);
-    let references = &results.references;
-    let as_planned = rises(formula, kitchen, &input.sheet.heat, &usual, references);
-    let planned = due(&as_planned, which)?;
+    let now = due(&results.run.rises, which)?;
+    let planned = due(&input.planned_run().rises, which)?;
     let chosen = match which {
         WhichRise::Bulk => bench.bulk_place,
         WhichRise::Proof => bench.proof_place,
@@ -57,13 +52,17 @@ pub fn rise_deviation(
     }
     let left = planned.minutes() - late.minutes();
     let wanted = Minutes::from_minutes(left.max(0.0)).ok()?;
-    let (heat, settings) = (input.heat_settings(), input.rise_settings());
+    let settings = input.rise_settings();
+    let run = &results.run;
     let place = rise_place(
-        formula,
-        kitchen,
-        &heat,
-        &settings,
-        references,
+        &RiseInput {
+            formula: &run.formula,
+            kitchen: input.kitchen,
+            dough: run.dough,
+            pieces: input.sheet.batch.pieces.get(),
+            settings: &settings,
+            references: &run.references,
+        },
         (which, wanted),
     );
     let miss = |due: Minutes| (due.minutes() - left).abs();

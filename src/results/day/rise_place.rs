@@ -1,12 +1,9 @@
 //! The place for a rise: the air temperature at which it is done nearest to a wished time.
 
-use super::rises::{ReferenceRises, rises};
+use super::rises::{RiseInput, rises};
 use super::which_rise::WhichRise;
-use crate::engine::formula::Formula;
 use crate::engine::numerics::{first_integer, float_from_i64};
 use crate::engine::quantity::{Minutes, Temperature};
-use crate::engine::rise::RiseSettings;
-use crate::sheet::{HeatSettings, Kitchen};
 
 /// A place to rise in.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -27,17 +24,10 @@ const WARMEST: i64 = 35;
 ///
 /// Up to 35 °C yeast only gets faster, so a warmer place is always sooner, and bisection finds it.
 #[must_use]
-pub fn rise_place(
-    formula: &Formula,
-    kitchen: &Kitchen,
-    heat: &HeatSettings,
-    settings: &RiseSettings,
-    references: &ReferenceRises,
-    (which, wanted): (WhichRise, Minutes),
-) -> Option<RisePlace> {
+pub fn rise_place(input: &RiseInput, (which, wanted): (WhichRise, Minutes)) -> Option<RisePlace> {
     let try_at = |celsius: i64| {
         let at = Temperature::from_celsius(float_from_i64(celsius)).ok()?;
-        let due = due_at(formula, kitchen, heat, settings, references, (which, at))?;
+        let due = due_at(input, (which, at))?;
         Some(RisePlace { at, due })
     };
     let in_time = |celsius| try_at(celsius).is_some_and(|place| place.due <= wanted);
@@ -50,19 +40,15 @@ pub fn rise_place(
     Some(late.filter(|late| miss(late) < miss(&soon)).unwrap_or(soon))
 }
 
-fn due_at(
-    formula: &Formula,
-    kitchen: &Kitchen,
-    heat: &HeatSettings,
-    settings: &RiseSettings,
-    references: &ReferenceRises,
-    (which, at): (WhichRise, Temperature),
-) -> Option<Minutes> {
-    let mut settings = *settings;
+fn due_at(input: &RiseInput, (which, at): (WhichRise, Temperature)) -> Option<Minutes> {
+    let mut settings = *input.settings;
     match which {
         WhichRise::Bulk => settings.bulk_place = Some(at),
         WhichRise::Proof => settings.proof_place = Some(at),
     }
-    let rises = rises(formula, kitchen, heat, &settings, references);
+    let rises = rises(&RiseInput {
+        settings: &settings,
+        ..*input
+    });
     rises.of(which).ok().map(|risen| risen.due)
 }

@@ -1,17 +1,18 @@
 //! The rises of a formula in a kitchen, each along the simulated temperature of its dough.
 
 use super::which_rise::WhichRise;
-use crate::engine::formula::{Formula, PartKind};
+use crate::engine::formula::{Form, Formula, Part, PartKind};
 use crate::engine::heat::{
     Air, Body, Curve, Exposure, HeatError, Matter, Probe, Shape, follow_coarsely,
 };
+use crate::engine::plan::shaping_time;
 use crate::engine::quantity::{Factor, Length, Mass, Minutes, Temperature};
 use crate::engine::rise::{
-    Cardinal, EquivalentTime, ReferenceRise, RiseAsked, RiseError, RiseSettings, Risen,
-    equivalent_time, rise,
+    Cardinal, EquivalentTime, ReferenceRise, Ripeness, RiseAsked, RiseError, RiseSettings, Risen,
+    Stated, equivalent_time, ripeness, rise, yeast_activity,
 };
 use crate::results::heat::part_matter;
-use crate::sheet::{HeatSettings, Kitchen};
+use crate::sheet::Kitchen;
 
 /// The rises that all others are scaled from.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -37,6 +38,21 @@ pub struct PrefermentRise {
     pub chilled_at_once: EquivalentTime,
     /// The same, on the bench all the time.
     pub never_chilled: EquivalentTime,
+    /// How ripe it is when it leaves the fridge.
+    pub ripeness: Result<Ripeness, RiseError>,
+}
+
+/// The temperatures of the dough from stage to stage, each the mean of the dough.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct DoughTemperatures {
+    /// Off the mixer.
+    pub mixed: Temperature,
+    /// At the end of the bulk rise.
+    pub risen: Temperature,
+    /// As the shaped pieces go into the tin.
+    pub shaped: Temperature,
+    /// At the end of the proof, as it goes into the oven.
+    pub proofed: Temperature,
 }
 
 /// Every rise of a formula.
@@ -46,92 +62,130 @@ pub struct Rises {
     pub bulk: Result<Risen, RiseError>,
     /// The pieces in the tin.
     pub proof: Result<Risen, RiseError>,
+    /// The temperatures at which each stage hands the dough on.
+    pub temperatures: DoughTemperatures,
     /// The preferments, in the order of their parts.
     pub preferments: Vec<Result<PrefermentRise, RiseError>>,
 }
 
+/// How much longer a preferment is followed to tell when it is ripe: two days.
+const RIPENS: Minutes = Minutes::known(2880.0);
 /// How long a rise is simulated, min: a day.
 const SIMULATED: Minutes = Minutes::known(1440.0);
 
 impl ReferenceRises {
-    /// The formula's own statement.
+    /// The formula's own statement; where its dough was not noted, that of a usual dough.
     #[must_use]
-    pub const fn stated(settings: &RiseSettings) -> Self {
+    pub fn of(settings: &RiseSettings) -> Self {
+        let reference = |stated: Stated| match settings.dough {
+            Some(_) => stated.reference(),
+            None => ReferenceRise::usual(stated.time, stated.at),
+        };
         Self {
-            bulk: settings.bulk.reference(),
-            proof: settings.proof.reference(),
+            bulk: reference(settings.bulk),
+            proof: reference(settings.proof),
             yeast_activity: Factor::ONE,
         }
     }
 }
 
+/// What the rises of a dough follow from.
+#[derive(Clone, Copy, Debug)]
+pub struct RiseInput<'i> {
+    /// The formula, as large as it is made.
+    pub formula: &'i Formula,
+    /// The kitchen.
+    pub kitchen: &'i Kitchen,
+    /// The temperature of the dough off the mixer.
+    pub dough: Temperature,
+    /// How many pieces it is divided into.
+    pub pieces: u16,
+    /// The settings of the rises.
+    pub settings: &'i RiseSettings,
+    /// The rises that all others are scaled from.
+    pub references: &'i ReferenceRises,
+}
+
 /// Every rise of a formula in a kitchen.
 ///
-/// The dough rises as a ball in the room, or in the place set for it. The pieces start at the
-/// temperature it ends with and proof close together, as a loaf 2½ times as long as it is thick. A
-/// preferment starts at the temperature of the room.
+/// The dough rises as a ball in the room, or in the place set for it, from the temperature at which
+/// it leaves the mixer. Its pieces are then shaped in the room, one by one as balls, and proof close
+/// together, as a loaf 2½ times as long as it is thick. A preferment starts at the temperature of
+/// the room.
 ///
 /// ```
+/// use softcrumb::engine::quantity::Temperature;
 /// use softcrumb::engine::rise::RiseSettings;
-/// use softcrumb::results::day::{ReferenceRises, rises};
-/// use softcrumb::sheet::{HeatSettings, Kitchen, examples};
+/// use softcrumb::results::day::{ReferenceRises, RiseInput, rises};
+/// use softcrumb::sheet::{Kitchen, examples};
 ///
 /// let (_, sheet) = examples().remove(0);
-/// let (kitchen, heat, settings) =
-///     (Kitchen::default(), HeatSettings::default(), RiseSettings::default());
-/// let references = ReferenceRises::stated(&settings);
-/// let rises = rises(&sheet.formula, &kitchen, &heat, &settings, &references);
+/// let settings = RiseSettings::default();
+/// let rises = rises(&RiseInput {
+///     formula: &sheet.formula,
+///     kitchen: &Kitchen::default(),
+///     dough: Temperature::from_celsius(24.0)?,
+///     pieces: 9,
+///     settings: &settings,
+///     references: &ReferenceRises::of(&settings),
+/// });
 /// // A room that is cooler than the dough of the reference rise makes it slower.
 /// assert!(rises.bulk?.due > settings.bulk.time);
 /// # Ok::<(), softcrumb::engine::rise::RiseError>(())
 /// ```
 #[must_use]
-pub fn rises(
-    formula: &Formula,
-    kitchen: &Kitchen,
-    heat: &HeatSettings,
-    settings: &RiseSettings,
-    references: &ReferenceRises,
-) -> Rises {
-    let body = whole_dough(formula, (heat.dough, kitchen.room));
-    let bulk = body
-        .as_ref()
-        .map_err(|error| RiseError::from(error.clone()))
-        .and_then(|body| {
-            let place = settings.bulk_place.unwrap_or(kitchen.room);
-            rise_in(
-                body,
-                (heat.dough, place),
-                references.bulk,
-                references,
-                settings,
-            )
-        });
-    let proof = body.map_err(RiseError::from).and_then(|body| {
-        let warm = bulk
-            .as_ref()
-            .ok()
-            .and_then(end_temperature)
-            .unwrap_or(heat.dough);
-        let place = settings.proof_place.unwrap_or(kitchen.room);
-        rise_in(
-            &loaf(body)?,
-            (warm, place),
-            references.proof,
-            references,
-            settings,
-        )
+pub fn rises(input: &RiseInput) -> Rises {
+    let (kitchen, settings) = (input.kitchen, input.settings);
+    let references = input.references;
+    let body = whole_dough(input.formula, (input.dough, kitchen.room));
+    let bulk_place = settings.bulk_place.unwrap_or(kitchen.room);
+    let proof_place = settings.proof_place.unwrap_or(kitchen.room);
+    let ball = || body.clone().map_err(RiseError::from);
+    let bulk = ball().and_then(|body| {
+        let places = (input.dough, bulk_place);
+        rise_in(&body, places, references.bulk, references, settings)
     });
-    let numbered = formula.parts.iter().enumerate();
+    let ends = |risen: &Result<Risen, RiseError>, start: Temperature| {
+        let end = risen.as_ref().ok().and_then(end_temperature);
+        end.unwrap_or(start)
+    };
+    let bulk_ends = ends(&bulk, input.dough);
+    let shaped = ball()
+        .and_then(|body| Ok(shaped(body, bulk_ends, input)?))
+        .unwrap_or(bulk_ends);
+    let proof = ball().and_then(|body| {
+        let places = (shaped, proof_place);
+        rise_in(&loaf(body)?, places, references.proof, references, settings)
+    });
+    let proof_ends = ends(&proof, shaped);
+    let numbered = input.formula.parts.iter().enumerate();
     let preferments = numbered.filter(|(_, own)| own.kind == PartKind::Preferment);
+    let at = references.bulk.at;
     let preferments = preferments
-        .map(|(part, _)| preferment_rise(formula, part, kitchen, settings, references.bulk.at))
+        .map(|(part, _)| preferment_rise(input.formula, part, kitchen, settings, at))
         .collect();
     Rises {
         bulk,
         proof,
+        temperatures: DoughTemperatures {
+            mixed: input.dough,
+            risen: bulk_ends,
+            shaped,
+            proofed: proof_ends,
+        },
         preferments,
     }
+}
+
+/// The temperature of the pieces after dividing, rounding, resting and shaping in the room.
+fn shaped(dough: Body, from: Temperature, input: &RiseInput) -> Result<Temperature, HeatError> {
+    let piece = dough.shared_out(input.pieces)?;
+    let exposure = Exposure {
+        minutes: shaping_time(input.formula, input.pieces, input.settings.rest),
+        air: Air::still(input.kitchen.room),
+    };
+    let course = follow_coarsely(&piece, from, &[exposure])?;
+    Ok(course.end().map_or(from, |end| end.mean))
 }
 
 /// The rise of a body that starts at one temperature in still air of another.
@@ -189,6 +243,38 @@ fn loaf(ball: Body) -> Result<Body, HeatError> {
     })
 }
 
+/// A part as a formula of its own.
+fn alone(part: &Part) -> Formula {
+    Formula {
+        parts: vec![part.clone()],
+    }
+}
+
+/// The temperature of a preferment over stages of so long in a place of such a temperature each. It
+/// starts as warm as the room.
+///
+/// # Errors
+/// [`HeatError::NoPart`] where there is no such part; [`HeatError::EmptyBowl`] where it weighs
+/// nothing.
+pub fn preferment_course(
+    formula: &Formula,
+    part: usize,
+    kitchen: &Kitchen,
+    stages: &[(Minutes, Temperature)],
+) -> Result<Curve, HeatError> {
+    let own = formula.parts.get(part).ok_or(HeatError::NoPart)?;
+    let (mass, matter) = part_matter(own)?;
+    let body = Body::ball_of(&matter, mass, (kitchen.room, kitchen.fridge))?;
+    let exposures: Vec<Exposure> = stages
+        .iter()
+        .map(|(minutes, place)| Exposure {
+            minutes: *minutes,
+            air: Air::still(*place),
+        })
+        .collect();
+    follow_coarsely(&body, kitchen.room, &exposures)
+}
+
 /// The rise of a preferment on the bench and in the fridge, as an equivalent time at `at`.
 ///
 /// # Errors
@@ -201,30 +287,26 @@ pub fn preferment_rise(
     settings: &RiseSettings,
     at: Temperature,
 ) -> Result<PrefermentRise, RiseError> {
-    let own = formula.parts.get(part).ok_or(HeatError::NoPart)?;
-    let (mass, matter) = part_matter(own)?;
-    let between = (kitchen.room, kitchen.fridge);
-    let body = Body::ball_of(&matter, mass, between)?;
     let all = Minutes::from_minutes(settings.bench.minutes() + settings.fridge.minutes())?;
-    let exposure = |minutes, place| Exposure {
-        minutes,
-        air: Air::still(place),
-    };
-    let simulate = |exposures: &[Exposure]| -> Result<(Curve, EquivalentTime), RiseError> {
-        let course = follow_coarsely(&body, kitchen.room, exposures)?;
-        let equivalent_time = equivalent_time(&course, Cardinal::DOUGH, at)?;
-        Ok((course, equivalent_time))
-    };
-    let (course, equivalent_time) = simulate(&[
-        exposure(settings.bench, kitchen.room),
-        exposure(settings.fridge, kitchen.fridge),
+    let course =
+        |stages: &[(Minutes, Temperature)]| preferment_course(formula, part, kitchen, stages);
+    let equivalent = |course: &Curve| equivalent_time(course, Cardinal::DOUGH, at);
+    let bench = (settings.bench, kitchen.room);
+    let planned = course(&[bench, (settings.fridge, kitchen.fridge)])?;
+    let longer = course(&[
+        bench,
+        (settings.fridge, kitchen.fridge),
+        (RIPENS, kitchen.fridge),
     ])?;
+    let own = formula.parts.get(part).ok_or(HeatError::NoPart)?;
     Ok(PrefermentRise {
         part,
-        course,
-        equivalent_time,
-        chilled_at_once: simulate(&[exposure(all, kitchen.fridge)])?.1,
-        never_chilled: simulate(&[exposure(all, kitchen.room)])?.1,
+        equivalent_time: equivalent(&planned)?,
+        course: planned,
+        chilled_at_once: equivalent(&course(&[(all, kitchen.fridge)])?)?,
+        never_chilled: equivalent(&course(&[(all, kitchen.room)])?)?,
+        ripeness: yeast_activity(&alone(own), Form::AsMade)
+            .and_then(|activity| ripeness(&longer, &activity, all)),
     })
 }
 

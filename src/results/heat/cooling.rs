@@ -4,7 +4,8 @@ use super::part_matter::part_matter;
 use super::paste::PasteResult;
 use crate::engine::formula::{Formula, Part, PartKind};
 use crate::engine::heat::{
-    Air, Body, Cooled, Cooling, CoolingAdvice, Exposure, HeatError, IN_FRIDGE, advise, cool_through,
+    Air, Body, Cooled, Cooling, CoolingAdvice, Exposure, HeatError, IN_FRIDGE, advise,
+    cool_through, follow_coarsely,
 };
 use crate::engine::quantity::{Length, Mass, Minutes, SurfaceCoefficient, Temperature};
 use crate::sheet::{CoolingSettings, Kitchen};
@@ -67,6 +68,34 @@ impl CoolingPlan {
         there
             .map(|(minutes, air)| Exposure { minutes, air })
             .collect()
+    }
+
+    /// How long it is outside the fridge.
+    ///
+    /// # Errors
+    /// [`HeatError::OffScale`] when that is more than [`Minutes::RANGE`] holds.
+    pub fn outside(&self) -> Result<Minutes, HeatError> {
+        let minutes = self.cooling.on_bench.minutes() + self.ice.minutes();
+        Ok(Minutes::from_minutes(minutes)?)
+    }
+
+    /// Its mean temperature as it goes into the fridge, and after so long in there.
+    ///
+    /// # Errors
+    /// [`HeatError::OffScale`] never within the ranges of the quantities.
+    pub fn temperatures_after(&self, fridge: Minutes) -> Result<[Temperature; 2], HeatError> {
+        let start = self.cooling.start;
+        let mut exposures = self.exposures();
+        if let Some(last) = exposures.last_mut() {
+            last.minutes = fridge;
+        }
+        let outside = exposures.len().saturating_sub(1);
+        let after = |exposures: &[Exposure]| -> Result<Temperature, HeatError> {
+            let course = follow_coarsely(&self.cooling.body, start, exposures)?;
+            Ok(course.end().map_or(start, |end| end.mean))
+        };
+        let before = exposures.get(..outside).unwrap_or_default();
+        Ok([after(before)?, after(&exposures)?])
     }
 
     /// Simulates the cooling and checks it against the rules.

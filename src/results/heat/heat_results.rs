@@ -7,6 +7,7 @@ use super::paste::{PasteResult, pastes};
 use crate::engine::formula::{Bread, Formula};
 use crate::engine::heat::{Boiling, CookedPaste, HeatError};
 use crate::engine::quantity::{Mass, Temperature};
+use crate::results::run::Run;
 use crate::sheet::{HeatSettings, Kitchen};
 
 /// What the results about heat follow from.
@@ -24,6 +25,8 @@ pub struct HeatInput<'i> {
     pub kitchen: &'i Kitchen,
     /// The part whose cooling the user picked.
     pub picked: Option<usize>,
+    /// The run of this dough.
+    pub run: &'i Run,
 }
 
 /// All results about heat that the page shows at once.
@@ -47,11 +50,23 @@ impl HeatResults {
     /// Works out everything that is shown at once.
     ///
     /// ```
+    /// use softcrumb::engine::learn::Learnt;
     /// use softcrumb::engine::quantity::Mass;
+    /// use softcrumb::engine::rise::RiseSettings;
     /// use softcrumb::results::heat::{HeatInput, HeatResults};
+    /// use softcrumb::results::run::{Run, RunInput};
     /// use softcrumb::sheet::{Kitchen, examples};
     ///
     /// let (_, sheet) = examples().remove(0);
+    /// let run = Run::of(&RunInput {
+    ///     formula: &sheet.formula,
+    ///     kitchen: &Kitchen::default(),
+    ///     heat: &sheet.heat,
+    ///     rises: &RiseSettings::default(),
+    ///     pieces: 9,
+    ///     learnt: &Learnt::default(),
+    ///     measured_dough: None,
+    /// });
     /// let results = HeatResults::of(&HeatInput {
     ///     formula: &sheet.formula,
     ///     piece: Mass::from_grams(80.0)?,
@@ -59,6 +74,7 @@ impl HeatResults {
     ///     settings: &sheet.heat,
     ///     kitchen: &Kitchen::default(),
     ///     picked: None,
+    ///     run: &run,
     /// });
     /// let dough = results.mixing?.dough.temperature;
     /// assert!((10.0..35.0).contains(&dough.celsius()));
@@ -78,7 +94,7 @@ impl HeatResults {
         let cooled = picked.or_else(|| coolable.first().copied());
         Self {
             boiling: kitchen.boiling(),
-            mixing: MixingResult::of(formula, kitchen, settings),
+            mixing: input.run.mixing.clone(),
             cooling: cooled
                 .map(|part| CoolingResult::of(formula, part, &pastes, kitchen, &settings.cooling)),
             pastes,
@@ -124,8 +140,8 @@ pub struct HeatBefore {
 impl HeatBefore {
     /// The results of a saved formula, as large as it is made.
     #[must_use]
-    pub fn of(formula: &Formula, kitchen: &Kitchen, settings: &HeatSettings) -> Self {
-        let mixing = MixingResult::of(formula, kitchen, settings);
+    pub fn of(formula: &Formula, kitchen: &Kitchen, settings: &HeatSettings, run: &Run) -> Self {
+        let mixing = run.mixing.as_ref();
         Self {
             dough: mixing.ok().map(|mixing| mixing.dough.temperature),
             pastes: pastes(formula, kitchen, settings),

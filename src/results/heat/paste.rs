@@ -105,7 +105,7 @@ pub fn paste(
 ///
 /// # Errors
 /// [`HeatError::NoPaste`] where the part has no liquid or no flour; else those of [`cook`].
-pub(super) fn stirred_at(
+pub fn paste_temperature(
     formula: &Formula,
     part: usize,
     kitchen: &Kitchen,

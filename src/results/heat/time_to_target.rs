@@ -4,7 +4,7 @@
 use super::cooling::{CHILLED, cooling_plan};
 use super::mixer_load::{LoadSource, mixer_load};
 use super::part_matter::{part_at, part_matter};
-use super::paste::stirred_at;
+use super::paste::paste_temperature;
 use crate::engine::formula::{Formula, PartKind};
 use crate::engine::heat::{Air, Body, Exposure, HeatError, LiquidUse, Probe, follow_coarsely};
 use crate::engine::plan::StepKind;
@@ -74,7 +74,7 @@ fn cooling(
     measured: Temperature,
 ) -> Result<StillNeeds, HeatError> {
     let own = part_at(formula, part)?;
-    let hot = stirred_at(formula, part, kitchen, &heat.paste)?;
+    let hot = paste_temperature(formula, part, kitchen, &heat.paste)?;
     let plan = cooling_plan(own, hot, kitchen, &heat.cooling)?;
     let body = plan.cooling.body;
     let out = Minutes::from_minutes(heat.cooling.bench.minutes() + heat.cooling.ice.minutes())?;

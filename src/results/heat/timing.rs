@@ -2,7 +2,7 @@
 
 use super::cooling::{CHILLED, cooling_plan};
 use super::part_matter::part_at;
-use super::paste::stirred_at;
+use super::paste::paste_temperature;
 use crate::engine::formula::{Formula, PartKind};
 use crate::engine::heat::{HeatError, Probe, follow_coarsely};
 use crate::engine::plan::{DurationRange, Loads, Times};
@@ -87,7 +87,7 @@ fn cold_after(
     heat: &HeatSettings,
 ) -> Result<f64, HeatError> {
     let own = part_at(formula, part)?;
-    let hot = stirred_at(formula, part, kitchen, &heat.paste)?;
+    let hot = paste_temperature(formula, part, kitchen, &heat.paste)?;
     let plan = cooling_plan(own, hot, kitchen, &heat.cooling)?;
     // Rounded to five minutes.
     let course = follow_coarsely(&plan.cooling.body, hot, &plan.exposures())?;

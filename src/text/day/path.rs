@@ -38,12 +38,12 @@ fn item_name(item: &PathItem, results: &DayResults, formula: &Formula) -> String
 /// The working of a rise, and of the dough's yeast activity.
 #[must_use]
 pub fn rise_working(results: &DayResults, which: WhichRise) -> Vec<Line> {
-    let Ok(risen) = results.rises.of(which) else {
+    let Ok(risen) = results.run.rises.of(which) else {
         return Vec::new();
     };
     let mut lines = risen.working();
-    if let Some(doughs) = &results.doughs {
-        let activity = results.references.yeast_activity;
+    if let Some(doughs) = &results.run.doughs {
+        let activity = results.run.references.yeast_activity;
         lines.extend(doughs.now.working(&doughs.reference, activity));
     }
     lines
@@ -52,7 +52,7 @@ pub fn rise_working(results: &DayResults, which: WhichRise) -> Vec<Line> {
 /// How long the bulk rise takes, most likely.
 #[must_use]
 pub fn bulk(results: &DayResults, options: FormatOptions) -> String {
-    match &results.rises.bulk {
+    match &results.run.rises.bulk {
         Ok(risen) => format::minutes(risen.due, options),
         Err(_) => tr!("not known").to_owned(),
     }

@@ -26,6 +26,13 @@ pub fn basis(anchor: &ReferenceRise, options: FormatOptions) -> String {
     let time = format::minutes(anchor.time, options);
     let at = format::temperature(anchor.at, options);
     match anchor.basis {
+        ReferenceBasis::Usual => tr!(
+            "Rests on a usual dough (1 % instant yeast, 10 % sugar, 1.8 % salt): {time} at {at}. \
+             Printed recipes differ by a quarter to a half; nine rises in ten should lie within {value}.",
+            time = time,
+            at = at,
+            value = format::share(anchor.spread, options)
+        ),
         ReferenceBasis::Stated => tr!(
             "Rests on what the formula says of itself: {time} at {at}. Nine rises in ten should \
              lie within {value}.",

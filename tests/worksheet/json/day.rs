@@ -28,7 +28,7 @@ fn whole(asked: &Asked, wanted: &AskedDay, planned: &DayResults) -> Value {
         .steps()
         .map(|(one, timed)| step(one, timed, asked, &wanted.zone))
         .collect();
-    let nights = planned.rises.preferments.iter();
+    let nights = planned.run.rises.preferments.iter();
     let nights = nights.map(|rise| or_error(rise, "formula", preferment));
     let conflicts = solved.conflicts.iter().map(|conflict| {
         let formula = &asked.sheet.formula;
@@ -43,7 +43,7 @@ fn whole(asked: &Asked, wanted: &AskedDay, planned: &DayResults) -> Value {
         json!({ "kind": spelt(conflict), "told": said })
     });
     json!({
-        "bulk": rise(&planned.rises.bulk), "proof": rise(&planned.rises.proof),
+        "bulk": rise(&planned.run.rises.bulk), "proof": rise(&planned.run.rises.proof),
         "nights": nights.collect::<Vec<_>>(), "steps": steps,
         "begins_s": solved.begins.seconds(), "table_s": solved.table.seconds(),
         "conflicts": conflicts.collect::<Vec<_>>(),

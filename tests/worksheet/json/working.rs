@@ -90,13 +90,13 @@ fn of_chocolate(evaluation: &Evaluation, all: &mut Lines) {
 
 fn of_day(evaluation: &Evaluation, all: &mut Lines) {
     if let Some(Ok(planned)) = &evaluation.day {
-        for risen in [&planned.rises.bulk, &planned.rises.proof]
+        for risen in [&planned.run.rises.bulk, &planned.run.rises.proof]
             .into_iter()
             .flatten()
         {
             add(all, "rise", risen.working());
         }
-        for rise in planned.rises.preferments.iter().flatten() {
+        for rise in planned.run.rises.preferments.iter().flatten() {
             add(all, "night", rise.equivalent_time.working());
         }
     }

@@ -28,3 +28,4 @@ mod when_card;
 pub use active_bake::watch_timers;
 pub use key_figures::DayKeys;
 pub use place::day_place;
+pub use results::Day;

@@ -10,12 +10,13 @@ use crate::engine::formula::Form;
 use crate::engine::learn::Learnt;
 use crate::engine::plan::{Edit, PlanError};
 use crate::engine::quantity::Instant;
-use crate::engine::rise::yeast_activity;
+use crate::engine::rise::{YeastActivity, yeast_activity};
 use crate::results::day::{self, DayInput, DayResults, learnt};
+use crate::results::run::Run;
 use crate::sheet::civil::Zone;
 use crate::sheet::day::{Bake, Bench, DaySettings, Log};
 use crate::sheet::{Id, Moment, Sheet};
-use crate::storage::{Record, key};
+use crate::storage::key;
 
 /// What the steps of a plan's settings are noted under.
 const DAY: &str = "day";
@@ -104,6 +105,24 @@ impl Day {
         use_app_state().page_singleton(Self::of)
     }
 
+    /// The run of a sheet, with all other inputs unchanged: the same one that the plan follows from.
+    pub fn run_of(self, sheet: &Sheet) -> Run {
+        self.batch.results.with(|batch| {
+            DayInput {
+                sheet,
+                kitchen: &self.state.kitchen.get(),
+                settings: &self.settings.get(),
+                learnt: &self.learnt.get(),
+                rounded: batch.rounded.as_ref(),
+                // A run has no clock.
+                zone: &Zone::default(),
+                now: Moment::default(),
+                bench: self.own_bench.get().as_ref(),
+            }
+            .run()
+        })
+    }
+
     /// The results of a sheet, with all other inputs unchanged.
     pub fn results_of(self, sheet: &Sheet) -> Result<DayResults, PlanError> {
         self.with_input(sheet, day::of)
@@ -134,8 +153,7 @@ impl Day {
         })
     }
 
-    /// Reads the plan settings of the formula that is now open. Known rises without a
-    /// dough belong to the saved one.
+    /// Reads the plan settings of the formula that is now open.
     pub fn open(self) {
         // A file that was taken in elsewhere may have brought bakes.
         self.log.refresh();
@@ -143,29 +161,22 @@ impl Day {
         let saved = id
             .as_ref()
             .and_then(|id| self.state.reported(stored(&key::of_day(id))));
-        let mut settings: DaySettings = saved.unwrap_or_default();
-        if settings.rises.dough.is_none() {
-            let dough = untrack(|| {
-                self.state
-                    .with_saved(|sheet| yeast_activity(&sheet.formula, Form::AsMade))
-            });
-            settings.rises.dough = dough.ok();
-            // Saved with the first look, so that it is not lost when the formula is changed; where
-            // there is no room for it, all else goes on.
-            if let Some(id) = id {
-                let _saved = storage::set(&key::of_day(&id), &settings.write());
-            }
-        }
-        self.settings.set(settings);
+        self.settings.set(saved.unwrap_or_default());
     }
 
     /// Notes that the known rises are of the current dough.
     pub fn know_this_dough(self) {
-        let dough = untrack(|| {
+        let dough = self.own_dough();
+        self.change_settings(|settings| settings.rises.dough = dough);
+    }
+
+    /// What is in the current dough for its yeast and against it, where it has yeast.
+    fn own_dough(self) -> Option<YeastActivity> {
+        untrack(|| {
             self.state
                 .with(|sheet| yeast_activity(&sheet.formula, Form::AsMade))
-        });
-        self.change_settings(|settings| settings.rises.dough = dough.ok());
+        })
+        .ok()
     }
 
     /// The formula that is open; a visitor's copy has none.
@@ -178,6 +189,10 @@ impl Day {
         let before = self.settings.get_untracked();
         let mut settings = before.clone();
         change(&mut settings);
+        if settings.rises.states_other_rises_than(&before.rises) {
+            // What is stated is stated of this dough.
+            settings.rises.dough = self.own_dough();
+        }
         let id = self.formula_id();
         self.put_settings(id.as_ref(), settings.clone());
         let change = [(id.clone(), before), (id, settings)];

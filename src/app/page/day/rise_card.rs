@@ -17,7 +17,7 @@ pub fn RiseCard() -> impl IntoView {
     let preferments = memo(move || {
         let options = day.state.options.get();
         let wording = day.read(|results| {
-            let rises = results.rises.preferments.iter();
+            let rises = results.run.rises.preferments.iter();
             let rises = rises.map(|rise| match rise {
                 Ok(rise) => day_text::preferment_rise(rise, options),
                 Err(error) => error.sentence(options),
@@ -62,8 +62,8 @@ fn OtherDough() -> impl IntoView {
     let wording = memo(move || {
         let options = day.state.options.get();
         day.read(|results| {
-            let doughs = results.doughs.as_ref()?;
-            day_text::yeast_activity(doughs, results.references.yeast_activity, options)
+            let doughs = results.run.doughs.as_ref()?;
+            day_text::yeast_activity(doughs, results.run.references.yeast_activity, options)
         })
         .flatten()
     });
@@ -89,7 +89,7 @@ fn RiseFigure(
     let day = Day::from_context();
     let shown = memo(move || {
         let options = day.state.options.get();
-        let value = day.read(|results| match results.rises.of(which) {
+        let value = day.read(|results| match results.run.rises.of(which) {
             Ok(risen) => day_text::rise_range(risen, options),
             Err(_) => tr!("not known").to_owned(),
         });
@@ -114,14 +114,14 @@ fn BulkPicture() -> impl IntoView {
     let drawing = memo(move || {
         let options = day.state.options.get();
         day.read(|results| {
-            let risen = results.rises.bulk.as_ref().ok()?;
+            let risen = results.run.rises.bulk.as_ref().ok()?;
             Some(chart::RiseDrawing::of(risen, options))
         })
         .flatten()
     });
     let twin = memo(move || {
         let options = day.state.options.get();
-        let twin = day.read(|results| match &results.rises.bulk {
+        let twin = day.read(|results| match &results.run.rises.bulk {
             Ok(risen) => chart::rise_curve(risen, options),
             Err(error) => error.sentence(options),
         });
@@ -129,7 +129,7 @@ fn BulkPicture() -> impl IntoView {
     });
     let wording = memo(move || {
         let options = day.state.options.get();
-        day.read(|results| match &results.rises.bulk {
+        day.read(|results| match &results.run.rises.bulk {
             Ok(risen) => vec![
                 day_text::rise_difference(risen, results.bulk_place, options),
                 day_text::basis(&risen.asked.anchor, options),

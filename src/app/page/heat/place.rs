@@ -10,10 +10,10 @@ use super::cooling_card::CoolingCard;
 use super::factor_card::FactorCard;
 use super::kitchen_card::KitchenCard;
 use super::paste_card::PasteCard;
-use crate::app::page::HEADING;
+use crate::app::page::{Day, HEADING};
 use crate::app::part::AdviceCard;
 use crate::app::state::{memo, use_app_state};
-use crate::sheet::Place;
+use crate::sheet::{Id, Place};
 use crate::text::{
     caution::{Step, safety},
     name, tr,
@@ -23,6 +23,16 @@ use crate::text::{
 #[component]
 pub fn HeatPlace() -> impl IntoView {
     let context = HeatContext::from_context();
+    // The rises of the formula that is open belong to its run.
+    let (state, day) = (use_app_state(), Day::from_context());
+    day.open();
+    Effect::new(move |opened: Option<Option<Id>>| {
+        let id = state.open_id.get();
+        if opened.is_some_and(|before| before != id) {
+            untrack(|| day.open());
+        }
+        id
+    });
     let pastes = memo(move || {
         context.results.with(|results| {
             results

@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use crate::app::page::BatchContext;
+use crate::app::page::{BatchContext, Day};
 use crate::app::state::{AppState, memo, use_app_state};
 use crate::engine::formula::Formula;
 use crate::engine::heat::CookedPaste;
@@ -33,7 +33,9 @@ impl HeatContext {
         let scaled = batch.scaled;
         let settings = memo(move || state.with(|sheet| sheet.heat.clone()));
         let picked = RwSignal::new(None::<usize>);
+        let day = Day::from_context();
         let of = move |formula: &Formula, settings: &HeatSettings| {
+            let run = day.run_of(&state.current());
             let piece = batch.read_scaled(|scaled| scaled.pieces.each);
             let piece = piece.unwrap_or_default();
             let bread = state.with(|sheet| sheet.bread);
@@ -45,14 +47,16 @@ impl HeatContext {
                     settings,
                     kitchen,
                     picked: picked.get(),
+                    run: &run,
                 })
             })
         };
         let before = move |saved: &Sheet| {
             let whole = scaled_formula(saved);
+            let run = day.run_of(saved);
             state
                 .kitchen
-                .with(|kitchen| HeatBefore::of(&whole, kitchen, &saved.heat))
+                .with(|kitchen| HeatBefore::of(&whole, kitchen, &saved.heat, &run))
         };
         Self {
             scaled,

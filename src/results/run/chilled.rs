@@ -1,0 +1,115 @@
+//! The temperature at which each paste and preferment leaves the fridge, after what it went through.
+
+use crate::engine::formula::{Formula, Part, PartKind};
+use crate::engine::heat::HeatError;
+use crate::engine::quantity::{Minutes, Temperature};
+use crate::engine::rise::RiseSettings;
+use crate::results::day::preferment_course;
+use crate::results::heat::{cooling_plan, paste_temperature};
+use crate::sheet::{HeatSettings, Kitchen};
+
+/// The temperatures of a paste or preferment from stage to stage, each the mean of it.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct PartTemperatures {
+    /// The place of its part in the formula.
+    pub(super) part: usize,
+    /// Whether it is a paste.
+    pub(super) is_paste: bool,
+    /// Just stirred or mixed.
+    pub(super) made: Temperature,
+    /// After standing on the bench, and in ice water.
+    pub(super) stood: Temperature,
+    /// After the fridge.
+    pub(super) chilled: Temperature,
+    /// How long it stood.
+    pub(super) standing: Minutes,
+    /// How long it was in the fridge.
+    pub(super) chilling: Minutes,
+}
+
+/// The temperatures of every paste and preferment that can be followed.
+pub(super) fn part_temperatures(
+    formula: &Formula,
+    kitchen: &Kitchen,
+    heat: &HeatSettings,
+    rises: &RiseSettings,
+) -> Vec<PartTemperatures> {
+    let numbered = formula.parts.iter().enumerate();
+    let followed = numbered.filter_map(|(part, own)| match own.kind {
+        PartKind::Paste => paste(formula, part, own, kitchen, heat, rises).ok(),
+        PartKind::Preferment => preferment(formula, part, kitchen, rises).ok(),
+        PartKind::Final | PartKind::Filling | PartKind::Topping | PartKind::Wash => None,
+    });
+    followed.collect()
+}
+
+fn paste(
+    formula: &Formula,
+    part: usize,
+    own: &Part,
+    kitchen: &Kitchen,
+    heat: &HeatSettings,
+    rises: &RiseSettings,
+) -> Result<PartTemperatures, HeatError> {
+    let made = paste_temperature(formula, part, kitchen, &heat.paste)?;
+    let plan = cooling_plan(own, made, kitchen, &heat.cooling)?;
+    let [stood, chilled] = plan.temperatures_after(rises.fridge)?;
+    Ok(PartTemperatures {
+        part,
+        is_paste: true,
+        made,
+        stood,
+        chilled,
+        standing: plan.outside()?,
+        chilling: rises.fridge,
+    })
+}
+
+fn preferment(
+    formula: &Formula,
+    part: usize,
+    kitchen: &Kitchen,
+    rises: &RiseSettings,
+) -> Result<PartTemperatures, HeatError> {
+    let made = kitchen.room;
+    let ends = |stages: &[(Minutes, Temperature)]| -> Result<Temperature, HeatError> {
+        let course = preferment_course(formula, part, kitchen, stages)?;
+        Ok(course.end().map_or(made, |end| end.mean))
+    };
+    let bench = (rises.bench, kitchen.room);
+    Ok(PartTemperatures {
+        part,
+        is_paste: false,
+        made,
+        stood: ends(&[bench])?,
+        chilled: ends(&[bench, (rises.fridge, kitchen.fridge)])?,
+        standing: rises.bench,
+        chilling: rises.fridge,
+    })
+}
+
+/// The formula with every paste and preferment at the temperature at which it leaves the fridge; one
+/// whose temperature the user has set keeps that.
+#[must_use]
+pub fn with_chilled_parts(
+    formula: &Formula,
+    kitchen: &Kitchen,
+    heat: &HeatSettings,
+    rises: &RiseSettings,
+) -> Formula {
+    let temperatures = part_temperatures(formula, kitchen, heat, rises);
+    chilled(formula, &temperatures)
+}
+
+/// As [`with_chilled_parts`], from temperatures that are known.
+pub(super) fn chilled(formula: &Formula, temperatures: &[PartTemperatures]) -> Formula {
+    let mut formula = formula.clone();
+    for one in temperatures {
+        if let Some(own) = formula.parts.get_mut(one.part)
+            && own.temperature.is_none()
+        {
+            own.temperature = Some(one.chilled);
+        }
+    }
+    formula
+}

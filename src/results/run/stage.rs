@@ -1,0 +1,60 @@
+//! Stages of a run: what each takes in, hands on, and how long it lasts.
+
+use crate::engine::quantity::{Minutes, Temperature};
+
+/// What happens in a stage.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub enum StageKind {
+    /// A paste cools outside the fridge, or a preferment stands.
+    Stand,
+    /// It is in the fridge.
+    Chill,
+    /// It stands in the room before it is mixed in.
+    WarmUp,
+    /// The dough is mixed.
+    Mix,
+    /// The dough rises in one piece.
+    Bulk,
+    /// It is divided, rounded, rested and shaped.
+    Shape,
+    /// The pieces rise in the tin.
+    Proof,
+    /// They bake.
+    Bake,
+    /// The bread cools.
+    Cool,
+}
+
+/// A stage of a run.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Stage {
+    /// What happens.
+    pub kind: StageKind,
+    /// The part it happens to; `None` for the dough.
+    pub part: Option<usize>,
+    /// The mean temperature at its beginning.
+    pub starts: Temperature,
+    /// The mean temperature at its end; the core's in the oven and afterwards.
+    pub ends: Temperature,
+    /// How long it lasts: at the soonest, most likely, at the latest.
+    pub lasts: [Minutes; 3],
+    /// Whether its end was measured.
+    pub is_measured: bool,
+}
+
+/// The stages in strands, each of which follows one paste, one preferment, or the dough: within a
+/// strand each stage starts at the temperature at which the one before it ends.
+#[must_use]
+pub fn strands(stages: &[Stage]) -> Vec<Vec<Stage>> {
+    let mut strands: Vec<Vec<Stage>> = Vec::new();
+    for stage in stages {
+        let own = strands
+            .iter_mut()
+            .find(|strand| strand.first().is_some_and(|first| first.part == stage.part));
+        match own {
+            Some(strand) => strand.push(*stage),
+            None => strands.push(vec![*stage]),
+        }
+    }
+    strands
+}
