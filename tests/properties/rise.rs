@@ -186,9 +186,9 @@ fn ball_of(sheet: &softcrumb::sheet::Sheet, kitchen: &Kitchen) -> softcrumb::eng
     Body::ball_of(&matter, mass, (kitchen.room, kitchen.fridge)).unwrap()
 }
 
-/// Twice the yeast is twice the `yeast_activity`, and half the time.
+/// Twice the yeast is nearly twice as fast: much yeast brings less than its share.
 #[test]
-fn twice_the_yeast_is_twice_as_fast_and_sugar_is_slower() {
+fn twice_the_yeast_is_nearly_twice_as_fast_and_sugar_is_slower() {
     let (_, sheet) = examples().remove(0);
     let before = yeast_activity(&sheet.formula, Form::AsWritten).unwrap();
     let mut formula = sheet.formula.clone();
@@ -201,7 +201,7 @@ fn twice_the_yeast_is_twice_as_fast_and_sugar_is_slower() {
     }
     let twice = yeast_activity(&formula, Form::AsWritten).unwrap();
     let ratio = twice.against(&before).unwrap().number();
-    assert!((ratio - 2.0).abs() < 1e-9, "{ratio}");
+    assert!((1.5..2.0).contains(&ratio), "{ratio}");
     let sugar = formula.parts[2]
         .lines
         .iter_mut()

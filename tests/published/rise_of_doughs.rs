@@ -89,25 +89,24 @@ fn times(now: YeastActivity, then: YeastActivity) -> f64 {
 
 /// Rincón et al. 2001, *Applied and Environmental Microbiology* 67:4279–4285, table 3: a plain dough
 /// with 5 % of yeast made 1800 of gas in two hours, one with 2.8 % made 1200: 1.5 times, where yeast
-/// in proportion gives 1.79. That lies just within the fifth that a rise is known to.
+/// in proportion gives 1.79.
 #[test]
-fn more_yeast_is_faster_within_a_fifth() {
+fn much_yeast_brings_less_than_its_share() {
     let ours = times(of_shares(5.0, 0.0, 0.0), of_shares(2.8, 0.0, 0.0));
-    agrees_within(ours / (1800.0 / 1200.0), "1.00", 0.2);
+    agrees(ours / (1800.0 / 1200.0), "1.00");
 }
 
 /// Common practice: twice the yeast takes half the time; a sweet dough of 20 % of sugar takes twice
 /// the yeast of a lean one.
+///
+/// DISAGREEMENT: by the table above twice the yeast is worth less than twice, so that both rules are
+/// missed by a sixth.
 #[test]
-fn rules_of_thumb_of_yeast_and_sugar_are_met() {
-    agrees(
-        times(of_shares(4.0, 8.0, 2.0), of_shares(2.0, 8.0, 2.0)),
-        "2.00",
-    );
-    agrees(
-        times(of_shares(4.0, 20.0, 2.0), of_shares(2.0, 5.0, 2.0)),
-        "1.00",
-    );
+fn rules_of_thumb_of_yeast_and_sugar_are_nearly_met() {
+    let more = times(of_shares(4.0, 8.0, 2.0), of_shares(2.0, 8.0, 2.0));
+    disagrees(more, "2.00", 0.8..0.9);
+    let sweet = times(of_shares(4.0, 20.0, 2.0), of_shares(2.0, 5.0, 2.0));
+    disagrees(sweet, "1.00", 0.8..0.9);
 }
 
 /// Active dry yeast in percent of flour, as fresh yeast of the same dry matter.
@@ -144,7 +143,7 @@ fn scaled(
 /// Common practice: an hour at 26 °C with 1 % of instant yeast, here with the sugar and salt of the
 /// bread on the card. Scaled to it, the card's 45 to 50 minutes lie at the late end of our range.
 ///
-/// DISAGREEMENT, mild: ours is due a fifth to a third early, because by dry matter active dry yeast
+/// DISAGREEMENT, mild: ours is due an eighth early, because by dry matter active dry yeast
 /// is worth as much as instant yeast; by the books' 0.40 and 0.33 it would be due after 43 minutes.
 #[test]
 fn white_bread_of_a_printed_card_rises_a_little_later_than_ours() {
@@ -157,16 +156,15 @@ fn white_bread_of_a_printed_card_rises_a_little_later_than_ours() {
         white_bread(),
         celsius(27.0),
     );
-    disagrees(ours.due.minutes(), "47.5", 0.7..0.85);
+    disagrees(ours.due.minutes(), "47.5", 0.8..0.95);
 }
 
 /// Rolls of a school recipe (USDA, 1988): 2.7 % of active dry yeast, 9.9 % of sugar, 2.2 % of salt;
 /// 45 to 60 minutes at 32 °C. Scaled from the white bread above, which is printed too.
 ///
-/// DISAGREEMENT: ours is up two to three times too soon. Time against yeast in proportion does not
-/// hold for this much yeast (above some 1.5 % of dried yeast on the flour).
+/// DISAGREEMENT: ours is up twice too soon, although much yeast counts less than its share.
 #[test]
-fn rolls_with_much_yeast_rise_far_later_than_in_proportion() {
+fn rolls_with_much_yeast_rise_far_later_than_ours() {
     let rolls = of_shares(active_dry(2.7), 9.9, 2.2);
     let ours = scaled(
         known(47.5, celsius(27.0)),
@@ -174,7 +172,7 @@ fn rolls_with_much_yeast_rise_far_later_than_in_proportion() {
         rolls,
         celsius(32.0),
     );
-    disagrees(ours.due.minutes(), "52.5", 0.33..0.5);
+    disagrees(ours.due.minutes(), "52.5", 0.4..0.6);
     assert!(!holds(&ours, 45.0), "{ours:?}");
 }
 

@@ -61,7 +61,9 @@ fn a_cold_dough_takes_longer_and_a_warmer_place_corrects_it() {
         })
     };
     assert_eq!(off(&bench), None, "nothing is off yet");
-    bench.bake.noted.dough = Some(at(22.0));
+    let planned = asked(&bench, ms(NOW), |asked| asked.run().dough);
+    let off_by = |kelvin: f64| Some(at(planned.celsius() + kelvin));
+    bench.bake.noted.dough = off_by(-3.0);
     let cold = off(&bench).unwrap();
     assert!(
         cold.now.minutes() > cold.planned.minutes() + 3.0,
@@ -78,7 +80,7 @@ fn a_cold_dough_takes_longer_and_a_warmer_place_corrects_it() {
     assert!((taken.now.minutes() - place.due.minutes()).abs() < 1e-9);
     // A warm dough is made up for by a cooler place.
     bench.bulk_place = None;
-    bench.bake.noted.dough = Some(at(29.0));
+    bench.bake.noted.dough = off_by(8.0);
     let warm = off(&bench).unwrap();
     assert!(warm.now < warm.planned && warm.place.unwrap().at < Kitchen::default().room);
 }

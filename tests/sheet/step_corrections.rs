@@ -36,7 +36,8 @@ fn a_place_is_offered_only_where_it_brings_the_rise_nearer_to_its_time() {
         })
     };
     let mut bench = begun();
-    bench.bake.noted.dough = Some(celsius(21.0));
+    let planned = with(Some(&bench), |input, _| input.run().dough.celsius());
+    bench.bake.noted.dough = Some(celsius(planned - 3.0));
     let offered = rise(&bench).unwrap().place.unwrap();
     bench.bulk_place = Some(offered.at);
     let taken = rise(&bench).unwrap();

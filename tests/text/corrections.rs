@@ -199,7 +199,7 @@ fn another_dough_is_told_with_what_is_in_it() {
         |now, reference, times| day::yeast_activity(&Doughs { now, reference }, times, british());
     let said = plain(&told(now, then, times).unwrap());
     assert!(
-        said.starts_with("This dough rises 2 times as fast as the one"),
+        said.starts_with("This dough rises 1.") && said.contains("times as fast as the one"),
         "{said}"
     );
     assert!(said.contains("of yeast, as fresh, instead of"), "{said}");
@@ -208,7 +208,7 @@ fn another_dough_is_told_with_what_is_in_it() {
     let slower = then.against(&now).unwrap();
     let said = told(then, now, slower).unwrap();
     assert!(
-        said.starts_with("This dough takes 2 times as long"),
+        said.starts_with("This dough takes 1.") && said.contains("times as long"),
         "{said}"
     );
     assert_eq!(told(now, now, Factor::ONE), None);

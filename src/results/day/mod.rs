@@ -15,6 +15,7 @@ mod learning;
 mod observations;
 mod oven_loads;
 mod part_warmth;
+mod preferment;
 mod rise_comparison;
 mod rise_correction;
 mod rise_place;
@@ -42,13 +43,11 @@ pub use observations::{
 };
 pub use oven_loads::{LoadTimes, bake_difference, class_loads, load_times};
 pub use part_warmth::{PartWarmth, part_warmth};
+pub use preferment::{PrefermentRise, preferment_course, preferment_rise};
 pub use rise_comparison::{RiseDifference, RiseSpeed, rise_difference, rise_speed};
 pub use rise_correction::{RiseDeviation, rise_deviation};
 pub use rise_place::{RisePlace, rise_place};
-pub use rises::{
-    DoughTemperatures, PrefermentRise, ReferenceRises, RiseInput, Rises, preferment_course,
-    preferment_rise, rises,
-};
+pub use rises::{DoughTemperatures, ReferenceRises, RiseInput, Rises, rises};
 pub use target::open_target;
 pub use weighed_formula::as_weighed;
 pub use weighing::{

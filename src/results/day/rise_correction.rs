@@ -89,9 +89,20 @@ fn late(results: &DayResults, bench: &Bench, which: WhichRise) -> Option<Minutes
         return None;
     }
     let (_, timed) = results.find(at)?;
-    let began = bench.bake.began(at).map(Moment::instant);
-    let begins = began.unwrap_or(timed.begins);
-    let late = begins.since(bench.promised(at)?.begins.instant());
+    let promised = bench.promised(at)?.begins.instant();
+    let late = match bench.bake.began(at).map(Moment::instant) {
+        Some(began) => began.since(promised),
+        // A step that is put off because later ones have become shorter is not late: the bread is
+        // ready as promised.
+        None => {
+            let ready = bench.promised_table()?;
+            let (table, begins) = (
+                results.solved.table.since(ready),
+                timed.begins.since(promised),
+            );
+            if table < begins { table } else { begins }
+        }
+    };
     Some(if late.minutes() >= NEGLIGIBLE {
         late
     } else {
