@@ -26,5 +26,5 @@ pub use log::{
     photos_full, picture_broken,
 };
 pub use path::{bulk, path_working, rise_working};
-pub use rise::{basis, preferment_rise, rise_difference, rise_range, signs};
+pub use rise::{basis, preferment_rise, ripeness, rise_begins, rise_difference, rise_range, signs};
 pub use step::{StepLine, caution_of, step_line};

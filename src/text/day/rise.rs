@@ -2,8 +2,11 @@
 
 use crate::engine::plan::StepKind;
 use crate::engine::quantity::Temperature;
-use crate::engine::rise::{Cardinal, ReferenceBasis, ReferenceRise, Risen};
-use crate::results::day::{self, PrefermentRise, RiseDifference};
+use crate::engine::rise::{
+    Cardinal, ReferenceBasis, ReferenceRise, Ripeness, RipenessState, Risen,
+};
+use crate::results::day::{self, DayResults, PrefermentRise, RiseDifference};
+use crate::results::run::DoughBasis;
 use crate::text::{format, format_options::FormatOptions, tr};
 
 /// "52 min to 75 min".
@@ -84,18 +87,80 @@ pub fn rise_difference(risen: &Risen, here: Temperature, options: FormatOptions)
     }
 }
 
-/// A preferment's rise as an equivalent time, beside that of one never chilled or chilled at once.
+/// Whether a preferment is ripe when it leaves the fridge, and when it begins or ceases to be.
+#[must_use]
+pub fn ripeness(ripeness: &Ripeness, options: FormatOptions) -> String {
+    let time = |minutes| format::minutes(minutes, options);
+    match (ripeness.state, ripeness.ripe_from, ripeness.ripe_until) {
+        (RipenessState::Under, Some(from), _) => tr!(
+            "It is not ripe yet when it leaves the fridge; there it would be {from} after mixing.",
+            from = time(from)
+        ),
+        (RipenessState::Under, None, _) => tr!(
+            "It is not ripe when it leaves the fridge, nor two days later: it needs more yeast, or \
+             more time in the room."
+        )
+        .to_owned(),
+        (RipenessState::Ripe, _, Some(until)) => tr!(
+            "It is ripe when it leaves the fridge, and stays so until {until} after mixing.",
+            until = time(until)
+        ),
+        (RipenessState::Ripe, _, None) => {
+            tr!("It is ripe when it leaves the fridge, and keeps for two more days there.")
+                .to_owned()
+        }
+        (RipenessState::Over, _, Some(until)) => tr!(
+            "It is past its best when it leaves the fridge: it was ripe until {until} after mixing.",
+            until = time(until)
+        ),
+        (RipenessState::Over, _, None) => {
+            tr!("It is past its best when it leaves the fridge.").to_owned()
+        }
+    }
+}
+
+/// A preferment's ripeness, and its rise as an equivalent time, beside that of one never chilled or
+/// chilled at once.
 #[must_use]
 pub fn preferment_rise(rise: &PrefermentRise, options: FormatOptions) -> String {
     let minutes = |time| format::minutes(time, options);
-    tr!(
+    let work = tr!(
         "Over bench and fridge its yeast does as much as in {first} at {second}. Left out all that time it \
          would be {third}, in the fridge from the start {fourth}.",
         first = minutes(rise.equivalent_time.equals),
         second = format::temperature(rise.equivalent_time.at, options),
         third = minutes(rise.never_chilled.equals),
         fourth = minutes(rise.chilled_at_once.equals)
-    )
+    );
+    match &rise.ripeness {
+        Ok(state) => format!("{} {work}", ripeness(state, options)),
+        Err(_) => work,
+    }
+}
+
+/// The temperatures at which the dough begins to rise, and of the place where it does.
+#[must_use]
+pub fn rise_begins(results: &DayResults, options: FormatOptions) -> String {
+    let place = format::temperature(results.bulk_place, options);
+    let dough = format::temperature(results.run.dough, options);
+    match results.run.dough_basis {
+        DoughBasis::Measured => tr!(
+            "The dough came off the mixer at {dough}; it is {place} where it rises.",
+            dough = dough,
+            place = place
+        ),
+        DoughBasis::Predicted => tr!(
+            "The dough comes off the mixer at about {dough}; it is {place} where it rises.",
+            dough = dough,
+            place = place
+        ),
+        DoughBasis::Wished => tr!(
+            "It is not known how warm the dough comes off the mixer: {dough}, as wished, is taken. It \
+             is {place} where it rises.",
+            dough = dough,
+            place = place
+        ),
+    }
 }
 
 /// What to look for at a step, since the dough and not the clock says when it is done.

@@ -8,7 +8,7 @@ use crate::app::part::{Button, FieldBox, Figure, RiseCurve, Shown};
 use crate::app::state::memo;
 use crate::engine::plan::StepKind;
 use crate::results::day::WhichRise;
-use crate::text::{ErrorText, chart, day as day_text, format, tr};
+use crate::text::{ErrorText, chart, day as day_text, tr};
 
 /// When the dough is up.
 #[component]
@@ -141,8 +141,7 @@ fn BulkPicture() -> impl IntoView {
     });
     let current = memo(move || {
         let options = day.state.options.get();
-        let at = day.read(|results| format::temperature(results.bulk_place, options));
-        at.map(|at| tr!("It is {at} where the dough rises.", at = at))
+        day.read(|results| day_text::rise_begins(results, options))
     });
     view! {
         <p class="quiet">{current}</p>
