@@ -36,5 +36,6 @@ mod plan_loads;
 mod plan_usual;
 mod quantities;
 mod rise;
+mod run;
 mod syrup;
 mod tins;

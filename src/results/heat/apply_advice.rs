@@ -12,8 +12,8 @@ use crate::sheet::HeatSettings;
 /// [`HeatError::OffScale`] never.
 pub fn set_liquid_temperature(formula: &mut Formula, liquid: Temperature) -> Result<(), HeatError> {
     let liquid = tenth(liquid)?;
-    let is_liquid =
-        |line: &Line| !line.is_flour() && matches!(line.food.role(), Role::Water | Role::Liquid);
+    // As the mixer's load takes a liquid: by its role, whatever it counts as.
+    let is_liquid = |line: &Line| matches!(line.food.role(), Role::Water | Role::Liquid);
     put(formula, is_liquid, liquid);
     Ok(())
 }
