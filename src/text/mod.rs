@@ -3,6 +3,7 @@
 pub mod allergens;
 pub mod caution;
 pub mod chart;
+pub mod chocolate_rescue;
 pub mod class;
 pub mod compared;
 pub mod day;

@@ -4,7 +4,7 @@ use crate::engine::quantity::Money;
 use crate::engine::shopping::ShoppingItem;
 use crate::engine::working::Line;
 use crate::results::batch::shopping::ShoppingResults;
-use crate::text::{format, format_options::FormatOptions, name, tr};
+use crate::text::{allergens, format, format_options::FormatOptions, name, tr};
 
 /// A row of the list.
 #[derive(Clone, Debug, PartialEq)]
@@ -15,6 +15,8 @@ pub struct ShoppingRow {
     pub needed: String,
     /// What to buy: "2 packs of 1 kg, 800 g left over"; "from the tap".
     pub buy: String,
+    /// What its packet usually says of allergens; none for a single food.
+    pub packet: Option<String>,
     /// What the part that is used costs; empty where the price is not known.
     pub cost: String,
 }
@@ -120,6 +122,7 @@ fn row(item: &ShoppingItem, currency: &str, options: FormatOptions) -> ShoppingR
         name: name::food(&item.food),
         needed: format::mass(item.needed, options),
         buy,
+        packet: allergens::of_packet(&item.food),
         cost: item
             .used
             .map(|cost| format::money(cost, currency, options))
@@ -128,7 +131,7 @@ fn row(item: &ShoppingItem, currency: &str, options: FormatOptions) -> ShoppingR
 }
 
 fn text_of(row: &ShoppingRow) -> String {
-    if row.buy == row.needed {
+    let amount = if row.buy == row.needed {
         row.needed.clone()
     } else {
         tr!(
@@ -136,5 +139,9 @@ fn text_of(row: &ShoppingRow) -> String {
             first = row.needed,
             second = row.buy
         )
+    };
+    match &row.packet {
+        Some(packet) => format!("{amount}. {packet}"),
+        None => amount,
     }
 }

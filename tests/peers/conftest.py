@@ -30,20 +30,28 @@ def find_worksheet():
 
 @pytest.fixture(scope="session")
 def ask():
-    """A function that gives the results of documents, or of lines of text."""
+    """A function that gives the results of documents, or of lines of text or bytes."""
     program = find_worksheet()
 
     def answer(documents):
-        lines = [d if isinstance(d, str) else json.dumps(d) for d in documents]
+        lines = [as_bytes(document) for document in documents]
         ran = subprocess.run(
-            [program], input="\n".join(lines) + "\n", check=True,
-            stdout=subprocess.PIPE, text=True, encoding="utf-8",
+            [program], input=b"\n".join(lines) + b"\n", check=True, stdout=subprocess.PIPE,
         )
-        answers = [json.loads(line, parse_constant=refuse) for line in ran.stdout.splitlines()]
+        written = ran.stdout.decode("utf-8").splitlines()
+        answers = [json.loads(line, parse_constant=refuse) for line in written]
         assert len(answers) == len(documents)
         return answers
 
     return answer
+
+
+def as_bytes(document):
+    """A document as a line of bytes."""
+    if isinstance(document, bytes):
+        return document
+    text = document if isinstance(document, str) else json.dumps(document)
+    return text.encode("utf-8")
 
 
 def refuse(constant):

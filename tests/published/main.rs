@@ -30,6 +30,7 @@ mod nutrition;
 mod own_label;
 mod paste;
 mod printed;
+mod rescue;
 mod ripeness;
 mod rise;
 mod rise_of_doughs;

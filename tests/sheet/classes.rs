@@ -169,7 +169,7 @@ fn the_pantry_knows_the_foods_of_a_formula() {
     assert_eq!(known, [(flour, Mass::from_grams(200.0).unwrap())]);
     let found = allergens::of(formula, &pantry, LabelLaw::Eu);
     let possible: Vec<_> = found.possible().map(|row| row.allergen).collect();
-    assert_eq!(possible, [Allergen::Lupin]);
+    assert!(possible.contains(&Allergen::Lupin));
 }
 
 /// A formula that was kept before there were tins opens without one.

@@ -12,6 +12,7 @@
     reason = "generated sizes need not agree with the phone's"
 )]
 
+mod allergens;
 mod bench;
 #[path = "../properties/cases.rs"]
 mod cases;

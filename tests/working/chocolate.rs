@@ -3,10 +3,14 @@
 use std::num::NonZeroU32;
 
 use softcrumb::engine::chocolate::{
-    ChocolatePart, Consistency, FillAsked, Portioned, SolubilityTable, Syrup, SyrupModel, fill,
+    ChocolatePart, Consistency, FillAsked, Portioned, SolubilityTable, Syrup, SyrupLook,
+    SyrupModel, add_water, fill,
 };
 use softcrumb::engine::ingredients::{Composition, Listed};
 use softcrumb::engine::quantity::{Mass, Share, Temperature};
+
+use softcrumb::results::{batch, chocolate};
+use softcrumb::sheet::{Kitchen, examples};
 
 use crate::rule_evaluator::adds_up;
 
@@ -111,4 +115,22 @@ fn a_filling_adds_up_from_both_sides() {
         let stays = Share::from_percent(4.0).unwrap();
         adds_up(&fill(asked, pieces, grams(83.0), stays).unwrap().working());
     }
+}
+
+#[test]
+fn rescues_add_up_for_every_look() {
+    for (liquid, mass) in [(200, 3.0), (200, 31.0), (300, 40.0)] {
+        let syrup = syrup(1000, liquid, mass, 40.0, SolubilityTable::Antokolskaya);
+        for look in SyrupLook::ALL {
+            if let Some(add) = add_water(&syrup, look).unwrap() {
+                adds_up(&add.working());
+            }
+        }
+    }
+    let kitchen = Kitchen::default();
+    let (_, sheet) = examples().remove(0);
+    let made = batch::of(&sheet, kitchen.scales);
+    let found = chocolate::of(&sheet, &kitchen, &made);
+    let bath = chocolate::rescue(&sheet, &made, &found, SyrupLook::Lumpy).unwrap();
+    adds_up(&bath.working());
 }

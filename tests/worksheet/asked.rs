@@ -234,10 +234,17 @@ pub(crate) fn get<'t>(tree: &'t Json<'t>, wanted: &str) -> Option<&'t Json<'t>> 
     found.map(|(_, value)| value)
 }
 
-/// Every item of a list that may be left out.
+/// The most items that a list of a document may hold.
+pub(crate) const MOST: usize = 1000;
+
+/// Every item of a list that may be left out; no more than [`MOST`].
 pub(crate) fn each<T>(tree: &Json, key: &str, read: impl Fn(&Json) -> Read<T>) -> Read<Vec<T>> {
     let items = match get(tree, key) {
         None => return Ok(Vec::new()),
+        Some(Json::List(items)) if items.len() > MOST => {
+            let message = format!("{} items are more than {MOST}", items.len());
+            return Err(ErrorText::new(key, "TooMany", &message));
+        }
         Some(Json::List(items)) => items.iter().enumerate(),
         Some(_) => return Err(ErrorText::new(key, "WrongType", "expected a list")),
     };

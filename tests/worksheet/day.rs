@@ -11,7 +11,7 @@ use softcrumb::sheet::day::DaySettings;
 use softcrumb::sheet::{Kitchen, Moment, Sheet};
 use softcrumb::storage::{Json, Record};
 
-use crate::asked::{get, known, number, record};
+use crate::asked::{each, get, in_range, known, number, record};
 use crate::error::ErrorText;
 
 /// What is asked of a day.
@@ -71,29 +71,40 @@ const AROUND: f64 = 24.0 * 40.0;
 
 /// The zone of a list of `{"from_s", "ahead_min"}`, in rising order; UTC before and without it.
 fn zone(day: &Json, now: Instant) -> Result<Zone, ErrorText> {
-    let mut table: Vec<(f64, f64)> = Vec::new();
-    if let Some(offsets) = get(day, "offsets") {
-        let Json::List(items) = offsets else {
-            return Err(ErrorText::new("offsets", "WrongType", "expected a list"));
-        };
-        for (at, item) in items.iter().enumerate() {
-            let read = || {
-                known(item, &["from_s", "ahead_min"])?;
-                Ok((number(item, "from_s")?, number(item, "ahead_min")?))
-            };
-            table.push(read().map_err(|error: ErrorText| error.inside("offsets", at))?);
-        }
+    let table = each(day, "offsets", offset)?;
+    let falls = table.windows(2).position(|pair| match pair {
+        [one, next] => one.0 >= next.0,
+        _ => false,
+    });
+    if let Some(at) = falls {
+        let error = ErrorText::new("from_s", "OutOfOrder", "not later than the one before");
+        return Err(error.inside("offsets", at.saturating_add(1)));
     }
     let around = Minutes::from_hours(AROUND).unwrap_or(Minutes::ZERO);
     let offset = |at: Instant| {
-        let seconds = Moment::from_instant(at).milliseconds() / 1000.0;
-        let past = table.iter().rev().find(|(from, _)| *from <= seconds);
-        let ahead = past.map_or(0.0, |(_, ahead)| *ahead);
-        (-1080..=1080_i32)
-            .find(|minutes| f64::from(*minutes).total_cmp(&ahead).is_eq())
-            .map_or(0, i64::from)
+        let now = Moment::from_instant(at);
+        let past = table.iter().rev().find(|(from, _)| *from <= now);
+        past.map_or(0, |(_, ahead)| *ahead)
     };
     Ok(Zone::asked(now.earlier(around), now.later(around), offset))
+}
+
+/// The most minutes that a clock may be ahead of UTC or behind it: 18 hours.
+const MOST_AHEAD: i32 = 18 * 60;
+
+/// When an offset begins, and its whole minutes.
+fn offset(item: &Json) -> Result<(Moment, i64), ErrorText> {
+    known(item, &["from_s", "ahead_min"])?;
+    let from = Moment::from_milliseconds(number(item, "from_s")? * 1000.0);
+    let from = in_range("from_s", from)?;
+    let ahead = number(item, "ahead_min")?;
+    let minutes = (-MOST_AHEAD..=MOST_AHEAD)
+        .find(|minutes| f64::from(*minutes).total_cmp(&(ahead + 0.0)).is_eq())
+        .ok_or_else(|| {
+            let message = format!("-{MOST_AHEAD} to {MOST_AHEAD}, whole");
+            ErrorText::new("ahead_min", "OutOfRange", &message)
+        })?;
+    Ok((from, i64::from(minutes)))
 }
 
 /// Works out a day.

@@ -24,9 +24,12 @@ mod timing;
 
 use std::io::{self, BufRead, Write};
 use std::process::ExitCode;
+use std::str::Utf8Error;
 
 use asked::Asked;
+use error::ErrorText;
 use evaluation::Evaluation;
+use serde_json::Value;
 
 fn main() -> io::Result<ExitCode> {
     match std::env::args().nth(1).as_deref() {
@@ -52,17 +55,29 @@ fn main() -> io::Result<ExitCode> {
 
 fn answer_all() -> io::Result<()> {
     let mut out = io::BufWriter::new(io::stdout().lock());
-    for line in io::stdin().lock().lines() {
+    for line in io::stdin().lock().split(b'\n') {
         let line = line?;
-        if line.trim().is_empty() {
-            continue;
-        }
-        let answer = match Asked::read(&line) {
-            Ok(asked) => json::to_json(&asked, &Evaluation::of(&asked)),
-            Err(error) => error.to_json(),
+        let answer = match std::str::from_utf8(&line) {
+            Ok(line) if line.trim().is_empty() => continue,
+            Ok(line) => answer(line),
+            Err(error) => not_utf8(error).to_json(),
         };
         writeln!(out, "{answer}")?;
         out.flush()?;
     }
     Ok(())
+}
+
+/// The results of one document, or what is wrong with it.
+fn answer(line: &str) -> Value {
+    match Asked::read(line) {
+        Ok(asked) => json::to_json(&asked, &Evaluation::of(&asked)),
+        Err(error) => error.to_json(),
+    }
+}
+
+/// A line that is no text.
+fn not_utf8(error: Utf8Error) -> ErrorText {
+    let message = format!("not UTF-8 after byte {}", error.valid_up_to());
+    ErrorText::new("", "NotUtf8", &message)
 }

@@ -24,7 +24,10 @@ pub fn usual_filling(dough: Mass, name: String) -> Option<Part> {
 }
 
 /// A syrup of dark chocolate and water for so much dough, thin enough to drizzle when it is so
-/// warm; to be changed from there.
+/// warm, in whole grams; to be changed from there.
+///
+/// It has never less water than the handbook's rule asks for, see
+/// [`MinimumWater`](super::MinimumWater): with less it may seize.
 ///
 /// # Errors
 /// As [`Syrup::of`] and [`Syrup::liquid_for`].
@@ -43,7 +46,13 @@ pub fn usual_syrup(
     if let Some(wished) = Consistency::Drizzles.typical()
         && let Some(poured) = lines.last_mut()
     {
-        poured.mass = Division::ONE_GRAM.nearest(syrup.liquid_for(wished)?.liquid);
+        let to_drizzle = Division::ONE_GRAM.nearest(syrup.liquid_for(wished)?.liquid);
+        let least = syrup.liquid_by_rule().map_or(Mass::ZERO, up_to_grams);
+        poured.mass = if least > to_drizzle {
+            least
+        } else {
+            to_drizzle
+        };
     }
     Ok(Some(part(PartKind::Topping, name, lines)))
 }
@@ -60,6 +69,16 @@ fn part(kind: PartKind, name: String, lines: Vec<Line>) -> Part {
 
 fn food(number: u16) -> Option<Food> {
     Listed::numbered(number).ok().map(Food::Listed)
+}
+
+/// The least whole grams that are no less than a mass.
+fn up_to_grams(mass: Mass) -> Mass {
+    let nearest = Division::ONE_GRAM.nearest(mass);
+    if nearest < mass {
+        nearest + Division::ONE_GRAM.mass()
+    } else {
+        nearest
+    }
 }
 
 /// A part of the dough in whole grams, one at the least.

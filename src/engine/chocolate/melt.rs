@@ -46,9 +46,9 @@ pub struct Melted {
     pub mixed: Mixed,
     /// Where they settle.
     pub temperature: Temperature,
-    /// How much of the fat was solid before.
+    /// How much of all fat was solid before.
     pub solid_before: Share,
-    /// How much of the fat stays solid.
+    /// How much of all fat stays solid.
     pub unmelted: Share,
     /// What is to be seen of it.
     pub lumps: Lumps,
@@ -61,7 +61,7 @@ pub struct Melted {
     pub(super) reading: TableReading,
 }
 
-/// What melts a gram of cocoa butter.
+/// What melts all that is solid at 20 °C in a gram of cocoa butter.
 ///
 /// Source: Beckett (ed.), *Industrial Chocolate Manufacture and Use*, 4th ed. 2009, p. 668 (after
 /// Chevalley 1970): cocoa butter 157, dark chocolate 46, milk chocolate 44 J/g.
@@ -78,25 +78,29 @@ pub(super) const HOT: f64 = 40.0;
 /// Source: Wille and Lutton, *J. Am. Oil Chem. Soc.* 43, 1966.
 pub const MELTED: Temperature = Temperature::known(33.8);
 
-/// Solid share of cocoa butter against °C, of what is solid at 20 °C.
+/// Solid share of all fat at 20 °C: the whole that [`LATENT_HEAT`] melts, and a hundred per cent
+/// there only. Source: as for [`SOLID`].
+pub(super) const SOLID_AT_20: f64 = 0.760;
+
+/// Solid share of all fat against °C.
 ///
 /// Source: Chaiseri and Dimick, *J. Am. Oil Chem. Soc.* 66, 1989, West African cocoa butter: 76.0 %
 /// solid at 20, 69.6 at 25, 45.0 at 30, 1.1 at 35 °C (from memory); the 1.1 % is taken to be
 /// reached where form V has melted, 33.8, and nothing is left where form VI has, 36.3 °C (Wille and
 /// Lutton 1966). Milk fat softens chocolate further and is left out.
 const SOLID: [(f64, f64); 5] = [
-    (20.0, 1.0),
-    (25.0, 69.6 / 76.0),
-    (30.0, 45.0 / 76.0),
-    (33.8, 1.1 / 76.0),
+    (20.0, SOLID_AT_20),
+    (25.0, 0.696),
+    (30.0, 0.450),
+    (33.8, 0.011),
     (36.3, 0.0),
 ];
 
-/// Up to this much of the fat still solid there are no lumps to be seen; up to the next, a few.
+/// Up to this much of all fat still solid there are no lumps to be seen; up to the next, a few.
 const NO_LUMPS: f64 = 0.02;
 const FEW_LUMPS: f64 = 0.15;
 
-/// How much of cocoa butter is solid, of what is solid at 20 °C.
+/// How much of cocoa butter is solid, of all of it.
 ///
 /// # Errors
 /// [`HeatError::OffScale`] never.
@@ -111,7 +115,7 @@ fn solid(celsius: f64) -> TableReading {
 /// Where chocolate and hot liquid settle, and how much of the chocolate stays in lumps.
 ///
 /// Liquid and bowl give what the chocolate takes: 1590 J/(kg·K) up to 40 °C, 1670 above, and
-/// 157 J for each gram of its fat that melts. Heat lost to the air is left out, so the truth is
+/// 157 J for each gram of its fat that melts from what is solid at 20 °C to nothing. Heat lost to the air is left out, so the truth is
 /// rather a little cooler.
 ///
 /// # Errors
@@ -168,7 +172,7 @@ impl Melting {
 
 fn melting_heat(chocolate: Mass, fat: Share, from: f64, to: f64) -> f64 {
     let fat = LATENT_HEAT.joules_per_gram() * chocolate.component(fat).grams();
-    fat * (solid(from).value - solid(to).value)
+    fat * (solid(from).value - solid(to).value) / SOLID_AT_20
 }
 
 fn more_above_hot(chocolate: Mass, from: f64, to: f64) -> f64 {

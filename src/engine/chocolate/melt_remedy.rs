@@ -27,7 +27,7 @@ pub enum MeltRemedy {
         /// How much more.
         liquid: Mass,
     },
-    /// `DoughHeight` the bowl in a water bath. Steam must not get in, and the chocolate not above 50 °C.
+    /// Set the bowl in a water bath. Steam must not get in, and the chocolate not above 50 °C.
     WaterBath {
         /// How warm the bath is.
         at: Temperature,
@@ -42,7 +42,7 @@ pub enum MeltRemedy {
 }
 
 /// The water bath offered, °C: warm, and below where chocolate suffers.
-const BATH: Temperature = Temperature::known(50.0);
+pub(super) const BATH: Temperature = Temperature::known(50.0);
 /// The warmest that a bowl is made.
 const BOWL_AT_MOST: Temperature = Temperature::known(60.0);
 /// How long a liquid poured on chocolate stays much hotter than it, min. Common practice: let it
@@ -126,12 +126,14 @@ fn body(shape: Shape, half: f64, mass: Mass, specific_heat: f64) -> Result<Body,
         mass,
         specific_heat: SpecificHeat::from_joules_per_kilogram_kelvin(specific_heat)?,
         conductivity: Conductivity::from_watts_per_metre_kelvin(0.26)?,
-        density: Density::from_kilograms_per_cubic_metre(1250.0)?,
+        density: Density::from_kilograms_per_cubic_metre(DENSITY)?,
     })
 }
 
+/// Density of chocolate, kg/m³. Source: 1200 to 1300, Beckett.
+pub(super) const DENSITY: f64 = 1250.0;
 /// Depth of chocolate over the warm wall of a bowl, m.
-const DEPTH: f64 = 0.02;
+pub(super) const DEPTH: f64 = 0.02;
 
 fn water_bath(
     melting: &Melting,
@@ -145,6 +147,16 @@ fn water_bath(
     }
     // A mix that has nearly settled at the goal takes much heat for little warming.
     let specific = (lacking / (mass.grams() / 1000.0) / rise).clamp(500.0, 10_000.0);
+    let reached = warming_in_bath(mass, melted.temperature, specific)?;
+    Ok(reached.map(|minutes| MeltRemedy::WaterBath { at: BATH, minutes }))
+}
+
+/// The time in the bath until chocolate is melted, unstirred; `None` where it takes over two hours.
+pub(super) fn warming_in_bath(
+    mass: Mass,
+    from: Temperature,
+    specific: f64,
+) -> Result<Option<Minutes>, HeatError> {
     let body = body(Shape::Slab, DEPTH, mass, specific)?;
     let stay = Exposure {
         minutes: Minutes::from_minutes(120.0)?,
@@ -153,9 +165,8 @@ fn water_bath(
             coefficient: Air::WATER_BATH,
         },
     };
-    let curve = follow(&body, melted.temperature, &[stay])?;
-    let reached = curve.reaches(MELTED, Probe::Mean, Minutes::ZERO);
-    Ok(reached.map(|minutes| MeltRemedy::WaterBath { at: BATH, minutes }))
+    let curve = follow(&body, from, &[stay])?;
+    Ok(curve.reaches(MELTED, Probe::Mean, Minutes::ZERO))
 }
 
 /// How finely it must be chopped to melt while the liquid is still hot; `None` where it is.

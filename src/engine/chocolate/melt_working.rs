@@ -1,6 +1,6 @@
 //! How the temperature and the lumps of melted chocolate came about.
 
-use super::melt::{HOT, HOT_MORE, LATENT_HEAT, Melted};
+use super::melt::{HOT, HOT_MORE, LATENT_HEAT, Melted, SOLID_AT_20};
 use crate::engine::working::{Line, given};
 
 const BECKETT: &str =
@@ -19,7 +19,7 @@ impl Melted {
             SOLID_FAT,
         )];
         lines.push(Line {
-            rule: "l × m × f × (s − S) + h × m / 1000 × (max(T − H, 0) − max(Z − H, 0))".into(),
+            rule: "l × m × f × (s − S) / W + h × m / 1000 × (max(T − H, 0) − max(Z − H, 0))".into(),
             with: vec![
                 given(
                     "l",
@@ -31,6 +31,7 @@ impl Melted {
                 given("f", "fat in it", self.fat.fraction(), ""),
                 given("s", "fat solid before", self.solid_before.fraction(), ""),
                 given("S", "fat still solid", self.unmelted.fraction(), ""),
+                given("W", "fat solid at 20 °C", SOLID_AT_20, ""),
                 given("h", "more specific heat when hot", HOT_MORE, "J/(kg·K)"),
                 settled,
                 given("Z", "chocolate before", self.chocolate_at.celsius(), "°C"),

@@ -15,6 +15,7 @@ mod melt;
 mod melt_remedy;
 mod melt_working;
 mod minimum_water;
+mod rescue;
 mod room_working;
 mod solubility;
 mod solve_for;
@@ -39,6 +40,7 @@ pub use melt::{
 };
 pub use melt_remedy::{MeltRemedy, melt_remedies};
 pub use minimum_water::MinimumWater;
+pub use rescue::{AddWater, BathTime, SyrupLook, add_water, bath_time};
 pub use solubility::SolubilityTable;
 pub use solve_for::{first_of, set_filling, set_liquid};
 pub use suspension::SyrupModel;

@@ -5,7 +5,7 @@
 //! printed.
 
 use super::table::{Ciqual, Sr28, Starch};
-use super::{Allergen, Ingredient, Role};
+use super::{Allergen, Ingredient, Role, packet};
 
 #[rustfmt::skip] // one food is a short paragraph, not a column
 pub(super) const ROWS: &[Ingredient] = &[
@@ -34,16 +34,16 @@ pub(super) const ROWS: &[Ingredient] = &[
         .sr28(4617, Sr28 {
             water: 16.52, protein: 0.16, fat: 80.71, saturates: 15.189, carbohydrate: 0.7,
             ash: 1.92, sodium_mg: 2.0, ..Sr28::EMPTY
-        }),
+        }).packet(&packet::MARGARINE),
     Ingredient::new(511, "Margarine, salted", "80 % fat, block", Role::Fat)
         .sr28(4610, Sr28 {
             water: 16.52, protein: 0.16, fat: 80.71, saturates: 15.189, carbohydrate: 0.7,
             ash: 1.92, sodium_mg: 751.0, ..Sr28::EMPTY
-        }),
+        }).packet(&packet::MARGARINE),
     Ingredient::new(512, "Vegetable shortening", "", Role::Fat)
         .sr28(4615, Sr28 {
             fat: 99.97, saturates: 24.98, ash: 0.03, sodium_mg: 4.0, ..Sr28::EMPTY
-        }),
+        }).packet(&packet::SHORTENING),
     Ingredient::new(513, "Lard", "", Role::Fat)
         .sr28(4002, Sr28 {
             fat: 100.0, saturates: 39.2, ..Sr28::EMPTY

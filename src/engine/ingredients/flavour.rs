@@ -1,7 +1,7 @@
 //! Spices, flavourings and drinks.
 
 use super::table::{Sr28, Starch};
-use super::{Constituent, Ingredient, Role};
+use super::{Constituent, Ingredient, Role, packet};
 
 #[rustfmt::skip] // one food is a short paragraph, not a column
 pub(super) const ROWS: &[Ingredient] = &[
@@ -20,7 +20,7 @@ pub(super) const ROWS: &[Ingredient] = &[
         .sr28(2050, Sr28 {
             water: 52.58, protein: 0.06, fat: 0.06, saturates: 0.01, carbohydrate: 12.65,
             sugars: 12.65, ash: 0.26, sodium_mg: 9.0, alcohol: 34.4, ..Sr28::EMPTY
-        }),
+        }).packet(&packet::MADE_UP),
     Ingredient::new(1311, "Coffee", "brewed", Role::Liquid)
         .sr28(14209, Sr28 {
             water: 99.39, protein: 0.12, fat: 0.02, saturates: 0.002, ash: 0.35, sodium_mg: 2.0,

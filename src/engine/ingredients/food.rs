@@ -1,6 +1,6 @@
 //! Food: an ingredient of the larder, or one of the user's own.
 
-use super::{Allergen, Composition, Constituent, Listed, OwnFood, Role, Source};
+use super::{Allergen, Composition, Constituent, Listed, OwnFood, Presence, Role, Source};
 
 /// What a line of a formula holds.
 #[derive(Clone, Debug, PartialEq)]
@@ -45,6 +45,38 @@ impl Food {
         match self {
             Self::Listed(listed) => listed.row().allergens,
             Self::Own(own) => &own.allergens,
+        }
+    }
+
+    /// How sure it is that the food holds an allergen; none where a single food does not.
+    ///
+    /// An own food holds what the user marked. Without a mark nothing is known of it.
+    #[must_use]
+    pub fn presence(&self, allergen: Allergen) -> Option<Presence> {
+        if self.allergens().contains(&allergen) {
+            return Some(Presence::Contains);
+        }
+        match self {
+            Self::Listed(listed) => {
+                let packet = listed.row().packet?;
+                Some(if packet.usual.contains(&allergen) {
+                    Presence::Usual
+                } else if packet.possible.contains(&allergen) {
+                    Presence::Possible
+                } else {
+                    Presence::NotKnown
+                })
+            }
+            Self::Own(own) => own.allergens.is_empty().then_some(Presence::NotKnown),
+        }
+    }
+
+    /// Whether only its packet tells all of its allergens.
+    #[must_use]
+    pub fn packet_decides(&self) -> bool {
+        match self {
+            Self::Listed(listed) => listed.row().packet.is_some(),
+            Self::Own(own) => own.allergens.is_empty(),
         }
     }
 

@@ -1,7 +1,7 @@
 //! Fruit, juices and vegetable purées.
 
 use super::table::{Sr28, Starch};
-use super::{Allergen, Constituent, Ingredient, Role};
+use super::{Allergen, Constituent, Ingredient, Role, packet};
 
 #[rustfmt::skip] // one food is a short paragraph, not a column
 pub(super) const ROWS: &[Ingredient] = &[
@@ -10,7 +10,7 @@ pub(super) const ROWS: &[Ingredient] = &[
             water: 15.43, protein: 3.07, fat: 0.46, saturates: 0.058, carbohydrate: 79.18,
             sugars: 59.19, fibre: 3.7, ash: 1.85, sodium_mg: 11.0, starch: Starch::Printed(2.7),
             ..Sr28::EMPTY
-        }),
+        }).packet(&packet::SULPHITED),
     Ingredient::new(1201, "Dried apricots", "sulphured", Role::Inclusion)
         .sr28(9032, Sr28 {
             water: 30.89, protein: 3.39, fat: 0.51, saturates: 0.017, carbohydrate: 62.64,
@@ -21,7 +21,7 @@ pub(super) const ROWS: &[Ingredient] = &[
         .sr28(9079, Sr28 {
             water: 15.79, protein: 0.17, fat: 1.09, saturates: 0.088, carbohydrate: 82.8,
             sugars: 72.56, fibre: 5.3, ash: 0.15, sodium_mg: 5.0, ..Sr28::EMPTY
-        }),
+        }).packet(&packet::SULPHITED),
     Ingredient::new(1210, "Orange juice", "fresh", Role::Liquid)
         .sr28(9206, Sr28 {
             water: 88.3, protein: 0.7, fat: 0.2, saturates: 0.024, carbohydrate: 10.4, sugars: 8.4,
@@ -49,7 +49,7 @@ pub(super) const ROWS: &[Ingredient] = &[
             water: 89.97, protein: 1.1, fat: 0.28, saturates: 0.146, carbohydrate: 8.09,
             sugars: 3.3, fibre: 2.9, ash: 0.56, sodium_mg: 5.0, starch: Starch::Remainder,
             ..Sr28::EMPTY
-        }),
+        }).packet(&packet::MADE_UP),
     Ingredient::new(1222, "Sweet potato", "baked in its skin, flesh", Role::Inclusion)
         .sr28(11508, Sr28 {
             water: 75.78, protein: 2.01, fat: 0.15, saturates: 0.052, carbohydrate: 20.71,

@@ -2,7 +2,7 @@
 
 use super::printed::Printed;
 use super::table::{Ciqual, Sr28, Starch};
-use super::{Allergen, Composition, Constituent, Role, Source};
+use super::{Allergen, Composition, Constituent, Packet, Role, Source};
 
 /// One row of the larder.
 #[derive(Debug, PartialEq)]
@@ -25,10 +25,10 @@ pub struct Ingredient {
     ///
     /// Where the food's name gives a range it is the middle of it.
     pub cocoa_percent: f64,
-    /// What must be named: what the food is, or is made from, by its name in the table. What a
-    /// maker may have added (lecithin, milk powder) or a packet may contain traces of is for
-    /// the user to mark.
+    /// What must be named: what the food is, or is made from, by its name in the table.
     pub allergens: &'static [Allergen],
+    /// What the packets of a made-up food say beyond that; none for a single food.
+    pub packet: Option<&'static Packet>,
     /// Where the composition was read.
     pub source: Source,
 }
@@ -51,6 +51,7 @@ impl Ingredient {
             silent: &[],
             cocoa_percent: 0.0,
             allergens: &[],
+            packet: None,
             source: Source::Label,
         }
     }
@@ -74,6 +75,12 @@ impl Ingredient {
     /// What must be named.
     pub(super) const fn allergens(mut self, allergens: &'static [Allergen]) -> Self {
         self.allergens = allergens;
+        self
+    }
+
+    /// What the packets of a made-up food say.
+    pub(super) const fn packet(mut self, packet: &'static Packet) -> Self {
+        self.packet = Some(packet);
         self
     }
 

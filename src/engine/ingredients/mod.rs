@@ -2,7 +2,7 @@
 //!
 //! To add an ingredient: give it a free number in its family's hundred, in the order of the
 //! numbers; copy its line from one of the two tables, figure by figure; name what the table
-//! leaves blank with `silent`, and what the food is or is made from with `allergens`. The checks
+//! leaves blank with `silent`, what the food is or is made from with `allergens`, and what its makers add with `packet`. The checks
 //! in `tests/published/` hold every figure against the table, those in `tests/larder/` hold that
 //! no number ever changes its meaning.
 
@@ -16,6 +16,7 @@ mod label;
 mod label_error;
 mod listed;
 mod own;
+mod packet;
 mod printed;
 mod role;
 mod source;
@@ -45,5 +46,6 @@ pub use label::{Label, LabelLine};
 pub use label_error::LabelError;
 pub use listed::{Listed, UnknownIngredient};
 pub use own::OwnFood;
+pub use packet::{Packet, Presence};
 pub use role::Role;
 pub use source::Source;

@@ -3,7 +3,7 @@
 //! Coconut is not among the allergens European law names.
 
 use super::table::{Sr28, Starch};
-use super::{Allergen, Ingredient, Role};
+use super::{Allergen, Ingredient, Role, packet};
 
 #[rustfmt::skip] // one food is a short paragraph, not a column
 pub(super) const ROWS: &[Ingredient] = &[
@@ -51,11 +51,11 @@ pub(super) const ROWS: &[Ingredient] = &[
         .sr28(12108, Sr28 {
             water: 3.0, protein: 6.88, fat: 64.53, saturates: 57.218, carbohydrate: 23.65,
             sugars: 7.35, fibre: 16.3, ash: 1.94, sodium_mg: 37.0, ..Sr28::EMPTY
-        }),
+        }).packet(&packet::SULPHITED),
     Ingredient::new(1120, "Peanut butter", "smooth, salted", Role::Inclusion)
         .sr28(16098, Sr28 {
             water: 1.23, protein: 22.21, fat: 51.36, saturates: 10.325, carbohydrate: 22.31,
             sugars: 10.49, fibre: 5.0, ash: 2.89, sodium_mg: 426.0, starch: Starch::Printed(3.56),
             ..Sr28::EMPTY
-        }).allergens(&[Allergen::Peanuts]),
+        }).allergens(&[Allergen::Peanuts]).packet(&packet::MADE_UP),
 ];

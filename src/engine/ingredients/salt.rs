@@ -3,7 +3,7 @@
 //! Raising powders are weighed like spices and are no part of the salt percentage.
 
 use super::table::{Ciqual, Sr28, Starch};
-use super::{Ingredient, Role};
+use super::{Ingredient, Role, packet};
 
 #[rustfmt::skip] // one food is a short paragraph, not a column
 pub(super) const ROWS: &[Ingredient] = &[
@@ -23,5 +23,5 @@ pub(super) const ROWS: &[Ingredient] = &[
         .sr28(18369, Sr28 {
             water: 5.0, carbohydrate: 27.7, fibre: 0.2, ash: 67.3, sodium_mg: 10600.0,
             starch: Starch::Remainder, ..Sr28::EMPTY
-        }),
+        }).packet(&packet::WITH_STARCH),
 ];

@@ -13,7 +13,7 @@ mod law;
 mod nutrients;
 mod working;
 
-pub use allergens::{AllergenRow, AllergenSource, FoodMark, Marks, allergens};
+pub use allergens::{AllergenRow, AllergenSource, FoodMark, Marks, allergens, unread_packets};
 pub use declare::declare;
 pub use declared::{Declared, DeclaredEnergy, DeclaredLine};
 pub use eaten::{Nutrition, nutrition};

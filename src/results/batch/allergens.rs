@@ -1,8 +1,8 @@
 //! Allergens: what is in the bread, what may be, and what says so.
 
-use crate::engine::formula::Formula;
-use crate::engine::ingredients::{Allergen, Food};
-use crate::engine::nutrition::{AllergenRow, FoodMark, LabelLaw, Marks, allergens};
+use crate::engine::formula::{Formula, LineAt};
+use crate::engine::ingredients::{Allergen, Food, Presence};
+use crate::engine::nutrition::{AllergenRow, FoodMark, LabelLaw, Marks, allergens, unread_packets};
 use crate::sheet::Pantry;
 
 /// The allergens of a formula that a law wants named, in its order.
@@ -10,6 +10,9 @@ use crate::sheet::Pantry;
 pub struct AllergenResults {
     /// Every allergen that is in the bread or may be.
     pub rows: Vec<AllergenRow>,
+    /// Made-up ingredients, each once, whose packets the user has not read: what else they hold is
+    /// not known.
+    pub unread: Vec<LineAt>,
 }
 
 /// The allergens of a formula by its ingredients, by what packets say, and by the kitchen.
@@ -24,12 +27,15 @@ pub struct AllergenResults {
 /// let found = allergens::of(&sheet.formula, &Pantry::default(), LabelLaw::Eu);
 ///
 /// assert!(found.contained().any(|row| row.allergen == Allergen::Wheat));
-/// assert_eq!(found.possible().count(), 0);
+/// // The packet of the chocolate decides on soya: it is not silently left out.
+/// assert!(found.possible().any(|row| row.allergen == Allergen::Soybeans));
 /// ```
 #[must_use]
 pub fn of(formula: &Formula, pantry: &Pantry, law: LabelLaw) -> AllergenResults {
+    let marks = marks(formula, pantry);
     AllergenResults {
-        rows: allergens(formula, &marks(formula, pantry), law),
+        rows: allergens(formula, &marks, law),
+        unread: unread_packets(formula, &marks),
     }
 }
 
@@ -63,7 +69,22 @@ impl AllergenResults {
         self.rows.iter().filter(|row| row.contained())
     }
 
-    /// The allergens that may be in the bread.
+    /// How sure it is that an allergen is in the bread; none where every ingredient is known not to
+    /// hold it.
+    #[must_use]
+    pub fn presence(&self, allergen: Allergen) -> Option<Presence> {
+        let row = self.rows.iter().find(|row| row.allergen == allergen);
+        let unknown = (!self.unread.is_empty()).then_some(Presence::NotKnown);
+        row.map(AllergenRow::presence).or(unknown)
+    }
+
+    /// The allergens that are usually in the bread, by packets that are still to be read.
+    pub fn usual(&self) -> impl Iterator<Item = &AllergenRow> {
+        let usual = |row: &&AllergenRow| row.presence() == Presence::Usual;
+        self.rows.iter().filter(usual)
+    }
+
+    /// The allergens that may be in the bread, the usual ones included.
     pub fn possible(&self) -> impl Iterator<Item = &AllergenRow> {
         self.rows.iter().filter(|row| !row.contained())
     }

@@ -2,6 +2,7 @@
 
 mod change;
 mod chocolate_results;
+mod rescue;
 mod usual_part;
 
 pub use change::{FillingTarget, SetError};
@@ -9,4 +10,5 @@ pub use chocolate_results::{
     ChocolateResults, FillingResults, MeltResults, MeltTemperatures, SyrupResults, filling,
     melt_temperatures, melted, of, syrup, syrup_at,
 };
+pub use rescue::{Rescue, rescue};
 pub use usual_part::usual_part;

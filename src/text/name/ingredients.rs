@@ -81,6 +81,15 @@ pub fn allergen(allergen: Allergen) -> &'static str {
     }
 }
 
+/// What an allergen is called inside a sentence.
+#[must_use]
+pub fn allergen_in_list(one: Allergen) -> String {
+    allergen(one)
+        .to_lowercase()
+        .replace("brazil", "Brazil")
+        .replace("brasil", "Brasil")
+}
+
 /// The allergens of a formula as a sentence, each once, in the order of the law.
 #[must_use]
 pub fn allergen_list<'a>(found: impl IntoIterator<Item = &'a Allergen>) -> String {
@@ -88,12 +97,7 @@ pub fn allergen_list<'a>(found: impl IntoIterator<Item = &'a Allergen>) -> Strin
     let names: Vec<String> = Allergen::ALL
         .iter()
         .filter(|allergen| found.contains(allergen))
-        .map(|one| {
-            allergen(*one)
-                .to_lowercase()
-                .replace("brazil", "Brazil")
-                .replace("brasil", "Brasil")
-        })
+        .map(|one| allergen_in_list(*one))
         .collect();
     match names.split_last() {
         None => {

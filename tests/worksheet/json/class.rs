@@ -118,12 +118,19 @@ pub(super) fn allergens(asked: &Asked) -> Value {
         let row = |row: &AllergenRow| {
             json!({
                 "allergen": snake(&row.allergen), "contained": row.contained(),
+                "presence": snake(&row.presence()),
                 "told_by": row.sources.iter().map(snake).collect::<Vec<_>>(),
             })
         };
         found.rows.iter().map(row).collect::<Vec<_>>()
     };
-    json!({ "eu": of(LabelLaw::Eu), "us": of(LabelLaw::Us) })
+    let found = allergens::of(formula, &asked.class.pantry, LabelLaw::Eu);
+    let unread = found.unread.iter();
+    let unread = unread.filter_map(|at| formula.line(*at).map(|line| line.food.name().to_owned()));
+    json!({
+        "eu": of(LabelLaw::Eu), "us": of(LabelLaw::Us),
+        "unread_packets": unread.collect::<Vec<_>>(),
+    })
 }
 
 pub(super) fn shopping(asked: &Asked, evaluation: &Evaluation) -> Value {

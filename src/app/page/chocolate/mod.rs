@@ -10,6 +10,7 @@ mod key_figures;
 mod melt_card;
 mod melt_fields;
 mod place;
+mod rescue_card;
 mod results;
 mod syrup_boxes;
 mod syrup_card;

@@ -9,6 +9,7 @@ use super::doubts::Doubts;
 use super::fill_card::FillCard;
 use super::keeping_card::KeepingCard;
 use super::melt_card::MeltCard;
+use super::rescue_card::RescueCard;
 use super::syrup_card::SyrupCard;
 use super::weigh_card::WeighCard;
 use crate::app::page::HEADING;
@@ -45,6 +46,7 @@ pub fn ChocolatePlace() -> impl IntoView {
             </Show>
             <Show when=move || has_syrup.get()>
                 <MeltCard />
+                <RescueCard />
                 <KeepingCard />
             </Show>
             <AdviceCard title=tr!("Hot chocolate and steam") advice=hot />

@@ -39,6 +39,7 @@ pub fn AllergenCard() -> impl IntoView {
             <div class="body">
                 <p class="follows"><b>{move || view.with(|view| view.says.clone())}</b></p>
                 {move || lines(view.with(|view| view.contains.clone()))}
+                {move || lines(view.with(|view| view.usual.clone()))}
                 {move || lines(view.with(|view| view.may_contain.clone()))}
                 <p class="quiet">{move || view.with(|view| view.note)} " " {text(LOCAL_RULES)}</p>
                 <Marked id="kitchen-allergen" label=tr!("May come from your kitchen") selected=Signal::derive(move || workspace.pantry.with(|pantry| pantry.kitchen.clone()))

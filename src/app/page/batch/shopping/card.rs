@@ -103,7 +103,7 @@ fn row(row: ShoppingRow) -> impl IntoView {
         <li>
             <label class="tick">
                 <input type="checkbox" />
-                <span><b>{row.name}</b> " " {row.needed} <br /> <span class="quiet">{row.buy}</span></span>
+                <span><b>{row.name}</b> " " {row.needed} <br /> <span class="quiet">{row.buy}</span>{row.packet.map(|says| view! { <br /> <span class="quiet">{says}</span> })}</span>
                 <span class="cost">{row.cost}</span>
             </label>
         </li>
