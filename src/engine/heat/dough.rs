@@ -118,7 +118,13 @@ impl Dough {
     /// # Errors
     /// Those of [`RoomExchange::of`].
     pub(super) fn mixing(&self) -> Result<MixingLine, HeatError> {
-        Ok(RoomExchange::of(self)?.over(self.friction, self.minutes))
+        Ok(self.exchange()?.over(self.friction, self.minutes))
+    }
+
+    fn exchange(&self) -> Result<RoomExchange, HeatError> {
+        let foods = self.items.iter().map(|item| &item.component);
+        let bowl = self.vessel.as_ref().map(Vessel::component);
+        RoomExchange::of(foods, bowl.as_ref(), self.room)
     }
 
     /// Itself with some of its items changed.
@@ -141,7 +147,7 @@ impl Dough {
 /// Those of [`mix`].
 pub fn dough_temperature(dough: &Dough) -> Result<DoughTemperature, HeatError> {
     let mixed = mix(&dough.components(), HEAT_OF_HYDRATION * dough.dry_flour)?;
-    let exchange = RoomExchange::of(dough)?;
+    let exchange = dough.exchange()?;
     let line = exchange.over(dough.friction, dough.minutes);
     let temperature = Temperature::from_celsius(line.after(mixed.temperature.celsius()))?;
     let either_side = either_side(dough.friction_spread, line);

@@ -4,56 +4,12 @@ use super::body::Air;
 use super::conduction::{Curve, Exposure, Probe, follow};
 use super::development::Development;
 use super::dough::{Dough, DoughItem, LiquidUse, comes_off};
+use super::dough_step::DoughStep;
 use super::error::HeatError;
 use super::ice_share::ice_for;
 use super::surroundings::Surroundings;
 use crate::engine::numerics::try_first_true;
 use crate::engine::quantity::{Mass, Minutes, Temperature};
-
-/// One thing that could be done.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub enum DoughStep {
-    /// Let the cold pastes and preferments stand in the room first.
-    StandOut {
-        /// How long.
-        minutes: Minutes,
-    },
-    /// Mix longer.
-    MixLonger {
-        /// How much longer.
-        minutes: Minutes,
-    },
-    /// Mix shorter.
-    MixShorter {
-        /// How much shorter.
-        minutes: Minutes,
-    },
-    /// Warm the bowl beforehand.
-    WarmBowl {
-        /// To what.
-        to: Temperature,
-    },
-    /// Warm the flour beforehand.
-    WarmFlour {
-        /// To what.
-        to: Temperature,
-    },
-    /// Put ice in for some of the water.
-    Ice {
-        /// How much.
-        ice: Mass,
-    },
-    /// Chill the flour beforehand.
-    ChillFlour {
-        /// To what.
-        to: Temperature,
-    },
-    /// Chill the bowl beforehand.
-    ChillBowl {
-        /// To what.
-        to: Temperature,
-    },
-}
 
 /// One thing that could be done, with the dough it makes when the liquid is at its best.
 #[derive(Clone, Copy, Debug, PartialEq)]

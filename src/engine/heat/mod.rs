@@ -19,6 +19,7 @@ mod core_target;
 mod development;
 mod dough;
 mod dough_remedy;
+mod dough_step;
 mod error;
 mod evaporation;
 mod factor_method;
@@ -62,7 +63,8 @@ pub use development::Development;
 pub use dough::{
     Dough, DoughItem, DoughTemperature, HEAT_OF_HYDRATION, LiquidUse, dough_temperature,
 };
-pub use dough_remedy::{DoughRemedy, DoughStep, dough_remedies};
+pub use dough_remedy::{DoughRemedy, dough_remedies};
+pub use dough_step::DoughStep;
 pub use error::HeatError;
 pub use evaporation::{OpenAir, evaporated};
 pub use factor_method::{FactorMethod, PrintedFactor, factor_method};

@@ -1,10 +1,8 @@
 //! Room exchange: the heat that passes between a dough and the room while it is mixed.
 
 use super::body::Air;
-use super::dough::Dough;
 use super::error::HeatError;
 use super::heat_part::{HeatPart, ThermalMaterial};
-use super::material::Vessel;
 use super::matter::Matter;
 use crate::engine::quantity::{
     HeatCapacity, Minutes, SurfaceCoefficient, Temperature, Volume, WarmingRate,
@@ -54,23 +52,25 @@ impl RoomExchange {
     /// as [`Air::STILL`].
     pub const COEFFICIENT: SurfaceCoefficient = Air::STILL;
 
-    /// The exchange of a dough: `k = U·A / C`, with A the surface of a ball of its volume.
+    /// The exchange of foods that are mixed in a bowl: `k = U·A / C`, with A the surface of a ball of its volume.
     ///
     /// # Errors
     /// [`HeatError::EmptyBowl`] when nothing weighs anything; [`HeatError::OffScale`] for a volume
     /// of more than [`Volume::RANGE`].
-    pub(super) fn of(dough: &Dough) -> Result<Self, HeatError> {
-        let parts = dough.items.iter().map(|item| &item.component);
-        let volume: f64 = parts.clone().map(cubic_metres).sum();
-        let bowl = dough.vessel.as_ref().map(Vessel::component);
-        let capacity: f64 = parts.chain(&bowl).map(joules_per_kelvin).sum();
+    pub(super) fn of<'p>(
+        foods: impl Iterator<Item = &'p HeatPart> + Clone,
+        bowl: Option<&'p HeatPart>,
+        room: Temperature,
+    ) -> Result<Self, HeatError> {
+        let volume: f64 = foods.clone().map(cubic_metres).sum();
+        let capacity: f64 = foods.chain(bowl).map(joules_per_kelvin).sum();
         if capacity <= 0.0 {
             return Err(HeatError::EmptyBowl);
         }
         let surface = libm::cbrt(36.0 * std::f64::consts::PI * volume * volume);
         let coefficient = Self::COEFFICIENT.watts_per_square_metre_kelvin();
         Ok(Self {
-            room: dough.room,
+            room,
             volume: Volume::from_cubic_centimetres(1e6 * volume)?,
             capacity: HeatCapacity::from_joules_per_kelvin(capacity),
             coefficient: Self::COEFFICIENT,
