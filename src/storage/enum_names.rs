@@ -3,7 +3,7 @@
 //! Links store a choice by its index in these tables, so a new one is added at the end.
 
 use crate::engine::formula::{Bread, PartKind};
-use crate::engine::heat::{HeatFrom, Material, RuleSet, Shape};
+use crate::engine::heat::{HeatFrom, Material, PrintedFactor, RuleSet, Shape};
 use crate::engine::ingredients::{Allergen, Role};
 use crate::engine::plan::StepKind;
 
@@ -73,6 +73,13 @@ pub(super) const MATERIALS: &[(Material, &str)] = &[
     (Material::Ceramic, "ceramic"),
     (Material::Plastic, "plastic"),
     (Material::Wood, "wood"),
+];
+
+pub(super) const PRINTED_FACTORS: &[(PrintedFactor, &str)] = &[
+    (PrintedFactor::Hand, "hand"),
+    (PrintedFactor::TestKitchen, "test_kitchen"),
+    (PrintedFactor::HomeMixer, "home_mixer"),
+    (PrintedFactor::FastMixing, "fast_mixing"),
 ];
 
 pub(super) const RULES: &[(RuleSet, &str)] = &[
@@ -155,6 +162,7 @@ mod tests {
         each_has_one_word(&Allergen::ALL, ALLERGENS);
         each_has_one_word(&Material::ALL, MATERIALS);
         each_has_one_word(&RuleSet::ALL, RULES);
+        each_has_one_word(&PrintedFactor::ALL, PRINTED_FACTORS);
         each_has_one_word(&Shape::ALL, SHAPES);
         each_has_one_word(&HeatFrom::ALL, HEAT_FROM);
         each_has_one_word(&StepKind::ALL, WORKS);

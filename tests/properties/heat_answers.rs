@@ -49,7 +49,10 @@ fn any_dough() -> impl Strategy<Value = Dough> {
             vessel: Some(Vessel::new(Material::Steel, grams(bowl), celsius(18.0)).unwrap()),
             dry_flour: grams(flour),
             friction: WarmingRate::from_kelvin_per_minute(rate).unwrap(),
+            friction_spread: Dough::FRICTION_SPREAD,
             minutes: minutes(m),
+            usual: minutes(9.0),
+            room: celsius(20.0),
         })
 }
 

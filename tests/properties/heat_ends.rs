@@ -169,7 +169,10 @@ fn ice_is_never_more_than_the_water() {
                 vessel: None,
                 dry_flour: grams(300.0),
                 friction: WarmingRate::from_kelvin_per_minute(0.0).unwrap(),
+                friction_spread: Dough::FRICTION_SPREAD,
                 minutes: minutes(5.0),
+                usual: minutes(5.0),
+                room: celsius(20.0),
             };
             let answer = ice_for(&dough, celsius(target), celsius(-18.0)).unwrap();
             assert!(answer.ice.grams() <= water);

@@ -77,7 +77,10 @@ fn cold_morning() -> Dough {
         vessel: Some(Vessel::new(Material::Steel, grams(900.0), celsius(17.0)).unwrap()),
         dry_flour: grams(110.0),
         friction: WarmingRate::from_kelvin_per_minute(1.0).unwrap(),
+        friction_spread: Dough::FRICTION_SPREAD,
         minutes: Minutes::ZERO,
+        usual: Minutes::from_minutes(8.0).unwrap(),
+        room: celsius(17.0),
     }
 }
 
@@ -197,7 +200,10 @@ fn warm_kitchen() -> Dough {
         vessel: None,
         dry_flour: grams(500.0),
         friction: WarmingRate::from_kelvin_per_minute(1.5).unwrap(),
+        friction_spread: Dough::FRICTION_SPREAD,
         minutes: Minutes::from_minutes(10.0).unwrap(),
+        usual: Minutes::from_minutes(10.0).unwrap(),
+        room: celsius(30.0),
     }
 }
 

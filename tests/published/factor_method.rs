@@ -74,7 +74,10 @@ fn the_factor_method_and_the_balance_agree_within_three_degrees() {
         vessel: None,
         dry_flour: grams(1000.0),
         friction: WarmingRate::from_kelvin_per_minute(35.0 / 3.0 / 1.8 / 8.0).unwrap(),
+        friction_spread: Dough::FRICTION_SPREAD,
         minutes: Minutes::from_minutes(8.0).unwrap(),
+        usual: Minutes::from_minutes(8.0).unwrap(),
+        room: fahrenheit("75"),
     };
     let warm = dough_temperature(&dough).unwrap().temperature;
     agrees_within(warm.celsius(), &fahrenheit("80").celsius().to_string(), 3.0);

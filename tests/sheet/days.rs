@@ -79,6 +79,7 @@ pub(crate) fn bake(number: u64) -> Bake {
     bake.note = "Rose slowly;\nnext time warmer.".to_owned();
     bake.noted = Observation {
         unmixed: Temperature::from_celsius(16.25).ok(),
+        warmed_for: Minutes::from_minutes(8.5).ok(),
         dough: Temperature::from_celsius(25.5).ok(),
         mixing: Some(minutes(9.5)),
         bowl: Some(WeighedLoss {

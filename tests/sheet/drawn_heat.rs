@@ -1,6 +1,6 @@
 //! Kitchens, and what formulas ask of heat, drawn at random from a plain seed.
 
-use softcrumb::engine::heat::{HeatFrom, Material, Phase, RuleSet, Shape};
+use softcrumb::engine::heat::{HeatFrom, Material, Phase, PrintedFactor, RuleSet, Shape};
 use softcrumb::engine::quantity::{
     Altitude, Division, Length, Minutes, Pressure, Temperature, TemperatureChange, WarmingRate,
 };
@@ -117,8 +117,18 @@ impl Draw {
             paste_bowl,
             mixing_bowl,
             mixer: Mixer {
-                friction: WarmingRate::from_kelvin_per_minute(self.fraction() * 20.0).unwrap(),
+                friction: if self.yes() {
+                    WarmingRate::from_kelvin_per_minute(self.fraction() * 20.0).unwrap()
+                } else {
+                    WarmingRate::from_kelvin_per_minute(1.0).unwrap()
+                },
+                friction_spread: if self.yes() {
+                    WarmingRate::from_kelvin_per_minute(self.fraction()).unwrap()
+                } else {
+                    Mixer::default().friction_spread
+                },
                 minutes: self.minutes(),
+                printed: self.one_of(&PrintedFactor::ALL),
             },
             oven: Oven {
                 fan: self.yes(),

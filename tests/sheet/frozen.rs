@@ -18,6 +18,15 @@ use crate::{full, full_days};
 
 const PHOTO: &str = "data:image/jpeg;base64,/9j/4AAQSkZJRgABAQ==";
 
+/// What the present release writes for a sample. The former default friction of a mixer, 1 K/min,
+/// has become the present one; all else is written as it was.
+fn as_written_now(sample: &str) -> String {
+    sample.replace(
+        r#""friction_k_per_min":1,"mixing_min""#,
+        r#""friction_k_per_min":0.12,"mixing_min""#,
+    )
+}
+
 /// Reads a sample, and proves that writing it again gives the same text, and reading that the same
 /// value.
 #[track_caller]
@@ -29,7 +38,7 @@ pub(crate) fn opens<T: Debug + PartialEq>(
     let sample = sample.trim_end();
     let value = read(sample).unwrap();
     let again = write(&value);
-    assert_eq!(again, sample);
+    assert_eq!(again, as_written_now(sample));
     assert_eq!(read(&again).as_ref(), Ok(&value));
     value
 }

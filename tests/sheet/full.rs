@@ -235,6 +235,7 @@ pub(crate) fn kitchen(boils_by: BoilsBy) -> Kitchen {
         mixer: Mixer {
             friction: WarmingRate::from_kelvin_per_minute(0.85).unwrap(),
             minutes: minutes(9.5),
+            ..Mixer::default()
         },
         oven: Oven {
             fan: true,

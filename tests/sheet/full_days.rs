@@ -114,6 +114,7 @@ pub(crate) fn bake() -> Bake {
     bake.room = Some(celsius(22.75));
     bake.noted = Observation {
         unmixed: Some(celsius(17.5)),
+        warmed_for: None,
         dough: Some(celsius(26.25)),
         mixing: Some(minutes(10.5)),
         bowl: weighed(1012.5, 1001.0),

@@ -1,6 +1,7 @@
 //! Kitchens: kept with every figure, several by name, one of them here.
 
-use softcrumb::sheet::{Kitchen, Kitchens};
+use softcrumb::engine::quantity::WarmingRate;
+use softcrumb::sheet::{Kitchen, Kitchens, Mixer};
 use softcrumb::storage::record::Record;
 
 use crate::drawn::Draw;
@@ -70,4 +71,26 @@ fn kitchens_are_added_chosen_and_taken_away() {
     let school = home.remove_here();
     assert_eq!(names(&school), ["School"]);
     assert_eq!(school.clone().remove_here(), school);
+}
+
+/// The former default of 1 K/min, and only that, becomes the present one; a user's own 1 K/min is
+/// kept from then on.
+#[test]
+fn the_former_default_friction_becomes_the_present_one() {
+    let read = |friction: &str| {
+        let text = format!(
+            r#"{{"softcrumb":"kitchen","version":1,"mixer":{{"friction_k_per_min":{friction},"mixing_min":7}}}}"#
+        );
+        Kitchen::read(&text).unwrap().mixer
+    };
+    let usual = Mixer::default();
+    assert_eq!(read("1").friction, usual.friction);
+    assert_eq!(read("1.0").minutes.minutes(), 7.0);
+    for other in ["0", "0.99", "1.01", "1.4"] {
+        let kept = read(other).friction.kelvin_per_minute();
+        assert_eq!(kept, other.parse::<f64>().unwrap());
+    }
+    let mut own = Kitchen::default();
+    own.mixer.friction = WarmingRate::from_kelvin_per_minute(1.0).unwrap();
+    assert_eq!(Kitchen::read(&own.write()), Ok(own));
 }

@@ -3,11 +3,12 @@
 use softcrumb::engine::formula::LineAt;
 use softcrumb::engine::learn::Learnt;
 use softcrumb::engine::plan::{Edit, StepKind, weighed_at};
-use softcrumb::engine::quantity::{Mass, Temperature};
+use softcrumb::engine::quantity::{Mass, Temperature, WarmingRate};
 use softcrumb::results::day::{
-    self, DayInput, DayResults, as_weighed, note_bread, note_dough, note_durations,
-    unmixed_temperature,
+    self, DayInput, DayResults, as_weighed, note_bread, note_dough, note_dough_temperature,
+    note_durations, note_mixing_time, unmixed,
 };
+use softcrumb::results::heat::MixingResult;
 use softcrumb::sheet::civil::Zone;
 use softcrumb::sheet::day::{Bake, Bench, DaySettings};
 use softcrumb::sheet::{Id, Kitchen, Sheet, examples};
@@ -45,21 +46,31 @@ fn bake() -> Bake {
     Bake::new(Id::from_random(1), ms(1_774_634_400_000.0))
 }
 
-/// The default kitchen's mixer warms the first example by 9 minutes × 1 K: without it the dough
-/// comes off that much cooler.
+/// The friction of the mixer has no part in a dough without friction, and a dough that came off as
+/// the balance has it teaches the mixer's own friction, whatever the room took meanwhile.
 #[test]
-fn a_dough_without_the_mixers_work_is_cooler_by_its_friction() {
+fn a_dough_as_the_balance_has_it_teaches_the_mixers_own_friction() {
     let sheet = first();
-    let kitchen = Kitchen::default();
-    let cold = unmixed_temperature(&sheet, &kitchen).unwrap().celsius();
-    assert!((0.0..25.0).contains(&cold), "{cold}");
-    let mut warmer = kitchen.clone();
-    warmer.mixer.friction =
-        softcrumb::engine::quantity::WarmingRate::from_kelvin_per_minute(3.0).unwrap();
-    assert_eq!(
-        unmixed_temperature(&sheet, &warmer),
-        unmixed_temperature(&sheet, &kitchen)
-    );
+    for (rate, room) in [(0.12, 21.0), (0.5, 14.0), (3.0, 33.0)] {
+        let mut kitchen = Kitchen {
+            room: Temperature::from_celsius(room).unwrap(),
+            ..Kitchen::default()
+        };
+        let cold = unmixed(&sheet, &kitchen, minutes(9.0)).unwrap();
+        kitchen.mixer.friction = WarmingRate::from_kelvin_per_minute(rate).unwrap();
+        assert_eq!(unmixed(&sheet, &kitchen, minutes(9.0)), Some(cold));
+        assert!(cold.warmed_for < minutes(9.0) && cold.warmed_for > minutes(8.0));
+        let mixing = MixingResult::of(&sheet.formula, &kitchen, &sheet.heat).unwrap();
+        let mut bake = bake();
+        note_dough_temperature(&mut bake, &sheet, &kitchen, mixing.dough.temperature);
+        let learnt = bake.noted.friction().unwrap().kelvin_per_minute();
+        assert!((learnt - rate).abs() < 1e-9, "{learnt} {rate}");
+        // Mixed for longer than was noted at first: the balance is noted again.
+        note_mixing_time(&mut bake, &sheet, &kitchen, minutes(14.0));
+        let longer = unmixed(&sheet, &kitchen, minutes(14.0)).unwrap();
+        assert_eq!(bake.noted.warmed_for, Some(longer.warmed_for));
+        assert_eq!(bake.noted.unmixed, Some(longer.temperature));
+    }
 }
 
 #[test]

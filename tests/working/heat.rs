@@ -2,10 +2,10 @@
 
 use softcrumb::engine::chocolate::{Melting, melt};
 use softcrumb::engine::heat::{
-    Air, BakeSetting, Body, Cooling, Dough, DoughItem, Grain, HeatFrom, HeatPart, LiquidUse,
-    Material, Matter, Paste, Phase, Properties, RuleSet, Scalded, Shape, ThermalMaterial, Vessel,
-    bake_time, boiling_at, boiling_under, cook, cool, dough_temperature, factor_method, ice_for,
-    ice_in_water, review, steam_loss,
+    Air, BakeSetting, Body, Cooling, Development, Dough, DoughItem, Grain, HeatFrom, HeatPart,
+    LiquidUse, Material, Matter, Paste, Phase, Properties, RuleSet, Scalded, Shape,
+    ThermalMaterial, Vessel, bake_time, boiling_at, boiling_under, cook, cool, dough_temperature,
+    factor_method, ice_for, ice_in_water, review, steam_loss,
 };
 use softcrumb::engine::ingredients::Listed;
 use softcrumb::engine::quantity::{
@@ -87,14 +87,26 @@ fn dough() -> Dough {
         vessel: Some(bowl(20.0)),
         dry_flour: grams(300.0),
         friction: WarmingRate::from_kelvin_per_minute(1.1).unwrap(),
+        friction_spread: Dough::FRICTION_SPREAD,
         minutes: minutes(9.0),
+        usual: minutes(9.0),
+        room: celsius(19.0),
     }
 }
 
 #[test]
 fn doughs_and_their_ice_add_up() {
     let dough = dough();
-    adds_up(&dough_temperature(&dough).unwrap().working());
+    for mixed in [0.0, 0.5, 9.0, 86_400.0] {
+        let dough = Dough {
+            minutes: minutes(mixed),
+            ..dough.clone()
+        };
+        let temperature = dough_temperature(&dough).unwrap();
+        adds_up(&temperature.working());
+        adds_up(&Development::of(dough.usual, &temperature).working());
+        adds_up(&Development::of(minutes(7.3), &temperature).working());
+    }
     for target in [8.0, 18.0, 24.0, 40.0] {
         adds_up(
             &ice_for(&dough, celsius(target), celsius(-18.0))

@@ -16,6 +16,7 @@ fn bake(number: u16) -> Observation {
     };
     Observation {
         unmixed: Temperature::from_celsius(16.0).ok(),
+        warmed_for: None,
         dough: Temperature::from_celsius(16.0 + (9.0 + 0.2 * n) * wild).ok(),
         mixing: Some(minutes(9.0)),
         bowl: Some(WeighedLoss {

@@ -2,57 +2,14 @@
 
 use super::body::Air;
 use super::conduction::{Curve, Exposure, Probe, follow};
+use super::development::Development;
 use super::dough::{Dough, DoughItem, LiquidUse, comes_off};
+use super::dough_step::DoughStep;
 use super::error::HeatError;
 use super::ice_share::ice_for;
 use super::surroundings::Surroundings;
 use crate::engine::numerics::try_first_true;
 use crate::engine::quantity::{Mass, Minutes, Temperature};
-
-/// One thing that could be done.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub enum DoughStep {
-    /// Let the cold pastes and preferments stand in the room first.
-    StandOut {
-        /// How long.
-        minutes: Minutes,
-    },
-    /// Mix longer.
-    MixLonger {
-        /// How much longer.
-        minutes: Minutes,
-    },
-    /// Mix shorter.
-    MixShorter {
-        /// How much shorter.
-        minutes: Minutes,
-    },
-    /// Warm the bowl beforehand.
-    WarmBowl {
-        /// To what.
-        to: Temperature,
-    },
-    /// Warm the flour beforehand.
-    WarmFlour {
-        /// To what.
-        to: Temperature,
-    },
-    /// Put ice in for some of the water.
-    Ice {
-        /// How much.
-        ice: Mass,
-    },
-    /// Chill the flour beforehand.
-    ChillFlour {
-        /// To what.
-        to: Temperature,
-    },
-    /// Chill the bowl beforehand.
-    ChillBowl {
-        /// To what.
-        to: Temperature,
-    },
-}
 
 /// One thing that could be done, with the dough it makes when the liquid is at its best.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -67,16 +24,17 @@ pub struct DoughRemedy {
 
 /// The longest that cold things stand out, min: longer is a risk, and over-ferments.
 const STANDING_AT_MOST: f64 = 120.0;
-/// The most that mixing is stretched, min: more tears the dough.
-const LONGER_AT_MOST: f64 = 6.0;
+/// What changes the dough by less than this, and is not enough, is not worth the trouble, K.
+const SLIGHT: f64 = 0.5;
 /// The warmest a bowl or flour is made beforehand, °C: yeast must not be scalded.
 const WARM_AT_MOST: Temperature = Temperature::known(40.0);
 /// How near is near enough, K.
 const NEAR: f64 = 0.1;
 const HALVINGS: u32 = 14; // to half a second of standing, thousandths of a degree
 
-/// What would bring a dough there, its liquid left as it is: what is enough by itself first, then
-/// by how near it gets; nothing where it is there, to a tenth of a degree.
+/// What would bring a dough there, its liquid left as it is: what is enough by itself first, and
+/// then what a baker would do first; nothing where it is there, to a tenth of a degree. What changes
+/// the dough by less than half a degree without being enough is named only where nothing else helps.
 ///
 /// # Errors
 /// Those of [`super::dough_temperature`].
@@ -85,20 +43,22 @@ pub fn dough_remedies(
     target: Temperature,
     around: &Surroundings,
 ) -> Result<Vec<DoughRemedy>, HeatError> {
-    let lacks = (target - comes_off(at_best)?).kelvin();
+    let now = comes_off(at_best)?;
+    let lacks = (target - now).kelvin();
     if lacks.abs() <= NEAR {
         return Ok(Vec::new());
     }
+    // In the order a baker would do them: what is put in, then the bowl, time, and mixing last.
     let mut found = Vec::with_capacity(4);
-    if lacks > 0.0 {
-        found.extend(stand_out(at_best, target, around)?);
-        found.extend(mix_for(at_best, target)?);
-        found.extend(bowl_to(at_best, target, WARM_AT_MOST, true, |to| {
-            DoughStep::WarmBowl { to }
-        })?);
+    let too_cold = lacks > 0.0;
+    if too_cold {
         found.extend(flour_to(at_best, target, WARM_AT_MOST, true, |to| {
             DoughStep::WarmFlour { to }
         })?);
+        found.extend(bowl_to(at_best, target, WARM_AT_MOST, true, |to| {
+            DoughStep::WarmBowl { to }
+        })?);
+        found.extend(stand_out(at_best, target, around)?);
     } else {
         found.extend(ice(at_best, target, around)?);
         found.extend(flour_to(at_best, target, around.fridge, false, |to| {
@@ -107,10 +67,15 @@ pub fn dough_remedies(
         found.extend(bowl_to(at_best, target, around.fridge, false, |to| {
             DoughStep::ChillBowl { to }
         })?);
-        found.extend(mix_for(at_best, target)?);
     }
-    // Stable: of two that are enough, the gentler stays first.
-    found.sort_by(|one, other| one.misses(target).total_cmp(&other.misses(target)));
+    found.extend(mix_for(at_best, target, too_cold)?);
+    let worth =
+        |remedy: &DoughRemedy| remedy.enough || (remedy.reaches - now).kelvin().abs() >= SLIGHT;
+    if found.iter().any(worth) {
+        found.retain(worth);
+    }
+    // Stable: of two that are enough, the one a baker would do first stays first.
+    found.sort_by_key(|remedy| !remedy.enough);
     Ok(found)
 }
 
@@ -120,14 +85,6 @@ impl DoughRemedy {
             step,
             reaches,
             enough: (target - reaches).kelvin().abs() <= NEAR,
-        }
-    }
-
-    fn misses(&self, target: Temperature) -> f64 {
-        if self.enough {
-            0.0
-        } else {
-            (target - self.reaches).kelvin().abs()
         }
     }
 }
@@ -189,23 +146,38 @@ fn stand_out(
     )))
 }
 
-fn mix_for(dough: &Dough, target: Temperature) -> Result<Option<DoughRemedy>, HeatError> {
-    let rate = dough.friction.kelvin_per_minute();
-    if rate <= 0.0 {
+fn mix_for(
+    dough: &Dough,
+    target: Temperature,
+    too_cold: bool,
+) -> Result<Option<DoughRemedy>, HeatError> {
+    let now = dough.minutes.minutes();
+    let end = if too_cold {
+        Development::longest(dough.usual).minutes().max(now)
+    } else {
+        Development::shortest(dough.usual).minutes().min(now)
+    };
+    let mixed_for = |minutes: f64| -> Result<Temperature, HeatError> {
+        comes_off(&Dough {
+            minutes: Minutes::from_minutes(minutes)?,
+            ..dough.clone()
+        })
+    };
+    let (share, _) = least(target, |share| mixed_for(now + share * (end - now)))?;
+    // No baker times a mixer finer than half a minute, and none goes past the end.
+    let most = libm::floor(2.0 * (end - now).abs()) / 2.0;
+    let change = (libm::round(2.0 * share * (end - now).abs()) / 2.0).min(most);
+    let minutes = Minutes::from_minutes(change)?;
+    if minutes <= Minutes::ZERO {
         return Ok(None);
     }
-    let now = comes_off(dough)?;
-    // Half of the mixing must stay, so that there is a dough.
-    let least = -dough.minutes.minutes() / 2.0;
-    let change = ((target - now).kelvin() / rate).clamp(least, LONGER_AT_MOST);
-    let minutes = Minutes::from_minutes(change.abs())?;
-    let step = if change < 0.0 {
-        DoughStep::MixShorter { minutes }
+    let (step, reaches) = if too_cold {
+        (DoughStep::MixLonger { minutes }, mixed_for(now + change)?)
     } else {
-        DoughStep::MixLonger { minutes }
+        (DoughStep::MixShorter { minutes }, mixed_for(now - change)?)
     };
-    let reaches = Temperature::from_celsius(now.celsius() + rate * change)?;
-    Ok(Some(DoughRemedy::new(step, reaches, target)))
+    let gains = (reaches > mixed_for(now)?) == too_cold;
+    Ok(gains.then(|| DoughRemedy::new(step, reaches, target)))
 }
 
 fn bowl_to(

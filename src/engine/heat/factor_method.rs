@@ -4,6 +4,54 @@ use super::error::HeatError;
 use crate::engine::quantity::{Temperature, TemperatureChange};
 use crate::engine::working::{Line, given};
 
+/// A friction factor as it is printed, for the sum of temperatures. It is some three times the whole
+/// warming, heat of hydration included.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+pub enum PrintedFactor {
+    /// Mixed by hand: 5 °F.
+    Hand,
+    /// A stand mixer, the whole mix: 20 °F.
+    TestKitchen,
+    /// A stand mixer at home, some ten minutes: 22 to 24 °F.
+    #[default]
+    HomeMixer,
+    /// Fast mixing: 35 °F.
+    FastMixing,
+}
+
+impl PrintedFactor {
+    /// Every factor, in the order lists are shown.
+    pub const ALL: [Self; 4] = [
+        Self::Hand,
+        Self::TestKitchen,
+        Self::HomeMixer,
+        Self::FastMixing,
+    ];
+
+    /// The factor; the middle where two are printed. A degree Fahrenheit is 5/9 K.
+    #[must_use]
+    pub const fn factor(self) -> TemperatureChange {
+        let fahrenheit = match self {
+            Self::Hand => 5.0,
+            Self::TestKitchen => 20.0,
+            Self::HomeMixer => 23.0,
+            Self::FastMixing => 35.0,
+        };
+        TemperatureChange::known(fahrenheit * 5.0 / 9.0)
+    }
+
+    /// Where it is printed.
+    #[must_use]
+    pub const fn source(self) -> &'static str {
+        match self {
+            Self::Hand => "Cook's Illustrated, Precise water temperature: by hand 5 °F",
+            Self::TestKitchen => "Cook's Illustrated, Precise water temperature: stand mixer 20 °F",
+            Self::HomeMixer => "common practice: stand mixer at home, 22 to 24 °F",
+            Self::FastMixing => "Pizza Today, June 2018: 35 °F",
+        }
+    }
+}
+
 /// What the factor method says.
 #[derive(Clone, Debug, PartialEq)]
 pub struct FactorMethod {
@@ -18,6 +66,8 @@ pub struct FactorMethod {
     pub count: f64,
     /// Where the water should be.
     pub water: Temperature,
+    /// Where the friction factor is printed.
+    pub source: &'static str,
 }
 
 /// The temperature of the water by the factor method.
@@ -44,6 +94,7 @@ pub fn factor_method(
         friction,
         count,
         water: Temperature::from_celsius(water)?,
+        source: "bakers' handbooks",
     })
 }
 
@@ -72,7 +123,7 @@ impl FactorMethod {
             rule: rule.into(),
             with,
             gives: given("W", "water", self.water.celsius(), "°C"),
-            source: "bakers' handbooks".into(),
+            source: self.source.into(),
         }]
     }
 }

@@ -3,8 +3,9 @@
 use std::borrow::Cow;
 
 use super::error::HeatError;
+use super::ice::melting;
 use super::matter::{HeatCurve, Matter, TemperatureStep};
-use crate::engine::quantity::{Mass, SpecificHeat, Temperature};
+use crate::engine::quantity::{Heat, Mass, SpecificHeat, Temperature};
 
 /// What a part is, as far as its specific heat goes.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -49,6 +50,24 @@ impl HeatPart {
             ThermalMaterial::Ice => Temperature::known(0.0),
             ThermalMaterial::Food(_) | ThermalMaterial::Plain(_) => self.temperature,
         }
+    }
+
+    /// The heat it holds above what it would hold at `wanted`; ice takes that of its melting.
+    ///
+    /// # Errors
+    /// [`HeatError::OffScale`] never within the ranges of the quantities.
+    pub fn heat_above(&self, wanted: Temperature) -> Result<Heat, HeatError> {
+        let over = TemperatureStep {
+            from: self.starts(),
+            to: wanted,
+        };
+        let held = self.specific_heat(over)? * self.mass * (self.starts() - wanted);
+        Ok(match self.stuff {
+            ThermalMaterial::Ice => {
+                Heat::from_joules(held.joules() - melting(self.mass, self.temperature).joules())
+            }
+            ThermalMaterial::Food(_) | ThermalMaterial::Plain(_) => held,
+        })
     }
 
     /// Its specific heat over a change of temperature.

@@ -40,10 +40,11 @@ pub fn ice_for(
     freezer: Temperature,
 ) -> Result<IceAnswer, HeatError> {
     let (all_water, tap) = dough.plain_water().ok_or(HeatError::NoLiquid)?;
-    let rise = dough.rise()?.kelvin();
+    let mixing = dough.mixing()?;
+    let before = mixing.before(target.celsius());
     // Below 0 °C ice would be left over, so a target that needs that is not reached.
-    let frozen = target.celsius() < rise;
-    let settles = (target.celsius() - rise).max(0.0);
+    let frozen = before < 0.0;
+    let settles = before.max(0.0);
     let balance = Balance::of(&dough.components());
     let hydration = (HEAT_OF_HYDRATION * dough.dry_flour).joules();
     let surplus = (hydration - balance.taken_at(settles)).max(0.0);
@@ -58,7 +59,7 @@ pub fn ice_for(
     let ice = Mass::from_grams(wished.min(all_water.grams()))?;
     let falls_short = frozen || wished > all_water.grams();
     // The ice ends as water like the rest, so its heat of melting is all that changes.
-    let temperature = balance.settles_with(hydration - ice.grams() * each)? + rise;
+    let temperature = mixing.after(balance.settles_with(hydration - ice.grams() * each)?);
     Ok(IceAnswer {
         all_water,
         ice,

@@ -36,8 +36,8 @@ pub struct OutOfReach {
 
 /// How warm the liquids must be, all alike, for the dough to come off the mixer at `target`.
 ///
-/// The balance of [`dough_temperature`] turned round: what all else lacks to come to the target
-/// less the rise by mixing, the liquids bring.
+/// The balance of [`dough_temperature`] turned round: what all else lacks to come to the temperature
+/// that mixing brings to the target, the liquids bring.
 ///
 /// # Errors
 /// [`HeatError::NoLiquid`] when there is none; else those of [`dough_temperature`].
@@ -72,7 +72,7 @@ pub fn liquid_for(
 
 /// The temperature all liquids must have; `None` where no thermometer shows it.
 fn wanted_liquid(dough: &Dough, target: Temperature) -> Result<Option<Temperature>, HeatError> {
-    let settles = target.celsius() - dough.rise()?.kelvin();
+    let settles = dough.mixing()?.before(target.celsius());
     let (liquids, others) = dough.split();
     let liquid = Balance::of(&liquids);
     if liquid.is_empty() {

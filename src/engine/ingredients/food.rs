@@ -1,5 +1,6 @@
 //! Food: an ingredient of the larder, or one of the user's own.
 
+use super::water::ICE;
 use super::{Allergen, Composition, Constituent, Listed, OwnFood, Presence, Role, Source};
 
 /// What a line of a formula holds.
@@ -27,6 +28,15 @@ impl Food {
         match self {
             Self::Listed(listed) => listed.row().role,
             Self::Own(own) => own.role,
+        }
+    }
+
+    /// Whether it is water that goes in frozen and melts.
+    #[must_use]
+    pub fn is_ice(&self) -> bool {
+        match self {
+            Self::Listed(listed) => listed.row().number == ICE,
+            Self::Own(_) => false,
         }
     }
 

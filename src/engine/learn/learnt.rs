@@ -57,6 +57,10 @@ const NEWEST: usize = 12;
 const ENOUGH: usize = 3;
 /// A single entry is an outlier when it is more than so many times the usual, or less.
 const FAR: f64 = 2.5;
+/// The same of friction, in which printed figures differ by a factor of five.
+const FAR_FRICTION: f64 = 5.0;
+/// What a learnt friction leaves open at the least, K/min: half a degree in ten minutes.
+const LEAST_SPREAD: f64 = 0.05;
 /// What entries scatter at the least: 5 %, or two thousandths of a weight.
 const LEAST_FACTOR: f64 = 0.05;
 const LEAST_SHARE: f64 = 0.002;
@@ -97,25 +101,31 @@ fn newest(bakes: &[Observation], of: impl Fn(&Observation) -> Option<f64>) -> Ve
 }
 
 fn friction(entries: &[(usize, f64)], usual: WarmingRate) -> Option<LearntRate> {
-    let (value, rests) = by_factor(entries, usual.kelvin_per_minute(), "K/min")?;
+    let usual = usual.kelvin_per_minute();
+    let (value, rests) = by_factor(entries, (usual, FAR_FRICTION), "K/min")?;
     let rate = WarmingRate::from_kelvin_per_minute(value).ok()?;
     Some(LearntRate { rate, rests })
 }
 
 fn factor(entries: &[(usize, f64)]) -> Option<LearntFactor> {
-    let (value, rests) = by_factor(entries, 1.0, "")?;
+    let (value, rests) = by_factor(entries, (1.0, FAR), "")?;
     let factor = Factor::from_number(value).ok()?;
     Some(LearntFactor { factor, rests })
 }
 
-/// Entries that are factors of each other, with what is usual while they are few.
-fn by_factor(entries: &[(usize, f64)], usual: f64, unit: &'static str) -> Option<(f64, Evidence)> {
+/// Entries that are factors of each other, with what is usual while they are few; a single one that
+/// is more than `far` times the usual, or less, is an outlier.
+fn by_factor(
+    entries: &[(usize, f64)],
+    (usual, far): (f64, f64),
+    unit: &'static str,
+) -> Option<(f64, Evidence)> {
     let few = entries.len() < ENOUGH && usual > 0.0;
     let mut logs: Vec<f64> = entries.iter().map(|(_, value)| libm::log(*value)).collect();
     let alone = logs.first().copied().filter(|_| logs.len() == 1);
     if let Some(only) = alone
         && few
-        && (only - libm::log(usual)).abs() > libm::log(FAR)
+        && (only - libm::log(usual)).abs() > libm::log(far)
     {
         return None;
     }
@@ -193,6 +203,15 @@ impl LearntFactor {
 }
 
 impl LearntRate {
+    /// How far the true rate may lie above or below it, nine times in ten.
+    #[must_use]
+    pub fn spread(&self) -> WarmingRate {
+        let spread = self.rate.kelvin_per_minute() * self.rests.spread.fraction();
+        let most = *WarmingRate::RANGE.end();
+        let held = spread.clamp(LEAST_SPREAD, most);
+        WarmingRate::from_kelvin_per_minute(held).unwrap_or(self.rate)
+    }
+
     /// The working, line by line.
     #[must_use]
     pub fn working(&self) -> Vec<Line> {

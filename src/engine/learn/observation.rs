@@ -23,8 +23,11 @@ pub struct WeighedLoss {
 /// What a bake noted. Nothing of it need be there.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub struct Observation {
-    /// How warm the dough would have been without the mixer's work, by that day's balance.
+    /// How warm the dough would have been after mixing without friction, by that day's balance.
     pub unmixed: Option<Temperature>,
+    /// The minutes of friction that were left in the dough, by that day's balance; all that were
+    /// mixed where this is not known.
+    pub warmed_for: Option<Minutes>,
     /// How warm it really was.
     pub dough: Option<Temperature>,
     /// How long it was mixed.
@@ -42,11 +45,11 @@ pub struct Observation {
 }
 
 impl Observation {
-    /// How fast the mixer warmed the dough; `None` where it was not noted or makes no sense.
+    /// How fast friction warmed the dough; `None` where it was not noted or makes no sense.
     #[must_use]
     pub fn friction(&self) -> Option<WarmingRate> {
         let rise = self.dough? - self.unmixed?;
-        let minutes = self.mixing?.minutes();
+        let minutes = self.warmed_for.or(self.mixing)?.minutes();
         let sense = rise.kelvin() > 0.0 && minutes > 0.0;
         sense
             .then(|| WarmingRate::from_kelvin_per_minute(rise.kelvin() / minutes).ok())

@@ -36,7 +36,9 @@ pub fn learnt_oven(learnt: &Learnt) -> Option<&LearntFactor> {
 #[must_use]
 pub fn with_learnt_friction(kitchen: &Kitchen, learnt: &Learnt) -> Option<Kitchen> {
     let mut kitchen = kitchen.clone();
-    kitchen.mixer.friction = learnt.friction.as_ref()?.rate;
+    let friction = learnt.friction.as_ref()?;
+    kitchen.mixer.friction = friction.rate;
+    kitchen.mixer.friction_spread = friction.spread();
     Some(kitchen)
 }
 

@@ -39,7 +39,7 @@ pub use input::DayInput;
 pub use learning::{learnt, learnt_oven, with_learnt_friction, with_learnt_losses};
 pub use observations::{
     Measurement, measurement_at, mixing_time, note_bread, note_dough, note_dough_temperature,
-    note_durations, unmixed_temperature,
+    note_durations, note_mixing_time, unmixed,
 };
 pub use oven_loads::{LoadTimes, bake_difference, class_loads, load_times};
 pub use part_warmth::{PartWarmth, part_warmth};

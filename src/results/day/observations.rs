@@ -35,12 +35,26 @@ pub fn measurement_at(kind: StepKind) -> Option<Measurement> {
     }
 }
 
-/// The dough temperature without the mixer's work.
+/// A dough that is mixed without friction.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Unmixed {
+    /// Its temperature at the end, with what the room gave or took meanwhile.
+    pub temperature: Temperature,
+    /// The minutes of friction that would have been left in it.
+    pub warmed_for: Minutes,
+}
+
+/// The dough without friction, had it been in the mixer for so many minutes.
 #[must_use]
-pub fn unmixed_temperature(sheet: &Sheet, kitchen: &Kitchen) -> Option<Temperature> {
+pub fn unmixed(sheet: &Sheet, kitchen: &Kitchen, minutes: Minutes) -> Option<Unmixed> {
     let mut dough = mixer_load(&sheet.formula, kitchen, &sheet.heat).ok()?.dough;
     dough.friction = WarmingRate::from_kelvin_per_minute(0.0).ok()?;
-    Some(dough_temperature(&dough).ok()?.temperature)
+    dough.minutes = minutes;
+    let dough = dough_temperature(&dough).ok()?;
+    Some(Unmixed {
+        temperature: dough.temperature,
+        warmed_for: dough.warmed_for(),
+    })
 }
 
 /// The mixing time: as noted in the bake, else as the formula sets it, else the kitchen's.
@@ -50,18 +64,31 @@ pub fn mixing_time(bake: Option<&Bake>, sheet: &Sheet, kitchen: &Kitchen) -> Min
     noted.or(sheet.heat.mixing).unwrap_or(kitchen.mixer.minutes)
 }
 
-/// Notes the measured dough temperature, with what friction is learnt from: the temperature without
-/// the mixer's work, and the mixing time where none is noted.
+/// Notes the measured dough temperature, with what friction is learnt from: the dough without
+/// friction, and the mixing time where none is noted.
 pub fn note_dough_temperature(
     bake: &mut Bake,
     sheet: &Sheet,
     kitchen: &Kitchen,
     measured: Temperature,
 ) {
-    let mixing = mixing_time(Some(bake), sheet, kitchen);
     bake.noted.dough = Some(measured);
-    bake.noted.unmixed = unmixed_temperature(sheet, kitchen);
-    bake.noted.mixing = Some(mixing);
+    note_mixing_time(
+        bake,
+        sheet,
+        kitchen,
+        mixing_time(Some(bake), sheet, kitchen),
+    );
+}
+
+/// Notes the mixing time, and the dough without friction where its temperature is noted.
+pub fn note_mixing_time(bake: &mut Bake, sheet: &Sheet, kitchen: &Kitchen, mixed: Minutes) {
+    bake.noted.mixing = Some(mixed);
+    if bake.noted.dough.is_some() {
+        let unmixed = unmixed(sheet, kitchen, mixed);
+        bake.noted.unmixed = unmixed.map(|dough| dough.temperature);
+        bake.noted.warmed_for = unmixed.map(|dough| dough.warmed_for);
+    }
 }
 
 /// Notes the mass of the dough on the bench, and the mass that went into the bowl.

@@ -13,7 +13,9 @@ use crate::sheet::HeatSettings;
 pub fn set_liquid_temperature(formula: &mut Formula, liquid: Temperature) -> Result<(), HeatError> {
     let liquid = tenth(liquid)?;
     // As the mixer's load takes a liquid: by its role, whatever it counts as.
-    let is_liquid = |line: &Line| matches!(line.food.role(), Role::Water | Role::Liquid);
+    let is_liquid = |line: &Line| {
+        !line.food.is_ice() && matches!(line.food.role(), Role::Water | Role::Liquid)
+    };
     put(formula, is_liquid, liquid);
     Ok(())
 }
@@ -35,11 +37,11 @@ pub fn apply_step(
             settings.standing = Minutes::from_minutes(whole)?;
         }
         DoughStep::MixLonger { minutes } => {
-            settings.mixing = Some(tenth_of_minute(mixes.minutes() + minutes.minutes())?);
+            settings.mixing = Some(half_minute(mixes.minutes() + minutes.minutes())?);
         }
         DoughStep::MixShorter { minutes } => {
             let left = (mixes.minutes() - minutes.minutes()).max(0.0);
-            settings.mixing = Some(tenth_of_minute(left)?);
+            settings.mixing = Some(half_minute(left)?);
         }
         DoughStep::WarmBowl { to } | DoughStep::ChillBowl { to } => {
             settings.mixing_bowl = Some(tenth(to)?);
@@ -111,6 +113,7 @@ fn tenth(at: Temperature) -> Result<Temperature, HeatError> {
     Ok(Temperature::from_celsius(celsius)?)
 }
 
-fn tenth_of_minute(minutes: f64) -> Result<Minutes, HeatError> {
-    Ok(Minutes::from_minutes(libm::round(minutes * 10.0) / 10.0)?)
+/// As a mixer is timed.
+fn half_minute(minutes: f64) -> Result<Minutes, HeatError> {
+    Ok(Minutes::from_minutes(libm::round(minutes * 2.0) / 2.0)?)
 }

@@ -23,6 +23,8 @@ pub enum HeatSource {
     Hydration,
     /// The mixer.
     Mixer,
+    /// The room, while the dough is mixed.
+    Room,
 }
 
 /// What one of them brings above what it takes to be as warm as is wanted.
@@ -40,7 +42,8 @@ pub struct HeatShare {
 /// Who brings heat and who takes it, held against `wanted`: what all of them leave over is what the
 /// dough holds above it, or lacks.
 ///
-/// `Qᵢ = mᵢ·cᵢ·(Tᵢ − W)`, cᵢ the mean between Tᵢ and W; hydration gives H·F, the mixer C·r·t.
+/// `Qᵢ = mᵢ·cᵢ·(Tᵢ − W)`, cᵢ the mean between Tᵢ and W, less what melts ice; hydration gives H·F, the
+/// mixer C·r·t, and the room what then lacks to the temperature off the mixer.
 ///
 /// # Errors
 /// [`HeatError::OffScale`] never within the ranges of the quantities.
@@ -70,16 +73,19 @@ pub fn shares(
         HeatSource::Hydration,
         HEAT_OF_HYDRATION * dough.dry_flour,
     ));
-    shares.push(by_itself(
-        HeatSource::Mixer,
-        friction(dough.components(), mixed_dough)?,
-    ));
+    let (mixer, room) = while_mixed(dough.components(), mixed_dough)?;
+    shares.push(by_itself(HeatSource::Mixer, mixer));
+    shares.push(by_itself(HeatSource::Room, room));
     shares.retain(|share| share.heat != Heat::ZERO || share.temperature.is_some());
     Ok(shares)
 }
 
-/// What the mixer brings: all that is in the bowl, from where it settles to where it comes off.
-fn friction(components: Vec<HeatPart>, mixed_dough: &DoughTemperature) -> Result<Heat, HeatError> {
+/// What the mixer and the room bring: all that is in the bowl, from where it settles to where it
+/// comes off.
+fn while_mixed(
+    components: Vec<HeatPart>,
+    mixed_dough: &DoughTemperature,
+) -> Result<(Heat, Heat), HeatError> {
     let over = TemperatureStep {
         from: mixed_dough.mixed.temperature,
         to: mixed_dough.temperature,
@@ -89,7 +95,10 @@ fn friction(components: Vec<HeatPart>, mixed_dough: &DoughTemperature) -> Result
         capacity.push(component.specific_heat(over)? * component.mass);
     }
     let all: HeatCapacity = capacity.into_iter().sum();
-    Ok(all * mixed_dough.rise)
+    let rubbed = mixed_dough.friction.kelvin_per_minute() * mixed_dough.minutes.minutes();
+    let mixer = all.joules_per_kelvin() * rubbed;
+    let room = (all * mixed_dough.rise).joules() - mixer;
+    Ok((Heat::from_joules(mixer), Heat::from_joules(room)))
 }
 
 const fn giver(item: &DoughItem, from: LoadSource) -> HeatSource {
@@ -121,7 +130,7 @@ fn put(
     };
     let capacity = component.specific_heat(over)? * component.mass;
     let joules_per_kelvin = capacity.joules_per_kelvin();
-    let heat = capacity * (component.temperature - wanted);
+    let heat = component.heat_above(wanted)?;
     let warmth = joules_per_kelvin * component.temperature.celsius();
     if let Some(group) = groups.iter_mut().find(|group| group.giver == giver) {
         group.heat = group.heat + heat;

@@ -8,7 +8,7 @@ use crate::engine::heat::{
     ThermalMaterial, factor_method, follow,
 };
 use crate::engine::ingredients::Role;
-use crate::engine::quantity::{Mass, Minutes, Temperature, TemperatureChange};
+use crate::engine::quantity::{Mass, Minutes, Temperature};
 use crate::sheet::{HeatSettings, Kitchen};
 
 /// The part or line of the formula that an item of the load is.
@@ -61,7 +61,10 @@ pub fn mixer_load(
             vessel: kitchen.vessel(kitchen.mixing_bowl, settings.mixing_bowl)?,
             dry_flour: Mass::ZERO,
             friction: kitchen.mixer.friction,
+            friction_spread: kitchen.mixer.friction_spread,
             minutes: settings.mixing.unwrap_or(kitchen.mixer.minutes),
+            usual: kitchen.mixer.minutes,
+            room: kitchen.room,
         },
         from: Vec::new(),
         starts: Vec::new(),
@@ -147,6 +150,7 @@ fn whole(part: &Part, kitchen: &Kitchen) -> Result<DoughItem, HeatError> {
 
 fn handling(line: &Line) -> LiquidUse {
     match line.food.role() {
+        Role::Water if line.food.is_ice() => LiquidUse::AsItIs,
         Role::Water => LiquidUse::Water,
         Role::Liquid => LiquidUse::Liquid,
         Role::Flour
@@ -183,7 +187,7 @@ fn stand_out(item: &mut DoughItem, minutes: Minutes, room: Temperature) -> Resul
 }
 
 /// The handbook's factor method for the same load: room, flour and each paste or preferment, with
-/// the friction factor of the same rise.
+/// the printed friction factor that is chosen for the mixer.
 ///
 /// # Errors
 /// [`HeatError::OffScale`] when no liquid is that hot or cold.
@@ -198,8 +202,9 @@ pub fn factor_method_for(
             others.push(item.component.temperature);
         }
     }
-    let rate = load.dough.friction.kelvin_per_minute();
-    let count = others.iter().fold(1.0, |count, _| count + 1.0);
-    let friction = count * rate * load.dough.minutes.minutes();
-    factor_method(target, &others, TemperatureChange::from_kelvin(friction)?)
+    let printed = kitchen.mixer.printed;
+    Ok(FactorMethod {
+        source: printed.source(),
+        ..factor_method(target, &others, printed.factor())?
+    })
 }

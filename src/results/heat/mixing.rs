@@ -5,7 +5,8 @@ use super::heat_shares::{HeatShare, shares};
 use super::mixer_load::{MixerLoad, factor_method_for, mixer_load};
 use crate::engine::formula::Formula;
 use crate::engine::heat::{
-    DoughTemperature, FactorMethod, HeatError, LiquidAnswer, dough_temperature, liquid_for,
+    Development, DoughTemperature, FactorMethod, HeatError, LiquidAnswer, dough_temperature,
+    liquid_for,
 };
 use crate::engine::quantity::{Temperature, TemperatureChange};
 use crate::sheet::{HeatSettings, Kitchen};
@@ -17,6 +18,8 @@ pub struct MixingResult {
     pub load: MixerLoad,
     /// The dough it makes.
     pub dough: DoughTemperature,
+    /// How long it is mixed until it is developed.
+    pub development: Development,
     /// The heat that each ingredient adds; negative where it takes heat.
     pub shares: Vec<HeatShare>,
     /// How warm the liquid should be.
@@ -71,8 +74,9 @@ impl MixingResult {
     /// let (_, sheet) = examples().remove(0);
     /// let settings = HeatSettings::default();
     /// let mixing = MixingResult::of(&sheet.formula, &Kitchen::default(), &settings)?;
-    /// // Mixing warms the dough.
+    /// // Mixing warms the dough, and where it ends is a range.
     /// assert!(mixing.dough.temperature > mixing.dough.mixed.temperature);
+    /// assert!(mixing.dough.low < mixing.dough.temperature);
     /// # Ok::<(), softcrumb::engine::heat::HeatError>(())
     /// ```
     ///
@@ -89,6 +93,7 @@ impl MixingResult {
         Ok(Self {
             shares: shares(&load, &dough, settings.dough)?,
             liquid: liquid_for(&load.dough, settings.dough, range),
+            development: Development::of(load.dough.usual, &dough),
             factor: factor_method_for(&load, kitchen, settings.dough),
             load,
             dough,

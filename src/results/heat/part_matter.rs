@@ -50,7 +50,7 @@ pub(super) fn weighs(line: &Line) -> bool {
     Form::AsMade.mass(line) > Mass::ZERO
 }
 
-/// A line as one thing that shares its heat.
+/// A line as one thing that shares its heat; ice melts.
 ///
 /// # Errors
 /// [`HeatError::UnknownFood`] for a food whose composition is empty.
@@ -58,7 +58,11 @@ pub(super) fn heat_part(line: &Line, temperature: Temperature) -> Result<HeatPar
     Ok(HeatPart {
         of: line.food.name().to_owned().into(),
         mass: Form::AsMade.mass(line),
-        stuff: ThermalMaterial::Food(Matter::of(&line.food.composition())?),
+        stuff: if line.food.is_ice() {
+            ThermalMaterial::Ice
+        } else {
+            ThermalMaterial::Food(Matter::of(&line.food.composition())?)
+        },
         temperature,
     })
 }

@@ -5,9 +5,17 @@ use crate::engine::ingredients::Role;
 use crate::engine::quantity::Temperature;
 use crate::sheet::Kitchen;
 
-/// The line's own temperature, or that of the place where such an ingredient is stored.
+/// Where ice melts.
+const MELTS: Temperature = Temperature::known(0.0);
+
+/// The line's own temperature, or that of the place where such an ingredient is stored. Ice comes
+/// from the freezer and is never warmer than 0 °C.
 #[must_use]
 pub fn line_start(line: &Line, kitchen: &Kitchen) -> Temperature {
+    if line.food.is_ice() {
+        let own = line.temperature.unwrap_or(kitchen.surroundings().freezer);
+        return if own > MELTS { MELTS } else { own };
+    }
     line.temperature
         .unwrap_or_else(|| stored_at(line.food.role(), kitchen))
 }

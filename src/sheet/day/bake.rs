@@ -61,6 +61,7 @@ impl Bake {
             room: None,
             noted: Observation {
                 unmixed: None,
+                warmed_for: None,
                 dough: None,
                 mixing: None,
                 bowl: None,

@@ -1,6 +1,6 @@
 //! Equipment: scales, bowls, mixer, oven.
 
-use crate::engine::heat::{Dough, HeatError, HeatFrom, Material, Vessel};
+use crate::engine::heat::{Dough, HeatError, HeatFrom, Material, PrintedFactor, Vessel};
 use crate::engine::quantity::{Mass, Minutes, Temperature, WarmingRate};
 
 /// The divisions of the scales in the kitchen, each one of
@@ -37,18 +37,24 @@ impl Bowl {
 /// What a mixer does to a dough.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Mixer {
-    /// How fast it warms it.
+    /// How fast its friction warms it.
     pub friction: WarmingRate,
+    /// How far the true friction may lie above or below that.
+    pub friction_spread: WarmingRate,
     /// How long a dough is usually mixed.
     pub minutes: Minutes,
+    /// The printed friction factor for the handbook's sum.
+    pub printed: PrintedFactor,
 }
 
 impl Default for Mixer {
     /// A stand mixer at middle speed for nine minutes. Common practice.
     fn default() -> Self {
         Self {
-            friction: Dough::MIXER,
+            friction: Dough::FRICTION,
+            friction_spread: Dough::FRICTION_SPREAD,
             minutes: Minutes::known(9.0),
+            printed: PrintedFactor::default(),
         }
     }
 }

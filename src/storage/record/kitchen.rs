@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use crate::engine::heat::{HeatFrom, Material, RuleSet};
-use crate::engine::quantity::{Altitude, Mass, Minutes, Pressure, Temperature, WarmingRate};
+use crate::engine::quantity::{Altitude, Mass, Pressure, Temperature};
 use crate::sheet::Kitchens;
 use crate::sheet::{BoilsBy, Bowl, Kitchen, Mixer, Oven, Scales};
 use crate::storage::enum_names::{MATERIALS, RULES};
@@ -22,7 +22,6 @@ words! {
 described! {
     Scales: ScalesRecord;
     Bowl: BowlRecord;
-    Mixer: MixerRecord;
     Oven: OvenRecord;
 }
 
@@ -101,15 +100,6 @@ struct BowlRecord {
     material: Material,
     #[serde(rename = "mass_g")]
     mass: Mass,
-}
-
-#[derive(Deserialize, Serialize)]
-#[serde(remote = "Mixer", deny_unknown_fields)]
-struct MixerRecord {
-    #[serde(rename = "friction_k_per_min")]
-    friction: WarmingRate,
-    #[serde(rename = "mixing_min")]
-    minutes: Minutes,
 }
 
 #[derive(Deserialize, Serialize)]

@@ -19,6 +19,7 @@ mod heat;
 mod kitchen;
 mod log;
 mod log_file;
+mod mixer;
 mod number;
 mod observation;
 mod own;

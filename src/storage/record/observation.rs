@@ -18,6 +18,8 @@ described! {
 struct NotedRecord {
     #[serde(rename = "unmixed_c", skip_serializing_if = "Option::is_none")]
     unmixed: Option<Temperature>,
+    #[serde(rename = "warmed_min", skip_serializing_if = "Option::is_none")]
+    warmed_for: Option<Minutes>,
     #[serde(rename = "dough_c", skip_serializing_if = "Option::is_none")]
     dough: Option<Temperature>,
     #[serde(rename = "mixing_min", skip_serializing_if = "Option::is_none")]

@@ -50,6 +50,7 @@ pub fn giver(giver: HeatSource, formula: &Formula, load: &MixerLoad) -> String {
         HeatSource::Bowl => tr!("bowl").to_owned(),
         HeatSource::Hydration => tr!("flour taking up water").to_owned(),
         HeatSource::Mixer => tr!("mixer").to_owned(),
+        HeatSource::Room => tr!("room").to_owned(),
     }
 }
 

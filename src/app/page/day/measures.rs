@@ -11,6 +11,7 @@ use crate::engine::plan::StepKind;
 use crate::engine::quantity::Mass;
 use crate::results::day::{
     Measurement, measurement_at, mixing_time, note_bread, note_dough, note_dough_temperature,
+    note_mixing_time,
 };
 use crate::text::{ErrorText, day as day_text, format, read, tr};
 
@@ -63,7 +64,9 @@ fn DoughBoxes() -> impl IntoView {
     let store_minutes = move |text: String| {
         let options = day.state.options.get_untracked();
         let minutes = read::minutes(&text, options).map_err(|error| error.sentence(options))?;
-        day.change_bench(|bench| bench.bake.noted.mixing = Some(minutes));
+        let sheet = day.state.sheet();
+        let kitchen = day.state.kitchen.get_untracked();
+        day.change_bench(|bench| note_mixing_time(&mut bench.bake, &sheet, &kitchen, minutes));
         Ok(())
     };
     let unit = Signal::derive(move || day.state.options.get().units.temperature.symbol());
