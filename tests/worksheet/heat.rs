@@ -1,13 +1,13 @@
 //! Heat: every question of heat for one document, and bare coolings and boilings that are asked.
 
+use softcrumb::engine::batch::Scaled;
 use softcrumb::engine::chocolate::{Melted, Melting, melt};
 use softcrumb::engine::formula::{Formula, PartKind};
 use softcrumb::engine::heat::{
     Boiling, Curve, DoughRemedy, HeatError, boiling_at, boiling_under, follow,
 };
-use softcrumb::engine::quantity::Mass;
 use softcrumb::results::heat::{
-    CoolingResult, DoughQuestion, HeatInput, HeatResults, MixingResult, melting,
+    CoolingResult, DoughQuestion, HeatInput, HeatResults, InOven, MixingResult, melting,
 };
 use softcrumb::sheet::BoilsBy;
 
@@ -42,13 +42,12 @@ pub(crate) struct MeltSums {
 }
 
 impl Heat {
-    /// Works out everything, for the formula as large as it is made and pieces of this weight.
-    pub(crate) fn of(asked: &Asked, formula: &Formula, piece: Mass) -> Self {
+    /// Works out everything, for the formula as large as it is made.
+    pub(crate) fn of(asked: &Asked, formula: &Formula, made: Option<&Scaled>) -> Self {
         let (kitchen, settings) = (&asked.kitchen, &asked.sheet.heat);
         let results = HeatResults::of(&HeatInput {
             formula,
-            piece,
-            bread: asked.sheet.bread,
+            in_oven: InOven::of(&asked.sheet, made, InOven::PROOFED),
             settings,
             kitchen,
             picked: None,

@@ -2,7 +2,7 @@
 
 use super::expected_rises::{Doughs, expected_rises};
 use super::input::DayInput;
-use super::rises::{ReferenceRises, Rises};
+use super::rises::{ReferenceRises, Rises, end_temperature};
 use super::target::target;
 use crate::engine::learn::Learnt;
 use crate::engine::plan::{
@@ -10,7 +10,8 @@ use crate::engine::plan::{
 };
 use crate::engine::quantity::{Instant, Minutes, Temperature};
 use crate::engine::rise::{RiseError, Risen, Stated};
-use crate::results::heat::{TimesAsked, times};
+use crate::results::batch::scale;
+use crate::results::heat::{InOven, TimesAsked, times};
 use crate::sheet::Moment;
 use crate::sheet::civil::nights;
 use crate::sheet::day::Bake;
@@ -86,6 +87,7 @@ pub fn of(input: &DayInput) -> Result<DayResults, PlanError> {
         chill: settings.in_fridge()?,
         loads: settings.loads,
         pieces: sheet.batch.pieces.get(),
+        in_oven: InOven::of(sheet, scale(sheet).ok().as_ref(), proofed(&expected.rises)),
     };
     let mut times = times(
         &sheet.formula,
@@ -128,6 +130,12 @@ fn over(risen: &Result<Risen, RiseError>, stated: Stated) -> [Minutes; 3] {
         }
         Err(_) => [stated.time; 3],
     }
+}
+
+/// The temperature of the dough at the end of its proof.
+fn proofed(rises: &Rises) -> Temperature {
+    let end = rises.proof.as_ref().ok().and_then(end_temperature);
+    end.unwrap_or(InOven::PROOFED)
 }
 
 fn sum(phases: &[Minutes]) -> Minutes {

@@ -6,7 +6,7 @@ use crate::engine::formula::{Formula, LineAt};
 use crate::engine::heat::{HeatFrom, Phase, Shape};
 use crate::engine::quantity::{Length, Mass, Minutes, Temperature, TemperatureChange};
 use crate::sheet::{
-    BakeSettings, CoolingSettings, HeatSettings, KnownBake, MeltSettings, PasteSettings,
+    BakeLength, BakeSettings, CoolingSettings, HeatSettings, KnownBake, MeltSettings, PasteSettings,
 };
 
 use super::LinkError;
@@ -60,7 +60,8 @@ impl PackedHeat {
     }
 
     fn all_of(settings: &HeatSettings) -> Self {
-        let (cooling, known) = (&settings.cooling, &settings.bake.known);
+        let cooling = &settings.cooling;
+        let known = settings.bake.known.unwrap_or(KnownBake::FORMER);
         Self {
             dough: degrees(settings.dough),
             mixing: settings.mixing.map(time),
@@ -91,6 +92,12 @@ impl PackedHeat {
             return Err(LinkError::TooMany);
         }
         let [minutes, oven, piece] = self.known;
+        let known = KnownBake {
+            minutes: minutes_of(minutes)?,
+            oven: temperature(oven)?,
+            piece: Mass::from_grams(piece.value())?,
+            shape: None,
+        };
         let phases = self.phases.iter().map(PackedPhase::phase);
         Ok(HeatSettings {
             dough: temperature(self.dough)?,
@@ -110,11 +117,8 @@ impl PackedHeat {
             },
             bake: BakeSettings {
                 phases: phases.collect::<Unpacked<_>>()?,
-                known: KnownBake {
-                    minutes: minutes_of(minutes)?,
-                    oven: temperature(oven)?,
-                    piece: Mass::from_grams(piece.value())?,
-                },
+                known: (known != KnownBake::FORMER).then_some(known),
+                length: BakeLength::default(),
             },
             melt: MeltSettings {
                 chocolate: self.chocolate.map(temperature).transpose()?,

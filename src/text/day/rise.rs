@@ -127,6 +127,7 @@ pub fn signs(kind: StepKind) -> &'static str {
         | StepKind::Melt
         | StepKind::Drizzle
         | StepKind::Brush
+        | StepKind::Preheat
         | StepKind::Bake
         | StepKind::Cool
         | StepKind::Own

@@ -8,7 +8,7 @@ use crate::engine::formula::Formula;
 use crate::engine::heat::CookedPaste;
 use crate::results::batch::scaled_formula;
 use crate::results::heat::{
-    CoolingResult, HeatBefore, HeatInput, HeatResults, MixingResult, PasteResult,
+    CoolingResult, HeatBefore, HeatInput, HeatResults, InOven, MixingResult, PasteResult,
 };
 use crate::sheet::{HeatSettings, Sheet};
 
@@ -34,14 +34,15 @@ impl HeatContext {
         let settings = memo(move || state.with(|sheet| sheet.heat.clone()));
         let picked = RwSignal::new(None::<usize>);
         let of = move |formula: &Formula, settings: &HeatSettings| {
-            let piece = batch.read_scaled(|scaled| scaled.pieces.each);
-            let piece = piece.unwrap_or_default();
-            let bread = state.with(|sheet| sheet.bread);
+            let in_oven = state.with(|sheet| {
+                batch.results.with(|results| {
+                    InOven::of(sheet, results.scaled.as_ref().ok(), InOven::PROOFED)
+                })
+            });
             state.kitchen.with(|kitchen| {
                 HeatResults::of(&HeatInput {
                     formula,
-                    piece,
-                    bread,
+                    in_oven,
                     settings,
                     kitchen,
                     picked: picked.get(),
