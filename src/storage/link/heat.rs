@@ -87,17 +87,22 @@ impl PackedHeat {
         }
     }
 
-    pub(super) fn settings(self) -> Unpacked<HeatSettings> {
-        if self.phases.len() > BakeSettings::MOST_PHASES {
-            return Err(LinkError::TooMany);
-        }
+    /// The known bake, its shape not told.
+    pub(super) fn known_bake(&self) -> Unpacked<KnownBake> {
         let [minutes, oven, piece] = self.known;
-        let known = KnownBake {
+        Ok(KnownBake {
             minutes: minutes_of(minutes)?,
             oven: temperature(oven)?,
             piece: Mass::from_grams(piece.value())?,
             shape: None,
-        };
+        })
+    }
+
+    pub(super) fn settings(self) -> Unpacked<HeatSettings> {
+        if self.phases.len() > BakeSettings::MOST_PHASES {
+            return Err(LinkError::TooMany);
+        }
+        let known = self.known_bake()?;
         let phases = self.phases.iter().map(PackedPhase::phase);
         Ok(HeatSettings {
             dough: temperature(self.dough)?,
