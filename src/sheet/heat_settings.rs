@@ -1,8 +1,9 @@
 //! Heat settings: the temperatures and times of a formula that the kitchen does not decide.
 
 use super::kitchen::Oven;
+use super::known_bake::KnownBake;
 use crate::engine::heat::{HeatFrom, Paste, Phase, Shape};
-use crate::engine::quantity::{Length, Mass, Minutes, Temperature, TemperatureChange};
+use crate::engine::quantity::{Length, Minutes, Temperature, TemperatureChange};
 
 /// What a formula asks of heat.
 #[derive(Clone, Debug, PartialEq)]
@@ -54,19 +55,25 @@ pub struct CoolingSettings {
 pub struct BakeSettings {
     /// The programme; at most [`BakeSettings::MOST_PHASES`].
     pub phases: Vec<Phase>,
-    /// A bake that is known to come out well, to scale from.
-    pub known: KnownBake,
+    /// A bake that is known to come out well, to scale from; `None` takes the usual one of the bread.
+    pub known: Option<KnownBake>,
+    /// How long the plan bakes.
+    pub length: BakeLength,
 }
 
-/// A bake that is known to come out well.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct KnownBake {
-    /// How long it took.
-    pub minutes: Minutes,
-    /// The oven, as a still one.
-    pub oven: Temperature,
-    /// What a piece weighed, where it was known.
-    pub piece: Mass,
+/// How long the plan bakes.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+pub enum BakeLength {
+    /// As long as is worked out from the known bake; the phases keep their proportions.
+    #[default]
+    Predicted,
+    /// As long as the phases of the programme take together.
+    Programme,
+}
+
+impl BakeLength {
+    /// Both, in the order lists are shown.
+    pub const ALL: [Self; 2] = [Self::Predicted, Self::Programme];
 }
 
 /// Chocolate melted by a hot liquid.
@@ -148,7 +155,7 @@ impl BakeSettings {
 }
 
 impl Default for BakeSettings {
-    /// One phase of 25 minutes at 180 °C, known to do for pieces of 85 g. Common practice.
+    /// One phase at 180 °C, as long as the usual bake of the bread makes it. Common practice.
     fn default() -> Self {
         Self {
             phases: vec![Phase {
@@ -157,11 +164,8 @@ impl Default for BakeSettings {
                 from: HeatFrom::Both,
                 fan: false,
             }],
-            known: KnownBake {
-                minutes: Minutes::known(25.0),
-                oven: Temperature::known(180.0),
-                piece: Mass::known(85.0),
-            },
+            known: None,
+            length: BakeLength::Predicted,
         }
     }
 }

@@ -10,6 +10,7 @@ mod heat_settings;
 mod history;
 mod id;
 mod kitchen;
+mod known_bake;
 mod moment;
 mod new_sheet;
 mod pantry;
@@ -25,11 +26,12 @@ mod workspace;
 pub use examples::examples;
 pub use formula_sheet::{Batch, Sheet};
 pub use heat_settings::{
-    BakeSettings, CoolingSettings, HeatSettings, KnownBake, MeltSettings, PasteSettings,
+    BakeLength, BakeSettings, CoolingSettings, HeatSettings, MeltSettings, PasteSettings,
 };
 pub use history::History;
 pub use id::Id;
 pub use kitchen::{BoilsBy, Bowl, Kitchen, Kitchens, Mixer, Oven, Scales};
+pub use known_bake::KnownBake;
 pub use moment::Moment;
 pub use pantry::{FoodKey, Pantry, PantryItem};
 pub use place::Place;

@@ -2,8 +2,8 @@
 
 use std::num::NonZeroU16;
 
-use crate::engine::quantity::{Factor, SpecificVolume};
-use crate::engine::tin::{Tin, Tins};
+use crate::engine::quantity::SpecificVolume;
+use crate::engine::tin::{Tin, TinRise, Tins};
 
 /// A tin of the user's, by name.
 #[derive(Clone, Debug, PartialEq)]
@@ -30,13 +30,12 @@ pub struct TinUse {
     pub rows: Option<NonZeroU16>,
     /// Volume of tin for a gram of dough; none leaves it to the kind of bread.
     pub room: Option<SpecificVolume>,
-    /// The volume of the dough as it goes into the oven, as a multiple of the first.
-    pub rise: Factor,
+    /// How far the dough rises before it goes into the oven.
+    pub rise: TinRise,
 }
 
 impl TinUse {
-    /// One tin, laid out and filled as is usual, its dough risen to 2.8 times its first volume.
-    /// Common practice: between double and treble.
+    /// One tin, laid out and filled as is usual, its dough risen as is usual.
     #[must_use]
     pub fn of(tin: Tin) -> Self {
         Self {
@@ -46,7 +45,7 @@ impl TinUse {
             },
             rows: None,
             room: None,
-            rise: Factor::from_number(2.8).unwrap_or_default(),
+            rise: TinRise::Usual,
         }
     }
 }

@@ -3,9 +3,10 @@
 //! Links store a choice by its index in these tables, so a new one is added at the end.
 
 use crate::engine::formula::{Bread, PartKind};
-use crate::engine::heat::{HeatFrom, Material, PrintedFactor, RuleSet, Shape};
+use crate::engine::heat::{BakedShape, HeatFrom, Material, PrintedFactor, RuleSet, Shape};
 use crate::engine::ingredients::{Allergen, Role};
 use crate::engine::plan::StepKind;
+use crate::sheet::BakeLength;
 
 pub(super) const BREADS: &[(Bread, &str)] = &[
     (Bread::SoftTin, "soft_tin"),
@@ -95,6 +96,14 @@ pub(super) const SHAPES: &[(Shape, &str)] = &[
     (Shape::Sphere, "sphere"),
 ];
 
+pub(super) const BAKED_SHAPES: &[(BakedShape, &str)] =
+    &[(BakedShape::Loaf, "loaf"), (BakedShape::Apart, "apart")];
+
+pub(super) const BAKE_LENGTHS: &[(BakeLength, &str)] = &[
+    (BakeLength::Predicted, "predicted"),
+    (BakeLength::Programme, "programme"),
+];
+
 pub(super) const HEAT_FROM: &[(HeatFrom, &str)] = &[
     (HeatFrom::Both, "both"),
     (HeatFrom::Top, "top"),
@@ -128,6 +137,7 @@ pub(super) const WORKS: &[(StepKind, &str)] = &[
     (StepKind::LaterProof, "later_proof"),
     (StepKind::Refill, "refill"),
     (StepKind::LaterBake, "later_bake"),
+    (StepKind::Preheat, "preheat"),
 ];
 
 /// The stored name of `value`; a test checks that every variant has one.

@@ -126,8 +126,6 @@ fn advice(filled: &Filling, options: FormatOptions) -> Option<Advice> {
 }
 
 fn height(found: &DoughHeight, lidded: bool, options: FormatOptions) -> String {
-    let rise = format::times(found.rise, options);
-    let level = format::times(found.level_at, options);
     let at = match (found.above, found.below) {
         (Some(_), _) if lidded => tr!("it fills the tin and presses against the lid").to_owned(),
         (Some(above), _) => tr!(
@@ -143,10 +141,12 @@ fn height(found: &DoughHeight, lidded: bool, options: FormatOptions) -> String {
         (None, None) => tr!("it is level with the rim").to_owned(),
     };
     tr!(
-        "At {rise} its first volume {at}. It reaches the rim at {level}.",
-        rise = rise,
+        "As it goes into the oven {at}: {laid} the dough you lay in the tin, {rise} dough without \
+         gas. It reaches the rim at {level} what you lay in.",
         at = at,
-        level = level
+        laid = format::times(found.as_laid, options),
+        rise = format::times(found.rise, options),
+        level = format::times(found.level_as_laid, options)
     )
 }
 

@@ -84,7 +84,7 @@ proptest! {
         body in prop::collection::vec(any::<u8>(), 0..300),
     ) {
         if let Ok(sheet) = link::read(&sealed(version, form, &body)) {
-            prop_assert_eq!(version, link::VERSION);
+            prop_assert!((1..=link::VERSION).contains(&version));
             prop_assert_eq!(link::read(&link::write(&sheet).unwrap()), Ok(sheet));
         }
     }

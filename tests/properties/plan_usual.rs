@@ -25,7 +25,9 @@ pub(crate) fn times() -> Times {
         bulk: [minutes(60.0), minutes(72.0), minutes(86.0)],
         rest: minutes(15.0),
         proof: [minutes(55.0), minutes(66.0), minutes(79.0)],
+        preheat: between(20.0, 20.0, 45.0),
         bake: vec![minutes(10.0), minutes(15.0)],
+        cool: between(30.0, 60.0, 720.0),
         loads: Loads::default(),
         pieces: 10,
     }
@@ -91,7 +93,7 @@ fn bread_for_breakfast_says_what_is_in_the_way_and_what_solves_it() {
 fn the_usual_steps_follow_the_parts() {
     let plan = plan(0);
     let works: Vec<StepKind> = plan.steps().iter().map(|step| step.at.work).collect();
-    assert_eq!(works.len(), 21);
+    assert_eq!(works.len(), 22);
     for work in [
         StepKind::Scald,
         StepKind::ChillPreferment,

@@ -6,12 +6,14 @@ use softcrumb::engine::formula::Formula;
 use softcrumb::engine::learn::Learnt;
 use softcrumb::engine::quantity::Temperature;
 use softcrumb::engine::rise::RiseSettings;
-use softcrumb::results::heat::{HeatInput, HeatResults, apply_step, set_liquid_temperature};
+use softcrumb::results::heat::{
+    HeatInput, HeatResults, InOven, apply_step, set_liquid_temperature,
+};
 use softcrumb::results::run::{DoughBasis, Run, RunInput, StageKind, strands};
 use softcrumb::sheet::{HeatSettings, Kitchen};
 
 use crate::dough::{cases, likely};
-use crate::heat_cases::{celsius, grams, minutes};
+use crate::heat_cases::{celsius, minutes};
 
 fn run_in(
     formula: &Formula,
@@ -82,10 +84,10 @@ proptest! {
     ) {
         let (kitchen, heat) = (kitchen_of(room, 4.0, 12.0), heat_of(standing, 9.0));
         let run = run_in(&formula, &kitchen, &heat, None);
+        let (_, sheet) = softcrumb::sheet::examples().remove(0);
         let shown = HeatResults::of(&HeatInput {
             formula: &formula,
-            piece: grams(80.0),
-            bread: softcrumb::engine::formula::Bread::SoftTin,
+            in_oven: InOven::of(&sheet, None, run.rises.temperatures.proofed),
             settings: &heat,
             kitchen: &kitchen,
             picked: None,

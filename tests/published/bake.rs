@@ -1,15 +1,12 @@
 //! The oven: conversions, scaling and core temperature.
 
 use softcrumb::engine::heat::{
-    Air, BakeSetting, Body, Crumb, Exposure, HeatFrom, Phase, PhaseAdvice, Probe, Shape, bake_time,
-    boiling_at, core_target, fan_to_still, follow, review, still_to_fan, thickness_of,
+    BakeSetting, BakedBody, BakedShape, Crumb, HeatFrom, Phase, PhaseAdvice, bake_time, boiling_at,
+    core_target, fan_to_still, review, still_to_fan,
 };
-use softcrumb::engine::quantity::{
-    Altitude, Conductivity, Density, Factor, Length, Mass, Minutes, SpecificHeat,
-    SurfaceCoefficient, Temperature,
-};
+use softcrumb::engine::quantity::{Altitude, Mass, Minutes, Share, Temperature};
 
-use crate::printed::{agrees, agrees_within};
+use crate::printed::agrees;
 
 fn celsius(t: f64) -> Temperature {
     Temperature::from_celsius(t).unwrap()
@@ -19,12 +16,19 @@ fn minutes(m: f64) -> Minutes {
     Minutes::from_minutes(m).unwrap()
 }
 
+/// Some 800 g of dough in a tin, in an oven with heat from above and below.
 fn setting(oven: f64) -> BakeSetting {
     BakeSetting {
+        baked: BakedBody::known(BakedShape::Loaf, grams(800.0)).unwrap(),
         oven: celsius(oven),
+        heat: Share::WHOLE,
         dough: celsius(28.0),
         core: celsius(92.0),
     }
+}
+
+fn grams(g: f64) -> Mass {
+    Mass::from_grams(g).unwrap()
 }
 
 /// Common practice: a fan oven is set 20 °C lower.
@@ -34,63 +38,19 @@ fn a_fan_oven_is_set_20_lower() {
     agrees(fan_to_still(celsius(160.0)).unwrap().celsius(), "180");
 }
 
-/// The scaled time against the solver, on pieces whose surface is at once as hot as the oven: both
-/// then are conduction, and the logarithm is off only by what is left of the first terms of the
-/// series, 3 % here.
-#[test]
-fn the_scaled_time_is_that_of_conduction() {
-    let to_core = |half: f64, oven: f64| {
-        let piece = Body {
-            shape: Shape::Cylinder,
-            half: Length::from_metres(half).unwrap(),
-            mass: Mass::from_grams(500.0).unwrap(),
-            specific_heat: SpecificHeat::from_joules_per_kilogram_kelvin(2800.0).unwrap(),
-            conductivity: Conductivity::from_watts_per_metre_kelvin(0.4).unwrap(),
-            density: Density::from_kilograms_per_cubic_metre(400.0).unwrap(),
-        };
-        let coefficient = SurfaceCoefficient::from_watts_per_square_metre_kelvin(20_000.0).unwrap();
-        let air = Air {
-            temperature: celsius(oven),
-            coefficient,
-        };
-        let stay = Exposure {
-            minutes: minutes(600.0),
-            air,
-        };
-        follow(&piece, celsius(28.0), &[stay])
-            .unwrap()
-            .reaches(celsius(92.0), Probe::Centre, Minutes::ZERO)
-            .unwrap()
-    };
-    let known = to_core(0.03, 120.0);
-    let thicker = Factor::from_number(1.5).unwrap();
-    let scaled = bake_time(known, &setting(120.0), &setting(120.0), thicker).unwrap();
-    let solved = to_core(0.045, 120.0).minutes();
-    agrees_within(
-        scaled.by_conduction.minutes(),
-        &solved.to_string(),
-        0.03 * solved,
-    );
-    assert!(scaled.from < scaled.by_conduction && scaled.by_conduction < scaled.to);
-}
-
-/// A piece alike in shape and eight times as heavy is twice as thick.
-#[test]
-fn eight_times_as_heavy_is_twice_as_thick() {
-    agrees(
-        thickness_of(Factor::from_number(8.0).unwrap())
-            .unwrap()
-            .number(),
-        "2.000",
-    );
-}
-
 #[test]
 fn a_hotter_oven_bakes_faster_and_one_cooler_than_the_core_never() {
-    let of = |oven| bake_time(minutes(30.0), &setting(180.0), &setting(oven), Factor::ONE);
-    assert!(of(200.0).unwrap().by_conduction < of(170.0).unwrap().by_conduction);
-    agrees(of(180.0).unwrap().by_conduction.minutes(), "30.00");
+    let of = |oven| bake_time(minutes(30.0), &setting(180.0), &setting(oven));
+    assert!(of(200.0).unwrap().likely < of(170.0).unwrap().likely);
+    agrees(of(180.0).unwrap().likely.minutes(), "30.00");
     assert!(of(90.0).is_err());
+    // Half the heat takes twice as long.
+    let half = BakeSetting {
+        heat: Share::from_percent(50.0).unwrap(),
+        ..setting(180.0)
+    };
+    let half = bake_time(minutes(30.0), &setting(180.0), &half).unwrap();
+    agrees(half.likely.minutes(), "60.00");
 }
 
 /// Source: boiling points by IAPWS-95: at 3000 m water boils at 89.98 °C, so no core gets to the 91
@@ -131,7 +91,12 @@ fn phases_follow_one_another_and_the_last_hot_one_is_tented() {
     );
     agrees(programme.phases[1].as_still.celsius(), "180");
     agrees(programme.phases[2].begins.minutes(), "18");
-    // (170·8 + 180·10 + 200·4) / 22
+    // (170·4 + 180·10 + 200·2) / 16: heat from one side brings half. Common practice.
     agrees(programme.mean_as_still.celsius(), "180.0");
+    // (4 + 10 + 2) / 22
+    agrees(programme.heat.percent(), "72.73");
+    let longer = programme.lasting(minutes(33.0)).unwrap();
+    agrees(longer.phases[2].begins.minutes(), "27.00");
+    agrees(longer.mean_as_still.celsius(), "180.0");
     assert!(review(&[]).is_err());
 }

@@ -10,6 +10,7 @@
 
 mod allergens;
 mod bake;
+mod bake_by_shape;
 mod bakers_examples;
 mod bakers_percentage;
 mod batch;
@@ -43,6 +44,7 @@ mod sugar_solution;
 mod syrup;
 mod table;
 mod tin;
+mod tin_rise;
 mod usual;
 mod vessel_cooling;
 mod water;

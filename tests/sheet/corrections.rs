@@ -78,8 +78,11 @@ fn a_cold_dough_takes_longer_and_a_warmer_place_corrects_it() {
     let taken = off(&bench).unwrap();
     assert_eq!(taken.chosen, Some(place.at));
     assert!((taken.now.minutes() - place.due.minutes()).abs() < 1e-9);
-    // A warm dough is made up for by a cooler place.
+    // A warm dough that begins its rise in time is made up for by a cooler place.
     bench.bulk_place = None;
+    let bulk = step(StepKind::Bulk, 0);
+    let promised = bench.promised(bulk).unwrap().begins;
+    bench.bake.begin(bulk, promised);
     bench.bake.noted.dough = off_by(8.0);
     let warm = off(&bench).unwrap();
     assert!(warm.now < warm.planned && warm.place.unwrap().at < Kitchen::default().room);

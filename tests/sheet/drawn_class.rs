@@ -3,7 +3,7 @@
 use softcrumb::engine::class::{ClassSettings, OvenSettings};
 use softcrumb::engine::ingredients::{Allergen, Listed};
 use softcrumb::engine::quantity::{Factor, Length, Minutes, Money, SpecificVolume};
-use softcrumb::engine::tin::{Across, Tin, TinShape, Tins};
+use softcrumb::engine::tin::{Across, Tin, TinRise, TinShape, Tins};
 use softcrumb::sheet::{FoodKey, Pantry, PantryItem, SavedTin, TinUse};
 
 use crate::drawn::Draw;
@@ -67,7 +67,7 @@ impl Draw {
             },
             rows: self.maybe(Self::count),
             room: self.maybe(room),
-            rise: Factor::from_number(1.0 + self.fraction() * 5.0).unwrap(),
+            rise: TinRise::Times(Factor::from_number(1.0 + self.fraction() * 5.0).unwrap()),
         }
     }
 

@@ -5,8 +5,8 @@ use softcrumb::engine::quantity::{
     Altitude, Division, Length, Minutes, Pressure, Temperature, TemperatureChange, WarmingRate,
 };
 use softcrumb::sheet::{
-    BakeSettings, BoilsBy, Bowl, CoolingSettings, HeatSettings, Kitchen, KnownBake, MeltSettings,
-    Mixer, Oven, PasteSettings, Scales,
+    BakeLength, BakeSettings, BoilsBy, Bowl, CoolingSettings, HeatSettings, Kitchen, KnownBake,
+    MeltSettings, Mixer, Oven, PasteSettings, Scales,
 };
 
 use crate::drawn::Draw;
@@ -55,11 +55,13 @@ impl Draw {
             },
             bake: BakeSettings {
                 phases,
-                known: KnownBake {
+                known: Some(KnownBake {
                     minutes: self.minutes(),
                     oven: self.temperature(),
                     piece: self.mass(),
-                },
+                    shape: None,
+                }),
+                length: BakeLength::Predicted,
             },
             melt: MeltSettings {
                 chocolate: self.maybe(Self::temperature),

@@ -8,10 +8,10 @@ use softcrumb::engine::quantity::{
     Altitude, Factor, Length, Mass, Pressure, Share, SpecificVolume, Temperature,
     TemperatureChange, WarmingRate,
 };
-use softcrumb::engine::tin::{Tin, TinShape, Tins};
+use softcrumb::engine::tin::{Tin, TinRise, TinShape, Tins};
 use softcrumb::sheet::{
-    BakeSettings, BoilsBy, Bowl, CoolingSettings, HeatSettings, Kitchen, KnownBake, MeltSettings,
-    Mixer, Oven, PasteSettings, Scales,
+    BakeLength, BakeSettings, BoilsBy, Bowl, CoolingSettings, HeatSettings, Kitchen, KnownBake,
+    MeltSettings, Mixer, Oven, PasteSettings, Scales,
 };
 use softcrumb::sheet::{Batch, Sheet, TinUse};
 
@@ -157,7 +157,7 @@ fn batch() -> Batch {
             },
             rows: Some(2.try_into().unwrap()),
             room: Some(SpecificVolume::from_cubic_centimetres_per_gram(4.35).unwrap()),
-            rise: Factor::from_number(2.65).unwrap(),
+            rise: TinRise::Times(Factor::from_number(2.65).unwrap()),
         }),
     }
 }
@@ -195,11 +195,13 @@ fn heat() -> HeatSettings {
                 phase(8.0, 170.0, HeatFrom::Bottom, false),
                 phase(5.0, 160.0, HeatFrom::Both, true),
             ],
-            known: KnownBake {
+            known: Some(KnownBake {
                 minutes: minutes(23.0),
                 oven: celsius(185.0),
                 piece: grams(95.0),
-            },
+                shape: None,
+            }),
+            length: BakeLength::Predicted,
         },
         melt: MeltSettings {
             chocolate: Some(celsius(19.5)),

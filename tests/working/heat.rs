@@ -1,15 +1,16 @@
 //! The working of heat: properties, boiling, mixes, pastes, doughs, ice, melting, the oven.
 
 use softcrumb::engine::chocolate::{Melting, melt};
+use softcrumb::engine::formula::Bread;
 use softcrumb::engine::heat::{
-    Air, BakeSetting, Body, Cooling, Development, Dough, DoughItem, Grain, HeatFrom, HeatPart,
-    LiquidUse, Material, Matter, Paste, Phase, Properties, RuleSet, Scalded, Shape,
-    ThermalMaterial, Vessel, bake_time, boiling_at, boiling_under, cook, cool, dough_temperature,
-    factor_method, ice_for, ice_in_water, review, steam_loss,
+    Air, BakeSetting, BakedBody, BakedShape, Body, Cooling, Development, Dough, DoughItem, Grain,
+    HeatFrom, HeatPart, LiquidUse, Material, Matter, Paste, Phase, Properties, RuleSet, Scalded,
+    Shape, ThermalMaterial, Vessel, bake_time, boiling_at, boiling_under, cook, cool, cool_loaf,
+    dough_temperature, factor_method, ice_for, ice_in_water, review, steam_loss,
 };
 use softcrumb::engine::ingredients::Listed;
 use softcrumb::engine::quantity::{
-    Altitude, Factor, Length, Mass, Minutes, Pressure, Temperature, TemperatureChange, WarmingRate,
+    Altitude, Length, Mass, Minutes, Pressure, Share, Temperature, TemperatureChange, WarmingRate,
 };
 
 use crate::rule_evaluator::adds_up;
@@ -214,12 +215,18 @@ fn the_oven_adds_up() {
         phase(7.0, 190.0, HeatFrom::Top, false),
     ];
     adds_up(&review(&phases).unwrap().working());
-    let setting = |oven| BakeSetting {
+    let setting = |baked: BakedBody, oven, heat| BakeSetting {
+        baked,
         oven: celsius(oven),
+        heat: Share::from_percent(heat).unwrap(),
         dough: celsius(27.0),
         core: celsius(91.0),
     };
-    let thicker = Factor::from_number(1.3).unwrap();
-    let time = bake_time(minutes(31.0), &setting(175.0), &setting(190.0), thicker).unwrap();
+    let loaf = BakedBody::known(BakedShape::Loaf, grams(750.0)).unwrap();
+    let bun = BakedBody::apart(grams(66.0)).unwrap();
+    let (from, to) = (setting(loaf, 175.0, 100.0), setting(bun, 190.0, 80.0));
+    let time = bake_time(minutes(31.0), &from, &to).unwrap();
+    let cooling = cool_loaf(&loaf.body, Bread::Rye, celsius(21.0), celsius(96.0));
+    adds_up(&cooling.unwrap().working());
     adds_up(&time.working());
 }

@@ -6,7 +6,6 @@ use softcrumb::engine::formula::{
     Compared, Form, Formula, FormulaError, PartKind, Reached, reach, set_part_share,
 };
 use softcrumb::engine::plan::PlanError;
-use softcrumb::engine::quantity::Mass;
 use softcrumb::results;
 use softcrumb::results::batch::{
     self, BatchResults,
@@ -60,10 +59,7 @@ impl Evaluation {
             part_shares: part_shares(asked),
             divisions: divisions(asked),
             day: day(asked),
-            heat: (!asked.without_heat).then(|| {
-                let piece = made.map_or(Mass::ZERO, |made| made.pieces.each);
-                Heat::of(asked, &batch.formula, piece)
-            }),
+            heat: (!asked.without_heat).then(|| Heat::of(asked, &batch.formula, made)),
             batch,
         }
     }

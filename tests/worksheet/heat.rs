@@ -1,14 +1,14 @@
 //! Heat: every question of heat for one document, and bare coolings and boilings that are asked.
 
+use softcrumb::engine::batch::Scaled;
 use softcrumb::engine::chocolate::{Melted, Melting, melt};
 use softcrumb::engine::formula::{Formula, PartKind};
 use softcrumb::engine::heat::{
     Boiling, Curve, DoughRemedy, HeatError, boiling_at, boiling_under, follow,
 };
 use softcrumb::engine::learn::Learnt;
-use softcrumb::engine::quantity::Mass;
 use softcrumb::results::heat::{
-    CoolingResult, DoughQuestion, HeatInput, HeatResults, MixingResult, melting,
+    CoolingResult, DoughQuestion, HeatInput, HeatResults, InOven, MixingResult, melting,
 };
 use softcrumb::results::run::{Run, RunInput};
 use softcrumb::sheet::BoilsBy;
@@ -44,8 +44,8 @@ pub(crate) struct MeltSums {
 }
 
 impl Heat {
-    /// Works out everything, for the formula as large as it is made and pieces of this weight.
-    pub(crate) fn of(asked: &Asked, formula: &Formula, piece: Mass) -> Self {
+    /// Works out everything, for the formula as large as it is made.
+    pub(crate) fn of(asked: &Asked, formula: &Formula, made: Option<&Scaled>) -> Self {
         let (kitchen, settings) = (&asked.kitchen, &asked.sheet.heat);
         let run = Run::of(&RunInput {
             formula,
@@ -58,8 +58,7 @@ impl Heat {
         });
         let results = HeatResults::of(&HeatInput {
             formula,
-            piece,
-            bread: asked.sheet.bread,
+            in_oven: InOven::of(&asked.sheet, made, run.rises.temperatures.proofed),
             settings,
             kitchen,
             picked: None,

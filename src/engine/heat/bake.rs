@@ -1,7 +1,7 @@
 //! The oven: a programme of phases, and what each of them asks for.
 
 use super::error::HeatError;
-use crate::engine::quantity::{Minutes, Temperature};
+use crate::engine::quantity::{Minutes, Share, Temperature};
 use crate::engine::working::{Line, given};
 
 /// Where the heat comes from.
@@ -18,6 +18,14 @@ pub enum HeatFrom {
 impl HeatFrom {
     /// Every way, in the order lists are shown.
     pub const ALL: [Self; 3] = [Self::Both, Self::Top, Self::Bottom];
+
+    /// The heat it brings, of that from both: above or below alone brings half. Common practice.
+    const fn heat(self) -> f64 {
+        match self {
+            Self::Both => 1.0,
+            Self::Top | Self::Bottom => 0.5,
+        }
+    }
 }
 
 /// One stretch of a bake.
@@ -66,8 +74,10 @@ pub struct Programme {
     pub phases: Vec<ReviewedPhase>,
     /// How long it takes.
     pub total: Minutes,
-    /// The one setting of a still oven that brings as many degrees over as many minutes.
+    /// The one setting of a still oven: the mean of the phases, each by its heat.
     pub mean_as_still: Temperature,
+    /// The heat that its phases bring, of that of as many minutes from above and below.
+    pub heat: Share,
 }
 
 /// How much lower a fan oven is set, K. Common practice: 15 to 20.
@@ -104,7 +114,7 @@ pub fn review(phases: &[Phase]) -> Result<Programme, HeatError> {
         return Err(HeatError::EmptyProgramme);
     }
     let mut begins = 0.0;
-    let mut degree_minutes = 0.0;
+    let (mut degree_minutes, mut heated) = (0.0, 0.0);
     let mut reviewed = Vec::with_capacity(phases.len());
     for phase in phases {
         let ends = begins + phase.minutes.minutes();
@@ -113,7 +123,9 @@ pub fn review(phases: &[Phase]) -> Result<Programme, HeatError> {
         } else {
             phase.temperature
         };
-        degree_minutes += as_still.celsius() * phase.minutes.minutes();
+        let heat = phase.from.heat() * phase.minutes.minutes();
+        degree_minutes += as_still.celsius() * heat;
+        heated += heat;
         reviewed.push(ReviewedPhase {
             phase: *phase,
             begins: Minutes::from_minutes(begins)?,
@@ -126,7 +138,8 @@ pub fn review(phases: &[Phase]) -> Result<Programme, HeatError> {
     Ok(Programme {
         phases: reviewed,
         total: Minutes::from_minutes(total)?,
-        mean_as_still: Temperature::from_celsius(degree_minutes / total)?,
+        mean_as_still: Temperature::from_celsius(degree_minutes / heated)?,
+        heat: Share::from_fraction(heated / total)?,
     })
 }
 
@@ -146,27 +159,52 @@ fn advice(from: HeatFrom, as_still: f64, done: f64) -> PhaseAdvice {
 }
 
 impl Programme {
-    /// How the one setting came about.
+    /// The same programme lasting this long in all, its phases in proportion.
+    ///
+    /// # Errors
+    /// [`HeatError::EmptyProgramme`] for no time; [`HeatError::OffScale`] when a phase leaves
+    /// [`Minutes::RANGE`].
+    pub fn lasting(&self, total: Minutes) -> Result<Self, HeatError> {
+        let factor = total.minutes() / self.total.minutes();
+        let scaled = self.phases.iter().map(|one| {
+            Ok(Phase {
+                minutes: Minutes::from_minutes(one.phase.minutes.minutes() * factor)?,
+                ..one.phase
+            })
+        });
+        review(&scaled.collect::<Result<Vec<_>, HeatError>>()?)
+    }
+
+    /// How the one setting and the share of heat came about.
     #[must_use]
     pub fn working(&self) -> Vec<Line> {
-        let (mut sum, mut total, mut with) = (Vec::new(), Vec::new(), Vec::new());
+        let (mut sum, mut total, mut whole) = (Vec::new(), Vec::new(), Vec::new());
+        let (mut degrees, mut minutes) = (Vec::new(), Vec::new());
         for (place, one) in self.phases.iter().enumerate() {
-            let (t, m) = (format!("T{}", place + 1), format!("t{}", place + 1));
-            sum.push(format!("{t} × {m}"));
-            with.push(given(t, "as a still oven", one.as_still.celsius(), "°C"));
-            with.push(given(
-                m.clone(),
-                "phase",
-                one.phase.minutes.minutes(),
-                "min",
-            ));
-            total.push(m);
+            let [t, m, h] = ["T", "t", "h"].map(|letter| format!("{letter}{}", place + 1));
+            sum.push(format!("{h} × {m} × {t}"));
+            total.push(format!("{h} × {m}"));
+            whole.push(m.clone());
+            degrees.push(given(t, "as a still oven", one.as_still.celsius(), "°C"));
+            minutes.push(given(m, "phase", one.phase.minutes.minutes(), "min"));
+            minutes.push(given(h, "its heat", one.phase.from.heat(), ""));
         }
-        vec![Line {
-            rule: format!("({}) / ({})", sum.join(" + "), total.join(" + ")).into(),
-            with,
-            gives: given("T", "one setting", self.mean_as_still.celsius(), "°C"),
-            source: "mean over time; fan 20 K lower by common practice".into(),
-        }]
+        degrees.extend(minutes.iter().cloned());
+        let total = total.join(" + ");
+        vec![
+            Line {
+                rule: format!("({}) / ({total})", sum.join(" + ")).into(),
+                with: degrees,
+                gives: given("T", "one setting", self.mean_as_still.celsius(), "°C"),
+                source: "mean by heat; fan 20 K lower, heat from one side half: common practice"
+                    .into(),
+            },
+            Line {
+                rule: format!("({total}) / ({})", whole.join(" + ")).into(),
+                with: minutes,
+                gives: given("s", "heat of that from both", self.heat.fraction(), ""),
+                source: "heat from one side half: common practice".into(),
+            },
+        ]
     }
 }

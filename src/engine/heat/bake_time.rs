@@ -1,106 +1,169 @@
-//! How long to bake, scaled from a bake that is known.
+//! How long to bake, from a bake that is known: conduction into what stands in the oven now,
+//! against conduction into what stood there then.
 
+use super::baked_shape::BakedBody;
 use super::error::HeatError;
-use crate::engine::quantity::{Factor, Minutes, Temperature};
+use crate::engine::quantity::{Minutes, Share, Temperature};
 use crate::engine::working::{Line, given};
 
 /// What decides how long a bake takes.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct BakeSetting {
+    /// What stands in the oven.
+    pub baked: BakedBody,
     /// The oven, as a still one.
     pub oven: Temperature,
+    /// The heat it brings, of that of a still oven heated from above and below.
+    pub heat: Share,
     /// The dough as it goes in.
     pub dough: Temperature,
     /// The middle as it comes out.
     pub core: Temperature,
 }
 
-/// How long the new bake takes: a hint, the core temperature is the test.
+/// How long a bake takes: a hint, the core temperature is the test.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct BakeTime {
-    /// The known bake.
+    /// The time of the known bake.
     pub known: Minutes,
-    /// How many times as thick the new piece is.
-    pub thickness: Factor,
-    /// What the known bake's temperatures make of it: ln((oven − dough)/(oven − core)).
-    pub known_logarithm: f64,
-    /// What the new bake's temperatures make of it.
-    pub new_logarithm: f64,
-    /// By conduction alone: time grows with the square of the thickness.
-    pub by_conduction: Minutes,
+    /// The known bake.
+    pub from_bake: BakeSetting,
+    /// This bake.
+    pub to_bake: BakeSetting,
+    /// The time by conduction of the known bake, with heat from above and below.
+    pub known_model: Minutes,
+    /// The time by conduction of this bake, with heat from above and below.
+    pub new_model: Minutes,
+    /// The likely time.
+    pub likely: Minutes,
+    /// How far the time may be off, of itself.
+    pub spread: Share,
     /// From.
     pub from: Minutes,
     /// To.
     pub to: Minutes,
 }
 
-/// What an oven's own ways take from the range, either way. Common practice.
+/// What ovens and doughs differ by where the same is baked again. Common practice: printed times of
+/// one bread are 30 to 35 min, or 15 to 18.
 const SPREAD: f64 = 0.1;
+/// What is added for a bake e times as long or as short as the known one. Common practice: printed
+/// times for rolls of one mass differ by a third.
+const SPREAD_BY_RATIO: f64 = 0.15;
+/// The widest a time may be off, where shapes differ too.
+const WIDEST: f64 = 0.2;
 
-/// How long the new bake takes, from a bake that is known.
+/// How long a bake takes, from one that is known.
 ///
-/// `t₂ = t₁·n²·L₂/L₁`, n the ratio of thicknesses, L = ln((oven − dough)/(oven − core)), if
-/// conduction inside governs; with n instead of n² if the oven's heat at the surface does. The
-/// truth lies between, so the range spans both, and a tenth beyond either way.
+/// `t = k·(M/s)/(K/r)`: k the known time, M and K the times by conduction of both bodies in ovens
+/// heated from above and below ([`LoafBody::bakes_in`](super::LoafBody::bakes_in)), s and r the
+/// shares of that heat that the ovens bring. The range is a tenth either way, and wider the more the
+/// bakes differ: `√(0.1² + (0.15·ln(M/K))²)`, at most a fifth, which is also taken where one bakes
+/// in a tin and the other apart.
 ///
 /// # Errors
 /// [`HeatError::OvenTooCool`] where an oven is not hotter than what its core is to reach, or the
-/// dough not cooler; [`HeatError::OffScale`] when the time leaves its range.
+/// dough not cooler; [`HeatError::EmptyProgramme`] where an oven brings no heat;
+/// [`HeatError::OffScale`] when the time leaves its range.
 pub fn bake_time(
     known: Minutes,
     from: &BakeSetting,
     to: &BakeSetting,
-    thickness: Factor,
 ) -> Result<BakeTime, HeatError> {
-    let (known_logarithm, new_logarithm) = (from.logarithm()?, to.logarithm()?);
-    let at_surface = known.minutes() * thickness.number() * new_logarithm / known_logarithm;
-    let by_conduction = at_surface * thickness.number();
+    let (known_model, new_model) = (from.model()?, to.model()?);
+    let heats = (from.heat.fraction(), to.heat.fraction());
+    if heats.0 <= 0.0 || heats.1 <= 0.0 {
+        return Err(HeatError::EmptyProgramme);
+    }
+    let ratio = new_model.minutes() / known_model.minutes();
+    let likely = known.minutes() * ratio * heats.0 / heats.1;
+    let spread = if from.baked.shape == to.baked.shape {
+        let unlike = SPREAD_BY_RATIO * libm::log(ratio);
+        libm::sqrt(SPREAD * SPREAD + unlike * unlike).min(WIDEST)
+    } else {
+        WIDEST
+    };
     Ok(BakeTime {
         known,
-        thickness,
-        known_logarithm,
-        new_logarithm,
-        by_conduction: Minutes::from_minutes(by_conduction)?,
-        from: Minutes::from_minutes(by_conduction.min(at_surface) * (1.0 - SPREAD))?,
-        to: Minutes::from_minutes(by_conduction.max(at_surface) * (1.0 + SPREAD))?,
+        from_bake: *from,
+        to_bake: *to,
+        known_model,
+        new_model,
+        likely: Minutes::from_minutes(likely)?,
+        spread: Share::from_fraction(spread)?,
+        from: Minutes::from_minutes(likely * (1.0 - spread))?,
+        to: Minutes::from_minutes(likely * (1.0 + spread))?,
     })
 }
 
-/// How many times as thick a piece is that weighs this many times as much and is alike in shape.
-///
-/// # Errors
-/// [`HeatError::OffScale`] never within [`Factor::RANGE`].
-pub fn thickness_of(weight: Factor) -> Result<Factor, HeatError> {
-    Ok(Factor::from_number(libm::cbrt(weight.number()))?)
-}
-
 impl BakeSetting {
-    fn logarithm(&self) -> Result<f64, HeatError> {
-        let (above_dough, above_core) = (self.oven - self.dough, self.oven - self.core);
-        if above_core.kelvin() <= 0.0 || self.core <= self.dough {
-            return Err(HeatError::OvenTooCool {
-                oven: self.oven,
-                core: self.core,
-            });
+    /// The time by conduction, heat coming from above and below; above zero.
+    fn model(&self) -> Result<Minutes, HeatError> {
+        let (oven, core) = (self.oven, self.core);
+        let time = self.baked.body.bakes_in(oven, self.dough, core)?;
+        if time > Minutes::ZERO {
+            Ok(time)
+        } else {
+            Err(HeatError::OvenTooCool { oven, core })
         }
-        Ok(libm::log(above_dough.kelvin() / above_core.kelvin()))
     }
 }
 
 impl BakeTime {
-    /// The working, line by line.
+    /// The working, line by line: the height of what is baked, the time by conduction that the
+    /// slowest terms of its series give, and the known time scaled.
     #[must_use]
     pub fn working(&self) -> Vec<Line> {
-        vec![Line {
-            rule: "t × n^2 × L / K".into(),
+        let conduction = "conduction: Carslaw and Jaeger, Conduction of Heat in Solids";
+        let [known, now] = [
+            (&self.from_bake, self.known_model),
+            (&self.to_bake, self.new_model),
+        ]
+        .map(|(bake, model)| Line {
+            rule: "D + (O − D) × (1 − A / 2.718281828459045 ^ (r × 60 × M))".into(),
+            with: vec![
+                given("D", "dough", bake.dough.celsius(), "°C"),
+                given("O", "oven", bake.oven.celsius(), "°C"),
+                given("A", "first terms", bake.baked.body.first_terms().0, ""),
+                given("r", "their rate", bake.baked.body.first_terms().1, "1/s"),
+                given("M", "by conduction", model.minutes(), "min"),
+            ],
+            gives: given("C", "middle by then", bake.middle_by(model), "°C"),
+            source: conduction.into(),
+        });
+        let scaled = Line {
+            rule: "t × (M / s) / (K / r)".into(),
             with: vec![
                 given("t", "known bake", self.known.minutes(), "min"),
-                given("n", "times as thick", self.thickness.number(), ""),
-                given("L", "new oven, dough and core", self.new_logarithm, ""),
-                given("K", "known oven, dough and core", self.known_logarithm, ""),
+                given("M", "this by conduction", self.new_model.minutes(), "min"),
+                given("s", "its heat", self.to_bake.heat.fraction(), ""),
+                given(
+                    "K",
+                    "known by conduction",
+                    self.known_model.minutes(),
+                    "min",
+                ),
+                given("r", "its heat", self.from_bake.heat.fraction(), ""),
             ],
-            gives: given("T", "by conduction", self.by_conduction.minutes(), "min"),
-            source: "conduction: Carslaw and Jaeger, Conduction of Heat in Solids".into(),
-        }]
+            gives: given("T", "this bake", self.likely.minutes(), "min"),
+            source: conduction.into(),
+        };
+        vec![
+            self.from_bake.baked.working(),
+            known,
+            self.to_bake.baked.working(),
+            now,
+            scaled,
+        ]
+    }
+}
+
+impl BakeSetting {
+    /// The middle after a time by the first terms of the series alone, °C.
+    fn middle_by(&self, time: Minutes) -> f64 {
+        let (weight, rate) = self.baked.body.first_terms();
+        let left = weight * libm::exp(-rate * 60.0 * time.minutes());
+        let (dough, oven) = (self.dough.celsius(), self.oven.celsius());
+        dough + (oven - dough) * (1.0 - left)
     }
 }

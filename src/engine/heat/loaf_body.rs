@@ -1,7 +1,9 @@
 //! Loaf bodies: how the middle of a loaf or bun follows the oven, and afterwards the room.
 
+use std::ops::RangeInclusive;
+
 use super::error::HeatError;
-use crate::engine::numerics::{first_true, root};
+use crate::engine::numerics::first_true;
 use crate::engine::quantity::{Length, Minutes, Temperature};
 
 /// The shape in which bread bakes and cools.
@@ -117,6 +119,16 @@ impl LoafBody {
         Ok(Temperature::from_celsius(celsius)?)
     }
 
+    /// In an oven: the product of the first weights, and the sum of their rates, 1/s. The middle
+    /// follows them alone once the body has begun to warm.
+    pub(super) fn first_terms(&self) -> (f64, f64) {
+        let series = self.series(BAKING);
+        let firsts = series.iter().filter_map(|terms| terms.first());
+        firsts.fold((1.0, 0.0), |(weights, rates), (weight, rate)| {
+            (weights * weight, rates + rate)
+        })
+    }
+
     fn time(
         &self,
         crumb: Crumb,
@@ -163,14 +175,45 @@ fn left(series: &[Series], seconds: f64) -> f64 {
     directions.product()
 }
 
+/// Halvings before Newton's steps: they begin within 0.007 of the root.
+const NARROWED: u32 = 8;
+/// Newton's steps: each squares what is left.
+const STEPS: u8 = 4;
+
+/// A root of a function that changes its sign once in `range`; `function` gives value and slope.
+///
+/// Halved first, then Newton's steps, which stay within what was halved.
+fn rising_root(function: impl Fn(f64) -> (f64, f64), range: RangeInclusive<f64>) -> Option<f64> {
+    let falls = function(*range.start()).0 > 0.0;
+    let width = range.end() - range.start();
+    let start = *range.start();
+    let passed = |z: f64| (function(z).0 >= 0.0) != falls;
+    let high = first_true(range, NARROWED, passed)?;
+    let low = (high - width * libm::exp2(-f64::from(NARROWED))).max(start);
+    let mut z = low.midpoint(high);
+    for _ in 0..STEPS {
+        let (value, slope) = function(z);
+        let next = z - value / slope;
+        z = if next.is_finite() {
+            next.clamp(low, high)
+        } else {
+            z
+        };
+    }
+    Some(z)
+}
+
 /// The middle of a slab: `Cₙ = 4·sin z / (2·z + sin 2z)`, z·tan z = Bi.
 fn slab(half: f64, crumb: Crumb) -> Series {
     let biot = crumb.coefficient * half;
     let pi = std::f64::consts::PI;
-    let function = |z: f64| z * libm::sin(z) - biot * libm::cos(z);
+    let function = |z: f64| {
+        let (sin, cos) = (libm::sin(z), libm::cos(z));
+        (z * sin - biot * cos, sin + z * cos + biot * sin)
+    };
     let terms = (0..TERMS).filter_map(|n| {
         let first = f64::from(n) * pi;
-        let z = root(function, first..=first + pi / 2.0).ok()?;
+        let z = rising_root(function, first..=first + pi / 2.0)?;
         let weight = 4.0 * libm::sin(z) / (2.0 * z + libm::sin(2.0 * z));
         Some((weight, crumb.diffusivity * z * z / (half * half)))
     });
@@ -194,9 +237,12 @@ const ZEROS: [(f64, f64); 8] = [
 /// The middle of a cylinder: `Cₙ = 2·J₁(z) / (z·(J₀²(z) + J₁²(z)))`, z·J₁(z) = Bi·J₀(z).
 fn cylinder(radius: f64, crumb: Crumb) -> Series {
     let biot = crumb.coefficient * radius;
-    let function = |z: f64| z * libm::j1(z) - biot * libm::j0(z);
+    let function = |z: f64| {
+        let (j0, j1) = (libm::j0(z), libm::j1(z));
+        (z * j1 - biot * j0, z * j0 + biot * j1)
+    };
     let terms = ZEROS.iter().filter_map(|(from, to)| {
-        let z = root(function, *from..=*to).ok()?;
+        let z = rising_root(function, *from..=*to)?;
         let (j0, j1) = (libm::j0(z), libm::j1(z));
         let weight = 2.0 * j1 / (z * (j0 * j0 + j1 * j1));
         Some((weight, crumb.diffusivity * z * z / (radius * radius)))

@@ -6,6 +6,7 @@
 
 mod bake;
 mod bake_time;
+mod baked_shape;
 mod balance;
 mod body;
 mod boiling;
@@ -30,6 +31,7 @@ mod ice;
 mod ice_share;
 mod liquid;
 mod loaf_body;
+mod loaf_cooling;
 mod material;
 mod matter;
 mod mix;
@@ -49,7 +51,8 @@ mod warm_up;
 pub use bake::{
     HeatFrom, Phase, PhaseAdvice, Programme, ReviewedPhase, fan_to_still, review, still_to_fan,
 };
-pub use bake_time::{BakeSetting, BakeTime, bake_time, thickness_of};
+pub use bake_time::{BakeSetting, BakeTime, bake_time};
+pub use baked_shape::{BAKED_SPECIFIC_VOLUME, BakedBody, BakedShape};
 pub use body::{Air, Body, Shape};
 pub use boiling::{Boiling, boiling_at, boiling_under};
 pub use component::Component;
@@ -74,6 +77,7 @@ pub use ice::{IceWater, ice_in_water, latent_heat_of_fusion};
 pub use ice_share::{IceAnswer, ice_for};
 pub use liquid::{LiquidAnswer, OutOfReach, liquid_for};
 pub use loaf_body::LoafBody;
+pub use loaf_cooling::{CUT_AT, LoafCooling, cool_loaf};
 pub use material::{Material, Vessel};
 pub use matter::{Matter, TemperatureStep};
 pub use mix::{Mixed, Settled, mix};

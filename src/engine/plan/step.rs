@@ -44,6 +44,8 @@ pub enum StepKind {
     Drizzle,
     /// The wash is brushed on.
     Brush,
+    /// The oven heats up.
+    Preheat,
     /// A phase of the bake.
     Bake,
     /// The bread cools.
@@ -62,7 +64,7 @@ pub enum StepKind {
 
 impl StepKind {
     /// Every kind of work, in its order.
-    pub const ALL: [Self; 26] = [
+    pub const ALL: [Self; 27] = [
         Self::Scald,
         Self::CoolPaste,
         Self::ChillPaste,
@@ -82,6 +84,7 @@ impl StepKind {
         Self::Melt,
         Self::Drizzle,
         Self::Brush,
+        Self::Preheat,
         Self::Bake,
         Self::Cool,
         Self::Own,

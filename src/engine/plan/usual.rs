@@ -30,8 +30,12 @@ pub struct Times {
     pub rest: Minutes,
     /// The rise in the tin: soonest, likely, latest.
     pub proof: [Minutes; 3],
+    /// How long the oven heats up.
+    pub preheat: DurationRange,
     /// The phases of the bake of one load.
     pub bake: Vec<Minutes>,
+    /// How long the bread cools before it is cut.
+    pub cool: DurationRange,
     /// How often the oven is filled.
     pub loads: Loads,
     /// How many pieces there are.
@@ -67,8 +71,7 @@ pub fn usual(formula: &Formula, times: &Times) -> Result<Plan, PlanError> {
     last = making.top(formula, last);
     last = making.bake(times, last);
     last = later_loads(&mut making.steps, times.loads, (&ahead, shaped), last);
-    let cool = DurationRange::between(minutes(30.0), minutes(60.0), minutes(720.0))?;
-    making.add(StepKind::Cool, 0, cool, minutes(5.0), vec![last]);
+    making.add(StepKind::Cool, 0, times.cool, minutes(5.0), vec![last]);
     Plan::of(making.steps)
 }
 
@@ -102,15 +105,25 @@ impl Making {
         }
     }
 
-    /// The phases of the baking programme.
+    /// The oven heats up until the bake begins, and then the phases of the baking programme.
     fn bake(&mut self, times: &Times, after: usize) -> usize {
-        let phases = times.bake.iter().enumerate();
-        phases.fold(after, |last, (phase, lasts)| {
+        let mut inputs = vec![after];
+        if !times.bake.is_empty() && times.preheat.wished() > Minutes::ZERO {
+            inputs.push(self.add(
+                StepKind::Preheat,
+                0,
+                times.preheat,
+                minutes(1.0),
+                Vec::new(),
+            ));
+        }
+        for (phase, lasts) in times.bake.iter().enumerate() {
             let of = saturating_u16(phase);
             let hands = minutes(lasts.minutes().min(2.0));
             let range = DurationRange::just(*lasts);
-            self.add(StepKind::Bake, of, range, hands, vec![last])
-        })
+            inputs = vec![self.add(StepKind::Bake, of, range, hands, inputs)];
+        }
+        inputs.first().copied().unwrap_or(after)
     }
 
     /// A step that is all work.

@@ -58,6 +58,7 @@ const fn weighs(work: StepKind) -> Option<PartKind> {
         | StepKind::Tin
         | StepKind::Proof
         | StepKind::Drizzle
+        | StepKind::Preheat
         | StepKind::Bake
         | StepKind::Cool
         | StepKind::Own

@@ -26,6 +26,17 @@ impl Factor {
         within(number, Self::RANGE).map(Self)
     }
 
+    /// Takes a number as the engine's own tables have them, at compile time.
+    ///
+    /// A number outside the range counts as one; the tables hold none.
+    pub(crate) const fn known(number: f64) -> Self {
+        if number >= 1e-6 && number <= 1e6 {
+            Self(number)
+        } else {
+            Self::ONE
+        }
+    }
+
     /// Gives the plain number.
     #[must_use]
     pub const fn number(self) -> f64 {

@@ -4,6 +4,7 @@ use super::capacity::Capacity;
 use super::error::TinError;
 use super::shape::Tin;
 use super::usual::DOUGH_SPECIFIC_VOLUME;
+use super::usual_rise::LAID_IN;
 use crate::engine::numerics::root;
 use crate::engine::quantity::{Factor, Length, Mass, Share, Volume};
 
@@ -12,8 +13,10 @@ use crate::engine::quantity::{Factor, Length, Mass, Share, Volume};
 pub struct DoughHeight {
     /// Dough in one tin.
     pub dough: Mass,
-    /// How many times its first volume.
+    /// How many times its volume without gas.
     pub rise: Factor,
+    /// How many times the volume it had when it was laid in the tin, some gas in it.
+    pub as_laid: Factor,
     /// The volume of the risen dough.
     pub risen: Volume,
     /// Volume of the tin.
@@ -26,14 +29,18 @@ pub struct DoughHeight {
     pub below: Option<Length>,
     /// How far above the rim, as if the sides continued straight up.
     pub above: Option<Length>,
-    /// How many times its first volume the dough is when it is level with the rim.
+    /// How many times its volume without gas the dough is when it is level with the rim.
     pub level_at: Factor,
+    /// The same, as a multiple of what was laid in the tin.
+    pub level_as_laid: Factor,
     /// How far up the sides, for the working: the share found, up to one.
     pub(super) up_the_side: f64,
     pub(super) rim_area: f64,
 }
 
-/// The height of `dough` in one tin when it has risen to `rise` times its first volume.
+/// The height of `dough` in one tin when it has risen to `rise` times its volume without gas.
+///
+/// Laid in the tin it already has [`LAID_IN`] times that volume.
 ///
 /// At that height the tin's volume below equals the dough's. Dough that does not fit is spread over
 /// the area at the rim, which gives the mean height of the dome.
@@ -60,17 +67,20 @@ pub fn dough_height(tin: &Tin, dough: Mass, rise: Factor) -> Result<DoughHeight,
     };
     let crown = (risen.cubic_centimetres() - fits) / capacity.at_rim();
     let height = up_the_side * capacity.deep() + crown;
+    let level_at = volume.cubic_centimetres() / first;
     let off = |centimetres: f64| Length::from_metres(centimetres / 100.0).ok();
     Ok(DoughHeight {
         dough,
         rise,
+        as_laid: Factor::from_number(rise.number() / LAID_IN.number())?,
         risen,
         tin: volume,
         deep: Length::from_metres(capacity.deep() / 100.0)?,
         of_rim: Share::from_fraction(height / capacity.deep())?,
         below: off(capacity.deep() - height),
         above: off(crown),
-        level_at: Factor::from_number(volume.cubic_centimetres() / first)?,
+        level_at: Factor::from_number(level_at)?,
+        level_as_laid: Factor::from_number(level_at / LAID_IN.number())?,
         up_the_side,
         rim_area: capacity.at_rim(),
     })

@@ -12,6 +12,7 @@ mod round_layout;
 mod shape;
 mod spot;
 mod usual;
+mod usual_rise;
 mod working;
 
 pub use capacity::Capacity;
@@ -25,3 +26,4 @@ pub use measure::{TinKind, TinMeasure};
 pub use shape::{Across, Tin, TinShape, Tins};
 pub use spot::PiecePosition;
 pub use usual::{DOUGH_SPECIFIC_VOLUME, UsualSpecificVolume};
+pub use usual_rise::{LAID_IN, TinRise};

@@ -7,6 +7,7 @@ use super::filling::Filling;
 use super::layout::Layout;
 use super::shape::{Tin, TinShape};
 use super::usual::DOUGH_SPECIFIC_VOLUME;
+use super::usual_rise::LAID_IN;
 use crate::engine::quantity::{Length, Mass, SpecificVolume};
 use crate::engine::working::{Given, Line, given};
 
@@ -115,10 +116,19 @@ impl DoughHeight {
                 with: vec![
                     grams("m", "dough in a tin", self.dough),
                     room("v", "room a gram takes at first", DOUGH_SPECIFIC_VOLUME),
-                    given("f", "times its first volume", self.rise.number(), ""),
+                    given("f", "times the dough without gas", self.rise.number(), ""),
                 ],
                 gives: given("R", "room it takes", risen, "cm³"),
                 source: "handbook of sourdough biotechnology, Table 3.4".into(),
+            },
+            Line {
+                rule: "f / g".into(),
+                with: vec![
+                    given("f", "times the dough without gas", self.rise.number(), ""),
+                    given("g", "of it as it is laid in", LAID_IN.number(), ""),
+                ],
+                gives: given("n", "times what is laid in", self.as_laid.number(), ""),
+                source: "gas as it is laid in: common practice, 1.2 to 1.4".into(),
             },
             Line {
                 rule: "t × h + (R − F) / A".into(),

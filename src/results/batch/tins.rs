@@ -49,11 +49,13 @@ pub fn of(sheet: &Sheet, scaled: &Scaled) -> Option<TinResults> {
     let in_one = u16::try_from(pieces.div_ceil(tins)).ok();
     let in_one = in_one.and_then(NonZeroU16::new).unwrap_or(NonZeroU16::MAX);
     let dough_in_one = Mass::from_grams(scaled.needed.grams() / f64::from(tins));
+    let dough_in_one = dough_in_one.unwrap_or_default();
+    let rise = used.rise.factor(tin, dough_in_one, sheet.bread);
     Some(TinResults {
         used,
         filling: filling(used.tins, sheet.bread, used.room, Some(scaled.needed)),
-        height: dough_height(tin, dough_in_one.unwrap_or_default(), used.rise),
-        layout: layout(tin, in_one, used.rows, scaled.pieces.each, used.rise),
+        height: dough_height(tin, dough_in_one, rise),
+        layout: layout(tin, in_one, used.rows, scaled.pieces.each, rise),
         uneven: (!pieces.is_multiple_of(tins)).then_some(scaled.pieces.count),
     })
 }

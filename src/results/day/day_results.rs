@@ -7,7 +7,8 @@ use crate::engine::plan::{
     Aim, Around, Done, Plan, PlanError, Solved, Span, Step, StepAt, Timed, edited, solve, usual,
 };
 use crate::engine::quantity::{Instant, Minutes, Temperature};
-use crate::results::heat::{TimesAsked, times};
+use crate::results::batch::scale;
+use crate::results::heat::{InOven, TimesAsked, times};
 use crate::results::run::{Run, between};
 use crate::sheet::Moment;
 use crate::sheet::civil::nights;
@@ -80,14 +81,13 @@ pub fn of(input: &DayInput) -> Result<DayResults, PlanError> {
         chill: settings.in_fridge()?,
         loads: settings.loads,
         pieces: sheet.batch.pieces.get(),
+        in_oven: InOven::of(
+            sheet,
+            scale(sheet).ok().as_ref(),
+            run.rises.temperatures.proofed,
+        ),
     };
-    let mut times = times(
-        &sheet.formula,
-        kitchen,
-        &sheet.heat,
-        &settings.rises,
-        &asked,
-    );
+    let mut times = times(&run.formula, kitchen, &sheet.heat, &settings.rises, &asked);
     let programme = sum(&times.bake);
     times.bake = as_this_oven_bakes(&times.bake, input.learnt);
     let mut plan = edited(&usual(&sheet.formula, &times)?, &settings.edits)?;

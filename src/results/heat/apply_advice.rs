@@ -13,9 +13,8 @@ use crate::sheet::HeatSettings;
 pub fn set_liquid_temperature(formula: &mut Formula, liquid: Temperature) -> Result<(), HeatError> {
     let liquid = tenth(liquid)?;
     // As the mixer's load takes a liquid: by its role, whatever it counts as.
-    let is_liquid = |line: &Line| {
-        !line.food.is_ice() && matches!(line.food.role(), Role::Water | Role::Liquid)
-    };
+    let is_liquid =
+        |line: &Line| !line.food.is_ice() && matches!(line.food.role(), Role::Water | Role::Liquid);
     put(formula, is_liquid, liquid);
     Ok(())
 }

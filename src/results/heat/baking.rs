@@ -1,85 +1,120 @@
-//! Baking a formula in this kitchen: its programme, its core, and its time scaled from a known
-//! bake.
+//! Baking what stands in the oven of this kitchen: programme, core, time from a known bake, and how
+//! long the bread cools.
 
+use super::in_oven::InOven;
 use crate::engine::formula::Bread;
 use crate::engine::heat::{
-    BakeSetting, BakeTime, CoreTarget, Crumb, HeatError, Programme, bake_time, core_target, review,
-    thickness_of,
+    BakeSetting, BakeTime, BakedBody, CoreTarget, Crumb, HeatError, LoafCooling, Programme,
+    bake_time, cool_loaf, core_target, review,
 };
-use crate::engine::quantity::{Factor, Mass, Temperature};
+use crate::engine::quantity::{Mass, Share, Temperature};
 use crate::engine::working::{Line, given};
-use crate::sheet::{BakeSettings, HeatSettings, Kitchen};
+use crate::sheet::{BakeLength, HeatSettings, Kitchen, KnownBake};
 
 /// All results of a bake.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Baking {
-    /// Its programme.
+    /// Its programme, as it is set.
     pub programme: Result<Programme, HeatError>,
+    /// The programme as it is baked: as long as is worked out, or as it is set where that is wished
+    /// or nothing can be worked out.
+    pub planned: Result<Programme, HeatError>,
     /// Where water boils here.
     pub boils: Temperature,
     /// How hot the middle should be.
     pub core: CoreTarget,
-    /// How long a piece of this batch takes, from the known bake.
+    /// What bakes as one body.
+    pub baked: Result<BakedBody, HeatError>,
+    /// The known bake, or the usual one.
+    pub known: KnownBake,
+    /// How long it takes, from the known bake.
     pub time: Result<BakeTime, HeatError>,
+    /// How long the bread cools until it is cut.
+    pub cooling: Result<LoafCooling, HeatError>,
 }
 
-/// Looks a bake over: programme, core, and how long pieces of this weight take.
+/// Looks a bake over: programme, core, how long what stands in the oven takes and then cools.
 ///
-/// The dough goes in proofed; both bakes assume its temperature off the mixer.
+/// The known bake went in at [`InOven::PROOFED`].
 ///
 /// ```
-/// use softcrumb::engine::formula::Bread;
-/// use softcrumb::engine::quantity::Mass;
-/// use softcrumb::results::heat::baking;
-/// use softcrumb::sheet::{HeatSettings, Kitchen};
+/// use softcrumb::results::{batch, heat::{InOven, baking}};
+/// use softcrumb::sheet::{HeatSettings, Kitchen, examples};
 ///
-/// let piece = Mass::from_grams(70.0).unwrap();
-/// let bake = baking(Bread::SweetBun, piece, &Kitchen::default(), &HeatSettings::default())?;
+/// let (_, sheet) = examples().remove(0);
+/// let scaled = batch::scale(&sheet).unwrap();
+/// let in_oven = InOven::of(&sheet, Some(&scaled), InOven::PROOFED);
+/// let bake = baking(&in_oven, &Kitchen::default(), &HeatSettings::default())?;
 /// // The core stays below the boiling point.
 /// assert!(bake.core.to < bake.boils);
+/// // The programme lasts as long as is worked out.
+/// assert_eq!(bake.planned?.total, bake.time?.likely);
 /// # Ok::<(), softcrumb::engine::heat::HeatError>(())
 /// ```
 ///
 /// # Errors
 /// [`HeatError::OffScale`] never within the ranges of the quantities.
 pub fn baking(
-    bread: Bread,
-    piece: Mass,
+    in_oven: &InOven,
     kitchen: &Kitchen,
     settings: &HeatSettings,
 ) -> Result<Baking, HeatError> {
     let boils = kitchen.boiling()?.temperature;
-    let core = core_target(crumb(bread), boils)?;
+    let core = core_target(crumb(in_oven.bread), boils)?;
     let programme = review(&settings.bake.phases);
-    let oven = programme.as_ref().map(|programme| programme.mean_as_still);
-    let time = oven
-        .map_err(Clone::clone)
-        .and_then(|oven| time(oven, core.from, piece, settings.dough, &settings.bake));
+    let baked = in_oven.baked();
+    let usual = |body: &BakedBody| KnownBake::usual(in_oven.bread, body.shape);
+    let standing = baked.clone().or_else(|_| BakedBody::apart(USUAL_PIECE))?;
+    let known = settings.bake.known.unwrap_or_else(|| usual(&standing));
+    let both = programme.clone().and_then(|own| Ok((own, baked.clone()?)));
+    let time = both.and_then(|(own, body)| time(&own, body, core.from, in_oven.dough, &known));
+    let planned = match (&time, settings.bake.length) {
+        (Ok(time), BakeLength::Predicted) => {
+            let own = programme.clone();
+            own.and_then(|own| own.lasting(time.likely))
+        }
+        (Ok(_), BakeLength::Programme) | (Err(_), _) => programme.clone(),
+    };
+    let cooling = baked
+        .clone()
+        .and_then(|body| cool_loaf(&body.body, in_oven.bread, kitchen.room, core.to));
     Ok(Baking {
         programme,
+        planned,
         boils,
         core,
+        baked,
+        known,
         time,
+        cooling,
     })
 }
 
+/// A piece by whose shape the usual bake is told where there is no dough yet.
+const USUAL_PIECE: Mass = Mass::known(75.0);
+
 fn time(
-    oven: Temperature,
+    programme: &Programme,
+    baked: BakedBody,
     core: Temperature,
-    piece: Mass,
     dough: Temperature,
-    settings: &BakeSettings,
+    known: &KnownBake,
 ) -> Result<BakeTime, HeatError> {
-    let known = settings.known;
-    let weight = piece.share_of(known.piece).ok_or(HeatError::NoKnownPiece)?;
-    let thickness = thickness_of(Factor::from_number(weight.fraction())?)?;
     let from = BakeSetting {
+        baked: BakedBody::known(known.baked_as(), known.piece)?,
         oven: known.oven,
+        heat: Share::WHOLE,
+        dough: InOven::PROOFED,
+        core,
+    };
+    let to = BakeSetting {
+        baked,
+        oven: programme.mean_as_still,
+        heat: programme.heat,
         dough,
         core,
     };
-    let to = BakeSetting { oven, ..from };
-    bake_time(known.minutes, &from, &to, thickness)
+    bake_time(known.minutes, &from, &to)
 }
 
 impl Baking {

@@ -2,11 +2,12 @@
 
 use super::baking::{Baking, baking};
 use super::cooling::{CoolingResult, coolable};
+use super::in_oven::InOven;
 use super::mixing::MixingResult;
 use super::paste::{PasteResult, pastes};
-use crate::engine::formula::{Bread, Formula};
+use crate::engine::formula::Formula;
 use crate::engine::heat::{Boiling, CookedPaste, HeatError};
-use crate::engine::quantity::{Mass, Temperature};
+use crate::engine::quantity::Temperature;
 use crate::results::run::Run;
 use crate::sheet::{HeatSettings, Kitchen};
 
@@ -15,10 +16,8 @@ use crate::sheet::{HeatSettings, Kitchen};
 pub struct HeatInput<'i> {
     /// The formula, as large as it is made.
     pub formula: &'i Formula,
-    /// The weight of a piece of dough.
-    pub piece: Mass,
-    /// The kind of bread.
-    pub bread: Bread,
+    /// What stands in the oven.
+    pub in_oven: InOven,
     /// The settings of heat.
     pub settings: &'i HeatSettings,
     /// The kitchen.
@@ -51,13 +50,14 @@ impl HeatResults {
     ///
     /// ```
     /// use softcrumb::engine::learn::Learnt;
-    /// use softcrumb::engine::quantity::Mass;
     /// use softcrumb::engine::rise::RiseSettings;
-    /// use softcrumb::results::heat::{HeatInput, HeatResults};
+    /// use softcrumb::results::batch;
+    /// use softcrumb::results::heat::{HeatInput, HeatResults, InOven};
     /// use softcrumb::results::run::{Run, RunInput};
     /// use softcrumb::sheet::{Kitchen, examples};
     ///
     /// let (_, sheet) = examples().remove(0);
+    /// let scaled = batch::scale(&sheet)?;
     /// let run = Run::of(&RunInput {
     ///     formula: &sheet.formula,
     ///     kitchen: &Kitchen::default(),
@@ -69,8 +69,7 @@ impl HeatResults {
     /// });
     /// let results = HeatResults::of(&HeatInput {
     ///     formula: &sheet.formula,
-    ///     piece: Mass::from_grams(80.0)?,
-    ///     bread: sheet.bread,
+    ///     in_oven: InOven::of(&sheet, Some(&scaled), InOven::PROOFED),
     ///     settings: &sheet.heat,
     ///     kitchen: &Kitchen::default(),
     ///     picked: None,
@@ -99,7 +98,7 @@ impl HeatResults {
                 .map(|part| CoolingResult::of(formula, part, &pastes, kitchen, &settings.cooling)),
             pastes,
             coolable,
-            baking: baking(input.bread, input.piece, kitchen, settings),
+            baking: baking(&input.in_oven, kitchen, settings),
         }
     }
 

@@ -1,6 +1,8 @@
 //! How long each step of a formula takes in this kitchen: cooling, rises, mixing, baking.
 
+use super::baking::{Baking, baking};
 use super::cooling::{CHILLED, cooling_plan};
+use super::in_oven::InOven;
 use super::part_matter::part_at;
 use super::paste::paste_temperature;
 use crate::engine::formula::{Formula, PartKind};
@@ -26,6 +28,7 @@ pub fn times(
     asked: &TimesAsked,
 ) -> Times {
     let cooling = heat.cooling.bench.minutes() + heat.cooling.ice.minutes();
+    let bake = baking(&asked.in_oven, kitchen, heat).ok();
     Times {
         cool_paste: held(cooling),
         chill_paste: chill_paste(formula, kitchen, heat, rises),
@@ -36,7 +39,9 @@ pub fn times(
         bulk: asked.bulk,
         rest: rises.rest,
         proof: asked.proof,
-        bake: heat.bake.phases.iter().map(|phase| phase.minutes).collect(),
+        preheat: preheat(),
+        bake: phases(bake.as_ref(), heat),
+        cool: cool(bake.as_ref()),
         loads: asked.loads,
         pieces: asked.pieces,
     }
@@ -55,7 +60,41 @@ pub struct TimesAsked {
     pub loads: Loads,
     /// How many pieces there are.
     pub pieces: u16,
+    /// What stands in the oven.
+    pub in_oven: InOven,
 }
+
+/// How long an oven heats up. Common practice: a home oven takes some 20 min, and may wait hot.
+fn preheat() -> DurationRange {
+    let (least, most) = (Minutes::known(20.0), Minutes::known(45.0));
+    DurationRange::between(least, least, most).unwrap_or(DurationRange::just(least))
+}
+
+/// The phases of the bake as they are planned.
+fn phases(bake: Option<&Baking>, heat: &HeatSettings) -> Vec<Minutes> {
+    let planned = bake.and_then(|bake| bake.planned.as_ref().ok());
+    planned.map_or_else(
+        || heat.bake.phases.iter().map(|phase| phase.minutes).collect(),
+        |planned| planned.phases.iter().map(|one| one.phase.minutes).collect(),
+    )
+}
+
+/// How long bread cools before it is cut: at least as long as its middle takes to be cool, at most
+/// half a day.
+fn cool(bake: Option<&Baking>) -> DurationRange {
+    let found = bake.and_then(|bake| bake.cooling.as_ref().ok());
+    let (least, wished) = found.map_or((COOLED, COOLED_WELL), |cooling| {
+        (cooling.from, cooling.likely)
+    });
+    DurationRange::between(least, wished, KEPT_WHOLE).unwrap_or(DurationRange::just(wished))
+}
+
+/// Cooling of bread where it cannot be worked out. Common practice.
+const COOLED: Minutes = Minutes::known(30.0);
+/// The same, likely.
+const COOLED_WELL: Minutes = Minutes::known(60.0);
+/// The longest that bread waits before it is cut: overnight.
+const KEPT_WHOLE: Minutes = Minutes::known(720.0);
 
 /// How long a paste is in the fridge: until its middle is cold at the least, a day at the most, and
 /// overnight if nothing else decides.

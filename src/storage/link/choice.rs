@@ -2,8 +2,9 @@
 //! new choice takes the next one.
 
 use crate::engine::formula::{Bread, PartKind};
-use crate::engine::heat::{HeatFrom, Shape};
+use crate::engine::heat::{BakedShape, HeatFrom, Shape};
 use crate::engine::ingredients::{Allergen, Role};
+use crate::sheet::BakeLength;
 
 use super::LinkError;
 
@@ -95,6 +96,14 @@ choices! {
         Slab = 0,
         Cylinder = 1,
         Sphere = 2,
+    }
+    BakedShape {
+        Loaf = 0,
+        Apart = 1,
+    }
+    BakeLength {
+        Predicted = 0,
+        Programme = 1,
     }
     HeatFrom {
         Both = 0,

@@ -6,7 +6,7 @@ use crate::engine::formula::{Formula, LineAt};
 use crate::engine::heat::{HeatFrom, Phase, Shape};
 use crate::engine::quantity::{Length, Mass, Minutes, Temperature, TemperatureChange};
 use crate::sheet::{
-    BakeSettings, CoolingSettings, HeatSettings, KnownBake, MeltSettings, PasteSettings,
+    BakeLength, BakeSettings, CoolingSettings, HeatSettings, KnownBake, MeltSettings, PasteSettings,
 };
 
 use super::LinkError;
@@ -60,7 +60,8 @@ impl PackedHeat {
     }
 
     fn all_of(settings: &HeatSettings) -> Self {
-        let (cooling, known) = (&settings.cooling, &settings.bake.known);
+        let cooling = &settings.cooling;
+        let known = settings.bake.known.unwrap_or(KnownBake::FORMER);
         Self {
             dough: degrees(settings.dough),
             mixing: settings.mixing.map(time),
@@ -86,11 +87,22 @@ impl PackedHeat {
         }
     }
 
+    /// The known bake, its shape not told.
+    pub(super) fn known_bake(&self) -> Unpacked<KnownBake> {
+        let [minutes, oven, piece] = self.known;
+        Ok(KnownBake {
+            minutes: minutes_of(minutes)?,
+            oven: temperature(oven)?,
+            piece: Mass::from_grams(piece.value())?,
+            shape: None,
+        })
+    }
+
     pub(super) fn settings(self) -> Unpacked<HeatSettings> {
         if self.phases.len() > BakeSettings::MOST_PHASES {
             return Err(LinkError::TooMany);
         }
-        let [minutes, oven, piece] = self.known;
+        let known = self.known_bake()?;
         let phases = self.phases.iter().map(PackedPhase::phase);
         Ok(HeatSettings {
             dough: temperature(self.dough)?,
@@ -110,11 +122,8 @@ impl PackedHeat {
             },
             bake: BakeSettings {
                 phases: phases.collect::<Unpacked<_>>()?,
-                known: KnownBake {
-                    minutes: minutes_of(minutes)?,
-                    oven: temperature(oven)?,
-                    piece: Mass::from_grams(piece.value())?,
-                },
+                known: (known != KnownBake::FORMER).then_some(known),
+                length: BakeLength::default(),
             },
             melt: MeltSettings {
                 chocolate: self.chocolate.map(temperature).transpose()?,

@@ -10,6 +10,7 @@ mod choice;
 mod error;
 mod frame;
 mod heat;
+mod later;
 mod number;
 mod own;
 mod packed;
@@ -25,32 +26,37 @@ pub use frame::LONGEST;
 
 use crate::sheet::Sheet;
 
-/// The version this release writes.
-pub const VERSION: u8 = 1;
+/// The newest version: written where the first does not hold all of the sheet.
+pub const VERSION: u8 = 2;
 
 /// Reads the body of one version.
 type Layout<T> = fn(&[u8]) -> Result<T, LinkError>;
 
 /// The layouts of all versions, the first version first.
-const LAYOUTS: [Layout<Sheet>; 1] = [first];
+const LAYOUTS: [Layout<Sheet>; 2] = [first, second];
 
 /// Writes a sheet as the text of a link.
 ///
 /// # Errors
 /// [`LinkError::TooLong`] when the sheet needs more than [`LONGEST`] characters.
 pub fn write(sheet: &Sheet) -> Result<String, LinkError> {
-    frame::close(VERSION, &body(sheet)?)
+    let (version, body) = body(sheet)?;
+    frame::close(version, &body)
 }
 
-fn body(sheet: &Sheet) -> Result<Vec<u8>, LinkError> {
-    let packed = packed::Packed::of(sheet);
-    postcard::to_allocvec(&packed).map_err(|_| LinkError::Damaged)
+/// The version that holds all of the sheet, and its body.
+fn body(sheet: &Sheet) -> Result<(u8, Vec<u8>), LinkError> {
+    let (version, body) = match later::Second::of(sheet) {
+        Some(second) => (VERSION, postcard::to_allocvec(&second)),
+        None => (1, postcard::to_allocvec(&packed::Packed::of(sheet))),
+    };
+    Ok((version, body.map_err(|_| LinkError::Damaged)?))
 }
 
 /// How many characters the text of a sheet's link would have, however many that are.
 #[must_use]
 pub fn length(sheet: &Sheet) -> usize {
-    body(sheet).map_or(0, |body| frame::spelt(VERSION, &body).len())
+    body(sheet).map_or(0, |(version, body)| frame::spelt(version, &body).len())
 }
 
 /// Reads the text of a link.
@@ -73,6 +79,11 @@ fn read_by<T>(text: &str, layouts: &[Layout<T>]) -> Result<T, LinkError> {
 /// The first version.
 fn first(body: &[u8]) -> Result<Sheet, LinkError> {
     unpack::sheet(whole(body)?)
+}
+
+/// The second version.
+fn second(body: &[u8]) -> Result<Sheet, LinkError> {
+    whole::<later::Second>(body)?.sheet()
 }
 
 /// A body of which nothing is left over.

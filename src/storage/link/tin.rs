@@ -5,7 +5,7 @@ use std::num::NonZeroU16;
 use serde::{Deserialize, Serialize};
 
 use crate::engine::quantity::{Factor, Length, SpecificVolume};
-use crate::engine::tin::{Across, Tin, TinShape, Tins};
+use crate::engine::tin::{Across, Tin, TinRise, TinShape, Tins};
 use crate::sheet::TinUse;
 
 use super::LinkError;
@@ -45,7 +45,7 @@ impl PackedTin {
             room: used
                 .room
                 .map(|room| Short::of(room.cubic_centimetres_per_gram())),
-            rise: Short::of(used.rise.number()),
+            rise: Short::of(used.rise.as_factor().number()),
         }
     }
 
@@ -60,7 +60,7 @@ impl PackedTin {
             },
             rows: self.rows.map(count).transpose()?,
             room: self.room.map(room).transpose()?,
-            rise: Factor::from_number(self.rise.value())?,
+            rise: TinRise::of_factor(Factor::from_number(self.rise.value())?),
         })
     }
 }

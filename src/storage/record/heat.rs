@@ -2,12 +2,12 @@
 
 use serde::{Deserialize, Serialize};
 
-use crate::engine::heat::{HeatFrom, Phase, Shape};
+use crate::engine::heat::{BakedShape, HeatFrom, Phase, Shape};
 use crate::engine::quantity::{Length, Mass, Minutes, Temperature, TemperatureChange};
 use crate::sheet::{
-    BakeSettings, CoolingSettings, HeatSettings, KnownBake, MeltSettings, PasteSettings,
+    BakeLength, BakeSettings, CoolingSettings, HeatSettings, KnownBake, MeltSettings, PasteSettings,
 };
-use crate::storage::enum_names::{HEAT_FROM, SHAPES};
+use crate::storage::enum_names::{BAKE_LENGTHS, BAKED_SHAPES, HEAT_FROM, SHAPES};
 
 use super::read::described;
 use super::text::{List, words};
@@ -15,6 +15,8 @@ use super::text::{List, words};
 words! {
     HeatFrom: HEAT_FROM;
     Shape: SHAPES;
+    BakedShape: BAKED_SHAPES;
+    BakeLength: BAKE_LENGTHS;
 }
 
 described! {
@@ -87,7 +89,39 @@ struct CoolingRecord {
 struct BakeRecord {
     #[serde(with = "List::<{ BakeSettings::MOST_PHASES }>")]
     phases: Vec<Phase>,
-    known: KnownBake,
+    #[serde(with = "known_or_usual")]
+    known: Option<KnownBake>,
+    #[serde(skip_serializing_if = "is_predicted")]
+    length: BakeLength,
+}
+
+/// As always written: the bake that earlier releases began with means the usual one.
+mod known_or_usual {
+    use serde::{Deserialize, Deserializer, Serialize, Serializer};
+
+    use crate::sheet::KnownBake;
+
+    pub(super) fn serialize<S: Serializer>(
+        known: &Option<KnownBake>,
+        into: S,
+    ) -> Result<S::Ok, S::Error> {
+        known.unwrap_or(KnownBake::FORMER).serialize(into)
+    }
+
+    pub(super) fn deserialize<'de, D: Deserializer<'de>>(
+        from: D,
+    ) -> Result<Option<KnownBake>, D::Error> {
+        let known = KnownBake::deserialize(from)?;
+        Ok((known != KnownBake::FORMER).then_some(known))
+    }
+}
+
+#[allow(
+    clippy::trivially_copy_pass_by_ref,
+    reason = "the signature is that of skip_serializing_if"
+)]
+fn is_predicted(length: &BakeLength) -> bool {
+    *length == BakeLength::Predicted
 }
 
 #[derive(Deserialize, Serialize)]
@@ -109,6 +143,8 @@ struct KnownBakeRecord {
     oven: Temperature,
     #[serde(rename = "piece_g")]
     piece: Mass,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    shape: Option<BakedShape>,
 }
 
 #[derive(Deserialize, Serialize)]

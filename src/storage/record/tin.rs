@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use crate::engine::quantity::{Factor, Length, SpecificVolume};
-use crate::engine::tin::{Across, Tin, TinShape, Tins};
+use crate::engine::tin::{Across, Tin, TinRise, TinShape, Tins};
 use crate::sheet::{SavedTin, TinUse};
 
 use super::Record;
@@ -223,7 +223,7 @@ impl From<&TinUse> for TinUseRecord {
             count: Some(Counted(used.tins.count)),
             rows: used.rows.map(Counted),
             room_cm3_per_g: used.room,
-            rise: Some(used.rise),
+            rise: Some(used.rise.as_factor()),
         }
     }
 }
@@ -238,7 +238,7 @@ impl From<TinUseRecord> for TinUse {
             },
             rows: record.rows.map(|rows| rows.0),
             room: record.room_cm3_per_g,
-            rise: record.rise.unwrap_or(usual.rise),
+            rise: record.rise.map_or(usual.rise, TinRise::of_factor),
         }
     }
 }

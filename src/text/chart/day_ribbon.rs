@@ -72,6 +72,7 @@ fn lane(at: StepAt) -> usize {
         | StepKind::Proof
         | StepKind::Drizzle
         | StepKind::Brush
+        | StepKind::Preheat
         | StepKind::Bake
         | StepKind::Cool
         | StepKind::Own => 2,

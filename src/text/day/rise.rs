@@ -184,6 +184,13 @@ pub fn signs(kind: StepKind) -> &'static str {
             )
         }
         StepKind::Rest => tr!("Look for pieces that can be flattened and no longer spring back."),
+        StepKind::Preheat => tr!(
+            "Set the oven as the first phase of the bake says, its rack where the bread will stand. \
+             It needs some 20 min to be hot all through."
+        ),
+        StepKind::Cool => {
+            tr!("Out of the tin, on a rack. Look for a bottom that no longer feels warm, then cut.")
+        }
         StepKind::LaterDough | StepKind::LaterProof => of_a_later_load(kind),
         StepKind::Scald
         | StepKind::CoolPaste
@@ -200,7 +207,6 @@ pub fn signs(kind: StepKind) -> &'static str {
         | StepKind::Drizzle
         | StepKind::Brush
         | StepKind::Bake
-        | StepKind::Cool
         | StepKind::Own
         | StepKind::Refill
         | StepKind::LaterBake => "",

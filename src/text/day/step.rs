@@ -88,6 +88,7 @@ pub const fn caution_of(kind: StepKind) -> Option<caution::Step> {
         | StepKind::Tin
         | StepKind::Proof
         | StepKind::Brush
+        | StepKind::Preheat
         | StepKind::Own
         | StepKind::LaterProof => None,
     }

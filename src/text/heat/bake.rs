@@ -1,7 +1,8 @@
 //! The bake: phases, time, core.
 
 use crate::engine::heat::{
-    BakeTime, CoreTarget, HeatFrom, PhaseAdvice, ReviewedPhase, still_to_fan,
+    BakeTime, BakedShape, CUT_AT, CoreTarget, HeatFrom, LoafCooling, PhaseAdvice, ReviewedPhase,
+    still_to_fan,
 };
 use crate::engine::quantity::Temperature;
 use crate::text::{
@@ -73,18 +74,65 @@ pub fn phase_advice(advice: PhaseAdvice) -> Option<&'static str> {
 /// How long it takes, scaled from the known bake.
 #[must_use]
 pub fn bake_time(time: &BakeTime, options: FormatOptions) -> Advice {
+    let likely = format::minutes(time.likely, options);
+    let range = format::minutes_range(time.from, time.to, options);
+    let mass = format::mass(time.to_bake.baked.dough, options);
+    let means = match time.to_bake.baked.shape {
+        BakedShape::Loaf => tr!(
+            "{mass} of dough in a tin bake as one loaf, however many pieces touch: {likely} ({range}).",
+            mass = mass,
+            likely = likely,
+            range = range
+        ),
+        BakedShape::Apart => tr!(
+            "Pieces of {mass} that stand apart bake in {likely} ({range}).",
+            mass = mass,
+            likely = likely,
+            range = range
+        ),
+    };
+    Advice {
+        means: means.into(),
+        to_do: tr!(
+            "Time is a hint; the temperature in the middle is the test. Begin to measure at the \
+             shorter time."
+        )
+        .into(),
+        source: tr!(
+            "conduction (Carslaw and Jaeger 1959), scaled from the known bake; ovens differ: common practice"
+        )
+        .into(),
+    }
+}
+
+/// Where the known bake comes from.
+#[must_use]
+pub fn known_bake(is_usual: bool) -> &'static str {
+    if is_usual {
+        tr!("This is the usual bake of this bread. Type your own once one has come out well.")
+    } else {
+        tr!("This is your own bake. Times are scaled from it.")
+    }
+}
+
+/// How long the bread cools until it is cut.
+#[must_use]
+pub fn loaf_cooling(cooling: &LoafCooling, options: FormatOptions) -> Advice {
     Advice {
         means: tr!(
-            "From the known bake: {value}.",
-            value = format::minutes_range(time.from, time.to, options)
+            "On a rack it is cool enough to cut after {likely} ({range}).",
+            likely = format::minutes(cooling.likely, options),
+            range = format::minutes_range(cooling.from, cooling.to, options)
         )
         .into(),
         to_do: tr!(
-            "Time is a hint; the temperature in the middle is the test. Look from the first \
-                of the two on."
+            "Take it out of the tin at once. Cut it when the middle is at {value} or the bottom no \
+             longer feels warm.",
+            value = format::temperature(CUT_AT, options)
         )
         .into(),
-        source: tr!("conduction, Carslaw and Jaeger 1959; ovens differ: common practice").into(),
+        source: tr!("conduction (Carslaw and Jaeger 1959); what bakeries wait: common practice")
+            .into(),
     }
 }
 

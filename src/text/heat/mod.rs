@@ -12,7 +12,7 @@ mod standing;
 mod step;
 mod trust;
 
-pub use bake::{bake_time, core, phase, phase_advice};
+pub use bake::{bake_time, core, known_bake, loaf_cooling, phase, phase_advice};
 pub use before::before_and_change;
 pub use cooling::{bench_at_most, cooling_remedy, stage, stage_verdict, verdict};
 pub use dough::{Morning, balance_sum, liquid, liquid_name};

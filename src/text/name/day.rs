@@ -28,6 +28,7 @@ pub fn work(work: StepKind) -> &'static str {
         StepKind::Melt => tr!("Melt and thin the chocolate"),
         StepKind::Drizzle => tr!("Drizzle"),
         StepKind::Brush => tr!("Brush with the wash"),
+        StepKind::Preheat => tr!("Heat the oven up"),
         StepKind::Bake => tr!("Bake"),
         StepKind::Cool => tr!("Cool"),
         StepKind::Own => tr!("Step of your own"),
@@ -85,6 +86,7 @@ pub fn step_at(at: StepAt, formula: &Formula) -> String {
         | StepKind::Melt
         | StepKind::Drizzle
         | StepKind::Brush
+        | StepKind::Preheat
         | StepKind::Cool
         | StepKind::Own => plain.to_owned(),
     }

@@ -3,7 +3,8 @@
 use std::borrow::Cow;
 
 use crate::engine::chocolate::Lumps;
-use crate::engine::heat::{Grain, HeatFrom, Material, RuleSet, Shape};
+use crate::engine::heat::{BakedShape, Grain, HeatFrom, Material, RuleSet, Shape};
+use crate::sheet::BakeLength;
 use crate::text::{language::tr_dynamic, tr};
 
 /// What a material is called.
@@ -37,6 +38,24 @@ pub fn shape(shape: Shape) -> &'static str {
         Shape::Slab => tr!("Flat in a dish"),
         Shape::Cylinder => tr!("Roll or tall jar"),
         Shape::Sphere => tr!("Heap in a bowl"),
+    }
+}
+
+/// How a bread bakes, after 'It baked'.
+#[must_use]
+pub fn baked_shape(shape: BakedShape) -> &'static str {
+    match shape {
+        BakedShape::Loaf => tr!("in a tin"),
+        BakedShape::Apart => tr!("apart, piece by piece"),
+    }
+}
+
+/// How long the plan bakes.
+#[must_use]
+pub fn bake_length(length: BakeLength) -> &'static str {
+    match length {
+        BakeLength::Predicted => tr!("as worked out"),
+        BakeLength::Programme => tr!("as typed"),
     }
 }
 

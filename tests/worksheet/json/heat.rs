@@ -3,10 +3,11 @@
 use serde_json::{Value, json};
 use softcrumb::engine::chocolate::{MeltRemedy, melt_remedies};
 use softcrumb::engine::heat::{
-    BakeTime, Boiling, CookedFlour, CookedPaste, Cooled, CoolingAdvice, CoolingRemedy, Curve,
-    DoughRemedy, HeatError, LiquidAnswer, PasteRemedy, Programme, StageResult,
+    BakeTime, BakedBody, Boiling, CookedFlour, CookedPaste, Cooled, CoolingAdvice, CoolingRemedy,
+    Curve, DoughRemedy, HeatError, LiquidAnswer, LoafBody, LoafCooling, PasteRemedy, Programme,
+    StageResult,
 };
-use softcrumb::engine::quantity::{Minutes, Temperature};
+use softcrumb::engine::quantity::{Length, Minutes, Temperature};
 use softcrumb::results::heat::{
     Baking, CoolingPlan, CoolingResult, HeatShare, MixingResult, PasteResult, StepAmount,
     step_amount,
@@ -196,6 +197,7 @@ fn baking(baking: &Baking) -> Value {
         json!({
             "total_min": programme.total.minutes(),
             "mean_as_still_c": programme.mean_as_still.celsius(),
+            "heat_share": programme.heat.fraction(),
             "phases": programme.phases.iter().map(|one| json!({
                 "begins_min": one.begins.minutes(), "ends_min": one.ends.minutes(),
                 "as_still_c": one.as_still.celsius(), "advice": snake(&one.advice),
@@ -204,15 +206,42 @@ fn baking(baking: &Baking) -> Value {
     };
     let time = |time: &BakeTime| {
         json!({
-            "thickness": time.thickness.number(), "by_conduction_min": time.by_conduction.minutes(),
+            "known_model_min": time.known_model.minutes(),
+            "new_model_min": time.new_model.minutes(),
+            "likely_min": time.likely.minutes(),
             "from_min": time.from.minutes(), "to_min": time.to.minutes(),
         })
     };
+    let cooling = |cooling: &LoafCooling| {
+        json!({
+            "by_conduction_min": cooling.by_conduction.minutes(),
+            "from_min": cooling.from.minutes(), "likely_min": cooling.likely.minutes(),
+            "to_min": cooling.to.minutes(),
+        })
+    };
+    let body = |baked: &BakedBody| {
+        let (long, wide, across, high) = match baked.body {
+            LoafBody::Bar { long, wide, high } => (Some(long), Some(wide), None, high),
+            LoafBody::Round { across, high } => (None, None, Some(across), high),
+        };
+        json!({
+            "shape": snake(&baked.shape), "dough_g": baked.dough.grams(),
+            "long_m": long.map(Length::metres), "wide_m": wide.map(Length::metres),
+            "across_m": across.map(Length::metres), "high_m": high.metres(),
+        })
+    };
+    let known = json!({
+        "minutes": baking.known.minutes.minutes(), "oven_c": baking.known.oven.celsius(),
+        "piece_g": baking.known.piece.grams(), "shape": snake(&baking.known.baked_as()),
+    });
     json!({
         "core_from_c": baking.core.from.celsius(), "core_to_c": baking.core.to.celsius(),
         "capped": baking.core.capped,
         "programme": or_error(&baking.programme, "heat.bake", programme),
+        "planned": or_error(&baking.planned, "heat.bake", programme),
+        "body": or_error(&baking.baked, "batch", body), "known": known,
         "time": or_error(&baking.time, "heat.bake", time),
+        "cooling": or_error(&baking.cooling, "heat.bake", cooling),
     })
 }
 

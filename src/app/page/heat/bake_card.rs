@@ -3,11 +3,11 @@
 use leptos::prelude::*;
 
 use super::HeatContext;
-use super::fields::KNOWN;
+use super::known_bake::KnownBakeBoxes;
 use super::phases::Phases;
-use crate::app::part::{AdviceCard, FieldBox, Figure, Shown};
+use crate::app::part::{AdviceCard, Figure, Shown};
 use crate::app::state::{memo, use_app_state};
-use crate::engine::heat::{BakeTime, Programme};
+use crate::engine::heat::{BakeTime, LoafCooling, Programme};
 use crate::engine::working::Line;
 use crate::results::heat::Baking;
 use crate::text::{ErrorText, FormatOptions, format, heat, tr};
@@ -56,7 +56,21 @@ pub fn BakeCard() -> impl IntoView {
         });
         untrack(|| lines.unwrap_or_default())
     };
-    let known = KNOWN.map(|field| view! { <FieldBox field /> });
+    let cooling = memo(move || {
+        let options = state.options.get();
+        read(context, |baking| {
+            let cooling = baking.cooling.as_ref().ok();
+            cooling.map(|cooling| heat::loaf_cooling(cooling, options))
+        })
+        .flatten()
+    });
+    let cooling_working = move |()| {
+        let lines = read(context, |baking| {
+            let cooling = baking.cooling.as_ref();
+            cooling.map(LoafCooling::working).unwrap_or_default()
+        });
+        untrack(|| lines.unwrap_or_default())
+    };
     view! {
         <section class="card" aria-label=tr!("The bake")>
             <header>
@@ -68,8 +82,8 @@ pub fn BakeCard() -> impl IntoView {
                 <Phases />
                 <AdviceCard title=tr!("How long") advice=time working=Callback::new(working) />
                 {move || error.get().map(|wording| view! { <p class="error" role="status">{wording}</p> })}
-                <h3>{tr!("A bake that came out well")}</h3>
-                <div class="boxes">{known}</div>
+                <KnownBakeBoxes />
+                <AdviceCard title=tr!("Until it is cut") advice=cooling working=Callback::new(cooling_working) />
             </div>
             <div class="figures">
                 <BakeFigure label=tr!("One setting, as a still oven") select=|baking, options| {

@@ -112,34 +112,3 @@ pub const ICE: Field<HeatSettings> = Field {
         read::minutes(text, options).map(|read| settings.cooling.ice = read)
     },
 };
-
-/// The known bake.
-pub const KNOWN: [Field<HeatSettings>; 3] = [
-    Field {
-        id: "heat-known-minutes",
-        label: tr_noop!("It took"),
-        unit: minutes,
-        get: |settings, _, options| format::box_minutes(settings.bake.known.minutes, options),
-        set: |settings, text, options| {
-            read::minutes(text, options).map(|read| settings.bake.known.minutes = read)
-        },
-    },
-    Field {
-        id: "heat-known-oven",
-        label: tr_noop!("Oven, as a still one"),
-        unit: degrees,
-        get: |settings, _, options| format::box_temperature(settings.bake.known.oven, options),
-        set: |settings, text, options| {
-            read::temperature(text, options).map(|read| settings.bake.known.oven = read)
-        },
-    },
-    Field {
-        id: "heat-known-piece",
-        label: tr_noop!("A piece weighed"),
-        unit: |options| options.units.mass.symbol(),
-        get: |settings, _, options| format::box_mass(settings.bake.known.piece, options),
-        set: |settings, text, options| {
-            read::mass(text, options).map(|read| settings.bake.known.piece = read)
-        },
-    },
-];

@@ -11,6 +11,7 @@ mod fields;
 mod key_figures;
 mod kitchen_boxes;
 mod kitchen_card;
+mod known_bake;
 mod paste_card;
 mod paste_figure;
 mod phases;

@@ -7,7 +7,7 @@ use super::HeatContext;
 use crate::app::part::{Button, Choice, NumberBox, Picture, degrees, minutes};
 use crate::app::state::{memo, use_app_state};
 use crate::engine::heat::{HeatFrom, Phase};
-use crate::sheet::BakeSettings;
+use crate::sheet::{BakeLength, BakeSettings};
 use crate::text::{
     ErrorText, FormatOptions, format, heat, name,
     read::{self, ReadError},
@@ -23,7 +23,15 @@ pub fn Phases() -> impl IntoView {
         let oven = state.kitchen.with_untracked(|kitchen| kitchen.oven);
         state.edit(|sheet| sheet.heat.bake.add_phase(oven));
     };
+    let length = memo(move || state.with(|sheet| sheet.heat.bake.length));
+    let lengths = BakeLength::ALL
+        .map(|length| (length, name::bake_length(length)))
+        .to_vec();
+    let set_length = move |length: BakeLength| {
+        state.edit(|sheet| sheet.heat.bake.length = length);
+    };
     view! {
+        <Choice id="bake-length" label=tr!("Minutes of the plan") choices=lengths selected=length on_select=Callback::new(set_length) />
         <For each=move || 0..count.get() key=|phase| *phase let(phase)>
             <OnePhase phase />
         </For>
@@ -104,8 +112,8 @@ fn reviewed<T>(
     select: impl FnOnce(&crate::engine::heat::ReviewedPhase) -> T,
 ) -> Option<T> {
     context.results.with(|results| {
-        let programme = results.baking.as_ref().ok()?.programme.as_ref().ok()?;
-        programme.phases.get(phase).map(select)
+        let planned = results.baking.as_ref().ok()?.planned.as_ref().ok()?;
+        planned.phases.get(phase).map(select)
     })
 }
 

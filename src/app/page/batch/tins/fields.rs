@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use crate::app::part::{Choice, Field, FieldBox, FieldData, FieldError, NumberBox, no_unit};
 use crate::app::state::{AppState, memo, use_app_state};
-use crate::engine::tin::TinMeasure;
+use crate::engine::tin::{TinMeasure, TinRise};
 use crate::sheet::TinUse;
 use crate::text::{
     ErrorText, format, name, read, read::ReadError, tr, tr_noop, unit::ThicknessUnit,
@@ -159,13 +159,18 @@ const ROOM: Field<TinUse> = Field {
     },
 };
 
+/// Empty leaves it to the bread and the tin.
 const RISE: Field<TinUse> = Field {
     id: "tin-rise",
-    label: tr_noop!("Risen to, times its first volume"),
+    label: tr_noop!("Risen to, times the dough without gas, empty for the usual"),
     unit: |_| "×",
-    get: |used, _, options| format::box_factor(used.rise, options),
+    get: |used, _, options| match used.rise {
+        TinRise::Usual => String::new(),
+        TinRise::Times(factor) => format::box_factor(factor, options),
+    },
     set: |used, text, options| {
-        used.rise = read::factor(text, options)?;
+        let typed = read::optional(text, options, read::factor)?;
+        used.rise = typed.map_or(TinRise::Usual, TinRise::Times);
         Ok(())
     },
 };

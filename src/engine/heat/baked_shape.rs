@@ -1,0 +1,189 @@
+//! Baked shapes: the body that a dough is in the oven, by its tin, or standing apart.
+
+use std::f64::consts::PI;
+
+use super::error::HeatError;
+use super::loaf_body::LoafBody;
+use crate::engine::quantity::{Length, Mass, SpecificVolume, Volume};
+use crate::engine::tin::{Across, Tin, TinShape};
+use crate::engine::working::{Line, given};
+
+/// How dough bakes: as one loaf in a tin, however many pieces touch in it, or piece by piece.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum BakedShape {
+    /// In a tin, as one loaf.
+    Loaf,
+    /// Apart from each other: on a tray, in cups, without a tin.
+    Apart,
+}
+
+/// The volume that a gram of dough has once it is baked, 3.3 cm³/g. Common practice for soft breads.
+pub const BAKED_SPECIFIC_VOLUME: SpecificVolume = SpecificVolume::known(3.3);
+
+/// How many times as wide as high a piece is that bakes by itself. Common practice.
+const WIDER_THAN_HIGH: f64 = 1.9;
+
+/// A tin for 794 g of dough, length and width in m, for a known loaf of which only the mass is known.
+///
+/// Source: US Armed Forces recipe card D 009 00 (10.5 × 5 in for 28 oz).
+const USUAL_TIN: (f64, f64, f64) = (794.0, 0.2667, 0.127);
+
+/// What bakes as one body.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct BakedBody {
+    /// How it bakes.
+    pub shape: BakedShape,
+    /// The dough in it.
+    pub dough: Mass,
+    /// Its volume once baked.
+    pub volume: Volume,
+    /// Its measures.
+    pub body: LoafBody,
+}
+
+impl BakedShape {
+    /// Both, in the order lists are shown.
+    pub const ALL: [Self; 2] = [Self::Loaf, Self::Apart];
+}
+
+impl BakedBody {
+    /// What bakes in a tin that holds `in_tin` of dough in pieces of `piece`.
+    ///
+    /// Pieces that touch bake as one: in a rectangular tin as a bar of its mean length and width, in
+    /// a round tin as a short cylinder, in a ring as a bar as long as its mean circumference. The
+    /// height is that of the baked volume, as if the sides went straight up. In cups and on a tray
+    /// each piece bakes by itself.
+    ///
+    /// Source: geometry; [`BAKED_SPECIFIC_VOLUME`].
+    ///
+    /// # Errors
+    /// [`HeatError::EmptyBowl`] without dough; [`HeatError::OffScale`] when a measure leaves
+    /// [`Length::RANGE`].
+    pub fn in_tin(tin: &Tin, in_tin: Mass, piece: Mass) -> Result<Self, HeatError> {
+        let mean = |one: Length, other: Length| one.metres().midpoint(other.metres());
+        match tin.shape {
+            TinShape::Rectangle { top, bottom, .. } => {
+                let side = |select: fn(&Across) -> Length| mean(select(&top), select(&bottom));
+                Self::bar(in_tin, (side(|a| a.long), side(|a| a.wide)))
+            }
+            TinShape::Ring {
+                top, bottom, tube, ..
+            } => {
+                let (outside, inside) = (mean(top, bottom), tube.metres());
+                let round = PI * outside.midpoint(inside);
+                Self::bar(in_tin, (round, (outside - inside) / 2.0))
+            }
+            TinShape::Round { top, bottom, .. } => {
+                let across = mean(top, bottom);
+                let volume = baked(in_tin)?;
+                let high = cubic_metres(volume) / (PI / 4.0 * across * across);
+                Ok(Self {
+                    shape: BakedShape::Loaf,
+                    dough: in_tin,
+                    volume,
+                    body: LoafBody::Round {
+                        across: Length::from_metres(across)?,
+                        high: Length::from_metres(high)?,
+                    },
+                })
+            }
+            TinShape::Muffin { .. } | TinShape::Tray { .. } => Self::apart(piece),
+        }
+    }
+
+    /// A piece that bakes by itself: 1.9 times as wide as high. Common practice.
+    ///
+    /// # Errors
+    /// [`HeatError::EmptyBowl`] where it weighs nothing; [`HeatError::OffScale`] when a measure
+    /// leaves [`Length::RANGE`].
+    pub fn apart(piece: Mass) -> Result<Self, HeatError> {
+        let volume = baked(piece)?;
+        let round = PI / 4.0 * WIDER_THAN_HIGH * WIDER_THAN_HIGH;
+        let high = libm::cbrt(cubic_metres(volume) / round);
+        Ok(Self {
+            shape: BakedShape::Apart,
+            dough: piece,
+            volume,
+            body: LoafBody::Round {
+                across: Length::from_metres(WIDER_THAN_HIGH * high)?,
+                high: Length::from_metres(high)?,
+            },
+        })
+    }
+
+    /// What baked when only its shape and mass are known: a loaf in a tin of usual proportions, or
+    /// a piece by itself.
+    ///
+    /// # Errors
+    /// [`HeatError::NoKnownPiece`] where it weighs nothing; [`HeatError::OffScale`] when a measure
+    /// leaves [`Length::RANGE`].
+    pub fn known(shape: BakedShape, mass: Mass) -> Result<Self, HeatError> {
+        if mass <= Mass::ZERO {
+            return Err(HeatError::NoKnownPiece);
+        }
+        match shape {
+            BakedShape::Apart => Self::apart(mass),
+            BakedShape::Loaf => {
+                let (of, long, wide) = USUAL_TIN;
+                let scale = libm::cbrt(mass.grams() / of);
+                Self::bar(mass, (long * scale, wide * scale))
+            }
+        }
+    }
+
+    fn bar(dough: Mass, (long, wide): (f64, f64)) -> Result<Self, HeatError> {
+        let volume = baked(dough)?;
+        Ok(Self {
+            shape: BakedShape::Loaf,
+            dough,
+            volume,
+            body: LoafBody::Bar {
+                long: Length::from_metres(long)?,
+                wide: Length::from_metres(wide)?,
+                high: Length::from_metres(cubic_metres(volume) / (long * wide))?,
+            },
+        })
+    }
+
+    /// The step that leads to the height of what is in the oven.
+    #[must_use]
+    pub fn working(&self) -> Line {
+        let dough = given("m", "dough in it", self.dough.grams(), "g");
+        let room = BAKED_SPECIFIC_VOLUME.cubic_centimetres_per_gram();
+        let room = given("v", "room a gram takes once baked", room, "cm³/g");
+        let cm = |letter: &'static str, of: &'static str, length: Length| {
+            given(letter, of, length.metres() * 100.0, "cm")
+        };
+        let (rule, with, high) = match self.body {
+            LoafBody::Bar { long, wide, high } => (
+                "m × v / (a × b)".to_owned(),
+                vec![dough, room, cm("a", "length", long), cm("b", "width", wide)],
+                high,
+            ),
+            LoafBody::Round { across, high } => (
+                format!("m × v × 4 / ({PI} × d ^ 2)"),
+                vec![dough, room, cm("d", "across", across)],
+                high,
+            ),
+        };
+        Line {
+            rule: rule.into(),
+            with,
+            gives: cm("h", "height once baked", high),
+            source: "geometry; room by common practice".into(),
+        }
+    }
+}
+
+/// The baked volume of a dough.
+fn baked(dough: Mass) -> Result<Volume, HeatError> {
+    if dough <= Mass::ZERO {
+        return Err(HeatError::EmptyBowl);
+    }
+    let room = BAKED_SPECIFIC_VOLUME.cubic_centimetres_per_gram();
+    Ok(Volume::from_cubic_centimetres(dough.grams() * room)?)
+}
+
+fn cubic_metres(volume: Volume) -> f64 {
+    volume.cubic_centimetres() * 1e-6
+}
