@@ -3,7 +3,7 @@
 //! Links store a choice by its index in these tables, so a new one is added at the end.
 
 use crate::engine::formula::{Bread, PartKind};
-use crate::engine::heat::{HeatFrom, Material, RuleSet, Shape};
+use crate::engine::heat::{CoolingVessel, HeatFrom, Material, RuleSet, Shape};
 use crate::engine::ingredients::{Allergen, Role};
 use crate::engine::plan::StepKind;
 
@@ -88,6 +88,14 @@ pub(super) const SHAPES: &[(Shape, &str)] = &[
     (Shape::Sphere, "sphere"),
 ];
 
+pub(super) const COOLING_VESSELS: &[(CoolingVessel, &str)] = &[
+    (CoolingVessel::Bowl, "bowl"),
+    (CoolingVessel::Dish, "dish"),
+    (CoolingVessel::Tray, "tray"),
+    (CoolingVessel::Jar, "jar"),
+    (CoolingVessel::Bag, "bag"),
+];
+
 pub(super) const HEAT_FROM: &[(HeatFrom, &str)] = &[
     (HeatFrom::Both, "both"),
     (HeatFrom::Top, "top"),
@@ -156,6 +164,7 @@ mod tests {
         each_has_one_word(&Material::ALL, MATERIALS);
         each_has_one_word(&RuleSet::ALL, RULES);
         each_has_one_word(&Shape::ALL, SHAPES);
+        each_has_one_word(&CoolingVessel::ALL, COOLING_VESSELS);
         each_has_one_word(&HeatFrom::ALL, HEAT_FROM);
         each_has_one_word(&StepKind::ALL, WORKS);
     }

@@ -1,9 +1,9 @@
 //! Questions about heat at the ends of every range are answered or refused.
 
 use softcrumb::engine::heat::{
-    Air, Body, Cooling, Dough, DoughItem, Exposure, HeatPart, LiquidUse, Matter, RuleSet, Shape,
-    ThermalMaterial, advise, boiling_at, boiling_under, cool, follow, ice_for, ice_in_water, mix,
-    stand,
+    Air, Body, Cooling, CoolingVessel, Dough, DoughItem, Exposure, HeatPart, LiquidUse, Matter,
+    RuleSet, Shape, ThermalMaterial, advise, boiling_at, boiling_under, follow, ice_for,
+    ice_in_water, mix, quickest, stand,
 };
 use softcrumb::engine::quantity::{
     Altitude, Heat, Length, Mass, Pressure, SurfaceCoefficient, Temperature, WarmingRate,
@@ -112,21 +112,29 @@ fn advice_on_cooling_and_standing_is_given_for_every_rule_set_and_size() {
     for rules in RuleSet::ALL {
         for half in [0.002, 0.02, 0.2] {
             for start in [-10.0, 4.0, 30.0, 100.0] {
+                let cooling = Cooling {
+                    food: Matter::WATER,
+                    mass: grams(25_000.0 * half),
+                    start: celsius(start),
+                    room: celsius(20.0),
+                    fridge: celsius(4.0),
+                    lid: start > 20.0,
+                    bowl: None,
+                    rules,
+                };
+                for vessel in CoolingVessel::ALL {
+                    let times = (minutes(60.0), minutes(5.0));
+                    let way = cooling.way(vessel, None, times).unwrap();
+                    let slow = cooling.cool(&way).unwrap().slow;
+                    let advice = advise(&cooling, &way).unwrap();
+                    assert!(!slow.passes || advice.remedies.is_empty());
+                    assert!(start > 5.0 || slow.passes);
+                    assert!(slow.passes || quickest(&cooling, (vessel, None)).unwrap().passes);
+                }
                 let half = Length::from_metres(half).unwrap();
                 let between = (celsius(start), celsius(4.0));
                 let body =
                     Body::of(&Matter::WATER, grams(500.0), Shape::Slab, half, between).unwrap();
-                let cooling = Cooling {
-                    body,
-                    start: celsius(start),
-                    bench: Air::still(celsius(20.0)),
-                    on_bench: minutes(60.0),
-                    fridge: Air::still(celsius(4.0)),
-                    rules,
-                };
-                let (cooled, advice) = (cool(&cooling).unwrap(), advise(&cooling).unwrap());
-                assert!(!cooled.passes || advice.remedies.is_empty());
-                assert!(start > 5.0 || cooled.passes);
                 let _ = stand(
                     &body,
                     celsius(start),

@@ -137,24 +137,6 @@ impl Body {
             density: properties.density,
         }
     }
-
-    /// One of `bowls` equal parts, of the same shape in the small: `half` shrinks as the cube root.
-    ///
-    /// # Errors
-    /// [`HeatError::OffScale`] when a part would be too small to be handled.
-    pub fn shared_out(self, bowls: u8) -> Result<Self, HeatError> {
-        let bowls = f64::from(bowls.max(1));
-        Ok(Self {
-            half: Length::from_metres(self.half.metres() / libm::cbrt(bowls))?,
-            mass: Mass::from_grams(self.mass.grams() / bowls)?,
-            ..self
-        })
-    }
-
-    /// The room it takes, m³.
-    pub(super) fn volume(&self) -> f64 {
-        self.mass.grams() / 1000.0 / self.density.kilograms_per_cubic_metre()
-    }
 }
 
 /// The properties of a food half-way between two temperatures.

@@ -51,10 +51,11 @@ const ZERO_CELSIUS: f64 = 273.15;
 /// warm, in still `air`.
 ///
 /// `h = 0.54·Ra^¼·k/L` with L a quarter of the width, buoyancy by the density of moist air;
-/// `h_m = h / (ρ·c·Le^⅔)`; water `h_m·M/R·(a·p(T)/T − φ·p(Tₐ)/Tₐ)`. No skin is counted, and no draught.
+/// `h_m = h / (ρ·c·Le^⅔)`; water `h_m·M/R·(a·p(T)/T − φ·p(Tₐ)/Tₐ)`, of which the share `wet`
+/// leaves. No draught is counted.
 ///
 /// Source: the Lewis relation and a heated plate facing up, Çengel, *Heat and Mass Transfer*.
-pub(super) fn leaving(surface: f64, air: OpenAir, across: f64) -> Leaving {
+pub(super) fn leaving(surface: f64, air: OpenAir, across: f64, wet: f64) -> Leaving {
     let room = air.temperature.celsius();
     let (hot, cool) = (surface + ZERO_CELSIUS, room + ZERO_CELSIUS);
     let vapour = WATER_ACTIVITY * saturation_pressure(surface);
@@ -76,7 +77,7 @@ pub(super) fn leaving(surface: f64, air: OpenAir, across: f64) -> Leaving {
     let lewis = libm::cbrt(viscosity / PRANDTL / diffusion);
     let film_density = PRESSURE * DRY_AIR / (GAS * film_kelvin);
     let h_m = h / (film_density * AIR_HEAT * lewis * lewis);
-    let water = (h_m * WATER / GAS * (vapour / hot - moisture / cool)).max(0.0);
+    let water = (wet * h_m * WATER / GAS * (vapour / hot - moisture / cool)).max(0.0);
     let fourth = |kelvin: f64| kelvin * kelvin * kelvin * kelvin;
     let radiated = EMISSIVITY * RADIATION * (fourth(hot) - fourth(cool));
     let latent = 2_500_900.0 - 2_386.0 * surface;
@@ -112,7 +113,7 @@ pub fn evaporated(
     time: Minutes,
 ) -> Result<Mass, HeatError> {
     let area = std::f64::consts::PI * across.metres() * across.metres() / 4.0;
-    let rate = leaving(surface.celsius().min(100.0), air, across.metres()).water;
+    let rate = leaving(surface.celsius().min(100.0), air, across.metres(), 1.0).water;
     Ok(Mass::from_grams(
         rate * area * 1000.0 * time.minutes() * 60.0,
     )?)

@@ -3,6 +3,7 @@
 mod bake;
 mod before;
 mod cooling;
+mod cooling_way;
 mod dough;
 mod factor;
 mod melt;
@@ -14,7 +15,8 @@ mod trust;
 
 pub use bake::{bake_time, core, phase, phase_advice};
 pub use before::before_and_change;
-pub use cooling::{bench_at_most, cooling_remedy, stage, stage_verdict, verdict};
+pub use cooling::{stage, stage_verdict, verdict};
+pub use cooling_way::{bench_at_most, cooling_remedy, cooling_way};
 pub use dough::{Morning, balance_sum, liquid, liquid_name};
 pub use factor::{factor_differs, factor_method};
 pub use melt::{bath_caution, melt_remedy, melted};
