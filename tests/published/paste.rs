@@ -41,6 +41,7 @@ fn paste(water_to_flour: f64, vessel: Option<Vessel>) -> Paste {
             .temperature,
         drop: Paste::DROP,
         vessel,
+        stirring: None,
     }
 }
 

@@ -135,6 +135,7 @@ fn paste(water: f64, temperature: f64) -> Paste {
         boils: celsius(98.6),
         drop: kelvin(2.0),
         vessel: Some(bowl(temperature)),
+        stirring: None,
     }
 }
 

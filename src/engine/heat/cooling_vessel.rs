@@ -80,7 +80,7 @@ const BAG: Usual = Usual {
     across: 0.25,
     wall: 0.0,
     deep: 0.015,
-    widest: 0.27,
+    widest: 0.32,
     material: Material::Plastic,
     mass: 10.0,
 };

@@ -64,7 +64,7 @@ pub use dough::{
 };
 pub use dough_remedy::{DoughRemedy, DoughStep, dough_remedies};
 pub use error::HeatError;
-pub use evaporation::{OpenAir, evaporated};
+pub use evaporation::{OpenAir, Stirring, evaporated};
 pub use factor_method::{FactorMethod, factor_method};
 pub use filling::{Cover, Filling, VesselStay};
 pub use grain::{CookingRange, Grain};

@@ -11,7 +11,7 @@ use crate::engine::quantity::{Heat, Mass, Minutes, Share, Temperature};
 /// What a food in a vessel did.
 #[derive(Clone, Debug, PartialEq)]
 pub struct VesselCourse {
-    /// Sample by moment. The centre is the place on the axis that is farthest from the surroundings.
+    /// Sample by moment. The centre is the warmest place on the axis where the food cools, else the coldest.
     pub curve: Curve,
     /// The water that has evaporated by each moment, in the same order.
     pub evaporated: Vec<Mass>,
@@ -69,6 +69,7 @@ fn follow_on_grid<const L: usize, const R: usize>(
     let grid = VesselGrid::<L, R>::new(&filling.grid());
     let mut run = Run {
         across: filling.across.metres(),
+        cools: stays.iter().any(|stay| stay.around < start),
         cells: grid.start(start.celsius(), filling.vessel_at.celsius()),
         grid,
         course: VesselCourse {
@@ -101,6 +102,8 @@ struct Run<const L: usize, const R: usize> {
     grid: VesselGrid<L, R>,
     cells: Cells<L, R>,
     across: f64,
+    /// Whether any place is colder than the food at first.
+    cools: bool,
     course: VesselCourse,
     seconds: f64,
     /// Water that has evaporated, kg.
@@ -202,14 +205,8 @@ impl<const L: usize, const R: usize> Run<L, R> {
 
     fn note(&mut self, around: f64, top: Face) -> Result<(), HeatError> {
         let axis = self.cells.iter().filter_map(|layer| layer.first().copied());
-        let farther = |one: f64, other: f64| {
-            if (other - around).abs() > (one - around).abs() {
-                other
-            } else {
-                one
-            }
-        };
-        let centre = axis.reduce(farther).unwrap_or(around);
+        let slowest = if self.cools { f64::max } else { f64::min };
+        let centre = axis.reduce(slowest).unwrap_or(around);
         let (least, most) = (Temperature::RANGE.start(), Temperature::RANGE.end());
         let held = |celsius: f64| Temperature::from_celsius(celsius.clamp(*least, *most));
         self.course.curve.moments.push(Sample {

@@ -10,6 +10,7 @@ mod melt;
 mod names;
 mod paste;
 mod standing;
+mod steam;
 mod step;
 mod trust;
 
@@ -23,5 +24,6 @@ pub use melt::{bath_caution, melt_remedy, melted};
 pub use names::{giver, standing_names};
 pub use paste::{flour_cooks, paste, paste_remedy};
 pub use standing::{standing_long, warming};
+pub use steam::steam_predicted;
 pub use step::{remedy, step};
 pub use trust::{TRUST_COOLING, trust_dough, trust_paste};
