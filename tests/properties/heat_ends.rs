@@ -146,6 +146,53 @@ fn advice_on_cooling_and_standing_is_given_for_every_rule_set_and_size() {
     }
 }
 
+/// More of a food in the same vessel never cools faster, wherever it stands.
+#[test]
+fn more_in_the_same_vessel_never_cools_faster() {
+    for (vessel, across) in [
+        (CoolingVessel::Bowl, 0.145),
+        (CoolingVessel::Bowl, 0.24),
+        (CoolingVessel::Dish, 0.25),
+        (CoolingVessel::Jar, 0.08),
+        (CoolingVessel::Bag, 0.25),
+    ] {
+        for (bench, ice, lid) in [(30.0, 0.0, true), (30.0, 0.0, false), (0.0, 30.0, true)] {
+            let mut before = [0.0; 3];
+            for mass in [60.0, 119.0, 180.0, 226.0, 500.0, 900.0, 1700.0] {
+                let cooling = Cooling {
+                    food: Matter::WATER,
+                    mass: grams(mass),
+                    start: celsius(65.0),
+                    room: celsius(20.0),
+                    fridge: celsius(4.0),
+                    lid,
+                    bowl: None,
+                    rules: RuleSet::UnitedStates,
+                };
+                let across = Length::from_metres(across).unwrap();
+                let way = cooling
+                    .way(vessel, Some(across), (minutes(bench), minutes(ice)))
+                    .unwrap();
+                let cooled = cooling.cool(&way).unwrap();
+                for (curve, before) in [&cooled.quick, &cooled.middle, &cooled.slow]
+                    .into_iter()
+                    .zip(&mut before)
+                {
+                    let ended = curve.stages[0]
+                        .ended
+                        .map_or(f64::MAX, |ended| ended.minutes());
+                    // Within a minute: the grid grows with the depth.
+                    assert!(
+                        ended >= *before - 1.0,
+                        "{vessel:?} {mass} g: {ended} {before}"
+                    );
+                    *before = ended;
+                }
+            }
+        }
+    }
+}
+
 #[test]
 fn ice_is_never_more_than_the_water() {
     let item = |stuff, mass, t, handling| DoughItem {

@@ -146,15 +146,11 @@ fn a_home_batch_passes_every_rule_set() {
             let cooled = cooling.cool(&chosen.way).unwrap();
             assert!(cooled.slow.passes);
             let [quick, likely, slow] = cooled.cold().map(|time| time.unwrap().minutes());
-            println!(
-                "{rules:?} {grams} g: {:?} {} mm x {} bench {} ice {} cold {quick:.0} {likely:.0} {slow:.0}",
-                chosen.way.vessel,
-                1000.0 * chosen.way.laid.across.metres(),
-                chosen.way.laid.count,
-                chosen.way.bench.minutes(),
-                chosen.way.ice.minutes()
+            // To a tenth of a minute: a change to the fridge is met between two steps.
+            assert!(
+                quick <= likely + 0.1 && likely <= slow + 0.1,
+                "{quick} {likely} {slow}"
             );
-            assert!(quick <= likely && likely <= slow, "{quick} {likely} {slow}");
         }
     }
 }

@@ -80,7 +80,7 @@ fn a_brass_cylinder_cools_as_the_product_of_slab_and_cylinder() {
 fn a_bowl_of_even_coefficient_follows_the_exact_series() {
     for (target, exact) in [(30.0, "117"), (23.0, "201"), (21.0, "277")] {
         let even = stay(600.0, 20.0, 8.0, Cover::Surrounded);
-        // Within one part in a hundred: of time, from a grid of 12 layers.
+        // Within one part in a hundred: of time, from a grid of 10 layers.
         let exact_minutes: f64 = exact.parse().unwrap();
         agrees_within(
             time_to(&bowl(), 65.0, even, target),

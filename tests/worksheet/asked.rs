@@ -52,6 +52,7 @@ const KEYS: &[&str] = &[
     "day",
     "heat",
     "coolings",
+    "vessel_coolings",
     "boilings",
     "pantry",
     "class",

@@ -2,6 +2,7 @@
 
 use super::body::Air;
 use super::conduction::{Curve, Probe};
+use super::cooling_bound::is_hopeless;
 use super::cooling_vessel::{CoolingVessel, Laid};
 use super::error::HeatError;
 use super::evaporation::OpenAir;
@@ -207,8 +208,11 @@ impl Cooling {
 
     /// Whether it passes at the slow end, by a coarse simulation.
     pub(super) fn passes_coarsely(&self, way: &CoolingWay) -> Result<bool, HeatError> {
-        let stays = self.stays(way, Pace::Slow);
-        let course = follow_in_vessel_coarsely(&self.filling(way)?, self.start, &stays)?;
+        let (filling, stays) = (self.filling(way)?, self.stays(way, Pace::Slow));
+        if is_hopeless(&filling, self.start, &stays, self.rules)? {
+            return Ok(false);
+        }
+        let course = follow_in_vessel_coarsely(&filling, self.start, &stays)?;
         Ok(judge(course.curve, self.rules).passes)
     }
 

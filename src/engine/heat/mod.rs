@@ -14,6 +14,7 @@ mod conduction;
 mod cooked_paste;
 mod cooling;
 mod cooling_advice;
+mod cooling_bound;
 mod cooling_choice;
 mod cooling_vessel;
 mod core_target;

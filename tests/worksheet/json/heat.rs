@@ -22,6 +22,7 @@ pub(super) fn to_json(asked: &Asked, heat: &Heat) -> Value {
     let pastes = heat.results.pastes.iter().zip(&heat.paste_coolings);
     let melts = heat.melts.iter();
     let coolings = heat.coolings.iter().zip(&asked.heat.coolings);
+    let in_vessels = heat.vessel_coolings.iter().zip(&asked.heat.vessel_coolings);
     json!({
         "boiling": or_error(&heat.results.boiling, "kitchen", boiling),
         "pastes": pastes.map(|(one, cooling)| json!({
@@ -35,6 +36,9 @@ pub(super) fn to_json(asked: &Asked, heat: &Heat) -> Value {
         })).collect::<Vec<_>>(),
         "coolings": coolings.map(|(curve, asked)| {
             or_error(curve, "coolings", |curve| read_off(curve, &asked.times))
+        }).collect::<Vec<_>>(),
+        "vessel_coolings": in_vessels.map(|(curve, asked)| {
+            or_error(curve, "vessel_coolings", |curve| read_off(curve, &asked.times))
         }).collect::<Vec<_>>(),
         "boilings": heat.boilings.iter().map(|one| or_error(one, "boilings", boiling)).collect::<Vec<_>>(),
     })
@@ -60,6 +64,7 @@ fn sums<'s>(
 fn paste((cooked, plan, cooling): &(&CookedPaste, CoolingPlan, Option<&CooledRange>)) -> Value {
     json!({
         "poured_c": cooked.poured.celsius(), "paste_c": cooked.temperature.celsius(),
+        "steamed_g": cooked.steamed.grams(),
         "water_g": cooked.water.grams(), "starch_g": cooked.starch.grams(),
         "cooked_share": cooked.cooked.fraction(),
         "flours": cooked.flours.iter().map(flour).collect::<Vec<_>>(),
