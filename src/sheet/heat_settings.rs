@@ -1,8 +1,9 @@
 //! Heat settings: the temperatures and times of a formula that the kitchen does not decide.
 
+use super::cooling_settings::CoolingSettings;
 use super::kitchen::Oven;
 use super::known_bake::KnownBake;
-use crate::engine::heat::{HeatFrom, Paste, Phase, Shape};
+use crate::engine::heat::{HeatFrom, Paste, Phase};
 use crate::engine::quantity::{Length, Minutes, Temperature, TemperatureChange};
 
 /// What a formula asks of heat.
@@ -33,21 +34,6 @@ pub struct PasteSettings {
     pub bowl: Option<Temperature>,
     /// What the liquid loses between the boil and the bowl.
     pub drop: TemperatureChange,
-}
-
-/// How a hot paste is cooled: bench, then ice water, then fridge.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct CoolingSettings {
-    /// How thick it is through the middle.
-    pub thick: Length,
-    /// Its shape.
-    pub shape: Shape,
-    /// Whether a lid with air under it covers it.
-    pub lid: bool,
-    /// Its time on the bench.
-    pub bench: Minutes,
-    /// Its time in ice water after that.
-    pub ice: Minutes,
 }
 
 /// How it is baked.
@@ -90,7 +76,7 @@ pub struct MeltSettings {
 }
 
 impl Default for HeatSettings {
-    /// A dough of 25 °C from a paste cooled 3 cm deep. Common practice for soft enriched doughs.
+    /// A dough of 25 °C. Common practice for soft enriched doughs.
     fn default() -> Self {
         Self {
             dough: Temperature::known(25.0),
@@ -111,19 +97,6 @@ impl Default for PasteSettings {
         Self {
             bowl: None,
             drop: Paste::DROP,
-        }
-    }
-}
-
-impl Default for CoolingSettings {
-    /// Spread 3 cm thick in a dish under a lid, half an hour on the bench, then the fridge.
-    fn default() -> Self {
-        Self {
-            thick: Length::known(0.03),
-            shape: Shape::Slab,
-            lid: true,
-            bench: Minutes::known(30.0),
-            ice: Minutes::ZERO,
         }
     }
 }

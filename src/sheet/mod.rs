@@ -3,6 +3,7 @@
 //! Everything here is plain data; the layer `storage` writes it down and reads it back.
 
 pub mod civil;
+mod cooling_settings;
 pub mod day;
 mod examples;
 mod formula_sheet;
@@ -23,11 +24,10 @@ mod tins;
 mod trial;
 mod workspace;
 
+pub use cooling_settings::{CoolingChoice, CoolingSettings, FormerBody, FormerCooling};
 pub use examples::examples;
 pub use formula_sheet::{Batch, Sheet};
-pub use heat_settings::{
-    BakeLength, BakeSettings, CoolingSettings, HeatSettings, MeltSettings, PasteSettings,
-};
+pub use heat_settings::{BakeLength, BakeSettings, HeatSettings, MeltSettings, PasteSettings};
 pub use history::History;
 pub use id::Id;
 pub use kitchen::{BoilsBy, Bowl, Kitchen, Kitchens, Mixer, Oven, Scales};

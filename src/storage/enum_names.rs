@@ -3,7 +3,9 @@
 //! Links store a choice by its index in these tables, so a new one is added at the end.
 
 use crate::engine::formula::{Bread, PartKind};
-use crate::engine::heat::{BakedShape, HeatFrom, Material, PrintedFactor, RuleSet, Shape};
+use crate::engine::heat::{
+    BakedShape, CoolingVessel, HeatFrom, Material, PrintedFactor, RuleSet, Shape,
+};
 use crate::engine::ingredients::{Allergen, Role};
 use crate::engine::plan::StepKind;
 use crate::sheet::BakeLength;
@@ -104,6 +106,14 @@ pub(super) const BAKE_LENGTHS: &[(BakeLength, &str)] = &[
     (BakeLength::Programme, "programme"),
 ];
 
+pub(super) const COOLING_VESSELS: &[(CoolingVessel, &str)] = &[
+    (CoolingVessel::Bowl, "bowl"),
+    (CoolingVessel::Dish, "dish"),
+    (CoolingVessel::Tray, "tray"),
+    (CoolingVessel::Jar, "jar"),
+    (CoolingVessel::Bag, "bag"),
+];
+
 pub(super) const HEAT_FROM: &[(HeatFrom, &str)] = &[
     (HeatFrom::Both, "both"),
     (HeatFrom::Top, "top"),
@@ -174,6 +184,7 @@ mod tests {
         each_has_one_word(&RuleSet::ALL, RULES);
         each_has_one_word(&PrintedFactor::ALL, PRINTED_FACTORS);
         each_has_one_word(&Shape::ALL, SHAPES);
+        each_has_one_word(&CoolingVessel::ALL, COOLING_VESSELS);
         each_has_one_word(&HeatFrom::ALL, HEAT_FROM);
         each_has_one_word(&StepKind::ALL, WORKS);
     }

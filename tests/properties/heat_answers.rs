@@ -128,6 +128,7 @@ proptest! {
             boils: celsius(boils),
             drop: TemperatureChange::from_kelvin(2.0).unwrap(),
             vessel: Some(Vessel::new(Material::Ceramic, grams(bowl), celsius(room)).unwrap()),
+            stirring: None,
         };
         let (base, hot) = (cook(&of(ratio, 95.0)).unwrap(), cook(&of(ratio, 100.0)).unwrap());
         prop_assert!(hot.temperature > base.temperature);

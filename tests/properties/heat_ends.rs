@@ -1,9 +1,9 @@
 //! Questions about heat at the ends of every range are answered or refused.
 
 use softcrumb::engine::heat::{
-    Air, Body, Cooling, Dough, DoughItem, Exposure, HeatPart, LiquidUse, Matter, RuleSet, Shape,
-    ThermalMaterial, advise, boiling_at, boiling_under, cool, follow, ice_for, ice_in_water, mix,
-    stand,
+    Air, Body, Cooling, CoolingVessel, Dough, DoughItem, Exposure, HeatPart, LiquidUse, Matter,
+    RuleSet, Shape, ThermalMaterial, advise, boiling_at, boiling_under, follow, ice_for,
+    ice_in_water, mix, quickest, stand,
 };
 use softcrumb::engine::quantity::{
     Altitude, Heat, Length, Mass, Pressure, SurfaceCoefficient, Temperature, WarmingRate,
@@ -112,27 +112,82 @@ fn advice_on_cooling_and_standing_is_given_for_every_rule_set_and_size() {
     for rules in RuleSet::ALL {
         for half in [0.002, 0.02, 0.2] {
             for start in [-10.0, 4.0, 30.0, 100.0] {
+                let cooling = Cooling {
+                    food: Matter::WATER,
+                    mass: grams(25_000.0 * half),
+                    start: celsius(start),
+                    room: celsius(20.0),
+                    fridge: celsius(4.0),
+                    lid: start > 20.0,
+                    bowl: None,
+                    rules,
+                };
+                for vessel in CoolingVessel::ALL {
+                    let times = (minutes(60.0), minutes(5.0));
+                    let way = cooling.way(vessel, None, times).unwrap();
+                    let slow = cooling.cool(&way).unwrap().slow;
+                    let advice = advise(&cooling, &way).unwrap();
+                    assert!(!slow.passes || advice.remedies.is_empty());
+                    assert!(start > 5.0 || slow.passes);
+                    assert!(slow.passes || quickest(&cooling, (vessel, None)).unwrap().passes);
+                }
                 let half = Length::from_metres(half).unwrap();
                 let between = (celsius(start), celsius(4.0));
                 let body =
                     Body::of(&Matter::WATER, grams(500.0), Shape::Slab, half, between).unwrap();
-                let cooling = Cooling {
-                    body,
-                    start: celsius(start),
-                    bench: Air::still(celsius(20.0)),
-                    on_bench: minutes(60.0),
-                    fridge: Air::still(celsius(4.0)),
-                    rules,
-                };
-                let (cooled, advice) = (cool(&cooling).unwrap(), advise(&cooling).unwrap());
-                assert!(!cooled.passes || advice.remedies.is_empty());
-                assert!(start > 5.0 || cooled.passes);
                 let _ = stand(
                     &body,
                     celsius(start),
                     Air::still(celsius(20.0)),
                     celsius(16.0),
                 );
+            }
+        }
+    }
+}
+
+/// More of a food in the same vessel never cools faster, wherever it stands.
+#[test]
+fn more_in_the_same_vessel_never_cools_faster() {
+    for (vessel, across) in [
+        (CoolingVessel::Bowl, 0.145),
+        (CoolingVessel::Bowl, 0.24),
+        (CoolingVessel::Dish, 0.25),
+        (CoolingVessel::Jar, 0.08),
+        (CoolingVessel::Bag, 0.25),
+    ] {
+        for (bench, ice, lid) in [(30.0, 0.0, true), (30.0, 0.0, false), (0.0, 30.0, true)] {
+            let mut before = [0.0; 3];
+            for mass in [60.0, 119.0, 180.0, 226.0, 500.0, 900.0, 1700.0] {
+                let cooling = Cooling {
+                    food: Matter::WATER,
+                    mass: grams(mass),
+                    start: celsius(65.0),
+                    room: celsius(20.0),
+                    fridge: celsius(4.0),
+                    lid,
+                    bowl: None,
+                    rules: RuleSet::UnitedStates,
+                };
+                let across = Length::from_metres(across).unwrap();
+                let way = cooling
+                    .way(vessel, Some(across), (minutes(bench), minutes(ice)))
+                    .unwrap();
+                let cooled = cooling.cool(&way).unwrap();
+                for (curve, before) in [&cooled.quick, &cooled.middle, &cooled.slow]
+                    .into_iter()
+                    .zip(&mut before)
+                {
+                    let ended = curve.stages[0]
+                        .ended
+                        .map_or(f64::MAX, |ended| ended.minutes());
+                    // Within a minute: the grid grows with the depth.
+                    assert!(
+                        ended >= *before - 1.0,
+                        "{vessel:?} {mass} g: {ended} {before}"
+                    );
+                    *before = ended;
+                }
             }
         }
     }

@@ -1,7 +1,8 @@
 //! Cooling against the rules of food safety.
 
 use softcrumb::engine::heat::{
-    Air, Body, Cooling, CoolingRemedy, Matter, RuleSet, Shape, advise, cool, stand,
+    Air, Body, Cooling, CoolingVessel, CoolingWay, Material, Matter, Pace, Probe, RuleSet, Shape,
+    advise, quickest, stand,
 };
 use softcrumb::engine::quantity::{Length, Mass, Minutes, Temperature};
 
@@ -38,15 +39,30 @@ fn heap(radius: f64) -> Body {
     .unwrap()
 }
 
-fn cooling(radius: f64, on_bench: f64, rules: RuleSet) -> Cooling {
+/// So many grams of paste, 80 % water, covered on the bench.
+fn paste(grams: f64, rules: RuleSet) -> Cooling {
+    let flour = softcrumb::engine::ingredients::Listed::numbered(1)
+        .unwrap()
+        .row()
+        .composition();
+    let components = [
+        (Mass::from_grams(20.0).unwrap(), Matter::of(&flour).unwrap()),
+        (Mass::from_grams(80.0).unwrap(), Matter::WATER),
+    ];
     Cooling {
-        body: heap(radius),
-        start: celsius(75.0),
-        bench: Air::still(celsius(20.0)),
-        on_bench: minutes(on_bench),
-        fridge: Air::still(celsius(4.0)),
+        food: Matter::blend(&components).unwrap(),
+        mass: Mass::from_grams(grams).unwrap(),
+        start: celsius(65.0),
+        room: celsius(20.0),
+        fridge: celsius(4.0),
+        lid: true,
+        bowl: Some((Material::Steel, Mass::from_grams(320.0).unwrap())),
         rules,
     }
+}
+
+fn metres(m: f64) -> Option<Length> {
+    Some(Length::from_metres(m).unwrap())
 }
 
 /// Source: FDA, *Food Code* 2022, 3-501.14(A): 57 to 21 °C within 2 hours, and to 5 °C within 6
@@ -62,75 +78,97 @@ fn the_food_code_has_its_two_stages() {
     agrees(stages[1].within.hours(), "6");
 }
 
-/// Common practice: a heap of hot paste left on the bench is not cold in time, the same put in the
-/// fridge is; the rule set decides.
+/// Common practice: 200 to 250 g of paste in an ordinary bowl 14 to 15 cm across, in a room of 18 to
+/// 21 °C, are down to 30 °C after about half an hour left open, about an hour and a half under film.
 #[test]
-fn left_on_the_bench_a_heap_fails_and_in_the_fridge_it_passes_one_rule_and_not_another() {
-    assert!(
-        !cool(&cooling(0.025, 240.0, RuleSet::UnitedStates))
-            .unwrap()
-            .passes
-    );
-    assert!(
-        cool(&cooling(0.025, 0.0, RuleSet::UnitedStates))
-            .unwrap()
-            .passes
-    );
-    assert!(!cool(&cooling(0.025, 0.0, RuleSet::France)).unwrap().passes);
-    assert!(
-        !cool(&cooling(0.025, 0.0, RuleSet::Strictest))
-            .unwrap()
-            .passes
-    );
+fn the_cover_decides_how_fast_a_bowl_cools() {
+    for (grams, room) in [(200.0, 18.0), (226.0, 20.0), (250.0, 21.0)] {
+        let warm_after = |lid, pace| {
+            let cooling = Cooling {
+                room: celsius(room),
+                lid,
+                ..paste(grams, RuleSet::Strictest)
+            };
+            let times = (minutes(600.0), Minutes::ZERO);
+            let way = cooling
+                .way(CoolingVessel::Bowl, metres(0.145), times)
+                .unwrap();
+            let curve = cooling.follow(&way, pace).unwrap().curve;
+            let warm = curve.reaches(celsius(30.0), Probe::Mean, Minutes::ZERO);
+            warm.unwrap().minutes()
+        };
+        let (open, covered) = (
+            warm_after(false, Pace::Quick),
+            warm_after(true, Pace::Middle),
+        );
+        assert!((20.0..40.0).contains(&open), "{grams} g open: {open}");
+        assert!(
+            (70.0..110.0).contains(&covered),
+            "{grams} g covered: {covered}"
+        );
+    }
 }
 
-/// The longest stay on the bench that passes: a minute more fails.
+/// Source: Roberts et al. 2013, *Food Protection Trends* 33:27-31: chili and tomato sauce 5.1 and 7.6 cm
+/// deep in steel pans do not meet the Food Code in a fridge; Muftugil 2016, 2:184-188: neither does
+/// rice 5 and 10 cm deep.
 #[test]
-fn a_minute_longer_on_the_bench_than_told_fails() {
-    let advice = advise(&cooling(0.025, 0.0, RuleSet::UnitedStates)).unwrap();
-    let most = advice.bench_at_most.unwrap().minutes();
-    assert!(most >= 1.0, "{most}");
-    assert!(
-        cool(&cooling(0.025, most, RuleSet::UnitedStates))
-            .unwrap()
-            .passes
-    );
-    assert!(
-        !cool(&cooling(0.025, most + 1.0, RuleSet::UnitedStates))
-            .unwrap()
-            .passes
-    );
+fn pans_five_centimetres_deep_fail_in_a_fridge() {
+    for deep in [0.051, 0.076, 0.10] {
+        let pan = 0.3;
+        let grams = deep * std::f64::consts::PI / 4.0 * pan * pan * 1.07e6;
+        let cooling = paste(grams, RuleSet::UnitedStates);
+        let way = cooling
+            .way(
+                CoolingVessel::Dish,
+                metres(pan),
+                (Minutes::ZERO, Minutes::ZERO),
+            )
+            .unwrap();
+        let cooled = cooling.cool(&way).unwrap();
+        assert!(!cooled.quick.passes && !cooled.slow.passes, "{deep}");
+        let advice = advise(&cooling, &way).unwrap();
+        assert_eq!(advice.bench_at_most, None);
+        assert!(!advice.remedies.is_empty());
+        assert!(advice.remedies.iter().all(|one| one.cooled.slow.passes));
+    }
 }
 
-/// What is offered passes, can be done in a kitchen, and the quickest stands first. Common practice:
-/// a layer of a centimetre at least, on what an oven's tray holds.
+/// Common practice: a bowl of paste of a home batch passes every rule set in some way that a home
+/// kitchen has; the way that is chosen is the least work that does.
 #[test]
-fn what_makes_a_deep_bowl_pass_can_be_done_and_is_ranked_by_time() {
+fn a_home_batch_passes_every_rule_set() {
     for rules in RuleSet::ALL {
-        let deep = cooling(0.06, 30.0, rules);
-        assert!(!cool(&deep).unwrap().passes);
-        let remedies = advise(&deep).unwrap().remedies;
-        assert!(!remedies.is_empty(), "{rules:?}");
-        let mut last = 0.0;
-        for remedy in &remedies {
-            assert!(remedy.cooled().passes);
-            let cold = remedy.cooled().cold().unwrap().minutes();
-            assert!(cold >= last, "{rules:?}: {cold} after {last}");
-            last = cold;
-            if let CoolingRemedy::Spread { laid, .. } = remedy {
-                let (thick, long, wide) =
-                    (laid.thick.metres(), laid.long.metres(), laid.wide.metres());
-                assert!(thick >= 0.01 && long <= 0.401 && wide <= 0.301 && laid.trays <= 4);
-                let spread = thick * long * wide * f64::from(laid.trays);
-                let body = deep.body;
-                let room = body.mass.grams() / 1000.0 / body.density.kilograms_per_cubic_metre();
-                assert!((spread / room - 1.0).abs() < 1e-9);
-            }
-        }
-        if rules == RuleSet::UnitedStates {
-            assert_eq!(remedies.len(), 3, "a tray, ice water, smaller bowls");
+        for grams in [60.0, 119.0, 180.0, 226.0, 500.0, 1700.0] {
+            let cooling = paste(grams, rules);
+            let chosen = quickest(&cooling, (CoolingVessel::Bowl, None)).unwrap();
+            assert!(chosen.passes, "{rules:?} {grams}");
+            let cooled = cooling.cool(&chosen.way).unwrap();
+            assert!(cooled.slow.passes);
+            let [quick, likely, slow] = cooled.cold().map(|time| time.unwrap().minutes());
+            // To a tenth of a minute: a change to the fridge is met between two steps.
+            assert!(
+                quick <= likely + 0.1 && likely <= slow + 0.1,
+                "{quick} {likely} {slow}"
+            );
         }
     }
+}
+
+/// The longest stay on the bench that passes: five minutes more fail.
+#[test]
+fn longer_on_the_bench_than_told_fails() {
+    let cooling = paste(150.0, RuleSet::UnitedStates);
+    let times = (Minutes::ZERO, minutes(45.0));
+    let way = cooling.way(CoolingVessel::Bowl, None, times).unwrap();
+    let most = advise(&cooling, &way).unwrap().bench_at_most.unwrap();
+    let passes = |bench| {
+        let way = CoolingWay { bench, ..way };
+        cooling.cool(&way).unwrap().slow.passes
+    };
+    assert!(most.minutes() >= 5.0, "{most:?}");
+    assert!(passes(minutes(most.minutes() - 5.0)));
+    assert!(!passes(minutes(most.minutes() + 5.0)));
 }
 
 /// A preferment of 300 g stands 60 to 150 minutes from the fridge to 15 °C in a room of 20. Common
@@ -149,10 +187,7 @@ fn a_cold_preferment_stands_an_hour_or_two() {
         "{:?}",
         stood.minutes
     );
-    let at = stood
-        .curve
-        .at(stood.minutes, softcrumb::engine::heat::Probe::Mean)
-        .unwrap();
+    let at = stood.curve.at(stood.minutes, Probe::Mean).unwrap();
     agrees_within(at.celsius(), "15", 0.01);
     assert!(
         stand(

@@ -1,6 +1,6 @@
 //! Cooling in a vessel, against exact short cylinders, evaporation by the Lewis relation, and bowls.
 
-use crate::printed::agrees;
+use crate::printed::{agrees, agrees_within};
 use softcrumb::engine::heat::{
     Cover, Filling, OpenAir, Probe, VesselStay, evaporated, follow_in_vessel,
 };
@@ -69,103 +69,117 @@ fn a_brass_cylinder_cools_as_the_product_of_slab_and_cylinder() {
     )
     .unwrap();
     let end = course.curve.end().unwrap();
-    println!("{:?} {:?}", end, course.curve.moments.len());
-    assert!((end.centre.celsius() - 62.73).abs() < 0.05, "{end:?}");
+    agrees(end.centre.celsius(), "62.7");
+    // The book reads 62 °C off a chart at the middle of the top; its mean over the top is cooler.
+    agrees(end.surface.celsius(), "62");
 }
 
-/// Source: computed with the exact series: 30, 23 and 21 °C in the middle after 117, 201, 277 min.
+/// Source: product of the exact series of slab and cylinder (Incropera, sections 5.5 and 5.6), summed
+/// with SciPy 1.17: 226 g, 12 cm across, 2 cm deep, from 65 °C in 20 °C, 8 W/(m²·K) all round.
 #[test]
-fn a_closed_bowl_of_even_coefficient_follows_the_exact_series() {
-    for (target, exact) in [(30.0, 117.0), (23.0, 201.0), (21.0, 277.0)] {
-        let found = time_to(
-            &bowl(),
-            65.0,
-            stay(600.0, 20.0, 8.0, Cover::Surrounded),
-            target,
-        );
-        println!("{target} {found} {exact}");
-        assert!(
-            (found / exact - 1.0).abs() < 0.02,
-            "{target}: {found}, {exact}"
+fn a_bowl_of_even_coefficient_follows_the_exact_series() {
+    for (target, exact) in [(30.0, "117"), (23.0, "201"), (21.0, "277")] {
+        let even = stay(600.0, 20.0, 8.0, Cover::Surrounded);
+        // Within one part in a hundred: of time, from a grid of 10 layers.
+        let exact_minutes: f64 = exact.parse().unwrap();
+        agrees_within(
+            time_to(&bowl(), 65.0, even, target),
+            exact,
+            exact_minutes / 100.0,
         );
     }
-    for (target, h, exact) in [
-        (21.1, 6.0, 116.0),
-        (5.0, 6.0, 4.8 * 60.0),
-        (21.1, 11.0, 70.0),
-        (5.0, 3.0, 11.9 * 60.0),
+}
+
+/// Source: the same series in a fridge of 4 °C from 57.2 °C: to 21.1 °C and to 5 °C at 3, 6, 8, 11 and
+/// 14 W/(m²·K).
+#[test]
+fn a_bowl_in_a_fridge_follows_the_exact_series() {
+    for (h, warm, cold) in [
+        (3.0, 214.0, 11.9 * 60.0),
+        (6.0, 116.0, 6.2 * 60.0),
+        (8.0, 91.0, 4.8 * 60.0),
+        (11.0, 70.0, 3.7 * 60.0),
+        (14.0, 58.0, 3.0 * 60.0),
     ] {
-        let found = time_to(
-            &bowl(),
-            57.2,
-            stay(900.0, 4.0, h, Cover::Surrounded),
-            target,
+        let place = stay(900.0, 4.0, h, Cover::Surrounded);
+        let found = [21.1, 5.0].map(|target| time_to(&bowl(), 57.2, place, target));
+        // Half of the last digit, and one part in a hundred for the grid.
+        assert!(
+            (found[0] - warm).abs() < 0.5 + warm / 100.0,
+            "{h}: {found:?}"
         );
-        println!("{target} {h} {found} {exact}");
+        assert!(
+            (found[1] - cold).abs() < 3.0 + cold / 100.0,
+            "{h}: {found:?}"
+        );
     }
 }
 
+/// Source: Lewis relation with free convection over a heated plate facing up (Çengel, *Heat and Mass
+/// Transfer*, chapters 9 and 14), 12 cm across, water activity 0.98, room 20 °C and 50 %: grams a
+/// minute, as computed beside it with SciPy 1.17.
 #[test]
-fn open_and_closed() {
-    for (target, exact) in [(30.0, 28.0), (23.0, 53.0), (21.0, 69.0)] {
-        let found = time_to(
-            &bowl(),
-            65.0,
-            stay(600.0, 20.0, 8.0, Cover::Open(OpenAir::HUMIDITY)),
-            target,
-        );
-        println!("open {target} {found} {exact}");
-    }
-    for (target, exact) in [(30.0, 93.0), (23.0, 168.0), (21.0, 236.0)] {
-        let found = time_to(&bowl(), 65.0, stay(600.0, 20.0, 8.0, Cover::Closed), target);
-        println!("closed {target} {found} {exact}");
-    }
-    for start in [65.0, 75.0, 85.0] {
-        let course = follow_in_vessel(
-            &bowl(),
-            celsius(start),
-            &[stay(600.0, 20.0, 8.0, Cover::Open(OpenAir::HUMIDITY))],
-        )
-        .unwrap();
-        let when = course
-            .curve
-            .reaches(celsius(30.0), Probe::Mean, Minutes::ZERO)
-            .unwrap();
-        let at = course
-            .curve
-            .moments
-            .iter()
-            .position(|m| m.time >= when)
-            .unwrap();
-        println!(
-            "{start}: {} g at 30, {} at end",
-            course.evaporated[at].grams(),
-            course.steam().grams()
-        );
-    }
+fn an_open_surface_gives_off_what_the_lewis_relation_says() {
     let air = OpenAir {
         temperature: celsius(20.0),
         humidity: OpenAir::HUMIDITY,
     };
-    for t in [40.0, 50.0, 60.0, 70.0, 80.0, 90.0] {
-        let steam = evaporated(
-            celsius(t),
-            air,
-            Length::from_metres(0.12).unwrap(),
-            minutes(1.0),
-        )
-        .unwrap();
-        println!("{t} {}", steam.grams());
+    let across = Length::from_metres(0.12).unwrap();
+    for (surface, grams, off) in [
+        (40.0, "0.20", 0.01),
+        (50.0, "0.39", 0.01),
+        (60.0, "0.72", 0.02),
+        (70.0, "1.23", 0.03),
+        (80.0, "2.0", 0.05),
+        (90.0, "3.2", 0.05),
+    ] {
+        let steam = evaporated(celsius(surface), air, across, minutes(1.0)).unwrap();
+        agrees_within(steam.grams(), grams, off);
     }
-    let begun = std::time::Instant::now();
-    for _ in 0..100 {
-        let three = [
-            stay(30.0, 20.0, 8.0, Cover::Open(OpenAir::HUMIDITY)),
-            stay(20.0, 0.0, 150.0, Cover::Surrounded),
-            stay(720.0, 4.0, 6.0, Cover::Closed),
-        ];
-        std::hint::black_box(follow_in_vessel(&bowl(), celsius(65.0), &three).unwrap());
+}
+
+/// Source: *The Engineering ToolBox*, evaporation from open water tanks in a room of 60 °F: 1050 g/(m²·h)
+/// lies near 754 at 37.8 °C, 3179 at 60 °C. A bowl is smaller than a tank and its air rises faster:
+/// it gives off no less, and less than half as much again up to 71 °C.
+#[test]
+fn a_bowl_gives_off_as_much_as_a_tank_or_somewhat_more() {
+    let air = OpenAir {
+        temperature: celsius(15.6),
+        humidity: OpenAir::HUMIDITY,
+    };
+    let across = Length::from_metres(0.12).unwrap();
+    let area = std::f64::consts::PI * 0.12 * 0.12 / 4.0;
+    for (surface, tank) in [(48.9, 1715.0), (60.0, 3179.0), (71.1, 5359.0)] {
+        let steam = evaporated(celsius(surface), air, across, minutes(60.0)).unwrap();
+        let ratio = steam.grams() / area / tank;
+        assert!((0.95..1.5).contains(&ratio), "{surface}: {ratio}");
     }
-    println!("{:?} a curve", begun.elapsed() / 100);
-    agrees(1.0, "1");
+}
+
+/// Source: the same rates on a body that is as warm throughout: 3 to 4 % of 226 g are lost from 65 °C,
+/// 4 to 5 % from 75 °C, 5 to 6 % from 85 °C, by 30 and by 21 °C. A paste is not stirred as it cools, its
+/// surface is cooler than its middle, and it may lose somewhat less by 30 °C.
+#[test]
+fn an_open_bowl_loses_three_to_six_per_cent() {
+    for (start, least, most) in [(65.0, 2.9, 4.0), (75.0, 3.9, 5.1), (85.0, 4.8, 6.4)] {
+        let open = stay(600.0, 20.0, 8.0, Cover::Open(OpenAir::HUMIDITY));
+        let course = follow_in_vessel(&bowl(), celsius(start), &[open]).unwrap();
+        let when = |target| {
+            let moments = &course.curve.moments;
+            moments
+                .iter()
+                .position(|m| m.mean <= celsius(target))
+                .unwrap()
+        };
+        let share = |target| course.evaporated[when(target)].grams() / 2.26;
+        assert!(
+            share(30.0) >= least && share(21.0) <= most,
+            "{start}: {} {}",
+            share(30.0),
+            share(21.0)
+        );
+        let film = stay(600.0, 20.0, 8.0, Cover::Closed);
+        let closed = follow_in_vessel(&bowl(), celsius(start), &[film]).unwrap();
+        assert_eq!(closed.steam(), Mass::ZERO);
+    }
 }

@@ -5,8 +5,8 @@ use softcrumb::engine::quantity::{
     Altitude, Division, Length, Minutes, Pressure, Temperature, TemperatureChange, WarmingRate,
 };
 use softcrumb::sheet::{
-    BakeLength, BakeSettings, BoilsBy, Bowl, CoolingSettings, HeatSettings, Kitchen, KnownBake,
-    MeltSettings, Mixer, Oven, PasteSettings, Scales,
+    BakeLength, BakeSettings, BoilsBy, Bowl, CoolingSettings, FormerBody, FormerCooling,
+    HeatSettings, Kitchen, KnownBake, MeltSettings, Mixer, Oven, PasteSettings, Scales,
 };
 
 use crate::drawn::Draw;
@@ -46,13 +46,15 @@ impl Draw {
                 bowl: self.maybe(Self::temperature),
                 drop: TemperatureChange::from_kelvin(self.fraction() * 20.0).unwrap(),
             },
-            cooling: CoolingSettings {
-                thick: self.length(),
-                shape: self.one_of(&Shape::ALL),
+            cooling: CoolingSettings::from_former(FormerCooling {
+                body: FormerBody {
+                    thick: self.length(),
+                    shape: self.one_of(&Shape::ALL),
+                },
                 lid: self.yes(),
                 bench: self.minutes(),
                 ice: self.minutes(),
-            },
+            }),
             bake: BakeSettings {
                 phases,
                 known: Some(KnownBake {

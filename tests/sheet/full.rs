@@ -10,8 +10,8 @@ use softcrumb::engine::quantity::{
 };
 use softcrumb::engine::tin::{Tin, TinRise, TinShape, Tins};
 use softcrumb::sheet::{
-    BakeLength, BakeSettings, BoilsBy, Bowl, CoolingSettings, HeatSettings, Kitchen, KnownBake,
-    MeltSettings, Mixer, Oven, PasteSettings, Scales,
+    BakeLength, BakeSettings, BoilsBy, Bowl, CoolingSettings, FormerBody, FormerCooling,
+    HeatSettings, Kitchen, KnownBake, MeltSettings, Mixer, Oven, PasteSettings, Scales,
 };
 use softcrumb::sheet::{Batch, Sheet, TinUse};
 
@@ -182,13 +182,15 @@ fn heat() -> HeatSettings {
             bowl: Some(celsius(60.0)),
             drop: TemperatureChange::from_kelvin(3.25).unwrap(),
         },
-        cooling: CoolingSettings {
-            thick: metres(0.045),
-            shape: Shape::Cylinder,
+        cooling: CoolingSettings::from_former(FormerCooling {
+            body: FormerBody {
+                thick: metres(0.045),
+                shape: Shape::Cylinder,
+            },
             lid: false,
             bench: minutes(25.0),
             ice: minutes(12.5),
-        },
+        }),
         bake: BakeSettings {
             phases: vec![
                 phase(12.0, 190.0, HeatFrom::Top, true),

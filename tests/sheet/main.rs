@@ -18,6 +18,7 @@ mod bench_results;
 mod cases;
 mod civil;
 mod classes;
+mod cooling;
 mod corrections;
 mod days;
 mod drawn;

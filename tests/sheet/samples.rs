@@ -2,6 +2,7 @@
 //! changed.
 
 use crate::written::write_log_file;
+use softcrumb::engine::heat::CoolingVessel;
 use softcrumb::sheet::Kitchens;
 use softcrumb::sheet::Sheet;
 use softcrumb::sheet::Shelf;
@@ -36,7 +37,9 @@ fn version_1_formulas_open_with_every_figure() {
     assert!((grams - 1042.35).abs() < 1e-9, "{grams}");
     assert_eq!(sheet.batch.pieces.get(), 9);
     assert_eq!(sheet.heat.bake.phases.len(), 2);
-    assert_eq!(sheet.heat.cooling.ice.minutes(), 15.0);
+    let (bench, ice) = sheet.heat.cooling.own_times().unwrap();
+    assert_eq!((bench.minutes(), ice.minutes()), (20.0, 15.0));
+    assert_eq!(sheet.heat.cooling.vessel, CoolingVessel::Dish);
     let at = sheet.formula.parts[1].temperature.unwrap();
     assert_eq!(at.celsius(), 6.5);
     assert_eq!(sheet.note, "Two lines\nof words, with \"quotes\".");

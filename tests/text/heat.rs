@@ -100,7 +100,7 @@ fn a_cooling_is_told_with_its_verdict_and_its_times() {
         .unwrap();
     let start = cook(&asked).unwrap().temperature;
     let mut settings = sheet.heat.cooling;
-    settings.thick = Length::from_metres(0.06).unwrap();
+    settings.set_own(true);
     let plan = cooling_plan(&sheet.formula.parts[0], start, &kitchen, &settings).unwrap();
     let cooled = plan.follow().unwrap();
     let verdict = heat::verdict(&cooled, RuleSet::Strictest, FormatOptions::default());
@@ -118,9 +118,9 @@ fn a_cooling_is_told_with_its_verdict_and_its_times() {
         let said = plain(&heat::cooling_remedy(remedy, FormatOptions::default()));
         assert!(said.contains("in the middle after"), "{said}");
     }
-    let told = cooling_curve(&cooled, &plan.exposures(), FormatOptions::default());
+    let told = cooling_curve(&cooled.slow, &plan.stays(), FormatOptions::default());
     assert!(told.contains("Fails, United Kingdom: from 63"), "{told}");
-    let drawing = CoolingDrawing::of(&cooled, &plan.exposures(), FormatOptions::default());
+    let drawing = CoolingDrawing::of(&cooled.slow, &plan.stays(), FormatOptions::default());
     // Two limits bind: 8 °C soonest, 5 °C at last; the others are met when these are.
     assert_eq!(drawing.walls.len(), 2);
     assert!(drawing.walls.iter().any(|wall| !wall.passes));
@@ -140,7 +140,7 @@ fn each_limit_is_told_with_its_verdict() {
     )
     .unwrap();
     let cooled = plan.follow().unwrap();
-    for stage in &cooled.stages {
+    for stage in &cooled.slow.stages {
         let said = plain(&heat::stage_verdict(stage, FormatOptions::default()));
         let begins = if stage.passes { "Passes, " } else { "Fails, " };
         assert!(said.starts_with(begins), "{said}");

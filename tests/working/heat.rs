@@ -3,14 +3,14 @@
 use softcrumb::engine::chocolate::{Melting, melt};
 use softcrumb::engine::formula::Bread;
 use softcrumb::engine::heat::{
-    Air, BakeSetting, BakedBody, BakedShape, Body, Cooling, Development, Dough, DoughItem, Grain,
-    HeatFrom, HeatPart, LiquidUse, Material, Matter, Paste, Phase, Properties, RuleSet, Scalded,
-    Shape, ThermalMaterial, Vessel, bake_time, boiling_at, boiling_under, cook, cool, cool_loaf,
+    BakeSetting, BakedBody, BakedShape, Cooling, CoolingVessel, Development, Dough, DoughItem,
+    Grain, HeatFrom, HeatPart, LiquidUse, Material, Matter, Paste, Phase, Properties, RuleSet,
+    Scalded, ThermalMaterial, Vessel, bake_time, boiling_at, boiling_under, cook, cool_loaf,
     dough_temperature, factor_method, ice_for, ice_in_water, review, steam_loss,
 };
 use softcrumb::engine::ingredients::Listed;
 use softcrumb::engine::quantity::{
-    Altitude, Length, Mass, Minutes, Pressure, Share, Temperature, TemperatureChange, WarmingRate,
+    Altitude, Mass, Minutes, Pressure, Share, Temperature, TemperatureChange, WarmingRate,
 };
 
 use crate::rule_evaluator::adds_up;
@@ -148,6 +148,7 @@ fn paste(water: f64, temperature: f64) -> Paste {
         boils: celsius(98.6),
         drop: kelvin(2.0),
         vessel: Some(bowl(temperature)),
+        stirring: None,
     }
 }
 
@@ -187,17 +188,19 @@ fn melting_adds_up_cold_and_hot() {
 
 #[test]
 fn cooling_adds_up_stage_by_stage() {
-    let half = Length::from_metres(0.02).unwrap();
-    let between = (celsius(80.0), celsius(4.0));
     let cooling = Cooling {
-        body: Body::of(&matter(300), grams(200.0), Shape::Slab, half, between).unwrap(),
+        food: matter(300),
+        mass: grams(200.0),
         start: celsius(80.0),
-        bench: Air::still(celsius(21.0)),
-        on_bench: minutes(20.0),
-        fridge: Air::still(celsius(3.0)),
+        room: celsius(21.0),
+        fridge: celsius(3.0),
+        lid: false,
+        bowl: None,
         rules: RuleSet::Strictest,
     };
-    let cooled = cool(&cooling).unwrap();
+    let times = (minutes(20.0), Minutes::ZERO);
+    let way = cooling.way(CoolingVessel::Bowl, None, times).unwrap();
+    let cooled = cooling.cool(&way).unwrap().middle;
     assert_eq!(cooled.working().len(), 5);
     adds_up(&cooled.working());
 }

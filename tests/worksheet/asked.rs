@@ -53,6 +53,7 @@ const KEYS: &[&str] = &[
     "day",
     "heat",
     "coolings",
+    "vessel_coolings",
     "boilings",
     "pantry",
     "class",

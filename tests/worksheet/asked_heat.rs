@@ -9,12 +9,14 @@ use softcrumb::sheet::BoilsBy;
 use softcrumb::storage::Json;
 
 use crate::asked::{Read, each, get, in_range, known, number};
+use crate::asked_vessel::{VesselAsked, vessel_cooling};
 use crate::error::ErrorText;
 
 /// What is asked about heat beside the formula.
 #[derive(Default)]
 pub(crate) struct HeatAsked {
     pub(crate) coolings: Vec<CoolingAsked>,
+    pub(crate) vessel_coolings: Vec<VesselAsked>,
     pub(crate) boilings: Vec<BoilsBy>,
 }
 
@@ -33,6 +35,7 @@ impl HeatAsked {
     pub(crate) fn read(tree: &Json) -> Read<Self> {
         Ok(Self {
             coolings: each(tree, "coolings", cooling)?,
+            vessel_coolings: each(tree, "vessel_coolings", vessel_cooling)?,
             boilings: each(tree, "boilings", boils_by)?,
         })
     }
@@ -82,7 +85,7 @@ fn body(tree: &Json) -> Read<Body> {
     })
 }
 
-fn minutes(tree: &Json) -> Read<Minutes> {
+pub(crate) fn minutes(tree: &Json) -> Read<Minutes> {
     if let Json::Number(minutes) = tree {
         in_range("", Minutes::from_minutes(*minutes))
     } else {
@@ -126,7 +129,7 @@ fn boils_by(tree: &Json) -> Read<BoilsBy> {
     Ok(BoilsBy::Pressure(pressure))
 }
 
-fn quantity<T>(
+pub(crate) fn quantity<T>(
     tree: &Json,
     key: &str,
     from: fn(f64) -> Result<T, softcrumb::engine::quantity::OutOfRange>,

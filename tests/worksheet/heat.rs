@@ -4,7 +4,7 @@ use softcrumb::engine::batch::Scaled;
 use softcrumb::engine::chocolate::{Melted, Melting, melt};
 use softcrumb::engine::formula::{Formula, PartKind};
 use softcrumb::engine::heat::{
-    Boiling, Curve, DoughRemedy, HeatError, boiling_at, boiling_under, follow,
+    Boiling, Curve, DoughRemedy, HeatError, boiling_at, boiling_under, follow, follow_in_vessel,
 };
 use softcrumb::engine::learn::Learnt;
 use softcrumb::results::heat::{
@@ -15,6 +15,7 @@ use softcrumb::sheet::BoilsBy;
 
 use crate::asked::Asked;
 use crate::asked_heat::CoolingAsked;
+use crate::asked_vessel::VesselAsked;
 
 /// Everything about heat that follows from one document.
 pub(crate) struct Heat {
@@ -25,6 +26,7 @@ pub(crate) struct Heat {
     pub(crate) remedies: Remedies,
     pub(crate) melts: Vec<(usize, Result<MeltSums, HeatError>)>,
     pub(crate) coolings: Vec<Result<Curve, HeatError>>,
+    pub(crate) vessel_coolings: Vec<Result<Curve, HeatError>>,
     pub(crate) boilings: Vec<Result<Boiling, HeatError>>,
 }
 
@@ -80,6 +82,7 @@ impl Heat {
                 })
                 .collect(),
             coolings: asked.heat.coolings.iter().map(cooling).collect(),
+            vessel_coolings: asked.heat.vessel_coolings.iter().map(in_vessel).collect(),
             boilings: asked.heat.boilings.iter().map(boiling).collect(),
             results,
         }
@@ -126,4 +129,8 @@ fn boiling(by: &BoilsBy) -> Result<Boiling, HeatError> {
 
 fn cooling(asked: &CoolingAsked) -> Result<Curve, HeatError> {
     follow(&asked.body, asked.start, &asked.stays)
+}
+
+fn in_vessel(asked: &VesselAsked) -> Result<Curve, HeatError> {
+    Ok(follow_in_vessel(&asked.filling, asked.start, &asked.stays)?.curve)
 }

@@ -25,6 +25,9 @@ const BUDGET: f64 = 200.0;
 /// The same with heat, three coolings among it, rises and plan.
 const BUDGET_OF_ALL: f64 = 1000.0;
 
+/// One cooling in a vessel.
+const BUDGET_OF_BOWL: f64 = 1000.0;
+
 /// The lines to print, and whether the budgets are met; an unoptimised build has none.
 pub(crate) struct Timed {
     pub(crate) lines: Vec<String>,
@@ -54,6 +57,14 @@ pub(crate) fn time() -> Result<Timed, HeatError> {
     let whole = turns(|| evaluate(&asked));
     let cooling = turns(|| follow(&body, start, &stays));
     let evaluation = Evaluation::of(&asked);
+    let in_bowl = {
+        let coolings = evaluation.heat.iter().flat_map(|heat| &heat.paste_coolings);
+        let plan = coolings
+            .filter_map(CoolingResult::good_plan)
+            .next()
+            .copied();
+        turns(move || plan.map(|plan| plan.likely()))
+    };
     let later = turns(|| {
         let coolings = evaluation.heat.iter().flat_map(|heat| &heat.paste_coolings);
         let plans = coolings.filter_map(CoolingResult::good_plan);
@@ -62,7 +73,9 @@ pub(crate) fn time() -> Result<Timed, HeatError> {
     let within =
         |took: &MeasuredDuration, budget: f64| cfg!(debug_assertions) || took.median <= budget;
     Ok(Timed {
-        within_budget: within(&plain, BUDGET) && within(&whole, BUDGET_OF_ALL),
+        within_budget: within(&plain, BUDGET)
+            && within(&whole, BUDGET_OF_ALL)
+            && within(&in_bowl, BUDGET_OF_BOWL),
         lines: vec![
             plain.say("formula, batch and chocolate", Some(BUDGET)),
             whole.say(
@@ -70,6 +83,7 @@ pub(crate) fn time() -> Result<Timed, HeatError> {
                 Some(BUDGET_OF_ALL),
             ),
             cooling.say("12 h of cooling, one run", None),
+            in_bowl.say("12 h of cooling in a bowl, one run", Some(BUDGET_OF_BOWL)),
             later.say("what makes a cooling pass, found after the frame", None),
         ],
     })

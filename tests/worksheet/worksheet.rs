@@ -10,6 +10,7 @@
 
 mod asked;
 mod asked_heat;
+mod asked_vessel;
 mod class;
 mod cooling_case;
 mod day;

@@ -138,22 +138,17 @@ impl Body {
         }
     }
 
-    /// One of `bowls` equal pieces, of the same shape in the small: `half` shrinks as the cube root.
+    /// One of `pieces` equal pieces, of the same shape in the small: `half` shrinks as the cube root.
     ///
     /// # Errors
-    /// [`HeatError::OffScale`] when a part would be too small to be handled.
-    pub fn shared_out(self, bowls: u16) -> Result<Self, HeatError> {
-        let bowls = f64::from(bowls.max(1));
+    /// [`HeatError::OffScale`] when a piece would be too small to be handled.
+    pub fn shared_out(self, pieces: u16) -> Result<Self, HeatError> {
+        let pieces = f64::from(pieces.max(1));
         Ok(Self {
-            half: Length::from_metres(self.half.metres() / libm::cbrt(bowls))?,
-            mass: Mass::from_grams(self.mass.grams() / bowls)?,
+            half: Length::from_metres(self.half.metres() / libm::cbrt(pieces))?,
+            mass: Mass::from_grams(self.mass.grams() / pieces)?,
             ..self
         })
-    }
-
-    /// The room it takes, m³.
-    pub(super) fn volume(&self) -> f64 {
-        self.mass.grams() / 1000.0 / self.density.kilograms_per_cubic_metre()
     }
 }
 

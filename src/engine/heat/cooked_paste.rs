@@ -56,6 +56,8 @@ pub struct CookedPaste {
     pub mixed: Mixed,
     /// How hot the paste is.
     pub temperature: Temperature,
+    /// The steam that leaves while it is stirred.
+    pub steamed: Mass,
     /// All water in it, the flours' own moisture included.
     pub water: Mass,
     /// All starch in it.
@@ -77,8 +79,8 @@ const BY_WATER: [(f64, f64); 3] = [(0.43, 0.0), (1.0, 0.85), (Paste::PLENTY_OF_W
 
 /// Works out how hot the paste is just after stirring, and how much of its starch that cooks.
 ///
-/// Liquid at the boil less the drop, flours, bowl and heat of cooking balance; steam lost while
-/// stirring is in the drop. A flour's starch cooks to the lesser of what the temperature and what
+/// Liquid at the boil less the drop, flours, bowl, heat of cooking and the heat of the steam that
+/// leaves while stirring balance. A flour's starch cooks to the lesser of what the temperature and what
 /// the water allow. Sugar, which raises the range of temperature, is left out.
 ///
 /// # Errors
@@ -103,7 +105,11 @@ pub fn cook(paste: &Paste) -> Result<CookedPaste, HeatError> {
     let cooked = Share::from_fraction(cooked / starch.grams())?;
     let goal = paste.goal().celsius();
     let lacking = Balance::of(&components).taken_at(goal) + absorbed(goal);
+    let steamed = paste
+        .stirring
+        .map_or(0.0, |stirring| stirring.grams_at(temperature.celsius()));
     Ok(CookedPaste {
+        steamed: Mass::from_grams(steamed)?,
         boils: paste.boils,
         drop: paste.drop,
         poured,

@@ -1,27 +1,63 @@
-//! Cooling: whether a hot food gets cold fast enough, and how long it may stay out.
+//! Cooling: a hot food through bench, ice water and fridge, held against the rules of food safety.
 
-use super::body::{Air, Body};
-use super::conduction::{Curve, Exposure, Probe, follow};
+use super::body::Air;
+use super::conduction::{Curve, Probe};
+use super::cooling_bound::is_hopeless;
+use super::cooling_vessel::{CoolingVessel, Laid};
 use super::error::HeatError;
+use super::evaporation::OpenAir;
+use super::filling::{Cover, Filling, VesselStay};
+use super::material::Material;
+use super::matter::Matter;
+use super::properties::Properties;
 use super::rule_set::{RuleSet, Stage};
-use crate::engine::quantity::{Minutes, Temperature};
+use super::vessel_cooling::{VesselCourse, follow_in_vessel, follow_in_vessel_coarsely};
+use crate::engine::quantity::{Length, Mass, Minutes, SurfaceCoefficient, Temperature};
 use crate::engine::working::{Line, given};
 
-/// A hot food to be cooled: on the bench for a while, then in the fridge.
+/// A hot food that is to be cooled in a kitchen.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Cooling {
-    /// What is cooled.
-    pub body: Body,
+    /// What it is made of.
+    pub food: Matter,
+    /// What it weighs.
+    pub mass: Mass,
     /// How warm it is, throughout.
     pub start: Temperature,
-    /// The bench.
-    pub bench: Air,
-    /// How long it stays there.
-    pub on_bench: Minutes,
-    /// The fridge.
-    pub fridge: Air,
+    /// How warm the room is.
+    pub room: Temperature,
+    /// How cold the fridge is.
+    pub fridge: Temperature,
+    /// Whether a lid or film covers it on the bench; in the fridge it is always covered.
+    pub lid: bool,
+    /// Material and mass of the bowl it was stirred in, where they are known.
+    pub bowl: Option<(Material, Mass)>,
     /// Whose rules are followed.
     pub rules: RuleSet,
+}
+
+/// One way of cooling: in what, then how long on the bench and in ice water; the fridge follows.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct CoolingWay {
+    /// What it cools in.
+    pub vessel: CoolingVessel,
+    /// How it lies there.
+    pub laid: Laid,
+    /// Its time on the bench.
+    pub bench: Minutes,
+    /// Its time in ice water after that.
+    pub ice: Minutes,
+}
+
+/// Which end of what is uncertain is followed.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Pace {
+    /// Nothing over it unless there is a lid, no skin; a fridge with moving air.
+    Quick,
+    /// A skin unless there is a lid; a usual fridge.
+    Middle,
+    /// Covered, still air in the fridge, and the fridge 1 K warmer than it is set.
+    Slow,
 }
 
 /// How one stage went.
@@ -50,55 +86,173 @@ pub struct Cooled {
     pub passes: bool,
 }
 
+/// How the cooling goes at each end of what is uncertain.
+#[derive(Clone, Debug, PartialEq)]
+pub struct CooledRange {
+    /// At the quick end.
+    pub quick: Cooled,
+    /// As is likely: what a plan reckons with.
+    pub middle: Cooled,
+    /// At the slow end: what the verdict on safety goes by.
+    pub slow: Cooled,
+    /// The water that evaporates on the way: at the slow end, as is likely, at the quick end.
+    pub evaporated: [Mass; 3],
+}
+
 /// How long a cooling is simulated in the fridge, at the end of it.
 pub const IN_FRIDGE: Minutes = Minutes::known(720.0);
 
-/// Follows a hot food over bench and fridge and holds it against the rules.
-///
-/// The middle counts, where a probe is put: the clock of a stage starts when the middle falls
-/// below its upper temperature, or at once where it starts lower. Followed for twelve hours after
-/// the bench.
-///
-/// # Errors
-/// [`HeatError::OffScale`] never within the ranges of the quantities.
-pub fn cool(cooling: &Cooling) -> Result<Cooled, HeatError> {
-    let bench = Exposure {
-        minutes: cooling.on_bench,
-        air: cooling.bench,
-    };
-    let fridge = Exposure {
-        minutes: IN_FRIDGE,
-        air: cooling.fridge,
-    };
-    cool_through(
-        &cooling.body,
-        cooling.start,
-        &[bench, fridge],
-        cooling.rules,
-    )
+impl Cooling {
+    /// The room it takes, m³.
+    pub(super) fn volume(&self) -> Result<f64, HeatError> {
+        let middle = Temperature::from_celsius(self.start.celsius().midpoint(10.0))?;
+        let density = Properties::of(&self.food, middle)?.density;
+        Ok(self.mass.grams() / 1000.0 / density.kilograms_per_cubic_metre())
+    }
+
+    /// The way with this vessel and these times; its width, where none is given, suits the food.
+    ///
+    /// # Errors
+    /// [`HeatError::EmptyBowl`] when it weighs nothing; [`HeatError::OffScale`] when no vessel
+    /// holds it.
+    pub fn way(
+        &self,
+        vessel: CoolingVessel,
+        across: Option<Length>,
+        (bench, ice): (Minutes, Minutes),
+    ) -> Result<CoolingWay, HeatError> {
+        let way = CoolingWay {
+            vessel,
+            laid: vessel.laid(self.volume()?, across)?,
+            bench,
+            ice,
+        };
+        self.filling(&way)?;
+        Ok(way)
+    }
+
+    /// The food in one of its vessels. A bowl is as warm as the food, others as the room.
+    ///
+    /// # Errors
+    /// [`HeatError::EmptyBowl`] when it weighs nothing; [`HeatError::OffScale`] when a property or
+    /// the depth leaves its range.
+    pub fn filling(&self, way: &CoolingWay) -> Result<Filling, HeatError> {
+        let each = Mass::from_grams(self.mass.grams() / f64::from(way.laid.count.max(1)))?;
+        let at = if way.vessel == CoolingVessel::Bowl {
+            self.start
+        } else {
+            self.room
+        };
+        let bare = Filling::of(
+            &self.food,
+            each,
+            way.laid.across,
+            crate::engine::quantity::HeatCapacity::from_joules_per_kelvin(0.0),
+            (self.start, at),
+        )?;
+        let vessel = way.vessel.capacity(way.laid.across, bare.deep, self.bowl);
+        Ok(Filling { vessel, ..bare })
+    }
+
+    /// The places it is put in, one after the other: bench, ice water, fridge.
+    ///
+    /// Ice water is taken as stirred now and then outside the vessel, and the food as not stirred.
+    #[must_use]
+    pub fn stays(&self, way: &CoolingWay, pace: Pace) -> Vec<VesselStay> {
+        let bag = way.vessel == CoolingVessel::Bag;
+        let covered = if bag {
+            Cover::Surrounded
+        } else {
+            Cover::Closed
+        };
+        let on_bench = match pace {
+            Pace::Slow => covered,
+            Pace::Quick | Pace::Middle if bag || self.lid => covered,
+            Pace::Quick => Cover::Open(OpenAir::HUMIDITY),
+            Pace::Middle => Cover::Skin(OpenAir::HUMIDITY),
+        };
+        let stay = |minutes, around, coefficient, cover| VesselStay {
+            minutes,
+            around,
+            coefficient,
+            cover,
+        };
+        let (fridge, air) = self.fridge_at(pace);
+        let stays = [
+            stay(way.bench, self.room, VesselStay::BENCH, on_bench),
+            stay(way.ice, Temperature::known(0.0), Air::ICE_BATH, covered),
+            stay(IN_FRIDGE, fridge, air, covered),
+        ];
+        let there = stays.into_iter();
+        there.filter(|stay| stay.minutes > Minutes::ZERO).collect()
+    }
+
+    fn fridge_at(&self, pace: Pace) -> (Temperature, SurfaceCoefficient) {
+        match pace {
+            Pace::Quick => (self.fridge, VesselStay::QUICK_FRIDGE),
+            Pace::Middle => (self.fridge, VesselStay::FRIDGE),
+            Pace::Slow => {
+                let warmer = Temperature::from_celsius(self.fridge.celsius() + 1.0);
+                (warmer.unwrap_or(self.fridge), VesselStay::SLOW_FRIDGE)
+            }
+        }
+    }
+
+    /// Follows it through bench, ice water and fridge.
+    ///
+    /// # Errors
+    /// As [`Cooling::filling`].
+    pub fn follow(&self, way: &CoolingWay, pace: Pace) -> Result<VesselCourse, HeatError> {
+        follow_in_vessel(&self.filling(way)?, self.start, &self.stays(way, pace))
+    }
+
+    /// Whether it passes at the slow end, by a coarse simulation.
+    pub(super) fn passes_coarsely(&self, way: &CoolingWay) -> Result<bool, HeatError> {
+        let (filling, stays) = (self.filling(way)?, self.stays(way, Pace::Slow));
+        if is_hopeless(&filling, self.start, &stays, self.rules)? {
+            return Ok(false);
+        }
+        let course = follow_in_vessel_coarsely(&filling, self.start, &stays)?;
+        Ok(judge(course.curve, self.rules).passes)
+    }
+
+    /// Follows it at each end of what is uncertain, and holds it against the rules.
+    ///
+    /// # Errors
+    /// As [`Cooling::filling`].
+    pub fn cool(&self, way: &CoolingWay) -> Result<CooledRange, HeatError> {
+        let of = |pace| {
+            let course = self.follow(way, pace)?;
+            let steam = course.steam().grams() * f64::from(way.laid.count);
+            Ok::<_, HeatError>((judge(course.curve, self.rules), Mass::from_grams(steam)?))
+        };
+        let ((quick, most), (middle, likely), (slow, least)) =
+            (of(Pace::Quick)?, of(Pace::Middle)?, of(Pace::Slow)?);
+        Ok(CooledRange {
+            quick,
+            middle,
+            slow,
+            evaporated: [least, likely, most],
+        })
+    }
 }
 
-/// Follows a hot food through any stays and holds it against the rules.
+/// Holds a cooling against the rules.
 ///
-/// # Errors
-/// [`HeatError::OffScale`] never within the ranges of the quantities.
-pub fn cool_through(
-    body: &Body,
-    start: Temperature,
-    stays: &[Exposure],
-    rules: RuleSet,
-) -> Result<Cooled, HeatError> {
-    let curve = follow(body, start, stays)?;
+/// The middle counts, where a probe is put: the clock of a stage starts when the middle falls
+/// below its upper temperature, or at once where it starts lower.
+#[must_use]
+pub fn judge(curve: Curve, rules: RuleSet) -> Cooled {
     let stages: Vec<_> = rules
         .stages()
         .map(|stage| StageResult::of(&curve, *stage))
         .collect();
     let passes = stages.iter().all(|stage| stage.passes);
-    Ok(Cooled {
+    Cooled {
         curve,
         stages,
         passes,
-    })
+    }
 }
 
 impl StageResult {
@@ -159,5 +313,14 @@ impl Cooled {
             source: result.stage.source.into(),
         })
         .collect()
+    }
+}
+
+impl CooledRange {
+    /// When the coldest limit of the rules is reached: at the quick end, as is likely, at the slow
+    /// end.
+    #[must_use]
+    pub fn cold(&self) -> [Option<Minutes>; 3] {
+        [self.quick.cold(), self.middle.cold(), self.slow.cold()]
     }
 }

@@ -51,10 +51,11 @@ const ZERO_CELSIUS: f64 = 273.15;
 /// warm, in still `air`.
 ///
 /// `h = 0.54·Ra^¼·k/L` with L a quarter of the width, buoyancy by the density of moist air;
-/// `h_m = h / (ρ·c·Le^⅔)`; water `h_m·M/R·(a·p(T)/T − φ·p(Tₐ)/Tₐ)`. No skin is counted, and no draught.
+/// `h_m = h / (ρ·c·Le^⅔)`; water `h_m·M/R·(a·p(T)/T − φ·p(Tₐ)/Tₐ)`, of which the share `wet`
+/// leaves. No draught is counted.
 ///
 /// Source: the Lewis relation and a heated plate facing up, Çengel, *Heat and Mass Transfer*.
-pub(super) fn leaving(surface: f64, air: OpenAir, across: f64) -> Leaving {
+pub(super) fn leaving(surface: f64, air: OpenAir, across: f64, wet: f64) -> Leaving {
     let room = air.temperature.celsius();
     let (hot, cool) = (surface + ZERO_CELSIUS, room + ZERO_CELSIUS);
     let vapour = WATER_ACTIVITY * saturation_pressure(surface);
@@ -76,7 +77,7 @@ pub(super) fn leaving(surface: f64, air: OpenAir, across: f64) -> Leaving {
     let lewis = libm::cbrt(viscosity / PRANDTL / diffusion);
     let film_density = PRESSURE * DRY_AIR / (GAS * film_kelvin);
     let h_m = h / (film_density * AIR_HEAT * lewis * lewis);
-    let water = (h_m * WATER / GAS * (vapour / hot - moisture / cool)).max(0.0);
+    let water = (wet * h_m * WATER / GAS * (vapour / hot - moisture / cool)).max(0.0);
     let fourth = |kelvin: f64| kelvin * kelvin * kelvin * kelvin;
     let radiated = EMISSIVITY * RADIATION * (fourth(hot) - fourth(cool));
     let latent = 2_500_900.0 - 2_386.0 * surface;
@@ -85,6 +86,44 @@ pub(super) fn leaving(surface: f64, air: OpenAir, across: f64) -> Leaving {
         water,
     }
 }
+
+/// An open bowl being stirred for some time.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Stirring {
+    /// The air over it.
+    pub air: OpenAir,
+    /// How wide the open surface is.
+    pub across: Length,
+    /// How long it is stirred.
+    pub minutes: Minutes,
+    /// The most that leaves, where the food was weighed.
+    pub at_most: Option<Mass>,
+}
+
+impl Stirring {
+    /// How long a paste is stirred in the open. Common practice: about a minute.
+    pub const USUAL: Minutes = Minutes::known(1.0);
+
+    /// The water that leaves at `t` °C, g. A surface hardly warmer than the room gives off little:
+    /// from 40 °C down the rate fades, to none at 30 °C.
+    pub(super) fn grams_at(&self, t: f64) -> f64 {
+        let across = self.across.metres();
+        let area = std::f64::consts::PI * across * across / 4.0;
+        let rate = leaving(t.clamp(30.0, 100.0), self.air, across, 1.0).water;
+        let fades = ((t - 30.0) / 10.0).clamp(0.0, 1.0);
+        let grams = rate * area * 1000.0 * self.minutes.minutes() * 60.0 * fades;
+        self.at_most.map_or(grams, |most| grams.min(most.grams()))
+    }
+
+    /// The heat that water takes along, J.
+    pub(super) fn heat_at(&self, t: f64) -> f64 {
+        self.grams_at(t) * LATENT
+    }
+}
+
+/// Heat that a gram of water takes along, J: at 70 °C, half-way over the temperatures of a paste.
+/// Source: IAPWS-95, 2333 J/g; 2406 at 40 °C, 2257 at 100 °C.
+pub(super) const LATENT: f64 = 2333.0;
 
 /// The water that leaves a round open surface of a wet food that stays at one temperature.
 ///
@@ -112,7 +151,7 @@ pub fn evaporated(
     time: Minutes,
 ) -> Result<Mass, HeatError> {
     let area = std::f64::consts::PI * across.metres() * across.metres() / 4.0;
-    let rate = leaving(surface.celsius().min(100.0), air, across.metres()).water;
+    let rate = leaving(surface.celsius().min(100.0), air, across.metres(), 1.0).water;
     Ok(Mass::from_grams(
         rate * area * 1000.0 * time.minutes() * 60.0,
     )?)

@@ -3,6 +3,7 @@
 use std::borrow::Cow;
 
 use super::component::Component;
+use super::evaporation::Stirring;
 use super::grain::Grain;
 use super::heat_part::{HeatPart, ThermalMaterial};
 use super::material::Vessel;
@@ -43,6 +44,8 @@ pub struct Paste {
     pub drop: TemperatureChange,
     /// What it is stirred in.
     pub vessel: Option<Vessel>,
+    /// How it is stirred in the open; `None` leaves out what evaporates then.
+    pub stirring: Option<Stirring>,
 }
 
 /// Heat that a gram of starch takes up as it cooks.
@@ -106,12 +109,14 @@ impl Paste {
         components
     }
 
-    /// Heat its starch takes up in cooking, when it comes to `t` °C, J.
+    /// Heat its starch takes up in cooking and its steam takes along while it is stirred, when it
+    /// comes to `t` °C, J.
     pub(super) fn absorbed(&self, t: f64, by_water: f64) -> f64 {
         let cooked = self.flours.iter().map(|flour| {
             let share = flour.grain.cooked_at(t).value.min(by_water);
             flour.mass.component(flour.starch).grams() * share
         });
-        HEAT_OF_COOKING.joules_per_gram() * cooked.sum::<f64>()
+        let steam = self.stirring.map_or(0.0, |stirring| stirring.heat_at(t));
+        HEAT_OF_COOKING.joules_per_gram() * cooked.sum::<f64>() + steam
     }
 }

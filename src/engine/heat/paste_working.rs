@@ -1,6 +1,8 @@
 //! How a paste's temperature and cooked share came about.
 
 use super::cooked_paste::{CookedFlour, CookedPaste};
+use super::evaporation::LATENT;
+use crate::engine::quantity::Mass;
 use crate::engine::working::{Line, given};
 
 impl CookedPaste {
@@ -16,6 +18,18 @@ impl CookedPaste {
             gives: given("T1", "liquid poured", self.poured.celsius(), "°C"),
             source: "common practice".into(),
         }];
+        if self.steamed > Mass::ZERO {
+            let heat = self.steamed.grams() * LATENT;
+            lines.push(Line {
+                rule: "M × L".into(),
+                with: vec![
+                    given("M", "steam while stirring", self.steamed.grams(), "g"),
+                    given("L", "heat of a gram of steam at 70 °C", LATENT, "J/g"),
+                ],
+                gives: given("E", "heat the steam takes along", heat, "J"),
+                source: "Lewis relation, Çengel, Heat and Mass Transfer; IAPWS-95".into(),
+            });
+        }
         lines.extend(self.mixed.working());
         lines.push(Line {
             rule: "W / S".into(),

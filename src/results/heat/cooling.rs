@@ -1,27 +1,25 @@
-//! Cooling a part as it is wished: on the bench, in ice water, in the fridge.
+//! Cooling a part: by the quickest way that meets the rules, or by the user's own times.
 
 use super::part_matter::part_matter;
 use super::paste::PasteResult;
 use crate::engine::formula::{Formula, Part, PartKind};
 use crate::engine::heat::{
-    Air, Body, Cooled, Cooling, CoolingAdvice, Exposure, HeatError, IN_FRIDGE, advise,
-    cool_through, follow_coarsely,
+    CooledRange, Cooling, CoolingAdvice, CoolingWay, HeatError, Pace, Probe, VesselCourse,
+    VesselStay, advise, quickest,
 };
-use crate::engine::quantity::{Length, Mass, Minutes, SurfaceCoefficient, Temperature};
-use crate::sheet::{CoolingSettings, Kitchen};
+use crate::engine::quantity::{Length, Mass, Minutes, Temperature};
+use crate::sheet::{CoolingChoice, CoolingSettings, Kitchen};
 
 /// A cooling that can be followed.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct CoolingPlan {
-    /// Bench and fridge, and whose rules hold.
+    /// The food, the kitchen, and whose rules hold.
     pub cooling: Cooling,
-    /// Its time in ice water between the two.
-    pub ice: Minutes,
+    /// The way it is cooled.
+    pub way: CoolingWay,
+    /// Whether that way was chosen for it, not by the user.
+    pub chosen: bool,
 }
-
-/// Still air against a lid with air under it: two films of still air in a row on the covered side,
-/// one on the other, `(1/(1/9 + 1/9) + 9) / 2` W/(m²·K).
-const COVERED: SurfaceCoefficient = SurfaceCoefficient::known(6.75);
 
 /// The temperature at which a paste or preferment counts as chilled. Common practice.
 pub(super) const CHILLED: Temperature = Temperature::known(5.0);
@@ -29,8 +27,8 @@ pub(super) const CHILLED: Temperature = Temperature::known(5.0);
 /// A part that is `start` warm throughout, cooled as it is wished.
 ///
 /// # Errors
-/// [`HeatError::EmptyBowl`] when it weighs nothing; [`HeatError::OffScale`] when it is too thin or
-/// too large to be handled.
+/// [`HeatError::EmptyBowl`] when it weighs nothing; [`HeatError::OffScale`] when it is too little or
+/// too much to be handled.
 pub fn cooling_plan(
     part: &Part,
     start: Temperature,
@@ -38,86 +36,91 @@ pub fn cooling_plan(
     settings: &CoolingSettings,
 ) -> Result<CoolingPlan, HeatError> {
     let (mass, food) = part_matter(part)?;
-    // A thickness is through the whole of it, and it is cooled from all sides.
-    let half = Length::from_metres(settings.thick.metres() / 2.0)?;
+    let bowl = kitchen.vessel(kitchen.paste_bowl, None)?;
+    let cooling = Cooling {
+        food,
+        mass,
+        start,
+        room: kitchen.room,
+        fridge: kitchen.fridge,
+        lid: settings.lid,
+        bowl: bowl.map(|bowl| (bowl.material, bowl.mass)),
+        rules: kitchen.rules,
+    };
+    let way = match settings.way {
+        CoolingChoice::Quickest => quickest(&cooling, (settings.vessel, settings.across))?.way,
+        CoolingChoice::Own { bench, ice } => {
+            cooling.way(settings.vessel, settings.across, (bench, ice))?
+        }
+    };
     Ok(CoolingPlan {
-        cooling: Cooling {
-            body: Body::of(&food, mass, settings.shape, half, (start, kitchen.fridge))?,
-            start,
-            bench: air(kitchen.room, settings.lid),
-            on_bench: settings.bench,
-            fridge: air(kitchen.fridge, settings.lid),
-            rules: kitchen.rules,
-        },
-        ice: settings.ice,
+        cooling,
+        way,
+        chosen: settings.way == CoolingChoice::Quickest,
     })
 }
 
 impl CoolingPlan {
-    /// Its surroundings, one after the other.
+    /// The places it is put in, as the verdict on safety takes them, one after the other.
     #[must_use]
-    pub fn exposures(&self) -> Vec<Exposure> {
-        let exposures = [
-            (self.cooling.on_bench, self.cooling.bench),
-            (self.ice, Air::ice_bath()),
-            (IN_FRIDGE, self.cooling.fridge),
-        ];
-        let there = exposures
-            .into_iter()
-            .filter(|(minutes, _)| *minutes > Minutes::ZERO);
-        there
-            .map(|(minutes, air)| Exposure { minutes, air })
-            .collect()
+    pub fn stays(&self) -> Vec<VesselStay> {
+        self.cooling.stays(&self.way, Pace::Slow)
     }
 
-    /// How long it is outside the fridge.
-    ///
-    /// # Errors
-    /// [`HeatError::OffScale`] when that is more than [`Minutes::RANGE`] holds.
-    pub fn outside(&self) -> Result<Minutes, HeatError> {
-        let minutes = self.cooling.on_bench.minutes() + self.ice.minutes();
-        Ok(Minutes::from_minutes(minutes)?)
-    }
-
-    /// Its mean temperature as it goes into the fridge, and after so long in there.
+    /// Its mean temperature as it goes into the fridge, and after so long in there; as it is after
+    /// twelve hours where that is longer.
     ///
     /// # Errors
     /// [`HeatError::OffScale`] never within the ranges of the quantities.
     pub fn temperatures_after(&self, fridge: Minutes) -> Result<[Temperature; 2], HeatError> {
-        let start = self.cooling.start;
-        let mut exposures = self.exposures();
-        if let Some(last) = exposures.last_mut() {
-            last.minutes = fridge;
-        }
-        let outside = exposures.len().saturating_sub(1);
-        let after = |exposures: &[Exposure]| -> Result<Temperature, HeatError> {
-            let course = follow_coarsely(&self.cooling.body, start, exposures)?;
-            Ok(course.end().map_or(start, |end| end.mean))
-        };
-        let before = exposures.get(..outside).unwrap_or_default();
-        Ok([after(before)?, after(&exposures)?])
+        let curve = self.likely()?.curve;
+        let out = self.out()?;
+        let cold = Minutes::from_minutes(out.minutes() + fridge.minutes())?;
+        let mean = |time| curve.at(time, Probe::Mean).unwrap_or(self.cooling.start);
+        Ok([mean(out), mean(cold)])
     }
 
-    /// Simulates the cooling and checks it against the rules.
+    /// How deep it lies in its vessel.
+    ///
+    /// # Errors
+    /// [`HeatError::OffScale`] never where the plan was made.
+    pub fn deep(&self) -> Result<Length, HeatError> {
+        Ok(self.cooling.filling(&self.way)?.deep)
+    }
+
+    /// Its time out of the fridge: bench and ice water.
+    ///
+    /// # Errors
+    /// [`HeatError::OffScale`] for months.
+    pub fn out(&self) -> Result<Minutes, HeatError> {
+        let out = self.way.bench.minutes() + self.way.ice.minutes();
+        Ok(Minutes::from_minutes(out)?)
+    }
+
+    /// Simulates the cooling at both ends and in the middle of what is uncertain, and checks it
+    /// against the rules.
     ///
     /// # Errors
     /// [`HeatError::OffScale`] never within the ranges of the quantities.
-    pub fn follow(&self) -> Result<Cooled, HeatError> {
-        cool_through(
-            &self.cooling.body,
-            self.cooling.start,
-            &self.exposures(),
-            self.cooling.rules,
-        )
+    pub fn follow(&self) -> Result<CooledRange, HeatError> {
+        self.cooling.cool(&self.way)
     }
 
-    /// Finds the longest time on the bench without ice water, and what makes it pass where it
-    /// does not. Some forty runs: asked for after the frame.
+    /// Simulates the cooling as is likely: what a plan reckons with.
+    ///
+    /// # Errors
+    /// [`HeatError::OffScale`] never within the ranges of the quantities.
+    pub fn likely(&self) -> Result<VesselCourse, HeatError> {
+        self.cooling.follow(&self.way, Pace::Middle)
+    }
+
+    /// Finds the longest time on the bench, and what makes it pass where it does not. Some dozens
+    /// of runs: asked for after the frame.
     ///
     /// # Errors
     /// [`HeatError::OffScale`] never within the ranges of the quantities.
     pub fn advise(&self) -> Result<CoolingAdvice, HeatError> {
-        advise(&self.cooling)
+        advise(&self.cooling, &self.way)
     }
 }
 
@@ -131,7 +134,7 @@ pub struct CoolingResult {
     /// How it is cooled; `None` where it is not known how hot it is.
     pub plan: Option<Result<CoolingPlan, HeatError>>,
     /// The simulation of that.
-    pub cooled: Option<Cooled>,
+    pub cooled: Option<CooledRange>,
 }
 
 impl CoolingResult {
@@ -184,12 +187,4 @@ pub fn coolable(formula: &Formula) -> Vec<usize> {
         PartKind::Preferment | PartKind::Final | PartKind::Wash => false,
     });
     hot.map(|(part, _)| part).collect()
-}
-
-/// The air round something that is cooled.
-const fn air(temperature: Temperature, lid: bool) -> Air {
-    Air {
-        temperature,
-        coefficient: if lid { COVERED } else { Air::STILL },
-    }
 }

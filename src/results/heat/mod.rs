@@ -34,7 +34,10 @@ pub use part_matter::part_matter;
 pub use paste::{PasteResult, paste, paste_temperature, pastes};
 pub use remedies::{DoughQuestion, NamedRemedies, named_remedies, offered_remedies};
 pub use start_temperatures::{line_start, part_start};
-pub use steam::{steam_of, stirred_in, weigh_cooked, weigh_cooked_part};
+pub use steam::{
+    SteamPrediction, predicted_steam, reckon_with_steam, steam_of, stirred_in, weigh_cooked,
+    weigh_cooked_part,
+};
 pub use time_to_target::{StillNeeds, measured_at, time_to_target};
 pub use timing::{TimesAsked, times};
 pub use warm_up::{Warming, is_long_standing, warming};

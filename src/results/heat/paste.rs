@@ -2,9 +2,12 @@
 
 use super::part_matter::{heat_part, part_at};
 use super::start_temperatures::line_start;
-use super::steam::{BOIL, steam_of};
-use crate::engine::formula::{Form, Formula, PartKind};
-use crate::engine::heat::{CookedPaste, Grain, HeatError, Matter, Paste, Scalded, SteamLoss, cook};
+use super::steam::{BOIL, SteamPrediction, predicted_steam, steam_of};
+use crate::engine::formula::{Form, Formula, Part, PartKind};
+use crate::engine::heat::{
+    CookedPaste, CoolingVessel, Grain, HeatError, Matter, OpenAir, Paste, Scalded, SteamLoss,
+    Stirring, cook,
+};
 use crate::engine::ingredients::Role;
 use crate::engine::quantity::{Mass, Temperature};
 use crate::sheet::{HeatSettings, Kitchen, PasteSettings};
@@ -18,6 +21,9 @@ pub struct PasteResult {
     pub cooked: Result<CookedPaste, HeatError>,
     /// What it loses as steam, by the steam stored with its part.
     pub steam: Option<SteamLoss>,
+    /// What it will lose by stirring and cooling, where nothing is stored; `None` where that cannot
+    /// be worked out.
+    pub predicted: Option<SteamPrediction>,
 }
 
 /// Every paste of a formula; parts without flour or liquid are left out.
@@ -41,7 +47,11 @@ pub fn pastes(formula: &Formula, kitchen: &Kitchen, settings: &HeatSettings) -> 
             let asked = paste(formula, part, kitchen, &settings.paste).transpose()?;
             let cooked = asked.and_then(|asked| cook(&asked));
             let at = cooked.as_ref().map_or(BOIL, |cooked| cooked.temperature);
+            let predicted = cooked.as_ref().ok().filter(|_| own.steam <= Mass::ZERO);
+            let predicted = predicted
+                .and_then(|cooked| predicted_steam(own, cooked, kitchen, &settings.cooling).ok());
             Some(PasteResult {
+                predicted,
                 part,
                 cooked,
                 steam: steam_of(own, at).ok(),
@@ -72,6 +82,7 @@ pub fn paste(
         boils: kitchen.boiling()?.temperature,
         drop: settings.drop,
         vessel: kitchen.vessel(kitchen.paste_bowl, settings.bowl)?,
+        stirring: Some(stirring(own, kitchen)),
     };
     let mut liquids = Vec::new();
     for line in &own.lines {
@@ -99,6 +110,19 @@ pub fn paste(
     }
     paste.liquid_matter = Matter::blend(&liquids)?;
     Ok(Some(paste))
+}
+
+/// A paste stirred in an open bowl of the usual width; no more leaves than was weighed.
+fn stirring(own: &Part, kitchen: &Kitchen) -> Stirring {
+    Stirring {
+        air: OpenAir {
+            temperature: kitchen.room,
+            humidity: OpenAir::HUMIDITY,
+        },
+        across: CoolingVessel::Bowl.usual_across(),
+        minutes: Stirring::USUAL,
+        at_most: (own.steam > Mass::ZERO).then_some(own.steam),
+    }
 }
 
 /// The temperature of a paste just after stirring.

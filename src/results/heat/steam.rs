@@ -1,12 +1,60 @@
 //! A cooked paste weighed: its loss of steam, stored with the formula as it is written.
 
+use super::cooling::cooling_plan;
 use crate::engine::formula::{Form, Formula, Part};
-use crate::engine::heat::{HeatError, SteamLoss, steam_loss};
-use crate::engine::quantity::{Mass, Temperature};
+use crate::engine::heat::{CookedPaste, HeatError, SteamLoss, steam_loss};
+use crate::engine::quantity::{Mass, Minutes, Temperature};
+use crate::sheet::{CoolingSettings, Kitchen};
 
 /// The temperature at which a paste loses its steam, where its own is not known. Only the heat
 /// of the steam depends on it.
 pub(super) const BOIL: Temperature = Temperature::known(100.0);
+
+/// The steam a paste is expected to lose, by stirring in the open and by cooling.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct SteamPrediction {
+    /// With a skin or a cover, and quick stirring.
+    pub least: Mass,
+    /// As is likely.
+    pub likely: Mass,
+    /// Left open without a skin, and slow stirring.
+    pub most: Mass,
+}
+
+/// How far the minutes of stirring differ: from half as long to half as long again. Common practice.
+const STIRRED: [f64; 3] = [0.5, 1.0, 1.5];
+
+/// What a paste will lose as steam: while it is stirred in the open, and until it is in the fridge.
+///
+/// Under a lid, in a bag or in ice water nothing evaporates. The surface dries to a skin or not,
+/// and is covered sooner or later: the range says so.
+///
+/// # Errors
+/// Those of [`cooling_plan`].
+pub fn predicted_steam(
+    part: &Part,
+    cooked: &CookedPaste,
+    kitchen: &Kitchen,
+    settings: &CoolingSettings,
+) -> Result<SteamPrediction, HeatError> {
+    let on_bench = if settings.lid {
+        [Mass::ZERO; 3]
+    } else {
+        let plan = cooling_plan(part, cooked.temperature, kitchen, settings)?;
+        if plan.way.bench > Minutes::ZERO {
+            plan.follow()?.evaporated
+        } else {
+            [Mass::ZERO; 3]
+        }
+    };
+    let [quick, usual, slow] = STIRRED.map(|times| cooked.steamed.grams() * times);
+    let [least, likely, most] = on_bench.map(Mass::grams);
+    Ok(SteamPrediction {
+        least: Mass::from_grams(quick + least)?,
+        likely: Mass::from_grams(usual + likely)?,
+        most: Mass::from_grams(slow + most)?,
+    })
+}
 
 /// What a part weighs before any steam is lost.
 ///
@@ -74,4 +122,19 @@ pub fn weigh_cooked_part(
     let written = written.parts.get_mut(part).ok_or(HeatError::NoPart)?;
     let batch = batch.parts.get(part).ok_or(HeatError::NoPart)?;
     weigh_cooked(written, batch, after)
+}
+
+/// Stores with a part of `written` the steam that part is expected to lose in `batch`.
+///
+/// # Errors
+/// Those of [`weigh_cooked_part`].
+pub fn reckon_with_steam(
+    written: &mut Formula,
+    batch: &Formula,
+    part: usize,
+    steam: Mass,
+) -> Result<(), HeatError> {
+    let own = batch.parts.get(part).ok_or(HeatError::NoPart)?;
+    let after = stirred_in(own).less(steam);
+    weigh_cooked_part(written, batch, part, after)
 }

@@ -1,12 +1,14 @@
 //! Time to target: how long a measured paste or preferment must stay where it is, until it is
 //! as warm as the plan has it.
 
-use super::cooling::{CHILLED, cooling_plan};
+use super::cooling::{CHILLED, CoolingPlan, cooling_plan};
 use super::mixer_load::{LoadSource, mixer_load};
 use super::part_matter::{part_at, part_matter};
 use super::paste::paste_temperature;
 use crate::engine::formula::{Formula, PartKind};
-use crate::engine::heat::{Air, Body, Exposure, HeatError, LiquidUse, Probe, follow_coarsely};
+use crate::engine::heat::{
+    Air, Body, Cooling, CoolingWay, Exposure, HeatError, LiquidUse, Pace, Probe, follow_coarsely,
+};
 use crate::engine::plan::StepKind;
 use crate::engine::quantity::{Minutes, Temperature};
 use crate::sheet::{HeatSettings, Kitchen};
@@ -76,16 +78,28 @@ fn cooling(
     let own = part_at(formula, part)?;
     let hot = paste_temperature(formula, part, kitchen, &heat.paste)?;
     let plan = cooling_plan(own, hot, kitchen, &heat.cooling)?;
-    let body = plan.cooling.body;
-    let out = Minutes::from_minutes(heat.cooling.bench.minutes() + heat.cooling.ice.minutes())?;
-    let planned = follow_coarsely(&body, hot, &plan.exposures())?;
-    let wanted = planned.at(out, Probe::Mean).unwrap_or(measured);
-    let there = until(&body, measured, plan.cooling.bench, (wanted, Probe::Mean))?;
-    let in_ice = until(&body, measured, Air::ice_bath(), (wanted, Probe::Mean)).ok();
+    let planned = plan.likely()?.curve;
+    let wanted = planned.at(plan.out()?, Probe::Mean).unwrap_or(measured);
+    // As it is now, in the place it is in first.
+    let now = CoolingPlan {
+        cooling: Cooling {
+            start: measured,
+            ..plan.cooling
+        },
+        ..plan
+    };
+    let reaches = |place: Standing| until_in_vessel(&now, place, (wanted, Probe::Mean));
+    let first = if plan.way.bench > Minutes::ZERO || plan.way.ice == Minutes::ZERO {
+        Standing::Bench
+    } else {
+        Standing::IceWater
+    };
+    let there = reaches(first)?;
+    let in_ice = (first == Standing::Bench).then(|| reaches(Standing::IceWater).ok());
     Ok(StillNeeds {
         wanted,
         there,
-        in_ice: in_ice.filter(|_| there > Minutes::ZERO),
+        in_ice: in_ice.flatten().filter(|_| there > Minutes::ZERO),
     })
 }
 
@@ -97,21 +111,21 @@ fn chilling(
     measured: Temperature,
 ) -> Result<StillNeeds, HeatError> {
     let own = part_at(formula, part)?;
-    let body = if own.kind == PartKind::Paste {
-        cooling_plan(own, measured, kitchen, &heat.cooling)?
-            .cooling
-            .body
-    } else {
-        let (mass, matter) = part_matter(own)?;
-        Body::ball_of(&matter, mass, (measured, kitchen.fridge))?
-    };
-    let fridge = Air::still(kitchen.fridge);
     // A fridge that is no colder than that can do no more than come near itself.
     let near = Temperature::from_celsius(kitchen.fridge.celsius() + 1.0)?;
     let wanted = CHILLED.max_of(near);
+    let there = if own.kind == PartKind::Paste {
+        let now = cooling_plan(own, measured, kitchen, &heat.cooling)?;
+        until_in_vessel(&now, Standing::Fridge, (wanted, Probe::Centre))?
+    } else {
+        let (mass, matter) = part_matter(own)?;
+        let body = Body::ball_of(&matter, mass, (measured, kitchen.fridge))?;
+        let fridge = Air::still(kitchen.fridge);
+        until(&body, measured, fridge, (wanted, Probe::Centre))?
+    };
     Ok(StillNeeds {
         wanted,
-        there: until(&body, measured, fridge, (wanted, Probe::Centre))?,
+        there,
         in_ice: None,
     })
 }
@@ -142,6 +156,45 @@ fn warming_up(
         )?,
         in_ice: None,
     })
+}
+
+/// Where a paste stands.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Standing {
+    Bench,
+    IceWater,
+    Fridge,
+}
+
+/// How long a paste in its vessel needs until it is so warm in one place.
+fn until_in_vessel(
+    plan: &CoolingPlan,
+    place: Standing,
+    (wanted, probe): (Temperature, Probe),
+) -> Result<Minutes, HeatError> {
+    let start = plan.cooling.start;
+    if start <= wanted {
+        return Ok(Minutes::ZERO);
+    }
+    let (bench, ice, around) = match place {
+        Standing::Bench => (FOLLOWED, Minutes::ZERO, plan.cooling.room),
+        Standing::IceWater => (Minutes::ZERO, FOLLOWED, Temperature::known(0.0)),
+        Standing::Fridge => (Minutes::ZERO, Minutes::ZERO, plan.cooling.fridge),
+    };
+    let way = CoolingWay {
+        bench,
+        ice,
+        ..plan.way
+    };
+    let course = plan.cooling.follow(&way, Pace::Middle)?;
+    course
+        .curve
+        .reaches(wanted, probe, Minutes::ZERO)
+        .filter(|when| place == Standing::Fridge || *when <= FOLLOWED)
+        .ok_or(HeatError::NeverReached {
+            target: wanted,
+            surroundings: around,
+        })
 }
 
 /// How long until it is so warm there.

@@ -6,7 +6,7 @@ use super::in_oven::InOven;
 use super::part_matter::part_at;
 use super::paste::paste_temperature;
 use crate::engine::formula::{Formula, PartKind};
-use crate::engine::heat::{HeatError, Probe, follow_coarsely};
+use crate::engine::heat::{HeatError, Probe};
 use crate::engine::plan::{DurationRange, Loads, Times};
 use crate::engine::quantity::Minutes;
 use crate::engine::rise::RiseSettings;
@@ -27,11 +27,11 @@ pub fn times(
     rises: &RiseSettings,
     asked: &TimesAsked,
 ) -> Times {
-    let cooling = heat.cooling.bench.minutes() + heat.cooling.ice.minutes();
+    let (out, cold) = paste_times(formula, kitchen, heat);
     let bake = baking(&asked.in_oven, kitchen, heat).ok();
     Times {
-        cool_paste: held(cooling),
-        chill_paste: chill_paste(formula, kitchen, heat, rises),
+        cool_paste: held(out),
+        chill_paste: chill_paste(cold - out, rises),
         stand: rises.bench,
         chill: asked.chill,
         warm_up: heat.standing,
@@ -96,42 +96,46 @@ const COOLED_WELL: Minutes = Minutes::known(60.0);
 /// The longest that bread waits before it is cut: overnight.
 const KEPT_WHOLE: Minutes = Minutes::known(720.0);
 
-/// How long a paste is in the fridge: until its middle is cold at the least, a day at the most, and
-/// overnight if nothing else decides.
-fn chill_paste(
-    formula: &Formula,
-    kitchen: &Kitchen,
-    heat: &HeatSettings,
-    rises: &RiseSettings,
-) -> DurationRange {
-    let mut parts = formula.parts.iter().enumerate();
-    let slowest = parts
-        .by_ref()
-        .filter(|(_, own)| own.kind == PartKind::Paste)
-        .map(|(part, _)| cold_after(formula, part, kitchen, heat).unwrap_or(COOLS))
-        .fold(0.0, f64::max);
-    let out = heat.cooling.bench.minutes() + heat.cooling.ice.minutes();
-    let least = (libm::ceil((slowest - out) / 5.0) * 5.0).clamp(30.0, KEEPS);
+/// How long a paste is in the fridge: until its middle is cold at the least, `cold` min, a day at
+/// the most, and overnight if nothing else decides.
+fn chill_paste(cold: f64, rises: &RiseSettings) -> DurationRange {
+    // Rounded to five minutes.
+    let least = (libm::ceil(cold / 5.0) * 5.0).clamp(30.0, KEEPS);
     let lasts = DurationRange::between(held(least), held(least), held(KEEPS));
     lasts
         .unwrap_or(DurationRange::just(held(KEEPS)))
         .wishing(rises.fridge)
 }
 
-/// When the middle of a paste is cold, from the scald on, min.
+/// How long the pastes are out of the fridge, and when the slowest is cold in the middle, from the
+/// scald on, min.
+fn paste_times(formula: &Formula, kitchen: &Kitchen, heat: &HeatSettings) -> (f64, f64) {
+    let parts = formula.parts.iter().enumerate();
+    let pastes = parts.filter(|(_, own)| own.kind == PartKind::Paste);
+    let times = pastes.map(|(part, _)| {
+        let own = heat.cooling.own_times();
+        let out = own.map_or(0.0, |(bench, ice)| bench.minutes() + ice.minutes());
+        cold_after(formula, part, kitchen, heat).unwrap_or((out, out + COOLS))
+    });
+    times.fold((0.0, 0.0), |(out, cold), (also, colder)| {
+        (f64::max(out, also), f64::max(cold, colder))
+    })
+}
+
+/// How long a paste is out of the fridge, and when its middle is cold, from the scald on, min.
 fn cold_after(
     formula: &Formula,
     part: usize,
     kitchen: &Kitchen,
     heat: &HeatSettings,
-) -> Result<f64, HeatError> {
+) -> Result<(f64, f64), HeatError> {
     let own = part_at(formula, part)?;
     let hot = paste_temperature(formula, part, kitchen, &heat.paste)?;
     let plan = cooling_plan(own, hot, kitchen, &heat.cooling)?;
-    // Rounded to five minutes.
-    let course = follow_coarsely(&plan.cooling.body, hot, &plan.exposures())?;
+    let out = plan.out()?.minutes();
+    let course = plan.likely()?.curve;
     let cold = course.reaches(CHILLED, Probe::Centre, Minutes::ZERO);
-    Ok(cold.map_or(COOLS, Minutes::minutes))
+    Ok((out, cold.map_or(out + COOLS, Minutes::minutes)))
 }
 
 fn held(minutes: f64) -> Minutes {

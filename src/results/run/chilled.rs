@@ -60,7 +60,7 @@ fn paste(
         made,
         stood,
         chilled,
-        standing: plan.outside()?,
+        standing: plan.out()?,
         chilling: rises.fridge,
     })
 }

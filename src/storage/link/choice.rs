@@ -2,7 +2,7 @@
 //! new choice takes the next one.
 
 use crate::engine::formula::{Bread, PartKind};
-use crate::engine::heat::{BakedShape, HeatFrom, Shape};
+use crate::engine::heat::{BakedShape, CoolingVessel, HeatFrom, Shape};
 use crate::engine::ingredients::{Allergen, Role};
 use crate::sheet::BakeLength;
 
@@ -52,6 +52,13 @@ choices! {
         Filling = 3,
         Topping = 4,
         Wash = 5,
+    }
+    CoolingVessel {
+        Bowl = 0,
+        Dish = 1,
+        Tray = 2,
+        Jar = 3,
+        Bag = 4,
     }
     Role {
         Flour = 0,

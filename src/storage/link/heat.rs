@@ -3,14 +3,15 @@
 use serde::{Deserialize, Serialize};
 
 use crate::engine::formula::{Formula, LineAt};
-use crate::engine::heat::{HeatFrom, Phase, Shape};
+use crate::engine::heat::{HeatFrom, Phase};
 use crate::engine::quantity::{Length, Mass, Minutes, Temperature, TemperatureChange};
 use crate::sheet::{
-    BakeLength, BakeSettings, CoolingSettings, HeatSettings, KnownBake, MeltSettings, PasteSettings,
+    BakeLength, BakeSettings, HeatSettings, KnownBake, MeltSettings, PasteSettings,
 };
 
 use super::LinkError;
 use super::choice::Choice;
+use super::cooling::PackedCooling;
 use super::number::Short;
 
 type Unpacked<T> = Result<T, LinkError>;
@@ -60,8 +61,8 @@ impl PackedHeat {
     }
 
     fn all_of(settings: &HeatSettings) -> Self {
-        let cooling = &settings.cooling;
         let known = settings.bake.known.unwrap_or(KnownBake::FORMER);
+        let packed = PackedCooling::of(&settings.cooling);
         Self {
             dough: degrees(settings.dough),
             mixing: settings.mixing.map(time),
@@ -69,11 +70,11 @@ impl PackedHeat {
             mixing_bowl: settings.mixing_bowl.map(degrees),
             paste_bowl: settings.paste.bowl.map(degrees),
             drop: Short::of(settings.paste.drop.kelvin()),
-            thick: Short::of(cooling.thick.metres()),
-            shape: cooling.shape.number(),
-            lid: cooling.lid,
-            bench: time(cooling.bench),
-            ice: time(cooling.ice),
+            thick: packed.thick,
+            shape: packed.shape,
+            lid: packed.lid,
+            bench: packed.bench,
+            ice: packed.ice,
             phases: settings.bake.phases.iter().map(PackedPhase::of).collect(),
             known: [
                 time(known.minutes),
@@ -103,6 +104,13 @@ impl PackedHeat {
             return Err(LinkError::TooMany);
         }
         let known = self.known_bake()?;
+        let cooling = PackedCooling {
+            thick: self.thick,
+            shape: self.shape,
+            lid: self.lid,
+            bench: self.bench,
+            ice: self.ice,
+        };
         let phases = self.phases.iter().map(PackedPhase::phase);
         Ok(HeatSettings {
             dough: temperature(self.dough)?,
@@ -113,13 +121,7 @@ impl PackedHeat {
                 bowl: self.paste_bowl.map(temperature).transpose()?,
                 drop: TemperatureChange::from_kelvin(self.drop.value())?,
             },
-            cooling: CoolingSettings {
-                thick: Length::from_metres(self.thick.value())?,
-                shape: Shape::numbered(self.shape)?,
-                lid: self.lid,
-                bench: minutes_of(self.bench)?,
-                ice: minutes_of(self.ice)?,
-            },
+            cooling: cooling.settings()?,
             bake: BakeSettings {
                 phases: phases.collect::<Unpacked<_>>()?,
                 known: (known != KnownBake::FORMER).then_some(known),

@@ -7,6 +7,7 @@
 //! version: the layout before it, and the new fields behind. Variants have numbers of their own.
 
 mod choice;
+mod cooling;
 mod error;
 mod frame;
 mod heat;

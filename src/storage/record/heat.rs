@@ -2,14 +2,16 @@
 
 use serde::{Deserialize, Serialize};
 
-use crate::engine::heat::{BakedShape, HeatFrom, Phase, Shape};
+use crate::engine::heat::{BakedShape, CoolingVessel, HeatFrom, Phase, Shape};
 use crate::engine::quantity::{Length, Mass, Minutes, Temperature, TemperatureChange};
 use crate::sheet::{
-    BakeLength, BakeSettings, CoolingSettings, HeatSettings, KnownBake, MeltSettings, PasteSettings,
+    BakeLength, BakeSettings, CoolingChoice, CoolingSettings, FormerBody, FormerCooling,
+    HeatSettings, KnownBake, MeltSettings, PasteSettings,
 };
-use crate::storage::enum_names::{BAKE_LENGTHS, BAKED_SHAPES, HEAT_FROM, SHAPES};
+use crate::storage::enum_names::{BAKE_LENGTHS, BAKED_SHAPES, COOLING_VESSELS, HEAT_FROM, SHAPES};
 
-use super::read::described;
+use super::error::RecordFault;
+use super::read::{converted, described};
 use super::text::{List, words};
 
 words! {
@@ -17,17 +19,19 @@ words! {
     Shape: SHAPES;
     BakedShape: BAKED_SHAPES;
     BakeLength: BAKE_LENGTHS;
+    CoolingVessel: COOLING_VESSELS;
 }
 
 described! {
     HeatSettings: HeatRecord;
     PasteSettings: PasteRecord;
-    CoolingSettings: CoolingRecord;
     BakeSettings: BakeRecord;
     Phase: PhaseRecord;
     KnownBake: KnownBakeRecord;
     MeltSettings: MeltRecord;
 }
+
+converted! { CoolingSettings: CoolingRecord; }
 
 #[derive(Deserialize, Serialize)]
 #[serde(
@@ -63,21 +67,88 @@ struct PasteRecord {
     drop: TemperatureChange,
 }
 
-#[derive(Deserialize, Serialize)]
-#[serde(
-    remote = "CoolingSettings",
-    default = "CoolingSettings::default",
-    deny_unknown_fields
-)]
+/// A cooling: with a vessel as releases from the second on write it, else as the first did.
+#[derive(Default, Deserialize, Serialize)]
+#[serde(default, deny_unknown_fields)]
 struct CoolingRecord {
-    #[serde(rename = "thick_m")]
-    thick: Length,
-    shape: Shape,
-    lid: bool,
-    #[serde(rename = "bench_min")]
-    bench: Minutes,
-    #[serde(rename = "ice_min")]
-    ice: Minutes,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    thick_m: Option<Length>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    shape: Option<Shape>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    vessel: Option<CoolingVessel>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    across_m: Option<Length>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    lid: Option<bool>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    bench_min: Option<Minutes>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    ice_min: Option<Minutes>,
+}
+
+impl From<&CoolingSettings> for CoolingRecord {
+    fn from(settings: &CoolingSettings) -> Self {
+        if let Some(former) = settings.to_former() {
+            return Self {
+                thick_m: Some(former.body.thick),
+                shape: Some(former.body.shape),
+                lid: Some(former.lid),
+                bench_min: Some(former.bench),
+                ice_min: Some(former.ice),
+                ..Self::default()
+            };
+        }
+        let times = settings.own_times();
+        Self {
+            vessel: Some(settings.vessel),
+            across_m: settings.across,
+            lid: Some(settings.lid),
+            bench_min: times.map(|(bench, _)| bench),
+            ice_min: times.map(|(_, ice)| ice),
+            ..Self::default()
+        }
+    }
+}
+
+impl TryFrom<CoolingRecord> for CoolingSettings {
+    type Error = RecordFault;
+
+    fn try_from(record: CoolingRecord) -> Result<Self, RecordFault> {
+        let usual = FormerCooling::default();
+        let lid = record.lid.unwrap_or(usual.lid);
+        let Some(vessel) = record.vessel else {
+            if record.across_m.is_some() {
+                return Err(RecordFault::UnknownField);
+            }
+            return Ok(Self::from_former(FormerCooling {
+                body: FormerBody {
+                    thick: record.thick_m.unwrap_or(usual.body.thick),
+                    shape: record.shape.unwrap_or(usual.body.shape),
+                },
+                lid,
+                bench: record.bench_min.unwrap_or(usual.bench),
+                ice: record.ice_min.unwrap_or(usual.ice),
+            }));
+        };
+        if record.thick_m.is_some() || record.shape.is_some() {
+            return Err(RecordFault::UnknownField);
+        }
+        let way = match (record.bench_min, record.ice_min) {
+            (None, None) => CoolingChoice::Quickest,
+            (bench, ice) => CoolingChoice::Own {
+                bench: bench.unwrap_or(Minutes::ZERO),
+                ice: ice.unwrap_or(Minutes::ZERO),
+            },
+        };
+        Ok(Self {
+            vessel,
+            across: record.across_m,
+            lid,
+            way,
+            former: None,
+        })
+    }
 }
 
 #[derive(Deserialize, Serialize)]

@@ -1,6 +1,6 @@
 //! The cooling curve in words.
 
-use crate::engine::heat::{Cooled, Exposure, Probe};
+use crate::engine::heat::{Cooled, Probe, VesselStay};
 use crate::engine::quantity::Minutes;
 use crate::text::{format, format_options::FormatOptions, heat, tr};
 
@@ -8,15 +8,15 @@ use super::sentence::listed;
 
 /// The cooling curve in words: where it is, how warm the middle gets, and each limit.
 #[must_use]
-pub fn cooling_curve(cooled: &Cooled, stays: &[Exposure], options: FormatOptions) -> String {
+pub fn cooling_curve(cooled: &Cooled, stays: &[VesselStay], options: FormatOptions) -> String {
     let mut sentences = Vec::new();
     let places: Vec<String> = stays
         .iter()
-        .map(|exposure| {
+        .map(|stay| {
             tr!(
                 "{first} at {second}",
-                first = format::minutes(exposure.minutes, options),
-                second = format::temperature(exposure.air.temperature, options)
+                first = format::minutes(stay.minutes, options),
+                second = format::temperature(stay.around, options)
             )
         })
         .collect();

@@ -4,7 +4,7 @@
 use crate::engine::numerics::float_from_usize;
 use std::fmt::Write;
 
-use crate::engine::heat::{Cooled, Exposure, Probe, StageResult};
+use crate::engine::heat::{Cooled, Probe, StageResult, VesselStay};
 use crate::engine::quantity::{Minutes, Temperature};
 use crate::text::{format, format_options::FormatOptions, tr};
 
@@ -107,9 +107,9 @@ impl CoolingDrawing {
     /// How high that field is.
     pub const DOWN: f64 = BOTTOM - TOP;
 
-    /// Lays out a cooling through these exposures.
+    /// Lays out a cooling through these stays.
     #[must_use]
-    pub fn of(cooled: &Cooled, stays: &[Exposure], options: FormatOptions) -> Self {
+    pub fn of(cooled: &Cooled, stays: &[VesselStay], options: FormatOptions) -> Self {
         let binding = binding(&cooled.stages);
         let scale = scale(cooled, &binding);
         Self {
@@ -160,15 +160,15 @@ fn scale(cooled: &Cooled, binding: &[StageResult]) -> Scale {
     }
 }
 
-fn stretches(stays: &[Exposure], scale: &Scale) -> Vec<Stretch> {
+fn stretches(stays: &[VesselStay], scale: &Scale) -> Vec<Stretch> {
     let mut begins = 0.0;
     let mut found = Vec::new();
-    for (place, exposure) in stays.iter().enumerate() {
-        let ends = begins + exposure.minutes.minutes();
+    for (place, stay) in stays.iter().enumerate() {
+        let ends = begins + stay.minutes.minutes();
         let (x, to) = (scale.x(begins), scale.x(ends));
         let words = if place + 1 == stays.len() {
             tr!("fridge")
-        } else if exposure.air.temperature.celsius() <= 0.0 {
+        } else if stay.around.celsius() <= 0.0 {
             tr!("ice")
         } else {
             tr!("bench")

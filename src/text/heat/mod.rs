@@ -3,23 +3,27 @@
 mod bake;
 mod before;
 mod cooling;
+mod cooling_way;
 mod dough;
 mod factor;
 mod melt;
 mod names;
 mod paste;
 mod standing;
+mod steam;
 mod step;
 mod trust;
 
 pub use bake::{bake_time, core, known_bake, loaf_cooling, phase, phase_advice};
 pub use before::before_and_change;
-pub use cooling::{bench_at_most, cooling_remedy, stage, stage_verdict, verdict};
+pub use cooling::{stage, stage_verdict, verdict};
+pub use cooling_way::{bench_at_most, cooling_remedy, cooling_way};
 pub use dough::{Morning, balance_sum, liquid, liquid_name};
 pub use factor::{factor_differs, factor_method};
 pub use melt::{bath_caution, melt_remedy, melted};
 pub use names::{giver, standing_names};
 pub use paste::{flour_cooks, paste, paste_remedy};
 pub use standing::{standing_long, warming};
+pub use steam::steam_predicted;
 pub use step::{remedy, step};
 pub use trust::{TRUST_COOLING, trust_dough, trust_paste};

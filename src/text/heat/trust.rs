@@ -30,6 +30,6 @@ pub fn trust_paste(options: FormatOptions) -> String {
 
 /// A cooling.
 pub const TRUST_COOLING: &str = tr_noop!(
-    "Worked out for an even body in still air, with nothing drying off: a thermometer in the \
-     middle has the last word."
+    "The verdict goes by the slow end: covered on the bench, still air in the fridge, and a fridge \
+     1 K warmer than set. A thermometer in the middle has the last word."
 );

@@ -3,7 +3,7 @@
 use std::borrow::Cow;
 
 use crate::engine::chocolate::Lumps;
-use crate::engine::heat::{BakedShape, Grain, HeatFrom, Material, RuleSet, Shape};
+use crate::engine::heat::{BakedShape, CoolingVessel, Grain, HeatFrom, Material, RuleSet};
 use crate::sheet::BakeLength;
 use crate::text::{language::tr_dynamic, tr};
 
@@ -31,13 +31,15 @@ pub fn called(name: &str) -> Cow<'_, str> {
     }
 }
 
-/// The name of a shape, as a thing in the kitchen.
+/// What something hot cools in.
 #[must_use]
-pub fn shape(shape: Shape) -> &'static str {
-    match shape {
-        Shape::Slab => tr!("Flat in a dish"),
-        Shape::Cylinder => tr!("Roll or tall jar"),
-        Shape::Sphere => tr!("Heap in a bowl"),
+pub fn cooling_vessel(vessel: CoolingVessel) -> &'static str {
+    match vessel {
+        CoolingVessel::Bowl => tr!("Bowl"),
+        CoolingVessel::Dish => tr!("Dish"),
+        CoolingVessel::Tray => tr!("Tray"),
+        CoolingVessel::Jar => tr!("Jar"),
+        CoolingVessel::Bag => tr!("Flat bag"),
     }
 }
 

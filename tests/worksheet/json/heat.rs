@@ -3,11 +3,11 @@
 use serde_json::{Value, json};
 use softcrumb::engine::chocolate::{MeltRemedy, melt_remedies};
 use softcrumb::engine::heat::{
-    BakeTime, BakedBody, Boiling, CookedFlour, CookedPaste, Cooled, CoolingAdvice, CoolingRemedy,
-    Curve, DoughRemedy, HeatError, LiquidAnswer, LoafBody, LoafCooling, PasteRemedy, Programme,
-    StageResult,
+    BakeTime, BakedBody, Boiling, CookedFlour, CookedPaste, Cooled, CooledRange, CoolingAdvice,
+    CoolingRemedy, CoolingWay, Curve, DoughRemedy, HeatError, LiquidAnswer, LoafBody, LoafCooling,
+    PasteRemedy, Programme, StageResult,
 };
-use softcrumb::engine::quantity::{Length, Minutes, Temperature};
+use softcrumb::engine::quantity::{Length, Mass, Minutes, Temperature};
 use softcrumb::results::heat::{
     Baking, CoolingPlan, CoolingResult, HeatShare, MixingResult, PasteResult, StepAmount,
     step_amount,
@@ -23,6 +23,7 @@ pub(super) fn to_json(asked: &Asked, heat: &Heat) -> Value {
     let pastes = heat.results.pastes.iter().zip(&heat.paste_coolings);
     let melts = heat.melts.iter();
     let coolings = heat.coolings.iter().zip(&asked.heat.coolings);
+    let in_vessels = heat.vessel_coolings.iter().zip(&asked.heat.vessel_coolings);
     json!({
         "boiling": or_error(&heat.results.boiling, "kitchen", boiling),
         "pastes": pastes.map(|(one, cooling)| json!({
@@ -36,6 +37,9 @@ pub(super) fn to_json(asked: &Asked, heat: &Heat) -> Value {
         })).collect::<Vec<_>>(),
         "coolings": coolings.map(|(curve, asked)| {
             or_error(curve, "coolings", |curve| read_off(curve, &asked.times))
+        }).collect::<Vec<_>>(),
+        "vessel_coolings": in_vessels.map(|(curve, asked)| {
+            or_error(curve, "vessel_coolings", |curve| read_off(curve, &asked.times))
         }).collect::<Vec<_>>(),
         "boilings": heat.boilings.iter().map(|one| or_error(one, "boilings", boiling)).collect::<Vec<_>>(),
     })
@@ -52,21 +56,24 @@ fn boiling(boiling: &Boiling) -> Value {
 fn sums<'s>(
     paste: &'s PasteResult,
     cooling: &'s CoolingResult,
-) -> Result<(&'s CookedPaste, CoolingPlan, Option<&'s Cooled>), HeatError> {
+) -> Result<(&'s CookedPaste, CoolingPlan, Option<&'s CooledRange>), HeatError> {
     let cooked = paste.cooked.as_ref().map_err(Clone::clone)?;
     let plan = cooling.plan.clone().unwrap_or(Err(HeatError::NoTarget))?;
     Ok((cooked, plan, cooling.cooled.as_ref()))
 }
 
-fn paste((cooked, plan, cooling): &(&CookedPaste, CoolingPlan, Option<&Cooled>)) -> Value {
+fn paste((cooked, plan, cooling): &(&CookedPaste, CoolingPlan, Option<&CooledRange>)) -> Value {
     json!({
         "poured_c": cooked.poured.celsius(), "paste_c": cooked.temperature.celsius(),
+        "steamed_g": cooked.steamed.grams(),
         "water_g": cooked.water.grams(), "starch_g": cooked.starch.grams(),
         "cooked_share": cooked.cooked.fraction(),
         "flours": cooked.flours.iter().map(flour).collect::<Vec<_>>(),
         "remedies": cooked.remedies.iter().map(paste_remedy).collect::<Vec<_>>(),
-        "cooling": cooling.map(cooled),
-        "stays_min": plan.exposures().iter().map(|exposure| exposure.minutes.minutes()).collect::<Vec<_>>(),
+        "cooling": cooling.map(|cooling| cooled(&cooling.slow)),
+        "cooling_range": cooling.map(cooled_range),
+        "cooling_way": way(&plan.way),
+        "stays_min": plan.stays().iter().map(|stay| stay.minutes.minutes()).collect::<Vec<_>>(),
         "advice": or_error(&plan.advise(), "formula", advice),
     })
 }
@@ -109,33 +116,26 @@ fn cooled(cooled: &Cooled) -> Value {
     })
 }
 
+/// When it is cold and what evaporates, at each end of what is uncertain.
+fn cooled_range(cooling: &CooledRange) -> Value {
+    json!({
+        "cold_min": cooling.cold().map(|time| time.map(Minutes::minutes)),
+        "evaporated_g": cooling.evaporated.map(Mass::grams),
+    })
+}
+
+fn way(way: &CoolingWay) -> Value {
+    json!({
+        "vessel": snake(&way.vessel), "across_m": way.laid.across.metres(),
+        "count": way.laid.count, "bench_min": way.bench.minutes(), "ice_min": way.ice.minutes(),
+    })
+}
+
 fn advice(advice: &CoolingAdvice) -> Value {
     let remedy = |one: &CoolingRemedy| {
-        let kind = snake(one);
-        match one {
-            CoolingRemedy::Spread { laid, cooled: c } => {
-                json!({
-                    "kind": kind, "thick_m": laid.thick.metres(), "trays": laid.trays,
-                    "long_m": laid.long.metres(), "wide_m": laid.wide.metres(), "cooling": cooled(c),
-                })
-            }
-            CoolingRemedy::FlatInIce {
-                thick,
-                minutes,
-                cooled: c,
-            } => {
-                json!({
-                    "kind": kind, "thick_m": thick.metres(), "minutes": minutes.minutes(),
-                    "cooling": cooled(c),
-                })
-            }
-            CoolingRemedy::IceBath { minutes, cooled: c } => {
-                json!({ "kind": kind, "minutes": minutes.minutes(), "cooling": cooled(c) })
-            }
-            CoolingRemedy::SmallerBowls { bowls, cooled: c } => {
-                json!({ "kind": kind, "bowls": bowls, "cooling": cooled(c) })
-            }
-        }
+        json!({
+            "way": way(&one.way), "deep_m": one.deep.metres(), "cooling": cooled(&one.cooled.slow),
+        })
     };
     json!({
         "bench_at_most_min": advice.bench_at_most.map(Minutes::minutes),

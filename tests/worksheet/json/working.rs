@@ -110,7 +110,7 @@ fn of_heat(heat: &Heat, all: &mut Lines) {
     for (paste, cooling) in results.pastes.iter().zip(&heat.paste_coolings) {
         if let (Ok(cooked), Some(cooled)) = (&paste.cooked, &cooling.cooled) {
             add(all, "paste", cooked.working());
-            add(all, "cooling", cooled.working());
+            add(all, "cooling", cooled.slow.working());
         }
     }
     if let Ok(mixing) = &results.mixing {

@@ -1,12 +1,12 @@
-//! What is cooled and how: which part, how hot, how thick, where, by which rules.
+//! What is cooled and how: which part, how hot, in what, by which way, by which rules.
 
 use leptos::prelude::*;
 
 use super::HeatContext;
-use super::fields::{BENCH, ICE, THICK};
+use super::fields::{ACROSS, BENCH, ICE};
 use crate::app::part::{Choice, FieldBox, NumberBox, PickOne, degrees};
 use crate::app::state::{memo, use_app_state};
-use crate::engine::heat::{RuleSet, Shape};
+use crate::engine::heat::{CoolingVessel, RuleSet};
 use crate::text::{
     ErrorText, format, name,
     read::{self, ReadError},
@@ -89,13 +89,17 @@ fn ComesOff(
 #[component]
 pub fn CoolingBoxes() -> impl IntoView {
     let state = use_app_state();
-    let shapes = Shape::ALL.map(|shape| (shape, name::shape(shape))).to_vec();
-    let selected = memo(move || state.with(|sheet| sheet.heat.cooling.shape));
-    let lid = memo(move || state.with(|sheet| sheet.heat.cooling.lid));
-    let lids = vec![
-        (true, tr!("Under a lid")),
-        (false, tr!("Open or film on it")),
+    let vessels = CoolingVessel::ALL
+        .map(|vessel| (vessel, name::cooling_vessel(vessel)))
+        .to_vec();
+    let vessel = memo(move || state.with(|sheet| sheet.heat.cooling.vessel));
+    let own = memo(move || state.with(|sheet| sheet.heat.cooling.own_times().is_some()));
+    let ways = vec![
+        (false, tr!("The quickest that passes")),
+        (true, tr!("My own times")),
     ];
+    let lid = memo(move || state.with(|sheet| sheet.heat.cooling.lid));
+    let lids = vec![(true, tr!("Film or lid")), (false, tr!("Open"))];
     let rules = memo(move || state.kitchen.with(|kitchen| kitchen.rules));
     let all_rules = Signal::derive(|| {
         RuleSet::ALL
@@ -108,13 +112,16 @@ pub fn CoolingBoxes() -> impl IntoView {
         state.set_kitchen(kitchen);
     };
     view! {
+        <Choice id="heat-way" label=tr!("Way") choices=ways selected=own on_select=move |own| state.edit(|sheet| sheet.heat.cooling.set_own(own)) />
+        <Choice id="heat-vessel" label=tr!("Cools in") choices=vessels selected=vessel on_select=move |vessel| state.edit(|sheet| sheet.heat.cooling.set_vessel(vessel)) />
         <div class="boxes">
-            <FieldBox field=THICK />
-            <FieldBox field=BENCH />
-            <FieldBox field=ICE />
+            <FieldBox field=ACROSS />
+            <Show when=move || own.get()>
+                <FieldBox field=BENCH />
+                <FieldBox field=ICE />
+            </Show>
             <PickOne id="heat-rules" label=tr!("Food-safety rules") choices=all_rules selected=rules on_select=Callback::new(set_rules) />
         </div>
-        <Choice id="heat-shape" label=tr!("Shape") choices=shapes selected on_select=move |shape| state.edit(|sheet| sheet.heat.cooling.shape = shape) />
-        <Choice id="heat-lid" label=tr!("Cover") choices=lids selected=lid on_select=move |lid| state.edit(|sheet| sheet.heat.cooling.lid = lid) />
+        <Choice id="heat-lid" label=tr!("On the bench it is") choices=lids selected=lid on_select=move |lid| state.edit(|sheet| sheet.heat.cooling.lid = lid) />
     }
 }

@@ -6,7 +6,7 @@ use super::HeatContext;
 use super::cooling_boxes::{CoolingBoxes, WhatCools};
 use crate::app::part::{AdviceCard, CoolingCurve};
 use crate::app::state::{after_frame, memo, use_app_state};
-use crate::engine::heat::Cooled;
+use crate::engine::heat::{Cooled, CooledRange};
 use crate::results::heat::CoolingPlan;
 use crate::text::{
     ErrorText,
@@ -63,7 +63,10 @@ fn Cools() -> impl IntoView {
         })
     });
     let working = move |()| {
-        cooled.with_untracked(|cooled| cooled.as_ref().map(Cooled::working).unwrap_or_default())
+        cooled.with_untracked(|cooled| {
+            let slow = cooled.as_ref().map(|cooled| &cooled.slow);
+            slow.map(Cooled::working).unwrap_or_default()
+        })
     };
     view! {
         <section class="card" data-part="paste" aria-label=tr!("Cooling")>
@@ -77,6 +80,7 @@ fn Cools() -> impl IntoView {
                 <Show when=move || cold.get()>
                     <p class="quiet">{tr!("If it is cooked, say how hot it comes off the heat.")}</p>
                 </Show>
+                <Way good />
                 <Curve good cooled />
                 <AdviceCard title=tr!("Fast enough?") advice=verdict working=Callback::new(working) />
                 <LimitByLimit cooled />
@@ -88,26 +92,39 @@ fn Cools() -> impl IntoView {
     }
 }
 
+/// The way it is cooled, with the depth it then has.
 #[component]
-fn Curve(good: Memo<Option<CoolingPlan>>, cooled: Memo<Option<Cooled>>) -> impl IntoView {
+fn Way(good: Memo<Option<CoolingPlan>>) -> impl IntoView {
+    let state = use_app_state();
+    let way = memo(move || {
+        let options = state.options.get();
+        let plan = good.get()?;
+        let deep = plan.deep().ok()?;
+        Some(heat::cooling_way(&plan.way, deep, options))
+    });
+    view! { <p class="follows"><strong>{way}</strong></p> }
+}
+
+#[component]
+fn Curve(good: Memo<Option<CoolingPlan>>, cooled: Memo<Option<CooledRange>>) -> impl IntoView {
     let state = use_app_state();
     let drawing = memo(move || {
         let options = state.options.get();
-        let exposures = good.get()?.exposures();
+        let stays = good.get()?.stays();
         cooled.with(|cooled| {
             cooled
                 .as_ref()
-                .map(|cooled| CoolingDrawing::of(cooled, &exposures, options))
+                .map(|cooled| CoolingDrawing::of(&cooled.slow, &stays, options))
         })
     });
     let description = memo(move || {
         let options = state.options.get();
-        let exposures = good.get().map(|plan| plan.exposures()).unwrap_or_default();
+        let stays = good.get().map(|plan| plan.stays()).unwrap_or_default();
         cooled
             .with(|cooled| {
                 cooled
                     .as_ref()
-                    .map(|cooled| chart::cooling_curve(cooled, &exposures, options))
+                    .map(|cooled| chart::cooling_curve(&cooled.slow, &stays, options))
             })
             .unwrap_or_default()
     });
@@ -120,12 +137,12 @@ fn Curve(good: Memo<Option<CoolingPlan>>, cooled: Memo<Option<Cooled>>) -> impl 
 
 /// Each limit of the rules, passed or not.
 #[component]
-fn LimitByLimit(cooled: Memo<Option<Cooled>>) -> impl IntoView {
+fn LimitByLimit(cooled: Memo<Option<CooledRange>>) -> impl IntoView {
     let state = use_app_state();
     let limits = memo(move || {
         let options = state.options.get();
         cooled.with(|cooled| {
-            let stages = cooled.iter().flat_map(|cooled| &cooled.stages);
+            let stages = cooled.iter().flat_map(|cooled| &cooled.slow.stages);
             stages
                 .map(|stage| heat::stage_verdict(stage, options))
                 .collect::<Vec<_>>()
@@ -145,11 +162,11 @@ fn WhatHelps(good: Memo<Option<CoolingPlan>>) -> impl IntoView {
     let advice = after_frame(good, |plan: &CoolingPlan| plan.advise().ok());
     let bench = memo(move || {
         let options = state.options.get();
+        let way = good.get().map(|plan| plan.way);
         advice
             .with(|advice| {
-                advice
-                    .as_ref()
-                    .map(|advice| heat::bench_at_most(advice, options))
+                let advice = advice.as_ref()?;
+                Some(heat::bench_at_most(advice, &way?, options))
             })
             .unwrap_or_default()
     });

@@ -1,6 +1,7 @@
 //! The numbers that can be asked of heat.
 
 use crate::app::part::{Field, degrees, minutes};
+use crate::engine::quantity::Minutes;
 use crate::sheet::HeatSettings;
 use crate::text::{FormatOptions, format, read, tr_noop, unit::ThicknessUnit};
 
@@ -80,14 +81,17 @@ pub const DROP: Field<HeatSettings> = Field {
     },
 };
 
-/// How thick it is as it cools.
-pub const THICK: Field<HeatSettings> = Field {
-    id: "heat-thick",
-    label: tr_noop!("Thick through the middle"),
+/// How wide the vessel is that it cools in; empty leaves it to the amount.
+pub const ACROSS: Field<HeatSettings> = Field {
+    id: "heat-across",
+    label: tr_noop!("Width, empty to suit the amount"),
     unit: thickness,
-    get: |settings, _, options| format::box_thickness(settings.cooling.thick, options),
+    get: |settings, _, options| {
+        let across = settings.cooling.across;
+        across.map_or_else(String::new, |across| format::box_thickness(across, options))
+    },
     set: |settings, text, options| {
-        read::thickness(text, options).map(|read| settings.cooling.thick = read)
+        read::optional(text, options, read::thickness).map(|read| settings.cooling.set_across(read))
     },
 };
 
@@ -96,9 +100,12 @@ pub const BENCH: Field<HeatSettings> = Field {
     id: "heat-bench",
     label: tr_noop!("On the bench"),
     unit: minutes,
-    get: |settings, _, options| format::box_minutes(settings.cooling.bench, options),
+    get: |settings, _, options| {
+        let times = settings.cooling.own_times();
+        format::box_minutes(times.map_or(Minutes::ZERO, |(bench, _)| bench), options)
+    },
     set: |settings, text, options| {
-        read::minutes(text, options).map(|read| settings.cooling.bench = read)
+        read::minutes(text, options).map(|read| settings.cooling.set_bench(read))
     },
 };
 
@@ -107,8 +114,11 @@ pub const ICE: Field<HeatSettings> = Field {
     id: "heat-ice",
     label: tr_noop!("In ice water"),
     unit: minutes,
-    get: |settings, _, options| format::box_minutes(settings.cooling.ice, options),
+    get: |settings, _, options| {
+        let times = settings.cooling.own_times();
+        format::box_minutes(times.map_or(Minutes::ZERO, |(_, ice)| ice), options)
+    },
     set: |settings, text, options| {
-        read::minutes(text, options).map(|read| settings.cooling.ice = read)
+        read::minutes(text, options).map(|read| settings.cooling.set_ice(read))
     },
 };

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use super::HeatContext;
 use super::fields::{DROP, PASTE_BOWL};
 use super::paste_figure::{PasteFigure, boils_at, comes_to, starch_cooked};
-use super::steam::{SteamFigure, WeighedBox};
+use super::steam::{SteamFigure, SteamPredicted, WeighedBox};
 use crate::app::part::FieldBox;
 use crate::app::state::{memo, use_app_state};
 use crate::text::{ErrorText, heat, tr};
@@ -60,6 +60,7 @@ pub fn PasteCard(
                     </Show>
                     <WeighedBox part />
                 </div>
+                <SteamPredicted part />
                 <ul class="ways-list follows">
                     {move || flours.get().into_iter().map(|flour| view! { <li>{flour}</li> }).collect_view()}
                 </ul>

@@ -3,11 +3,12 @@
 use leptos::prelude::*;
 
 use super::HeatContext;
-use crate::app::part::{Figure, NumberBox, Shown};
+use crate::app::part::{Button, Figure, NumberBox, Shown};
 use crate::app::state::{memo, use_app_state};
 use crate::engine::heat::SteamLoss;
-use crate::results::heat::weigh_cooked_part;
-use crate::text::{ErrorText, format, read, tr};
+use crate::engine::quantity::Mass;
+use crate::results::heat::{reckon_with_steam, weigh_cooked_part};
+use crate::text::{ErrorText, format, heat, read, tr};
 
 /// What a paste loses as steam.
 fn loss(context: HeatContext, part: usize) -> Option<SteamLoss> {
@@ -70,4 +71,42 @@ pub fn SteamFigure(
         })
     };
     view! { <Figure label=tr!("Went off as steam") shown working=Callback::new(working) /> }
+}
+
+/// What a paste that was not weighed will lose, with a button that reckons with it.
+#[component]
+pub fn SteamPredicted(
+    /// The index of its part.
+    part: usize,
+) -> impl IntoView {
+    let state = use_app_state();
+    let context = HeatContext::from_context();
+    let predicted = memo(move || {
+        context
+            .read_paste_result(part, |paste| paste.predicted)
+            .flatten()
+            .filter(|predicted| predicted.likely > Mass::ZERO)
+    });
+    let wording = move || {
+        let options = state.options.get();
+        predicted
+            .get()
+            .map(|predicted| heat::steam_predicted(&predicted, options))
+    };
+    let reckon = move |()| {
+        let scaled = context.scaled.get_untracked();
+        let Some(predicted) = predicted.get_untracked() else {
+            return;
+        };
+        let mut sheet = state.sheet();
+        if reckon_with_steam(&mut sheet.formula, &scaled, part, predicted.likely).is_ok() {
+            state.put(sheet, None);
+        }
+    };
+    view! {
+        <Show when=move || predicted.with(Option::is_some)>
+            <p class="follows">{wording}</p>
+            <Button label=tr!("Reckon with that") on_tap=reckon />
+        </Show>
+    }
 }
