@@ -3,7 +3,7 @@
 use std::borrow::Cow;
 
 use crate::engine::chocolate::Lumps;
-use crate::engine::heat::{Grain, HeatFrom, Material, RuleSet, Shape};
+use crate::engine::heat::{Grain, HeatFrom, Material, PrintedFactor, RuleSet, Shape};
 use crate::text::{language::tr_dynamic, tr};
 
 /// What a material is called.
@@ -27,6 +27,17 @@ pub fn called(name: &str) -> Cow<'_, str> {
         tr!("without a name").into()
     } else {
         tr_dynamic(name)
+    }
+}
+
+/// What a printed friction factor was printed for.
+#[must_use]
+pub fn printed_factor(printed: PrintedFactor) -> &'static str {
+    match printed {
+        PrintedFactor::Hand => tr!("By hand"),
+        PrintedFactor::TestKitchen => tr!("Stand mixer, a test kitchen’s book"),
+        PrintedFactor::HomeMixer => tr!("Stand mixer at home, some ten minutes"),
+        PrintedFactor::FastMixing => tr!("Fast mixing, a trade magazine"),
     }
 }
 

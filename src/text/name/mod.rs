@@ -15,7 +15,9 @@ pub use chocolate::{flow, handling, handling_looks, keeps_as};
 pub use class::{law, link_part, measure, nutrient, tin_kind, tin_measure};
 pub use day::{step, step_at, weekday, work};
 pub use formula::{basis, bread, figure, form, part_kind, what_if};
-pub use heat::{called, grain, heat_from, lumps, material, rule_set, rules_of, shape};
+pub use heat::{
+    called, grain, heat_from, lumps, material, printed_factor, rule_set, rules_of, shape,
+};
 pub use ingredients::{allergen, allergen_list, food, food_short, role, source};
 pub use label::{component, label_line};
 pub use place::{place, place_asks};
