@@ -32,6 +32,7 @@ mod import_report;
 mod labels;
 mod language;
 mod loads;
+mod mixing;
 mod names;
 mod of_source;
 mod paper_fit;

@@ -40,6 +40,13 @@ impl PrintedFactor {
         TemperatureChange::known(fahrenheit * 5.0 / 9.0)
     }
 
+    /// The whole warming it stands for in a dough without a preferment, a third of it: three
+    /// temperatures are in the sum.
+    #[must_use]
+    pub const fn warming(self) -> TemperatureChange {
+        TemperatureChange::known(self.factor().kelvin() / 3.0)
+    }
+
     /// Where it is printed.
     #[must_use]
     pub const fn source(self) -> &'static str {

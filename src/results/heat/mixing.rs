@@ -5,7 +5,7 @@ use super::heat_shares::{HeatShare, shares};
 use super::mixer_load::{MixerLoad, factor_method_for, mixer_load};
 use crate::engine::formula::Formula;
 use crate::engine::heat::{
-    Development, DoughTemperature, FactorMethod, HeatError, LiquidAnswer, dough_temperature,
+    Development, Dough, DoughTemperature, FactorMethod, HeatError, LiquidAnswer, dough_temperature,
     liquid_for,
 };
 use crate::engine::quantity::{Temperature, TemperatureChange};
@@ -31,7 +31,7 @@ pub struct MixingResult {
 /// A dough's temperature beside the wanted one.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum DoughOffset {
-    /// The same to a tenth of a degree.
+    /// The same as far as such a prediction can tell: to half a degree.
     AsWanted,
     /// Colder than wanted; the change is negative.
     Below(TemperatureChange),
@@ -39,8 +39,8 @@ pub enum DoughOffset {
     Above(TemperatureChange),
 }
 
-/// Temperatures nearer than this count as the same, K: half of a tenth.
-const SAME: f64 = 0.05;
+/// Temperatures nearer than this count as the same, K: predictions are told to half a degree.
+const SAME: f64 = 0.25;
 
 /// Compares a dough's temperature with the wanted one.
 ///
@@ -98,6 +98,12 @@ impl MixingResult {
             load,
             dough,
         })
+    }
+
+    /// Whether the friction was learnt from bakes; else its range is that of printed figures.
+    #[must_use]
+    pub fn friction_is_learnt(&self) -> bool {
+        self.dough.friction_spread != Dough::FRICTION_SPREAD
     }
 
     /// The temperature of the liquid that brings the dough to what is wanted, where there is one.

@@ -47,6 +47,17 @@ pub struct Mixer {
     pub printed: PrintedFactor,
 }
 
+impl Mixer {
+    /// Sets the friction to a figure of the user's, open as widely as printed figures are; nothing
+    /// where it is that already.
+    pub fn set_friction(&mut self, friction: WarmingRate) {
+        if friction != self.friction {
+            self.friction = friction;
+            self.friction_spread = Dough::FRICTION_SPREAD;
+        }
+    }
+}
+
 impl Default for Mixer {
     /// A stand mixer at middle speed for nine minutes. Common practice.
     fn default() -> Self {

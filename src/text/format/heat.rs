@@ -3,7 +3,7 @@
 use super::figure::{MINUS, plain, significant};
 use super::quantity::{GAP, with_unit};
 use crate::engine::quantity::{
-    Altitude, Heat, Length, Minutes, Pressure, TemperatureChange, WarmingRate,
+    Altitude, Heat, Length, Minutes, Pressure, Temperature, TemperatureChange, WarmingRate,
 };
 use crate::text::{
     format_options::FormatOptions,
@@ -107,6 +107,36 @@ pub fn degrees_off(change: TemperatureChange, options: FormatOptions) -> String 
     let unit = options.units.temperature;
     let number = plain(unit.degrees_of(change).abs(), 1, options.numbers);
     with_unit(&number, unit.symbol())
+}
+
+/// A predicted temperature as a thermometer in a dough can tell it: "23.5 °C", "74 °F".
+#[must_use]
+pub fn near_temperature(temperature: Temperature, options: FormatOptions) -> String {
+    let unit = options.units.temperature;
+    let degrees = unit.number_of(temperature);
+    let (steps, places) = match unit {
+        TemperatureUnit::Celsius => (2.0, 1),
+        TemperatureUnit::Fahrenheit => (1.0, 0),
+    };
+    let near = libm::round(degrees * steps) / steps;
+    with_unit(&plain(near, places, options.numbers), unit.symbol())
+}
+
+/// A predicted temperature with its range: "about 23.5 °C (21 to 26)".
+#[must_use]
+pub fn about_temperature(
+    likely: Temperature,
+    (low, high): (Temperature, Temperature),
+    options: FormatOptions,
+) -> String {
+    let unit = options.units.temperature;
+    let whole = |end| plain(unit.number_of(end), 0, options.numbers);
+    tr!(
+        "about {likely} ({low} to {high})",
+        likely = near_temperature(likely, options),
+        low = whole(low),
+        high = whole(high)
+    )
 }
 
 /// Minutes for a box: "50".

@@ -22,7 +22,9 @@ pub struct Morning<'m> {
     pub options: FormatOptions,
 }
 
-const SOURCE: &str = tr_noop!("balance of heat, Choi and Okos 1986; friction: common practice");
+const SOURCE: &str = tr_noop!(
+    "balance of heat, Choi and Okos 1986; friction: printed factors, or this kitchen’s log"
+);
 
 /// What the liquids are called.
 #[must_use]
@@ -110,6 +112,12 @@ fn ways_out(remedies: &[DoughRemedy], morning: Morning) -> String {
     }
 }
 
+/// The temperature of the dough with its range: "about 23.5 °C (21 to 26)".
+#[must_use]
+pub fn dough_temperature(dough: &DoughTemperature, options: FormatOptions) -> String {
+    format::about_temperature(dough.temperature, (dough.low, dough.high), options)
+}
+
 /// The temperature of the dough, and how far it is from the wanted one.
 #[must_use]
 pub fn balance_sum(
@@ -119,7 +127,7 @@ pub fn balance_sum(
 ) -> String {
     let offset = dough_offset(dough.temperature, wanted);
     let (dough, wanted) = (
-        format::temperature(dough.temperature, options),
+        dough_temperature(dough, options),
         format::temperature(wanted, options),
     );
     match offset {

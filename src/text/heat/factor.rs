@@ -1,6 +1,6 @@
 //! The handbook's factor method, and why it differs from the balance of heat.
 
-use crate::engine::heat::{FactorMethod, LiquidAnswer};
+use crate::engine::heat::{FactorMethod, LiquidAnswer, PrintedFactor};
 use crate::text::{format, format_options::FormatOptions, tr};
 
 /// What the handbook's sum comes to.
@@ -9,6 +9,17 @@ pub fn factor_method(factor: &FactorMethod, options: FormatOptions) -> String {
     tr!(
         "By the handbook’s sum the liquid should be at {value}.",
         value = format::temperature(factor.water, options)
+    )
+}
+
+/// What a printed friction factor means.
+#[must_use]
+pub fn printed_factor(printed: PrintedFactor, options: FormatOptions) -> String {
+    tr!(
+        "Friction factor {factor}, as printed. A third of it, about {third}, is all that mixing and \
+         the flour’s own warming are to add.",
+        factor = format::degrees_off(printed.factor(), options),
+        third = format::degrees_off(printed.warming(), options)
     )
 }
 
@@ -32,8 +43,8 @@ pub fn factor_differs(answer: &LiquidAnswer, options: FormatOptions) -> String {
     };
     tr!(
         "{balance} The sum gives every temperature the same weight, whatever it weighs in the \
-         bowl, and leaves the bowl and flour’s own warming out; the less liquid there is, the \
-         further it is off.",
+         bowl, and one printed factor stands for mixer, bowl and flour’s own warming; the less \
+         liquid there is, the further it is off.",
         balance = balance
     )
 }

@@ -12,11 +12,15 @@ fn within(kelvin: f64, options: FormatOptions) -> String {
 
 /// The dough's temperature.
 #[must_use]
-pub fn trust_dough(options: FormatOptions) -> String {
-    tr!(
-        "Good to about {value}, until a thermometer has told how much your mixer warms a dough.",
-        value = within(2.0, options)
-    )
+pub fn trust_dough(friction_is_learnt: bool) -> &'static str {
+    if friction_is_learnt {
+        tr!("The range is what your own bakes with this mixer leave open.")
+    } else {
+        tr!(
+            "The range is wide because printed figures for mixers differ a lot. Note the dough’s \
+             temperature when you bake: after a few bakes the range is that of your own mixer."
+        )
+    }
 }
 
 /// The paste's temperature and its starch.

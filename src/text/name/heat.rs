@@ -3,7 +3,9 @@
 use std::borrow::Cow;
 
 use crate::engine::chocolate::Lumps;
-use crate::engine::heat::{BakedShape, CoolingVessel, Grain, HeatFrom, Material, RuleSet};
+use crate::engine::heat::{
+    BakedShape, CoolingVessel, Grain, HeatFrom, Material, PrintedFactor, RuleSet,
+};
 use crate::sheet::BakeLength;
 use crate::text::{language::tr_dynamic, tr};
 
@@ -28,6 +30,17 @@ pub fn called(name: &str) -> Cow<'_, str> {
         tr!("without a name").into()
     } else {
         tr_dynamic(name)
+    }
+}
+
+/// What a printed friction factor was printed for.
+#[must_use]
+pub fn printed_factor(printed: PrintedFactor) -> &'static str {
+    match printed {
+        PrintedFactor::Hand => tr!("By hand"),
+        PrintedFactor::TestKitchen => tr!("Stand mixer, a test kitchen’s book"),
+        PrintedFactor::HomeMixer => tr!("Stand mixer at home, some ten minutes"),
+        PrintedFactor::FastMixing => tr!("Fast mixing, a trade magazine"),
     }
 }
 

@@ -16,8 +16,8 @@ pub use class::{law, link_part, measure, nutrient, tin_kind, tin_measure};
 pub use day::{step, step_at, weekday, work};
 pub use formula::{basis, bread, figure, form, part_kind, what_if};
 pub use heat::{
-    bake_length, baked_shape, called, cooling_vessel, grain, heat_from, lumps, material, rule_set,
-    rules_of,
+    bake_length, baked_shape, called, cooling_vessel, grain, heat_from, lumps, material,
+    printed_factor, rule_set, rules_of,
 };
 pub use ingredients::{allergen, allergen_in_list, allergen_list, food, food_short, role, source};
 pub use label::{component, label_line};

@@ -23,7 +23,7 @@ export class HeatPage {
 
   /// A key figure as a number.
   async degrees(label) {
-    return Number.parseFloat((await this.key(label)).replace('−', '-'));
+    return Number.parseFloat((await this.key(label)).replace('−', '-').replace(/^[^-\d]*/, ''));
   }
 
   box(label) {

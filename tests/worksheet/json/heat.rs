@@ -154,6 +154,8 @@ fn bowl(mixing: &MixingResult, remedies: &Remedies) -> Value {
     };
     json!({
         "dough_c": mixing.dough.temperature.celsius(),
+        "low_c": mixing.dough.low.celsius(), "high_c": mixing.dough.high.celsius(),
+        "developed_min": mixing.development.minutes.minutes(),
         "settles_c": mixing.dough.mixed.temperature.celsius(),
         "rise_k": mixing.dough.rise.kelvin(), "dry_flour_g": dough.dry_flour.grams(),
         "parts": components.iter().map(|component| json!({

@@ -115,6 +115,7 @@ fn of_heat(heat: &Heat, all: &mut Lines) {
     }
     if let Ok(mixing) = &results.mixing {
         add(all, "dough_temperature", mixing.dough.working());
+        add(all, "development", mixing.development.working());
         if let Ok(factor) = &mixing.factor {
             add(all, "factor_method", factor.working());
         }

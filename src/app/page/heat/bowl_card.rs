@@ -58,6 +58,18 @@ pub fn BowlCard() -> impl IntoView {
             .read_mixing(|mixing| heat::balance_sum(&mixing.dough, wanted, options))
             .unwrap_or_default()
     });
+    let trust = memo(move || {
+        state.options.track();
+        context
+            .read_mixing(|mixing| heat::trust_dough(mixing.friction_is_learnt()))
+            .unwrap_or_default()
+    });
+    let development = memo(move || {
+        let options = state.options.get();
+        context
+            .read_mixing(|mixing| heat::development(&mixing.development, options))
+            .unwrap_or_default()
+    });
     view! {
         <section class="card" aria-label=tr!("In the bowl this morning")>
             <header>
@@ -73,7 +85,8 @@ pub fn BowlCard() -> impl IntoView {
                 </div>
                 <BowlBalance bars description=description />
                 <p class="follows">{sum}</p>
-                <p class="quiet">{move || heat::trust_dough(state.options.get())}</p>
+                <p class="quiet">{trust}</p>
+                <p class="follows">{development}</p>
                 <LiquidLine />
                 <Ways />
             </div>

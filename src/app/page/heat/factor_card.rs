@@ -3,10 +3,10 @@
 use leptos::prelude::*;
 
 use super::HeatContext;
-use crate::app::part::{Figure, Shown};
+use crate::app::part::{Figure, PickOne, Shown};
 use crate::app::state::{memo, use_app_state};
-use crate::engine::heat::FactorMethod;
-use crate::text::{ErrorText, format, heat, tr};
+use crate::engine::heat::{FactorMethod, PrintedFactor};
+use crate::text::{ErrorText, format, heat, name, tr};
 
 /// The handbook's sum, and why it differs.
 #[component]
@@ -36,6 +36,18 @@ pub fn FactorCard() -> impl IntoView {
             .flatten()
             .unwrap_or_default()
     });
+    let choices = memo(move || {
+        PrintedFactor::ALL
+            .map(|printed| (printed, name::printed_factor(printed).to_owned()))
+            .to_vec()
+    });
+    let printed = memo(move || state.kitchen.with(|kitchen| kitchen.mixer.printed));
+    let choose = move |printed: PrintedFactor| {
+        let mut kitchen = state.kitchen.get_untracked();
+        kitchen.mixer.printed = printed;
+        state.set_kitchen(kitchen);
+    };
+    let means = memo(move || heat::printed_factor(printed.get(), state.options.get()));
     let working = move |()| {
         factor.with_untracked(|factor| match factor {
             Some(Ok(factor)) => FactorMethod::working(factor),
@@ -51,8 +63,10 @@ pub fn FactorCard() -> impl IntoView {
             <div class="figures">
                 <Figure label=tr!("Liquid by the handbook’s sum") shown working=Callback::new(working) />
             </div>
-            <div class="body follows">
-                <p>{differs}</p>
+            <div class="body">
+                <PickOne id="printed-factor" label=tr!("Friction factor printed for") choices selected=printed on_select=choose />
+                <p class="follows">{means}</p>
+                <p class="follows">{differs}</p>
             </div>
         </details>
     }

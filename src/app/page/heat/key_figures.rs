@@ -1,12 +1,12 @@
 //! The three figures of the place: dough, paste, starch.
 
-use crate::text::tr;
 use leptos::prelude::*;
 
 use super::HeatContext;
-use super::paste_figure::{PasteFigure, comes_to, starch_cooked, warmth};
+use super::paste_figure::{PasteFigure, comes_to, starch_cooked};
 use crate::app::part::{Figure, Shown};
 use crate::app::state::{memo, use_app_state};
+use crate::text::{heat, tr};
 
 /// The three figures that the place is about.
 #[component]
@@ -25,11 +25,14 @@ pub fn DoughFigure() -> impl IntoView {
     let context = HeatContext::from_context();
     let shown = memo(move || {
         let options = state.options.get();
-        let Some(now) = context.read_mixing(|mixing| mixing.dough.temperature) else {
-            return Shown::plain(tr!("none").to_owned());
-        };
-        let before = context.before.with(|before| before.as_ref()?.dough);
-        warmth(now, before, options)
+        let shown = context.read_mixing(|mixing| {
+            let now = mixing.dough.temperature;
+            let before = context.before.with(|before| before.as_ref()?.dough);
+            let wording = |before| heat::before_and_change(before, now, options);
+            let value = heat::dough_temperature(&mixing.dough, options);
+            Shown::changed(value, before.map(wording))
+        });
+        shown.unwrap_or_else(|| Shown::plain(tr!("none").to_owned()))
     });
     let working = move |()| {
         untrack(|| {

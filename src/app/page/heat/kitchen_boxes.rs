@@ -84,11 +84,11 @@ pub const TEMPERATURES: [Field<Kitchen>; 4] = [
 pub const MIXER: [Field<Kitchen>; 2] = [
     Field {
         id: "kitchen-friction",
-        label: tr_noop!("Mixing warms dough by"),
+        label: tr_noop!("Friction warms dough by"),
         unit: |options| format::rate_symbol(options.units.temperature),
         get: |kitchen, _, options| format::box_warming_rate(kitchen.mixer.friction, options),
         set: |kitchen, text, options| {
-            read::warming_rate(text, options).map(|read| kitchen.mixer.friction = read)
+            read::warming_rate(text, options).map(|read| kitchen.mixer.set_friction(read))
         },
     },
     Field {

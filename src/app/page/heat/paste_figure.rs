@@ -45,7 +45,7 @@ pub fn PasteFigure(
 }
 
 /// A temperature, with what it was and by how much it differs.
-pub fn warmth(now: Temperature, before: Option<Temperature>, options: FormatOptions) -> Shown {
+fn warmth(now: Temperature, before: Option<Temperature>, options: FormatOptions) -> Shown {
     let wording = |before| heat::before_and_change(before, now, options);
     Shown::changed(format::temperature(now, options), before.map(wording))
 }

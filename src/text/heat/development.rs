@@ -1,0 +1,63 @@
+//! Development: how long a dough is mixed until its gluten is developed, and what to look for.
+
+use crate::engine::heat::Development;
+use crate::text::{format, format_options::FormatOptions, language::text, tr, tr_noop};
+
+/// What to look for.
+const WINDOWPANE: &str = tr_noop!(
+    "To see whether it is developed, stretch a piece thin: where it tears, the edge is smooth, not \
+     ragged."
+);
+
+/// How long the dough is mixed until it is developed, with what to look for.
+#[must_use]
+pub fn development(found: &Development, options: FormatOptions) -> String {
+    let time = |minutes| format::minutes(minutes, options);
+    let (usual, dough) = (
+        time(found.usual),
+        format::near_temperature(found.dough, options),
+    );
+    let about = if found.too_cold {
+        tr!(
+            "Mixed until developed: a dough of {dough} is too cold. Warm it rather than mix it for \
+             more than {most}.",
+            dough = dough,
+            most = time(found.minutes)
+        )
+    } else if found.minutes > found.usual {
+        tr!(
+            "Mixed until developed: about {minutes} ({range}). A dough of {dough} is colder than \
+             usual and takes longer than the usual {usual}.",
+            minutes = time(found.minutes),
+            range = range(found, options),
+            dough = dough,
+            usual = usual
+        )
+    } else if found.minutes < found.usual {
+        tr!(
+            "Mixed until developed: about {minutes} ({range}). A dough of {dough} is warmer than \
+             usual and takes less than the usual {usual}.",
+            minutes = time(found.minutes),
+            range = range(found, options),
+            dough = dough,
+            usual = usual
+        )
+    } else {
+        tr!(
+            "Mixed until developed: about {minutes} ({range}), as usual.",
+            minutes = usual,
+            range = range(found, options)
+        )
+    };
+    format!("{about} {}", text(WINDOWPANE))
+}
+
+fn range(found: &Development, options: FormatOptions) -> String {
+    format::range(
+        found.soonest.minutes(),
+        found.latest.minutes(),
+        1,
+        tr!("min"),
+        options,
+    )
+}
