@@ -8,6 +8,7 @@
     reason = "helpers of a test binary are not 'in tests' to clippy"
 )]
 
+mod bakes;
 mod batch;
 mod batch_rounding;
 mod batch_ways;
