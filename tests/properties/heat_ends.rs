@@ -146,6 +146,19 @@ fn advice_on_cooling_and_standing_is_given_for_every_rule_set_and_size() {
     }
 }
 
+fn hot_water(mass: f64) -> Cooling {
+    Cooling {
+        food: Matter::WATER,
+        mass: grams(mass),
+        start: celsius(65.0),
+        room: celsius(20.0),
+        fridge: celsius(4.0),
+        lid: true,
+        bowl: None,
+        rules: RuleSet::UnitedStates,
+    }
+}
+
 /// More of a food in the same vessel never cools faster, wherever it stands.
 #[test]
 fn more_in_the_same_vessel_never_cools_faster() {
@@ -160,14 +173,8 @@ fn more_in_the_same_vessel_never_cools_faster() {
             let mut before = [0.0; 3];
             for mass in [60.0, 119.0, 180.0, 226.0, 500.0, 900.0, 1700.0] {
                 let cooling = Cooling {
-                    food: Matter::WATER,
-                    mass: grams(mass),
-                    start: celsius(65.0),
-                    room: celsius(20.0),
-                    fridge: celsius(4.0),
                     lid,
-                    bowl: None,
-                    rules: RuleSet::UnitedStates,
+                    ..hot_water(mass)
                 };
                 let across = Length::from_metres(across).unwrap();
                 let way = cooling

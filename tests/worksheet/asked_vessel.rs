@@ -34,7 +34,16 @@ pub(crate) fn vessel_cooling(tree: &Json) -> Read<VesselAsked> {
     ];
     known(tree, &keys)?;
     let start = quantity(tree, "start_c", Temperature::from_celsius)?;
-    let filling = Filling {
+    Ok(VesselAsked {
+        filling: filling(tree, start)?,
+        start,
+        stays: each(tree, "stays", stay)?,
+        times: each(tree, "times_min", minutes)?,
+    })
+}
+
+fn filling(tree: &Json, start: Temperature) -> Read<Filling> {
+    Ok(Filling {
         across: quantity(tree, "across_m", Length::from_metres)?,
         deep: quantity(tree, "deep_m", Length::from_metres)?,
         mass: quantity(tree, "mass_g", Mass::from_grams)?,
@@ -55,12 +64,6 @@ pub(crate) fn vessel_cooling(tree: &Json) -> Read<VesselAsked> {
         )?,
         vessel: HeatCapacity::from_joules_per_kelvin(0.0),
         vessel_at: start,
-    };
-    Ok(VesselAsked {
-        filling,
-        start,
-        stays: each(tree, "stays", stay)?,
-        times: each(tree, "times_min", minutes)?,
     })
 }
 

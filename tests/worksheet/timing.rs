@@ -5,7 +5,7 @@ use std::hint::black_box;
 use std::time::{Duration, Instant};
 
 use serde_json::{Value, json};
-use softcrumb::engine::heat::{HeatError, follow};
+use softcrumb::engine::heat::{HeatError, VesselCourse, follow};
 use softcrumb::engine::quantity::Viscosity;
 use softcrumb::results::heat::{CoolingPlan, CoolingResult};
 use softcrumb::sheet::{Kitchen, examples};
@@ -57,21 +57,12 @@ pub(crate) fn time() -> Result<Timed, HeatError> {
     let whole = turns(|| evaluate(&asked));
     let cooling = turns(|| follow(&body, start, &stays));
     let evaluation = Evaluation::of(&asked);
-    let in_bowl = {
-        let coolings = evaluation.heat.iter().flat_map(|heat| &heat.paste_coolings);
-        let plan = coolings
-            .filter_map(CoolingResult::good_plan)
-            .next()
-            .copied();
-        turns(move || plan.map(|plan| plan.likely()))
-    };
+    let in_bowl = turns(|| in_a_bowl(&evaluation));
     let later = turns(|| {
-        let coolings = evaluation.heat.iter().flat_map(|heat| &heat.paste_coolings);
-        let plans = coolings.filter_map(CoolingResult::good_plan);
-        plans.map(CoolingPlan::advise).collect::<Vec<_>>()
+        plans(&evaluation)
+            .map(CoolingPlan::advise)
+            .collect::<Vec<_>>()
     });
-    let within =
-        |took: &MeasuredDuration, budget: f64| cfg!(debug_assertions) || took.median <= budget;
     Ok(Timed {
         within_budget: within(&plain, BUDGET)
             && within(&whole, BUDGET_OF_ALL)
@@ -87,6 +78,21 @@ pub(crate) fn time() -> Result<Timed, HeatError> {
             later.say("what makes a cooling pass, found after the frame", None),
         ],
     })
+}
+
+/// The first paste's cooling in its vessel, as is likely.
+fn in_a_bowl(evaluation: &Evaluation) -> Option<VesselCourse> {
+    plans(evaluation).next()?.likely().ok()
+}
+
+/// Whether a budget is met; an unoptimised build has none.
+fn within(took: &MeasuredDuration, budget: f64) -> bool {
+    cfg!(debug_assertions) || took.median <= budget
+}
+
+fn plans(evaluation: &Evaluation) -> impl Iterator<Item = &CoolingPlan> {
+    let coolings = evaluation.heat.iter().flat_map(|heat| &heat.paste_coolings);
+    coolings.filter_map(CoolingResult::good_plan)
 }
 
 fn evaluate(asked: &Asked) -> (Evaluation, usize) {

@@ -1,7 +1,7 @@
 //! A bound on cooling: a food that conducts without limit, which no real food outruns.
 
 use super::conduction::{Curve, Sample};
-use super::cooling::{Cooled, judge};
+use super::cooled::{Cooled, judge};
 use super::error::HeatError;
 use super::filling::{Cover, Filling, VesselStay};
 use super::rule_set::RuleSet;
@@ -46,9 +46,6 @@ fn lumped(
     let kilograms = filling.mass.grams() / 1000.0;
     let capacity = kilograms * filling.specific_heat.joules_per_kilogram_kelvin()
         + filling.vessel.joules_per_kelvin();
-    let radius = filling.across.metres() / 2.0;
-    let floor = std::f64::consts::PI * radius * radius;
-    let wall = 2.0 * std::f64::consts::PI * radius * filling.deep.metres();
     let mut celsius = start.celsius();
     let mut moments = Vec::new();
     let mut begun = 0.0;
@@ -64,12 +61,7 @@ fn lumped(
     };
     note(0.0, celsius)?;
     for stay in stays {
-        let beside = stay.coefficient.watts_per_square_metre_kelvin();
-        let over = match stay.cover {
-            Cover::Closed => stay.closed(),
-            Cover::Open(_) | Cover::Skin(_) | Cover::Surrounded => beside,
-        };
-        let passes = beside * (floor + wall) + over * floor;
+        let passes = passes(filling, stay);
         let (around, whole) = (stay.around.celsius(), stay.minutes.minutes());
         let first = whole * (GROWS - 1.0) / (libm::pow(GROWS, f64::from(STEPS)) - 1.0);
         let (mut passed, mut step) = (0.0, first);
@@ -87,4 +79,17 @@ fn lumped(
         lost: Heat::ZERO,
     };
     Ok(judge(curve, rules))
+}
+
+/// What passes at top, side and bottom, W/K.
+fn passes(filling: &Filling, stay: &VesselStay) -> f64 {
+    let radius = filling.across.metres() / 2.0;
+    let floor = std::f64::consts::PI * radius * radius;
+    let wall = 2.0 * std::f64::consts::PI * radius * filling.deep.metres();
+    let beside = stay.coefficient.watts_per_square_metre_kelvin();
+    let over = match stay.cover {
+        Cover::Closed => stay.closed(),
+        Cover::Open(_) | Cover::Skin(_) | Cover::Surrounded => beside,
+    };
+    beside * (floor + wall) + over * floor
 }

@@ -1,6 +1,7 @@
 //! The quickest practical way of cooling that meets the rules.
 
-use super::cooling::{Cooling, CoolingWay, Pace, judge};
+use super::cooled::judge;
+use super::cooling::{Cooling, CoolingWay, Pace};
 use super::cooling_vessel::CoolingVessel;
 use super::error::HeatError;
 use crate::engine::quantity::{Length, Minutes};

@@ -134,7 +134,7 @@ impl CoolingVessel {
     ///
     /// # Errors
     /// [`HeatError::OffScale`] for a volume that no vessel holds.
-    pub fn laid(self, volume: f64, across: Option<Length>) -> Result<Laid, HeatError> {
+    pub(super) fn laid(self, volume: f64, across: Option<Length>) -> Result<Laid, HeatError> {
         if let Some(across) = across {
             return Ok(Laid { across, count: 1 });
         }

@@ -18,18 +18,7 @@ impl CookedPaste {
             gives: given("T1", "liquid poured", self.poured.celsius(), "°C"),
             source: "common practice".into(),
         }];
-        if self.steamed > Mass::ZERO {
-            let heat = self.steamed.grams() * LATENT;
-            lines.push(Line {
-                rule: "M × L".into(),
-                with: vec![
-                    given("M", "steam while stirring", self.steamed.grams(), "g"),
-                    given("L", "heat of a gram of steam at 70 °C", LATENT, "J/g"),
-                ],
-                gives: given("E", "heat the steam takes along", heat, "J"),
-                source: "Lewis relation, Çengel, Heat and Mass Transfer; IAPWS-95".into(),
-            });
-        }
+        lines.extend(self.steam_working());
         lines.extend(self.mixed.working());
         lines.push(Line {
             rule: "W / S".into(),
@@ -59,6 +48,22 @@ impl CookedPaste {
             lines.extend(flour.working(self.temperature.celsius()));
         }
         lines
+    }
+}
+
+impl CookedPaste {
+    /// The heat of the steam that leaves while it is stirred, where any does.
+    fn steam_working(&self) -> Option<Line> {
+        let heat = self.steamed.grams() * LATENT;
+        (self.steamed > Mass::ZERO).then(|| Line {
+            rule: "M × L".into(),
+            with: vec![
+                given("M", "steam while stirring", self.steamed.grams(), "g"),
+                given("L", "heat of a gram of steam at 70 °C", LATENT, "J/g"),
+            ],
+            gives: given("E", "heat the steam takes along", heat, "J"),
+            source: "Lewis relation, Çengel, Heat and Mass Transfer; IAPWS-95".into(),
+        })
     }
 }
 

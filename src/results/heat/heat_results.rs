@@ -1,7 +1,7 @@
 //! All results about heat that the page shows at once.
 
 use super::baking::{Baking, baking};
-use super::cooling::{CoolingResult, coolable};
+use super::cooling_result::{CoolingResult, coolable};
 use super::in_oven::InOven;
 use super::mixing::MixingResult;
 use super::paste::{PasteResult, pastes};

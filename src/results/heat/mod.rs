@@ -6,6 +6,7 @@
 mod apply_advice;
 mod baking;
 mod cooling;
+mod cooling_result;
 mod heat_results;
 mod heat_shares;
 mod in_oven;
@@ -23,7 +24,8 @@ mod warm_up;
 
 pub use apply_advice::{StepAmount, apply_step, set_liquid_temperature, step_amount};
 pub use baking::{Baking, baking};
-pub use cooling::{CoolingPlan, CoolingResult, coolable, cooling_plan};
+pub use cooling::{CoolingPlan, cooling_plan};
+pub use cooling_result::{CoolingResult, coolable, paste_cooling};
 pub use heat_results::{HeatBefore, HeatInput, HeatResults};
 pub use heat_shares::{HeatShare, HeatSource, shares};
 pub use in_oven::InOven;

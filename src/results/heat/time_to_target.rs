@@ -1,10 +1,10 @@
 //! Time to target: how long a measured paste or preferment must stay where it is, until it is
 //! as warm as the plan has it.
 
-use super::cooling::{CHILLED, CoolingPlan, cooling_plan};
+use super::cooling::{CHILLED, CoolingPlan};
+use super::cooling_result::paste_cooling;
 use super::mixer_load::{LoadSource, mixer_load};
 use super::part_matter::{part_at, part_matter};
-use super::paste::paste_temperature;
 use crate::engine::formula::{Formula, PartKind};
 use crate::engine::heat::{
     Air, Body, Cooling, CoolingWay, Exposure, HeatError, LiquidUse, Pace, Probe, follow_coarsely,
@@ -75,19 +75,11 @@ fn cooling(
     part: usize,
     measured: Temperature,
 ) -> Result<StillNeeds, HeatError> {
-    let own = part_at(formula, part)?;
-    let hot = paste_temperature(formula, part, kitchen, &heat.paste)?;
-    let plan = cooling_plan(own, hot, kitchen, &heat.cooling)?;
+    let plan = paste_cooling(formula, part, kitchen, heat)?;
     let planned = plan.likely()?.curve;
     let wanted = planned.at(plan.out()?, Probe::Mean).unwrap_or(measured);
     // As it is now, in the place it is in first.
-    let now = CoolingPlan {
-        cooling: Cooling {
-            start: measured,
-            ..plan.cooling
-        },
-        ..plan
-    };
+    let now = started_at(&plan, measured);
     let reaches = |place: Standing| until_in_vessel(&now, place, (wanted, Probe::Mean));
     let first = if plan.way.bench > Minutes::ZERO || plan.way.ice == Minutes::ZERO {
         Standing::Bench
@@ -115,7 +107,9 @@ fn chilling(
     let near = Temperature::from_celsius(kitchen.fridge.celsius() + 1.0)?;
     let wanted = CHILLED.max_of(near);
     let there = if own.kind == PartKind::Paste {
-        let now = cooling_plan(own, measured, kitchen, &heat.cooling)?;
+        // In the vessel it was put in when it was hot.
+        let plan = paste_cooling(formula, part, kitchen, heat)?;
+        let now = started_at(&plan, measured);
         until_in_vessel(&now, Standing::Fridge, (wanted, Probe::Centre))?
     } else {
         let (mass, matter) = part_matter(own)?;
@@ -156,6 +150,17 @@ fn warming_up(
         )?,
         in_ice: None,
     })
+}
+
+/// The same cooling from as warm as it is now.
+const fn started_at(plan: &CoolingPlan, measured: Temperature) -> CoolingPlan {
+    CoolingPlan {
+        cooling: Cooling {
+            start: measured,
+            ..plan.cooling
+        },
+        ..*plan
+    }
 }
 
 /// Where a paste stands.

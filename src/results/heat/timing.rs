@@ -1,10 +1,9 @@
 //! How long each step of a formula takes in this kitchen: cooling, rises, mixing, baking.
 
 use super::baking::{Baking, baking};
-use super::cooling::{CHILLED, cooling_plan};
+use super::cooling::CHILLED;
+use super::cooling_result::paste_cooling;
 use super::in_oven::InOven;
-use super::part_matter::part_at;
-use super::paste::paste_temperature;
 use crate::engine::formula::{Formula, PartKind};
 use crate::engine::heat::{HeatError, Probe};
 use crate::engine::plan::{DurationRange, Loads, Times};
@@ -129,9 +128,7 @@ fn cold_after(
     kitchen: &Kitchen,
     heat: &HeatSettings,
 ) -> Result<(f64, f64), HeatError> {
-    let own = part_at(formula, part)?;
-    let hot = paste_temperature(formula, part, kitchen, &heat.paste)?;
-    let plan = cooling_plan(own, hot, kitchen, &heat.cooling)?;
+    let plan = paste_cooling(formula, part, kitchen, heat)?;
     let out = plan.out()?.minutes();
     let course = plan.likely()?.curve;
     let cold = course.reaches(CHILLED, Probe::Centre, Minutes::ZERO);

@@ -15,23 +15,13 @@ pub fn cooling_way(way: &CoolingWay, deep: Length, options: FormatOptions) -> St
 fn lies(way: &CoolingWay, deep: Length, options: FormatOptions) -> String {
     let across = format::thickness(way.laid.across, options);
     let deep = format::thickness(deep, options);
-    let count = format::count(way.laid.count, options);
-    let several = way.laid.count > 1;
+    if way.laid.count > 1 {
+        let count = format::count(way.laid.count, options);
+        return in_several(way.vessel, &count, &across, &deep);
+    }
     match way.vessel {
-        CoolingVessel::Bowl if several => tr!(
-            "In {count} bowls {across} across, {deep} deep in each.",
-            count = count,
-            across = across,
-            deep = deep
-        ),
         CoolingVessel::Bowl => tr!(
             "In a bowl {across} across, {deep} deep.",
-            across = across,
-            deep = deep
-        ),
-        CoolingVessel::Dish if several => tr!(
-            "Spread in {count} dishes, {across} across and {deep} deep in each.",
-            count = count,
             across = across,
             deep = deep
         ),
@@ -40,20 +30,8 @@ fn lies(way: &CoolingWay, deep: Length, options: FormatOptions) -> String {
             across = across,
             deep = deep
         ),
-        CoolingVessel::Tray if several => tr!(
-            "Spread on {count} trays, as wide as a circle of {across} and {deep} deep on each.",
-            count = count,
-            across = across,
-            deep = deep
-        ),
         CoolingVessel::Tray => tr!(
             "Spread on a tray, as wide as a circle of {across} and {deep} deep.",
-            across = across,
-            deep = deep
-        ),
-        CoolingVessel::Jar if several => tr!(
-            "In {count} jars {across} across, {deep} deep in each.",
-            count = count,
             across = across,
             deep = deep
         ),
@@ -62,12 +40,42 @@ fn lies(way: &CoolingWay, deep: Length, options: FormatOptions) -> String {
             across = across,
             deep = deep
         ),
-        CoolingVessel::Bag if several => tr!(
+        CoolingVessel::Bag => tr!("In a closed bag, pressed flat to {deep}.", deep = deep),
+    }
+}
+
+/// As `lies`, shared out between several vessels.
+fn in_several(vessel: CoolingVessel, count: &str, across: &str, deep: &str) -> String {
+    match vessel {
+        CoolingVessel::Bowl => tr!(
+            "In {count} bowls {across} across, {deep} deep in each.",
+            count = count,
+            across = across,
+            deep = deep
+        ),
+        CoolingVessel::Dish => tr!(
+            "Spread in {count} dishes, {across} across and {deep} deep in each.",
+            count = count,
+            across = across,
+            deep = deep
+        ),
+        CoolingVessel::Tray => tr!(
+            "Spread on {count} trays, as wide as a circle of {across} and {deep} deep on each.",
+            count = count,
+            across = across,
+            deep = deep
+        ),
+        CoolingVessel::Jar => tr!(
+            "In {count} jars {across} across, {deep} deep in each.",
+            count = count,
+            across = across,
+            deep = deep
+        ),
+        CoolingVessel::Bag => tr!(
             "In {count} closed bags, each pressed flat to {deep}.",
             count = count,
             deep = deep
         ),
-        CoolingVessel::Bag => tr!("In a closed bag, pressed flat to {deep}.", deep = deep),
     }
 }
 

@@ -7,12 +7,12 @@ use leptos::prelude::*;
 use super::results::{Day, clock_now};
 use crate::app::part::{Button, NumberBox};
 use crate::app::state::memo;
-use crate::engine::plan::StepAt;
+use crate::engine::plan::{StepAt, StepKind};
 use crate::engine::quantity::Minutes;
 use crate::results::day::{PartWarmth, part_warmth};
-use crate::results::heat::measured_at;
+use crate::results::heat::{measured_at, paste_cooling};
 use crate::sheet::day::Measured;
-use crate::text::{ErrorText, FormatOptions, day as day_text, format, read, tr};
+use crate::text::{ErrorText, FormatOptions, day as day_text, format, heat as heat_text, read, tr};
 
 /// A box for each paste and preferment of a step.
 #[component]
@@ -25,10 +25,37 @@ pub fn WarmthBoxes(
         day.state
             .with(|sheet| measured_at(step.work, step.of, &sheet.formula))
     });
-    parts
-        .into_iter()
-        .map(|part| view! { <WarmthBox step part /> })
-        .collect_view()
+    let boxes = parts.into_iter().map(|part| {
+        let cools = (step.work == StepKind::CoolPaste).then(|| view! { <WayBox part /> });
+        view! {
+            {cools}
+            <WarmthBox step part />
+        }
+    });
+    boxes.collect_view()
+}
+
+/// How a paste is cooled: in what, where and for how long.
+#[component]
+fn WayBox(
+    /// Which part.
+    part: usize,
+) -> impl IntoView {
+    let day = Day::from_context();
+    let way = memo(move || {
+        let options = day.state.options.get();
+        let sheet = day.state.current();
+        day.with_input(&sheet, |input| {
+            let heat = &input.sheet.heat;
+            let plan = paste_cooling(&input.sheet.formula, part, input.kitchen, heat).ok()?;
+            Some(heat_text::cooling_way(
+                &plan.way,
+                plan.deep().ok()?,
+                options,
+            ))
+        })
+    });
+    view! { <p>{move || way.get()}</p> }
 }
 
 #[component]
