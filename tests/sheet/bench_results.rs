@@ -218,10 +218,6 @@ fn what_was_learnt_is_taken_over_and_all_else_stays() {
     // 9 K in 6 minutes.
     let own = with_learnt_friction(&kitchen, &learnt).unwrap();
     assert!((own.mixer.friction.kelvin_per_minute() - 1.5).abs() < 1e-9);
-    assert_eq!(
-        own.mixer.friction_spread,
-        learnt.friction.as_ref().unwrap().spread()
-    );
     assert_eq!(with_learnt_friction(&kitchen, &Learnt::default()), None);
     let losses = Losses {
         residue: grams(12.0),
