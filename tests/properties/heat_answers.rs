@@ -4,9 +4,9 @@ use proptest::prelude::*;
 use proptest::sample::select;
 use softcrumb::engine::chocolate::{Melting, melt, melt_remedies};
 use softcrumb::engine::heat::{
-    Dough, DoughItem, Grain, HeatPart, LiquidAnswer, LiquidRange, LiquidUse, Material, Matter,
-    Paste, Scalded, Surroundings, ThermalMaterial, Vessel, cook, dough_remedies, dough_temperature,
-    liquid_for,
+    Dough, DoughItem, DoughStep, Grain, HeatPart, LiquidAnswer, LiquidRange, LiquidUse, Material,
+    Matter, Paste, Scalded, Surroundings, ThermalMaterial, Vessel, cook, dough_remedies,
+    dough_temperature, liquid_for,
 };
 use softcrumb::engine::ingredients::Listed;
 use softcrumb::engine::quantity::{Length, Share, TemperatureChange, WarmingRate};
@@ -91,6 +91,16 @@ proptest! {
                     let left = (target - remedy.reaches.celsius()).abs();
                     prop_assert!(left <= short + 0.1, "{remedy:?} for {target}");
                     prop_assert_eq!(remedy.enough, left <= 0.1);
+                    if let DoughStep::MixLonger { minutes } | DoughStep::MixShorter { minutes } =
+                        remedy.step
+                    {
+                        let halves = 2.0 * minutes.minutes();
+                        prop_assert!(halves >= 1.0 && halves.fract() == 0.0);
+                    }
+                    if let DoughStep::MixLonger { minutes } = remedy.step {
+                        let all = dough.minutes.minutes() + minutes.minutes();
+                        prop_assert!(all <= 1.5 * dough.usual.minutes());
+                    }
                 }
             }
             Err(_) => {
@@ -101,6 +111,37 @@ proptest! {
                 prop_assert!(!liquid || dough_temperature(&dough.poured_at(celsius(43.0))).is_err());
             }
         }
+    }
+
+    #[test]
+    fn more_friction_and_a_warmer_room_never_make_a_dough_colder(
+        dough in any_dough(),
+        more in 0.01..2.0f64,
+    ) {
+        let Ok(base) = dough_temperature(&dough) else { return Ok(()) };
+        prop_assert!(base.low < base.temperature && base.temperature < base.high);
+        let rate = dough.friction.kelvin_per_minute() + more;
+        let rubbed = Dough {
+            friction: WarmingRate::from_kelvin_per_minute(rate).unwrap(),
+            ..dough.clone()
+        };
+        let warmer = Dough {
+            room: celsius(20.0 + 10.0 * more),
+            ..dough.clone()
+        };
+        for other in [rubbed, warmer] {
+            prop_assert!(dough_temperature(&other).unwrap().temperature >= base.temperature);
+        }
+        // The room alone never takes a dough past itself.
+        let idle = Dough {
+            friction: WarmingRate::from_kelvin_per_minute(0.0).unwrap(),
+            ..dough.clone()
+        };
+        let idle = dough_temperature(&idle).unwrap();
+        let (settled, room) = (idle.mixed.temperature, dough.room);
+        let (low, high) = if settled < room { (settled, room) } else { (room, settled) };
+        let t = idle.temperature.celsius();
+        prop_assert!(t >= low.celsius() - 1e-9 && t <= high.celsius() + 1e-9);
     }
 
     #[test]

@@ -8,8 +8,9 @@ use softcrumb::engine::heat::{
 };
 use softcrumb::engine::quantity::{Mass, Minutes, Temperature};
 use softcrumb::results::heat::{
-    LoadSource, apply_step, cooling_plan, mixer_load, paste, pastes, set_liquid_temperature,
-    shares, steam_of, stirred_in, warming, weigh_cooked,
+    DoughQuestion, LoadSource, MixingResult, apply_step, cooling_plan, mixer_load,
+    offered_remedies, paste, pastes, set_liquid_temperature, shares, steam_of, stirred_in, warming,
+    weigh_cooked,
 };
 use softcrumb::sheet::examples;
 use softcrumb::sheet::{HeatSettings, Kitchen};
@@ -122,6 +123,40 @@ fn a_step_that_is_taken_reaches_what_it_promised() {
         }
     }
     assert!(taken >= 4, "{taken}");
+}
+
+/// The remedies that the page offers, applied one after another on a cold morning, bring the dough
+/// to its target; mixing never goes beyond one and a half times the usual.
+#[test]
+fn the_offered_steps_one_after_another_bring_a_cold_morning_to_its_target() {
+    let kitchen = Kitchen {
+        room: celsius(14.0),
+        flour: celsius(13.0),
+        tap: celsius(8.0),
+        ..Kitchen::default()
+    };
+    let (_, sheet) = examples().remove(0);
+    let (mut formula, mut settings) = (sheet.formula, sheet.heat);
+    let mut steps = Vec::new();
+    for _ in 0..6 {
+        let load = mixer_load(&formula, &kitchen, &settings).unwrap();
+        let liquid =
+            liquid_for(&load.dough, settings.dough, kitchen.surroundings().liquid).unwrap();
+        let LiquidAnswer::OutOfReach(out) = &liquid else {
+            break;
+        };
+        let question = DoughQuestion::at_best(&load, &liquid, settings.dough, &kitchen).unwrap();
+        let offered = offered_remedies(&question.remedies().unwrap());
+        let Some(first) = offered.first() else { break };
+        steps.push(first.step);
+        set_liquid_temperature(&mut formula, out.best).unwrap();
+        apply_step(&mut formula, &mut settings, load.dough.minutes, first.step).unwrap();
+    }
+    let mixing = MixingResult::of(&formula, &kitchen, &settings).unwrap();
+    let off = (mixing.dough.temperature - settings.dough).kelvin();
+    assert!(off.abs() <= 0.6, "{off} after {steps:?}");
+    assert!(steps.len() <= 4, "{steps:?}");
+    assert!(mixing.load.dough.minutes.minutes() <= 1.5 * mixing.load.dough.usual.minutes());
 }
 
 /// A paste that stands longer on the bench than half an hour never cools sooner. Before that it may:

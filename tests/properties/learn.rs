@@ -165,6 +165,9 @@ fn one_wild_entry_is_left_aside_and_named() {
         usual(),
     );
     let friction = learnt.friction.unwrap();
+    // A learnt friction is open by what its entries scatter, and by half a degree in ten minutes.
+    let spread = friction.spread().kelvin_per_minute();
+    assert!((0.05..=1.0).contains(&spread), "{spread}");
     assert_eq!(friction.rests.left_aside().collect::<Vec<_>>(), [2]);
     assert_eq!(friction.rests.bakes(), 4);
     assert!((friction.rate.kelvin_per_minute() - 1.0).abs() < 0.01);

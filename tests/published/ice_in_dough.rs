@@ -164,3 +164,29 @@ fn the_balance_of_a_dough_with_ice_adds_up() {
     // Specific heats change by less than a hundredth over these temperatures.
     agrees_within(sum / capacity, &over.to_string(), 0.01 * over.abs() + 0.05);
 }
+
+/// Source: *Baking & Snack*, "Targeting dough temperatures": dry flour gives 15.1 kJ/kg as it takes
+/// up water. Flour of a preferment has given it before: moved there, it warms the dough no more.
+#[test]
+fn only_dry_flour_of_the_final_dough_gives_heat_of_hydration() {
+    let (kitchen, settings) = (Kitchen::default(), HeatSettings::default());
+    let mut straight = formula(200, 50.0, None);
+    let dry = |formula: &Formula| {
+        let load = mixer_load(formula, &kitchen, &settings).unwrap();
+        load.dough.dry_flour.grams()
+    };
+    agrees_within(dry(&straight), "500", 1e-9);
+    for kind in [PartKind::Preferment, PartKind::Paste] {
+        let mut part = Part::empty(kind, "Before".to_owned());
+        part.lines = vec![
+            Line::new(Food::Listed(Listed::numbered(1).unwrap()), grams(200.0)),
+            Line::new(Food::Listed(Listed::numbered(200).unwrap()), grams(200.0)),
+        ];
+        straight.parts.insert(0, part);
+        straight.parts.last_mut().unwrap().lines[0].mass = grams(300.0);
+        agrees_within(dry(&straight), "300", 1e-9);
+        let mixing = MixingResult::of(&straight, &kitchen, &settings).unwrap();
+        agrees_within(mixing.dough.mixed.gained.joules(), "4530", 0.5);
+        straight.parts.remove(0);
+    }
+}

@@ -120,25 +120,30 @@ impl Draw {
             bowls,
             paste_bowl,
             mixing_bowl,
-            mixer: Mixer {
-                friction: if self.yes() {
-                    WarmingRate::from_kelvin_per_minute(self.fraction() * 20.0).unwrap()
-                } else {
-                    WarmingRate::from_kelvin_per_minute(1.0).unwrap()
-                },
-                friction_spread: if self.yes() {
-                    WarmingRate::from_kelvin_per_minute(self.fraction()).unwrap()
-                } else {
-                    Mixer::default().friction_spread
-                },
-                minutes: self.minutes(),
-                printed: self.one_of(&PrintedFactor::ALL),
-            },
+            mixer: self.mixer(),
             oven: Oven {
                 fan: self.yes(),
                 from: self.one_of(&HeatFrom::ALL),
             },
             rules: self.one_of(&RuleSet::ALL),
+        }
+    }
+
+    /// A mixer whose friction is the user's own, 1 K/min among them.
+    fn mixer(&mut self) -> Mixer {
+        Mixer {
+            friction: if self.yes() {
+                WarmingRate::from_kelvin_per_minute(self.fraction() * 20.0).unwrap()
+            } else {
+                WarmingRate::from_kelvin_per_minute(1.0).unwrap()
+            },
+            friction_spread: if self.yes() {
+                WarmingRate::from_kelvin_per_minute(self.fraction()).unwrap()
+            } else {
+                Mixer::default().friction_spread
+            },
+            minutes: self.minutes(),
+            printed: self.one_of(&PrintedFactor::ALL),
         }
     }
 }

@@ -95,8 +95,7 @@ pub(crate) fn sleepless() -> DaySettings {
     }
 }
 
-/// A bake with every field that there is.
-pub(crate) fn bake() -> Bake {
+fn noted() -> Observation {
     let weighed = |before, after| {
         Some(WeighedLoss {
             before: grams(before),
@@ -109,15 +108,7 @@ pub(crate) fn bake() -> Bake {
             minutes: minutes(took),
         })
     };
-    let mut bake = Bake::new(
-        Id::from_text("abcdefghijklmnopqrstuvwx27").unwrap(),
-        ms(1_774_712_345_678.0),
-    );
-    bake.formula = Id::from_text("eveningclass2");
-    bake.name = "Everything on a board".to_owned();
-    bake.kitchen = "Under the roof".to_owned();
-    bake.room = Some(celsius(22.75));
-    bake.noted = Observation {
+    Observation {
         unmixed: Some(celsius(17.5)),
         warmed_for: None,
         dough: Some(celsius(26.25)),
@@ -127,7 +118,20 @@ pub(crate) fn bake() -> Bake {
         bulk: took(75.0, 81.5),
         proof: took(55.0, 49.0),
         bake: took(23.0, 24.5),
-    };
+    }
+}
+
+/// A bake with every field that there is.
+pub(crate) fn bake() -> Bake {
+    let mut bake = Bake::new(
+        Id::from_text("abcdefghijklmnopqrstuvwx27").unwrap(),
+        ms(1_774_712_345_678.0),
+    );
+    bake.formula = Id::from_text("eveningclass2");
+    bake.name = "Everything on a board".to_owned();
+    bake.kitchen = "Under the roof".to_owned();
+    bake.room = Some(celsius(22.75));
+    bake.noted = noted();
     for (work, number) in works().zip(0_u16..) {
         let began = 1_774_712_345_678.0 + f64::from(number) * 600_000.0;
         bake.begin(step(work, 0), ms(began));

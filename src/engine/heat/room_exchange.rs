@@ -97,49 +97,16 @@ impl RoomExchange {
 
     /// The working of the rate, and of what it keeps.
     pub(super) fn working(&self, line: MixingLine, minutes: Minutes) -> Vec<Line> {
-        let rate = || {
-            given(
-                "k",
-                "passed to the room, of the difference",
-                self.rate,
-                "1/min",
-            )
-        };
-        let surface = given("A", "surface", self.surface, "m²");
         let kept = given("E", "kept of the difference", line.kept, "");
         vec![
-            Line {
-                rule: "(36 × 3.141592653589793 × V × V) ^ (1 / 3) / 10000".into(),
-                with: vec![given("V", "dough", self.volume.cubic_centimetres(), "cm³")],
-                gives: surface.clone(),
-                source:
-                    "surface of a ball of the dough's volume; density by composition: Choi and \
-                         Okos 1986"
-                        .into(),
-            },
-            Line {
-                rule: "60 × U × A / C".into(),
-                with: vec![
-                    given(
-                        "U",
-                        "between dough and room",
-                        self.coefficient.watts_per_square_metre_kelvin(),
-                        "W/(m²·K)",
-                    ),
-                    surface,
-                    given(
-                        "C",
-                        "heat capacity, dough and bowl",
-                        self.capacity.joules_per_kelvin(),
-                        "J/K",
-                    ),
-                ],
-                gives: rate(),
-                source: "free convection and radiation: Churchill and Chu 1975".into(),
-            },
+            self.surface_working(),
+            self.rate_working(),
             Line {
                 rule: "exp(−min(k × t, 50))".into(),
-                with: vec![rate(), given("t", "mixing", minutes.minutes(), "min")],
+                with: vec![
+                    self.given_rate(),
+                    given("t", "mixing", minutes.minutes(), "min"),
+                ],
                 gives: kept.clone(),
                 source: "a stirred body in air of one temperature".into(),
             },
@@ -147,15 +114,56 @@ impl RoomExchange {
         ]
     }
 
+    fn given_rate(&self) -> Given {
+        given(
+            "k",
+            "passed to the room, of the difference",
+            self.rate,
+            "1/min",
+        )
+    }
+
+    fn given_surface(&self) -> Given {
+        given("A", "surface", self.surface, "m²")
+    }
+
+    fn surface_working(&self) -> Line {
+        Line {
+            rule: "(36 × 3.141592653589793 × V × V) ^ (1 / 3) / 10000".into(),
+            with: vec![given("V", "dough", self.volume.cubic_centimetres(), "cm³")],
+            gives: self.given_surface(),
+            source: "surface of a ball of the dough's volume; density by composition: Choi and \
+                     Okos 1986"
+                .into(),
+        }
+    }
+
+    fn rate_working(&self) -> Line {
+        Line {
+            rule: "60 × U × A / C".into(),
+            with: vec![
+                given(
+                    "U",
+                    "between dough and room",
+                    self.coefficient.watts_per_square_metre_kelvin(),
+                    "W/(m²·K)",
+                ),
+                self.given_surface(),
+                given(
+                    "C",
+                    "heat capacity, dough and bowl",
+                    self.capacity.joules_per_kelvin(),
+                    "J/K",
+                ),
+            ],
+            gives: self.given_rate(),
+            source: "free convection and radiation: Churchill and Chu 1975".into(),
+        }
+    }
+
     fn warmed_working(&self, line: MixingLine, kept: Given, minutes: Minutes) -> Line {
         let (rule, with) = if self.rate > 0.0 {
-            let rate = given(
-                "k",
-                "passed to the room, of the difference",
-                self.rate,
-                "1/min",
-            );
-            ("(1 − E) / k", vec![kept, rate])
+            ("(1 − E) / k", vec![kept, self.given_rate()])
         } else {
             ("t", vec![given("t", "mixing", minutes.minutes(), "min")])
         };

@@ -2,7 +2,7 @@
 
 use super::cooling::{CoolingPlan, cooling_plan};
 use super::part_matter::part_at;
-use super::paste::{PasteResult, stirred_at};
+use super::paste::{PasteResult, paste_temperature};
 use crate::engine::formula::{Formula, PartKind};
 use crate::engine::heat::{CooledRange, HeatError};
 use crate::engine::quantity::Mass;
@@ -20,7 +20,7 @@ pub fn paste_cooling(
     heat: &HeatSettings,
 ) -> Result<CoolingPlan, HeatError> {
     let own = part_at(formula, part)?;
-    let hot = stirred_at(formula, part, kitchen, &heat.paste)?;
+    let hot = paste_temperature(formula, part, kitchen, &heat.paste)?;
     cooling_plan(own, hot, kitchen, &heat.cooling)
 }
 
