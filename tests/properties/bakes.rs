@@ -74,9 +74,9 @@ proptest! {
             prop_assert!(time.from <= time.likely && time.likely <= time.to);
             prop_assert!(time.spread.fraction() <= 0.2);
             let planned = bake.planned.unwrap();
-            prop_assert!((planned.total.minutes() - time.likely.minutes()).abs() < 1e-6);
-            let programme = bake.programme.unwrap();
-            prop_assert!((planned.heat.fraction() - programme.heat.fraction()).abs() < 1e-9);
+            // Whole minutes, one at least in every phase that has any.
+            let off = (planned.total.minutes() - time.likely.minutes()).abs();
+            prop_assert!(off <= 8.0, "{off}");
         } else {
             prop_assert_eq!(bake.planned, bake.programme);
         }

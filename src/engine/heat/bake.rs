@@ -159,7 +159,8 @@ fn advice(from: HeatFrom, as_still: f64, done: f64) -> PhaseAdvice {
 }
 
 impl Programme {
-    /// The same programme lasting this long in all, its phases in proportion.
+    /// The same programme lasting this long in all, its phases in proportion and each a whole number
+    /// of minutes, as a timer is set; one at least where there was any.
     ///
     /// # Errors
     /// [`HeatError::EmptyProgramme`] for no time; [`HeatError::OffScale`] when a phase leaves
@@ -167,8 +168,10 @@ impl Programme {
     pub fn lasting(&self, total: Minutes) -> Result<Self, HeatError> {
         let factor = total.minutes() / self.total.minutes();
         let scaled = self.phases.iter().map(|one| {
+            let minutes = one.phase.minutes.minutes() * factor;
+            let whole = libm::round(minutes).max(minutes.min(1.0));
             Ok(Phase {
-                minutes: Minutes::from_minutes(one.phase.minutes.minutes() * factor)?,
+                minutes: Minutes::from_minutes(whole)?,
                 ..one.phase
             })
         });

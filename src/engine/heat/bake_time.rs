@@ -53,6 +53,8 @@ const SPREAD_BY_RATIO: f64 = 0.15;
 /// The widest a time may be off, where shapes differ too.
 const WIDEST: f64 = 0.2;
 
+const CONDUCTION: &str = "conduction: Carslaw and Jaeger, Conduction of Heat in Solids";
+
 /// How long a bake takes, from one that is known.
 ///
 /// `t = k·(M/s)/(K/r)`: k the known time, M and K the times by conduction of both bodies in ovens
@@ -114,23 +116,6 @@ impl BakeTime {
     /// slowest terms of its series give, and the known time scaled.
     #[must_use]
     pub fn working(&self) -> Vec<Line> {
-        let conduction = "conduction: Carslaw and Jaeger, Conduction of Heat in Solids";
-        let [known, now] = [
-            (&self.from_bake, self.known_model),
-            (&self.to_bake, self.new_model),
-        ]
-        .map(|(bake, model)| Line {
-            rule: "D + (O − D) × (1 − A / 2.718281828459045 ^ (r × 60 × M))".into(),
-            with: vec![
-                given("D", "dough", bake.dough.celsius(), "°C"),
-                given("O", "oven", bake.oven.celsius(), "°C"),
-                given("A", "first terms", bake.baked.body.first_terms().0, ""),
-                given("r", "their rate", bake.baked.body.first_terms().1, "1/s"),
-                given("M", "by conduction", model.minutes(), "min"),
-            ],
-            gives: given("C", "middle by then", bake.middle_by(model), "°C"),
-            source: conduction.into(),
-        });
         let scaled = Line {
             rule: "t × (M / s) / (K / r)".into(),
             with: vec![
@@ -146,24 +131,36 @@ impl BakeTime {
                 given("r", "its heat", self.from_bake.heat.fraction(), ""),
             ],
             gives: given("T", "this bake", self.likely.minutes(), "min"),
-            source: conduction.into(),
+            source: CONDUCTION.into(),
         };
         vec![
             self.from_bake.baked.working(),
-            known,
+            self.from_bake.middle_after(self.known_model),
             self.to_bake.baked.working(),
-            now,
+            self.to_bake.middle_after(self.new_model),
             scaled,
         ]
     }
 }
 
 impl BakeSetting {
-    /// The middle after a time by the first terms of the series alone, °C.
-    fn middle_by(&self, time: Minutes) -> f64 {
+    /// The step that leads to the middle after a time by the first terms of the series alone.
+    fn middle_after(&self, time: Minutes) -> Line {
         let (weight, rate) = self.baked.body.first_terms();
         let left = weight * libm::exp(-rate * 60.0 * time.minutes());
         let (dough, oven) = (self.dough.celsius(), self.oven.celsius());
-        dough + (oven - dough) * (1.0 - left)
+        let middle = dough + (oven - dough) * (1.0 - left);
+        Line {
+            rule: "D + (O − D) × (1 − A / 2.718281828459045 ^ (r × 60 × M))".into(),
+            with: vec![
+                given("D", "dough", dough, "°C"),
+                given("O", "oven", oven, "°C"),
+                given("A", "first terms", weight, ""),
+                given("r", "their rate", rate, "1/s"),
+                given("M", "by conduction", time.minutes(), "min"),
+            ],
+            gives: given("C", "middle by then", middle, "°C"),
+            source: CONDUCTION.into(),
+        }
     }
 }

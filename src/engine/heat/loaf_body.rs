@@ -114,7 +114,7 @@ impl LoafBody {
         dough: Temperature,
         time: Minutes,
     ) -> Result<Temperature, HeatError> {
-        let left = left(&self.series(BAKING), time.minutes() * 60.0);
+        let left = left(&self.series(BAKING, TERMS), time.minutes() * 60.0);
         let celsius = oven.celsius() + left * (dough.celsius() - oven.celsius());
         Ok(Temperature::from_celsius(celsius)?)
     }
@@ -122,7 +122,7 @@ impl LoafBody {
     /// In an oven: the product of the first weights, and the sum of their rates, 1/s. The middle
     /// follows them alone once the body has begun to warm.
     pub(super) fn first_terms(&self) -> (f64, f64) {
-        let series = self.series(BAKING);
+        let series = self.series(BAKING, 1);
         let firsts = series.iter().filter_map(|terms| terms.first());
         firsts.fold((1.0, 0.0), |(weights, rates), (weight, rate)| {
             (weights * weight, rates + rate)
@@ -143,20 +143,20 @@ impl LoafBody {
         if share.is_nan() || share <= 0.0 {
             return None;
         }
-        let series = self.series(crumb);
+        let series = self.series(crumb, TERMS);
         let reached = |minutes: f64| left(&series, minutes * 60.0) <= share;
         let minutes = first_true(0.0..=LONGEST, HALVINGS, reached)?;
         Minutes::from_minutes(minutes).ok()
     }
 
-    fn series(&self, crumb: Crumb) -> Vec<Series> {
+    fn series(&self, crumb: Crumb, terms: u8) -> Vec<Series> {
         match self {
             Self::Bar { long, wide, high } => [long, wide, high]
-                .map(|side| slab(side.metres() / 2.0, crumb))
+                .map(|side| slab(side.metres() / 2.0, crumb, terms))
                 .into(),
             Self::Round { across, high } => vec![
-                cylinder(across.metres() / 2.0, crumb),
-                slab(high.metres() / 2.0, crumb),
+                cylinder(across.metres() / 2.0, crumb, terms),
+                slab(high.metres() / 2.0, crumb, terms),
             ],
         }
     }
@@ -204,14 +204,14 @@ fn rising_root(function: impl Fn(f64) -> (f64, f64), range: RangeInclusive<f64>)
 }
 
 /// The middle of a slab: `Cₙ = 4·sin z / (2·z + sin 2z)`, z·tan z = Bi.
-fn slab(half: f64, crumb: Crumb) -> Series {
+fn slab(half: f64, crumb: Crumb, terms: u8) -> Series {
     let biot = crumb.coefficient * half;
     let pi = std::f64::consts::PI;
     let function = |z: f64| {
         let (sin, cos) = (libm::sin(z), libm::cos(z));
         (z * sin - biot * cos, sin + z * cos + biot * sin)
     };
-    let terms = (0..TERMS).filter_map(|n| {
+    let terms = (0..terms).filter_map(|n| {
         let first = f64::from(n) * pi;
         let z = rising_root(function, first..=first + pi / 2.0)?;
         let weight = 4.0 * libm::sin(z) / (2.0 * z + libm::sin(2.0 * z));
@@ -235,17 +235,20 @@ const ZEROS: [(f64, f64); 8] = [
 ];
 
 /// The middle of a cylinder: `Cₙ = 2·J₁(z) / (z·(J₀²(z) + J₁²(z)))`, z·J₁(z) = Bi·J₀(z).
-fn cylinder(radius: f64, crumb: Crumb) -> Series {
+fn cylinder(radius: f64, crumb: Crumb, terms: u8) -> Series {
     let biot = crumb.coefficient * radius;
     let function = |z: f64| {
         let (j0, j1) = (libm::j0(z), libm::j1(z));
         (z * j1 - biot * j0, z * j0 + biot * j1)
     };
-    let terms = ZEROS.iter().filter_map(|(from, to)| {
-        let z = rising_root(function, *from..=*to)?;
-        let (j0, j1) = (libm::j0(z), libm::j1(z));
-        let weight = 2.0 * j1 / (z * (j0 * j0 + j1 * j1));
-        Some((weight, crumb.diffusivity * z * z / (radius * radius)))
-    });
+    let terms = ZEROS
+        .iter()
+        .take(usize::from(terms))
+        .filter_map(|(from, to)| {
+            let z = rising_root(function, *from..=*to)?;
+            let (j0, j1) = (libm::j0(z), libm::j1(z));
+            let weight = 2.0 * j1 / (z * (j0 * j0 + j1 * j1));
+            Some((weight, crumb.diffusivity * z * z / (radius * radius)))
+        });
     terms.collect()
 }

@@ -121,15 +121,7 @@ impl DoughHeight {
                 gives: given("R", "room it takes", risen, "cm³"),
                 source: "handbook of sourdough biotechnology, Table 3.4".into(),
             },
-            Line {
-                rule: "f / g".into(),
-                with: vec![
-                    given("f", "times the dough without gas", self.rise.number(), ""),
-                    given("g", "of it as it is laid in", LAID_IN.number(), ""),
-                ],
-                gives: given("n", "times what is laid in", self.as_laid.number(), ""),
-                source: "gas as it is laid in: common practice, 1.2 to 1.4".into(),
-            },
+            self.as_laid_working(),
             Line {
                 rule: "t × h + (R − F) / A".into(),
                 with: vec![
@@ -148,6 +140,21 @@ impl DoughHeight {
                 source: GEOMETRY.into(),
             },
         ]
+    }
+}
+
+impl DoughHeight {
+    /// The step that leads to the rise as a multiple of what is laid in the tin.
+    fn as_laid_working(&self) -> Line {
+        Line {
+            rule: "f / g".into(),
+            with: vec![
+                given("f", "times the dough without gas", self.rise.number(), ""),
+                given("g", "of it as it is laid in", LAID_IN.number(), ""),
+            ],
+            gives: given("n", "times what is laid in", self.as_laid.number(), ""),
+            source: "gas as it is laid in: common practice, 1.2 to 1.4".into(),
+        }
     }
 }
 

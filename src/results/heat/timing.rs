@@ -83,9 +83,14 @@ fn phases(bake: Option<&Baking>, heat: &HeatSettings) -> Vec<Minutes> {
 fn cool(bake: Option<&Baking>) -> DurationRange {
     let found = bake.and_then(|bake| bake.cooling.as_ref().ok());
     let (least, wished) = found.map_or((COOLED, COOLED_WELL), |cooling| {
-        (cooling.from, cooling.likely)
+        (to_five(cooling.from), to_five(cooling.likely))
     });
     DurationRange::between(least, wished, KEPT_WHOLE).unwrap_or(DurationRange::just(wished))
+}
+
+/// Rounded up to five minutes.
+fn to_five(time: Minutes) -> Minutes {
+    held(libm::ceil(time.minutes() / 5.0) * 5.0)
 }
 
 /// Cooling of bread where it cannot be worked out. Common practice.

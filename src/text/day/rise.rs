@@ -184,13 +184,7 @@ pub fn signs(kind: StepKind) -> &'static str {
             )
         }
         StepKind::Rest => tr!("Look for pieces that can be flattened and no longer spring back."),
-        StepKind::Preheat => tr!(
-            "Set the oven as the first phase of the bake says, its rack where the bread will stand. \
-             It needs some 20 min to be hot all through."
-        ),
-        StepKind::Cool => {
-            tr!("Out of the tin, on a rack. Look for a bottom that no longer feels warm, then cut.")
-        }
+        StepKind::Preheat | StepKind::Cool => before_and_after_the_oven(kind),
         StepKind::LaterDough | StepKind::LaterProof => of_a_later_load(kind),
         StepKind::Scald
         | StepKind::CoolPaste
@@ -210,6 +204,18 @@ pub fn signs(kind: StepKind) -> &'static str {
         | StepKind::Own
         | StepKind::Refill
         | StepKind::LaterBake => "",
+    }
+}
+
+/// What to do before and after the bake.
+fn before_and_after_the_oven(kind: StepKind) -> &'static str {
+    if kind == StepKind::Preheat {
+        tr!(
+            "Set the oven as the first phase of the bake says, its rack where the bread will stand. \
+             It needs some 20 min to be hot all through."
+        )
+    } else {
+        tr!("Out of the tin, on a rack. Look for a bottom that no longer feels warm, then cut.")
     }
 }
 

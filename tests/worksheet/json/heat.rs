@@ -214,24 +214,6 @@ fn baking(baking: &Baking) -> Value {
             "from_min": time.from.minutes(), "to_min": time.to.minutes(),
         })
     };
-    let cooling = |cooling: &LoafCooling| {
-        json!({
-            "by_conduction_min": cooling.by_conduction.minutes(),
-            "from_min": cooling.from.minutes(), "likely_min": cooling.likely.minutes(),
-            "to_min": cooling.to.minutes(),
-        })
-    };
-    let body = |baked: &BakedBody| {
-        let (long, wide, across, high) = match baked.body {
-            LoafBody::Bar { long, wide, high } => (Some(long), Some(wide), None, high),
-            LoafBody::Round { across, high } => (None, None, Some(across), high),
-        };
-        json!({
-            "shape": snake(&baked.shape), "dough_g": baked.dough.grams(),
-            "long_m": long.map(Length::metres), "wide_m": wide.map(Length::metres),
-            "across_m": across.map(Length::metres), "high_m": high.metres(),
-        })
-    };
     let known = json!({
         "minutes": baking.known.minutes.minutes(), "oven_c": baking.known.oven.celsius(),
         "piece_g": baking.known.piece.grams(), "shape": snake(&baking.known.baked_as()),
@@ -241,9 +223,29 @@ fn baking(baking: &Baking) -> Value {
         "capped": baking.core.capped,
         "programme": or_error(&baking.programme, "heat.bake", programme),
         "planned": or_error(&baking.planned, "heat.bake", programme),
-        "body": or_error(&baking.baked, "batch", body), "known": known,
+        "body": or_error(&baking.baked, "batch", baked_body), "known": known,
         "time": or_error(&baking.time, "heat.bake", time),
-        "cooling": or_error(&baking.cooling, "heat.bake", cooling),
+        "cooling": or_error(&baking.cooling, "heat.bake", loaf_cooling),
+    })
+}
+
+fn loaf_cooling(cooling: &LoafCooling) -> Value {
+    json!({
+        "by_conduction_min": cooling.by_conduction.minutes(),
+        "from_min": cooling.from.minutes(), "likely_min": cooling.likely.minutes(),
+        "to_min": cooling.to.minutes(),
+    })
+}
+
+fn baked_body(baked: &BakedBody) -> Value {
+    let (long, wide, across, high) = match baked.body {
+        LoafBody::Bar { long, wide, high } => (Some(long), Some(wide), None, high),
+        LoafBody::Round { across, high } => (None, None, Some(across), high),
+    };
+    json!({
+        "shape": snake(&baked.shape), "dough_g": baked.dough.grams(),
+        "long_m": long.map(Length::metres), "wide_m": wide.map(Length::metres),
+        "across_m": across.map(Length::metres), "high_m": high.metres(),
     })
 }
 
