@@ -61,15 +61,7 @@ pub fn class(
     losses: Losses,
     pieces: NonZeroU16,
 ) -> Result<Class, ClassError> {
-    let (students, at_bench) = (settings.students.get(), settings.at_bench.get());
-    let full = students.checked_div(at_bench).unwrap_or_default();
-    let over = students.checked_rem(at_bench).unwrap_or_default();
-    let loaves_of = |people: u16| u32::from(people) * u32::from(settings.loaves.get());
-    let asked = [
-        (u32::from(full), at_bench, loaves_of(at_bench)),
-        (u32::from(over > 0), over, loaves_of(over)),
-        (u32::from(settings.shown > 0), 0, u32::from(settings.shown)),
-    ];
+    let asked = kinds(settings);
     let mut benches = Vec::new();
     for (count, students, loaves) in asked {
         let (Some(count), Some(loaves)) = (NonZeroU32::new(count), NonZeroU32::new(loaves)) else {
@@ -94,7 +86,7 @@ pub fn class(
         Ahead::TeacherBowl => Some(teacher_bowl(formula, &benches, losses.residue)?),
     };
     Ok(Class {
-        stations: u32::from(full) + u32::from(over > 0),
+        stations: asked.iter().take(2).map(|(count, ..)| count).sum(),
         loaves,
         total: total(formula, &benches, bowl.as_ref())?,
         bowl,
@@ -102,6 +94,20 @@ pub fn class(
         settings,
         benches,
     })
+}
+
+/// The kinds of bench as count, students and loaves of each: full ones, one with fewer students, and
+/// the teacher's.
+fn kinds(settings: ClassSettings) -> [(u32, u16, u32); 3] {
+    let (students, at_bench) = (settings.students.get(), settings.at_bench.get());
+    let full = students.checked_div(at_bench).unwrap_or_default();
+    let over = students.checked_rem(at_bench).unwrap_or_default();
+    let loaves_of = |people: u16| u32::from(people) * u32::from(settings.loaves.get());
+    [
+        (u32::from(full), at_bench, loaves_of(at_bench)),
+        (u32::from(over > 0), over, loaves_of(over)),
+        (u32::from(settings.shown > 0), 0, u32::from(settings.shown)),
+    ]
 }
 
 /// All benches and the teacher's bowl together, line by line.
