@@ -2,6 +2,7 @@
 //!
 //! Links store a choice by its index in these tables, so a new one is added at the end.
 
+use crate::engine::class::Ahead;
 use crate::engine::formula::{Bread, PartKind};
 use crate::engine::heat::{
     BakedShape, CoolingVessel, HeatFrom, Material, PrintedFactor, RuleSet, Shape,
@@ -25,6 +26,11 @@ pub(super) const PARTS: &[(PartKind, &str)] = &[
     (PartKind::Filling, "filling"),
     (PartKind::Topping, "topping"),
     (PartKind::Wash, "wash"),
+];
+
+pub(super) const AHEAD: &[(Ahead, &str)] = &[
+    (Ahead::EachBench, "each_bench"),
+    (Ahead::TeacherBowl, "teacher_bowl"),
 ];
 
 pub(super) const ROLES: &[(Role, &str)] = &[
@@ -178,6 +184,7 @@ mod tests {
     fn every_choice_has_one_word_of_its_own() {
         each_has_one_word(&Bread::ALL, BREADS);
         each_has_one_word(&PartKind::ALL, PARTS);
+        each_has_one_word(&Ahead::ALL, AHEAD);
         each_has_one_word(&Role::ALL, ROLES);
         each_has_one_word(&Allergen::ALL, ALLERGENS);
         each_has_one_word(&Material::ALL, MATERIALS);

@@ -1,6 +1,8 @@
 //! The class in words: what each bench weighs, the total, bowls, and the oven's loads.
 
+use crate::engine::batch::Rounded;
 use crate::engine::class::{BenchBatch, BowlNeed, Class, ClassError, OvenPlan};
+use crate::engine::quantity::Mass;
 use crate::results::batch::class::{ClassResults, ClassWeights, late_load};
 use crate::text::{
     caution::Advice,
@@ -17,6 +19,8 @@ pub struct BenchView {
     pub title: String,
     /// Part by part.
     pub parts: Vec<PartWeights>,
+    /// What it takes from the teacher's bowl: the part's name, and how much.
+    pub portions: Vec<(String, String)>,
 }
 
 /// A class as a sheet.
@@ -26,6 +30,8 @@ pub struct ClassView {
     pub title: String,
     /// Kind of bench by kind of bench.
     pub benches: Vec<BenchView>,
+    /// What the teacher makes in one bowl for all; none where each bench makes its own.
+    pub bowl: Option<BenchView>,
     /// Everything together.
     pub total: Vec<PartWeights>,
     /// "8 bowls of 2 l for the final dough".
@@ -47,16 +53,76 @@ pub fn view(class: &ClassResults, options: FormatOptions) -> Result<ClassView, C
     Ok(ClassView {
         title: title(&weights.class, options),
         benches: benches
-            .map(|(bench, rounded)| BenchView {
+            .enumerate()
+            .map(|(at, (bench, rounded))| BenchView {
                 title: bench_title(bench, options),
-                parts: part_weights(rounded, options),
+                parts: weighed_only(rounded, options),
+                portions: portions(weights, at, options),
             })
             .collect(),
+        bowl: weights.bowl.as_ref().map(|bowl| BenchView {
+            title: tr!("The teacher’s bowl, made ahead for all").to_owned(),
+            parts: weighed_only(bowl, options),
+            portions: left(weights, options),
+        }),
         total: part_weights(&weights.total, options),
         bowls: bowls(weights, options),
         loads: loads(oven, options),
         stagger: stagger(oven, options),
     })
+}
+
+/// What is weighed at one place; what another makes is left out.
+fn weighed_only(rounded: &Rounded, options: FormatOptions) -> Vec<PartWeights> {
+    let made = |at: usize| {
+        let lines = rounded.lines.iter().filter(|line| line.at.part == at);
+        lines.map(|line| line.exact).sum::<Mass>() > Mass::ZERO
+    };
+    let filled = |at: &usize| {
+        let part = rounded.formula.parts.get(*at);
+        part.is_some_and(|part| !part.lines.is_empty())
+    };
+    let places = (0..rounded.formula.parts.len()).filter(filled);
+    let all = places.zip(part_weights(rounded, options));
+    all.filter(|(at, _)| made(*at))
+        .map(|(_, part)| part)
+        .collect()
+}
+
+fn part_name(weights: &ClassWeights, part: usize) -> String {
+    let own = weights.class.total.parts.get(part);
+    own.map(|part| part.name.clone()).unwrap_or_default()
+}
+
+fn portions(weights: &ClassWeights, bench: usize, options: FormatOptions) -> Vec<(String, String)> {
+    let all = weights.portions.iter();
+    all.filter_map(|portion| {
+        let each = *portion.each.get(bench)?;
+        let shows = format::mass_weighed(each, weights.total.weighing.main, options);
+        Some((part_name(weights, portion.part), shows))
+    })
+    .collect()
+}
+
+/// What stays in the teacher's bowl.
+fn left(weights: &ClassWeights, options: FormatOptions) -> Vec<(String, String)> {
+    let all = weights.portions.iter();
+    all.map(|portion| {
+        let left = format::mass(portion.left, options);
+        let name = part_name(weights, portion.part);
+        (tr!("{name}, stays in the bowl", name = name), left)
+    })
+    .collect()
+}
+
+/// Says where the class's loaf is not the batch's.
+#[must_use]
+pub fn loaf_difference((made, loaf): (Mass, Mass), options: FormatOptions) -> String {
+    tr!(
+        "The batch makes pieces of {first}, the class loaves of {second}: make the batch the whole class’s, or change one of them.",
+        first = format::mass(made, options),
+        second = format::mass(loaf, options)
+    )
 }
 
 fn title(class: &Class, options: FormatOptions) -> String {

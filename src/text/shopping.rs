@@ -34,6 +34,8 @@ pub struct ShoppingView {
     pub paid: String,
     /// What is missing from the cost, where prices are.
     pub missing: Option<String>,
+    /// Whom it is for, where that is the class.
+    pub of_class: Option<&'static str>,
     /// The list as text.
     pub text: String,
     /// The step that leads to the whole cost.
@@ -66,6 +68,9 @@ pub fn view(shopping: &ShoppingResults, currency: &str, options: FormatOptions) 
         each: money(shopping.each),
         paid: money(shopping.paid),
         missing: missing(list.unpriced, options),
+        of_class: shopping.of_class.then(|| {
+            tr!("For the whole class, bench by bench: the teacher’s loaves and what each bench loses are in it.")
+        }),
         text,
         working: shopping.used.iter().map(|_| list.working()).collect(),
         rows,

@@ -79,7 +79,6 @@ fn what_is_offered_to_begin_with_is_usual() {
             panic!("at {celsius} it does not flow");
         };
         let syrup = Syrup::of(&syrup, warm).unwrap();
-        println!("{celsius} {handling:?} {:?} {:?}", syrup.rule, syrup.liquid);
         assert!(syrup.rule.met(), "{celsius}: {:?}", syrup.rule);
         // The rule may ask for more than a thread wants: then it runs a little thinner.
         assert!(

@@ -15,6 +15,7 @@ mod batch_ways;
 mod batches;
 mod cases;
 mod chocolate_sides;
+mod class_sums;
 mod classes;
 mod dough;
 mod formula_edits;

@@ -1,6 +1,6 @@
 //! Tins, pantry and class as records: what was kept comes back, and what is spoilt is answered.
 
-use softcrumb::engine::class::ClassSettings;
+use softcrumb::engine::class::{Ahead, ClassSettings};
 use softcrumb::engine::ingredients::Allergen;
 use softcrumb::engine::nutrition::LabelLaw;
 use softcrumb::engine::quantity::{Mass, Money};
@@ -180,4 +180,19 @@ fn a_formula_without_a_tin_opens() {
     let text = sheet.write();
     assert!(!text.contains("\"tin\""));
     assert_eq!(Sheet::read(&text), Ok(sheet));
+}
+
+/// The way of working is stored where it is not the usual one; an older record has the usual one.
+#[test]
+fn a_class_stores_who_makes_paste_and_preferment() {
+    let usual = ClassSettings::default();
+    assert!(!usual.write().contains("ahead"));
+    let bowl = ClassSettings {
+        ahead: Ahead::TeacherBowl,
+        ..usual
+    };
+    assert!(bowl.write().contains(r#""ahead":"teacher_bowl""#));
+    for one in [usual, bowl] {
+        assert_eq!(ClassSettings::read(&one.write()), Ok(one));
+    }
 }

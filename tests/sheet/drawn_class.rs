@@ -1,6 +1,6 @@
 //! Tins, pantries and classes drawn at random.
 
-use softcrumb::engine::class::{ClassSettings, OvenSettings};
+use softcrumb::engine::class::{Ahead, ClassSettings, OvenSettings};
 use softcrumb::engine::ingredients::{Allergen, Listed};
 use softcrumb::engine::quantity::{Factor, Length, Minutes, Money, SpecificVolume};
 use softcrumb::engine::tin::{Across, Tin, TinRise, TinShape, Tins};
@@ -122,6 +122,8 @@ impl Draw {
                 bake: minutes(self).unwrap(),
                 between: minutes(self).unwrap(),
             },
+            // A later setting: drawing it would change the frozen samples.
+            ahead: Ahead::default(),
         }
     }
 }

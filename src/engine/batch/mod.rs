@@ -17,7 +17,7 @@ mod yields;
 pub use divide::{Divided, Portion, divide};
 pub use error::BatchError;
 pub use figure::BatchFigure;
-pub use round::{Rounded, RoundedLine, ScaleReading, ScaleSettings, round};
+pub use round::{Rounded, RoundedLine, ScaleReading, ScaleSettings, round, round_sum};
 pub use scale::{BatchCaution, Pieces, Scaled, scale};
 pub use target::{BatchTarget, Losses};
 pub use target_kind::TargetKind;

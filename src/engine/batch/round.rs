@@ -126,16 +126,45 @@ pub fn round(exact: &Formula, weighing: ScaleSettings) -> Rounded {
         // What was poured belongs to an earlier batch.
         line.poured = None;
     }
-    let water_exact = Figures::of(&formula, Form::AsMade).mass(Figure::TrueWater);
     for line in formula.parts.iter_mut().flat_map(|part| &mut part.lines) {
         let (division, _) = weighing.for_role(line.food.role());
         line.mass = division.nearest(line.mass);
     }
+    rounded(exact, formula, weighing)
+}
+
+/// What several weighings of the same lines come to: `exact` is the sum of what they are of,
+/// `weighed` of what the scales show. Its errors are the sums of theirs, and nothing helps against
+/// them here: each is weighed by itself.
+///
+/// Source: by definition.
+#[must_use]
+pub fn round_sum(exact: &Formula, weighed: &Formula, weighing: ScaleSettings) -> Rounded {
+    let mut weighed = weighed.clone();
+    for line in weighed.parts.iter_mut().flat_map(|part| &mut part.lines) {
+        // A sum of whole divisions is one, but for the last binary place.
+        let (division, _) = weighing.for_role(line.food.role());
+        line.mass = division.nearest(line.mass);
+    }
+    let mut sum = rounded(exact, weighed, weighing);
+    for line in &mut sum.lines {
+        line.aids = None;
+    }
+    sum
+}
+
+/// A formula and what the scales show of it, side by side.
+fn rounded(exact: &Formula, formula: Formula, weighing: ScaleSettings) -> Rounded {
+    let mut unpoured = exact.clone();
+    for line in unpoured.parts.iter_mut().flat_map(|part| &mut part.lines) {
+        line.poured = None;
+    }
+    let water_exact = Figures::of(&unpoured, Form::AsMade).mass(Figure::TrueWater);
     let (flour_exact, flour_weighed) = (exact.flour(), formula.flour());
     let water_weighed = Figures::of(&formula, Form::AsMade).mass(Figure::TrueWater);
     Rounded {
         weighing,
-        lines: rounded_lines(exact, weighing, flour_exact, flour_weighed),
+        lines: rounded_lines(exact, &formula, weighing),
         dough_exact: exact.dough(),
         dough_weighed: formula.dough(),
         formula,
@@ -149,12 +178,8 @@ pub fn round(exact: &Formula, weighing: ScaleSettings) -> Rounded {
 }
 
 /// Every line as its scale shows it, part by part.
-fn rounded_lines(
-    exact: &Formula,
-    weighing: ScaleSettings,
-    flour_exact: Mass,
-    flour_weighed: Mass,
-) -> Vec<RoundedLine> {
+fn rounded_lines(exact: &Formula, weighed: &Formula, weighing: ScaleSettings) -> Vec<RoundedLine> {
+    let (flour_exact, flour_weighed) = (exact.flour(), weighed.flour());
     let mut lines = Vec::new();
     for (part_index, part) in exact.parts.iter().enumerate() {
         for (line_index, line) in part.lines.iter().enumerate() {
@@ -162,7 +187,8 @@ fn rounded_lines(
                 part: part_index,
                 line: line_index,
             };
-            let mut rounded = one_line(at, line, weighing);
+            let weighs = weighed.line(at).map_or(Mass::ZERO, |line| line.mass);
+            let mut rounded = one_line(at, line, weighs, weighing);
             if part.kind.in_dough() {
                 rounded.percent_exact = rounded.exact.share_of(flour_exact);
                 rounded.percent_weighed = rounded.weighed.share_of(flour_weighed);
@@ -178,10 +204,9 @@ fn rounded_lines(
 }
 
 /// One line as its scale shows it, percentages and aids still open.
-fn one_line(at: LineAt, line: &Line, weighing: ScaleSettings) -> RoundedLine {
+fn one_line(at: LineAt, line: &Line, weighed: Mass, weighing: ScaleSettings) -> RoundedLine {
     let (division, on_pocket_scale) = weighing.for_role(line.food.role());
     let exact = line.mass;
-    let weighed = division.nearest(exact);
     let error = weighed - exact;
     let reading = if exact > Mass::ZERO && weighed <= Mass::ZERO {
         ScaleReading::BelowScale

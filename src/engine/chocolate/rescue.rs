@@ -1,5 +1,6 @@
 //! Rescue: what helps a syrup that has come out thick or lumpy, from what is seen of it.
 
+use super::blend::Blend;
 use super::error::ChocolateError;
 use super::handling::Consistency;
 use super::melt::{MELTED, Melted, Melting, heat_to_melt};
@@ -78,55 +79,53 @@ pub struct BathTime {
 /// [`ChocolateError::TooThin`] where no water thins this chocolate so far;
 /// [`ChocolateError::OffScale`].
 pub fn add_water(syrup: &Syrup, look: SyrupLook) -> Result<Option<AddWater>, ChocolateError> {
-    let (wished, class) = match (
-        look,
-        Consistency::Dips.below(),
-        Consistency::Drizzles.below(),
-    ) {
-        (SyrupLook::Lumpy, ..) | (_, None, _) | (_, _, None) => return Ok(None),
-        (_, Some(thin), Some(thick)) => ((thick, thin), look.seen()),
+    let ends = (Consistency::Drizzles.below(), Consistency::Dips.below());
+    let (SyrupLook::TooThick | SyrupLook::StaysPut | SyrupLook::Seized, (Some(thick), Some(thin))) =
+        (look, ends)
+    else {
+        return Ok(None);
     };
     let with_water = SyrupParts {
-        liquid: super::blend::Blend::one_gram_of_water(),
+        liquid: Blend::one_gram_of_water(),
         ..syrup.components
     };
-    let water_for = |thickness: Viscosity| {
-        let goal = thickness.pascal_seconds();
-        let conditions = &with_water.conditions;
-        with_water.least(|mix| {
-            mix.pascal_seconds(conditions)
-                .is_some_and(|eta| eta <= goal)
-        })
+    let (seen, rule) = match look.seen().and_then(Consistency::typical) {
+        Some(typical) => (water_for(&with_water, typical)?, 0.0),
+        None => (
+            with_water
+                .least_liquid()
+                .unwrap_or_default()
+                .min(syrup.water_brought.grams()),
+            syrup.rule.needed.less(syrup.rule.brought).grams(),
+        ),
     };
-    let of = |thickness| {
-        let thinnest = None;
-        water_for(thickness).ok_or(ChocolateError::TooThin {
-            wished: thickness,
-            thinnest,
-        })
-    };
-    let brought = syrup.water_brought.grams();
-    let seen = match class.and_then(Consistency::typical) {
-        Some(typical) => of(typical)?,
-        None => with_water.least_liquid().unwrap_or_default().min(brought),
-    };
-    let rule = match class {
-        None => syrup.rule.needed.less(syrup.rule.brought).grams(),
-        Some(_) => 0.0,
-    };
-    let drizzles = (of(wished.0)?, of(wished.1)?);
-    let missing = |wanted: f64| (wanted - seen).max(rule);
+    let drizzles = (
+        water_for(&with_water, thick)?,
+        water_for(&with_water, thin)?,
+    );
+    let missing = |wanted: f64| Mass::from_grams((wanted - seen).max(rule));
     Ok(Some(AddWater {
-        from: Mass::from_grams(missing(drizzles.0))?,
-        to: Mass::from_grams(missing(drizzles.1))?,
+        from: missing(drizzles.0)?,
+        to: missing(drizzles.1)?,
         seen,
         drizzles,
         rule,
     }))
 }
 
-/// The solid share of all fat at which lumps are seen at the latest, and the temperature of it.
-/// Source: the table of `melt`, read at 15 %.
+/// The least water with which a chocolate is as thin as `wished`, g.
+fn water_for(with_water: &SyrupParts, wished: Viscosity) -> Result<f64, ChocolateError> {
+    let (goal, conditions) = (wished.pascal_seconds(), &with_water.conditions);
+    let found = with_water.least(|mix| {
+        mix.pascal_seconds(conditions)
+            .is_some_and(|eta| eta <= goal)
+    });
+    let thinnest = None;
+    found.ok_or(ChocolateError::TooThin { wished, thinnest })
+}
+
+/// The temperature above which no clear lumps are left: 15 % of all fat is solid there.
+/// Source: the table of solid fat in `melt`.
 const LUMPS_AT: Temperature = Temperature::known(32.6);
 
 /// The time in a bath of 50 °C until lumps have melted.

@@ -3,7 +3,8 @@
 use std::num::{NonZeroU16, NonZeroU32};
 
 use super::error::ClassError;
-use super::settings::ClassSettings;
+use super::settings::{Ahead, ClassSettings};
+use super::teacher_bowl::{teacher_bowl, weighed_at_bench};
 use crate::engine::batch::{BatchTarget, Losses, Scaled, scale};
 use crate::engine::formula::Formula;
 use crate::engine::quantity::Mass;
@@ -17,8 +18,10 @@ pub struct BenchBatch {
     pub students: u16,
     /// Loaves each of them makes.
     pub loaves: NonZeroU32,
-    /// What each of them weighs out.
+    /// What each of them makes.
     pub batch: Scaled,
+    /// What each of them weighs out: without what it takes from the teacher's bowl.
+    pub weighs: Formula,
 }
 
 /// A class: its benches, and everything together.
@@ -32,7 +35,9 @@ pub struct Class {
     pub stations: u32,
     /// All loaves, the teacher's included.
     pub loaves: u32,
-    /// All benches together, line by line as in the formula.
+    /// What the teacher weighs out for all, where the teacher makes it ahead.
+    pub bowl: Option<Formula>,
+    /// All benches and the teacher's bowl together, line by line as in the formula.
     pub total: Formula,
     /// All dough ready for the tins.
     pub dough: Mass,
@@ -42,6 +47,8 @@ pub struct Class {
 ///
 /// Each bench weighs out its own dough and loses its own residue in bowls, so the whole is more
 /// than one large batch would be. Where students do not come out even, one bench has fewer.
+/// Where the teacher makes pastes and preferments ahead, one bowl holds all that the benches need
+/// and the fixed residue once more, since some of it stays in that bowl.
 ///
 /// Source: by definition; losses as in a batch.
 ///
@@ -54,67 +61,93 @@ pub fn class(
     losses: Losses,
     pieces: NonZeroU16,
 ) -> Result<Class, ClassError> {
-    let (students, at_bench) = (settings.students.get(), settings.at_bench.get());
-    let full = students.checked_div(at_bench).unwrap_or_default();
-    let over = students.checked_rem(at_bench).unwrap_or_default();
-    let loaves_of = |people: u16| u32::from(people) * u32::from(settings.loaves.get());
-    let asked = [
-        (u32::from(full), at_bench, loaves_of(at_bench)),
-        (u32::from(over > 0), over, loaves_of(over)),
-        (u32::from(settings.shown > 0), 0, u32::from(settings.shown)),
-    ];
+    let asked = kinds(settings);
     let mut benches = Vec::new();
     for (count, students, loaves) in asked {
         let (Some(count), Some(loaves)) = (NonZeroU32::new(count), NonZeroU32::new(loaves)) else {
             continue;
         };
         let dough = Mass::from_grams(settings.loaf.grams() * f64::from(loaves.get()))?;
+        let batch = scale(formula, BatchTarget::Dough(dough), losses, pieces)?;
         benches.push(BenchBatch {
             count,
             students,
             loaves,
-            batch: scale(formula, BatchTarget::Dough(dough), losses, pieces)?,
+            weighs: weighed_at_bench(&batch.formula, settings.ahead),
+            batch,
         });
     }
     let made = benches
         .iter()
         .map(|bench| bench.count.get() * bench.loaves.get());
     let loaves: u32 = made.sum();
+    let bowl = match settings.ahead {
+        Ahead::EachBench => None,
+        Ahead::TeacherBowl => Some(teacher_bowl(formula, &benches, losses.residue)?),
+    };
     Ok(Class {
-        stations: u32::from(full) + u32::from(over > 0),
+        stations: asked.iter().take(2).map(|(count, ..)| count).sum(),
         loaves,
-        total: total(formula, &benches)?,
+        total: total(formula, &benches, bowl.as_ref())?,
+        bowl,
         dough: Mass::from_grams(settings.loaf.grams() * f64::from(loaves))?,
         settings,
         benches,
     })
 }
 
-/// All benches together, line by line.
-fn total(formula: &Formula, benches: &[BenchBatch]) -> Result<Formula, ClassError> {
-    let mut total = formula.clone();
-    for (part, own) in total.parts.iter_mut().enumerate() {
-        let of = |bench: &BenchBatch| bench.batch.formula.parts.get(part).map(|one| one.steam);
-        own.steam = all(benches, of)?;
+/// The kinds of bench as count, students and loaves of each: full ones, one with fewer students, and
+/// the teacher's.
+fn kinds(settings: ClassSettings) -> [(u32, u16, u32); 3] {
+    let (students, at_bench) = (settings.students.get(), settings.at_bench.get());
+    let full = students.checked_div(at_bench).unwrap_or_default();
+    let over = students.checked_rem(at_bench).unwrap_or_default();
+    let loaves_of = |people: u16| u32::from(people) * u32::from(settings.loaves.get());
+    [
+        (u32::from(full), at_bench, loaves_of(at_bench)),
+        (u32::from(over > 0), over, loaves_of(over)),
+        (u32::from(settings.shown > 0), 0, u32::from(settings.shown)),
+    ]
+}
+
+/// All benches and the teacher's bowl together, line by line.
+fn total(
+    formula: &Formula,
+    benches: &[BenchBatch],
+    bowl: Option<&Formula>,
+) -> Result<Formula, ClassError> {
+    let weighed = benches
+        .iter()
+        .map(|bench| (bench.count.get(), &bench.weighs));
+    let all: Vec<(u32, &Formula)> = weighed.chain(bowl.map(|bowl| (1, bowl))).collect();
+    sum(formula, &all)
+}
+
+/// Formulas of the same lines, each so many times, added line by line.
+///
+/// # Errors
+/// [`ClassError::OffScale`] when a line passes a tonne.
+pub fn sum(formula: &Formula, all: &[(u32, &Formula)]) -> Result<Formula, ClassError> {
+    let mut sum = formula.clone();
+    for (part, own) in sum.parts.iter_mut().enumerate() {
+        own.steam = total_of(all, |one| one.parts.get(part).map(|own| own.steam))?;
         for (line, written) in own.lines.iter_mut().enumerate() {
-            let of = |bench: &BenchBatch| {
-                let own = bench.batch.formula.parts.get(part)?;
+            written.mass = total_of(all, |one| {
+                let own = one.parts.get(part)?;
                 own.lines.get(line).map(|one| one.mass)
-            };
-            written.mass = all(benches, of)?;
+            })?;
             written.poured = None;
         }
     }
-    Ok(total)
+    Ok(sum)
 }
 
-fn all(
-    benches: &[BenchBatch],
-    of: impl Fn(&BenchBatch) -> Option<Mass>,
+fn total_of(
+    all: &[(u32, &Formula)],
+    of: impl Fn(&Formula) -> Option<Mass>,
 ) -> Result<Mass, ClassError> {
-    let grams = benches.iter().map(|bench| {
-        let one = of(bench).unwrap_or_default();
-        one.grams() * f64::from(bench.count.get())
-    });
+    let grams = all
+        .iter()
+        .map(|(count, one)| of(one).unwrap_or_default().grams() * f64::from(*count));
     Ok(Mass::from_grams(grams.sum())?)
 }

@@ -5,10 +5,12 @@ mod bowls;
 mod error;
 mod oven;
 mod settings;
+mod teacher_bowl;
 mod working;
 
-pub use bench::{BenchBatch, Class, class};
+pub use bench::{BenchBatch, Class, class, sum};
 pub use bowls::{BowlNeed, bowls};
 pub use error::ClassError;
 pub use oven::{Load, OvenPlan, oven};
-pub use settings::{ClassSettings, OvenSettings};
+pub use settings::{Ahead, ClassSettings, OvenSettings};
+pub use teacher_bowl::{BowlPortion, portions};

@@ -20,6 +20,24 @@ pub struct ClassSettings {
     pub shown: u16,
     /// The oven.
     pub oven: OvenSettings,
+    /// Who makes paste and preferment.
+    pub ahead: Ahead,
+}
+
+/// Who makes what is made ahead: pastes and preferments.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+pub enum Ahead {
+    /// Each bench its own.
+    #[default]
+    EachBench,
+    /// The teacher all of it in one bowl, from which each bench takes its portion. So little yeast
+    /// that a bench could not weigh it is weighed once for all.
+    TeacherBowl,
+}
+
+impl Ahead {
+    /// Every way, in the order lists are shown.
+    pub const ALL: [Self; 2] = [Self::EachBench, Self::TeacherBowl];
 }
 
 /// The oven of a class.
@@ -42,14 +60,32 @@ impl ClassSettings {
 }
 
 impl ClassSettings {
-    /// The batch target of the students' loaves.
+    /// The batch target of all loaves, the teacher's included.
     #[must_use]
-    pub const fn target(&self) -> BatchTarget {
+    pub fn target(&self) -> BatchTarget {
+        let count = u16::try_from(self.loaves_in_all()).ok();
+        match count.and_then(NonZeroU16::new) {
+            Some(count) if self.shown > 0 => BatchTarget::Pieces {
+                count,
+                each: self.loaf,
+            },
+            Some(_) | None => self.students_target(),
+        }
+    }
+
+    /// The batch target of the students' loaves.
+    const fn students_target(&self) -> BatchTarget {
         BatchTarget::Class {
             students: self.students,
             loaves: self.loaves,
             loaf: self.loaf,
         }
+    }
+
+    /// Whether a batch is this class's: its target is that of all loaves, or of the students'.
+    #[must_use]
+    pub fn is_made_by(&self, wanted: BatchTarget) -> bool {
+        wanted == self.target() || wanted == self.students_target()
     }
 }
 
@@ -66,6 +102,7 @@ impl Default for ClassSettings {
                 bake: Minutes::known(30.0),
                 between: Minutes::known(10.0),
             },
+            ahead: Ahead::EachBench,
         }
     }
 }

@@ -2,13 +2,14 @@
 
 use std::num::NonZeroU32;
 
-use super::batch_results::divisions;
-use crate::engine::batch::{Rounded, ScaleSettings, round};
+use super::batch_results::{BatchResults, divisions};
+use crate::engine::batch::{Rounded, ScaleSettings, round, round_sum};
 use crate::engine::class::{
-    BenchBatch, BowlNeed, Class, ClassError, ClassSettings, OvenPlan, bowls,
+    BowlNeed, BowlPortion, Class, ClassError, ClassSettings, OvenPlan, bowls, portions, sum,
 };
 use crate::engine::class::{class, oven};
-use crate::engine::quantity::Minutes;
+use crate::engine::formula::Formula;
+use crate::engine::quantity::{Mass, Minutes};
 use crate::sheet::{Scales, Sheet};
 
 /// A class and its oven.
@@ -27,7 +28,11 @@ pub struct ClassWeights {
     pub class: Class,
     /// Each kind of bench as the scales show it, in the order of [`Class::benches`].
     pub benches: Vec<Rounded>,
-    /// Everything together as the scales show it.
+    /// What the teacher weighs for all as the scales show it, where the teacher makes it ahead.
+    pub bowl: Option<Rounded>,
+    /// What the benches take from the teacher's bowl, part by part.
+    pub portions: Vec<BowlPortion>,
+    /// Everything together: the sum of what the scales show at each bench and for the bowl.
     pub total: Rounded,
     /// The bowls of the benches.
     pub bowls: Vec<BowlNeed>,
@@ -66,13 +71,37 @@ fn weights(
 ) -> Result<ClassWeights, ClassError> {
     let batch = &sheet.batch;
     let class = class(&sheet.formula, *settings, batch.losses, batch.pieces)?;
-    let on_scales = |bench: &BenchBatch| round(&bench.batch.formula, weighing);
+    let benches = class.benches.iter();
+    let benches: Vec<Rounded> = benches
+        .map(|bench| round(&bench.weighs, weighing))
+        .collect();
+    let bowl = class.bowl.as_ref().map(|bowl| round(bowl, weighing));
+    let counted = class.benches.iter().zip(&benches);
+    let counted = counted.map(|(bench, rounded)| (bench.count.get(), &rounded.formula));
+    let weighed: Vec<(u32, &Formula)> = counted
+        .chain(bowl.iter().map(|bowl| (1, &bowl.formula)))
+        .collect();
+    let weighed = sum(&class.total, &weighed)?;
+    let portions = match &bowl {
+        Some(bowl) => portions(&class, &bowl.formula, weighing)?,
+        None => Vec::new(),
+    };
     Ok(ClassWeights {
-        benches: class.benches.iter().map(on_scales).collect(),
-        total: round(&class.total, weighing),
+        total: round_sum(&class.total, &weighed, weighing),
         bowls: bowls(&class),
+        bowl,
+        portions,
+        benches,
         class,
     })
+}
+
+/// The loaf of the batch and the loaf of the class, where they differ by more than half a gram.
+#[must_use]
+pub fn loaf_difference(batch: &BatchResults, settings: &ClassSettings) -> Option<(Mass, Mass)> {
+    let made = batch.scaled.as_ref().ok()?.pieces.each;
+    let differs = (made.grams() - settings.loaf.grams()).abs() > 0.5;
+    differs.then_some((made, settings.loaf))
 }
 
 /// When the last load goes in, where dough begun with the first load would wait too long for it.

@@ -1,11 +1,16 @@
 //! Shopping: what to buy for a batch in whole packs, and what it costs.
 
+use std::num::NonZeroU32;
+
+use super::BatchResults;
+use super::class::{self, ClassWeights};
 use crate::engine::batch::Scaled;
+use crate::engine::class::ClassSettings;
 use crate::engine::formula::Formula;
 use crate::engine::ingredients::Food;
 use crate::engine::quantity::Money;
 use crate::engine::shopping::{Pack, Shopping, ShoppingError, needs, shopping};
-use crate::sheet::Pantry;
+use crate::sheet::{Pantry, Scales, Sheet};
 
 /// The shopping list of a batch with its cost.
 #[derive(Clone, Debug, PartialEq)]
@@ -18,6 +23,8 @@ pub struct ShoppingResults {
     pub each: Option<Money>,
     /// What whole packs cost; none where no ingredient has a price.
     pub paid: Option<Money>,
+    /// Whether it is for the class: all benches, the teacher's loaves, and what each loses.
+    pub of_class: bool,
 }
 
 /// The shopping list of a batch.
@@ -37,13 +44,52 @@ pub struct ShoppingResults {
 /// # Errors
 /// [`ShoppingError`] for a pack that holds nothing, or when packs or money leave their range.
 pub fn of(scaled: &Scaled, pantry: &Pantry) -> Result<ShoppingResults, ShoppingError> {
-    let list = shopping(needs(&scaled.formula), &packs(&scaled.formula, pantry))?;
+    of_lines(&scaled.formula, scaled.pieces.count, pantry)
+}
+
+/// The shopping list of a sheet: of the class where the batch is made by it, bench by bench as the
+/// scales show it, else of the batch. `None` where neither has an answer.
+#[must_use]
+pub fn of_sheet(
+    sheet: &Sheet,
+    batch: &BatchResults,
+    settings: &ClassSettings,
+    scales: Scales,
+    pantry: &Pantry,
+) -> Option<Result<ShoppingResults, ShoppingError>> {
+    if settings.is_made_by(sheet.batch.wanted) {
+        let weights = class::of(sheet, settings, scales).weights.ok()?;
+        return Some(of_class(&weights, pantry));
+    }
+    Some(of(batch.scaled.as_ref().ok()?, pantry))
+}
+
+/// The shopping list of a class: the sum of what the benches and the teacher weigh.
+///
+/// # Errors
+/// As [`of`].
+pub fn of_class(weights: &ClassWeights, pantry: &Pantry) -> Result<ShoppingResults, ShoppingError> {
+    let loaves = NonZeroU32::new(weights.class.loaves).unwrap_or(NonZeroU32::MIN);
+    let bought = of_lines(&weights.total.formula, loaves, pantry)?;
+    Ok(ShoppingResults {
+        of_class: true,
+        ..bought
+    })
+}
+
+fn of_lines(
+    formula: &Formula,
+    pieces: NonZeroU32,
+    pantry: &Pantry,
+) -> Result<ShoppingResults, ShoppingError> {
+    let list = shopping(needs(formula), &packs(formula, pantry))?;
     let is_priced = list.items.iter().any(|item| item.used.is_some());
     let priced = |money: Money| is_priced.then_some(money);
     Ok(ShoppingResults {
         used: priced(list.used),
-        each: priced(list.used.among(scaled.pieces.count.get())),
+        each: priced(list.used.among(pieces.get())),
         paid: priced(list.paid),
+        of_class: false,
         list,
     })
 }

@@ -4,12 +4,16 @@ use std::num::NonZeroU16;
 
 use serde::{Deserialize, Serialize};
 
-use crate::engine::class::{ClassSettings, OvenSettings};
+use crate::engine::class::{Ahead, ClassSettings, OvenSettings};
 use crate::engine::quantity::{Mass, Minutes};
+use crate::storage::enum_names::AHEAD;
 
 use super::Record;
 use super::number::{Count, Small};
 use super::read::described;
+use super::text::words;
+
+words! { Ahead: AHEAD; }
 
 described! {
     ClassSettings: ClassRecord;
@@ -38,6 +42,8 @@ struct ClassRecord {
     #[serde(with = "Small")]
     shown: u16,
     oven: OvenSettings,
+    #[serde(skip_serializing_if = "is_usual")]
+    ahead: Ahead,
 }
 
 #[derive(Deserialize, Serialize)]
@@ -49,6 +55,10 @@ struct OvenRecord {
     bake: Minutes,
     #[serde(rename = "between_min", default = "between")]
     between: Minutes,
+}
+
+fn is_usual(ahead: &Ahead) -> bool {
+    *ahead == Ahead::default()
 }
 
 fn places() -> NonZeroU16 {

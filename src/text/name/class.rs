@@ -1,5 +1,6 @@
 //! What tins, nutrients, laws and parts of a link are called.
 
+use crate::engine::class::Ahead;
 use crate::engine::nutrition::{LabelLaw, Nutrient};
 use crate::engine::tin::{TinKind, TinMeasure};
 use crate::storage::interchange::{LinkPart, MeasureUnit};
@@ -83,5 +84,14 @@ pub fn measure(unit: MeasureUnit) -> (&'static str, &'static str) {
         MeasureUnit::Stick => (tr!("stick"), tr!("sticks")),
         MeasureUnit::Packet => (tr!("packet"), tr!("packets")),
         MeasureUnit::Whole => (tr!("piece"), tr!("pieces")),
+    }
+}
+
+/// Who makes paste and preferment in a class.
+#[must_use]
+pub fn ahead(ahead: Ahead) -> &'static str {
+    match ahead {
+        Ahead::EachBench => tr!("at each bench"),
+        Ahead::TeacherBowl => tr!("by the teacher in one bowl"),
     }
 }

@@ -12,7 +12,7 @@ mod place;
 
 pub use batch::{target_kind, wanted, wanted_kind};
 pub use chocolate::{flow, handling, handling_looks, keeps_as};
-pub use class::{law, link_part, measure, nutrient, tin_kind, tin_measure};
+pub use class::{ahead, law, link_part, measure, nutrient, tin_kind, tin_measure};
 pub use day::{step, step_at, weekday, work};
 pub use formula::{basis, bread, figure, form, part_kind, what_if};
 pub use heat::{

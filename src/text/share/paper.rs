@@ -10,7 +10,7 @@ use crate::storage::interchange::{SquareCode, svg};
 use crate::text::{
     allergens,
     caution::LOCAL_RULES,
-    class::ClassView,
+    class::{BenchView, ClassView},
     format_options::FormatOptions,
     language::text,
     name, tr,
@@ -126,9 +126,11 @@ pub fn class_sheet(
         .iter()
         .map(|bench| bench.title.clone())
         .collect();
+    columns.extend(view.bowl.iter().map(|bowl| bowl.title.clone()));
     columns.push(tr!("Everything together").to_owned());
     let rows = rows(view);
-    let mut notes = view.bowls.clone();
+    let mut notes = taken(view);
+    notes.extend(view.bowls.iter().cloned());
     notes.extend(view.loads.iter().cloned());
     notes.extend(view.stagger.iter().map(|advice| advice.to_do.to_string()));
     let mut paper = ClassSheet {
@@ -161,16 +163,34 @@ fn side_by_side(mut rows: Vec<SheetRow>) -> Vec<Vec<SheetRow>> {
     vec![rows, second]
 }
 
+/// What each bench takes from the teacher's bowl, and what stays in it.
+fn taken(view: &ClassView) -> Vec<String> {
+    let all = view.benches.iter().chain(&view.bowl);
+    let of = |bench: &BenchView| {
+        let portions = bench.portions.iter();
+        let portions: Vec<String> = portions
+            .map(|(name, shows)| format!("{name}: {shows}"))
+            .collect();
+        (!portions.is_empty()).then(|| format!("{}: {}", bench.title, portions.join("; ")))
+    };
+    all.filter_map(of).collect()
+}
+
 fn rows(view: &ClassView) -> Vec<SheetRow> {
     let mut rows = Vec::new();
-    for (at, part) in view.total.iter().enumerate() {
+    for part in &view.total {
         for (line, (food, total)) in part.lines.iter().enumerate() {
             let of = |parts: &[PartWeights]| {
-                let found = parts.get(at).and_then(|part| part.lines.get(line));
+                let own = parts.iter().find(|own| own.name == part.name);
+                let found = own.and_then(|part| part.lines.get(line));
                 found.map(|(_, shows)| shows.clone()).unwrap_or_default()
             };
-            let mut cells: Vec<String> =
-                view.benches.iter().map(|bench| of(&bench.parts)).collect();
+            let mut cells: Vec<String> = view
+                .benches
+                .iter()
+                .chain(&view.bowl)
+                .map(|bench| of(&bench.parts))
+                .collect();
             cells.push(total.clone());
             rows.push(SheetRow {
                 begins: (line == 0).then(|| part.name.clone()),

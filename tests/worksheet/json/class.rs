@@ -1,7 +1,7 @@
 //! Results beside the batch: tins, nutrition, allergens, shopping, class.
 
 use serde_json::{Value, json};
-use softcrumb::engine::class::{BenchBatch, BowlNeed, Load, OvenPlan};
+use softcrumb::engine::class::{BenchBatch, BowlNeed, BowlPortion, Load, OvenPlan};
 use softcrumb::engine::nutrition::{
     AllergenRow, Declared, DeclaredLine, LabelLaw, Nutrients, NutritionError,
 };
@@ -162,7 +162,7 @@ pub(super) fn class(asked: &Asked) -> Value {
         let bench = |bench: &BenchBatch| {
             json!({
                 "count": bench.count, "students": bench.students, "loaves": bench.loaves,
-                "lines_g": super::weights(&bench.batch.formula),
+                "lines_g": super::weights(&bench.weighs),
             })
         };
         let bowl = |need: &BowlNeed| {
@@ -171,11 +171,20 @@ pub(super) fn class(asked: &Asked) -> Value {
                 "room_cm3": need.room.cubic_centimetres(),
             })
         };
+        let portion = |portion: &BowlPortion| {
+            json!({
+                "stream": portion.part, "holds_g": portion.holds.grams(), "left_g": portion.left.grams(),
+                "each_g": portion.each.iter().map(|each| each.grams()).collect::<Vec<_>>(),
+            })
+        };
         let made = &weights.class;
         json!({
             "stations": made.stations, "loaves": made.loaves, "dough_g": made.dough.grams(),
             "benches": made.benches.iter().map(bench).collect::<Vec<_>>(),
             "total_g": super::weights(&made.total),
+            "bowl_g": made.bowl.as_ref().map(super::weights),
+            "weighed_g": super::weights(&weights.total.formula),
+            "portions": weights.portions.iter().map(portion).collect::<Vec<_>>(),
             "bowls": weights.bowls.iter().map(bowl).collect::<Vec<_>>(),
             "oven": or_error(&class.oven, "class.oven", oven_json),
         })

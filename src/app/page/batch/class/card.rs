@@ -5,15 +5,16 @@ use leptos::prelude::*;
 use super::fields::ClassBoxes;
 use crate::app::browser::focus;
 use crate::app::browser::live_region::announce;
-use crate::app::page::HEADING;
-use crate::app::part::{AdviceCard, Button, weigh_table};
+use crate::app::page::{BatchContext, HEADING};
+use crate::app::part::{AdviceCard, Button, PickOne, weigh_table};
 use crate::app::state::{WorkspaceStore, memo, use_app_state};
+use crate::engine::class::Ahead;
 use crate::results::batch::class;
 use crate::sheet::Place;
 use crate::text::{
     self, ErrorText,
     class::{BenchView, ClassView},
-    tr,
+    name, tr,
 };
 
 /// The class.
@@ -34,6 +35,22 @@ pub fn ClassCard() -> impl IntoView {
     });
     let advice = memo(move || {
         view.with(|view: &Result<ClassView, String>| view.as_ref().ok()?.stagger.clone())
+    });
+    let ahead = Signal::derive(move || workspace.settings.get().ahead);
+    let ways = Signal::derive(|| {
+        let named = |way: Ahead| (way, name::ahead(way).to_owned());
+        Ahead::ALL.map(named).to_vec()
+    });
+    let choose = move |ahead: Ahead| {
+        workspace.settings.change(|settings| settings.ahead = ahead);
+    };
+    let batch = BatchContext::from_context();
+    let loaf = memo(move || {
+        let (settings, options) = (workspace.settings.get(), state.options.get());
+        let differs = batch
+            .results
+            .with(|batch| class::loaf_difference(batch, &settings))?;
+        Some(text::class::loaf_difference(differs, options))
     });
     let make = move |()| {
         let settings = workspace.settings.get_untracked();
@@ -60,6 +77,8 @@ pub fn ClassCard() -> impl IntoView {
             </summary>
             <div class="body">
                 <ClassBoxes />
+                <PickOne id="class-ahead" label=tr!("Paste and preferment are made") choices=ways selected=ahead on_select=Callback::new(choose) />
+                {move || loaf.get().map(|says| view! { <p>{says}</p> })}
                 <AdviceCard title=tr!("The oven and the class") advice />
                 {move || match view.get() {
                     Ok(view) => view! { <Sheet view /> }.into_any(),
@@ -82,13 +101,21 @@ fn Sheet(
     /// Its content.
     view: ClassView,
 ) -> impl IntoView {
-    let bench = |bench: BenchView| view! { <h3>{bench.title}</h3> {bench.parts.into_iter().map(weigh_table).collect_view()} };
+    let bench = |bench: BenchView| {
+        let portion = |(name, shows): (String, String)| view! { <li>{name} ": " {shows}</li> };
+        view! {
+            <h3>{bench.title}</h3>
+            {bench.parts.into_iter().map(weigh_table).collect_view()}
+            <ul class="plain">{bench.portions.into_iter().map(portion).collect_view()}</ul>
+        }
+    };
     let items = |all: Vec<String>| {
         all.into_iter()
             .map(|one| view! { <li>{one}</li> })
             .collect_view()
     };
     view! {
+        {view.bowl.into_iter().map(bench).collect_view()}
         {view.benches.into_iter().map(bench).collect_view()}
         <h3>{tr!("Everything together")}</h3>
         {view.total.into_iter().map(weigh_table).collect_view()}

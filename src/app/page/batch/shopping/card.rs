@@ -26,7 +26,11 @@ pub fn ShoppingCard() -> impl IntoView {
     let view = memo(move || {
         let options = state.options.get();
         let found = workspace.pantry.with(|pantry| {
-            let found = context.read_scaled(|scaled| shopping::of(scaled, pantry))?;
+            let (settings, sheet) = (workspace.settings.get(), state.current());
+            let scales = state.kitchen.with(|kitchen| kitchen.scales);
+            let found = context
+                .results
+                .with(|batch| shopping::of_sheet(&sheet, batch, &settings, scales, pantry))?;
             let view = found.map(|found| text::shopping::view(&found, &pantry.currency, options));
             Some(view)
         })?;
@@ -71,6 +75,7 @@ fn List(
         each,
         paid,
         missing,
+        of_class,
         text,
         working,
     } = view;
@@ -86,6 +91,7 @@ fn List(
     let figure = |value: String| Signal::stored(Shown { value, was: None });
     let working = Callback::new(move |()| working.clone());
     view! {
+        {of_class.map(|says| view! { <p>{says}</p> })}
         <ul class="plain shopping">{rows.into_iter().map(row).collect_view()}</ul>
         <div class="figures">
             <Figure label=tr!("Used in this batch") shown=figure(used) working />
