@@ -5,7 +5,9 @@ use softcrumb::engine::heat::{
     boiling_at, cook, latent_heat_of_boiling, steam_loss,
 };
 use softcrumb::engine::ingredients::Listed;
-use softcrumb::engine::quantity::{Altitude, Length, Mass, Minutes, Temperature};
+use softcrumb::engine::quantity::{
+    Altitude, Length, Mass, Minutes, Temperature, TemperatureChange,
+};
 
 use crate::printed::{agrees, agrees_within};
 
@@ -65,6 +67,7 @@ fn five_grams_of_steam_cool_a_paste_by_some_17_kelvin() {
     let plain = Paste {
         flours: vec![scalded(1, Grain::Wheat, 31.0, 18.0)],
         liquid: grams(153.0),
+        drop: TemperatureChange::from_kelvin(0.0).unwrap(),
         ..paste(1.0, None)
     };
     let steaming = Paste {

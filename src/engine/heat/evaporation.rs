@@ -101,8 +101,9 @@ pub struct Stirring {
 }
 
 impl Stirring {
-    /// How long a paste is stirred in the open. Common practice: about a minute.
-    pub const USUAL: Minutes = Minutes::known(1.0);
+    /// How long a paste steams in the open as it is stirred. Common practice: until no dry spot is
+    /// left, about half a minute.
+    pub const USUAL: Minutes = Minutes::known(0.5);
 
     /// The water that leaves at `t` °C, g. A surface hardly warmer than the room gives off little:
     /// from 40 °C down the rate fades, to none at 30 °C.

@@ -53,6 +53,9 @@ pub struct Paste {
 /// Source: rice starches 10.2 to 14.6 J/g by calorimetry; wheat about 10 (from memory).
 pub const HEAT_OF_COOKING: HeatPerMass = HeatPerMass::known(10.0);
 
+/// Specific heat of hot water, J/(g·K). Source: Choi and Okos 1986, 4.21 at 95 °C.
+const WATER_HEAT: f64 = 4.21;
+
 impl Paste {
     /// What water loses between the kettle and the bowl. Common practice.
     pub const DROP: TemperatureChange = TemperatureChange::known(2.0);
@@ -117,6 +120,8 @@ impl Paste {
             flour.mass.component(flour.starch).grams() * share
         });
         let steam = self.stirring.map_or(0.0, |stirring| stirring.heat_at(t));
-        HEAT_OF_COOKING.joules_per_gram() * cooked.sum::<f64>() + steam
+        // The drop of the liquid stands for the first of its steam.
+        let counted = WATER_HEAT * self.liquid.grams() * self.drop.kelvin();
+        HEAT_OF_COOKING.joules_per_gram() * cooked.sum::<f64>() + (steam - counted).max(0.0)
     }
 }

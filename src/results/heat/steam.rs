@@ -21,8 +21,8 @@ pub struct SteamPrediction {
     pub most: Mass,
 }
 
-/// How far the minutes of stirring differ: from half as long to half as long again. Common practice.
-const STIRRED: [f64; 3] = [0.5, 1.0, 1.5];
+/// How far the minutes of stirring differ: from half as long to three times as long. Common practice.
+const STIRRED: [f64; 3] = [0.5, 1.0, 3.0];
 
 /// What a paste will lose as steam: while it is stirred in the open, and until it is in the fridge.
 ///
