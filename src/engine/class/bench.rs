@@ -4,6 +4,7 @@ use std::num::{NonZeroU16, NonZeroU32};
 
 use super::error::ClassError;
 use super::settings::{Ahead, ClassSettings};
+use super::sum::sum;
 use super::teacher_bowl::{teacher_bowl, weighed_at_bench};
 use crate::engine::batch::{BatchTarget, Losses, Scaled, scale};
 use crate::engine::formula::Formula;
@@ -83,7 +84,7 @@ pub fn class(
     let loaves: u32 = made.sum();
     let bowl = match settings.ahead {
         Ahead::EachBench => None,
-        Ahead::TeacherBowl => Some(teacher_bowl(formula, &benches, losses.residue)?),
+        Ahead::TeacherBowl => Some(bowl_for(formula, &benches, losses.residue)?),
     };
     Ok(Class {
         stations: asked.iter().take(2).map(|(count, ..)| count).sum(),
@@ -123,31 +124,12 @@ fn total(
     sum(formula, &all)
 }
 
-/// Formulas of the same lines, each so many times, added line by line.
-///
-/// # Errors
-/// [`ClassError::OffScale`] when a line passes a tonne.
-pub fn sum(formula: &Formula, all: &[(u32, &Formula)]) -> Result<Formula, ClassError> {
-    let mut sum = formula.clone();
-    for (part, own) in sum.parts.iter_mut().enumerate() {
-        own.steam = total_of(all, |one| one.parts.get(part).map(|own| own.steam))?;
-        for (line, written) in own.lines.iter_mut().enumerate() {
-            written.mass = total_of(all, |one| {
-                let own = one.parts.get(part)?;
-                own.lines.get(line).map(|one| one.mass)
-            })?;
-            written.poured = None;
-        }
-    }
-    Ok(sum)
-}
-
-fn total_of(
-    all: &[(u32, &Formula)],
-    of: impl Fn(&Formula) -> Option<Mass>,
-) -> Result<Mass, ClassError> {
-    let grams = all
-        .iter()
-        .map(|(count, one)| of(one).unwrap_or_default().grams() * f64::from(*count));
-    Ok(Mass::from_grams(grams.sum())?)
+fn bowl_for(
+    formula: &Formula,
+    benches: &[BenchBatch],
+    residue: Mass,
+) -> Result<Formula, ClassError> {
+    let all = benches.iter();
+    let all = all.map(|bench| (bench.count.get(), &bench.batch.formula));
+    teacher_bowl(formula, &all.collect::<Vec<_>>(), residue)
 }

@@ -4,13 +4,16 @@ mod bench;
 mod bowls;
 mod error;
 mod oven;
+mod portions;
 mod settings;
+mod sum;
 mod teacher_bowl;
 mod working;
 
-pub use bench::{BenchBatch, Class, class, sum};
+pub use bench::{BenchBatch, Class, class};
 pub use bowls::{BowlNeed, bowls};
 pub use error::ClassError;
 pub use oven::{Load, OvenPlan, oven};
+pub use portions::{BowlPortion, portions};
 pub use settings::{Ahead, ClassSettings, OvenSettings};
-pub use teacher_bowl::{BowlPortion, portions};
+pub use sum::sum;

@@ -1,27 +1,13 @@
-//! The teacher's bowl: pastes and preferments made once for all benches, and each one's portion.
+//! The teacher's bowl: pastes and preferments made once for all benches.
 
-use super::bench::{BenchBatch, Class, sum};
 use super::error::ClassError;
 use super::settings::Ahead;
-use crate::engine::batch::ScaleSettings;
+use super::sum::sum;
 use crate::engine::formula::{Formula, Part, PartKind};
-use crate::engine::quantity::{Division, Mass};
-
-/// What the benches take of one part from the teacher's bowl.
-#[derive(Clone, Debug, PartialEq)]
-pub struct BowlPortion {
-    /// Which part of the formula.
-    pub part: usize,
-    /// Each bench's portion as the scale shows it, in the order of [`Class::benches`].
-    pub each: Vec<Mass>,
-    /// What the bowl holds once it is made.
-    pub holds: Mass,
-    /// What stays in the bowl.
-    pub left: Mass,
-}
+use crate::engine::quantity::Mass;
 
 /// Whether a part is made ahead.
-const fn is_ahead(kind: PartKind) -> bool {
+pub(super) const fn is_ahead(kind: PartKind) -> bool {
     matches!(kind, PartKind::Paste | PartKind::Preferment)
 }
 
@@ -34,7 +20,7 @@ fn empty(part: &mut Part) {
 }
 
 /// What a part weighs once it is made.
-fn made(part: &Part) -> Mass {
+pub(super) fn made(part: &Part) -> Mass {
     part.mass().less(part.steam)
 }
 
@@ -48,16 +34,14 @@ pub(super) fn weighed_at_bench(formula: &Formula, ahead: Ahead) -> Formula {
     own
 }
 
-/// What the teacher weighs out: all that the benches need of what is made ahead, and `residue` of
+/// What the teacher weighs out: all that the benches, each so many times, need of what is made ahead, and `residue` of
 /// each part that stays in its bowl.
 pub(super) fn teacher_bowl(
     formula: &Formula,
-    benches: &[BenchBatch],
+    benches: &[(u32, &Formula)],
     residue: Mass,
 ) -> Result<Formula, ClassError> {
-    let all = benches.iter();
-    let all = all.map(|bench| (bench.count.get(), &bench.batch.formula));
-    let mut bowl = sum(formula, &all.collect::<Vec<_>>())?;
+    let mut bowl = sum(formula, benches)?;
     for part in &mut bowl.parts {
         if !is_ahead(part.kind) {
             empty(part);
@@ -73,66 +57,4 @@ pub(super) fn teacher_bowl(
         }
     }
     Ok(bowl)
-}
-
-/// The portions that the benches take from the teacher's bowl as it was weighed.
-///
-/// The bowl is shared out by what each bench needs of what all need, less what stays in it, and each
-/// portion is rounded down to the scale's division: so the bowl is never short. Portions and what is
-/// left add up to what it holds.
-///
-/// Source: by definition.
-///
-/// # Errors
-/// [`ClassError::OffScale`] when a mass passes a tonne.
-pub fn portions(
-    class: &Class,
-    weighed: &Formula,
-    scales: ScaleSettings,
-) -> Result<Vec<BowlPortion>, ClassError> {
-    let mut found = Vec::new();
-    for (at, own) in weighed.parts.iter().enumerate() {
-        let holds = made(own);
-        if is_ahead(own.kind) && holds > Mass::ZERO {
-            found.push(portion(class, at, holds, scales.main)?);
-        }
-    }
-    Ok(found)
-}
-
-fn portion(
-    class: &Class,
-    part: usize,
-    holds: Mass,
-    division: Division,
-) -> Result<BowlPortion, ClassError> {
-    let bowl = class.bowl.as_ref().and_then(|bowl| bowl.parts.get(part));
-    let exact = bowl.map_or(Mass::ZERO, made);
-    let mut each = Vec::new();
-    let mut taken = 0.0;
-    for bench in &class.benches {
-        let needs = bench.batch.formula.parts.get(part);
-        let needs = needs.map_or(Mass::ZERO, made);
-        let share = needs.share_of(exact).unwrap_or_default();
-        let own = down(holds.try_component(share)?, division);
-        taken += own.grams() * f64::from(bench.count.get());
-        each.push(own);
-    }
-    Ok(BowlPortion {
-        part,
-        each,
-        holds,
-        left: holds.less(Mass::from_grams(taken)?),
-    })
-}
-
-/// The most that the scale can show of a mass without passing it.
-fn down(mass: Mass, division: Division) -> Mass {
-    let nearest = division.nearest(mass);
-    // A millionth of a gram is the last binary place of a sum, not a shortage.
-    if nearest.grams() - mass.grams() > 1e-6 {
-        nearest.less(division.mass())
-    } else {
-        nearest
-    }
 }
