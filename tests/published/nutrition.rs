@@ -203,7 +203,8 @@ fn one_line(number: u16) -> Formula {
 
 #[test]
 fn marks_add_to_what_the_ingredient_says_and_may_contain_stays_apart() {
-    let (formula, at) = (one_line(1000), LineAt { part: 0, line: 0 });
+    // White sugar says nothing of itself.
+    let (formula, at) = (one_line(700), LineAt { part: 0, line: 0 });
     let food = formula.line(at).unwrap().food.clone();
     let marks = Marks {
         foods: vec![FoodMark {

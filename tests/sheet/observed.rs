@@ -111,8 +111,9 @@ fn times_are_noted_once_a_work_is_over_from_its_first_step_to_its_last() {
 #[test]
 fn a_dough_that_came_out_cold_is_planned_with_as_it_is() {
     let sheet = first();
+    let predicted = plan(&sheet, None, 24.0).run.dough;
     let mut cold = bake();
-    cold.noted.dough = Temperature::from_celsius(19.0).ok();
+    cold.noted.dough = Temperature::from_celsius(predicted.celsius() - 3.0).ok();
     let due = |planned: &DayResults| planned.run.rises.bulk.as_ref().unwrap().due;
     let (usual, later) = (plan(&sheet, None, 24.0), plan(&sheet, Some(&cold), 24.0));
     assert!(due(&later) > due(&usual));
