@@ -30,56 +30,57 @@ fn count(range: std::ops::Range<u16>) -> impl Strategy<Value = NonZeroU16> {
     range.prop_map(|count| NonZeroU16::new(count).unwrap())
 }
 
-fn drawn() -> impl Strategy<Value = Drawn> {
+fn grams(grams: f64) -> Mass {
+    Mass::from_grams(grams).unwrap()
+}
+
+fn settings() -> impl Strategy<Value = ClassSettings> {
     let people = (count(1..40), count(1..5), count(1..4), 0_u16..4);
-    let weights = (
-        150.0..1200.0_f64,
-        0.0..30.0_f64,
-        0.0..0.05_f64,
-        0.0..0.05_f64,
-    );
+    (people, 150.0..1200.0_f64, any::<bool>()).prop_map(
+        |((students, at_bench, loaves, shown), loaf, bowl)| ClassSettings {
+            students,
+            at_bench,
+            loaves,
+            shown,
+            loaf: grams(loaf),
+            ahead: if bowl {
+                Ahead::TeacherBowl
+            } else {
+                Ahead::EachBench
+            },
+            ..ClassSettings::default()
+        },
+    )
+}
+
+fn losses() -> impl Strategy<Value = Losses> {
+    let shares = (0.0..0.05_f64, 0.0..0.05_f64);
+    (0.0..30.0_f64, shares).prop_map(|(residue, (residue_share, dividing))| {
+        let share = |share| Share::from_fraction(share).unwrap();
+        Losses {
+            residue: grams(residue),
+            residue_share: share(residue_share),
+            dividing: share(dividing),
+            ..Losses::default()
+        }
+    })
+}
+
+fn drawn() -> impl Strategy<Value = Drawn> {
     let main = prop::sample::select(&[1.0, 2.0, 5.0][..]);
     let pocket = prop::sample::select(&[0.0, 0.01, 0.1, 0.5][..]);
-    (
-        0_usize..examples().len(),
-        people,
-        weights,
-        main,
-        pocket,
-        any::<bool>(),
+    let scales = (main, pocket).prop_map(|(main, pocket)| Scales {
+        main: grams(main),
+        pocket: (pocket > 0.0).then(|| grams(pocket)),
+    });
+    (0_usize..examples().len(), settings(), scales, losses()).prop_map(
+        |(example, settings, scales, losses)| Drawn {
+            example,
+            settings,
+            scales,
+            losses,
+        },
     )
-        .prop_map(
-            |(example, (students, at_bench, loaves, shown), weights, main, pocket, bowl)| {
-                let grams = |grams| Mass::from_grams(grams).unwrap();
-                let share = |share| Share::from_fraction(share).unwrap();
-                Drawn {
-                    example,
-                    settings: ClassSettings {
-                        students,
-                        at_bench,
-                        loaves,
-                        shown,
-                        loaf: grams(weights.0),
-                        ahead: if bowl {
-                            Ahead::TeacherBowl
-                        } else {
-                            Ahead::EachBench
-                        },
-                        ..ClassSettings::default()
-                    },
-                    scales: Scales {
-                        main: grams(main),
-                        pocket: (pocket > 0.0).then(|| grams(pocket)),
-                    },
-                    losses: Losses {
-                        residue: grams(weights.1),
-                        residue_share: share(weights.2),
-                        dividing: share(weights.3),
-                        ..Losses::default()
-                    },
-                }
-            },
-        )
 }
 
 /// The weight of one line at all benches and in the teacher's bowl.

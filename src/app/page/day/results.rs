@@ -124,6 +124,9 @@ impl Day {
     }
 
     /// The results of a sheet, with all other inputs unchanged.
+    ///
+    /// # Errors
+    /// Those of [`day::of`].
     pub fn results_of(self, sheet: &Sheet) -> Result<DayResults, PlanError> {
         self.with_input(sheet, day::of)
     }
