@@ -98,7 +98,8 @@ def test_bake_and_cooling_agree_with_series_by_scipy(ask):
         core = bake["core_from_c"]
         known = known_loaf(800) if tin else bun(75)
         known_minutes = 32 if tin else 16
-        then, now = minutes(known, BAKING, 180, 28, core), minutes(body, BAKING, oven, 28, core)
+        dough = answer["run"]["proofed_c"]
+        then, now = minutes(known, BAKING, 180, 28, core), minutes(body, BAKING, oven, dough, core)
         assert time["known_model_min"] == pytest.approx(then, rel=1e-6)
         assert time["new_model_min"] == pytest.approx(now, rel=5e-4)
         assert time["likely_min"] == pytest.approx(known_minutes * now / then / share, rel=5e-4)

@@ -19,6 +19,7 @@ use crate::asked_vessel::VesselAsked;
 
 /// Everything about heat that follows from one document.
 pub(crate) struct Heat {
+    pub(crate) run: Run,
     pub(crate) results: HeatResults,
     /// The cooling of each paste, in the order of the pastes. What makes it pass is worked out
     /// where it is printed: that is slow, and the page too works it out after the frame.
@@ -85,6 +86,7 @@ impl Heat {
             vessel_coolings: asked.heat.vessel_coolings.iter().map(in_vessel).collect(),
             boilings: asked.heat.boilings.iter().map(boiling).collect(),
             results,
+            run,
         }
     }
 }

@@ -155,7 +155,8 @@ impl Making {
             Vec::new(),
         );
         let cool = DurationRange::just(times.cool_paste);
-        let cooled = self.add(StepKind::CoolPaste, of, cool, minutes(2.0), vec![scalded]);
+        let hands = minutes(times.cool_paste.minutes().min(2.0));
+        let cooled = self.add(StepKind::CoolPaste, of, cool, hands, vec![scalded]);
         self.add(
             StepKind::ChillPaste,
             of,

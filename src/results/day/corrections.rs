@@ -18,7 +18,7 @@ pub struct StepCorrections {
     pub durations: Vec<DurationChange>,
     /// What becomes of the time the bread is ready.
     pub ready: Option<ReadyTime>,
-    /// The dough's wished and measured temperature, at a step of the bulk rise.
+    /// The dough's predicted and measured temperature, at a step of the bulk rise.
     pub dough: Option<(Temperature, Temperature)>,
     /// The rise that belongs to the step.
     pub rise: Option<RiseDeviation>,
@@ -93,7 +93,7 @@ pub fn step_corrections(input: &DayInput, results: &DayResults, step: StepAt) ->
         start: start(results, bench, step),
         ready: ready(results, bench, !durations.is_empty()),
         durations,
-        dough: measured.map(|measured| (input.sheet.heat.dough, measured)),
+        dough: measured.map(|measured| (input.planned_run().dough, measured)),
         rise: which.and_then(|which| rise_deviation(input, results, which)),
     }
 }

@@ -69,6 +69,8 @@ fn rise(risen: &Result<Risen, RiseError>) -> Value {
             "mean_rate_share": risen.mean_rate.fraction(),
             "known_min": risen.asked.anchor.time.minutes(),
             "known_at_c": risen.asked.anchor.at.celsius(),
+            "spread_share": risen.asked.anchor.spread.fraction(),
+            "times_as_fast": risen.asked.yeast_activity.number(),
             "min_c_done_volume": points.collect::<Vec<_>>(),
         })
     })

@@ -6,6 +6,7 @@ mod class;
 mod day;
 mod formula;
 mod heat;
+mod run;
 mod share;
 mod working;
 
@@ -29,6 +30,7 @@ pub(crate) fn to_json(asked: &Asked, evaluation: &Evaluation) -> Value {
         "chocolate": chocolate::to_json(evaluation),
         "day": day::to_json(asked, evaluation),
         "heat": evaluation.heat.as_ref().map(|heat| heat::to_json(asked, heat)),
+        "run": evaluation.heat.as_ref().map(|heat| run::to_json(&heat.run)),
         "tin": class::tin(asked, evaluation),
         "nutrition": class::nutrition(asked, evaluation),
         "allergens": class::allergens(asked),
