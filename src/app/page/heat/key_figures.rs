@@ -6,7 +6,7 @@ use super::HeatContext;
 use super::paste_figure::{PasteFigure, comes_to, starch_cooked};
 use crate::app::part::{Figure, Shown};
 use crate::app::state::{memo, use_app_state};
-use crate::text::{heat, tr};
+use crate::text::{format, heat, tr};
 
 /// The three figures that the place is about.
 #[component]
@@ -29,7 +29,7 @@ pub fn DoughFigure() -> impl IntoView {
             let now = mixing.dough.temperature;
             let before = context.before.with(|before| before.as_ref()?.dough);
             let wording = |before| heat::before_and_change(before, now, options);
-            let value = heat::dough_temperature(&mixing.dough, options);
+            let value = format::temperature(now, options);
             Shown::changed(value, before.map(wording))
         });
         shown.unwrap_or_else(|| Shown::plain(tr!("none").to_owned()))
