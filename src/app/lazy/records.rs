@@ -69,11 +69,9 @@ pub fn repair(records: &[(Id, String)], now: Moment) -> Option<Shelf> {
 
 /// Writes the trial's record, or removes it where no trial is on.
 pub fn write_trial(state: AppState) {
-    then(move || {
-        if let Some(chunk) = chunk() {
-            (chunk.write_trial)(state);
-        }
-    });
+    if let Some(chunk) = chunk() {
+        (chunk.write_trial)(state);
+    }
 }
 
 /// Looks for a waiting trial of the open formula.
