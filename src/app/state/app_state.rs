@@ -171,8 +171,10 @@ impl AppState {
     /// A value of which the page has one, created at first use: for the page, whichever
     /// card asks.
     pub fn page_singleton<T: Clone + Send + Sync + 'static>(self, make: fn(Self) -> T) -> T {
-        use_context().unwrap_or_else(|| {
-            self.root.get_value().with(|| {
+        // Looked up from the root: a task that was waiting has no owner of its own, and would make
+        // a second one.
+        self.root.get_value().with(|| {
+            use_context().unwrap_or_else(|| {
                 let made = make(use_app_state());
                 provide_context(made.clone());
                 made
