@@ -5,7 +5,7 @@ use softcrumb::results::day::{ReadyTime, part_warmth, step_corrections};
 use softcrumb::sheet::Moment;
 use softcrumb::sheet::day::{Bench, Measured};
 
-use crate::bench_results::{NOW, begun, celsius, first, with};
+use crate::bench_results::{NOW, begun, celsius, with};
 use crate::days::{minutes, ms, step};
 
 #[test]
