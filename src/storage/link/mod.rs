@@ -11,10 +11,10 @@ mod cooling;
 mod error;
 mod frame;
 mod heat;
-mod later;
 mod number;
 mod own;
 mod packed;
+mod second_version;
 mod tagged;
 mod tin;
 mod unpack;
@@ -47,7 +47,7 @@ pub fn write(sheet: &Sheet) -> Result<String, LinkError> {
 
 /// The version that holds all of the sheet, and its body.
 fn body(sheet: &Sheet) -> Result<(u8, Vec<u8>), LinkError> {
-    let (version, body) = match later::Second::of(sheet) {
+    let (version, body) = match second_version::Second::of(sheet) {
         Some(second) => (VERSION, postcard::to_allocvec(&second)),
         None => (1, postcard::to_allocvec(&packed::Packed::of(sheet))),
     };
@@ -84,7 +84,7 @@ fn first(body: &[u8]) -> Result<Sheet, LinkError> {
 
 /// The second version.
 fn second(body: &[u8]) -> Result<Sheet, LinkError> {
-    whole::<later::Second>(body)?.sheet()
+    whole::<second_version::Second>(body)?.sheet()
 }
 
 /// A body of which nothing is left over.

@@ -14,12 +14,12 @@ use crate::sheet::{BakeLength, Sheet};
 #[derive(Debug, Deserialize, PartialEq, Serialize)]
 pub(super) struct Second {
     first: Packed,
-    later: Later,
+    later: LaterSettings,
 }
 
 /// Settings that came after the first version; each left out where it is as usual.
 #[derive(Debug, Default, Deserialize, PartialEq, Serialize)]
-struct Later {
+struct LaterSettings {
     /// How the known bake baked.
     known_shape: Option<u8>,
     /// How long the plan bakes.
@@ -30,11 +30,11 @@ impl Second {
     /// The second version of a sheet; `None` where the first holds all of it.
     pub(super) fn of(sheet: &Sheet) -> Option<Self> {
         let bake = &sheet.heat.bake;
-        let later = Later {
+        let later = LaterSettings {
             known_shape: bake.known.and_then(|known| known.shape.map(Choice::number)),
             bake_length: (bake.length != BakeLength::default()).then(|| bake.length.number()),
         };
-        (later != Later::default()).then(|| Self {
+        (later != LaterSettings::default()).then(|| Self {
             first: Packed::of(sheet),
             later,
         })
