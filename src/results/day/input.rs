@@ -52,7 +52,8 @@ impl<'a> DayInput<'a> {
         self.run_of(&self.made(), &self.rise_settings(), measured)
     }
 
-    /// The run as it was planned: nothing measured, in the usual places.
+    /// The run as it was to be: of the masses that went in, no temperature measured, in the usual
+    /// places.
     pub(super) fn planned_run(&self) -> Run {
         self.run_of(&self.made(), &self.settings.rises, None)
     }

@@ -29,6 +29,7 @@ pub struct PrefermentRise {
 
 /// How much longer a preferment is followed to tell when it is ripe: two days.
 const RIPENS: Minutes = Minutes::known(2880.0);
+
 /// A part as a formula of its own.
 fn alone(part: &Part) -> Formula {
     Formula {

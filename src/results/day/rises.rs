@@ -190,7 +190,7 @@ fn rise_in(
 }
 
 /// The temperature of a dough at the end of its rise.
-pub(super) fn end_temperature(risen: &Risen) -> Option<Temperature> {
+fn end_temperature(risen: &Risen) -> Option<Temperature> {
     let after = risen.points.iter().find(|point| point.time >= risen.due);
     after.or(risen.points.last()).map(|point| point.temperature)
 }

@@ -129,7 +129,7 @@ fn stirring(own: &Part, kitchen: &Kitchen) -> Stirring {
 ///
 /// # Errors
 /// [`HeatError::NoPaste`] where the part has no liquid or no flour; else those of [`cook`].
-pub fn paste_temperature(
+pub(super) fn paste_temperature(
     formula: &Formula,
     part: usize,
     kitchen: &Kitchen,

@@ -1,11 +1,11 @@
 //! The temperature at which each paste and preferment leaves the fridge, after what it went through.
 
-use crate::engine::formula::{Formula, Part, PartKind};
+use crate::engine::formula::{Formula, PartKind};
 use crate::engine::heat::HeatError;
 use crate::engine::quantity::{Minutes, Temperature};
 use crate::engine::rise::RiseSettings;
 use crate::results::day::preferment_course;
-use crate::results::heat::{cooling_plan, paste_temperature};
+use crate::results::heat::paste_cooling;
 use crate::sheet::{HeatSettings, Kitchen};
 
 /// The temperatures of a paste or preferment from stage to stage, each the mean of it.
@@ -13,8 +13,6 @@ use crate::sheet::{HeatSettings, Kitchen};
 pub(super) struct PartTemperatures {
     /// The place of its part in the formula.
     pub(super) part: usize,
-    /// Whether it is a paste.
-    pub(super) is_paste: bool,
     /// Just stirred or mixed.
     pub(super) made: Temperature,
     /// After standing on the bench, and in ice water.
@@ -36,7 +34,7 @@ pub(super) fn part_temperatures(
 ) -> Vec<PartTemperatures> {
     let numbered = formula.parts.iter().enumerate();
     let followed = numbered.filter_map(|(part, own)| match own.kind {
-        PartKind::Paste => paste(formula, part, own, kitchen, heat, rises).ok(),
+        PartKind::Paste => paste(formula, part, kitchen, heat, rises).ok(),
         PartKind::Preferment => preferment(formula, part, kitchen, rises).ok(),
         PartKind::Final | PartKind::Filling | PartKind::Topping | PartKind::Wash => None,
     });
@@ -46,18 +44,15 @@ pub(super) fn part_temperatures(
 fn paste(
     formula: &Formula,
     part: usize,
-    own: &Part,
     kitchen: &Kitchen,
     heat: &HeatSettings,
     rises: &RiseSettings,
 ) -> Result<PartTemperatures, HeatError> {
-    let made = paste_temperature(formula, part, kitchen, &heat.paste)?;
-    let plan = cooling_plan(own, made, kitchen, &heat.cooling)?;
+    let plan = paste_cooling(formula, part, kitchen, heat)?;
     let [stood, chilled] = plan.temperatures_after(rises.fridge)?;
     Ok(PartTemperatures {
         part,
-        is_paste: true,
-        made,
+        made: plan.cooling.start,
         stood,
         chilled,
         standing: plan.out()?,
@@ -79,7 +74,6 @@ fn preferment(
     let bench = (rises.bench, kitchen.room);
     Ok(PartTemperatures {
         part,
-        is_paste: false,
         made,
         stood: ends(&[bench])?,
         chilled: ends(&[bench, (rises.fridge, kitchen.fridge)])?,
@@ -90,18 +84,6 @@ fn preferment(
 
 /// The formula with every paste and preferment at the temperature at which it leaves the fridge; one
 /// whose temperature the user has set keeps that.
-#[must_use]
-pub fn with_chilled_parts(
-    formula: &Formula,
-    kitchen: &Kitchen,
-    heat: &HeatSettings,
-    rises: &RiseSettings,
-) -> Formula {
-    let temperatures = part_temperatures(formula, kitchen, heat, rises);
-    chilled(formula, &temperatures)
-}
-
-/// As [`with_chilled_parts`], from temperatures that are known.
 pub(super) fn chilled(formula: &Formula, temperatures: &[PartTemperatures]) -> Formula {
     let mut formula = formula.clone();
     for one in temperatures {

@@ -7,7 +7,6 @@ mod chilled;
 mod run_results;
 mod stage;
 
-pub use chilled::with_chilled_parts;
 pub(crate) use run_results::between;
 pub use run_results::{DoughBasis, Run, RunInput};
 pub use stage::{Stage, StageKind, strands};
