@@ -9,7 +9,7 @@ use softcrumb::engine::heat::{
 use softcrumb::engine::quantity::{Mass, Minutes, Temperature};
 use softcrumb::results::heat::{
     DoughQuestion, LoadSource, MixingResult, apply_step, cooling_plan, mixer_load,
-    offered_remedies, paste, pastes, set_liquid_temperature, shares, steam_of, stirred_in, warming,
+    offered_remedies, paste, paste_coolings, pastes, set_liquid_temperature, shares, steam_of, stirred_in, warming,
     weigh_cooked,
 };
 use softcrumb::sheet::examples;
@@ -194,7 +194,8 @@ fn longer_on_the_bench_is_never_colder_sooner() {
 fn the_default_cooling_of_each_example_passes_the_strictest_rules() {
     let kitchen = Kitchen::default();
     for (_, sheet) in examples() {
-        for paste in pastes(&sheet.formula, &kitchen, &sheet.heat) {
+        let followed = paste_coolings(&sheet.formula, &kitchen, &sheet.heat, &[]);
+        for paste in pastes(&sheet.formula, &kitchen, &sheet.heat, &followed) {
             let own = &sheet.formula.parts[paste.part];
             let start = paste.cooked.unwrap().temperature;
             let plan = cooling_plan(own, start, &kitchen, &sheet.heat.cooling).unwrap();

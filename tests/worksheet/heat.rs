@@ -8,7 +8,8 @@ use softcrumb::engine::heat::{
 };
 use softcrumb::engine::learn::Learnt;
 use softcrumb::results::heat::{
-    CoolingResult, DoughQuestion, HeatInput, HeatResults, InOven, MixingResult, melting,
+    CoolingResult, DoughQuestion, HeatInput, HeatResults, InOven, MixingResult, PasteCooling,
+    melting,
 };
 use softcrumb::results::run::{Run, RunInput};
 use softcrumb::sheet::BoilsBy;
@@ -70,7 +71,7 @@ impl Heat {
         let toppings = formula.parts.iter().enumerate();
         let toppings = toppings.filter(|(_, own)| own.kind == PartKind::Topping);
         Self {
-            paste_coolings: paste_coolings(asked, formula, &results),
+            paste_coolings: paste_coolings(asked, formula, &results, &run.coolings),
             remedies: results
                 .mixing
                 .as_ref()
@@ -91,13 +92,19 @@ impl Heat {
     }
 }
 
-fn paste_coolings(asked: &Asked, formula: &Formula, results: &HeatResults) -> Vec<CoolingResult> {
+fn paste_coolings(
+    asked: &Asked,
+    formula: &Formula,
+    results: &HeatResults,
+    followed: &[PasteCooling],
+) -> Vec<CoolingResult> {
     let (kitchen, settings) = (&asked.kitchen, &asked.sheet.heat.cooling);
     let shown = |part| results.cooling.as_ref().filter(|one| one.part == part);
     let pastes = results.pastes.iter();
     pastes
         .map(|paste| {
-            let of = || CoolingResult::of(formula, paste.part, &results.pastes, kitchen, settings);
+            let known = (results.pastes.as_slice(), followed);
+            let of = || CoolingResult::of(formula, paste.part, known, kitchen, settings);
             shown(paste.part).cloned().unwrap_or_else(of)
         })
         .collect()

@@ -17,8 +17,6 @@ use crate::day::AskedDay;
 use crate::evaluation::Evaluation;
 
 const TURNS: usize = 2_001;
-const MIDDLE: usize = 1_000;
-const NEAR_THE_END: usize = 1_900;
 
 /// What formula, batch and chocolate may take, µs, in a release build.
 const BUDGET: f64 = 200.0;
@@ -64,9 +62,9 @@ pub(crate) fn time() -> Result<Timed, HeatError> {
             .collect::<Vec<_>>()
     });
     Ok(Timed {
-        within_budget: within(&plain, BUDGET)
-            && within(&whole, BUDGET_OF_ALL)
-            && within(&in_bowl, BUDGET_OF_BOWL),
+        within_budget: plain.is_within(BUDGET)
+            && whole.is_within(BUDGET_OF_ALL)
+            && in_bowl.is_within(BUDGET_OF_BOWL),
         lines: vec![
             plain.say("formula, batch and chocolate", Some(BUDGET)),
             whole.say(
@@ -83,11 +81,6 @@ pub(crate) fn time() -> Result<Timed, HeatError> {
 /// The first paste's cooling in its vessel, as is likely.
 fn in_a_bowl(evaluation: &Evaluation) -> Option<VesselCourse> {
     plans(evaluation).next()?.likely().ok()
-}
-
-/// Whether a budget is met; an unoptimised build has none.
-fn within(took: &MeasuredDuration, budget: f64) -> bool {
-    cfg!(debug_assertions) || took.median <= budget
 }
 
 fn plans(evaluation: &Evaluation) -> impl Iterator<Item = &CoolingPlan> {
@@ -117,31 +110,44 @@ pub(crate) fn cooling_document() -> Value {
     })
 }
 
-struct MeasuredDuration {
-    median: f64,
+/// How long one evaluation takes, µs.
+pub(crate) struct MeasuredDuration {
+    /// The median of all turns.
+    pub(crate) median: f64,
     late: f64,
+    turns: usize,
 }
 
 impl MeasuredDuration {
-    fn say(&self, what: &str, budget: Option<f64>) -> String {
-        let (median, late) = (self.median, self.late);
+    /// Whether a budget is met; an unoptimised build has none.
+    pub(crate) fn is_within(&self, budget: f64) -> bool {
+        cfg!(debug_assertions) || self.median <= budget
+    }
+
+    pub(crate) fn say(&self, what: &str, budget: Option<f64>) -> String {
+        let (median, late, turns) = (self.median, self.late, self.turns);
         let build = if cfg!(debug_assertions) {
             ", not optimised"
         } else {
             ""
         };
-        let budget = budget.map_or_else(String::new, |budget| format!("; budget {budget} µs"));
+        let budget = budget.map_or_else(String::new, |budget| format!("; budget {budget:.0} µs"));
         format!(
-            "{what}: {median:.1} µs median, {late:.1} µs 95th of 100, {TURNS} turns{build}{budget}"
+            "{what}: {median:.1} µs median, {late:.1} µs 95th of 100, {turns} turns{build}{budget}"
         )
     }
 }
 
+fn turns<T>(work: impl Fn() -> T) -> MeasuredDuration {
+    median_of(TURNS, work)
+}
+
+/// Times an evaluation so many times over.
 #[allow(
     clippy::disallowed_methods,
     reason = "only a clock can tell how long it takes"
 )]
-fn turns<T>(work: impl Fn() -> T) -> MeasuredDuration {
+pub(crate) fn median_of<T>(turns: usize, work: impl Fn() -> T) -> MeasuredDuration {
     let one = |_| {
         let start = Instant::now();
         let done = work();
@@ -149,11 +155,12 @@ fn turns<T>(work: impl Fn() -> T) -> MeasuredDuration {
         black_box(done);
         took
     };
-    let mut took: Vec<Duration> = (0..TURNS).map(one).collect();
+    let mut took: Vec<Duration> = (0..turns).map(one).collect();
     took.sort_unstable();
     let at = |place: usize| took.get(place).map_or(0.0, |time| time.as_secs_f64() * 1e6);
     MeasuredDuration {
-        median: at(MIDDLE),
-        late: at(NEAR_THE_END),
+        median: at(turns.div_euclid(2)),
+        late: at(turns.saturating_mul(95).div_euclid(100)),
+        turns,
     }
 }

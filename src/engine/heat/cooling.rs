@@ -196,13 +196,25 @@ impl Cooling {
     /// # Errors
     /// As [`Cooling::filling`].
     pub fn cool(&self, way: &CoolingWay) -> Result<CooledRange, HeatError> {
-        let of = |pace| {
-            let course = self.follow(way, pace)?;
+        self.cool_with_slow(way, self.follow(way, Pace::Slow)?)
+    }
+
+    /// As [`Cooling::cool`], where the course at the slow end is known from choosing the way.
+    ///
+    /// # Errors
+    /// As [`Cooling::filling`].
+    pub fn cool_with_slow(
+        &self,
+        way: &CoolingWay,
+        slow: VesselCourse,
+    ) -> Result<CooledRange, HeatError> {
+        let of = |course: VesselCourse| {
             let steam = course.steam().grams() * f64::from(way.laid.count);
             Ok::<_, HeatError>((judge(course.curve, self.rules), Mass::from_grams(steam)?))
         };
+        let follow = |pace| self.follow(way, pace);
         let ((quick, most), (middle, likely), (slow, least)) =
-            (of(Pace::Quick)?, of(Pace::Middle)?, of(Pace::Slow)?);
+            (of(follow(Pace::Quick)?)?, of(follow(Pace::Middle)?)?, of(slow)?);
         Ok(CooledRange {
             quick,
             middle,

@@ -1,7 +1,7 @@
 //! Advice for a cooling: the longest time on the bench, and what makes a slow one pass.
 
 use super::cooling::{CooledRange, Cooling, CoolingWay};
-use super::cooling_choice::{by_fridge, by_ice, passes};
+use super::cooling_choice::{ChosenWay, by_fridge, by_ice, passing};
 use super::cooling_vessel::{CoolingVessel, Laid};
 use super::error::HeatError;
 use crate::engine::numerics::try_first_true;
@@ -72,18 +72,18 @@ fn remedies(cooling: &Cooling, way: &CoolingWay) -> Result<Vec<CoolingRemedy>, H
     let dish = by_fridge(cooling, (CoolingVessel::Dish, None))?;
     let spread = dish.map_or_else(
         || by_fridge(cooling, (CoolingVessel::Tray, None)),
-        |way| Ok(Some(way)),
+        |chosen| Ok(Some(chosen)),
     );
     ways.extend(spread?);
     if ways.is_empty() {
         ways.extend(by_ice(cooling, (CoolingVessel::Bag, None))?);
     }
     let mut found = Vec::with_capacity(ways.len());
-    for way in ways {
+    for ChosenWay { way, slow, .. } in ways {
         found.push(CoolingRemedy {
             way,
             deep: cooling.filling(&way)?.deep,
-            cooled: cooling.cool(&way)?,
+            cooled: cooling.cool_with_slow(&way, slow)?,
         });
     }
     let cold = |one: &CoolingRemedy| one.cooled.slow.cold().map_or(f64::MAX, Minutes::minutes);
@@ -96,7 +96,7 @@ fn width_of_bowl(way: &CoolingWay) -> Option<Length> {
 }
 
 /// Shared out between bowls of the usual width, straight into the fridge.
-fn smaller_bowls(cooling: &Cooling) -> Result<Option<CoolingWay>, HeatError> {
+fn smaller_bowls(cooling: &Cooling) -> Result<Option<ChosenWay>, HeatError> {
     for count in BOWLS {
         let way = CoolingWay {
             vessel: CoolingVessel::Bowl,
@@ -107,8 +107,8 @@ fn smaller_bowls(cooling: &Cooling) -> Result<Option<CoolingWay>, HeatError> {
             bench: Minutes::ZERO,
             ice: Minutes::ZERO,
         };
-        if passes(cooling, &way)? {
-            return Ok(Some(way));
+        if let Some(chosen) = passing(cooling, way)? {
+            return Ok(Some(chosen));
         }
     }
     Ok(None)

@@ -4,15 +4,18 @@ use super::cooled::judge;
 use super::cooling::{Cooling, CoolingWay, Pace};
 use super::cooling_vessel::CoolingVessel;
 use super::error::HeatError;
+use super::vessel_cooling::VesselCourse;
 use crate::engine::quantity::{Length, Minutes};
 
 /// A way that was chosen.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct ChosenWay {
     /// The way.
     pub way: CoolingWay,
     /// Whether it meets the rules at the slow end.
     pub passes: bool,
+    /// The simulation at the slow end that it was chosen by.
+    pub slow: VesselCourse,
 }
 
 /// Times tried on the bench before the fridge, min, longest first: steam goes off, and little is
@@ -43,8 +46,8 @@ pub fn quickest(
         .into_iter()
         .chain(spread.map(|vessel| (vessel, None)));
     for place in in_fridge {
-        if let Some(way) = by_fridge(cooling, place)? {
-            return Ok(ChosenWay { way, passes: true });
+        if let Some(chosen) = by_fridge(cooling, place)? {
+            return Ok(chosen);
         }
     }
     let own = if takes_ice_water(vessel) {
@@ -53,14 +56,16 @@ pub fn quickest(
         (CoolingVessel::Bowl, None)
     };
     for place in [own, (CoolingVessel::Bag, None)] {
-        if let Some(way) = by_ice(cooling, place)? {
-            return Ok(ChosenWay { way, passes: true });
+        if let Some(chosen) = by_ice(cooling, place)? {
+            return Ok(chosen);
         }
     }
     let longest = (Minutes::ZERO, Minutes::known(120.0));
+    let way = cooling.way(CoolingVessel::Bag, None, longest)?;
     Ok(ChosenWay {
-        way: cooling.way(CoolingVessel::Bag, None, longest)?,
+        way,
         passes: false,
+        slow: cooling.follow(&way, Pace::Slow)?,
     })
 }
 
@@ -76,12 +81,12 @@ const fn takes_ice_water(vessel: CoolingVessel) -> bool {
 pub(super) fn by_fridge(
     cooling: &Cooling,
     (vessel, across): (CoolingVessel, Option<Length>),
-) -> Result<Option<CoolingWay>, HeatError> {
+) -> Result<Option<ChosenWay>, HeatError> {
     for bench in BENCH_MINUTES {
         let times = (Minutes::from_minutes(bench)?, Minutes::ZERO);
         let way = cooling.way(vessel, across, times)?;
-        if passes(cooling, &way)? {
-            return Ok(Some(way));
+        if let Some(chosen) = passing(cooling, way)? {
+            return Ok(Some(chosen));
         }
     }
     Ok(None)
@@ -91,27 +96,31 @@ pub(super) fn by_fridge(
 pub(super) fn by_ice(
     cooling: &Cooling,
     (vessel, across): (CoolingVessel, Option<Length>),
-) -> Result<Option<CoolingWay>, HeatError> {
+) -> Result<Option<ChosenWay>, HeatError> {
     for ice in ICE_MINUTES {
         let times = (Minutes::ZERO, Minutes::from_minutes(ice)?);
         let way = cooling.way(vessel, across, times)?;
-        if passes(cooling, &way)? {
-            return Ok(Some(way));
+        if let Some(chosen) = passing(cooling, way)? {
+            return Ok(Some(chosen));
         }
     }
     Ok(None)
 }
 
-/// Whether a way meets the rules at the slow end and has room in a kitchen.
-pub(super) fn passes(cooling: &Cooling, way: &CoolingWay) -> Result<bool, HeatError> {
+/// A way, where it meets the rules at the slow end and has room in a kitchen.
+pub(super) fn passing(
+    cooling: &Cooling,
+    way: CoolingWay,
+) -> Result<Option<ChosenWay>, HeatError> {
     let most = if way.vessel == CoolingVessel::Tray {
         MOST_TRAYS
     } else {
         MOST_OTHERS
     };
-    if way.laid.count > most || !cooling.passes_coarsely(way)? {
-        return Ok(false);
+    if way.laid.count > most || !cooling.passes_coarsely(&way)? {
+        return Ok(None);
     }
-    let course = cooling.follow(way, Pace::Slow)?;
-    Ok(judge(course.curve, cooling.rules).passes)
+    let slow = cooling.follow(&way, Pace::Slow)?;
+    let passes = judge(slow.curve.clone(), cooling.rules).passes;
+    Ok(passes.then_some(ChosenWay { way, passes, slow }))
 }

@@ -73,8 +73,15 @@ const NIGHTS_WITHIN_DAYS: f64 = 6.0;
 /// [`PlanError::NoSteps`] where every step is left out; [`PlanError::TooManySteps`] for very many
 /// parts or loads.
 pub fn of(input: &DayInput) -> Result<DayResults, PlanError> {
+    of_run(input, input.run())
+}
+
+/// As [`of`], for the run of the same input where that is known.
+///
+/// # Errors
+/// Those of [`of`].
+pub fn of_run(input: &DayInput, run: Run) -> Result<DayResults, PlanError> {
     let (sheet, kitchen, settings) = (input.sheet, input.kitchen, input.settings);
-    let run = input.run();
     let asked = TimesAsked {
         bulk: between(&run.rises.bulk, settings.rises.bulk.time),
         proof: between(&run.rises.proof, settings.rises.proof.time),
@@ -87,7 +94,8 @@ pub fn of(input: &DayInput) -> Result<DayResults, PlanError> {
             run.rises.temperatures.proofed,
         ),
     };
-    let mut times = times(&run.formula, kitchen, &sheet.heat, &settings.rises, &asked);
+    let known = (&asked, run.coolings.as_slice());
+    let mut times = times(&run.formula, kitchen, &sheet.heat, &settings.rises, known);
     let programme = sum(&times.bake);
     times.bake = as_this_oven_bakes(&times.bake, input.learnt);
     let mut plan = edited(&usual(&sheet.formula, &times)?, &settings.edits)?;

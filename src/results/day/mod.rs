@@ -33,7 +33,7 @@ pub use corrections::{
     step_corrections,
 };
 pub use critical_path::{PathItem, critical_path};
-pub use day_results::{DayResults, of};
+pub use day_results::{DayResults, of, of_run};
 pub use doughs::Doughs;
 pub use input::DayInput;
 pub use learning::{learnt, learnt_oven, with_learnt_friction, with_learnt_losses};

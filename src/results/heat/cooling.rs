@@ -3,7 +3,7 @@
 use super::part_matter::part_matter;
 use crate::engine::formula::Part;
 use crate::engine::heat::{
-    CooledRange, Cooling, CoolingAdvice, CoolingWay, HeatError, Pace, Probe, VesselCourse,
+    CooledRange, Cooling, CoolingAdvice, CoolingWay, HeatError, Pace, VesselCourse,
     VesselStay, advise, quickest,
 };
 use crate::engine::quantity::{Length, Minutes, Temperature};
@@ -34,9 +34,20 @@ pub fn cooling_plan(
     kitchen: &Kitchen,
     settings: &CoolingSettings,
 ) -> Result<CoolingPlan, HeatError> {
+    let cooling = cooling_of(part, start, kitchen, settings)?;
+    Ok(CoolingPlan::choose(cooling, settings)?.0)
+}
+
+/// A part that is `start` warm throughout, the kitchen, and whose rules hold.
+pub(super) fn cooling_of(
+    part: &Part,
+    start: Temperature,
+    kitchen: &Kitchen,
+    settings: &CoolingSettings,
+) -> Result<Cooling, HeatError> {
     let (mass, food) = part_matter(part)?;
     let bowl = kitchen.vessel(kitchen.paste_bowl, None)?;
-    let cooling = Cooling {
+    Ok(Cooling {
         food,
         mass,
         start,
@@ -45,38 +56,52 @@ pub fn cooling_plan(
         lid: settings.lid,
         bowl: bowl.map(|bowl| (bowl.material, bowl.mass)),
         rules: kitchen.rules,
-    };
-    let way = match settings.way {
-        CoolingChoice::Quickest => quickest(&cooling, (settings.vessel, settings.across))?.way,
-        CoolingChoice::Own { bench, ice } => {
-            cooling.way(settings.vessel, settings.across, (bench, ice))?
-        }
-    };
-    Ok(CoolingPlan {
-        cooling,
-        way,
-        chosen: settings.way == CoolingChoice::Quickest,
     })
 }
 
 impl CoolingPlan {
+    /// The way it is cooled as it is wished, and the course at the slow end where choosing the way
+    /// found it.
+    fn choose(
+        cooling: Cooling,
+        settings: &CoolingSettings,
+    ) -> Result<(Self, Option<VesselCourse>), HeatError> {
+        let (way, slow) = match settings.way {
+            CoolingChoice::Quickest => {
+                let chosen = quickest(&cooling, (settings.vessel, settings.across))?;
+                (chosen.way, Some(chosen.slow))
+            }
+            CoolingChoice::Own { bench, ice } => {
+                let times = (bench, ice);
+                let way = cooling.way(settings.vessel, settings.across, times)?;
+                (way, None)
+            }
+        };
+        let plan = Self {
+            cooling,
+            way,
+            chosen: settings.way == CoolingChoice::Quickest,
+        };
+        Ok((plan, slow))
+    }
+
+    /// Chooses the way and simulates it at both ends and in the middle of what is uncertain.
+    pub(super) fn followed(
+        cooling: Cooling,
+        settings: &CoolingSettings,
+    ) -> Result<(Self, CooledRange), HeatError> {
+        let (plan, slow) = Self::choose(cooling, settings)?;
+        let cooled = match slow {
+            Some(slow) => cooling.cool_with_slow(&plan.way, slow),
+            None => plan.follow(),
+        };
+        Ok((plan, cooled?))
+    }
+
     /// The places it is put in, as the verdict on safety takes them, one after the other.
     #[must_use]
     pub fn stays(&self) -> Vec<VesselStay> {
         self.cooling.stays(&self.way, Pace::Slow)
-    }
-
-    /// Its mean temperature as it goes into the fridge, and after so long in there; as it is after
-    /// twelve hours where that is longer.
-    ///
-    /// # Errors
-    /// [`HeatError::OffScale`] never within the ranges of the quantities.
-    pub fn temperatures_after(&self, fridge: Minutes) -> Result<[Temperature; 2], HeatError> {
-        let curve = self.likely()?.curve;
-        let out = self.out()?;
-        let cold = Minutes::from_minutes(out.minutes() + fridge.minutes())?;
-        let mean = |time| curve.at(time, Probe::Mean).unwrap_or(self.cooling.start);
-        Ok([mean(out), mean(cold)])
     }
 
     /// How deep it lies in its vessel.

@@ -3,6 +3,7 @@
 use super::cooling::{CoolingPlan, cooling_plan};
 use super::part_matter::part_at;
 use super::paste::{PasteResult, paste_temperature};
+use super::paste_cooling::PasteCooling;
 use crate::engine::formula::{Formula, PartKind};
 use crate::engine::heat::{CooledRange, HeatError};
 use crate::engine::quantity::Mass;
@@ -13,7 +14,7 @@ use crate::sheet::{CoolingSettings, HeatSettings, Kitchen};
 /// # Errors
 /// [`HeatError::NoPart`] for a part that is not there; [`HeatError::NoPaste`] for one without flour or
 /// liquid; else those of [`cooling_plan`].
-pub fn paste_cooling(
+pub(super) fn paste_cooling(
     formula: &Formula,
     part: usize,
     kitchen: &Kitchen,
@@ -38,15 +39,24 @@ pub struct CoolingResult {
 }
 
 impl CoolingResult {
-    /// Simulates a part from the temperature its paste reached, or from its own.
+    /// Simulates a part from the temperature its paste reached, or from its own; the cooling of a
+    /// paste is one of `followed`.
     #[must_use]
     pub fn of(
         formula: &Formula,
         part: usize,
-        pastes: &[PasteResult],
+        (pastes, followed): (&[PasteResult], &[PasteCooling]),
         kitchen: &Kitchen,
         settings: &CoolingSettings,
     ) -> Self {
+        if let Some(followed) = followed.iter().find(|one| one.part == part) {
+            return Self {
+                part,
+                is_paste: true,
+                plan: Some(Ok(followed.plan)),
+                cooled: Some(followed.cooled.clone()),
+            };
+        }
         let paste = pastes.iter().find(|paste| paste.part == part);
         let cooked = paste.and_then(|paste| paste.cooked.as_ref().ok());
         let own = formula.parts.get(part);

@@ -5,6 +5,7 @@ use super::cooling_result::{CoolingResult, coolable};
 use super::in_oven::InOven;
 use super::mixing::MixingResult;
 use super::paste::{PasteResult, pastes};
+use super::paste_cooling::paste_coolings;
 use crate::engine::formula::Formula;
 use crate::engine::heat::{Boiling, CookedPaste, HeatError};
 use crate::engine::quantity::Temperature;
@@ -87,15 +88,18 @@ impl HeatResults {
             settings,
             ..
         } = *input;
-        let pastes = pastes(formula, kitchen, settings);
+        let followed = paste_coolings(formula, kitchen, settings, &input.run.coolings);
+        let pastes = pastes(formula, kitchen, settings, &followed);
         let coolable = coolable(formula);
         let picked = input.picked.filter(|picked| coolable.contains(picked));
         let cooled = picked.or_else(|| coolable.first().copied());
         Self {
             boiling: kitchen.boiling(),
             mixing: input.run.mixing.clone(),
-            cooling: cooled
-                .map(|part| CoolingResult::of(formula, part, &pastes, kitchen, &settings.cooling)),
+            cooling: cooled.map(|part| {
+                let known = (pastes.as_slice(), followed.as_slice());
+                CoolingResult::of(formula, part, known, kitchen, &settings.cooling)
+            }),
             pastes,
             coolable,
             baking: baking(&input.in_oven, kitchen, settings),
@@ -141,9 +145,10 @@ impl HeatBefore {
     #[must_use]
     pub fn of(formula: &Formula, kitchen: &Kitchen, settings: &HeatSettings, run: &Run) -> Self {
         let mixing = run.mixing.as_ref();
+        let followed = paste_coolings(formula, kitchen, settings, &run.coolings);
         Self {
             dough: mixing.ok().map(|mixing| mixing.dough.temperature),
-            pastes: pastes(formula, kitchen, settings),
+            pastes: pastes(formula, kitchen, settings, &followed),
         }
     }
 

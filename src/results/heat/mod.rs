@@ -15,6 +15,7 @@ mod mixer_load;
 mod mixing;
 mod part_matter;
 mod paste;
+mod paste_cooling;
 mod remedies;
 mod start_temperatures;
 mod steam;
@@ -25,7 +26,7 @@ mod warm_up;
 pub use apply_advice::{StepAmount, apply_step, set_liquid_temperature, step_amount};
 pub use baking::{Baking, baking};
 pub use cooling::{CoolingPlan, cooling_plan};
-pub use cooling_result::{CoolingResult, coolable, paste_cooling};
+pub use cooling_result::{CoolingResult, coolable};
 pub use heat_results::{HeatBefore, HeatInput, HeatResults};
 pub use heat_shares::{HeatShare, HeatSource, shares};
 pub use in_oven::InOven;
@@ -34,10 +35,11 @@ pub use mixer_load::{LoadSource, MixerLoad, factor_method_for, mixer_load};
 pub use mixing::{DoughOffset, MixingResult, dough_offset};
 pub use part_matter::part_matter;
 pub use paste::{PasteResult, paste, pastes};
+pub use paste_cooling::{PasteCooling, paste_coolings};
 pub use remedies::{DoughQuestion, NamedRemedies, named_remedies, offered_remedies};
 pub use start_temperatures::{line_start, part_start};
 pub use steam::{
-    SteamPrediction, predicted_steam, reckon_with_steam, steam_of, stirred_in, weigh_cooked,
+    SteamPrediction, reckon_with_steam, steam_of, stirred_in, weigh_cooked,
     weigh_cooked_part,
 };
 pub use time_to_target::{StillNeeds, measured_at, time_to_target};

@@ -2,6 +2,7 @@
 
 use super::part_matter::{heat_part, part_at};
 use super::start_temperatures::line_start;
+use super::paste_cooling::PasteCooling;
 use super::steam::{BOIL, SteamPrediction, predicted_steam, steam_of};
 use crate::engine::formula::{Form, Formula, Part, PartKind};
 use crate::engine::heat::{
@@ -26,20 +27,28 @@ pub struct PasteResult {
     pub predicted: Option<SteamPrediction>,
 }
 
-/// Every paste of a formula; parts without flour or liquid are left out.
+/// Every paste of a formula, whose coolings are `followed`; parts without flour or liquid are left
+/// out.
 ///
 /// ```
 /// use softcrumb::engine::formula::PartKind;
-/// use softcrumb::results::heat::pastes;
+/// use softcrumb::results::heat::{paste_coolings, pastes};
 /// use softcrumb::sheet::{HeatSettings, Kitchen, examples};
 ///
 /// let (_, sheet) = examples().remove(0);
-/// let results = pastes(&sheet.formula, &Kitchen::default(), &HeatSettings::default());
+/// let (kitchen, heat) = (Kitchen::default(), HeatSettings::default());
+/// let followed = paste_coolings(&sheet.formula, &kitchen, &heat, &[]);
+/// let results = pastes(&sheet.formula, &kitchen, &heat, &followed);
 /// let parts = sheet.formula.parts.iter();
 /// assert_eq!(results.len(), parts.filter(|part| part.kind == PartKind::Paste).count());
 /// ```
 #[must_use]
-pub fn pastes(formula: &Formula, kitchen: &Kitchen, settings: &HeatSettings) -> Vec<PasteResult> {
+pub fn pastes(
+    formula: &Formula,
+    kitchen: &Kitchen,
+    settings: &HeatSettings,
+    followed: &[PasteCooling],
+) -> Vec<PasteResult> {
     let numbered = formula.parts.iter().enumerate();
     numbered
         .filter(|(_, own)| own.kind == PartKind::Paste)
@@ -48,8 +57,9 @@ pub fn pastes(formula: &Formula, kitchen: &Kitchen, settings: &HeatSettings) -> 
             let cooked = asked.and_then(|asked| cook(&asked));
             let at = cooked.as_ref().map_or(BOIL, |cooked| cooked.temperature);
             let predicted = cooked.as_ref().ok().filter(|_| own.steam <= Mass::ZERO);
+            let followed = followed.iter().find(|one| one.part == part);
             let predicted = predicted
-                .and_then(|cooked| predicted_steam(own, cooked, kitchen, &settings.cooling).ok());
+                .and_then(|cooked| predicted_steam(cooked, settings.cooling.lid, followed));
             Some(PasteResult {
                 predicted,
                 part,

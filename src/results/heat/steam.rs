@@ -1,10 +1,9 @@
 //! A cooked paste weighed: its loss of steam, stored with the formula as it is written.
 
-use super::cooling::cooling_plan;
+use super::paste_cooling::PasteCooling;
 use crate::engine::formula::{Form, Formula, Part};
 use crate::engine::heat::{CookedPaste, HeatError, SteamLoss, steam_loss};
 use crate::engine::quantity::{Mass, Minutes, Temperature};
-use crate::sheet::{CoolingSettings, Kitchen};
 
 /// The temperature at which a paste loses its steam, where its own is not known. Only the heat
 /// of the steam depends on it.
@@ -27,32 +26,29 @@ const STIRRED: [f64; 3] = [0.5, 1.0, 3.0];
 /// What a paste will lose as steam: while it is stirred in the open, and until it is in the fridge.
 ///
 /// Under a lid, in a bag or in ice water nothing evaporates. The surface dries to a skin or not,
-/// and is covered sooner or later: the range says so.
-///
-/// # Errors
-/// Those of [`cooling_plan`].
-pub fn predicted_steam(
-    part: &Part,
+/// and is covered sooner or later: the range says so. `None` where it is left open and its cooling
+/// cannot be `followed`.
+pub(super) fn predicted_steam(
     cooked: &CookedPaste,
-    kitchen: &Kitchen,
-    settings: &CoolingSettings,
-) -> Result<SteamPrediction, HeatError> {
-    let on_bench = if settings.lid {
+    lid: bool,
+    followed: Option<&PasteCooling>,
+) -> Option<SteamPrediction> {
+    let on_bench = if lid {
         [Mass::ZERO; 3]
     } else {
-        let plan = cooling_plan(part, cooked.temperature, kitchen, settings)?;
-        if plan.way.bench > Minutes::ZERO {
-            plan.follow()?.evaporated
+        let followed = followed?;
+        if followed.plan.way.bench > Minutes::ZERO {
+            followed.cooled.evaporated
         } else {
             [Mass::ZERO; 3]
         }
     };
     let [quick, usual, slow] = STIRRED.map(|times| cooked.steamed.grams() * times);
     let [least, likely, most] = on_bench.map(Mass::grams);
-    Ok(SteamPrediction {
-        least: Mass::from_grams(quick + least)?,
-        likely: Mass::from_grams(usual + likely)?,
-        most: Mass::from_grams(slow + most)?,
+    Some(SteamPrediction {
+        least: Mass::from_grams(quick + least).ok()?,
+        likely: Mass::from_grams(usual + likely).ok()?,
+        most: Mass::from_grams(slow + most).ok()?,
     })
 }
 

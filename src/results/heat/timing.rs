@@ -1,11 +1,9 @@
 //! How long each step of a formula takes in this kitchen: cooling, rises, mixing, baking.
 
 use super::baking::{Baking, baking};
-use super::cooling::CHILLED;
-use super::cooling_result::paste_cooling;
 use super::in_oven::InOven;
+use super::paste_cooling::PasteCooling;
 use crate::engine::formula::{Formula, PartKind};
-use crate::engine::heat::{HeatError, Probe};
 use crate::engine::plan::{DurationRange, Loads, Times};
 use crate::engine::quantity::Minutes;
 use crate::engine::rise::RiseSettings;
@@ -16,7 +14,7 @@ const COOLS: f64 = 180.0;
 /// The longest storage of a paste, min: a day. Common practice.
 const KEEPS: f64 = 1440.0;
 
-/// How long the steps of a formula take. Where something cannot be worked out, what the formula
+/// How long the steps of a formula take, whose pastes' coolings are `followed`. Where something cannot be worked out, what the formula
 /// says of itself stands in.
 #[must_use]
 pub fn times(
@@ -24,9 +22,9 @@ pub fn times(
     kitchen: &Kitchen,
     heat: &HeatSettings,
     rises: &RiseSettings,
-    asked: &TimesAsked,
+    (asked, followed): (&TimesAsked, &[PasteCooling]),
 ) -> Times {
-    let (out, cold) = paste_times(formula, kitchen, heat);
+    let (out, cold) = paste_times(formula, heat, followed);
     let bake = baking(&asked.in_oven, kitchen, heat).ok();
     Times {
         cool_paste: held(out),
@@ -113,13 +111,16 @@ fn chill_paste(cold: f64, rises: &RiseSettings) -> DurationRange {
 
 /// How long the pastes are out of the fridge, and when the slowest is cold in the middle, from the
 /// scald on, min.
-fn paste_times(formula: &Formula, kitchen: &Kitchen, heat: &HeatSettings) -> (f64, f64) {
+fn paste_times(formula: &Formula, heat: &HeatSettings, followed: &[PasteCooling]) -> (f64, f64) {
     let parts = formula.parts.iter().enumerate();
     let pastes = parts.filter(|(_, own)| own.kind == PartKind::Paste);
     let times = pastes.map(|(part, _)| {
         let own = heat.cooling.own_times();
         let out = own.map_or(0.0, |(bench, ice)| bench.minutes() + ice.minutes());
-        cold_after(formula, part, kitchen, heat).unwrap_or((out, out + COOLS))
+        let followed = followed.iter().find(|one| one.part == part);
+        followed
+            .and_then(cold_after)
+            .unwrap_or((out, out + COOLS))
     });
     times.fold((0.0, 0.0), |(out, cold), (also, colder)| {
         (f64::max(out, also), f64::max(cold, colder))
@@ -127,17 +128,10 @@ fn paste_times(formula: &Formula, kitchen: &Kitchen, heat: &HeatSettings) -> (f6
 }
 
 /// How long a paste is out of the fridge, and when its middle is cold, from the scald on, min.
-fn cold_after(
-    formula: &Formula,
-    part: usize,
-    kitchen: &Kitchen,
-    heat: &HeatSettings,
-) -> Result<(f64, f64), HeatError> {
-    let plan = paste_cooling(formula, part, kitchen, heat)?;
-    let out = plan.out()?.minutes();
-    let course = plan.likely()?.curve;
-    let cold = course.reaches(CHILLED, Probe::Centre, Minutes::ZERO);
-    Ok((out, cold.map_or(out + COOLS, Minutes::minutes)))
+fn cold_after(followed: &PasteCooling) -> Option<(f64, f64)> {
+    let out = followed.plan.out().ok()?.minutes();
+    let cold = followed.chilled_after();
+    Some((out, cold.map_or(out + COOLS, Minutes::minutes)))
 }
 
 fn held(minutes: f64) -> Minutes {

@@ -5,8 +5,8 @@ use crate::engine::heat::HeatError;
 use crate::engine::quantity::{Minutes, Temperature};
 use crate::engine::rise::RiseSettings;
 use crate::results::day::preferment_course;
-use crate::results::heat::paste_cooling;
-use crate::sheet::{HeatSettings, Kitchen};
+use crate::results::heat::PasteCooling;
+use crate::sheet::Kitchen;
 
 /// The temperatures of a paste or preferment from stage to stage, each the mean of it.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -29,33 +29,26 @@ pub(super) struct PartTemperatures {
 pub(super) fn part_temperatures(
     formula: &Formula,
     kitchen: &Kitchen,
-    heat: &HeatSettings,
     rises: &RiseSettings,
+    coolings: &[PasteCooling],
 ) -> Vec<PartTemperatures> {
     let numbered = formula.parts.iter().enumerate();
     let followed = numbered.filter_map(|(part, own)| match own.kind {
-        PartKind::Paste => paste(formula, part, kitchen, heat, rises).ok(),
+        PartKind::Paste => paste(coolings.iter().find(|one| one.part == part)?, rises).ok(),
         PartKind::Preferment => preferment(formula, part, kitchen, rises).ok(),
         PartKind::Final | PartKind::Filling | PartKind::Topping | PartKind::Wash => None,
     });
     followed.collect()
 }
 
-fn paste(
-    formula: &Formula,
-    part: usize,
-    kitchen: &Kitchen,
-    heat: &HeatSettings,
-    rises: &RiseSettings,
-) -> Result<PartTemperatures, HeatError> {
-    let plan = paste_cooling(formula, part, kitchen, heat)?;
-    let [stood, chilled] = plan.temperatures_after(rises.fridge)?;
+fn paste(followed: &PasteCooling, rises: &RiseSettings) -> Result<PartTemperatures, HeatError> {
+    let [stood, chilled] = followed.temperatures_after(rises.fridge)?;
     Ok(PartTemperatures {
-        part,
-        made: plan.cooling.start,
+        part: followed.part,
+        made: followed.plan.cooling.start,
         stood,
         chilled,
-        standing: plan.out()?,
+        standing: followed.plan.out()?,
         chilling: rises.fridge,
     })
 }

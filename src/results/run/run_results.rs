@@ -11,7 +11,7 @@ use crate::engine::rise::{
     ReferenceRise, RiseError, RiseSettings, Risen, YeastActivity, yeast_activity,
 };
 use crate::results::day::{Doughs, ReferenceRises, RiseInput, Rises, rises};
-use crate::results::heat::{LoadSource, MixingResult};
+use crate::results::heat::{LoadSource, MixingResult, PasteCooling, paste_coolings};
 use crate::sheet::{HeatSettings, Kitchen};
 
 /// What a run follows from.
@@ -49,6 +49,8 @@ pub enum DoughBasis {
 pub struct Run {
     /// The formula with every paste and preferment as warm as it leaves the fridge.
     pub formula: Formula,
+    /// The cooling of every paste that can be followed.
+    pub coolings: Vec<PasteCooling>,
     /// The mix.
     pub mixing: Result<MixingResult, HeatError>,
     /// The temperature of the dough off the mixer, as the rises take it.
@@ -92,7 +94,8 @@ impl Run {
     #[must_use]
     pub fn of(input: &RunInput) -> Self {
         let RunInput { kitchen, heat, .. } = *input;
-        let parts = part_temperatures(input.formula, kitchen, heat, input.rises);
+        let coolings = paste_coolings(input.formula, kitchen, heat, &[]);
+        let parts = part_temperatures(input.formula, kitchen, input.rises, &coolings);
         let formula = chilled(input.formula, &parts);
         let mixing = MixingResult::of(&formula, kitchen, heat);
         let predicted = mixing.as_ref().ok().map(|mixing| mixing.dough.temperature);
@@ -117,6 +120,7 @@ impl Run {
         }
         let mut run = Self {
             formula,
+            coolings,
             mixing,
             dough,
             dough_basis,
@@ -153,6 +157,12 @@ impl Run {
         }
         stages.extend(self.dough_stages(input));
         stages
+    }
+
+    /// The cooling of the paste of a part, where it can be followed.
+    #[must_use]
+    pub fn cooling(&self, part: usize) -> Option<&PasteCooling> {
+        self.coolings.iter().find(|one| one.part == part)
     }
 
     /// The temperature at which a paste or preferment goes into the mixer.

@@ -57,6 +57,8 @@ pub struct Day {
     pub learnt: Memo<Learnt>,
     /// The batch, as the scales show it.
     pub batch: BatchContext,
+    /// The run of the open formula, which heat and the plan follow from.
+    pub run: Memo<Run>,
     /// The results: rises, plan and times.
     pub results: Memo<Result<DayResults, PlanError>>,
 }
@@ -92,12 +94,17 @@ impl Day {
             zone,
             learnt: taught,
             batch: BatchContext::from_context(),
-            // Follows from all the others, and is put in below.
-            results: memo(|| Err(PlanError::NoSteps)),
+            run: memo(move || Self::from_context().run_of(&state.current())),
+            results: memo(move || {
+                let (day, sheet) = (Self::from_context(), state.current());
+                day.run.with(|run| {
+                    let known = |input: &DayInput| day::of_run(input, run.clone());
+                    day.with_input(&sheet, known)
+                })
+            }),
         };
-        let results = memo(move || day.results_of(&state.current()));
         storage::watch(move |changed| day.sync_changed(changed.as_deref()));
-        Self { results, ..day }
+        day
     }
 
     /// The context of this page.
@@ -105,7 +112,7 @@ impl Day {
         use_app_state().page_singleton(Self::of)
     }
 
-    /// The run of a sheet, with all other inputs unchanged: the same one that the plan follows from.
+    /// The run of a sheet, with all other inputs unchanged.
     pub fn run_of(self, sheet: &Sheet) -> Run {
         self.batch.results.with(|batch| {
             DayInput {

@@ -10,7 +10,7 @@ use crate::app::state::memo;
 use crate::engine::plan::{StepAt, StepKind};
 use crate::engine::quantity::Minutes;
 use crate::results::day::{PartWarmth, part_warmth};
-use crate::results::heat::{measured_at, paste_cooling};
+use crate::results::heat::measured_at;
 use crate::sheet::day::Measured;
 use crate::text::{ErrorText, FormatOptions, day as day_text, format, heat as heat_text, read, tr};
 
@@ -44,15 +44,10 @@ fn WayBox(
     let day = Day::from_context();
     let way = memo(move || {
         let options = day.state.options.get();
-        let sheet = day.state.current();
-        day.with_input(&sheet, |input| {
-            let heat = &input.sheet.heat;
-            let plan = paste_cooling(&input.sheet.formula, part, input.kitchen, heat).ok()?;
-            Some(heat_text::cooling_way(
-                &plan.way,
-                plan.deep().ok()?,
-                options,
-            ))
+        day.run.with(|run| {
+            let plan = run.cooling(part)?.plan;
+            let deep = plan.deep().ok()?;
+            Some(heat_text::cooling_way(&plan.way, deep, options))
         })
     });
     view! { <p>{move || way.get()}</p> }

@@ -10,6 +10,7 @@ use crate::results::batch::scaled_formula;
 use crate::results::heat::{
     CoolingResult, HeatBefore, HeatInput, HeatResults, InOven, MixingResult, PasteResult,
 };
+use crate::results::run::Run;
 use crate::sheet::{HeatSettings, Sheet};
 
 /// The results about heat.
@@ -34,8 +35,7 @@ impl HeatContext {
         let settings = memo(move || state.with(|sheet| sheet.heat.clone()));
         let picked = RwSignal::new(None::<usize>);
         let day = Day::from_context();
-        let of = move |formula: &Formula, settings: &HeatSettings| {
-            let run = day.run_of(&state.current());
+        let of = move |formula: &Formula, settings: &HeatSettings, run: &Run| {
             let in_oven = state.with(|sheet| {
                 batch.results.with(|results| {
                     let proofed = run.rises.temperatures.proofed;
@@ -49,7 +49,7 @@ impl HeatContext {
                     settings,
                     kitchen,
                     picked: picked.get(),
-                    run: &run,
+                    run,
                 })
             })
         };
@@ -64,7 +64,9 @@ impl HeatContext {
             scaled,
             settings,
             results: memo(move || {
-                scaled.with(|formula| settings.with(|settings| of(formula, settings)))
+                scaled.with(|formula| {
+                    settings.with(|settings| day.run.with(|run| of(formula, settings, run)))
+                })
             }),
             before: memo(move || state.is_trial().then(|| state.with_saved(before))),
             picked,

@@ -1,0 +1,100 @@
+//! The cooling of each paste: chosen and simulated once, and handed on to all that asks for it.
+
+use super::cooling::{CHILLED, CoolingPlan, cooling_of};
+use super::part_matter::part_at;
+use super::paste::paste_temperature;
+use crate::engine::formula::{Formula, PartKind};
+use crate::engine::heat::{CooledRange, HeatError, Probe};
+use crate::engine::quantity::{Minutes, Temperature};
+use crate::sheet::{CoolingSettings, HeatSettings, Kitchen};
+
+/// How a paste is cooled from just after stirring, and how that goes.
+#[derive(Clone, Debug, PartialEq)]
+pub struct PasteCooling {
+    /// The place of its part in the formula.
+    pub part: usize,
+    /// How it is cooled.
+    pub plan: CoolingPlan,
+    /// The settings it was chosen by.
+    pub settings: CoolingSettings,
+    /// The simulation of that.
+    pub cooled: CooledRange,
+}
+
+/// The cooling of every paste that can be followed. One that is already `known`, of as much of the
+/// same food from the same temperature in the same kitchen by the same settings, is taken from
+/// there.
+///
+/// ```
+/// use softcrumb::engine::formula::PartKind;
+/// use softcrumb::results::heat::paste_coolings;
+/// use softcrumb::sheet::{HeatSettings, Kitchen, examples};
+///
+/// let (_, sheet) = examples().remove(0);
+/// let coolings = paste_coolings(&sheet.formula, &Kitchen::default(), &HeatSettings::default(), &[]);
+/// let parts = sheet.formula.parts.iter();
+/// assert_eq!(coolings.len(), parts.filter(|part| part.kind == PartKind::Paste).count());
+/// ```
+#[must_use]
+pub fn paste_coolings(
+    formula: &Formula,
+    kitchen: &Kitchen,
+    heat: &HeatSettings,
+    known: &[PasteCooling],
+) -> Vec<PasteCooling> {
+    let numbered = formula.parts.iter().enumerate();
+    let pastes = numbered.filter(|(_, own)| own.kind == PartKind::Paste);
+    let followed = pastes.filter_map(|(part, _)| of(formula, part, kitchen, heat, known).ok());
+    followed.collect()
+}
+
+fn of(
+    formula: &Formula,
+    part: usize,
+    kitchen: &Kitchen,
+    heat: &HeatSettings,
+    known: &[PasteCooling],
+) -> Result<PasteCooling, HeatError> {
+    let own = part_at(formula, part)?;
+    let hot = paste_temperature(formula, part, kitchen, &heat.paste)?;
+    let cooling = cooling_of(own, hot, kitchen, &heat.cooling)?;
+    let mut known = known.iter();
+    let same = known.find(|one| one.plan.cooling == cooling && one.settings == heat.cooling);
+    if let Some(same) = same {
+        return Ok(PasteCooling {
+            part,
+            ..same.clone()
+        });
+    }
+    let (plan, cooled) = CoolingPlan::followed(cooling, &heat.cooling)?;
+    Ok(PasteCooling {
+        part,
+        plan,
+        settings: heat.cooling,
+        cooled,
+    })
+}
+
+impl PasteCooling {
+    /// Its mean temperature as it goes into the fridge, and after so long in there, as is likely; as
+    /// it is after twelve hours where that is longer.
+    ///
+    /// # Errors
+    /// [`HeatError::OffScale`] never within the ranges of the quantities.
+    pub fn temperatures_after(&self, fridge: Minutes) -> Result<[Temperature; 2], HeatError> {
+        let out = self.plan.out()?;
+        let cold = Minutes::from_minutes(out.minutes() + fridge.minutes())?;
+        let curve = &self.cooled.middle.curve;
+        let start = self.plan.cooling.start;
+        let mean = |time| curve.at(time, Probe::Mean).unwrap_or(start);
+        Ok([mean(out), mean(cold)])
+    }
+
+    /// When its middle is as cold as a fridge, from the scald on, as is likely; `None` where it never
+    /// is.
+    #[must_use]
+    pub fn chilled_after(&self) -> Option<Minutes> {
+        let curve = &self.cooled.middle.curve;
+        curve.reaches(CHILLED, Probe::Centre, Minutes::ZERO)
+    }
+}
