@@ -9,8 +9,8 @@ use softcrumb::engine::heat::{
 use softcrumb::engine::quantity::{Mass, Minutes, Temperature};
 use softcrumb::results::heat::{
     DoughQuestion, LoadSource, MixingResult, apply_step, cooling_plan, mixer_load,
-    offered_remedies, paste, paste_coolings, pastes, set_liquid_temperature, shares, steam_of, stirred_in, warming,
-    weigh_cooked,
+    offered_remedies, paste, paste_coolings, pastes, set_liquid_temperature, shares, steam_of,
+    stirred_in, warming, weigh_cooked,
 };
 use softcrumb::sheet::examples;
 use softcrumb::sheet::{HeatSettings, Kitchen};

@@ -6,6 +6,7 @@ use softcrumb::engine::learn::Learnt;
 use softcrumb::engine::plan::PlanError;
 use softcrumb::engine::quantity::{Instant, Minutes};
 use softcrumb::results::day::{self, DayInput, DayResults};
+use softcrumb::results::run::Run;
 use softcrumb::sheet::civil::Zone;
 use softcrumb::sheet::day::DaySettings;
 use softcrumb::sheet::{Kitchen, Moment, Sheet};
@@ -107,21 +108,23 @@ fn offset(item: &Json) -> Result<(Moment, i64), ErrorText> {
     Ok((from, i64::from(minutes)))
 }
 
-/// Works out a day.
+/// Works out a day, from the run of the same dough where that is known.
 pub(crate) fn work_out(
     asked: &AskedDay,
     sheet: &Sheet,
     kitchen: &Kitchen,
+    run: Option<&Run>,
 ) -> Result<DayResults, PlanError> {
-    day::of(&DayInput {
+    let input = DayInput {
         sheet,
         kitchen,
         settings: &asked.settings,
         learnt: &Learnt::default(),
-
         zone: &asked.zone,
         now: asked.now,
         rounded: None,
         bench: None,
-    })
+    };
+    let run = run.cloned().unwrap_or_else(|| input.run());
+    day::of_run(&input, run)
 }

@@ -14,6 +14,7 @@ use softcrumb::results::batch::{
 use softcrumb::results::chocolate::{SyrupResults, filling, syrup_at};
 use softcrumb::results::day::DayResults;
 use softcrumb::results::formula::FormulaResults;
+use softcrumb::results::run::Run;
 
 use crate::asked::Asked;
 use crate::day::work_out;
@@ -46,6 +47,7 @@ impl Evaluation {
         let formula = &asked.sheet.formula;
         let batch = batch::of(&asked.sheet, asked.kitchen.scales);
         let made = batch.scaled.as_ref().ok();
+        let heat = (!asked.without_heat).then(|| Heat::of(asked, &batch.formula, made));
         Self {
             formula: results::formula::of(&asked.sheet),
             divided: dividing::of(&batch, DoughOnBench::default()).map(|dividing| dividing.divided),
@@ -58,16 +60,16 @@ impl Evaluation {
             targets: targets(asked),
             part_shares: part_shares(asked),
             divisions: divisions(asked),
-            day: day(asked),
-            heat: (!asked.without_heat).then(|| Heat::of(asked, &batch.formula, made)),
+            day: day(asked, heat.as_ref().map(|heat| &heat.run)),
+            heat,
             batch,
         }
     }
 }
 
-fn day(asked: &Asked) -> Option<Result<DayResults, PlanError>> {
+fn day(asked: &Asked, run: Option<&Run>) -> Option<Result<DayResults, PlanError>> {
     let wanted = asked.day.as_ref()?;
-    Some(work_out(wanted, &asked.sheet, &asked.kitchen))
+    Some(work_out(wanted, &asked.sheet, &asked.kitchen, run))
 }
 
 fn targets(asked: &Asked) -> Vec<Result<Reached, FormulaError>> {

@@ -82,12 +82,12 @@ fn heavier(sheet: &Sheet) -> Option<Sheet> {
     Some(typed)
 }
 
-/// One per cent more water.
+/// One per cent of the flour more water in all.
 fn wetter(sheet: &Sheet) -> Option<Sheet> {
-    let wet = formula::figures(sheet).share(Figure::PouredWater).ok()?;
+    let wet = formula::figures(sheet).share(Figure::TotalWater).ok()?;
     let wet = Share::from_percent(wet.percent() + 1.0).ok()?;
-    let at = formula::gives_way(sheet, Figure::PouredWater, None);
-    formula::try_figure(sheet, Figure::PouredWater, wet, at).ok()
+    let at = formula::gives_way(sheet, Figure::TotalWater, None);
+    formula::try_figure(sheet, Figure::TotalWater, wet, at).ok()
 }
 
 impl Surroundings {

@@ -213,8 +213,11 @@ impl Cooling {
             Ok::<_, HeatError>((judge(course.curve, self.rules), Mass::from_grams(steam)?))
         };
         let follow = |pace| self.follow(way, pace);
-        let ((quick, most), (middle, likely), (slow, least)) =
-            (of(follow(Pace::Quick)?)?, of(follow(Pace::Middle)?)?, of(slow)?);
+        let ((quick, most), (middle, likely), (slow, least)) = (
+            of(follow(Pace::Quick)?)?,
+            of(follow(Pace::Middle)?)?,
+            of(slow)?,
+        );
         Ok(CooledRange {
             quick,
             middle,

@@ -108,10 +108,7 @@ pub(super) fn by_ice(
 }
 
 /// A way, where it meets the rules at the slow end and has room in a kitchen.
-pub(super) fn passing(
-    cooling: &Cooling,
-    way: CoolingWay,
-) -> Result<Option<ChosenWay>, HeatError> {
+pub(super) fn passing(cooling: &Cooling, way: CoolingWay) -> Result<Option<ChosenWay>, HeatError> {
     let most = if way.vessel == CoolingVessel::Tray {
         MOST_TRAYS
     } else {

@@ -3,8 +3,8 @@
 use super::part_matter::part_matter;
 use crate::engine::formula::Part;
 use crate::engine::heat::{
-    CooledRange, Cooling, CoolingAdvice, CoolingWay, HeatError, Pace, VesselCourse,
-    VesselStay, advise, quickest,
+    CooledRange, Cooling, CoolingAdvice, CoolingWay, HeatError, Pace, VesselCourse, VesselStay,
+    advise, quickest,
 };
 use crate::engine::quantity::{Length, Minutes, Temperature};
 use crate::sheet::{CoolingChoice, CoolingSettings, Kitchen};

@@ -39,8 +39,7 @@ pub use paste_cooling::{PasteCooling, paste_coolings};
 pub use remedies::{DoughQuestion, NamedRemedies, named_remedies, offered_remedies};
 pub use start_temperatures::{line_start, part_start};
 pub use steam::{
-    SteamPrediction, reckon_with_steam, steam_of, stirred_in, weigh_cooked,
-    weigh_cooked_part,
+    SteamPrediction, reckon_with_steam, steam_of, stirred_in, weigh_cooked, weigh_cooked_part,
 };
 pub use time_to_target::{StillNeeds, measured_at, time_to_target};
 pub use timing::{TimesAsked, times};

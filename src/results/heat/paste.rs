@@ -1,8 +1,8 @@
 //! The pastes of a formula in this kitchen: what goes into each, and how each is cooked.
 
 use super::part_matter::{heat_part, part_at};
-use super::start_temperatures::line_start;
 use super::paste_cooling::PasteCooling;
+use super::start_temperatures::line_start;
 use super::steam::{BOIL, SteamPrediction, predicted_steam, steam_of};
 use crate::engine::formula::{Form, Formula, Part, PartKind};
 use crate::engine::heat::{

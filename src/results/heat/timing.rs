@@ -118,9 +118,7 @@ fn paste_times(formula: &Formula, heat: &HeatSettings, followed: &[PasteCooling]
         let own = heat.cooling.own_times();
         let out = own.map_or(0.0, |(bench, ice)| bench.minutes() + ice.minutes());
         let followed = followed.iter().find(|one| one.part == part);
-        followed
-            .and_then(cold_after)
-            .unwrap_or((out, out + COOLS))
+        followed.and_then(cold_after).unwrap_or((out, out + COOLS))
     });
     times.fold((0.0, 0.0), |(out, cold), (also, colder)| {
         (f64::max(out, also), f64::max(cold, colder))
