@@ -61,7 +61,7 @@ fn with_100_grams(of: ThermalMaterial, t: f64) -> f64 {
 /// of flour of 1.85 kJ/(kg·K): 9.4, 9.0 and 7.8 °C with ice of 0, −5 and −18 °C, 27.7 °C with water.
 /// Choi and Okos give flour less: up to 0.6 K.
 #[test]
-fn a_fifth_of_the_flour_as_ice_takes_a_dough_down_by_eighteen_to_twenty_kelvin() {
+pub(crate) fn a_fifth_of_the_flour_as_ice_takes_a_dough_down_by_eighteen_to_twenty_kelvin() {
     let water = with_100_grams(ThermalMaterial::Food(Matter::WATER), 20.0);
     agrees_within(water, "27.7", 0.5);
     for (t, printed) in [(0.0, "9.4"), (-5.0, "9.0"), (-18.0, "7.8")] {
@@ -75,7 +75,7 @@ fn a_fifth_of_the_flour_as_ice_takes_a_dough_down_by_eighteen_to_twenty_kelvin()
 /// from the tap at 80 and 60 °F to the temperature wanted. By the exact rule, fall / (tap + 112), 5 °F
 /// from 80 °F take 0.0260; the table repeats 0.0258, so up to 0.003 more here.
 #[test]
-fn ice_in_place_of_water_is_as_in_the_dealers_table() {
+pub(crate) fn ice_in_place_of_water_is_as_in_the_dealers_table() {
     let fahrenheit = |f: &str| celsius((number(f) - 32.0) / 1.8);
     for (tap, wanted, printed) in [
         ("80", "75", "0.026"),

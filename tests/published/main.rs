@@ -8,6 +8,7 @@
     reason = "helpers of a test binary are not 'in tests' to clippy"
 )]
 
+mod accuracy;
 mod allergens;
 mod bake;
 mod bake_by_shape;
@@ -48,3 +49,4 @@ mod tin_rise;
 mod usual;
 mod vessel_cooling;
 mod water;
+mod written_table;

@@ -25,7 +25,7 @@ fn fat_of(number: u16) -> Share {
 /// butter 157, dark chocolate 46, milk chocolate 44 J/g. The chocolates of the book are not those
 /// of the larder: their fat differs by some percent, so 7 % is allowed.
 #[test]
-fn latent_heats_of_chocolates_follow_from_their_fat() {
+pub(crate) fn latent_heats_of_chocolates_follow_from_their_fat() {
     agrees(LATENT_HEAT.joules_per_gram(), "157");
     for (number, printed, allowed) in [(1000, "46", 3.2), (1004, "46", 3.2), (1010, "44", 3.1)] {
         let melting = LATENT_HEAT.joules_per_gram() * fat_of(number).fraction();
@@ -36,7 +36,7 @@ fn latent_heats_of_chocolates_follow_from_their_fat() {
 /// Source: the same, pp. 667-668: 1590 J/(kg·K) to 40 °C, 1670 above, 46 J/g: 1 kg of dark
 /// chocolate from 20 to 45 °C takes 40.15 and 46 kJ. Its fat is that which 46 J/g belong to.
 #[test]
-fn melting_a_kilogram_of_dark_chocolate_from_20_to_45_takes_86_kilojoules() {
+pub(crate) fn melting_a_kilogram_of_dark_chocolate_from_20_to_45_takes_86_kilojoules() {
     let fat = Share::from_fraction(46.0 / 157.0).unwrap();
     let heat = heat_to_melt(grams(1000.0), fat, celsius(20.0), celsius(45.0));
     agrees(heat.warming.joules() / 1000.0, "40.15");
@@ -55,7 +55,7 @@ fn cocoa_butter_is_solid_in_a_cool_room_and_melted_in_the_mouth() {
 
 /// Source: Chaiseri and Dimick 1989 (from memory): West African cocoa butter, solid of all fat.
 #[test]
-fn solid_fat_is_told_of_all_fat() {
+pub(crate) fn solid_fat_is_told_of_all_fat() {
     for (at, printed) in [
         (20.0, "76.0"),
         (25.0, "69.6"),

@@ -1,5 +1,7 @@
 //! Numbers as print gives them: a value agrees when it would be printed alike.
 
+use crate::accuracy::note;
+
 /// The number that was printed. A decimal comma is read as a point.
 pub(crate) fn number(printed: &str) -> f64 {
     let plain = printed.trim().replace(',', ".");
@@ -26,6 +28,7 @@ pub(crate) fn half_last_digit(printed: &str) -> f64 {
 #[track_caller]
 pub(crate) fn agrees(value: f64, printed: &str) {
     let expected = number(printed);
+    note(value, expected);
     let allowed = half_last_digit(printed) + 1e-9 * expected.abs();
     assert!(
         (value - expected).abs() <= allowed,
@@ -40,6 +43,7 @@ pub(crate) fn agrees(value: f64, printed: &str) {
 #[track_caller]
 pub(crate) fn agrees_within(value: f64, printed: &str, allowed: f64) {
     let expected = number(printed);
+    note(value, expected);
     assert!(
         (value - expected).abs() <= allowed,
         "{value} is not {printed} within {allowed} (off by {})",
@@ -52,6 +56,7 @@ pub(crate) fn agrees_within(value: f64, printed: &str, allowed: f64) {
 /// The caller says on the doc line why; where the two come to agree, the mark is to be taken away.
 #[track_caller]
 pub(crate) fn disagrees(value: f64, printed: &str, apart: std::ops::Range<f64>) {
+    note(value, number(printed));
     let times = value / number(printed);
     assert!(!apart.contains(&1.0), "{apart:?} is no disagreement");
     assert!(

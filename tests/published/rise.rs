@@ -3,6 +3,7 @@
 use softcrumb::engine::quantity::{Factor, Minutes, Temperature};
 use softcrumb::engine::rise::{Cardinal, ReferenceRise, RiseAsked, RiseError, Risen, rise, steady};
 
+use crate::accuracy::{note, note_range};
 use crate::printed::{agrees, disagrees, number};
 use crate::table::rows;
 
@@ -69,6 +70,12 @@ pub(crate) fn at_rest(anchor: ReferenceRise, at: Temperature) -> Risen {
     rise(&course, &asked).unwrap()
 }
 
+/// Whether a printed time lies in the range of a rise; noted beside when it is due.
+pub(crate) fn holds_printed(risen: &Risen, minutes: f64) -> bool {
+    note(risen.due.minutes(), minutes);
+    holds(risen, minutes)
+}
+
 pub(crate) fn holds(risen: &Risen, minutes: f64) -> bool {
     let latest = risen.latest.unwrap().minutes();
     (risen.soonest.minutes()..=latest).contains(&minutes)
@@ -80,10 +87,10 @@ pub(crate) fn holds(risen: &Risen, minutes: f64) -> bool {
 /// DISAGREEMENT: at the hot end the rule goes on doubling. Ours has its best at 36 °C, in the middle
 /// of the range printed for gas, so a rise there takes about half as long again as printed.
 #[test]
-fn the_rule_of_seventeen_fahrenheit_is_met_in_the_cool_and_missed_in_the_heat() {
+pub(crate) fn the_rule_of_seventeen_fahrenheit_is_met_in_the_cool_and_missed_in_the_heat() {
     let anchor = known(120.0, fahrenheit(80.0));
     let cool = at_rest(anchor, fahrenheit(63.0));
-    assert!(holds(&cool, 240.0), "{:?}", cool.due);
+    assert!(holds_printed(&cool, 240.0), "{:?}", cool.due);
     let hot = at_rest(anchor, fahrenheit(97.0));
     disagrees(hot.due.minutes(), "60", 1.3..1.6);
     assert!(!holds(&hot, 60.0));
@@ -92,15 +99,15 @@ fn the_rule_of_seventeen_fahrenheit_is_met_in_the_cool_and_missed_in_the_heat() 
 /// US Armed Forces recipe service, bread cards: sponges at 78 to 82 °F take 3¼ hours, normally
 /// 3½ to 4 (so printed, for one temperature range).
 #[test]
-fn sponge_times_of_a_whole_range_of_temperatures_lie_in_the_range_of_its_middle() {
+pub(crate) fn sponge_times_of_a_whole_range_of_temperatures_lie_in_the_range_of_its_middle() {
     let middle = known(225.0, fahrenheit(80.0));
     for degrees in [78.0, 80.0, 82.0] {
         let there = at_rest(middle, fahrenheit(degrees));
         for minutes in [210.0, 240.0] {
-            assert!(holds(&there, minutes), "{degrees} {:?}", there.due);
+            assert!(holds_printed(&there, minutes), "{degrees} {:?}", there.due);
         }
     }
-    assert!(holds(&at_rest(middle, fahrenheit(80.0)), 195.0));
+    assert!(holds_printed(&at_rest(middle, fahrenheit(80.0)), 195.0));
 }
 
 /// The same article, near 40 °F: fermentation nearly stops.
@@ -117,13 +124,14 @@ fn a_fridge_nearly_stops_a_dough() {
 ///
 /// DISAGREEMENT of the sources. Ours lies between the two, nearer to the bakers in the ratio.
 #[test]
-fn ten_kelvin_lie_between_growth_in_broth_and_the_rules_of_bakers() {
+pub(crate) fn ten_kelvin_lie_between_growth_in_broth_and_the_rules_of_bakers() {
     let ten = |curve: Cardinal| {
         curve.rate(celsius(30.0)).fraction() / curve.rate(celsius(20.0)).fraction()
     };
     agrees(ten(Cardinal::GROWTH), "1.43");
     let ours = ten(Cardinal::DOUGH);
     let (growth, slow_rule, fast_rule) = (number("1.43"), number("2.083"), number("2.59"));
+    note_range(ours, slow_rule, fast_rule);
     assert!(
         growth < ours && ours < slow_rule && ours < fast_rule,
         "{ours}"

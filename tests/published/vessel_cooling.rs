@@ -1,5 +1,6 @@
 //! Cooling in a vessel, against exact short cylinders, evaporation by the Lewis relation, and bowls.
 
+use crate::accuracy::{lies_in, note, note_range};
 use crate::printed::{agrees, agrees_within};
 use softcrumb::engine::heat::{
     Cover, Filling, OpenAir, Probe, VesselStay, evaporated, follow_in_vessel,
@@ -51,7 +52,7 @@ fn time_to(filling: &Filling, start: f64, stay: VesselStay, target: f64) -> f64 
 /// Source: Çengel, *Heat and Mass Transfer*, example 4-8: a brass cylinder, chart 63 °C in the middle
 /// and 62 °C at the middle of the top; exact by the product of slab and cylinder 62.73 and 62.12.
 #[test]
-fn a_brass_cylinder_cools_as_the_product_of_slab_and_cylinder() {
+pub(crate) fn a_brass_cylinder_cools_as_the_product_of_slab_and_cylinder() {
     let brass = Filling {
         across: Length::from_metres(0.10).unwrap(),
         deep: Length::from_metres(0.12).unwrap(),
@@ -77,7 +78,7 @@ fn a_brass_cylinder_cools_as_the_product_of_slab_and_cylinder() {
 /// Source: product of the exact series of slab and cylinder (Incropera, sections 5.5 and 5.6), summed
 /// with `scipy` 1.17: 226 g, 12 cm across, 2 cm deep, from 65 °C in 20 °C, 8 W/(m²·K) all round.
 #[test]
-fn a_bowl_of_even_coefficient_follows_the_exact_series() {
+pub(crate) fn a_bowl_of_even_coefficient_follows_the_exact_series() {
     for (target, exact) in [(30.0, "117"), (23.0, "201"), (21.0, "277")] {
         let even = stay(600.0, 20.0, 8.0, Cover::Surrounded);
         // Within one part in a hundred: of time, from a grid of 10 layers.
@@ -93,7 +94,7 @@ fn a_bowl_of_even_coefficient_follows_the_exact_series() {
 /// Source: the same series in a fridge of 4 °C from 57.2 °C: to 21.1 °C and to 5 °C at 3, 6, 8, 11 and
 /// 14 W/(m²·K).
 #[test]
-fn a_bowl_in_a_fridge_follows_the_exact_series() {
+pub(crate) fn a_bowl_in_a_fridge_follows_the_exact_series() {
     for (h, warm, cold) in [
         (3.0, 214.0, 11.9 * 60.0),
         (6.0, 116.0, 6.2 * 60.0),
@@ -103,6 +104,8 @@ fn a_bowl_in_a_fridge_follows_the_exact_series() {
     ] {
         let place = stay(900.0, 4.0, h, Cover::Surrounded);
         let found = [21.1, 5.0].map(|target| time_to(&bowl(), 57.2, place, target));
+        note(found[0], warm);
+        note(found[1], cold);
         // Half of the last digit, and one part in a hundred for the grid.
         assert!(
             (found[0] - warm).abs() < 0.5 + warm / 100.0,
@@ -119,7 +122,7 @@ fn a_bowl_in_a_fridge_follows_the_exact_series() {
 /// Transfer*, chapters 9 and 14), 12 cm across, water activity 0.98, room 20 °C and 50 %: grams a
 /// minute, as computed beside it with `scipy` 1.17.
 #[test]
-fn an_open_surface_gives_off_what_the_lewis_relation_says() {
+pub(crate) fn an_open_surface_gives_off_what_the_lewis_relation_says() {
     let air = OpenAir {
         temperature: celsius(20.0),
         humidity: OpenAir::HUMIDITY,
@@ -142,7 +145,7 @@ fn an_open_surface_gives_off_what_the_lewis_relation_says() {
 /// open water tanks: 1715, 3179 and 5359 g/(m²·h) at 48.9, 60 and 71.1 °C. A bowl is smaller than a tank and its air rises faster:
 /// it gives off no less, and less than half as much again up to 71 °C.
 #[test]
-fn a_bowl_gives_off_as_much_as_a_tank_or_somewhat_more() {
+pub(crate) fn a_bowl_gives_off_as_much_as_a_tank_or_somewhat_more() {
     let air = OpenAir {
         temperature: celsius(15.6),
         humidity: OpenAir::HUMIDITY,
@@ -152,7 +155,7 @@ fn a_bowl_gives_off_as_much_as_a_tank_or_somewhat_more() {
     for (surface, tank) in [(48.9, 1715.0), (60.0, 3179.0), (71.1, 5359.0)] {
         let steam = evaporated(celsius(surface), air, across, minutes(60.0)).unwrap();
         let ratio = steam.grams() / area / tank;
-        assert!((0.95..1.5).contains(&ratio), "{surface}: {ratio}");
+        lies_in(ratio, &(1.0..=1.5), 0.05);
     }
 }
 
@@ -160,7 +163,7 @@ fn a_bowl_gives_off_as_much_as_a_tank_or_somewhat_more() {
 /// 4 to 5 % from 75 °C, 5 to 6 % from 85 °C, by 30 and by 21 °C. A paste is not stirred as it cools, its
 /// surface is cooler than its middle, and it may lose somewhat less by 30 °C.
 #[test]
-fn an_open_bowl_loses_three_to_six_per_cent() {
+pub(crate) fn an_open_bowl_loses_three_to_six_per_cent() {
     for (start, least, most) in [(65.0, 2.9, 4.0), (75.0, 3.9, 5.1), (85.0, 4.8, 6.4)] {
         let open = stay(600.0, 20.0, 8.0, Cover::Open(OpenAir::HUMIDITY));
         let course = follow_in_vessel(&bowl(), celsius(start), &[open]).unwrap();
@@ -172,6 +175,8 @@ fn an_open_bowl_loses_three_to_six_per_cent() {
                 .unwrap()
         };
         let share = |target| course.evaporated[when(target)].grams() / 2.26;
+        note_range(share(30.0), least, most);
+        note_range(share(21.0), least, most);
         assert!(
             share(30.0) >= least && share(21.0) <= most,
             "{start}: {} {}",
