@@ -42,6 +42,7 @@ mod reading;
 mod reading_anything;
 mod reading_others;
 mod round_trip;
+mod run_table;
 mod shared;
 mod shopping;
 mod tins;
@@ -50,3 +51,5 @@ mod weighing;
 mod whole_examples;
 mod working;
 mod writing;
+#[path = "../published/written_table.rs"]
+mod written_table;
