@@ -2,10 +2,11 @@
 
 use std::num::{NonZeroU16, NonZeroU32};
 
-use softcrumb::engine::class::{ClassSettings, class, oven};
+use softcrumb::engine::class::{Ahead, ClassSettings, class, oven};
 use softcrumb::engine::quantity::{Mass, Money};
 use softcrumb::engine::shopping::{Pack, needs, shopping};
-use softcrumb::sheet::examples;
+use softcrumb::results::batch::class as class_of;
+use softcrumb::sheet::{Kitchen, examples};
 
 use crate::rule_evaluator::adds_up;
 
@@ -38,6 +39,27 @@ fn classes_ovens_and_costs_add_up() {
         assert!(priced.clone().count() > 3);
         for item in priced {
             adds_up(&item.working());
+        }
+    }
+}
+
+/// The portions that benches take from the teacher's bowl, and what stays in it.
+#[test]
+fn portions_from_the_teachers_bowl_add_up() {
+    for (_, sheet) in examples() {
+        for students in [1, 12, 13] {
+            let settings = ClassSettings {
+                students: NonZeroU16::new(students).unwrap(),
+                at_bench: NonZeroU16::new(2).unwrap(),
+                ahead: Ahead::TeacherBowl,
+                ..ClassSettings::default()
+            };
+            let made = class_of::of(&sheet, &settings, Kitchen::default().scales);
+            for portion in &made.weights.as_ref().unwrap().portions {
+                adds_up(&portion.working());
+            }
+            // The page shows these with the rest of the class.
+            adds_up(&made.working());
         }
     }
 }

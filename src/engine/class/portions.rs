@@ -14,6 +14,12 @@ pub struct BowlPortion {
     pub part: usize,
     /// Each bench's portion as the scale shows it, in the order of [`Class::benches`].
     pub each: Vec<Mass>,
+    /// What each kind of bench needs, and how many there are of it, in the same order.
+    pub needs: Vec<(Mass, u32)>,
+    /// What all benches need and what stays in the bowl, exact.
+    pub planned: Mass,
+    /// The division of the scale.
+    pub division: Division,
     /// What the bowl holds once it is made.
     pub holds: Mass,
     /// What stays in the bowl.
@@ -53,7 +59,7 @@ fn portion(
 ) -> Result<BowlPortion, ClassError> {
     let bowl = class.bowl.as_ref().and_then(|bowl| bowl.parts.get(part));
     let exact = bowl.map_or(Mass::ZERO, made);
-    let mut each = Vec::new();
+    let (mut each, mut need) = (Vec::new(), Vec::new());
     let mut taken = 0.0;
     for bench in &class.benches {
         let needs = bench.batch.formula.parts.get(part);
@@ -62,10 +68,14 @@ fn portion(
         let own = down(holds.try_component(share)?, division);
         taken += own.grams() * f64::from(bench.count.get());
         each.push(own);
+        need.push((needs, bench.count.get()));
     }
     Ok(BowlPortion {
         part,
         each,
+        needs: need,
+        planned: exact,
+        division,
         holds,
         left: holds.less(Mass::from_grams(taken)?),
     })

@@ -1,9 +1,11 @@
-//! The working of a class and its oven.
+//! The working of a class, of the portions from the teacher's bowl, and of the oven.
 
 use super::bench::Class;
 use super::oven::OvenPlan;
+use super::portions::BowlPortion;
 use crate::engine::numerics::float_from_usize;
-use crate::engine::working::{Line, given};
+use crate::engine::quantity::Mass;
+use crate::engine::working::{Given, Line, given};
 
 impl Class {
     /// The steps that lead to the number of loaves and their dough.
@@ -54,5 +56,72 @@ impl OvenPlan {
             gives: given("T", "until all is baked", self.all_out.minutes(), "min"),
             source: "by definition".into(),
         }]
+    }
+}
+
+impl BowlPortion {
+    /// The steps that lead to each portion, and to what stays in the bowl.
+    #[must_use]
+    pub fn working(&self) -> Vec<Line> {
+        let kinds = self.each.iter().zip(&self.needs);
+        let taken = kinds.filter(|(_, (needs, _))| *needs > Mass::ZERO);
+        let mut lines = Vec::new();
+        let (mut rule, mut with) = ("H".to_owned(), vec![self.in_bowl()]);
+        for (number, (each, (needs, count))) in (1..).zip(taken) {
+            lines.extend(self.portion(*each, *needs));
+            let letters = [format!("k{number}"), format!("w{number}")];
+            rule += &format!(" − {}", letters.join(" × "));
+            let [many, portion] = letters;
+            with.push(given(many, "benches", f64::from(*count), ""));
+            with.push(given(portion, "portion of each", each.grams(), "g"));
+        }
+        lines.push(Line {
+            rule: rule.into(),
+            with,
+            gives: given("L", "stays in the bowl", self.left.grams(), "g"),
+            source: "by definition".into(),
+        });
+        lines
+    }
+
+    /// The steps that lead to the portion of a kind of bench.
+    fn portion(&self, each: Mass, needs: Mass) -> [Line; 2] {
+        let exact = self.holds.grams() * needs.grams() / self.planned.grams();
+        let whole = f64::from(self.division.whole_in(each));
+        [
+            Line {
+                rule: "H × b / B".into(),
+                with: vec![
+                    self.in_bowl(),
+                    given("b", "needed at the bench", needs.grams(), "g"),
+                    given(
+                        "B",
+                        "needed by all, and what stays in the bowl",
+                        self.planned.grams(),
+                        "g",
+                    ),
+                ],
+                gives: given("m", "portion, exact", exact, "g"),
+                source: "by definition".into(),
+            },
+            Line {
+                rule: "k × d".into(),
+                with: vec![
+                    given("k", "whole divisions that fit in it", whole, ""),
+                    given("d", "division of the scale", self.division.grams(), "g"),
+                ],
+                gives: given("w", "portion of each", each.grams(), "g"),
+                source: "rounding down, so that the bowl is never short (by definition)".into(),
+            },
+        ]
+    }
+
+    fn in_bowl(&self) -> Given {
+        given(
+            "H",
+            "in the bowl as it was weighed",
+            self.holds.grams(),
+            "g",
+        )
     }
 }

@@ -10,6 +10,7 @@ use crate::engine::class::{
 use crate::engine::class::{class, oven};
 use crate::engine::formula::Formula;
 use crate::engine::quantity::{Mass, Minutes};
+use crate::engine::working::Line;
 use crate::sheet::{Scales, Sheet};
 
 /// A class and its oven.
@@ -94,6 +95,22 @@ fn weights(
         benches,
         class,
     })
+}
+
+impl ClassResults {
+    /// How the class, the portions from the teacher's bowl and the time of the oven come about.
+    #[must_use]
+    pub fn working(&self) -> Vec<Line> {
+        let mut lines = Vec::new();
+        if let Ok(weights) = &self.weights {
+            lines.extend(weights.class.working());
+            lines.extend(weights.portions.iter().flat_map(BowlPortion::working));
+        }
+        if let Ok(oven) = &self.oven {
+            lines.extend(oven.working());
+        }
+        lines
+    }
 }
 
 /// The loaf of the batch and the loaf of the class, where they differ by more than half a gram.

@@ -7,9 +7,9 @@ use crate::app::browser::focus;
 use crate::app::browser::live_region::announce;
 use crate::app::page::{BatchContext, HEADING};
 use crate::app::part::{AdviceCard, Button, PickOne, weigh_table};
-use crate::app::state::{WorkspaceStore, memo, use_app_state};
+use crate::app::state::{DialogKind, WorkspaceStore, memo, use_app_state};
 use crate::engine::class::Ahead;
-use crate::results::batch::class;
+use crate::results::batch::class::{self, ClassResults};
 use crate::sheet::Place;
 use crate::text::{
     self, ErrorText,
@@ -66,6 +66,15 @@ pub fn ClassCard() -> impl IntoView {
             announce(tr!("The plan now has the class’s oven loads."));
         }
     };
+    let how = move |()| {
+        let title =
+            |view: &Result<ClassView, String>| view.as_ref().ok().map(|one| one.title.clone());
+        state.open(DialogKind::Working {
+            title: tr!("Class").to_owned(),
+            value: view.with_untracked(title).unwrap_or_default(),
+            lines: results.with_untracked(ClassResults::working),
+        });
+    };
     // A visitor's copy keeps no plan; there Day itself offers the loads.
     let can_plan =
         move || state.open_id.with(Option::is_some) && results.with(|results| results.oven.is_ok());
@@ -84,6 +93,9 @@ pub fn ClassCard() -> impl IntoView {
                     Ok(view) => view! { <Sheet view /> }.into_any(),
                     Err(says) => view! { <p class="error">{says}</p> }.into_any(),
                 }}
+                <Show when=move || view.with(Result::is_ok)>
+                    <Button label=tr!("How this came about") class="bare" on_tap=how />
+                </Show>
                 <div class="buttons">
                     <Button label=tr!("Make the batch the whole class’s") on_tap=make />
                     <Show when=can_plan>
