@@ -39,6 +39,7 @@ fn what_any_number_of_bakes_teaches_adds_up() {
     for count in 1..9_u16 {
         let bakes: Vec<Observation> = (0..count).map(bake).collect();
         let learnt = learn(&bakes, usual);
+        adds_up(&learnt.working());
         adds_up(&learnt.friction.unwrap().working());
         adds_up(&learnt.residue.unwrap().working());
         adds_up(&learnt.oven_loss.unwrap().working());

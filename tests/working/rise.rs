@@ -34,6 +34,7 @@ fn rises_and_preferments_of_every_example_add_up() {
             adds_up(&rises.proof.unwrap().working());
             for rise in rises.preferments {
                 let rise = rise.unwrap();
+                adds_up(&rise.working());
                 adds_up(&rise.equivalent_time.working());
                 adds_up(&rise.never_chilled.working());
                 adds_up(&rise.ripeness.unwrap().working());

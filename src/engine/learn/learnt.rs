@@ -180,6 +180,22 @@ fn spread(centre: &RobustMean) -> Option<Share> {
     Share::from_fraction(libm::expm1(NINE_IN_TEN_OF_FEW * deviation)).ok()
 }
 
+impl Learnt {
+    /// The working of everything that was learnt, line by line.
+    #[must_use]
+    pub fn working(&self) -> Vec<Line> {
+        let mut lines = Vec::new();
+        lines.extend(self.friction.iter().flat_map(LearntRate::working));
+        for share in [&self.residue, &self.oven_loss] {
+            lines.extend(share.iter().flat_map(LearntShare::working));
+        }
+        for factor in [&self.bulk, &self.proof, &self.bake] {
+            lines.extend(factor.iter().flat_map(LearntFactor::working));
+        }
+        lines
+    }
+}
+
 impl LearntFactor {
     /// A stated rise as this kitchen has it.
     #[must_use]

@@ -7,6 +7,7 @@ use crate::engine::rise::{
     Cardinal, EquivalentTime, Ripeness, RiseError, RiseSettings, equivalent_time, ripeness,
     yeast_activity,
 };
+use crate::engine::working::Line;
 use crate::results::heat::part_matter;
 use crate::sheet::Kitchen;
 
@@ -98,6 +99,14 @@ pub fn preferment_rise(
 }
 
 impl PrefermentRise {
+    /// How the work of its yeast and its ripeness come about.
+    #[must_use]
+    pub fn working(&self) -> Vec<Line> {
+        let mut lines = self.equivalent_time.working();
+        lines.extend(self.ripeness.iter().flat_map(Ripeness::working));
+        lines
+    }
+
     /// Its mean temperature as it leaves the fridge.
     #[must_use]
     pub fn end_temperature(&self) -> Option<Temperature> {

@@ -4,7 +4,8 @@ use leptos::prelude::*;
 
 use super::results::{Day, clock_now};
 use crate::app::part::Button;
-use crate::app::state::memo;
+use crate::app::state::{DialogKind, memo};
+use crate::engine::learn::Learnt;
 use crate::results::day::{with_learnt_friction, with_learnt_losses};
 use crate::sheet::day::Resets;
 use crate::text::{day as day_text, tr};
@@ -39,6 +40,15 @@ pub fn LearntCard() -> impl IntoView {
             }
         });
     };
+    let how = move |()| {
+        let named = |(name, value, _): &(&str, String, String)| format!("{name}: {value}");
+        let all = |figures: &Vec<_>| figures.iter().map(named).collect::<Vec<_>>().join(". ");
+        day.state.open(DialogKind::Working {
+            title: tr!("What your bakes taught").to_owned(),
+            value: figures.with_untracked(all),
+            lines: day.learnt.with_untracked(Learnt::working),
+        });
+    };
     let forget = move |()| {
         let now = Some(clock_now());
         day.change_log(|log| {
@@ -66,6 +76,7 @@ pub fn LearntCard() -> impl IntoView {
                     }).collect_view()}
                 </dl>
                 <div class="body buttons">
+                    <Button label=tr!("How this came about") class="bare" on_tap=how />
                     <Show when=move || friction.get()>
                         <Button label=tr!("Use this friction for the kitchen") on_tap=take />
                     </Show>

@@ -5,9 +5,9 @@ use leptos::prelude::*;
 use super::fields::RISES;
 use super::results::Day;
 use crate::app::part::{Button, FieldBox, Figure, RiseCurve, Shown};
-use crate::app::state::memo;
+use crate::app::state::{DialogKind, memo};
 use crate::engine::plan::StepKind;
-use crate::results::day::WhichRise;
+use crate::results::day::{PrefermentRise, WhichRise};
 use crate::text::{ErrorText, chart, day as day_text, tr};
 
 /// When the dough is up.
@@ -26,6 +26,19 @@ pub fn RiseCard() -> impl IntoView {
         });
         wording.unwrap_or_default()
     });
+    let how = move |()| {
+        let lines = untrack(|| {
+            day.read(|results| {
+                let rises = results.run.rises.preferments.iter().flatten();
+                rises.flat_map(PrefermentRise::working).collect()
+            })
+        });
+        day.state.open(DialogKind::Working {
+            title: tr!("Rise").to_owned(),
+            value: preferments.with_untracked(|wording| wording.join(" ")),
+            lines: lines.unwrap_or_default(),
+        });
+    };
     let trust = memo(move || day_text::trust(day.state.options.get()));
     view! {
         <section class="card" aria-label=tr!("Rise")>
@@ -40,6 +53,9 @@ pub fn RiseCard() -> impl IntoView {
                 <BulkPicture />
                 <OtherDough />
                 {move || preferments.get().into_iter().map(|wording| view! { <p>{wording}</p> }).collect_view()}
+                <Show when=move || preferments.with(|wording| !wording.is_empty())>
+                    <Button label=tr!("How this came about") class="bare" on_tap=how />
+                </Show>
                 <p class="quiet">{trust}</p>
             </div>
         </section>
