@@ -13,6 +13,9 @@ use softcrumb::engine::quantity::{
     Altitude, Mass, Minutes, Pressure, Share, Temperature, TemperatureChange, WarmingRate,
 };
 
+use softcrumb::results::heat::{CoolingResult, MixingResult, paste_coolings};
+use softcrumb::sheet::{Kitchen, examples};
+
 use crate::rule_evaluator::adds_up;
 
 fn celsius(t: f64) -> Temperature {
@@ -232,4 +235,21 @@ fn the_oven_adds_up() {
     let cooling = cool_loaf(&loaf.body, Bread::Rye, celsius(21.0), celsius(96.0));
     adds_up(&cooling.unwrap().working());
     adds_up(&time.working());
+}
+
+/// What Heat shows behind the dough and behind the cooling, for each example.
+#[test]
+fn the_workings_of_a_dough_and_of_its_cooling_add_up() {
+    for (_, sheet) in examples() {
+        let kitchen = Kitchen::default();
+        let mixing = MixingResult::of(&sheet.formula, &kitchen, &sheet.heat).unwrap();
+        adds_up(&mixing.working());
+        let followed = paste_coolings(&sheet.formula, &kitchen, &sheet.heat, &[]);
+        for one in &followed {
+            let known = (&[][..], followed.as_slice());
+            let cooling = &sheet.heat.cooling;
+            let shown = CoolingResult::of(&sheet.formula, one.part, known, &kitchen, cooling);
+            adds_up(&shown.working());
+        }
+    }
 }

@@ -15,6 +15,7 @@ use super::vessel_cooling::{VesselCourse, follow_in_vessel, follow_in_vessel_coa
 use crate::engine::quantity::{
     HeatCapacity, Length, Mass, Minutes, SurfaceCoefficient, Temperature,
 };
+use crate::engine::working::Line;
 
 /// A hot food that is to be cooled in a kitchen.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -78,10 +79,22 @@ pub struct CooledRange {
 pub const IN_FRIDGE: Minutes = Minutes::known(720.0);
 
 impl Cooling {
+    /// Its properties halfway to cold.
+    fn properties(&self) -> Result<Properties, HeatError> {
+        let middle = Temperature::from_celsius(self.start.celsius().midpoint(10.0))?;
+        Properties::of(&self.food, middle)
+    }
+
+    /// The working of the properties it cools by, line by line.
+    #[must_use]
+    pub fn working(&self) -> Vec<Line> {
+        let properties = self.properties();
+        properties.map_or_else(|_| Vec::new(), |found| found.working())
+    }
+
     /// The room it takes, m³.
     pub(super) fn volume(&self) -> Result<f64, HeatError> {
-        let middle = Temperature::from_celsius(self.start.celsius().midpoint(10.0))?;
-        let density = Properties::of(&self.food, middle)?.density;
+        let density = self.properties()?.density;
         Ok(self.mass.grams() / 1000.0 / density.kilograms_per_cubic_metre())
     }
 

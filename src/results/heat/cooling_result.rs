@@ -7,6 +7,7 @@ use super::paste_cooling::PasteCooling;
 use crate::engine::formula::{Formula, PartKind};
 use crate::engine::heat::{CooledRange, HeatError};
 use crate::engine::quantity::Mass;
+use crate::engine::working::Line;
 use crate::sheet::{CoolingSettings, HeatSettings, Kitchen};
 
 /// How a paste is cooled from just after stirring.
@@ -79,6 +80,15 @@ impl CoolingResult {
     #[must_use]
     pub fn good_plan(&self) -> Option<&CoolingPlan> {
         self.plan.as_ref()?.as_ref().ok()
+    }
+
+    /// The properties of the food, and the time each limit takes at the slow end.
+    #[must_use]
+    pub fn working(&self) -> Vec<Line> {
+        let plan = self.good_plan();
+        let mut lines = plan.map_or_else(Vec::new, |plan| plan.cooling.working());
+        lines.extend(self.cooled.iter().flat_map(|cooled| cooled.slow.working()));
+        lines
     }
 
     /// Why the cooling cannot be followed.

@@ -9,6 +9,7 @@ use crate::engine::heat::{
     liquid_for,
 };
 use crate::engine::quantity::{Temperature, TemperatureChange};
+use crate::engine::working::Line;
 use crate::sheet::{HeatSettings, Kitchen};
 
 /// The mixer's load and the dough it makes.
@@ -65,6 +66,14 @@ pub fn dough_offset(dough: Temperature, wanted: Temperature) -> DoughOffset {
 }
 
 impl MixingResult {
+    /// How warm the dough comes off the mixer, and how long it is mixed until it is developed.
+    #[must_use]
+    pub fn working(&self) -> Vec<Line> {
+        let mut lines = self.dough.working();
+        lines.extend(self.development.working());
+        lines
+    }
+
     /// Works out everything about the mix.
     ///
     /// ```

@@ -6,8 +6,8 @@ use super::HeatContext;
 use super::cooling_boxes::{CoolingBoxes, WhatCools};
 use crate::app::part::{AdviceCard, CoolingCurve};
 use crate::app::state::{after_frame, memo, use_app_state};
-use crate::engine::heat::{Cooled, CooledRange};
-use crate::results::heat::CoolingPlan;
+use crate::engine::heat::CooledRange;
+use crate::results::heat::{CoolingPlan, CoolingResult};
 use crate::text::{
     ErrorText,
     chart::{self, CoolingDrawing},
@@ -63,10 +63,8 @@ fn Cools() -> impl IntoView {
         })
     });
     let working = move |()| {
-        cooled.with_untracked(|cooled| {
-            let slow = cooled.as_ref().map(|cooled| &cooled.slow);
-            slow.map(Cooled::working).unwrap_or_default()
-        })
+        let lines = untrack(|| context.read_cooling(CoolingResult::working));
+        lines.unwrap_or_default()
     };
     view! {
         <section class="card" data-part="paste" aria-label=tr!("Cooling")>

@@ -6,6 +6,7 @@ use super::HeatContext;
 use super::paste_figure::{PasteFigure, comes_to, starch_cooked};
 use crate::app::part::{Figure, Shown};
 use crate::app::state::{memo, use_app_state};
+use crate::results::heat::MixingResult;
 use crate::text::{format, heat, tr};
 
 /// The three figures that the place is about.
@@ -37,7 +38,7 @@ pub fn DoughFigure() -> impl IntoView {
     let working = move |()| {
         untrack(|| {
             context
-                .read_mixing(|mixing| mixing.dough.working())
+                .read_mixing(MixingResult::working)
                 .unwrap_or_default()
         })
     };
