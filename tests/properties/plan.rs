@@ -32,7 +32,7 @@ fn broken(plan: &Plan, solved: &Solved, around: &Around) -> (i64, i64) {
     let mut asleep = 0;
     let mut twice = 0;
     for (place, work) in works.iter().enumerate() {
-        for span in &around.asleep {
+        for span in &around.nights {
             asleep += both(*work, (span.from.seconds(), span.until.seconds()));
         }
         for other in &works[place + 1..] {

@@ -49,7 +49,7 @@ fn keeps(plan: &Plan, lasts: &[i64], table: i64, around: &Around) -> bool {
         .collect();
     let meet = |a: (i64, i64), b: (i64, i64)| a.1.min(b.1) > a.0.max(b.0);
     works.iter().enumerate().all(|(place, work)| {
-        let sleeps = around.asleep.iter();
+        let sleeps = around.nights.iter();
         let mut sleeps = sleeps.map(|span| (span.from.seconds(), span.until.seconds()));
         let mut others = works[place + 1..].iter();
         let alone = !around.one_pair_of_hands || !others.any(|other| meet(*work, *other));

@@ -84,7 +84,7 @@ pub(crate) fn nights(from: i64, long: i64) -> Vec<Span> {
 /// Asleep at night, with one pair of hands or two.
 pub(crate) fn any_around() -> impl Strategy<Value = Around> {
     (0..16_i64, 20..36_i64, any::<bool>()).prop_map(|(from, long, one_pair_of_hands)| Around {
-        asleep: nights(from, long),
+        nights: nights(from, long),
         now: None,
         done: Vec::new(),
         one_pair_of_hands,

@@ -126,7 +126,7 @@ fn loads_that_cannot_be_kept_are_conflicts_that_something_solves() {
     }];
     let warm = edited(&plan, &cool).unwrap();
     let night = solve(&warm, Aim::Table(at(MIDNIGHT + 9 * 3600)), &helped());
-    let asleep = |one: &Conflict| matches!(one, Conflict::Asleep { .. });
+    let asleep = |one: &Conflict| matches!(one, Conflict::AtNight { .. });
     assert!(night.conflicts.iter().any(asleep));
     assert!(
         night

@@ -40,7 +40,7 @@ fn plan(example: usize) -> Plan {
 /// Asleep from eleven to half past six, one pair of hands.
 pub(crate) fn home() -> Around {
     Around {
-        asleep: nights(12, 30),
+        nights: nights(12, 30),
         one_pair_of_hands: true,
         ..Around::default()
     }
@@ -84,7 +84,7 @@ fn bread_for_breakfast_says_what_is_in_the_way_and_what_solves_it() {
         solved
             .conflicts
             .iter()
-            .all(|one| matches!(one, Conflict::Asleep { .. }))
+            .all(|one| matches!(one, Conflict::AtNight { .. }))
     );
     assert!(!solved.conflicts.is_empty() && !solved.changes.is_empty());
 }

@@ -160,7 +160,7 @@ fn what_is_in_the_way_is_told_and_what_solves_it() {
     all.extend([
         Conflict::TooLate { step: 0, by },
         Conflict::Waits { step: 1, by },
-        Conflict::Asleep {
+        Conflict::AtNight {
             step: 2,
             begins: at,
             wakes: at,

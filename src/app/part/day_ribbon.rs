@@ -20,7 +20,7 @@ pub fn DayRibbonPicture(
         height,
         lanes,
         blocks,
-        asleep,
+        nights,
         hours,
         days,
         now,
@@ -40,7 +40,7 @@ pub fn DayRibbonPicture(
     view! {
         <figure class="ribbon" tabindex="0" role="group" aria-label=tr!("The ribbon of the plan")>
             <svg viewBox=field role="img" aria-label=description>
-                {asleep.into_iter().map(night).collect_view()}
+                {nights.into_iter().map(night).collect_view()}
                 {days.into_iter().map(midnight).collect_view()}
                 {lanes.into_iter().map(lane).collect_view()}
                 {blocks.into_iter().map(block).collect_view()}

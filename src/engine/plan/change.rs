@@ -40,7 +40,7 @@ pub(super) fn changes(course: &Course, table: i64) -> Vec<Change> {
     if let Some(earlier) = quarters.find(|at| search(course, *at).cost.hard == 0) {
         all.push(Change::TableEarlier(Instant::held(earlier)));
     }
-    all.extend((0..course.legs.len()).filter_map(|step| let_last(course, table, step)));
+    all.extend((0..course.tasks.len()).filter_map(|step| let_last(course, table, step)));
     if course.one_pair_of_hands && search(&with_help(course), table).cost.hard == 0 {
         all.push(Change::HelpingHand);
     }
@@ -49,17 +49,17 @@ pub(super) fn changes(course: &Course, table: i64) -> Vec<Change> {
 
 /// Whether all is well once a step that gives may give by half as much again either way.
 fn let_last(course: &Course, table: i64, step: usize) -> Option<Change> {
-    let own = course.legs.get(step)?;
+    let own = course.tasks.get(step)?;
     if !course.gives(step) {
         return None;
     }
-    let mut legs = course.legs.clone();
-    let leg = legs.get_mut(step)?;
-    leg.least = own.least.div_euclid(2);
-    leg.most = own.most.saturating_add(own.most.div_euclid(2));
+    let mut tasks = course.tasks.clone();
+    let task = tasks.get_mut(step)?;
+    task.least = own.least.div_euclid(2);
+    task.most = own.most.saturating_add(own.most.div_euclid(2));
     let wider = Course {
-        legs,
-        asleep: course.asleep.clone(),
+        tasks,
+        nights: course.nights.clone(),
         ..*course
     };
     let found = search(&wider, table);
@@ -74,8 +74,8 @@ fn let_last(course: &Course, table: i64, step: usize) -> Option<Change> {
 
 fn with_help(course: &Course) -> Course {
     Course {
-        legs: course.legs.clone(),
-        asleep: course.asleep.clone(),
+        tasks: course.tasks.clone(),
+        nights: course.nights.clone(),
         now: course.now,
         one_pair_of_hands: false,
     }

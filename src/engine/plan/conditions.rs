@@ -26,7 +26,7 @@ pub struct Done {
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Around {
     /// When the baker sleeps: no work then, but dough may wait.
-    pub asleep: Vec<Span>,
+    pub nights: Vec<Span>,
     /// Now: what is not begun cannot begin before; `None` for a plan that is only thought of.
     pub now: Option<Instant>,
     /// What has really been done.

@@ -23,7 +23,7 @@ pub enum Conflict {
         by: Minutes,
     },
     /// `StepKind` falls into sleep.
-    Asleep {
+    AtNight {
         /// Which step.
         step: usize,
         /// When its work begins.
@@ -48,23 +48,23 @@ pub(super) fn conflicts(course: &Course, found: &Found) -> Vec<Conflict> {
         return Vec::new();
     }
     let mut all = Vec::new();
-    for (step, (leg, fall)) in course.legs.iter().zip(&found.falls).enumerate() {
-        if leg.began.is_some() {
-            if leg.ended.is_none() {
-                let lasted = fall.ends - fall.begins;
-                let past = course.now.map_or(0, |now| now - fall.ends);
-                late(&mut all, step, (leg.least - lasted).max(past));
-                waits(&mut all, step, lasted - leg.most);
+    for (step, (task, slot)) in course.tasks.iter().zip(&found.slots).enumerate() {
+        if task.began.is_some() {
+            if task.ended.is_none() {
+                let lasted = slot.ends - slot.begins;
+                let past = course.now.map_or(0, |now| now - slot.ends);
+                late(&mut all, step, (task.least - lasted).max(past));
+                waits(&mut all, step, lasted - task.most);
             }
             continue;
         }
         late(
             &mut all,
             step,
-            course.floor(leg, &found.falls) - fall.begins,
+            course.earliest(task, &found.slots) - slot.begins,
         );
-        for input in &leg.inputs {
-            let before = course.legs.get(*input).zip(found.falls.get(*input));
+        for input in &task.inputs {
+            let before = course.tasks.get(*input).zip(found.slots.get(*input));
             if let Some((before, over)) = before
                 && before.ended.is_some()
             {
@@ -72,10 +72,10 @@ pub(super) fn conflicts(course: &Course, found: &Found) -> Vec<Conflict> {
                 let until = course
                     .now
                     .map_or(over.ends + bears, |now| now.max(over.ends + bears));
-                waits(&mut all, *input, fall.begins - until);
+                waits(&mut all, *input, slot.begins - until);
             }
         }
-        asleep(course, found, step, &mut all);
+        at_night(course, found, step, &mut all);
         hands_full(course, found, step, &mut all);
     }
     only_the_latest(all)
@@ -85,7 +85,7 @@ pub(super) fn conflicts(course: &Course, found: &Found) -> Vec<Conflict> {
 fn only_the_latest(mut all: Vec<Conflict>) -> Vec<Conflict> {
     let late = |conflict: &Conflict| match conflict {
         Conflict::TooLate { by, .. } => Some(by.minutes()),
-        Conflict::Waits { .. } | Conflict::Asleep { .. } | Conflict::HandsFull { .. } => None,
+        Conflict::Waits { .. } | Conflict::AtNight { .. } | Conflict::HandsFull { .. } => None,
     };
     let most = all.iter().filter_map(late).fold(0.0, f64::max);
     let mut told = false;
@@ -114,18 +114,18 @@ fn waits(all: &mut Vec<Conflict>, step: usize, by: i64) {
     }
 }
 
-fn asleep(course: &Course, found: &Found, step: usize, all: &mut Vec<Conflict>) {
-    let (Some(leg), Some(fall)) = (course.legs.get(step), found.falls.get(step)) else {
+fn at_night(course: &Course, found: &Found, step: usize, all: &mut Vec<Conflict>) {
+    let (Some(task), Some(slot)) = (course.tasks.get(step), found.slots.get(step)) else {
         return;
     };
-    if course.asleep_in(leg, *fall) <= 0 {
+    if course.work_at_night(task, *slot) <= 0 {
         return;
     }
-    let wakes = course.asleep.iter().map(|(_, wakes)| *wakes);
-    if let Some(wakes) = wakes.filter(|wakes| *wakes > fall.begins).min() {
-        all.push(Conflict::Asleep {
+    let wakes = course.nights.iter().map(|(_, wakes)| *wakes);
+    if let Some(wakes) = wakes.filter(|wakes| *wakes > slot.begins).min() {
+        all.push(Conflict::AtNight {
             step,
-            begins: Instant::held(fall.begins),
+            begins: Instant::held(slot.begins),
             wakes: Instant::held(wakes),
         });
     }
@@ -135,12 +135,12 @@ fn hands_full(course: &Course, found: &Found, step: usize, all: &mut Vec<Conflic
     if !course.one_pair_of_hands {
         return;
     }
-    let mut numbered = course.legs.iter().zip(&found.falls).enumerate().skip(step);
-    let Some((_, (leg, fall))) = numbered.next() else {
+    let mut numbered = course.tasks.iter().zip(&found.slots).enumerate().skip(step);
+    let Some((_, (task, slot))) = numbered.next() else {
         return;
     };
-    for (other, (there, falls)) in numbered {
-        let by = both(leg, *fall, there, *falls);
+    for (other, (there, slots)) in numbered {
+        let by = both(task, *slot, there, *slots);
         if by > 0 {
             let by = minutes_of(by);
             all.push(Conflict::HandsFull { step, other, by });

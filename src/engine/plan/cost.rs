@@ -17,13 +17,13 @@ pub(super) struct Cost {
 pub(super) struct CostParts {
     pub(super) past: i64,
     pub(super) waits: i64,
-    pub(super) asleep: i64,
+    pub(super) at_night: i64,
     pub(super) hands: i64,
 }
 
 impl CostParts {
     pub(super) const fn hard(self) -> i64 {
-        8 * self.past + 4 * self.waits + 2 * self.asleep + self.hands
+        8 * self.past + 4 * self.waits + 2 * self.at_night + self.hands
     }
 }
 
@@ -32,17 +32,17 @@ const LONG_AGO: i64 = -1_000_000_000_000;
 
 impl Course {
     /// What a set of times costs; where it is already worse than `bound`, hands are not looked at.
-    pub(super) fn cost(&self, lasts: &[i64], falls: &[Slot], bound: i64) -> Cost {
-        let mut components = self.parts_but_hands(falls);
+    pub(super) fn cost(&self, lasts: &[i64], slots: &[Slot], bound: i64) -> Cost {
+        let mut components = self.parts_but_hands(slots);
         if self.one_pair_of_hands && components.hard() <= bound {
-            components.hands = self.hands(falls);
+            components.hands = self.hands(slots);
         }
         let off_wish = self
-            .legs
+            .tasks
             .iter()
             .zip(lasts)
-            .filter(|(leg, _)| leg.began.is_none())
-            .map(|(leg, lasts)| (lasts - leg.wished).abs())
+            .filter(|(task, _)| task.began.is_none())
+            .map(|(task, lasts)| (lasts - task.wished).abs())
             .sum();
         Cost {
             hard: components.hard(),
@@ -51,11 +51,11 @@ impl Course {
     }
 
     /// For how long the same hands are wanted twice.
-    fn hands(&self, falls: &[Slot]) -> i64 {
-        let pairs = self.legs.iter().zip(falls);
+    fn hands(&self, slots: &[Slot]) -> i64 {
+        let pairs = self.tasks.iter().zip(slots);
         let mut works = pairs
-            .filter(|(leg, _)| leg.began.is_none() && leg.hands > 0)
-            .map(|(leg, fall)| at_work(leg, *fall));
+            .filter(|(task, _)| task.began.is_none() && task.hands > 0)
+            .map(|(task, slot)| at_work(task, *slot));
         let mut sum = 0;
         while let Some((from, until)) = works.next() {
             let later = works.clone();
@@ -67,45 +67,45 @@ impl Course {
     }
 
     /// What is wrong with a set of times, apart, but for hands.
-    fn parts_but_hands(&self, falls: &[Slot]) -> CostParts {
+    fn parts_but_hands(&self, slots: &[Slot]) -> CostParts {
         let mut sum = CostParts::default();
-        for (leg, fall) in self.legs.iter().zip(falls) {
-            if let Some(began) = leg.began {
-                if leg.ended.is_none() {
-                    let lasted = fall.ends - began;
-                    sum.past += (leg.least - lasted).max(0);
-                    sum.waits += (lasted - leg.most).max(0);
-                    sum.past += self.now.map_or(0, |now| (now - fall.ends).max(0));
+        for (task, slot) in self.tasks.iter().zip(slots) {
+            if let Some(began) = task.began {
+                if task.ended.is_none() {
+                    let lasted = slot.ends - began;
+                    sum.past += (task.least - lasted).max(0);
+                    sum.waits += (lasted - task.most).max(0);
+                    sum.past += self.now.map_or(0, |now| (now - slot.ends).max(0));
                 }
                 continue;
             }
-            sum.past += (self.floor(leg, falls) - fall.begins).max(0);
-            sum.waits += self.waits(leg, falls, fall.begins);
-            if leg.hands > 0 {
-                sum.asleep += self.asleep_in(leg, *fall);
+            sum.past += (self.earliest(task, slots) - slot.begins).max(0);
+            sum.waits += self.waits(task, slots, slot.begins);
+            if task.hands > 0 {
+                sum.at_night += self.work_at_night(task, *slot);
             }
         }
         sum
     }
 
     /// The soonest a step can begin: not in the past, and not before what it waits for is over.
-    pub(super) fn floor(&self, leg: &Task, falls: &[Slot]) -> i64 {
+    pub(super) fn earliest(&self, task: &Task, slots: &[Slot]) -> i64 {
         let now = self.now.unwrap_or(LONG_AGO);
-        let inputs = leg.inputs.iter().filter_map(|input| {
-            let before = self.legs.get(*input)?;
-            let fall = falls.get(*input)?;
-            before.began.map(|_| fall.ends)
+        let inputs = task.inputs.iter().filter_map(|input| {
+            let before = self.tasks.get(*input)?;
+            let slot = slots.get(*input)?;
+            before.began.map(|_| slot.ends)
         });
         inputs.fold(now, i64::max)
     }
 
     /// How long what is over waits for this step beyond what it can bear.
-    fn waits(&self, leg: &Task, falls: &[Slot], begins: i64) -> i64 {
-        let inputs = leg.inputs.iter().filter_map(|input| {
-            let (before, fall) = (self.legs.get(*input)?, falls.get(*input)?);
+    fn waits(&self, task: &Task, slots: &[Slot], begins: i64) -> i64 {
+        let inputs = task.inputs.iter().filter_map(|input| {
+            let (before, slot) = (self.tasks.get(*input)?, slots.get(*input)?);
             before.ended?;
-            let bears = (before.most - (fall.ends - fall.begins)).max(0);
-            let until = fall.ends + bears;
+            let bears = (before.most - (slot.ends - slot.begins)).max(0);
+            let until = slot.ends + bears;
             // What it has waited already cannot be helped.
             let until = self.now.map_or(until, |now| until.max(now));
             Some((begins - until).max(0))
@@ -114,20 +114,20 @@ impl Course {
     }
 
     /// How much of a step's work falls into sleep.
-    pub(super) fn asleep_in(&self, leg: &Task, fall: Slot) -> i64 {
-        let (from, until) = at_work(leg, fall);
-        self.asleep
+    pub(super) fn work_at_night(&self, task: &Task, slot: Slot) -> i64 {
+        let (from, until) = at_work(task, slot);
+        self.nights
             .iter()
-            .map(|(falls_asleep, wakes)| (until.min(*wakes) - from.max(*falls_asleep)).max(0))
+            .map(|(night_begins, wakes)| (until.min(*wakes) - from.max(*night_begins)).max(0))
             .sum()
     }
 }
 
 /// From when to when hands are needed.
-pub(super) fn at_work(leg: &Task, fall: Slot) -> (i64, i64) {
+pub(super) fn at_work(task: &Task, slot: Slot) -> (i64, i64) {
     (
-        fall.begins,
-        fall.begins + leg.hands.min(fall.ends - fall.begins),
+        slot.begins,
+        slot.begins + task.hands.min(slot.ends - slot.begins),
     )
 }
 

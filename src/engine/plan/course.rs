@@ -26,15 +26,15 @@ pub(super) struct Slot {
 
 /// A plan in whole seconds, with what surrounds it.
 pub(super) struct Course {
-    pub(super) legs: Vec<Task>,
-    pub(super) asleep: Vec<(i64, i64)>,
+    pub(super) tasks: Vec<Task>,
+    pub(super) nights: Vec<(i64, i64)>,
     pub(super) now: Option<i64>,
     pub(super) one_pair_of_hands: bool,
 }
 
 impl Course {
     pub(super) fn of(plan: &Plan, around: &Around) -> Self {
-        let mut legs: Vec<Task> = Vec::with_capacity(plan.steps().len());
+        let mut tasks: Vec<Task> = Vec::with_capacity(plan.steps().len());
         for (place, step) in plan.steps().iter().enumerate() {
             let done = around.done.iter().find(|done| done.step == place);
             let began = done.map(|done| done.began.seconds());
@@ -46,7 +46,7 @@ impl Course {
                 let now = around.now.map_or(began, |now| now.seconds());
                 began.saturating_add(most).max(now)
             });
-            legs.push(Task {
+            tasks.push(Task {
                 least,
                 wished: seconds_of(step.lasts.wished()),
                 most,
@@ -57,9 +57,9 @@ impl Course {
             });
         }
         Self {
-            legs,
-            asleep: around
-                .asleep
+            tasks,
+            nights: around
+                .nights
                 .iter()
                 .map(|span| (span.from.seconds(), span.until.seconds()))
                 .collect(),
@@ -70,29 +70,29 @@ impl Course {
 
     /// What every step is wished to last.
     pub(super) fn settings(&self) -> Vec<i64> {
-        self.legs.iter().map(|leg| leg.wished).collect()
+        self.tasks.iter().map(|task| task.wished).collect()
     }
 
     /// Each step as late as it can be, lasting as `lasts` says, so that all are over at `table`.
     ///
     /// What has really begun or ended stays where it was; a step under way ends when the next
     /// begins.
-    pub(super) fn fall(&self, lasts: &[i64], table: i64, into: &mut Vec<Slot>) {
+    pub(super) fn fill_slots(&self, lasts: &[i64], table: i64, into: &mut Vec<Slot>) {
         into.clear();
         let over = Slot {
             begins: table,
             ends: table,
         };
-        into.resize(self.legs.len(), over);
+        into.resize(self.tasks.len(), over);
         // Until a step's turn comes, its end is the soonest beginning of those that wait for it.
-        for (place, (leg, lasts)) in self.legs.iter().zip(lasts).enumerate().rev() {
-            let Some(fall) = into.get_mut(place) else {
+        for (place, (task, lasts)) in self.tasks.iter().zip(lasts).enumerate().rev() {
+            let Some(slot) = into.get_mut(place) else {
                 continue;
             };
-            let ends = leg.ended.unwrap_or(fall.ends);
-            let begins = leg.began.unwrap_or_else(|| ends.saturating_sub(*lasts));
-            *fall = Slot { begins, ends };
-            for input in &leg.inputs {
+            let ends = task.ended.unwrap_or(slot.ends);
+            let begins = task.began.unwrap_or_else(|| ends.saturating_sub(*lasts));
+            *slot = Slot { begins, ends };
+            for input in &task.inputs {
                 if let Some(before) = into.get_mut(*input) {
                     before.ends = before.ends.min(begins);
                 }
@@ -103,38 +103,38 @@ impl Course {
     /// How long all of it takes from what has been done, or from `now`, with these lengths: when
     /// the last step is over at the soonest.
     pub(super) fn soonest(&self, lasts: &[i64], now: i64) -> i64 {
-        let mut ends: Vec<i64> = Vec::with_capacity(self.legs.len());
-        for (leg, lasts) in self.legs.iter().zip(lasts) {
-            let inputs = leg.inputs.iter().filter_map(|input| ends.get(*input));
+        let mut ends: Vec<i64> = Vec::with_capacity(self.tasks.len());
+        for (task, lasts) in self.tasks.iter().zip(lasts) {
+            let inputs = task.inputs.iter().filter_map(|input| ends.get(*input));
             let ready = inputs.copied().fold(now, i64::max);
-            let begins = leg.began.unwrap_or(ready);
+            let begins = task.began.unwrap_or(ready);
             let over = begins.saturating_add(*lasts);
             // What is under way is not over before now.
-            let over = if leg.began.is_some() {
+            let over = if task.began.is_some() {
                 over.max(now)
             } else {
                 over
             };
-            ends.push(leg.ended.unwrap_or(over));
+            ends.push(task.ended.unwrap_or(over));
         }
         ends.into_iter().fold(now, i64::max)
     }
 
     /// Whether a step may still be lengthened or shortened by choice.
     pub(super) fn gives(&self, place: usize) -> bool {
-        let leg = self.legs.get(place);
-        leg.is_some_and(|leg| leg.began.is_none() && leg.least < leg.most)
+        let task = self.tasks.get(place);
+        task.is_some_and(|task| task.began.is_none() && task.least < task.most)
     }
 
     /// The step itself, and all that it waits for, however far back.
     pub(super) fn before(&self, place: usize) -> Vec<bool> {
-        let mut counts = vec![false; self.legs.len()];
+        let mut counts = vec![false; self.tasks.len()];
         if let Some(mark) = counts.get_mut(place) {
             *mark = true;
         }
-        for (at, leg) in self.legs.iter().enumerate().rev() {
+        for (at, task) in self.tasks.iter().enumerate().rev() {
             if counts.get(at) == Some(&true) {
-                for input in &leg.inputs {
+                for input in &task.inputs {
                     if let Some(mark) = counts.get_mut(*input) {
                         *mark = true;
                     }

@@ -51,17 +51,17 @@ fn sooner(course: &Course, not_at: i64, found: (i64, Found)) -> (i64, Found) {
 fn put_off_by(course: &Course, found: &Found) -> i64 {
     let mut least = i64::MAX;
     let mut past = 0;
-    for (leg, fall) in course.legs.iter().zip(&found.falls) {
-        if leg.began.is_some() {
-            if leg.ended.is_none() {
-                past = past.max(leg.least - (fall.ends - fall.begins));
-                past = past.max(course.now.map_or(0, |now| now - fall.ends));
+    for (task, slot) in course.tasks.iter().zip(&found.slots) {
+        if task.began.is_some() {
+            if task.ended.is_none() {
+                past = past.max(task.least - (slot.ends - slot.begins));
+                past = past.max(course.now.map_or(0, |now| now - slot.ends));
             }
             continue;
         }
-        past = past.max(course.floor(leg, &found.falls) - fall.begins);
-        if course.asleep_in(leg, *fall) > 0 {
-            let wakes = course.asleep.iter().map(|(_, wakes)| wakes - fall.begins);
+        past = past.max(course.earliest(task, &found.slots) - slot.begins);
+        if course.work_at_night(task, *slot) > 0 {
+            let wakes = course.nights.iter().map(|(_, wakes)| wakes - slot.begins);
             least = wakes.filter(|by| *by > 0).fold(least, i64::min);
         }
     }

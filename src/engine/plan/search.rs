@@ -7,7 +7,7 @@ use super::course::{Course, Slot, Task};
 #[derive(Clone, Debug)]
 pub(super) struct Found {
     pub(super) lasts: Vec<i64>,
-    pub(super) falls: Vec<Slot>,
+    pub(super) slots: Vec<Slot>,
     pub(super) cost: Cost,
 }
 
@@ -23,12 +23,12 @@ pub(super) fn search(course: &Course, table: i64) -> Found {
     let settings = course.settings();
     let mut best = improved(course, table, settings);
     // Steps that give in a row can stand in each other's way: begin again from both ends.
-    let ends: [fn(&Task) -> i64; 2] = [|leg| leg.least, |leg| leg.most];
+    let ends: [fn(&Task) -> i64; 2] = [|task| task.least, |task| task.most];
     for end in ends {
         if best.cost.hard == 0 {
             break;
         }
-        let other = improved(course, table, course.legs.iter().map(end).collect());
+        let other = improved(course, table, course.tasks.iter().map(end).collect());
         if other.cost < best.cost {
             best = other;
         }
@@ -38,16 +38,16 @@ pub(super) fn search(course: &Course, table: i64) -> Found {
 
 /// The best lengths that are found from these on.
 fn improved(course: &Course, table: i64, lasts: Vec<i64>) -> Found {
-    let mut falls = Vec::new();
-    course.fall(&lasts, table, &mut falls);
-    let cost = course.cost(&lasts, &falls, i64::MAX);
-    let mut best = Found { lasts, falls, cost };
+    let mut slots = Vec::new();
+    course.fill_slots(&lasts, table, &mut slots);
+    let cost = course.cost(&lasts, &slots, i64::MAX);
+    let mut best = Found { lasts, slots, cost };
     for _ in 0..ROUNDS {
         if best.cost == Cost::default() {
             break;
         }
         let before = best.cost;
-        for place in (0..course.legs.len()).rev() {
+        for place in (0..course.tasks.len()).rev() {
             if course.gives(place) {
                 try_lengths(course, table, place, &mut best);
             }
@@ -61,8 +61,8 @@ fn improved(course: &Course, table: i64, lasts: Vec<i64>) -> Found {
 
 fn try_lengths(course: &Course, table: i64, place: usize, best: &mut Found) {
     let mut tried = best.lasts.clone();
-    let mut falls = Vec::with_capacity(tried.len());
-    let wished = course.legs.get(place).map_or(0, |leg| leg.wished);
+    let mut slots = Vec::with_capacity(tried.len());
+    let wished = course.tasks.get(place).map_or(0, |task| task.wished);
     let off = |lasts: &[i64]| lasts.get(place).map_or(0, |own| (own - wished).abs());
     for length in lengths(course, place, best) {
         // What can be kept is only bettered by what is nearer to the wish.
@@ -72,12 +72,12 @@ fn try_lengths(course: &Course, table: i64, place: usize, best: &mut Found) {
         if let Some(own) = tried.get_mut(place) {
             *own = length;
         }
-        course.fall(&tried, table, &mut falls);
-        let cost = course.cost(&tried, &falls, best.cost.hard);
+        course.fill_slots(&tried, table, &mut slots);
+        let cost = course.cost(&tried, &slots, best.cost.hard);
         if cost < best.cost {
             *best = Found {
                 lasts: tried.clone(),
-                falls: falls.clone(),
+                slots: slots.clone(),
                 cost,
             };
         }
@@ -87,24 +87,24 @@ fn try_lengths(course: &Course, table: i64, place: usize, best: &mut Found) {
 /// The lengths worth trying: limits, wish, and each at which some work that moves with the step
 /// just misses sleep, other work, or what has been done.
 fn lengths(course: &Course, place: usize, now: &Found) -> Vec<i64> {
-    let Some(leg) = course.legs.get(place) else {
+    let Some(task) = course.tasks.get(place) else {
         return Vec::new();
     };
-    let own = now.lasts.get(place).copied().unwrap_or(leg.wished);
+    let own = now.lasts.get(place).copied().unwrap_or(task.wished);
     let moves = course.before(place);
     let mut longer_by: Vec<i64> = Vec::new();
-    let all = || course.legs.iter().zip(&now.falls);
-    for ((mover, fall), moves) in all().zip(&moves) {
+    let all = || course.tasks.iter().zip(&now.slots);
+    for ((mover, slot), moves) in all().zip(&moves) {
         if !moves || mover.began.is_some() {
             continue;
         }
-        let (from, until) = at_work(mover, *fall);
-        longer_by.push(from - course.floor(mover, &now.falls));
+        let (from, until) = at_work(mover, *slot);
+        longer_by.push(from - course.earliest(mover, &now.slots));
         if mover.hands == 0 {
             continue;
         }
-        for (falls_asleep, wakes) in &course.asleep {
-            longer_by.extend([until - falls_asleep, from - wakes]);
+        for (night_begins, wakes) in &course.nights {
+            longer_by.extend([until - night_begins, from - wakes]);
         }
         if course.one_pair_of_hands {
             for (other, there) in all() {
@@ -116,8 +116,8 @@ fn lengths(course: &Course, place: usize, now: &Found) -> Vec<i64> {
         }
     }
     let mut lengths: Vec<i64> = longer_by.iter().map(|by| own + by).collect();
-    lengths.retain(|length| (leg.least..=leg.most).contains(length));
-    lengths.extend([leg.least, leg.wished, leg.most]);
+    lengths.retain(|length| (task.least..=task.most).contains(length));
+    lengths.extend([task.least, task.wished, task.most]);
     lengths.sort_unstable();
     lengths.dedup();
     lengths

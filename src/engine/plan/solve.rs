@@ -77,17 +77,17 @@ pub fn solve(plan: &Plan, aim: Aim, around: &Around) -> Solved {
         changes(&course, table)
     };
     let steps: Vec<Timed> = found
-        .falls
+        .slots
         .iter()
-        .zip(&course.legs)
-        .map(|(fall, leg)| Timed {
-            begins: Instant::held(fall.begins),
-            ends: Instant::held(fall.ends),
-            lasts: minutes_of(fall.ends - fall.begins),
-            hands_until: Instant::held(fall.begins + leg.hands.min(fall.ends - fall.begins)),
+        .zip(&course.tasks)
+        .map(|(slot, task)| Timed {
+            begins: Instant::held(slot.begins),
+            ends: Instant::held(slot.ends),
+            lasts: minutes_of(slot.ends - slot.begins),
+            hands_until: Instant::held(slot.begins + task.hands.min(slot.ends - slot.begins)),
         })
         .collect();
-    let first = found.falls.iter().map(|fall| fall.begins).min();
+    let first = found.slots.iter().map(|slot| slot.begins).min();
     Solved {
         steps,
         begins: Instant::held(first.unwrap_or(table)),

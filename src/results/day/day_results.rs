@@ -30,7 +30,7 @@ pub struct DayResults {
     /// The places of the steps in the plan's list, in the order of their start times.
     pub order: Vec<usize>,
     /// The nights between the first step and the table.
-    pub asleep: Vec<Span>,
+    pub nights: Vec<Span>,
     /// The time of work in all.
     pub hands: Minutes,
     /// The longest wait within a step.
@@ -108,7 +108,7 @@ pub fn of_run(input: &DayInput, run: Run) -> Result<DayResults, PlanError> {
         run,
         bulk_place: input.rise_settings().bulk_place.unwrap_or(kitchen.room),
         order: by_start(&solved),
-        asleep: asleep(input, solved.begins, solved.table),
+        nights: nights_between(input, solved.begins, solved.table),
         hands: hands(&plan),
         longest_wait: longest_wait(&plan, &solved),
         plan,
@@ -152,7 +152,7 @@ fn longest_wait(plan: &Plan, solved: &Solved) -> Minutes {
 }
 
 /// The nights between two times; none where the baker works through.
-fn asleep(input: &DayInput, from: Instant, until: Instant) -> Vec<Span> {
+fn nights_between(input: &DayInput, from: Instant, until: Instant) -> Vec<Span> {
     input.settings.sleep.map_or_else(Vec::new, |sleep| {
         nights(input.zone, (sleep.from, sleep.until), from, until)
     })
@@ -162,7 +162,7 @@ fn around(input: &DayInput, plan: &Plan, aim: Aim) -> Around {
     let (Aim::Table(at) | Aim::From(at)) = aim;
     let days = Minutes::from_hours(NIGHTS_WITHIN_DAYS * 24.0).unwrap_or(Minutes::ZERO);
     Around {
-        asleep: asleep(input, at.earlier(days), at.later(days)),
+        nights: nights_between(input, at.earlier(days), at.later(days)),
         now: Some(input.now.instant()),
         done: input.bake().map_or_else(Vec::new, |bake| done(bake, plan)),
         one_pair_of_hands: input.settings.one_pair_of_hands,

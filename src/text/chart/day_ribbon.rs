@@ -46,7 +46,7 @@ pub struct DayRibbon {
     /// The steps.
     pub blocks: Vec<RibbonBlock>,
     /// Where the baker sleeps: left edge and width.
-    pub asleep: Vec<(f64, f64)>,
+    pub nights: Vec<(f64, f64)>,
     /// Hours along the foot.
     pub hours: Vec<Tick>,
     /// Midnights, with the day that begins.
@@ -170,8 +170,8 @@ impl DayRibbon {
             height: top(used.len()) + 22.0,
             lanes,
             blocks,
-            asleep: results
-                .asleep
+            nights: results
+                .nights
                 .iter()
                 .map(|span| (scale.x(span.from), scale.x(span.until) - scale.x(span.from)))
                 .filter(|(_, width)| *width > 0.0)

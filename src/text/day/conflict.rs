@@ -27,7 +27,7 @@ pub fn conflict(
             first = called(*step),
             second = minutes(*by)
         ),
-        Conflict::Asleep {
+        Conflict::AtNight {
             step,
             begins,
             wakes,
