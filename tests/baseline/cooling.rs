@@ -12,15 +12,15 @@ mod cooling_case;
 #[cfg(target_arch = "wasm32")]
 fn main() {
     use leptos::prelude::*;
-    use softcrumb::engine::heat::{Place, follow};
+    use softcrumb::engine::heat::{Probe, simulate};
     use softcrumb::engine::quantity::{Minutes, Temperature};
 
     const TIMES: u32 = 20;
     let cooled = || {
         let (body, start, stays) = cooling_case::case().ok()?;
-        let curve = follow(&body, start, &stays).ok()?;
+        let curve = simulate(&body, start, &stays).ok()?;
         let end = Minutes::from_hours(12.0).ok()?;
-        curve.at(end, Place::Centre).map(Temperature::celsius)
+        curve.at(end, Probe::Centre).map(Temperature::celsius)
     };
     mount_to_body(move || {
         let result = RwSignal::new(String::new());

@@ -2,8 +2,8 @@
 
 use proptest::prelude::*;
 use softcrumb::engine::heat::{
-    Air, Body, Exposure, HeatPart, Matter, TemperatureStep, ThermalMaterial, follow,
-    latent_heat_of_fusion, mix,
+    Air, Body, Exposure, HeatPart, Matter, TemperatureStep, ThermalMaterial, latent_heat_of_fusion,
+    mix, simulate,
 };
 use softcrumb::engine::quantity::{Heat, Length, Mass, SurfaceCoefficient};
 
@@ -111,7 +111,7 @@ proptest! {
         start in 0.0..100.0f64,
         stays in prop::collection::vec(any_stay(), 1..4),
     ) {
-        let curve = follow(&body, celsius(start), &stays).unwrap();
+        let curve = simulate(&body, celsius(start), &stays).unwrap();
         let end = curve.end().unwrap().mean.celsius();
         let capacity = (body.specific_heat * body.mass).joules_per_kelvin();
         let held = capacity * (start - end);
@@ -127,7 +127,7 @@ proptest! {
     ) {
         let coefficient = SurfaceCoefficient::from_watts_per_square_metre_kelvin(h).unwrap();
         let stay = Exposure { minutes: minutes(240.0), air: Air { temperature: celsius(air), coefficient } };
-        let curve = follow(&body, celsius(start), &[stay]).unwrap();
+        let curve = simulate(&body, celsius(start), &[stay]).unwrap();
         for pair in curve.moments.windows(2) {
             prop_assert!(pair[1].mean.celsius() <= pair[0].mean.celsius() + 1e-9);
             // The centre is read from the two innermost cells: a hundredth of a degree is theirs.
@@ -136,7 +136,7 @@ proptest! {
             prop_assert!(pair[1].mean.celsius() >= air - 1e-9);
         }
         let thinner = Body { half: Length::from_metres(body.half.metres() * 0.8).unwrap(), ..body };
-        let faster = follow(&thinner, celsius(start), &[stay]).unwrap();
+        let faster = simulate(&thinner, celsius(start), &[stay]).unwrap();
         prop_assert!(faster.end().unwrap().mean.celsius() <= curve.end().unwrap().mean.celsius() + 1e-6);
     }
 }

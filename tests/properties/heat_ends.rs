@@ -2,8 +2,8 @@
 
 use softcrumb::engine::heat::{
     Air, Body, Cooling, CoolingVessel, Dough, DoughItem, Exposure, HeatPart, LiquidUse, Matter,
-    RuleSet, Shape, ThermalMaterial, advise, boiling_at, boiling_under, follow, ice_for,
-    ice_in_water, mix, quickest, stand,
+    RuleSet, Shape, ThermalMaterial, advise, boiling_at, boiling_under, ice_for, ice_in_water, mix,
+    quickest, simulate, stand,
 };
 use softcrumb::engine::quantity::{
     Altitude, Heat, Length, Mass, Pressure, SurfaceCoefficient, Temperature, WarmingRate,
@@ -88,7 +88,7 @@ fn cooling_at_the_ends_of_every_range_is_answered() {
                         coefficient,
                     };
                     for m in [0.0, 1e-9, 720.0, 40_000.0] {
-                        let curve = follow(
+                        let curve = simulate(
                             &body,
                             celsius(start),
                             &[Exposure {

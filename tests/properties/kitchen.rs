@@ -54,7 +54,7 @@ proptest! {
                 && let Ok(cooked) = cook(&asked)
                 && let Ok(plan) = cooling_plan(&formula.parts[part], cooked.temperature, &kitchen, &settings.cooling)
             {
-                prop_assert!(plan.follow().is_ok());
+                prop_assert!(plan.simulate().is_ok());
             }
         }
     }
@@ -199,7 +199,7 @@ fn the_default_cooling_of_each_example_passes_the_strictest_rules() {
             let own = &sheet.formula.parts[paste.part];
             let start = paste.cooked.unwrap().temperature;
             let plan = cooling_plan(own, start, &kitchen, &sheet.heat.cooling).unwrap();
-            let cooled = plan.follow().unwrap();
+            let cooled = plan.simulate().unwrap();
             assert!(cooled.slow.passes, "{}: {:?}", own.name, plan.way);
             assert!(plan.out().unwrap().minutes() <= 120.0);
             // Nothing is predicted where a weighing is stored.

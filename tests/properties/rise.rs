@@ -2,7 +2,7 @@
 
 use proptest::prelude::*;
 use softcrumb::engine::formula::Form;
-use softcrumb::engine::heat::{Air, Curve, Exposure, follow};
+use softcrumb::engine::heat::{Air, Curve, Exposure, simulate};
 use softcrumb::engine::quantity::{Factor, Minutes, Share};
 use softcrumb::engine::rise::{
     Cardinal, ReferenceRise, RiseAsked, RiseError, RiseSettings, equivalent_time, rise, steady,
@@ -78,7 +78,7 @@ proptest! {
         body in any_body(), stays in prop::collection::vec(any_stay(), 0..4),
         start in 0.0..60.0f64, known in 0.0..2000.0f64, then in 0.0..50.0f64,
     ) {
-        let course = follow(&body, celsius(start), &stays).unwrap();
+        let course = simulate(&body, celsius(start), &stays).unwrap();
         let anchor = ReferenceRise::stated(minutes(known), celsius(then));
         match rise(&course, &asked(anchor, 1.0)) {
             Ok(risen) => {
@@ -173,7 +173,7 @@ fn the_sum_along_the_course_does_not_depend_on_its_steps() {
         );
     }
     let body = ball_of(&sheet, &kitchen);
-    let fine = follow(&body, kitchen.room, &quarters).unwrap();
+    let fine = simulate(&body, kitchen.room, &quarters).unwrap();
     let fine = equivalent_time(&fine, Cardinal::DOUGH, celsius(26.0)).unwrap();
     let ratio = coarse.equivalent_time.equals.minutes() / fine.equals.minutes();
     assert!((ratio - 1.0).abs() < 0.002, "{ratio}");

@@ -1,6 +1,6 @@
 //! Conduction against the exact series and textbook examples.
 
-use softcrumb::engine::heat::{Air, Body, Curve, Exposure, Probe, Shape, follow, follow_on};
+use softcrumb::engine::heat::{Air, Body, Curve, Exposure, Probe, Shape, simulate, simulate_on};
 use softcrumb::engine::quantity::{
     Conductivity, Density, Length, Mass, Minutes, SpecificHeat, SurfaceCoefficient, Temperature,
 };
@@ -88,7 +88,7 @@ fn slab_cylinder_and_sphere_follow_the_exact_series_within_two_thousandths() {
     let mut most: f64 = 0.0;
     for case in series().iter().filter(|case| case.fourier >= 0.1) {
         let air = stay(2500.0 * case.fourier, 0.0, 10.0 * case.biot);
-        let curve = follow(&unit(case.shape), celsius(100.0), &[air]).unwrap();
+        let curve = simulate(&unit(case.shape), celsius(100.0), &[air]).unwrap();
         most = most.max(worst(case, &curve));
         held += 1;
     }
@@ -110,12 +110,12 @@ fn halving_the_cells_or_the_steps_makes_the_error_a_quarter() {
     let sphere = unit(Shape::Sphere);
     let hot = celsius(100.0);
     let cells = [
-        off(follow_on::<8>(&sphere, hot, &[air], 200).unwrap()),
-        off(follow_on::<16>(&sphere, hot, &[air], 200).unwrap()),
-        off(follow_on::<32>(&sphere, hot, &[air], 200).unwrap()),
-        off(follow_on::<64>(&sphere, hot, &[air], 200).unwrap()),
+        off(simulate_on::<8>(&sphere, hot, &[air], 200).unwrap()),
+        off(simulate_on::<16>(&sphere, hot, &[air], 200).unwrap()),
+        off(simulate_on::<32>(&sphere, hot, &[air], 200).unwrap()),
+        off(simulate_on::<64>(&sphere, hot, &[air], 200).unwrap()),
     ];
-    let fine = |steps| follow_on::<256>(&sphere, hot, &[air], steps).unwrap();
+    let fine = |steps| simulate_on::<256>(&sphere, hot, &[air], steps).unwrap();
     let settled = fine(400).end().unwrap().mean.celsius();
     let steps =
         [2, 4, 8, 16].map(|steps| (fine(steps).end().unwrap().mean.celsius() - settled).abs());
@@ -139,7 +139,7 @@ fn an_egg_boils_in_as_long_as_the_textbook_says() {
         1000.0,
         0.627 / 0.151e-6 / 1000.0,
     );
-    let curve = follow(&egg, celsius(5.0), &[stay(1800.0, 95.0, 1200.0)]).unwrap();
+    let curve = simulate(&egg, celsius(5.0), &[stay(1800.0, 95.0, 1200.0)]).unwrap();
     let minutes = curve
         .reaches(celsius(70.0), Probe::Centre, Minutes::ZERO)
         .unwrap();
@@ -153,7 +153,7 @@ fn an_egg_boils_in_as_long_as_the_textbook_says() {
 #[test]
 fn a_wall_warms_as_the_textbook_says() {
     let wall = body(Shape::Slab, 0.04, 63.9, 7832.0, 434.0);
-    let end = *follow(&wall, celsius(-20.0), &[stay(480.0, 60.0, 500.0)])
+    let end = *simulate(&wall, celsius(-20.0), &[stay(480.0, 60.0, 500.0)])
         .unwrap()
         .end()
         .unwrap();
@@ -173,7 +173,7 @@ fn a_can_of_puree_heats_as_the_series_says_and_near_the_chart() {
         1100.0,
         0.830 / 2.007e-7 / 1100.0,
     );
-    let curve = follow(&can, celsius(29.4), &[stay(2700.0, 115.6, 4540.0)]).unwrap();
+    let curve = simulate(&can, celsius(29.4), &[stay(2700.0, 115.6, 4540.0)]).unwrap();
     let centre = curve.end().unwrap().centre.celsius();
     agrees_within(centre, "106.08", 0.1);
     agrees_within(centre, "104.4", 2.0);
@@ -185,7 +185,7 @@ fn a_can_of_puree_heats_as_the_series_says_and_near_the_chart() {
 #[test]
 fn a_steel_ball_cools_as_one() {
     let ball = body(Shape::Sphere, 0.025, 35.0, 7800.0, 460.0);
-    let curve = follow(&ball, celsius(300.0), &[stay(9000.0, 100.0, 10.0)]).unwrap();
+    let curve = simulate(&ball, celsius(300.0), &[stay(9000.0, 100.0, 10.0)]).unwrap();
     let minutes = curve
         .reaches(celsius(120.0), Probe::Mean, Minutes::ZERO)
         .unwrap();
@@ -203,7 +203,7 @@ fn a_steel_ball_cools_as_one() {
 #[test]
 fn a_quenched_sphere_cools_in_the_exact_time_and_near_the_books() {
     let sphere = body(Shape::Sphere, 0.005, 20.0, 3000.0, 1000.0);
-    let curve = follow(&sphere, celsius(335.0), &[stay(10.0, 20.0, 6000.0)]).unwrap();
+    let curve = simulate(&sphere, celsius(335.0), &[stay(10.0, 20.0, 6000.0)]).unwrap();
     let minutes = curve
         .reaches(celsius(50.0), Probe::Centre, Minutes::ZERO)
         .unwrap();
@@ -223,7 +223,7 @@ fn a_plate_gives_off_the_heat_that_the_series_says_and_near_the_chart() {
         mass,
         ..body(Shape::Slab, 0.025, 215.0, 2700.0, heat)
     };
-    let curve = follow(&plate, celsius(200.0), &[stay(60.0, 70.0, 525.0)]).unwrap();
+    let curve = simulate(&plate, celsius(200.0), &[stay(60.0, 70.0, 525.0)]).unwrap();
     agrees_within(curve.lost.joules(), "6.046e6", 0.01e6);
     agrees_within(curve.lost.joules(), "6.48e6", 0.45e6);
 }

@@ -1,6 +1,6 @@
 //! Conduction through one stay after another against a general solver.
 
-use softcrumb::engine::heat::{Air, Body, Exposure, Shape, follow};
+use softcrumb::engine::heat::{Air, Body, Exposure, Shape, simulate};
 use softcrumb::engine::quantity::{
     Conductivity, Density, Length, Mass, Minutes, SpecificHeat, SurfaceCoefficient, Temperature,
 };
@@ -64,7 +64,7 @@ fn two_hundred_random_bodies_are_as_warm_as_a_general_solver_has_them() {
             panic!("{row}");
         };
         let stays: Vec<_> = stays.split(';').map(stay).collect();
-        let curve = follow(&body(shape, half, k, density, heat), celsius(start), &stays).unwrap();
+        let curve = simulate(&body(shape, half, k, density, heat), celsius(start), &stays).unwrap();
         let end = *curve.end().unwrap();
         agrees_within(end.centre.celsius(), centre, 0.05);
         agrees_within(end.mean.celsius(), mean, 0.05);

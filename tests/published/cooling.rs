@@ -93,7 +93,7 @@ fn the_cover_decides_how_fast_a_bowl_cools() {
             let way = cooling
                 .way(CoolingVessel::Bowl, metres(0.145), times)
                 .unwrap();
-            let curve = cooling.follow(&way, pace).unwrap().curve;
+            let curve = cooling.simulate(&way, pace).unwrap().curve;
             let warm = curve.reaches(celsius(30.0), Probe::Mean, Minutes::ZERO);
             warm.unwrap().minutes()
         };

@@ -1,6 +1,6 @@
 //! Ripeness of preferments against printed ones.
 
-use softcrumb::engine::heat::{Air, Body, Exposure, Shape, follow};
+use softcrumb::engine::heat::{Air, Body, Exposure, Shape, simulate};
 use softcrumb::engine::quantity::{
     Conductivity, Density, Length, Mass, Minutes, Share, SpecificHeat, Temperature,
 };
@@ -31,7 +31,7 @@ fn after(instant_percent: f64, stays: &[(f64, f64)]) -> Ripeness {
     let end = Minutes::from_hours(stays.iter().map(|(_, hours)| hours).sum()).unwrap();
     let last = *places.last().unwrap();
     places.push(last);
-    let course = follow(&ball, celsius(stays[0].0), &places).unwrap();
+    let course = simulate(&ball, celsius(stays[0].0), &places).unwrap();
     // A gram of instant yeast has the dry matter of about 3.15 g of fresh yeast.
     let fresh = Share::from_percent(instant_percent * 3.15).unwrap();
     let activity = YeastActivity::of(fresh, Share::NONE, Share::NONE).unwrap();

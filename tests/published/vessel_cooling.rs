@@ -3,7 +3,7 @@
 use crate::accuracy::{lies_in, note, note_range};
 use crate::printed::{agrees, agrees_within};
 use softcrumb::engine::heat::{
-    Cover, Filling, OpenAir, Probe, VesselStay, evaporated, follow_in_vessel,
+    Cover, Filling, OpenAir, Probe, VesselStay, evaporated, simulate_in_vessel,
 };
 use softcrumb::engine::quantity::{
     Conductivity, Density, HeatCapacity, Length, Mass, Minutes, SpecificHeat, SurfaceCoefficient,
@@ -42,7 +42,7 @@ fn bowl() -> Filling {
 }
 
 fn time_to(filling: &Filling, start: f64, stay: VesselStay, target: f64) -> f64 {
-    let course = follow_in_vessel(filling, celsius(start), &[stay]).unwrap();
+    let course = simulate_in_vessel(filling, celsius(start), &[stay]).unwrap();
     let when = course
         .curve
         .reaches(celsius(target), Probe::Centre, Minutes::ZERO);
@@ -63,7 +63,7 @@ pub(crate) fn a_brass_cylinder_cools_as_the_product_of_slab_and_cylinder() {
         vessel: HeatCapacity::from_joules_per_kelvin(0.0),
         vessel_at: celsius(120.0),
     };
-    let course = follow_in_vessel(
+    let course = simulate_in_vessel(
         &brass,
         celsius(120.0),
         &[stay(15.0, 25.0, 60.0, Cover::Surrounded)],
@@ -166,7 +166,7 @@ pub(crate) fn a_bowl_gives_off_as_much_as_a_tank_or_somewhat_more() {
 pub(crate) fn an_open_bowl_loses_three_to_six_per_cent() {
     for (start, least, most) in [(65.0, 2.9, 4.0), (75.0, 3.9, 5.1), (85.0, 4.8, 6.4)] {
         let open = stay(600.0, 20.0, 8.0, Cover::Open(OpenAir::HUMIDITY));
-        let course = follow_in_vessel(&bowl(), celsius(start), &[open]).unwrap();
+        let course = simulate_in_vessel(&bowl(), celsius(start), &[open]).unwrap();
         let when = |target| {
             let moments = &course.curve.moments;
             moments
@@ -184,7 +184,7 @@ pub(crate) fn an_open_bowl_loses_three_to_six_per_cent() {
             share(21.0)
         );
         let film = stay(600.0, 20.0, 8.0, Cover::Closed);
-        let closed = follow_in_vessel(&bowl(), celsius(start), &[film]).unwrap();
+        let closed = simulate_in_vessel(&bowl(), celsius(start), &[film]).unwrap();
         assert_eq!(closed.steam(), Mass::ZERO);
     }
 }

@@ -102,7 +102,7 @@ fn a_cooling_is_told_with_its_verdict_and_its_times() {
     let mut settings = sheet.heat.cooling;
     settings.set_own(true);
     let plan = cooling_plan(&sheet.formula.parts[0], start, &kitchen, &settings).unwrap();
-    let cooled = plan.follow().unwrap();
+    let cooled = plan.simulate().unwrap();
     let verdict = heat::verdict(&cooled, RuleSet::Strictest, FormatOptions::default());
     assert_eq!(
         verdict.means,
@@ -139,7 +139,7 @@ fn each_limit_is_told_with_its_verdict() {
         &sheet.heat.cooling,
     )
     .unwrap();
-    let cooled = plan.follow().unwrap();
+    let cooled = plan.simulate().unwrap();
     for stage in &cooled.slow.stages {
         let said = plain(&heat::stage_verdict(stage, FormatOptions::default()));
         let begins = if stage.passes { "Passes, " } else { "Fails, " };

@@ -4,7 +4,7 @@ use softcrumb::engine::batch::Scaled;
 use softcrumb::engine::chocolate::{Melted, Melting, melt};
 use softcrumb::engine::formula::{Formula, PartKind};
 use softcrumb::engine::heat::{
-    Boiling, Curve, DoughRemedy, HeatError, boiling_at, boiling_under, follow, follow_in_vessel,
+    Boiling, Curve, DoughRemedy, HeatError, boiling_at, boiling_under, simulate, simulate_in_vessel,
 };
 use softcrumb::engine::learn::Learnt;
 use softcrumb::results::heat::{
@@ -137,9 +137,9 @@ fn boiling(by: &BoilsBy) -> Result<Boiling, HeatError> {
 }
 
 fn cooling(asked: &CoolingAsked) -> Result<Curve, HeatError> {
-    follow(&asked.body, asked.start, &asked.stays)
+    simulate(&asked.body, asked.start, &asked.stays)
 }
 
 fn in_vessel(asked: &VesselAsked) -> Result<Curve, HeatError> {
-    Ok(follow_in_vessel(&asked.filling, asked.start, &asked.stays)?.curve)
+    Ok(simulate_in_vessel(&asked.filling, asked.start, &asked.stays)?.curve)
 }

@@ -5,7 +5,7 @@ use std::hint::black_box;
 use std::time::{Duration, Instant};
 
 use serde_json::{Value, json};
-use softcrumb::engine::heat::{HeatError, VesselCourse, follow};
+use softcrumb::engine::heat::{HeatError, VesselCourse, simulate};
 use softcrumb::engine::quantity::Viscosity;
 use softcrumb::results::heat::{CoolingPlan, CoolingResult};
 use softcrumb::sheet::{Kitchen, examples};
@@ -53,7 +53,7 @@ pub(crate) fn time() -> Result<Timed, HeatError> {
         });
     }
     let whole = turns(|| evaluate(&asked));
-    let cooling = turns(|| follow(&body, start, &stays));
+    let cooling = turns(|| simulate(&body, start, &stays));
     let evaluation = Evaluation::of(&asked);
     let in_bowl = turns(|| in_a_bowl(&evaluation));
     let later = turns(|| {

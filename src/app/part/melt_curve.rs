@@ -19,7 +19,7 @@ pub fn MeltCurve(
         across,
         up,
         melted,
-        settles,
+        equilibrium,
         settles_y,
         axis,
     } = drawing;
@@ -33,9 +33,9 @@ pub fn MeltCurve(
                 <line class="rule" x1=melted.x x2=melted.x y1=MeltDrawing::TOP y2=MeltDrawing::BOTTOM />
                 <text class="rule-name" class:ends=melted.ends x=melted.x y="34">{melted.text}</text>
                 <path class="curve" d=line />
-                <line class="grid" x1=settles.x x2=settles.x y1="18" y2=settles_y />
-                <circle class="here" cx=settles.x cy=settles_y r="6" />
-                <text class="here-name" class:ends=settles.ends x=settles.x y="16">{settles.text}</text>
+                <line class="grid" x1=equilibrium.x x2=equilibrium.x y1="18" y2=settles_y />
+                <circle class="here" cx=equilibrium.x cy=settles_y r="6" />
+                <text class="here-name" class:ends=equilibrium.ends x=equilibrium.x y="16">{equilibrium.text}</text>
             </svg>
         </figure>
     }

@@ -1,6 +1,6 @@
 //! Melting: where chocolate and hot liquid settle, and how much stays in lumps.
 
-use crate::engine::heat::settle;
+use crate::engine::heat::equilibrate;
 use crate::engine::heat::{HeatError, HeatPart, Matter, Mixed, ThermalMaterial, Vessel};
 use crate::engine::quantity::{Heat, HeatPerMass, Length, Mass, Share, SpecificHeat, Temperature};
 use crate::engine::working::TableReading;
@@ -121,7 +121,7 @@ fn solid(celsius: f64) -> TableReading {
 /// # Errors
 /// Those of [`crate::engine::heat::mix`].
 pub fn melt(melting: &Melting) -> Result<Melted, HeatError> {
-    let mixed = settle(&melting.components(), Heat::ZERO, |t| melting.absorbed(t))?;
+    let mixed = equilibrate(&melting.components(), Heat::ZERO, |t| melting.absorbed(t))?;
     let temperature = mixed.temperature;
     let unmelted = solid_fat(temperature)?;
     Ok(Melted {

@@ -2,7 +2,7 @@
 
 use super::melt::{LATENT_HEAT, Lumps, MELTED, Melted, Melting};
 use crate::engine::heat::{
-    Air, Balance, Body, Exposure, HeatError, Probe, Shape, TemperatureStep, follow,
+    Air, Balance, Body, Exposure, HeatError, Probe, Shape, TemperatureStep, simulate,
 };
 use crate::engine::quantity::{
     Conductivity, Density, Heat, Length, Mass, Minutes, SpecificHeat, SurfaceCoefficient,
@@ -165,7 +165,7 @@ pub(super) fn warming_in_bath(
             coefficient: Air::WATER_BATH,
         },
     };
-    let curve = follow(&body, from, &[stay])?;
+    let curve = simulate(&body, from, &[stay])?;
     Ok(curve.reaches(MELTED, Probe::Mean, Minutes::ZERO))
 }
 
@@ -191,7 +191,7 @@ fn finer_chop(melting: &Melting) -> Result<Option<MeltRemedy>, HeatError> {
     let mut size = across.metres();
     for _ in 0..8 {
         let piece = body(Shape::Sphere, size / 2.0, melting.chocolate, specific)?;
-        let curve = follow(&piece, melting.chocolate_at, &[stay])?;
+        let curve = simulate(&piece, melting.chocolate_at, &[stay])?;
         if curve
             .reaches(MELTED, Probe::Centre, Minutes::ZERO)
             .is_some()

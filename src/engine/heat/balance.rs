@@ -68,7 +68,7 @@ impl Balance {
     }
 
     /// Where all parts settle with `gained` joules from outside, °C.
-    pub(crate) fn settles_with(&self, gained: f64) -> Result<f64, HeatError> {
+    pub(crate) fn equilibrium_with(&self, gained: f64) -> Result<f64, HeatError> {
         temperature_at_zero(|t| self.taken_at(t) - gained)
     }
 

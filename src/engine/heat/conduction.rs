@@ -64,29 +64,29 @@ const DOUBLINGS: u8 = 8;
 ///
 /// # Errors
 /// [`HeatError::OffScale`] never within the ranges of the quantities.
-pub fn follow(body: &Body, start: Temperature, stays: &[Exposure]) -> Result<Curve, HeatError> {
-    follow_on::<CELLS>(body, start, stays, STEPS)
+pub fn simulate(body: &Body, start: Temperature, stays: &[Exposure]) -> Result<Curve, HeatError> {
+    simulate_on::<CELLS>(body, start, stays, STEPS)
 }
 
-/// As [`follow`], with half the cells and steps: for mean temperatures, which change slowly, and
+/// As [`simulate`], with half the cells and steps: for mean temperatures, which change slowly, and
 /// for times that are rounded to minutes.
 ///
 /// # Errors
 /// [`HeatError::OffScale`] never within the ranges of the quantities.
-pub fn follow_coarsely(
+pub fn simulate_coarsely(
     body: &Body,
     start: Temperature,
     stays: &[Exposure],
 ) -> Result<Curve, HeatError> {
-    follow_on::<16>(body, start, stays, 8)
+    simulate_on::<16>(body, start, stays, 8)
 }
 
-/// As [`follow`], on a grid of `GRID` cells and with `steps` steps between two doublings: for
+/// As [`simulate`], on a grid of `GRID` cells and with `steps` steps between two doublings: for
 /// showing how the answer depends on either.
 ///
 /// # Errors
 /// [`HeatError::OffScale`] never within the ranges of the quantities.
-pub fn follow_on<const GRID: usize>(
+pub fn simulate_on<const GRID: usize>(
     body: &Body,
     start: Temperature,
     stays: &[Exposure],

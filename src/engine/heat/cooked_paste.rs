@@ -6,7 +6,7 @@ use std::borrow::Cow;
 use super::balance::Balance;
 use super::error::HeatError;
 use super::grain::Grain;
-use super::mix::{Mixed, settle};
+use super::mix::{Mixed, equilibrate};
 use super::paste::{Paste, Scalded};
 use super::paste_remedy::{PasteRemedy, remedies};
 use crate::engine::quantity::{Heat, Mass, Share, Temperature, TemperatureChange};
@@ -93,7 +93,7 @@ pub fn cook(paste: &Paste) -> Result<CookedPaste, HeatError> {
     let poured = Temperature::from_celsius(paste.boils.celsius() - paste.drop.kelvin())?;
     let components = paste.components(poured);
     let absorbed = |t: f64| paste.absorbed(t, water_reading.value);
-    let mixed = settle(&components, Heat::ZERO, absorbed)?;
+    let mixed = equilibrate(&components, Heat::ZERO, absorbed)?;
     let temperature = mixed.temperature;
     let mut flours = Vec::with_capacity(paste.flours.len());
     let mut cooked = 0.0;

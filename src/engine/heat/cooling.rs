@@ -11,7 +11,7 @@ use super::material::Material;
 use super::matter::Matter;
 use super::properties::Properties;
 use super::rule_set::RuleSet;
-use super::vessel_cooling::{VesselCourse, follow_in_vessel, follow_in_vessel_coarsely};
+use super::vessel_cooling::{VesselCourse, simulate_in_vessel, simulate_in_vessel_coarsely};
 use crate::engine::quantity::{
     HeatCapacity, Length, Mass, Minutes, SurfaceCoefficient, Temperature,
 };
@@ -190,8 +190,8 @@ impl Cooling {
     ///
     /// # Errors
     /// As [`Cooling::filling`].
-    pub fn follow(&self, way: &CoolingWay, pace: Pace) -> Result<VesselCourse, HeatError> {
-        follow_in_vessel(&self.filling(way)?, self.start, &self.stays(way, pace))
+    pub fn simulate(&self, way: &CoolingWay, pace: Pace) -> Result<VesselCourse, HeatError> {
+        simulate_in_vessel(&self.filling(way)?, self.start, &self.stays(way, pace))
     }
 
     /// Whether it passes at the slow end, by a coarse simulation.
@@ -200,7 +200,7 @@ impl Cooling {
         if is_hopeless(&filling, self.start, &stays, self.rules)? {
             return Ok(false);
         }
-        let course = follow_in_vessel_coarsely(&filling, self.start, &stays)?;
+        let course = simulate_in_vessel_coarsely(&filling, self.start, &stays)?;
         Ok(judge(course.curve, self.rules).passes)
     }
 
@@ -209,7 +209,7 @@ impl Cooling {
     /// # Errors
     /// As [`Cooling::filling`].
     pub fn cool(&self, way: &CoolingWay) -> Result<CooledRange, HeatError> {
-        self.cool_with_slow(way, self.follow(way, Pace::Slow)?)
+        self.cool_with_slow(way, self.simulate(way, Pace::Slow)?)
     }
 
     /// As [`Cooling::cool`], where the course at the slow end is known from choosing the way.
@@ -225,10 +225,10 @@ impl Cooling {
             let steam = course.steam().grams() * f64::from(way.laid.count);
             Ok::<_, HeatError>((judge(course.curve, self.rules), Mass::from_grams(steam)?))
         };
-        let follow = |pace| self.follow(way, pace);
+        let simulate = |pace| self.simulate(way, pace);
         let ((quick, most), (middle, likely), (slow, least)) = (
-            of(follow(Pace::Quick)?)?,
-            of(follow(Pace::Middle)?)?,
+            of(simulate(Pace::Quick)?)?,
+            of(simulate(Pace::Middle)?)?,
             of(slow)?,
         );
         Ok(CooledRange {

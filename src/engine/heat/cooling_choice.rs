@@ -65,7 +65,7 @@ pub fn quickest(
     Ok(ChosenWay {
         way,
         passes: false,
-        slow: cooling.follow(&way, Pace::Slow)?,
+        slow: cooling.simulate(&way, Pace::Slow)?,
     })
 }
 
@@ -117,7 +117,7 @@ pub(super) fn passing(cooling: &Cooling, way: CoolingWay) -> Result<Option<Chose
     if way.laid.count > most || !cooling.passes_coarsely(&way)? {
         return Ok(None);
     }
-    let slow = cooling.follow(&way, Pace::Slow)?;
+    let slow = cooling.simulate(&way, Pace::Slow)?;
     let passes = judge(slow.curve.clone(), cooling.rules).passes;
     Ok(passes.then_some(ChosenWay { way, passes, slow }))
 }

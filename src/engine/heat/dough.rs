@@ -196,11 +196,13 @@ pub(super) fn comes_off(dough: &Dough) -> Result<Temperature, HeatError> {
         return Err(HeatError::EmptyBowl);
     }
     let hydration = HEAT_OF_HYDRATION * dough.dry_flour;
-    let settles = balance.settles_with(hydration.joules())?;
-    if balance.ice && settles < 0.0 {
+    let equilibrium = balance.equilibrium_with(hydration.joules())?;
+    if balance.ice && equilibrium < 0.0 {
         return Err(HeatError::IceLeft);
     }
-    Ok(Temperature::from_celsius(dough.mixing()?.after(settles))?)
+    Ok(Temperature::from_celsius(
+        dough.mixing()?.after(equilibrium),
+    )?)
 }
 
 impl DoughTemperature {

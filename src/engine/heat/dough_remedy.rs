@@ -1,7 +1,7 @@
 //! What else brings a dough to its temperature, where no liquid can: each by itself, in numbers.
 
 use super::body::Air;
-use super::conduction::{Curve, Exposure, Probe, follow};
+use super::conduction::{Curve, Exposure, Probe, simulate};
 use super::development::Development;
 use super::dough::{Dough, DoughItem, LiquidUse, comes_off};
 use super::dough_step::DoughStep;
@@ -120,7 +120,7 @@ fn stand_out(
         if let LiquidUse::Standing(body) = item.handling
             && item.component.temperature < around.room
         {
-            curve = Some(follow(&body, item.component.temperature, &[stay])?);
+            curve = Some(simulate(&body, item.component.temperature, &[stay])?);
         }
         curves.push(curve);
     }

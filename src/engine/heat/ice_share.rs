@@ -44,10 +44,10 @@ pub fn ice_for(
     let before = mixing.before(target.celsius());
     // Below 0 °C ice would be left over, so a target that needs that is not reached.
     let frozen = before < 0.0;
-    let settles = before.max(0.0);
+    let equilibrium = before.max(0.0);
     let balance = Balance::of(&dough.components());
     let hydration = (HEAT_OF_HYDRATION * dough.dry_flour).joules();
-    let surplus = (hydration - balance.taken_at(settles)).max(0.0);
+    let surplus = (hydration - balance.taken_at(equilibrium)).max(0.0);
     let gram = Mass::from_grams(1.0)?;
     let holds = Matter::WATER.heat_curve().up_to(tap.celsius()) / 1000.0;
     let each = melting(gram, freezer).joules() + holds;
@@ -59,7 +59,7 @@ pub fn ice_for(
     let ice = Mass::from_grams(wished.min(all_water.grams()))?;
     let falls_short = frozen || wished > all_water.grams();
     // The ice ends as water like the rest, so its heat of melting is all that changes.
-    let temperature = mixing.after(balance.settles_with(hydration - ice.grams() * each)?);
+    let temperature = mixing.after(balance.equilibrium_with(hydration - ice.grams() * each)?);
     Ok(IceAnswer {
         all_water,
         ice,

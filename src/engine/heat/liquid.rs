@@ -72,16 +72,16 @@ pub fn liquid_for(
 
 /// The temperature all liquids must have; `None` where no thermometer shows it.
 fn wanted_liquid(dough: &Dough, target: Temperature) -> Result<Option<Temperature>, HeatError> {
-    let settles = dough.mixing()?.before(target.celsius());
+    let equilibrium = dough.mixing()?.before(target.celsius());
     let (liquids, others) = dough.split();
     let liquid = Balance::of(&liquids);
     if liquid.is_empty() {
         return Err(HeatError::NoLiquid);
     }
     let hydration = (HEAT_OF_HYDRATION * dough.dry_flour).joules();
-    let lacking = Balance::of(&others).taken_at(settles) - hydration;
+    let lacking = Balance::of(&others).taken_at(equilibrium) - hydration;
     // The liquids hold this much at the end, so they must have held that and the rest before.
-    let holds = liquid.held_at(settles) + lacking;
+    let holds = liquid.held_at(equilibrium) + lacking;
     let found = temperature_at_zero(|t| liquid.held_at(t) - holds);
     Ok(found.ok().and_then(|t| Temperature::from_celsius(t).ok()))
 }

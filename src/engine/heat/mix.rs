@@ -54,12 +54,12 @@ const BALANCE: &str = "OpenStax, College Physics 2e, §14.2";
 /// [`HeatError::EmptyBowl`] when the parts weigh nothing; [`HeatError::IceLeft`] when not all ice
 /// melts; [`HeatError::OffScale`] when the answer leaves [`Temperature::RANGE`].
 pub fn mix(components: &[HeatPart], gained: Heat) -> Result<Mixed, HeatError> {
-    settle(components, gained, |_| 0.0)
+    equilibrate(components, gained, |_| 0.0)
 }
 
 /// As [`mix`], with `absorbed` joules used up on the way to a temperature in °C; it must not fall
 /// as the temperature rises.
-pub(crate) fn settle(
+pub(crate) fn equilibrate(
     components: &[HeatPart],
     gained: Heat,
     absorbed: impl Fn(f64) -> f64,

@@ -183,8 +183,8 @@ impl RoomExchange {
 
 impl MixingLine {
     /// The temperature after mixing, °C.
-    pub(super) fn after(self, settled: f64) -> f64 {
-        self.kept * settled + self.gained
+    pub(super) fn after(self, equilibrium: f64) -> f64 {
+        self.kept * equilibrium + self.gained
     }
 
     /// The temperature before mixing that ends at this one, °C.

@@ -36,31 +36,31 @@ const DOUBLINGS: u8 = 8;
 ///
 /// # Errors
 /// [`HeatError::OffScale`] never within the ranges of the quantities.
-pub fn follow_in_vessel(
+pub fn simulate_in_vessel(
     filling: &Filling,
     start: Temperature,
     stays: &[VesselStay],
 ) -> Result<VesselCourse, HeatError> {
-    follow_on_grid::<LAYERS, RINGS>(filling, start, stays, STEPS)
+    simulate_on_grid::<LAYERS, RINGS>(filling, start, stays, STEPS)
 }
 
-/// As [`follow_in_vessel`], on a coarse grid: a fifth of the work, times within a few per cent.
+/// As [`simulate_in_vessel`], on a coarse grid: a fifth of the work, times within a few per cent.
 ///
 /// # Errors
 /// [`HeatError::OffScale`] never within the ranges of the quantities.
-pub(super) fn follow_in_vessel_coarsely(
+pub(super) fn simulate_in_vessel_coarsely(
     filling: &Filling,
     start: Temperature,
     stays: &[VesselStay],
 ) -> Result<VesselCourse, HeatError> {
-    follow_on_grid::<6, 4>(filling, start, stays, 3)
+    simulate_on_grid::<6, 4>(filling, start, stays, 3)
 }
 
-/// As [`follow_in_vessel`], on another grid and with `steps` steps between two doublings.
+/// As [`simulate_in_vessel`], on another grid and with `steps` steps between two doublings.
 ///
 /// # Errors
 /// [`HeatError::OffScale`] never within the ranges of the quantities.
-fn follow_on_grid<const L: usize, const R: usize>(
+fn simulate_on_grid<const L: usize, const R: usize>(
     filling: &Filling,
     start: Temperature,
     stays: &[VesselStay],

@@ -1,7 +1,7 @@
 //! Standing: how long something cold must stand out to come to a temperature.
 
 use super::body::{Air, Body};
-use super::conduction::{Curve, Exposure, Probe, follow};
+use super::conduction::{Curve, Exposure, Probe, simulate};
 use super::error::HeatError;
 use crate::engine::quantity::{Minutes, Temperature};
 
@@ -32,7 +32,7 @@ pub fn stand(
         minutes: Minutes::from_minutes(FOLLOWED)?,
         air,
     };
-    let curve = follow(body, start, &[stay])?;
+    let curve = simulate(body, start, &[stay])?;
     let never = HeatError::NeverReached {
         target,
         surroundings: air.temperature,

@@ -4,7 +4,7 @@ use super::cardinal::Cardinal;
 use super::equivalent_time::sums;
 use super::error::RiseError;
 use super::yeast_activity::YeastActivity;
-use crate::engine::heat::{Air, Body, Curve, Exposure, Shape, follow_coarsely};
+use crate::engine::heat::{Air, Body, Curve, Exposure, Shape, simulate_coarsely};
 use crate::engine::numerics::first_crossing;
 use crate::engine::quantity::{
     Conductivity, Density, Factor, Length, Mass, Minutes, Share, SpecificHeat, Temperature,
@@ -106,7 +106,7 @@ fn reference_work() -> Result<f64, RiseError> {
         minutes,
         air: Air::still(temperature),
     });
-    let course = follow_coarsely(&ball, WARM.0, &stays)?;
+    let course = simulate_coarsely(&ball, WARM.0, &stays)?;
     let sum = sums(&course, Cardinal::DOUGH)
         .last()
         .map_or(0.0, |(_, sum)| *sum);

@@ -1,7 +1,7 @@
 //! The rise of a preferment: what it goes through on the bench and in the fridge, and how ripe it is.
 
 use crate::engine::formula::{Form, Formula, Part};
-use crate::engine::heat::{Air, Body, Curve, Exposure, HeatError, Probe, follow_coarsely};
+use crate::engine::heat::{Air, Body, Curve, Exposure, HeatError, Probe, simulate_coarsely};
 use crate::engine::quantity::{Minutes, Temperature};
 use crate::engine::rise::{
     Cardinal, EquivalentTime, Ripeness, RiseError, RiseSettings, equivalent_time, ripeness,
@@ -60,7 +60,7 @@ pub fn preferment_course(
             air: Air::still(*place),
         })
         .collect();
-    follow_coarsely(&body, kitchen.room, &exposures)
+    simulate_coarsely(&body, kitchen.room, &exposures)
 }
 
 /// The rise of a preferment on the bench and in the fridge, as an equivalent time at `at`.

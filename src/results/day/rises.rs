@@ -3,7 +3,7 @@
 use super::preferment::{PrefermentRise, preferment_rise};
 use super::which_rise::WhichRise;
 use crate::engine::formula::{Formula, PartKind};
-use crate::engine::heat::{Air, Body, Exposure, HeatError, Matter, Shape, follow_coarsely};
+use crate::engine::heat::{Air, Body, Exposure, HeatError, Matter, Shape, simulate_coarsely};
 use crate::engine::plan::shaping_time;
 use crate::engine::quantity::{Factor, Length, Mass, Minutes, Temperature};
 use crate::engine::rise::{
@@ -163,7 +163,7 @@ fn shaped(dough: Body, from: Temperature, input: &RiseInput) -> Result<Temperatu
         minutes: shaping_time(input.formula, input.pieces, input.settings.rest),
         air: Air::still(input.kitchen.room),
     };
-    let course = follow_coarsely(&piece, from, &[exposure])?;
+    let course = simulate_coarsely(&piece, from, &[exposure])?;
     Ok(course.end().map_or(from, |end| end.mean))
 }
 
@@ -179,7 +179,7 @@ fn rise_in(
         minutes: SIMULATED,
         air: Air::still(air),
     };
-    let course = follow_coarsely(body, start, &[exposure])?;
+    let course = simulate_coarsely(body, start, &[exposure])?;
     let asked = RiseAsked {
         anchor,
         cardinal: Cardinal::DOUGH,

@@ -86,14 +86,14 @@ impl CoolingPlan {
     }
 
     /// Chooses the way and simulates it at both ends and in the middle of what is uncertain.
-    pub(super) fn followed(
+    pub(super) fn simulated(
         cooling: Cooling,
         settings: &CoolingSettings,
     ) -> Result<(Self, CooledRange), HeatError> {
         let (plan, slow) = Self::choose(cooling, settings)?;
         let cooled = match slow {
             Some(slow) => cooling.cool_with_slow(&plan.way, slow),
-            None => plan.follow(),
+            None => plan.simulate(),
         };
         Ok((plan, cooled?))
     }
@@ -126,7 +126,7 @@ impl CoolingPlan {
     ///
     /// # Errors
     /// [`HeatError::OffScale`] never within the ranges of the quantities.
-    pub fn follow(&self) -> Result<CooledRange, HeatError> {
+    pub fn simulate(&self) -> Result<CooledRange, HeatError> {
         self.cooling.cool(&self.way)
     }
 
@@ -135,7 +135,7 @@ impl CoolingPlan {
     /// # Errors
     /// [`HeatError::OffScale`] never within the ranges of the quantities.
     pub fn likely(&self) -> Result<VesselCourse, HeatError> {
-        self.cooling.follow(&self.way, Pace::Middle)
+        self.cooling.simulate(&self.way, Pace::Middle)
     }
 
     /// Finds the longest time on the bench, and what makes it pass where it does not. Some dozens

@@ -71,7 +71,7 @@ impl CoolingResult {
         Self {
             part,
             is_paste: cooked.is_some(),
-            cooled: good.and_then(|plan| plan.follow().ok()),
+            cooled: good.and_then(|plan| plan.simulate().ok()),
             plan,
         }
     }

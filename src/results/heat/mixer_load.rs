@@ -5,7 +5,7 @@ use super::start_temperatures::{line_start, part_start};
 use crate::engine::formula::{Formula, Line, LineAt, Part, PartKind};
 use crate::engine::heat::{
     Air, Body, Dough, DoughItem, Exposure, FactorMethod, HeatError, HeatPart, LiquidUse, Probe,
-    ThermalMaterial, factor_method, follow,
+    ThermalMaterial, factor_method, simulate,
 };
 use crate::engine::ingredients::Role;
 use crate::engine::quantity::{Mass, Minutes, Temperature};
@@ -178,7 +178,7 @@ fn stand_out(item: &mut DoughItem, minutes: Minutes, room: Temperature) -> Resul
             minutes,
             air: Air::still(room),
         };
-        let curve = follow(&body, item.component.temperature, &[exposure])?;
+        let curve = simulate(&body, item.component.temperature, &[exposure])?;
         if let Some(warm) = curve.at(minutes, Probe::Mean) {
             item.component.temperature = warm;
         }

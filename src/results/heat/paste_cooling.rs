@@ -66,7 +66,7 @@ fn of(
             ..same.clone()
         });
     }
-    let (plan, cooled) = CoolingPlan::followed(cooling, &heat.cooling)?;
+    let (plan, cooled) = CoolingPlan::simulated(cooling, &heat.cooling)?;
     Ok(PasteCooling {
         part,
         plan,

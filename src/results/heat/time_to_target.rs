@@ -7,7 +7,7 @@ use super::mixer_load::{LoadSource, mixer_load};
 use super::part_matter::{part_at, part_matter};
 use crate::engine::formula::{Formula, PartKind};
 use crate::engine::heat::{
-    Air, Body, Cooling, CoolingWay, Exposure, HeatError, LiquidUse, Pace, Probe, follow_coarsely,
+    Air, Body, Cooling, CoolingWay, Exposure, HeatError, LiquidUse, Pace, Probe, simulate_coarsely,
 };
 use crate::engine::plan::StepKind;
 use crate::engine::quantity::{Minutes, Temperature};
@@ -191,7 +191,7 @@ fn until_in_vessel(
         ice,
         ..plan.way
     };
-    let course = plan.cooling.follow(&way, Pace::Middle)?;
+    let course = plan.cooling.simulate(&way, Pace::Middle)?;
     course
         .curve
         .reaches(wanted, probe, Minutes::ZERO)
@@ -217,7 +217,7 @@ fn until(
         minutes: FOLLOWED,
         air,
     };
-    let course = follow_coarsely(body, start, &[exposure])?;
+    let course = simulate_coarsely(body, start, &[exposure])?;
     course
         .reaches(wanted, place, Minutes::ZERO)
         .ok_or(HeatError::NeverReached {

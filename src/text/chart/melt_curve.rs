@@ -21,7 +21,7 @@ pub struct MeltDrawing {
     /// Where all has melted.
     pub melted: Mark,
     /// The final temperature of chocolate and liquid.
-    pub settles: Mark,
+    pub equilibrium: Mark,
     /// How high the curve is there.
     pub settles_y: f64,
     /// What the foot tells.
@@ -81,7 +81,7 @@ impl MeltDrawing {
                 // On the side away from where it settles, whose line would run through it.
                 ends: melted < at,
             },
-            settles: Mark {
+            equilibrium: Mark {
                 x: at,
                 text: tr!(
                     "here {value}",
