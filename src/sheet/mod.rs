@@ -35,7 +35,7 @@ pub use known_bake::KnownBake;
 pub use moment::Moment;
 pub use pantry::{FoodKey, Pantry, PantryItem};
 pub use place::Place;
-pub use settings::{Language, Settings, Theme, Units};
+pub use settings::{Language, Settings, Theme, UnitSystem};
 pub use shelf::{Shelf, ShelfEntry, Slot, Standing};
 pub use tins::{SavedTin, TinUse};
 pub use trial::Trial;

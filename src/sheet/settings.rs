@@ -2,7 +2,7 @@
 
 /// The units that figures are shown and typed in.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub enum Units {
+pub enum UnitSystem {
     /// Grams and °C.
     #[default]
     Grams,
@@ -53,7 +53,7 @@ impl Language {
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub struct Settings {
     /// The units.
-    pub units: Units,
+    pub units: UnitSystem,
     /// Light or dark.
     pub theme: Theme,
     /// The language; `None` for the browser's.

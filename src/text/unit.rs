@@ -223,12 +223,12 @@ pub struct Units {
     pub temperature: TemperatureUnit,
 }
 
-impl From<crate::sheet::Units> for Units {
+impl From<crate::sheet::UnitSystem> for Units {
     /// The units of the one switch in the settings.
-    fn from(stored: crate::sheet::Units) -> Self {
+    fn from(stored: crate::sheet::UnitSystem) -> Self {
         match stored {
-            crate::sheet::Units::Grams => Self::default(),
-            crate::sheet::Units::Ounces => Self {
+            crate::sheet::UnitSystem::Grams => Self::default(),
+            crate::sheet::UnitSystem::Ounces => Self {
                 mass: MassUnit::Ounces,
                 temperature: TemperatureUnit::Fahrenheit,
             },

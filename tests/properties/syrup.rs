@@ -135,7 +135,7 @@ fn wished_thickness_is_reached_by_any_liquid_or_refused() {
             let wished = Viscosity::from_pascal_seconds(libm::pow(10.0, power)).unwrap();
             if let Ok(found) = syrup.liquid_for(wished) {
                 reached.set(reached.get() + 1);
-                let off = found.gives.pascal_seconds() / wished.pascal_seconds() - 1.0;
+                let off = found.thickness.pascal_seconds() / wished.pascal_seconds() - 1.0;
                 assert!(off.abs() < 1e-3, "{found:?}");
             }
             let curve = syrup.curve();

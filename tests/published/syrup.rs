@@ -206,7 +206,7 @@ fn thickness_leads_back_to_the_liquid() {
                 (back.liquid.grams() - mass).abs() < 1e-9 * mass,
                 "{chocolate} {mass}"
             );
-            let again = back.gives.pascal_seconds() / thickness.pascal_seconds();
+            let again = back.thickness.pascal_seconds() / thickness.pascal_seconds();
             assert!((again - 1.0).abs() < 1e-9);
         }
     }

@@ -62,7 +62,7 @@ fn a_bake_begins_with_its_name_its_room_and_the_plans_times() {
     assert_eq!(bench.bake.name, first().name);
     assert_eq!(bench.bake.room, Some(Kitchen::default().room));
     with(None, |_, results| {
-        assert_eq!(bench.promised.len(), results.plan.steps().len());
+        assert_eq!(bench.planned.len(), results.plan.steps().len());
     });
 }
 

@@ -48,7 +48,7 @@ fn plan(bench: &Bench, now: Moment) -> DayResults {
 /// A bake that begins as planned.
 fn begun() -> Bench {
     let mut bench = Bench::new(Bake::new(Id::from_random(1), ms(NOW)));
-    bench.promised = plan_snapshot(&plan(&bench, ms(NOW)));
+    bench.planned = plan_snapshot(&plan(&bench, ms(NOW)));
     bench
 }
 
@@ -81,8 +81,8 @@ fn a_cold_dough_takes_longer_and_a_warmer_place_corrects_it() {
     // A warm dough that begins its rise in time is made up for by a cooler place.
     bench.bulk_place = None;
     let bulk = step(StepKind::Bulk, 0);
-    let promised = bench.promised(bulk).unwrap().begins;
-    bench.bake.begin(bulk, promised);
+    let planned = bench.planned(bulk).unwrap().begins;
+    bench.bake.begin(bulk, planned);
     bench.bake.noted.dough = off_by(8.0);
     let warm = off(&bench).unwrap();
     assert!(warm.now < warm.planned && warm.place.unwrap().at < Kitchen::default().room);
@@ -92,8 +92,8 @@ fn a_cold_dough_takes_longer_and_a_warmer_place_corrects_it() {
 fn a_rise_that_begins_late_is_up_in_time_in_a_warmer_place() {
     let mut bench = begun();
     let bulk = step(StepKind::Bulk, 0);
-    let promised = bench.promised(bulk).unwrap().begins;
-    let late = promised.instant().later(minutes(20.0));
+    let planned = bench.planned(bulk).unwrap().begins;
+    let late = planned.instant().later(minutes(20.0));
     bench.bake.begin(bulk, Moment::from_instant(late));
     let off = asked(&bench, Moment::from_instant(late), |asked| {
         rise_deviation(asked, &day::of(asked).unwrap(), WhichRise::Bulk)
@@ -249,7 +249,7 @@ fn what_gives_way_is_what_lasts_otherwise_than_promised() {
     let mut bench = begun();
     assert_eq!(duration_changes(&plan(&bench, ms(NOW)), &bench), []);
     let proof = step(StepKind::Proof, 0);
-    let was = bench.promised(proof).unwrap().lasts;
+    let was = bench.planned(proof).unwrap().lasts;
     bench.let_last(proof, minutes(was.minutes() + 30.0));
     let given = duration_changes(&plan(&bench, ms(NOW)), &bench);
     let change = DurationChange {

@@ -123,7 +123,7 @@ pub(crate) fn bench() -> Bench {
     let line = |line| LineAt { part: 2, line };
     bench.weigh(line(0), None);
     bench.weigh(line(1), Some(grams(118.0)));
-    bench.promised = vec![PlanSnapshot {
+    bench.planned = vec![PlanSnapshot {
         step: step(StepKind::Bulk, 0),
         begins: ms(1_774_900_000_000.0),
         lasts: minutes(61.5),

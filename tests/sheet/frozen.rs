@@ -9,7 +9,7 @@ use softcrumb::sheet::day::Log;
 use std::fmt::Debug;
 
 use softcrumb::sheet::day::Bench;
-use softcrumb::sheet::{Kitchen, Kitchens, Language, Settings, Sheet, Theme, Trial, Units};
+use softcrumb::sheet::{Kitchen, Kitchens, Language, Settings, Sheet, Theme, Trial, UnitSystem};
 use softcrumb::storage::link;
 use softcrumb::storage::record::{LogFile, Record, RecordError, SavedTins, SavedTrial};
 
@@ -135,7 +135,7 @@ fn every_setting_opens() {
     let languages = [None].into_iter().chain(Language::ALL.map(Some));
     let expected: Vec<Settings> = languages
         .flat_map(|language| {
-            let units = [Units::Grams, Units::Ounces].into_iter();
+            let units = [UnitSystem::Grams, UnitSystem::Ounces].into_iter();
             units.flat_map(move |units| {
                 [Theme::Device, Theme::Light, Theme::Dark].map(|theme| Settings {
                     units,

@@ -5,7 +5,8 @@ use crate::written::write_file;
 use softcrumb::engine::quantity::Mass;
 use softcrumb::sheet::Sheet;
 use softcrumb::sheet::{
-    Id, Kitchen, Kitchens, Language, Moment, Scales, Settings, Theme, Units, Workspace, examples,
+    Id, Kitchen, Kitchens, Language, Moment, Scales, Settings, Theme, UnitSystem, Workspace,
+    examples,
 };
 use softcrumb::storage::record::{FormulaFile, FormulaInFile, Record, is_newer};
 
@@ -69,7 +70,7 @@ fn kitchen_and_settings_come_back() {
         };
         assert_eq!(Kitchen::read(&kitchen.write()), Ok(kitchen));
     }
-    for units in [Units::Grams, Units::Ounces] {
+    for units in [UnitSystem::Grams, UnitSystem::Ounces] {
         for theme in [Theme::Device, Theme::Light, Theme::Dark] {
             for language in [
                 None,

@@ -117,7 +117,7 @@ const V1_DAY_KNOWN: &str = include_str!("samples/v1.day_known.json");
 const V1_BENCH_MADE_UP: &str = include_str!("samples/v1.bench_made_up.json");
 const V1_LOG_FILE: &str = include_str!("samples/v1.log_file.json");
 
-/// Known rises with their dough, a bench with what was promised and made up, a log with a photo.
+/// Known rises with their dough, a bench with what was planned and made up, a log with a photo.
 #[test]
 fn version_1_days_with_all_that_came_later_open_with_every_figure() {
     let day = DaySettings::read(V1_DAY_KNOWN).unwrap();
@@ -125,7 +125,7 @@ fn version_1_days_with_all_that_came_later_open_with_every_figure() {
     assert_eq!(day.rises.bulk_place.unwrap().celsius(), 27.0);
     assert_eq!(day.write(), V1_DAY_KNOWN.trim_end());
     let bench = Bench::read(V1_BENCH_MADE_UP).unwrap();
-    assert_eq!((bench.promised.len(), bench.measured.len()), (1, 1));
+    assert_eq!((bench.planned.len(), bench.measured.len()), (1, 1));
     assert_eq!((bench.edits.len(), bench.proof_place.is_some()), (1, true));
     assert_eq!(bench.write(), V1_BENCH_MADE_UP.trim_end());
     let file = LogFile::read(V1_LOG_FILE).unwrap();

@@ -13,7 +13,7 @@ fn a_start_that_is_off_by_less_than_three_minutes_is_on_time() {
     let bulk = step(StepKind::Bulk, 0);
     let start = |by: f64| {
         let mut bench = begun();
-        let planned = bench.promised(bulk).unwrap().begins.milliseconds();
+        let planned = bench.planned(bulk).unwrap().begins.milliseconds();
         bench.bake.begin(bulk, ms(planned + by * 60_000.0));
         with(Some(&bench), |input, results| {
             step_corrections(input, results, bulk).start
@@ -71,10 +71,10 @@ fn a_table_that_has_moved_is_told_and_one_that_is_kept_too() {
     };
     assert_eq!(ready(&bench), None);
     let proof = step(StepKind::Proof, 0);
-    let was = bench.promised(proof).unwrap().lasts;
+    let was = bench.planned(proof).unwrap().lasts;
     bench.let_last(proof, minutes(was.minutes() + 10.0));
     assert!(matches!(ready(&bench), Some(ReadyTime::OnTime(_))));
-    for snapshot in &mut bench.promised {
+    for snapshot in &mut bench.planned {
         snapshot.begins = Moment::from_instant(snapshot.begins.instant().later(minutes(60.0)));
     }
     assert!(matches!(ready(&bench), Some(ReadyTime::Moved { .. })));

@@ -10,7 +10,7 @@ use softcrumb::engine::formula::LineAt;
 use softcrumb::engine::formula::{Bread, Caution, Formula, Part, PartKind};
 use softcrumb::engine::quantity::{Division, Mass, Share};
 use softcrumb::text::Advice;
-use softcrumb::text::caution::{self, LOCAL_RULES, Step};
+use softcrumb::text::caution::{self, Hazard, LOCAL_RULES};
 
 /// All three parts are there, told plainly.
 pub(crate) fn is_whole(advice: &Advice) {
@@ -38,7 +38,7 @@ fn one_paste() -> Formula {
 
 #[test]
 fn every_step_with_a_risk_has_its_caution() {
-    for step in Step::ALL {
+    for step in Hazard::ALL {
         is_whole(&caution::safety(step, british()));
     }
     is_plain(LOCAL_RULES);
@@ -58,7 +58,7 @@ fn the_cooling_limits_are_those_of_the_code() {
             "from 135_°F to 70_°F within 2 hours and to 41_°F within 6 hours in all",
         ),
     ] {
-        let to_do = caution::safety(Step::CoolingPaste, options).to_do;
+        let to_do = caution::safety(Hazard::CoolingPaste, options).to_do;
         assert!(to_do.replace('\u{A0}', "_").contains(limits), "{to_do}");
     }
 }

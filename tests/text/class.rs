@@ -90,5 +90,5 @@ fn every_error_of_tins_labels_shopping_and_class_has_a_message() {
         told(&ShoppingError::OffScale(out.clone()));
         told(&ClassError::OffScale(out));
     }
-    is_plain(&caution::safety(caution::Step::Allergens, british()).sentence());
+    is_plain(&caution::safety(caution::Hazard::Allergens, british()).sentence());
 }

@@ -115,7 +115,7 @@ fn what_has_changed_is_told_step_by_step_with_the_table() {
     let (_, sheet) = examples().remove(0);
     let before = plan(&sheet, 21.0, Target::Open);
     let mut bench = Bench::new(Bake::new(Id::from_random(1), friday()));
-    bench.promised = plan_snapshot(&before);
+    bench.planned = plan_snapshot(&before);
     let told = |results: &DayResults, ready| {
         let zone = Zone::default();
         let corrections = StepCorrections {

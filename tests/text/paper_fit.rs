@@ -8,7 +8,7 @@ use softcrumb::sheet::{Pantry, Scales, Sheet, examples};
 use softcrumb::storage::interchange::{SquareCode, square_code};
 use softcrumb::text::FormatOptions;
 use softcrumb::text::share::{
-    BenchCard, ClassSheet, Density, Paper, before_printing, bench_card, class_sheet, code_side,
+    BenchCard, ClassSheet, Paper, TypeSize, before_printing, bench_card, class_sheet, code_side,
 };
 
 fn code() -> SquareCode {
@@ -45,7 +45,7 @@ fn the_examples_fit_the_small_card_without_a_warning() {
     for (_, sheet) in examples() {
         let (card, large) = paper(&sheet);
         assert_eq!((card.fit.paper, card.fit.one_page), (Paper::A5, true));
-        assert!(large.fit.one_page && large.fit.density != Density::Closest);
+        assert!(large.fit.one_page && large.fit.type_size != TypeSize::Closest);
         assert_eq!(large.tables.len(), 1);
         let said = before_printing(Some(&card), Some(&large));
         assert!(said.is_empty(), "{said:?}");
@@ -56,12 +56,12 @@ fn the_examples_fit_the_small_card_without_a_warning() {
 fn a_longer_formula_is_set_smaller_then_on_larger_paper_with_a_warning() {
     let order = |card: &BenchCard| {
         let paper = u8::from(card.fit.paper == Paper::A4);
-        let density = match card.fit.density {
-            Density::Roomy => 0,
-            Density::Close => 1,
-            Density::Closest => 2,
+        let type_size = match card.fit.type_size {
+            TypeSize::Roomy => 0,
+            TypeSize::Close => 1,
+            TypeSize::Closest => 2,
         };
-        3 * paper + density
+        3 * paper + type_size
     };
     let cards: Vec<(BenchCard, ClassSheet)> = (4..=24).map(|count| paper(&times(count))).collect();
     assert!(cards.is_sorted_by_key(|(card, _)| order(card)));

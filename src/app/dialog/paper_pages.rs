@@ -2,13 +2,13 @@
 
 use leptos::prelude::*;
 
-use crate::text::share::{BenchCard, ClassSheet, Density, Paper, SheetRow};
+use crate::text::share::{BenchCard, ClassSheet, Paper, SheetRow, TypeSize};
 
-const fn set(density: Density) -> &'static str {
-    match density {
-        Density::Roomy => "roomy",
-        Density::Close => "close",
-        Density::Closest => "closest",
+const fn set(type_size: TypeSize) -> &'static str {
+    match type_size {
+        TypeSize::Roomy => "roomy",
+        TypeSize::Close => "close",
+        TypeSize::Closest => "closest",
     }
 }
 
@@ -67,7 +67,7 @@ pub fn CardPage(
         .into_iter()
         .map(|(name, work)| view! { <p><b>{name}</b>": " {work.join(" ")}</p> });
     view! {
-        <article class=format!("paper {} {}", size(fit.paper), set(fit.density))>
+        <article class=format!("paper {} {}", size(fit.paper), set(fit.type_size))>
             {head(title, made, allergens, code)}
             <div class="halves">{parts.collect_view()}</div>
             {steps.collect_view()}
@@ -99,7 +99,7 @@ pub fn SheetPage(
         .map(|rows| table(columns.clone(), rows, &span))
         .collect_view();
     view! {
-        <article class=format!("paper class-sheet {}", set(fit.density))>
+        <article class=format!("paper class-sheet {}", set(fit.type_size))>
             {head(title, class, allergens, code)}
             <div class="tables">{tables}</div>
             <div class="halves">{items(notes)}</div>

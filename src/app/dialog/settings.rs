@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use crate::app::part::Choice;
 use crate::app::state::{memo, use_app_state};
-use crate::sheet::{Language, Settings, Theme, Units};
+use crate::sheet::{Language, Settings, Theme, UnitSystem};
 use crate::text::{format, tr};
 
 /// How figures and pages are shown.
@@ -30,7 +30,7 @@ pub fn SettingsDialog() -> impl IntoView {
         <Choice
             id="units"
             label=tr!("Units")
-            choices=vec![(Units::Grams, tr!("grams, °C")), (Units::Ounces, tr!("ounces, pounds, °F"))]
+            choices=vec![(UnitSystem::Grams, tr!("grams, °C")), (UnitSystem::Ounces, tr!("ounces, pounds, °F"))]
             selected=units
             on_select=set_units
         />

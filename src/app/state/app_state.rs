@@ -193,11 +193,11 @@ pub fn use_app_state() -> AppState {
 /// The units of a setting.
 const fn units(settings: Settings) -> Units {
     match settings.units {
-        sheet::Units::Grams => Units {
+        sheet::UnitSystem::Grams => Units {
             mass: MassUnit::Grams,
             temperature: TemperatureUnit::Celsius,
         },
-        sheet::Units::Ounces => Units {
+        sheet::UnitSystem::Ounces => Units {
             mass: MassUnit::Ounces,
             temperature: TemperatureUnit::Fahrenheit,
         },

@@ -16,7 +16,7 @@ pub struct LiquidNeeded {
     /// Liquid to chocolate.
     pub liquid_on_chocolate: Share,
     /// The thickness it gives.
-    pub gives: Viscosity,
+    pub thickness: Viscosity,
     /// What that can be used for.
     pub handling: Consistency,
     pub(super) mix: Suspension,
@@ -55,13 +55,13 @@ impl Syrup {
             let thickest = Viscosity::from_pascal_seconds(eta)?;
             return Err(ChocolateError::TooThick { wished, thickest });
         }
-        let gives = Viscosity::from_pascal_seconds(eta)?;
+        let thickness = Viscosity::from_pascal_seconds(eta)?;
         Ok(LiquidNeeded {
             wished,
             liquid: Mass::from_grams(grams)?,
             liquid_on_chocolate: Share::from_fraction(grams / self.components.chocolate.total)?,
-            gives,
-            handling: Consistency::of(gives),
+            thickness,
+            handling: Consistency::of(thickness),
             mix,
             conditions: self.components.conditions,
         })

@@ -151,7 +151,7 @@ impl LiquidNeeded {
     pub fn working(&self) -> Vec<Line> {
         let mut lines = vec![crowding_line(&self.mix)];
         lines.extend(sugared_water_lines(&self.mix, &self.conditions));
-        lines.push(thickness_line(&self.mix, &self.conditions, self.gives));
+        lines.push(thickness_line(&self.mix, &self.conditions, self.thickness));
         lines
     }
 }

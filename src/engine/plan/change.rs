@@ -50,7 +50,7 @@ pub(super) fn changes(course: &Course, table: i64) -> Vec<Change> {
 /// Whether all is well once a step that gives may give by half as much again either way.
 fn let_last(course: &Course, table: i64, step: usize) -> Option<Change> {
     let own = course.tasks.get(step)?;
-    if !course.gives(step) {
+    if !course.is_flexible(step) {
         return None;
     }
     let mut tasks = course.tasks.clone();

@@ -121,7 +121,7 @@ impl Course {
     }
 
     /// Whether a step may still be lengthened or shortened by choice.
-    pub(super) fn gives(&self, place: usize) -> bool {
+    pub(super) fn is_flexible(&self, place: usize) -> bool {
         let task = self.tasks.get(place);
         task.is_some_and(|task| task.began.is_none() && task.least < task.most)
     }

@@ -82,7 +82,7 @@ fn lasting(plan: Plan, at: StepAt, minutes: Minutes) -> Result<Plan, PlanError> 
     let mut steps = plan.into_steps();
     for step in steps.iter_mut().filter(|step| step.at == at) {
         let within = step.lasts.least() <= minutes && minutes <= step.lasts.most();
-        step.lasts = if step.lasts.gives() && within {
+        step.lasts = if step.lasts.is_flexible() && within {
             step.lasts.wishing(minutes)
         } else {
             DurationRange::just(minutes)

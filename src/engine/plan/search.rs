@@ -48,7 +48,7 @@ fn improved(course: &Course, table: i64, lasts: Vec<i64>) -> Found {
         }
         let before = best.cost;
         for place in (0..course.tasks.len()).rev() {
-            if course.gives(place) {
+            if course.is_flexible(place) {
                 try_lengths(course, table, place, &mut best);
             }
         }

@@ -164,7 +164,7 @@ impl DurationRange {
 
     /// Whether it may be lengthened or shortened.
     #[must_use]
-    pub fn gives(self) -> bool {
+    pub fn is_flexible(self) -> bool {
         self.least < self.most
     }
 

@@ -94,7 +94,7 @@ pub fn begin_bake(
     bake.room = Some(input.kitchen.room);
     bake.kitchen.clone_from(&input.kitchen.name);
     let mut bench = Bench::new(bake);
-    bench.promised = results.map(plan_snapshot).unwrap_or_default();
+    bench.planned = results.map(plan_snapshot).unwrap_or_default();
     bench
 }
 

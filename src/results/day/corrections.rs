@@ -99,7 +99,7 @@ pub fn step_corrections(input: &DayInput, results: &DayResults, step: StepAt) ->
 }
 
 fn start(results: &DayResults, bench: &Bench, step: StepAt) -> Option<StartDeviation> {
-    let planned = bench.promised(step)?.begins.instant();
+    let planned = bench.planned(step)?.begins.instant();
     let began = bench.bake.began(step).map(Moment::instant);
     let now = began.or_else(|| Some(results.find(step)?.1.begins))?;
     deviation(planned, now)
@@ -120,7 +120,7 @@ fn deviation(planned: Instant, now: Instant) -> Option<StartDeviation> {
 #[must_use]
 pub fn duration_changes(results: &DayResults, bench: &Bench) -> Vec<DurationChange> {
     let found = results.steps().filter_map(|(step, timed)| {
-        let planned = bench.promised(step.at)?.lasts;
+        let planned = bench.planned(step.at)?.lasts;
         let off = (planned.minutes() - timed.lasts.minutes()).abs();
         let changed = !bench.bake.is_over(step.at) && off >= SAME_DURATION;
         changed.then_some(DurationChange {
@@ -133,7 +133,7 @@ pub fn duration_changes(results: &DayResults, bench: &Bench) -> Vec<DurationChan
 }
 
 fn ready(results: &DayResults, bench: &Bench, any_changed: bool) -> Option<ReadyTime> {
-    let planned = bench.promised_table()?;
+    let planned = bench.planned_table()?;
     let now = results.solved.table;
     if deviation(planned, now).is_some() {
         return Some(ReadyTime::Moved { planned, now });

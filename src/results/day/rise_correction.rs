@@ -89,16 +89,16 @@ fn late(results: &DayResults, bench: &Bench, which: WhichRise) -> Option<Minutes
         return None;
     }
     let (_, timed) = results.find(at)?;
-    let promised = bench.promised(at)?.begins.instant();
+    let planned = bench.planned(at)?.begins.instant();
     let late = match bench.bake.began(at).map(Moment::instant) {
-        Some(began) => began.since(promised),
+        Some(began) => began.since(planned),
         // A step that is put off because later ones have become shorter is not late: the bread is
-        // ready as promised.
+        // ready as planned.
         None => {
-            let ready = bench.promised_table()?;
+            let ready = bench.planned_table()?;
             let (table, begins) = (
                 results.solved.table.since(ready),
-                timed.begins.since(promised),
+                timed.begins.since(planned),
             );
             if table < begins { table } else { begins }
         }

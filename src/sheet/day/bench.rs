@@ -63,7 +63,7 @@ pub struct Bench {
     /// What has been weighed; at most [`Bench::MOST_WEIGHINGS`].
     pub weighed: Vec<Weighing>,
     /// How the plan stood when the bake began; at most [`Plan::MOST`] steps.
-    pub promised: Vec<PlanSnapshot>,
+    pub planned: Vec<PlanSnapshot>,
     /// How warm pastes and preferments were found; at most [`Bench::MOST_MEASURED`].
     pub measured: Vec<Measured>,
     /// What makes up in this bake for what went otherwise; at most [`Edit::MOST`].
@@ -91,7 +91,7 @@ impl Bench {
             at: None,
             timers: Vec::new(),
             weighed: Vec::new(),
-            promised: Vec::new(),
+            planned: Vec::new(),
             measured: Vec::new(),
             edits: Vec::new(),
             bulk_place: None,
@@ -101,15 +101,15 @@ impl Bench {
 
     /// How a step stood in the plan when the bake began.
     #[must_use]
-    pub fn promised(&self, step: StepAt) -> Option<&PlanSnapshot> {
-        self.promised.iter().find(|one| one.step == step)
+    pub fn planned(&self, step: StepAt) -> Option<&PlanSnapshot> {
+        self.planned.iter().find(|one| one.step == step)
     }
 
     /// When the bread was to be on the table as the bake began.
     #[must_use]
-    pub fn promised_table(&self) -> Option<Instant> {
+    pub fn planned_table(&self) -> Option<Instant> {
         let ends = |one: &PlanSnapshot| one.begins.instant().later(one.lasts);
-        self.promised.iter().map(ends).max()
+        self.planned.iter().map(ends).max()
     }
 
     /// Notes how warm a part was found at a step, in place of what was found there before.

@@ -37,11 +37,12 @@ struct BenchRecord {
     #[serde(default, with = "List::<{ Bench::MOST_WEIGHINGS }>")]
     weighed: Vec<Weighing>,
     #[serde(
+        rename = "promised",
         default,
         skip_serializing_if = "Vec::is_empty",
         with = "List::<{ Plan::MOST }>"
     )]
-    promised: Vec<PlanSnapshot>,
+    planned: Vec<PlanSnapshot>,
     #[serde(
         default,
         skip_serializing_if = "Vec::is_empty",
@@ -148,13 +149,13 @@ impl From<WeighingRecord> for Weighing {
 }
 
 impl From<&PlanSnapshot> for PromisedRecord {
-    fn from(promised: &PlanSnapshot) -> Self {
-        let StepAt { work, of } = promised.step;
+    fn from(planned: &PlanSnapshot) -> Self {
+        let StepAt { work, of } = planned.step;
         Self {
             work,
             of,
-            begins_ms: promised.begins,
-            lasts_min: promised.lasts,
+            begins_ms: planned.begins,
+            lasts_min: planned.lasts,
         }
     }
 }

@@ -2,14 +2,14 @@
 
 use serde::{Deserialize, Serialize};
 
-use crate::sheet::{Language, Settings, Theme, Units};
+use crate::sheet::{Language, Settings, Theme, UnitSystem};
 
 use super::Record;
 use super::read::described;
 use super::text::words;
 
 words! {
-    Units: &[(Units::Grams, "grams"), (Units::Ounces, "ounces")];
+    UnitSystem: &[(UnitSystem::Grams, "grams"), (UnitSystem::Ounces, "ounces")];
     Theme: &[
         (Theme::Device, "device"),
         (Theme::Light, "light"),
@@ -31,7 +31,7 @@ impl Record for Settings {
 #[derive(Deserialize, Serialize)]
 #[serde(remote = "Settings", deny_unknown_fields)]
 struct SettingsRecord {
-    units: Units,
+    units: UnitSystem,
     theme: Theme,
     /// Left out where it is the browser's, so that a release without languages reads it too.
     #[serde(skip_serializing_if = "Option::is_none")]

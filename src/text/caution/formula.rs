@@ -36,7 +36,7 @@ pub fn formula(caution: &Caution, formula: &Formula, options: FormatOptions) -> 
             &part_name(formula, part),
             [water_to_starch, complete].map(|share| ratio(share, options)),
         ),
-        Caution::RawFlour => super::safety(super::Step::RawDough, options),
+        Caution::RawFlour => super::safety(super::Hazard::RawDough, options),
     }
 }
 

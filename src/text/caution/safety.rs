@@ -10,7 +10,7 @@ pub const LOCAL_RULES: &str =
 
 /// A step of the work with a specific risk.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub enum Step {
+pub enum Hazard {
     /// Pouring boiling water on flour.
     Scalding,
     /// Cooling a cooked paste.
@@ -29,7 +29,7 @@ pub enum Step {
     Allergens,
 }
 
-impl Step {
+impl Hazard {
     /// Every step, in the order of the work.
     pub const ALL: [Self; 8] = [
         Self::Scalding,
@@ -45,16 +45,16 @@ impl Step {
 
 /// Returns the caution of a step.
 #[must_use]
-pub fn safety(step: Step, options: FormatOptions) -> Advice {
+pub fn safety(step: Hazard, options: FormatOptions) -> Advice {
     let (means, to_do, source) = match step {
-        Step::Scalding => SCALDING,
-        Step::CoolingPaste => return cooling(options),
-        Step::KeepingCold => return keeping(options),
-        Step::RawDough => RAW,
-        Step::Mixing => MIXING,
-        Step::Baking => BAKING,
-        Step::HotChocolate => CHOCOLATE,
-        Step::Allergens => ALLERGENS,
+        Hazard::Scalding => SCALDING,
+        Hazard::CoolingPaste => return cooling(options),
+        Hazard::KeepingCold => return keeping(options),
+        Hazard::RawDough => RAW,
+        Hazard::Mixing => MIXING,
+        Hazard::Baking => BAKING,
+        Hazard::HotChocolate => CHOCOLATE,
+        Hazard::Allergens => ALLERGENS,
     };
     Advice::new(text(means), text(to_do), source)
 }

@@ -68,20 +68,20 @@ fn lasts(step: &Step, timed: &Timed, options: FormatOptions) -> String {
 
 /// What safety asks for at a step.
 #[must_use]
-pub const fn caution_of(kind: StepKind) -> Option<caution::Step> {
+pub const fn caution_of(kind: StepKind) -> Option<caution::Hazard> {
     match kind {
-        StepKind::Scald => Some(caution::Step::Scalding),
-        StepKind::CoolPaste | StepKind::ChillPaste => Some(caution::Step::CoolingPaste),
+        StepKind::Scald => Some(caution::Hazard::Scalding),
+        StepKind::CoolPaste | StepKind::ChillPaste => Some(caution::Hazard::CoolingPaste),
         StepKind::StandPreferment | StepKind::ChillPreferment | StepKind::WarmUp => {
-            Some(caution::Step::KeepingCold)
+            Some(caution::Hazard::KeepingCold)
         }
-        StepKind::Mix | StepKind::ButterIn => Some(caution::Step::Mixing),
+        StepKind::Mix | StepKind::ButterIn => Some(caution::Hazard::Mixing),
         StepKind::MixPreferment | StepKind::Divide | StepKind::Shape | StepKind::LaterDough => {
-            Some(caution::Step::RawDough)
+            Some(caution::Hazard::RawDough)
         }
-        StepKind::Melt | StepKind::Drizzle => Some(caution::Step::HotChocolate),
-        StepKind::Bake | StepKind::Refill | StepKind::LaterBake => Some(caution::Step::Baking),
-        StepKind::Cool => Some(caution::Step::Allergens),
+        StepKind::Melt | StepKind::Drizzle => Some(caution::Hazard::HotChocolate),
+        StepKind::Bake | StepKind::Refill | StepKind::LaterBake => Some(caution::Hazard::Baking),
+        StepKind::Cool => Some(caution::Hazard::Allergens),
         StepKind::Bulk
         | StepKind::Round
         | StepKind::Rest

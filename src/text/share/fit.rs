@@ -1,10 +1,10 @@
 //! The largest type size at which a printed page fits on one sheet.
 
-use super::page::{BenchCard, ClassSheet, Density, Fit, Paper};
+use super::page::{BenchCard, ClassSheet, Fit, Paper, TypeSize};
 use crate::engine::numerics::float_from_usize;
 use crate::storage::interchange::SquareCode;
 
-const ALL: [Density; 3] = [Density::Roomy, Density::Close, Density::Closest];
+const ALL: [TypeSize; 3] = [TypeSize::Roomy, TypeSize::Close, TypeSize::Closest];
 
 /// Side of one module of a square code on paper, mm. Common practice: a phone reads 0.4 mm at arm's
 /// length.
@@ -21,7 +21,7 @@ const SAFETY: f64 = 0.78;
 /// Reserve for what is not measured, relative to the page.
 const SLACK: f64 = 0.94;
 
-impl Density {
+impl TypeSize {
     const fn points(self) -> f64 {
         match self {
             Self::Roomy => 9.0,
@@ -90,10 +90,10 @@ impl Set {
 fn first(papers: &[Paper], height: impl Fn(&Set) -> f64) -> Fit {
     let layouts = papers
         .iter()
-        .flat_map(|paper| ALL.map(|density| (*paper, density)));
-    let fits = |(paper, density): &(Paper, Density)| {
+        .flat_map(|paper| ALL.map(|type_size| (*paper, type_size)));
+    let fits = |(paper, type_size): &(Paper, TypeSize)| {
         let (width, high) = paper.size();
-        let letter = density.points() * POINT;
+        let letter = type_size.points() * POINT;
         let columns = paper.columns();
         let set = Set {
             letter,
@@ -104,13 +104,13 @@ fn first(papers: &[Paper], height: impl Fn(&Set) -> f64) -> Fit {
     };
     let mut last = Fit {
         paper: Paper::A4,
-        density: Density::Closest,
+        type_size: TypeSize::Closest,
         one_page: false,
     };
-    if let Some((paper, density)) = layouts.into_iter().find(fits) {
+    if let Some((paper, type_size)) = layouts.into_iter().find(fits) {
         last = Fit {
             paper,
-            density,
+            type_size,
             one_page: true,
         };
     }

@@ -14,7 +14,7 @@ mod text;
 pub use code::{CodeView, code};
 pub use fit::code_side;
 pub use measures::{about, in_cups};
-pub use page::{BenchCard, ClassSheet, Density, Fit, Paper, SheetRow};
+pub use page::{BenchCard, ClassSheet, Fit, Paper, SheetRow, TypeSize};
 pub use paper::{before_printing, bench_card, class_sheet};
 pub use recipe::{ImportedLine, RecipeView, recipe};
 pub use shortened::{Shortened, shortened};

@@ -4,7 +4,7 @@ use crate::text::weighing::PartWeights;
 
 /// Type size of a page.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Density {
+pub enum TypeSize {
     /// Large.
     Roomy,
     /// Medium.
@@ -28,7 +28,7 @@ pub struct Fit {
     /// Paper size.
     pub paper: Paper,
     /// Type size.
-    pub density: Density,
+    pub type_size: TypeSize,
     /// Whether everything fits on one page.
     pub one_page: bool,
 }

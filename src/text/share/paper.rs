@@ -1,7 +1,7 @@
 //! Makes the printed pages: the bench card and the class sheet, each on one page.
 
 use super::fit::{self, code_side};
-use super::page::{BenchCard, ClassSheet, Density, Fit, Paper, SheetRow};
+use super::page::{BenchCard, ClassSheet, Fit, Paper, SheetRow, TypeSize};
 use super::steps::{cautions, work};
 use crate::engine::nutrition::LabelLaw;
 use crate::results::batch::{self, BatchResults};
@@ -20,7 +20,7 @@ use crate::text::{
 /// The layout before the page is measured.
 const ROOMY: Fit = Fit {
     paper: Paper::A5,
-    density: Density::Roomy,
+    type_size: TypeSize::Roomy,
     one_page: true,
 };
 

@@ -3,7 +3,7 @@
 use crate::engine::formula::{Part, PartKind};
 use crate::sheet::Sheet;
 use crate::text::{
-    caution::{Step, safety},
+    caution::{Hazard, safety},
     chart::listed,
     format_options::FormatOptions,
     tr,
@@ -35,21 +35,21 @@ pub(super) fn work(sheet: &Sheet) -> Vec<Vec<String>> {
 
 /// Returns the cautions of all parts, each once, in the order of the work.
 pub(super) fn cautions(sheet: &Sheet, options: FormatOptions) -> Vec<String> {
-    let wanted = |step: &Step| {
+    let wanted = |step: &Hazard| {
         let mut parts = sheet.formula.parts.iter();
         parts.any(|part| of_kind(part.kind).contains(step))
     };
-    let all = Step::ALL.into_iter().filter(wanted);
+    let all = Hazard::ALL.into_iter().filter(wanted);
     all.map(|step| safety(step, options).sentence()).collect()
 }
 
 /// The cautions of a kind of part.
-const fn of_kind(kind: PartKind) -> &'static [Step] {
+const fn of_kind(kind: PartKind) -> &'static [Hazard] {
     match kind {
-        PartKind::Paste => &[Step::Scalding, Step::CoolingPaste],
-        PartKind::Preferment => &[Step::KeepingCold],
-        PartKind::Final => &[Step::Mixing, Step::RawDough, Step::Baking],
-        PartKind::Topping => &[Step::HotChocolate],
+        PartKind::Paste => &[Hazard::Scalding, Hazard::CoolingPaste],
+        PartKind::Preferment => &[Hazard::KeepingCold],
+        PartKind::Final => &[Hazard::Mixing, Hazard::RawDough, Hazard::Baking],
+        PartKind::Topping => &[Hazard::HotChocolate],
         PartKind::Filling | PartKind::Wash => &[],
     }
 }

@@ -95,6 +95,6 @@ fn needed(needed: &LiquidNeeded) -> Value {
     json!({
         "wished_pa_s": needed.wished.pascal_seconds(), "liquid_g": needed.liquid.grams(),
         "liquid_on_chocolate": needed.liquid_on_chocolate.fraction(),
-        "gives_pa_s": needed.gives.pascal_seconds(), "handling": snake(&needed.handling),
+        "gives_pa_s": needed.thickness.pascal_seconds(), "handling": snake(&needed.handling),
     })
 }

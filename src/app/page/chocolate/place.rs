@@ -18,7 +18,7 @@ use crate::app::state::{memo, use_app_state};
 use crate::engine::formula::PartKind;
 use crate::sheet::Place;
 use crate::text::{
-    caution::{Step, safety},
+    caution::{Hazard, safety},
     name, tr,
 };
 
@@ -29,7 +29,7 @@ pub fn ChocolatePlace() -> impl IntoView {
     let context = ChocolateContext::from_context();
     let has_syrup = memo(move || context.topping.get().is_some());
     let has_filling = memo(move || context.filling.get().is_some());
-    let hot = memo(move || Some(safety(Step::HotChocolate, state.options.get())));
+    let hot = memo(move || Some(safety(Hazard::HotChocolate, state.options.get())));
     view! {
         <h1 class="visually-hidden" id=HEADING tabindex="-1">{name::place(Place::Chocolate)}</h1>
         <div class="newspaper">

@@ -15,7 +15,7 @@ use crate::app::part::AdviceCard;
 use crate::app::state::{memo, use_app_state};
 use crate::sheet::{Id, Place};
 use crate::text::{
-    caution::{Step, safety},
+    caution::{Hazard, safety},
     name, tr,
 };
 
@@ -50,19 +50,19 @@ pub fn HeatPlace() -> impl IntoView {
             <KitchenCard />
             <BowlCard />
             <FactorCard />
-            <Safety title=tr!("At the mixer") step=Step::Mixing />
+            <Safety title=tr!("At the mixer") step=Hazard::Mixing />
             <For each=move || pastes.get() key=|part| *part let(part)>
                 <PasteCard part />
             </For>
             <Show when=any>
-                <Safety title=tr!("Boiling water and steam") step=Step::Scalding />
+                <Safety title=tr!("Boiling water and steam") step=Hazard::Scalding />
             </Show>
             <CoolingCard />
             <Show when=any>
-                <Safety title=tr!("Keeping paste and dough cold") step=Step::KeepingCold />
+                <Safety title=tr!("Keeping paste and dough cold") step=Hazard::KeepingCold />
             </Show>
             <BakeCard />
-            <Safety title=tr!("At the oven") step=Step::Baking />
+            <Safety title=tr!("At the oven") step=Hazard::Baking />
         </div>
     }
 }
@@ -72,7 +72,7 @@ fn Safety(
     /// What it is about.
     title: &'static str,
     /// The step of the work.
-    step: Step,
+    step: Hazard,
 ) -> impl IntoView {
     let state = use_app_state();
     let advice = memo(move || Some(safety(step, state.options.get())));
