@@ -2,13 +2,11 @@
 
 use super::input::DayInput;
 use super::target::target;
-use crate::engine::learn::Learnt;
 use crate::engine::plan::{
     Aim, Around, Done, Plan, PlanError, Solved, Span, Step, StepAt, Timed, edited, solve, usual,
 };
 use crate::engine::quantity::{Instant, Minutes, Temperature};
-use crate::results::batch::scale;
-use crate::results::heat::{InOven, TimesAsked, times};
+use crate::results::heat::{TimesAsked, planned_phases, times};
 use crate::results::run::{Run, between};
 use crate::sheet::Moment;
 use crate::sheet::civil::nights;
@@ -81,15 +79,10 @@ pub fn of(input: &DayInput) -> Result<DayResults, PlanError> {
         chill: settings.in_fridge()?,
         loads: settings.loads,
         pieces: sheet.batch.pieces.get(),
-        in_oven: InOven::of(
-            sheet,
-            scale(sheet).ok().as_ref(),
-            run.rises.temperatures.proofed,
-        ),
+        bake: &run.bake,
+        baking: run.baking.as_ref().ok(),
     };
-    let mut times = times(&run.formula, kitchen, &sheet.heat, &settings.rises, &asked);
-    let programme = sum(&times.bake);
-    times.bake = as_this_oven_bakes(&times.bake, input.learnt);
+    let times = times(&run.formula, kitchen, &sheet.heat, &settings.rises, &asked);
     let mut plan = edited(&usual(&sheet.formula, &times)?, &settings.edits)?;
     if let Some(bench) = input.bench {
         plan = edited(&plan, &bench.edits)?;
@@ -97,6 +90,7 @@ pub fn of(input: &DayInput) -> Result<DayResults, PlanError> {
     let aim = target(input);
     let solved = solve(&plan, aim, &around(input, &plan, aim));
     Ok(DayResults {
+        programme: sum(&planned_phases(run.baking.as_ref().ok(), &sheet.heat)),
         run,
         bulk_place: input.rise_settings().bulk_place.unwrap_or(kitchen.room),
         order: by_start(&solved),
@@ -106,23 +100,12 @@ pub fn of(input: &DayInput) -> Result<DayResults, PlanError> {
         plan,
         aim,
         solved,
-        programme,
         bake: sum(&times.bake),
     })
 }
 
 fn sum(phases: &[Minutes]) -> Minutes {
     held(phases.iter().map(|phase| phase.minutes()).sum())
-}
-
-/// The phases of the programme, each scaled by the factor that the log has taught.
-fn as_this_oven_bakes(phases: &[Minutes], learnt: &Learnt) -> Vec<Minutes> {
-    let factor = learnt
-        .bake
-        .as_ref()
-        .map_or(1.0, |bake| bake.factor.number());
-    let phases = phases.iter();
-    phases.map(|phase| held(phase.minutes() * factor)).collect()
 }
 
 /// The places of the steps in the order of their start times; the plan's order where these are

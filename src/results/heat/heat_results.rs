@@ -1,8 +1,7 @@
 //! All results about heat that the page shows at once.
 
-use super::baking::{Baking, baking};
+use super::baking::Baking;
 use super::cooling_result::{CoolingResult, coolable};
-use super::in_oven::InOven;
 use super::mixing::MixingResult;
 use super::paste::{PasteResult, pastes};
 use crate::engine::formula::Formula;
@@ -16,8 +15,6 @@ use crate::sheet::{HeatSettings, Kitchen};
 pub struct HeatInput<'i> {
     /// The formula, as large as it is made.
     pub formula: &'i Formula,
-    /// What stands in the oven.
-    pub in_oven: InOven,
     /// The settings of heat.
     pub settings: &'i HeatSettings,
     /// The kitchen.
@@ -65,11 +62,11 @@ impl HeatResults {
     ///     rises: &RiseSettings::default(),
     ///     pieces: 9,
     ///     learnt: &Learnt::default(),
+    ///     in_oven: InOven::of(&sheet, Some(&scaled), InOven::PROOFED),
     ///     measured_dough: None,
     /// });
     /// let results = HeatResults::of(&HeatInput {
     ///     formula: &sheet.formula,
-    ///     in_oven: InOven::of(&sheet, Some(&scaled), InOven::PROOFED),
     ///     settings: &sheet.heat,
     ///     kitchen: &Kitchen::default(),
     ///     picked: None,
@@ -98,7 +95,7 @@ impl HeatResults {
                 .map(|part| CoolingResult::of(formula, part, &pastes, kitchen, &settings.cooling)),
             pastes,
             coolable,
-            baking: baking(&input.in_oven, kitchen, settings),
+            baking: input.run.baking.clone(),
         }
     }
 

@@ -41,5 +41,5 @@ pub use steam::{
     weigh_cooked_part,
 };
 pub use time_to_target::{StillNeeds, measured_at, time_to_target};
-pub use timing::{TimesAsked, times};
+pub use timing::{TimesAsked, planned_phases, times};
 pub use warm_up::{Warming, is_long_standing, warming};

@@ -13,6 +13,8 @@ use crate::sheet::{HeatSettings, Kitchen};
 pub(super) struct PartTemperatures {
     /// The place of its part in the formula.
     pub(super) part: usize,
+    /// The boiling liquid that is poured on; `None` for a preferment.
+    pub(super) poured: Option<Temperature>,
     /// Just stirred or mixed.
     pub(super) made: Temperature,
     /// After standing on the bench, and in ice water.
@@ -52,6 +54,7 @@ fn paste(
     let [stood, chilled] = plan.temperatures_after(rises.fridge)?;
     Ok(PartTemperatures {
         part,
+        poured: Some(kitchen.boiling()?.temperature),
         made: plan.cooling.start,
         stood,
         chilled,
@@ -74,6 +77,7 @@ fn preferment(
     let bench = (rises.bench, kitchen.room);
     Ok(PartTemperatures {
         part,
+        poured: None,
         made,
         stood: ends(&[bench])?,
         chilled: ends(&[bench, (rises.fridge, kitchen.fridge)])?,

@@ -5,6 +5,7 @@ use softcrumb::results::run::{DoughBasis, Run, Stage, StageKind};
 
 const fn kind(kind: StageKind) -> &'static str {
     match kind {
+        StageKind::Scald => "scald",
         StageKind::Stand => "stand",
         StageKind::Chill => "chill",
         StageKind::WarmUp => "warm_up",
