@@ -77,7 +77,7 @@ proptest! {
             }
         }
         let own = run.stages.iter().filter(|stage| stage.part.is_none());
-        let last = own.map(|stage| stage.kind).last();
+        let last = own.map(|stage| stage.kind).next_back();
         prop_assert!(matches!(last, Some(StageKind::Bake | StageKind::Cool)));
         // What the dough leaves its proof with is what goes into the oven that Heat shows.
         let bake = run.baking.as_ref().unwrap();

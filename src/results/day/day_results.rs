@@ -1,13 +1,17 @@
 //! `of`: a formula's rises, steps and times in one kitchen, by the local clock.
 
 use super::input::DayInput;
+use super::ready_range::{ReadyRange, ready_range};
+use super::ready_shares::ReadyInput;
+use super::rises::{RiseInput, Rises, dough_rises};
 use super::target::target;
 use crate::engine::plan::{
-    Aim, Around, Done, Plan, PlanError, Solved, Span, Step, StepAt, Timed, edited, solve, usual,
+    Aim, Around, Conflict, Done, Plan, PlanError, Solved, Span, Step, StepAt, Timed, edited, solve,
+    usual,
 };
 use crate::engine::quantity::{Instant, Minutes, Temperature};
 use crate::results::heat::{TimesAsked, planned_phases, times};
-use crate::results::run::{Run, between};
+use crate::results::run::{DoughBasis, Run, between};
 use crate::sheet::Moment;
 use crate::sheet::civil::nights;
 use crate::sheet::day::Bake;
@@ -25,6 +29,8 @@ pub struct DayResults {
     pub aim: Aim,
     /// The times of the steps.
     pub solved: Solved,
+    /// When the bread is ready, with its range; `None` where that is too late already.
+    pub ready: Option<ReadyRange>,
     /// The places of the steps in the plan's list, in the order of their start times.
     pub order: Vec<usize>,
     /// The nights between the first step and the table.
@@ -90,6 +96,7 @@ pub fn of(input: &DayInput) -> Result<DayResults, PlanError> {
     let aim = target(input);
     let solved = solve(&plan, aim, &around(input, &plan, aim));
     Ok(DayResults {
+        ready: ready(input, &run, &plan, &solved),
         programme: sum(&planned_phases(run.baking.as_ref().ok(), &sheet.heat)),
         run,
         bulk_place: input.rise_settings().bulk_place.unwrap_or(kitchen.room),
@@ -102,6 +109,57 @@ pub fn of(input: &DayInput) -> Result<DayResults, PlanError> {
         solved,
         bake: sum(&times.bake),
     })
+}
+
+/// The time the bread is ready; `None` where a step cannot begin when it would have to, or what is
+/// over waits too long.
+fn ready(input: &DayInput, run: &Run, plan: &Plan, solved: &Solved) -> Option<ReadyRange> {
+    let can_be = solved.conflicts.iter().all(|conflict| match conflict {
+        Conflict::TooLate { .. } | Conflict::Waits { .. } => false,
+        Conflict::Asleep { .. } | Conflict::HandsFull { .. } => true,
+    });
+    can_be.then(|| {
+        ready_range(&ReadyInput {
+            plan,
+            solved,
+            stages: &run.stages,
+            dough: by_dough(input, run),
+            bake: input.bake(),
+            now: input.now.instant(),
+        })
+    })
+}
+
+/// How much sooner and how much later both rises are over where the dough comes off the mixer as
+/// warm, and as cold, as it may; none where it was measured.
+fn by_dough(input: &DayInput, run: &Run) -> [Minutes; 2] {
+    let none = [Minutes::ZERO; 2];
+    let Ok(mixing) = &run.mixing else {
+        return none;
+    };
+    if run.dough_basis != DoughBasis::Predicted {
+        return none;
+    }
+    let both = |rises: &Rises| {
+        let (bulk, proof) = (rises.bulk.as_ref().ok()?, rises.proof.as_ref().ok()?);
+        Some(bulk.due.minutes() + proof.due.minutes())
+    };
+    let settings = input.rise_settings();
+    let due = |dough| {
+        both(&dough_rises(&RiseInput {
+            formula: &run.formula,
+            kitchen: input.kitchen,
+            dough,
+            pieces: input.sheet.batch.pieces.get(),
+            settings: &settings,
+            references: &run.references,
+        }))
+    };
+    let (low, high) = (mixing.dough.low, mixing.dough.high);
+    match (due(high), both(&run.rises), due(low)) {
+        (Some(warm), Some(likely), Some(cold)) => [held(likely - warm), held(cold - likely)],
+        _ => none,
+    }
 }
 
 fn sum(phases: &[Minutes]) -> Minutes {

@@ -16,6 +16,9 @@ mod observations;
 mod oven_loads;
 mod part_warmth;
 mod preferment;
+mod ready_range;
+mod ready_shares;
+mod ready_working;
 mod rise_comparison;
 mod rise_correction;
 mod rise_place;
@@ -44,6 +47,8 @@ pub use observations::{
 pub use oven_loads::{LoadTimes, bake_difference, class_loads, load_times};
 pub use part_warmth::{PartWarmth, part_warmth};
 pub use preferment::{PrefermentRise, preferment_course, preferment_rise};
+pub use ready_range::{ReadyItem, ReadyMargin, ReadyPath, ReadyRange, ready_range};
+pub use ready_shares::{ReadyEnd, ReadyInput};
 pub use rise_comparison::{RiseDifference, RiseSpeed, rise_difference, rise_speed};
 pub use rise_correction::{RiseDeviation, rise_deviation};
 pub use rise_place::{RisePlace, rise_place};

@@ -69,45 +69,26 @@ impl Run {
         let parts = part_temperatures(input.formula, kitchen, heat, input.rises);
         let formula = chilled(input.formula, &parts);
         let mixing = MixingResult::of(&formula, kitchen, heat);
-        let predicted = mixing.as_ref().ok().map(|mixing| mixing.dough.temperature);
-        let (dough, dough_basis) = match (input.measured_dough, predicted) {
-            (Some(measured), _) => (measured, DoughBasis::Measured),
-            (None, Some(predicted)) => (predicted, DoughBasis::Predicted),
-            (None, None) => (heat.dough, DoughBasis::Wished),
-        };
+        let (dough, dough_basis) = off_the_mixer(input, mixing.as_ref().ok());
         let (references, doughs, error) = references(input);
-        let mut rises = rises(&RiseInput {
-            formula: &formula,
-            kitchen,
-            dough,
-            pieces: input.pieces,
-            settings: input.rises,
-            references: &references,
-        });
-        // Without a comparison neither rise of the dough is known.
-        if let Some(error) = error {
-            rises.bulk = Err(error.clone());
-            rises.proof = Err(error);
-        }
+        let rises = known_rises(
+            &RiseInput {
+                formula: &formula,
+                kitchen,
+                dough,
+                pieces: input.pieces,
+                settings: input.rises,
+                references: &references,
+            },
+            error,
+        );
         let in_oven = InOven {
             dough: rises.temperatures.proofed,
             ..input.in_oven
         };
         let baking = baking(&in_oven, kitchen, heat);
         let bake = as_this_oven_bakes(baking.as_ref().ok(), input);
-        let stages = stages(
-            &Followed {
-                formula: &formula,
-                mixing: mixing.as_ref().ok(),
-                dough_is_measured: dough_basis == DoughBasis::Measured,
-                rises: &rises,
-                baking: baking.as_ref().ok(),
-                bake: &bake,
-            },
-            input,
-            &parts,
-        );
-        Self {
+        let mut run = Self {
             formula,
             mixing,
             dough,
@@ -117,9 +98,42 @@ impl Run {
             rises,
             baking,
             bake,
-            stages,
+            stages: Vec::new(),
+        };
+        run.stages = stages(&run.followed(), input, &parts);
+        run
+    }
+
+    fn followed(&self) -> Followed<'_> {
+        Followed {
+            formula: &self.formula,
+            mixing: self.mixing.as_ref().ok(),
+            dough_is_measured: self.dough_basis == DoughBasis::Measured,
+            rises: &self.rises,
+            baking: self.baking.as_ref().ok(),
+            bake: &self.bake,
         }
     }
+}
+
+/// The temperature of the dough off the mixer, and where it is from.
+fn off_the_mixer(input: &RunInput, mixing: Option<&MixingResult>) -> (Temperature, DoughBasis) {
+    let predicted = mixing.map(|mixing| mixing.dough.temperature);
+    match (input.measured_dough, predicted) {
+        (Some(measured), _) => (measured, DoughBasis::Measured),
+        (None, Some(predicted)) => (predicted, DoughBasis::Predicted),
+        (None, None) => (input.heat.dough, DoughBasis::Wished),
+    }
+}
+
+/// The rises; without a comparison of the doughs neither rise of the dough is known.
+fn known_rises(input: &RiseInput, error: Option<RiseError>) -> Rises {
+    let mut rises = rises(input);
+    if let Some(error) = error {
+        rises.bulk = Err(error.clone());
+        rises.proof = Err(error);
+    }
+    rises
 }
 
 /// The phases of the programme, each scaled by the factor that the log has taught.
