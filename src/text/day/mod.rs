@@ -9,6 +9,7 @@ mod learnt;
 mod loads;
 mod log;
 mod path;
+mod ready;
 mod rise;
 mod step;
 
@@ -26,5 +27,6 @@ pub use log::{
     photos_full, picture_broken,
 };
 pub use path::{bulk, path_working, rise_working};
+pub use ready::{ready, table_working};
 pub use rise::{basis, preferment_rise, ripeness, rise_begins, rise_difference, rise_range, signs};
 pub use step::{StepLine, caution_of, step_line};

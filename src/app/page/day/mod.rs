@@ -16,6 +16,7 @@ mod measures;
 mod photo_box;
 mod photos;
 mod place;
+mod ready_line;
 mod results;
 mod ribbon_card;
 mod rise_card;

@@ -3,6 +3,7 @@
 use leptos::prelude::*;
 
 use super::conflicts::Conflicts;
+use super::ready_line::ReadyLine;
 use super::results::Day;
 use crate::app::browser::file;
 use crate::app::part::{Button, DayRibbonPicture};
@@ -39,6 +40,7 @@ pub fn RibbonCard() -> impl IntoView {
             <div class="body follows">
                 {move || drawing.get().map(|drawing| view! { <DayRibbonPicture drawing description=wording /> })}
                 <p role="status">{wording}</p>
+                <ReadyLine />
                 <Conflicts />
             </div>
             <div class="body buttons">
@@ -53,7 +55,13 @@ fn hand_out(day: Day) {
     let formula = day.state.sheet().formula;
     let id = day.formula_id();
     let id = id.as_ref().map_or("visit", |id| id.as_text());
-    let events = untrack(|| day.read(|results| day_text::calendar_events(results, &formula, id)));
+    let options = day.state.options.get_untracked();
+    let events = untrack(|| {
+        day.read(|results| {
+            day.zone
+                .with_value(|zone| day_text::calendar_events(results, &formula, id, zone, options))
+        })
+    });
     let text = calendar::write(
         &events.unwrap_or_default(),
         day.now.get_untracked().instant(),
