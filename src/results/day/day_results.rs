@@ -1,6 +1,7 @@
 //! `of`: a formula's rises, steps and times in one kitchen, by the local clock.
 
 use super::input::DayInput;
+use super::paste_conflicts::{PasteConflict, paste_conflicts};
 use super::ready_range::{ReadyRange, ready_range};
 use super::ready_shares::ReadyInput;
 use super::rises::{RiseInput, Rises, dough_rises};
@@ -31,6 +32,8 @@ pub struct DayResults {
     pub solved: Solved,
     /// When the bread is ready, with its range; `None` where that is too late already.
     pub ready: Option<ReadyRange>,
+    /// The pastes that cool too slowly for the kitchen's rules.
+    pub paste_conflicts: Vec<PasteConflict>,
     /// The places of the steps in the plan's list, in the order of their start times.
     pub order: Vec<usize>,
     /// The nights between the first step and the table.
@@ -96,6 +99,7 @@ pub fn of(input: &DayInput) -> Result<DayResults, PlanError> {
     let aim = target(input);
     let solved = solve(&plan, aim, &around(input, &plan, aim));
     Ok(DayResults {
+        paste_conflicts: paste_conflicts(input, &run),
         ready: ready(input, &run, &plan, &solved),
         programme: sum(&planned_phases(run.baking.as_ref().ok(), &sheet.heat)),
         run,

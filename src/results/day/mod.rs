@@ -15,6 +15,7 @@ mod learning;
 mod observations;
 mod oven_loads;
 mod part_warmth;
+mod paste_conflicts;
 mod preferment;
 mod ready_range;
 mod ready_shares;
@@ -46,6 +47,7 @@ pub use observations::{
 };
 pub use oven_loads::{LoadTimes, bake_difference, class_loads, load_times};
 pub use part_warmth::{PartWarmth, part_warmth};
+pub use paste_conflicts::{PasteConflict, PasteCure};
 pub use preferment::{PrefermentRise, preferment_course, preferment_rise};
 pub use ready_range::{ReadyItem, ReadyMargin, ReadyPath, ReadyRange, ready_range};
 pub use ready_shares::{ReadyEnd, ReadyInput};

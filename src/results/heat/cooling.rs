@@ -4,7 +4,7 @@ use super::part_matter::part_matter;
 use crate::engine::formula::Part;
 use crate::engine::heat::{
     CooledRange, Cooling, CoolingAdvice, CoolingWay, HeatError, Pace, Probe, VesselCourse,
-    VesselStay, advise, quickest,
+    VesselStay, advise, judge, quickest,
 };
 use crate::engine::quantity::{Length, Minutes, Temperature};
 use crate::sheet::{CoolingChoice, CoolingSettings, Kitchen};
@@ -18,6 +18,8 @@ pub struct CoolingPlan {
     pub way: CoolingWay,
     /// Whether that way was chosen for it, not by the user.
     pub chosen: bool,
+    /// Whether it meets the rules, where that was found in choosing it.
+    known_to_pass: Option<bool>,
 }
 
 /// The temperature at which a paste or preferment counts as chilled. Common practice.
@@ -46,16 +48,21 @@ pub fn cooling_plan(
         bowl: bowl.map(|bowl| (bowl.material, bowl.mass)),
         rules: kitchen.rules,
     };
-    let way = match settings.way {
-        CoolingChoice::Quickest => quickest(&cooling, (settings.vessel, settings.across))?.way,
+    let (way, known_to_pass) = match settings.way {
+        CoolingChoice::Quickest => {
+            let found = quickest(&cooling, (settings.vessel, settings.across))?;
+            (found.way, Some(found.passes))
+        }
         CoolingChoice::Own { bench, ice } => {
-            cooling.way(settings.vessel, settings.across, (bench, ice))?
+            let way = cooling.way(settings.vessel, settings.across, (bench, ice))?;
+            (way, None)
         }
     };
     Ok(CoolingPlan {
         cooling,
         way,
         chosen: settings.way == CoolingChoice::Quickest,
+        known_to_pass,
     })
 }
 
@@ -103,6 +110,31 @@ impl CoolingPlan {
     /// [`HeatError::OffScale`] never within the ranges of the quantities.
     pub fn follow(&self) -> Result<CooledRange, HeatError> {
         self.cooling.cool(&self.way)
+    }
+
+    /// Whether it meets the rules at the slow end of what is uncertain.
+    ///
+    /// # Errors
+    /// [`HeatError::OffScale`] never within the ranges of the quantities.
+    pub fn passes(&self) -> Result<bool, HeatError> {
+        if let Some(known) = self.known_to_pass {
+            return Ok(known);
+        }
+        let course = self.cooling.follow(&self.way, Pace::Slow)?;
+        Ok(judge(course.curve, self.cooling.rules).passes)
+    }
+
+    /// The same cooling from another temperature.
+    #[must_use]
+    pub const fn starting_at(self, start: Temperature) -> Self {
+        Self {
+            cooling: Cooling {
+                start,
+                ..self.cooling
+            },
+            known_to_pass: None,
+            ..self
+        }
     }
 
     /// Simulates the cooling as is likely: what a plan reckons with.

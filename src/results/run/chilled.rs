@@ -5,7 +5,7 @@ use crate::engine::heat::HeatError;
 use crate::engine::quantity::{Minutes, Temperature};
 use crate::engine::rise::RiseSettings;
 use crate::results::day::preferment_course;
-use crate::results::heat::paste_cooling;
+use crate::results::heat::{CoolingPlan, paste_cooling};
 use crate::sheet::{HeatSettings, Kitchen};
 
 /// The temperatures of a paste or preferment from stage to stage, each the mean of it.
@@ -15,6 +15,8 @@ pub(super) struct PartTemperatures {
     pub(super) part: usize,
     /// The boiling liquid that is poured on; `None` for a preferment.
     pub(super) poured: Option<Temperature>,
+    /// How a paste is cooled; `None` for a preferment.
+    pub(super) cooling: Option<CoolingPlan>,
     /// Just stirred or mixed.
     pub(super) made: Temperature,
     /// After standing on the bench, and in ice water.
@@ -55,6 +57,7 @@ fn paste(
     Ok(PartTemperatures {
         part,
         poured: Some(kitchen.boiling()?.temperature),
+        cooling: Some(plan),
         made: plan.cooling.start,
         stood,
         chilled,
@@ -78,6 +81,7 @@ fn preferment(
     Ok(PartTemperatures {
         part,
         poured: None,
+        cooling: None,
         made,
         stood: ends(&[bench])?,
         chilled: ends(&[bench, (rises.fridge, kitchen.fridge)])?,

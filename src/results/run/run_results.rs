@@ -1,6 +1,6 @@
 //! `Run`: every stage of a bake, each from what the one before it hands on.
 
-use super::chilled::{chilled, part_temperatures};
+use super::chilled::{PartTemperatures, chilled, part_temperatures};
 use super::run_input::{DoughBasis, RunInput};
 use super::stage::{Stage, held};
 use super::stages::{Followed, stages};
@@ -10,7 +10,7 @@ use crate::engine::learn::LearntFactor;
 use crate::engine::quantity::{Factor, Minutes, Temperature};
 use crate::engine::rise::{ReferenceRise, RiseError, YeastActivity, yeast_activity};
 use crate::results::day::{Doughs, ReferenceRises, RiseInput, Rises, rises};
-use crate::results::heat::{Baking, InOven, MixingResult, baking, planned_phases};
+use crate::results::heat::{Baking, CoolingPlan, InOven, MixingResult, baking, planned_phases};
 
 /// A bake followed from the kettle to the cutting board.
 #[derive(Clone, Debug, PartialEq)]
@@ -29,6 +29,8 @@ pub struct Run {
     pub doughs: Option<Doughs>,
     /// The rises.
     pub rises: Rises,
+    /// How each paste is cooled, by the place of its part.
+    pub coolings: Vec<(usize, CoolingPlan)>,
     /// The bake, and how long the bread cools.
     pub baking: Result<Baking, HeatError>,
     /// The phases of the bake of one load, as this oven bakes.
@@ -87,7 +89,6 @@ impl Run {
             ..input.in_oven
         };
         let baking = baking(&in_oven, kitchen, heat);
-        let bake = as_this_oven_bakes(baking.as_ref().ok(), input);
         let mut run = Self {
             formula,
             mixing,
@@ -96,8 +97,9 @@ impl Run {
             references,
             doughs,
             rises,
+            coolings: coolings(&parts),
+            bake: as_this_oven_bakes(baking.as_ref().ok(), input),
             baking,
-            bake,
             stages: Vec::new(),
         };
         run.stages = stages(&run.followed(), input, &parts);
@@ -124,6 +126,14 @@ fn off_the_mixer(input: &RunInput, mixing: Option<&MixingResult>) -> (Temperatur
         (None, Some(predicted)) => (predicted, DoughBasis::Predicted),
         (None, None) => (input.heat.dough, DoughBasis::Wished),
     }
+}
+
+/// How each paste is cooled.
+fn coolings(parts: &[PartTemperatures]) -> Vec<(usize, CoolingPlan)> {
+    let pastes = parts.iter();
+    pastes
+        .filter_map(|part| Some((part.part, part.cooling?)))
+        .collect()
 }
 
 /// The rises; without a comparison of the doughs neither rise of the dough is known.

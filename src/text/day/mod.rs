@@ -15,7 +15,7 @@ mod step;
 
 pub use bench::{addition, dough_deviation, timer, weighing_effect};
 pub use calendar::calendar_events;
-pub use conflict::{change, conflict};
+pub use conflict::{change, conflict, paste_conflict, paste_cure};
 pub use corrections::{
     ice_for, part_warmth, plan_changes, rise_deviation, rise_place, start_deviation, wait_for,
 };

@@ -13,6 +13,7 @@ mod loads_box;
 mod log_card;
 mod log_files;
 mod measures;
+mod paste_conflicts;
 mod photo_box;
 mod photos;
 mod place;

@@ -3,6 +3,7 @@
 use leptos::prelude::*;
 
 use super::conflicts::Conflicts;
+use super::paste_conflicts::PasteConflicts;
 use super::ready_line::ReadyLine;
 use super::results::Day;
 use crate::app::browser::file;
@@ -42,6 +43,7 @@ pub fn RibbonCard() -> impl IntoView {
                 <p role="status">{wording}</p>
                 <ReadyLine />
                 <Conflicts />
+                <PasteConflicts />
             </div>
             <div class="body buttons">
                 <Button label=tr!("Save as a calendar file") on_tap=move |()| hand_out(day) />
