@@ -1,8 +1,10 @@
 //! Cooling by the user's own times that fails the chosen rules: the plan of the day says so, with
 //! its cure.
 
+use softcrumb::engine::batch::BatchTarget;
 use softcrumb::engine::heat::RuleSet;
 use softcrumb::engine::learn::Learnt;
+use softcrumb::engine::quantity::Factor;
 use softcrumb::results::day::{self, DayInput, DayResults, PasteCure};
 use softcrumb::sheet::civil::Zone;
 use softcrumb::sheet::day::DaySettings;
@@ -64,8 +66,8 @@ fn own_times_that_are_too_slow_are_told_for_every_example_and_one_tap_cures_them
 fn a_paste_that_no_way_cools_is_cooked_in_portions() {
     let (_, mut sheet) = examples().remove(0);
     let mut cures = Vec::new();
-    for pieces in [400_u16, 1_000, 2_000, 4_000] {
-        sheet.batch.pieces = pieces.try_into().unwrap();
+    for times in [10.0, 20.0, 40.0, 80.0, 160.0] {
+        sheet.batch.wanted = BatchTarget::Times(Factor::from_number(times).unwrap());
         let planned = plan(&sheet, RuleSet::default());
         cures.extend(planned.paste_conflicts.first().map(|one| one.cure));
     }
