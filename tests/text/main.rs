@@ -41,6 +41,7 @@ mod plain_speech;
 mod reading;
 mod reading_anything;
 mod reading_others;
+mod ready;
 mod round_trip;
 mod shared;
 mod shopping;

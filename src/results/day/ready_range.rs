@@ -9,7 +9,8 @@ use crate::engine::quantity::{Instant, Minutes};
 pub struct ReadyRange {
     /// At the soonest.
     pub soonest: Instant,
-    /// Most likely: as planned.
+    /// Most likely: as planned, and where the plan has the bread wait longer than it cools, before
+    /// that wait.
     pub likely: Instant,
     /// At the latest.
     pub latest: Instant,
@@ -17,9 +18,6 @@ pub struct ReadyRange {
     pub sooner: ReadyPath,
     /// How much later it may be, min.
     pub later: ReadyPath,
-    /// For how long it lies ready before it is wished, at the latest: where the plan waits longer
-    /// than the bread has to cool.
-    pub to_spare: Minutes,
 }
 
 /// How one end of the range comes about: what is added and absorbed on the way to it.
@@ -111,9 +109,9 @@ const TOLD_TO: i64 = 300;
 /// ```
 #[must_use]
 pub fn ready_range(input: &ReadyInput) -> ReadyRange {
-    let likely = input.solved.table;
-    let (sooner, _) = path(input, ReadyEnd::Soonest);
-    let (later, to_spare) = path(input, ReadyEnd::Latest);
+    let likely = input.solved.table.earlier(input.lies_ready());
+    let sooner = path(input, ReadyEnd::Soonest);
+    let later = path(input, ReadyEnd::Latest);
     let soonest = likely.earlier(sooner.minutes);
     // What is not ready yet is not ready before now.
     let soonest = soonest.max(input.now.min(likely));
@@ -123,7 +121,6 @@ pub fn ready_range(input: &ReadyInput) -> ReadyRange {
         latest: likely.later(later.minutes),
         sooner,
         later,
-        to_spare,
     }
 }
 
@@ -132,12 +129,10 @@ pub fn ready_range(input: &ReadyInput) -> ReadyRange {
 struct Off {
     minutes: f64,
     items: Vec<ReadyItem>,
-    /// What its last wait could have absorbed besides.
-    to_spare: f64,
 }
 
-/// The path to one end, and what its last wait has to spare.
-fn path(input: &ReadyInput, end: ReadyEnd) -> (ReadyPath, Minutes) {
+/// The path to one end.
+fn path(input: &ReadyInput, end: ReadyEnd) -> ReadyPath {
     let mut ends: Vec<Off> = Vec::new();
     for place in 0..input.plan.steps().len() {
         let mut off = if input.has_begun(place) {
@@ -155,11 +150,10 @@ fn path(input: &ReadyInput, end: ReadyEnd) -> (ReadyPath, Minutes) {
     let steps = input.solved.steps.iter().zip(ends);
     let last = steps.max_by_key(|(timed, _)| timed.ends);
     let off = last.map(|(_, off)| off).unwrap_or_default();
-    let path = ReadyPath {
+    ReadyPath {
         items: off.items,
         minutes: held(off.minutes),
-    };
-    (path, held(off.to_spare))
+    }
 }
 
 /// How far the start of a step is off: late by the latest of what it waits for, less the wait
@@ -191,10 +185,7 @@ fn starts(input: &ReadyInput, place: usize, end: ReadyEnd, ends: &[Off]) -> Off 
             decide.map(|(off, ..)| off).min_by(by_minutes)
         }
     };
-    Off {
-        to_spare: 0.0,
-        ..decides.unwrap_or_default()
-    }
+    decides.unwrap_or_default()
 }
 
 impl Off {
@@ -211,7 +202,6 @@ impl Off {
         if wait <= 0.0 {
             return;
         }
-        self.to_spare = (wait - self.minutes).max(0.0);
         self.minutes = (self.minutes - wait).max(0.0);
         if self.minutes > 0.0 {
             let by = held(wait);
@@ -250,10 +240,10 @@ impl ReadyRange {
             return None;
         };
         let [_, latest] = self.told();
-        Some(if latest > wished && self.later.minutes > Minutes::ZERO {
+        Some(if latest > wished {
             ReadyMargin::Late(latest.since(wished))
         } else {
-            ReadyMargin::ToSpare(self.to_spare)
+            ReadyMargin::ToSpare(wished.since(latest))
         })
     }
 }

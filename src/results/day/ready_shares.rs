@@ -32,6 +32,9 @@ pub struct ReadyInput<'r> {
     pub now: Instant,
 }
 
+/// Just over a second, min.
+const SECOND: f64 = 0.02;
+
 impl ReadyInput<'_> {
     pub(super) fn step(&self, place: usize) -> Option<(&Step, &Timed)> {
         let step = self.plan.steps().get(place)?;
@@ -175,8 +178,26 @@ impl ReadyInput<'_> {
         [soonest, planned, latest]
     }
 
+    /// How long the bread lies ready in a plan whose last step has it wait longer than it cools.
+    pub(super) fn lies_ready(&self) -> Minutes {
+        let steps = self.plan.steps().iter().zip(&self.solved.steps);
+        let last = steps.max_by_key(|(_, timed)| timed.ends);
+        let Some((step, timed)) = last.filter(|(step, _)| step.at.work == StepKind::Cool) else {
+            return Minutes::ZERO;
+        };
+        let is_over = self.bake.is_some_and(|bake| bake.is_over(step.at));
+        let [_, likely, _] = self.cooling(step, timed);
+        let longer = timed.lasts.minutes() - likely.minutes();
+        // Times are whole seconds.
+        if is_over || longer < SECOND {
+            Minutes::ZERO
+        } else {
+            Minutes::from_minutes(longer).unwrap_or(Minutes::ZERO)
+        }
+    }
+
     /// The minutes of lateness, or of being early, that a step absorbs since it may be shortened or
-    /// lengthened: what is in the fridge, and bread that waits longer than it has to cool.
+    /// lengthened: what is in the fridge.
     pub(super) fn absorbs(&self, place: usize, end: ReadyEnd) -> f64 {
         let Some((step, timed)) = self.step(place) else {
             return 0.0;
@@ -189,14 +210,10 @@ impl ReadyInput<'_> {
             (StepKind::ChillPaste | StepKind::ChillPreferment, ReadyEnd::Soonest) => {
                 step.lasts.most().minutes() - lasts
             }
-            (StepKind::Cool, ReadyEnd::Latest) => {
-                let [_, likely, _] = self.cooling(step, timed);
-                lasts - likely.minutes()
-            }
             _ => 0.0,
         };
-        // Times are whole seconds: less than that is none.
-        if absorbed > 0.02 { absorbed } else { 0.0 }
+        // Times are whole seconds.
+        if absorbed < SECOND { 0.0 } else { absorbed }
     }
 }
 

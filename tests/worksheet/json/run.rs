@@ -30,7 +30,7 @@ fn stage(stage: &Stage) -> Value {
 fn ready_to_json(ready: &ReadyRange) -> Value {
     json!({
         "soonest_s": ready.soonest.seconds(), "likely_s": ready.likely.seconds(),
-        "latest_s": ready.latest.seconds(), "to_spare_min": ready.to_spare.minutes(),
+        "latest_s": ready.latest.seconds(),
         "sooner": path(&ready.sooner), "later": path(&ready.later),
     })
 }
