@@ -36,6 +36,7 @@ mod mixing;
 mod names;
 mod of_source;
 mod paper_fit;
+mod paste_conflicts;
 mod pictures;
 mod plain_speech;
 mod reading;
