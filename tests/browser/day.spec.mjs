@@ -19,6 +19,7 @@ for (const screen of ['phone', 'wide']) {
     }
     await counts(page.getByText('In the way'), 0);
     await reads(day.card('Two days'), /on the table Sat 16:00/);
+    await reads(day.card('Two days'), /Ready to cut Sat .*, between .* and /);
     assert.deepEqual(await breaches(page), []);
   });
 }

@@ -103,5 +103,5 @@ def test_bake_and_cooling_agree_with_series_by_scipy(ask):
         assert time["known_model_min"] == pytest.approx(then, rel=1e-6)
         assert time["new_model_min"] == pytest.approx(now, rel=5e-4)
         assert time["likely_min"] == pytest.approx(known_minutes * now / then / share, rel=5e-4)
-        cools = minutes(body, COOLING, 21, bake["core_to_c"], 30)
+        cools = minutes(body, COOLING, 21, bake["core_from_c"], 30)
         assert bake["cooling"]["by_conduction_min"] == pytest.approx(cools, rel=5e-4)

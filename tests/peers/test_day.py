@@ -35,8 +35,8 @@ def document(base, zone, now, **settings):
 
 
 @pytest.fixture(scope="module")
-def days(pairs, ask):
-    """For each zone and night: a plan for the next afternoon, with its document."""
+def asked_days(pairs, ask):
+    """For each zone and night: a plan for the next afternoon, with its document and its whole answer."""
     rng = random.Random(4)
     bases = [d for d, r in pairs if "error" not in r["batch"]["scaled"]][:40]
     asked = []
@@ -49,9 +49,18 @@ def days(pairs, ask):
                 table = table.replace(hour=rng.randrange(11, 20), minute=rng.choice((0, 15, 30)))
                 asked.append((zone, evening, document(base, zone, evening, table_ms=int(table.timestamp() * 1000))))
     answers = ask([d for _, _, d in asked])
-    found = [(z, n, d, a["day"]) for (z, n, d), a in zip(asked, answers, strict=True)]
-    assert all("error" not in day for *_, day in found)
-    return found
+    assert all("error" not in answer["day"] for answer in answers)
+    return asked, answers
+
+
+@pytest.fixture(scope="module")
+def days(asked_days):
+    return [(z, n, d, a["day"]) for (z, n, d), a in zip(*asked_days, strict=True)]
+
+
+@pytest.fixture(scope="module")
+def answers_of_days(asked_days):
+    return asked_days[1]
 
 
 def test_local_times_are_those_of_the_time_zone(days):
@@ -136,6 +145,69 @@ def test_a_rise_is_the_integral_along_its_temperature(days):
             assert volume == pytest.approx(1 + done, rel=1e-9)
             rises += 1
     assert rises > 100
+
+
+# Common practice: work by hand is done a tenth sooner at best, and a quarter later.
+BY_HAND = {"sooner": 0.1, "later": 0.25}
+HANDS = ("scald", "mix_preferment", "mix", "butter_in", "divide", "round", "shape", "tin", "melt", "drizzle", "brush")
+
+
+def off(end, soonest, likely, latest):
+    return max(0.0, likely - soonest if end == "sooner" else latest - likely)
+
+
+def path_by_quadrature(end, day, stages, unmeasured):
+    """JCGM 100:2008, 5.1.2, step after step; lateness waits, being early needs all that follows at once."""
+    steps, ends = day["steps"], []
+    bakes = [place for place, step in enumerate(steps) if step["work"] == "bake"]
+    baked = sum(steps[place]["lasts_min"] for place in bakes)
+    for place, step in enumerate(steps):
+        work, lasts = step["work"], step["lasts_min"]
+        before = [(ends[b], (step["begins_s"] - steps[b]["ends_s"]) / 60, not steps[b]["after"]) for b in step["after"]]
+        if end == "later":
+            start = max([max(0.0, minutes - wait) for minutes, wait, _ in before], default=0.0)
+        else:
+            any_waits = any(not first for *_, first in before)
+            counted = [m for m, wait, first in before if wait <= 0 and not (any_waits and first)]
+            start = min(counted, default=0.0)
+        own = []
+        if work in ("bulk", "proof"):
+            risen = day[work]
+            own.append(off(end, risen["soonest_min"], risen["due_min"], risen["latest_min"] or risen["due_min"]))
+            own += [unmeasured] if work == "bulk" else []
+        elif work == "bake" and place == bakes[-1]:
+            soonest, likely, latest = stages["bake"]
+            own.append(off(end, soonest, likely, latest) / likely * baked)
+        elif work == "cool":
+            soonest, likely, latest = stages["cool"]
+            own.append(off(end, soonest, min(lasts, likely), latest))
+        elif work in HANDS:
+            own.append(step["hands_min"] * BY_HAND[end])
+        total = (start**2 + sum(x**2 for x in own)) ** 0.5
+        slack = 0.0
+        if work.startswith("chill_"):
+            slack = lasts - step["least_min"] if end == "later" else step["most_min"] - lasts
+        ends.append(max(0.0, total - slack))
+    return ends[max(range(len(steps)), key=lambda place: steps[place]["ends_s"])]
+
+
+def test_the_range_of_ready_is_a_sum_in_quadrature(days, answers_of_days):
+    checked = 0
+    for (*_, day), answer in zip(days, answers_of_days, strict=True):
+        ready = answer["run"]["ready"]
+        stages = {s["kind"]: s["lasts_min"] for s in answer["run"]["stages"] if s["part"] is None}
+        if ready is None or "error" in day["bulk"] or "error" in day["proof"] or "cool" not in stages:
+            continue
+        cool = next(step for step in day["steps"] if step["work"] == "cool")
+        waits = max(0.0, cool["lasts_min"] - stages["cool"][1])
+        assert ready["likely_s"] == pytest.approx(day["table_s"] - waits * 60, abs=2)
+        for end in ("sooner", "later"):
+            dough = sum(item["min"] for item in ready[end]["items"] if item["kind"] == "dough")
+            expected = path_by_quadrature(end, day, stages, dough)
+            assert ready[end]["min"] == pytest.approx(expected, abs=0.05)
+        assert ready["latest_s"] == pytest.approx(ready["likely_s"] + ready["later"]["min"] * 60, abs=1)
+        checked += 1
+    assert checked > 20
 
 
 UTC_ZONE = zoneinfo.ZoneInfo("UTC")

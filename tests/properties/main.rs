@@ -37,6 +37,7 @@ mod plan_cases;
 mod plan_loads;
 mod plan_usual;
 mod quantities;
+mod ready;
 mod rise;
 mod run;
 mod syrup;

@@ -6,14 +6,21 @@ use softcrumb::engine::formula::Formula;
 use softcrumb::engine::learn::Learnt;
 use softcrumb::engine::quantity::Temperature;
 use softcrumb::engine::rise::RiseSettings;
+use softcrumb::results::batch::scale;
 use softcrumb::results::heat::{
     HeatInput, HeatResults, InOven, apply_step, set_liquid_temperature,
 };
 use softcrumb::results::run::{DoughBasis, Run, RunInput, StageKind, strands};
-use softcrumb::sheet::{HeatSettings, Kitchen};
+use softcrumb::sheet::{HeatSettings, Kitchen, examples};
 
 use crate::dough::{cases, likely};
 use crate::heat_cases::{celsius, minutes};
+
+/// What stands in the oven with the first built-in formula.
+fn in_oven() -> InOven {
+    let (_, sheet) = examples().remove(0);
+    InOven::of(&sheet, scale(&sheet).ok().as_ref(), InOven::PROOFED)
+}
 
 fn run_in(
     formula: &Formula,
@@ -28,6 +35,7 @@ fn run_in(
         rises: &RiseSettings::default(),
         pieces: 9,
         learnt: &Learnt::default(),
+        in_oven: in_oven(),
         measured_dough: measured,
     })
 }
@@ -68,6 +76,19 @@ proptest! {
                 prop_assert!(stage.lasts[0] <= stage.lasts[1] && stage.lasts[1] <= stage.lasts[2]);
             }
         }
+        let own = run.stages.iter().filter(|stage| stage.part.is_none());
+        let last = own.map(|stage| stage.kind).next_back();
+        prop_assert!(matches!(last, Some(StageKind::Bake | StageKind::Cool)));
+        // What the dough leaves its proof with is what goes into the oven that Heat shows.
+        let bake = run.baking.as_ref().unwrap();
+        if let Ok(time) = &bake.time {
+            prop_assert_eq!(time.to_bake.dough, run.rises.temperatures.proofed);
+        }
+        let cooling = run.stages.iter().find(|stage| stage.kind == StageKind::Cool);
+        prop_assert_eq!(
+            cooling.map(|stage| stage.lasts),
+            bake.cooling.as_ref().ok().map(|cooling| [cooling.from, cooling.likely, cooling.to])
+        );
         // A paste or preferment goes into the mixer as its own strand ends.
         if let Ok(mixing) = &run.mixing {
             for stage in run.stages.iter().filter(|stage| stage.kind == StageKind::WarmUp) {
@@ -84,15 +105,18 @@ proptest! {
     ) {
         let (kitchen, heat) = (kitchen_of(room, 4.0, 12.0), heat_of(standing, 9.0));
         let run = run_in(&formula, &kitchen, &heat, None);
-        let (_, sheet) = softcrumb::sheet::examples().remove(0);
         let shown = HeatResults::of(&HeatInput {
             formula: &formula,
-            in_oven: InOven::of(&sheet, None, run.rises.temperatures.proofed),
             settings: &heat,
             kitchen: &kitchen,
             picked: None,
             run: &run,
         });
+        for stage in run.stages.iter().filter(|stage| stage.kind == StageKind::Scald) {
+            let paste = shown.paste(stage.part.unwrap()).unwrap();
+            prop_assert_eq!(stage.ends, paste.temperature);
+        }
+        prop_assert_eq!(&shown.baking, &run.baking);
         match shown.mixing {
             Ok(mixing) => {
                 prop_assert_eq!(run.dough_basis, DoughBasis::Predicted);
@@ -128,7 +152,7 @@ proptest! {
 /// Common practice: on a cold morning the dough comes off cold, and its rise takes longer for it.
 #[test]
 fn a_cold_kitchen_takes_longer_by_its_own_dough() {
-    let (_, sheet) = softcrumb::sheet::examples().remove(0);
+    let (_, sheet) = examples().remove(0);
     let due = |room: f64| {
         let kitchen = kitchen_of(room, 4.0, 12.0);
         let run = run_in(&sheet.formula, &kitchen, &sheet.heat, None);

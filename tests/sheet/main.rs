@@ -40,6 +40,7 @@ mod kitchens;
 mod links;
 mod log_files;
 mod observed;
+mod paste_conflicts;
 mod plain;
 mod recipes;
 mod records;

@@ -1,10 +1,13 @@
 //! The working of rises: speeds, times, preferments, yeast activity.
 
 use softcrumb::engine::formula::Form;
+use softcrumb::engine::learn::Learnt;
 use softcrumb::engine::quantity::{Factor, Temperature};
 use softcrumb::engine::rise::{Cardinal, RiseSettings, yeast_activity};
-use softcrumb::results::day::{ReferenceRises, RiseInput, rises};
-use softcrumb::sheet::{Kitchen, examples};
+use softcrumb::results::day::{self, DayInput, ReferenceRises, RiseInput, rises};
+use softcrumb::sheet::civil::Zone;
+use softcrumb::sheet::day::DaySettings;
+use softcrumb::sheet::{Kitchen, Moment, examples};
 
 use crate::rule_evaluator::adds_up;
 
@@ -43,6 +46,29 @@ fn rises_and_preferments_of_every_example_add_up() {
         }
     }
     assert_eq!(preferments, 9);
+}
+
+#[test]
+fn the_range_of_the_time_the_bread_is_ready_adds_up() {
+    for (_, sheet) in examples() {
+        let results = day::of(&DayInput {
+            sheet: &sheet,
+            kitchen: &Kitchen::default(),
+            settings: &DaySettings::default(),
+            learnt: &Learnt::default(),
+            rounded: None,
+            zone: &Zone::default(),
+            now: Moment::from_milliseconds(1_774_634_400_000.0).unwrap(),
+            bench: None,
+        });
+        let ready = results.unwrap().ready.unwrap();
+        let lines = ready.working(|item| format!("{item:?}"));
+        adds_up(&lines);
+        let [later, sooner] = [&ready.later, &ready.sooner].map(|path| path.minutes.minutes());
+        let answers: Vec<f64> = lines.iter().map(|line| line.gives.value).collect();
+        assert!(answers.iter().any(|answer| (answer - later).abs() < 1e-9));
+        assert!((answers.last().unwrap() - sooner).abs() < 1e-9);
+    }
 }
 
 #[test]

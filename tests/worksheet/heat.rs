@@ -58,11 +58,11 @@ impl Heat {
             rises: &asked.rises(),
             pieces: asked.sheet.batch.pieces.get(),
             learnt: &Learnt::default(),
+            in_oven: InOven::of(&asked.sheet, made, InOven::PROOFED),
             measured_dough: None,
         });
         let results = HeatResults::of(&HeatInput {
             formula,
-            in_oven: InOven::of(&asked.sheet, made, run.rises.temperatures.proofed),
             settings,
             kitchen,
             picked: None,

@@ -6,12 +6,16 @@ use leptos::prelude::*;
 use super::paper_pages::{CardPage, SheetPage};
 use super::share_content::{ShareContent, full_link};
 use crate::app::browser::print;
+use crate::app::page::Day;
 use crate::app::part::Button;
 use crate::app::state::{AppState, WorkspaceStore, memo, use_app_state};
 use crate::results::batch;
 use crate::sheet::Sheet;
+use crate::sheet::day::Target;
 use crate::storage::interchange::{SquareCode, square_code};
-use crate::text::share::{BenchCard, ClassSheet, before_printing, bench_card, class_sheet};
+use crate::text::share::{
+    BenchCard, ClassSheet, before_printing, bench_card, class_sheet, with_ready,
+};
 use crate::text::{self, tr};
 
 /// What is to be printed.
@@ -44,7 +48,14 @@ pub fn SharePaper() -> impl IntoView {
             .map(|notice| view! { <p class="quiet">{notice}</p> })
             .collect_view()
     };
-    let print_card = move |()| print_it(card.get_untracked().map(Page::Card));
+    let print_card = move |()| {
+        let card = card.get_untracked();
+        let dated = card.map(|card| match untrack(|| ready_of_plan(state)) {
+            Some(ready) => with_ready(card, ready, code_of(&untrack(|| content.sheet())).as_ref()),
+            None => card,
+        });
+        print_it(dated.map(Page::Card));
+    };
     let print_sheet = move |()| print_it(sheet.get_untracked().map(Page::Sheet));
     view! {
         <h3>{tr!("On paper")}</h3>
@@ -61,6 +72,21 @@ pub fn SharePaper() -> impl IntoView {
             }}
         </Portal>
     }
+}
+
+/// Between when the bread is ready, where the plan of the open formula has a time of its own.
+fn ready_of_plan(state: AppState) -> Option<String> {
+    let day = Day::from_context();
+    day.open();
+    let is_set = day
+        .settings
+        .with(|settings| settings.target != Target::Open);
+    let options = state.options.get();
+    let ready = day.read(|results| {
+        day.zone
+            .with_value(|zone| text::day::ready(results, zone, options))
+    });
+    ready.flatten().filter(|_| is_set)
 }
 
 /// The card of the shared sheet, which is what its code opens.

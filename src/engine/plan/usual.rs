@@ -1,6 +1,7 @@
 //! The usual steps of a formula, from scald to table.
 
 use super::error::PlanError;
+use super::hand_time::SCALDING;
 use super::loads::{Loads, later_loads};
 use super::order::Plan;
 use super::step::{DurationRange, Step, StepAt, StepKind};
@@ -146,7 +147,7 @@ impl Making {
     }
 
     fn paste(&mut self, of: u16, times: &Times) -> usize {
-        let work = minutes(12.0);
+        let work = SCALDING;
         let scalded = self.add(
             StepKind::Scald,
             of,

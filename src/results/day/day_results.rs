@@ -1,15 +1,18 @@
 //! `of`: a formula's rises, steps and times in one kitchen, by the local clock.
 
 use super::input::DayInput;
+use super::paste_conflicts::{PasteConflict, paste_conflicts};
+use super::ready_range::{ReadyRange, ready_range};
+use super::ready_shares::ReadyInput;
+use super::rises::{RiseInput, Rises, dough_rises};
 use super::target::target;
-use crate::engine::learn::Learnt;
 use crate::engine::plan::{
-    Aim, Around, Done, Plan, PlanError, Solved, Span, Step, StepAt, Timed, edited, solve, usual,
+    Aim, Around, Conflict, Done, Plan, PlanError, Solved, Span, Step, StepAt, Timed, edited, solve,
+    usual,
 };
 use crate::engine::quantity::{Instant, Minutes, Temperature};
-use crate::results::batch::scale;
-use crate::results::heat::{InOven, TimesAsked, times};
-use crate::results::run::{Run, between};
+use crate::results::heat::{TimesAsked, planned_phases, times};
+use crate::results::run::{DoughBasis, Run, between};
 use crate::sheet::Moment;
 use crate::sheet::civil::nights;
 use crate::sheet::day::Bake;
@@ -27,6 +30,10 @@ pub struct DayResults {
     pub aim: Aim,
     /// The times of the steps.
     pub solved: Solved,
+    /// When the bread is ready, with its range; `None` where that is too late already.
+    pub ready: Option<ReadyRange>,
+    /// The pastes that cool too slowly for the kitchen's rules.
+    pub paste_conflicts: Vec<PasteConflict>,
     /// The places of the steps in the plan's list, in the order of their start times.
     pub order: Vec<usize>,
     /// The nights between the first step and the table.
@@ -88,16 +95,11 @@ pub fn of_run(input: &DayInput, run: Run) -> Result<DayResults, PlanError> {
         chill: settings.in_fridge()?,
         loads: settings.loads,
         pieces: sheet.batch.pieces.get(),
-        in_oven: InOven::of(
-            sheet,
-            scale(sheet).ok().as_ref(),
-            run.rises.temperatures.proofed,
-        ),
+        bake: &run.bake,
+        baking: run.baking.as_ref().ok(),
     };
     let known = (&asked, run.coolings.as_slice());
-    let mut times = times(&run.formula, kitchen, &sheet.heat, &settings.rises, known);
-    let programme = sum(&times.bake);
-    times.bake = as_this_oven_bakes(&times.bake, input.learnt);
+    let times = times(&run.formula, kitchen, &sheet.heat, &settings.rises, known);
     let mut plan = edited(&usual(&sheet.formula, &times)?, &settings.edits)?;
     if let Some(bench) = input.bench {
         plan = edited(&plan, &bench.edits)?;
@@ -105,6 +107,9 @@ pub fn of_run(input: &DayInput, run: Run) -> Result<DayResults, PlanError> {
     let aim = target(input);
     let solved = solve(&plan, aim, &around(input, &plan, aim));
     Ok(DayResults {
+        paste_conflicts: paste_conflicts(input, &run),
+        ready: ready(input, &run, &plan, &solved),
+        programme: sum(&planned_phases(run.baking.as_ref().ok(), &sheet.heat)),
         run,
         bulk_place: input.rise_settings().bulk_place.unwrap_or(kitchen.room),
         order: by_start(&solved),
@@ -114,23 +119,63 @@ pub fn of_run(input: &DayInput, run: Run) -> Result<DayResults, PlanError> {
         plan,
         aim,
         solved,
-        programme,
         bake: sum(&times.bake),
     })
 }
 
-fn sum(phases: &[Minutes]) -> Minutes {
-    held(phases.iter().map(|phase| phase.minutes()).sum())
+/// The time the bread is ready; `None` where a step cannot begin when it would have to, or what is
+/// over waits too long.
+fn ready(input: &DayInput, run: &Run, plan: &Plan, solved: &Solved) -> Option<ReadyRange> {
+    let can_be = solved.conflicts.iter().all(|conflict| match conflict {
+        Conflict::TooLate { .. } | Conflict::Waits { .. } => false,
+        Conflict::AtNight { .. } | Conflict::HandsFull { .. } => true,
+    });
+    can_be.then(|| {
+        ready_range(&ReadyInput {
+            plan,
+            solved,
+            stages: &run.stages,
+            dough: by_dough(input, run),
+            bake: input.bake(),
+            now: input.now.instant(),
+        })
+    })
 }
 
-/// The phases of the programme, each scaled by the factor that the log has taught.
-fn as_this_oven_bakes(phases: &[Minutes], learnt: &Learnt) -> Vec<Minutes> {
-    let factor = learnt
-        .bake
-        .as_ref()
-        .map_or(1.0, |bake| bake.factor.number());
-    let phases = phases.iter();
-    phases.map(|phase| held(phase.minutes() * factor)).collect()
+/// How much sooner and how much later both rises are over where the dough comes off the mixer as
+/// warm, and as cold, as it may; none where it was measured.
+fn by_dough(input: &DayInput, run: &Run) -> [Minutes; 2] {
+    let none = [Minutes::ZERO; 2];
+    let Ok(mixing) = &run.mixing else {
+        return none;
+    };
+    if run.dough_basis != DoughBasis::Predicted {
+        return none;
+    }
+    let both = |rises: &Rises| {
+        let (bulk, proof) = (rises.bulk.as_ref().ok()?, rises.proof.as_ref().ok()?);
+        Some(bulk.due.minutes() + proof.due.minutes())
+    };
+    let settings = input.rise_settings();
+    let due = |dough| {
+        both(&dough_rises(&RiseInput {
+            formula: &run.formula,
+            kitchen: input.kitchen,
+            dough,
+            pieces: input.sheet.batch.pieces.get(),
+            settings: &settings,
+            references: &run.references,
+        }))
+    };
+    let (low, high) = (mixing.dough.low, mixing.dough.high);
+    match (due(high), both(&run.rises), due(low)) {
+        (Some(warm), Some(likely), Some(cold)) => [held(likely - warm), held(cold - likely)],
+        _ => none,
+    }
+}
+
+fn sum(phases: &[Minutes]) -> Minutes {
+    held(phases.iter().map(|phase| phase.minutes()).sum())
 }
 
 /// The places of the steps in the order of their start times; the plan's order where these are

@@ -6,7 +6,8 @@ use crate::engine::formula::Formula;
 use crate::engine::learn::Learnt;
 use crate::engine::quantity::Temperature;
 use crate::engine::rise::RiseSettings;
-use crate::results::batch::scaled_formula;
+use crate::results::batch::{scale, scaled_formula};
+use crate::results::heat::InOven;
 use crate::results::run::{Run, RunInput};
 use crate::sheet::civil::Zone;
 use crate::sheet::day::{Bake, Bench, DaySettings};
@@ -66,6 +67,7 @@ impl<'a> DayInput<'a> {
             rises,
             pieces: self.sheet.batch.pieces.get(),
             learnt: self.learnt,
+            in_oven: InOven::of(self.sheet, scale(self.sheet).ok().as_ref(), InOven::PROOFED),
             measured_dough: dough,
         })
     }

@@ -114,6 +114,20 @@ pub struct RiseInput<'i> {
 /// ```
 #[must_use]
 pub fn rises(input: &RiseInput) -> Rises {
+    let numbered = input.formula.parts.iter().enumerate();
+    let preferments = numbered.filter(|(_, own)| own.kind == PartKind::Preferment);
+    let at = input.references.bulk.at;
+    let preferments = preferments
+        .map(|(part, _)| preferment_rise(input.formula, part, input.kitchen, input.settings, at))
+        .collect();
+    Rises {
+        preferments,
+        ..dough_rises(input)
+    }
+}
+
+/// The two rises of the dough, without those of its preferments.
+pub(super) fn dough_rises(input: &RiseInput) -> Rises {
     let (kitchen, settings) = (input.kitchen, input.settings);
     let references = input.references;
     let body = whole_dough(input.formula, (input.dough, kitchen.room));
@@ -137,12 +151,6 @@ pub fn rises(input: &RiseInput) -> Rises {
         rise_in(&loaf(body)?, places, references.proof, references, settings)
     });
     let proof_ends = ends(&proof, shaped);
-    let numbered = input.formula.parts.iter().enumerate();
-    let preferments = numbered.filter(|(_, own)| own.kind == PartKind::Preferment);
-    let at = references.bulk.at;
-    let preferments = preferments
-        .map(|(part, _)| preferment_rise(input.formula, part, kitchen, settings, at))
-        .collect();
     Rises {
         bulk,
         proof,
@@ -152,7 +160,7 @@ pub fn rises(input: &RiseInput) -> Rises {
             shaped,
             proofed: proof_ends,
         },
-        preferments,
+        preferments: Vec::new(),
     }
 }
 

@@ -29,7 +29,7 @@ pub struct Baking {
     pub known: KnownBake,
     /// How long it takes, from the known bake.
     pub time: Result<BakeTime, HeatError>,
-    /// How long the bread cools until it is cut.
+    /// How long the bread cools until it is cut, from what the middle has come to at least.
     pub cooling: Result<LoafCooling, HeatError>,
 }
 
@@ -78,7 +78,7 @@ pub fn baking(
     };
     let cooling = baked
         .clone()
-        .and_then(|body| cool_loaf(&body.body, in_oven.bread, kitchen.room, core.to));
+        .and_then(|body| cool_loaf(&body.body, in_oven.bread, kitchen.room, core.from));
     Ok(Baking {
         programme,
         planned,

@@ -130,6 +130,18 @@ impl CoolingPlan {
         self.cooling.cool(&self.way)
     }
 
+    /// The same cooling from another temperature.
+    #[must_use]
+    pub const fn starting_at(self, start: Temperature) -> Self {
+        Self {
+            cooling: Cooling {
+                start,
+                ..self.cooling
+            },
+            ..self
+        }
+    }
+
     /// Simulates the cooling as is likely: what a plan reckons with.
     ///
     /// # Errors

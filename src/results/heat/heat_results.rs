@@ -1,8 +1,7 @@
 //! All results about heat that the page shows at once.
 
-use super::baking::{Baking, baking};
+use super::baking::Baking;
 use super::cooling_result::{CoolingResult, coolable};
-use super::in_oven::InOven;
 use super::mixing::MixingResult;
 use super::paste::{PasteResult, pastes};
 use super::paste_cooling::paste_coolings;
@@ -17,8 +16,6 @@ use crate::sheet::{HeatSettings, Kitchen};
 pub struct HeatInput<'i> {
     /// The formula, as large as it is made.
     pub formula: &'i Formula,
-    /// What stands in the oven.
-    pub in_oven: InOven,
     /// The settings of heat.
     pub settings: &'i HeatSettings,
     /// The kitchen.
@@ -66,11 +63,11 @@ impl HeatResults {
     ///     rises: &RiseSettings::default(),
     ///     pieces: 9,
     ///     learnt: &Learnt::default(),
+    ///     in_oven: InOven::of(&sheet, Some(&scaled), InOven::PROOFED),
     ///     measured_dough: None,
     /// });
     /// let results = HeatResults::of(&HeatInput {
     ///     formula: &sheet.formula,
-    ///     in_oven: InOven::of(&sheet, Some(&scaled), InOven::PROOFED),
     ///     settings: &sheet.heat,
     ///     kitchen: &Kitchen::default(),
     ///     picked: None,
@@ -102,7 +99,7 @@ impl HeatResults {
             }),
             pastes,
             coolable,
-            baking: baking(&input.in_oven, kitchen, settings),
+            baking: input.run.baking.clone(),
         }
     }
 

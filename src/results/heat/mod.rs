@@ -42,5 +42,5 @@ pub use steam::{
     SteamPrediction, reckon_with_steam, steam_of, stirred_in, weigh_cooked, weigh_cooked_part,
 };
 pub use time_to_target::{StillNeeds, measured_at, time_to_target};
-pub use timing::{TimesAsked, times};
+pub use timing::{TimesAsked, planned_phases, times};
 pub use warm_up::{Warming, is_long_standing, warming};

@@ -7,7 +7,7 @@ use super::mixer_load::{LoadSource, mixer_load};
 use super::part_matter::{part_at, part_matter};
 use crate::engine::formula::{Formula, PartKind};
 use crate::engine::heat::{
-    Air, Body, Cooling, CoolingWay, Exposure, HeatError, LiquidUse, Pace, Probe, simulate_coarsely,
+    Air, Body, CoolingWay, Exposure, HeatError, LiquidUse, Pace, Probe, simulate_coarsely,
 };
 use crate::engine::plan::StepKind;
 use crate::engine::quantity::{Minutes, Temperature};
@@ -79,7 +79,7 @@ fn cooling(
     let planned = plan.likely()?.curve;
     let wanted = planned.at(plan.out()?, Probe::Mean).unwrap_or(measured);
     // As it is now, in the place it is in first.
-    let now = started_at(&plan, measured);
+    let now = plan.starting_at(measured);
     let reaches = |place: Standing| until_in_vessel(&now, place, (wanted, Probe::Mean));
     let first = if plan.way.bench > Minutes::ZERO || plan.way.ice == Minutes::ZERO {
         Standing::Bench
@@ -109,7 +109,7 @@ fn chilling(
     let there = if own.kind == PartKind::Paste {
         // In the vessel it was put in when it was hot.
         let plan = paste_cooling(formula, part, kitchen, heat)?;
-        let now = started_at(&plan, measured);
+        let now = plan.starting_at(measured);
         until_in_vessel(&now, Standing::Fridge, (wanted, Probe::Centre))?
     } else {
         let (mass, matter) = part_matter(own)?;
@@ -150,17 +150,6 @@ fn warming_up(
         )?,
         in_ice: None,
     })
-}
-
-/// The same cooling from as warm as it is now.
-const fn started_at(plan: &CoolingPlan, measured: Temperature) -> CoolingPlan {
-    CoolingPlan {
-        cooling: Cooling {
-            start: measured,
-            ..plan.cooling
-        },
-        ..*plan
-    }
 }
 
 /// Where a paste stands.

@@ -1,7 +1,6 @@
 //! How long each step of a formula takes in this kitchen: cooling, rises, mixing, baking.
 
-use super::baking::{Baking, baking};
-use super::in_oven::InOven;
+use super::baking::Baking;
 use super::paste_cooling::PasteCooling;
 use crate::engine::formula::{Formula, PartKind};
 use crate::engine::plan::{DurationRange, Loads, Times};
@@ -22,10 +21,9 @@ pub fn times(
     kitchen: &Kitchen,
     heat: &HeatSettings,
     rises: &RiseSettings,
-    (asked, followed): (&TimesAsked, &[PasteCooling]),
+    (asked, followed): (&TimesAsked<'_>, &[PasteCooling]),
 ) -> Times {
     let (out, cold) = paste_times(formula, heat, followed);
-    let bake = baking(&asked.in_oven, kitchen, heat).ok();
     Times {
         cool_paste: held(out),
         chill_paste: chill_paste(cold - out, rises),
@@ -37,8 +35,8 @@ pub fn times(
         rest: rises.rest,
         proof: asked.proof,
         preheat: preheat(),
-        bake: phases(bake.as_ref(), heat),
-        cool: cool(bake.as_ref()),
+        bake: asked.bake.to_vec(),
+        cool: cool(asked.baking),
         loads: asked.loads,
         pieces: asked.pieces,
     }
@@ -46,7 +44,7 @@ pub fn times(
 
 /// What is asked of the times, beside formula and kitchen.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct TimesAsked {
+pub struct TimesAsked<'t> {
     /// The bulk rise: soonest, likely, latest.
     pub bulk: [Minutes; 3],
     /// The proof: soonest, likely, latest.
@@ -57,8 +55,10 @@ pub struct TimesAsked {
     pub loads: Loads,
     /// How many pieces there are.
     pub pieces: u16,
-    /// What stands in the oven.
-    pub in_oven: InOven,
+    /// The phases of the bake of one load, as this oven bakes.
+    pub bake: &'t [Minutes],
+    /// The bake, where it can be worked out.
+    pub baking: Option<&'t Baking>,
 }
 
 /// How long an oven heats up. Common practice: a home oven takes some 20 min, and may wait hot.
@@ -67,8 +67,9 @@ fn preheat() -> DurationRange {
     DurationRange::between(least, least, most).unwrap_or(DurationRange::just(least))
 }
 
-/// The phases of the bake as they are planned.
-fn phases(bake: Option<&Baking>, heat: &HeatSettings) -> Vec<Minutes> {
+/// The phases of the bake as they are planned; as they are set where that cannot be worked out.
+#[must_use]
+pub fn planned_phases(bake: Option<&Baking>, heat: &HeatSettings) -> Vec<Minutes> {
     let planned = bake.and_then(|bake| bake.planned.as_ref().ok());
     planned.map_or_else(
         || heat.bake.phases.iter().map(|phase| phase.minutes).collect(),
@@ -81,14 +82,9 @@ fn phases(bake: Option<&Baking>, heat: &HeatSettings) -> Vec<Minutes> {
 fn cool(bake: Option<&Baking>) -> DurationRange {
     let found = bake.and_then(|bake| bake.cooling.as_ref().ok());
     let (least, wished) = found.map_or((COOLED, COOLED_WELL), |cooling| {
-        (to_five(cooling.from), to_five(cooling.likely))
+        (cooling.from, cooling.likely)
     });
     DurationRange::between(least, wished, KEPT_WHOLE).unwrap_or(DurationRange::just(wished))
-}
-
-/// Rounded up to five minutes.
-fn to_five(time: Minutes) -> Minutes {
-    held(libm::ceil(time.minutes() / 5.0) * 5.0)
 }
 
 /// Cooling of bread where it cannot be worked out. Common practice.

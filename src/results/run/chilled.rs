@@ -13,6 +13,8 @@ use crate::sheet::Kitchen;
 pub(super) struct PartTemperatures {
     /// The place of its part in the formula.
     pub(super) part: usize,
+    /// The boiling liquid that is poured on; `None` for a preferment.
+    pub(super) poured: Option<Temperature>,
     /// Just stirred or mixed.
     pub(super) made: Temperature,
     /// After standing on the bench, and in ice water.
@@ -34,17 +36,25 @@ pub(super) fn part_temperatures(
 ) -> Vec<PartTemperatures> {
     let numbered = formula.parts.iter().enumerate();
     let followed = numbered.filter_map(|(part, own)| match own.kind {
-        PartKind::Paste => paste(coolings.iter().find(|one| one.part == part)?, rises).ok(),
+        PartKind::Paste => {
+            let followed = coolings.iter().find(|one| one.part == part)?;
+            paste(followed, kitchen, rises).ok()
+        }
         PartKind::Preferment => preferment(formula, part, kitchen, rises).ok(),
         PartKind::Final | PartKind::Filling | PartKind::Topping | PartKind::Wash => None,
     });
     followed.collect()
 }
 
-fn paste(followed: &PasteCooling, rises: &RiseSettings) -> Result<PartTemperatures, HeatError> {
+fn paste(
+    followed: &PasteCooling,
+    kitchen: &Kitchen,
+    rises: &RiseSettings,
+) -> Result<PartTemperatures, HeatError> {
     let [stood, chilled] = followed.temperatures_after(rises.fridge)?;
     Ok(PartTemperatures {
         part: followed.part,
+        poured: Some(kitchen.boiling()?.temperature),
         made: followed.plan.cooling.start,
         stood,
         chilled,
@@ -67,6 +77,7 @@ fn preferment(
     let bench = (rises.bench, kitchen.room);
     Ok(PartTemperatures {
         part,
+        poured: None,
         made,
         stood: ends(&[bench])?,
         chilled: ends(&[bench, (rises.fridge, kitchen.fridge)])?,

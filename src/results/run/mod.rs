@@ -4,9 +4,12 @@
 //! the worksheet read the same run, so that a figure shown in two places is one number.
 
 mod chilled;
+mod run_input;
 mod run_results;
 mod stage;
+mod stages;
 
-pub(crate) use run_results::between;
-pub use run_results::{DoughBasis, Run, RunInput};
+pub use run_input::{DoughBasis, RunInput};
+pub use run_results::Run;
+pub(crate) use stage::between;
 pub use stage::{Stage, StageKind, strands};

@@ -1,50 +1,20 @@
 //! `Run`: every stage of a bake, each from what the one before it hands on.
 
-use super::chilled::{PartTemperatures, chilled, part_temperatures};
-use super::stage::{Stage, StageKind};
+use super::chilled::{chilled, part_temperatures};
+use super::run_input::{DoughBasis, RunInput};
+use super::stage::{Stage, held};
+use super::stages::{Followed, stages};
 use crate::engine::formula::{Form, Formula};
 use crate::engine::heat::HeatError;
-use crate::engine::learn::{Learnt, LearntFactor};
-use crate::engine::plan::shaping_time;
+use crate::engine::learn::LearntFactor;
 use crate::engine::quantity::{Factor, Minutes, Temperature};
-use crate::engine::rise::{
-    ReferenceRise, RiseError, RiseSettings, Risen, YeastActivity, yeast_activity,
-};
+use crate::engine::rise::{ReferenceRise, RiseError, YeastActivity, yeast_activity};
 use crate::results::day::{Doughs, ReferenceRises, RiseInput, Rises, rises};
-use crate::results::heat::{LoadSource, MixingResult, PasteCooling, paste_coolings};
-use crate::sheet::{HeatSettings, Kitchen};
+use crate::results::heat::{
+    Baking, InOven, MixingResult, PasteCooling, baking, paste_coolings, planned_phases,
+};
 
-/// What a run follows from.
-#[derive(Clone, Copy, Debug)]
-pub struct RunInput<'i> {
-    /// The formula, as large as it is made.
-    pub formula: &'i Formula,
-    /// The kitchen.
-    pub kitchen: &'i Kitchen,
-    /// The settings of heat.
-    pub heat: &'i HeatSettings,
-    /// The settings of the rises, with the places of the bake under way.
-    pub rises: &'i RiseSettings,
-    /// How many pieces the dough is divided into.
-    pub pieces: u16,
-    /// What the log has taught.
-    pub learnt: &'i Learnt,
-    /// The temperature of the dough off the mixer, where it was measured.
-    pub measured_dough: Option<Temperature>,
-}
-
-/// Where the temperature of the dough off the mixer is from.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum DoughBasis {
-    /// It was measured.
-    Measured,
-    /// It was worked out from what goes into the mixer.
-    Predicted,
-    /// It could not be worked out: the wished one stands in.
-    Wished,
-}
-
-/// A bake followed from the kettle to the oven.
+/// A bake followed from the kettle to the cutting board.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Run {
     /// The formula with every paste and preferment as warm as it leaves the fridge.
@@ -63,6 +33,10 @@ pub struct Run {
     pub doughs: Option<Doughs>,
     /// The rises.
     pub rises: Rises,
+    /// The bake, and how long the bread cools.
+    pub baking: Result<Baking, HeatError>,
+    /// The phases of the bake of one load, as this oven bakes.
+    pub bake: Vec<Minutes>,
     /// The stages, by strand in the order of time.
     pub stages: Vec<Stage>,
 }
@@ -73,6 +47,7 @@ impl Run {
     /// ```
     /// use softcrumb::engine::learn::Learnt;
     /// use softcrumb::engine::rise::RiseSettings;
+    /// use softcrumb::results::heat::InOven;
     /// use softcrumb::results::run::{Run, RunInput, strands};
     /// use softcrumb::sheet::{Kitchen, examples};
     ///
@@ -84,6 +59,7 @@ impl Run {
     ///     rises: &RiseSettings::default(),
     ///     pieces: 9,
     ///     learnt: &Learnt::default(),
+    ///     in_oven: InOven::of(&sheet, None, InOven::PROOFED),
     ///     measured_dough: None,
     /// });
     /// // What a stage hands on is what the next takes in.
@@ -98,26 +74,24 @@ impl Run {
         let parts = part_temperatures(input.formula, kitchen, input.rises, &coolings);
         let formula = chilled(input.formula, &parts);
         let mixing = MixingResult::of(&formula, kitchen, heat);
-        let predicted = mixing.as_ref().ok().map(|mixing| mixing.dough.temperature);
-        let (dough, dough_basis) = match (input.measured_dough, predicted) {
-            (Some(measured), _) => (measured, DoughBasis::Measured),
-            (None, Some(predicted)) => (predicted, DoughBasis::Predicted),
-            (None, None) => (heat.dough, DoughBasis::Wished),
-        };
+        let (dough, dough_basis) = off_the_mixer(input, mixing.as_ref().ok());
         let (references, doughs, error) = references(input);
-        let mut rises = rises(&RiseInput {
-            formula: &formula,
-            kitchen,
-            dough,
-            pieces: input.pieces,
-            settings: input.rises,
-            references: &references,
-        });
-        // Without a comparison neither rise of the dough is known.
-        if let Some(error) = error {
-            rises.bulk = Err(error.clone());
-            rises.proof = Err(error);
-        }
+        let rises = known_rises(
+            &RiseInput {
+                formula: &formula,
+                kitchen,
+                dough,
+                pieces: input.pieces,
+                settings: input.rises,
+                references: &references,
+            },
+            error,
+        );
+        let in_oven = InOven {
+            dough: rises.temperatures.proofed,
+            ..input.in_oven
+        };
+        let baking = baking(&in_oven, kitchen, heat);
         let mut run = Self {
             formula,
             coolings,
@@ -127,36 +101,23 @@ impl Run {
             references,
             doughs,
             rises,
+            bake: as_this_oven_bakes(baking.as_ref().ok(), input),
+            baking,
             stages: Vec::new(),
         };
-        run.stages = run.stages_of(input, &parts);
+        run.stages = stages(&run.followed(), input, &parts);
         run
     }
 
-    fn stages_of(&self, input: &RunInput, parts: &[PartTemperatures]) -> Vec<Stage> {
-        let mut stages = Vec::new();
-        for one in parts {
-            let stage = |kind, starts, ends, lasts| Stage {
-                kind,
-                part: Some(one.part),
-                starts,
-                ends,
-                lasts: [lasts; 3],
-                is_measured: false,
-            };
-            let chilled = self.formula.parts.get(one.part);
-            let chilled = chilled
-                .and_then(|own| own.temperature)
-                .unwrap_or(one.chilled);
-            stages.push(stage(StageKind::Stand, one.made, one.stood, one.standing));
-            stages.push(stage(StageKind::Chill, one.stood, chilled, one.chilling));
-            if let Some(warm) = self.mixed_in_at(one.part) {
-                let lasts = input.heat.standing;
-                stages.push(stage(StageKind::WarmUp, chilled, warm, lasts));
-            }
+    fn followed(&self) -> Followed<'_> {
+        Followed {
+            formula: &self.formula,
+            mixing: self.mixing.as_ref().ok(),
+            dough_is_measured: self.dough_basis == DoughBasis::Measured,
+            rises: &self.rises,
+            baking: self.baking.as_ref().ok(),
+            bake: &self.bake,
         }
-        stages.extend(self.dough_stages(input));
-        stages
     }
 
     /// The cooling of the paste of a part, where it can be followed.
@@ -164,59 +125,34 @@ impl Run {
     pub fn cooling(&self, part: usize) -> Option<&PasteCooling> {
         self.coolings.iter().find(|one| one.part == part)
     }
+}
 
-    /// The temperature at which a paste or preferment goes into the mixer.
-    fn mixed_in_at(&self, part: usize) -> Option<Temperature> {
-        let load = &self.mixing.as_ref().ok()?.load;
-        let item = load.item(LoadSource::Part(part))?;
-        Some(item.component.temperature)
-    }
-
-    /// Mixing, rising, shaping and proofing.
-    fn dough_stages(&self, input: &RunInput) -> Vec<Stage> {
-        let at = self.rises.temperatures;
-        let stage = |kind, starts, ends, lasts| Stage {
-            kind,
-            part: None,
-            starts,
-            ends,
-            lasts,
-            is_measured: false,
-        };
-        let together = self
-            .mixing
-            .as_ref()
-            .map_or(at.mixed, |mixing| mixing.dough.mixed.temperature);
-        let mixing = input.heat.mixing.unwrap_or(input.kitchen.mixer.minutes);
-        let shaping = shaping_time(input.formula, input.pieces, input.rises.rest);
-        vec![
-            Stage {
-                is_measured: self.dough_basis == DoughBasis::Measured,
-                ..stage(StageKind::Mix, together, at.mixed, [mixing; 3])
-            },
-            stage(
-                StageKind::Bulk,
-                at.mixed,
-                at.risen,
-                between(&self.rises.bulk, input.rises.bulk.time),
-            ),
-            stage(StageKind::Shape, at.risen, at.shaped, [shaping; 3]),
-            stage(
-                StageKind::Proof,
-                at.shaped,
-                at.proofed,
-                between(&self.rises.proof, input.rises.proof.time),
-            ),
-        ]
+/// The temperature of the dough off the mixer, and where it is from.
+fn off_the_mixer(input: &RunInput, mixing: Option<&MixingResult>) -> (Temperature, DoughBasis) {
+    let predicted = mixing.map(|mixing| mixing.dough.temperature);
+    match (input.measured_dough, predicted) {
+        (Some(measured), _) => (measured, DoughBasis::Measured),
+        (None, Some(predicted)) => (predicted, DoughBasis::Predicted),
+        (None, None) => (input.heat.dough, DoughBasis::Wished),
     }
 }
 
-/// At the soonest, most likely, at the latest; the stated time where a rise cannot be worked out.
-pub(crate) fn between(risen: &Result<Risen, RiseError>, stated: Minutes) -> [Minutes; 3] {
-    match risen {
-        Ok(risen) => [risen.soonest, risen.due, risen.latest.unwrap_or(risen.due)],
-        Err(_) => [stated; 3],
+/// The rises; without a comparison of the doughs neither rise of the dough is known.
+fn known_rises(input: &RiseInput, error: Option<RiseError>) -> Rises {
+    let mut rises = rises(input);
+    if let Some(error) = error {
+        rises.bulk = Err(error.clone());
+        rises.proof = Err(error);
     }
+    rises
+}
+
+/// The phases of the programme, each scaled by the factor that the log has taught.
+fn as_this_oven_bakes(baking: Option<&Baking>, input: &RunInput) -> Vec<Minutes> {
+    let taught = input.learnt.bake.as_ref();
+    let factor = taught.map_or(1.0, |bake| bake.factor.number());
+    let phases = planned_phases(baking, input.heat).into_iter();
+    phases.map(|phase| held(phase.minutes() * factor)).collect()
 }
 
 /// The known rises scaled by the dough and by what the log has taught; why the doughs cannot be

@@ -1,10 +1,13 @@
 //! Stages of a run: what each takes in, hands on, and how long it lasts.
 
 use crate::engine::quantity::{Minutes, Temperature};
+use crate::engine::rise::{RiseError, Risen};
 
 /// What happens in a stage.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
 pub enum StageKind {
+    /// Boiling liquid is stirred into the flour of a paste.
+    Scald,
     /// A paste cools outside the fridge, or a preferment stands.
     Stand,
     /// It is in the fridge.
@@ -57,4 +60,17 @@ pub fn strands(stages: &[Stage]) -> Vec<Vec<Stage>> {
         }
     }
     strands
+}
+
+/// At the soonest, most likely, at the latest; the stated time where a rise cannot be worked out.
+pub(crate) fn between(risen: &Result<Risen, RiseError>, stated: Minutes) -> [Minutes; 3] {
+    match risen {
+        Ok(risen) => [risen.soonest, risen.due, risen.latest.unwrap_or(risen.due)],
+        Err(_) => [stated; 3],
+    }
+}
+
+/// Minutes brought into their range.
+pub(super) fn held(minutes: f64) -> Minutes {
+    Minutes::from_minutes(minutes.clamp(0.0, *Minutes::RANGE.end())).unwrap_or(Minutes::ZERO)
 }

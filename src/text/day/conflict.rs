@@ -1,9 +1,11 @@
 //! What is in the way of a plan, and what solves it.
 
 use crate::engine::formula::Formula;
+use crate::engine::heat::RuleSet;
 use crate::engine::plan::{Change, Conflict, Plan};
+use crate::results::day::{PasteConflict, PasteCure};
 use crate::sheet::civil::Zone;
-use crate::text::{format, format_options::FormatOptions, name, tr};
+use crate::text::{format, format_options::FormatOptions, heat::cooling_way, name, tr};
 
 /// The limits that a plan breaks.
 #[must_use]
@@ -43,6 +45,49 @@ pub fn conflict(
             second = called(*other),
             third = minutes(*by)
         ),
+    }
+}
+
+/// A paste that cools too slowly for the rules, and how it is cooled.
+#[must_use]
+pub fn paste_conflict(
+    conflict: &PasteConflict,
+    rules: RuleSet,
+    formula: &Formula,
+    options: FormatOptions,
+) -> String {
+    let part = formula.parts.get(conflict.part);
+    let slow = tr!(
+        "“{part}” cools too slowly for {whose}, as it is planned:",
+        part = part.map_or_else(String::new, |part| part.name.clone()),
+        whose = name::rules_of(rules)
+    );
+    let way = cooling_way(&conflict.way, conflict.deep, options);
+    match conflict.cure {
+        Some(PasteCure::Portions(portions)) => {
+            let cure = tr!(
+                "Cook it in {count} portions, each cooled before the next: each then cools fast enough.",
+                count = format::count(portions, options)
+            );
+            format!("{slow} {way} {cure}")
+        }
+        Some(PasteCure::Quickest { .. }) => format!("{slow} {way}"),
+        None => {
+            let cure = tr!("Make less of it at a time: no vessel of a kitchen cools so much.");
+            format!("{slow} {way} {cure}")
+        }
+    }
+}
+
+/// What cures it with one tap: the quickest way that passes; `None` where that is more work.
+#[must_use]
+pub fn paste_cure(conflict: &PasteConflict, options: FormatOptions) -> Option<String> {
+    match conflict.cure {
+        Some(PasteCure::Quickest { way, deep }) => Some(tr!(
+            "Cool it the quickest way that passes: {way}",
+            way = cooling_way(&way, deep, options)
+        )),
+        Some(PasteCure::Portions(_)) | None => None,
     }
 }
 

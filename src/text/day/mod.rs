@@ -9,12 +9,13 @@ mod learnt;
 mod loads;
 mod log;
 mod path;
+mod ready;
 mod rise;
 mod step;
 
 pub use bench::{addition, dough_deviation, timer, weighing_effect};
 pub use calendar::calendar_events;
-pub use conflict::{change, conflict};
+pub use conflict::{change, conflict, paste_conflict, paste_cure};
 pub use corrections::{
     ice_for, part_warmth, plan_changes, rise_deviation, rise_place, start_deviation, wait_for,
 };
@@ -26,5 +27,6 @@ pub use log::{
     photos_full, picture_broken,
 };
 pub use path::{bulk, path_working, rise_working};
+pub use ready::{ready, table_working};
 pub use rise::{basis, preferment_rise, ripeness, rise_begins, rise_difference, rise_range, signs};
 pub use step::{StepLine, caution_of, step_line};

@@ -15,7 +15,7 @@ pub use code::{CodeView, code};
 pub use fit::code_side;
 pub use measures::{about, in_cups};
 pub use page::{BenchCard, ClassSheet, Fit, Paper, SheetRow, TypeSize};
-pub use paper::{before_printing, bench_card, class_sheet};
+pub use paper::{before_printing, bench_card, class_sheet, with_ready};
 pub use recipe::{ImportedLine, RecipeView, recipe};
 pub use shortened::{Shortened, shortened};
 pub use steps::steps;

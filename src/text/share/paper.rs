@@ -60,6 +60,14 @@ pub fn bench_card(
     Some(card)
 }
 
+/// The card of a plan: it says between when the bread is ready.
+#[must_use]
+pub fn with_ready(mut card: BenchCard, ready: String, code: Option<&SquareCode>) -> BenchCard {
+    card.steps.push((tr!("Ready").to_owned(), vec![ready]));
+    card.fit = fit::card(&card, code.map_or(0.0, code_side));
+    card
+}
+
 /// The allergens of a formula as sentences.
 fn allergens_of(sheet: &Sheet, pantry: &Pantry) -> String {
     let found = batch::allergens::of(&sheet.formula, pantry, LabelLaw::Eu);

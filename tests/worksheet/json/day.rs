@@ -107,6 +107,12 @@ fn local(at: Instant, zone: &Zone) -> String {
 }
 
 fn calendar(asked: &Asked, wanted: &AskedDay, planned: &DayResults) -> String {
-    let events = day::calendar_events(planned, &asked.sheet.formula, "step");
+    let events = day::calendar_events(
+        planned,
+        &asked.sheet.formula,
+        "step",
+        &wanted.zone,
+        FormatOptions::default(),
+    );
     calendar::write(&events, wanted.now.instant())
 }

@@ -12,6 +12,7 @@ mod working;
 
 use serde_json::{Value, json};
 use softcrumb::engine::formula::Formula;
+use softcrumb::results::day::ReadyRange;
 use softcrumb::storage::Record;
 use softcrumb::storage::link;
 
@@ -30,7 +31,7 @@ pub(crate) fn to_json(asked: &Asked, evaluation: &Evaluation) -> Value {
         "chocolate": chocolate::to_json(evaluation),
         "day": day::to_json(asked, evaluation),
         "heat": evaluation.heat.as_ref().map(|heat| heat::to_json(asked, heat)),
-        "run": evaluation.heat.as_ref().map(|heat| run::to_json(&heat.run)),
+        "run": evaluation.heat.as_ref().map(|heat| run::to_json(&heat.run, ready(evaluation))),
         "tin": class::tin(asked, evaluation),
         "nutrition": class::nutrition(asked, evaluation),
         "allergens": class::allergens(asked),
@@ -42,6 +43,12 @@ pub(crate) fn to_json(asked: &Asked, evaluation: &Evaluation) -> Value {
         "link": or_error(&link::write(&asked.sheet), "", |text| json!(text)),
         "record": asked.sheet.write(),
     })
+}
+
+/// When the bread is ready, where a day was asked and it can be.
+fn ready(evaluation: &Evaluation) -> Option<&ReadyRange> {
+    let planned = evaluation.day.as_ref()?.as_ref().ok()?;
+    planned.ready.as_ref()
 }
 
 /// The weights of all lines, part by part, g.

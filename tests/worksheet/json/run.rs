@@ -1,10 +1,12 @@
 //! The run: every stage with its temperatures and times.
 
 use serde_json::{Value, json};
+use softcrumb::results::day::{ReadyItem, ReadyPath, ReadyRange};
 use softcrumb::results::run::{DoughBasis, Run, Stage, StageKind};
 
 const fn kind(kind: StageKind) -> &'static str {
     match kind {
+        StageKind::Scald => "scald",
         StageKind::Stand => "stand",
         StageKind::Chill => "chill",
         StageKind::WarmUp => "warm_up",
@@ -25,8 +27,28 @@ fn stage(stage: &Stage) -> Value {
     })
 }
 
+fn ready_to_json(ready: &ReadyRange) -> Value {
+    json!({
+        "soonest_s": ready.soonest.seconds(), "likely_s": ready.likely.seconds(),
+        "latest_s": ready.latest.seconds(),
+        "sooner": path(&ready.sooner), "later": path(&ready.later),
+    })
+}
+
+fn path(path: &ReadyPath) -> Value {
+    let items = path.items.iter().map(|item| {
+        let (kind, step, by) = match item {
+            ReadyItem::Step { step, by } => ("step", step, by),
+            ReadyItem::Dough { step, by } => ("dough", step, by),
+            ReadyItem::Wait { step, by } => ("wait", step, by),
+        };
+        json!({ "kind": kind, "step": step, "min": by.minutes() })
+    });
+    json!({ "min": path.minutes.minutes(), "items": items.collect::<Vec<_>>() })
+}
+
 /// A run as the answer has it.
-pub(crate) fn to_json(run: &Run) -> Value {
+pub(crate) fn to_json(run: &Run, ready: Option<&ReadyRange>) -> Value {
     json!({
         "dough_c": run.dough.celsius(),
         "dough_is": match run.dough_basis {
@@ -36,5 +58,6 @@ pub(crate) fn to_json(run: &Run) -> Value {
         },
         "proofed_c": run.rises.temperatures.proofed.celsius(),
         "stages": run.stages.iter().map(stage).collect::<Vec<_>>(),
+        "ready": ready.map(ready_to_json),
     })
 }

@@ -6,6 +6,7 @@ use super::active_bake;
 use super::began_box::BeganBox;
 use super::corrections::StepCorrections;
 use super::measures::Measures;
+use super::ready_line::ReadyLine;
 use super::results::{Day, clock_now};
 use super::warmth_boxes::WarmthBoxes;
 use super::weigh_rows::WeighRows;
@@ -70,6 +71,7 @@ pub fn BenchView() -> impl IntoView {
     view! {
         <div class="bench">
             <Timers />
+            <ReadyLine />
             {move || at.get().map(|step| view! { <OneStep step /> })}
             <div class="bench-buttons">
                 <Button label=tr!("Back") on_tap=back disabled=is_first />

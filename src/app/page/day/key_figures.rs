@@ -24,7 +24,7 @@ pub fn DayKeys() -> impl IntoView {
     view! {
         <PlanFigure label=tr!("Start") saved select=|results, zone, _| format::day_and_clock(results.solved.begins, zone) working=day_text::path_working />
         <PlanFigure label=tr!("Bulk rise") saved select=|results, _, options| day_text::bulk(results, options) working=|results, _| day_text::rise_working(results, WhichRise::Bulk) />
-        <PlanFigure label=tr!("On the table") saved select=|results, zone, _| format::day_and_clock(results.solved.table, zone) working=day_text::path_working />
+        <PlanFigure label=tr!("On the table") saved select=|results, zone, _| format::day_and_clock(results.solved.table, zone) working=day_text::table_working />
     }
 }
 

@@ -3,6 +3,8 @@
 use leptos::prelude::*;
 
 use super::conflicts::Conflicts;
+use super::paste_conflicts::PasteConflicts;
+use super::ready_line::ReadyLine;
 use super::results::Day;
 use crate::app::browser::file;
 use crate::app::part::{Button, DayRibbonPicture};
@@ -39,7 +41,9 @@ pub fn RibbonCard() -> impl IntoView {
             <div class="body follows">
                 {move || drawing.get().map(|drawing| view! { <DayRibbonPicture drawing description=wording /> })}
                 <p role="status">{wording}</p>
+                <ReadyLine />
                 <Conflicts />
+                <PasteConflicts />
             </div>
             <div class="body buttons">
                 <Button label=tr!("Save as a calendar file") on_tap=move |()| hand_out(day) />
@@ -53,7 +57,13 @@ fn hand_out(day: Day) {
     let formula = day.state.sheet().formula;
     let id = day.formula_id();
     let id = id.as_ref().map_or("visit", |id| id.as_text());
-    let events = untrack(|| day.read(|results| day_text::calendar_events(results, &formula, id)));
+    let options = day.state.options.get_untracked();
+    let events = untrack(|| {
+        day.read(|results| {
+            day.zone
+                .with_value(|zone| day_text::calendar_events(results, &formula, id, zone, options))
+        })
+    });
     let text = calendar::write(
         &events.unwrap_or_default(),
         day.now.get_untracked().instant(),

@@ -8,7 +8,7 @@ use crate::engine::formula::Formula;
 use crate::engine::heat::CookedPaste;
 use crate::results::batch::scaled_formula;
 use crate::results::heat::{
-    CoolingResult, HeatBefore, HeatInput, HeatResults, InOven, MixingResult, PasteResult,
+    CoolingResult, HeatBefore, HeatInput, HeatResults, MixingResult, PasteResult,
 };
 use crate::results::run::Run;
 use crate::sheet::{HeatSettings, Sheet};
@@ -36,16 +36,9 @@ impl HeatContext {
         let picked = RwSignal::new(None::<usize>);
         let day = Day::from_context();
         let of = move |formula: &Formula, settings: &HeatSettings, run: &Run| {
-            let in_oven = state.with(|sheet| {
-                batch.results.with(|results| {
-                    let proofed = run.rises.temperatures.proofed;
-                    InOven::of(sheet, results.scaled.as_ref().ok(), proofed)
-                })
-            });
             state.kitchen.with(|kitchen| {
                 HeatResults::of(&HeatInput {
                     formula,
-                    in_oven,
                     settings,
                     kitchen,
                     picked: picked.get(),
