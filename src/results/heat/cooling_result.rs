@@ -2,8 +2,9 @@
 
 use super::cooling::{CoolingPlan, cooling_plan};
 use super::part_matter::part_at;
-use super::paste::{PasteResult, paste_temperature};
+use super::paste::paste_temperature;
 use super::paste_cooling::PasteCooling;
+use super::paste_result::PasteResult;
 use crate::engine::formula::{Formula, PartKind};
 use crate::engine::heat::{CooledRange, HeatError};
 use crate::engine::quantity::Mass;
