@@ -99,6 +99,17 @@ fn weights(
 
 impl ClassResults {
     /// How the class, the portions from the teacher's bowl and the time of the oven come about.
+    ///
+    /// ```
+    /// use softcrumb::engine::class::ClassSettings;
+    /// use softcrumb::results::batch::class;
+    /// use softcrumb::sheet::{Kitchen, examples};
+    ///
+    /// let (_, sheet) = examples().remove(0);
+    /// let class = class::of(&sheet, &ClassSettings::default(), Kitchen::default().scales);
+    /// // Twelve students and the teacher make a loaf each.
+    /// assert_eq!(class.working()[0].gives.value, 13.0);
+    /// ```
     #[must_use]
     pub fn working(&self) -> Vec<Line> {
         let mut lines = Vec::new();
