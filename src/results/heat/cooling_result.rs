@@ -100,6 +100,17 @@ impl CoolingResult {
 }
 
 /// Parts with something in them that is cooked, or may be: pastes, fillings, toppings.
+///
+/// ```
+/// use softcrumb::engine::formula::PartKind;
+/// use softcrumb::results::heat::coolable;
+/// use softcrumb::sheet::examples;
+///
+/// let (_, sheet) = examples().remove(0);
+/// for part in coolable(&sheet.formula) {
+///     assert_ne!(sheet.formula.parts[part].kind, PartKind::Final);
+/// }
+/// ```
 #[must_use]
 pub fn coolable(formula: &Formula) -> Vec<usize> {
     let numbered = formula.parts.iter().enumerate();
