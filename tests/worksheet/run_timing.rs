@@ -30,6 +30,9 @@ enum OpenPlace {
     Day,
 }
 
+/// The sheet after a digit was typed.
+type Typed = fn(&Sheet) -> Option<Sheet>;
+
 /// Everything but the formula that results follow from.
 struct Surroundings {
     kitchen: Kitchen,
@@ -98,8 +101,7 @@ impl Surroundings {
             .lines
             .push(same.say(&format!("{called} place, nothing changed"), None));
         let budget = same.median + BUDGET_OF_KEY;
-        let boxes: [(&str, fn(&Sheet) -> Option<Sheet>); 2] =
-            [("a weight", heavier), ("hydration", wetter)];
+        let boxes: [(&str, Typed); 2] = [("a weight", heavier), ("hydration", wetter)];
         for (typed_in, change) in boxes {
             let key = median_of(TURNS, || {
                 change(sheet).map(|typed| self.evaluate_place(place, &typed))

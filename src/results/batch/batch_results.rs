@@ -91,6 +91,16 @@ pub fn scale(sheet: &Sheet) -> Result<Scaled, BatchError> {
 }
 
 /// A sheet's formula as it is made: scaled, or as written where it cannot be scaled.
+///
+/// ```
+/// use softcrumb::results::batch;
+/// use softcrumb::sheet::examples;
+///
+/// let (_, sheet) = examples().remove(0);
+/// let scaled = batch::scaled_formula(&sheet);
+/// // Scaling changes weights, never parts.
+/// assert_eq!(scaled.parts.len(), sheet.formula.parts.len());
+/// ```
 #[must_use]
 pub fn scaled_formula(sheet: &Sheet) -> Formula {
     scale(sheet).map_or_else(|_| sheet.formula.clone(), |scaled| scaled.formula)

@@ -99,6 +99,17 @@ fn weights(
 
 impl ClassResults {
     /// How the class, the portions from the teacher's bowl and the time of the oven come about.
+    ///
+    /// ```
+    /// use softcrumb::engine::class::ClassSettings;
+    /// use softcrumb::results::batch::class;
+    /// use softcrumb::sheet::{Kitchen, examples};
+    ///
+    /// let (_, sheet) = examples().remove(0);
+    /// let class = class::of(&sheet, &ClassSettings::default(), Kitchen::default().scales);
+    /// // Twelve students and the teacher make a loaf each.
+    /// assert_eq!(class.working()[0].gives.value, 13.0);
+    /// ```
     #[must_use]
     pub fn working(&self) -> Vec<Line> {
         let mut lines = Vec::new();
@@ -122,6 +133,18 @@ pub fn loaf_difference(batch: &BatchResults, settings: &ClassSettings) -> Option
 }
 
 /// When the last load goes in, where dough begun with the first load would wait too long for it.
+///
+/// ```
+/// use softcrumb::engine::class::ClassSettings;
+/// use softcrumb::results::batch::class;
+/// use softcrumb::sheet::{Kitchen, examples};
+///
+/// let (_, sheet) = examples().remove(0);
+/// let class = class::of(&sheet, &ClassSettings::default(), Kitchen::default().scales);
+/// // Three loads one after the other: the last waits too long.
+/// assert!(class::late_load(&class.oven?).is_some());
+/// # Ok::<(), softcrumb::engine::class::ClassError>(())
+/// ```
 #[must_use]
 pub fn late_load(oven: &OvenPlan) -> Option<Minutes> {
     let last = oven.loads.last().map_or(Minutes::ZERO, |load| load.goes_in);

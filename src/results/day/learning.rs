@@ -26,6 +26,13 @@ pub fn learnt(log: &Log, kitchen: &Kitchen, formula: Option<&Id>) -> Learnt {
 }
 
 /// The factor of the bake, where it differs from the programme by a hundredth or more.
+///
+/// ```
+/// use softcrumb::engine::learn::Learnt;
+/// use softcrumb::results::day::learnt_oven;
+///
+/// assert!(learnt_oven(&Learnt::default()).is_none());
+/// ```
 #[must_use]
 pub fn learnt_oven(learnt: &Learnt) -> Option<&LearntFactor> {
     let bake = learnt.bake.as_ref();
@@ -33,6 +40,15 @@ pub fn learnt_oven(learnt: &Learnt) -> Option<&LearntFactor> {
 }
 
 /// The kitchen with the friction that was learnt; `None` where none was.
+///
+/// ```
+/// use softcrumb::engine::learn::Learnt;
+/// use softcrumb::results::day::with_learnt_friction;
+/// use softcrumb::sheet::Kitchen;
+///
+/// let taught = with_learnt_friction(&Kitchen::default(), &Learnt::default());
+/// assert!(taught.is_none());
+/// ```
 #[must_use]
 pub fn with_learnt_friction(kitchen: &Kitchen, learnt: &Learnt) -> Option<Kitchen> {
     let mut kitchen = kitchen.clone();

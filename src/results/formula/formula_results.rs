@@ -85,6 +85,16 @@ pub fn of(sheet: &Sheet) -> FormulaResults {
 }
 
 /// Every figure of the dough, as it is written.
+///
+/// ```
+/// use softcrumb::engine::formula::Figure;
+/// use softcrumb::results::formula;
+/// use softcrumb::sheet::examples;
+///
+/// let (_, sheet) = examples().remove(0);
+/// let flour = formula::figures(&sheet).share(Figure::Flour).unwrap();
+/// assert!((flour.percent() - 100.0).abs() < 1e-9);
+/// ```
 #[must_use]
 pub fn figures(sheet: &Sheet) -> Figures {
     Figures::of(&sheet.formula, Form::AsWritten)
@@ -102,6 +112,14 @@ pub fn working(sheet: &Sheet, figure: Option<Figure>) -> Vec<Line> {
 }
 
 /// The water of the dough, as it is written and as it was made.
+///
+/// ```
+/// use softcrumb::results::formula;
+/// use softcrumb::sheet::examples;
+///
+/// let (_, sheet) = examples().remove(0);
+/// assert!(formula::water(&sheet).as_written.is_ok());
+/// ```
 #[must_use]
 pub fn water(sheet: &Sheet) -> WaterResults {
     let [as_written, as_made] =

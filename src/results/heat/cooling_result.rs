@@ -2,8 +2,9 @@
 
 use super::cooling::{CoolingPlan, cooling_plan};
 use super::part_matter::part_at;
-use super::paste::{PasteResult, paste_temperature};
+use super::paste::paste_temperature;
 use super::paste_cooling::PasteCooling;
+use super::paste_result::PasteResult;
 use crate::engine::formula::{Formula, PartKind};
 use crate::engine::heat::{CooledRange, HeatError};
 use crate::engine::quantity::Mass;
@@ -99,6 +100,17 @@ impl CoolingResult {
 }
 
 /// Parts with something in them that is cooked, or may be: pastes, fillings, toppings.
+///
+/// ```
+/// use softcrumb::engine::formula::PartKind;
+/// use softcrumb::results::heat::coolable;
+/// use softcrumb::sheet::examples;
+///
+/// let (_, sheet) = examples().remove(0);
+/// for part in coolable(&sheet.formula) {
+///     assert_ne!(sheet.formula.parts[part].kind, PartKind::Final);
+/// }
+/// ```
 #[must_use]
 pub fn coolable(formula: &Formula) -> Vec<usize> {
     let numbered = formula.parts.iter().enumerate();

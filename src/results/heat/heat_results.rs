@@ -3,8 +3,8 @@
 use super::baking::Baking;
 use super::cooling_result::{CoolingResult, coolable};
 use super::mixing::MixingResult;
-use super::paste::{PasteResult, pastes};
 use super::paste_cooling::paste_coolings;
+use super::paste_result::{PasteResult, pastes};
 use crate::engine::formula::Formula;
 use crate::engine::heat::{Boiling, CookedPaste, HeatError};
 use crate::engine::quantity::Temperature;

@@ -67,6 +67,17 @@ pub fn dough_offset(dough: Temperature, wanted: Temperature) -> DoughOffset {
 
 impl MixingResult {
     /// How warm the dough comes off the mixer, and how long it is mixed until it is developed.
+    ///
+    /// ```
+    /// use softcrumb::results::heat::MixingResult;
+    /// use softcrumb::sheet::{Kitchen, examples};
+    ///
+    /// let (_, sheet) = examples().remove(0);
+    /// let mixing = MixingResult::of(&sheet.formula, &Kitchen::default(), &sheet.heat)?;
+    /// // Every step names its source.
+    /// assert!(mixing.working().iter().all(|line| !line.source.is_empty()));
+    /// # Ok::<(), softcrumb::engine::heat::HeatError>(())
+    /// ```
     #[must_use]
     pub fn working(&self) -> Vec<Line> {
         let mut lines = self.dough.working();

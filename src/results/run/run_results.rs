@@ -121,6 +121,26 @@ impl Run {
     }
 
     /// The cooling of the paste of a part, where it can be followed.
+    ///
+    /// ```
+    /// use softcrumb::engine::learn::Learnt;
+    /// use softcrumb::engine::rise::RiseSettings;
+    /// use softcrumb::results::run::{Run, RunInput};
+    /// use softcrumb::sheet::{Kitchen, examples};
+    ///
+    /// let (_, sheet) = examples().remove(0);
+    /// let run = Run::of(&RunInput {
+    ///     formula: &sheet.formula,
+    ///     kitchen: &Kitchen::default(),
+    ///     heat: &sheet.heat,
+    ///     rises: &RiseSettings::default(),
+    ///     pieces: 9,
+    ///     learnt: &Learnt::default(),
+    ///     measured_dough: None,
+    /// });
+    /// // The paste comes first; the way chosen for it passes the rules.
+    /// assert!(run.cooling(0).unwrap().cooled.slow.passes);
+    /// ```
     #[must_use]
     pub fn cooling(&self, part: usize) -> Option<&PasteCooling> {
         self.coolings.iter().find(|one| one.part == part)
