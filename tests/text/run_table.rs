@@ -6,7 +6,7 @@ use softcrumb::engine::learn::Learnt;
 use softcrumb::engine::quantity::{Minutes, Temperature};
 use softcrumb::results::batch;
 use softcrumb::results::day::{self, DayInput};
-use softcrumb::results::heat::{HeatInput, HeatResults, InOven};
+use softcrumb::results::heat::{HeatInput, HeatResults};
 use softcrumb::results::run::Run;
 use softcrumb::sheet::civil::Zone;
 use softcrumb::sheet::day::DaySettings;
@@ -84,11 +84,6 @@ fn row(sheet: &Sheet, room: f64) -> Vec<String> {
     let results = day::of_run(&input, run.clone()).unwrap();
     let heat = HeatResults::of(&HeatInput {
         formula: &batch.formula,
-        in_oven: InOven::of(
-            sheet,
-            batch.scaled.as_ref().ok(),
-            run.rises.temperatures.proofed,
-        ),
         settings: &sheet.heat,
         kitchen: &kitchen,
         picked: None,

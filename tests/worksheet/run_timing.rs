@@ -8,7 +8,7 @@ use softcrumb::engine::quantity::{Mass, Share};
 use softcrumb::results::batch::{self, BatchResults};
 use softcrumb::results::day::{self, DayInput};
 use softcrumb::results::formula;
-use softcrumb::results::heat::{HeatInput, HeatResults, InOven};
+use softcrumb::results::heat::{HeatInput, HeatResults};
 use softcrumb::results::run::Run;
 use softcrumb::sheet::{Kitchen, Sheet, examples};
 
@@ -149,10 +149,8 @@ impl Surroundings {
 }
 
 fn heat(input: &DayInput, batch: &BatchResults, run: &Run) -> HeatResults {
-    let proofed = run.rises.temperatures.proofed;
     HeatResults::of(&HeatInput {
         formula: &batch.formula,
-        in_oven: InOven::of(input.sheet, batch.scaled.as_ref().ok(), proofed),
         settings: &input.sheet.heat,
         kitchen: input.kitchen,
         picked: None,
