@@ -3,9 +3,10 @@
 
 use std::num::NonZeroU16;
 
-use super::{Batch, HeatSettings, Id, Sheet, TinUse};
+use super::{BakeSettings, Batch, HeatSettings, Id, KnownBake, Sheet, TinUse};
 use crate::engine::batch::{BatchTarget, Losses};
 use crate::engine::formula::{Bread, Formula, Line, Part, PartKind};
+use crate::engine::heat::BakedShape;
 use crate::engine::ingredients::{Food, Listed};
 use crate::engine::quantity::{Length, Mass, Share, Temperature};
 use crate::engine::tin::{Across, Tin, TinShape};
@@ -179,10 +180,28 @@ fn set_out((id, name, bread, pieces, note, components): &Example) -> Option<(Id,
         bread: *bread,
         formula: Formula { parts },
         batch,
-        heat: HeatSettings::default(),
+        heat: HeatSettings {
+            bake: bake(*bread),
+            ..HeatSettings::default()
+        },
         note: (*note).to_owned(),
     };
     Some((Id::from_text(id)?, sheet))
+}
+
+/// The programme: plain and rye loaves as hot and as long as such a loaf usually bakes.
+fn bake(bread: Bread) -> BakeSettings {
+    let mut bake = BakeSettings::default();
+    let usual = KnownBake::usual(bread, BakedShape::Loaf);
+    for phase in &mut bake.phases {
+        match bread {
+            Bread::PlainTin | Bread::Rye => {
+                (phase.minutes, phase.temperature) = (usual.minutes, usual.oven);
+            }
+            Bread::SoftTin | Bread::SweetBun | Bread::RichEgg => {}
+        }
+    }
+    bake
 }
 
 fn part((kind, name, steam, lines): &ExamplePart) -> Option<Part> {
