@@ -29,6 +29,7 @@ mod heat_ends;
 mod heat_of_formula;
 mod kitchen;
 mod learn;
+mod learn_measured;
 mod link;
 mod numerics;
 mod plan;

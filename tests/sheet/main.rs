@@ -36,6 +36,7 @@ mod hostile_days;
 mod hostile_links;
 mod hostile_records;
 mod household;
+mod kitchen_taught;
 mod kitchens;
 mod links;
 mod log_files;

@@ -73,7 +73,8 @@ const NIGHTS_WITHIN_DAYS: f64 = 6.0;
 /// [`PlanError::NoSteps`] where every step is left out; [`PlanError::TooManySteps`] for very many
 /// parts or loads.
 pub fn of(input: &DayInput) -> Result<DayResults, PlanError> {
-    let (sheet, kitchen, settings) = (input.sheet, input.kitchen, input.settings);
+    let (sheet, settings) = (input.sheet, input.settings);
+    let kitchen = &input.taught_kitchen();
     let run = input.run();
     let asked = TimesAsked {
         bulk: between(&run.rises.bulk, settings.rises.bulk.time),

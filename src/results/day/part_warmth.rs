@@ -29,7 +29,8 @@ pub fn part_warmth(input: &DayInput, step: StepAt, part: usize) -> Option<PartWa
     let measured = input.bench?.found(step, number)?.at;
     let sheet = input.sheet;
     let at = (step.work, part);
-    let needs = time_to_target(&sheet.formula, input.kitchen, &sheet.heat, at, measured);
+    let kitchen = input.taught_kitchen();
+    let needs = time_to_target(&sheet.formula, &kitchen, &sheet.heat, at, measured);
     let waits = needs.as_ref().ok();
     let waits = waits.filter(|needs| needs.there.minutes() >= NEGLIGIBLE);
     Some(PartWarmth {

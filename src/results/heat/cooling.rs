@@ -45,6 +45,7 @@ pub fn cooling_plan(
         lid: settings.lid,
         bowl: bowl.map(|bowl| (bowl.material, bowl.mass)),
         rules: kitchen.rules,
+        factors: kitchen.cooling,
     };
     let way = match settings.way {
         CoolingChoice::Quickest => quickest(&cooling, (settings.vessel, settings.across))?.way,

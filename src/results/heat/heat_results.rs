@@ -82,11 +82,9 @@ impl HeatResults {
     #[must_use]
     pub fn of(input: &HeatInput) -> Self {
         let HeatInput {
-            formula,
-            kitchen,
-            settings,
-            ..
+            formula, settings, ..
         } = *input;
+        let kitchen = &input.run.kitchen(input.kitchen);
         let pastes = pastes(formula, kitchen, settings);
         let coolable = coolable(formula);
         let picked = input.picked.filter(|picked| coolable.contains(picked));
@@ -141,6 +139,7 @@ impl HeatBefore {
     #[must_use]
     pub fn of(formula: &Formula, kitchen: &Kitchen, settings: &HeatSettings, run: &Run) -> Self {
         let mixing = run.mixing.as_ref();
+        let kitchen = &run.kitchen(kitchen);
         Self {
             dough: mixing.ok().map(|mixing| mixing.dough.temperature),
             pastes: pastes(formula, kitchen, settings),

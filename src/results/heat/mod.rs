@@ -33,7 +33,7 @@ pub use melting::melting;
 pub use mixer_load::{LoadSource, MixerLoad, factor_method_for, mixer_load};
 pub use mixing::{DoughOffset, MixingResult, dough_offset};
 pub use part_matter::part_matter;
-pub use paste::{PasteResult, paste, pastes};
+pub use paste::{PasteResult, expected_steam, paste, pastes};
 pub use remedies::{DoughQuestion, NamedRemedies, named_remedies, offered_remedies};
 pub use start_temperatures::{line_start, part_start};
 pub use steam::{

@@ -9,7 +9,7 @@ use crate::engine::heat::{
     Stirring, cook,
 };
 use crate::engine::ingredients::Role;
-use crate::engine::quantity::{Mass, Temperature};
+use crate::engine::quantity::{Mass, Minutes, Temperature};
 use crate::sheet::{HeatSettings, Kitchen, PasteSettings};
 
 /// A paste of the formula.
@@ -58,6 +58,25 @@ pub fn pastes(formula: &Formula, kitchen: &Kitchen, settings: &HeatSettings) -> 
             })
         })
         .collect()
+}
+
+/// What a paste will lose as steam by the time it goes into the fridge, whatever was weighed of it
+/// before.
+///
+/// # Errors
+/// [`HeatError::NoPaste`] for a part that is none; else those of [`predicted_steam`].
+pub fn expected_steam(
+    formula: &Formula,
+    part: usize,
+    kitchen: &Kitchen,
+    heat: &HeatSettings,
+) -> Result<SteamPrediction, HeatError> {
+    let mut unweighed = formula.clone();
+    let own = unweighed.parts.get_mut(part).ok_or(HeatError::NoPart)?;
+    own.steam = Mass::ZERO;
+    let paste = paste(&unweighed, part, kitchen, &heat.paste)?.ok_or(HeatError::NoPaste)?;
+    let own = unweighed.parts.get(part).ok_or(HeatError::NoPart)?;
+    predicted_steam(own, &cook(&paste)?, kitchen, &heat.cooling)
 }
 
 /// A part as a paste: its water and other liquids are poured boiling on the rest; `None` where it
@@ -120,9 +139,17 @@ fn stirring(own: &Part, kitchen: &Kitchen) -> Stirring {
             humidity: OpenAir::HUMIDITY,
         },
         across: CoolingVessel::Bowl.usual_across(),
-        minutes: Stirring::USUAL,
+        minutes: stirred_for(kitchen),
         at_most: (own.steam > Mass::ZERO).then_some(own.steam),
     }
+}
+
+/// How long a paste steams in the open: as is usual, times the factor that weighings have taught.
+fn stirred_for(kitchen: &Kitchen) -> Minutes {
+    let factor = kitchen.cooling.steam.map(|factor| factor.likely.number());
+    let usual = Stirring::USUAL;
+    let minutes = factor.and_then(|factor| Minutes::from_minutes(usual.minutes() * factor).ok());
+    minutes.unwrap_or(usual)
 }
 
 /// The temperature of a paste just after stirring.

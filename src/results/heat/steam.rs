@@ -27,7 +27,7 @@ const STIRRED: [f64; 3] = [0.5, 1.0, 3.0];
 /// What a paste will lose as steam: while it is stirred in the open, and until it is in the fridge.
 ///
 /// Under a lid, in a bag or in ice water nothing evaporates. The surface dries to a skin or not,
-/// and is covered sooner or later: the range says so.
+/// and is covered sooner or later: the range says so, unless weighings of this kitchen say better.
 ///
 /// # Errors
 /// Those of [`cooling_plan`].
@@ -47,6 +47,15 @@ pub fn predicted_steam(
             [Mass::ZERO; 3]
         }
     };
+    let [_, bench, _] = on_bench;
+    let likely = Mass::from_grams(cooked.steamed.grams() + bench.grams())?;
+    if let Some([least, likely, most]) = kitchen.cooling.steam_range(likely) {
+        return Ok(SteamPrediction {
+            least,
+            likely,
+            most,
+        });
+    }
     let [quick, usual, slow] = STIRRED.map(|times| cooked.steamed.grams() * times);
     let [least, likely, most] = on_bench.map(Mass::grams);
     Ok(SteamPrediction {

@@ -3,14 +3,14 @@
 use super::chilled::{PartTemperatures, chilled, part_temperatures};
 use super::stage::{Stage, StageKind};
 use crate::engine::formula::{Form, Formula};
-use crate::engine::heat::HeatError;
+use crate::engine::heat::{CoolingFactors, HeatError};
 use crate::engine::learn::{Learnt, LearntFactor};
 use crate::engine::plan::shaping_time;
 use crate::engine::quantity::{Factor, Minutes, Temperature};
 use crate::engine::rise::{
     ReferenceRise, RiseError, RiseSettings, Risen, YeastActivity, yeast_activity,
 };
-use crate::results::day::{Doughs, ReferenceRises, RiseInput, Rises, rises};
+use crate::results::day::{Doughs, ReferenceRises, RiseInput, Rises, rises, taught_kitchen};
 use crate::results::heat::{LoadSource, MixingResult};
 use crate::sheet::{HeatSettings, Kitchen};
 
@@ -61,6 +61,8 @@ pub struct Run {
     pub doughs: Option<Doughs>,
     /// The rises.
     pub rises: Rises,
+    /// How cooling goes in its kitchen, as the log has taught.
+    pub cooling: CoolingFactors,
     /// The stages, by strand in the order of time.
     pub stages: Vec<Stage>,
 }
@@ -91,6 +93,11 @@ impl Run {
     /// ```
     #[must_use]
     pub fn of(input: &RunInput) -> Self {
+        let kitchen = &taught_kitchen(input.kitchen, input.learnt);
+        Self::in_kitchen(&RunInput { kitchen, ..*input })
+    }
+
+    fn in_kitchen(input: &RunInput) -> Self {
         let RunInput { kitchen, heat, .. } = *input;
         let parts = part_temperatures(input.formula, kitchen, heat, input.rises);
         let formula = chilled(input.formula, &parts);
@@ -123,10 +130,20 @@ impl Run {
             references,
             doughs,
             rises,
+            cooling: kitchen.cooling,
             stages: Vec::new(),
         };
         run.stages = run.stages_of(input, &parts);
         run
+    }
+
+    /// A kitchen with what the log has taught of this run's.
+    #[must_use]
+    pub fn kitchen(&self, kitchen: &Kitchen) -> Kitchen {
+        Kitchen {
+            cooling: self.cooling,
+            ..kitchen.clone()
+        }
     }
 
     fn stages_of(&self, input: &RunInput, parts: &[PartTemperatures]) -> Vec<Stage> {

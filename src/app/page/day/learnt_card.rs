@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use super::results::{Day, clock_now};
-use crate::app::part::Button;
+use crate::app::part::{Button, Figure, Shown};
 use crate::app::state::memo;
 use crate::results::day::{with_learnt_friction, with_learnt_losses};
 use crate::sheet::day::Resets;
@@ -56,15 +56,14 @@ pub fn LearntCard() -> impl IntoView {
                 <header>
                     <h2>{tr!("What your bakes taught")}</h2>
                 </header>
-                <dl class="body learnt">
-                    {move || figures.get().into_iter().map(|(name, value, rests)| view! {
+                <div class="body learnt">
+                    {move || figures.get().into_iter().map(|figure| view! {
                         <div>
-                            <dt>{name}</dt>
-                            <dd class="number">{value}</dd>
-                            <dd class="quiet">{rests}</dd>
+                            <Figure label=figure.name.to_owned() shown=Shown::plain(figure.value) working=move |()| figure.working.clone() />
+                            <p class="quiet">{figure.rests}</p>
                         </div>
                     }).collect_view()}
-                </dl>
+                </div>
                 <div class="body buttons">
                     <Show when=move || friction.get()>
                         <Button label=tr!("Use this friction for the kitchen") on_tap=take />

@@ -9,7 +9,7 @@ use crate::app::part::{Button, NumberBox};
 use crate::app::state::memo;
 use crate::engine::plan::{StepAt, StepKind};
 use crate::engine::quantity::Minutes;
-use crate::results::day::{PartWarmth, part_warmth};
+use crate::results::day::{PartWarmth, measured_cooling, part_warmth};
 use crate::results::heat::{measured_at, paste_cooling};
 use crate::sheet::day::Measured;
 use crate::text::{ErrorText, FormatOptions, day as day_text, format, heat as heat_text, read, tr};
@@ -47,7 +47,8 @@ fn WayBox(
         let sheet = day.state.current();
         day.with_input(&sheet, |input| {
             let heat = &input.sheet.heat;
-            let plan = paste_cooling(&input.sheet.formula, part, input.kitchen, heat).ok()?;
+            let kitchen = input.taught_kitchen();
+            let plan = paste_cooling(&input.sheet.formula, part, &kitchen, heat).ok()?;
             Some(heat_text::cooling_way(
                 &plan.way,
                 plan.deep().ok()?,
@@ -88,7 +89,14 @@ fn WarmthBox(
         let options = day.state.options.get_untracked();
         let at = read::temperature(&text, options).map_err(|error| error.sentence(options))?;
         let when = clock_now();
+        let sheet = day.state.sheet();
+        let cooling = untrack(|| {
+            day.with_input(&sheet, |input| {
+                measured_cooling(input, (step, part), at, when)
+            })
+        });
         day.change_bench(|bench| {
+            bench.bake.noted.cooling = cooling.or(bench.bake.noted.cooling);
             bench.measure(Measured {
                 step,
                 part: of,
