@@ -44,7 +44,7 @@ pub use observations::{
     note_durations, note_mixing_time, unmixed,
 };
 pub use oven_loads::{LoadTimes, bake_difference, class_loads, load_times};
-pub use part_warmth::{PartWarmth, part_warmth};
+pub use part_warmth::{PartWarmth, as_told, part_warmth};
 pub use preferment::{PrefermentRise, preferment_course, preferment_rise};
 pub use rise_comparison::{RiseDifference, RiseSpeed, rise_difference, rise_speed};
 pub use rise_correction::{RiseDeviation, rise_deviation};
