@@ -18,6 +18,7 @@ mod chocolate_sides;
 mod class_sums;
 mod classes;
 mod dough;
+mod dough_ways;
 mod formula_edits;
 mod formula_figures;
 mod formula_parts;

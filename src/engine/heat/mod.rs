@@ -25,6 +25,7 @@ mod development;
 mod dough;
 mod dough_remedy;
 mod dough_step;
+mod dough_ways;
 mod error;
 mod evaporation;
 mod factor_method;
@@ -74,8 +75,9 @@ pub use development::Development;
 pub use dough::{
     Dough, DoughItem, DoughTemperature, HEAT_OF_HYDRATION, LiquidUse, dough_temperature,
 };
-pub use dough_remedy::{DoughRemedy, dough_remedies};
+pub use dough_remedy::DoughRemedy;
 pub use dough_step::DoughStep;
+pub use dough_ways::dough_remedies;
 pub use error::HeatError;
 pub use evaporation::{OpenAir, Stirring, evaporated};
 pub use factor_method::{FactorMethod, PrintedFactor, factor_method};

@@ -22,7 +22,7 @@ mod time_to_target;
 mod timing;
 mod warm_up;
 
-pub use apply_advice::{StepAmount, apply_step, set_liquid_temperature, step_amount};
+pub use apply_advice::{StepAmount, apply_remedy, apply_step, set_liquid_temperature, step_amount};
 pub use baking::{Baking, baking};
 pub use cooling::{CoolingPlan, cooling_plan};
 pub use cooling_result::{CoolingResult, coolable, paste_cooling};
