@@ -38,6 +38,7 @@ mod hostile_records;
 mod household;
 mod kitchen_taught;
 mod kitchens;
+mod known_dough;
 mod links;
 mod log_files;
 mod observed;
