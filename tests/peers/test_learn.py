@@ -7,7 +7,7 @@ import pytest
 
 
 def bake(number, kitchen, noted):
-    return {"id": f"bake{number}", "kitchen": kitchen, "began_ms": 1_774_000_000_000 + number, "noted": noted}
+    return {"id": "bake" + "abcdefghij"[number], "kitchen": kitchen, "began_ms": 1_774_000_000_000 + number, "noted": noted}
 
 
 def document(base, bakes):
