@@ -1,9 +1,9 @@
 //! Questions about heat at the ends of every range are answered or refused.
 
 use softcrumb::engine::heat::{
-    Air, Body, Cooling, CoolingVessel, Dough, DoughItem, Exposure, HeatPart, LiquidUse, Matter,
-    RuleSet, Shape, ThermalMaterial, advise, boiling_at, boiling_under, ice_for, ice_in_water, mix,
-    quickest, simulate, stand,
+    Air, Body, Cooling, CoolingFactors, CoolingVessel, Dough, DoughItem, Exposure, HeatPart,
+    LiquidUse, Matter, RuleSet, Shape, ThermalMaterial, advise, boiling_at, boiling_under, ice_for,
+    ice_in_water, mix, quickest, simulate, stand,
 };
 use softcrumb::engine::quantity::{
     Altitude, Heat, Length, Mass, Pressure, SurfaceCoefficient, Temperature, WarmingRate,
@@ -113,6 +113,7 @@ fn advice_on_cooling_and_standing_is_given_for_every_rule_set_and_size() {
         for half in [0.002, 0.02, 0.2] {
             for start in [-10.0, 4.0, 30.0, 100.0] {
                 let cooling = Cooling {
+                    factors: CoolingFactors::default(),
                     food: Matter::WATER,
                     mass: grams(25_000.0 * half),
                     start: celsius(start),
@@ -148,6 +149,7 @@ fn advice_on_cooling_and_standing_is_given_for_every_rule_set_and_size() {
 
 fn hot_water(mass: f64) -> Cooling {
     Cooling {
+        factors: CoolingFactors::default(),
         food: Matter::WATER,
         mass: grams(mass),
         start: celsius(65.0),
@@ -173,6 +175,7 @@ fn more_in_the_same_vessel_never_cools_faster() {
             let mut before = [0.0; 3];
             for mass in [60.0, 119.0, 180.0, 226.0, 500.0, 900.0, 1700.0] {
                 let cooling = Cooling {
+                    factors: CoolingFactors::default(),
                     lid,
                     ..hot_water(mass)
                 };

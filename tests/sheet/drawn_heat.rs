@@ -102,6 +102,7 @@ impl Draw {
         };
         let (paste_bowl, mixing_bowl) = (place(), place());
         Kitchen {
+            cooling: softcrumb::engine::heat::CoolingFactors::default(),
             name: self.text(60),
             scales: Scales {
                 main: self.one_of(&Division::ALL).mass(),

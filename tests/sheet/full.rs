@@ -223,6 +223,7 @@ pub(crate) fn kitchen(boils_by: BoilsBy) -> Kitchen {
     };
     let masses = [310.0, 455.5, 600.0, 720.0, 845.0, 910.0, 1005.0];
     Kitchen {
+        cooling: softcrumb::engine::heat::CoolingFactors::default(),
         name: "Under the roof".to_owned(),
         scales: Scales {
             main: grams(2.0),

@@ -118,6 +118,8 @@ fn noted() -> Observation {
         bulk: took(75.0, 81.5),
         proof: took(55.0, 49.0),
         bake: took(23.0, 24.5),
+        steam: None,
+        cooling: None,
     }
 }
 

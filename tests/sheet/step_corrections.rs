@@ -94,7 +94,12 @@ fn a_warm_paste_waits_and_a_cold_one_goes_on() {
         with(Some(&bench), |input, _| part_warmth(input, chill, 0)).unwrap()
     };
     let warm = warmth(30.0);
-    assert_eq!(warm.wait, warm.needs.ok().map(|needs| needs.there));
+    assert_eq!(
+        warm.wait,
+        warm.needs
+            .ok()
+            .map(|needs| softcrumb::results::day::as_told(needs.there))
+    );
     assert!(warm.wait.unwrap() > minutes(1.0));
     assert_eq!((warmth(4.0).wait, warmth(4.0).in_ice), (None, None));
     let nothing = with(Some(&begun()), |input, _| part_warmth(input, chill, 0));

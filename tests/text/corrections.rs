@@ -8,7 +8,8 @@ use softcrumb::engine::quantity::{Factor, Mass, Share, TemperatureChange};
 use softcrumb::engine::rise::{YeastActivity, yeast_activity};
 use softcrumb::results::day::{
     DayResults, Doughs, PartWarmth, ReadyTime, RiseDeviation, RisePlace, StartDeviation,
-    StepCorrections, WeighingEffect, WhichRise, additions, duration_changes, plan_snapshot,
+    StepCorrections, WeighingEffect, WhichRise, additions, as_told, duration_changes,
+    plan_snapshot,
 };
 use softcrumb::results::heat::StillNeeds;
 use softcrumb::sheet::civil::Zone;
@@ -92,7 +93,7 @@ fn a_paste_is_told_to_wait_or_to_go_on() {
                 there,
                 in_ice: Some(minutes(4.0)),
             }),
-            wait: wait.map(minutes),
+            wait: wait.map(|wait| as_told(minutes(wait))),
             in_ice: Some(minutes(4.0)),
         };
         plain(&day::part_warmth("Scald", &warmth, british()))
@@ -105,9 +106,35 @@ fn a_paste_is_told_to_wait_or_to_go_on() {
     is_plain(&wait);
     assert!(said(None).ends_with("it can go on."), "{}", said(None));
     assert_eq!(
-        plain(&day::wait_for(minutes(17.0), british())),
-        "Wait 17 min more"
+        plain(&day::wait_for(as_told(minutes(17.0)), british())),
+        "Wait 20 min more"
     );
+}
+
+/// Common practice: the sentence and the button below it name one figure, for every wait.
+#[test]
+fn a_wait_is_one_figure_in_sentence_and_button() {
+    for tenths in 10..2000_u16 {
+        let wait = as_told(minutes(f64::from(tenths) / 10.0));
+        let warmth = PartWarmth {
+            measured: celsius(55.0),
+            needs: Ok(StillNeeds {
+                wanted: celsius(40.0),
+                there: minutes(f64::from(tenths) / 10.0),
+                in_ice: None,
+            }),
+            wait: Some(wait),
+            in_ice: None,
+        };
+        let said = plain(&day::part_warmth("Scald", &warmth, british()));
+        let button = plain(&day::wait_for(wait, british()));
+        let figure = button.trim_start_matches("Wait ").trim_end_matches(" more");
+        assert!(
+            said.ends_with(&format!("about {figure} more.")),
+            "{said} / {button}"
+        );
+        assert!(wait.minutes() >= f64::from(tenths) / 10.0);
+    }
 }
 
 #[test]

@@ -63,7 +63,7 @@ fn an_unreachable_target_is_told_with_the_best_and_ways_out() {
     );
     let to_do = plain(&advice.to_do);
     assert!(
-        to_do.starts_with("At 43 °C, the warmest that yeast bears, the whole milk takes it to "),
+        to_do.starts_with("At 40 °C, the warmest that yeast bears, the whole milk takes it to "),
         "{to_do}"
     );
     assert!(to_do.ends_with('.'), "{to_do}");

@@ -3,10 +3,10 @@
 use softcrumb::engine::chocolate::{Melting, melt};
 use softcrumb::engine::formula::Bread;
 use softcrumb::engine::heat::{
-    BakeSetting, BakedBody, BakedShape, Cooling, CoolingVessel, Development, Dough, DoughItem,
-    Grain, HeatFrom, HeatPart, LiquidUse, Material, Matter, Paste, Phase, Properties, RuleSet,
-    Scalded, ThermalMaterial, Vessel, bake_time, boiling_at, boiling_under, cook, cool_loaf,
-    dough_temperature, factor_method, ice_for, ice_in_water, review, steam_loss,
+    BakeSetting, BakedBody, BakedShape, Cooling, CoolingFactors, CoolingVessel, Development, Dough,
+    DoughItem, Grain, HeatFrom, HeatPart, LiquidUse, Material, Matter, Paste, Phase, Properties,
+    RuleSet, Scalded, ThermalMaterial, Vessel, bake_time, boiling_at, boiling_under, cook,
+    cool_loaf, dough_temperature, factor_method, ice_for, ice_in_water, review, steam_loss,
 };
 use softcrumb::engine::ingredients::Listed;
 use softcrumb::engine::quantity::{
@@ -192,6 +192,7 @@ fn melting_adds_up_cold_and_hot() {
 #[test]
 fn cooling_adds_up_stage_by_stage() {
     let cooling = Cooling {
+        factors: CoolingFactors::default(),
         food: matter(300),
         mass: grams(200.0),
         start: celsius(80.0),

@@ -1,7 +1,9 @@
 //! The working of what bakes teach.
 
-use softcrumb::engine::learn::{MeasuredDuration, Observation, WeighedLoss, learn};
-use softcrumb::engine::quantity::{Mass, Minutes, Temperature, WarmingRate};
+use softcrumb::engine::learn::{
+    MeasuredCooling, MeasuredDuration, MeasuredSteam, Observation, WeighedLoss, learn,
+};
+use softcrumb::engine::quantity::{Factor, Mass, Minutes, Share, Temperature, WarmingRate};
 
 use crate::rule_evaluator::adds_up;
 
@@ -30,7 +32,33 @@ fn bake(number: u16) -> Observation {
         bulk: Some(took),
         proof: Some(took),
         bake: Some(took),
+        steam: Some(MeasuredSteam {
+            expected: grams(5.0 + n),
+            weighed: WeighedLoss {
+                before: grams(150.0),
+                after: grams(143.0 - n),
+            },
+        }),
+        cooling: Some(MeasuredCooling {
+            expected: Temperature::from_celsius(30.0).unwrap(),
+            found: Temperature::from_celsius(28.0).unwrap(),
+            factor: Factor::from_number((1.2 + 0.01 * n) * wild).unwrap(),
+            within: Share::from_fraction(0.05 + 0.01 * n).unwrap(),
+        }),
     }
+}
+
+/// A dough that came out colder than it went in: the thermometer is out, and friction is none.
+#[test]
+fn a_friction_that_is_held_at_none_adds_up() {
+    let colder = Observation {
+        unmixed: Temperature::from_celsius(22.0).ok(),
+        dough: Temperature::from_celsius(21.5).ok(),
+        mixing: Minutes::from_minutes(9.0).ok(),
+        ..Observation::default()
+    };
+    let usual = WarmingRate::from_kelvin_per_minute(0.12).unwrap();
+    adds_up(&learn(&[colder; 6], usual).friction.unwrap().working());
 }
 
 #[test]
@@ -43,7 +71,8 @@ fn what_any_number_of_bakes_teaches_adds_up() {
         adds_up(&learnt.friction.unwrap().working());
         adds_up(&learnt.residue.unwrap().working());
         adds_up(&learnt.oven_loss.unwrap().working());
-        for factor in [learnt.bulk, learnt.proof, learnt.bake] {
+        let factors = [learnt.bulk, learnt.proof, learnt.bake];
+        for factor in factors.into_iter().chain([learnt.steam, learnt.transfer]) {
             adds_up(&factor.unwrap().working());
         }
     }

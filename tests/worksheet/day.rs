@@ -2,13 +2,12 @@
 
 use std::borrow::Cow;
 
-use softcrumb::engine::learn::Learnt;
 use softcrumb::engine::plan::PlanError;
 use softcrumb::engine::quantity::{Instant, Minutes};
-use softcrumb::results::day::{self, DayInput, DayResults};
+use softcrumb::results::day::{self, DayInput, DayResults, learnt};
 use softcrumb::results::run::Run;
 use softcrumb::sheet::civil::Zone;
-use softcrumb::sheet::day::DaySettings;
+use softcrumb::sheet::day::{DaySettings, Log};
 use softcrumb::sheet::{Kitchen, Moment, Sheet};
 use softcrumb::storage::{Json, Record};
 
@@ -20,6 +19,8 @@ pub(crate) struct AskedDay {
     pub(crate) settings: DaySettings,
     pub(crate) now: Moment,
     pub(crate) zone: Zone,
+    /// The bakes that were noted, all of which teach.
+    pub(crate) log: Log,
 }
 
 impl AskedDay {
@@ -33,12 +34,13 @@ impl AskedDay {
             settings: DaySettings::default(),
             now: Moment::from_instant(now),
             zone: Zone::asked(now.earlier(around), now.later(around), summer),
+            log: Log::default(),
         }
     }
 }
 
 /// Keys that are not those of a record of a day.
-const OWN: [&str; 2] = ["now_s", "offsets"];
+const OWN: [&str; 3] = ["now_s", "offsets", "log"];
 
 /// Reads `day`; nothing where it is left out.
 pub(crate) fn read(tree: &Json) -> Result<Option<AskedDay>, ErrorText> {
@@ -64,7 +66,18 @@ pub(crate) fn read(tree: &Json) -> Result<Option<AskedDay>, ErrorText> {
         settings,
         now,
         zone,
+        log: log(day)?,
     }))
+}
+
+/// The log of a day, as its record has it; an empty one where it is left out.
+fn log(day: &Json) -> Result<Log, ErrorText> {
+    match get(day, "log") {
+        None => Ok(Log::default()),
+        Some(Json::Fields(fields)) => Log::read(&record("log", fields.clone()))
+            .map_err(|error| ErrorText::of_record(&error, "day.log")),
+        Some(_) => Err(ErrorText::new("day.log", "WrongType", "expected fields")),
+    }
 }
 
 /// How far around now the zone is asked, h.
@@ -119,7 +132,7 @@ pub(crate) fn work_out(
         sheet,
         kitchen,
         settings: &asked.settings,
-        learnt: &Learnt::default(),
+        learnt: &learnt(&asked.log, kitchen, None),
         zone: &asked.zone,
         now: asked.now,
         rounded: None,

@@ -1,5 +1,6 @@
 //! Bodies that cool or warm from outside: how thick, of what shape, of what food.
 
+use super::cooling_factors::CoolingFactors;
 use super::error::HeatError;
 use super::matter::Matter;
 use super::properties::Properties;
@@ -73,6 +74,15 @@ impl Air {
 
     /// A hot water bath under or round a bowl, unstirred inside. Common practice.
     pub const WATER_BATH: SurfaceCoefficient = SurfaceCoefficient::known(150.0);
+
+    /// Still air of a kitchen with these factors.
+    #[must_use]
+    pub fn of_kitchen(temperature: Temperature, factors: &CoolingFactors) -> Self {
+        Self {
+            temperature,
+            coefficient: factors.likely_air(Self::STILL),
+        }
+    }
 
     /// Still air.
     #[must_use]

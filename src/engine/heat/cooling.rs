@@ -3,6 +3,7 @@
 use super::body::Air;
 use super::cooled::{Cooled, judge};
 use super::cooling_bound::is_hopeless;
+use super::cooling_factors::{CoolingFactors, Pace};
 use super::cooling_vessel::{CoolingVessel, Laid};
 use super::error::HeatError;
 use super::evaporation::OpenAir;
@@ -11,10 +12,8 @@ use super::material::Material;
 use super::matter::Matter;
 use super::properties::Properties;
 use super::rule_set::RuleSet;
-use super::vessel_cooling::{VesselCourse, simulate_in_vessel, simulate_in_vessel_coarsely};
-use crate::engine::quantity::{
-    HeatCapacity, Length, Mass, Minutes, SurfaceCoefficient, Temperature,
-};
+use super::vessel_cooling::{SKIN, VesselCourse, simulate_in_vessel, simulate_in_vessel_coarsely};
+use crate::engine::quantity::{HeatCapacity, Length, Mass, Minutes, Share, Temperature};
 use crate::engine::working::Line;
 
 /// A hot food that is to be cooled in a kitchen.
@@ -36,6 +35,8 @@ pub struct Cooling {
     pub bowl: Option<(Material, Mass)>,
     /// Whose rules are followed.
     pub rules: RuleSet,
+    /// How cooling goes in this kitchen, against the printed figures.
+    pub factors: CoolingFactors,
 }
 
 /// One way of cooling: in what, then how long on the bench and in ice water; the fridge follows.
@@ -49,17 +50,6 @@ pub struct CoolingWay {
     pub bench: Minutes,
     /// Its time in ice water after that.
     pub ice: Minutes,
-}
-
-/// Which end of what is uncertain is followed.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub enum Pace {
-    /// Nothing over it unless there is a lid, no skin; a fridge with moving air.
-    Quick,
-    /// A skin unless there is a lid; a usual fridge.
-    Middle,
-    /// Covered, still air in the fridge, and the fridge 1 K warmer than it is set.
-    Slow,
 }
 
 /// How the cooling goes at each end of what is uncertain.
@@ -156,8 +146,7 @@ impl Cooling {
         let on_bench = match pace {
             Pace::Slow => covered,
             Pace::Quick | Pace::Middle if bag || self.lid => covered,
-            Pace::Quick => Cover::Open(OpenAir::HUMIDITY),
-            Pace::Middle => Cover::Skin(OpenAir::HUMIDITY),
+            Pace::Quick | Pace::Middle => self.uncovered(pace),
         };
         let stay = |minutes, around, coefficient, cover| VesselStay {
             minutes,
@@ -165,9 +154,11 @@ impl Cooling {
             coefficient,
             cover,
         };
-        let (fridge, air) = self.fridge_at(pace);
+        let fridge = self.fridge_at(pace);
+        let bench = self.factors.likely_air(VesselStay::BENCH);
+        let air = self.factors.still_air(VesselStay::FRIDGE, pace);
         let stays = [
-            stay(way.bench, self.room, VesselStay::BENCH, on_bench),
+            stay(way.bench, self.room, bench, on_bench),
             stay(way.ice, Temperature::known(0.0), Air::ICE_BATH, covered),
             stay(IN_FRIDGE, fridge, air, covered),
         ];
@@ -175,13 +166,24 @@ impl Cooling {
         there.filter(|stay| stay.minutes > Minutes::ZERO).collect()
     }
 
-    fn fridge_at(&self, pace: Pace) -> (Temperature, SurfaceCoefficient) {
+    /// What lies over a food on the bench that nothing covers, and is not meant to be the slow end.
+    fn uncovered(&self, pace: Pace) -> Cover {
+        match (self.factors.steam, pace) {
+            (Some(factor), _) => Cover::Wet {
+                humidity: OpenAir::HUMIDITY,
+                share: Share::from_fraction(SKIN * factor.at(pace).number()).unwrap_or(Share::NONE),
+            },
+            (None, Pace::Quick) => Cover::Open(OpenAir::HUMIDITY),
+            (None, _) => Cover::Skin(OpenAir::HUMIDITY),
+        }
+    }
+
+    fn fridge_at(&self, pace: Pace) -> Temperature {
         match pace {
-            Pace::Quick => (self.fridge, VesselStay::QUICK_FRIDGE),
-            Pace::Middle => (self.fridge, VesselStay::FRIDGE),
+            Pace::Quick | Pace::Middle => self.fridge,
             Pace::Slow => {
                 let warmer = Temperature::from_celsius(self.fridge.celsius() + 1.0);
-                (warmer.unwrap_or(self.fridge), VesselStay::SLOW_FRIDGE)
+                warmer.unwrap_or(self.fridge)
             }
         }
     }

@@ -89,7 +89,7 @@ fn passes(filling: &Filling, stay: &VesselStay) -> f64 {
     let beside = stay.coefficient.watts_per_square_metre_kelvin();
     let over = match stay.cover {
         Cover::Closed => stay.closed(),
-        Cover::Open(_) | Cover::Skin(_) | Cover::Surrounded => beside,
+        Cover::Open(_) | Cover::Skin(_) | Cover::Wet { .. } | Cover::Surrounded => beside,
     };
     beside * (floor + wall) + over * floor
 }

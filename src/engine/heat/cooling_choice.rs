@@ -1,7 +1,8 @@
 //! The quickest practical way of cooling that meets the rules.
 
 use super::cooled::judge;
-use super::cooling::{Cooling, CoolingWay, Pace};
+use super::cooling::{Cooling, CoolingWay};
+use super::cooling_factors::Pace;
 use super::cooling_vessel::CoolingVessel;
 use super::error::HeatError;
 use super::vessel_cooling::VesselCourse;

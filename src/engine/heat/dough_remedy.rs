@@ -1,4 +1,4 @@
-//! What else brings a dough to its temperature, where no liquid can: each by itself, in numbers.
+//! What brings a dough to its temperature: each thing by itself, in numbers.
 
 use super::body::Air;
 use super::conduction::{Curve, Exposure, Probe, simulate};
@@ -11,11 +11,13 @@ use super::surroundings::Surroundings;
 use crate::engine::numerics::try_first_true;
 use crate::engine::quantity::{Mass, Minutes, Temperature};
 
-/// One thing that could be done, with the dough it makes when the liquid is at its best.
+/// What could be done, as one action to take, with the dough it makes.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct DoughRemedy {
     /// What.
     pub step: DoughStep,
+    /// What is done with it, where it alone is not enough.
+    pub with: [Option<DoughStep>; DoughRemedy::MOST_MORE],
     /// Where the dough then comes off.
     pub reaches: Temperature,
     /// Whether that is the target, within a tenth of a degree.
@@ -23,66 +25,26 @@ pub struct DoughRemedy {
 }
 
 /// The longest that cold things stand out, min: longer is a risk, and over-ferments.
-const STANDING_AT_MOST: f64 = 120.0;
-/// What changes the dough by less than this, and is not enough, is not worth the trouble, K.
-const SLIGHT: f64 = 0.5;
-/// The warmest a bowl or flour is made beforehand, °C: yeast must not be scalded.
-const WARM_AT_MOST: Temperature = Temperature::known(40.0);
+pub(super) const STANDING_AT_MOST: f64 = 120.0;
+/// The warmest that milk, water, a bowl or flour is made beforehand, °C: yeast must not be scalded.
+pub(super) const WARM_AT_MOST: Temperature = Temperature::known(40.0);
 /// How near is near enough, K.
-const NEAR: f64 = 0.1;
+pub(super) const NEAR: f64 = 0.1;
 const HALVINGS: u32 = 14; // to half a second of standing, thousandths of a degree
 
-/// What would bring a dough there, its liquid left as it is: what is enough by itself first, and
-/// then what a baker would do first; nothing where it is there, to a tenth of a degree. What changes
-/// the dough by less than half a degree without being enough is named only where nothing else helps.
-///
-/// # Errors
-/// Those of [`super::dough_temperature`].
-pub fn dough_remedies(
-    at_best: &Dough,
-    target: Temperature,
-    around: &Surroundings,
-) -> Result<Vec<DoughRemedy>, HeatError> {
-    let now = comes_off(at_best)?;
-    let lacks = (target - now).kelvin();
-    if lacks.abs() <= NEAR {
-        return Ok(Vec::new());
-    }
-    // In the order a baker would do them: what is put in, then the bowl, time, and mixing last.
-    let mut found = Vec::with_capacity(4);
-    let too_cold = lacks > 0.0;
-    if too_cold {
-        found.extend(flour_to(at_best, target, WARM_AT_MOST, true, |to| {
-            DoughStep::WarmFlour { to }
-        })?);
-        found.extend(bowl_to(at_best, target, WARM_AT_MOST, true, |to| {
-            DoughStep::WarmBowl { to }
-        })?);
-        found.extend(stand_out(at_best, target, around)?);
-    } else {
-        found.extend(ice(at_best, target, around)?);
-        found.extend(flour_to(at_best, target, around.fridge, false, |to| {
-            DoughStep::ChillFlour { to }
-        })?);
-        found.extend(bowl_to(at_best, target, around.fridge, false, |to| {
-            DoughStep::ChillBowl { to }
-        })?);
-    }
-    found.extend(mix_for(at_best, target, too_cold)?);
-    let worth =
-        |remedy: &DoughRemedy| remedy.enough || (remedy.reaches - now).kelvin().abs() >= SLIGHT;
-    if found.iter().any(worth) {
-        found.retain(worth);
-    }
-    // Stable: of two that are enough, the one a baker would do first stays first.
-    found.sort_by_key(|remedy| !remedy.enough);
-    Ok(found)
-}
-
 impl DoughRemedy {
-    fn new(step: DoughStep, reaches: Temperature, target: Temperature) -> Self {
+    /// How many things at the most are done with the first.
+    pub const MOST_MORE: usize = 4;
+
+    /// Everything that is done.
+    pub fn steps(&self) -> impl Iterator<Item = DoughStep> {
+        std::iter::once(self.step).chain(self.with.into_iter().flatten())
+    }
+
+    pub(super) fn new(step: DoughStep, reaches: Temperature, target: Temperature) -> Self {
         Self {
             step,
+            with: [None; Self::MOST_MORE],
             reaches,
             enough: (target - reaches).kelvin().abs() <= NEAR,
         }
@@ -105,7 +67,7 @@ fn least(
     }
 }
 
-fn stand_out(
+pub(super) fn stand_out(
     dough: &Dough,
     target: Temperature,
     around: &Surroundings,
@@ -146,7 +108,7 @@ fn stand_out(
     )))
 }
 
-fn mix_for(
+pub(super) fn mix_for(
     dough: &Dough,
     target: Temperature,
     too_cold: bool,
@@ -180,7 +142,7 @@ fn mix_for(
     Ok(gains.then(|| DoughRemedy::new(step, reaches, target)))
 }
 
-fn bowl_to(
+pub(super) fn bowl_to(
     dough: &Dough,
     target: Temperature,
     end: Temperature,
@@ -205,7 +167,7 @@ fn bowl_to(
     Ok(Some(DoughRemedy::new(step(to(share)?), reaches, target)))
 }
 
-fn flour_to(
+pub(super) fn flour_to(
     dough: &Dough,
     target: Temperature,
     end: Temperature,
@@ -243,7 +205,49 @@ fn flour_to(
     Ok(Some(DoughRemedy::new(step(to(share)?), reaches, target)))
 }
 
-fn ice(
+/// All liquids that are colder than `end` warmed together, or those that are warmer chilled.
+pub(super) fn liquid_to(
+    dough: &Dough,
+    target: Temperature,
+    end: Temperature,
+    too_cold: bool,
+    step: fn(Temperature) -> DoughStep,
+) -> Result<Option<DoughRemedy>, HeatError> {
+    let is_liquid = |item: &&DoughItem| {
+        matches!(item.handling, LiquidUse::Water | LiquidUse::Liquid)
+            && item.component.mass > Mass::ZERO
+    };
+    let liquids = dough.items.iter().filter(is_liquid);
+    let temperatures = liquids.map(|item| item.component.temperature);
+    let Some(starts) = temperatures.reduce(|one, other| {
+        if (one < other) == too_cold {
+            one
+        } else {
+            other
+        }
+    }) else {
+        return Ok(None);
+    };
+    if (end > starts) != too_cold {
+        return Ok(None);
+    }
+    let to = |share: f64| towards(starts, end, share);
+    let after = |share: f64| comes_off(&poured(dough, to(share)?, too_cold));
+    let (share, reaches) = least(target, after)?;
+    Ok(Some(DoughRemedy::new(step(to(share)?), reaches, target)))
+}
+
+/// The dough with every liquid that is colder than this warmed to it, or warmer chilled to it.
+pub(super) fn poured(dough: &Dough, to: Temperature, warmed: bool) -> Dough {
+    dough.with(|item| {
+        let moves = (to > item.component.temperature) == warmed;
+        if matches!(item.handling, LiquidUse::Water | LiquidUse::Liquid) && moves {
+            item.component.temperature = to;
+        }
+    })
+}
+
+pub(super) fn ice(
     dough: &Dough,
     target: Temperature,
     around: &Surroundings,

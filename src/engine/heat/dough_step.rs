@@ -5,6 +5,16 @@ use crate::engine::quantity::{Mass, Minutes, Temperature};
 /// One thing that could be done.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum DoughStep {
+    /// Warm milk and water beforehand.
+    WarmLiquid {
+        /// To what.
+        to: Temperature,
+    },
+    /// Pour milk and water colder.
+    ChillLiquid {
+        /// How cold.
+        to: Temperature,
+    },
     /// Let the cold pastes and preferments stand in the room first.
     StandOut {
         /// How long.

@@ -37,6 +37,13 @@ pub enum Cover {
     Open(Share),
     /// Nothing, but the surface has dried to a skin: half as much evaporates.
     Skin(Share),
+    /// Nothing: so much of what an open surface gives off evaporates, as weighings have it.
+    Wet {
+        /// The relative humidity of the air.
+        humidity: Share,
+        /// The share of what an open surface gives off.
+        share: Share,
+    },
     /// A film or a lid with air under it: nothing evaporates.
     Closed,
     /// The same as at the side: a bag, or a vessel under water.
@@ -64,14 +71,10 @@ impl VesselStay {
     /// Chu 1975, 8 to 10 W/(m²·K) for a wall of 30 to 60 °C; the bench keeps some of it in.
     pub const BENCH: SurfaceCoefficient = SurfaceCoefficient::known(8.0);
     /// In a household fridge: convection 1.3 to 2.8 W/(m²·K), radiation as large again; formulas for
-    /// free convection give 10 to 14.
+    /// free convection give 10 to 14. Slow and quick ends: 4 and 9.
     ///
     /// Source: *Energies* 2025, 18:6280; Laguerre 2010.
     pub const FRIDGE: SurfaceCoefficient = SurfaceCoefficient::known(6.0);
-    /// The slow end of that.
-    pub const SLOW_FRIDGE: SurfaceCoefficient = SurfaceCoefficient::known(4.0);
-    /// The quick end of that: between the measured and the formulas.
-    pub const QUICK_FRIDGE: SurfaceCoefficient = SurfaceCoefficient::known(9.0);
 
     /// Through a cover, W/(m²·K): three quarters of what passes at the side, and never more than
     /// two films of still air let through.
@@ -84,7 +87,7 @@ impl VesselStay {
 impl Cover {
     /// Whether water evaporates.
     pub(super) const fn is_open(self) -> bool {
-        matches!(self, Self::Open(_) | Self::Skin(_))
+        matches!(self, Self::Open(_) | Self::Skin(_) | Self::Wet { .. })
     }
 }
 

@@ -19,7 +19,7 @@ pub struct VesselCourse {
 
 /// The share of evaporation that a skin lets through. No figure is published: half of it is taken,
 /// between an open surface and none.
-const SKIN: f64 = 0.5;
+pub(super) const SKIN: f64 = 0.5;
 
 const LAYERS: usize = 10;
 const RINGS: usize = 6;
@@ -166,6 +166,7 @@ impl<const L: usize, const R: usize> Run<L, R> {
             ),
             Cover::Open(humidity) => self.open(stay, around, humidity, 1.0),
             Cover::Skin(humidity) => self.open(stay, around, humidity, SKIN),
+            Cover::Wet { humidity, share } => self.open(stay, around, humidity, share.fraction()),
         }
     }
 

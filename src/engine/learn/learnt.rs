@@ -1,6 +1,7 @@
 //! Learnt: friction, losses, rises and oven, each from the bakes that noted it.
 
-use super::evidence::{Before, Entry, Evidence};
+use super::evidence::{Before, Entry, Evidence, MeanKind, NINE_IN_TEN};
+use super::measured;
 use super::observation::{MeasuredDuration, Observation};
 use crate::engine::numerics::{RobustMean, float_from_usize, robust_mean};
 use crate::engine::quantity::{Factor, Minutes, Share, WarmingRate};
@@ -12,6 +13,8 @@ use crate::engine::working::Line;
 pub struct LearntRate {
     /// The rate.
     pub rate: WarmingRate,
+    /// How far the true one of the next dough may lie above or below it, nine times in ten.
+    pub spread: WarmingRate,
     /// What it rests on.
     pub rests: Evidence,
 }
@@ -49,6 +52,10 @@ pub struct Learnt {
     pub proof: Option<LearntFactor>,
     /// The bake.
     pub bake: Option<LearntFactor>,
+    /// The steam a paste loses.
+    pub steam: Option<LearntFactor>,
+    /// The heat that passes from a paste or preferment to the air of room and fridge.
+    pub transfer: Option<LearntFactor>,
 }
 
 /// The most bakes that are looked at, the newest: a kitchen changes with the year.
@@ -57,30 +64,32 @@ const NEWEST: usize = 12;
 const ENOUGH: usize = 3;
 /// A single entry is an outlier when it is more than so many times the usual, or less.
 const FAR: f64 = 2.5;
-/// The same of friction, in which printed figures differ by a factor of five.
-const FAR_FRICTION: f64 = 5.0;
-/// What a learnt friction leaves open at the least, K/min: half a degree in ten minutes.
-const LEAST_SPREAD: f64 = 0.05;
 /// What entries scatter at the least: 5 %, or two thousandths of a weight.
 const LEAST_FACTOR: f64 = 0.05;
 const LEAST_SHARE: f64 = 0.002;
 /// What is believed of the scatter before anything is noted, as so many entries.
 const BELIEF: f64 = 4.0;
-/// Nine of ten lie within so many standard deviations of a normal scatter that is known, and of one
-/// found from some eight entries (Student's t).
-const NINE_IN_TEN: f64 = 1.645;
+/// Nine of ten of a scatter found from some eight entries lie within so many (Student's t).
 const NINE_IN_TEN_OF_FEW: f64 = 1.860;
 
 /// What the bakes teach, oldest first. `usual` is the friction that holds until then.
 ///
 /// Each figure is the mean over at most the twelve newest bakes that noted it, outliers left
-/// aside; of one or two bakes only, what was believed before counts as one more.
+/// aside; of one or two bakes only, what was believed before counts as one more. Friction, steam and
+/// the passing of heat are measured as small differences: each counts by its precision, beside what
+/// was believed before.
 #[must_use]
 pub fn learn(bakes: &[Observation], usual: WarmingRate) -> Learnt {
-    let rate = |bake: &Observation| Some(bake.friction()?.kelvin_per_minute());
     let times = |took: Option<MeasuredDuration>| took.and_then(|took| took.times());
+    let of = |(factor, rests)| LearntFactor { factor, rests };
     Learnt {
-        friction: friction(&newest(bakes, rate), usual),
+        friction: measured::friction(&newest(bakes, Observation::warmed), usual).map(
+            |(rate, spread, rests)| LearntRate {
+                rate,
+                spread,
+                rests,
+            },
+        ),
         residue: share(&newest(bakes, |bake| Some(bake.bowl?.lost()?.fraction()))),
         oven_loss: share(&newest(bakes, |bake| {
             Some(bake.oven_loss?.lost()?.fraction())
@@ -88,73 +97,59 @@ pub fn learn(bakes: &[Observation], usual: WarmingRate) -> Learnt {
         bulk: factor(&newest(bakes, |bake| times(bake.bulk))),
         proof: factor(&newest(bakes, |bake| times(bake.proof))),
         bake: factor(&newest(bakes, |bake| times(bake.bake))),
+        steam: measured::steam(&newest(bakes, |bake| bake.steam)).map(of),
+        transfer: measured::transfer(&newest(bakes, |bake| bake.cooling)).map(of),
     }
 }
 
 /// The newest entries of those bakes that have one, oldest first.
-fn newest(bakes: &[Observation], of: impl Fn(&Observation) -> Option<f64>) -> Vec<(usize, f64)> {
+fn newest<T>(bakes: &[Observation], of: impl Fn(&Observation) -> Option<T>) -> Vec<(usize, T)> {
     let numbered = bakes.iter().enumerate();
-    let mut found: Vec<(usize, f64)> = numbered
+    let mut found: Vec<(usize, T)> = numbered
         .filter_map(|(place, bake)| Some((place, of(bake)?)))
         .collect();
     found.split_off(found.len().saturating_sub(NEWEST))
 }
 
-fn friction(entries: &[(usize, f64)], usual: WarmingRate) -> Option<LearntRate> {
-    let usual = usual.kelvin_per_minute();
-    let (value, rests) = by_factor(entries, (usual, FAR_FRICTION), "K/min")?;
-    let rate = WarmingRate::from_kelvin_per_minute(value).ok()?;
-    Some(LearntRate { rate, rests })
-}
-
 fn factor(entries: &[(usize, f64)]) -> Option<LearntFactor> {
-    let (value, rests) = by_factor(entries, (1.0, FAR), "")?;
+    let (value, rests) = by_factor(entries)?;
     let factor = Factor::from_number(value).ok()?;
     Some(LearntFactor { factor, rests })
 }
 
-/// Entries that are factors of each other, with what is usual while they are few; a single one that
-/// is more than `far` times the usual, or less, is an outlier.
-fn by_factor(
-    entries: &[(usize, f64)],
-    (usual, far): (f64, f64),
-    unit: &'static str,
-) -> Option<(f64, Evidence)> {
-    let few = entries.len() < ENOUGH && usual > 0.0;
+/// Entries that are factors, with no change at all as one of them while they are few; a single one
+/// that is more than so many times, or less, is an outlier.
+fn by_factor(entries: &[(usize, f64)]) -> Option<(f64, Evidence)> {
+    let few = entries.len() < ENOUGH;
     let mut logs: Vec<f64> = entries.iter().map(|(_, value)| libm::log(*value)).collect();
     let alone = logs.first().copied().filter(|_| logs.len() == 1);
     if let Some(only) = alone
         && few
-        && (only - libm::log(usual)).abs() > libm::log(far)
+        && only.abs() > libm::log(FAR)
     {
         return None;
     }
     if few {
-        logs.push(libm::log(usual));
+        logs.push(0.0);
     }
     let centre = robust_mean(&logs, LEAST_FACTOR)?;
     let kept = centre.kept.iter().copied();
     let before = few && centre.kept.last() == Some(&true);
-    let mut rests = rests(entries, kept, unit, spread(&centre)?);
-    rests.by_factor = true;
-    rests.before = before.then(|| Before::new(usual));
+    let mut rests = rests(entries, kept, spread(&centre)?);
+    rests.mean = MeanKind::Geometric;
+    rests.before = before.then(|| Before::new(1.0));
     (rests.bakes() > 0).then(|| (libm::exp(centre.mean), rests))
 }
 
 fn share(entries: &[(usize, f64)]) -> Option<LearntShare> {
     let values: Vec<f64> = entries.iter().map(|(_, value)| *value).collect();
     let centre = robust_mean(&values, LEAST_SHARE)?;
-    let rests = rests(entries, centre.kept.iter().copied(), "", Share::NONE);
+    let rests = rests(entries, centre.kept.iter().copied(), Share::NONE);
     let share = Share::from_fraction(centre.mean.max(0.0)).ok()?;
     Some(LearntShare { share, rests })
 }
 
-fn rests(
-    entries: &[(usize, f64)],
-    kept: impl Iterator<Item = bool>,
-    unit: &'static str,
-    spread: Share,
-) -> Evidence {
+fn rests(entries: &[(usize, f64)], kept: impl Iterator<Item = bool>, spread: Share) -> Evidence {
     let pairs = entries.iter().zip(kept);
     Evidence {
         entries: pairs
@@ -162,8 +157,9 @@ fn rests(
             .collect(),
         before: None,
         spread,
-        unit,
-        by_factor: false,
+        unit: "",
+        held_at: None,
+        mean: MeanKind::Plain,
     }
 }
 
@@ -219,15 +215,6 @@ impl LearntFactor {
 }
 
 impl LearntRate {
-    /// How far the true rate may lie above or below it, nine times in ten.
-    #[must_use]
-    pub fn spread(&self) -> WarmingRate {
-        let spread = self.rate.kelvin_per_minute() * self.rests.spread.fraction();
-        let most = *WarmingRate::RANGE.end();
-        let held = spread.clamp(LEAST_SPREAD, most);
-        WarmingRate::from_kelvin_per_minute(held).unwrap_or(self.rate)
-    }
-
     /// The working, line by line.
     #[must_use]
     pub fn working(&self) -> Vec<Line> {

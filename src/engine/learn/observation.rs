@@ -1,6 +1,6 @@
 //! What a bake noted, as far as something can be learnt from it.
 
-use crate::engine::quantity::{Mass, Minutes, Share, Temperature, WarmingRate};
+use crate::engine::quantity::{Factor, Mass, Minutes, Share, Temperature, WarmingRate};
 
 /// How long something took, beside what was expected before anything was learnt.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -18,6 +18,29 @@ pub struct WeighedLoss {
     pub before: Mass,
     /// After.
     pub after: Mass,
+}
+
+/// What a paste lost as steam, beside what was expected before anything was learnt.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct MeasuredSteam {
+    /// What the printed figures gave for that paste.
+    pub expected: Mass,
+    /// What was stirred in, and what it weighed afterwards.
+    pub weighed: WeighedLoss,
+}
+
+/// How warm a paste or preferment was at a known time, beside what was expected before anything was
+/// learnt.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct MeasuredCooling {
+    /// What the printed figures gave for that time.
+    pub expected: Temperature,
+    /// What the thermometer showed.
+    pub found: Temperature,
+    /// How many times as much heat must pass for that.
+    pub factor: Factor,
+    /// How far that moves with a thermometer that is 1 K out, up or down.
+    pub within: Share,
 }
 
 /// What a bake noted. Nothing of it need be there.
@@ -42,18 +65,35 @@ pub struct Observation {
     pub proof: Option<MeasuredDuration>,
     /// The bake, until the middle was hot enough.
     pub bake: Option<MeasuredDuration>,
+    /// The steam a paste lost.
+    pub steam: Option<MeasuredSteam>,
+    /// How a paste or preferment cooled.
+    pub cooling: Option<MeasuredCooling>,
 }
 
 impl Observation {
     /// How fast friction warmed the dough; `None` where it was not noted or makes no sense.
     #[must_use]
     pub fn friction(&self) -> Option<WarmingRate> {
+        let (rise, minutes) = self.warmed()?;
+        (rise > 0.0)
+            .then(|| WarmingRate::from_kelvin_per_minute(rise / minutes).ok())
+            .flatten()
+    }
+
+    /// What mixing added, K, below zero where the thermometer was out by more than that, and the
+    /// minutes of friction it is from.
+    pub(super) fn warmed(&self) -> Option<(f64, f64)> {
         let rise = self.dough? - self.unmixed?;
         let minutes = self.warmed_for.or(self.mixing)?.minutes();
-        let sense = rise.kelvin() > 0.0 && minutes > 0.0;
-        sense
-            .then(|| WarmingRate::from_kelvin_per_minute(rise.kelvin() / minutes).ok())
-            .flatten()
+        (minutes > 0.0).then(|| (rise.kelvin(), minutes))
+    }
+}
+
+impl MeasuredSteam {
+    /// What it really lost, g; below zero where the scale was out by more than that.
+    pub(super) fn lost_grams(&self) -> f64 {
+        self.weighed.before.grams() - self.weighed.after.grams()
     }
 }
 

@@ -1,4 +1,4 @@
-//! Numerical methods: interpolation in a table, bisection, a mean that outliers do not move, and
+//! Numerical methods: interpolation in a table, bisection, means that outliers do not move, and
 //! conversions between integers and floats.
 //!
 //! The only ones of the engine. Each returns for every argument, NaN and ∞ included.
@@ -7,6 +7,7 @@ mod bisect;
 mod integer;
 mod interpolate;
 mod robust;
+mod weighted;
 
 pub use bisect::{NoRoot, first_integer, first_true, halve_integers, root, try_first_true};
 pub(crate) use integer::{
@@ -15,3 +16,4 @@ pub(crate) use integer::{
 };
 pub use interpolate::{Segment, first_crossing, interpolate, segment};
 pub use robust::{RobustMean, robust_mean};
+pub use weighted::{Weighed, WeightedMean, weighted_mean};

@@ -49,7 +49,7 @@ pub fn robust_mean(values: &[f64], least_deviation: f64) -> Option<RobustMean> {
 }
 
 /// The value in the middle, or half-way between the two in the middle.
-fn median(values: &[f64]) -> Option<f64> {
+pub(super) fn median(values: &[f64]) -> Option<f64> {
     let mut sorted = values.to_vec();
     sorted.sort_by(f64::total_cmp);
     let last = sorted.len().checked_sub(1)?;

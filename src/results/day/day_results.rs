@@ -88,7 +88,8 @@ pub fn of(input: &DayInput) -> Result<DayResults, PlanError> {
 /// # Errors
 /// Those of [`of`].
 pub fn of_run(input: &DayInput, run: Run) -> Result<DayResults, PlanError> {
-    let (sheet, kitchen, settings) = (input.sheet, input.kitchen, input.settings);
+    let (sheet, settings) = (input.sheet, input.settings);
+    let kitchen = &input.taught_kitchen();
     let asked = TimesAsked {
         bulk: between(&run.rises.bulk, settings.rises.bulk.time),
         proof: between(&run.rises.proof, settings.rises.proof.time),

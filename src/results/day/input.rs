@@ -1,5 +1,6 @@
 //! The input of the day's results: sheet, kitchen, settings, log and time.
 
+use super::learning::taught_kitchen;
 use super::weighed_formula::as_weighed;
 use crate::engine::batch::Rounded;
 use crate::engine::formula::Formula;
@@ -38,6 +39,12 @@ impl<'a> DayInput<'a> {
     /// The bake under way.
     pub(super) fn bake(&self) -> Option<&'a Bake> {
         self.bench.map(|bench| &bench.bake)
+    }
+
+    /// The kitchen as the log has taught it.
+    #[must_use]
+    pub fn taught_kitchen(&self) -> Kitchen {
+        taught_kitchen(self.kitchen, self.learnt)
     }
 
     /// The formula as large as it is made, with the masses that were really weighed.

@@ -1,6 +1,7 @@
 //! Learning: estimates from the log for this kitchen and formula, and applying them.
 
 use crate::engine::batch::Losses;
+use crate::engine::heat::{CoolingFactors, Dough, KitchenFactor};
 use crate::engine::learn::{Learnt, LearntFactor, learn};
 use crate::engine::quantity::Mass;
 use crate::sheet::Id;
@@ -22,7 +23,33 @@ const NEGLIGIBLE: f64 = 0.01;
 /// ```
 #[must_use]
 pub fn learnt(log: &Log, kitchen: &Kitchen, formula: Option<&Id>) -> Learnt {
-    learn(&log.noted(&kitchen.name, formula), kitchen.mixer.friction)
+    let mixer = kitchen.mixer;
+    // A friction that came from the log is not believed a second time.
+    let usual = if mixer.friction_spread == Dough::FRICTION_SPREAD {
+        mixer.friction
+    } else {
+        Dough::FRICTION
+    };
+    learn(&log.noted(&kitchen.name, formula), usual)
+}
+
+/// The kitchen with what the log has taught of its steam and of the heat that passes in it; the
+/// printed figures where it has taught nothing.
+#[must_use]
+pub fn taught_kitchen(kitchen: &Kitchen, learnt: &Learnt) -> Kitchen {
+    let factor = |learnt: &Option<LearntFactor>| {
+        learnt.as_ref().map(|learnt| KitchenFactor {
+            likely: learnt.factor,
+            spread: learnt.rests.spread,
+        })
+    };
+    Kitchen {
+        cooling: CoolingFactors {
+            steam: factor(&learnt.steam),
+            transfer: factor(&learnt.transfer),
+        },
+        ..kitchen.clone()
+    }
 }
 
 /// The factor of the bake, where it differs from the programme by a hundredth or more.
@@ -54,7 +81,7 @@ pub fn with_learnt_friction(kitchen: &Kitchen, learnt: &Learnt) -> Option<Kitche
     let mut kitchen = kitchen.clone();
     let friction = learnt.friction.as_ref()?;
     kitchen.mixer.friction = friction.rate;
-    kitchen.mixer.friction_spread = friction.spread();
+    kitchen.mixer.friction_spread = friction.spread;
     Some(kitchen)
 }
 

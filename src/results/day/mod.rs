@@ -11,6 +11,7 @@ mod critical_path;
 mod day_results;
 mod doughs;
 mod input;
+mod kitchen_observations;
 mod learning;
 mod observations;
 mod oven_loads;
@@ -40,13 +41,14 @@ pub use critical_path::{PathItem, critical_path};
 pub use day_results::{DayResults, of, of_run};
 pub use doughs::Doughs;
 pub use input::DayInput;
-pub use learning::{learnt, learnt_oven, with_learnt_friction, with_learnt_losses};
+pub use kitchen_observations::{measured_cooling, measured_steam};
+pub use learning::{learnt, learnt_oven, taught_kitchen, with_learnt_friction, with_learnt_losses};
 pub use observations::{
     Measurement, measurement_at, mixing_time, note_bread, note_dough, note_dough_temperature,
     note_durations, note_mixing_time, unmixed,
 };
 pub use oven_loads::{LoadTimes, bake_difference, class_loads, load_times};
-pub use part_warmth::{PartWarmth, part_warmth};
+pub use part_warmth::{PartWarmth, as_told, part_warmth};
 pub use paste_conflicts::{PasteConflict, PasteCure};
 pub use preferment::{PrefermentRise, preferment_course, preferment_rise};
 pub use ready_range::{ReadyItem, ReadyMargin, ReadyPath, ReadyRange, ready_range};

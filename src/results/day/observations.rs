@@ -19,6 +19,8 @@ pub enum Measurement {
     DoughTemperature,
     /// The mass of the dough on the bench, before it is divided.
     DoughMass,
+    /// The mass of a paste on its way to the fridge.
+    PasteMass,
     /// The mass of the bread out of the oven.
     BreadMass,
 }
@@ -28,6 +30,8 @@ pub enum Measurement {
 pub fn measurement_at(kind: StepKind) -> Option<Measurement> {
     if matches!(kind, StepKind::Mix | StepKind::ButterIn) {
         Some(Measurement::DoughTemperature)
+    } else if kind == StepKind::ChillPaste {
+        Some(Measurement::PasteMass)
     } else if kind == StepKind::Divide {
         Some(Measurement::DoughMass)
     } else {

@@ -13,7 +13,7 @@ pub struct PartWarmth {
     pub measured: Temperature,
     /// The temperature it needs to reach, and how long that takes.
     pub needs: Result<StillNeeds, HeatError>,
-    /// How long to leave it where it is; `None` where it can go on.
+    /// How long to leave it where it is, as sentence and button say it; `None` where it can go on.
     pub wait: Option<Minutes>,
     /// How long to stand it in ice water instead, where that cools it.
     pub in_ice: Option<Minutes>,
@@ -22,6 +22,21 @@ pub struct PartWarmth {
 /// A shorter wait is none, min.
 const NEGLIGIBLE: f64 = 1.0;
 
+/// A wait as it is told and as its timer is set: whole minutes up to ten, fives up to an hour, then
+/// tens, rounded up.
+#[must_use]
+pub fn as_told(wait: Minutes) -> Minutes {
+    let exact = wait.minutes();
+    let step = if exact < 10.0 {
+        1.0
+    } else if exact < 60.0 {
+        5.0
+    } else {
+        10.0
+    };
+    Minutes::from_minutes(libm::ceil(exact / step) * step).unwrap_or(wait)
+}
+
 /// What a paste or preferment that was measured at a step still needs; `None` where none was.
 #[must_use]
 pub fn part_warmth(input: &DayInput, step: StepAt, part: usize) -> Option<PartWarmth> {
@@ -29,13 +44,14 @@ pub fn part_warmth(input: &DayInput, step: StepAt, part: usize) -> Option<PartWa
     let measured = input.bench?.found(step, number)?.at;
     let sheet = input.sheet;
     let at = (step.work, part);
-    let needs = time_to_target(&sheet.formula, input.kitchen, &sheet.heat, at, measured);
+    let kitchen = input.taught_kitchen();
+    let needs = time_to_target(&sheet.formula, &kitchen, &sheet.heat, at, measured);
     let waits = needs.as_ref().ok();
     let waits = waits.filter(|needs| needs.there.minutes() >= NEGLIGIBLE);
     Some(PartWarmth {
         measured,
-        wait: waits.map(|needs| needs.there),
-        in_ice: waits.and_then(|needs| needs.in_ice),
+        wait: waits.map(|needs| as_told(needs.there)),
+        in_ice: waits.and_then(|needs| needs.in_ice).map(as_told),
         needs,
     })
 }

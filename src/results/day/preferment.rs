@@ -57,7 +57,7 @@ pub fn preferment_course(
         .iter()
         .map(|(minutes, place)| Exposure {
             minutes: *minutes,
-            air: Air::still(*place),
+            air: Air::of_kitchen(*place, &kitchen.cooling),
         })
         .collect();
     simulate_coarsely(&body, kitchen.room, &exposures)

@@ -163,7 +163,7 @@ fn differences(formula: &Formula, bench: &Bench) -> impl Iterator<Item = Weighin
 /// How much warmer the dough of the masses weighed comes off the mixer.
 fn warming(input: &DayInput, asked: &Formula, actual: &Formula) -> Option<TemperatureChange> {
     let temperature = |formula: &Formula| {
-        let load = mixer_load(formula, input.kitchen, &input.sheet.heat).ok()?;
+        let load = mixer_load(formula, &input.taught_kitchen(), &input.sheet.heat).ok()?;
         Some(dough_temperature(&load.dough).ok()?.temperature)
     };
     Some(temperature(actual)? - temperature(asked)?)

@@ -1,7 +1,7 @@
 //! Applying advice: the temperature of the liquid, a step that brings a dough to its target.
 
 use crate::engine::formula::{Formula, Line, PartKind};
-use crate::engine::heat::{DoughStep, HeatError};
+use crate::engine::heat::{DoughRemedy, DoughStep, HeatError};
 use crate::engine::ingredients::Role;
 use crate::engine::quantity::{Mass, Minutes, Temperature};
 use crate::sheet::HeatSettings;
@@ -42,6 +42,9 @@ pub fn apply_step(
             let left = (mixes.minutes() - minutes.minutes()).max(0.0);
             settings.mixing = Some(half_minute(left)?);
         }
+        DoughStep::WarmLiquid { to } | DoughStep::ChillLiquid { to } => {
+            set_liquid_temperature(formula, to)?;
+        }
         DoughStep::WarmBowl { to } | DoughStep::ChillBowl { to } => {
             settings.mixing_bowl = Some(tenth(to)?);
         }
@@ -81,12 +84,29 @@ pub const fn step_amount(step: DoughStep) -> StepAmount {
         DoughStep::StandOut { minutes }
         | DoughStep::MixLonger { minutes }
         | DoughStep::MixShorter { minutes } => StepAmount::Time(minutes),
-        DoughStep::WarmBowl { to }
+        DoughStep::WarmLiquid { to }
+        | DoughStep::ChillLiquid { to }
+        | DoughStep::WarmBowl { to }
         | DoughStep::WarmFlour { to }
         | DoughStep::ChillBowl { to }
         | DoughStep::ChillFlour { to } => StepAmount::To(to),
         DoughStep::Ice { ice } => StepAmount::Ice(ice),
     }
+}
+
+/// Applies everything that a remedy asks for, as [`apply_step`].
+///
+/// # Errors
+/// Those of [`apply_step`].
+pub fn apply_remedy(
+    formula: &mut Formula,
+    settings: &mut HeatSettings,
+    mixes: Minutes,
+    remedy: &DoughRemedy,
+) -> Result<(), HeatError> {
+    remedy
+        .steps()
+        .try_for_each(|step| apply_step(formula, settings, mixes, step))
 }
 
 /// Whether the page can apply a step; ice is the baker's to weigh.

@@ -56,6 +56,7 @@ pub(super) fn cooling_of(
         lid: settings.lid,
         bowl: bowl.map(|bowl| (bowl.material, bowl.mass)),
         rules: kitchen.rules,
+        factors: kitchen.cooling,
     })
 }
 

@@ -16,7 +16,7 @@ use crate::sheet::{CoolingSettings, HeatSettings, Kitchen};
 /// # Errors
 /// [`HeatError::NoPart`] for a part that is not there; [`HeatError::NoPaste`] for one without flour or
 /// liquid; else those of [`cooling_plan`].
-pub(super) fn paste_cooling(
+pub fn paste_cooling(
     formula: &Formula,
     part: usize,
     kitchen: &Kitchen,

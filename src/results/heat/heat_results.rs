@@ -80,11 +80,9 @@ impl HeatResults {
     #[must_use]
     pub fn of(input: &HeatInput) -> Self {
         let HeatInput {
-            formula,
-            kitchen,
-            settings,
-            ..
+            formula, settings, ..
         } = *input;
+        let kitchen = &input.run.kitchen(input.kitchen);
         let followed = paste_coolings(formula, kitchen, settings, &input.run.coolings);
         let pastes = pastes(formula, kitchen, settings, &followed);
         let coolable = coolable(formula);
@@ -142,6 +140,7 @@ impl HeatBefore {
     #[must_use]
     pub fn of(formula: &Formula, kitchen: &Kitchen, settings: &HeatSettings, run: &Run) -> Self {
         let mixing = run.mixing.as_ref();
+        let kitchen = &run.kitchen(kitchen);
         let followed = paste_coolings(formula, kitchen, settings, &run.coolings);
         Self {
             dough: mixing.ok().map(|mixing| mixing.dough.temperature),

@@ -85,7 +85,7 @@ pub fn mixer_load(
     }
     if settings.standing > Minutes::ZERO {
         for item in &mut load.dough.items {
-            stand_out(item, settings.standing, kitchen.room)?;
+            stand_out(item, settings.standing, kitchen)?;
         }
     }
     Ok(load)
@@ -172,11 +172,11 @@ fn handling(line: &Line) -> LiquidUse {
 }
 
 /// Warms a paste or preferment by its time in the room.
-fn stand_out(item: &mut DoughItem, minutes: Minutes, room: Temperature) -> Result<(), HeatError> {
+fn stand_out(item: &mut DoughItem, minutes: Minutes, kitchen: &Kitchen) -> Result<(), HeatError> {
     if let LiquidUse::Standing(body) = item.handling {
         let exposure = Exposure {
             minutes,
-            air: Air::still(room),
+            air: Air::of_kitchen(kitchen.room, &kitchen.cooling),
         };
         let curve = simulate(&body, item.component.temperature, &[exposure])?;
         if let Some(warm) = curve.at(minutes, Probe::Mean) {

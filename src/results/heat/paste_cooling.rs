@@ -44,38 +44,40 @@ pub fn paste_coolings(
 ) -> Vec<PasteCooling> {
     let numbered = formula.parts.iter().enumerate();
     let pastes = numbered.filter(|(_, own)| own.kind == PartKind::Paste);
-    let followed = pastes.filter_map(|(part, _)| of(formula, part, kitchen, heat, known).ok());
+    let followed =
+        pastes.filter_map(|(part, _)| PasteCooling::of(formula, part, kitchen, heat, known).ok());
     followed.collect()
 }
 
-fn of(
-    formula: &Formula,
-    part: usize,
-    kitchen: &Kitchen,
-    heat: &HeatSettings,
-    known: &[PasteCooling],
-) -> Result<PasteCooling, HeatError> {
-    let own = part_at(formula, part)?;
-    let hot = paste_temperature(formula, part, kitchen, &heat.paste)?;
-    let cooling = cooling_of(own, hot, kitchen, &heat.cooling)?;
-    let mut known = known.iter();
-    let same = known.find(|one| one.plan.cooling == cooling && one.settings == heat.cooling);
-    if let Some(same) = same {
-        return Ok(PasteCooling {
-            part,
-            ..same.clone()
-        });
-    }
-    let (plan, cooled) = CoolingPlan::simulated(cooling, &heat.cooling)?;
-    Ok(PasteCooling {
-        part,
-        plan,
-        settings: heat.cooling,
-        cooled,
-    })
-}
-
 impl PasteCooling {
+    /// The cooling of a paste; taken from what is `known` where that holds it.
+    pub(super) fn of(
+        formula: &Formula,
+        part: usize,
+        kitchen: &Kitchen,
+        heat: &HeatSettings,
+        known: &[PasteCooling],
+    ) -> Result<Self, HeatError> {
+        let own = part_at(formula, part)?;
+        let hot = paste_temperature(formula, part, kitchen, &heat.paste)?;
+        let cooling = cooling_of(own, hot, kitchen, &heat.cooling)?;
+        let mut known = known.iter();
+        let same = known.find(|one| one.plan.cooling == cooling && one.settings == heat.cooling);
+        if let Some(same) = same {
+            return Ok(Self {
+                part,
+                ..same.clone()
+            });
+        }
+        let (plan, cooled) = CoolingPlan::simulated(cooling, &heat.cooling)?;
+        Ok(Self {
+            part,
+            plan,
+            settings: heat.cooling,
+            cooled,
+        })
+    }
+
     /// Its mean temperature as it goes into the fridge, and after so long in there, as is likely; as
     /// it is after twelve hours where that is longer.
     ///

@@ -53,8 +53,9 @@ pub fn pastes(
             let at = cooked.as_ref().map_or(BOIL, |cooked| cooked.temperature);
             let predicted = cooked.as_ref().ok().filter(|_| own.steam <= Mass::ZERO);
             let followed = followed.iter().find(|one| one.part == part);
-            let predicted = predicted
-                .and_then(|cooked| predicted_steam(cooked, settings.cooling.lid, followed));
+            let predicted = predicted.and_then(|cooked| {
+                predicted_steam(cooked, settings.cooling.lid, followed, kitchen.cooling)
+            });
             Some(PasteResult {
                 predicted,
                 part,

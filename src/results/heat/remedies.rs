@@ -82,7 +82,12 @@ pub fn named_remedies(all: &[DoughRemedy]) -> NamedRemedies {
     if !enough.is_empty() {
         return NamedRemedies::Enough(enough);
     }
-    let together: Vec<DoughRemedy> = all.iter().take(SHOWN).copied().collect();
+    // One that is several together stands for all of them.
+    let several = all
+        .first()
+        .is_some_and(|first| first.steps().nth(1).is_some());
+    let shown = if several { 1 } else { SHOWN };
+    let together: Vec<DoughRemedy> = all.iter().take(shown).copied().collect();
     if together.is_empty() {
         NamedRemedies::None
     } else {
@@ -99,6 +104,6 @@ pub fn named_remedies(all: &[DoughRemedy]) -> NamedRemedies {
 /// ```
 #[must_use]
 pub fn offered_remedies(all: &[DoughRemedy]) -> Vec<DoughRemedy> {
-    let applicable = all.iter().filter(|remedy| applicable(remedy.step));
+    let applicable = all.iter().filter(|remedy| remedy.steps().all(applicable));
     applicable.take(SHOWN).copied().collect()
 }

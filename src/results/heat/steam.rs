@@ -2,7 +2,7 @@
 
 use super::paste_cooling::PasteCooling;
 use crate::engine::formula::{Form, Formula, Part};
-use crate::engine::heat::{CookedPaste, HeatError, SteamLoss, steam_loss};
+use crate::engine::heat::{CookedPaste, CoolingFactors, HeatError, SteamLoss, steam_loss};
 use crate::engine::quantity::{Mass, Minutes, Temperature};
 
 /// The temperature at which a paste loses its steam, where its own is not known. Only the heat
@@ -26,12 +26,13 @@ const STIRRED: [f64; 3] = [0.5, 1.0, 3.0];
 /// What a paste will lose as steam: while it is stirred in the open, and until it is in the fridge.
 ///
 /// Under a lid, in a bag or in ice water nothing evaporates. The surface dries to a skin or not,
-/// and is covered sooner or later: the range says so. `None` where it is left open and its cooling
-/// cannot be `followed`.
+/// and is covered sooner or later: the range says so, unless weighings of this kitchen say better.
+/// `None` where it is left open and its cooling cannot be `followed`.
 pub(super) fn predicted_steam(
     cooked: &CookedPaste,
     lid: bool,
     followed: Option<&PasteCooling>,
+    factors: CoolingFactors,
 ) -> Option<SteamPrediction> {
     let on_bench = if lid {
         [Mass::ZERO; 3]
@@ -43,6 +44,15 @@ pub(super) fn predicted_steam(
             [Mass::ZERO; 3]
         }
     };
+    let [_, bench, _] = on_bench;
+    let likely = Mass::from_grams(cooked.steamed.grams() + bench.grams()).ok()?;
+    if let Some([least, likely, most]) = factors.steam_range(likely) {
+        return Some(SteamPrediction {
+            least,
+            likely,
+            most,
+        });
+    }
     let [quick, usual, slow] = STIRRED.map(|times| cooked.steamed.grams() * times);
     let [least, likely, most] = on_bench.map(Mass::grams);
     Some(SteamPrediction {

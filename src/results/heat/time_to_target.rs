@@ -114,7 +114,7 @@ fn chilling(
     } else {
         let (mass, matter) = part_matter(own)?;
         let body = Body::ball_of(&matter, mass, (measured, kitchen.fridge))?;
-        let fridge = Air::still(kitchen.fridge);
+        let fridge = Air::of_kitchen(kitchen.fridge, &kitchen.cooling);
         until(&body, measured, fridge, (wanted, Probe::Centre))?
     };
     Ok(StillNeeds {
@@ -145,7 +145,7 @@ fn warming_up(
         there: until(
             &body,
             measured,
-            Air::still(kitchen.room),
+            Air::of_kitchen(kitchen.room, &kitchen.cooling),
             (wanted, Probe::Mean),
         )?,
         in_ice: None,

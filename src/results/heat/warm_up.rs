@@ -51,7 +51,12 @@ pub fn warming(formula: &Formula, kitchen: &Kitchen) -> Result<Vec<Warming>, Hea
         for celsius in LISTED {
             let warm = Temperature::from_celsius(celsius)?;
             if warm > starts
-                && let Ok(stood) = stand(&body, starts, Air::still(kitchen.room), warm)
+                && let Ok(stood) = stand(
+                    &body,
+                    starts,
+                    Air::of_kitchen(kitchen.room, &kitchen.cooling),
+                    warm,
+                )
             {
                 times.push((warm, stood.minutes));
             }

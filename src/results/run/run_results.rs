@@ -5,14 +5,15 @@ use super::run_input::{DoughBasis, RunInput};
 use super::stage::{Stage, held};
 use super::stages::{Followed, stages};
 use crate::engine::formula::{Form, Formula};
-use crate::engine::heat::HeatError;
+use crate::engine::heat::{CoolingFactors, HeatError};
 use crate::engine::learn::LearntFactor;
 use crate::engine::quantity::{Factor, Minutes, Temperature};
 use crate::engine::rise::{ReferenceRise, RiseError, YeastActivity, yeast_activity};
-use crate::results::day::{Doughs, ReferenceRises, RiseInput, Rises, rises};
+use crate::results::day::{Doughs, ReferenceRises, RiseInput, Rises, rises, taught_kitchen};
 use crate::results::heat::{
     Baking, InOven, MixingResult, PasteCooling, baking, paste_coolings, planned_phases,
 };
+use crate::sheet::Kitchen;
 
 /// A bake followed from the kettle to the cutting board.
 #[derive(Clone, Debug, PartialEq)]
@@ -33,6 +34,8 @@ pub struct Run {
     pub doughs: Option<Doughs>,
     /// The rises.
     pub rises: Rises,
+    /// How cooling goes in its kitchen, as the log has taught.
+    pub cooling: CoolingFactors,
     /// The bake, and how long the bread cools.
     pub baking: Result<Baking, HeatError>,
     /// The phases of the bake of one load, as this oven bakes.
@@ -69,6 +72,11 @@ impl Run {
     /// ```
     #[must_use]
     pub fn of(input: &RunInput) -> Self {
+        let kitchen = &taught_kitchen(input.kitchen, input.learnt);
+        Self::in_kitchen(&RunInput { kitchen, ..*input })
+    }
+
+    fn in_kitchen(input: &RunInput) -> Self {
         let RunInput { kitchen, heat, .. } = *input;
         let coolings = paste_coolings(input.formula, kitchen, heat, &[]);
         let parts = part_temperatures(input.formula, kitchen, input.rises, &coolings);
@@ -101,12 +109,22 @@ impl Run {
             references,
             doughs,
             rises,
+            cooling: kitchen.cooling,
             bake: as_this_oven_bakes(baking.as_ref().ok(), input),
             baking,
             stages: Vec::new(),
         };
         run.stages = stages(&run.followed(), input, &parts);
         run
+    }
+
+    /// A kitchen with what the log has taught of this run's.
+    #[must_use]
+    pub fn kitchen(&self, kitchen: &Kitchen) -> Kitchen {
+        Kitchen {
+            cooling: self.cooling,
+            ..kitchen.clone()
+        }
     }
 
     fn followed(&self) -> Followed<'_> {
@@ -125,6 +143,7 @@ impl Run {
     /// ```
     /// use softcrumb::engine::learn::Learnt;
     /// use softcrumb::engine::rise::RiseSettings;
+    /// use softcrumb::results::heat::InOven;
     /// use softcrumb::results::run::{Run, RunInput};
     /// use softcrumb::sheet::{Kitchen, examples};
     ///
@@ -136,6 +155,7 @@ impl Run {
     ///     rises: &RiseSettings::default(),
     ///     pieces: 9,
     ///     learnt: &Learnt::default(),
+    ///     in_oven: InOven::of(&sheet, None, InOven::PROOFED),
     ///     measured_dough: None,
     /// });
     /// // The paste comes first; the way chosen for it passes the rules.

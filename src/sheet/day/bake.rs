@@ -69,6 +69,8 @@ impl Bake {
                 bulk: None,
                 proof: None,
                 bake: None,
+                steam: None,
+                cooling: None,
             },
             steps: Vec::new(),
             note: String::new(),

@@ -9,11 +9,11 @@ use crate::sheet::{Id, Moment};
 pub struct Resets {
     /// The mixer.
     pub friction: Option<Moment>,
-    /// Losses.
+    /// Losses, steam among them.
     pub losses: Option<Moment>,
     /// Rises.
     pub rises: Option<Moment>,
-    /// The oven.
+    /// The oven, and what passes heat elsewhere.
     pub oven: Option<Moment>,
 }
 
@@ -140,6 +140,7 @@ impl Log {
         if !since(self.resets.losses) {
             noted.bowl = None;
             noted.oven_loss = None;
+            noted.steam = None;
         }
         let own = formula.is_some() && bake.formula.as_ref() == formula;
         if !own || !since(self.resets.rises) {
@@ -148,6 +149,7 @@ impl Log {
         }
         if !since(self.resets.oven) {
             noted.bake = None;
+            noted.cooling = None;
         }
         noted
     }

@@ -2,8 +2,8 @@
 
 use super::equipment::{Bowl, Mixer, Oven, Scales};
 use crate::engine::heat::{
-    Boiling, HeatError, LiquidRange, Material, Paste, RuleSet, Surroundings, Vessel, boiling_at,
-    boiling_under,
+    Boiling, CoolingFactors, HeatError, LiquidRange, Material, Paste, RuleSet, Surroundings,
+    Vessel, boiling_at, boiling_under,
 };
 use crate::engine::quantity::{Altitude, Division, Mass, Pressure, Temperature};
 
@@ -45,6 +45,8 @@ pub struct Kitchen {
     pub oven: Oven,
     /// Whose food-safety rules are followed.
     pub rules: RuleSet,
+    /// How cooling goes here, as the log has taught: of the log each time, in no record.
+    pub cooling: CoolingFactors,
 }
 
 /// Where ice comes from, °C. Common practice for household freezers.
@@ -76,6 +78,7 @@ impl Default for Kitchen {
             mixer: Mixer::default(),
             oven: Oven::default(),
             rules: RuleSet::default(),
+            cooling: CoolingFactors::default(),
         }
     }
 }

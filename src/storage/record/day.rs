@@ -35,6 +35,10 @@ impl Record for DaySettings {
 #[serde(default, deny_unknown_fields)]
 struct DayRecord {
     rises: RiseSettings,
+    /// Written where the usual rises are said to be those of a dough: an earlier release wrote a dough
+    /// beside rises that nobody had stated.
+    #[serde(skip_serializing_if = "std::ops::Not::not")]
+    usual_rises_of_dough: bool,
     #[serde(skip_serializing_if = "Option::is_none")]
     table_ms: Option<Moment>,
     #[serde(skip_serializing_if = "Option::is_none")]
@@ -89,6 +93,7 @@ impl From<&DaySettings> for DayRecord {
         let usual = Loads::of(loads.count);
         Self {
             rises: wishes.rises,
+            usual_rises_of_dough: wishes.rises.dough.is_some() && are_usual(&wishes.rises),
             table_ms,
             from_ms,
             sleep: wishes.sleep,
@@ -107,8 +112,12 @@ impl TryFrom<DayRecord> for DaySettings {
 
     fn try_from(record: DayRecord) -> Result<Self, RecordError> {
         let usual = Loads::of(record.loads);
+        let mut rises = record.rises;
+        if are_usual(&rises) && !record.usual_rises_of_dough {
+            rises.dough = None;
+        }
         Ok(Self {
-            rises: record.rises,
+            rises,
             target: match (record.table_ms, record.from_ms) {
                 (Some(_), Some(_)) => return Err(RecordFault::Twice.at("from_ms")),
                 (Some(at), None) => Target::Table(at),
@@ -126,6 +135,11 @@ impl TryFrom<DayRecord> for DaySettings {
             edits: record.edits,
         })
     }
+}
+
+/// Whether times and temperatures are those that stand where nobody has stated any.
+fn are_usual(rises: &RiseSettings) -> bool {
+    !rises.states_other_rises_than(&RiseSettings::default())
 }
 
 /// No sleep (`false`) is distinct from an absent field.

@@ -186,6 +186,7 @@ impl TryFrom<KitchenRecord> for Kitchen {
             mixer: record.mixer,
             oven: record.oven,
             rules: record.rules,
+            cooling: usual.cooling,
         })
     }
 }

@@ -2,8 +2,10 @@
 
 use serde::{Deserialize, Serialize};
 
-use crate::engine::learn::{MeasuredDuration, Observation, WeighedLoss};
-use crate::engine::quantity::{Mass, Minutes, Temperature};
+use crate::engine::learn::{
+    MeasuredCooling, MeasuredDuration, MeasuredSteam, Observation, WeighedLoss,
+};
+use crate::engine::quantity::{Factor, Mass, Minutes, Share, Temperature};
 
 use super::read::described;
 
@@ -11,6 +13,8 @@ described! {
     Observation: NotedRecord;
     WeighedLoss: WeighedRecord;
     MeasuredDuration: TookRecord;
+    MeasuredSteam: SteamRecord;
+    MeasuredCooling: CooledRecord;
 }
 
 #[derive(Deserialize, Serialize)]
@@ -34,6 +38,31 @@ struct NotedRecord {
     proof: Option<MeasuredDuration>,
     #[serde(skip_serializing_if = "Option::is_none")]
     bake: Option<MeasuredDuration>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    steam: Option<MeasuredSteam>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    cooling: Option<MeasuredCooling>,
+}
+
+#[derive(Deserialize, Serialize)]
+#[serde(remote = "MeasuredSteam", deny_unknown_fields)]
+struct SteamRecord {
+    #[serde(rename = "expected_g")]
+    expected: Mass,
+    weighed: WeighedLoss,
+}
+
+#[derive(Deserialize, Serialize)]
+#[serde(remote = "MeasuredCooling", deny_unknown_fields)]
+struct CooledRecord {
+    #[serde(rename = "expected_c")]
+    expected: Temperature,
+    #[serde(rename = "found_c")]
+    found: Temperature,
+    #[serde(rename = "times")]
+    factor: Factor,
+    #[serde(rename = "within_share")]
+    within: Share,
 }
 
 #[derive(Deserialize, Serialize)]

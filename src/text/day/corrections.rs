@@ -169,7 +169,7 @@ pub fn part_warmth(called: &str, warmth: &PartWarmth, options: FormatOptions) ->
         called = called,
         at = at,
         wanted = wanted,
-        there = format::about_minutes(wait, options)
+        there = format::minutes(wait, options)
     )
 }
 

@@ -3,6 +3,7 @@
 use super::rise::best_temperature;
 use crate::engine::learn::{Evidence, Learnt, LearntFactor, Observation};
 use crate::engine::numerics::saturating_u32;
+use crate::engine::working::Line;
 use crate::text::{
     chart::{capitalized, listed},
     format,
@@ -65,26 +66,59 @@ pub fn observations(noted: &Observation, options: FormatOptions) -> String {
             wording.push(format!("{name} {}", format::share(lost, options)));
         }
     }
+    wording.extend(of_the_kitchen(noted, options));
     match listed(&wording) {
         Some(wording) => format!("{}.", capitalized(&wording)),
         None => tr!("Nothing was measured.").to_owned(),
     }
 }
 
-/// Every figure that was learnt: its name, its value, its evidence.
+/// What was measured of a paste or preferment on its way.
+fn of_the_kitchen(noted: &Observation, options: FormatOptions) -> Vec<String> {
+    let mut wording = Vec::new();
+    if let Some(cooling) = noted.cooling {
+        wording.push(tr!(
+            "{name} {first}, {second} expected",
+            name = tr!("cooled to"),
+            first = format::temperature(cooling.found, options),
+            second = format::temperature(cooling.expected, options)
+        ));
+    }
+    if let Some(steam) = noted.steam {
+        wording.push(tr!(
+            "{name} {first}, {second} expected",
+            name = tr!("steam of a paste"),
+            first = format::mass(steam.weighed.before.less(steam.weighed.after), options),
+            second = format::mass(steam.expected, options)
+        ));
+    }
+    wording
+}
+
+/// A figure that was learnt.
+#[derive(Clone, Debug, PartialEq)]
+pub struct LearntFigure {
+    /// Its name.
+    pub name: &'static str,
+    /// Its value.
+    pub value: String,
+    /// Its evidence.
+    pub rests: String,
+    /// Its working.
+    pub working: Vec<Line>,
+}
+
+/// Every figure that was learnt.
 #[must_use]
-pub fn learnt_figures(
-    learnt: &Learnt,
-    options: FormatOptions,
-) -> Vec<(&'static str, String, String)> {
+pub fn learnt_figures(learnt: &Learnt, options: FormatOptions) -> Vec<LearntFigure> {
     let mut found = Vec::new();
     if let Some(friction) = &learnt.friction {
-        let rate = format::warming_rate(friction.rate, options);
-        found.push((
-            tr!("The mixer warms the dough by"),
-            rate,
-            evidence(&friction.rests, options),
-        ));
+        found.push(LearntFigure {
+            name: tr!("The mixer warms the dough by"),
+            value: format::warming_rate(friction.rate, options),
+            rests: evidence(&friction.rests, options),
+            working: friction.working(),
+        });
     }
     let shares = [
         (tr!("Stays in bowls and on hands"), &learnt.residue),
@@ -92,19 +126,42 @@ pub fn learnt_figures(
     ];
     for (name, share) in shares {
         if let Some(share) = share {
-            let value = format::share(share.share, options);
-            found.push((name, value, evidence(&share.rests, options)));
+            found.push(LearntFigure {
+                name,
+                value: format::share(share.share, options),
+                rests: evidence(&share.rests, options),
+                working: share.working(),
+            });
         }
     }
+    found.extend(learnt_factors(learnt, options));
+    found
+}
+
+/// Those that are factors on what is expected.
+fn learnt_factors(learnt: &Learnt, options: FormatOptions) -> Vec<LearntFigure> {
+    let mut found = Vec::new();
     let factors = [
         (tr!("Bulk rise against what is expected"), &learnt.bulk),
         (tr!("Proof against what is expected"), &learnt.proof),
         (tr!("Bake against what is expected"), &learnt.bake),
+        (
+            tr!("Steam of a paste against what is printed"),
+            &learnt.steam,
+        ),
+        (
+            tr!("Heat to the air against what is printed"),
+            &learnt.transfer,
+        ),
     ];
     for (name, factor) in factors {
         if let Some(factor) = factor {
-            let value = format::factor(factor.factor, options);
-            found.push((name, value, evidence(&factor.rests, options)));
+            found.push(LearntFigure {
+                name,
+                value: format::factor(factor.factor, options),
+                rests: evidence(&factor.rests, options),
+                working: factor.working(),
+            });
         }
     }
     found

@@ -20,7 +20,7 @@ pub use corrections::{
     ice_for, part_warmth, plan_changes, rise_deviation, rise_place, start_deviation, wait_for,
 };
 pub use dough::yeast_activity;
-pub use learnt::{evidence, learnt_figures, observations, oven, trust};
+pub use learnt::{LearntFigure, evidence, learnt_figures, observations, oven, trust};
 pub use loads::{bake_difference, class_loads, loads};
 pub use log::{
     log_imported, not_a_picture, other_bake, photo_gone, photo_kept, photo_of, photo_too_large,

@@ -1,7 +1,7 @@
 //! The dough's temperature: what the liquid can do, and what else can.
 
 use super::names::{self, standing_names};
-use super::step::step;
+use super::step;
 use crate::engine::heat::{DoughRemedy, DoughTemperature, LiquidAnswer, OutOfReach};
 use crate::engine::quantity::Temperature;
 use crate::results::heat::{DoughOffset, MixerLoad, NamedRemedies, dough_offset, named_remedies};
@@ -93,9 +93,9 @@ fn out_of_reach(out: &OutOfReach, name: &str, morning: Morning) -> Advice {
 fn ways_out(remedies: &[DoughRemedy], morning: Morning) -> String {
     let standing = standing_names(morning.load).unwrap_or_default();
     let joined = |remedies: Vec<DoughRemedy>, between: &str| {
-        let steps = remedies.iter();
-        let steps: Vec<String> = steps
-            .map(|remedy| step(remedy.step, &standing, morning.options))
+        let all = remedies.iter();
+        let steps: Vec<String> = all
+            .map(|remedy| step::steps(remedy, &standing, morning.options))
             .collect();
         steps.join(between)
     };

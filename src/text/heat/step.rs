@@ -1,6 +1,7 @@
 //! One thing that can be done for a dough's temperature.
 
 use crate::engine::heat::{DoughRemedy, DoughStep};
+use crate::engine::quantity::Minutes;
 use crate::text::{format, format_options::FormatOptions, tr};
 
 /// What to do, to be put into a sentence: "mix about 4 min longer". `standing` names what can
@@ -9,12 +10,19 @@ use crate::text::{format, format_options::FormatOptions, tr};
 pub fn step(step: DoughStep, standing: &str, options: FormatOptions) -> String {
     let degrees = |at| format::temperature(at, options);
     match step {
+        DoughStep::WarmLiquid { to } => {
+            tr!("warm the milk or water to {value}", value = degrees(to))
+        }
+        DoughStep::ChillLiquid { to } => {
+            tr!("take the milk or water at {value}", value = degrees(to))
+        }
         DoughStep::StandOut { minutes } => {
-            let about = format::about_minutes(minutes, options);
+            // As the setting takes it: whole minutes, rounded up.
+            let whole = Minutes::from_minutes(libm::ceil(minutes.minutes())).unwrap_or(minutes);
             tr!(
                 "let {standing} stand out for {about} first",
                 standing = standing,
-                about = about
+                about = format::minutes(whole, options)
             )
         }
         DoughStep::MixLonger { minutes } => {
@@ -42,10 +50,20 @@ pub fn step(step: DoughStep, standing: &str, options: FormatOptions) -> String {
     }
 }
 
+/// All that a remedy asks for: "mix about 2 min longer, and warm the bowl to 40 °C".
+#[must_use]
+pub fn steps(remedy: &DoughRemedy, standing: &str, options: FormatOptions) -> String {
+    let all: Vec<String> = remedy
+        .steps()
+        .map(|one| step(one, standing, options))
+        .collect();
+    all.join(tr!(", and "))
+}
+
 /// What to do and what it reaches, as a sentence of its own.
 #[must_use]
 pub fn remedy(remedy: &DoughRemedy, standing: &str, options: FormatOptions) -> String {
-    let step = super::super::chart::capitalized(&step(remedy.step, standing, options));
+    let step = super::super::chart::capitalized(&steps(remedy, standing, options));
     let reaches = format::temperature(remedy.reaches, options);
     if remedy.enough {
         tr!(

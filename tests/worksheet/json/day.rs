@@ -1,10 +1,11 @@
 //! The day's results: rises, nights, the plan with its times, the calendar file.
 
 use serde_json::{Value, json};
+use softcrumb::engine::learn::{Learnt, LearntFactor};
 use softcrumb::engine::plan::{Step, Timed};
 use softcrumb::engine::quantity::{Instant, Minutes};
 use softcrumb::engine::rise::{RiseError, Risen};
-use softcrumb::results::day::{DayResults, PrefermentRise};
+use softcrumb::results::day::{DayResults, PrefermentRise, learnt};
 use softcrumb::sheet::civil::Zone;
 use softcrumb::storage::calendar;
 use softcrumb::text::{FormatOptions, day, name};
@@ -49,6 +50,19 @@ fn whole(asked: &Asked, wanted: &AskedDay, planned: &DayResults) -> Value {
         "conflicts": conflicts.collect::<Vec<_>>(),
         "changes": solved.changes.iter().map(spelt).collect::<Vec<_>>(),
         "calendar": calendar(asked, wanted, planned),
+        "learnt": learnt_json(&learnt(&wanted.log, &asked.kitchen, None)),
+    })
+}
+
+fn learnt_json(learnt: &Learnt) -> Value {
+    let factor = |factor: &LearntFactor| json!({ "times": factor.factor.number(), "spread_share": factor.rests.spread.fraction() });
+    json!({
+        "friction": learnt.friction.as_ref().map(|friction| json!({
+            "k_per_min": friction.rate.kelvin_per_minute(),
+            "spread_k_per_min": friction.spread.kelvin_per_minute(),
+        })),
+        "steam": learnt.steam.as_ref().map(factor),
+        "transfer": learnt.transfer.as_ref().map(factor),
     })
 }
 

@@ -190,6 +190,7 @@ fn dough_remedy(remedy: &DoughRemedy) -> Value {
     };
     json!({
         "kind": snake(&remedy.step), "minutes": minutes, "to_c": to, "ice_g": ice,
+        "with": remedy.steps().skip(1).map(|step| snake(&step)).collect::<Vec<_>>(),
         "reaches_c": remedy.reaches.celsius(), "enough": remedy.enough,
     })
 }

@@ -129,7 +129,7 @@ fn OneStep(
             <p>{part(|line| line.lasts)}</p>
             <Button label=tr!("Start its timer") class="primary" on_tap=start />
             <WeighRows step />
-            <Measures kind=step.work />
+            <Measures step />
             <WarmthBoxes step />
             <BeganBox step />
             <StepCorrections step />

@@ -3,9 +3,8 @@
 use leptos::prelude::*;
 
 use super::results::{Day, clock_now};
-use crate::app::part::Button;
-use crate::app::state::{DialogKind, memo};
-use crate::engine::learn::Learnt;
+use crate::app::part::{Button, Figure, Shown};
+use crate::app::state::memo;
 use crate::results::day::{with_learnt_friction, with_learnt_losses};
 use crate::sheet::day::Resets;
 use crate::text::{day as day_text, tr};
@@ -40,15 +39,6 @@ pub fn LearntCard() -> impl IntoView {
             }
         });
     };
-    let how = move |()| {
-        let named = |(name, value, _): &(&str, String, String)| format!("{name}: {value}");
-        let all = |figures: &Vec<_>| figures.iter().map(named).collect::<Vec<_>>().join(". ");
-        day.state.open(DialogKind::Working {
-            title: tr!("What your bakes taught").to_owned(),
-            value: figures.with_untracked(all),
-            lines: day.learnt.with_untracked(Learnt::working),
-        });
-    };
     let forget = move |()| {
         let now = Some(clock_now());
         day.change_log(|log| {
@@ -66,17 +56,15 @@ pub fn LearntCard() -> impl IntoView {
                 <header>
                     <h2>{tr!("What your bakes taught")}</h2>
                 </header>
-                <dl class="body learnt">
-                    {move || figures.get().into_iter().map(|(name, value, rests)| view! {
+                <div class="body learnt">
+                    {move || figures.get().into_iter().map(|figure| view! {
                         <div>
-                            <dt>{name}</dt>
-                            <dd class="number">{value}</dd>
-                            <dd class="quiet">{rests}</dd>
+                            <Figure label=figure.name.to_owned() shown=Shown::plain(figure.value) working=move |()| figure.working.clone() />
+                            <p class="quiet">{figure.rests}</p>
                         </div>
                     }).collect_view()}
-                </dl>
+                </div>
                 <div class="body buttons">
-                    <Button label=tr!("How this came about") class="bare" on_tap=how />
                     <Show when=move || friction.get()>
                         <Button label=tr!("Use this friction for the kitchen") on_tap=take />
                     </Show>

@@ -1,4 +1,4 @@
-//! The boxes of a step for what is measured at it: dough temperature, dough mass, bread mass.
+//! The boxes of a step for what is measured at it: dough temperature, masses of paste, dough, bread.
 
 use leptos::prelude::*;
 
@@ -7,22 +7,23 @@ use super::results::Day;
 use crate::app::page::BatchContext;
 use crate::app::part::NumberBox;
 use crate::app::state::memo;
-use crate::engine::plan::StepKind;
+use crate::engine::plan::StepAt;
 use crate::engine::quantity::Mass;
 use crate::results::day::{
-    Measurement, measurement_at, mixing_time, note_bread, note_dough, note_dough_temperature,
-    note_mixing_time,
+    Measurement, measured_steam, measurement_at, mixing_time, note_bread, note_dough,
+    note_dough_temperature, note_mixing_time,
 };
 use crate::text::{ErrorText, day as day_text, format, read, tr};
 
 /// The boxes of a step, where something is measured at it.
 #[component]
 pub fn Measures(
-    /// What is done in it.
-    kind: StepKind,
+    /// Which.
+    step: StepAt,
 ) -> impl IntoView {
-    match measurement_at(kind) {
+    match measurement_at(step.work) {
         Some(Measurement::DoughTemperature) => view! { <DoughBoxes /> }.into_any(),
+        Some(Measurement::PasteMass) => view! { <PasteMass step /> }.into_any(),
         Some(Measurement::DoughMass) => view! { <DoughMass /> }.into_any(),
         Some(Measurement::BreadMass) => view! { <BreadMass /> }.into_any(),
         None => ().into_any(),
@@ -74,6 +75,38 @@ fn DoughBoxes() -> impl IntoView {
         <div class="boxes">
             <NumberBox id="real-dough" label=tr!("Dough came off at") unit figure=warm store=Callback::new(store_warm) />
             <NumberBox id="real-mixing" label=tr!("Mixed for") unit=tr!("min") figure=minutes store=Callback::new(store_minutes) />
+        </div>
+    }
+}
+
+/// The mass of a paste on its way to the fridge.
+#[component]
+fn PasteMass(
+    /// At which step.
+    step: StepAt,
+) -> impl IntoView {
+    let day = Day::from_context();
+    let figure = memo(move || {
+        let options = day.state.options.get();
+        let steam = day
+            .bench
+            .with(|bench| bench.as_ref().and_then(|bench| bench.bake.noted.steam));
+        steam
+            .map(|steam| format::box_mass(steam.weighed.after, options))
+            .unwrap_or_default()
+    });
+    let store = move |text: String| {
+        let options = day.state.options.get_untracked();
+        let mass = read::mass(&text, options).map_err(|error| error.sentence(options))?;
+        let sheet = day.state.sheet();
+        let steam = untrack(|| day.with_input(&sheet, |input| measured_steam(input, step, mass)));
+        day.change_bench(|bench| bench.bake.noted.steam = steam);
+        Ok(())
+    };
+    let unit = Signal::derive(move || day.state.options.get().units.mass.symbol());
+    view! {
+        <div class="boxes">
+            <NumberBox id=format!("real-paste-{}", step.of) label=tr!("The paste weighs, bowl off") unit figure store=Callback::new(store) />
         </div>
     }
 }

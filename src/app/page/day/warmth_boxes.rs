@@ -9,7 +9,7 @@ use crate::app::part::{Button, NumberBox};
 use crate::app::state::memo;
 use crate::engine::plan::{StepAt, StepKind};
 use crate::engine::quantity::Minutes;
-use crate::results::day::{PartWarmth, part_warmth};
+use crate::results::day::{PartWarmth, measured_cooling, part_warmth};
 use crate::results::heat::measured_at;
 use crate::sheet::day::Measured;
 use crate::text::{ErrorText, FormatOptions, day as day_text, format, heat as heat_text, read, tr};
@@ -83,7 +83,14 @@ fn WarmthBox(
         let options = day.state.options.get_untracked();
         let at = read::temperature(&text, options).map_err(|error| error.sentence(options))?;
         let when = clock_now();
+        let sheet = day.state.sheet();
+        let cooling = untrack(|| {
+            day.with_input(&sheet, |input| {
+                measured_cooling(input, (step, part), at, when)
+            })
+        });
         day.change_bench(|bench| {
+            bench.bake.noted.cooling = cooling.or(bench.bake.noted.cooling);
             bench.measure(Measured {
                 step,
                 part: of,

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use super::HeatContext;
 use super::fields::{MIXING, MIXING_BOWL, STANDING, WANTED};
 use super::key_figures::DoughFigure;
-use super::remedy_buttons::apply_remedy;
+use super::remedy_buttons::take;
 use super::standing_fold::StandingFold;
 use super::temperatures::Temperatures;
 use crate::app::part::{BowlBalance, Button, FieldBox};
@@ -145,7 +145,7 @@ fn LiquidLine() -> impl IntoView {
         <Show when=move || is_there.get()>
             <p class="follows liquid">{sentence}</p>
             <div class="buttons">
-                <Button label class="primary" on_tap=move |()| apply_remedy(state, context, at.get_untracked(), None) />
+                <Button label class="primary" on_tap=move |()| take(state, context, at.get_untracked(), None) />
             </div>
         </Show>
     }
@@ -181,7 +181,7 @@ fn Ways() -> impl IntoView {
     let is_there = memo(move || remedies.with(|remedies| !remedies.is_empty()));
     view! {
         <Show when=move || is_there.get()>
-            <h3>{tr!("With the liquid as it is, one of these by itself")}</h3>
+            <h3>{tr!("What brings it there, the simplest first")}</h3>
             <ul class="ways-list follows">
                 {move || remedies.get().into_iter().map(|remedy| view! { <li>{remedy}</li> }).collect_view()}
             </ul>

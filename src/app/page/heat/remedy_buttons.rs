@@ -6,9 +6,9 @@ use super::HeatContext;
 use crate::app::browser::live_region::announce;
 use crate::app::part::Button;
 use crate::app::state::{AppState, memo, use_app_state};
-use crate::engine::heat::{DoughRemedy, DoughStep, LiquidAnswer};
+use crate::engine::heat::{DoughRemedy, LiquidAnswer};
 use crate::engine::quantity::Temperature;
-use crate::results::heat::{MixingResult, apply_step, offered_remedies, set_liquid_temperature};
+use crate::results::heat::{MixingResult, apply_remedy, offered_remedies, set_liquid_temperature};
 use crate::text::{ErrorText, chart::capitalized, heat, tr};
 
 /// The first remedies for an unreachable target, a button each: the liquid at its best, and a step.
@@ -40,7 +40,7 @@ pub fn RemedyButtons(
 fn RemedyButton(
     /// The temperature of the liquid with it; none leaves it.
     liquid: Option<Temperature>,
-    /// The step.
+    /// What is done.
     remedy: DoughRemedy,
 ) -> impl IntoView {
     let state = use_app_state();
@@ -49,19 +49,19 @@ fn RemedyButton(
         let options = state.options.get();
         let wording = context.read_mixing(|mixing| {
             let standing = heat::standing_names(&mixing.load).unwrap_or_default();
-            heat::step(remedy.step, &standing, options)
+            heat::steps(&remedy, &standing, options)
         });
         capitalized(&wording.unwrap_or_default())
     });
-    view! { <Button label on_tap=move |()| apply_remedy(state, context, liquid, Some(remedy.step)) /> }
+    view! { <Button label on_tap=move |()| take(state, context, liquid, Some(remedy)) /> }
 }
 
-/// Sets the temperature of the liquid and applies a step.
-pub fn apply_remedy(
+/// Sets the temperature of the liquid and applies a remedy.
+pub fn take(
     state: AppState,
     context: HeatContext,
     liquid: Option<Temperature>,
-    step: Option<DoughStep>,
+    remedy: Option<DoughRemedy>,
 ) {
     let mixes = untrack(|| context.read_mixing(|mixing: &MixingResult| mixing.load.dough.minutes));
     let Some(mixes) = mixes else { return };
@@ -70,8 +70,8 @@ pub fn apply_remedy(
         set_liquid_temperature(&mut sheet.formula, liquid)
     });
     let applied = poured.and_then(|()| {
-        step.map_or(Ok(()), |step| {
-            apply_step(&mut sheet.formula, &mut sheet.heat, mixes, step)
+        remedy.map_or(Ok(()), |remedy| {
+            apply_remedy(&mut sheet.formula, &mut sheet.heat, mixes, &remedy)
         })
     });
     match applied {

@@ -3,6 +3,7 @@
 use leptos::prelude::*;
 
 use super::HeatContext;
+use crate::app::page::Day;
 use crate::app::state::{after_frame, memo, use_app_state};
 use crate::engine::formula::Formula;
 use crate::results::heat::warming;
@@ -14,8 +15,11 @@ use crate::text::{heat, tr};
 pub fn StandingFold() -> impl IntoView {
     let state = use_app_state();
     let context = HeatContext::from_context();
-    let asked: Memo<Option<(Formula, Kitchen)>> =
-        memo(move || Some((context.scaled.get(), state.kitchen.get())));
+    let day = Day::from_context();
+    let asked: Memo<Option<(Formula, Kitchen)>> = memo(move || {
+        let taught = day.with_input(&state.current(), |input| input.taught_kitchen());
+        Some((context.scaled.get(), taught))
+    });
     let found = after_frame(asked, |(formula, kitchen)| warming(formula, kitchen).ok());
     let wording = memo(move || {
         let options = state.options.get();
