@@ -3,7 +3,7 @@
 use softcrumb::engine::heat::{CoolingFactors, KitchenFactor, Pace, Probe};
 use softcrumb::engine::learn::{Learnt, Observation};
 use softcrumb::engine::plan::{StepAt, StepKind};
-use softcrumb::engine::quantity::{Factor, Minutes, Share, Temperature};
+use softcrumb::engine::quantity::{Factor, Mass, Minutes, Share, Temperature};
 use softcrumb::results::day::{
     self, DayInput, learnt, measured_cooling, measured_steam, preferment_course, taught_kitchen,
 };
@@ -161,6 +161,19 @@ fn log(noted: Observation, bakes: u32) -> Log {
     Log::of(bakes.collect(), Resets::default())
 }
 
+/// What a bake notes whose paste weighs `after` and cools half as fast again as is printed.
+fn noted_of_drawn(bench: &Bench, sheet: &Sheet, chill: StepAt, after: Mass) -> Observation {
+    let drawn = drawn(1.5);
+    let plan = paste_cooling(&sheet.formula, 0, &drawn, &sheet.heat).unwrap();
+    let course = plan.cooling.simulate(&plan.way, Pace::Middle).unwrap();
+    let found = course.curve.at(minutes(60.0), Probe::Centre).unwrap();
+    with(bench, &Learnt::default(), |input| Observation {
+        steam: measured_steam(input, chill, after),
+        cooling: measured_cooling(input, (chill, 0), found, at(60.0)),
+        ..Observation::default()
+    })
+}
+
 #[test]
 fn what_the_log_taught_is_what_heat_plan_and_run_reckon_with() {
     let (bench, sheet, kitchen) = (chilled_bench(), sheet(), Kitchen::default());
@@ -169,21 +182,9 @@ fn what_the_log_taught_is_what_heat_plan_and_run_reckon_with() {
     let before = stirred_in(&sheet.formula.parts[0]);
     let printed = expected_steam(&sheet.formula, 0, &kitchen, &sheet.heat).unwrap();
     let lost = printed.likely.grams() * 1.5;
-    let after = before.less(softcrumb::engine::quantity::Mass::from_grams(lost).unwrap());
+    let after = before.less(Mass::from_grams(lost).unwrap());
     let made = with(&bench, &nothing, |input| day::of(input).unwrap().run);
-    let kitchen_drawn = drawn(1.5);
-    let plan = paste_cooling(&sheet.formula, 0, &kitchen_drawn, &sheet.heat).unwrap();
-    let curve = plan
-        .cooling
-        .simulate(&plan.way, Pace::Middle)
-        .unwrap()
-        .curve;
-    let found = curve.at(minutes(60.0), Probe::Centre).unwrap();
-    let noted = with(&bench, &nothing, |input| Observation {
-        steam: measured_steam(input, chill, after),
-        cooling: measured_cooling(input, (chill, 0), found, at(60.0)),
-        ..Observation::default()
-    });
+    let noted = noted_of_drawn(&bench, &sheet, chill, after);
     assert!(noted.steam.is_some() && noted.cooling.is_some());
     let mut log = log(noted, 10);
     // What is written is read as it was.

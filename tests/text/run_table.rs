@@ -3,9 +3,9 @@
 use softcrumb::engine::formula::Formula;
 use softcrumb::engine::heat::CoolingWay;
 use softcrumb::engine::learn::Learnt;
-use softcrumb::engine::quantity::{Minutes, Temperature};
+use softcrumb::engine::quantity::{Instant, Minutes, Temperature};
 use softcrumb::results::batch;
-use softcrumb::results::day::{self, DayInput};
+use softcrumb::results::day::{self, DayInput, DayResults};
 use softcrumb::results::heat::{HeatInput, HeatResults};
 use softcrumb::results::run::Run;
 use softcrumb::sheet::civil::Zone;
@@ -61,6 +61,14 @@ fn pastes(run: &Run, formula: &Formula) -> String {
     }
 }
 
+/// From the first step until the bread is cut: at the soonest, most likely, at the latest.
+fn ready(results: &DayResults) -> String {
+    let ready = results.ready.as_ref().unwrap();
+    let hours = |end: Instant| end.since(results.solved.begins).minutes() / 60.0;
+    let [soonest, likely, latest] = [ready.soonest, ready.likely, ready.latest].map(hours);
+    format!("{likely:.1} h ({soonest:.1} to {latest:.1})")
+}
+
 fn row(sheet: &Sheet, room: f64) -> Vec<String> {
     let room = Temperature::from_celsius(room).unwrap();
     let kitchen = Kitchen {
@@ -89,7 +97,7 @@ fn row(sheet: &Sheet, room: f64) -> Vec<String> {
         picked: None,
         run: &run,
     });
-    let passes = run.coolings.iter().all(|one| one.cooled.slow.passes);
+    let passes = run.coolings.iter().all(|one| one.passes);
     let verdict = match (run.coolings.is_empty(), passes) {
         (true, _) => "no paste",
         (false, true) => "pass",
@@ -104,8 +112,7 @@ fn row(sheet: &Sheet, room: f64) -> Vec<String> {
         minutes(run.rises.proof.as_ref().unwrap().due),
         minutes(results.bake),
         minutes(heat.baking.unwrap().cooling.unwrap().likely),
-        plain(&format::day_and_clock(results.solved.begins, &zone)),
-        plain(&format::day_and_clock(results.solved.table, &zone)),
+        ready(&results),
         verdict.to_owned(),
     ]
 }
@@ -129,8 +136,7 @@ fn the_table_of_runs_is_up_to_date() {
         Column::number("proof"),
         Column::number("bake"),
         Column::number("cooling"),
-        Column::text("begins"),
-        Column::text("ready by"),
+        Column::text("ready after"),
         Column::text("strictest rules"),
     ];
     check("run", &columns, &rows);

@@ -52,7 +52,7 @@ fn conflict(
     one: &PasteCooling,
     settings: &CoolingSettings,
 ) -> Result<Option<PasteConflict>, HeatError> {
-    if one.cooled.slow.passes {
+    if one.passes {
         return Ok(None);
     }
     let plan = &one.plan;

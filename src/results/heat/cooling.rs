@@ -3,8 +3,8 @@
 use super::part_matter::part_matter;
 use crate::engine::formula::Part;
 use crate::engine::heat::{
-    CooledRange, Cooling, CoolingAdvice, CoolingWay, HeatError, Pace, VesselCourse, VesselStay,
-    advise, quickest,
+    ChosenWay, CooledRange, Cooling, CoolingAdvice, CoolingWay, HeatError, Pace, VesselCourse,
+    VesselStay, advise, quickest,
 };
 use crate::engine::quantity::{Length, Minutes, Temperature};
 use crate::sheet::{CoolingChoice, CoolingSettings, Kitchen};
@@ -61,16 +61,15 @@ pub(super) fn cooling_of(
 }
 
 impl CoolingPlan {
-    /// The way it is cooled as it is wished, and the course at the slow end where choosing the way
-    /// found it.
+    /// The way it is cooled as it is wished, and what choosing it found where it was chosen.
     fn choose(
         cooling: Cooling,
         settings: &CoolingSettings,
-    ) -> Result<(Self, Option<VesselCourse>), HeatError> {
-        let (way, slow) = match settings.way {
+    ) -> Result<(Self, Option<ChosenWay>), HeatError> {
+        let (way, found) = match settings.way {
             CoolingChoice::Quickest => {
-                let chosen = quickest(&cooling, (settings.vessel, settings.across))?;
-                (chosen.way, Some(chosen.slow))
+                let found = quickest(&cooling, (settings.vessel, settings.across))?;
+                (found.way, Some(found))
             }
             CoolingChoice::Own { bench, ice } => {
                 let times = (bench, ice);
@@ -83,20 +82,23 @@ impl CoolingPlan {
             way,
             chosen: settings.way == CoolingChoice::Quickest,
         };
-        Ok((plan, slow))
+        Ok((plan, found))
     }
 
-    /// Chooses the way and simulates it at both ends and in the middle of what is uncertain.
+    /// Chooses the way and simulates it at both ends and in the middle of what is uncertain; whether
+    /// it meets the rules, with room for it in a kitchen where it was chosen.
     pub(super) fn simulated(
         cooling: Cooling,
         settings: &CoolingSettings,
-    ) -> Result<(Self, CooledRange), HeatError> {
-        let (plan, slow) = Self::choose(cooling, settings)?;
-        let cooled = match slow {
-            Some(slow) => cooling.cool_with_slow(&plan.way, slow),
-            None => plan.simulate(),
-        };
-        Ok((plan, cooled?))
+    ) -> Result<(Self, CooledRange, bool), HeatError> {
+        let (plan, found) = Self::choose(cooling, settings)?;
+        if let Some(found) = found {
+            let cooled = cooling.cool_with_slow(&plan.way, found.slow)?;
+            return Ok((plan, cooled, found.passes));
+        }
+        let cooled = plan.simulate()?;
+        let passes = cooled.slow.passes;
+        Ok((plan, cooled, passes))
     }
 
     /// The places it is put in, as the verdict on safety takes them, one after the other.

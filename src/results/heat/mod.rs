@@ -35,9 +35,9 @@ pub use melting::melting;
 pub use mixer_load::{LoadSource, MixerLoad, factor_method_for, mixer_load};
 pub use mixing::{DoughOffset, MixingResult, dough_offset};
 pub use part_matter::part_matter;
-pub use paste::{expected_steam, paste};
+pub use paste::paste;
 pub use paste_cooling::{PasteCooling, paste_coolings};
-pub use paste_result::{PasteResult, pastes};
+pub use paste_result::{PasteResult, expected_steam, pastes};
 pub use remedies::{DoughQuestion, NamedRemedies, named_remedies, offered_remedies};
 pub use start_temperatures::{line_start, part_start};
 pub use steam::{

@@ -1,36 +1,14 @@
 //! A part as a paste in this kitchen: what goes into it, and how warm it is once it is stirred.
 
 use super::part_matter::{heat_part, part_at};
-use super::paste_cooling::PasteCooling;
 use super::start_temperatures::line_start;
-use super::steam::{SteamPrediction, predicted_steam};
 use crate::engine::formula::{Form, Formula, Part};
 use crate::engine::heat::{
     CoolingVessel, Grain, HeatError, Matter, OpenAir, Paste, Scalded, Stirring, cook,
 };
 use crate::engine::ingredients::Role;
 use crate::engine::quantity::{Mass, Minutes, Temperature};
-use crate::sheet::{HeatSettings, Kitchen, PasteSettings};
-
-/// What a paste will lose as steam by the time it goes into the fridge, whatever was weighed of it
-/// before.
-///
-/// # Errors
-/// [`HeatError::NoPaste`] for a part that is none; else those of [`predicted_steam`].
-pub fn expected_steam(
-    formula: &Formula,
-    part: usize,
-    kitchen: &Kitchen,
-    heat: &HeatSettings,
-) -> Result<SteamPrediction, HeatError> {
-    let mut unweighed = formula.clone();
-    let own = unweighed.parts.get_mut(part).ok_or(HeatError::NoPart)?;
-    own.steam = Mass::ZERO;
-    let paste = paste(&unweighed, part, kitchen, &heat.paste)?.ok_or(HeatError::NoPaste)?;
-    let followed = PasteCooling::of(&unweighed, part, kitchen, heat, &[]).ok();
-    let (lid, factors) = (heat.cooling.lid, kitchen.cooling);
-    predicted_steam(&cook(&paste)?, lid, followed.as_ref(), factors).ok_or(HeatError::NoPaste)
-}
+use crate::sheet::{Kitchen, PasteSettings};
 
 /// A part as a paste: its water and other liquids are poured boiling on the rest; `None` where it
 /// has no liquid or no flour, or is not there.

@@ -19,6 +19,8 @@ pub struct PasteCooling {
     pub settings: CoolingSettings,
     /// The simulation of that.
     pub cooled: CooledRange,
+    /// Whether it meets the rules at the slow end, in as many vessels as a kitchen has room for.
+    pub passes: bool,
 }
 
 /// The cooling of every paste that can be followed. One that is already `known`, of as much of the
@@ -69,12 +71,13 @@ impl PasteCooling {
                 ..same.clone()
             });
         }
-        let (plan, cooled) = CoolingPlan::simulated(cooling, &heat.cooling)?;
+        let (plan, cooled, passes) = CoolingPlan::simulated(cooling, &heat.cooling)?;
         Ok(Self {
             part,
             plan,
             settings: heat.cooling,
             cooled,
+            passes,
         })
     }
 

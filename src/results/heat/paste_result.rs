@@ -65,3 +65,23 @@ pub fn pastes(
         })
         .collect()
 }
+
+/// What a paste will lose as steam by the time it goes into the fridge, whatever was weighed of it
+/// before.
+///
+/// # Errors
+/// [`HeatError::NoPaste`] for a part that is none; else those of [`predicted_steam`].
+pub fn expected_steam(
+    formula: &Formula,
+    part: usize,
+    kitchen: &Kitchen,
+    heat: &HeatSettings,
+) -> Result<SteamPrediction, HeatError> {
+    let mut unweighed = formula.clone();
+    let own = unweighed.parts.get_mut(part).ok_or(HeatError::NoPart)?;
+    own.steam = Mass::ZERO;
+    let paste = paste(&unweighed, part, kitchen, &heat.paste)?.ok_or(HeatError::NoPaste)?;
+    let followed = PasteCooling::of(&unweighed, part, kitchen, heat, &[]).ok();
+    let (lid, factors) = (heat.cooling.lid, kitchen.cooling);
+    predicted_steam(&cook(&paste)?, lid, followed.as_ref(), factors).ok_or(HeatError::NoPaste)
+}
