@@ -1,6 +1,6 @@
 //! A page that simulates twelve hours of cooling at each tap. The bench times it in a browser.
 
-#[cfg(target_arch = "wasm32")]
+#[cfg(any(target_arch = "wasm32", app_on_host))]
 #[path = "../worksheet/cooling_case.rs"]
 #[allow(
     dead_code,
@@ -9,10 +9,10 @@
 mod cooling_case;
 
 /// Draws the button; a tap simulates twenty coolings before it returns.
-#[cfg(target_arch = "wasm32")]
+#[cfg(any(target_arch = "wasm32", app_on_host))]
 fn main() {
     use leptos::prelude::*;
-    use softcrumb::engine::heat::{Place, follow};
+    use softcrumb::engine::heat::{Probe, follow};
     use softcrumb::engine::quantity::{Minutes, Temperature};
 
     const TIMES: u32 = 20;
@@ -20,7 +20,7 @@ fn main() {
         let (body, start, stays) = cooling_case::case().ok()?;
         let curve = follow(&body, start, &stays).ok()?;
         let end = Minutes::from_hours(12.0).ok()?;
-        curve.at(end, Place::Centre).map(Temperature::celsius)
+        curve.at(end, Probe::Centre).map(Temperature::celsius)
     };
     mount_to_body(move || {
         let result = RwSignal::new(String::new());
@@ -41,7 +41,7 @@ fn main() {
 }
 
 /// Other machines have no page to draw.
-#[cfg(not(target_arch = "wasm32"))]
+#[cfg(not(any(target_arch = "wasm32", app_on_host)))]
 fn main() {
     eprintln!("This page runs in a browser: cargo xtask bench");
 }
