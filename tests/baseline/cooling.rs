@@ -1,6 +1,6 @@
 //! A page that simulates twelve hours of cooling at each tap. The bench times it in a browser.
 
-#[cfg(target_arch = "wasm32")]
+#[cfg(any(target_arch = "wasm32", app_on_host))]
 #[path = "../worksheet/cooling_case.rs"]
 #[allow(
     dead_code,
@@ -9,7 +9,7 @@
 mod cooling_case;
 
 /// Draws the button; a tap simulates twenty coolings before it returns.
-#[cfg(target_arch = "wasm32")]
+#[cfg(any(target_arch = "wasm32", app_on_host))]
 fn main() {
     use leptos::prelude::*;
     use softcrumb::engine::heat::{Probe, simulate};
@@ -41,7 +41,7 @@ fn main() {
 }
 
 /// Other machines have no page to draw.
-#[cfg(not(target_arch = "wasm32"))]
+#[cfg(not(any(target_arch = "wasm32", app_on_host)))]
 fn main() {
     eprintln!("This page runs in a browser: cargo xtask bench");
 }

@@ -31,7 +31,15 @@ pub(crate) fn checks() -> Vec<CheckReport> {
         CheckReport::command(
             "lints of the page",
             cargo()
-                .args(["clippy", "--lib", "--target-dir"])
+                .args([
+                    "clippy",
+                    "--lib",
+                    "--example",
+                    "baseline",
+                    "--example",
+                    "cooling",
+                    "--target-dir",
+                ])
                 .arg(page)
                 .env("RUSTFLAGS", "--cfg app_on_host -D warnings"),
         ),

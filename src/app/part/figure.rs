@@ -1,53 +1,10 @@
 //! Figure: a number that opens its working on a tap.
 
-use crate::text::tr;
 use leptos::prelude::*;
 
 use crate::app::state::{DialogKind, use_app_state};
 use crate::engine::working::Line;
-
-/// A figure as it is shown: written out, with what it was where a trial changes it.
-#[derive(Clone, Debug, Default, PartialEq)]
-pub struct Shown {
-    /// The figure with its unit, or why there is none.
-    pub value: String,
-    /// What a trial changes: old value and difference.
-    pub was: Option<String>,
-}
-
-impl Shown {
-    /// A figure that no trial changes.
-    pub const fn plain(value: String) -> Self {
-        Self { value, was: None }
-    }
-
-    /// A figure beside the one before the trial, where that is there and reads otherwise.
-    pub fn beside(value: String, before: Option<String>) -> Self {
-        let was = before.filter(|before| *before != value);
-        Self {
-            was: was.map(|before| tr!("was {before}", before = before)),
-            value,
-        }
-    }
-
-    /// The same, with the difference between the two.
-    pub fn changed(value: String, before: Option<(String, String)>) -> Self {
-        let was = before.filter(|(before, _)| *before != value);
-        Self {
-            was: was.map(|(before, difference)| was_by(&before, &difference)),
-            value,
-        }
-    }
-}
-
-/// What a figure was, and by how much it has changed.
-pub fn was_by(old: &str, difference: &str) -> String {
-    tr!(
-        "{difference}, was {old}",
-        difference = difference,
-        old = old
-    )
-}
+use crate::text::Shown;
 
 /// A number that opens its working on a tap.
 #[component]

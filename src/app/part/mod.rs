@@ -30,6 +30,7 @@ mod water_ledger;
 mod weigh_table;
 mod working_list;
 
+pub use crate::text::Shown;
 pub use advice_card::AdviceCard;
 pub use bowl_balance::BowlBalance;
 pub use button::{Button, IconButton};
@@ -42,7 +43,7 @@ pub use dialog::{Dialog, TITLE};
 pub use dough_figure::{MassFigure, MoistureFigure, ShareFigure};
 pub use field::{Field, FieldData, FieldError, degrees, minutes, no_unit, of_mass};
 pub use field_box::FieldBox;
-pub use figure::{Figure, Shown};
+pub use figure::Figure;
 pub use flow_curve::FlowCurve;
 pub use icon::{Icon, Picture};
 pub use kitchen_link::KitchenLink;

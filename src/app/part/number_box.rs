@@ -4,7 +4,7 @@
 use leptos::prelude::*;
 
 use crate::app::browser::live_region::announce;
-use crate::app::state::{AppState, memo, use_app_state};
+use crate::app::state::{AppState, use_app_state};
 
 /// A typed text and its effect.
 #[derive(Clone, PartialEq)]
@@ -141,13 +141,9 @@ pub fn NumberBox(
     changed: Signal<bool>,
 ) -> impl IntoView {
     let own = BoxState::new(&id, figure, store);
-    let text = memo(move || own.text());
-    let error = memo(move || own.error());
-    let is_invalid = move || error.with(|error| !error.is_empty());
     let error_id = format!("{id}-error");
-    let described = error_id.clone();
     view! {
-        <div class="number-box" class:changed=changed class:invalid=is_invalid>
+        <div class="number-box" class:changed=changed>
             <label for=id.clone()>{label}</label>
             <label class="field" for=id.clone()>
                 <input
@@ -155,15 +151,15 @@ pub fn NumberBox(
                     type="text"
                     inputmode="decimal"
                     autocomplete="off"
-                    prop:value=move || text.get()
-                    aria-invalid=move || is_invalid().then_some("true")
-                    aria-describedby=move || is_invalid().then(|| described.clone())
+                    prop:value=move || own.text()
+                    aria-invalid=move || (!own.error().is_empty()).then_some("true")
+                    aria-describedby=error_id.clone()
                     on:input:target=move |event| own.input(event.target().value())
                     on:change=move |_| own.leave()
                 />
                 <span class="unit">{unit}</span>
             </label>
-            {move || is_invalid().then(|| view! { <p class="error" id=error_id.clone()>{error.get()}</p> })}
+            <p class="error" id=error_id.clone()>{move || own.error()}</p>
         </div>
     }
 }

@@ -6,7 +6,7 @@ use std::sync::Arc;
 use leptos::html::Dialog;
 use leptos::prelude::*;
 
-use super::displayed::{Displayed, DisplayedFigures, figures, follow_after_frame};
+use super::displayed::{Displayed, figures, follow_after_frame};
 use super::journal::Journal;
 use super::{DialogKind, memo};
 use crate::app::browser::clock::Debounce;
@@ -16,7 +16,7 @@ use crate::app::lazy::language;
 use crate::engine::formula::Basis;
 use crate::sheet::{self, History, Id, Kitchen, Kitchens, Place, Settings, Sheet, Shelf, Trial};
 use crate::storage::record::{RecordError, RecordFault};
-use crate::text::{FormatOptions, MassUnit, TemperatureUnit, Units};
+use crate::text::{DoughFigures, FormatOptions, MassUnit, TemperatureUnit, Units};
 
 /// Why something was not saved or cannot be opened.
 #[derive(Clone, Debug, PartialEq)]
@@ -59,8 +59,8 @@ pub struct AppState {
     pub(super) deferred: RwSignal<Displayed>,
     /// Whether the card this belongs to is on the screen; none for what always follows at once.
     pub(super) is_visible: Option<RwSignal<bool>>,
-    /// The figures of the dough.
-    pub figures: Memo<DisplayedFigures>,
+    /// The figures of the dough, written out.
+    pub figures: Memo<DoughFigures>,
     /// Which flour is the hundred per cent.
     pub basis: RwSignal<Basis>,
     /// The place that is shown.
@@ -117,6 +117,15 @@ impl AppState {
             saved: saved.get(),
             is_trial: trial.with(Option::is_some),
         });
+        let options = memo(move || {
+            language_revision.track();
+            let settings = settings.get();
+            FormatOptions {
+                numbers: locale::numbers(),
+                units: units(settings),
+                language: language::wanted(settings.language),
+            }
+        });
         Self {
             history,
             trial,
@@ -128,19 +137,11 @@ impl AppState {
             journal: RwSignal::new(Journal::default()),
             kitchen: memo(move || kitchens.with(|all| all.now().current().clone())),
             language_revision,
-            options: memo(move || {
-                language_revision.track();
-                let settings = settings.get();
-                FormatOptions {
-                    numbers: locale::numbers(),
-                    units: units(settings),
-                    language: language::wanted(settings.language),
-                }
-            }),
+            options,
             displayed,
             deferred: follow_after_frame(displayed),
             is_visible: None,
-            figures: figures(displayed),
+            figures: figures(displayed, options),
             basis: RwSignal::new(Basis::default()),
             place: RwSignal::new(Place::default()),
             toast: RwSignal::new(None),

@@ -25,7 +25,7 @@ impl AppState {
         });
         let own = Self {
             displayed,
-            figures: figures(displayed),
+            figures: figures(displayed, self.options),
             is_visible: Some(is_seen),
             ..self
         };

@@ -5,9 +5,9 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use super::memo;
-use crate::engine::formula::Figures;
 use crate::results::formula;
 use crate::sheet::Sheet;
+use crate::text::{DoughFigures, FormatOptions};
 
 /// The sheets that the page shows.
 #[derive(Clone)]
@@ -50,23 +50,19 @@ pub(super) fn follow_after_frame(displayed: Memo<Displayed>) -> RwSignal<Display
     deferred
 }
 
-/// The figures of the dough. One value, so that each view has one signal to follow.
-#[derive(Clone, Debug, PartialEq)]
-pub struct DisplayedFigures {
-    /// Of the current sheet.
-    pub now: Figures,
-    /// Of the saved sheet, during a trial.
-    pub saved: Option<Figures>,
-}
-
-/// The figures of what is displayed.
-pub(super) fn figures(displayed: Memo<Displayed>) -> Memo<DisplayedFigures> {
+/// The figures of what is displayed, written out: one value, so that each view follows one signal.
+pub(super) fn figures(
+    displayed: Memo<Displayed>,
+    options: Memo<FormatOptions>,
+) -> Memo<DoughFigures> {
     memo(move || {
-        displayed.with(|displayed| DisplayedFigures {
-            now: formula::figures(&displayed.current),
-            saved: displayed
+        let options = options.get();
+        displayed.with(|displayed| {
+            let now = formula::figures(&displayed.current);
+            let saved = displayed
                 .is_trial
-                .then(|| formula::figures(&displayed.saved)),
+                .then(|| formula::figures(&displayed.saved));
+            DoughFigures::of(&now, saved.as_ref(), options)
         })
     })
 }

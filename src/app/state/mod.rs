@@ -27,7 +27,6 @@ mod workspace_store;
 pub use after_frame::after_frame;
 pub use app_state::{AppState, SaveError, is_newer, use_app_state};
 pub use dialog_kind::{DialogKind, PickFor};
-pub use displayed::DisplayedFigures;
 pub use memo::memo;
 pub use persisted::{Persisted, stored};
 pub use undo::Stepped;

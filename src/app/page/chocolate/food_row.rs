@@ -2,9 +2,8 @@
 
 use leptos::prelude::*;
 
-use crate::app::page::LineRow;
-use crate::app::state::{memo, use_app_state};
-use crate::engine::formula::LineAt;
+use crate::app::page::{CardTexts, LineRows};
+use crate::app::state::use_app_state;
 
 /// All ingredients of a part.
 #[component]
@@ -12,19 +11,6 @@ pub fn FoodRows(
     /// Which part.
     part: usize,
 ) -> impl IntoView {
-    let state = use_app_state();
-    let lines = memo(move || {
-        state.with(|sheet| {
-            sheet
-                .formula
-                .parts
-                .get(part)
-                .map_or(0, |own| own.lines.len())
-        })
-    });
-    view! {
-        <For each=move || 0..lines.get() key=|line| *line let(line)>
-            <LineRow at=LineAt { part, line } weight_only=true />
-        </For>
-    }
+    let card = CardTexts::of(use_app_state(), part);
+    view! { <LineRows card weight_only=true /> }
 }

@@ -5,81 +5,94 @@ use leptos::prelude::*;
 use crate::app::part::NumberBox;
 use crate::app::state::{AppState, DialogKind, memo, use_app_state};
 use crate::engine::formula::{LineAt, set_mass, set_percentage};
-use crate::results::formula::line;
-use crate::text::{self, ErrorText, format, name, read, tr};
+use crate::text::{ErrorText, LineTexts, LineWords, PartTexts, read, tr};
 
-/// The numbers of a row. Worked out in one go, so that the sheet has one reader a line. The options
-/// of writing is not followed: a place is drawn anew when that changes.
-#[derive(Clone, Debug, Default, PartialEq)]
-struct Numbers {
-    mass: String,
-    percent: String,
-    /// Whether a trial has changed the weight.
-    changed: bool,
+/// The texts of a part's card, and the part.
+#[derive(Clone, Copy)]
+pub struct CardTexts {
+    part: usize,
+    texts: Memo<PartTexts>,
 }
 
-impl Numbers {
-    fn of(state: AppState, at: LineAt) -> Option<Self> {
-        let (options, basis) = (state.options.get_untracked(), state.basis.get());
-        let saved = state.saved_in_trial();
-        let line = line(&state.current(), saved.as_deref(), at, basis)?;
-        Some(Self {
-            mass: format::box_mass(line.mass, options),
-            percent: line
-                .percentage
-                .map(|share| format::box_share(share, options))
-                .unwrap_or_default(),
-            changed: line.is_changed,
+impl CardTexts {
+    /// Follows a part: one reader of the sheet for all numbers of a card.
+    pub fn of(state: AppState, part: usize) -> Self {
+        let texts = memo(move || {
+            let saved = state.saved_in_trial();
+            let (basis, options) = (state.basis.get(), state.options.get());
+            PartTexts::of(&state.current(), saved.as_deref(), part, basis, options)
+        });
+        Self { part, texts }
+    }
+
+    /// Reads from the texts and follows them.
+    pub fn with<T>(self, read: impl FnOnce(&PartTexts) -> T) -> T {
+        self.texts.with(read)
+    }
+
+    /// A text of the card.
+    pub fn text(self, select: fn(&PartTexts) -> &String) -> Signal<String> {
+        Signal::derive(move || self.with(|card| select(card).clone()))
+    }
+
+    /// A number of a line.
+    fn number(self, line: usize, select: fn(&LineTexts) -> &String) -> Signal<String> {
+        Signal::derive(move || {
+            self.with(|card| {
+                card.lines
+                    .get(line)
+                    .map(select)
+                    .cloned()
+                    .unwrap_or_default()
+            })
         })
     }
 }
 
-/// The words of a row: its food, and what is said of it. They seldom change with the numbers.
-fn words(state: AppState, at: LineAt) -> Option<(String, String)> {
-    let options = state.options.get_untracked();
-    let sheet = state.current();
-    let line = sheet.formula.line(at)?;
-    let food = name::food_short(&line.food).into_owned();
-    Some((food, text::line::wording(line, options)))
-}
-
-/// One ingredient of a part; a tap on its name opens what can be done with it.
+/// The lines of a part. They are drawn anew when the words of one change.
 #[component]
-pub fn LineRow(
-    /// Its index.
-    at: LineAt,
-    /// Whether its percentage is left out.
+pub fn LineRows(
+    /// The texts of its card.
+    card: CardTexts,
+    /// Whether the percentages are left out.
     #[prop(optional)]
     weight_only: bool,
 ) -> impl IntoView {
     let state = use_app_state();
-    let words = memo(move || words(state, at).unwrap_or_default());
-    let numbers = memo(move || Numbers::of(state, at).unwrap_or_default());
-    let text = move |select: fn(&Numbers) -> &String| {
-        Signal::derive(move || numbers.with(|numbers| select(numbers).clone()))
-    };
-    let food = Signal::derive(move || words.with(|(food, _)| food.clone()));
-    let wording = move || words.with(|(_, wording)| wording.clone());
-    let changed = Signal::derive(move || numbers.with(|numbers| numbers.changed));
-    view! {
-        <div class="line" class:one-box=weight_only role="group" aria-label=food>
-            <button type="button" class="food" aria-haspopup="dialog" on:click=move |_| state.open(DialogKind::Line(at))>
-                <span class="name">{food}</span>
-                <span class="said">{wording}</span>
-            </button>
-            <MassBox at food changed figure=text(|numbers| &numbers.mass) />
-            {(!weight_only).then(|| view! { <PercentBox at food changed figure=text(|numbers| &numbers.percent) /> })}
-        </div>
+    let words =
+        memo(move || state.with(|sheet| LineWords::of_part(sheet, card.part, state.options.get())));
+    move || {
+        let words = words.get().into_iter().enumerate();
+        words
+            .map(|(line, words)| line_row(card, line, words, weight_only))
+            .collect::<Vec<_>>()
     }
 }
 
-#[component]
-fn MassBox(
-    at: LineAt,
-    food: Signal<String>,
-    changed: Signal<bool>,
-    figure: Signal<String>,
-) -> impl IntoView {
+/// One ingredient of a part; a tap on its name opens what can be done with it.
+fn line_row(card: CardTexts, line: usize, words: LineWords, weight_only: bool) -> AnyView {
+    let state = use_app_state();
+    let at = LineAt {
+        part: card.part,
+        line,
+    };
+    let LineWords { food, note } = words;
+    let changed = move || card.with(|card| card.lines.get(line).is_some_and(|own| own.is_changed));
+    let percentage = (!weight_only).then(|| percent_box(card, at, &food));
+    view! {
+        <div class="line" class:one-box=weight_only class:changed=changed role="group" aria-label=food.clone()>
+            <button type="button" class="food" aria-haspopup="dialog" on:click=move |_| state.open(DialogKind::Line(at))>
+                <span class="name">{food.clone()}</span>
+                <span class="said">{note}</span>
+            </button>
+            {mass_box(card, at, &food)}
+            {percentage}
+        </div>
+    }
+    .into_any()
+}
+
+fn mass_box(card: CardTexts, at: LineAt, food: &str) -> AnyView {
     let state = use_app_state();
     let id = format!("mass-{}-{}", at.part, at.line);
     let from = id.clone();
@@ -90,18 +103,13 @@ fn MassBox(
             .change(&from, |formula| set_mass(formula, at, mass))
             .map_err(|error| error.sentence(options))
     };
-    let label = Signal::derive(move || tr!("{value}, weight", value = food.get()));
+    let label = tr!("{value}, weight", value = food);
     let unit = state.options.get_untracked().units.mass.symbol();
-    view! { <NumberBox id label unit figure changed store=Callback::new(store) /> }
+    let figure = card.number(at.line, |own| &own.mass);
+    view! { <NumberBox id label unit figure store=Callback::new(store) /> }.into_any()
 }
 
-#[component]
-fn PercentBox(
-    at: LineAt,
-    food: Signal<String>,
-    changed: Signal<bool>,
-    figure: Signal<String>,
-) -> impl IntoView {
+fn percent_box(card: CardTexts, at: LineAt, food: &str) -> AnyView {
     let state = use_app_state();
     let id = format!("percent-{}-{}", at.part, at.line);
     let from = id.clone();
@@ -113,6 +121,7 @@ fn PercentBox(
             .change(&from, |formula| set_percentage(formula, at, basis, share))
             .map_err(|error| error.sentence(options))
     };
-    let label = Signal::derive(move || tr!("{value}, of flour", value = food.get()));
-    view! { <NumberBox id label unit="%" figure changed store=Callback::new(store) /> }
+    let label = tr!("{value}, of flour", value = food);
+    let figure = card.number(at.line, |own| &own.percentage);
+    view! { <NumberBox id label unit="%" figure store=Callback::new(store) /> }.into_any()
 }

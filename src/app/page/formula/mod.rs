@@ -17,6 +17,6 @@ mod what_ifs;
 
 pub use compare::Compare;
 pub use key_figures::FormulaKeys;
-pub use line_row::LineRow;
+pub use line_row::{CardTexts, LineRows};
 pub use place::FormulaPlace;
 pub use rest::FormulaRest;

@@ -3,33 +3,33 @@
 
 use leptos::prelude::*;
 
+use super::line_row::CardTexts;
 use crate::app::part::NumberBox;
 use crate::app::state::{memo, use_app_state};
 use crate::engine::formula::{Formula, FormulaError, set_part_share, set_paste_ratio};
 use crate::engine::quantity::Share;
-use crate::results::formula::{PartResults, SettableShare};
-use crate::text::{ErrorText, format, language::text, read, tr_noop};
+use crate::text::{BoxText, ErrorText, PartTexts, language::text, read, tr_noop};
 
 /// A figure of a part that can be set, the bread held.
 #[derive(Clone, Copy)]
 struct Settable {
     id: &'static str,
     label: &'static str,
-    select: fn(&PartResults) -> SettableShare,
+    select: fn(&PartTexts) -> Option<&BoxText>,
     set: fn(&Formula, usize, Share) -> Result<Formula, FormulaError>,
 }
 
 const SHARE: Settable = Settable {
     id: "share",
     label: tr_noop!("Its share of all flour"),
-    select: |results| results.flour_share,
+    select: |card| card.flour_share.as_ref(),
     set: set_part_share,
 };
 
 const RATIO: Settable = Settable {
     id: "ratio",
     label: tr_noop!("Liquid on its own flour"),
-    select: |results| results.liquid_to_flour,
+    select: |card| card.liquid_to_flour.as_ref(),
     set: set_paste_ratio,
 };
 
@@ -38,46 +38,32 @@ const RATIO: Settable = Settable {
 pub fn ShareRows(
     /// Which part.
     part: usize,
-    /// Its numbers.
-    results: Memo<Option<PartResults>>,
+    /// Its texts.
+    card: CardTexts,
 ) -> impl IntoView {
-    let is_made_ahead = memo(move || {
-        results.with(|results| {
-            results
-                .as_ref()
-                .is_some_and(|results| results.is_made_ahead)
-        })
-    });
+    let is_made_ahead = memo(move || card.with(|card| card.flour_share.is_some()));
     view! {
         <Show when=move || is_made_ahead.get()>
             <div class="held">
-                <SettableBox part results settable=SHARE />
-                <SettableBox part results settable=RATIO />
+                {settable_box(part, card, SHARE)}
+                {settable_box(part, card, RATIO)}
             </div>
         </Show>
     }
 }
 
-#[component]
-fn SettableBox(
-    /// Which part.
-    part: usize,
-    /// Its numbers.
-    results: Memo<Option<PartResults>>,
-    /// Which figure.
-    settable: Settable,
-) -> impl IntoView {
+fn settable_box(part: usize, card: CardTexts, settable: Settable) -> AnyView {
     let state = use_app_state();
     let id = format!("{}-{part}", settable.id);
-    let select = move || results.with(|results| results.as_ref().map(settable.select));
-    let figure = memo(move || {
-        let options = state.options.get();
-        let share = select().and_then(|settable| settable.share);
-        share
-            .map(|share| format::box_share(share, options))
-            .unwrap_or_default()
+    let figure = Signal::derive(move || {
+        card.with(|card| {
+            let own = (settable.select)(card);
+            own.map(|own| own.text.clone()).unwrap_or_default()
+        })
     });
-    let changed = memo(move || select().is_some_and(|settable| settable.is_changed));
+    let changed = Signal::derive(move || {
+        card.with(|card| (settable.select)(card).is_some_and(|own| own.is_changed))
+    });
     let from = id.clone();
     let store = move |text: String| {
         let options = state.options.get_untracked();
@@ -87,4 +73,5 @@ fn SettableBox(
             .map_err(|error| error.sentence(options))
     };
     view! { <NumberBox id label=text(settable.label) unit="%" figure changed store=Callback::new(store) /> }
+        .into_any()
 }

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use crate::app::part::{Card, NumberBox, PickOne};
 use crate::app::state::{memo, use_app_state};
 use crate::engine::formula::{Figure, LineAt};
-use crate::results::formula::{gives_way, try_figure};
+use crate::results::formula::{figures, gives_way, try_figure};
 use crate::text::{ErrorText, format, line, name, read, tr};
 
 /// A figure is set, and one ingredient makes up the difference.
@@ -18,7 +18,7 @@ pub fn TargetCard() -> impl IntoView {
         let (figure, asked) = (figure.get(), asked.get());
         state.with(|sheet| gives_way(sheet, figure, asked))
     });
-    let figures = Figure::SETTABLE
+    let choices = Figure::SETTABLE
         .map(|figure| (figure, name::figure(figure).to_owned()))
         .to_vec();
     let lines = memo(move || {
@@ -38,7 +38,7 @@ pub fn TargetCard() -> impl IntoView {
         <Card title=tr!("Set a figure") aside=tr!("tried, not kept")>
             <div class="body">
                 <div class="fields">
-                    <PickOne id="target-figure" label=tr!("Which") choices=Signal::stored(figures) selected=figure on_select=choose />
+                    <PickOne id="target-figure" label=tr!("Which") choices=Signal::stored(choices) selected=figure on_select=choose />
                     <TargetBox figure gives_way />
                     <PickOne id="target-line" label=tr!("What gives way") choices=lines selected=gives_way on_select=move |at| asked.set(at) />
                 </div>
@@ -58,7 +58,7 @@ fn TargetBox(
     let state = use_app_state();
     let current = memo(move || {
         let (options, figure) = (state.options.get(), figure.get());
-        let share = state.figures.with(|figures| figures.now.share(figure));
+        let share = state.with(|sheet| figures(sheet).share(figure));
         share
             .map(|share| format::box_share(share, options))
             .unwrap_or_default()
