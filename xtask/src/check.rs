@@ -12,6 +12,17 @@ pub(crate) fn run(arguments: &[String]) -> Result<bool> {
     Ok(check_report::summarize(&checks()))
 }
 
+/// Lints of the page and of the two minimal pages that the bench measures beside it.
+const PAGE_LINTS: [&str; 7] = [
+    "clippy",
+    "--lib",
+    "--example",
+    "baseline",
+    "--example",
+    "cooling",
+    "--target-dir",
+];
+
 /// Runs the quick checks.
 pub(crate) fn checks() -> Vec<CheckReport> {
     let page = paths::target().join("app");
@@ -31,15 +42,7 @@ pub(crate) fn checks() -> Vec<CheckReport> {
         CheckReport::command(
             "lints of the page",
             cargo()
-                .args([
-                    "clippy",
-                    "--lib",
-                    "--example",
-                    "baseline",
-                    "--example",
-                    "cooling",
-                    "--target-dir",
-                ])
+                .args(PAGE_LINTS)
                 .arg(page)
                 .env("RUSTFLAGS", "--cfg app_on_host -D warnings"),
         ),
