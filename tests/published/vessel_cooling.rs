@@ -91,6 +91,26 @@ pub(crate) fn a_bowl_of_even_coefficient_follows_the_exact_series() {
     }
 }
 
+/// Source: the exact series of a slab (Carslaw and Jaeger, *Conduction of Heat in Solids*, section
+/// 3.11), summed with `scipy` 1.17: k 0.55, a 1.35e-7, both faces 8 W/(m²·K), from 65 °C in 20 °C; the
+/// middle is at 30 °C after so many hours. A layer many times as wide as deep cools as a slab.
+#[test]
+pub(crate) fn a_wide_shallow_layer_cools_as_a_slab() {
+    let even = stay(1200.0, 20.0, 8.0, Cover::Surrounded);
+    for (deep, hours) in [(0.01, "1.1"), (0.02, "2.3"), (0.05, "6.2"), (0.08, "10.7")] {
+        let layer = Filling {
+            across: Length::from_metres(2.0).unwrap(),
+            deep: Length::from_metres(deep).unwrap(),
+            mass: Mass::from_grams(std::f64::consts::PI * deep * 1e6).unwrap(),
+            ..bowl()
+        };
+        let exact: f64 = hours.parse().unwrap();
+        // Half of the last digit, and one part in a hundred for the grid.
+        let found = time_to(&layer, 65.0, even, 30.0) / 60.0;
+        agrees_within(found, hours, 0.05 + exact / 100.0);
+    }
+}
+
 /// Source: the same series in a fridge of 4 °C from 57.2 °C: to 21.1 °C and to 5 °C at 3, 6, 8, 11 and
 /// 14 W/(m²·K).
 #[test]
