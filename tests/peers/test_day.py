@@ -84,7 +84,7 @@ def test_no_work_at_night_and_nothing_before_its_inputs(days):
             assert all(day["steps"][before]["ends_s"] <= step["begins_s"] for before in step["after"])
             assert step["least_min"] - 0.02 <= lasts / 60 <= step["most_min"] + 0.02
         if day["conflicts"]:
-            assert day["conflicts"][0]["kind"] in ("Asleep", "TooLate", "HandsFull")
+            assert day["conflicts"][0]["kind"] in ("AtNight", "TooLate", "HandsFull")
             continue
         without_conflict += 1
         assert day["begins_s"] >= now.timestamp()

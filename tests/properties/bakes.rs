@@ -130,11 +130,11 @@ proptest! {
 
     #[test]
     fn rye_cools_longest(dough in 30.0..2000.0f64, room in 0.0..29.0f64) {
-        let body = BakedBody::known(BakedShape::Loaf, grams(dough)).unwrap().body;
+        let body = BakedBody::known(Bread::SoftTin, BakedShape::Loaf, grams(dough)).unwrap().body;
         let of = |bread| cool_loaf(&body, bread, celsius(room), celsius(95.0)).unwrap().likely;
         for bread in Bread::ALL {
             prop_assert!(of(bread) <= of(Bread::Rye));
         }
-        prop_assert!(BakedBody::known(BakedShape::Loaf, Mass::ZERO).is_err());
+        prop_assert!(BakedBody::known(Bread::SoftTin, BakedShape::Loaf, Mass::ZERO).is_err());
     }
 }

@@ -1,5 +1,6 @@
 //! The oven: conversions, scaling and core temperature.
 
+use softcrumb::engine::formula::Bread;
 use softcrumb::engine::heat::{
     BakeSetting, BakedBody, BakedShape, Crumb, HeatFrom, Phase, PhaseAdvice, bake_time, boiling_at,
     core_target, fan_to_still, review, still_to_fan,
@@ -19,7 +20,7 @@ fn minutes(m: f64) -> Minutes {
 /// Some 800 g of dough in a tin, in an oven with heat from above and below.
 fn setting(oven: f64) -> BakeSetting {
     BakeSetting {
-        baked: BakedBody::known(BakedShape::Loaf, grams(800.0)).unwrap(),
+        baked: BakedBody::known(Bread::SoftTin, BakedShape::Loaf, grams(800.0)).unwrap(),
         oven: celsius(oven),
         heat: Share::WHOLE,
         dough: celsius(28.0),

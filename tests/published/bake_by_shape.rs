@@ -216,8 +216,8 @@ fn the_plan_may_take_the_minutes_of_the_programme() {
 /// practice: tin loaves wait 1½ to 3 h, buns less, rye longest.
 #[test]
 pub(crate) fn bread_cools_as_long_as_the_trade_waits() {
-    let loaf = BakedBody::known(BakedShape::Loaf, grams(800.0)).unwrap();
-    let bun = BakedBody::apart(grams(75.0)).unwrap();
+    let loaf = BakedBody::known(Bread::SoftTin, BakedShape::Loaf, grams(800.0)).unwrap();
+    let bun = BakedBody::apart(Bread::SoftTin, grams(75.0)).unwrap();
     let of = |body: &BakedBody, bread| {
         cool_loaf(&body.body, bread, celsius(21.0), celsius(93.0)).unwrap()
     };

@@ -229,8 +229,8 @@ fn the_oven_adds_up() {
         dough: celsius(27.0),
         core: celsius(91.0),
     };
-    let loaf = BakedBody::known(BakedShape::Loaf, grams(750.0)).unwrap();
-    let bun = BakedBody::apart(grams(66.0)).unwrap();
+    let loaf = BakedBody::known(Bread::SoftTin, BakedShape::Loaf, grams(750.0)).unwrap();
+    let bun = BakedBody::apart(Bread::SoftTin, grams(66.0)).unwrap();
     let (from, to) = (setting(loaf, 175.0, 100.0), setting(bun, 190.0, 80.0));
     let time = bake_time(minutes(31.0), &from, &to).unwrap();
     let cooling = cool_loaf(&loaf.body, Bread::Rye, celsius(21.0), celsius(96.0));

@@ -4,6 +4,7 @@ use std::f64::consts::PI;
 
 use super::error::HeatError;
 use super::loaf_body::LoafBody;
+use crate::engine::formula::Bread;
 use crate::engine::quantity::{Length, Mass, SpecificVolume, Volume};
 use crate::engine::tin::{Across, Tin, TinShape};
 use crate::engine::working::{Line, given};
@@ -17,8 +18,18 @@ pub enum BakedShape {
     Apart,
 }
 
-/// The volume that a gram of dough has once it is baked, 3.3 cm³/g. Common practice for soft breads.
-pub const BAKED_SPECIFIC_VOLUME: SpecificVolume = SpecificVolume::known(3.3);
+/// The volume that a gram of dough has once it is baked: 3.3 cm³/g, of rye 2.4.
+///
+/// Common practice: soft breads; tins for rye hold 2.2 to 3 cm³ for each gram of dough.
+#[must_use]
+pub const fn baked_specific_volume(bread: Bread) -> SpecificVolume {
+    match bread {
+        Bread::SoftTin | Bread::SweetBun | Bread::RichEgg | Bread::PlainTin => {
+            SpecificVolume::known(3.3)
+        }
+        Bread::Rye => SpecificVolume::known(2.4),
+    }
+}
 
 /// How many times as wide as high a piece is that bakes by itself. Common practice.
 const WIDER_THAN_HIGH: f64 = 1.9;
@@ -54,28 +65,28 @@ impl BakedBody {
     /// height is that of the baked volume, as if the sides went straight up. In cups and on a tray
     /// each piece bakes by itself.
     ///
-    /// Source: geometry; [`BAKED_SPECIFIC_VOLUME`].
+    /// Source: geometry; [`baked_specific_volume`].
     ///
     /// # Errors
     /// [`HeatError::EmptyBowl`] without dough; [`HeatError::OffScale`] when a measure leaves
     /// [`Length::RANGE`].
-    pub fn in_tin(tin: &Tin, in_tin: Mass, piece: Mass) -> Result<Self, HeatError> {
+    pub fn in_tin(bread: Bread, tin: &Tin, in_tin: Mass, piece: Mass) -> Result<Self, HeatError> {
         let mean = |one: Length, other: Length| one.metres().midpoint(other.metres());
         match tin.shape {
             TinShape::Rectangle { top, bottom, .. } => {
                 let side = |select: fn(&Across) -> Length| mean(select(&top), select(&bottom));
-                Self::bar(in_tin, (side(|a| a.long), side(|a| a.wide)))
+                Self::bar(bread, in_tin, (side(|a| a.long), side(|a| a.wide)))
             }
             TinShape::Ring {
                 top, bottom, tube, ..
             } => {
                 let (outside, inside) = (mean(top, bottom), tube.metres());
                 let round = PI * outside.midpoint(inside);
-                Self::bar(in_tin, (round, (outside - inside) / 2.0))
+                Self::bar(bread, in_tin, (round, (outside - inside) / 2.0))
             }
             TinShape::Round { top, bottom, .. } => {
                 let across = mean(top, bottom);
-                let volume = baked(in_tin)?;
+                let volume = baked(bread, in_tin)?;
                 let high = cubic_metres(volume) / (PI / 4.0 * across * across);
                 Ok(Self {
                     shape: BakedShape::Loaf,
@@ -87,7 +98,7 @@ impl BakedBody {
                     },
                 })
             }
-            TinShape::Muffin { .. } | TinShape::Tray { .. } => Self::apart(piece),
+            TinShape::Muffin { .. } | TinShape::Tray { .. } => Self::apart(bread, piece),
         }
     }
 
@@ -96,8 +107,8 @@ impl BakedBody {
     /// # Errors
     /// [`HeatError::EmptyBowl`] where it weighs nothing; [`HeatError::OffScale`] when a measure
     /// leaves [`Length::RANGE`].
-    pub fn apart(piece: Mass) -> Result<Self, HeatError> {
-        let volume = baked(piece)?;
+    pub fn apart(bread: Bread, piece: Mass) -> Result<Self, HeatError> {
+        let volume = baked(bread, piece)?;
         let round = PI / 4.0 * WIDER_THAN_HIGH * WIDER_THAN_HIGH;
         let high = libm::cbrt(cubic_metres(volume) / round);
         Ok(Self {
@@ -117,22 +128,24 @@ impl BakedBody {
     /// # Errors
     /// [`HeatError::NoKnownPiece`] where it weighs nothing; [`HeatError::OffScale`] when a measure
     /// leaves [`Length::RANGE`].
-    pub fn known(shape: BakedShape, mass: Mass) -> Result<Self, HeatError> {
+    pub fn known(bread: Bread, shape: BakedShape, mass: Mass) -> Result<Self, HeatError> {
         if mass <= Mass::ZERO {
             return Err(HeatError::NoKnownPiece);
         }
         match shape {
-            BakedShape::Apart => Self::apart(mass),
+            BakedShape::Apart => Self::apart(bread, mass),
             BakedShape::Loaf => {
                 let (of, long, wide) = USUAL_TIN;
-                let scale = libm::cbrt(mass.grams() / of);
-                Self::bar(mass, (long * scale, wide * scale))
+                let usual = baked(Bread::SoftTin, Mass::from_grams(of)?)?;
+                let own = baked(bread, mass)?;
+                let scale = libm::cbrt(own.cubic_centimetres() / usual.cubic_centimetres());
+                Self::bar(bread, mass, (long * scale, wide * scale))
             }
         }
     }
 
-    fn bar(dough: Mass, (long, wide): (f64, f64)) -> Result<Self, HeatError> {
-        let volume = baked(dough)?;
+    fn bar(bread: Bread, dough: Mass, (long, wide): (f64, f64)) -> Result<Self, HeatError> {
+        let volume = baked(bread, dough)?;
         Ok(Self {
             shape: BakedShape::Loaf,
             dough,
@@ -149,7 +162,8 @@ impl BakedBody {
     #[must_use]
     pub fn working(&self) -> Line {
         let dough = given("m", "dough in it", self.dough.grams(), "g");
-        let room = BAKED_SPECIFIC_VOLUME.cubic_centimetres_per_gram();
+        // A body has dough, or there was an error.
+        let room = self.volume.cubic_centimetres() / self.dough.grams();
         let room = given("v", "room a gram takes once baked", room, "cm³/g");
         let cm = |letter: &'static str, of: &'static str, length: Length| {
             given(letter, of, length.metres() * 100.0, "cm")
@@ -176,11 +190,11 @@ impl BakedBody {
 }
 
 /// The baked volume of a dough.
-fn baked(dough: Mass) -> Result<Volume, HeatError> {
+fn baked(bread: Bread, dough: Mass) -> Result<Volume, HeatError> {
     if dough <= Mass::ZERO {
         return Err(HeatError::EmptyBowl);
     }
-    let room = BAKED_SPECIFIC_VOLUME.cubic_centimetres_per_gram();
+    let room = baked_specific_volume(bread).cubic_centimetres_per_gram();
     Ok(Volume::from_cubic_centimetres(dough.grams() * room)?)
 }
 

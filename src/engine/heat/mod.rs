@@ -58,7 +58,7 @@ pub use bake::{
     HeatFrom, Phase, PhaseAdvice, Programme, ReviewedPhase, fan_to_still, review, still_to_fan,
 };
 pub use bake_time::{BakeSetting, BakeTime, bake_time};
-pub use baked_shape::{BAKED_SPECIFIC_VOLUME, BakedBody, BakedShape};
+pub use baked_shape::{BakedBody, BakedShape, baked_specific_volume};
 pub use body::{Air, Body, Shape};
 pub use boiling::{Boiling, boiling_at, boiling_under};
 pub use component::Component;

@@ -65,10 +65,12 @@ pub fn baking(
     let programme = review(&settings.bake.phases);
     let baked = in_oven.baked();
     let usual = |body: &BakedBody| KnownBake::usual(in_oven.bread, body.shape);
-    let standing = baked.clone().or_else(|_| BakedBody::apart(USUAL_PIECE))?;
+    let standing = baked
+        .clone()
+        .or_else(|_| BakedBody::apart(in_oven.bread, USUAL_PIECE))?;
     let known = settings.bake.known.unwrap_or_else(|| usual(&standing));
     let both = programme.clone().and_then(|own| Ok((own, baked.clone()?)));
-    let time = both.and_then(|(own, body)| time(&own, body, core.from, in_oven.dough, &known));
+    let time = both.and_then(|(own, body)| time(&own, body, core.from, in_oven, &known));
     let planned = match (&time, settings.bake.length) {
         (Ok(time), BakeLength::Predicted) => {
             let own = programme.clone();
@@ -98,11 +100,11 @@ fn time(
     programme: &Programme,
     baked: BakedBody,
     core: Temperature,
-    dough: Temperature,
+    in_oven: &InOven,
     known: &KnownBake,
 ) -> Result<BakeTime, HeatError> {
     let from = BakeSetting {
-        baked: BakedBody::known(known.baked_as(), known.piece)?,
+        baked: BakedBody::known(in_oven.bread, known.baked_as(), known.piece)?,
         oven: known.oven,
         heat: Share::WHOLE,
         dough: InOven::PROOFED,
@@ -112,7 +114,7 @@ fn time(
         baked,
         oven: programme.mean_as_still,
         heat: programme.heat,
-        dough,
+        dough: in_oven.dough,
         core,
     };
     bake_time(known.minutes, &from, &to)

@@ -62,8 +62,8 @@ impl InOven {
     /// its range.
     pub fn baked(&self) -> Result<BakedBody, HeatError> {
         match &self.tin {
-            Some(tin) => BakedBody::in_tin(tin, self.in_tin, self.piece),
-            None => BakedBody::apart(self.piece),
+            Some(tin) => BakedBody::in_tin(self.bread, tin, self.in_tin, self.piece),
+            None => BakedBody::apart(self.bread, self.piece),
         }
     }
 }

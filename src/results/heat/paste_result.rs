@@ -70,7 +70,8 @@ pub fn pastes(
 /// before.
 ///
 /// # Errors
-/// [`HeatError::NoPaste`] for a part that is none; else those of [`predicted_steam`].
+/// [`HeatError::NoPaste`] for a part that is none, or whose cooling cannot be simulated; else those of
+/// [`paste`](super::paste()).
 pub fn expected_steam(
     formula: &Formula,
     part: usize,
