@@ -48,7 +48,7 @@ fn what_was_wanted_comes_out(formula: &Formula, scaled: &Scaled) {
     }
 }
 
-fn mass_is_kept(formula: &Formula, scaled: &Scaled) {
+fn mass_is_conserved(formula: &Formula, scaled: &Scaled) {
     let losses = scaled.losses;
     let out = scaled.needed + scaled.left_behind + scaled.lost_dividing + scaled.steam;
     alike(scaled.weighed_in.grams(), out.grams(), "what went in");
@@ -91,7 +91,7 @@ fn scaling_keeps_mass_and_gives_what_was_wanted() {
             if let Ok(scaled) = scale(&formula, wanted, losses, count(pieces)) {
                 answered.set(answered.get() + 1);
                 what_was_wanted_comes_out(&formula, &scaled);
-                mass_is_kept(&formula, &scaled);
+                mass_is_conserved(&formula, &scaled);
             }
             Ok(())
         })

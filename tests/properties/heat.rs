@@ -35,7 +35,7 @@ proptest! {
     #![proptest_config(cases(crate::cases::cases(100_000)))]
 
     #[test]
-    fn heat_is_kept_in_every_mix(
+    fn heat_is_conserved_in_every_mix(
         components in prop::collection::vec(any_part(), 1..7),
         gained in 0.0..20_000.0f64,
     ) {
@@ -106,7 +106,7 @@ proptest! {
     #![proptest_config(cases(1000))]
 
     #[test]
-    fn heat_is_kept_in_every_cooling(
+    fn heat_is_conserved_in_every_cooling(
         body in any_body(),
         start in 0.0..100.0f64,
         stays in prop::collection::vec(any_stay(), 1..4),

@@ -69,7 +69,7 @@ proptest! {
     #![proptest_config(cases(2000))]
 
     #[test]
-    fn the_liquid_that_is_told_makes_the_dough_that_was_asked(
+    fn the_liquid_that_is_advised_makes_the_dough_that_was_asked(
         dough in any_dough(),
         target in 5.0..40.0f64,
     ) {

@@ -216,7 +216,7 @@ fn the_default_cooling_of_each_example_passes_the_strictest_rules() {
 /// A paste of a batch, weighed: the same share went off as steam in the formula as it is written,
 /// and a paste that gained is refused.
 #[test]
-fn steam_is_kept_as_the_share_that_the_scale_missed() {
+fn steam_is_stored_as_the_share_that_the_scale_missed() {
     let at = celsius(80.0);
     for (_, sheet) in examples() {
         for own in &sheet.formula.parts {

@@ -49,7 +49,7 @@ proptest! {
     }
 
     #[test]
-    fn a_robust_mean_lies_among_the_values_it_kept(values in proptest::collection::vec(any::<f64>(), 0..12)) {
+    fn a_robust_mean_lies_among_the_values_it_uses(values in proptest::collection::vec(any::<f64>(), 0..12)) {
         if let Some(found) = robust_mean(&values, 0.1) {
             prop_assert_eq!(found.kept.len(), values.len());
             let kept: Vec<f64> = values.iter().zip(&found.kept).filter(|(_, kept)| **kept).map(|(value, _)| *value).collect();

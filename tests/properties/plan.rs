@@ -87,7 +87,7 @@ proptest! {
     }
 
     #[test]
-    fn forwards_nothing_begins_before_and_sleep_is_kept(
+    fn forwards_nothing_begins_before_and_nights_stay_free(
         plan in any_plan(9, 3), around in any_around(), quarters in 0..96_i64,
     ) {
         let start = at(MIDNIGHT - DAY + quarters * QUARTER);

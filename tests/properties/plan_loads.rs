@@ -118,7 +118,7 @@ fn no_two_loads_are_in_the_oven_at_once_and_the_bread_cools_after_the_last() {
 
 /// A table so early that later doughs would begin at night, and one pair of hands for all.
 #[test]
-fn loads_that_cannot_be_kept_are_conflicts_that_something_solves() {
+fn loads_that_cannot_be_met_are_conflicts_that_something_solves() {
     let plan = plan(1, loads(3, 10.0, true));
     // Warm from the oven, so that it cannot be baked the evening before.
     let cool = [Edit::LeftOut {

@@ -85,7 +85,7 @@ fn widths(ready: &ReadyRange) -> [i64; 2] {
 }
 
 fn is_in_order(ready: &ReadyRange) -> bool {
-    let [soonest, latest] = ready.told();
+    let [soonest, latest] = ready.shown();
     let told = soonest <= ready.soonest && ready.latest <= latest;
     told && ready.soonest <= ready.likely && ready.likely <= ready.latest
 }

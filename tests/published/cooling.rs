@@ -159,7 +159,7 @@ fn a_home_batch_passes_every_rule_set() {
 
 /// The longest stay on the bench that passes: five minutes more fail.
 #[test]
-fn longer_on_the_bench_than_told_fails() {
+fn longer_on_the_bench_than_advised_fails() {
     let cooling = paste(150.0, RuleSet::UnitedStates);
     let times = (Minutes::ZERO, minutes(45.0));
     let way = cooling.way(CoolingVessel::Bowl, None, times).unwrap();

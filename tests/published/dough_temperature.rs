@@ -173,7 +173,7 @@ fn a_remedy_done_brings_the_dough_where_it_said() {
 
 /// A target within reach: pouring the liquid as told makes the dough as wished.
 #[test]
-fn liquid_poured_as_told_makes_the_dough_as_wished() {
+fn liquid_poured_as_advised_makes_the_dough_as_wished() {
     let dough = Dough {
         minutes: Minutes::from_minutes(8.0).unwrap(),
         ..cold_morning()

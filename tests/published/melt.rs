@@ -55,7 +55,7 @@ fn cocoa_butter_is_solid_in_a_cool_room_and_melted_in_the_mouth() {
 
 /// Source: Chaiseri and Dimick 1989 (from memory): West African cocoa butter, solid of all fat.
 #[test]
-pub(crate) fn solid_fat_is_told_of_all_fat() {
+pub(crate) fn solid_fat_is_shown_of_all_fat() {
     for (at, printed) in [
         (20.0, "76.0"),
         (25.0, "69.6"),
@@ -102,7 +102,7 @@ fn four_to_one_keeps_lumps_in_a_cold_kitchen_and_few_in_a_warm_one() {
 
 /// A warm bowl, more water or a bath, done as told, leave no lumps.
 #[test]
-fn what_is_told_against_lumps_leaves_none() {
+fn what_is_advised_against_lumps_leaves_none() {
     let cold = four_to_one(15.0);
     let remedies = melt_remedies(&cold, &melted(&cold)).unwrap();
     let mut held = 0;

@@ -103,7 +103,7 @@ fn a_cold_heavy_bowl_misses_65_and_a_warmed_one_does_not() {
 
 /// Each remedy, done, brings the paste to 65 °C: more liquid here, in a light bowl.
 #[test]
-fn more_boiling_water_as_told_brings_the_paste_to_65() {
+fn more_boiling_water_as_advised_brings_the_paste_to_65() {
     let light = Some(Vessel::new(Material::Steel, grams(300.0), celsius(18.0)).unwrap());
     let cold = cook(&paste(0.7, light)).unwrap();
     assert!(cold.temperature.celsius() < 65.0, "{:?}", cold.temperature);

@@ -159,7 +159,7 @@ fn a_ring_whose_tube_fills_it_and_a_tray_are_refused() {
 
 /// Source: Tsuji culinary school (2016), 3.8 to 3.9 in open tins: 1650 cm³ take 423 to 434 g.
 #[test]
-fn too_full_and_too_empty_are_told_by_how_much() {
+fn too_full_and_too_empty_are_shown_by_how_much() {
     let tin = one(straight(165.0, 100.0, 100.0));
     let at = |grams: f64| {
         let there = Some(Mass::from_grams(grams).unwrap());

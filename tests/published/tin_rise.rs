@@ -75,7 +75,7 @@ fn every_bread_rises_within_its_limits() {
 }
 
 #[test]
-fn a_typed_rise_is_kept_and_the_former_default_means_the_usual_one() {
+fn a_typed_rise_is_stored_and_the_former_default_means_the_usual_one() {
     let typed = |number| TinRise::Times(Factor::from_number(number).unwrap());
     for rise in [TinRise::Usual, typed(2.65), typed(3.0)] {
         assert_eq!(TinRise::of_factor(rise.as_factor()), rise);

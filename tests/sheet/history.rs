@@ -49,7 +49,7 @@ fn a_change_after_undo_drops_what_was_undone_and_no_change_drops_nothing() {
 }
 
 #[test]
-fn a_hundred_steps_are_kept() {
+fn a_hundred_steps_are_stored() {
     let mut history = History::new(named("0"));
     for step in 1..=250 {
         history.change(named(&step.to_string()), None, step);

@@ -96,7 +96,7 @@ fn what_cannot_be_of_log_and_bench_is_named_with_the_way_to_it() {
 }
 
 #[test]
-fn what_is_newer_or_too_much_is_told() {
+fn what_is_newer_or_too_much_is_shown() {
     let day = |from: &str, to: &str| DaySettings::read(&settings().write().replacen(from, to, 1));
     let newer = day("\"version\":1", "\"version\":2");
     assert_eq!(refused(newer, "version"), RecordFault::Newer { version: 2 });

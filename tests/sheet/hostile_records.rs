@@ -145,7 +145,7 @@ fn versions_nought_and_two_are_answered_as_what_they_are() {
 }
 
 #[test]
-fn what_is_not_ours_or_something_else_of_ours_is_told_apart() {
+fn what_is_not_ours_or_something_else_of_ours_is_distinguished() {
     for text in [
         "{}",
         "[]",

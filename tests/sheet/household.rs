@@ -104,7 +104,7 @@ fn every_measure_of_the_table_weighs_what_is_printed() {
 /// Source: USDA ARS, Release 28 (2016), table of weights: a cup of bread flour 137 g, of sugar 200 g, of
 /// milk 244 g; a tablespoon of salt 18 g, a teaspoon 6 g; a large egg without its shell 50 g.
 #[test]
-fn weights_are_told_in_cups_and_spoons_to_the_half_tablespoon() {
+fn weights_are_shown_in_cups_and_spoons_to_the_half_tablespoon() {
     use MeasureUnit::{Cup, Tablespoon, Teaspoon, Whole};
     for (number, grams, wanted) in [
         (1, 137.0, vec![(Cup, 4)]),
@@ -128,7 +128,7 @@ fn weights_are_told_in_cups_and_spoons_to_the_half_tablespoon() {
 
 /// What is told in measures, read back as a recipe has it, is within half a tablespoon of the weight.
 #[test]
-fn measures_come_back_as_about_the_weight_they_told() {
+fn measures_come_back_as_about_the_weight_they_show() {
     let mut seen = 0;
     for listed in Listed::all() {
         let food = Food::Listed(listed);

@@ -38,7 +38,7 @@ fn a_dough_that_an_earlier_release_put_beside_the_usual_rises_is_not_known() {
 }
 
 #[test]
-fn a_dough_that_was_said_to_have_the_usual_rises_is_kept() {
+fn a_dough_that_was_said_to_have_the_usual_rises_is_stored() {
     let mut said = DaySettings::default();
     said.rises.dough = Some(own_dough());
     assert_eq!(DaySettings::read(&said.write()).unwrap(), said);

@@ -153,7 +153,7 @@ fn a_bad_bake_or_photo_does_not_stand_in_the_way_of_the_others() {
 }
 
 #[test]
-fn files_of_other_kinds_and_of_newer_releases_are_told_apart() {
+fn files_of_other_kinds_and_of_newer_releases_are_distinguished() {
     let text = log().write();
     let fault = |text: &str| LogFile::read(text).unwrap_err().fault;
     assert_eq!(fault(""), RecordFault::Empty);

@@ -33,7 +33,7 @@ fn plan(sheet: &Sheet, rules: RuleSet) -> DayResults {
 /// Source: FDA, Food Code 2022, 3-501.14: from 57 to 21 °C within 2 h, to 5 °C within 6 h in all.
 /// A covered bowl that stands out for ten hours meets no such rule.
 #[test]
-fn own_times_that_are_too_slow_are_told_for_every_example_and_one_tap_cures_them() {
+fn own_times_that_are_too_slow_are_shown_for_every_example_and_one_tap_cures_them() {
     let mut pastes = 0;
     for (_, mut sheet) in examples() {
         for rules in RuleSet::ALL {

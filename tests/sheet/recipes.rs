@@ -107,7 +107,7 @@ fn a_cup_is_marked_approximate_and_a_weight_is_not() {
 }
 
 #[test]
-fn what_was_not_used_and_what_was_cut_is_told() {
+fn what_was_not_used_and_what_was_cut_is_shown() {
     let read = open("sections_of_instructions.json");
     assert_eq!(read.unused, ["prepTime", "author"]);
     assert!(read.sheet.note.contains("Pour the water"));
@@ -236,7 +236,7 @@ fn hostile_lines_are_answered() {
 }
 
 #[test]
-fn more_lines_than_a_formula_has_are_told_one_by_one() {
+fn more_lines_than_a_formula_has_are_shown_one_by_one() {
     let all = vec!["\"5 g salt\""; 260].join(",");
     let text = format!("{{\"@type\":\"Recipe\",\"recipeIngredient\":[{all}]}}");
     let read = read_recipe(&text).unwrap();

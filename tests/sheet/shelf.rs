@@ -153,7 +153,7 @@ fn a_lost_index_is_made_anew_from_the_records() {
 }
 
 #[test]
-fn a_record_that_cannot_be_opened_and_one_that_is_missing_are_both_told() {
+fn a_record_that_cannot_be_opened_and_one_that_is_missing_are_both_reported() {
     let shelf = shelf_of_examples();
     let newer = r#"{"softcrumb":"formula","version":2}"#;
     let repaired = repair(

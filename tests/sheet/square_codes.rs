@@ -136,7 +136,7 @@ fn the_picture_begins_as_every_png_does_and_has_the_right_size() {
 }
 
 #[test]
-fn what_to_leave_out_is_told_with_what_it_saves() {
+fn what_to_leave_out_is_shown_with_what_it_saves() {
     let (_, mut sheet) = examples().remove(0);
     // Words that do not pack well.
     let note: String = (0_u32..2000)

@@ -45,7 +45,7 @@ fn a_place_is_offered_only_where_it_brings_the_rise_nearer_to_its_time() {
 }
 
 #[test]
-fn the_dough_is_told_at_the_steps_of_its_rise_only() {
+fn the_dough_is_shown_at_the_steps_of_its_rise_only() {
     let mut bench = begun();
     bench.bake.noted.dough = Some(celsius(22.0));
     let dough = |kind| {
@@ -61,7 +61,7 @@ fn the_dough_is_told_at_the_steps_of_its_rise_only() {
 }
 
 #[test]
-fn a_table_that_has_moved_is_told_and_one_that_is_kept_too() {
+fn a_table_that_has_moved_is_shown_and_one_that_has_not_too() {
     let mut bench = begun();
     let ready = |bench: &Bench| {
         let mix = step(StepKind::Mix, 0);
@@ -98,7 +98,7 @@ fn a_warm_paste_waits_and_a_cold_one_goes_on() {
         warm.wait,
         warm.needs
             .ok()
-            .map(|needs| softcrumb::results::day::as_told(needs.there))
+            .map(|needs| softcrumb::results::day::as_shown(needs.there))
     );
     assert!(warm.wait.unwrap() > minutes(1.0));
     assert_eq!((warmth(4.0).wait, warmth(4.0).in_ice), (None, None));

@@ -14,7 +14,7 @@ use softcrumb::sheet::{Id, Moment, examples};
 use softcrumb::text::{day, format, read};
 
 #[test]
-fn what_one_bake_noted_is_told() {
+fn what_one_bake_noted_is_shown() {
     let mut noted = Observation::default();
     assert_eq!(
         day::observations(&noted, british()),
@@ -34,7 +34,7 @@ fn what_one_bake_noted_is_told() {
 }
 
 #[test]
-fn an_actual_mass_is_told_with_its_effect() {
+fn an_actual_mass_is_shown_with_its_effect() {
     let formula = examples().remove(0).1.formula;
     let bake = Bake::new(Id::from_random(1), friday());
     let said = |grams: Option<f64>| {

@@ -64,7 +64,7 @@ fn the_cooling_limits_are_those_of_the_code() {
 }
 
 #[test]
-fn cautions_about_a_formula_are_told() {
+fn cautions_about_a_formula_are_shown() {
     let mut all = vec![
         Caution::SugarSlowsYeast {
             sugar: p(12.0),
@@ -132,7 +132,7 @@ pub(crate) fn g(grams: f64) -> Mass {
 }
 
 #[test]
-fn cautions_about_a_batch_are_told() {
+fn cautions_about_a_batch_are_shown() {
     let all = [
         BatchCaution::BakesAwayMoreThanWater {
             lost: g(500.0),

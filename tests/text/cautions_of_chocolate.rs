@@ -36,7 +36,7 @@ fn syrup(water: f64, celsius: f64) -> Syrup {
 }
 
 #[test]
-fn cautions_about_chocolate_are_told() {
+fn cautions_about_chocolate_are_shown() {
     let temperature = Temperature::from_celsius(5.0).unwrap();
     let all = [
         SyrupCaution::WithinAFactorOfTwo,
@@ -81,7 +81,7 @@ fn the_handbook_rule_speaks_only_where_it_is_not_met() {
 }
 
 #[test]
-fn keeping_is_told_either_way() {
+fn keeping_is_shown_either_way() {
     for water in [8.0, 40.0, 300.0] {
         is_whole(&caution::keeping(&syrup(water, 40.0).keeping, british()));
     }

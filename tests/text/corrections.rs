@@ -8,7 +8,7 @@ use softcrumb::engine::quantity::{Factor, Mass, Share, TemperatureChange};
 use softcrumb::engine::rise::{YeastActivity, yeast_activity};
 use softcrumb::results::day::{
     DayResults, Doughs, PartWarmth, ReadyTime, RiseDeviation, RisePlace, StartDeviation,
-    StepCorrections, WeighingEffect, WhichRise, additions, as_told, duration_changes,
+    StepCorrections, WeighingEffect, WhichRise, additions, as_shown, duration_changes,
     plan_snapshot,
 };
 use softcrumb::results::heat::StillNeeds;
@@ -41,7 +41,7 @@ fn a_step_that_begins_off_its_time_says_so() {
 }
 
 #[test]
-fn a_rise_that_deviates_is_told_with_the_place_that_corrects_it() {
+fn a_rise_that_deviates_is_shown_with_the_place_that_corrects_it() {
     let place = RisePlace {
         at: celsius(29.0),
         due: minutes(61.0),
@@ -83,7 +83,7 @@ fn a_rise_that_deviates_is_told_with_the_place_that_corrects_it() {
 }
 
 #[test]
-fn a_paste_is_told_to_wait_or_to_go_on() {
+fn a_paste_is_to_wait_or_to_go_on() {
     let said = |wait: Option<f64>| {
         let there = minutes(wait.unwrap_or(0.0));
         let warmth = PartWarmth {
@@ -93,7 +93,7 @@ fn a_paste_is_told_to_wait_or_to_go_on() {
                 there,
                 in_ice: Some(minutes(4.0)),
             }),
-            wait: wait.map(|wait| as_told(minutes(wait))),
+            wait: wait.map(|wait| as_shown(minutes(wait))),
             in_ice: Some(minutes(4.0)),
         };
         plain(&day::part_warmth("Scald", &warmth, british()))
@@ -106,7 +106,7 @@ fn a_paste_is_told_to_wait_or_to_go_on() {
     is_plain(&wait);
     assert!(said(None).ends_with("it can go on."), "{}", said(None));
     assert_eq!(
-        plain(&day::wait_for(as_told(minutes(17.0)), british())),
+        plain(&day::wait_for(as_shown(minutes(17.0)), british())),
         "Wait 20 min more"
     );
 }
@@ -115,7 +115,7 @@ fn a_paste_is_told_to_wait_or_to_go_on() {
 #[test]
 fn a_wait_is_one_figure_in_sentence_and_button() {
     for tenths in 10..2000_u16 {
-        let wait = as_told(minutes(f64::from(tenths) / 10.0));
+        let wait = as_shown(minutes(f64::from(tenths) / 10.0));
         let warmth = PartWarmth {
             measured: celsius(55.0),
             needs: Ok(StillNeeds {
@@ -138,7 +138,7 @@ fn a_wait_is_one_figure_in_sentence_and_button() {
 }
 
 #[test]
-fn what_has_changed_is_told_step_by_step_with_the_table() {
+fn what_has_changed_is_shown_step_by_step_with_the_table() {
     let (_, sheet) = examples().remove(0);
     let before = plan(&sheet, 21.0, Target::Open);
     let mut bench = Bench::new(Bake::new(Id::from_random(1), friday()));
@@ -216,7 +216,7 @@ fn what_is_added_names_the_food_and_the_weight() {
 }
 
 #[test]
-fn another_dough_is_told_with_what_is_in_it() {
+fn another_dough_is_shown_with_what_is_in_it() {
     let formula = examples().remove(0).1.formula;
     let then = yeast_activity(&formula, Form::AsMade).unwrap();
     let twice = Share::from_fraction(then.yeast.fraction() * 2.0).unwrap();
@@ -242,7 +242,7 @@ fn another_dough_is_told_with_what_is_in_it() {
 }
 
 #[test]
-fn what_was_taken_into_the_log_is_told() {
+fn what_was_taken_into_the_log_is_shown() {
     let id = Id::from_random(1);
     let taken = |added: usize, there, no_room| LogImport {
         added: vec![id.clone(); added],
@@ -265,7 +265,7 @@ fn what_was_taken_into_the_log_is_told() {
         day::photos_full(),
         day::not_a_picture(),
         day::picture_broken(),
-        day::photo_kept(),
+        day::photo_stored(),
         day::photo_gone(),
     ] {
         is_plain(said);

@@ -88,7 +88,7 @@ fn an_open_plan_is_for_tomorrow_afternoon_and_nothing_is_in_the_way() {
 }
 
 #[test]
-fn steps_are_told_with_clock_length_and_work() {
+fn steps_are_shown_with_clock_length_and_work() {
     let (_, sheet) = examples().remove(0);
     let planned = plan(&sheet, 21.0, Target::Open);
     let pairs = planned.plan.steps().iter().zip(&planned.solved.steps);
@@ -112,7 +112,7 @@ fn steps_are_told_with_clock_length_and_work() {
 }
 
 #[test]
-fn rises_and_nights_are_told_plainly() {
+fn rises_and_nights_are_shown_plainly() {
     let (_, sheet) = examples().remove(0);
     for room in [14.0, 21.0, 26.0, 32.0] {
         let planned = plan(&sheet, room, Target::Open);
@@ -146,7 +146,7 @@ fn rises_and_nights_are_told_plainly() {
 }
 
 #[test]
-fn what_is_in_the_way_is_told_and_what_solves_it() {
+fn what_is_in_the_way_is_shown_and_what_solves_it() {
     let (_, sheet) = examples().remove(0);
     // On the table six hours from now: too soon.
     let soon = friday().milliseconds() + 6.0 * 3.6e6;
@@ -260,7 +260,7 @@ fn pictures_stay_on_their_field_and_have_a_twin() {
 }
 
 #[test]
-fn everything_that_can_be_asked_of_a_day_in_vain_is_told() {
+fn everything_that_can_be_asked_of_a_day_in_vain_is_shown() {
     let (least, wished, most) = (minutes(10.0), minutes(5.0), minutes(20.0));
     for error in [
         PlanError::NoSteps,

@@ -41,7 +41,7 @@ fn cold() -> Kitchen {
 }
 
 #[test]
-fn an_unreachable_target_is_told_with_the_best_and_ways_out() {
+fn an_unreachable_target_is_shown_with_the_best_and_ways_out() {
     let (sheet, kitchen) = (example(), cold());
     let bowl = mixer_load(&sheet.formula, &kitchen, &sheet.heat).unwrap();
     let answer = liquid_for(&bowl.dough, sheet.heat.dough, kitchen.surroundings().liquid).unwrap();
@@ -93,7 +93,7 @@ fn the_balance_names_the_fridge_cold_parts_among_those_who_take() {
 }
 
 #[test]
-fn a_cooling_is_told_with_its_verdict_and_its_times() {
+fn a_cooling_is_shown_with_its_verdict_and_its_times() {
     let (sheet, kitchen) = (example(), Kitchen::default());
     let asked = paste(&sheet.formula, 0, &kitchen, &sheet.heat.paste)
         .unwrap()
@@ -130,7 +130,7 @@ fn a_cooling_is_told_with_its_verdict_and_its_times() {
 }
 
 #[test]
-fn each_limit_is_told_with_its_verdict() {
+fn each_limit_is_shown_with_its_verdict() {
     let (sheet, kitchen) = (example(), Kitchen::default());
     let plan = cooling_plan(
         &sheet.formula.parts[0],
@@ -150,7 +150,7 @@ fn each_limit_is_told_with_its_verdict() {
 
 /// 180 °C is 356 °F; a fan oven is set 20 K lower (common practice), 160 °C, 320 °F.
 #[test]
-fn a_phase_is_told_for_every_oven() {
+fn a_phase_is_shown_for_every_oven() {
     let phase = |fan, degrees| Phase {
         minutes: minutes(25.0),
         temperature: celsius(degrees),
@@ -169,7 +169,7 @@ fn a_phase_is_told_for_every_oven() {
 
 /// A difference of 3 K is 5.4 °F (NIST SP 811, B.9).
 #[test]
-fn how_far_to_trust_is_told_in_the_users_degrees() {
+fn how_far_to_trust_is_shown_in_the_users_degrees() {
     let fahrenheit = FormatOptions {
         units: Units {
             mass: MassUnit::Ounces,
@@ -182,7 +182,7 @@ fn how_far_to_trust_is_told_in_the_users_degrees() {
 }
 
 #[test]
-fn cold_parts_are_told_how_long_they_stand() {
+fn cold_parts_show_how_long_they_stand() {
     let (sheet, kitchen) = (example(), Kitchen::default());
     let all = warming(&sheet.formula, &kitchen).unwrap();
     assert_eq!(all.len(), 2);

@@ -26,7 +26,7 @@ fn mixing(room: f64) -> MixingResult {
 
 /// Rounded by hand: 23.26 °C is 23.5 to half a degree and 73.9 °F; 20.6 and 25.4 are 21 and 25.
 #[test]
-fn a_predicted_temperature_is_told_to_half_a_degree_with_its_range() {
+fn a_predicted_temperature_is_shown_to_half_a_degree_with_its_range() {
     let (likely, ends) = (celsius(23.26), (celsius(20.6), celsius(25.4)));
     let fahrenheit = FormatOptions {
         units: Units {
@@ -41,7 +41,7 @@ fn a_predicted_temperature_is_told_to_half_a_degree_with_its_range() {
 }
 
 #[test]
-fn the_sum_of_the_bowl_is_told_with_its_range() {
+fn the_sum_of_the_bowl_is_shown_with_its_range() {
     let mixing = mixing(21.0);
     let told = plain(&heat::balance_sum(
         &mixing.dough,
@@ -60,7 +60,7 @@ fn the_sum_of_the_bowl_is_told_with_its_range() {
 /// Hlynka 1962, *Cereal Chem.* 39:286-303: 0.39 min a kelvin; 26 − 21 K are 2 min, more than the
 /// usual nine.
 #[test]
-fn a_cold_dough_is_told_to_develop_later_and_what_to_look_for() {
+fn a_cold_dough_develops_later_and_what_to_look_for_is_shown() {
     let mut mixing = mixing(21.0);
     mixing.dough.temperature = celsius(21.0);
     mixing.dough.low = celsius(19.0);

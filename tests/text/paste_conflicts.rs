@@ -12,7 +12,7 @@ use softcrumb::text::day;
 
 /// Common practice: what stands out for ten hours is not kept.
 #[test]
-fn own_times_that_fail_are_told_with_the_way_that_passes() {
+fn own_times_that_fail_are_shown_with_the_way_that_passes() {
     let (_, mut sheet) = examples().remove(0);
     sheet.heat.cooling.set_own(true);
     sheet.heat.cooling.set_bench(minutes(600.0));
@@ -33,7 +33,7 @@ fn own_times_that_fail_are_told_with_the_way_that_passes() {
 
 /// Common practice: what is too much for any vessel is cooked in portions.
 #[test]
-fn what_no_vessel_cools_is_told_in_portions() {
+fn what_no_vessel_cools_is_shown_in_portions() {
     let (_, mut sheet) = examples().remove(0);
     let told: Vec<String> = [10.0, 20.0, 40.0, 80.0, 160.0, 1000.0]
         .into_iter()

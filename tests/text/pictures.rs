@@ -59,7 +59,7 @@ fn ledger(steam: f64) -> WaterLedger {
 }
 
 #[test]
-fn the_water_ledger_is_told() {
+fn the_water_ledger_is_shown() {
     let text = chart::water_ledger(&ledger(0.0), british());
     is_plain(&text);
     assert_eq!(
@@ -71,7 +71,7 @@ fn the_water_ledger_is_told() {
 }
 
 #[test]
-fn steam_is_told_where_there_was_any() {
+fn steam_is_shown_where_there_was_any() {
     let text = chart::water_ledger(&ledger(5.0), british());
     is_plain(&text);
     assert!(text.contains("Steam took 5\u{A0}g away."), "{text}");
@@ -79,7 +79,7 @@ fn steam_is_told_where_there_was_any() {
 }
 
 #[test]
-fn a_dough_without_water_is_told_too() {
+fn a_dough_without_water_is_shown_too() {
     let dry = WaterLedger {
         true_water: Water::default(),
         total: water(40.0),
@@ -116,7 +116,7 @@ fn flow_curve(water: f64) -> String {
 }
 
 #[test]
-fn the_flow_curve_is_told() {
+fn the_flow_curve_is_shown() {
     let flows = flow_curve(30.0);
     assert!(
         flows.starts_with("At 40_°C, 30_g of liquid to 100_g of chocolate: 0."),
@@ -134,7 +134,7 @@ fn the_flow_curve_is_told() {
 }
 
 #[test]
-fn dough_divided_is_told() {
+fn dough_divided_is_shown() {
     let told = |grams, pieces: u32, division: f64| {
         let division = Division::from_mass(g(division)).unwrap();
         let divided = divide(g(grams), pieces.try_into().unwrap(), division).unwrap();

@@ -22,7 +22,7 @@ fn a_wished_time_says_how_late_it_may_be_and_how_much_sooner_to_aim() {
         let results = plan(&sheet, 22.0, Target::Table(in_hours(26)));
         let said = day::ready(&results, &Zone::default(), british()).unwrap();
         is_plain(&said);
-        let [soonest, latest] = results.ready.as_ref().unwrap().told();
+        let [soonest, latest] = results.ready.as_ref().unwrap().shown();
         let clock = |at| format::clock_at(at, &Zone::default());
         let range = format!("between {} and {}.", clock(soonest), clock(latest));
         assert!(

@@ -48,7 +48,7 @@ pub use observations::{
     note_durations, note_mixing_time, unmixed,
 };
 pub use oven_loads::{LoadTimes, bake_difference, class_loads, load_times};
-pub use part_warmth::{PartWarmth, as_told, part_warmth};
+pub use part_warmth::{PartWarmth, as_shown, part_warmth};
 pub use paste_conflicts::{PasteConflict, PasteCure};
 pub use preferment::{PrefermentRise, preferment_course, preferment_rise};
 pub use ready_range::{ReadyItem, ReadyMargin, ReadyPath, ReadyRange, ready_range};

@@ -25,7 +25,7 @@ const NEGLIGIBLE: f64 = 1.0;
 /// A wait as it is told and as its timer is set: whole minutes up to ten, fives up to an hour, then
 /// tens, rounded up.
 #[must_use]
-pub fn as_told(wait: Minutes) -> Minutes {
+pub fn as_shown(wait: Minutes) -> Minutes {
     let exact = wait.minutes();
     let step = if exact < 10.0 {
         1.0
@@ -50,8 +50,8 @@ pub fn part_warmth(input: &DayInput, step: StepAt, part: usize) -> Option<PartWa
     let waits = waits.filter(|needs| needs.there.minutes() >= NEGLIGIBLE);
     Some(PartWarmth {
         measured,
-        wait: waits.map(|needs| as_told(needs.there)),
-        in_ice: waits.and_then(|needs| needs.in_ice).map(as_told),
+        wait: waits.map(|needs| as_shown(needs.there)),
+        in_ice: waits.and_then(|needs| needs.in_ice).map(as_shown),
         needs,
     })
 }

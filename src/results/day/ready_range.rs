@@ -219,7 +219,7 @@ fn held(minutes: f64) -> Minutes {
 impl ReadyRange {
     /// The soonest and the latest as they are told: to five minutes, never within the range.
     #[must_use]
-    pub fn told(&self) -> [Instant; 2] {
+    pub fn shown(&self) -> [Instant; 2] {
         let (soonest, latest) = (self.soonest.seconds(), self.latest.seconds());
         [
             Instant::held(soonest - soonest.rem_euclid(TOLD_TO)),
@@ -239,7 +239,7 @@ impl ReadyRange {
         let Aim::Table(wished) = aim else {
             return None;
         };
-        let [_, latest] = self.told();
+        let [_, latest] = self.shown();
         Some(if latest > wished {
             ReadyMargin::Late(latest.since(wished))
         } else {

@@ -50,7 +50,7 @@ pub fn photo_of(name: &str, date: &str) -> String {
 
 /// A photo is saved.
 #[must_use]
-pub fn photo_kept() -> &'static str {
+pub fn photo_stored() -> &'static str {
     tr!("The photo is kept with the bake, drawn small, on this device only.")
 }
 

@@ -39,7 +39,7 @@ fn ends(ready: &ReadyRange, zone: &Zone) -> (String, String) {
             format::day_and_clock(at, zone)
         }
     };
-    let [soonest, latest] = ready.told();
+    let [soonest, latest] = ready.shown();
     (clock(soonest), clock(latest))
 }
 

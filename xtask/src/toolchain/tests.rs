@@ -129,7 +129,7 @@ fn a_preference_excludes_the_other_way_with_and_without_a_network() {
 }
 
 #[test]
-fn others_than_root_are_told_the_command_and_an_old_compiler_is_not_used() {
+fn others_than_root_see_the_command_and_an_old_compiler_is_not_used() {
     let machine = Mock::with(&["1.63", "rust-lld", "network"]);
     let error = machine.find(Preference::Debian).unwrap_err();
     let command = "apt-get install --no-install-recommends rustc-web cargo-web rust-web-src`";

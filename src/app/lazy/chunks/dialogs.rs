@@ -16,7 +16,7 @@ pub struct DialogChunk {
     compare: Draw,
 }
 
-#[wasm_split(over, wasm_split_path = ::leptos::wasm_split, fallible)]
+#[wasm_split(dialogs, wasm_split_path = ::leptos::wasm_split, fallible)]
 fn dialogs() -> Entry<DialogChunk> {
     Ok(DialogChunk {
         content: |opened| view! { <DialogContent opened /> }.into_any(),

@@ -23,7 +23,7 @@ pub struct StorageChunk {
     pub follow_kitchens: fn(AppState, Kitchens),
 }
 
-#[wasm_split(kept, wasm_split_path = ::leptos::wasm_split, fallible)]
+#[wasm_split(records, wasm_split_path = ::leptos::wasm_split, fallible)]
 pub fn storage() -> Entry<StorageChunk> {
     Ok(StorageChunk {
         read_link: link::read,

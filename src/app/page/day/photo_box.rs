@@ -46,7 +46,7 @@ pub fn PhotoBox(
                         Some(Ok(())) => {
                             has.run(true);
                             let _gone = shown.try_set(Some(text));
-                            say_it(day_text::photo_kept().to_owned());
+                            say_it(day_text::photo_stored().to_owned());
                         }
                         Some(Err(error)) => say_it(no_room(error).to_owned()),
                         None => {}
