@@ -134,7 +134,7 @@ const MODELS: &[Model] = &[
         &[
             melt::latent_heats_of_chocolates_follow_from_their_fat,
             melt::melting_a_kilogram_of_dark_chocolate_from_20_to_45_takes_86_kilojoules,
-            melt::solid_fat_is_told_of_all_fat,
+            melt::solid_fat_is_shown_of_all_fat,
         ],
     ),
     (
