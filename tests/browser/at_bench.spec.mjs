@@ -160,7 +160,8 @@ for (const [screen, colorScheme] of [['phone', 'light'], ['phone', 'dark'], ['wi
     await drawn(page);
     await shot(page, `bench-${screen}-${colorScheme}`);
     // Tall enough that the two buttons, which stay in sight, cover nothing.
-    await page.setViewportSize({ width: page.viewportSize().width, height: 3000 });
+    const height = await page.evaluate(() => document.documentElement.scrollHeight);
+    await page.setViewportSize({ width: page.viewportSize().width, height: height + 400 });
     await drawn(page);
     assert.deepEqual(await axe(page), []);
     const wide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);

@@ -107,7 +107,7 @@ for (const [name, points] of WHAT_IFS) {
     assert.ok(Math.abs(number(water.value) - before - points) <= 0.11, `${before}, ${water.value}`);
     if (points) assert.match(water.was, new RegExp(`was ${before}`));
     // The tint is for the eye only; what is heard stands in the trial's own sentence.
-    const tinted = page.page.getByRole('main').locator('.number-box.changed');
+    const tinted = page.page.getByRole('main').locator('.line.changed');
     await until(() => tinted.count(), (seen) => seen > 0, 'changed boxes are tinted');
     await page.saysNothingWrong();
     assert.deepEqual(await keptForGood(page.page), kept);

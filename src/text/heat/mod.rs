@@ -27,5 +27,5 @@ pub use names::{giver, standing_names};
 pub use paste::{flour_cooks, paste, paste_remedy};
 pub use standing::{standing_long, warming};
 pub use steam::steam_predicted;
-pub use step::{remedy, step, steps};
+pub use step::{offered, remedy, step, steps};
 pub use trust::{TRUST_COOLING, trust_dough, trust_paste};

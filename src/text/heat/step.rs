@@ -1,7 +1,7 @@
 //! One thing that can be done for a dough's temperature.
 
 use crate::engine::heat::{DoughRemedy, DoughStep};
-use crate::engine::quantity::Minutes;
+use crate::engine::quantity::{Minutes, Temperature};
 use crate::text::{format, format_options::FormatOptions, tr};
 
 /// What to do, to be put into a sentence: "mix about 4 min longer". `standing` names what can
@@ -58,6 +58,20 @@ pub fn steps(remedy: &DoughRemedy, standing: &str, options: FormatOptions) -> St
         .map(|one| step(one, standing, options))
         .collect();
     all.join(tr!(", and "))
+}
+
+/// All that a tap sets: the liquid at its best where it comes with that, and the remedy.
+#[must_use]
+pub fn offered(
+    liquid: Option<Temperature>,
+    remedy: &DoughRemedy,
+    standing: &str,
+    options: FormatOptions,
+) -> String {
+    let liquid = liquid.map(|to| step(DoughStep::ChillLiquid { to }, standing, options));
+    let remedy = steps(remedy, standing, options);
+    let all: Vec<String> = liquid.into_iter().chain([remedy]).collect();
+    super::super::chart::capitalized(&all.join(tr!(", and ")))
 }
 
 /// What to do and what it reaches, as a sentence of its own.

@@ -6,13 +6,14 @@ import { cooling } from './cooling.mjs';
 import { input } from './input.mjs';
 import { log } from './log.mjs';
 import { shelf } from './shelf.mjs';
+import { work } from './work.mjs';
 
 const pages = { ours: process.env.SOFTCRUMB_ADDRESS, baseline: process.env.SOFTCRUMB_BASELINE, cooling: process.env.SOFTCRUMB_COOLING };
 if (!pages.cooling) {
   console.error('Run this by: cargo xtask bench');
   process.exit(2);
 }
-const measures = pages.ours && pages.baseline ? [cold, input, shelf, log, cooling] : [cooling];
+const measures = pages.ours && pages.baseline ? [cold, input, work, shelf, log, cooling] : [cooling];
 const browser = await start();
 let kept = true;
 for (const measure of measures) {

@@ -9,7 +9,7 @@ use crate::app::state::{AppState, memo, use_app_state};
 use crate::engine::heat::{DoughRemedy, LiquidAnswer};
 use crate::engine::quantity::Temperature;
 use crate::results::heat::{MixingResult, apply_remedy, offered_remedies, set_liquid_temperature};
-use crate::text::{ErrorText, chart::capitalized, heat, tr};
+use crate::text::{ErrorText, heat, tr};
 
 /// The first remedies for an unreachable target, a button each: the liquid at its best, and a step.
 #[component]
@@ -49,9 +49,9 @@ fn RemedyButton(
         let options = state.options.get();
         let wording = context.read_mixing(|mixing| {
             let standing = heat::standing_names(&mixing.load).unwrap_or_default();
-            heat::steps(&remedy, &standing, options)
+            heat::offered(liquid, &remedy, &standing, options)
         });
-        capitalized(&wording.unwrap_or_default())
+        wording.unwrap_or_default()
     });
     view! { <Button label on_tap=move |()| take(state, context, liquid, Some(remedy)) /> }
 }

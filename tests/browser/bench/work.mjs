@@ -1,0 +1,44 @@
+//! Work before the frame: what the page computes between a key and the next frame, at full speed, in each place.
+
+import { at, median, say } from './numbers.mjs';
+import { visit } from './visit.mjs';
+
+const KEYS = 31;
+const BUDGET = 4;
+const PLACES = ['Formula', 'Batch', 'Heat', 'Chocolate', 'Day'];
+
+/// Runs in the page: types into the first number box of the open place; gives the ms of script of each key, and of
+/// the callbacks of the frame after it.
+async function keys(count) {
+  const box = document.querySelector('main input[inputmode="decimal"]');
+  if (!box) return null;
+  const was = box.value;
+  const times = [];
+  for (let key = 0; key < count; key += 1) {
+    box.value = key % 2 ? was : `${was}1`;
+    const begun = performance.now();
+    box.dispatchEvent(new InputEvent('input', { bubbles: true }));
+    // Effects run in microtasks, which are over when the next task begins.
+    await new Promise((done) => { const channel = new MessageChannel(); channel.port1.onmessage = done; channel.port2.postMessage(0); });
+    times.push(performance.now() - begun);
+    await new Promise((done) => setTimeout(done, 120));
+  }
+  return times;
+}
+
+export async function work(browser, { ours }) {
+  const { page, context } = await visit(browser, ours, 'type');
+  let held = true;
+  for (const place of PLACES) {
+    await page.evaluate((name) => [...document.querySelectorAll('nav a')].find((one) => one.textContent === name).click(), place);
+    await page.waitForTimeout(2500);
+    // The first keys compile what has not run yet.
+    await page.evaluate(keys, 5);
+    const times = await page.evaluate(keys, KEYS);
+    if (!times) continue;
+    held = say(`work of a key before the frame, ${place}`, median(times), BUDGET, ' ms',
+      `95th in 100 ${at(times, 0.95).toFixed(1)} ms; ${KEYS} keys, full speed`) && held;
+  }
+  await context.close();
+  return held;
+}
