@@ -23,7 +23,7 @@ pub use dough::yeast_activity;
 pub use learnt::{LearntFigure, evidence, learnt_figures, observations, oven, trust};
 pub use loads::{bake_difference, class_loads, loads};
 pub use log::{
-    log_imported, not_a_picture, other_bake, photo_gone, photo_stored, photo_of, photo_too_large,
+    log_imported, not_a_picture, other_bake, photo_gone, photo_of, photo_stored, photo_too_large,
     photos_full, picture_broken,
 };
 pub use path::{bulk, path_working, rise_working};
