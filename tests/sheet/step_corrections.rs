@@ -1,7 +1,10 @@
 //! Corrections of a step at the bench: its start, its rise, the table, a part that is too warm.
 
+use softcrumb::engine::batch::BatchTarget;
 use softcrumb::engine::plan::StepKind;
-use softcrumb::results::day::{ReadyTime, part_warmth, step_corrections};
+use softcrumb::engine::quantity::Factor;
+use softcrumb::results::batch;
+use softcrumb::results::day::{DayInput, ReadyTime, part_warmth, step_corrections};
 use softcrumb::sheet::Moment;
 use softcrumb::sheet::day::{Bench, Measured};
 
@@ -104,6 +107,35 @@ fn a_warm_paste_waits_and_a_cold_one_goes_on() {
     assert_eq!((warmth(4.0).wait, warmth(4.0).in_ice), (None, None));
     let nothing = with(Some(&begun()), |input, _| part_warmth(input, chill, 0));
     assert_eq!(nothing, None);
+}
+
+/// Common practice: three times as much paste in the same bowl cools later. The wait is that of what
+/// is made, not of the formula made once.
+#[test]
+fn a_larger_batch_of_paste_waits_longer() {
+    let chill = step(StepKind::ChillPaste, 0);
+    let mut bench = begun();
+    bench.measure(Measured {
+        step: chill,
+        part: 0,
+        at: celsius(30.0),
+        when: ms(NOW),
+    });
+    let needs = |times: f64| {
+        with(Some(&bench), |input, _| {
+            let mut sheet = input.sheet.clone();
+            sheet.batch.wanted = BatchTarget::Times(Factor::from_number(times).unwrap());
+            sheet.heat.cooling.set_own(true);
+            let rounded = batch::of(&sheet, input.kitchen.scales).rounded;
+            let of = DayInput {
+                sheet: &sheet,
+                rounded: rounded.as_ref(),
+                ..*input
+            };
+            part_warmth(&of, chill, 0).unwrap().needs.unwrap().there
+        })
+    };
+    assert!(needs(3.0) > needs(1.0));
 }
 
 #[test]
