@@ -16,6 +16,7 @@ pub mod photo;
 pub mod presses;
 pub mod print;
 pub mod random;
+pub mod screen;
 pub mod share;
 pub mod splash;
 pub mod storage;

@@ -1,6 +1,7 @@
 //! Parts: the components that places share.
 
 mod advice_card;
+mod answer_row;
 mod bowl_balance;
 mod button;
 mod card;
@@ -23,6 +24,7 @@ mod number_box;
 mod part_word;
 mod pick_one;
 mod rise_curve;
+mod safety_line;
 mod scale_boxes;
 mod text_box;
 mod trial_bar;
@@ -32,6 +34,7 @@ mod working_list;
 
 pub use crate::text::Shown;
 pub use advice_card::AdviceCard;
+pub use answer_row::{AnswerRow, Verdict};
 pub use bowl_balance::BowlBalance;
 pub use button::{Button, IconButton};
 pub use card::Card;
@@ -52,6 +55,7 @@ pub use number_box::NumberBox;
 pub use part_word::part_word;
 pub use pick_one::PickOne;
 pub use rise_curve::RiseCurve;
+pub use safety_line::SafetyLine;
 pub use scale_boxes::ScaleBoxes;
 pub use text_box::TextBox;
 pub use trial_bar::TrialBar;

@@ -15,5 +15,5 @@ pub use batch::batch;
 pub use chocolate::{fill, keeping, minimum_water, syrup, syrup_title};
 pub use formula::{formula, formula_title};
 pub use rounding::rounding;
-pub use safety::{Hazard, LOCAL_RULES, safety};
+pub use safety::{Hazard, LOCAL_RULES, safety, safety_line};
 pub use seizing::{from_seizing, seized};

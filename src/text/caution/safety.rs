@@ -59,6 +59,27 @@ pub fn safety(step: Hazard, options: FormatOptions) -> Advice {
     Advice::new(text(means), text(to_do), source)
 }
 
+/// Returns the caution of a step in one line.
+#[must_use]
+pub fn safety_line(step: Hazard, options: FormatOptions) -> String {
+    let line = match step {
+        Hazard::Scalding => tr_noop!("Steam burns: deep bowl, lift the lid on the far side first"),
+        Hazard::CoolingPaste => {
+            tr_noop!("Cool it fast and covered: germs grow while it is lukewarm")
+        }
+        Hazard::KeepingCold => {
+            let coldest = celsius(5.0, options);
+            return tr!("Keep it covered at {value} or colder", value = coldest);
+        }
+        Hazard::RawDough => tr_noop!("Raw flour and egg: do not taste the dough"),
+        Hazard::Mixing => tr_noop!("Turning hook: fingers, sleeves and hair away"),
+        Hazard::Baking => tr_noop!("Hot tin, hotter filling: dry gloves, and let it cool"),
+        Hazard::HotChocolate => tr_noop!("Hot chocolate sticks and burns: no bare hands"),
+        Hazard::Allergens => tr_noop!("Read every packet, and tell everyone before they eat"),
+    };
+    text(line).to_owned()
+}
+
 /// First aid for burns.
 const BURNS: &str = tr_noop!("Kent Fire and Rescue Service, First aid: burns and scalds");
 

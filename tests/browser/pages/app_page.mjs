@@ -45,9 +45,18 @@ export class AppPage {
     return this.page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name, exact: true });
   }
 
-  async go(name) {
+  /// Goes to a place and opens its rows; `asItOpens`: leaves them as they are.
+  async go(name, { asItOpens = false } = {}) {
     await this.place(name).click();
     await this.page.getByRole('heading', { level: 1, name, exact: true }).waitFor({ state: 'attached' });
+    await drawn(this.page);
+    if (!asItOpens) await this.openRows();
+  }
+
+  /// Opens every row of the place that is there.
+  async openRows() {
+    for (const row of await this.page.locator('main .answer > details:not([open]) > summary').all()) await row.evaluate((row) => row.click());
+    await drawn(this.page);
     await drawn(this.page);
   }
 

@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use super::fields::LOSSES;
-use crate::app::part::FieldBox;
+use crate::app::part::{AnswerRow, FieldBox};
 use crate::app::state::{memo, use_app_state};
 use crate::text::{tr, weighing};
 
@@ -15,17 +15,12 @@ pub fn LossesCard() -> impl IntoView {
         let options = state.options.get();
         state.with(|sheet| weighing::losses(&sheet.batch.losses, options))
     });
-    let boxes = LOSSES.map(|field| view! { <FieldBox field /> });
     view! {
-        <details class="card fold">
-            <summary>
-                <span class="title">{tr!("Losses")}</span>
-                <span class="quiet">{wording}</span>
-            </summary>
+        <AnswerRow title=tr!("Losses") answer=wording>
             <div class="body">
-                <div class="boxes">{boxes}</div>
+                <div class="boxes">{LOSSES.map(|field| view! { <FieldBox field /> })}</div>
                 <p class="quiet">{tr!("Usual: 1 to 3 % before the oven, 10 to 15 % in it (common practice).")}</p>
             </div>
-        </details>
+        </AnswerRow>
     }
 }
