@@ -9,6 +9,8 @@
 //! 5. [`text`]: numbers and sentences: reading what was typed, writing figures, saying what is wrong.
 //! 6. `app`: the page, compiled for WebAssembly only.
 
+#![cfg_attr(app_on_host, recursion_limit = "512")]
+
 pub mod engine;
 pub mod results;
 pub mod sheet;

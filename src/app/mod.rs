@@ -12,6 +12,8 @@
 
 pub mod browser;
 pub mod dialog;
+#[cfg(app_on_host)]
+mod first_screen;
 pub mod lazy;
 pub mod page;
 pub mod part;
@@ -20,6 +22,9 @@ pub mod state;
 
 use leptos::prelude::*;
 use wasm_bindgen_futures::spawn_local;
+
+#[cfg(app_on_host)]
+pub use first_screen::first_screen;
 
 use crate::storage::Fragment;
 use browser::{address, clock, focus, offline, persist, splash, storage};
@@ -38,8 +43,9 @@ pub fn start() {
                 let _english = language::load(Some(crate::sheet::Language::English)).await;
             }
             load_for(&address::fragment()).await;
-            draw();
+            // In one task: nothing is painted in between, and no name stands on the page twice.
             splash::remove();
+            draw();
         } else {
             splash::show_failure();
         }

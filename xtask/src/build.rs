@@ -6,7 +6,7 @@ use crate::bundle::{self, Sources};
 use crate::install_deps;
 use crate::step::{run as run_command, step};
 use crate::toolchain::{self, Preference, TARGET, Toolchain};
-use crate::{bind, language, paths, split, styles};
+use crate::{bind, first_screen, language, paths, split, styles};
 use anyhow::{Context, Result};
 use std::fs;
 use std::path::{Path, PathBuf};
@@ -40,17 +40,19 @@ pub(crate) fn run(arguments: &[String]) -> Result<()> {
 pub(crate) fn build() -> Result<Vec<Asset>> {
     // Before the long step: a missing translation fails the build.
     let catalogues = language::catalogues()?;
+    let drawing = first_screen::start()?;
     let styles = styles::join(&paths::root().join("style"))?;
-    let sources = Sources {
+    let mut sources = Sources {
         catalogues,
         ..sources(&compile(PAGE)?, styles)?
     };
+    sources.first_screen = step("Drawing the first screen", || drawing.html())?;
     step("Compressing the page into dist/", || {
         bundle::write(sources, &paths::dist())
     })
 }
 
-/// The sources of a page without translations, from a compiled binary and a style sheet.
+/// The sources of a page without translations and first screen, from a compiled binary and a style sheet.
 pub(crate) fn sources(compiled: &Path, styles: String) -> Result<Sources> {
     bind::check_versions(&read("Cargo.lock")?)?;
     let page = step("Splitting the binary", || split::split(compiled))?;
@@ -72,6 +74,8 @@ pub(crate) fn sources(compiled: &Path, styles: String) -> Result<Sources> {
         catalogues: Vec::new(),
         styles,
         html: read("index.html")?,
+        first_screen: String::new(),
+        first_visit: read("src/app/browser/first_visit.js")?,
         boot: read("src/app/browser/boot.js")?,
         worker: read("src/app/browser/service_worker.js")?,
         manifest: read("style/app.webmanifest")?,

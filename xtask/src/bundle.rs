@@ -10,6 +10,9 @@ use std::fmt::Write as _;
 use std::fs;
 use std::path::Path;
 
+/// Where `index.html` holds the first screen.
+const FIRST_SCREEN: &str = "<!-- first screen -->";
+
 /// The sources of a page.
 pub(crate) struct Sources {
     /// Scripts and binaries.
@@ -20,6 +23,10 @@ pub(crate) struct Sources {
     pub(crate) styles: String,
     /// The template of `index.html`.
     pub(crate) html: String,
+    /// The HTML of the first screen.
+    pub(crate) first_screen: String,
+    /// The script that says for whom the first screen is.
+    pub(crate) first_visit: String,
     /// The template of the script that starts the page.
     pub(crate) boot: String,
     /// The template of the service worker.
@@ -61,6 +68,7 @@ fn remove(folder: &Path) -> Result<()> {
 fn write_into(sources: Sources, folder: &Path) -> Result<Vec<Asset>> {
     let mut page = Page::new(folder)?;
     page.snippets(sources.bound.snippets)?;
+    let wasm_bytes = sources.bound.wasm.len().to_string();
     let wasm = page.hashed("softcrumb.wasm", sources.bound.wasm)?;
     let loader = match sources.bound.loader {
         Some(loader) => Some(page.chunks(loader, sources.bound.chunks)?),
@@ -73,10 +81,12 @@ fn write_into(sources: Sources, folder: &Path) -> Result<Vec<Asset>> {
             ("script", &script.0),
             ("wasm", &wasm.0),
             ("wasm_integrity", &wasm.1),
+            ("wasm_bytes", &wasm_bytes),
             ("texts", &language::boot_texts(&sources.catalogues)),
         ],
     )?;
     let boot = page.hashed("boot.js", boot.into_bytes())?;
+    let first_visit = page.hashed("first_visit.js", sources.first_visit.into_bytes())?;
     let styles = page.hashed("app.css", sources.styles.into_bytes())?;
     let languages = page.languages(sources.catalogues)?;
     let (manifest, icon) = page.manifest(sources.manifest, sources.icons)?;
@@ -88,13 +98,16 @@ fn write_into(sources: Sources, folder: &Path) -> Result<Vec<Asset>> {
         ("script_integrity", &script.1),
         ("loader", &loader),
         ("languages", &languages),
+        ("first_visit", &first_visit.0),
+        ("first_visit_integrity", &first_visit.1),
         ("boot", &boot.0),
         ("boot_integrity", &boot.1),
         ("wasm", &wasm.0),
         ("manifest", &manifest),
         ("icon", &icon),
     ];
-    let html = fill(&sources.html, &values)?;
+    // Last, so that nothing in it is taken for a placeholder.
+    let html = fill(&sources.html, &values)?.replace(FIRST_SCREEN, &sources.first_screen);
     page.plain("index.html", html.into_bytes())?;
     page.worker(&sources.worker)?;
     Ok(page.assets)

@@ -19,6 +19,7 @@ mod bundle;
 mod check;
 mod check_report;
 mod dist;
+mod first_screen;
 mod headers;
 mod import_names;
 mod install_deps;

@@ -4,14 +4,16 @@ import start from './{{script}}';
 // Texts shown before the binary runs, by language: that the page is opening, and that it could not start.
 const TEXTS = {{texts}};
 const [opening, failed] = (navigator.languages ?? []).map((tag) => TEXTS[tag.split('-')[0].toLowerCase()]).find(Boolean) ?? TEXTS.en;
-// The page removes this element once it is drawn.
+// The page removes these elements once it is drawn.
 const waiting = document.getElementById('waiting');
+const coming = document.getElementById('coming');
 if (waiting) waiting.textContent = opening;
 try {
   await start({ module_or_path: await wasm(new URL('./{{wasm}}', import.meta.url), '{{wasm_integrity}}') });
 } catch (error) {
   if (waiting) {
     waiting.textContent = failed;
+    waiting.classList.add('failed');
   }
   console.error(error);
 }
@@ -27,11 +29,25 @@ async function wasm(address, integrity) {
   const response = await fetch(address);
   if (!response.ok) throw new Error(`${address}: ${response.status}`);
   const compiled = WebAssembly.compileStreaming(response.clone()).catch(() => undefined);
-  const bytes = await response.arrayBuffer();
+  const bytes = await all(response.body.getReader());
   // Without https there is no digest.
   if (globalThis.crypto?.subtle) {
     const digest = new Uint8Array(await crypto.subtle.digest('SHA-256', bytes));
     if (`sha256-${btoa(String.fromCharCode(...digest))}` !== integrity) throw new Error('the binary is not the one this page was built with');
   }
   return (await compiled) ?? WebAssembly.compile(bytes);
+}
+
+// Reads all of it; the line on the page follows.
+async function all(reader) {
+  const bytes = new Uint8Array({{wasm_bytes}});
+  let at = 0;
+  for (;;) {
+    const { done, value } = await reader.read();
+    if (done) return bytes.subarray(0, at);
+    if (at + value.length > bytes.length) throw new Error('the binary is not the one this page was built with');
+    bytes.set(value, at);
+    at += value.length;
+    if (coming) coming.value = at / bytes.length;
+  }
 }

@@ -43,6 +43,10 @@ pub fn mark(tag: &str, direction: &str) {
 
 /// The decimal and thousands marks.
 pub fn numbers() -> NumberStyle {
+    // The host that draws the first screen has no browser to ask.
+    if cfg!(not(target_arch = "wasm32")) {
+        return NumberStyle::default();
+    }
     let locales = CHOSEN
         .get()
         .map_or_else(Array::new, |tag| Array::of1(&tag.into()));

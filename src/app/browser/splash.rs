@@ -1,13 +1,15 @@
-//! Splash: the text in the shell until the page is drawn.
+//! Splash: the first screen as the build drew it, and the text until the page is drawn.
 
 use leptos::prelude::*;
 
 use crate::text::notice;
 
-/// Removes it once the page is drawn.
+/// Removes it, and the first screen that the build drew, in the frame that draws the page.
 pub fn remove() {
-    if let Some(word) = document().get_element_by_id("waiting") {
-        word.remove();
+    for id in ["first", "opening"] {
+        if let Some(drawn) = document().get_element_by_id(id) {
+            drawn.remove();
+        }
     }
 }
 

@@ -58,10 +58,13 @@ pub fn lazy_view(
             }
             .into_any();
         }
-        if let Some(view) = draw() {
-            return view;
+        // The host draws what is there from the start, and no more.
+        if cfg!(target_arch = "wasm32") {
+            if let Some(view) = draw() {
+                return view;
+            }
+            ask();
         }
-        ask();
         view! { <p class="quiet loading" role="status">{notice::loading()}</p> }.into_any()
     };
     inside.into_any()

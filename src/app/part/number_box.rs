@@ -151,6 +151,7 @@ pub fn NumberBox(
                     type="text"
                     inputmode="decimal"
                     autocomplete="off"
+                    value=drawn_value(figure)
                     prop:value=move || own.text()
                     aria-invalid=move || (!own.error().is_empty()).then_some("true")
                     aria-describedby=error_id.clone()
@@ -162,4 +163,9 @@ pub fn NumberBox(
             <p class="error" id=error_id.clone()>{move || own.error()}</p>
         </div>
     }
+}
+
+/// The figure as an attribute, for the first screen that the build draws; none in a browser, where the property holds it.
+fn drawn_value(figure: Signal<String>) -> Option<String> {
+    cfg!(not(target_arch = "wasm32")).then(|| figure.get_untracked())
 }
