@@ -51,6 +51,17 @@ pub fn every_second_for_ever(callback: impl Fn() + 'static) {
     set_interval(callback, Duration::from_secs(1));
 }
 
+/// Runs `callback` once the next frame is painted; at once after this task where the page is hidden
+/// and paints none.
+pub fn after_frame(callback: impl FnOnce() + 'static) {
+    let later = move || set_timeout(callback, Duration::ZERO);
+    if document().hidden() {
+        later();
+    } else {
+        request_animation_frame(later);
+    }
+}
+
 /// A timer that starts anew with each request: one for each use, so that no use cancels another.
 #[derive(Clone, Copy, Default)]
 pub struct Debounce {
@@ -71,8 +82,9 @@ impl Debounce {
 }
 
 /// Runs `callback` each time the page is about to be hidden or closed.
-pub fn on_leaving(callback: impl Fn() + 'static) {
-    mem::forget(window_event_listener_untyped("pagehide", move |_| {
-        callback();
-    }));
+pub fn on_leaving(callback: impl Fn() + Clone + 'static) {
+    for event in ["pagehide", "visibilitychange"] {
+        let callback = callback.clone();
+        mem::forget(window_event_listener_untyped(event, move |_| callback()));
+    }
 }

@@ -8,6 +8,7 @@ use leptos::prelude::*;
 
 use super::displayed::{Displayed, figures, follow_after_frame};
 use super::journal::Journal;
+use super::unsaved::Unsaved;
 use super::{DialogKind, memo};
 use crate::app::browser::clock::Debounce;
 use crate::app::browser::locale;
@@ -77,6 +78,10 @@ pub struct AppState {
     pub input_resets: RwSignal<u32>,
     /// The index of the stored formulas.
     pub shelf: RwSignal<Shelf>,
+    /// What is written after the frame.
+    pub(super) unsaved: Unsaved,
+    /// The saved sheet as storage has it.
+    pub(super) stored: StoredValue<Option<Arc<Sheet>>>,
     /// The id of the open formula; none for a visitor's copy, which is not stored.
     pub open_id: RwSignal<Option<Id>>,
     /// The last save error, if any.
@@ -149,6 +154,8 @@ impl AppState {
             dialog: NodeRef::new(),
             invalid_inputs: RwSignal::new(BTreeMap::new()),
             input_resets: RwSignal::new(0),
+            unsaved: Unsaved::default(),
+            stored: StoredValue::new(None),
             shelf: RwSignal::new(Shelf::default()),
             open_id: RwSignal::new(None),
             save_error: RwSignal::new(None),

@@ -47,7 +47,7 @@ impl AppState {
                 true
             });
         }
-        self.write_kitchens();
+        self.write_later(key::KITCHEN, move || self.write_kitchens());
     }
 
     /// Ends what is being typed in the kitchen, and what was undone there: the formula was changed.

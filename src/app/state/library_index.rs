@@ -18,8 +18,10 @@ impl AppState {
         self.index_debounce.run(move || self.flush());
     }
 
-    /// Brings the open formula's line in the index up to date, and writes the index.
+    /// Writes what is due; brings the open formula's line in the index up to date, and writes the
+    /// index.
     pub fn flush(self) {
+        self.write_unsaved();
         let Some(id) = self.open_id.get_untracked() else {
             return;
         };
@@ -92,6 +94,7 @@ impl AppState {
 
     /// Moves a formula to the bin. The open one is left open, as a visitor's copy.
     pub fn bin(self, id: &Id) {
+        self.write_unsaved();
         self.shelf.update(|shelf| {
             shelf.bin(id, now());
         });

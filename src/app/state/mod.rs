@@ -22,6 +22,7 @@ mod toast;
 mod trial;
 mod trial_storage;
 mod undo;
+mod unsaved;
 mod workspace_store;
 
 pub use after_frame::after_frame;

@@ -127,12 +127,20 @@ impl<T: Keyed + Clone + Default + PartialEq + Send + Sync> Persisted<T> {
     }
 
     fn put(self, value: T) {
-        self.update(|own| *own = value);
+        self.value.set(value);
+        self.state.write_later(T::KEY, move || {
+            self.write();
+        });
     }
 
     /// Changes it, and writes it. Whether it was written.
     pub fn update(self, change: impl FnOnce(&mut T)) -> bool {
         self.value.update(change);
+        self.write()
+    }
+
+    /// Writes it as it is. Whether it was written.
+    fn write(self) -> bool {
         let text = self.value.with_untracked(Record::write);
         let written = self.state.write_text(T::KEY, &text);
         if written {

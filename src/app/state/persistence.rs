@@ -1,5 +1,7 @@
 //! Persistence: each change of the open sheet is saved, and what other tabs save is read.
 
+use std::sync::Arc;
+
 use leptos::prelude::*;
 use wasm_bindgen_futures::spawn_local;
 
@@ -15,18 +17,24 @@ use crate::text::name;
 impl AppState {
     /// What follows the sheet: storage, address; and the trial's own record.
     pub fn follow(self) {
-        Effect::new(move |before: Option<Option<(Id, String)>>| {
-            let id = self.open_id.get()?;
-            let record = self.saved.with(|sheet| sheet.write());
-            let saved = Some((id.clone(), record.clone()));
+        Effect::new(move |before: Option<Option<Id>>| {
+            let id = self.open_id.get();
+            let saved = self.saved.get();
+            let is_stored = |stored: &Option<Arc<Sheet>>| {
+                stored
+                    .as_ref()
+                    .is_some_and(|stored| Arc::ptr_eq(stored, &saved))
+            };
             // The first run finds what was just read; an open formula that changed is kept.
-            if let Some((old_id, old)) = before.flatten()
-                && old_id == id
-                && old != record
+            if let (Some(own), Some(before)) = (&id, before)
+                && before == id
+                && !self.stored.with_value(is_stored)
             {
-                self.write(&id, &record);
+                let (own, sheet) = (own.clone(), Arc::clone(&saved));
+                self.write_later("formula", move || self.write(&own, &sheet.write()));
             }
-            saved
+            self.stored.set_value(Some(saved));
+            id
         });
         Effect::new(move |before: Option<(String, String, Place)>| {
             let place = self.place.get();
@@ -129,6 +137,9 @@ impl AppState {
             let revision = self.next_revision();
             self.history
                 .update(|history| history.change(sheet, None, revision));
+            // It came from storage.
+            self.forget_unsaved("formula");
+            self.stored.set_value(Some(self.saved.get_untracked()));
             self.reset_inputs();
         }
     }

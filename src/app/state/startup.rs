@@ -143,6 +143,7 @@ impl AppState {
 
     /// Opens a saved formula. Returns `false` when it cannot be opened; the reason is then shown.
     pub fn open_formula(self, id: &Id) -> bool {
+        self.write_unsaved();
         match Self::read(id) {
             Ok(Some(sheet)) => {
                 self.write_text(key::OPEN, id.as_text());
@@ -159,6 +160,7 @@ impl AppState {
 
     /// A saved formula, to compare with the open one.
     pub fn read_formula(self, id: &Id) -> Option<Sheet> {
+        self.write_unsaved();
         Self::read(id).ok().flatten()
     }
 

@@ -61,7 +61,8 @@ impl AppState {
             self.open_id.track();
             let is_on = self.is_trial();
             if is_on || was_on.unwrap_or_default() {
-                records::then(move || records::write_trial(self));
+                let write = move || records::then(move || records::write_trial(self));
+                self.write_later("trial", write);
             }
             is_on
         });
