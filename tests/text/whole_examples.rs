@@ -7,7 +7,7 @@ use softcrumb::engine::batch::{ScaleSettings, round, scale};
 use softcrumb::engine::chocolate::Syrup;
 use softcrumb::engine::formula::{Form, WaterLedger, cautions};
 use softcrumb::engine::quantity::Division;
-use softcrumb::engine::working::Line;
+use softcrumb::engine::working::WorkingLine;
 use softcrumb::sheet::{Sheet, examples};
 use softcrumb::text::{Advice, FormatOptions, caution, chart, name, notice, working};
 
@@ -17,7 +17,7 @@ fn is_whole(advice: &Advice) {
 }
 
 /// Steps of a sum: every letter has become a number, and every number is one.
-fn steps(lines: &[Line], options: FormatOptions) {
+fn steps(lines: &[WorkingLine], options: FormatOptions) {
     assert!(!lines.is_empty());
     for line in lines {
         let worked = working::worked(line, options);

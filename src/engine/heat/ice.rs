@@ -4,7 +4,7 @@ use super::component::Component;
 use super::error::HeatError;
 use super::matter::{Matter, TemperatureStep};
 use crate::engine::quantity::{Heat, HeatPerMass, Mass, Temperature};
-use crate::engine::working::{Line, given};
+use crate::engine::working::{WorkingLine, given};
 
 const FUSION: HeatPerMass = HeatPerMass::known(333.43);
 
@@ -83,27 +83,28 @@ pub fn ice_in_water(
 impl IceWater {
     /// The working, line by line.
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
-        let line = |rule: &'static str, letter: &'static str, of: &'static str, mass: Mass| Line {
-            rule: rule.into(),
-            with: vec![
-                given("W", "water in all", self.water.grams(), "g"),
-                given(
-                    "q",
-                    "heat from a gram of tap water",
-                    self.from_water.joules_per_gram(),
-                    "J/g",
-                ),
-                given(
-                    "i",
-                    "heat into a gram of ice",
-                    self.into_ice.joules_per_gram(),
-                    "J/g",
-                ),
-            ],
-            gives: given(letter, of, mass.grams(), "g"),
-            source: "melting: IAPWS 2006; specific heats: Choi and Okos 1986".into(),
-        };
+    pub fn working(&self) -> Vec<WorkingLine> {
+        let line =
+            |rule: &'static str, letter: &'static str, of: &'static str, mass: Mass| WorkingLine {
+                rule: rule.into(),
+                with: vec![
+                    given("W", "water in all", self.water.grams(), "g"),
+                    given(
+                        "q",
+                        "heat from a gram of tap water",
+                        self.from_water.joules_per_gram(),
+                        "J/g",
+                    ),
+                    given(
+                        "i",
+                        "heat into a gram of ice",
+                        self.into_ice.joules_per_gram(),
+                        "J/g",
+                    ),
+                ],
+                result: given(letter, of, mass.grams(), "g"),
+                source: "melting: IAPWS 2006; specific heats: Choi and Okos 1986".into(),
+            };
         vec![
             line(
                 "W × q / (q + i)",

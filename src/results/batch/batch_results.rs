@@ -8,7 +8,7 @@ use crate::engine::batch::{
 };
 use crate::engine::formula::Formula;
 use crate::engine::quantity::{Division, Factor};
-use crate::engine::working::Line;
+use crate::engine::working::WorkingLine;
 use crate::sheet::{Scales, Sheet};
 
 /// The batch of a sheet on the scales of a kitchen.
@@ -144,7 +144,7 @@ impl BatchResults {
 
     /// The steps that lead to a figure of the batch; none where it cannot be scaled.
     #[must_use]
-    pub fn working_of(&self, figure: BatchFigure) -> Vec<Line> {
+    pub fn working_of(&self, figure: BatchFigure) -> Vec<WorkingLine> {
         let scaled = self.scaled.as_ref();
         scaled.map_or_else(|_| Vec::new(), |scaled| scaled.working_of(figure))
     }

@@ -10,7 +10,7 @@ use crate::engine::class::{
 use crate::engine::class::{class, oven};
 use crate::engine::formula::Formula;
 use crate::engine::quantity::{Mass, Minutes};
-use crate::engine::working::Line;
+use crate::engine::working::WorkingLine;
 use crate::sheet::{Scales, Sheet};
 
 /// A class and its oven.
@@ -108,10 +108,10 @@ impl ClassResults {
     /// let (_, sheet) = examples().remove(0);
     /// let class = class::of(&sheet, &ClassSettings::default(), Kitchen::default().scales);
     /// // Twelve students and the teacher make a loaf each.
-    /// assert_eq!(class.working()[0].gives.value, 13.0);
+    /// assert_eq!(class.working()[0].result.value, 13.0);
     /// ```
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
+    pub fn working(&self) -> Vec<WorkingLine> {
         let mut lines = Vec::new();
         if let Ok(weights) = &self.weights {
             lines.extend(weights.class.working());

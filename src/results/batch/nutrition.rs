@@ -8,7 +8,7 @@ use crate::engine::nutrition::{
     declare, nutrition,
 };
 use crate::engine::quantity::{FoodEnergy, Mass};
-use crate::engine::working::Line;
+use crate::engine::working::WorkingLine;
 use crate::sheet::Sheet;
 
 /// What a portion is.
@@ -117,14 +117,14 @@ impl NutritionResults {
 
     /// The steps that lead to the energy of a hundred grams.
     #[must_use]
-    pub fn energy_working(&self) -> Vec<Line> {
+    pub fn energy_working(&self) -> Vec<WorkingLine> {
         let nutrients = &self.hundred_grams.nutrients;
         nutrients.working_of_energy(self.law, self.hundred_grams_energy)
     }
 
     /// The steps that lead to a nutrient in a hundred grams.
     #[must_use]
-    pub fn working_of(&self, nutrient: Nutrient) -> Vec<Line> {
+    pub fn working_of(&self, nutrient: Nutrient) -> Vec<WorkingLine> {
         self.whole.working_of(nutrient)
     }
 }

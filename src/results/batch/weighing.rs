@@ -4,7 +4,7 @@
 use super::BatchResults;
 use crate::engine::batch::{ScaleReading, SolutionAid};
 use crate::engine::formula::{Formula, LineAt, PartKind};
-use crate::engine::working::Line;
+use crate::engine::working::WorkingLine;
 
 /// A part with something to weigh.
 #[derive(Clone, Debug, PartialEq, Eq, Hash)]
@@ -66,7 +66,7 @@ impl BatchResults {
 
     /// The steps from a line's weight in the formula `original` to what the scale shows.
     #[must_use]
-    pub fn weighing_working(&self, original: &Formula, at: LineAt) -> Vec<Line> {
+    pub fn weighing_working(&self, original: &Formula, at: LineAt) -> Vec<WorkingLine> {
         let scaled = self.scaled.as_ref().ok();
         let exact = scaled.and_then(|scaled| scaled.line_working(original, at));
         let rounded = self.rounded.as_ref();
@@ -79,7 +79,7 @@ impl BatchResults {
 
     /// The steps that lead to what the scale shows of a line, and to the aids for it.
     #[must_use]
-    pub fn aid_working(&self, at: LineAt) -> Vec<Line> {
+    pub fn aid_working(&self, at: LineAt) -> Vec<WorkingLine> {
         let Some(rounded) = &self.rounded else {
             return Vec::new();
         };

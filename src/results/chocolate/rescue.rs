@@ -2,7 +2,7 @@
 
 use super::ChocolateResults;
 use crate::engine::chocolate::{AddWater, BathTime, Syrup, SyrupLook, add_water, bath_time};
-use crate::engine::working::Line;
+use crate::engine::working::WorkingLine;
 use crate::results::batch::BatchResults;
 use crate::sheet::Sheet;
 
@@ -50,7 +50,7 @@ pub fn rescue(
 impl Rescue {
     /// The working, line by line.
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
+    pub fn working(&self) -> Vec<WorkingLine> {
         match self {
             Self::AddWater(water) => water.working(),
             Self::Bath(bath) => bath.working(),

@@ -7,7 +7,7 @@ use crate::engine::rise::{
     Cardinal, EquivalentTime, Ripeness, RiseError, RiseSettings, equivalent_time, ripeness,
     yeast_activity,
 };
-use crate::engine::working::Line;
+use crate::engine::working::WorkingLine;
 use crate::results::heat::part_matter;
 use crate::sheet::Kitchen;
 
@@ -101,7 +101,7 @@ pub fn preferment_rise(
 impl PrefermentRise {
     /// How the work of its yeast and its ripeness come about.
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
+    pub fn working(&self) -> Vec<WorkingLine> {
         let mut lines = self.equivalent_time.working();
         lines.extend(self.ripeness.iter().flat_map(Ripeness::working));
         lines

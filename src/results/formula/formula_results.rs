@@ -5,7 +5,7 @@ use crate::engine::formula::{
     self, Basis, Caution, Figure, Figures, Form, FormulaError, LineAt, Percentage, WaterLedger,
     WhatIf, percentage,
 };
-use crate::engine::working::Line;
+use crate::engine::working::WorkingLine;
 use crate::sheet::Sheet;
 
 /// The water of a dough, counted in both forms.
@@ -102,7 +102,7 @@ pub fn figures(sheet: &Sheet) -> Figures {
 
 /// How a figure of the dough comes about, as it is written; the moisture where `figure` is `None`.
 #[must_use]
-pub fn working(sheet: &Sheet, figure: Option<Figure>) -> Vec<Line> {
+pub fn working(sheet: &Sheet, figure: Option<Figure>) -> Vec<WorkingLine> {
     match figure {
         Some(figure) => figure.working(&sheet.formula),
         None => WaterLedger::of(&sheet.formula, Form::AsWritten)

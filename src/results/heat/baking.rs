@@ -8,7 +8,7 @@ use crate::engine::heat::{
     bake_time, cool_loaf, core_target, review,
 };
 use crate::engine::quantity::{Mass, Share, Temperature};
-use crate::engine::working::{Line, given};
+use crate::engine::working::{WorkingLine, given};
 use crate::sheet::{BakeLength, HeatSettings, Kitchen, KnownBake};
 
 /// All results of a bake.
@@ -123,14 +123,14 @@ fn time(
 impl Baking {
     /// How the core's range comes about.
     #[must_use]
-    pub fn core_working(&self) -> Vec<Line> {
-        vec![Line {
+    pub fn core_working(&self) -> Vec<WorkingLine> {
+        vec![WorkingLine {
             rule: "min(K, B − 1)".into(),
             with: vec![
                 given("K", "this crumb", self.core.to.celsius(), "°C"),
                 given("B", "water boils here", self.boils.celsius(), "°C"),
             ],
-            gives: given("T", "middle, at most", self.core.to.celsius(), "°C"),
+            result: given("T", "middle, at most", self.core.to.celsius(), "°C"),
             source: "common practice".into(),
         }]
     }

@@ -8,7 +8,7 @@ use super::paste_result::PasteResult;
 use crate::engine::formula::{Formula, PartKind};
 use crate::engine::heat::{CooledRange, HeatError};
 use crate::engine::quantity::Mass;
-use crate::engine::working::Line;
+use crate::engine::working::WorkingLine;
 use crate::sheet::{CoolingSettings, HeatSettings, Kitchen};
 
 /// How a paste is cooled from just after stirring.
@@ -85,7 +85,7 @@ impl CoolingResult {
 
     /// The properties of the food, and the time each limit takes at the slow end.
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
+    pub fn working(&self) -> Vec<WorkingLine> {
         let plan = self.good_plan();
         let mut lines = plan.map_or_else(Vec::new, |plan| plan.cooling.working());
         lines.extend(self.cooled.iter().flat_map(|cooled| cooled.slow.working()));

@@ -9,7 +9,7 @@ use crate::engine::heat::{
     liquid_for,
 };
 use crate::engine::quantity::{Temperature, TemperatureChange};
-use crate::engine::working::Line;
+use crate::engine::working::WorkingLine;
 use crate::sheet::{HeatSettings, Kitchen};
 
 /// The mixer's load and the dough it makes.
@@ -79,7 +79,7 @@ impl MixingResult {
     /// # Ok::<(), softcrumb::engine::heat::HeatError>(())
     /// ```
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
+    pub fn working(&self) -> Vec<WorkingLine> {
         let mut lines = self.dough.working();
         lines.extend(self.development.working());
         lines
