@@ -48,7 +48,7 @@ proptest! {
             look_at(result);
             let compared = Compared::of(&formula, result, Form::AsMade);
             for (_, sides) in &compared.figures {
-                numbers_only(&sides.working());
+                assert!(sides.change().grams().is_finite());
             }
         }
     }

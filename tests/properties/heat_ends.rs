@@ -3,7 +3,7 @@
 use softcrumb::engine::heat::{
     Air, Body, Cooling, CoolingFactors, CoolingVessel, Dough, DoughItem, Exposure, HeatPart,
     LiquidUse, Matter, RuleSet, Shape, ThermalMaterial, advise, boiling_at, boiling_under, ice_for,
-    ice_in_water, mix, quickest, simulate, stand,
+    mix, quickest, simulate, stand,
 };
 use softcrumb::engine::quantity::{
     Altitude, Heat, Length, Mass, Pressure, SurfaceCoefficient, Temperature, WarmingRate,
@@ -61,7 +61,6 @@ fn mixes_at_the_ends_of_their_ranges_are_answered_or_refused() {
                         assert!(mixed.temperature.celsius().is_finite());
                         assert!(mixed.capacity.joules_per_kelvin() > 0.0);
                     }
-                    let _ = ice_in_water(grams(mass), celsius(t), celsius(other), celsius(-1.0));
                 }
             }
         }

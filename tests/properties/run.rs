@@ -3,6 +3,7 @@
 
 use proptest::prelude::*;
 use softcrumb::engine::formula::Formula;
+use softcrumb::engine::heat::LiquidAnswer;
 use softcrumb::engine::learn::Learnt;
 use softcrumb::engine::quantity::Temperature;
 use softcrumb::engine::rise::RiseSettings;
@@ -136,7 +137,7 @@ proptest! {
         let before = run_in(&formula, &kitchen, &heat, None);
         // Ice that does not all melt has no answer.
         let Ok(mixing) = before.mixing else { return Ok(()); };
-        let Some(liquid) = mixing.liquid_in_reach() else { return Ok(()); };
+        let Ok(LiquidAnswer::At { liquid, .. }) = mixing.liquid else { return Ok(()); };
         let mut warmed = formula.clone();
         set_liquid_temperature(&mut warmed, liquid).unwrap();
         let after = run_in(&warmed, &kitchen, &heat, None);

@@ -8,7 +8,6 @@ use super::solubility::SolubilityTable;
 use super::sugar_solution::{mole_fraction, temperature_term};
 use super::suspension::{MixConditions, Suspension};
 use super::syrup::{Flow, Syrup};
-use super::syrup_of_part::SyrupAmounts;
 use crate::engine::quantity::{Mass, Viscosity};
 use crate::engine::working::{Given, WorkingLine, given};
 
@@ -173,22 +172,6 @@ impl MinimumWater {
             ],
             result: grams("W", "least water by the rule", self.needed),
             source: "Corriher, BakeWise (2008), from memory; common practice".into(),
-        }]
-    }
-}
-
-impl SyrupAmounts {
-    /// The working of the amounts, line by line.
-    #[must_use]
-    pub fn working(&self) -> Vec<WorkingLine> {
-        vec![WorkingLine {
-            rule: "B / (1 − s)".into(),
-            with: vec![
-                grams("B", "on the bread", self.on_the_bread),
-                given("s", "stays in bag and bowl", self.stays.fraction(), ""),
-            ],
-            result: grams("M", "to make", self.to_make),
-            source: "mass kept (by definition)".into(),
         }]
     }
 }

@@ -125,13 +125,4 @@ impl MixingResult {
     pub fn friction_is_learnt(&self) -> bool {
         self.dough.friction_spread != Dough::FRICTION_SPREAD
     }
-
-    /// The temperature of the liquid that brings the dough to what is wanted, where there is one.
-    #[must_use]
-    pub fn liquid_in_reach(&self) -> Option<Temperature> {
-        match &self.liquid {
-            Ok(LiquidAnswer::At { liquid, .. }) => Some(*liquid),
-            Ok(LiquidAnswer::OutOfReach(_)) | Err(_) => None,
-        }
-    }
 }

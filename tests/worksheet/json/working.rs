@@ -40,14 +40,6 @@ fn of_formula(evaluation: &Evaluation, all: &mut Lines) {
     for part in results.parts.iter().flat_map(|part| &part.totals) {
         add(all, "stream", part.working());
     }
-    if let Some(compared) = &evaluation.compared {
-        for pair in &compared.lines {
-            add(all, "comparison", pair.sides.working());
-        }
-        for (_, sides) in &compared.figures {
-            add(all, "comparison", sides.working());
-        }
-    }
     for reached in evaluation.targets.iter().flatten() {
         add(all, "target", reached.working());
     }
