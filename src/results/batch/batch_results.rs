@@ -135,14 +135,14 @@ pub fn as_formula(sheet: &Sheet) -> Result<Sheet, BatchError> {
 }
 
 impl BatchResults {
-    /// Whether the batch is the formula made exactly once.
+    /// Returns whether the batch is the formula made exactly once.
     #[must_use]
     pub fn is_formula_once(&self) -> bool {
         let scaled = self.scaled.as_ref();
         scaled.is_ok_and(|scaled| scaled.factor == Factor::ONE)
     }
 
-    /// The steps that lead to a figure of the batch; none where it cannot be scaled.
+    /// Returns the steps that lead to a figure of the batch; none where it cannot be scaled.
     #[must_use]
     pub fn working_of(&self, figure: BatchFigure) -> Vec<WorkingLine> {
         let scaled = self.scaled.as_ref();

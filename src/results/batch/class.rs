@@ -124,7 +124,8 @@ impl ClassResults {
     }
 }
 
-/// The loaf of the batch and the loaf of the class, where they differ by more than half a gram.
+/// Returns the dough in g for a loaf of the batch and of the class, where they differ by more than
+/// 0.5 g.
 #[must_use]
 pub fn loaf_difference(batch: &BatchResults, settings: &ClassSettings) -> Option<(Mass, Mass)> {
     let made = batch.scaled.as_ref().ok()?.pieces.each;

@@ -53,7 +53,7 @@ pub fn parts_to_weigh(formula: &Formula) -> Vec<PartToWeigh> {
 }
 
 impl BatchResults {
-    /// The lines whose rounding error asks for an aid.
+    /// Returns the lines whose rounding error is so large that a weighing aid is advised.
     #[must_use]
     pub fn hard_to_weigh(&self) -> Vec<HardToWeigh> {
         let lines = self.rounded.iter().flat_map(|rounded| rounded.with_aids());
@@ -64,7 +64,7 @@ impl BatchResults {
         hard.collect()
     }
 
-    /// The steps from a line's weight in the formula `original` to what the scale shows.
+    /// Returns the steps from a line's mass in g in the formula `original` to what the scale shows.
     #[must_use]
     pub fn weighing_working(&self, original: &Formula, at: LineAt) -> Vec<WorkingLine> {
         let scaled = self.scaled.as_ref().ok();
@@ -77,7 +77,7 @@ impl BatchResults {
             .collect()
     }
 
-    /// The steps that lead to what the scale shows of a line, and to the aids for it.
+    /// Returns the steps that lead to what the scale shows of a line, in g, and to the aids for it.
     #[must_use]
     pub fn aid_working(&self, at: LineAt) -> Vec<WorkingLine> {
         let Some(rounded) = &self.rounded else {

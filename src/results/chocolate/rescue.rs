@@ -48,7 +48,8 @@ pub fn rescue(
 }
 
 impl Rescue {
-    /// The working, line by line.
+    /// Returns the steps that lead to the amounts of the rescue, in g, or to its bath in °C and
+    /// minutes.
     #[must_use]
     pub fn working(&self) -> Vec<WorkingLine> {
         match self {

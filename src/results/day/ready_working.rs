@@ -9,7 +9,8 @@ const QUADRATURE: &str = "what is off for reasons of its own adds in quadrature:
                           common practice";
 
 impl ReadyRange {
-    /// The working of both ends, each step called by `called`: what is later, then what is sooner.
+    /// Returns the working of both ends in minutes, first of what is later, then of what is sooner.
+    /// `called` names a step.
     #[must_use]
     pub fn working(&self, called: impl Fn(&ReadyItem) -> String) -> Vec<WorkingLine> {
         let mut lines = self.later.working("later at the latest", &called);

@@ -121,7 +121,7 @@ fn time(
 }
 
 impl Baking {
-    /// How the core's range comes about.
+    /// Returns the step that leads to the range of the core's temperature, in °C.
     #[must_use]
     pub fn core_working(&self) -> Vec<WorkingLine> {
         vec![WorkingLine {

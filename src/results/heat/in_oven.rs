@@ -55,7 +55,7 @@ impl InOven {
         }
     }
 
-    /// The body that bakes.
+    /// Returns the body that bakes: its shape, dough in g, volume and measures.
     ///
     /// # Errors
     /// [`HeatError::EmptyBowl`] without dough; [`HeatError::OffScale`] when a measure of it leaves

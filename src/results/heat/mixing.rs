@@ -120,7 +120,8 @@ impl MixingResult {
         })
     }
 
-    /// Whether the friction was learnt from bakes; else its range is that of printed figures.
+    /// Returns whether the friction was learnt from bakes; else its range is that of printed
+    /// figures.
     #[must_use]
     pub fn friction_is_learnt(&self) -> bool {
         self.dough.friction_spread != Dough::FRICTION_SPREAD
