@@ -17,7 +17,7 @@ use softcrumb::sheet::{HeatSettings, Kitchen, examples};
 use crate::dough::{cases, likely};
 use crate::heat_cases::{celsius, minutes};
 
-/// What stands in the oven with the first built-in formula.
+/// The content of the oven with the first example.
 fn in_oven() -> InOven {
     let (_, sheet) = examples().remove(0);
     InOven::of(&sheet, scale(&sheet).ok().as_ref(), InOven::PROOFED)

@@ -118,7 +118,7 @@ fn all_that_is_said_about_the_examples_is_plain() {
 fn notices_are_plain() {
     let texts = texts_of(include_str!("../../src/text/notice.rs"));
     for (notice, text) in &texts {
-        // What stands where a part of the page will be is no sentence.
+        // The text shown while a part of the page loads is no sentence.
         if notice != "loading" {
             is_plain(&filled(text));
         }

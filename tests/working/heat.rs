@@ -236,7 +236,7 @@ fn the_oven_adds_up() {
     adds_up(&time.working());
 }
 
-/// What Heat shows behind the dough and behind the cooling, for each example.
+/// The workings that Heat shows of dough and cooling, for each example.
 #[test]
 fn the_workings_of_a_dough_and_of_its_cooling_add_up() {
     for (_, sheet) in examples() {

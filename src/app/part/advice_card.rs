@@ -36,7 +36,7 @@ pub fn AdviceCard(
         });
     };
     let is_there = memo(move || advice.with(Option::is_some));
-    // Each text follows by itself, so that a figure in it that moves does not draw the card anew.
+    // Each text is updated by itself, so that a change of its figure does not draw the card again.
     let text = move |select: fn(&Advice) -> &Cow<'static, str>| {
         move || {
             advice.with(|advice| {
