@@ -6,7 +6,7 @@ use leptos::prelude::*;
 use crate::storage::key::is_ours;
 use crate::storage::record::is_newer;
 
-/// Why storage did not take or give a text.
+/// Why a text could not be stored or read.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum StorageError {
     /// The browser stores nothing for this page.

@@ -100,7 +100,7 @@ impl AppState {
         }
     }
 
-    /// Follows what other tabs keep.
+    /// Follows what other tabs store.
     pub fn follow_other_tabs(self) {
         storage::watch(move |changed| records::then(move || self.sync_changed(changed.as_deref())));
     }
@@ -142,7 +142,7 @@ impl AppState {
     }
 }
 
-/// Now.
+/// The present moment.
 pub(super) fn now() -> Moment {
     Moment::from_milliseconds(clock::milliseconds()).unwrap_or_default()
 }

@@ -125,7 +125,7 @@ impl AppState {
         self.reported(stored_by(key::KITCHEN, records::kitchens))
     }
 
-    /// Changes the settings, and keeps them.
+    /// Changes the settings and stores them.
     pub fn set_settings(self, settings: Settings) {
         self.settings.set(settings);
         self.reset_inputs();
