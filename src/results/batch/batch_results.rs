@@ -108,7 +108,7 @@ pub fn scaled_formula(sheet: &Sheet) -> Formula {
 
 /// The sheet whose formula, made once, is the batch of this sheet.
 ///
-/// The batch target is kept, except that a multiple of the formula becomes 1.
+/// The batch target stays, except that a multiple of the formula becomes 1.
 ///
 /// ```
 /// use softcrumb::results::batch;

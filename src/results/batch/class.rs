@@ -98,7 +98,8 @@ fn weights(
 }
 
 impl ClassResults {
-    /// How the class, the portions from the teacher's bowl and the time of the oven come about.
+    /// Returns the steps that lead to the loaves of the class, the portions in g from the teacher's bowl
+    /// and the minutes of the oven.
     ///
     /// ```
     /// use softcrumb::engine::class::ClassSettings;

@@ -80,7 +80,7 @@ pub fn step_position(results: Option<&DayResults>, bench: Option<&Bench>) -> Ste
 }
 
 /// Returns a bake that begins `now`: it notes the formula, the room in °C and the kitchen, and
-/// keeps the plan's times, so that later deviations can be told.
+/// keeps the plan's times, to measure later deviations from.
 #[must_use]
 pub fn begin_bake(
     id: Id,

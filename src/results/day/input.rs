@@ -41,8 +41,7 @@ impl<'a> DayInput<'a> {
         self.bench.map(|bench| &bench.bake)
     }
 
-    /// Returns the kitchen with what the log has taught of it; see
-    /// [`taught_kitchen`](super::taught_kitchen).
+    /// Returns the kitchen with what the log has taught of it; see [`taught_kitchen`].
     #[must_use]
     pub fn taught_kitchen(&self) -> Kitchen {
         taught_kitchen(self.kitchen, self.learnt)

@@ -38,7 +38,7 @@ const LEAST: f64 = 0.25;
 const MOST: f64 = 4.0;
 /// Halvings of the factor: to a thousandth of its logarithm.
 const HALVINGS: u32 = 12;
-/// A step of the factor, as a logarithm, by which its leverage is told.
+/// A step of the factor, as a logarithm, by which its leverage is measured.
 const STEP: f64 = 0.1;
 /// A factor that 1 K moves by more than this, as a logarithm, teaches nothing.
 const BLUNT: f64 = 0.7;

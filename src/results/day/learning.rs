@@ -24,7 +24,7 @@ const NEGLIGIBLE: f64 = 0.01;
 #[must_use]
 pub fn learnt(log: &Log, kitchen: &Kitchen, formula: Option<&Id>) -> Learnt {
     let mixer = kitchen.mixer;
-    // A friction that came from the log is not believed a second time.
+    // A friction that was learnt from the log is not counted a second time.
     let usual = if mixer.friction_spread == Dough::FRICTION_SPREAD {
         mixer.friction
     } else {

@@ -15,7 +15,7 @@ pub struct PartWarmth {
     pub needs: Result<StillNeeds, HeatError>,
     /// How long to leave it where it is, as sentence and button say it; `None` where it can go on.
     pub wait: Option<Minutes>,
-    /// How long to stand it in ice water instead, where that cools it.
+    /// How long it needs in ice water instead, where that cools it.
     pub in_ice: Option<Minutes>,
 }
 

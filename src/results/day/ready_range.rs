@@ -20,7 +20,7 @@ pub struct ReadyRange {
     pub later: ReadyPath,
 }
 
-/// How one end of the range comes about: what is added and absorbed on the way to it.
+/// The path to one end of the range: the minutes that steps add and absorb.
 #[derive(Clone, Debug, PartialEq)]
 pub struct ReadyPath {
     /// In the order of time.
@@ -61,11 +61,11 @@ pub enum ReadyItem {
 pub enum ReadyMargin {
     /// It is ready in time even at the latest, with so much to spare.
     ToSpare(Minutes),
-    /// At the latest it is ready so long after.
+    /// How much later it is ready at the latest.
     Late(Minutes),
 }
 
-/// Times are told to five minutes, s: no range is known more closely.
+/// Times are shown to five minutes, s: no range is known more closely.
 const TOLD_TO: i64 = 300;
 
 /// The time the bread is ready, with its range.
@@ -124,7 +124,7 @@ pub fn ready_range(input: &ReadyInput) -> ReadyRange {
     }
 }
 
-/// How far a step's end is off, and how that came about.
+/// How far a step's end is off, and the steps that cause it.
 #[derive(Clone, Default)]
 struct Off {
     minutes: f64,

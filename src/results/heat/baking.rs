@@ -33,7 +33,7 @@ pub struct Baking {
     pub cooling: Result<LoafCooling, HeatError>,
 }
 
-/// Looks a bake over: programme, core, how long what stands in the oven takes and then cools.
+/// Works out a bake: programme, core, the minutes in the oven, and the cooling afterwards.
 ///
 /// The known bake went in at [`InOven::PROOFED`].
 ///
@@ -93,7 +93,7 @@ pub fn baking(
     })
 }
 
-/// A piece by whose shape the usual bake is told where there is no dough yet.
+/// The piece whose shape selects the usual bake where there is no dough yet.
 const USUAL_PIECE: Mass = Mass::known(75.0);
 
 fn time(

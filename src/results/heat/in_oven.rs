@@ -1,4 +1,4 @@
-//! What stands in the oven: the dough of a batch by its tin, and how warm it goes in.
+//! The content of the oven: the dough of a batch by its tin, and its temperature.
 
 use crate::engine::batch::Scaled;
 use crate::engine::formula::Bread;
@@ -7,7 +7,7 @@ use crate::engine::quantity::{Mass, Temperature};
 use crate::engine::tin::Tin;
 use crate::sheet::Sheet;
 
-/// What stands in the oven.
+/// The content of the oven.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct InOven {
     /// The kind of bread.

@@ -132,7 +132,7 @@ impl MixerLoad {
     }
 }
 
-/// A paste or preferment as a ball that can stand in the room.
+/// A paste or preferment as a ball that warms in the room.
 fn whole(part: &Part, kitchen: &Kitchen) -> Result<DoughItem, HeatError> {
     let temperature = part_start(part, kitchen);
     let (mass, matter) = part_matter(part)?;

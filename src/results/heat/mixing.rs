@@ -40,7 +40,7 @@ pub enum DoughOffset {
     Above(TemperatureChange),
 }
 
-/// Temperatures nearer than this count as the same, K: predictions are told to half a degree.
+/// Temperatures nearer than this count as the same, K: predictions are shown to half a degree.
 const SAME: f64 = 0.25;
 
 /// Compares a dough's temperature with the wanted one.

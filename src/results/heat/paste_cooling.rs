@@ -1,4 +1,4 @@
-//! The cooling of each paste: chosen and simulated once, and handed on to all that asks for it.
+//! The cooling of each paste: chosen and simulated once, and used by every result that needs it.
 
 use super::cooling::{CHILLED, CoolingPlan, cooling_of};
 use super::part_matter::part_at;

@@ -83,7 +83,7 @@ pub fn named_remedies(all: &[DoughRemedy]) -> NamedRemedies {
     if !enough.is_empty() {
         return NamedRemedies::Enough(enough);
     }
-    // One that is several together stands for all of them.
+    // A remedy of several steps is shown alone.
     let several = all
         .first()
         .is_some_and(|first| first.steps().nth(1).is_some());

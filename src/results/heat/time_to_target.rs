@@ -152,7 +152,7 @@ fn warming_up(
     })
 }
 
-/// Where a paste stands.
+/// The surroundings of a paste.
 #[derive(Clone, Copy, PartialEq, Eq)]
 enum Standing {
     Bench,

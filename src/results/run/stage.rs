@@ -8,11 +8,11 @@ use crate::engine::rise::{RiseError, Risen};
 pub enum StageKind {
     /// Boiling liquid is stirred into the flour of a paste.
     Scald,
-    /// A paste cools outside the fridge, or a preferment stands.
+    /// A paste cools, or a preferment rests, outside the fridge.
     Stand,
     /// It is in the fridge.
     Chill,
-    /// It stands in the room before it is mixed in.
+    /// It warms in the room before it is mixed in.
     WarmUp,
     /// The dough is mixed.
     Mix,
