@@ -19,7 +19,7 @@ impl AppState {
             let id = self.open_id.get()?;
             let record = self.saved.with(|sheet| sheet.write());
             let saved = Some((id.clone(), record.clone()));
-            // The first run finds what was just read; an open formula that changed is kept.
+            // The first run sees the record that was just read; a formula that changed is stored.
             if let Some((old_id, old)) = before.flatten()
                 && old_id == id
                 && old != record
@@ -82,7 +82,7 @@ impl AppState {
     fn write(self, id: &Id, record: &str) {
         match storage::set(&key::of_formula(id), record) {
             Ok(()) => {
-                // There is room again; what is of a newer release stays so.
+                // The storage has space again; a record of a newer release still cannot be overwritten.
                 let has_room = |error: &Option<SaveError>| {
                     matches!(
                         error,
@@ -100,7 +100,7 @@ impl AppState {
         }
     }
 
-    /// Follows what other tabs keep.
+    /// Follows what other tabs store.
     pub fn follow_other_tabs(self) {
         storage::watch(move |changed| records::then(move || self.sync_changed(changed.as_deref())));
     }
@@ -142,7 +142,7 @@ impl AppState {
     }
 }
 
-/// Now.
+/// The present moment.
 pub(super) fn now() -> Moment {
     Moment::from_milliseconds(clock::milliseconds()).unwrap_or_default()
 }
