@@ -1,6 +1,6 @@
 //! Nutrition as a table: what is in 100 g, in a piece, in a loaf.
 
-use crate::engine::working::Line;
+use crate::engine::working::WorkingLine;
 use crate::results::batch::nutrition::{NutritionPortion, NutritionResults, PortionKind};
 use crate::text::{format, format_options::FormatOptions, language::text, name, tr, tr_noop};
 
@@ -12,7 +12,7 @@ pub struct NutritionRow {
     /// One figure for each column.
     pub figures: Vec<String>,
     /// The steps that lead to the first figure.
-    pub working: Vec<Line>,
+    pub working: Vec<WorkingLine>,
 }
 
 /// Nutrition as a table.

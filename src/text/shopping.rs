@@ -2,7 +2,7 @@
 
 use crate::engine::quantity::Money;
 use crate::engine::shopping::ShoppingItem;
-use crate::engine::working::Line;
+use crate::engine::working::WorkingLine;
 use crate::results::batch::shopping::ShoppingResults;
 use crate::text::{allergens, format, format_options::FormatOptions, name, tr};
 
@@ -39,7 +39,7 @@ pub struct ShoppingView {
     /// The list as text.
     pub text: String,
     /// The step that leads to the whole cost.
-    pub working: Vec<Line>,
+    pub working: Vec<WorkingLine>,
 }
 
 /// The shopping list of a batch, its cost in a currency as the user calls it.

@@ -2,7 +2,7 @@
 
 use crate::engine::quantity::{Length, Mass, SpecificVolume};
 use crate::engine::tin::{Across, DoughHeight, Filling, Fullness, Tin, TinError, TinShape};
-use crate::engine::working::Line;
+use crate::engine::working::WorkingLine;
 use crate::results::batch::tins::TinResults;
 use crate::text::{
     ErrorText,
@@ -35,9 +35,9 @@ pub struct TinView {
     /// The note where pieces do not divide evenly among tins.
     pub uneven: Option<String>,
     /// The steps that lead to the dough for the tins.
-    pub working: Vec<Line>,
+    pub working: Vec<WorkingLine>,
     /// The steps that lead to the height.
-    pub height_working: Vec<Line>,
+    pub height_working: Vec<WorkingLine>,
 }
 
 /// The tins of a batch in words.

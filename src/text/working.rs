@@ -2,7 +2,7 @@
 
 use super::format;
 use super::format_options::{FormatOptions, NumberStyle};
-use crate::engine::working::{Given, Line};
+use crate::engine::working::{Given, WorkingLine};
 use crate::text::language::tr_dynamic;
 
 /// A symbol of a rule: "m1", "whole milk", "250 g".
@@ -35,12 +35,12 @@ pub struct Worked {
 
 /// Formats a step of a calculation; rounds for display only.
 #[must_use]
-pub fn worked(line: &Line, options: FormatOptions) -> Worked {
+pub fn worked(line: &WorkingLine, options: FormatOptions) -> Worked {
     Worked {
-        rule: format!("{} = {}", line.gives.letter, signs(&line.rule)),
+        rule: format!("{} = {}", line.result.letter, signs(&line.rule)),
         put_in: signs(&put_in(line, options.numbers)),
-        result: figure(&line.gives, options.numbers),
-        result_of: tr_dynamic(&line.gives.of).into_owned(),
+        result: figure(&line.result, options.numbers),
+        result_of: tr_dynamic(&line.result.of).into_owned(),
         letters: line
             .with
             .iter()
@@ -55,7 +55,7 @@ pub fn worked(line: &Line, options: FormatOptions) -> Worked {
 }
 
 /// Replaces each symbol of the rule by its number.
-fn put_in(line: &Line, style: NumberStyle) -> String {
+fn put_in(line: &WorkingLine, style: NumberStyle) -> String {
     let mut text = String::new();
     let mut word = String::new();
     for character in line.rule.chars().chain(std::iter::once(' ')) {

@@ -94,7 +94,7 @@ impl Modules {
             } else {
                 let parsed = self.files.get(&at)?;
                 return match parsed.given_on.get(name) {
-                    // Where it is given on from, but not in a circle of its own.
+                    // A re-exported name belongs to the file it comes from, except in a circle.
                     Some(from) if depth > 0 => self.file_of(&at, from, depth - 1),
                     Some(_) | None => Some(&parsed.path),
                 };

@@ -160,7 +160,7 @@ fn receiver_text(expr: &Expr) -> String {
 fn the_page_works_nothing_out() {
     let mut found = Vec::new();
     for file in below("src/app", &[".rs"]) {
-        // One interface of the browser each: waiting times and sizes of pictures are theirs.
+        // These files wrap the browser's interfaces, with their waiting times and sizes of pictures.
         if file.path.starts_with("src/app/browser/") {
             continue;
         }

@@ -38,7 +38,7 @@ function tooWide(page) {
   });
 }
 
-/// Words that do not fit into what they stand in: cut there, or running out of it.
+/// Texts that do not fit into their element: cut off, or overflowing it.
 function clipped(page) {
   return page.evaluate(() => {
     const root = document.querySelector('dialog[open]') ?? document.body;

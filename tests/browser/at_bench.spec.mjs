@@ -1,4 +1,4 @@
-//! At the bench: what goes otherwise than planned is told at once and made up for with one tap; timers ring anywhere.
+//! At the bench: a deviation from the plan is shown at once and corrected with one tap; timers ring on every place.
 
 import assert from 'node:assert/strict';
 import { axe, breaches, ready, shot } from './launch.mjs';
@@ -23,7 +23,7 @@ test('a timer rings in whatever place the user is, also after a reload there', a
   await day.startTimer();
   const formula = new Formula(page);
   await formula.go('Formula');
-  // The bells come with the piece of Day, after the page.
+  // The alarms load with the chunk of Day, after the page.
   const bells = page.waitForRequest(/split_day/);
   await page.reload();
   await ready(page);
@@ -73,7 +73,7 @@ test('a paste that is not cold enough must wait, and its timer is set with one t
   await box.fill('70');
   const told = await until(() => step(day), (said) => /It needs about .* more/.test(said), 'it is told to wait');
   assert.match(told, /Scald is at 70 °C; the plan has it at \d+(\.\d)? °C by now/);
-  // The way that was chosen for it is in ice water already.
+  // Its chosen way of cooling uses ice water already.
   await page.getByRole('button', { name: /^Wait .* more/ }).click();
   await until(() => day.timersSay(), (said) => said.length === 1 && /left/.test(said[0]), 'the timer runs');
   await box.fill('3');
@@ -159,7 +159,7 @@ for (const [screen, colorScheme] of [['phone', 'light'], ['phone', 'dark'], ['wi
     await page.getByLabel(/Dough came off at/).fill('22');
     await drawn(page);
     await shot(page, `bench-${screen}-${colorScheme}`);
-    // Tall enough that the two buttons, which stay in sight, cover nothing.
+    // The screen is so tall that the two fixed buttons cover nothing.
     const height = await page.evaluate(() => document.documentElement.scrollHeight);
     await page.setViewportSize({ width: page.viewportSize().width, height: height + 400 });
     await drawn(page);

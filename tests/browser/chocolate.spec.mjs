@@ -1,4 +1,4 @@
-//! Chocolate: syrup and filling set from either side, seizing told, nothing lost.
+//! Chocolate: syrup and filling are set from either figure, seizing is announced, and no weight is lost.
 
 import assert from 'node:assert/strict';
 import { axe, shot } from './launch.mjs';

@@ -12,7 +12,7 @@ import { test } from './registry.mjs';
 const EDGES = { top: '10mm', bottom: '10mm', left: '10mm', right: '10mm' };
 const NAME = 'Lantern Lane chocolate loaf';
 
-/// The teacher's desk: a class of twelve in pairs, its sheet printed, the code on the screen.
+/// A class of twelve in pairs: the teacher prints its sheet and shows the code on the screen.
 async function teach(session) {
   const { page } = await session.open('wide', { before: withoutPrinter });
   await new BatchPage(page).open();

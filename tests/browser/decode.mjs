@@ -6,7 +6,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 const PEERS = fileURLToPath(new URL('../peers/', import.meta.url));
-/// Where pages and pictures are kept to be looked at; not in the repository.
+/// The folder for printed pages and pictures, outside the repository.
 const RESULTS = fileURLToPath(new URL('./results/', import.meta.url));
 
 function python() {

@@ -1,4 +1,4 @@
-//! Handed out and taken in: the link and the file hold everything, and no file can do harm.
+//! Sharing and import: link and file hold everything, and no file can do harm.
 
 import assert from 'node:assert/strict';
 import { ready } from './launch.mjs';

@@ -1,4 +1,4 @@
-//! A formula handed out as a link opens as a visitor's copy; a spoilt link is answered in words.
+//! A formula shared as a link opens as a visitor's copy; a damaged link is reported in a sentence.
 
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';

@@ -1,4 +1,4 @@
-//! A first visit: the worked example stands there whole, follows every change, and shows how each figure came about.
+//! A first visit: the worked example is complete, follows every change, and shows the working of each figure.
 
 import assert from 'node:assert/strict';
 import { ready } from './launch.mjs';
@@ -73,7 +73,7 @@ async function typeAndRead(weight) {
   await frame();
   const first = { keys: read('.keys'), near: read(near) };
   await frame();
-  // What stands when the third frame begins was drawn in the second.
+  // The content at the start of the third frame was drawn in the second.
   await frame();
   const second = { keys: read('.keys'), near: read(near), far: read(far), all: read('main') };
   return { before, first, second };
@@ -82,7 +82,7 @@ async function typeAndRead(weight) {
 test('what is on the screen follows a weight in the next frame, all that is off it in the frame after', async (session) => {
   const { page } = await session.open('phone');
   await new Formula(page).figure('Scalded flour').first().waitFor({ state: 'attached' });
-  // Until the browser has looked where each card stands.
+  // Waits until the browser has reported which cards are visible.
   await drawn(page);
   for (const weight of ['77', '58,5', '120']) {
     const { before, first, second } = await page.evaluate(typeAndRead, weight);

@@ -1,4 +1,4 @@
-//! With and without a signal: the whole page is kept on the device, one version at a time.
+//! Online and offline: the device caches the whole page, one version at a time.
 
 import assert from 'node:assert/strict';
 import { createHash } from 'node:crypto';
@@ -10,7 +10,7 @@ import { cached, ready } from './launch.mjs';
 import { until } from './pages/app_page.mjs';
 import { test } from './registry.mjs';
 
-/// Which version stands on the page: its description is in the shell, and no place of the page changes it.
+/// The version of the page, read from its description in the shell, which no place changes.
 const version = (page) => page.evaluate(() => document.querySelector('meta[name=description]').content.split(':')[0]);
 const cacheNames = (page) => page.evaluate(() => caches.keys());
 
@@ -20,7 +20,7 @@ test('after the first load the page opens in flight mode: on a reload, in a new 
   await context.setOffline(true);
   await page.reload();
   await ready(page);
-  // What loads after the first look is kept like the rest.
+  // What loads later is cached like the rest.
   await page.getByRole('heading', { name: 'Who brought the water' }).waitFor();
   await page.close();
   for (const at of ['', 'index.html', '?from=a-friend', '#/anything', '?a=1#/b/2']) {

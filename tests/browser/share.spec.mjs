@@ -1,4 +1,4 @@
-//! Handing out: the square code, paper of one page each, other files; a recipe taken in.
+//! Sharing: the square code, printed pages, other files; importing a recipe.
 
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
@@ -40,7 +40,7 @@ const SHEET = 'Print the class sheet (A4 or Letter)';
 /// What paper there is, mm: as printed by a browser that goes by the page, or by its own paper.
 const PAPERS = { A5: [148, 210], A4: [210, 297], Letter: [216, 279] };
 
-/// Prints what stands ready, and reads it as a scanner and a phone would.
+/// Prints the page, and reads it as a scanner and a phone would.
 async function printed(page, paper, name) {
   const edge = paper === 'A5' ? '8mm' : '10mm';
   const margin = { top: edge, bottom: edge, left: edge, right: edge };

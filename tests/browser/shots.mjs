@@ -11,7 +11,7 @@ const SHOTS = new URL('./shots/', import.meta.url);
 const MOST = 700_000;
 
 for (const [screen, colorScheme] of [['phone', 'light'], ['phone', 'dark'], ['wide', 'light']]) {
-  // Together they may weigh 700 KB: on a wide screen one place says how all are laid out.
+  // Together they may weigh 700 KB, so on a wide screen one place shows the layout of all.
   const places = screen === 'wide' ? PLACES.slice(0, 1) : PLACES;
   test(`pictures: ${screen}, ${colorScheme}`, async (session) => {
     const formula = new Formula((await session.open(screen, { colorScheme, deviceScaleFactor: 1 })).page);

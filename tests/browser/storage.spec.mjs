@@ -1,4 +1,4 @@
-//! Nothing is lost: each change is kept at once, and whatever is wrong with the storage is said in words.
+//! Nothing is lost: each change is stored at once, and every fault of the storage is reported in a sentence.
 
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
@@ -101,7 +101,7 @@ test('damage under any other key keeps no formula from opening', async (session)
   const formula = new Formula(page);
   await formula.type(salt(formula), '9.4');
   await written(page);
-  // The index last: with it goes which formula was changed last.
+  // The index is removed last, because it says which formula was changed last.
   for (const name of ['open', 'settings', 'kitchen', 'unfiled', 'shelf']) {
     for (const text of DAMAGE) {
       await put(page, KEYS[name], text);

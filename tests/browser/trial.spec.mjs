@@ -1,4 +1,4 @@
-//! A trial changes every figure and keeps nothing until told so; each step can be taken back and forth.
+//! A trial changes every figure and saves nothing until the user asks; each step can be undone and redone.
 
 import assert from 'node:assert/strict';
 import { ready } from './launch.mjs';

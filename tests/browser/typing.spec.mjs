@@ -1,4 +1,4 @@
-//! Whatever is typed is answered where it stands, in words; the text is kept and the last good figures stay.
+//! A box that cannot be read says why beside it, keeps its text, and leaves the last valid figures.
 
 import assert from 'node:assert/strict';
 import { ready } from './launch.mjs';
@@ -20,7 +20,7 @@ const SENTENCE = /[A-Z].{8,}\.\s*$/s;
 const WEIGHTS = [['12,5', 12.5], ['  40 ', 40], ['40 g', 40], ['0.04kg', 40], ['1 oz', 28.35], ['2½', 2.5], ['½', 0.5], ['3/4', 0.75],
   ['٤٠', 40], ['４０', 40], ['1e2', 100], ['+7', 7]];
 
-/// The words at a box: told to be wrong, and described by a sentence that stands there.
+/// The error at a box: it is marked as invalid and described by a visible sentence.
 async function trouble(box) {
   await isInvalid(box);
   const id = await box.getAttribute('aria-describedby');
@@ -56,7 +56,7 @@ async function typeAll({ id, texts }) {
       kept: Object.fromEntries(Object.entries(localStorage)),
     };
   };
-  // As a user has it who types there: what is far off the screen need not be laid out.
+  // The box is scrolled into view, because what is far off the screen is not laid out.
   box.scrollIntoView({ block: 'center' });
   box.focus();
   await frame();
@@ -223,7 +223,7 @@ test('more parts than a formula may have are refused in words, and what is there
     await formula.dialog.waitFor();
     const kind = formula.dialog.getByRole('button', { name: 'Wash' });
     const full = formula.dialog.getByText('as many streams as one may have');
-    // What the dialog says loads with it.
+    // The texts of the dialog load with it.
     await kind.or(full).waitFor();
     if ((await kind.count()) > 0) await kind.click();
     else {

@@ -1,4 +1,4 @@
-//! Every label, true or not, gives a composition that stands.
+//! Every label, true or not, gives a valid composition.
 
 use proptest::prelude::*;
 use softcrumb::engine::ingredients::{
@@ -50,7 +50,7 @@ fn side_by_side(made_of: &Composition) -> f64 {
 proptest! {
     #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::with_cases(crate::cases::cases(20_000)) })]
 
-    /// Even where the door was passed by: a record changed by hand, a line of 1e9 percent.
+    /// Holds even for labels that no constructor checked: a record changed by hand, a line of 1e9 percent.
     #[test]
     fn each_part_is_a_number_from_none_to_twice_the_whole(
         label in label(1e9), role in role(), milk in any::<bool>(),

@@ -1,4 +1,4 @@
-//! What the label did not print is told, part by part.
+//! Each constituent that the label does not print is named.
 
 use softcrumb::engine::ingredients::{Allergen, Constituent, Food, Label, Listed, OwnFood, Role};
 use softcrumb::engine::quantity::Share;

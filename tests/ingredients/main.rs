@@ -1,4 +1,4 @@
-//! Ingredients of the user's own: what is taken, what is refused, and that every answer stands.
+//! The user's own ingredients: which labels are accepted, which are refused, and that every answer is valid.
 
 #![allow(
     clippy::unwrap_used,

@@ -18,7 +18,7 @@ def test_every_line_of_working_adds_up(pairs):
             got = eval(rule, KNOWN, letters)  # the rules are our own and hold arithmetic only
             # A difference of nearly equal numbers has the rounding error of the larger.
             size = max([abs(value) for value in letters.values()], default=1.0)
-            assert line["gives"]["value"] == pytest.approx(got, rel=1e-9, abs=1e-11 * size), line
+            assert line["result"]["value"] == pytest.approx(got, rel=1e-9, abs=1e-11 * size), line
             assert line["source"], line
             answers.add(line["answer"])
             lines += 1

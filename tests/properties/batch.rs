@@ -1,4 +1,4 @@
-//! Mass is kept by scaling, over generated formulas, settings and losses.
+//! Scaling conserves mass, over generated formulas, settings and losses.
 
 use std::num::{NonZeroU16, NonZeroU32};
 
@@ -12,7 +12,7 @@ use crate::batches::{
 };
 use crate::cases::cases;
 
-/// All of one food, wherever it stands.
+/// The mass of one food in all parts.
 fn all_of(formula: &Formula, food: &Food) -> f64 {
     let lines = formula.parts.iter().flat_map(|part| &part.lines);
     let masses = lines

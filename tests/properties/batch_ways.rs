@@ -87,7 +87,7 @@ fn the_working_of_a_figure_ends_with_it() {
             assert!(
                 answers
                     .iter()
-                    .any(|answer| (answer - last.gives.value).abs() <= 1e-9 * answer),
+                    .any(|answer| (answer - last.result.value).abs() <= 1e-9 * answer),
                 "{figure:?}: {last:?}"
             );
         }

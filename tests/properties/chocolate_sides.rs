@@ -2,9 +2,9 @@
 
 use softcrumb::engine::batch::scale;
 use softcrumb::engine::chocolate::{
-    Consistency, Flow, Syrup, first_of, set_filling, set_liquid, usual_filling, usual_syrup,
+    Consistency, Flow, Syrup, set_filling, set_liquid, usual_filling, usual_syrup,
 };
-use softcrumb::engine::formula::PartKind;
+use softcrumb::engine::formula::{Formula, PartKind};
 use softcrumb::engine::quantity::{Factor, Mass, Share, Temperature};
 use softcrumb::sheet::examples;
 
@@ -14,10 +14,16 @@ fn grams(grams: f64) -> Mass {
     Mass::from_grams(grams).unwrap()
 }
 
+/// The first part of a kind.
+fn first_of(formula: &Formula, kind: PartKind) -> usize {
+    let parts = &formula.parts;
+    parts.iter().position(|part| part.kind == kind).unwrap()
+}
+
 #[test]
 fn a_filling_set_as_a_share_is_that_share_of_each_piece_of_any_batch() {
     let (_, sheet) = examples().into_iter().next().unwrap();
-    let part = first_of(&sheet.formula, PartKind::Filling).unwrap();
+    let part = first_of(&sheet.formula, PartKind::Filling);
     for percent in [0.5, 7.0, 12.0, 40.0] {
         let share = Share::from_percent(percent).unwrap();
         let formula = set_filling(&sheet.formula, part, share).unwrap();
@@ -35,11 +41,9 @@ fn a_filling_set_as_a_share_is_that_share_of_each_piece_of_any_batch() {
 #[test]
 fn liquid_is_set_from_ratio_and_thickness_and_read_back() {
     let (_, sheet) = examples().into_iter().next().unwrap();
-    let part = first_of(&sheet.formula, PartKind::Topping).unwrap();
+    let part = first_of(&sheet.formula, PartKind::Topping);
     let warm = Temperature::from_celsius(40.0).unwrap();
-    let syrup = |formula: &softcrumb::engine::formula::Formula| {
-        Syrup::of(&formula.parts[part], warm).unwrap()
-    };
+    let syrup = |formula: &Formula| Syrup::of(&formula.parts[part], warm).unwrap();
     let now = syrup(&sheet.formula);
     for ratio in [0.5, 2.0, 3.25] {
         let liquid = now.liquid_at(Factor::from_number(ratio).unwrap()).unwrap();

@@ -7,7 +7,7 @@ use softcrumb::engine::formula::{Formula, Line, LineAt, Part, PartKind};
 use softcrumb::engine::ingredients::{Food, Listed};
 use softcrumb::engine::quantity::{Mass, Share};
 
-/// The same cases on every run, so that a failure can be looked at again.
+/// The same cases on every run, so that a failure can be reproduced.
 pub(crate) fn cases(cases: u32) -> ProptestConfig {
     ProptestConfig {
         cases,
@@ -90,12 +90,12 @@ fn likely_mass(most: f64) -> impl Strategy<Value = Mass> {
         .prop_map(|grams| Mass::from_grams(grams).unwrap())
 }
 
-/// Any number at the door; what the door refuses counts as nothing.
+/// Any number as input; a refused one counts as nothing.
 pub(crate) fn any_mass() -> impl Strategy<Value = Mass> {
     any_number().prop_map(|grams| Mass::from_grams(grams).unwrap_or_default())
 }
 
-/// Any number at the door; what the door refuses counts as none.
+/// Any number as input; a refused one counts as none.
 pub(crate) fn any_share() -> impl Strategy<Value = Share> {
     any_number().prop_map(|fraction| Share::from_fraction(fraction).unwrap_or_default())
 }

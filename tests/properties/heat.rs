@@ -1,4 +1,4 @@
-//! Heat is kept, in every mix and in every cooling.
+//! Heat is conserved in every mix and in every cooling.
 
 use proptest::prelude::*;
 use softcrumb::engine::heat::{

@@ -107,7 +107,7 @@ proptest! {
                 let liquid = dough.items.iter().any(|item| {
                     matches!(item.handling, LiquidUse::Water | LiquidUse::Liquid)
                 });
-                // With a liquid only a dough off the thermometer's scale has no answer.
+                // A dough with a liquid has an answer, unless it is off the thermometer's scale.
                 prop_assert!(!liquid || dough_temperature(&dough.poured_at(celsius(40.0))).is_err());
             }
         }

@@ -3,7 +3,7 @@
 use softcrumb::engine::heat::{
     Air, Body, Cooling, CoolingFactors, CoolingVessel, Dough, DoughItem, Exposure, HeatPart,
     LiquidUse, Matter, RuleSet, Shape, ThermalMaterial, advise, boiling_at, boiling_under, ice_for,
-    ice_in_water, mix, quickest, simulate, stand,
+    mix, quickest, simulate, stand,
 };
 use softcrumb::engine::quantity::{
     Altitude, Heat, Length, Mass, Pressure, SurfaceCoefficient, Temperature, WarmingRate,
@@ -61,7 +61,6 @@ fn mixes_at_the_ends_of_their_ranges_are_answered_or_refused() {
                         assert!(mixed.temperature.celsius().is_finite());
                         assert!(mixed.capacity.joules_per_kelvin() > 0.0);
                     }
-                    let _ = ice_in_water(grams(mass), celsius(t), celsius(other), celsius(-1.0));
                 }
             }
         }
@@ -161,7 +160,7 @@ fn hot_water(mass: f64) -> Cooling {
     }
 }
 
-/// More of a food in the same vessel never cools faster, wherever it stands.
+/// More of a food in the same vessel never cools faster, in air, ice water or fridge.
 #[test]
 fn more_in_the_same_vessel_never_cools_faster() {
     for (vessel, across) in [
@@ -191,7 +190,7 @@ fn more_in_the_same_vessel_never_cools_faster() {
                     let ended = curve.stages[0]
                         .ended
                         .map_or(f64::MAX, |ended| ended.minutes());
-                    // Within a minute: the grid grows with the depth.
+                    // A minute less is allowed, because the grid grows with the depth.
                     assert!(
                         ended >= *before - 1.0,
                         "{vessel:?} {mass} g: {ended} {before}"

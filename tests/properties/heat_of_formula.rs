@@ -54,7 +54,7 @@ proptest! {
         prop_assert!((mass - made(&formula)).abs() < 1e-6 * mass);
         let answer = match dough_temperature(&dough) {
             Ok(answer) => answer,
-            // More ice than melts.
+            // The bowl has more ice than can melt.
             Err(HeatError::IceLeft) => return Ok(()),
             Err(other) => return Err(TestCaseError::fail(other.to_string())),
         };

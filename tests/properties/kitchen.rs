@@ -24,7 +24,7 @@ fn celsius(degrees: f64) -> Temperature {
 proptest! {
     #![proptest_config(cases(crate::cases::cases(4_000)))]
 
-    /// Each item of the bowl is told where it comes from, by its name there.
+    /// Each item of the bowl names its source.
     #[test]
     fn every_item_of_the_bowl_knows_its_place_in_the_formula(formula in likely()) {
         let bowl = mixer_load(&formula, &Kitchen::default(), &HeatSettings::default()).unwrap();
@@ -202,7 +202,7 @@ fn the_default_cooling_of_each_example_passes_the_strictest_rules() {
             let cooled = plan.simulate().unwrap();
             assert!(cooled.slow.passes, "{}: {:?}", own.name, plan.way);
             assert!(plan.out().unwrap().minutes() <= 120.0);
-            // Nothing is predicted where a weighing is stored.
+            // No steam is predicted where a weighing is stored.
             assert_eq!(paste.predicted.is_none(), own.steam > Mass::ZERO);
             let mut predicted = paste.predicted.into_iter();
             assert!(

@@ -171,13 +171,13 @@ fn one_wild_entry_is_left_aside_and_named() {
         usual(),
     );
     let friction = learnt.friction.unwrap();
-    // What four thermometer readings leave open.
+    // The spread is what four thermometer readings leave uncertain.
     let spread = friction.spread.kelvin_per_minute();
     assert!((0.03..=0.1).contains(&spread), "{spread}");
     assert_eq!(friction.rests.left_aside().collect::<Vec<_>>(), [2]);
     assert_eq!(friction.rests.bakes(), 4);
     assert!((friction.rate.kelvin_per_minute() - 0.3).abs() < 0.03);
-    // Alone, it teaches nothing; a believable one counts by its precision.
+    // A single outlier teaches nothing; a believable observation counts by its precision.
     assert_eq!(learn(&[rate(2.6)], usual()).friction, None);
     let one = learn(&[rate(0.3)], usual()).friction.unwrap();
     let between = usual().kelvin_per_minute()..0.3;

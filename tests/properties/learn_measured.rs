@@ -159,7 +159,7 @@ fn one_wild_figure_changes_little_and_none_leaves_what_is_printed() {
     let (steam_after, cooling_after) = both(&noted);
     assert!((steam_after / steam_before - 1.0).abs() < 0.02);
     assert!((cooling_after / cooling_before - 1.0).abs() < 0.02);
-    // Alone, it teaches nothing.
+    // A single observation teaches nothing.
     let alone = taught(&noted[6..]);
     assert_eq!((alone.steam, alone.transfer), (None, None));
     assert_eq!(taught(&[Observation::default()]), Learnt::default());

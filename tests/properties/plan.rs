@@ -69,7 +69,7 @@ proptest! {
         prop_assert_eq!(forth.table, back.table);
     }
 
-    /// With sleep in between, the lengths that were chosen are kept.
+    /// With sleep in between, the chosen lengths stay.
     #[test]
     fn backwards_then_forwards_is_the_same_round_sleep(
         plan in any_plan(9, 3), around in any_around(), quarters in 0..96_i64,

@@ -82,7 +82,7 @@ fn by_force(plan: &Plan, table: i64, around: &Around) -> Option<i64> {
         if best.is_none_or(|best| off < best) && keeps(plan, &lasts, table, around) {
             best = Some(off);
         }
-        // The next of all lengths, as on an odometer.
+        // Counts to the next combination of lengths, as an odometer does.
         let Some(place) = (0..lasts.len()).find(|place| lasts[*place] < limits[*place].2) else {
             return best;
         };

@@ -33,9 +33,9 @@ fn quarters(count: u16) -> softcrumb::engine::quantity::Minutes {
     minutes(f64::from(count) * 15.0)
 }
 
-fn step(place: usize, drawn: Drawn, gives: bool) -> Step {
+fn step(place: usize, drawn: Drawn, is_flexible: bool) -> Step {
     let (least, more, most, waits, hands, inputs) = drawn;
-    let lasts = if gives {
+    let lasts = if is_flexible {
         let wished = least + more;
         DurationRange::between(quarters(least), quarters(wished), quarters(wished + most)).unwrap()
     } else {
@@ -59,10 +59,10 @@ pub(crate) fn any_plan(most: usize, giving: usize) -> impl Strategy<Value = Plan
         let steps = drawn
             .into_iter()
             .enumerate()
-            .map(|(place, (drawn, gives))| {
-                let gives = gives && left > 0;
-                left -= usize::from(gives);
-                step(place, drawn, gives)
+            .map(|(place, (drawn, is_flexible))| {
+                let is_flexible = is_flexible && left > 0;
+                left -= usize::from(is_flexible);
+                step(place, drawn, is_flexible)
             });
         Plan::of(steps.collect()).unwrap()
     })

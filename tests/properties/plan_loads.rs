@@ -86,7 +86,7 @@ fn from_one_dough_each_proof_begins_as_much_later_as_its_load_goes_in() {
         let bake = timed(&plan, &solved, StepKind::LaterBake, of);
         assert_eq!(bake.begins.since(first), minutes(later));
         let proof = timed(&plan, &solved, StepKind::LaterProof, of);
-        // Proof of 66 min and a drizzle of 3.
+        // The proof takes 66 min and the drizzle 3.
         assert_eq!(proof.lasts, minutes(69.0));
         assert_eq!(proof.begins.since(shaped), minutes(later));
         let range = plan.steps()[plan.place(step(StepKind::LaterProof, of)).unwrap()].over_between;

@@ -54,7 +54,7 @@ pub(crate) const fn step(work: StepKind, of: u16) -> StepAt {
 fn bread_for_tea_is_planned_from_the_evening_before_with_no_work_at_night() {
     for example in 0..4 {
         let plan = plan(example);
-        // Half past four in the afternoon.
+        // The plan is made at half past four in the afternoon.
         let table = at(MIDNIGHT + 16 * 3600 + 1800);
         let solved = solve(&plan, Aim::Table(table), &home());
         assert_eq!(solved.conflicts, [], "{example}");
@@ -69,9 +69,9 @@ fn bread_for_tea_is_planned_from_the_evening_before_with_no_work_at_night() {
 #[test]
 fn bread_for_breakfast_says_what_is_in_the_way_and_what_solves_it() {
     let table = at(MIDNIGHT + 8 * 3600);
-    // Baked the evening before, it keeps.
+    // Bread baked the evening before stays good.
     assert_eq!(solve(&plan(0), Aim::Table(table), &home()).conflicts, []);
-    // Warm from the oven it is work at night.
+    // Bread that is eaten warm from the oven needs work at night.
     let warm = edited(
         &plan(0),
         &[Edit::LeftOut {

@@ -3,6 +3,7 @@
 
 use proptest::prelude::*;
 use softcrumb::engine::formula::Formula;
+use softcrumb::engine::heat::LiquidAnswer;
 use softcrumb::engine::learn::Learnt;
 use softcrumb::engine::quantity::Temperature;
 use softcrumb::engine::rise::RiseSettings;
@@ -16,7 +17,7 @@ use softcrumb::sheet::{HeatSettings, Kitchen, examples};
 use crate::dough::{cases, likely};
 use crate::heat_cases::{celsius, minutes};
 
-/// What stands in the oven with the first built-in formula.
+/// The content of the oven with the first example.
 fn in_oven() -> InOven {
     let (_, sheet) = examples().remove(0);
     InOven::of(&sheet, scale(&sheet).ok().as_ref(), InOven::PROOFED)
@@ -136,7 +137,7 @@ proptest! {
         let before = run_in(&formula, &kitchen, &heat, None);
         // Ice that does not all melt has no answer.
         let Ok(mixing) = before.mixing else { return Ok(()); };
-        let Some(liquid) = mixing.liquid_in_reach() else { return Ok(()); };
+        let Ok(LiquidAnswer::At { liquid, .. }) = mixing.liquid else { return Ok(()); };
         let mut warmed = formula.clone();
         set_liquid_temperature(&mut warmed, liquid).unwrap();
         let after = run_in(&warmed, &kitchen, &heat, None);

@@ -1,4 +1,4 @@
-//! What the larder says must be named, against the law's list and the tables' own names.
+//! The allergens of the ingredients, against the law's list and the names in the tables.
 
 use softcrumb::engine::ingredients::{Allergen, Food, Ingredient, Listed, Presence, Role, Source};
 use softcrumb::engine::nutrition::LabelLaw;

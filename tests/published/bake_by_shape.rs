@@ -1,4 +1,4 @@
-//! Baking times and cooling of what stands in the oven, against printed bakes of its shape and mass.
+//! Baking times and cooling of bread, against printed bakes of its shape and mass.
 
 use softcrumb::engine::formula::Bread;
 use softcrumb::engine::heat::{BakeTime, BakedBody, BakedShape, HeatFrom, Phase, cool_loaf};
@@ -90,7 +90,7 @@ fn overlaps(time: &BakeTime, from: f64, to: f64) {
 #[test]
 pub(crate) fn soft_loaves_of_700_to_900_g_take_30_to_35_min() {
     for dough in [700.0_f64, 800.0, 900.0] {
-        // A tin for so much dough, and one tin for all.
+        // The dough bakes in a tin scaled to it, then in one tin for every mass.
         let scale = (dough / 794.0).cbrt();
         let own = tin_in_inches(10.5 * scale, 5.0 * scale, 3.5 * scale);
         let likely = time(in_tin(own, dough, dough), 180.0).likely.minutes();
@@ -152,7 +152,7 @@ pub(crate) fn from_rolls_of_57_g_lighter_ones_take_what_is_printed() {
     agrees(of(57.0).likely.minutes(), "19.00");
     overlaps(&of(43.0), 15.0, 15.0);
     assert!(of(43.0).likely.minutes() < 17.0);
-    // A bake of its own for each kind of bread.
+    // Each kind of bread has a known bake of its own.
     assert_eq!(
         KnownBake::usual(Bread::PlainTin, BakedShape::Apart),
         known,

@@ -56,7 +56,7 @@ fn ingredients(id: &str) -> Vec<Row> {
         .collect()
 }
 
-/// A printed row, and where its line stands in the formula.
+/// A printed row, and the place of its line in the formula.
 pub(crate) type Placed = (LineAt, Row);
 
 /// The formula of an example, one part a stage; whatever unit was printed stands for grams.

@@ -1,4 +1,4 @@
-//! The larder against the two composition tables it was read from.
+//! The listed ingredients against the two composition tables they were read from.
 
 use std::collections::BTreeSet;
 

@@ -231,7 +231,7 @@ fn ice_in_a_warm_kitchen_brings_the_dough_down_to_its_target() {
         panic!("{first:?}");
     };
     assert!(first.enough);
-    // Put in by hand: the water at 0 °C less the ice, the ice at −18 °C.
+    // The bowl is composed by hand: the water at 0 °C less the ice, and the ice at −18 °C.
     let mut done = dough.poured_at(celsius(0.0));
     done.items[1].component.mass = grams(300.0).less(ice);
     done.items.push(DoughItem {

@@ -205,7 +205,7 @@ fn one_line(number: u16) -> Formula {
 
 #[test]
 fn marks_add_to_what_the_ingredient_says_and_may_contain_stays_apart() {
-    // White sugar says nothing of itself.
+    // White sugar has no allergens of its own.
     let (formula, at) = (one_line(700), LineAt { part: 0, line: 0 });
     let food = formula.line(at).unwrap().food.clone();
     let marks = Marks {

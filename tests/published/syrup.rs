@@ -83,7 +83,7 @@ pub(crate) fn dark_chocolate_seizes_pours_and_runs_thin_as_in_the_kitchen() {
 #[test]
 pub(crate) fn unsweetened_chocolate_needs_about_forty_in_a_hundred() {
     let least = syrup(UNSWEETENED, 60.0, 40.0).least_liquid.unwrap().grams();
-    // A tenth either way.
+    // The printed figure may be a tenth off either way.
     lies_in(least, &(40.0..=40.0), 4.0);
 }
 

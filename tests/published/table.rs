@@ -1,4 +1,4 @@
-//! Tables kept as comma-separated files: rows found by number, cells by the head of their column.
+//! Tables in comma-separated files: rows are found by number, cells by the head of their column.
 
 use std::collections::HashMap;
 

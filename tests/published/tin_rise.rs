@@ -1,4 +1,4 @@
-//! How high dough stands in its tin as it goes into the oven, against what is printed.
+//! The height of dough in its tin as it goes into the oven, against printed values.
 
 use softcrumb::engine::formula::Bread;
 use softcrumb::engine::quantity::{Factor, Length, Mass};

@@ -37,7 +37,7 @@ fn steps_begin_once_and_end_once() {
     bake.begin(mix, ms(20.0));
     assert_eq!(bake.steps[0].began, ms(10.0));
     bake.end(mix, ms(5.0));
-    // A clock set back in between: over as it began.
+    // The clock was set back in between, so the step ends when it began.
     assert_eq!(bake.steps[0].ended, Some(ms(10.0)));
     bake.end(mix, ms(30.0));
     assert_eq!(bake.steps[0].ended, Some(ms(10.0)));

@@ -82,7 +82,7 @@ fn next_leads_through_every_step_in_the_order_of_their_times() {
         assert_eq!(seen.len(), results.plan.steps().len());
         let starts = seen.iter().map(|at| results.find(*at).unwrap().1.begins);
         assert!(starts.is_sorted());
-        // A step the plan no longer has: the first one instead.
+        // For a step that the plan no longer has, the first one is shown.
         bench.at = Some(step(StepKind::Own, 99));
         assert_eq!(
             step_position(Some(results), Some(&bench)).current,
@@ -122,7 +122,7 @@ fn the_untared_reading_is_the_sum_of_the_lines_so_far() {
     });
 }
 
-/// Waiting ends so long from now, also at a step that began before.
+/// The wait ends that many minutes from now, also at a step that began earlier.
 /// The path leads from the first step to the table, and its parts add up to the time between them.
 #[test]
 fn the_critical_path_adds_up_to_the_whole_time() {
@@ -215,7 +215,7 @@ fn what_was_learnt_is_taken_over_and_all_else_stays() {
     };
     let kitchen = Kitchen::default();
     let learnt = learn(&[noted; 4], kitchen.mixer.friction);
-    // 9 K in 6 minutes.
+    // 9 K in 6 minutes are 1.5 K/min.
     let own = with_learnt_friction(&kitchen, &learnt).unwrap();
     assert!((own.mixer.friction.kelvin_per_minute() - 1.5).abs() < 0.05);
     assert_eq!(with_learnt_friction(&kitchen, &Learnt::default()), None);

@@ -104,7 +104,7 @@ fn a_clock_that_is_put_forward_skips_and_one_put_back_repeats() {
         london().instant(autumn, clock(1, 30)),
         Met::Twice(first, second)
     );
-    // Half an hour only.
+    // This zone changes by half an hour only.
     let howe = date(2026, 4, 5);
     let Met::Twice(first, second) = lord_howe().instant(howe, clock(1, 45)) else {
         panic!("no half hour twice");
@@ -152,7 +152,7 @@ fn a_night_is_an_hour_shorter_in_spring_and_longer_in_autumn() {
         let month = 30 * 86_400;
         assert_eq!(length(&zone, change - 900 - month, eleven, six), 7 * hour);
     }
-    // Asleep by day, and never.
+    // One sleeps by day, the other never.
     assert_eq!(
         length(&Zone::default(), 12 * hour, clock(9, 0), clock(15, 0)),
         6 * hour

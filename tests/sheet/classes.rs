@@ -1,4 +1,4 @@
-//! Tins, pantry and class as records: what was kept comes back, and what is spoilt is answered.
+//! Tins, pantry and class as records: they are read as written, and damaged ones are reported.
 
 use softcrumb::engine::class::{Ahead, ClassSettings};
 use softcrumb::engine::ingredients::Allergen;
@@ -172,7 +172,7 @@ fn the_pantry_knows_the_foods_of_a_formula() {
     assert!(possible.contains(&Allergen::Lupin));
 }
 
-/// A formula that was kept before there were tins opens without one.
+/// A formula saved before there were tins opens without one.
 #[test]
 fn a_formula_without_a_tin_opens() {
     let (_, mut sheet) = examples().remove(0);

@@ -61,7 +61,7 @@ fn the_former_default_is_the_new_one_and_others_keep_their_times() {
         let settings = CoolingSettings::from_former(FormerCooling { body, ..former });
         assert_eq!(settings.vessel, vessel);
         assert_eq!(settings.own_times(), Some((former.bench, former.ice)));
-        // Written again as it was read, until something else is changed.
+        // The record is written as it was read, until something else is changed.
         assert!(with(settings).write().contains("\"thick_m\""));
         let mut changed = settings;
         changed.set_vessel(CoolingVessel::Bag);

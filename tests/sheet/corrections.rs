@@ -73,7 +73,7 @@ fn a_cold_dough_takes_longer_and_a_warmer_place_corrects_it() {
     assert!(place.at > Kitchen::default().room, "{place:?}");
     let miss = (place.due.minutes() - cold.planned.minutes()).abs();
     assert!(miss < 5.0, "{cold:?}");
-    // Taken, the plan has it up in that time.
+    // Once it is applied, the plan has the dough up in that time.
     bench.bulk_place = Some(place.at);
     let taken = off(&bench).unwrap();
     assert_eq!(taken.chosen, Some(place.at));
@@ -232,7 +232,7 @@ fn what_falls_short_is_added_and_what_is_over_is_made_up_for_with_flour() {
     let over = additions(&formula, &bench);
     assert_eq!(over.len(), 1);
     assert!(!over[0].as_asked && over[0].more.grams() > 5.0, "{over:?}");
-    // Taken, the dough has the water it was to have, and nothing more is asked for.
+    // Once it is applied, the dough has its planned water, and no further addition is advised.
     bench.weigh(over[0].at, Some(over[0].then));
     let share = |formula| {
         Figures::of(formula, Form::AsMade)

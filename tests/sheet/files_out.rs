@@ -1,4 +1,4 @@
-//! Files handed out: the calendar of a plan, and the log as a table.
+//! Exported files: the calendar of a plan, and the log as a table.
 
 use softcrumb::engine::quantity::Instant;
 use softcrumb::sheet::civil::Zone;

@@ -1,4 +1,4 @@
-//! The part of the address behind `#`.
+//! The part of the address after `#`.
 
 use softcrumb::sheet::{Place, examples};
 use softcrumb::storage::{Fragment, link};

@@ -1,4 +1,4 @@
-//! Frozen samples of files, and of what is kept on a first visit.
+//! Frozen samples of files, and of the records of a first visit.
 
 use softcrumb::engine::class::ClassSettings;
 use softcrumb::sheet::day::{DaySettings, Log};
@@ -39,7 +39,7 @@ fn records_of_a_first_visit_open_as_usual() {
     );
 }
 
-/// Every formula and all that is kept beside them, in one file.
+/// Every formula and every other record, in one file.
 #[test]
 fn a_file_of_everything_opens_whole() {
     let opened = opens(

@@ -139,7 +139,7 @@ fn a_forged_body_never_opens_as_more_than_it_may_be() {
         link::read(&forged(1, 7, b"whatever")),
         Err(LinkError::Damaged)
     );
-    // A list said to be of four thousand million items, and nothing behind it.
+    // A list whose length says four thousand million items, and that holds none.
     assert_eq!(
         link::read(&forged(1, 0, &[0, 0, 255, 255, 255, 255, 15])),
         Err(LinkError::Damaged)

@@ -64,7 +64,7 @@ fn what_is_no_number_is_none() {
             "{value}: {error}"
         );
     }
-    // A number too small for anything is nought, and nought can be weighed.
+    // A number too small to be held is nought, and nought can be weighed.
     let text = main_record().replacen("\"mass_g\":8.6", "\"mass_g\":1e-999", 1);
     assert_eq!(
         Sheet::read(&text).unwrap().formula.parts[2].lines[6].mass,
@@ -136,7 +136,7 @@ fn versions_nought_and_two_are_answered_as_what_they_are() {
     ] {
         is_at(&with("\"version\":1", wrong), "version");
     }
-    // A newer record is told before anything in it is looked at.
+    // A newer version is reported before anything else in the record is read.
     let text = r#"{"softcrumb":"formula","version":7,"dough":{"new":true}}"#;
     assert_eq!(
         Sheet::read(text).unwrap_err().fault,

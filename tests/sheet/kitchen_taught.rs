@@ -187,7 +187,7 @@ fn what_the_log_taught_is_what_heat_plan_and_run_reckon_with() {
     let noted = noted_of_drawn(&bench, &sheet, chill, after);
     assert!(noted.steam.is_some() && noted.cooling.is_some());
     let mut log = log(noted, 10);
-    // What is written is read as it was.
+    // The record is read as it was written.
     assert_eq!(Log::read(&log.write()).unwrap(), log);
     let taught = learnt(&log, &kitchen, None);
     let own = taught_kitchen(&kitchen, &taught);
@@ -206,7 +206,7 @@ fn what_the_log_taught_is_what_heat_plan_and_run_reckon_with() {
         stage.unwrap().ends
     };
     assert!(stood(&run) < stood(&made), "it cools faster");
-    // Forgotten, it is as printed.
+    // After these resets the log teaches nothing.
     log.resets.losses = Some(at(1.0));
     log.resets.oven = Some(at(1.0));
     assert_eq!(learnt(&log, &kitchen, None), Learnt::default());

@@ -1,4 +1,4 @@
-//! Kitchens: kept with every figure, several by name, one of them here.
+//! Kitchens: several are stored by name with every figure, and one of them is in use.
 
 use softcrumb::engine::quantity::WarmingRate;
 use softcrumb::sheet::{Kitchen, Kitchens, Mixer};

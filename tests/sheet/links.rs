@@ -1,4 +1,4 @@
-//! Links: what was handed out is what opens.
+//! Links: a formula opens as it was shared.
 
 use crate::drawn::Draw;
 use softcrumb::sheet::examples;

@@ -28,7 +28,7 @@ fn the_log_and_its_photos_come_back_whole() {
     );
     let nothing = LogFile::read(&write_log_file(&Log::default(), &[])).unwrap();
     assert_eq!(nothing.log, Log::default());
-    // The log as it is kept is a file too, and the file is read where the log is.
+    // The stored log is a file too, and both are read by the same reader.
     let kept = LogFile::read(&Record::write(&crate::days::log())).unwrap();
     assert_eq!(kept.log, crate::days::log());
 }

@@ -1,4 +1,4 @@
-//! What is kept comes back as it was; what is damaged is answered, never believed.
+//! Records are read as they were written; damaged ones are reported, never believed.
 #![allow(
     missing_docs,
     clippy::unwrap_used,

@@ -50,7 +50,7 @@ fn own_times_that_are_too_slow_are_shown_for_every_example_and_one_tap_cures_the
                 let PasteCure::Quickest { way, .. } = cure else {
                     panic!("{cure:?}");
                 };
-                // The cure is the way that is taken without own times.
+                // A run without times of its own uses the way that the remedy names.
                 let taken = chosen.run.cooling(conflict.part).unwrap();
                 assert_eq!(taken.plan.way, way);
                 pastes += 1;

@@ -141,7 +141,7 @@ fn what_was_written_is_read_back() {
         assert_eq!(read.sheet.name, sheet.name);
         assert_eq!(read.sheet.batch.pieces, sheet.batch.pieces);
         assert_eq!(read.sheet.note, sheet.note);
-        // What a piece holds is worked out here anew.
+        // The imported nutrition of a piece is unused, because the page works it out itself.
         assert_eq!(read.unused, ["nutrition"]);
         let mut without_steam = sheet.formula.clone();
         for part in &mut without_steam.parts {

@@ -1,4 +1,4 @@
-//! Records: what was kept is what comes back, to the last bit.
+//! Records are read as they were written, to the last bit.
 
 use crate::drawn::Draw;
 use crate::written::write_file;

@@ -138,7 +138,7 @@ fn the_picture_begins_as_every_png_does_and_has_the_right_size() {
 #[test]
 fn what_to_leave_out_is_shown_with_what_it_saves() {
     let (_, mut sheet) = examples().remove(0);
-    // Words that do not pack well.
+    // These words compress badly.
     let note: String = (0_u32..2000)
         .filter_map(|n| char::from_u32(0x4e00 + n * 7919 % 20_000))
         .collect();

@@ -17,7 +17,7 @@ fn every_ingredient_is_a_line_with_its_weight_and_percentages() {
             .iter()
             .map(|part| part.lines.len())
             .sum();
-        // The head, every line, and nothing behind the last break.
+        // The table has a head, every line, and nothing after the last line break.
         assert_eq!(lines.len(), all + 2);
         assert_eq!(lines.last(), Some(&""));
         assert!(lines[0].starts_with("stream,kind,ingredient,grams,"));

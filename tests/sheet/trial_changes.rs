@@ -131,7 +131,7 @@ fn another_yeast_of_the_same_dry_matter_takes_as_long() {
         plan_of(&sheet, &settings, None),
         plan_of(&fresh, &settings, None),
     );
-    // The larder's yeasts have dry matter of their own, a little off the round figures.
+    // The listed yeasts have dry matter of their own, a little off the round figures.
     assert!((bulk(&kept) / bulk(&other) - 1.0).abs() < 0.05);
 }
 

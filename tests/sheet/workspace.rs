@@ -90,7 +90,7 @@ fn taking_the_same_in_twice_adds_nothing_the_second_time() {
         let (again, added) = joined.clone().joined_by(&file);
         assert_eq!(added, Added::default());
         assert_eq!(again, joined);
-        // What was here is there still.
+        // The records of this device are still there.
         assert!(current.tins.iter().all(|tin| joined.tins.contains(tin)));
         for item in &current.pantry.items {
             let found = joined.pantry.items.iter().find(|one| one.food == item.food);

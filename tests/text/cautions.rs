@@ -12,7 +12,7 @@ use softcrumb::engine::quantity::{Division, Mass, Share};
 use softcrumb::text::Advice;
 use softcrumb::text::caution::{self, Hazard, LOCAL_RULES};
 
-/// All three parts are there, told plainly.
+/// All three parts are present and plainly worded.
 pub(crate) fn is_whole(advice: &Advice) {
     is_plain(&advice.means);
     is_plain(&advice.to_do);

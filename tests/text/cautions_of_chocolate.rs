@@ -10,7 +10,7 @@ use softcrumb::engine::ingredients::Listed;
 use softcrumb::engine::quantity::{Share, Temperature};
 use softcrumb::text::caution;
 
-/// So much water on 100 g of the larder's first chocolate.
+/// Water in g on 100 g of the first listed chocolate.
 fn syrup(water: f64, celsius: f64) -> Syrup {
     let named = |name: &str| {
         Listed::all()

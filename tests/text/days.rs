@@ -148,7 +148,7 @@ fn rises_and_nights_are_shown_plainly() {
 #[test]
 fn what_is_in_the_way_is_shown_and_what_solves_it() {
     let (_, sheet) = examples().remove(0);
-    // On the table six hours from now: too soon.
+    // Bread on the table six hours from now is too soon.
     let soon = friday().milliseconds() + 6.0 * 3.6e6;
     let soon = Target::Table(Moment::from_milliseconds(soon).unwrap());
     let planned = plan(&sheet, 21.0, soon);

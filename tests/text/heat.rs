@@ -1,4 +1,4 @@
-//! Heat told in sentences: advice with numbers and a way out.
+//! Heat in sentences: advice with numbers and a remedy.
 
 use softcrumb::engine::heat::{
     HeatFrom, LiquidAnswer, Phase, RuleSet, cook, dough_remedies, dough_temperature, liquid_for,

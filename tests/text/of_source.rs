@@ -7,7 +7,7 @@ use syn::parse::ParseStream;
 use syn::visit::Visit;
 use syn::{Ident, Item, ItemFn, LitStr, Macro};
 
-/// Holds that `all` has every variant of the enum `name` that stands in the source text `file`.
+/// Checks that `all` has every variant of the enum `name` in the source text `file`.
 #[track_caller]
 pub(crate) fn has_every_variant<T: Debug>(all: &[T], name: &str, file: &str) {
     let items = syn::parse_file(file).unwrap().items;

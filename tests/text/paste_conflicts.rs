@@ -10,7 +10,7 @@ use softcrumb::sheet::day::Target;
 use softcrumb::sheet::examples;
 use softcrumb::text::day;
 
-/// Common practice: what stands out for ten hours is not kept.
+/// Common practice: food that was out for ten hours is thrown away.
 #[test]
 fn own_times_that_fail_are_shown_with_the_way_that_passes() {
     let (_, mut sheet) = examples().remove(0);

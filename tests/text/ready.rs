@@ -85,9 +85,9 @@ fn the_working_of_the_table_names_every_step_that_counts() {
     let ready = results.ready.unwrap();
     let mut later = lines.iter().rev();
     let later = later
-        .find(|line| line.gives.of == "later at the latest")
+        .find(|line| line.result.of == "later at the latest")
         .unwrap();
-    assert!((later.gives.value - ready.later.minutes.minutes()).abs() < 1e-9);
+    assert!((later.result.value - ready.later.minutes.minutes()).abs() < 1e-9);
     assert!(
         later
             .with

@@ -7,7 +7,7 @@ use softcrumb::engine::batch::{ScaleSettings, round, scale};
 use softcrumb::engine::chocolate::Syrup;
 use softcrumb::engine::formula::{Form, WaterLedger, cautions};
 use softcrumb::engine::quantity::Division;
-use softcrumb::engine::working::Line;
+use softcrumb::engine::working::WorkingLine;
 use softcrumb::sheet::{Sheet, examples};
 use softcrumb::text::{Advice, FormatOptions, caution, chart, name, notice, working};
 
@@ -17,7 +17,7 @@ fn is_whole(advice: &Advice) {
 }
 
 /// Steps of a sum: every letter has become a number, and every number is one.
-fn steps(lines: &[Line], options: FormatOptions) {
+fn steps(lines: &[WorkingLine], options: FormatOptions) {
     assert!(!lines.is_empty());
     for line in lines {
         let worked = working::worked(line, options);
@@ -118,7 +118,7 @@ fn all_that_is_said_about_the_examples_is_plain() {
 fn notices_are_plain() {
     let texts = texts_of(include_str!("../../src/text/notice.rs"));
     for (notice, text) in &texts {
-        // What stands where a part of the page will be is no sentence.
+        // The text shown while a part of the page loads is no sentence.
         if notice != "loading" {
             is_plain(&filled(text));
         }

@@ -1,17 +1,17 @@
 //! Formatting steps of working.
 
 use super::format_options::{british, german};
-use softcrumb::engine::working::{Line, given};
+use softcrumb::engine::working::{WorkingLine, given};
 use softcrumb::text::working::worked;
 
-fn moisture() -> Line {
-    Line {
+fn moisture() -> WorkingLine {
+    WorkingLine {
         rule: "100 × A / D".into(),
         with: vec![
             given("A", "all water", 402.256, "g"),
             given("D", "dough", 960.5, "g"),
         ],
-        gives: given("M", "moisture of the dough", 41.879_854, "%"),
+        result: given("M", "moisture of the dough", 41.879_854, "%"),
         source: "by definition".into(),
     }
 }
@@ -42,14 +42,14 @@ fn numbers_follow_the_format_options() {
 
 #[test]
 fn symbols_inside_other_words_and_names_of_functions_stay() {
-    let line = Line {
+    let line = WorkingLine {
         rule: "max(m1 * w1 - m, 0.5) ^ exp".into(),
         with: vec![
             given("m", "", 2.0, ""),
             given("m1", "", -3.0, ""),
             given("w1", "", 0.88, ""),
         ],
-        gives: given("x", "", 0.5, ""),
+        result: given("x", "", 0.5, ""),
         source: "common practice".into(),
     };
     assert_eq!(
@@ -65,10 +65,10 @@ fn symbols_inside_other_words_and_names_of_functions_stay() {
 #[test]
 fn no_step_shows_anything_but_figures() {
     for value in [f64::NAN, f64::INFINITY, f64::MAX, f64::MIN_POSITIVE] {
-        let line = Line {
+        let line = WorkingLine {
             rule: "x".into(),
             with: vec![given("x", "", value, "g")],
-            gives: given("y", "", value, "Pa·s"),
+            result: given("y", "", value, "Pa·s"),
             source: "by definition".into(),
         };
         let worked = worked(&line, british());

@@ -123,16 +123,6 @@ fn temperatures_are_printed_on_either_scale() {
 }
 
 #[test]
-fn ratios_begin_or_end_with_one() {
-    let ratio = |first, second| format::ratio(g(first), g(second), british());
-    printed(&ratio(25.0, 100.0).unwrap(), "1_:_4");
-    printed(&ratio(30.0, 100.0).unwrap(), "1_:_3.3");
-    printed(&ratio(100.0, 40.0).unwrap(), "2.5_:_1");
-    printed(&ratio(50.0, 50.0).unwrap(), "1_:_1");
-    assert_eq!(ratio(0.0, 50.0), None);
-}
-
-#[test]
 fn viscosities_have_two_figures() {
     for (pascal_seconds, wanted) in [
         (0.2812, "0.28_Pa·s"),

@@ -100,12 +100,6 @@ fn liquid_for_each_class_adds_up() {
         assert_eq!(needed.handling, class);
         adds_up(&needed.working());
     }
-    adds_up(
-        &syrup
-            .amounts(grams(75.0), Share::from_percent(9.0).unwrap())
-            .unwrap()
-            .working(),
-    );
 }
 
 #[test]

@@ -1,8 +1,8 @@
 //! The working of percentages, part totals, water, targets and comparisons.
 
 use softcrumb::engine::formula::{
-    Basis, Compared, Figure, FigureTarget, Form, Formula, Line, LineAt, Part, PartKind,
-    WaterLedger, WhatIf, part_totals, percentage, reach, scald,
+    Basis, Figure, FigureTarget, Form, Formula, Line, LineAt, Part, PartKind, WaterLedger,
+    part_totals, percentage, reach, scald,
 };
 use softcrumb::engine::ingredients::{Food, Listed};
 use softcrumb::engine::quantity::{Mass, Share};
@@ -139,19 +139,5 @@ fn targets_add_up() {
     ] {
         let reached = reach(&formula, target, at).unwrap();
         adds_up(&reached.working());
-    }
-}
-
-#[test]
-fn comparisons_add_up() {
-    let old = three_parts();
-    for what_if in WhatIf::offered(&old) {
-        let compared = Compared::of(&old, &what_if.of(&old).unwrap(), Form::AsWritten);
-        for pair in &compared.lines {
-            adds_up(&pair.sides.working());
-        }
-        for (_, sides) in &compared.figures {
-            adds_up(&sides.working());
-        }
     }
 }

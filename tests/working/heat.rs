@@ -6,7 +6,7 @@ use softcrumb::engine::heat::{
     BakeSetting, BakedBody, BakedShape, Cooling, CoolingFactors, CoolingVessel, Development, Dough,
     DoughItem, Grain, HeatFrom, HeatPart, LiquidUse, Material, Matter, Paste, Phase, Properties,
     RuleSet, Scalded, ThermalMaterial, Vessel, bake_time, boiling_at, boiling_under, cook,
-    cool_loaf, dough_temperature, factor_method, ice_for, ice_in_water, review, steam_loss,
+    cool_loaf, dough_temperature, factor_method, ice_for, review, steam_loss,
 };
 use softcrumb::engine::ingredients::Listed;
 use softcrumb::engine::quantity::{
@@ -118,8 +118,6 @@ fn doughs_and_their_ice_add_up() {
                 .working(),
         );
     }
-    let water = ice_in_water(grams(900.0), celsius(22.0), celsius(7.0), celsius(-5.0)).unwrap();
-    adds_up(&water.working());
     let others = [celsius(21.0), celsius(23.0), celsius(5.0)];
     adds_up(
         &factor_method(celsius(26.0), &others, kelvin(11.0))
@@ -238,7 +236,7 @@ fn the_oven_adds_up() {
     adds_up(&time.working());
 }
 
-/// What Heat shows behind the dough and behind the cooling, for each example.
+/// The workings that Heat shows of dough and cooling, for each example.
 #[test]
 fn the_workings_of_a_dough_and_of_its_cooling_add_up() {
     for (_, sheet) in examples() {

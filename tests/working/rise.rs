@@ -65,7 +65,7 @@ fn the_range_of_the_time_the_bread_is_ready_adds_up() {
         let lines = ready.working(|item| format!("{item:?}"));
         adds_up(&lines);
         let [later, sooner] = [&ready.later, &ready.sooner].map(|path| path.minutes.minutes());
-        let answers: Vec<f64> = lines.iter().map(|line| line.gives.value).collect();
+        let answers: Vec<f64> = lines.iter().map(|line| line.result.value).collect();
         assert!(answers.iter().any(|answer| (answer - later).abs() < 1e-9));
         assert!((answers.last().unwrap() - sooner).abs() < 1e-9);
     }

@@ -2,13 +2,13 @@
 
 use std::collections::BTreeMap;
 
-use softcrumb::engine::working::Line;
+use softcrumb::engine::working::WorkingLine;
 
 /// Holds every line to its own rule.
 ///
 /// A billionth of the answer, or of a unit, may differ, since sums are taken in another order.
 #[track_caller]
-pub(crate) fn adds_up(lines: &[Line]) {
+pub(crate) fn adds_up(lines: &[WorkingLine]) {
     assert!(!lines.is_empty(), "there is no working");
     for line in lines {
         let shown = format!("{line:?}");
@@ -26,9 +26,9 @@ pub(crate) fn adds_up(lines: &[Line]) {
                 "{letter} is not in the rule: {shown}"
             );
         }
-        let allowed = 1e-9 * (1.0 + line.gives.value.abs());
+        let allowed = 1e-9 * (1.0 + line.result.value.abs());
         assert!(
-            (answer - line.gives.value).abs() <= allowed,
+            (answer - line.result.value).abs() <= allowed,
             "the rule gives {answer}: {shown}"
         );
     }
@@ -167,10 +167,10 @@ fn rules_are_read_as_at_school() {
 #[test]
 fn a_wrong_sign_a_wrong_number_or_a_stray_letter_is_noticed() {
     use softcrumb::engine::working::given;
-    let line = |rule: &'static str, answer: f64| Line {
+    let line = |rule: &'static str, answer: f64| WorkingLine {
         rule: rule.into(),
         with: vec![given("a", "", 5.0, "g"), given("b", "", 2.0, "g")],
-        gives: given("c", "", answer, "g"),
+        result: given("c", "", answer, "g"),
         source: "by definition".into(),
     };
     adds_up(&[line("a − b", 3.0)]);

@@ -124,7 +124,7 @@ pub(crate) fn record(kind: &'static str, fields: Vec<(Cow<'_, str>, Json<'_>)>) 
     json_text(&Json::Fields(all))
 }
 
-/// What stands in for a batch that is left out: the formula once, nothing lost.
+/// The default of a batch that is left out: the formula once, without losses.
 const BATCH: &str = r#"{"wanted":{"by":"times","times":1},"losses":{},"pieces":1,"syrup_at_c":40}"#;
 
 fn sheet(tree: &Json) -> Read<Sheet> {

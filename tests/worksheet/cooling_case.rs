@@ -17,10 +17,10 @@ pub(crate) const CONDUCTIVITY: f64 = 0.5;
 pub(crate) const DENSITY: f64 = 1050.0;
 /// How warm it is at first, °C.
 pub(crate) const START: f64 = 75.0;
-/// Where it stands: min, °C, W/(m²·K).
+/// Its surroundings: min, °C, W/(m²·K).
 pub(crate) const STAYS: [(f64, f64, f64); 2] = [(30.0, 21.0, 9.0), (690.0, 4.0, 9.0)];
 
-/// What is cooled, how warm it is, and where it stands.
+/// The food that is cooled, its temperature, and its surroundings.
 pub(crate) fn case() -> Result<(Body, Temperature, Vec<Exposure>), HeatError> {
     let body = Body {
         shape: Shape::Sphere,

@@ -103,7 +103,7 @@ fn zone(day: &Json, now: Instant) -> Result<Zone, ErrorText> {
     Ok(Zone::asked(now.earlier(around), now.later(around), offset))
 }
 
-/// The most minutes that a clock may be ahead of UTC or behind it: 18 hours.
+/// The most minutes that a clock may differ from UTC: 18 hours.
 const MOST_AHEAD: i32 = 18 * 60;
 
 /// When an offset begins, and its whole minutes.

@@ -37,7 +37,7 @@ impl ErrorText {
         self
     }
 
-    /// The same, where the field `from` stands under the name `to`.
+    /// The same error, with the field `from` named `to`.
     pub(crate) fn renamed(mut self, from: &str, to: &str) -> Self {
         if let Some(rest) = self.path.strip_prefix(from) {
             self.path = format!("{to}{rest}");
@@ -45,7 +45,7 @@ impl ErrorText {
         self
     }
 
-    /// What is wrong in a record that stands at `inside`.
+    /// The error of a record that lies at `inside`.
     pub(crate) fn of_record(error: &RecordError, inside: &str) -> Self {
         let path = match (inside, error.path.as_str()) {
             ("", path) => path.to_owned(),

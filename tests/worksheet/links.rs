@@ -6,7 +6,7 @@ use softcrumb::sheet::{Sheet, examples};
 use softcrumb::storage::interchange::{SquareCode, square_code};
 use softcrumb::storage::link;
 
-/// What stands before the text of a link: an address as a small host may have it.
+/// The address before the text of a link, as a small host may have it.
 const ADDRESS: &str = "https://bread.example/softcrumb/#loaf=";
 
 /// The lines to print.

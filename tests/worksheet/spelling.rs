@@ -1,4 +1,4 @@
-//! Spelling: a choice's own name, as it stands in the results.
+//! Spelling: the name of a choice in the results.
 
 use std::fmt::Debug;
 

@@ -38,7 +38,7 @@ pub(crate) fn run(arguments: &[String]) -> Result<()> {
 
 /// Builds the page into `dist/`.
 pub(crate) fn build() -> Result<Vec<Asset>> {
-    // Before the long step: a missing translation fails the build.
+    // A missing translation fails the build before the long step begins.
     let catalogues = language::catalogues()?;
     let drawing = first_screen::start()?;
     let styles = styles::join(&paths::root().join("style"))?;

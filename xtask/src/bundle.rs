@@ -191,7 +191,7 @@ impl<'a> Page<'a> {
             asset::hashed_name("softcrumb.js", &both),
             asset::hashed_name("chunks.js", &both),
         );
-        // Imports only: the binary still names the loader's module by its first name.
+        // Only imports change: the binary still uses the first name of the loader's module.
         let from = |name: &str| format!("from \"{name}\"");
         let script = script
             .replace(&from(LOADER), &from(&format!("./{loader_path}")))

@@ -18,7 +18,7 @@ pub(crate) fn run(arguments: &[String]) -> Result<()> {
     if !under.starts_with('/') || !under.ends_with('/') {
         bail!("--under needs a path with / at both ends, such as /bread/");
     }
-    // Before the build: nobody should wait for a page that cannot be served.
+    // The port is checked before the build, so that nobody waits for a page that cannot be served.
     let listener = server::listen(port)?;
     let built = arguments.value("--dir").map(PathBuf::from);
     let folder = match &built {

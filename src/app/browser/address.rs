@@ -1,4 +1,4 @@
-//! The address: the fragment behind `#`, read, written and watched; the window's title.
+//! The address: reads, writes and watches the fragment after `#`; sets the window's title.
 
 use leptos::prelude::*;
 use wasm_bindgen::JsValue;

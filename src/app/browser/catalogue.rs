@@ -7,7 +7,7 @@ use web_sys::Response;
 
 /// The catalogue of a language as the build wrote it; none where it does not come.
 pub async fn fetch(tag: &str) -> Option<String> {
-    // The shell has its address: the name depends on the content.
+    // The shell names its address, which depends on the content.
     let named = document()
         .query_selector(&format!("meta[name=language-{tag}]"))
         .ok()??;

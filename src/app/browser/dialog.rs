@@ -10,7 +10,7 @@ pub fn show(node: NodeRef<Dialog>) {
     if let Some(dialog) = node.get_untracked()
         && !dialog.open()
     {
-        // Refused only where the element is not in the page.
+        // The browser refuses only where the element is not in the page.
         let _refused = dialog.show_modal();
     }
 }
@@ -24,7 +24,7 @@ pub fn close(node: NodeRef<Dialog>) {
     }
 }
 
-/// Whether a click went beside the dialog, onto the page behind it.
+/// Whether a click hit the page outside the dialog.
 pub fn is_beside(event: &Event) -> bool {
     event
         .target()

@@ -17,7 +17,7 @@ pub enum FileError {
         /// The most bytes allowed.
         most: f64,
     },
-    /// The browser would not.
+    /// The browser refused.
     Refused,
 }
 

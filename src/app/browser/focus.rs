@@ -10,7 +10,7 @@ pub fn move_to(id: impl Into<String>) {
     request_animation_frame(move || {
         let element = document().get_element_by_id(&id);
         if let Some(element) = element.and_then(|element| element.dyn_into::<HtmlElement>().ok()) {
-            // Refused only where the element cannot have it.
+            // The browser refuses only where the element cannot have the focus.
             let _refused = element.focus();
         }
     });

@@ -36,7 +36,7 @@ pub fn mark(tag: &str, direction: &str) {
         return;
     };
     for (name, value) in [("lang", tag), ("dir", direction)] {
-        // Refused only for a name that is no attribute's.
+        // The browser refuses only names that are no attribute's.
         let _refused = root.set_attribute(name, value);
     }
 }

@@ -53,7 +53,7 @@ pub fn take_over() {
         if let (Ok(_), Some(registration)) = (wording, registration(&container).await)
             && let Some(worker) = registration.waiting()
         {
-            // Refused only where the worker has ended; the next visit has the new version then.
+            // The call fails only where the worker has ended; the next visit then has the new version.
             let _refused = worker.post_message(&word);
         }
     });

@@ -4,6 +4,6 @@ use leptos::prelude::*;
 
 /// Opens the browser's own print dialog.
 pub fn now() {
-    // Refused only where the browser has no printing.
+    // The call fails only where the browser cannot print.
     let _refused = window().print();
 }

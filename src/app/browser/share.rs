@@ -13,6 +13,6 @@ pub fn link(title: &str, url: &str) {
     let data = ShareData::new();
     data.set_title(title);
     data.set_url(url);
-    // Cancelled by the user, or refused: nothing to do either way.
+    // The user cancelled, or the browser refused; both need no further step.
     let _result = window().navigator().share_with_data(&data);
 }

@@ -6,19 +6,19 @@ use leptos::prelude::*;
 use crate::storage::key::is_ours;
 use crate::storage::record::is_newer;
 
-/// Why storage did not take or give a text.
+/// Why a text could not be stored or read.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum StorageError {
     /// The browser stores nothing for this page.
     Blocked,
-    /// There is no room left.
+    /// The storage is full.
     Full,
     /// A newer release has written the text there, which stays.
     Newer,
 }
 
 fn store() -> Result<web_sys::Storage, StorageError> {
-    // Asked here first, because `LocalStorage::raw` stops the page where storage is blocked.
+    // The access is tried here first, because `LocalStorage::raw` panics where storage is blocked.
     match window().local_storage() {
         Ok(Some(_)) => Ok(LocalStorage::raw()),
         Ok(None) | Err(_) => Err(StorageError::Blocked),
@@ -60,7 +60,7 @@ pub fn is_untouched() -> bool {
 /// Removes the text under a key.
 pub fn remove(key: &str) {
     if let Ok(store) = store() {
-        // Refused only where storage is blocked, and then there is nothing to remove.
+        // The call fails only where storage is blocked, and then there is nothing to remove.
         let _refused = store.remove_item(key);
     }
 }

@@ -18,7 +18,7 @@ pub fn hold(name: &str) {
 pub fn once_free(name: &str, act: impl FnOnce() + 'static) {
     let act = Closure::once_into_js(act);
     if !request(name, &act) {
-        // Without locks there is nothing to wait for. What `act` gives is nothing.
+        // Without locks there is nothing to wait for; `act` returns nothing.
         let _given = act.unchecked_ref::<Function>().call0(&JsValue::NULL);
     }
 }

@@ -7,7 +7,7 @@ pub fn set(theme: Option<&'static str>) {
     let Some(root) = document().document_element() else {
         return;
     };
-    // Refused only for a name that is no attribute's.
+    // The browser refuses only names that are no attribute's.
     let _refused = match theme {
         Some(theme) => root.set_attribute("data-theme", theme),
         None => root.remove_attribute("data-theme"),

@@ -58,7 +58,7 @@ fn Counts(
     view! { <Choice id="counts" label=tr!("Counts as flour, so as part of the 100 %") choices selected on_select=chosen /> }
 }
 
-/// Another ingredient in its place.
+/// Replaces the ingredient.
 #[component]
 fn Change(
     /// The line's place in the formula.
@@ -76,7 +76,7 @@ fn Change(
     view! { <Button label=tr!("Change the ingredient") on_tap=pick /> }
 }
 
-/// Away with it.
+/// Removes the line.
 #[component]
 fn Remove(
     /// The line's place in the formula.

@@ -67,7 +67,7 @@ fn LabelBox(
             .update(|label| *label = label.with_line(line, share));
         Ok(())
     };
-    // In 100 g, so many grams are so many hundredths.
+    // Grams in 100 g are hundredths.
     view! { <NumberBox id=format!("label-{line:?}") label=name::label_line(line) unit="%" figure store=Callback::new(store) /> }
 }
 

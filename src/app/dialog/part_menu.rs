@@ -41,7 +41,7 @@ pub fn PartMenu(
     }
 }
 
-/// Earlier, or away.
+/// Moves the part up, or removes it.
 #[component]
 fn Arrange(
     /// Which part.
@@ -72,7 +72,7 @@ fn Arrange(
     }
 }
 
-/// Its kind.
+/// Changes the kind of the part.
 #[component]
 fn Kind(
     /// Which part.

@@ -194,7 +194,7 @@ fn EmptyBin(
 fn BinRow(
     /// Its id.
     id: Id,
-    /// As the user calls it.
+    /// The name that the user gave it.
     name: String,
 ) -> impl IntoView {
     let state = use_app_state();

@@ -6,7 +6,7 @@ use leptos::prelude::*;
 
 use super::Button;
 use crate::app::state::{DialogKind, memo, use_app_state};
-use crate::engine::working::Line;
+use crate::engine::working::WorkingLine;
 use crate::text::{Advice, tr};
 
 /// What something means and what to do about it; nothing where there is no advice.
@@ -20,10 +20,10 @@ pub fn AdviceCard(
     advice: Signal<Option<Advice>>,
     /// The working of its figures, if it can be opened.
     #[prop(optional, into)]
-    working: Option<Callback<(), Vec<Line>>>,
+    working: Option<Callback<(), Vec<WorkingLine>>>,
 ) -> impl IntoView {
     let state = use_app_state();
-    let open = move |working: Callback<(), Vec<Line>>| {
+    let open = move |working: Callback<(), Vec<WorkingLine>>| {
         state.open(DialogKind::Working {
             title: title.get_untracked(),
             value: advice.with_untracked(|advice| {
@@ -36,7 +36,7 @@ pub fn AdviceCard(
         });
     };
     let is_there = memo(move || advice.with(Option::is_some));
-    // Each text follows by itself, so that a figure in it that moves does not draw the card anew.
+    // Each text is updated by itself, so that a change of its figure does not draw the card again.
     let text = move |select: fn(&Advice) -> &Cow<'static, str>| {
         move || {
             advice.with(|advice| {

@@ -17,7 +17,7 @@ pub fn ClockBox(
     /// The current time, written for a box.
     #[prop(into)]
     figure: Signal<String>,
-    /// Takes a text.
+    /// Called with the typed text.
     #[prop(into)]
     store: Callback<String>,
 ) -> impl IntoView {

@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use crate::app::state::{DialogKind, use_app_state};
-use crate::engine::working::Line;
+use crate::engine::working::WorkingLine;
 use crate::text::Shown;
 
 /// A number that opens its working on a tap.
@@ -17,7 +17,7 @@ pub fn Figure(
     shown: Signal<Shown>,
     /// Its working, computed on a tap.
     #[prop(into)]
-    working: Callback<(), Vec<Line>>,
+    working: Callback<(), Vec<WorkingLine>>,
 ) -> impl IntoView {
     let state = use_app_state();
     let open = move |value| {

@@ -19,7 +19,7 @@ pub fn WaterLedger(
 ) -> impl IntoView {
     let count = memo(move || bar.with(|bar| bar.segments.len()));
     let marks = memo(move || bar.with(|bar| bar.marks.len()));
-    // A long table that is shut need not follow.
+    // A long table that is closed is not updated.
     let is_open = RwSignal::new(false);
     let rows = move || bar.with(|bar| bar.rows.iter().map(row).collect_view());
     view! {

@@ -2,14 +2,14 @@
 
 use leptos::prelude::*;
 
-use crate::engine::working::Line;
+use crate::engine::working::WorkingLine;
 use crate::text::{FormatOptions, tr, working};
 
 /// Each step with its rule in letters, the numbers put in, the answer and the source.
 #[component]
 pub fn WorkingList(
     /// The steps.
-    lines: Vec<Line>,
+    lines: Vec<WorkingLine>,
     /// How numbers are written here.
     options: FormatOptions,
 ) -> impl IntoView {

@@ -17,7 +17,7 @@ use crate::sheet::Place;
 #[component]
 pub fn AppRoot() -> impl IntoView {
     let state = use_app_state();
-    // Another language draws the page anew; typed texts are in the state.
+    // A change of language draws the page again; the state holds what was typed.
     let whole = move || {
         state.language_revision.track();
         view! { <Page /> }
@@ -33,7 +33,7 @@ fn Page() -> impl IntoView {
         event.prevent_default();
         focus::move_to(HEADING);
     };
-    // Other format options draw the place anew, so that its figures need not follow them.
+    // A change of format options draws the place again, so that its figures need not follow them.
     let place = move || {
         state.options.track();
         lazy::place(state.place.get()).unwrap_or_else(|| view! { <FormulaPlace /> }.into_any())

@@ -67,7 +67,7 @@ fn SaveErrorNotice(
             SaveError::Storage(_) => None,
         };
         let text = text.unwrap_or_else(|| untrack(|| state.with_saved(Record::write)));
-        // Where even this is refused, the notice stays.
+        // Where the browser refuses this too, the notice stays.
         let _refused = file::save(
             &format!("softcrumb-{}.json", clock::today()),
             "application/json",

@@ -22,7 +22,7 @@ where
         asked_last.set_value(revision);
         set_timeout(
             move || {
-                // The place that asked may have been left meanwhile.
+                // The user may have left the place that asked.
                 if asked_last.try_get_value() == Some(revision) {
                     drop(answer.try_set(asked.as_ref().and_then(work)));
                 }

@@ -64,7 +64,7 @@ impl AppState {
         self.write_index();
         match first {
             Some(id) => drop(self.open_formula(&id).then_some(())),
-            // What shows plans and log reads them anew.
+            // The views of plans and log read them again.
             None => self.open_id.notify(),
         }
         added

@@ -1,7 +1,7 @@
 //! The kinds of dialog: what each is about, as data.
 
 use crate::engine::formula::{Figure, LineAt};
-use crate::engine::working::Line;
+use crate::engine::working::WorkingLine;
 use crate::text::{name, tr};
 
 /// A dialog.
@@ -14,7 +14,7 @@ pub enum DialogKind {
         /// The figure as it is shown.
         value: String,
         /// The steps.
-        lines: Vec<Line>,
+        lines: Vec<WorkingLine>,
     },
     /// The working of a figure of the dough: of its flour or by weight; of its moisture where none.
     DoughFigure {

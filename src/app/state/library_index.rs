@@ -104,7 +104,7 @@ impl AppState {
         }
     }
 
-    /// Takes a formula out of the bin.
+    /// Restores a deleted formula.
     pub fn restore(self, id: &Id) {
         self.shelf.update(|shelf| {
             shelf.restore(id, now());
@@ -112,7 +112,7 @@ impl AppState {
         self.write_index();
     }
 
-    /// Empties the bin for good.
+    /// Deletes all formulas in the bin for good.
     pub fn empty_bin(self) {
         let mut gone = Vec::new();
         self.shelf.update(|shelf| gone = shelf.empty_bin(now()));

@@ -96,7 +96,7 @@ impl<T: Keyed + Clone + Default + PartialEq + Send + Sync> Persisted<T> {
         persisted
     }
 
-    /// A copy of it, which follows it.
+    /// A copy of it; the caller follows its changes.
     pub fn get(self) -> T {
         self.value.get()
     }

@@ -25,7 +25,7 @@ impl AppState {
                     .as_ref()
                     .is_some_and(|stored| Arc::ptr_eq(stored, &saved))
             };
-            // The first run finds what was just read; an open formula that changed is kept.
+            // The first run sees the sheet that was just read; one that changed is stored.
             if let (Some(own), Some(before)) = (&id, before)
                 && before == id
                 && !self.stored.with_value(is_stored)
@@ -90,7 +90,7 @@ impl AppState {
     fn write(self, id: &Id, record: &str) {
         match storage::set(&key::of_formula(id), record) {
             Ok(()) => {
-                // There is room again; what is of a newer release stays so.
+                // The storage has space again; a record of a newer release still cannot be overwritten.
                 let has_room = |error: &Option<SaveError>| {
                     matches!(
                         error,
@@ -108,7 +108,7 @@ impl AppState {
         }
     }
 
-    /// Follows what other tabs keep.
+    /// Follows what other tabs store.
     pub fn follow_other_tabs(self) {
         storage::watch(move |changed| records::then(move || self.sync_changed(changed.as_deref())));
     }
@@ -153,7 +153,7 @@ impl AppState {
     }
 }
 
-/// Now.
+/// The present moment.
 pub(super) fn now() -> Moment {
     Moment::from_milliseconds(clock::milliseconds()).unwrap_or_default()
 }

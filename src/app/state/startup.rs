@@ -96,7 +96,7 @@ impl AppState {
     /// saved.
     fn lay_out_examples(self) {
         let examples = example::examples();
-        // The last put is the last changed, which is the first of the list.
+        // The formula stored last is the one changed last, which comes first in the list.
         let mut changed = now();
         for (id, sheet) in examples.iter().rev() {
             self.store_as(id, sheet, changed);
@@ -125,7 +125,7 @@ impl AppState {
         self.reported(stored_by(key::KITCHEN, records::kitchens))
     }
 
-    /// Changes the settings, and keeps them.
+    /// Changes the settings and stores them.
     pub fn set_settings(self, settings: Settings) {
         self.settings.set(settings);
         self.reset_inputs();

@@ -74,7 +74,7 @@ impl AppState {
                 let waits = self.trial.with_untracked(Option::is_none)
                     && self.open_id.get_untracked() == id
                     && presses() == pressed;
-                // Another tab may have taken it up.
+                // Another tab may have opened the trial.
                 let text = storage::get(&key).ok().flatten();
                 if let (true, Some(text)) = (waits, text) {
                     self.take_up(&key, &text);

@@ -19,7 +19,7 @@ pub struct WorkspaceStore {
     pub tins: Persisted<SavedTins>,
     /// Packs, prices, and what packets say.
     pub pantry: Persisted<Pantry>,
-    /// What is wanted of a class.
+    /// The settings of the class.
     pub settings: Persisted<ClassSettings>,
     /// The labelling law; not saved.
     pub law: RwSignal<LabelLaw>,
@@ -27,7 +27,7 @@ pub struct WorkspaceStore {
 }
 
 impl WorkspaceStore {
-    /// The one of this page.
+    /// The store of this page.
     pub fn from_context() -> Self {
         use_app_state().page_singleton(|state| Self {
             tins: Persisted::new(state),

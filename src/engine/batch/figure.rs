@@ -1,7 +1,7 @@
 //! Figures of a batch, each with the steps that lead to it.
 
 use super::scale::Scaled;
-use crate::engine::working::Line;
+use crate::engine::working::WorkingLine;
 
 /// A figure of a batch.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -43,13 +43,13 @@ impl BatchFigure {
 impl Scaled {
     /// The steps up to one figure; where it was asked for, the step it is first used in.
     #[must_use]
-    pub fn working_of(&self, figure: BatchFigure) -> Vec<Line> {
+    pub fn working_of(&self, figure: BatchFigure) -> Vec<WorkingLine> {
         let mut lines = self.working();
-        let gives = |line: &Line| line.gives.of == figure.of();
-        let uses = |line: &Line| line.with.iter().any(|given| given.of == figure.of());
+        let results_in = |line: &WorkingLine| line.result.of == figure.of();
+        let uses = |line: &WorkingLine| line.with.iter().any(|given| given.of == figure.of());
         let last = lines
             .iter()
-            .position(gives)
+            .position(results_in)
             .or_else(|| lines.iter().position(uses));
         if let Some(last) = last {
             lines.truncate(last + 1);

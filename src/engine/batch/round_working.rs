@@ -5,7 +5,7 @@ use super::round::{Rounded, RoundedLine};
 use super::weighing_aid::{PocketScale, YeastSolution};
 use crate::engine::formula::LineAt;
 use crate::engine::quantity::{Division, Mass, MassChange, Share};
-use crate::engine::working::{Given, Line, given};
+use crate::engine::working::{Given, WorkingLine, given};
 
 const BY_DEFINITION: &str = "by definition";
 const PRACTICE: &str = "common practice";
@@ -13,7 +13,7 @@ const PRACTICE: &str = "common practice";
 impl RoundedLine {
     /// The steps that lead to the weight, its error and the size of that error.
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
+    pub fn working(&self) -> Vec<WorkingLine> {
         let mut lines = vec![
             divisions(self.division, self.weighed, "to weigh"),
             error(self.weighed, self.exact, self.error),
@@ -26,7 +26,7 @@ impl RoundedLine {
 impl PocketScale {
     /// The step that leads to the weight on the pocket scale.
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
+    pub fn working(&self) -> Vec<WorkingLine> {
         vec![divisions(self.division, self.weighed, "to weigh")]
     }
 }
@@ -34,7 +34,7 @@ impl PocketScale {
 impl Rounded {
     /// The steps that lead to a line's weight, error and percentages; none for a line that does not exist.
     #[must_use]
-    pub fn line_working(&self, at: LineAt) -> Vec<Line> {
+    pub fn line_working(&self, at: LineAt) -> Vec<WorkingLine> {
         let Some(line) = self.line(at) else {
             return Vec::new();
         };
@@ -56,7 +56,7 @@ impl Rounded {
 
     /// The steps that lead to the true water, exact and as weighed, and to the change of the dough.
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
+    pub fn working(&self) -> Vec<WorkingLine> {
         let sides = [
             (self.water_exact, self.flour_exact, self.true_water_exact),
             (
@@ -66,25 +66,25 @@ impl Rounded {
             ),
         ];
         let names = ["true water, exact", "true water, as weighed"];
-        let mut lines: Vec<Line> = sides
+        let mut lines: Vec<WorkingLine> = sides
             .into_iter()
             .zip(names)
             .filter_map(|((water, flour, share), name)| {
-                Some(Line {
+                Some(WorkingLine {
                     rule: "100 × W / F".into(),
                     with: vec![grams("W", "water", water), grams("F", "flour", flour)],
-                    gives: given("p", name, share?.percent(), "%"),
+                    result: given("p", name, share?.percent(), "%"),
                     source: BY_DEFINITION.into(),
                 })
             })
             .collect();
-        lines.push(Line {
+        lines.push(WorkingLine {
             rule: "a − b".into(),
             with: vec![
                 grams("a", "dough as weighed", self.dough_weighed),
                 grams("b", "dough, exact", self.dough_exact),
             ],
-            gives: change(
+            result: change(
                 "c",
                 "change of the dough",
                 self.dough_weighed - self.dough_exact,
@@ -98,24 +98,24 @@ impl Rounded {
 impl YeastSolution {
     /// The steps that lead to the amounts of the solution.
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
+    pub fn working(&self) -> Vec<WorkingLine> {
         let mut lines = vec![
-            Line {
+            WorkingLine {
                 rule: "21 × y".into(),
                 with: vec![grams("y", "yeast wanted", self.wanted)],
-                gives: grams("s", "solution, exact", self.solution_exact),
+                result: grams("s", "solution, exact", self.solution_exact),
                 source: PRACTICE.into(),
             },
             divisions(self.division, self.solution, "solution to weigh"),
             self.component("s / 21", "yeast in it", self.yeast),
             self.component("20 × s / 21", "water in it", self.water),
-            Line {
+            WorkingLine {
                 rule: "W − w".into(),
                 with: vec![
                     grams("W", "plain water of the stream", self.part_water),
                     grams("w", "water in the solution", self.water),
                 ],
-                gives: grams("L", "water left, exact", self.water_left_exact),
+                result: grams("L", "water left, exact", self.water_left_exact),
                 source: BY_DEFINITION.into(),
             },
             divisions(self.division, self.water_left, "water left to weigh"),
@@ -125,11 +125,11 @@ impl YeastSolution {
         lines
     }
 
-    fn component(&self, rule: &'static str, of: &'static str, mass: Mass) -> Line {
-        Line {
+    fn component(&self, rule: &'static str, of: &'static str, mass: Mass) -> WorkingLine {
+        WorkingLine {
             rule: rule.into(),
             with: vec![grams("s", "solution to weigh", self.solution)],
-            gives: grams("m", of, mass),
+            result: grams("m", of, mass),
             source: PRACTICE.into(),
         }
     }
@@ -138,10 +138,10 @@ impl YeastSolution {
 impl Divided {
     /// The steps that add the pieces up to the dough.
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
+    pub fn working(&self) -> Vec<WorkingLine> {
         let sum = self.division.times(self.divisions);
         vec![
-            Line {
+            WorkingLine {
                 rule: "k × a + j × b".into(),
                 with: vec![
                     given("k", "heavier pieces", f64::from(self.heavier.count), ""),
@@ -149,59 +149,64 @@ impl Divided {
                     given("j", "lighter pieces", f64::from(self.lighter.count), ""),
                     grams("b", "each", self.lighter.each),
                 ],
-                gives: grams("T", "in pieces", sum),
+                result: grams("T", "in pieces", sum),
                 source: BY_DEFINITION.into(),
             },
-            Line {
+            WorkingLine {
                 rule: "D − T".into(),
                 with: vec![
                     grams("D", "dough", self.dough),
                     grams("T", "in pieces", sum),
                 ],
-                gives: change("x", "below one division", self.below_division),
+                result: change("x", "below one division", self.below_division),
                 source: BY_DEFINITION.into(),
             },
         ]
     }
 }
 
-fn percentage(mass: Mass, flour: Mass, share: Option<Share>, of: &'static str) -> Option<Line> {
-    Some(Line {
+fn percentage(
+    mass: Mass,
+    flour: Mass,
+    share: Option<Share>,
+    of: &'static str,
+) -> Option<WorkingLine> {
+    Some(WorkingLine {
         rule: "100 × m / F".into(),
         with: vec![grams("m", "ingredient", mass), grams("F", "flour", flour)],
-        gives: given("p", of, share?.percent(), "%"),
+        result: given("p", of, share?.percent(), "%"),
         source: BY_DEFINITION.into(),
     })
 }
 
 /// So many divisions of the scale.
-fn divisions(division: Division, weighed: Mass, of: &'static str) -> Line {
+fn divisions(division: Division, weighed: Mass, of: &'static str) -> WorkingLine {
     let count = f64::from(division.whole_in(weighed));
-    Line {
+    WorkingLine {
         rule: "k × d".into(),
         with: vec![
             given("k", "nearest whole number of divisions", count, ""),
             given("d", "division of the scale", division.grams(), "g"),
         ],
-        gives: grams("w", of, weighed),
+        result: grams("w", of, weighed),
         source: "rounding to the nearest (by definition)".into(),
     }
 }
 
-fn error(weighed: Mass, exact: Mass, error: MassChange) -> Line {
-    Line {
+fn error(weighed: Mass, exact: Mass, error: MassChange) -> WorkingLine {
+    WorkingLine {
         rule: "w − m".into(),
         with: vec![grams("w", "weighed", weighed), grams("m", "exact", exact)],
-        gives: change("e", "error", error),
+        result: change("e", "error", error),
         source: BY_DEFINITION.into(),
     }
 }
 
-fn error_share(error: MassChange, exact: Mass, share: Option<Share>) -> Option<Line> {
-    Some(Line {
+fn error_share(error: MassChange, exact: Mass, share: Option<Share>) -> Option<WorkingLine> {
+    Some(WorkingLine {
         rule: "100 × max(e, −e) / m".into(),
         with: vec![change("e", "error", error), grams("m", "exact", exact)],
-        gives: given("p", "error", share?.percent(), "%"),
+        result: given("p", "error", share?.percent(), "%"),
         source: BY_DEFINITION.into(),
     })
 }

@@ -5,14 +5,14 @@ use super::target::BatchTarget;
 use super::yields::FactorBasis;
 use crate::engine::formula::{Formula, LineAt};
 use crate::engine::quantity::Mass;
-use crate::engine::working::{Given, Line, given};
+use crate::engine::working::{Given, WorkingLine, given};
 
 const MASS_KEPT: &str = "mass kept (by definition)";
 
 impl Scaled {
     /// The steps that lead to the factor, the dough and the pieces.
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
+    pub fn working(&self) -> Vec<WorkingLine> {
         let mut lines = Vec::new();
         match self.basis {
             FactorBasis::Dough => {
@@ -37,22 +37,22 @@ impl Scaled {
 
     /// The step that leads to the exact mass of a line; `original` is the formula that was scaled.
     #[must_use]
-    pub fn line_working(&self, original: &Formula, at: LineAt) -> Option<Line> {
+    pub fn line_working(&self, original: &Formula, at: LineAt) -> Option<WorkingLine> {
         let in_dough = original.parts.get(at.part)?.kind.in_dough();
         let factor = if in_dough { self.factor } else { self.beside };
-        Some(Line {
+        Some(WorkingLine {
             rule: "m × f".into(),
             with: vec![
                 grams("m", "in the formula", original.line(at)?.mass),
                 given("f", "factor", factor.number(), ""),
             ],
-            gives: grams("M", "to weigh, exact", self.line(at)?),
+            result: grams("M", "to weigh, exact", self.line(at)?),
             source: "by definition".into(),
         })
     }
 
     /// The dough asked for, where it is asked for in pieces.
-    fn asked(&self) -> Option<Line> {
+    fn asked(&self) -> Option<WorkingLine> {
         let (count, each) = match self.wanted {
             BatchTarget::Pieces { count, each } => (f64::from(count.get()), each),
             BatchTarget::Class {
@@ -65,54 +65,54 @@ impl Scaled {
             | BatchTarget::FlourOnHand(_)
             | BatchTarget::OnHand { .. } => return None,
         };
-        Some(Line {
+        Some(WorkingLine {
             rule: "n × e".into(),
             with: vec![given("n", "pieces", count, ""), grams("e", "each", each)],
-            gives: grams("N", "dough in pieces", self.needed),
+            result: grams("N", "dough in pieces", self.needed),
             source: "by definition".into(),
         })
     }
 
-    fn mixed_from_needed(&self) -> Line {
+    fn mixed_from_needed(&self) -> WorkingLine {
         let mut with = vec![grams("N", "dough in pieces", self.needed)];
         with.extend(self.losses_given());
-        Line {
+        WorkingLine {
             rule: "(N + R) / (1 − r − d)".into(),
             with,
-            gives: grams("M", "dough mixed", self.mixed),
+            result: grams("M", "dough mixed", self.mixed),
             source: MASS_KEPT.into(),
         }
     }
 
-    fn factor_from_mixed(&self) -> Line {
-        Line {
+    fn factor_from_mixed(&self) -> WorkingLine {
+        WorkingLine {
             rule: "M / (D − S)".into(),
             with: vec![
                 grams("M", "dough mixed", self.mixed),
                 grams("D", "the formula's dough", self.formula_dough),
                 grams("S", "the formula's steam", self.formula_steam),
             ],
-            gives: self.factor_given(),
+            result: self.factor_given(),
             source: "by definition".into(),
         }
     }
 
-    fn factor_from_flour(&self, flour: Mass) -> Option<Line> {
+    fn factor_from_flour(&self, flour: Mass) -> Option<WorkingLine> {
         let BatchTarget::FlourOnHand(there) = self.wanted else {
             return None;
         };
-        Some(Line {
+        Some(WorkingLine {
             rule: "H / F".into(),
             with: vec![
                 grams("H", "flour on hand", there),
                 grams("F", "the formula's flour", flour),
             ],
-            gives: self.factor_given(),
+            result: self.factor_given(),
             source: "by definition".into(),
         })
     }
 
-    fn factor_from_ingredient(&self, in_dough: Mass, outside: Mass) -> Option<Line> {
+    fn factor_from_ingredient(&self, in_dough: Mass, outside: Mass) -> Option<WorkingLine> {
         let BatchTarget::OnHand { mass, .. } = self.wanted else {
             return None;
         };
@@ -130,52 +130,52 @@ impl Scaled {
         } else {
             "H / A"
         };
-        Some(Line {
+        Some(WorkingLine {
             rule: rule.into(),
             with,
-            gives: self.factor_given(),
+            result: self.factor_given(),
             source: MASS_KEPT.into(),
         })
     }
 
-    fn mixed_from_factor(&self) -> Line {
-        Line {
+    fn mixed_from_factor(&self) -> WorkingLine {
+        WorkingLine {
             rule: "f × (D − S)".into(),
             with: vec![
                 self.factor_given(),
                 grams("D", "the formula's dough", self.formula_dough),
                 grams("S", "the formula's steam", self.formula_steam),
             ],
-            gives: grams("M", "dough mixed", self.mixed),
+            result: grams("M", "dough mixed", self.mixed),
             source: "by definition".into(),
         }
     }
 
-    fn needed_line(&self) -> Line {
+    fn needed_line(&self) -> WorkingLine {
         let mut with = vec![grams("M", "dough mixed", self.mixed)];
         with.extend(self.losses_given());
-        Line {
+        WorkingLine {
             rule: "M × (1 − r − d) − R".into(),
             with,
-            gives: grams("N", "dough in pieces", self.needed),
+            result: grams("N", "dough in pieces", self.needed),
             source: MASS_KEPT.into(),
         }
     }
 
-    fn each_line(&self) -> Line {
-        Line {
+    fn each_line(&self) -> WorkingLine {
+        WorkingLine {
             rule: "N / n".into(),
             with: vec![
                 grams("N", "dough in pieces", self.needed),
                 self.count_given(),
             ],
-            gives: grams("e", "each", self.pieces.each),
+            result: grams("e", "each", self.pieces.each),
             source: "by definition".into(),
         }
     }
 
-    fn beside_line(&self) -> Line {
-        Line {
+    fn beside_line(&self) -> WorkingLine {
+        WorkingLine {
             rule: "N / (D − S) / (1 − t)".into(),
             with: vec![
                 grams("N", "dough in pieces", self.needed),
@@ -183,29 +183,29 @@ impl Scaled {
                 grams("S", "the formula's steam", self.formula_steam),
                 self.topping_given(),
             ],
-            gives: given("g", "times filling and topping", self.beside.number(), ""),
+            result: given("g", "times filling and topping", self.beside.number(), ""),
             source: MASS_KEPT.into(),
         }
     }
 
-    fn baked_line(&self) -> Line {
-        Line {
+    fn baked_line(&self) -> WorkingLine {
+        WorkingLine {
             rule: "N × (1 − b) + C".into(),
             with: vec![
                 grams("N", "dough in pieces", self.needed),
                 given("b", "lost in the oven", self.losses.bake.fraction(), ""),
                 grams("C", "filling in the pieces", self.filling),
             ],
-            gives: grams("B", "baked", self.baked),
+            result: grams("B", "baked", self.baked),
             source: "water lost in baking only (by definition)".into(),
         }
     }
 
-    fn baked_each_line(&self) -> Line {
-        Line {
+    fn baked_each_line(&self) -> WorkingLine {
+        WorkingLine {
             rule: "B / n".into(),
             with: vec![grams("B", "baked", self.baked), self.count_given()],
-            gives: grams("b", "one piece baked", self.baked_each),
+            result: grams("b", "one piece baked", self.baked_each),
             source: "by definition".into(),
         }
     }

@@ -1,46 +1,46 @@
 //! How the water activity of a syrup came about, line by line.
 
 use super::keeping::Keeping;
-use crate::engine::working::{Given, Line, given};
+use crate::engine::working::{Given, WorkingLine, given};
 
 impl Keeping {
     /// How the water activity came about.
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
+    pub fn working(&self) -> Vec<WorkingLine> {
         vec![
             self.mole_fraction_line(),
-            Line {
+            WorkingLine {
                 rule: "(1 − x) × exp(−K × x^2)".into(),
                 with: vec![
                     self.sugar_moles(),
                     given("K", "Norrish's constant of sucrose", Self::NORRISH, ""),
                 ],
-                gives: self.sugar_activity(),
+                result: self.sugar_activity(),
                 source:
                     "Norrish, J. Food Technol. 1 (1966) 25; K: Chirife et al. (1980), from memory"
                         .into(),
             },
-            Line {
+            WorkingLine {
                 rule: "1 − k × m".into(),
                 with: vec![
                     given("k", "fall for each mol/kg", Self::SALT, ""),
                     given("m", "salt", self.salt_molality.fraction(), "mol/kg"),
                 ],
-                gives: self.salt_activity(),
+                result: self.salt_activity(),
                 source: "straight line through computed values to 1.4 mol/kg".into(),
             },
-            Line {
+            WorkingLine {
                 rule: "a × b".into(),
                 with: vec![self.sugar_activity(), self.salt_activity()],
-                gives: given("w", "water activity", self.water_activity.fraction(), ""),
+                result: given("w", "water activity", self.water_activity.fraction(), ""),
                 source: "Ross, Food Technol. 29(3) (1975) 26, from memory".into(),
             },
         ]
     }
 
-    fn mole_fraction_line(&self) -> Line {
+    fn mole_fraction_line(&self) -> WorkingLine {
         let dissolved = self.sugar_in_solution.fraction();
-        Line {
+        WorkingLine {
             rule: "(q / 342.3) / (q / 342.3 + (1 − q) / 18.015)".into(),
             with: vec![given(
                 "q",
@@ -48,7 +48,7 @@ impl Keeping {
                 dissolved,
                 "",
             )],
-            gives: self.sugar_moles(),
+            result: self.sugar_moles(),
             source: "all sugars counted as sucrose".into(),
         }
     }

@@ -1,7 +1,7 @@
 //! How the temperature and the lumps of melted chocolate came about.
 
 use super::melt::{HOT, HOT_MORE, LATENT_HEAT, Melted, SOLID_AT_20};
-use crate::engine::working::{Line, given};
+use crate::engine::working::{WorkingLine, given};
 
 const BECKETT: &str =
     "Beckett (ed.), Industrial Chocolate Manufacture and Use, 4th ed., pp. 667-668";
@@ -11,14 +11,14 @@ const SOLID_FAT: &str =
 impl Melted {
     /// The working, line by line.
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
+    pub fn working(&self) -> Vec<WorkingLine> {
         let settled = given("T", "all together", self.temperature.celsius(), "°C");
         let mut lines = vec![self.reading.working(
             settled.clone(),
             given("S", "fat still solid", self.unmelted.fraction(), ""),
             SOLID_FAT,
         )];
-        lines.push(Line {
+        lines.push(WorkingLine {
             rule: "l × m × f × (s − S) / W + h × m / 1000 × (max(T − H, 0) − max(Z − H, 0))".into(),
             with: vec![
                 given(
@@ -37,7 +37,7 @@ impl Melted {
                 given("Z", "chocolate before", self.chocolate_at.celsius(), "°C"),
                 given("H", "hot from", HOT, "°C"),
             ],
-            gives: given("A", "heat used up", self.mixed.absorbed.joules(), "J"),
+            result: given("A", "heat used up", self.mixed.absorbed.joules(), "J"),
             source: BECKETT.into(),
         });
         lines.extend(self.mixed.working());

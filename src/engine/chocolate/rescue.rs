@@ -9,7 +9,7 @@ use super::syrup::Syrup;
 use super::syrup_parts::SyrupParts;
 use crate::engine::heat::{Air, HeatError};
 use crate::engine::quantity::{Mass, Minutes, Temperature, Viscosity};
-use crate::engine::working::{Line, given};
+use crate::engine::working::{WorkingLine, given};
 
 /// What is seen of a syrup that does not run.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -170,15 +170,15 @@ pub fn bath_time(melting: &Melting, melted: &Melted) -> Result<Option<BathTime>,
 impl AddWater {
     /// The working, line by line.
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
-        let line = |name, wanted: f64, gives: Mass, label| Line {
+    pub fn working(&self) -> Vec<WorkingLine> {
+        let line = |name, wanted: f64, result: Mass, label| WorkingLine {
             rule: "max(W − S, R)".into(),
             with: vec![
                 given("W", name, wanted, "g"),
                 given("S", "water as thick as it looks", self.seen, "g"),
                 given("R", "lacking by the handbook", self.rule, "g"),
             ],
-            gives: given("A", label, gives.grams(), "g"),
+            result: given("A", label, result.grams(), "g"),
             source: "Krieger and Dougherty, as the thickness; common practice".into(),
         };
         let (thick, thin) = self.drizzles;
@@ -202,9 +202,9 @@ impl AddWater {
 impl BathTime {
     /// The working of the stirred time.
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
+    pub fn working(&self) -> Vec<WorkingLine> {
         let coefficient = Air::WATER_BATH.watts_per_square_metre_kelvin();
-        vec![Line {
+        vec![WorkingLine {
             rule: "ρ × d × c / h × ln((B − T) / (B − M)) / 60".into(),
             with: vec![
                 given("ρ", "density", DENSITY, "kg/m³"),
@@ -220,7 +220,7 @@ impl BathTime {
                 given("T", "chocolate now", self.starts.celsius(), "°C"),
                 given("M", "melted at", MELTED.celsius(), "°C"),
             ],
-            gives: given("t", "stirred all the time", self.from.minutes(), "min"),
+            result: given("t", "stirred all the time", self.from.minutes(), "min"),
             source: "Beckett (ed.), Industrial Chocolate Manufacture and Use, 4th ed., pp. 667-668"
                 .into(),
         }]

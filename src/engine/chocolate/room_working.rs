@@ -2,18 +2,22 @@
 
 use super::blend::Blend;
 use super::suspension::{MixConditions, Suspension};
-use crate::engine::working::{Given, Line, given};
+use crate::engine::working::{Given, WorkingLine, given};
 
 const DENSITIES: &str =
     "densities: Choi and Okos, Food Engineering and Process Applications vol. 1 (1986) 93";
 
 /// The room of fat, of solids, of sugar grains and of sugared water: mass by density.
-pub(super) fn room_lines(all: &Blend, mix: &Suspension, conditions: &MixConditions) -> [Line; 4] {
+pub(super) fn room_lines(
+    all: &Blend,
+    mix: &Suspension,
+    conditions: &MixConditions,
+) -> [WorkingLine; 4] {
     let d = &conditions.densities;
-    let by_density = |rule: &'static str, with: Vec<Given>, gives: Given| Line {
+    let by_density = |rule: &'static str, with: Vec<Given>, result: Given| WorkingLine {
         rule: rule.into(),
         with,
-        gives,
+        result,
         source: DENSITIES.into(),
     };
     [
@@ -56,7 +60,7 @@ fn solids(all: &Blend, conditions: &MixConditions) -> Vec<Given> {
     ]
 }
 
-fn sugared_water_line(all: &Blend, mix: &Suspension, conditions: &MixConditions) -> Line {
+fn sugared_water_line(all: &Blend, mix: &Suspension, conditions: &MixConditions) -> WorkingLine {
     let d = &conditions.densities;
     let mut rule = "W / w + d / c".to_owned();
     let mut with = vec![
@@ -70,17 +74,17 @@ fn sugared_water_line(all: &Blend, mix: &Suspension, conditions: &MixConditions)
         with.push(given("L", "alcohol", all.alcohol, "g"));
         with.push(given("l", "its density", d.alcohol, "g/cm³"));
     }
-    Line {
+    WorkingLine {
         rule: rule.into(),
         with,
-        gives: given("v", "room of sugared water", mix.liquid_room, "cm³"),
+        result: given("v", "room of sugared water", mix.liquid_room, "cm³"),
         source: DENSITIES.into(),
     }
 }
 
 /// Grains and drops as a share of all room.
-pub(super) fn crowding_line(mix: &Suspension) -> Line {
-    Line {
+pub(super) fn crowding_line(mix: &Suspension) -> WorkingLine {
+    WorkingLine {
         rule: "(f + c + g) / (f + c + g + w)".into(),
         with: vec![
             given("f", "room of fat", mix.fat_room, "cm³"),
@@ -88,7 +92,7 @@ pub(super) fn crowding_line(mix: &Suspension) -> Line {
             given("g", "room of sugar grains", mix.grains_room, "cm³"),
             given("w", "room of sugared water", mix.liquid_room, "cm³"),
         ],
-        gives: given("v", "share of grains and drops", mix.crowding, ""),
+        result: given("v", "share of grains and drops", mix.crowding, ""),
         source: "by definition".into(),
     }
 }

@@ -2,7 +2,7 @@
 
 use super::error::ChocolateError;
 use super::syrup::Syrup;
-use crate::engine::formula::{Formula, FormulaError, Line, Part, PartKind, set_part_mass};
+use crate::engine::formula::{Formula, FormulaError, Line, Part, set_part_mass};
 use crate::engine::ingredients::Role;
 use crate::engine::quantity::{Factor, Mass, Share};
 
@@ -53,12 +53,6 @@ pub fn set_liquid(formula: &Formula, part: usize, liquid: Mass) -> Result<Formul
         }
     }
     Ok(changed)
-}
-
-/// The first part of a kind: the filling or the syrup that its place is about.
-#[must_use]
-pub fn first_of(formula: &Formula, kind: PartKind) -> Option<usize> {
-    formula.parts.iter().position(|part| part.kind == kind)
 }
 
 impl Syrup {

@@ -37,8 +37,6 @@ pub enum SyrupCaution {
 }
 
 impl SyrupCaution {
-    /// How far a thickness may be off, either way.
-    pub const FACTOR: f64 = 2.0;
     /// Where the tables of sugared water begin, °C.
     pub const TABLE_FROM: f64 = 10.0;
     /// Where they end, °C.

@@ -8,9 +8,8 @@ use super::solubility::SolubilityTable;
 use super::sugar_solution::{mole_fraction, temperature_term};
 use super::suspension::{MixConditions, Suspension};
 use super::syrup::{Flow, Syrup};
-use super::syrup_of_part::SyrupAmounts;
 use crate::engine::quantity::{Mass, Viscosity};
-use crate::engine::working::{Given, Line, given};
+use crate::engine::working::{Given, WorkingLine, given};
 
 const GENOTELLE: &str = "Génotelle, Ind. aliment. agric. 95 (1978) 747, from memory; agrees with \
     Bingham and Jackson (1918) within 3 %";
@@ -19,7 +18,7 @@ const KRIEGER: &str = "Krieger and Dougherty, Trans. Soc. Rheol. 3 (1959) 137, f
 impl Syrup {
     /// How the thickness came about: water and sugar, room, and the two factors of the thickness.
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
+    pub fn working(&self) -> Vec<WorkingLine> {
         let now = &self.components.now;
         let conditions = &self.components.conditions;
         let mut lines = vec![self.water_line()];
@@ -36,14 +35,14 @@ impl Syrup {
 
     /// How chocolate and liquid stand to each other.
     #[must_use]
-    pub fn parts_working(&self) -> Vec<Line> {
-        vec![Line {
+    pub fn parts_working(&self) -> Vec<WorkingLine> {
+        vec![WorkingLine {
             rule: "100 × L / C".into(),
             with: vec![
                 grams("L", "all liquids", self.liquid),
                 grams("C", "chocolate", self.chocolate),
             ],
-            gives: given(
+            result: given(
                 "r",
                 "liquid to 100 g of chocolate",
                 self.liquid_on_chocolate.percent(),
@@ -55,20 +54,20 @@ impl Syrup {
 
     /// How the seizing point was found: with this liquid, grains and drops are just packed.
     #[must_use]
-    pub fn seizing_working(&self) -> Vec<Line> {
+    pub fn seizing_working(&self) -> Vec<WorkingLine> {
         let Some(least) = self.least_liquid else {
             return Vec::new();
         };
         let there = self.components.with(least.grams());
         vec![
             crowding_line(&there),
-            Line {
+            WorkingLine {
                 rule: "100 × L / C".into(),
                 with: vec![
                     grams("L", "least liquid that flows", least),
                     grams("C", "chocolate", self.chocolate),
                 ],
-                gives: given(
+                result: given(
                     "r",
                     "least liquid to 100 g of chocolate",
                     100.0 * least.grams() / self.chocolate.grams(),
@@ -87,20 +86,20 @@ impl Syrup {
             .plus(liquid, &self.components.liquid)
     }
 
-    fn water_line(&self) -> Line {
+    fn water_line(&self) -> WorkingLine {
         let own = Mass::less(self.water, self.water_brought);
-        Line {
+        WorkingLine {
             rule: "c + b".into(),
             with: vec![
                 grams("c", "water in the chocolate", own),
                 grams("b", "water in the liquid", self.water_brought),
             ],
-            gives: grams("W", "water", self.water),
+            result: grams("W", "water", self.water),
             source: "composition of each ingredient".into(),
         }
     }
 
-    fn solubility_lines(&self) -> Vec<Line> {
+    fn solubility_lines(&self) -> Vec<WorkingLine> {
         let table = self.model.solubility;
         let read = table.read(self.temperature);
         let (name, unit) = match table {
@@ -111,10 +110,10 @@ impl Syrup {
         let at = given("t", "temperature", read.at, "°C");
         let mut lines = vec![read.working(at, value.clone(), table.source())];
         if table == SolubilityTable::Sokolovsky {
-            lines.push(Line {
+            lines.push(WorkingLine {
                 rule: "100 × s / (100 − s)".into(),
                 with: vec![value],
-                gives: given(
+                result: given(
                     "s",
                     "sugar in 100 g of water",
                     100.0 * self.components.conditions.solubility,
@@ -126,8 +125,8 @@ impl Syrup {
         lines
     }
 
-    fn dissolved_line(&self) -> Line {
-        Line {
+    fn dissolved_line(&self) -> WorkingLine {
+        WorkingLine {
             rule: "min(S, s × W / 100)".into(),
             with: vec![
                 grams("S", "sugars", self.sugars),
@@ -139,7 +138,7 @@ impl Syrup {
                 ),
                 grams("W", "water", self.water),
             ],
-            gives: grams("d", "sugar dissolved", self.dissolved),
+            result: grams("d", "sugar dissolved", self.dissolved),
             source: "all sugars counted as sucrose".into(),
         }
     }
@@ -148,7 +147,7 @@ impl Syrup {
 impl LiquidNeeded {
     /// How the thickness with the liquid that was found comes about.
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
+    pub fn working(&self) -> Vec<WorkingLine> {
         let mut lines = vec![crowding_line(&self.mix)];
         lines.extend(sugared_water_lines(&self.mix, &self.conditions));
         lines.push(thickness_line(&self.mix, &self.conditions, self.thickness));
@@ -159,8 +158,8 @@ impl LiquidNeeded {
 impl MinimumWater {
     /// How the handbook's least water came about.
     #[must_use]
-    pub fn working(&self, chocolate: Mass) -> Vec<Line> {
-        vec![Line {
+    pub fn working(&self, chocolate: Mass) -> Vec<WorkingLine> {
+        vec![WorkingLine {
             rule: "r × C".into(),
             with: vec![
                 given(
@@ -171,64 +170,52 @@ impl MinimumWater {
                 ),
                 grams("C", "chocolate", chocolate),
             ],
-            gives: grams("W", "least water by the rule", self.needed),
+            result: grams("W", "least water by the rule", self.needed),
             source: "Corriher, BakeWise (2008), from memory; common practice".into(),
         }]
     }
 }
 
-impl SyrupAmounts {
-    /// The working of the amounts, line by line.
-    #[must_use]
-    pub fn working(&self) -> Vec<Line> {
-        vec![Line {
-            rule: "B / (1 − s)".into(),
-            with: vec![
-                grams("B", "on the bread", self.on_the_bread),
-                given("s", "stays in bag and bowl", self.stays.fraction(), ""),
-            ],
-            gives: grams("M", "to make", self.to_make),
-            source: "mass kept (by definition)".into(),
-        }]
-    }
-}
-
-fn sugared_water_lines(mix: &Suspension, conditions: &MixConditions) -> [Line; 3] {
+fn sugared_water_lines(mix: &Suspension, conditions: &MixConditions) -> [WorkingLine; 3] {
     let percent = mix.sugar_percent;
     let t = conditions.celsius;
     let n = given("N", "mole fraction of sugar", mole_fraction(percent), "");
     let p = given("P", "temperature term", temperature_term(t), "");
     [
-        Line {
+        WorkingLine {
             rule: "B / (1900 − 18 × B)".into(),
             with: vec![given("B", "sugar in the sugared water", percent, "%")],
-            gives: n.clone(),
+            result: n.clone(),
             source: GENOTELLE.into(),
         },
-        Line {
+        WorkingLine {
             rule: "(30 − t) / (91 + t)".into(),
             with: vec![given("t", "temperature", t, "°C")],
-            gives: p.clone(),
+            result: p.clone(),
             source: GENOTELLE.into(),
         },
-        Line {
+        WorkingLine {
             rule: "10^(22.46 × N − 0.114 + P × (1.1 + 43.1 × N^1.25)) / 1000".into(),
             with: vec![n, p],
-            gives: sugared_water(mix, conditions),
+            result: sugared_water(mix, conditions),
             source: GENOTELLE.into(),
         },
     ]
 }
 
-fn thickness_line(mix: &Suspension, conditions: &MixConditions, thickness: Viscosity) -> Line {
-    Line {
+fn thickness_line(
+    mix: &Suspension,
+    conditions: &MixConditions,
+    thickness: Viscosity,
+) -> WorkingLine {
+    WorkingLine {
         rule: "E / (1 − v / p)^(2.5 × p)".into(),
         with: vec![
             sugared_water(mix, conditions),
             given("v", "share of grains and drops", mix.crowding, ""),
             given("p", "share at which they are packed", conditions.limit, ""),
         ],
-        gives: given("H", "thickness", thickness.pascal_seconds(), "Pa·s"),
+        result: given("H", "thickness", thickness.pascal_seconds(), "Pa·s"),
         source: KRIEGER.into(),
     }
 }

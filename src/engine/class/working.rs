@@ -5,15 +5,15 @@ use super::oven::OvenPlan;
 use super::portions::BowlPortion;
 use crate::engine::numerics::float_from_usize;
 use crate::engine::quantity::Mass;
-use crate::engine::working::{Given, Line, given};
+use crate::engine::working::{Given, WorkingLine, given};
 
 impl Class {
     /// The steps that lead to the number of loaves and their dough.
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
+    pub fn working(&self) -> Vec<WorkingLine> {
         let loaves = f64::from(self.loaves);
         vec![
-            Line {
+            WorkingLine {
                 rule: "s × l + t".into(),
                 with: vec![
                     given("s", "students", f64::from(self.settings.students.get()), ""),
@@ -25,16 +25,16 @@ impl Class {
                     ),
                     given("t", "the teacher’s", f64::from(self.settings.shown), ""),
                 ],
-                gives: given("n", "loaves", loaves, ""),
+                result: given("n", "loaves", loaves, ""),
                 source: "by definition".into(),
             },
-            Line {
+            WorkingLine {
                 rule: "n × e".into(),
                 with: vec![
                     given("n", "loaves", loaves, ""),
                     given("e", "dough in a loaf", self.settings.loaf.grams(), "g"),
                 ],
-                gives: given("N", "dough for the tins", self.dough.grams(), "g"),
+                result: given("N", "dough for the tins", self.dough.grams(), "g"),
                 source: "by definition".into(),
             },
         ]
@@ -44,16 +44,16 @@ impl Class {
 impl OvenPlan {
     /// The step that leads to the time until everything is baked.
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
+    pub fn working(&self) -> Vec<WorkingLine> {
         let loads = float_from_usize(self.loads.len());
-        vec![Line {
+        vec![WorkingLine {
             rule: "(k − 1) × (b + w) + b".into(),
             with: vec![
                 given("k", "loads", loads, ""),
                 given("b", "baking", self.oven.bake.minutes(), "min"),
                 given("w", "between loads", self.oven.between.minutes(), "min"),
             ],
-            gives: given("T", "until all is baked", self.all_out.minutes(), "min"),
+            result: given("T", "until all is baked", self.all_out.minutes(), "min"),
             source: "by definition".into(),
         }]
     }
@@ -62,7 +62,7 @@ impl OvenPlan {
 impl BowlPortion {
     /// The steps that lead to each portion, and to what stays in the bowl.
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
+    pub fn working(&self) -> Vec<WorkingLine> {
         let kinds = self.each.iter().zip(&self.needs);
         let taken = kinds.filter(|(_, (needs, _))| *needs > Mass::ZERO);
         let mut lines = Vec::new();
@@ -75,21 +75,21 @@ impl BowlPortion {
             with.push(given(many, "benches", f64::from(*count), ""));
             with.push(given(portion, "portion of each", each.grams(), "g"));
         }
-        lines.push(Line {
+        lines.push(WorkingLine {
             rule: rule.into(),
             with,
-            gives: given("L", "stays in the bowl", self.left.grams(), "g"),
+            result: given("L", "stays in the bowl", self.left.grams(), "g"),
             source: "by definition".into(),
         });
         lines
     }
 
     /// The steps that lead to the portion of a kind of bench.
-    fn portion(&self, each: Mass, needs: Mass) -> [Line; 2] {
+    fn portion(&self, each: Mass, needs: Mass) -> [WorkingLine; 2] {
         let exact = self.holds.grams() * needs.grams() / self.planned.grams();
         let whole = f64::from(self.division.whole_in(each));
         [
-            Line {
+            WorkingLine {
                 rule: "H × b / B".into(),
                 with: vec![
                     self.in_bowl(),
@@ -101,16 +101,16 @@ impl BowlPortion {
                         "g",
                     ),
                 ],
-                gives: given("m", "portion, exact", exact, "g"),
+                result: given("m", "portion, exact", exact, "g"),
                 source: "by definition".into(),
             },
-            Line {
+            WorkingLine {
                 rule: "k × d".into(),
                 with: vec![
                     given("k", "whole divisions that fit in it", whole, ""),
                     given("d", "division of the scale", self.division.grams(), "g"),
                 ],
-                gives: given("w", "portion of each", each.grams(), "g"),
+                result: given("w", "portion of each", each.grams(), "g"),
                 source: "rounding down, so that the bowl is never short (by definition)".into(),
             },
         ]

@@ -2,7 +2,6 @@
 
 use super::{Figure, Figures, Form, Formula, LineAt, PartKind};
 use crate::engine::quantity::{Mass, MassChange, Share, ShareChange};
-use crate::engine::working::{self, given};
 
 /// One weight with its share of the flour, in the old formula and in the new.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
@@ -28,32 +27,6 @@ impl Sides {
     #[must_use]
     pub fn share_change(&self) -> Option<ShareChange> {
         Some(self.new_share? - self.old_share?)
-    }
-
-    /// The working of the differences, line by line.
-    #[must_use]
-    pub fn working(&self) -> Vec<working::Line> {
-        let mut lines = vec![working::Line {
-            rule: "n − o".into(),
-            with: vec![
-                given("n", "new", self.new.grams(), "g"),
-                given("o", "old", self.old.grams(), "g"),
-            ],
-            gives: given("d", "difference", self.change().grams(), "g"),
-            source: "by definition".into(),
-        }];
-        if let (Some(old), Some(new)) = (self.old_share, self.new_share) {
-            lines.push(working::Line {
-                rule: "n − o".into(),
-                with: vec![
-                    given("n", "new", new.percent(), "%"),
-                    given("o", "old", old.percent(), "%"),
-                ],
-                gives: given("d", "difference", (new - old).points(), "points"),
-                source: "by definition".into(),
-            });
-        }
-        lines
     }
 }
 

@@ -4,13 +4,13 @@ use super::figure::Contribution;
 use super::{Figure, Figures, Form, Formula, Percentage};
 use crate::engine::ingredients::{Food, Source};
 use crate::engine::quantity::{Mass, Share};
-use crate::engine::working::{Line, given};
+use crate::engine::working::{WorkingLine, given};
 
 impl Figure {
     /// How the figure came about, as the formula is written: its weight line by line, and its
     /// baker's percentage where the dough has flour.
     #[must_use]
-    pub fn working(self, formula: &Formula) -> Vec<Line> {
+    pub fn working(self, formula: &Formula) -> Vec<WorkingLine> {
         let figures = Figures::of(formula, Form::AsWritten);
         let mass = figures.mass(self);
         let mut lines = vec![self.brought(formula, mass)];
@@ -23,7 +23,7 @@ impl Figure {
     }
 
     /// `m1 × b1 + m2 × b2 + …`, each line of the dough that brings any of it.
-    fn brought(self, formula: &Formula, mass: Mass) -> Line {
+    fn brought(self, formula: &Formula, mass: Mass) -> WorkingLine {
         let mut rule = Vec::new();
         let mut with = Vec::new();
         for part in formula.dough_parts() {
@@ -47,10 +47,10 @@ impl Figure {
         if rule.is_empty() {
             rule.push("0".to_owned());
         }
-        Line {
+        WorkingLine {
             rule: rule.join(" + ").into(),
             with,
-            gives: given("X", "the figure by weight", mass.grams(), "g"),
+            result: given("X", "the figure by weight", mass.grams(), "g"),
             source: "composition of each ingredient".into(),
         }
     }

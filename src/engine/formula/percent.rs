@@ -3,7 +3,7 @@
 use super::figures::of_flour;
 use super::{Formula, FormulaError, LineAt, PartKind};
 use crate::engine::quantity::{Mass, Share};
-use crate::engine::working::{self, given};
+use crate::engine::working::{WorkingLine, given};
 
 /// Which flour is the hundred per cent. Both conventions are in use; a figure must say which.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
@@ -39,14 +39,14 @@ impl Percentage {
 
     /// The working, line by line.
     #[must_use]
-    pub fn working(&self) -> Vec<working::Line> {
-        vec![working::Line {
+    pub fn working(&self) -> Vec<WorkingLine> {
+        vec![WorkingLine {
             rule: "100 × m / F".into(),
             with: vec![
                 given("m", "ingredient", self.mass.grams(), "g"),
                 given("F", "flour", self.flour.grams(), "g"),
             ],
-            gives: given("p", "baker's percentage", self.share.percent(), "%"),
+            result: given("p", "baker's percentage", self.share.percent(), "%"),
             source: "by definition".into(),
         }]
     }
@@ -158,28 +158,28 @@ impl PartTotals {
 
     /// The working, line by line.
     #[must_use]
-    pub fn working(&self) -> Vec<working::Line> {
+    pub fn working(&self) -> Vec<WorkingLine> {
         let all = given("F", "all flour of the dough", self.dough_flour.grams(), "g");
         let own = given("f", "its own flour", self.flour.grams(), "g");
         let mut lines = vec![
-            working::Line {
+            WorkingLine {
                 rule: "100 × m / F".into(),
                 with: vec![given("m", "stream", self.mass.grams(), "g"), all.clone()],
-                gives: given("p", "stream on flour", self.share.percent(), "%"),
+                result: given("p", "stream on flour", self.share.percent(), "%"),
                 source: "by definition".into(),
             },
-            working::Line {
+            WorkingLine {
                 rule: "100 × f / F".into(),
                 with: vec![own.clone(), all],
-                gives: given("s", "share of flour", self.flour_share.percent(), "%"),
+                result: given("s", "share of flour", self.flour_share.percent(), "%"),
                 source: "by definition".into(),
             },
         ];
         if let Some(ratio) = self.liquid_to_flour() {
-            lines.push(working::Line {
+            lines.push(WorkingLine {
                 rule: "L / f".into(),
                 with: vec![given("L", "liquids", self.liquid.grams(), "g"), own],
-                gives: given("r", "liquid to flour", ratio.fraction(), ""),
+                result: given("r", "liquid to flour", ratio.fraction(), ""),
                 source: "by definition".into(),
             });
         }

@@ -2,7 +2,7 @@
 
 use super::{Form, Formula, FormulaError, PartKind};
 use crate::engine::quantity::{Mass, Share};
-use crate::engine::working::{self, given};
+use crate::engine::working::{WorkingLine, given};
 
 /// The water and the starch of one paste.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -53,15 +53,15 @@ pub fn scald(formula: &Formula, part: usize, form: Form) -> Result<Option<Scald>
 impl Scald {
     /// The working of the ratio, line by line.
     #[must_use]
-    pub fn working(&self) -> Vec<working::Line> {
-        vec![working::Line {
+    pub fn working(&self) -> Vec<WorkingLine> {
+        vec![WorkingLine {
             rule: "max(W − S, 0) / X".into(),
             with: vec![
                 given("W", "all water of the paste", self.water.grams(), "g"),
                 given("S", "steam lost", self.steam.grams(), "g"),
                 given("X", "its starch", self.starch.grams(), "g"),
             ],
-            gives: given("r", "water to starch", self.water_to_starch.fraction(), ""),
+            result: given("r", "water to starch", self.water_to_starch.fraction(), ""),
             source: "composition of each ingredient".into(),
         }]
     }

@@ -3,7 +3,7 @@
 use super::figure::Contribution;
 use super::{Figure, Figures, Form, Formula, FormulaError, LineAt, set_mass};
 use crate::engine::quantity::{Mass, Share};
-use crate::engine::working::{Line, given};
+use crate::engine::working::{WorkingLine, given};
 
 /// What is wanted of the dough as it is written.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -170,7 +170,7 @@ impl Equation {
 impl Reached {
     /// The working, line by line.
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
+    pub fn working(&self) -> Vec<WorkingLine> {
         let rest = given("A", "the figure without it", self.rest.grams(), "g");
         let brings = given("a", "a gram brings", self.brings.fraction(), "");
         let (rule, with) = match self.target {
@@ -194,10 +194,10 @@ impl Reached {
                 ],
             ),
         };
-        vec![Line {
+        vec![WorkingLine {
             rule: rule.into(),
             with,
-            gives: given("m", "what gives way", self.after.grams(), "g"),
+            result: given("m", "what gives way", self.after.grams(), "g"),
             source: "by definition".into(),
         }]
     }

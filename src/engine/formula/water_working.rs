@@ -2,12 +2,12 @@
 
 use super::{Contributor, Water, WaterLedger};
 use crate::engine::quantity::{Mass, Share};
-use crate::engine::working::{Given, Line, given};
+use crate::engine::working::{Given, WorkingLine, given};
 
 impl WaterLedger {
     /// How the true and the total water came about, and their shares.
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
+    pub fn working(&self) -> Vec<WorkingLine> {
         let (of_flours, others): (Vec<_>, Vec<_>) = self.from.iter().partition(|one| one.is_flour);
         let true_water = self.true_water.mass;
         let mut lines = vec![
@@ -19,19 +19,19 @@ impl WaterLedger {
         if !of_flours.is_empty() {
             lines.push(self.with_own_water(&of_flours));
         }
-        lines.push(Line {
+        lines.push(WorkingLine {
             rule: "100 × A / D".into(),
             with: vec![
                 given("A", "all water", self.total.mass.grams(), "g"),
                 given("D", "dough", self.dough.grams(), "g"),
             ],
-            gives: given("M", "moisture of the dough", self.moisture.percent(), "%"),
+            result: given("M", "moisture of the dough", self.moisture.percent(), "%"),
             source: "by definition".into(),
         });
         lines
     }
 
-    fn with_own_water(&self, of_flours: &[&Contributor]) -> Line {
+    fn with_own_water(&self, of_flours: &[&Contributor]) -> WorkingLine {
         let total = self.total.mass;
         let mut line = sum("A", "all water", of_flours, Mass::ZERO, total);
         let true_water = self.true_water.mass.grams();
@@ -41,14 +41,14 @@ impl WaterLedger {
         line
     }
 
-    fn share_line(&self, letter: &'static str, of: &'static str, water: Water) -> Line {
-        Line {
+    fn share_line(&self, letter: &'static str, of: &'static str, water: Water) -> WorkingLine {
+        WorkingLine {
             rule: format!("100 × {letter} / F").into(),
             with: vec![
                 given(letter, of, water.mass.grams(), "g"),
                 given("F", "flour", self.flour.grams(), "g"),
             ],
-            gives: given("p", of, water.share.percent(), "%"),
+            result: given("p", of, water.share.percent(), "%"),
             source: "by definition".into(),
         }
     }
@@ -60,8 +60,8 @@ fn sum(
     of: &'static str,
     from: &[&Contributor],
     steam: Mass,
-    gives: Mass,
-) -> Line {
+    result: Mass,
+) -> WorkingLine {
     let mut rule = Vec::new();
     let mut with: Vec<Given> = Vec::new();
     for (count, one) in from.iter().enumerate() {
@@ -92,10 +92,10 @@ fn sum(
         rule.push_str(" − S");
         with.push(given("S", "steam lost", steam.grams(), "g"));
     }
-    Line {
+    WorkingLine {
         rule: rule.into(),
         with,
-        gives: given(letter, of, gives.grams(), "g"),
+        result: given(letter, of, result.grams(), "g"),
         source: "composition of each ingredient".into(),
     }
 }

@@ -2,7 +2,7 @@
 
 use super::error::HeatError;
 use crate::engine::quantity::{Minutes, Share, Temperature};
-use crate::engine::working::{Line, given};
+use crate::engine::working::{WorkingLine, given};
 
 /// Where the heat comes from.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -180,7 +180,7 @@ impl Programme {
 
     /// How the one setting and the share of heat came about.
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
+    pub fn working(&self) -> Vec<WorkingLine> {
         let (mut sum, mut total, mut whole) = (Vec::new(), Vec::new(), Vec::new());
         let (mut degrees, mut minutes) = (Vec::new(), Vec::new());
         for (place, one) in self.phases.iter().enumerate() {
@@ -195,17 +195,17 @@ impl Programme {
         degrees.extend(minutes.iter().cloned());
         let total = total.join(" + ");
         vec![
-            Line {
+            WorkingLine {
                 rule: format!("({}) / ({total})", sum.join(" + ")).into(),
                 with: degrees,
-                gives: given("T", "one setting", self.mean_as_still.celsius(), "°C"),
+                result: given("T", "one setting", self.mean_as_still.celsius(), "°C"),
                 source: "mean by heat; fan 20 K lower, heat from one side half: common practice"
                     .into(),
             },
-            Line {
+            WorkingLine {
                 rule: format!("({total}) / ({})", whole.join(" + ")).into(),
                 with: minutes,
-                gives: given("s", "heat of that from both", self.heat.fraction(), ""),
+                result: given("s", "heat of that from both", self.heat.fraction(), ""),
                 source: "heat from one side half: common practice".into(),
             },
         ]

@@ -4,7 +4,7 @@
 use super::baked_shape::BakedBody;
 use super::error::HeatError;
 use crate::engine::quantity::{Minutes, Share, Temperature};
-use crate::engine::working::{Line, given};
+use crate::engine::working::{WorkingLine, given};
 
 /// What decides how long a bake takes.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -115,8 +115,8 @@ impl BakeTime {
     /// The working, line by line: the height of what is baked, the time by conduction that the
     /// slowest terms of its series give, and the known time scaled.
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
-        let scaled = Line {
+    pub fn working(&self) -> Vec<WorkingLine> {
+        let scaled = WorkingLine {
             rule: "t × (M / s) / (K / r)".into(),
             with: vec![
                 given("t", "known bake", self.known.minutes(), "min"),
@@ -130,7 +130,7 @@ impl BakeTime {
                 ),
                 given("r", "its heat", self.from_bake.heat.fraction(), ""),
             ],
-            gives: given("T", "this bake", self.likely.minutes(), "min"),
+            result: given("T", "this bake", self.likely.minutes(), "min"),
             source: CONDUCTION.into(),
         };
         vec![
@@ -145,12 +145,12 @@ impl BakeTime {
 
 impl BakeSetting {
     /// The step that leads to the middle after a time by the first terms of the series alone.
-    fn middle_after(&self, time: Minutes) -> Line {
+    fn middle_after(&self, time: Minutes) -> WorkingLine {
         let (weight, rate) = self.baked.body.first_terms();
         let left = weight * libm::exp(-rate * 60.0 * time.minutes());
         let (dough, oven) = (self.dough.celsius(), self.oven.celsius());
         let middle = dough + (oven - dough) * (1.0 - left);
-        Line {
+        WorkingLine {
             rule: "D + (O − D) × (1 − A / 2.718281828459045 ^ (r × 60 × M))".into(),
             with: vec![
                 given("D", "dough", dough, "°C"),
@@ -159,7 +159,7 @@ impl BakeSetting {
                 given("r", "their rate", rate, "1/s"),
                 given("M", "by conduction", time.minutes(), "min"),
             ],
-            gives: given("C", "middle by then", middle, "°C"),
+            result: given("C", "middle by then", middle, "°C"),
             source: CONDUCTION.into(),
         }
     }

@@ -7,7 +7,7 @@ use super::loaf_body::LoafBody;
 use crate::engine::formula::Bread;
 use crate::engine::quantity::{Length, Mass, SpecificVolume, Volume};
 use crate::engine::tin::{Across, Tin, TinShape};
-use crate::engine::working::{Line, given};
+use crate::engine::working::{WorkingLine, given};
 
 /// How dough bakes: as one loaf in a tin, however many pieces touch in it, or piece by piece.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -160,7 +160,7 @@ impl BakedBody {
 
     /// The step that leads to the height of what is in the oven.
     #[must_use]
-    pub fn working(&self) -> Line {
+    pub fn working(&self) -> WorkingLine {
         let dough = given("m", "dough in it", self.dough.grams(), "g");
         // A body has dough, or there was an error.
         let room = self.volume.cubic_centimetres() / self.dough.grams();
@@ -180,10 +180,10 @@ impl BakedBody {
                 high,
             ),
         };
-        Line {
+        WorkingLine {
             rule: rule.into(),
             with,
-            gives: cm("h", "height once baked", high),
+            result: cm("h", "height once baked", high),
             source: "geometry; room by common practice".into(),
         }
     }

@@ -92,15 +92,6 @@ impl Air {
             coefficient: Self::STILL,
         }
     }
-
-    /// Ice water.
-    #[must_use]
-    pub const fn ice_bath() -> Self {
-        Self {
-            temperature: Temperature::known(0.0),
-            coefficient: Self::ICE_BATH,
-        }
-    }
 }
 
 impl Body {

@@ -2,7 +2,7 @@
 
 use super::error::HeatError;
 use crate::engine::quantity::{Altitude, Pressure, Temperature};
-use crate::engine::working::{Line, given};
+use crate::engine::working::{WorkingLine, given};
 
 /// Where water boils, and the air pressure that decides it.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -110,17 +110,17 @@ pub(super) fn saturation_pressure(celsius: f64) -> f64 {
 impl Boiling {
     /// The working, line by line.
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
+    pub fn working(&self) -> Vec<WorkingLine> {
         let mut lines = Vec::with_capacity(6);
         let p = self.pressure.hectopascals();
         if let Some(altitude) = self.altitude {
-            lines.push(Line {
+            lines.push(WorkingLine {
                 rule: "1013.25 × (1 − 0.0065 / 288.15 × z × R / (R + z))^5.25588".into(),
                 with: vec![
                     given("z", "altitude", altitude.metres(), "m"),
                     given("R", "radius of the earth", EARTH, "m"),
                 ],
-                gives: given("p", "pressure of the air", p, "hPa"),
+                result: given("p", "pressure of the air", p, "hPa"),
                 source: ATMOSPHERE.into(),
             });
         }
@@ -130,12 +130,12 @@ impl Boiling {
 }
 
 /// The saturation line, step by step.
-fn saturation_lines(p: f64, boils: Temperature) -> Vec<Line> {
+fn saturation_lines(p: f64, boils: Temperature) -> Vec<WorkingLine> {
     let Saturation { b, e, f, g, d, .. } = Saturation::under(p);
-    let line = |rule: &'static str, with, gives| Line {
+    let line = |rule: &'static str, with, result| WorkingLine {
         rule: rule.into(),
         with,
-        gives,
+        result,
         source: SATURATION.into(),
     };
     let one = |letter: &'static str, value| given(letter, "", value, "");

@@ -3,7 +3,7 @@
 use super::conduction::{Curve, Probe};
 use super::rule_set::{RuleSet, Stage};
 use crate::engine::quantity::Minutes;
-use crate::engine::working::{Line, given};
+use crate::engine::working::{WorkingLine, given};
 
 /// How one stage went.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -92,18 +92,18 @@ impl Cooled {
 
     /// How it came about: the time each stage took.
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
+    pub fn working(&self) -> Vec<WorkingLine> {
         let took = self
             .stages
             .iter()
             .filter_map(|result| Some((result, result.ended?.minutes(), result.took?.minutes())));
-        took.map(|(result, ended, took)| Line {
+        took.map(|(result, ended, took)| WorkingLine {
             rule: "E − B".into(),
             with: vec![
                 given("E", "the middle is cold", ended, "min"),
                 given("B", "the clock starts", result.began.minutes(), "min"),
             ],
-            gives: given("t", "time this stage takes", took, "min"),
+            result: given("t", "time this stage takes", took, "min"),
             source: result.stage.source.into(),
         })
         .collect()

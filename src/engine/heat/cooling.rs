@@ -14,7 +14,7 @@ use super::properties::Properties;
 use super::rule_set::RuleSet;
 use super::vessel_cooling::{SKIN, VesselCourse, simulate_in_vessel, simulate_in_vessel_coarsely};
 use crate::engine::quantity::{HeatCapacity, Length, Mass, Minutes, Share, Temperature};
-use crate::engine::working::Line;
+use crate::engine::working::WorkingLine;
 
 /// A hot food that is to be cooled in a kitchen.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -77,7 +77,7 @@ impl Cooling {
 
     /// The working of the properties it cools by, line by line.
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
+    pub fn working(&self) -> Vec<WorkingLine> {
         let properties = self.properties();
         properties.map_or_else(|_| Vec::new(), |found| found.working())
     }

@@ -2,7 +2,7 @@
 
 use super::dough::DoughTemperature;
 use crate::engine::quantity::{Minutes, Temperature};
-use crate::engine::working::{Line, given};
+use crate::engine::working::{WorkingLine, given};
 
 /// How long a dough is mixed until it is developed. Until it is *warm* is another question: see
 /// [`super::dough_temperature`].
@@ -84,8 +84,8 @@ impl Development {
 
     /// The working, line by line.
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
-        vec![Line {
+    pub fn working(&self) -> Vec<WorkingLine> {
+        vec![WorkingLine {
             rule: "round(2 × min(max(u + a × (W − T), l), m)) / 2".into(),
             with: vec![
                 given("u", "usual mixing", self.usual.minutes(), "min"),
@@ -95,7 +95,7 @@ impl Development {
                 given("l", "at least", Self::shortest(self.usual).minutes(), "min"),
                 given("m", "at most", Self::longest(self.usual).minutes(), "min"),
             ],
-            gives: given("D", "mixed until developed", self.minutes.minutes(), "min"),
+            result: given("D", "mixed until developed", self.minutes.minutes(), "min"),
             source: "Hlynka 1962, Cereal Chem. 39:286-303".into(),
         }]
     }

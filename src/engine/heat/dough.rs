@@ -10,7 +10,7 @@ use super::room_exchange::{MixingLine, RoomExchange};
 use crate::engine::quantity::{
     HeatPerMass, Mass, Minutes, Temperature, TemperatureChange, WarmingRate,
 };
-use crate::engine::working::{Line, given};
+use crate::engine::working::{WorkingLine, given};
 
 /// How a thing that goes into the mixer can be handled.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -217,8 +217,8 @@ impl DoughTemperature {
 
     /// The working, line by line.
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
-        let mut lines = vec![Line {
+    pub fn working(&self) -> Vec<WorkingLine> {
+        let mut lines = vec![WorkingLine {
             rule: "H × F".into(),
             with: vec![
                 given(
@@ -229,7 +229,7 @@ impl DoughTemperature {
                 ),
                 given("F", "dry flour", self.dry_flour.grams(), "g"),
             ],
-            gives: given("Q", "heat gained", self.mixed.gained.joules(), "J"),
+            result: given("Q", "heat gained", self.mixed.gained.joules(), "J"),
             source: "Baking & Snack, Targeting dough temperatures".into(),
         }];
         lines.extend(self.mixed.working());
@@ -240,8 +240,8 @@ impl DoughTemperature {
         lines
     }
 
-    fn end_working(&self, mixing: MixingLine) -> Line {
-        Line {
+    fn end_working(&self, mixing: MixingLine) -> WorkingLine {
+        WorkingLine {
             rule: "T × E + (r + k × R) × τ".into(),
             with: vec![
                 given("T", "all together", self.mixed.temperature.celsius(), "°C"),
@@ -256,7 +256,7 @@ impl DoughTemperature {
                 given("R", "room", self.exchange.room.celsius(), "°C"),
                 given("τ", "minutes of friction left in it", mixing.warmed, "min"),
             ],
-            gives: given("D", "dough", self.temperature.celsius(), "°C"),
+            result: given("D", "dough", self.temperature.celsius(), "°C"),
             source:
                 "heat balance while mixing; friction: common practice, then this kitchen's own \
                      log"
@@ -264,8 +264,8 @@ impl DoughTemperature {
         }
     }
 
-    fn range_working(&self, mixing: MixingLine) -> Line {
-        Line {
+    fn range_working(&self, mixing: MixingLine) -> WorkingLine {
+        WorkingLine {
             rule: "sqrt(b × b + s × τ × s × τ)".into(),
             with: vec![
                 given(
@@ -282,7 +282,7 @@ impl DoughTemperature {
                 ),
                 given("τ", "minutes of friction left in it", mixing.warmed, "min"),
             ],
-            gives: given(
+            result: given(
                 "S",
                 "dough, to either side",
                 either_side(self.friction_spread, mixing),

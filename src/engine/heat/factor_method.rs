@@ -2,7 +2,7 @@
 
 use super::error::HeatError;
 use crate::engine::quantity::{Temperature, TemperatureChange};
-use crate::engine::working::{Line, given};
+use crate::engine::working::{WorkingLine, given};
 
 /// A friction factor as it is printed, for the sum of temperatures. It is some three times the whole
 /// warming, heat of hydration included.
@@ -108,7 +108,7 @@ pub fn factor_method(
 impl FactorMethod {
     /// The working, line by line.
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
+    pub fn working(&self) -> Vec<WorkingLine> {
         let mut rule = "n × D".to_owned();
         let mut with = vec![
             given("n", "temperatures in the sum", self.count, ""),
@@ -126,10 +126,10 @@ impl FactorMethod {
         }
         rule.push_str(" − f");
         with.push(given("f", "friction factor", self.friction.kelvin(), "K"));
-        vec![Line {
+        vec![WorkingLine {
             rule: rule.into(),
             with,
-            gives: given("W", "water", self.water.celsius(), "°C"),
+            result: given("W", "water", self.water.celsius(), "°C"),
             source: self.source.into(),
         }]
     }

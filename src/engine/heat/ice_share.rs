@@ -6,7 +6,7 @@ use super::error::HeatError;
 use super::ice::melting;
 use super::matter::Matter;
 use crate::engine::quantity::{Heat, HeatPerMass, Mass, Temperature};
-use crate::engine::working::{Line, given};
+use crate::engine::working::{WorkingLine, given};
 
 /// How much of the water goes in as ice.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -89,8 +89,8 @@ impl Dough {
 impl IceAnswer {
     /// The working, line by line.
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
-        vec![Line {
+    pub fn working(&self) -> Vec<WorkingLine> {
+        vec![WorkingLine {
             rule: "min(H / i, W)".into(),
             with: vec![
                 given("H", "heat that has to go", self.surplus.joules(), "J"),
@@ -102,7 +102,7 @@ impl IceAnswer {
                 ),
                 given("W", "all the water", self.all_water.grams(), "g"),
             ],
-            gives: given("x", "ice", self.ice.grams(), "g"),
+            result: given("x", "ice", self.ice.grams(), "g"),
             source: "melting: IAPWS 2006; specific heats: Choi and Okos 1986".into(),
         }]
     }

@@ -104,21 +104,6 @@ impl LoafBody {
         self.time(COOLING, room, core, target).ok_or(never)
     }
 
-    /// How warm the middle is after a time in an oven.
-    ///
-    /// # Errors
-    /// [`HeatError::OffScale`] never: it lies between dough and oven.
-    pub fn middle_in_oven(
-        &self,
-        oven: Temperature,
-        dough: Temperature,
-        time: Minutes,
-    ) -> Result<Temperature, HeatError> {
-        let left = left(&self.series(BAKING, TERMS), time.minutes() * 60.0);
-        let celsius = oven.celsius() + left * (dough.celsius() - oven.celsius());
-        Ok(Temperature::from_celsius(celsius)?)
-    }
-
     /// In an oven: the product of the first weights, and the sum of their rates, 1/s. The middle
     /// follows them alone once the body has begun to warm.
     pub(super) fn first_terms(&self) -> (f64, f64) {

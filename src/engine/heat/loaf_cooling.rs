@@ -4,7 +4,7 @@ use super::error::HeatError;
 use super::loaf_body::LoafBody;
 use crate::engine::formula::Bread;
 use crate::engine::quantity::{Factor, Minutes, Temperature};
-use crate::engine::working::{Line, given};
+use crate::engine::working::{WorkingLine, given};
 
 /// How long bread cools before it is cut.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -66,8 +66,8 @@ pub fn cool_loaf(
 impl LoafCooling {
     /// The working, line by line.
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
-        let line = |factor: f64, of: &'static str, gives: Minutes| Line {
+    pub fn working(&self) -> Vec<WorkingLine> {
+        let line = |factor: f64, of: &'static str, result: Minutes| WorkingLine {
             rule: "t × b × f".into(),
             with: vec![
                 given(
@@ -79,7 +79,7 @@ impl LoafCooling {
                 given("b", "this kind of bread", self.bread.number(), ""),
                 given("f", "what the trade waits", factor, ""),
             ],
-            gives: given("T", of, gives.minutes(), "min"),
+            result: given("T", of, result.minutes(), "min"),
             source: "conduction: Carslaw and Jaeger, Conduction of Heat in Solids; common practice"
                 .into(),
         };

@@ -7,7 +7,7 @@ use super::error::HeatError;
 use super::heat_part::HeatPart;
 use super::matter::TemperatureStep;
 use crate::engine::quantity::{Heat, HeatCapacity, Mass, SpecificHeat, Temperature};
-use crate::engine::working::{Line, given};
+use crate::engine::working::{WorkingLine, given};
 
 /// One thing after mixing.
 #[derive(Clone, Debug, PartialEq)]
@@ -117,7 +117,7 @@ impl Mixed {
 
     /// How it came about: the heat capacity of each part, then the balance of all.
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
+    pub fn working(&self) -> Vec<WorkingLine> {
         let mut lines = Vec::with_capacity(self.components.len() + 1);
         let (mut tops, mut bottoms) = (Vec::new(), Vec::new());
         let mut with = vec![
@@ -142,10 +142,10 @@ impl Mixed {
             tops.push(format!("{c} × {t}"));
             bottoms.push(c);
         }
-        lines.push(Line {
+        lines.push(WorkingLine {
             rule: format!("({} + Q − A) / ({})", tops.join(" + "), bottoms.join(" + ")).into(),
             with,
-            gives: given("T", "all together", self.temperature.celsius(), "°C"),
+            result: given("T", "all together", self.temperature.celsius(), "°C"),
             source: BALANCE.into(),
         });
         lines
@@ -153,8 +153,8 @@ impl Mixed {
 }
 
 impl Settled {
-    fn line(&self, letter: String) -> Line {
-        Line {
+    fn line(&self, letter: String) -> WorkingLine {
+        WorkingLine {
             rule: "m / 1000 × c".into(),
             with: vec![
                 given("m", self.of.clone(), self.mass.grams(), "g"),
@@ -165,7 +165,7 @@ impl Settled {
                     "J/(kg·K)",
                 ),
             ],
-            gives: given(
+            result: given(
                 letter,
                 self.of.clone(),
                 self.capacity.joules_per_kelvin(),

@@ -84,7 +84,7 @@ pub use factor_method::{FactorMethod, PrintedFactor, factor_method};
 pub use filling::{Cover, Filling, VesselStay};
 pub use grain::{CookingRange, Grain};
 pub use heat_part::{HeatPart, ThermalMaterial};
-pub use ice::{IceWater, ice_in_water, latent_heat_of_fusion};
+pub use ice::latent_heat_of_fusion;
 pub use ice_share::{IceAnswer, ice_for};
 pub use liquid::{LiquidAnswer, OutOfReach, liquid_for};
 pub use loaf_body::LoafBody;

@@ -4,7 +4,7 @@ use super::component::Component;
 use super::error::HeatError;
 use super::matter::Matter;
 use crate::engine::quantity::{Conductivity, Density, Share, SpecificHeat, Temperature};
-use crate::engine::working::{Given, Line, given};
+use crate::engine::working::{Given, WorkingLine, given};
 
 /// What one component brings.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -93,7 +93,7 @@ impl Properties {
 
     /// The working of the three, line by line.
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
+    pub fn working(&self) -> Vec<WorkingLine> {
         let specific_heat = self.specific_heat.joules_per_kilogram_kelvin();
         let conductivity = self.conductivity.watts_per_metre_kelvin();
         let density = self.density.kilograms_per_cubic_metre();
@@ -117,7 +117,7 @@ impl Properties {
     }
 
     /// One sum over the components. A sum of volumes, `{x} / {y}`, is turned round.
-    fn line(&self, pattern: &str, of: fn(&Term) -> (Share, f64), gives: Given) -> Line {
+    fn line(&self, pattern: &str, of: fn(&Term) -> (Share, f64), result: Given) -> WorkingLine {
         let mut with = Vec::with_capacity(2 * self.terms.len());
         let mut rule: Vec<String> = Vec::with_capacity(self.terms.len());
         for (place, term) in self.terms.iter().enumerate() {
@@ -125,18 +125,18 @@ impl Properties {
             let (share, value) = of(term);
             let (x, y) = (
                 format!("x{}", place + 1),
-                format!("{}{}", gives.letter, place + 1),
+                format!("{}{}", result.letter, place + 1),
             );
             rule.push(pattern.replace("{x}", &x).replace("{y}", &y));
             with.push(given(x, name, share.fraction(), ""));
-            with.push(given(y, name, value, gives.unit));
+            with.push(given(y, name, value, result.unit));
         }
         let sum = rule.join(" + ");
         let turned = pattern.contains('/');
-        Line {
+        WorkingLine {
             rule: if turned { format!("1 / ({sum})") } else { sum }.into(),
             with,
-            gives,
+            result,
             source: CHOI_OKOS.into(),
         }
     }

@@ -7,7 +7,7 @@ use super::matter::Matter;
 use crate::engine::quantity::{
     HeatCapacity, Minutes, SurfaceCoefficient, Temperature, Volume, WarmingRate,
 };
-use crate::engine::working::{Given, Line, given};
+use crate::engine::working::{Given, WorkingLine, given};
 
 /// The exchange of heat between a dough in its bowl and the room.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -96,18 +96,18 @@ impl RoomExchange {
     }
 
     /// The working of the rate, and of what it keeps.
-    pub(super) fn working(&self, line: MixingLine, minutes: Minutes) -> Vec<Line> {
+    pub(super) fn working(&self, line: MixingLine, minutes: Minutes) -> Vec<WorkingLine> {
         let kept = given("E", "kept of the difference", line.kept, "");
         vec![
             self.surface_working(),
             self.rate_working(),
-            Line {
+            WorkingLine {
                 rule: "exp(−min(k × t, 50))".into(),
                 with: vec![
                     self.given_rate(),
                     given("t", "mixing", minutes.minutes(), "min"),
                 ],
-                gives: kept.clone(),
+                result: kept.clone(),
                 source: "a stirred body in air of one temperature".into(),
             },
             self.warmed_working(line, kept, minutes),
@@ -127,19 +127,19 @@ impl RoomExchange {
         given("A", "surface", self.surface, "m²")
     }
 
-    fn surface_working(&self) -> Line {
-        Line {
+    fn surface_working(&self) -> WorkingLine {
+        WorkingLine {
             rule: "(36 × 3.141592653589793 × V × V) ^ (1 / 3) / 10000".into(),
             with: vec![given("V", "dough", self.volume.cubic_centimetres(), "cm³")],
-            gives: self.given_surface(),
+            result: self.given_surface(),
             source: "surface of a ball of the dough's volume; density by composition: Choi and \
                      Okos 1986"
                 .into(),
         }
     }
 
-    fn rate_working(&self) -> Line {
-        Line {
+    fn rate_working(&self) -> WorkingLine {
+        WorkingLine {
             rule: "60 × U × A / C".into(),
             with: vec![
                 given(
@@ -156,21 +156,21 @@ impl RoomExchange {
                     "J/K",
                 ),
             ],
-            gives: self.given_rate(),
+            result: self.given_rate(),
             source: "free convection and radiation: Churchill and Chu 1975".into(),
         }
     }
 
-    fn warmed_working(&self, line: MixingLine, kept: Given, minutes: Minutes) -> Line {
+    fn warmed_working(&self, line: MixingLine, kept: Given, minutes: Minutes) -> WorkingLine {
         let (rule, with) = if self.rate > 0.0 {
             ("(1 − E) / k", vec![kept, self.given_rate()])
         } else {
             ("t", vec![given("t", "mixing", minutes.minutes(), "min")])
         };
-        Line {
+        WorkingLine {
             rule: rule.into(),
             with,
-            gives: given("τ", "minutes of friction left in it", line.warmed, "min"),
+            result: given("τ", "minutes of friction left in it", line.warmed, "min"),
             source: "a stirred body in air of one temperature".into(),
         }
     }

@@ -2,7 +2,7 @@
 
 use super::error::HeatError;
 use crate::engine::quantity::{Heat, HeatPerMass, Mass, Share, Temperature};
-use crate::engine::working::{Line, given};
+use crate::engine::working::{WorkingLine, given};
 
 /// What went off as steam.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -57,19 +57,19 @@ pub fn steam_loss(before: Mass, after: Mass, at: Temperature) -> Result<SteamLos
 impl SteamLoss {
     /// The working, line by line.
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
+    pub fn working(&self) -> Vec<WorkingLine> {
         let lost = given("S", "steam", self.lost.grams(), "g");
         vec![
-            Line {
+            WorkingLine {
                 rule: "B − A".into(),
                 with: vec![
                     given("B", "before", self.before.grams(), "g"),
                     given("A", "after", self.after.grams(), "g"),
                 ],
-                gives: lost.clone(),
+                result: lost.clone(),
                 source: "by definition".into(),
             },
-            Line {
+            WorkingLine {
                 rule: "S × L".into(),
                 with: vec![
                     lost,
@@ -80,7 +80,7 @@ impl SteamLoss {
                         "J/g",
                     ),
                 ],
-                gives: given("Q", "heat carried off", self.heat.joules(), "J"),
+                result: given("Q", "heat carried off", self.heat.joules(), "J"),
                 source: "IAPWS-95".into(),
             },
         ]

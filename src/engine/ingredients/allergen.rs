@@ -84,6 +84,3 @@ impl Allergen {
         Self::Molluscs,
     ];
 }
-
-/// The allergens of one ingredient, as a plain list known at compile time or typed by the user.
-pub type Allergens = std::borrow::Cow<'static, [Allergen]>;

@@ -37,7 +37,7 @@ mod sugar;
 mod water;
 mod yeast;
 
-pub use allergen::{Allergen, Allergens};
+pub use allergen::Allergen;
 pub use composition::Composition;
 pub use constituent::Constituent;
 pub use food::Food;

@@ -2,7 +2,7 @@
 
 use crate::engine::numerics::saturating_u16;
 use crate::engine::quantity::Share;
-use crate::engine::working::{Given, Line, given};
+use crate::engine::working::{Given, WorkingLine, given};
 
 /// Nine of ten lie within so many standard deviations of a normal scatter that is known.
 pub(super) const NINE_IN_TEN: f64 = 1.645;
@@ -96,7 +96,7 @@ impl Evidence {
     }
 
     /// The mean, as it came about.
-    pub(super) fn working(&self, of: &'static str, value: f64) -> Vec<Line> {
+    pub(super) fn working(&self, of: &'static str, value: f64) -> Vec<WorkingLine> {
         let mut sum = Terms::of(self.mean);
         for entry in self.entries.iter().filter(|entry| entry.kept) {
             let letter = format!("{}", sum.terms.len() + 1);
@@ -149,7 +149,7 @@ impl Terms {
         }
     }
 
-    fn line(mut self, gives: Given) -> Line {
+    fn line(mut self, result: Given) -> WorkingLine {
         let sum = self.terms.join(" + ");
         let mean = if self.weights.is_empty() {
             format!("({sum}) / {}", self.terms.len())
@@ -170,13 +170,13 @@ impl Terms {
              before; Particle Data Group, Review of Particle Physics, 5.2.2; Hampel 1974, J. Am. \
              Stat. Assoc. 69:383-393"
         };
-        Line {
+        WorkingLine {
             rule: match self.mean {
                 MeanKind::Plain | MeanKind::Weighted => mean.into(),
                 MeanKind::Geometric | MeanKind::WeightedGeometric => format!("exp({mean})").into(),
             },
             with: self.with,
-            gives,
+            result,
             source: source.into(),
         }
     }

@@ -6,7 +6,7 @@ use super::observation::{MeasuredDuration, Observation};
 use crate::engine::numerics::{RobustMean, float_from_usize, robust_mean};
 use crate::engine::quantity::{Factor, Minutes, Share, WarmingRate};
 use crate::engine::rise::{ReferenceBasis, ReferenceRise};
-use crate::engine::working::Line;
+use crate::engine::working::WorkingLine;
 
 /// A warming rate that was learnt.
 #[derive(Clone, Debug, PartialEq)]
@@ -179,7 +179,7 @@ fn spread(centre: &RobustMean) -> Option<Share> {
 impl Learnt {
     /// The working of everything that was learnt, line by line.
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
+    pub fn working(&self) -> Vec<WorkingLine> {
         let mut lines = Vec::new();
         lines.extend(self.friction.iter().flat_map(LearntRate::working));
         for share in [&self.residue, &self.oven_loss] {
@@ -208,7 +208,7 @@ impl LearntFactor {
 
     /// The working, line by line.
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
+    pub fn working(&self) -> Vec<WorkingLine> {
         let of = "times as long as expected";
         self.rests.working(of, self.factor.number())
     }
@@ -217,7 +217,7 @@ impl LearntFactor {
 impl LearntRate {
     /// The working, line by line.
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
+    pub fn working(&self) -> Vec<WorkingLine> {
         self.rests.working("mixer", self.rate.kelvin_per_minute())
     }
 }
@@ -225,7 +225,7 @@ impl LearntRate {
 impl LearntShare {
     /// The working, line by line.
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
+    pub fn working(&self) -> Vec<WorkingLine> {
         self.rests.working("lost", self.share.fraction())
     }
 }

@@ -4,16 +4,16 @@ use super::eaten::Nutrition;
 use super::law::LabelLaw;
 use super::nutrients::{Nutrient, Nutrients, SALT_OF_SODIUM};
 use crate::engine::quantity::{FoodEnergy, Mass};
-use crate::engine::working::{Given, Line, given};
+use crate::engine::working::{Given, WorkingLine, given};
 
 impl Nutrition {
     /// The steps that lead to a nutrient in a hundred grams.
     #[must_use]
-    pub fn working_of(&self, nutrient: Nutrient) -> Vec<Line> {
+    pub fn working_of(&self, nutrient: Nutrient) -> Vec<WorkingLine> {
         let salt = nutrient == Nutrient::Salt;
         let basis = if salt { Nutrient::Sodium } else { nutrient };
         let share = self.in_hundred_grams().of_one(basis);
-        let mut lines = vec![Line {
+        let mut lines = vec![WorkingLine {
             rule: "100 × (S × k + T) / B".into(),
             with: vec![
                 grams(
@@ -30,7 +30,7 @@ impl Nutrition {
                 grams("T", "in fillings and toppings", self.beside.of_one(basis)),
                 grams("B", "all pieces as eaten", self.mass),
             ],
-            gives: grams("x", "in 100 g", share),
+            result: grams("x", "in 100 g", share),
             source: "composition of each ingredient; only water is lost in the oven".into(),
         }];
         if salt {
@@ -39,15 +39,15 @@ impl Nutrition {
         lines
     }
 
-    fn salt_line(&self, sodium: Mass) -> Line {
+    fn salt_line(&self, sodium: Mass) -> WorkingLine {
         let salt = self.in_hundred_grams().of_one(Nutrient::Salt);
-        Line {
+        WorkingLine {
             rule: "k × x".into(),
             with: vec![
                 given("k", "salt for a gram of sodium", SALT_OF_SODIUM, ""),
                 grams("x", "sodium in 100 g", sodium),
             ],
-            gives: grams("s", "salt in 100 g", salt),
+            result: grams("s", "salt in 100 g", salt),
             source: "Regulation (EU) No 1169/2011, annex I".into(),
         }
     }
@@ -56,7 +56,7 @@ impl Nutrition {
 impl Nutrients {
     /// The steps that lead to their energy: kilojoules and kilocalories for the EU, kilocalories for the US.
     #[must_use]
-    pub fn working_of_energy(&self, law: LabelLaw, energy: FoodEnergy) -> Vec<Line> {
+    pub fn working_of_energy(&self, law: LabelLaw, energy: FoodEnergy) -> Vec<WorkingLine> {
         match law {
             LabelLaw::Eu => vec![
                 self.energy_line(
@@ -85,9 +85,9 @@ impl Nutrients {
         &self,
         rule: &'static str,
         fibre: bool,
-        gives: Given,
+        result: Given,
         source: &'static str,
-    ) -> Line {
+    ) -> WorkingLine {
         let mut with = vec![
             grams("C", "carbohydrate without fibre", self.carbohydrate),
             grams("P", "protein", self.protein),
@@ -97,10 +97,10 @@ impl Nutrients {
             with.push(grams("f", "fibre", self.fibre));
         }
         with.push(grams("a", "alcohol", self.alcohol));
-        Line {
+        WorkingLine {
             rule: rule.into(),
             with,
-            gives,
+            result,
             source: source.into(),
         }
     }

@@ -4,7 +4,7 @@ use super::cardinal::Cardinal;
 use super::error::RiseError;
 use crate::engine::heat::Curve;
 use crate::engine::quantity::{Minutes, Share, Temperature};
-use crate::engine::working::{Line, given};
+use crate::engine::working::{WorkingLine, given};
 
 /// What a dough went through.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -68,15 +68,15 @@ pub(super) fn sums(course: &Curve, cardinal: Cardinal) -> Vec<(f64, f64)> {
 impl EquivalentTime {
     /// The working, line by line.
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
-        vec![Line {
+    pub fn working(&self) -> Vec<WorkingLine> {
+        vec![WorkingLine {
             rule: "t × m / g".into(),
             with: vec![
                 given("t", "time it took", self.took.minutes(), "min"),
                 given("m", "mean speed", self.mean_rate.fraction(), ""),
                 given("g", "speed there", self.rate_there.fraction(), ""),
             ],
-            gives: given("e", "as long there", self.equals.minutes(), "min"),
+            result: given("e", "as long there", self.equals.minutes(), "min"),
             source:
                 "Rosso, Lobry and Flandrois 1993, J. Theor. Biol. 162:447-463, summed over time"
                     .into(),

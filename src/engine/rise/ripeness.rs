@@ -9,7 +9,7 @@ use crate::engine::numerics::first_crossing;
 use crate::engine::quantity::{
     Conductivity, Density, Factor, Length, Mass, Minutes, Share, SpecificHeat, Temperature,
 };
-use crate::engine::working::{Line, given};
+use crate::engine::working::{WorkingLine, given};
 
 /// How far a preferment has come.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -116,14 +116,14 @@ fn reference_work() -> Result<f64, RiseError> {
 impl Ripeness {
     /// How it came about.
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
-        vec![Line {
+    pub fn working(&self) -> Vec<WorkingLine> {
+        vec![WorkingLine {
             rule: "w / r".into(),
             with: vec![
                 given("w", "work of its yeast", self.work, "min"),
                 given("r", "work of the reference's yeast", self.reference, "min"),
             ],
-            gives: given("R", "of the reference", self.of_reference.number(), ""),
+            result: given("R", "of the reference", self.of_reference.number(), ""),
             source: "common practice: 0.7 % instant yeast, 40 min at 24 °C, 13 h at 4 °C".into(),
         }]
     }

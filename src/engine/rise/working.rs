@@ -4,7 +4,7 @@ use super::cardinal::Cardinal;
 use super::risen::Risen;
 use super::yeast_activity::{HALF_SPEED, YeastActivity};
 use crate::engine::quantity::{Factor, Temperature};
-use crate::engine::working::{Line, given};
+use crate::engine::working::{WorkingLine, given};
 
 const ROSSO: &str = "Rosso, Lobry and Flandrois 1993, J. Theor. Biol. 162:447-463; ends from \
                      Salvadó et al. 2011, Appl. Environ. Microbiol. 77:2292-2302";
@@ -12,11 +12,11 @@ const ROSSO: &str = "Rosso, Lobry and Flandrois 1993, J. Theor. Biol. 162:447-46
 impl Cardinal {
     /// How the speed at a temperature between the two ends comes about; nothing outside them.
     #[must_use]
-    pub fn working(self, at: Temperature) -> Vec<Line> {
+    pub fn working(self, at: Temperature) -> Vec<WorkingLine> {
         if at <= self.least() || at >= self.most() {
             return Vec::new();
         }
-        vec![Line {
+        vec![WorkingLine {
             rule:
                 "(T − X) × (T − N)^2 / ((O − N) × ((O − N) × (T − O) − (O − X) × (O + N − 2 × T)))"
                     .into(),
@@ -26,7 +26,7 @@ impl Cardinal {
                 given("O", "best", self.best().celsius(), "°C"),
                 given("X", "most", self.most().celsius(), "°C"),
             ],
-            gives: given("g", "speed", self.fraction(at), ""),
+            result: given("g", "speed", self.fraction(at), ""),
             source: ROSSO.into(),
         }]
     }
@@ -35,10 +35,10 @@ impl Cardinal {
 impl Risen {
     /// How the time came about: the speed of the known rise, then its time scaled.
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
+    pub fn working(&self) -> Vec<WorkingLine> {
         let anchor = self.asked.anchor;
         let mut lines = self.asked.cardinal.working(anchor.at);
-        lines.push(Line {
+        lines.push(WorkingLine {
             rule: "A × g / (m × v)".into(),
             with: vec![
                 given("A", "known rise", anchor.time.minutes(), "min"),
@@ -46,7 +46,7 @@ impl Risen {
                 given("m", "mean speed now", self.mean_rate.fraction(), ""),
                 given("v", "vigour now", self.asked.yeast_activity.number(), ""),
             ],
-            gives: given("t", "dough is up", self.due.minutes(), "min"),
+            result: given("t", "dough is up", self.due.minutes(), "min"),
             source: "speed summed along the dough's temperature".into(),
         });
         lines
@@ -56,8 +56,8 @@ impl Risen {
 impl YeastActivity {
     /// How many times as fast as `other`, and how that comes about.
     #[must_use]
-    pub fn working(&self, other: &Self, gives: Factor) -> Vec<Line> {
-        vec![Line {
+    pub fn working(&self, other: &Self, result: Factor) -> Vec<WorkingLine> {
+        vec![WorkingLine {
             rule: "Y / (1 + Y / h) × s × n / (Z / (1 + Z / h) × u × k)".into(),
             with: vec![
                 given("Y", "yeast now, as fresh", self.yeast.percent(), "%"),
@@ -68,7 +68,7 @@ impl YeastActivity {
                 given("k", "salt left", other.salt_leaves.fraction(), ""),
                 given("h", "yeast of which a gram works half as fast", HALF_SPEED, "%"),
             ],
-            gives: given("v", "vigour", gives.number(), ""),
+            result: given("v", "vigour", result.number(), ""),
             source: "much yeast brings less than its share, by a table of gas from plain doughs; sugar from 5 % on after Marek and Bushuk 1967, Cereal \
                      Chem. 44:300-307; the rest common practice"
                 .into(),

@@ -3,24 +3,24 @@
 use super::item::ShoppingItem;
 use super::list::Shopping;
 use crate::engine::quantity::{Mass, Money};
-use crate::engine::working::{Given, Line, given};
+use crate::engine::working::{Given, WorkingLine, given};
 
 impl ShoppingItem {
     /// The steps that lead to its packs and its cost.
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
+    pub fn working(&self) -> Vec<WorkingLine> {
         let (Some(holds), Some(packs)) = (self.pack, self.packs) else {
             return Vec::new();
         };
         let count = given("p", "whole packs", f64::from(packs), "");
-        let mut lines = vec![Line {
+        let mut lines = vec![WorkingLine {
             rule: "max(N − H, 0) / P".into(),
             with: vec![
                 grams("N", "needed", self.needed),
                 grams("H", "on hand", self.on_hand),
                 grams("P", "in a pack", holds),
             ],
-            gives: given(
+            result: given(
                 "q",
                 "packs, before rounding up",
                 self.to_buy.grams() / holds.grams(),
@@ -29,20 +29,20 @@ impl ShoppingItem {
             source: "by definition".into(),
         }];
         if let (Some(price), Some(used), Some(paid)) = (self.price, self.used, self.paid) {
-            lines.push(Line {
+            lines.push(WorkingLine {
                 rule: "e × N / P".into(),
                 with: vec![
                     money("e", "price of a pack", price),
                     grams("N", "needed", self.needed),
                     grams("P", "in a pack", holds),
                 ],
-                gives: money("u", "cost of what is used", used),
+                result: money("u", "cost of what is used", used),
                 source: "by definition".into(),
             });
-            lines.push(Line {
+            lines.push(WorkingLine {
                 rule: "p × e".into(),
                 with: vec![count, money("e", "price of a pack", price)],
-                gives: money("b", "to pay", paid),
+                result: money("b", "to pay", paid),
                 source: "by definition".into(),
             });
         }
@@ -53,7 +53,7 @@ impl ShoppingItem {
 impl Shopping {
     /// The step that leads to the cost of what is used: the sum of the items that have a price.
     #[must_use]
-    pub fn working(&self) -> Line {
+    pub fn working(&self) -> WorkingLine {
         let mut rule = Vec::new();
         let mut with = Vec::new();
         let priced = self
@@ -73,10 +73,10 @@ impl Shopping {
         if rule.is_empty() {
             rule.push("0".to_owned());
         }
-        Line {
+        WorkingLine {
             rule: rule.join(" + ").into(),
             with,
-            gives: money("U", "cost of what is used", self.used),
+            result: money("U", "cost of what is used", self.used),
             source: "by definition".into(),
         }
     }

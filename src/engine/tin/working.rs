@@ -9,7 +9,7 @@ use super::shape::{Tin, TinShape};
 use super::usual::DOUGH_SPECIFIC_VOLUME;
 use super::usual_rise::LAID_IN;
 use crate::engine::quantity::{Length, Mass, SpecificVolume};
-use crate::engine::working::{Given, Line, given};
+use crate::engine::working::{Given, WorkingLine, given};
 
 const GEOMETRY: &str = "geometry";
 const PI: &str = "3.141592653589793";
@@ -17,13 +17,13 @@ const PI: &str = "3.141592653589793";
 impl Tin {
     /// The step that leads to its volume; none for a tray.
     #[must_use]
-    pub fn working(&self) -> Option<Line> {
+    pub fn working(&self) -> Option<WorkingLine> {
         let volume = Capacity::of(self).ok()?.volume().ok()?.cubic_centimetres();
         let (rule, with) = rule_of(&self.shape)?;
-        Some(Line {
+        Some(WorkingLine {
             rule: rule.into(),
             with,
-            gives: given("V", "room in the tin", volume, "cm³"),
+            result: given("V", "room in the tin", volume, "cm³"),
             source: GEOMETRY.into(),
         })
     }
@@ -78,24 +78,24 @@ fn round(top: Length, bottom: Length, deep: Length) -> Vec<Given> {
 impl Filling {
     /// The steps that lead to the dough for the tins, and to the volume a gram of the batch has.
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
+    pub fn working(&self) -> Vec<WorkingLine> {
         let volume = given("V", "room in a tin", self.volume.cubic_centimetres(), "cm³");
-        let mut lines: Vec<Line> = self.tins.tin.working().into_iter().collect();
-        lines.push(Line {
+        let mut lines: Vec<WorkingLine> = self.tins.tin.working().into_iter().collect();
+        lines.push(WorkingLine {
             rule: "n × V / r".into(),
             with: vec![
                 given("n", "tins", f64::from(self.tins.count.get()), ""),
                 volume.clone(),
                 room("r", "room for a gram of dough", self.wished),
             ],
-            gives: grams("M", "dough for all tins", self.all),
+            result: grams("M", "dough for all tins", self.all),
             source: self.usual.source.into(),
         });
         if let (Some(each), Some(found)) = (self.there_each, self.found) {
-            lines.push(Line {
+            lines.push(WorkingLine {
                 rule: "V / m".into(),
                 with: vec![volume, grams("m", "dough in a tin", each)],
-                gives: room("r", "room for a gram of it", found),
+                result: room("r", "room for a gram of it", found),
                 source: "by definition".into(),
             });
         }
@@ -106,23 +106,23 @@ impl Filling {
 impl DoughHeight {
     /// The steps that lead to the height: the volume of the risen dough, and how high it reaches.
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
+    pub fn working(&self) -> Vec<WorkingLine> {
         let risen = self.risen.cubic_centimetres();
         let fits = risen.min(self.tin.cubic_centimetres());
         let height = self.of_rim.fraction() * cm(self.deep);
         vec![
-            Line {
+            WorkingLine {
                 rule: "m × v × f".into(),
                 with: vec![
                     grams("m", "dough in a tin", self.dough),
                     room("v", "room a gram takes at first", DOUGH_SPECIFIC_VOLUME),
                     given("f", "times the dough without gas", self.rise.number(), ""),
                 ],
-                gives: given("R", "room it takes", risen, "cm³"),
+                result: given("R", "room it takes", risen, "cm³"),
                 source: "handbook of sourdough biotechnology, Table 3.4".into(),
             },
             self.as_laid_working(),
-            Line {
+            WorkingLine {
                 rule: "t × h + (R − F) / A".into(),
                 with: vec![
                     given(
@@ -136,7 +136,7 @@ impl DoughHeight {
                     given("F", "of it inside the tin", fits, "cm³"),
                     given("A", "area at the rim", self.rim_area, "cm²"),
                 ],
-                gives: given("H", "height of the dough", height, "cm"),
+                result: given("H", "height of the dough", height, "cm"),
                 source: GEOMETRY.into(),
             },
         ]
@@ -145,14 +145,14 @@ impl DoughHeight {
 
 impl DoughHeight {
     /// The step that leads to the rise as a multiple of what is laid in the tin.
-    fn as_laid_working(&self) -> Line {
-        Line {
+    fn as_laid_working(&self) -> WorkingLine {
+        WorkingLine {
             rule: "f / g".into(),
             with: vec![
                 given("f", "times the dough without gas", self.rise.number(), ""),
                 given("g", "of it as it is laid in", LAID_IN.number(), ""),
             ],
-            gives: given("n", "times what is laid in", self.as_laid.number(), ""),
+            result: given("n", "times what is laid in", self.as_laid.number(), ""),
             source: "gas as it is laid in: common practice, 1.2 to 1.4".into(),
         }
     }
@@ -161,14 +161,14 @@ impl DoughHeight {
 impl Layout {
     /// The step that leads to the size of a ball.
     #[must_use]
-    pub fn working(&self, each: Mass) -> Line {
-        Line {
+    pub fn working(&self, each: Mass) -> WorkingLine {
+        WorkingLine {
             rule: format!("(6 × m × v / {PI}) ^ (1 / 3)").into(),
             with: vec![
                 grams("m", "one piece", each),
                 room("v", "room a gram takes at first", DOUGH_SPECIFIC_VOLUME),
             ],
-            gives: long("d", "across the ball", self.ball),
+            result: long("d", "across the ball", self.ball),
             source: GEOMETRY.into(),
         }
     }
@@ -177,14 +177,14 @@ impl Layout {
 impl Converted {
     /// The step that leads to the dough for the other tins.
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
+    pub fn working(&self) -> Vec<WorkingLine> {
         let (unit, of) = if self.by_area {
             ("cm²", ["area before", "area now"])
         } else {
             ("cm³", ["room before", "room now"])
         };
         let (one, other) = self.sizes;
-        vec![Line {
+        vec![WorkingLine {
             rule: "M × W × k / (V × n)".into(),
             with: vec![
                 grams("M", "dough before", self.before),
@@ -193,7 +193,7 @@ impl Converted {
                 given("V", of[0], one, unit),
                 given("n", "tins before", f64::from(self.from.count.get()), ""),
             ],
-            gives: grams("N", "dough now", self.now),
+            result: grams("N", "dough now", self.now),
             source: GEOMETRY.into(),
         }]
     }

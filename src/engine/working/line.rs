@@ -15,16 +15,16 @@ pub struct Given {
     pub unit: &'static str,
 }
 
-/// One step: `rule` with the numbers of `with` gives `gives`.
+/// One step: `rule` with the numbers of `with` gives `result`.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Line {
+pub struct WorkingLine {
     /// The right-hand side in letters: sums, products, quotients, powers (`^`), brackets,
     /// and the functions `sqrt`, `exp`, `ln`, `log10`, `min`, `max`, `round`.
     pub rule: Cow<'static, str>,
     /// The numbers put in, one for each letter of the rule.
     pub with: Vec<Given>,
     /// The answer.
-    pub gives: Given,
+    pub result: Given,
     /// The work it is taken from, "common practice", or "by definition".
     pub source: Cow<'static, str>,
 }

@@ -6,5 +6,5 @@
 mod line;
 mod table_reading;
 
-pub use line::{Given, Line, given};
+pub use line::{Given, WorkingLine, given};
 pub(crate) use table_reading::TableReading;

@@ -1,6 +1,6 @@
 //! `TableReading`: a value read from a table by straight lines, with the line of its working.
 
-use super::line::{Given, Line, given};
+use super::line::{Given, WorkingLine, given};
 use crate::engine::numerics::{Segment, segment};
 
 /// A value read from a table, with the two points it lies between.
@@ -26,9 +26,9 @@ impl TableReading {
     }
 
     /// The straight line it was read from; beyond the table, its end.
-    pub(crate) fn working(&self, x: Given, gives: Given, source: &'static str) -> Line {
+    pub(crate) fn working(&self, x: Given, result: Given, source: &'static str) -> WorkingLine {
         let Segment { low, high } = self.between;
-        let (unit, result_unit) = (x.unit, gives.unit);
+        let (unit, result_unit) = (x.unit, result.unit);
         let (rule, with) = if self.between.is_end() {
             let end = given("a", "end of the table", low.1, result_unit);
             ("a".to_owned(), vec![end])
@@ -44,10 +44,10 @@ impl TableReading {
                 ],
             )
         };
-        Line {
+        WorkingLine {
             rule: rule.into(),
             with,
-            gives,
+            result,
             source: source.into(),
         }
     }

@@ -56,7 +56,7 @@ fn marks(formula: &Formula, pantry: &Pantry) -> Marks {
     }
 }
 
-/// The allergens that are not among those marked.
+/// Returns the allergens that are not among those marked.
 #[must_use]
 pub fn unmarked(marked: &[Allergen]) -> Vec<Allergen> {
     let all = Allergen::ALL.into_iter();
@@ -64,13 +64,13 @@ pub fn unmarked(marked: &[Allergen]) -> Vec<Allergen> {
 }
 
 impl AllergenResults {
-    /// The allergens that are in the bread.
+    /// Returns the allergens that are in the bread.
     pub fn contained(&self) -> impl Iterator<Item = &AllergenRow> {
         self.rows.iter().filter(|row| row.contained())
     }
 
-    /// How sure it is that an allergen is in the bread; none where every ingredient is known not to
-    /// hold it.
+    /// Returns how sure it is that an allergen is in the bread; `None` where every ingredient is
+    /// known not to hold it.
     #[must_use]
     pub fn presence(&self, allergen: Allergen) -> Option<Presence> {
         let row = self.rows.iter().find(|row| row.allergen == allergen);
@@ -78,13 +78,13 @@ impl AllergenResults {
         row.map(AllergenRow::presence).or(unknown)
     }
 
-    /// The allergens that are usually in the bread, by packets that are still to be read.
+    /// Returns the allergens that are usually in the bread, by packets that are still to be read.
     pub fn usual(&self) -> impl Iterator<Item = &AllergenRow> {
         let usual = |row: &&AllergenRow| row.presence() == Presence::Usual;
         self.rows.iter().filter(usual)
     }
 
-    /// The allergens that may be in the bread, the usual ones included.
+    /// Returns the allergens that may be in the bread, the usual ones included.
     pub fn possible(&self) -> impl Iterator<Item = &AllergenRow> {
         self.rows.iter().filter(|row| !row.contained())
     }

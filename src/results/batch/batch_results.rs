@@ -8,7 +8,7 @@ use crate::engine::batch::{
 };
 use crate::engine::formula::Formula;
 use crate::engine::quantity::{Division, Factor};
-use crate::engine::working::Line;
+use crate::engine::working::WorkingLine;
 use crate::sheet::{Scales, Sheet};
 
 /// The batch of a sheet on the scales of a kitchen.
@@ -108,7 +108,7 @@ pub fn scaled_formula(sheet: &Sheet) -> Formula {
 
 /// The sheet whose formula, made once, is the batch of this sheet.
 ///
-/// The batch target is kept, except that a multiple of the formula becomes 1.
+/// The batch target stays, except that a multiple of the formula becomes 1.
 ///
 /// ```
 /// use softcrumb::results::batch;
@@ -135,16 +135,16 @@ pub fn as_formula(sheet: &Sheet) -> Result<Sheet, BatchError> {
 }
 
 impl BatchResults {
-    /// Whether the batch is the formula made exactly once.
+    /// Returns whether the batch is the formula made exactly once.
     #[must_use]
     pub fn is_formula_once(&self) -> bool {
         let scaled = self.scaled.as_ref();
         scaled.is_ok_and(|scaled| scaled.factor == Factor::ONE)
     }
 
-    /// The steps that lead to a figure of the batch; none where it cannot be scaled.
+    /// Returns the steps that lead to a figure of the batch; none where it cannot be scaled.
     #[must_use]
-    pub fn working_of(&self, figure: BatchFigure) -> Vec<Line> {
+    pub fn working_of(&self, figure: BatchFigure) -> Vec<WorkingLine> {
         let scaled = self.scaled.as_ref();
         scaled.map_or_else(|_| Vec::new(), |scaled| scaled.working_of(figure))
     }

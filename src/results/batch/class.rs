@@ -10,7 +10,7 @@ use crate::engine::class::{
 use crate::engine::class::{class, oven};
 use crate::engine::formula::Formula;
 use crate::engine::quantity::{Mass, Minutes};
-use crate::engine::working::Line;
+use crate::engine::working::WorkingLine;
 use crate::sheet::{Scales, Sheet};
 
 /// A class and its oven.
@@ -98,7 +98,8 @@ fn weights(
 }
 
 impl ClassResults {
-    /// How the class, the portions from the teacher's bowl and the time of the oven come about.
+    /// Returns the steps that lead to the loaves of the class, the portions in g from the teacher's bowl
+    /// and the minutes of the oven.
     ///
     /// ```
     /// use softcrumb::engine::class::ClassSettings;
@@ -108,10 +109,10 @@ impl ClassResults {
     /// let (_, sheet) = examples().remove(0);
     /// let class = class::of(&sheet, &ClassSettings::default(), Kitchen::default().scales);
     /// // Twelve students and the teacher make a loaf each.
-    /// assert_eq!(class.working()[0].gives.value, 13.0);
+    /// assert_eq!(class.working()[0].result.value, 13.0);
     /// ```
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
+    pub fn working(&self) -> Vec<WorkingLine> {
         let mut lines = Vec::new();
         if let Ok(weights) = &self.weights {
             lines.extend(weights.class.working());
@@ -124,7 +125,8 @@ impl ClassResults {
     }
 }
 
-/// The loaf of the batch and the loaf of the class, where they differ by more than half a gram.
+/// Returns the dough in g for a loaf of the batch and of the class, where they differ by more than
+/// 0.5 g.
 #[must_use]
 pub fn loaf_difference(batch: &BatchResults, settings: &ClassSettings) -> Option<(Mass, Mass)> {
     let made = batch.scaled.as_ref().ok()?.pieces.each;

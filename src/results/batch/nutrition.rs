@@ -8,7 +8,7 @@ use crate::engine::nutrition::{
     declare, nutrition,
 };
 use crate::engine::quantity::{FoodEnergy, Mass};
-use crate::engine::working::Line;
+use crate::engine::working::WorkingLine;
 use crate::sheet::Sheet;
 
 /// What a portion is.
@@ -108,23 +108,24 @@ pub fn of(
 }
 
 impl NutritionResults {
-    /// A hundred grams, a piece, and a loaf where that differs.
+    /// Returns the portions that are declared: 100 g, a piece, and a loaf where that differs.
     pub fn portions(&self) -> impl Iterator<Item = &NutritionPortion> {
         [&self.hundred_grams, &self.piece]
             .into_iter()
             .chain(&self.loaf)
     }
 
-    /// The steps that lead to the energy of a hundred grams.
+    /// Returns the steps that lead to the energy of 100 g, in kJ and kcal by the law that is
+    /// chosen.
     #[must_use]
-    pub fn energy_working(&self) -> Vec<Line> {
+    pub fn energy_working(&self) -> Vec<WorkingLine> {
         let nutrients = &self.hundred_grams.nutrients;
         nutrients.working_of_energy(self.law, self.hundred_grams_energy)
     }
 
-    /// The steps that lead to a nutrient in a hundred grams.
+    /// Returns the steps that lead to a nutrient in 100 g, in g.
     #[must_use]
-    pub fn working_of(&self, nutrient: Nutrient) -> Vec<Line> {
+    pub fn working_of(&self, nutrient: Nutrient) -> Vec<WorkingLine> {
         self.whole.working_of(nutrient)
     }
 }

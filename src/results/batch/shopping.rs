@@ -47,8 +47,11 @@ pub fn of(scaled: &Scaled, pantry: &Pantry) -> Result<ShoppingResults, ShoppingE
     of_lines(&scaled.formula, scaled.pieces.count, pantry)
 }
 
-/// The shopping list of a sheet: of the class where the batch is made by it, bench by bench as the
-/// scales show it, else of the batch. `None` where neither has an answer.
+/// Returns the shopping list of a sheet: of the class where the batch is made by it, bench by bench
+/// as the scales show it, else of the batch. `None` where neither has an answer.
+///
+/// # Errors
+/// As [`of`].
 #[must_use]
 pub fn of_sheet(
     sheet: &Sheet,
@@ -64,7 +67,7 @@ pub fn of_sheet(
     Some(of(batch.scaled.as_ref().ok()?, pantry))
 }
 
-/// The shopping list of a class: the sum of what the benches and the teacher weigh.
+/// Returns the shopping list of a class: the sum of what the benches and the teacher weigh, in g.
 ///
 /// # Errors
 /// As [`of`].
@@ -94,7 +97,7 @@ fn of_lines(
     })
 }
 
-/// Every ingredient of a formula that weighs something, once.
+/// Returns every ingredient of a formula that weighs something, once.
 #[must_use]
 pub fn ingredients(formula: &Formula) -> Vec<Food> {
     let needs = needs(formula).into_iter();

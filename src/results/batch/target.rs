@@ -74,7 +74,7 @@ pub fn ingredients(formula: &Formula) -> Vec<LineAt> {
     found
 }
 
-/// The first line with the ingredient that is on hand; none under another kind of target.
+/// Returns the first line with the ingredient that is on hand; `None` under another kind of target.
 #[must_use]
 pub fn ingredient_on_hand(sheet: &Sheet) -> Option<LineAt> {
     let BatchTarget::OnHand { at, .. } = sheet.batch.wanted else {

@@ -112,7 +112,7 @@ pub fn in_tin(batch: &Batch, tin: Tin, dough: Option<Mass>) -> Batch {
     changed
 }
 
-/// Whether a tin is among the saved ones.
+/// Returns whether a tin is among the saved ones.
 #[must_use]
 pub fn is_saved(tin: &Tin, saved: &[SavedTin]) -> bool {
     saved.iter().any(|one| one.tin == *tin)

@@ -4,7 +4,7 @@
 use super::BatchResults;
 use crate::engine::batch::{ScaleReading, SolutionAid};
 use crate::engine::formula::{Formula, LineAt, PartKind};
-use crate::engine::working::Line;
+use crate::engine::working::WorkingLine;
 
 /// A part with something to weigh.
 #[derive(Clone, Debug, PartialEq, Eq, Hash)]
@@ -53,7 +53,7 @@ pub fn parts_to_weigh(formula: &Formula) -> Vec<PartToWeigh> {
 }
 
 impl BatchResults {
-    /// The lines whose rounding error asks for an aid.
+    /// Returns the lines whose rounding error is so large that a weighing aid is advised.
     #[must_use]
     pub fn hard_to_weigh(&self) -> Vec<HardToWeigh> {
         let lines = self.rounded.iter().flat_map(|rounded| rounded.with_aids());
@@ -64,9 +64,9 @@ impl BatchResults {
         hard.collect()
     }
 
-    /// The steps from a line's weight in the formula `original` to what the scale shows.
+    /// Returns the steps from a line's mass in g in the formula `original` to what the scale shows.
     #[must_use]
-    pub fn weighing_working(&self, original: &Formula, at: LineAt) -> Vec<Line> {
+    pub fn weighing_working(&self, original: &Formula, at: LineAt) -> Vec<WorkingLine> {
         let scaled = self.scaled.as_ref().ok();
         let exact = scaled.and_then(|scaled| scaled.line_working(original, at));
         let rounded = self.rounded.as_ref();
@@ -77,9 +77,9 @@ impl BatchResults {
             .collect()
     }
 
-    /// The steps that lead to what the scale shows of a line, and to the aids for it.
+    /// Returns the steps that lead to what the scale shows of a line, in g, and to the aids for it.
     #[must_use]
-    pub fn aid_working(&self, at: LineAt) -> Vec<Line> {
+    pub fn aid_working(&self, at: LineAt) -> Vec<WorkingLine> {
         let Some(rounded) = &self.rounded else {
             return Vec::new();
         };

@@ -28,10 +28,11 @@ pub enum FillingTarget {
 }
 
 impl ChocolateResults {
-    /// The formula with so much filling; as it is where it has no filling.
+    /// Returns the formula with so much filling; unchanged where it has no filling.
     ///
     /// # Errors
-    /// Why the present filling cannot be worked out; as [`fill`] and [`set_filling`].
+    /// [`SetError`] where the present filling cannot be worked out; as [`fill`] and
+    /// [`set_filling`].
     pub fn with_filling(
         &self,
         formula: &Formula,
@@ -55,11 +56,11 @@ impl ChocolateResults {
         Ok(set_filling(formula, part, of_dough)?)
     }
 
-    /// The formula with so much chocolate to one part of liquid in the syrup; as it is where it has
-    /// no syrup.
+    /// Returns the formula with `ratio` parts of chocolate to one part of liquid in the syrup, by
+    /// mass; unchanged where it has no syrup.
     ///
     /// # Errors
-    /// Why the present syrup cannot be worked out; as
+    /// [`SetError`] where the present syrup cannot be worked out; as
     /// [`Syrup::liquid_at`](crate::engine::chocolate::Syrup::liquid_at) and [`set_liquid`].
     pub fn with_chocolate_for_one(
         &self,
@@ -69,10 +70,11 @@ impl ChocolateResults {
         self.with_liquid(formula, |found| found.syrup.liquid_at(ratio))
     }
 
-    /// The formula with as much liquid as makes the syrup so thick; as it is where it has no syrup.
+    /// Returns the formula with as much liquid as gives the syrup a viscosity in Pa·s; unchanged
+    /// where it has no syrup.
     ///
     /// # Errors
-    /// Why the present syrup cannot be worked out; as
+    /// [`SetError`] where the present syrup cannot be worked out; as
     /// [`Syrup::liquid_for`](crate::engine::chocolate::Syrup::liquid_for) and [`set_liquid`].
     pub fn with_thickness(
         &self,

@@ -23,8 +23,8 @@ pub struct SyrupResults {
 }
 
 impl SyrupResults {
-    /// The doubts about its figures, without the one that is shown beside the curve: how far to
-    /// trust the thickness.
+    /// Returns the cautions about its figures, without the one that is shown beside the curve: how
+    /// far to trust the thickness.
     #[must_use]
     pub fn doubts(&self) -> Vec<SyrupCaution> {
         let all = self.syrup.cautions.iter();
@@ -53,7 +53,7 @@ pub struct MeltResults {
 }
 
 impl MeltResults {
-    /// The remedies for lumps; `None` where they cannot be worked out. Takes some
+    /// Searches the remedies for lumps; `None` where they cannot be worked out. It takes some
     /// milliseconds.
     #[must_use]
     pub fn remedies(&self) -> Option<Vec<MeltRemedy>> {
@@ -105,14 +105,21 @@ pub fn of(sheet: &Sheet, kitchen: &Kitchen, batch: &BatchResults) -> ChocolateRe
     }
 }
 
-/// The first syrup of a sheet; `None` where it has none.
+/// Returns the first syrup of a sheet at its temperature of use; `None` where it has none.
+///
+/// # Errors
+/// [`ChocolateError`] inside, where that syrup cannot be worked out.
 #[must_use]
 pub fn syrup(sheet: &Sheet) -> Option<Result<SyrupResults, ChocolateError>> {
     let part = sheet.formula.first_part(PartKind::Topping)?;
     syrup_at(&sheet.formula, part, sheet.batch.syrup_at)
 }
 
-/// The syrup of one part, used at a temperature; `None` where the formula has no such part.
+/// Returns the syrup of one part at a temperature of use; `None` where the formula has no such
+/// part.
+///
+/// # Errors
+/// [`ChocolateError`] inside, where that syrup cannot be worked out.
 #[must_use]
 pub fn syrup_at(
     formula: &Formula,
@@ -126,7 +133,10 @@ pub fn syrup_at(
     }))
 }
 
-/// The filling of one part of a batch; `None` where the batch has no such part.
+/// Returns the filling of one part of a batch, in g; `None` where the batch has no such part.
+///
+/// # Errors
+/// [`ChocolateError`] inside, where that filling cannot be worked out.
 #[must_use]
 pub fn filling(scaled: &Scaled, part: usize) -> Option<Result<Fill, ChocolateError>> {
     let batch = scaled.formula.parts.get(part)?.mass();
@@ -138,7 +148,11 @@ pub fn filling(scaled: &Scaled, part: usize) -> Option<Result<Fill, ChocolateErr
     ))
 }
 
-/// The chocolate of one part, melted by its liquid; `None` where the formula has no such part.
+/// Returns the chocolate of one part, melted by its liquid; `None` where the formula has no such
+/// part.
+///
+/// # Errors
+/// [`HeatError`] inside, where that part cannot be melted.
 #[must_use]
 pub fn melted(
     formula: &Formula,
@@ -166,8 +180,8 @@ pub struct MeltTemperatures {
     pub bowl: Temperature,
 }
 
-/// How warm they are at the start: as set, else the liquid just off the boil, chocolate and bowl
-/// as warm as the room.
+/// Returns the start temperatures in °C: as set, else the liquid just off the boil, chocolate and
+/// bowl as warm as the room.
 #[must_use]
 pub fn melt_temperatures(settings: &MeltSettings, kitchen: &Kitchen) -> MeltTemperatures {
     MeltTemperatures {

@@ -2,7 +2,7 @@
 
 use super::ChocolateResults;
 use crate::engine::chocolate::{AddWater, BathTime, Syrup, SyrupLook, add_water, bath_time};
-use crate::engine::working::Line;
+use crate::engine::working::WorkingLine;
 use crate::results::batch::BatchResults;
 use crate::sheet::Sheet;
 
@@ -48,9 +48,10 @@ pub fn rescue(
 }
 
 impl Rescue {
-    /// The working, line by line.
+    /// Returns the steps that lead to the amounts of the rescue, in g, or to its bath in °C and
+    /// minutes.
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
+    pub fn working(&self) -> Vec<WorkingLine> {
         match self {
             Self::AddWater(water) => water.working(),
             Self::Bath(bath) => bath.working(),

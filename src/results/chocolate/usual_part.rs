@@ -4,8 +4,8 @@ use crate::engine::chocolate::{ChocolateError, usual_filling, usual_syrup};
 use crate::engine::formula::{Part, PartKind};
 use crate::sheet::Sheet;
 
-/// A syrup for a topping, a filling for any other kind, in proportion to the sheet's dough. `None`
-/// where the ingredients it is made of are not listed.
+/// Returns a syrup for a topping, a filling for any other kind, in proportion to the sheet's dough.
+/// `None` where the ingredients it is made of are not listed.
 ///
 /// # Errors
 /// As [`usual_syrup`].

@@ -35,7 +35,7 @@ pub enum TimerState {
 /// A timer that ended less than this ago has just ended, min.
 const JUST_ENDED: f64 = 1.0;
 
-/// A timer's state now.
+/// Returns whether a timer runs, and the minutes it still has or is over by, at `now`.
 #[must_use]
 pub fn timer_state(timer: &Timer, now: Moment) -> TimerState {
     let left = timer.left(now);
@@ -79,7 +79,8 @@ pub fn step_position(results: Option<&DayResults>, bench: Option<&Bench>) -> Ste
     }
 }
 
-/// A bake that begins now, with the plan's times as they are now.
+/// Returns a bake that begins `now`: it notes the formula, the room in °C and the kitchen, and
+/// keeps the plan's times, to measure later deviations from.
 #[must_use]
 pub fn begin_bake(
     id: Id,
@@ -98,7 +99,8 @@ pub fn begin_bake(
     bench
 }
 
-/// The bake for the log; its durations are noted where the plan is that of its formula.
+/// Returns the bake for the log. Its durations in minutes are noted where `results` is the plan of
+/// its formula.
 #[must_use]
 pub fn finish_bake(bench: Bench, results: Option<&DayResults>, settings: &DaySettings) -> Bake {
     let mut bake = bench.bake;

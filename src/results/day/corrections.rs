@@ -65,7 +65,8 @@ const SAME_DURATION: f64 = 2.0;
 /// A time that differs by less is as planned, min.
 const SAME_TIME: f64 = 3.0;
 
-/// The plan's times as they are when a bake begins.
+/// Returns the planned start of every step, for a bake that begins: what its deviations are
+/// measured from.
 #[must_use]
 pub fn plan_snapshot(results: &DayResults) -> Vec<PlanSnapshot> {
     let steps = results.steps().map(|(step, timed)| PlanSnapshot {
@@ -76,7 +77,8 @@ pub fn plan_snapshot(results: &DayResults) -> Vec<PlanSnapshot> {
     steps.collect()
 }
 
-/// How the bake under way deviates at a step; nothing without a bake.
+/// Returns how the bake under way deviates at a step: times in minutes, temperatures in kelvins;
+/// empty without a bake.
 #[must_use]
 pub fn step_corrections(input: &DayInput, results: &DayResults, step: StepAt) -> StepCorrections {
     let Some(bench) = input.bench else {
@@ -116,7 +118,7 @@ fn deviation(planned: Instant, now: Instant) -> Option<StartDeviation> {
     (by.minutes() >= SAME_TIME).then_some(StartDeviation { planned, by, late })
 }
 
-/// The steps that are not over and last longer or shorter than planned.
+/// Returns the steps that are not over and now last longer or shorter than planned, in minutes.
 #[must_use]
 pub fn duration_changes(results: &DayResults, bench: &Bench) -> Vec<DurationChange> {
     let found = results.steps().filter_map(|(step, timed)| {

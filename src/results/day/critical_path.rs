@@ -12,7 +12,8 @@ pub struct PathItem {
     pub lasts: Minutes,
 }
 
-/// The path from the step that starts first, on to the earliest step that waits for it, and so on.
+/// Returns the steps that decide when the bread is ready: from the step that starts first, on to
+/// the earliest step that waits for it, and so on.
 #[must_use]
 pub fn critical_path(results: &DayResults) -> Vec<PathItem> {
     let places = || results.order.iter().copied();

@@ -83,7 +83,7 @@ pub fn of(input: &DayInput) -> Result<DayResults, PlanError> {
     of_run(input, input.run())
 }
 
-/// As [`of`], for the run of the same input where that is known.
+/// Returns the same as [`of`], for a run of the same input that is known already.
 ///
 /// # Errors
 /// Those of [`of`].
@@ -232,12 +232,12 @@ fn held(minutes: f64) -> Minutes {
 }
 
 impl DayResults {
-    /// The steps with their times, in the order of the plan's list.
+    /// Returns the steps with their start and end, in the order of the plan's list.
     pub fn steps(&self) -> impl Iterator<Item = (&Step, &Timed)> {
         self.plan.steps().iter().zip(&self.solved.steps)
     }
 
-    /// The step at a place of the plan's list, with its times.
+    /// Returns the step at a place of the plan's list, with its start and end; `None` past its end.
     #[must_use]
     pub fn step(&self, place: usize) -> Option<(&Step, &Timed)> {
         self.plan
@@ -246,7 +246,7 @@ impl DayResults {
             .zip(self.solved.steps.get(place))
     }
 
-    /// A step with its times; `None` where the plan does not have it.
+    /// Returns a step with its start and end; `None` where the plan does not have it.
     #[must_use]
     pub fn find(&self, at: StepAt) -> Option<(&Step, &Timed)> {
         self.step(self.plan.place(at)?)

@@ -41,7 +41,7 @@ impl<'a> DayInput<'a> {
         self.bench.map(|bench| &bench.bake)
     }
 
-    /// The kitchen as the log has taught it.
+    /// Returns the kitchen with what the log has taught of it; see [`taught_kitchen`].
     #[must_use]
     pub fn taught_kitchen(&self) -> Kitchen {
         taught_kitchen(self.kitchen, self.learnt)
@@ -53,7 +53,8 @@ impl<'a> DayInput<'a> {
             .unwrap_or_else(|| scaled_formula(self.sheet))
     }
 
-    /// The run of this dough: as it is going, with what was measured and the places chosen for it.
+    /// Returns the run of this dough: with what the bake under way has measured, in the places
+    /// chosen for its rises.
     #[must_use]
     pub fn run(&self) -> Run {
         let measured = self.bake().and_then(|bake| bake.noted.dough);

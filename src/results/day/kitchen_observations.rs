@@ -12,8 +12,8 @@ use crate::engine::quantity::{Factor, Mass, Minutes, Share, Temperature};
 use crate::results::heat::{expected_steam, paste_cooling, stirred_in};
 use crate::sheet::{Kitchen, Moment};
 
-/// What a paste lost as steam that weighed `after` on its way to the fridge; `None` where none of
-/// it can be expected: under a lid in the bowl.
+/// Returns the steam in g that a paste lost which weighed `after` on its way to the fridge, beside
+/// the steam that was expected; `None` under a lid in the bowl, where none is expected.
 #[must_use]
 pub fn measured_steam(input: &DayInput, step: StepAt, after: Mass) -> Option<MeasuredSteam> {
     let formula = input.made();
@@ -38,7 +38,7 @@ const LEAST: f64 = 0.25;
 const MOST: f64 = 4.0;
 /// Halvings of the factor: to a thousandth of its logarithm.
 const HALVINGS: u32 = 12;
-/// A step of the factor, as a logarithm, by which its leverage is told.
+/// A step of the factor, as a logarithm, by which its leverage is measured.
 const STEP: f64 = 0.1;
 /// A factor that 1 K moves by more than this, as a logarithm, teaches nothing.
 const BLUNT: f64 = 0.7;

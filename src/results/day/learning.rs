@@ -24,7 +24,7 @@ const NEGLIGIBLE: f64 = 0.01;
 #[must_use]
 pub fn learnt(log: &Log, kitchen: &Kitchen, formula: Option<&Id>) -> Learnt {
     let mixer = kitchen.mixer;
-    // A friction that came from the log is not believed a second time.
+    // A friction that was learnt from the log is not counted a second time.
     let usual = if mixer.friction_spread == Dough::FRICTION_SPREAD {
         mixer.friction
     } else {
@@ -33,8 +33,17 @@ pub fn learnt(log: &Log, kitchen: &Kitchen, formula: Option<&Id>) -> Learnt {
     learn(&log.noted(&kitchen.name, formula), usual)
 }
 
-/// The kitchen with what the log has taught of its steam and of the heat that passes in it; the
-/// printed figures where it has taught nothing.
+/// Returns the kitchen with the factors that the log has taught of its steam and of the heat passed
+/// to air and fridge; the printed figures where it has taught nothing.
+///
+/// ```
+/// use softcrumb::engine::learn::Learnt;
+/// use softcrumb::results::day::taught_kitchen;
+/// use softcrumb::sheet::Kitchen;
+///
+/// let kitchen = Kitchen::default();
+/// assert_eq!(taught_kitchen(&kitchen, &Learnt::default()), kitchen);
+/// ```
 #[must_use]
 pub fn taught_kitchen(kitchen: &Kitchen, learnt: &Learnt) -> Kitchen {
     let factor = |learnt: &Option<LearntFactor>| {
@@ -85,9 +94,19 @@ pub fn with_learnt_friction(kitchen: &Kitchen, learnt: &Learnt) -> Option<Kitche
     Some(kitchen)
 }
 
-/// The batch's losses with those that were learnt; `None` where none were.
+/// Returns the batch's losses, as shares of the dough, with those that were learnt; `None` where
+/// none were.
 ///
 /// A learnt residue is all that is lost, however large the batch: it replaces the fixed one.
+///
+/// ```
+/// use softcrumb::engine::learn::Learnt;
+/// use softcrumb::results::day::with_learnt_losses;
+/// use softcrumb::sheet::examples;
+///
+/// let (_, sheet) = examples().remove(0);
+/// assert_eq!(with_learnt_losses(sheet.batch.losses, &Learnt::default()), None);
+/// ```
 #[must_use]
 pub fn with_learnt_losses(losses: Losses, learnt: &Learnt) -> Option<Losses> {
     if learnt.residue.is_none() && learnt.oven_loss.is_none() {

@@ -25,7 +25,15 @@ pub enum Measurement {
     BreadMass,
 }
 
-/// What is measured at a kind of step.
+/// Returns what is measured at a kind of step; `None` at steps where nothing is.
+///
+/// ```
+/// use softcrumb::engine::plan::StepKind;
+/// use softcrumb::results::day::{Measurement, measurement_at};
+///
+/// // Common practice: the dough's temperature is taken as it leaves the mixer.
+/// assert_eq!(measurement_at(StepKind::Mix), Some(Measurement::DoughTemperature));
+/// ```
 #[must_use]
 pub fn measurement_at(kind: StepKind) -> Option<Measurement> {
     if matches!(kind, StepKind::Mix | StepKind::ButterIn) {
@@ -48,7 +56,8 @@ pub struct Unmixed {
     pub warmed_for: Minutes,
 }
 
-/// The dough without friction, had it been in the mixer for so many minutes.
+/// Returns the temperature in °C of the dough had the mixer no friction, after so many minutes in
+/// it; `None` where no dough can be mixed.
 #[must_use]
 pub fn unmixed(sheet: &Sheet, kitchen: &Kitchen, minutes: Minutes) -> Option<Unmixed> {
     let mut dough = mixer_load(&sheet.formula, kitchen, &sheet.heat).ok()?.dough;
@@ -61,14 +70,15 @@ pub fn unmixed(sheet: &Sheet, kitchen: &Kitchen, minutes: Minutes) -> Option<Unm
     })
 }
 
-/// The mixing time: as noted in the bake, else as the formula sets it, else the kitchen's.
+/// Returns the mixing time in minutes: as noted in the bake, else as the formula sets it, else the
+/// kitchen's.
 #[must_use]
 pub fn mixing_time(bake: Option<&Bake>, sheet: &Sheet, kitchen: &Kitchen) -> Minutes {
     let noted = bake.and_then(|bake| bake.noted.mixing);
     noted.or(sheet.heat.mixing).unwrap_or(kitchen.mixer.minutes)
 }
 
-/// Notes the measured dough temperature, with what friction is learnt from: the dough without
+/// Notes the measured dough temperature in °C, and what friction is learnt from: the dough without
 /// friction, and the mixing time where none is noted.
 pub fn note_dough_temperature(
     bake: &mut Bake,
@@ -85,7 +95,7 @@ pub fn note_dough_temperature(
     );
 }
 
-/// Notes the mixing time, and the dough without friction where its temperature is noted.
+/// Notes the mixing time in minutes, and the dough without friction where its temperature is noted.
 pub fn note_mixing_time(bake: &mut Bake, sheet: &Sheet, kitchen: &Kitchen, mixed: Minutes) {
     bake.noted.mixing = Some(mixed);
     if bake.noted.dough.is_some() {
@@ -95,7 +105,7 @@ pub fn note_mixing_time(bake: &mut Bake, sheet: &Sheet, kitchen: &Kitchen, mixed
     }
 }
 
-/// Notes the mass of the dough on the bench, and the mass that went into the bowl.
+/// Notes the mass in g of the dough on the bench, and the mass that went into the bowl.
 pub fn note_dough(bake: &mut Bake, into_bowl: Mass, on_bench: Mass) {
     bake.noted.bowl = Some(WeighedLoss {
         before: into_bowl,
@@ -103,7 +113,7 @@ pub fn note_dough(bake: &mut Bake, into_bowl: Mass, on_bench: Mass) {
     });
 }
 
-/// Notes the mass of the bread, against the dough that was divided; nothing where that was not
+/// Notes the mass in g of the bread, against the dough that was divided; nothing where that was not
 /// noted.
 pub fn note_bread(bake: &mut Bake, bread: Mass) {
     bake.noted.oven_loss = bake.noted.bowl.map(|bowl| WeighedLoss {
@@ -112,8 +122,8 @@ pub fn note_bread(bake: &mut Bake, bread: Mass) {
     });
 }
 
-/// Notes the durations of rises and bake that are over, against those expected for that day from
-/// the formula's own statement.
+/// Notes the durations in minutes of rises and bake that are over, beside those expected for that
+/// day from the formula's own statement.
 pub fn note_durations(bake: &mut Bake, results: &DayResults, settings: &DaySettings) {
     let rises = &settings.rises;
     let bulk = ReferenceRise::stated(rises.bulk.time, rises.bulk.at);

@@ -41,14 +41,24 @@ pub fn load_times(loads: Loads, bake: Minutes) -> Option<LoadTimes> {
     })
 }
 
-/// The oven loads of the class; `None` where there are no loaves, or too many loads.
+/// Returns the oven loads of the class; `None` where there are no loaves, or too many loads.
+///
+/// ```
+/// use softcrumb::engine::class::ClassSettings;
+/// use softcrumb::results::day::class_loads;
+///
+/// // Twelve students and the teacher make a loaf each; six go into the oven at once: 6 + 6 + 1.
+/// let oven = class_loads(&ClassSettings::default());
+/// assert_eq!(oven.map(|oven| oven.loads.len()), Some(3));
+/// ```
 #[must_use]
 pub fn class_loads(class: &ClassSettings) -> Option<OvenPlan> {
     let loaves = NonZeroU32::new(class.loaves_in_all())?;
     oven(loaves, class.oven).ok()
 }
 
-/// The class's baking time and the plan's, where they differ and the plan has the class's loads.
+/// Returns the class's baking time and the plan's, in minutes, where they differ and the plan has
+/// the class's loads.
 #[must_use]
 pub fn bake_difference(
     class: &ClassSettings,

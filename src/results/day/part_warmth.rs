@@ -15,15 +15,25 @@ pub struct PartWarmth {
     pub needs: Result<StillNeeds, HeatError>,
     /// How long to leave it where it is, as sentence and button say it; `None` where it can go on.
     pub wait: Option<Minutes>,
-    /// How long to stand it in ice water instead, where that cools it.
+    /// How long it needs in ice water instead, where that cools it.
     pub in_ice: Option<Minutes>,
 }
 
 /// A shorter wait is none, min.
 const NEGLIGIBLE: f64 = 1.0;
 
-/// A wait as it is told and as its timer is set: whole minutes up to ten, fives up to an hour, then
-/// tens, rounded up.
+/// Returns a wait as it is shown and as its timer is set: rounded up to whole minutes below ten, to
+/// fives below an hour, then to tens.
+///
+/// ```
+/// use softcrumb::engine::quantity::Minutes;
+/// use softcrumb::results::day::as_shown;
+///
+/// let shown = |minutes| Minutes::from_minutes(minutes).map(|wait| as_shown(wait).minutes());
+/// assert_eq!(shown(8.2), Ok(9.0));
+/// assert_eq!(shown(41.0), Ok(45.0));
+/// assert_eq!(shown(62.0), Ok(70.0));
+/// ```
 #[must_use]
 pub fn as_shown(wait: Minutes) -> Minutes {
     let exact = wait.minutes();
@@ -37,7 +47,8 @@ pub fn as_shown(wait: Minutes) -> Minutes {
     Minutes::from_minutes(libm::ceil(exact / step) * step).unwrap_or(wait)
 }
 
-/// What a paste or preferment that was measured at a step still needs; `None` where none was.
+/// Returns how many minutes a paste or preferment that was measured at a step still needs, on the
+/// bench, in ice water or in the fridge; `None` where none was measured.
 #[must_use]
 pub fn part_warmth(input: &DayInput, step: StepAt, part: usize) -> Option<PartWarmth> {
     let number = u16::try_from(part).ok()?;

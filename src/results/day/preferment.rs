@@ -7,7 +7,7 @@ use crate::engine::rise::{
     Cardinal, EquivalentTime, Ripeness, RiseError, RiseSettings, equivalent_time, ripeness,
     yeast_activity,
 };
-use crate::engine::working::Line;
+use crate::engine::working::WorkingLine;
 use crate::results::heat::part_matter;
 use crate::sheet::Kitchen;
 
@@ -38,8 +38,10 @@ fn alone(part: &Part) -> Formula {
     }
 }
 
-/// The temperature of a preferment over stages of so long in a place of such a temperature each. It
-/// starts as warm as the room.
+/// Returns the temperature of a preferment over time. It starts as warm as the room and goes
+/// through `stages`, each some minutes in a place of some °C.
+///
+/// Source: heat conduction in a ball of its volume, [`simulate`](crate::engine::heat::simulate).
 ///
 /// # Errors
 /// [`HeatError::NoPart`] where there is no such part; [`HeatError::EmptyBowl`] where it weighs
@@ -99,15 +101,17 @@ pub fn preferment_rise(
 }
 
 impl PrefermentRise {
-    /// How the work of its yeast and its ripeness come about.
+    /// Returns the steps that lead to the work of its yeast, in minutes at one temperature, and to
+    /// its ripeness.
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
+    pub fn working(&self) -> Vec<WorkingLine> {
         let mut lines = self.equivalent_time.working();
         lines.extend(self.ripeness.iter().flat_map(Ripeness::working));
         lines
     }
 
-    /// Its mean temperature as it leaves the fridge.
+    /// Returns its mean temperature in °C as it leaves the fridge; `None` for a course without
+    /// samples.
     #[must_use]
     pub fn end_temperature(&self) -> Option<Temperature> {
         let end = self.course.end()?;

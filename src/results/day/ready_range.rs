@@ -20,7 +20,7 @@ pub struct ReadyRange {
     pub later: ReadyPath,
 }
 
-/// How one end of the range comes about: what is added and absorbed on the way to it.
+/// The path to one end of the range: the minutes that steps add and absorb.
 #[derive(Clone, Debug, PartialEq)]
 pub struct ReadyPath {
     /// In the order of time.
@@ -61,18 +61,18 @@ pub enum ReadyItem {
 pub enum ReadyMargin {
     /// It is ready in time even at the latest, with so much to spare.
     ToSpare(Minutes),
-    /// At the latest it is ready so long after.
+    /// How much later it is ready at the latest.
     Late(Minutes),
 }
 
-/// Times are told to five minutes, s: no range is known more closely.
+/// Times are shown to five minutes, s: no range is known more closely.
 const TOLD_TO: i64 = 300;
 
 /// The time the bread is ready, with its range.
 ///
 /// Along the path by which a step may be late, each adds its own minutes in quadrature; a wait
-/// absorbs what it can. A step is as late as the latest of what it waits for, and is early only where
-/// all is that it follows at once.
+/// absorbs what it can. A step is as late as the latest of what it waits for, and is early only
+/// where all is that it follows at once.
 ///
 /// Source: JCGM 100:2008, Guide to the Expression of Uncertainty in Measurement, 5.1.2: what is off
 /// for reasons of its own adds in quadrature.
@@ -124,7 +124,7 @@ pub fn ready_range(input: &ReadyInput) -> ReadyRange {
     }
 }
 
-/// How far a step's end is off, and how that came about.
+/// How far a step's end is off, and the steps that cause it.
 #[derive(Clone, Default)]
 struct Off {
     minutes: f64,
@@ -217,7 +217,7 @@ fn held(minutes: f64) -> Minutes {
 }
 
 impl ReadyRange {
-    /// The soonest and the latest as they are told: to five minutes, never within the range.
+    /// Returns the soonest and the latest as they are shown: to five minutes, rounded outwards.
     #[must_use]
     pub fn shown(&self) -> [Instant; 2] {
         let (soonest, latest) = (self.soonest.seconds(), self.latest.seconds());
@@ -227,13 +227,14 @@ impl ReadyRange {
         ]
     }
 
-    /// Whether nothing is left that could be off.
+    /// Returns whether no duration is left that could be off.
     #[must_use]
     pub fn is_certain(&self) -> bool {
         self.soonest == self.latest
     }
 
-    /// For a plan that is solved from the table, how the latest lies to what is wished.
+    /// Returns, for a plan that is solved from the table, by how many minutes the latest lies
+    /// before or after the wished time.
     #[must_use]
     pub fn margin(&self, aim: Aim) -> Option<ReadyMargin> {
         let Aim::Table(wished) = aim else {

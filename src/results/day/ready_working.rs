@@ -1,7 +1,7 @@
 //! The working of the range of the time the bread is ready.
 
 use super::ready_range::{ReadyItem, ReadyPath, ReadyRange};
-use crate::engine::working::{Line, given};
+use crate::engine::working::{WorkingLine, given};
 
 /// Where sums in quadrature are from.
 const QUADRATURE: &str = "what is off for reasons of its own adds in quadrature: JCGM 100:2008, \
@@ -9,9 +9,10 @@ const QUADRATURE: &str = "what is off for reasons of its own adds in quadrature:
                           common practice";
 
 impl ReadyRange {
-    /// The working of both ends, each step called by `called`: what is later, then what is sooner.
+    /// Returns the working of both ends in minutes, first of what is later, then of what is sooner.
+    /// `called` names a step.
     #[must_use]
-    pub fn working(&self, called: impl Fn(&ReadyItem) -> String) -> Vec<Line> {
+    pub fn working(&self, called: impl Fn(&ReadyItem) -> String) -> Vec<WorkingLine> {
         let mut lines = self.later.working("later at the latest", &called);
         lines.extend(self.sooner.working("sooner at the soonest", &called));
         lines
@@ -20,7 +21,11 @@ impl ReadyRange {
 
 impl ReadyPath {
     /// One line for each run of sums in quadrature, and one for each wait between them.
-    fn working(&self, of: &'static str, called: &impl Fn(&ReadyItem) -> String) -> Vec<Line> {
+    fn working(
+        &self,
+        of: &'static str,
+        called: &impl Fn(&ReadyItem) -> String,
+    ) -> Vec<WorkingLine> {
         let (mut lines, mut line) = (Vec::new(), Quadrature::default());
         for item in &self.items {
             match item {
@@ -30,13 +35,13 @@ impl ReadyPath {
                 ReadyItem::Wait { by, .. } => {
                     let before = line.close(of, &mut lines);
                     let left = (before - by.minutes()).max(0.0);
-                    lines.push(Line {
+                    lines.push(WorkingLine {
                         rule: "v − w".into(),
                         with: vec![
                             given("v", "until then", before, "min"),
                             given("w", called(item), by.minutes(), "min"),
                         ],
-                        gives: given("t", of, left, "min"),
+                        result: given("t", of, left, "min"),
                         source: "by definition".into(),
                     });
                     line.add("until then".to_owned(), left);
@@ -60,7 +65,7 @@ impl Quadrature {
     }
 
     /// Writes its line, where it has terms, and gives what it comes to.
-    fn close(&mut self, of: &'static str, lines: &mut Vec<Line>) -> f64 {
+    fn close(&mut self, of: &'static str, lines: &mut Vec<WorkingLine>) -> f64 {
         let terms = std::mem::take(&mut self.terms);
         let sum = terms.iter().fold(0.0, |sum, (_, by)| libm::hypot(sum, *by));
         if !terms.is_empty() {
@@ -68,12 +73,12 @@ impl Quadrature {
             let squares = letters.clone().map(|letter| format!("{letter}^2"));
             let squares: Vec<String> = squares.collect();
             let with = letters.zip(terms);
-            lines.push(Line {
+            lines.push(WorkingLine {
                 rule: format!("sqrt({})", squares.join(" + ")).into(),
                 with: with
                     .map(|(letter, (of, by))| given(letter, of, by, "min"))
                     .collect(),
-                gives: given("t", of, sum, "min"),
+                result: given("t", of, sum, "min"),
                 source: QUADRATURE.into(),
             });
         }

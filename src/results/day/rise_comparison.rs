@@ -52,7 +52,8 @@ pub fn rise_speed(yeast_activity: Factor) -> RiseSpeed {
     }
 }
 
-/// Compares the time of a rise with that of its reference rise.
+/// Compares the time of a rise with that of its reference rise, in minutes; less than a minute
+/// apart counts as the same.
 #[must_use]
 pub fn rise_difference(risen: &Risen) -> RiseDifference {
     let (now, reference) = (risen.due.minutes(), risen.asked.anchor.time.minutes());

@@ -31,7 +31,8 @@ const NEGLIGIBLE: f64 = 2.0;
 /// A place has to bring the rise nearer to its time by more than this, min.
 const WORTH_MOVING: f64 = 1.0;
 
-/// How a rise of the bake under way deviates; `None` where it does not, is over, or is not known.
+/// Returns how a rise of the bake under way deviates, in kelvins and minutes; `None` where it does
+/// not, is over, or is not known.
 #[must_use]
 pub fn rise_deviation(
     input: &DayInput,

@@ -19,8 +19,8 @@ pub struct RisePlace {
 const COOLEST: i64 = 10;
 const WARMEST: i64 = 35;
 
-/// The place, in whole degrees, where a rise takes nearest to the wanted time; `None` where it is
-/// not done within a day in any.
+/// Returns the place, in whole °C, where a rise takes nearest to the wanted time; `None` where it
+/// is not done within a day in any.
 ///
 /// Up to 35 °C yeast only gets faster, so a warmer place is always sooner, and bisection finds it.
 #[must_use]

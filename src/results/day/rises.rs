@@ -53,7 +53,8 @@ pub struct Rises {
 const SIMULATED: Minutes = Minutes::known(1440.0);
 
 impl ReferenceRises {
-    /// The formula's own statement; where its dough was not noted, that of a usual dough.
+    /// Returns the rises that the formula states; where their dough was not noted, that of a usual
+    /// dough.
     #[must_use]
     pub fn of(settings: &RiseSettings) -> Self {
         let reference = |stated: Stated| match settings.dough {
@@ -88,9 +89,9 @@ pub struct RiseInput<'i> {
 /// Every rise of a formula in a kitchen.
 ///
 /// The dough rises as a ball in the room, or in the place set for it, from the temperature at which
-/// it leaves the mixer. Its pieces are then shaped in the room, one by one as balls, and proof close
-/// together, as a loaf 2½ times as long as it is thick. A preferment starts at the temperature of
-/// the room.
+/// it leaves the mixer. Its pieces are then shaped in the room, one by one as balls, and proof
+/// close together, as a loaf 2½ times as long as it is thick. A preferment starts at the
+/// temperature of the room.
 ///
 /// ```
 /// use softcrumb::engine::quantity::Temperature;
@@ -231,10 +232,10 @@ fn loaf(ball: Body) -> Result<Body, HeatError> {
 }
 
 impl Rises {
-    /// One of the two rises of the dough.
+    /// Returns one of the two rises of the dough.
     ///
     /// # Errors
-    /// Why it cannot be worked out.
+    /// [`RiseError`] as stored, where that rise cannot be worked out.
     pub const fn of(&self, which: WhichRise) -> Result<&Risen, &RiseError> {
         match which {
             WhichRise::Bulk => self.bulk.as_ref(),

@@ -25,7 +25,17 @@ pub(super) fn target(input: &DayInput) -> Aim {
     }
 }
 
-/// The first 16:00 by the local clock that is at least twenty hours away.
+/// Returns the first 16:00 by the local clock that is at least twenty hours away.
+///
+/// ```
+/// use softcrumb::results::day::open_target;
+/// use softcrumb::sheet::{Moment, civil::Zone};
+///
+/// // On Friday, 27 March 2026, at 18:00 that is Saturday's, 22 hours later.
+/// let now = Moment::from_milliseconds(1_774_634_400_000.0).unwrap_or_default();
+/// let ready = open_target(&Zone::default(), now);
+/// assert_eq!(ready.seconds() - now.instant().seconds(), 22 * 3600);
+/// ```
 #[must_use]
 pub fn open_target(zone: &Zone, now: Moment) -> Instant {
     let soonest = now.instant().seconds().saturating_add(LEAST_AHEAD);

@@ -3,7 +3,7 @@
 use crate::engine::formula::Formula;
 use crate::sheet::day::Bench;
 
-/// The formula with the masses that were really weighed.
+/// Returns the formula with the masses in g that were weighed at the bench, where they were noted.
 #[must_use]
 pub fn as_weighed(formula: &Formula, bench: &Bench) -> Formula {
     let mut formula = formula.clone();

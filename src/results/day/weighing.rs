@@ -20,13 +20,13 @@ pub struct StepWeighing {
 }
 
 impl StepWeighing {
-    /// A line by its place in the formula.
+    /// Returns the line at a place of the formula; `None` where this step does not weigh it.
     #[must_use]
     pub fn line(&self, at: LineAt) -> Option<WeighedLine> {
         self.lines.iter().find(|line| line.at == at).copied()
     }
 
-    /// The places of the lines in the formula.
+    /// Returns the places of its lines in the formula, in the order they are weighed.
     #[must_use]
     pub fn places(&self) -> Vec<LineAt> {
         self.lines.iter().map(|line| line.at).collect()
@@ -48,7 +48,7 @@ pub struct WeighedLine {
     pub mass: Option<Mass>,
 }
 
-/// What is weighed at a step.
+/// Returns the lines that are weighed at a step, each with its planned and its actual mass in g.
 #[must_use]
 pub fn step_weighing(input: &DayInput, results: &DayResults, step: StepAt) -> StepWeighing {
     let rounded = input.rounded.map(|rounded| rounded.lines.as_slice());
@@ -127,7 +127,8 @@ pub struct Addition {
     pub as_asked: bool,
 }
 
-/// What the masses weighed in the bake under way do; nothing without a bake or a batch.
+/// Returns what the masses weighed in the bake under way change in the dough; nothing without a
+/// bake or a batch.
 #[must_use]
 pub fn weighing_effect(input: &DayInput) -> WeighingEffect {
     let (Some(bench), Some(rounded)) = (input.bench, input.rounded) else {
@@ -172,8 +173,8 @@ fn warming(input: &DayInput, asked: &Formula, actual: &Formula) -> Option<Temper
 /// Less flour than this is not added, g.
 const NEGLIGIBLE: f64 = 0.5;
 
-/// What can be added: the rest of every line that fell short; where none did and there is too much
-/// water, flour.
+/// Returns what can be added, in g: the rest of every line that fell short; where none did and
+/// there is too much water, flour.
 #[must_use]
 pub fn additions(formula: &Formula, bench: &Bench) -> Vec<Addition> {
     let short = differences(formula, bench).filter(|line| line.actual < line.target);

@@ -4,8 +4,8 @@ use crate::engine::formula::{Figure, FigureTarget, FormulaError, LineAt, WhatIf,
 use crate::engine::quantity::Share;
 use crate::sheet::Sheet;
 
-/// The line that changes when a figure is set: the one `asked` for while the formula has it, else
-/// the one that usually does. `None` where no line brings any of the figure.
+/// Returns the line that changes when a figure is set: the one `asked` for while the formula has
+/// it, else the one that usually does. `None` where no line brings any of the figure.
 #[must_use]
 pub fn gives_way(sheet: &Sheet, figure: Figure, asked: Option<LineAt>) -> Option<LineAt> {
     asked
@@ -45,7 +45,7 @@ pub fn try_figure(
     })
 }
 
-/// The sheet as a trial would have it.
+/// Returns the sheet with one of the offered trials applied to its formula.
 ///
 /// # Errors
 /// As [`WhatIf::of`].

@@ -5,7 +5,7 @@ use crate::engine::formula::{
     self, Basis, Caution, Figure, Figures, Form, FormulaError, LineAt, Percentage, WaterLedger,
     WhatIf, percentage,
 };
-use crate::engine::working::Line;
+use crate::engine::working::WorkingLine;
 use crate::sheet::Sheet;
 
 /// The water of a dough, counted in both forms.
@@ -100,9 +100,10 @@ pub fn figures(sheet: &Sheet) -> Figures {
     Figures::of(&sheet.formula, Form::AsWritten)
 }
 
-/// How a figure of the dough comes about, as it is written; the moisture where `figure` is `None`.
+/// Returns the steps that lead to a figure of the dough as written, in g and % of the flour; to its
+/// moisture where `figure` is `None`.
 #[must_use]
-pub fn working(sheet: &Sheet, figure: Option<Figure>) -> Vec<Line> {
+pub fn working(sheet: &Sheet, figure: Option<Figure>) -> Vec<WorkingLine> {
     match figure {
         Some(figure) => figure.working(&sheet.formula),
         None => WaterLedger::of(&sheet.formula, Form::AsWritten)
@@ -133,7 +134,9 @@ pub fn water(sheet: &Sheet) -> WaterResults {
     }
 }
 
-/// What a baker should know of the formula before making it.
+/// Returns what a baker should know of the formula before making it.
+///
+/// Source: each [`Caution`] names the range it is held against.
 ///
 /// # Errors
 /// [`FormulaError::NoFlour`] where the dough has none; [`FormulaError::OffScale`] where it has next
@@ -142,14 +145,14 @@ pub fn cautions(sheet: &Sheet) -> Result<Vec<Caution>, FormulaError> {
     formula::cautions(&sheet.formula, sheet.bread)
 }
 
-/// The trials that mean something for the dough, in the order they are offered.
+/// Returns the trials that change the dough, in the order they are offered.
 #[must_use]
 pub fn what_ifs(sheet: &Sheet) -> Vec<WhatIf> {
     WhatIf::offered(&sheet.formula)
 }
 
 impl WaterResults {
-    /// The water of one form.
+    /// Returns the water ledger of one form, in g.
     ///
     /// # Errors
     /// As [`WaterLedger::of`].

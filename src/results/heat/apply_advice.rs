@@ -6,7 +6,7 @@ use crate::engine::ingredients::Role;
 use crate::engine::quantity::{Mass, Minutes, Temperature};
 use crate::sheet::HeatSettings;
 
-/// Sets the temperature of all water and other liquids of the final dough, to a tenth of a degree.
+/// Sets the temperature of all water and other liquids of the final dough, rounded to 0.1 °C.
 ///
 /// # Errors
 /// [`HeatError::OffScale`] never.

@@ -8,7 +8,7 @@ use crate::engine::heat::{
     bake_time, cool_loaf, core_target, review,
 };
 use crate::engine::quantity::{Mass, Share, Temperature};
-use crate::engine::working::{Line, given};
+use crate::engine::working::{WorkingLine, given};
 use crate::sheet::{BakeLength, HeatSettings, Kitchen, KnownBake};
 
 /// All results of a bake.
@@ -33,7 +33,7 @@ pub struct Baking {
     pub cooling: Result<LoafCooling, HeatError>,
 }
 
-/// Looks a bake over: programme, core, how long what stands in the oven takes and then cools.
+/// Works out a bake: programme, core, the minutes in the oven, and the cooling afterwards.
 ///
 /// The known bake went in at [`InOven::PROOFED`].
 ///
@@ -93,7 +93,7 @@ pub fn baking(
     })
 }
 
-/// A piece by whose shape the usual bake is told where there is no dough yet.
+/// The piece whose shape selects the usual bake where there is no dough yet.
 const USUAL_PIECE: Mass = Mass::known(75.0);
 
 fn time(
@@ -121,16 +121,16 @@ fn time(
 }
 
 impl Baking {
-    /// How the core's range comes about.
+    /// Returns the step that leads to the range of the core's temperature, in °C.
     #[must_use]
-    pub fn core_working(&self) -> Vec<Line> {
-        vec![Line {
+    pub fn core_working(&self) -> Vec<WorkingLine> {
+        vec![WorkingLine {
             rule: "min(K, B − 1)".into(),
             with: vec![
                 given("K", "this crumb", self.core.to.celsius(), "°C"),
                 given("B", "water boils here", self.boils.celsius(), "°C"),
             ],
-            gives: given("T", "middle, at most", self.core.to.celsius(), "°C"),
+            result: given("T", "middle, at most", self.core.to.celsius(), "°C"),
             source: "common practice".into(),
         }]
     }

@@ -23,11 +23,12 @@ pub struct CoolingPlan {
 /// The temperature at which a paste or preferment counts as chilled. Common practice.
 pub(super) const CHILLED: Temperature = Temperature::known(5.0);
 
-/// A part that is `start` warm throughout, cooled as it is wished.
+/// Returns the cooling of a part that is `start` warm throughout: its body, vessel, places and
+/// times.
 ///
 /// # Errors
-/// [`HeatError::EmptyBowl`] when it weighs nothing; [`HeatError::OffScale`] when it is too little or
-/// too much to be handled.
+/// [`HeatError::EmptyBowl`] when it weighs nothing; [`HeatError::OffScale`] when it is too little
+/// or too much to be handled.
 pub fn cooling_plan(
     part: &Part,
     start: Temperature,
@@ -85,8 +86,8 @@ impl CoolingPlan {
         Ok((plan, found))
     }
 
-    /// Chooses the way and simulates it at both ends and in the middle of what is uncertain; whether
-    /// it meets the rules, with room for it in a kitchen where it was chosen.
+    /// Chooses the way and simulates it at both ends and in the middle of what is uncertain;
+    /// whether it meets the rules, with room for it in a kitchen where it was chosen.
     pub(super) fn simulated(
         cooling: Cooling,
         settings: &CoolingSettings,
@@ -101,13 +102,13 @@ impl CoolingPlan {
         Ok((plan, cooled, passes))
     }
 
-    /// The places it is put in, as the verdict on safety takes them, one after the other.
+    /// Returns its places one after the other, with °C and minutes, as the safety rules judge them.
     #[must_use]
     pub fn stays(&self) -> Vec<VesselStay> {
         self.cooling.stays(&self.way, Pace::Slow)
     }
 
-    /// How deep it lies in its vessel.
+    /// Returns how deep it lies in its vessel, in m.
     ///
     /// # Errors
     /// [`HeatError::OffScale`] never where the plan was made.
@@ -115,7 +116,7 @@ impl CoolingPlan {
         Ok(self.cooling.filling(&self.way)?.deep)
     }
 
-    /// Its time out of the fridge: bench and ice water.
+    /// Returns its minutes out of the fridge: bench and ice water.
     ///
     /// # Errors
     /// [`HeatError::OffScale`] for months.
@@ -125,7 +126,9 @@ impl CoolingPlan {
     }
 
     /// Simulates the cooling at both ends and in the middle of what is uncertain, and checks it
-    /// against the rules.
+    /// against the safety rules.
+    ///
+    /// Source: the rules name theirs, [`RuleSet`](crate::engine::heat::RuleSet).
     ///
     /// # Errors
     /// [`HeatError::OffScale`] never within the ranges of the quantities.
@@ -133,7 +136,7 @@ impl CoolingPlan {
         self.cooling.cool(&self.way)
     }
 
-    /// The same cooling from another temperature.
+    /// Returns the same cooling from another start temperature.
     #[must_use]
     pub const fn starting_at(self, start: Temperature) -> Self {
         Self {
@@ -145,7 +148,7 @@ impl CoolingPlan {
         }
     }
 
-    /// Simulates the cooling as is likely: what a plan reckons with.
+    /// Simulates the most likely cooling, which the plan of the day uses: °C over minutes.
     ///
     /// # Errors
     /// [`HeatError::OffScale`] never within the ranges of the quantities.
@@ -153,8 +156,8 @@ impl CoolingPlan {
         self.cooling.simulate(&self.way, Pace::Middle)
     }
 
-    /// Finds the longest time on the bench, and what makes it pass where it does not. Some dozens
-    /// of runs: asked for after the frame.
+    /// Finds the longest time on the bench in minutes, and what makes the cooling pass where it
+    /// does not. It takes some dozens of simulations, so the page asks for it after the frame.
     ///
     /// # Errors
     /// [`HeatError::OffScale`] never within the ranges of the quantities.

@@ -8,14 +8,14 @@ use super::paste_result::PasteResult;
 use crate::engine::formula::{Formula, PartKind};
 use crate::engine::heat::{CooledRange, HeatError};
 use crate::engine::quantity::Mass;
-use crate::engine::working::Line;
+use crate::engine::working::WorkingLine;
 use crate::sheet::{CoolingSettings, HeatSettings, Kitchen};
 
-/// How a paste is cooled from just after stirring.
+/// Returns the cooling of a paste from just after stirring.
 ///
 /// # Errors
-/// [`HeatError::NoPart`] for a part that is not there; [`HeatError::NoPaste`] for one without flour or
-/// liquid; else those of [`cooling_plan`].
+/// [`HeatError::NoPart`] for a part that is not there; [`HeatError::NoPaste`] for one without flour
+/// or liquid; else those of [`cooling_plan`].
 pub fn paste_cooling(
     formula: &Formula,
     part: usize,
@@ -41,8 +41,8 @@ pub struct CoolingResult {
 }
 
 impl CoolingResult {
-    /// Simulates a part from the temperature its paste reached, or from its own; the cooling of a
-    /// paste is one of `followed`.
+    /// Simulates the cooling of a part, from the temperature its paste reached or from its own. The
+    /// cooling of a paste is one of `followed`.
     #[must_use]
     pub fn of(
         formula: &Formula,
@@ -77,22 +77,22 @@ impl CoolingResult {
         }
     }
 
-    /// The plan, where the cooling can be followed.
+    /// Returns the plan, where the cooling can be simulated.
     #[must_use]
     pub fn good_plan(&self) -> Option<&CoolingPlan> {
         self.plan.as_ref()?.as_ref().ok()
     }
 
-    /// The properties of the food, and the time each limit takes at the slow end.
+    /// Returns the properties of the food, and the minutes each limit takes at the slow end.
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
+    pub fn working(&self) -> Vec<WorkingLine> {
         let plan = self.good_plan();
         let mut lines = plan.map_or_else(Vec::new, |plan| plan.cooling.working());
         lines.extend(self.cooled.iter().flat_map(|cooled| cooled.slow.working()));
         lines
     }
 
-    /// Why the cooling cannot be followed.
+    /// Returns why the cooling cannot be simulated; `None` where it can.
     #[must_use]
     pub fn error(&self) -> Option<&HeatError> {
         self.plan.as_ref()?.as_ref().err()

@@ -101,19 +101,19 @@ impl HeatResults {
         }
     }
 
-    /// The paste of a part, where it can be worked out.
+    /// Returns the paste of a part, where it can be worked out.
     #[must_use]
     pub fn paste(&self, part: usize) -> Option<&CookedPaste> {
         self.paste_result(part)?.cooked.as_ref().ok()
     }
 
-    /// The result of the paste of a part.
+    /// Returns the result of the paste of a part; `None` where the part is no paste.
     #[must_use]
     pub fn paste_result(&self, part: usize) -> Option<&PasteResult> {
         self.pastes.iter().find(|paste| paste.part == part)
     }
 
-    /// The first paste that does not come to what it must reach.
+    /// Returns the first paste that misses the temperature its flour must reach.
     #[must_use]
     pub fn short_paste(&self) -> Option<&CookedPaste> {
         let cooked = self
@@ -136,7 +136,7 @@ pub struct HeatBefore {
 }
 
 impl HeatBefore {
-    /// The results of a saved formula, as large as it is made.
+    /// Returns the results of a saved formula at the size of its batch.
     #[must_use]
     pub fn of(formula: &Formula, kitchen: &Kitchen, settings: &HeatSettings, run: &Run) -> Self {
         let mixing = run.mixing.as_ref();
@@ -148,7 +148,7 @@ impl HeatBefore {
         }
     }
 
-    /// The paste of a part, where it can be worked out.
+    /// Returns the paste of a part, where it can be worked out.
     #[must_use]
     pub fn paste(&self, part: usize) -> Option<&CookedPaste> {
         let found = self.pastes.iter().find(|paste| paste.part == part);

@@ -39,11 +39,13 @@ pub struct HeatShare {
     pub heat: Heat,
 }
 
-/// Who brings heat and who takes it, held against `wanted`: what all of them leave over is what the
-/// dough holds above it, or lacks.
+/// Returns the heat in J that each part of the dough brings or takes, against `wanted`. Their sum
+/// is what the dough holds above it, or lacks.
 ///
-/// `Qᵢ = mᵢ·cᵢ·(Tᵢ − W)`, cᵢ the mean between Tᵢ and W, less what melts ice; hydration gives H·F, the
-/// mixer C·r·t, and the room what then lacks to the temperature off the mixer.
+/// `Qᵢ = mᵢ·cᵢ·(Tᵢ − W)`, cᵢ the mean between Tᵢ and W, less what melts ice; hydration gives H·F,
+/// the mixer C·r·t, and the room what then lacks to the temperature off the mixer.
+///
+/// Source: specific heats of Choi and Okos 1986, [`Properties`](crate::engine::heat::Properties).
 ///
 /// # Errors
 /// [`HeatError::OffScale`] never within the ranges of the quantities.

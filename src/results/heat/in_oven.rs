@@ -1,4 +1,4 @@
-//! What stands in the oven: the dough of a batch by its tin, and how warm it goes in.
+//! The content of the oven: the dough of a batch by its tin, and its temperature.
 
 use crate::engine::batch::Scaled;
 use crate::engine::formula::Bread;
@@ -7,7 +7,7 @@ use crate::engine::quantity::{Mass, Temperature};
 use crate::engine::tin::Tin;
 use crate::sheet::Sheet;
 
-/// What stands in the oven.
+/// The content of the oven.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct InOven {
     /// The kind of bread.
@@ -55,7 +55,7 @@ impl InOven {
         }
     }
 
-    /// The body that bakes.
+    /// Returns the body that bakes: its shape, dough in g, volume and measures.
     ///
     /// # Errors
     /// [`HeatError::EmptyBowl`] without dough; [`HeatError::OffScale`] when a measure of it leaves

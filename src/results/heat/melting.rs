@@ -7,7 +7,8 @@ use crate::engine::ingredients::Role;
 use crate::engine::quantity::Mass;
 use crate::sheet::{Kitchen, MeltSettings};
 
-/// A topping's or filling's chocolate with all that is poured on it.
+/// Returns the chocolate of a topping or filling with all that is poured on it, ready for
+/// [`melt`](crate::engine::chocolate::melt).
 ///
 /// # Errors
 /// [`HeatError::NoChocolate`] when there is none; [`HeatError::NothingPoured`] when there is no

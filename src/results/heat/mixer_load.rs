@@ -115,7 +115,7 @@ impl MixerLoad {
         Ok(())
     }
 
-    /// The item that a part or line is in this load; `None` where it is not in it.
+    /// Returns the item that a part or line is in this load; `None` where it is not in it.
     #[must_use]
     pub fn item(&self, source: LoadSource) -> Option<&DoughItem> {
         let mut items = self.from.iter().zip(&self.dough.items);
@@ -124,7 +124,7 @@ impl MixerLoad {
             .map(|(_, item)| item)
     }
 
-    /// The temperature a part or line starts at, before it warms in the room.
+    /// Returns the temperature in °C a part or line starts at, before it warms in the room.
     #[must_use]
     pub fn starts_at(&self, source: LoadSource) -> Option<Temperature> {
         let mut starts = self.from.iter().zip(&self.starts);
@@ -132,7 +132,7 @@ impl MixerLoad {
     }
 }
 
-/// A paste or preferment as a ball that can stand in the room.
+/// A paste or preferment as a ball that warms in the room.
 fn whole(part: &Part, kitchen: &Kitchen) -> Result<DoughItem, HeatError> {
     let temperature = part_start(part, kitchen);
     let (mass, matter) = part_matter(part)?;
@@ -186,8 +186,11 @@ fn stand_out(item: &mut DoughItem, minutes: Minutes, kitchen: &Kitchen) -> Resul
     Ok(())
 }
 
-/// The handbook's factor method for the same load: room, flour and each paste or preferment, with
-/// the printed friction factor that is chosen for the mixer.
+/// Returns the liquid's temperature in °C by the handbooks' factor method for the same load: room,
+/// flour and each paste or preferment, with the printed friction factor that is chosen for the
+/// mixer.
+///
+/// Source: as for [`factor_method`].
 ///
 /// # Errors
 /// [`HeatError::OffScale`] when no liquid is that hot or cold.

@@ -9,7 +9,7 @@ use crate::engine::heat::{
     liquid_for,
 };
 use crate::engine::quantity::{Temperature, TemperatureChange};
-use crate::engine::working::Line;
+use crate::engine::working::WorkingLine;
 use crate::sheet::{HeatSettings, Kitchen};
 
 /// The mixer's load and the dough it makes.
@@ -40,7 +40,7 @@ pub enum DoughOffset {
     Above(TemperatureChange),
 }
 
-/// Temperatures nearer than this count as the same, K: predictions are told to half a degree.
+/// Temperatures nearer than this count as the same, K: predictions are shown to half a degree.
 const SAME: f64 = 0.25;
 
 /// Compares a dough's temperature with the wanted one.
@@ -79,7 +79,7 @@ impl MixingResult {
     /// # Ok::<(), softcrumb::engine::heat::HeatError>(())
     /// ```
     #[must_use]
-    pub fn working(&self) -> Vec<Line> {
+    pub fn working(&self) -> Vec<WorkingLine> {
         let mut lines = self.dough.working();
         lines.extend(self.development.working());
         lines
@@ -120,18 +120,10 @@ impl MixingResult {
         })
     }
 
-    /// Whether the friction was learnt from bakes; else its range is that of printed figures.
+    /// Returns whether the friction was learnt from bakes; else its range is that of printed
+    /// figures.
     #[must_use]
     pub fn friction_is_learnt(&self) -> bool {
         self.dough.friction_spread != Dough::FRICTION_SPREAD
-    }
-
-    /// The temperature of the liquid that brings the dough to what is wanted, where there is one.
-    #[must_use]
-    pub fn liquid_in_reach(&self) -> Option<Temperature> {
-        match &self.liquid {
-            Ok(LiquidAnswer::At { liquid, .. }) => Some(*liquid),
-            Ok(LiquidAnswer::OutOfReach(_)) | Err(_) => None,
-        }
     }
 }

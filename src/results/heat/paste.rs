@@ -10,8 +10,8 @@ use crate::engine::ingredients::Role;
 use crate::engine::quantity::{Mass, Minutes, Temperature};
 use crate::sheet::{Kitchen, PasteSettings};
 
-/// A part as a paste: its water and other liquids are poured boiling on the rest; `None` where it
-/// has no liquid or no flour, or is not there.
+/// Returns a part as a paste: its water and other liquids are poured on the rest at the boiling
+/// point of this kitchen. `None` where it has no liquid or no flour, or is not there.
 ///
 /// # Errors
 /// [`HeatError::UnknownFood`] for a food whose composition is empty.

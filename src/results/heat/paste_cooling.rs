@@ -1,4 +1,4 @@
-//! The cooling of each paste: chosen and simulated once, and handed on to all that asks for it.
+//! The cooling of each paste: chosen and simulated once, and used by every result that needs it.
 
 use super::cooling::{CHILLED, CoolingPlan, cooling_of};
 use super::part_matter::part_at;
@@ -81,8 +81,8 @@ impl PasteCooling {
         })
     }
 
-    /// Its mean temperature as it goes into the fridge, and after so long in there, as is likely; as
-    /// it is after twelve hours where that is longer.
+    /// Returns its likely mean temperature in °C as it goes into the fridge, and after so many
+    /// minutes in there; as it is after twelve hours where that is longer.
     ///
     /// # Errors
     /// [`HeatError::OffScale`] never within the ranges of the quantities.
@@ -95,8 +95,8 @@ impl PasteCooling {
         Ok([mean(out), mean(cold)])
     }
 
-    /// When its middle is as cold as a fridge, from the scald on, as is likely; `None` where it never
-    /// is.
+    /// Returns the likely minutes from the scald until its middle is as cold as a fridge; `None`
+    /// where it never is.
     #[must_use]
     pub fn chilled_after(&self) -> Option<Minutes> {
         let curve = &self.cooled.middle.curve;

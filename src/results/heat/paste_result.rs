@@ -66,12 +66,14 @@ pub fn pastes(
         .collect()
 }
 
-/// What a paste will lose as steam by the time it goes into the fridge, whatever was weighed of it
-/// before.
+/// Returns the steam in g that a paste is expected to lose by the time it goes into the fridge,
+/// whatever was weighed of it before.
+///
+/// Source: as for [`evaporated`](crate::engine::heat::evaporated).
 ///
 /// # Errors
-/// [`HeatError::NoPaste`] for a part that is none, or whose cooling cannot be simulated; else those of
-/// [`paste`](super::paste()).
+/// [`HeatError::NoPaste`] for a part that is none, or whose cooling cannot be simulated; else those
+/// of [`paste`](super::paste()).
 pub fn expected_steam(
     formula: &Formula,
     part: usize,

@@ -19,7 +19,7 @@ pub struct DoughQuestion {
 }
 
 impl DoughQuestion {
-    /// The dough with its liquid as it is.
+    /// Returns the dough whose remedies are searched, with its liquid at its present temperature.
     #[must_use]
     pub fn as_it_is(load: &MixerLoad, wanted: Temperature, kitchen: &Kitchen) -> Self {
         Self {
@@ -29,7 +29,8 @@ impl DoughQuestion {
         }
     }
 
-    /// The dough with its liquid at its best; `None` where a liquid reaches what is wanted.
+    /// Returns the dough whose remedies are searched, with its liquid at the nearest end of its
+    /// range; `None` where a liquid reaches what is wanted.
     #[must_use]
     pub fn at_best(
         load: &MixerLoad,
@@ -47,7 +48,7 @@ impl DoughQuestion {
         }
     }
 
-    /// The remedies for the dough; `None` where its temperature cannot be worked out.
+    /// Searches the remedies for the dough; `None` where its temperature cannot be worked out.
     #[must_use]
     pub fn remedies(&self) -> Option<Vec<DoughRemedy>> {
         dough_remedies(&self.dough, self.wanted, &self.surroundings).ok()
@@ -82,7 +83,7 @@ pub fn named_remedies(all: &[DoughRemedy]) -> NamedRemedies {
     if !enough.is_empty() {
         return NamedRemedies::Enough(enough);
     }
-    // One that is several together stands for all of them.
+    // A remedy of several steps is shown alone.
     let several = all
         .first()
         .is_some_and(|first| first.steps().nth(1).is_some());

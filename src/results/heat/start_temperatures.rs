@@ -8,8 +8,8 @@ use crate::sheet::Kitchen;
 /// Where ice melts.
 const MELTS: Temperature = Temperature::known(0.0);
 
-/// The line's own temperature, or that of the place where such an ingredient is stored. Ice comes
-/// from the freezer and is never warmer than 0 °C.
+/// Returns the line's own temperature in °C, or that of the place where such an ingredient is
+/// stored. Ice comes from the freezer and is never warmer than 0 °C.
 #[must_use]
 pub fn line_start(line: &Line, kitchen: &Kitchen) -> Temperature {
     if line.food.is_ice() {

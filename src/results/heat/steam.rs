@@ -20,7 +20,8 @@ pub struct SteamPrediction {
     pub most: Mass,
 }
 
-/// How far the minutes of stirring differ: from half as long to three times as long. Common practice.
+/// How far the minutes of stirring differ: from half as long to three times as long. Common
+/// practice.
 const STIRRED: [f64; 3] = [0.5, 1.0, 3.0];
 
 /// What a paste will lose as steam: while it is stirred in the open, and until it is in the fridge.
@@ -78,7 +79,10 @@ pub fn stirred_in(part: &Part) -> Mass {
     lines.map(|line| Form::AsMade.mass(line)).sum()
 }
 
-/// The steam loss of a paste, by the steam that is stored with it.
+/// Returns the steam in g that is stored with a paste, and the heat in J it carries off at a
+/// temperature.
+///
+/// Source: as for [`steam_loss`].
 ///
 /// # Errors
 /// [`HeatError::EmptyBowl`] when nothing was stirred in.
@@ -87,8 +91,22 @@ pub fn steam_of(part: &Part, at: Temperature) -> Result<SteamLoss, HeatError> {
     steam_loss(before, before.less(part.steam), at)
 }
 
-/// Stores with `written` the steam of a paste of `batch` that weighed `after` cooking, without its
-/// bowl: the same share is lost, however large the batch.
+/// Stores with `written` the steam in g of a paste of `batch` that weighed `after` cooking, without
+/// its bowl: the same share is lost, however large the batch.
+///
+/// ```
+/// use softcrumb::engine::quantity::Mass;
+/// use softcrumb::results::heat::weigh_cooked;
+/// use softcrumb::sheet::examples;
+///
+/// // Mass is conserved: a paste that weighs a tenth less has lost that tenth as steam.
+/// let (_, sheet) = examples().remove(0);
+/// let mut paste = sheet.formula.parts[0].clone();
+/// let (before, batch) = (paste.mass().grams(), paste.clone());
+/// weigh_cooked(&mut paste, &batch, Mass::from_grams(0.9 * before)?)?;
+/// assert!((paste.steam.grams() - 0.1 * before).abs() < 1e-9);
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
 ///
 /// # Errors
 /// [`HeatError::Gained`] when it weighs more than was stirred in; [`HeatError::EmptyBowl`] when
@@ -130,7 +148,7 @@ pub fn weigh_cooked_part(
     weigh_cooked(written, batch, after)
 }
 
-/// Stores with a part of `written` the steam that part is expected to lose in `batch`.
+/// Stores with a part of `written` the steam in g that this part is expected to lose in `batch`.
 ///
 /// # Errors
 /// Those of [`weigh_cooked_part`].

@@ -53,7 +53,7 @@ pub fn time_to_target(
     }
 }
 
-/// The parts that are measured at a step, by their place in the formula.
+/// Returns the parts that are measured at a step, by their place in the formula.
 #[must_use]
 pub fn measured_at(work: StepKind, of: u16, formula: &Formula) -> Vec<usize> {
     let cools = matches!(
@@ -152,7 +152,7 @@ fn warming_up(
     })
 }
 
-/// Where a paste stands.
+/// The surroundings of a paste.
 #[derive(Clone, Copy, PartialEq, Eq)]
 enum Standing {
     Bench,

@@ -13,8 +13,8 @@ const COOLS: f64 = 180.0;
 /// The longest storage of a paste, min: a day. Common practice.
 const KEEPS: f64 = 1440.0;
 
-/// How long the steps of a formula take, whose pastes' coolings are `followed`. Where something cannot be worked out, what the formula
-/// says of itself stands in.
+/// Returns how many minutes each step of a formula takes, whose pastes' coolings are `followed`.
+/// Where a time cannot be worked out, the formula's own statement is used.
 #[must_use]
 pub fn times(
     formula: &Formula,
@@ -67,7 +67,8 @@ fn preheat() -> DurationRange {
     DurationRange::between(least, least, most).unwrap_or(DurationRange::just(least))
 }
 
-/// The phases of the bake as they are planned; as they are set where that cannot be worked out.
+/// Returns the minutes of each phase of the bake as planned; as set where that cannot be worked
+/// out.
 #[must_use]
 pub fn planned_phases(bake: Option<&Baking>, heat: &HeatSettings) -> Vec<Minutes> {
     let planned = bake.and_then(|bake| bake.planned.as_ref().ok());

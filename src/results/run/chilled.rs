@@ -86,8 +86,8 @@ fn preferment(
     })
 }
 
-/// The formula with every paste and preferment at the temperature at which it leaves the fridge; one
-/// whose temperature the user has set keeps that.
+/// The formula with every paste and preferment at the temperature at which it leaves the fridge;
+/// one whose temperature the user has set keeps that.
 pub(super) fn chilled(formula: &Formula, temperatures: &[PartTemperatures]) -> Formula {
     let mut formula = formula.clone();
     for one in temperatures {

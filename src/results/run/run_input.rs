@@ -22,7 +22,7 @@ pub struct RunInput<'i> {
     pub pieces: u16,
     /// What the log has taught.
     pub learnt: &'i Learnt,
-    /// What stands in the oven; the run says how warm it is.
+    /// The content of the oven; the run sets its temperature.
     pub in_oven: InOven,
     /// The temperature of the dough off the mixer, where it was measured.
     pub measured_dough: Option<Temperature>,
@@ -35,6 +35,6 @@ pub enum DoughBasis {
     Measured,
     /// It was worked out from what goes into the mixer.
     Predicted,
-    /// It could not be worked out: the wished one stands in.
+    /// It could not be worked out; the wished one is used instead.
     Wished,
 }

@@ -118,7 +118,7 @@ impl Run {
         run
     }
 
-    /// A kitchen with what the log has taught of this run's.
+    /// Returns a kitchen with what the log has taught of this run's.
     #[must_use]
     pub fn kitchen(&self, kitchen: &Kitchen) -> Kitchen {
         Kitchen {

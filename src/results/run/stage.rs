@@ -8,11 +8,11 @@ use crate::engine::rise::{RiseError, Risen};
 pub enum StageKind {
     /// Boiling liquid is stirred into the flour of a paste.
     Scald,
-    /// A paste cools outside the fridge, or a preferment stands.
+    /// A paste cools, or a preferment rests, outside the fridge.
     Stand,
     /// It is in the fridge.
     Chill,
-    /// It stands in the room before it is mixed in.
+    /// It warms in the room before it is mixed in.
     WarmUp,
     /// The dough is mixed.
     Mix,
@@ -45,8 +45,8 @@ pub struct Stage {
     pub is_measured: bool,
 }
 
-/// The stages in strands, each of which follows one paste, one preferment, or the dough: within a
-/// strand each stage starts at the temperature at which the one before it ends.
+/// Groups the stages by what they follow: one paste, one preferment, or the dough. Within a strand
+/// each stage starts at the temperature at which the one before it ends.
 #[must_use]
 pub fn strands(stages: &[Stage]) -> Vec<Vec<Stage>> {
     let mut strands: Vec<Vec<Stage>> = Vec::new();

@@ -27,8 +27,8 @@ pub(super) struct Followed<'r> {
     pub(super) bake: &'r [Minutes],
 }
 
-/// How far a bake is off that cannot be compared with another. Common practice: printed times of one
-/// bread differ by a fifth.
+/// How far a bake is off that cannot be compared with another. Common practice: printed times of
+/// one bread differ by a fifth.
 const BAKE_SPREAD: f64 = 0.2;
 
 /// The stages, by strand in the order of time.

@@ -3,7 +3,7 @@
 use super::rise::best_temperature;
 use crate::engine::learn::{Evidence, Learnt, LearntFactor, Observation};
 use crate::engine::numerics::saturating_u32;
-use crate::engine::working::Line;
+use crate::engine::working::WorkingLine;
 use crate::text::{
     chart::{capitalized, listed},
     format,
@@ -105,7 +105,7 @@ pub struct LearntFigure {
     /// Its evidence.
     pub rests: String,
     /// Its working.
-    pub working: Vec<Line>,
+    pub working: Vec<WorkingLine>,
 }
 
 /// Every figure that was learnt.

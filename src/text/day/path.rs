@@ -1,13 +1,13 @@
 //! The working of a plan and of its rises, line by line.
 
 use crate::engine::formula::Formula;
-use crate::engine::working::{Line, given};
+use crate::engine::working::{WorkingLine, given};
 use crate::results::day::{DayResults, PathItem, WhichRise, critical_path};
 use crate::text::{format, format_options::FormatOptions, name, tr};
 
 /// The duration of each step and wait on the critical path, and their sum.
 #[must_use]
-pub fn path_working(results: &DayResults, formula: &Formula) -> Vec<Line> {
+pub fn path_working(results: &DayResults, formula: &Formula) -> Vec<WorkingLine> {
     let path = critical_path(results);
     if path.is_empty() {
         return Vec::new();
@@ -19,10 +19,10 @@ pub fn path_working(results: &DayResults, formula: &Formula) -> Vec<Line> {
         let called = item_name(item, results, formula);
         given(letter, called, item.lasts.minutes(), tr!("min"))
     });
-    vec![Line {
+    vec![WorkingLine {
         rule: rule.into(),
         with: with.collect(),
-        gives: given("t", tr!("from the start to the table"), sum, tr!("min")),
+        result: given("t", tr!("from the start to the table"), sum, tr!("min")),
         source: tr!("by definition").into(),
     }]
 }
@@ -37,7 +37,7 @@ fn item_name(item: &PathItem, results: &DayResults, formula: &Formula) -> String
 
 /// The working of a rise, and of the dough's yeast activity.
 #[must_use]
-pub fn rise_working(results: &DayResults, which: WhichRise) -> Vec<Line> {
+pub fn rise_working(results: &DayResults, which: WhichRise) -> Vec<WorkingLine> {
     let Ok(risen) = results.run.rises.of(which) else {
         return Vec::new();
     };

@@ -3,7 +3,7 @@
 use super::path::path_working;
 use crate::engine::formula::Formula;
 use crate::engine::quantity::Instant;
-use crate::engine::working::Line;
+use crate::engine::working::WorkingLine;
 use crate::results::day::{DayResults, ReadyItem, ReadyMargin, ReadyRange};
 use crate::sheet::civil::Zone;
 use crate::text::{format, format_options::FormatOptions, name, tr};
@@ -60,7 +60,7 @@ fn ready_margin(margin: ReadyMargin, options: FormatOptions) -> String {
 
 /// The working of the time on the table: the path to it, then its range.
 #[must_use]
-pub fn table_working(results: &DayResults, formula: &Formula) -> Vec<Line> {
+pub fn table_working(results: &DayResults, formula: &Formula) -> Vec<WorkingLine> {
     let mut lines = path_working(results, formula);
     if let Some(ready) = &results.ready {
         lines.extend(ready.working(|item| item_name(item, results, formula)));

@@ -29,6 +29,5 @@ pub use heat::{
     near_temperature, pressure, rate_symbol, thickness, warming_rate,
 };
 pub use quantity::{
-    count, division, factor, mass, mass_weighed, of_flour, ratio, share, temperature, times,
-    viscosity,
+    count, division, factor, mass, mass_weighed, of_flour, share, temperature, times, viscosity,
 };

@@ -84,21 +84,6 @@ pub fn count(count: impl Into<u32>, options: FormatOptions) -> String {
     plain(f64::from(count.into()), 0, options.numbers)
 }
 
-/// One weight to another, the smaller as 1: "1 : 4". `None` where one of them is nothing.
-#[must_use]
-pub fn ratio(first: Mass, second: Mass, options: FormatOptions) -> Option<String> {
-    let (first, second) = (first.grams(), second.grams());
-    if first <= 0.0 || second <= 0.0 {
-        return None;
-    }
-    let style = options.numbers;
-    Some(if first <= second {
-        format!("1{GAP}:{GAP}{}", significant(second / first, 2, style))
-    } else {
-        format!("{}{GAP}:{GAP}1", significant(first / second, 2, style))
-    })
-}
-
 /// A thickness to two figures: "0.28 Pa·s", "4.2 mPa·s".
 #[must_use]
 pub fn viscosity(viscosity: Viscosity, options: FormatOptions) -> String {

@@ -26,12 +26,6 @@ const SOURCE: &str = tr_noop!(
     "balance of heat, Choi and Okos 1986; friction: printed factors, or this kitchen’s log"
 );
 
-/// What the liquids are called.
-#[must_use]
-pub fn liquid_name(load: &MixerLoad) -> String {
-    names::liquid_name(load)
-}
-
 /// The temperature that the liquid needs; where none reaches the target, the remedies.
 #[must_use]
 pub fn liquid(answer: &LiquidAnswer, morning: Morning) -> Advice {

@@ -1,16 +1,7 @@
 //! The handbook's factor method, and why it differs from the balance of heat.
 
-use crate::engine::heat::{FactorMethod, LiquidAnswer, PrintedFactor};
+use crate::engine::heat::{LiquidAnswer, PrintedFactor};
 use crate::text::{format, format_options::FormatOptions, tr};
-
-/// What the handbook's sum comes to.
-#[must_use]
-pub fn factor_method(factor: &FactorMethod, options: FormatOptions) -> String {
-    tr!(
-        "By the handbook’s sum the liquid should be at {value}.",
-        value = format::temperature(factor.water, options)
-    )
-}
 
 /// What a printed friction factor means.
 #[must_use]

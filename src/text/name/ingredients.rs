@@ -1,6 +1,6 @@
 //! What ingredients' roles, allergens and sources are called.
 
-use crate::engine::ingredients::{Allergen, Food, Role, Source};
+use crate::engine::ingredients::{Allergen, Food, Role};
 use std::borrow::Cow;
 
 use crate::text::{language::text, tr};
@@ -109,20 +109,5 @@ pub fn allergen_list<'a>(found: impl IntoIterator<Item = &'a Allergen>) -> Strin
             value = others.join(tr!(", ")),
             last = last
         ),
-    }
-}
-
-/// Where a composition was read.
-#[must_use]
-pub fn source(source: Source) -> String {
-    match source {
-        Source::UsdaSr28(number) => {
-            tr!(
-                "USDA Standard Reference, Release 28 (2016), NDB {number}",
-                number = format!("{number:05}")
-            )
-        }
-        Source::Ciqual2020(code) => tr!("ANSES, Table Ciqual 2020, food {code}", code = code),
-        Source::Label => tr!("the packet’s label, as typed").to_owned(),
     }
 }

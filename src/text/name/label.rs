@@ -1,6 +1,6 @@
 //! What the lines of a packet's label and the parts of a food are called.
 
-use crate::engine::ingredients::{Constituent, LabelLine};
+use crate::engine::ingredients::LabelLine;
 use crate::text::tr;
 
 /// What a line of a label is called.
@@ -18,23 +18,5 @@ pub fn label_line(line: LabelLine) -> &'static str {
         LabelLine::Salt => tr!("Salt"),
         LabelLine::Water => tr!("Water"),
         LabelLine::Cocoa => tr!("Cocoa"),
-    }
-}
-
-/// What a part of a food is called.
-#[must_use]
-pub fn component(component: Constituent) -> &'static str {
-    match component {
-        Constituent::Water => tr!("Water"),
-        Constituent::Protein => tr!("Protein"),
-        Constituent::Fat => tr!("Fat"),
-        Constituent::Saturates => tr!("Saturated fat"),
-        Constituent::Carbohydrate => tr!("Carbohydrate, fibre included"),
-        Constituent::Sugars => tr!("Sugars"),
-        Constituent::Starch => tr!("Starch"),
-        Constituent::Fibre => tr!("Fibre"),
-        Constituent::Ash => tr!("Minerals (ash)"),
-        Constituent::Sodium => tr!("Sodium"),
-        Constituent::Alcohol => tr!("Alcohol"),
     }
 }

@@ -10,7 +10,7 @@ mod ingredients;
 mod label;
 mod place;
 
-pub use batch::{target_kind, wanted, wanted_kind};
+pub use batch::target_kind;
 pub use chocolate::{flow, handling, handling_looks, keeps_as};
 pub use class::{ahead, law, link_part, measure, nutrient, tin_kind, tin_measure};
 pub use day::{step, step_at, weekday, work};
@@ -19,6 +19,6 @@ pub use heat::{
     bake_length, baked_shape, called, cooling_vessel, grain, heat_from, lumps, material,
     printed_factor, rule_set, rules_of,
 };
-pub use ingredients::{allergen, allergen_in_list, allergen_list, food, food_short, role, source};
-pub use label::{component, label_line};
-pub use place::{place, place_asks};
+pub use ingredients::{allergen, allergen_in_list, allergen_list, food, food_short, role};
+pub use label::label_line;
+pub use place::place;

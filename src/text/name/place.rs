@@ -14,15 +14,3 @@ pub fn place(place: Place) -> &'static str {
         Place::Day => tr!("Day"),
     }
 }
-
-/// The question a place answers.
-#[must_use]
-pub fn place_asks(place: Place) -> &'static str {
-    match place {
-        Place::Formula => tr!("What is this dough?"),
-        Place::Batch => tr!("How much of it, in what?"),
-        Place::Heat => tr!("What temperature, and is it safe?"),
-        Place::Chocolate => tr!("Will it run, will it melt?"),
-        Place::Day => tr!("When?"),
-    }
-}

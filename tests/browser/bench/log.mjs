@@ -43,7 +43,7 @@ export async function log(browser, { ours }) {
   for (const [name, count] of [['full', COUNT], ['empty', 0]]) {
     const prepare = (page) => page.addInitScript(fill, { bake, count });
     const { page, context } = await visit(browser, ours, 'type', { processor: 4, prepare });
-    // The first time the place itself is loaded; that is not the log's doing.
+    // The first visit loads the place itself, which is not part of the log's time.
     for (let turn = 0; turn <= TURNS; turn += 1) {
       const took = await page.evaluate(openPlace, ['Day', holds[name]]);
       if (turn > 0) times[name].push(took);

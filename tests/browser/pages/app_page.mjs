@@ -1,8 +1,8 @@
-//! What stands around every place, as a user knows it: name, tools, key figures, notices, trial, dialog.
+//! The frame around every place: name, tools, key figures, notices, trial, dialog.
 
 import assert from 'node:assert/strict';
 
-/// What stands in place of a part of the page that is on its way, in each language.
+/// The text shown while a part of the page loads, in each language.
 const OPENING = /^(Opening|Abriendo|開いて)/;
 
 /// What must never be read on the page: a figure that went wrong, or a value of the code's own.
@@ -86,7 +86,7 @@ export class AppPage {
     await drawn(this.page);
   }
 
-  /// Waits until the dialog stands there with all that is in it.
+  /// Waits until the dialog and its content are drawn.
   async opened() {
     await this.dialog.waitFor();
     await this.dialog.getByRole('status').filter({ hasText: OPENING }).waitFor({ state: 'detached' });
@@ -112,7 +112,7 @@ export class AppPage {
     return this.page.locator('[role=status], [role=alert]').filter({ hasText: words }).filter({ visible: true });
   }
 
-  /// Every word of the page: what is seen, what stands in boxes, and what is only heard.
+  /// All text of the page: visible, in boxes, and for screen readers only.
   async words() {
     return this.page.evaluate(() => {
       // What is far off the screen is not laid out, and its words would be left out.
@@ -158,7 +158,7 @@ export function reads(locator, pattern, what = `it reads ${pattern}`) {
   return until(async () => (await locator.innerText()).replaceAll(/[\u00a0\u202f]/g, ' '), (words) => pattern.test(words), what);
 }
 
-/// The number of a figure, which stands before its name.
+/// The number of a figure, which comes before its name.
 export function valueOf(figure) {
   return figure.evaluate((button) => button.firstElementChild.textContent);
 }
@@ -168,7 +168,7 @@ export function holds(box, text, what = `the box holds ${text}`) {
   return until(() => box.inputValue(), (seen) => seen === text, what);
 }
 
-/// Waits until a box is told as invalid, or no longer.
+/// Waits until a box is marked as invalid, or no longer.
 export function isInvalid(box, invalid = true) {
   return until(() => box.getAttribute('aria-invalid'), (seen) => (seen === 'true') === invalid, `invalid: ${invalid}`);
 }

@@ -19,7 +19,7 @@ export class BatchPage {
     return valueOf(this.page.getByRole('region', { name: 'Key figures' }).getByRole('button', { name: label }));
   }
 
-  /// A box; its unit is heard behind its label.
+  /// A box; its accessible name is its label and its unit.
   box(label) {
     return this.page.getByRole('textbox', { name: new RegExp(`^${label}( .{1,4})?$`) });
   }

@@ -31,7 +31,7 @@ export class Formula extends AppPage {
     await drawn(this.page);
   }
 
-  /// Begins a trial: what is changed from here on is not kept.
+  /// Begins a trial: later changes are not saved to the formula.
   async tryOut() {
     await this.page.getByRole('button', { name: 'Change things without keeping them' }).click();
     await drawn(this.page);
@@ -61,7 +61,7 @@ export class Formula extends AppPage {
   }
 }
 
-/// What is heard begins so; a box's unit is heard behind its name.
+/// The accessible name begins so; a box's unit follows it.
 function begins(words) {
   return new RegExp(`^${words.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')}\\b`, 'i');
 }

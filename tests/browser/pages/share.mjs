@@ -17,7 +17,7 @@ export class Share {
     return this;
   }
 
-  /// The link as it stands there.
+  /// The link as shown.
   link() {
     return this.dialog.getByRole('textbox', { name: /^A link/ }).inputValue();
   }

@@ -1,4 +1,4 @@
-//! The shelf: the formulas that are kept, and the bin.
+//! The shelf: the saved formulas, and the deleted ones.
 
 import { drawn } from './app_page.mjs';
 

@@ -1,16 +1,16 @@
-//! What the page keeps in the browser, looked at and spoilt from outside.
+//! The browser's storage, read and damaged from outside the page.
 
 export const KEYS = {
   shelf: 'softcrumb.shelf', open: 'softcrumb.open', settings: 'softcrumb.settings',
   kitchen: 'softcrumb.kitchen', unfiled: 'softcrumb.unfiled',
 };
 
-/// Everything that is kept, by key.
+/// Every stored record, by key.
 export function all(page) {
   return page.evaluate(() => Object.fromEntries(Object.entries(localStorage).sort()));
 }
 
-/// Everything that is kept for good: all but the trials that are on.
+/// Every stored record except open trials.
 export async function keptForGood(page) {
   return Object.fromEntries(Object.entries(await all(page)).filter(([key]) => !key.startsWith('softcrumb.trial.')));
 }
@@ -30,12 +30,12 @@ export function put(page, key, text) {
   return page.evaluate(([key, text]) => localStorage.setItem(key, text), [key, text]);
 }
 
-/// The key under which the open formula is kept.
+/// The key of the open formula's record.
 export async function openKey(page) {
   return `softcrumb.formula.${await page.evaluate((key) => localStorage.getItem(key), KEYS.open)}`;
 }
 
-/// The open formula as it is kept.
+/// The stored record of the open formula.
 export async function openRecord(page) {
   const key = await openKey(page);
   return page.evaluate((key) => JSON.parse(localStorage.getItem(key)), key);

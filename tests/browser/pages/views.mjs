@@ -7,7 +7,7 @@ export const PLACES = ['Formula', 'Batch', 'Heat', 'Chocolate', 'Day'];
 
 const PART = 'Final dough';
 
-/// Opens each dialog of the page; the Formula place stands below.
+/// Opens each dialog of the page, above the place Formula.
 export const DIALOGS = {
   Shelf: (page) => page.openShelf(),
   'Hand out': (page) => page.openTool('Hand out'),

@@ -133,7 +133,7 @@ export function install() {
     return { text: element.value, isWrong: element.getAttribute('aria-invalid') === 'true', said: words?.textContent ?? '' };
   }
 
-  /// Every word that is seen, heard or stands in a box.
+  /// All text: visible, in boxes, and for screen readers.
   function words() {
     layOut();
     const heard = [...document.querySelectorAll('[aria-label], [title]')].flatMap((one) => [one.ariaLabel ?? '', one.title]);

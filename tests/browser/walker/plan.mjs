@@ -3,7 +3,7 @@
 import { createHash } from 'node:crypto';
 import { variants } from './values.mjs';
 
-/// Longer than this, alike controls are a list, of which a few stand for all.
+/// More alike controls than this are a list, of which the walker tests a few.
 const LIST = 25;
 const OF_LIST = { everyday: 3, all: 5 };
 /// A path is at most so many presses long.
@@ -51,7 +51,7 @@ export class Plan {
     return this.mode === 'all' || all.length < 2 ? all : [all[seeded(this.seed, mark) % all.length]];
   }
 
-  /// By what two controls are told apart.
+  /// The key that distinguishes two controls.
   mark({ size, start, path, seen, control }) {
     if (control.isClose) return `${this.mode === 'all' ? size : ''} Close`;
     const where = control.isAround ? '' : seen.place;

@@ -11,7 +11,7 @@ const SAMPLES = new URL('../../sheet/samples/', import.meta.url);
 const RECIPE = new URL('../../sheet/recipes/chocolate_buns.json', import.meta.url);
 /// Links that the first release has written.
 const LINK = readFileSync(new URL('v1.examples.links.txt', SAMPLES), 'utf8').split('\n')[0];
-/// The walker's clock stands still: Friday, 27 March 2026, 17:00 in London.
+/// The walker's clock is stopped at Friday, 27 March 2026, 17:00 in London.
 export const NOW = new Date('2026-03-27T17:00:00Z');
 export const WHERE = { timezoneId: 'Europe/London', locale: 'en-GB' };
 

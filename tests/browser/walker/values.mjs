@@ -37,7 +37,7 @@ export function variants({ type, isDecimal, isDisabled, accept }) {
   return [{ kind: 'press' }];
 }
 
-/// Numbers near the one that stands in a box, or likely ones for an empty box: one of them should be taken.
+/// Numbers near the present one of a box, or likely ones for an empty box; the box should accept one of them.
 export function numbersFor(text) {
   const now = Number.parseFloat(text.replace('−', '-'));
   if (Number.isNaN(now)) return ['2', '20', '60', '100', '0.5'];

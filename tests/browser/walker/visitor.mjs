@@ -1,4 +1,4 @@
-//! One visitor of the walker: comes to a place in a fresh state, goes down a path of presses, and looks what came of it.
+//! One visitor of the walker: opens a place in a fresh state, follows a path of presses, and checks the result.
 
 import { SCREENS } from '../launch.mjs';
 import { wrongIn } from '../pages/app_page.mjs';
@@ -132,7 +132,7 @@ export class Visitor {
     return seen;
   }
 
-  /// A bad value is told to be wrong; one that was taken is taken back by one undo.
+  /// An invalid value is marked as invalid; an accepted one is undone by one step.
   async checkBox(path, before) {
     const { key, variant } = path.at(-1);
     if (!['good', 'bad', 'empty', 'moment'].includes(variant.kind)) return;

@@ -1,13 +1,13 @@
 //! The working: every line of every answer, rule, numbers and source.
 
 use serde_json::{Value, json};
-use softcrumb::engine::working::{Given, Line};
+use softcrumb::engine::working::{Given, WorkingLine};
 
 use crate::evaluation::Evaluation;
 use crate::heat::Heat;
 
 /// Every line of working, each with the name of its subject.
-pub(crate) fn working(evaluation: &Evaluation) -> Vec<(&'static str, Line)> {
+pub(crate) fn working(evaluation: &Evaluation) -> Vec<(&'static str, WorkingLine)> {
     let mut all = Vec::new();
     of_formula(evaluation, &mut all);
     of_batch(evaluation, &mut all);
@@ -19,9 +19,9 @@ pub(crate) fn working(evaluation: &Evaluation) -> Vec<(&'static str, Line)> {
     all
 }
 
-type Lines = Vec<(&'static str, Line)>;
+type Lines = Vec<(&'static str, WorkingLine)>;
 
-fn add(all: &mut Lines, of: &'static str, lines: Vec<Line>) {
+fn add(all: &mut Lines, of: &'static str, lines: Vec<WorkingLine>) {
     all.extend(lines.into_iter().map(|line| (of, line)));
 }
 
@@ -39,14 +39,6 @@ fn of_formula(evaluation: &Evaluation, all: &mut Lines) {
     }
     for part in results.parts.iter().flat_map(|part| &part.totals) {
         add(all, "stream", part.working());
-    }
-    if let Some(compared) = &evaluation.compared {
-        for pair in &compared.lines {
-            add(all, "comparison", pair.sides.working());
-        }
-        for (_, sides) in &compared.figures {
-            add(all, "comparison", sides.working());
-        }
     }
     for reached in evaluation.targets.iter().flatten() {
         add(all, "target", reached.working());
@@ -135,16 +127,16 @@ fn of_heat(heat: &Heat, all: &mut Lines) {
 }
 
 /// The lines as JSON.
-pub(super) fn to_json(lines: &[(&'static str, Line)]) -> Value {
+pub(super) fn to_json(lines: &[(&'static str, WorkingLine)]) -> Value {
     let letter = |given: &Given| {
         json!({
             "letter": given.letter, "of": given.of, "value": given.value, "unit": given.unit,
         })
     };
-    let line = |(of, line): &(&'static str, Line)| {
+    let line = |(of, line): &(&'static str, WorkingLine)| {
         json!({
             "answer": of, "rule": line.rule, "with": line.with.iter().map(letter).collect::<Vec<_>>(),
-            "gives": letter(&line.gives), "source": line.source,
+            "result": letter(&line.result), "source": line.source,
         })
     };
     json!(lines.iter().map(line).collect::<Vec<_>>())

@@ -85,7 +85,7 @@ fn names(tokens: TokenStream, texts: &mut Vec<String>) -> Result<()> {
     let mut in_attribute = false;
     for token in tokens {
         match token {
-            // Of `#[…]` and `#![…]`.
+            // This mark may begin an attribute, `#[…]` or `#![…]`.
             TokenTree::Punct(mark) => {
                 in_attribute = mark.as_char() == '#' || (in_attribute && mark.as_char() == '!');
             }

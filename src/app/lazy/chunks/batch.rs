@@ -22,7 +22,7 @@ fn batch() -> Entry<BatchChunk> {
     })
 }
 
-/// The place.
+/// The view of the place.
 pub fn place(arrived: fn()) -> AnyView {
     chunk_view!(batch.place, arrived)
 }

@@ -14,7 +14,7 @@ fn chocolate() -> Entry<PlaceChunk> {
     })
 }
 
-/// The place.
+/// The view of the place.
 pub fn place(arrived: fn()) -> AnyView {
     chunk_view!(chocolate.place, arrived)
 }

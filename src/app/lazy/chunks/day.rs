@@ -26,7 +26,7 @@ fn day() -> Entry<DayChunk> {
     })
 }
 
-/// The place.
+/// The view of the place.
 pub fn place(arrived: fn()) -> AnyView {
     chunk_view!(day.place, arrived)
 }

@@ -14,7 +14,7 @@ fn heat() -> Entry<PlaceChunk> {
     })
 }
 
-/// The place.
+/// The view of the place.
 pub fn place(arrived: fn()) -> AnyView {
     chunk_view!(heat.place, arrived)
 }

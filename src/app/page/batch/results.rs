@@ -7,7 +7,7 @@ use super::target::PreviousTargets;
 use crate::app::state::{AppState, memo, use_app_state};
 use crate::engine::batch::{BatchFigure, Rounded, Scaled};
 use crate::engine::formula::Formula;
-use crate::engine::working::Line;
+use crate::engine::working::WorkingLine;
 use crate::results::batch::{self, BatchResults};
 use crate::text::tr;
 
@@ -78,7 +78,7 @@ impl BatchContext {
     }
 
     /// The steps that lead to a figure of the batch.
-    pub fn working_of(self, figure: BatchFigure) -> Vec<Line> {
+    pub fn working_of(self, figure: BatchFigure) -> Vec<WorkingLine> {
         self.results
             .with_untracked(|results| results.working_of(figure))
     }

@@ -6,7 +6,7 @@ use super::ChocolateContext;
 use crate::app::part::{Figure, Shown};
 use crate::app::state::{memo, use_app_state};
 use crate::engine::chocolate::{Flow, Syrup};
-use crate::engine::working::Line;
+use crate::engine::working::WorkingLine;
 use crate::text::{FormatOptions, format, name, tr};
 
 /// The three figures that the place is about.
@@ -40,7 +40,7 @@ pub fn SyrupFigure(
     /// The figure, written out.
     select: fn(&Syrup, FormatOptions) -> String,
     /// Its working.
-    working: fn(&Syrup) -> Vec<Line>,
+    working: fn(&Syrup) -> Vec<WorkingLine>,
 ) -> impl IntoView {
     let state = use_app_state();
     let context = ChocolateContext::from_context();

@@ -7,7 +7,7 @@ use super::melt_fields::{BOWL, CHOCOLATE, LIQUID, PIECES};
 use crate::app::part::{AdviceCard, FieldBox, Figure, KitchenLink, MeltCurve, Shown};
 use crate::app::state::{after_frame, memo, use_app_state};
 use crate::engine::chocolate::Melted;
-use crate::engine::working::Line;
+use crate::engine::working::WorkingLine;
 use crate::results::chocolate::MeltResults;
 use crate::text::{
     ErrorText, FormatOptions,
@@ -104,7 +104,7 @@ fn WhatMelts(
 }
 
 /// The working of the heat balance.
-fn working(melt: Memo<Option<MeltResults>>) -> Vec<Line> {
+fn working(melt: Memo<Option<MeltResults>>) -> Vec<WorkingLine> {
     let of = |found: &MeltResults| found.melted.working();
     melt.with_untracked(|melt| melt.as_ref().map(of).unwrap_or_default())
 }

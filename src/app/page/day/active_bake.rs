@@ -27,7 +27,7 @@ fn shared(state: AppState) -> ArcRwSignal<Option<Bench>> {
                 clock::every_second_for_ever(move || ring(state, &watched));
                 let followed = bench.clone();
                 storage::watch(move |changed| {
-                    // What another tab goes on with is not written over with what stood here.
+                    // A bake that another tab continues is not overwritten with this tab's copy.
                     if changed.is_none_or(|key| key == key::BENCH) {
                         followed.set(saved(state));
                     }
@@ -50,7 +50,7 @@ pub fn bench(state: AppState) -> RwSignal<Option<Bench>> {
 /// Starts ringing the timers of the bake under way.
 pub fn watch_timers(state: AppState) {
     let bench = shared(state);
-    // Those that were over while the page was closed ring at once.
+    // Timers that ended while the page was closed ring at once.
     ring(state, &bench);
 }
 
@@ -84,7 +84,7 @@ fn ring(state: AppState, bench: &ArcRwSignal<Option<Bench>>) {
             bench.hear(now);
         }
     });
-    // Told in the room already; storage that is full does not stop it.
+    // The alarm has rung already, even where the storage is full.
     if let Some(text) = bench.with_untracked(|bench| bench.as_ref().map(Record::write)) {
         let _saved = storage::set(key::BENCH, &text);
     }

@@ -183,8 +183,8 @@ pub fn finish(day: Day) {
     }
     day.at_bench.set(false);
     day.bench.set(None);
-    // The log has it now; no step back at the bench may bring it to both.
+    // The log has the bake now; undoing a step at the bench must not restore it there.
     day.state.forget_changes(key::BENCH);
-    // Nothing is left to be kept.
+    // Nothing is left to store.
     let _cleared = active_bake::save(day.state);
 }

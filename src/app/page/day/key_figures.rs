@@ -6,7 +6,7 @@ use super::results::Day;
 use crate::app::part::{Figure, Shown};
 use crate::app::state::memo;
 use crate::engine::formula::Formula;
-use crate::engine::working::Line;
+use crate::engine::working::WorkingLine;
 use crate::results::day::{DayResults, WhichRise};
 use crate::sheet::civil::Zone;
 use crate::text::{FormatOptions, day as day_text, format, tr};
@@ -38,7 +38,7 @@ fn PlanFigure(
     /// The figure, written out.
     select: fn(&DayResults, &Zone, FormatOptions) -> String,
     /// Its working.
-    working: fn(&DayResults, &Formula) -> Vec<Line>,
+    working: fn(&DayResults, &Formula) -> Vec<WorkingLine>,
 ) -> impl IntoView {
     let day = Day::from_context();
     let written = move |results: &DayResults| {

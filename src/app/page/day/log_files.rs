@@ -60,7 +60,7 @@ pub fn LogFiles() -> impl IntoView {
                 Err(FileError::Refused) => vec![notice::file_refused().to_owned()],
             };
             announce(&says.join(" "));
-            // Whoever asked may have gone elsewhere meanwhile.
+            // The view that asked may have been removed meanwhile.
             let _gone = wording.try_set(says);
         });
     };

@@ -25,7 +25,7 @@ pub fn PasteConflicts() -> impl IntoView {
         });
         found.unwrap_or_default()
     });
-    // The way holds for all pastes of the formula.
+    // The way of cooling applies to all pastes of the formula.
     let cure = move |()| day.state.edit(|sheet| sheet.heat.cooling.set_own(false));
     let one = move |(wording, label): (String, Option<String>)| {
         view! {

@@ -30,7 +30,7 @@ pub fn PhotoBox(
     let bake = StoredValue::new(bake);
     let say_it = move |text: String| {
         announce(&text);
-        // Whoever asked may have gone elsewhere meanwhile.
+        // The view that asked may have been removed meanwhile.
         let _gone = wording.try_set(text);
     };
     let take = move |input: HtmlInputElement| {

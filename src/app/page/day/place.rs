@@ -17,7 +17,7 @@ use crate::app::state::{memo, use_app_state};
 use crate::sheet::Place;
 use crate::text::{ErrorText, name, tr};
 
-/// When? The one door of this place.
+/// Returns the view of the place Day, whose clock begins with it.
 pub fn day_place() -> AnyView {
     let state = use_app_state();
     let day = Day::from_context();

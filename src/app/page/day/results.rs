@@ -45,7 +45,7 @@ pub struct Day {
     pub bench: RwSignal<Option<Bench>>,
     /// The bake under way, where it is one of the open formula.
     pub own_bench: Memo<Option<Bench>>,
-    /// Whether the bench is looked at, and not the plan.
+    /// Whether the bench is shown instead of the plan.
     pub at_bench: RwSignal<bool>,
     /// This second.
     pub now: RwSignal<Moment>,
@@ -165,7 +165,7 @@ impl Day {
 
     /// Reads the plan settings of the formula that is now open.
     pub fn open(self) {
-        // A file that was taken in elsewhere may have brought bakes.
+        // A file imported elsewhere on the page may have added bakes.
         self.log.refresh();
         let id = self.formula_id();
         let saved = id
@@ -200,7 +200,7 @@ impl Day {
         let mut settings = before.clone();
         change(&mut settings);
         if settings.rises.states_other_rises_than(&before.rises) {
-            // What is stated is stated of this dough.
+            // The stated rise applies to this dough.
             settings.rises.dough = self.own_dough();
         }
         let id = self.formula_id();

@@ -68,6 +68,6 @@ fn hand_out(day: Day) {
         &events.unwrap_or_default(),
         day.now.get_untracked().instant(),
     );
-    // A browser that refuses says so itself.
+    // The browser reports its own refusal.
     let _saved = file::save("softcrumb-day.ics", "text/calendar", &text);
 }

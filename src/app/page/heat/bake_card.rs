@@ -8,7 +8,7 @@ use super::phases::Phases;
 use crate::app::part::{AdviceCard, Figure, Shown};
 use crate::app::state::{memo, use_app_state};
 use crate::engine::heat::{BakeTime, LoafCooling, Programme};
-use crate::engine::working::Line;
+use crate::engine::working::WorkingLine;
 use crate::results::heat::Baking;
 use crate::text::{ErrorText, FormatOptions, format, heat, tr};
 
@@ -109,7 +109,7 @@ fn BakeFigure(
     /// The figure, written out.
     select: fn(&Baking, FormatOptions) -> String,
     /// Its working.
-    working: fn(&Baking) -> Vec<Line>,
+    working: fn(&Baking) -> Vec<WorkingLine>,
 ) -> impl IntoView {
     let state = use_app_state();
     let context = HeatContext::from_context();

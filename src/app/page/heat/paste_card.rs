@@ -18,7 +18,7 @@ pub fn PasteCard(
 ) -> impl IntoView {
     let state = use_app_state();
     let context = HeatContext::from_context();
-    // Bowl and kettle are the same for all pastes: asked for once.
+    // Bowl and kettle are the same for all pastes, so the page asks for them once.
     let first = memo(move || context.first_paste() == Some(part));
     let name = memo(move || {
         state

@@ -11,7 +11,7 @@ use crate::app::part::{AdviceCard, Button, Figure, PickOne, Shown};
 use crate::app::state::{DialogKind, memo, use_app_state};
 use crate::engine::batch::BatchTarget;
 use crate::engine::tin::TinKind;
-use crate::engine::working::Line;
+use crate::engine::working::WorkingLine;
 use crate::results::batch::tins;
 use crate::sheet::TinUse;
 use crate::text::{self, chart::TinPlan, name, tins::TinView, tr};
@@ -75,7 +75,7 @@ fn TinFigures(
             was: None,
         })
     };
-    let working = move |select: fn(&TinView) -> &Vec<Line>| {
+    let working = move |select: fn(&TinView) -> &Vec<WorkingLine>| {
         Callback::new(move |()| {
             view.with_untracked(|view| view.as_ref().map(select).cloned().unwrap_or_default())
         })
@@ -134,7 +134,7 @@ fn Opens(
     /// What it led to.
     value: Memo<String>,
     /// The steps.
-    working: Callback<(), Vec<Line>>,
+    working: Callback<(), Vec<WorkingLine>>,
 ) -> impl IntoView {
     let state = use_app_state();
     let open = move |()| {

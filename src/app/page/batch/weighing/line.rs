@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use crate::app::page::BatchContext;
 use crate::app::state::{AppState, DialogKind, memo, use_app_state};
 use crate::engine::formula::LineAt;
-use crate::engine::working::Line;
+use crate::engine::working::WorkingLine;
 use crate::text::{name, weighing};
 
 /// One line to weigh; a tap opens its working.
@@ -51,7 +51,7 @@ pub fn WeighLine(
 }
 
 /// The steps from the formula's weight to what the scale shows.
-fn working(state: AppState, context: BatchContext, at: LineAt) -> Vec<Line> {
+fn working(state: AppState, context: BatchContext, at: LineAt) -> Vec<WorkingLine> {
     let sheet = state.sheet();
     context
         .results
