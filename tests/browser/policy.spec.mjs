@@ -81,7 +81,7 @@ test('the page repeats the policy, and every script and style is held to its sum
     assert.equal(sum, `sha256-${createHash('sha256').update(await readFile(join(DIST, path))).digest('base64')}`, tag);
     held += 1;
   }
-  assert.equal(held, 4, 'script, the one that loads pieces, style sheet, boot script');
+  assert.equal(held, 5, 'script, the one that loads pieces, style sheet, who is here first, boot script');
 });
 
 test('a binary that is not the one built is not run, and the page says what to do', async (session) => {

@@ -44,9 +44,11 @@ impl Drawing {
 }
 
 fn without_marks(html: &str) -> String {
-    MARKS
+    let plain = MARKS
         .iter()
-        .fold(html.to_owned(), |html, mark| html.replace(mark, ""))
+        .fold(html.to_owned(), |html, mark| html.replace(mark, ""));
+    // An empty text is written as a space.
+    plain.replace("> </", "></")
 }
 
 #[cfg(test)]
@@ -55,6 +57,9 @@ mod tests {
 
     #[test]
     fn only_marks_go() {
-        assert_eq!(without_marks("<p>58 g<!></p><!--<() />-->"), "<p>58 g</p>");
+        assert_eq!(
+            without_marks("<p>58 g<!></p><!--<() />--><p> <!></p>"),
+            "<p>58 g</p><p></p>"
+        );
     }
 }
