@@ -23,6 +23,7 @@ pub fn first_screen() -> String {
         state
             .settings
             .update(|settings| settings.language = Some(Language::English));
+        state.drawn_parts.set(usize::MAX);
         state.open_id.set(Some(id));
         provide_context(state);
         AppRoot().to_html()

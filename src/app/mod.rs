@@ -35,6 +35,7 @@ use state::AppState;
 /// Draws the page into the document, once the chunks that it needs at first are loaded.
 pub fn start() {
     spawn_local(async {
+        clock::next_task().await;
         // What is stored is read, or nothing is drawn: data must never seem lost.
         if storage::is_untouched() || records::load().await {
             let chosen = AppState::language_saved();
@@ -43,8 +44,7 @@ pub fn start() {
                 let _english = language::load(Some(crate::sheet::Language::English)).await;
             }
             load_for(&address::fragment()).await;
-            // In one task: nothing is painted in between, and no name stands on the page twice.
-            splash::remove();
+            clock::next_task().await;
             draw();
         } else {
             splash::show_failure();
@@ -60,11 +60,11 @@ async fn load_for(fragment: &str) {
 }
 
 fn draw() {
-    let Some((_, first)) = crate::text::example::examples().into_iter().next() else {
+    let Some(first) = crate::text::example::examples().into_iter().next() else {
         return;
     };
     mount_to_body(move || {
-        let state = AppState::begin(&first);
+        let state = AppState::begin(first);
         provide_context(state);
         state.follow();
         state.follow_other_tabs();
@@ -78,8 +78,22 @@ fn draw() {
                 navigate(state, &fragment);
             });
         });
+        spawn_local(draw_parts(state));
         view! { <AppRoot /> }
     });
+}
+
+/// Draws one part of the formula a task, so that no task is long; then shows the page in place of
+/// the first screen.
+async fn draw_parts(state: AppState) {
+    let parts = untrack(|| state.with(|sheet| sheet.formula.parts.len()));
+    for drawn in 1..parts {
+        clock::next_task().await;
+        state.drawn_parts.set(drawn);
+    }
+    clock::next_task().await;
+    state.drawn_parts.set(usize::MAX);
+    splash::remove();
 }
 
 fn navigate(state: AppState, fragment: &str) {

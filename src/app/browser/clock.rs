@@ -3,8 +3,10 @@
 use std::mem;
 use std::time::Duration;
 
-use js_sys::Date;
+use js_sys::{Date, Promise};
 use leptos::prelude::*;
+use wasm_bindgen::JsValue;
+use wasm_bindgen_futures::JsFuture;
 
 use crate::sheet::civil::ahead_of;
 
@@ -60,6 +62,25 @@ pub fn after_frame(callback: impl FnOnce() + 'static) {
     } else {
         request_animation_frame(later);
     }
+}
+
+/// Waits for the next task: the browser may draw or answer in between. A hidden page does not wait,
+/// because its timers are slow.
+pub async fn next_task() {
+    if document().hidden() {
+        return;
+    }
+    let promise = Promise::new(&mut |resolve, _| {
+        set_timeout(
+            move || {
+                // A function of the browser, which cannot fail.
+                let _done = resolve.call0(&JsValue::UNDEFINED);
+            },
+            Duration::ZERO,
+        );
+    });
+    // It is never refused.
+    let _done = JsFuture::from(promise).await;
 }
 
 /// A timer that starts anew with each request: one for each use, so that no use cancels another.

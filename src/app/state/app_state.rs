@@ -62,6 +62,8 @@ pub struct AppState {
     pub(super) is_visible: Option<RwSignal<bool>>,
     /// The figures of the dough, written out.
     pub figures: Memo<DoughFigures>,
+    /// How many parts of the formula are drawn yet, while the page is being drawn first.
+    pub drawn_parts: RwSignal<usize>,
     /// Which flour is the hundred per cent.
     pub basis: RwSignal<Basis>,
     /// The place that is shown.
@@ -147,6 +149,7 @@ impl AppState {
             deferred: follow_after_frame(displayed),
             is_visible: None,
             figures: figures(displayed, options),
+            drawn_parts: RwSignal::new(0),
             basis: RwSignal::new(Basis::default()),
             place: RwSignal::new(Place::default()),
             toast: RwSignal::new(None),

@@ -23,10 +23,10 @@ impl AppState {
     ///
     /// `first` is shown where nothing is saved and nothing can be. Where something is saved, the
     /// chunk that reads records must be loaded before.
-    pub fn begin(first: &Sheet) -> Self {
-        let state = Self::new(first.clone());
+    pub fn begin(first: (Id, Sheet)) -> Self {
+        let state = Self::new(first.1.clone());
         if storage::is_untouched() {
-            state.lay_out_examples();
+            state.show_first(first);
         } else {
             state.read_settings();
             if let Some(kitchens) = state.read_kitchens() {
@@ -92,9 +92,28 @@ impl AppState {
         }
     }
 
+    /// Opens the first example; all of them are stored after the frame that shows it.
+    fn show_first(self, first: (Id, Sheet)) {
+        let (id, sheet) = first;
+        self.show(sheet, Some(id));
+        self.write_later("examples", move || {
+            if !self.store_examples() {
+                self.open_id.set(None);
+            }
+        });
+    }
+
     /// Adds the examples to the shelf and opens the first, as a visitor's copy where it cannot be
     /// saved.
     fn lay_out_examples(self) {
+        let is_saved = self.store_examples();
+        if let Some((id, sheet)) = example::examples().into_iter().next() {
+            self.show(sheet, is_saved.then_some(id));
+        }
+    }
+
+    /// Stores the examples and which one is open. Whether all could be stored.
+    fn store_examples(self) -> bool {
         let examples = example::examples();
         // The formula stored last is the one changed last, which comes first in the list.
         let mut changed = now();
@@ -103,13 +122,11 @@ impl AppState {
             changed = now().after(changed);
         }
         self.write_index();
-        if let Some((id, sheet)) = examples.into_iter().next() {
-            let is_saved = self.save_error.with_untracked(Option::is_none);
-            if is_saved {
-                self.write_text(key::OPEN, id.as_text());
-            }
-            self.show(sheet, is_saved.then_some(id));
+        let is_saved = self.save_error.with_untracked(Option::is_none);
+        if let (true, Some((id, _))) = (is_saved, examples.first()) {
+            self.write_text(key::OPEN, id.as_text());
         }
+        is_saved
     }
 
     /// Reads the settings; what cannot be read is left as it is, and the usual ones hold.

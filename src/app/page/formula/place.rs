@@ -15,7 +15,10 @@ use crate::text::{name, tr};
 #[component]
 pub fn FormulaPlace() -> impl IntoView {
     let state = use_app_state();
-    let parts = memo(move || state.with(|sheet| sheet.formula.parts.len()));
+    let parts = memo(move || {
+        let parts = state.with(|sheet| sheet.formula.parts.len());
+        parts.min(state.drawn_parts.get())
+    });
     let answers = [Basis::AllFlour, Basis::OwnPart].map(|basis| (basis, name::basis(basis)));
     view! {
         <div class="place-head">
