@@ -9,7 +9,7 @@ use leptos::prelude::*;
 use super::displayed::{Displayed, figures, follow_after_frame};
 use super::journal::Journal;
 use super::unsaved::Unsaved;
-use super::{DialogKind, memo};
+use super::{DialogKind, Held, memo};
 use crate::app::browser::clock::Debounce;
 use crate::app::browser::locale;
 use crate::app::browser::storage::StorageError;
@@ -32,9 +32,9 @@ pub enum SaveError {
 #[derive(Clone, Copy)]
 pub struct AppState {
     /// The saved sheet, with its undo steps.
-    pub history: RwSignal<History<Sheet>>,
+    pub history: Held<History<Sheet>>,
     /// The trial: changes that are not saved, with their undo steps.
-    pub trial: RwSignal<Option<Trial>>,
+    pub trial: Held<Option<Trial>>,
     /// The number of the last step, whatever it changed.
     pub(super) revision: StoredValue<u64>,
     /// The saved sheet.
@@ -42,52 +42,52 @@ pub struct AppState {
     /// The current sheet: that of the trial, if there is one.
     pub(super) current: Memo<Arc<Sheet>>,
     /// How figures and pages are shown.
-    pub settings: RwSignal<Settings>,
+    pub settings: Held<Settings>,
     /// All kitchens and which of them is in use, with undo steps.
-    pub kitchens: RwSignal<History<Kitchens>>,
+    pub kitchens: Held<History<Kitchens>>,
     /// The steps that changed what is stored beside formula and kitchen.
-    pub(super) journal: RwSignal<Journal>,
+    pub(super) journal: Held<Journal>,
     /// The kitchen in use.
     pub kitchen: Memo<Kitchen>,
     /// How often another language has been chosen on this page.
-    pub language_revision: RwSignal<u32>,
+    pub language_revision: Held<u32>,
     /// How numbers are written and read here.
     pub options: Memo<FormatOptions>,
     /// The page shows these: the sheets as they are now or, in a card that is off the
     /// screen, as they were a frame ago.
     pub(super) displayed: Memo<Displayed>,
     /// The sheets as they were a frame ago.
-    pub(super) deferred: RwSignal<Displayed>,
+    pub(super) deferred: Held<Displayed>,
     /// Whether the card this belongs to is on the screen; none for what always follows at once.
     pub(super) is_visible: Option<RwSignal<bool>>,
     /// The figures of the dough, written out.
     pub figures: Memo<DoughFigures>,
     /// How many parts of the formula are drawn yet, while the page is being drawn first.
-    pub drawn_parts: RwSignal<usize>,
+    pub drawn_parts: Held<usize>,
     /// Which flour is the hundred per cent.
-    pub basis: RwSignal<Basis>,
+    pub basis: Held<Basis>,
     /// The place that is shown.
-    pub place: RwSignal<Place>,
+    pub place: Held<Place>,
     /// A sentence shown for some seconds, with its number.
-    pub toast: RwSignal<Option<(u64, &'static str)>>,
+    pub toast: Held<Option<(u64, &'static str)>>,
     /// The open dialog.
-    pub opened: RwSignal<Option<DialogKind>>,
+    pub opened: Held<Option<DialogKind>>,
     /// The dialog element.
     pub dialog: NodeRef<Dialog>,
     /// Texts that cannot be stored, by box, each with the reason.
-    pub invalid_inputs: RwSignal<BTreeMap<String, (String, String)>>,
+    pub invalid_inputs: Held<BTreeMap<String, (String, String)>>,
     /// How often the boxes were reset to their figures.
-    pub input_resets: RwSignal<u32>,
+    pub input_resets: Held<u32>,
     /// The index of the stored formulas.
-    pub shelf: RwSignal<Shelf>,
+    pub shelf: Held<Shelf>,
     /// What is written after the frame.
     pub(super) unsaved: Unsaved,
     /// The saved sheet as storage has it.
     pub(super) stored: StoredValue<Option<Arc<Sheet>>>,
     /// The id of the open formula; none for a visitor's copy, which is not stored.
-    pub open_id: RwSignal<Option<Id>>,
+    pub open_id: Held<Option<Id>>,
     /// The last save error, if any.
-    pub save_error: RwSignal<Option<SaveError>>,
+    pub save_error: Held<Option<SaveError>>,
     /// Whether the index has still to be written for the open formula.
     pub index_dirty: StoredValue<bool>,
     /// Delays writing the index while the user types.
@@ -95,13 +95,13 @@ pub struct AppState {
     /// Delays writing the address while the user types.
     pub(super) address_debounce: Debounce,
     /// Changes since formulas were last saved to a file.
-    pub changes_since_backup: RwSignal<u32>,
+    pub changes_since_backup: Held<u32>,
     /// Why the link in the address cannot be opened, if so.
-    pub link_error: RwSignal<Option<String>>,
+    pub link_error: Held<Option<String>>,
     /// Whether a newer version of the page is installed.
     pub newer_version: RwSignal<bool>,
     /// The notice of timers that are over while the bench is not shown.
-    pub timer_alert: RwSignal<Option<String>>,
+    pub timer_alert: Held<Option<String>>,
     /// The owner of everything that lives as long as the page.
     pub(super) root: StoredValue<Owner>,
 }
@@ -109,11 +109,11 @@ pub struct AppState {
 impl AppState {
     /// The state of a page that shows `sheet`.
     pub fn new(sheet: Sheet) -> Self {
-        let history = RwSignal::new(History::new(sheet));
-        let trial = RwSignal::new(None::<Trial>);
-        let settings = RwSignal::new(Settings::default());
-        let kitchens = RwSignal::new(History::new(Kitchens::default()));
-        let language_revision = RwSignal::new(0);
+        let history = Held::new(History::new(sheet));
+        let trial = Held::new(None::<Trial>);
+        let settings = Held::new(Settings::default());
+        let kitchens = Held::new(History::new(Kitchens::default()));
+        let language_revision = Held::new(0);
         let saved = memo(move || history.with(History::shared));
         let current = memo(move || {
             let tried = trial.with(|trial| trial.as_ref().map(|trial| trial.steps.shared()));
@@ -141,7 +141,7 @@ impl AppState {
             current,
             settings,
             kitchens,
-            journal: RwSignal::new(Journal::default()),
+            journal: Held::new(Journal::default()),
             kitchen: memo(move || kitchens.with(|all| all.now().current().clone())),
             language_revision,
             options,
@@ -149,26 +149,26 @@ impl AppState {
             deferred: follow_after_frame(displayed),
             is_visible: None,
             figures: figures(displayed, options),
-            drawn_parts: RwSignal::new(0),
-            basis: RwSignal::new(Basis::default()),
-            place: RwSignal::new(Place::default()),
-            toast: RwSignal::new(None),
-            opened: RwSignal::new(None),
+            drawn_parts: Held::new(0),
+            basis: Held::new(Basis::default()),
+            place: Held::new(Place::default()),
+            toast: Held::new(None),
+            opened: Held::new(None),
             dialog: NodeRef::new(),
-            invalid_inputs: RwSignal::new(BTreeMap::new()),
-            input_resets: RwSignal::new(0),
+            invalid_inputs: Held::new(BTreeMap::new()),
+            input_resets: Held::new(0),
             unsaved: Unsaved::default(),
             stored: StoredValue::new(None),
-            shelf: RwSignal::new(Shelf::default()),
-            open_id: RwSignal::new(None),
-            save_error: RwSignal::new(None),
+            shelf: Held::new(Shelf::default()),
+            open_id: Held::new(None),
+            save_error: Held::new(None),
             index_dirty: StoredValue::new(false),
             index_debounce: Debounce::default(),
             address_debounce: Debounce::default(),
-            changes_since_backup: RwSignal::new(0),
-            link_error: RwSignal::new(None),
+            changes_since_backup: Held::new(0),
+            link_error: Held::new(None),
             newer_version: RwSignal::new(false),
-            timer_alert: RwSignal::new(None),
+            timer_alert: Held::new(None),
             root: StoredValue::new(Owner::current().unwrap_or_default()),
         }
     }

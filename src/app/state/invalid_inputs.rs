@@ -2,8 +2,6 @@
 
 use std::collections::BTreeMap;
 
-use leptos::prelude::*;
-
 use super::AppState;
 
 /// The prefix of the keys of boxes in the dialog.
