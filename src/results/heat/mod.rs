@@ -7,6 +7,7 @@ mod apply_advice;
 mod baking;
 mod cooling;
 mod cooling_result;
+mod dough_off_mixer;
 mod heat_results;
 mod heat_shares;
 mod in_oven;
@@ -28,6 +29,7 @@ pub use apply_advice::{StepAmount, apply_remedy, apply_step, set_liquid_temperat
 pub use baking::{Baking, baking};
 pub use cooling::{CoolingPlan, cooling_plan};
 pub use cooling_result::{CoolingResult, coolable, paste_cooling};
+pub use dough_off_mixer::{DoughFit, DoughOffMixer};
 pub use heat_results::{HeatBefore, HeatInput, HeatResults};
 pub use heat_shares::{HeatShare, HeatSource, shares};
 pub use in_oven::InOven;
