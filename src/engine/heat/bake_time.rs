@@ -159,7 +159,11 @@ impl BakeSetting {
             given("O", "oven", oven, "°C"),
         ];
         let names = match self.baked.body {
-            LoafBody::Bar { .. } => ["left by the length", "left by the width", "left by the height"],
+            LoafBody::Bar { .. } => [
+                "left by the length",
+                "left by the width",
+                "left by the height",
+            ],
             LoafBody::Round { .. } => ["left by the width", "left by the height", ""],
         };
         let shares = letters.into_iter().zip(names).zip(&ways);
@@ -167,7 +171,12 @@ impl BakeSetting {
         Line {
             rule: format!("D + (O − D) × (1 − {})", rule.join(" × ")).into(),
             with,
-            gives: given("C", "middle by then", dough + (oven - dough) * (1.0 - left), "°C"),
+            gives: given(
+                "C",
+                "middle by then",
+                dough + (oven - dough) * (1.0 - left),
+                "°C",
+            ),
             source: CONDUCTION.into(),
         }
     }

@@ -124,7 +124,10 @@ impl LoafBody {
     pub(super) fn left_by_direction(&self, time: Minutes) -> Vec<f64> {
         let series = self.series(BAKING, TERMS);
         let seconds = time.minutes() * 60.0;
-        series.iter().map(|terms| left_one_way(terms, seconds)).collect()
+        series
+            .iter()
+            .map(|terms| left_one_way(terms, seconds))
+            .collect()
     }
 
     fn time(

@@ -29,9 +29,8 @@ pub(super) fn bedtime(
     solved: &Solved,
 ) -> Option<Bedtime> {
     let steps = plan.steps().iter().zip(&solved.steps);
-    let bakes = steps.filter(|(step, _)| {
-        matches!(step.at.work, StepKind::Bake | StepKind::LaterBake)
-    });
+    let bakes =
+        steps.filter(|(step, _)| matches!(step.at.work, StepKind::Bake | StepKind::LaterBake));
     let (first, out) = bakes.fold(None, |found: Option<(Instant, Instant)>, (_, timed)| {
         let (begins, ends) = found.unwrap_or((timed.begins, timed.ends));
         Some((begins.min(timed.begins), ends.max(timed.ends)))

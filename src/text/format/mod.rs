@@ -25,8 +25,8 @@ pub use clock::{box_clock, box_date_and_clock, clock, clock_at, date, day_and_cl
 pub use figure::{figure, plain, significant};
 pub use heat::{
     about_minutes, about_temperature, altitude, box_altitude, box_degrees, box_minutes,
-    box_pressure, box_thickness, box_warming_rate, degrees_off, heat, minutes, minutes_range,
-    near_temperature, pressure, rate_symbol, thickness, warming_rate,
+    box_pressure, box_thickness, box_warming_rate, degrees_off, heat, hours, minutes,
+    minutes_range, near_temperature, pressure, rate_symbol, thickness, warming_rate,
 };
 pub use quantity::{
     count, division, factor, mass, mass_weighed, of_flour, ratio, share, temperature, times,
