@@ -18,6 +18,7 @@ mod part_matter;
 mod paste;
 mod paste_cooling;
 mod paste_result;
+mod phase_minutes;
 mod remedies;
 mod start_temperatures;
 mod steam;
@@ -40,6 +41,7 @@ pub use part_matter::part_matter;
 pub use paste::paste;
 pub use paste_cooling::{PasteCooling, paste_coolings};
 pub use paste_result::{PasteResult, expected_steam, pastes};
+pub use phase_minutes::{shown_phases, type_minutes};
 pub use remedies::{DoughQuestion, NamedRemedies, named_remedies, offered_remedies};
 pub use start_temperatures::{line_start, part_start};
 pub use steam::{

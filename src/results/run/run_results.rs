@@ -133,6 +133,12 @@ impl Run {
         }
     }
 
+    /// How long one load bakes in all, as this oven bakes.
+    #[must_use]
+    pub fn bake_time(&self) -> Minutes {
+        held(self.bake.iter().map(|phase| phase.minutes()).sum())
+    }
+
     fn followed(&self) -> Followed<'_> {
         Followed {
             formula: &self.formula,
