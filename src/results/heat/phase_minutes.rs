@@ -16,11 +16,7 @@ pub fn shown_phases(run: &Run, bake: &BakeSettings) -> Vec<Minutes> {
 
 /// Takes typed minutes of a phase: from then on the baker's own count, and the other phases keep the
 /// minutes that were `shown`.
-pub fn type_minutes(
-    bake: &mut BakeSettings,
-    shown: &[Minutes],
-    (phase, typed): (usize, Minutes),
-) {
+pub fn type_minutes(bake: &mut BakeSettings, shown: &[Minutes], (phase, typed): (usize, Minutes)) {
     for (own, shown) in bake.phases.iter_mut().zip(shown) {
         own.minutes = *shown;
     }

@@ -19,6 +19,24 @@ pub fn when_answer(results: &DayResults, zone: &Zone) -> String {
     )
 }
 
+/// Under the clock of the start: "Start Fri".
+#[must_use]
+pub fn start_label(results: &DayResults, zone: &Zone) -> String {
+    tr!(
+        "Start {day}",
+        day = format::weekday(results.solved.begins, zone)
+    )
+}
+
+/// Under the clock of the end: "On the table Sat".
+#[must_use]
+pub fn table_label(results: &DayResults, zone: &Zone) -> String {
+    tr!(
+        "On the table {day}",
+        day = format::weekday(results.solved.table, zone)
+    )
+}
+
 /// Fridge and oven: "12 h in the fridge, one oven load".
 #[must_use]
 pub fn fridge_answer(settings: &DaySettings, options: FormatOptions) -> String {

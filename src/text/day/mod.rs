@@ -16,9 +16,10 @@ mod ready;
 mod rise;
 mod step;
 
-pub use adjustment::{adjustment, bedtime};
+pub use adjustment::{adjustment, bedtime, cut_early};
 pub use answer::{
-    fridge_answer, known_answer, learnt_answer, log_answer, rise_answer, steps_answer, when_answer,
+    fridge_answer, known_answer, learnt_answer, log_answer, rise_answer, start_label, steps_answer,
+    table_label, when_answer,
 };
 pub use bench::{addition, dough_deviation, timer, weighing_effect};
 pub use calendar::calendar_events;
@@ -37,4 +38,4 @@ pub use path::{bulk, path_working, rise_working};
 pub use preferment::{preferment_rise, preferment_working};
 pub use ready::{ready, table_working};
 pub use rise::{basis, rise_begins, rise_difference, rise_range, signs};
-pub use step::{StepLine, caution_of, step_line};
+pub use step::{StepLine, caution_of, first_of_day, step_line};

@@ -40,7 +40,10 @@ fn Cools() -> impl IntoView {
     let verdict = memo(move || {
         let passes = context.read_cooling(|cooling| {
             let cooled = cooling.cooled.as_ref();
-            (cooling.plan.is_none(), cooled.is_some_and(|cooled| cooled.slow.passes))
+            (
+                cooling.plan.is_none(),
+                cooled.is_some_and(|cooled| cooled.slow.passes),
+            )
         });
         match passes {
             Some((_, true)) => Verdict::Good,

@@ -23,11 +23,13 @@ pub fn DoughRow() -> impl IntoView {
     let context = HeatContext::from_context();
     let answer = memo(move || {
         let options = state.options.get();
-        context.results.with(|results| match (&results.dough, &results.mixing) {
-            (Some(dough), _) => heat::dough_answer(dough, options),
-            (None, Err(error)) => error.sentence(options),
-            (None, Ok(_)) => String::new(),
-        })
+        context
+            .results
+            .with(|results| match (&results.dough, &results.mixing) {
+                (Some(dough), _) => heat::dough_answer(dough, options),
+                (None, Err(error)) => error.sentence(options),
+                (None, Ok(_)) => String::new(),
+            })
     });
     let verdict = memo(move || {
         context.results.with(|results| match &results.dough {

@@ -6,7 +6,9 @@ use super::bowls::Bowls;
 use super::fold::Fold;
 use super::kitchen_boxes::{ALTITUDE, MIXER, PRESSURE, TEMPERATURES};
 use crate::app::browser::live_region::announce;
-use crate::app::part::{AnswerRow, Button, Choice, FieldBox, PickOne, Picture, ScaleBoxes, TextBox};
+use crate::app::part::{
+    AnswerRow, Button, Choice, FieldBox, PickOne, Picture, ScaleBoxes, TextBox,
+};
 use crate::app::state::{AppState, memo, use_app_state};
 use crate::engine::heat::HeatFrom;
 use crate::sheet;

@@ -59,7 +59,9 @@ pub fn RemedyLines() -> impl IntoView {
         wording.unwrap_or_default()
     });
     let offers = memo(move || {
-        let found = context.read_mixing(|mixing| remedies.with(|found| offers(state, mixing, wanted(), found.as_deref())));
+        let found = context.read_mixing(|mixing| {
+            remedies.with(|found| offers(state, mixing, wanted(), found.as_deref()))
+        });
         found.unwrap_or_default()
     });
     view! {
@@ -81,7 +83,11 @@ fn offers(
         Ok(LiquidAnswer::At { liquid, .. }) => vec![Offer {
             liquid: Some(*liquid),
             remedy: None,
-            wording: heat::reached(&heat::liquid_at(&mixing.load, *liquid, options), wanted, options),
+            wording: heat::reached(
+                &heat::liquid_at(&mixing.load, *liquid, options),
+                wanted,
+                options,
+            ),
         }],
         Ok(LiquidAnswer::OutOfReach(out)) => {
             let offered = offered_remedies(remedies.unwrap_or_default()).into_iter();
