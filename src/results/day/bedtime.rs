@@ -1,7 +1,7 @@
 //! Bedtime: whether the bread may still be in the oven when the baker goes to sleep.
 
-use super::day_results::nights_between;
 use super::input::DayInput;
+use super::nights::nights_between;
 use super::ready_range::ReadyRange;
 use crate::engine::plan::{Plan, Solved, StepKind};
 use crate::engine::quantity::{Instant, Minutes};
@@ -21,7 +21,7 @@ pub struct Bedtime {
 const LOOKED_AHEAD: Minutes = Minutes::known(1440.0);
 
 /// The night into which the bread may bake, being as late as it may be; `None` where it is out before
-/// the baker goes to sleep, or no night is kept.
+/// the baker goes to sleep, no night is kept, or the plan cannot be kept at all.
 pub(super) fn bedtime(
     input: &DayInput,
     ready: Option<&ReadyRange>,
@@ -35,8 +35,7 @@ pub(super) fn bedtime(
         let (begins, ends) = found.unwrap_or((timed.begins, timed.ends));
         Some((begins.min(timed.begins), ends.max(timed.ends)))
     })?;
-    let late = ready.map_or(Minutes::ZERO, |ready| ready.later.minutes);
-    let out_at_latest = out.later(late);
+    let out_at_latest = out.later(ready?.later.minutes);
     let mut nights = nights_between(input, first, out.later(LOOKED_AHEAD)).into_iter();
     let night = nights.find(|night| night.from < out_at_latest && night.until > first)?;
     Some(Bedtime {

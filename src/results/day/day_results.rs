@@ -3,6 +3,7 @@
 use super::bedtime::{Bedtime, bedtime};
 use super::in_plan::in_plan;
 use super::input::DayInput;
+use super::nights::nights_between;
 use super::paste_conflicts::{PasteConflict, paste_conflicts};
 use super::ready_range::{ReadyRange, ready_range};
 use super::ready_shares::ReadyInput;
@@ -12,11 +13,10 @@ use crate::engine::plan::{
     Aim, Around, Conflict, Done, Plan, PlanError, Solved, Span, Step, StepAt, Timed, edited, solve,
     usual,
 };
-use crate::engine::quantity::{Instant, Minutes, Temperature};
+use crate::engine::quantity::{Minutes, Temperature};
 use crate::results::heat::{TimesAsked, planned_phases, times};
 use crate::results::run::{DoughBasis, Run, between};
 use crate::sheet::Moment;
-use crate::sheet::civil::nights;
 use crate::sheet::day::Bake;
 
 /// Every number of the day that does not depend on the step at the bench.
@@ -202,13 +202,6 @@ fn longest_wait(plan: &Plan, solved: &Solved) -> Minutes {
     let steps = solved.steps.iter().zip(plan.steps());
     let waits = steps.map(|(timed, step)| timed.lasts.minutes() - step.hands.minutes());
     held(waits.fold(0.0, f64::max))
-}
-
-/// The nights between two times; none where the baker works through.
-pub(super) fn nights_between(input: &DayInput, from: Instant, until: Instant) -> Vec<Span> {
-    input.settings.sleep.map_or_else(Vec::new, |sleep| {
-        nights(input.zone, (sleep.from, sleep.until), from, until)
-    })
 }
 
 pub(super) fn around(input: &DayInput, plan: &Plan, aim: Aim) -> Around {

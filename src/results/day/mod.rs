@@ -16,6 +16,7 @@ mod in_plan;
 mod input;
 mod kitchen_observations;
 mod learning;
+mod nights;
 mod observations;
 mod oven_loads;
 mod part_warmth;

@@ -1,14 +1,15 @@
 //! The day ribbon: two days as one strip, with a lane each for paste, preferment, dough, chocolate.
 
 use crate::engine::formula::Formula;
-use crate::engine::numerics::{float_from_i64, float_from_usize};
-use crate::engine::plan::{Span, StepAt, StepKind, Timed};
+use crate::engine::numerics::float_from_usize;
+use crate::engine::plan::{StepAt, StepKind, Timed};
 use crate::engine::quantity::{Instant, Minutes};
 use crate::results::day::DayResults;
 use crate::sheet::civil::{Clock, Zone};
 use crate::text::{format, format_options::FormatOptions, language::text, name, tr, tr_noop};
 
 use super::Tick;
+use super::ribbon_scale::{Scale, WIDTH};
 
 /// A stretch of one lane.
 #[derive(Clone, Debug, PartialEq)]
@@ -112,54 +113,9 @@ const BLOCK: f64 = 20.0;
 /// The least visible width.
 const LEAST: f64 = 2.0;
 
-/// How much narrower an hour of the night is than one of the day.
-const NIGHT: f64 = 0.2;
-
-/// Time along the ribbon: straight, but slower through the nights.
-struct Scale {
-    from: i64,
-    nights: Vec<(i64, i64)>,
-    /// The width of the whole, in seconds of the day.
-    all: f64,
-}
-
-impl Scale {
-    fn of(from: Instant, until: Instant, nights: &[Span]) -> Self {
-        let nights = nights.iter();
-        let mut scale = Self {
-            from: from.seconds(),
-            nights: nights
-                .map(|night| (night.from.seconds(), night.until.seconds()))
-                .collect(),
-            all: 1.0,
-        };
-        scale.all = scale.passed(until).max(1.0);
-        scale
-    }
-
-    /// The seconds since the left edge, those of the night counted as fewer.
-    fn passed(&self, at: Instant) -> f64 {
-        let at = at.seconds();
-        let asleep = self.nights.iter().map(|(begins, ends)| {
-            let within = at.min(*ends) - self.from.max(*begins);
-            seconds(within)
-        });
-        seconds(at - self.from) - (1.0 - NIGHT) * asleep.sum::<f64>()
-    }
-
-    fn x(&self, at: Instant) -> f64 {
-        DayRibbon::WIDTH * (self.passed(at) / self.all).clamp(0.0, 1.0)
-    }
-}
-
-/// Seconds of a plan as a number; a plan of more than a century is cut off.
-fn seconds(seconds: i64) -> f64 {
-    float_from_i64(seconds.clamp(0, i64::from(u32::MAX)))
-}
-
 impl DayRibbon {
     /// Width of the field.
-    pub const WIDTH: f64 = 340.0;
+    pub const WIDTH: f64 = WIDTH;
     /// How high a block is.
     pub const BLOCK: f64 = BLOCK;
     /// The top of the first lane.
