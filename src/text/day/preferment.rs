@@ -37,38 +37,53 @@ pub fn preferment_rise(
     let Ok(ripeness) = &rise.ripeness else {
         return String::new();
     };
-    match (ripeness.state, ripeness.ripe_from, ripeness.ripe_until) {
-        (RipenessState::Under, Some(from), _) => tr!(
-            "{name} is not ripe yet when it leaves the fridge, {out}; left there, it would be {from}.",
-            name = name,
-            out = out,
-            from = after(from)
-        ),
-        (RipenessState::Under, None, _) => tr!(
-            "{name} is not ripe when it leaves the fridge, {out}, nor two days later: give it more \
-             yeast, or more time in the room.",
-            name = name,
-            out = out
-        ),
-        (RipenessState::Ripe, _, Some(until)) => tr!(
+    if ripeness.state == RipenessState::Under {
+        return under(&name, &out, ripeness.ripe_from.map(after));
+    }
+    let is_ripe = ripeness.state == RipenessState::Ripe;
+    ripe_or_over(&name, &out, (is_ripe, ripeness.ripe_until.map(after)))
+}
+
+/// A preferment that is ripe, or over; until when it keeps or was ripe, where that is known.
+fn ripe_or_over(name: &str, out: &str, ripe: (bool, Option<String>)) -> String {
+    match ripe {
+        (true, Some(until)) => tr!(
             "{name} is ripe when it leaves the fridge, {out}. It keeps there until {until}.",
             name = name,
             out = out,
-            until = after(until)
+            until = until
         ),
-        (RipenessState::Ripe, _, None) => tr!(
+        (true, None) => tr!(
             "{name} is ripe when it leaves the fridge, {out}. It keeps there for two more days.",
             name = name,
             out = out
         ),
-        (RipenessState::Over, _, Some(until)) => tr!(
+        (false, Some(until)) => tr!(
             "{name} is past its best when it leaves the fridge, {out}: it was ripe until {until}.",
             name = name,
             out = out,
-            until = after(until)
+            until = until
         ),
-        (RipenessState::Over, _, None) => tr!(
+        (false, None) => tr!(
             "{name} is past its best when it leaves the fridge, {out}.",
+            name = name,
+            out = out
+        ),
+    }
+}
+
+/// A preferment that is not ripe; from when it would be, where that is known.
+fn under(name: &str, out: &str, from: Option<String>) -> String {
+    match from {
+        Some(from) => tr!(
+            "{name} is not ripe yet when it leaves the fridge, {out}; left there, it would be {from}.",
+            name = name,
+            out = out,
+            from = from
+        ),
+        None => tr!(
+            "{name} is not ripe when it leaves the fridge, {out}, nor two days later: give it more \
+             yeast, or more time in the room.",
             name = name,
             out = out
         ),
