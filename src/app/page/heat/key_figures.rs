@@ -31,7 +31,7 @@ pub fn DoughFigure() -> impl IntoView {
             let now = dough.temperature;
             let before = context.before.with(|before| before.as_ref()?.dough);
             let wording = |before| heat::before_and_change(before, now, options);
-            let value = format::near_temperature(now, options);
+            let value = format::temperature(now, options);
             Shown::changed(value, before.map(wording))
         });
         shown.unwrap_or_else(|| Shown::plain(tr!("none").to_owned()))
