@@ -114,6 +114,7 @@ test('the class’s oven loads become steps of the plan, each in its turn', asyn
   await page.getByRole('button', { name: 'Plan the day with these oven loads' }).click();
   await page.getByRole('heading', { level: 1, name: 'Day' }).waitFor({ state: 'attached' });
   const day = new DayPage(page);
+  await day.openRows();
   const steps = await until(() => day.listed(), (all) => all.some((step) => step.name === 'Load 3: bake in its turn'), 'three loads');
   const begins = (name) => {
     const found = steps.find((step) => step.name === name);
@@ -125,7 +126,6 @@ test('the class’s oven loads become steps of the plan, each in its turn', asyn
   assert.equal(bakes[2] - bakes[1], bakes[1] - bakes[0]);
   const doughs = ['Load 2: dough from the bowl to the oven', 'Load 3: dough from the bowl to the oven'].map(begins);
   assert.equal(doughs[1] - doughs[0], bakes[1] - bakes[0]);
-  await unfold(page, 'Fridge and oven');
   await reads(page.getByRole('main'), /3 loads, \d+ min apart/);
   await shot(page, 'day-loads-phone');
   await page.getByRole('radio', { name: 'are shaped together' }).check();
@@ -138,7 +138,6 @@ test('the class’s oven loads become steps of the plan, each in its turn', asyn
 test('more loads than a plan can hold are answered in words', async (session) => {
   const { page } = await opened(session);
   await new DayPage(page).open();
-  await unfold(page, 'Fridge and oven');
   await page.getByRole('textbox', { name: /^Oven loads/ }).fill('40');
   await reads(page.getByRole('main'), /No plan can be made/);
   await page.getByRole('textbox', { name: /^Oven loads/ }).fill('2');

@@ -32,7 +32,7 @@ async function withBake(session, screen = 'phone', more = {}) {
   const { page, day } = await onFriday(session, screen, more);
   await day.start();
   await page.getByRole('button', { name: 'Stop here, keep it in the log' }).click();
-  await day.log.locator('summary').first().click();
+  await day.bakes.locator('summary').first().click();
   return { page, day };
 }
 
@@ -56,7 +56,8 @@ test('a photo is drawn down, kept with the bake, shown with words for those who 
   assert.deepEqual(await breaches(page), []);
   await page.reload();
   await ready(page);
-  await day.log.locator('summary').first().click();
+  await day.openRows();
+  await day.bakes.locator('summary').first().click();
   await shown.waitFor();
   await day.log.getByRole('button', { name: 'Take the photo away' }).click();
   await shown.waitFor({ state: 'detached' });
@@ -133,7 +134,7 @@ test('the log goes out to a file and comes back elsewhere, photo and all, and tw
   await takeIn(other.day).setInputFiles(file('log.json', 'application/json', text));
   await says(other.day, /No bake of this file is new here\..*One was there already/s);
   assert.equal((await all(other.page))['softcrumb.log'], kept['softcrumb.log']);
-  await counts(other.day.log.locator('summary'), 1);
+  await counts(other.day.bakes, 1);
 });
 
 test('a file that is damaged, newer, another kind or too large changes nothing and is told', async (session) => {

@@ -65,10 +65,10 @@ test('what is noted at the bench is taken back, and a bake that is in the log co
   await holds(warm, before);
   await typed(warm, '22');
   await page.getByRole('button', { name: 'Stop here, keep it in the log' }).click();
-  await day.log.locator('summary').first().waitFor();
+  await day.bakes.first().waitFor();
   while (await app.canUndo()) await app.undo();
   await until(async () => (await all(page))['softcrumb.bench'] ?? '', (text) => text === '', 'no bench is stored');
-  await counts(day.log.locator('summary'), 1);
+  await counts(day.bakes, 1);
 });
 
 test('a time that is not one gives way to the time that holds, and undo brings the one before', async (session) => {

@@ -42,6 +42,7 @@ mod known_dough;
 mod links;
 mod log_files;
 mod observed;
+mod one_tap;
 mod paste_conflicts;
 mod plain;
 mod recipes;

@@ -88,30 +88,6 @@ fn an_open_plan_is_for_tomorrow_afternoon_and_nothing_is_in_the_way() {
 }
 
 #[test]
-fn steps_are_shown_with_clock_length_and_work() {
-    let (_, sheet) = examples().remove(0);
-    let planned = plan(&sheet, 21.0, Target::Open);
-    let pairs = planned.plan.steps().iter().zip(&planned.solved.steps);
-    let told: Vec<String> = pairs
-        .map(|(step, timed)| {
-            let told = day::step_line(step, timed, &sheet.formula, &Zone::default(), british());
-            format!("{} {} {}: {}", told.day, told.clock, told.name, told.lasts)
-        })
-        .collect();
-    let all = told.join("\n").replace('\u{A0}', " ");
-    assert!(all.contains("Scald the paste: 12 min of work"), "{all}");
-    assert!(
-        all.contains("Let the preferment stand: 40 min, no work"),
-        "{all}"
-    );
-    assert!(all.contains("Sat 28 March"), "{all}");
-    assert!(
-        all.contains("Bulk rise: ") && all.contains(" of it work"),
-        "{all}"
-    );
-}
-
-#[test]
 fn rises_and_nights_are_shown_plainly() {
     let (_, sheet) = examples().remove(0);
     for room in [14.0, 21.0, 26.0, 32.0] {
@@ -133,7 +109,14 @@ fn rises_and_nights_are_shown_plainly() {
                 is_plain(&day::basis(&anchor, options));
             }
             for rise in &planned.run.rises.preferments {
-                is_plain(&day::preferment_rise(rise.as_ref().unwrap(), options));
+                let (rise, zone) = (rise.as_ref().unwrap(), Zone::default());
+                is_plain(&day::preferment_rise(
+                    rise,
+                    &planned,
+                    &sheet.formula,
+                    &zone,
+                    options,
+                ));
             }
         }
     }

@@ -20,6 +20,7 @@ mod cautions;
 mod cautions_of_chocolate;
 mod class;
 mod corrections;
+mod day_answers;
 mod days;
 mod errors;
 mod errors_of_files;

@@ -81,7 +81,7 @@ pub fn AnswerRow(
         }
     };
     view! {
-        <section class="card answer" id=(!id.is_empty()).then_some(id) data-verdict=move || verdict.get().as_str()>
+        <section class="card answer" aria-label=title id=(!id.is_empty()).then_some(id) data-verdict=move || verdict.get().as_str()>
             <details open=at_first on:toggle=toggled>
                 <summary>
                     <h2>{title}</h2>

@@ -38,7 +38,7 @@ pub fn DayRibbonPicture(
     };
     let now = now.map(|x| view! { <line class="now" x1=x x2=x y1="0" y2=height /> });
     view! {
-        <figure class="ribbon" tabindex="0" role="group" aria-label=tr!("The ribbon of the plan")>
+        <figure class="ribbon" role="group" aria-label=tr!("The ribbon of the plan")>
             <svg viewBox=field role="img" aria-label=description>
                 {nights.into_iter().map(night).collect_view()}
                 {days.into_iter().map(midnight).collect_view()}

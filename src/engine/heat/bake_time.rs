@@ -3,6 +3,7 @@
 
 use super::baked_shape::BakedBody;
 use super::error::HeatError;
+use super::loaf_body::LoafBody;
 use crate::engine::quantity::{Minutes, Share, Temperature};
 use crate::engine::working::{WorkingLine, given};
 
@@ -53,7 +54,8 @@ const SPREAD_BY_RATIO: f64 = 0.15;
 /// The widest a time may be off, where shapes differ too.
 const WIDEST: f64 = 0.2;
 
-const CONDUCTION: &str = "conduction: Carslaw and Jaeger, Conduction of Heat in Solids";
+const CONDUCTION: &str =
+    "conduction: Carslaw and Jaeger, Conduction of Heat in Solids, §1.15 (product of solutions)";
 
 /// How long a bake takes, from one that is known.
 ///
@@ -112,8 +114,8 @@ impl BakeSetting {
 }
 
 impl BakeTime {
-    /// The working, line by line: the height of what is baked, the time by conduction that the
-    /// slowest terms of its series give, and the known time scaled.
+    /// The working, line by line: the height of what is baked, how warm its middle is after the time by
+    /// conduction, and the known time scaled.
     #[must_use]
     pub fn working(&self) -> Vec<WorkingLine> {
         let scaled = WorkingLine {
@@ -144,22 +146,37 @@ impl BakeTime {
 }
 
 impl BakeSetting {
-    /// The step that leads to the middle after a time by the first terms of the series alone.
-    fn middle_after(&self, time: Minutes) -> WorkingLine {
-        let (weight, rate) = self.baked.body.first_terms();
-        let left = weight * libm::exp(-rate * 60.0 * time.minutes());
+    /// How warm the middle is after a time: what each direction leaves of the first difference,
+    /// multiplied.
+    fn middle_after(&self, time: Minutes) -> Line {
+        let ways = self.baked.body.left_by_direction(time);
         let (dough, oven) = (self.dough.celsius(), self.oven.celsius());
-        let middle = dough + (oven - dough) * (1.0 - left);
-        WorkingLine {
-            rule: "D + (O − D) × (1 − A / 2.718281828459045 ^ (r × 60 × M))".into(),
-            with: vec![
-                given("D", "dough", dough, "°C"),
-                given("O", "oven", oven, "°C"),
-                given("A", "first terms", weight, ""),
-                given("r", "their rate", rate, "1/s"),
-                given("M", "by conduction", time.minutes(), "min"),
+        let left: f64 = ways.iter().product();
+        let letters = ["a", "b", "c"];
+        let rule: Vec<&str> = letters.iter().take(ways.len()).copied().collect();
+        let mut with = vec![
+            given("D", "dough", dough, "°C"),
+            given("O", "oven", oven, "°C"),
+        ];
+        let names = match self.baked.body {
+            LoafBody::Bar { .. } => [
+                "left by the length",
+                "left by the width",
+                "left by the height",
             ],
-            result: given("C", "middle by then", middle, "°C"),
+            LoafBody::Round { .. } => ["left by the width", "left by the height", ""],
+        };
+        let shares = letters.into_iter().zip(names).zip(&ways);
+        with.extend(shares.map(|((letter, of), share)| given(letter, of, *share, "")));
+        Line {
+            rule: format!("D + (O − D) × (1 − {})", rule.join(" × ")).into(),
+            with,
+            gives: given(
+                "C",
+                "middle by then",
+                dough + (oven - dough) * (1.0 - left),
+                "°C",
+            ),
             source: CONDUCTION.into(),
         }
     }

@@ -104,14 +104,30 @@ impl LoafBody {
         self.time(COOLING, room, core, target).ok_or(never)
     }
 
-    /// In an oven: the product of the first weights, and the sum of their rates, 1/s. The middle
-    /// follows them alone once the body has begun to warm.
-    pub(super) fn first_terms(&self) -> (f64, f64) {
-        let series = self.series(BAKING, 1);
-        let firsts = series.iter().filter_map(|terms| terms.first());
-        firsts.fold((1.0, 0.0), |(weights, rates), (weight, rate)| {
-            (weights * weight, rates + rate)
-        })
+    /// How warm the middle is after a time in an oven.
+    ///
+    /// # Errors
+    /// [`HeatError::OffScale`] never: it lies between dough and oven.
+    pub fn middle_in_oven(
+        &self,
+        oven: Temperature,
+        dough: Temperature,
+        time: Minutes,
+    ) -> Result<Temperature, HeatError> {
+        let left = left(&self.series(BAKING, TERMS), time.minutes() * 60.0);
+        let celsius = oven.celsius() + left * (dough.celsius() - oven.celsius());
+        Ok(Temperature::from_celsius(celsius)?)
+    }
+
+    /// In an oven: the share of the first difference that each direction leaves in the middle after a
+    /// time; their product is what is left of it.
+    pub(super) fn left_by_direction(&self, time: Minutes) -> Vec<f64> {
+        let series = self.series(BAKING, TERMS);
+        let seconds = time.minutes() * 60.0;
+        series
+            .iter()
+            .map(|terms| left_one_way(terms, seconds))
+            .collect()
     }
 
     fn time(
@@ -149,15 +165,18 @@ impl LoafBody {
 
 /// The share of the first difference that is left in the middle after so many seconds.
 fn left(series: &[Series], seconds: f64) -> f64 {
-    let directions = series.iter().map(|terms| {
-        let sum: f64 = terms
-            .iter()
-            .map(|(weight, rate)| weight * libm::exp(-rate * seconds))
-            .sum();
-        // At the very beginning the terms left out would make up the difference.
-        sum.clamp(0.0, 1.0)
-    });
+    let directions = series.iter().map(|terms| left_one_way(terms, seconds));
     directions.product()
+}
+
+/// The same, by one direction alone.
+fn left_one_way(terms: &[(f64, f64)], seconds: f64) -> f64 {
+    let sum: f64 = terms
+        .iter()
+        .map(|(weight, rate)| weight * libm::exp(-rate * seconds))
+        .sum();
+    // At the very beginning the terms left out would make up the difference.
+    sum.clamp(0.0, 1.0)
 }
 
 /// Halvings before Newton's steps: they begin within 0.007 of the root.

@@ -36,8 +36,7 @@ pub(super) fn changes(course: &Course, table: i64) -> Vec<Change> {
     if found.cost.hard == 0 && later > table {
         all.push(Change::TableLater(Instant::held(later)));
     }
-    let mut quarters = (1..=EARLIER).map(|count| table - count * QUARTER);
-    if let Some(earlier) = quarters.find(|at| search(course, *at).cost.hard == 0) {
+    if let Some(earlier) = earlier(course, table) {
         all.push(Change::TableEarlier(Instant::held(earlier)));
     }
     all.extend((0..course.tasks.len()).filter_map(|step| let_last(course, table, step)));
@@ -45,6 +44,23 @@ pub(super) fn changes(course: &Course, table: i64) -> Vec<Change> {
         all.push(Change::HelpingHand);
     }
     all
+}
+
+/// The latest table before this one at which nothing is in the way.
+fn earlier(course: &Course, table: i64) -> Option<i64> {
+    let shortest: Vec<i64> = course.tasks.iter().map(|task| task.least).collect();
+    let mut slots = Vec::new();
+    // What would have to begin in the past, even as short as it may be, is only deeper in it earlier.
+    let mut in_time = move |at: &i64| {
+        course.fill_slots(&shortest, *at, &mut slots);
+        let mut begins = course.tasks.iter().zip(&slots);
+        begins.all(|(task, slot)| {
+            task.began.is_some() || slot.begins >= course.earliest(task, &slots)
+        })
+    };
+    let quarters = (1..=EARLIER).map(|count| table - count * QUARTER);
+    let mut possible = quarters.take_while(|at| in_time(at));
+    possible.find(|at| search(course, *at).cost.hard == 0)
 }
 
 /// Whether all is well once a step that gives may give by half as much again either way.

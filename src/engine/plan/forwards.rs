@@ -11,20 +11,21 @@ const PUT_OFF: u8 = 40;
 /// The soonest table from `table` on at which nothing is in the way; the best there is otherwise.
 pub(super) fn forwards(course: &Course, table: i64) -> (i64, Found) {
     let mut at = table;
-    let mut best = (at, search(course, at));
+    let mut here = search(course, at);
+    let mut best = (at, here.clone());
     for _ in 0..PUT_OFF {
         if best.1.cost.hard == 0 {
             break;
         }
-        let by = put_off_by(course, &search(course, at));
+        let by = put_off_by(course, &here);
         if by <= 0 {
             break;
         }
         let before = at;
         at = at.saturating_add(by);
-        let found = search(course, at);
-        if found.cost.hard < best.1.cost.hard {
-            best = (at, found);
+        here = search(course, at);
+        if here.cost.hard < best.1.cost.hard {
+            best = (at, here.clone());
         }
         if best.1.cost.hard == 0 {
             return sooner(course, before, best);

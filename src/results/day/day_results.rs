@@ -1,6 +1,9 @@
 //! `of`: a formula's rises, steps and times in one kitchen, by the local clock.
 
+use super::bedtime::{Bedtime, bedtime};
+use super::in_plan::in_plan;
 use super::input::DayInput;
+use super::nights::nights_between;
 use super::paste_conflicts::{PasteConflict, paste_conflicts};
 use super::ready_range::{ReadyRange, ready_range};
 use super::ready_shares::ReadyInput;
@@ -10,11 +13,10 @@ use crate::engine::plan::{
     Aim, Around, Conflict, Done, Plan, PlanError, Solved, Span, Step, StepAt, Timed, edited, solve,
     usual,
 };
-use crate::engine::quantity::{Instant, Minutes, Temperature};
+use crate::engine::quantity::{Minutes, Temperature};
 use crate::results::heat::{TimesAsked, planned_phases, times};
 use crate::results::run::{DoughBasis, Run, between};
 use crate::sheet::Moment;
-use crate::sheet::civil::nights;
 use crate::sheet::day::Bake;
 
 /// Every number of the day that does not depend on the step at the bench.
@@ -32,6 +34,8 @@ pub struct DayResults {
     pub solved: Solved,
     /// When the bread is ready, with its range; `None` where that is too late already.
     pub ready: Option<ReadyRange>,
+    /// The night into which the bread may still bake; `None` where it is out before.
+    pub bedtime: Option<Bedtime>,
     /// The pastes that cool too slowly for the kitchen's rules.
     pub paste_conflicts: Vec<PasteConflict>,
     /// The places of the steps in the plan's list, in the order of their start times.
@@ -107,9 +111,12 @@ pub fn of_run(input: &DayInput, run: Run) -> Result<DayResults, PlanError> {
     }
     let aim = target(input);
     let solved = solve(&plan, aim, &around(input, &plan, aim));
+    let run = in_plan(run, input, &plan, &solved);
+    let ready = ready(input, &run, &plan, &solved);
     Ok(DayResults {
         paste_conflicts: paste_conflicts(input, &run),
-        ready: ready(input, &run, &plan, &solved),
+        bedtime: bedtime(input, ready.as_ref(), &plan, &solved),
+        ready,
         programme: sum(&planned_phases(run.baking.as_ref().ok(), &sheet.heat)),
         run,
         bulk_place: input.rise_settings().bulk_place.unwrap_or(kitchen.room),
@@ -197,14 +204,7 @@ fn longest_wait(plan: &Plan, solved: &Solved) -> Minutes {
     held(waits.fold(0.0, f64::max))
 }
 
-/// The nights between two times; none where the baker works through.
-fn nights_between(input: &DayInput, from: Instant, until: Instant) -> Vec<Span> {
-    input.settings.sleep.map_or_else(Vec::new, |sleep| {
-        nights(input.zone, (sleep.from, sleep.until), from, until)
-    })
-}
-
-fn around(input: &DayInput, plan: &Plan, aim: Aim) -> Around {
+pub(super) fn around(input: &DayInput, plan: &Plan, aim: Aim) -> Around {
     let (Aim::Table(at) | Aim::From(at)) = aim;
     let days = Minutes::from_hours(NIGHTS_WITHIN_DAYS * 24.0).unwrap_or(Minutes::ZERO);
     Around {

@@ -8,7 +8,7 @@ use crate::engine::learn::Learnt;
 use crate::engine::quantity::Temperature;
 use crate::engine::rise::RiseSettings;
 use crate::results::batch::{scale, scaled_formula};
-use crate::results::heat::InOven;
+use crate::results::heat::{InOven, PasteCooling};
 use crate::results::run::{Run, RunInput};
 use crate::sheet::civil::Zone;
 use crate::sheet::day::{Bake, Bench, DaySettings};
@@ -57,18 +57,29 @@ impl<'a> DayInput<'a> {
     /// chosen for its rises.
     #[must_use]
     pub fn run(&self) -> Run {
+        self.run_known(&[])
+    }
+
+    /// As [`DayInput::run`]; a cooling that is `known` from an earlier run is taken from there.
+    #[must_use]
+    pub fn run_known(&self, known: &[PasteCooling]) -> Run {
         let measured = self.bake().and_then(|bake| bake.noted.dough);
-        self.run_of(&self.made(), &self.rise_settings(), measured)
+        self.run_of(&self.made(), &self.rise_settings(), (measured, known))
     }
 
     /// The run as it was to be: of the masses that went in, no temperature measured, in the usual
     /// places.
     pub(super) fn planned_run(&self) -> Run {
-        self.run_of(&self.made(), &self.settings.rises, None)
+        self.run_of(&self.made(), &self.settings.rises, (None, &[]))
     }
 
-    fn run_of(&self, made: &Formula, rises: &RiseSettings, dough: Option<Temperature>) -> Run {
-        Run::of(&RunInput {
+    fn run_of(
+        &self,
+        made: &Formula,
+        rises: &RiseSettings,
+        (dough, known): (Option<Temperature>, &[PasteCooling]),
+    ) -> Run {
+        let input = RunInput {
             formula: made,
             kitchen: self.kitchen,
             heat: &self.sheet.heat,
@@ -77,7 +88,8 @@ impl<'a> DayInput<'a> {
             learnt: self.learnt,
             in_oven: InOven::of(self.sheet, scale(self.sheet).ok().as_ref(), InOven::PROOFED),
             measured_dough: dough,
-        })
+        };
+        Run::of_known(&input, known)
     }
 
     /// The rise settings; a place chosen for the bake under way replaces the usual one.

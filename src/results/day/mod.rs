@@ -5,14 +5,18 @@
 //! [`step_weighing`], [`weighing_effect`], [`part_warmth`], [`step_corrections`]), the beginning
 //! and the end of a bake ([`begin_bake`], [`finish_bake`]), oven loads and what the log has taught.
 
+mod adjustments;
+mod bedtime;
 mod bench;
 mod corrections;
 mod critical_path;
 mod day_results;
 mod doughs;
+mod in_plan;
 mod input;
 mod kitchen_observations;
 mod learning;
+mod nights;
 mod observations;
 mod oven_loads;
 mod part_warmth;
@@ -30,6 +34,8 @@ mod weighed_formula;
 mod weighing;
 mod which_rise;
 
+pub use adjustments::{Adjustment, AdjustmentReason, adjustments};
+pub use bedtime::Bedtime;
 pub use bench::{
     StepPosition, TimerState, begin_bake, finish_bake, last_time, step_position, timer_state,
 };
@@ -53,7 +59,9 @@ pub use paste_conflicts::{PasteConflict, PasteCure};
 pub use preferment::{PrefermentRise, preferment_course, preferment_rise};
 pub use ready_range::{ReadyItem, ReadyMargin, ReadyPath, ReadyRange, ready_range};
 pub use ready_shares::{ReadyEnd, ReadyInput};
-pub use rise_comparison::{RiseDifference, RiseSpeed, rise_difference, rise_speed};
+pub use rise_comparison::{
+    RiseDifference, RiseFactors, RiseSpeed, rise_difference, rise_factors, rise_speed,
+};
 pub use rise_correction::{RiseDeviation, rise_deviation};
 pub use rise_place::{RisePlace, rise_place};
 pub use rises::{DoughTemperatures, ReferenceRises, RiseInput, Rises, rises};

@@ -56,8 +56,8 @@ pub fn part_warmth(input: &DayInput, step: StepAt, part: usize) -> Option<PartWa
     let sheet = input.sheet;
     let at = (step.work, part);
     let kitchen = input.taught_kitchen();
-    // As much as is made: more of it takes longer.
-    let needs = time_to_target(&input.made(), &kitchen, &sheet.heat, at, measured);
+    // As much as is made, more of it takes longer; as cold as the run has it leave the fridge.
+    let needs = time_to_target(&input.run().formula, &kitchen, &sheet.heat, at, measured);
     let waits = needs.as_ref().ok();
     let waits = waits.filter(|needs| needs.there.minutes() >= NEGLIGIBLE);
     Some(PartWarmth {

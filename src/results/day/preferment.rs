@@ -110,8 +110,13 @@ impl PrefermentRise {
         lines
     }
 
-    /// Returns its mean temperature in °C as it leaves the fridge; `None` for a course without
-    /// samples.
+    /// How long it stands and is in the fridge, in all.
+    #[must_use]
+    pub fn in_all(&self) -> Minutes {
+        self.course.end().map_or(Minutes::ZERO, |end| end.time)
+    }
+
+    /// Its mean temperature as it leaves the fridge.
     #[must_use]
     pub fn end_temperature(&self) -> Option<Temperature> {
         let end = self.course.end()?;

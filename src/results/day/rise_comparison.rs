@@ -25,6 +25,17 @@ pub enum RiseDifference {
     Shorter(Minutes),
 }
 
+/// A rise as a product: the known time, times what the dough makes of it, times what its warmth does.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct RiseFactors {
+    /// The time of the known rise, to the minute.
+    pub known: Minutes,
+    /// How many times as long this dough takes as that of the known rise, to a hundredth.
+    pub dough: Factor,
+    /// How many times as long its warmth makes that, to a hundredth.
+    pub warmth: Factor,
+}
+
 /// A yeast activity nearer to 1 than this counts as the same.
 const SAME_ACTIVITY: f64 = 0.005;
 /// Times nearer than this count as the same, min.
@@ -65,4 +76,20 @@ pub fn rise_difference(risen: &Risen) -> RiseDifference {
     } else {
         RiseDifference::Shorter(apart)
     }
+}
+
+/// A rise as a product of figures that multiply as they are shown: the last of them takes up what
+/// the others leave by being rounded. `None` without a time.
+#[must_use]
+pub fn rise_factors(risen: &Risen) -> Option<RiseFactors> {
+    let hundredth = |number: f64| libm::round(number * 100.0) / 100.0;
+    let known = libm::round(risen.asked.anchor.time.minutes());
+    let dough = hundredth(1.0 / risen.asked.yeast_activity.number());
+    let warmth = hundredth(libm::round(risen.due.minutes()) / (known * dough));
+    let is_told = known > 0.0 && dough > 0.0 && warmth > 0.0;
+    Some(RiseFactors {
+        known: Minutes::from_minutes(known).ok().filter(|_| is_told)?,
+        dough: Factor::from_number(dough).ok()?,
+        warmth: Factor::from_number(warmth).ok()?,
+    })
 }

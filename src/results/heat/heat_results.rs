@@ -2,6 +2,7 @@
 
 use super::baking::Baking;
 use super::cooling_result::{CoolingResult, coolable};
+use super::dough_off_mixer::DoughOffMixer;
 use super::mixing::MixingResult;
 use super::paste_cooling::paste_coolings;
 use super::paste_result::{PasteResult, pastes};
@@ -33,6 +34,8 @@ pub struct HeatResults {
     pub boiling: Result<Boiling, HeatError>,
     /// The mix.
     pub mixing: Result<MixingResult, HeatError>,
+    /// The dough off the mixer: measured, or worked out; `None` where neither can be had.
+    pub dough: Option<DoughOffMixer>,
     /// The pastes.
     pub pastes: Vec<PasteResult>,
     /// The parts that may be hot and have to be cooled.
@@ -91,6 +94,7 @@ impl HeatResults {
         Self {
             boiling: kitchen.boiling(),
             mixing: input.run.mixing.clone(),
+            dough: DoughOffMixer::of(input.run, settings.dough),
             cooling: cooled.map(|part| {
                 let known = (pastes.as_slice(), followed.as_slice());
                 CoolingResult::of(formula, part, known, kitchen, &settings.cooling)

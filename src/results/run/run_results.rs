@@ -72,13 +72,19 @@ impl Run {
     /// ```
     #[must_use]
     pub fn of(input: &RunInput) -> Self {
-        let kitchen = &taught_kitchen(input.kitchen, input.learnt);
-        Self::in_kitchen(&RunInput { kitchen, ..*input })
+        Self::of_known(input, &[])
     }
 
-    fn in_kitchen(input: &RunInput) -> Self {
+    /// As [`Run::of`]; a cooling that is `known` from an earlier run is taken from there.
+    #[must_use]
+    pub fn of_known(input: &RunInput, known: &[PasteCooling]) -> Self {
+        let kitchen = &taught_kitchen(input.kitchen, input.learnt);
+        Self::in_kitchen(&RunInput { kitchen, ..*input }, known)
+    }
+
+    fn in_kitchen(input: &RunInput, known: &[PasteCooling]) -> Self {
         let RunInput { kitchen, heat, .. } = *input;
-        let coolings = paste_coolings(input.formula, kitchen, heat, &[]);
+        let coolings = paste_coolings(input.formula, kitchen, heat, known);
         let parts = part_temperatures(input.formula, kitchen, input.rises, &coolings);
         let formula = chilled(input.formula, &parts);
         let mixing = MixingResult::of(&formula, kitchen, heat);
@@ -125,6 +131,12 @@ impl Run {
             cooling: self.cooling,
             ..kitchen.clone()
         }
+    }
+
+    /// How long one load bakes in all, as this oven bakes.
+    #[must_use]
+    pub fn bake_time(&self) -> Minutes {
+        held(self.bake.iter().map(|phase| phase.minutes()).sum())
     }
 
     fn followed(&self) -> Followed<'_> {

@@ -30,7 +30,7 @@ pub struct Wall {
     pub x: f64,
     /// Its foot.
     pub foot: f64,
-    /// What is written beside it: "8 °C by 1 h 42 min".
+    /// What is written beside it: "limit: 8 °C by 1 h 42 min".
     pub text: String,
     /// Where that text begins, or ends.
     pub text_x: f64,
@@ -225,7 +225,7 @@ fn walls(binding: &[StageResult], scale: &Scale, options: FormatOptions) -> Vec<
             let by = Minutes::from_minutes(deadline(stage)).unwrap_or(Minutes::ZERO);
             let x = scale.x(by.minutes());
             let text = tr!(
-                "{first} by {second}",
+                "limit: {first} by {second}",
                 first = format::temperature(stage.stage.to, options),
                 second = format::minutes(by, options)
             );

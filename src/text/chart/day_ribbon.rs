@@ -1,7 +1,7 @@
 //! The day ribbon: two days as one strip, with a lane each for paste, preferment, dough, chocolate.
 
 use crate::engine::formula::Formula;
-use crate::engine::numerics::{float_from_i64, float_from_usize};
+use crate::engine::numerics::float_from_usize;
 use crate::engine::plan::{StepAt, StepKind, Timed};
 use crate::engine::quantity::{Instant, Minutes};
 use crate::results::day::DayResults;
@@ -9,6 +9,7 @@ use crate::sheet::civil::{Clock, Zone};
 use crate::text::{format, format_options::FormatOptions, language::text, name, tr, tr_noop};
 
 use super::Tick;
+use super::ribbon_scale::{Scale, WIDTH};
 
 /// A stretch of one lane.
 #[derive(Clone, Debug, PartialEq)]
@@ -112,26 +113,9 @@ const BLOCK: f64 = 20.0;
 /// The least visible width.
 const LEAST: f64 = 2.0;
 
-struct Scale {
-    from: i64,
-    seconds: f64,
-}
-
-impl Scale {
-    fn x(&self, at: Instant) -> f64 {
-        let by = seconds(at.seconds() - self.from);
-        DayRibbon::WIDTH * (by / self.seconds).clamp(0.0, 1.0)
-    }
-}
-
-/// Seconds of a plan as a number; a plan of more than a century is cut off.
-fn seconds(seconds: i64) -> f64 {
-    float_from_i64(seconds.clamp(0, i64::from(u32::MAX)))
-}
-
 impl DayRibbon {
     /// Width of the field.
-    pub const WIDTH: f64 = 720.0;
+    pub const WIDTH: f64 = WIDTH;
     /// How high a block is.
     pub const BLOCK: f64 = BLOCK;
     /// The top of the first lane.
@@ -143,10 +127,7 @@ impl DayRibbon {
         let (plan, solved) = (&results.plan, &results.solved);
         let half = Minutes::from_minutes(30.0).unwrap_or(Minutes::ZERO);
         let (from, until) = (solved.begins.earlier(half), solved.table.later(half));
-        let scale = Scale {
-            from: from.seconds(),
-            seconds: seconds(until.seconds() - from.seconds()).max(1.0),
-        };
+        let scale = Scale::of(from, until, &results.nights);
         let used: Vec<usize> = (0..LANES.len() + MOST_LOADS)
             .filter(|lanes| plan.steps().iter().any(|step| lane(step.at) == *lanes))
             .collect();
@@ -206,25 +187,45 @@ fn block(step: usize, timed: &Timed, y: f64, name: String, scale: &Scale) -> Rib
     }
 }
 
-/// Every third, sixth or twelfth hour of the clock, but for midnight.
+/// The room that an hour takes at the foot.
+const HOUR: f64 = 34.0;
+/// The room that a date takes at the head.
+const DATE: f64 = 84.0;
+
+/// Every third hour of the clock that has room beside the one before, but for midnight.
 fn hours(scale: &Scale, from: Instant, until: Instant, zone: &Zone) -> Vec<Tick> {
-    let step = if scale.seconds <= 40.0 * 3600.0 { 3 } else { 6 };
-    every(from, until, zone, step)
-        .filter(|(clock, _)| clock.minutes() > 0)
-        .map(|(clock, at)| Tick {
-            at: scale.x(at),
-            text: format::clock(clock),
-        })
-        .collect()
+    let mut last = 0.0;
+    let mut found = Vec::new();
+    for (clock, at) in every(from, until, zone, 3) {
+        let x = scale.x(at);
+        let has_room = x - last >= HOUR && x + HOUR / 2.0 <= DayRibbon::WIDTH;
+        if clock.minutes() > 0 && has_room {
+            last = x;
+            found.push(Tick {
+                at: x,
+                text: format::clock(clock),
+            });
+        }
+    }
+    found
 }
 
+/// Midnights, the day that begins named where there is room.
 fn days(scale: &Scale, from: Instant, until: Instant, zone: &Zone) -> Vec<Tick> {
-    every(from, until, zone, 24)
-        .map(|(_, at)| Tick {
-            at: scale.x(at),
-            text: format::date(at, zone),
-        })
-        .collect()
+    let midnights: Vec<(f64, Instant)> = every(from, until, zone, 24)
+        .map(|(_, at)| (scale.x(at), at))
+        .collect();
+    let next = midnights.iter().skip(1).map(|(x, _)| *x);
+    let next = next.chain([DayRibbon::WIDTH]);
+    let ticks = midnights.iter().zip(next).map(|((x, at), next)| Tick {
+        at: *x,
+        text: if next - x >= DATE {
+            format::date(*at, zone)
+        } else {
+            String::new()
+        },
+    });
+    ticks.collect()
 }
 
 /// Every so many hours of the clock between two points in time, at most a month of them.

@@ -10,6 +10,7 @@ mod flow_drawing;
 mod flow_label;
 mod flow_scale;
 mod melt_curve;
+mod ribbon_scale;
 mod rise_curve;
 mod sentence;
 mod tin_plan;

@@ -1,5 +1,7 @@
 //! The day in sentences: steps, rises, conflicts, the bench, corrections, the log.
 
+mod adjustment;
+mod answer;
 mod bench;
 mod calendar;
 mod conflict;
@@ -9,10 +11,16 @@ mod learnt;
 mod loads;
 mod log;
 mod path;
+mod preferment;
 mod ready;
 mod rise;
 mod step;
 
+pub use adjustment::{adjustment, bedtime, cut_early};
+pub use answer::{
+    fridge_answer, known_answer, learnt_answer, log_answer, rise_answer, start_label, steps_answer,
+    table_label, when_answer,
+};
 pub use bench::{addition, dough_deviation, timer, weighing_effect};
 pub use calendar::calendar_events;
 pub use conflict::{change, conflict, paste_conflict, paste_cure};
@@ -27,6 +35,7 @@ pub use log::{
     photos_full, picture_broken,
 };
 pub use path::{bulk, path_working, rise_working};
+pub use preferment::{preferment_rise, preferment_working};
 pub use ready::{ready, table_working};
-pub use rise::{basis, preferment_rise, ripeness, rise_begins, rise_difference, rise_range, signs};
-pub use step::{StepLine, caution_of, step_line};
+pub use rise::{basis, rise_begins, rise_difference, rise_range, signs};
+pub use step::{StepLine, caution_of, first_of_day, step_line};

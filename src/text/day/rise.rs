@@ -1,11 +1,9 @@
 //! Rises in sentences: how long they take, what that is scaled from, what to look for.
 
 use crate::engine::plan::StepKind;
-use crate::engine::quantity::Temperature;
-use crate::engine::rise::{
-    Cardinal, ReferenceBasis, ReferenceRise, Ripeness, RipenessState, Risen,
-};
-use crate::results::day::{self, DayResults, PrefermentRise, RiseDifference};
+use crate::engine::quantity::{Factor, Temperature};
+use crate::engine::rise::{Cardinal, ReferenceBasis, ReferenceRise, Risen};
+use crate::results::day::{self, DayResults};
 use crate::results::run::DoughBasis;
 use crate::text::{format, format_options::FormatOptions, tr};
 
@@ -14,6 +12,7 @@ use crate::text::{format, format_options::FormatOptions, tr};
 pub fn rise_range(risen: &Risen, options: FormatOptions) -> String {
     let soonest = format::minutes(risen.soonest, options);
     match risen.latest {
+        Some(latest) if format::minutes(latest, options) == soonest => soonest,
         Some(latest) => tr!(
             "{soonest} to {value}",
             soonest = soonest,
@@ -58,84 +57,24 @@ pub fn basis(anchor: &ReferenceRise, options: FormatOptions) -> String {
     }
 }
 
-/// How much longer or shorter a rise is than the reference rise.
+/// A rise as a product that can be reckoned again: known time, dough, warmth.
 #[must_use]
 pub fn rise_difference(risen: &Risen, here: Temperature, options: FormatOptions) -> String {
-    let anchor = risen.asked.anchor;
-    let (at, here) = (
-        format::temperature(anchor.at, options),
-        format::temperature(here, options),
-    );
-    match day::rise_difference(risen) {
-        RiseDifference::Same => tr!(
-            "With {here} around it the dough takes as long as the known rise at {at}.",
-            here = here,
-            at = at
-        ),
-        RiseDifference::Longer(by) => tr!(
-            "With {here} around it the dough takes {differs} longer than the known rise at {at}.",
-            here = here,
-            differs = format::about_minutes(by, options),
-            at = at
-        ),
-        RiseDifference::Shorter(by) => tr!(
-            "With {here} around it the dough takes {differs} less than the known rise at {at}.",
-            here = here,
-            differs = format::about_minutes(by, options),
-            at = at
-        ),
-    }
-}
-
-/// Whether a preferment is ripe when it leaves the fridge, and when it begins or ceases to be.
-#[must_use]
-pub fn ripeness(ripeness: &Ripeness, options: FormatOptions) -> String {
-    let time = |minutes| format::minutes(minutes, options);
-    match (ripeness.state, ripeness.ripe_from, ripeness.ripe_until) {
-        (RipenessState::Under, Some(from), _) => tr!(
-            "It is not ripe yet when it leaves the fridge; there it would be {from} after mixing.",
-            from = time(from)
-        ),
-        (RipenessState::Under, None, _) => tr!(
-            "It is not ripe when it leaves the fridge, nor two days later: it needs more yeast, or \
-             more time in the room."
-        )
-        .to_owned(),
-        (RipenessState::Ripe, _, Some(until)) => tr!(
-            "It is ripe when it leaves the fridge, and stays so until {until} after mixing.",
-            until = time(until)
-        ),
-        (RipenessState::Ripe, _, None) => {
-            tr!("It is ripe when it leaves the fridge, and keeps for two more days there.")
-                .to_owned()
-        }
-        (RipenessState::Over, _, Some(until)) => tr!(
-            "It is past its best when it leaves the fridge: it was ripe until {until} after mixing.",
-            until = time(until)
-        ),
-        (RipenessState::Over, _, None) => {
-            tr!("It is past its best when it leaves the fridge.").to_owned()
-        }
-    }
-}
-
-/// A preferment's ripeness, and its rise as an equivalent time, beside that of one never chilled or
-/// chilled at once.
-#[must_use]
-pub fn preferment_rise(rise: &PrefermentRise, options: FormatOptions) -> String {
-    let minutes = |time| format::minutes(time, options);
-    let work = tr!(
-        "Over bench and fridge its yeast does as much as in {first} at {second}. Left out all that time it \
-         would be {third}, in the fridge from the start {fourth}.",
-        first = minutes(rise.equivalent_time.equals),
-        second = format::temperature(rise.equivalent_time.at, options),
-        third = minutes(rise.never_chilled.equals),
-        fourth = minutes(rise.chilled_at_once.equals)
-    );
-    match &rise.ripeness {
-        Ok(state) => format!("{} {work}", ripeness(state, options)),
-        Err(_) => work,
-    }
+    let due = format::minutes(risen.due, options);
+    let Some(factors) = day::rise_factors(risen) else {
+        return due;
+    };
+    let times = |factor: Factor| format::plain(factor.number(), 2, options.numbers);
+    tr!(
+        "{known} (known, at {at}) × {dough} for what is in this dough × {warmth} for its warmth, with \
+         {here} around it = {due}.",
+        known = format::minutes(factors.known, options),
+        at = format::temperature(risen.asked.anchor.at, options),
+        dough = times(factors.dough),
+        warmth = times(factors.warmth),
+        here = format::temperature(here, options),
+        due = due
+    )
 }
 
 /// The temperatures at which the dough begins to rise, and of the place where it does.

@@ -4,6 +4,7 @@ use super::rise::signs;
 use crate::engine::formula::Formula;
 use crate::engine::plan::{Step, StepKind, Timed};
 use crate::engine::quantity::Minutes;
+use crate::results::day::DayResults;
 use crate::sheet::civil::Zone;
 use crate::text::{caution, format, format_options::FormatOptions, name, tr};
 
@@ -12,10 +13,12 @@ use crate::text::{caution, format, format_options::FormatOptions, name, tr};
 pub struct StepLine {
     /// When it begins: "21:10".
     pub clock: String,
-    /// On which day: "Sat 28 March".
-    pub day: String,
     /// Its name.
     pub name: String,
+    /// How long: "12 h".
+    pub long: String,
+    /// Whether no hands are needed.
+    pub waits: bool,
     /// How long, and how much of it is work.
     pub lasts: String,
     /// What to look for; may be empty.
@@ -33,18 +36,35 @@ pub fn step_line(
 ) -> StepLine {
     StepLine {
         clock: format::clock_at(timed.begins, zone),
-        day: format::date(timed.begins, zone),
         name: name::step(step, formula),
+        long: format::minutes(timed.lasts, options),
+        waits: step.hands <= Minutes::ZERO,
         lasts: lasts(step, timed, options),
         signs: signs(step.at.work),
     }
+}
+
+/// The date of a step that is the first of its day in the plan; `None` for the others.
+#[must_use]
+pub fn first_of_day(results: &DayResults, place: usize, zone: &Zone) -> Option<String> {
+    let date = |place: usize| {
+        let (_, timed) = results.step(place)?;
+        Some(zone.civil(timed.begins).date)
+    };
+    let at = results.order.iter().position(|one| *one == place)?;
+    let before = at.checked_sub(1).and_then(|at| results.order.get(at));
+    if before.and_then(|before| date(*before)) == date(place) {
+        return None;
+    }
+    let (_, timed) = results.step(place)?;
+    Some(format::date(timed.begins, zone))
 }
 
 /// "14 min of work", "12 h, 2 min of it work", "72 min (60 min to 86 min), 2 min of it work".
 fn lasts(step: &Step, timed: &Timed, options: FormatOptions) -> String {
     let minutes = |time| format::minutes(time, options);
     let all = match step.over_between {
-        Some((soonest, latest)) if soonest < latest => tr!(
+        Some((soonest, latest)) if minutes(soonest) != minutes(latest) => tr!(
             "{first} ({second} to {third})",
             first = minutes(timed.lasts),
             second = minutes(soonest),

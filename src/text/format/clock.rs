@@ -17,6 +17,12 @@ pub fn day_and_clock(at: Instant, zone: &Zone) -> String {
     format!("{} {}", name::weekday(date.weekday()), self::clock(clock))
 }
 
+/// The day of the week of a point in time: "Sat".
+#[must_use]
+pub fn weekday(at: Instant, zone: &Zone) -> &'static str {
+    name::weekday(civil(at, zone).date.weekday())
+}
+
 /// A point in time by its clock alone, to the nearest minute.
 #[must_use]
 pub fn clock_at(at: Instant, zone: &Zone) -> String {

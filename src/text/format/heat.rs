@@ -35,6 +35,21 @@ pub fn minutes(time: Minutes, options: FormatOptions) -> String {
     }
 }
 
+/// A time on one narrow line: "52 min", "2:50 h".
+#[must_use]
+pub fn hours(time: Minutes, options: FormatOptions) -> String {
+    let whole = libm::round(time.minutes());
+    if whole < HOURS_FROM {
+        return minutes(time, options);
+    }
+    let hours = libm::floor(whole / 60.0);
+    let over = plain(whole - hours * 60.0, 0, options.numbers);
+    with_unit(
+        &format!("{}:{over:0>2}", plain(hours, 0, options.numbers)),
+        "h",
+    )
+}
+
 /// A time as a baker can keep it: to the minute below ten, to five minutes below an hour, to
 /// ten above.
 #[must_use]

@@ -21,12 +21,12 @@ pub use change::{
     from_to, mass_change, mass_difference, mass_range, points_change, range, relative_change,
     share_range, temperature_change, temperature_range,
 };
-pub use clock::{box_clock, box_date_and_clock, clock, clock_at, date, day_and_clock};
+pub use clock::{box_clock, box_date_and_clock, clock, clock_at, date, day_and_clock, weekday};
 pub use figure::{figure, plain, significant};
 pub use heat::{
     about_minutes, about_temperature, altitude, box_altitude, box_degrees, box_minutes,
-    box_pressure, box_thickness, box_warming_rate, degrees_off, heat, minutes, minutes_range,
-    near_temperature, pressure, rate_symbol, thickness, warming_rate,
+    box_pressure, box_thickness, box_warming_rate, degrees_off, heat, hours, minutes,
+    minutes_range, near_temperature, pressure, rate_symbol, thickness, warming_rate,
 };
 pub use quantity::{
     count, division, factor, mass, mass_weighed, of_flour, share, temperature, times, viscosity,

@@ -37,12 +37,21 @@ fn cold_after(cooled: &CooledRange, options: FormatOptions) -> String {
     let Some(coldest) = coldest else {
         return String::new();
     };
+    let first = format::temperature(coldest.stage.to, options);
+    let [quick, likely, slow] = [quick, likely, slow].map(|time| format::minutes(time, options));
+    if quick == slow {
+        return tr!(
+            "The middle is down to {first} after {likely}. Keep it covered.",
+            first = first,
+            likely = likely
+        );
+    }
     tr!(
         "The middle is down to {first} after {quick} to {slow}, most likely {likely}. Keep it covered.",
-        first = format::temperature(coldest.stage.to, options),
-        quick = format::minutes(quick, options),
-        slow = format::minutes(slow, options),
-        likely = format::minutes(likely, options)
+        first = first,
+        quick = quick,
+        slow = slow,
+        likely = likely
     )
 }
 

@@ -26,6 +26,22 @@ const SOURCE: &str = tr_noop!(
     "balance of heat, Choi and Okos 1986; friction: printed factors, or this kitchen’s log"
 );
 
+/// What the liquids are called.
+#[must_use]
+pub fn liquid_name(load: &MixerLoad) -> String {
+    names::liquid_name(load)
+}
+
+/// The liquid at a temperature: "Whole milk at 42.8 °C".
+#[must_use]
+pub fn liquid_at(load: &MixerLoad, at: Temperature, options: FormatOptions) -> String {
+    tr!(
+        "{first} at {second}",
+        first = capitalized(&names::liquid_name(load)),
+        second = format::temperature(at, options)
+    )
+}
+
 /// The temperature that the liquid needs; where none reaches the target, the remedies.
 #[must_use]
 pub fn liquid(answer: &LiquidAnswer, morning: Morning) -> Advice {

@@ -74,6 +74,16 @@ pub fn offered(
     super::super::chart::capitalized(&all.join(tr!(", and ")))
 }
 
+/// What a tap sets and the dough that it makes: "Take the milk or water at 40 °C → 25 °C".
+#[must_use]
+pub fn reached(to_do: &str, reaches: Temperature, options: FormatOptions) -> String {
+    tr!(
+        "{to_do} → {reaches}",
+        to_do = to_do,
+        reaches = format::temperature(reaches, options)
+    )
+}
+
 /// What to do and what it reaches, as a sentence of its own.
 #[must_use]
 pub fn remedy(remedy: &DoughRemedy, standing: &str, options: FormatOptions) -> String {

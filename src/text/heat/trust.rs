@@ -1,7 +1,7 @@
 //! How far to trust what heat says.
 
 use crate::engine::quantity::TemperatureChange;
-use crate::text::{format, format_options::FormatOptions, tr, tr_noop};
+use crate::text::{format, format_options::FormatOptions, tr};
 
 fn within(kelvin: f64, options: FormatOptions) -> String {
     TemperatureChange::from_kelvin(kelvin).map_or_else(
@@ -33,7 +33,11 @@ pub fn trust_paste(options: FormatOptions) -> String {
 }
 
 /// A cooling.
-pub const TRUST_COOLING: &str = tr_noop!(
-    "The verdict goes by the slow end: covered on the bench, still air in the fridge, and a fridge \
-     1 K warmer than set. A thermometer in the middle has the last word."
-);
+#[must_use]
+pub fn trust_cooling(options: FormatOptions) -> String {
+    tr!(
+        "The verdict goes by the slow end: covered on the bench, still air in the fridge, and a fridge \
+         {value} warmer than set. A thermometer in the middle has the last word.",
+        value = within(1.0, options)
+    )
+}

@@ -80,7 +80,7 @@ fn of_part(kind: PartKind, ahead: &[String]) -> Vec<String> {
             vec![tr!("Share it out among the pieces and close them well.").to_owned()]
         }
         PartKind::Topping => {
-            vec![tr!("Stir it smooth and spread or pour it on the bread.").to_owned()]
+            vec![tr!("Stir it smooth and drizzle or spread it on just before baking.").to_owned()]
         }
         PartKind::Wash => vec![tr!("Stir it smooth and brush it on before baking.").to_owned()],
     }

@@ -1,7 +1,7 @@
 //! The Day place, found by roles and labels.
 
 import { ready } from '../launch.mjs';
-import { drawn } from './app_page.mjs';
+import { AppPage, drawn } from './app_page.mjs';
 
 /// Friday, 27 March 2026, 17:00 in London: clocks go forward on the Sunday.
 const FRIDAY = new Date('2026-03-27T17:00:00Z');
@@ -23,26 +23,39 @@ export class DayPage {
     this.steps = page.getByRole('region', { name: 'Steps' });
     this.bench = page.getByRole('region', { name: 'This step' });
     this.timers = page.getByRole('list', { name: 'Timers' });
-    this.log = page.getByRole('region', { name: 'Log' });
+    this.log = page.getByRole('region', { name: 'Log', exact: true });
+    this.bakes = page.locator('.log > li');
   }
 
-  /// Goes there by the bar of places.
+  /// Goes there by the bar of places, and opens its rows.
   async open() {
-    await this.page.getByRole('link', { name: 'Day' }).click();
-    await this.page.getByRole('heading', { level: 1, name: 'Day' }).waitFor({ state: 'attached' });
+    await new AppPage(this.page).go('Day');
     return this;
+  }
+
+  /// Opens its rows again, after a reload.
+  async openRows() {
+    await this.card('When').waitFor();
+    await new AppPage(this.page).openRows();
   }
 
   card(name) {
     return this.page.getByRole('region', { name, exact: true });
   }
 
-  /// The steps as they are listed: clock, name, and the rest.
+  /// The steps as they are listed: day, clock, name, how long, and whether hands are needed.
   async listed() {
-    await this.steps.locator('summary').first().waitFor();
-    const all = await this.steps.locator('summary').evaluateAll((rows) =>
-      rows.map((row) => [...row.children].map((part) => part.textContent.replaceAll('\u00a0', ' '))));
-    return all.map(([clock, name, said]) => ({ clock, name, said }));
+    await this.steps.locator('.step summary').first().waitFor();
+    let day = '';
+    const all = await this.steps.locator('.step').evaluateAll((rows) => rows.map((row) => ({
+      day: row.querySelector('.day')?.textContent,
+      parts: [...row.querySelector('summary').children].map((part) => part.textContent.replaceAll('\u00a0', ' ')),
+      waits: row.classList.contains('waits'),
+    })));
+    return all.map(({ day: first, parts: [clock, name, said], waits }) => {
+      day = first ?? day;
+      return { day, clock, name, said, waits };
+    });
   }
 
   async start() {

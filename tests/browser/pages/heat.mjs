@@ -1,6 +1,6 @@
 //! The Heat place, found by roles and labels.
 
-import { valueOf } from './app_page.mjs';
+import { AppPage, valueOf } from './app_page.mjs';
 import { plain } from './batch.mjs';
 
 export class HeatPage {
@@ -8,11 +8,15 @@ export class HeatPage {
     this.page = page;
   }
 
-  /// Goes there by the bar of places.
+  /// Goes there by the bar of places, and opens its rows.
   async open() {
-    await this.page.getByRole('link', { name: 'Heat' }).click();
-    await this.page.getByRole('heading', { level: 1, name: 'Heat' }).waitFor({ state: 'attached' });
+    await new AppPage(this.page).go('Heat');
     return this;
+  }
+
+  /// Opens what is folded away within a row.
+  async unfold(title) {
+    await this.page.getByText(title, { exact: true }).click();
   }
 
   /// A key figure, as it is shown.

@@ -64,7 +64,7 @@ async function trial(page) {
 async function logged(page) {
   await bench(1, false)(page);
   await page.page.getByRole('button', { name: 'Stop here, keep it in the log' }).click();
-  await page.page.getByRole('region', { name: 'Log' }).locator('summary').first().waitFor();
+  await page.page.getByRole('region', { name: 'Log', exact: true }).getByText(/one bake/).waitFor();
 }
 
 /// What the storage holds at a start. A trial is put under the name of a tab that is gone.

@@ -16,6 +16,9 @@ pub fn Conflicts() -> impl IntoView {
     let day = Day::from_context();
     let found = memo(move || {
         let options = day.state.options.get();
+        if day.read(|results| results.solved.conflicts.is_empty()) != Some(false) {
+            return Default::default();
+        }
         let formula = day.state.with(|sheet| sheet.formula.clone());
         let found = day.read(|results| {
             let (plan, solved) = (&results.plan, &results.solved);

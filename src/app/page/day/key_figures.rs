@@ -22,17 +22,17 @@ pub fn DayKeys() -> impl IntoView {
         results.and_then(Result::ok)
     });
     view! {
-        <PlanFigure label=tr!("Start") saved select=|results, zone, _| format::day_and_clock(results.solved.begins, zone) working=day_text::path_working />
-        <PlanFigure label=tr!("Bulk rise") saved select=|results, _, options| day_text::bulk(results, options) working=|results, _| day_text::rise_working(results, WhichRise::Bulk) />
-        <PlanFigure label=tr!("On the table") saved select=|results, zone, _| format::day_and_clock(results.solved.table, zone) working=day_text::table_working />
+        <PlanFigure label=|results, zone| day_text::start_label(results, zone) saved select=|results, zone, _| format::clock_at(results.solved.begins, zone) working=day_text::path_working />
+        <PlanFigure label=|_, _| tr!("Bulk rise").to_owned() saved select=|results, _, options| day_text::bulk(results, options) working=|results, _| day_text::rise_working(results, WhichRise::Bulk) />
+        <PlanFigure label=|results, zone| day_text::table_label(results, zone) saved select=|results, zone, _| format::clock_at(results.solved.table, zone) working=day_text::table_working />
     }
 }
 
 /// A figure of the plan; with what it was, where a trial changes it.
 #[component]
 fn PlanFigure(
-    /// Its name.
-    label: &'static str,
+    /// Its name, with the day where it is a time.
+    label: fn(&DayResults, &Zone) -> String,
     /// The results of the saved formula, while a trial is on.
     saved: Memo<Option<DayResults>>,
     /// The figure, written out.
@@ -48,7 +48,12 @@ fn PlanFigure(
     let shown = memo(move || {
         let value = day.read(written);
         let was = saved.with(|saved| saved.as_ref().map(written));
-        Shown::beside(value.unwrap_or_else(|| tr!("none").to_owned()), was)
+        Shown::beside(value.unwrap_or_else(|| "–".to_owned()), was)
+    });
+    let label = memo(move || {
+        day.state.options.track();
+        let label = day.read(|results| day.zone.with_value(|zone| label(results, zone)));
+        label.unwrap_or_else(|| "–".to_owned())
     });
     let working = move |()| {
         untrack(|| {
@@ -57,5 +62,5 @@ fn PlanFigure(
                 .unwrap_or_default()
         })
     };
-    view! { <Figure label=Signal::stored(label.to_owned()) shown working=Callback::new(working) /> }
+    view! { <Figure label shown working=Callback::new(working) /> }
 }

@@ -3,21 +3,38 @@
 use leptos::prelude::*;
 
 use super::results::{Day, clock_now};
-use crate::app::part::{Button, Figure, Shown};
+use crate::app::part::{AnswerRow, Button, Figure, Shown};
 use crate::app::state::memo;
 use crate::results::day::{with_learnt_friction, with_learnt_losses};
 use crate::sheet::day::Resets;
 use crate::text::{day as day_text, tr};
 
-/// The estimates from bakes.
+/// The estimates from bakes, where there are any.
 #[component]
 pub fn LearntCard() -> impl IntoView {
+    let day = Day::from_context();
+    let answer = memo(move || {
+        let options = day.state.options.get();
+        day.learnt
+            .with(|learnt| day_text::learnt_answer(learnt, options))
+    });
+    let learns = memo(move || answer.with(|answer| !answer.is_empty()));
+    view! {
+        <Show when=move || learns.get()>
+            <AnswerRow title=tr!("What your bakes taught") answer>
+                <Content />
+            </AnswerRow>
+        </Show>
+    }
+}
+
+#[component]
+fn Content() -> impl IntoView {
     let day = Day::from_context();
     let figures = memo(move || {
         day.learnt
             .with(|learnt| day_text::learnt_figures(learnt, day.state.options.get()))
     });
-    let learns = memo(move || figures.with(|figures| !figures.is_empty()));
     let friction = memo(move || day.learnt.with(|learnt| learnt.friction.is_some()));
     let take = move |()| {
         let kitchen = day.state.kitchen.get_untracked();
@@ -51,29 +68,22 @@ pub fn LearntCard() -> impl IntoView {
         });
     };
     view! {
-        <Show when=move || learns.get()>
-            <section class="card" aria-label=tr!("What your bakes taught")>
-                <header>
-                    <h2>{tr!("What your bakes taught")}</h2>
-                </header>
-                <div class="body learnt">
-                    {move || figures.get().into_iter().map(|figure| view! {
-                        <div>
-                            <Figure label=figure.name.to_owned() shown=Shown::plain(figure.value) working=move |()| figure.working.clone() />
-                            <p class="quiet">{figure.rests}</p>
-                        </div>
-                    }).collect_view()}
+        <div class="body learnt">
+            {move || figures.get().into_iter().map(|figure| view! {
+                <div>
+                    <Figure label=figure.name.to_owned() shown=Shown::plain(figure.value) working=move |()| figure.working.clone() />
+                    <p class="quiet">{figure.rests}</p>
                 </div>
-                <div class="body buttons">
-                    <Show when=move || friction.get()>
-                        <Button label=tr!("Use this friction for the kitchen") on_tap=take />
-                    </Show>
-                    <Show when=move || losses.get()>
-                        <Button label=tr!("Use these losses for the batch") on_tap=take_losses />
-                    </Show>
-                    <Button label=tr!("Forget it and learn anew") class="danger" on_tap=forget />
-                </div>
-            </section>
-        </Show>
+            }).collect_view()}
+        </div>
+        <div class="body buttons">
+            <Show when=move || friction.get()>
+                <Button label=tr!("Use this friction for the kitchen") on_tap=take />
+            </Show>
+            <Show when=move || losses.get()>
+                <Button label=tr!("Use these losses for the batch") on_tap=take_losses />
+            </Show>
+            <Button label=tr!("Forget it and learn anew") class="danger" on_tap=forget />
+        </div>
     }
 }

@@ -6,7 +6,7 @@ use super::log_files::LogFiles;
 use super::photo_box::PhotoBox;
 use super::photos;
 use super::results::{Day, RemovedBake};
-use crate::app::part::Button;
+use crate::app::part::{AnswerRow, Button};
 use crate::app::state::memo;
 use crate::sheet::day::Bake;
 use crate::sheet::{Id, plain};
@@ -18,6 +18,23 @@ const MORE: usize = 40;
 /// The bakes.
 #[component]
 pub fn LogCard() -> impl IntoView {
+    let day = Day::from_context();
+    let answer = memo(move || {
+        let options = day.state.options.get();
+        day.log.with(|log| {
+            day.zone
+                .with_value(|zone| day_text::log_answer(log, zone, options))
+        })
+    });
+    view! {
+        <AnswerRow title=tr!("Log") answer>
+            <Content />
+        </AnswerRow>
+    }
+}
+
+#[component]
+fn Content() -> impl IntoView {
     let day = Day::from_context();
     let ids = memo(move || {
         day.log.with(|log| {
@@ -36,10 +53,6 @@ pub fn LogCard() -> impl IntoView {
         }
     };
     view! {
-        <section class="card" aria-label=tr!("Log")>
-            <header>
-                <h2>{tr!("Log")}</h2>
-            </header>
             <Show when=move || none.get()>
                 <p class="body quiet">{tr!("No bake yet. Start at the bench, and what you note there is kept here.")}</p>
             </Show>
@@ -59,7 +72,6 @@ pub fn LogCard() -> impl IntoView {
                 </div>
             </Show>
             <LogFiles />
-        </section>
     }
 }
 

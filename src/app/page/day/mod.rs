@@ -2,6 +2,7 @@
 
 mod active_bake;
 mod began_box;
+mod bench_start;
 mod bench_view;
 mod conflicts;
 mod corrections;

@@ -13,6 +13,9 @@ pub fn PasteConflicts() -> impl IntoView {
     let day = Day::from_context();
     let found = memo(move || {
         let options = day.state.options.get();
+        if day.read(|results| results.paste_conflicts.is_empty()) != Some(false) {
+            return Vec::new();
+        }
         let rules = day.state.kitchen.with(|kitchen| kitchen.rules);
         let formula = day.state.with(|sheet| sheet.formula.clone());
         let found = day.read(|results| {

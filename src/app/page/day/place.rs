@@ -3,11 +3,13 @@
 use leptos::prelude::*;
 
 use super::bench_view::BenchView;
+use super::conflicts::Conflicts;
 use super::learnt_card::LearntCard;
 use super::log_card::LogCard;
+use super::paste_conflicts::PasteConflicts;
 use super::results::{Day, clock_now};
 use super::ribbon_card::RibbonCard;
-use super::rise_card::RiseCard;
+use super::rise_card::{KnownRises, RiseCard};
 use super::steps_card::StepsCard;
 use super::when_card::{FridgeCard, WhenCard};
 use crate::app::browser::clock;
@@ -54,14 +56,17 @@ fn Plan() -> impl IntoView {
     let current = memo(move || day.results.with(Result::is_ok));
     view! {
         <div class="newspaper">
-            <WhenCard />
-            <FridgeCard />
             <Why />
+            <Conflicts />
+            <PasteConflicts />
+            <WhenCard />
             <Show when=move || current.get()>
                 <RibbonCard />
                 <StepsCard />
                 <RiseCard />
             </Show>
+            <KnownRises />
+            <FridgeCard />
             <LearntCard />
             <LogCard />
         </div>

@@ -12,6 +12,7 @@ use crate::engine::plan::{Edit, PlanError};
 use crate::engine::quantity::Instant;
 use crate::engine::rise::{YeastActivity, yeast_activity};
 use crate::results::day::{self, DayInput, DayResults, learnt};
+use crate::results::heat::PasteCooling;
 use crate::results::run::Run;
 use crate::sheet::civil::Zone;
 use crate::sheet::day::{Bake, Bench, DaySettings, Log};
@@ -59,6 +60,8 @@ pub struct Day {
     pub batch: BatchContext,
     /// The run of the open formula, which heat and the plan follow from.
     pub run: Memo<Run>,
+    /// The coolings of the last run: one that is asked for again is not worked out again.
+    coolings: StoredValue<Vec<PasteCooling>>,
     /// The results: rises, plan and times.
     pub results: Memo<Result<DayResults, PlanError>>,
 }
@@ -94,7 +97,13 @@ impl Day {
             zone,
             learnt: taught,
             batch: BatchContext::from_context(),
-            run: memo(move || Self::from_context().run_of(&state.current())),
+            run: memo(move || {
+                let day = Self::from_context();
+                let run = day.run_of(&state.current());
+                day.coolings.set_value(run.coolings.clone());
+                run
+            }),
+            coolings: StoredValue::new(Vec::new()),
             results: memo(move || {
                 let (day, sheet) = (Self::from_context(), state.current());
                 day.run.with(|run| {
@@ -126,7 +135,7 @@ impl Day {
                 now: Moment::default(),
                 bench: self.own_bench.get().as_ref(),
             }
-            .run()
+            .run_known(&self.coolings.get_value())
         })
     }
 
@@ -135,7 +144,8 @@ impl Day {
     /// # Errors
     /// Those of [`day::of`].
     pub fn results_of(self, sheet: &Sheet) -> Result<DayResults, PlanError> {
-        self.with_input(sheet, day::of)
+        let run = self.run_of(sheet);
+        self.with_input(sheet, |input| day::of_run(input, run))
     }
 
     /// Runs a function of the results on a sheet, with all other inputs unchanged.

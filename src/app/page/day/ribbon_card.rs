@@ -1,73 +1,69 @@
-//! The ribbon of two days, the plan's conflicts, and its calendar file.
+//! The ribbon of two days, when the bread is ready, and the way to the bench.
 
 use leptos::prelude::*;
 
-use super::conflicts::Conflicts;
-use super::paste_conflicts::PasteConflicts;
+use super::bench_start::BenchStart;
 use super::ready_line::ReadyLine;
 use super::results::Day;
-use crate::app::browser::file;
-use crate::app::part::{Button, DayRibbonPicture};
-use crate::app::state::memo;
-use crate::storage::calendar;
-use crate::text::{chart, day as day_text, tr};
+use crate::app::part::DayRibbonPicture;
+use crate::text::{chart, tr};
 
 /// The ribbon.
 #[component]
 pub fn RibbonCard() -> impl IntoView {
-    let day = Day::from_context();
-    let formula = move || day.state.with(|sheet| sheet.formula.clone());
-    let drawing = memo(move || {
-        let now = day.minute.get();
-        let formula = formula();
-        day.read(|results| {
-            day.zone
-                .with_value(|zone| chart::DayRibbon::of(results, &formula, now, zone))
-        })
-    });
-    let wording = memo(move || {
-        let options = day.state.options.get();
-        let wording = day.read(|results| {
-            day.zone
-                .with_value(|zone| chart::day_ribbon(results, zone, options))
-        });
-        wording.unwrap_or_default()
-    });
     view! {
         <section class="card" aria-label=tr!("Two days")>
             <header>
                 <h2>{tr!("Two days")}</h2>
             </header>
             <div class="body follows">
-                {move || drawing.get().map(|drawing| view! { <DayRibbonPicture drawing description=wording /> })}
-                <p role="status">{wording}</p>
                 <ReadyLine />
-                <Conflicts />
-                <PasteConflicts />
+                <Ribbon />
             </div>
             <div class="body buttons">
-                <Button label=tr!("Save as a calendar file") on_tap=move |()| hand_out(day) />
+                <BenchStart />
             </div>
         </section>
     }
 }
 
-/// Saves the plan as a calendar file.
-fn hand_out(day: Day) {
-    let formula = day.state.sheet().formula;
-    let id = day.formula_id();
-    let id = id.as_ref().map_or("visit", |id| id.as_text());
-    let options = day.state.options.get_untracked();
-    let events = untrack(|| {
-        day.read(|results| {
-            day.zone
-                .with_value(|zone| day_text::calendar_events(results, &formula, id, zone, options))
-        })
+/// The picture, drawn in the frame after a change.
+#[component]
+fn Ribbon() -> impl IntoView {
+    let day = Day::from_context();
+    let drawing = RwSignal::new(None);
+    Effect::new(move |_| {
+        day.results.track();
+        let now = day.minute.get();
+        request_animation_frame(move || {
+            request_animation_frame(move || {
+                let formula = day.state.sheet().formula;
+                let drawn = untrack(|| {
+                    day.read(|results| {
+                        day.zone
+                            .with_value(|zone| chart::DayRibbon::of(results, &formula, now, zone))
+                    })
+                });
+                // The place may have been left meanwhile.
+                drop(drawing.try_set(drawn));
+            });
+        });
     });
-    let text = calendar::write(
-        &events.unwrap_or_default(),
-        day.now.get_untracked().instant(),
-    );
-    // The browser reports its own refusal.
-    let _saved = file::save("softcrumb-day.ics", "text/calendar", &text);
+    let wording = move || {
+        drawing.track();
+        let options = day.state.options.get();
+        let wording = untrack(|| {
+            day.read(|results| {
+                day.zone
+                    .with_value(|zone| chart::day_ribbon(results, zone, options))
+            })
+        });
+        wording.unwrap_or_default()
+    };
+    let wording = Signal::derive(wording);
+    move || {
+        drawing
+            .get()
+            .map(|drawing| view! { <DayRibbonPicture drawing description=wording /> })
+    }
 }

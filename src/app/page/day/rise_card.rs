@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use super::fields::RISES;
 use super::results::Day;
-use crate::app::part::{Button, FieldBox, Figure, RiseCurve, Shown};
+use crate::app::part::{AnswerRow, Button, FieldBox, Figure, RiseCurve, Shown};
 use crate::app::state::{DialogKind, memo};
 use crate::engine::plan::StepKind;
 use crate::results::day::{PrefermentRise, WhichRise};
@@ -14,12 +14,33 @@ use crate::text::{ErrorText, chart, day as day_text, tr};
 #[component]
 pub fn RiseCard() -> impl IntoView {
     let day = Day::from_context();
+    let answer = memo(move || {
+        let options = day.state.options.get();
+        day.read(|results| day_text::rise_answer(results, options))
+            .unwrap_or_default()
+    });
+    view! {
+        <AnswerRow title=tr!("Rise") answer>
+            <Content />
+        </AnswerRow>
+    }
+}
+
+#[component]
+fn Content() -> impl IntoView {
+    let day = Day::from_context();
     let preferments = memo(move || {
         let options = day.state.options.get();
+        let formula = day.state.with(|sheet| sheet.formula.clone());
         let wording = day.read(|results| {
+            let said = |rise: &PrefermentRise| {
+                day.zone.with_value(|zone| {
+                    day_text::preferment_rise(rise, results, &formula, zone, options)
+                })
+            };
             let rises = results.run.rises.preferments.iter();
             let rises = rises.map(|rise| match rise {
-                Ok(rise) => day_text::preferment_rise(rise, options),
+                Ok(rise) => said(rise),
                 Err(error) => error.sentence(options),
             });
             rises.collect::<Vec<_>>()
@@ -27,12 +48,7 @@ pub fn RiseCard() -> impl IntoView {
         wording.unwrap_or_default()
     });
     let how = move |()| {
-        let lines = untrack(|| {
-            day.read(|results| {
-                let rises = results.run.rises.preferments.iter().flatten();
-                rises.flat_map(PrefermentRise::working).collect()
-            })
-        });
+        let lines = untrack(|| day.read(day_text::preferment_working));
         day.state.open(DialogKind::Working {
             title: tr!("Rise").to_owned(),
             value: preferments.with_untracked(|wording| wording.join(" ")),
@@ -41,33 +57,37 @@ pub fn RiseCard() -> impl IntoView {
     };
     let trust = memo(move || day_text::trust(day.state.options.get()));
     view! {
-        <section class="card" aria-label=tr!("Rise")>
-            <header>
-                <h2>{tr!("Rise")}</h2>
-            </header>
-            <div class="figures">
-                <RiseFigure label=tr!("Bulk rise") which=WhichRise::Bulk />
-                <RiseFigure label=tr!("Proof") which=WhichRise::Proof />
-            </div>
-            <div class="body follows">
-                <BulkPicture />
-                <OtherDough />
-                {move || preferments.get().into_iter().map(|wording| view! { <p>{wording}</p> }).collect_view()}
-                <Show when=move || preferments.with(|wording| !wording.is_empty())>
-                    <Button label=tr!("How this came about") class="bare" on_tap=how />
-                </Show>
-                <p class="quiet">{trust}</p>
-            </div>
-        </section>
-        <details class="card fold">
-            <summary>
-                <span class="title">{tr!("Known rises")}</span>
-                <span class="quiet">{tr!("what the formula says of itself")}</span>
-            </summary>
+        <div class="figures">
+            <RiseFigure label=tr!("Bulk rise") which=WhichRise::Bulk />
+            <RiseFigure label=tr!("Proof") which=WhichRise::Proof />
+        </div>
+        <div class="body follows">
+            <BulkPicture />
+            <OtherDough />
+            {move || preferments.get().into_iter().map(|wording| view! { <p>{wording}</p> }).collect_view()}
+            <Show when=move || preferments.with(|wording| !wording.is_empty())>
+                <Button label=tr!("How this came about") class="bare" on_tap=how />
+            </Show>
+            <p class="quiet">{trust}</p>
+        </div>
+    }
+}
+
+/// What the formula says of its own rises.
+#[component]
+pub fn KnownRises() -> impl IntoView {
+    let day = Day::from_context();
+    let answer = memo(move || {
+        let options = day.state.options.get();
+        day.settings
+            .with(|settings| day_text::known_answer(settings, options))
+    });
+    view! {
+        <AnswerRow title=tr!("Known rises") answer>
             <div class="body boxes">
                 {RISES.map(|field| view! { <FieldBox field /> })}
             </div>
-        </details>
+        </AnswerRow>
     }
 }
 

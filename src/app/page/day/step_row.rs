@@ -30,16 +30,26 @@ pub fn StepRow(
         .flatten()
     });
     let part = move |pick: fn(StepLine) -> String| move || line.get().map(pick).unwrap_or_default();
+    let starts_day = memo(move || {
+        let first = day.read(|results| {
+            day.zone
+                .with_value(|zone| day_text::first_of_day(results, place, zone))
+        });
+        first.flatten()
+    });
+    let waits = memo(move || line.with(|line| line.as_ref().is_some_and(|line| line.waits)));
     let opened = RwSignal::new(false);
     view! {
-        <li class="step">
+        <li class="step" class:waits=move || waits.get()>
+            {move || starts_day.get().map(|date| view! { <h3 class="day">{date}</h3> })}
             <details on:toggle=move |_| opened.set(true)>
                 <summary>
                     <span class="clock">{part(|line| line.clock)}</span>
                     <span class="name">{part(|line| line.name)}</span>
-                    <span class="quiet">{part(|line| line.day)}" · "{part(|line| line.lasts)}</span>
+                    <span class="quiet">{part(|line| line.long)}</span>
                 </summary>
                 <Show when=move || opened.get()>
+                    <p>{part(|line| line.lasts)}</p>
                     <p>{part(|line| line.signs.to_owned())}</p>
                     <Safety place />
                     <Change place />

@@ -2,19 +2,33 @@
 
 use leptos::prelude::*;
 
-use super::bench_view::finish;
-use super::results::{Day, clock_now};
+use super::results::Day;
 use super::step_row::StepRow;
-use crate::app::browser::random;
-use crate::app::part::Button;
+use crate::app::browser::file;
+use crate::app::part::{AnswerRow, Button};
 use crate::app::state::memo;
-use crate::results::day::{begin_bake, learnt_oven};
-use crate::sheet::Id;
-use crate::text::{day as day_text, tr};
+use crate::results::day::{adjustments, learnt_oven};
+use crate::storage::calendar;
+use crate::text::{chart, day as day_text, tr};
 
-/// The steps, and the way to the bench.
+/// The steps.
 #[component]
 pub fn StepsCard() -> impl IntoView {
+    let day = Day::from_context();
+    let answer = memo(move || {
+        let options = day.state.options.get();
+        day.read(|results| day_text::steps_answer(results, options))
+            .unwrap_or_default()
+    });
+    view! {
+        <AnswerRow title=tr!("Steps") answer>
+            <Content />
+        </AnswerRow>
+    }
+}
+
+#[component]
+fn Content() -> impl IntoView {
     let day = Day::from_context();
     let order = memo(move || {
         day.read(|results| results.order.clone())
@@ -29,77 +43,70 @@ pub fn StepsCard() -> impl IntoView {
         })
     });
     let edited = memo(move || day.settings.with(|settings| !settings.edits.is_empty()));
-    let is_under_way = memo(move || day.own_bench.with(Option::is_some));
-    let elsewhere = memo(move || day.bench.with(Option::is_some) && !is_under_way.get());
-    let start = move |()| {
-        if !is_under_way.get_untracked() {
-            begin(day);
-        }
-        day.at_bench.set(true);
-    };
+    let wording = memo(move || {
+        let options = day.state.options.get();
+        let wording = day.read(|results| {
+            day.zone
+                .with_value(|zone| chart::day_ribbon(results, zone, options))
+        });
+        wording.unwrap_or_default()
+    });
     view! {
-        <section class="card" aria-label=tr!("Steps")>
-            <header>
-                <h2>{tr!("Steps")}</h2>
-            </header>
-            <div class="body buttons">
-                <Show when=move || elsewhere.get()>
-                    <OtherBake />
-                </Show>
-                <Button
-                    disabled=elsewhere
-                    label=Signal::derive(move || if is_under_way.get() { tr!("Back to the bench") } else { tr!("Start at the bench") }.to_owned())
-                    class="primary"
-                    on_tap=start
-                />
-                <Show when=move || edited.get()>
-                    <Button label=tr!("The usual steps again") on_tap=move |()| day.change_settings(|settings| settings.edits.clear()) />
-                </Show>
-            </div>
-            <p class="body quiet" role="status">{oven}</p>
-            <ol class="steps">
-                <For each=move || order.get() key=|place| *place let(place)>
-                    <StepRow place />
-                </For>
-            </ol>
-        </section>
+        <p class="body follows" role="status">{wording}</p>
+        <Adjusted />
+        <p class="body quiet" role="status">{oven}</p>
+        <ol class="steps">
+            <For each=move || order.get() key=|place| *place let(place)>
+                <StepRow place />
+            </For>
+        </ol>
+        <div class="body buttons">
+            <Show when=move || edited.get()>
+                <Button label=tr!("The usual steps again") on_tap=move |()| day.change_settings(|settings| settings.edits.clear()) />
+            </Show>
+            <Button label=tr!("Save as a calendar file") on_tap=move |()| hand_out(day) />
+        </div>
     }
 }
 
-/// A bake of another formula is under way: the way to it, or to its end.
+/// What the plan makes longer or shorter than wished, and why.
 #[component]
-fn OtherBake() -> impl IntoView {
+fn Adjusted() -> impl IntoView {
     let day = Day::from_context();
-    let bake = move || {
-        day.bench
-            .with(|bench| bench.as_ref().map(|bench| bench.bake.clone()))
-    };
-    let wording = move || bake().map(|bake| day_text::other_bake(&bake.name));
-    let open = move |()| {
-        let of = untrack(bake).and_then(|bake| bake.formula);
-        if of.is_some_and(|of| day.state.open_formula(&of)) {
-            day.at_bench.set(true);
-        }
-    };
+    let wording = memo(move || {
+        let options = day.state.options.get();
+        let formula = day.state.with(|sheet| sheet.formula.clone());
+        let found = day.with_results(|input, results| {
+            let found = adjustments(input, results).into_iter();
+            found
+                .map(|one| day_text::adjustment(&one, results, &formula, options))
+                .collect::<Vec<_>>()
+        });
+        found.unwrap_or_default()
+    });
     view! {
-        <p role="status">{wording}</p>
-        <Button label=tr!("Open its formula and go to the bench") on_tap=open />
-        <Button label=tr!("Stop that bake, keep it in the log") on_tap=move |()| finish(day) />
+        <ul class="body ways-list follows">
+            {move || wording.get().into_iter().map(|wording| view! { <li>{wording}</li> }).collect_view()}
+        </ul>
     }
 }
 
-/// Begins a bake.
-fn begin(day: Day) {
-    let id = Id::from_random(random::bits());
-    let (formula, now) = (day.formula_id(), clock_now());
-    let sheet = day.state.sheet();
-    let bench = untrack(|| {
-        day.results.with(|results| {
-            let results = results.as_ref().ok();
-            day.with_input(&sheet, |input| begin_bake(id, formula, now, input, results))
+/// Saves the plan as a calendar file.
+fn hand_out(day: Day) {
+    let formula = day.state.sheet().formula;
+    let id = day.formula_id();
+    let id = id.as_ref().map_or("visit", |id| id.as_text());
+    let options = day.state.options.get_untracked();
+    let events = untrack(|| {
+        day.read(|results| {
+            day.zone
+                .with_value(|zone| day_text::calendar_events(results, &formula, id, zone, options))
         })
     });
-    day.bench.set(Some(bench));
-    // Saved at once, so that nothing is lost from here on.
-    day.change_bench(|_| {});
+    let text = calendar::write(
+        &events.unwrap_or_default(),
+        day.now.get_untracked().instant(),
+    );
+    // A browser that refuses says so itself.
+    let _saved = file::save("softcrumb-day.ics", "text/calendar", &text);
 }

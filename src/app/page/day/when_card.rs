@@ -5,17 +5,36 @@ use leptos::prelude::*;
 use super::fields::NIGHT;
 use super::loads_box::LoadsBox;
 use super::results::Day;
-use crate::app::part::{Choice, ClockBox, FieldBox};
+use crate::app::part::{AnswerRow, Choice, ClockBox, FieldBox};
 use crate::app::state::memo;
 use crate::engine::plan::Aim;
 use crate::sheet::Moment;
 use crate::sheet::civil::Clock;
 use crate::sheet::day::{Sleep, Target};
-use crate::text::{format, read, tr};
+use crate::text::{ErrorText, day as day_text, format, read, tr};
 
-/// What times are found from.
+/// When the bread is on the table, and what times are found from.
 #[component]
 pub fn WhenCard() -> impl IntoView {
+    let day = Day::from_context();
+    let answer = memo(move || {
+        let options = day.state.options.get();
+        day.results.with(|results| match results {
+            Ok(results) => day
+                .zone
+                .with_value(|zone| day_text::when_answer(results, zone)),
+            Err(error) => error.sentence(options),
+        })
+    });
+    view! {
+        <AnswerRow title=tr!("When") answer>
+            <Content />
+        </AnswerRow>
+    }
+}
+
+#[component]
+fn Content() -> impl IntoView {
     let day = Day::from_context();
     let backwards = memo(move || {
         !matches!(
@@ -63,47 +82,45 @@ pub fn WhenCard() -> impl IntoView {
         });
     };
     view! {
-        <section class="card" aria-label=tr!("When")>
-            <header>
-                <h2>{tr!("When")}</h2>
-            </header>
-            <div class="body">
-                <Choice
-                    id="aim".to_owned()
-                    label=tr!("The time you set").to_owned()
-                    choices=vec![(true, tr!("Bread on the table")), (false, tr!("Start of the work"))]
-                    selected=backwards
-                    on_select=Callback::new(turn)
-                />
-                <ClockBox
-                    id="aim-at"
-                    label=Signal::derive(move || if backwards.get() { tr!("On the table at") } else { tr!("Start at") })
-                    dated=true
-                    figure=aim
-                    store=typed
-                />
-                <SleepBoxes />
-                <Hands />
-            </div>
-        </section>
+        <div class="body">
+            <Choice
+                id="aim".to_owned()
+                label=tr!("The time you set").to_owned()
+                choices=vec![(true, tr!("Bread on the table")), (false, tr!("Start of the work"))]
+                selected=backwards
+                on_select=Callback::new(turn)
+            />
+            <ClockBox
+                id="aim-at"
+                label=Signal::derive(move || if backwards.get() { tr!("On the table at") } else { tr!("Start at") })
+                dated=true
+                figure=aim
+                store=typed
+            />
+            <SleepBoxes />
+            <Hands />
+        </div>
     }
 }
 
-/// How long the preferment is cold, and how often the oven is filled; closed until it is wanted.
+/// How long the preferment is cold, and how often the oven is filled.
 #[component]
 pub fn FridgeCard() -> impl IntoView {
+    let day = Day::from_context();
+    let answer = memo(move || {
+        let options = day.state.options.get();
+        day.settings
+            .with(|settings| day_text::fridge_answer(settings, options))
+    });
     view! {
-        <details class="card fold">
-            <summary>
-                <span class="title">{tr!("Fridge and oven")}</span>
-            </summary>
+        <AnswerRow title=tr!("Fridge and oven") answer>
             <div class="body">
                 <div class="boxes">
                     {NIGHT.map(|field| view! { <FieldBox field /> })}
                 </div>
                 <LoadsBox />
             </div>
-        </details>
+        </AnswerRow>
     }
 }
 

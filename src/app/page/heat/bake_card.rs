@@ -5,16 +5,81 @@ use leptos::prelude::*;
 use super::HeatContext;
 use super::known_bake::KnownBakeBoxes;
 use super::phases::Phases;
-use crate::app::part::{AdviceCard, Figure, Shown};
+use crate::app::page::Day;
+use crate::app::part::{AdviceCard, AnswerRow, Figure, SafetyLine, Shown};
 use crate::app::state::{memo, use_app_state};
 use crate::engine::heat::{BakeTime, LoafCooling, Programme};
 use crate::engine::working::WorkingLine;
 use crate::results::heat::Baking;
-use crate::text::{ErrorText, FormatOptions, format, heat, tr};
+use crate::results::run::Run;
+use crate::text::{ErrorText, FormatOptions, caution::Hazard, format, heat, tr};
 
 /// The bake.
 #[component]
 pub fn BakeCard() -> impl IntoView {
+    let state = use_app_state();
+    let context = HeatContext::from_context();
+    let day = Day::from_context();
+    let answer = memo(move || {
+        let options = state.options.get();
+        let minutes = day.run.with(Run::bake_time);
+        read(context, |baking| match &baking.programme {
+            Ok(programme) => heat::bake_answer(minutes, programme, &baking.core, options),
+            Err(error) => error.sentence(options),
+        })
+        .unwrap_or_default()
+    });
+    view! {
+        <AnswerRow title=tr!("The bake") answer>
+            <Content />
+        </AnswerRow>
+    }
+}
+
+/// How long the bread cools until it is cut.
+#[component]
+pub fn CutRow() -> impl IntoView {
+    let state = use_app_state();
+    let context = HeatContext::from_context();
+    let answer = memo(move || {
+        let options = state.options.get();
+        read(context, |baking| match &baking.cooling {
+            Ok(cooling) => heat::cut_answer(cooling, options),
+            Err(error) => error.sentence(options),
+        })
+        .unwrap_or_default()
+    });
+    view! {
+        <AnswerRow title=tr!("Until it is cut") answer>
+            <div class="body"><Cut /></div>
+        </AnswerRow>
+    }
+}
+
+#[component]
+fn Cut() -> impl IntoView {
+    let state = use_app_state();
+    let context = HeatContext::from_context();
+    let cooling = memo(move || {
+        let options = state.options.get();
+        read(context, |baking| {
+            let cooling = baking.cooling.as_ref().ok();
+            cooling.map(|cooling| heat::loaf_cooling(cooling, options))
+        })
+        .flatten()
+    });
+    let working = move |()| {
+        let lines = read(context, |baking| {
+            let cooling = baking.cooling.as_ref();
+            cooling.map(LoafCooling::working).unwrap_or_default()
+        });
+        untrack(|| lines.unwrap_or_default())
+    };
+    view! { <AdviceCard title=tr!("Cool enough to cut") advice=cooling working=Callback::new(working) /> }
+}
+
+#[component]
+fn Content() -> impl IntoView {
     let state = use_app_state();
     let context = HeatContext::from_context();
     let core = memo(move || {
@@ -56,43 +121,22 @@ pub fn BakeCard() -> impl IntoView {
         });
         untrack(|| lines.unwrap_or_default())
     };
-    let cooling = memo(move || {
-        let options = state.options.get();
-        read(context, |baking| {
-            let cooling = baking.cooling.as_ref().ok();
-            cooling.map(|cooling| heat::loaf_cooling(cooling, options))
-        })
-        .flatten()
-    });
-    let cooling_working = move |()| {
-        let lines = read(context, |baking| {
-            let cooling = baking.cooling.as_ref();
-            cooling.map(LoafCooling::working).unwrap_or_default()
-        });
-        untrack(|| lines.unwrap_or_default())
-    };
     view! {
-        <section class="card" aria-label=tr!("The bake")>
-            <header>
-                <h2>{tr!("The bake")}</h2>
-                <span class="quiet">{tr!("the middle is the test")}</span>
-            </header>
-            <div class="body">
-                <p class="follows"><strong>{core}</strong></p>
-                <Phases />
-                <AdviceCard title=tr!("How long") advice=time working=Callback::new(working) />
-                {move || error.get().map(|wording| view! { <p class="error" role="status">{wording}</p> })}
-                <KnownBakeBoxes />
-                <AdviceCard title=tr!("Until it is cut") advice=cooling working=Callback::new(cooling_working) />
-            </div>
-            <div class="figures">
-                <BakeFigure label=tr!("One setting, as a still oven") select=|baking, options| {
-                    baking.programme.as_ref().map_or_else(|error| error.sentence(options), |programme| format::temperature(programme.mean_as_still, options))
-                } working=|baking| baking.programme.as_ref().map(Programme::working).unwrap_or_default() />
-                <BakeFigure label=tr!("Middle") select=|baking, options| format::temperature_range(baking.core.from, baking.core.to, options) working=Baking::core_working />
-                <LossFigure />
-            </div>
-        </section>
+        <div class="body">
+            <p class="follows"><strong>{core}</strong></p>
+            <SafetyLine step=Hazard::Baking />
+            <AdviceCard title=tr!("How long") advice=time working=Callback::new(working) />
+            {move || error.get().map(|wording| view! { <p class="error" role="status">{wording}</p> })}
+            <Phases />
+            <KnownBakeBoxes />
+        </div>
+        <div class="figures">
+            <BakeFigure label=tr!("One setting, as a still oven") select=|baking, options| {
+                baking.programme.as_ref().map_or_else(|error| error.sentence(options), |programme| format::temperature(programme.mean_as_still, options))
+            } working=|baking| baking.programme.as_ref().map(Programme::working).unwrap_or_default() />
+            <BakeFigure label=tr!("Middle") select=|baking, options| format::temperature_range(baking.core.from, baking.core.to, options) working=Baking::core_working />
+            <LossFigure />
+        </div>
     }
 }
 

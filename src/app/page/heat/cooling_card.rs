@@ -4,16 +4,15 @@ use leptos::prelude::*;
 
 use super::HeatContext;
 use super::cooling_boxes::{CoolingBoxes, WhatCools};
-use crate::app::part::{AdviceCard, CoolingCurve};
+use crate::app::part::{AdviceCard, AnswerRow, CoolingCurve, SafetyLine, Verdict};
 use crate::app::state::{after_frame, memo, use_app_state};
 use crate::engine::heat::CooledRange;
 use crate::results::heat::{CoolingPlan, CoolingResult};
 use crate::text::{
     ErrorText,
+    caution::Hazard,
     chart::{self, CoolingDrawing},
-    heat,
-    language::text,
-    tr,
+    heat, tr,
 };
 
 /// Cooling a paste or a cooked filling; nothing where there is neither.
@@ -30,6 +29,37 @@ pub fn CoolingCard() -> impl IntoView {
 
 #[component]
 fn Cools() -> impl IntoView {
+    let state = use_app_state();
+    let context = HeatContext::from_context();
+    let answer = memo(move || {
+        let options = state.options.get();
+        context
+            .read_cooling(|cooling| heat::cooling_answer(cooling, options))
+            .unwrap_or_default()
+    });
+    let verdict = memo(move || {
+        let passes = context.read_cooling(|cooling| {
+            let cooled = cooling.cooled.as_ref();
+            (
+                cooling.plan.is_none(),
+                cooled.is_some_and(|cooled| cooled.slow.passes),
+            )
+        });
+        match passes {
+            Some((_, true)) => Verdict::Good,
+            Some((false, false)) => Verdict::Wrong,
+            Some((true, false)) | None => Verdict::Plain,
+        }
+    });
+    view! {
+        <AnswerRow title=tr!("Cooling") answer verdict>
+            <Content />
+        </AnswerRow>
+    }
+}
+
+#[component]
+fn Content() -> impl IntoView {
     let state = use_app_state();
     let context = HeatContext::from_context();
     let good = memo(move || {
@@ -67,26 +97,21 @@ fn Cools() -> impl IntoView {
         lines.unwrap_or_default()
     };
     view! {
-        <section class="card" data-part="paste" aria-label=tr!("Cooling")>
-            <header>
-                <h2>{tr!("Cooling")}</h2>
-                <span class="quiet">{tr!("the middle counts")}</span>
-            </header>
-            <div class="body">
-                <WhatCools />
-                {move || error.get().map(|wording| view! { <p class="error" role="status">{wording}</p> })}
-                <Show when=move || cold.get()>
-                    <p class="quiet">{tr!("If it is cooked, say how hot it comes off the heat.")}</p>
-                </Show>
-                <Way good />
-                <Curve good cooled />
-                <AdviceCard title=tr!("Fast enough?") advice=verdict working=Callback::new(working) />
-                <LimitByLimit cooled />
-                <p class="quiet">{text(heat::TRUST_COOLING)}</p>
-                <WhatHelps good />
-                <CoolingBoxes />
-            </div>
-        </section>
+        <div class="body">
+            <WhatCools />
+            {move || error.get().map(|wording| view! { <p class="error" role="status">{wording}</p> })}
+            <Show when=move || cold.get()>
+                <p class="quiet">{tr!("If it is cooked, say how hot it comes off the heat.")}</p>
+            </Show>
+            <Way good />
+            <SafetyLine step=Hazard::KeepingCold />
+            <Curve good cooled />
+            <AdviceCard title=tr!("Fast enough?") advice=verdict working=Callback::new(working) />
+            <LimitByLimit cooled />
+            <p class="quiet">{move || heat::trust_cooling(state.options.get())}</p>
+            <WhatHelps good />
+            <CoolingBoxes />
+        </div>
     }
 }
 

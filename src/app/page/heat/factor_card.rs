@@ -10,7 +10,7 @@ use crate::text::{ErrorText, format, heat, name, tr};
 
 /// The handbook's sum, and why it differs.
 #[component]
-pub fn FactorCard() -> impl IntoView {
+pub fn FactorMethodBoxes() -> impl IntoView {
     let state = use_app_state();
     let context = HeatContext::from_context();
     let factor = memo(move || context.read_mixing(|mixing| mixing.factor.clone()));
@@ -55,19 +55,13 @@ pub fn FactorCard() -> impl IntoView {
         })
     };
     view! {
-        <details class="card fold">
-            <summary>
-                <span class="title">{tr!("The handbook’s sum")}</span>
-                <span class="quiet">{tr!("for those who teach it")}</span>
-            </summary>
-            <div class="figures">
-                <Figure label=tr!("Liquid by the handbook’s sum") shown working=Callback::new(working) />
-            </div>
-            <div class="body">
-                <PickOne id="printed-factor" label=tr!("Friction factor printed for") choices selected=printed on_select=choose />
-                <p class="follows">{means}</p>
-                <p class="follows">{differs}</p>
-            </div>
-        </details>
+        <div class="figures">
+            <Figure label=tr!("Liquid by the handbook’s sum") shown working=Callback::new(working) />
+        </div>
+        <div class="body">
+            <PickOne id="printed-factor" label=tr!("Friction factor printed for") choices selected=printed on_select=choose />
+            <p class="follows">{means}</p>
+            <p class="follows">{differs}</p>
+        </div>
     }
 }

@@ -26,8 +26,9 @@ pub fn DoughFigure() -> impl IntoView {
     let context = HeatContext::from_context();
     let shown = memo(move || {
         let options = state.options.get();
-        let shown = context.read_mixing(|mixing| {
-            let now = mixing.dough.temperature;
+        let dough = context.results.with(|results| results.dough);
+        let shown = dough.map(|dough| {
+            let now = dough.temperature;
             let before = context.before.with(|before| before.as_ref()?.dough);
             let wording = |before| heat::before_and_change(before, now, options);
             let value = format::temperature(now, options);

@@ -3,16 +3,19 @@
 use leptos::prelude::*;
 
 use super::bowls::Bowls;
+use super::fold::Fold;
 use super::kitchen_boxes::{ALTITUDE, MIXER, PRESSURE, TEMPERATURES};
 use crate::app::browser::live_region::announce;
-use crate::app::part::{Button, Choice, FieldBox, PickOne, Picture, ScaleBoxes, TextBox};
+use crate::app::part::{
+    AnswerRow, Button, Choice, FieldBox, PickOne, Picture, ScaleBoxes, TextBox,
+};
 use crate::app::state::{AppState, memo, use_app_state};
 use crate::engine::heat::HeatFrom;
 use crate::sheet;
 use crate::sheet::{BoilsBy, Kitchen, Oven};
-use crate::text::{format, language::tr_dynamic, name, notice, tr};
+use crate::text::{format, heat, language::tr_dynamic, name, notice, tr};
 
-/// The kitchen: its four temperatures in sight, all else in a fold.
+/// The kitchen: its four temperatures first, all else in a fold.
 #[component]
 pub fn KitchenCard() -> impl IntoView {
     let state = use_app_state();
@@ -21,33 +24,30 @@ pub fn KitchenCard() -> impl IntoView {
             .kitchen
             .with(|kitchen| name::called(&kitchen.name).into_owned())
     });
-    let temperatures = TEMPERATURES.map(|field| view! { <FieldBox field /> });
-    let mixer = MIXER.map(|field| view! { <FieldBox field /> });
+    let answer = memo(move || {
+        let options = state.options.get();
+        state
+            .kitchen
+            .with(|kitchen| heat::kitchen_answer(kitchen, options))
+    });
     view! {
-        <section class="card" aria-label=tr!("The kitchen")>
-            <header>
-                <h2>{tr!("The kitchen")}</h2>
-                <span class="quiet">{called}</span>
-            </header>
+        <AnswerRow title=tr!("The kitchen") answer>
             <div class="body">
+                <p class="quiet">{called}</p>
                 <WhichKitchen />
-                <div class="boxes">{temperatures}</div>
+                <div class="boxes">{TEMPERATURES.map(|field| view! { <FieldBox field /> })}</div>
             </div>
-            <details class="fold within">
-                <summary>
-                    <span class="title">{tr!("All of this kitchen")}</span>
-                    <span class="quiet">{tr!("height, mixer, oven, scales, bowls, other kitchens")}</span>
-                </summary>
+            <Fold title=tr!("All of this kitchen") aside=tr!("height, mixer, oven, scales, bowls, other kitchens")>
                 <div class="body">
                     <Height />
-                    <div class="boxes">{mixer}</div>
+                    <div class="boxes">{MIXER.map(|field| view! { <FieldBox field /> })}</div>
                     <OvenChoices />
                     <ScaleBoxes />
                     <Bowls />
                     <Kitchens />
                 </div>
-            </details>
-        </section>
+            </Fold>
+        </AnswerRow>
     }
 }
 

@@ -1,13 +1,14 @@
 //! Heat: what temperature, and is it safe?
 
-mod advice;
 mod bake_card;
-mod bowl_card;
+mod bowl_balance;
 mod bowls;
 mod cooling_boxes;
 mod cooling_card;
+mod dough_row;
 mod factor_card;
 mod fields;
+mod fold;
 mod key_figures;
 mod kitchen_boxes;
 mod kitchen_card;
@@ -16,11 +17,12 @@ mod paste_card;
 mod paste_figure;
 mod phases;
 mod place;
-mod remedy_buttons;
+mod remedy_lines;
 mod results;
 mod standing_fold;
 mod steam;
 mod temperatures;
+mod ways;
 
 pub use key_figures::HeatKeys;
 pub use place::HeatPlace;

@@ -6,9 +6,9 @@ use super::HeatContext;
 use super::fields::{DROP, PASTE_BOWL};
 use super::paste_figure::{PasteFigure, boils_at, comes_to, starch_cooked};
 use super::steam::{SteamFigure, SteamPredicted, WeighedBox};
-use crate::app::part::FieldBox;
+use crate::app::part::{AnswerRow, FieldBox, SafetyLine, Verdict};
 use crate::app::state::{memo, use_app_state};
-use crate::text::{ErrorText, heat, tr};
+use crate::text::{ErrorText, caution::Hazard, heat, tr};
 
 /// A paste.
 #[component]
@@ -18,13 +18,43 @@ pub fn PasteCard(
 ) -> impl IntoView {
     let state = use_app_state();
     let context = HeatContext::from_context();
-    // Bowl and kettle are the same for all pastes, so the page asks for them once.
-    let first = memo(move || context.first_paste() == Some(part));
     let name = memo(move || {
         state
             .with(|sheet| sheet.formula.parts.get(part).map(|own| own.name.clone()))
             .unwrap_or_default()
     });
+    let answer = memo(move || {
+        let options = state.options.get();
+        context
+            .read_paste_result(part, |paste| match &paste.cooked {
+                Ok(cooked) => heat::paste_answer(cooked, options),
+                Err(error) => error.sentence(options),
+            })
+            .unwrap_or_default()
+    });
+    let verdict = memo(move || {
+        let is_short = context.read_paste(part, |cooked| !cooked.remedies.is_empty());
+        match is_short {
+            Some(false) => Verdict::Good,
+            Some(true) | None => Verdict::Wrong,
+        }
+    });
+    view! {
+        <AnswerRow title=name answer verdict>
+            <Content part />
+        </AnswerRow>
+    }
+}
+
+#[component]
+fn Content(
+    /// The index of its part.
+    part: usize,
+) -> impl IntoView {
+    let state = use_app_state();
+    let context = HeatContext::from_context();
+    // Bowl and kettle are the same for all pastes: asked for once.
+    let first = memo(move || context.first_paste() == Some(part));
     let wording = memo(move || {
         let options = state.options.get();
         context
@@ -46,32 +76,27 @@ pub fn PasteCard(
         wording.unwrap_or_default()
     });
     view! {
-        <section class="card" data-part="paste" aria-label=move || name.get()>
-            <header>
-                <h2>{name}</h2>
-                <span class="quiet">{tr!("just after stirring")}</span>
-            </header>
-            <div class="body">
-                <p class="follows">{wording}</p>
-                <div class="boxes">
-                    <Show when=move || first.get()>
-                        <FieldBox field=PASTE_BOWL />
-                        <FieldBox field=DROP />
-                    </Show>
-                    <WeighedBox part />
-                </div>
-                <SteamPredicted part />
-                <ul class="ways-list follows">
-                    {move || flours.get().into_iter().map(|flour| view! { <li>{flour}</li> }).collect_view()}
-                </ul>
-                <p class="quiet">{move || heat::trust_paste(state.options.get())}</p>
+        <div class="body">
+            <p class="follows">{wording}</p>
+            <SafetyLine step=Hazard::Scalding />
+            <div class="boxes">
+                <Show when=move || first.get()>
+                    <FieldBox field=PASTE_BOWL />
+                    <FieldBox field=DROP />
+                </Show>
+                <WeighedBox part />
             </div>
-            <div class="figures">
-                <PasteFigure part label=tr!("Water boils here at") select=boils_at />
-                <PasteFigure part label=tr!("Paste comes to") select=comes_to />
-                <PasteFigure part label=tr!("Starch cooked") select=starch_cooked />
-                <SteamFigure part />
-            </div>
-        </section>
+            <SteamPredicted part />
+            <ul class="ways-list follows">
+                {move || flours.get().into_iter().map(|flour| view! { <li>{flour}</li> }).collect_view()}
+            </ul>
+            <p class="quiet">{move || heat::trust_paste(state.options.get())}</p>
+        </div>
+        <div class="figures">
+            <PasteFigure part label=tr!("Water boils here at") select=boils_at />
+            <PasteFigure part label=tr!("Paste comes to") select=comes_to />
+            <PasteFigure part label=tr!("Starch cooked") select=starch_cooked />
+            <SteamFigure part />
+        </div>
     }
 }

@@ -4,9 +4,11 @@ use crate::engine::numerics::saturating_u32;
 use leptos::prelude::*;
 
 use super::HeatContext;
+use crate::app::page::Day;
 use crate::app::part::{Button, Choice, NumberBox, Picture, degrees, minutes};
 use crate::app::state::{memo, use_app_state};
 use crate::engine::heat::{HeatFrom, Phase};
+use crate::results::heat::{shown_phases, type_minutes};
 use crate::sheet::{BakeLength, BakeSettings};
 use crate::text::{
     ErrorText, FormatOptions, format, heat, name,
@@ -88,8 +90,7 @@ fn OnePhase(
         <fieldset class="phase">
             <legend>{label}</legend>
             <div class="boxes">
-                <PhaseBox phase label=tr!("Minutes") unit=minutes select=|own, options| format::box_minutes(own.minutes, options)
-                    set=|own, text, options| read::minutes(text, options).map(|read| own.minutes = read) />
+                <MinutesBox phase />
                 <PhaseBox phase label=tr!("Oven") unit=degrees select=|own, options| format::box_temperature(own.temperature, options)
                     set=|own, text, options| read::temperature(text, options).map(|read| own.temperature = read) />
             </div>
@@ -115,6 +116,37 @@ fn reviewed<T>(
         let planned = results.baking.as_ref().ok()?.planned.as_ref().ok()?;
         planned.phases.get(phase).map(select)
     })
+}
+
+/// Its minutes: as the plan has them; what is typed is the baker's own, for this phase and, as they
+/// are shown, for the others.
+#[component]
+fn MinutesBox(
+    /// Which phase.
+    phase: usize,
+) -> impl IntoView {
+    let state = use_app_state();
+    let day = Day::from_context();
+    let figure = memo(move || {
+        let options = state.options.get();
+        let shown = day
+            .run
+            .with(|run| state.with(|sheet| shown_phases(run, &sheet.heat.bake)));
+        let own = shown.get(phase);
+        own.map(|own| format::box_minutes(*own, options))
+            .unwrap_or_default()
+    });
+    let store = move |text: String| {
+        let options = state.options.get_untracked();
+        let typed = read::minutes(&text, options).map_err(|error| error.sentence(options))?;
+        let mut sheet = state.sheet();
+        let shown = untrack(|| day.run.with(|run| shown_phases(run, &sheet.heat.bake)));
+        type_minutes(&mut sheet.heat.bake, &shown, (phase, typed));
+        state.put(sheet, Some(&format!("phase-minutes-{phase}")));
+        Ok(())
+    };
+    let unit = Signal::derive(move || minutes(state.options.get()));
+    view! { <NumberBox id=format!("phase-minutes-{phase}") label=tr!("Minutes") unit figure store=Callback::new(store) /> }
 }
 
 #[component]

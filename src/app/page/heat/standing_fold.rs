@@ -1,4 +1,4 @@
-//! Standing out in the morning: how long each cold part takes, in a fold, after the frame.
+//! Standing out in the morning: how long each cold part takes, after the frame.
 
 use leptos::prelude::*;
 
@@ -8,11 +8,11 @@ use crate::app::state::{after_frame, memo, use_app_state};
 use crate::engine::formula::Formula;
 use crate::results::heat::warming;
 use crate::sheet::Kitchen;
-use crate::text::{heat, tr};
+use crate::text::heat;
 
 /// How long each paste and preferment takes to warm in this room.
 #[component]
-pub fn StandingFold() -> impl IntoView {
+pub fn StandingTimes() -> impl IntoView {
     let state = use_app_state();
     let context = HeatContext::from_context();
     let day = Day::from_context();
@@ -39,21 +39,12 @@ pub fn StandingFold() -> impl IntoView {
         })
     });
     let long = memo(move || found.with(|found| found.as_deref().and_then(heat::standing_long)));
-    let any = memo(move || wording.with(|wording| !wording.is_empty()));
     view! {
-        <Show when=move || any.get()>
-            <details class="fold within">
-                <summary>
-                    <span class="title">{tr!("How long to stand out")}</span>
-                    <span class="quiet">{tr!("each in one ball, out of the fridge")}</span>
-                </summary>
-                <div class="body follows">
-                    <ul class="ways-list">
-                        {move || wording.get().into_iter().map(|wording| view! { <li>{wording}</li> }).collect_view()}
-                    </ul>
-                    {move || long.get().map(|wording| view! { <p class="caution">{wording}</p> })}
-                </div>
-            </details>
-        </Show>
+        <div class="body follows">
+            <ul class="ways-list">
+                {move || wording.get().into_iter().map(|wording| view! { <li>{wording}</li> }).collect_view()}
+            </ul>
+            {move || long.get().map(|wording| view! { <p class="caution">{wording}</p> })}
+        </div>
     }
 }

@@ -12,10 +12,9 @@ use crate::sheet::Sheet;
 use crate::text::{
     ErrorText, format, name,
     read::{self, ReadError},
-    tr,
 };
 
-/// Every temperature of the bowl, each in a box; in a fold that is closed at first.
+/// Every temperature of the bowl, each in a box.
 #[component]
 pub fn Temperatures() -> impl IntoView {
     let context = HeatContext::from_context();
@@ -26,17 +25,11 @@ pub fn Temperatures() -> impl IntoView {
     });
     let keyed = move || rows.get();
     view! {
-        <details class="fold within">
-            <summary>
-                <span class="title">{tr!("Temperatures one by one")}</span>
-                <span class="quiet">{tr!("empty a box: as it is kept")}</span>
-            </summary>
-            <div class="body boxes">
-                <For each=keyed key=|from| spelt(*from) let(from)>
-                    <OneTemperature from />
-                </For>
-            </div>
-        </details>
+        <div class="body boxes">
+            <For each=keyed key=|from| spelt(*from) let(from)>
+                <OneTemperature from />
+            </For>
+        </div>
     }
 }
 

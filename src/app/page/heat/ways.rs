@@ -1,0 +1,45 @@
+//! All remedies for the dough with its liquid as it is, each with what it reaches.
+
+use leptos::prelude::*;
+
+use super::HeatContext;
+use crate::app::state::{after_frame, memo, use_app_state};
+use crate::results::heat::DoughQuestion;
+use crate::text::heat;
+
+/// The remedies with the liquid as it is: computed after the frame.
+#[component]
+pub fn Ways() -> impl IntoView {
+    let state = use_app_state();
+    let context = HeatContext::from_context();
+    let question = memo(move || {
+        let wanted = context.settings.with(|settings| settings.dough);
+        context.read_mixing(|mixing| {
+            state
+                .kitchen
+                .with(|kitchen| DoughQuestion::as_it_is(&mixing.load, wanted, kitchen))
+        })
+    });
+    let found = after_frame(question, DoughQuestion::remedies);
+    let remedies = memo(move || {
+        let options = state.options.get();
+        let standing = context
+            .read_mixing(|mixing| heat::standing_names(&mixing.load))
+            .flatten()
+            .unwrap_or_default();
+        found.with(|found| {
+            let remedies = found.iter().flatten();
+            remedies
+                .map(|remedy| heat::remedy(remedy, &standing, options))
+                .collect::<Vec<_>>()
+        })
+    });
+    let is_there = memo(move || remedies.with(|remedies| !remedies.is_empty()));
+    view! {
+        <Show when=move || is_there.get()>
+            <ul class="ways-list follows">
+                {move || remedies.get().into_iter().map(|remedy| view! { <li>{remedy}</li> }).collect_view()}
+            </ul>
+        </Show>
+    }
+}

@@ -1,0 +1,119 @@
+//! Answers: what each row of the place says of itself in one line.
+
+use crate::engine::learn::Learnt;
+use crate::engine::numerics::saturating_u32;
+use crate::results::day::{DayResults, WhichRise};
+use crate::sheet::civil::Zone;
+use crate::sheet::day::{DaySettings, Log};
+use crate::text::{format, format_options::FormatOptions, tr};
+
+use super::learnt::learnt_figures;
+
+/// From when to when: "On the table Sat 16:00; start Fri 18:40".
+#[must_use]
+pub fn when_answer(results: &DayResults, zone: &Zone) -> String {
+    tr!(
+        "On the table {table}; start {start}",
+        table = format::day_and_clock(results.solved.table, zone),
+        start = format::day_and_clock(results.solved.begins, zone)
+    )
+}
+
+/// Under the clock of the start: "Start Fri".
+#[must_use]
+pub fn start_label(results: &DayResults, zone: &Zone) -> String {
+    tr!(
+        "Start {day}",
+        day = format::weekday(results.solved.begins, zone)
+    )
+}
+
+/// Under the clock of the end: "On the table Sat".
+#[must_use]
+pub fn table_label(results: &DayResults, zone: &Zone) -> String {
+    tr!(
+        "On the table {day}",
+        day = format::weekday(results.solved.table, zone)
+    )
+}
+
+/// Fridge and oven: "12 h in the fridge, one oven load".
+#[must_use]
+pub fn fridge_answer(settings: &DaySettings, options: FormatOptions) -> String {
+    let fridge = format::minutes(settings.rises.fridge, options);
+    match settings.loads.count.get() {
+        1 => tr!(
+            "{fridge} in the fridge wished, one oven load",
+            fridge = fridge
+        ),
+        more => tr!(
+            "{fridge} in the fridge wished, {loads} oven loads",
+            fridge = fridge,
+            loads = format::count(more, options)
+        ),
+    }
+}
+
+/// The steps: "19 steps, 1 h 39 min of work".
+#[must_use]
+pub fn steps_answer(results: &DayResults, options: FormatOptions) -> String {
+    tr!(
+        "{count} steps, {hands} of work",
+        count = format::count(saturating_u32(results.order.len()), options),
+        hands = format::minutes(results.hands, options)
+    )
+}
+
+/// Both rises: "bulk 2 h 50 min, proof 2 h 6 min".
+#[must_use]
+pub fn rise_answer(results: &DayResults, options: FormatOptions) -> String {
+    let due = |which| match results.run.rises.of(which) {
+        Ok(risen) => format::minutes(risen.due, options),
+        Err(_) => tr!("not known").to_owned(),
+    };
+    tr!(
+        "bulk {bulk}, proof {proof}",
+        bulk = due(WhichRise::Bulk),
+        proof = due(WhichRise::Proof)
+    )
+}
+
+/// The known rises: "bulk 60 min at 26 °C, proof 60 min at 28 °C".
+#[must_use]
+pub fn known_answer(settings: &DaySettings, options: FormatOptions) -> String {
+    let rises = &settings.rises;
+    tr!(
+        "bulk {bulk} at {warm}, proof {proof} at {warmer}",
+        bulk = format::minutes(rises.bulk.time, options),
+        warm = format::temperature(rises.bulk.at, options),
+        proof = format::minutes(rises.proof.time, options),
+        warmer = format::temperature(rises.proof.at, options)
+    )
+}
+
+/// The log: how many bakes, and when the last one was.
+#[must_use]
+pub fn log_answer(log: &Log, zone: &Zone, options: FormatOptions) -> String {
+    let Some(last) = log.bakes().last() else {
+        return tr!("no bake yet").to_owned();
+    };
+    let date = format::date(last.began.instant(), zone);
+    match saturating_u32(log.bakes().len()) {
+        1 => tr!("one bake, {date}", date = date),
+        more => tr!(
+            "{count} bakes, the last {date}",
+            count = format::count(more, options),
+            date = date
+        ),
+    }
+}
+
+/// What the log has taught: its first figure.
+#[must_use]
+pub fn learnt_answer(learnt: &Learnt, options: FormatOptions) -> String {
+    let figures = learnt_figures(learnt, options);
+    let first = figures.first();
+    first.map_or_else(String::new, |first| {
+        format!("{}: {}", first.name, first.value)
+    })
+}
