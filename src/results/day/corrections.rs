@@ -44,6 +44,9 @@ pub struct DurationChange {
     pub planned: Minutes,
     /// How long it lasts.
     pub now: Minutes,
+    /// Whether it waits that much so that the bread is ready in time, and not because it takes as
+    /// long.
+    pub fills_time: bool,
 }
 
 /// What becomes of the time the bread is ready.
@@ -127,6 +130,7 @@ pub fn duration_changes(results: &DayResults, bench: &Bench) -> Vec<DurationChan
             step: step.at,
             planned,
             now: timed.lasts,
+            fills_time: step.lasts.is_flexible(),
         })
     });
     found.collect()

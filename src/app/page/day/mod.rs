@@ -1,8 +1,13 @@
 //! Day: when? The plan over two days, the rises, the bench, the log.
 
 mod active_bake;
+mod bake_found;
 mod began_box;
+mod bench_end;
+mod bench_step_view;
+mod bench_timers;
 mod bench_view;
+mod bench_wait_view;
 mod conflicts;
 mod corrections;
 mod field;
@@ -23,7 +28,9 @@ mod ribbon_card;
 mod rise_card;
 mod step_row;
 mod steps_card;
+mod summary_view;
 mod warmth_boxes;
+mod weigh_row;
 mod weigh_rows;
 mod when_card;
 

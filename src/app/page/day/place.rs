@@ -9,6 +9,7 @@ use super::results::{Day, clock_now};
 use super::ribbon_card::RibbonCard;
 use super::rise_card::RiseCard;
 use super::steps_card::StepsCard;
+use super::summary_view::SummaryView;
 use super::when_card::{FridgeCard, WhenCard};
 use crate::app::browser::clock;
 use crate::app::page::HEADING;
@@ -41,7 +42,11 @@ pub fn day_place() -> AnyView {
 fn DayCards() -> impl IntoView {
     let day = Day::from_context();
     let at_bench = move || day.at_bench.get() && day.own_bench.with(Option::is_some);
+    let is_finished = move || day.finished.with(Option::is_some);
     view! {
+        <Show when=is_finished>
+            <SummaryView />
+        </Show>
         <Show when=at_bench fallback=|| view! { <Plan /> }>
             <BenchView />
         </Show>

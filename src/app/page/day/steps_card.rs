@@ -2,7 +2,8 @@
 
 use leptos::prelude::*;
 
-use super::bench_view::finish;
+use super::bench_end::finish;
+use super::bench_view::to_its_top;
 use super::results::{Day, clock_now};
 use super::step_row::StepRow;
 use crate::app::browser::random;
@@ -35,7 +36,9 @@ pub fn StepsCard() -> impl IntoView {
         if !is_under_way.get_untracked() {
             begin(day);
         }
+        day.finished.set(None);
         day.at_bench.set(true);
+        to_its_top();
     };
     view! {
         <section class="card" aria-label=tr!("Steps")>
@@ -52,6 +55,9 @@ pub fn StepsCard() -> impl IntoView {
                     class="primary"
                     on_tap=start
                 />
+                <Show when=move || is_under_way.get()>
+                    <Button label=tr!("Stop here, keep it in the log") class="bare" on_tap=move |()| finish(day) />
+                </Show>
                 <Show when=move || edited.get()>
                     <Button label=tr!("The usual steps again") on_tap=move |()| day.change_settings(|settings| settings.edits.clear()) />
                 </Show>
@@ -79,6 +85,7 @@ fn OtherBake() -> impl IntoView {
         let of = untrack(bake).and_then(|bake| bake.formula);
         if of.is_some_and(|of| day.state.open_formula(&of)) {
             day.at_bench.set(true);
+            to_its_top();
         }
     };
     view! {
