@@ -31,7 +31,7 @@ function picture(page, wide, high, kind = 'image/png') {
 async function withBake(session, screen = 'phone', more = {}) {
   const { page, day } = await onFriday(session, screen, more);
   await day.start();
-  await page.getByRole('button', { name: 'Stop here, keep it in the log' }).click();
+  await day.stop();
   await day.log.locator('summary').first().click();
   return { page, day };
 }

@@ -59,12 +59,16 @@ test('what is noted at the bench is taken back, and a bake that is in the log co
   await day.start();
   await day.goTo('Weigh and mix the dough');
   const warm = page.getByLabel(/^Dough came off at/);
+  await day.otherwise();
   const before = await warm.inputValue();
   await typed(warm, '22');
+  await day.leave();
   await app.undo();
+  await page.getByRole('button', { name: 'Back to the bench' }).click();
+  await day.otherwise();
   await holds(warm, before);
   await typed(warm, '22');
-  await page.getByRole('button', { name: 'Stop here, keep it in the log' }).click();
+  await day.stop();
   await day.log.locator('summary').first().waitFor();
   while (await app.canUndo()) await app.undo();
   await until(async () => (await all(page))['softcrumb.bench'] ?? '', (text) => text === '', 'no bench is stored');

@@ -17,6 +17,7 @@ pub mod presses;
 pub mod print;
 pub mod random;
 pub mod share;
+pub mod speech;
 pub mod splash;
 pub mod storage;
 pub mod tabs;

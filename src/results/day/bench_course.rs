@@ -5,7 +5,7 @@ use super::day_results::DayResults;
 use crate::engine::plan::{Step, StepAt, StepKind, Timed};
 use crate::engine::quantity::{Instant, Minutes};
 use crate::sheet::Moment;
-use crate::sheet::day::Bench;
+use crate::sheet::day::{Bench, Timer};
 
 /// Who begins and ends a kind of step at the bench.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -97,7 +97,8 @@ pub fn bench_screen(
     let chosen = chosen.filter(|at| order.contains(at));
     let mut open = order.iter().copied().filter(|at| course.is_open(*at));
     let step = chosen.or_else(|| open.next());
-    let place = step.and_then(|step| order.iter().position(|at| *at == step));
+    // Counted by what is done: steps without an order of their own may change places meanwhile.
+    let done = order.iter().filter(|at| !course.is_open(**at)).count();
     let is_due = chosen.is_some() || step.is_some_and(|step| course.is_due(step, now));
     let waits_for = step.map_or_else(
         || course.last_running(order.iter().copied()),
@@ -112,12 +113,28 @@ pub fn bench_screen(
         idle_until: until.filter(|until| !is_due && *until > now.instant()),
         waits_for: waits_for.filter(|_| !is_due),
         previous: course.last_done(),
-        number: place
-            .unwrap_or(order.len())
-            .saturating_add(1)
-            .min(order.len()),
+        number: done.saturating_add(1).min(order.len()),
         of: order.len(),
     }
+}
+
+/// The timers that run beside what the bench shows: not those that are over of what a step that is
+/// due has waited for.
+#[must_use]
+pub fn timers_beside(
+    bench: &Bench,
+    results: &DayResults,
+    screen: &BenchScreen,
+    now: Moment,
+) -> Vec<Timer> {
+    let course = Course { results, bench };
+    let due = screen.step.filter(|_| screen.idle_until.is_none());
+    let waited = |timer: &Timer| {
+        let mut inputs = due.into_iter().flat_map(|due| course.inputs(due));
+        timer.is_over(now) && inputs.any(|input| input.at == timer.step)
+    };
+    let timers = bench.timers.iter();
+    timers.filter(|timer| !waited(timer)).cloned().collect()
 }
 
 /// Notes that a step is done, or has been set going: what it waited for is over, what follows by

@@ -64,8 +64,8 @@ pub enum BenchStep {
         minutes: Minutes,
         /// The temperature of the dough off the mixer.
         dough: Temperature,
-        /// How that lies to the wished one.
-        offset: DoughOffset,
+        /// The wished one, where that is another.
+        wished: Option<Temperature>,
     },
     /// Butter is worked in.
     ButterIn {
@@ -243,13 +243,18 @@ impl Asked<'_> {
                 bowl: sheet.heat.mixing_bowl,
                 minutes: minutes.unwrap_or(self.input.kitchen.mixer.minutes),
                 dough,
-                offset: dough_offset(dough, sheet.heat.dough),
+                wished: Some(sheet.heat.dough)
+                    .filter(|wished| dough_offset(dough, *wished) != DoughOffset::AsWanted),
             });
         }
         if self.at.work == StepKind::ButterIn {
             return Some(BenchStep::ButterIn { dough });
         }
-        let which = WhichRise::of_step(self.at.work)?;
+        let which = match self.at.work {
+            StepKind::Bulk => WhichRise::Bulk,
+            StepKind::Proof | StepKind::LaterProof => WhichRise::Proof,
+            _ => return None,
+        };
         let settings = self.input.rise_settings();
         let place = match which {
             WhichRise::Bulk => settings.bulk_place,

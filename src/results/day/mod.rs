@@ -36,13 +36,13 @@ mod which_rise;
 
 pub use bench::{TimerState, begin_bake, finish_bake, last_time, timer_state};
 pub use bench_course::{
-    BenchScreen, Doing, begin_early, bench_screen, doing, step_done, take_back,
+    BenchScreen, Doing, begin_early, bench_screen, doing, step_done, take_back, timers_beside,
 };
 pub use bench_step::{BenchStep, bench_step};
 pub use bench_summary::{SummaryFigure, SummaryRow, bake_summary, note_findings};
 pub use corrections::{
-    DurationChange, ReadyTime, StartDeviation, StepCorrections, duration_changes, plan_snapshot,
-    step_corrections,
+    DurationChange, ReadyTime, StartDeviation, StepCorrections, duration_changes, is_asleep,
+    is_in_trouble, plan_snapshot, step_corrections,
 };
 pub use critical_path::{PathItem, critical_path};
 pub use day_results::{DayResults, of, of_run};

@@ -2,10 +2,10 @@
 
 use super::day_results::DayResults;
 use super::input::DayInput;
-use crate::engine::batch::ScaleReading;
+use crate::engine::batch::{RoundedLine, ScaleReading};
 use crate::engine::formula::{LineAt, PartKind};
 use crate::engine::plan::{StepAt, StepKind, weighed_at};
-use crate::engine::quantity::{Mass, Temperature};
+use crate::engine::quantity::{Mass, Share, Temperature};
 use crate::results::heat::part_matter;
 
 /// What goes in at a step: pastes and preferments whole, then the lines to weigh, in the order of the
@@ -66,6 +66,8 @@ pub struct WeighedLine {
     pub target: Option<Mass>,
     /// Whether the scale would show nothing of it.
     pub below_scale: bool,
+    /// Whether the scale misses it by so much that the dough shows it.
+    pub is_missed: bool,
     /// The temperature it is to have, where that is not where it is stored.
     pub warm: Option<Temperature>,
     /// The reading of a scale that was not tared since the first line of the step.
@@ -108,6 +110,7 @@ pub fn step_weighing(input: &DayInput, results: &DayResults, step: StepAt) -> St
             at,
             target,
             below_scale: rounded(at).is_some_and(|line| line.reading == ScaleReading::BelowScale),
+            is_missed: rounded(at).is_some_and(is_missed),
             warm: warm(input, at),
             untared,
             is_weighed: weighing.is_some(),
@@ -126,6 +129,16 @@ pub fn step_weighing(input: &DayInput, results: &DayResults, step: StepAt) -> St
     }
 }
 
+/// A weight that is missed by more than this shows in the dough, as a fraction. Common practice: a
+/// fifth of the yeast is half an hour of rise.
+const SHOWS: f64 = 0.2;
+
+fn is_missed(line: &RoundedLine) -> bool {
+    let missed = line.error_share.map(Share::fraction);
+    line.aids.is_some()
+        && (line.reading == ScaleReading::BelowScale || missed.is_some_and(|share| share > SHOWS))
+}
+
 /// The pastes and preferments that go into the mixer, the steps that made them, and what they weigh.
 fn parts_mixed_in<'a>(
     input: &'a DayInput,
@@ -142,9 +155,15 @@ fn parts_mixed_in<'a>(
         };
         let of = u16::try_from(part).ok()?;
         let (mass, _) = part_matter(results.run.formula.parts.get(part)?).ok()?;
-        Some((part, StepAt { work, of }, mass))
+        let shown = input
+            .rounded
+            .map(|rounded| rounded.weighing.main.nearest(mass));
+        Some((part, StepAt { work, of }, shown.unwrap_or(mass)))
     })
 }
+
+/// Flour this much warmer or colder than the room is told, K.
+const NOTICED: f64 = 2.0;
 
 /// The temperature a line of the final dough is to have, where that was set, or where flour is not as
 /// warm as the room.
@@ -152,7 +171,7 @@ fn warm(input: &DayInput, at: LineAt) -> Option<Temperature> {
     let part = input.sheet.formula.parts.get(at.part)?;
     let line = part.lines.get(at.line)?;
     let kitchen = input.kitchen;
-    let flour = line.is_flour() && kitchen.flour != kitchen.room;
+    let flour = line.is_flour() && (kitchen.flour - kitchen.room).kelvin().abs() > NOTICED;
     let set = line.temperature.or_else(|| flour.then_some(kitchen.flour));
     set.filter(|_| part.kind == PartKind::Final)
 }

@@ -160,6 +160,19 @@ impl Bench {
         self.set_timer(step, Moment::from_instant(ends));
     }
 
+    /// Notes when a step that has begun really began; its timer, if it has one, moves with it.
+    pub fn began_at(&mut self, step: StepAt, began: Moment) {
+        let was = self.bake.began(step);
+        self.bake.began_at(step, began);
+        let mut timers = self.timers.iter_mut();
+        if let Some(was) = was
+            && let Some(timer) = timers.find(|timer| timer.step == step)
+        {
+            let lasts = timer.ends.instant().since(was.instant());
+            timer.ends = Moment::from_instant(began.instant().later(lasts));
+        }
+    }
+
     /// Notes that a step ends; its timer ends with it.
     pub fn end(&mut self, step: StepAt, now: Moment) {
         self.bake.end(step, now);

@@ -63,13 +63,16 @@ pub(super) fn baking(
     }];
     let advice = phase.and_then(|phase| heat::phase_advice(phase.advice));
     wording.extend(advice.map(str::to_owned));
-    wording.extend(core.map(|core| {
-        tr!(
-            "Done at {range} in the middle.",
-            range = format::temperature_range(core.from, core.to, options)
-        )
-    }));
+    wording.extend(core.map(|core| done_at(core, options)));
     wording.join(" ")
+}
+
+/// How hot the middle is when the bread is done.
+pub(super) fn done_at(core: &CoreTarget, options: FormatOptions) -> String {
+    tr!(
+        "Done at {range} in the middle.",
+        range = format::temperature_range(core.from, core.to, options)
+    )
 }
 
 /// The bread comes out.

@@ -1,12 +1,10 @@
 //! The sentence of a step at the bench, with its figures in it.
 
-use super::bench_oven::{baking, heating, taking_out};
+use super::bench_oven::{baking, done_at, heating, taking_out};
 use super::rise::signs;
 use crate::engine::formula::{Formula, LineAt};
 use crate::engine::plan::StepKind;
-use crate::engine::quantity::Temperature;
 use crate::results::day::{BenchStep, WhichRise};
-use crate::results::heat::DoughOffset;
 use crate::sheet::civil::Zone;
 use crate::text::{format, format_options::FormatOptions, heat, name, tr, weighing};
 
@@ -136,53 +134,76 @@ fn part_name(part: usize, formula: &Formula) -> String {
 
 /// Mixing, and butter.
 fn mix(step: &BenchStep, options: FormatOptions) -> String {
-    let degrees = |at: Temperature| format::near_temperature(at, options);
-    let (butter_later, bowl, minutes, dough, offset) = match step {
+    let (butter_later, bowl, minutes) = match step {
         BenchStep::Mix {
             butter_later,
             bowl,
             minutes,
-            dough,
-            offset,
-        } => (*butter_later, *bowl, *minutes, *dough, *offset),
+            ..
+        } => (*butter_later, *bowl, *minutes),
         BenchStep::ButterIn { dough } => {
             return tr!(
                 "Work it in bit by bit until the dough is smooth again. The dough should be at {dough}.",
-                dough = degrees(*dough)
+                dough = format::near_temperature(*dough, options)
             );
         }
         _ => return String::new(),
     };
     let minutes = format::minutes(minutes, options);
-    let mut wording = vec![if butter_later {
+    let mixed = if butter_later {
         tr!(
             "Everything but the butter into the mixer, {minutes}.",
             minutes = minutes
         )
     } else {
         tr!("Everything into the mixer, {minutes}.", minutes = minutes)
-    }];
-    wording.extend(bowl.map(|bowl| {
-        tr!(
-            "Warm the bowl to {bowl} first.",
-            bowl = format::temperature(bowl, options)
-        )
-    }));
-    let dough = degrees(dough);
-    wording.push(match offset {
-        DoughOffset::AsWanted => tr!("The dough comes off at {dough}.", dough = dough),
-        DoughOffset::Below(by) => tr!(
-            "The dough comes off at {dough}, {by} too cold: Heat says what helps.",
+    };
+    match bowl {
+        Some(bowl) => {
+            let bowl = format::temperature(bowl, options);
+            format!(
+                "{} {mixed}",
+                tr!("Warm the bowl to {bowl} first.", bowl = bowl)
+            )
+        }
+        None => mixed,
+    }
+}
+
+/// What is to be known beside the sentence, in a line: how warm the dough comes off the mixer.
+#[must_use]
+pub fn bench_note(step: &BenchStep, options: FormatOptions) -> Option<String> {
+    let BenchStep::Mix { dough, wished, .. } = step else {
+        return None;
+    };
+    let dough = format::near_temperature(*dough, options);
+    Some(match wished {
+        Some(wished) => tr!(
+            "Dough at {dough} instead of {wished}: see Heat.",
             dough = dough,
-            by = format::degrees_off(by, options)
+            wished = format::temperature(*wished, options)
         ),
-        DoughOffset::Above(by) => tr!(
-            "The dough comes off at {dough}, {by} too warm: Heat says what helps.",
-            dough = dough,
-            by = format::degrees_off(by, options)
-        ),
-    });
-    wording.join(" ")
+        None => tr!("The dough comes off at {dough}.", dough = dough),
+    })
+}
+
+/// The sentence while a step runs and there is nothing to do; `None` where nothing is to be watched.
+#[must_use]
+pub fn bench_meanwhile(
+    step: &BenchStep,
+    formula: &Formula,
+    zone: &Zone,
+    options: FormatOptions,
+) -> Option<String> {
+    match step {
+        BenchStep::Rise { .. }
+        | BenchStep::Rest { .. }
+        | BenchStep::Stand { .. }
+        | BenchStep::WarmUp { .. }
+        | BenchStep::CoolPaste { .. } => Some(bench_sentence(step, formula, zone, options)),
+        BenchStep::Bake { core, .. } => core.as_ref().map(|core| done_at(core, options)),
+        _ => None,
+    }
 }
 
 fn rise(which: WhichRise, at: &str, soonest: &str, latest: &str) -> String {

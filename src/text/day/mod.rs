@@ -17,7 +17,7 @@ mod rise;
 mod step;
 
 pub use bench::{addition, dough_deviation, timer, weighing_effect};
-pub use bench_step::bench_sentence;
+pub use bench_step::{bench_meanwhile, bench_note, bench_sentence};
 pub use bench_wait::{
     all_of_part, crust, findings, in_the_bowl, nothing_until, step_number, summary_figure,
     summary_name,

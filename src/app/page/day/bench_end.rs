@@ -4,7 +4,8 @@ use leptos::prelude::*;
 
 use super::active_bake;
 use super::bench_view::STEP_HEADING;
-use super::measures::Measures;
+use super::bench_wait_view::Asleep;
+use super::measures::{BreadPhoto, Measures};
 use super::results::Day;
 use super::summary_view::Finished;
 use crate::app::state::memo;
@@ -36,10 +37,12 @@ pub fn EndView(
         None => tr!("All done").to_owned(),
     });
     view! {
-        <section class="one-step" aria-label=tr!("This step")>
+        <section class="one-step waits" aria-label=tr!("This step")>
             <h2 id=STEP_HEADING tabindex="-1">{heading}</h2>
             <p class="sentence">{tr!("Then cut it.")}</p>
+            <Asleep screen />
             <Measures step=COOLS />
+            <BreadPhoto />
         </section>
     }
 }

@@ -92,7 +92,17 @@ pub fn Sentence(
         });
         wording.flatten().unwrap_or_default()
     });
-    view! { <p class="sentence">{sentence}</p> }
+    let note = memo(move || {
+        let options = day.state.options.get();
+        let note = day.with_results(|input, results| {
+            day_text::bench_note(&bench_step(input, results, step)?, options)
+        });
+        note.flatten()
+    });
+    view! {
+        <p class="sentence" id="bench-sentence">{sentence}</p>
+        {move || note.get().map(|note| view! { <p class="quiet">{note}</p> })}
+    }
 }
 
 /// What is measured at a step.

@@ -4,18 +4,25 @@ use leptos::prelude::*;
 
 use super::results::Day;
 use crate::app::state::memo;
+use crate::results::day::{BenchScreen, timers_beside};
 use crate::sheet::day::Timer;
 use crate::text::{day as day_text, name, tr};
 
 /// The timers, each with what is left of it.
 #[component]
-pub fn Timers() -> impl IntoView {
+pub fn Timers(
+    /// What the bench shows.
+    screen: Memo<BenchScreen>,
+) -> impl IntoView {
     let day = Day::from_context();
+    // What the step on the screen waited for is over, and needs no line.
     let timers = memo(move || {
-        day.own_bench.with(|bench| {
-            let timers = bench.as_ref().map(|bench| bench.timers.clone());
-            timers.unwrap_or_default()
-        })
+        let (screen, now) = (screen.get(), day.now.get());
+        let timers = day.read(|results| {
+            let bench = day.own_bench.get();
+            bench.map(|bench| timers_beside(&bench, results, &screen, now))
+        });
+        timers.flatten().unwrap_or_default()
     });
     let one = move |timer: Timer| {
         let step = timer.step;

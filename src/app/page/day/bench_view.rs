@@ -7,7 +7,7 @@ use super::bench_step_view::OneStep;
 use super::bench_timers::Timers;
 use super::bench_wait_view::Waiting;
 use super::results::{Day, clock_now};
-use crate::app::browser::{alarm, focus, wake_lock};
+use crate::app::browser::{alarm, focus, speech, wake_lock};
 use crate::app::part::Button;
 use crate::app::state::memo;
 use crate::engine::numerics::saturating_u32;
@@ -17,6 +17,9 @@ use crate::text::{day as day_text, format, tr};
 
 /// The id of the heading of what the bench shows.
 pub const STEP_HEADING: &str = "bench-step";
+
+/// The ids of what is read aloud: name, sentence, weights.
+const SPOKEN: &[&str] = &[STEP_HEADING, "bench-sentence", "bench-weights"];
 
 /// What fills the screen.
 #[derive(Clone, Copy, PartialEq)]
@@ -56,11 +59,12 @@ pub fn BenchView() -> impl IntoView {
         })
     });
     let shown = memo(move || Shown::of(screen.get()));
+    // Off until it is asked for.
+    let reads = RwSignal::new(false);
     let back = move |()| {
         if let Ok(results) = day.results.get_untracked() {
             day.change_bench(|bench| take_back(bench, &results, clock_now()));
         }
-        to_its_top();
     };
     let go_on = move |()| {
         let (Ok(results), now) = (day.results.get_untracked(), clock_now()) else {
@@ -74,10 +78,24 @@ pub fn BenchView() -> impl IntoView {
             Shown::Wait(step, _) => {
                 day.change_bench(|bench| begin_early(bench, &results, step, now));
             }
-            Shown::End => finish(day),
+            Shown::End => {
+                finish(day);
+                to_its_top();
+            }
         }
-        to_its_top();
     };
+    // What comes in place of something else is shown from its top, with the focus on it.
+    Effect::new(move |before: Option<Shown>| {
+        let shown = shown.get();
+        if before.is_some_and(|before| before != shown) {
+            to_its_top();
+            if reads.get_untracked() {
+                speech::read(SPOKEN);
+            }
+        }
+        shown
+    });
+    on_cleanup(speech::hush);
     let is_first = Signal::derive(move || screen.get().previous.is_none());
     let goes_on = Signal::derive(move || {
         match shown.get() {
@@ -94,8 +112,8 @@ pub fn BenchView() -> impl IntoView {
     };
     view! {
         <div class="bench">
-            <Top screen />
-            <Timers />
+            <Top screen reads />
+            <Timers screen />
             {middle}
             <div class="bench-buttons">
                 <Button label=tr!("Back") on_tap=back disabled=is_first />
@@ -110,8 +128,18 @@ pub fn BenchView() -> impl IntoView {
 fn Top(
     /// What the bench shows.
     screen: Memo<BenchScreen>,
+    /// Whether each step is read aloud.
+    reads: RwSignal<bool>,
 ) -> impl IntoView {
     let day = Day::from_context();
+    let aloud = move |_| {
+        reads.update(|reads| *reads = !*reads);
+        if reads.get_untracked() {
+            speech::read(SPOKEN);
+        } else {
+            speech::hush();
+        }
+    };
     let number = move || {
         let BenchScreen { number, of, .. } = screen.get();
         let options = day.state.options.get();
@@ -125,6 +153,11 @@ fn Top(
         <div class="bench-top">
             <Button label=tr!("Leave") class="bare" on_tap=move |()| day.at_bench.set(false) />
             <span>{number}</span>
+            <Show when=speech::is_there>
+                <button type="button" class="button bare" aria-pressed=move || reads.get().to_string() on:click=aloud>
+                    {tr!("Read aloud")}
+                </button>
+            </Show>
             <b>{clock}</b>
         </div>
     }

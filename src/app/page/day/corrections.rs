@@ -41,7 +41,7 @@ pub fn StepCorrections(
         <div class="make-ups">
             {rise.map(|which| view! { <RiseCorrection which found /> })}
             <div role="status">{move || moved.get().map(|wording| view! { <p>{wording}</p> })}</div>
-            <Conflicts />
+            <Conflicts at_bench=true />
         </div>
     }
 }

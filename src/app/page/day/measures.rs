@@ -165,13 +165,12 @@ fn BreadMass() -> impl IntoView {
         <div class="boxes">
             <NumberBox id="real-bread" label=tr!("Bread out of the oven") unit figure store=Callback::new(store) />
         </div>
-        <BreadPhoto />
     }
 }
 
 /// A photo of the bread, stored with the bake.
 #[component]
-fn BreadPhoto() -> impl IntoView {
+pub fn BreadPhoto() -> impl IntoView {
     let day = Day::from_context();
     let bake = untrack(|| {
         day.own_bench

@@ -22,6 +22,10 @@ use crate::text::{ErrorText, name, tr};
 pub fn day_place() -> AnyView {
     let state = use_app_state();
     let day = Day::from_context();
+    if state.timer_alert.with_untracked(Option::is_some) {
+        // Whoever comes because a timer rang wants the bench.
+        day.at_bench.set(true);
+    }
     state.timer_alert.set(None);
     day.now.set(clock_now());
     clock::every_second(move || day.now.set(clock_now()));

@@ -43,7 +43,9 @@ pub fn PartRow(
                 <input type="checkbox" prop:checked=is_in on:change:target=move |event| ticked(event.target().checked()) />
                 <span class="name">{name}</span>
             </label>
+            " "
             <b class="shows">{mass}</b>
+            " "
         </li>
     }
 }
@@ -89,12 +91,13 @@ pub fn WeighRow(
     });
     let aid = memo(move || {
         let options = day.state.options.get();
-        line.get().filter(|line| line.below_scale)?;
+        line.get().filter(|line| line.is_missed)?;
         context.read_rounded(|rounded| {
             let food = name::food_short(&rounded.formula.line(at)?.food);
             caution::rounding(&food, rounded.line(at)?, options)
         })
     });
+    let is_below = line.get_untracked().is_some_and(|line| line.below_scale);
     let is_in = memo(move || line.get().is_some_and(|line| line.is_weighed));
     let figure = memo(move || {
         let options = day.state.options.get();
@@ -140,11 +143,23 @@ pub fn WeighRow(
                 <input type="checkbox" prop:checked=is_in on:change:target=move |event| ticked(event.target().checked()) />
                 <span class="name">{name}</span>
             </label>
+            " "
             <button type="button" class="shows" aria-label=spoken aria-expanded=move || opened.get().to_string() on:click=move |_| opened.update(|opened| *opened = !*opened)>
                 {shows}
             </button>
-            {move || aid.get().map(|aid| view! { <p class="aid">{aid.to_do.into_owned()}</p> })}
+            {move || {
+                aid.get()
+                    .map(|aid| {
+                        view! {
+                            <details class="aid" open=is_below>
+                                <summary>{aid.means.into_owned()}</summary>
+                                <p>{aid.to_do.into_owned()}</p>
+                            </details>
+                        }
+                    })
+            }}
             {typing}
+            " "
         </li>
     }
 }

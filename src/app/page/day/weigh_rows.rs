@@ -33,7 +33,7 @@ pub fn WeighRows(
     });
     view! {
         <Show when=move || any.get()>
-            <ol class="to-weigh">
+            <ol class="to-weigh" id="bench-weights">
                 <For each=move || parts.get() key=|part| *part let(part)>
                     <PartRow part lines />
                 </For>
@@ -42,7 +42,7 @@ pub fn WeighRows(
                 </For>
             </ol>
             <p class="so-far">
-                <span>{tr!("Tap a weight that came out otherwise.")}</span>
+                <span>{tr!("Tap a weight to change it.")}</span>
                 " "
                 <b>{total}</b>
             </p>
