@@ -1,6 +1,6 @@
 //! The bench: a bake's beginning and end, and its timers.
 
-use super::bench_course::arrive;
+use super::bench_progress::arrive;
 use super::corrections::plan_snapshot;
 use super::day_results::DayResults;
 use super::input::DayInput;

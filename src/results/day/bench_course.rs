@@ -1,5 +1,4 @@
-//! The course of a bake at the bench: what is to be done now, what runs beside it, and what *Done* and
-//! *Back* do.
+//! The course of a bake at the bench: what is to be done now, and what runs beside it.
 
 use super::day_results::DayResults;
 use crate::engine::plan::{Step, StepAt, StepKind, Timed};
@@ -137,127 +136,11 @@ pub fn timers_beside(
     timers.filter(|timer| !waited(timer)).cloned().collect()
 }
 
-/// Notes that a step is done, or has been set going: what it waited for is over, what follows by
-/// itself begins with its timer, and the next step begins if it is due.
-pub fn step_done(bench: &mut Bench, results: &DayResults, step: StepAt, now: Moment) {
-    let begins = match doing(step.work) {
-        Doing::ByHand => began_at_latest(bench, results, step, now),
-        Doing::SetGoing | Doing::ByItself => now,
-    };
-    begin(bench, results, step, begins);
-    if doing(step.work) == Doing::ByHand {
-        bench.end(step, now);
-    } else {
-        run_timer(bench, results, step);
-    }
-    let by_itself = |one: &&Step| doing(one.at.work) == Doing::ByItself;
-    for follows in results.plan.steps().iter().filter(by_itself) {
-        let course = Course { results, bench };
-        let all_over = course
-            .inputs(follows.at)
-            .all(|input| bench.bake.is_over(input.at));
-        if all_over && bench.bake.began(follows.at).is_none() {
-            bench.bake.begin(follows.at, now);
-            run_timer(bench, results, follows.at);
-        }
-    }
-    bench.at = None;
-    arrive(bench, results, now);
-}
-
-/// Begins a step before it is due.
-pub fn begin_early(bench: &mut Bench, results: &DayResults, step: StepAt, now: Moment) {
-    if doing(step.work) == Doing::ByHand {
-        begin(bench, results, step, now);
-    }
-    bench.at = Some(step);
-}
-
-/// Begins the step that is due, if one is.
-pub(super) fn arrive(bench: &mut Bench, results: &DayResults, now: Moment) {
-    let screen = bench_screen(Some(results), Some(bench), now);
-    if let (Some(step), None) = (screen.step, screen.idle_until) {
-        begin_early(bench, results, step, now);
-    }
-}
-
-/// Takes back what was done last: it is to be done again, what began with it or after it has not
-/// begun, what ended then runs on with its timer.
-pub fn take_back(bench: &mut Bench, results: &DayResults, now: Moment) {
-    let course = Course { results, bench };
-    let Some(last) = course.last_done() else {
-        return;
-    };
-    let Some(at) = course.done_at(last) else {
-        return;
-    };
-    let stays = doing(last.work) == Doing::ByHand;
-    bench
-        .bake
-        .steps
-        .retain(|done| done.began < at || (stays && done.step == last));
-    for done in &mut bench.bake.steps {
-        done.ended = done.ended.filter(|ended| *ended < at);
-    }
-    let runs: Vec<StepAt> = bench.bake.steps.iter().map(|done| done.step).collect();
-    bench.timers.retain(|timer| runs.contains(&timer.step));
-    for step in runs {
-        let has = bench.timers.iter().any(|timer| timer.step == step);
-        let course = Course { results, bench };
-        let ahead = course.ends(step).is_some_and(|ends| ends > now.instant());
-        if !has && ahead && doing(step.work) != Doing::ByHand && !bench.bake.is_over(step) {
-            run_timer(bench, results, step);
-        }
-    }
-    bench.at = Some(last);
-}
-
-/// Begins a step and ends what it waited for.
-fn begin(bench: &mut Bench, results: &DayResults, step: StepAt, at: Moment) {
-    let inputs: Vec<StepAt> = Course { results, bench }
-        .inputs(step)
-        .map(|input| input.at)
-        .collect();
-    for input in inputs {
-        bench.end(input, at);
-    }
-    bench.bake.begin(step, at);
-}
-
-/// A step whose beginning was not noted began at the latest so long ago as it keeps hands busy, and
-/// not before what it waited for.
-fn began_at_latest(bench: &Bench, results: &DayResults, step: StepAt, now: Moment) -> Moment {
-    let hands = results
-        .find(step)
-        .map_or(Minutes::ZERO, |(one, _)| one.hands);
-    let earliest = Moment::from_instant(now.instant().earlier(hands));
-    let course = Course { results, bench };
-    let done = course
-        .inputs(step)
-        .filter_map(|input| course.ended(input.at));
-    let after = done.map(Moment::from_instant).fold(earliest, later);
-    if after > now { now } else { after }
-}
-
-fn later(one: Moment, other: Moment) -> Moment {
-    if other > one { other } else { one }
-}
-
-/// Sets the timer of a step that has begun: as long as the plan has it.
-fn run_timer(bench: &mut Bench, results: &DayResults, step: StepAt) {
-    let lasts = results
-        .find(step)
-        .map(|(one, timed)| one.timer(timed.lasts));
-    if let (Some(began), Some(lasts)) = (bench.bake.began(step), lasts) {
-        bench.set_timer(step, Moment::from_instant(began.instant().later(lasts)));
-    }
-}
-
 /// A bake and its plan.
 #[derive(Clone, Copy)]
-struct Course<'c> {
-    results: &'c DayResults,
-    bench: &'c Bench,
+pub(super) struct Course<'c> {
+    pub(super) results: &'c DayResults,
+    pub(super) bench: &'c Bench,
 }
 
 impl<'c> Course<'c> {
@@ -271,7 +154,7 @@ impl<'c> Course<'c> {
     }
 
     /// What a step waits for.
-    fn inputs(self, at: StepAt) -> impl Iterator<Item = &'c Step> {
+    pub(super) fn inputs(self, at: StepAt) -> impl Iterator<Item = &'c Step> {
         let after = self.results.find(at).map(|(step, _)| step.after.as_slice());
         let steps = self.results.plan.steps();
         after
@@ -281,7 +164,7 @@ impl<'c> Course<'c> {
     }
 
     /// When a step was done or set going; `None` where it still is to be.
-    fn done_at(self, at: StepAt) -> Option<Moment> {
+    pub(super) fn done_at(self, at: StepAt) -> Option<Moment> {
         let mut steps = self.bench.bake.steps.iter();
         let done = steps.find(|done| done.step == at)?;
         match doing(at.work) {
@@ -295,7 +178,7 @@ impl<'c> Course<'c> {
     }
 
     /// The step that was done last; of several at once the later in the plan.
-    fn last_done(self) -> Option<StepAt> {
+    pub(super) fn last_done(self) -> Option<StepAt> {
         let done = self.order().into_iter();
         let done = done.filter_map(|at| Some((at, self.done_at(at)?)));
         let last = done.fold(None, |last: Option<(StepAt, Moment)>, one| match last {
@@ -306,7 +189,7 @@ impl<'c> Course<'c> {
     }
 
     /// When a step that has begun is over by the plan; `None` where it has not begun.
-    fn ends(self, at: StepAt) -> Option<Instant> {
+    pub(super) fn ends(self, at: StepAt) -> Option<Instant> {
         let timer = self.bench.timers.iter().find(|timer| timer.step == at);
         if let Some(timer) = timer {
             return Some(timer.ends.instant());
@@ -317,7 +200,7 @@ impl<'c> Course<'c> {
     }
 
     /// When a step was over: as noted, else by the plan.
-    fn ended(self, at: StepAt) -> Option<Instant> {
+    pub(super) fn ended(self, at: StepAt) -> Option<Instant> {
         let mut steps = self.bench.bake.steps.iter();
         let done = steps.find(|done| done.step == at)?;
         let noted = done.ended.map(Moment::instant);

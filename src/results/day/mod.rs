@@ -7,6 +7,8 @@
 
 mod bench;
 mod bench_course;
+mod bench_figures;
+mod bench_progress;
 mod bench_step;
 mod bench_summary;
 mod corrections;
@@ -35,10 +37,10 @@ mod weighing_effect;
 mod which_rise;
 
 pub use bench::{TimerState, begin_bake, finish_bake, last_time, timer_state};
-pub use bench_course::{
-    BenchScreen, Doing, begin_early, bench_screen, doing, step_done, take_back, timers_beside,
-};
-pub use bench_step::{BenchStep, bench_step};
+pub use bench_course::{BenchScreen, Doing, bench_screen, doing, timers_beside};
+pub use bench_figures::bench_step;
+pub use bench_progress::{begin_early, step_done, take_back};
+pub use bench_step::BenchStep;
 pub use bench_summary::{SummaryFigure, SummaryRow, bake_summary, note_findings};
 pub use corrections::{
     DurationChange, ReadyTime, StartDeviation, StepCorrections, duration_changes, is_asleep,

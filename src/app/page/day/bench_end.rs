@@ -3,11 +3,11 @@
 use leptos::prelude::*;
 
 use super::active_bake;
-use super::bench_view::STEP_HEADING;
+use super::bench_heading::STEP_HEADING;
 use super::bench_wait_view::Asleep;
+use super::finished::Finished;
 use super::measures::{BreadPhoto, Measures};
 use super::results::Day;
-use super::summary_view::Finished;
 use crate::app::state::memo;
 use crate::engine::plan::{StepAt, StepKind};
 use crate::results::day::{BenchScreen, finish_bake, note_findings};

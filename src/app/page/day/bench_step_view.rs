@@ -4,7 +4,7 @@
 use leptos::prelude::*;
 
 use super::began_box::BeganBox;
-use super::bench_view::STEP_HEADING;
+use super::bench_heading::STEP_HEADING;
 use super::corrections::{Deviations, StepCorrections};
 use super::measures::Measures;
 use super::results::Day;

@@ -3,20 +3,18 @@
 use leptos::prelude::*;
 
 use super::bench_end::{EndView, finish};
+use super::bench_heading::{STEP_HEADING, to_its_top};
 use super::bench_step_view::OneStep;
 use super::bench_timers::Timers;
 use super::bench_wait_view::Waiting;
 use super::results::{Day, clock_now};
-use crate::app::browser::{alarm, focus, speech, wake_lock};
+use crate::app::browser::{alarm, speech, wake_lock};
 use crate::app::part::Button;
 use crate::app::state::memo;
 use crate::engine::numerics::saturating_u32;
 use crate::engine::plan::StepAt;
 use crate::results::day::{BenchScreen, begin_early, bench_screen, step_done, take_back};
 use crate::text::{day as day_text, format, tr};
-
-/// The id of the heading of what the bench shows.
-pub const STEP_HEADING: &str = "bench-step";
 
 /// The ids of what is read aloud: name, sentence, weights.
 const SPOKEN: &[&str] = &[STEP_HEADING, "bench-sentence", "bench-weights"];
@@ -37,12 +35,6 @@ impl Shown {
             (None, _) => Self::End,
         }
     }
-}
-
-/// Shows the top of the bench, and moves the focus there.
-pub fn to_its_top() {
-    focus::to_the_top();
-    focus::move_to(STEP_HEADING);
 }
 
 /// The bench.

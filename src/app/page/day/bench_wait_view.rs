@@ -3,8 +3,8 @@
 use leptos::prelude::*;
 
 use super::began_box::BeganBox;
+use super::bench_heading::STEP_HEADING;
 use super::bench_step_view::Boxes;
-use super::bench_view::STEP_HEADING;
 use super::corrections::{Deviations, StepCorrections};
 use super::ready_line::ReadyLine;
 use super::results::Day;

@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use super::active_bake;
-use super::summary_view::Finished;
+use super::finished::Finished;
 use crate::app::browser::{clock, storage};
 use crate::app::page::BatchContext;
 use crate::app::state::{AppState, Persisted, SaveError, memo, stored, use_app_state};

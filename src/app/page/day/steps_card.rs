@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use super::bench_end::finish;
-use super::bench_view::to_its_top;
+use super::bench_heading::to_its_top;
 use super::results::{Day, clock_now};
 use super::step_row::StepRow;
 use crate::app::browser::random;

@@ -3,25 +3,12 @@
 
 use leptos::prelude::*;
 
-use super::bench_view::STEP_HEADING;
+use super::bench_heading::STEP_HEADING;
 use super::results::Day;
 use crate::app::part::Button;
 use crate::app::state::memo;
-use crate::engine::quantity::Temperature;
 use crate::results::day::{SummaryRow, bake_summary};
-use crate::sheet::day::{Bake, PlanSnapshot};
 use crate::text::{day as day_text, tr};
-
-/// A bake that was finished.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Finished {
-    /// How the plan stood as it began.
-    pub planned: Vec<PlanSnapshot>,
-    /// The temperature of the dough that was predicted.
-    pub dough: Option<Temperature>,
-    /// The bake.
-    pub bake: Bake,
-}
 
 /// The summary, shown once after the end.
 #[component]
