@@ -112,10 +112,12 @@ impl Asked<'_> {
         if self.at.work == StepKind::ButterIn {
             return Some(BenchStep::ButterIn { dough });
         }
-        let which = match self.at.work {
-            StepKind::Bulk => WhichRise::Bulk,
-            StepKind::Proof | StepKind::LaterProof => WhichRise::Proof,
-            _ => return None,
+        let rises = [StepKind::Bulk, StepKind::Proof, StepKind::LaterProof];
+        let rise = rises.contains(&self.at.work).then_some(self.at.work)?;
+        let which = if rise == StepKind::Bulk {
+            WhichRise::Bulk
+        } else {
+            WhichRise::Proof
         };
         let settings = self.input.rise_settings();
         let place = match which {
@@ -166,11 +168,10 @@ impl Asked<'_> {
             });
         }
         let all = self.of_kind(PartKind::Topping);
-        match work {
-            StepKind::Melt => Some(BenchStep::Melt { all }),
-            StepKind::Drizzle => Some(BenchStep::Drizzle { all }),
-            _ => None,
+        if work == StepKind::Melt {
+            return Some(BenchStep::Melt { all });
         }
+        (work == StepKind::Drizzle).then_some(BenchStep::Drizzle { all })
     }
 
     /// The dough that was noted on the bench, else that of the batch, as the scale divides it.

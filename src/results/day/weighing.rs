@@ -81,51 +81,62 @@ pub struct WeighedLine {
 /// What is weighed at a step.
 #[must_use]
 pub fn step_weighing(input: &DayInput, results: &DayResults, step: StepAt) -> StepWeighing {
-    let rounded = input.rounded.map(|rounded| rounded.lines.as_slice());
-    let rounded = |at: LineAt| {
-        let mut lines = rounded.unwrap_or_default().iter();
-        lines.find(|line| line.at == at)
-    };
     let mut untared = Mass::ZERO;
-    let mut parts = Vec::new();
-    if step.work == StepKind::Mix {
-        for (part, made, mass) in parts_mixed_in(input, results) {
-            untared = [untared, mass].into_iter().sum();
-            let put_in = input.bench.map(|bench| bench.put_in.as_slice());
-            parts.push(WeighedPart {
-                part,
-                made,
-                mass,
-                untared,
-                is_in: put_in.unwrap_or_default().contains(&made),
-            });
-        }
-    }
-    let mut lines = Vec::new();
-    for at in weighed_at(step, &results.plan, &input.sheet.formula) {
-        let target = rounded(at).map(|line| line.weighed);
-        untared = [untared, target.unwrap_or(Mass::ZERO)].into_iter().sum();
-        let weighing = input.bench.and_then(|bench| bench.weighing(at));
-        lines.push(WeighedLine {
-            at,
-            target,
-            below_scale: rounded(at).is_some_and(|line| line.reading == ScaleReading::BelowScale),
-            is_missed: rounded(at).is_some_and(is_missed),
-            warm: warm(input, at),
-            untared,
-            is_weighed: weighing.is_some(),
-            mass: weighing.and_then(|weighing| weighing.mass).or(target),
-        });
-    }
+    let parts = weighed_parts(input, results, step, &mut untared);
+    let places = weighed_at(step, &results.plan, &input.sheet.formula).into_iter();
+    let lines: Vec<WeighedLine> = places
+        .map(|at| weighed_line(input, at, &mut untared))
+        .collect();
     let whole = parts.iter().filter(|part| part.is_in);
+    let whole = whole.map(|part| part.mass);
     let weighed = lines.iter().filter(|line| line.is_weighed);
-    let so_far = whole.map(|part| part.mass);
-    let so_far = so_far.chain(weighed.filter_map(|line| line.mass)).sum();
     StepWeighing {
+        so_far: whole.chain(weighed.filter_map(|line| line.mass)).sum(),
         parts,
         lines,
         total: untared,
-        so_far,
+    }
+}
+
+/// The pastes and preferments of a step; the reading of the scale goes on with each.
+fn weighed_parts(
+    input: &DayInput,
+    results: &DayResults,
+    step: StepAt,
+    untared: &mut Mass,
+) -> Vec<WeighedPart> {
+    if step.work != StepKind::Mix {
+        return Vec::new();
+    }
+    let put_in = input.bench.map(|bench| bench.put_in.as_slice());
+    let parts = parts_mixed_in(input, results).map(|(part, made, mass)| {
+        *untared = [*untared, mass].into_iter().sum();
+        WeighedPart {
+            part,
+            made,
+            mass,
+            untared: *untared,
+            is_in: put_in.unwrap_or_default().contains(&made),
+        }
+    });
+    parts.collect()
+}
+
+/// A line of a step; the reading of the scale goes on with it.
+fn weighed_line(input: &DayInput, at: LineAt, untared: &mut Mass) -> WeighedLine {
+    let rounded = input.rounded.and_then(|rounded| rounded.line(at));
+    let target = rounded.map(|line| line.weighed);
+    *untared = [*untared, target.unwrap_or(Mass::ZERO)].into_iter().sum();
+    let weighing = input.bench.and_then(|bench| bench.weighing(at));
+    WeighedLine {
+        at,
+        target,
+        below_scale: rounded.is_some_and(|line| line.reading == ScaleReading::BelowScale),
+        is_missed: rounded.is_some_and(is_missed),
+        warm: warm(input, at),
+        untared: *untared,
+        is_weighed: weighing.is_some(),
+        mass: weighing.and_then(|weighing| weighing.mass).or(target),
     }
 }
 

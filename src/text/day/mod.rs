@@ -1,7 +1,9 @@
 //! The day in sentences: steps, rises, conflicts, the bench, corrections, the log.
 
 mod bench;
+mod bench_ahead;
 mod bench_oven;
+mod bench_pieces;
 mod bench_step;
 mod bench_wait;
 mod calendar;
