@@ -116,25 +116,23 @@ fn two_days_at_the_bench_take_a_tap_a_step_and_nothing_begins_before_its_time() 
         });
         assert!(taps <= 24, "{id:?}: {taps} taps");
         assert!(waits >= 3, "{id:?}: {waits} waits");
-        let steps = at(&sheet, Some(&bench), ms(FRIDAY), |_, results| {
-            results
-                .plan
-                .steps()
-                .iter()
-                .map(|step| step.at)
-                .collect::<Vec<_>>()
-        });
-        for step in steps {
-            assert!(
-                bench.bake.began(step).is_some(),
-                "{id:?} {step:?} never began"
-            );
-            let over = bench.bake.is_over(step);
-            assert_eq!(over, step.work != StepKind::Cool, "{id:?} {step:?}");
-        }
-        let timers: Vec<StepKind> = bench.timers.iter().map(|timer| timer.step.work).collect();
-        assert_eq!(timers, [StepKind::Cool], "a timer ends with its step");
+        all_was_done(&sheet, &bench);
     }
+}
+
+/// Every step began; all are over but the cooling, whose timer alone runs on.
+fn all_was_done(sheet: &Sheet, bench: &Bench) {
+    let steps: Vec<StepAt> = at(sheet, Some(bench), ms(FRIDAY), |_, results| {
+        let steps = results.plan.steps().iter();
+        steps.map(|step| step.at).collect()
+    });
+    for step in steps {
+        assert!(bench.bake.began(step).is_some(), "{step:?} never began");
+        let over = bench.bake.is_over(step);
+        assert_eq!(over, step.work != StepKind::Cool, "{step:?}");
+    }
+    let timers: Vec<StepKind> = bench.timers.iter().map(|timer| timer.step.work).collect();
+    assert_eq!(timers, [StepKind::Cool], "a timer ends with its step");
 }
 
 /// A rise is noted as long as it took: from the end of mixing until the dough is divided.

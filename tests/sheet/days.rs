@@ -91,6 +91,16 @@ fn cooling() -> MeasuredCooling {
     }
 }
 
+fn found() -> Findings {
+    Findings {
+        water: Share::from_fraction(0.6725).ok(),
+        paste: Temperature::from_celsius(8.5).ok(),
+        bread: Some(grams(762.0)),
+        core: Temperature::from_celsius(92.5).ok(),
+        crust: Some(Crust::Golden),
+    }
+}
+
 pub(crate) fn bake(number: u64) -> Bake {
     let hours = f64::from(u32::try_from(number).unwrap());
     let mut bake = Bake::new(
@@ -127,13 +137,7 @@ pub(crate) fn bake(number: u64) -> Bake {
         steam: Some(steam()),
         cooling: Some(cooling()),
     };
-    bake.found = Findings {
-        water: Share::from_fraction(0.6725).ok(),
-        paste: Temperature::from_celsius(8.5).ok(),
-        bread: Some(grams(762.0)),
-        core: Temperature::from_celsius(92.5).ok(),
-        crust: Some(Crust::Golden),
-    };
+    bake.found = found();
     bake.begin(step(StepKind::Scald, 0), bake.began);
     bake.end(step(StepKind::Scald, 0), ms(1_774_900_000_000.0));
     bake.begin(step(StepKind::Bulk, 0), ms(1_774_900_100_000.0));
