@@ -59,21 +59,22 @@ pub fn BenchView() -> impl IntoView {
         }
     };
     let go_on = move |()| {
-        let (Ok(results), now) = (day.results.get_untracked(), clock_now()) else {
-            return;
-        };
-        match shown.get_untracked() {
-            Shown::Step(step) => {
+        let now = clock_now();
+        let results = day.results.get_untracked().ok();
+        match (shown.get_untracked(), results) {
+            (Shown::Step(step), Some(results)) => {
                 alarm::ask();
                 day.change_bench(|bench| step_done(bench, &results, step, now));
             }
-            Shown::Wait(step, _) => {
+            (Shown::Wait(step, _), Some(results)) => {
                 day.change_bench(|bench| begin_early(bench, &results, step, now));
             }
-            Shown::End => {
+            (Shown::End, _) => {
                 finish(day);
                 to_its_top();
             }
+            // Without a plan there is no step to be done.
+            (Shown::Step(_) | Shown::Wait(..), None) => {}
         }
     };
     // What comes in place of something else is shown from its top, with the focus on it.
