@@ -1,12 +1,13 @@
 //! CSV: the log of bakes as a table that any spreadsheet opens.
 
 use crate::engine::learn::{MeasuredDuration, WeighedLoss};
-use crate::engine::quantity::{Mass, Minutes, Temperature};
+use crate::engine::quantity::{Mass, Minutes, Share, Temperature};
+use crate::sheet::Moment;
 
 use crate::sheet::civil::Zone;
-use crate::sheet::day::{Bake, Log};
+use crate::sheet::day::{Bake, Crust, Log};
 
-const HEADS: [&str; 19] = [
+const HEADS: [&str; 30] = [
     "began",
     "formula",
     "kitchen",
@@ -26,6 +27,18 @@ const HEADS: [&str; 19] = [
     "bake_min",
     "steps",
     "note",
+    // What a later release added stands at the end, so that tables made before keep their columns.
+    "baked",
+    "true_water_percent",
+    "paste_c",
+    "bread_g",
+    "core_c",
+    "crust",
+    "paste_stirred_g",
+    "paste_cooked_g",
+    "paste_steam_expected_g",
+    "cooling_expected_c",
+    "cooling_found_c",
 ];
 
 /// Writes the log, oldest first, with the times of day of a zone.
@@ -49,7 +62,7 @@ fn cells(bake: &Bake, zone: &Zone) -> Vec<String> {
     let noted = &bake.noted;
     let degrees = |at: Option<Temperature>| number(at.map(Temperature::celsius));
     let mut cells = vec![
-        began(bake, zone),
+        date_and_time(bake.began, zone),
         words(&bake.name),
         words(&bake.kitchen),
         degrees(bake.room),
@@ -65,7 +78,37 @@ fn cells(bake: &Bake, zone: &Zone) -> Vec<String> {
     }
     cells.push(bake.steps.len().to_string());
     cells.push(words(&bake.note));
+    cells.extend(later(bake, zone));
     cells
+}
+
+/// What a later release added.
+fn later(bake: &Bake, zone: &Zone) -> [String; 11] {
+    let Bake { noted, found, .. } = bake;
+    let degrees = |at: Option<Temperature>| number(at.map(Temperature::celsius));
+    let grams = |mass: Option<Mass>| number(mass.map(Mass::grams));
+    let [stirred, cooked] = weighings(noted.steam.map(|steam| steam.weighed));
+    [
+        date_and_time(bake.baked(), zone),
+        number(found.water.map(Share::percent)),
+        degrees(found.paste),
+        grams(found.bread),
+        degrees(found.core),
+        found.crust.map(crust).unwrap_or_default().to_owned(),
+        stirred,
+        cooked,
+        grams(noted.steam.map(|steam| steam.expected)),
+        degrees(noted.cooling.map(|cooling| cooling.expected)),
+        degrees(noted.cooling.map(|cooling| cooling.found)),
+    ]
+}
+
+const fn crust(crust: Crust) -> &'static str {
+    match crust {
+        Crust::Pale => "pale",
+        Crust::Golden => "golden",
+        Crust::Dark => "dark",
+    }
 }
 
 fn weighings(weighed: Option<WeighedLoss>) -> [String; 2] {
@@ -85,8 +128,8 @@ fn times(took: Option<MeasuredDuration>) -> [String; 2] {
 }
 
 /// "2026-03-29 13:30".
-fn began(bake: &Bake, zone: &Zone) -> String {
-    let civil = zone.civil(bake.began.instant());
+fn date_and_time(at: Moment, zone: &Zone) -> String {
+    let civil = zone.civil(at.instant());
     let (year, month, day) = civil.date.numbers();
     let (hour, minute) = (civil.clock.hour(), civil.clock.minute());
     format!("{year:04}-{month:02}-{day:02} {hour:02}:{minute:02}")

@@ -19,8 +19,9 @@ const step = async (day) => plain(await day.bench.innerText());
 test('a timer rings in whatever place the user is, also after a reload there', async (session) => {
   const { page, day } = await onFriday(session, 'phone', { before: noteShakes });
   await day.start();
-  await day.goTo('Melt and thin the chocolate');
-  await day.startTimer();
+  await day.goTo('Let the paste cool');
+  await day.next();
+  await day.leave();
   const formula = new Formula(page);
   await formula.go('Formula');
   // The alarms load with the chunk of Day, after the page.
@@ -30,11 +31,11 @@ test('a timer rings in whatever place the user is, also after a reload there', a
   await counts(page.getByRole('heading', { level: 1, name: 'Formula' }), 1, 'it opens where it was left');
   await bells;
   await page.clock.fastForward('20:00');
-  const alert = page.getByRole('alert').filter({ hasText: 'The time is up: Melt and thin the chocolate.' });
+  const alert = page.getByRole('alert').filter({ hasText: 'The time is up: Let the paste cool.' });
   await alert.waitFor();
   assert.ok((await page.evaluate(() => window.shaken)) >= 1);
   await alert.getByRole('link', { name: 'To the bench' }).click();
-  await until(() => day.timersSay(), (said) => /over/.test(said.join()), 'the timer stands there as over');
+  await is(() => day.at(), 'Paste in the fridge', 'what it was set for is due');
   await alert.waitFor({ state: 'detached' });
 });
 
@@ -51,6 +52,7 @@ test('a dough off the mixer too cold: a longer rise, or a warmer place with one 
   const { page, day } = await onFriday(session);
   await day.start();
   await day.goTo('Weigh and mix the dough');
+  await day.otherwise();
   await page.getByLabel(/Dough came off at/).fill('9');
   const told = await until(() => step(day), (said) => /bulk rise takes/.test(said), 'the rise is told');
   assert.match(told, /at 9 °C instead of \d+(\.\d)? °C: it rises later.*The bulk rise takes [\dhmin ]+ instead of [\dhmin ]+\./s);
@@ -73,24 +75,26 @@ test('a paste that is not cold enough must wait, and its timer is set with one t
   await box.fill('70');
   const told = await until(() => step(day), (said) => /It needs about .* more/.test(said), 'it is told to wait');
   assert.match(told, /Scald is at 70 °C; the plan has it at \d+(\.\d)? °C by now/);
-  // Its chosen way of cooling uses ice water already.
-  await page.getByRole('button', { name: /^Wait .* more/ }).click();
-  await until(() => day.timersSay(), (said) => said.length === 1 && /left/.test(said[0]), 'the timer runs');
   await box.fill('3');
   await until(() => step(day), (said) => /it can go on/.test(said), 'cold enough');
   await box.fill('99999');
   await isInvalid(box);
+  await box.fill('70');
+  // The way that was chosen for it is in ice water already.
+  await page.getByRole('button', { name: /^Wait .* more/ }).click();
+  await until(() => day.timersSay(), (said) => said.some((one) => /^Let the paste cool .*left/.test(one)), 'the timer runs');
 });
 
 test('a bake that runs late says what gives way, and one tap moves the table', async (session) => {
   const { page, day } = await onFriday(session);
   await day.start();
   await page.clock.fastForward('20:00:00');
+  await day.otherwise();
   const told = await until(() => step(day), (said) => /late\./.test(said), 'it is said to be late');
   assert.match(told, /This was to begin at \d+:\d\d: it is .* late\./);
   const later = page.getByRole('button', { name: /Have the bread on the table later/ });
   await later.click();
-  await until(() => step(day), (said) => /Bread is on the table \w+ \d+:\d\d instead of Sat 16:00/.test(said), 'the table moved');
+  await until(() => step(day), (said) => /The bread can be cut \w+ \d+:\d\d instead of Sat 16:00/.test(said), 'the table moved');
   await page.getByText('In the way').waitFor({ state: 'detached' });
   await shot(page, 'bench-late-phone');
 });
@@ -98,21 +102,25 @@ test('a bake that runs late says what gives way, and one tap moves the table', a
 test('when a step really began can be put right, and the plan follows', async (session) => {
   const { page, day } = await onFriday(session);
   await day.start();
-  await day.goTo('Bulk rise');
-  await day.startTimer();
+  await day.goTo('Let the paste cool');
+  await day.next();
+  await day.otherwise();
   const box = page.getByLabel('Really begun at');
   await holds(box, '17:00');
-  await box.fill('16:40');
+  await box.fill('16:55');
   await box.dispatchEvent('change');
+  await until(() => day.timersSay(), (said) => said.some((one) => /^Let the paste cool 1[45]:\d\d left/.test(one)), 'its timer moves with it');
   await page.reload();
   await ready(page);
-  await holds(box, '16:40');
+  await day.otherwise();
+  await holds(box, '16:55');
 });
 
 test('a bake of another formula keeps its bench, and is found again', async (session) => {
   const { page, day } = await onFriday(session);
   await day.start();
   const first = await day.at();
+  await day.leave();
   const formula = new Formula(page);
   await page.getByRole('button', { name: /^Shelf, open/ }).click();
   await formula.dialog.getByRole('button', { name: /Rye scald loaf/ }).first().click();
@@ -156,6 +164,7 @@ for (const [screen, colorScheme] of [['phone', 'light'], ['phone', 'dark'], ['wi
     await shot(page, `plan-${screen}-${colorScheme}`);
     await day.start();
     await day.goTo('Weigh and mix the dough');
+    await day.otherwise();
     await page.getByLabel(/Dough came off at/).fill('22');
     await drawn(page);
     await shot(page, `bench-${screen}-${colorScheme}`);

@@ -61,22 +61,31 @@ test('a whole bake at the bench, with a reload in the middle, offline, is kept i
   await day.next();
   await until(() => day.at(), (now) => now !== first, 'the next step');
   await day.goTo('Weigh and mix the dough');
-  await page.getByLabel('Water, really').first().waitFor({ state: 'detached' });
+  await page.getByRole('checkbox', { name: 'Scald, all of it' }).check();
+  await day.otherwise();
   await page.getByLabel(/Dough came off at/).fill('9');
   await page.getByText(/at 9.°C instead of \d+(\.\d)?.°C: it rises later/).waitFor();
   const where = await day.at();
   await page.reload();
   await ready(page);
   await is(() => day.at(), where, 'the bench is as it was');
+  assert.ok(await page.getByRole('checkbox', { name: 'Scald, all of it' }).isChecked());
+  await day.otherwise();
   await holds(page.getByLabel(/Dough came off at/), '9');
   await day.goTo('Weigh and divide');
   await page.getByLabel(/Dough on the bench/).fill('915');
   await day.goTo('Cool');
   await page.getByLabel(/Bread out of the oven/).fill('810');
+  await page.getByLabel(/Middle of the bread/).fill('92');
+  await page.getByRole('radio', { name: 'Golden brown' }).check();
+  await day.next();
   await page.getByRole('button', { name: 'Finish, and keep it in the log' }).click();
-  await day.openRows();
-  await day.bakes.locator('summary').first().click();
-  await reads(day.log, /Dough at 9 °C.*lost in the oven 11\.5 %/s);
+  const kept = page.getByRole('region', { name: 'Kept in the log' });
+  await reads(kept, /Dough off the mixer.*9 °C/s);
+  await kept.getByRole('button', { name: 'To the plan' }).click();
+  await counts(page.getByText('In the way'), 0);
+  await day.log.locator('summary').first().click();
+  await reads(day.log, /Dough at 9 °C.*lost in the oven 11\.5 %.*True water.*Bread out of the oven 810 g.*92 °C.*golden brown/s);
   await page.reload();
   await ready(page);
   await day.openRows();
@@ -87,7 +96,7 @@ test('an actual weight tells at once what it does to the water, and how to make 
   const { page, day } = await onFriday(session);
   await day.start();
   await day.goTo('Scald the paste');
-  const box = page.getByLabel(/^Water, really/);
+  const box = await day.really('Water');
   await box.fill('104');
   await page.getByText(/Water is 8.g short\./).waitFor();
   await page.getByRole('button', { name: /^Added: 8.g of Water/ }).click();
@@ -101,10 +110,8 @@ test('an actual weight tells at once what it does to the water, and how to make 
 test('two timers outlast a reload, and are told when they are over', async (session) => {
   const { page, day } = await onFriday(session);
   await day.start();
-  await day.goTo('Bulk rise');
-  await day.startTimer();
-  await day.goTo('Melt and thin the chocolate');
-  await day.startTimer();
+  await day.goTo('Let the paste cool');
+  await day.next();
   const before = await until(() => day.timersSay(), (said) => said.length === 2, 'two timers');
   assert.ok(before.every((said) => /left/.test(said)), before.join());
   await page.clock.fastForward('05:00');
@@ -112,7 +119,7 @@ test('two timers outlast a reload, and are told when they are over', async (sess
   await ready(page);
   await until(() => day.timersSay(), (said) => said.length === 2, 'both are there again');
   await page.clock.fastForward('20:00');
-  await until(() => day.timersSay(), (said) => said.some((one) => /over/.test(one)), 'the shorter is over');
+  await is(() => day.at(), 'Paste in the fridge', 'the shorter is over');
 });
 
 test('a device that refuses notices, sound, shaking and a waking screen still bakes', async (session) => {
@@ -124,9 +131,10 @@ test('a device that refuses notices, sound, shaking and a waking screen still ba
     },
   });
   await day.start();
-  await day.startTimer();
+  await day.goTo('Let the paste cool');
+  await day.next();
   await page.clock.fastForward('30:00');
-  await until(() => day.timersSay(), (said) => /over/.test(said.join()), 'it is over');
+  await is(() => day.at(), 'Paste in the fridge', 'it is over');
   await day.next();
   assert.ok(await day.at());
 });

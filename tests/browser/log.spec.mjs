@@ -31,8 +31,8 @@ function picture(page, wide, high, kind = 'image/png') {
 async function withBake(session, screen = 'phone', more = {}) {
   const { page, day } = await onFriday(session, screen, more);
   await day.start();
-  await page.getByRole('button', { name: 'Stop here, keep it in the log' }).click();
-  await day.bakes.locator('summary').first().click();
+  await day.stop();
+  await day.log.locator('summary').first().click();
   return { page, day };
 }
 

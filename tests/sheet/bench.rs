@@ -1,6 +1,6 @@
 //! The bench: timers that keep their end, steps that begin and end once, photos.
 
-use softcrumb::engine::plan::{DurationRange, Plan, Step, StepKind};
+use softcrumb::engine::plan::StepKind;
 use softcrumb::engine::quantity::Minutes;
 use softcrumb::sheet::Id;
 use softcrumb::sheet::day::{Bake, Bench, Timer};
@@ -62,37 +62,18 @@ fn a_photo_is_a_small_picture_and_nothing_else() {
     assert!(!Bake::is_photo(&large));
 }
 
-/// A night in the fridge goes on while other work is done; it is over when the dough takes it in.
+/// A timer ends with its step, and one of a step that is over never rings.
 #[test]
-fn what_waits_goes_on_until_a_step_takes_it_in() {
-    let just = |m: f64, hands: f64, of: u16, after: Vec<usize>| {
-        let at = step(StepKind::Own, of);
-        Step::new(at, DurationRange::just(minutes(m)), minutes(hands), after)
-    };
-    let plan = Plan::of(vec![
-        just(10.0, 10.0, 1, vec![]),
-        just(600.0, 0.0, 2, vec![0]),
-        just(12.0, 12.0, 3, vec![]),
-        just(15.0, 15.0, 4, vec![1, 2]),
-    ])
-    .unwrap();
-    let mut bench = Bench::new(Bake::new(Id::from_random(1), ms(0.0)));
-    let own = |of| step(StepKind::Own, of);
-    let ended = |bench: &Bench, of| {
-        let done = bench.bake.steps.iter().find(|done| done.step == own(of));
-        done.map(|done| done.ended)
-    };
-    bench.go_on(&plan, own(1), Some(own(2)), ms(1000.0));
-    assert_eq!(ended(&bench, 1), Some(Some(ms(1000.0))));
-    bench.go_on(&plan, own(2), Some(own(3)), ms(2000.0));
-    assert_eq!((ended(&bench, 2), bench.at), (Some(None), Some(own(3))));
-    bench.go_on(&plan, own(3), Some(own(4)), ms(9000.0));
-    assert_eq!(
-        ended(&bench, 2),
-        Some(Some(ms(9000.0))),
-        "the dough takes it in"
-    );
-    bench.go_on(&plan, own(4), None, ms(9500.0));
-    assert!(bench.bake.steps.iter().all(|done| done.ended.is_some()));
-    assert_eq!(bench.bake.steps.len(), 4);
+fn a_timer_ends_with_its_step() {
+    let mut bench = Bench::new(bake(1));
+    let (bulk, proof) = (step(StepKind::Bulk, 1), step(StepKind::Proof, 0));
+    bench.set_timer(bulk, ms(60_000.0));
+    bench.set_timer(proof, ms(60_000.0));
+    bench.bake.begin(bulk, ms(0.0));
+    bench.bake.begin(proof, ms(0.0));
+    bench.end(bulk, ms(50_000.0));
+    assert_eq!(bench.timers.len(), 1);
+    // As an earlier release left it: over, with its timer still set.
+    bench.bake.end(proof, ms(50_000.0));
+    assert_eq!(bench.over(ms(70_000.0)).count(), 0);
 }

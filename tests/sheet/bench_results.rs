@@ -2,11 +2,11 @@
 
 use softcrumb::engine::batch::{Losses, Rounded, ScaleSettings, round};
 use softcrumb::engine::learn::{Learnt, MeasuredDuration, Observation, WeighedLoss, learn};
-use softcrumb::engine::plan::{StepAt, StepKind};
+use softcrumb::engine::plan::StepKind;
 use softcrumb::engine::quantity::{Division, Mass, Temperature};
 use softcrumb::results::day::{
     self, DayInput, DayResults, Measurement, begin_bake, critical_path, finish_bake, last_time,
-    learnt_oven, measurement_at, mixing_time, note_dough_temperature, step_position, step_weighing,
+    learnt_oven, measurement_at, mixing_time, note_dough_temperature, step_weighing,
     weighing_effect, with_learnt_friction, with_learnt_losses,
 };
 use softcrumb::sheet::civil::{Clock, Zone};
@@ -66,31 +66,6 @@ fn a_bake_begins_with_its_name_its_room_and_the_plans_times() {
     });
 }
 
-/// Next and back lead through every step, in the order of their start times, and end at both ends.
-#[test]
-fn next_leads_through_every_step_in_the_order_of_their_times() {
-    let mut bench = begun();
-    with(None, |_, results| {
-        let mut seen: Vec<StepAt> = Vec::new();
-        loop {
-            let position = step_position(Some(results), Some(&bench));
-            assert_eq!(position.previous, seen.last().copied());
-            seen.push(position.current.unwrap());
-            let Some(next) = position.next else { break };
-            bench.at = Some(next);
-        }
-        assert_eq!(seen.len(), results.plan.steps().len());
-        let starts = seen.iter().map(|at| results.find(*at).unwrap().1.begins);
-        assert!(starts.is_sorted());
-        // For a step that the plan no longer has, the first one is shown.
-        bench.at = Some(step(StepKind::Own, 99));
-        assert_eq!(
-            step_position(Some(results), Some(&bench)).current,
-            seen.first().copied()
-        );
-    });
-}
-
 /// Untared, a scale shows the sum of all lines so far.
 #[test]
 fn the_untared_reading_is_the_sum_of_the_lines_so_far() {
@@ -99,6 +74,11 @@ fn the_untared_reading_is_the_sum_of_the_lines_so_far() {
     let at = with(None, |input, results| {
         let weighing = step_weighing(input, results, mix);
         let mut sum = 0.0;
+        for part in &weighing.parts {
+            sum += part.mass.grams();
+            assert!((part.untared.grams() - sum).abs() < 1e-9);
+        }
+        assert_eq!(weighing.parts.len(), 2, "paste and preferment go in too");
         for line in &weighing.lines {
             sum += line.target.unwrap().grams();
             assert!((line.untared.grams() - sum).abs() < 1e-9);

@@ -256,6 +256,7 @@ fn what_gives_way_is_what_lasts_otherwise_than_promised() {
         step: proof,
         planned: was,
         now: minutes(was.minutes() + 30.0),
+        fills_time: false,
     };
     assert!(given.contains(&change), "{given:?}");
 }

@@ -9,7 +9,7 @@ use softcrumb::engine::quantity::{Factor, Mass, Minutes, Share, Temperature};
 use softcrumb::engine::rise::YeastActivity;
 use softcrumb::sheet::civil::Clock;
 use softcrumb::sheet::day::{
-    Bake, Bench, DaySettings, Log, Measured, PlanSnapshot, Resets, Sleep, Target,
+    Bake, Bench, Crust, DaySettings, Findings, Log, Measured, PlanSnapshot, Resets, Sleep, Target,
 };
 use softcrumb::sheet::{Id, Moment};
 use softcrumb::storage::record::Record;
@@ -91,6 +91,16 @@ fn cooling() -> MeasuredCooling {
     }
 }
 
+fn found() -> Findings {
+    Findings {
+        water: Share::from_fraction(0.6725).ok(),
+        paste: Temperature::from_celsius(8.5).ok(),
+        bread: Some(grams(762.0)),
+        core: Temperature::from_celsius(92.5).ok(),
+        crust: Some(Crust::Golden),
+    }
+}
+
 pub(crate) fn bake(number: u64) -> Bake {
     let hours = f64::from(u32::try_from(number).unwrap());
     let mut bake = Bake::new(
@@ -127,6 +137,7 @@ pub(crate) fn bake(number: u64) -> Bake {
         steam: Some(steam()),
         cooling: Some(cooling()),
     };
+    bake.found = found();
     bake.begin(step(StepKind::Scald, 0), bake.began);
     bake.end(step(StepKind::Scald, 0), ms(1_774_900_000_000.0));
     bake.begin(step(StepKind::Bulk, 0), ms(1_774_900_100_000.0));
@@ -150,6 +161,7 @@ pub(crate) fn bench() -> Bench {
     let line = |line| LineAt { part: 2, line };
     bench.weigh(line(0), None);
     bench.weigh(line(1), Some(grams(118.0)));
+    bench.put_in(step(StepKind::Scald, 0), true);
     bench.planned = vec![PlanSnapshot {
         step: step(StepKind::Bulk, 0),
         begins: ms(1_774_900_000_000.0),

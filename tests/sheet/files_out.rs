@@ -2,7 +2,7 @@
 
 use softcrumb::engine::quantity::Instant;
 use softcrumb::sheet::civil::Zone;
-use softcrumb::sheet::day::Log;
+use softcrumb::sheet::day::{Bake, Log};
 use softcrumb::storage::calendar::{Event, write};
 use softcrumb::storage::csv;
 
@@ -64,7 +64,7 @@ fn the_log_is_a_table_with_its_notes_whole() {
     let text = csv::write(&log(), &Zone::fixed(60));
     let mut lines = text.split("\r\n");
     let heads = lines.next().unwrap().split(',').count();
-    assert_eq!(heads, 19);
+    assert_eq!(heads, 30);
     assert!(text.contains("2026-03-28 14:13,Evening class loaf,Lantern Lane,19.5,16.25,25.5,9.5"));
     assert!(text.contains("\"Rose slowly;\nnext time warmer.\""));
     assert!(text.ends_with("\r\n"));
@@ -73,6 +73,18 @@ fn the_log_is_a_table_with_its_notes_whole() {
     let mut log = Log::default();
     log.put(wicked);
     assert!(csv::write(&log, &Zone::default()).contains(",\"'=1+1,\"\"x\"\"\","));
+}
+
+/// What a later release added to the table.
+fn later_cells(number: &dyn Fn(&str) -> Option<f64>, bake: &Bake) {
+    let found = bake.found;
+    assert_eq!(number("core_c"), found.core.map(|at| at.celsius()));
+    assert_eq!(number("bread_g"), found.bread.map(|mass| mass.grams()));
+    assert_eq!(number("paste_c"), found.paste.map(|at| at.celsius()));
+    let water = number("true_water_percent");
+    assert_eq!(water, found.water.map(|share| share.percent()));
+    let cooled = bake.noted.cooling.map(|cooling| cooling.found.celsius());
+    assert_eq!(number("cooling_found_c"), cooled);
 }
 
 /// Read back by a CSV library that is none of ours: every cell of every bake, quotes and line breaks included.
@@ -100,6 +112,7 @@ fn a_reader_of_tables_finds_every_bake_in_the_log_s_table() {
         let number = |name: &str| cell(name).parse::<f64>().ok();
         assert_eq!(number("room_c"), bake.room.map(|at| at.celsius()));
         assert_eq!(number("dough_c"), bake.noted.dough.map(|at| at.celsius()));
+        later_cells(&number, bake);
         assert_eq!(
             number("mixing_min"),
             bake.noted.mixing.map(|time| time.minutes())

@@ -173,6 +173,7 @@ fn days_with_every_field_open() {
 fn full_bench() -> Bench {
     Bench {
         bake: full_days::bake(),
+        put_in: Vec::new(),
         ..bench()
     }
 }

@@ -13,6 +13,7 @@
 )]
 
 mod bench;
+mod bench_course;
 mod bench_results;
 #[path = "../properties/cases.rs"]
 mod cases;

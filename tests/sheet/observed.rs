@@ -78,6 +78,7 @@ fn losses_are_noted_from_bowl_to_bread() {
     let mut bake = bake();
     note_bread(&mut bake, grams(800.0));
     assert_eq!(bake.noted.oven_loss, None, "nothing was divided");
+    assert_eq!(bake.found.bread, Some(grams(800.0)), "but it was weighed");
     note_dough(&mut bake, grams(930.0), grams(920.0));
     note_bread(&mut bake, grams(810.0));
     let lost = bake.noted.oven_loss.unwrap();

@@ -150,13 +150,10 @@ fn what_has_changed_is_shown_step_by_step_with_the_table() {
             ready,
             ..StepCorrections::default()
         };
-        day::plan_changes(
-            &corrections,
-            &results.plan,
-            &sheet.formula,
-            &zone,
-            british(),
-        )
+        let mut said =
+            day::duration_changes(&corrections, &results.plan, &sheet.formula, british());
+        said.extend(day::ready_change(&corrections, &zone));
+        said
     };
     assert!(told(&before, None).is_empty());
     let colder = plan(&sheet, 15.0, Target::Open);
@@ -167,11 +164,11 @@ fn what_has_changed_is_shown_step_by_step_with_the_table() {
     for (ready, last) in [
         (
             ReadyTime::OnTime(planned),
-            "Bread is on the table Sat 16:00, as planned.",
+            "The bread can be cut Sat 16:00, as planned.",
         ),
         (
             ReadyTime::Moved { planned, now },
-            "Bread is on the table Sat 16:30 instead of Sat 16:00.",
+            "The bread can be cut Sat 16:30 instead of Sat 16:00.",
         ),
     ] {
         let said = told(&colder, Some(ready));

@@ -14,6 +14,7 @@
 
 mod allergens;
 mod bench;
+mod bench_steps;
 #[path = "../properties/cases.rs"]
 mod cases;
 mod cautions;

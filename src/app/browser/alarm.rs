@@ -6,19 +6,19 @@ use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
 
 /// A property, where there is one.
-fn get(of: &JsValue, name: &str) -> Option<JsValue> {
+pub(super) fn get(of: &JsValue, name: &str) -> Option<JsValue> {
     let value = Reflect::get(of, &name.into()).ok()?;
     (!value.is_undefined() && !value.is_null()).then_some(value)
 }
 
 /// Calls a method, where there is one that does not refuse.
-fn call(of: &JsValue, name: &str, with: &Array) -> Option<JsValue> {
+pub(super) fn call(of: &JsValue, name: &str, with: &Array) -> Option<JsValue> {
     let method: Function = get(of, name)?.dyn_into().ok()?;
     method.apply(of, with).ok()
 }
 
 /// Makes a thing of the browser's, where it has such.
-fn new(name: &str, with: &Array) -> Option<JsValue> {
+pub(super) fn new(name: &str, with: &Array) -> Option<JsValue> {
     let maker: Function = get(&window(), name)?.dyn_into().ok()?;
     Reflect::construct(&maker, with).ok()
 }

@@ -18,6 +18,7 @@ pub mod print;
 pub mod random;
 pub mod screen;
 pub mod share;
+pub mod speech;
 pub mod splash;
 pub mod storage;
 pub mod tabs;

@@ -1,25 +1,14 @@
-//! The bench: a bake's beginning and end, and the step it is at.
+//! The bench: a bake's beginning and end, and its timers.
 
+use super::bench_progress::arrive;
 use super::corrections::plan_snapshot;
 use super::day_results::DayResults;
 use super::input::DayInput;
 use super::observations::note_durations;
-use crate::engine::plan::StepAt;
 use crate::engine::quantity::{Instant, Minutes};
 use crate::sheet::civil::{Clock, Zone};
 use crate::sheet::day::{Bake, Bench, DaySettings, Timer};
 use crate::sheet::{Id, Moment};
-
-/// The step at the bench, with the ones before and after it by start time.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub struct StepPosition {
-    /// The step shown: the one chosen, else the first.
-    pub current: Option<StepAt>,
-    /// The step before it; `None` at the first.
-    pub previous: Option<StepAt>,
-    /// The step after it; `None` at the last.
-    pub next: Option<StepAt>,
-}
 
 /// A timer's state at a moment.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -49,38 +38,7 @@ pub fn timer_state(timer: &Timer, now: Moment) -> TimerState {
     }
 }
 
-/// The step at the bench.
-///
-/// ```
-/// use softcrumb::results::day::{StepPosition, step_position};
-///
-/// // Without a plan there is no step.
-/// assert_eq!(step_position(None, None), StepPosition::default());
-/// ```
-#[must_use]
-pub fn step_position(results: Option<&DayResults>, bench: Option<&Bench>) -> StepPosition {
-    let Some(results) = results else {
-        return StepPosition::default();
-    };
-    let step = |place: usize| results.plan.steps().get(place).map(|step| step.at);
-    let order: Vec<StepAt> = results
-        .order
-        .iter()
-        .filter_map(|place| step(*place))
-        .collect();
-    let chosen = bench.and_then(|bench| bench.at);
-    let chosen = chosen.and_then(|chosen| order.iter().position(|at| *at == chosen));
-    let at = chosen.unwrap_or(0);
-    let neighbour = |place: Option<usize>| place.and_then(|place| order.get(place)).copied();
-    StepPosition {
-        current: order.get(at).copied(),
-        previous: neighbour(at.checked_sub(1)),
-        next: neighbour(at.checked_add(1)),
-    }
-}
-
-/// Returns a bake that begins `now`: it notes the formula, the room in °C and the kitchen, and
-/// keeps the plan's times, to measure later deviations from.
+/// A bake that begins now, with the plan's times as they are now.
 #[must_use]
 pub fn begin_bake(
     id: Id,
@@ -96,6 +54,9 @@ pub fn begin_bake(
     bake.kitchen.clone_from(&input.kitchen.name);
     let mut bench = Bench::new(bake);
     bench.planned = results.map(plan_snapshot).unwrap_or_default();
+    if let Some(results) = results {
+        arrive(&mut bench, results, now);
+    }
     bench
 }
 
@@ -104,6 +65,14 @@ pub fn begin_bake(
 #[must_use]
 pub fn finish_bake(bench: Bench, results: Option<&DayResults>, settings: &DaySettings) -> Bake {
     let mut bake = bench.bake;
+    let steps = bake.steps.iter().map(|done| done.began);
+    // One that was begun late here, and put right, began with its first step.
+    bake.began = steps.fold(
+        bake.began,
+        |first, began| {
+            if began < first { began } else { first }
+        },
+    );
     if let Some(results) = results {
         note_durations(&mut bake, results, settings);
     }

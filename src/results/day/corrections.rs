@@ -4,7 +4,7 @@ use super::day_results::DayResults;
 use super::input::DayInput;
 use super::rise_correction::{RiseDeviation, rise_deviation};
 use super::which_rise::WhichRise;
-use crate::engine::plan::StepAt;
+use crate::engine::plan::{Conflict, StepAt};
 use crate::engine::quantity::{Instant, Minutes, Temperature};
 use crate::sheet::Moment;
 use crate::sheet::day::{Bench, PlanSnapshot};
@@ -44,6 +44,9 @@ pub struct DurationChange {
     pub planned: Minutes,
     /// How long it lasts.
     pub now: Minutes,
+    /// Whether it waits that much so that the bread is ready in time, and not because it takes as
+    /// long.
+    pub fills_time: bool,
 }
 
 /// What becomes of the time the bread is ready.
@@ -129,6 +132,7 @@ pub fn duration_changes(results: &DayResults, bench: &Bench) -> Vec<DurationChan
             step: step.at,
             planned,
             now: timed.lasts,
+            fills_time: step.lasts.is_flexible(),
         })
     });
     found.collect()
@@ -142,4 +146,29 @@ fn ready(results: &DayResults, bench: &Bench, any_changed: bool) -> Option<Ready
     }
     let is_on_time = any_changed && results.solved.conflicts.is_empty();
     is_on_time.then_some(ReadyTime::OnTime(planned))
+}
+
+/// A conflict by less than this is no more than a late hand, min. Common practice.
+const GRAVE: f64 = 5.0;
+
+/// Whether a plan under way has a conflict that is more than a late hand.
+#[must_use]
+pub fn is_in_trouble(results: &DayResults) -> bool {
+    results
+        .solved
+        .conflicts
+        .iter()
+        .any(|conflict| match conflict {
+            Conflict::AtNight { .. } => true,
+            Conflict::TooLate { by, .. }
+            | Conflict::Waits { by, .. }
+            | Conflict::HandsFull { by, .. } => by.minutes() >= GRAVE,
+        })
+}
+
+/// Whether a time lies in a night of the plan.
+#[must_use]
+pub fn is_asleep(results: &DayResults, at: Instant) -> bool {
+    let mut nights = results.nights.iter();
+    nights.any(|night| night.from <= at && at < night.until)
 }

@@ -69,8 +69,9 @@ impl<'a> DayInput<'a> {
 
     /// The run as it was to be: of the masses that went in, no temperature measured, in the usual
     /// places.
-    pub(super) fn planned_run(&self) -> Run {
-        self.run_of(&self.made(), &self.settings.rises, (None, &[]))
+    #[must_use]
+    pub fn planned_run(&self) -> Run {
+        self.run_of(&self.made(), &self.settings.rises, None)
     }
 
     fn run_of(

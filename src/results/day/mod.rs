@@ -1,13 +1,18 @@
 //! The day: rises, the steps with their times, the bench, and what corrects a bake that deviates.
 //!
 //! [`of`] is the entry of the place. The others answer for one feature of it, where its answer is
-//! needed on its own or is too slow for every key: the step at the bench ([`step_position`],
+//! needed on its own or is too slow for every key: the step at the bench ([`bench_screen`],
 //! [`step_weighing`], [`weighing_effect`], [`part_warmth`], [`step_corrections`]), the beginning
 //! and the end of a bake ([`begin_bake`], [`finish_bake`]), oven loads and what the log has taught.
 
 mod adjustments;
 mod bedtime;
 mod bench;
+mod bench_course;
+mod bench_figures;
+mod bench_progress;
+mod bench_step;
+mod bench_summary;
 mod corrections;
 mod critical_path;
 mod day_results;
@@ -32,16 +37,18 @@ mod rises;
 mod target;
 mod weighed_formula;
 mod weighing;
+mod weighing_effect;
 mod which_rise;
 
-pub use adjustments::{Adjustment, AdjustmentReason, adjustments};
-pub use bedtime::Bedtime;
-pub use bench::{
-    StepPosition, TimerState, begin_bake, finish_bake, last_time, step_position, timer_state,
-};
+pub use bench::{TimerState, begin_bake, finish_bake, last_time, timer_state};
+pub use bench_course::{BenchScreen, Doing, bench_screen, doing, timers_beside};
+pub use bench_figures::bench_step;
+pub use bench_progress::{begin_early, step_done, take_back};
+pub use bench_step::BenchStep;
+pub use bench_summary::{SummaryFigure, SummaryRow, bake_summary, note_findings};
 pub use corrections::{
-    DurationChange, ReadyTime, StartDeviation, StepCorrections, duration_changes, plan_snapshot,
-    step_corrections,
+    DurationChange, ReadyTime, StartDeviation, StepCorrections, duration_changes, is_asleep,
+    is_in_trouble, plan_snapshot, step_corrections,
 };
 pub use critical_path::{PathItem, critical_path};
 pub use day_results::{DayResults, of, of_run};
@@ -67,8 +74,8 @@ pub use rise_place::{RisePlace, rise_place};
 pub use rises::{DoughTemperatures, ReferenceRises, RiseInput, Rises, rises};
 pub use target::open_target;
 pub use weighed_formula::as_weighed;
-pub use weighing::{
-    Addition, StepWeighing, WeighedLine, WeighingDifference, WeighingEffect, additions,
-    step_weighing, weighing_effect,
+pub use weighing::{StepWeighing, WeighedLine, WeighedPart, step_weighing};
+pub use weighing_effect::{
+    Addition, WeighingDifference, WeighingEffect, additions, step_additions, weighing_effect,
 };
 pub use which_rise::WhichRise;

@@ -113,9 +113,9 @@ pub fn note_dough(bake: &mut Bake, into_bowl: Mass, on_bench: Mass) {
     });
 }
 
-/// Notes the mass in g of the bread, against the dough that was divided; nothing where that was not
-/// noted.
+/// Notes the mass of the bread, and its loss against the dough that was divided where that was noted.
 pub fn note_bread(bake: &mut Bake, bread: Mass) {
+    bake.found.bread = Some(bread);
     bake.noted.oven_loss = bake.noted.bowl.map(|bowl| WeighedLoss {
         before: bowl.after,
         after: bread,

@@ -1,22 +1,25 @@
-//! Weighing at the bench: the lines of a step, what a deviating mass does, and what makes up for
-//! it.
+//! Weighing at the bench: what goes in at a step.
 
 use super::day_results::DayResults;
 use super::input::DayInput;
-use super::weighed_formula::as_weighed;
-use crate::engine::formula::{Figure, Figures, Form, Formula, LineAt};
-use crate::engine::heat::dough_temperature;
-use crate::engine::ingredients::Role;
-use crate::engine::plan::{StepAt, weighed_at};
-use crate::engine::quantity::{Mass, Share, TemperatureChange};
-use crate::results::heat::mixer_load;
-use crate::sheet::day::{Bench, Weighing};
+use crate::engine::batch::{RoundedLine, ScaleReading};
+use crate::engine::formula::{LineAt, PartKind};
+use crate::engine::plan::{StepAt, StepKind, weighed_at};
+use crate::engine::quantity::{Mass, Share, Temperature};
+use crate::results::heat::part_matter;
 
-/// The lines to weigh at a step, in the order of the formula.
+/// What goes in at a step: pastes and preferments whole, then the lines to weigh, in the order of the
+/// formula.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct StepWeighing {
+    /// The pastes and preferments.
+    pub parts: Vec<WeighedPart>,
     /// The lines.
     pub lines: Vec<WeighedLine>,
+    /// All of it together.
+    pub total: Mass,
+    /// What is in the bowl so far.
+    pub so_far: Mass,
 }
 
 impl StepWeighing {
@@ -26,11 +29,32 @@ impl StepWeighing {
         self.lines.iter().find(|line| line.at == at).copied()
     }
 
-    /// Returns the places of its lines in the formula, in the order they are weighed.
+    /// A paste or preferment by its place in the formula.
+    #[must_use]
+    pub fn part(&self, part: usize) -> Option<WeighedPart> {
+        self.parts.iter().find(|one| one.part == part).copied()
+    }
+
+    /// The places of the lines in the formula.
     #[must_use]
     pub fn places(&self) -> Vec<LineAt> {
         self.lines.iter().map(|line| line.at).collect()
     }
+}
+
+/// A paste or preferment that goes into the mixer whole.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct WeighedPart {
+    /// Which part.
+    pub part: usize,
+    /// The step that made it.
+    pub made: StepAt,
+    /// What it weighs, steam left out.
+    pub mass: Mass,
+    /// The reading of a scale that was not tared since the first of the step.
+    pub untared: Mass,
+    /// Whether it is in.
+    pub is_in: bool,
 }
 
 /// A line to weigh at a step.
@@ -40,6 +64,12 @@ pub struct WeighedLine {
     pub at: LineAt,
     /// The mass to weigh; `None` where the batch cannot be worked out.
     pub target: Option<Mass>,
+    /// Whether the scale would show nothing of it.
+    pub below_scale: bool,
+    /// Whether the scale misses it by so much that the dough shows it.
+    pub is_missed: bool,
+    /// The temperature it is to have, where that is not where it is stored.
+    pub warm: Option<Temperature>,
     /// The reading of a scale that was not tared since the first line of the step.
     pub untared: Mass,
     /// Whether it has been weighed.
@@ -51,180 +81,108 @@ pub struct WeighedLine {
 /// Returns the lines that are weighed at a step, each with its planned and its actual mass in g.
 #[must_use]
 pub fn step_weighing(input: &DayInput, results: &DayResults, step: StepAt) -> StepWeighing {
-    let rounded = input.rounded.map(|rounded| rounded.lines.as_slice());
-    let target = |at: LineAt| {
-        let mut lines = rounded.unwrap_or_default().iter();
-        lines.find(|line| line.at == at).map(|line| line.weighed)
-    };
     let mut untared = Mass::ZERO;
-    let mut lines = Vec::new();
-    for at in weighed_at(step, &results.plan, &input.sheet.formula) {
-        let target = target(at);
-        untared = [untared, target.unwrap_or(Mass::ZERO)].into_iter().sum();
-        let weighing = input.bench.and_then(|bench| bench.weighing(at));
-        lines.push(WeighedLine {
-            at,
-            target,
-            untared,
-            is_weighed: weighing.is_some(),
-            mass: weighing.and_then(|weighing| weighing.mass).or(target),
-        });
-    }
-    StepWeighing { lines }
-}
-
-/// What the masses that were really weighed do to the dough.
-#[derive(Clone, Debug, Default, PartialEq)]
-pub struct WeighingEffect {
-    /// The lines of which another mass was weighed.
-    pub differences: Vec<WeighingDifference>,
-    /// True water on the flour: as asked, and as weighed.
-    pub true_water: Option<(Share, Share)>,
-    /// How much warmer the dough comes off the mixer.
-    pub warming: Option<TemperatureChange>,
-    /// What can be added to make up for it.
-    pub additions: Vec<Addition>,
-}
-
-/// A change of the dough temperature below this is not reported, K.
-const NOTICEABLE: f64 = 0.1;
-
-impl WeighingEffect {
-    /// The change of the dough temperature; `None` where it is too small to report.
-    ///
-    /// ```
-    /// use softcrumb::results::day::WeighingEffect;
-    ///
-    /// assert_eq!(WeighingEffect::default().noticeable_warming(), None);
-    /// ```
-    #[must_use]
-    pub fn noticeable_warming(&self) -> Option<TemperatureChange> {
-        self.warming.filter(|by| by.kelvin().abs() >= NOTICEABLE)
-    }
-}
-
-/// A line of which another mass was weighed than was asked for.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct WeighingDifference {
-    /// Which line.
-    pub at: LineAt,
-    /// The mass asked for.
-    pub target: Mass,
-    /// The mass weighed.
-    pub actual: Mass,
-}
-
-/// Something to add, and the mass the line then has.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Addition {
-    /// To which line.
-    pub at: LineAt,
-    /// How much.
-    pub more: Mass,
-    /// The mass of the line afterwards.
-    pub then: Mass,
-    /// Whether that is the mass asked for.
-    pub as_asked: bool,
-}
-
-/// Returns what the masses weighed in the bake under way change in the dough; nothing without a
-/// bake or a batch.
-#[must_use]
-pub fn weighing_effect(input: &DayInput) -> WeighingEffect {
-    let (Some(bench), Some(rounded)) = (input.bench, input.rounded) else {
-        return WeighingEffect::default();
-    };
-    let formula = &rounded.formula;
-    let actual = as_weighed(formula, bench);
-    // The steam that a paste loses is missing from both.
-    let water = |formula| {
-        let figures = Figures::of(formula, Form::AsMade);
-        figures.share(Figure::TrueWater).ok()
-    };
-    WeighingEffect {
-        differences: differences(formula, bench).collect(),
-        true_water: water(formula).zip(water(&actual)),
-        warming: warming(input, formula, &actual),
-        additions: additions(formula, bench),
-    }
-}
-
-fn differences(formula: &Formula, bench: &Bench) -> impl Iterator<Item = WeighingDifference> {
-    let weighed = bench.weighed.iter();
-    weighed.filter_map(|Weighing { at, mass }| {
-        let (actual, target) = ((*mass)?, formula.line(*at)?.mass);
-        (actual != target).then_some(WeighingDifference {
-            at: *at,
-            target,
-            actual,
-        })
-    })
-}
-
-/// How much warmer the dough of the masses weighed comes off the mixer.
-fn warming(input: &DayInput, asked: &Formula, actual: &Formula) -> Option<TemperatureChange> {
-    let temperature = |formula: &Formula| {
-        let load = mixer_load(formula, &input.taught_kitchen(), &input.sheet.heat).ok()?;
-        Some(dough_temperature(&load.dough).ok()?.temperature)
-    };
-    Some(temperature(actual)? - temperature(asked)?)
-}
-
-/// Less flour than this is not added, g.
-const NEGLIGIBLE: f64 = 0.5;
-
-/// Returns what can be added, in g: the rest of every line that fell short; where none did and
-/// there is too much water, flour.
-#[must_use]
-pub fn additions(formula: &Formula, bench: &Bench) -> Vec<Addition> {
-    let short = differences(formula, bench).filter(|line| line.actual < line.target);
-    let found: Vec<Addition> = short
-        .map(|line| Addition {
-            at: line.at,
-            more: line.target.less(line.actual),
-            then: line.target,
-            as_asked: true,
-        })
+    let parts = weighed_parts(input, results, step, &mut untared);
+    let places = weighed_at(step, &results.plan, &input.sheet.formula).into_iter();
+    let lines: Vec<WeighedLine> = places
+        .map(|at| weighed_line(input, at, &mut untared))
         .collect();
-    if found.is_empty() {
-        return more_flour(formula, bench).into_iter().collect();
+    let whole = parts.iter().filter(|part| part.is_in);
+    let whole = whole.map(|part| part.mass);
+    let weighed = lines.iter().filter(|line| line.is_weighed);
+    StepWeighing {
+        so_far: whole.chain(weighed.filter_map(|line| line.mass)).sum(),
+        parts,
+        lines,
+        total: untared,
     }
-    found
 }
 
-/// The flour that brings true water on flour back to what was asked: `water / ratio − flour`.
-fn more_flour(formula: &Formula, bench: &Bench) -> Option<Addition> {
-    let actual = as_weighed(formula, bench);
-    let (asked, got) = (
-        Figures::of(formula, Form::AsMade),
-        Figures::of(&actual, Form::AsMade),
-    );
-    let ratio = asked.share(Figure::TrueWater).ok()?.fraction();
-    let flour = got.mass(Figure::TrueWater).grams() / ratio;
-    let more = Mass::from_grams(flour - got.mass(Figure::Flour).grams()).ok()?;
-    let over = differences(formula, bench).find(|line| line.actual > line.target)?;
-    let at = flour_near(formula, over.at)?;
-    let there = bench.weighing(at).and_then(|weighing| weighing.mass);
-    let there = there.or_else(|| formula.line(at).map(|line| line.mass))?;
-    (more.grams() >= NEGLIGIBLE).then(|| Addition {
+/// The pastes and preferments of a step; the reading of the scale goes on with each.
+fn weighed_parts(
+    input: &DayInput,
+    results: &DayResults,
+    step: StepAt,
+    untared: &mut Mass,
+) -> Vec<WeighedPart> {
+    if step.work != StepKind::Mix {
+        return Vec::new();
+    }
+    let put_in = input.bench.map(|bench| bench.put_in.as_slice());
+    let parts = parts_mixed_in(input, results).map(|(part, made, mass)| {
+        *untared = [*untared, mass].into_iter().sum();
+        WeighedPart {
+            part,
+            made,
+            mass,
+            untared: *untared,
+            is_in: put_in.unwrap_or_default().contains(&made),
+        }
+    });
+    parts.collect()
+}
+
+/// A line of a step; the reading of the scale goes on with it.
+fn weighed_line(input: &DayInput, at: LineAt, untared: &mut Mass) -> WeighedLine {
+    let rounded = input.rounded.and_then(|rounded| rounded.line(at));
+    let target = rounded.map(|line| line.weighed);
+    *untared = [*untared, target.unwrap_or(Mass::ZERO)].into_iter().sum();
+    let weighing = input.bench.and_then(|bench| bench.weighing(at));
+    WeighedLine {
         at,
-        more,
-        then: [there, more].into_iter().sum(),
-        as_asked: false,
+        target,
+        below_scale: rounded.is_some_and(|line| line.reading == ScaleReading::BelowScale),
+        is_missed: rounded.is_some_and(is_missed),
+        warm: warm(input, at),
+        untared: *untared,
+        is_weighed: weighing.is_some(),
+        mass: weighing.and_then(|weighing| weighing.mass).or(target),
+    }
+}
+
+/// A weight that is missed by more than this shows in the dough, as a fraction. Common practice: a
+/// fifth of the yeast is half an hour of rise.
+const SHOWS: f64 = 0.2;
+
+fn is_missed(line: &RoundedLine) -> bool {
+    let missed = line.error_share.map(Share::fraction);
+    line.aids.is_some()
+        && (line.reading == ScaleReading::BelowScale || missed.is_some_and(|share| share > SHOWS))
+}
+
+/// The pastes and preferments that go into the mixer, the steps that made them, and what they weigh.
+fn parts_mixed_in<'a>(
+    input: &'a DayInput,
+    results: &'a DayResults,
+) -> impl Iterator<Item = (usize, StepAt, Mass)> + 'a {
+    let parts = input.sheet.formula.parts.iter().enumerate();
+    parts.filter_map(|(part, own)| {
+        let work = match own.kind {
+            PartKind::Paste => StepKind::Scald,
+            PartKind::Preferment => StepKind::MixPreferment,
+            PartKind::Final | PartKind::Filling | PartKind::Topping | PartKind::Wash => {
+                return None;
+            }
+        };
+        let of = u16::try_from(part).ok()?;
+        let (mass, _) = part_matter(results.run.formula.parts.get(part)?).ok()?;
+        let shown = input
+            .rounded
+            .map(|rounded| rounded.weighing.main.nearest(mass));
+        Some((part, StepAt { work, of }, shown.unwrap_or(mass)))
     })
 }
 
-/// The first flour of the same part, else the first of all.
-fn flour_near(formula: &Formula, near: LineAt) -> Option<LineAt> {
-    let parts = formula.parts.iter().enumerate();
-    let mut flours = parts.flat_map(|(part, own)| {
-        let lines = own.lines.iter().enumerate();
-        let flours = lines.filter(|(_, line)| line.food.role() == Role::Flour);
-        flours.map(move |(line, _)| LineAt { part, line })
-    });
-    let first = flours.next()?;
-    let same = std::iter::once(first)
-        .chain(flours)
-        .find(|at| at.part == near.part);
-    Some(same.unwrap_or(first))
+/// Flour this much warmer or colder than the room is told, K.
+const NOTICED: f64 = 2.0;
+
+/// The temperature a line of the final dough is to have, where that was set, or where flour is not as
+/// warm as the room.
+fn warm(input: &DayInput, at: LineAt) -> Option<Temperature> {
+    let part = input.sheet.formula.parts.get(at.part)?;
+    let line = part.lines.get(at.line)?;
+    let kitchen = input.kitchen;
+    let flour = line.is_flour() && (kitchen.flour - kitchen.room).kelvin().abs() > NOTICED;
+    let set = line.temperature.or_else(|| flour.then_some(kitchen.flour));
+    set.filter(|_| part.kind == PartKind::Final)
 }

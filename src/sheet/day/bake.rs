@@ -1,7 +1,8 @@
 //! A bake: what was really done, and what it noted.
 
+use super::findings::Findings;
 use crate::engine::learn::Observation;
-use crate::engine::plan::{Edit, StepAt};
+use crate::engine::plan::{Edit, StepAt, StepKind};
 use crate::engine::quantity::Temperature;
 use crate::sheet::{Id, Moment};
 
@@ -33,6 +34,8 @@ pub struct Bake {
     pub room: Option<Temperature>,
     /// What can be learnt from.
     pub noted: Observation,
+    /// What was found and teaches nothing by itself.
+    pub found: Findings,
     /// The steps.
     pub steps: Vec<DoneStep>,
     /// The baker's own words; at most [`Bake::NOTE_LENGTH`] characters.
@@ -72,6 +75,7 @@ impl Bake {
                 steam: None,
                 cooling: None,
             },
+            found: Findings::NONE,
             steps: Vec::new(),
             note: String::new(),
             photo: false,
@@ -98,6 +102,14 @@ impl Bake {
     pub fn began(&self, step: StepAt) -> Option<Moment> {
         let mut done = self.steps.iter();
         done.find(|done| done.step == step).map(|done| done.began)
+    }
+
+    /// When it was in the oven; when it began, where it never was.
+    #[must_use]
+    pub fn baked(&self) -> Moment {
+        let mut done = self.steps.iter();
+        done.find(|done| done.step.work == StepKind::Bake)
+            .map_or(self.began, |done| done.began)
     }
 
     /// Whether a step is over.

@@ -2,7 +2,7 @@
 
 use super::bake::Bake;
 use crate::engine::formula::LineAt;
-use crate::engine::plan::{Edit, Plan, StepAt};
+use crate::engine::plan::{Edit, StepAt};
 use crate::engine::quantity::{Instant, Mass, Minutes, Temperature};
 use crate::sheet::Moment;
 
@@ -62,7 +62,9 @@ pub struct Bench {
     pub timers: Vec<Timer>,
     /// What has been weighed; at most [`Bench::MOST_WEIGHINGS`].
     pub weighed: Vec<Weighing>,
-    /// How the plan stood when the bake began; at most [`Plan::MOST`] steps.
+    /// The steps whose paste or preferment is in the mixer; at most [`Bench::MOST_PUT_IN`].
+    pub put_in: Vec<StepAt>,
+    /// How the plan stood when the bake began; at most [`crate::engine::plan::Plan::MOST`] steps.
     pub planned: Vec<PlanSnapshot>,
     /// How warm pastes and preferments were found; at most [`Bench::MOST_MEASURED`].
     pub measured: Vec<Measured>,
@@ -75,6 +77,8 @@ pub struct Bench {
 }
 
 impl Bench {
+    /// The most pastes and preferments that are noted.
+    pub const MOST_PUT_IN: usize = 24;
     /// The most timers there may be.
     pub const MOST_TIMERS: usize = 12;
     /// The most weighings there may be.
@@ -91,6 +95,7 @@ impl Bench {
             at: None,
             timers: Vec::new(),
             weighed: Vec::new(),
+            put_in: Vec::new(),
             planned: Vec::new(),
             measured: Vec::new(),
             edits: Vec::new(),
@@ -155,35 +160,31 @@ impl Bench {
         self.set_timer(step, Moment::from_instant(ends));
     }
 
-    /// Moves from one step to the next, or to the end of the bake.
-    ///
-    /// A step of work ends when it is left; a waiting one runs by itself until a
-    /// step begins that waits for it. At the end of the bake all is over.
-    pub fn go_on(&mut self, plan: &Plan, from: StepAt, to: Option<StepAt>, now: Moment) {
-        let step = |at: StepAt| plan.steps().iter().find(|step| step.at == at);
-        let waits = step(from).is_some_and(|step| step.lasts.most() > step.hands);
-        if waits {
-            self.bake.begin(from, now);
-        } else {
-            self.bake.end(from, now);
+    /// Notes when a step that has begun really began; its timer, if it has one, moves with it.
+    pub fn began_at(&mut self, step: StepAt, began: Moment) {
+        let was = self.bake.began(step);
+        self.bake.began_at(step, began);
+        let mut timers = self.timers.iter_mut();
+        if let Some(was) = was
+            && let Some(timer) = timers.find(|timer| timer.step == step)
+        {
+            let lasts = timer.ends.instant().since(was.instant());
+            timer.ends = Moment::from_instant(began.instant().later(lasts));
         }
-        match to {
-            Some(to) => {
-                let inputs = step(to).into_iter().flat_map(|step| &step.after);
-                for input in inputs.filter_map(|input| plan.steps().get(*input)) {
-                    self.bake.end(input.at, now);
-                }
-                self.bake.begin(to, now);
-            }
-            None => {
-                let open = self.bake.steps.iter().filter(|done| done.ended.is_none());
-                let open: Vec<StepAt> = open.map(|done| done.step).collect();
-                for step in open {
-                    self.bake.end(step, now);
-                }
-            }
+    }
+
+    /// Notes that a step ends; its timer ends with it.
+    pub fn end(&mut self, step: StepAt, now: Moment) {
+        self.bake.end(step, now);
+        self.stop_timer(step);
+    }
+
+    /// Notes that what a step made is in the mixer, or is not.
+    pub fn put_in(&mut self, made: StepAt, is_in: bool) {
+        self.put_in.retain(|other| *other != made);
+        if is_in && self.put_in.len() < Self::MOST_PUT_IN {
+            self.put_in.push(made);
         }
-        self.at = to.or(self.at);
     }
 
     /// Sets a step's timer, in place of the one it may have.
@@ -198,10 +199,12 @@ impl Bench {
         }
     }
 
-    /// The timers that are over and have not been heard.
+    /// The timers that are over and have not been heard; none of a step that is over itself.
     pub fn over(&self, now: Moment) -> impl Iterator<Item = &Timer> {
         let timers = self.timers.iter();
-        timers.filter(move |timer| !timer.heard && timer.is_over(now))
+        timers.filter(move |timer| {
+            !timer.heard && timer.is_over(now) && !self.bake.is_over(timer.step)
+        })
     }
 
     /// Notes that every timer that is over has been heard.

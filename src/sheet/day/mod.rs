@@ -2,10 +2,12 @@
 
 mod bake;
 mod bench;
+mod findings;
 mod log;
 mod settings;
 
 pub use bake::{Bake, DoneStep};
 pub use bench::{Bench, Measured, PlanSnapshot, Timer, Weighing};
+pub use findings::{Crust, Findings};
 pub use log::{Log, LogImport, Resets};
 pub use settings::{DaySettings, Fridge, Sleep, Target};

@@ -4,16 +4,27 @@ use serde::{Deserialize, Serialize};
 
 use crate::engine::learn::Observation;
 use crate::engine::plan::{StepAt, StepKind};
-use crate::engine::quantity::Temperature;
+use crate::engine::quantity::{Mass, Share, Temperature};
 use crate::sheet::Kitchen;
-use crate::sheet::day::{Bake, DoneStep};
+use crate::sheet::day::{Bake, Crust, DoneStep, Findings};
 use crate::sheet::{Id, Moment, Sheet};
 
 use super::number::Small;
 use super::read::{converted, described};
-use super::text::{List, Name, Note};
+use super::text::{List, Name, Note, words};
 
-described! { Bake: BakeRecord; }
+words! {
+    Crust: &[
+        (Crust::Pale, "pale"),
+        (Crust::Golden, "golden"),
+        (Crust::Dark, "dark"),
+    ];
+}
+
+described! {
+    Bake: BakeRecord;
+    Findings: FoundRecord;
+}
 
 converted! { DoneStep: DoneStepRecord; }
 
@@ -33,12 +44,29 @@ struct BakeRecord {
     room: Option<Temperature>,
     #[serde(default)]
     noted: Observation,
+    #[serde(default, skip_serializing_if = "Findings::is_none")]
+    found: Findings,
     #[serde(default, with = "List::<{ Bake::MOST_STEPS }>")]
     steps: Vec<DoneStep>,
     #[serde(default, with = "Note::<{ Bake::NOTE_LENGTH }>")]
     note: String,
     #[serde(default)]
     photo: bool,
+}
+
+#[derive(Deserialize, Serialize)]
+#[serde(remote = "Findings", deny_unknown_fields)]
+struct FoundRecord {
+    #[serde(rename = "water_share", skip_serializing_if = "Option::is_none")]
+    water: Option<Share>,
+    #[serde(rename = "paste_c", skip_serializing_if = "Option::is_none")]
+    paste: Option<Temperature>,
+    #[serde(rename = "bread_g", skip_serializing_if = "Option::is_none")]
+    bread: Option<Mass>,
+    #[serde(rename = "core_c", skip_serializing_if = "Option::is_none")]
+    core: Option<Temperature>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    crust: Option<Crust>,
 }
 
 #[derive(Deserialize, Serialize)]

@@ -37,6 +37,12 @@ struct BenchRecord {
     #[serde(default, with = "List::<{ Bench::MOST_WEIGHINGS }>")]
     weighed: Vec<Weighing>,
     #[serde(
+        default,
+        skip_serializing_if = "Vec::is_empty",
+        with = "List::<{ Bench::MOST_PUT_IN }>"
+    )]
+    put_in: Vec<StepAt>,
+    #[serde(
         rename = "promised",
         default,
         skip_serializing_if = "Vec::is_empty",

@@ -32,32 +32,35 @@ pub fn start_deviation(start: &StartDeviation, zone: &Zone, options: FormatOptio
     }
 }
 
-/// What of the plan has changed since the bake began, a sentence each.
+/// The steps that last longer or shorter than as the bake began, a sentence each.
 #[must_use]
-pub fn plan_changes(
+pub fn duration_changes(
     corrections: &StepCorrections,
     plan: &Plan,
     formula: &Formula,
-    zone: &Zone,
     options: FormatOptions,
 ) -> Vec<String> {
     let durations = corrections.durations.iter();
-    let mut wording: Vec<String> = durations
+    durations
         .map(|change| duration_change(change, plan, formula, options))
-        .collect();
+        .collect()
+}
+
+/// What becomes of the time the bread is ready; `None` where nothing has changed.
+#[must_use]
+pub fn ready_change(corrections: &StepCorrections, zone: &Zone) -> Option<String> {
     let time = |at| format::day_and_clock(at, zone);
-    wording.extend(corrections.ready.map(|ready| match ready {
+    corrections.ready.map(|ready| match ready {
         ReadyTime::Moved { planned, now } => tr!(
-            "Bread is on the table {now} instead of {then}.",
+            "The bread can be cut {now} instead of {then}.",
             now = time(now),
             then = time(planned)
         ),
         ReadyTime::OnTime(planned) => tr!(
-            "Bread is on the table {then}, as planned.",
+            "The bread can be cut {then}, as planned.",
             then = time(planned)
         ),
-    }));
-    wording
+    })
 }
 
 fn duration_change(
@@ -72,12 +75,25 @@ fn duration_change(
         || name::step_at(change.step, formula),
         |step| name::step(step, formula),
     );
-    tr!(
-        "“{called}” lasts {now} instead of {was}.",
-        called = called,
-        now = format::minutes(change.now, options),
-        was = format::minutes(change.planned, options)
-    )
+    let (now, was) = (
+        format::minutes(change.now, options),
+        format::minutes(change.planned, options),
+    );
+    if change.fills_time {
+        tr!(
+            "“{called}” lasts {now} instead of {was}, so that the bread is ready on time.",
+            called = called,
+            now = now,
+            was = was
+        )
+    } else {
+        tr!(
+            "“{called}” lasts {now} instead of {was}.",
+            called = called,
+            now = now,
+            was = was
+        )
+    }
 }
 
 /// What deviates about a rise: the dough's temperature, its duration, its start.

@@ -3,6 +3,11 @@
 mod adjustment;
 mod answer;
 mod bench;
+mod bench_ahead;
+mod bench_oven;
+mod bench_pieces;
+mod bench_step;
+mod bench_wait;
 mod calendar;
 mod conflict;
 mod corrections;
@@ -22,10 +27,16 @@ pub use answer::{
     table_label, when_answer,
 };
 pub use bench::{addition, dough_deviation, timer, weighing_effect};
+pub use bench_step::{bench_meanwhile, bench_note, bench_sentence};
+pub use bench_wait::{
+    all_of_part, crust, findings, in_the_bowl, nothing_until, step_number, summary_figure,
+    summary_name,
+};
 pub use calendar::calendar_events;
 pub use conflict::{change, conflict, paste_conflict, paste_cure};
 pub use corrections::{
-    ice_for, part_warmth, plan_changes, rise_deviation, rise_place, start_deviation, wait_for,
+    duration_changes, ice_for, part_warmth, ready_change, rise_deviation, rise_place,
+    start_deviation, wait_for,
 };
 pub use dough::yeast_activity;
 pub use learnt::{LearntFigure, evidence, learnt_figures, observations, oven, trust};

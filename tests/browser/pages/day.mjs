@@ -68,9 +68,36 @@ export class DayPage {
     return this.bench.getByRole('heading', { level: 2 }).innerText();
   }
 
+  /// Does what the bench shows; begins at once what is not due yet.
   async next() {
-    await this.page.getByRole('button', { name: 'Done, next' }).click();
+    await this.page.getByRole('button', { name: /^(Done|Begin it now)$/ }).click();
     await drawn(this.page);
+  }
+
+  /// Opens what can be noted beside the weights.
+  async otherwise() {
+    const fold = this.bench.locator('summary').filter({ hasText: 'It went otherwise' });
+    if (!(await fold.evaluate((summary) => summary.parentElement.open))) await fold.click();
+  }
+
+  /// The box of a weight that came out otherwise, opened by a tap on the weight.
+  async really(food) {
+    const weight = this.bench.getByRole('button', { name: new RegExp(`^${food}: `) });
+    if ((await weight.getAttribute('aria-expanded')) !== 'true') await weight.click();
+    return this.bench.getByLabel(`${food}, really`);
+  }
+
+  /// Leaves the bench for the plan.
+  async leave() {
+    await this.page.getByRole('button', { name: 'Leave', exact: true }).click();
+    await this.steps.waitFor();
+  }
+
+  /// Ends the bake where it is, from the plan.
+  async stop() {
+    await this.leave();
+    await this.page.getByRole('button', { name: 'Stop here, keep it in the log' }).click();
+    await this.page.getByRole('button', { name: 'To the plan' }).click();
   }
 
   async back() {
@@ -80,7 +107,7 @@ export class DayPage {
 
   /// Goes on until a step is shown.
   async goTo(name) {
-    for (let steps = 0; steps < 30 && (await this.at()) !== name; steps += 1) await this.next();
+    for (let steps = 0; steps < 45 && (await this.at()) !== name; steps += 1) await this.next();
   }
 
   /// The key figures in the head, by their names.
@@ -89,10 +116,6 @@ export class DayPage {
     const all = await figures.evaluateAll((all) => all.map((one) =>
       [...one.children].map((part) => part.textContent.replaceAll('\u00a0', ' '))));
     return Object.fromEntries(all.map(([value, label, was = '']) => [label, { value, was }]));
-  }
-
-  async startTimer() {
-    await this.bench.getByRole('button', { name: 'Start its timer' }).click();
   }
 
   /// What each timer says.

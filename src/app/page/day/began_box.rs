@@ -35,7 +35,7 @@ pub fn BeganBox(
             .with_value(|zone| last_time(clock, now.instant(), zone));
         day.change_bench(|bench| {
             bench.bake.begin(step, now);
-            bench.bake.began_at(step, Moment::from_instant(at));
+            bench.began_at(step, Moment::from_instant(at));
         });
     };
     view! { <ClockBox id="step-began" label=tr!("Really begun at") figure=began store=typed /> }

@@ -6,13 +6,18 @@ use super::results::Day;
 use crate::app::part::Button;
 use crate::app::state::memo;
 use crate::engine::plan::{Change, Edit};
+use crate::results::day::is_in_trouble;
 use crate::sheet::Moment;
 use crate::sheet::day::Target;
 use crate::text::{day as day_text, tr};
 
 /// The conflicts, and the changes that solve them.
 #[component]
-pub fn Conflicts() -> impl IntoView {
+pub fn Conflicts(
+    /// Whether only what is more than a late hand is told.
+    #[prop(optional)]
+    at_bench: bool,
+) -> impl IntoView {
     let day = Day::from_context();
     let found = memo(move || {
         let options = day.state.options.get();
@@ -21,6 +26,9 @@ pub fn Conflicts() -> impl IntoView {
         }
         let formula = day.state.with(|sheet| sheet.formula.clone());
         let found = day.read(|results| {
+            if at_bench && !is_in_trouble(results) {
+                return Default::default();
+            }
             let (plan, solved) = (&results.plan, &results.solved);
             day.zone.with_value(|zone| {
                 let conflicts = solved.conflicts.iter();

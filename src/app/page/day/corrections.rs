@@ -8,49 +8,77 @@ use crate::app::part::Button;
 use crate::app::state::memo;
 use crate::engine::plan::StepAt;
 use crate::engine::quantity::Temperature;
-use crate::results::day::{StepCorrections as Found, WhichRise, step_corrections};
+use crate::results::day::{ReadyTime, StepCorrections as Found, WhichRise, step_corrections};
 use crate::text::{day as day_text, tr};
 
-/// How the bake deviates from its plan at a step, and what corrects it.
+fn found_at(day: Day, step: StepAt) -> Memo<Found> {
+    memo(move || {
+        day.with_results(|input, results| step_corrections(input, results, step))
+            .unwrap_or_default()
+    })
+}
+
+/// What has changed for the worse, and what corrects it.
 #[component]
 pub fn StepCorrections(
-    /// Which step.
+    /// At which step.
     step: StepAt,
 ) -> impl IntoView {
     let day = Day::from_context();
-    let found = memo(move || {
-        day.with_results(|input, results| step_corrections(input, results, step))
-            .unwrap_or_default()
-    });
-    let start = memo(move || {
-        let options = day.state.options.get();
-        let start = found.with(|found| found.start)?;
-        Some(
-            day.zone
-                .with_value(|zone| day_text::start_deviation(&start, zone, options)),
-        )
-    });
-    let changes = memo(move || {
-        let options = day.state.options.get();
-        let formula = day.state.with(|sheet| sheet.formula.clone());
-        let wording = day.read(|results| {
-            found.with(|found| {
-                day.zone.with_value(|zone| {
-                    day_text::plan_changes(found, &results.plan, &formula, zone, options)
-                })
-            })
-        });
-        wording.unwrap_or_default()
+    let found = found_at(day, step);
+    let moved = memo(move || {
+        found.with(|found| {
+            let moved = matches!(found.ready, Some(ReadyTime::Moved { .. }));
+            let wording = || {
+                day.zone
+                    .with_value(|zone| day_text::ready_change(found, zone))
+            };
+            moved.then(wording).flatten()
+        })
     });
     let rise = WhichRise::of_step(step.work);
     view! {
         <div class="make-ups">
             {rise.map(|which| view! { <RiseCorrection which found /> })}
-            <div role="status">
-                {move || start.get().map(|wording| view! { <p>{wording}</p> })}
-                {move || changes.get().into_iter().map(|wording| view! { <p>{wording}</p> }).collect_view()}
-            </div>
-            <Conflicts />
+            <div role="status">{move || moved.get().map(|wording| view! { <p>{wording}</p> })}</div>
+            <Conflicts at_bench=true />
+        </div>
+    }
+}
+
+/// How a step and those after it deviate from the plan the bake began with.
+#[component]
+pub fn Deviations(
+    /// Which step.
+    step: StepAt,
+) -> impl IntoView {
+    let day = Day::from_context();
+    let found = found_at(day, step);
+    let wording = memo(move || {
+        let options = day.state.options.get();
+        let formula = day.state.with(|sheet| sheet.formula.clone());
+        let changes = day.read(|results| {
+            found.with(|found| day_text::duration_changes(found, &results.plan, &formula, options))
+        });
+        let (start, ready) = found.with(|found| {
+            day.zone.with_value(|zone| {
+                let start = found.start.as_ref();
+                let start = start.map(|start| day_text::start_deviation(start, zone, options));
+                let on_time = matches!(found.ready, Some(ReadyTime::OnTime(_)));
+                let ready = on_time.then(|| day_text::ready_change(found, zone));
+                (start, ready.flatten())
+            })
+        });
+        let changes = changes.unwrap_or_default();
+        start
+            .into_iter()
+            .chain(changes)
+            .chain(ready)
+            .collect::<Vec<_>>()
+    });
+    view! {
+        <div class="make-ups">
+            {move || wording.get().into_iter().map(|wording| view! { <p>{wording}</p> }).collect_view()}
         </div>
     }
 }

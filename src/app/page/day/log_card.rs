@@ -92,11 +92,17 @@ fn LogRow(
     let began = move || {
         select(&|bake| {
             day.zone
-                .with_value(|zone| format::date(bake.began.instant(), zone))
+                .with_value(|zone| format::date(bake.baked().instant(), zone))
         })
     };
-    let noted =
-        move || select(&|bake| day_text::observations(&bake.noted, day.state.options.get()));
+    let noted = move || {
+        select(&|bake| {
+            let options = day.state.options.get();
+            let mut wording = vec![day_text::observations(&bake.noted, options)];
+            wording.extend(day_text::findings(&bake.found, options));
+            wording.join(" ")
+        })
+    };
     let change = move |change: &dyn Fn(&mut Bake)| {
         day.change_log(|log| {
             let bake = id.with_value(|id| log.bake(id).cloned());
@@ -115,7 +121,7 @@ fn LogRow(
         select(&|bake| {
             let date = day
                 .zone
-                .with_value(|zone| format::date(bake.began.instant(), zone));
+                .with_value(|zone| format::date(bake.baked().instant(), zone));
             day_text::photo_of(&bake.name, &date)
         })
     });

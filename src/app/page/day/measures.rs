@@ -2,6 +2,7 @@
 
 use leptos::prelude::*;
 
+use super::bake_found::BakeFound;
 use super::photo_box::PhotoBox;
 use super::results::Day;
 use crate::app::page::BatchContext;
@@ -145,10 +146,11 @@ fn BreadMass() -> impl IntoView {
     let day = Day::from_context();
     let figure = memo(move || {
         let options = day.state.options.get();
-        let lost = day
+        let bread = day
             .bench
-            .with(|bench| bench.as_ref().and_then(|bench| bench.bake.noted.oven_loss));
-        lost.map(|lost| format::box_mass(lost.after, options))
+            .with(|bench| bench.as_ref().and_then(|bench| bench.bake.found.bread));
+        bread
+            .map(|bread| format::box_mass(bread, options))
             .unwrap_or_default()
     });
     let store = move |text: String| {
@@ -159,16 +161,16 @@ fn BreadMass() -> impl IntoView {
     };
     let unit = Signal::derive(move || day.state.options.get().units.mass.symbol());
     view! {
+        <BakeFound />
         <div class="boxes">
             <NumberBox id="real-bread" label=tr!("Bread out of the oven") unit figure store=Callback::new(store) />
         </div>
-        <BreadPhoto />
     }
 }
 
 /// A photo of the bread, stored with the bake.
 #[component]
-fn BreadPhoto() -> impl IntoView {
+pub fn BreadPhoto() -> impl IntoView {
     let day = Day::from_context();
     let bake = untrack(|| {
         day.own_bench

@@ -1,13 +1,19 @@
 //! Day: when? The plan over two days, the rises, the bench, the log.
 
 mod active_bake;
+mod bake_found;
 mod began_box;
-mod bench_start;
+mod bench_end;
+mod bench_heading;
+mod bench_step_view;
+mod bench_timers;
 mod bench_view;
+mod bench_wait_view;
 mod conflicts;
 mod corrections;
 mod field;
 mod fields;
+mod finished;
 mod key_figures;
 mod learnt_card;
 mod loads_box;
@@ -24,7 +30,9 @@ mod ribbon_card;
 mod rise_card;
 mod step_row;
 mod steps_card;
+mod summary_view;
 mod warmth_boxes;
+mod weigh_row;
 mod weigh_rows;
 mod when_card;
 

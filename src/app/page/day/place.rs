@@ -11,6 +11,7 @@ use super::results::{Day, clock_now};
 use super::ribbon_card::RibbonCard;
 use super::rise_card::{KnownRises, RiseCard};
 use super::steps_card::StepsCard;
+use super::summary_view::SummaryView;
 use super::when_card::{FridgeCard, WhenCard};
 use crate::app::browser::clock;
 use crate::app::page::HEADING;
@@ -23,6 +24,10 @@ use crate::text::{ErrorText, name, tr};
 pub fn day_place() -> AnyView {
     let state = use_app_state();
     let day = Day::from_context();
+    if state.timer_alert.with_untracked(Option::is_some) {
+        // Whoever comes because a timer rang wants the bench.
+        day.at_bench.set(true);
+    }
     state.timer_alert.set(None);
     day.now.set(clock_now());
     clock::every_second(move || day.now.set(clock_now()));
@@ -43,7 +48,11 @@ pub fn day_place() -> AnyView {
 fn DayCards() -> impl IntoView {
     let day = Day::from_context();
     let at_bench = move || day.at_bench.get() && day.own_bench.with(Option::is_some);
+    let is_finished = move || day.finished.with(Option::is_some);
     view! {
+        <Show when=is_finished>
+            <SummaryView />
+        </Show>
         <Show when=at_bench fallback=|| view! { <Plan /> }>
             <BenchView />
         </Show>

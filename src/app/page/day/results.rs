@@ -3,6 +3,7 @@
 use leptos::prelude::*;
 
 use super::active_bake;
+use super::finished::Finished;
 use crate::app::browser::{clock, storage};
 use crate::app::page::BatchContext;
 use crate::app::state::{AppState, Persisted, SaveError, memo, stored, use_app_state};
@@ -48,6 +49,8 @@ pub struct Day {
     pub own_bench: Memo<Option<Bench>>,
     /// Whether the bench is shown instead of the plan.
     pub at_bench: RwSignal<bool>,
+    /// The bake that was finished last, until its summary is left.
+    pub finished: RwSignal<Option<Finished>>,
     /// This second.
     pub now: RwSignal<Moment>,
     /// This minute.
@@ -92,6 +95,7 @@ impl Day {
             bench,
             own_bench,
             at_bench: RwSignal::new(bench.with_untracked(Option::is_some)),
+            finished: RwSignal::new(None),
             now,
             minute,
             zone,

@@ -7,12 +7,12 @@ use leptos::prelude::*;
 use super::results::{Day, clock_now};
 use crate::app::part::{Button, NumberBox};
 use crate::app::state::memo;
-use crate::engine::plan::{StepAt, StepKind};
+use crate::engine::plan::StepAt;
 use crate::engine::quantity::Minutes;
 use crate::results::day::{PartWarmth, measured_cooling, part_warmth};
 use crate::results::heat::measured_at;
 use crate::sheet::day::Measured;
-use crate::text::{ErrorText, FormatOptions, day as day_text, format, heat as heat_text, read, tr};
+use crate::text::{ErrorText, FormatOptions, day as day_text, format, read, tr};
 
 /// A box for each paste and preferment of a step.
 #[component]
@@ -25,32 +25,10 @@ pub fn WarmthBoxes(
         day.state
             .with(|sheet| measured_at(step.work, step.of, &sheet.formula))
     });
-    let boxes = parts.into_iter().map(|part| {
-        let cools = (step.work == StepKind::CoolPaste).then(|| view! { <WayBox part /> });
-        view! {
-            {cools}
-            <WarmthBox step part />
-        }
-    });
-    boxes.collect_view()
-}
-
-/// How a paste is cooled: in what, where and for how long.
-#[component]
-fn WayBox(
-    /// Which part.
-    part: usize,
-) -> impl IntoView {
-    let day = Day::from_context();
-    let way = memo(move || {
-        let options = day.state.options.get();
-        day.run.with(|run| {
-            let plan = run.cooling(part)?.plan;
-            let deep = plan.deep().ok()?;
-            Some(heat_text::cooling_way(&plan.way, deep, options))
-        })
-    });
-    view! { <p>{move || way.get()}</p> }
+    let boxes = parts.into_iter();
+    boxes
+        .map(|part| view! { <WarmthBox step part /> })
+        .collect_view()
 }
 
 #[component]

@@ -1,0 +1,142 @@
+//! One step of the bench: its sentence with the figures in it, all of its weights, and what can be
+//! noted.
+
+use leptos::prelude::*;
+
+use super::began_box::BeganBox;
+use super::bench_heading::STEP_HEADING;
+use super::corrections::{Deviations, StepCorrections};
+use super::measures::Measures;
+use super::results::Day;
+use super::warmth_boxes::WarmthBoxes;
+use super::weigh_rows::WeighRows;
+use crate::app::state::memo;
+use crate::engine::plan::StepAt;
+use crate::results::day::{bench_step, step_weighing};
+use crate::text::{
+    caution,
+    day::{self as day_text, caution_of},
+    name, tr,
+};
+
+/// One step, large.
+#[component]
+pub fn OneStep(
+    /// Which.
+    step: StepAt,
+) -> impl IntoView {
+    let day = Day::from_context();
+    let weighs = memo(move || {
+        let any = day.with_results(|input, results| {
+            let weighing = step_weighing(input, results, step);
+            !weighing.lines.is_empty() || !weighing.parts.is_empty()
+        });
+        any.unwrap_or_default()
+    });
+    // Where there is nothing to weigh, the boxes have room; else they are one tap away.
+    let boxes = move || (!weighs.get()).then(|| view! { <Boxes step /> });
+    let folded = move || weighs.get().then(|| view! { <Boxes step /> });
+    view! {
+        <section class="one-step" aria-label=tr!("This step")>
+            <StepName step />
+            <Sentence step />
+            <WeighRows step />
+            {boxes}
+            <StepCorrections step />
+            <details class="fold within otherwise">
+                <summary>
+                    <span class="title">{tr!("It went otherwise")}</span>
+                </summary>
+                <div class="body">
+                    {folded}
+                    <BeganBox step />
+                    <Deviations step />
+                </div>
+            </details>
+            <Caution step />
+        </section>
+    }
+}
+
+/// The name of a step, as the heading.
+#[component]
+pub fn StepName(
+    /// Which.
+    step: StepAt,
+) -> impl IntoView {
+    let day = Day::from_context();
+    let called = memo(move || {
+        let formula = day.state.with(|sheet| sheet.formula.clone());
+        let called =
+            day.read(|results| results.find(step).map(|(one, _)| name::step(one, &formula)));
+        called.flatten().unwrap_or_default()
+    });
+    view! { <h2 id=STEP_HEADING tabindex="-1">{called}</h2> }
+}
+
+/// The sentence of a step.
+#[component]
+pub fn Sentence(
+    /// Which.
+    step: StepAt,
+) -> impl IntoView {
+    let day = Day::from_context();
+    let sentence = memo(move || {
+        let options = day.state.options.get();
+        let wording = day.with_results(|input, results| {
+            let found = bench_step(input, results, step)?;
+            let formula = &input.sheet.formula;
+            Some(day_text::bench_sentence(
+                &found, formula, input.zone, options,
+            ))
+        });
+        wording.flatten().unwrap_or_default()
+    });
+    let note = memo(move || {
+        let options = day.state.options.get();
+        let note = day.with_results(|input, results| {
+            day_text::bench_note(&bench_step(input, results, step)?, options)
+        });
+        note.flatten()
+    });
+    view! {
+        <p class="sentence" id="bench-sentence">{sentence}</p>
+        {move || note.get().map(|note| view! { <p class="quiet">{note}</p> })}
+    }
+}
+
+/// What is measured at a step.
+#[component]
+pub fn Boxes(
+    /// Which.
+    step: StepAt,
+) -> impl IntoView {
+    view! {
+        <WarmthBoxes step />
+        <Measures step />
+    }
+}
+
+/// What safety asks for at a step: a line that opens.
+#[component]
+fn Caution(
+    /// Which.
+    step: StepAt,
+) -> impl IntoView {
+    let day = Day::from_context();
+    let advice = memo(move || {
+        let options = day.state.options.get();
+        caution_of(step.work).map(|step| caution::safety(step, options))
+    });
+    move || {
+        advice.get().map(|advice| {
+            view! {
+                <details class="advice caution">
+                    <summary>{advice.means.into_owned()}</summary>
+                    <p>{advice.to_do.into_owned()}</p>
+                    <p class="quiet">{advice.source.into_owned()}</p>
+                </details>
+            }
+        })
+    }
+}

@@ -1,0 +1,67 @@
+//! The summary of a bake that was finished: what was predicted, what happened, what the next bake
+//! assumes.
+
+use leptos::prelude::*;
+
+use super::bench_heading::STEP_HEADING;
+use super::results::Day;
+use crate::app::part::Button;
+use crate::app::state::memo;
+use crate::results::day::{SummaryRow, bake_summary};
+use crate::text::{day as day_text, tr};
+
+/// The summary, shown once after the end.
+#[component]
+pub fn SummaryView() -> impl IntoView {
+    let day = Day::from_context();
+    let rows = memo(move || {
+        let rows = day.finished.with(|finished| {
+            let finished = finished.as_ref()?;
+            day.read(|next| bake_summary(&finished.planned, finished.dough, &finished.bake, next))
+        });
+        rows.unwrap_or_default()
+    });
+    let found = memo(move || {
+        let options = day.state.options.get();
+        let found = day
+            .finished
+            .with(|finished| finished.as_ref().map(|finished| finished.bake.found));
+        found.map(|found| day_text::findings(&found, options).join(" "))
+    });
+    let row = move |row: SummaryRow| {
+        let options = day.state.options.get();
+        let figure = move |figure| day_text::summary_figure(figure, options);
+        view! {
+            <tr>
+                <th scope="row">{day_text::summary_name(&row)}</th>
+                <td>{figure(row.predicted)}</td>
+                <td>{figure(row.happened)}</td>
+                <td>{figure(row.next)}</td>
+            </tr>
+        }
+    };
+    view! {
+        <section class="card kept" aria-label=tr!("Kept in the log")>
+            <header>
+                <h2 id=STEP_HEADING tabindex="-1">{tr!("Kept in the log")}</h2>
+            </header>
+            <div class="body">
+                <table class="summary">
+                    <thead>
+                        <tr>
+                            <td></td>
+                            <th scope="col">{tr!("predicted")}</th>
+                            <th scope="col">{tr!("happened")}</th>
+                            <th scope="col">{tr!("next bake")}</th>
+                        </tr>
+                    </thead>
+                    <tbody>{move || rows.get().into_iter().map(row).collect_view()}</tbody>
+                </table>
+                <p>{found}</p>
+                <div class="buttons">
+                    <Button label=tr!("To the plan") class="primary" on_tap=move |()| day.finished.set(None) />
+                </div>
+            </div>
+        </section>
+    }
+}

@@ -1,0 +1,124 @@
+//! What *Done*, *Begin it now* and *Back* do at the bench.
+
+use super::bench_course::{Course, Doing, bench_screen, doing};
+use super::day_results::DayResults;
+use crate::engine::plan::{Step, StepAt};
+use crate::engine::quantity::Minutes;
+use crate::sheet::Moment;
+use crate::sheet::day::Bench;
+
+/// Notes that a step is done, or has been set going: what it waited for is over, what follows by
+/// itself begins with its timer, and the next step begins if it is due.
+pub fn step_done(bench: &mut Bench, results: &DayResults, step: StepAt, now: Moment) {
+    let begins = match doing(step.work) {
+        Doing::ByHand => began_at_latest(bench, results, step, now),
+        Doing::SetGoing | Doing::ByItself => now,
+    };
+    begin(bench, results, step, begins);
+    if doing(step.work) == Doing::ByHand {
+        bench.end(step, now);
+    } else {
+        run_timer(bench, results, step);
+    }
+    let by_itself = |one: &&Step| doing(one.at.work) == Doing::ByItself;
+    for follows in results.plan.steps().iter().filter(by_itself) {
+        let course = Course { results, bench };
+        let all_over = course
+            .inputs(follows.at)
+            .all(|input| bench.bake.is_over(input.at));
+        if all_over && bench.bake.began(follows.at).is_none() {
+            bench.bake.begin(follows.at, now);
+            run_timer(bench, results, follows.at);
+        }
+    }
+    bench.at = None;
+    arrive(bench, results, now);
+}
+
+/// Begins a step before it is due.
+pub fn begin_early(bench: &mut Bench, results: &DayResults, step: StepAt, now: Moment) {
+    if doing(step.work) == Doing::ByHand {
+        begin(bench, results, step, now);
+    }
+    bench.at = Some(step);
+}
+
+/// Begins the step that is due, if one is.
+pub(super) fn arrive(bench: &mut Bench, results: &DayResults, now: Moment) {
+    let screen = bench_screen(Some(results), Some(bench), now);
+    if let (Some(step), None) = (screen.step, screen.idle_until) {
+        begin_early(bench, results, step, now);
+    }
+}
+
+/// Takes back what was done last: it is to be done again, what began with it or after it has not
+/// begun, what ended then runs on with its timer.
+pub fn take_back(bench: &mut Bench, results: &DayResults, now: Moment) {
+    let course = Course { results, bench };
+    let Some(last) = course.last_done() else {
+        return;
+    };
+    let Some(at) = course.done_at(last) else {
+        return;
+    };
+    let stays = doing(last.work) == Doing::ByHand;
+    bench
+        .bake
+        .steps
+        .retain(|done| done.began < at || (stays && done.step == last));
+    for done in &mut bench.bake.steps {
+        done.ended = done.ended.filter(|ended| *ended < at);
+    }
+    let runs: Vec<StepAt> = bench.bake.steps.iter().map(|done| done.step).collect();
+    bench.timers.retain(|timer| runs.contains(&timer.step));
+    for step in runs {
+        let has = bench.timers.iter().any(|timer| timer.step == step);
+        let course = Course { results, bench };
+        let ahead = course.ends(step).is_some_and(|ends| ends > now.instant());
+        if !has && ahead && doing(step.work) != Doing::ByHand && !bench.bake.is_over(step) {
+            run_timer(bench, results, step);
+        }
+    }
+    bench.at = Some(last);
+}
+
+/// Begins a step and ends what it waited for.
+fn begin(bench: &mut Bench, results: &DayResults, step: StepAt, at: Moment) {
+    let inputs: Vec<StepAt> = Course { results, bench }
+        .inputs(step)
+        .map(|input| input.at)
+        .collect();
+    for input in inputs {
+        bench.end(input, at);
+    }
+    bench.bake.begin(step, at);
+}
+
+/// A step whose beginning was not noted began at the latest so long ago as it keeps hands busy, and
+/// not before what it waited for.
+fn began_at_latest(bench: &Bench, results: &DayResults, step: StepAt, now: Moment) -> Moment {
+    let hands = results
+        .find(step)
+        .map_or(Minutes::ZERO, |(one, _)| one.hands);
+    let earliest = Moment::from_instant(now.instant().earlier(hands));
+    let course = Course { results, bench };
+    let done = course
+        .inputs(step)
+        .filter_map(|input| course.ended(input.at));
+    let after = done.map(Moment::from_instant).fold(earliest, later);
+    if after > now { now } else { after }
+}
+
+fn later(one: Moment, other: Moment) -> Moment {
+    if other > one { other } else { one }
+}
+
+/// Sets the timer of a step that has begun: as long as the plan has it.
+fn run_timer(bench: &mut Bench, results: &DayResults, step: StepAt) {
+    let lasts = results
+        .find(step)
+        .map(|(one, timed)| one.timer(timed.lasts));
+    if let (Some(began), Some(lasts)) = (bench.bake.began(step), lasts) {
+        bench.set_timer(step, Moment::from_instant(began.instant().later(lasts)));
+    }
+}

@@ -1,0 +1,92 @@
+//! The end of a bake: what was found in it, and what was predicted, what happened, what the next bake
+//! assumes.
+
+use super::day_results::DayResults;
+use super::input::DayInput;
+use super::weighing_effect::weighing_effect;
+use crate::engine::formula::PartKind;
+use crate::engine::plan::StepKind;
+use crate::engine::quantity::{Minutes, Temperature};
+use crate::sheet::day::{Bake, Bench, PlanSnapshot};
+
+/// A figure of the summary.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum SummaryFigure {
+    /// A temperature.
+    Warm(Temperature),
+    /// A duration.
+    Lasts(Minutes),
+}
+
+/// A row of the summary.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct SummaryRow {
+    /// The step it is about: mixing, a rise, the bake.
+    pub of: StepKind,
+    /// What was predicted as the bake began.
+    pub predicted: Option<SummaryFigure>,
+    /// What happened; `None` where it was not noted.
+    pub happened: Option<SummaryFigure>,
+    /// What the next bake assumes.
+    pub next: Option<SummaryFigure>,
+}
+
+/// Notes what was found at the bench: the water of the masses weighed, and the last temperature of a
+/// paste.
+pub fn note_findings(bench: &mut Bench, input: &DayInput) {
+    let water = weighing_effect(input)
+        .true_water
+        .map(|(_, weighed)| weighed);
+    bench.bake.found.water = water.or(bench.bake.found.water);
+    let is_paste = |part: u16| {
+        let own = input.sheet.formula.parts.get(usize::from(part));
+        own.is_some_and(|own| own.kind == PartKind::Paste)
+    };
+    let mut measured = bench.measured.iter().rev();
+    let paste = measured.find(|found| is_paste(found.part));
+    bench.bake.found.paste = paste.map(|found| found.at).or(bench.bake.found.paste);
+}
+
+/// What was predicted as the bake began, what happened, and what the `next` bake of this dough
+/// assumes.
+#[must_use]
+pub fn bake_summary(
+    planned: &[PlanSnapshot],
+    dough: Option<Temperature>,
+    bake: &Bake,
+    next: &DayResults,
+) -> Vec<SummaryRow> {
+    let lasted = |work: StepKind| {
+        let own = planned.iter().filter(|one| one.step.work == work);
+        let sum: f64 = own.map(|one| one.lasts.minutes()).sum();
+        lasts(sum)
+    };
+    let lasts_next = |work: StepKind| {
+        let steps = next.steps().filter(|(step, _)| step.at.work == work);
+        let sum: f64 = steps.map(|(_, timed)| timed.lasts.minutes()).sum();
+        lasts(sum)
+    };
+    let took = [
+        (StepKind::Bulk, bake.noted.bulk),
+        (StepKind::Proof, bake.noted.proof),
+        (StepKind::Bake, bake.noted.bake),
+    ];
+    let mixed = SummaryRow {
+        of: StepKind::Mix,
+        predicted: dough.map(SummaryFigure::Warm),
+        happened: bake.noted.dough.map(SummaryFigure::Warm),
+        next: Some(SummaryFigure::Warm(next.run.dough)),
+    };
+    let rows = took.into_iter().map(|(of, took)| SummaryRow {
+        of,
+        predicted: lasted(of),
+        happened: took.map(|took| SummaryFigure::Lasts(took.minutes)),
+        next: lasts_next(of),
+    });
+    std::iter::once(mixed).chain(rows).collect()
+}
+
+fn lasts(minutes: f64) -> Option<SummaryFigure> {
+    let minutes = Minutes::from_minutes(minutes).ok()?;
+    (minutes > Minutes::ZERO).then_some(SummaryFigure::Lasts(minutes))
+}
