@@ -26,6 +26,7 @@ mod rise_correction;
 mod rise_place;
 mod rises;
 mod target;
+mod usual_run;
 mod weighed_formula;
 mod weighing;
 mod which_rise;
@@ -58,6 +59,7 @@ pub use rise_correction::{RiseDeviation, rise_deviation};
 pub use rise_place::{RisePlace, rise_place};
 pub use rises::{DoughTemperatures, ReferenceRises, RiseInput, Rises, rises};
 pub use target::open_target;
+pub use usual_run::usual_run;
 pub use weighed_formula::as_weighed;
 pub use weighing::{
     Addition, StepWeighing, WeighedLine, WeighingDifference, WeighingEffect, additions,

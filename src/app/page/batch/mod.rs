@@ -24,6 +24,6 @@ pub use key_figures::BatchKeys;
 pub use losses::STAYS;
 pub use place::BatchPlace;
 pub use results::BatchContext;
-pub use target::WantedCard;
-pub use tins::TinCard;
+pub use target::TargetBoxes;
+pub use tins::TinBody;
 pub use weighing::WeighLine;

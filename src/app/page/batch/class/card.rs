@@ -6,13 +6,13 @@ use super::fields::ClassBoxes;
 use crate::app::browser::focus;
 use crate::app::browser::live_region::announce;
 use crate::app::page::{BatchContext, HEADING};
-use crate::app::part::{AdviceCard, Button, PickOne, weigh_table};
+use crate::app::part::{AdviceCard, AnswerRow, Button, PickOne, weigh_table};
 use crate::app::state::{DialogKind, WorkspaceStore, memo, use_app_state};
 use crate::engine::class::Ahead;
 use crate::results::batch::class::{self, ClassResults};
 use crate::sheet::Place;
 use crate::text::{
-    self, ErrorText,
+    self, ErrorText, batch_answer,
     class::{BenchView, ClassView},
     name, tr,
 };
@@ -20,6 +20,24 @@ use crate::text::{
 /// The class.
 #[component]
 pub fn ClassCard() -> impl IntoView {
+    let state = use_app_state();
+    let workspace = WorkspaceStore::from_context();
+    let answer = memo(move || {
+        let options = state.options.get();
+        workspace
+            .settings
+            .with(|settings| batch_answer::class(settings, options))
+    });
+    view! {
+        <AnswerRow title=tr!("Class") answer id="class">
+            <Content />
+        </AnswerRow>
+    }
+}
+
+/// Its boxes, the benches, and the loads of the oven.
+#[component]
+fn Content() -> impl IntoView {
     let state = use_app_state();
     let workspace = WorkspaceStore::from_context();
     let scales = memo(move || state.kitchen.with(|kitchen| kitchen.scales));
@@ -79,14 +97,10 @@ pub fn ClassCard() -> impl IntoView {
     let can_plan =
         move || state.open_id.with(Option::is_some) && results.with(|results| results.oven.is_ok());
     view! {
-        <details class="card fold" id="class">
-            <summary>
-                <span class="title">{tr!("Class")}</span>
-                <span class="quiet">{move || view.with(|view| view.as_ref().map(|view| view.title.clone()).unwrap_or_default())}</span>
-            </summary>
             <div class="body">
                 <ClassBoxes />
                 <PickOne id="class-ahead" label=tr!("Paste and preferment are made") choices=ways selected=ahead on_select=Callback::new(choose) />
+                <p class="follows">{move || view.with(|view| view.as_ref().map(|view| view.title.clone()).unwrap_or_default())}</p>
                 {move || loaf.get().map(|says| view! { <p>{says}</p> })}
                 <AdviceCard title=tr!("The oven and the class") advice />
                 {move || match view.get() {
@@ -103,7 +117,6 @@ pub fn ClassCard() -> impl IntoView {
                     </Show>
                 </div>
             </div>
-        </details>
     }
 }
 
