@@ -2,6 +2,7 @@
 //! report on an imported recipe.
 
 mod code;
+mod file_name;
 mod fit;
 mod measures;
 mod page;
@@ -13,6 +14,7 @@ mod steps;
 mod text;
 
 pub use code::{CodeView, code};
+pub use file_name::file_name;
 pub use fit::code_side;
 pub use measures::{about, in_cups};
 pub use page::{BenchCard, ClassSheet, Fit, Paper, SheetRow, TypeSize};

@@ -70,6 +70,20 @@ fn Content() -> impl IntoView {
             .with(|batch| class::loaf_difference(batch, &settings))?;
         Some(text::class::loaf_difference(differs, options))
     });
+    let tin = memo(move || {
+        let settings = workspace.settings.get();
+        state.with(|sheet| class::tin_difference(sheet, &settings))
+    });
+    let use_tin = move |()| {
+        if let Some((each, _)) = tin.get_untracked() {
+            workspace.settings.change(|settings| settings.loaf = each);
+        }
+    };
+    let tin_says = move || {
+        let options = state.options.get();
+        tin.get()
+            .map(|differs| text::class::tin_difference(differs, options))
+    };
     let make = move |()| {
         let settings = workspace.settings.get_untracked();
         state.edit(|sheet| sheet.batch.wanted = settings.target());
@@ -102,6 +116,7 @@ fn Content() -> impl IntoView {
                 <PickOne id="class-ahead" label=tr!("Paste and preferment are made") choices=ways selected=ahead on_select=Callback::new(choose) />
                 <p class="follows">{move || view.with(|view| view.as_ref().map(|view| view.title.clone()).unwrap_or_default())}</p>
                 {move || loaf.get().map(|says| view! { <p>{says}</p> })}
+                {move || tin_says().map(|says| view! { <p>{says}</p> <div class="buttons"><Button label=tr!("Loaves of the tin’s weight") on_tap=use_tin /></div> })}
                 <AdviceCard title=tr!("The oven and the class") advice />
                 {move || match view.get() {
                     Ok(view) => view! { <Sheet view /> }.into_any(),
@@ -132,6 +147,7 @@ fn Sheet(
             <h3>{bench.title}</h3>
             {bench.parts.into_iter().map(weigh_table).collect_view()}
             <ul class="plain">{bench.portions.into_iter().map(portion).collect_view()}</ul>
+            {bench.aids.into_iter().map(|aid| view! { <p class="advice">{aid}</p> }).collect_view()}
         }
     };
     let items = |all: Vec<String>| {
