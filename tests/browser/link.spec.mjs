@@ -101,8 +101,10 @@ test('a tin typed into a copy is there after a reload', async (session) => {
   const { page } = await session.open('phone', { at: at(SAMPLE) });
   await page.getByText('or my tin', { exact: true }).click();
   await page.getByRole('combobox', { name: 'Baked in' }).selectOption({ label: 'Round tin' });
+  const before = page.url();
   await page.getByRole('textbox', { name: /^Depth/ }).fill('7.5');
-  await drawn(page);
+  // The address, in which the copy lives, follows within a second or two.
+  await until(() => page.url(), (url) => url !== before, 'the address has the tin');
   await page.reload();
   await ready(page);
   await page.getByText('or my tin', { exact: true }).click();

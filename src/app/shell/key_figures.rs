@@ -14,10 +14,10 @@ pub fn Keys() -> impl IntoView {
     move || {
         state.options.track();
         // A visitor's first figures are those of what is weighed.
-        let place = match state.place.get() {
-            Place::Formula if state.begins_with_weights() => Place::Batch,
-            place => place,
-        };
+        let mut place = state.place.get();
+        if place == Place::Formula && state.begins_with_weights() {
+            place = Place::Batch;
+        }
         lazy::key_figures(place).unwrap_or_else(|| view! { <FormulaKeys /> }.into_any())
     }
 }

@@ -87,14 +87,19 @@ fn weights(
         .chain(bowl.iter().map(|bowl| (1, &bowl.formula)))
         .collect();
     let weighed = sum(&class.total, &weighed)?;
+    let below_scale = below_scale(&benches);
     let portions = match &bowl {
         Some(bowl) => portions(&class, &bowl.formula, weighing)?,
         None => Vec::new(),
     };
     Ok(ClassWeights {
-        total: round_sum(&class.total, &weighed, weighing),
+        total: with_exact(
+            round_sum(&class.total, &weighed, weighing),
+            &weighed,
+            &below_scale,
+        ),
         bowls: bowls(&class),
-        below_scale: below_scale(&benches),
+        below_scale,
         bowl,
         portions,
         benches,
@@ -114,6 +119,23 @@ fn weighed_out(bench: &Rounded) -> Formula {
         }
     }
     formula
+}
+
+/// A total in which some lines are summed exactly, as `summed` has them.
+fn with_exact(mut total: Rounded, summed: &Formula, lines: &[LineAt]) -> Rounded {
+    for at in lines {
+        let Some(mass) = summed.line(*at).map(|line| line.mass) else {
+            continue;
+        };
+        let own = total.formula.parts.get_mut(at.part);
+        if let Some(own) = own.and_then(|part| part.lines.get_mut(at.line)) {
+            own.mass = mass;
+        }
+        for line in total.lines.iter_mut().filter(|line| line.at == *at) {
+            line.weighed = mass;
+        }
+    }
+    total
 }
 
 /// Lines of which the scale of a bench shows nothing, each once.

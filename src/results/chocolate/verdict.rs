@@ -55,9 +55,13 @@ impl ChocolateResults {
                 settles: melt.melted.temperature,
                 once_smooth: handling,
             },
-            (Flow::Flows { handling, .. }, None) if handling == Consistency::Stiff => {
-                SyrupVerdict::Thick
-            }
+            (
+                Flow::Flows {
+                    handling: Consistency::Stiff,
+                    ..
+                },
+                None,
+            ) => SyrupVerdict::Thick,
             (Flow::Flows { handling, .. }, None) => SyrupVerdict::Runs(handling),
         })
     }

@@ -60,7 +60,10 @@ pub(super) fn spelt(version: u8, body: &[u8]) -> String {
 /// The text without what a message puts into or behind a link: line breaks, and the dot, bracket or
 /// quote that follows it, as it is typed or as an address spells it.
 fn bare(text: &str) -> String {
-    let mut bare: String = text.chars().filter(|c| !c.is_whitespace()).collect();
+    let mut bare: String = text
+        .chars()
+        .filter(|c| !matches!(c, '\n' | '\r' | '\t'))
+        .collect();
     for spelt in ["%0A", "%0D", "%09", "%20", "%0a", "%0d"] {
         bare = bare.replace(spelt, "");
     }
@@ -80,7 +83,7 @@ fn without_last(text: &str) -> Option<usize> {
         })
     });
     let last = text.chars().next_back()?;
-    let sign = !(last.is_ascii_alphanumeric() || matches!(last, '-' | '_' | '%'));
+    let sign = last == ' ' || !last.is_ascii() || ".,;:!?)]}>'\"*".contains(last);
     escaped.or_else(|| sign.then(|| text.len().saturating_sub(last.len_utf8())))
 }
 

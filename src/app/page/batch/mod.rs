@@ -26,4 +26,4 @@ pub use place::BatchPlace;
 pub use results::BatchContext;
 pub use target::TargetBoxes;
 pub use tins::TinBody;
-pub use weighing::WeighLine;
+pub use weighing::{WeighLine, WeighingAids};

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use super::how_many::HowMany;
 use super::steps::StepsCard;
 use crate::app::browser::{offline, storage};
-use crate::app::page::BatchContext;
+use crate::app::page::{BatchContext, WeighingAids};
 use crate::app::part::{Button, weigh_row, weigh_table};
 use crate::app::state::{WorkspaceStore, memo, use_app_state};
 use crate::storage::key;
@@ -78,6 +78,7 @@ fn WeighCard() -> impl IntoView {
                 <section class="card" aria-label=tr!("What to weigh")>
                     <div class="body weights">
                         {card.parts.into_iter().map(weigh_table).collect_view()}
+                        <WeighingAids />
                         <p class="quiet">{card.made}</p>
                         <p><b>{card.allergens}</b></p>
                     </div>

@@ -70,7 +70,7 @@ pub fn StepsCard() -> impl IntoView {
             <header>
                 <h2>{tr!("What to do")}</h2>
             </header>
-            <div class="body steps">
+            <div class="body what-to-do">
                 <p class="quiet">{kitchen}</p>
                 {move || rows.get().into_iter().map(part).collect_view()}
             </div>

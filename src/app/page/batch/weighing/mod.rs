@@ -6,6 +6,7 @@ mod line;
 mod list;
 mod scales_card;
 
+pub use aids::WeighingAids;
 pub use line::WeighLine;
 pub use list::Weighing;
 pub use scales_card::ScaleRow;
