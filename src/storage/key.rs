@@ -32,6 +32,7 @@ pub const BENCH: &str = "softcrumb.bench";
 pub const FILE_SUGGESTED: u32 = 200;
 
 const FORMULA: &str = "softcrumb.formula.";
+const HANDED: &str = "softcrumb.handed.";
 const DAY: &str = "softcrumb.day.";
 const PHOTO: &str = "softcrumb.photo.";
 const TRIAL: &str = "softcrumb.trial.";
@@ -40,6 +41,12 @@ const TRIAL: &str = "softcrumb.trial.";
 #[must_use]
 pub fn of_formula(id: &Id) -> String {
     format!("{FORMULA}{}", id.as_text())
+}
+
+/// The key that says that a formula came by a link and begins with what to weigh.
+#[must_use]
+pub fn of_handed(id: &Id) -> String {
+    format!("{HANDED}{}", id.as_text())
 }
 
 /// Whether a key is one of these.

@@ -1,14 +1,14 @@
 //! The class in words: what each bench weighs, the total, bowls, and the oven's loads.
 
-use crate::engine::batch::Rounded;
+use crate::engine::batch::{Rounded, RoundedLine, ScaleReading};
 use crate::engine::class::{BenchBatch, BowlNeed, Class, ClassError, OvenPlan};
 use crate::engine::quantity::Mass;
 use crate::results::batch::class::{ClassResults, ClassWeights, late_load};
 use crate::text::{
-    caution::Advice,
+    caution::{self, Advice},
     format,
     format_options::FormatOptions,
-    tr,
+    name, tr,
     weighing::{PartWeights, part_weights},
 };
 
@@ -21,6 +21,8 @@ pub struct BenchView {
     pub parts: Vec<PartWeights>,
     /// What it takes from the teacher's bowl: the part's name, and how much.
     pub portions: Vec<(String, String)>,
+    /// What helps where its scale shows nothing of an ingredient.
+    pub aids: Vec<String>,
 }
 
 /// A class as a sheet.
@@ -58,18 +60,58 @@ pub fn view(class: &ClassResults, options: FormatOptions) -> Result<ClassView, C
                 title: bench_title(bench, options),
                 parts: weighed_only(rounded, options),
                 portions: portions(weights, at, options),
+                aids: aids(rounded, options),
             })
             .collect(),
         bowl: weights.bowl.as_ref().map(|bowl| BenchView {
             title: tr!("The teacher’s bowl, made ahead for all").to_owned(),
             parts: weighed_only(bowl, options),
             portions: left(weights, options),
+            aids: aids(bowl, options),
         }),
-        total: part_weights(&weights.total, options),
+        total: total(weights, options),
         bowls: bowls(weights, options),
         loads: loads(oven, options),
         stagger: stagger(oven, options),
     })
+}
+
+/// What helps with each ingredient of which the scale shows nothing.
+fn aids(rounded: &Rounded, options: FormatOptions) -> Vec<String> {
+    let hidden = rounded.lines.iter();
+    let hidden = hidden.filter(|line| line.reading == ScaleReading::BelowScale);
+    let aid = |line: &RoundedLine| {
+        let food = name::food_short(&rounded.formula.line(line.at)?.food);
+        let advice = caution::rounding(&food, line, options)?;
+        Some(format!("{} {}", advice.means, advice.to_do))
+    };
+    hidden.filter_map(aid).collect()
+}
+
+/// Everything together: what the scales show in all, exact where a bench's scale shows nothing.
+fn total(weights: &ClassWeights, options: FormatOptions) -> Vec<PartWeights> {
+    let mut parts = part_weights(&weights.total, options);
+    let filled = weights.total.formula.parts.iter().enumerate();
+    let filled = filled.filter(|(_, part)| !part.lines.is_empty());
+    for ((at, _), part) in filled.zip(&mut parts) {
+        let lines = weights.total.lines.iter().filter(|line| line.at.part == at);
+        for (line, (_, shows)) in lines.zip(&mut part.lines) {
+            if weights.below_scale.contains(&line.at) {
+                *shows = format::mass(line.exact, options);
+            }
+        }
+    }
+    parts
+}
+
+/// Says where the class's loaf does not suit the tin.
+#[must_use]
+pub fn tin_difference((tin, loaf): (Mass, Mass), options: FormatOptions) -> String {
+    tr!(
+        "The tin takes {tin}, the class’s loaves have {loaf}.",
+        tin = format::mass(tin, options),
+        loaf = format::mass(loaf, options)
+    )
 }
 
 /// What is weighed at one place; what another makes is left out.

@@ -1,8 +1,10 @@
 //! Numbers and sentences: reading what was typed, writing figures, saying what is wrong.
 
 pub mod allergens;
+pub mod batch_answer;
 pub mod caution;
 pub mod chart;
+pub mod chocolate_answer;
 pub mod chocolate_rescue;
 pub mod class;
 pub mod compared;

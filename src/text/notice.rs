@@ -169,10 +169,7 @@ pub fn last_good() -> &'static str {
 /// A formula was opened by a link.
 #[must_use]
 pub fn visitor() -> &'static str {
-    tr!(
-        "This formula came with a link. Scale it and try things out: your own shelf stays as it is \
-     until you keep it."
-    )
+    tr!("This formula came with a link.")
 }
 
 /// The browser would not read or save a file.

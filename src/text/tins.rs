@@ -99,22 +99,22 @@ fn advice(filled: &Filling, options: FormatOptions) -> Option<Advice> {
     let source = filled.usual.source;
     let (means, to_do) = match filled.fullness? {
         Fullness::Right => return None,
-        Fullness::TooFull { over } => (
+        Fullness::TooFull { .. } => (
             tr!(
                 "There is too much dough for the tin: it will run over the rim, or press against the lid."
             ),
             tr!(
-                "Take at least {value} out of each tin, or use a larger one.",
-                value = format::mass(over, options)
+                "Take {value} out of each tin, or use a larger one.",
+                value = format::mass(filled.beyond_usual(), options)
             ),
         ),
-        Fullness::TooEmpty { short } => (
+        Fullness::TooEmpty { .. } => (
             tr!(
                 "There is too little dough for the tin: it will stay low, and dry out before it browns."
             ),
             tr!(
-                "Add at least {value} to each tin, or use a smaller one.",
-                value = format::mass(short, options)
+                "Add {value} to each tin, or use a smaller one.",
+                value = format::mass(filled.beyond_usual(), options)
             ),
         ),
     };

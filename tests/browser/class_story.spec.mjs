@@ -3,7 +3,7 @@
 import assert from 'node:assert/strict';
 import { axe, cached, ready, shot } from './launch.mjs';
 import { read, withoutPrinter } from './decode.mjs';
-import { BatchPage, plain, whole } from './pages/batch.mjs';
+import { BatchPage, plain, unfold, whole } from './pages/batch.mjs';
 import { Share } from './pages/share.mjs';
 import { AppPage, drawn, reads, until } from './pages/app_page.mjs';
 import { test } from './registry.mjs';
@@ -16,7 +16,7 @@ const NAME = 'Lantern Lane chocolate loaf';
 async function teach(session) {
   const { page } = await session.open('wide', { before: withoutPrinter });
   await new BatchPage(page).open();
-  await page.locator('summary').filter({ hasText: 'Class' }).click();
+  await unfold(page, 'Class');
   await page.getByRole('textbox', { name: /^Students in the room/ }).fill('12');
   await page.getByRole('textbox', { name: /^At one bench/ }).fill('2');
   await reads(page.getByRole('main').getByRole('group').filter({ has: page.getByText('Class', { exact: true }) }), /12 students at 6 benches, 13 loaves/);
@@ -73,11 +73,12 @@ test('a class of twelve: planned, printed, opened from the code on a phone, scal
 /// A round tin of 20 cm, straight and 8 deep: π × 10² × 8 = 2513.3 cm³; at 3.9 cm³/g 644 g.
 async function scaleToOwnTin(page) {
   const before = await weights(page);
+  await page.getByText('or my tin', { exact: true }).click();
   await page.getByRole('combobox', { name: 'Baked in' }).selectOption({ label: 'Round tin' });
   for (const [name, text] of [[/^Across the rim/, '20'], [/^Across the bottom/, '20'], [/^Depth/, '8']]) {
     await page.getByRole('textbox', { name }).fill(text);
   }
-  const tin = page.getByRole('region', { name: 'Tin', exact: true });
+  const tin = page.getByRole('region', { name: 'How much', exact: true });
   await reads(tin, /2\.51 l.*644 g/s);
   await page.getByRole('button', { name: 'Make the batch for these tins' }).click();
   await until(() => weights(page), (now) => now !== before, 'the weights follow the tin');
@@ -99,7 +100,7 @@ test('a visitor tries something, looks how a figure came about, and nothing is k
   await until(() => weights(page), (now) => now !== before, 'a trial shows in what is weighed');
   await page.getByRole('button', { name: 'Drop', exact: true }).click();
   await until(() => weights(page), (now) => now === before, 'dropped, all is as it was');
-  await new AppPage(page).keyFigure('True water').click();
+  await new AppPage(page).keyFigure('Dough to mix').click();
   await page.getByRole('dialog').waitFor();
 });
 

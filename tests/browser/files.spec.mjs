@@ -3,6 +3,7 @@
 import assert from 'node:assert/strict';
 import { ready } from './launch.mjs';
 import { Formula } from './pages/formula.mjs';
+import { unfold } from './pages/batch.mjs';
 import { Share } from './pages/share.mjs';
 import { Shelf } from './pages/shelf.mjs';
 import { all, openRecord } from './pages/storage.mjs';
@@ -48,7 +49,7 @@ test('a file of everything brings tins, prices and class along, says so, and add
   const formula = new Formula(page);
   await formula.go('Batch');
   await page.getByRole('button', { name: 'Save this tin among mine' }).click();
-  for (const title of ['Shopping and cost', 'Class']) await page.locator('summary').filter({ hasText: title }).click();
+  for (const title of ['Shopping and cost', 'Class']) await unfold(page, title);
   await page.getByRole('textbox', { name: /^One pack holds/ }).fill('2000');
   await page.getByRole('textbox', { name: /^One pack costs/ }).fill('24.5');
   await page.getByRole('textbox', { name: /^Students in the room/ }).fill('9');
@@ -67,6 +68,20 @@ test('a file of everything brings tins, prices and class along, says so, and add
   await hand.open();
   assert.doesNotMatch(await hand.take(text), /Added/);
   for (const key of ['softcrumb.tins', 'softcrumb.pantry', 'softcrumb.class']) assert.equal((await all(other.page))[key], before[key]);
+});
+
+test('the same file taken in twice leaves as many formulas as before', async (session) => {
+  const formula = new Formula((await session.open('phone')).page);
+  const share = await new Share(formula).open();
+  const { text } = await share.save('Save all formulas');
+  await share.take(text);
+  assert.equal((await sheets(formula.page)).length, EXAMPLES.length);
+});
+
+test('a file carries the formula’s name', async (session) => {
+  const formula = new Formula((await session.open('phone')).page);
+  const { name } = await (await new Share(formula).open()).save('Save this formula');
+  assert.match(name, /^lantern-lane-chocolate-loaf-\d{4}-\d\d-\d\d\.json$/);
 });
 
 test('a file of one formula holds just that one', async (session) => {

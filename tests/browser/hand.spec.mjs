@@ -1,41 +1,31 @@
-//! In the hand: how long each place is as it opens, and that its answer is on the first screen.
+//! In the hand: each place is at most three screens long as it opens, with its answer on the first.
 
 import assert from 'node:assert/strict';
-import { AppPage, drawn } from './pages/app_page.mjs';
+import { readFileSync } from 'node:fs';
+import { AppPage } from './pages/app_page.mjs';
 import { test } from './registry.mjs';
 
-/// The height of the open place.
+/// The phone that pages are measured on, and the most that a place may be, px.
+const PHONE = { viewport: { width: 360, height: 640 } };
+const MOST = 1900;
+
 const height = (page) => page.evaluate(() => document.documentElement.scrollHeight);
 
-/// Opens a place as it comes, with all that is drawn a frame later.
-async function asItOpens(session, place) {
-  const { page } = await session.open('phone');
-  await new AppPage(page).go(place, { asItOpens: true });
-  for (let frame = 0; frame < 6; frame += 1) await drawn(page);
-  return page;
+for (const place of ['Batch', 'Chocolate']) {
+  test(`each place is at most 1,900 px long as it opens: ${place}`, async (session) => {
+    const { page } = await session.open('phone', PHONE);
+    await new AppPage(page).go(place, { asItOpens: true });
+    const seen = await height(page);
+    assert.ok(seen <= MOST, `${seen} px`);
+  });
 }
 
-/// Whether an element ends above the fold.
-async function isOnFirstScreen(locator) {
-  const { y, height } = await locator.boundingBox();
-  return y >= 0 && y + height <= 640;
-}
-
-test('Heat is at most 1,900 px long as it opens, the dough and what helps on the first screen', async (session) => {
-  const page = await asItOpens(session, 'Heat');
-  const use = page.getByRole('button', { name: /^Use: / }).first();
-  await use.waitFor();
-  assert.ok((await height(page)) <= 1900, `${await height(page)} px`);
-  assert.ok(await isOnFirstScreen(page.getByRole('heading', { name: 'The dough this morning' })));
-});
-
-test('Day is at most 1,900 px long as it opens, its times and the ribbon on the first screen', async (session) => {
-  const page = await asItOpens(session, 'Day');
-  await page.getByRole('button', { name: 'Start at the bench' }).waitFor();
-  await page.locator('.ribbon svg').waitFor();
-  assert.ok((await height(page)) <= 1900, `${await height(page)} px`);
-  assert.ok(await isOnFirstScreen(page.getByText(/^On the table .*; start /)));
-  assert.ok(await isOnFirstScreen(page.locator('.ribbon svg')));
-  const { width } = await page.locator('.ribbon svg').boundingBox();
-  assert.ok(width <= 360, 'the ribbon fits the width');
+test('the first weight of a link is on the first screen, with nothing tapped', async (session) => {
+  const link = readFileSync(new URL('../sheet/samples/v1.links.txt', import.meta.url), 'utf8').split('\n')[0];
+  const { page } = await session.open('phone', { ...PHONE, at: `#loaf=${link}` });
+  const weight = page.getByRole('region', { name: 'What to weigh' }).getByRole('cell').first();
+  await weight.waitFor();
+  const box = await weight.boundingBox();
+  const covered = await page.evaluate(([x, y]) => document.elementFromPoint(x, y)?.tagName, [box.x + box.width / 2, box.y + box.height / 2]);
+  assert.equal(covered, 'TD', 'nothing lies over it');
 });

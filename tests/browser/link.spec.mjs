@@ -67,6 +67,50 @@ test('a visitor’s copy is kept with one tap and is there at the next visit', a
   await app.notice('This formula came with a link').waitFor({ state: 'hidden' });
 });
 
+/// What messages put behind a link, or into it.
+for (const [what, spoil] of [
+  ['a dot behind it', (link) => `${link}.`], ['a bracket and a comma', (link) => `${link}),`],
+  ['a quote behind it', (link) => `${link}”`], ['a line break in it', (link) => `${link.slice(0, 60)}%0A${link.slice(60)}`],
+]) {
+  test(`a link with ${what} opens all the same`, async (session) => {
+    const { page } = await session.open('phone', { at: at(spoil(SAMPLE)) });
+    assert.equal(await new Formula(page).name(), NAME);
+  });
+}
+
+test('a link kept twice is one formula, which begins with what to weigh', async (session) => {
+  const { page, address } = await session.open('phone', { at: at(SAMPLE) });
+  const app = new Formula(page);
+  const keep = page.getByRole('button', { name: 'Keep it', exact: true });
+  await keep.click();
+  await keep.waitFor({ state: 'hidden' });
+  await page.goto(`${address}?again${at(SAMPLE)}`);
+  await ready(page);
+  await keep.click();
+  await keep.waitFor({ state: 'hidden' });
+  assert.equal(await formulas(page), 5, 'four examples and the one');
+  await page.reload();
+  await ready(page);
+  await page.getByRole('region', { name: 'What to weigh' }).waitFor();
+  await page.getByRole('button', { name: 'Show only the formula from now on' }).click();
+  await page.getByRole('region', { name: 'What to weigh' }).waitFor({ state: 'detached' });
+  await app.saysNothingWrong();
+});
+
+test('a tin typed into a copy is there after a reload', async (session) => {
+  const { page } = await session.open('phone', { at: at(SAMPLE) });
+  await page.getByText('or my tin', { exact: true }).click();
+  await page.getByRole('combobox', { name: 'Baked in' }).selectOption({ label: 'Round tin' });
+  const before = page.url();
+  await page.getByRole('textbox', { name: /^Depth/ }).fill('7.5');
+  // The address, in which the copy lives, follows within a second or two.
+  await until(() => page.url(), (url) => url !== before, 'the address has the tin');
+  await page.reload();
+  await ready(page);
+  await page.getByText('or my tin', { exact: true }).click();
+  await holds(page.getByRole('textbox', { name: /^Depth/ }), '7.5');
+});
+
 /// In the page: grams of dough that the index holds of a formula.
 function doughInIndex(name) {
   return JSON.parse(localStorage.getItem('softcrumb.shelf')).entries.find((entry) => entry.name === name).dough_g;

@@ -35,6 +35,16 @@ test('the link is a square code that is drawn, named and saved', async (session)
   }
 });
 
+test('the code fills the screen, and a tap closes it', async (session) => {
+  const { page, dialog } = await openShare(session);
+  const code = dialog.getByRole('img', { name: /A square code that holds the link/ });
+  await dialog.getByRole('button', { name: 'Show it on the whole screen' }).click();
+  const { width } = await code.boundingBox();
+  assert.equal(width, page.viewportSize().width);
+  await code.click();
+  assert.ok((await code.boundingBox()).width < width);
+});
+
 const CARD = 'Print the bench card (A5)';
 const SHEET = 'Print the class sheet (A4 or Letter)';
 /// What paper there is, mm: as printed by a browser that goes by the page, or by its own paper.
@@ -153,7 +163,7 @@ test('what makes a link too long is left out with one tap, from the link only', 
 test('the formula goes out as a table, a recipe, text and Markdown', async (session) => {
   const { page, dialog } = await openShare(session);
   for (const [name, begins] of [
-    ['Table for spreadsheets (CSV)', 'stream,kind,ingredient'],
+    ['Table for spreadsheets (CSV)', '\ufeffstream,kind,ingredient'],
     ['Recipe for other programs', '{"@context":"https://schema.org"'],
     ['Plain text', 'Lantern Lane chocolate loaf'],
     ['Markdown', '# Lantern Lane chocolate loaf'],

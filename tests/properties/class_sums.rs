@@ -5,9 +5,9 @@ use std::num::NonZeroU16;
 
 use proptest::prelude::*;
 use proptest::test_runner::{Config, TestRunner};
-use softcrumb::engine::batch::Losses;
+use softcrumb::engine::batch::{Losses, RoundedLine, ScaleReading};
 use softcrumb::engine::class::{Ahead, ClassSettings};
-use softcrumb::engine::formula::PartKind;
+use softcrumb::engine::formula::{LineAt, PartKind};
 use softcrumb::engine::ingredients::Role;
 use softcrumb::engine::quantity::{Division, Mass, Share};
 use softcrumb::results::batch::{self, class, class::ClassWeights, shopping};
@@ -88,7 +88,15 @@ fn weighed(weights: &ClassWeights, part: usize, line: usize) -> f64 {
     let counted = weights.class.benches.iter().zip(&weights.benches);
     let benches: f64 = counted
         .map(|(bench, rounded)| {
-            f64::from(bench.count.get()) * rounded.formula.parts[part].lines[line].mass.grams()
+            let at = LineAt { part, line };
+            let below = |own: &&RoundedLine| own.reading == ScaleReading::BelowScale;
+            let hidden = rounded.line(at).filter(below);
+            // What a bench's scale shows nothing of is measured in another way, all of it.
+            let each = hidden.map_or_else(
+                || rounded.formula.parts[part].lines[line].mass.grams(),
+                |own| own.exact.grams(),
+            );
+            f64::from(bench.count.get()) * each
         })
         .sum();
     let bowl = weights.bowl.as_ref();

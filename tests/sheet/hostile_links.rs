@@ -73,8 +73,37 @@ fn letters_added_swapped_or_doubled_are_refused() {
             assert!(link::read(&swapped.iter().collect::<String>()).is_err());
         }
     }
-    for tail in ["A", "=", "==", ".", " ", "\n", "%20", ")", "AAAA"] {
+    for tail in ["A", "=", "==", "AAAA"] {
         assert!(link::read(&format!("{text}{tail}")).is_err(), "{tail:?}");
+    }
+}
+
+/// What ends a sentence or wraps a link in a message is no part of it (RFC 3986, appendix C: such
+/// delimiters and line breaks are to be left out).
+#[test]
+fn what_a_message_puts_behind_a_link_or_into_it_is_forgiven() {
+    let sheet = &examples()[0].1;
+    let text = link::write(sheet).unwrap();
+    for tail in [
+        ".",
+        " ",
+        "\n",
+        "%20",
+        ")",
+        ").",
+        "\"",
+        "%22",
+        "”",
+        "%E2%80%9D",
+        "。",
+    ] {
+        let read = link::read(&format!("{text}{tail}"));
+        assert_eq!(read.as_ref(), Ok(sheet), "{tail:?}");
+    }
+    let (head, rest) = text.split_at(70);
+    for broken in ["\n", "\r\n", "%0A", "%0D%0A"] {
+        let read = link::read(&format!("{head}{broken}{rest}"));
+        assert_eq!(read.as_ref(), Ok(sheet), "{broken:?}");
     }
 }
 

@@ -24,6 +24,17 @@ fn every_ingredient_is_a_line_with_its_weight_and_percentages() {
     }
 }
 
+/// A third of 84 g in binary is 28.000000000000004; a spreadsheet shows what a scale does. Common
+/// practice.
+#[test]
+fn a_weight_is_written_without_the_last_places_of_a_binary_fraction() {
+    let (_, mut sheet) = examples().remove(0);
+    sheet.formula.parts[0].lines[0].mass = Mass::from_grams(28.000_000_000_000_004).unwrap();
+    let text = csv(&sheet.formula);
+    assert!(text.contains(",28,"), "{text}");
+    assert!(!text.contains("000000"), "{text}");
+}
+
 #[test]
 fn a_name_that_would_reckon_or_break_the_table_is_held() {
     let (_, mut sheet) = examples().remove(0);

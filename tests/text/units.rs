@@ -54,3 +54,22 @@ fn a_degree_of_change_is_nine_fifths_of_a_fahrenheit_degree() {
         "5.0",
     );
 }
+
+/// Source: NIST Handbook 44 (2024), appendix C: 1 US quart = 0.946 353 l, 1 fluid ounce = 29.573 53 ml.
+#[test]
+fn a_bowl_is_told_in_quarts_where_weights_are_in_ounces() {
+    use super::format_options::british;
+    use softcrumb::engine::quantity::Volume;
+    use softcrumb::text::format;
+    let mut options = british();
+    options.units.mass = MassUnit::Ounces;
+    let volume = |millilitres| {
+        let volume = Volume::from_cubic_centimetres(millilitres).unwrap();
+        format::volume(volume, options)
+    };
+    assert_eq!(volume(946.353), "1.00\u{a0}qt".replace(".00", ""));
+    assert_eq!(
+        volume(295.7353),
+        "10\u{a0}fl\u{a0}oz".replace("fl\u{a0}oz", "fl oz")
+    );
+}

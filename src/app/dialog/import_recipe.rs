@@ -55,7 +55,7 @@ pub fn ImportRecipe() -> impl IntoView {
     };
     view! {
         <h3>{tr!("Take in a recipe")}</h3>
-        <p class="quiet">{tr!("A page saved from the browser, or recipe data by itself (schema.org). It is read here; nothing is sent anywhere.")}</p>
+        <p class="quiet">{tr!("A page saved from the browser, or recipe data by itself (schema.org). It is read here; nothing is sent anywhere.")}" "{tr!("Ingredients are understood by their English names.")}</p>
         <label class="button file">
             {tr!("Open a recipe")}
             <input type="file" class="visually-hidden" accept=".html,.htm,.json,.jsonld,text/html,application/ld+json" on:change:target=move |event| take(event.target()) />

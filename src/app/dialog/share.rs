@@ -10,7 +10,7 @@ use crate::app::browser::clock;
 use crate::app::browser::file::{self, FileError};
 use crate::app::part::Button;
 use crate::app::state::use_app_state;
-use crate::text::{notice, tr};
+use crate::text::{notice, share::file_name, tr};
 
 /// The dialog to share the formula.
 #[component]
@@ -45,19 +45,17 @@ fn ShareFiles() -> impl IntoView {
         saved.is_ok()
     };
     let save = move |name: &str, text: String| {
-        file::save(
-            &format!("softcrumb-{name}{}.json", clock::today()),
-            "application/json",
-            &text,
-        )
+        let name = file_name(name, &clock::today(), "json");
+        file::save(&name, "application/json", &text)
     };
     let all = move |()| {
-        if say(save("all-", state.file_of_all())) {
+        if say(save("softcrumb all", state.file_of_all())) {
             state.note_filed();
         }
     };
     let one = move |()| {
-        say(save("", state.file_of_one()));
+        let name = untrack(|| state.with_saved(|sheet| sheet.name.clone()));
+        say(save(&name, state.file_of_one()));
     };
     view! {
         <h3>{tr!("As a file")}</h3>

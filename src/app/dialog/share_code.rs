@@ -11,7 +11,7 @@ use crate::app::part::Button;
 use crate::app::state::{memo, use_app_state};
 use crate::storage::interchange::{SquareCode, png};
 use crate::text::{
-    share::{CodeView, code},
+    share::{CodeView, code, file_name},
     tr,
 };
 
@@ -67,7 +67,20 @@ fn Drawn(
             crate::text::notice::file_refused()
         });
     };
-    let name = |ending: &str| format!("softcrumb-code-{}.{ending}", clock::today());
+    let state = use_app_state();
+    let name = move |ending: &str| {
+        let formula = untrack(|| state.with_saved(|sheet| sheet.name.clone()));
+        file_name(&format!("{formula} code"), &clock::today(), ending)
+    };
+    let whole = RwSignal::new(false);
+    let full = Signal::derive(move || {
+        let says = if whole.get() {
+            tr!("Close the code")
+        } else {
+            tr!("Show it on the whole screen")
+        };
+        says.to_owned()
+    });
     let picture = svg.clone();
     // The element around it has the label.
     let svg = svg.replacen("<svg ", "<svg aria-hidden=\"true\" ", 1);
@@ -75,8 +88,9 @@ fn Drawn(
     let as_png = move |()| saved(file::save_bytes(&name("png"), "image/png", &png(&code, 12)));
     view! {
         <h3>{tr!("As a square code")}</h3>
-        <div class="square-code" role="img" aria-label=label inner_html=svg></div>
+        <div class="square-code" class:whole=move || whole.get() role="img" aria-label=label inner_html=svg on:click=move |_| whole.set(false)></div>
         <div class="buttons">
+            <Button label=full class="above-code" on_tap=move |()| whole.update(|whole| *whole = !*whole) />
             <Button label=tr!("Save the code as SVG") on_tap=as_svg />
             <Button label=tr!("Save the code as PNG") on_tap=as_png />
         </div>

@@ -3,7 +3,8 @@
 use leptos::prelude::*;
 
 use crate::app::browser::address;
-use crate::app::state::AppState;
+use crate::app::state::{AppState, WorkspaceStore};
+use crate::engine::class::ClassSettings;
 use crate::sheet::Sheet;
 use crate::storage::interchange::LinkPart;
 use crate::storage::link::LinkError;
@@ -15,6 +16,8 @@ pub struct ShareContent {
     state: AppState,
     /// Parts left out of link and code; the stored formula does not change.
     pub left_out: RwSignal<Vec<LinkPart>>,
+    /// Whether a class's batch is shared whole, not as what one bench weighs.
+    pub whole_class: RwSignal<bool>,
 }
 
 impl ShareContent {
@@ -23,6 +26,7 @@ impl ShareContent {
         Self {
             state,
             left_out: RwSignal::new(Vec::new()),
+            whole_class: RwSignal::new(false),
         }
     }
 
@@ -31,9 +35,20 @@ impl ShareContent {
         expect_context::<Self>()
     }
 
-    /// The saved formula.
+    /// The class, where the batch is made by it.
+    pub fn class(self) -> Option<ClassSettings> {
+        let class = WorkspaceStore::from_context().settings.get();
+        let wanted = self.state.with_saved(|sheet| sheet.batch.wanted);
+        class.is_made_by(wanted).then_some(class)
+    }
+
+    /// The saved formula; of a class's batch, what one bench makes.
     pub fn saved(self) -> Sheet {
-        self.state.with_saved(Clone::clone)
+        let mut sheet = self.state.with_saved(Clone::clone);
+        if let Some(class) = self.class().filter(|_| !self.whole_class.get()) {
+            sheet.batch.wanted = class.bench_target();
+        }
+        sheet
     }
 
     /// The saved formula without the parts left out.

@@ -6,7 +6,7 @@ use wasm_bindgen_futures::spawn_local;
 use super::share_content::{ShareContent, full_link};
 use crate::app::browser::live_region::announce;
 use crate::app::browser::{address, clipboard, share};
-use crate::app::part::Button;
+use crate::app::part::{Button, Choice};
 use crate::app::state::{memo, use_app_state};
 use crate::text::share::{Shortened, shortened};
 use crate::text::{ErrorText, tr};
@@ -42,6 +42,9 @@ pub fn ShareLink() -> impl IntoView {
         link.with(|link| link.as_ref().err().map(|error| error.sentence(options)))
     };
     view! {
+        <Show when=move || content.class().is_some()>
+            <Choice id="share-class" label=tr!("The weights of") choices=for_whom() selected=content.whole_class on_select=Callback::new(move |whole| content.whole_class.set(whole)) />
+        </Show>
         <Show when=move || is_there.get()>
             <div class="text-box">
                 <label for="link">{tr!("A link that holds the whole formula; nothing is sent anywhere")}</label>
@@ -56,6 +59,11 @@ pub fn ShareLink() -> impl IntoView {
         {move || error().map(|sentence| view! { <p class="error" role="alert">{sentence}</p> })}
         <Shorten />
     }
+}
+
+/// Whose weights of a class are shared.
+fn for_whom() -> Vec<(bool, &'static str)> {
+    vec![(false, tr!("one bench")), (true, tr!("the whole class"))]
 }
 
 /// Parts to leave out of link and code, one tap each; the stored formula does not change.

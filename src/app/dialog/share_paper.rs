@@ -10,11 +10,12 @@ use crate::app::page::Day;
 use crate::app::part::Button;
 use crate::app::state::{AppState, WorkspaceStore, memo, use_app_state};
 use crate::results::batch;
+use crate::results::day::usual_run;
 use crate::sheet::Sheet;
 use crate::sheet::day::Target;
 use crate::storage::interchange::{SquareCode, square_code};
 use crate::text::share::{
-    BenchCard, ClassSheet, before_printing, bench_card, class_sheet, with_ready,
+    BenchCard, ClassSheet, before_printing, bench_card, class_sheet, with_ready, with_run,
 };
 use crate::text::{self, tr};
 
@@ -94,9 +95,11 @@ fn card_of(state: AppState, sheet: &Sheet) -> Option<BenchCard> {
     let (options, workspace) = (state.options.get(), WorkspaceStore::from_context());
     let batch = batch::of(sheet, state.kitchen.with(|kitchen| kitchen.scales));
     let code = code_of(sheet);
-    workspace
+    let card = workspace
         .pantry
-        .with(|pantry| bench_card(sheet, &batch, pantry, code.as_ref(), options))
+        .with(|pantry| bench_card(sheet, &batch, pantry, code.as_ref(), options))?;
+    let run = state.kitchen.with(|kitchen| usual_run(sheet, kitchen));
+    Some(with_run(card, sheet, &run, code.as_ref(), options))
 }
 
 fn sheet_of(state: AppState, sheet: &Sheet) -> Option<ClassSheet> {

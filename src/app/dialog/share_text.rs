@@ -11,7 +11,7 @@ use crate::text::{
     FormatOptions,
     language::text,
     notice,
-    share::{markdown, plain_text, steps},
+    share::{file_name, markdown, plain_text, steps},
     tr, tr_noop,
 };
 
@@ -23,8 +23,9 @@ const FORMS: [(&str, &str, &str, Write); 4] = [
     (
         tr_noop!("Table for spreadsheets (CSV)"),
         "csv",
-        "text/csv",
-        |sheet, _| csv(&sheet.formula),
+        "text/csv;charset=utf-8",
+        // The mark by which spreadsheets see that it is UTF-8.
+        |sheet, _| format!("\u{feff}{}", csv(&sheet.formula)),
     ),
     (
         tr_noop!("Recipe for other programs"),
@@ -54,7 +55,8 @@ pub fn ShareText() -> impl IntoView {
     let save = move |ending: &str, kind: &str, write: Write| {
         let options = state.options.get_untracked();
         let text = untrack(|| state.with_saved(|sheet| write(sheet, options)));
-        let name = format!("softcrumb-{}.{ending}", clock::today());
+        let formula = untrack(|| state.with_saved(|sheet| sheet.name.clone()));
+        let name = file_name(&formula, &clock::today(), ending);
         let saved = file::save(&name, kind, &text);
         refused.set(if saved.is_ok() {
             ""

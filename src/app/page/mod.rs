@@ -7,7 +7,9 @@ mod formula;
 mod heat;
 mod visit;
 
-pub use batch::{BatchContext, BatchKeys, BatchPlace, STAYS, TinCard, WantedCard, WeighLine};
+pub use batch::{
+    BatchContext, BatchKeys, BatchPlace, STAYS, TargetBoxes, TinBody, WeighLine, WeighingAids,
+};
 pub use chocolate::{ChocolateContext, ChocolateKeys, ChocolatePlace};
 pub use day::{Day, DayKeys, day_place, watch_timers};
 pub use formula::{CardTexts, Compare, FormulaKeys, FormulaPlace, FormulaRest, LineRows};

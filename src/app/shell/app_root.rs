@@ -38,7 +38,7 @@ fn Page() -> impl IntoView {
         state.options.track();
         lazy::place(state.place.get()).unwrap_or_else(|| view! { <FormulaPlace /> }.into_any())
     };
-    let is_visit = move || state.is_visit() && state.place.get() == Place::Formula;
+    let is_visit = move || state.begins_with_weights() && state.place.get() == Place::Formula;
     view! {
         <a class="skip" href=format!("#{HEADING}") on:click=skip>{tr!("Skip to the figures")}</a>
         <div class="shell" data-stale=move || state.is_stale().to_string()>

@@ -5,6 +5,7 @@ use leptos::prelude::*;
 use crate::app::lazy;
 use crate::app::page::FormulaKeys;
 use crate::app::state::use_app_state;
+use crate::sheet::Place;
 
 /// The three figures that the place is about.
 #[component]
@@ -12,6 +13,11 @@ pub fn Keys() -> impl IntoView {
     let state = use_app_state();
     move || {
         state.options.track();
-        lazy::key_figures(state.place.get()).unwrap_or_else(|| view! { <FormulaKeys /> }.into_any())
+        // A visitor's first figures are those of what is weighed.
+        let mut place = state.place.get();
+        if place == Place::Formula && state.begins_with_weights() {
+            place = Place::Batch;
+        }
+        lazy::key_figures(place).unwrap_or_else(|| view! { <FormulaKeys /> }.into_any())
     }
 }

@@ -7,7 +7,7 @@ use super::persistence::now;
 use super::{AppState, SaveError, WorkspaceStore};
 use crate::app::browser::{random, storage};
 use crate::sheet::day::{DaySettings, Log};
-use crate::sheet::{Added, Id, Pantry, Shelf, Workspace};
+use crate::sheet::{Added, Id, Pantry, Shelf, Standing, Workspace};
 use crate::storage::Record;
 use crate::storage::key::{self, Keyed};
 use crate::storage::record::{FormulaFile, FormulaInFile, SavedTins};
@@ -48,6 +48,15 @@ impl AppState {
         let mut first = None;
         let mut shelf = self.shelf.get_untracked();
         for one in &opened.formulas {
+            let same = one.id.as_ref().filter(|id| {
+                one.binned.is_none()
+                    && shelf.standing_of(id) == Some(Standing::Shelved)
+                    && Self::read(id).ok().flatten().as_ref() == Some(&one.sheet)
+            });
+            if let Some(same) = same {
+                first = first.or_else(|| Some(same.clone()));
+                continue;
+            }
             let known = one.id.clone().filter(|id| shelf.standing_of(id).is_none());
             let id = known.unwrap_or_else(|| Id::from_random(random::bits()));
             if let Err(error) = storage::set(&key::of_formula(&id), &one.sheet.write()) {

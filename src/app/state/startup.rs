@@ -198,10 +198,26 @@ impl AppState {
         self.open_id.with(Option::is_none) && !self.save_error.with(refused)
     }
 
-    /// Stores the visitor's copy as a formula of the shelf.
+    /// Whether the open formula came by a link and begins with what to weigh, kept or not.
+    pub fn begins_with_weights(self) -> bool {
+        let kept = self.open_id.with(|id| {
+            let key = key::of_handed(id.as_ref()?);
+            storage::get(&key).ok().flatten()
+        });
+        kept.is_some() || self.is_visit()
+    }
+
+    /// Stores the visitor's copy as a formula of the shelf; one that is there already is opened.
     pub fn save_visit(self) {
-        let id = self.shelve(&untrack(|| self.with_saved(Clone::clone)));
+        let sheet = untrack(|| self.with_saved(Clone::clone));
+        let same = |id: &Id| Self::read(id).ok().flatten().as_ref() == Some(&sheet);
+        let there = self.shelf.with_untracked(|shelf| {
+            let ids = shelf.shelved().into_iter().map(|entry| entry.id.clone());
+            ids.into_iter().find(same)
+        });
+        let id = there.unwrap_or_else(|| self.shelve(&sheet));
         self.write_text(key::OPEN, id.as_text());
+        self.write_text(&key::of_handed(&id), "1");
         self.open_id.set(Some(id));
     }
 

@@ -73,6 +73,15 @@ impl ClassSettings {
         }
     }
 
+    /// The batch target of one bench's loaves.
+    #[must_use]
+    pub fn bench_target(&self) -> BatchTarget {
+        BatchTarget::Pieces {
+            count: self.at_bench.saturating_mul(self.loaves),
+            each: self.loaf,
+        }
+    }
+
     /// The batch target of the students' loaves.
     const fn students_target(&self) -> BatchTarget {
         BatchTarget::Class {

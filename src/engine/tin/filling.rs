@@ -98,6 +98,16 @@ pub fn filling(
     })
 }
 
+impl Filling {
+    /// How far the dough in one tin is from what is usual: what to take out, or to add.
+    #[must_use]
+    pub fn beyond_usual(&self) -> Mass {
+        let there = self.there_each.unwrap_or(self.each);
+        let beyond = there.grams() - self.each.grams();
+        Mass::from_grams(beyond.abs()).unwrap_or_default()
+    }
+}
+
 fn fullness(volume: Volume, usual: UsualSpecificVolume, there: Mass) -> Result<Fullness, TinError> {
     let most = volume.filled_at(usual.least)?;
     let least = volume.filled_at(usual.most)?;

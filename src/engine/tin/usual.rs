@@ -33,14 +33,16 @@ impl UsualSpecificVolume {
     /// What is usual for a kind of bread in a tin.
     #[must_use]
     pub const fn of(bread: Bread, tin: &Tin) -> Self {
-        match bread {
-            Bread::RichEgg => Self::known(3.0, 3.3, 3.5, RICH),
-            Bread::Rye => Self::known(2.2, 2.6, 3.0, HEAVY),
-            Bread::SoftTin | Bread::SweetBun | Bread::PlainTin => match (tin.shape, tin.lidded) {
-                (TinShape::Muffin { .. }, _) => Self::known(2.2, 2.8, 3.6, CUPS),
-                (_, true) => Self::known(3.6, 3.9, 4.2, LIDDED),
-                (_, false) => Self::known(3.6, 3.9, 4.2, OPEN),
-            },
+        match (bread, tin.shape) {
+            (_, TinShape::Muffin { .. }) => Self::known(2.2, 2.8, 3.6, CUPS),
+            (Bread::RichEgg, _) => Self::known(3.0, 3.3, 3.5, RICH),
+            (Bread::Rye, _) => Self::known(2.2, 2.6, 3.0, HEAVY),
+            (Bread::SoftTin | Bread::SweetBun | Bread::PlainTin, _) if tin.lidded => {
+                Self::known(3.6, 3.9, 4.2, LIDDED)
+            }
+            (Bread::SoftTin | Bread::SweetBun | Bread::PlainTin, _) => {
+                Self::known(3.6, 3.9, 4.2, OPEN)
+            }
         }
     }
 

@@ -1,16 +1,17 @@
 //! The class: what each bench weighs, everything together, bowls, and the loads of the oven.
 
-use std::num::NonZeroU32;
+use std::num::{NonZeroU16, NonZeroU32};
 
 use super::batch_results::{BatchResults, divisions};
-use crate::engine::batch::{Rounded, ScaleSettings, round, round_sum};
+use crate::engine::batch::{Rounded, ScaleReading, ScaleSettings, round, round_sum};
 use crate::engine::class::{
     BowlNeed, BowlPortion, Class, ClassError, ClassSettings, OvenPlan, bowls, portions, sum,
 };
 use crate::engine::class::{class, oven};
-use crate::engine::formula::Formula;
+use crate::engine::formula::{Formula, LineAt};
 use crate::engine::quantity::{Mass, Minutes};
-use crate::engine::working::WorkingLine;
+use crate::engine::tin::{Fullness, Tins, filling};
+use crate::engine::working::Line;
 use crate::sheet::{Scales, Sheet};
 
 /// A class and its oven.
@@ -37,6 +38,8 @@ pub struct ClassWeights {
     pub total: Rounded,
     /// The bowls of the benches.
     pub bowls: Vec<BowlNeed>,
+    /// Lines of which a bench's scale shows nothing: their total is of what is exact.
+    pub below_scale: Vec<LineAt>,
 }
 
 /// The longest a shaped dough may wait for the oven before it rises too far. Common practice.
@@ -77,24 +80,74 @@ fn weights(
         .map(|bench| round(&bench.weighs, weighing))
         .collect();
     let bowl = class.bowl.as_ref().map(|bowl| round(bowl, weighing));
-    let counted = class.benches.iter().zip(&benches);
-    let counted = counted.map(|(bench, rounded)| (bench.count.get(), &rounded.formula));
+    let weighed_out: Vec<Formula> = benches.iter().map(weighed_out).collect();
+    let counted = class.benches.iter().zip(&weighed_out);
+    let counted = counted.map(|(bench, formula)| (bench.count.get(), formula));
     let weighed: Vec<(u32, &Formula)> = counted
         .chain(bowl.iter().map(|bowl| (1, &bowl.formula)))
         .collect();
     let weighed = sum(&class.total, &weighed)?;
+    let below_scale = below_scale(&benches);
     let portions = match &bowl {
         Some(bowl) => portions(&class, &bowl.formula, weighing)?,
         None => Vec::new(),
     };
     Ok(ClassWeights {
-        total: round_sum(&class.total, &weighed, weighing),
+        total: with_exact(
+            round_sum(&class.total, &weighed, weighing),
+            &weighed,
+            &below_scale,
+        ),
         bowls: bowls(&class),
+        below_scale,
         bowl,
         portions,
         benches,
         class,
     })
+}
+
+/// What a bench has in the bowl: what its scale shows, and the exact mass where that shows nothing,
+/// because such a line is measured in another way.
+fn weighed_out(bench: &Rounded) -> Formula {
+    let mut formula = bench.formula.clone();
+    for line in &bench.lines {
+        let own = formula.parts.get_mut(line.at.part);
+        let own = own.and_then(|part| part.lines.get_mut(line.at.line));
+        if let Some(own) = own.filter(|_| line.reading == ScaleReading::BelowScale) {
+            own.mass = line.exact;
+        }
+    }
+    formula
+}
+
+/// A total in which some lines are summed exactly, as `summed` has them.
+fn with_exact(mut total: Rounded, summed: &Formula, lines: &[LineAt]) -> Rounded {
+    for at in lines {
+        let Some(mass) = summed.line(*at).map(|line| line.mass) else {
+            continue;
+        };
+        let own = total.formula.parts.get_mut(at.part);
+        if let Some(own) = own.and_then(|part| part.lines.get_mut(at.line)) {
+            own.mass = mass;
+        }
+        for line in total.lines.iter_mut().filter(|line| line.at == *at) {
+            line.weighed = mass;
+        }
+    }
+    total
+}
+
+/// Lines of which the scale of a bench shows nothing, each once.
+fn below_scale(benches: &[Rounded]) -> Vec<LineAt> {
+    let lines = benches.iter().flat_map(|bench| &bench.lines);
+    let mut found: Vec<LineAt> = Vec::new();
+    for line in lines.filter(|line| line.reading == ScaleReading::BelowScale) {
+        if !found.contains(&line.at) {
+            found.push(line.at);
+        }
+    }
+    found
 }
 
 impl ClassResults {
@@ -132,6 +185,29 @@ pub fn loaf_difference(batch: &BatchResults, settings: &ClassSettings) -> Option
     let made = batch.scaled.as_ref().ok()?.pieces.each;
     let differs = (made.grams() - settings.loaf.grams()).abs() > 0.5;
     differs.then_some((made, settings.loaf))
+}
+
+/// The dough that is usual in a tin of the sheet and the class's loaf, where that does not suit the tin.
+///
+/// ```
+/// use softcrumb::engine::class::ClassSettings;
+/// use softcrumb::results::batch::class;
+/// use softcrumb::sheet::examples;
+///
+/// // A tin of 3.62 l takes some 929 g (3.9 cm³/g, common practice): 450 g stay low in it.
+/// let (_, sheet) = examples().remove(0);
+/// let (tin, loaf) = class::tin_difference(&sheet, &ClassSettings::default()).unwrap();
+/// assert!(tin.grams() > 900.0 && loaf.grams() == 450.0);
+/// ```
+#[must_use]
+pub fn tin_difference(sheet: &Sheet, settings: &ClassSettings) -> Option<(Mass, Mass)> {
+    let used = sheet.batch.tin?;
+    let one = Tins {
+        count: NonZeroU16::MIN,
+        ..used.tins
+    };
+    let filled = filling(one, sheet.bread, used.room, Some(settings.loaf)).ok()?;
+    (filled.fullness? != Fullness::Right).then_some((filled.each, settings.loaf))
 }
 
 /// When the last load goes in, where dough begun with the first load would wait too long for it.

@@ -1,10 +1,95 @@
 //! Batch targets: the same batch asked for in another way, and which ingredient is on hand.
 
+use std::num::NonZeroU16;
+
 use super::scale;
 use crate::engine::batch::{BatchTarget, TargetKind};
 use crate::engine::formula::{Formula, LineAt};
+use crate::engine::numerics::whole;
 use crate::engine::quantity::Mass;
-use crate::sheet::Sheet;
+use crate::sheet::{Batch, Sheet};
+
+/// The batch of a sheet by another target, its pieces as many as they were: where the new target does
+/// not count them, the pieces of the formula made once follow. As it is where it cannot be scaled.
+///
+/// ```
+/// use std::num::NonZeroU16;
+/// use softcrumb::engine::batch::{BatchTarget, TargetKind};
+/// use softcrumb::engine::quantity::Mass;
+/// use softcrumb::results::batch::{scale, target};
+/// use softcrumb::sheet::examples;
+///
+/// let (_, mut sheet) = examples().remove(0);
+/// let each = Mass::from_grams(70.0).unwrap();
+/// let count = NonZeroU16::new(9).unwrap();
+/// sheet.batch.wanted = BatchTarget::Pieces { count, each };
+/// let by_dough = target::of_kind(&sheet, TargetKind::Dough, None).unwrap();
+/// sheet.batch = target::with_pieces_kept(&sheet, by_dough);
+///
+/// assert_eq!(scale(&sheet).unwrap().pieces.count.get(), 9);
+/// ```
+#[must_use]
+pub fn with_pieces_kept(sheet: &Sheet, target: BatchTarget) -> Batch {
+    let mut changed = with_target(sheet, target);
+    let before = scale(sheet).map(|scaled| scaled.pieces.count.get());
+    if let (Ok(before), Ok(now)) = (before, scale(&changed))
+        && !target.kind().counts_pieces()
+        && now.pieces.count.get() != before
+    {
+        let once = f64::from(before) / now.factor.number().max(f64::MIN_POSITIVE);
+        let once = u16::try_from(whole(once + 0.5))
+            .ok()
+            .and_then(NonZeroU16::new);
+        changed.batch.pieces = once.unwrap_or(changed.batch.pieces);
+    }
+    changed.batch
+}
+
+/// The target of as many pieces of the same weight; none where the batch cannot be scaled.
+///
+/// ```
+/// use std::num::NonZeroU16;
+/// use softcrumb::results::batch::{scale, target};
+/// use softcrumb::sheet::examples;
+///
+/// let (_, mut sheet) = examples().remove(0);
+/// let each = scale(&sheet).unwrap().pieces.each;
+/// sheet.batch.wanted = target::of_pieces(&sheet, NonZeroU16::new(7).unwrap()).unwrap();
+///
+/// let pieces = scale(&sheet).unwrap().pieces;
+/// assert_eq!((pieces.count.get(), pieces.each), (7, each));
+/// ```
+#[must_use]
+pub fn of_pieces(sheet: &Sheet, count: NonZeroU16) -> Option<BatchTarget> {
+    let each = scale(sheet).ok()?.pieces.each;
+    Some(BatchTarget::Pieces { count, each })
+}
+
+/// The target that fills the tins of a sheet with `dough`, its pieces as many as they were.
+///
+/// ```
+/// use softcrumb::engine::quantity::Mass;
+/// use softcrumb::results::batch::{scale, target};
+/// use softcrumb::sheet::examples;
+///
+/// let (_, mut sheet) = examples().remove(0);
+/// let before = scale(&sheet).unwrap().pieces.count;
+/// sheet.batch.wanted = target::of_dough(&sheet, Mass::from_grams(644.0).unwrap());
+///
+/// let scaled = scale(&sheet).unwrap();
+/// assert!((scaled.needed.grams() - 644.0).abs() < 1e-6);
+/// assert_eq!(scaled.pieces.count, before);
+/// ```
+#[must_use]
+pub fn of_dough(sheet: &Sheet, dough: Mass) -> BatchTarget {
+    let pieces = scale(sheet).ok().and_then(|scaled| {
+        let count = scaled.pieces.count.get();
+        let each = Mass::from_grams(dough.grams() / f64::from(count)).ok()?;
+        let count = NonZeroU16::try_from(scaled.pieces.count).ok()?;
+        Some(BatchTarget::Pieces { count, each })
+    });
+    pieces.unwrap_or(BatchTarget::Dough(dough))
+}
 
 /// The target of another kind for the batch of a sheet.
 ///

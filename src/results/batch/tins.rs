@@ -5,7 +5,8 @@ use std::num::{NonZeroU16, NonZeroU32};
 use crate::engine::batch::{BatchTarget, Scaled};
 use crate::engine::quantity::Mass;
 use crate::engine::tin::{
-    DoughHeight, Filling, Layout, Tin, TinError, Tins, convert, dough_height, filling, layout,
+    DoughHeight, Filling, Fullness, Layout, Tin, TinError, Tins, convert, dough_height, filling,
+    layout,
 };
 use crate::sheet::{Batch, SavedTin, Sheet, TinUse};
 
@@ -22,6 +23,15 @@ pub struct TinResults {
     pub layout: Result<Layout, TinError>,
     /// The pieces of the batch, where they do not share out evenly among the tins.
     pub uneven: Option<NonZeroU32>,
+}
+
+impl TinResults {
+    /// Whether the batch suits the tins; none where that is not known.
+    #[must_use]
+    pub fn suits(&self) -> Option<bool> {
+        let fullness = self.filling.as_ref().ok()?.fullness?;
+        Some(fullness == Fullness::Right)
+    }
 }
 
 /// The tins of a batch; none where the sheet names none.

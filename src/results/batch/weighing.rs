@@ -64,7 +64,14 @@ impl BatchResults {
         hard.collect()
     }
 
-    /// Returns the steps from a line's mass in g in the formula `original` to what the scale shows.
+    /// Whether the scale would show nothing of a line.
+    #[must_use]
+    pub fn shows_too_little(&self) -> bool {
+        let mut lines = self.rounded.iter().flat_map(|rounded| rounded.with_aids());
+        lines.any(|line| line.reading == ScaleReading::BelowScale)
+    }
+
+    /// The steps from a line's weight in the formula `original` to what the scale shows.
     #[must_use]
     pub fn weighing_working(&self, original: &Formula, at: LineAt) -> Vec<WorkingLine> {
         let scaled = self.scaled.as_ref().ok();

@@ -8,7 +8,7 @@ use crate::engine::chocolate::{
 use crate::engine::formula::{Formula, PartKind};
 use crate::engine::heat::HeatError;
 use crate::engine::quantity::Temperature;
-use crate::results::batch::BatchResults;
+use crate::results::batch::{BatchResults, scaled_formula};
 use crate::results::heat::melting;
 use crate::sheet::Sheet;
 use crate::sheet::{Kitchen, MeltSettings};
@@ -70,6 +70,8 @@ pub struct ChocolateResults {
     pub syrup_part: Option<usize>,
     /// The syrup as the formula has it.
     pub syrup: Option<Result<SyrupResults, ChocolateError>>,
+    /// The syrup as large as the batch makes it.
+    pub made: Option<Result<Syrup, ChocolateError>>,
     /// The melting of the syrup's chocolate, for the batch.
     pub melt: Option<Result<MeltResults, HeatError>>,
 }
@@ -101,14 +103,40 @@ pub fn of(sheet: &Sheet, kitchen: &Kitchen, batch: &BatchResults) -> ChocolateRe
             }),
         syrup_part,
         syrup: syrup_part.and_then(|part| syrup_at(formula, part, sheet.batch.syrup_at)),
+        made: syrup_part.and_then(|part| made(&batch.formula, part, sheet.batch.syrup_at)),
         melt: syrup_part.and_then(|part| melted(&batch.formula, part, kitchen, &sheet.heat.melt)),
     }
 }
 
-/// Returns the first syrup of a sheet at its temperature of use; `None` where it has none.
+fn made(
+    formula: &Formula,
+    part: usize,
+    temperature: Temperature,
+) -> Option<Result<Syrup, ChocolateError>> {
+    Some(Syrup::of(formula.parts.get(part)?, temperature))
+}
+
+/// The first syrup of a sheet as large as its batch makes it; `None` where it has none.
 ///
-/// # Errors
-/// [`ChocolateError`] inside, where that syrup cannot be worked out.
+/// ```
+/// use softcrumb::engine::batch::BatchTarget;
+/// use softcrumb::engine::quantity::Factor;
+/// use softcrumb::results::chocolate;
+/// use softcrumb::sheet::examples;
+///
+/// let (_, mut sheet) = examples().remove(0);
+/// let once = chocolate::syrup_made(&sheet).unwrap().unwrap().chocolate.grams();
+/// sheet.batch.wanted = BatchTarget::Times(Factor::from_number(2.0).unwrap());
+/// let twice = chocolate::syrup_made(&sheet).unwrap().unwrap().chocolate.grams();
+/// assert!(twice > 1.9 * once);
+/// ```
+#[must_use]
+pub fn syrup_made(sheet: &Sheet) -> Option<Result<Syrup, ChocolateError>> {
+    let part = sheet.formula.first_part(PartKind::Topping)?;
+    made(&scaled_formula(sheet), part, sheet.batch.syrup_at)
+}
+
+/// The first syrup of a sheet; `None` where it has none.
 #[must_use]
 pub fn syrup(sheet: &Sheet) -> Option<Result<SyrupResults, ChocolateError>> {
     let part = sheet.formula.first_part(PartKind::Topping)?;

@@ -35,6 +35,7 @@ mod rise_correction;
 mod rise_place;
 mod rises;
 mod target;
+mod usual_run;
 mod weighed_formula;
 mod weighing;
 mod weighing_effect;
@@ -73,6 +74,7 @@ pub use rise_correction::{RiseDeviation, rise_deviation};
 pub use rise_place::{RisePlace, rise_place};
 pub use rises::{DoughTemperatures, ReferenceRises, RiseInput, Rises, rises};
 pub use target::open_target;
+pub use usual_run::usual_run;
 pub use weighed_formula::as_weighed;
 pub use weighing::{StepWeighing, WeighedLine, WeighedPart, step_weighing};
 pub use weighing_effect::{

@@ -21,7 +21,7 @@ pub fn csv(formula: &Formula) -> String {
             let at = LineAt { part, line };
             let percent = |basis| {
                 let found = percentage(formula, at, basis).ok();
-                found.map_or_else(String::new, |found| found.share.percent().to_string())
+                found.map_or_else(String::new, |found| decimal(found.share.percent()))
             };
             let (table, number) = origin(&written.food);
             let cells = [
@@ -29,7 +29,7 @@ pub fn csv(formula: &Formula) -> String {
                 crate::storage::enum_names::spelt(own.kind, crate::storage::enum_names::PARTS)
                     .to_owned(),
                 cell(&full_name(&written.food)),
-                written.mass.grams().to_string(),
+                decimal(written.mass.grams()),
                 percent(Basis::AllFlour),
                 percent(Basis::OwnPart),
                 table.to_owned(),
@@ -40,6 +40,12 @@ pub fn csv(formula: &Formula) -> String {
         }
     }
     text
+}
+
+/// A number to six places: what lies behind them is the binary fraction's, not the formula's.
+fn decimal(number: f64) -> String {
+    let text = format!("{number:.6}");
+    text.trim_end_matches('0').trim_end_matches('.').to_owned()
 }
 
 /// A cell in quotes where it needs them.

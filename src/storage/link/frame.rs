@@ -57,8 +57,39 @@ pub(super) fn spelt(version: u8, body: &[u8]) -> String {
     URL_SAFE_NO_PAD.encode(bytes)
 }
 
+/// The text without what a message puts into or behind a link: line breaks, and the dot, bracket or
+/// quote that follows it, as it is typed or as an address spells it.
+fn bare(text: &str) -> String {
+    let mut bare: String = text
+        .chars()
+        .filter(|c| !matches!(c, '\n' | '\r' | '\t'))
+        .collect();
+    for spelt in ["%0A", "%0D", "%09", "%20", "%0a", "%0d"] {
+        bare = bare.replace(spelt, "");
+    }
+    while let Some(shorter) = without_last(&bare) {
+        bare.truncate(shorter);
+    }
+    bare
+}
+
+/// The length without the last sign, where that belongs to the message.
+fn without_last(text: &str) -> Option<usize> {
+    let end = text.len().checked_sub(3);
+    let escaped = end.filter(|end| {
+        text.get(*end..).is_some_and(|last| {
+            let hex = last.strip_prefix('%');
+            hex.is_some_and(|hex| hex.bytes().all(|byte| byte.is_ascii_hexdigit()))
+        })
+    });
+    let last = text.chars().next_back()?;
+    let sign = last == ' ' || !last.is_ascii() || ".,;:!?)]}>'\"*".contains(last);
+    escaped.or_else(|| sign.then(|| text.len().saturating_sub(last.len_utf8())))
+}
+
 /// Checks the frame and returns the version, which is at most `newest`, and the body.
 pub(super) fn open(text: &str, newest: u8) -> Result<(u8, Vec<u8>), LinkError> {
+    let text = &bare(text);
     if text.is_empty() {
         return Err(LinkError::Empty);
     }

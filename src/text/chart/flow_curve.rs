@@ -34,16 +34,12 @@ fn stands(syrup: &Syrup, curve: &FlowCurve, options: FormatOptions) -> String {
                 hundred = hundred
             )
         }
-        Flow::Flows {
-            thickness,
-            handling,
-        } => tr!(
-            "At {at}, {liquid} of liquid to {hundred} of chocolate: {first}; it {second}.",
+        Flow::Flows { handling, .. } => tr!(
+            "At {at}, {liquid} of liquid to {hundred} of chocolate: it {looks}.",
             at = at,
             liquid = liquid,
             hundred = hundred,
-            first = format::viscosity(thickness, options),
-            second = name::handling_looks(handling)
+            looks = name::handling_looks(handling)
         ),
     }
 }

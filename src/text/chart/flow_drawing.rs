@@ -235,11 +235,15 @@ fn current(
         Flow::Seized => tr!("seizes").to_owned(),
         Flow::Flows { thickness, .. } => format::viscosity(thickness, options),
     };
-    // What does not flow has no thickness: it stands at the foot, in the part that seizes.
+    // What does not flow has no thickness: it stands at the top, beyond what is too stiff.
+    let beyond = match syrup.flow {
+        Flow::MeltedOnly => BOTTOM - 12.0,
+        Flow::Seized | Flow::Flows { .. } => TOP + 40.0,
+    };
     let y = curve
         .here
         .thickness
-        .map_or(BOTTOM - 12.0, |thickness| scale.y(thickness));
+        .map_or(beyond, |thickness| scale.y(thickness));
     let first = tr!("{value} to 100", value = to_hundred(amount, options));
     place((scale.x(amount), y), [first, second], points)
 }

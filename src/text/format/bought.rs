@@ -4,12 +4,25 @@ use super::figure::{figure, plain, significant};
 use super::quantity::{GAP, with_unit};
 use crate::engine::nutrition::{Declared, DeclaredEnergy, Nutrient};
 use crate::engine::quantity::{Length, Money, SpecificVolume, Volume};
-use crate::text::{format_options::FormatOptions, tr};
+use crate::text::{MassUnit, format_options::FormatOptions, tr};
+
+/// A US fluid ounce, ml. Source: NIST Handbook 44 (2024), appendix C.
+const FLUID_OUNCE: f64 = 29.573_53;
+/// Fluid ounces of a US quart. Source: NIST Handbook 44 (2024), appendix C.
+const QUART: f64 = 32.0;
 
 /// A volume: "850 ml", "3.62 l".
 #[must_use]
 pub fn volume(volume: Volume, options: FormatOptions) -> String {
     let millilitres = volume.cubic_centimetres();
+    if options.units.mass == MassUnit::Ounces {
+        let ounces = millilitres / FLUID_OUNCE;
+        return if ounces < QUART {
+            with_unit(&significant(ounces, 3, options.numbers), "fl oz")
+        } else {
+            with_unit(&significant(ounces / QUART, 3, options.numbers), "qt")
+        };
+    }
     if millilitres < 1000.0 {
         with_unit(&significant(millilitres, 3, options.numbers), "ml")
     } else {

@@ -13,6 +13,21 @@ use crate::text::{
     unit::{HeightUnit, TemperatureUnit, ThicknessUnit},
 };
 
+/// Reads a time that is more than nothing.
+///
+/// # Errors
+/// As [`minutes`]; [`ReadError::TooSmall`] for less than a minute.
+pub fn some_minutes(text: &str, options: FormatOptions) -> Result<Minutes, ReadError> {
+    let least = Minutes::known(1.0);
+    let read = minutes(text, options)?;
+    if read < least {
+        return Err(ReadError::TooSmall {
+            least: Limit::Minutes(least),
+        });
+    }
+    Ok(read)
+}
+
 /// Reads a time, minutes unless the text has a unit: "50", "1 h 20 min", "1,5 h".
 ///
 /// # Errors

@@ -18,6 +18,6 @@ mod unit_suffix;
 pub use bought::{money, room};
 pub use clock::{clock, date_and_clock};
 pub use error::{Limit, Measure, ReadError};
-pub use heat::{altitude, degrees_lost, minutes, pressure, thickness, warming_rate};
+pub use heat::{altitude, degrees_lost, minutes, pressure, some_minutes, thickness, warming_rate};
 pub use optional::optional;
 pub use quantity::{count, division, factor, mass, share, temperature, viscosity};

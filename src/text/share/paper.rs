@@ -2,9 +2,11 @@
 
 use super::fit::{self, code_side};
 use super::page::{BenchCard, ClassSheet, Fit, Paper, SheetRow, TypeSize};
+use super::run_steps::run_steps;
 use super::steps::{cautions, work};
 use crate::engine::nutrition::LabelLaw;
 use crate::results::batch::{self, BatchResults};
+use crate::results::run::Run;
 use crate::sheet::{Pantry, Sheet};
 use crate::storage::interchange::{SquareCode, svg};
 use crate::text::{
@@ -64,6 +66,26 @@ pub fn bench_card(
 #[must_use]
 pub fn with_ready(mut card: BenchCard, ready: String, code: Option<&SquareCode>) -> BenchCard {
     card.steps.push((tr!("Ready").to_owned(), vec![ready]));
+    card.fit = fit::card(&card, code.map_or(0.0, code_side));
+    card
+}
+
+/// The card with temperatures and times of its steps, and the note of its formula.
+#[must_use]
+pub fn with_run(
+    mut card: BenchCard,
+    sheet: &Sheet,
+    run: &Run,
+    code: Option<&SquareCode>,
+    options: FormatOptions,
+) -> BenchCard {
+    for ((_, work), said) in card.steps.iter_mut().zip(run_steps(sheet, run, options)) {
+        work.extend(said);
+    }
+    if !sheet.note.is_empty() {
+        let note = (tr!("Note").to_owned(), vec![sheet.note.clone()]);
+        card.steps.push(note);
+    }
     card.fit = fit::card(&card, code.map_or(0.0, code_side));
     card
 }

@@ -15,7 +15,7 @@ pub fn steps(sheet: &Sheet, options: FormatOptions) -> Vec<Vec<String>> {
     let parts = sheet.formula.parts.iter().zip(work(sheet));
     parts
         .map(|(part, mut steps)| {
-            let cautions = of_kind(part.kind).iter();
+            let cautions = hazards_of(part.kind).iter();
             steps.extend(cautions.map(|step| safety(*step, options).sentence()));
             steps
         })
@@ -23,7 +23,8 @@ pub fn steps(sheet: &Sheet, options: FormatOptions) -> Vec<Vec<String>> {
 }
 
 /// Returns the steps of each part without the cautions.
-pub(super) fn work(sheet: &Sheet) -> Vec<Vec<String>> {
+#[must_use]
+pub fn work(sheet: &Sheet) -> Vec<Vec<String>> {
     let ahead = |part: &&Part| matches!(part.kind, PartKind::Paste | PartKind::Preferment);
     let parts = || sheet.formula.parts.iter();
     let ahead: Vec<String> = parts()
@@ -37,14 +38,15 @@ pub(super) fn work(sheet: &Sheet) -> Vec<Vec<String>> {
 pub(super) fn cautions(sheet: &Sheet, options: FormatOptions) -> Vec<String> {
     let wanted = |step: &Hazard| {
         let mut parts = sheet.formula.parts.iter();
-        parts.any(|part| of_kind(part.kind).contains(step))
+        parts.any(|part| hazards_of(part.kind).contains(step))
     };
     let all = Hazard::ALL.into_iter().filter(wanted);
     all.map(|step| safety(step, options).sentence()).collect()
 }
 
 /// The cautions of a kind of part.
-const fn of_kind(kind: PartKind) -> &'static [Hazard] {
+#[must_use]
+pub const fn hazards_of(kind: PartKind) -> &'static [Hazard] {
     match kind {
         PartKind::Paste => &[Hazard::Scalding, Hazard::CoolingPaste],
         PartKind::Preferment => &[Hazard::KeepingCold],

@@ -1,16 +1,18 @@
 //! The Batch place, found by roles and labels.
 
-import { valueOf } from './app_page.mjs';
+import { AppPage, drawn, valueOf } from './app_page.mjs';
 
 export class BatchPage {
   constructor(page) {
     this.page = page;
   }
 
-  /// Goes there by the bar of places.
+  /// Goes there by the bar of places, and opens its rows.
   async open() {
     await this.page.getByRole('link', { name: 'Batch' }).click();
     await this.page.getByRole('heading', { level: 1, name: 'Batch' }).waitFor({ state: 'attached' });
+    await drawn(this.page);
+    await new AppPage(this.page).openRows();
     return this;
   }
 
@@ -31,13 +33,25 @@ export class BatchPage {
   /// What the weighing list says of an ingredient of a part: shown, and said below.
   async line(part, food) {
     const row = this.page.getByRole('region', { name: `To weigh: ${part}` }).getByRole('button', { name: food }).first();
-    const [, shows, said] = await row.evaluate((one) => [...one.children].map((part) => part.textContent));
+    const [, shows, said = ''] = await row.evaluate((one) => [...one.children].map((part) => part.textContent));
     return { shows: plain(shows), said: plain(said) };
   }
 
   card(name) {
-    return this.page.getByRole('region', { name });
+    return this.page.getByRole('region', { name }).or(this.page.getByRole('group', { name, exact: true }));
   }
+}
+
+/// An answer row by its title.
+export function row(page, title) {
+  return page.getByRole('main').locator('section.answer').filter({ has: page.getByRole('heading', { name: title, exact: true }) });
+}
+
+/// Opens a row or a fold by its title; leaves it where it is open.
+export async function unfold(page, title) {
+  const summary = page.locator('summary').filter({ has: page.getByText(title, { exact: true }) }).first();
+  if (!await summary.evaluate((summary) => summary.parentElement.open)) await summary.click();
+  await drawn(page);
 }
 
 /// With ordinary spaces.

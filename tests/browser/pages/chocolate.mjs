@@ -1,16 +1,18 @@
 //! The Chocolate place, found by roles and labels.
 
-import { valueOf } from './app_page.mjs';
+import { AppPage, drawn, valueOf } from './app_page.mjs';
 
 export class ChocolatePage {
   constructor(page) {
     this.page = page;
   }
 
-  /// Goes there by the bar of places.
+  /// Goes there by the bar of places, and opens its rows.
   async open() {
     await this.page.getByRole('link', { name: 'Chocolate' }).click();
     await this.page.getByRole('heading', { level: 1, name: 'Chocolate' }).waitFor({ state: 'attached' });
+    await drawn(this.page);
+    await new AppPage(this.page).openRows();
     return this;
   }
 
@@ -25,6 +27,6 @@ export class ChocolatePage {
   }
 
   card(name) {
-    return this.page.getByRole('region', { name });
+    return this.page.getByRole('region', { name, exact: true }).or(this.page.getByRole('group', { name, exact: true }));
   }
 }

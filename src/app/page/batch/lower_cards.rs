@@ -10,20 +10,18 @@ use super::shopping::ShoppingCard;
 use super::tins::TinCard;
 use crate::app::state::memo;
 
-/// The cards of the lower half, where there is a batch.
+/// The rows of the lower half, where there is a batch.
 #[component]
 pub fn LowerCards() -> impl IntoView {
     let context = BatchContext::from_context();
     let current = memo(move || context.is_scaled());
     view! {
         <Show when=move || current.get()>
-            <div class="newspaper">
-                <TinCard />
-                <ShoppingCard />
-                <NutritionCard />
-                <AllergenCard />
-                <ClassCard />
-            </div>
+            <TinCard />
+            <ShoppingCard />
+            <NutritionCard />
+            <AllergenCard />
+            <ClassCard />
         </Show>
     }
 }

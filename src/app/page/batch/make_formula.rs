@@ -1,4 +1,4 @@
-//! The card that makes the batch the formula.
+//! The button that makes the batch the formula.
 
 use leptos::prelude::*;
 
@@ -26,11 +26,9 @@ pub fn MakeFormula() -> impl IntoView {
         Err(error) => announce(&error.sentence(state.options.get_untracked())),
     };
     view! {
-        <section class="card" aria-label=tr!("Make this the formula")>
-            <div class="body make">
-                <p class="quiet">{tr!("Puts these weights, exact, in place of the formula’s. Undo brings the old ones back.")}</p>
-                <Button label=tr!("Make this the formula") disabled=Signal::derive(move || is_same.get() || state.is_stale()) on_tap=make />
-            </div>
-        </section>
+        <p class="quiet">{tr!("Puts these weights, exact, in place of the formula’s. Undo brings the old ones back.")}</p>
+        <div class="buttons">
+            <Button label=tr!("Make this the formula") disabled=Signal::derive(move || is_same.get() || state.is_stale()) on_tap=make />
+        </div>
     }
 }

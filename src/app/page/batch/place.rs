@@ -1,4 +1,4 @@
-//! The place: target, losses, weights, dividing.
+//! The place: how much, what to weigh, and rows that say the rest.
 
 use leptos::prelude::*;
 
@@ -7,9 +7,8 @@ use super::baked_card::BakedCard;
 use super::dividing::DivideCard;
 use super::losses::LossesCard;
 use super::lower_cards::LowerCards;
-use super::make_formula::MakeFormula;
-use super::target::WantedCard;
-use super::weighing::{ChangeCard, ScalesCard, Weighing, WeighingAids};
+use super::target::TargetRow;
+use super::weighing::{ScaleRow, Weighing};
 use crate::app::page::HEADING;
 use crate::app::part::AdviceCard;
 use crate::app::state::{memo, use_app_state};
@@ -25,21 +24,18 @@ pub fn BatchPlace() -> impl IntoView {
     view! {
         <h1 class="visually-hidden" id=HEADING tabindex="-1">{name::place(Place::Batch)}</h1>
         <div class="newspaper">
-            <WantedCard />
-            <LossesCard />
-            <ScalesCard />
+            <TargetRow />
             <Why />
             <Show when=move || current.get()>
-                <Doubts />
-                <WeighingAids />
+                <ScaleRow />
                 <Weighing />
-                <ChangeCard />
                 <DivideCard />
                 <BakedCard />
-                <MakeFormula />
             </Show>
+            <LowerCards />
+            <Doubts />
+            <LossesCard />
         </div>
-        <LowerCards />
     }
 }
 

@@ -6,23 +6,15 @@ use super::ChocolateContext;
 use super::key_figures::SyrupFigure;
 use crate::app::part::FlowCurve;
 use crate::app::state::{memo, use_app_state};
-use crate::engine::chocolate::{Flow, Syrup, SyrupCaution};
-use crate::text::{caution, chart, format, name, tr};
+use crate::engine::chocolate::{Syrup, SyrupCaution};
+use crate::results::chocolate::ChocolateResults;
+use crate::text::{caution, chart, chocolate_answer, format, tr};
 
 /// Will it run?
 #[component]
 pub fn CurveCard() -> impl IntoView {
     let state = use_app_state();
     let context = ChocolateContext::from_context();
-    let at = memo(move || {
-        let options = state.options.get();
-        state.with(|sheet| {
-            tr!(
-                "at {value}",
-                value = format::temperature(sheet.batch.syrup_at, options)
-            )
-        })
-    });
     let drawing = memo(move || {
         let options = state.options.get();
         context.read_curve(|found| chart::FlowDrawing::of(&found.syrup, &found.curve, options))
@@ -34,8 +26,11 @@ pub fn CurveCard() -> impl IntoView {
             .unwrap_or_default()
     });
     let does = memo(move || {
-        context
-            .read_syrup(|syrup| does(syrup.flow))
+        let options = state.options.get();
+        let at = state.with(|sheet| sheet.batch.syrup_at);
+        let verdict = context.now.with(ChocolateResults::verdict);
+        verdict
+            .map(|verdict| chocolate_answer::syrup(verdict, at, options))
             .unwrap_or_default()
     });
     let far = memo(move || {
@@ -48,11 +43,7 @@ pub fn CurveCard() -> impl IntoView {
         caution::syrup(&SyrupCaution::WithinAFactorOfTwo, state.options.get()).sentence()
     });
     view! {
-        <section class="card" aria-label=tr!("Will it run?")>
-            <header>
-                <h2>{tr!("Will it run?")}</h2>
-                <span class="quiet">{at}</span>
-            </header>
+        <div role="group" aria-label=tr!("Will it run?")>
             <div class="body follows">
                 <p role="status">{does}</p>
                 {move || drawing.get().map(|drawing| view! { <FlowCurve drawing description=description /> })}
@@ -63,18 +54,7 @@ pub fn CurveCard() -> impl IntoView {
                 <SyrupFigure label=tr!("Least liquid that flows") select=|syrup, options| least(syrup, |mass| format::mass(mass, options)) working=Syrup::seizing_working />
                 <SyrupFigure label=tr!("Handbook’s least water") select=|syrup, options| format::mass(syrup.rule.needed, options) working=|syrup| syrup.rule.working(syrup.chocolate) />
             </div>
-        </section>
-    }
-}
-
-/// What it does, in a sentence that changes with the kind only.
-fn does(flow: Flow) -> String {
-    match flow {
-        Flow::MeltedOnly => {
-            tr!("No water is added: melted chocolate, which flows in its own fat.").to_owned()
-        }
-        Flow::Seized => tr!("It seizes.").to_owned(),
-        Flow::Flows { handling, .. } => tr!("It {value}.", value = name::handling_looks(handling)),
+        </div>
     }
 }
 

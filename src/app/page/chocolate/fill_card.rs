@@ -5,17 +5,45 @@ use leptos::prelude::*;
 use super::ChocolateContext;
 use super::food_row::FoodRows;
 use crate::app::page::BatchContext;
-use crate::app::part::{AdviceCard, Figure, NumberBox, Shown};
+use crate::app::part::{AdviceCard, AnswerRow, Figure, NumberBox, Shown, Verdict};
 use crate::app::state::{memo, use_app_state};
 use crate::engine::chocolate::Fill;
 use crate::engine::formula::Formula;
 use crate::results::chocolate::FillingTarget;
 use crate::text::read::ReadError;
-use crate::text::{ErrorText, FormatOptions, caution, format, read, tr, weighing};
+use crate::text::{
+    ErrorText, FormatOptions, caution, chocolate_answer, format, read, tr, weighing,
+};
 
 /// The filling of this batch.
 #[component]
 pub fn FillCard() -> impl IntoView {
+    let state = use_app_state();
+    let context = ChocolateContext::from_context();
+    let answer = memo(move || {
+        let options = state.options.get();
+        context
+            .read_fill(|fill| chocolate_answer::filling(fill, options))
+            .unwrap_or_else(|| tr!("not known").to_owned())
+    });
+    let verdict =
+        Signal::derive(
+            move || match context.read_fill(|fill| fill.cautions.is_empty()) {
+                Some(true) => Verdict::Good,
+                Some(false) => Verdict::Wrong,
+                None => Verdict::Plain,
+            },
+        );
+    view! {
+        <AnswerRow title=tr!("Filling") answer verdict>
+            <Content />
+        </AnswerRow>
+    }
+}
+
+/// The boxes, and the filling's ingredients.
+#[component]
+fn Content() -> impl IntoView {
     let state = use_app_state();
     let context = ChocolateContext::from_context();
     let batch = BatchContext::from_context();
@@ -45,12 +73,9 @@ pub fn FillCard() -> impl IntoView {
     let working = move |()| untrack(|| context.read_fill(Fill::working).unwrap_or_default());
     let unit = Signal::derive(move || state.options.get().units.mass.symbol());
     view! {
-        <section class="card" data-part="filling" aria-label=tr!("Filling")>
-            <header>
-                <h2>{tr!("Filling")}</h2>
-                <span class="quiet">{move || tr!("for {value}", value = pieces.get())}</span>
-            </header>
             <div class="body">
+                <AdviceCard title=tr!("Much filling") advice=heavy working=Callback::new(working) />
+                <p class="quiet">{move || tr!("for {value}", value = pieces.get())}</p>
                 <div class="boxes">
                     <FillBox id="fill-each" label=tr!("In each piece") unit select=|fill, options| format::box_mass(fill.each, options) wanted=by_each />
                     <FillBox id="fill-total" label=tr!("To make in all") unit select=|fill, options| format::box_mass(fill.to_make, options) wanted=by_total />
@@ -60,8 +85,6 @@ pub fn FillCard() -> impl IntoView {
             </div>
             <p class="over quiet">{tr!("In the formula, made once:")}</p>
             {move || context.filling.get().map(|part| view! { <FoodRows part /> })}
-        </section>
-        <AdviceCard title=tr!("Much filling") advice=heavy working=Callback::new(working) />
     }
 }
 

@@ -4,20 +4,46 @@ use leptos::prelude::*;
 
 use super::ChocolateContext;
 use super::melt_fields::{BOWL, CHOCOLATE, LIQUID, PIECES};
-use crate::app::part::{AdviceCard, FieldBox, Figure, KitchenLink, MeltCurve, Shown};
+use crate::app::part::{
+    AdviceCard, AnswerRow, FieldBox, Figure, KitchenLink, MeltCurve, SafetyLine, Shown, Verdict,
+};
 use crate::app::state::{after_frame, memo, use_app_state};
 use crate::engine::chocolate::Melted;
-use crate::engine::working::WorkingLine;
-use crate::results::chocolate::MeltResults;
+use crate::engine::working::Line;
+use crate::results::chocolate::{ChocolateResults, MeltResults, SyrupVerdict};
 use crate::text::{
     ErrorText, FormatOptions,
+    caution::Hazard,
     chart::{MeltDrawing, melt_curve},
-    format, heat, tr,
+    chocolate_answer, format, heat, tr,
 };
 
 /// Will it melt?
 #[component]
 pub fn MeltCard() -> impl IntoView {
+    let state = use_app_state();
+    let context = ChocolateContext::from_context();
+    let answer = memo(move || {
+        let options = state.options.get();
+        context
+            .read_melt(|melt| chocolate_answer::melting(&melt.melted, options))
+            .unwrap_or_else(|| tr!("not known").to_owned())
+    });
+    let verdict = Signal::derive(move || match context.now.with(ChocolateResults::verdict) {
+        Some(SyrupVerdict::Lumpy { .. }) => Verdict::Wrong,
+        Some(_) => Verdict::Good,
+        None => Verdict::Plain,
+    });
+    view! {
+        <AnswerRow title=tr!("Melting") answer verdict>
+            <Content />
+        </AnswerRow>
+    }
+}
+
+/// What melts the lumps first, then the temperatures and the curve.
+#[component]
+fn Content() -> impl IntoView {
     let state = use_app_state();
     let context = ChocolateContext::from_context();
     let error = memo(move || {
@@ -29,12 +55,9 @@ pub fn MeltCard() -> impl IntoView {
     });
     let melt = memo(move || context.read_melt(MeltResults::clone));
     view! {
-        <section class="card" data-part="topping" aria-label=tr!("Will it melt?")>
-            <header>
-                <h2>{tr!("Will it melt?")}</h2>
-                <span class="quiet">{tr!("chocolate and hot liquid")}</span>
-            </header>
             <div class="body">
+                <WhatMelts melt />
+                <SafetyLine step=Hazard::HotChocolate />
                 <div class="boxes">
                     <FieldBox field=LIQUID />
                     <FieldBox field=CHOCOLATE />
@@ -44,14 +67,12 @@ pub fn MeltCard() -> impl IntoView {
                 <KitchenLink />
                 {move || error.get().map(|wording| view! { <p class="error" role="status">{wording}</p> })}
                 <Curve melt />
-                <WhatMelts melt />
                 <Scorch />
             </div>
             <div class="figures">
                 <MeltFigure melt label=tr!("They settle at") select=|melted, options| format::temperature(melted.temperature, options) />
                 <MeltFigure melt label=tr!("Fat that stays solid") select=|melted, options| format::share(melted.unmelted, options) />
             </div>
-        </section>
     }
 }
 

@@ -1,11 +1,9 @@
-//! The place: the filling, the syrup, and whether it runs.
+//! The place: the syrup, whether it runs, how it is melted, and the filling, a row each.
 
 use leptos::prelude::*;
 
 use super::ChocolateContext;
 use super::add::AddPartCard;
-use super::curve_card::CurveCard;
-use super::doubts::Doubts;
 use super::fill_card::FillCard;
 use super::keeping_card::KeepingCard;
 use super::melt_card::MeltCard;
@@ -13,30 +11,33 @@ use super::rescue_card::RescueCard;
 use super::syrup_card::SyrupCard;
 use super::weigh_card::WeighCard;
 use crate::app::page::HEADING;
-use crate::app::part::AdviceCard;
-use crate::app::state::{memo, use_app_state};
+use crate::app::state::memo;
 use crate::engine::formula::PartKind;
+use crate::results::chocolate::SyrupVerdict;
 use crate::sheet::Place;
-use crate::text::{
-    caution::{Hazard, safety},
-    name, tr,
-};
+use crate::text::name;
 
 /// Will it run?
 #[component]
 pub fn ChocolatePlace() -> impl IntoView {
-    let state = use_app_state();
     let context = ChocolateContext::from_context();
     let has_syrup = memo(move || context.topping.get().is_some());
     let has_filling = memo(move || context.filling.get().is_some());
-    let hot = memo(move || Some(safety(Hazard::HotChocolate, state.options.get())));
+    // What is wrong comes first, as long as the place is open.
+    let verdict = context.now.with_untracked(|now| now.verdict());
+    let melts_first = matches!(verdict, Some(SyrupVerdict::Lumpy { .. }));
     view! {
         <h1 class="visually-hidden" id=HEADING tabindex="-1">{name::place(Place::Chocolate)}</h1>
         <div class="newspaper">
             <Show when=move || has_syrup.get() fallback=|| view! { <AddPartCard kind=PartKind::Topping /> }>
+                <Show when=move || melts_first>
+                    <MeltCard />
+                </Show>
                 <SyrupCard />
-                <CurveCard />
-                <Doubts />
+                <Show when=move || !melts_first>
+                    <MeltCard />
+                </Show>
+                <RescueCard />
             </Show>
             <Show when=move || has_filling.get() fallback=|| view! { <AddPartCard kind=PartKind::Filling /> }>
                 <FillCard />
@@ -45,11 +46,8 @@ pub fn ChocolatePlace() -> impl IntoView {
                 <WeighCard />
             </Show>
             <Show when=move || has_syrup.get()>
-                <MeltCard />
-                <RescueCard />
                 <KeepingCard />
             </Show>
-            <AdviceCard title=tr!("Hot chocolate and steam") advice=hot />
         </div>
     }
 }

@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use super::ChocolateContext;
 use crate::app::page::BatchContext;
-use crate::app::part::{AdviceCard, PickOne};
+use crate::app::part::{AdviceCard, AnswerRow, PickOne};
 use crate::app::state::{memo, use_app_state};
 use crate::engine::chocolate::SyrupLook;
 use crate::results::chocolate::{Rescue, rescue};
@@ -13,6 +13,17 @@ use crate::text::{chocolate_rescue as words, tr};
 /// It is thick, or lumpy, now.
 #[component]
 pub fn RescueCard() -> impl IntoView {
+    let answer = tr!("Say what you see, read what helps").to_owned();
+    view! {
+        <AnswerRow title=tr!("It is thick, or lumpy, now") answer>
+            <Content />
+        </AnswerRow>
+    }
+}
+
+/// What is seen, and what helps.
+#[component]
+fn Content() -> impl IntoView {
     let state = use_app_state();
     let (context, batch) = (
         ChocolateContext::from_context(),
@@ -41,10 +52,6 @@ pub fn RescueCard() -> impl IntoView {
         found.with_untracked(|found| found.as_ref().map(Rescue::working).unwrap_or_default())
     };
     view! {
-        <section class="card" data-part="topping" aria-label=tr!("It is thick, or lumpy, now")>
-            <header>
-                <h2>{tr!("It is thick, or lumpy, now")}</h2>
-            </header>
             <div class="body">
                 <PickOne id="syrup-look" label=tr!("The syrup") choices selected=seen on_select=Callback::new(move |look| seen.set(look)) />
                 <Show when=move || nothing.get()>
@@ -52,6 +59,5 @@ pub fn RescueCard() -> impl IntoView {
                 </Show>
                 <AdviceCard title=tr!("What helps") advice working=Callback::new(working) />
             </div>
-        </section>
     }
 }

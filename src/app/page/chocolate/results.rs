@@ -16,8 +16,8 @@ pub struct ChocolateContext {
     pub filling: Memo<Option<usize>>,
     /// Which part is the syrup; `None` where there is none.
     pub topping: Memo<Option<usize>>,
-    /// The syrup of the saved sheet, while a trial is on.
-    pub before: Memo<Option<Result<SyrupResults, ChocolateError>>>,
+    /// The syrup of the saved sheet's batch, while a trial is on.
+    pub before: Memo<Option<Result<Syrup, ChocolateError>>>,
 }
 
 impl ChocolateContext {
@@ -37,7 +37,7 @@ impl ChocolateContext {
             topping: memo(move || now.with(|now| now.syrup_part)),
             before: memo(move || {
                 let saved = state.is_trial().then(|| state.saved())?;
-                chocolate::syrup(&saved)
+                chocolate::syrup_made(&saved)
             }),
         }
     }
@@ -58,11 +58,17 @@ impl ChocolateContext {
         self.read_curve(|found| select(&found.syrup))
     }
 
-    /// Something of the syrup before the trial, while one is on.
+    /// Something of the syrup as large as the batch makes it, where there is one.
+    pub fn read_made<T>(self, select: impl Fn(&Syrup) -> T) -> Option<T> {
+        self.now
+            .with(|now| now.made.as_ref()?.as_ref().ok().map(select))
+    }
+
+    /// Something of the batch's syrup before the trial, while one is on.
     pub fn read_before<T>(self, select: impl Fn(&Syrup) -> T) -> Option<T> {
         self.before.with(|before| {
             let before = before.as_ref()?.as_ref().ok()?;
-            Some(select(&before.syrup))
+            Some(select(before))
         })
     }
 

@@ -3,16 +3,45 @@
 use leptos::prelude::*;
 
 use super::ChocolateContext;
+use super::curve_card::CurveCard;
+use super::doubts::Doubts;
 use super::food_row::FoodRows;
 use super::syrup_boxes::SyrupBoxes;
 use super::thickness::HandlingChoice;
-use crate::app::part::{Button, Picture};
+use crate::app::part::{AnswerRow, Button, Picture, Verdict};
 use crate::app::state::{DialogKind, PickFor, memo, use_app_state};
-use crate::text::{ErrorText, tr};
+use crate::results::chocolate::{ChocolateResults, SyrupVerdict};
+use crate::text::{ErrorText, chocolate_answer, tr};
 
-/// The syrup of the formula.
+/// The syrup, and whether it runs.
 #[component]
 pub fn SyrupCard() -> impl IntoView {
+    let state = use_app_state();
+    let context = ChocolateContext::from_context();
+    let found = memo(move || context.now.with(ChocolateResults::verdict));
+    let answer = memo(move || {
+        let options = state.options.get();
+        let at = state.with(|sheet| sheet.batch.syrup_at);
+        match found.get() {
+            Some(verdict) => chocolate_answer::syrup(verdict, at, options),
+            None => tr!("not known").to_owned(),
+        }
+    });
+    let verdict = Signal::derive(move || match found.get() {
+        Some(SyrupVerdict::Seizes { .. } | SyrupVerdict::Thick) | None => Verdict::Wrong,
+        Some(SyrupVerdict::Runs(_)) => Verdict::Good,
+        Some(SyrupVerdict::Lumpy { .. } | SyrupVerdict::MeltedOnly) => Verdict::Plain,
+    });
+    view! {
+        <AnswerRow title=tr!("Syrup for the top") answer verdict>
+            <Content />
+        </AnswerRow>
+    }
+}
+
+/// Its ingredients, its figures, its curve, and what to know about it.
+#[component]
+fn Content() -> impl IntoView {
     let state = use_app_state();
     let context = ChocolateContext::from_context();
     let name = memo(move || {
@@ -45,20 +74,19 @@ pub fn SyrupCard() -> impl IntoView {
         }
     };
     view! {
-        <section class="card" data-part="topping" aria-label=tr!("Syrup for the top")>
-            <header>
-                <h2>{tr!("Syrup for the top")}</h2>
-                <span class="quiet">{name}</span>
-            </header>
+        <p class="over quiet">{name}": "{tr!("in the formula, made once")}</p>
             {move || context.topping.get().map(|part| view! { <FoodRows part /> })}
             <div class="body">
                 {move || error.get().map(|wording| view! { <p class="error" role="status">{wording}</p> })}
                 <SyrupBoxes />
                 <HandlingChoice />
             </div>
-            <footer>
-                <Button label=tr!("Add to the syrup") class="bare" picture=Picture::Add on_tap=pick />
-            </footer>
-        </section>
+            <div class="body">
+                <div class="buttons">
+                    <Button label=tr!("Add to the syrup") class="bare" picture=Picture::Add on_tap=pick />
+                </div>
+                <Doubts />
+            </div>
+            <CurveCard />
     }
 }

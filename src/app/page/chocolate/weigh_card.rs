@@ -4,14 +4,35 @@ use leptos::prelude::*;
 
 use super::ChocolateContext;
 use crate::app::page::{BatchContext, STAYS, WeighLine};
-use crate::app::part::FieldBox;
+use crate::app::part::{AnswerRow, FieldBox};
 use crate::app::state::{memo, use_app_state};
 use crate::engine::formula::LineAt;
-use crate::text::{tr, weighing};
+use crate::text::{chocolate_answer, tr, weighing};
 
 /// What to weigh for this batch.
 #[component]
 pub fn WeighCard() -> impl IntoView {
+    let state = use_app_state();
+    let context = ChocolateContext::from_context();
+    let batch = BatchContext::from_context();
+    let answer = memo(move || {
+        let options = state.options.get();
+        let parts = [context.topping.get(), context.filling.get()];
+        batch.results.with(|batch| {
+            let parts = parts.into_iter().flatten();
+            chocolate_answer::weighing(&batch.formula, parts, options)
+        })
+    });
+    view! {
+        <AnswerRow title=tr!("To weigh for this batch") answer>
+            <Content />
+        </AnswerRow>
+    }
+}
+
+/// The lines, and what stays behind.
+#[component]
+fn Content() -> impl IntoView {
     let state = use_app_state();
     let context = ChocolateContext::from_context();
     let batch = BatchContext::from_context();
@@ -25,11 +46,7 @@ pub fn WeighCard() -> impl IntoView {
             .flatten()
     };
     view! {
-        <section class="card" aria-label=tr!("To weigh for this batch")>
-            <header>
-                <h2>{tr!("To weigh for this batch")}</h2>
-                <span class="quiet">{move || pieces.get()}</span>
-            </header>
+            <p class="over quiet">{move || pieces.get()}</p>
             <For each=parts key=|part| *part let(part)>
                 <PartToWeigh part />
             </For>
@@ -37,7 +54,6 @@ pub fn WeighCard() -> impl IntoView {
                 <FieldBox field=STAYS />
                 <p class="quiet">{tr!("What stays behind is in these weights.")}</p>
             </div>
-        </section>
     }
 }
 

@@ -91,7 +91,9 @@ const KNOWN: [Field<KnownBake>; 3] = [
         label: tr_noop!("It took"),
         unit: minutes,
         get: |known, _, options| format::box_minutes(known.minutes, options),
-        set: |known, text, options| read::minutes(text, options).map(|read| known.minutes = read),
+        set: |known, text, options| {
+            read::some_minutes(text, options).map(|read| known.minutes = read)
+        },
     },
     Field {
         id: "heat-known-oven",

@@ -1,13 +1,15 @@
-//! The cards of a visit: how much, in what, what to weigh, what to do; and whether it works with no
-//! signal.
+//! The cards of a visit: how much, what to weigh, what to do; and whether it works with no signal.
 
 use leptos::prelude::*;
 
-use crate::app::browser::offline;
-use crate::app::page::{BatchContext, TinCard, WantedCard};
+use super::how_many::HowMany;
+use super::steps::StepsCard;
+use crate::app::browser::{offline, storage};
+use crate::app::page::{BatchContext, WeighingAids};
 use crate::app::part::{Button, weigh_row, weigh_table};
 use crate::app::state::{WorkspaceStore, memo, use_app_state};
-use crate::text::share::{bench_card, in_cups, steps};
+use crate::storage::key;
+use crate::text::share::{bench_card, in_cups};
 use crate::text::{notice, tr};
 
 /// What a visitor sees first.
@@ -15,16 +17,15 @@ use crate::text::{notice, tr};
 pub fn VisitCards() -> impl IntoView {
     view! {
         <div class="newspaper visit">
-            <HandedCard />
-            <WantedCard />
-            <TinCard />
+            <HowMany />
             <WeighCard />
             <StepsCard />
+            <HandedCard />
         </div>
     }
 }
 
-/// What this is, and whether it works with no signal by now.
+/// Whether it works with no signal by now, and the ways on.
 #[component]
 fn HandedCard() -> impl IntoView {
     let state = use_app_state();
@@ -35,19 +36,24 @@ fn HandedCard() -> impl IntoView {
         Some(false) => notice::offline_never(),
         None => notice::offline_soon(),
     };
+    let hide = move |()| {
+        if let Some(id) = state.open_id.get_untracked() {
+            storage::remove(&key::of_handed(&id));
+            state.open_id.notify();
+        }
+    };
     view! {
         <section class="card" aria-label=tr!("Handed to you")>
-            <header>
-                <h2>{tr!("Handed to you")}</h2>
-            </header>
-            <div class="body">
-                <p>{tr!("Say how many pieces you make, or which tin you have, and every weight follows. A tap on a figure shows how it came about.")}</p>
-                <p role="status" class="follows"><b>{offline}</b></p>
-                <Show when=move || !state.is_trial()>
-                    <div class="buttons">
+            <div class="body handed">
+                <p role="status" class="follows quiet">{offline}</p>
+                <div class="buttons">
+                    <Show when=move || !state.is_trial()>
                         <Button label=tr!("Try something without changing it") on_tap=move |()| state.begin_trial() />
-                    </div>
-                </Show>
+                    </Show>
+                    <Show when=move || !state.is_visit()>
+                        <Button label=tr!("Show only the formula from now on") on_tap=hide />
+                    </Show>
+                </div>
             </div>
         </section>
     }
@@ -70,12 +76,10 @@ fn WeighCard() -> impl IntoView {
         card.get().map(|card| {
             view! {
                 <section class="card" aria-label=tr!("What to weigh")>
-                    <header>
-                        <h2>{tr!("What to weigh")}</h2>
-                        <span class="quiet">{card.made}</span>
-                    </header>
-                    <div class="body">
+                    <div class="body weights">
                         {card.parts.into_iter().map(weigh_table).collect_view()}
+                        <WeighingAids />
+                        <p class="quiet">{card.made}</p>
                         <p><b>{card.allergens}</b></p>
                     </div>
                     <Measures />
@@ -105,33 +109,5 @@ fn Measures() -> impl IntoView {
                 </table>
             </div>
         </details>
-    }
-}
-
-/// What to do, part by part, each with its cautions.
-#[component]
-fn StepsCard() -> impl IntoView {
-    let state = use_app_state();
-    let rows = memo(move || {
-        let options = state.options.get();
-        state.with(|sheet| {
-            let names = sheet.formula.parts.iter().map(|one| one.name.clone());
-            names.zip(steps(sheet, options)).collect::<Vec<_>>()
-        })
-    });
-    let part = |(name, steps): (String, Vec<String>)| {
-        let steps = steps.into_iter().map(|step| view! { <li>{step}</li> });
-        view! {
-            <h3>{name}</h3>
-            <ol>{steps.collect_view()}</ol>
-        }
-    };
-    view! {
-        <section class="card" aria-label=tr!("What to do")>
-            <header>
-                <h2>{tr!("What to do")}</h2>
-            </header>
-            <div class="body">{move || rows.get().into_iter().map(part).collect_view()}</div>
-        </section>
     }
 }

@@ -1,5 +1,7 @@
 //! A visit: what a student needs of a shared formula, with nothing to set up.
 
 mod cards;
+mod how_many;
+mod steps;
 
 pub use cards::VisitCards;

@@ -31,7 +31,9 @@ pub(super) fn asked(tokens: &[Token]) -> (Option<Asked>, Vec<String>) {
             Token::Number { .. } | Token::Word(_) | Token::Pause => None,
         });
     if let Some(found) = amounts.iter().find(weighed) {
-        return (Some(with_ounces(&amounts, *found)), words);
+        let found = with_ounces(&amounts, *found);
+        let count = found.count * packs(tokens);
+        return (Some(Asked { count, ..found }), words);
     }
     match (aside, tokens.first()) {
         // "2 (250 g) packs": the weight of each stands right behind the number.
@@ -41,6 +43,64 @@ pub(super) fn asked(tokens: &[Token]) -> (Option<Asked>, Vec<String>) {
         }
         (Some((_, whole)), _) => (Some(whole), words),
         (None, _) => (amounts.first().copied(), words),
+    }
+}
+
+/// How many packs of a weight there are: "2 x 400 g tins"; else one.
+fn packs(tokens: &[Token]) -> f64 {
+    match tokens {
+        [
+            Token::Number { value, .. },
+            Token::Word(word),
+            Token::Number { .. },
+            ..,
+        ] if word == "x" => *value,
+        _ => 1.0,
+    }
+}
+
+/// What stands between two amounts of one food: "1 cup plus 2 tablespoons".
+const AND: [&str; 3] = ["plus", "and", "+"];
+
+/// Teaspoons of a spoon or a cup, by which they are added.
+fn teaspoons(unit: MeasureUnit) -> Option<f64> {
+    match unit {
+        MeasureUnit::Cup => Some(48.0),
+        MeasureUnit::Tablespoon => Some(3.0),
+        MeasureUnit::Teaspoon => Some(1.0),
+        MeasureUnit::Millilitre | MeasureUnit::Stick | MeasureUnit::Packet | MeasureUnit::Whole => {
+            None
+        }
+    }
+}
+
+/// Two amounts of one food made one, where both are spoons or cups, or both weights.
+fn joined(first: Asked, second: Asked) -> Option<Asked> {
+    let times = match (first.unit, second.unit) {
+        (Unit::Measure(one, times), Unit::Measure(other, more)) => {
+            teaspoons(other)? * more / (teaspoons(one)? * times)
+        }
+        (Unit::Weight(one), Unit::Weight(other)) => other.grams() / one.grams(),
+        (Unit::Weight(_), Unit::Measure(..)) | (Unit::Measure(..), Unit::Weight(_)) => return None,
+    };
+    Some(Asked {
+        count: first.count + second.count * times,
+        unit: first.unit,
+        range: first.range || second.range,
+    })
+}
+
+/// Adds an amount to those before it, or to the last of them: "1 cup plus 2 tablespoons".
+fn add(amounts: &mut Vec<Asked>, words: &mut Vec<String>, found: Option<Asked>) {
+    let adds = words.len() == 1 && words.iter().any(|word| AND.contains(&word.as_str()));
+    let both = amounts.last().copied().zip(found).filter(|_| adds);
+    match both.and_then(|(first, second)| joined(first, second)) {
+        Some(sum) => {
+            amounts.pop();
+            amounts.push(sum);
+            words.clear();
+        }
+        None => amounts.extend(found),
     }
 }
 
@@ -68,9 +128,10 @@ fn split(tokens: &[Token]) -> (Vec<Asked>, Vec<String>) {
                 // "Juice of 1 lemon" counts too.
                 let counts = begins || words.last().is_some_and(|word| word == "of");
                 let unit = unit.or(counts.then_some(whole));
-                amounts.extend(unit.map(|unit| Asked { count, unit, range }));
+                let found = unit.map(|unit| Asked { count, unit, range });
+                add(&mut amounts, &mut words, found);
             }
-            (None, Token::Word(word)) if !paused && word.chars().all(char::is_alphabetic) => {
+            (None, Token::Word(word)) if !paused && word.chars().all(char::is_alphanumeric) => {
                 words.push(word.clone());
             }
             (None, Token::Pause) => paused = !words.is_empty(),

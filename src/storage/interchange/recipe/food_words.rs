@@ -74,6 +74,11 @@ pub(super) const WORDS: &[(&[&str], u16)] = &[
     (&["malt", "extract"], 715),
     (&["malt", "flour"], 65),
     (&["malt", "powder"], 65),
+    // French types by their ash: plain white below 65, wholemeal at 150. Common practice.
+    (&["t45"], 2),
+    (&["t55"], 2),
+    (&["t65"], 2),
+    (&["t150"], 4),
     (&["flour", "bread"], 1),
     (&["flour", "strong", "white"], 1),
     (&["flour", "strong"], 1),
@@ -178,6 +183,12 @@ pub(super) const ALONE: &[(&str, u16)] = &[
 
 /// Words that say how, and not what.
 pub(super) const BESIDE: &[&str] = &[
+    "tin",
+    "tins",
+    "can",
+    "cans",
+    "x",
+    "type",
     "sifted",
     "warm",
     "lukewarm",

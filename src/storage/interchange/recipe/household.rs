@@ -1,6 +1,7 @@
 //! Household weights: what a cup, a spoon or one of something weighs.
 
 use super::measure::MeasureUnit;
+use crate::engine::ingredients::{Listed, Role};
 use crate::engine::quantity::Mass;
 
 /// Grams in a cup, a tablespoon, a teaspoon, and in one of it; nought where the table has none.
@@ -149,7 +150,35 @@ pub(super) fn weight(number: u16, unit: MeasureUnit) -> Option<Mass> {
     Mass::from_grams(grams).ok()
 }
 
+/// What a millilitre of a liquid weighs that the table leaves out, by the densities of what it is made
+/// of at 20 °C, 1/ρ = Σ xᵢ/ρᵢ: water 997, protein 1319, fat 917, carbohydrate 1593 kg/m³.
+///
+/// Source: Choi and Okos (1986), as in ASHRAE Handbook, Refrigeration (2006), table 9.1.
+fn by_density(number: u16) -> Option<f64> {
+    let listed = Listed::numbered(number).ok()?;
+    if listed.row().role != Role::Liquid {
+        return None;
+    }
+    let made_of = crate::engine::ingredients::Food::Listed(listed).composition();
+    let parts = [
+        (made_of.water, 0.997),
+        (made_of.protein, 1.319),
+        (made_of.fat, 0.917),
+        (made_of.carbohydrate, 1.593),
+    ];
+    let volume: f64 = parts
+        .iter()
+        .map(|(share, density)| share.fraction() / density)
+        .sum();
+    let share: f64 = parts.iter().map(|(share, _)| share.fraction()).sum();
+    // What else is in it, as alcohol is, has another density.
+    (share > 0.9).then(|| share / volume)
+}
+
 fn by_spoon(number: u16, unit: MeasureUnit) -> Option<f64> {
+    if unit == MeasureUnit::Millilitre && !WEIGHTS.iter().any(|weights| weights.0 == number) {
+        return by_density(number);
+    }
     let Weights(_, cup, tablespoon, teaspoon, whole) =
         WEIGHTS.iter().find(|weights| weights.0 == number)?;
     let first = |all: [f64; 3]| all.into_iter().find(|grams| *grams > 0.0);

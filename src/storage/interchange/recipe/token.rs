@@ -21,12 +21,17 @@ pub(super) enum Token {
 /// The most characters of a line that are looked at.
 const MOST: usize = 300;
 
-/// The pieces of a line.
+/// The pieces of a line. A minus right before its first number makes that less than nothing; a hyphen
+/// with a space behind it only marks an item of a list.
 pub(super) fn tokens(line: &str) -> Vec<Token> {
-    let letters: Vec<char> = line.chars().take(MOST).collect();
-    let mut at = 0;
-    let found = until(&letters, &mut at, false);
-    ranges(mixed(found))
+    let letters: Vec<char> = line.trim_start().chars().take(MOST).collect();
+    let is_minus = matches!(letters.as_slice(), ['-' | '−', digit, ..] if digit.is_ascii_digit());
+    let mut at = usize::from(is_minus);
+    let mut found = ranges(mixed(until(&letters, &mut at, false)));
+    if let (true, Some(Token::Number { value, .. })) = (is_minus, found.first_mut()) {
+        *value = -*value;
+    }
+    found
 }
 
 /// Reads up to the end, or to a closing bracket.
@@ -48,26 +53,28 @@ fn until(letters: &[char], at: &mut usize, inside: bool) -> Vec<Token> {
                 found.push(exactly(component(sign).unwrap_or_default()));
             }
             letter if letter.is_alphabetic() => found.push(word(letters, at)),
-            '-' | '–' | '—' | '~' => {
+            '-' | '–' | '—' | '~' | '×' | '/' | '⁄' | '%' => {
                 *at += 1;
-                found.push(Token::Word("-".to_owned()));
-            }
-            '/' | '⁄' => {
-                *at += 1;
-                found.push(Token::Word("/".to_owned()));
+                found.push(Token::Word(sign(letter).to_owned()));
             }
             ',' | ';' => {
                 *at += 1;
                 found.push(Token::Pause);
             }
-            '%' => {
-                *at += 1;
-                found.push(Token::Word("%".to_owned()));
-            }
             _ => *at += 1,
         }
     }
     found
+}
+
+/// A sign that counts as a word, as it is looked for.
+const fn sign(letter: char) -> &'static str {
+    match letter {
+        '×' => "x",
+        '/' | '⁄' => "/",
+        '%' => "%",
+        _ => "-",
+    }
 }
 
 const fn exactly(value: f64) -> Token {
@@ -92,6 +99,7 @@ fn number(letters: &[char], at: &mut usize) -> Token {
                 && !follows(4)
                 && !text.starts_with('0') => {}
             ',' if follows(1) && !text.contains('.') => text.push('.'),
+            'e' | 'E' if follows(1) && !text.contains('e') => text.push('e'),
             _ => break,
         }
         *at += 1;
@@ -102,7 +110,9 @@ fn number(letters: &[char], at: &mut usize) -> Token {
 fn word(letters: &[char], at: &mut usize) -> Token {
     let mut text = String::new();
     while let Some(letter) = letters.get(*at).copied() {
-        if !letter.is_alphabetic() && letter != '\'' {
+        // "T55" is one word.
+        let numbered = letter.is_ascii_digit() && !text.is_empty();
+        if !letter.is_alphabetic() && letter != '\'' && !numbered {
             break;
         }
         text.extend(letter.to_lowercase());

@@ -6,13 +6,13 @@ use super::fields::ClassBoxes;
 use crate::app::browser::focus;
 use crate::app::browser::live_region::announce;
 use crate::app::page::{BatchContext, HEADING};
-use crate::app::part::{AdviceCard, Button, PickOne, weigh_table};
+use crate::app::part::{AdviceCard, AnswerRow, Button, PickOne, weigh_table};
 use crate::app::state::{DialogKind, WorkspaceStore, memo, use_app_state};
 use crate::engine::class::Ahead;
 use crate::results::batch::class::{self, ClassResults};
 use crate::sheet::Place;
 use crate::text::{
-    self, ErrorText,
+    self, ErrorText, batch_answer,
     class::{BenchView, ClassView},
     name, tr,
 };
@@ -20,6 +20,24 @@ use crate::text::{
 /// The class.
 #[component]
 pub fn ClassCard() -> impl IntoView {
+    let state = use_app_state();
+    let workspace = WorkspaceStore::from_context();
+    let answer = memo(move || {
+        let options = state.options.get();
+        workspace
+            .settings
+            .with(|settings| batch_answer::class(settings, options))
+    });
+    view! {
+        <AnswerRow title=tr!("Class") answer id="class">
+            <Content />
+        </AnswerRow>
+    }
+}
+
+/// Its boxes, the benches, and the loads of the oven.
+#[component]
+fn Content() -> impl IntoView {
     let state = use_app_state();
     let workspace = WorkspaceStore::from_context();
     let scales = memo(move || state.kitchen.with(|kitchen| kitchen.scales));
@@ -52,6 +70,20 @@ pub fn ClassCard() -> impl IntoView {
             .with(|batch| class::loaf_difference(batch, &settings))?;
         Some(text::class::loaf_difference(differs, options))
     });
+    let tin = memo(move || {
+        let settings = workspace.settings.get();
+        state.with(|sheet| class::tin_difference(sheet, &settings))
+    });
+    let use_tin = move |()| {
+        if let Some((each, _)) = tin.get_untracked() {
+            workspace.settings.change(|settings| settings.loaf = each);
+        }
+    };
+    let tin_says = move || {
+        let options = state.options.get();
+        tin.get()
+            .map(|differs| text::class::tin_difference(differs, options))
+    };
     let make = move |()| {
         let settings = workspace.settings.get_untracked();
         state.edit(|sheet| sheet.batch.wanted = settings.target());
@@ -79,15 +111,12 @@ pub fn ClassCard() -> impl IntoView {
     let can_plan =
         move || state.open_id.with(Option::is_some) && results.with(|results| results.oven.is_ok());
     view! {
-        <details class="card fold" id="class">
-            <summary>
-                <span class="title">{tr!("Class")}</span>
-                <span class="quiet">{move || view.with(|view| view.as_ref().map(|view| view.title.clone()).unwrap_or_default())}</span>
-            </summary>
             <div class="body">
                 <ClassBoxes />
                 <PickOne id="class-ahead" label=tr!("Paste and preferment are made") choices=ways selected=ahead on_select=Callback::new(choose) />
+                <p class="follows">{move || view.with(|view| view.as_ref().map(|view| view.title.clone()).unwrap_or_default())}</p>
                 {move || loaf.get().map(|says| view! { <p>{says}</p> })}
+                {move || tin_says().map(|says| view! { <p>{says}</p> <div class="buttons"><Button label=tr!("Loaves of the tin’s weight") on_tap=use_tin /></div> })}
                 <AdviceCard title=tr!("The oven and the class") advice />
                 {move || match view.get() {
                     Ok(view) => view! { <Sheet view /> }.into_any(),
@@ -103,7 +132,6 @@ pub fn ClassCard() -> impl IntoView {
                     </Show>
                 </div>
             </div>
-        </details>
     }
 }
 
@@ -119,6 +147,7 @@ fn Sheet(
             <h3>{bench.title}</h3>
             {bench.parts.into_iter().map(weigh_table).collect_view()}
             <ul class="plain">{bench.portions.into_iter().map(portion).collect_view()}</ul>
+            {bench.aids.into_iter().map(|aid| view! { <p class="advice">{aid}</p> }).collect_view()}
         }
     };
     let items = |all: Vec<String>| {

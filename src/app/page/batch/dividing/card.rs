@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use super::bench_boxes::BenchBoxes;
 use crate::app::page::BatchContext;
-use crate::app::part::{Button, Figure, NumberBox, Shown};
+use crate::app::part::{AnswerRow, Button, Figure, NumberBox, Shown};
 use crate::app::state::{AppState, memo, use_app_state};
 use crate::engine::batch::Divided;
 use crate::results::batch::dividing::{self, DividingResults, DoughOnBench};
@@ -25,6 +25,25 @@ impl BatchContext {
 /// The dough on the bench, divided.
 #[component]
 pub fn DivideCard() -> impl IntoView {
+    let state = use_app_state();
+    let context = BatchContext::from_context();
+    let answer = memo(move || {
+        let options = state.options.get();
+        match context.dividing(state).map(|dividing| dividing.divided) {
+            Some(Ok(divided)) => weighing::divided(&divided, options),
+            Some(Err(_)) | None => tr!("not known").to_owned(),
+        }
+    });
+    view! {
+        <AnswerRow title=tr!("Dividing") answer>
+            <Content />
+        </AnswerRow>
+    }
+}
+
+/// The boxes, and what follows.
+#[component]
+fn Content() -> impl IntoView {
     let state = use_app_state();
     let context = BatchContext::from_context();
     let divided = memo(move || context.dividing(state).map(|dividing| dividing.divided));
@@ -50,20 +69,15 @@ pub fn DivideCard() -> impl IntoView {
         })
     };
     view! {
-        <section class="card" aria-label=tr!("Dividing")>
-            <header>
-                <h2>{tr!("Dividing")}</h2>
-            </header>
-            <div class="body">
-                <div class="boxes">
-                    <DoughBox />
-                    <PiecesBox />
-                </div>
-                <div class="figures"><Figure label=tr!("Divide it into") shown working=Callback::new(working) /></div>
-                <p class="quiet follows">{move || view.with(|view| view.1.clone())}</p>
-                <Forget />
+        <div class="body">
+            <div class="boxes">
+                <DoughBox />
+                <PiecesBox />
             </div>
-        </section>
+            <div class="figures"><Figure label=tr!("Divide it into") shown working=Callback::new(working) /></div>
+            <p class="quiet follows">{move || view.with(|view| view.1.clone())}</p>
+            <Forget />
+        </div>
     }
 }
 

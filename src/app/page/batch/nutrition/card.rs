@@ -3,12 +3,12 @@
 use leptos::prelude::*;
 
 use crate::app::page::BatchContext;
-use crate::app::part::Choice;
+use crate::app::part::{AnswerRow, Choice};
 use crate::app::state::{DialogKind, WorkspaceStore, memo, use_app_state};
 use crate::engine::nutrition::LabelLaw;
 use crate::results::batch::nutrition;
 use crate::text::{
-    self, ErrorText, name,
+    self, ErrorText, batch_answer, name,
     nutrition::{NutritionRow, NutritionView},
     tr,
 };
@@ -16,6 +16,28 @@ use crate::text::{
 /// What is in the bread.
 #[component]
 pub fn NutritionCard() -> impl IntoView {
+    let state = use_app_state();
+    let workspace = WorkspaceStore::from_context();
+    let context = BatchContext::from_context();
+    let answer = memo(move || {
+        let (options, law) = (state.options.get(), workspace.law.get());
+        let found =
+            state.with(|sheet| context.read_scaled(|scaled| nutrition::of(sheet, scaled, law)));
+        match found {
+            Some(Ok(found)) => batch_answer::nutrition(&found, options),
+            Some(Err(_)) | None => tr!("not known").to_owned(),
+        }
+    });
+    view! {
+        <AnswerRow title=tr!("Nutrition, an estimate") answer>
+            <Content />
+        </AnswerRow>
+    }
+}
+
+/// The law, and the table by it.
+#[component]
+fn Content() -> impl IntoView {
     let state = use_app_state();
     let workspace = WorkspaceStore::from_context();
     let context = BatchContext::from_context();
@@ -28,20 +50,14 @@ pub fn NutritionCard() -> impl IntoView {
     });
     let laws = LabelLaw::ALL.map(|law| (law, name::law(law))).to_vec();
     view! {
-        <details class="card fold">
-            <summary>
-                <span class="title">{tr!("Nutrition")}</span>
-                <span class="quiet">{tr!("an estimate")}</span>
-            </summary>
-            <div class="body">
-                <Choice id="label-law" label=tr!("Rounded and named by the law of") choices=laws selected=workspace.law on_select=Callback::new(move |law| workspace.law.set(law)) />
-                {move || match view.get() {
-                    Some(Ok(view)) => view! { <Table view /> }.into_any(),
-                    Some(Err(says)) => view! { <p>{says}</p> }.into_any(),
-                    None => ().into_any(),
-                }}
-            </div>
-        </details>
+        <div class="body">
+            <Choice id="label-law" label=tr!("Rounded and named by the law of") choices=laws selected=workspace.law on_select=Callback::new(move |law| workspace.law.set(law)) />
+            {move || match view.get() {
+                Some(Ok(view)) => view! { <Table view /> }.into_any(),
+                Some(Err(says)) => view! { <p>{says}</p> }.into_any(),
+                None => ().into_any(),
+            }}
+        </div>
     }
 }
 

@@ -7,12 +7,13 @@ use super::pantry::PantryBox;
 use crate::app::browser::clipboard;
 use crate::app::browser::live_region::announce;
 use crate::app::page::BatchContext;
-use crate::app::part::{Button, Figure, Shown, TextBox};
-use crate::app::state::{WorkspaceStore, memo, use_app_state};
-use crate::results::batch::shopping;
+use crate::app::part::{AnswerRow, Button, Figure, Shown, TextBox};
+use crate::app::state::{AppState, WorkspaceStore, memo, use_app_state};
+use crate::engine::shopping::ShoppingError;
+use crate::results::batch::shopping::{self, ShoppingResults};
 use crate::sheet::{Pantry, plain};
 use crate::text::{
-    self, ErrorText,
+    self, ErrorText, batch_answer,
     shopping::{ShoppingRow, ShoppingView},
     tr,
 };
@@ -23,18 +24,48 @@ pub fn ShoppingCard() -> impl IntoView {
     let state = use_app_state();
     let workspace = WorkspaceStore::from_context();
     let context = BatchContext::from_context();
+    let answer = memo(move || {
+        let options = state.options.get();
+        workspace
+            .pantry
+            .with(|pantry| match bought(state, workspace, context, pantry) {
+                Some(Ok(found)) => batch_answer::shopping(&found, &pantry.currency, options),
+                Some(Err(_)) | None => tr!("not known").to_owned(),
+            })
+    });
+    view! {
+        <AnswerRow title=tr!("Shopping and cost") answer>
+            <Content />
+        </AnswerRow>
+    }
+}
+
+/// What is bought for the batch, or for the class that it is.
+fn bought(
+    state: AppState,
+    workspace: WorkspaceStore,
+    context: BatchContext,
+    pantry: &Pantry,
+) -> Option<Result<ShoppingResults, ShoppingError>> {
+    let (settings, sheet) = (workspace.settings.get(), state.current());
+    let scales = state.kitchen.with(|kitchen| kitchen.scales);
+    let results = context.results;
+    results.with(|batch| shopping::of_sheet(&sheet, batch, &settings, scales, pantry))
+}
+
+/// The list, its cost, and the pantry.
+#[component]
+fn Content() -> impl IntoView {
+    let state = use_app_state();
+    let workspace = WorkspaceStore::from_context();
+    let context = BatchContext::from_context();
     let view = memo(move || {
         let options = state.options.get();
-        let found = workspace.pantry.with(|pantry| {
-            let (settings, sheet) = (workspace.settings.get(), state.current());
-            let scales = state.kitchen.with(|kitchen| kitchen.scales);
-            let found = context
-                .results
-                .with(|batch| shopping::of_sheet(&sheet, batch, &settings, scales, pantry))?;
+        workspace.pantry.with(|pantry| {
+            let found = bought(state, workspace, context, pantry)?;
             let view = found.map(|found| text::shopping::view(&found, &pantry.currency, options));
-            Some(view)
-        })?;
-        Some(found.map_err(|error| error.sentence(options)))
+            Some(view.map_err(|error| error.sentence(options)))
+        })
     });
     let currency = memo(move || workspace.pantry.with(|pantry| pantry.currency.clone()));
     let name_money = move |text: String| {
@@ -43,15 +74,7 @@ pub fn ShoppingCard() -> impl IntoView {
             .update(|pantry| pantry.currency = plain::name(&text, Pantry::CURRENCY_LENGTH));
     };
     view! {
-        <details class="card fold">
-            <summary>
-                <span class="title">{tr!("Shopping and cost")}</span>
-                <span class="quiet">{move || view.with(|view| match view {
-                    Some(Ok(view)) => view.used.clone(),
-                    Some(Err(_)) | None => String::new(),
-                })}</span>
-            </summary>
-            <div class="body">
+        <div class="body">
                 {move || match view.get() {
                     Some(Ok(view)) => view! { <List view /> }.into_any(),
                     Some(Err(says)) => view! { <p>{says}</p> }.into_any(),
@@ -59,8 +82,7 @@ pub fn ShoppingCard() -> impl IntoView {
                 }}
                 <TextBox id="currency" label=tr!("What your money is called") text=currency on_input=Callback::new(name_money) max_length=Pantry::CURRENCY_LENGTH />
                 <PantryBox />
-            </div>
-        </details>
+        </div>
     }
 }
 

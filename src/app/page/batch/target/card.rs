@@ -5,18 +5,51 @@ use leptos::prelude::*;
 use super::fields::{PIECES, of_kind};
 use super::on_hand::OnHandPick;
 use crate::app::page::BatchContext;
-use crate::app::part::{FieldBox, PickOne};
+use crate::app::page::batch::make_formula::MakeFormula;
+use crate::app::part::{AnswerRow, FieldBox, PickOne};
 use crate::app::state::{AppState, memo, use_app_state};
 use crate::engine::batch::TargetKind;
 use crate::results::batch::target;
-use crate::text::{name, tr};
+use crate::text::{batch_answer, name, tr};
 
 /// The prefix of the ids of all target boxes.
 const BOXES: &str = "wanted-";
 
-/// The batch target.
+/// The batch target, and what it comes to.
 #[component]
-pub fn WantedCard() -> impl IntoView {
+pub fn TargetRow() -> impl IntoView {
+    let state = use_app_state();
+    let context = BatchContext::from_context();
+    let answer = memo(move || {
+        let options = state.options.get();
+        context.read(|scaled| batch_answer::wanted(scaled, options))
+    });
+    view! {
+        <AnswerRow title=tr!("How much") answer>
+            <div class="body">
+                <TargetBoxes />
+                <Lost />
+                <MakeFormula />
+            </div>
+        </AnswerRow>
+    }
+}
+
+/// Where dough and chocolate go on the way, said once.
+#[component]
+fn Lost() -> impl IntoView {
+    let state = use_app_state();
+    let context = BatchContext::from_context();
+    let lost = memo(move || {
+        let options = state.options.get();
+        context.read_scaled(|scaled| batch_answer::lost(scaled, options))
+    });
+    view! { <p class="quiet follows">{lost}</p> }
+}
+
+/// The boxes of the batch target.
+#[component]
+pub fn TargetBoxes() -> impl IntoView {
     let state = use_app_state();
     let context = BatchContext::from_context();
     let kind = memo(move || state.with(|sheet| sheet.batch.wanted.kind()));
@@ -31,21 +64,14 @@ pub fn WantedCard() -> impl IntoView {
             .collect_view()
     };
     view! {
-        <section class="card" aria-label=tr!("Wanted")>
-            <header>
-                <h2>{tr!("Wanted")}</h2>
-            </header>
-            <div class="body">
-                <PickOne id="way" label=tr!("Ask for it by") choices=kinds selected=kind on_select=move |kind| choose(state, context, kind) />
-                <Show when=move || kind.get() == TargetKind::OnHand>
-                    <OnHandPick />
-                </Show>
-                <div class="boxes">{boxes}</div>
-                <Show when=move || !kind.get().counts_pieces()>
-                    <FieldBox field=PIECES />
-                </Show>
-            </div>
-        </section>
+        <PickOne id="way" label=tr!("Ask for it by") choices=kinds selected=kind on_select=move |kind| choose(state, context, kind) />
+        <Show when=move || kind.get() == TargetKind::OnHand>
+            <OnHandPick />
+        </Show>
+        <div class="boxes">{boxes}</div>
+        <Show when=move || !kind.get().counts_pieces()>
+            <FieldBox field=PIECES />
+        </Show>
     }
 }
 
@@ -67,6 +93,6 @@ fn choose(state: AppState, context: BatchContext, kind: TargetKind) {
     invalid.extend(previous.take_invalid_inputs(kind));
     state.invalid_inputs.set(invalid);
     context.previous.set(previous);
-    sheet.batch.wanted = wanted;
+    sheet.batch = target::with_pieces_kept(&sheet, wanted);
     state.put(sheet, None);
 }

@@ -5,5 +5,5 @@ mod fields;
 mod on_hand;
 mod previous;
 
-pub use card::WantedCard;
+pub use card::{TargetBoxes, TargetRow};
 pub use previous::PreviousTargets;

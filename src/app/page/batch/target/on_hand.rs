@@ -26,7 +26,7 @@ pub fn OnHandPick() -> impl IntoView {
     let chosen = move |at: Option<LineAt>| {
         let mut sheet = state.sheet();
         if let Some(wanted) = at.and_then(|at| target::by_ingredient(&sheet, at)) {
-            sheet.batch.wanted = wanted;
+            sheet.batch = target::with_pieces_kept(&sheet, wanted);
             state.put(sheet, None);
             state.reset_inputs();
         }

@@ -7,18 +7,43 @@ use super::plan::TinDrawing;
 use super::saved::SavedTins;
 use crate::app::browser::live_region::announce;
 use crate::app::page::BatchContext;
-use crate::app::part::{AdviceCard, Button, Figure, PickOne, Shown};
-use crate::app::state::{DialogKind, memo, use_app_state};
-use crate::engine::batch::BatchTarget;
+use crate::app::part::{AdviceCard, AnswerRow, Button, Figure, PickOne, Shown, Verdict};
+use crate::app::state::{AppState, DialogKind, memo, use_app_state};
 use crate::engine::tin::TinKind;
-use crate::engine::working::WorkingLine;
-use crate::results::batch::tins;
+use crate::engine::working::Line;
+use crate::results::batch::target;
+use crate::results::batch::tins::{self, TinResults};
 use crate::sheet::TinUse;
-use crate::text::{self, chart::TinPlan, name, tins::TinView, tr};
+use crate::text::{self, batch_answer, chart::TinPlan, name, tins::TinView, tr};
 
 /// The tins of the batch.
 #[component]
 pub fn TinCard() -> impl IntoView {
+    let state = use_app_state();
+    let context = BatchContext::from_context();
+    let found = memo(move || {
+        let options = state.options.get();
+        let tins = state.with(|sheet| context.read_scaled(|scaled| tins::of(sheet, scaled)));
+        let tins = tins.flatten();
+        let suits = tins.as_ref().and_then(TinResults::suits);
+        (batch_answer::tin(tins.as_ref(), options), suits)
+    });
+    let answer = Signal::derive(move || found.with(|found| found.0.clone()));
+    let verdict = Signal::derive(move || match found.with(|found| found.1) {
+        Some(true) => Verdict::Good,
+        Some(false) => Verdict::Wrong,
+        None => Verdict::Plain,
+    });
+    view! {
+        <AnswerRow title=tr!("Tin") answer verdict>
+            <TinBody />
+        </AnswerRow>
+    }
+}
+
+/// The tin, its measures, and what follows.
+#[component]
+pub fn TinBody() -> impl IntoView {
     let state = use_app_state();
     let context = BatchContext::from_context();
     let view = memo(move || {
@@ -32,16 +57,9 @@ pub fn TinCard() -> impl IntoView {
         all.extend(TinKind::ALL.map(|kind| (Some(kind), name::tin_kind(kind).to_owned())));
         all
     });
-    let choose = move |kind: Option<TinKind>| {
-        state.edit(|sheet| sheet.batch.tin = kind.map(|kind| TinUse::of(kind.tin())));
-    };
+    let choose = move |kind: Option<TinKind>| choose(state, kind);
     let there = memo(move || view.with(Option::is_some));
     view! {
-        <section class="card" aria-label=tr!("Tin")>
-            <header>
-                <h2>{tr!("Tin")}</h2>
-                <span class="quiet">{tr!("inside measures")}</span>
-            </header>
             <div class="body">
                 <div class="boxes">
                     <PickOne id="tin-kind" label=tr!("Baked in") choices=kinds selected=kind on_select=Callback::new(choose) />
@@ -52,8 +70,30 @@ pub fn TinCard() -> impl IntoView {
                 </Show>
                 <SavedTins />
             </div>
-        </section>
     }
+}
+
+/// The last tin of each kind, as long as the page is open.
+#[derive(Clone, Copy)]
+struct PreviousTins(StoredValue<Vec<TinUse>>);
+
+/// Chooses a kind of tin: the last one of that kind, else the usual one.
+fn choose(state: AppState, kind: Option<TinKind>) {
+    let previous = state.page_singleton(|_| PreviousTins(StoredValue::new(Vec::new())));
+    let now = untrack(|| state.with(|sheet| sheet.batch.tin));
+    let of_kind = |used: &TinUse| Some(used.tins.tin.kind()) == kind;
+    let found = previous
+        .0
+        .with_value(|all| all.iter().copied().find(of_kind));
+    if let Some(now) = now {
+        previous.0.update_value(|all| {
+            all.retain(|used| used.tins.tin.kind() != now.tins.tin.kind());
+            all.push(now);
+        });
+    }
+    state.edit(|sheet| {
+        sheet.batch.tin = kind.map(|kind| found.unwrap_or_else(|| TinUse::of(kind.tin())));
+    });
 }
 
 type Select = fn(&TinView) -> String;
@@ -89,7 +129,7 @@ fn TinFigures(
     let fill = move |()| {
         let dough = view.with_untracked(|view| view.as_ref()?.dough);
         if let Some(dough) = dough {
-            state.edit(|sheet| sheet.batch.wanted = BatchTarget::Dough(dough));
+            state.edit(|sheet| sheet.batch.wanted = target::of_dough(sheet, dough));
             announce(tr!("The batch is now as large as the tins want it."));
         }
     };

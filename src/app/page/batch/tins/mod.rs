@@ -5,4 +5,4 @@ mod fields;
 mod plan;
 mod saved;
 
-pub use card::TinCard;
+pub use card::{TinBody, TinCard};

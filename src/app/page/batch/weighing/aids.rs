@@ -19,14 +19,11 @@ pub fn WeighingAids() -> impl IntoView {
     let some = memo(move || lines.with(|lines| !lines.is_empty()));
     view! {
         <Show when=move || some.get()>
-            <section class="advice cures follows" aria-label=tr!("Hard to weigh")>
-                <h2>{tr!("Hard to weigh on these scales")}</h2>
-                <div>
-                    <For each=move || lines.get() key=|line| *line let(line)>
-                        <WeighingAid line />
-                    </For>
-                </div>
-            </section>
+            <div class="cures follows" role="group" aria-label=tr!("Hard to weigh")>
+                <For each=move || lines.get() key=|line| *line let(line)>
+                    <WeighingAid line />
+                </For>
+            </div>
         </Show>
     }
 }

@@ -10,17 +10,12 @@ use crate::text::{FormatOptions, tr, weighing};
 
 /// What weighing changes in all.
 #[component]
-pub fn ChangeCard() -> impl IntoView {
+pub fn ChangeFigures() -> impl IntoView {
     view! {
-        <section class="card" aria-label=tr!("What the scale changes")>
-            <header>
-                <h2>{tr!("What the scale changes")}</h2>
-            </header>
-            <div class="figures">
-                <RoundedFigure label=tr!("Dough as weighed") select=|rounded, options| Some(weighing::dough_change(rounded, options)) />
-                <RoundedFigure label=tr!("True water") select=weighing::water_change />
-            </div>
-        </section>
+        <div class="figures">
+            <RoundedFigure label=tr!("Dough as weighed") select=|rounded, options| Some(weighing::dough_change(rounded, options)) />
+            <RoundedFigure label=tr!("True water") select=weighing::water_change />
+        </div>
     }
 }
 

@@ -37,7 +37,8 @@ pub fn WeighLine(
     let open = move |_| {
         state.open(DialogKind::Working {
             title: food.get_untracked(),
-            value: weighed.with_untracked(|weighed| weighed.shows.clone()),
+            value: weighed
+                .with_untracked(|weighed| format!("{} · {}", weighed.shows, weighed.wording)),
             lines: working(state, context, at),
         });
     };
@@ -45,7 +46,7 @@ pub fn WeighLine(
         <button type="button" class="weigh" class:off=move || weighed.with(|weighed| weighed.off) aria-haspopup="dialog" on:click=open>
             <span class="name">{food}</span>
             <span class="shows">{move || weighed.with(|weighed| weighed.shows.clone())}</span>
-            <span class="said">{move || weighed.with(|weighed| weighed.wording.clone())}</span>
+            {move || weighed.with(|weighed| weighed.off.then(|| view! { <span class="said">{weighed.wording.clone()}</span> }))}
         </button>
     }
 }

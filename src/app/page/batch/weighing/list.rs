@@ -15,14 +15,16 @@ pub fn Weighing() -> impl IntoView {
     let state = use_app_state();
     let parts = memo(move || state.with(|sheet| parts_to_weigh(&sheet.formula)));
     view! {
-        <For each=move || parts.get() key=Clone::clone let(part)>
-            <PartCard part />
-        </For>
+        <section class="card weighing" aria-label=tr!("What to weigh")>
+            <For each=move || parts.get() key=Clone::clone let(part)>
+                <PartList part />
+            </For>
+        </section>
     }
 }
 
 #[component]
-fn PartCard(
+fn PartList(
     /// Which part.
     part: PartToWeigh,
 ) -> impl IntoView {
@@ -47,7 +49,7 @@ fn PartCard(
     let row = |at| view! { <li><WeighLine at /></li> };
     let rows = lines.into_iter().map(row).collect_view();
     view! {
-        <section class="card weighing" data-part=part_word(kind) aria-label=label>
+        <section class="part" data-part=part_word(kind) aria-label=label>
             <header>
                 <h2>
                     <span class="letter" aria-hidden="true">{line::mark(part)}</span>

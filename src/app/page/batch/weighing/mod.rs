@@ -1,4 +1,4 @@
-//! What to weigh: the scales, each line, help for what is too little, and what rounding changes.
+//! What to weigh: the scale, each line, help for what is too little, and what rounding changes.
 
 mod aids;
 mod change_card;
@@ -7,7 +7,6 @@ mod list;
 mod scales_card;
 
 pub use aids::WeighingAids;
-pub use change_card::ChangeCard;
 pub use line::WeighLine;
 pub use list::Weighing;
-pub use scales_card::ScalesCard;
+pub use scales_card::ScaleRow;
