@@ -22,7 +22,7 @@ use leptos::prelude::*;
 use wasm_bindgen_futures::spawn_local;
 
 use crate::storage::Fragment;
-use browser::{address, clock, focus, offline, persist, splash, storage};
+use browser::{address, clock, focus, number_boxes, offline, persist, splash, storage};
 use lazy::{language, links, records};
 use shell::AppRoot;
 use state::AppState;
@@ -64,6 +64,7 @@ fn draw() {
         state.follow_other_tabs();
         lazy::start_timers(state);
         clock::on_leaving(move || state.flush());
+        number_boxes::watch(move || state.end_step());
         offline::watch(state.newer_version);
         persist::ask();
         address::watch(move |fragment| {

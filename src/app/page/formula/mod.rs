@@ -1,22 +1,28 @@
 //! Formula: what is this dough?
 
 mod about_card;
+mod basis_row;
 mod cautions;
 mod compare;
 mod compare_card;
 mod figures_card;
+mod hold_button;
 mod key_figures;
 mod line_row;
 mod part_card;
+mod part_shares;
 mod place;
 mod rest;
-mod share_box;
-mod target_card;
+mod target_fields;
 mod water_card;
+mod what_if_sheet;
 mod what_ifs;
 
+pub use about_card::AboutFields;
 pub use compare::Compare;
 pub use key_figures::FormulaKeys;
 pub use line_row::{CardTexts, LineRows};
+pub use part_shares::PartShares;
 pub use place::FormulaPlace;
 pub use rest::FormulaRest;
+pub use what_if_sheet::WhatIfSheet;
