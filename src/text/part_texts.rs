@@ -90,7 +90,7 @@ impl PartTexts {
             Some(LineTexts {
                 mass: mass.unwrap_or_default(),
                 percentage: percentage
-                    .map(|share| format::box_share(share, options))
+                    .map(|share| format::box_percentage(share, options))
                     .unwrap_or_default(),
                 is_changed: results.is_changed,
             })

@@ -2,7 +2,7 @@
 
 import assert from 'node:assert/strict';
 import { Formula } from './pages/formula.mjs';
-import { drawn, holds } from './pages/app_page.mjs';
+import { drawn, holds, isInvalid } from './pages/app_page.mjs';
 import { test } from './registry.mjs';
 
 test('a tap on a number selects it: what is typed then takes its place', async (session) => {
@@ -32,8 +32,8 @@ test('Enter goes to the next weight, over the end of a part too', async (session
 /// Every figure of the formula as its boxes have it.
 const figuresOf = (page) => page.evaluate(() => [...document.querySelectorAll('main .line input')].map((box) => `${box.id} ${box.value}`));
 
-for (const [what, name, typed] of [['share', /share of all flour/, '0.5'], ['share', /share of all flour/, '12.5'], ['liquid', /Liquid on its own flour/, '200'],
-  ['liquid', /Liquid on its own flour/, '0.9']]) {
+for (const [what, name, typed] of [['share', /share of all flour/, '0.5'], ['share', /share of all flour/, '12.5'], 
+  ['liquid', /Liquid on its own flour/, '0.9'], ['liquid', /Liquid on its own flour/, '140']]) {
   test(`a ${what} of ${typed} typed key by key ends where it does when it is pasted, as one step`, async (session) => {
     const seen = [];
     for (const how of ['typed', 'pasted']) {
@@ -71,4 +71,19 @@ test('two entries into one box are two steps', async (session) => {
   await holds(salt, '9');
   await formula.undo();
   await holds(salt, '8.6');
+});
+
+test('a liquid that the final dough cannot give is refused, and the keys before it leave nothing behind', async (session) => {
+  const { page } = await session.open('phone');
+  const formula = new Formula(page);
+  const before = await figuresOf(page);
+  await formula.part('Scald').locator('.settings').click();
+  const box = formula.part('Scald').getByRole('textbox', { name: /Liquid on its own flour/ });
+  await box.click();
+  await drawn(page);
+  // 200 % of 72 g is 144 g, 32 g more than there is, and the final dough has no water.
+  await page.keyboard.type('200');
+  await isInvalid(box);
+  assert.deepEqual(await figuresOf(page), before);
+  assert.equal(await formula.canUndo(), false);
 });

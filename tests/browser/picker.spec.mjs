@@ -102,8 +102,8 @@ test('several ingredients are added one after the other, and the caret is then i
     await page.part('Final dough').getByRole('button', { name: 'Add an ingredient' }).click();
     await page.opened();
     await page.dialog.getByRole('searchbox', { name: 'Search by name' }).fill('honey');
-    await page.dialog.getByRole('button', { name: /^Honey/ }).click();
-    await page.dialog.getByRole('button', { name: /^Olive oil/ }).click();
+    await page.dialog.getByRole('button', { name: /^Honey/ }).first().click();
+    await page.dialog.getByRole('button', { name: /^Olive oil/ }).first().click();
     await page.dialog.getByText('Honey, Olive oil').waitFor();
     if (how === 'Done') await page.dialog.getByRole('button', { name: 'Done' }).click();
     else await page.page.keyboard.press('Escape');

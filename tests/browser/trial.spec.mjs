@@ -21,7 +21,7 @@ test('a trial shows old and new beside each figure, and dropped it has changed n
   const dough = await value(page, 'Dough');
   assert.equal(dough.value.replace(/\s/g, ' '), '982.6 g', '934.6 g and 48 more');
   assert.match(dough.was.replace(/\s/g, ' '), /was 934\.6 g \+48 g/);
-  assert.match((await value(page, 'True water')).was, /was 64\.7[\s\S]* points?/);
+  assert.match((await value(page, 'True water')).was, /was 64\.7[\s\S]*\spoints?/);
   assert.equal((await value(page, 'Salt')).was, undefined, 'what does not change says nothing');
   await page.trial.getByText(/Whole milk.*112.*160/).waitFor();
   await written(page.page);
@@ -122,7 +122,7 @@ test('a what-if that this dough cannot do is answered in words, and tries nothin
   await page.type(milk(page), '0');
   await page.type(page.weight('Final dough', 'Egg yolk'), '0');
   await counts(page.page.getByRole('button', { name: 'Water for half the milk' }), 0, 'what means nothing is not offered');
-  await page.whatIf('Two points more water');
+  await page.whatIf('Two points less water');
   await page.page.getByRole('main').getByRole('paragraph').filter({ hasText: /give way/ }).waitFor();
   await counts(page.trial, 0);
 });

@@ -94,16 +94,21 @@ impl AppState {
     /// it was when the box was entered.
     ///
     /// # Errors
-    /// The error of `change`; then nothing is changed.
+    /// The error of `change`; then the formula is as it was when the box was entered.
     pub fn change<E>(
         self,
         from: &str,
         change: impl FnOnce(&Formula) -> Result<Formula, E>,
     ) -> Result<(), E> {
         let entered = self.entered(from);
-        let formula = change(&entered.formula)?;
-        self.put(entered.with_formula(formula), Some(from));
-        Ok(())
+        let changed = change(&entered.formula);
+        let (sheet, stored) = match changed {
+            Ok(formula) => (entered.with_formula(formula), Ok(())),
+            // What cannot be had leaves nothing of the keys before it.
+            Err(error) => (Sheet::clone(&entered), Err(error)),
+        };
+        self.put(sheet, Some(from));
+        stored
     }
 
     /// Changes the current sheet, as one step that belongs to no box.

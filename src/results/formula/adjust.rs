@@ -5,6 +5,7 @@ use super::formula_results::figures;
 use crate::engine::formula::{
     Figure, Formula, FormulaError, Line, LineAt, PartKind, with_water_line,
 };
+use crate::engine::ingredients::Role;
 use crate::engine::quantity::{Mass, Share};
 use crate::sheet::Sheet;
 
@@ -22,7 +23,7 @@ pub enum Adjuster {
 
 /// What can make up the difference when a figure is set, the usual one first.
 ///
-/// For water in the dough: plain water, every other liquid of the final dough, its heaviest flour.
+/// For water in the dough: plain water, every other liquid of the final dough that is not an egg, its heaviest flour.
 /// For other figures: the line that usually does.
 ///
 /// ```
@@ -44,7 +45,7 @@ pub fn adjusters(sheet: &Sheet, figure: Figure) -> Vec<Adjuster> {
         return usual().into_iter().collect();
     }
     let liquids = final_lines(formula)
-        .filter(|(_, line)| line.is_liquid() && !line.is_water() && line.mass > Mass::ZERO)
+        .filter(|(_, line)| line.food.role() == Role::Liquid && line.mass > Mass::ZERO)
         .map(|(at, _)| Adjuster::Line(at));
     let flour = final_lines(formula)
         .filter(|(_, line)| line.is_flour() && line.mass > Mass::ZERO)

@@ -4,10 +4,13 @@ use leptos::prelude::*;
 
 use crate::app::part::{AnswerRow, SafetyLine};
 use crate::app::state::{memo, use_app_state};
-use crate::engine::formula::Caution;
+use crate::engine::formula::{Caution, Figure};
 use crate::results::formula::{cautions, figures};
 use crate::text::caution::Hazard;
-use crate::text::{Advice, ErrorText, caution, tr};
+use crate::text::{ErrorText, caution, tr};
+
+/// A caution in words: title, answer, meaning, what to do, source.
+type Told = [String; 5];
 
 /// Cautions about the formula, each one with what to do; why there are no figures, where there are
 /// none.
@@ -23,18 +26,21 @@ pub fn Cautions() -> impl IntoView {
             found
                 .map(|one| {
                     let advice = caution::formula(one, &sheet.formula, options);
-                    (caution::formula_title(one), advice)
+                    let title = caution::formula_title(one);
+                    [
+                        title,
+                        caution::formula_answer(one, options),
+                        advice.means.into_owned(),
+                        advice.to_do.into_owned(),
+                        advice.source.into_owned(),
+                    ]
                 })
-                .collect::<Vec<(String, Advice)>>()
+                .collect::<Vec<Told>>()
         })
     });
     let missing = memo(move || {
         let options = state.options.get();
-        let error = state.with(|sheet| {
-            figures(sheet)
-                .share(crate::engine::formula::Figure::Flour)
-                .err()
-        });
+        let error = state.with(|sheet| figures(sheet).share(Figure::Flour).err());
         error.map(|error| error.sentence(options))
     });
     let count = memo(move || found.with(Vec::len));
@@ -50,21 +56,20 @@ pub fn Cautions() -> impl IntoView {
 /// One of the cautions.
 #[component]
 fn OneCaution(
-    /// All of them: what each is about, and what it says.
-    found: Memo<Vec<(String, Advice)>>,
+    /// All of them.
+    found: Memo<Vec<Told>>,
     /// Which one.
     at: usize,
 ) -> impl IntoView {
-    let read = move |select: fn(&(String, Advice)) -> String| {
-        memo(move || found.with(|found| found.get(at).map(select).unwrap_or_default()))
+    let read = move |select: fn(&Told) -> &String| {
+        memo(move || found.with(|found| found.get(at).map(select).cloned().unwrap_or_default()))
     };
-    let title = read(|one| one.0.clone());
-    let answer = read(|one| one.1.means.to_string());
     view! {
-        <AnswerRow title answer>
+        <AnswerRow title=read(|[title, ..]| title) answer=read(|[_, answer, ..]| answer)>
             <div class="body">
-                <p>{read(|one| one.1.to_do.to_string())}</p>
-                <p class="quiet">{tr!("Source: ")}{read(|one| one.1.source.to_string())}</p>
+                <p>{read(|[_, _, means, ..]| means)}</p>
+                <p>{read(|[.., to_do, _]| to_do)}</p>
+                <p class="quiet">{tr!("Source: ")}{read(|[.., source]| source)}</p>
             </div>
         </AnswerRow>
     }

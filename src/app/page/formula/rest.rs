@@ -16,10 +16,12 @@ pub fn FormulaRest() -> impl IntoView {
     view! {
         <div class="cards rows">
             <Cautions />
-            <WaterCard />
-            <FiguresCard />
             <WhatIfs />
             <BasisRow />
+        </div>
+        <div class="cards rows aside">
+            <WaterCard />
+            <FiguresCard />
             <CompareCard />
             <AboutCard />
         </div>

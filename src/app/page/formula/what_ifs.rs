@@ -14,7 +14,7 @@ use crate::text::{ErrorText, name, tr, trial};
 #[component]
 pub fn WhatIfs() -> impl IntoView {
     view! {
-        <AnswerRow title=tr!("What if") answer=tr!("try changes; nothing is kept unless you say so")>
+        <AnswerRow title=tr!("What if") answer=tr!("try changes, then keep or drop them")>
             <WhatIfContent />
         </AnswerRow>
     }
