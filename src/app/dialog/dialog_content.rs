@@ -31,7 +31,9 @@ pub fn DialogContent(
         DialogKind::Part(part) => view! { <PartMenu part /> }.into_any(),
         DialogKind::AddPart => view! { <AddPart /> }.into_any(),
         DialogKind::NewParts => view! { <NewParts /> }.into_any(),
-        DialogKind::About => view! { <AboutFields /> }.into_any(),
+        DialogKind::About => {
+            view! { <AboutFields ids=["dialog-name", "dialog-bread", "dialog-note"] /> }.into_any()
+        }
         DialogKind::Pick { pick_for, .. } => view! { <Picker pick_for /> }.into_any(),
         DialogKind::Shelf => view! { <ShelfDialog /> }.into_any(),
         DialogKind::Share => view! { <ShareDialog /> }.into_any(),

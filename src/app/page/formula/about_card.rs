@@ -16,7 +16,7 @@ pub fn AboutCard() -> impl IntoView {
     view! {
         <AnswerRow title=tr!("About it") answer>
             <div class="body">
-                <AboutFields />
+                <AboutFields ids=["name", "bread", "note"] />
             </div>
         </AnswerRow>
     }
@@ -24,7 +24,10 @@ pub fn AboutCard() -> impl IntoView {
 
 /// Name, kind of bread and note.
 #[component]
-pub fn AboutFields() -> impl IntoView {
+pub fn AboutFields(
+    /// The ids of the three boxes: the row and the dialog can be there at once.
+    ids: [&'static str; 3],
+) -> impl IntoView {
     let state = use_app_state();
     let words = memo(move || state.with(|sheet| sheet.name.clone()));
     let bread = memo(move || state.with(|sheet| sheet.bread));
@@ -32,12 +35,7 @@ pub fn AboutFields() -> impl IntoView {
     let breads = Bread::ALL
         .map(|bread| (bread, name::bread(bread).to_owned()))
         .to_vec();
-    // The row below and the dialog can be there at once: each has boxes of its own.
-    let [name_id, bread_id, note_id] = if state.opened.with_untracked(Option::is_some) {
-        ["dialog-name", "dialog-bread", "dialog-note"]
-    } else {
-        ["name", "bread", "note"]
-    };
+    let [name_id, bread_id, note_id] = ids;
     view! {
         <TextBox
             id=name_id
