@@ -1,7 +1,6 @@
 //! Formula: what is this dough?
 
 mod about_card;
-mod basis_row;
 mod cautions;
 mod compare;
 mod compare_card;

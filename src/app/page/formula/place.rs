@@ -15,6 +15,10 @@ use crate::text::{name, tr};
 pub fn FormulaPlace() -> impl IntoView {
     let state = use_app_state();
     let parts = memo(move || state.with(|sheet| sheet.formula.parts.len()));
+    let other_basis = move |()| {
+        state.basis.update(|basis| *basis = basis.other());
+        state.reset_inputs();
+    };
     view! {
         <h1 id=HEADING class="visually-hidden" tabindex="-1">{name::place(Place::Formula)}</h1>
         <div class="columns">
@@ -22,7 +26,10 @@ pub fn FormulaPlace() -> impl IntoView {
                 <For each=move || 0..parts.get() key=|part| *part let(part)>
                     <PartCard part />
                 </For>
-                <Button label=tr!("Add a stream") class="bare" picture=Picture::Add on_tap=move |()| state.open(DialogKind::AddPart) />
+                <div class="below-parts">
+                    <Button label=tr!("Add a stream") class="bare" picture=Picture::Add on_tap=move |()| state.open(DialogKind::AddPart) />
+                    <Button label=memo(move || name::percentages(state.basis.get()).to_owned()) class="bare" on_tap=other_basis />
+                </div>
             </div>
             {lazy::formula_rest()}
         </div>

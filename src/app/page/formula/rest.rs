@@ -3,7 +3,6 @@
 use leptos::prelude::*;
 
 use super::about_card::AboutCard;
-use super::basis_row::BasisRow;
 use super::cautions::Cautions;
 use super::compare_card::CompareCard;
 use super::figures_card::FiguresCard;
@@ -17,7 +16,6 @@ pub fn FormulaRest() -> impl IntoView {
         <div class="cards rows">
             <Cautions />
             <WhatIfs />
-            <BasisRow />
         </div>
         <div class="cards rows aside">
             <WaterCard />
