@@ -27,7 +27,7 @@ use wasm_bindgen_futures::spawn_local;
 pub use first_screen::first_screen;
 
 use crate::storage::Fragment;
-use browser::{address, clock, focus, offline, persist, splash, storage};
+use browser::{address, clock, focus, number_boxes, offline, persist, splash, storage};
 use lazy::{language, links, records};
 use shell::AppRoot;
 use state::AppState;
@@ -70,6 +70,7 @@ fn draw() {
         state.follow_other_tabs();
         lazy::start_timers(state);
         clock::on_leaving(move || state.flush());
+        number_boxes::watch(move || state.end_step());
         offline::watch(state.newer_version);
         persist::ask();
         address::watch(move |fragment| {

@@ -50,6 +50,17 @@ impl<T: PartialEq> History<T> {
         Arc::clone(&self.now)
     }
 
+    /// The value that the next change with this `edit` begins from: the current one, or the one
+    /// before the step that it goes on with.
+    #[must_use]
+    pub fn entered(&self, edit: &str) -> Arc<T> {
+        let goes_on = self.editing.as_deref() == Some(edit);
+        match self.past.back().filter(|_| goes_on) {
+            Some(step) => Arc::clone(&step.other),
+            None => self.shared(),
+        }
+    }
+
     /// Changes the value, as step number `revision`. Successive changes with the same `edit` are
     /// one step, so that undo removes a number and not its last digit. An equal value is no change.
     pub fn change(&mut self, to: T, edit: Option<&str>, revision: u64) {
@@ -58,7 +69,15 @@ impl<T: PartialEq> History<T> {
         }
         let goes_on = edit.is_some() && edit == self.editing.as_deref();
         let other = std::mem::replace(&mut self.now, Arc::new(to));
-        if !goes_on {
+        if goes_on {
+            // Typed back to where it began: no step is left.
+            let began = self.past.back().map(|step| &step.other);
+            if began.is_some_and(|began| *began == self.now) {
+                self.past.pop_back();
+                self.editing = None;
+                return;
+            }
+        } else {
             self.past.push_back(Step { other, revision });
             if self.past.len() > Self::MOST {
                 self.past.pop_front();

@@ -4,6 +4,7 @@
 
 pub mod civil;
 mod cooling_settings;
+mod copy;
 pub mod day;
 mod examples;
 mod formula_sheet;

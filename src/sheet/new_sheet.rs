@@ -1,6 +1,6 @@
-//! New sheets from another: an empty one with the same settings, and a copy under another name.
+//! A new sheet from another: an empty one with the same settings.
 
-use super::{Sheet, plain};
+use super::Sheet;
 use crate::engine::batch::BatchTarget;
 use crate::engine::formula::{Formula, Part, PartKind};
 use crate::engine::quantity::Mass;
@@ -22,13 +22,5 @@ impl Sheet {
         new.formula = Formula { parts: vec![part] };
         new.batch.wanted = BatchTarget::default();
         new
-    }
-
-    /// The same sheet under another name, cut to [`Sheet::NAME_LENGTH`].
-    #[must_use]
-    pub fn copied(&self, name: &str) -> Self {
-        let mut copy = self.clone();
-        copy.name = plain::name(name, Self::NAME_LENGTH);
-        copy
     }
 }

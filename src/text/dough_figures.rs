@@ -1,9 +1,12 @@
 //! `DoughFigures`: every figure of a dough as it is written, in one value that the page follows.
 
 use super::shown::{Shown, was_by};
-use super::{ErrorText, FormatOptions, format, tr};
-use crate::engine::formula::{Figure, Figures, FormulaError};
+use super::{FormatOptions, format, tr};
+use crate::engine::formula::{Figure, Figures};
 use crate::engine::quantity::Share;
+
+/// A figure that cannot be had; one sentence of the page says why.
+const DASH: &str = "–";
 
 /// Every figure of a dough written out, with what a trial changes of each.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -24,7 +27,7 @@ impl DoughFigures {
             let old = saved.and_then(|saved| saved.share(figure).ok());
             match now.share(figure) {
                 Ok(share) => with_points(format::share(share, options), share, old, options),
-                Err(error) => Shown::plain(error.sentence(options)),
+                Err(_) => Shown::plain(DASH.to_owned()),
             }
         };
         let mass = |figure| {
@@ -45,7 +48,7 @@ impl DoughFigures {
                 let value = tr!("{value} of dough", value = format::share(share, options));
                 with_points(value, share, saved.and_then(Figures::moisture), options)
             }
-            None => Shown::plain(FormulaError::NoFlour.sentence(options)),
+            None => Shown::plain(DASH.to_owned()),
         };
         Self {
             shares: Figure::ALL.map(share).to_vec(),
@@ -54,7 +57,7 @@ impl DoughFigures {
         }
     }
 
-    /// A figure as a share of the flour, or why there is none.
+    /// A figure as a share of the flour; a dash where there is none.
     #[must_use]
     pub fn share(&self, figure: Figure) -> Option<&Shown> {
         self.shares.get(index(figure)?)
@@ -64,6 +67,30 @@ impl DoughFigures {
     #[must_use]
     pub fn mass(&self, figure: Figure) -> Option<&Shown> {
         self.masses.get(index(figure)?)
+    }
+
+    /// The water in one sentence: "True water 64.7 %, poured 38.8 %".
+    #[must_use]
+    pub fn water_answer(&self) -> String {
+        let value = |figure| self.share(figure).map(|shown| shown.value.as_str());
+        tr!(
+            "True water {water}, poured {poured}",
+            water = value(Figure::TrueWater).unwrap_or(DASH),
+            poured = value(Figure::PouredWater).unwrap_or(DASH)
+        )
+    }
+
+    /// The other figures in one sentence: "Flour 480 g, sugar 11 %, fat 9 %".
+    #[must_use]
+    pub fn others_answer(&self) -> String {
+        let value = |figure| self.share(figure).map(|shown| shown.value.as_str());
+        let flour = self.mass(Figure::Flour).map(|shown| shown.value.as_str());
+        tr!(
+            "Flour {flour}, sugar {sugar}, fat {fat}",
+            flour = flour.unwrap_or(DASH),
+            sugar = value(Figure::Sugar).unwrap_or(DASH),
+            fat = value(Figure::Fat).unwrap_or(DASH)
+        )
     }
 
     /// All water as a share of the dough.

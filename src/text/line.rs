@@ -3,14 +3,20 @@
 use super::format;
 use super::format_options::FormatOptions;
 use crate::engine::formula::{Formula, Line, LineAt};
-use crate::engine::ingredients::{Food, Role};
+use crate::engine::ingredients::{Food, Listed, Role};
+use crate::results::formula::Adjuster;
 use crate::text::{language::text, name, tr};
 
-/// Returns the notes below an ingredient's name: its kind, its actual weight, how it counts.
+/// Returns the notes below an ingredient's name: its kind where another one has the same name, its
+/// actual weight, how it counts.
 #[must_use]
 pub fn wording(line: &Line, options: FormatOptions) -> String {
     let detail = match &line.food {
-        Food::Listed(listed) => text(listed.row().detail),
+        Food::Listed(listed) => {
+            let row = listed.row();
+            let mut same = Listed::all().filter(|other| other.row().name == row.name);
+            same.nth(1).map_or("", |_| text(row.detail))
+        }
         Food::Own(_) => tr!("of your own"),
     };
     let poured = line
@@ -33,6 +39,18 @@ pub fn wording(line: &Line, options: FormatOptions) -> String {
 #[must_use]
 pub fn mark(part: usize) -> char {
     ('A'..='Z').nth(part).unwrap_or('·')
+}
+
+/// Names what makes up the difference when a figure is set, as one word of a choice.
+#[must_use]
+pub fn adjuster(formula: &Formula, adjuster: Adjuster) -> String {
+    match adjuster {
+        Adjuster::Water => name::role(Role::Water).to_owned(),
+        Adjuster::Line(at) => formula
+            .line(at)
+            .map(|line| name::food_short(&line.food).into_owned())
+            .unwrap_or_default(),
+    }
 }
 
 /// Labels every line of the dough by ingredient and part: "Whole milk (C, Final dough)".

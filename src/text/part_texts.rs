@@ -1,8 +1,9 @@
 //! `PartTexts`: the card of a part as it is written, in one value that the page follows.
 
-use super::{FormatOptions, format, line, name};
+use super::{FormatOptions, format, line, name, tr};
 use crate::engine::formula::{Basis, LineAt, PartKind};
-use crate::results::formula::{self, SettableShare};
+use crate::engine::quantity::Mass;
+use crate::results::formula::{self, PartResults, SettableShare};
 use crate::sheet::Sheet;
 
 /// The card of a part written out.
@@ -14,6 +15,8 @@ pub struct PartTexts {
     pub kind: Option<PartKind>,
     /// Its weight.
     pub mass: String,
+    /// Its settings where it is made ahead: "15 % of flour · 156 % water"; empty for other parts.
+    pub settings: String,
     /// Its share of all flour, for a box, where that can be set.
     pub flour_share: Option<BoxText>,
     /// Its liquid on its own flour, for a box, where that can be set.
@@ -80,11 +83,14 @@ impl PartTexts {
         let lines = (0..part.lines.len()).filter_map(|line| {
             let at = LineAt { part: at, line };
             let results = formula::line(sheet, saved, at, basis)?;
+            // A line without a weight yet has empty boxes.
+            let has_weight = results.mass > Mass::ZERO;
+            let mass = has_weight.then(|| format::box_mass(results.mass, options));
+            let percentage = results.percentage.filter(|_| has_weight);
             Some(LineTexts {
-                mass: format::box_mass(results.mass, options),
-                percentage: results
-                    .percentage
-                    .map(|share| format::box_share(share, options))
+                mass: mass.unwrap_or_default(),
+                percentage: percentage
+                    .map(|share| format::box_percentage(share, options))
                     .unwrap_or_default(),
                 is_changed: results.is_changed,
             })
@@ -93,12 +99,30 @@ impl PartTexts {
             name: part.name.clone(),
             kind: Some(results.kind),
             mass: format::mass(results.mass, options),
+            settings: settings(&results, options),
             flour_share: settable(results.flour_share),
             liquid_to_flour: settable(results.liquid_to_flour),
             has_room: results.has_room,
             lines: lines.collect(),
         }
     }
+}
+
+/// The shares of a part that is made ahead: "15 % of flour · 156 % water".
+fn settings(results: &PartResults, options: FormatOptions) -> String {
+    let flour = results.flour_share.share.filter(|_| results.is_made_ahead);
+    let says = flour.map(|flour| {
+        let liquid = results.liquid_to_flour.share;
+        match liquid {
+            Some(liquid) => tr!(
+                "{flour} of flour · {liquid} liquid",
+                flour = format::share(flour, options),
+                liquid = format::share(liquid, options)
+            ),
+            None => tr!("{flour} of flour", flour = format::share(flour, options)),
+        }
+    });
+    says.unwrap_or_default()
 }
 
 impl LineWords {

@@ -39,11 +39,9 @@ impl Shown {
     }
 }
 
-/// What a figure was, and by how much it has changed.
+/// What a figure was and, on a line of its own, by how much it has changed: a key figure has room
+/// for the first line only.
 pub(super) fn was_by(old: &str, difference: &str) -> String {
-    tr!(
-        "{difference}, was {old}",
-        difference = difference,
-        old = old
-    )
+    let was = tr!("was {before}", before = old);
+    format!("{was}\n{difference}")
 }

@@ -1,8 +1,9 @@
 //! A trial in words: what it changes of the saved formula.
 
 use super::format_options::FormatOptions;
-use super::{format, name};
+use super::{Shown, format, heat, name};
 use crate::engine::formula::{Compared, Form, Formula, LinePair};
+use crate::results::run::Run;
 use crate::sheet::Sheet;
 use crate::text::tr;
 
@@ -22,6 +23,28 @@ pub fn changed(saved: &Sheet, tried: &Sheet, options: FormatOptions) -> String {
         [pair] => one(pair, &saved.formula, &tried.formula, options),
         several => tr!("{value} ingredients changed", value = several.len()),
     }
+}
+
+/// What follows from a trial: the name of a figure, and the figure beside the one before.
+pub type Follows = (&'static str, Shown);
+
+/// What follows from a trial for the dough's temperature and rise. `before` is the run of the saved
+/// formula.
+#[must_use]
+pub fn follows(now: &Run, before: &Run, options: FormatOptions) -> Vec<Follows> {
+    let warmth = |run: &Run| run.mixing.as_ref().ok().map(|mix| mix.dough.temperature);
+    let warm = warmth(now).map(|now| {
+        let before = warmth(before).map(|before| heat::before_and_change(before, now, options));
+        Shown::changed(format::temperature(now, options), before)
+    });
+    let rise = |run: &Run| {
+        let risen = run.rises.bulk.as_ref().ok();
+        risen.map(|risen| format::minutes(risen.due, options))
+    };
+    let risen = rise(now).map(|now| Shown::beside(now, rise(before)));
+    let warm = warm.map(|shown| (tr!("Dough temperature"), shown));
+    let risen = risen.map(|shown| (tr!("Bulk rise"), shown));
+    warm.into_iter().chain(risen).collect()
 }
 
 fn one(pair: &LinePair, saved: &Formula, tried: &Formula, options: FormatOptions) -> String {

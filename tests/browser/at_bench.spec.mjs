@@ -122,7 +122,7 @@ test('a bake of another formula keeps its bench, and is found again', async (ses
   const first = await day.at();
   await day.leave();
   const formula = new Formula(page);
-  await page.getByRole('button', { name: /^Shelf, open/ }).click();
+  await page.getByRole('button', { name: 'Shelf', exact: true }).click();
   await formula.dialog.getByRole('button', { name: /Rye scald loaf/ }).first().click();
   await formula.dialog.waitFor({ state: 'hidden' });
   await page.getByText(/A bake of “Lantern Lane chocolate loaf” is under way/).waitFor();

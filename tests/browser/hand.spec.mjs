@@ -1,31 +1,40 @@
-//! In the hand: each place is at most three screens long as it opens, with its answer on the first.
+//! In the hand: each place is short as it opens, and its head leaves room for it.
 
 import assert from 'node:assert/strict';
-import { readFileSync } from 'node:fs';
-import { AppPage } from './pages/app_page.mjs';
+import { Formula } from './pages/formula.mjs';
+import { drawn } from './pages/app_page.mjs';
 import { test } from './registry.mjs';
 
-/// The phone that pages are measured on, and the most that a place may be, px.
-const PHONE = { viewport: { width: 360, height: 640 } };
+/// The most that a place is long as it opens with the example, px of a phone of 360 × 640.
 const MOST = 1900;
 
-const height = (page) => page.evaluate(() => document.documentElement.scrollHeight);
+/// How long the page is.
+const length = (page) => page.evaluate(() => document.documentElement.scrollHeight);
 
-for (const place of ['Batch', 'Chocolate']) {
-  test(`each place is at most 1,900 px long as it opens: ${place}`, async (session) => {
-    const { page } = await session.open('phone', PHONE);
-    await new AppPage(page).go(place, { asItOpens: true });
-    const seen = await height(page);
-    assert.ok(seen <= MOST, `${seen} px`);
-  });
-}
+test('Formula is at most 1,900 px long as it opens, its head at most 104 px high', async (session) => {
+  const { page } = await session.open('phone');
+  const formula = new Formula(page);
+  await page.locator('main .answer').first().waitFor();
+  await drawn(page);
+  const long = await length(page);
+  assert.ok(long <= MOST, `${long} px`);
+  const { height } = await page.getByRole('banner').boundingBox();
+  assert.ok(height <= 104, `the head is ${height} px high`);
+  await formula.saysNothingWrong();
+});
 
-test('the first weight of a link is on the first screen, with nothing tapped', async (session) => {
-  const link = readFileSync(new URL('../sheet/samples/v1.links.txt', import.meta.url), 'utf8').split('\n')[0];
-  const { page } = await session.open('phone', { ...PHONE, at: `#loaf=${link}` });
-  const weight = page.getByRole('region', { name: 'What to weigh' }).getByRole('cell').first();
-  await weight.waitFor();
-  const box = await weight.boundingBox();
-  const covered = await page.evaluate(([x, y]) => document.elementFromPoint(x, y)?.tagName, [box.x + box.width / 2, box.y + box.height / 2]);
-  assert.equal(covered, 'TD', 'nothing lies over it');
+test('the places stay in reach on a phone held sideways and with text of twice the size', async (session) => {
+  for (const [how, viewport, large] of [['sideways', { width: 640, height: 360 }, false], ['large text', { width: 360, height: 640 }, true]]) {
+    const visit = await session.open('phone', { viewport });
+    if (large) await (await visit.context.newCDPSession(visit.page)).send('Page.setFontSizes', { fontSizes: { standard: 32, fixed: 26 } });
+    await drawn(visit.page);
+    await visit.page.evaluate(() => scrollTo(0, 700));
+    await drawn(visit.page);
+    for (const link of await visit.page.getByRole('navigation', { name: 'Places' }).getByRole('link').all()) {
+      const box = await link.boundingBox();
+      const words = `${how}: ${await link.innerText()} ${JSON.stringify(box)}`;
+      assert.ok(box.x >= 0 && box.x + box.width <= viewport.width + 0.5, words);
+      assert.ok(box.y >= 0 && box.y + box.height <= viewport.height + 0.5, words);
+    }
+  }
 });

@@ -66,7 +66,7 @@ async function typeAndRead(weight) {
   box.focus();
   await frame();
   await frame();
-  const [far, near] = ['main > .columns > .cards:nth-child(2)', 'main .card.stream:first-child'];
+  const [far, near] = ['main .cards.rows', 'main .card.stream:first-child'];
   const before = read(far);
   box.value = weight;
   box.dispatchEvent(new InputEvent('input', { bubbles: true }));
@@ -81,8 +81,8 @@ async function typeAndRead(weight) {
 
 test('what is on the screen follows a weight in the next frame, all that is off it in the frame after', async (session) => {
   const { page } = await session.open('phone');
-  await new Formula(page).figure('Scalded flour').first().waitFor({ state: 'attached' });
-  // Waits until the browser has reported which cards are visible.
+  await new Formula(page).rows();
+  // Until the browser has looked where each card stands.
   await drawn(page);
   for (const weight of ['77', '58,5', '120']) {
     const { before, first, second } = await page.evaluate(typeAndRead, weight);
@@ -92,7 +92,7 @@ test('what is on the screen follows a weight in the next frame, all that is off 
     const words = (all) => all.map((one) => one.replace('58,5', '58.5'));
     await page.reload();
     await ready(page);
-    await new Formula(page).figure('Scalded flour').first().waitFor({ state: 'attached' });
+    await new Formula(page).rows();
     const { second: anew } = await page.evaluate(typeAndRead, weight);
     assert.deepEqual(words(second.all), words(anew.all), 'and are those of the page opened anew');
   }
@@ -100,7 +100,7 @@ test('what is on the screen follows a weight in the next frame, all that is off 
 
 test('a box off the screen keeps what is typed into it, and everything follows', async (session) => {
   const page = new Formula((await session.open('phone')).page);
-  await page.figure('Scalded flour').first().waitFor({ state: 'attached' });
+  await page.rows();
   const box = page.weight('Chocolate and water', 'Water');
   await page.page.evaluate(() => scrollTo(0, 0));
   await drawn(page.page);
@@ -130,6 +130,7 @@ test('cards below the parts that do not come are said in words, and one tap asks
   close(number(await valueOf(formula, 'Dough')), DOUGH + 48, 0.5, 'what is there works without them');
   lost = false;
   await again.click();
+  await formula.openRow('Of all flour');
   await formula.figure('Scalded flour').first().waitFor();
   await counts(again, 0);
 });
@@ -150,6 +151,9 @@ test('a figure opens to its working: rule, numbers put in, source, and the figur
     await page.keyFigure(label).click();
     await page.dialog.waitFor();
     await until(() => page.page.evaluate(() => document.activeElement.textContent), (focused) => focused === label, 'focus');
+    await page.opened();
+    const working = page.dialog.locator('summary').filter({ hasText: 'How this came about' });
+    if (await working.count() > 0) await working.click();
     const steps = page.dialog.getByRole('listitem');
     await steps.first().waitFor();
     for (const step of await steps.all()) await reads(step, /=[\s\S]*Source: \S/);

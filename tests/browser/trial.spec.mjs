@@ -20,8 +20,8 @@ test('a trial shows old and new beside each figure, and dropped it has changed n
   await page.type(milk(page), '160');
   const dough = await value(page, 'Dough');
   assert.equal(dough.value.replace(/\s/g, ' '), '982.6 g', '934.6 g and 48 more');
-  assert.match(dough.was.replace(/\s/g, ' '), /48 g, was 934\.6 g/);
-  assert.match((await value(page, 'True water')).was, /points?, was 64\.7/);
+  assert.match(dough.was.replace(/\s/g, ' '), /was 934\.6 g \+48 g/);
+  assert.match((await value(page, 'True water')).was, /was 64\.7[\s\S]*\spoints?/);
   assert.equal((await value(page, 'Salt')).was, undefined, 'what does not change says nothing');
   await page.trial.getByText(/Whole milk.*112.*160/).waitFor();
   await written(page.page);
@@ -122,7 +122,7 @@ test('a what-if that this dough cannot do is answered in words, and tries nothin
   await page.type(milk(page), '0');
   await page.type(page.weight('Final dough', 'Egg yolk'), '0');
   await counts(page.page.getByRole('button', { name: 'Water for half the milk' }), 0, 'what means nothing is not offered');
-  await page.whatIf('Two points more water');
+  await page.whatIf('Two points less water');
   await page.page.getByRole('main').getByRole('paragraph').filter({ hasText: /give way/ }).waitFor();
   await counts(page.trial, 0);
 });
@@ -138,7 +138,7 @@ test('a trial goes along to the other places, with old and new in their key figu
   assert.equal((await value(page, 'Pieces')).was === undefined, (await value(page, 'Pieces')).value.startsWith('9 '), 'each piece says if it weighs otherwise');
   await page.go('Heat');
   const dough = await value(page, 'Dough comes off at');
-  const [, difference, was] = dough.was.match(/^([+−][\d.]+).°C, was ([\d.]+).°C$/);
+  const [, was, difference] = dough.was.match(/^was ([\d.]+).°C\n([+−][\d.]+).°C$/);
   const moved = number(dough.value) - Number(was);
   assert.ok(moved < 0, 'more cold milk, a colder dough');
   assert.ok(Math.abs(moved - number(difference.replace('−', '-'))) <= 0.11, `${dough.value}, ${dough.was}`);
@@ -158,8 +158,86 @@ test('more hot water in the paste shows old and new of paste and starch', async 
   await page.go('Heat');
   for (const [label, unit] of [['Paste', '°C'], ['Starch cooked', '%']]) {
     const { value: now, was } = await value(page, label);
-    assert.match(was, new RegExp(`, was [\\d.]+.${unit}$`), label);
-    assert.notEqual(number(now), number(was.split(', was ')[1]), label);
+    assert.match(was, new RegExp(`^was [\\d.]+.${unit}\\n`), label);
+    assert.notEqual(number(now), number(was), label);
   }
-  await counts(page.page.getByRole('region', { name: 'Scald' }).getByText(/, was/), 2, 'and in its card');
+  await counts(page.page.getByRole('region', { name: 'Scald' }).getByText(/^was /), 2, 'and in its card');
+});
+
+/// The sheet of a figure, opened by a tap on it.
+async function openSheet(page, label) {
+  await page.keyFigure(label).click();
+  await page.opened();
+  const more = page.dialog.getByRole('button', { name: 'Half a point more' });
+  await more.waitFor();
+  return { more, less: page.dialog.getByRole('button', { name: 'Half a point less' }), box: page.dialog.getByRole('textbox') };
+}
+
+test('two taps try half a point more water: water is poured, no milk; what follows is said; a third tap keeps it', async (session) => {
+  const page = new Formula((await session.open('phone')).page);
+  const before = number((await value(page, 'True water')).value);
+  const sheet = await openSheet(page, 'True water');
+  await sheet.more.click();
+  await drawn(page.page);
+  assert.ok(Math.abs(number((await value(page, 'True water')).value) - before - 0.5) <= 0.06);
+  await holds(milk(page), '112', 'the milk stays');
+  // Half a point of 480 g of flour is 2.4 g.
+  await page.dialog.getByText(/Water in final dough, 0.g → 2\.4.g/).waitFor();
+  for (const [name, unit] of [['Dough', 'g'], ['Dough temperature', '°C'], ['Bulk rise', 'min']]) {
+    const row = page.dialog.locator('.consequences > div').filter({ has: page.page.getByText(name, { exact: true }) });
+    await until(() => row.locator('dd').first().innerText(), (text) => text.includes(unit), name);
+  }
+  const tinted = page.page.locator('.line.changed');
+  await counts(tinted, 1, 'only the new water is tinted');
+  await page.dialog.getByRole('button', { name: 'Keep', exact: true }).click();
+  await page.dialog.waitFor({ state: 'hidden' });
+  await counts(page.trial, 0);
+  await holds(page.weight('Final dough', 'Water'), '2.4');
+  await page.undo();
+  await counts(page.line('Final dough', 'Water'), 0, 'one step back');
+});
+
+test('another ingredient makes up the difference only when it is chosen, and dropped nothing has changed', async (session) => {
+  const page = new Formula((await session.open('phone')).page);
+  const kept = await all(page.page);
+  const before = number((await value(page, 'True water')).value);
+  const sheet = await openSheet(page, 'True water');
+  await sheet.less.click();
+  await page.dialog.getByText(/less than nothing/).waitFor();
+  await holds(milk(page), '112', 'without water there is none to take out');
+  await page.dialog.getByText('Whole milk', { exact: true }).click();
+  await sheet.less.click();
+  await drawn(page.page);
+  assert.ok(Math.abs(number((await value(page, 'True water')).value) - before + 0.5) <= 0.06);
+  assert.notEqual(await milk(page).inputValue(), '112');
+  await sheet.box.click();
+  await drawn(page.page);
+  await page.page.keyboard.type('66');
+  await drawn(page.page);
+  assert.equal(number((await value(page, 'True water')).value), 66);
+  await page.dialog.getByRole('button', { name: 'Drop', exact: true }).click();
+  await page.dialog.waitFor({ state: 'hidden' });
+  await counts(page.trial, 0);
+  await holds(milk(page), '112');
+  assert.deepEqual(await keptForGood(page.page), kept);
+});
+
+test('a button that is held runs on, and what is tried outlasts the sheet as a trial', async (session) => {
+  const page = new Formula((await session.open('phone')).page);
+  const before = number((await value(page, 'Salt')).value);
+  const sheet = await openSheet(page, 'Salt');
+  await sheet.more.hover();
+  await page.page.mouse.down();
+  await until(async () => number((await value(page, 'Salt')).value), (now) => now >= before + 1.4, 'three steps');
+  await page.page.mouse.up();
+  const now = (await value(page, 'Salt')).value;
+  await page.page.waitForTimeout(600);
+  assert.equal((await value(page, 'Salt')).value, now, 'let go, it stops');
+  await page.page.keyboard.press('Escape');
+  await page.trial.getByText(/Salt in final dough/).waitFor();
+  // The end of the page can be reached above the bar.
+  await page.page.evaluate(() => scrollTo(0, document.body.scrollHeight));
+  await drawn(page.page);
+  const [last, bar] = [await page.page.locator('main .answer').last().boundingBox(), await page.trial.boundingBox()];
+  assert.ok(last.y + last.height <= bar.y + 1, `${last.y + last.height} above ${bar.y}`);
 });

@@ -105,9 +105,8 @@ for (const place of ['Formula', 'Batch', 'Heat', 'Chocolate', 'Day']) {
     const main = page.page.getByRole('main');
     await page.page.waitForFunction((opening) => document.querySelector('main input')
       && ![...document.querySelectorAll('main [role=status]')].some((one) => one.textContent.startsWith(opening)), 'Opening');
-    await main.locator('details:not([open]) > summary').evaluateAll((folds) => folds.forEach((fold) => fold.click()));
-    await drawn(page.page);
-    await drawn(page.page);
+    const folded = main.locator('details:not([open]) > summary');
+    while (await folded.count() > 0) await folded.first().click();
     const kept = await all(page.page);
     const ids = await main.locator('input[inputmode=decimal]').evaluateAll((boxes) => boxes.map((box) => box.id));
     const kinds = new Map(ids.map((id) => [id.replace(/-?\d+/g, ''), id]).reverse());

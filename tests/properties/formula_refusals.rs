@@ -210,8 +210,16 @@ fn a_trial_without_its_ingredient_is_refused() {
     dry.parts.remove(PASTE);
     dry.parts[0].lines.remove(1);
     for what_if in WhatIf::ALL {
-        assert_eq!(what_if.of(&dry), Err(FormulaError::NothingGivesWay));
+        if what_if != WhatIf::MoreWater {
+            assert_eq!(what_if.of(&dry), Err(FormulaError::NothingGivesWay));
+        }
     }
+    // Two points of 380 g of flour: water can be poured where there was none.
+    let poured = WhatIf::MoreWater.of(&dry).unwrap();
+    let water = poured.parts[0].lines.last().unwrap();
+    assert!(water.is_water() && (water.mass.grams() - 7.6).abs() < 1e-9);
+    dry.parts.clear();
+    assert_eq!(WhatIf::MoreWater.of(&dry), Err(FormulaError::NoFinalDough));
 }
 
 #[test]

@@ -25,6 +25,22 @@ fn a_number_typed_digit_by_digit_is_one_step() {
     assert_eq!(history.now().name, "125");
 }
 
+/// Common practice of text entry: a number typed key by key is the number pasted.
+#[test]
+fn each_key_of_an_entry_begins_from_what_was_there_when_the_box_was_entered() {
+    let mut history = History::new(named("start"));
+    for digits in ["1", "12"] {
+        assert_eq!(history.entered("salt").name, "start");
+        history.change(named(digits), Some("salt"), 0);
+    }
+    assert_eq!(history.entered("butter").name, "12");
+    history.change(named("start"), Some("salt"), 0);
+    assert!(!history.can_undo(), "typed back, nothing is left to undo");
+    history.change(named("3"), Some("salt"), 1);
+    history.end_step();
+    assert_eq!(history.entered("salt").name, "3");
+}
+
 #[test]
 fn leaving_the_box_ends_the_step() {
     let mut history = History::new(named("start"));

@@ -119,3 +119,26 @@ fn what_gives_way_brings_the_figure_there() {
         assert_ne!(reached.before, reached.after, "{figure:?}");
     }
 }
+
+/// What people type for foods, and the food that must come first: common practice.
+#[test]
+fn search_finds_what_people_type_the_exact_word_first() {
+    for (typed, first) in [
+        ("all-purpose", "Plain white flour"),
+        ("plain", "Plain white flour"),
+        ("caster", "White sugar"),
+        ("dried yeast", "Active dry yeast"),
+        ("double cream", "Rich whipping cream"),
+        ("chips", "Semisweet chocolate"),
+        ("golden syrup", "Corn syrup"),
+        ("eggs", "Egg"),
+        ("butter", "Butter, unsalted"),
+        ("salt", "Salt"),
+        ("water", "Water"),
+    ] {
+        let found = search::ingredients(typed);
+        assert_eq!(found[0].row().name, first, "{typed}");
+    }
+    assert!(search::hint("sourdough").is_some());
+    assert!(search::ingredients("unobtainium").is_empty());
+}

@@ -10,6 +10,7 @@ pub mod file;
 pub mod focus;
 pub mod live_region;
 pub mod locale;
+pub mod number_boxes;
 pub mod offline;
 pub mod persist;
 pub mod photo;

@@ -2,7 +2,11 @@
 
 use leptos::prelude::*;
 
-use super::{AddPart, LineMenu, PartMenu, Picker, SettingsDialog, ShareDialog, ShelfDialog};
+use super::{
+    AddPart, LineMenu, NewParts, PartMenu, Picker, SettingsDialog, ShareDialog, ShelfDialog,
+};
+use crate::app::lazy;
+use crate::app::page::AboutFields;
 use crate::app::part::WorkingList;
 use crate::app::state::{DialogKind, use_app_state};
 use crate::engine::formula::Figure;
@@ -19,12 +23,17 @@ pub fn DialogContent(
             let options = use_app_state().options.get_untracked();
             view! { <p class="worked">{value}</p> <WorkingList lines options /> }.into_any()
         }
-        DialogKind::DoughFigure { figure, value } => {
-            view! { <DoughFigure figure value /> }.into_any()
-        }
+        DialogKind::DoughFigure { figure, value } => match figure {
+            Some(figure) if Figure::SETTABLE.contains(&figure) => lazy::what_if(figure),
+            _ => view! { <DoughFigure figure value /> }.into_any(),
+        },
         DialogKind::Line(at) => view! { <LineMenu at /> }.into_any(),
         DialogKind::Part(part) => view! { <PartMenu part /> }.into_any(),
         DialogKind::AddPart => view! { <AddPart /> }.into_any(),
+        DialogKind::NewParts => view! { <NewParts /> }.into_any(),
+        DialogKind::About => {
+            view! { <AboutFields ids=["dialog-name", "dialog-bread", "dialog-note"] /> }.into_any()
+        }
         DialogKind::Pick { pick_for, .. } => view! { <Picker pick_for /> }.into_any(),
         DialogKind::Shelf => view! { <ShelfDialog /> }.into_any(),
         DialogKind::Share => view! { <ShareDialog /> }.into_any(),

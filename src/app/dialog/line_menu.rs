@@ -117,7 +117,7 @@ fn Poured(
         // An empty box removes the note.
         let poured =
             read::optional(&text, options, read::mass).map_err(|error| error.sentence(options))?;
-        state.type_in("poured", |sheet| {
+        state.type_in(&format!("poured-{}-{}", at.part, at.line), |sheet| {
             if let Some(line) = sheet.formula.line_mut(at) {
                 line.poured = poured;
             }

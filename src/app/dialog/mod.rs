@@ -19,7 +19,7 @@ mod share_paper;
 mod share_text;
 mod shelf;
 
-pub use add_part::AddPart;
+pub use add_part::{AddPart, NewParts};
 pub use dialog_content::DialogContent;
 pub use line_menu::LineMenu;
 pub use own_food::OwnFoodForm;

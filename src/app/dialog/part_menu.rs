@@ -27,7 +27,7 @@ pub fn PartMenu(
         })
     });
     let typed = move |typed: String| {
-        state.type_in("stream-name", |sheet| {
+        state.type_in(&format!("stream-name-{part}"), |sheet| {
             if let Some(own) = sheet.formula.parts.get_mut(part) {
                 own.name = typed;
             }
@@ -113,7 +113,7 @@ fn Steam(
     let store = move |text: String| {
         let options = state.options.get_untracked();
         let steam = read::mass(&text, options).map_err(|error| error.sentence(options))?;
-        state.type_in("steam", |sheet| {
+        state.type_in(&format!("steam-{part}"), |sheet| {
             if let Some(own) = sheet.formula.parts.get_mut(part) {
                 own.steam = steam;
             }

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use crate::app::browser::clock;
 use crate::app::browser::live_region::announce;
 use crate::app::part::{Button, IconButton, Picture};
-use crate::app::state::{memo, use_app_state};
+use crate::app::state::{DialogKind, memo, use_app_state};
 use crate::sheet::{Id, Sheet, ShelfEntry};
 use crate::text::{example, format, notice, search, tr};
 
@@ -46,11 +46,11 @@ fn NewFormula() -> impl IntoView {
         state.close();
         state.open_new(sheet);
     };
-    let new = move |()| open(&example::in_words(state.sheet().emptied()));
-    let copy = move |()| {
-        let sheet = state.sheet();
-        open(&sheet.copied(&tr!("Copy of {name}", name = sheet.name)));
+    let new = move |()| {
+        state.open_new(&example::in_words(state.sheet().emptied()));
+        state.open(DialogKind::NewParts);
     };
+    let copy = move |()| open(&state.copy_of(&state.sheet()));
     view! {
         <div class="buttons">
             <Button label=tr!("New formula") picture=Picture::Add on_tap=new />

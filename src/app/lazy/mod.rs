@@ -10,5 +10,6 @@ pub mod records;
 pub use chunks::batch::visit;
 pub use chunks::day::start_timers;
 pub use chunks::dialogs::{compare, dialog};
-pub use chunks::formula::{formula_rest, trial_bar};
+pub use chunks::formula::{formula_rest, part_shares, trial_bar};
+pub use chunks::what_if::what_if;
 pub use places::{key_figures, place};

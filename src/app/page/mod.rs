@@ -12,7 +12,10 @@ pub use batch::{
 };
 pub use chocolate::{ChocolateContext, ChocolateKeys, ChocolatePlace};
 pub use day::{Day, DayKeys, day_place, watch_timers};
-pub use formula::{CardTexts, Compare, FormulaKeys, FormulaPlace, FormulaRest, LineRows};
+pub use formula::{
+    AboutFields, CardTexts, Compare, FormulaKeys, FormulaPlace, FormulaRest, LineRows, PartShares,
+    WhatIfSheet,
+};
 pub use heat::{HeatContext, HeatKeys, HeatPlace};
 
 /// The id of the heading of the place that is shown.

@@ -93,7 +93,7 @@ impl BoxState {
     fn input(self, text: String) {
         self.state.show_now();
         // Typing the shown figure changes nothing, though the stored number has more digits.
-        let is_same = !text.trim().is_empty() && text.trim() == self.figure.get_untracked();
+        let is_same = text.trim() == self.figure.get_untracked();
         let stored = if is_same {
             Ok(())
         } else {
@@ -151,7 +151,7 @@ pub fn NumberBox(
                     type="text"
                     inputmode="decimal"
                     autocomplete="off"
-                    value=drawn_value(figure)
+                    enterkeyhint="next"
                     prop:value=move || own.text()
                     aria-invalid=move || (!own.error().is_empty()).then_some("true")
                     aria-describedby=error_id.clone()

@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use super::key_figures::Keys;
 use crate::app::browser::live_region::announce;
-use crate::app::part::{Icon, IconButton, Picture};
+use crate::app::part::{IconButton, Picture};
 use crate::app::state::{DialogKind, Stepped, memo, use_app_state};
 use crate::text::{notice, tr};
 
@@ -25,12 +25,9 @@ pub fn Head() -> impl IntoView {
     view! {
         <header class="head">
             <div class="row">
-                <button type="button" class="button bare name" aria-haspopup="dialog" on:click=move |_| state.open(DialogKind::Shelf)>
-                    <Icon picture=Picture::Shelf />
-                    <span>
-                        <span class="visually-hidden">{tr!("Shelf, open: ")}</span>
-                        {move || state.with(|sheet| sheet.name.clone())}
-                    </span>
+                <IconButton picture=Picture::Shelf name=tr!("Shelf") on_tap=move || state.open(DialogKind::Shelf) />
+                <button type="button" class="button bare name" title=tr!("About it") aria-haspopup="dialog" on:click=move |_| state.open(DialogKind::About)>
+                    <span>{move || state.with(|sheet| sheet.name.clone())}</span>
                 </button>
                 <div class="tools">
                     <IconButton picture=Picture::Undo name=tr!("Undo") on_tap=undo disabled=memo(move || !state.can_undo()) />

@@ -90,19 +90,25 @@ impl AppState {
         self.trial.try_update(stepped).unwrap_or_default()
     }
 
-    /// Replaces the current formula, as typed into the box `from`.
+    /// Replaces the current formula, as typed into the box `from`. `change` is given the formula as
+    /// it was when the box was entered.
     ///
     /// # Errors
-    /// The error of `change`; then nothing is changed.
+    /// The error of `change`; then the formula is as it was when the box was entered.
     pub fn change<E>(
         self,
         from: &str,
         change: impl FnOnce(&Formula) -> Result<Formula, E>,
     ) -> Result<(), E> {
-        let current = self.current.get_untracked();
-        let formula = change(&current.formula)?;
-        self.put(current.with_formula(formula), Some(from));
-        Ok(())
+        let entered = self.entered(from);
+        let changed = change(&entered.formula);
+        let (sheet, stored) = match changed {
+            Ok(formula) => (entered.with_formula(formula), Ok(())),
+            // What cannot be had leaves nothing of the keys before it.
+            Err(error) => (Sheet::clone(&entered), Err(error)),
+        };
+        self.put(sheet, Some(from));
+        stored
     }
 
     /// Changes the current sheet, as one step that belongs to no box.
@@ -115,8 +121,16 @@ impl AppState {
 
     /// Changes the current sheet, as typed into the box `from`.
     pub fn type_in(self, from: &str, change: impl FnOnce(&mut Sheet)) {
-        let mut sheet = self.sheet();
+        let mut sheet = Sheet::clone(&self.entered(from));
         change(&mut sheet);
         self.put(sheet, Some(from));
+    }
+
+    /// The current sheet as it was when the box `from` was entered: each key is applied to that.
+    pub fn entered(self, from: &str) -> Arc<Sheet> {
+        let of_trial =
+            |trial: &Option<Trial>| trial.as_ref().map(|trial| trial.steps.entered(from));
+        let tried = self.trial.with_untracked(of_trial);
+        tried.unwrap_or_else(|| self.history.with_untracked(|history| history.entered(from)))
     }
 }

@@ -29,6 +29,10 @@ pub enum DialogKind {
     Part(usize),
     /// A new part.
     AddPart,
+    /// The parts of a new formula.
+    NewParts,
+    /// Name, kind of bread and note.
+    About,
     /// Picking an ingredient.
     Pick {
         /// What it is for: "Add to Scalded paste".
@@ -63,7 +67,8 @@ impl DialogKind {
             }
             Self::Line(_) => tr!("This ingredient").to_owned(),
             Self::Part(_) => tr!("This stream").to_owned(),
-            Self::AddPart => tr!("Add a stream").to_owned(),
+            Self::AddPart | Self::NewParts => tr!("Add a stream").to_owned(),
+            Self::About => tr!("About it").to_owned(),
             Self::Shelf => tr!("Shelf").to_owned(),
             Self::Share => tr!("Hand out").to_owned(),
             Self::Settings => tr!("Settings").to_owned(),

@@ -8,6 +8,7 @@ use crate::app::browser::{random, storage};
 use crate::app::lazy::records;
 use crate::sheet::{Id, Moment, Sheet, Shelf};
 use crate::storage::{Record, key};
+use crate::text::example;
 
 impl AppState {
     /// Notes that the open formula changed. Its line in the index is written once the typing rests.
@@ -71,6 +72,15 @@ impl AppState {
         }
     }
 
+    /// A copy of a sheet, under a name that no formula of the shelf has.
+    pub fn copy_of(self, sheet: &Sheet) -> Sheet {
+        self.shelf.with_untracked(|shelf| {
+            let shelved = shelf.shelved();
+            let taken: Vec<&str> = shelved.iter().map(|entry| entry.name.as_str()).collect();
+            sheet.copied(&taken)
+        })
+    }
+
     /// Puts a sheet onto the shelf under a new id; it is not opened.
     pub fn shelve(self, sheet: &Sheet) -> Id {
         let id = Id::from_random(random::bits());
@@ -92,7 +102,8 @@ impl AppState {
         self.shelf.update(|shelf| shelf.put(id, sheet, changed));
     }
 
-    /// Moves a formula to the bin. The open one is left open, as a visitor's copy.
+    /// Moves a formula to the bin. In place of the open one, the one that was changed last is
+    /// opened; a new one where there is no other.
     pub fn bin(self, id: &Id) {
         self.write_unsaved();
         self.shelf.update(|shelf| {
@@ -101,6 +112,11 @@ impl AppState {
         self.write_index();
         if self.open_id.get_untracked().as_ref() == Some(id) {
             self.open_id.set(None);
+            self.trial.set(None);
+            self.open_any();
+            if self.open_id.with_untracked(Option::is_none) {
+                self.open_new(&example::in_words(self.sheet().emptied()));
+            }
         }
     }
 

@@ -183,7 +183,7 @@ impl AppState {
 
     /// Opens the formula that was changed last, of those that can be opened. Without one the first
     /// sheet is left open, as a visitor's copy.
-    fn open_any(self) {
+    pub(super) fn open_any(self) {
         let ids: Vec<Id> = self.shelf.with_untracked(|shelf| {
             let entries = shelf.shelved().into_iter();
             entries.map(|entry| entry.id.clone()).collect()

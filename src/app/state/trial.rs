@@ -9,7 +9,6 @@ use crate::app::browser::storage;
 use crate::app::lazy::records;
 use crate::sheet::{Id, Sheet, Trial};
 use crate::storage::key;
-use crate::text::tr;
 
 impl AppState {
     /// Whether there is a trial.
@@ -92,6 +91,6 @@ impl AppState {
     pub fn save_trial_as_copy(self) {
         let tried = self.sheet();
         self.trial.set(None);
-        self.open_new(&tried.copied(&tr!("Copy of {name}", name = tried.name)));
+        self.open_new(&self.copy_of(&tried));
     }
 }

@@ -15,6 +15,17 @@ pub enum Basis {
     OwnPart,
 }
 
+impl Basis {
+    /// The other one.
+    #[must_use]
+    pub const fn other(self) -> Self {
+        match self {
+            Self::AllFlour => Self::OwnPart,
+            Self::OwnPart => Self::AllFlour,
+        }
+    }
+}
+
 /// One baker's percentage.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Percentage {

@@ -61,22 +61,22 @@ impl WhatIf {
     ///
     /// # Errors
     /// [`FormulaError::NothingGivesWay`] where the dough has no such ingredient or part; as
-    /// [`reach`] and [`set_part_share`] otherwise.
+    /// [`with_water_line`], [`reach`] and [`set_part_share`] otherwise.
     pub fn of(self, formula: &Formula) -> Result<Formula, FormulaError> {
         match self {
-            Self::MoreWater => with_true_water(formula, Share::try_plus),
-            Self::LessWater => with_true_water(formula, |now, less| Ok(now.less(less))),
+            Self::MoreWater => {
+                let (poured, at) = with_water_line(formula)?;
+                with_true_water(&poured, at, Share::try_plus)
+            }
+            Self::LessWater => {
+                let at = giving_way(formula).ok_or(FormulaError::NothingGivesWay)?;
+                with_true_water(formula, at, |now, less| Ok(now.less(less)))
+            }
             Self::MilkForWater => {
                 let milk = usual_milk(formula).ok_or(FormulaError::NothingGivesWay)?;
                 milk_for_water(formula, &milk)
             }
-            Self::WaterForMilk => {
-                let water = Listed::all()
-                    .map(Food::Listed)
-                    .find(|food| food.role() == Role::Water)
-                    .ok_or(FormulaError::NothingGivesWay)?;
-                half_as(formula, is_milk_line, &water)
-            }
+            Self::WaterForMilk => half_as(formula, is_milk_line, &plain_water()?),
             Self::LessPaste => less_paste(formula),
         }
     }
@@ -109,11 +109,43 @@ fn final_lines(formula: &Formula) -> impl Iterator<Item = (LineAt, &Line)> {
         })
 }
 
+/// The line of plain water in the final dough, the heaviest where it has several; where it has
+/// none, a new line without a weight at its end.
+///
+/// # Errors
+/// [`FormulaError::NoFinalDough`]; [`FormulaError::TooManyLines`].
+pub fn with_water_line(formula: &Formula) -> Result<(Formula, LineAt), FormulaError> {
+    let water = final_lines(formula).filter(|(_, line)| line.is_water());
+    let heaviest =
+        water.max_by(|(_, one), (_, other)| one.mass.grams().total_cmp(&other.mass.grams()));
+    if let Some((at, _)) = heaviest {
+        return Ok((formula.clone(), at));
+    }
+    if !formula.has_room() {
+        return Err(FormulaError::TooManyLines);
+    }
+    let mut poured = formula.clone();
+    let mut parts = poured.parts.iter_mut().enumerate();
+    let (part, own) = parts
+        .find(|(_, own)| own.kind == PartKind::Final)
+        .ok_or(FormulaError::NoFinalDough)?;
+    let line = own.lines.len();
+    own.lines.push(Line::new(plain_water()?, Mass::ZERO));
+    Ok((poured, LineAt { part, line }))
+}
+
+/// The first water of the ingredient table.
+fn plain_water() -> Result<Food, FormulaError> {
+    let mut all = Listed::all().map(Food::Listed);
+    let water = all.find(|food| food.role() == Role::Water);
+    water.ok_or(FormulaError::NothingGivesWay)
+}
+
 fn with_true_water(
     formula: &Formula,
+    at: LineAt,
     change: fn(Share, Share) -> Result<Share, OutOfRange>,
 ) -> Result<Formula, FormulaError> {
-    let at = giving_way(formula).ok_or(FormulaError::NothingGivesWay)?;
     let now = Figures::of(formula, Form::AsWritten).share(Figure::TrueWater)?;
     let target = FigureTarget::OfFlour(Figure::TrueWater, change(now, TWO_POINTS)?);
     Ok(reach(formula, target, at)?.formula)

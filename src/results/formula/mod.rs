@@ -3,12 +3,16 @@
 //! [`of`] returns everything that the place shows; [`line()`] and [`part`] one row and one card of
 //! it, which the page draws first.
 
+mod adjust;
 mod change;
 mod formula_results;
 mod part_results;
+mod usual_foods;
 
+pub use adjust::{Adjuster, adjusters, nudged, try_adjusted};
 pub use change::{gives_way, try_figure, try_what_if};
 pub use formula_results::{
     FormulaResults, LinePercentages, WaterResults, cautions, figures, of, water, what_ifs, working,
 };
 pub use part_results::{LineResults, PartResults, SettableShare, line, part};
+pub use usual_foods::usual_foods;

@@ -64,14 +64,32 @@ pub struct PartResults {
 /// ```
 #[must_use]
 pub fn line(sheet: &Sheet, saved: Option<&Sheet>, at: LineAt, basis: Basis) -> Option<LineResults> {
-    let mass = |sheet: &Sheet| sheet.formula.line(at).map(|line| line.mass);
-    let now = mass(sheet)?;
+    let now = sheet.formula.line(at)?.mass;
     let share = percentage(&sheet.formula, at, basis).ok();
     Some(LineResults {
         mass: now,
         percentage: share.map(|percentage| percentage.share),
-        is_changed: saved.is_some_and(|saved| mass(saved) != Some(now)),
+        is_changed: saved.is_some_and(|saved| saved_mass(sheet, saved, at) != Some(now)),
     })
+}
+
+/// What a line weighs in the saved sheet: the first line of the same ingredient stands beside the
+/// first, the second beside the second, in the part that is the same among those of its kind.
+fn saved_mass(sheet: &Sheet, saved: &Sheet, at: LineAt) -> Option<Mass> {
+    let (parts, line) = (&sheet.formula.parts, sheet.formula.line(at)?);
+    let own = parts.get(at.part)?;
+    let before = parts.iter().take(at.part);
+    let nth_part = before.filter(|part| part.kind == own.kind).count();
+    let mut alike = saved
+        .formula
+        .parts
+        .iter()
+        .filter(|part| part.kind == own.kind);
+    let beside = alike.nth(nth_part)?;
+    let before = own.lines.iter().take(at.line);
+    let nth_line = before.filter(|one| one.food == line.food).count();
+    let mut same = beside.lines.iter().filter(|one| one.food == line.food);
+    same.nth(nth_line).map(|line| line.mass)
 }
 
 /// The numbers of one part; `None` where the sheet has no such part. `saved` is as for [`line()`].

@@ -133,6 +133,41 @@ fn ratio(share: Share, options: FormatOptions) -> String {
     format::plain(share.fraction(), 2, options.numbers)
 }
 
+/// A caution about a formula in one short line.
+#[must_use]
+pub fn formula_answer(caution: &Caution, options: FormatOptions) -> String {
+    let share = |share: Share| format::share(share, options);
+    match *caution {
+        Caution::Outside { usual, value } => tr!(
+            "{value} of flour, usual {range}",
+            value = share(value),
+            range = format::share_range(usual.low, usual.high, options)
+        ),
+        Caution::SugarSlowsYeast { sugar, .. } => {
+            tr!(
+                "{value} of flour: expect a longer rise",
+                value = share(sugar)
+            )
+        }
+        Caution::SaltSlowsYeast { salt, .. } => {
+            tr!(
+                "{value} of flour: expect a longer rise",
+                value = share(salt)
+            )
+        }
+        Caution::MuchMilkPowder { powder, .. } => {
+            tr!("{value} of flour: a tighter dough", value = share(powder))
+        }
+        Caution::PasteTooDry {
+            water_to_starch, ..
+        } => tr!(
+            "{value} g of water to 1 g of starch: some stays raw",
+            value = ratio(water_to_starch, options)
+        ),
+        Caution::RawFlour => super::safety_line(super::Hazard::RawDough, options),
+    }
+}
+
 /// What a caution about a formula is about.
 #[must_use]
 pub fn formula_title(caution: &Caution) -> String {

@@ -25,6 +25,18 @@ pub fn box_share(share: Share, options: FormatOptions) -> String {
     boxed(percent, if percent < 10.0 { 3 } else { 2 }, options)
 }
 
+/// A baker's percentage, to the tenth: "12.1"; with two or three decimals where it is small.
+#[must_use]
+pub fn box_percentage(share: Share, options: FormatOptions) -> String {
+    let percent = share.percent();
+    let places = match percent {
+        small if small < 0.1 => 3,
+        small if small < 1.0 => 2,
+        _ => 1,
+    };
+    boxed(percent, places, options)
+}
+
 /// A temperature on the scale of this device: "24.5".
 #[must_use]
 pub fn box_temperature(temperature: Temperature, options: FormatOptions) -> String {

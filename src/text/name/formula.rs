@@ -55,12 +55,12 @@ pub fn figure(figure: Figure) -> &'static str {
     }
 }
 
-/// Which flour counts as the hundred per cent.
+/// What the percentages of lines are of.
 #[must_use]
-pub fn basis(basis: Basis) -> &'static str {
+pub fn percentages(basis: Basis) -> &'static str {
     match basis {
-        Basis::AllFlour => tr!("of all flour"),
-        Basis::OwnPart => tr!("of its stream’s flour"),
+        Basis::AllFlour => tr!("Percentages of all flour"),
+        Basis::OwnPart => tr!("Percentages of its stream’s flour"),
     }
 }
 

@@ -14,7 +14,7 @@ pub use batch::target_kind;
 pub use chocolate::{flow, handling, handling_looks, keeps_as};
 pub use class::{ahead, law, link_part, measure, nutrient, tin_kind, tin_measure};
 pub use day::{step, step_at, weekday, work};
-pub use formula::{basis, bread, figure, form, part_kind, what_if};
+pub use formula::{bread, figure, form, part_kind, percentages, what_if};
 pub use heat::{
     bake_length, baked_shape, called, cooling_vessel, grain, heat_from, lumps, material,
     printed_factor, rule_set, rules_of,

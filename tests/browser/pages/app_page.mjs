@@ -11,7 +11,8 @@ const WRONG = /\b(NaN|inf|infinity|undefined|null|panicked)\b|(say|message)!\(|S
 export class AppPage {
   constructor(page) {
     this.page = page;
-    this.shelfButton = page.getByRole('button', { name: /^Shelf, open: / });
+    this.shelfButton = page.getByRole('banner').getByRole('button', { name: 'Shelf', exact: true });
+    this.nameButton = page.getByRole('banner').locator('.name');
     this.keys = page.getByRole('region', { name: 'Key figures' });
     this.trial = page.getByRole('region', { name: 'Trial' });
     this.dialog = page.getByRole('dialog');
@@ -20,7 +21,7 @@ export class AppPage {
 
   /// The name of the formula that is open.
   async name() {
-    return (await this.shelfButton.textContent()).replace('Shelf, open: ', '').trim();
+    return (await this.nameButton.textContent()).trim();
   }
 
   tool(name) {
@@ -51,6 +52,14 @@ export class AppPage {
     await this.page.getByRole('heading', { level: 1, name, exact: true }).waitFor({ state: 'attached' });
     await drawn(this.page);
     if (!asItOpens) await this.openRows();
+  }
+
+  /// Opens the row of this title, where it is closed.
+  async openRow(title) {
+    const row = this.page.locator('main .answer').filter({ has: this.page.getByRole('heading', { level: 2, name: title, exact: true }) });
+    await row.waitFor();
+    if (await row.locator('> details:not([open])').count() > 0) await row.locator('summary').first().click();
+    await drawn(this.page);
   }
 
   /// Opens every row of the place that is there.

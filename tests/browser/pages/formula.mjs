@@ -33,11 +33,13 @@ export class Formula extends AppPage {
 
   /// Begins a trial: later changes are not saved to the formula.
   async tryOut() {
+    await this.openRow('What if');
     await this.page.getByRole('button', { name: 'Change things without keeping them' }).click();
     await drawn(this.page);
   }
 
   async whatIf(name) {
+    await this.openRow('What if');
     await this.page.getByRole('main').getByRole('button', { name, exact: true }).click();
     await drawn(this.page);
   }
@@ -57,7 +59,15 @@ export class Formula extends AppPage {
     await this.part(part).getByRole('button', { name: 'Add an ingredient' }).click();
     await this.dialog.getByRole('searchbox', { name: 'Search by name' }).fill(food);
     await this.dialog.getByRole('button', { name: begins(food) }).first().click();
+    await this.dialog.getByRole('button', { name: 'Done' }).click();
+    await this.dialog.waitFor({ state: 'hidden' });
     await drawn(this.page);
+  }
+
+  /// Opens the rows below the parts, once they have come.
+  async rows() {
+    await this.page.locator('main .answer').first().waitFor();
+    await this.openRows();
   }
 }
 

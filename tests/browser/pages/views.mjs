@@ -16,6 +16,14 @@ export const DIALOGS = {
     await page.keyFigure('True water').click();
     await page.opened();
   },
+  'a weight’s working': async (page) => {
+    await page.keyFigure('Dough').click();
+    await page.opened();
+  },
+  'about it': async (page) => {
+    await page.nameButton.click();
+    await page.opened();
+  },
   'an ingredient': (page) => page.openLine(PART, 'Whole milk'),
   'a part': (page) => page.openPart('Scald'),
   'a new part': async (page) => {

@@ -18,6 +18,8 @@ export const WHERE = { timezoneId: 'Europe/London', locale: 'en-GB' };
 const shelf = async (page, button) => {
   await page.openShelf();
   await page.dialog.getByRole('button', { name: button }).first().click();
+  // A new formula asks for its parts.
+  if (button === 'New formula') await page.dialog.getByRole('button', { name: 'Done' }).click();
   await page.dialog.waitFor({ state: 'hidden' });
   await drawn(page.page);
 };

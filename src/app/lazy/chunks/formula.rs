@@ -4,13 +4,15 @@ use leptos::prelude::*;
 use leptos::wasm_split::wasm_split;
 
 use super::{Draw, Entry, chunk_view};
-use crate::app::page::FormulaRest;
+use crate::app::lazy::lazy_view::{lazy_view, now_or_never};
+use crate::app::page::{FormulaRest, PartShares};
 use crate::app::part::TrialBar;
 
 /// What the chunk holds.
 pub struct FormulaChunk {
     rest: Draw,
     trial_bar: Draw,
+    part_shares: fn(usize) -> AnyView,
 }
 
 #[wasm_split(formula, wasm_split_path = ::leptos::wasm_split, fallible)]
@@ -18,6 +20,7 @@ fn formula() -> Entry<FormulaChunk> {
     Ok(FormulaChunk {
         rest: || view! { <FormulaRest /> }.into_any(),
         trial_bar: || view! { <TrialBar /> }.into_any(),
+        part_shares: |part| view! { <PartShares part /> }.into_any(),
     })
 }
 
@@ -29,4 +32,16 @@ pub fn formula_rest() -> AnyView {
 /// The bar of a trial.
 pub fn trial_bar() -> AnyView {
     chunk_view!(formula.trial_bar)
+}
+
+/// The settings of a part that is made ahead.
+pub fn part_shares(part: usize) -> AnyView {
+    lazy_view(
+        || Box::pin(async { formula().await.is_ok() }),
+        Box::new(move || {
+            let chunk = now_or_never(formula())?.ok()?;
+            Some((chunk.part_shares)(part))
+        }),
+        || (),
+    )
 }

@@ -11,6 +11,7 @@ pub mod dialogs;
 pub mod formula;
 pub mod heat;
 pub mod storage;
+pub mod what_if;
 
 use leptos::prelude::AnyView;
 use leptos::wasm_split::SplitLoaderError;

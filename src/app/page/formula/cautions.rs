@@ -1,13 +1,19 @@
-//! What to know about the formula before making it.
+//! What to know about the formula before making it: a row for each caution.
 
 use leptos::prelude::*;
 
-use crate::app::part::AdviceCard;
+use crate::app::part::{AnswerRow, SafetyLine};
 use crate::app::state::{memo, use_app_state};
-use crate::results::formula::cautions;
-use crate::text::{Advice, caution};
+use crate::engine::formula::{Caution, Figure};
+use crate::results::formula::{cautions, figures};
+use crate::text::caution::Hazard;
+use crate::text::{ErrorText, caution, tr};
 
-/// Cautions about the formula, each one with what to do.
+/// A caution in words: title, answer, meaning, what to do, source.
+type Told = [String; 5];
+
+/// Cautions about the formula, each one with what to do; why there are no figures, where there are
+/// none.
 #[component]
 pub fn Cautions() -> impl IntoView {
     let state = use_app_state();
@@ -15,35 +21,56 @@ pub fn Cautions() -> impl IntoView {
         let options = state.options.get();
         state.with(|sheet| {
             let found = cautions(sheet).unwrap_or_default();
+            // Raw flour is in every dough: one line says so.
+            let found = found.iter().filter(|one| **one != Caution::RawFlour);
             found
-                .iter()
                 .map(|one| {
                     let advice = caution::formula(one, &sheet.formula, options);
-                    (caution::formula_title(one), advice)
+                    let title = caution::formula_title(one);
+                    [
+                        title,
+                        caution::formula_answer(one, options),
+                        advice.means.into_owned(),
+                        advice.to_do.into_owned(),
+                        advice.source.into_owned(),
+                    ]
                 })
-                .collect::<Vec<(String, Advice)>>()
+                .collect::<Vec<Told>>()
         })
+    });
+    let missing = memo(move || {
+        let options = state.options.get();
+        let error = state.with(|sheet| figures(sheet).share(Figure::Flour).err());
+        error.map(|error| error.sentence(options))
     });
     let count = memo(move || found.with(Vec::len));
     view! {
+        {move || missing.get().map(|why| view! { <p class="advice">{why}</p> })}
         <For each=move || 0..count.get() key=|at| *at let(at)>
             <OneCaution found at />
         </For>
+        <SafetyLine step=Hazard::RawDough />
     }
 }
 
 /// One of the cautions.
 #[component]
 fn OneCaution(
-    /// All of them: what each is about, and what it says.
-    found: Memo<Vec<(String, Advice)>>,
+    /// All of them.
+    found: Memo<Vec<Told>>,
     /// Which one.
     at: usize,
 ) -> impl IntoView {
-    let title = memo(move || {
-        let title = |one: &(String, Advice)| one.0.clone();
-        found.with(|found| found.get(at).map(title).unwrap_or_default())
-    });
-    let advice = memo(move || found.with(|found| found.get(at).map(|one| one.1.clone())));
-    view! { <AdviceCard title advice /> }
+    let read = move |select: fn(&Told) -> &String| {
+        memo(move || found.with(|found| found.get(at).map(select).cloned().unwrap_or_default()))
+    };
+    view! {
+        <AnswerRow title=read(|[title, ..]| title) answer=read(|[_, answer, ..]| answer)>
+            <div class="body">
+                <p>{read(|[_, _, means, ..]| means)}</p>
+                <p>{read(|[.., to_do, _]| to_do)}</p>
+                <p class="quiet">{tr!("Source: ")}{read(|[.., source]| source)}</p>
+            </div>
+        </AnswerRow>
+    }
 }

@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use crate::app::lazy;
-use crate::app::part::{Button, Card};
+use crate::app::part::{AnswerRow, Button};
 use crate::text::tr;
 
 /// This formula beside another one of the shelf, once that is asked for.
@@ -12,12 +12,12 @@ pub fn CompareCard() -> impl IntoView {
     let asked = RwSignal::new(false);
     let ask = move |()| asked.set(true);
     view! {
-        <Card title=tr!("Side by side")>
+        <AnswerRow title=tr!("Side by side") answer=tr!("with another formula of the shelf")>
             <div class="body">
                 <Show when=move || asked.get() fallback=move || view! { <Button label=tr!("Lay another formula beside it") on_tap=ask /> }>
                     {lazy::compare()}
                 </Show>
             </div>
-        </Card>
+        </AnswerRow>
     }
 }

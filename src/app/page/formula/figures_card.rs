@@ -1,22 +1,25 @@
 //! All other figures of the dough, each with what a trial changes.
 
-use crate::text::tr;
 use leptos::prelude::*;
 
-use crate::app::part::{Card, MassFigure, ShareFigure};
+use crate::app::part::{AnswerRow, MassFigure, ShareFigure};
+use crate::app::state::{memo, use_app_state};
 use crate::engine::formula::Figure;
+use crate::text::{DoughFigures, tr};
 
 /// All other figures of the dough.
 #[component]
 pub fn FiguresCard() -> impl IntoView {
+    let state = use_app_state();
+    let answer = memo(move || state.figures.with(DoughFigures::others_answer));
     view! {
-        <Card title=tr!("Of all flour") aside=tr!("tap a figure for its working")>
+        <AnswerRow title=tr!("Of all flour") answer>
             <div class="body">
                 <div class="figures">
                     <MassFigure figure=Figure::Flour />
                     {Figure::MORE_SHARES.map(|figure| view! { <ShareFigure figure /> }).into_iter().collect_view()}
                 </div>
             </div>
-        </Card>
+        </AnswerRow>
     }
 }

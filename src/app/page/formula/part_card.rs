@@ -4,8 +4,8 @@ use leptos::context::Provider;
 use leptos::prelude::*;
 
 use super::line_row::{CardTexts, LineRows};
-use super::share_box::ShareRows;
-use crate::app::part::{Button, Picture, part_word};
+use crate::app::lazy;
+use crate::app::part::{IconButton, Picture, part_word};
 use crate::app::state::{DialogKind, PickFor, memo, use_app_state};
 use crate::text::{line, notice, tr};
 
@@ -19,30 +19,53 @@ pub fn PartCard(
     let card = CardTexts::of(state, part);
     let name = card.text(|card| &card.name);
     let kind = move || card.with(|card| card.kind.map(part_word));
+    let is_open = RwSignal::new(false);
+    let is_full = memo(move || card.with(|card| !card.has_room));
     view! {
         <Provider value=state>
             <section class="card stream" node_ref=section data-part=kind aria-label=name>
-                <Head part card />
-                <ShareRows part card />
+                <Head part card is_open />
+                {move || is_open.get().then(|| lazy::part_shares(part))}
                 <LineRows card />
-                <footer>
-                    <Add part card />
-                </footer>
+                {move || is_full.get().then(|| view! { <p class="quiet">{notice::lines_full()}</p> })}
             </section>
         </Provider>
     }
 }
 
-/// Letter, name and weight of a part.
+/// Letter and name of a part, its settings or its weight, and one more ingredient.
 #[component]
 fn Head(
     /// Which one.
     part: usize,
     /// Its texts.
     card: CardTexts,
+    /// Whether its settings are shown.
+    is_open: RwSignal<bool>,
 ) -> impl IntoView {
     let state = use_app_state();
     let open = move |_| state.open(DialogKind::Part(part));
+    let pick = move || {
+        let name = untrack(|| card.with(|card| card.name.clone()));
+        state.open(DialogKind::Pick {
+            title: tr!("Add to {value}", value = name),
+            pick_for: PickFor::NewLine(part),
+        });
+    };
+    let has_settings = memo(move || card.with(|card| card.flour_share.is_some()));
+    let fold = move |_| is_open.update(|open| *open = !*open);
+    let settings = move || {
+        if has_settings.get() {
+            view! {
+                <button type="button" class="button bare settings follows" aria-expanded=move || is_open.get().to_string() on:click=fold>
+                    {card.text(|card| &card.settings)}
+                </button>
+            }
+            .into_any()
+        } else {
+            view! { <span class="quiet follows">{card.text(|card| &card.mass)}</span> }.into_any()
+        }
+    };
     view! {
         <header>
             <h2>
@@ -51,31 +74,8 @@ fn Head(
                     <span>{card.text(|card| &card.name)}</span>
                 </button>
             </h2>
-            <span class="quiet follows">{card.text(|card| &card.mass)}</span>
+            {settings}
+            <IconButton picture=Picture::Add name=tr!("Add an ingredient") on_tap=pick disabled=memo(move || card.with(|card| !card.has_room)) />
         </header>
-    }
-}
-
-/// One more ingredient.
-#[component]
-fn Add(
-    /// Which part.
-    part: usize,
-    /// Its texts.
-    card: CardTexts,
-) -> impl IntoView {
-    let state = use_app_state();
-    let pick = move |()| {
-        let name = untrack(|| card.with(|card| card.name.clone()));
-        state.open(DialogKind::Pick {
-            title: tr!("Add to {value}", value = name),
-            pick_for: PickFor::NewLine(part),
-        });
-    };
-    let has_room = memo(move || card.with(|card| card.has_room));
-    view! {
-        <Show when=move || has_room.get() fallback=|| view! { <p class="quiet">{notice::lines_full()}</p> }>
-            <Button label=tr!("Add an ingredient") class="bare" picture=Picture::Add on_tap=pick />
-        </Show>
     }
 }

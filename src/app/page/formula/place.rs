@@ -5,9 +5,8 @@ use leptos::prelude::*;
 use super::part_card::PartCard;
 use crate::app::lazy;
 use crate::app::page::HEADING;
-use crate::app::part::{Button, Choice, Picture};
+use crate::app::part::{Button, Picture};
 use crate::app::state::{DialogKind, memo, use_app_state};
-use crate::engine::formula::Basis;
 use crate::sheet::Place;
 use crate::text::{name, tr};
 
@@ -15,31 +14,22 @@ use crate::text::{name, tr};
 #[component]
 pub fn FormulaPlace() -> impl IntoView {
     let state = use_app_state();
-    let parts = memo(move || {
-        let parts = state.with(|sheet| sheet.formula.parts.len());
-        parts.min(state.drawn_parts.get())
-    });
-    let answers = [Basis::AllFlour, Basis::OwnPart].map(|basis| (basis, name::basis(basis)));
+    let parts = memo(move || state.with(|sheet| sheet.formula.parts.len()));
+    let other_basis = move |()| {
+        state.basis.update(|basis| *basis = basis.other());
+        state.reset_inputs();
+    };
     view! {
-        <div class="place-head">
-            <h1 id=HEADING tabindex="-1">{name::place(Place::Formula)}</h1>
-            <Choice
-                id="basis"
-                label=tr!("Percentages")
-                choices=answers.to_vec()
-                selected=state.basis
-                on_select=move |basis| {
-                    state.basis.set(basis);
-                    state.reset_inputs();
-                }
-            />
-        </div>
+        <h1 id=HEADING class="visually-hidden" tabindex="-1">{name::place(Place::Formula)}</h1>
         <div class="columns">
             <div class="cards">
                 <For each=move || 0..parts.get() key=|part| *part let(part)>
                     <PartCard part />
                 </For>
-                <Button label=tr!("Add a stream") picture=Picture::Add on_tap=move |()| state.open(DialogKind::AddPart) />
+                <div class="below-parts">
+                    <Button label=tr!("Add a stream") class="bare" picture=Picture::Add on_tap=move |()| state.open(DialogKind::AddPart) />
+                    <Button label=memo(move || name::percentages(state.basis.get()).to_owned()) class="bare" on_tap=other_basis />
+                </div>
             </div>
             {lazy::formula_rest()}
         </div>

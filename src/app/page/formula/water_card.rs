@@ -2,15 +2,27 @@
 
 use leptos::prelude::*;
 
-use crate::app::part::{Card, Choice, MoistureFigure, ShareFigure, WaterLedger};
+use crate::app::part::{AnswerRow, Choice, MoistureFigure, ShareFigure, WaterLedger};
 use crate::app::state::{memo, use_app_state};
 use crate::engine::formula::{Figure, Form, WaterLedger as Ledger};
 use crate::results::formula::{WaterResults, water};
-use crate::text::{ErrorText, chart, name, tr};
+use crate::text::{DoughFigures, ErrorText, chart, name, tr};
 
 /// The water of the dough.
 #[component]
 pub fn WaterCard() -> impl IntoView {
+    let state = use_app_state();
+    let answer = memo(move || state.figures.with(DoughFigures::water_answer));
+    view! {
+        <AnswerRow title=tr!("Who brought the water") answer>
+            <WaterContent />
+        </AnswerRow>
+    }
+}
+
+/// What the row opens to.
+#[component]
+fn WaterContent() -> impl IntoView {
     let state = use_app_state();
     let form = RwSignal::new(Form::AsWritten);
     let water = memo(move || state.with(water));
@@ -19,27 +31,25 @@ pub fn WaterCard() -> impl IntoView {
         water.with(|water| water.of(form).err().map(|error| error.sentence(options)))
     });
     view! {
-        <Card title=tr!("Who brought the water")>
-            <div class="body follows">
-                <Show when=move || why.with(Option::is_none) fallback=move || view! { <p>{why.get()}</p> }>
-                    <Bar water form />
-                    <Misses water form />
-                </Show>
-                <h3>{tr!("The water, counted four ways")}</h3>
-                <div class="figures">
-                    <ShareFigure figure=Figure::PouredWater />
-                    <ShareFigure figure=Figure::Liquids />
-                    <ShareFigure figure=Figure::TrueWater />
-                    <MoistureFigure />
-                </div>
-                <h3>{tr!("Where it sits")}</h3>
-                <div class="figures">
-                    <ShareFigure figure=Figure::WaterInPaste />
-                    <ShareFigure figure=Figure::WaterInPreferment />
-                    <ShareFigure figure=Figure::WaterInFinal />
-                </div>
+        <div class="body follows">
+            <Show when=move || why.with(Option::is_none) fallback=move || view! { <p>{why.get()}</p> }>
+                <Bar water form />
+                <Misses water form />
+            </Show>
+            <h3>{tr!("The water, counted four ways")}</h3>
+            <div class="figures">
+                <ShareFigure figure=Figure::PouredWater />
+                <ShareFigure figure=Figure::Liquids />
+                <ShareFigure figure=Figure::TrueWater />
+                <MoistureFigure />
             </div>
-        </Card>
+            <h3>{tr!("Where it sits")}</h3>
+            <div class="figures">
+                <ShareFigure figure=Figure::WaterInPaste />
+                <ShareFigure figure=Figure::WaterInPreferment />
+                <ShareFigure figure=Figure::WaterInFinal />
+            </div>
+        </div>
     }
 }
 

@@ -2,8 +2,9 @@
 
 use leptos::prelude::*;
 
+use super::target_fields::TargetFields;
 use crate::app::browser::live_region::announce;
-use crate::app::part::{Button, Card};
+use crate::app::part::{AnswerRow, Button};
 use crate::app::state::{AppState, memo, use_app_state};
 use crate::engine::formula::WhatIf;
 use crate::results::formula::{try_what_if, what_ifs};
@@ -12,24 +13,34 @@ use crate::text::{ErrorText, name, tr, trial};
 /// Trials that are one tap away.
 #[component]
 pub fn WhatIfs() -> impl IntoView {
+    view! {
+        <AnswerRow title=tr!("What if") answer=tr!("try changes, then keep or drop them")>
+            <WhatIfContent />
+        </AnswerRow>
+    }
+}
+
+/// What the row opens to.
+#[component]
+fn WhatIfContent() -> impl IntoView {
     let state = use_app_state();
     let refused = RwSignal::new(None::<String>);
     let offered = memo(move || state.with(what_ifs));
     let tap = move |what_if: WhatIf| view! { <Button label=name::what_if(what_if) on_tap=move |()| refused.set(attempt(state, what_if)) /> };
     view! {
-        <Card title=tr!("What if") aside=tr!("tried, not kept")>
-            <div class="body">
-                <div class="taps">
-                    <Show when=move || !state.is_trial()>
-                        <Button label=tr!("Change things without keeping them") on_tap=move |()| state.begin_trial() />
-                    </Show>
-                    <For each=move || offered.get() key=|what_if| *what_if let(what_if)>
-                        {tap(what_if)}
-                    </For>
-                </div>
-                {move || refused.get().map(|wording| view! { <p class="error">{wording}</p> })}
+        <div class="body">
+            <div class="taps">
+                <Show when=move || !state.is_trial()>
+                    <Button label=tr!("Change things without keeping them") on_tap=move |()| state.begin_trial() />
+                </Show>
+                <For each=move || offered.get() key=|what_if| *what_if let(what_if)>
+                    {tap(what_if)}
+                </For>
             </div>
-        </Card>
+            {move || refused.get().map(|wording| view! { <p class="error">{wording}</p> })}
+            <h3>{tr!("Set a figure")}</h3>
+            <TargetFields />
+        </div>
     }
 }
 

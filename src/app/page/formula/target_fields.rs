@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use crate::app::part::{Card, NumberBox, PickOne};
+use crate::app::part::{NumberBox, PickOne};
 use crate::app::state::{memo, use_app_state};
 use crate::engine::formula::{Figure, LineAt};
 use crate::results::formula::{figures, gives_way, try_figure};
@@ -10,7 +10,7 @@ use crate::text::{ErrorText, format, line, name, read, tr};
 
 /// A figure is set, and one ingredient makes up the difference.
 #[component]
-pub fn TargetCard() -> impl IntoView {
+pub fn TargetFields() -> impl IntoView {
     let state = use_app_state();
     let figure = RwSignal::new(Figure::TrueWater);
     let asked = RwSignal::new(None::<LineAt>);
@@ -32,18 +32,15 @@ pub fn TargetCard() -> impl IntoView {
     let choose = move |chosen: Figure| {
         figure.set(chosen);
         asked.set(None);
+        state.end_step();
         state.reset_inputs();
     };
     view! {
-        <Card title=tr!("Set a figure") aside=tr!("tried, not kept")>
-            <div class="body">
-                <div class="fields">
-                    <PickOne id="target-figure" label=tr!("Which") choices=Signal::stored(choices) selected=figure on_select=choose />
-                    <TargetBox figure gives_way />
-                    <PickOne id="target-line" label=tr!("What gives way") choices=lines selected=gives_way on_select=move |at| asked.set(at) />
-                </div>
-            </div>
-        </Card>
+        <div class="fields">
+            <PickOne id="target-figure" label=tr!("Which") choices=Signal::stored(choices) selected=figure on_select=choose />
+            <TargetBox figure gives_way />
+            <PickOne id="target-line" label=tr!("What gives way") choices=lines selected=gives_way on_select=move |at| asked.set(at) />
+        </div>
     }
 }
 
@@ -67,7 +64,7 @@ fn TargetBox(
         let options = state.options.get_untracked();
         let share = read::share(&text, options).map_err(|error| error.sentence(options))?;
         let (figure, at) = (figure.get_untracked(), gives_way.get_untracked());
-        let tried = try_figure(&state.sheet(), figure, share, at);
+        let tried = try_figure(&state.entered("target"), figure, share, at);
         let tried = tried.map_err(|error| error.sentence(options))?;
         state.begin_trial();
         state.put(tried, Some("target"));

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 
 use super::line_row::CardTexts;
 use crate::app::part::NumberBox;
-use crate::app::state::{memo, use_app_state};
+use crate::app::state::use_app_state;
 use crate::engine::formula::{Formula, FormulaError, set_part_share, set_paste_ratio};
 use crate::engine::quantity::Share;
 use crate::text::{BoxText, ErrorText, PartTexts, language::text, read, tr_noop};
@@ -33,22 +33,18 @@ const RATIO: Settable = Settable {
     set: set_paste_ratio,
 };
 
-/// The two figures of a paste or preferment; nothing for other parts.
+/// The two figures of a paste or preferment, once its head is tapped.
 #[component]
-pub fn ShareRows(
+pub fn PartShares(
     /// Which part.
     part: usize,
-    /// Its texts.
-    card: CardTexts,
 ) -> impl IntoView {
-    let is_made_ahead = memo(move || card.with(|card| card.flour_share.is_some()));
+    let card = CardTexts::of(use_app_state(), part);
     view! {
-        <Show when=move || is_made_ahead.get()>
-            <div class="held">
-                {settable_box(part, card, SHARE)}
-                {settable_box(part, card, RATIO)}
-            </div>
-        </Show>
+        <div class="held">
+            {settable_box(part, card, SHARE)}
+            {settable_box(part, card, RATIO)}
+        </div>
     }
 }
 
