@@ -148,7 +148,7 @@ impl BakeTime {
 impl BakeSetting {
     /// How warm the middle is after a time: what each direction leaves of the first difference,
     /// multiplied.
-    fn middle_after(&self, time: Minutes) -> Line {
+    fn middle_after(&self, time: Minutes) -> WorkingLine {
         let ways = self.baked.body.left_by_direction(time);
         let (dough, oven) = (self.dough.celsius(), self.oven.celsius());
         let left: f64 = ways.iter().product();
@@ -168,10 +168,10 @@ impl BakeSetting {
         };
         let shares = letters.into_iter().zip(names).zip(&ways);
         with.extend(shares.map(|((letter, of), share)| given(letter, of, *share, "")));
-        Line {
+        WorkingLine {
             rule: format!("D + (O − D) × (1 − {})", rule.join(" × ")).into(),
             with,
-            gives: given(
+            result: given(
                 "C",
                 "middle by then",
                 dough + (oven - dough) * (1.0 - left),

@@ -11,7 +11,7 @@ use crate::engine::class::{class, oven};
 use crate::engine::formula::{Formula, LineAt};
 use crate::engine::quantity::{Mass, Minutes};
 use crate::engine::tin::{Fullness, Tins, filling};
-use crate::engine::working::Line;
+use crate::engine::working::WorkingLine;
 use crate::sheet::{Scales, Sheet};
 
 /// A class and its oven.

@@ -4,7 +4,7 @@ use crate::engine::formula::Formula;
 use crate::engine::plan::{StepAt, StepKind};
 use crate::engine::quantity::{Instant, Minutes};
 use crate::engine::rise::RipenessState;
-use crate::engine::working::Line;
+use crate::engine::working::WorkingLine;
 use crate::results::day::{DayResults, PrefermentRise};
 use crate::sheet::civil::Zone;
 use crate::text::{format, format_options::FormatOptions, tr};
@@ -104,7 +104,7 @@ fn mixed(rise: &PrefermentRise, results: &DayResults) -> Option<Instant> {
 
 /// How ripe the preferments are, and how that comes about.
 #[must_use]
-pub fn preferment_working(results: &DayResults) -> Vec<Line> {
+pub fn preferment_working(results: &DayResults) -> Vec<WorkingLine> {
     let rises = results.run.rises.preferments.iter().flatten();
     rises.flat_map(PrefermentRise::working).collect()
 }

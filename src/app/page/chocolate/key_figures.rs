@@ -6,7 +6,7 @@ use super::ChocolateContext;
 use crate::app::part::{Figure, Shown};
 use crate::app::state::{memo, use_app_state};
 use crate::engine::chocolate::Syrup;
-use crate::engine::working::Line;
+use crate::engine::working::WorkingLine;
 use crate::results::chocolate::ChocolateResults;
 use crate::text::{FormatOptions, chocolate_answer, format, tr};
 

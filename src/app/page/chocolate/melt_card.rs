@@ -9,7 +9,7 @@ use crate::app::part::{
 };
 use crate::app::state::{after_frame, memo, use_app_state};
 use crate::engine::chocolate::Melted;
-use crate::engine::working::Line;
+use crate::engine::working::WorkingLine;
 use crate::results::chocolate::{ChocolateResults, MeltResults, SyrupVerdict};
 use crate::text::{
     ErrorText, FormatOptions,

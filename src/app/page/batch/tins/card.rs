@@ -10,7 +10,7 @@ use crate::app::page::BatchContext;
 use crate::app::part::{AdviceCard, AnswerRow, Button, Figure, PickOne, Shown, Verdict};
 use crate::app::state::{AppState, DialogKind, memo, use_app_state};
 use crate::engine::tin::TinKind;
-use crate::engine::working::Line;
+use crate::engine::working::WorkingLine;
 use crate::results::batch::target;
 use crate::results::batch::tins::{self, TinResults};
 use crate::sheet::TinUse;
