@@ -56,6 +56,7 @@ test('a whole bake at the bench, with a reload in the middle, offline, is kept i
   await cached(page);
   await context.setOffline(true);
   await day.start();
+  await day.goTo('Mix the preferment');
   const first = await day.at();
   await page.getByRole('checkbox', { name: /flour/i }).first().check();
   await day.next();
