@@ -152,6 +152,7 @@ pub fn NumberBox(
                     inputmode="decimal"
                     autocomplete="off"
                     enterkeyhint="next"
+                    value=drawn_value(figure)
                     prop:value=move || own.text()
                     aria-invalid=move || (!own.error().is_empty()).then_some("true")
                     aria-describedby=error_id.clone()

@@ -71,7 +71,7 @@ impl<'a> DayInput<'a> {
     /// places.
     #[must_use]
     pub fn planned_run(&self) -> Run {
-        self.run_of(&self.made(), &self.settings.rises, None)
+        self.run_of(&self.made(), &self.settings.rises, (None, &[]))
     }
 
     fn run_of(

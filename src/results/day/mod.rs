@@ -41,6 +41,8 @@ mod weighing;
 mod weighing_effect;
 mod which_rise;
 
+pub use adjustments::{Adjustment, AdjustmentReason, adjustments};
+pub use bedtime::Bedtime;
 pub use bench::{TimerState, begin_bake, finish_bake, last_time, timer_state};
 pub use bench_course::{BenchScreen, Doing, bench_screen, doing, timers_beside};
 pub use bench_figures::bench_step;

@@ -2,7 +2,8 @@
 
 use leptos::prelude::*;
 
-use super::bench_view::finish;
+use super::bench_end::finish;
+use super::bench_heading::to_its_top;
 use super::results::{Day, clock_now};
 use crate::app::browser::random;
 use crate::app::part::Button;
@@ -21,7 +22,9 @@ pub fn BenchStart() -> impl IntoView {
         if !is_under_way.get_untracked() {
             begin(day);
         }
+        day.finished.set(None);
         day.at_bench.set(true);
+        to_its_top();
     };
     view! {
         <Show when=move || elsewhere.get()>
@@ -33,6 +36,9 @@ pub fn BenchStart() -> impl IntoView {
             class="primary"
             on_tap=start
         />
+        <Show when=move || is_under_way.get()>
+            <Button label=tr!("Stop here, keep it in the log") class="bare" on_tap=move |()| finish(day) />
+        </Show>
     }
 }
 
@@ -49,6 +55,7 @@ fn OtherBake() -> impl IntoView {
         let of = untrack(bake).and_then(|bake| bake.formula);
         if of.is_some_and(|of| day.state.open_formula(&of)) {
             day.at_bench.set(true);
+            to_its_top();
         }
     };
     view! {

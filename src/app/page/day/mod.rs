@@ -5,6 +5,7 @@ mod bake_found;
 mod began_box;
 mod bench_end;
 mod bench_heading;
+mod bench_start;
 mod bench_step_view;
 mod bench_timers;
 mod bench_view;

@@ -2,9 +2,7 @@
 
 use leptos::prelude::*;
 
-use super::bench_end::finish;
-use super::bench_heading::to_its_top;
-use super::results::{Day, clock_now};
+use super::results::Day;
 use super::step_row::StepRow;
 use crate::app::browser::file;
 use crate::app::part::{AnswerRow, Button};
@@ -45,45 +43,29 @@ fn Content() -> impl IntoView {
         })
     });
     let edited = memo(move || day.settings.with(|settings| !settings.edits.is_empty()));
-    let is_under_way = memo(move || day.own_bench.with(Option::is_some));
-    let elsewhere = memo(move || day.bench.with(Option::is_some) && !is_under_way.get());
-    let start = move |()| {
-        if !is_under_way.get_untracked() {
-            begin(day);
-        }
-        day.finished.set(None);
-        day.at_bench.set(true);
-        to_its_top();
-    };
+    let wording = memo(move || {
+        let options = day.state.options.get();
+        let wording = day.read(|results| {
+            day.zone
+                .with_value(|zone| chart::day_ribbon(results, zone, options))
+        });
+        wording.unwrap_or_default()
+    });
     view! {
-        <section class="card" aria-label=tr!("Steps")>
-            <header>
-                <h2>{tr!("Steps")}</h2>
-            </header>
-            <div class="body buttons">
-                <Show when=move || elsewhere.get()>
-                    <OtherBake />
-                </Show>
-                <Button
-                    disabled=elsewhere
-                    label=Signal::derive(move || if is_under_way.get() { tr!("Back to the bench") } else { tr!("Start at the bench") }.to_owned())
-                    class="primary"
-                    on_tap=start
-                />
-                <Show when=move || is_under_way.get()>
-                    <Button label=tr!("Stop here, keep it in the log") class="bare" on_tap=move |()| finish(day) />
-                </Show>
-                <Show when=move || edited.get()>
-                    <Button label=tr!("The usual steps again") on_tap=move |()| day.change_settings(|settings| settings.edits.clear()) />
-                </Show>
-            </div>
-            <p class="body quiet" role="status">{oven}</p>
-            <ol class="steps">
-                <For each=move || order.get() key=|place| *place let(place)>
-                    <StepRow place />
-                </For>
-            </ol>
-        </section>
+        <p class="body follows" role="status">{wording}</p>
+        <Adjusted />
+        <p class="body quiet" role="status">{oven}</p>
+        <ol class="steps">
+            <For each=move || order.get() key=|place| *place let(place)>
+                <StepRow place />
+            </For>
+        </ol>
+        <div class="body buttons">
+            <Show when=move || edited.get()>
+                <Button label=tr!("The usual steps again") on_tap=move |()| day.change_settings(|settings| settings.edits.clear()) />
+            </Show>
+            <Button label=tr!("Save as a calendar file") on_tap=move |()| hand_out(day) />
+        </div>
     }
 }
 
@@ -91,18 +73,17 @@ fn Content() -> impl IntoView {
 #[component]
 fn Adjusted() -> impl IntoView {
     let day = Day::from_context();
-    let bake = move || {
-        day.bench
-            .with(|bench| bench.as_ref().map(|bench| bench.bake.clone()))
-    };
-    let wording = move || bake().map(|bake| day_text::other_bake(&bake.name));
-    let open = move |()| {
-        let of = untrack(bake).and_then(|bake| bake.formula);
-        if of.is_some_and(|of| day.state.open_formula(&of)) {
-            day.at_bench.set(true);
-            to_its_top();
-        }
-    };
+    let wording = memo(move || {
+        let options = day.state.options.get();
+        let formula = day.state.with(|sheet| sheet.formula.clone());
+        let found = day.with_results(|input, results| {
+            let found = adjustments(input, results).into_iter();
+            found
+                .map(|one| day_text::adjustment(&one, results, &formula, options))
+                .collect::<Vec<_>>()
+        });
+        found.unwrap_or_default()
+    });
     view! {
         <ul class="body ways-list follows">
             {move || wording.get().into_iter().map(|wording| view! { <li>{wording}</li> }).collect_view()}

@@ -14,7 +14,10 @@ use crate::text::{name, tr};
 #[component]
 pub fn FormulaPlace() -> impl IntoView {
     let state = use_app_state();
-    let parts = memo(move || state.with(|sheet| sheet.formula.parts.len()));
+    let parts = memo(move || {
+        let parts = state.with(|sheet| sheet.formula.parts.len());
+        parts.min(state.drawn_parts.get())
+    });
     let other_basis = move |()| {
         state.basis.update(|basis| *basis = basis.other());
         state.reset_inputs();
