@@ -1,4 +1,5 @@
-//! Records are read by a chunk, because a first visit has none.
+//! Records are read and written by a chunk: a first visit has none, and writes none before its first
+//! answer.
 //!
 //! Every function returns none where the chunk is not loaded; that never means that a record is
 //! absent.
@@ -40,6 +41,16 @@ pub fn then(act: impl FnOnce() + 'static) {
             }
         });
     }
+}
+
+/// Writes a formula.
+pub fn write_sheet(sheet: &Sheet) -> Option<String> {
+    Some((chunk()?.write_sheet)(sheet))
+}
+
+/// Writes the index.
+pub fn write_shelf(shelf: &Shelf) -> Option<String> {
+    Some((chunk()?.write_shelf)(shelf))
 }
 
 /// Reads a formula.

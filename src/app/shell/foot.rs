@@ -4,12 +4,11 @@ use leptos::prelude::*;
 
 use crate::app::browser::storage::{self, StorageError};
 use crate::app::browser::{clock, file, offline};
-use crate::app::lazy;
+use crate::app::lazy::{self, records};
 use crate::app::part::Button;
 use crate::app::state::{SaveError, is_newer, use_app_state};
 use crate::sheet::Place;
 use crate::storage::Fragment;
-use crate::storage::Record;
 use crate::text::{notice, tr};
 
 /// The foot of the page.
@@ -66,7 +65,10 @@ fn SaveErrorNotice(
             SaveError::Record(key, _) => storage::get(key).ok().flatten(),
             SaveError::Storage(_) => None,
         };
-        let text = text.unwrap_or_else(|| untrack(|| state.with_saved(Record::write)));
+        let text = text.or_else(|| untrack(|| state.with_saved(records::write_sheet)));
+        let Some(text) = text else {
+            return state.show_toast(notice::not_loaded());
+        };
         // Where the browser refuses this too, the notice stays.
         let _refused = file::save(
             &format!("softcrumb-{}.json", clock::today()),

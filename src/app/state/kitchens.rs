@@ -3,6 +3,7 @@
 use leptos::prelude::*;
 
 use super::AppState;
+use crate::app::lazy::records;
 use crate::sheet::{History, Kitchen, Kitchens};
 use crate::storage::{Record, key};
 
@@ -47,7 +48,7 @@ impl AppState {
                 true
             });
         }
-        self.write_later(key::KITCHEN, move || self.write_kitchens());
+        self.write_later(key::KITCHEN, move || records::write_kitchens(self));
     }
 
     /// Ends what is being typed in the kitchen, and what was undone there: the formula was changed.

@@ -7,7 +7,7 @@ use super::{AppState, SaveError};
 use crate::app::browser::{random, storage};
 use crate::app::lazy::records;
 use crate::sheet::{Id, Moment, Sheet, Shelf};
-use crate::storage::{Record, key};
+use crate::storage::key;
 use crate::text::example;
 
 impl AppState {
@@ -38,19 +38,16 @@ impl AppState {
 
     /// Writes the index, merged with what other tabs have written.
     ///
-    /// An index of a newer release is left as it is. Where theirs cannot be read yet, it waits; a
-    /// first index has nothing to be merged with and is written at once.
+    /// An index of a newer release is left as it is. Where theirs cannot be read yet, it waits.
     pub(super) fn write_index(self) {
-        if matches!(storage::get(key::SHELF), Ok(None)) {
-            self.write_index_now();
-        } else {
-            records::then(move || self.write_index_now());
-        }
+        records::then(move || self.write_index_now());
     }
 
     fn write_index_now(self) {
         self.merge_shelf();
-        let text = self.shelf.with_untracked(Record::write);
+        let Some(text) = self.shelf.with_untracked(records::write_shelf) else {
+            return;
+        };
         let changes_since_backup = self.changes_since_backup.get_untracked().to_string();
         let saved = storage::set(key::SHELF, &text)
             .and_then(|()| storage::set(key::UNFILED, &changes_since_backup));
@@ -96,9 +93,13 @@ impl AppState {
 
     /// As [`Self::shelve_as`], without writing the index.
     pub(super) fn store_as(self, id: &Id, sheet: &Sheet, changed: Moment) {
-        if let Err(error) = storage::set(&key::of_formula(id), &sheet.write()) {
-            self.report(SaveError::Storage(error));
-        }
+        let (key, sheet_now) = (key::of_formula(id), sheet.clone());
+        records::then(move || {
+            let text = records::write_sheet(&sheet_now).unwrap_or_default();
+            if let Err(error) = storage::set(&key, &text) {
+                self.report(SaveError::Storage(error));
+            }
+        });
         self.shelf.update(|shelf| shelf.put(id, sheet, changed));
     }
 

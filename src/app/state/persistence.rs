@@ -11,7 +11,7 @@ use crate::app::browser::storage::StorageError;
 use crate::app::browser::{address, clock, storage};
 use crate::app::lazy::{links, records, start_timers};
 use crate::sheet::{Id, Moment, Place, Sheet};
-use crate::storage::{Fragment, Record, key};
+use crate::storage::{Fragment, key};
 use crate::text::name;
 
 impl AppState {
@@ -31,7 +31,7 @@ impl AppState {
                 && !self.stored.with_value(is_stored)
             {
                 let (own, sheet) = (own.clone(), Arc::clone(&saved));
-                self.write_later("formula", move || self.write(&own, &sheet.write()));
+                self.write_later("formula", move || self.write(&own, &sheet));
             }
             self.stored.set_value(Some(saved));
             id
@@ -87,8 +87,11 @@ impl AppState {
     }
 
     /// Puts the open formula's record into storage; its line in the index follows a little later.
-    fn write(self, id: &Id, record: &str) {
-        match storage::set(&key::of_formula(id), record) {
+    fn write(self, id: &Id, sheet: &Sheet) {
+        let Some(record) = records::write_sheet(sheet) else {
+            return;
+        };
+        match storage::set(&key::of_formula(id), &record) {
             Ok(()) => {
                 // The storage has space again; a record of a newer release still cannot be overwritten.
                 let has_room = |error: &Option<SaveError>| {

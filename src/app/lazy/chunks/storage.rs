@@ -1,4 +1,4 @@
-//! Reading and writing what a first visit has none of: links and records.
+//! Reading and writing what is not there before the first answer: links and records.
 
 use leptos::wasm_split::wasm_split;
 
@@ -12,6 +12,8 @@ use crate::storage::{Record, RecordError, repair};
 pub struct StorageChunk {
     pub read_link: fn(&str) -> Result<Sheet, LinkError>,
     pub write_link: fn(&Sheet) -> Result<String, LinkError>,
+    pub write_sheet: fn(&Sheet) -> String,
+    pub write_shelf: fn(&Shelf) -> String,
     pub read_sheet: fn(&str) -> Result<Sheet, RecordError>,
     pub read_shelf: fn(&str) -> Result<Shelf, RecordError>,
     pub read_settings: fn(&str) -> Result<Settings, RecordError>,
@@ -28,6 +30,8 @@ pub fn storage() -> Entry<StorageChunk> {
     Ok(StorageChunk {
         read_link: link::read,
         write_link: link::write,
+        write_sheet: Sheet::write,
+        write_shelf: Shelf::write,
         read_sheet: Sheet::read,
         read_shelf: Shelf::read,
         read_settings: Settings::read,
