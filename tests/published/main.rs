@@ -46,6 +46,7 @@ mod syrup;
 mod table;
 mod tin;
 mod tin_rise;
+mod tin_usual;
 mod usual;
 mod vessel_cooling;
 mod water;

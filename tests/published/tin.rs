@@ -178,35 +178,6 @@ fn too_full_and_too_empty_are_shown_by_how_much() {
     agrees_within(short.grams(), "92.86", 0.01); // 1650 / 4.2 − 300
 }
 
-/// Cups take dough for a third to a half of their room, 2.2 to 3.6 cm³/g, whatever the bread. Common
-/// practice.
-#[test]
-fn cups_are_judged_as_cups_for_every_bread() {
-    let cups = Tin::open(TinShape::Muffin {
-        top: mm(70.0),
-        bottom: mm(50.0),
-        deep: mm(40.0),
-        cups: count(12),
-    })
-    .unwrap();
-    for bread in [Bread::SoftTin, Bread::RichEgg, Bread::Rye, Bread::PlainTin] {
-        let filled = filling(one(cups), bread, None, None).unwrap();
-        let usual = filled.usual;
-        agrees_within(usual.least.cubic_centimetres_per_gram(), "2.2", 1e-9);
-        agrees_within(usual.most.cubic_centimetres_per_gram(), "3.6", 1e-9);
-    }
-}
-
-/// Source: Tsuji culinary school (2016): 1650 cm³ at 3.9 take 423 g; 500 g are 77 g too much, which is
-/// what the button takes.
-#[test]
-fn what_to_take_out_is_what_is_beyond_the_usual_dough() {
-    let tin = one(straight(165.0, 100.0, 100.0));
-    let there = Some(Mass::from_grams(500.0).unwrap());
-    let filled = filling(tin, Bread::SoftTin, None, there).unwrap();
-    agrees_within(filled.beyond_usual().grams(), "77", 0.5);
-}
-
 /// In a straight tin the height is volume over area: 400 g at 0.85 cm³/g, risen threefold, is
 /// 1020 cm³ on 165 cm², 6.18 cm of 10.
 #[test]
