@@ -1,5 +1,6 @@
 //! What one tap or one typed number does: a dough at its wish, a bake as long as typed, a measured dough.
 
+use softcrumb::engine::heat::LiquidAnswer;
 use softcrumb::engine::learn::Learnt;
 use softcrumb::engine::plan::{Change, Conflict};
 use softcrumb::engine::quantity::{Minutes, Temperature};
@@ -49,15 +50,17 @@ fn the_first_remedy_that_is_offered_brings_the_dough_to_its_wish() {
         if let Some(asked) = asked {
             let first = offered_remedies(&asked.remedies().unwrap())[0];
             let best = match liquid {
-                softcrumb::engine::heat::LiquidAnswer::OutOfReach(out) => out.best,
-                softcrumb::engine::heat::LiquidAnswer::At { liquid, .. } => *liquid,
+                LiquidAnswer::OutOfReach(out) => out.best,
+                LiquidAnswer::At { liquid, .. } => *liquid,
             };
             set_liquid_temperature(&mut sheet.formula, best).unwrap();
             apply_remedy(&mut sheet.formula, &mut sheet.heat, mixes, &first).unwrap();
             offered += 1;
         } else {
-            let at = mixing.liquid_in_reach().unwrap();
-            set_liquid_temperature(&mut sheet.formula, at).unwrap();
+            let LiquidAnswer::At { liquid: at, .. } = liquid else {
+                panic!("nothing is offered, though no liquid reaches the wish");
+            };
+            set_liquid_temperature(&mut sheet.formula, *at).unwrap();
         }
         let after = run(&sheet).dough.celsius();
         assert!((after - wanted.celsius()).abs() <= 0.5, "{after}");
