@@ -81,7 +81,7 @@ test('a filling that is cooked is cooled too', async (session) => {
   const { page } = await session.open('phone');
   const heat = await new HeatPage(page).open();
   await page.getByRole('combobox', { name: 'What cools' }).selectOption('Inside each ball');
-  await page.getByText('If it is cooked, say how hot').waitFor();
+  await page.getByText('If it is cooked, say how hot it comes off').waitFor();
   await counts(heat.card('Fast enough?'), 0);
   await heat.box('Comes off the heat at').fill('90');
   await reads(heat.card('Fast enough?'), /fast enough|too slowly/);
