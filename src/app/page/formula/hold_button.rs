@@ -25,8 +25,11 @@ pub fn HoldButton(
             handle.clear();
         }
     };
-    let start = move |_| {
+    let start = move |event: leptos::ev::PointerEvent| {
         stop();
+        // The sheet may grow and move the button from under the pointer. Refused where that is gone.
+        let button = event_target::<web_sys::Element>(&event);
+        let _refused = button.set_pointer_capture(event.pointer_id());
         has_run.set_value(false);
         let next = move || {
             has_run.set_value(true);
