@@ -4,6 +4,7 @@ use crate::asset::{self, Asset};
 use crate::bind::Bound;
 use crate::headers::POLICY;
 use crate::split::{LOADER, SCRIPT};
+use crate::template::fill;
 use crate::{language, small_chunks};
 use anyhow::{Context, Result, bail};
 use std::fmt::Write as _;
@@ -275,38 +276,4 @@ fn replace_fetch(loader: &str, name: &str, fetch: &str) -> Result<String> {
         bail!("the script that loads chunks does not fetch {name}");
     }
     Ok(loader.replace(&call, fetch))
-}
-
-/// Replaces each `{{name}}` of a template by its value; a name without a value is an error.
-fn fill(template: &str, values: &[(&str, &str)]) -> Result<String> {
-    let mut filled = template.to_owned();
-    for (name, value) in values {
-        filled = filled.replace(&format!("{{{{{name}}}}}"), value);
-    }
-    match filled.split_once("{{") {
-        Some((_, rest)) => bail!(
-            "there is no value for {{{{{}",
-            rest.chars().take(20).collect::<String>()
-        ),
-        None => Ok(filled),
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::fill;
-
-    #[test]
-    fn every_placeholder_is_replaced_or_named() {
-        assert_eq!(
-            fill("a {{b}} c {{b}}", &[("b", "x"), ("unused", "y")]).unwrap(),
-            "a x c x"
-        );
-        assert!(
-            fill("a {{c}}", &[("b", "x")])
-                .unwrap_err()
-                .to_string()
-                .contains("{{c}}")
-        );
-    }
 }

@@ -32,6 +32,7 @@ mod small_chunks;
 mod split;
 mod step;
 mod styles;
+mod template;
 mod test;
 mod toolchain;
 mod watch;

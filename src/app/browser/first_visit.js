@@ -1,4 +1,4 @@
-// Hides the drawn first screen from everyone whom it does not show what the page will: who has stored something, has a
+//! Hides the drawn first screen from everyone whom it does not show what the page will: who has stored something, has a
 // link, or reads another language.
 const isFirst = () => {
   try {

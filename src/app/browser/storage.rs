@@ -18,6 +18,10 @@ pub enum StorageError {
 }
 
 fn store() -> Result<web_sys::Storage, StorageError> {
+    // The host that draws the first screen stores nothing.
+    if cfg!(not(target_arch = "wasm32")) {
+        return Err(StorageError::Blocked);
+    }
     // The access is tried here first, because `LocalStorage::raw` panics where storage is blocked.
     match window().local_storage() {
         Ok(Some(_)) => Ok(LocalStorage::raw()),

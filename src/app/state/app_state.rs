@@ -82,6 +82,8 @@ pub struct AppState {
     pub shelf: Held<Shelf>,
     /// What is written after the frame.
     pub(super) unsaved: Unsaved,
+    /// Whether a write after the frame is on its way.
+    pub(super) is_write_asked: StoredValue<bool>,
     /// The saved sheet as storage has it.
     pub(super) stored: StoredValue<Option<Arc<Sheet>>>,
     /// The id of the open formula; none for a visitor's copy, which is not stored.
@@ -158,6 +160,7 @@ impl AppState {
             invalid_inputs: Held::new(BTreeMap::new()),
             input_resets: Held::new(0),
             unsaved: Unsaved::default(),
+            is_write_asked: StoredValue::new(false),
             stored: StoredValue::new(None),
             shelf: Held::new(Shelf::default()),
             open_id: Held::new(None),

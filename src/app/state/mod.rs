@@ -25,6 +25,7 @@ mod trial_storage;
 mod undo;
 mod unsaved;
 mod workspace_store;
+mod write_later;
 
 pub use after_frame::after_frame;
 pub use app_state::{AppState, SaveError, is_newer, use_app_state};

@@ -141,7 +141,7 @@ impl AppState {
             self.history
                 .update(|history| history.change(sheet, None, revision));
             // It came from storage.
-            self.forget_unsaved("formula");
+            self.unsaved.forget("formula");
             self.stored.set_value(Some(self.saved.get_untracked()));
             self.reset_inputs();
         }

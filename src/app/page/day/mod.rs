@@ -26,6 +26,7 @@ mod photo_box;
 mod photos;
 mod place;
 mod ready_line;
+mod removed_bake;
 mod results;
 mod ribbon_card;
 mod rise_card;

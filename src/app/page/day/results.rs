@@ -4,6 +4,7 @@ use leptos::prelude::*;
 
 use super::active_bake;
 use super::finished::Finished;
+use super::removed_bake::RemovedBake;
 use crate::app::browser::{clock, storage};
 use crate::app::page::BatchContext;
 use crate::app::state::{AppState, Persisted, SaveError, memo, stored, use_app_state};
@@ -16,21 +17,12 @@ use crate::results::day::{self, DayInput, DayResults, learnt};
 use crate::results::heat::PasteCooling;
 use crate::results::run::Run;
 use crate::sheet::civil::Zone;
-use crate::sheet::day::{Bake, Bench, DaySettings, Log};
+use crate::sheet::day::{Bench, DaySettings, Log};
 use crate::sheet::{Id, Moment, Sheet};
 use crate::storage::key;
 
 /// What the steps of a plan's settings are noted under.
 const DAY: &str = "day";
-
-/// A bake that was removed from the log, with its photo.
-#[derive(Clone, Debug, PartialEq)]
-pub struct RemovedBake {
-    /// The bake.
-    pub bake: Bake,
-    /// Its photo.
-    pub photo: Option<String>,
-}
 
 /// Results for the day, and their inputs.
 #[derive(Clone, Copy)]
@@ -254,8 +246,9 @@ impl Day {
             change(bench);
         }
         self.put_bench(bench.clone());
-        let put = |bench| Self::from_context().put_bench(bench);
-        self.state.note_step(key::BENCH, [before, bench], put);
+        self.state.note_step(key::BENCH, [before, bench], |bench| {
+            Self::from_context().put_bench(bench);
+        });
     }
 
     /// Stores the bake under way.
@@ -277,9 +270,8 @@ impl Day {
         if changed.is_none_or(|key| key == key::BENCH) {
             self.state.forget_changes(key::BENCH);
         }
-        let own = self.formula_id().map(|id| key::of_day(&id));
-        if let (Some(own), Some(changed)) = (own, changed)
-            && own == changed
+        if let Some(own) = self.formula_id().map(|id| key::of_day(&id))
+            && changed == Some(own.as_str())
             && let Some(settings) = self.state.reported(stored(&own))
         {
             self.state.forget_changes(DAY);
