@@ -76,17 +76,12 @@ fn write_into(sources: Sources, folder: &Path) -> Result<Vec<Asset>> {
         None => None,
     };
     let (script, loader) = page.scripts(sources.bound.script, loader)?;
-    let boot = fill(
+    let boot = page.boot(
         &sources.boot,
-        &[
-            ("script", &script.0),
-            ("wasm", &wasm.0),
-            ("wasm_integrity", &wasm.1),
-            ("wasm_bytes", &wasm_bytes),
-            ("texts", &language::boot_texts(&sources.catalogues)),
-        ],
+        &script.0,
+        (&wasm, &wasm_bytes),
+        &sources.catalogues,
     )?;
-    let boot = page.hashed("boot.js", boot.into_bytes())?;
     let first_visit = page.hashed("first_visit.js", sources.first_visit.into_bytes())?;
     let styles = page.hashed("app.css", sources.styles.into_bytes())?;
     let languages = page.languages(sources.catalogues)?;
@@ -142,6 +137,25 @@ impl<'a> Page<'a> {
         let integrity = asset::integrity(&bytes);
         self.plain(&name, bytes)?;
         Ok((name, integrity))
+    }
+
+    /// Writes the script that starts the page with its `script`, its binary (name, checksum; bytes)
+    /// and the texts in each language; returns name and checksum.
+    fn boot(
+        &mut self,
+        template: &str,
+        script: &str,
+        (wasm, bytes): (&(String, String), &str),
+        catalogues: &[(String, String)],
+    ) -> Result<(String, String)> {
+        let values = [
+            ("script", script),
+            ("wasm", &wasm.0),
+            ("wasm_integrity", &wasm.1),
+            ("wasm_bytes", bytes),
+            ("texts", &language::boot_texts(catalogues)),
+        ];
+        self.hashed("boot.js", fill(template, &values)?.into_bytes())
     }
 
     /// Writes the libraries' scripts under the names by which the main script imports them.

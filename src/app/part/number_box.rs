@@ -4,7 +4,7 @@
 use leptos::prelude::*;
 
 use crate::app::browser::live_region::announce;
-use crate::app::state::{AppState, Held, use_app_state};
+use crate::app::state::{AppState, use_app_state};
 
 /// A typed text and its effect.
 #[derive(Clone, PartialEq)]
@@ -34,7 +34,7 @@ struct BoxState {
     id: StoredValue<String>,
     figure: Signal<String>,
     store: Callback<String, Result<(), String>>,
-    typed: Held<Option<Typed>>,
+    typed: RwSignal<Option<Typed>>,
 }
 
 impl BoxState {
@@ -51,7 +51,7 @@ impl BoxState {
             id: StoredValue::new(id.to_owned()),
             figure,
             store,
-            typed: Held::new(invalid),
+            typed: RwSignal::new(invalid),
         }
     }
 

@@ -9,7 +9,7 @@ use leptos::prelude::*;
 use super::displayed::{Displayed, figures, follow_after_frame};
 use super::journal::Journal;
 use super::unsaved::Unsaved;
-use super::{DialogKind, Held, memo};
+use super::{DialogKind, memo};
 use crate::app::browser::clock::Debounce;
 use crate::app::browser::locale;
 use crate::app::browser::storage::StorageError;
@@ -32,9 +32,9 @@ pub enum SaveError {
 #[derive(Clone, Copy)]
 pub struct AppState {
     /// The saved sheet, with its undo steps.
-    pub history: Held<History<Sheet>>,
+    pub history: RwSignal<History<Sheet>>,
     /// The trial: changes that are not saved, with their undo steps.
-    pub trial: Held<Option<Trial>>,
+    pub trial: RwSignal<Option<Trial>>,
     /// The number of the last step, whatever it changed.
     pub(super) revision: StoredValue<u64>,
     /// The saved sheet.
@@ -42,44 +42,44 @@ pub struct AppState {
     /// The current sheet: that of the trial, if there is one.
     pub(super) current: Memo<Arc<Sheet>>,
     /// How figures and pages are shown.
-    pub settings: Held<Settings>,
+    pub settings: RwSignal<Settings>,
     /// All kitchens and which of them is in use, with undo steps.
-    pub kitchens: Held<History<Kitchens>>,
+    pub kitchens: RwSignal<History<Kitchens>>,
     /// The steps that changed what is stored beside formula and kitchen.
-    pub(super) journal: Held<Journal>,
+    pub(super) journal: RwSignal<Journal>,
     /// The kitchen in use.
     pub kitchen: Memo<Kitchen>,
     /// How often another language has been chosen on this page.
-    pub language_revision: Held<u32>,
+    pub language_revision: RwSignal<u32>,
     /// How numbers are written and read here.
     pub options: Memo<FormatOptions>,
     /// The page shows these: the sheets as they are now or, in a card that is off the
     /// screen, as they were a frame ago.
     pub(super) displayed: Memo<Displayed>,
     /// The sheets as they were a frame ago.
-    pub(super) deferred: Held<Displayed>,
+    pub(super) deferred: RwSignal<Displayed>,
     /// Whether the card this belongs to is on the screen; none for what always follows at once.
     pub(super) is_visible: Option<RwSignal<bool>>,
     /// The figures of the dough, written out.
     pub figures: Memo<DoughFigures>,
     /// How many parts of the formula are drawn yet, while the page is being drawn first.
-    pub drawn_parts: Held<usize>,
+    pub drawn_parts: RwSignal<usize>,
     /// Which flour is the hundred per cent.
-    pub basis: Held<Basis>,
+    pub basis: RwSignal<Basis>,
     /// The place that is shown.
-    pub place: Held<Place>,
+    pub place: RwSignal<Place>,
     /// A sentence shown for some seconds, with its number.
-    pub toast: Held<Option<(u64, &'static str)>>,
+    pub toast: RwSignal<Option<(u64, &'static str)>>,
     /// The open dialog.
-    pub opened: Held<Option<DialogKind>>,
+    pub opened: RwSignal<Option<DialogKind>>,
     /// The dialog element.
     pub dialog: NodeRef<Dialog>,
     /// Texts that cannot be stored, by box, each with the reason.
-    pub invalid_inputs: Held<BTreeMap<String, (String, String)>>,
+    pub invalid_inputs: RwSignal<BTreeMap<String, (String, String)>>,
     /// How often the boxes were reset to their figures.
-    pub input_resets: Held<u32>,
+    pub input_resets: RwSignal<u32>,
     /// The index of the stored formulas.
-    pub shelf: Held<Shelf>,
+    pub shelf: RwSignal<Shelf>,
     /// What is written after the frame.
     pub(super) unsaved: Unsaved,
     /// Whether a write after the frame is on its way.
@@ -87,9 +87,9 @@ pub struct AppState {
     /// The saved sheet as storage has it.
     pub(super) stored: StoredValue<Option<Arc<Sheet>>>,
     /// The id of the open formula; none for a visitor's copy, which is not stored.
-    pub open_id: Held<Option<Id>>,
+    pub open_id: RwSignal<Option<Id>>,
     /// The last save error, if any.
-    pub save_error: Held<Option<SaveError>>,
+    pub save_error: RwSignal<Option<SaveError>>,
     /// Whether the index has still to be written for the open formula.
     pub index_dirty: StoredValue<bool>,
     /// Delays writing the index while the user types.
@@ -97,13 +97,13 @@ pub struct AppState {
     /// Delays writing the address while the user types.
     pub(super) address_debounce: Debounce,
     /// Changes since formulas were last saved to a file.
-    pub changes_since_backup: Held<u32>,
+    pub changes_since_backup: RwSignal<u32>,
     /// Why the link in the address cannot be opened, if so.
-    pub link_error: Held<Option<String>>,
+    pub link_error: RwSignal<Option<String>>,
     /// Whether a newer version of the page is installed.
     pub newer_version: RwSignal<bool>,
     /// The notice of timers that are over while the bench is not shown.
-    pub timer_alert: Held<Option<String>>,
+    pub timer_alert: RwSignal<Option<String>>,
     /// The owner of everything that lives as long as the page.
     pub(super) root: StoredValue<Owner>,
 }
@@ -111,11 +111,11 @@ pub struct AppState {
 impl AppState {
     /// The state of a page that shows `sheet`.
     pub fn new(sheet: Sheet) -> Self {
-        let history = Held::new(History::new(sheet));
-        let trial = Held::new(None::<Trial>);
-        let settings = Held::new(Settings::default());
-        let kitchens = Held::new(History::new(Kitchens::default()));
-        let language_revision = Held::new(0);
+        let history = RwSignal::new(History::new(sheet));
+        let trial = RwSignal::new(None::<Trial>);
+        let settings = RwSignal::new(Settings::default());
+        let kitchens = RwSignal::new(History::new(Kitchens::default()));
+        let language_revision = RwSignal::new(0);
         let saved = memo(move || history.with(History::shared));
         let current = memo(move || {
             let tried = trial.with(|trial| trial.as_ref().map(|trial| trial.steps.shared()));
@@ -143,7 +143,7 @@ impl AppState {
             current,
             settings,
             kitchens,
-            journal: Held::new(Journal::default()),
+            journal: RwSignal::new(Journal::default()),
             kitchen: memo(move || kitchens.with(|all| all.now().current().clone())),
             language_revision,
             options,
@@ -151,27 +151,27 @@ impl AppState {
             deferred: follow_after_frame(displayed),
             is_visible: None,
             figures: figures(displayed, options),
-            drawn_parts: Held::new(0),
-            basis: Held::new(Basis::default()),
-            place: Held::new(Place::default()),
-            toast: Held::new(None),
-            opened: Held::new(None),
+            drawn_parts: RwSignal::new(0),
+            basis: RwSignal::new(Basis::default()),
+            place: RwSignal::new(Place::default()),
+            toast: RwSignal::new(None),
+            opened: RwSignal::new(None),
             dialog: NodeRef::new(),
-            invalid_inputs: Held::new(BTreeMap::new()),
-            input_resets: Held::new(0),
+            invalid_inputs: RwSignal::new(BTreeMap::new()),
+            input_resets: RwSignal::new(0),
             unsaved: Unsaved::default(),
             is_write_asked: StoredValue::new(false),
             stored: StoredValue::new(None),
-            shelf: Held::new(Shelf::default()),
-            open_id: Held::new(None),
-            save_error: Held::new(None),
+            shelf: RwSignal::new(Shelf::default()),
+            open_id: RwSignal::new(None),
+            save_error: RwSignal::new(None),
             index_dirty: StoredValue::new(false),
             index_debounce: Debounce::default(),
             address_debounce: Debounce::default(),
-            changes_since_backup: Held::new(0),
-            link_error: Held::new(None),
+            changes_since_backup: RwSignal::new(0),
+            link_error: RwSignal::new(None),
             newer_version: RwSignal::new(false),
-            timer_alert: Held::new(None),
+            timer_alert: RwSignal::new(None),
             root: StoredValue::new(Owner::current().unwrap_or_default()),
         }
     }

@@ -1,5 +1,7 @@
 //! Opening and closing the one dialog of the page.
 
+use leptos::prelude::*;
+
 use super::{AppState, DialogKind};
 use crate::app::browser::{dialog, focus};
 

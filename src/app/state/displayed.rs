@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
-use super::{Held, memo};
+use super::memo;
 use crate::results::formula;
 use crate::sheet::Sheet;
 use crate::text::{DoughFigures, FormatOptions};
@@ -30,8 +30,8 @@ impl PartialEq for Displayed {
 }
 
 /// The displayed sheets of the frame before.
-pub(super) fn follow_after_frame(displayed: Memo<Displayed>) -> Held<Displayed> {
-    let deferred = Held::new(displayed.get_untracked());
+pub(super) fn follow_after_frame(displayed: Memo<Displayed>) -> RwSignal<Displayed> {
+    let deferred = RwSignal::new(displayed.get_untracked());
     let is_asked = StoredValue::new(false);
     Effect::new(move |_| {
         displayed.track();

@@ -1,5 +1,7 @@
 //! Invalid inputs: texts that cannot be stored, remembered until they are corrected or discarded.
 
+use leptos::prelude::*;
+
 use std::collections::BTreeMap;
 
 use super::AppState;

@@ -1,5 +1,7 @@
 //! Undo and redo: one sequence of steps for the formula, trials, kitchens and the workspace.
 
+use leptos::prelude::*;
+
 use super::AppState;
 use super::journal::Journal;
 use crate::app::lazy::records;
