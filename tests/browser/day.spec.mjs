@@ -85,7 +85,8 @@ test('a whole bake at the bench, with a reload in the middle, offline, is kept i
   await reads(kept, /Dough off the mixer.*9 °C/s);
   await kept.getByRole('button', { name: 'To the plan' }).click();
   await counts(page.getByText('In the way'), 0);
-  await day.log.locator('summary').first().click();
+  await day.openRows();
+  await day.bakes.locator('summary').first().click();
   await reads(day.log, /Dough at 9 °C.*lost in the oven 11\.5 %.*True water.*Bread out of the oven 810 g.*92 °C.*golden brown/s);
   await page.reload();
   await ready(page);

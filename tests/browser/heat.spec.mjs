@@ -1,6 +1,7 @@
 //! Heat: the cold morning from end to end, cooling against the rules, advice that can be taken.
 
 import assert from 'node:assert/strict';
+import { Formula } from './pages/formula.mjs';
 import { breaches, shot } from './launch.mjs';
 import { HeatPage, plain } from './pages/heat.mjs';
 import { counts, holds, isInvalid, reads, until } from './pages/app_page.mjs';
@@ -211,7 +212,9 @@ test('undo and redo reach the kitchen, in the order of the work, from any place'
 test('a change of the kitchen during a trial is undone before the trial is', async (session) => {
   const { page } = await session.open('phone');
   const trial = page.getByRole('region', { name: 'Trial' });
-  await page.getByRole('button', { name: 'Change things without keeping them' }).click();
+  const formula = new Formula(page);
+  await formula.openRows();
+  await formula.tryOut();
   const heat = await new HeatPage(page).open();
   const room = await heat.box('Room').inputValue();
   await heat.box('Dough wanted at').fill('27');
@@ -229,8 +232,8 @@ test('a change of the kitchen during a trial is undone before the trial is', asy
 
 test('chocolate and hot water leave more lumps in a cold kitchen', async (session) => {
   const { page } = await coldMorning(session);
-  await page.getByRole('link', { name: 'Chocolate' }).click();
-  const card = page.getByRole('region', { name: 'Will it melt?' });
+  await new Formula(page).go('Chocolate');
+  const card = page.getByRole('region', { name: 'Melting' });
   await card.waitFor();
   const settles = async () => Number.parseFloat(await card.getByRole('button', { name: /They settle at/ }).innerText());
   const cold = await settles();

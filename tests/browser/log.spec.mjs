@@ -32,7 +32,8 @@ async function withBake(session, screen = 'phone', more = {}) {
   const { page, day } = await onFriday(session, screen, more);
   await day.start();
   await day.stop();
-  await day.log.locator('summary').first().click();
+  await day.openRows();
+  await day.bakes.locator('summary').first().click();
   return { page, day };
 }
 

@@ -128,7 +128,7 @@ test('the dough on the scale is divided at the bench', async (session) => {
 
 test('the bowl is as deep at the bench as on Heat', async (session) => {
   const { page, day } = await onFriday(session);
-  await page.getByRole('link', { name: 'Heat' }).click();
+  await day.go('Heat');
   const way = page.getByRole('region', { name: 'Cooling' }).locator('strong').first();
   const heat = await until(async () => plain(await way.innerText()), (said) => /deep/.test(said), 'the way of cooling');
   await day.open();

@@ -1,6 +1,8 @@
 //! Number boxes: a box that is entered selects its content, and Enter goes on to the next one.
 
+use std::cell::RefCell;
 use std::mem;
+use std::rc::Rc;
 
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
@@ -17,14 +19,26 @@ fn target(event: &Event) -> Option<HtmlInputElement> {
 
 /// Follows the boxes as long as the page lives. `entered` is called when one is entered.
 pub fn watch(entered: impl Fn() + 'static) {
+    // The box that was entered and in which nothing has been done yet.
+    let fresh = Rc::new(RefCell::new(None::<HtmlInputElement>));
+    let (on_click, on_key) = (Rc::clone(&fresh), Rc::clone(&fresh));
     mem::forget(window_event_listener_untyped("focusin", move |event| {
-        if let Some(input) = target(&event) {
+        let input = target(&event);
+        if let Some(input) = &input {
             entered();
-            // After the tap has placed the caret.
-            request_animation_frame(move || input.select());
+            input.select();
+        }
+        fresh.replace(input);
+    }));
+    // The tap by which a box was entered has placed the caret: its content is selected again.
+    mem::forget(window_event_listener_untyped("click", move |event| {
+        if let Some(input) = target(&event).filter(|input| on_click.take().as_ref() == Some(input))
+        {
+            input.select();
         }
     }));
-    mem::forget(window_event_listener_untyped("keydown", |event| {
+    mem::forget(window_event_listener_untyped("keydown", move |event| {
+        on_key.take();
         let is_enter = |key: &&KeyboardEvent| key.key() == "Enter";
         if event
             .dyn_ref::<KeyboardEvent>()

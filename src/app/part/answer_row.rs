@@ -46,7 +46,7 @@ impl OpenRows {
 
 /// A section that says its answer in one line; its content is drawn while it is open.
 ///
-/// On a wide screen every row is open at first.
+/// On a wide screen every row that is not `tucked` is open at first.
 #[component]
 pub fn AnswerRow(
     /// What it is about.
@@ -58,6 +58,9 @@ pub fn AnswerRow(
     /// How the answer stands.
     #[prop(optional, into)]
     verdict: Signal<Verdict>,
+    /// Whether it is closed at first on a wide screen, too: it is long, and few need it at each visit.
+    #[prop(optional)]
+    tucked: bool,
     /// The fragment of links to it.
     #[prop(optional)]
     id: &'static str,
@@ -67,8 +70,9 @@ pub fn AnswerRow(
     let rows = OpenRows::from_context();
     let name = title.get_untracked();
     let set_by_user = rows.0.with_value(|rows| rows.get(&name).copied());
-    let at_first = set_by_user
-        .unwrap_or_else(|| screen::is_wide() || verdict.get_untracked() == Verdict::Wrong);
+    let at_first = set_by_user.unwrap_or_else(|| {
+        (screen::is_wide() && !tucked) || verdict.get_untracked() == Verdict::Wrong
+    });
     let is_open = RwSignal::new(at_first);
     // The browser reports the opening of a row that is drawn open, too: that is not the user's.
     let toggled = move |event: leptos::ev::Event| {

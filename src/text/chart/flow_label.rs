@@ -30,7 +30,7 @@ impl Spot {
 
 /// The assumed width of a letter, and the distance of two baselines.
 const LETTER: f64 = 7.2;
-const LINE: f64 = 16.0;
+const LINE: f64 = 18.0;
 /// Between dot and words, and between words and line.
 const AWAY: f64 = 11.0;
 const CLEAR: f64 = 3.0;

@@ -29,7 +29,7 @@ pub fn ClassCard() -> impl IntoView {
             .with(|settings| batch_answer::class(settings, options))
     });
     view! {
-        <AnswerRow title=tr!("Class") answer id="class">
+        <AnswerRow tucked=true title=tr!("Class") answer id="class">
             <Content />
         </AnswerRow>
     }

@@ -16,7 +16,7 @@ pub fn LossesCard() -> impl IntoView {
         state.with(|sheet| weighing::losses(&sheet.batch.losses, options))
     });
     view! {
-        <AnswerRow title=tr!("Losses") answer=wording>
+        <AnswerRow tucked=true title=tr!("Losses") answer=wording>
             <div class="body">
                 <div class="boxes">{LOSSES.map(|field| view! { <FieldBox field /> })}</div>
                 <p class="quiet">{tr!("Usual: 1 to 3 % before the oven, 10 to 15 % in it (common practice).")}</p>

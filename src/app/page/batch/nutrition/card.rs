@@ -29,7 +29,7 @@ pub fn NutritionCard() -> impl IntoView {
         }
     });
     view! {
-        <AnswerRow title=tr!("Nutrition, an estimate") answer>
+        <AnswerRow tucked=true title=tr!("Nutrition, an estimate") answer>
             <Content />
         </AnswerRow>
     }

@@ -34,7 +34,7 @@ pub fn ShoppingCard() -> impl IntoView {
             })
     });
     view! {
-        <AnswerRow title=tr!("Shopping and cost") answer>
+        <AnswerRow tucked=true title=tr!("Shopping and cost") answer>
             <Content />
         </AnswerRow>
     }
