@@ -4,7 +4,7 @@ use any_spawner::Executor;
 use leptos::prelude::*;
 
 use super::shell::AppRoot;
-use super::state::AppState;
+use super::state::{AppState, Drawing};
 use crate::sheet::Language;
 use crate::text::example::examples;
 
@@ -23,7 +23,7 @@ pub fn first_screen() -> String {
         state
             .settings
             .update(|settings| settings.language = Some(Language::English));
-        state.drawn_parts.set(usize::MAX);
+        state.drawing.set(Drawing::WHOLE);
         state.open_id.set(Some(id));
         provide_context(state);
         AppRoot().to_html()

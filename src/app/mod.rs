@@ -30,7 +30,7 @@ use crate::storage::Fragment;
 use browser::{address, clock, focus, number_boxes, offline, persist, splash, storage};
 use lazy::{language, links, records};
 use shell::AppRoot;
-use state::AppState;
+use state::{AppState, Drawing};
 
 /// Draws the page into the document, once the chunks that it needs at first are loaded.
 pub fn start() {
@@ -79,21 +79,20 @@ fn draw() {
                 navigate(state, &fragment);
             });
         });
-        spawn_local(draw_parts(state));
+        spawn_local(draw_in_steps(state));
         view! { <AppRoot /> }
     });
 }
 
-/// Draws one part of the formula a task, so that no task is long; then shows the page in place of
-/// the first screen.
-async fn draw_parts(state: AppState) {
+/// Draws the page in steps, one a task; then shows it in place of the first screen.
+async fn draw_in_steps(state: AppState) {
     let parts = untrack(|| state.with(|sheet| sheet.formula.parts.len()));
-    for drawn in 1..parts {
+    for step in Drawing::steps(parts) {
         clock::next_task().await;
-        state.drawn_parts.set(drawn);
+        state.drawing.set(step);
     }
     clock::next_task().await;
-    state.drawn_parts.set(usize::MAX);
+    state.drawing.set(Drawing::WHOLE);
     splash::remove();
 }
 

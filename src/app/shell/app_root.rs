@@ -10,7 +10,7 @@ use super::places::Places;
 use crate::app::browser::{focus, live_region};
 use crate::app::lazy;
 use crate::app::page::{FormulaPlace, HEADING};
-use crate::app::state::use_app_state;
+use crate::app::state::{memo, use_app_state};
 use crate::sheet::Place;
 
 /// The root of the page.
@@ -18,9 +18,10 @@ use crate::sheet::Place;
 pub fn AppRoot() -> impl IntoView {
     let state = use_app_state();
     // A change of language draws the page again; the state holds what was typed.
+    let is_begun = memo(move || state.drawing.get().has_shell());
     let whole = move || {
         state.language_revision.track();
-        view! { <Page /> }
+        is_begun.get().then(|| view! { <Page /> })
     };
     view! { {whole} }
 }
@@ -34,8 +35,12 @@ fn Page() -> impl IntoView {
         focus::move_to(HEADING);
     };
     // A change of format options draws the place again, so that its figures need not follow them.
+    let has_place = memo(move || state.drawing.get().has_place());
     let place = move || {
         state.options.track();
+        if !has_place.get() {
+            return ().into_any();
+        }
         lazy::place(state.place.get()).unwrap_or_else(|| view! { <FormulaPlace /> }.into_any())
     };
     let is_visit = move || state.begins_with_weights() && state.place.get() == Place::Formula;

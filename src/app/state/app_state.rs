@@ -7,6 +7,7 @@ use leptos::html::Dialog;
 use leptos::prelude::*;
 
 use super::displayed::{Displayed, figures, follow_after_frame};
+use super::drawing::Drawing;
 use super::journal::Journal;
 use super::unsaved::Unsaved;
 use super::{DialogKind, memo};
@@ -62,8 +63,8 @@ pub struct AppState {
     pub(super) is_visible: Option<RwSignal<bool>>,
     /// The figures of the dough, written out.
     pub figures: Memo<DoughFigures>,
-    /// How many parts of the formula are drawn yet, while the page is being drawn first.
-    pub drawn_parts: RwSignal<usize>,
+    /// How far the page is drawn, while it is being drawn first.
+    pub drawing: RwSignal<Drawing>,
     /// Which flour is the hundred per cent.
     pub basis: RwSignal<Basis>,
     /// The place that is shown.
@@ -151,7 +152,7 @@ impl AppState {
             deferred: follow_after_frame(displayed),
             is_visible: None,
             figures: figures(displayed, options),
-            drawn_parts: RwSignal::new(0),
+            drawing: RwSignal::new(Drawing::default()),
             basis: RwSignal::new(Basis::default()),
             place: RwSignal::new(Place::default()),
             toast: RwSignal::new(None),

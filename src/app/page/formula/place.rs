@@ -16,7 +16,7 @@ pub fn FormulaPlace() -> impl IntoView {
     let state = use_app_state();
     let parts = memo(move || {
         let parts = state.with(|sheet| sheet.formula.parts.len());
-        parts.min(state.drawn_parts.get())
+        parts.min(state.drawing.get().parts())
     });
     let other_basis = move |()| {
         state.basis.update(|basis| *basis = basis.other());
