@@ -1,5 +1,6 @@
 //! The bench through both days by the clock: each step on one screen, waiting beside work, and a way back.
 
+import { Formula } from './pages/formula.mjs';
 import assert from 'node:assert/strict';
 import { BatchPage, plain } from './pages/batch.mjs';
 import { DayPage, onFriday } from './pages/day.mjs';
@@ -128,7 +129,7 @@ test('the dough on the scale is divided at the bench', async (session) => {
 
 test('the bowl is as deep at the bench as on Heat', async (session) => {
   const { page, day } = await onFriday(session);
-  await day.go('Heat');
+  await new Formula(page).go('Heat');
   const way = page.getByRole('region', { name: 'Cooling' }).locator('strong').first();
   const heat = await until(async () => plain(await way.innerText()), (said) => /deep/.test(said), 'the way of cooling');
   await day.open();

@@ -20,7 +20,6 @@ test('each box of the class is one step back, in the order of the work, and forw
   const salt = page.weight('Final dough', 'Salt');
   await page.type(salt, '9.1');
   await page.go('Batch');
-  await page.page.locator('summary').filter({ hasText: 'Class' }).click();
   const students = page.page.getByRole('textbox', { name: /^Students in the room/ });
   const loaves = page.page.getByRole('textbox', { name: /^Loaves each/ });
   await typed(students, '14');
@@ -44,7 +43,6 @@ test('each box of the class is one step back, in the order of the work, and forw
 test('what is changed after undo is not overwritten by redo', async (session) => {
   const page = new Formula((await session.open('phone')).page);
   await page.go('Batch');
-  await page.page.locator('summary').filter({ hasText: 'Class' }).click();
   const students = page.page.getByRole('textbox', { name: /^Students in the room/ });
   await typed(students, '14');
   await page.undo();
