@@ -1,0 +1,33 @@
+//! Working button: opens the working of a figure that is written in a sentence or in a box.
+
+use leptos::prelude::*;
+
+use super::Button;
+use crate::app::state::{DialogKind, use_app_state};
+use crate::engine::working::WorkingLine;
+use crate::text::tr;
+
+/// A figure as it is shown, and the steps that lead to it.
+pub type Worked = (String, Vec<WorkingLine>);
+
+/// A button that opens the working of a figure beside it.
+#[component]
+pub fn WorkingButton(
+    /// What the figure is: the title of its working.
+    #[prop(into)]
+    title: Signal<String>,
+    /// The figure and its working, computed on a tap.
+    #[prop(into)]
+    worked: Callback<(), Worked>,
+) -> impl IntoView {
+    let state = use_app_state();
+    let open = move |()| {
+        let (value, lines) = untrack(|| worked.run(()));
+        state.open(DialogKind::Working {
+            title: title.get_untracked(),
+            value,
+            lines,
+        });
+    };
+    view! { <Button label=tr!("How this came about") class="bare" on_tap=open /> }
+}
