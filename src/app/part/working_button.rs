@@ -2,7 +2,6 @@
 
 use leptos::prelude::*;
 
-use super::Button;
 use crate::app::state::{DialogKind, use_app_state};
 use crate::engine::working::WorkingLine;
 use crate::text::tr;
@@ -21,7 +20,10 @@ pub fn WorkingButton(
     worked: Callback<(), Worked>,
 ) -> impl IntoView {
     let state = use_app_state();
-    let open = move |()| {
+    let label = tr!("How this came about");
+    // Several of them stand in one list: the name read out says of what.
+    let name = move || title.with(|title| format!("{title}: {label}"));
+    let open = move |_| {
         let (value, lines) = untrack(|| worked.run(()));
         state.open(DialogKind::Working {
             title: title.get_untracked(),
@@ -29,5 +31,9 @@ pub fn WorkingButton(
             lines,
         });
     };
-    view! { <Button label=tr!("How this came about") class="bare" on_tap=open /> }
+    view! {
+        <button type="button" class="button bare" aria-label=name aria-haspopup="dialog" on:click=open>
+            {label}
+        </button>
+    }
 }

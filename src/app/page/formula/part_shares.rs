@@ -50,8 +50,8 @@ pub fn PartShares(
         <div class="held">
             {settable_box(part, card, SHARE)}
             {settable_box(part, card, RATIO)}
+            <WorkingButton title=card.text(|card| &card.name) worked=Callback::new(worked) />
         </div>
-        <WorkingButton title=card.text(|card| &card.name) worked=Callback::new(worked) />
     }
 }
 
