@@ -19,6 +19,8 @@ pub struct ShoppingRow {
     pub packet: Option<String>,
     /// What the part that is used costs; empty where the price is not known.
     pub cost: String,
+    /// The steps that lead to its packs and its cost; none where no pack is known.
+    pub working: Vec<WorkingLine>,
 }
 
 /// The shopping list with its cost.
@@ -132,6 +134,7 @@ fn row(item: &ShoppingItem, currency: &str, options: FormatOptions) -> ShoppingR
             .used
             .map(|cost| format::money(cost, currency, options))
             .unwrap_or_default(),
+        working: item.working(),
     }
 }
 

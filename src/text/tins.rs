@@ -1,7 +1,7 @@
 //! Tins in words: how much they take, whether that suits, how high it rises, how the pieces lie.
 
 use crate::engine::quantity::{Length, Mass, SpecificVolume};
-use crate::engine::tin::{Across, DoughHeight, Filling, Fullness, Tin, TinError, TinShape};
+use crate::engine::tin::{Across, DoughHeight, Filling, Fullness, Layout, Tin, TinError, TinShape};
 use crate::engine::working::WorkingLine;
 use crate::results::batch::tins::TinResults;
 use crate::text::{
@@ -32,12 +32,16 @@ pub struct TinView {
     pub height: String,
     /// How pieces lie, or why they cannot be laid out.
     pub plan: Result<TinPlan, String>,
+    /// Across a ball as it is put in: "62 mm"; none where pieces cannot be laid out.
+    pub ball: Option<String>,
     /// The note where pieces do not divide evenly among tins.
     pub uneven: Option<String>,
     /// The steps that lead to the dough for the tins.
     pub working: Vec<WorkingLine>,
     /// The steps that lead to the height.
     pub height_working: Vec<WorkingLine>,
+    /// The step that leads to the ball.
+    pub ball_working: Vec<WorkingLine>,
 }
 
 /// The tins of a batch in words.
@@ -50,6 +54,8 @@ pub fn view(tins: &TinResults, options: FormatOptions) -> TinView {
         found.unwrap_or_else(|| tr!("not known").to_owned())
     };
     let lidded = tins.used.tins.tin.lidded;
+    let laid = tins.layout.as_ref().ok();
+    let ball = |laid: &Layout| format::millimetres(laid.ball, options);
     TinView {
         room: match filled {
             Ok(filled) => format::volume(filled.volume, options),
@@ -68,20 +74,26 @@ pub fn view(tins: &TinResults, options: FormatOptions) -> TinView {
             Ok(layout) => Ok(tin_plan(layout, options)),
             Err(error) => Err(explain(error)),
         },
-        uneven: tins.uneven.map(|pieces| {
-            tr!(
-                "{first} pieces do not share out evenly among {second} tins: some hold one less.",
-                first = format::count(pieces.get(), options),
-                second = format::count(tins.used.tins.count.get(), options)
-            )
-        }),
+        ball: laid.map(ball),
+        uneven: uneven(tins, options),
         working: filled.map(Filling::working).unwrap_or_default(),
         height_working: tins
             .height
             .as_ref()
             .map(DoughHeight::working)
             .unwrap_or_default(),
+        ball_working: laid.iter().map(|laid| laid.working(tins.each)).collect(),
     }
+}
+
+/// The note where pieces do not divide evenly among tins.
+fn uneven(tins: &TinResults, options: FormatOptions) -> Option<String> {
+    let pieces = tins.uneven?;
+    Some(tr!(
+        "{first} pieces do not share out evenly among {second} tins: some hold one less.",
+        first = format::count(pieces.get(), options),
+        second = format::count(tins.used.tins.count.get(), options)
+    ))
 }
 
 fn usual(filled: &Filling, options: FormatOptions) -> String {

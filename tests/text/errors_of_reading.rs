@@ -44,7 +44,6 @@ fn every_error_of_reading_has_a_message() {
         ReadError::Minus,
         ReadError::OverNought,
         ReadError::NotWhole,
-        ReadError::NoSuchDivision,
     ];
     for wanted in MEASURES {
         all.push(ReadError::UnknownUnit { wanted });

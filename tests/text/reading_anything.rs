@@ -23,9 +23,6 @@ fn read_as_all(typed: &str) {
         if let Ok(viscosity) = read::viscosity(typed, options) {
             assert!(Viscosity::RANGE.contains(&viscosity.pascal_seconds()));
         }
-        if let Ok(division) = read::division(typed, options) {
-            assert!((0.01..=10.0).contains(&division.grams()));
-        }
         if let Ok(count) = read::count(typed, options) {
             assert!(count.get() > 0);
         }

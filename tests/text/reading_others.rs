@@ -1,4 +1,4 @@
-//! Reading shares, temperatures, factors, counts, divisions, viscosities.
+//! Reading shares, temperatures, factors, counts, viscosities.
 
 use super::format_options::{american, british};
 use softcrumb::engine::quantity::{Factor, Share, Temperature, Viscosity};
@@ -166,25 +166,6 @@ fn whole_things_are_counted() {
         ),
     ] {
         assert_eq!(read::count(typed, british()), Err(wanted), "{typed:?}");
-    }
-}
-
-#[test]
-fn a_division_is_one_that_scales_have() {
-    for (typed, wanted) in [("1", 1.0), ("0,1 g", 0.1), ("0.01", 0.01), ("10 mg", 0.01)] {
-        for options in [british(), american()] {
-            let division = read::division(typed, options).unwrap();
-            close(division.grams(), wanted, typed);
-        }
-    }
-    for (typed, wanted) in [
-        ("0", ReadError::NoSuchDivision),
-        ("0.3", ReadError::NoSuchDivision),
-        ("1 kg", ReadError::NoSuchDivision),
-        ("one", ReadError::NotANumber),
-        ("-1", ReadError::Minus),
-    ] {
-        assert_eq!(read::division(typed, british()), Err(wanted), "{typed:?}");
     }
 }
 

@@ -10,7 +10,7 @@ use softcrumb::engine::ingredients::{Composition, Listed};
 use softcrumb::engine::quantity::{Mass, Share, Temperature};
 
 use softcrumb::results::{batch, chocolate};
-use softcrumb::sheet::{Kitchen, examples};
+use softcrumb::sheet::{Kitchen, Sheet, examples};
 
 use crate::rule_evaluator::adds_up;
 
@@ -127,4 +127,19 @@ fn rescues_add_up_for_every_look() {
     let found = chocolate::of(&sheet, &kitchen, &made);
     let bath = chocolate::rescue(&sheet, &made, &found, SyrupLook::Lumpy).unwrap();
     adds_up(&bath.working());
+}
+
+/// School arithmetic: the liquid a wish asks for is what the formula then has.
+#[test]
+fn the_liquid_of_a_wish_is_poured_and_adds_up() {
+    let kitchen = Kitchen::default();
+    let (_, mut sheet) = examples().remove(0);
+    let results = |sheet: &Sheet| chocolate::of(sheet, &kitchen, &batch::of(sheet, kitchen.scales));
+    let wished = Consistency::Dips.typical().unwrap();
+    let found = results(&sheet);
+    let needed = found.liquid_needed(wished).unwrap();
+    adds_up(&needed.working());
+    sheet.formula = found.with_thickness(&sheet.formula, wished).unwrap();
+    let poured = results(&sheet).syrup.unwrap().unwrap().syrup.liquid;
+    assert!((poured.grams() - needed.liquid.grams()).abs() < 0.05);
 }

@@ -1,11 +1,17 @@
 //! The working of percentages, part totals, water, targets and comparisons.
 
 use softcrumb::engine::formula::{
-    Basis, Figure, FigureTarget, Form, Formula, Line, LineAt, Part, PartKind, WaterLedger,
+    Basis, Caution, Figure, FigureTarget, Form, Formula, Line, LineAt, Part, PartKind, WaterLedger,
     part_totals, percentage, reach, scald,
 };
 use softcrumb::engine::ingredients::{Food, Listed};
 use softcrumb::engine::quantity::{Mass, Share};
+
+use softcrumb::results::formula::{
+    Adjuster, adjusted_working, adjusters, caution_working, cautions, figures, nudged,
+    part_working, try_adjusted,
+};
+use softcrumb::sheet::{Sheet, examples};
 
 use crate::rule_evaluator::adds_up;
 
@@ -140,4 +146,79 @@ fn targets_add_up() {
         let reached = reach(&formula, target, at).unwrap();
         adds_up(&reached.working());
     }
+}
+
+/// A sheet of the examples with other weights.
+fn sheet_of(formula: Formula) -> Sheet {
+    let (_, sheet) = examples().remove(0);
+    sheet.with_formula(formula)
+}
+
+/// School arithmetic: each caution opens the steps of its own figure.
+#[test]
+fn every_caution_but_raw_flour_adds_up_to_its_figure() {
+    let mut formula = three_parts();
+    // Dry paste: 40 g of water to 80 g of flour; much sugar and salt; little fat.
+    formula.parts[0] = part(PartKind::Paste, 0.0, &[(1, 80.0), (200, 40.0)]);
+    formula.parts[2].lines[4].mass = grams(90.0);
+    formula.parts[2].lines[5].mass = grams(20.0);
+    let sheet = sheet_of(formula);
+    let found = cautions(&sheet).unwrap();
+    let is = |kind: fn(&Caution) -> bool| found.iter().any(kind);
+    assert!(is(|one| matches!(one, Caution::PasteTooDry { .. })));
+    assert!(is(|one| matches!(one, Caution::SugarSlowsYeast { .. })));
+    assert!(is(|one| matches!(one, Caution::SaltSlowsYeast { .. })));
+    for caution in &found {
+        let working = caution_working(&sheet, caution);
+        let wanted = match caution {
+            Caution::Outside { value, .. } => value.percent(),
+            Caution::SugarSlowsYeast { sugar, .. } => sugar.percent(),
+            Caution::SaltSlowsYeast { salt, .. } => salt.percent(),
+            Caution::MuchMilkPowder { powder, .. } => powder.percent(),
+            Caution::PasteTooDry {
+                water_to_starch, ..
+            } => water_to_starch.fraction(),
+            Caution::RawFlour => {
+                assert!(working.is_empty());
+                continue;
+            }
+        };
+        adds_up(&working);
+        let last = working.last().unwrap().result.value;
+        assert!((last - wanted).abs() < 1e-9, "{caution:?}: {last}");
+    }
+}
+
+/// School arithmetic: the step ends with the weight that the tried formula has.
+#[test]
+fn what_makes_up_the_difference_adds_up_to_its_weight() {
+    let sheet = sheet_of(three_parts());
+    for figure in [Figure::TrueWater, Figure::Salt, Figure::Sugar] {
+        let now = figures(&sheet).share(figure).unwrap();
+        let more = nudged(now, true);
+        for adjuster in adjusters(&sheet, figure) {
+            assert!(adjusted_working(&sheet, figure, now, adjuster).is_empty());
+            let Ok(tried) = try_adjusted(&sheet, figure, more, adjuster) else {
+                continue;
+            };
+            let working = adjusted_working(&sheet, figure, more, adjuster);
+            adds_up(&working);
+            let weighs = working.last().unwrap().result.value;
+            let has = |line: &Line| (line.mass.grams() - weighs).abs() < 1e-9;
+            assert!(tried.formula.lines().any(|(_, line)| has(line)), "{weighs}");
+            if let Adjuster::Line(at) = adjuster {
+                assert!(has(tried.formula.line(at).unwrap()));
+            }
+        }
+    }
+}
+
+/// School arithmetic: three steps for a part with flour, none for one that is not there.
+#[test]
+fn the_figures_of_a_part_of_a_sheet_add_up() {
+    let sheet = sheet_of(three_parts());
+    let working = part_working(&sheet, 0);
+    assert_eq!(working.len(), 3);
+    adds_up(&working);
+    assert!(part_working(&sheet, 9).is_empty());
 }

@@ -4,16 +4,16 @@ use softcrumb::engine::chocolate::{Melting, melt};
 use softcrumb::engine::formula::Bread;
 use softcrumb::engine::heat::{
     BakeSetting, BakedBody, BakedShape, Cooling, CoolingFactors, CoolingVessel, Development, Dough,
-    DoughItem, Grain, HeatFrom, HeatPart, LiquidUse, Material, Matter, Paste, Phase, Properties,
-    RuleSet, Scalded, ThermalMaterial, Vessel, bake_time, boiling_at, boiling_under, cook,
-    cool_loaf, dough_temperature, factor_method, ice_for, review, steam_loss,
+    DoughItem, DoughStep, Grain, HeatFrom, HeatPart, LiquidUse, Material, Matter, Paste, Phase,
+    Properties, RuleSet, Scalded, ThermalMaterial, Vessel, bake_time, boiling_at, boiling_under,
+    cook, cool_loaf, dough_temperature, factor_method, ice_for, review, steam_loss,
 };
 use softcrumb::engine::ingredients::Listed;
 use softcrumb::engine::quantity::{
     Altitude, Mass, Minutes, Pressure, Share, Temperature, TemperatureChange, WarmingRate,
 };
 
-use softcrumb::results::heat::{CoolingResult, MixingResult, paste_coolings};
+use softcrumb::results::heat::{CoolingResult, DoughQuestion, MixingResult, paste_coolings};
 use softcrumb::sheet::{Kitchen, examples};
 
 use crate::rule_evaluator::adds_up;
@@ -124,6 +124,34 @@ fn doughs_and_their_ice_add_up() {
             .unwrap()
             .working(),
     );
+}
+
+/// School arithmetic: the step of a remedy of ice alone ends with the ice that the remedy names.
+#[test]
+fn the_ice_of_a_remedy_adds_up() {
+    let warm = Dough {
+        minutes: minutes(20.0),
+        ..dough()
+    };
+    let question = DoughQuestion {
+        dough: warm,
+        wanted: celsius(20.0),
+        surroundings: Kitchen::default().surroundings(),
+    };
+    let mut shown = 0;
+    for remedy in question.remedies().unwrap() {
+        let working = question.ice_working(&remedy);
+        let alone = remedy.steps().count() == 1;
+        if let (DoughStep::Ice { ice }, true) = (remedy.step, alone) {
+            adds_up(&working);
+            let last = working.last().unwrap().result.value;
+            assert!((last - ice.grams()).abs() < 1e-9, "{last}");
+            shown += 1;
+        } else {
+            assert!(working.is_empty());
+        }
+    }
+    assert_eq!(shown, 1);
 }
 
 fn paste(water: f64, temperature: f64) -> Paste {

@@ -6,6 +6,9 @@ use softcrumb::engine::formula::Bread;
 use softcrumb::engine::quantity::{Factor, Length, Mass};
 use softcrumb::engine::tin::{Across, Tin, TinShape, Tins, convert, dough_height, filling, layout};
 
+use softcrumb::results::batch::{scale, tins};
+use softcrumb::sheet::examples;
+
 use crate::rule_evaluator::adds_up;
 
 fn mm(millimetres: u16) -> Length {
@@ -75,4 +78,30 @@ fn the_ball_adds_up() {
         let laid = layout(&tin, NonZeroU16::MIN, None, each, Factor::ONE).unwrap();
         adds_up(&[laid.working(each)]);
     }
+}
+
+/// Geometry: two and a half times the depth, with straight sides, takes two and a half times the dough.
+#[test]
+fn a_batch_carried_over_adds_up_until_it_is_changed() {
+    let (_, mut sheet) = examples().remove(0);
+    let straight = |deep| {
+        let across = Across {
+            long: mm(240),
+            wide: mm(110),
+        };
+        let (top, bottom) = (across, across);
+        Tin::open(TinShape::Rectangle { top, bottom, deep }).unwrap()
+    };
+    sheet.batch = tins::in_tin(&sheet.batch, straight(mm(60)), None);
+    let scaled = scale(&sheet).unwrap();
+    let carried = tins::carried_over(&sheet, &scaled, straight(mm(150))).unwrap();
+    let carried = carried.unwrap();
+    adds_up(&carried.working());
+    let times = carried.now.grams() / scaled.needed.grams();
+    assert!((times - 2.5).abs() < 1e-9, "{times}");
+    assert!(!tins::is_carried(&sheet.batch, &carried));
+    let mut batch = tins::in_tin(&sheet.batch, carried.to.tin, Some(carried.now));
+    assert!(tins::is_carried(&batch, &carried));
+    batch.tin = None;
+    assert!(!tins::is_carried(&batch, &carried));
 }

@@ -30,6 +30,7 @@ mod text_box;
 mod trial_bar;
 mod water_ledger;
 mod weigh_table;
+mod working_button;
 mod working_list;
 
 pub use crate::text::Shown;
@@ -61,4 +62,5 @@ pub use text_box::TextBox;
 pub use trial_bar::TrialBar;
 pub use water_ledger::WaterLedger;
 pub use weigh_table::{weigh_row, weigh_table};
+pub use working_button::WorkingButton;
 pub use working_list::WorkingList;

@@ -28,7 +28,7 @@ pub struct AllergenResults {
 ///
 /// assert!(found.contained().any(|row| row.allergen == Allergen::Wheat));
 /// // The packet of the chocolate decides on soya: it is not silently left out.
-/// assert!(found.possible().any(|row| row.allergen == Allergen::Soybeans));
+/// assert!(found.usual().any(|row| row.allergen == Allergen::Soybeans));
 /// ```
 #[must_use]
 pub fn of(formula: &Formula, pantry: &Pantry, law: LabelLaw) -> AllergenResults {
@@ -69,23 +69,9 @@ impl AllergenResults {
         self.rows.iter().filter(|row| row.contained())
     }
 
-    /// Returns how sure it is that an allergen is in the bread; `None` where every ingredient is
-    /// known not to hold it.
-    #[must_use]
-    pub fn presence(&self, allergen: Allergen) -> Option<Presence> {
-        let row = self.rows.iter().find(|row| row.allergen == allergen);
-        let unknown = (!self.unread.is_empty()).then_some(Presence::NotKnown);
-        row.map(AllergenRow::presence).or(unknown)
-    }
-
     /// Returns the allergens that are usually in the bread, by packets that are still to be read.
     pub fn usual(&self) -> impl Iterator<Item = &AllergenRow> {
         let usual = |row: &&AllergenRow| row.presence() == Presence::Usual;
         self.rows.iter().filter(usual)
-    }
-
-    /// Returns the allergens that may be in the bread, the usual ones included.
-    pub fn possible(&self) -> impl Iterator<Item = &AllergenRow> {
-        self.rows.iter().filter(|row| !row.contained())
     }
 }

@@ -5,8 +5,8 @@ use std::num::{NonZeroU16, NonZeroU32};
 use crate::engine::batch::{BatchTarget, Scaled};
 use crate::engine::quantity::Mass;
 use crate::engine::tin::{
-    DoughHeight, Filling, Fullness, Layout, Tin, TinError, Tins, convert, dough_height, filling,
-    layout,
+    Converted, DoughHeight, Filling, Fullness, Layout, Tin, TinError, Tins, convert, dough_height,
+    filling, layout,
 };
 use crate::sheet::{Batch, SavedTin, Sheet, TinUse};
 
@@ -21,6 +21,8 @@ pub struct TinResults {
     pub height: Result<DoughHeight, TinError>,
     /// Where the pieces lie in one tin.
     pub layout: Result<Layout, TinError>,
+    /// The dough of one piece.
+    pub each: Mass,
     /// The pieces of the batch, where they do not share out evenly among the tins.
     pub uneven: Option<NonZeroU32>,
 }
@@ -66,6 +68,7 @@ pub fn of(sheet: &Sheet, scaled: &Scaled) -> Option<TinResults> {
         filling: filling(used.tins, sheet.bread, used.room, Some(scaled.needed)),
         height: dough_height(tin, dough_in_one, rise),
         layout: layout(tin, in_one, used.rows, scaled.pieces.each, rise),
+        each: scaled.pieces.each,
         uneven: (!pieces.is_multiple_of(tins)).then_some(scaled.pieces.count),
     })
 }
@@ -80,13 +83,18 @@ pub fn of(sheet: &Sheet, scaled: &Scaled) -> Option<TinResults> {
 /// let scaled = batch::scale(&sheet).unwrap();
 /// let same = sheet.batch.tin.unwrap().tins.tin;
 ///
-/// assert_eq!(tins::carried_over(&sheet, &scaled, same), Ok(Some(scaled.needed)));
+/// let carried = tins::carried_over(&sheet, &scaled, same).unwrap().unwrap();
+/// assert_eq!(carried.now, scaled.needed);
 /// ```
 ///
 /// # Errors
 /// [`TinError`] between a tray and a tin, for a ring whose tube fills it, or when the dough leaves
 /// its range.
-pub fn carried_over(sheet: &Sheet, scaled: &Scaled, to: Tin) -> Result<Option<Mass>, TinError> {
+pub fn carried_over(
+    sheet: &Sheet,
+    scaled: &Scaled,
+    to: Tin,
+) -> Result<Option<Converted>, TinError> {
     let Some(used) = sheet.batch.tin else {
         return Ok(None);
     };
@@ -94,7 +102,14 @@ pub fn carried_over(sheet: &Sheet, scaled: &Scaled, to: Tin) -> Result<Option<Ma
         tin: to,
         count: used.tins.count,
     };
-    Ok(Some(convert(used.tins, to, scaled.needed)?.now))
+    convert(used.tins, to, scaled.needed).map(Some)
+}
+
+/// Returns whether a batch is still the one that was carried over.
+#[must_use]
+pub fn is_carried(batch: &Batch, carried: &Converted) -> bool {
+    let in_tins = batch.tin.is_some_and(|used| used.tins == carried.to);
+    in_tins && batch.wanted == BatchTarget::Dough(carried.now)
 }
 
 /// The batch in as many of another tin, of so much dough where that is given.

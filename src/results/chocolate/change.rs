@@ -1,7 +1,9 @@
 //! Formulas with another filling or syrup: set by a share, a ratio, a thickness.
 
 use super::chocolate_results::{ChocolateResults, SyrupResults};
-use crate::engine::chocolate::{ChocolateError, FillAsked, fill, set_filling, set_liquid};
+use crate::engine::chocolate::{
+    ChocolateError, FillAsked, LiquidNeeded, fill, set_filling, set_liquid,
+};
 use crate::engine::formula::{Formula, FormulaError};
 use crate::engine::quantity::{Factor, Mass, Share, Viscosity};
 
@@ -82,6 +84,14 @@ impl ChocolateResults {
         wished: Viscosity,
     ) -> Result<Formula, SetError> {
         self.with_liquid(formula, |found| Ok(found.syrup.liquid_for(wished)?.liquid))
+    }
+
+    /// Returns the liquid, in g, that gives the syrup of the formula a viscosity in Pa·s; none where
+    /// there is no such syrup, or no amount does.
+    #[must_use]
+    pub fn liquid_needed(&self, wished: Viscosity) -> Option<LiquidNeeded> {
+        let found = self.syrup.as_ref()?.as_ref().ok()?;
+        found.syrup.liquid_for(wished).ok()
     }
 
     fn with_liquid(

@@ -1,12 +1,13 @@
 //! A figure set by a chosen ingredient: what can make up the difference, and the step of a button.
 
-use super::change::try_figure;
+use super::change::{reached, try_figure};
 use super::formula_results::figures;
 use crate::engine::formula::{
     Figure, Formula, FormulaError, Line, LineAt, PartKind, with_water_line,
 };
 use crate::engine::ingredients::Role;
 use crate::engine::quantity::{Mass, Share};
+use crate::engine::working::WorkingLine;
 use crate::sheet::Sheet;
 
 /// Half a point of a hundred.
@@ -101,6 +102,27 @@ pub fn try_adjusted(
             try_figure(&sheet.with_formula(formula), figure, share, Some(at))
         }
     }
+}
+
+/// Returns the step that leads to the weight, in g, of the ingredient by which [`try_adjusted`] sets
+/// a figure; none where the figure stays as it is, or cannot be had.
+#[must_use]
+pub fn adjusted_working(
+    sheet: &Sheet,
+    figure: Figure,
+    share: Share,
+    adjuster: Adjuster,
+) -> Vec<WorkingLine> {
+    if figures(sheet).share(figure).is_ok_and(|now| now == share) {
+        return Vec::new();
+    }
+    let found = match adjuster {
+        Adjuster::Line(at) => reached(sheet, figure, share, Some(at)),
+        Adjuster::Water => with_water_line(&sheet.formula).and_then(|(formula, at)| {
+            reached(&sheet.with_formula(formula), figure, share, Some(at))
+        }),
+    };
+    found.map_or_else(|_| Vec::new(), |found| found.working())
 }
 
 /// Half a point more or less; a share at the end of its range stays there.

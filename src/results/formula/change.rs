@@ -1,6 +1,6 @@
 //! Formulas that reach a figure, or that a trial asks for.
 
-use crate::engine::formula::{Figure, FigureTarget, FormulaError, LineAt, WhatIf, reach};
+use crate::engine::formula::{Figure, FigureTarget, FormulaError, LineAt, Reached, WhatIf, reach};
 use crate::engine::quantity::Share;
 use crate::sheet::Sheet;
 
@@ -25,7 +25,7 @@ pub fn gives_way(sheet: &Sheet, figure: Figure, asked: Option<LineAt>) -> Option
 /// let two = Share::from_percent(2.0).unwrap();
 /// let at = formula::gives_way(&sheet, Figure::Salt, None);
 /// let tried = formula::try_figure(&sheet, Figure::Salt, two, at).unwrap();
-/// let salt = formula::of(&tried).as_written.share(Figure::Salt).unwrap();
+/// let salt = formula::figures(&tried).share(Figure::Salt).unwrap();
 /// assert!((salt.percent() - 2.0).abs() < 1e-9);
 /// ```
 ///
@@ -37,12 +37,21 @@ pub fn try_figure(
     share: Share,
     at: Option<LineAt>,
 ) -> Result<Sheet, FormulaError> {
+    Ok(sheet.with_formula(reached(sheet, figure, share, at)?.formula))
+}
+
+/// Returns the target that [`try_figure`] reaches, with the numbers met on the way.
+///
+/// # Errors
+/// As [`try_figure`].
+pub fn reached(
+    sheet: &Sheet,
+    figure: Figure,
+    share: Share,
+    at: Option<LineAt>,
+) -> Result<Reached, FormulaError> {
     let at = at.ok_or(FormulaError::NothingGivesWay)?;
-    let reached = reach(&sheet.formula, FigureTarget::OfFlour(figure, share), at)?;
-    Ok(Sheet {
-        formula: reached.formula,
-        ..sheet.clone()
-    })
+    reach(&sheet.formula, FigureTarget::OfFlour(figure, share), at)
 }
 
 /// Returns the sheet with one of the offered trials applied to its formula.

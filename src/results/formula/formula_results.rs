@@ -3,7 +3,7 @@
 use super::part_results::{PartResults, part};
 use crate::engine::formula::{
     self, Basis, Caution, Figure, Figures, Form, FormulaError, LineAt, Percentage, WaterLedger,
-    WhatIf, percentage,
+    WhatIf, percentage, scald,
 };
 use crate::engine::working::WorkingLine;
 use crate::sheet::Sheet;
@@ -143,6 +143,24 @@ pub fn water(sheet: &Sheet) -> WaterResults {
 /// to none.
 pub fn cautions(sheet: &Sheet) -> Result<Vec<Caution>, FormulaError> {
     formula::cautions(&sheet.formula, sheet.bread)
+}
+
+/// Returns the steps that lead to the figure of a caution: a share of the flour, in g and %, or the
+/// water of a paste to its starch. None for raw flour, which has no figure.
+#[must_use]
+pub fn caution_working(sheet: &Sheet, caution: &Caution) -> Vec<WorkingLine> {
+    let of = |figure| working(sheet, Some(figure));
+    match *caution {
+        Caution::Outside { usual, .. } => of(usual.figure),
+        Caution::SugarSlowsYeast { .. } => of(Figure::Sugar),
+        Caution::SaltSlowsYeast { .. } => of(Figure::Salt),
+        Caution::MuchMilkPowder { .. } => of(Figure::MilkPowder),
+        Caution::PasteTooDry { part, .. } => match scald(&sheet.formula, part, Form::AsMade) {
+            Ok(Some(scald)) => scald.working(),
+            Ok(None) | Err(_) => Vec::new(),
+        },
+        Caution::RawFlour => Vec::new(),
+    }
 }
 
 /// Returns the trials that change the dough, in the order they are offered.

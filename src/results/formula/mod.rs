@@ -9,10 +9,11 @@ mod formula_results;
 mod part_results;
 mod usual_foods;
 
-pub use adjust::{Adjuster, adjusters, nudged, try_adjusted};
-pub use change::{gives_way, try_figure, try_what_if};
+pub use adjust::{Adjuster, adjusted_working, adjusters, nudged, try_adjusted};
+pub use change::{gives_way, reached, try_figure, try_what_if};
 pub use formula_results::{
-    FormulaResults, LinePercentages, WaterResults, cautions, figures, of, water, what_ifs, working,
+    FormulaResults, LinePercentages, WaterResults, caution_working, cautions, figures, of, water,
+    what_ifs, working,
 };
-pub use part_results::{LineResults, PartResults, SettableShare, line, part};
+pub use part_results::{LineResults, PartResults, SettableShare, line, part, part_working};
 pub use usual_foods::usual_foods;

@@ -4,6 +4,7 @@ use crate::engine::formula::{
     Basis, FormulaError, LineAt, PartKind, PartTotals, part_totals, percentage,
 };
 use crate::engine::quantity::{Mass, Share};
+use crate::engine::working::WorkingLine;
 use crate::sheet::Sheet;
 
 /// The numbers of one line.
@@ -125,4 +126,12 @@ pub fn part(sheet: &Sheet, saved: Option<&Sheet>, at: usize) -> Option<PartResul
         has_room: sheet.formula.has_room(),
         totals,
     })
+}
+
+/// Returns the steps that lead to the figures of one part, in g and % of the flour: its weight and
+/// its flour on all flour, its liquid on its own. None where the dough has no flour.
+#[must_use]
+pub fn part_working(sheet: &Sheet, at: usize) -> Vec<WorkingLine> {
+    let totals = part_totals(&sheet.formula, at);
+    totals.map_or_else(|_| Vec::new(), |totals| totals.working())
 }

@@ -3,8 +3,11 @@
 
 use super::apply_advice::applicable;
 use super::mixer_load::MixerLoad;
-use crate::engine::heat::{Dough, DoughRemedy, LiquidAnswer, Surroundings, dough_remedies};
+use crate::engine::heat::{
+    Dough, DoughRemedy, DoughStep, LiquidAnswer, Surroundings, dough_remedies, ice_for,
+};
 use crate::engine::quantity::Temperature;
+use crate::engine::working::WorkingLine;
 use crate::sheet::Kitchen;
 
 /// A dough that may miss its temperature, and what surrounds it.
@@ -52,6 +55,18 @@ impl DoughQuestion {
     #[must_use]
     pub fn remedies(&self) -> Option<Vec<DoughRemedy>> {
         dough_remedies(&self.dough, self.wanted, &self.surroundings).ok()
+    }
+
+    /// Returns the step that leads to the ice of a remedy, in g; none where it asks for none, or
+    /// for ice in a dough that something else has changed before.
+    #[must_use]
+    pub fn ice_working(&self, remedy: &DoughRemedy) -> Vec<WorkingLine> {
+        let found = ice_for(&self.dough, self.wanted, self.surroundings.freezer);
+        let found = found.ok().filter(|found| {
+            let ice = DoughStep::Ice { ice: found.ice };
+            remedy.step == ice && remedy.steps().count() == 1
+        });
+        found.map_or_else(Vec::new, |found| found.working())
     }
 }
 

@@ -40,7 +40,6 @@ impl ErrorText for ReadError {
             Self::NotWhole => {
                 tr!("Only whole ones count here. Type a whole number, such as 9.").to_owned()
             }
-            Self::NoSuchDivision => super::reported::no_such_division(options),
             Self::UnknownUnit { wanted } => tr!(
                 "The word with the number is not a unit known here. {value}",
                 value = how_to_type(*wanted)

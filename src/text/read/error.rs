@@ -97,9 +97,6 @@ pub enum ReadError {
     /// Not a whole number, where only whole things count.
     #[error("not whole")]
     NotWhole,
-    /// A step that no scale has.
-    #[error("no such division")]
-    NoSuchDivision,
     /// A word after the number that is no known unit.
     #[error("unknown unit where {wanted:?} is wanted")]
     UnknownUnit {

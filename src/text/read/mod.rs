@@ -20,4 +20,4 @@ pub use clock::{clock, date_and_clock};
 pub use error::{Limit, Measure, ReadError};
 pub use heat::{altitude, degrees_lost, minutes, pressure, some_minutes, thickness, warming_rate};
 pub use optional::optional;
-pub use quantity::{count, division, factor, mass, share, temperature, viscosity};
+pub use quantity::{count, factor, mass, share, temperature, viscosity};

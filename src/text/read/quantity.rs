@@ -7,8 +7,8 @@ use super::number::number;
 use super::typed::{Piece, Typed, typed};
 use super::unit_suffix::UnitSuffix;
 use super::{Limit, Measure, ReadError};
-use crate::engine::quantity::{Division, Factor, Mass, OutOfRange, Share, Temperature, Viscosity};
-use crate::text::{format_options::FormatOptions, unit::Units};
+use crate::engine::quantity::{Factor, Mass, OutOfRange, Share, Temperature, Viscosity};
+use crate::text::format_options::FormatOptions;
 
 /// A baker's percentage passes 100; this leaves room for any of them.
 const PERCENT: RangeInclusive<f64> = 0.0..=10_000.0;
@@ -99,19 +99,6 @@ pub fn count(text: &str, options: FormatOptions) -> Result<NonZeroU16, ReadError
     NonZeroU16::new(whole).ok_or(ReadError::TooSmall {
         least: Limit::Count(1),
     })
-}
-
-/// Reads the division of a scale, in grams unless the text has a unit: "1", "0,1 g".
-///
-/// # Errors
-/// [`ReadError`] when the text is no such quantity, or is outside its range.
-pub fn division(text: &str, options: FormatOptions) -> Result<Division, ReadError> {
-    let in_grams = FormatOptions {
-        units: Units::default(),
-        ..options
-    };
-    let typed = mass(text, in_grams)?;
-    Division::from_mass(typed).map_err(|_| ReadError::NoSuchDivision)
 }
 
 /// Reads a thickness: "0.3", "0,3 Pa·s", "300 mPa s".

@@ -4,12 +4,12 @@ use leptos::prelude::*;
 
 use super::ChocolateContext;
 use crate::app::browser::live_region::announce;
-use crate::app::part::Choice;
+use crate::app::part::{Choice, WorkingButton};
 use crate::app::state::{AppState, memo, use_app_state};
 use crate::engine::chocolate::{Consistency, Flow};
 use crate::engine::formula::Formula;
 use crate::engine::quantity::Viscosity;
-use crate::text::{ErrorText, name, tr};
+use crate::text::{ErrorText, format, name, tr};
 
 /// Pours as much liquid as makes the syrup so thick.
 ///
@@ -43,6 +43,25 @@ pub fn HandlingChoice() -> impl IntoView {
         });
         handling.flatten()
     });
+    let needed = memo(move || {
+        let wished = selected.get()?.typical()?;
+        context.now.with(|now| now.liquid_needed(wished))
+    });
+    let title = Signal::derive(move || {
+        selected
+            .get()
+            .map(name::handling)
+            .unwrap_or_default()
+            .to_owned()
+    });
+    let worked = move |()| {
+        let options = state.options.get();
+        needed.get().map_or_else(Default::default, |needed| {
+            let amount = format::mass(needed.liquid, options);
+            let shown = format!("{amount}: {}", format::viscosity(needed.thickness, options));
+            (shown, needed.working())
+        })
+    };
     let targets = Consistency::WORKABLE
         .map(|handling| (Some(handling), name::handling(handling)))
         .to_vec();
@@ -62,5 +81,8 @@ pub fn HandlingChoice() -> impl IntoView {
     view! {
         <Choice id="syrup-wish" label=tr!("Pour so much liquid that it will") choices=targets selected on_select=Callback::new(chosen) />
         {move || (!refused.with(String::is_empty)).then(|| view! { <p class="error">{refused.get()}</p> })}
+        <Show when=move || needed.with(Option::is_some)>
+            <WorkingButton title worked=Callback::new(worked) />
+        </Show>
     }
 }

@@ -2,15 +2,15 @@
 
 use leptos::prelude::*;
 
-use crate::app::part::{AnswerRow, SafetyLine};
+use crate::app::part::{AnswerRow, SafetyLine, WorkingButton};
 use crate::app::state::{memo, use_app_state};
 use crate::engine::formula::{Caution, Figure};
-use crate::results::formula::{cautions, figures};
+use crate::results::formula::{caution_working, cautions, figures};
 use crate::text::caution::Hazard;
 use crate::text::{ErrorText, caution, tr};
 
-/// A caution in words: title, answer, meaning, what to do, source.
-type Told = [String; 5];
+/// A caution, and in words: title, answer, meaning, what to do, source.
+type Told = (Caution, [String; 5]);
 
 /// Cautions about the formula, each one with what to do; why there are no figures, where there are
 /// none.
@@ -27,13 +27,14 @@ pub fn Cautions() -> impl IntoView {
                 .map(|one| {
                     let advice = caution::formula(one, &sheet.formula, options);
                     let title = caution::formula_title(one);
-                    [
+                    let wording = [
                         title,
                         caution::formula_answer(one, options),
                         advice.means.into_owned(),
                         advice.to_do.into_owned(),
                         advice.source.into_owned(),
-                    ]
+                    ];
+                    (*one, wording)
                 })
                 .collect::<Vec<Told>>()
         })
@@ -61,15 +62,27 @@ fn OneCaution(
     /// Which one.
     at: usize,
 ) -> impl IntoView {
-    let read = move |select: fn(&Told) -> &String| {
-        memo(move || found.with(|found| found.get(at).map(select).cloned().unwrap_or_default()))
+    let state = use_app_state();
+    let read = move |select: fn(&[String; 5]) -> &String| {
+        memo(move || {
+            let wording = |(_, wording): &Told| select(wording).clone();
+            found.with(|found| found.get(at).map(wording).unwrap_or_default())
+        })
+    };
+    let title = read(|[title, ..]| title);
+    let answer = read(|[_, answer, ..]| answer);
+    let worked = move |()| {
+        let lines = |(one, _): &Told| state.with(|sheet| caution_working(sheet, one));
+        let lines = found.with(|found| found.get(at).map(lines));
+        (answer.get(), lines.unwrap_or_default())
     };
     view! {
-        <AnswerRow title=read(|[title, ..]| title) answer=read(|[_, answer, ..]| answer)>
+        <AnswerRow title answer>
             <div class="body">
                 <p>{read(|[_, _, means, ..]| means)}</p>
                 <p>{read(|[.., to_do, _]| to_do)}</p>
                 <p class="quiet">{tr!("Source: ")}{read(|[.., source]| source)}</p>
+                <WorkingButton title worked=Callback::new(worked) />
             </div>
         </AnswerRow>
     }

@@ -1,13 +1,14 @@
 //! The shares of a paste or preferment: its share of the flour and its liquid to flour,
-//! both settable with the bread as a whole held.
+//! both settable with the bread as a whole held, and their working.
 
 use leptos::prelude::*;
 
 use super::line_row::CardTexts;
-use crate::app::part::NumberBox;
+use crate::app::part::{NumberBox, WorkingButton};
 use crate::app::state::use_app_state;
 use crate::engine::formula::{Formula, FormulaError, set_part_share, set_paste_ratio};
 use crate::engine::quantity::Share;
+use crate::results::formula::part_working;
 use crate::text::{BoxText, ErrorText, PartTexts, language::text, read, tr_noop};
 
 /// A figure of a part that can be set, the bread held.
@@ -39,11 +40,17 @@ pub fn PartShares(
     /// Which part.
     part: usize,
 ) -> impl IntoView {
-    let card = CardTexts::of(use_app_state(), part);
+    let state = use_app_state();
+    let card = CardTexts::of(state, part);
+    let worked = move |()| {
+        let shown = card.with(|card| card.settings.clone());
+        (shown, state.with(|sheet| part_working(sheet, part)))
+    };
     view! {
         <div class="held">
             {settable_box(part, card, SHARE)}
             {settable_box(part, card, RATIO)}
+            <WorkingButton title=card.text(|card| &card.name) worked=Callback::new(worked) />
         </div>
     }
 }

@@ -2,10 +2,10 @@
 
 use leptos::prelude::*;
 
-use crate::app::part::{NumberBox, PickOne};
+use crate::app::part::{NumberBox, PickOne, WorkingButton};
 use crate::app::state::{memo, use_app_state};
-use crate::engine::formula::{Figure, LineAt};
-use crate::results::formula::{figures, gives_way, try_figure};
+use crate::engine::formula::{Figure, LineAt, Reached};
+use crate::results::formula::{Adjuster, figures, gives_way, reached};
 use crate::text::{ErrorText, format, line, name, read, tr};
 
 /// A figure is set, and one ingredient makes up the difference.
@@ -60,17 +60,41 @@ fn TargetBox(
             .map(|share| format::box_share(share, options))
             .unwrap_or_default()
     });
+    let last = RwSignal::new(None::<Reached>);
+    let is_set = memo(move || {
+        last.with(|last| {
+            let now = |last: &Reached| state.with(|sheet| sheet.formula == last.formula);
+            last.as_ref().is_some_and(now)
+        })
+    });
+    let worked = move |()| {
+        let options = state.options.get();
+        last.with(|last| {
+            let Some(last) = last else {
+                return Default::default();
+            };
+            let what = line::adjuster(&last.formula, Adjuster::Line(last.at));
+            let shown = format!("{what}: {}", format::mass(last.after, options));
+            (shown, last.working())
+        })
+    };
     let store = move |text: String| {
         let options = state.options.get_untracked();
         let share = read::share(&text, options).map_err(|error| error.sentence(options))?;
         let (figure, at) = (figure.get_untracked(), gives_way.get_untracked());
-        let tried = try_figure(&state.entered("target"), figure, share, at);
-        let tried = tried.map_err(|error| error.sentence(options))?;
+        let base = state.entered("target");
+        let found = reached(&base, figure, share, at).map_err(|error| error.sentence(options))?;
         state.begin_trial();
-        state.put(tried, Some("target"));
+        state.put(base.with_formula(found.formula.clone()), Some("target"));
+        last.set(Some(found));
         Ok(())
     };
     let label =
         Signal::derive(move || tr!("{value}, of flour", value = name::figure(figure.get())));
-    view! { <NumberBox id="target" label unit="%" figure=current store=Callback::new(store) /> }
+    view! {
+        <NumberBox id="target" label unit="%" figure=current store=Callback::new(store) />
+        <Show when=move || is_set.get()>
+            <WorkingButton title=label worked=Callback::new(worked) />
+        </Show>
+    }
 }

@@ -11,7 +11,10 @@ use crate::app::part::{Button, NumberBox, Shown, WorkingList};
 use crate::app::state::{AppState, after_frame, memo, use_app_state};
 use crate::engine::formula::Figure;
 use crate::engine::quantity::Share;
-use crate::results::formula::{Adjuster, adjusters, figures, nudged, try_adjusted, working};
+use crate::engine::working::WorkingLine;
+use crate::results::formula::{
+    Adjuster, adjusted_working, adjusters, figures, nudged, try_adjusted, working,
+};
 use crate::sheet::Sheet;
 use crate::text::{DoughFigures, ErrorText, format, line, name, read, tr, trial};
 
@@ -73,6 +76,16 @@ impl Trying {
         }
     }
 
+    /// The step that leads to the weight of what makes up the difference.
+    fn adjustment(self, tried: &Sheet) -> Vec<WorkingLine> {
+        let (share, adjuster) = (figures(tried).share(self.figure), self.adjuster.get());
+        let (Ok(share), Some(adjuster)) = (share, adjuster) else {
+            return Vec::new();
+        };
+        self.base
+            .with_value(|base| adjusted_working(base, self.figure, share, adjuster))
+    }
+
     fn refuse(self, why: String) {
         announce(&why);
         self.refused.set(why);
@@ -113,7 +126,7 @@ pub fn WhatIfSheet(
             <Adjusters trying choices />
             <Follows trying />
             <Decide state />
-            <Working state figure />
+            <Working trying />
         </div>
     }
 }
@@ -264,17 +277,18 @@ fn Decide(
     }
 }
 
-/// How the figure comes about, worked out once it is asked for.
+/// How what makes up the difference and the figure come about, worked out once it is asked for.
 #[component]
 fn Working(
-    /// The state of the page.
-    state: AppState,
-    /// Which figure.
-    figure: Figure,
+    /// The state of the sheet.
+    trying: Trying,
 ) -> impl IntoView {
+    let state = trying.state;
     let is_open = RwSignal::new(false);
     let steps = move || {
-        let lines = working(&state.current(), Some(figure));
+        let sheet = state.current();
+        let mut lines = trying.adjustment(&sheet);
+        lines.extend(working(&sheet, Some(trying.figure)));
         view! { <WorkingList lines options=state.options.get() /> }
     };
     view! {

@@ -7,7 +7,7 @@ use super::fold::Fold;
 use super::kitchen_boxes::{ALTITUDE, MIXER, PRESSURE, TEMPERATURES};
 use crate::app::browser::live_region::announce;
 use crate::app::part::{
-    AnswerRow, Button, Choice, FieldBox, PickOne, Picture, ScaleBoxes, TextBox,
+    AnswerRow, Button, Choice, FieldBox, PickOne, Picture, ScaleBoxes, TextBox, WorkingButton,
 };
 use crate::app::state::{AppState, memo, use_app_state};
 use crate::engine::heat::HeatFrom;
@@ -153,6 +153,17 @@ fn Height() -> impl IntoView {
             })
             .unwrap_or_default()
     });
+    let worked = move |()| {
+        let options = state.options.get();
+        let boiling = state.kitchen.with(Kitchen::boiling);
+        boiling.map_or_else(
+            |_| Default::default(),
+            |boiling| {
+                let shown = format::temperature(boiling.temperature, options);
+                (shown, boiling.working())
+            },
+        )
+    };
     view! {
         <Choice id="kitchen-boils-by" label=tr!("Where water boils") choices selected=by_altitude on_select=Callback::new(chosen) />
         <div class="boxes">
@@ -160,6 +171,7 @@ fn Height() -> impl IntoView {
                 <FieldBox field=ALTITUDE />
             </Show>
             <p class="quiet follows">{boils}</p>
+            <WorkingButton title=tr!("Where water boils") worked=Callback::new(worked) />
         </div>
     }
 }

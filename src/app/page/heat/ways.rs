@@ -3,9 +3,11 @@
 use leptos::prelude::*;
 
 use super::HeatContext;
+use crate::app::part::WorkingButton;
 use crate::app::state::{after_frame, memo, use_app_state};
+use crate::engine::working::WorkingLine;
 use crate::results::heat::DoughQuestion;
-use crate::text::heat;
+use crate::text::{heat, tr};
 
 /// The remedies with the liquid as it is: computed after the frame.
 #[component]
@@ -30,7 +32,14 @@ pub fn Ways() -> impl IntoView {
         found.with(|found| {
             let remedies = found.iter().flatten();
             remedies
-                .map(|remedy| heat::remedy(remedy, &standing, options))
+                .map(|remedy| {
+                    let ice = question.with(|question| {
+                        let asked = question.as_ref();
+                        asked.map(|question| question.ice_working(remedy))
+                    });
+                    let wording = heat::remedy(remedy, &standing, options);
+                    (wording, ice.unwrap_or_default())
+                })
                 .collect::<Vec<_>>()
         })
     });
@@ -38,8 +47,21 @@ pub fn Ways() -> impl IntoView {
     view! {
         <Show when=move || is_there.get()>
             <ul class="ways-list follows">
-                {move || remedies.get().into_iter().map(|remedy| view! { <li>{remedy}</li> }).collect_view()}
+                {move || remedies.get().into_iter().map(way).collect_view()}
             </ul>
         </Show>
+    }
+}
+
+/// One of the remedies; that of ice opens how much came about.
+fn way((wording, ice): (String, Vec<WorkingLine>)) -> impl IntoView {
+    let shown = wording.clone();
+    let has_working = !ice.is_empty();
+    let worked = Callback::new(move |()| (shown.clone(), ice.clone()));
+    view! {
+        <li>
+            {wording}
+            {has_working.then(|| view! { <WorkingButton title=tr!("Ice in the dough") worked /> })}
+        </li>
     }
 }

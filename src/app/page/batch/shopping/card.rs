@@ -7,7 +7,7 @@ use super::pantry::PantryBox;
 use crate::app::browser::clipboard;
 use crate::app::browser::live_region::announce;
 use crate::app::page::BatchContext;
-use crate::app::part::{AnswerRow, Button, Figure, Shown, TextBox};
+use crate::app::part::{AnswerRow, Button, Figure, Shown, TextBox, WorkingButton};
 use crate::app::state::{AppState, WorkspaceStore, memo, use_app_state};
 use crate::engine::shopping::ShoppingError;
 use crate::results::batch::shopping::{self, ShoppingResults};
@@ -125,8 +125,11 @@ fn List(
     }
 }
 
-/// A row one can tick off.
+/// A row one can tick off; where its pack is known, it opens how packs and cost came about.
 fn row(row: ShoppingRow) -> impl IntoView {
+    let (title, shown, working) = (row.name.clone(), row.buy.clone(), row.working);
+    let has_working = !working.is_empty();
+    let worked = Callback::new(move |()| (shown.clone(), working.clone()));
     view! {
         <li>
             <label class="tick">
@@ -134,6 +137,7 @@ fn row(row: ShoppingRow) -> impl IntoView {
                 <span><b>{row.name}</b> " " {row.needed} <br /> <span class="quiet">{row.buy}</span>{row.packet.map(|says| view! { <br /> <span class="quiet">{says}</span> })}</span>
                 <span class="cost">{row.cost}</span>
             </label>
+            {has_working.then(|| view! { <WorkingButton title=Signal::stored(title) worked /> })}
         </li>
     }
 }

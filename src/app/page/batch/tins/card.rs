@@ -121,9 +121,13 @@ fn TinFigures(
         })
     };
     let height_working = working(|view| &view.height_working);
+    let ball_working = working(|view| &view.ball_working);
     let working = working(|view| &view.working);
     let advice = memo(move || view.with(|view| view.as_ref()?.advice.clone()));
     let plan = memo(move || view.with(|view| view.as_ref().map(|view| view.plan.clone())));
+    let has_ball =
+        memo(move || view.with(|view| view.as_ref().is_some_and(|view| view.ball.is_some())));
+    let ball = figure(|view| view.ball.clone().unwrap_or_default());
     let height = text(|view| view.height.clone());
     let uneven = text(|view| view.uneven.clone().unwrap_or_default());
     let fill = move |()| {
@@ -142,6 +146,11 @@ fn TinFigures(
         <p class="quiet follows">{figure(|view| view.usual.clone()).get_untracked().value}</p>
         <AdviceCard title=tr!("The tin and the dough") advice />
         <Plan plan />
+        <Show when=move || has_ball.get()>
+            <div class="figures">
+                <Figure label=tr!("Across one ball") shown=ball working=ball_working />
+            </div>
+        </Show>
         <p class="follows">{move || height.get()}</p>
         <p class="follows">{move || uneven.get()}</p>
         <div class="buttons">

@@ -3,13 +3,12 @@
 use leptos::prelude::*;
 
 use crate::app::browser::live_region::announce;
-use crate::app::part::{Button, PickOne};
+use crate::app::part::{Button, Figure, PickOne, Shown};
 use crate::app::state::{AppState, WorkspaceStore, memo, use_app_state};
-use crate::engine::quantity::Mass;
-use crate::engine::tin::Tin;
+use crate::engine::tin::{Converted, Tin};
 use crate::results::batch::{scale, tins};
 use crate::sheet::SavedTin;
-use crate::text::{ErrorText, name, tins::measures, tr};
+use crate::text::{ErrorText, format, name, tins::measures, tr};
 
 /// The user's own tins.
 #[component]
@@ -58,6 +57,21 @@ pub fn SavedTins() -> impl IntoView {
         all
     });
     let some = memo(move || workspace.tins.with(|saved| !saved.tins.is_empty()));
+    let carried = RwSignal::new(None::<Converted>);
+    let carry = move |at| carried.set(take(state, workspace, at, true));
+    let is_carried = memo(move || {
+        let still = |carried| state.with(|sheet| tins::is_carried(&sheet.batch, &carried));
+        carried.get().is_some_and(still)
+    });
+    let dough = memo(move || {
+        let options = state.options.get();
+        let shown = |carried: Converted| Shown::plain(format::mass(carried.now, options));
+        carried.get().map(shown).unwrap_or_default()
+    });
+    let working = move |()| {
+        let lines = carried.with_untracked(|carried| carried.as_ref().map(Converted::working));
+        lines.unwrap_or_default()
+    };
     let has_tin = memo(move || current.get().is_some());
     view! {
         <div class="buttons">
@@ -70,38 +84,51 @@ pub fn SavedTins() -> impl IntoView {
         </div>
         <Show when=move || some.get()>
             <div class="boxes">
-                <PickOne id="tin-saved" label=tr!("Bake it in another tin, this dough") choices=listed selected=Signal::stored(None) on_select=Callback::new(move |at| take(state, workspace, at, false)) />
-                <PickOne id="tin-carry" label=tr!("Carry it over to another tin, the dough growing with it") choices=listed selected=Signal::stored(None) on_select=Callback::new(move |at| take(state, workspace, at, true)) />
+                <PickOne id="tin-saved" label=tr!("Bake it in another tin, this dough") choices=listed selected=Signal::stored(None) on_select=Callback::new(move |at| carried.set(take(state, workspace, at, false))) />
+                <PickOne id="tin-carry" label=tr!("Carry it over to another tin, the dough growing with it") choices=listed selected=Signal::stored(None) on_select=Callback::new(carry) />
             </div>
+            <Show when=move || is_carried.get()>
+                <div class="figures">
+                    <Figure label=tr!("Dough for this tin") shown=dough working=Callback::new(working) />
+                </div>
+            </Show>
         </Show>
     }
 }
 
-/// Takes one of the user's tins; with `carry` the dough grows from the old tin to the new.
-fn take(state: AppState, workspace: WorkspaceStore, at: Option<usize>, carry: bool) {
+/// Takes one of the user's tins; with `carry` the dough grows from the old tin to the new. Returns
+/// what was carried over.
+fn take(
+    state: AppState,
+    workspace: WorkspaceStore,
+    at: Option<usize>,
+    carry: bool,
+) -> Option<Converted> {
     let found = workspace
         .tins
         .with_untracked(|all| at.and_then(|at| all.tins.get(at).map(|saved| saved.tin)));
-    let Some(tin) = found else { return };
-    let dough = if carry {
+    let tin = found?;
+    let carried = if carry {
         match carried_over(state, tin) {
-            Ok(dough) => dough,
+            Ok(carried) => carried,
             Err(says) => {
                 announce(&says);
-                return;
+                return None;
             }
         }
     } else {
         None
     };
+    let dough = carried.map(|carried| carried.now);
     state.edit(|sheet| sheet.batch = tins::in_tin(&sheet.batch, tin, dough));
     announce(tr!(
         "The formula is now baked in this tin. Undo brings the old one back."
     ));
+    carried
 }
 
 /// The dough that fills the new tins as the old ones were filled; none where there were none.
-fn carried_over(state: AppState, tin: Tin) -> Result<Option<Mass>, String> {
+fn carried_over(state: AppState, tin: Tin) -> Result<Option<Converted>, String> {
     let (sheet, options) = (state.sheet(), state.options.get_untracked());
     if sheet.batch.tin.is_none() {
         return Ok(None);
