@@ -90,9 +90,9 @@ pub struct Debounce {
 }
 
 impl Debounce {
-    /// Runs `callback` one second after the last request.
-    pub fn run(self, callback: impl FnOnce() + 'static) {
-        let timer = set_timeout_with_handle(callback, Duration::from_secs(1)).ok();
+    /// Runs `callback` so long after the last request.
+    pub fn run(self, rest: Duration, callback: impl FnOnce() + 'static) {
+        let timer = set_timeout_with_handle(callback, rest).ok();
         let earlier = self
             .timer
             .try_update_value(|held| mem::replace(held, timer));

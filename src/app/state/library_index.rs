@@ -1,5 +1,7 @@
 //! Library index: the index of all formulas, in step with their records and with other tabs.
 
+use std::time::Duration;
+
 use leptos::prelude::*;
 
 use super::persistence::now;
@@ -16,7 +18,8 @@ impl AppState {
         self.changes_since_backup
             .update_untracked(|changes| *changes = changes.saturating_add(1));
         self.index_dirty.set_value(true);
-        self.index_debounce.run(move || self.flush());
+        self.index_debounce
+            .run(Duration::from_secs(1), move || self.flush());
     }
 
     /// Writes what is due; brings the open formula's line in the index up to date, and writes the

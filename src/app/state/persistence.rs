@@ -1,6 +1,7 @@
 //! Persistence: each change of the open sheet is saved, and what other tabs save is read.
 
 use std::sync::Arc;
+use std::time::Duration;
 
 use leptos::prelude::*;
 use wasm_bindgen_futures::spawn_local;
@@ -13,6 +14,10 @@ use crate::app::lazy::{links, records, start_timers};
 use crate::sheet::{Id, Moment, Place, Sheet};
 use crate::storage::{Fragment, key};
 use crate::text::name;
+
+/// The rest after which what a visitor typed stands in the address: a reload may follow soon, and
+/// browsers allow some three changes a second.
+const REST: Duration = Duration::from_millis(350);
 
 impl AppState {
     /// What follows the sheet: storage, address; and the trial's own record.
@@ -49,7 +54,8 @@ impl AppState {
             // put that into the address, though, and a visitor's copy must not be lost by it.
             let is_typing = !old_fragment.is_empty() && place == old_place;
             if is_typing && self.open_id.with(Option::is_none) {
-                self.address_debounce.run(move || self.write_address());
+                self.address_debounce
+                    .run(REST, move || self.write_address());
             } else if fragment != old_fragment || place != old_place {
                 address::replace(&fragment);
             }

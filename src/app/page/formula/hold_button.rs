@@ -18,33 +18,46 @@ pub fn HoldButton(
     /// Called for each step.
     step: Callback<()>,
 ) -> impl IntoView {
-    let running = StoredValue::new(None::<IntervalHandle>);
-    let has_run = StoredValue::new(false);
-    let stop = move || {
-        if let Some(handle) = running.try_update_value(Option::take).flatten() {
-            handle.clear();
+    // They outlast the view: it may be closed while the button is held.
+    let running = ArcStoredValue::new(None::<IntervalHandle>);
+    let has_run = ArcStoredValue::new(false);
+    let stop = {
+        let running = running.clone();
+        move || {
+            if let Some(handle) = running.try_update_value(Option::take).flatten() {
+                handle.clear();
+            }
         }
     };
-    let start = move |event: leptos::ev::PointerEvent| {
-        stop();
-        // The sheet may grow and move the button from under the pointer. Refused where that is gone.
-        let button = event_target::<web_sys::Element>(&event);
-        let _refused = button.set_pointer_capture(event.pointer_id());
-        has_run.set_value(false);
-        let next = move || {
-            has_run.set_value(true);
-            step.run(());
-        };
-        running.set_value(set_interval_with_handle(next, PACE).ok());
-    };
-    let tapped = move |_| {
-        stop();
-        // What was held has taken its steps.
-        if !has_run.get_value() {
-            step.run(());
+    let start = {
+        let (stop, has_run) = (stop.clone(), has_run.clone());
+        move |event: leptos::ev::PointerEvent| {
+            stop();
+            // The sheet may grow and move the button from under the pointer. Refused where that is gone.
+            let button = event_target::<web_sys::Element>(&event);
+            let _refused = button.set_pointer_capture(event.pointer_id());
+            has_run.set_value(false);
+            let has_run = has_run.clone();
+            let next = move || {
+                has_run.set_value(true);
+                // None once the view is closed.
+                let _step = step.try_run(());
+            };
+            running.set_value(set_interval_with_handle(next, PACE).ok());
         }
-        has_run.set_value(false);
     };
+    let tapped = {
+        let stop = stop.clone();
+        move |_| {
+            stop();
+            // What was held has taken its steps.
+            if !has_run.get_value() {
+                step.run(());
+            }
+            has_run.set_value(false);
+        }
+    };
+    let [up, cancelled, left] = [stop.clone(), stop.clone(), stop.clone()];
     on_cleanup(stop);
     view! {
         <button
@@ -52,9 +65,9 @@ pub fn HoldButton(
             class="button hold"
             aria-label=name
             on:pointerdown=start
-            on:pointerup=move |_| stop()
-            on:pointercancel=move |_| stop()
-            on:pointerleave=move |_| stop()
+            on:pointerup=move |_| up()
+            on:pointercancel=move |_| cancelled()
+            on:pointerleave=move |_| left()
             on:click=tapped
         >
             {sign}
