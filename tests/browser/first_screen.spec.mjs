@@ -2,6 +2,7 @@
 
 import assert from 'node:assert/strict';
 import { SCREENS, ready } from './launch.mjs';
+import { KEYS } from './pages/storage.mjs';
 import { test } from './registry.mjs';
 
 /// Opens the page with the program held back; `release` lets it come.
@@ -67,6 +68,7 @@ for (const [who, options, at, comesBack] of OTHERS) {
       const first = await context.newPage();
       await first.goto(address);
       await ready(first);
+      await first.waitForFunction((key) => localStorage.getItem(key) !== null, KEYS.shelf);
       await first.close();
     }
     const { page, release } = await held(context, address + at);

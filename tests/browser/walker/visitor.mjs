@@ -70,6 +70,15 @@ export class Visitor {
     return true;
   }
 
+  /// Presses a button that may be there. Whether it was.
+  async press(name) {
+    const button = this.page.getByRole('main').getByRole('button', { name, exact: true });
+    if (!(await button.isVisible())) return false;
+    await button.click();
+    await this.in('settled');
+    return true;
+  }
+
   tap({ x, y }) {
     return this.size === 'phone' ? this.page.touchscreen.tap(x, y) : this.page.mouse.click(x, y);
   }
@@ -142,9 +151,12 @@ export class Visitor {
     const isDialog = path.length > 1 && (await this.in('seen')).isDialog;
     if (isDialog) await this.page.keyboard.press('Escape');
     await this.in('settled');
+    // The bench shows nothing but its step: the way to undo is to leave it.
+    const isBench = await this.press('Leave');
     const undo = this.page.getByRole('banner').getByRole('button', { name: 'Undo', exact: true });
     if ((await undo.getAttribute('aria-disabled')) !== 'true') await undo.click();
     await this.in('settled');
+    if (isBench) await this.press('Back to the bench');
     for (const step of isDialog ? path.slice(0, -1) : []) await this.act(step);
     const undone = await this.in('box', key);
     if (undone?.text !== before.text) {
