@@ -26,12 +26,22 @@ async function keys(count) {
   return times;
 }
 
+/// Opens rows of the place, the first one first, until there is a box to type into.
+async function toBox(page) {
+  for (const row of await page.locator('main .answer > details > summary').all()) {
+    if (await page.locator('main input[inputmode="decimal"]').count()) return;
+    await row.click();
+    await page.waitForTimeout(300);
+  }
+}
+
 export async function work(browser, { ours }) {
   const { page, context } = await visit(browser, ours, 'type');
   let held = true;
   for (const place of PLACES) {
     await page.evaluate((name) => [...document.querySelectorAll('nav a')].find((one) => one.textContent === name).click(), place);
     await page.waitForTimeout(2500);
+    await toBox(page);
     // The first keys compile what has not run yet.
     await page.evaluate(keys, 6);
     const times = await page.evaluate(keys, KEYS);
