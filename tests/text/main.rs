@@ -41,6 +41,7 @@ mod paper_fit;
 mod paste_conflicts;
 mod pictures;
 mod plain_speech;
+mod preferment_conflicts;
 mod reading;
 mod reading_anything;
 mod reading_others;

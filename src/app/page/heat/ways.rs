@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use super::HeatContext;
 use crate::app::state::{after_frame, memo, use_app_state};
-use crate::results::heat::DoughQuestion;
+use crate::results::heat::{DoughQuestion, simplest_first};
 use crate::text::heat;
 
 /// The remedies with the liquid as it is: computed after the frame.
@@ -27,8 +27,10 @@ pub fn Ways() -> impl IntoView {
             .read_mixing(|mixing| heat::standing_names(&mixing.load))
             .flatten()
             .unwrap_or_default();
+        let wanted = context.settings.with(|settings| settings.dough);
         found.with(|found| {
-            let remedies = found.iter().flatten();
+            let remedies = simplest_first(found.clone().unwrap_or_default(), wanted);
+            let remedies = remedies.iter();
             remedies
                 .map(|remedy| heat::remedy(remedy, &standing, options))
                 .collect::<Vec<_>>()
