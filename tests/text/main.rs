@@ -15,6 +15,7 @@
 mod allergens;
 mod bench;
 mod bench_steps;
+mod bench_waits;
 #[path = "../properties/cases.rs"]
 mod cases;
 mod cautions;

@@ -139,9 +139,10 @@ pub fn bench_meanwhile(
     );
     let sentence = is_watched.then(|| bench_sentence(step, formula, zone, options))?;
     // Where and how warm, then what to look for.
-    Some(match step {
-        BenchStep::Rise { which, .. } => format!("{sentence} {}", signs(which.step().work)),
-        _ => sentence,
+    Some(if let BenchStep::Rise { which, .. } = step {
+        format!("{sentence} {}", signs(which.step().work))
+    } else {
+        sentence
     })
 }
 
